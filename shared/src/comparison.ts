@@ -1,0 +1,180 @@
+import { z } from "zod";
+import { CrossCheck } from "./cross-check.ts";
+import { Firmness } from "./finding.ts";
+import { ItemId, LocalId, PositionId, Sha256 } from "./identifier.ts";
+import { Direction, Outcome, Standing } from "./outcome.ts";
+import { ReportKind } from "./report.ts";
+import { Consequence } from "./sheet.ts";
+import { UnitSymbol } from "./unit.ts";
+
+/** The part of an answer an entry is about. Every atom of every answer has exactly one entry. */
+export const Atom = z.discriminatedUnion("of", [
+  z.strictObject({ of: z.literal("answer") }),
+  /** Indexes into `found` of either side; one of them absent where the fault has no match. */
+  z.strictObject({ of: z.literal("fault"), kind: LocalId, spot: LocalId.optional(), a: z.int().optional(), b: z.int().optional() }),
+  /** A kind denied by one side or both; `all` for "none at all". */
+  z.strictObject({ of: z.literal("denial"), kind: LocalId, by: z.enum(["a", "b", "both"]) }),
+]);
+export type Atom = z.infer<typeof Atom>;
+
+/** One side of a reading, in the item's base unit. */
+export const SideFigures = z.strictObject({
+  mean: z.number(),
+  count: z.int(),
+  standardUncertainty: z.number(),
+  degreesOfFreedom: z.number().nullable(),
+  /** The scatter seen was larger than the sheet's own (F-test at 1 %) and was used instead. */
+  scatterReplaced: z.boolean(),
+  byEye: z.boolean(),
+});
+
+/** Readings needed of one side to settle it; `null` where no number would. */
+export const ReadingsToSettle = z.strictObject({ a: z.int().nullable(), b: z.int().nullable() });
+
+/** Figures of a comparison of two readings (also two extents), base unit. `degreesOfFreedom: null` is infinite. */
+export const ReadingFigures = z.strictObject({
+  of: z.literal("reading"),
+  unit: UnitSymbol,
+  a: SideFigures,
+  b: SideFigures,
+  difference: z.number(),
+  standardUncertainty: z.number(),
+  degreesOfFreedom: z.number().nullable(),
+  coverageFactor: z.number(),
+  expandedUncertainty: z.number(),
+  delta: z.number(),
+  zetaScore: z.number().nullable(),
+  eNumber: z.number().nullable(),
+  /** Two-sided p-value of no difference. */
+  pValue: z.number(),
+  /** Benjamini–Hochberg over the report's readings; set by the whole analysis. */
+  qValue: z.number().nullable(),
+  /** P(the car is worse than stated by more than nothing), from the interval. */
+  probabilityWorse: z.number(),
+  settle: ReadingsToSettle.optional(),
+});
+export type ReadingFigures = z.infer<typeof ReadingFigures>;
+
+/** Distance of the middles in house steps, and overlap over union. */
+export const GradeFigures = z.strictObject({
+  of: z.literal("grade"),
+  a: z.tuple([z.number(), z.number()]),
+  b: z.tuple([z.number(), z.number()]),
+  steps: z.number(),
+  overlap: z.number(),
+});
+export const ColorFigures = z.strictObject({ of: z.literal("color"), deltaE: z.number(), expandedUncertainty: z.number(), delta: z.number() });
+export const CodeFigures = z.strictObject({
+  of: z.literal("code"),
+  a: z.string(),
+  b: z.string(),
+  /** Which side's text passes its check digit, where the system has one and it applies. */
+  passes: z.enum(["a", "b", "both", "neither"]).nullable(),
+  differsAt: z.array(z.int()),
+});
+export const Figures = z.discriminatedUnion("of", [ReadingFigures, GradeFigures, ColorFigures, CodeFigures]);
+export type Figures = z.infer<typeof Figures>;
+
+export const LimitCall = z.strictObject({
+  plain: z.enum(["pass", "fail"]),
+  probability: z.number(),
+  call: z.enum(["meets", "marginal", "fails"]),
+});
+export const LimitFigures = z.strictObject({
+  side: z.enum(["min", "max"]),
+  value: z.number(),
+  unit: UnitSymbol,
+  source: z.string(),
+  a: LimitCall.nullable(),
+  b: LimitCall.nullable(),
+});
+export type LimitFigures = z.infer<typeof LimitFigures>;
+
+export const Entry = z.strictObject({
+  item: ItemId,
+  position: PositionId,
+  atom: Atom,
+  outcome: Outcome,
+  /** Stable code of why; the sentence is made from it and the figures. */
+  reason: LocalId,
+  direction: Direction,
+  consequence: Consequence,
+  standing: Standing,
+  firmness: z.strictObject({ a: Firmness.nullable(), b: Firmness.nullable() }),
+  /** Indexes of the findings in each report; `null` where a side is silent. */
+  finding: z.strictObject({ a: z.int().nullable(), b: z.int().nullable() }),
+  figures: Figures.optional(),
+  limits: z.array(LimitFigures).optional(),
+  /** Seen, sound and not stated: counts in coverage, is not listed among the outcomes. */
+  coverageOnly: z.boolean().optional(),
+});
+export type Entry = z.infer<typeof Entry>;
+
+const Count = z.int().nonnegative();
+export const CoverageRow = z.strictObject({
+  /** Section id, or consequence. */
+  of: z.string(),
+  onSheet: Count,
+  stated: Count,
+  seen: Count,
+  statedAndSeen: Count,
+  seenSoundNotStated: Count,
+});
+export const Interval = z.strictObject({ estimate: z.number(), low: z.number(), high: z.number() });
+export const Statistic = z.discriminatedUnion("state", [
+  z.strictObject({ state: z.literal("known"), n: z.int(), estimate: z.number(), standardError: z.number().nullable(), low: z.number(), high: z.number() }),
+  z.strictObject({ state: z.literal("too-few"), n: z.int(), needed: z.int() }),
+]);
+export type Statistic = z.infer<typeof Statistic>;
+
+/** Agreement on graded items answered blind. */
+export const Agreement = z.strictObject({
+  n: z.int(),
+  observed: Statistic,
+  kappaLinear: Statistic,
+  kappaQuadratic: Statistic,
+  gwetAC2: Statistic,
+  krippendorffAlpha: Statistic,
+});
+export const Bias = z.strictObject({
+  /** Mean signed house steps (A − B); positive: stated better. */
+  meanStep: Statistic,
+  /** Exact sign test over graded items that differ, two-sided. */
+  signTestP: z.number().nullable(),
+  /** Hodges–Lehmann shift of readings as a share of δ, toward the statement's advantage. */
+  shift: Statistic,
+});
+export const Chance = z.strictObject({
+  readings: z.int(),
+  doubtful: z.int(),
+  /** Doubtful readings that chance alone would be expected to give if nothing were wrong. */
+  expectedDoubtful: z.number(),
+});
+/** Decisive items (safety, identity, structure) stated hedged, by eye, or left silent. */
+export const Softness = z.strictObject({ decisive: Count, hedged: Count, byEye: Count, silent: Count });
+
+export const ComparedReport = z.strictObject({ kind: ReportKind, organization: z.string(), seal: Sha256.nullable(), started: z.string() });
+
+/** What is stored and passed on: the whole analysis of two reports, with the versions of everything it read. */
+export const Comparison = z.strictObject({
+  format: z.literal("evenhand-comparison"),
+  version: z.literal(1),
+  engine: z.string(),
+  sheet: z.strictObject({ id: LocalId, version: z.int() }),
+  vehicle: z.strictObject({ make: z.string(), model: z.string(), modelYear: z.int(), identification: z.string() }),
+  a: ComparedReport,
+  b: ComparedReport,
+  /** In sheet order. */
+  entries: z.array(Entry),
+  /** Indexes of the discrepancies (doubtful, differ, unstated, and what a rule contradicts), most pressing first. */
+  order: z.array(z.int()),
+  crossChecks: z.array(CrossCheck),
+  tally: z.record(Outcome, Count),
+  standings: z.record(Standing, Count),
+  coverage: z.strictObject({ bySection: z.array(CoverageRow), byConsequence: z.array(CoverageRow), whole: CoverageRow }),
+  softness: Softness,
+  agreement: Agreement,
+  bias: Bias,
+  chance: Chance,
+});
+export type Comparison = z.infer<typeof Comparison>;

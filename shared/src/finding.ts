@@ -1,0 +1,34 @@
+import { z } from "zod";
+import { Answer } from "./answer.ts";
+import { Instant, ItemId, LocalId, PositionId, Sha256 } from "./identifier.ts";
+
+/** How firmly it is said. */
+export const Firmness = z.enum(["asserted", "hedged", "second-hand"]);
+export type Firmness = z.infer<typeof Firmness>;
+
+/** What it rests on. */
+export const Basis = z.enum(["measured", "seen", "felt", "documented", "told"]);
+export type Basis = z.infer<typeof Basis>;
+
+/** What was noted of the circumstances of one finding, as the item asks: `warm`, `charger-off`, `height`. */
+export const Conditions = z.record(LocalId, z.union([z.boolean(), z.number(), z.string().max(200)]));
+
+/** One finding answers one item at one position; a second for the same place is refused. */
+export const Finding = z.strictObject({
+  item: ItemId,
+  position: PositionId.default(""),
+  answer: Answer,
+  firmness: Firmness.default("asserted"),
+  basis: Basis.default("seen"),
+  instrument: LocalId.optional(),
+  person: LocalId.optional(),
+  time: Instant.optional(),
+  conditions: Conditions.optional(),
+  /** Answered before any statement on it was shown to the person who answered. */
+  blind: z.boolean().optional(),
+  note: z.string().max(4000).optional(),
+  evidence: z.array(Sha256).max(50).optional(),
+});
+export type Finding = z.infer<typeof Finding>;
+/** A finding as a person or file may write it: defaults left out. */
+export type FindingInput = z.input<typeof Finding>;

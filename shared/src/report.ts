@@ -1,0 +1,87 @@
+import { z } from "zod";
+import { Finding } from "./finding.ts";
+import { Instant, LocalId } from "./identifier.ts";
+import { UnitSymbol } from "./unit.ts";
+
+/** A quantity with its unit, outside findings. */
+export const Quantity = z.strictObject({ value: z.number(), unit: UnitSymbol });
+export type Quantity = z.infer<typeof Quantity>;
+
+/** Accuracy ±(absolute + share × reading). Resolution is the smallest step shown. */
+export const Instrument = z.strictObject({
+  id: LocalId,
+  name: z.string().min(1).max(200),
+  resolution: Quantity.optional(),
+  accuracy: z.strictObject({ absolute: Quantity.optional(), share: z.number().min(0).max(1).default(0) }).optional(),
+  calibrated: z.iso.date().optional(),
+});
+export type Instrument = z.infer<typeof Instrument>;
+
+/** A grading scale of the report's own: grades from worst to best, each covering a stretch of 0–1; equal stretches where none is given. */
+export const GradeScale = z.strictObject({
+  id: LocalId,
+  name: z.string().min(1).max(200),
+  grades: z
+    .array(
+      z.strictObject({
+        id: LocalId,
+        name: z.string().min(1).max(200),
+        stretch: z.tuple([z.number().min(0).max(1), z.number().min(0).max(1)]).optional(),
+      }),
+    )
+    .min(2)
+    .max(100),
+  /** Only on the scale `percent`: the step it is given in, in per cent. */
+  step: z.number().positive().max(100).optional(),
+});
+export type GradeScale = z.infer<typeof GradeScale>;
+
+/** What of the car decides which items and positions apply. */
+export const VehicleForm = z.strictObject({
+  body: z.enum(["coupe", "sedan", "convertible", "wagon", "pickup", "van", "roadster"]),
+  doors: z.int().min(2).max(5),
+  cylinders: z.int().min(1).max(16),
+  construction: z.enum(["body-on-frame", "unit-body"]),
+  gearbox: z.enum(["manual", "automatic"]),
+  driven: z.enum(["rear", "front", "all"]),
+  fuelSystem: z.enum(["carburetor", "injection"]),
+  systemVolts: z.union([z.literal(6), z.literal(12)]),
+  brakes: z.strictObject({ front: z.enum(["drum", "disc"]), rear: z.enum(["drum", "disc"]) }),
+  leftHandDrive: z.boolean().default(true),
+});
+export type VehicleForm = z.infer<typeof VehicleForm>;
+
+export const Vehicle = z.strictObject({
+  make: z.string().min(1).max(100),
+  model: z.string().min(1).max(100),
+  modelYear: z.int().min(1886).max(2100),
+  identification: z.string().trim().min(1).max(40),
+  market: z.string().max(60).optional(),
+  form: VehicleForm,
+});
+export type Vehicle = z.infer<typeof Vehicle>;
+
+export const ReportKind = z.enum(["acquisition", "statement", "inspection", "collection", "delivery"]);
+export type ReportKind = z.infer<typeof ReportKind>;
+
+/** A report as a file: plain JSON, our own format. `libs/sheet` checks it against the sheet it names. */
+export const Report = z.strictObject({
+  format: z.literal("evenhand-report"),
+  version: z.literal(1),
+  kind: ReportKind,
+  sheet: z.strictObject({ id: LocalId, version: z.int().positive() }),
+  vehicle: Vehicle,
+  author: z.strictObject({
+    organization: z.string().min(1).max(200),
+    role: z.enum(["dealer", "inspector", "carrier"]),
+  }),
+  visit: z.strictObject({ started: Instant, ended: Instant.optional(), zone: z.string().min(1).max(60) }),
+  /** Scope, who may rely on it, the firm's terms and insurance reference, in the author's words. */
+  terms: z.string().max(4000).optional(),
+  instruments: z.array(Instrument).max(100).default([]),
+  persons: z.array(z.strictObject({ id: LocalId, name: z.string().min(1).max(200) })).max(50).default([]),
+  scales: z.array(GradeScale).max(20).default([]),
+  findings: z.array(Finding).max(200_000),
+});
+export type Report = z.infer<typeof Report>;
+export type ReportInput = z.input<typeof Report>;
