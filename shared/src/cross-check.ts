@@ -1,0 +1,73 @@
+import { z } from "zod";
+import { ItemId, LocalId, PositionId } from "./identifier.ts";
+import { Consequence } from "./sheet.ts";
+
+/** `cannot-tell` is an answer of its own: too little was read, or the uncertainty covers the boundary. */
+export const Verdict = z.enum(["holds", "breaks", "cannot-tell"]);
+export type Verdict = z.infer<typeof Verdict>;
+
+/** A number a rule read or worked out. `unit` is `1` for plain ratios and counts. */
+export const Figure = z.strictObject({
+  value: z.number(),
+  unit: z.string(),
+  standardUncertainty: z.number().nonnegative().optional(),
+});
+export type Figure = z.infer<typeof Figure>;
+
+/** Both ends are possible; nothing is said of what lies between. */
+export const FigureRange = z.strictObject({ low: z.number(), high: z.number(), unit: z.string() });
+export type FigureRange = z.infer<typeof FigureRange>;
+
+/** Where the figure of a limit came from in this check; a firm may set only common-practice ones. */
+export const LimitOrigin = z.enum(["regulation", "standard", "handbook", "common-practice", "maker", "firm"]);
+export type LimitOrigin = z.infer<typeof LimitOrigin>;
+
+export const LimitUse = z.strictObject({
+  id: z.string(),
+  value: z.number(),
+  unit: z.string(),
+  origin: LimitOrigin,
+});
+export type LimitUse = z.infer<typeof LimitUse>;
+
+/** What a rule of the handbook answers: a stable reason and the figures; the sentence is made from them. */
+export const RuleResult = z.strictObject({
+  rule: LocalId,
+  verdict: Verdict,
+  reason: LocalId,
+  figures: z.record(z.string(), Figure),
+  ranges: z.record(z.string(), FigureRange).optional(),
+  /** Codes, names and dates the sentence speaks of. */
+  words: z.record(z.string(), z.string()).optional(),
+  /** Everything a code can mean that no other fact has removed. */
+  alternatives: z.array(z.string()).optional(),
+  limits: z.array(LimitUse).optional(),
+});
+export type RuleResult = z.infer<typeof RuleResult>;
+
+/** A finding a check read, by its place. */
+export const EntryReference = z.strictObject({
+  side: z.enum(["a", "b"]),
+  item: ItemId,
+  position: PositionId,
+});
+export type EntryReference = z.infer<typeof EntryReference>;
+
+/** `contradicts`: a break makes the claim contradicted by figures. `hint` and `reminder` only ask for a look. */
+export const RuleStrength = z.enum(["contradicts", "hint", "reminder"]);
+export type RuleStrength = z.infer<typeof RuleStrength>;
+
+/** A rule run over the findings of one report or of two. */
+export const CrossCheck = RuleResult.extend({
+  over: z.enum(["one-report", "both-reports"]),
+  strength: RuleStrength,
+  consequence: Consequence,
+  reads: z.array(EntryReference),
+  /** The finding whose claim the rule tests; `null` where nobody claimed anything (a limit, a reminder). */
+  claim: EntryReference.nullable(),
+});
+export type CrossCheck = z.infer<typeof CrossCheck>;
+
+/** A firm's own figures for limits it may set, by limit id. */
+export const FirmLimits = z.record(z.string(), z.number());
+export type FirmLimits = z.infer<typeof FirmLimits>;
