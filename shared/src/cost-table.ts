@@ -1,0 +1,46 @@
+import { z } from "zod";
+import { LocalId } from "./identifier.ts";
+import { UnitSymbol } from "./unit.ts";
+
+const minorUnits = z.int().nonnegative();
+const probability = z.number().min(0).max(1);
+
+/**
+ * Cost to put one row right, in whole minor units: low, likely, high. `perExtent` adds to it for every unit of extent of a fault
+ * (a longer rust hole costs more). `occurs` is the owner's own probability that the cost falls due, where no interval of
+ * readings gives one; a key left out is unset, and unset is said, never guessed.
+ */
+export const CostRow = z
+  .strictObject({
+    row: LocalId,
+    words: z.string().min(1).max(200),
+    low: minorUnits,
+    likely: minorUnits,
+    high: minorUnits,
+    perExtent: z
+      .strictObject({ unit: UnitSymbol, low: minorUnits, likely: minorUnits, high: minorUnits })
+      .optional(),
+    occurs: z
+      .strictObject({
+        consistent: probability.optional(),
+        doubtful: probability.optional(),
+        differ: probability.optional(),
+        unstated: probability.optional(),
+        unseen: probability.optional(),
+      })
+      .default({}),
+  })
+  .refine((row) => row.low <= row.likely && row.likely <= row.high, "low ≤ likely ≤ high");
+export type CostRow = z.infer<typeof CostRow>;
+
+/** A table of costs that a firm or a buyer owns. Rows are named by the sheet's items (`costRow`). */
+export const CostTable = z.strictObject({
+  format: z.literal("evenhand-cost-table"),
+  version: z.literal(1),
+  name: z.string().min(1).max(200),
+  currency: z.string().regex(/^[A-Z]{3}$/, "an ISO 4217 code such as USD"),
+  /** Correlation of normal scores of two rows of one section. */
+  correlationWithinSection: z.number().min(0).max(1).default(0),
+  rows: z.array(CostRow).max(1000),
+});
+export type CostTable = z.infer<typeof CostTable>;

@@ -1,0 +1,150 @@
+import { z } from "zod";
+import { CostTable } from "./cost-table.ts";
+import { Instant, ItemId, LocalId, Money, PositionId } from "./identifier.ts";
+import { ReportKind, Vehicle } from "./report.ts";
+
+/** Names inside the scenario; the loader gives each its object id. */
+const Key = LocalId;
+
+export const DemoOrganization = z.strictObject({
+  key: Key,
+  name: z.string().min(1).max(200),
+  kind: z.enum(["dealer", "inspector", "operator", "buyer"]),
+  /** Town and region, as shown. */
+  place: z.string().max(200),
+  /** IANA zone. */
+  zone: z.string().min(1).max(60),
+});
+export type DemoOrganization = z.infer<typeof DemoOrganization>;
+
+export const DemoAccount = z.strictObject({
+  key: Key,
+  name: z.string().min(1).max(200),
+  email: z.email(),
+  /** Printed in demo mode, used nowhere else. */
+  password: z.string().min(12).max(200),
+  memberships: z.array(z.strictObject({ organization: Key, role: z.enum(["admin", "member"]) })).min(1),
+});
+export type DemoAccount = z.infer<typeof DemoAccount>;
+
+export const DemoVehicle = z.strictObject({
+  key: Key,
+  /** Organization of kind `dealer`, and the account that entered the car. */
+  dealer: Key,
+  by: Key,
+  vehicle: Vehicle,
+  listed: z.boolean(),
+  asking: Money,
+  /** What stands under the car in the list, in the dealer's words. */
+  words: z.string().max(400),
+});
+export type DemoVehicle = z.infer<typeof DemoVehicle>;
+
+/** A report in `file`, beside the scenario: sealed, or still a draft. An inspection belongs to an order. */
+export const DemoReport = z.strictObject({
+  key: Key,
+  vehicle: Key,
+  kind: ReportKind,
+  organization: Key,
+  by: Key,
+  file: z.string().regex(/^reports\/[a-z0-9-]+\.json$/, "a path such as reports/statement.json"),
+  state: z.enum(["draft", "sealed"]),
+  sealedAt: Instant.optional(),
+  order: Key.optional(),
+});
+export type DemoReport = z.infer<typeof DemoReport>;
+
+/** A buyer's order for an inspection; it freezes the sealed statement it names. */
+export const DemoOrder = z.strictObject({
+  key: Key,
+  vehicle: Key,
+  /** Account of the buyer; organization of the inspector. */
+  buyer: Key,
+  inspector: Key,
+  statement: Key,
+  orderedAt: Instant,
+  /** Present from `accepted` on. */
+  acceptance: z
+    .strictObject({
+      by: Key,
+      at: Instant,
+      independent: z.literal(true),
+      interests: z.array(z.string().min(1).max(200)),
+    })
+    .optional(),
+  state: z.enum(["ordered", "accepted", "reported"]),
+});
+export type DemoOrder = z.infer<typeof DemoOrder>;
+
+/** Sealing the order's inspection makes it. */
+export const DemoComparison = z.strictObject({ key: Key, order: Key, a: Key, b: Key });
+export type DemoComparison = z.infer<typeof DemoComparison>;
+
+/** An entry is named by what it is about, never by its index: every entry of this item and position, or only the fault named. */
+export const DemoEntry = z.strictObject({
+  item: ItemId,
+  position: PositionId.default(""),
+  fault: LocalId.optional(),
+});
+export type DemoEntry = z.infer<typeof DemoEntry>;
+
+/** One release is one item laid before the dealer. */
+export const DemoRelease = z.strictObject({
+  key: Key,
+  comparison: Key,
+  by: Key,
+  entry: DemoEntry,
+  releasedAt: Instant,
+  answer: z
+    .strictObject({
+      by: Key,
+      at: Instant,
+      answer: z.enum(["accept", "contest"]),
+      reason: z.string().min(1).max(2000),
+    })
+    .optional(),
+});
+export type DemoRelease = z.infer<typeof DemoRelease>;
+
+/**
+ * The buyer's summary of a comparison and what the buyer decided. `acknowledgement` is the sentence in which the buyer
+ * acknowledges each open safety item; the loader repeats it for every one of them, with the item's own words in place of `{item}`.
+ */
+export const DemoSummary = z.strictObject({
+  key: Key,
+  comparison: Key,
+  by: Key,
+  createdAt: Instant,
+  decision: z
+    .strictObject({
+      decision: z.enum(["approve", "counter", "decline"]),
+      at: Instant,
+      acknowledgement: z.string().min(1).max(400),
+      price: Money.optional(),
+      conditions: z.string().max(2000).optional(),
+    })
+    .optional(),
+});
+export type DemoSummary = z.infer<typeof DemoSummary>;
+
+/** An invented world, loaded in this order: organizations, accounts, vehicles, statements, orders, inspections, releases, summaries. */
+export const DemoScenario = z.strictObject({
+  format: z.literal("evenhand-demo-scenario"),
+  version: z.literal(1),
+  /** Raised when the loaded data would change, so that an older demo database is seen to be older. */
+  revision: z.int().positive(),
+  notice: z.string().min(1),
+  organizations: z.array(DemoOrganization).min(1),
+  accounts: z.array(DemoAccount).min(1),
+  vehicles: z.array(DemoVehicle).min(1),
+  reports: z.array(DemoReport),
+  orders: z.array(DemoOrder),
+  comparisons: z.array(DemoComparison),
+  releases: z.array(DemoRelease),
+  summaries: z.array(DemoSummary),
+  /** Costs of the buyer's summaries. */
+  costTable: CostTable,
+  /** The comparison the demo prints, read as this account. */
+  mainCase: z.strictObject({ comparison: Key, viewer: Key }),
+});
+export type DemoScenario = z.infer<typeof DemoScenario>;
