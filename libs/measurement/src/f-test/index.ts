@@ -1,0 +1,77 @@
+import cdf from "@stdlib/stats-base-dists-f-cdf";
+import quantile from "@stdlib/stats-base-dists-f-quantile";
+
+/** The F distribution with infinite degrees of freedom below is within 1e-8 of this many. */
+const NEARLY_INFINITE = 1e8;
+
+const finite = (degreesOfFreedom: number): number => Math.min(degreesOfFreedom, NEARLY_INFINITE);
+
+/** A standard deviation and how many degrees of freedom stand behind it. */
+export type Spread = { readonly standardDeviation: number; readonly degreesOfFreedom: number };
+
+export type FTest = {
+  /** Observed variance over expected variance. */
+  readonly ratio: number;
+  /** The ratio that chance exceeds with the stated significance. */
+  readonly critical: number;
+  readonly larger: boolean;
+};
+
+/** Critical values by what they depend on: few differ, for readings are few and repeatabilities tabled. */
+const criticalValues = new Map<string, number>();
+const MOST_KEPT = 4096;
+
+/**
+ * Upper critical value of the ratio of two variances.
+ *
+ * @param degreesOfFreedom of the variance above, positive
+ * @param otherDegreesOfFreedom of the variance below, positive; Infinity where it is known
+ * @param significance the chance of a false alarm, one-sided
+ * @example fCritical(1, 30) // 7.5624760…
+ */
+export const fCritical = (
+  degreesOfFreedom: number,
+  otherDegreesOfFreedom: number,
+  significance = 0.01,
+): number => {
+  const key = `${degreesOfFreedom} ${otherDegreesOfFreedom} ${significance}`;
+  const known = criticalValues.get(key);
+  if (known !== undefined) return known;
+  const critical = quantile(1 - significance, finite(degreesOfFreedom), finite(otherDegreesOfFreedom));
+  if (criticalValues.size < MOST_KEPT) criticalValues.set(key, critical);
+  return critical;
+};
+
+/**
+ * Probability of a ratio of variances as large as this or larger, if the spreads are equal.
+ *
+ * @example fUpperTail(9, 2, 30) // 0.000862…
+ */
+export const fUpperTail = (ratio: number, degreesOfFreedom: number, otherDegreesOfFreedom: number): number =>
+  // The reciprocal of an F variable is one with the degrees exchanged; its lower tail keeps its digits.
+  cdf(1 / ratio, finite(otherDegreesOfFreedom), finite(degreesOfFreedom));
+
+/**
+ * Is an observed spread larger than the expected one by more than chance explains? One-sided F-test of the
+ * ratio of variances (NIST/SEMATECH e-Handbook 1.3.5.9). With no degrees of freedom (a single reading) nothing
+ * is claimed.
+ *
+ * @param observed the scatter of the readings themselves
+ * @param expected the repeatability the readings should have; its degrees of freedom may be Infinity
+ * @param significance the chance of a false alarm, one-sided
+ * @throws {RangeError} when a standard deviation is negative
+ * @example
+ * fTest({ standardDeviation: 3, degreesOfFreedom: 2 }, { standardDeviation: 1, degreesOfFreedom: 30 })
+ * // { ratio: 9, critical: 5.390…, larger: true }
+ */
+export const fTest = (observed: Spread, expected: Spread, significance = 0.01): FTest => {
+  if (!(observed.standardDeviation >= 0 && expected.standardDeviation >= 0)) {
+    throw new RangeError("Standard deviations must be numbers from 0.");
+  }
+  if (!(observed.degreesOfFreedom > 0) || observed.standardDeviation === 0) {
+    return { ratio: 0, critical: Number.POSITIVE_INFINITY, larger: false };
+  }
+  const ratio = (observed.standardDeviation / expected.standardDeviation) ** 2;
+  const critical = fCritical(observed.degreesOfFreedom, expected.degreesOfFreedom, significance);
+  return { ratio, critical, larger: ratio > critical };
+};

@@ -1,0 +1,90 @@
+import { combineUncertainty } from "../combine-uncertainty/index.ts";
+import type { Component } from "../combine-uncertainty/index.ts";
+import type { Uncertainty } from "../estimate/index.ts";
+import { coverageFactor } from "../student-factor/index.ts";
+import { welchSatterthwaite } from "../welch-satterthwaite/index.ts";
+
+/** One item, one side that would read again, and the other side as it stands. All in the item's base unit. */
+export type ReadingPlan = {
+  /** Δ as it stands now. */
+  readonly difference: number;
+  /** δ, the difference that matters. */
+  readonly delta: number;
+  /** s₀ and its degrees of freedom. */
+  readonly repeatability: Uncertainty;
+  /** r, the step of the indicator. */
+  readonly resolution: number;
+  /** a, the half-width of the stated accuracy. */
+  readonly accuracy: number;
+  /** p, the standard uncertainty of touching one spot; 0 where s₀ already is the spread over spots. */
+  readonly placement: number;
+  /** How many spots are touched: a fixed number, or "each" when every reading takes a spot of its own. */
+  readonly spots: number | "each";
+  /** The unshared uncertainty of the side that does not read again. */
+  readonly other: Uncertainty;
+  /** The most readings worth proposing. 100 when left out. */
+  readonly most?: number;
+  readonly coverage?: number;
+};
+
+/**
+ * - `readings`: that many readings in all settle the item, if Δ stays what it is
+ * - `tooMany`: some number would, but more than `most`
+ * - `never`: what no further reading reduces is already too much
+ */
+export type ReadingsToSettle =
+  | { readonly kind: "readings"; readonly readings: number }
+  | { readonly kind: "tooMany"; readonly most: number }
+  | { readonly kind: "never"; readonly floor: number };
+
+/** What stays however often one reads; the placement stays too where the spots do. */
+const fixedComponents = (plan: ReadingPlan): Component[] => [
+  { standardUncertainty: plan.resolution / Math.sqrt(12) },
+  { standardUncertainty: plan.accuracy / Math.sqrt(3) },
+  { standardUncertainty: plan.spots === "each" ? 0 : plan.placement / Math.sqrt(plan.spots) },
+  plan.other,
+];
+
+const expanded = (components: readonly Component[], coverage: number | undefined): number =>
+  coverageFactor(welchSatterthwaite(components), coverage) * combineUncertainty(components);
+
+const componentsWith = (plan: ReadingPlan, fixed: readonly Component[], readings: number): Component[] => [
+  ...fixed,
+  {
+    standardUncertainty: plan.repeatability.standardUncertainty / Math.sqrt(readings),
+    degreesOfFreedom: plan.repeatability.degreesOfFreedom,
+  },
+  { standardUncertainty: plan.spots === "each" ? plan.placement / Math.sqrt(readings) : 0 },
+];
+
+/**
+ * How many readings one side would have to take for the interval [Δ − U, Δ + U] to fall wholly within or
+ * wholly outside [−δ, δ], supposing the difference stays what it is now: U has to come down to |δ − |Δ||.
+ * u² = s₀²/n + r²/12 + a²/3 + p²/m for the reading side (JCGM 100:2008, 4.2 and 4.3), plus the other side's.
+ *
+ * The number is of readings in all, not of further ones. It is arithmetic on the present difference, which new
+ * readings will move.
+ *
+ * @throws {RangeError} when δ is negative
+ * @example
+ * readingsToSettle({
+ *   difference: 0, delta: 1, resolution: 0, accuracy: 0, placement: 0, spots: 1,
+ *   repeatability: { standardUncertainty: 1, degreesOfFreedom: Infinity },
+ *   other: { standardUncertainty: 0, degreesOfFreedom: Infinity },
+ * }) // { kind: "readings", readings: 4 }
+ */
+export const readingsToSettle = (plan: ReadingPlan): ReadingsToSettle => {
+  if (!(plan.delta >= 0))
+    throw new RangeError(`The difference that matters must be a number from 0: ${plan.delta}`);
+  const target = Math.abs(plan.delta - Math.abs(plan.difference));
+  const most = plan.most ?? 100;
+  const fixed = fixedComponents(plan);
+  const floor = expanded(fixed, plan.coverage);
+  if (floor >= target) return { kind: "never", floor };
+  for (let readings = 1; readings <= most; readings += 1) {
+    if (expanded(componentsWith(plan, fixed, readings), plan.coverage) <= target) {
+      return { kind: "readings", readings };
+    }
+  }
+  return { kind: "tooMany", most };
+};
