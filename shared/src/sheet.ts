@@ -66,6 +66,12 @@ export const ReadingSpec = z.strictObject({
   limits: z.array(Limit).default([]),
   /** Why U may exceed 0.6 δ with the ordinary instrument, where it does. */
   notConfirmableBecause: z.string().min(1).optional(),
+  /** A value an ordinary sound car gives: what is confirmable, and the bench, are computed at it. */
+  typical: z.number().optional(),
+  /** Named spots at each position, in the order they are taken; empty where any spot name will do. */
+  spots: z.array(z.strictObject({ id: LocalId, words: Words })).default([]),
+  /** How far an `only-rises` reading may rightly move between two visits with no more than ordinary handling, base unit. */
+  riseAllowed: z.number().nonnegative().optional(),
 });
 export type ReadingSpec = z.infer<typeof ReadingSpec>;
 
@@ -141,7 +147,13 @@ export const Item = z
 export type Item = z.infer<typeof Item>;
 export type ItemInput = z.input<typeof Item>;
 
-export const Section = z.strictObject({ id: LocalId, number: z.int().nonnegative(), words: Words });
+/** `station`: where its items stand on the plan drawing when their position says nothing else. */
+export const Section = z.strictObject({
+  id: LocalId,
+  number: z.int().nonnegative(),
+  words: Words,
+  station: LocalId.optional(),
+});
 export type Section = z.infer<typeof Section>;
 
 /** A list of positions; `count` makes numbered ones from the car (`cylinder-1` … `cylinder-n`). */
@@ -161,6 +173,28 @@ export const Drawing = z.strictObject({
 });
 export type Drawing = z.infer<typeof Drawing>;
 
+/** A numbered place on the plan drawing of a car, in the order one walks round it; a second sheet for underneath. */
+export const Station = z.strictObject({
+  id: LocalId,
+  plan: z.enum(["outside", "underneath"]),
+  number: z.int().positive(),
+  words: Words,
+});
+export type Station = z.infer<typeof Station>;
+
+/** A circumstance a finding notes, and what is asked for: a yes or no, a number in `unit`, or words. */
+export const ConditionKind = z.strictObject({
+  id: LocalId,
+  words: Words,
+  ask: z.enum(["yes-no", "number", "text"]),
+  unit: UnitSymbol.optional(),
+});
+export type ConditionKind = z.infer<typeof ConditionKind>;
+
+/** A row of work that cost tables price; the sheet only names it. */
+export const CostRowName = z.strictObject({ id: LocalId, section: LocalId, words: Words });
+export type CostRowName = z.infer<typeof CostRowName>;
+
 export const Caution = z.strictObject({ id: LocalId, text: z.string().min(1) });
 export type Caution = z.infer<typeof Caution>;
 
@@ -178,6 +212,9 @@ export const Sheet = z.strictObject({
   drawings: z.array(Drawing),
   faultKinds: z.array(FaultKind),
   cautions: z.array(Caution),
+  stations: z.array(Station).default([]),
+  conditions: z.array(ConditionKind).default([]),
+  costRows: z.array(CostRowName).default([]),
   items: z.array(Item).min(1),
 });
 export type Sheet = z.infer<typeof Sheet>;
