@@ -1,0 +1,18 @@
+/** A command of this folder, run by `command.mjs`; it may start other processes, so it is told when this one is gone. */
+const own = (name, words) => ({ script: ["command.mjs", name], supervised: true, words });
+
+/** What can be run: the script with its first words, and the line of help. */
+export const commands = {
+  test: own("test", "every check and test; with arguments, only the test runner with these"),
+  lint: own("lint", "lint and format check"),
+};
+
+/** The list of commands, with what was wrong with the one asked for. */
+export function describeCommands(name) {
+  const width = Math.max(...Object.keys(commands).map((key) => key.length));
+  const lines = Object.entries(commands).map(
+    ([key, { words }]) => `  npm run ${key.padEnd(width)}  ${words}`,
+  );
+  const wrong = name === undefined ? "Name a command." : `There is no command "${name}".`;
+  return [wrong, "", ...lines].join("\n");
+}

@@ -1,0 +1,60 @@
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { prepare } from "../prepare.mjs";
+import { check, staticChecks } from "../static-checks.mjs";
+import { runTool } from "../tools.mjs";
+import { lastLine, sum, tallyOfExit, tallyOfRun } from "../tally.mjs";
+
+/** Projects of vitest.config.ts, in the order they run: cheap ones first, and never two that start servers at once. */
+export const projectGroups = [["unit", "published", "architecture"], ["api"], ["browser"]];
+
+async function timed(title, work) {
+  const start = performance.now();
+  console.log(`\n── ${title}`);
+  const tally = await work();
+  const seconds = ((performance.now() - start) / 1000).toFixed(1);
+  console.log(`   ${title}: ${lastLine(tally)} (${seconds} s)`);
+  return tally;
+}
+
+function readReport(file) {
+  try {
+    return JSON.parse(readFileSync(file, "utf8"));
+  } catch (error) {
+    console.error(`The test runner left no readable result: ${error.message}`);
+    return null;
+  }
+}
+
+async function runTests(args) {
+  const folder = mkdtempSync(join(tmpdir(), "evenhand-test-"));
+  const file = join(folder, "result.json");
+  try {
+    const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${file}`];
+    const code = await runTool({ packageName: "vitest", args: ["run", ...reporters, ...args] });
+    return tallyOfRun(readReport(file), code);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+async function runEverything() {
+  const tallies = [];
+  for (const one of staticChecks) {
+    tallies.push(await timed(one.title, async () => tallyOfExit(await check(one))));
+  }
+  for (const group of projectGroups) {
+    const args = group.flatMap((project) => ["--project", project]);
+    tallies.push(await timed(`tests: ${group.join(", ")}`, () => runTests(args)));
+  }
+  return sum(tallies);
+}
+
+/** With arguments only the test runner runs, with these arguments; without, everything. */
+export async function main(args) {
+  await prepare();
+  const tally = args.length > 0 ? await runTests(args) : await runEverything();
+  console.log(`\n${lastLine(tally)}`);
+  return tally.failed === 0 && tally.passed > 0 ? 0 : 1;
+}

@@ -1,0 +1,15 @@
+import { runTool } from "./tools.mjs";
+
+const types = { title: "types", packageName: "typescript", command: "tsc", args: ["-b"] };
+const lint = { title: "lint", packageName: "oxlint", args: ["--type-aware", "--deny-warnings"] };
+const format = { title: "format", packageName: "prettier", args: ["--check", "--log-level", "warn", "."] };
+
+/** What is checked without running the product. */
+export const staticChecks = [types, lint, format];
+/** What `npm run lint` checks. */
+export const styleChecks = [lint, format];
+
+/** Runs one of them. Gives its exit code. */
+export function check({ packageName, command, args }) {
+  return runTool({ packageName, command, args });
+}

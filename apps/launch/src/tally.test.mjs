@@ -1,0 +1,43 @@
+import { expect, test } from "vitest";
+import { lastLine, sum, tallyOfExit, tallyOfRun } from "./tally.mjs";
+
+const file = (status, ...tests) => ({ status, assertionResults: tests.map((one) => ({ status: one })) });
+const report = (over) => ({
+  numPassedTests: 3,
+  numFailedTests: 0,
+  numPendingTests: 0,
+  numTodoTests: 0,
+  testResults: [],
+  ...over,
+});
+
+test("a clean run counts its tests", () => {
+  expect(tallyOfRun(report({}), 0)).toEqual({ passed: 3, failed: 0 });
+});
+
+test("a file that could not be run fails although no test of it did", () => {
+  expect(tallyOfRun(report({ testResults: [file("failed"), file("passed", "passed")] }), 1)).toEqual({
+    passed: 3,
+    failed: 1,
+  });
+});
+
+test("a file with failed tests is not counted again beside them", () => {
+  const counts = { numFailedTests: 2, testResults: [file("failed", "failed", "failed")] };
+  expect(tallyOfRun(report(counts), 1)).toEqual({ passed: 3, failed: 2 });
+});
+
+test("skipped tests and tests left to do count as failed", () => {
+  expect(tallyOfRun(report({ numPendingTests: 1, numTodoTests: 1 }), 0)).toEqual({ passed: 3, failed: 2 });
+});
+
+test("a run that ends badly with no failed test still fails", () => {
+  expect(tallyOfRun(report({}), 1)).toEqual({ passed: 3, failed: 1 });
+  expect(tallyOfRun(null, 1)).toEqual({ passed: 0, failed: 1 });
+});
+
+test("the last line is the sum of everything", () => {
+  expect(lastLine(sum([{ passed: 10, failed: 0 }, tallyOfExit(0), tallyOfExit(2)]))).toBe(
+    "11 passed, 1 failed",
+  );
+});
