@@ -1,0 +1,318 @@
+/**
+ * Who may do what: one table, read by the service's guard, by the tests and by the web application.
+ * A route that is not in it refuses everybody.
+ *
+ * `who` names what a person must be. The first part decides before anything is looked up (403 `not-permitted`); the relation to
+ * the object is part of the query that reads it, so that another's object and an absent one look alike (404 `not-found`).
+ */
+
+export type OrganizationKind = "dealer" | "inspector" | "operator" | "buyer";
+
+/** The relation to the object the route is about. `any`: no object, or one that is open to everybody of that kind. */
+export type Relation =
+  | "any"
+  /** The account, session or token is the person's own. */
+  | "self"
+  /** A member of the organization that the object belongs to. */
+  | "own"
+  /** An administrator of that organization. */
+  | "admin"
+  /** A party to the order: the buyer who ordered, or the inspector's firm that was asked. */
+  | "party"
+  /** The car is listed, or the organization has it, has ordered work on it or was asked to work on it. */
+  | "may-see";
+
+export type Grant = { readonly kind: OrganizationKind | "anyone"; readonly relation: Relation };
+
+/** What a program's token may be given. Sign-in, tokens, invitations and decisions are for people only and have no scope. */
+export const scopes = ["read", "vehicles", "orders", "reports", "releases"] as const;
+export type Scope = (typeof scopes)[number];
+
+export type Access = {
+  readonly method: "GET" | "POST" | "PUT" | "PATCH" | "DELETE";
+  /** Under `/api/v1`. */
+  readonly path: `/${string}`;
+  readonly public?: true;
+  readonly who: readonly Grant[];
+  /** Absent: never with a token. */
+  readonly scope?: Scope;
+  /**
+   * How a repeat is kept from doing the thing twice: an `Idempotency-Key` header is asked for; `content` means that what is sent
+   * carries its own identity; `secret` means the answer holds a secret and is never stored.
+   */
+  readonly once?: "key" | "content" | "secret";
+  /** `If-Match` with the object's revision is asked for. */
+  readonly ifMatch?: true;
+};
+
+const grant =
+  (kind: Grant["kind"]) =>
+  (relation: Relation): Grant => ({ kind, relation });
+const anyone = grant("anyone");
+const dealer = grant("dealer");
+const buyer = grant("buyer");
+const inspector = grant("inspector");
+const operator = grant("operator");
+
+export const access = {
+  "sessions.create": { method: "POST", path: "/sessions", public: true, who: [], once: "secret" },
+  "sessions.end": { method: "DELETE", path: "/sessions/current", who: [anyone("self")] },
+  "sessions.list": { method: "GET", path: "/sessions", who: [anyone("self")] },
+  "sessions.revoke": { method: "DELETE", path: "/sessions/:id", who: [anyone("self")] },
+  "account.get": { method: "GET", path: "/account", who: [anyone("self")], scope: "read" },
+  "invitations.create": {
+    method: "POST",
+    path: "/invitations",
+    who: [dealer("admin"), inspector("admin"), buyer("admin"), operator("any")],
+    once: "key",
+  },
+  "invitations.get": { method: "GET", path: "/invitations/:token", public: true, who: [] },
+  "invitations.accept": {
+    method: "POST",
+    path: "/invitations/:token/acceptance",
+    public: true,
+    who: [],
+    once: "content",
+  },
+  "tokens.create": { method: "POST", path: "/tokens", who: [anyone("self")], once: "secret" },
+  "tokens.list": { method: "GET", path: "/tokens", who: [anyone("self")] },
+  "tokens.revoke": { method: "DELETE", path: "/tokens/:id", who: [anyone("self")] },
+
+  "organizations.list": { method: "GET", path: "/organizations", who: [anyone("own")], scope: "read" },
+  "organizations.create": { method: "POST", path: "/organizations", who: [operator("any")], once: "key" },
+  "organizations.members": {
+    method: "GET",
+    path: "/organizations/:id/members",
+    who: [dealer("own"), inspector("own"), buyer("own"), operator("any")],
+    scope: "read",
+  },
+  "inspectors.list": {
+    method: "GET",
+    path: "/inspectors",
+    who: [buyer("any"), operator("any")],
+    scope: "read",
+  },
+
+  "vehicles.list": { method: "GET", path: "/vehicles", who: [anyone("may-see")], scope: "read" },
+  "vehicles.create": {
+    method: "POST",
+    path: "/vehicles",
+    who: [dealer("own")],
+    scope: "vehicles",
+    once: "key",
+  },
+  "vehicles.get": { method: "GET", path: "/vehicles/:id", who: [anyone("may-see")], scope: "read" },
+  "vehicles.change": {
+    method: "PATCH",
+    path: "/vehicles/:id",
+    who: [dealer("own")],
+    scope: "vehicles",
+    ifMatch: true,
+  },
+
+  "orders.create": {
+    method: "POST",
+    path: "/vehicles/:id/orders",
+    who: [buyer("may-see")],
+    scope: "orders",
+    once: "key",
+  },
+  "orders.list": { method: "GET", path: "/orders", who: [buyer("party"), inspector("party")], scope: "read" },
+  "orders.get": {
+    method: "GET",
+    path: "/orders/:id",
+    who: [buyer("party"), inspector("party")],
+    scope: "read",
+  },
+  "orders.accept": {
+    method: "POST",
+    path: "/orders/:id/acceptance",
+    who: [inspector("party")],
+    scope: "orders",
+    once: "key",
+    ifMatch: true,
+  },
+  "orders.decline": {
+    method: "POST",
+    path: "/orders/:id/refusal",
+    who: [inspector("party")],
+    scope: "orders",
+    once: "key",
+    ifMatch: true,
+  },
+  "orders.cancel": {
+    method: "POST",
+    path: "/orders/:id/cancellation",
+    who: [buyer("party")],
+    scope: "orders",
+    once: "key",
+    ifMatch: true,
+  },
+
+  "reports.state": {
+    method: "POST",
+    path: "/vehicles/:id/reports",
+    who: [dealer("own")],
+    scope: "reports",
+    once: "key",
+  },
+  "reports.inspect": {
+    method: "POST",
+    path: "/orders/:id/reports",
+    who: [inspector("party")],
+    scope: "reports",
+    once: "key",
+  },
+  "reports.get": {
+    method: "GET",
+    path: "/reports/:id",
+    who: [dealer("own"), inspector("own")],
+    scope: "read",
+  },
+  "reports.change": {
+    method: "PATCH",
+    path: "/reports/:id",
+    who: [dealer("own"), inspector("own")],
+    scope: "reports",
+    ifMatch: true,
+  },
+  "reports.operate": {
+    method: "POST",
+    path: "/reports/:id/operations",
+    who: [dealer("own"), inspector("own")],
+    scope: "reports",
+    once: "content",
+  },
+  "reports.seal": {
+    method: "POST",
+    path: "/reports/:id/seal",
+    who: [dealer("own"), inspector("own")],
+    scope: "reports",
+    once: "key",
+    ifMatch: true,
+  },
+  "reports.revise": {
+    method: "POST",
+    path: "/reports/:id/versions",
+    who: [dealer("own"), inspector("own")],
+    scope: "reports",
+    once: "key",
+  },
+  "reportVersions.get": {
+    method: "GET",
+    path: "/report-versions/:id",
+    who: [anyone("may-see")],
+    scope: "read",
+  },
+  "reportVersions.document": {
+    method: "GET",
+    path: "/report-versions/:id/document",
+    who: [anyone("may-see")],
+    scope: "read",
+  },
+
+  "comparisons.create": {
+    method: "POST",
+    path: "/vehicles/:id/comparisons",
+    who: [dealer("may-see"), buyer("may-see"), inspector("may-see")],
+    scope: "reports",
+    once: "key",
+  },
+  "comparisons.list": {
+    method: "GET",
+    path: "/comparisons",
+    who: [dealer("may-see"), buyer("may-see"), inspector("may-see")],
+    scope: "read",
+  },
+  "comparisons.get": {
+    method: "GET",
+    path: "/comparisons/:id",
+    who: [dealer("may-see"), buyer("may-see"), inspector("may-see")],
+    scope: "read",
+  },
+  "comparisons.document": {
+    method: "GET",
+    path: "/comparisons/:id/document",
+    who: [dealer("may-see"), buyer("may-see"), inspector("may-see")],
+    scope: "read",
+  },
+
+  "releases.create": {
+    method: "POST",
+    path: "/comparisons/:id/releases",
+    who: [buyer("party")],
+    scope: "releases",
+    once: "key",
+  },
+  "releases.list": { method: "GET", path: "/releases", who: [buyer("own"), dealer("own")], scope: "read" },
+  "releases.get": { method: "GET", path: "/releases/:id", who: [buyer("own"), dealer("own")], scope: "read" },
+  "releases.answer": {
+    method: "POST",
+    path: "/releases/:id/answer",
+    who: [dealer("own")],
+    scope: "releases",
+    once: "key",
+    ifMatch: true,
+  },
+
+  "costTable.get": { method: "GET", path: "/cost-table", who: [buyer("own")], scope: "read" },
+  "costTable.put": {
+    method: "PUT",
+    path: "/cost-table",
+    who: [buyer("own")],
+    once: "content",
+    ifMatch: true,
+  },
+
+  "summaries.create": {
+    method: "POST",
+    path: "/comparisons/:id/summaries",
+    who: [buyer("party")],
+    once: "key",
+  },
+  "summaries.list": { method: "GET", path: "/summaries", who: [buyer("own")], scope: "read" },
+  "summaries.get": { method: "GET", path: "/summaries/:id", who: [buyer("own")], scope: "read" },
+  "summaries.document": {
+    method: "GET",
+    path: "/summaries/:id/document",
+    who: [buyer("own")],
+    scope: "read",
+  },
+  "summaries.decide": { method: "POST", path: "/summaries/:id/decision", who: [buyer("own")], once: "key" },
+
+  "decisions.list": { method: "GET", path: "/decisions", who: [buyer("own"), dealer("own")], scope: "read" },
+  "decisions.get": {
+    method: "GET",
+    path: "/decisions/:id",
+    who: [buyer("own"), dealer("own")],
+    scope: "read",
+  },
+  "decisions.answer": {
+    method: "POST",
+    path: "/decisions/:id/answer",
+    who: [dealer("own")],
+    once: "key",
+    ifMatch: true,
+  },
+
+  "notices.list": { method: "GET", path: "/notices", who: [anyone("self")], scope: "read" },
+  "notices.read": { method: "POST", path: "/notices/reading", who: [anyone("self")], once: "content" },
+} as const satisfies Readonly<Record<string, Access>>;
+
+export type RouteId = keyof typeof access;
+
+/** The table with its general type, for code that walks over it. */
+export const accessTable: Readonly<Record<RouteId, Access>> = access;
+export const isRouteId = (id: string): id is RouteId => Object.hasOwn(access, id);
+export const routeIds: readonly RouteId[] = Object.keys(access).filter(isRouteId);
+
+/**
+ * May somebody with memberships of these kinds ever use the route? The relation to the object is decided where it is read.
+ *
+ * @example mayUse("vehicles.create", ["buyer"]) // false
+ */
+export const mayUse = (route: RouteId, kinds: readonly OrganizationKind[]): boolean => {
+  const entry = accessTable[route];
+  if (entry.public) return true;
+  return entry.who.some((each) => each.kind === "anyone" || kinds.includes(each.kind));
+};

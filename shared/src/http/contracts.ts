@@ -1,0 +1,26 @@
+import type { RouteId } from "../access.ts";
+import { accountContracts } from "./accounts.ts";
+import { comparisonContracts } from "./comparisons.ts";
+import { noticeContracts } from "./notices.ts";
+import { orderContracts } from "./orders.ts";
+import { organizationContracts } from "./organizations.ts";
+import type { Contract } from "./paging.ts";
+import { releaseContracts } from "./releases.ts";
+import { reportContracts } from "./reports.ts";
+import { summaryContracts } from "./summaries.ts";
+import { vehicleContracts } from "./vehicles.ts";
+
+/** Every route's contract by its id in the access table: what validates requests, documents them, and checks every answer. */
+export const contracts = {
+  ...accountContracts,
+  ...organizationContracts,
+  ...vehicleContracts,
+  ...orderContracts,
+  ...reportContracts,
+  ...comparisonContracts,
+  ...releaseContracts,
+  ...summaryContracts,
+  ...noticeContracts,
+} as const satisfies Record<RouteId, Contract>;
+
+export const contractTable: Readonly<Record<RouteId, Contract>> = contracts;

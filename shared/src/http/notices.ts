@@ -1,0 +1,37 @@
+import { z } from "zod";
+import { Instant, ObjectId } from "../identifier.ts";
+import { pageOf, PageQuery, type Contract } from "./paging.ts";
+
+/** What happened, as a stable code; the sentence is made from it. Never a secret, never a finding. */
+export const NoticeKind = z.enum([
+  "order-received",
+  "order-accepted",
+  "order-declined",
+  "order-cancelled",
+  "inspection-sealed",
+  "items-released",
+  "release-answered",
+  "decision-made",
+  "counter-answered",
+]);
+export type NoticeKind = z.infer<typeof NoticeKind>;
+
+export const Notice = z.strictObject({
+  id: ObjectId,
+  kind: NoticeKind,
+  /** The object it is about: an order, a comparison, a release or a decision, by kind. */
+  subject: ObjectId,
+  vehicle: ObjectId,
+  createdAt: Instant,
+  readAt: Instant.nullable(),
+});
+export type Notice = z.infer<typeof Notice>;
+
+/** Everything up to and with this notice is read. */
+export const NoticesRead = z.strictObject({ upTo: ObjectId });
+export type NoticesRead = z.infer<typeof NoticesRead>;
+
+export const noticeContracts = {
+  "notices.list": { query: PageQuery, status: 200, answer: pageOf(Notice) },
+  "notices.read": { body: NoticesRead, status: 204, answer: null },
+} as const satisfies Record<string, Contract>;

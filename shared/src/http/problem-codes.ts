@@ -1,0 +1,60 @@
+/**
+ * Every way the service says no: the last part of a problem's `type` (`https://evenhand.example/problems/<code>`), its status and
+ * its title. The one table: the service throws by it, a test counts it, the web application words it.
+ */
+export const problemTable = {
+  "malformed-request": { status: 400, title: "The request does not hold together" },
+  "invalid-fields": { status: 422, title: "Some fields do not hold" },
+  "idempotency-key-missing": { status: 400, title: "An Idempotency-Key is needed" },
+  "idempotency-key-reused": { status: 422, title: "The key was used for something else" },
+  "request-in-progress": { status: 409, title: "The same request is still running" },
+  "if-match-missing": { status: 428, title: "The revision being changed must be named" },
+  "revision-moved": { status: 412, title: "Somebody changed it meanwhile" },
+  "not-signed-in": { status: 401, title: "Nobody is signed in" },
+  "sign-in-refused": { status: 401, title: "Address and password do not go together" },
+  "too-many-attempts": { status: 429, title: "Too many attempts" },
+  "not-permitted": { status: 403, title: "This is not for your role" },
+  "foreign-origin": { status: 403, title: "The request came from another site" },
+  "scope-missing": { status: 403, title: "The token does not reach this far" },
+  "not-found": { status: 404, title: "There is nothing here" },
+  "method-not-allowed": { status: 405, title: "This cannot be done here" },
+  "body-too-large": { status: 413, title: "The request is too large" },
+  "media-type-unsupported": { status: 415, title: "The body must be JSON" },
+  "invitation-spent": { status: 410, title: "The invitation no longer holds" },
+  "expiry-too-far": { status: 422, title: "The expiry is too far ahead or past" },
+  "vehicle-not-listed": { status: 409, title: "The car is not listed" },
+  "nothing-to-list": { status: 409, title: "There is no sealed statement to list the car with" },
+  "statement-superseded": { status: 409, title: "There is a newer statement" },
+  "order-exists": { status: 409, title: "The order is there already" },
+  "not-independent": { status: 409, title: "The inspector is not independent of the dealer" },
+  "order-state": { status: 409, title: "The order does not allow this now" },
+  "report-exists": { status: 409, title: "The report is there already" },
+  "report-sealed": { status: 409, title: "The report is sealed" },
+  "report-still-draft": { status: 409, title: "The report is still a draft" },
+  "report-incomplete": { status: 422, title: "The report cannot be sealed as it stands" },
+  "not-comparable": { status: 422, title: "These two cannot be compared" },
+  "entry-not-releasable": { status: 422, title: "This entry cannot be released" },
+  "release-state": { status: 409, title: "The release was answered already" },
+  "summary-moved": { status: 409, title: "Something moved since the summary was made" },
+  "summary-hash": { status: 409, title: "This is not the hash of the summary" },
+  "summary-decided": { status: 409, title: "The summary was decided already" },
+  "safety-unacknowledged": { status: 422, title: "Open safety items are not acknowledged in words" },
+  "decision-state": { status: 409, title: "The decision does not wait for an answer" },
+  "internal-error": { status: 500, title: "The service failed" },
+  "not-ready": { status: 503, title: "The service is not ready" },
+  "timed-out": { status: 503, title: "It took too long" },
+} as const satisfies Readonly<Record<string, { status: number; title: string }>>;
+
+export type ProblemCode = keyof typeof problemTable;
+export const isProblemCode = (code: string): code is ProblemCode => Object.hasOwn(problemTable, code);
+export const problemCodes: readonly ProblemCode[] = Object.keys(problemTable).filter(isProblemCode);
+
+const problemBase = "https://evenhand.example/problems/";
+/** @example problemType("not-found") // "https://evenhand.example/problems/not-found" */
+export const problemType = (code: ProblemCode): string => `${problemBase}${code}`;
+
+/** The code in a problem's `type`; `null` where the type is not one of ours. */
+export const problemCodeOf = (type: string): ProblemCode | null => {
+  const code = type.startsWith(problemBase) ? type.slice(problemBase.length) : "";
+  return isProblemCode(code) ? code : null;
+};

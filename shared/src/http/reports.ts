@@ -1,0 +1,166 @@
+import { z } from "zod";
+import { Finding } from "../finding.ts";
+import { Instant, ItemId, ObjectId, PositionId, Sha256 } from "../identifier.ts";
+import { FieldProblem } from "../problem.ts";
+import { GradeScale, Instrument, Report, ReportKind } from "../report.ts";
+import { CreatedDraft, Named, Revision, type Contract } from "./paging.ts";
+
+/** Everything of a report that is not a finding. */
+export const ReportHeader = z.strictObject({
+  visit: Report.shape.visit,
+  terms: z.string().max(4000).optional(),
+  instruments: z.array(Instrument).max(100).optional(),
+  persons: z
+    .array(z.strictObject({ id: z.string(), name: z.string().min(1).max(200) }))
+    .max(50)
+    .optional(),
+  scales: z.array(GradeScale).max(20).optional(),
+});
+export type ReportHeader = z.infer<typeof ReportHeader>;
+
+export const StatementRequest = ReportHeader.extend({
+  kind: z.enum(["statement", "acquisition"]).default("statement"),
+});
+export type StatementRequest = z.infer<typeof StatementRequest>;
+export const InspectionRequest = ReportHeader;
+export type InspectionRequest = z.infer<typeof InspectionRequest>;
+/** What is named is replaced; what is left out stays. `terms: null` removes them. */
+export const ReportChange = ReportHeader.extend({
+  terms: z.string().max(4000).nullable().optional(),
+}).partial();
+export type ReportChange = z.infer<typeof ReportChange>;
+
+const Place = z.strictObject({ item: ItemId, position: PositionId });
+export const FindingRevision = Place.extend({ revision: Revision });
+
+/** The report as it stands. `report.findings` and `findings` run in the same order. */
+export const ReportDraft = z.strictObject({
+  id: ObjectId,
+  revision: Revision,
+  vehicle: ObjectId,
+  order: ObjectId.nullable(),
+  /** `false` between sealing and the next version: nothing can be changed. */
+  drafting: z.boolean(),
+  report: Report,
+  findings: z.array(FindingRevision),
+  /** Sealed versions, newest first. */
+  versions: z.array(
+    z.strictObject({ id: ObjectId, version: z.int().positive(), seal: Sha256, sealedAt: Instant }),
+  ),
+});
+export type ReportDraft = z.infer<typeof ReportDraft>;
+
+/**
+ * One change of one finding. `id` is made by whoever makes the change and is done at most once, ever, so that a device may send
+ * again what it does not know to have arrived. `base` is the revision of that finding it last saw, `null` for none.
+ */
+export const SetFinding = z.strictObject({
+  id: ObjectId,
+  op: z.literal("set"),
+  finding: Finding,
+  base: z.int().nonnegative().nullable(),
+});
+export const RemoveFinding = z.strictObject({
+  id: ObjectId,
+  op: z.literal("remove"),
+  item: ItemId,
+  position: PositionId.default(""),
+  base: z.int().nonnegative(),
+});
+export const Operation = z.discriminatedUnion("op", [SetFinding, RemoveFinding]);
+export type Operation = z.infer<typeof Operation>;
+export type OperationInput = z.input<typeof Operation>;
+
+/** A finding that does not hold refuses its own operation only, so the body takes it as it comes. */
+export const OperationsRequest = z.strictObject({
+  operations: z
+    .array(
+      z.discriminatedUnion("op", [
+        SetFinding.extend({ finding: z.union([Finding, z.record(z.string(), z.unknown())]) }),
+        RemoveFinding,
+      ]),
+    )
+    .min(1)
+    .max(500),
+});
+export type OperationsRequest = z.infer<typeof OperationsRequest>;
+
+export const OperationResult = z.discriminatedUnion("result", [
+  /** Done now. `revision` is the finding's. */
+  z.strictObject({
+    id: ObjectId,
+    result: z.literal("applied"),
+    revision: Revision,
+    blind: z.boolean().optional(),
+  }),
+  /** Done before; `revision` is what it gave then. */
+  z.strictObject({ id: ObjectId, result: z.literal("duplicate"), revision: Revision }),
+  /** Somebody else changed the finding meanwhile; `current: null` where it was removed. */
+  z.strictObject({
+    id: ObjectId,
+    result: z.literal("conflict"),
+    revision: z.int().nonnegative(),
+    current: Finding.nullable(),
+  }),
+  z.strictObject({ id: ObjectId, result: z.literal("refused"), problems: z.array(FieldProblem) }),
+]);
+export type OperationResult = z.infer<typeof OperationResult>;
+/** In the order sent. `revision` is the report's. */
+export const OperationsAnswer = z.strictObject({ revision: Revision, results: z.array(OperationResult) });
+export type OperationsAnswer = z.infer<typeof OperationsAnswer>;
+
+/** `comparison`: made by sealing an inspection. */
+export const Sealed = z.strictObject({
+  id: ObjectId,
+  version: z.int().positive(),
+  seal: Sha256,
+  comparison: ObjectId.nullable(),
+});
+export type Sealed = z.infer<typeof Sealed>;
+
+export const ReportVersion = z.strictObject({
+  id: ObjectId,
+  report: ObjectId,
+  vehicle: ObjectId,
+  order: ObjectId.nullable(),
+  kind: ReportKind,
+  version: z.int().positive(),
+  seal: Sha256,
+  sealedAt: Instant,
+  organization: Named,
+  /** The document comes without answers to this person, until each item is committed or the inspection is sealed. */
+  withheld: z.boolean(),
+});
+export type ReportVersion = z.infer<typeof ReportVersion>;
+
+/** A statement as an inspector gets it before their own report is sealed: where it speaks, and nothing of what it says. */
+export const WithheldReport = z.strictObject({
+  format: z.literal("evenhand-report-withheld"),
+  version: z.literal(1),
+  kind: ReportKind,
+  sheet: Report.shape.sheet,
+  vehicle: Report.shape.vehicle,
+  author: Report.shape.author,
+  instruments: Report.shape.instruments,
+  persons: Report.shape.persons,
+  scales: Report.shape.scales,
+  /** Findings whose item and position the inspector has committed. */
+  findings: z.array(Finding),
+  /** Stated, and not shown yet. */
+  withheld: z.array(Place),
+});
+export type WithheldReport = z.infer<typeof WithheldReport>;
+/** The sealed bytes, or what stands for them while the inspector must be blind. */
+export const ReportDocument = z.union([Report, WithheldReport]);
+
+export const reportContracts = {
+  "reports.state": { body: StatementRequest, status: 201, answer: CreatedDraft },
+  "reports.inspect": { body: InspectionRequest, status: 201, answer: CreatedDraft },
+  "reports.get": { status: 200, answer: ReportDraft },
+  "reports.change": { body: ReportChange, status: 200, answer: CreatedDraft },
+  "reports.operate": { body: OperationsRequest, status: 200, answer: OperationsAnswer },
+  "reports.seal": { status: 201, answer: Sealed },
+  "reports.revise": { status: 201, answer: CreatedDraft },
+  "reportVersions.get": { status: 200, answer: ReportVersion },
+  "reportVersions.document": { status: 200, answer: ReportDocument },
+} as const satisfies Record<string, Contract>;

@@ -1,0 +1,106 @@
+import { z } from "zod";
+import { CostTable } from "../cost-table.ts";
+import { Instant, ItemId, Money, ObjectId, PositionId, Sha256 } from "../identifier.ts";
+import { Summary, SummarySource } from "../summary.ts";
+import { Created, CreatedDraft, pageOf, PageQuery, Revision, type Contract } from "./paging.ts";
+
+export const SummaryCreated = z.strictObject({ id: ObjectId, hash: Sha256 });
+export type SummaryCreated = z.infer<typeof SummaryCreated>;
+
+/** Something the summary was made from that has a newer version now. `was: null`: there was none; `now: null`: there is none. */
+export const Moved = z.strictObject({
+  what: SummarySource.shape.what,
+  id: ObjectId,
+  was: z.string().nullable(),
+  now: z.string().nullable(),
+  /** Of a report: the findings that changed. */
+  findings: z.array(z.strictObject({ item: ItemId, position: PositionId })).optional(),
+});
+export type Moved = z.infer<typeof Moved>;
+
+export const DecisionKind = z.enum(["approve", "counter", "decline"]);
+export const Acknowledgement = z.strictObject({
+  item: ItemId,
+  position: PositionId,
+  words: z.string().trim().min(10, "in words, at least ten characters").max(1000),
+});
+export type Acknowledgement = z.infer<typeof Acknowledgement>;
+
+/** `hash` is that of the summary as it was seen. A counter names a price, conditions or both. */
+export const DecisionRequest = z.strictObject({
+  decision: DecisionKind,
+  hash: Sha256,
+  acknowledgements: z.array(Acknowledgement).max(500).default([]),
+  price: Money.optional(),
+  conditions: z.string().trim().min(1).max(4000).optional(),
+});
+export type DecisionRequest = z.infer<typeof DecisionRequest>;
+
+/** Acknowledgements are the buyer's own; the dealer gets none of them. */
+export const Decision = z.strictObject({
+  id: ObjectId,
+  revision: Revision,
+  vehicle: ObjectId,
+  /** Not shown to the dealer. */
+  summary: ObjectId.nullable(),
+  decision: DecisionKind,
+  hash: Sha256,
+  acknowledgements: z.array(Acknowledgement),
+  price: Money.nullable(),
+  conditions: z.string().nullable(),
+  decidedAt: Instant,
+  answer: z
+    .strictObject({ answer: z.enum(["accept", "refuse"]), note: z.string().nullable(), answeredAt: Instant })
+    .nullable(),
+});
+export type Decision = z.infer<typeof Decision>;
+
+export const SummarySeen = z.strictObject({
+  id: ObjectId,
+  comparison: ObjectId,
+  vehicle: ObjectId,
+  hash: Sha256,
+  createdAt: Instant,
+  /** Empty while the summary still tells how things stand. */
+  moved: z.array(Moved),
+  decision: Decision.nullable(),
+});
+export type SummarySeen = z.infer<typeof SummarySeen>;
+export const SummaryRow = SummarySeen.omit({ moved: true, decision: true }).extend({
+  decision: DecisionKind.nullable(),
+});
+export type SummaryRow = z.infer<typeof SummaryRow>;
+
+export const DecisionAnswer = z.strictObject({
+  answer: z.enum(["accept", "refuse"]),
+  note: z.string().trim().min(1).max(2000).optional(),
+});
+export type DecisionAnswer = z.infer<typeof DecisionAnswer>;
+
+export const SummaryQuery = PageQuery.extend({
+  comparison: ObjectId.optional(),
+  vehicle: ObjectId.optional(),
+});
+export type SummaryQuery = z.infer<typeof SummaryQuery>;
+export const DecisionQuery = PageQuery.extend({ vehicle: ObjectId.optional() });
+export type DecisionQuery = z.infer<typeof DecisionQuery>;
+
+/** `revision: 0` and `table: null` before the buyer has set one; the first `PUT` matches `"0"`. */
+export const CostTableSeen = z.strictObject({
+  revision: z.int().nonnegative(),
+  table: CostTable.nullable(),
+});
+export type CostTableSeen = z.infer<typeof CostTableSeen>;
+
+export const summaryContracts = {
+  "costTable.get": { status: 200, answer: CostTableSeen },
+  "costTable.put": { body: CostTable, status: 200, answer: CostTableSeen },
+  "summaries.create": { body: z.strictObject({}), status: 201, answer: SummaryCreated },
+  "summaries.list": { query: SummaryQuery, status: 200, answer: pageOf(SummaryRow) },
+  "summaries.get": { status: 200, answer: SummarySeen },
+  "summaries.document": { status: 200, answer: Summary },
+  "summaries.decide": { body: DecisionRequest, status: 201, answer: Created },
+  "decisions.list": { query: DecisionQuery, status: 200, answer: pageOf(Decision) },
+  "decisions.get": { status: 200, answer: Decision },
+  "decisions.answer": { body: DecisionAnswer, status: 201, answer: CreatedDraft },
+} as const satisfies Record<string, Contract>;

@@ -1,0 +1,93 @@
+import { z } from "zod";
+import { CoverageRow } from "./comparison.ts";
+import { Instant, ItemId, LocalId, ObjectId, PositionId, Sha256 } from "./identifier.ts";
+import { Direction, Outcome, Standing } from "./outcome.ts";
+import { Consequence } from "./sheet.ts";
+
+const minorUnits = z.int().nonnegative();
+
+/** An entry of the comparison, by its index, as it stands for the buyer. */
+export const SummaryItem = z.strictObject({
+  entry: z.int().nonnegative(),
+  item: ItemId,
+  position: PositionId,
+  outcome: Outcome,
+  standing: Standing,
+  direction: Direction,
+  consequence: Consequence,
+  reason: LocalId,
+});
+export type SummaryItem = z.infer<typeof SummaryItem>;
+
+/** One thing the summary was made from, with the version it had. `id` tells two of a kind apart. */
+export const SummarySource = z.strictObject({
+  what: z.enum(["statement", "inspection", "comparison", "release", "cost-table"]),
+  id: ObjectId,
+  version: z.string(),
+});
+export type SummarySource = z.infer<typeof SummarySource>;
+
+/**
+ * Range of what it would take to put right what is in doubt, from the buyer's own table: if every row fell due, from the sum of
+ * the low figures to the sum of the high ones. `unset` names rows the table says nothing of; they are not in the sums.
+ */
+export const SummaryCost = z.strictObject({
+  currency: z.string(),
+  table: z.string(),
+  rows: z.array(
+    z.strictObject({
+      row: LocalId,
+      entries: z.array(z.int().nonnegative()),
+      low: minorUnits,
+      likely: minorUnits,
+      high: minorUnits,
+    }),
+  ),
+  unset: z.array(LocalId),
+  total: z.strictObject({ low: minorUnits, likely: minorUnits, high: minorUnits }),
+});
+export type SummaryCost = z.infer<typeof SummaryCost>;
+
+/**
+ * What the buyer decides on: a snapshot in canonical JSON (RFC 8785). Its SHA-256 is the hash the decision repeats. People and
+ * firms stand in it as ids. It is no roadworthiness certificate, valuation or contract.
+ */
+export const Summary = z.strictObject({
+  format: z.literal("evenhand-summary"),
+  version: z.literal(1),
+  id: ObjectId,
+  createdAt: Instant,
+  vehicle: z.strictObject({
+    id: ObjectId,
+    make: z.string(),
+    model: z.string(),
+    modelYear: z.int(),
+    identification: z.string(),
+  }),
+  dealer: ObjectId,
+  inspector: ObjectId,
+  comparison: z.strictObject({ id: ObjectId, engine: z.string(), hash: Sha256 }),
+  statement: z.strictObject({ id: ObjectId, version: z.int(), seal: Sha256 }),
+  inspection: z.strictObject({ id: ObjectId, version: z.int(), seal: Sha256 }),
+  standings: z.record(Standing, z.int().nonnegative()),
+  coverage: CoverageRow,
+  /** Doubtful, differing, unstated and contradicted, most pressing first. */
+  inDoubt: z.array(SummaryItem),
+  /** Safety and structure items nobody saw, by name. */
+  unseen: z.array(SummaryItem),
+  /** Each must be acknowledged in words before approval: safety items that are in doubt, bad or unseen. */
+  openSafety: z.array(SummaryItem),
+  releases: z.array(
+    z.strictObject({
+      id: ObjectId,
+      entry: z.int().nonnegative(),
+      state: z.enum(["released", "accepted", "contested"]),
+      reason: z.string().nullable(),
+    }),
+  ),
+  cost: SummaryCost.nullable(),
+  /** Codes of the cautions that stand on it. */
+  cautions: z.array(LocalId),
+  sources: z.array(SummarySource),
+});
+export type Summary = z.infer<typeof Summary>;
