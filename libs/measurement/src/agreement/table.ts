@@ -1,0 +1,38 @@
+import type { Matrix } from "../agreement-weights/index.ts";
+
+/** A table of two people's answers, as proportions with their margins. */
+export type Proportions = {
+  readonly items: number;
+  readonly cells: Matrix;
+  readonly rows: readonly number[];
+  readonly columns: readonly number[];
+};
+
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+
+/** Sum over all pairs of categories. */
+export const sumOverCells = (table: Matrix, term: (cell: number, i: number, j: number) => number): number => {
+  let total = 0;
+  for (const [i, row] of table.entries()) for (const [j, cell] of row.entries()) total += term(cell, i, j);
+  return total;
+};
+
+/**
+ * Turns counts into proportions.
+ *
+ * @throws {RangeError} when the table is not square or holds a negative count
+ */
+export const proportions = (counts: Matrix): Proportions => {
+  if (counts.some((row) => row.length !== counts.length)) throw new RangeError("The table must be square.");
+  if (counts.some((row) => row.some((count) => !(count >= 0)))) {
+    throw new RangeError("Counts must be numbers from 0.");
+  }
+  const items = sum(counts.map(sum));
+  const cells = counts.map((row) => row.map((count) => count / items));
+  return {
+    items,
+    cells,
+    rows: cells.map(sum),
+    columns: cells.map((_, j) => sum(cells.map((row) => row[j] ?? 0))),
+  };
+};

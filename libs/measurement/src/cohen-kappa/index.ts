@@ -1,0 +1,70 @@
+import { LEAST_ITEMS, agreementFrom } from "../agreement/index.ts";
+import type { Agreement, AgreementOptions, EstimatedAgreement } from "../agreement/index.ts";
+import { proportions, sumOverCells } from "../agreement/table.ts";
+import type { Proportions } from "../agreement/table.ts";
+import { agreementWeights } from "../agreement-weights/index.ts";
+import type { AgreementWeights, Matrix } from "../agreement-weights/index.ts";
+
+export type CohenKappaOptions = AgreementOptions & { readonly weights?: AgreementWeights };
+
+/** With the standard error to be used when asking whether agreement is no better than chance. */
+export type EstimatedKappa = EstimatedAgreement & { readonly nullStandardError: number; readonly z: number };
+
+export type CohenKappa = EstimatedKappa | Exclude<Agreement, EstimatedAgreement>;
+
+const at = (values: readonly number[] | undefined, index: number): number => values?.[index] ?? 0;
+
+/** For each pair, the weight a row's category has on average and a column's category has, added up. */
+const marginalWeights = ({ rows, columns }: Proportions, weights: Matrix) => {
+  const ofRow = weights.map((row) => row.reduce((total, weight, j) => total + weight * at(columns, j), 0));
+  const ofColumn = columns.map((_, j) =>
+    weights.reduce((total, row, i) => total + at(row, j) * at(rows, i), 0),
+  );
+  return (i: number, j: number): number => at(ofRow, i) + at(ofColumn, j);
+};
+
+/** Standard errors of Fleiss, Cohen and Everitt (1969), equations 8 (null) and 13 (asymptotic). */
+const standardErrors = (table: Proportions, weights: Matrix, kappa: number, expected: number) => {
+  const { cells, rows, columns, items } = table;
+  const marginal = marginalWeights(table, weights);
+  const seen = sumOverCells(
+    cells,
+    (cell, i, j) => cell * (at(weights[i], j) - marginal(i, j) * (1 - kappa)) ** 2,
+  );
+  const byChance = sumOverCells(
+    cells,
+    (_, i, j) => at(rows, i) * at(columns, j) * (at(weights[i], j) - marginal(i, j)) ** 2,
+  );
+  const scale = 1 / (items * (1 - expected) ** 2);
+  // Full agreement leaves nothing but rounding, which must not come out below 0.
+  return {
+    standardError: Math.sqrt(scale * Math.max(0, seen - (kappa - expected * (1 - kappa)) ** 2)),
+    nullStandardError: Math.sqrt(scale * Math.max(0, byChance - expected ** 2)),
+  };
+};
+
+/**
+ * Cohen's kappa of two people over the same items: agreement beyond what their own shares would give by
+ * chance, (p_o − p_e)/(1 − p_e), unweighted (Cohen 1960) or weighted (Cohen 1968). Its asymptotic standard
+ * error and the one under no agreement are those of Fleiss, Cohen and Everitt (1969); the interval is normal.
+ *
+ * @param counts one row a category of the first person, one column a category of the second
+ * @returns `tooFew` under ten items unless `least` says otherwise; `noVariation` when chance agrees fully
+ * @throws {RangeError} when the table is not square or holds a negative count
+ * @example
+ * cohenKappa([[20, 5], [10, 15]]) // { kind: "estimated", coefficient: 0.4, standardError: 0.1272…, … }
+ */
+export const cohenKappa = (counts: Matrix, options: CohenKappaOptions = {}): CohenKappa => {
+  const { weights: chosen = "unweighted", confidence = 0.95, least = LEAST_ITEMS } = options;
+  const table = proportions(counts);
+  const { cells, rows, columns, items } = table;
+  if (items < least) return { kind: "tooFew", items, least };
+  const weights = agreementWeights(chosen, counts.length);
+  const observed = sumOverCells(cells, (cell, i, j) => cell * at(weights[i], j));
+  const expected = sumOverCells(weights, (weight, i, j) => weight * at(rows, i) * at(columns, j));
+  if (1 - expected < 1e-12) return { kind: "noVariation", items };
+  const kappa = (observed - expected) / (1 - expected);
+  const { standardError, nullStandardError } = standardErrors(table, weights, kappa, expected);
+  const figures = { coefficient: kappa, standardError, observed, expected, items };
+  return { ...agreementFrom(figures, confidence), nullStandardError, z: kappa / nullStandardError };
+};

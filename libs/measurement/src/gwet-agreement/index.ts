@@ -1,0 +1,109 @@
+import { LEAST_ITEMS, agreementFrom } from "../agreement/index.ts";
+import type { Agreement, AgreementOptions } from "../agreement/index.ts";
+import { proportions, sumOverCells } from "../agreement/table.ts";
+import { agreementWeights } from "../agreement-weights/index.ts";
+import type { AgreementWeights, Matrix } from "../agreement-weights/index.ts";
+
+export type GwetAgreementOptions = AgreementOptions & { readonly weights?: AgreementWeights };
+
+const at = (values: readonly number[] | undefined, index: number): number => values?.[index] ?? 0;
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+
+/** Sum of all weights over q(q − 1): 1/(q − 1) when unweighted. */
+const chanceScale = (weights: Matrix): number =>
+  sum(weights.map(sum)) / (weights.length * (weights.length - 1));
+
+const chanceAgreement = (shares: readonly number[], scale: number): number =>
+  scale * sum(shares.map((share) => share * (1 - share)));
+
+/**
+ * Gwet's AC1 (unweighted) or AC2 (weighted) of two people from their table: (p_a − p_e)/(1 − p_e), where
+ * chance is taken from how mixed the answers are, so that two people who nearly always agree are not made to
+ * look as if they did so by chance (Gwet 2008; 2014, chapters 2 to 5). Variance by linearization, large n;
+ * the interval is Student's with n − 1 degrees of freedom.
+ *
+ * @param counts one row a category of the first person, one column a category of the second
+ * @returns `tooFew` under ten items unless `least` says otherwise
+ * @throws {RangeError} when the table is not square, has fewer than two categories, or a negative count
+ * @example
+ * gwetAgreement([[40, 5], [5, 0]]) // { kind: "estimated", coefficient: 0.756…, … }
+ */
+export const gwetAgreement = (counts: Matrix, options: GwetAgreementOptions = {}): Agreement => {
+  const { weights: chosen = "unweighted", confidence = 0.95, least = LEAST_ITEMS } = options;
+  if (counts.length < 2) throw new RangeError("Agreement needs at least two categories.");
+  const { cells, rows, columns, items } = proportions(counts);
+  if (items < least) return { kind: "tooFew", items, least };
+  const weights = agreementWeights(chosen, counts.length);
+  const shares = rows.map((row, k) => (row + at(columns, k)) / 2);
+  const scale = chanceScale(weights);
+  const observed = sumOverCells(cells, (cell, i, j) => cell * at(weights[i], j));
+  const expected = chanceAgreement(shares, scale);
+  const coefficient = (observed - expected) / (1 - expected);
+  const squares = sumOverCells(cells, (cell, i, j) => {
+    const chance = scale * (1 - (at(shares, i) + at(shares, j)) / 2);
+    return cell * (at(weights[i], j) - 2 * (1 - coefficient) * chance) ** 2;
+  });
+  const center = observed - 2 * (1 - coefficient) * expected;
+  const variance = Math.max(0, squares - center ** 2) / (items * (1 - expected) ** 2);
+  const figures = { coefficient, standardError: Math.sqrt(variance), observed, expected, items };
+  return agreementFrom(figures, confidence, items - 1);
+};
+
+/** How many people put one item into each category. */
+export type CategoryCounts = readonly number[];
+
+/** Weighted agreement among the people who answered one item; undefined with fewer than two of them. */
+const itemAgreement = (counts: CategoryCounts, weights: Matrix): number | undefined => {
+  const people = sum(counts);
+  if (people < 2) return undefined;
+  const near = counts.map((_, k) => sum(counts.map((count, l) => count * at(weights[k], l))));
+  return sum(counts.map((count, k) => count * (at(near, k) - 1))) / (people * (people - 1));
+};
+
+const averageShares = (items: readonly CategoryCounts[], categories: number): number[] =>
+  Array.from(
+    { length: categories },
+    (_, k) => sum(items.map((counts) => at(counts, k) / sum(counts))) / items.length,
+  );
+
+/**
+ * AC1 or AC2 of any number of people, some of whom may have left items out (Gwet 2008; 2014, section 2.6).
+ * Items answered by one person count toward chance but not toward agreement; items answered by none must be
+ * left out. Variance with n − 1; the interval is Student's.
+ *
+ * @param items one row an item: how many people chose each category
+ * @returns `tooFew` under ten items unless `least` says otherwise
+ * @throws {RangeError} for rows of unequal length, an item nobody answered, or fewer than two categories
+ * @example
+ * gwetAgreementOfMany([[3, 0], [2, 1], [0, 3]], { least: 3 }) // { kind: "estimated", coefficient: 0.556…, … }
+ */
+export const gwetAgreementOfMany = (
+  items: readonly CategoryCounts[],
+  options: GwetAgreementOptions = {},
+): Agreement => {
+  const { weights: chosen = "unweighted", confidence = 0.95, least = LEAST_ITEMS } = options;
+  const categories = items[0]?.length ?? 0;
+  const judged = items.filter((counts) => sum(counts) >= 2).length;
+  if (judged < Math.max(least, 2)) return { kind: "tooFew", items: judged, least };
+  if (categories < 2) throw new RangeError("Agreement needs at least two categories.");
+  if (items.some((counts) => counts.length !== categories))
+    throw new RangeError("Rows must be of one length.");
+  if (items.some((counts) => !(sum(counts) > 0))) throw new RangeError("Every item needs an answer.");
+  const weights = agreementWeights(chosen, categories);
+  const scale = chanceScale(weights);
+  const shares = averageShares(items, categories);
+  const agreements = items.map((counts) => itemAgreement(counts, weights));
+  const observed = sum(agreements.map((agreement) => agreement ?? 0)) / judged;
+  const expected = chanceAgreement(shares, scale);
+  const coefficient = (observed - expected) / (1 - expected);
+  const squares = items.map((counts, i) => {
+    const agreement = agreements[i];
+    const own =
+      agreement === undefined ? 0 : ((items.length / judged) * (agreement - expected)) / (1 - expected);
+    const chance = (scale * sum(counts.map((count, k) => count * (1 - at(shares, k))))) / sum(counts);
+    return (own - (2 * (1 - coefficient) * (chance - expected)) / (1 - expected) - coefficient) ** 2;
+  });
+  const standardError = Math.sqrt(sum(squares) / (items.length * (items.length - 1)));
+  const figures = { coefficient, standardError, observed, expected, items: items.length };
+  return agreementFrom(figures, confidence, items.length - 1);
+};
