@@ -1,0 +1,160 @@
+import { Outcome, outcomeSign } from "@evenhand/shared/outcome";
+import { placeText } from "../view/index.ts";
+import type { Row, SectionView, SideView, View } from "../view/index.ts";
+import { catalog } from "../words/catalog.ts";
+import { formatShare } from "../words/number.ts";
+import { html, Markup } from "./html.ts";
+import { intervalPicture } from "./interval-picture.ts";
+import { styleSheet } from "./style.ts";
+
+const style = new Markup(styleSheet);
+
+const side = ({ text, silent, firmness, note }: SideView): Markup =>
+  html` <div class="side${silent ? " silent" : ""}">
+    ${text}${firmness === null ? null : html`<i class="firm">${firmness}</i>`}
+    ${note === null ? null : html`<p><small>“${note}”</small></p>`}
+  </div>`;
+
+const picture = ({ entry }: Row): Markup | null =>
+  entry.figures?.of === "reading" && entry.outcome !== "agree"
+    ? intervalPicture(entry.figures, entry.limits ?? [])
+    : null;
+
+const row = (one: Row): Markup =>
+  html` <div class="row ${one.entry.outcome}">
+    <div class="place">${placeText(one)} <small>${catalog.consequence[one.entry.consequence]}</small></div>
+    ${side(one.stated)}
+    <div class="spine">
+      <b aria-hidden="true">${outcomeSign[one.entry.outcome]}</b
+      ><span>${catalog.outcome[one.entry.outcome]}</span>
+    </div>
+    ${side(one.found)}
+    <div class="why">
+      <p>${one.sentence}</p>
+      ${[one.figures, ...one.limits].map((text) =>
+        text === null ? null : html`<p><small>${text}</small></p>`,
+      )}${picture(one)}
+    </div>
+  </div>`;
+
+const spread = (rows: readonly Row[]): Markup =>
+  html` <div class="spread">
+    <div class="head">
+      <div>${catalog.stated}</div>
+      <div class="spine">${catalog.outcomeHeading}</div>
+      <div>${catalog.found}</div>
+    </div>
+    ${rows.map(row)}
+  </div>`;
+
+const section = (view: SectionView): Markup =>
+  html` <h2 id="${view.section.id}">${catalog.section(view.section.number, view.section.words.american)}</h2>
+    ${view.rows.length > 0 ? spread(view.rows) : null}
+    ${
+      view.unseenPlaces > 0
+        ? html`<p class="note faint">
+            ${outcomeSign.unseen} ${catalog.unseenBySection(view.unseenPlaces)}:
+            ${view.unseen.map(({ item, places }) => (places > 1 ? `${item} (${places})` : item)).join("; ")}
+          </p>`
+        : null
+    }
+    ${view.quiet > 0 ? html`<p class="note faint">${catalog.quietBySection(view.quiet)}</p>` : null}`;
+
+const tally = ({ comparison }: View): Markup =>
+  html` <ul class="tally">
+    ${Outcome.options.map(
+      (outcome) =>
+        html`<li title="${catalog.outcomeMeans[outcome]}">
+          <b>${comparison.tally[outcome] ?? 0}</b>${outcomeSign[outcome]} ${catalog.outcome[outcome]}
+        </li>`,
+    )}
+  </ul>`;
+
+const checks = ({ crossChecks }: View): Markup => {
+  const told = crossChecks.filter(({ check }) => check.verdict !== "cannot-tell");
+  const breaksFirst = ["breaks", "holds"].flatMap((verdict) =>
+    told.filter(({ check }) => check.verdict === verdict),
+  );
+  return html`<h2 id="checks">${catalog.crossChecks}</h2>
+    <ul class="checks">
+      ${breaksFirst.map(
+        ({ check, sentence }) =>
+          html`<li class="${check.verdict}">
+            <b>${catalog.verdictSign[check.verdict]} ${catalog.verdict[check.verdict]}</b
+            ><span>${sentence}</span>
+          </li>`,
+      )}
+    </ul>
+    ${told.length < crossChecks.length ? html`<p class="faint">${catalog.rulesCannotTell(crossChecks.length - told.length)}</p>` : null}`;
+};
+
+const coverage = (view: View): Markup => {
+  const words = new Map(view.sections.map(({ section: { id, words: named } }) => [id, named.american]));
+  const { coverage: rows, softness, chance } = view.comparison;
+  const line = (of: string, { onSheet, stated, seen, statedAndSeen }: typeof rows.whole): Markup =>
+    html`<tr>
+      <th scope="row">${of}</th>
+      ${[onSheet, stated, seen, statedAndSeen].map((count) => html`<td>${count}</td>`)}
+      <td>${stated === 0 ? "—" : formatShare(statedAndSeen / stated)}</td>
+    </tr>`;
+  return html`<h2 id="coverage">${catalog.coverage}</h2>
+    <div class="scroll">
+      <table>
+        <thead>
+          <tr>
+            ${Object.values(catalog.coverageHead).map((text) => html`<th scope="col">${text}</th>`)}
+          </tr>
+        </thead>
+        <tbody>
+          ${rows.bySection.map((one) => line(words.get(one.of) ?? one.of, one))}${line(catalog.whole, rows.whole)}
+        </tbody>
+      </table>
+    </div>
+    <p>${catalog.softness(softness)}</p>
+    <p>${catalog.chance(chance)}</p>
+    ${view.unseenDecisive.length > 0 ? html`<p>${outcomeSign.unseen} ${catalog.unseenDecisive}: ${view.unseenDecisive.join("; ")}</p>` : null}`;
+};
+
+const reportLine = (name: string, report: View["a"], seal: string | null): Markup =>
+  html` <p>
+    <b>${name}</b> ${catalog.kind[report.kind]} of ${report.visit.started.slice(0, 10)} by
+    ${report.author.organization},
+    ${catalog.findings(report.findings.length)}${seal === null ? null : html`, seal <code>${seal.slice(0, 12)}</code>`}
+  </p>`;
+
+const links = (view: View): Markup =>
+  html` <nav>
+    <a href="#pressing">${catalog.mostPressing}</a>${view.sections.map(
+      ({ section: { id, words } }) => html`<a href="#${id}">${words.american}</a>`,
+    )}<a href="#checks">${catalog.crossChecks}</a><a href="#coverage">${catalog.coverage}</a>
+  </nav>`;
+
+/** One self-contained page: facing pages with a spine, no script, nothing fetched. */
+export const pageOf = (view: View): string => {
+  const { make, model, modelYear, identification } = view.comparison.vehicle;
+  return html`<!doctype html>
+    <html lang="en">
+      <head>
+        <meta charset="utf-8" />
+        <meta name="viewport" content="width=device-width, initial-scale=1" />
+        <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'" />
+        <title>${modelYear} ${make} ${model}: ${catalog.title}</title>
+        <style>
+          ${style}
+        </style>
+      </head>
+      <body>
+        <main>
+          <h1>${modelYear} ${make} ${model}</h1>
+          <p class="code">${identification}</p>
+          ${reportLine("A", view.a, view.comparison.a.seal)}${reportLine("B", view.b, view.comparison.b.seal)}
+          ${tally(view)}
+          <p class="caution">${catalog.caution}</p>
+          ${links(view)}
+          <h2 id="pressing">${catalog.mostPressing}</h2>
+          ${view.pressing.length > 0 ? spread(view.pressing) : html`<p>${catalog.noneInDoubt}</p>`}
+          ${view.sections.map(section)} ${checks(view)} ${coverage(view)}
+        </main>
+      </body>
+    </html> `.text;
+};

@@ -1,0 +1,63 @@
+import type { LimitFigures, ReadingFigures } from "@evenhand/shared/comparison";
+import { catalog } from "../words/catalog.ts";
+import { formatQuantity } from "../words/number.ts";
+import { decimalsFor } from "../view/figures.ts";
+import { html } from "./html.ts";
+import type { Markup } from "./html.ts";
+
+const width = 320;
+const margin = 16;
+
+type Scale = (value: number) => number;
+
+const scaleOver = (values: readonly number[]): Scale => {
+  const low = Math.min(...values);
+  const span = Math.max(...values) - low || 1;
+  return (value) => margin + ((value - low) / span) * (width - 2 * margin);
+};
+
+const at = (value: number): string => value.toFixed(1);
+
+const bar = (name: string, y: number, mean: number, half: number, scale: Scale): Markup =>
+  html` <line class="bar" x1="${at(scale(mean - half))}" x2="${at(scale(mean + half))}" y1="${y}" y2="${y}" />
+    <circle class="mean" cx="${at(scale(mean))}" cy="${y}" r="3.5" />
+    <text x="2" y="${y + 4}">${name}</text>`;
+
+const limitLine = ({ value }: LimitFigures, scale: Scale): Markup =>
+  html` <line class="limit" x1="${at(scale(value))}" x2="${at(scale(value))}" y1="4" y2="52" />`;
+
+/**
+ * Both readings as intervals on one scale, with the difference that matters as a band about the first and the limits as lines.
+ * The description says the same in words.
+ */
+export const intervalPicture = (figures: ReadingFigures, limits: readonly LimitFigures[]): Markup => {
+  const { a, b, delta, coverageFactor: k, unit } = figures;
+  const halfA = k * a.standardUncertainty;
+  const halfB = k * b.standardUncertainty;
+  const ends = [
+    a.mean - Math.max(halfA, delta),
+    a.mean + Math.max(halfA, delta),
+    b.mean - halfB,
+    b.mean + halfB,
+  ];
+  const scale = scaleOver([...ends, ...limits.map(({ value }) => value)]);
+  const text = (mean: number, half: number): string =>
+    formatQuantity(`${mean.toFixed(decimalsFor(half))} ± ${half.toFixed(decimalsFor(half))}`, unit);
+  const words = catalog.picture(
+    text(a.mean, halfA),
+    text(b.mean, halfB),
+    formatQuantity(Number(delta.toPrecision(3)), unit),
+  );
+  return html`<svg class="intervals" viewBox="0 0 ${width} 56" role="img" aria-label="${words}">
+    <title>${words}</title>
+    <rect
+      class="band"
+      x="${at(scale(a.mean - delta))}"
+      width="${at(scale(a.mean + delta) - scale(a.mean - delta))}"
+      y="6"
+      height="44"
+    />
+    ${limits.map((limit) => limitLine(limit, scale))}
+    ${bar("A", 18, a.mean, halfA, scale)}${bar("B", 38, b.mean, halfB, scale)}
+  </svg>`;
+};

@@ -1,0 +1,57 @@
+/** The page's own style sheet; no font, picture or script is fetched. */
+export const styleSheet = `
+:root{color-scheme:light dark;--paper:#fbfaf6;--page:#fff;--ink:#1d1f1c;--faint:#63675f;--rule:#dcd9cf;--spine:#f1eee4;
+--agree:#3b6b47;--consistent:#5a6b5d;--doubtful:#8a5a00;--differ:#9b2c20;--unseen:#5b6470;--unstated:#7a3f86;--incomparable:#6b5e4f}
+@media(prefers-color-scheme:dark){:root{--paper:#171815;--page:#1f211d;--ink:#eceae2;--faint:#a4a89d;--rule:#3a3d36;--spine:#262822;
+--agree:#8fcfa0;--consistent:#a9bfae;--doubtful:#efc06a;--differ:#f39a8c;--unseen:#b3bfcc;--unstated:#d9a5e4;--incomparable:#cbbba6}}
+*{box-sizing:border-box}
+body{margin:0;background:var(--paper);color:var(--ink);font:16px/1.5 Georgia,"Times New Roman",serif}
+main{max-width:1180px;margin:0 auto;padding:2rem clamp(.75rem,3vw,2rem) 4rem}
+h1{font-size:clamp(1.5rem,3.4vw,2.3rem);line-height:1.15;margin:0 0 .25rem;font-weight:600;letter-spacing:-.01em}
+h2{font-size:1.15rem;margin:2.75rem 0 .75rem;font-weight:600}
+p{margin:.3rem 0}
+.faint,small{color:var(--faint)}
+code,.code{font-family:ui-monospace,Menlo,Consolas,monospace;font-size:.9em}
+.caution{border-left:4px solid var(--doubtful);padding:.6rem 1rem;margin:1.25rem 0;background:var(--spine)}
+.tally{display:flex;flex-wrap:wrap;gap:.5rem;padding:0;margin:1.25rem 0;list-style:none}
+.tally li{flex:1 1 7.5rem;border:1px solid var(--rule);background:var(--page);border-radius:6px;padding:.55rem .75rem}
+.tally b{display:block;font-size:1.5rem;line-height:1.1;font-variant-numeric:tabular-nums}
+nav{position:sticky;top:0;background:var(--paper);border-bottom:1px solid var(--rule);padding:.5rem 0;z-index:1;overflow-x:auto;white-space:nowrap}
+nav a{color:inherit;margin-right:1rem;text-underline-offset:.2em;font-size:.9rem}
+.spread{display:grid;grid-template-columns:minmax(0,1fr) 8.5rem minmax(0,1fr);background:var(--page);border:1px solid var(--rule);border-radius:8px;overflow:hidden}
+.head{display:contents;font-size:.8rem;letter-spacing:.08em;text-transform:uppercase;color:var(--faint)}
+.head>*{padding:.55rem 1rem;border-bottom:1px solid var(--rule)}
+.head .spine{text-align:center}
+.row{display:grid;grid-template-columns:subgrid;grid-column:1/-1;border-bottom:1px solid var(--rule)}
+.row:last-child{border-bottom:0}
+.row>*{padding:.6rem 1rem}
+.place{grid-column:1/-1;padding-bottom:0;font-weight:600}
+.place small{font-weight:400}
+.side{min-width:0;overflow-wrap:anywhere}
+.side.silent{color:var(--faint);font-style:italic}
+.spine{background:var(--spine);text-align:center;box-shadow:inset 6px 0 8px -8px #0006,inset -6px 0 8px -8px #0006}
+.spine b{display:block;font-size:1.6rem;line-height:1.1}
+.spine span{font-size:.82rem}
+.why{grid-column:1/-1;padding-top:0;color:var(--faint);font-size:.95rem}
+.why p:first-child{color:var(--ink)}
+.firm{display:inline-block;border:1px solid var(--rule);border-radius:99px;padding:0 .5em;font-size:.78rem;font-style:normal;margin-left:.3em}
+.agree .spine{color:var(--agree)}.consistent .spine{color:var(--consistent)}.doubtful .spine{color:var(--doubtful)}
+.differ .spine{color:var(--differ)}.unseen .spine{color:var(--unseen)}.unstated .spine{color:var(--unstated)}.incomparable .spine{color:var(--incomparable)}
+.intervals{display:block;width:100%;max-width:24rem;height:auto;margin:.4rem 0}
+.intervals text{font:11px ui-monospace,monospace;fill:var(--faint)}
+.intervals .bar{stroke:var(--ink);stroke-width:3}.intervals .mean{fill:var(--ink)}
+.intervals .band{fill:var(--rule);opacity:.55}.intervals .limit{stroke:var(--differ);stroke-width:2;stroke-dasharray:4 3}
+.note{margin:.6rem 0 0}
+table{border-collapse:collapse;width:100%;background:var(--page);font-variant-numeric:tabular-nums}
+th,td{padding:.35rem .75rem;border-bottom:1px solid var(--rule);text-align:right;font-weight:400}
+th:first-child,td:first-child{text-align:left}
+thead th{color:var(--faint);font-size:.85rem}
+.checks{list-style:none;padding:0;margin:0}
+.checks li{display:grid;grid-template-columns:7.5rem 1fr;gap:.75rem;padding:.5rem 0;border-bottom:1px solid var(--rule)}
+.checks .breaks b{color:var(--differ)}
+.scroll{overflow-x:auto}
+@media(max-width:640px){.spread{grid-template-columns:minmax(0,1fr) minmax(0,1fr)}.head .spine{display:none}
+.row .spine{grid-column:1/-1;grid-row:2;display:flex;gap:.5rem;align-items:baseline;justify-content:center;padding:.2rem;box-shadow:none}
+.row .spine b{display:inline;font-size:1.2rem}.row>*{padding-left:.7rem;padding-right:.7rem}.checks li{grid-template-columns:1fr;gap:0}}
+@media print{nav{display:none}.row,.tally li{break-inside:avoid}body{background:#fff}}
+`;

@@ -1,0 +1,172 @@
+import type { Comparison, Entry } from "@evenhand/shared/comparison";
+import type { Finding } from "@evenhand/shared/finding";
+import type { Report } from "@evenhand/shared/report";
+import type { Item, Section, Sheet } from "@evenhand/shared/sheet";
+import { answerText, faultText } from "../words/answer.ts";
+import type { AnswerContext } from "../words/answer.ts";
+import { catalog } from "../words/catalog.ts";
+import { sheetWords } from "../words/sheet-words.ts";
+import type { SheetWords } from "../words/sheet-words.ts";
+import { figuresText, limitText } from "./figures.ts";
+
+/** What one report says of one entry. */
+export type SideView = {
+  readonly text: string;
+  /** Nothing was said or seen. */
+  readonly silent: boolean;
+  /** Hedged or second-hand; `null` where it is asserted or silent. */
+  readonly firmness: string | null;
+  readonly note: string | null;
+};
+
+/** One entry of the comparison, in words. */
+export type Row = {
+  readonly index: number;
+  readonly entry: Entry;
+  readonly item: string;
+  readonly position: string;
+  readonly stated: SideView;
+  readonly found: SideView;
+  readonly figures: string | null;
+  readonly limits: readonly string[];
+  readonly sentence: string;
+};
+
+export type SectionView = {
+  readonly section: Section;
+  /** What a person reads line by line. */
+  readonly rows: readonly Row[];
+  /** Unseen, gathered by item: the name of each item with the places left unseen. */
+  readonly unseen: readonly { readonly item: string; readonly places: number; readonly stated: number }[];
+  readonly unseenPlaces: number;
+  /** Seen, sound and not stated. */
+  readonly quiet: number;
+};
+
+export type View = {
+  readonly comparison: Comparison;
+  readonly a: Report;
+  readonly b: Report;
+  readonly sections: readonly SectionView[];
+  readonly pressing: readonly Row[];
+  /** Safety and structure that nobody saw, by name. */
+  readonly unseenDecisive: readonly string[];
+  readonly crossChecks: readonly CrossCheckView[];
+};
+
+export type CrossCheckView = {
+  readonly check: Comparison["crossChecks"][number];
+  readonly sentence: string;
+};
+
+/** Wording made elsewhere: the sentences of entries and of cross-checks. */
+export type Sentences = {
+  readonly entry: (entry: Entry) => string;
+  readonly crossCheck: (check: Comparison["crossChecks"][number]) => string;
+};
+
+export type ViewInput = {
+  readonly comparison: Comparison;
+  readonly a: Report;
+  readonly b: Report;
+  readonly sheet: Sheet;
+  readonly sentences: Sentences;
+};
+
+const atomText = (entry: Entry, side: "a" | "b", finding: Finding, context: AnswerContext): string => {
+  const { atom } = entry;
+  if (atom.of === "answer" || finding.answer.kind !== "faults") return answerText(finding.answer, context);
+  if (atom.of === "denial") {
+    const denies = atom.by === side || atom.by === "both";
+    const denial =
+      atom.kind === "all" ? catalog.noFaults : catalog.noFaultOf(context.sheet.faultKind(atom.kind));
+    return denies ? denial : catalog.silent;
+  }
+  const index = atom[side];
+  const fault = index === undefined ? undefined : finding.answer.found[index];
+  if (fault !== undefined) return faultText(fault, context);
+  const { denied } = finding.answer;
+  const denies = denied === "all" || denied.includes(atom.kind);
+  return denies ? answerText({ ...finding.answer, found: [], denied }, context) : catalog.silent;
+};
+
+const sideView = (entry: Entry, side: "a" | "b", report: Report, context: AnswerContext): SideView => {
+  const index = entry.finding[side];
+  const finding = index === null ? undefined : report.findings[index];
+  if (finding === undefined) return { text: catalog.silent, silent: true, firmness: null, note: null };
+  return {
+    text: atomText(entry, side, finding, context),
+    silent: finding.answer.kind === "not-seen",
+    firmness: finding.firmness === "asserted" ? null : catalog.firmness[finding.firmness],
+    note: finding.note ?? null,
+  };
+};
+
+const rowOf = (index: number, entry: Entry, words: SheetWords, input: ViewInput): Row => {
+  const item = words.findItem(entry.item);
+  const context = (report: Report): AnswerContext => ({ sheet: words, item, scales: report.scales });
+  return {
+    index,
+    entry,
+    item: words.item(entry.item),
+    position: words.position(item, entry.position),
+    stated: sideView(entry, "a", input.a, context(input.a)),
+    found: sideView(entry, "b", input.b, context(input.b)),
+    figures: entry.figures === undefined ? null : figuresText(entry.figures),
+    limits: (entry.limits ?? []).map(limitText),
+    sentence: input.sentences.entry(entry),
+  };
+};
+
+const isUnseen = ({ entry }: Row): boolean => entry.outcome === "unseen";
+const isQuiet = ({ entry }: Row): boolean => entry.coverageOnly === true;
+
+const unseenByItem = (rows: readonly Row[]): SectionView["unseen"] =>
+  [...Map.groupBy(rows, (row) => row.entry.item).values()].map((group) => ({
+    item: group[0]?.item ?? "",
+    places: group.length,
+    stated: group.filter(({ entry }) => entry.finding.a !== null).length,
+  }));
+
+const sectionView = (section: Section, rows: readonly Row[]): SectionView => {
+  const unseen = rows.filter(isUnseen);
+  return {
+    section,
+    rows: rows.filter((row) => !isUnseen(row) && !isQuiet(row)),
+    unseen: unseenByItem(unseen),
+    unseenPlaces: unseen.length,
+    quiet: rows.filter(isQuiet).length,
+  };
+};
+
+/** Item and position in one line: `tread depth, left front`. */
+export const placeText = ({ item, position }: Pick<Row, "item" | "position">): string =>
+  position === "" ? item : `${item}, ${position}`;
+
+const isDecisive = (item: Item | undefined): boolean =>
+  item?.consequence === "safety" || item?.consequence === "structure";
+
+/**
+ * Everything a page or a terminal shows of a comparison, in words and in the order of the sheet. Nothing is judged here.
+ */
+export const viewOf = (input: ViewInput): View => {
+  const words = sheetWords(input.sheet);
+  const rows = input.comparison.entries.map((entry, index) => rowOf(index, entry, words, input));
+  const bySection = Map.groupBy(rows, ({ entry }) => words.findItem(entry.item)?.section ?? "");
+  return {
+    comparison: input.comparison,
+    a: input.a,
+    b: input.b,
+    sections: input.sheet.sections
+      .map((section) => sectionView(section, bySection.get(section.id) ?? []))
+      .filter(({ rows: listed, unseenPlaces, quiet }) => listed.length + unseenPlaces + quiet > 0),
+    pressing: input.comparison.order.flatMap((index) => rows[index] ?? []),
+    unseenDecisive: rows
+      .filter((row) => isUnseen(row) && isDecisive(words.findItem(row.entry.item)))
+      .map(placeText),
+    crossChecks: input.comparison.crossChecks.map((check) => ({
+      check,
+      sentence: input.sentences.crossCheck(check),
+    })),
+  };
+};

@@ -1,0 +1,145 @@
+import type { NotSeenReason } from "@evenhand/shared/answer";
+import type { Outcome, Standing } from "@evenhand/shared/outcome";
+import type { ReportKind } from "@evenhand/shared/report";
+import type { Consequence } from "@evenhand/shared/sheet";
+import type { Firmness } from "@evenhand/shared/finding";
+
+const plural = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+
+const standing: Readonly<Record<Standing, string>> = {
+  confirmed: "confirmed",
+  "not-contradicted": "not contradicted",
+  "too-coarse": "too coarse to test",
+  "in-doubt": "in doubt",
+  differs: "differs",
+  "contradicted-by-figures": "contradicted by figures",
+  "not-mentioned": "not mentioned",
+  unseen: "unseen",
+  "not-comparable": "not comparable",
+  "agreed-fault": "agreed fault",
+};
+
+const outcome: Readonly<Record<Outcome, string>> = {
+  agree: "agree",
+  consistent: "consistent",
+  doubtful: "doubtful",
+  differ: "differ",
+  unseen: "unseen",
+  unstated: "unstated",
+  incomparable: "incomparable",
+};
+
+const outcomeMeans: Readonly<Record<Outcome, string>> = {
+  agree: "shown to be the same, within the difference that matters",
+  consistent: "nothing contradicts, but the answers are too coarse or too few to confirm",
+  doubtful: "they differ more than chance explains, but perhaps not by what matters",
+  differ: "they differ by more than what matters",
+  unseen: "the inspector did not see it",
+  unstated: "found bad, and the dealer said nothing of it",
+  incomparable: "answered in ways that cannot be set against each other",
+};
+
+const kind: Readonly<Record<ReportKind, string>> = {
+  acquisition: "acquisition",
+  statement: "statement",
+  inspection: "inspection",
+  collection: "collection",
+  delivery: "delivery",
+};
+
+const consequence: Readonly<Record<Consequence, string>> = {
+  safety: "safety",
+  identity: "identity",
+  structure: "structure",
+  mechanical: "mechanical",
+  appearance: "appearance",
+  papers: "papers",
+};
+
+const firmness: Readonly<Record<Firmness, string>> = {
+  asserted: "asserted",
+  hedged: "hedged",
+  "second-hand": "second-hand",
+};
+
+const notSeenReason: Readonly<Record<NotSeenReason, string>> = {
+  "not-reached": "not reached",
+  "not-tested": "not tested",
+  "needs-dismantling": "needs dismantling",
+  "not-permitted": "not permitted",
+  unsafe: "unsafe",
+  weather: "weather",
+  "no-tool": "no tool",
+  covered: "covered",
+  "no-time": "no time",
+};
+
+/** Every string the command line shows, apart from the sentences of the comparison, which have a catalog of their own. */
+export const catalog = {
+  title: "Two reports on one car, set against each other",
+  stated: "Stated",
+  found: "Found",
+  item: "Item",
+  outcomeHeading: "Outcome",
+  standing,
+  outcome,
+  outcomeMeans,
+  kind,
+  consequence,
+  firmness,
+  notSeenReason,
+  working: {
+    yes: "works",
+    no: "does not work",
+    intermittent: "works now and then",
+    "not-known": "not known",
+  },
+  presence: { present: "present", absent: "absent", "not-known": "not known" },
+  readings: (count: number) => plural(count, "reading", "readings"),
+  noFaults: "no fault at all",
+  nothingElse: "nothing else",
+  noFaultOf: (kindWords: string) => `no ${kindWords}`,
+  nothingSaid: "nothing said",
+  silent: "—",
+  notSeen: (reason: string) => `not seen: ${reason}`,
+  mostPressing: "Most pressing first",
+  noneInDoubt: "Nothing is in doubt, differs or was left unstated.",
+  section: (number: number, words: string) => `${number}. ${words}`,
+  unseenBySection: (count: number) => plural(count, "place unseen", "places unseen"),
+  quietBySection: (count: number) => `${plural(count, "place", "places")} seen, sound and not stated`,
+  totals: "Totals",
+  standings: "How the items stand for the buyer",
+  crossChecks: "What the figures themselves give away",
+  verdict: { holds: "holds", breaks: "breaks", "cannot-tell": "cannot tell" },
+  verdictSign: { holds: "✓", breaks: "✗", "cannot-tell": "·" },
+  rulesCannotTell: (count: number) =>
+    `${plural(count, "rule", "rules")} could not tell: too little was read.`,
+  coverage: "Coverage",
+  coverageHead: {
+    of: "",
+    onSheet: "on sheet",
+    stated: "stated",
+    seen: "seen",
+    both: "both",
+    share: "seen of stated",
+  },
+  whole: "whole sheet",
+  unseenDecisive: "Safety and structure that nobody saw",
+  softness: (of: { decisive: number; hedged: number; byEye: number; silent: number }) =>
+    `Of ${of.decisive} decisive places (safety, identity, structure) the statement hedged ${of.hedged}, judged ${of.byEye} by eye and was silent on ${of.silent}.`,
+  chance: (of: { readings: number; doubtful: number; expectedDoubtful: number }) =>
+    `Of ${plural(of.readings, "reading", "readings")} compared ${of.doubtful} came out doubtful; chance alone would give about ${of.expectedDoubtful.toFixed(1)}.`,
+  picture: (a: string, b: string, delta: string) => `A ${a}, B ${b}; a difference of ${delta} matters`,
+  limit: "limit",
+  limitSide: { min: "at least", max: "at most" },
+  gradeFigures: (steps: string) => `${steps} house steps apart`,
+  codeFigures: (places: number, passes: "a" | "b" | "both" | "neither" | null) => {
+    const apart = `${plural(places, "character", "characters")} apart`;
+    if (passes === null) return apart;
+    const which = { a: "A passes", b: "B passes", both: "both pass", neither: "neither passes" }[passes];
+    return `${apart}; ${which} the check digit`;
+  },
+  caution:
+    "This sets two reports against each other. It is no certificate of roadworthiness, no valuation, no legal advice and no contract. Local law, a licensed mechanic and the local authority decide.",
+  findings: (count: number) => plural(count, "finding", "findings"),
+} as const;

@@ -1,0 +1,51 @@
+import type { Item, PositionSet, Sheet } from "@evenhand/shared/sheet";
+
+/** Looks the words of a sheet up by id; what is not on the sheet is shown by its id. */
+export type SheetWords = {
+  readonly findItem: (id: string) => Item | undefined;
+  readonly item: (id: string) => string;
+  /** Empty where the item has no positions. */
+  readonly position: (item: Item | undefined, position: string) => string;
+  readonly option: (item: Item | undefined, option: string) => string;
+  readonly faultKind: (kind: string) => string;
+  readonly spot: (item: Item | undefined, spot: string) => string;
+};
+
+const byId = <T extends { readonly id: string }>(list: readonly T[]): ReadonlyMap<string, T> =>
+  new Map(list.map((one) => [one.id, one]));
+
+const spelled = (id: string): string => id.replaceAll("-", " ");
+
+const numberedPosition = (set: PositionSet, position: string): string | undefined => {
+  const prefix = set.numbered && `${set.numbered.prefix}-`;
+  if (prefix === undefined || !position.startsWith(prefix)) return undefined;
+  return `${set.numbered?.words} ${position.slice(prefix.length)}`;
+};
+
+/**
+ * @example sheetWords(sheet).item("tires.tread-depth") // "tread depth"
+ */
+export const sheetWords = (sheet: Sheet): SheetWords => {
+  const items = byId(sheet.items);
+  const sets = byId(sheet.positionSets);
+  const kinds = byId(sheet.faultKinds);
+  const drawings = byId(sheet.drawings);
+  return {
+    findItem: (id) => items.get(id),
+    item: (id) => items.get(id)?.words.american ?? id,
+    position: (item, position) => {
+      const set = item?.positions === undefined ? undefined : sets.get(item.positions);
+      if (set === undefined || position === "") return position;
+      const named = set.positions.find(({ id }) => id === position)?.words.american;
+      return named ?? numberedPosition(set, position) ?? spelled(position);
+    },
+    option: (item, option) =>
+      item?.choice?.options.find(({ id }) => id === option)?.words.american ?? spelled(option),
+    faultKind: (kind) => kinds.get(kind)?.words.american ?? spelled(kind),
+    spot: (item, spot) => {
+      const named = item?.reading?.spots.find(({ id }) => id === spot)?.words.american;
+      const drawing = item?.faults?.drawing === undefined ? undefined : drawings.get(item.faults.drawing);
+      return named ?? drawing?.cells.find(({ id }) => id === spot)?.words.american ?? spelled(spot);
+    },
+  };
+};
