@@ -1,0 +1,2 @@
+import type { CostRowName } from "@evenhand/shared/sheet";
+export const costRows: CostRowName[] = [];
