@@ -27,9 +27,11 @@ export const SideFigures = z.strictObject({
   scatterReplaced: z.boolean(),
   byEye: z.boolean(),
 });
+export type SideFigures = z.infer<typeof SideFigures>;
 
 /** Readings needed of one side to settle it; `null` where no number would. */
 export const ReadingsToSettle = z.strictObject({ a: z.int().nullable(), b: z.int().nullable() });
+export type ReadingsToSettle = z.infer<typeof ReadingsToSettle>;
 
 /** Figures of a comparison of two readings (also two extents), base unit. `degreesOfFreedom: null` is infinite. */
 export const ReadingFigures = z.strictObject({
@@ -37,7 +39,10 @@ export const ReadingFigures = z.strictObject({
   unit: UnitSymbol,
   a: SideFigures,
   b: SideFigures,
+  /** A − B, less the use allowed between two visits where the item only rises. */
   difference: z.number(),
+  /** The use allowed between the visits, where any was. */
+  useAllowed: z.number().optional(),
   standardUncertainty: z.number(),
   degreesOfFreedom: z.number().nullable(),
   coverageFactor: z.number(),
@@ -63,7 +68,9 @@ export const GradeFigures = z.strictObject({
   steps: z.number(),
   overlap: z.number(),
 });
+export type GradeFigures = z.infer<typeof GradeFigures>;
 export const ColorFigures = z.strictObject({ of: z.literal("color"), deltaE: z.number(), expandedUncertainty: z.number(), delta: z.number() });
+export type ColorFigures = z.infer<typeof ColorFigures>;
 export const CodeFigures = z.strictObject({
   of: z.literal("code"),
   a: z.string(),
@@ -72,6 +79,7 @@ export const CodeFigures = z.strictObject({
   passes: z.enum(["a", "b", "both", "neither"]).nullable(),
   differsAt: z.array(z.int()),
 });
+export type CodeFigures = z.infer<typeof CodeFigures>;
 export const Figures = z.discriminatedUnion("of", [ReadingFigures, GradeFigures, ColorFigures, CodeFigures]);
 export type Figures = z.infer<typeof Figures>;
 
@@ -80,6 +88,7 @@ export const LimitCall = z.strictObject({
   probability: z.number(),
   call: z.enum(["meets", "marginal", "fails"]),
 });
+export type LimitCall = z.infer<typeof LimitCall>;
 export const LimitFigures = z.strictObject({
   side: z.enum(["min", "max"]),
   value: z.number(),
@@ -120,7 +129,9 @@ export const CoverageRow = z.strictObject({
   statedAndSeen: Count,
   seenSoundNotStated: Count,
 });
+export type CoverageRow = z.infer<typeof CoverageRow>;
 export const Interval = z.strictObject({ estimate: z.number(), low: z.number(), high: z.number() });
+export type Interval = z.infer<typeof Interval>;
 export const Statistic = z.discriminatedUnion("state", [
   z.strictObject({ state: z.literal("known"), n: z.int(), estimate: z.number(), standardError: z.number().nullable(), low: z.number(), high: z.number() }),
   z.strictObject({ state: z.literal("too-few"), n: z.int(), needed: z.int() }),
@@ -136,6 +147,7 @@ export const Agreement = z.strictObject({
   gwetAC2: Statistic,
   krippendorffAlpha: Statistic,
 });
+export type Agreement = z.infer<typeof Agreement>;
 export const Bias = z.strictObject({
   /** Mean signed house steps (A − B); positive: stated better. */
   meanStep: Statistic,
@@ -144,16 +156,20 @@ export const Bias = z.strictObject({
   /** Hodges–Lehmann shift of readings as a share of δ, toward the statement's advantage. */
   shift: Statistic,
 });
+export type Bias = z.infer<typeof Bias>;
 export const Chance = z.strictObject({
   readings: z.int(),
   doubtful: z.int(),
   /** Doubtful readings that chance alone would be expected to give if nothing were wrong. */
   expectedDoubtful: z.number(),
 });
+export type Chance = z.infer<typeof Chance>;
 /** Decisive items (safety, identity, structure) stated hedged, by eye, or left silent. */
 export const Softness = z.strictObject({ decisive: Count, hedged: Count, byEye: Count, silent: Count });
+export type Softness = z.infer<typeof Softness>;
 
 export const ComparedReport = z.strictObject({ kind: ReportKind, organization: z.string(), seal: Sha256.nullable(), started: z.string() });
+export type ComparedReport = z.infer<typeof ComparedReport>;
 
 /** What is stored and passed on: the whole analysis of two reports, with the versions of everything it read. */
 export const Comparison = z.strictObject({
