@@ -27,7 +27,6 @@ export const wear: NonNullable<Item["grade"]> = { badFrom: "heavy-wear" };
 export const works: NonNullable<Item["working"]> = {};
 export const shouldBePresent: NonNullable<Item["presence"]> = { goodIs: "present" };
 export const shouldBeAbsent: NonNullable<Item["presence"]> = { goodIs: "absent" };
-export const eitherIsFine: NonNullable<Item["presence"]> = { goodIs: "neither" };
 
 export function code(system: NonNullable<Item["code"]>["system"]): NonNullable<Item["code"]> {
   return { system };

@@ -1,2 +1,121 @@
 import type { CostRowName } from "@evenhand/shared/sheet";
-export const costRows: CostRowName[] = [];
+import { words } from "./draft.ts";
+
+const row = (id: string, american: string, british?: string) => ({ id, words: words(american, british) });
+const of = (section: string, ...rows: Omit<CostRowName, "section">[]): CostRowName[] =>
+  rows.map((named) => ({ ...named, section }));
+
+/** Work that cost tables price. The sheet names the rows; who prices them owns the figures. */
+export const costRows: CostRowName[] = [
+  ...of("identity", row("keys", "cut keys and recode locks")),
+  ...of(
+    "body",
+    row("paint-panel", "refinish a panel"),
+    row("filler-panel", "strip a filled panel and work the metal"),
+    row("panel-repair", "repair a panel", "repair a panel or wing"),
+  ),
+  ...of("gaps", row("panel-fit", "refit and align panels")),
+  ...of(
+    "brightwork",
+    row("chrome", "replate bumpers and grille"),
+    row("trim", "renew moldings, emblems, mirrors", "renew mouldings, badges, mirrors"),
+    row("glass", "renew a pane of glass"),
+    row("seals", "renew seals", "renew rubbers"),
+  ),
+  ...of(
+    "doors",
+    row("hinges", "rebush or renew hinges"),
+    row("latches", "repair latches and locks"),
+    row("regulators", "repair window regulators", "repair window winders"),
+    row("lid-supports", "renew lid supports", "renew lid stays"),
+  ),
+  ...of(
+    "trunk",
+    row("trunk-floor", "repair the trunk floor", "repair the boot floor"),
+    row("tools", "find jack and tools"),
+  ),
+  ...of(
+    "interior",
+    row("trim-interior", "renew interior trim"),
+    row("seat-hardware", "repair seat runners and anchors"),
+    row("belts-seat", "renew seat belts"),
+    row("convertible-top", "renew the convertible top", "renew the hood"),
+  ),
+  ...of(
+    "electrics",
+    row("instruments", "repair instruments"),
+    row("lamps", "repair lamps"),
+    row("electrics-small", "repair horn and switches"),
+    row("wipers", "repair wipers and washers"),
+    row("heating", "repair heater and defroster", "repair heater and demister"),
+    row("air-conditioning", "repair air conditioning"),
+    row("radio", "repair the radio"),
+    row("starter", "renew the starter"),
+    row("battery", "renew the battery"),
+    row("alternator", "renew the alternator or generator", "renew the alternator or dynamo"),
+  ),
+  ...of(
+    "underbody",
+    row("floor", "repair floor pans"),
+    row("rails", "repair rails and cross-members"),
+    row("rockers", "repair rockers", "repair sills"),
+    row("towers", "repair spring and damper towers"),
+    row("wheelhouse", "repair wheelhouses", "repair wheel arches"),
+  ),
+  ...of(
+    "driveline",
+    row("seals-engine", "renew leaking seals and gaskets"),
+    row("driveshaft", "repair the driveshaft", "repair the propshaft"),
+    row("axle", "overhaul the axle"),
+    row("mounts", "renew mounts", "renew mountings"),
+    row("gearbox", "overhaul the gearbox"),
+    row("clutch", "renew the clutch or converter"),
+    row("exhaust", "renew the exhaust"),
+    row("tank", "renew or seal the fuel tank"),
+    row("fuel-lines", "renew fuel hoses"),
+    row("lines", "renew fuel and brake lines", "renew fuel and brake pipes"),
+  ),
+  ...of(
+    "steering",
+    row("steering-box", "adjust or overhaul the steering box"),
+    row("steering-linkage", "renew tie-rod ends and linkage", "renew track-rod ends and linkage"),
+    row("ball-joints", "renew ball joints"),
+    row("wheel-bearings", "adjust or renew wheel bearings"),
+    row("bushings", "renew suspension bushings", "renew suspension bushes"),
+    row("springs", "renew springs"),
+    row("dampers", "renew dampers"),
+    row("alignment", "align the wheels"),
+  ),
+  ...of(
+    "brakes",
+    row("brake-hydraulics", "overhaul the brake hydraulics"),
+    row("master-cylinder", "renew the master cylinder"),
+    row("servo", "renew the brake booster", "renew the brake servo"),
+    row("brake-friction", "renew linings and pads"),
+    row("discs", "renew discs"),
+    row("drums", "turn or renew drums"),
+    row("brake-fluid", "change the brake fluid"),
+    row("brake-hoses", "renew brake hoses"),
+    row("wheel-cylinders", "renew wheel cylinders"),
+    row("calipers", "overhaul calipers", "overhaul callipers"),
+    row("parking-brake", "repair the parking brake", "repair the handbrake"),
+  ),
+  ...of(
+    "wheels",
+    row("tire", "renew a tire", "renew a tyre"),
+    row("wheel", "repair or renew a wheel"),
+    row("wheel-fixings", "renew studs, nuts or splines"),
+  ),
+  ...of(
+    "engine",
+    row("engine-rebuild", "rebuild the engine"),
+    row("head-gasket", "renew the head gasket"),
+    row("tune-up", "tune carburetor and ignition", "tune carburettor and ignition"),
+    row("coolant", "change the coolant"),
+    row("oil-service", "change oil and filter"),
+    row("belts-and-hoses", "renew belts and hoses"),
+    row("radiator", "repair the radiator"),
+    row("wiring", "repair the engine bay wiring"),
+    row("engine-bay-finish", "refinish the engine bay"),
+  ),
+];

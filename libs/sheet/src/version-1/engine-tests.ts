@@ -1,5 +1,5 @@
 import type { Item } from "@evenhand/shared/sheet";
-import { shouldBeAbsent, unranked, wear } from "./answers.ts";
+import { shouldBeAbsent, unranked } from "./answers.ts";
 import { item, reading, words } from "./draft.ts";
 
 const mechanical = { consequence: "mechanical" } as const;
@@ -16,7 +16,7 @@ export const engineTests: Item[] = [
       ...mechanical,
       positions: "cylinders",
       core: true,
-      minutes: 35,
+      minutes: 20,
       needs: ["hot-engine", "permission", "dismantling"],
       costRow: "engine-rebuild",
       conditions: ["warm", "throttle-open"],
@@ -133,7 +133,7 @@ export const engineTests: Item[] = [
         ...mechanical,
         time: "drifts",
         core: true,
-        minutes: 4,
+        minutes: 3,
         needs: ["hot-engine"],
         costRow: "engine-rebuild",
         conditions: ["oil-temperature", "engine-speed"],
@@ -160,7 +160,7 @@ export const engineTests: Item[] = [
     {
       ...mechanical,
       core: true,
-      minutes: 8,
+      minutes: 6,
       needs: ["hot-engine"],
       costRow: "head-gasket",
       cautions: [...running, "hot-coolant"],
@@ -242,14 +242,4 @@ export const engineTests: Item[] = [
       }),
     },
   ),
-  item("engine.plugs", words("spark plugs"), "Read the plugs in order as they come out.", {
-    ...mechanical,
-    positions: "cylinders",
-    time: "only-rises",
-    minutes: 5,
-    needs: ["dismantling", "permission"],
-    costRow: "tune-up",
-    cautions: ["prop-hood"],
-    grade: wear,
-  }),
 ];

@@ -97,7 +97,6 @@ export const engine: Item[] = [
     "Look for green, white or rusty tracks on tanks and core.",
     {
       ...mechanical,
-      core: true,
       minutes: 2,
       costRow: "radiator",
       cautions: [...open, "hot-coolant"],
@@ -112,7 +111,7 @@ export const engine: Item[] = [
       ...mechanical,
       consequence: "safety",
       core: true,
-      minutes: 4,
+      minutes: 3,
       costRow: "wiring",
       cautions: [...open, "battery", "electric-conversion"],
       choice: ranked(
@@ -148,7 +147,7 @@ export const engine: Item[] = [
       {
         ...mechanical,
         core: true,
-        minutes: 2,
+        minutes: 1,
         needs,
         costRow: "engine-rebuild",
         cautions: running,
@@ -169,7 +168,7 @@ export const engine: Item[] = [
     {
       ...mechanical,
       core: true,
-      minutes: 4,
+      minutes: 3,
       costRow: "engine-rebuild",
       cautions: running,
       choice: ranked(
@@ -270,11 +269,4 @@ export const engine: Item[] = [
       code: code("casting-number"),
     },
   ),
-  item("engine.fan", words("fan and shroud"), "Engine off: blades, clutch, shroud.", {
-    ...mechanical,
-    minutes: 1,
-    costRow: "radiator",
-    cautions: open,
-    faults: faults(["crack", "bend", "missing-piece"]),
-  }),
 ];

@@ -18,7 +18,7 @@ export const numbers: Item[] = [
       ...identity,
       positions: "number-places",
       core: true,
-      minutes: 6,
+      minutes: 4,
       code: code("vin"),
     },
   ),
@@ -28,7 +28,6 @@ export const numbers: Item[] = [
     "Look at the rivets or screws of the main plate and body tag, front and back where they show.",
     {
       ...identity,
-      core: true,
       minutes: 2,
       choice: ranked(
         ["as-built", words("as the maker fixed it", undefined, ["factory rivets"])],
@@ -45,7 +44,6 @@ export const numbers: Item[] = [
     {
       ...identity,
       positions: "numbered-units",
-      core: true,
       minutes: 3,
       choice: unranked(
         ["machined", words("machined", undefined, ["broach marks"])],
@@ -57,7 +55,7 @@ export const numbers: Item[] = [
   item("identity.engine-number", words("engine number"), "Copy it from the pad and photograph it.", {
     ...identity,
     core: true,
-    minutes: 3,
+    minutes: 2,
     cautions: ["prop-hood"],
     code: code("chassis-number"),
   }),
@@ -68,7 +66,6 @@ export const numbers: Item[] = [
     {
       ...identity,
       positions: "numbered-units",
-      core: true,
       minutes: 5,
       needs: ["lift"],
       code: code("chassis-number"),
@@ -93,7 +90,6 @@ export const numbers: Item[] = [
     {
       ...identity,
       positions: "dated-parts",
-      core: true,
       minutes: 12,
       needs: ["lift"],
       code: code("date-code"),
@@ -119,7 +115,7 @@ export const numbers: Item[] = [
       ...identity,
       positions: "major-units",
       core: true,
-      minutes: 5,
+      minutes: 3,
       choice: howOriginal,
     },
   ),
@@ -144,7 +140,6 @@ export const numbers: Item[] = [
     "Copy the date from the body tag or build sheet as it stands.",
     {
       ...identity,
-      core: true,
       minutes: 1,
       code: code("date-code"),
     },

@@ -26,7 +26,7 @@ export const documents: Item[] = [
     {
       ...papers,
       core: true,
-      minutes: 3,
+      minutes: 2,
       choice: ranked(
         ["seller-in-hand", "in the seller's name, in hand"],
         ["seller-not-in-hand", "in the seller's name, not in hand"],
@@ -48,23 +48,13 @@ export const documents: Item[] = [
     },
   ),
   item(
-    "identity.title-document-number",
-    words("title's own number", "document reference number"),
-    "Copy the number of the paper itself.",
-    {
-      ...papers,
-      minutes: 1,
-      code: code("text"),
-    },
-  ),
-  item(
     "identity.title-brand",
     words("title brand", "insurance write-off marker", ["branded title", "salvage", "rebuilt title"]),
     "Read the title and its history for a brand.",
     {
       ...papers,
       core: true,
-      minutes: 3,
+      minutes: 2,
       choice: ranked(
         ["clean", words("no brand", undefined, ["clean title"])],
         ["odometer", "odometer brand", "bad"],
@@ -186,16 +176,6 @@ export const documents: Item[] = [
     },
   ),
   item(
-    "identity.maker-letter",
-    words("maker's or registry letter", undefined, ["heritage certificate", "archive letter"]),
-    "See the letter and compare its numbers.",
-    {
-      ...papers,
-      minutes: 2,
-      presence: shouldBePresent,
-    },
-  ),
-  item(
     "identity.restoration-bills",
     words("restoration bills", "restoration invoices"),
     "See the bills and whether they name this car.",
@@ -217,7 +197,6 @@ export const documents: Item[] = [
   ),
   item("identity.keys", words("keys"), "Try each key in each lock.", {
     ...papers,
-    core: true,
     minutes: 2,
     costRow: "keys",
     choice: ranked(

@@ -1,5 +1,13 @@
 import type { Item } from "@evenhand/shared/sheet";
 import { body } from "./body.ts";
+import { brightwork } from "./brightwork.ts";
+import { doors } from "./doors.ts";
+import { driveline, plumbing } from "./driveline.ts";
+import { equipment, supply } from "./electrics.ts";
+import { interior } from "./interior.ts";
+import { steering } from "./steering.ts";
+import { trunk } from "./trunk.ts";
+import { underbody } from "./underbody.ts";
 import { friction, hydraulics, pedal } from "./brakes.ts";
 import { engineTests } from "./engine-tests.ts";
 import { engine } from "./engine.ts";
@@ -17,6 +25,16 @@ export const items: Item[] = [
   ...documents,
   ...body,
   ...gaps,
+  ...brightwork,
+  ...doors,
+  ...trunk,
+  ...interior,
+  ...equipment,
+  ...supply,
+  ...underbody,
+  ...driveline,
+  ...plumbing,
+  ...steering,
   ...pedal,
   ...friction,
   ...hydraulics,

@@ -12,7 +12,7 @@ export const road: Item[] = [
     ...mechanical,
     time: "drifts",
     core: true,
-    minutes: 3,
+    minutes: 2,
     needs: ["cold-engine"],
     costRow: "tune-up",
     cautions: [...running, "fans-and-belts"],
@@ -31,7 +31,7 @@ export const road: Item[] = [
       ...mechanical,
       time: "drifts",
       core: true,
-      minutes: 12,
+      minutes: 5,
       needs: ["hot-engine"],
       costRow: "tune-up",
       cautions: [...running, "fans-and-belts"],
@@ -105,7 +105,7 @@ export const road: Item[] = [
     {
       ...onRoad,
       core: true,
-      minutes: 5,
+      minutes: 3,
       costRow: "gearbox",
       choice: ranked(
         ["clean", "clean"],
@@ -174,7 +174,6 @@ export const road: Item[] = [
     "Shop tachometer, level road, speed held for ten seconds; a passenger reads it.",
     {
       ...onRoad,
-      core: true,
       minutes: 4,
       costRow: null,
       conditions: ["gear", "lock-up", "speed"],
@@ -216,7 +215,7 @@ export const road: Item[] = [
       "Indicated and GPS speed at the same moment as the revolutions; a passenger reads them.",
       {
         ...onRoad,
-        core: true,
+
         minutes: 2,
         costRow: null,
         conditions: ["gear"],
@@ -278,7 +277,6 @@ export const road: Item[] = [
     "Note the speed where it begins, and whether rim, seat or floor shakes.",
     {
       ...onRoad,
-      core: true,
       minutes: 3,
       costRow: "driveshaft",
       conditions: ["speed"],
@@ -331,18 +329,6 @@ export const road: Item[] = [
         byEye: [15],
         instrument: ["contact thermometer", 0.1, [1, 0.005]],
       }),
-    },
-  ),
-  item(
-    "road.steering-return",
-    words("steering return", "steering self-centering"),
-    "Let the rim return by itself out of a slow bend.",
-    {
-      ...onRoad,
-      consequence: "safety",
-      minutes: 2,
-      costRow: "steering-box",
-      choice: ranked(["returns", "returns"], ["slow", "returns slowly"], ["sticks", "sticks", "bad"]),
     },
   ),
 ];

@@ -62,7 +62,7 @@ export const visit: Item[] = [
       ...circumstance,
       consequence: "mechanical",
       core: true,
-      minutes: 2,
+      minutes: 1,
       needs: ["cold-engine"],
       cautions: ["prop-hood"],
       reading: reading({

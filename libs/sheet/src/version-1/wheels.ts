@@ -1,5 +1,5 @@
 import type { Item } from "@evenhand/shared/sheet";
-import { code, eitherIsFine, faults, ranked, unranked } from "./answers.ts";
+import { code, faults, ranked, unranked } from "./answers.ts";
 import { item, reading, words } from "./draft.ts";
 import { cfr570 } from "./sources.ts";
 
@@ -33,7 +33,6 @@ export const tires: Item[] = [
     {
       positions: "corners-and-spare",
       consequence: "safety",
-      core: true,
       minutes: 2,
       costRow: "tire",
       code: code("tire-size"),
@@ -67,7 +66,7 @@ export const tires: Item[] = [
       positions: "corners-and-spare",
       consequence: "safety",
       core: true,
-      minutes: 4,
+      minutes: 3,
       costRow: "tire",
       cautions: ["aged-tires"],
       code: code("tire-identification"),
@@ -101,7 +100,7 @@ export const tires: Item[] = [
       consequence: "safety",
       time: "only-rises",
       core: true,
-      minutes: 4,
+      minutes: 3,
       costRow: "tire",
       cautions: ["local-law"],
       reading: reading({
@@ -159,7 +158,7 @@ export const tires: Item[] = [
       consequence: "safety",
       time: "only-rises",
       core: true,
-      minutes: 4,
+      minutes: 3,
       costRow: "tire",
       cautions: ["aged-tires"],
       faults: faults(["crack", "bulge", "cut", "missing-piece"], "tire"),
@@ -212,7 +211,6 @@ export const wheels: Item[] = [
     {
       positions: "corners-and-spare",
       consequence: "safety",
-      core: true,
       minutes: 3,
       costRow: "wheel",
       cautions: ["leave-closed"],
@@ -329,17 +327,6 @@ export const wheels: Item[] = [
         byEye: [60],
         instrument: ["steel tape", 1, [1, 0.0005]],
       }),
-    },
-  ),
-  item(
-    "wheels.spare-kind",
-    words("full-size spare"),
-    "Say whether the spare is a wheel and tire like the others.",
-    {
-      consequence: "papers",
-      minutes: 1,
-      costRow: "tire",
-      presence: eitherIsFine,
     },
   ),
 ];

@@ -1,0 +1,318 @@
+import type { Item } from "@evenhand/shared/sheet";
+import { code, faults, leak, ranked, wear } from "./answers.ts";
+import { item, reading, words } from "./draft.ts";
+import type { ReadingDraft } from "./draft.ts";
+import { lineFaults } from "./fault-kinds.ts";
+
+type Beneath = Pick<Item, "consequence" | "needs">;
+type Fuel = Pick<Item, "consequence" | "needs" | "cautions">;
+const beneath: Beneath = { consequence: "mechanical", needs: ["lift"] };
+const fuel: Fuel = { consequence: "safety", needs: ["lift"], cautions: ["cold-lamps", "fuel-leak"] };
+
+const ratio: ReadingDraft = {
+  unit: "1",
+  alsoIn: [],
+  delta: [0.1],
+  scatter: [0.002],
+  betterIs: "target",
+  plausible: [1.5, 8],
+  typical: 3.58,
+  ask: [1, 1],
+  byEye: [0.02],
+  instrument: ["the tag itself", 0.01, [0]],
+};
+const teeth = (plausible: [number, number], typical: number): ReadingDraft => ({
+  ...ratio,
+  delta: [1],
+  scatter: [0],
+  plausible,
+  typical,
+  byEye: [0.1],
+  instrument: ["counting", 1, [0]],
+});
+
+/** Leaks, shafts, axle. */
+export const driveline: Item[] = [
+  ...[
+    {
+      id: "driveline.leaks-before",
+      name: "leaks before the road",
+      how: "First lift, before anything is wiped: at each source none, weep, drip or run.",
+    },
+    {
+      id: "driveline.leaks-after",
+      name: "leaks after the road",
+      how: "Second lift, hot: fresh oil shows its source.",
+    },
+  ].map(({ id, name, how }) =>
+    item(id, words(name, undefined, ["oil leak", "drips", "seepage"]), how, {
+      ...beneath,
+      time: "drifts",
+      positions: "leak-sources",
+      core: true,
+      minutes: 4,
+      costRow: "seals-engine",
+      cautions: ["cold-lamps", "fuel-leak"],
+      choice: leak,
+    }),
+  ),
+  item(
+    "driveline.driveshaft",
+    words("driveshaft", "propshaft", ["prop shaft", "drive shaft"]),
+    "Look for dents, lost weights, rust, a wet yoke.",
+    {
+      ...beneath,
+      minutes: 2,
+      costRow: "driveshaft",
+      faults: faults(["dent", "bend", "corrosion", "crack", "missing-piece"], "length"),
+    },
+  ),
+  item(
+    "driveline.joint-play",
+    words("universal joint play", undefined, ["u-joint", "UJ", "universal joint"]),
+    "Twist and lift against each joint by hand.",
+    {
+      ...beneath,
+      positions: "driveshaft-joints",
+      time: "only-rises",
+      minutes: 3,
+      costRow: "driveshaft",
+      choice: ranked(
+        ["none", "none"],
+        ["slight", "slight"],
+        ["clear", "clear play", "bad"],
+        ["rough", "rough or rusty", "bad"],
+      ),
+    },
+  ),
+  item(
+    "driveline.half-shaft-boots",
+    words("half-shaft boots", "driveshaft gaiters", ["CV boots"]),
+    "Turn the wheels: splits, grease thrown.",
+    {
+      ...beneath,
+      positions: "sides-under",
+      time: "only-rises",
+      minutes: 2,
+      costRow: "driveshaft",
+      appliesWhen: { driven: ["front", "all"] },
+      faults: faults(["crack", "tear", "missing-piece"], "length"),
+    },
+  ),
+  item(
+    "driveline.axle-ratio",
+    words("axle ratio", "final drive ratio", ["rear end ratio", "differential ratio", "gears"]),
+    "Say what is claimed or on papers; turns, teeth and road speed are read beside it.",
+    {
+      ...beneath,
+      needs: [],
+      minutes: 1,
+      costRow: "axle",
+      reading: reading(ratio),
+    },
+  ),
+  item(
+    "driveline.axle-ratio-tag",
+    words("axle ratio by tag"),
+    "Copy the ratio from the axle's tag or stamp.",
+    { ...beneath, minutes: 2, costRow: null, reading: reading(ratio) },
+  ),
+  item(
+    "driveline.axle-turns",
+    words("driveshaft turns for one wheel turn", "propshaft turns for one wheel turn"),
+    "Chalk on tire and shaft, gearbox in neutral: both wheels together, or one with the other held and halved.",
+    {
+      ...beneath,
+      minutes: 6,
+      costRow: null,
+      conditions: ["both-wheels"],
+      cautions: ["limited-slip"],
+      reading: reading({
+        ...ratio,
+        delta: [0.15],
+        scatter: [0.03],
+        placement: 0.015,
+        ask: [2, 1],
+        byEye: [0.3],
+        instrument: ["chalk marks", 0.05, [0.01]],
+      }),
+    },
+  ),
+  item(
+    "driveline.ring-teeth",
+    words("ring gear teeth", "crown wheel teeth"),
+    "Count with the cover off, or from the stamp.",
+    {
+      ...beneath,
+      needs: ["lift", "dismantling"],
+      minutes: 10,
+      costRow: null,
+      reading: reading(teeth([20, 80], 43)),
+    },
+  ),
+  item("driveline.pinion-teeth", words("pinion teeth"), "Count with the cover off, or from the stamp.", {
+    ...beneath,
+    needs: ["lift", "dismantling"],
+    minutes: 2,
+    costRow: null,
+    reading: reading(teeth([5, 20], 12)),
+  }),
+  item(
+    "driveline.limited-slip",
+    words("limited slip", undefined, ["limited-slip differential", "LSD", "locking axle"]),
+    "With both wheels free, turn one by hand: which way the other goes. Never with the engine.",
+    {
+      ...beneath,
+      minutes: 2,
+      costRow: "axle",
+      cautions: ["limited-slip"],
+      choice: ranked(
+        ["works", "fitted, works"],
+        ["worn", "fitted, worn", "bad"],
+        ["open", words("open axle", "open differential")],
+      ),
+    },
+  ),
+  item(
+    "driveline.pinion-seal",
+    words("pinion seal leak"),
+    "Look behind the flange and for a thrown ring on the floor.",
+    { ...beneath, minutes: 1, costRow: "axle", choice: leak },
+  ),
+  item(
+    "driveline.mounts",
+    words("engine and gearbox mounts", "engine and gearbox mountings", ["motor mounts"]),
+    "Look at the rubber; a helper loads the engine gently.",
+    {
+      ...beneath,
+      positions: "mounts",
+      time: "only-rises",
+      minutes: 3,
+      costRow: "mounts",
+      choice: ranked(
+        ["sound", "sound"],
+        ["cracked", "cracked"],
+        ["oil-soaked", "soaked in oil", "bad"],
+        ["separated", words("separated", undefined, ["broken"]), "bad"],
+      ),
+    },
+  ),
+  item(
+    "driveline.gearbox-fluid",
+    words("gearbox fluid", "gearbox oil", ["transmission fluid"]),
+    "Level, color, smell, metal.",
+    {
+      ...beneath,
+      needs: [],
+      time: "drifts",
+      minutes: 2,
+      costRow: "gearbox",
+      cautions: ["fans-and-belts", "carbon-monoxide"],
+      choice: ranked(
+        ["clean", "clean and full"],
+        ["dark", "dark"],
+        ["low", "low"],
+        ["burnt", "burnt", "bad"],
+        ["metal", "metal in it", "bad"],
+      ),
+    },
+  ),
+];
+
+/** Exhaust, tank, lines, cable. */
+export const plumbing: Item[] = [
+  item(
+    "driveline.exhaust",
+    words("exhaust", undefined, ["muffler", "silencer", "headers"]),
+    "Look, tap and listen at each part, cold.",
+    {
+      ...beneath,
+      positions: "exhaust-parts",
+      time: "only-rises",
+      core: true,
+      minutes: 3,
+      costRow: "exhaust",
+      cautions: ["carbon-monoxide"],
+      faults: faults(
+        ["corrosion", "perforation", "blow-hole", "crack", "dent", "patch", "missing-piece"],
+        "length",
+      ),
+    },
+  ),
+  item(
+    "driveline.tank-outside",
+    words("fuel tank, outside", "petrol tank, outside", ["gas tank"]),
+    "Look at seams, straps, filler neck; smell.",
+    {
+      ...fuel,
+      time: "only-rises",
+      core: true,
+      minutes: 3,
+      costRow: "tank",
+      faults: faults(["corrosion", "perforation", "dent", "patch", "crack"], "panel"),
+    },
+  ),
+  item(
+    "driveline.tank-inside",
+    words("fuel tank, inside", "petrol tank, inside"),
+    "Through the filler with a cold, sealed lamp.",
+    {
+      ...fuel,
+      needs: [],
+      time: "only-rises",
+      minutes: 2,
+      costRow: "tank",
+      choice: ranked(
+        ["clean", "clean"],
+        ["coated", words("coated", undefined, ["sealed tank"])],
+        ["rusty", "rusty", "bad"],
+      ),
+    },
+  ),
+  item(
+    "driveline.fuel-hoses",
+    words("fuel hoses", "petrol hoses", ["gas lines", "rubber fuel line"]),
+    "Every rubber piece from tank to carburetor: soft, cracked, swollen.",
+    {
+      ...fuel,
+      time: "only-rises",
+      core: true,
+      minutes: 3,
+      costRow: "fuel-lines",
+      faults: faults(["crack", "swelling", "hardening", "chafe", "cut"], "length"),
+    },
+  ),
+  item(
+    "driveline.fuel-hose-date",
+    words("fuel hose age", undefined, ["date of the fuel hose"]),
+    "Copy grade and date printed on the hose.",
+    { ...fuel, minutes: 2, costRow: "fuel-lines", code: code("date-code") },
+  ),
+  item(
+    "driveline.lines",
+    words("fuel and brake lines", "fuel and brake pipes", ["hard lines", "brake pipes"]),
+    "Follow each line from end to end; wipe, never scrape hard.",
+    {
+      ...fuel,
+      positions: "lines",
+      time: "only-rises",
+      core: true,
+      minutes: 3,
+      costRow: "lines",
+      faults: faults(lineFaults, "length"),
+    },
+  ),
+  item(
+    "driveline.parking-brake-cable",
+    words("parking-brake cable", "handbrake cable"),
+    "Follow the cable: fray, rust, free run.",
+    {
+      consequence: "safety",
+      needs: ["lift"],
+      time: "only-rises",
+      minutes: 2,
+      costRow: "parking-brake",
+      grade: wear,
+    },
+  ),
+];

@@ -1,0 +1,290 @@
+import type { Item } from "@evenhand/shared/sheet";
+import { unranked, works } from "./answers.ts";
+import { item, reading, words } from "./draft.ts";
+import { openBodies } from "./place.ts";
+
+const mechanical = { consequence: "mechanical" } as const;
+const safety = { consequence: "safety" } as const;
+const running = ["carbon-monoxide", "fans-and-belts"];
+
+const gauges = [
+  ["speedometer", words("speedometer", undefined, ["speedo"])],
+  ["odometer-works", words("odometer counts", "mileometer counts", ["odometer working"])],
+  ["fuel-gauge", words("fuel gauge", "petrol gauge", ["gas gauge"])],
+  ["temperature-gauge", words("temperature gauge", undefined, ["water temperature gauge"])],
+  ["oil-gauge", words("oil pressure gauge", undefined, ["oil light"])],
+  [
+    "charge-gauge",
+    words("charge gauge", "ammeter or battery gauge", ["ammeter", "voltmeter", "charge light"]),
+  ],
+  ["tachometer", words("tachometer", "rev counter", ["tach"])],
+  ["clock", words("clock")],
+] as const;
+
+/** Instruments, lamps and everything with a switch. */
+export const equipment: Item[] = [
+  ...gauges.map(([name, named]) =>
+    item(`electrics.${name}`, named, "Engine running, then on the road: it moves, and to a likely place.", {
+      ...(name === "speedometer" ? safety : mechanical),
+      minutes: 1,
+      costRow: "instruments",
+      working: works,
+    }),
+  ),
+  item(
+    "electrics.warning-lamps",
+    words("warning lamps", "warning lights"),
+    "All on with the key, all out with the engine.",
+    {
+      ...safety,
+      minutes: 1,
+      costRow: "instruments",
+      cautions: running,
+      working: works,
+    },
+  ),
+  item(
+    "electrics.lamps",
+    words("lamps", "lights", ["headlights", "blinkers", "brake lights", "side repeaters"]),
+    "Every lamp by position, a second person at each end.",
+    {
+      ...safety,
+      positions: "lamps",
+      core: true,
+      minutes: 3,
+      costRow: "lamps",
+      working: works,
+    },
+  ),
+  item("electrics.hazard", words("hazard flashers", "hazard lights"), "All four together, engine off.", {
+    ...safety,
+    minutes: 1,
+    costRow: "lamps",
+    working: works,
+  }),
+  item("electrics.horn", words("horn"), "From every place of the ring or button.", {
+    ...safety,
+    core: true,
+    minutes: 1,
+    costRow: "electrics-small",
+    working: works,
+  }),
+  item("electrics.wipers", words("wipers"), "Glass wet, every speed, parking.", {
+    ...safety,
+    minutes: 1,
+    costRow: "wipers",
+    working: works,
+  }),
+  item("electrics.washers", words("washers", "screen washers"), "Both jets reach the swept glass.", {
+    ...safety,
+    minutes: 1,
+    costRow: "wipers",
+    working: works,
+  }),
+  item("electrics.blower", words("blower", "heater fan", ["fan motor"]), "Every speed.", {
+    ...mechanical,
+    minutes: 1,
+    costRow: "heating",
+    working: works,
+  }),
+  item("electrics.heat", words("heat", "heater"), "Warm engine, full heat.", {
+    ...mechanical,
+    minutes: 1,
+    costRow: "heating",
+    cautions: running,
+    working: works,
+  }),
+  item("electrics.defrost", words("defrost", "demister"), "Air at the windshield, warm.", {
+    ...safety,
+    minutes: 1,
+    costRow: "heating",
+    working: works,
+  }),
+  item(
+    "electrics.air-conditioning",
+    words("air conditioning", undefined, ["A/C", "AC"]),
+    "Clutch engages, vents cool; fittings stay closed.",
+    {
+      ...mechanical,
+      time: "drifts",
+      minutes: 2,
+      costRow: "air-conditioning",
+      cautions: ["refrigerant", ...running],
+      working: works,
+    },
+  ),
+  item(
+    "electrics.vent-temperature",
+    words("vent temperature"),
+    "Center vent after five minutes at fast idle, doors shut.",
+    {
+      ...mechanical,
+      time: "drifts",
+      minutes: 6,
+      costRow: "air-conditioning",
+      cautions: ["refrigerant", ...running],
+      conditions: ["outside-temperature"],
+      reading: reading({
+        unit: "degC",
+        alsoIn: ["degF"],
+        delta: [4],
+        scatter: [0.8],
+        betterIs: "lower",
+        plausible: [-10, 70],
+        typical: 9,
+        ask: [1, 1],
+        byEye: [6],
+        instrument: ["pocket thermometer", 0.1, [0.5]],
+      }),
+    },
+  ),
+  item("electrics.radio", words("radio", undefined, ["stereo"]), "Reception and every speaker.", {
+    consequence: "appearance",
+    minutes: 1,
+    costRow: "radio",
+    working: works,
+  }),
+  item(
+    "electrics.power-windows",
+    words("power windows", "electric windows"),
+    "Each switch, driver's and the door's own; where there are none, not seen.",
+    {
+      ...mechanical,
+      positions: "windows",
+      minutes: 2,
+      costRow: "regulators",
+      working: works,
+    },
+  ),
+  item(
+    "electrics.power-top",
+    words("power top", "electric hood"),
+    "One full cycle, hands out of the frame.",
+    {
+      ...mechanical,
+      minutes: 3,
+      costRow: "convertible-top",
+      appliesWhen: openBodies,
+      working: works,
+    },
+  ),
+  item("electrics.starter", words("starter", "starter motor"), "Hot and cold: even, no grinding.", {
+    ...mechanical,
+    minutes: 1,
+    costRow: "starter",
+    cautions: running,
+    working: works,
+  }),
+];
+
+const volts = (typical: number, alsoRunning: boolean) => ({
+  reading: reading({
+    unit: "V",
+    alsoIn: ["mV"],
+    delta: [0.2],
+    scatter: alsoRunning ? [0.03] : [0.02],
+    betterIs: alsoRunning ? "target" : "higher",
+    plausible: [0, 20],
+    typical,
+    ask: [alsoRunning ? 2 : 1, 1],
+    byEye: [2],
+    instrument: ["digital voltmeter", 0.01, [0.01, 0.003]],
+  }),
+});
+
+/** Battery, starting and charging. */
+export const supply: Item[] = [
+  item(
+    "electrics.volts-rest",
+    words("battery volts at rest", undefined, ["resting voltage", "battery voltage"]),
+    "At the posts, two hours off a charger, everything off.",
+    {
+      ...mechanical,
+      time: "drifts",
+      core: true,
+      minutes: 2,
+      costRow: "battery",
+      conditions: ["charger-off"],
+      cautions: ["battery", "prop-hood", "electric-conversion"],
+      ...volts(12.6, false),
+    },
+  ),
+  item(
+    "electrics.volts-cranking",
+    words("battery volts cranking", undefined, ["cranking voltage"]),
+    "At the posts, lowest steady figure in a ten-second crank, ignition disabled.",
+    {
+      ...mechanical,
+      time: "drifts",
+      minutes: 3,
+      costRow: "battery",
+      cautions: ["battery", "prop-hood", "cranking-fuel", "fans-and-belts"],
+      reading: reading({
+        unit: "V",
+        alsoIn: ["mV"],
+        delta: [0.4],
+        scatter: [0.1],
+        betterIs: "higher",
+        plausible: [0, 20],
+        typical: 10.4,
+        ask: [2, 1],
+        byEye: [2],
+        instrument: ["digital voltmeter", 0.01, [0.01, 0.003]],
+      }),
+    },
+  ),
+  item(
+    "electrics.volts-charging",
+    words("charging volts", undefined, ["charging voltage", "alternator output"]),
+    "At the posts, 1,500–2,000 rpm; a generator is never judged at idle.",
+    {
+      ...mechanical,
+      time: "drifts",
+      core: true,
+      minutes: 2,
+      costRow: "alternator",
+      conditions: ["engine-speed"],
+      cautions: ["battery", "prop-hood", "electric-conversion", ...running],
+      ...volts(14.1, true),
+    },
+  ),
+  item(
+    "electrics.system-voltage",
+    words("system voltage", undefined, ["6 volt", "12 volt"]),
+    "Read the battery and count its cells.",
+    {
+      ...mechanical,
+      minutes: 1,
+      costRow: null,
+      cautions: ["battery"],
+      choice: unranked(["six", "6 V"], ["twelve", "12 V"]),
+    },
+  ),
+  item(
+    "electrics.polarity",
+    words("polarity", undefined, ["ground", "earth"]),
+    "See which post goes to the body.",
+    {
+      ...safety,
+      minutes: 1,
+      costRow: null,
+      cautions: ["battery"],
+      choice: unranked(
+        ["negative-ground", words("negative ground", "negative earth")],
+        ["positive-ground", words("positive ground", "positive earth")],
+      ),
+    },
+  ),
+  item(
+    "electrics.charger-kind",
+    words("alternator or generator", "alternator or dynamo"),
+    "See what is fitted.",
+    {
+      ...mechanical,
+      minutes: 1,
+      costRow: null,
+      cautions: ["fans-and-belts"],
+      choice: unranked(["alternator", "alternator"], ["generator", words("generator", "dynamo")]),
+    },
+  ),
+];
