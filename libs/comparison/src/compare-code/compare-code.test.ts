@@ -1,0 +1,65 @@
+import { describe, expect, it } from "vitest";
+import { compareCode, normalizeCode } from "./index.ts";
+
+const vin = "1HGCM82633A004352";
+
+describe("normalizeCode", () => {
+  it.each([
+    ["vin", "1hgcm 82633-A0O4352", "1HGCM82633A004352"],
+    ["chassis-number", "ab 12-3", "AB123"],
+    ["tire-identification", "DOT u2ll lmlr 0301", "U2LLLMLR0301"],
+    ["tire-size", "p205/75 r15", "P205/75R15"],
+    ["casting-number", "3 916-321", "3916321"],
+    ["text", "  Sea  Green / two-tone ", "SEA GREEN / TWO-TONE"],
+    ["paint-code", "* - *", "* - *"],
+  ] as const)("%s: %s", (system, text, expected) => {
+    expect(normalizeCode(system, text)).toBe(expected);
+  });
+});
+
+describe("compareCode", () => {
+  it("agrees whatever the spaces and case", () => {
+    expect(compareCode("vin", vin, "1hgcm82633a004352 ", true)).toMatchObject({
+      outcome: "agree",
+      reason: "same-code",
+      standing: "confirmed",
+    });
+  });
+
+  it("doubts one look-alike, and says whose check digit passes", () => {
+    const result = compareCode("vin", vin, "1HGCM8Z633A004352", true);
+    expect(result).toMatchObject({ outcome: "doubtful", reason: "one-look-alike", direction: "neither" });
+    expect(result.figures).toMatchObject({ passes: "a", differsAt: [6] });
+    expect(compareCode("vin", "1HGCM8Z633A004352", vin, true).figures).toMatchObject({ passes: "b" });
+  });
+
+  it("doubts one exchange of neighbors", () => {
+    const result = compareCode("casting-number", "3916321", "3961321", true);
+    expect(result).toMatchObject({ outcome: "doubtful", reason: "two-exchanged" });
+    expect(result.figures).toMatchObject({ passes: null, differsAt: [2, 3] });
+  });
+
+  it("differs otherwise", () => {
+    expect(compareCode("casting-number", "3916321", "3916322", true)).toMatchObject({
+      outcome: "differ",
+      reason: "other-code",
+    });
+    expect(compareCode("casting-number", "391632", "3916321", true).figures).toMatchObject({
+      differsAt: [6],
+    });
+  });
+
+  it("says when both or neither pass", () => {
+    expect(compareCode("vin", vin, "11111111111111111", true).figures).toMatchObject({ passes: "both" });
+    expect(compareCode("vin", "11111111111111112", "11111111111111113", true).figures).toMatchObject({
+      passes: "neither",
+    });
+  });
+
+  it("judges no check digit where none applies", () => {
+    expect(compareCode("vin", vin, "1HGCM8Z633A004352", false).figures).toMatchObject({ passes: null });
+    expect(compareCode("chassis-number", "5S123", "55123", true).figures).toMatchObject({ passes: null });
+    expect(compareCode("vin", vin, vin.slice(1), true).figures).toMatchObject({ passes: null });
+    expect(compareCode("text", vin, "1HGCM8Z633A004352", true).figures).toMatchObject({ passes: null });
+  });
+});

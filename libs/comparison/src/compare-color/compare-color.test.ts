@@ -1,0 +1,70 @@
+import { describe, expect, it } from "vitest";
+import type { AnswerOf } from "@evenhand/shared/answer";
+import { compareColor } from "./index.ts";
+
+const spec = { delta: 2, repeatability: 0.3, source: { kind: "common-practice", text: "none" } } as const;
+const color = (lightness: number[], more: Partial<AnswerOf<"color">> = {}): AnswerOf<"color"> => ({
+  kind: "color",
+  geometry: "45/0",
+  metallic: false,
+  values: lightness.map((L) => ({ L, a: 10, b: -20 })),
+  ...more,
+});
+
+describe("compareColor", () => {
+  it("agrees on the same color", () => {
+    expect(compareColor(color([40]), color([40]), spec)).toMatchObject({
+      outcome: "agree",
+      reason: "color-within-delta",
+      standing: "confirmed",
+    });
+  });
+
+  it("differs beyond δ and the scatter of color readings", () => {
+    const result = compareColor(color([40]), color([60]), spec);
+    expect(result).toMatchObject({ outcome: "differ", reason: "color-beyond-delta", direction: "neither" });
+    expect(result.figures).toMatchObject({ of: "color", delta: 2 });
+  });
+
+  it("takes the sheet's scatter over the root of the readings", () => {
+    const result = compareColor(color([40, 40, 40, 40]), color([40]), spec);
+    expect(result.figures).toMatchObject({
+      expandedUncertainty: expect.closeTo(1.959964 * Math.hypot(0.15, 0.3), 5),
+    });
+  });
+
+  it("takes the scatter seen where it is larger than chance allows", () => {
+    const result = compareColor(color([40, 60]), color([50, 50]), spec);
+    expect(result).toMatchObject({
+      outcome: "consistent",
+      reason: "color-not-settled",
+      standing: "too-coarse",
+    });
+  });
+
+  it("keeps the sheet's scatter where the readings happen to be closer or hardly farther apart", () => {
+    const expected = { expandedUncertainty: expect.closeTo(1.959964 * Math.hypot(0.3 / Math.SQRT2, 0.3), 5) };
+    expect(compareColor(color([40, 40]), color([40]), spec).figures).toMatchObject(expected);
+    expect(compareColor(color([40, 40.6]), color([40]), spec).figures).toMatchObject(expected);
+  });
+
+  it("cannot set a metallic from one angle against anything", () => {
+    const metallic = {
+      outcome: "incomparable",
+      reason: "metallic-from-one-angle",
+      standing: "not-comparable",
+    };
+    expect(compareColor(color([40], { metallic: true }), color([40]), spec)).toMatchObject(metallic);
+    expect(compareColor(color([40]), color([40], { metallic: true }), spec)).toMatchObject(metallic);
+    const many = color([40], { metallic: true, geometry: "multi-angle" });
+    expect(compareColor(many, color([40], { metallic: true }), spec)).toMatchObject(metallic);
+    expect(compareColor(many, many, spec).outcome).toBe("agree");
+  });
+
+  it("cannot set one geometry against another", () => {
+    expect(compareColor(color([40]), color([40], { geometry: "d/8" }), spec)).toMatchObject({
+      outcome: "incomparable",
+      reason: "other-geometry",
+    });
+  });
+});

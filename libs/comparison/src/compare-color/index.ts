@@ -1,0 +1,84 @@
+import type { AnswerOf } from "@evenhand/shared/answer";
+import type { Item } from "@evenhand/shared/sheet";
+import { differenceCiede2000 } from "culori";
+import { classifyInterval } from "@evenhand/measurement/equivalence";
+import { fTest } from "@evenhand/measurement/f-test";
+import { coverageFactor } from "@evenhand/measurement/student-factor";
+import { mean } from "@evenhand/measurement/type-a";
+import type { Judgment } from "../judgment/index.ts";
+import type { Reason } from "../reason/index.ts";
+import { standingOf } from "../standing/index.ts";
+
+type Color = AnswerOf<"color">;
+type ColorSpec = NonNullable<Item["color"]>;
+type Lab = { readonly L: number; readonly a: number; readonly b: number };
+
+const deltaE00 = differenceCiede2000();
+
+/**
+ * CIEDE2000 color difference of two L*a*b* colors (Sharma, Wu, Dalal 2005), with unit weights.
+ *
+ * @example colorDifference({ L: 50, a: 2.6772, b: -79.7751 }, { L: 50, a: 0, b: -82.7485 }) // 2.0425
+ */
+export const colorDifference = (first: Lab, second: Lab): number =>
+  deltaE00(
+    { mode: "lab65", l: first.L, a: first.a, b: first.b },
+    { mode: "lab65", l: second.L, a: second.a, b: second.b },
+  );
+
+const meanColor = ({ values }: Color): Lab => ({
+  L: mean(values.map((value) => value.L)),
+  a: mean(values.map((value) => value.a)),
+  b: mean(values.map((value) => value.b)),
+});
+
+/** Standard uncertainty of a mean color: the sheet's scatter, or the scatter seen where chance does not explain it. */
+const uncertaintyOfMean = (answer: Color, center: Lab, spec: ColorSpec): number => {
+  const count = answer.values.length;
+  if (count < 2) return spec.repeatability;
+  const squares = answer.values.map((value) => colorDifference(value, center) ** 2);
+  const seen = Math.sqrt(squares.reduce((sum, square) => sum + square, 0) / (count - 1));
+  const { larger } = fTest(
+    { standardDeviation: seen, degreesOfFreedom: count - 1 },
+    { standardDeviation: spec.repeatability, degreesOfFreedom: Number.POSITIVE_INFINITY },
+  );
+  return (larger ? seen : spec.repeatability) / Math.sqrt(count);
+};
+
+const incomparable = (reason: Reason): Judgment => ({
+  outcome: "incomparable",
+  reason,
+  direction: "neither",
+  standing: standingOf("incomparable"),
+});
+
+const REASONS = {
+  agree: "color-within-delta",
+  consistent: "color-not-settled",
+  doubtful: "color-beyond-chance",
+  differ: "color-beyond-delta",
+} as const;
+
+/**
+ * Compares two colors by ΔE₀₀ of their means against δ, with the scatter of color readings. A metallic measured
+ * from one angle, or by different geometries, cannot be set against the other.
+ *
+ * @example compareColor(red, red, { delta: 2, repeatability: 0.3, source }).outcome // "agree"
+ */
+export const compareColor = (a: Color, b: Color, spec: ColorSpec): Judgment => {
+  const oneAngle = a.geometry !== "multi-angle" || b.geometry !== "multi-angle";
+  if ((a.metallic || b.metallic) && oneAngle) return incomparable("metallic-from-one-angle");
+  if (a.geometry !== b.geometry) return incomparable("other-geometry");
+  const [centerA, centerB] = [meanColor(a), meanColor(b)];
+  const deltaE = colorDifference(centerA, centerB);
+  const uncertainty = Math.hypot(uncertaintyOfMean(a, centerA, spec), uncertaintyOfMean(b, centerB, spec));
+  const expandedUncertainty = coverageFactor(Number.POSITIVE_INFINITY) * uncertainty;
+  const outcome = classifyInterval(deltaE, expandedUncertainty, spec.delta);
+  return {
+    outcome,
+    reason: REASONS[outcome],
+    direction: "neither",
+    standing: standingOf(outcome, { tooCoarse: expandedUncertainty > spec.delta }),
+    figures: { of: "color", deltaE, expandedUncertainty, delta: spec.delta },
+  };
+};

@@ -1,0 +1,165 @@
+import { describe, expect, it } from "vitest";
+import { figuresOf as figures, gauge, reading, treadSpec } from "../../testing/small-items.ts";
+import { compareReading, deltaOf } from "./index.ts";
+import type { ReadingPair } from "./index.ts";
+
+const compare = (a: number[], b: number[], more: Partial<ReadingPair> = {}) =>
+  compareReading({
+    a: reading("1/32in", ...a),
+    b: reading("1/32in", ...b),
+    spec: treadSpec(),
+    instrumentA: gauge,
+    instrumentB: gauge,
+    shared: false,
+    drifted: false,
+    useAllowed: 0,
+    later: "b",
+    ...more,
+  });
+const noLimit = treadSpec({ limits: [] });
+
+describe("compareReading", () => {
+  it("agrees when the interval lies within the difference that matters", () => {
+    expect(compare([8, 8, 8], [8, 8, 8])).toMatchObject({
+      outcome: "agree",
+      reason: "within-delta",
+      standing: "confirmed",
+    });
+  });
+
+  it("differs when the interval lies wholly outside, and says which way", () => {
+    const result = compare([8, 8, 8], [4, 4, 4]);
+    expect(result).toMatchObject({ outcome: "differ", direction: "stated-better", standing: "differs" });
+    expect(figures(result).difference).toBe(4);
+  });
+
+  it("is doubtful between", () => {
+    expect(compare([8, 8, 8], [6, 6, 6])).toMatchObject({
+      outcome: "doubtful",
+      reason: "beyond-chance",
+      standing: "in-doubt",
+    });
+  });
+
+  it("is consistent, too coarse to test, by eye", () => {
+    const result = compare([8, 8, 8], [8, 8, 8], { instrumentA: undefined, instrumentB: undefined });
+    expect(result).toMatchObject({
+      outcome: "consistent",
+      reason: "not-settled",
+      standing: "too-coarse",
+      direction: "neither",
+    });
+  });
+
+  it("is consistent, not contradicted, where finer tools could have confirmed it", () => {
+    const spec = treadSpec({ delta: { absolute: 1, share: 0 } });
+    const result = compare([8], [8.7], { spec });
+    expect(result).toMatchObject({ outcome: "consistent", standing: "not-contradicted" });
+  });
+
+  it("mirrors when the sides are exchanged", () => {
+    const [there, back] = [compare([8, 8, 7], [4, 5, 4]), compare([4, 5, 4], [8, 8, 7])];
+    expect(figures(back).difference).toBeCloseTo(-figures(there).difference, 12);
+    expect(back).toMatchObject({ outcome: there.outcome, direction: "found-better" });
+  });
+
+  it("lets what both sides share cancel", () => {
+    const shared = compare([8, 8, 8], [8, 8, 8], {
+      instrumentA: undefined,
+      instrumentB: undefined,
+      shared: true,
+    });
+    expect(shared.outcome).toBe("agree");
+    expect(figures(shared).a.standardUncertainty).toBeGreaterThan(1);
+  });
+
+  it("never lets a drifting item differ across days", () => {
+    const result = compare([12, 12, 12], [4, 4, 4], { drifted: true });
+    expect(result).toMatchObject({
+      outcome: "doubtful",
+      reason: "drifts-between-days",
+      direction: "stated-better",
+    });
+  });
+
+  it("lets a drifting item differ where a limit is failed", () => {
+    expect(compare([12, 12, 12], [0.5, 0.5, 0.5], { drifted: true }).outcome).toBe("differ");
+  });
+
+  it("takes δ as the greater of the absolute and the share of the mean size", () => {
+    expect(deltaOf({ absolute: 75, share: 0.3 }, 100, 110)).toBe(75);
+    expect(deltaOf({ absolute: 75, share: 0.3 }, 300, -500)).toBe(120);
+  });
+});
+
+describe("the use allowed between two visits", () => {
+  const rise = { spec: treadSpec({ limits: [], betterIs: "lower" }), useAllowed: 4 };
+
+  it("comes off a rise", () => {
+    expect(figures(compare([8, 8, 8], [11, 11, 11], rise)).difference).toBe(0);
+    expect(figures(compare([8, 8, 8], [15, 15, 15], rise)).difference).toBe(-3);
+  });
+
+  it("never excuses a fall", () => {
+    expect(figures(compare([8, 8, 8], [5, 5, 5], rise)).difference).toBe(3);
+  });
+
+  it("goes by which side is later, not by which side it is", () => {
+    expect(figures(compare([15, 15, 15], [8, 8, 8], { ...rise, later: "a" })).difference).toBe(3);
+    expect(figures(compare([8, 8, 8], [11, 11, 11], { ...rise, later: "a" })).difference).toBe(-3);
+    expect(figures(compare([8, 8, 8], [11, 11, 11], { ...rise, later: null })).difference).toBe(-3);
+  });
+
+  it("is a fall where wear lowers the reading", () => {
+    const wear = { spec: noLimit, useAllowed: 2 };
+    expect(figures(compare([8, 8, 8], [5, 5, 5], wear)).difference).toBe(1);
+    expect(figures(compare([8, 8, 8], [11, 11, 11], wear)).difference).toBe(-3);
+  });
+
+  it("is said in the figures only where it is allowed", () => {
+    expect(figures(compare([8], [9], rise)).useAllowed).toBe(4);
+    expect("useAllowed" in figures(compare([8], [9]))).toBe(false);
+  });
+});
+
+describe("limits beside the outcome", () => {
+  it("make opposite calls differ whatever δ says", () => {
+    const result = compare([2.6, 2.6, 2.6], [1.4, 1.4, 1.4], {
+      spec: treadSpec({ delta: { absolute: 9, share: 0 } }),
+    });
+    expect(result).toMatchObject({ outcome: "agree", standing: "differs" });
+  });
+
+  it("leave in doubt what only one side fails, not surely", () => {
+    expect(compare([2, 2, 2], [1.9, 1.9, 1.9])).toMatchObject({ outcome: "agree", standing: "in-doubt" });
+  });
+
+  it("make an agreed fault of the same failure", () => {
+    expect(compare([1, 1, 1], [1, 1, 1])).toMatchObject({ outcome: "agree", standing: "agreed-fault" });
+  });
+
+  it("are left out where the item has none", () => {
+    expect(compare([8], [8], { spec: noLimit }).limits).toBeUndefined();
+  });
+});
+
+describe("which way is worse", () => {
+  const toTarget = { spec: treadSpec({ limits: [], betterIs: "target", target: 8 }) };
+
+  it("is away from a target", () => {
+    expect(compare([8, 8, 8], [12, 12, 12], toTarget).direction).toBe("stated-better");
+    expect(compare([3, 3, 3], [8, 8, 8], toTarget).direction).toBe("found-better");
+    expect(compare([5, 5, 5], [11, 11, 11], toTarget)).toMatchObject({
+      outcome: "differ",
+      direction: "neither",
+    });
+  });
+
+  it("is not known without one", () => {
+    const spec = treadSpec({ limits: [], betterIs: "target" });
+    expect(compare([8, 8, 8], [12, 12, 12], { spec })).toMatchObject({
+      outcome: "differ",
+      direction: "neither",
+    });
+  });
+});

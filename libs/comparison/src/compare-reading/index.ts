@@ -1,0 +1,153 @@
+import type { AnswerOf } from "@evenhand/shared/answer";
+import type { LimitFigures, ReadingFigures, SideFigures } from "@evenhand/shared/comparison";
+import type { Direction } from "@evenhand/shared/outcome";
+import type { Instrument } from "@evenhand/shared/report";
+import type { ReadingSpec } from "@evenhand/shared/sheet";
+import { combineUncertainty } from "@evenhand/measurement/combine-uncertainty";
+import type { Component } from "@evenhand/measurement/combine-uncertainty";
+import { classifyInterval } from "@evenhand/measurement/equivalence";
+import type { IntervalOutcome } from "@evenhand/measurement/equivalence";
+import type { Estimate } from "@evenhand/measurement/estimate";
+import { welchSatterthwaite } from "@evenhand/measurement/welch-satterthwaite";
+import { intervalFigures, worseBy } from "../interval-figures/index.ts";
+import type { WorseWay } from "../interval-figures/index.ts";
+import type { Judgment } from "../judgment/index.ts";
+import { failsLimit, limitConflict, limitFigures } from "../limit-figures/index.ts";
+import type { LimitSide } from "../limit-figures/index.ts";
+import { readSide, uncertaintyParts } from "../reading-side/index.ts";
+import type { ReadingSide } from "../reading-side/index.ts";
+import type { Reason } from "../reason/index.ts";
+import { standingOf } from "../standing/index.ts";
+
+/** What a comparison of two readings needs to know beside them. */
+export type ReadingPair = {
+  readonly a: AnswerOf<"reading">;
+  readonly b: AnswerOf<"reading">;
+  readonly spec: ReadingSpec;
+  readonly instrumentA: Instrument | undefined;
+  readonly instrumentB: Instrument | undefined;
+  /** One instrument, or one person's eye, read both sides. */
+  readonly shared: boolean;
+  /** The item drifts and the readings are of different days. */
+  readonly drifted: boolean;
+  /** How far the later reading may rightly have moved toward the worse; 0 where nothing is allowed. */
+  readonly useAllowed: number;
+  /** Which side is the later one; `null` where neither is. */
+  readonly later: "a" | "b" | null;
+};
+
+/**
+ * δ for readings of this size: the greater of the item's absolute part and its share of the mean of both sizes.
+ *
+ * @example deltaOf({ absolute: 75, share: 0.3 }, 300, 500) // 120
+ */
+export const deltaOf = (delta: ReadingSpec["delta"], a: number, b: number): number =>
+  Math.max(delta.absolute, (delta.share * (Math.abs(a) + Math.abs(b))) / 2);
+
+const worseWay = (spec: ReadingSpec): WorseWay => {
+  if (spec.betterIs === "higher") return { is: "lower" };
+  if (spec.betterIs === "lower") return { is: "higher" };
+  return spec.target === undefined ? { is: "unknown" } : { is: "away", target: spec.target };
+};
+
+const estimateOf = (value: number, parts: readonly Component[]): Estimate => ({
+  value,
+  standardUncertainty: combineUncertainty(parts),
+  degreesOfFreedom: welchSatterthwaite(parts),
+});
+
+const sideFigures = (side: ReadingSide, whole: Estimate): SideFigures => ({
+  mean: side.mean,
+  count: side.count,
+  standardUncertainty: whole.standardUncertainty,
+  degreesOfFreedom: Number.isFinite(whole.degreesOfFreedom) ? whole.degreesOfFreedom : null,
+  scatterReplaced: side.scatterReplaced,
+  byEye: side.byEye,
+});
+
+/**
+ * What is left of Δ = A − B after the use allowed between two visits. Wear lowers a reading that is better higher
+ * and raises any other; a movement the other way, or beyond what is allowed, counts in full.
+ */
+const lessUseAllowed = (pair: ReadingPair, difference: number): number => {
+  if (pair.later === null || pair.useAllowed === 0) return difference;
+  const moved = pair.later === "a" ? difference : -difference;
+  const worn = pair.spec.betterIs === "higher" ? -moved : moved;
+  if (worn <= 0) return difference;
+  const left = Math.max(0, worn - pair.useAllowed);
+  return left === 0 ? 0 : Math.sign(difference) * left;
+};
+
+const REASONS: Readonly<Record<IntervalOutcome, Reason>> = {
+  agree: "within-delta",
+  consistent: "not-settled",
+  doubtful: "beyond-chance",
+  differ: "beyond-delta",
+};
+
+const limitSide = (side: ReadingSide, estimate: Estimate): LimitSide => ({
+  estimate,
+  lowest: side.lowest,
+  highest: side.highest,
+});
+
+const directionOf = (figures: ReadingFigures, spec: ReadingSpec): Direction => {
+  const { a, b, difference } = figures;
+  const worse = worseBy({ a, b, difference, worse: worseWay(spec) }) ?? 0;
+  if (worse === 0) return "neither";
+  return worse > 0 ? "stated-better" : "found-better";
+};
+
+const figuresOf = (pair: ReadingPair, a: ReadingSide, b: ReadingSide, wholeA: Estimate, wholeB: Estimate) => {
+  const parts = pair.shared
+    ? [...uncertaintyParts(a, false), ...uncertaintyParts(b, false)]
+    : [...uncertaintyParts(a, true), ...uncertaintyParts(b, true)];
+  const figures = intervalFigures({
+    unit: pair.spec.unit,
+    a: sideFigures(a, wholeA),
+    b: sideFigures(b, wholeB),
+    difference: lessUseAllowed(pair, a.mean - b.mean),
+    standardUncertainty: combineUncertainty(parts),
+    degreesOfFreedom: welchSatterthwaite(parts),
+    delta: deltaOf(pair.spec.delta, a.mean, b.mean),
+    worse: worseWay(pair.spec),
+  });
+  return pair.useAllowed === 0 ? figures : { ...figures, useAllowed: pair.useAllowed };
+};
+
+const settle = (pair: ReadingPair, figures: ReadingFigures, limits: readonly LimitFigures[]) => {
+  const outcome = classifyInterval(figures.difference, figures.expandedUncertainty, figures.delta);
+  const failed = failsLimit(limits, "a") || failsLimit(limits, "b");
+  return outcome === "differ" && pair.drifted && !failed
+    ? ({ outcome: "doubtful", reason: "drifts-between-days" } as const)
+    : ({ outcome, reason: REASONS[outcome] } as const);
+};
+
+/**
+ * Compares two readings of one item by the interval of their difference (design of the comparison: agree, differ,
+ * consistent, doubtful), with limits judged beside the outcome and never inside it.
+ *
+ * @throws {DimensionError} when a unit measures something else than the item (a checked report has none)
+ * @example compareReading({ a: twelveThirtySeconds, b: fourThirtySeconds, spec: tread, … }).outcome // "differ"
+ */
+export const compareReading = (pair: ReadingPair): Judgment => {
+  const a = readSide(pair.a, pair.spec, pair.instrumentA);
+  const b = readSide(pair.b, pair.spec, pair.instrumentB);
+  const wholeA = estimateOf(a.mean, uncertaintyParts(a, true));
+  const wholeB = estimateOf(b.mean, uncertaintyParts(b, true));
+  const figures = figuresOf(pair, a, b, wholeA, wholeB);
+  const limits = limitFigures(pair.spec, limitSide(a, wholeA), limitSide(b, wholeB));
+  const { outcome, reason } = settle(pair, figures, limits);
+  const decided = outcome === "doubtful" || outcome === "differ";
+  return {
+    outcome,
+    reason,
+    direction: decided ? directionOf(figures, pair.spec) : "neither",
+    standing: standingOf(outcome, {
+      limits: limitConflict(limits),
+      tooCoarse: figures.expandedUncertainty > figures.delta,
+    }),
+    figures,
+    limits: limits.length === 0 ? undefined : limits,
+  };
+};

@@ -1,0 +1,83 @@
+import { describe, expect, it } from "vitest";
+import type { Fault } from "@evenhand/shared/answer";
+import { frame } from "../../testing/small-items.ts";
+import { extentOf, matchFaults } from "./index.ts";
+
+const dent = (spot?: string, millimeters?: number): Fault => ({
+  kind: "dent",
+  spot,
+  extent: millimeters === undefined ? undefined : { value: millimeters, unit: "mm" },
+});
+const match = (a: Fault[], b: Fault[]) => matchFaults(a, b, frame);
+
+describe("matchFaults", () => {
+  it("matches a kind at its spot and at the neighboring ones, cornerwise too", () => {
+    expect(match([dent("1-1")], [dent("1-1")])).toEqual([{ a: 0, b: 0 }]);
+    expect(match([dent("1-1")], [dent("2-1")])).toEqual([{ a: 0, b: 0 }]);
+    expect(match([dent("1-1", 10)], [dent("2-2", 90)])).toEqual([{ a: 0, b: 0 }]);
+  });
+
+  it("does not match two cells apart", () => {
+    expect(match([dent("1-1")], [dent("3-1")])).toEqual([{ a: 0 }, { b: 0 }]);
+  });
+
+  it("never matches another kind", () => {
+    expect(match([{ kind: "crack", spot: "1-1" }], [dent("1-1")])).toEqual([{ b: 0 }, { a: 0 }]);
+  });
+
+  it("matches where one side names no spot, but prefers a named one", () => {
+    expect(match([dent()], [dent("3-3")])).toEqual([{ a: 0, b: 0 }]);
+    expect(match([dent(), dent("3-3")], [dent("3-3")])).toEqual([{ a: 0 }, { a: 1, b: 0 }]);
+  });
+
+  it("takes the least total, not the nearest first", () => {
+    const [a, b] = [
+      [dent("2-1", 100), dent("2-1", 10)],
+      [dent("2-1", 60), dent("3-1", 110)],
+    ];
+    expect(match(a, b)).toEqual([
+      { a: 1, b: 0 },
+      { a: 0, b: 1 },
+    ]);
+  });
+
+  it("tells faults at one spot apart by extent", () => {
+    expect(match([dent("1-1", 10), dent("1-1", 100)], [dent("1-1", 95)])).toEqual([{ a: 0 }, { a: 1, b: 0 }]);
+    expect(match([dent("1-1"), dent("1-1", 100)], [dent("1-1", 200)])).toEqual([{ a: 0 }, { a: 1, b: 0 }]);
+    expect(match([dent("1-1", 0)], [dent("1-1", 0)])).toEqual([{ a: 0, b: 0 }]);
+  });
+
+  it("breaks ties by the sheet's order, not by the order of writing", () => {
+    expect(match([dent("1-1"), dent("3-1")], [dent("2-1")])).toEqual([{ a: 0, b: 0 }, { a: 1 }]);
+    expect(match([dent("3-1"), dent("1-1")], [dent("2-1")])).toEqual([{ a: 1, b: 0 }, { a: 0 }]);
+    expect(match([dent("2-1")], [dent("3-1"), dent("1-1")])).toEqual([{ a: 0, b: 1 }, { b: 0 }]);
+  });
+
+  it("keeps the order of the item's kinds, unknown ones last", () => {
+    const a: Fault[] = [{ kind: "crack" }, { kind: "bulge" }, { kind: "dent" }, { kind: "axe" }];
+    expect(match(a, []).map(({ a: index }) => a[index ?? -1]?.kind)).toEqual([
+      "dent",
+      "crack",
+      "axe",
+      "bulge",
+    ]);
+  });
+
+  it("knows no distance between spots the drawing does not hold", () => {
+    expect(match([dent("elsewhere")], [dent("elsewhere")])).toEqual([{ a: 0, b: 0 }]);
+    expect(match([dent("elsewhere")], [dent("1-1")])).toEqual([{ a: 0 }, { b: 0 }]);
+    expect(match([dent("zz"), dent("1-1"), dent("aa")], []).map(({ a }) => a)).toEqual([1, 2, 0]);
+  });
+
+  it("has nothing to match in nothing", () => {
+    expect(match([], [])).toEqual([]);
+  });
+});
+
+describe("extentOf", () => {
+  it("is in the unit of the kind", () => {
+    expect(extentOf({ kind: "dent", extent: { value: 2, unit: "in" } }, frame)).toBe(50.8);
+    expect(extentOf({ kind: "dent" }, frame)).toBeUndefined();
+    expect(extentOf({ kind: "bulge", extent: { value: 2, unit: "in" } }, frame)).toBeUndefined();
+  });
+});

@@ -1,0 +1,93 @@
+import type { ReadingFigures, SideFigures } from "@evenhand/shared/comparison";
+import type { UnitSymbol } from "@evenhand/shared/unit";
+import { eNumber } from "@evenhand/measurement/e-number";
+import { ROUNDING_SHARE } from "@evenhand/measurement/equivalence";
+import { studentCdf } from "@evenhand/measurement/student-distribution";
+import { coverageFactor } from "@evenhand/measurement/student-factor";
+import { zetaScore } from "@evenhand/measurement/zeta-score";
+
+/** Which way a car is worse: at lower values, at higher ones, away from a target, or not known which way. */
+export type WorseWay =
+  | { readonly is: "lower" }
+  | { readonly is: "higher" }
+  | { readonly is: "unknown" }
+  | { readonly is: "away"; readonly target: number };
+
+/** Two means and the uncertainty of their difference, all in one unit; `difference` has the use allowed taken off. */
+export type MeasuredPair = {
+  readonly unit: UnitSymbol;
+  readonly a: SideFigures;
+  readonly b: SideFigures;
+  readonly difference: number;
+  readonly standardUncertainty: number;
+  readonly degreesOfFreedom: number;
+  readonly delta: number;
+  readonly worse: WorseWay;
+};
+
+/** How far B lies on the worse side of A; `undefined` where nobody knows which side is worse. */
+export const worseBy = (pair: Pick<MeasuredPair, "a" | "b" | "difference" | "worse">): number | undefined => {
+  const { worse, difference } = pair;
+  if (worse.is === "lower") return difference;
+  if (worse.is === "higher") return -difference;
+  if (worse.is === "unknown") return undefined;
+  return Math.abs(pair.b.mean - worse.target) - Math.abs(pair.a.mean - worse.target);
+};
+
+/**
+ * P(worse than stated): that the true difference lies on the worse side. Where no side is the worse one, that the
+ * difference is larger than what matters, either way.
+ */
+const probabilityWorse = (pair: MeasuredPair, lowerTail: number): number => {
+  const { standardUncertainty: u, degreesOfFreedom: nu, difference, delta } = pair;
+  const worse = worseBy(pair);
+  if (worse === undefined) {
+    if (u === 0) return Math.abs(difference) > delta ? 1 : 0;
+    return studentCdf((difference - delta) / u, nu) + studentCdf((-difference - delta) / u, nu);
+  }
+  if (u === 0) return worse > 0 ? 1 : 0;
+  if (Math.abs(worse) === Math.abs(difference)) return worse > 0 ? 1 - lowerTail : lowerTail;
+  return studentCdf(worse / u, nu);
+};
+
+const finiteOrNull = (value: number): number | null => (Number.isFinite(value) ? value : null);
+
+/**
+ * The figures of a difference: U = k·u with the two-sided 95 % Student factor, the zeta score (ISO 13528:2015,
+ * 9.6), E_n (ISO/IEC 17043:2010, B.3.1.3), the p-value of no difference, P(worse). A difference smaller than
+ * 1e-9 of δ is rounding and becomes 0.
+ *
+ * @returns `qValue` is null: it depends on the other entries
+ * @example
+ * intervalFigures({ unit: "1", a, b, difference: 1, standardUncertainty: 0.5, degreesOfFreedom: Infinity,
+ *   delta: 2, worse: { is: "lower" } }).zetaScore // 2
+ */
+export const intervalFigures = (measured: MeasuredPair): ReadingFigures => {
+  const { unit, a, b, standardUncertainty, degreesOfFreedom, delta } = measured;
+  const difference = Math.abs(measured.difference) < ROUNDING_SHARE * delta ? 0 : measured.difference;
+  const factor = coverageFactor(degreesOfFreedom);
+  const expanded = factor * standardUncertainty;
+  const lowerTail =
+    standardUncertainty === 0
+      ? difference === 0
+        ? 0.5
+        : 0
+      : studentCdf(-Math.abs(difference) / standardUncertainty, degreesOfFreedom);
+  return {
+    of: "reading",
+    unit,
+    a,
+    b,
+    difference,
+    standardUncertainty,
+    degreesOfFreedom: finiteOrNull(degreesOfFreedom),
+    coverageFactor: factor,
+    expandedUncertainty: expanded,
+    delta,
+    zetaScore: finiteOrNull(zetaScore(difference, standardUncertainty)),
+    eNumber: finiteOrNull(eNumber(difference, expanded, 0)),
+    pValue: 2 * lowerTail,
+    qValue: null,
+    probabilityWorse: probabilityWorse({ ...measured, difference }, lowerTail),
+  };
+};

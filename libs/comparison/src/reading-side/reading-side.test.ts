@@ -1,0 +1,141 @@
+import { describe, expect, it } from "vitest";
+import { combineUncertainty } from "@evenhand/measurement/combine-uncertainty";
+import { gauge, reading, treadSpec } from "../../testing/small-items.ts";
+import { readSide, uncertaintyParts } from "./index.ts";
+
+const spec = treadSpec();
+const repeats = treadSpec({
+  repeatability: { value: 0.3, share: 0, degreesOfFreedom: 30, over: "repeats" },
+  placement: 0.4,
+});
+
+describe("readSide", () => {
+  it("reads in the item's base unit", () => {
+    const side = readSide(reading("in", 0.25, 0.25, 0.25), spec, gauge);
+    expect(side).toMatchObject({ mean: 8, count: 3, lowest: 8, highest: 8, samples: 3, byEye: false });
+  });
+
+  it("combines s₀²/n + r²/12 + a²/3", () => {
+    const side = readSide(reading("1/32in", 8, 8, 8), spec, gauge);
+    const expected = Math.sqrt(0.3 ** 2 / 3 + 0.1 ** 2 / 12 + 0.3 ** 2 / 3);
+    expect(combineUncertainty(uncertaintyParts(side, true))).toBeCloseTo(expected, 12);
+  });
+
+  it("adds p²/m over the spots touched where s₀ is of repeats", () => {
+    const side = readSide(reading("1/32in", 8, 8, 8), repeats, gauge);
+    const expected = Math.sqrt(0.3 ** 2 / 3 + 0.1 ** 2 / 12 + 0.4 ** 2 / 3);
+    expect(combineUncertainty(uncertaintyParts(side, false))).toBeCloseTo(expected, 12);
+  });
+
+  it("counts named spots, whatever the number of readings", () => {
+    const answer = reading("1/32in", 8, 8, 8);
+    const values = answer.values.map((value, index) => ({ ...value, spot: index < 2 ? "outer" : "inner" }));
+    expect(readSide({ ...answer, values }, repeats, gauge).spots).toBe(2);
+  });
+
+  it("takes no more spots than the sheet asks for where none is named", () => {
+    const side = readSide(reading("1/32in", 8, 8, 8), treadSpec({ ask: { readings: 3, spots: 1 } }), gauge);
+    expect(side.spots).toBe(1);
+  });
+
+  it("does not count a spot read twice as two where s₀ is the spread over spots", () => {
+    const values = [
+      { value: 8, spot: "outer" },
+      { value: 6, spot: "outer" },
+      { value: 4, spot: "inner" },
+    ];
+    expect(readSide({ kind: "reading", unit: "1/32in", values }, spec, gauge)).toMatchObject({
+      samples: 2,
+      mean: 5.5,
+    });
+  });
+
+  it("lets each reading without a spot stand for itself beside named ones", () => {
+    const values = [{ value: 8, spot: "outer" }, { value: 6 }, { value: 4 }];
+    expect(readSide({ kind: "reading", unit: "1/32in", values }, spec, gauge).samples).toBe(3);
+  });
+
+  it("takes the accuracy by eye where no instrument is named", () => {
+    const side = readSide(
+      reading("1/32in", 8),
+      treadSpec({ byEye: { absolute: 1, share: 0.25 } }),
+      undefined,
+    );
+    expect(side).toMatchObject({ accuracy: 3, resolution: 0, byEye: true });
+  });
+
+  it("holds an instrument that states no accuracy to the item's ordinary one", () => {
+    expect(readSide(reading("1/32in", 8), spec, gauge)).toMatchObject({ accuracy: 0.3, resolution: 0.1 });
+  });
+
+  it("takes an instrument's own figures in its own units", () => {
+    const fine = {
+      ...gauge,
+      resolution: { value: 0.01, unit: "in" as const },
+      accuracy: { absolute: { value: 1 / 64, unit: "in" as const }, share: 0.01 },
+    };
+    const side = readSide(reading("1/32in", 10), spec, fine);
+    expect(side.resolution).toBeCloseTo(0.32, 12);
+    expect(side.accuracy).toBeCloseTo(0.6, 12);
+  });
+
+  it("passes over figures of an instrument for another quantity", () => {
+    const other = {
+      ...gauge,
+      resolution: { value: 1, unit: "psi" as const },
+      accuracy: { absolute: { value: 1, unit: "psi" as const }, share: 0 },
+    };
+    expect(readSide(reading("1/32in", 8), spec, other)).toMatchObject({ accuracy: 0.3, resolution: 0.1 });
+  });
+
+  it("accepts an accuracy stated as a share alone", () => {
+    const side = readSide(reading("1/32in", 8), spec, { ...gauge, accuracy: { share: 0.05 } });
+    expect(side.accuracy).toBeCloseTo(0.4, 12);
+  });
+});
+
+describe("the scatter used", () => {
+  it("is s₀ although two or three readings scatter more or less", () => {
+    expect(readSide(reading("1/32in", 8, 8.5), spec, gauge)).toMatchObject({
+      scatter: 0.3,
+      scatterDegreesOfFreedom: 30,
+      scatterReplaced: false,
+    });
+  });
+
+  it("is the one seen where an F-test at 1 % says it is larger", () => {
+    expect(readSide(reading("1/32in", 8, 10), spec, gauge)).toMatchObject({
+      scatter: Math.SQRT2,
+      scatterDegreesOfFreedom: 1,
+      scatterReplaced: true,
+    });
+  });
+
+  it("is not replaced at the edge of the F-test", () => {
+    const most = 0.3 * Math.sqrt(7.5624) * Math.SQRT2;
+    expect(readSide(reading("1/32in", 8, 8 + most * 0.999), spec, gauge).scatterReplaced).toBe(false);
+    expect(readSide(reading("1/32in", 8, 8 + most * 1.001), spec, gauge).scatterReplaced).toBe(true);
+  });
+
+  it("expects placement to scatter readings over several spots", () => {
+    const answer = reading("1/32in", 8, 9.2, 8.2);
+    expect(readSide(answer, { ...repeats, placement: 0.8 }, gauge).scatterReplaced).toBe(false);
+    expect(readSide(answer, { ...repeats, placement: 0 }, gauge).scatterReplaced).toBe(false);
+    expect(readSide(reading("1/32in", 8, 10, 8.2), { ...repeats, placement: 0 }, gauge).scatterReplaced).toBe(
+      true,
+    );
+    expect(
+      readSide(reading("1/32in", 8, 10, 8.2), { ...repeats, placement: 0.8 }, gauge).scatterReplaced,
+    ).toBe(false);
+  });
+
+  it("grows with the reading by its share, in quadrature", () => {
+    const shared = treadSpec({
+      repeatability: { value: 0.3, share: 0.05, degreesOfFreedom: 40, over: "spots" },
+    });
+    expect(readSide(reading("1/32in", 8), shared, gauge)).toMatchObject({
+      scatter: 0.5,
+      scatterDegreesOfFreedom: 40,
+    });
+  });
+});
