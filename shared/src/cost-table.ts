@@ -13,6 +13,8 @@ const probability = z.number().min(0).max(1);
 export const CostRow = z
   .strictObject({
     row: LocalId,
+    /** Whether each place costs by itself (a tire) or the row falls due once for the car, whatever asks for it (an engine rebuild). */
+    per: z.enum(["place", "car"]).default("place"),
     words: z.string().min(1).max(200),
     low: minorUnits,
     likely: minorUnits,

@@ -1,0 +1,120 @@
+import { array, assert, constantFrom, double, integer, property, record } from "fast-check";
+import { expect, test } from "vitest";
+import { closedForm, costSum } from "./index.ts";
+import type { UncertainCost } from "./index.ts";
+
+const rows: readonly UncertainCost[] = [
+  { low: 200, likely: 350, high: 900, probability: 0.8, group: "brakes" },
+  { low: 100, likely: 150, high: 400, probability: 0.3, group: "brakes" },
+  { low: 1500, likely: 2400, high: 6000, probability: 0.5, group: "body" },
+  { low: 60, likely: 80, high: 120, probability: 1, group: "wheels" },
+];
+const options = { correlation: 0, draws: 100_000, seed: 7 };
+
+test("without correlation the draws have the closed form's mean and standard deviation", () => {
+  const sum = costSum(rows, options);
+  const standardError = sum.closedForm.standardDeviation / Math.sqrt(options.draws);
+  expect(Math.abs(sum.mean - sum.closedForm.mean)).toBeLessThan(4 * standardError);
+  expect(sum.standardDeviation / sum.closedForm.standardDeviation).toBeCloseTo(1, 1.7);
+});
+
+test("the same seed gives the same figures, another seed others", () => {
+  expect(costSum(rows, options)).toEqual(costSum(rows, options));
+  expect(costSum(rows, { ...options, seed: 8 }).mean).not.toBe(costSum(rows, options).mean);
+});
+
+test("correlation within a group widens the total and keeps its mean", () => {
+  const free = costSum(rows, options);
+  const bound = costSum(rows, { ...options, correlation: 0.8 });
+  expect(bound.standardDeviation).toBeGreaterThan(free.standardDeviation);
+  const standardError = bound.standardDeviation / Math.sqrt(options.draws);
+  expect(Math.abs(bound.mean - bound.closedForm.mean)).toBeLessThan(4 * standardError);
+});
+
+test("fully correlated equal costs rise and fall together", () => {
+  const [first] = rows;
+  if (first === undefined) throw new Error("a cost is given");
+  const alone = costSum([first], options);
+  const twice = costSum([first, first], { ...options, correlation: 1 });
+  expect(twice.standardDeviation / (2 * alone.standardDeviation)).toBeCloseTo(1, 1.7);
+});
+
+test("a certain cost is drawn as itself, an impossible one never, and no cost sums to nothing", () => {
+  const certain: UncertainCost = { low: 5, likely: 5, high: 5, probability: 1, group: "a" };
+  expect(costSum([certain], options)).toMatchObject({ p10: 5, p50: 5, p90: 5, standardDeviation: 0 });
+  expect(costSum([{ ...certain, probability: 0 }], options).p90).toBe(0);
+  expect(costSum([], options)).toMatchObject({ p10: 0, p90: 0, mean: 0 });
+});
+
+test("a median follows the probability: rarer than half the time it costs nothing", () => {
+  const rare = costSum([{ low: 10, likely: 20, high: 40, probability: 0.4, group: "a" }], options);
+  expect(rare.p50).toBe(0);
+  expect(rare.p90).toBeGreaterThan(10);
+});
+
+test("quantiles are those of the beta distribution", () => {
+  const { p10, p50, p90 } = costSum([{ low: 0, likely: 25, high: 100, probability: 1, group: "a" }], {
+    ...options,
+    draws: 400_000,
+  });
+  // Quantiles of Beta(2, 4): 0.1122, 0.3138, 0.5839, recomputed from I(x; 2, 4) = 1 − (1 − x)^5 − 5x(1 − x)^4.
+  expect(p10).toBeCloseTo(11.22, 0);
+  expect(p50).toBeCloseTo(31.38, 0);
+  expect(p90).toBeCloseTo(58.39, 0);
+});
+
+const cost = record({
+  low: integer({ min: 0, max: 1000 }),
+  more: integer({ min: 0, max: 1000 }),
+  most: integer({ min: 0, max: 1000 }),
+  probability: double({ min: 0, max: 1, noNaN: true }),
+  group: constantFrom("a", "b", "c"),
+}).map(({ low, more, most, probability, group }) => ({
+  low,
+  likely: low + more,
+  high: low + more + most,
+  probability,
+  group,
+}));
+
+test("the points are in order and inside what is possible", () => {
+  assert(
+    property(array(cost, { maxLength: 6 }), double({ min: 0, max: 1, noNaN: true }), (costs, correlation) => {
+      const { p10, p50, p90 } = costSum(costs, { correlation, draws: 64, seed: 3 });
+      const most = costs.reduce((sum, { high }) => sum + high, 0);
+      expect(p10).toBeGreaterThanOrEqual(0);
+      expect(p50).toBeGreaterThanOrEqual(p10);
+      expect(p90).toBeGreaterThanOrEqual(p50);
+      expect(p90).toBeLessThanOrEqual(most * (1 + 1e-9));
+    }),
+    { numRuns: 1000 },
+  );
+});
+
+test("scaling every cost scales the total", () => {
+  assert(
+    property(array(cost, { minLength: 1, maxLength: 4 }), integer({ min: 2, max: 9 }), (costs, factor) => {
+      const scaled = costs.map((one) => ({
+        ...one,
+        low: one.low * factor,
+        likely: one.likely * factor,
+        high: one.high * factor,
+      }));
+      const small = { correlation: 0.3, draws: 32, seed: 5 };
+      const [before, after] = [costSum(costs, small), costSum(scaled, small)];
+      expect(after.p90).toBeCloseTo(before.p90 * factor, 6);
+      expect(closedForm(scaled).standardDeviation).toBeCloseTo(
+        closedForm(costs).standardDeviation * factor,
+        6,
+      );
+    }),
+    { numRuns: 1000 },
+  );
+});
+
+test("what cannot be summed is refused", () => {
+  const [first] = rows;
+  expect(() => costSum(rows, { ...options, correlation: 1.1 })).toThrow(/correlation lies between/);
+  expect(() => costSum(rows, { ...options, draws: 0 })).toThrow(/whole number/);
+  expect(() => costSum([{ ...first!, probability: -0.1 }], options)).toThrow(/probability lies between/);
+});

@@ -1,0 +1,203 @@
+import type { Entry, ReadingFigures } from "@evenhand/shared/comparison";
+import { CostTable } from "@evenhand/shared/cost-table";
+import { Report } from "@evenhand/shared/report";
+import { Item } from "@evenhand/shared/sheet";
+import type { Sheet } from "@evenhand/shared/sheet";
+import { expect, test } from "vitest";
+import { costsAtStake } from "./index.ts";
+
+const item = (id: string, costRow: string | null): Item =>
+  Item.parse({
+    id,
+    section: id.split(".")[0],
+    words: { american: id },
+    how: "Look.",
+    answer: "faults",
+    consequence: "structure",
+    strict: true,
+    time: "steady",
+    core: true,
+    minutes: 1,
+    needs: [],
+    costRow,
+    faults: { kinds: ["corrosion"] },
+  });
+
+const sheet: Sheet = {
+  id: "small",
+  version: 1,
+  title: "Small",
+  positionSets: [],
+  drawings: [],
+  cautions: [],
+  stations: [],
+  conditions: [],
+  costRows: [],
+  faultKinds: [],
+  sections: [{ id: "floor", number: 1, words: { american: "floor", synonyms: [] } }],
+  items: [
+    item("floor.pans", "floor"),
+    item("engine.noise", "engine"),
+    item("engine.smoke", "engine"),
+    item("papers.title", null),
+  ],
+};
+
+const found = Report.parse({
+  format: "evenhand-report",
+  version: 1,
+  kind: "inspection",
+  sheet: { id: "small", version: 1 },
+  vehicle: {
+    make: "Corvane",
+    model: "Larksong",
+    modelYear: 1967,
+    identification: "C67L1",
+    form: {
+      body: "coupe",
+      doors: 2,
+      cylinders: 8,
+      construction: "unit-body",
+      gearbox: "manual",
+      driven: "rear",
+      fuelSystem: "carburetor",
+      systemVolts: 12,
+      brakes: { front: "drum", rear: "drum" },
+    },
+  },
+  author: { organization: "Kestrelmere Motor Surveys", role: "inspector" },
+  visit: { started: "2026-05-12T14:00:00Z", zone: "America/Chicago" },
+  findings: [
+    {
+      item: "floor.pans",
+      position: "left",
+      answer: { kind: "faults", found: [{ kind: "corrosion", extent: { value: 10, unit: "cm" } }] },
+    },
+  ],
+});
+
+const entry = (over: Partial<Entry>): Entry => ({
+  item: "floor.pans",
+  position: "left",
+  atom: { of: "answer" },
+  outcome: "differ",
+  reason: "values-differ",
+  direction: "stated-better",
+  consequence: "structure",
+  standing: "differs",
+  firmness: { a: null, b: null },
+  finding: { a: null, b: null },
+  ...over,
+});
+
+const table = CostTable.parse({
+  format: "evenhand-cost-table",
+  version: 1,
+  name: "Invented",
+  currency: "USD",
+  correlationWithinSection: 0.4,
+  rows: [
+    {
+      row: "floor",
+      words: "floor pan",
+      low: 1000,
+      likely: 2000,
+      high: 5000,
+      occurs: { differ: 0.9, unstated: 0.8 },
+      perExtent: { unit: "mm", low: 1, likely: 2, high: 3 },
+    },
+    {
+      row: "engine",
+      per: "car",
+      words: "engine",
+      low: 100,
+      likely: 200,
+      high: 300,
+      occurs: { differ: 0.4, unseen: 0.2 },
+    },
+  ],
+});
+
+const atStake = (...entries: Entry[]): ReturnType<typeof costsAtStake> =>
+  costsAtStake({ comparison: { entries }, found, sheet, table });
+
+test("a fault found costs by its extent, in the table's own unit", () => {
+  const fault = entry({
+    outcome: "unstated",
+    atom: { of: "fault", kind: "corrosion", b: 0 },
+    finding: { a: null, b: 0 },
+  });
+  expect(atStake(fault).costs).toEqual([
+    { row: "floor", entries: [0], group: "floor", probability: 0.8, low: 1100, likely: 2200, high: 5300 },
+  ]);
+});
+
+test("a row of the whole car is asked for once, with the strongest probability", () => {
+  const { costs } = atStake(
+    entry({ item: "engine.noise", position: "" }),
+    entry({ item: "engine.smoke", position: "", outcome: "unseen", standing: "unseen" }),
+  );
+  expect(costs).toHaveLength(1);
+  expect(costs[0]).toMatchObject({ row: "engine", probability: 0.4, entries: [0, 1] });
+});
+
+test("a row of places is asked for at each place", () => {
+  const { costs } = atStake(
+    entry({ position: "left" }),
+    entry({ position: "left" }),
+    entry({ position: "right" }),
+  );
+  expect(costs.map(({ entries }) => entries)).toEqual([[0, 1], [2]]);
+});
+
+test("a reading brings its own probability, and a fault both name is certain", () => {
+  const side = {
+    mean: 5,
+    count: 3,
+    standardUncertainty: 0.3,
+    degreesOfFreedom: 30,
+    scatterReplaced: false,
+    byEye: false,
+  };
+  const figures: ReadingFigures = {
+    of: "reading",
+    unit: "1/32in",
+    a: { ...side, mean: 8 },
+    b: side,
+    difference: 3,
+    standardUncertainty: 0.42,
+    degreesOfFreedom: 60,
+    coverageFactor: 2,
+    expandedUncertainty: 0.85,
+    delta: 2,
+    zetaScore: 7,
+    eNumber: 3.5,
+    pValue: 1e-9,
+    qValue: null,
+    probabilityWorse: 0.97,
+  };
+  expect(atStake(entry({ figures })).costs[0]?.probability).toBe(0.97);
+  expect(atStake(entry({ outcome: "agree", standing: "agreed-fault" })).costs[0]?.probability).toBe(1);
+});
+
+test("what is confirmed, found better, only in coverage or never put right costs nothing", () => {
+  const quiet = atStake(
+    entry({ outcome: "agree", standing: "confirmed" }),
+    entry({ direction: "found-better" }),
+    entry({ coverageOnly: true }),
+    entry({ item: "papers.title" }),
+  );
+  expect(quiet).toMatchObject({ costs: [], unset: [], currency: "USD", correlation: 0.4 });
+});
+
+test("no row and no probability are said, never guessed", () => {
+  const unseen = entry({ outcome: "unseen", standing: "unseen" });
+  expect(atStake(unseen).unset).toEqual([{ row: "floor", because: "no-probability", entries: [0] }]);
+  const bare = costsAtStake({
+    comparison: { entries: [unseen] },
+    found,
+    sheet,
+    table: { ...table, rows: [] },
+  });
+  expect(bare.unset).toEqual([{ row: "floor", because: "no-row", entries: [0] }]);
+});

@@ -1,0 +1,115 @@
+import { convertDifference } from "@evenhand/measurement/unit";
+import type { Comparison, Entry } from "@evenhand/shared/comparison";
+import type { CostRow, CostTable } from "@evenhand/shared/cost-table";
+import type { Report } from "@evenhand/shared/report";
+import type { Item, Sheet } from "@evenhand/shared/sheet";
+import type { ThreePoints } from "../beta-pert/index.ts";
+import type { UncertainCost } from "../cost-sum/index.ts";
+
+/** A row of the table that something in the comparison asks for, with the entries that ask for it. */
+export type CostAtStake = UncertainCost & { readonly row: string; readonly entries: readonly number[] };
+
+/** What could not be priced: the table has no such row, or no probability is set for this outcome. */
+export type UnsetCost = {
+  readonly row: string;
+  readonly because: "no-row" | "no-probability";
+  readonly entries: readonly number[];
+};
+
+export type CostsAtStake = {
+  readonly currency: string;
+  readonly correlation: number;
+  /** Minor units of the currency. */
+  readonly costs: readonly CostAtStake[];
+  readonly unset: readonly UnsetCost[];
+};
+
+export type CostsAtStakeInput = {
+  readonly comparison: Pick<Comparison, "entries">;
+  /** The second report of the comparison, for the extents of what was found. */
+  readonly found: Report;
+  readonly sheet: Sheet;
+  readonly table: CostTable;
+};
+
+type Asking = { readonly index: number; readonly entry: Entry; readonly item: Item; readonly row: string };
+
+/** Places that are settled, or never cost: confirmed, found better, or nothing to put right. */
+const isAtStake = ({ standing, direction, coverageOnly }: Entry): boolean =>
+  standing !== "confirmed" && direction !== "found-better" && coverageOnly !== true;
+
+/**
+ * Probability that the cost falls due: certain where both say it is bad; from the interval for readings; else the owner's own for
+ * this outcome. `undefined` where none is set.
+ */
+const probabilityOf = ({ standing, outcome, figures }: Entry, row: CostRow): number | undefined => {
+  if (standing === "agreed-fault") return 1;
+  if (figures?.of === "reading" && (outcome === "differ" || outcome === "doubtful"))
+    return figures.probabilityWorse;
+  return outcome === "agree" || outcome === "incomparable" ? undefined : row.occurs[outcome];
+};
+
+const extentIn = (row: CostRow, { entry }: Asking, found: Report): number => {
+  if (row.perExtent === undefined || entry.atom.of !== "fault" || entry.atom.b === undefined) return 0;
+  const { answer } = found.findings[entry.finding.b ?? -1] ?? {};
+  const extent = answer?.kind === "faults" ? answer.found[entry.atom.b]?.extent : undefined;
+  return extent === undefined ? 0 : convertDifference(extent.value, extent.unit, row.perExtent.unit);
+};
+
+const pointsOf = (row: CostRow, extent: number): ThreePoints => ({
+  low: row.low + extent * (row.perExtent?.low ?? 0),
+  likely: row.likely + extent * (row.perExtent?.likely ?? 0),
+  high: row.high + extent * (row.perExtent?.high ?? 0),
+});
+
+/** Entries that ask for one cost together: those of one place, or of the whole car. */
+const groupKey = (row: CostRow, { entry }: Asking): string => (row.per === "car" ? "" : entry.position);
+
+const costOfGroup = (row: CostRow, group: readonly Asking[], found: Report): CostAtStake | UnsetCost => {
+  const entries = group.map(({ index }) => index);
+  const known = group.flatMap(({ entry }) => probabilityOf(entry, row) ?? []);
+  if (known.length === 0) return { row: row.row, because: "no-probability", entries };
+  const extent = Math.max(...group.map((asking) => extentIn(row, asking, found)));
+  return {
+    row: row.row,
+    entries,
+    group: group[0]?.item.section ?? "",
+    // The strongest reason counts once: several signs of one worn engine are not several engines.
+    probability: Math.max(...known),
+    ...pointsOf(row, extent),
+  };
+};
+
+const isPriced = (cost: CostAtStake | UnsetCost): cost is CostAtStake => !("because" in cost);
+
+/**
+ * What in a comparison may have to be put right, priced from a table its owner keeps. Nothing is guessed: what has no row or no
+ * probability is listed as unset and adds nothing to a sum. A row that counts once for the car is asked for once, whatever asks.
+ *
+ * @example costsAtStake({ comparison, found, sheet, table }).costs[0]?.row // "tire"
+ */
+export const costsAtStake = ({ comparison, found, sheet, table }: CostsAtStakeInput): CostsAtStake => {
+  const items = new Map(sheet.items.map((item) => [item.id, item]));
+  const rows = new Map(table.rows.map((row) => [row.row, row]));
+  const asking = comparison.entries.flatMap((entry, index): Asking[] => {
+    const item = items.get(entry.item);
+    if (item === undefined || item.costRow === null || !isAtStake(entry)) return [];
+    return [{ index, entry, item, row: item.costRow }];
+  });
+  const all = [...Map.groupBy(asking, ({ row }) => row)].flatMap(
+    ([name, group]): (CostAtStake | UnsetCost)[] => {
+      const row = rows.get(name);
+      if (row === undefined)
+        return [{ row: name, because: "no-row", entries: group.map(({ index }) => index) }];
+      return [...Map.groupBy(group, (one) => groupKey(row, one)).values()].map((one) =>
+        costOfGroup(row, one, found),
+      );
+    },
+  );
+  return {
+    currency: table.currency,
+    correlation: table.correlationWithinSection,
+    costs: all.filter(isPriced),
+    unset: all.filter((cost) => "because" in cost),
+  };
+};
