@@ -148,7 +148,6 @@ export const RefusedHourCode = z.enum([
   "site-closed",
   "dealer-closed",
   "no-bay",
-  "bay-taken",
   "no-daylight",
   "car-taken",
   "car-not-cold",

@@ -68,8 +68,6 @@ export function solarDay(place: Place, day: number): SolarDay {
   const noon = Math.round(meanNoon - solarPosition(meanNoon).equationOfTime);
   const sunrise = crossing(place, meanNoon, noon, -1);
   const sunset = crossing(place, meanNoon, noon, 1);
-  const up = (crossed: number | "above" | "below"): number | null =>
-    typeof crossed === "number" ? crossed : null;
   if (typeof sunrise === "number" || typeof sunset === "number") {
     return { kind: "day", noon, sunrise: instantOf(sunrise), sunset: instantOf(sunset) };
   }

@@ -57,7 +57,7 @@ export function intersect(a: readonly Interval[], b: readonly Interval[]): Inter
 }
 
 /**
- * What of `a` is not in `b`.
+ * What of `a` is not in `b`. `b` need only be sorted by start.
  *
  * @example subtract([{ start: 0, end: 9 }], [{ start: 3, end: 5 }]) // [{ start: 0, end: 3 }, { start: 5, end: 9 }]
  */
@@ -118,11 +118,14 @@ export const overlap = (a: Interval, b: Interval): boolean => a.start < b.end &&
  * @example startsWithin([{ start: 0, end: 10 }], 2, 5) // [{ start: -2, end: 6 }]: from −2 to 5
  */
 export function startsWithin(intervals: readonly Interval[], from: number, to: number): Interval[] {
-  const starts: Interval[] = [];
+  const starts: { start: number; end: number }[] = [];
   for (const { start, end } of intervals) {
-    if (end - start >= to - from) starts.push({ start: start - from, end: end - to + 1 });
+    if (end - start < to - from) continue;
+    const last = starts.at(-1);
+    if (last !== undefined && last.end === start - from) last.end = end - to + 1;
+    else starts.push({ start: start - from, end: end - to + 1 });
   }
-  return normalize(starts);
+  return starts;
 }
 
 /**

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   findHolding,
@@ -74,6 +74,16 @@ describe("interval algebra", () => {
     );
   });
 
+  it("subtracts what is sorted but overlaps", () => {
+    fc.assert(
+      fc.property(list, anyList, (a, b) => {
+        const sorted = b.filter(({ start, end }) => start < end).sort((x, y) => x.start - y.start);
+        expect(subtract(a, sorted)).toEqual(subtract(a, normalize(b)));
+      }),
+      runs,
+    );
+  });
+
   it("keeps the laws of sets", () => {
     fc.assert(
       fc.property(list, list, list, (a, b, c) => {
@@ -120,6 +130,7 @@ describe("interval algebra", () => {
     fc.assert(
       fc.property(list, fc.integer({ min: -3, max: 5 }), fc.integer({ min: 1, max: 6 }), (a, from, long) => {
         const part = (at: number): Interval => ({ start: at + from, end: at + from + long });
+        expect(isNormal(startsWithin(a, from, from + long))).toBe(true);
         expectSet(startsWithin(a, from, from + long), (at) =>
           a.some((one) => one.start <= part(at).start && part(at).end <= one.end),
         );
