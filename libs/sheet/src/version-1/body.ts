@@ -62,7 +62,7 @@ export const body: Item[] = [
       minutes: 15,
       costRow: "filler-panel",
       cautions: ["lead-paint"],
-      reading: reading({ ...paintGauge, betterIs: "lower", over: "repeats", placement: 12, ask: [3, 1] }),
+      reading: reading({ ...paintGauge, betterIs: "lower", over: "repeats", placement: 10, ask: [3, 1] }),
     },
   ),
   item(

@@ -23,12 +23,12 @@ const ratio: ReadingDraft = {
 };
 const teeth = (plausible: [number, number], typical: number): ReadingDraft => ({
   ...ratio,
-  delta: [1],
+  delta: [0.5],
   scatter: [0],
   plausible,
   typical,
   byEye: [0.1],
-  instrument: ["counting", 1, [0]],
+  instrument: ["counting", 0, [0.1]],
 });
 
 /** Leaks, shafts, axle. */

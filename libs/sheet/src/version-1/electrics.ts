@@ -128,7 +128,7 @@ export const equipment: Item[] = [
         unit: "degC",
         alsoIn: ["degF"],
         delta: [4],
-        scatter: [0.8],
+        scatter: [0.7],
         betterIs: "lower",
         plausible: [-10, 70],
         typical: 9,

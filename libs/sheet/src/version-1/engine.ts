@@ -22,7 +22,7 @@ const dimension = (
     typical,
     ask: [1, 1],
     byEye: [0, 0.005],
-    instrument: ["paper or bore gauge", unit === "in" ? 0.001 : 1, [unit === "in" ? 0.002 : 1]],
+    instrument: ["paper or bore gauge", unit === "in" ? 0.001 : 1, [unit === "in" ? 0.002 : 0.8]],
   });
 
 /** The engine bay by eye, ear and nose. */

@@ -321,7 +321,7 @@ export const road: Item[] = [
         unit: "degC",
         alsoIn: ["degF"],
         delta: [8],
-        scatter: [1.5],
+        scatter: [1.3],
         betterIs: "target",
         plausible: [-20, 150],
         typical: 88,

@@ -276,7 +276,7 @@ export const underbody: Item[] = [
       positions: "diagonals",
       minutes: 6,
       costRow: "rails",
-      reading: reading({ ...tape, placement: 1.2 }),
+      reading: reading({ ...tape, delta: [9], placement: 1.2 }),
     },
   ),
 ];

@@ -1,0 +1,69 @@
+import type { GradeScale } from "@evenhand/shared/report";
+import { HouseGrade } from "@evenhand/shared/sheet";
+
+/** The part of 0–1 (worst to best) a grade covers. Internal; never shown. */
+export type Stretch = readonly [low: number, high: number];
+
+/** The house grades from worst to best; each covers a fifth. */
+export const houseGrades: readonly HouseGrade[] = HouseGrade.options;
+
+/** Width of a house step on 0–1. */
+export const houseStep = 1 / houseGrades.length;
+
+function stretchOfIndex(index: number, count: number): Stretch | undefined {
+  return index < 0 ? undefined : [index / count, (index + 1) / count];
+}
+
+/** As wide as its step, around the value, kept inside 0–1. */
+function percentStretch(value: number, step: number): Stretch | undefined {
+  if (!(value >= 0 && value <= 100) || !(step > 0 && step <= 100)) return undefined;
+  const low = Math.min(Math.max(value - step / 2, 0), 100 - step);
+  return [low / 100, (low + step) / 100];
+}
+
+function ownStretch(scale: GradeScale, value: string): Stretch | undefined {
+  const index = scale.grades.findIndex(({ id }) => id === value);
+  return scale.grades[index]?.stretch ?? stretchOfIndex(index, scale.grades.length);
+}
+
+/**
+ * The stretch of 0–1 a grade covers: on the scale `house` a fifth; on `percent` as wide as the step that the report's scale
+ * `percent` gives, whatever the value; on a report's own scale the stretch it gives, or an equal share of 0–1.
+ *
+ * @param scales the report's own scales
+ * @returns `undefined` where the scale or the value on it is unknown, or a percentage has no step
+ * @example
+ * gradeStretch({ scale: "house", value: "even-wear" }, []); // [0.4, 0.6]
+ */
+export function gradeStretch(
+  grade: { readonly scale: string; readonly value: string | number },
+  scales: readonly GradeScale[],
+): Stretch | undefined {
+  const { scale: id, value } = grade;
+  if (id === "house") {
+    return stretchOfIndex(
+      houseGrades.findIndex((house) => house === value),
+      houseGrades.length,
+    );
+  }
+  const scale = scales.find((candidate) => candidate.id === id);
+  if (scale === undefined) return undefined;
+  if (id === "percent") {
+    return typeof value === "number" && scale.step !== undefined
+      ? percentStretch(value, scale.step)
+      : undefined;
+  }
+  return typeof value === "string" ? ownStretch(scale, value) : undefined;
+}
+
+/**
+ * The house grade a stretch's middle lies in; on a boundary the better one.
+ *
+ * @example
+ * houseGradeOf([0.5, 0.75]); // "light-wear"
+ */
+export function houseGradeOf([low, high]: Stretch): HouseGrade {
+  // 1e-9: thirds and fifths meet at boundaries that floating point misses by less.
+  const index = Math.floor(((low + high) / 2) * houseGrades.length + 1e-9);
+  return houseGrades[Math.min(Math.max(index, 0), houseGrades.length - 1)] ?? "as-new";
+}
