@@ -1,0 +1,74 @@
+import type { FirmLimits, RuleResult, Verdict } from "@evenhand/shared/cross-check";
+import { dateText } from "../day/index.ts";
+import type { DateSet } from "../day/index.ts";
+import { judgeSpan } from "../interval/index.ts";
+import type { Span, Zone } from "../interval/index.ts";
+import { limitUse } from "../limits/index.ts";
+import { ruleResult } from "../rule-result/index.ts";
+
+/** What is claimed, and the date it is held against. */
+export type DatedClaim =
+  /** The thing was new when it was stated. */
+  | { readonly claim: "new"; readonly stated: DateSet }
+  /** The part came with the car, or the assembly was never apart since. */
+  | { readonly claim: "original" | "untouched"; readonly built: DateSet }
+  /** Fitted with the work on this bill, or to be seen in this photograph. */
+  | { readonly claim: "fitted-with-bill" | "seen-in-photograph"; readonly document: DateSet };
+
+export type ClaimsAgainstDatesInput = DatedClaim & {
+  /** What each date on the thing can mean; every one of them has to fit. */
+  readonly dates: readonly DateSet[];
+};
+
+const BREAKS = {
+  new: "new-but-old",
+  original: "original-but-later",
+  untouched: "untouched-but-later",
+  "fitted-with-bill": "fitted-before-made",
+  "seen-in-photograph": "pictured-before-made",
+} as const;
+
+/** Days from a date to the reference, least and most, for every pair of what both can mean. */
+const gapsOf = (dates: DateSet, reference: DateSet): Span[] =>
+  dates.flatMap((part) => reference.map((to) => ({ low: to.first - part.last, high: to.last - part.first })));
+
+/** All pairs in the zone hold, all outside it break, anything between cannot be told. */
+const judgeAll = (gaps: readonly Span[], zone: Zone): Verdict => {
+  const verdicts = gaps.map((gap) => judgeSpan(gap, zone));
+  if (verdicts.every((verdict) => verdict === "holds")) return "holds";
+  return verdicts.every((verdict) => verdict === "breaks") ? "breaks" : "cannot-tell";
+};
+
+const referenceOf = (input: DatedClaim): DateSet => {
+  if (input.claim === "new") return input.stated;
+  return "built" in input ? input.built : input.document;
+};
+
+/**
+ * A claim against the dates found: what is called new is not old; what came with the car, or was never apart, was
+ * made before the car; what a bill fitted or a photograph shows was made before it.
+ *
+ * Source: arithmetic on the figures read; the age at which a thing is no longer new is common practice, no source.
+ *
+ * @example
+ * claimsAgainstDates({ claim: "original", built: [{ first: 0, last: 0 }], dates: [[{ first: 30, last: 30 }]] }).reason
+ * // "original-but-later"
+ */
+export const claimsAgainstDates = (input: ClaimsAgainstDatesInput, firm: FirmLimits = {}): RuleResult => {
+  const newDays = limitUse("claims.new-days", firm);
+  const reference = referenceOf(input);
+  const known = input.dates.filter((dates) => dates.length > 0);
+  const words = { claim: input.claim, dates: known.map(dateText).join("; "), reference: dateText(reference) };
+  const detail = { words, ...(input.claim === "new" ? { limits: [newDays] } : {}) };
+  if (known.length === 0 || reference.length === 0)
+    return ruleResult("claims-against-dates", "too-few", detail);
+  // Nothing is said against a thing called new and dated after the day it was stated: the code was misread.
+  const zone: Zone = input.claim === "new" ? { high: newDays.value } : { low: 0 };
+  const verdicts = known.map((dates) => judgeAll(gapsOf(dates, reference), zone));
+  if (verdicts.includes("breaks")) return ruleResult("claims-against-dates", BREAKS[input.claim], detail);
+  return ruleResult(
+    "claims-against-dates",
+    verdicts.includes("cannot-tell") ? "some-readings" : "no-contradiction",
+    detail,
+  );
+};

@@ -1,0 +1,62 @@
+import type { RuleResult } from "@evenhand/shared/cross-check";
+import { dateText, rangeText } from "../day/index.ts";
+import type { DateSet, DayRange } from "../day/index.ts";
+import { ruleResult } from "../rule-result/index.ts";
+
+export type DateOrderInput = {
+  readonly cast?: DateSet;
+  readonly assembled?: DateSet;
+  readonly built?: DateSet;
+};
+
+type Step = { readonly name: string; readonly dates: DateSet };
+type Choice = { readonly name: string; readonly range: DayRange };
+
+/** Every way of choosing one range from each set. */
+const choicesOf = (steps: readonly Step[]): Choice[][] =>
+  steps.reduce<Choice[][]>(
+    (lists, { name, dates }) => lists.flatMap((list) => dates.map((range) => [...list, { name, range }])),
+    [[]],
+  );
+
+/** Whether days in rising order can be chosen from the ranges (the earliest possible always can be). */
+const canRise = (choice: readonly Choice[]): boolean => {
+  let earliest = Number.NEGATIVE_INFINITY;
+  return choice.every(({ range }) => {
+    earliest = Math.max(earliest, range.first);
+    return earliest <= range.last;
+  });
+};
+
+/** Whether every choice of days from the ranges rises. */
+const mustRise = (choice: readonly Choice[]): boolean =>
+  choice.every(({ range }, index) =>
+    choice.slice(index + 1).every((later) => range.last <= later.range.first),
+  );
+
+/**
+ * Order of dates: cast on or before assembled, assembled on or before built, over everything the codes can mean.
+ * The ways that remain possible are given as alternatives.
+ *
+ * Source: common practice, no source.
+ *
+ * @example dateOrder({ cast: [{ first: 10, last: 10 }], built: [{ first: 5, last: 5 }] }).reason // "out-of-order"
+ */
+export const dateOrder = ({ cast, assembled, built }: DateOrderInput): RuleResult => {
+  const steps = Object.entries({ cast, assembled, built }).flatMap(([name, dates]): Step[] =>
+    dates === undefined || dates.length === 0 ? [] : [{ name, dates }],
+  );
+  const words = Object.fromEntries(steps.map(({ name, dates }) => [name, dateText(dates)]));
+  const dates = {
+    words: { ...words, dates: steps.map(({ name, dates: set }) => `${name} ${dateText(set)}`).join("; ") },
+  };
+  if (steps.length < 2) return ruleResult("date-order", "too-few", dates);
+  const choices = choicesOf(steps);
+  const possible = choices.filter(canRise);
+  if (possible.length === 0) return ruleResult("date-order", "out-of-order", dates);
+  if (choices.every(mustRise)) return ruleResult("date-order", "in-order", dates);
+  const alternatives = possible.map((choice) =>
+    choice.map(({ name, range }) => `${name} ${rangeText(range)}`).join(" and "),
+  );
+  return ruleResult("date-order", "some-readings", { ...dates, alternatives });
+};

@@ -1,0 +1,47 @@
+import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
+import type { Estimate } from "@evenhand/measurement/estimate";
+import { judge, productOf } from "../interval/index.ts";
+import { limitUse } from "../limits/index.ts";
+import { figure, ruleResult } from "../rule-result/index.ts";
+
+export type DisplacementInput = {
+  /** Bore and stroke, in. */
+  readonly bore: Estimate;
+  readonly stroke: Estimate;
+  readonly cylinders: number;
+  /** in³ */
+  readonly claimed?: number;
+};
+
+/**
+ * Displacement from bore, stroke and cylinders against the one claimed: π/4 × bore² × stroke × cylinders.
+ *
+ * Source: arithmetic on the figures read; ± 1 % is common practice, no source.
+ *
+ * @example
+ * displacement({ bore: exactly(4), stroke: exactly(3.48), cylinders: 8, claimed: 350 }).figures.displacement
+ * // { value: 349.847…, unit: "in3" }
+ */
+export const displacement = (input: DisplacementInput, firm: FirmLimits = {}): RuleResult => {
+  const { bore, stroke, cylinders, claimed } = input;
+  const share = limitUse("displacement.share", firm);
+  const swept = productOf((Math.PI / 4) * cylinders, [
+    [bore, 2],
+    [stroke, 1],
+  ]);
+  const figures = {
+    bore: figure(bore.value, "in", bore.standardUncertainty),
+    stroke: figure(stroke.value, "in", stroke.standardUncertainty),
+    cylinders: figure(cylinders),
+    displacement: figure(swept.value, "in3", swept.standardUncertainty),
+  };
+  if (claimed === undefined) return ruleResult("displacement", "no-claim", { figures, limits: [share] });
+  const verdict = judge(swept, { low: claimed * (1 - share.value), high: claimed * (1 + share.value) });
+  const reason = ({ holds: "as-claimed", breaks: "not-as-claimed", "cannot-tell": "range-covers" } as const)[
+    verdict
+  ];
+  return ruleResult("displacement", reason, {
+    figures: { ...figures, claimed: figure(claimed, "in3") },
+    limits: [share],
+  });
+};

@@ -1,0 +1,83 @@
+import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
+import type { Estimate } from "@evenhand/measurement/estimate";
+import { median } from "@evenhand/measurement/median";
+import { judge } from "../interval/index.ts";
+import { limitUse } from "../limits/index.ts";
+import { figure, ruleResult } from "../rule-result/index.ts";
+
+/** Where the air of a leak-down test comes out. */
+export type Escape = "intake" | "exhaust" | "crankcase" | "coolant" | "neighbor";
+
+export type CylinderLeak = {
+  readonly cylinder: number;
+  /** % */
+  readonly leak: Estimate;
+  readonly escapes?: readonly Escape[];
+};
+
+export type LeakDownInput = {
+  readonly cylinders: readonly CylinderLeak[];
+  /** psi; the bands are for 100. */
+  readonly testPressure?: number;
+};
+
+/** A gauge set within this of the bands' pressure counts as set to it, psi. */
+const PRESSURE_SLACK = 5;
+
+/**
+ * Which cylinders certainly leak, certainly do not, or neither, at the bands' pressure: for setting beside
+ * compression.
+ */
+export const leakStates = (
+  { cylinders }: LeakDownInput,
+  firm: FirmLimits = {},
+): Map<number, "leaks" | "tight" | "unclear"> => {
+  const [good, poor] = [limitUse("leak-down.good", firm).value, limitUse("leak-down.poor", firm).value];
+  const stateOf = ({ leak }: CylinderLeak) => {
+    if (judge(leak, { high: good }, cylinders.length) === "holds") return "tight";
+    return judge(leak, { high: poor }, cylinders.length) === "breaks" ? "leaks" : "unclear";
+  };
+  return new Map(cylinders.map((cylinder) => [cylinder.cylinder, stateOf(cylinder)]));
+};
+
+const reasonOf = (cylinders: readonly CylinderLeak[], good: number, poor: number) => {
+  const against = (high: number) => cylinders.map(({ leak }) => judge(leak, { high }, cylinders.length));
+  const [small, large] = [against(good), against(poor)];
+  if (large.includes("breaks")) return "poor";
+  if (large.includes("cannot-tell")) return "range-covers";
+  if (small.includes("breaks")) return "worn";
+  return small.includes("cannot-tell") ? "good-or-worn" : "good";
+};
+
+/**
+ * Pattern of leak-down: the leakiest cylinder against the bands, and against the engine's median. The bands are for
+ * 100 psi; at another pressure nothing is said.
+ *
+ * Source: common practice, no source.
+ *
+ * @example
+ * leakDown({ cylinders: [{ cylinder: 1, leak: exactly(28), escapes: ["exhaust"] }], testPressure: 100 }).reason // "poor"
+ */
+export const leakDown = ({ cylinders, testPressure }: LeakDownInput, firm: FirmLimits = {}): RuleResult => {
+  const [good, poor, pressure] = [
+    limitUse("leak-down.good", firm),
+    limitUse("leak-down.poor", firm),
+    limitUse("leak-down.pressure", firm),
+  ];
+  const worst = cylinders.toSorted((a, b) => b.leak.value - a.leak.value)[0];
+  if (worst === undefined) return ruleResult("leak-down", "too-few", { limits: [good, poor, pressure] });
+  const detail = {
+    figures: {
+      worst: figure(worst.leak.value, "%", worst.leak.standardUncertainty),
+      worstCylinder: figure(worst.cylinder),
+      median: figure(median(cylinders.map(({ leak }) => leak.value)), "%"),
+      ...(testPressure === undefined ? {} : { testPressure: figure(testPressure, "psi") }),
+    },
+    words: { escape: worst.escapes?.join(", ") ?? "not noted" },
+    limits: [good, poor, pressure],
+  };
+  if (testPressure === undefined || Math.abs(testPressure - pressure.value) > PRESSURE_SLACK) {
+    return ruleResult("leak-down", "other-pressure", detail);
+  }
+  return ruleResult("leak-down", reasonOf(cylinders, good.value, poor.value), detail);
+};

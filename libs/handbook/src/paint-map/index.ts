@@ -1,0 +1,129 @@
+import type { FirmLimits, RuleResult, Verdict } from "@evenhand/shared/cross-check";
+import type { Estimate } from "@evenhand/measurement/estimate";
+import { mad, NORMAL_CONSISTENCY } from "@evenhand/measurement/mad";
+import { median } from "@evenhand/measurement/median";
+import { judge } from "../interval/index.ts";
+import { limitUse } from "../limits/index.ts";
+import { figure, ruleResult } from "../rule-result/index.ts";
+
+/** Paint over one panel, µm, each metal by the probe made for it. */
+export type PanelPaint = {
+  readonly panel: string;
+  readonly thickness: Estimate;
+  /** The thickest spot, where it was noted apart. */
+  readonly thickest?: Estimate;
+  readonly material: "steel" | "aluminum" | "other";
+  /** The readings lie on a seam filled with lead at the works; it is left out. */
+  readonly leadedSeam?: boolean;
+};
+
+export type PaintMapInput = { readonly panels: readonly PanelPaint[] };
+
+const BANDS = ["paint.thin", "paint.factory", "paint.refinish", "paint.heavy", "paint.filler"] as const;
+const BAND_NAMES = [
+  "thinner than a factory finish",
+  "factory finish or thin refinish",
+  "refinish",
+  "heavy build",
+  "filler likely",
+  "filler or body lead",
+] as const;
+
+/**
+ * The band a thickness falls in, in words; it never says that paint is original.
+ *
+ * @example paintBand(310) // "refinish"
+ */
+export const paintBand = (thickness: number, firm: FirmLimits = {}): (typeof BAND_NAMES)[number] => {
+  const index = BANDS.filter((id, place) => {
+    const { value } = limitUse(id, firm);
+    // The lowest band is open at its top: 75 µm is a factory finish; the others are closed.
+    return place === 0 ? thickness >= value : thickness > value;
+  }).length;
+  return BAND_NAMES[index] ?? "filler or body lead";
+};
+
+/** Panels of metal a probe can read, seams of lead left out. */
+export const probedPanels = (panels: readonly PanelPaint[]): PanelPaint[] =>
+  panels.filter(({ material, leadedSeam }) => material !== "other" && leadedSeam !== true);
+
+/** Fewer panels have no robust center. */
+const LEAST_PANELS = 4;
+
+type Center = { readonly median: number; readonly reach: number };
+
+/** The car's own center, and how far from it a panel must lie to stand out. */
+const centerOf = (panels: readonly PanelPaint[], firm: FirmLimits): Center => {
+  const values = panels.map(({ thickness }) => thickness.value);
+  const center = median(values);
+  const reach = Math.max(
+    limitUse("paint.stand-out", firm).value * NORMAL_CONSISTENCY * mad(values),
+    limitUse("paint.matters", firm).value,
+    limitUse("paint.matters-share", firm).value * center,
+  );
+  return { median: center, reach };
+};
+
+/** Each panel with its thickness and band, in words. */
+export const panelTexts = (panels: readonly PanelPaint[], firm: FirmLimits): string[] =>
+  panels.map(
+    ({ panel, thickness }) =>
+      `${panel} ${Math.round(thickness.value)} µm, ${paintBand(thickness.value, firm)}`,
+  );
+
+const readingsOf = ({ thickness, thickest }: PanelPaint): Estimate[] => [
+  thickness,
+  ...(thickest === undefined ? [] : [thickest]),
+];
+
+/**
+ * Paint map of the car: its median, and the panels and spots that stand out from it or that only filler explains.
+ * A panel stands out when it lies farther off than 3.5 robust standard deviations of the panels and than what
+ * matters. Metals are read by their own probes and share one center.
+ *
+ * Source: common practice, no source.
+ *
+ * @returns panels that stand out as alternatives, the thickest first
+ * @example with five panels about 120 µm and a door at 420 µm: reason "panels-stand-out"
+ */
+export const paintMap = ({ panels }: PaintMapInput, firm: FirmLimits = {}): RuleResult => {
+  const probed = probedPanels(panels).toSorted((a, b) => b.thickness.value - a.thickness.value);
+  const limits = (["paint.stand-out", "paint.matters", "paint.matters-share", "paint.heavy"] as const).map(
+    (id) => limitUse(id, firm),
+  );
+  if (probed.length < LEAST_PANELS)
+    return ruleResult("paint-map", "too-few", { limits, figures: { panels: figure(probed.length) } });
+  const { median: center, reach } = centerOf(probed, firm);
+  const heavy = limitUse("paint.heavy", firm).value;
+  const among = probed.length;
+  const against = (high: number, low?: number) =>
+    probed.map((panel) => ({
+      panel,
+      verdict: worst(readingsOf(panel).map((reading) => judge(reading, { low, high }, among))),
+    }));
+  const detail = {
+    limits,
+    figures: { median: figure(center, "um"), panels: figure(among), reach: figure(reach, "um") },
+  };
+  const filler = against(heavy).filter(({ verdict }) => verdict === "breaks");
+  if (filler.length > 0) {
+    return ruleResult("paint-map", "filler-likely", {
+      ...detail,
+      alternatives: panelTexts(
+        filler.map(({ panel }) => panel),
+        firm,
+      ),
+    });
+  }
+  const map = against(center + reach, center - reach);
+  const out = map.filter(({ verdict }) => verdict === "breaks").map(({ panel }) => panel);
+  if (out.length > 0)
+    return ruleResult("paint-map", "panels-stand-out", { ...detail, alternatives: panelTexts(out, firm) });
+  const unclear = [...map, ...against(heavy)].some(({ verdict }) => verdict === "cannot-tell");
+  return ruleResult("paint-map", unclear ? "range-covers" : "even-over-car", detail);
+};
+
+const worst = (verdicts: readonly Verdict[]): Verdict => {
+  if (verdicts.includes("breaks")) return "breaks";
+  return verdicts.includes("cannot-tell") ? "cannot-tell" : "holds";
+};

@@ -1,0 +1,50 @@
+import type { RuleResult } from "@evenhand/shared/cross-check";
+import { misreading, normalizeNumber, normalizeVin } from "../identifier-text/index.ts";
+import { ruleResult } from "../rule-result/index.ts";
+
+export type PartialVinInput = {
+  /** What is stamped; `"never-stamped"` where the maker put none there; left out where it was not read. */
+  readonly stamp?: string;
+  readonly neverStamped?: boolean;
+  readonly chassisNumber: string;
+  /** How the maker derived the stamp: `{6}` one place of the chassis number, `{8-13}` several, others themselves. */
+  readonly derivation?: string;
+};
+
+const PLACES = /\{(\d+)(?:-(\d+))?\}/g;
+
+/** The stamp a chassis number leads to; `undefined` where the number is too short for the pattern. */
+const findDerived = (chassisNumber: string, derivation: string): string | undefined => {
+  let short = false;
+  const text = derivation.replaceAll(PLACES, (_, first: string, last: string | undefined) => {
+    const end = Number(last ?? first);
+    short ||= end > chassisNumber.length;
+    return chassisNumber.slice(Number(first) - 1, end);
+  });
+  return short ? undefined : text;
+};
+
+/**
+ * The partial VIN on engine or gearbox against the one the maker would have derived from the chassis number.
+ *
+ * Source: the firm's entry; common practice, no source.
+ *
+ * @example
+ * partialVin({ stamp: "17N104512", chassisNumber: "136677N104512", derivation: "1{6}{7}{8-13}" }).reason // "equal"
+ */
+export const partialVin = (input: PartialVinInput): RuleResult => {
+  const words = { number: normalizeVin(input.chassisNumber) };
+  if (input.neverStamped === true) return ruleResult("partial-vin", "never-stamped", { words });
+  if (input.stamp === undefined) return ruleResult("partial-vin", "not-read", { words });
+  const stamped = { ...words, stamp: normalizeNumber(input.stamp) };
+  if (input.derivation === undefined) return ruleResult("partial-vin", "no-pattern", { words: stamped });
+  const expected = findDerived(words.number, normalizeDerivation(input.derivation));
+  if (expected === undefined) return ruleResult("partial-vin", "number-too-short", { words: stamped });
+  const apart = misreading(stamped.stamp, expected);
+  const detail = { words: { ...stamped, expected } };
+  if (apart === "same") return ruleResult("partial-vin", "equal", detail);
+  return ruleResult("partial-vin", apart === "other" ? "differs" : "probably-misread", detail);
+};
+
+/** Capitals without spaces; the hyphens inside braces stay. */
+const normalizeDerivation = (derivation: string): string => derivation.toUpperCase().replaceAll(/\s/g, "");

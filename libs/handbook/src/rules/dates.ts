@@ -1,0 +1,107 @@
+import { arithmetic, commonPractice, regulation } from "../rule-record/index.ts";
+import type { RuleRecord } from "../rule-record/index.ts";
+
+/** Dates on parts, bodies, tires and papers. Every date is the set of days its code can mean. */
+export const dateRules = {
+  "date-order": {
+    title: "Order of dates",
+    reads: "the dates a part was cast and assembled and the car was built",
+    formula: "cast on or before assembled, assembled on or before built, for the days each code can mean",
+    limits: [],
+    source: commonPractice,
+    consequence: "identity",
+    over: "one-report",
+    strength: "contradicts",
+    cautions: [],
+    outcomes: {
+      "in-order": "holds",
+      "out-of-order": "breaks",
+      "some-readings": "cannot-tell",
+      "too-few": "cannot-tell",
+    },
+  },
+  "date-correct": {
+    title: "Part date against build date",
+    reads: "the date of a part and the scheduled build date of the car, both as the days they can mean",
+    formula:
+      "days from the part to the build: usual, plausible, plausible for parts made in small numbers, too early, after the build",
+    limits: ["date-correct.usual-days", "date-correct.plausible-days", "date-correct.low-volume-days"],
+    source: commonPractice,
+    consequence: "identity",
+    over: "one-report",
+    strength: "contradicts",
+    cautions: [],
+    note: "A right date never shows that a part is original to this car.",
+    outcomes: {
+      usual: "holds",
+      plausible: "holds",
+      "low-volume": "holds",
+      "after-build": "breaks",
+      "too-early": "breaks",
+      "fits-nowhere": "breaks",
+      "low-volume-only": "cannot-tell",
+      "some-readings": "cannot-tell",
+      "too-few": "cannot-tell",
+    },
+  },
+  "decade-less": {
+    title: "Codes without a decade",
+    reads: "a code with a one-digit year, the first and last day it can stand for, and the year claimed",
+    formula:
+      "every year the digit can mean between those days; other facts take years away, the code never does",
+    limits: [],
+    source: commonPractice,
+    consequence: "identity",
+    over: "one-report",
+    strength: "contradicts",
+    cautions: [],
+    outcomes: {
+      "one-left": "holds",
+      "none-left": "breaks",
+      "claim-not-among": "breaks",
+      "several-left": "cannot-tell",
+    },
+  },
+  "claims-against-dates": {
+    title: "Claims against dates",
+    reads:
+      "a claim (new, original, untouched, fitted with this bill, seen in this photograph) and the newest and oldest dates on it",
+    formula: "no day the claim needs comes before a day that was needed for it",
+    limits: ["claims.new-days"],
+    source: arithmetic,
+    consequence: "identity",
+    over: "one-report",
+    strength: "contradicts",
+    cautions: [],
+    outcomes: {
+      "no-contradiction": "holds",
+      "new-but-old": "breaks",
+      "original-but-later": "breaks",
+      "untouched-but-later": "breaks",
+      "fitted-before-made": "breaks",
+      "pictured-before-made": "breaks",
+      "some-readings": "cannot-tell",
+      "too-few": "cannot-tell",
+    },
+  },
+  "tire-age": {
+    title: "Age of a tire",
+    reads: "the tire identification number and the day of the visit",
+    formula:
+      "the last four digits are week and year; three digits (before 2000) never fix the decade; age to the day of the visit",
+    limits: ["tire-age.caution-years", "tire-age.replace-years"],
+    source: regulation("49 CFR 574.5 for the code; the ages are common practice, no source"),
+    consequence: "safety",
+    over: "one-report",
+    strength: "contradicts",
+    cautions: ["aged-tires"],
+    outcomes: {
+      young: "holds",
+      "caution-age": "breaks",
+      "replace-age": "breaks",
+      "not-a-date": "cannot-tell",
+      "after-the-visit": "cannot-tell",
+      "some-readings": "cannot-tell",
+    },
+  },
+} as const satisfies Record<string, RuleRecord>;

@@ -1,0 +1,128 @@
+import { arithmetic, firmsEntry, regulation } from "../rule-record/index.ts";
+import type { RuleRecord } from "../rule-record/index.ts";
+
+/** Numbers on the car and in its papers. */
+export const identityRules = {
+  "vin-form": {
+    title: "VIN form and check digit",
+    reads: "a vehicle identification number, the market the car was built for, and its model year",
+    formula:
+      "17 characters, none of them I, O or Q; the values of the characters times the weights of their positions, summed; the remainder on division by 11 (10 is written X) stands in position 9",
+    limits: ["vin.first-year"],
+    source: regulation("49 CFR 565.15"),
+    consequence: "identity",
+    over: "one-report",
+    strength: "contradicts",
+    cautions: [],
+    note: "An old plate may carry a wrong digit from the day it was made: a break asks for a second look, it proves nothing.",
+    outcomes: {
+      passes: "holds",
+      length: "breaks",
+      characters: "breaks",
+      "check-digit": "breaks",
+      "before-1981": "cannot-tell",
+      "year-unknown": "cannot-tell",
+      "other-market": "cannot-tell",
+      "market-unknown": "cannot-tell",
+    },
+  },
+  "vin-year": {
+    title: "Model year in the VIN",
+    reads: "a 17-character VIN of a car built for North America, and the model year claimed",
+    formula:
+      "position 10 gives the year within a cycle of 30; a digit in position 7 means 1980 to 2009, a letter 2010 to 2039 (cars, multipurpose vehicles and light trucks)",
+    limits: ["vin.first-year"],
+    source: regulation("49 CFR 565.15; the rule of position 7 from memory"),
+    consequence: "identity",
+    over: "one-report",
+    strength: "contradicts",
+    cautions: [],
+    outcomes: {
+      "same-year": "holds",
+      "other-year": "breaks",
+      "year-character": "breaks",
+      "before-1981": "cannot-tell",
+      "other-market": "cannot-tell",
+      "market-unknown": "cannot-tell",
+      "not-seventeen": "cannot-tell",
+      "either-cycle": "cannot-tell",
+    },
+  },
+  "vin-reading": {
+    title: "Which reading of the VIN is right",
+    reads: "two readings of one VIN that are one look-alike or one exchange of neighbors apart",
+    formula: "the check digit of each; where one alone passes, the other was misread",
+    limits: [],
+    source: regulation("49 CFR 565.15"),
+    consequence: "identity",
+    over: "both-reports",
+    strength: "contradicts",
+    cautions: [],
+    outcomes: {
+      same: "holds",
+      "first-misread": "breaks",
+      "second-misread": "breaks",
+      "both-pass": "cannot-tell",
+      "neither-passes": "cannot-tell",
+      "not-a-misreading": "cannot-tell",
+      "outside-the-rule": "cannot-tell",
+    },
+  },
+  "same-number": {
+    title: "The same number everywhere",
+    reads: "the number on the title, the plate, the stamping, the photograph",
+    formula:
+      "every pair equal, spaces, hyphens and case aside; in a 17-character VIN O is read as 0 and I as 1",
+    limits: [],
+    source: arithmetic,
+    consequence: "identity",
+    over: "both-reports",
+    strength: "contradicts",
+    cautions: [],
+    outcomes: {
+      "all-equal": "holds",
+      differ: "breaks",
+      "probably-misread": "cannot-tell",
+      "too-few": "cannot-tell",
+    },
+  },
+  "chassis-pattern": {
+    title: "Form of an older chassis number",
+    reads: "a chassis number from before 1981 or from another market, and the maker's form",
+    formula:
+      "each character fits its place: # a digit, @ a letter, ? either, [..] one of those listed, others themselves",
+    limits: [],
+    source: firmsEntry,
+    consequence: "identity",
+    over: "one-report",
+    strength: "contradicts",
+    cautions: [],
+    outcomes: { matches: "holds", "does-not-match": "breaks", "no-pattern": "cannot-tell" },
+  },
+  "partial-vin": {
+    title: "Partial VIN on engine or gearbox",
+    reads:
+      "the stamp on the engine or gearbox, the chassis number, and the maker's way of deriving one from the other",
+    formula:
+      "the stamp equals the places of the chassis number the maker took: {6} one place, {8-13} several",
+    limits: [],
+    source: {
+      kind: "common-practice",
+      text: "the maker's way, as the firm entered it; common practice, no source",
+    },
+    consequence: "identity",
+    over: "one-report",
+    strength: "contradicts",
+    cautions: [],
+    note: "Many engines were never stamped; that alone says nothing against a car.",
+    outcomes: {
+      equal: "holds",
+      differs: "breaks",
+      "probably-misread": "cannot-tell",
+      "never-stamped": "cannot-tell",
+      "not-read": "cannot-tell",
+      "no-pattern": "cannot-tell",
+      "number-too-short": "cannot-tell",
+    },
+  },
+} as const satisfies Record<string, RuleRecord>;

@@ -1,0 +1,45 @@
+import type { RuleResult } from "@evenhand/shared/cross-check";
+import { misreading, normalizeVin } from "../identifier-text/index.ts";
+import { figure, ruleResult } from "../rule-result/index.ts";
+
+/** A number and where it was read: title, plate, stamping, photograph. */
+export type PlacedNumber = { readonly place: string; readonly number: string };
+
+type Pair = { readonly left: PlacedNumber; readonly right: PlacedNumber };
+
+const pairsOf = (numbers: readonly PlacedNumber[]): Pair[] =>
+  numbers.flatMap((left, index) => numbers.slice(index + 1).map((right) => ({ left, right })));
+
+const say = (pairs: readonly Pair[]): string[] =>
+  pairs.map(
+    ({ left, right }) =>
+      `${left.place} ${normalizeVin(left.number)}, ${right.place} ${normalizeVin(right.number)}`,
+  );
+
+/**
+ * The same number everywhere: every pair is set against each other. A pair that is one look-alike or one exchange
+ * of neighbors apart is probably misread and breaks nothing.
+ *
+ * Source: arithmetic on the figures read.
+ *
+ * @example
+ * sameNumber([{ place: "title", number: "194 375" }, { place: "plate", number: "194375" }]).reason // "all-equal"
+ */
+export const sameNumber = (numbers: readonly PlacedNumber[]): RuleResult => {
+  const figures = { places: figure(numbers.length) };
+  if (numbers.length < 2) return ruleResult("same-number", "too-few", { figures });
+  const pairs = pairsOf(numbers).map((pair) => ({
+    ...pair,
+    apart: misreading(pair.left.number, pair.right.number),
+  }));
+  const different = pairs.filter(({ apart }) => apart === "other");
+  if (different.length > 0)
+    return ruleResult("same-number", "differ", { figures, alternatives: say(different) });
+  const misread = pairs.filter(({ apart }) => apart !== "same");
+  if (misread.length > 0)
+    return ruleResult("same-number", "probably-misread", { figures, alternatives: say(misread) });
+  return ruleResult("same-number", "all-equal", {
+    figures,
+    words: { number: normalizeVin(numbers[0]?.number ?? "") },
+  });
+};

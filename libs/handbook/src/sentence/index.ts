@@ -1,0 +1,41 @@
+import type { RuleResult } from "@evenhand/shared/cross-check";
+import { figureText, rangeFigureText } from "../figure-text/index.ts";
+import { isRuleId } from "../rules/index.ts";
+import { catalog } from "./catalog.ts";
+
+const PLACEHOLDER = /\{(limit:|or:)?([^}]+)\}/g;
+
+/** What a placeholder stands for: a range before the figure of the same name, since it says more. */
+const findText = (result: RuleResult, kind: string | undefined, name: string): string | undefined => {
+  if (kind === "limit:") {
+    const limit = result.limits?.find(({ id }) => id === name);
+    return limit === undefined ? undefined : figureText(limit);
+  }
+  if (name === "alternatives") return result.alternatives?.join(kind === "or:" ? ", or " : "; ");
+  const range = result.ranges?.[name];
+  if (range !== undefined) return rangeFigureText(range);
+  const own = result.figures[name];
+  return own === undefined ? result.words?.[name] : figureText(own);
+};
+
+const findTemplate = ({ rule, reason }: RuleResult): string | undefined => {
+  const sentences: Readonly<Record<string, string>> = isRuleId(rule) ? catalog[rule] : {};
+  return sentences[reason];
+};
+
+/**
+ * The sentence of a rule's result, made from its reason and figures alone.
+ *
+ * @throws {RangeError} for a rule or reason the handbook does not have, or a figure the reason needs and lacks
+ * @example
+ * sentence(cranking({ volts: exactly(8.9), system: 12 })) // "8.9 V while cranking: too low. Battery, cables or starter."
+ */
+export const sentence = (result: RuleResult): string => {
+  const template = findTemplate(result);
+  if (template === undefined) throw new RangeError(`no sentence for ${result.rule}, ${result.reason}`);
+  return template.replaceAll(PLACEHOLDER, (_, kind: string | undefined, name: string) => {
+    const text = findText(result, kind, name);
+    if (text === undefined) throw new RangeError(`${result.rule}, ${result.reason} lacks ${name}`);
+    return text;
+  });
+};

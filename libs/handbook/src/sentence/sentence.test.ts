@@ -1,0 +1,40 @@
+import { RuleResult } from "@evenhand/shared/cross-check";
+import { describe, expect, it } from "vitest";
+import { rules } from "../rules/index.ts";
+import { bodyAndUseCases } from "./every-other-reason.cases.ts";
+import { numberAndEngineCases } from "./every-reason.cases.ts";
+import { sentence } from "./index.ts";
+
+const cases = [...numberAndEngineCases, ...bodyAndUseCases];
+
+describe("sentence", () => {
+  it("has a case here for every reason of every rule", () => {
+    const wanted = rules.flatMap(({ id, outcomes }) =>
+      Object.keys(outcomes).map((reason) => `${id} ${reason}`),
+    );
+    expect(cases.map(([rule, reason]) => `${rule} ${reason}`).toSorted()).toEqual(wanted.toSorted());
+  });
+
+  it.each(cases)("%s answers %s", (rule, reason, result) => {
+    expect(result.rule).toBe(rule);
+    expect(result.reason).toBe(reason);
+    expect(result.verdict).toBe(rules.find(({ id }) => id === rule)?.outcomes[reason]);
+    expect(RuleResult.parse(result)).toEqual(result);
+    const limits = result.limits?.map(({ id }) => id) ?? [];
+    expect(rules.find(({ id }) => id === rule)?.limits).toEqual(expect.arrayContaining(limits));
+  });
+
+  it("gives each the sentence in the golden file", async () => {
+    const text = cases
+      .map(([rule, reason, result]) => `${rule} | ${reason} | ${sentence(result)}`)
+      .join("\n");
+    await expect(`${text}\n`).toMatchFileSnapshot("sentences.golden.txt");
+  });
+
+  it("refuses a rule, a reason or a figure it does not have", () => {
+    const lacking = { rule: "cranking", verdict: "holds", reason: "enough", figures: {} } as const;
+    expect(() => sentence(lacking)).toThrow("cranking, enough lacks volts");
+    expect(() => sentence({ ...lacking, reason: "charges" })).toThrow("no sentence for cranking, charges");
+    expect(() => sentence({ ...lacking, rule: "toString" })).toThrow("no sentence for toString, enough");
+  });
+});

@@ -1,0 +1,58 @@
+import type { Figure, FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
+import type { Estimate } from "@evenhand/measurement/estimate";
+import { judge, productOf } from "../interval/index.ts";
+import { limitUse } from "../limits/index.ts";
+import { figure, ruleResult } from "../rule-result/index.ts";
+
+export type SpeedometerInput = {
+  /** Indicated and true speed at the same moment, mph. */
+  readonly indicated: Estimate;
+  readonly satellite: Estimate;
+  /** Diameter of the tire fitted, in. */
+  readonly fittedDiameter?: Estimate;
+};
+
+/** The diameter the instrument is right for. */
+const explaining = ({ indicated, satellite, fittedDiameter }: SpeedometerInput): Record<string, Figure> => {
+  if (fittedDiameter === undefined) return {};
+  const { value, standardUncertainty } = productOf(1, [
+    [fittedDiameter, 1],
+    [indicated, 1],
+    [satellite, -1],
+  ]);
+  return { explainingDiameter: figure(value, "in", standardUncertainty) };
+};
+
+/**
+ * Speedometer error, and the tire that would explain it: the instrument counts turns, so it is right for a tire
+ * of the fitted diameter × indicated / true.
+ *
+ * Source: arithmetic on the figures read; the error that matters is common practice, no source.
+ *
+ * @example
+ * speedometer({ indicated: exactly(66), satellite: exactly(60), fittedDiameter: exactly(25) })
+ * // reason "reads-high"; figures error 10 %, explainingDiameter 27.5 in
+ */
+export const speedometer = (input: SpeedometerInput, firm: FirmLimits = {}): RuleResult => {
+  const { indicated, satellite } = input;
+  const [share, slowest] = [limitUse("speedometer.share", firm), limitUse("ratio.slowest", firm)];
+  const figures = {
+    indicated: figure(indicated.value, "mph", indicated.standardUncertainty),
+    satellite: figure(satellite.value, "mph", satellite.standardUncertainty),
+  };
+  if (satellite.value < slowest.value || indicated.value <= 0) {
+    return ruleResult("speedometer", "too-slow", { figures, limits: [slowest] });
+  }
+  const ratio = productOf(1, [
+    [indicated, 1],
+    [satellite, -1],
+  ]);
+  const verdict = judge(ratio, { low: 1 - share.value, high: 1 + share.value });
+  const breaking = ratio.value > 1 ? "reads-high" : "reads-low";
+  const reason = ({ holds: "within", breaks: breaking, "cannot-tell": "range-covers" } as const)[verdict];
+  const error = figure(100 * (ratio.value - 1), "%", 100 * ratio.standardUncertainty);
+  return ruleResult("speedometer", reason, {
+    figures: { ...figures, error, ...explaining(input) },
+    limits: [share],
+  });
+};

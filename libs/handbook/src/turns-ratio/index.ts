@@ -1,0 +1,46 @@
+import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
+import type { Estimate } from "@evenhand/measurement/estimate";
+import { productOf, spanOf } from "../interval/index.ts";
+import { limitUse } from "../limits/index.ts";
+import { judgeRatio, ratiosWithin } from "../ratio-zone/index.ts";
+import { figure, ruleResult } from "../rule-result/index.ts";
+
+export type Turning = {
+  readonly shaftTurns: Estimate;
+  readonly wheelTurns: number;
+  /** Both wheels turned together, or one with the other held: the differential then halves the shaft's turns. */
+  readonly wheels: "both" | "one-held";
+};
+
+export type TurnsRatioInput = Turning & { readonly claimed?: number; readonly makers?: readonly number[] };
+
+/**
+ * Axle ratio by turning: turns of the driveshaft over turns of the wheels, doubled where one wheel was held.
+ *
+ * @example turnsEstimate({ shaftTurns: exactly(17.9), wheelTurns: 10, wheels: "one-held" }).value // 3.58
+ */
+export const turnsEstimate = ({ shaftTurns, wheelTurns, wheels }: Turning): Estimate =>
+  productOf((wheels === "both" ? 1 : 2) / wheelTurns, [[shaftTurns, 1]]);
+
+/**
+ * Axle ratio by turning against the claim.
+ *
+ * Source: arithmetic on the figures read.
+ *
+ * @example
+ * turnsRatio({ shaftTurns: exactly(32.3), wheelTurns: 10, wheels: "both", claimed: 3.58, makers: [3.23, 3.58] }).reason
+ * // "other-ratio"
+ */
+export const turnsRatio = (input: TurnsRatioInput, firm: FirmLimits = {}): RuleResult => {
+  const { claimed, makers } = input;
+  const spacing = limitUse("ratio.spacing-share", firm);
+  const ratio = turnsEstimate(input);
+  const span = spanOf(ratio);
+  const figures = { ratio: figure(ratio.value, "1", ratio.standardUncertainty) };
+  const detail = { figures, limits: [spacing], alternatives: ratiosWithin(span, makers) };
+  if (claimed === undefined) return ruleResult("turns-ratio", "no-claim", detail);
+  return ruleResult("turns-ratio", judgeRatio(span, { claimed, makers }, spacing.value), {
+    ...detail,
+    figures: { ...figures, claimed: figure(claimed) },
+  });
+};
