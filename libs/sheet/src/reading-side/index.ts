@@ -1,0 +1,168 @@
+import type { AnswerOf, ReadingValue } from "@evenhand/shared/answer";
+import type { Instrument, Quantity } from "@evenhand/shared/report";
+import type { ReadingSpec } from "@evenhand/shared/sheet";
+import type { UnitSymbol } from "@evenhand/shared/unit";
+import type { Component } from "@evenhand/measurement/combine-uncertainty";
+import { fTest } from "@evenhand/measurement/f-test";
+import { mean, sampleStandardDeviation } from "@evenhand/measurement/type-a";
+import { rectangular, resolution } from "@evenhand/measurement/type-b";
+import { convert, convertDifference, dimensionOf } from "@evenhand/measurement/unit";
+
+/**
+ * What one side's reading says, in the item's base unit, its uncertainty kept in parts because a part that both
+ * sides share cancels in their difference and stays against a limit.
+ */
+export type ReadingSide = {
+  readonly mean: number;
+  readonly count: number;
+  readonly lowest: number;
+  readonly highest: number;
+  /** s: the item's repeatability s₀, or the scatter seen where that is larger than chance allows. */
+  readonly scatter: number;
+  readonly scatterDegreesOfFreedom: number;
+  readonly scatterReplaced: boolean;
+  /** How many independent samples `scatter` is divided over: readings, or spots where s₀ is the spread over spots. */
+  readonly samples: number;
+  readonly resolution: number;
+  /** a: half-width of the stated accuracy, or of the accuracy by eye. */
+  readonly accuracy: number;
+  readonly placement: number;
+  readonly spots: number;
+  readonly byEye: boolean;
+};
+
+type Reading = AnswerOf<"reading">;
+
+const sizeWithShare = (part: { readonly absolute: number; readonly share: number }, size: number): number =>
+  part.absolute + part.share * Math.abs(size);
+
+const quantityIn = (quantity: Quantity | undefined, unit: UnitSymbol): number | undefined =>
+  quantity !== undefined && dimensionOf(quantity.unit) === dimensionOf(unit)
+    ? convertDifference(quantity.value, quantity.unit, unit)
+    : undefined;
+
+/** An instrument whose resolution or accuracy is not stated is held to the item's ordinary one. */
+const instrumentFigures = (spec: ReadingSpec, instrument: Instrument, size: number) => {
+  const absolute = quantityIn(instrument.accuracy?.absolute, spec.unit);
+  const stated =
+    instrument.accuracy !== undefined && (absolute !== undefined || instrument.accuracy.share > 0);
+  return {
+    resolution: quantityIn(instrument.resolution, spec.unit) ?? spec.instrument.resolution,
+    accuracy: stated
+      ? sizeWithShare({ absolute: absolute ?? 0, share: instrument.accuracy?.share ?? 0 }, size)
+      : sizeWithShare(spec.instrument.accuracy, size),
+  };
+};
+
+/** Means of the readings at each named spot; a reading without a spot stands for itself. */
+const spotMeans = (readings: readonly ReadingValue[], values: readonly number[]): number[] => {
+  const sums = new Map<string, { sum: number; count: number }>();
+  for (const [index, reading] of readings.entries()) {
+    const spot = reading.spot ?? `#${index}`;
+    const known = sums.get(spot) ?? { sum: 0, count: 0 };
+    sums.set(spot, { sum: known.sum + (values[index] ?? 0), count: known.count + 1 });
+  }
+  return Array.from(sums.values(), ({ sum, count }) => sum / count);
+};
+
+const countNamedSpots = (readings: readonly ReadingValue[]): number => {
+  let named = 0;
+  for (let index = 0; index < readings.length; index += 1) {
+    const spot = readings[index]?.spot;
+    let earlier = 0;
+    while (earlier < index && readings[earlier]?.spot !== spot) earlier += 1;
+    if (spot !== undefined && earlier === index) named += 1;
+  }
+  return named;
+};
+
+const inBaseUnit = (answer: Reading, unit: UnitSymbol): number[] => {
+  const values: number[] = [];
+  for (const reading of answer.values) values.push(convert(reading.value, answer.unit, unit));
+  return values;
+};
+
+/** s₀ for a reading of this size: its absolute and its proportional part in quadrature. */
+const expectedScatter = ({ repeatability }: ReadingSpec, size: number): number =>
+  repeatability.share === 0
+    ? repeatability.value
+    : Math.hypot(repeatability.value, repeatability.share * size);
+
+/** s₀, unless the scatter seen is larger than s₀ (and placement, over several spots) explains at 1 %. */
+const chooseScatter = (spec: ReadingSpec, samples: readonly number[], size: number, placement: number) => {
+  const scatter = expectedScatter(spec, size);
+  const { degreesOfFreedom } = spec.repeatability;
+  const kept = { scatter, scatterDegreesOfFreedom: degreesOfFreedom, scatterReplaced: false };
+  if (samples.length < 2) return kept;
+  const seen = sampleStandardDeviation(samples);
+  const expected = placement === 0 ? scatter : Math.hypot(scatter, placement);
+  if (seen <= expected) return kept;
+  const observed = { standardDeviation: seen, degreesOfFreedom: samples.length - 1 };
+  return fTest(observed, { standardDeviation: expected, degreesOfFreedom }).larger
+    ? { scatter: seen, scatterDegreesOfFreedom: samples.length - 1, scatterReplaced: true }
+    : kept;
+};
+
+/**
+ * Reads one side of a reading item: u² = s₀²/n + r²/12 + a²/3 + p²/m (JCGM 100:2008, 4.2, 4.3 and F.2.2.1), in
+ * parts. Without a named instrument the item's accuracy by eye takes the place of r and a. Readings whose spots
+ * are not named are taken to be at as many spots as the sheet asks for, and never at more than there are readings.
+ *
+ * @param instrument what the finding was read with; `undefined` by eye
+ * @returns all figures in the item's base unit
+ * @throws {DimensionError} when the answer's unit measures something else (a checked report has none)
+ * @example readSide({ kind: "reading", unit: "in", values: [{ value: 0.25 }] }, treadSpec, undefined).mean // 8 (1/32 in)
+ */
+export const readSide = (
+  answer: Reading,
+  spec: ReadingSpec,
+  instrument: Instrument | undefined,
+): ReadingSide => {
+  const values = inBaseUnit(answer, spec.unit);
+  const named = countNamedSpots(answer.values);
+  const spots = named === 0 ? Math.min(values.length, spec.ask.spots) : named;
+  const overSpots = spec.repeatability.over === "spots";
+  const samples = overSpots && named > 0 && named < values.length ? spotMeans(answer.values, values) : values;
+  const center = mean(samples);
+  const placement = overSpots ? 0 : spec.placement;
+  const figures =
+    instrument === undefined
+      ? { resolution: 0, accuracy: sizeWithShare(spec.byEye, center) }
+      : instrumentFigures(spec, instrument, center);
+  const { scatter, scatterDegreesOfFreedom, scatterReplaced } = chooseScatter(
+    spec,
+    samples,
+    center,
+    spots > 1 ? placement : 0,
+  );
+  return {
+    mean: center,
+    count: values.length,
+    lowest: Math.min(...values),
+    highest: Math.max(...values),
+    scatter,
+    scatterDegreesOfFreedom,
+    scatterReplaced,
+    samples: samples.length,
+    resolution: figures.resolution,
+    accuracy: figures.accuracy,
+    placement,
+    spots,
+    byEye: instrument === undefined,
+  };
+};
+
+/**
+ * The parts of a side's standard uncertainty, each with its degrees of freedom.
+ *
+ * @param withAccuracy false where both sides share the instrument or the eye, whose error cancels
+ */
+export const uncertaintyParts = (side: ReadingSide, withAccuracy: boolean): readonly Component[] => [
+  {
+    standardUncertainty: side.scatter / Math.sqrt(side.samples),
+    degreesOfFreedom: side.scatterDegreesOfFreedom,
+  },
+  { standardUncertainty: resolution(side.resolution) },
+  { standardUncertainty: withAccuracy ? rectangular(side.accuracy) : 0 },
+  { standardUncertainty: side.placement / Math.sqrt(side.spots) },
+];
