@@ -1,0 +1,44 @@
+import { convert, dimensionOf } from "@evenhand/measurement/unit";
+import type { AnswerOf } from "@evenhand/shared/answer";
+import type { FieldProblem } from "@evenhand/shared/problem";
+import type { ReadingSpec } from "@evenhand/shared/sheet";
+import { oneOf, problemAt, quote } from "./context.ts";
+import type { Place } from "./context.ts";
+
+export const unitsOf = (spec: ReadingSpec): string => oneOf([spec.unit, ...spec.alsoIn]);
+
+/** Twelve significant digits hide what a conversion rounds. */
+const shown = (value: number): string => String(Number(value.toPrecision(12)));
+
+export function readingProblems(
+  answer: AnswerOf<"reading">,
+  spec: ReadingSpec,
+  place: Place,
+): FieldProblem[] {
+  const spots = new Set(spec.spots.map(({ id }) => id));
+  const unknownSpots = answer.values.flatMap(({ spot }, index) =>
+    spot === undefined || spots.size === 0 || spots.has(spot)
+      ? []
+      : [
+          problemAt(
+            place,
+            ["answer", "values", index, "spot"],
+            `${place.item} has no spot ${quote(spot)}: name ${oneOf([...spots])}.`,
+          ),
+        ],
+  );
+  const dimension = dimensionOf(spec.unit);
+  if (dimensionOf(answer.unit) !== dimension) {
+    const reason = `${answer.unit} is a unit of ${dimensionOf(answer.unit)}, and ${place.item} is a ${dimension}: write it in ${unitsOf(spec)}.`;
+    return [problemAt(place, ["answer", "unit"], reason), ...unknownSpots];
+  }
+  const [low, high] = spec.plausible;
+  const outside = answer.values.flatMap(({ value }, index) => {
+    const inBaseUnit = convert(value, answer.unit, spec.unit);
+    if (inBaseUnit >= low && inBaseUnit <= high) return [];
+    const also = answer.unit === spec.unit ? "" : ` (${shown(inBaseUnit)} ${spec.unit})`;
+    const reason = `${value} ${answer.unit}${also} cannot be: ${place.item} lies between ${low} and ${high} ${spec.unit}.`;
+    return [problemAt(place, ["answer", "values", index, "value"], reason)];
+  });
+  return [...outside, ...unknownSpots];
+}
