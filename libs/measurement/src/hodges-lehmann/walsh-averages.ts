@@ -5,7 +5,8 @@ type Parted = { readonly count: number; readonly largestWithin: number; readonly
 const part = (sorted: Float64Array, bound: number): Parted => {
   let [count, largestWithin, smallestBeyond] = [0, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
   let end = sorted.length;
-  for (const [row, value] of sorted.entries()) {
+  for (let row = 0; row < sorted.length; row += 1) {
+    const value = sorted[row] ?? Number.NaN;
     while (end > row) {
       const average = (value + (sorted[end - 1] ?? Number.NaN)) / 2;
       if (average <= bound) {
@@ -33,7 +34,9 @@ export const walshAverage = (sorted: Float64Array, k: number): number => {
   let low = sorted[0] ?? Number.NaN;
   let high = sorted[sorted.length - 1] ?? Number.NaN;
   while (low < high) {
-    const { count, largestWithin, smallestBeyond } = part(sorted, low + (high - low) / 2);
+    const middle = low + (high - low) / 2;
+    // Between neighboring numbers the middle may round up to the higher one, which would part nothing off.
+    const { count, largestWithin, smallestBeyond } = part(sorted, middle < high ? middle : low);
     if (count >= k) high = largestWithin;
     else low = smallestBeyond;
   }
