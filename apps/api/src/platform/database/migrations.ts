@@ -21,6 +21,21 @@ export function readMigrations(): MigrationFolder[] {
 }
 
 /**
+ * Prisma's own table of what was applied. The engine finds out that it is missing by a statement that fails, which would end the
+ * transaction, so it is made beforehand.
+ */
+const bookkeeping = `CREATE TABLE IF NOT EXISTS _prisma_migrations (
+  id varchar(36) PRIMARY KEY NOT NULL,
+  checksum varchar(64) NOT NULL,
+  finished_at timestamptz,
+  migration_name varchar(255) NOT NULL,
+  logs text,
+  rolled_back_at timestamptz,
+  started_at timestamptz NOT NULL DEFAULT now(),
+  applied_steps_count integer NOT NULL DEFAULT 0
+)`;
+
+/**
  * Applies every migration that is not applied yet, all in one transaction: stopped in the middle, nothing of it has happened,
  * and it can be run again. Two at once wait for each other.
  *
@@ -34,6 +49,7 @@ export async function migrate(
   try {
     await pool.query("BEGIN");
     await pool.query("SELECT pg_advisory_xact_lock(hashtext('evenhand migrations'))");
+    await pool.query(bookkeeping);
     const engine = await openSchemaEngine(pool, readSchema());
     const applied = await engine.apply(migrations);
     await pool.query("COMMIT");

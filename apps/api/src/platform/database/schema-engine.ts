@@ -8,6 +8,17 @@ import type { Pool } from "pg";
 
 const noFilters = { externalTables: [], externalEnums: [] };
 
+/** What the module is given. Its time-out on a lock is never cleared and would keep a finished process waiting ten seconds. */
+const importsOf = () =>
+  Object.fromEntries(
+    Object.entries(bindings).map(([name, given]) => [
+      name,
+      name.startsWith("__wbg_setTimeout") ? unwaitedTimeout : given,
+    ]),
+  );
+const unwaitedTimeout = (callback: () => void, milliseconds: number) =>
+  setTimeout(callback, milliseconds).unref();
+
 /**
  * Prisma's schema engine as WebAssembly. The ordinary command downloads a native one; this one comes with the packages.
  * Its package is made for bundlers, so the module is loaded by hand.
@@ -16,8 +27,9 @@ let loaded: Promise<void> | undefined;
 async function load(): Promise<void> {
   const entry = createRequire(import.meta.url).resolve("@prisma/schema-engine-wasm/schema_engine_bg");
   const bytes = await readFile(join(dirname(entry), "schema_engine_bg.wasm"));
-  const { instance } = await WebAssembly.instantiate(bytes, { "./schema_engine_bg.js": { ...bindings } });
-  bindings.__wbg_set_wasm(instance.exports);
+  const { instance } = await WebAssembly.instantiate(bytes, { "./schema_engine_bg.js": importsOf() });
+  const { ["__wbg_set_wasm"]: setModule } = bindings;
+  setModule(instance.exports);
   const start = instance.exports["__wbindgen_start"];
   if (typeof start !== "function") throw new Error("The schema engine's module has no start function.");
   start();
@@ -49,11 +61,36 @@ const datamodel = (schema: string) => ({
   files: [{ path: "schema.prisma", content: schema }],
 });
 
+/** The adapter cuts scripts at every semicolon, also inside functions and comments; the server takes them whole. */
+class WholeScripts extends PrismaPg {
+  private readonly pool: Pool;
+  /** What the server said of a script it refused. The engine, in the same transaction, only finds out that nothing works. */
+  refusal: unknown;
+  constructor(pool: Pool) {
+    super(pool);
+    this.pool = pool;
+  }
+
+  override async connect() {
+    const connection = await super.connect();
+    connection.executeScript = async (script: string) => {
+      try {
+        await this.pool.query(script);
+      } catch (error) {
+        this.refusal = error;
+        throw error;
+      }
+    };
+    return connection;
+  }
+}
+
 /** @param pool a pool of the database to work on; given one connection, everything happens on it */
 export async function openSchemaEngine(pool: Pool, schema: string): Promise<SchemaEngine> {
   loaded ??= load();
   await loaded;
-  const adapter = bindMigrationAwareSqlAdapterFactory(new PrismaPg(pool));
+  const scripts = new WholeScripts(pool);
+  const adapter = bindMigrationAwareSqlAdapterFactory(scripts);
   const engine = await bindings.SchemaEngine.new(
     { datamodels: [["schema.prisma", schema]] },
     () => {},
@@ -74,11 +111,12 @@ export async function openSchemaEngine(pool: Pool, schema: string): Promise<Sche
     fromEmpty: (to) => script({ tag: "empty" }, to),
     sinceMigrations: (migrations, to) => script({ tag: "migrations", ...listOf(migrations) }, to),
     apply: async (migrations) => {
-      const { appliedMigrationNames } = await engine.applyMigrations({
-        migrationsList: listOf(migrations),
-        filters: noFilters,
-      });
-      return appliedMigrationNames;
+      try {
+        const input = { migrationsList: listOf(migrations), filters: noFilters };
+        return (await engine.applyMigrations(input)).appliedMigrationNames;
+      } catch (error) {
+        throw scripts.refusal ?? error;
+      }
     },
   };
 }

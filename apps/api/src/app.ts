@@ -1,0 +1,58 @@
+import "reflect-metadata";
+import fastifyCookie from "@fastify/cookie";
+import { Module, type Type } from "@nestjs/common";
+import { NestFactory } from "@nestjs/core";
+import { FastifyAdapter, type NestFastifyApplication } from "@nestjs/platform-fastify";
+import { capabilities } from "./capabilities/index.ts";
+import type { Config } from "./platform/config/index.ts";
+import { registerHealth } from "./platform/http/health.ts";
+import { makeOpenApi } from "./platform/http/openapi.ts";
+import { loggerOptions, requestIdOf } from "./platform/http/request-log.ts";
+import { registerSecurityHeaders, registerSite } from "./platform/http/site.ts";
+import { PlatformModule } from "./platform/platform.module.ts";
+
+@Module({})
+class AppModule {}
+
+const adapterOf = (config: Config) =>
+  new FastifyAdapter({
+    logger: loggerOptions(config),
+    genReqId: requestIdOf,
+    bodyLimit: config.http.bodyLimit,
+    trustProxy: config.http.trustedProxies.length > 0 ? config.http.trustedProxies : false,
+    routerOptions: { maxParamLength: 200 },
+  });
+
+function registerOpenApi(app: NestFastifyApplication): void {
+  let document: string | undefined;
+  app
+    .getHttpAdapter()
+    .getInstance()
+    .get("/api/openapi.json", async (_request, reply) => {
+      document ??= JSON.stringify(makeOpenApi(app));
+      return reply.type("application/json; charset=utf-8").send(document);
+    });
+}
+
+/**
+ * The service, ready to listen: what `serve` runs and what tests start.
+ *
+ * @param more further modules, such as a test's own controllers
+ */
+export async function createApp(config: Config, more: readonly Type[] = []): Promise<NestFastifyApplication> {
+  const app = await NestFactory.create<NestFastifyApplication>(
+    { module: AppModule, imports: [PlatformModule.of(config), ...capabilities, ...more] },
+    adapterOf(config),
+    { logger: config.logLevel === "silent" ? false : ["error", "warn", "fatal"], abortOnError: false },
+  );
+  app.setGlobalPrefix("api/v1");
+  app.enableShutdownHooks();
+  await app.register(fastifyCookie);
+  await registerSecurityHeaders(app, config);
+  await registerSite(app, config);
+  registerHealth(app);
+  registerOpenApi(app);
+  await app.init();
+  await app.getHttpAdapter().getInstance().ready();
+  return app;
+}

@@ -1,0 +1,86 @@
+import { Injectable } from "@nestjs/common";
+import type { MemberRole } from "@evenhand/shared/http/accounts";
+import type { Actor } from "../../platform/auth/actor.ts";
+import { hashPassword, passwordMatches } from "../../platform/auth/password.ts";
+import { Clock } from "../../platform/clock/index.ts";
+import { Database, type Transaction } from "../../platform/database/database.ts";
+import { Ids } from "../../platform/database/ids.ts";
+import { JsonText } from "../../platform/http/json-text.ts";
+import { found, ProblemError } from "../../platform/problems/problem-error.ts";
+import { accountJson } from "./accounts.queries.ts";
+import { Throttle } from "./throttle.ts";
+
+/** Addresses are compared without regard to case. */
+export const normalEmail = (email: string): string => email.trim().toLowerCase();
+
+export type NewAccount = { name: string; email: string; password: string };
+
+@Injectable()
+export class AccountsService {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+    private readonly ids: Ids,
+    private readonly throttle: Throttle,
+  ) {}
+
+  /**
+   * Whose address and password these are. An unknown address gets the same answer after the same work.
+   *
+   * @throws ProblemError `sign-in-refused`, `too-many-attempts`
+   */
+  async authenticate(given: { email: string; password: string; address: string }): Promise<string> {
+    const attempt = { email: normalEmail(given.email), address: given.address };
+    await this.throttle.check(attempt);
+    const row = await this.database.findRow<{ id: string; password_hash: string }>({
+      text: "SELECT id, password_hash FROM account WHERE email = $1",
+      values: [attempt.email],
+    });
+    if (!(await passwordMatches(row?.password_hash ?? null, given.password)) || row === null) {
+      await this.throttle.failed(attempt);
+      throw new ProblemError("sign-in-refused", "Address and password do not go together. Check both.");
+    }
+    await this.throttle.succeeded(attempt);
+    return row.id;
+  }
+
+  async get(actor: Actor): Promise<JsonText> {
+    return this.describe(actor.account);
+  }
+
+  async describe(account: string): Promise<JsonText> {
+    const row = await this.database.findRow<{ body: string }>({
+      name: "account",
+      text: `SELECT ${accountJson}::text AS body FROM account WHERE account.id = $1`,
+      values: [account],
+    });
+    return new JsonText(found(row, "account").body);
+  }
+
+  async findByEmail(tx: Transaction, email: string): Promise<{ id: string } | null> {
+    return tx.account.findUnique({ where: { email: normalEmail(email) }, select: { id: true } });
+  }
+
+  /** Makes an account; the caller has made sure that the address is the person's. */
+  async register({ name, email, password }: NewAccount): Promise<string> {
+    const passwordHash = await hashPassword(password);
+    const id = this.ids.next();
+    await this.database.transaction((tx) =>
+      tx.account.create({
+        data: { id, name, email: normalEmail(email), passwordHash, createdAt: this.clock.now() },
+      }),
+    );
+    return id;
+  }
+
+  /** Makes the account a member; one that is a member already only changes role. */
+  async join(account: string, organization: string, role: MemberRole): Promise<void> {
+    await this.database.transaction((tx) =>
+      tx.membership.upsert({
+        where: { accountId_organizationId: { accountId: account, organizationId: organization } },
+        create: { accountId: account, organizationId: organization, role, createdAt: this.clock.now() },
+        update: { role },
+      }),
+    );
+  }
+}

@@ -1,0 +1,3 @@
+export { AccountsModule } from "./accounts.module.ts";
+export { AccountsService } from "./accounts.service.ts";
+export { InvitationsService } from "./invitations.service.ts";

@@ -1,0 +1,73 @@
+import { Inject, Injectable } from "@nestjs/common";
+import type { PageQuery } from "@evenhand/shared/http/paging";
+import type { Actor } from "../../platform/auth/actor.ts";
+import { Actors } from "../../platform/auth/actors.ts";
+import { hashSecret, newSecret } from "../../platform/auth/secret.ts";
+import { Clock } from "../../platform/clock/index.ts";
+import { CONFIG, type Config } from "../../platform/config/index.ts";
+import { Database } from "../../platform/database/database.ts";
+import { Ids } from "../../platform/database/ids.ts";
+import { pageStatement, readCursor } from "../../platform/database/page.ts";
+import { JsonText } from "../../platform/http/json-text.ts";
+import { notFound } from "../../platform/problems/problem-error.ts";
+import { sessionItem } from "./accounts.queries.ts";
+import { describeDevice } from "./device.ts";
+
+const day = 24 * 60 * 60_000;
+
+@Injectable()
+export class SessionsService {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+    private readonly ids: Ids,
+    private readonly actors: Actors,
+    @Inject(CONFIG) private readonly config: Config,
+  ) {}
+
+  /** Begins a session; what is answered goes into the cookie and is stored nowhere. */
+  async begin(account: string, userAgent: string | undefined): Promise<string> {
+    const secret = newSecret();
+    const now = this.clock.now();
+    await this.database.transaction((tx) =>
+      tx.session.create({
+        data: {
+          id: this.ids.next(),
+          accountId: account,
+          tokenHash: hashSecret(secret),
+          device: describeDevice(userAgent),
+          createdAt: now,
+          lastSeenAt: now,
+          expiresAt: new Date(now.getTime() + this.config.session.days * day),
+        },
+      }),
+    );
+    return secret;
+  }
+
+  async list(actor: Actor, query: PageQuery): Promise<JsonText> {
+    const rows = `SELECT * FROM session WHERE account_id = $1 AND revoked_at IS NULL AND expires_at > $5
+      AND id < $2 ORDER BY id DESC LIMIT $3 + 1`;
+    const current = "session" in actor.by ? actor.by.session : null;
+    const [row] = await this.database.rows<{ body: string }>({
+      text: pageStatement(rows, sessionItem, "$3"),
+      values: [actor.account, readCursor(query), query.limit, current, this.clock.now()],
+    });
+    return new JsonText(row?.body ?? "");
+  }
+
+  async end(actor: Actor): Promise<void> {
+    if ("session" in actor.by) await this.revoke(actor, actor.by.session);
+  }
+
+  async revoke(actor: Actor, session: string): Promise<void> {
+    const { count } = await this.database.transaction((tx) =>
+      tx.session.updateMany({
+        where: { id: session, accountId: actor.account, revokedAt: null },
+        data: { revokedAt: this.clock.now() },
+      }),
+    );
+    this.actors.forget(session);
+    if (count === 0) throw notFound("session");
+  }
+}

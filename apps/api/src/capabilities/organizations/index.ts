@@ -1,0 +1,2 @@
+export { OrganizationsModule } from "./organizations.module.ts";
+export { OrganizationsService } from "./organizations.service.ts";

@@ -1,0 +1,59 @@
+import { Injectable } from "@nestjs/common";
+import type { OrganizationRequest } from "@evenhand/shared/http/organizations";
+import type { Created, PageQuery } from "@evenhand/shared/http/paging";
+import type { Actor } from "../../platform/auth/actor.ts";
+import { Clock } from "../../platform/clock/index.ts";
+import { Database } from "../../platform/database/database.ts";
+import { Ids } from "../../platform/database/ids.ts";
+import { JsonText } from "../../platform/http/json-text.ts";
+import { notFound } from "../../platform/problems/problem-error.ts";
+import { inspectorsPage, membersPage, organizationsPage } from "./organizations.queries.ts";
+import { readCursor } from "../../platform/database/page.ts";
+
+@Injectable()
+export class OrganizationsService {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+    private readonly ids: Ids,
+  ) {}
+
+  async create(_actor: Actor, request: OrganizationRequest): Promise<Created> {
+    return this.admit(request);
+  }
+
+  /** Makes an organization: the operator's to do, or the loader's of a demo. */
+  async admit({ name, kind, place, zone }: OrganizationRequest): Promise<Created> {
+    const id = this.ids.next();
+    await this.database.transaction((tx) =>
+      tx.organization.create({
+        data: { id, name, kind, place: place ?? null, zone, createdAt: this.clock.now() },
+      }),
+    );
+    return { id };
+  }
+
+  /** One's own; the operator's list holds all. */
+  async list(actor: Actor, query: PageQuery): Promise<JsonText> {
+    return this.page(organizationsPage, [
+      actor.organizations(),
+      actor.isOperator,
+      readCursor(query),
+      query.limit,
+    ]);
+  }
+
+  async members(actor: Actor, organization: string, query: PageQuery): Promise<JsonText> {
+    if (!actor.isOperator && !actor.organizations().includes(organization)) throw notFound("organization");
+    return this.page(membersPage, [organization, readCursor(query), query.limit]);
+  }
+
+  async inspectors(_actor: Actor, query: PageQuery): Promise<JsonText> {
+    return this.page(inspectorsPage, [readCursor(query), query.limit]);
+  }
+
+  private async page(text: string, values: unknown[]): Promise<JsonText> {
+    const [row] = await this.database.rows<{ body: string }>({ text, values });
+    return new JsonText(row?.body ?? "");
+  }
+}

@@ -1,0 +1,71 @@
+import { type ExecutionContext, Inject, Injectable } from "@nestjs/common";
+import { Reflector } from "@nestjs/core";
+import { AuthGuard } from "@nestjs/passport";
+import { type Access, accessTable, mayUse, type RouteId } from "@evenhand/shared/access";
+import type { FastifyRequest } from "fastify";
+import { Actor } from "../auth/actor.ts";
+import { isOwnOrigin } from "../auth/origin.ts";
+import { isReading } from "../auth/strategies.ts";
+import { CONFIG, type Config } from "../config/index.ts";
+import { ProblemError } from "../problems/problem-error.ts";
+import { ROUTE_ID } from "./route.ts";
+
+const refused = (detail: string) => new ProblemError("not-permitted", detail);
+
+/**
+ * The access table at work, in front of every route. A route that names no entry refuses everybody. What remains, the relation to
+ * the object, is part of the query that reads it.
+ */
+@Injectable()
+export class AccessGuard extends AuthGuard(["bearer", "session"]) {
+  constructor(
+    private readonly reflector: Reflector,
+    @Inject(CONFIG) private readonly config: Config,
+  ) {
+    super();
+  }
+
+  override async canActivate(context: ExecutionContext): Promise<boolean> {
+    const id = this.reflector.get<RouteId | undefined>(ROUTE_ID, context.getHandler());
+    const entry = id === undefined ? undefined : accessTable[id];
+    if (id === undefined || entry === undefined) throw refused("This address is open to nobody.");
+    const request = context.switchToHttp().getRequest<FastifyRequest & { user?: unknown }>();
+    if (entry.public) return this.checkOrigin(request, request.headers.origin !== undefined);
+    await super.canActivate(context);
+    if (!(request.user instanceof Actor)) throw this.nobody();
+    this.checkOrigin(request, "session" in request.user.by);
+    checkActor(id, entry, request.user);
+    return true;
+  }
+
+  override handleRequest<T>(error: Error | null, actor: T | false | null): T {
+    if (error !== null) throw error;
+    if (actor === null || actor === false) throw this.nobody();
+    return actor;
+  }
+
+  private nobody(): ProblemError {
+    return new ProblemError("not-signed-in", "Sign in, or send a token that still holds.", {
+      headers: { "www-authenticate": 'Bearer realm="evenhand"' },
+    });
+  }
+
+  private checkOrigin(request: FastifyRequest, needed: boolean): true {
+    if (!needed || isReading(request.method) || isOwnOrigin(request, this.config)) return true;
+    throw new ProblemError("foreign-origin", "Changes are taken from the service's own pages only.");
+  }
+}
+
+function checkActor(id: RouteId, entry: Access, actor: Actor): void {
+  if ("scopes" in actor.by && (entry.scope === undefined || !actor.by.scopes.includes(entry.scope))) {
+    const needed =
+      entry.scope === undefined
+        ? "This is for people only, not for tokens."
+        : `The token lacks the scope "${entry.scope}".`;
+    throw new ProblemError("scope-missing", needed);
+  }
+  if (!mayUse(id, actor.kinds)) {
+    const kinds = entry.who.map((each) => each.kind).join(" or ");
+    throw refused(`This is for members of an organization of the kind ${kinds}.`);
+  }
+}

@@ -1,0 +1,30 @@
+import { z } from "zod";
+import type { PageQuery } from "@evenhand/shared/http/paging";
+import { ProblemError } from "../problems/problem-error.ts";
+
+const beyondAll = "ffffffff-ffff-ffff-ffff-ffffffffffff";
+
+/** Where a page begins: everything older than this id. */
+export function readCursor({ after }: Pick<PageQuery, "after">): string {
+  if (after === undefined) return beyondAll;
+  if (z.uuid().safeParse(after).success) return after;
+  throw new ProblemError("invalid-fields", "The page's beginning is not one this list gave out.", {
+    problems: [{ at: "query/after", reason: "the `next` of the page before" }],
+  });
+}
+
+/**
+ * One statement that answers a whole page as JSON text, in a column `body`.
+ *
+ * @param rows gives at least `id`, newest first, at most one row more than the page holds
+ * @param item JSON of one row of `page`
+ * @param limit the parameter that holds the page's size, such as `$3`
+ */
+export const pageStatement = (rows: string, item: string, limit: string): string => `
+  WITH page AS MATERIALIZED (${rows}),
+  placed AS (SELECT page.*, row_number() OVER (ORDER BY page.id DESC) AS place FROM page)
+  SELECT json_build_object(
+    'items', coalesce(json_agg(${item} ORDER BY page.place) FILTER (WHERE page.place <= ${limit}), '[]'),
+    'next', CASE WHEN count(*) > ${limit} THEN max(page.id::text) FILTER (WHERE page.place = ${limit}) END
+  )::text AS body
+  FROM placed page`;

@@ -1,0 +1,25 @@
+import type { NestFastifyApplication } from "@nestjs/platform-fastify";
+import { Database } from "../database/database.ts";
+import { missingMigrations } from "../database/migrations.ts";
+
+/** `/health`: the process lives. `/ready`: it can do its work, which needs the database with every migration. */
+export function registerHealth(app: NestFastifyApplication): void {
+  const server = app.getHttpAdapter().getInstance();
+  const database = app.get(Database);
+  server.get("/health", async () => ({ status: "alive" }));
+  server.get("/ready", async (request, reply) => {
+    const reason = await whyNotReady(database);
+    if (reason === null) return { status: "ready" };
+    request.log.warn({ reason }, "not ready");
+    return reply.code(503).send({ status: "not-ready", reason });
+  });
+}
+
+async function whyNotReady(database: Database): Promise<string | null> {
+  try {
+    const missing = await missingMigrations(database.sharedPool);
+    return missing.length === 0 ? null : "migrations are missing";
+  } catch (error) {
+    return error instanceof Error ? "the database does not answer" : "unknown";
+  }
+}

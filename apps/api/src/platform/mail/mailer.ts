@@ -1,0 +1,55 @@
+import { mkdir, writeFile } from "node:fs/promises";
+import { join } from "node:path";
+import { createTransport } from "nodemailer";
+import type { Config } from "../config/index.ts";
+
+export type Message = { id: string; recipient: string; subject: string; body: string };
+
+/** Where mail goes out. Sending the same message twice gives one file, or two mails with one Message-ID. */
+export abstract class Mailer {
+  abstract send(message: Message): Promise<void>;
+}
+
+const composed = (from: string, { id, recipient, subject, body }: Message) => ({
+  from,
+  to: recipient,
+  subject,
+  text: body,
+  messageId: `<${id}@evenhand.example>`,
+});
+
+/** Writes each mail as a file, for trying out: nothing leaves the machine. */
+export class FileMailer extends Mailer {
+  private readonly transport = createTransport({ streamTransport: true, buffer: true, newline: "unix" });
+  private readonly folder: string;
+  private readonly from: string;
+  constructor(folder: string, from: string) {
+    super();
+    this.folder = folder;
+    this.from = from;
+  }
+
+  override async send(message: Message): Promise<void> {
+    const { message: bytes } = await this.transport.sendMail(composed(this.from, message));
+    if (!Buffer.isBuffer(bytes)) throw new Error("The mail was not composed.");
+    await mkdir(this.folder, { recursive: true });
+    await writeFile(join(this.folder, `${message.id}.eml`), bytes, { mode: 0o600 });
+  }
+}
+
+export class SmtpMailer extends Mailer {
+  private readonly transport;
+  private readonly from: string;
+  constructor(url: string, from: string) {
+    super();
+    this.transport = createTransport(url);
+    this.from = from;
+  }
+
+  override async send(message: Message): Promise<void> {
+    await this.transport.sendMail(composed(this.from, message));
+  }
+}
+
+export const mailerOf = ({ mail }: Config): Mailer =>
+  mail.smtpUrl === null ? new FileMailer(mail.folder, mail.from) : new SmtpMailer(mail.smtpUrl, mail.from);

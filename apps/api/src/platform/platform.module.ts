@@ -1,0 +1,47 @@
+import { type DynamicModule, Global, Module } from "@nestjs/common";
+import { APP_FILTER, APP_GUARD, APP_INTERCEPTOR, APP_PIPE } from "@nestjs/core";
+import { AccessGuard } from "./access/access.guard.ts";
+import { Actors } from "./auth/actors.ts";
+import { BearerStrategy, SessionStrategy } from "./auth/strategies.ts";
+import { CONFIG, type Config } from "./config/index.ts";
+import { DatabaseModule } from "./database/database.module.ts";
+import { AnswerInterceptor } from "./http/answer.interceptor.ts";
+import { ContractPipe } from "./http/contract.pipe.ts";
+import { IdempotencyInterceptor } from "./http/idempotency.interceptor.ts";
+import { ProblemFilter } from "./problems/problem-filter.ts";
+
+@Global()
+@Module({})
+class ConfigModule {
+  static of(config: Config): DynamicModule {
+    return {
+      module: ConfigModule,
+      providers: [{ provide: CONFIG, useValue: config }],
+      exports: [CONFIG],
+    };
+  }
+}
+
+/** What every capability stands on. It knows none of them. */
+@Global()
+@Module({})
+export class PlatformModule {
+  static of(config: Config): DynamicModule {
+    return {
+      module: PlatformModule,
+      imports: [ConfigModule.of(config), DatabaseModule],
+      providers: [
+        Actors,
+        SessionStrategy,
+        BearerStrategy,
+        { provide: APP_GUARD, useClass: AccessGuard },
+        { provide: APP_PIPE, useClass: ContractPipe },
+        { provide: APP_FILTER, useClass: ProblemFilter },
+        // The first one is the outermost: answers are written after the key's first answer was found or kept.
+        { provide: APP_INTERCEPTOR, useClass: AnswerInterceptor },
+        { provide: APP_INTERCEPTOR, useClass: IdempotencyInterceptor },
+      ],
+      exports: [Actors],
+    };
+  }
+}

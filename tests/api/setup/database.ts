@@ -1,0 +1,55 @@
+import { Client } from "pg";
+import { inject } from "vitest";
+
+const quiet = /^_prisma/;
+
+async function onServer<T>(work: (client: Client) => Promise<T>, url = inject("databaseServer")): Promise<T> {
+  const client = new Client({ connectionString: url });
+  await client.connect();
+  try {
+    return await work(client);
+  } finally {
+    await client.end();
+  }
+}
+
+const urlOf = (name: string): string => {
+  const url = new URL(inject("databaseServer"));
+  url.pathname = `/${name}`;
+  return url.href;
+};
+
+/** A fresh database cloned from the migrated template. */
+export async function cloneDatabase(name: string, template = "template"): Promise<string> {
+  await onServer(async (client) => {
+    await client.query(`DROP DATABASE IF EXISTS ${client.escapeIdentifier(name)} WITH (FORCE)`);
+    await client.query(
+      `CREATE DATABASE ${client.escapeIdentifier(name)} TEMPLATE ${client.escapeIdentifier(template)}`,
+    );
+  });
+  return urlOf(name);
+}
+
+/** The worker's own database, cloned once a file. */
+export const workerDatabase = (): Promise<string> =>
+  cloneDatabase(`worker_${process.env["VITEST_POOL_ID"] ?? "0"}`);
+
+/** Everything out, between two tests. */
+export async function truncate(url: string): Promise<void> {
+  await onServer(async (client) => {
+    const { rows } = await client.query<{ name: string }>(
+      "SELECT tablename AS name FROM pg_tables WHERE schemaname = 'public'",
+    );
+    const tables = rows.map((row) => row.name).filter((name) => !quiet.test(name));
+    await client.query(`TRUNCATE ${tables.map((name) => client.escapeIdentifier(name)).join(", ")} CASCADE`);
+  }, url);
+}
+
+/** Runs SQL on a database, past the service. */
+export async function query<R extends object>(
+  url: string,
+  text: string,
+  values: unknown[] = [],
+): Promise<R[]> {
+  return onServer(async (client) => (await client.query<R>(text, values)).rows, url);
+}

@@ -1,0 +1,47 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Type } from "@nestjs/common";
+import type { NestFastifyApplication } from "@nestjs/platform-fastify";
+import { afterAll, beforeAll, beforeEach } from "vitest";
+import { createApp } from "../../../apps/api/src/app.ts";
+import { parseConfig } from "../../../apps/api/src/platform/config/index.ts";
+import { truncate, workerDatabase } from "./database.ts";
+
+export type Service = {
+  readonly app: NestFastifyApplication;
+  readonly url: string;
+  readonly databaseUrl: string;
+};
+
+export const testConfig = (databaseUrl: string, more: Readonly<Record<string, string>> = {}) =>
+  parseConfig({ DATABASE_URL: databaseUrl, LOG_LEVEL: "silent", JOBS: "off", DATABASE_POOL: "8", ...more });
+
+/**
+ * The whole service, listening on a free port, on the worker's own database; emptied before each test.
+ *
+ * @returns a function that gives it, from the first test on
+ */
+export function useService(
+  more: readonly Type[] = [],
+  environment: Readonly<Record<string, string>> = {},
+): () => Service {
+  let service: Service | undefined;
+  const mail = mkdtempSync(join(tmpdir(), "evenhand-mail-"));
+  const get = (): Service => {
+    if (service === undefined) throw new Error("The service is up from the first test on.");
+    return service;
+  };
+  beforeAll(async () => {
+    const databaseUrl = await workerDatabase();
+    const app = await createApp(testConfig(databaseUrl, { MAIL_FOLDER: mail, ...environment }), more);
+    await app.listen(0, "127.0.0.1");
+    service = { app, url: (await app.getUrl()).replace("[::1]", "127.0.0.1"), databaseUrl };
+  });
+  beforeEach(() => truncate(get().databaseUrl));
+  afterAll(async () => {
+    await service?.app.close();
+    rmSync(mail, { recursive: true, force: true });
+  });
+  return get;
+}
