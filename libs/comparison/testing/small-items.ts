@@ -1,5 +1,5 @@
 import type { AnswerOf } from "@evenhand/shared/answer";
-import type { Drawing, FaultKind, Item, ReadingSpec } from "@evenhand/shared/sheet";
+import type { Drawing, FaultKind, ReadingSpec } from "@evenhand/shared/sheet";
 import type { Figures, ReadingFigures } from "@evenhand/shared/comparison";
 import { frameOf } from "../src/fault-matches/index.ts";
 
@@ -46,11 +46,20 @@ export const grid: Drawing = {
   ),
 };
 
-export const frame = frameOf(
-  new Map(["dent", "corrosion", "crack"].map((id) => [id, faultKind(id)])),
-  ["dent", "corrosion", "crack"],
-  grid,
-);
+const cells = new Map(grid.cells.map((cell) => [cell.id, cell]));
+
+export const frame = frameOf({
+  faultKinds: new Map(["dent", "corrosion", "crack"].map((id) => [id, faultKind(id)])),
+  drawing: {
+    drawing: grid,
+    cellOrder: new Map(grid.cells.map(({ id }, order) => [id, order])),
+    span: Math.hypot(2, 2),
+    distance: (from, to) => {
+      const [a, b] = [cells.get(from), cells.get(to)];
+      return a === undefined || b === undefined ? undefined : Math.hypot(a.x - b.x, a.y - b.y);
+    },
+  },
+});
 
 type FaultsAnswer = AnswerOf<"faults">;
 
@@ -58,12 +67,6 @@ export const faults = (found: FaultsAnswer["found"], denied: FaultsAnswer["denie
   kind: "faults",
   found,
   denied,
-});
-
-export const option = (id: string, bad = false): NonNullable<Item["choice"]>["options"][number] => ({
-  id,
-  words: { american: id, synonyms: [] },
-  bad,
 });
 
 /** The figures of a reading, where a test expects a reading. */

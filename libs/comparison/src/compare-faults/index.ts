@@ -5,7 +5,7 @@ import type { FaultKind } from "@evenhand/shared/sheet";
 import { classifyInterval } from "@evenhand/measurement/equivalence";
 import type { IntervalOutcome } from "@evenhand/measurement/equivalence";
 import { rectangular } from "@evenhand/measurement/type-b";
-import { deltaOf } from "../compare-reading/index.ts";
+import { deltaOf } from "../delta/index.ts";
 import { extentOf, matchFaults } from "../fault-matches/index.ts";
 import type { FaultFrame, FaultMatch } from "../fault-matches/index.ts";
 import { intervalFigures } from "../interval-figures/index.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
+import type { Stretch } from "@evenhand/sheet/grade-scale";
 import { compareGrade, gradeFigures } from "./index.ts";
-import type { Stretch } from "./index.ts";
 
 const house = (step: number): Stretch => [step / 5, (step + 1) / 5];
 const compare = (

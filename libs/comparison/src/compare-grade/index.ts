@@ -1,14 +1,10 @@
 import type { GradeFigures } from "@evenhand/shared/comparison";
 import type { Direction, Outcome } from "@evenhand/shared/outcome";
+import { houseStep } from "@evenhand/sheet/grade-scale";
+import type { Stretch } from "@evenhand/sheet/grade-scale";
 import type { Judgment } from "../judgment/index.ts";
 import type { Reason } from "../reason/index.ts";
 import { standingOf } from "../standing/index.ts";
-
-/** The stretch of 0–1 a grade covers, from worst to best. */
-export type Stretch = readonly [low: number, high: number];
-
-/** The house scale has five equal grades, so a house step is a fifth. */
-export const HOUSE_STEP = 0.2;
 
 /** Stretches are fractions of few digits: what differs by less is rounding. */
 const ROUNDING = 1e-9;
@@ -27,7 +23,7 @@ export const gradeFigures = (a: Stretch, b: Stretch): GradeFigures => {
     of: "grade",
     a: [a[0], a[1]],
     b: [b[0], b[1]],
-    steps: (middle(a) - middle(b)) / HOUSE_STEP,
+    steps: (middle(a) - middle(b)) / houseStep,
     overlap: union === 0 ? 1 : overlap / union,
   };
 };

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { figuresOf as figures, gauge, reading, treadSpec } from "../../testing/small-items.ts";
-import { compareReading, deltaOf } from "./index.ts";
+import { deltaOf } from "../delta/index.ts";
+import { compareReading } from "./index.ts";
 import type { ReadingPair } from "./index.ts";
 
 const compare = (a: number[], b: number[], more: Partial<ReadingPair> = {}) =>
@@ -116,8 +117,9 @@ describe("the use allowed between two visits", () => {
     expect(figures(compare([8, 8, 8], [11, 11, 11], wear)).difference).toBe(-3);
   });
 
-  it("is said in the figures only where it is allowed", () => {
+  it("is said in the figures only where it took something off", () => {
     expect(figures(compare([8], [9], rise)).useAllowed).toBe(4);
+    expect("useAllowed" in figures(compare([8], [7], rise))).toBe(false);
     expect("useAllowed" in figures(compare([8], [9]))).toBe(false);
   });
 });

@@ -9,6 +9,7 @@ import { classifyInterval } from "@evenhand/measurement/equivalence";
 import type { IntervalOutcome } from "@evenhand/measurement/equivalence";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { welchSatterthwaite } from "@evenhand/measurement/welch-satterthwaite";
+import { deltaOf } from "../delta/index.ts";
 import { intervalFigures, worseBy } from "../interval-figures/index.ts";
 import type { WorseWay } from "../interval-figures/index.ts";
 import type { Judgment } from "../judgment/index.ts";
@@ -35,14 +36,6 @@ export type ReadingPair = {
   /** Which side is the later one; `null` where neither is. */
   readonly later: "a" | "b" | null;
 };
-
-/**
- * δ for readings of this size: the greater of the item's absolute part and its share of the mean of both sizes.
- *
- * @example deltaOf({ absolute: 75, share: 0.3 }, 300, 500) // 120
- */
-export const deltaOf = (delta: ReadingSpec["delta"], a: number, b: number): number =>
-  Math.max(delta.absolute, (delta.share * (Math.abs(a) + Math.abs(b))) / 2);
 
 const worseWay = (spec: ReadingSpec): WorseWay => {
   if (spec.betterIs === "higher") return { is: "lower" };
@@ -98,21 +91,24 @@ const directionOf = (figures: ReadingFigures, spec: ReadingSpec): Direction => {
   return worse > 0 ? "stated-better" : "found-better";
 };
 
+/** The figures; the use allowed is among them only where it took something off the difference. */
 const figuresOf = (pair: ReadingPair, a: ReadingSide, b: ReadingSide, wholeA: Estimate, wholeB: Estimate) => {
   const parts = pair.shared
     ? [...uncertaintyParts(a, false), ...uncertaintyParts(b, false)]
     : [...uncertaintyParts(a, true), ...uncertaintyParts(b, true)];
+  const apart = a.mean - b.mean;
+  const difference = lessUseAllowed(pair, apart);
   const figures = intervalFigures({
     unit: pair.spec.unit,
     a: sideFigures(a, wholeA),
     b: sideFigures(b, wholeB),
-    difference: lessUseAllowed(pair, a.mean - b.mean),
+    difference,
     standardUncertainty: combineUncertainty(parts),
     degreesOfFreedom: welchSatterthwaite(parts),
     delta: deltaOf(pair.spec.delta, a.mean, b.mean),
     worse: worseWay(pair.spec),
   });
-  return pair.useAllowed === 0 ? figures : { ...figures, useAllowed: pair.useAllowed };
+  return difference === apart ? figures : { ...figures, useAllowed: pair.useAllowed };
 };
 
 const settle = (pair: ReadingPair, figures: ReadingFigures, limits: readonly LimitFigures[]) => {

@@ -1,14 +1,14 @@
 import type { Fault } from "@evenhand/shared/answer";
-import type { Drawing, FaultKind } from "@evenhand/shared/sheet";
+import type { FaultKind } from "@evenhand/shared/sheet";
+import type { CompiledDrawing, CompiledItem } from "@evenhand/sheet/compile-sheet";
 import { convert } from "@evenhand/measurement/unit";
 import { leastCostAssignment } from "../assignment/index.ts";
 
-/** What of the sheet places two faults: the order of kinds, their units, and the cells of the item's drawing. */
+/** What of the sheet places two faults: the item's kinds in order, with their units, and its drawing. */
 export type FaultFrame = {
   readonly kinds: ReadonlyMap<string, FaultKind>;
-  /** Rank of each kind in the item's own list. */
   readonly kindOrder: ReadonlyMap<string, number>;
-  readonly cells: ReadonlyMap<string, { readonly x: number; readonly y: number; readonly order: number }>;
+  readonly drawing: CompiledDrawing | undefined;
 };
 
 /** A fault of each side, by its index in `found`; one of them absent where it has no match. */
@@ -28,14 +28,14 @@ const SPOT_NOT_NAMED = 0.5;
 /** Far under any difference of costs; only decides between equal ones. */
 const TIE = 1e-6;
 
-export const frameOf = (
-  kinds: ReadonlyMap<string, FaultKind>,
-  itemKinds: readonly string[],
-  drawing: Drawing | undefined,
-): FaultFrame => ({
-  kinds,
-  kindOrder: new Map(itemKinds.map((kind, order) => [kind, order])),
-  cells: new Map(drawing?.cells.map(({ id, x, y }, order) => [id, { x, y, order }])),
+/** The frame of an item, made once for many comparisons. */
+export const frameOf = ({
+  faultKinds,
+  drawing,
+}: Pick<CompiledItem, "faultKinds" | "drawing">): FaultFrame => ({
+  kinds: faultKinds,
+  kindOrder: new Map(Array.from(faultKinds.keys(), (kind, order) => [kind, order])),
+  drawing,
 });
 
 /** Extent in the unit of its kind; `undefined` where none was given. */
@@ -48,10 +48,7 @@ export const extentOf = (fault: Fault, frame: FaultFrame): number | undefined =>
 const spotDistance = (a: Fault, b: Fault, frame: FaultFrame): number => {
   if (a.spot === b.spot) return 0;
   if (a.spot === undefined || b.spot === undefined) return SPOT_NOT_NAMED;
-  const [cellA, cellB] = [frame.cells.get(a.spot), frame.cells.get(b.spot)];
-  return cellA === undefined || cellB === undefined
-    ? UNKNOWN_DISTANCE
-    : Math.hypot(cellA.x - cellB.x, cellA.y - cellB.y);
+  return frame.drawing?.distance(a.spot, b.spot) ?? UNKNOWN_DISTANCE;
 };
 
 const extentDistance = (a: Fault, b: Fault, frame: FaultFrame): number => {
@@ -63,7 +60,7 @@ const extentDistance = (a: Fault, b: Fault, frame: FaultFrame): number => {
 };
 
 const spotOrder = (fault: Fault, frame: FaultFrame): number =>
-  fault.spot === undefined ? -1 : (frame.cells.get(fault.spot)?.order ?? frame.cells.size);
+  fault.spot === undefined ? -1 : (frame.drawing?.cellOrder.get(fault.spot) ?? Number.MAX_SAFE_INTEGER);
 
 /** Order of faults by the sheet: kind, spot, extent; what the sheet cannot tell apart, by name and then as written. */
 const bySheet =

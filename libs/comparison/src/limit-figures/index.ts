@@ -3,23 +3,24 @@ import type { Limit, ReadingSpec } from "@evenhand/shared/sheet";
 import { callConformity, probabilityOfConformity } from "@evenhand/measurement/conformity";
 import { ROUNDING_SHARE } from "@evenhand/measurement/equivalence";
 import type { Estimate } from "@evenhand/measurement/estimate";
+import { deltaOf } from "../delta/index.ts";
 
 /** A side against limits: its whole uncertainty (what is shared stays), and its extreme single readings. */
 export type LimitSide = { readonly estimate: Estimate; readonly lowest: number; readonly highest: number };
 
 /** Plain pass or fail, as a regulation has it: every single reading, equality passing, rounding apart. */
-const passesPlainly = (limit: Limit, side: LimitSide): boolean => {
-  const rounding = ROUNDING_SHARE * Math.abs(limit.value);
+const passesPlainly = (limit: Limit, side: LimitSide, delta: ReadingSpec["delta"]): boolean => {
+  const rounding = ROUNDING_SHARE * deltaOf(delta, side.estimate.value, side.estimate.value);
   return limit.side === "min"
     ? side.lowest >= limit.value - rounding
     : side.highest <= limit.value + rounding;
 };
 
-const call = (limit: Limit, side: LimitSide): LimitCall => {
+const call = (limit: Limit, side: LimitSide, delta: ReadingSpec["delta"]): LimitCall => {
   const limits = limit.side === "min" ? { lower: limit.value } : { upper: limit.value };
   const probability = probabilityOfConformity(side.estimate, limits);
   return {
-    plain: passesPlainly(limit, side) ? "pass" : "fail",
+    plain: passesPlainly(limit, side, delta) ? "pass" : "fail",
     probability,
     call: callConformity(probability),
   };
@@ -38,8 +39,8 @@ export const limitFigures = (spec: ReadingSpec, a: LimitSide | null, b: LimitSid
     value: limit.value,
     unit: spec.unit,
     source: limit.source.text,
-    a: a && call(limit, a),
-    b: b && call(limit, b),
+    a: a && call(limit, a, spec.delta),
+    b: b && call(limit, b, spec.delta),
   }));
 
 const fails = (limitCall: LimitCall): boolean => limitCall.plain === "fail" || limitCall.call === "fails";

@@ -22,10 +22,13 @@ export type Reason =
   | "grades-near"
   | "grades-apart"
   | "grades-far-apart"
+  | "unknown-scale"
   // working, presence, choice
   | "same-answer"
   | "other-answer"
   | "works-at-times"
+  | "changed-between-days"
+  | "changed-bad-between-days"
   | "not-known-by-either"
   | "not-known-by-statement"
   | "not-known-by-inspection"

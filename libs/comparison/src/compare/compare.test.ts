@@ -1,0 +1,313 @@
+import { describe, expect, it } from "vitest";
+import type { Answer } from "@evenhand/shared/answer";
+import type { Finding } from "@evenhand/shared/finding";
+import { applicablePlaces } from "@evenhand/sheet/expand";
+import { finding, form, inspection, sheet, statement } from "../../testing/small-reports.ts";
+import { compare } from "./index.ts";
+
+const HORN = "electrics.horn";
+const horn = (value: "yes" | "no" | "intermittent" | "not-known", more?: Partial<Finding>) =>
+  finding(HORN, { kind: "working", value }, more);
+const unseen = (item: string): Finding => finding(item, { kind: "not-seen", reason: "covered" });
+const entriesOf = (item: string, a: Finding[], b: Finding[]) =>
+  compare(statement(a), inspection(b), sheet).entries.filter((entry) => entry.item === item);
+const cooling = (value: "yes" | "no", more?: Partial<Finding>) =>
+  finding("electrics.air-conditioning", { kind: "working", value }, more);
+const light = (option: string) => finding("visit.light", { kind: "choice", option });
+const miles = (value: number) =>
+  finding(
+    "identity.odometer",
+    { kind: "reading", unit: "mi", values: [{ value }] },
+    { instrument: "odometer" },
+  );
+const vin = (text: string) => finding("identity.vin", { kind: "code", text }, { position: "main-plate" });
+const tread = (value: number) =>
+  finding(
+    "wheels.tread-depth",
+    { kind: "reading", unit: "1/32in", values: [{ value }] },
+    { position: "left-front", instrument: "gauge" },
+  );
+const treadOf = (a: Finding[], b: Finding[]) =>
+  entriesOf("wheels.tread-depth", a, b).find(({ position }) => position === "left-front");
+const headliner = (scale: string, value: string | number) =>
+  finding("interior.headliner", { kind: "grade", scale, value });
+const odometer = (a: number, b: number, useAllowed?: Record<string, number>) =>
+  compare(statement([miles(a)]), inspection([miles(b)]), sheet, { useAllowed }).entries.find(
+    ({ item }) => item === "identity.odometer",
+  );
+const vinFiguresAt = (modelYear: number) => {
+  const vehicle = { ...statement([]).vehicle, modelYear };
+  const { entries } = compare(
+    statement([vin("1HGCM82633A004352")], { vehicle }),
+    inspection([vin("1HGCM8Z633A004352")], { vehicle }),
+    sheet,
+  );
+  return entries.find(({ finding: { a } }) => a === 0)?.figures;
+};
+const hornOf = (a: Finding[], b: Finding[]) => entriesOf(HORN, a, b)[0];
+
+describe("compare", () => {
+  it("runs over every place that applies to the car, in sheet order, answered or not", () => {
+    const { entries } = compare(statement([]), inspection([]), sheet);
+    const places = applicablePlaces(sheet.sheet, form);
+    expect(entries.map(({ item, position }) => `${item} ${position}`)).toEqual(
+      places.map(({ item, position }) => `${item.id} ${position}`),
+    );
+    expect(entries[0]).toMatchObject({ outcome: "unseen", reason: "not-reported", standing: "unseen" });
+  });
+
+  it("gives consequence, firmness and the two findings", () => {
+    const entry = hornOf([unseen("electrics.radio"), horn("yes", { firmness: "hedged" })], [horn("no")]);
+    expect(entry).toMatchObject({
+      consequence: "safety",
+      firmness: { a: "hedged", b: "asserted" },
+      finding: { a: 1, b: 0 },
+      atom: { of: "answer" },
+      outcome: "differ",
+      direction: "stated-better",
+    });
+  });
+
+  it("includes what either report's form has, and what was answered although it does not apply", () => {
+    const six = { ...form, cylinders: 6 };
+    const vehicle = { ...statement([]).vehicle, form: six };
+    const odd = finding(
+      "engine.compression",
+      { kind: "reading", unit: "psi", values: [{ value: 150 }] },
+      { position: "cylinder-12" },
+    );
+    const { entries } = compare(statement([], { vehicle }), inspection([odd]), sheet);
+    const cylinders = entries
+      .filter(({ item }) => item === "engine.compression")
+      .map(({ position }) => position);
+    expect(cylinders).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 12].map((number) => `cylinder-${number}`));
+  });
+
+  it("refuses a place the sheet does not have", () => {
+    expect(() =>
+      compare(
+        statement([finding("electrics.cannon", { kind: "working", value: "yes" })]),
+        inspection([]),
+        sheet,
+      ),
+    ).toThrow(RangeError);
+    expect(() => compare(statement([horn("yes", { position: "hood" })]), inspection([]), sheet)).toThrow(
+      /hood/,
+    );
+  });
+});
+
+const dent: Answer = {
+  kind: "faults",
+  found: [{ kind: "dent", spot: "upper-front" }],
+  denied: ["corrosion"],
+};
+
+describe("silence", () => {
+  it.each([
+    [
+      "bad, not stated",
+      [],
+      [horn("no")],
+      {
+        outcome: "unstated",
+        reason: "found-bad-not-stated",
+        standing: "not-mentioned",
+        direction: "neither",
+      },
+    ],
+    [
+      "bad, not seen by the statement",
+      [unseen(HORN)],
+      [horn("no")],
+      { outcome: "unstated", reason: "found-bad-statement-unseen" },
+    ],
+    [
+      "sound, not stated",
+      [],
+      [horn("yes")],
+      {
+        outcome: "consistent",
+        reason: "seen-sound-not-stated",
+        coverageOnly: true,
+        standing: "not-mentioned",
+      },
+    ],
+    [
+      "sound, not seen by the statement",
+      [unseen(HORN)],
+      [horn("yes")],
+      { outcome: "consistent", reason: "seen-sound-statement-unseen", coverageOnly: true },
+    ],
+    [
+      "stated, not inspected",
+      [horn("yes")],
+      [],
+      { outcome: "unseen", reason: "stated-not-inspected", standing: "unseen" },
+    ],
+    [
+      "stated, not seen",
+      [horn("yes")],
+      [unseen(HORN)],
+      { outcome: "unseen", reason: "not-seen-covered", standing: "unseen" },
+    ],
+    ["neither stated nor seen", [], [unseen(HORN)], { outcome: "unseen", reason: "not-seen-covered" }],
+    ["seen by neither", [unseen(HORN)], [], { outcome: "unseen", reason: "not-reported" }],
+    ["not known, not stated", [], [horn("not-known")], { outcome: "unseen", reason: "not-known-nor-stated" }],
+    [
+      "not known by the statement, not inspected",
+      [horn("not-known")],
+      [],
+      { outcome: "unseen", reason: "stated-not-inspected" },
+    ],
+    [
+      "not known by the statement, not seen",
+      [horn("not-known")],
+      [unseen(HORN)],
+      { outcome: "unseen", reason: "not-seen-covered" },
+    ],
+    [
+      "known by neither",
+      [horn("not-known")],
+      [horn("not-known")],
+      { outcome: "unseen", reason: "not-known-by-either" },
+    ],
+  ])("%s", (_name, a, b, expected) => {
+    expect(hornOf(a, b)).toMatchObject(expected);
+  });
+
+  it("never lists as coverage only what is not", () => {
+    expect(hornOf([], [horn("no")])).not.toHaveProperty("coverageOnly");
+  });
+
+  it("splits a lone answer of faults into its atoms", () => {
+    const at = { position: "hood" };
+    const found = entriesOf("body.faults", [], [finding("body.faults", dent, at)]).filter(
+      ({ position }) => position === "hood",
+    );
+    expect(found).toMatchObject([
+      { outcome: "unstated", atom: { of: "fault", kind: "dent", spot: "upper-front", b: 0 } },
+      { outcome: "consistent", coverageOnly: true, atom: { of: "denial", kind: "corrosion", by: "b" } },
+    ]);
+    const stated = entriesOf("body.faults", [finding("body.faults", dent, at)], []).filter(
+      ({ position }) => position === "hood",
+    );
+    expect(stated).toMatchObject([
+      { outcome: "unseen", atom: { of: "fault", a: 0 } },
+      { outcome: "unseen", atom: { of: "denial", by: "a" } },
+    ]);
+  });
+
+  it("takes a lone answer that lists nothing as seen and sound", () => {
+    const nothing = finding("trunk.floor", { kind: "faults", found: [], denied: [] });
+    expect(entriesOf("trunk.floor", [], [nothing])).toMatchObject([
+      { outcome: "consistent", coverageOnly: true, atom: { of: "answer" } },
+    ]);
+  });
+
+  it("judges a lone reading against its limits", () => {
+    expect(treadOf([], [tread(1)])).toMatchObject({
+      outcome: "unstated",
+      limits: [{ a: null, b: { plain: "fail" } }],
+    });
+    expect(treadOf([], [tread(8)])).toMatchObject({
+      outcome: "consistent",
+      coverageOnly: true,
+      limits: [{ a: null, b: { plain: "pass" } }],
+    });
+    expect(treadOf([tread(1)], [])).toMatchObject({
+      outcome: "unseen",
+      limits: [{ a: { plain: "fail" }, b: null }],
+    });
+  });
+});
+
+describe("answers of both sides", () => {
+  it("compares faults atom by atom", () => {
+    const at = { position: "hood" };
+    const entries = entriesOf(
+      "body.faults",
+      [finding("body.faults", dent, at)],
+      [finding("body.faults", dent, at)],
+    );
+    expect(entries.filter(({ position }) => position === "hood")).toMatchObject([
+      { outcome: "agree", standing: "agreed-fault", atom: { a: 0, b: 0 } },
+      { outcome: "agree", reason: "denied-by-both" },
+    ]);
+  });
+
+  it("cannot set answers of two kinds against each other", () => {
+    expect(hornOf([horn("yes")], [finding(HORN, { kind: "presence", value: "present" })])).toMatchObject({
+      outcome: "incomparable",
+      reason: "other-kind",
+      standing: "not-comparable",
+    });
+  });
+
+  it("compares grades on two scales, and knows the same grade", () => {
+    const item = "interior.headliner";
+    const ownScale = {
+      scales: [
+        {
+          id: "percent",
+          name: "Per cent",
+          step: 5,
+          grades: [
+            { id: "low", name: "low" },
+            { id: "high", name: "high" },
+          ],
+        },
+      ],
+    };
+    const graded = (a: Finding, b: Finding) =>
+      compare(statement([a]), inspection([b], ownScale), sheet).entries.find((entry) => entry.item === item);
+    expect(graded(headliner("house", "light-wear"), headliner("house", "light-wear"))).toMatchObject({
+      outcome: "agree",
+      reason: "same-grade",
+    });
+    expect(graded(headliner("house", "light-wear"), headliner("percent", 70))).toMatchObject({
+      outcome: "consistent",
+      reason: "grade-within-wider",
+    });
+    expect(graded(headliner("house", "as-new"), headliner("percent", 30))).toMatchObject({
+      outcome: "differ",
+      direction: "stated-better",
+    });
+    expect(graded(headliner("percent", 70), headliner("percent", 70))).toMatchObject({
+      outcome: "incomparable",
+      reason: "unknown-scale",
+    });
+  });
+
+  it("softens what drifts between days: in doubt where bad, else consistent", () => {
+    expect(entriesOf("electrics.air-conditioning", [cooling("yes")], [cooling("no")])[0]).toMatchObject({
+      outcome: "doubtful",
+      reason: "changed-bad-between-days",
+      standing: "in-doubt",
+      direction: "stated-better",
+    });
+    const time = "2026-05-12T16:00:00Z";
+    expect(
+      entriesOf("electrics.air-conditioning", [cooling("yes", { time })], [cooling("no")])[0],
+    ).toMatchObject({
+      outcome: "differ",
+    });
+    expect(entriesOf("visit.light", [light("daylight")], [light("overcast")])[0]).toMatchObject({
+      outcome: "consistent",
+      reason: "changed-between-days",
+      standing: "not-contradicted",
+    });
+  });
+
+  it("allows the sheet's own use between visits, or the caller's", () => {
+    expect(odometer(61204, 61250)).toMatchObject({ outcome: "agree" });
+    expect(odometer(61204, 61404)).toMatchObject({ outcome: "differ", direction: "stated-better" });
+    expect(odometer(61204, 61404, { "identity.odometer": 250 })).toMatchObject({ outcome: "agree" });
+    expect(odometer(61204, 61100)).toMatchObject({ outcome: "differ", direction: "found-better" });
+  });
+
+  it("judges a check digit from model year 1981", () => {
+    expect(vinFiguresAt(1981)).toMatchObject({ passes: "a" });
+    expect(vinFiguresAt(1980)).toMatchObject({ passes: null });
+  });
+});

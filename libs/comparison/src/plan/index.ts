@@ -1,0 +1,101 @@
+import type { Entry } from "@evenhand/shared/comparison";
+import type { VehicleForm } from "@evenhand/shared/report";
+import type { CompiledItem, CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import { applicablePlaces } from "@evenhand/sheet/expand";
+import { frameOf } from "../fault-matches/index.ts";
+import type { FaultFrame } from "../fault-matches/index.ts";
+
+/** An item at a position, with all a comparison needs to know of it. */
+export type PlannedPlace = {
+  /** A number of its own within the plan, in the order of first meeting. */
+  readonly number: number;
+  readonly compiled: CompiledItem;
+  readonly position: string;
+  readonly frame: FaultFrame;
+  /** What there is to say where neither report speaks of it: always the same. */
+  readonly silent: Entry;
+};
+
+/**
+ * The places of a sheet for work over thousands of findings. Its own memory holds places as they are first met,
+ * which changes no answer: a place is a function of the sheet, the item and the position alone.
+ */
+export type Plan = {
+  readonly sheet: CompiledSheet;
+  /** The place of an item and position. */
+  readonly place: (item: string, position: string) => PlannedPlace;
+  /** How many places have been met: every place's number is less. */
+  readonly count: () => number;
+  /** The places that apply to a car, in sheet order. */
+  readonly applicable: (form: VehicleForm) => readonly PlannedPlace[];
+};
+
+const silentEntry = ({ item }: CompiledItem, position: string): Entry => ({
+  item: item.id,
+  position,
+  atom: { of: "answer" },
+  outcome: "unseen",
+  reason: "not-reported",
+  direction: "neither",
+  consequence: item.consequence,
+  standing: "unseen",
+  firmness: { a: null, b: null },
+  finding: { a: null, b: null },
+});
+
+/** Forms are as many as kinds of car; a service that met more starts over rather than grow. */
+const MOST_FORMS = 512;
+
+const makePlan = (sheet: CompiledSheet): Plan => {
+  const frames = new Map<string, FaultFrame>();
+  const places = new Map<string, Map<string, PlannedPlace>>();
+  const byForm = new Map<string, readonly PlannedPlace[]>();
+
+  let count = 0;
+
+  const makePlace = (compiled: CompiledItem, position: string): PlannedPlace => {
+    const frame = frames.get(compiled.item.id) ?? frameOf(compiled);
+    frames.set(compiled.item.id, frame);
+    count += 1;
+    return { number: count - 1, compiled, position, frame, silent: silentEntry(compiled, position) };
+  };
+  const place = (item: string, position: string): PlannedPlace => {
+    const known = places.get(item)?.get(position);
+    if (known !== undefined) return known;
+    const compiled = sheet.items.get(item);
+    if (compiled?.positionOrder(position) === undefined) {
+      throw new RangeError(
+        `The sheet has no place ${item} at "${position}": check the report before comparing it.`,
+      );
+    }
+    const made = makePlace(compiled, position);
+    const ofItem = places.get(item) ?? new Map<string, PlannedPlace>();
+    places.set(item, ofItem.set(position, made));
+    return made;
+  };
+  const applicable = (form: VehicleForm): readonly PlannedPlace[] => {
+    const key = JSON.stringify(form);
+    const known = byForm.get(key);
+    if (known !== undefined) return known;
+    const list = applicablePlaces(sheet.sheet, form).map(({ item, position }) => place(item.id, position));
+    if (byForm.size >= MOST_FORMS) byForm.clear();
+    byForm.set(key, list);
+    return list;
+  };
+  return { sheet, place, count: () => count, applicable };
+};
+
+const plans = new WeakMap<CompiledSheet, Plan>();
+
+/**
+ * The plan of a sheet, made once for each.
+ *
+ * @example planOf(compileSheet(sheetVersion1)).place("wheels.tread-depth", "left-front").compiled.order
+ */
+export const planOf = (sheet: CompiledSheet): Plan => {
+  const known = plans.get(sheet);
+  if (known !== undefined) return known;
+  const made = makePlan(sheet);
+  plans.set(sheet, made);
+  return made;
+};

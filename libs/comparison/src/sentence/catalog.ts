@@ -1,0 +1,177 @@
+import type { NotSeenReason } from "@evenhand/shared/answer";
+import type { LimitCall } from "@evenhand/shared/comparison";
+import type { Firmness } from "@evenhand/shared/finding";
+import type { Direction, Outcome, Standing } from "@evenhand/shared/outcome";
+import type { ReportKind } from "@evenhand/shared/report";
+import type { Reason } from "../reason/index.ts";
+
+/** Templates: `{a}` and `{b}` are the two answers, `{A}` and `{B}` how each report says a thing, `{theA}` and `{theB}` the reports. */
+export type SentenceKey =
+  | Exclude<Reason, `not-seen-${NotSeenReason}`>
+  | "not-seen"
+  | "not-seen-not-stated"
+  | "same-fault-extents"
+  | "denied-by-both-all"
+  | "denied-found-all"
+  | "denied-not-contradicted-all";
+
+export const SENTENCES: Readonly<Record<SentenceKey, string>> = {
+  "within-delta": "{A} {a}, {B} {b}: the difference of {difference} lies within the {delta} that matters",
+  "not-settled":
+    "{A} {a}, {B} {b}: the difference of {difference} neither confirms nor contradicts, {delta} being what matters",
+  "beyond-chance":
+    "{A} {a}, {B} {b}: the difference of {difference} is more than chance explains, but perhaps less than the {delta} that matters",
+  "beyond-delta": "{A} {a}, {B} {b}: the difference of {difference} is more than the {delta} that matters",
+  "drifts-between-days":
+    "{A} {a}, {B} {b}: the difference of {difference} is more than the {delta} that matters, but this drifts from day to day",
+  "color-within-delta": "The two colors are {difference} apart, within the {delta} that matters",
+  "color-not-settled":
+    "The two colors are {difference} apart, which neither confirms nor contradicts, {delta} being what matters",
+  "color-beyond-chance":
+    "The two colors are {difference} apart, more than chance explains, but perhaps less than the {delta} that matters",
+  "color-beyond-delta": "The two colors are {difference} apart, more than the {delta} that matters",
+  "metallic-from-one-angle": "A metallic color measured from one angle cannot be set against another",
+  "other-geometry":
+    "The two colors were measured with different geometries and cannot be set against each other",
+  "same-grade": "Both call it {a}",
+  "grades-overlap": "{A} {a}, {B} {b}: the two grades cover mostly the same",
+  "grade-within-wider": "{A} {a}, {B} {b}: one lies within the other, which is too coarse to confirm it",
+  "grades-near": "{A} {a}, {B} {b}: near enough for two careful people to differ so",
+  "grades-apart": "{A} {a}, {B} {b}: farther apart than two careful people usually are",
+  "grades-far-apart": "{A} {a}, {B} {b}: too far apart for two views of one condition",
+  "unknown-scale": "{A} {a}, {B} {b}: a grade is on a scale its report does not describe",
+  "same-answer": "Both say {a}",
+  "other-answer": "{A} {a}, {B} {b}",
+  "works-at-times": "{A} {a}, {B} {b}",
+  "changed-between-days": "{A} {a}, {B} {b}, on different days: this changes from day to day",
+  "changed-bad-between-days":
+    "{A} {a}, {B} {b}, on different days: this changes from day to day, so it is only in doubt",
+  "not-known-by-either": "Neither {theA} nor {theB} knows",
+  "not-known-by-statement": "{theA} does not know; {B} {b}",
+  "not-known-by-inspection": "{A} {a}; {theB} could not tell",
+  "found-bad-not-known": "{theA} does not know; {B} {b}",
+  "same-code": "Both read {a}",
+  "one-look-alike": "{A} {a}, {B} {b}: one look-alike character apart, probably misread",
+  "two-exchanged": "{A} {a}, {B} {b}: two neighboring characters exchanged, probably misread",
+  "other-code": "{A} {a}, {B} {b}",
+  "same-fault": "Both report {fault}",
+  "same-fault-extents":
+    "Both report {fault}, {a} and {b}: the difference of {difference} lies within the {delta} that matters",
+  "extent-not-given": "Both report {fault}, only one of them with its extent",
+  "extent-not-settled":
+    "Both report {fault}, {a} and {b}: the difference of {difference} is too uncertain to tell, {delta} being what matters",
+  "extent-beyond-chance":
+    "Both report {fault}, {a} and {b}: the difference of {difference} is more than chance explains, but perhaps less than the {delta} that matters",
+  "extent-beyond-delta":
+    "Both report {fault}, {a} and {b}: the difference of {difference} is more than the {delta} that matters",
+  "disclosed-not-found": "{theA} reports {fault}; {theB} did not find it",
+  "denied-found": "{theA} says there is no {kind}; {B} {fault}",
+  "denied-found-all": "{theA} says there are no faults; {B} {fault}",
+  "denied-by-both": "Both say there is no {kind}",
+  "denied-by-both-all": "Both say there are no faults beyond any they list",
+  "denied-not-contradicted": "{theA} says there is no {kind}; {theB} does not speak of it",
+  "denied-not-contradicted-all":
+    "{theA} says there are no faults beyond any it lists; {theB} does not deny the rest",
+  "nothing-claimed": "Neither {theA} nor {theB} claims anything here",
+  "not-reported": "Neither {theA} nor {theB} speaks of it",
+  "stated-not-inspected": "{A} {a}; {theB} does not speak of it",
+  "not-known-nor-stated": "{theA} says nothing of it, and {theB} could not tell",
+  "not-seen": "{A} {a}; in {theB} not seen: {reason}",
+  "not-seen-not-stated": "{theA} says nothing of it, and in {theB} it was not seen: {reason}",
+  "found-bad-not-stated": "{B} {b}; {theA} says nothing of it",
+  "found-bad-statement-unseen": "{B} {b}; {theA} did not see it",
+  "seen-sound-not-stated": "{B} {b}, sound; {theA} says nothing of it",
+  "seen-sound-statement-unseen": "{B} {b}, sound; {theA} did not see it",
+  "other-kind": "The two answers are of different kinds and cannot be set against each other",
+};
+
+/** How a report of each kind says a thing, and what it is called. */
+export const REPORTS: Readonly<Record<ReportKind, { readonly says: string; readonly name: string }>> = {
+  acquisition: { says: "on acquisition", name: "the acquisition report" },
+  statement: { says: "stated", name: "the statement" },
+  inspection: { says: "found", name: "the inspection" },
+  collection: { says: "on collection", name: "the collection report" },
+  delivery: { says: "on delivery", name: "the delivery report" },
+};
+
+/** What may follow a sentence's main clause. */
+export const CLAUSES = {
+  byEye: "{value} by eye",
+  useAllowed: "{difference} beyond the {allowed} of use allowed between the visits",
+  withinUse: "{difference} after the {allowed} of use allowed between the visits",
+  limitLeast: "; at least {limit} is required: {calls}",
+  limitMost: "; at most {limit} is allowed: {calls}",
+  limitBoth: "{theA} {callA}, {theB} {callB}",
+  limitOne: "{report} {call}",
+  passesA: "; only the number in {theA} passes its check digit",
+  passesB: "; only the number in {theB} passes its check digit",
+  passesBoth: "; both pass their check digits",
+  passesNeither: "; neither passes its check digit",
+  at: "{fault} at {spot}",
+  noneDenied: "no {kind}",
+  noneAtAll: "no faults",
+  nothingListed: "nothing listed",
+  colorOf: "L* {L}, a* {a}, b* {b}",
+} as const;
+
+export const LIMIT_CALLS: Readonly<Record<LimitCall["call"], string>> = {
+  meets: "meets it",
+  marginal: "may or may not meet it",
+  fails: "fails it",
+};
+
+export const NOT_SEEN: Readonly<Record<NotSeenReason, string>> = {
+  "not-reached": "not reached",
+  "not-tested": "not tested",
+  "needs-dismantling": "needs dismantling",
+  "not-permitted": "not permitted",
+  unsafe: "unsafe",
+  weather: "weather",
+  "no-tool": "no tool for it",
+  covered: "covered",
+  "no-time": "no time",
+};
+
+export const OUTCOMES: Readonly<Record<Outcome, string>> = {
+  agree: "agree",
+  consistent: "consistent",
+  doubtful: "doubtful",
+  differ: "differ",
+  unseen: "unseen",
+  unstated: "unstated",
+  incomparable: "incomparable",
+};
+
+export const STANDINGS: Readonly<Record<Standing, string>> = {
+  confirmed: "confirmed",
+  "not-contradicted": "not contradicted",
+  "too-coarse": "too coarse to test",
+  "in-doubt": "in doubt",
+  differs: "differs",
+  "contradicted-by-figures": "contradicted by figures",
+  "not-mentioned": "not mentioned",
+  unseen: "unseen",
+  "not-comparable": "not comparable",
+  "agreed-fault": "agreed fault",
+};
+
+export const DIRECTIONS: Readonly<Record<Direction, string>> = {
+  "stated-better": "stated better",
+  "found-better": "found better",
+  neither: "neither better",
+};
+
+export const FIRMNESSES: Readonly<Record<Firmness, string>> = {
+  asserted: "asserted",
+  hedged: "hedged",
+  "second-hand": "second-hand",
+};
+
+export const WORKING = {
+  yes: "working",
+  no: "not working",
+  intermittent: "working at times",
+  "not-known": "not known",
+} as const;
+
+export const PRESENCE = { present: "present", absent: "absent", "not-known": "not known" } as const;

@@ -1,0 +1,14 @@
+/**
+ * A template with its places filled. A place nothing fills stays visible, so that a fault in the catalog is seen.
+ *
+ * @example fill("{a} and {b}", { a: "left", b: "right" }) // "left and right"
+ */
+export const fill = (template: string, values: Readonly<Record<string, string>>): string =>
+  template.replaceAll(/\{(\w+)\}/g, (place, name: string) => values[name] ?? place);
+
+/** The first letter made a capital and a full stop at the end. */
+export const asSentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+
+/** Several things in a row, the last with "and": "6, 6 and 5". */
+export const list = (things: readonly string[]): string =>
+  things.length < 2 ? things.join("") : `${things.slice(0, -1).join(", ")} and ${things.at(-1) ?? ""}`;

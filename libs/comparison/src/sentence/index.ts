@@ -1,0 +1,218 @@
+import type { NotSeenReason } from "@evenhand/shared/answer";
+import type {
+  CodeFigures,
+  Entry,
+  LimitFigures,
+  ReadingFigures,
+  SideFigures,
+} from "@evenhand/shared/comparison";
+import type { Firmness } from "@evenhand/shared/finding";
+import type { Direction, Outcome, Standing } from "@evenhand/shared/outcome";
+import type { Report, ReportKind } from "@evenhand/shared/report";
+import type { Item, Sheet } from "@evenhand/shared/sheet";
+import { formatExact, formatMeasured, formatUnit, formatValue } from "../format-figure/index.ts";
+import {
+  CLAUSES,
+  DIRECTIONS,
+  FIRMNESSES,
+  LIMIT_CALLS,
+  NOT_SEEN,
+  OUTCOMES,
+  REPORTS,
+  SENTENCES,
+  STANDINGS,
+} from "./catalog.ts";
+import type { SentenceKey } from "./catalog.ts";
+import { asSentence, fill } from "./fill.ts";
+import { describeAnswer, faultAt, faultWords, kindWords } from "./words.ts";
+import type { SideAnswer } from "./words.ts";
+
+export type { SideAnswer } from "./words.ts";
+
+/** What an entry's sentence is made from beside the entry: the item's words and both answers. */
+export type SentenceContext = {
+  readonly sheet: Sheet;
+  readonly a: SideAnswer | null;
+  readonly b: SideAnswer | null;
+  readonly kinds: { readonly a: ReportKind; readonly b: ReportKind };
+};
+
+/** How an outcome is called; its sign stands in the contract. */
+export const outcomeWords = (outcome: Outcome): string => OUTCOMES[outcome];
+/** How an entry's standing for the buyer is called. */
+export const standingWords = (standing: Standing): string => STANDINGS[standing];
+/** How a direction is called. */
+export const directionWords = (direction: Direction): string => DIRECTIONS[direction];
+/** How firmly a thing was said. */
+export const firmnessWords = (firmness: Firmness): string => FIRMNESSES[firmness];
+/** Why a thing was not seen. */
+export const notSeenWords = (reason: NotSeenReason): string => NOT_SEEN[reason];
+
+type Values = Record<string, string>;
+
+const meanWords = (side: SideFigures, unit: ReadingFigures["unit"]): string => {
+  const value = formatValue(side.mean, side.standardUncertainty, unit);
+  return side.byEye ? fill(CLAUSES.byEye, { value }) : value;
+};
+
+const differenceWords = (figures: ReadingFigures): string => {
+  const { difference, expandedUncertainty, unit, useAllowed } = figures;
+  const words = formatMeasured(Math.abs(difference), expandedUncertainty, unit);
+  if (useAllowed === undefined) return words;
+  const allowed = formatExact(useAllowed) + formatUnit(unit);
+  return fill(difference === 0 ? CLAUSES.withinUse : CLAUSES.useAllowed, { difference: words, allowed });
+};
+
+const readingValues = (figures: ReadingFigures): Values => ({
+  a: meanWords(figures.a, figures.unit),
+  b: meanWords(figures.b, figures.unit),
+  difference: differenceWords(figures),
+  delta: formatExact(figures.delta) + formatUnit(figures.unit),
+});
+
+const figureValues = (entry: Entry): Values => {
+  const { figures } = entry;
+  if (figures?.of === "reading") return readingValues(figures);
+  if (figures?.of !== "color") return {};
+  return {
+    difference: formatMeasured(figures.deltaE, figures.expandedUncertainty, "dE"),
+    delta: formatExact(figures.delta) + formatUnit("dE"),
+  };
+};
+
+const faultOf = (entry: Entry, side: "a" | "b", answer: SideAnswer | null) => {
+  if (entry.atom.of !== "fault" || answer?.answer.kind !== "faults") return undefined;
+  const index = entry.atom[side];
+  return index === undefined ? undefined : answer.answer.found[index];
+};
+
+/** What one side said of the entry's atom: the one fault or denial it is about, else the whole answer. */
+const saidBy = (entry: Entry, side: "a" | "b", context: SentenceContext, item: Item): string => {
+  const answer = context[side];
+  if (answer === null) return "";
+  const fault = faultOf(entry, side, answer);
+  if (fault !== undefined) return faultWords(fault, item, context.sheet);
+  if (entry.atom.of !== "denial") return describeAnswer(answer, item, context.sheet);
+  const { kind } = entry.atom;
+  return kind === "all"
+    ? CLAUSES.noneAtAll
+    : fill(CLAUSES.noneDenied, { kind: kindWords(kind, context.sheet) });
+};
+
+const atomValues = ({ atom }: Entry, item: Item, sheet: Sheet): Values => {
+  if (atom.of === "fault") {
+    return { fault: faultAt(atom.kind, atom.spot, item, sheet), kind: kindWords(atom.kind, sheet) };
+  }
+  return atom.of === "denial" ? { kind: kindWords(atom.kind, sheet) } : {};
+};
+
+const isKey = (key: string): key is SentenceKey => Object.hasOwn(SENTENCES, key);
+
+const WITH_ALL: readonly string[] = ["denied-by-both", "denied-not-contradicted"];
+
+const deniesAll = (side: SideAnswer | null): boolean =>
+  side?.answer.kind === "faults" && side.answer.denied === "all";
+
+const keyOf = (entry: Entry, context: SentenceContext): string => {
+  const { reason, atom } = entry;
+  if (reason.startsWith("not-seen-"))
+    return context.a === null || context.a.answer.kind === "not-seen" ? "not-seen-not-stated" : "not-seen";
+  if (reason === "same-fault" && entry.figures !== undefined) return "same-fault-extents";
+  if (reason === "denied-found" && deniesAll(context.a)) return "denied-found-all";
+  return WITH_ALL.includes(reason) && atom.of === "denial" && atom.kind === "all" ? `${reason}-all` : reason;
+};
+
+const notSeenReason = ({ reason }: Entry): Values => {
+  const why = reason.startsWith("not-seen-") ? reason.slice("not-seen-".length) : "";
+  return Object.hasOwn(NOT_SEEN, why)
+    ? { reason: Object.entries(NOT_SEEN).find(([key]) => key === why)?.[1] ?? "" }
+    : {};
+};
+
+const passesClause = ({ figures }: Entry): string => {
+  if (figures?.of !== "code" || figures.passes === null) return "";
+  const clauses: Record<NonNullable<CodeFigures["passes"]>, string> = {
+    a: CLAUSES.passesA,
+    b: CLAUSES.passesB,
+    both: CLAUSES.passesBoth,
+    neither: CLAUSES.passesNeither,
+  };
+  return figures.a === figures.b ? "" : clauses[figures.passes];
+};
+
+const callOf = (report: string | undefined, call: string): string =>
+  fill(CLAUSES.limitOne, { report: report ?? "", call });
+
+const limitCalls = ({ a, b }: LimitFigures, reports: Values): string => {
+  if (a !== null && b !== null) {
+    return fill(CLAUSES.limitBoth, { ...reports, callA: LIMIT_CALLS[a.call], callB: LIMIT_CALLS[b.call] });
+  }
+  if (a !== null) return callOf(reports.theA, LIMIT_CALLS[a.call]);
+  return b === null ? "" : callOf(reports.theB, LIMIT_CALLS[b.call]);
+};
+
+/** Limits are spoken of where a side does not surely meet them. */
+const limitClauses = (limits: readonly LimitFigures[], reports: Values): string =>
+  limits
+    .filter(({ a, b }) =>
+      [a, b].some((call) => call !== null && (call.call !== "meets" || call.plain === "fail")),
+    )
+    .map((limit) =>
+      fill(limit.side === "min" ? CLAUSES.limitLeast : CLAUSES.limitMost, {
+        limit: formatExact(limit.value) + formatUnit(limit.unit),
+        calls: limitCalls(limit, reports),
+      }),
+    )
+    .join("");
+
+/**
+ * One plain sentence for an entry, made from its codes and figures: both answers with their units, the difference
+ * with its expanded uncertainty to two digits (JCGM 100:2008, 7.2.6), and what matters. The item's name is not part
+ * of it.
+ *
+ * @throws {RangeError} when the sheet does not hold the entry's item, or the reason has no sentence
+ * @example sentence(entry, context)
+ * // "Stated 8.00⁄32 in, found 4.00⁄32 in: the difference of 4.00 ± 0.75⁄32 in is more than the 2⁄32 in that matters."
+ */
+export const sentence = (entry: Entry, context: SentenceContext): string => {
+  const item = context.sheet.items.find(({ id }) => id === entry.item);
+  if (item === undefined) throw new RangeError(`The sheet holds no item ${entry.item}.`);
+  const key = keyOf(entry, context);
+  if (!isKey(key)) throw new RangeError(`There is no sentence for the reason ${entry.reason}.`);
+  const { a, b } = context.kinds;
+  const reports = { A: REPORTS[a].says, B: REPORTS[b].says, theA: REPORTS[a].name, theB: REPORTS[b].name };
+  const said = { a: saidBy(entry, "a", context, item), b: saidBy(entry, "b", context, item) };
+  const values = {
+    ...reports,
+    ...said,
+    ...figureValues(entry),
+    ...atomValues(entry, item, context.sheet),
+    ...notSeenReason(entry),
+  };
+  const clauses = fill(passesClause(entry), reports) + limitClauses(entry.limits ?? [], reports);
+  return asSentence(fill(SENTENCES[key], values) + clauses);
+};
+
+type ReportWords = Pick<Report, "kind" | "findings" | "scales">;
+
+const sideAnswer = (report: ReportWords, index: number | null): SideAnswer | null => {
+  const finding = index === null ? undefined : report.findings[index];
+  return finding === undefined ? null : { answer: finding.answer, scales: report.scales };
+};
+
+/**
+ * What `sentence` needs, out of the two reports that were compared.
+ *
+ * @example sentence(entry, sentenceContext(entry, sheet, statement, inspection))
+ */
+export const sentenceContext = (
+  entry: Entry,
+  sheet: Sheet,
+  a: ReportWords,
+  b: ReportWords,
+): SentenceContext => ({
+  sheet,
+  a: sideAnswer(a, entry.finding.a),
+  b: sideAnswer(b, entry.finding.b),
+  kinds: { a: a.kind, b: b.kind },
+});

@@ -1,0 +1,266 @@
+import { describe, expect, it } from "vitest";
+import { Answer as AnswerSchema, NotSeenReason } from "@evenhand/shared/answer";
+import type { Answer } from "@evenhand/shared/answer";
+import type { Finding } from "@evenhand/shared/finding";
+import { Outcome, Standing } from "@evenhand/shared/outcome";
+import type { Report } from "@evenhand/shared/report";
+import { finding, inspection, sheet, statement } from "../../testing/small-reports.ts";
+import { compare } from "../compare/index.ts";
+import type { CompareOptions } from "../compare/index.ts";
+import {
+  directionWords,
+  firmnessWords,
+  notSeenWords,
+  outcomeWords,
+  sentence,
+  sentenceContext,
+  standingWords,
+} from "./index.ts";
+
+type Sides = { a?: Partial<Report>; b?: Partial<Report>; options?: CompareOptions };
+
+/** The sentences about the place of the given findings. */
+const say = (a: Finding | null, b: Finding | null, { a: moreA, b: moreB, options }: Sides = {}): string[] => {
+  const [first, second] = [statement(a ? [a] : [], moreA), inspection(b ? [b] : [], moreB)];
+  const place = a ?? b;
+  return compare(first, second, sheet, options)
+    .entries.filter(({ item, position }) => item === place?.item && position === place.position)
+    .map((entry) =>
+      sentence(entry, sentenceContext(entry, sheet.sheet, first, second)).replaceAll("\u00A0", " "),
+    );
+};
+
+const about =
+  (item: string, position = "") =>
+  (answer: Answer, more: Partial<Finding> = {}): Finding =>
+    finding(item, answer, { position, ...more });
+const horn = about("electrics.horn");
+const works = (value: "yes" | "no" | "not-known") => horn({ kind: "working", value });
+const tread = (...values: number[]) =>
+  about("wheels.tread-depth", "left-front")(
+    { kind: "reading", unit: "1/32in", values: values.map((value) => ({ value })) },
+    { instrument: "gauge" },
+  );
+const miles = (value: number) =>
+  about("identity.odometer")({ kind: "reading", unit: "mi", values: [{ value }] }, { instrument: "gauge" });
+const gauge = { instruments: [{ id: "gauge", name: "tread gauge" }] };
+const gauged = { a: gauge, b: gauge };
+
+describe("a sentence about readings", () => {
+  it("gives both, the difference with its uncertainty, and what matters", () => {
+    expect(say(tread(8, 8, 8), tread(4, 4, 4), gauged)).toEqual([
+      "Stated 8.00⁄32 in, found 4.00⁄32 in: the difference of 3.5 ± 1.0⁄32 in beyond the 0.5⁄32 in of use allowed between the visits is more than the 2⁄32 in that matters.",
+    ]);
+    expect(say(tread(8, 8, 8), tread(8, 8, 8), gauged)).toEqual([
+      "Stated 8.00⁄32 in, found 8.00⁄32 in: the difference of 0.0 ± 1.0⁄32 in lies within the 2⁄32 in that matters.",
+    ]);
+  });
+
+  it("says when it was by eye", () => {
+    expect(say(tread(8, 8, 8), tread(8, 8, 8), { a: gauge })[0]).toMatch(
+      /^Stated 8\.00⁄32 in, found [\d.]+⁄32 in by eye: .*neither confirms nor contradicts/,
+    );
+  });
+
+  it("speaks of a limit that is not surely met", () => {
+    expect(say(tread(5, 5, 5), tread(1, 1, 1), gauged)[0]).toMatch(
+      /; at least 2⁄32 in is required: the statement meets it, the inspection fails it\.$/,
+    );
+    expect(say(null, tread(1, 1, 1), gauged)[0]).toBe(
+      "Found 1, 1 and 1⁄32 in; the statement says nothing of it; at least 2⁄32 in is required: the inspection fails it.",
+    );
+    expect(say(tread(2, 2, 2), null, gauged)[0]).toMatch(/required: the statement may or may not meet it\.$/);
+  });
+
+  it("speaks of the use allowed between the visits", () => {
+    expect(say(miles(61204), miles(61404), gauged)[0]).toMatch(
+      /: the difference of 150\.\d+ ± 0\.\d+ mi beyond the 50 mi of use allowed between the visits is more than/,
+    );
+    expect(say(miles(61204), miles(61214), gauged)[0]).toMatch(
+      / ± 0\.\d+ mi after the 50 mi of use allowed between the visits lies within/,
+    );
+  });
+});
+
+describe("a sentence about silence", () => {
+  it.each([
+    [works("yes"), null, "Stated working; the inspection does not speak of it."],
+    [
+      works("yes"),
+      horn({ kind: "not-seen", reason: "no-tool" }),
+      "Stated working; in the inspection not seen: no tool for it.",
+    ],
+    [
+      null,
+      horn({ kind: "not-seen", reason: "covered" }),
+      "The statement says nothing of it, and in the inspection it was not seen: covered.",
+    ],
+    [
+      horn({ kind: "not-seen", reason: "no-time" }),
+      horn({ kind: "not-seen", reason: "covered" }),
+      "The statement says nothing of it, and in the inspection it was not seen: covered.",
+    ],
+    [null, works("no"), "Found not working; the statement says nothing of it."],
+    [null, works("yes"), "Found working, sound; the statement says nothing of it."],
+    [works("not-known"), works("no"), "The statement does not know; found not working."],
+    [works("yes"), works("not-known"), "Stated working; the inspection could not tell."],
+  ])("%#", (a, b, text) => {
+    expect(say(a, b)).toEqual([text]);
+  });
+});
+
+const hood = about("body.faults", "hood");
+const rust = (millimeters: number) => ({
+  kind: "corrosion",
+  spot: "lower-rear",
+  extent: { value: millimeters, unit: "mm" as const },
+});
+
+describe("a sentence about faults", () => {
+  it("speaks of each fault and denial by itself", () => {
+    const stated = hood({ kind: "faults", found: [rust(40)], denied: ["dent", "filler"] });
+    const found = hood({
+      kind: "faults",
+      found: [rust(300), { kind: "dent", spot: "upper-front" }],
+      denied: ["filler"],
+    });
+    const [denied, both, agreed] = say(stated, found);
+    expect(denied).toBe("The statement says there is no dent; found dent at upper front.");
+    expect(both).toMatch(
+      /^Both report corrosion at lower rear, 40\.\d mm by eye and 300 mm by eye: the difference of 260 ± \d\d mm is more than the 85 mm that matters\.$/,
+    );
+    expect(agreed).toBe("Both say there is no filler.");
+  });
+
+  it("tells all from a kind", () => {
+    const none = hood({ kind: "faults", found: [], denied: "all" });
+    expect(say(none, none)).toEqual(["Both say there are no faults beyond any they list."]);
+    expect(say(none, hood({ kind: "faults", found: [rust(40)], denied: [] }))).toEqual([
+      "The statement says there are no faults; found corrosion at lower rear.",
+    ]);
+    expect(say(hood({ kind: "faults", found: [rust(40)], denied: [] }), none)).toEqual([
+      "The statement reports corrosion at lower rear; the inspection did not find it.",
+    ]);
+    expect(say(none, hood({ kind: "faults", found: [], denied: [] }))[0]).toMatch(
+      /^The statement says there are no faults beyond any it lists/,
+    );
+    expect(say(null, none)).toEqual(["Found no faults, sound; the statement says nothing of it."]);
+    expect(say(null, hood({ kind: "faults", found: [rust(40)], denied: ["dent"] }))).toEqual([
+      "Found corrosion at lower rear, 40 mm; the statement says nothing of it.",
+      "Found no dent, sound; the statement says nothing of it.",
+    ]);
+  });
+
+  it("needs no extents", () => {
+    const dent = hood({ kind: "faults", found: [{ kind: "dent" }], denied: [] });
+    expect(say(dent, dent)).toEqual(["Both report dent."]);
+  });
+});
+
+describe("a sentence about other answers", () => {
+  it("says which number passes its check digit", () => {
+    const vin = about("identity.vin", "main-plate");
+    const vehicle = { vehicle: { ...statement([]).vehicle, modelYear: 2003 } };
+    const [right, wrong] = [
+      vin({ kind: "code", text: "1HGCM82633A004352" }),
+      vin({ kind: "code", text: "1HGCM8Z633A004352" }),
+    ];
+    expect(say(right, wrong, { a: vehicle, b: vehicle })).toEqual([
+      "Stated 1HGCM82633A004352, found 1HGCM8Z633A004352: one look-alike character apart, probably misread; only the number in the statement passes its check digit.",
+    ]);
+    expect(say(right, right, { a: vehicle, b: vehicle })).toEqual(["Both read 1HGCM82633A004352."]);
+  });
+
+  it("says grades in words, on any scale, without numbers for the house's", () => {
+    const headliner = about("interior.headliner");
+    const own = {
+      scales: [
+        {
+          id: "stars",
+          name: "Stars",
+          grades: [
+            { id: "s1", name: "one star" },
+            { id: "s2", name: "two stars" },
+          ],
+        },
+        {
+          id: "percent",
+          name: "Per cent",
+          step: 10,
+          grades: [
+            { id: "low", name: "low" },
+            { id: "high", name: "high" },
+          ],
+        },
+      ],
+    };
+    expect(
+      say(
+        headliner({ kind: "grade", scale: "house", value: "light-wear" }),
+        headliner({ kind: "grade", scale: "house", value: "spent" }),
+      ),
+    ).toEqual(["Stated light wear, found spent: too far apart for two views of one condition."]);
+    expect(
+      say(
+        headliner({ kind: "grade", scale: "stars", value: "s2" }),
+        headliner({ kind: "grade", scale: "percent", value: 90 }),
+        { a: own, b: own },
+      )[0],
+    ).toMatch(/^Stated two stars, found 90%: /);
+  });
+
+  it("says choices, presence and colors in words", () => {
+    const originality = about("identity.originality", "engine");
+    const choice = (option: string) => originality({ kind: "choice", option });
+    expect(say(choice("original-to-car"), choice("right-type"))).toEqual([
+      "Stated original to the car, found right type.",
+    ]);
+    const spare = about("trunk.spare");
+    expect(
+      say(spare({ kind: "presence", value: "present" }), spare({ kind: "presence", value: "absent" })),
+    ).toEqual(["Stated present, found absent."]);
+    const paint = (L: number) =>
+      about(
+        "body.color",
+        "hood",
+      )({ kind: "color", geometry: "45/0", metallic: false, values: [{ L, a: 10, b: -20 }] });
+    expect(say(paint(40), paint(60))[0]).toMatch(
+      /^The two colors are 20\.\d+ ± 0\.\d+ ΔE₀₀ apart, more than the 2 ΔE₀₀ that matters\.$/,
+    );
+    expect(say(null, paint(40))).toEqual([
+      "Found L* 40.0, a* 10.0, b* −20.0, sound; the statement says nothing of it.",
+    ]);
+  });
+
+  it("names the reports by what they are", () => {
+    expect(say(works("yes"), works("no"), { a: { kind: "collection" }, b: { kind: "delivery" } })).toEqual([
+      "On collection working, on delivery not working.",
+    ]);
+    expect(say(works("yes"), null, { a: { kind: "acquisition" } })).toEqual([
+      "On acquisition working; the inspection does not speak of it.",
+    ]);
+  });
+});
+
+describe("the catalog", () => {
+  it("has words for every outcome, standing, reason not seen, direction and firmness", () => {
+    const words = [
+      ...Outcome.options.map(outcomeWords),
+      ...Standing.options.map(standingWords),
+      ...NotSeenReason.options.map(notSeenWords),
+      directionWords("stated-better"),
+      firmnessWords("second-hand"),
+    ];
+    expect(words.every((word) => /^[a-z][a-z -]+$/.test(word))).toBe(true);
+    expect(AnswerSchema.options).toHaveLength(9);
+  });
+
+  it("refuses what it has no words for", () => {
+    const [entry] = compare(statement([]), inspection([]), sheet).entries;
+    if (entry === undefined) throw new Error("no entry");
+    const context = sentenceContext(entry, sheet.sheet, statement([]), inspection([]));
+    expect(() => sentence({ ...entry, reason: "because" }, context)).toThrow(/because/);
+    expect(() => sentence({ ...entry, item: "electrics.cannon" }, context)).toThrow(/cannon/);
+    expect(sentence(entry, context)).toBe("Neither the statement nor the inspection speaks of it.");
+  });
+});

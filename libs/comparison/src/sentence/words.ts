@@ -1,0 +1,91 @@
+import type { Answer, AnswerOf, Fault } from "@evenhand/shared/answer";
+import type { GradeScale } from "@evenhand/shared/report";
+import { HouseGrade } from "@evenhand/shared/sheet";
+import type { Item, Sheet } from "@evenhand/shared/sheet";
+import { formatExact, formatNumber, formatUnit } from "../format-figure/index.ts";
+import { CLAUSES, NOT_SEEN, PRESENCE, WORKING } from "./catalog.ts";
+import { fill, list } from "./fill.ts";
+
+/** One side's answer, with the scales its report describes. */
+export type SideAnswer = { readonly answer: Answer; readonly scales: readonly GradeScale[] };
+
+/** A kind of fault as the sheet names it. */
+export const kindWords = (kind: string, sheet: Sheet): string =>
+  sheet.faultKinds.find(({ id }) => id === kind)?.words.american ?? kind;
+
+/** A spot as the item's drawing names it. */
+const spotWords = (spot: string, item: Item, sheet: Sheet): string => {
+  const drawing = sheet.drawings.find(({ id }) => id === item.faults?.drawing);
+  return drawing?.cells.find(({ id }) => id === spot)?.words.american ?? spot;
+};
+
+const extentWords = ({ extent }: Fault): string =>
+  extent === undefined ? "" : `, ${formatExact(extent.value)}${formatUnit(extent.unit)}`;
+
+/** A fault with its spot: "corrosion at lower rear". */
+export const faultAt = (kind: string, spot: string | undefined, item: Item, sheet: Sheet): string => {
+  const fault = kindWords(kind, sheet);
+  return spot === undefined ? fault : fill(CLAUSES.at, { fault, spot: spotWords(spot, item, sheet) });
+};
+
+/** A fault as one side wrote it: "corrosion at lower rear, 40 mm". */
+export const faultWords = (fault: Fault, item: Item, sheet: Sheet): string =>
+  faultAt(fault.kind, fault.spot, item, sheet) + extentWords(fault);
+
+const faultsWords = ({ found, denied }: AnswerOf<"faults">, item: Item, sheet: Sheet): string => {
+  const said = found.map((fault) => faultWords(fault, item, sheet));
+  if (denied === "all" && found.length === 0) return CLAUSES.noneAtAll;
+  const none =
+    denied === "all" ? [] : denied.map((kind) => fill(CLAUSES.noneDenied, { kind: kindWords(kind, sheet) }));
+  return said.length + none.length === 0 ? CLAUSES.nothingListed : list([...said, ...none]);
+};
+
+const readingWords = ({ values, unit }: AnswerOf<"reading">): string =>
+  list(values.map(({ value }) => formatExact(value))) + formatUnit(unit);
+
+const colorWords = ({ values }: AnswerOf<"color">): string =>
+  list(
+    values.map(({ L, a, b }) =>
+      fill(CLAUSES.colorOf, { L: formatNumber(L, 1), a: formatNumber(a, 1), b: formatNumber(b, 1) }),
+    ),
+  );
+
+const isHouseGrade = (value: unknown): boolean => HouseGrade.options.some((grade) => grade === value);
+
+const gradeWords = ({ scale, value }: AnswerOf<"grade">, scales: readonly GradeScale[]): string => {
+  if (typeof value === "number") return `${formatExact(value)}%`;
+  if (scale === "house" && isHouseGrade(value)) return value.replaceAll("-", " ");
+  const own = scales.find(({ id }) => id === scale);
+  return own?.grades.find(({ id }) => id === value)?.name ?? value.replaceAll("-", " ");
+};
+
+const optionWords = (option: string, item: Item): string =>
+  item.choice?.options.find(({ id }) => id === option)?.words.american ?? option;
+
+/**
+ * An answer as one reads it, in its own units and its own grades.
+ *
+ * @example describeAnswer({ answer: { kind: "working", value: "no" }, scales: [] }, horn, sheet) // "not working"
+ */
+export const describeAnswer = ({ answer, scales }: SideAnswer, item: Item, sheet: Sheet): string => {
+  switch (answer.kind) {
+    case "reading":
+      return readingWords(answer);
+    case "color":
+      return colorWords(answer);
+    case "grade":
+      return gradeWords(answer, scales);
+    case "working":
+      return WORKING[answer.value];
+    case "presence":
+      return PRESENCE[answer.value];
+    case "choice":
+      return optionWords(answer.option, item);
+    case "code":
+      return answer.text;
+    case "faults":
+      return faultsWords(answer, item, sheet);
+    case "not-seen":
+      return NOT_SEEN[answer.reason];
+  }
+};

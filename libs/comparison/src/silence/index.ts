@@ -1,0 +1,125 @@
+import type { AnswerOf } from "@evenhand/shared/answer";
+import type { Atom, LimitFigures } from "@evenhand/shared/comparison";
+import type { Finding } from "@evenhand/shared/finding";
+import type { Instrument } from "@evenhand/shared/report";
+import type { ReadingSpec } from "@evenhand/shared/sheet";
+import { combineUncertainty } from "@evenhand/measurement/combine-uncertainty";
+import { welchSatterthwaite } from "@evenhand/measurement/welch-satterthwaite";
+import { NOT_KNOWN } from "../compare-choice/index.ts";
+import { SEEN_SOUND, deniedKinds, faultAtom } from "../compare-faults/index.ts";
+import { matchFaults } from "../fault-matches/index.ts";
+import type { FaultFrame } from "../fault-matches/index.ts";
+import type { Judgment } from "../judgment/index.ts";
+import { limitFigures } from "../limit-figures/index.ts";
+import type { LimitSide } from "../limit-figures/index.ts";
+import { readSide, uncertaintyParts } from "../reading-side/index.ts";
+
+/** `coverageOnly`: seen, sound and not stated. */
+export type SilenceJudgment = Judgment & { readonly coverageOnly?: boolean };
+
+type Unseen = { readonly outcome: "unseen"; readonly direction: "neither"; readonly standing: "unseen" };
+const UNSEEN: Unseen = { outcome: "unseen", direction: "neither", standing: "unseen" };
+
+/** Whether an answer is a claim at all: "not seen" and "not known" are not. */
+export const isClaim = (finding: Finding | undefined): boolean => {
+  if (finding === undefined) return false;
+  const { answer } = finding;
+  switch (answer.kind) {
+    case "not-seen":
+      return false;
+    case "working":
+    case "presence":
+      return answer.value !== NOT_KNOWN;
+    case "choice":
+      return answer.option !== NOT_KNOWN;
+    default:
+      return true;
+  }
+};
+
+const wasSeen = (finding: Finding | undefined): boolean =>
+  finding !== undefined && finding.answer.kind !== "not-seen";
+
+/** Why the inspection has nothing to say of it. */
+const whyUnseen = (a: Finding | undefined, b: Finding | undefined): SilenceJudgment => {
+  if (b?.answer.kind === "not-seen") return { ...UNSEEN, reason: `not-seen-${b.answer.reason}` };
+  if (b !== undefined) return { ...UNSEEN, reason: "not-known-nor-stated" };
+  return { ...UNSEEN, reason: wasSeen(a) ? "stated-not-inspected" : "not-reported" };
+};
+
+const whatTheStatementLeftOut = (a: Finding | undefined, bad: boolean): SilenceJudgment => {
+  const unseen = a !== undefined;
+  if (!bad) return unseen ? { ...SEEN_SOUND, reason: "seen-sound-statement-unseen" } : SEEN_SOUND;
+  return {
+    outcome: "unstated",
+    reason: unseen ? "found-bad-statement-unseen" : "found-bad-not-stated",
+    direction: "neither",
+    standing: "not-mentioned",
+  };
+};
+
+/** Whether one side at least has nothing to set against the other's answer. */
+export const isSilence = (a: Finding | undefined, b: Finding | undefined): boolean =>
+  !wasSeen(a) || !wasSeen(b);
+
+/**
+ * What is to be said where one side at least is silent or did not see. Not seen by the inspection: unseen, whatever was
+ * stated. Seen by the inspection alone: unstated where bad; where sound, agreement on nothing, for coverage only.
+ *
+ * @param bad whether the inspection's answer says the thing is bad
+ * @example judgeSilence(undefined, hornDead, true).outcome // "unstated"
+ */
+export const judgeSilence = (
+  a: Finding | undefined,
+  b: Finding | undefined,
+  bad: boolean,
+): SilenceJudgment => (isClaim(b) ? whatTheStatementLeftOut(a, bad) : whyUnseen(a, b));
+
+/**
+ * The atoms of an answer of faults that stands alone: each fault and each denied kind, in the sheet's order.
+ *
+ * @example faultAtoms({ kind: "faults", found: [], denied: "all" }, "b", frame)
+ * // [{ of: "denial", kind: "all", by: "b" }]
+ */
+export const faultAtoms = (answer: AnswerOf<"faults">, side: "a" | "b", frame: FaultFrame): Atom[] => {
+  const matches = side === "a" ? matchFaults(answer.found, [], frame) : matchFaults([], answer.found, frame);
+  const found = matches.flatMap((match) => {
+    const fault = answer.found[match[side] ?? -1];
+    return fault === undefined ? [] : [faultAtom(match, fault)];
+  });
+  return [...found, ...deniedKinds(answer, frame).map((kind): Atom => ({ of: "denial", kind, by: side }))];
+};
+
+const limitSide = (
+  finding: Finding | undefined,
+  spec: ReadingSpec,
+  instruments: ReadonlyMap<string, Instrument>,
+): LimitSide | null => {
+  if (finding?.answer.kind !== "reading") return null;
+  const side = readSide(finding.answer, spec, instruments.get(finding.instrument ?? ""));
+  const parts = uncertaintyParts(side, true);
+  return {
+    estimate: {
+      value: side.mean,
+      standardUncertainty: combineUncertainty(parts),
+      degreesOfFreedom: welchSatterthwaite(parts),
+    },
+    lowest: side.lowest,
+    highest: side.highest,
+  };
+};
+
+/**
+ * The limits of a reading only one side took; a reading that fails one was found bad.
+ *
+ * @returns none where the item has no limits
+ */
+export const limitsOfOne = (
+  a: Finding | undefined,
+  b: Finding | undefined,
+  spec: ReadingSpec,
+  instruments: { readonly a: ReadonlyMap<string, Instrument>; readonly b: ReadonlyMap<string, Instrument> },
+): LimitFigures[] =>
+  spec.limits.length === 0
+    ? []
+    : limitFigures(spec, limitSide(a, spec, instruments.a), limitSide(b, spec, instruments.b));
