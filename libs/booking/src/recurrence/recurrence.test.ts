@@ -25,6 +25,14 @@ const once = (opens: string) =>
     days("2007-01-01", "2008-01-01"),
   );
 
+/** How many days of a rule lie before its UNTIL at this UTC time of 4 March. */
+const laid = (time: string): number =>
+  layOutRule(
+    rule({ rrule: `FREQ=DAILY;UNTIL=20260304T${time}Z` }),
+    "America/New_York",
+    days("2026-03-01", "2026-03-10"),
+  ).length;
+
 describe("hours laid out", () => {
   it("keep their place on the clock when the offset changes", () => {
     const both = layOutRule(
@@ -81,12 +89,6 @@ describe("hours laid out", () => {
 
   it("end with UNTIL in UTC, read on the zone's own clock", () => {
     // 9 o'clock in New York on 4 March is 14:00Z.
-    const laid = (time: string) =>
-      layOutRule(
-        rule({ rrule: `FREQ=DAILY;UNTIL=20260304T${time}Z` }),
-        "America/New_York",
-        days("2026-03-01", "2026-03-10"),
-      ).length;
     expect([laid("135959"), laid("140000")]).toEqual([2, 3]);
   });
 

@@ -1,0 +1,53 @@
+/** A paper with the last instant it is good for; `null` where it names none. */
+export type Paper = { readonly reference: string; readonly validUntil: number | null };
+
+/** An item of the gate to the road: what holds, steers and stops the car. */
+export type GateItem = { readonly item: string; readonly seen: boolean; readonly safetyOpen: boolean };
+
+export type RoadFacts = {
+  /** The owner's written consent to this drive. */
+  readonly consent: { readonly by: string; readonly signedAt: number } | null;
+  readonly insurance: Paper | null;
+  readonly plates: Paper | null;
+  /** Who bears damage on the drive, as agreed in writing. */
+  readonly damageBorneBy: "owner" | "dealer" | "inspection-firm" | "insurer" | null;
+  /** Every gate item of the brief, and every open item of consequence "safety". */
+  readonly gate: readonly GateItem[];
+};
+
+export type RoadShortfall =
+  | { readonly code: "consent-missing" }
+  | { readonly code: "insurance-missing" }
+  | { readonly code: "insurance-ended"; readonly validUntil: number }
+  | { readonly code: "plates-missing" }
+  | { readonly code: "plates-ended"; readonly validUntil: number }
+  | { readonly code: "damage-unsettled" }
+  | { readonly code: "gate-not-seen"; readonly items: readonly string[] }
+  | { readonly code: "safety-item-open"; readonly items: readonly string[] };
+
+function paperShortfall(kind: "insurance" | "plates", paper: Paper | null, now: number): RoadShortfall[] {
+  if (paper === null) return [{ code: `${kind}-missing` }];
+  const { validUntil } = paper;
+  return validUntil !== null && validUntil <= now ? [{ code: `${kind}-ended`, validUntil }] : [];
+}
+
+/**
+ * What is still wanting before the car may be driven: written consent, insurance, plates, who bears damage, the gate
+ * looked at, and no safety item open. Empty when nothing is. Local law asks for more: this list never says that a drive
+ * is lawful or that the car is roadworthy.
+ *
+ * @example
+ * roadShortfalls({ consent: null, insurance, plates, damageBorneBy: "insurer", gate }, now) // [{ code: "consent-missing" }]
+ */
+export function roadShortfalls(facts: RoadFacts, now: number): RoadShortfall[] {
+  const { consent, insurance, plates, damageBorneBy, gate } = facts;
+  const shortfalls: RoadShortfall[] = [];
+  if (consent === null || consent.signedAt > now) shortfalls.push({ code: "consent-missing" });
+  shortfalls.push(...paperShortfall("insurance", insurance, now), ...paperShortfall("plates", plates, now));
+  if (damageBorneBy === null) shortfalls.push({ code: "damage-unsettled" });
+  const unseen = gate.filter(({ seen }) => !seen).map(({ item }) => item);
+  if (gate.length === 0 || unseen.length > 0) shortfalls.push({ code: "gate-not-seen", items: unseen });
+  const open = gate.filter(({ safetyOpen }) => safetyOpen).map(({ item }) => item);
+  if (open.length > 0) shortfalls.push({ code: "safety-item-open", items: open });
+  return shortfalls;
+}
