@@ -1,6 +1,7 @@
 import type { AnswerOf } from "@evenhand/shared/answer";
 import type { Item } from "@evenhand/shared/sheet";
-import { differenceCiede2000 } from "culori";
+import { colorDifference } from "@evenhand/handbook/color-difference";
+import type { Lab } from "@evenhand/handbook/color-difference";
 import { classifyInterval } from "@evenhand/measurement/equivalence";
 import { fTest } from "@evenhand/measurement/f-test";
 import { coverageFactor } from "@evenhand/measurement/student-factor";
@@ -11,20 +12,6 @@ import { standingOf } from "../standing/index.ts";
 
 type Color = AnswerOf<"color">;
 type ColorSpec = NonNullable<Item["color"]>;
-type Lab = { readonly L: number; readonly a: number; readonly b: number };
-
-const deltaE00 = differenceCiede2000();
-
-/**
- * CIEDE2000 color difference of two L*a*b* colors (Sharma, Wu, Dalal 2005), with unit weights.
- *
- * @example colorDifference({ L: 50, a: 2.6772, b: -79.7751 }, { L: 50, a: 0, b: -82.7485 }) // 2.0425
- */
-export const colorDifference = (first: Lab, second: Lab): number =>
-  deltaE00(
-    { mode: "lab65", l: first.L, a: first.a, b: first.b },
-    { mode: "lab65", l: second.L, a: second.a, b: second.b },
-  );
 
 const meanColor = ({ values }: Color): Lab => ({
   L: mean(values.map((value) => value.L)),

@@ -15,8 +15,8 @@ import type { WorseWay } from "../interval-figures/index.ts";
 import type { Judgment } from "../judgment/index.ts";
 import { failsLimit, limitConflict, limitFigures } from "../limit-figures/index.ts";
 import type { LimitSide } from "../limit-figures/index.ts";
-import { readSide, uncertaintyParts } from "../reading-side/index.ts";
-import type { ReadingSide } from "../reading-side/index.ts";
+import { readSide, uncertaintyParts } from "@evenhand/sheet/reading-side";
+import type { ReadingSide } from "@evenhand/sheet/reading-side";
 import type { Reason } from "../reason/index.ts";
 import { standingOf } from "../standing/index.ts";
 

@@ -55,6 +55,11 @@ describe("figures with units", () => {
     expect(formatValue(7.9567, 0.35, "psi")).toBe("7.96\u00A0psi");
   });
 
+  it("put an interval in brackets before what is written against it", () => {
+    expect(formatMeasured(3.5, 1, "1/32in")).toBe("(3.5 ± 1.0)⁄32 in");
+    expect(formatMeasured(3.5, 1, "1")).toBe("3.5 ± 1.0");
+  });
+
   it("need no uncertainty", () => {
     expect(formatMeasured(3.5, 0, "psi")).toBe("3.5\u00A0psi");
     expect(formatValue(3.5, 0, "psi")).toBe("3.5\u00A0psi");

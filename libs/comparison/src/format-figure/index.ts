@@ -76,5 +76,8 @@ export const formatValue = (value: number, uncertainty: number, unit: UnitSymbol
 export const formatMeasured = (value: number, uncertainty: number, unit: UnitSymbol): string => {
   if (!(uncertainty > 0)) return formatValue(value, 0, unit);
   const decimals = decimalsFor(uncertainty);
-  return `${formatNumber(value, decimals)} ± ${formatNumber(uncertainty, decimals)}${formatUnit(unit)}`;
+  const interval = `${formatNumber(value, decimals)} ± ${formatNumber(uncertainty, decimals)}`;
+  const after = formatUnit(unit);
+  // What is written against the number, such as a fraction's denominator, would seem to belong to the uncertainty alone.
+  return after === "" || after.startsWith(NO_BREAK_SPACE) ? interval + after : `(${interval})${after}`;
 };

@@ -49,10 +49,10 @@ const gauged = { a: gauge, b: gauge };
 describe("a sentence about readings", () => {
   it("gives both, the difference with its uncertainty, and what matters", () => {
     expect(say(tread(8, 8, 8), tread(4, 4, 4), gauged)).toEqual([
-      "Stated 8.00⁄32 in, found 4.00⁄32 in: the difference of 3.5 ± 1.0⁄32 in beyond the 0.5⁄32 in of use allowed between the visits is more than the 2⁄32 in that matters.",
+      "Stated 8.00⁄32 in, found 4.00⁄32 in: the difference of (3.5 ± 1.0)⁄32 in beyond the 0.5⁄32 in of use allowed between the visits is more than the 2⁄32 in that matters.",
     ]);
     expect(say(tread(8, 8, 8), tread(8, 8, 8), gauged)).toEqual([
-      "Stated 8.00⁄32 in, found 8.00⁄32 in: the difference of 0.0 ± 1.0⁄32 in lies within the 2⁄32 in that matters.",
+      "Stated 8.00⁄32 in, found 8.00⁄32 in: the difference of (0.0 ± 1.0)⁄32 in lies within the 2⁄32 in that matters.",
     ]);
   });
 

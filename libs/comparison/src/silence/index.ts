@@ -12,7 +12,7 @@ import type { FaultFrame } from "../fault-matches/index.ts";
 import type { Judgment } from "../judgment/index.ts";
 import { limitFigures } from "../limit-figures/index.ts";
 import type { LimitSide } from "../limit-figures/index.ts";
-import { readSide, uncertaintyParts } from "../reading-side/index.ts";
+import { readSide, uncertaintyParts } from "@evenhand/sheet/reading-side";
 
 /** `coverageOnly`: seen, sound and not stated. */
 export type SilenceJudgment = Judgment & { readonly coverageOnly?: boolean };

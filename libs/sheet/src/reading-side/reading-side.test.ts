@@ -1,7 +1,31 @@
 import { describe, expect, it } from "vitest";
 import { combineUncertainty } from "@evenhand/measurement/combine-uncertainty";
-import { gauge, reading, treadSpec } from "../../testing/small-items.ts";
+import type { AnswerOf } from "@evenhand/shared/answer";
+import type { ReadingSpec } from "@evenhand/shared/sheet";
 import { readSide, uncertaintyParts } from "./index.ts";
+
+/** A reading item by hand: base unit 1/32 in, s₀ 0.3 over spots, an ordinary gauge of ±0.3. */
+const treadSpec = (more: Partial<ReadingSpec> = {}): ReadingSpec => ({
+  unit: "1/32in",
+  alsoIn: ["mm"],
+  delta: { absolute: 2, share: 0 },
+  repeatability: { value: 0.3, share: 0, degreesOfFreedom: 30, over: "spots" },
+  placement: 0,
+  betterIs: "higher",
+  plausible: [0, 20],
+  ask: { readings: 1, spots: 3 },
+  byEye: { absolute: 2, share: 0 },
+  instrument: { name: "tread gauge", resolution: 0.1, accuracy: { absolute: 0.3, share: 0 } },
+  limits: [],
+  spots: [],
+  ...more,
+});
+const gauge = { id: "gauge", name: "tread gauge" };
+const reading = (unit: AnswerOf<"reading">["unit"], ...values: number[]): AnswerOf<"reading"> => ({
+  kind: "reading",
+  unit,
+  values: values.map((value) => ({ value })),
+});
 
 const spec = treadSpec();
 const repeats = treadSpec({
