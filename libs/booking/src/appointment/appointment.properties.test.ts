@@ -21,7 +21,7 @@ const step = fc.record({
   actor: fc.nat(1_000),
   cause: fc.nat(1_000),
   later: fc.constantFrom(0, MINUTE, MINUTE, MINUTE, MINUTE, 5 * MINUTE, HOUR, 20 * HOUR, 9 * DAY),
-  newStart: fc.integer({ min: NOW, max: START + 400 * HOUR }),
+  newStart: fc.integer({ min: START - DAY, max: START + 400 * HOUR }),
   minutesDone: fc.integer({ min: 0, max: 160 }),
   setOut: fc.boolean(),
   free: fc.constantFrom(true, true, true, false),
@@ -80,7 +80,7 @@ const steps = fc.array(step, { maxLength: 30, size: "max" });
 
 describe("any run of moves", () => {
   it("gets far often enough for what follows to mean something", () => {
-    const ends = fc.sample(steps, { numRuns: 1_000, seed: 11 }).map((one) => run(one).states.at(-1)!);
+    const ends = fc.sample(steps, { numRuns: 3_000, seed: 11 }).map((one) => run(one).states.at(-1)!);
     for (const state of ["reported", "cancelled", "missed", "declined", "expired"]) {
       expect(ends.filter((end) => end.state === state).length).toBeGreaterThan(5);
     }
