@@ -36,8 +36,8 @@ export function readingProblems(
   const outside = answer.values.flatMap(({ value }, index) => {
     const inBaseUnit = convert(value, answer.unit, spec.unit);
     if (inBaseUnit >= low && inBaseUnit <= high) return [];
-    const also = answer.unit === spec.unit ? "" : ` (${shown(inBaseUnit)} ${spec.unit})`;
-    const reason = `${value} ${answer.unit}${also} cannot be: ${place.item} lies between ${low} and ${high} ${spec.unit}.`;
+    const also = answer.unit === spec.unit ? "" : `, which is ${shown(inBaseUnit)} in ${spec.unit}`;
+    const reason = `The value ${value} (in ${answer.unit}${also}) cannot be: ${place.item} lies between ${low} and ${high} (in ${spec.unit}).`;
     return [problemAt(place, ["answer", "values", index, "value"], reason)];
   });
   return [...outside, ...unknownSpots];

@@ -27,7 +27,7 @@ const teeth = (plausible: [number, number], typical: number): ReadingDraft => ({
   scatter: [0],
   plausible,
   typical,
-  byEye: [0.1],
+  byEye: [0.2],
   instrument: ["counting", 0, [0.1]],
 });
 
@@ -168,8 +168,8 @@ export const driveline: Item[] = [
       cautions: ["limited-slip"],
       choice: ranked(
         ["works", "fitted, works"],
-        ["worn", "fitted, worn", "bad"],
         ["open", words("open axle", "open differential")],
+        ["worn", "fitted, worn", "bad"],
       ),
     },
   ),

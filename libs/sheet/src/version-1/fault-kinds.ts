@@ -12,8 +12,8 @@ function kind(id: string, named: Words, delta: [number, number], byEye: [number,
   };
 }
 
-const broad = (id: string, named: Words) => kind(id, named, [25, 0.5], [5, 0.12]);
-const small = (id: string, named: Words) => kind(id, named, [10, 0.5], [2, 0.12]);
+const broad = (id: string, named: Words) => kind(id, named, [25, 0.5], [4, 0.1]);
+const small = (id: string, named: Words) => kind(id, named, [10, 0.5], [1.5, 0.1]);
 
 /** Damage is written in words, never in letters. */
 export const faultKinds: FaultKind[] = [

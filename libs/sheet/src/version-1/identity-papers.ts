@@ -134,6 +134,7 @@ export const documents: Item[] = [
     "Copy each dated entry from titles, bills and inspections, oldest first.",
     {
       ...papers,
+      time: "drifts",
       positions: "paper-entries",
       minutes: 6,
       conditions: ["entry-date"],

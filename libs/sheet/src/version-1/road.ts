@@ -122,6 +122,7 @@ export const road: Item[] = [
     "Note the gear the steady-speed figures were taken in.",
     {
       ...onRoad,
+      time: "drifts",
       minutes: 1,
       costRow: null,
       choice: unranked(
@@ -141,6 +142,7 @@ export const road: Item[] = [
     {
       ...onRoad,
       needs: [],
+      time: "drifts",
       minutes: 1,
       costRow: null,
       reading: reading({
@@ -163,6 +165,7 @@ export const road: Item[] = [
     "Note whether a lock-up clutch or overdrive was in.",
     {
       ...onRoad,
+      time: "drifts",
       minutes: 1,
       costRow: null,
       choice: unranked(["none-fitted", "none fitted"], ["in", "in"], ["out", "out"]),
@@ -174,6 +177,7 @@ export const road: Item[] = [
     "Shop tachometer, level road, speed held for ten seconds; a passenger reads it.",
     {
       ...onRoad,
+      time: "drifts",
       minutes: 4,
       costRow: null,
       conditions: ["gear", "lock-up", "speed"],
@@ -215,7 +219,7 @@ export const road: Item[] = [
       "Indicated and GPS speed at the same moment as the revolutions; a passenger reads them.",
       {
         ...onRoad,
-
+        time: "drifts",
         minutes: 2,
         costRow: null,
         conditions: ["gear"],

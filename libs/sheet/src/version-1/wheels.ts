@@ -290,6 +290,7 @@ export const wheels: Item[] = [
     {
       positions: "corners",
       consequence: "safety",
+      time: "drifts",
       minutes: 5,
       costRow: null,
       reading: reading({
