@@ -71,3 +71,41 @@ export type CrossCheck = z.infer<typeof CrossCheck>;
 /** A firm's own figures for limits it may set, by limit id. */
 export const FirmLimits = z.record(z.string(), z.number());
 export type FirmLimits = z.infer<typeof FirmLimits>;
+
+/** How a maker dated a part, and the years in which it can have been made. See the handbook's `date-code`. */
+export const MakerDateForm = z.strictObject({
+  form: z.string().min(1).max(40),
+  from: z.int().min(1886).max(2100),
+  to: z.int().min(1886).max(2100),
+});
+export type MakerDateForm = z.infer<typeof MakerDateForm>;
+
+/** What a firm entered for a make and model, each with its source kept beside it: it goes before common practice. */
+export const MakerData = z.strictObject({
+  /** Form of chassis numbers from before 1981 or from other markets. */
+  chassisPattern: z.string().max(80).optional(),
+  /** How the stamp on engine or gearbox follows from the chassis number. */
+  stampFrom: z.partialRecord(z.enum(["engine", "gearbox"]), z.string().max(80)).optional(),
+  /** Units the maker never stamped. */
+  neverStamped: z.array(z.enum(["engine", "gearbox"])).optional(),
+  /** By part (`block`, `axle`), or `build` for the body tag. */
+  dateForms: z.record(LocalId, MakerDateForm).optional(),
+  /** Parts made in small numbers. */
+  lowVolumeParts: z.array(LocalId).optional(),
+  axleRatios: z.array(z.number().positive()).max(40).optional(),
+  compressionLowestShare: z.number().positive().max(1).optional(),
+  /** psi */
+  compressionLeast: z.number().positive().optional(),
+  /** Cylinders beside each other under one head. */
+  cylinderNeighbors: z.array(z.tuple([z.int(), z.int()])).optional(),
+  /** psi, hot. */
+  oilPressureIdle: z.number().positive().optional(),
+  oilPressure2000: z.number().positive().optional(),
+  /** mm */
+  toeFront: z.number().optional(),
+  toeRear: z.number().optional(),
+  /** Degrees before top dead center at idle. */
+  timing: z.number().optional(),
+  cam: z.enum(["stock", "other", "unknown"]).optional(),
+});
+export type MakerData = z.infer<typeof MakerData>;

@@ -1,15 +1,17 @@
-import type { FirmLimits, RuleResult, Verdict } from "@evenhand/shared/cross-check";
-import { dateText } from "../day/index.ts";
+import type { FirmLimits, LimitUse, RuleResult, Verdict } from "@evenhand/shared/cross-check";
+import { dateText, DAYS_A_YEAR } from "../day/index.ts";
 import type { DateSet } from "../day/index.ts";
 import { judgeSpan } from "../interval/index.ts";
 import type { Span, Zone } from "../interval/index.ts";
 import { limitUse } from "../limits/index.ts";
-import { ruleResult } from "../rule-result/index.ts";
+import { figure, ruleResult } from "../rule-result/index.ts";
 
 /** What is claimed, and the date it is held against. */
 export type DatedClaim =
   /** The thing was new when it was stated. */
   | { readonly claim: "new"; readonly stated: DateSet }
+  /** The thing was at most so many years old when it was stated. */
+  | { readonly claim: "at-most-years"; readonly years: number; readonly stated: DateSet }
   /** The part came with the car, or the assembly was never apart since. */
   | { readonly claim: "original" | "untouched"; readonly built: DateSet }
   /** Fitted with the work on this bill, or to be seen in this photograph. */
@@ -22,6 +24,7 @@ export type ClaimsAgainstDatesInput = DatedClaim & {
 
 const BREAKS = {
   new: "new-but-old",
+  "at-most-years": "older-than-claimed",
   original: "original-but-later",
   untouched: "untouched-but-later",
   "fitted-with-bill": "fitted-before-made",
@@ -39,8 +42,17 @@ const judgeAll = (gaps: readonly Span[], zone: Zone): Verdict => {
   return verdicts.every((verdict) => verdict === "breaks") ? "breaks" : "cannot-tell";
 };
 
+/**
+ * Days from the date to the reference that fit the claim. Nothing is said against a thing called new and dated after
+ * the day it was stated: the code was misread.
+ */
+const zoneOf = (input: DatedClaim, newDays: LimitUse): Zone => {
+  if (input.claim === "new") return { high: newDays.value };
+  return input.claim === "at-most-years" ? { high: input.years * DAYS_A_YEAR } : { low: 0 };
+};
+
 const referenceOf = (input: DatedClaim): DateSet => {
-  if (input.claim === "new") return input.stated;
+  if ("stated" in input) return input.stated;
   return "built" in input ? input.built : input.document;
 };
 
@@ -59,11 +71,14 @@ export const claimsAgainstDates = (input: ClaimsAgainstDatesInput, firm: FirmLim
   const reference = referenceOf(input);
   const known = input.dates.filter((dates) => dates.length > 0);
   const words = { claim: input.claim, dates: known.map(dateText).join("; "), reference: dateText(reference) };
-  const detail = { words, ...(input.claim === "new" ? { limits: [newDays] } : {}) };
+  const detail = {
+    words,
+    ...(input.claim === "new" ? { limits: [newDays] } : {}),
+    ...(input.claim === "at-most-years" ? { figures: { years: figure(input.years, "a") } } : {}),
+  };
   if (known.length === 0 || reference.length === 0)
     return ruleResult("claims-against-dates", "too-few", detail);
-  // Nothing is said against a thing called new and dated after the day it was stated: the code was misread.
-  const zone: Zone = input.claim === "new" ? { high: newDays.value } : { low: 0 };
+  const zone = zoneOf(input, newDays);
   const verdicts = known.map((dates) => judgeAll(gapsOf(dates, reference), zone));
   if (verdicts.includes("breaks")) return ruleResult("claims-against-dates", BREAKS[input.claim], detail);
   return ruleResult(

@@ -6,6 +6,9 @@ export type DateSet = readonly DayRange[];
 
 const MILLISECONDS = 86_400_000;
 
+/** Mean length of a year in the Gregorian calendar. */
+export const DAYS_A_YEAR = 365.2425;
+
 /**
  * Day number of a date in the Gregorian calendar, from year 100 on; months and days run over as in `Date.UTC`.
  *

@@ -99,6 +99,7 @@ export const limits = {
   ),
   "vacuum.high": practice("usual greatest manifold vacuum at idle, at sea level", 21, "inHg", [18, 25]),
   "vacuum.height": practice("vacuum lost for each 1,000 ft of height", 1, "inHg", [0.5, 1.5]),
+  "vacuum.late-timing": practice("timing is late when it is this far behind the maker's", 2, "deg", [1, 6]),
   "oil-pressure.per-1000-rpm": practice("oil pressure for each 1,000 rpm, hot", 10, "psi", [3, 20]),
   "oil-pressure.hot": practice("oil at this temperature counts as hot", 80, "degC", [60, 110]),
   "charging.low-12": practice("least charging voltage, 12 V", 13.5, "V", [12.8, 14.2]),

@@ -5,6 +5,11 @@ import { panelTexts, probedPanels } from "../paint-map/index.ts";
 import type { PaintMapInput } from "../paint-map/index.ts";
 import { figure, ruleResult } from "../rule-result/index.ts";
 
+export type OriginalPaintInput = PaintMapInput & {
+  /** How many panels are called original and judged together, where each is set against its own claim. */
+  readonly among?: number;
+};
+
 /**
  * Paint called original, against the thickness of every panel. A panel thicker than a factory finish speaks
  * against the claim; none does not prove it, since a thin refinish reads the same.
@@ -13,9 +18,10 @@ import { figure, ruleResult } from "../rule-result/index.ts";
  *
  * @example originalPaint({ panels: [{ panel: "hood", thickness: exactly(310), material: "steel" }] }).reason // "refinished"
  */
-export const originalPaint = ({ panels }: PaintMapInput, firm: FirmLimits = {}): RuleResult => {
+export const originalPaint = (input: OriginalPaintInput, firm: FirmLimits = {}): RuleResult => {
   const [thin, factory] = [limitUse("paint.thin", firm), limitUse("paint.factory", firm)];
-  const probed = probedPanels(panels).toSorted((a, b) => b.thickness.value - a.thickness.value);
+  const probed = probedPanels(input.panels).toSorted((a, b) => b.thickness.value - a.thickness.value);
+  const among = input.among ?? probed.length;
   const limits = [thin, factory];
   const [thickest] = probed;
   if (thickest === undefined) return ruleResult("original-paint", "too-few", { limits });
@@ -29,8 +35,8 @@ export const originalPaint = ({ panels }: PaintMapInput, firm: FirmLimits = {}):
   };
   const verdicts = probed.map((panel) => ({
     panel,
-    over: judge(panel.thickness, { high: factory.value }, probed.length),
-    under: judge(panel.thickness, { low: thin.value }, probed.length),
+    over: judge(panel.thickness, { high: factory.value }, among),
+    under: judge(panel.thickness, { low: thin.value }, among),
   }));
   const refinished = verdicts.filter(({ over }) => over === "breaks").map(({ panel }) => panel);
   if (refinished.length > 0) {

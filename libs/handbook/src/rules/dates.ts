@@ -65,7 +65,7 @@ export const dateRules = {
   "claims-against-dates": {
     title: "Claims against dates",
     reads:
-      "a claim (new, original, untouched, fitted with this bill, seen in this photograph) and the newest and oldest dates on it",
+      "a claim (new, no older than so many years, original, untouched, fitted with this bill, seen in this photograph) and the newest and oldest dates on it",
     formula: "no day the claim needs comes before a day that was needed for it",
     limits: ["claims.new-days"],
     source: arithmetic,
@@ -76,6 +76,7 @@ export const dateRules = {
     outcomes: {
       "no-contradiction": "holds",
       "new-but-old": "breaks",
+      "older-than-claimed": "breaks",
       "original-but-later": "breaks",
       "untouched-but-later": "breaks",
       "fitted-before-made": "breaks",

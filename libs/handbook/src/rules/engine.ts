@@ -90,7 +90,7 @@ export const engineRules = {
       "vacuum at idle, height above the sea, how the needle behaves, ignition timing, whether the cam is stock",
     formula:
       "vacuum plus about 1 inHg for each 1,000 ft; late timing explains low vacuum before wear is blamed",
-    limits: ["vacuum.low", "vacuum.high", "vacuum.height"],
+    limits: ["vacuum.low", "vacuum.high", "vacuum.height", "vacuum.late-timing"],
     source: commonPractice,
     consequence: "mechanical",
     over: "one-report",

@@ -110,6 +110,7 @@ export const catalog: Catalog = {
     "no-contradiction":
       "The claim “{claim}” is not contradicted by the dates ({dates}; against {reference}).",
     "new-but-old": "Called new on {reference}, but dated {dates}.",
+    "older-than-claimed": "Called no older than {years} years on {reference}, but dated {dates}.",
     "original-but-later": "Called original, but dated {dates}, after the car was built ({reference}).",
     "untouched-but-later": "Called untouched, but dated {dates}, after the car was built ({reference}).",
     "fitted-before-made": "Said to be fitted with the bill of {reference}, but dated {dates}.",

@@ -214,6 +214,16 @@ const dates: Case[] = [
   ],
   [
     "claims-against-dates",
+    "older-than-claimed",
+    claimsAgainstDates({
+      claim: "at-most-years",
+      years: 3,
+      stated: on(2026, 5, 4),
+      dates: [inMonth(2021, 3)],
+    }),
+  ],
+  [
+    "claims-against-dates",
     "original-but-later",
     claimsAgainstDates({ claim: "original", built, dates: [on(1967, 2, 1), on(1971, 2, 1)] }),
   ],

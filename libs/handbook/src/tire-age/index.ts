@@ -1,14 +1,11 @@
 import type { FirmLimits, RuleResult, Verdict } from "@evenhand/shared/cross-check";
-import { dateText, yearOf } from "../day/index.ts";
+import { dateText, DAYS_A_YEAR, yearOf } from "../day/index.ts";
 import type { DateSet } from "../day/index.ts";
 import { judgeSpan } from "../interval/index.ts";
 import type { Span } from "../interval/index.ts";
 import { limitUse } from "../limits/index.ts";
 import { ruleResult } from "../rule-result/index.ts";
 import { endsInDate, tireDate } from "../tire-identification/index.ts";
-
-/** Mean length of a year in the Gregorian calendar. */
-const DAYS_A_YEAR = 365.2425;
 
 export type TireAgeInput = { readonly number: string; readonly visit: number };
 

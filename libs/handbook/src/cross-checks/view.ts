@@ -1,0 +1,174 @@
+import type { EntryReference, FirmLimits, MakerData } from "@evenhand/shared/cross-check";
+import type { Answer, AnswerKind, AnswerOf } from "@evenhand/shared/answer";
+import type { Finding } from "@evenhand/shared/finding";
+import type { Report } from "@evenhand/shared/report";
+import type { Estimate } from "@evenhand/measurement/estimate";
+import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import { readSide, uncertaintyParts } from "@evenhand/sheet/reading-side";
+import type { ReadingSide } from "@evenhand/sheet/reading-side";
+import { dayOf, findIsoRange } from "../day/index.ts";
+import { derived } from "../interval/index.ts";
+
+export type Side = EntryReference["side"];
+
+/** A finding as a rule reads it: where, and on which side. */
+export type Found = {
+  readonly side: Side;
+  readonly item: string;
+  readonly position: string;
+  readonly finding: Finding;
+};
+
+/** The same with its answer, of the kind asked for. */
+export type Read<K extends AnswerKind> = Found & { readonly answer: AnswerOf<K> };
+
+/** The findings of one report by item and position. */
+export type FindingIndex = ReadonlyMap<string, ReadonlyMap<string, Finding>>;
+
+/**
+ * Findings by item, then by position.
+ *
+ * @example indexFindings(report).get("wheels.tread-depth")?.get("left-front")?.answer.kind // "reading"
+ */
+export const indexFindings = ({ findings }: Pick<Report, "findings">): FindingIndex => {
+  const index = new Map<string, Map<string, Finding>>();
+  for (const finding of findings) {
+    const ofItem = index.get(finding.item);
+    if (ofItem === undefined) index.set(finding.item, new Map([[finding.position, finding]]));
+    else ofItem.set(finding.position, finding);
+  }
+  return index;
+};
+
+/** One report and its findings by place. */
+export type IndexedReport = { readonly report: Report; readonly index: FindingIndex };
+
+/** Whose claims are tested against whose readings: one report's against its own, or one's against both. */
+export type View = {
+  readonly sheet: CompiledSheet;
+  readonly firm: FirmLimits;
+  readonly maker: MakerData;
+  /** The side whose claims are tested. */
+  readonly claims: Side;
+  /** Sides readings are taken from, the first that has one. */
+  readonly readings: readonly Side[];
+  readonly reports: Readonly<Partial<Record<Side, IndexedReport>>>;
+};
+
+const isKind = <K extends AnswerKind>(answer: Answer, kind: K): answer is AnswerOf<K> => answer.kind === kind;
+
+const readFrom = <K extends AnswerKind>(
+  view: View,
+  side: Side,
+  item: string,
+  position: string,
+  kind: K,
+): Read<K> | undefined => {
+  const finding = view.reports[side]?.index.get(item)?.get(position);
+  return finding !== undefined && isKind(finding.answer, kind)
+    ? { side, item, position, finding, answer: finding.answer }
+    : undefined;
+};
+
+/** What was found of an item, from the first side that has it in the kind asked for. */
+export const findRead = <K extends AnswerKind>(
+  view: View,
+  kind: K,
+  item: string,
+  position = "",
+): Read<K> | undefined => {
+  for (const side of view.readings) {
+    const read = readFrom(view, side, item, position, kind);
+    if (read !== undefined) return read;
+  }
+  return undefined;
+};
+
+/** What the side whose claims are tested says of an item. */
+export const findClaim = <K extends AnswerKind>(
+  view: View,
+  kind: K,
+  item: string,
+  position = "",
+): Read<K> | undefined => readFrom(view, view.claims, item, position, kind);
+
+/** Every position of an item that some side of the readings answered in the kind asked for, first answered first. */
+export const findReads = <K extends AnswerKind>(view: View, kind: K, item: string): Read<K>[] => {
+  const positions = new Set(
+    view.readings.flatMap((side) => [...(view.reports[side]?.index.get(item)?.keys() ?? [])]),
+  );
+  return [...positions].flatMap((position) => findRead(view, kind, item, position) ?? []);
+};
+
+/** The same for the side whose claims are tested. */
+export const findClaims = <K extends AnswerKind>(view: View, kind: K, item: string): Read<K>[] =>
+  [...(view.reports[view.claims]?.index.get(item)?.keys() ?? [])].flatMap(
+    (position) => findClaim(view, kind, item, position) ?? [],
+  );
+
+/** The option chosen, where it is known. */
+export const optionOf = (read: Read<"choice"> | undefined): string | undefined =>
+  read === undefined || read.answer.option === "not-known" ? undefined : read.answer.option;
+
+const sideOf = (view: View, read: Read<"reading">): ReadingSide | undefined => {
+  const spec = view.sheet.items.get(read.item)?.item.reading;
+  if (spec === undefined) return undefined;
+  const { instrument } = read.finding;
+  return readSide(
+    read.answer,
+    spec,
+    instrument === undefined
+      ? undefined
+      : view.reports[read.side]?.report.instruments.find(({ id }) => id === instrument),
+  );
+};
+
+/** `whole`: everything counts, as against a limit. `differences`: what one instrument shares over all readings cancels. */
+export type UncertaintyOf = "whole" | "differences";
+
+/** A reading as an estimate in the item's base unit. */
+export const estimateOf = (
+  view: View,
+  read: Read<"reading">,
+  of: UncertaintyOf = "whole",
+): Estimate | undefined => {
+  const side = sideOf(view, read);
+  return side === undefined ? undefined : derived(side.mean, uncertaintyParts(side, of === "whole"));
+};
+
+/** The lowest or highest single value of a reading, as an estimate: one sample at one spot. */
+export const extremeOf = (
+  view: View,
+  read: Read<"reading">,
+  end: "lowest" | "highest",
+): Estimate | undefined => {
+  const side = sideOf(view, read);
+  return side === undefined
+    ? undefined
+    : derived(side[end], uncertaintyParts({ ...side, samples: 1, spots: 1 }, true));
+};
+
+/** A condition noted with a finding, as a number. */
+export const numberNoted = (read: Found | undefined, condition: string): number | undefined => {
+  const noted = read?.finding.conditions?.[condition];
+  return typeof noted === "number" ? noted : undefined;
+};
+
+/** The day a report was made. */
+export const visitDay = (view: View, side: Side): number | undefined => {
+  const started = view.reports[side]?.report.visit.started;
+  return started === undefined ? undefined : findIsoRange(started.slice(0, 10))?.first;
+};
+
+/** The day an entry or bill is dated, where it is written as an ISO date. */
+export const noteDay = (text: string | number | boolean | undefined): number | undefined =>
+  typeof text === "string" ? findIsoRange(text)?.first : undefined;
+
+/** The car as the side whose claims are tested describes it. */
+export const vehicleOf = (view: View) => view.reports[view.claims]?.report.vehicle;
+
+/** First and last day of the years a maker can have made a part in. */
+export const makersYears = (from: number, to: number) => ({
+  first: dayOf(from, 1, 1),
+  last: dayOf(to, 12, 31),
+});
