@@ -47,7 +47,7 @@ export const reading = (
     | "deg",
   values: readonly number[],
   position = "",
-  conditions: FindingInput["conditions"] = undefined,
+  conditions?: FindingInput["conditions"],
 ): FindingInput => ({
   item,
   position,

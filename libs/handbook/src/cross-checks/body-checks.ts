@@ -9,7 +9,7 @@ import type { PanelLab } from "../panel-color/index.ts";
 import { square } from "../square/index.ts";
 import type { LengthPair } from "../square/index.ts";
 import { neighborPanels } from "./neighbor-panels.ts";
-import type { Finder, Prepared } from "./prepared.ts";
+import type { Checks, Finder } from "./prepared.ts";
 import { estimateOf, extremeOf, findClaim, findRead, findReads, optionOf } from "./view.ts";
 import type { Found, Read, View } from "./view.ts";
 
@@ -36,27 +36,29 @@ const paintOf = (view: View, read: Read<"reading">): Measured[] => {
   return [{ paint, reads: [read, material, highest].flatMap((found) => found ?? []) }];
 };
 
-const paint: Finder = (view) => {
-  const measured = findReads(view, "reading", "body.paint-thickness").flatMap((read) => paintOf(view, read));
+const measuredPanels = (view: View): Measured[] =>
+  findReads(view, "reading", "body.paint-thickness").flatMap((read) => paintOf(view, read));
+
+const paintMaps: Finder = (view) => {
+  const measured = measuredPanels(view);
   if (measured.length === 0) return [];
-  const panels = measured.map((panel) => panel.paint);
-  const claimed = measured.flatMap(({ paint: panel, reads }) => {
+  const panels = measured.map(({ paint }) => paint);
+  const reads = measured.flatMap((panel) => panel.reads);
+  return [{ rule: "paint-map", reads, run: () => paintMap({ panels }, view.firm) }];
+};
+
+/** Each panel called original by itself, all judged together. */
+const paintClaims: Finder = (view) => {
+  const claimed = measuredPanels(view).flatMap(({ paint, reads }) => {
     const claim = findClaim(view, "choice", "body.paint-history", reads[0]?.position ?? "");
-    return claim !== undefined && optionOf(claim) === "original" ? [{ panel, reads, claim }] : [];
+    return claim !== undefined && optionOf(claim) === "original" ? [{ paint, reads, claim }] : [];
   });
-  return [
-    {
-      rule: "paint-map",
-      reads: measured.flatMap(({ reads }) => reads),
-      run: () => paintMap({ panels }, view.firm),
-    },
-    ...claimed.map(({ panel, reads, claim }): Prepared => ({
-      rule: "original-paint",
-      reads,
-      claim,
-      run: () => originalPaint({ panels: [panel], among: claimed.length }, view.firm),
-    })),
-  ];
+  return claimed.map(({ paint, reads, claim }) => ({
+    rule: "original-paint",
+    reads,
+    claim,
+    run: () => originalPaint({ panels: [paint], among: claimed.length }, view.firm),
+  }));
 };
 
 const labOf = (view: View, read: Read<"color">): PanelLab => {
@@ -141,4 +143,7 @@ const shape: Finder = (view) => {
 };
 
 /** Rules on paint, color, gaps and shape. */
-export const bodyChecks: readonly Finder[] = [paint, colors, gaps, shape];
+export const bodyChecks: Checks = {
+  oneReport: [paintMaps, colors, gaps],
+  bothReports: [paintClaims, shape],
+};

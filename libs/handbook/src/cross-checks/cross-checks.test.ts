@@ -79,6 +79,9 @@ describe("singleReportChecks", () => {
   });
 });
 
+const plain = (list: readonly CrossCheck[]) =>
+  list.map(({ rule, reason, claim }) => `${rule} ${reason} ${claim?.position}`).toSorted();
+
 const indexed = (...findings: Parameters<typeof report>[0]) => {
   const made = report(findings);
   return { report: made, index: indexFindings(made) };
@@ -139,8 +142,6 @@ describe("crossChecks", () => {
     const turned = { ...made, findings: made.findings.toReversed() };
     const checks = singleReportChecks(made, sheetVersion1, { maker });
     const other = singleReportChecks(turned, sheetVersion1, { maker });
-    const plain = (list: readonly CrossCheck[]) =>
-      list.map(({ rule, reason, claim }) => `${rule} ${reason} ${claim?.position}`).toSorted();
     expect(plain(other)).toEqual(plain(checks));
   });
 });

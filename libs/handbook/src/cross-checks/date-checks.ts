@@ -8,7 +8,7 @@ import type { DateSet } from "../day/index.ts";
 import { decadeLess } from "../decade-less/index.ts";
 import { tireAge } from "../tire-age/index.ts";
 import { tireDate } from "../tire-identification/index.ts";
-import type { Finder, Prepared } from "./prepared.ts";
+import type { Checks, Finder, Prepared } from "./prepared.ts";
 import { findClaim, findClaims, findRead, findReads, makersYears, optionOf, visitDay } from "./view.ts";
 import type { Found, Read, View } from "./view.ts";
 
@@ -145,34 +145,32 @@ const decades: Finder = (view) =>
 /** The most years a bracket of age claims. */
 const CLAIMED_YEARS: Readonly<Record<string, number>> = { "under-three-years": 3, "three-to-six-years": 6 };
 
-const tireClaims = (view: View, number: Read<"code">): Prepared[] => {
-  const claim = findClaim(view, "choice", "wheels.tire-age", number.position);
-  const [day, visit] = [visitDay(view, view.claims), visitDay(view, number.side)];
-  if (claim === undefined || day === undefined || visit === undefined) return [];
-  const dates = [tireDate(number.answer.text, Math.max(day, visit)).dates];
-  const stated = [{ first: day, last: day }];
-  const option = optionOf(claim) ?? "";
-  const years = CLAIMED_YEARS[option];
-  if (option === "new") return [claimCheck(view, [number, claim], claim, { claim: "new", stated, dates })];
-  return years === undefined
-    ? []
-    : [claimCheck(view, [number, claim], claim, { claim: "at-most-years", years, stated, dates })];
-};
-
-/** Age of each tire, and what is claimed of it. An age the claim itself admits contradicts nothing. */
-const tires: Finder = (view) =>
+/** What is claimed of a tire's age. An age the claim itself admits contradicts nothing. */
+const tireClaims: Finder = (view) =>
   findReads(view, "code", "wheels.tire-identification").flatMap((number): Prepared[] => {
-    const visit = visitDay(view, number.side);
+    const claim = findClaim(view, "choice", "wheels.tire-age", number.position);
+    const [day, visit] = [visitDay(view, view.claims), visitDay(view, number.side)];
+    if (claim === undefined || day === undefined || visit === undefined) return [];
+    const dates = [tireDate(number.answer.text, Math.max(day, visit)).dates];
+    const stated = [{ first: day, last: day }];
+    const option = optionOf(claim) ?? "";
+    const years = CLAIMED_YEARS[option];
+    const reads = [number, claim];
+    if (option === "new") return [claimCheck(view, reads, claim, { claim: "new", stated, dates })];
+    if (years === undefined) return [];
+    return [claimCheck(view, reads, claim, { claim: "at-most-years", years, stated, dates })];
+  });
+
+const tireAges: Finder = (view) =>
+  findReads(view, "code", "wheels.tire-identification").flatMap((read): Prepared[] => {
+    const visit = visitDay(view, read.side);
     if (visit === undefined) return [];
-    return [
-      {
-        rule: "tire-age",
-        reads: [number],
-        run: () => tireAge({ number: number.answer.text, visit }, view.firm),
-      },
-      ...tireClaims(view, number),
-    ];
+    const number = read.answer.text;
+    return [{ rule: "tire-age", reads: [read], run: () => tireAge({ number, visit }, view.firm) }];
   });
 
 /** Rules on dates of parts, bills and tires. */
-export const dateChecks: readonly Finder[] = [againstBuild, untouched, bills, decades, tires];
+export const dateChecks: Checks = {
+  oneReport: [decades, tireAges],
+  bothReports: [againstBuild, untouched, bills, tireClaims],
+};

@@ -13,7 +13,7 @@ import { limitUse } from "../limits/index.ts";
 import { oilPressure } from "../oil-pressure/index.ts";
 import { vacuum } from "../vacuum/index.ts";
 import type { VacuumInput } from "../vacuum/index.ts";
-import type { Finder, Prepared } from "./prepared.ts";
+import type { Checks, Finder, Prepared } from "./prepared.ts";
 import { estimateOf, findClaim, findRead, findReads, numberNoted, optionOf, vehicleOf } from "./view.ts";
 import type { Found, Read, View } from "./view.ts";
 
@@ -233,4 +233,7 @@ const volts: Finder = (view) => {
 };
 
 /** Rules on the engine and its electrics. */
-export const engineChecks: readonly Finder[] = [swept, cylinderTests, story, manifold, oil, volts];
+export const engineChecks: Checks = {
+  oneReport: [cylinderTests, manifold, oil, volts],
+  bothReports: [swept, story],
+};

@@ -6,7 +6,7 @@ import { vinForm } from "../vin-form/index.ts";
 import type { Market } from "../vin-form/index.ts";
 import { vinReading } from "../vin-reading/index.ts";
 import { vinYear } from "../vin-year/index.ts";
-import type { Finder, Prepared } from "./prepared.ts";
+import type { Checks, Finder, Prepared } from "./prepared.ts";
 import { findClaim, findClaims, findRead, findReads, optionOf, vehicleOf } from "./view.ts";
 import type { Found, Read, View } from "./view.ts";
 
@@ -128,4 +128,7 @@ const colors: Finder = (view) => {
 };
 
 /** Rules on numbers, plates, stamps and codes. */
-export const identityChecks: readonly Finder[] = [forms, readings, sameEverywhere, stamps, colors];
+export const identityChecks: Checks = {
+  oneReport: [forms],
+  bothReports: [readings, sameEverywhere, stamps, colors],
+};

@@ -10,7 +10,7 @@ import { dateChecks } from "./date-checks.ts";
 import { engineChecks } from "./engine-checks.ts";
 import { identityChecks } from "./identity-checks.ts";
 import { keyOf, partsOf } from "./prepared.ts";
-import type { Finder, Prepared } from "./prepared.ts";
+import type { Checks, Prepared } from "./prepared.ts";
 import { useChecks } from "./use-checks.ts";
 import { indexFindings } from "./view.ts";
 import type { IndexedReport, Side, View } from "./view.ts";
@@ -22,13 +22,13 @@ export type { IndexedReport };
 /** What a firm set and entered for the make; both may be left out. */
 export type CrossCheckOptions = { readonly firm?: FirmLimits; readonly maker?: MakerData };
 
-const FINDERS: readonly Finder[] = [
-  ...identityChecks,
-  ...dateChecks,
-  ...wheelChecks,
-  ...engineChecks,
-  ...bodyChecks,
-  ...useChecks,
+const GROUPS: readonly Checks[] = [
+  identityChecks,
+  dateChecks,
+  wheelChecks,
+  engineChecks,
+  bodyChecks,
+  useChecks,
 ];
 
 const runCheck = (prepared: Prepared): CrossCheck => {
@@ -38,16 +38,23 @@ const runCheck = (prepared: Prepared): CrossCheck => {
   return { ...result, over, strength, consequence, ...partsOf(prepared, result) };
 };
 
-/** Every rule whose inputs are there, once for each set of findings it reads and claim it tests. */
-const runViews = (views: readonly View[]): CrossCheck[] => {
+/** Each set of findings read and claim tested once: a view that finds nothing of its own repeats another. */
+const runOnce = (prepared: readonly Prepared[]): CrossCheck[] => {
   const seen = new Set<string>();
-  return FINDERS.flatMap((find) => views.flatMap((view) => find(view))).flatMap((prepared) => {
-    const key = keyOf(prepared);
+  return prepared.flatMap((check) => {
+    const key = keyOf(check);
     if (seen.has(key)) return [];
     seen.add(key);
-    return [runCheck(prepared)];
+    return [runCheck(check)];
   });
 };
+
+/** Every rule whose inputs are there: of each report by itself, and of one's claims against the other's readings. */
+const runViews = (own: readonly View[], across: readonly View[]): CrossCheck[] =>
+  GROUPS.flatMap(({ oneReport, bothReports }) => [
+    ...runOnce(oneReport.flatMap((find) => own.flatMap((view) => find(view)))),
+    ...runOnce(bothReports.flatMap((find) => [...own, ...across].flatMap((view) => find(view)))),
+  ]);
 
 const viewMaker =
   (sheet: CompiledSheet, reports: View["reports"], { firm = {}, maker = {} }: CrossCheckOptions) =>
@@ -57,7 +64,7 @@ const viewMaker =
  * Every rule of the handbook over two reports: each report's claims against its own readings, and the claims of A
  * against the readings of B (A's own where B has none). A check says which findings it read and whose claim it tests.
  *
- * Order: the rules' own, then A by itself, B by itself, A against B. Same input, same output.
+ * Order: by subject and rule, then A by itself, B by itself, A against B. Same input, same output.
  *
  * @param a the report whose claims are tested, checked against the sheet and indexed
  * @param b the report that answers it
@@ -70,7 +77,7 @@ export const crossChecks = (
   options: CrossCheckOptions = {},
 ): CrossCheck[] => {
   const view = viewMaker(sheet, { a, b }, options);
-  return runViews([view("a", ["a"]), view("b", ["b"]), view("a", ["b", "a"])]);
+  return runViews([view("a", ["a"]), view("b", ["b"])], [view("a", ["b", "a"])]);
 };
 
 /**
@@ -84,5 +91,5 @@ export const singleReportChecks = (
   options: CrossCheckOptions = {},
 ): CrossCheck[] => {
   const a = { report, index: indexFindings(report) };
-  return runViews([viewMaker(compileSheet(sheet), { a }, options)("a", ["a"])]);
+  return runViews([viewMaker(compileSheet(sheet), { a }, options)("a", ["a"])], []);
 };

@@ -14,15 +14,19 @@ export type Prepared = {
 /** Finds the inputs of some rules in a view; nothing where they are not there. */
 export type Finder = (view: View) => Prepared[];
 
+/** Rules that read one report at a time, and rules that test the claims of one against the readings of another. */
+export type Checks = { readonly oneReport: readonly Finder[]; readonly bothReports: readonly Finder[] };
+
 /** Where a finding stands. */
 export const referenceTo = ({ side, item, position }: Found): EntryReference => ({ side, item, position });
 
-/** Sides and places a check reads, as one text: two checks of a rule with the same are one check. */
+/** Rule, claim and places read, as one text: two checks with the same are one check. Views list reads in one order. */
 export const keyOf = ({ rule, reads, claim }: Prepared): string => {
-  const places = reads.map(({ side, item, position }) => `${side} ${item} ${position}`).toSorted();
-  const tested =
-    claim === undefined || typeof claim === "function" ? "" : `${claim.side} ${claim.item} ${claim.position}`;
-  return `${rule}|${tested}|${places.join("|")}`;
+  let key: string = rule;
+  if (claim !== undefined && typeof claim !== "function")
+    key += `|${claim.side} ${claim.item} ${claim.position}|`;
+  for (const { side, item, position } of reads) key += `|${side} ${item} ${position}`;
+  return key;
 };
 
 export type CheckParts = Pick<CrossCheck, "reads" | "claim">;

@@ -6,7 +6,7 @@ import type { OdometerReading } from "../odometer/index.ts";
 import { odometerDisclosure } from "../odometer-disclosure/index.ts";
 import { wearMiles } from "../wear-miles/index.ts";
 import type { WornPart } from "../wear-miles/index.ts";
-import type { Finder, Prepared } from "./prepared.ts";
+import type { Checks, Finder, Prepared } from "./prepared.ts";
 import {
   estimateOf,
   extremeOf,
@@ -147,4 +147,7 @@ const wear: Finder = (view) => {
 };
 
 /** Rules on limits in use, the odometer and wear. */
-export const useChecks: readonly Finder[] = [linings, steering, toes, miles, disclosure, wear];
+export const useChecks: Checks = {
+  oneReport: [linings, steering, toes],
+  bothReports: [miles, disclosure, wear],
+};

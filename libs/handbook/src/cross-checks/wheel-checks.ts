@@ -18,7 +18,7 @@ import { tiresMixed } from "../tires-mixed/index.ts";
 import type { FittedTire } from "../tires-mixed/index.ts";
 import { turnsEstimate, turnsRatio } from "../turns-ratio/index.ts";
 import type { Turning } from "../turns-ratio/index.ts";
-import type { Finder, Prepared } from "./prepared.ts";
+import type { Checks, Finder, Prepared } from "./prepared.ts";
 import { estimateOf, extremeOf, findClaim, findRead, findReads, optionOf, vehicleOf } from "./view.ts";
 import type { Found, Read, View } from "./view.ts";
 
@@ -290,12 +290,7 @@ const runouts: Finder = (view) =>
     });
 
 /** Rules on tires, road speed and the axle. */
-export const wheelChecks: readonly Finder[] = [
-  mixed,
-  rollouts,
-  speeds,
-  ratios,
-  ratiosTogether,
-  treads,
-  runouts,
-];
+export const wheelChecks: Checks = {
+  oneReport: [mixed, treads, runouts],
+  bothReports: [rollouts, speeds, ratios, ratiosTogether],
+};
