@@ -1,25 +1,27 @@
 import type { CostSumOptions, UncertainCost } from "./index.ts";
 import { normalScores } from "./normal-scores.ts";
-import { scoreTable } from "./score-table.ts";
-import type { ScoreTable } from "./score-table.ts";
+import { cellsPerScore, greatestScore, scoreTable } from "./score-table.ts";
 
-/** Adds one cost's draws to the totals. `shared` holds the group's scores, already weighted. */
-const addDraws = (
-  { from, scale, costs }: ScoreTable,
+/** Adds one cost's draws to the totals, its scores alone. */
+const addOwn = (table: Float64Array, own: Float64Array, totals: Float64Array): void => {
+  for (let draw = 0; draw < totals.length; draw += 1) {
+    const cell = ((own[draw]! + greatestScore) * cellsPerScore) | 0;
+    totals[draw] = totals[draw]! + table[cell]!;
+  }
+};
+
+/** The same where part of the score is the group's. */
+const addShared = (
+  table: Float64Array,
   own: Float64Array,
-  shared: Float64Array,
-  ownWeight: number,
+  group: Float64Array,
+  correlation: number,
   totals: Float64Array,
 ): void => {
-  const last = costs.length - 2;
+  const [ofGroup, ofOwn] = [Math.sqrt(correlation), Math.sqrt(1 - correlation)];
   for (let draw = 0; draw < totals.length; draw += 1) {
-    const score = ownWeight * own[draw]! + shared[draw]!;
-    if (score <= from) continue;
-    const place = (score - from) * scale;
-    const index = place < last ? place | 0 : last - 1;
-    const below = costs[index]!;
-    const part = place < last ? place - index : 1;
-    totals[draw] = totals[draw]! + below + (costs[index + 1]! - below) * part;
+    const score = ofGroup * group[draw]! + ofOwn * own[draw]!;
+    totals[draw] = totals[draw]! + table[((score + greatestScore) * cellsPerScore) | 0]!;
   }
 };
 
@@ -32,15 +34,13 @@ export const drawTotals = (
   const totals = new Float64Array(draws);
   const own = new Float64Array(draws);
   const shared = new Float64Array(draws);
-  const [sharedWeight, ownWeight] = [Math.sqrt(correlation), Math.sqrt(1 - correlation)];
   for (const group of Map.groupBy(costs, (cost) => cost.group).values()) {
-    if (correlation > 0) {
-      fill(shared);
-      for (let draw = 0; draw < draws; draw += 1) shared[draw] = sharedWeight * shared[draw]!;
-    }
+    if (correlation > 0) fill(shared);
     for (const cost of group) {
       fill(own);
-      addDraws(scoreTable(cost, cost.probability), own, shared, ownWeight, totals);
+      const table = scoreTable(cost, cost.probability);
+      if (correlation > 0) addShared(table, own, shared, correlation, totals);
+      else addOwn(table, own, totals);
     }
   }
   return totals;

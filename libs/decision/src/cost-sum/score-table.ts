@@ -2,51 +2,67 @@ import { normalCdf, normalQuantile } from "@evenhand/measurement/normal-distribu
 import { betaPertShape } from "../beta-pert/index.ts";
 import type { ThreePoints } from "../beta-pert/index.ts";
 
-/** Steps of the table in the normal score, and of the beta distribution's own grid. */
-const steps = 512;
-const gridSteps = 512;
-const greatestScore = 6;
+/** Scores lie between these; Box and Muller's method cannot leave them, nor can two of its scores added with weights. */
+export const greatestScore = 10;
+/** Even cells of the score; one is 0.005 standard deviations wide, far under what ten thousand draws can tell apart. */
+const cells = 4096;
+export const cellsPerScore = cells / (2 * greatestScore);
 
-/** Cumulated beta density on an even grid of 0 to 1, by Simpson's rule over each step; the last is 1. */
+const centerOf = (cell: number): number => (cell + 0.5) / cellsPerScore - greatestScore;
+
+/** Φ at the middle of every cell. */
+const shares = Float64Array.from({ length: cells }, (_, cell) => normalCdf(centerOf(cell)));
+
+/** Steps of the beta distribution's own grid, and logarithms at every half step: density by one exponential each. */
+const steps = 256;
+const logarithms = Float64Array.from({ length: 2 * steps + 1 }, (_, half) => Math.log(half / (2 * steps)));
+
+/** Power of 0 to 0 is 1, which the logarithm alone would not give. */
+const powerOf = (half: number, exponent: number): number =>
+  exponent === 0 ? 0 : exponent * (logarithms[half] ?? 0);
+
+/** Cumulated beta density at even steps from 0 to 1, by Simpson's rule over each; the last is 1. */
 const cumulatedBeta = (alpha: number, beta: number): Float64Array => {
-  const density = (x: number): number => x ** (alpha - 1) * (1 - x) ** (beta - 1);
-  const sums = new Float64Array(gridSteps + 1);
+  const density = (half: number): number =>
+    Math.exp(powerOf(half, alpha - 1) + powerOf(2 * steps - half, beta - 1));
+  const sums = new Float64Array(steps + 1);
   let before = density(0);
-  for (let index = 1; index <= gridSteps; index += 1) {
-    const after = density(index / gridSteps);
-    sums[index] = (sums[index - 1] ?? 0) + before + 4 * density((index - 0.5) / gridSteps) + after;
+  for (let step = 1; step <= steps; step += 1) {
+    const after = density(2 * step);
+    sums[step] = (sums[step - 1] ?? 0) + before + 4 * density(2 * step - 1) + after;
     before = after;
   }
-  const whole = sums[gridSteps] ?? 1;
+  const whole = sums[steps] ?? 1;
   return sums.map((sum) => sum / whole);
 };
 
 /** Walks up the grid for rising shares: the inverse of the cumulated density, linear between grid points. */
 const inverse = (sums: Float64Array): ((share: number) => number) => {
-  let index = 1;
+  let step = 1;
   return (share) => {
-    while (index < gridSteps && (sums[index] ?? 1) < share) index += 1;
-    const below = sums[index - 1] ?? 0;
-    const above = sums[index] ?? 1;
-    const part = above > below ? Math.min(1, Math.max(0, (share - below) / (above - below))) : 0;
-    return (index - 1 + part) / gridSteps;
+    while (step < steps && (sums[step] ?? 1) < share) step += 1;
+    const below = sums[step - 1] ?? 0;
+    const width = (sums[step] ?? 1) - below;
+    const part = width > 0 ? Math.min(1, Math.max(0, (share - below) / width)) : 0;
+    return (step - 1 + part) / steps;
   };
 };
 
-/** Cost as a function of the normal score: nothing below `from`, then a table at even steps. */
-export type ScoreTable = { readonly from: number; readonly scale: number; readonly costs: Float64Array };
-
-/** Table of one cost: its distribution seen from the normal score. */
-export const scoreTable = (points: ThreePoints, probability: number): ScoreTable => {
-  const from = probability >= 1 ? -greatestScore : Math.min(greatestScore, normalQuantile(1 - probability));
+/**
+ * Cost of every cell of the score: nothing where the cost does not fall due, else the beta-PERT quantile at
+ * (Φ − (1 − p))/p. The cell in which it begins to fall due carries its share, so that the mean is kept.
+ */
+export const scoreTable = (points: ThreePoints, probability: number): Float64Array => {
+  const table = new Float64Array(cells);
+  if (probability <= 0) return table;
   const { alpha, beta } = betaPertShape(points);
   const quantile = inverse(cumulatedBeta(alpha, beta));
-  const costs = new Float64Array(steps + 2);
-  const width = (greatestScore - from) / steps;
-  const missed = probability >= 1 ? 0 : 1 - probability;
-  for (let index = 0; index <= steps + 1; index += 1) {
-    const share = (normalCdf(from + index * width) - missed) / (1 - missed || 1);
-    costs[index] = points.low + (points.high - points.low) * quantile(Math.max(0, Math.min(1, share)));
+  const from = probability >= 1 ? 0 : (normalQuantile(1 - probability) + greatestScore) * cellsPerScore;
+  const width = points.high - points.low;
+  for (let cell = Math.floor(from); cell < cells; cell += 1) {
+    const share = Math.max(0, ((shares[cell] ?? 1) - (1 - probability)) / probability);
+    const part = Math.min(1, cell + 1 - from);
+    table[cell] = part * (points.low + width * quantile(share));
   }
-  return { from: probability <= 0 ? Infinity : from, scale: width > 0 ? 1 / width : 0, costs };
+  return table;
 };
