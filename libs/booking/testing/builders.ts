@@ -6,7 +6,13 @@ import {
   type VisitRequest,
 } from "../src/calendar/index.ts";
 import { greatCircleTravel } from "../src/travel/index.ts";
-import { type CarToVisit, planVisit, type VisitItem, type VisitPlan } from "../src/visit-plan/index.ts";
+import {
+  type CarToVisit,
+  GATE_SUBJECTS,
+  planVisit,
+  type VisitItem,
+  type VisitPlan,
+} from "../src/visit-plan/index.ts";
 
 export const MINUTE = 60_000;
 export const HOUR = 60 * MINUTE;
@@ -49,7 +55,7 @@ export const FULL: readonly CarToVisit[] = [
       item("visit.cold-proof", 10, ["cold-engine"]),
       item("body.paint", 50, ["daylight"]),
       item("road.cold-start", 5, ["cold-engine", "road"]),
-      item("brakes.lines", 25, ["lift"], { gate: true }),
+      item("brakes.lines", 25, ["lift"], { gate: GATE_SUBJECTS }),
       item("road.tracking", 30, ["road"]),
       item("engine.oil-pressure", 20, ["hot-engine"]),
       item("driveline.fresh-leaks", 10, ["lift", "hot-engine"]),

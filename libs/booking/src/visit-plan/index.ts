@@ -3,6 +3,17 @@ import type { Need } from "@evenhand/shared/sheet";
 
 const MINUTE = 60_000;
 
+/** What is looked at before a car goes on the road. */
+export const GATE_SUBJECTS = [
+  "lift-points",
+  "brakes",
+  "steering",
+  "tires",
+  "wheel-fixings",
+  "fuel-lines",
+] as const;
+export type GateSubject = (typeof GATE_SUBJECTS)[number];
+
 /** An item to be looked at on a visit. */
 export type VisitItem = {
   readonly item: string;
@@ -10,8 +21,8 @@ export type VisitItem = {
   readonly needs: readonly Need[];
   /** Where its needs alone do not say: leaks looked for again after the road, smoke on a cold start. */
   readonly stage?: VisitStage;
-  /** Part of the gate to the road: lift points, brakes, steering, tires, wheel fixings, fuel lines. */
-  readonly gate?: boolean;
+  /** Subjects of the gate to the road this item speaks to. */
+  readonly gate?: readonly GateSubject[];
 };
 
 export type CarToVisit = { readonly car: string; readonly items: readonly VisitItem[] };
@@ -56,7 +67,7 @@ export type VisitPlan = {
 
 export type PlanProblem =
   | { readonly code: "nothing-chosen"; readonly car: string | null }
-  | { readonly code: "road-without-gate"; readonly car: string; readonly items: readonly string[] }
+  | { readonly code: "road-without-gate"; readonly car: string; readonly missing: readonly GateSubject[] }
   | {
       readonly code: "stage-against-needs";
       readonly car: string;
@@ -116,6 +127,14 @@ function fitsStage(item: VisitItem): boolean {
   });
 }
 
+/** Subjects of the gate no item speaks to, where something is to be done on the road. */
+function missingFromGate(items: readonly VisitItem[]): GateSubject[] {
+  if (!items.some((one) => stageOf(one) === "road")) return [];
+  const road = STAGES.indexOf("road");
+  const seen = items.filter((one) => STAGES.indexOf(stageOf(one)) < road).flatMap(({ gate }) => gate ?? []);
+  return GATE_SUBJECTS.filter((subject) => !seen.includes(subject));
+}
+
 function problemsOf({ car, items }: CarToVisit): PlanProblem[] {
   if (items.length === 0) return [{ code: "nothing-chosen", car }];
   const problems: PlanProblem[] = [];
@@ -125,9 +144,8 @@ function problemsOf({ car, items }: CarToVisit): PlanProblem[] {
       problems.push({ code: "impossible-minutes", car, item, minutes });
     if (!fitsStage(one)) problems.push({ code: "stage-against-needs", car, item, stage: stageOf(one) });
   }
-  const road = items.filter((one) => stageOf(one) === "road").map(({ item }) => item);
-  const gated = items.some((one) => one.gate === true && stageOf(one) === "first-lift");
-  if (road.length > 0 && !gated) problems.push({ code: "road-without-gate", car, items: road });
+  const missing = missingFromGate(items);
+  if (missing.length > 0) problems.push({ code: "road-without-gate", car, missing });
   return problems;
 }
 
@@ -193,10 +211,10 @@ function spanOf({ car, items }: CarToVisit, segments: readonly VisitSegment[]): 
 /**
  * The order of a visit to one or more cars at one site: cold proof, papers, body in daylight → cold start → first lift
  * (the gate to the road) → road → what is done hot → second lift. A car is on the lift at most twice; with nothing
- * between them the two spells are one. Refused where a car would go on the road with none of its gate looked at.
+ * between them the two spells are one. Refused where a car would go on the road with a subject of its gate not looked at.
  *
  * @example
- * planVisit([{ car: "c", items: [{ item: "brakes.lines", minutes: 10, needs: ["lift"], gate: true },
+ * planVisit([{ car: "c", items: [{ item: "brakes.lines", minutes: 10, needs: ["lift"], gate: [...GATE_SUBJECTS] },
  *   { item: "road.tracking", minutes: 20, needs: ["road"] }] }])
  * // planned: first-lift 0–15 min (5 of them raising the car), road 15–35 min
  */
