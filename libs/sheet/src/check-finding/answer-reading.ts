@@ -2,13 +2,19 @@ import { convert, dimensionOf } from "@evenhand/measurement/unit";
 import type { AnswerOf } from "@evenhand/shared/answer";
 import type { FieldProblem } from "@evenhand/shared/problem";
 import type { ReadingSpec } from "@evenhand/shared/sheet";
+import { UNITS } from "@evenhand/shared/unit";
+import type { UnitSymbol } from "@evenhand/shared/unit";
 import { oneOf, problemAt, quote } from "./context.ts";
 import type { Place } from "./context.ts";
 
 export const unitsOf = (spec: ReadingSpec): string => oneOf([spec.unit, ...spec.alsoIn]);
 
-/** Twelve significant digits hide what a conversion rounds. */
-const shown = (value: number): string => String(Number(value.toPrecision(12)));
+/** A value with its unit as a page shows it; twelve significant digits hide what a conversion rounds. */
+function shown(value: number, unit: UnitSymbol): string {
+  const { text } = UNITS[unit];
+  const gap = text === "" || text.startsWith("⁄") ? "" : " ";
+  return `${Number(value.toPrecision(12))}${gap}${text}`;
+}
 
 export function readingProblems(
   answer: AnswerOf<"reading">,
@@ -36,8 +42,9 @@ export function readingProblems(
   const outside = answer.values.flatMap(({ value }, index) => {
     const inBaseUnit = convert(value, answer.unit, spec.unit);
     if (inBaseUnit >= low && inBaseUnit <= high) return [];
-    const also = answer.unit === spec.unit ? "" : `, which is ${shown(inBaseUnit)} in ${spec.unit}`;
-    const reason = `The value ${value} (in ${answer.unit}${also}) cannot be: ${place.item} lies between ${low} and ${high} (in ${spec.unit}).`;
+    const also = answer.unit === spec.unit ? "" : ` (${shown(inBaseUnit, spec.unit)})`;
+    const reach = `${shown(low, spec.unit)} and ${shown(high, spec.unit)}`;
+    const reason = `${shown(value, answer.unit)}${also} cannot be: ${place.item} lies between ${reach}.`;
     return [problemAt(place, ["answer", "values", index, "value"], reason)];
   });
   return [...outside, ...unknownSpots];

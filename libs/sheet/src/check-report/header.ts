@@ -30,14 +30,14 @@ const idOf = (raw: unknown): string | undefined => {
   return typeof id === "string" ? id : undefined;
 };
 
-/** Entries by id: what parses, and `undefined` for what is there but cannot be read. */
+/** Entries by id, the first of each: what parses, and `undefined` for what is there but cannot be read. */
 function readable<T>(raw: Raw, field: string, schema: z.ZodType<T>): Map<string, T | undefined> {
-  return new Map(
-    listOf(raw, field).flatMap((entry): [string, T | undefined][] => {
-      const id = idOf(entry);
-      return id === undefined ? [] : [[id, schema.safeParse(entry).data]];
-    }),
-  );
+  const entries = new Map<string, T | undefined>();
+  for (const entry of listOf(raw, field)) {
+    const id = idOf(entry);
+    if (id !== undefined && !entries.has(id)) entries.set(id, schema.safeParse(entry).data);
+  }
+  return entries;
 }
 
 /** What findings refer to, as far as it can be read. */

@@ -13,6 +13,11 @@ function frozenAll(value: unknown): boolean {
   return Object.isFrozen(value) && Object.values(value).every(frozenAll);
 }
 
+const used = (values: (string | null | undefined)[]) =>
+  new Set(values.filter((value) => value !== undefined && value !== null));
+
+const strict = (consequence: string) => consequence === "safety" || consequence === "structure";
+
 describe("the sheet as data", () => {
   it("is what its contract reads, with nothing left to default", () => {
     expect(Sheet.parse(sheet)).toEqual(sheet);
@@ -44,8 +49,6 @@ describe("the sheet as data", () => {
     expect(new Set(idsOf(list)).size).toBe(list.length);
   });
 
-  const used = (values: (string | null | undefined)[]) =>
-    new Set(values.filter((value) => value !== undefined && value !== null));
   it.each([
     ["position sets", sheet.positionSets, used(sheet.items.map(({ positions }) => positions))],
     ["cautions", sheet.cautions, used(sheet.items.flatMap(({ cautions }) => cautions))],
@@ -112,7 +115,6 @@ describe("every item", () => {
 
   it("says how in a sentence, and is strict where safety or structure hangs on it", () => {
     expect(idsOf(sheet.items.filter(({ how }) => !/^[A-Z].{8,}\.$/.test(how)))).toEqual([]);
-    const strict = (consequence: string) => consequence === "safety" || consequence === "structure";
     expect(idsOf(sheet.items.filter((item) => item.strict !== strict(item.consequence)))).toEqual([]);
   });
 
