@@ -1,4 +1,4 @@
-import { narrow, weekRange } from "../day/index.ts";
+import { dayOf, narrow, weekRange } from "../day/index.ts";
 import type { DateSet } from "../day/index.ts";
 
 /** What the end of a tire identification number can mean as a date. */
@@ -10,25 +10,25 @@ export type TireDate = {
 
 /** Week and year: 01 to 53, in two digits each (from 1999), or the year in one (before 2000). */
 const WEEK_AND_YEAR = /^(\d\d)(\d{1,2})$/;
-const FIRST_DECADE = 1970;
-/** Four digits were permitted some months before they were required in July 2000 (49 CFR 574.5; 64 FR 36807). */
-const FIRST_FOUR_DIGIT_YEAR = 1999;
-const LAST_THREE_DIGIT_YEAR = 2000;
+const DECADES = [1970, 1980, 1990, 2000];
+/** Numbers are on tires since 22 May 1971 (49 CFR 574, from memory); the last three-digit dates are of July 2000. */
+const THREE_DIGITS = { first: dayOf(1971, 5, 22), last: dayOf(2000, 7, 8) };
+/** Four digits were permitted some months before they were required (64 FR 36807), so 99 is 1999. */
+const FOUR_DIGITS_FROM = 1999;
 
 const weeksOf = (week: number, years: readonly number[]): DateSet =>
   week >= 1 && week <= 53 ? years.map((year) => weekRange(year, week)) : [];
 
 const datesOfGroup = (group: string): DateSet => {
-  const match = WEEK_AND_YEAR.exec(group);
-  const [week, year] = [Number(match?.[1] ?? 0), match?.[2] ?? ""];
+  const [, week, year] = WEEK_AND_YEAR.exec(group) ?? [];
+  if (week === undefined || year === undefined) return [];
   if (year.length === 2) {
     const full = 2000 + Number(year);
-    return weeksOf(week, [full === 2099 ? FIRST_FOUR_DIGIT_YEAR : full]);
+    return weeksOf(Number(week), [full === FOUR_DIGITS_FROM + 100 ? FOUR_DIGITS_FROM : full]);
   }
-  const decades = [0, 10, 20, 30].map((decades_) => FIRST_DECADE + decades_ + Number(year));
-  return weeksOf(
-    week,
-    decades.filter((candidate) => year !== "" && candidate <= LAST_THREE_DIGIT_YEAR),
+  const years = DECADES.map((decade) => decade + Number(year));
+  return weeksOf(Number(week), years).filter(
+    ({ first, last }) => first >= THREE_DIGITS.first && last <= THREE_DIGITS.last,
   );
 };
 
