@@ -34,7 +34,9 @@ describe("dawidSkene", () => {
     const right = found.filter((category, i) => category === truths[i]).length;
     expect(right / truths.length).toBeGreaterThan(0.93);
     expect(result.prevalence[1]).toBeCloseTo(0.6, 1);
-    expect(result.confusion.map((rater) => rater[1]?.[1]?.toFixed(1))).toEqual(["0.9", "0.8", "0.7", "0.9"]);
+    for (const [rater, skill] of [0.95, 0.8, 0.7, 0.9].entries()) {
+      expect(Math.abs((result.confusion[rater]?.[1]?.[1] ?? 0) - skill)).toBeLessThan(0.06);
+    }
     expect(result.converged).toBe(true);
     expect(result.confusion[0]?.[0]?.[0]).toBeGreaterThan(0.9);
   });
