@@ -1,6 +1,19 @@
 import type { Type } from "@nestjs/common";
 import { AccountsModule } from "./accounts/index.ts";
+import { ComparisonsModule } from "./comparisons/index.ts";
+import { NoticesModule } from "./notices/index.ts";
+import { OrdersModule } from "./orders/index.ts";
 import { OrganizationsModule } from "./organizations/index.ts";
+import { ReportsModule } from "./reports/index.ts";
+import { VehiclesModule } from "./vehicles/index.ts";
 
 /** Everything the service can do. */
-export const capabilities: readonly Type[] = [AccountsModule, OrganizationsModule];
+export const capabilities: readonly Type[] = [
+  AccountsModule,
+  OrganizationsModule,
+  VehiclesModule,
+  OrdersModule,
+  ReportsModule,
+  ComparisonsModule,
+  NoticesModule,
+];

@@ -1,0 +1,89 @@
+import { Injectable } from "@nestjs/common";
+import type { ComparisonQuery, ComparisonRequest } from "@evenhand/shared/http/comparisons";
+import type { Created } from "@evenhand/shared/http/paging";
+import { maySeeVehicle, maySeeVersion, mustBeBlind } from "../../platform/access/row-access.ts";
+import type { Actor } from "../../platform/auth/actor.ts";
+import { Clock } from "../../platform/clock/index.ts";
+import { Database, type Transaction } from "../../platform/database/database.ts";
+import { Ids } from "../../platform/database/ids.ts";
+import { readCursor } from "../../platform/database/page.ts";
+import { JsonText } from "../../platform/http/json-text.ts";
+import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
+import { analyzeVersions, engine } from "./analysis.ts";
+import { comparisonDetail, comparisonDocument, comparisonList } from "./comparisons.queries.ts";
+
+export type Pair = { vehicle: string; a: string; b: string };
+
+@Injectable()
+export class ComparisonsService {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+    private readonly ids: Ids,
+  ) {}
+
+  async list(actor: Actor, query: ComparisonQuery): Promise<JsonText> {
+    const [row] = await this.database.rows<{ body: string }>({
+      text: comparisonList,
+      values: [actor.organizations(), readCursor(query), query.limit, query.vehicle ?? null],
+    });
+    return new JsonText(row?.body ?? "");
+  }
+
+  async get(actor: Actor, id: string): Promise<JsonText> {
+    const row = await this.database.findRow<{ body: string }>({
+      name: "comparison",
+      text: comparisonDetail,
+      values: [actor.organizations(), id],
+    });
+    return new JsonText(found(row, "comparison").body);
+  }
+
+  async document(actor: Actor, id: string): Promise<JsonText> {
+    const row = await this.database.findRow<{ document: Uint8Array; hash: string }>({
+      name: "comparison-document",
+      text: comparisonDocument,
+      values: [actor.organizations(), id],
+      binary: true,
+    });
+    const { document, hash } = found(row, "comparison");
+    return new JsonText(document, hash);
+  }
+
+  /** Sets any two sealed versions of one car against each other that the person may read. */
+  async create(actor: Actor, vehicle: string, { a, b }: ComparisonRequest): Promise<Created> {
+    return this.database.transaction(async (tx) => {
+      if (!(await this.mayRead(tx, actor, { vehicle, a, b }))) throw notFound("pair of reports on this car");
+      if (a === b) throw new ProblemError("not-comparable", "Name two different reports.");
+      return { id: await this.make(tx, { vehicle, a, b }) };
+    });
+  }
+
+  /** The stored comparison of the two by this engine, made now where there is none. */
+  async make(tx: Transaction, { vehicle, a, b }: Pair): Promise<string> {
+    const there = await tx.comparison.findUnique({
+      where: { aId_bId_engine: { aId: a, bId: b, engine } },
+      select: { id: true },
+    });
+    if (there !== null) return there.id;
+    const versions = await tx.reportVersion.findMany({ where: { id: { in: [a, b] } } });
+    const [first, second] = [a, b].map((id) => versions.find((each) => each.id === id));
+    const { document, hash } = analyzeVersions(found(first, "report"), found(second, "report"));
+    const id = this.ids.next();
+    await tx.comparison.create({
+      data: { id, vehicleId: vehicle, aId: a, bId: b, engine, hash, document, createdAt: this.clock.now() },
+    });
+    return id;
+  }
+
+  private async mayRead(tx: Transaction, actor: Actor, { vehicle, a, b }: Pair): Promise<boolean> {
+    const readable = `SELECT count(*)::int AS count FROM report_version rv JOIN vehicle v ON v.id = rv.vehicle_id
+      WHERE v.id = $2::uuid AND rv.id = ANY($3::uuid[]) AND ${maySeeVehicle("v")} AND ${maySeeVersion("rv", "v")}
+        AND NOT ${mustBeBlind("v.id")}`;
+    const [row] = await tx.$queryRawUnsafe<{ count: number }[]>(readable, actor.organizations(), vehicle, [
+      a,
+      b,
+    ]);
+    return row?.count === new Set([a, b]).size;
+  }
+}

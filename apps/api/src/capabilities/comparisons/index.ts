@@ -1,0 +1,3 @@
+export { ComparisonsModule } from "./comparisons.module.ts";
+export { comparisonJson } from "./comparisons.queries.ts";
+export { ComparisonsService } from "./comparisons.service.ts";

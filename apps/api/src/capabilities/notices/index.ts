@@ -1,0 +1,2 @@
+export { NoticesModule } from "./notices.module.ts";
+export { NoticesService } from "./notices.service.ts";

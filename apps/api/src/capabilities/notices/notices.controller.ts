@@ -1,0 +1,22 @@
+import { Body, Controller, Query } from "@nestjs/common";
+import { NoticesRead } from "@evenhand/shared/http/notices";
+import { PageQuery } from "@evenhand/shared/http/paging";
+import { By } from "../../platform/access/parameters.ts";
+import { Route } from "../../platform/access/route.ts";
+import { Actor } from "../../platform/auth/actor.ts";
+import { NoticesService } from "./notices.service.ts";
+
+@Controller()
+export class NoticesController {
+  constructor(private readonly notices: NoticesService) {}
+
+  @Route("notices.list")
+  list(@By() actor: Actor, @Query({ schema: PageQuery }) query: PageQuery) {
+    return this.notices.list(actor, query);
+  }
+
+  @Route("notices.read")
+  markRead(@By() actor: Actor, @Body({ schema: NoticesRead }) body: NoticesRead) {
+    return this.notices.markRead(actor, body);
+  }
+}

@@ -1,0 +1,12 @@
+import { Module } from "@nestjs/common";
+import { MailModule } from "../../platform/mail/mail.module.ts";
+import { NoticesController } from "./notices.controller.ts";
+import { NoticesService } from "./notices.service.ts";
+
+@Module({
+  imports: [MailModule],
+  controllers: [NoticesController],
+  providers: [NoticesService],
+  exports: [NoticesService],
+})
+export class NoticesModule {}

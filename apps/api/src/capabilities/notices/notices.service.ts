@@ -1,0 +1,61 @@
+import { Inject, Injectable } from "@nestjs/common";
+import type { NoticeKind, NoticesRead } from "@evenhand/shared/http/notices";
+import type { PageQuery } from "@evenhand/shared/http/paging";
+import type { Actor } from "../../platform/auth/actor.ts";
+import { Clock } from "../../platform/clock/index.ts";
+import { CONFIG, type Config } from "../../platform/config/index.ts";
+import { Database, type Transaction } from "../../platform/database/database.ts";
+import { Ids } from "../../platform/database/ids.ts";
+import { readCursor } from "../../platform/database/page.ts";
+import { JsonText } from "../../platform/http/json-text.ts";
+import { Outbox } from "../../platform/mail/outbox.ts";
+import { noticeMail } from "./notice-mail.ts";
+import { noticeList } from "./notices.queries.ts";
+
+export type News = { organization: string; kind: NoticeKind; subject: string; vehicle: string };
+
+/** Tells every member of an organization what happened: in the application, and by mail. */
+@Injectable()
+export class NoticesService {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+    private readonly ids: Ids,
+    private readonly outbox: Outbox,
+    @Inject(CONFIG) private readonly config: Config,
+  ) {}
+
+  async tell(tx: Transaction, { organization, kind, subject, vehicle }: News): Promise<void> {
+    const members = await tx.membership.findMany({
+      where: { organizationId: organization },
+      select: { accountId: true, account: { select: { email: true } } },
+    });
+    const createdAt = this.clock.now();
+    for (const { accountId, account } of members) {
+      await tx.notice.create({
+        data: { id: this.ids.next(), accountId, kind, subject, vehicleId: vehicle, createdAt },
+      });
+      await this.outbox.enqueue(tx, {
+        recipient: account.email,
+        ...noticeMail(kind, this.config.http.publicUrl),
+      });
+    }
+  }
+
+  async list(actor: Actor, query: PageQuery): Promise<JsonText> {
+    const [row] = await this.database.rows<{ body: string }>({
+      text: noticeList,
+      values: [actor.account, readCursor(query), query.limit],
+    });
+    return new JsonText(row?.body ?? "");
+  }
+
+  async markRead(actor: Actor, { upTo }: NoticesRead): Promise<void> {
+    await this.database.transaction((tx) =>
+      tx.notice.updateMany({
+        where: { accountId: actor.account, id: { lte: upTo }, readAt: null },
+        data: { readAt: this.clock.now() },
+      }),
+    );
+  }
+}

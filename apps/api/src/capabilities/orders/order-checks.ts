@@ -1,0 +1,82 @@
+import type { OrderRequest } from "@evenhand/shared/http/orders";
+import type { Actor } from "../../platform/auth/actor.ts";
+import type { Transaction } from "../../platform/database/database.ts";
+import { found, ProblemError } from "../../platform/problems/problem-error.ts";
+
+type Orderable = { dealerId: string; listed: boolean; newest: string | null };
+
+async function findVehicle(tx: Transaction, actor: Actor, vehicle: string): Promise<Orderable> {
+  const [row] = await tx.$queryRaw<Orderable[]>`
+    SELECT v.organization_id AS "dealerId", v.listed, (
+      SELECT rv.id FROM report_version rv WHERE rv.vehicle_id = v.id AND rv.kind = 'statement'
+      ORDER BY rv.sealed_at DESC, rv.number DESC LIMIT 1) AS newest
+    FROM vehicle v WHERE v.id = ${vehicle}::uuid AND (v.listed OR EXISTS (
+      SELECT 1 FROM inspection_order o WHERE o.vehicle_id = v.id
+        AND o.buyer_id = ANY(${actor.organizations("buyer")}::uuid[])))
+    FOR SHARE OF v`;
+  return found(row, "car");
+}
+
+/** Who belongs to both would inspect for themselves, or buy what they inspect. */
+async function shareMembers(tx: Transaction, one: string, other: string): Promise<boolean> {
+  const [row] = await tx.$queryRaw<{ shared: boolean }[]>`
+    SELECT EXISTS (SELECT 1 FROM membership a JOIN membership b ON a.account_id = b.account_id
+      WHERE a.organization_id = ${one}::uuid AND b.organization_id = ${other}::uuid) AS shared`;
+  return row?.shared === true;
+}
+
+/** @throws ProblemError unless the car can be ordered to be inspected by this firm against this statement */
+export async function findOrderable(
+  tx: Transaction,
+  actor: Actor,
+  vehicle: string,
+  { inspector, statement }: OrderRequest,
+): Promise<void> {
+  const { listed, newest } = await findVehicle(tx, actor, vehicle);
+  if (!listed)
+    throw new ProblemError(
+      "vehicle-not-listed",
+      "The dealer has withdrawn the car; there is nothing to order.",
+    );
+  if (newest !== statement)
+    throw new ProblemError("statement-superseded", "Order against the newest statement; read it first.", {
+      members: { statement: newest },
+    });
+  const firm = await tx.organization.findFirst({
+    where: { id: inspector, kind: "inspector" },
+    select: { id: true },
+  });
+  found(firm, "inspection firm");
+  const live = await tx.inspectionOrder.findFirst({
+    where: {
+      vehicleId: vehicle,
+      inspectorId: inspector,
+      buyerId: { in: actor.organizations("buyer") },
+      state: { in: ["ordered", "accepted"] },
+    },
+    select: { id: true },
+  });
+  if (live !== null)
+    throw new ProblemError("order-exists", "You have ordered this firm to inspect this car already.", {
+      members: { order: live.id },
+    });
+}
+
+/** @throws ProblemError `not-independent` where the firm shares people with the dealer or with the buyer */
+export async function checkIndependence(
+  tx: Transaction,
+  order: { vehicleId: string; inspectorId: string; buyerId: string },
+): Promise<void> {
+  const vehicle = found(
+    await tx.vehicle.findUnique({ where: { id: order.vehicleId }, select: { organizationId: true } }),
+    "car",
+  );
+  const tied =
+    (await shareMembers(tx, order.inspectorId, vehicle.organizationId)) ||
+    (await shareMembers(tx, order.inspectorId, order.buyerId));
+  if (tied)
+    throw new ProblemError(
+      "not-independent",
+      "Somebody of your firm also belongs to the dealer or the buyer. Decline, so that another firm can be asked.",
+    );
+}

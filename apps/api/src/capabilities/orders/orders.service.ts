@@ -1,0 +1,196 @@
+import { Injectable } from "@nestjs/common";
+import type {
+  OrderAcceptance,
+  OrderEnding,
+  OrderQuery,
+  OrderRequest,
+  OrderState,
+} from "@evenhand/shared/http/orders";
+import type { CreatedDraft } from "@evenhand/shared/http/paging";
+import type { NoticeKind } from "@evenhand/shared/http/notices";
+import { checkRevision } from "../../platform/access/parameters.ts";
+import type { Actor } from "../../platform/auth/actor.ts";
+import { Clock } from "../../platform/clock/index.ts";
+import { Database, type Transaction } from "../../platform/database/database.ts";
+import type { Prisma } from "../../platform/database/generated/client.ts";
+import { Ids } from "../../platform/database/ids.ts";
+import { readCursor } from "../../platform/database/page.ts";
+import { JsonText } from "../../platform/http/json-text.ts";
+import { found, ProblemError } from "../../platform/problems/problem-error.ts";
+import { NoticesService } from "../notices/index.ts";
+import { checkIndependence, findOrderable } from "./order-checks.ts";
+import { nextOrderState, type OrderMove, type OrderParty } from "./order-states.ts";
+import { orderDetail, orderList } from "./orders.queries.ts";
+
+export type LockedOrder = {
+  id: string;
+  vehicleId: string;
+  buyerId: string;
+  inspectorId: string;
+  statementId: string;
+  state: OrderState;
+  revision: number;
+};
+
+const newsOf: Partial<Record<OrderMove, NoticeKind>> = {
+  accept: "order-accepted",
+  decline: "order-declined",
+  cancel: "order-cancelled",
+};
+
+@Injectable()
+export class OrdersService {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+    private readonly ids: Ids,
+    private readonly notices: NoticesService,
+  ) {}
+
+  async list(actor: Actor, query: OrderQuery): Promise<JsonText> {
+    const [row] = await this.database.rows<{ body: string }>({
+      text: orderList,
+      values: [
+        actor.organizations(),
+        readCursor(query),
+        query.limit,
+        query.state ?? null,
+        query.vehicle ?? null,
+      ],
+    });
+    return new JsonText(row?.body ?? "");
+  }
+
+  async get(actor: Actor, id: string): Promise<JsonText> {
+    const row = await this.database.findRow<{ body: string; revision: number }>({
+      name: "order",
+      text: orderDetail,
+      values: [actor.organizations(), id],
+    });
+    const { body, revision } = found(row, "order");
+    return new JsonText(body, String(revision));
+  }
+
+  /** Freezes the statement: what is found will be set against this version, whatever is sealed later. */
+  async create(actor: Actor, vehicle: string, request: OrderRequest): Promise<CreatedDraft> {
+    return this.database.transaction(async (tx) => {
+      const buyer = found(actor.organizations("buyer")[0], "buyer");
+      await findOrderable(tx, actor, vehicle, request);
+      const id = this.ids.next();
+      await tx.inspectionOrder.create({
+        data: {
+          id,
+          vehicleId: vehicle,
+          buyerId: buyer,
+          inspectorId: request.inspector,
+          statementId: request.statement,
+          state: "ordered",
+          revision: 1,
+          interests: [],
+          orderedBy: actor.account,
+          orderedAt: this.clock.now(),
+        },
+      });
+      await this.notices.tell(tx, {
+        organization: request.inspector,
+        kind: "order-received",
+        subject: id,
+        vehicle,
+      });
+      return { id, revision: 1 };
+    });
+  }
+
+  /** The inspector declares independence; from here until sealing no statement's answer reaches the firm. */
+  async accept(
+    actor: Actor,
+    id: string,
+    meant: number,
+    { interests }: OrderAcceptance,
+  ): Promise<CreatedDraft> {
+    return this.move(actor, id, meant, "accept", async (tx, order) => {
+      await checkIndependence(tx, order);
+      return { interests, acceptedBy: actor.account, acceptedAt: this.clock.now() };
+    });
+  }
+
+  async decline(actor: Actor, id: string, meant: number, { reason }: OrderEnding): Promise<CreatedDraft> {
+    return this.move(actor, id, meant, "decline", async () => ({ reason, endedAt: this.clock.now() }));
+  }
+
+  async cancel(actor: Actor, id: string, meant: number, { reason }: OrderEnding): Promise<CreatedDraft> {
+    return this.move(actor, id, meant, "cancel", async () => ({ reason, endedAt: this.clock.now() }));
+  }
+
+  /** The order as its inspector works on it, held until the transaction ends. */
+  async lockForInspector(tx: Transaction, actor: Actor, id: string): Promise<LockedOrder> {
+    return lock(tx, id, "inspector", actor.organizations("inspector"));
+  }
+
+  /** Its inspection is sealed: the firm may read statements again. */
+  async markReported(tx: Transaction, order: LockedOrder): Promise<void> {
+    const state = stateAfter(order, "report", "inspector");
+    await tx.inspectionOrder.update({
+      where: { id: order.id },
+      data: { state, revision: { increment: 1 }, endedAt: this.clock.now() },
+    });
+  }
+
+  private async move(
+    actor: Actor,
+    id: string,
+    meant: number,
+    move: OrderMove,
+    change: (tx: Transaction, order: LockedOrder) => Promise<Prisma.InspectionOrderUncheckedUpdateInput>,
+  ): Promise<CreatedDraft> {
+    return this.database.transaction(async (tx) => {
+      const by: OrderParty = move === "cancel" ? "buyer" : "inspector";
+      const order = await lock(tx, id, by, actor.organizations(by));
+      checkRevision(order.revision, meant);
+      const state = stateAfter(order, move, by);
+      const data = { ...(await change(tx, order)), state, revision: { increment: 1 } };
+      const { revision } = await tx.inspectionOrder.update({ where: { id }, data });
+      await this.tellOther(tx, order, move, by);
+      return { id, revision };
+    });
+  }
+
+  private async tellOther(
+    tx: Transaction,
+    order: LockedOrder,
+    move: OrderMove,
+    by: OrderParty,
+  ): Promise<void> {
+    const kind = newsOf[move];
+    if (kind === undefined) return;
+    const organization = by === "buyer" ? order.inspectorId : order.buyerId;
+    await this.notices.tell(tx, { organization, kind, subject: order.id, vehicle: order.vehicleId });
+  }
+}
+
+async function lock(
+  tx: Transaction,
+  id: string,
+  by: OrderParty,
+  organizations: string[],
+): Promise<LockedOrder> {
+  const [order] = await tx.$queryRaw<LockedOrder[]>`
+    SELECT id, vehicle_id AS "vehicleId", buyer_id AS "buyerId", inspector_id AS "inspectorId",
+      statement_id AS "statementId", state::text AS state, revision
+    FROM inspection_order WHERE id = ${id}::uuid
+      AND CASE WHEN ${by} = 'buyer' THEN buyer_id ELSE inspector_id END = ANY(${organizations}::uuid[])
+    FOR UPDATE`;
+  return found(order, "order");
+}
+
+function stateAfter(order: LockedOrder, move: OrderMove, by: OrderParty): OrderState {
+  const state = nextOrderState(order.state, move, by);
+  if (state !== null) return state;
+  throw new ProblemError(
+    "order-state",
+    `The order is ${order.state}; that cannot be done with it any more.`,
+    {
+      members: { state: order.state },
+    },
+  );
+}

@@ -1,0 +1,107 @@
+import { Injectable } from "@nestjs/common";
+import type { OperationsAnswer, OperationsRequest } from "@evenhand/shared/http/reports";
+import type { Actor } from "../../platform/auth/actor.ts";
+import { Clock } from "../../platform/clock/index.ts";
+import { Database, type Transaction } from "../../platform/database/database.ts";
+import { readExposure } from "./blindness.ts";
+import { DraftEditor, type KnownOperation, placeKey, type StoredFinding } from "./draft-editor.ts";
+import { checkDrafting, type LockedReport } from "./report-lock.ts";
+import { ReportsService } from "./reports.service.ts";
+
+/** Changes of single findings: each done at most once, ever, and each refused by itself. */
+@Injectable()
+export class OperationsService {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+    private readonly reports: ReportsService,
+  ) {}
+
+  async apply(actor: Actor, id: string, { operations }: OperationsRequest): Promise<OperationsAnswer> {
+    return this.database.transaction(async (tx) => {
+      const report = await this.reports.lockForWork(tx, actor, id);
+      checkDrafting(report);
+      const editor = new DraftEditor({
+        report,
+        now: this.clock.now(),
+        findings: await loadFindings(tx, report, operations.map(placeOf)),
+        known: await loadKnown(
+          tx,
+          operations.map((each) => each.id),
+        ),
+        exposure: report.kind === "inspection" ? await readExposure(tx, report) : null,
+      });
+      const results = operations.map((operation) => editor.apply(operation));
+      if (editor.changes.length === 0) return { revision: report.revision, results };
+      await storeChanges(tx, actor, report, editor, this.clock.now());
+      return { revision: report.revision + 1, results };
+    });
+  }
+}
+
+const placeOf = (operation: OperationsRequest["operations"][number]): { item: string; position: string } => {
+  const { item, position = "" } = operation.op === "set" ? operation.finding : operation;
+  return { item: String(item), position: String(position) };
+};
+
+async function loadFindings(
+  tx: Transaction,
+  report: LockedReport,
+  places: { item: string; position: string }[],
+): Promise<Map<string, StoredFinding>> {
+  const rows = await tx.$queryRaw<(StoredFinding & { item: string; position: string })[]>`
+    SELECT f.item, f.position, f.revision, f.body, f.first_committed_at AS "firstCommittedAt"
+    FROM report_finding f
+    JOIN unnest(${places.map((each) => each.item)}::text[], ${places.map((each) => each.position)}::text[])
+      AS asked (item, position) ON asked.item = f.item AND asked.position = f.position
+    WHERE f.report_id = ${report.id}::uuid`;
+  return new Map(rows.map((row) => [placeKey(row), row]));
+}
+
+async function loadKnown(tx: Transaction, ids: string[]): Promise<Map<string, KnownOperation>> {
+  const rows = await tx.reportOperation.findMany({ where: { id: { in: ids } } });
+  return new Map(
+    rows.map((row) => [
+      row.id,
+      { report: row.reportId, hash: Buffer.from(row.requestHash).toString("hex"), revision: row.revision },
+    ]),
+  );
+}
+
+async function storeChanges(
+  tx: Transaction,
+  actor: Actor,
+  report: LockedReport,
+  editor: DraftEditor,
+  now: Date,
+): Promise<void> {
+  const findings = [...editor.changedFindings()].map(([, { item, position, stored }]) => ({
+    item,
+    position,
+    revision: stored.revision,
+    body: stored.body,
+    first: stored.firstCommittedAt,
+  }));
+  await tx.$executeRaw`
+    INSERT INTO report_finding (report_id, item, position, revision, body, first_committed_at, updated_by, updated_at)
+    SELECT ${report.id}::uuid, f.item, f.position, f.revision, nullif(f.body, 'null'::jsonb), f.first,
+      ${actor.account}::uuid, ${now}
+    FROM jsonb_to_recordset(${JSON.stringify(findings)}::jsonb)
+      AS f (item text, position text, revision int, body jsonb, first timestamptz)
+    ON CONFLICT (report_id, item, position) DO UPDATE SET revision = excluded.revision, body = excluded.body,
+      updated_by = excluded.updated_by, updated_at = excluded.updated_at`;
+  await tx.reportOperation.createMany({
+    data: editor.changes.map((change) => ({
+      id: change.id,
+      reportId: report.id,
+      accountId: actor.account,
+      requestHash: new Uint8Array(Buffer.from(change.hash, "hex")),
+      revision: change.revision,
+      createdAt: now,
+    })),
+  });
+  await tx.report.update({
+    where: { id: report.id },
+    data: { revision: report.revision + 1, updatedAt: now },
+  });
+}

@@ -1,0 +1,41 @@
+import type { ReportKind } from "@evenhand/shared/report";
+import type { Actor } from "../../platform/auth/actor.ts";
+import type { Transaction } from "../../platform/database/database.ts";
+import { found, ProblemError } from "../../platform/problems/problem-error.ts";
+import { readHeader, readVehicle, type StoredHeader } from "./report-document.ts";
+import type { Vehicle } from "@evenhand/shared/report";
+
+export type LockedReport = {
+  id: string;
+  vehicleId: string;
+  organizationId: string;
+  organizationName: string;
+  orderId: string | null;
+  kind: ReportKind;
+  revision: number;
+  drafting: boolean;
+  header: StoredHeader;
+  vehicle: Vehicle;
+};
+
+type Row = Omit<LockedReport, "header" | "vehicle"> & { header: unknown; vehicle: unknown };
+
+/** One of the person's own reports, held until the transaction ends. */
+export async function lockReport(tx: Transaction, actor: Actor, id: string): Promise<LockedReport> {
+  const [row] = await tx.$queryRaw<Row[]>`
+    SELECT r.id, r.vehicle_id AS "vehicleId", r.organization_id AS "organizationId", o.name AS "organizationName",
+      r.order_id AS "orderId", r.kind::text AS kind, r.revision, r.drafting, r.header, v.document AS vehicle
+    FROM report r JOIN vehicle v ON v.id = r.vehicle_id JOIN organization o ON o.id = r.organization_id
+    WHERE r.id = ${id}::uuid AND r.organization_id = ANY(${actor.organizations()}::uuid[]) FOR UPDATE OF r`;
+  const report = found(row, "report");
+  return { ...report, header: readHeader(report.header), vehicle: readVehicle(report.vehicle) };
+}
+
+/** @throws ProblemError `report-sealed` */
+export function checkDrafting(report: LockedReport): void {
+  if (report.drafting) return;
+  throw new ProblemError(
+    "report-sealed",
+    "The report is sealed and stays as it is. Begin a new version to change something.",
+  );
+}

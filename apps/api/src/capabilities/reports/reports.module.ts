@@ -1,0 +1,18 @@
+import { Module } from "@nestjs/common";
+import { ComparisonsModule } from "../comparisons/index.ts";
+import { NoticesModule } from "../notices/index.ts";
+import { OrdersModule } from "../orders/index.ts";
+import { VehiclesModule } from "../vehicles/index.ts";
+import { OperationsService } from "./operations.service.ts";
+import { ReportVersionsService } from "./report-versions.service.ts";
+import { ReportsController } from "./reports.controller.ts";
+import { ReportsService } from "./reports.service.ts";
+import { SealingService } from "./sealing.service.ts";
+
+@Module({
+  imports: [ComparisonsModule, NoticesModule, OrdersModule, VehiclesModule],
+  controllers: [ReportsController],
+  providers: [ReportsService, OperationsService, SealingService, ReportVersionsService],
+  exports: [ReportsService, OperationsService, SealingService],
+})
+export class ReportsModule {}

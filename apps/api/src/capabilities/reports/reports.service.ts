@@ -1,0 +1,142 @@
+import { Injectable } from "@nestjs/common";
+import type { CreatedDraft } from "@evenhand/shared/http/paging";
+import type { InspectionRequest, ReportChange, StatementRequest } from "@evenhand/shared/http/reports";
+import { checkRevision } from "../../platform/access/parameters.ts";
+import type { Actor } from "../../platform/auth/actor.ts";
+import { Clock } from "../../platform/clock/index.ts";
+import { Database, type Transaction } from "../../platform/database/database.ts";
+import type { Prisma } from "../../platform/database/generated/client.ts";
+import { Ids } from "../../platform/database/ids.ts";
+import { JsonText } from "../../platform/http/json-text.ts";
+import { found, ProblemError } from "../../platform/problems/problem-error.ts";
+import { OrdersService } from "../orders/index.ts";
+import { newHeader } from "./report-document.ts";
+import { checkDrafting, type LockedReport, lockReport } from "./report-lock.ts";
+import { reportDraft } from "./reports.queries.ts";
+
+type NewReport = Pick<Prisma.ReportUncheckedCreateInput, "vehicleId" | "organizationId" | "orderId" | "kind">;
+
+@Injectable()
+export class ReportsService {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+    private readonly ids: Ids,
+    private readonly orders: OrdersService,
+  ) {}
+
+  /** A dealer begins a statement; there is one line of versions a car. */
+  async state(actor: Actor, vehicle: string, { kind, ...header }: StatementRequest): Promise<CreatedDraft> {
+    return this.database.transaction(async (tx) => {
+      const own = { id: vehicle, organizationId: { in: actor.organizations("dealer") } };
+      const { organizationId } = found(await tx.vehicle.findFirst({ where: own }), "car");
+      const where = { vehicleId: vehicle, organizationId, kind, orderId: null };
+      await refuseSecond(tx, where);
+      return this.begin(tx, actor, { vehicleId: vehicle, organizationId, kind }, header);
+    });
+  }
+
+  /** An inspector begins the findings of an order they accepted. */
+  async inspect(actor: Actor, id: string, header: InspectionRequest): Promise<CreatedDraft> {
+    return this.database.transaction(async (tx) => {
+      const order = await this.orders.lockForInspector(tx, actor, id);
+      if (order.state !== "accepted")
+        throw new ProblemError("order-state", "Accept the order first; then the inspection can begin.", {
+          members: { state: order.state },
+        });
+      await refuseSecond(tx, { orderId: id });
+      const { vehicleId, inspectorId } = order;
+      const report: NewReport = { vehicleId, organizationId: inspectorId, orderId: id, kind: "inspection" };
+      return this.begin(tx, actor, report, header);
+    });
+  }
+
+  async get(actor: Actor, id: string): Promise<JsonText> {
+    const row = await this.database.findRow<{ body: string; revision: number }>({
+      name: "report",
+      text: reportDraft,
+      values: [actor.organizations(), id],
+    });
+    const { body, revision } = found(row, "report");
+    return new JsonText(body, String(revision));
+  }
+
+  async change(actor: Actor, id: string, meant: number, change: ReportChange): Promise<CreatedDraft> {
+    return this.database.transaction(async (tx) => {
+      const report = await this.lockForWork(tx, actor, id);
+      checkRevision(report.revision, meant);
+      checkDrafting(report);
+      const { terms, ...rest } = { ...report.header, ...change };
+      const header = terms === null || terms === undefined ? rest : { ...rest, terms };
+      return this.update(tx, report, { header });
+    });
+  }
+
+  /** Opens the newest sealed version for changes: the next version begins where it ended. */
+  async revise(actor: Actor, id: string): Promise<CreatedDraft> {
+    return this.database.transaction(async (tx) => {
+      const report = await this.lockForWork(tx, actor, id);
+      if (report.drafting)
+        throw new ProblemError("report-still-draft", "The report is a draft already; change it as it is.");
+      return this.update(tx, report, { drafting: true });
+    });
+  }
+
+  /** One's own report with its order, if it has one, in a state in which it may be worked on; held until the transaction ends. */
+  async lockForWork(tx: Transaction, actor: Actor, id: string): Promise<LockedReport> {
+    const report = await lockReport(tx, actor, id);
+    if (report.orderId === null) return report;
+    const { state } = await this.orders.lockForInspector(tx, actor, report.orderId);
+    if (state === "accepted" || state === "reported") return report;
+    throw new ProblemError("order-state", `The order is ${state}; there is nothing to report any more.`, {
+      members: { state },
+    });
+  }
+
+  private async begin(
+    tx: Transaction,
+    actor: Actor,
+    report: NewReport,
+    header: InspectionRequest,
+  ): Promise<CreatedDraft> {
+    const [id, now] = [this.ids.next(), this.clock.now()];
+    await tx.report.create({
+      data: {
+        ...report,
+        id,
+        revision: 1,
+        drafting: true,
+        header: newHeader(header),
+        createdBy: actor.account,
+        createdAt: now,
+        updatedAt: now,
+      },
+    });
+    return { id, revision: 1 };
+  }
+
+  private async update(
+    tx: Transaction,
+    report: LockedReport,
+    data: Prisma.ReportUpdateInput,
+  ): Promise<CreatedDraft> {
+    const revision = report.revision + 1;
+    await tx.report.update({
+      where: { id: report.id },
+      data: { ...data, revision, updatedAt: this.clock.now() },
+    });
+    return { id: report.id, revision };
+  }
+}
+
+async function refuseSecond(tx: Transaction, where: Prisma.ReportWhereInput): Promise<void> {
+  const there = await tx.report.findFirst({ where, select: { id: true } });
+  if (there !== null)
+    throw new ProblemError(
+      "report-exists",
+      "There is one already. Change its draft, or begin a new version of it.",
+      {
+        members: { report: there.id },
+      },
+    );
+}

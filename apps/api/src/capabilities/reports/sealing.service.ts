@@ -1,0 +1,123 @@
+import { Injectable } from "@nestjs/common";
+import { Finding } from "@evenhand/shared/finding";
+import type { Sealed } from "@evenhand/shared/http/reports";
+import type { Report } from "@evenhand/shared/report";
+import { type SealedText, sealDocument } from "@evenhand/record/seal";
+import { checkReport } from "@evenhand/sheet/check-report";
+import { checkRevision } from "../../platform/access/parameters.ts";
+import type { Actor } from "../../platform/auth/actor.ts";
+import { sha256Hex } from "../../platform/auth/secret.ts";
+import { Clock } from "../../platform/clock/index.ts";
+import { Database, type Transaction } from "../../platform/database/database.ts";
+import { Ids } from "../../platform/database/ids.ts";
+import { ProblemError } from "../../platform/problems/problem-error.ts";
+import { ComparisonsService } from "../comparisons/index.ts";
+import { NoticesService } from "../notices/index.ts";
+import { type LockedOrder, OrdersService } from "../orders/index.ts";
+import { VehiclesService } from "../vehicles/index.ts";
+import { currentSheet, toReport } from "./report-document.ts";
+import { checkDrafting, type LockedReport } from "./report-lock.ts";
+import { ReportsService } from "./reports.service.ts";
+
+/** Makes a version of a report that nobody changes again. */
+@Injectable()
+export class SealingService {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+    private readonly ids: Ids,
+    private readonly reports: ReportsService,
+    private readonly orders: OrdersService,
+    private readonly vehicles: VehiclesService,
+    private readonly comparisons: ComparisonsService,
+    private readonly notices: NoticesService,
+  ) {}
+
+  /** A statement lists its car; an inspection is set against the frozen statement. All of it happens, or nothing. */
+  async seal(actor: Actor, id: string, meant: number): Promise<Sealed> {
+    return this.database.transaction(async (tx) => {
+      const report = await this.reports.lockForWork(tx, actor, id);
+      checkRevision(report.revision, meant);
+      checkDrafting(report);
+      const order =
+        report.orderId === null ? null : await this.orders.lockForInspector(tx, actor, report.orderId);
+      const sealed = sealDocument(await readComplete(tx, report), sha256Hex);
+      const version = await this.store(tx, actor, report, order, sealed);
+      if (report.kind === "statement") await this.vehicles.listWithStatement(tx, report.vehicleId);
+      const comparison = order === null ? null : await this.report(tx, order, version.id);
+      return { ...version, seal: sealed.seal, comparison };
+    });
+  }
+
+  private async store(
+    tx: Transaction,
+    actor: Actor,
+    report: LockedReport,
+    order: LockedOrder | null,
+    { text, seal }: SealedText,
+  ): Promise<{ id: string; version: number }> {
+    const [id, now] = [this.ids.next(), this.clock.now()];
+    const number = 1 + (await tx.reportVersion.count({ where: { reportId: report.id } }));
+    await tx.reportVersion.create({
+      data: {
+        id,
+        reportId: report.id,
+        vehicleId: report.vehicleId,
+        organizationId: report.organizationId,
+        buyerId: order?.buyerId ?? null,
+        orderId: report.orderId,
+        kind: report.kind,
+        number,
+        seal,
+        document: new Uint8Array(Buffer.from(text, "utf8")),
+        sealedBy: actor.account,
+        sealedAt: now,
+      },
+    });
+    await tx.report.update({
+      where: { id: report.id },
+      data: { drafting: false, revision: report.revision + 1, updatedAt: now },
+    });
+    return { id, version: number };
+  }
+
+  private async report(tx: Transaction, order: LockedOrder, inspection: string): Promise<string> {
+    const comparison = await this.comparisons.make(tx, {
+      vehicle: order.vehicleId,
+      a: order.statementId,
+      b: inspection,
+    });
+    await this.orders.markReported(tx, order);
+    await this.notices.tell(tx, {
+      organization: order.buyerId,
+      kind: "inspection-sealed",
+      subject: comparison,
+      vehicle: order.vehicleId,
+    });
+    return comparison;
+  }
+}
+
+/** The whole report, held against its sheet. @throws ProblemError `report-incomplete` with every problem */
+async function readComplete(tx: Transaction, report: LockedReport): Promise<Report> {
+  const rows = await tx.$queryRaw<{ body: unknown }[]>`
+    SELECT body FROM report_finding WHERE report_id = ${report.id}::uuid AND body IS NOT NULL`;
+  const author = {
+    organization: report.organizationName,
+    role: report.kind === "inspection" ? ("inspector" as const) : ("dealer" as const),
+  };
+  const findings = rows.map((row) => Finding.parse(row.body));
+  const check = checkReport(toReport({ ...report, author, findings }), currentSheet);
+  const problems = [
+    ...(findings.length === 0 ? [{ at: "/findings", reason: "there is not one finding" }] : []),
+    ...(check.ok ? [] : check.problems),
+  ];
+  if (check.ok && problems.length === 0) return check.report;
+  throw new ProblemError(
+    "report-incomplete",
+    "The report does not hold against the sheet; each problem is named.",
+    {
+      problems,
+    },
+  );
+}

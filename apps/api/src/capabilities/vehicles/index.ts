@@ -1,0 +1,2 @@
+export { VehiclesModule } from "./vehicles.module.ts";
+export { VehiclesService } from "./vehicles.service.ts";
