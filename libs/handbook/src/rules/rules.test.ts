@@ -1,0 +1,69 @@
+import { Consequence } from "@evenhand/shared/sheet";
+import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
+import { describe, expect, it } from "vitest";
+import { limits } from "../limits/index.ts";
+import type { LimitRecord } from "../limits/index.ts";
+import { commonPractice } from "../rule-record/index.ts";
+import { isRuleId, rules } from "./index.ts";
+
+const records: readonly (readonly [string, LimitRecord])[] = Object.entries(limits);
+
+describe("the rules of the handbook", () => {
+  it("are all there", () => {
+    expect(rules).toHaveLength(40);
+    expect(new Set(rules.map(({ id }) => id)).size).toBe(40);
+    expect(rules.every(({ id }) => isRuleId(id))).toBe(true);
+    expect(isRuleId("constructor")).toBe(false);
+  });
+
+  it.each(rules)("$id says what it reads, its formula, and its source or that there is none", (rule) => {
+    for (const words of [rule.title, rule.reads, rule.formula, rule.source.text])
+      expect(words.trim()).not.toBe("");
+    expect(Consequence.options).toContain(rule.consequence);
+    const named = rule.source.kind === "common-practice" ? /common practice, no source/ : /\w{3}/;
+    expect(rule.source.text).toMatch(named);
+  });
+
+  it.each(rules)("$id can hold and can stay undecided", ({ outcomes, strength }) => {
+    const verdicts = Object.values(outcomes);
+    expect(verdicts).toContain("holds");
+    expect(verdicts).toContain("cannot-tell");
+    expect(verdicts).toContain("breaks");
+    expect(["contradicts", "hint", "reminder"]).toContain(strength);
+  });
+
+  it("name only cautions the sheet has", () => {
+    const known = new Set(sheetVersion1.cautions.map(({ id }) => id));
+    expect(rules.flatMap(({ cautions }) => cautions).filter((id) => !known.has(id))).toEqual([]);
+  });
+
+  it("use every limit, and no limit without a record", () => {
+    const used = new Set(rules.flatMap((rule) => rule.limits));
+    expect([...used].toSorted()).toEqual(records.map(([id]) => id).toSorted());
+  });
+
+  it("a limit has a source or the words that it has none, and only the latter is the firm's to set", () => {
+    for (const [id, { source, firmMaySet, between, value, words }] of records) {
+      expect([id, words.length > 5]).toEqual([id, true]);
+      expect([id, firmMaySet]).toEqual([id, source.kind === "common-practice"]);
+      expect([id, source.text]).toEqual([
+        id,
+        firmMaySet ? commonPractice.text : expect.stringMatching(/49 CFR \d{3}/),
+      ]);
+      const [low, high] = between ?? [value, value];
+      expect([id, low <= value && value <= high]).toEqual([id, true]);
+      expect([id, between === undefined]).toEqual([id, !firmMaySet]);
+    }
+  });
+
+  it("speak of local law where they judge a limit in use, and of no proof where a thing is called original", () => {
+    const noted = rules.filter(({ id }) => id.startsWith("in-use-"));
+    expect(noted).toHaveLength(5);
+    for (const { note, cautions } of noted) {
+      expect(note).toContain("Local inspection law");
+      expect(cautions).toContain("local-law");
+    }
+    for (const id of ["date-correct", "paint-map", "original-paint"])
+      expect(rules.find((rule) => rule.id === id)?.note).toMatch(/never/);
+  });
+});
