@@ -136,7 +136,7 @@ describe("applicablePlaces", () => {
       }),
       { numRuns: 1000 },
     );
-  });
+  }, 60_000);
 
   it("refuses a sheet whose item names positions it does not have", () => {
     expect(() => applicablePlaces({ ...sheet, positionSets: [] }, coupe)).toThrow(

@@ -74,7 +74,7 @@ describe("gradeStretch", () => {
       ),
       { numRuns: 1000 },
     );
-  });
+  }, 60_000);
 
   it.each([
     ["a house grade there is not", { scale: "house", value: "mint" }],

@@ -4,6 +4,8 @@ type Entry = {
   readonly item: Item;
   /** Names of the item itself, normalized. */
   readonly names: readonly string[];
+  /** The words of each name. */
+  readonly nameWords: readonly (readonly string[])[];
   /** Words of names, section and positions. */
   readonly around: readonly string[];
 };
@@ -35,7 +37,12 @@ function buildIndex(sheet: Sheet): readonly Entry[] {
       ...(item.positions === undefined ? [] : (positions.get(item.positions) ?? [])),
       normalize(item.id),
     ];
-    return { item, names, around: [...new Set([...names, ...others].flatMap((name) => name.split(" ")))] };
+    return {
+      item,
+      names,
+      nameWords: names.map((name) => name.split(" ")),
+      around: [...new Set([...names, ...others].flatMap((name) => name.split(" ")))],
+    };
   });
 }
 
@@ -51,10 +58,14 @@ const beginAll = (tokens: readonly string[], within: readonly string[]) =>
   tokens.every((token) => within.some((word) => word.startsWith(token)));
 
 /** 0 the name itself · 1 how a name begins · 2 words of one name · 3 words of name, section, positions · none. */
-function closeness({ names, around }: Entry, phrase: string, tokens: readonly string[]): number | undefined {
+function closeness(
+  { names, nameWords, around }: Entry,
+  phrase: string,
+  tokens: readonly string[],
+): number | undefined {
   if (names.includes(phrase)) return 0;
   if (names.some((name) => name.startsWith(phrase))) return 1;
-  if (names.some((name) => beginAll(tokens, name.split(" ")))) return 2;
+  if (nameWords.some((within) => beginAll(tokens, within))) return 2;
   return beginAll(tokens, around) ? 3 : undefined;
 }
 

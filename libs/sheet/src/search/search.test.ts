@@ -88,5 +88,5 @@ describe("findItems", () => {
       }),
       { numRuns: 1000 },
     );
-  });
+  }, 60_000);
 });
