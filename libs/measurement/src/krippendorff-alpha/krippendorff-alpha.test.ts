@@ -176,8 +176,8 @@ describe("krippendorffAlpha", () => {
     const random = seededRandom(23);
     const draws = Array.from({ length: 300 }, () => {
       const units = Array.from({ length: 80 }, () => {
-        const truth = 5 + 2 * normalDeviate(random);
-        return [0, 1, 2].map(() => (random() < 0.1 ? null : truth + normalDeviate(random)));
+        const truth = 10 + 4 * normalDeviate(random);
+        return [0, 1, 2].map(() => (random() < 0.1 ? null : Math.round(truth + 2 * normalDeviate(random))));
       });
       return estimated(krippendorffAlpha(units, "interval", { confidence: 0.9 }));
     });
