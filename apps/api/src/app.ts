@@ -1,6 +1,6 @@
 import "reflect-metadata";
 import fastifyCookie from "@fastify/cookie";
-import { Module, type Type } from "@nestjs/common";
+import { ConsoleLogger, Module, type Type } from "@nestjs/common";
 import { NestFactory } from "@nestjs/core";
 import { FastifyAdapter, type NestFastifyApplication } from "@nestjs/platform-fastify";
 import { capabilities } from "./capabilities/index.ts";
@@ -23,6 +23,12 @@ const adapterOf = (config: Config) =>
     routerOptions: { maxParamLength: 200 },
   });
 
+/** What the framework itself has to say, in the same form as the requests. */
+const nestLogger = ({ logLevel }: Config) =>
+  logLevel === "silent"
+    ? (false as const)
+    : new ConsoleLogger({ json: true, logLevels: ["error", "warn", "fatal"] });
+
 function registerOpenApi(app: NestFastifyApplication): void {
   let document: string | undefined;
   app
@@ -43,10 +49,9 @@ export async function createApp(config: Config, more: readonly Type[] = []): Pro
   const app = await NestFactory.create<NestFastifyApplication>(
     { module: AppModule, imports: [PlatformModule.of(config), ...capabilities, ...more] },
     adapterOf(config),
-    { logger: config.logLevel === "silent" ? false : ["error", "warn", "fatal"], abortOnError: false },
+    { logger: nestLogger(config), abortOnError: false },
   );
   app.setGlobalPrefix("api/v1");
-  app.enableShutdownHooks();
   await app.register(fastifyCookie);
   await registerSecurityHeaders(app, config);
   await registerSite(app, config);

@@ -15,6 +15,7 @@ type Routed = { readonly method: string; readonly routeOptions?: { readonly url?
 /** The route's pattern, never the address as asked: that may hold an invitation's secret. No names, no mail, no network address. */
 export const loggerOptions = (config: Config) => ({
   level: config.logLevel,
+  base: null,
   serializers: {
     req: (request: Routed) => ({ method: request.method, route: request.routeOptions?.url ?? "none" }),
     res: (reply: { readonly statusCode?: number }) => ({ statusCode: reply.statusCode ?? 0 }),

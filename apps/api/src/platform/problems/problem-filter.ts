@@ -1,4 +1,4 @@
-import { type ArgumentsHost, Catch, type ExceptionFilter, HttpException, Logger } from "@nestjs/common";
+import { type ArgumentsHost, Catch, type ExceptionFilter, HttpException } from "@nestjs/common";
 import type { ProblemCode } from "@evenhand/shared/http/problem-codes";
 import type { FastifyReply, FastifyRequest } from "fastify";
 import { ProblemError } from "./problem-error.ts";
@@ -40,21 +40,19 @@ export function toProblem(error: unknown): ProblemError | null {
 /** Every refusal and every failure as a problem document; never a stack. */
 @Catch()
 export class ProblemFilter implements ExceptionFilter {
-  private readonly logger = new Logger("problems");
-
   catch(error: unknown, host: ArgumentsHost): void {
     const http = host.switchToHttp();
-    const problem = toProblem(error) ?? this.failure(error);
-    sendProblem(http.getRequest<FastifyRequest>(), http.getResponse<FastifyReply>(), problem);
+    const [request, reply] = [http.getRequest<FastifyRequest>(), http.getResponse<FastifyReply>()];
+    sendProblem(request, reply, toProblem(error) ?? failure(request, error));
   }
+}
 
-  private failure(error: unknown): ProblemError {
-    this.logger.error(error);
-    return new ProblemError(
-      "internal-error",
-      "The service failed; nothing was changed. Its log names this request.",
-    );
-  }
+function failure(request: FastifyRequest, error: unknown): ProblemError {
+  request.log.error({ err: error }, "failed");
+  return new ProblemError(
+    "internal-error",
+    "The service failed; nothing was changed. Its log names this request.",
+  );
 }
 
 export function sendProblem(request: FastifyRequest, reply: FastifyReply, problem: ProblemError): void {

@@ -1,0 +1,51 @@
+import { ConfigError, parseConfig } from "./platform/config/index.ts";
+import { migrate } from "./platform/database/migrations.ts";
+import { migrateJobs } from "./platform/jobs/queues.ts";
+
+type Command = { words: string; run: () => Promise<void> };
+
+async function runServe(): Promise<void> {
+  const { serve, toldToStop } = await import("./commands/serve.ts");
+  const { address, close } = await serve(parseConfig(process.env));
+  console.log(`Evenhand answers at ${address}`);
+  await toldToStop();
+  await close();
+}
+
+async function runMigrate(): Promise<void> {
+  const { database } = parseConfig(process.env);
+  const applied = await migrate(database.url);
+  await migrateJobs(database.url);
+  console.log(applied.length === 0 ? "Nothing to migrate." : `Migrated: ${applied.join(", ")}`);
+}
+
+/** What `node apps/api/dist/main.js <command>` does; the environment configures it. */
+const commands: Readonly<Record<string, Command>> = {
+  serve: { words: "serves the interface and the web application", run: runServe },
+  migrate: { words: "applies the migrations that the database lacks", run: runMigrate },
+};
+
+function explain(name: string | undefined): void {
+  console.error(name === undefined ? "Name a command:" : `There is no command "${name}". There are:`);
+  for (const [command, { words }] of Object.entries(commands))
+    console.error(`  ${command.padEnd(10)} ${words}`);
+}
+
+async function main(): Promise<number> {
+  const name = process.argv[2];
+  const command = name === undefined || !Object.hasOwn(commands, name) ? undefined : commands[name];
+  if (command === undefined) {
+    explain(name);
+    return 2;
+  }
+  try {
+    await command.run();
+    return 0;
+  } catch (error) {
+    if (!(error instanceof ConfigError)) throw error;
+    console.error(`The environment does not hold together:\n${error.message}`);
+    return 2;
+  }
+}
+
+process.exitCode = await main();
