@@ -1,0 +1,75 @@
+import type { CrossCheck } from "@evenhand/shared/cross-check";
+import { useText } from "../../strings/text";
+import { Empty, Panel, Tag } from "../../ui/Page";
+import { positionWords } from "../sheets/sheet-index";
+import styles from "./Checks.module.css";
+import type { ComparisonSource } from "./model";
+import { checkSentence, checkSource, checkTitle } from "./sentences";
+
+interface Props {
+  readonly source: ComparisonSource;
+  readonly onOpenPlace: (item: string, position: string) => void;
+}
+
+const verdicts = ["breaks", "cannot-tell", "holds"] as const;
+
+const Check = ({ check, source, onOpenPlace }: Props & { readonly check: CrossCheck }) => {
+  const t = useText();
+  const place = (item: string, position: string): string => {
+    const known = source.index.items.get(item);
+    return [known?.words.american ?? item, positionWords(source.index, known, position)]
+      .filter((part) => part !== "")
+      .join(", ");
+  };
+  return (
+    <li className={styles.check} data-verdict={check.verdict}>
+      <p className={styles.head}>
+        <strong>{checkTitle(check)}</strong>
+        <Tag>{t(`consequence.${check.consequence}`)}</Tag>
+        {check.strength !== "contradicts" && <Tag>{t(`check.strength.${check.strength}`)}</Tag>}
+      </p>
+      <p>{checkSentence(check)}</p>
+      <p className={styles.reads}>{t("check.source", { source: checkSource(check) ?? "" })}</p>
+      <p className={styles.reads}>
+        {t("check.reads")}{" "}
+        {check.reads.map((one, at) => (
+          <span key={`${one.side}${one.item}${one.position}`}>
+            {at > 0 && " · "}
+            <button type="button" onClick={() => onOpenPlace(one.item, one.position)}>
+              {place(one.item, one.position)}
+            </button>{" "}
+            ({t(one.side === "a" ? "side.stated" : "side.found")})
+          </span>
+        ))}
+      </p>
+    </li>
+  );
+};
+
+/** Rules of the handbook over these two reports: what the readings and codes themselves give away. */
+export const Checks = ({ source, onOpenPlace }: Props) => {
+  const t = useText();
+  const { crossChecks } = source.comparison;
+  if (crossChecks.length === 0) return <Empty title={t("check.none")}>{t("check.none.hint")}</Empty>;
+  return (
+    <div className={styles.checks}>
+      {verdicts.map((verdict) => {
+        const list = crossChecks.filter((check) => check.verdict === verdict);
+        if (list.length === 0) return null;
+        return (
+          <Panel
+            key={verdict}
+            title={t(`check.verdict.${verdict}`, { count: list.length })}
+            hint={t(`check.verdict.${verdict}.hint`)}
+          >
+            <ul className={styles.list}>
+              {list.map((check, at) => (
+                <Check key={`${check.rule}${at}`} check={check} source={source} onOpenPlace={onOpenPlace} />
+              ))}
+            </ul>
+          </Panel>
+        );
+      })}
+    </div>
+  );
+};

@@ -1,0 +1,77 @@
+import { useIntl } from "react-intl";
+import { useText } from "../../strings/text";
+import { OutcomeSign } from "../../ui/OutcomeSign";
+import { EntryFigures } from "./EntryFigures";
+import { LimitCalls } from "./LimitCalls";
+import styles from "./EntryDetail.module.css";
+import type { ComparisonSource, Row } from "./model";
+import { checkSentence, entrySentence } from "./sentences";
+import { SideFacts } from "./SideFacts";
+
+interface Props {
+  readonly row: Row;
+  readonly source: ComparisonSource;
+}
+
+/** Readings of one side alone that would settle a line that is consistent or in doubt. */
+const Settle = ({ row }: { readonly row: Row }) => {
+  const t = useText();
+  const { figures, outcome } = row.entry;
+  if (figures?.of !== "reading" || figures.settle === undefined) return null;
+  if (outcome !== "consistent" && outcome !== "doubtful") return null;
+  const { a, b } = figures.settle;
+  if (a === null && b === null) return <p className={styles.settle}>{t("settle.none")}</p>;
+  return (
+    <p className={styles.settle}>
+      {b !== null && t("settle.found", { count: b })} {a !== null && t("settle.stated", { count: a })}
+    </p>
+  );
+};
+
+const Chance = ({ row }: { readonly row: Row }) => {
+  const t = useText();
+  const intl = useIntl();
+  const { figures, outcome } = row.entry;
+  if (figures?.of !== "reading" || outcome !== "doubtful" || figures.qValue === null) return null;
+  const q = intl.formatNumber(figures.qValue, { maximumSignificantDigits: 2 });
+  return <p className={styles.settle}>{t("settle.chance", { q })}</p>;
+};
+
+/** What lies behind one line: the sentence, the figures, both sides' grounds, limits, rules, and what would settle it. */
+export const EntryDetail = ({ row, source }: Props) => {
+  const t = useText();
+  const { entry, broken } = row;
+  return (
+    <div className={styles.detail}>
+      <p className={styles.sentence}>{entrySentence(source, row)}</p>
+      {entry.figures && (
+        <div className={styles.figures}>
+          <EntryFigures figures={entry.figures} limits={entry.limits ?? []} />
+        </div>
+      )}
+      {entry.limits && entry.limits.length > 0 && <LimitCalls limits={entry.limits} />}
+      {broken.length > 0 && (
+        <section className={styles.rules}>
+          <h5>{t("entry.rules", { count: broken.length })}</h5>
+          <ul>
+            {broken.map((check) => (
+              <li key={`${check.rule}${check.reason}`}>{checkSentence(check)}</li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <div className={styles.sides}>
+        <SideFacts side="a" row={row} source={source} />
+        <SideFacts side="b" row={row} source={source} />
+      </div>
+      <Settle row={row} />
+      <Chance row={row} />
+      {row.item && (
+        <p className={styles.how}>
+          <OutcomeSign outcome={entry.outcome} size={18} bare /> {t(`outcome.${entry.outcome}.means`)}{" "}
+          {t("entry.how", { how: row.item.how })}
+        </p>
+      )}
+    </div>
+  );
+};

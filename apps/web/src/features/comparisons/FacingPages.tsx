@@ -1,0 +1,110 @@
+import { useText } from "../../strings/text";
+import { EntryRow } from "./EntryRow";
+import styles from "./FacingPages.module.css";
+import { byPressing, bySection } from "./filters";
+import type { ComparisonSource, Row } from "./model";
+import { SectionPictures } from "./SectionPictures";
+
+export interface Choosing {
+  /** Lines that may be laid before the dealer. */
+  readonly may: (row: Row) => boolean;
+  readonly chosen: ReadonlySet<number>;
+  readonly onChoose: (at: number, chosen: boolean) => void;
+}
+
+interface Props {
+  readonly rows: readonly Row[];
+  readonly source: ComparisonSource;
+  readonly order: "pressing" | "sheet";
+  readonly open: number | undefined;
+  readonly onToggle: (at: number) => void;
+  readonly choosing?: Choosing;
+}
+
+interface BlockProps extends Omit<Props, "order"> {
+  readonly title: string;
+  readonly number?: number | null;
+  readonly hint?: string;
+  readonly section?: string;
+}
+
+const Block = ({ rows, title, number, hint, section, source, open, onToggle, choosing }: BlockProps) => {
+  const t = useText();
+  return (
+    <section className={styles.block} id={section === undefined ? undefined : `section-${section}`}>
+      <header className={styles.blockHead}>
+        <h3>
+          {number !== undefined && number !== null && <span className={styles.number}>{number}</span>}
+          <span className={styles.title}>{title}</span>
+        </h3>
+        <p>{hint ?? t("facing.lines", { count: rows.length })}</p>
+      </header>
+      {section !== undefined && <SectionPictures section={section} rows={rows} source={source} />}
+      <ol className={styles.rows}>
+        {rows.map((row) => (
+          <EntryRow
+            key={row.at}
+            row={row}
+            source={source}
+            open={open === row.at}
+            onToggle={onToggle}
+            chosen={choosing?.may(row) === true ? choosing.chosen.has(row.at) : undefined}
+            onChoose={choosing?.onChoose}
+          />
+        ))}
+      </ol>
+    </section>
+  );
+};
+
+/** The statement on the left page, the inspection on the right, the outcome on the spine between them. */
+export const FacingPages = (props: Props) => {
+  const t = useText();
+  const { rows, source, order } = props;
+  const { pressing, rest } = byPressing(rows);
+  return (
+    <div className={styles.pages} data-choosing={props.choosing !== undefined}>
+      <div className={styles.heads} aria-hidden="true">
+        <span className={styles.item}>{t("facing.item")}</span>
+        <span className={styles.stated}>
+          <strong>{t("side.stated")}</strong> {source.a.author.organization}
+        </span>
+        <span className={styles.spine} />
+        <span className={styles.found}>
+          <strong>{t("side.found")}</strong> {source.b.author.organization}
+        </span>
+      </div>
+      {order === "sheet" ? (
+        bySection(rows).map((group) => (
+          <Block
+            key={group.id}
+            {...props}
+            rows={group.rows}
+            title={group.title}
+            number={group.number}
+            section={group.id}
+          />
+        ))
+      ) : (
+        <>
+          {pressing.length > 0 && (
+            <Block
+              {...props}
+              rows={pressing}
+              title={t("facing.pressing")}
+              hint={t("facing.pressing.hint", { count: pressing.length })}
+            />
+          )}
+          {rest.length > 0 && (
+            <Block
+              {...props}
+              rows={rest}
+              title={t("facing.rest")}
+              hint={t("facing.rest.hint", { count: rest.length })}
+            />
+          )}
+        </>
+      )}
+    </div>
+  );
+};

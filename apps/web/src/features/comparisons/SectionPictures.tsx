@@ -1,0 +1,25 @@
+import type { ComparisonSource, Row } from "./model";
+import { CylinderBars, cylinderGroups } from "./pictures/CylinderBars";
+import { PaintMap, paintRows } from "./pictures/PaintMap";
+import styles from "./SectionPictures.module.css";
+
+interface Props {
+  readonly section: string;
+  readonly rows: readonly Row[];
+  readonly source: ComparisonSource;
+}
+
+/** Pictures that belong to a whole section: the cylinders as bars, the paint as a map. */
+export const SectionPictures = ({ rows, source }: Props) => {
+  const cylinders = cylinderGroups(rows, source);
+  const paint = paintRows(rows);
+  if (cylinders.length === 0 && paint.length === 0) return null;
+  return (
+    <div className={styles.pictures}>
+      {cylinders.map((group) => (
+        <CylinderBars key={group.item.id} group={group} />
+      ))}
+      {paint.length > 0 && <PaintMap rows={paint} />}
+    </div>
+  );
+};

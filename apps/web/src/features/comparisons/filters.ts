@@ -1,0 +1,78 @@
+import { Outcome, Standing } from "@evenhand/shared/outcome";
+import { Consequence } from "@evenhand/shared/sheet";
+import { z } from "zod";
+import type { Row } from "./model";
+
+/** The state of the page lies in its address, so that a view of it can be sent to somebody. */
+export const ComparisonSearch = z.object({
+  view: z.enum(["items", "whole", "checks"]).optional().catch(undefined),
+  order: z.enum(["pressing", "sheet"]).optional().catch(undefined),
+  outcome: z.array(Outcome).optional().catch(undefined),
+  standing: Standing.optional().catch(undefined),
+  consequence: Consequence.optional().catch(undefined),
+  section: z.string().optional().catch(undefined),
+  station: z.string().optional().catch(undefined),
+  q: z.string().optional().catch(undefined),
+  open: z.number().int().optional().catch(undefined),
+});
+export type ComparisonSearch = z.infer<typeof ComparisonSearch>;
+
+const matchesWords = (row: Row, q: string): boolean =>
+  q
+    .toLowerCase()
+    .split(/\s+/)
+    .filter((word) => word !== "")
+    .every((word) => row.words.includes(word));
+
+export const matches = (row: Row, search: ComparisonSearch): boolean =>
+  (search.outcome === undefined || search.outcome.includes(row.entry.outcome)) &&
+  (search.standing === undefined || row.entry.standing === search.standing) &&
+  (search.consequence === undefined || row.entry.consequence === search.consequence) &&
+  (search.section === undefined || row.section?.id === search.section) &&
+  (search.station === undefined || row.station === search.station) &&
+  (search.q === undefined || matchesWords(row, search.q));
+
+export const isFiltered = ({
+  outcome,
+  standing,
+  consequence,
+  section,
+  station,
+  q,
+}: ComparisonSearch): boolean =>
+  [outcome, standing, consequence, section, station, q].some((one) => one !== undefined);
+
+/** What is seen, sound and was not stated counts in coverage only; it is listed when asked for by search or place. */
+export const visibleRows = (rows: readonly Row[], search: ComparisonSearch): readonly Row[] =>
+  rows.filter((row) => row.entry.coverageOnly !== true && matches(row, search));
+
+export interface Group {
+  readonly id: string;
+  readonly title: string;
+  readonly number: number | null;
+  readonly rows: readonly Row[];
+}
+
+/** As on the sheet: sections in walking order. */
+export const bySection = (rows: readonly Row[]): readonly Group[] => {
+  const groups = new Map<string, { title: string; number: number | null; rows: Row[] }>();
+  for (const row of rows) {
+    const id = row.section?.id ?? "";
+    const group = groups.get(id) ?? {
+      title: row.section?.words.american ?? id,
+      number: row.section?.number ?? null,
+      rows: [],
+    };
+    group.rows.push(row);
+    groups.set(id, group);
+  }
+  return [...groups].map(([id, group]) => ({ id, ...group }));
+};
+
+/** Most pressing first; what is no discrepancy follows in sheet order. */
+export const byPressing = (
+  rows: readonly Row[],
+): { readonly pressing: readonly Row[]; readonly rest: readonly Row[] } => ({
+  pressing: rows.filter((row) => row.rank !== null).sort((one, other) => (one.rank ?? 0) - (other.rank ?? 0)),
+  rest: rows.filter((row) => row.rank === null),
+});

@@ -1,0 +1,19 @@
+import { sentence, sentenceContext } from "@evenhand/comparison/sentence";
+import { isRuleId, ruleRecords } from "@evenhand/handbook/rules";
+import { sentence as ruleSentence } from "@evenhand/handbook/sentence";
+import type { CrossCheck } from "@evenhand/shared/cross-check";
+import type { ComparisonSource, Row } from "./model";
+
+/** Fonts set the digits before a fraction slash as a numerator, which breaks `5.8⁄32 in`. */
+const plainSlash = (text: string): string => text.replaceAll("⁄", "/");
+
+/** The one sentence of a line, worded where every page and the command line take it from. */
+export const entrySentence = ({ index, a, b }: ComparisonSource, { entry }: Row): string =>
+  plainSlash(sentence(entry, sentenceContext(entry, index.sheet, a, b)));
+
+/** What a rule of the handbook says of what it read. */
+export const checkSentence = (check: CrossCheck): string => plainSlash(ruleSentence(check));
+
+export const checkTitle = ({ rule }: CrossCheck): string => (isRuleId(rule) ? ruleRecords[rule].title : rule);
+export const checkSource = ({ rule }: CrossCheck): string | undefined =>
+  isRuleId(rule) ? ruleRecords[rule].source.text : undefined;

@@ -1,0 +1,90 @@
+import type { Comparison } from "@evenhand/shared/comparison";
+import type { z } from "zod";
+import type { CoverageRow } from "@evenhand/shared/comparison";
+import { useText } from "../../../strings/text";
+import styles from "./Whole.module.css";
+
+type Covered = z.infer<typeof CoverageRow>;
+
+interface TableProps {
+  readonly caption: string;
+  readonly rows: readonly { readonly name: string; readonly row: Covered }[];
+}
+
+const share = (part: number, whole: number): string => (whole === 0 ? "0%" : `${(part / whole) * 100}%`);
+
+const CoverageTable = ({ caption, rows }: TableProps) => {
+  const t = useText();
+  return (
+    <div className={styles.scroll}>
+      <table className={styles.coverage}>
+        <caption>{caption}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{t("coverage.of")}</th>
+            <th scope="col">{t("coverage.seen-of-stated")}</th>
+            <th scope="col">{t("coverage.seen-of-sheet")}</th>
+            <th scope="col">{t("coverage.sound")}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ name, row }) => (
+            <tr key={row.of}>
+              <th scope="row" className={styles.coverName}>
+                {name}
+              </th>
+              <td>
+                <span className={styles.ratio}>
+                  {t("coverage.ratio", { part: row.statedAndSeen, whole: row.stated })}
+                </span>
+                <span className={styles.cover} aria-hidden="true">
+                  <span style={{ width: share(row.statedAndSeen, row.stated) }} />
+                </span>
+              </td>
+              <td>
+                <span className={styles.ratio}>
+                  {t("coverage.ratio", { part: row.seen, whole: row.onSheet })}
+                </span>
+                <span className={styles.cover} aria-hidden="true">
+                  <span style={{ width: share(row.seen, row.onSheet) }} />
+                </span>
+              </td>
+              <td className={styles.count}>{row.seenSoundNotStated}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+};
+
+interface Props {
+  readonly coverage: Comparison["coverage"];
+  readonly sectionName: (id: string) => string;
+}
+
+const consequences = ["safety", "identity", "structure", "mechanical", "appearance", "papers"] as const;
+
+/** How much was looked at, with both denominators: of what was stated, and of what the sheet holds for this car. */
+export const Coverage = ({ coverage, sectionName }: Props) => {
+  const t = useText();
+  const consequenceName = (id: string): string => {
+    const known = consequences.find((one) => one === id);
+    return known ? t(`consequence.${known}`) : id;
+  };
+  return (
+    <>
+      <CoverageTable
+        caption={t("coverage.by-consequence")}
+        rows={[
+          ...coverage.byConsequence.map((row) => ({ name: consequenceName(row.of), row })),
+          { name: t("coverage.whole"), row: coverage.whole },
+        ]}
+      />
+      <CoverageTable
+        caption={t("coverage.by-section")}
+        rows={coverage.bySection.map((row) => ({ name: sectionName(row.of), row }))}
+      />
+    </>
+  );
+};

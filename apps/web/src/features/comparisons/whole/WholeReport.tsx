@@ -1,0 +1,163 @@
+import { useIntl } from "react-intl";
+import { useText } from "../../../strings/text";
+import { Empty, Panel } from "../../../ui/Page";
+import type { ComparisonSource, Row } from "../model";
+import { Coverage } from "./Coverage";
+import { StatisticRow } from "./StatisticRow";
+import styles from "./Whole.module.css";
+
+interface Props {
+  readonly source: ComparisonSource;
+  readonly rows: readonly Row[];
+  readonly onOpen: (at: number) => void;
+}
+
+/** Safety and structure nobody saw, by name: the first thing to ask for. */
+const Unseen = ({ rows, onOpen }: Pick<Props, "rows" | "onOpen">) => {
+  const t = useText();
+  const grave = rows.filter(
+    ({ entry }) =>
+      entry.outcome === "unseen" && (entry.consequence === "safety" || entry.consequence === "structure"),
+  );
+  return (
+    <Panel title={t("whole.unseen")} hint={t("whole.unseen.hint")}>
+      {grave.length === 0 ? (
+        <Empty title={t("whole.unseen.none")} />
+      ) : (
+        <ul className={styles.unseen}>
+          {grave.map((row) => (
+            <li key={row.at}>
+              <button type="button" onClick={() => onOpen(row.at)}>
+                {[row.name, row.place].filter((part) => part !== "").join(", ")}
+              </button>
+              <span>
+                {t(`consequence.${row.entry.consequence}`)}
+                {row.b?.answer.kind === "not-seen"
+                  ? ` · ${t(`not-seen.${row.b.answer.reason}`)}`
+                  : ` · ${t("whole.unseen.silent")}`}
+              </span>
+            </li>
+          ))}
+        </ul>
+      )}
+    </Panel>
+  );
+};
+
+const Agreement = ({ source }: Pick<Props, "source">) => {
+  const t = useText();
+  const intl = useIntl();
+  const { agreement, bias } = source.comparison;
+  const p = bias.signTestP;
+  return (
+    <>
+      <Panel title={t("whole.agreement")} hint={t("whole.agreement.hint", { n: agreement.n })}>
+        <table className={styles.statistics}>
+          <tbody>
+            <StatisticRow
+              name={t("whole.observed")}
+              hint={t("whole.observed.hint")}
+              statistic={agreement.observed}
+              range={[0, 1]}
+              unit="share"
+            />
+            <StatisticRow
+              name={t("whole.kappa-linear")}
+              hint={t("whole.kappa.hint")}
+              statistic={agreement.kappaLinear}
+              range={[-1, 1]}
+            />
+            <StatisticRow
+              name={t("whole.kappa-quadratic")}
+              hint={t("whole.kappa.hint")}
+              statistic={agreement.kappaQuadratic}
+              range={[-1, 1]}
+            />
+            <StatisticRow
+              name={t("whole.gwet")}
+              hint={t("whole.gwet.hint")}
+              statistic={agreement.gwetAC2}
+              range={[-1, 1]}
+            />
+            <StatisticRow
+              name={t("whole.alpha")}
+              hint={t("whole.alpha.hint")}
+              statistic={agreement.krippendorffAlpha}
+              range={[-1, 1]}
+            />
+          </tbody>
+        </table>
+      </Panel>
+      <Panel title={t("whole.bias")} hint={t("whole.bias.hint")}>
+        <table className={styles.statistics}>
+          <tbody>
+            <StatisticRow
+              name={t("whole.steps")}
+              hint={t("whole.steps.hint")}
+              statistic={bias.meanStep}
+              range={[-2, 2]}
+            />
+            <StatisticRow
+              name={t("whole.shift")}
+              hint={t("whole.shift.hint")}
+              statistic={bias.shift}
+              range={[-2, 2]}
+            />
+          </tbody>
+        </table>
+        <p className={styles.line}>
+          {p === null
+            ? t("whole.sign.none")
+            : t("whole.sign", { p: intl.formatNumber(p, { maximumSignificantDigits: 2 }) })}
+        </p>
+      </Panel>
+    </>
+  );
+};
+
+const Softness = ({ source }: Pick<Props, "source">) => {
+  const t = useText();
+  const intl = useIntl();
+  const { softness, chance } = source.comparison;
+  const facts: readonly (readonly [number, string])[] = [
+    [softness.hedged, t("softness.hedged")],
+    [softness.byEye, t("softness.by-eye")],
+    [softness.silent, t("softness.silent")],
+  ];
+  return (
+    <Panel title={t("softness.title")} hint={t("softness.hint", { decisive: softness.decisive })}>
+      <ul className={styles.soft}>
+        {facts.map(([count, text]) => (
+          <li key={text}>
+            <strong>{count}</strong> {text}
+          </li>
+        ))}
+      </ul>
+      <p className={styles.line}>
+        {t("chance.line", {
+          doubtful: chance.doubtful,
+          readings: chance.readings,
+          expected: intl.formatNumber(chance.expectedDoubtful, { maximumFractionDigits: 1 }),
+        })}
+      </p>
+    </Panel>
+  );
+};
+
+/** The figures over the whole report. */
+export const WholeReport = ({ source, rows, onOpen }: Props) => {
+  const t = useText();
+  const sectionName = (id: string): string => source.index.sections.get(id)?.words.american ?? id;
+  return (
+    <div className={styles.whole}>
+      <Unseen rows={rows} onOpen={onOpen} />
+      <Softness source={source} />
+      <div className={styles.wide}>
+        <Panel title={t("coverage.title")} hint={t("coverage.hint")}>
+          <Coverage coverage={source.comparison.coverage} sectionName={sectionName} />
+        </Panel>
+      </div>
+      <Agreement source={source} />
+    </div>
+  );
+};

@@ -1,0 +1,171 @@
+import { Standing } from "@evenhand/shared/outcome";
+import type { Summary, SummaryItem } from "@evenhand/shared/summary";
+import { useIntl } from "react-intl";
+import { useText } from "../../strings/text";
+import { OutcomeSign } from "../../ui/OutcomeSign";
+import { moneyText } from "../../ui/money";
+import { Empty, Facts, Panel, Tag } from "../../ui/Page";
+import { useItemWords } from "./item-words";
+import styles from "./Summary.module.css";
+
+interface Props {
+  readonly summary: Summary;
+}
+
+/** How many lines stand how, in words. */
+export const Standings = ({ summary }: Props) => {
+  const t = useText();
+  const { coverage, standings } = summary;
+  return (
+    <Panel
+      title={t("summary.standings")}
+      hint={t("summary.coverage", {
+        seen: coverage.statedAndSeen,
+        stated: coverage.stated,
+        all: coverage.seen,
+        sheet: coverage.onSheet,
+      })}
+    >
+      <dl className={styles.standings}>
+        {Standing.options.map((standing) => (
+          <div key={standing}>
+            <dt>{t(`standing.${standing}`)}</dt>
+            <dd>{standings[standing] ?? 0}</dd>
+          </div>
+        ))}
+      </dl>
+    </Panel>
+  );
+};
+
+const Items = ({ items }: { readonly items: readonly SummaryItem[] }) => {
+  const t = useText();
+  const words = useItemWords();
+  return (
+    <ol className={styles.items}>
+      {items.map((one) => (
+        <li key={one.entry}>
+          <OutcomeSign outcome={one.outcome} size={30} />
+          <span>
+            <strong>{words(one)}</strong>
+            <span className={styles.note}>
+              {t(`outcome.${one.outcome}`)} · {t(`standing.${one.standing}`)}
+            </span>
+          </span>
+          <Tag>{t(`consequence.${one.consequence}`)}</Tag>
+        </li>
+      ))}
+    </ol>
+  );
+};
+
+export const InDoubt = ({ summary }: Props) => {
+  const t = useText();
+  return (
+    <Panel title={t("summary.in-doubt", { count: summary.inDoubt.length })} hint={t("summary.in-doubt.hint")}>
+      {summary.inDoubt.length === 0 ? (
+        <Empty title={t("summary.in-doubt.none")} />
+      ) : (
+        <Items items={summary.inDoubt} />
+      )}
+    </Panel>
+  );
+};
+
+export const UnseenItems = ({ summary }: Props) => {
+  const t = useText();
+  return (
+    <Panel title={t("summary.unseen", { count: summary.unseen.length })} hint={t("whole.unseen.hint")}>
+      {summary.unseen.length === 0 ? (
+        <Empty title={t("whole.unseen.none")} />
+      ) : (
+        <Items items={summary.unseen} />
+      )}
+    </Panel>
+  );
+};
+
+export const ReleasedItems = ({ summary }: Props) => {
+  const t = useText();
+  const words = useItemWords();
+  if (summary.releases.length === 0) return null;
+  const items = new Map(
+    [...summary.inDoubt, ...summary.unseen, ...summary.openSafety].map((one) => [one.entry, one]),
+  );
+  return (
+    <Panel title={t("summary.released")}>
+      <ul className={styles.plainList}>
+        {summary.releases.map((one) => {
+          const item = items.get(one.entry);
+          return (
+            <li key={one.id}>
+              <strong>{item ? words(item) : t("summary.entry", { entry: one.entry + 1 })}</strong>{" "}
+              <Tag strong={one.state === "released"}>{t(`release.state.${one.state}`)}</Tag>
+              {one.reason !== null && <p className={styles.note}>{one.reason}</p>}
+            </li>
+          );
+        })}
+      </ul>
+    </Panel>
+  );
+};
+
+/** Cost to put right, as a range from the buyer's own table; never one number alone. */
+export const CostRange = ({ summary }: Props) => {
+  const t = useText();
+  const intl = useIntl();
+  const { cost } = summary;
+  if (cost === null) {
+    return (
+      <Panel title={t("summary.cost")}>
+        <p className={styles.note}>{t("summary.cost.none")}</p>
+      </Panel>
+    );
+  }
+  const money = (minor: number): string => moneyText(intl, { minor, currency: cost.currency });
+  const { low, likely, high } = cost.total;
+  const at = (minor: number): string => `${high === 0 ? 0 : (minor / high) * 100}%`;
+  return (
+    <Panel title={t("summary.cost")} hint={t("summary.cost.hint", { table: cost.table })}>
+      <p className={styles.range}>
+        {t("summary.cost.range", { low: money(low), likely: money(likely), high: money(high) })}
+      </p>
+      <div className={styles.scale} aria-hidden="true">
+        <span className={styles.span} style={{ left: at(low), right: "0%" }} />
+        <span className={styles.likely} style={{ left: at(likely) }} />
+      </div>
+      {cost.unset.length > 0 && (
+        <p className={styles.note}>{t("summary.cost.unset", { count: cost.unset.length })}</p>
+      )}
+      <p className={styles.note}>{t("summary.cost.plain")}</p>
+    </Panel>
+  );
+};
+
+export const Sources = ({ summary, hash }: Props & { readonly hash: string }) => {
+  const t = useText();
+  return (
+    <Panel title={t("summary.sealed")} hint={t("summary.sealed.hint")}>
+      <Facts
+        rows={[
+          [t("summary.hash"), <code key="hash">{hash}</code>],
+          [
+            t("kind.statement"),
+            t("summary.version", {
+              version: summary.statement.version,
+              seal: summary.statement.seal.slice(0, 16),
+            }),
+          ],
+          [
+            t("kind.inspection"),
+            t("summary.version", {
+              version: summary.inspection.version,
+              seal: summary.inspection.seal.slice(0, 16),
+            }),
+          ],
+          [t("summary.engine"), summary.comparison.engine],
+        ]}
+      />
+    </Panel>
+  );
+};

@@ -1,0 +1,37 @@
+import { Button } from "@mantine/core";
+import { Link } from "@tanstack/react-router";
+import { useText } from "../../strings/text";
+import { Notice } from "../../ui/Notice";
+import { ProblemNotice } from "../../ui/ProblemNotice";
+import styles from "./Disputes.module.css";
+import type { useChoosing } from "./use-choosing";
+
+/** Stays in sight while items are chosen for the dealer. */
+export const ChooseBar = ({ choosing }: { readonly choosing: ReturnType<typeof useChoosing> }) => {
+  const t = useText();
+  const { active, count, done, send, stop } = choosing;
+  if (!active) {
+    return (
+      <Notice kind="note" title={t("release.done", { count: done })}>
+        <p>
+          <Link to="/released">{t("nav.released")}</Link>
+        </p>
+      </Notice>
+    );
+  }
+  return (
+    <div className={styles.bar}>
+      <p>{t("release.intro")}</p>
+      {send.error !== null && <ProblemNotice error={send.error} />}
+      <div className={styles.barEnd}>
+        <output>{t("release.count", { count })}</output>
+        <Button variant="subtle" onClick={stop}>
+          {t("release.cancel")}
+        </Button>
+        <Button disabled={count === 0} loading={send.isPending} onClick={() => send.mutate()}>
+          {t("release.send")}
+        </Button>
+      </div>
+    </div>
+  );
+};

@@ -1,0 +1,55 @@
+import type { Entry } from "@evenhand/shared/comparison";
+import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
+import { useMemo, useState } from "react";
+import { call } from "../../service/client";
+import type { Choosing } from "../comparisons/FacingPages";
+import { releasesQuery } from "./queries";
+
+/** What may be laid before the dealer: what differs, is in doubt, was not stated, or breaks a rule; never what was found better. */
+export const mayBeReleased = (entry: Entry): boolean =>
+  entry.direction !== "found-better" &&
+  (entry.outcome === "differ" ||
+    entry.outcome === "unstated" ||
+    entry.outcome === "doubtful" ||
+    entry.standing === "contradicted-by-figures");
+
+/** Choosing items of one comparison for the dealer, and laying them before them. */
+export const useChoosing = (comparison: string) => {
+  const queries = useQueryClient();
+  const [chosen, setChosen] = useState<ReadonlySet<number> | null>(null);
+  const released = useQuery({ ...releasesQuery({ comparison }), enabled: chosen !== null }).data;
+  const send = useMutation({
+    mutationFn: () =>
+      call("releases.create", {
+        params: { id: comparison },
+        body: { entries: [...(chosen ?? [])].sort((a, b) => a - b) },
+      }),
+    onSuccess: async () => {
+      setChosen(null);
+      await queries.invalidateQueries({ queryKey: ["releases"] });
+    },
+  });
+  const choosing = useMemo((): Choosing | undefined => {
+    if (chosen === null) return undefined;
+    const before = new Set(released?.items.map(({ entryIndex }) => entryIndex));
+    return {
+      chosen,
+      may: (row) => mayBeReleased(row.entry) && !before.has(row.at),
+      onChoose: (at, on) => {
+        const next = new Set(chosen);
+        if (on) next.add(at);
+        else next.delete(at);
+        setChosen(next);
+      },
+    };
+  }, [chosen, released]);
+  return {
+    active: chosen !== null,
+    count: chosen?.size ?? 0,
+    done: send.data?.items.length ?? 0,
+    choosing,
+    send,
+    start: () => setChosen(new Set()),
+    stop: () => setChosen(null),
+  };
+};

@@ -1,0 +1,100 @@
+import { TextInput } from "@mantine/core";
+import { limits } from "@evenhand/handbook/limits";
+import { rules } from "@evenhand/handbook/rules";
+import { IconSearch } from "@tabler/icons-react";
+import { useQuery } from "@tanstack/react-query";
+import { useState, type ReactNode } from "react";
+import { useText } from "../../strings/text";
+import { Notice } from "../../ui/Notice";
+import { Empty, Facts, Page, Panel, Tag } from "../../ui/Page";
+import { sheetQuery } from "../sheets/load-sheet";
+import styles from "./Handbook.module.css";
+
+type Rule = (typeof rules)[number];
+
+const wordsOf = (rule: Rule): string =>
+  [rule.title, rule.reads, rule.formula, rule.source.text, rule.note ?? ""].join(" ").toLowerCase();
+
+const Limits = ({ rule }: { readonly rule: Rule }) => {
+  const t = useText();
+  return (
+    <ul className={styles.limits}>
+      {rule.limits.map((id) => {
+        const { words, value, unit, source, firmMaySet } = limits[id];
+        return (
+          <li key={id}>
+            {words}:{" "}
+            <strong>
+              {value}
+              {unit === "1" ? "" : ` ${unit}`}
+            </strong>
+            <span className={styles.source}>
+              {source.text}
+              {firmMaySet && ` · ${t("handbook.firm")}`}
+            </span>
+          </li>
+        );
+      })}
+    </ul>
+  );
+};
+
+const OneRule = ({ rule }: { readonly rule: Rule }) => {
+  const t = useText();
+  const cautions = useQuery(sheetQuery("evenhand", 1)).data?.cautions;
+  const rows: (readonly [string, ReactNode])[] = [
+    [t("handbook.reads"), rule.reads],
+    [t("handbook.computes"), rule.formula],
+  ];
+  if (rule.limits.length > 0) rows.push([t("handbook.limit"), <Limits key="limits" rule={rule} />]);
+  rows.push([t("handbook.source"), rule.source.text]);
+  return (
+    <article id={rule.id}>
+      <Panel title={rule.title}>
+        <p className={styles.tags}>
+          <Tag>{t(`consequence.${rule.consequence}`)}</Tag>
+          <Tag>{t(`handbook.over.${rule.over}`)}</Tag>
+          <Tag>{t(`handbook.strength.${rule.strength}`)}</Tag>
+        </p>
+        {rule.cautions.length > 0 && cautions && (
+          <Notice kind="caution" title={t("caution.before")}>
+            <ul>
+              {rule.cautions.map((id) => (
+                <li key={id}>{cautions.get(id)?.text}</li>
+              ))}
+            </ul>
+          </Notice>
+        )}
+        <Facts rows={rows} />
+        {rule.note !== undefined && <p className={styles.note}>{rule.note}</p>}
+      </Panel>
+    </article>
+  );
+};
+
+/** Every rule, made from the rules' own records, so that the page cannot drift from what is computed. */
+export const Handbook = () => {
+  const t = useText();
+  const [q, setQ] = useState("");
+  const words = q.toLowerCase().split(/\s+/);
+  const shown = rules.filter((rule) => words.every((word) => wordsOf(rule).includes(word)));
+  return (
+    <Page title={t("handbook.title")} under={t("handbook.what")} narrow>
+      <Notice kind="note">
+        <p>{t("handbook.law")}</p>
+      </Notice>
+      <TextInput
+        type="search"
+        size="md"
+        label={t("handbook.search")}
+        value={q}
+        leftSection={<IconSearch size={18} aria-hidden="true" />}
+        onChange={(event) => setQ(event.currentTarget.value)}
+      />
+      {shown.length === 0 && <Empty title={t("handbook.none")} />}
+      {shown.map((rule) => (
+        <OneRule key={rule.id} rule={rule} />
+      ))}
+    </Page>
+  );
+};

@@ -1,0 +1,46 @@
+import { Button } from "@mantine/core";
+import type { Report } from "@evenhand/shared/report";
+import { useIntl } from "react-intl";
+import { settleConflict } from "../../offline/changes";
+import type { KeptFinding } from "../../offline/store";
+import { useText } from "../../strings/text";
+import { Notice } from "../../ui/Notice";
+import { answerWords } from "../sheets/answer-text";
+import type { Place } from "../sheets/places";
+import type { SheetIndex } from "../sheets/sheet-index";
+import styles from "./Conflict.module.css";
+
+interface Props {
+  readonly kept: KeptFinding;
+  readonly place: Place;
+  readonly report: Report;
+  readonly index: SheetIndex;
+}
+
+/** Two devices changed one finding: both versions are shown, and the person says which stands. */
+export const Conflict = ({ kept, place, report, index }: Props) => {
+  const t = useText();
+  const intl = useIntl();
+  const words = (finding: KeptFinding["finding"]): string =>
+    finding
+      ? answerWords({ intl, index, item: place.item, scales: report.scales }, finding.answer).text
+      : t("conflict.removed");
+  return (
+    <Notice kind="refusal" title={t("conflict.title")}>
+      <div className={styles.sides}>
+        <div>
+          <p className={styles.label}>{t("conflict.mine")}</p>
+          <p>{words(kept.finding)}</p>
+          <Button onClick={() => void settleConflict(kept, "mine")}>{t("conflict.keep-mine")}</Button>
+        </div>
+        <div>
+          <p className={styles.label}>{t("conflict.theirs")}</p>
+          <p>{words(kept.theirs ?? null)}</p>
+          <Button variant="default" onClick={() => void settleConflict(kept, "theirs")}>
+            {t("conflict.keep-theirs")}
+          </Button>
+        </div>
+      </div>
+    </Notice>
+  );
+};

@@ -1,0 +1,146 @@
+import { Button, Checkbox } from "@mantine/core";
+import type { Report } from "@evenhand/shared/report";
+import { useMutation, useQueryClient } from "@tanstack/react-query";
+import { useNavigate } from "@tanstack/react-router";
+import { useState } from "react";
+import { call } from "../../service/client";
+import { Refusal } from "../../service/refusal";
+import { useText } from "../../strings/text";
+import { Notice } from "../../ui/Notice";
+import { Panel } from "../../ui/Page";
+import { ProblemNotice } from "../../ui/ProblemNotice";
+import { placeKey, type Place } from "../sheets/places";
+import type { SheetIndex } from "../sheets/sheet-index";
+import type { Draft } from "./SaveState";
+import styles from "./SealPanel.module.css";
+import type { SheetSearch } from "./sheet-search";
+
+interface Props {
+  readonly reportId: string;
+  readonly report: Report;
+  readonly draft: Draft;
+  readonly index: SheetIndex;
+  readonly places: readonly Place[];
+  readonly onGo: (change: SheetSearch) => void;
+}
+
+const nameOf = (place: Place): string =>
+  [place.item.words.american, place.words].filter((part) => part !== "").join(", ");
+
+const PlaceList = ({ places, onGo }: Pick<Props, "places" | "onGo">) => {
+  const t = useText();
+  const [all, setAll] = useState(false);
+  const shown = all ? places : places.slice(0, 8);
+  return (
+    <ul className={styles.list}>
+      {shown.map((place) => (
+        <li key={place.key}>
+          <button
+            type="button"
+            onClick={() => {
+              onGo({ section: place.item.section, items: undefined, open: place.key });
+              requestAnimationFrame(() =>
+                document.getElementById(`place-${place.key}`)?.scrollIntoView({ block: "center" }),
+              );
+            }}
+          >
+            {nameOf(place)}
+          </button>
+        </li>
+      ))}
+      {places.length > shown.length && (
+        <li>
+          <Button variant="subtle" size="compact-sm" onClick={() => setAll(true)}>
+            {t("seal.more", { count: places.length - shown.length })}
+          </Button>
+        </li>
+      )}
+    </ul>
+  );
+};
+
+const useSeal = (reportId: string) => {
+  const queries = useQueryClient();
+  const navigate = useNavigate();
+  return useMutation({
+    mutationFn: async () => {
+      const { revision } = await call("reports.get", { params: { id: reportId } });
+      return call("reports.seal", { params: { id: reportId }, ifMatch: revision });
+    },
+    onSuccess: async (sealed) => {
+      await queries.invalidateQueries();
+      if (sealed.comparison === null)
+        await navigate({ to: "/report-versions/$version", params: { version: sealed.id } });
+      else await navigate({ to: "/comparisons/$comparison", params: { comparison: sealed.comparison } });
+    },
+  });
+};
+
+/** What stands between the draft and its seal, and what sealing means. */
+export const SealPanel = ({ reportId, report, draft, places, onGo }: Props) => {
+  const t = useText();
+  const [understood, setUnderstood] = useState(false);
+  const seal = useSeal(reportId);
+  const { findings, waiting } = draft;
+  const inState = (state: "conflict" | "refused"): readonly Place[] =>
+    places.filter(({ key }) => findings.get(key)?.state === state);
+  const conflicts = inState("conflict");
+  const refused = inState("refused");
+  const openCore = places.filter(({ item, key }) => item.core && !findings.get(key)?.finding);
+  const answered = places.filter(({ key }) => findings.get(key)?.finding).length;
+  const blocked = conflicts.length + refused.length > 0 || waiting > 0 || answered === 0;
+  const problems = seal.error instanceof Refusal ? (seal.error.problem.problems ?? []) : [];
+  const faulty = places.filter((place) =>
+    problems.some(({ item, position }) => item !== undefined && placeKey(item, position ?? "") === place.key),
+  );
+  const kind = report.kind === "inspection" ? "inspection" : "statement";
+  return (
+    <Panel title={t(`seal.title.${kind}`)} hint={t("seal.hint")}>
+      <ul className={styles.checks}>
+        <li data-ok={answered > 0}>{t("seal.answered", { answered, all: places.length })}</li>
+        <li data-ok={waiting === 0}>
+          {waiting === 0 ? t("seal.sent") : t("seal.waiting", { count: waiting })}
+        </li>
+        {conflicts.length > 0 && (
+          <li data-ok={false}>
+            {t("seal.conflicts", { count: conflicts.length })}
+            <PlaceList places={conflicts} onGo={onGo} />
+          </li>
+        )}
+        {refused.length > 0 && (
+          <li data-ok={false}>
+            {t("seal.refused", { count: refused.length })}
+            <PlaceList places={refused} onGo={onGo} />
+          </li>
+        )}
+        {openCore.length > 0 && (
+          <li>
+            {t(`seal.open.${kind}`, { count: openCore.length })}
+            <PlaceList places={openCore} onGo={onGo} />
+          </li>
+        )}
+      </ul>
+      {seal.error !== null && <ProblemNotice error={seal.error} />}
+      {faulty.length > 0 && <PlaceList places={faulty} onGo={onGo} />}
+      <Notice kind="note" title={t("seal.means")}>
+        <p>{t(`seal.means.${kind}`)}</p>
+      </Notice>
+      <Checkbox
+        size="md"
+        label={t(`seal.understood.${kind}`)}
+        checked={understood}
+        onChange={(event) => setUnderstood(event.currentTarget.checked)}
+      />
+      <div>
+        <Button
+          size="md"
+          disabled={blocked || !understood}
+          loading={seal.isPending}
+          onClick={() => seal.mutate()}
+        >
+          {t(`seal.do.${kind}`)}
+        </Button>
+      </div>
+    </Panel>
+  );
+};

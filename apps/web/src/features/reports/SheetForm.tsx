@@ -1,0 +1,66 @@
+import type { Report } from "@evenhand/shared/report";
+import { useQuery } from "@tanstack/react-query";
+import { getRouteApi, Link } from "@tanstack/react-router";
+import { useDraft } from "../../offline/use-draft";
+import { useText } from "../../strings/text";
+import { Loading } from "../../ui/Loading";
+import { Page } from "../../ui/Page";
+import { ProblemNotice } from "../../ui/ProblemNotice";
+import { sheetQuery } from "../sheets/load-sheet";
+import { SaveState } from "./SaveState";
+import { Sheet } from "./Sheet";
+
+const route = getRouteApi("/signed-in/reports/$report");
+
+/** The sheet of one draft. It opens from this device where there is no signal. */
+export const SheetForm = () => {
+  const t = useText();
+  const { report: reportId } = route.useParams();
+  const search = route.useSearch();
+  const navigate = route.useNavigate();
+  const draft = useDraft(reportId);
+  const named = draft.draft?.report.sheet;
+  const index = useQuery({
+    ...sheetQuery(named?.id ?? "", named?.version ?? 0),
+    enabled: named !== undefined,
+  });
+  if (draft.draft === undefined || index.data === undefined) {
+    const failed = draft.remote.error ?? index.error;
+    return failed ? (
+      <Page title={t("sheet.title.unknown")} narrow>
+        <ProblemNotice error={failed} />
+      </Page>
+    ) : (
+      <Loading />
+    );
+  }
+  const report: Report = { ...draft.draft.report, findings: [] };
+  const { vehicle, kind } = report;
+  return (
+    <Page
+      title={t("sheet.title", {
+        kind: t(`kind.${kind}`),
+        year: vehicle.modelYear,
+        make: vehicle.make,
+        model: vehicle.model,
+      })}
+      over={
+        <Link to="/cars/$vehicle" params={{ vehicle: draft.draft.vehicle }}>
+          {t("sheet.back")}
+        </Link>
+      }
+      under={<SaveState draft={draft} />}
+    >
+      <Sheet
+        reportId={reportId}
+        report={report}
+        draft={draft}
+        index={index.data}
+        search={search}
+        onSearch={(change) =>
+          void navigate({ search: (old) => ({ ...old, ...change }), replace: true, resetScroll: false })
+        }
+      />
+    </Page>
+  );
+};

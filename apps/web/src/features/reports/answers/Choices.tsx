@@ -1,0 +1,40 @@
+import styles from "./Answers.module.css";
+
+interface Props<T extends string> {
+  readonly legend: string;
+  readonly name: string;
+  readonly value: T | undefined;
+  readonly options: readonly { readonly value: T; readonly label: string; readonly hint?: string }[];
+  readonly onChange: (value: T) => void;
+  /** Side by side where they fit; a list when there are many or they are long. */
+  readonly stacked?: boolean;
+}
+
+/** One of several answers as big targets. Radio buttons underneath, so keys and screen readers know what they are. */
+export const Choices = <T extends string>({
+  legend,
+  name,
+  value,
+  options,
+  onChange,
+  stacked = false,
+}: Props<T>) => (
+  <fieldset className={styles.choices} data-stacked={stacked}>
+    <legend className="only-read">{legend}</legend>
+    {options.map((option) => (
+      <label key={option.value} className={styles.choice} data-chosen={value === option.value}>
+        <input
+          type="radio"
+          name={name}
+          value={option.value}
+          checked={value === option.value}
+          onChange={() => onChange(option.value)}
+        />
+        <span>
+          {option.label}
+          {option.hint !== undefined && <small>{option.hint}</small>}
+        </span>
+      </label>
+    ))}
+  </fieldset>
+);

@@ -1,0 +1,143 @@
+import { ActionIcon, Button, Checkbox, NativeSelect } from "@mantine/core";
+import type { AnswerOf, Fault } from "@evenhand/shared/answer";
+import type { FaultKind } from "@evenhand/shared/sheet";
+import { IconPlus, IconTrash } from "@tabler/icons-react";
+import { useText } from "../../../strings/text";
+import { withUnit } from "../../sheets/answer-text";
+import styles from "./Answers.module.css";
+import type { EditorProps } from "./editor";
+import { NumberField } from "./NumberField";
+
+type Faults = AnswerOf<"faults">;
+
+interface FaultProps {
+  readonly fault: Fault;
+  readonly kinds: readonly FaultKind[];
+  readonly cells: readonly { readonly value: string; readonly label: string }[];
+  readonly onChange: (fault: Fault) => void;
+  readonly onRemove: () => void;
+}
+
+const OneFault = ({ fault, kinds, cells, onChange, onRemove }: FaultProps) => {
+  const t = useText();
+  const kind = kinds.find(({ id }) => id === fault.kind);
+  const unit = fault.extent?.unit ?? kind?.unit ?? "mm";
+  return (
+    <li className={styles.fault}>
+      <NativeSelect
+        label={t("faults.kind")}
+        value={fault.kind}
+        data={kinds.map(({ id, words }) => ({ value: id, label: words.american }))}
+        onChange={(event) => onChange({ ...fault, kind: event.currentTarget.value, extent: undefined })}
+      />
+      <NumberField
+        key={fault.kind}
+        label={t("faults.extent")}
+        value={fault.extent?.value}
+        unit={withUnit("", unit).trim()}
+        onChange={(value) =>
+          onChange({ ...fault, extent: value === undefined || value < 0 ? undefined : { value, unit } })
+        }
+      />
+      {cells.length > 0 && (
+        <NativeSelect
+          label={t("faults.spot")}
+          value={fault.spot ?? ""}
+          data={[{ value: "", label: t("faults.spot.none") }, ...cells]}
+          onChange={(event) => onChange({ ...fault, spot: event.currentTarget.value || undefined })}
+        />
+      )}
+      <ActionIcon
+        variant="default"
+        size={42}
+        aria-label={t("faults.remove", { kind: kind?.words.american ?? fault.kind })}
+        onClick={onRemove}
+      >
+        <IconTrash size={18} aria-hidden="true" />
+      </ActionIcon>
+    </li>
+  );
+};
+
+/** Faults that were found, kinds said not to be there, or "none at all". */
+export const FaultsEditor = ({ item, index, answer, onChange }: EditorProps<"faults">) => {
+  const t = useText();
+  const kinds = (item.faults?.kinds ?? [])
+    .map((id) => index.faultKinds.get(id))
+    .filter((kind) => kind !== undefined);
+  const drawing = item.faults?.drawing === undefined ? undefined : index.drawings.get(item.faults.drawing);
+  const cells = (drawing?.cells ?? []).map(({ id, words }) => ({ value: id, label: words.american }));
+  const found = answer?.found ?? [];
+  const denied: Faults["denied"] = answer?.denied ?? [];
+  const none = denied === "all";
+  const send = (nextFound: readonly Fault[], nextDenied: Faults["denied"]): void => {
+    const empty = nextFound.length === 0 && nextDenied !== "all" && nextDenied.length === 0;
+    onChange(empty ? null : { kind: "faults", found: [...nextFound], denied: nextDenied });
+  };
+  const [first] = kinds;
+  return (
+    <div className={styles.stack}>
+      <Checkbox
+        size="md"
+        label={t("faults.none")}
+        checked={none}
+        disabled={found.length > 0}
+        onChange={(event) => send(found, event.currentTarget.checked ? "all" : [])}
+      />
+      {found.length > 0 && (
+        <ul className={styles.faults}>
+          {found.map((fault, at) => (
+            <OneFault
+              key={at}
+              fault={fault}
+              kinds={kinds}
+              cells={cells}
+              onChange={(next) =>
+                send(
+                  found.map((one, other) => (other === at ? next : one)),
+                  none ? [] : denied,
+                )
+              }
+              onRemove={() =>
+                send(
+                  found.filter((_, other) => other !== at),
+                  denied,
+                )
+              }
+            />
+          ))}
+        </ul>
+      )}
+      {first && (
+        <Button
+          variant="default"
+          leftSection={<IconPlus size={16} aria-hidden="true" />}
+          onClick={() => send([...found, { kind: first.id }], none ? [] : denied)}
+          style={{ justifySelf: "start" }}
+        >
+          {t("faults.add")}
+        </Button>
+      )}
+      {!none && kinds.length > 1 && (
+        <fieldset className={styles.denied}>
+          <legend>{t("faults.denied")}</legend>
+          {kinds
+            .filter(({ id }) => !found.some(({ kind }) => kind === id))
+            .map(({ id, words }) => (
+              <Checkbox
+                key={id}
+                label={t("answer.faults.no", { kind: words.american })}
+                checked={denied.includes(id)}
+                onChange={(event) =>
+                  send(
+                    found,
+                    event.currentTarget.checked ? [...denied, id] : denied.filter((one) => one !== id),
+                  )
+                }
+              />
+            ))}
+        </fieldset>
+      )}
+    </div>
+  );
+};

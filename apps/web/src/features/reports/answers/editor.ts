@@ -1,0 +1,16 @@
+import type { Answer, AnswerKind, AnswerOf } from "@evenhand/shared/answer";
+import type { GradeScale } from "@evenhand/shared/report";
+import type { Item } from "@evenhand/shared/sheet";
+import type { SheetIndex } from "../../sheets/sheet-index";
+
+/** What every editor of an answer gets: the item asked, the answer so far, and where to say the new one. */
+export interface EditorProps<K extends AnswerKind> {
+  readonly item: Item;
+  readonly index: SheetIndex;
+  readonly scales: readonly GradeScale[];
+  /** Unique on the page: names of radio groups are made from it. */
+  readonly name: string;
+  readonly answer: AnswerOf<K> | undefined;
+  /** `null` takes the answer back. */
+  readonly onChange: (answer: Answer | null) => void;
+}

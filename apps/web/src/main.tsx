@@ -1,0 +1,9 @@
+import "@fontsource-variable/inter/wght.css";
+import "./ui/mantine.css";
+import "./ui/tokens.css";
+import { createRoot } from "react-dom/client";
+import { App } from "./App";
+
+const root = document.getElementById("root");
+if (!root) throw new Error("the page has no place to show the application in");
+createRoot(root).render(<App />);

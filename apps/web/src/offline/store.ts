@@ -1,0 +1,52 @@
+import type { Finding } from "@evenhand/shared/finding";
+import type { Operation, ReportDraft } from "@evenhand/shared/http/reports";
+import type { FieldProblem } from "@evenhand/shared/problem";
+import { Dexie, type EntityTable, type Table } from "dexie";
+
+/** One finding as this device has it, and what the service said of it last. */
+export interface KeptFinding {
+  readonly report: string;
+  /** Item and position. */
+  readonly place: string;
+  /** `null`: taken back here. */
+  readonly finding: Finding | null;
+  /** The finding's revision the service gave last; `null` for none. */
+  readonly base: number | null;
+  readonly state: "saved" | "waiting" | "conflict" | "refused";
+  /** In a conflict: what the service holds; `null` where it was taken back there. */
+  readonly theirs?: Finding | null;
+  readonly problems?: readonly FieldProblem[];
+}
+
+/** A change not yet known to have arrived. It keeps its id, so that it is done once however often it is sent. */
+export interface KeptOperation {
+  readonly seq?: number;
+  readonly id: string;
+  readonly report: string;
+  readonly place: string;
+  /** Set once it has been sent: from then on it may not change. */
+  readonly sent?: Operation;
+}
+
+/** The draft without its findings, so that the sheet opens with no signal. */
+export interface KeptDraft {
+  readonly report: string;
+  readonly draft: Omit<ReportDraft, "findings">;
+}
+
+class Store extends Dexie {
+  readonly findings!: Table<KeptFinding, [string, string]>;
+  readonly operations!: EntityTable<KeptOperation & { seq: number }, "seq">;
+  readonly drafts!: EntityTable<KeptDraft, "report">;
+
+  constructor() {
+    super("evenhand-sheet");
+    this.version(1).stores({
+      findings: "[report+place], report",
+      operations: "++seq, report, [report+place], id",
+      drafts: "report",
+    });
+  }
+}
+
+export const store = new Store();

@@ -1,0 +1,176 @@
+import type { QueryClient } from "@tanstack/react-query";
+import {
+  createRootRouteWithContext,
+  createRoute,
+  createRouter,
+  lazyRouteComponent,
+  redirect,
+} from "@tanstack/react-router";
+import { z } from "zod";
+import { accountQuery } from "./features/accounts/queries";
+import { ComparisonSearch } from "./features/comparisons/filters";
+import { SheetSearch } from "./features/reports/sheet-search";
+import { Failed, Missing } from "./ui/Failed";
+import { Shell } from "./ui/Shell";
+
+interface Context {
+  readonly queries: QueryClient;
+}
+
+const root = createRootRouteWithContext<Context>()({ component: Shell });
+
+/** Everything below it asks who is signed in first. */
+const signedIn = createRoute({
+  getParentRoute: () => root,
+  id: "signed-in",
+  beforeLoad: async ({ context, location }) => {
+    const account = await context.queries.ensureQueryData(accountQuery);
+    if (account === null) throw redirect({ to: "/sign-in", search: { next: location.href } });
+  },
+});
+
+const signIn = createRoute({
+  getParentRoute: () => root,
+  path: "/sign-in",
+  validateSearch: z.object({ next: z.string().startsWith("/").optional().catch(undefined) }),
+  component: lazyRouteComponent(() => import("./features/accounts/SignIn"), "SignIn"),
+});
+
+const invitation = createRoute({
+  getParentRoute: () => root,
+  path: "/invitation/$token",
+  component: lazyRouteComponent(() => import("./features/accounts/Invitation"), "Invitation"),
+});
+
+const home = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/",
+  component: lazyRouteComponent(() => import("./features/accounts/Home"), "Home"),
+});
+
+const cars = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/cars",
+  validateSearch: z.object({ q: z.string().optional().catch(undefined) }),
+  component: lazyRouteComponent(() => import("./features/vehicles/Cars"), "Cars"),
+});
+
+const newCar = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/cars/new",
+  component: lazyRouteComponent(() => import("./features/vehicles/NewCar"), "NewCar"),
+});
+
+const car = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/cars/$vehicle",
+  component: lazyRouteComponent(() => import("./features/vehicles/Car"), "Car"),
+});
+
+const version = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/report-versions/$version",
+  validateSearch: z.object({ show: z.enum(["answered", "silent"]).optional().catch(undefined) }),
+  component: lazyRouteComponent(() => import("./features/reports/SealedReport"), "SealedReport"),
+});
+
+const draft = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/reports/$report",
+  validateSearch: SheetSearch,
+  component: lazyRouteComponent(() => import("./features/reports/SheetForm"), "SheetForm"),
+});
+
+const orders = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/orders",
+  component: lazyRouteComponent(() => import("./features/vehicles/Orders"), "Orders"),
+});
+
+const order = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/orders/$order",
+  component: lazyRouteComponent(() => import("./features/vehicles/Order"), "Order"),
+});
+
+const comparison = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/comparisons/$comparison",
+  validateSearch: ComparisonSearch,
+  component: lazyRouteComponent(() => import("./features/comparisons/ComparisonPage"), "ComparisonPage"),
+});
+
+const released = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/released",
+  validateSearch: z.object({ vehicle: z.string().optional().catch(undefined) }),
+  component: lazyRouteComponent(() => import("./features/disputes/Released"), "Released"),
+});
+
+const summary = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/summaries/$summary",
+  component: lazyRouteComponent(() => import("./features/decisions/SummaryPage"), "SummaryPage"),
+});
+
+const decisions = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/decisions",
+  component: lazyRouteComponent(() => import("./features/decisions/Decisions"), "Decisions"),
+});
+
+const organization = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/organization",
+  component: lazyRouteComponent(() => import("./features/accounts/Organization"), "Organization"),
+});
+
+const sessions = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/sessions",
+  component: lazyRouteComponent(() => import("./features/accounts/Sessions"), "Sessions"),
+});
+
+const handbook = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/handbook",
+  component: lazyRouteComponent(() => import("./features/handbook/Handbook"), "Handbook"),
+});
+
+const tree = root.addChildren([
+  signIn,
+  invitation,
+  signedIn.addChildren([
+    home,
+    cars,
+    newCar,
+    car,
+    version,
+    draft,
+    orders,
+    order,
+    comparison,
+    released,
+    summary,
+    decisions,
+    organization,
+    sessions,
+    handbook,
+  ]),
+]);
+
+export const makeRouter = (queries: QueryClient) =>
+  createRouter({
+    routeTree: tree,
+    context: { queries },
+    defaultErrorComponent: Failed,
+    defaultNotFoundComponent: Missing,
+    defaultPreload: "intent",
+    scrollRestoration: true,
+  });
+
+declare module "@tanstack/react-router" {
+  interface Register {
+    router: ReturnType<typeof makeRouter>;
+  }
+}

@@ -1,0 +1,69 @@
+import { access, type Access, type RouteId } from "@evenhand/shared/access";
+import type { contracts } from "@evenhand/shared/http/contracts";
+import type { z } from "zod";
+import { newId } from "./new-id";
+import { problemFrom, Refusal, unreachable } from "./refusal";
+
+type Contracts = typeof contracts;
+
+export type Route = keyof Contracts;
+type Answered<R extends Route> = Contracts[R]["answer"] extends z.ZodType
+  ? z.output<Contracts[R]["answer"]>
+  : null;
+type Sent<R extends Route> = Contracts[R] extends { readonly body: infer B extends z.ZodType }
+  ? z.input<B>
+  : undefined;
+type Asked<R extends Route> = Contracts[R] extends { readonly query: infer Q extends z.ZodType }
+  ? z.input<Q> & object
+  : undefined;
+
+export interface Ask<R extends Route> {
+  readonly params?: Readonly<Record<string, string>>;
+  readonly query?: Asked<R>;
+  readonly body?: Sent<R>;
+  /** The revision last seen; the change is refused if it has moved since. */
+  readonly ifMatch?: number;
+  /** The same key for every try of one deed, so that it is done once. */
+  readonly key?: string;
+  readonly signal?: AbortSignal;
+}
+
+const path = (template: string, params: Readonly<Record<string, string>>): string =>
+  template.replaceAll(/:([a-z]+)/g, (_, name: string) => encodeURIComponent(params[name] ?? ""));
+
+const queryText = (query: object | undefined): string => {
+  const pairs = Object.entries(query ?? {}).filter(([, value]) => value !== undefined);
+  return pairs.length === 0
+    ? ""
+    : `?${new URLSearchParams(pairs.map(([name, value]) => [name, String(value)]))}`;
+};
+
+const headersOf = (
+  route: RouteId,
+  ask: { readonly body?: unknown; readonly ifMatch?: number; readonly key?: string },
+): Headers => {
+  const headers = new Headers({ accept: "application/json" });
+  const entry: Access = access[route];
+  if (ask.body !== undefined) headers.set("content-type", "application/json");
+  if (ask.ifMatch !== undefined) headers.set("if-match", `"${ask.ifMatch}"`);
+  if (entry.once === "key") headers.set("idempotency-key", ask.key ?? newId());
+  return headers;
+};
+
+/** Asks the service by route, as the table in `shared` has it. Throws {@link Refusal} with the problem document. */
+export const call = async <R extends Route>(route: R, ask: Ask<R> = {}): Promise<Answered<R>> => {
+  const { method, path: template } = access[route];
+  const response = await fetch(`/api/v1${path(template, ask.params ?? {})}${queryText(ask.query)}`, {
+    method,
+    headers: headersOf(route, ask),
+    body: ask.body === undefined ? undefined : JSON.stringify(ask.body),
+    signal: ask.signal,
+    credentials: "same-origin",
+  }).catch((cause: unknown) => {
+    throw new Refusal(unreachable, { cause });
+  });
+  if (!response.ok) throw new Refusal(await problemFrom(response));
+  // The service checks every answer against the same contract before it sends it.
+  const answer: Answered<R> = response.status === 204 ? null : await response.json();
+  return answer;
+};

@@ -1,0 +1,22 @@
+import { accounts } from "./en/accounts";
+import { comparison } from "./en/comparison";
+import { decisions } from "./en/decisions";
+import { figures } from "./en/figures";
+import { general } from "./en/general";
+import { sheets } from "./en/sheets";
+import { terms } from "./en/terms";
+import { vehicles } from "./en/vehicles";
+
+/** American English, the first catalog. Another language is another file of the same shape. */
+export const en = {
+  ...general,
+  ...terms,
+  ...accounts,
+  ...vehicles,
+  ...sheets,
+  ...comparison,
+  ...figures,
+  ...decisions,
+} as const;
+
+export type MessageId = keyof typeof en;

@@ -1,0 +1,38 @@
+import { Link } from "@tanstack/react-router";
+import { isKind, useAccount } from "../features/accounts/queries";
+import { useText } from "../strings/text";
+import { AccountMenu } from "./AccountMenu";
+import styles from "./Shell.module.css";
+
+const Mark = () => (
+  <svg viewBox="0 0 32 32" width="26" height="26" aria-hidden="true" className={styles.mark}>
+    <path className={styles.markSpine} d="M16 3v26" />
+    <path d="M4 12h8M4 20h8M20 12h8M20 20h8" />
+  </svg>
+);
+
+export const Header = () => {
+  const t = useText();
+  const account = useAccount();
+  const deals = isKind(account, "dealer");
+  const buys = isKind(account, "buyer");
+  const inspects = isKind(account, "inspector");
+  return (
+    <header className={`${styles.header} no-print`}>
+      <Link to="/" className={styles.brand}>
+        <Mark />
+        <span>{t("app.name")}</span>
+      </Link>
+      {account && (
+        <nav aria-label={t("app.menu")} className={styles.nav}>
+          <Link to="/cars">{t("nav.cars")}</Link>
+          {(buys || inspects) && <Link to="/orders">{t("nav.orders")}</Link>}
+          {(buys || deals) && <Link to="/released">{t("nav.released")}</Link>}
+          {(buys || deals) && <Link to="/decisions">{t("nav.decisions")}</Link>}
+          <Link to="/handbook">{t("nav.handbook")}</Link>
+        </nav>
+      )}
+      <AccountMenu account={account} />
+    </header>
+  );
+};

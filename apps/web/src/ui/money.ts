@@ -1,0 +1,20 @@
+import type { Money } from "@evenhand/shared/identifier";
+import type { IntlShape } from "react-intl";
+import type { z } from "zod";
+
+/** How many digits a currency's minor unit has: 2 for dollars, 0 for yen. */
+export const minorDigits = (currency: string): number =>
+  new Intl.NumberFormat("en", { style: "currency", currency }).resolvedOptions().maximumFractionDigits ?? 2;
+
+/** Whole amounts show no cents. */
+export const moneyText = (intl: IntlShape, { minor, currency }: z.infer<typeof Money>): string => {
+  const amount = minor / 10 ** minorDigits(currency);
+  return intl.formatNumber(amount, { style: "currency", currency, trailingZeroDisplay: "stripIfInteger" });
+};
+
+/** An amount as typed, `54,500` or `54500.50`, in whole minor units; `null` where it is none. */
+export const parseMoney = (text: string, currency: string): z.infer<typeof Money> | null => {
+  const plain = text.replaceAll(/[\s,$€£]/g, "");
+  if (!/^\d+(\.\d{0,2})?$/.test(plain)) return null;
+  return { minor: Math.round(Number(plain) * 10 ** minorDigits(currency)), currency };
+};

@@ -1,0 +1,18 @@
+import react from "@vitejs/plugin-react";
+import { defineConfig } from "vite";
+
+/** The service's address while developing; in production the service itself hands out these files. */
+const service = process.env["EVENHAND_SERVICE"] ?? "http://127.0.0.1:8080";
+
+export default defineConfig({
+  root: import.meta.dirname,
+  plugins: [react()],
+  build: {
+    // Beside the type declarations, which lie in dist itself.
+    outDir: "dist/site",
+    emptyOutDir: true,
+    target: "es2022",
+    chunkSizeWarningLimit: 400,
+  },
+  server: { proxy: { "/api": service } },
+});
