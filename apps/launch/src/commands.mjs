@@ -1,9 +1,13 @@
 /** A command of this folder, run by `command.mjs`; it may start other processes, so it is told when this one is gone. */
 const own = (name, words) => ({ script: ["command.mjs", name], supervised: true, words });
+/** A command of the command-line application. */
+const cli = (name, words) => ({ script: ["../../cli/src/main.ts", name], supervised: false, words });
 
 /** What can be run: the script with its first words, and the line of help. */
 export const commands = {
   test: own("test", "every check and test; with arguments, only the test runner with these"),
+  compare: cli("compare", "compare two report files: A.json B.json [--json | --html FILE]"),
+  bench: cli("bench", "measured goals: [--json FILE] [NAME …]"),
   lint: own("lint", "lint and format check"),
 };
 

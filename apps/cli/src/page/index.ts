@@ -1,8 +1,10 @@
+import { outcomeWords, standingWords } from "@evenhand/comparison/sentence";
 import { Outcome, outcomeSign } from "@evenhand/shared/outcome";
-import { placeText } from "../view/index.ts";
+import { ruleTitle } from "../view/cross-checks.ts";
+import { countedItem, needsSentence } from "../view/index.ts";
 import type { Row, SectionView, SideView, View } from "../view/index.ts";
 import { catalog } from "../words/catalog.ts";
-import { formatShare } from "../words/number.ts";
+import { formatShare } from "../words/quantity.ts";
 import { html, Markup } from "./html.ts";
 import { intervalPicture } from "./interval-picture.ts";
 import { styleSheet } from "./style.ts";
@@ -22,18 +24,18 @@ const picture = ({ entry }: Row): Markup | null =>
 
 const row = (one: Row): Markup =>
   html` <div class="row ${one.entry.outcome}">
-    <div class="place">${placeText(one)} <small>${catalog.consequence[one.entry.consequence]}</small></div>
-    ${side(one.stated)}
+    <div class="left">
+      <h3>${one.item}${one.position === "" ? null : html`<span>, ${one.position}</span>`}</h3>
+      ${side(one.stated)}
+    </div>
     <div class="spine">
       <b aria-hidden="true">${outcomeSign[one.entry.outcome]}</b
-      ><span>${catalog.outcome[one.entry.outcome]}</span>
+      ><span>${outcomeWords(one.entry.outcome)}</span>
     </div>
-    ${side(one.found)}
-    <div class="why">
-      <p>${one.sentence}</p>
-      ${[one.figures, ...one.limits].map((text) =>
-        text === null ? null : html`<p><small>${text}</small></p>`,
-      )}${picture(one)}
+    <div class="right">
+      <small>${catalog.consequence[one.entry.consequence]} · ${standingWords(one.entry.standing)}</small
+      >${side(one.found)} ${needsSentence(one) ? html`<p class="why">${one.sentence}</p>` : null}
+      ${one.limits.map((text) => html`<p class="limits"><small>${text}</small></p>`)}${picture(one)}
     </div>
   </div>`;
 
@@ -54,7 +56,7 @@ const section = (view: SectionView): Markup =>
       view.unseenPlaces > 0
         ? html`<p class="note faint">
             ${outcomeSign.unseen} ${catalog.unseenBySection(view.unseenPlaces)}:
-            ${view.unseen.map(({ item, places }) => (places > 1 ? `${item} (${places})` : item)).join("; ")}
+            ${view.unseen.map(countedItem).join("; ")}
           </p>`
         : null
     }
@@ -65,28 +67,28 @@ const tally = ({ comparison }: View): Markup =>
     ${Outcome.options.map(
       (outcome) =>
         html`<li title="${catalog.outcomeMeans[outcome]}">
-          <b>${comparison.tally[outcome] ?? 0}</b>${outcomeSign[outcome]} ${catalog.outcome[outcome]}
+          <b>${comparison.tally[outcome] ?? 0}</b>${outcomeSign[outcome]} ${outcomeWords(outcome)}
         </li>`,
     )}
   </ul>`;
 
-const checks = ({ crossChecks }: View): Markup => {
-  const told = crossChecks.filter(({ check }) => check.verdict !== "cannot-tell");
-  const breaksFirst = ["breaks", "holds"].flatMap((verdict) =>
-    told.filter(({ check }) => check.verdict === verdict),
-  );
-  return html`<h2 id="checks">${catalog.crossChecks}</h2>
+const checks = ({ crossChecks: { broken, holding, untold } }: View): Markup =>
+  html` <h2 id="checks">${catalog.crossChecks}</h2>
     <ul class="checks">
-      ${breaksFirst.map(
-        ({ check, sentence }) =>
-          html`<li class="${check.verdict}">
-            <b>${catalog.verdictSign[check.verdict]} ${catalog.verdict[check.verdict]}</b
-            ><span>${sentence}</span>
+      ${broken.map(
+        (rule) =>
+          html`<li>
+            <b
+              >${rule.strength === "contradicts" ? `${catalog.verdictSign.breaks} ${catalog.verdict.breaks}` : catalog.hint}</b
+            >
+            <small>${catalog.whose[rule.over]}</small
+            ><span><em>${ruleTitle(rule)}.</em> ${rule.sentence}</span>
           </li>`,
       )}
     </ul>
-    ${told.length < crossChecks.length ? html`<p class="faint">${catalog.rulesCannotTell(crossChecks.length - told.length)}</p>` : null}`;
-};
+    ${broken.length === 0 ? html`<p>${catalog.noneBroken}</p>` : null}
+    ${holding.length > 0 ? html`<p class="faint">${catalog.rulesHold(holding)}</p>` : null}
+    ${untold > 0 ? html`<p class="faint">${catalog.rulesCannotTell(untold)}</p>` : null}`;
 
 const coverage = (view: View): Markup => {
   const words = new Map(view.sections.map(({ section: { id, words: named } }) => [id, named.american]));

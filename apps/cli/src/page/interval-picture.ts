@@ -1,7 +1,7 @@
+import { formatMeasured } from "@evenhand/comparison/format-figure";
 import type { LimitFigures, ReadingFigures } from "@evenhand/shared/comparison";
 import { catalog } from "../words/catalog.ts";
-import { formatQuantity } from "../words/number.ts";
-import { decimalsFor } from "../view/figures.ts";
+import { formatQuantity } from "../words/quantity.ts";
 import { html } from "./html.ts";
 import type { Markup } from "./html.ts";
 
@@ -41,8 +41,7 @@ export const intervalPicture = (figures: ReadingFigures, limits: readonly LimitF
     b.mean + halfB,
   ];
   const scale = scaleOver([...ends, ...limits.map(({ value }) => value)]);
-  const text = (mean: number, half: number): string =>
-    formatQuantity(`${mean.toFixed(decimalsFor(half))} ± ${half.toFixed(decimalsFor(half))}`, unit);
+  const text = (mean: number, half: number): string => formatMeasured(mean, half, unit);
   const words = catalog.picture(
     text(a.mean, halfA),
     text(b.mean, halfB),

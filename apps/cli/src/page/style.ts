@@ -5,6 +5,7 @@ export const styleSheet = `
 @media(prefers-color-scheme:dark){:root{--paper:#171815;--page:#1f211d;--ink:#eceae2;--faint:#a4a89d;--rule:#3a3d36;--spine:#262822;
 --agree:#8fcfa0;--consistent:#a9bfae;--doubtful:#efc06a;--differ:#f39a8c;--unseen:#b3bfcc;--unstated:#d9a5e4;--incomparable:#cbbba6}}
 *{box-sizing:border-box}
+html{scroll-padding-top:5.5rem}
 body{margin:0;background:var(--paper);color:var(--ink);font:16px/1.5 Georgia,"Times New Roman",serif}
 main{max-width:1180px;margin:0 auto;padding:2rem clamp(.75rem,3vw,2rem) 4rem}
 h1{font-size:clamp(1.5rem,3.4vw,2.3rem);line-height:1.15;margin:0 0 .25rem;font-weight:600;letter-spacing:-.01em}
@@ -16,25 +17,26 @@ code,.code{font-family:ui-monospace,Menlo,Consolas,monospace;font-size:.9em}
 .tally{display:flex;flex-wrap:wrap;gap:.5rem;padding:0;margin:1.25rem 0;list-style:none}
 .tally li{flex:1 1 7.5rem;border:1px solid var(--rule);background:var(--page);border-radius:6px;padding:.55rem .75rem}
 .tally b{display:block;font-size:1.5rem;line-height:1.1;font-variant-numeric:tabular-nums}
-nav{position:sticky;top:0;background:var(--paper);border-bottom:1px solid var(--rule);padding:.5rem 0;z-index:1;overflow-x:auto;white-space:nowrap}
-nav a{color:inherit;margin-right:1rem;text-underline-offset:.2em;font-size:.9rem}
+nav{position:sticky;top:0;background:var(--paper);border-bottom:1px solid var(--rule);padding:.5rem 0;z-index:1;display:flex;flex-wrap:wrap;gap:.1rem 1rem}
+nav a{color:inherit;text-underline-offset:.2em;font-size:.9rem}
 .spread{display:grid;grid-template-columns:minmax(0,1fr) 8.5rem minmax(0,1fr);background:var(--page);border:1px solid var(--rule);border-radius:8px;overflow:hidden}
 .head{display:contents;font-size:.8rem;letter-spacing:.08em;text-transform:uppercase;color:var(--faint)}
 .head>*{padding:.55rem 1rem;border-bottom:1px solid var(--rule)}
 .head .spine{text-align:center}
 .row{display:grid;grid-template-columns:subgrid;grid-column:1/-1;border-bottom:1px solid var(--rule)}
 .row:last-child{border-bottom:0}
-.row>*{padding:.6rem 1rem}
-.place{grid-column:1/-1;padding-bottom:0;font-weight:600}
-.place small{font-weight:400}
-.side{min-width:0;overflow-wrap:anywhere}
+.row>*{padding:.7rem 1.1rem}
+h3{font-size:1rem;margin:0 0 .2rem;font-weight:600}
+h3 span{font-weight:400}
+.left,.right{min-width:0;overflow-wrap:anywhere}
+.right>small:first-child{display:block;margin-bottom:.2rem}
+.side{font-size:1.05rem}
 .side.silent{color:var(--faint);font-style:italic}
-.spine{background:var(--spine);text-align:center;box-shadow:inset 6px 0 8px -8px #0006,inset -6px 0 8px -8px #0006}
-.spine b{display:block;font-size:1.6rem;line-height:1.1}
+.spine{background:var(--spine);text-align:center;box-shadow:inset 7px 0 9px -9px #0007,inset -7px 0 9px -9px #0007}
+.spine b{display:block;font-size:1.7rem;line-height:1.1}
 .spine span{font-size:.82rem}
-.why{grid-column:1/-1;padding-top:0;color:var(--faint);font-size:.95rem}
-.why p:first-child{color:var(--ink)}
-.firm{display:inline-block;border:1px solid var(--rule);border-radius:99px;padding:0 .5em;font-size:.78rem;font-style:normal;margin-left:.3em}
+.why{color:var(--faint);font-size:.94rem;margin-top:.35rem}
+.firm{display:inline-block;border:1px solid var(--rule);border-radius:99px;padding:0 .5em;font-size:.78rem;font-style:normal;margin-left:.4em}
 .agree .spine{color:var(--agree)}.consistent .spine{color:var(--consistent)}.doubtful .spine{color:var(--doubtful)}
 .differ .spine{color:var(--differ)}.unseen .spine{color:var(--unseen)}.unstated .spine{color:var(--unstated)}.incomparable .spine{color:var(--incomparable)}
 .intervals{display:block;width:100%;max-width:24rem;height:auto;margin:.4rem 0}
@@ -47,11 +49,12 @@ th,td{padding:.35rem .75rem;border-bottom:1px solid var(--rule);text-align:right
 th:first-child,td:first-child{text-align:left}
 thead th{color:var(--faint);font-size:.85rem}
 .checks{list-style:none;padding:0;margin:0}
-.checks li{display:grid;grid-template-columns:7.5rem 1fr;gap:.75rem;padding:.5rem 0;border-bottom:1px solid var(--rule)}
-.checks .breaks b{color:var(--differ)}
+.checks li{display:grid;grid-template-columns:5.5rem 4.5rem 1fr;gap:.75rem;padding:.5rem 0;border-bottom:1px solid var(--rule)}
+.checks b{color:var(--differ)}
 .scroll{overflow-x:auto}
 @media(max-width:640px){.spread{grid-template-columns:minmax(0,1fr) minmax(0,1fr)}.head .spine{display:none}
-.row .spine{grid-column:1/-1;grid-row:2;display:flex;gap:.5rem;align-items:baseline;justify-content:center;padding:.2rem;box-shadow:none}
-.row .spine b{display:inline;font-size:1.2rem}.row>*{padding-left:.7rem;padding-right:.7rem}.checks li{grid-template-columns:1fr;gap:0}}
+.row .spine{grid-column:1/-1;grid-row:1;display:flex;gap:.5rem;align-items:baseline;padding:.25rem .7rem;box-shadow:none}
+.row .spine b{display:inline;font-size:1.2rem}.row>*{padding-left:.7rem;padding-right:.7rem}.checks li{grid-template-columns:auto 1fr}.checks li span{grid-column:1/-1}
+nav{position:static}}
 @media print{nav{display:none}.row,.tally li{break-inside:avoid}body{background:#fff}}
 `;

@@ -1,9 +1,11 @@
+import { outcomeWords, standingWords } from "@evenhand/comparison/sentence";
 import { outcomeSign } from "@evenhand/shared/outcome";
 import { Outcome, Standing } from "@evenhand/shared/outcome";
-import { placeText } from "../view/index.ts";
-import type { CrossCheckView, Row, SectionView, SideView, View } from "../view/index.ts";
+import { ruleTitle } from "../view/cross-checks.ts";
+import { countedItem, needsSentence, placeText } from "../view/index.ts";
+import type { BrokenRule, Row, SectionView, SideView, View } from "../view/index.ts";
 import { catalog } from "../words/catalog.ts";
-import { formatShare } from "../words/number.ts";
+import { formatShare } from "../words/quantity.ts";
 import { columns, indented, wrap } from "./layout.ts";
 import type { Style } from "./style.ts";
 
@@ -16,7 +18,7 @@ const sideText = ({ text, firmness }: SideView): string =>
   firmness === null ? text : `${text} (${firmness})`;
 
 const outcomeText = ({ entry }: Row): string =>
-  `${outcomeSign[entry.outcome]} ${catalog.outcome[entry.outcome]}`;
+  `${outcomeSign[entry.outcome]} ${outcomeWords(entry.outcome)}`;
 
 /** Widths of the columns item · stated · found beside the outcome. */
 const widths = (width: number): { item: number; side: number } => {
@@ -41,10 +43,16 @@ const tableHead = ({ width, style }: Terminal): string[] => {
   ]).map(style.faint);
 };
 
-const rowDetails = (row: Row): string[] => [
-  ...(row.sentence === "" ? [] : [row.sentence]),
-  ...[row.figures, ...row.limits].filter((text) => text !== null).slice(0, 3),
-];
+/** Sentences of readings hold their figures already. */
+const rowDetails = (row: Row): string[] => {
+  const contradicted = row.entry.standing === "contradicted-by-figures";
+  if (!needsSentence(row)) return contradicted ? [catalog.contradicted] : [];
+  return [
+    ...(contradicted ? [catalog.contradicted] : []),
+    row.sentence,
+    ...(row.figures !== null && row.entry.figures?.of === "grade" ? [row.figures] : []),
+  ];
+};
 
 const rowLines = (row: Row, { width, style }: Terminal): string[] => {
   const { item, side } = widths(width);
@@ -60,7 +68,7 @@ const rowLines = (row: Row, { width, style }: Terminal): string[] => {
 };
 
 const unseenText = ({ unseen, unseenPlaces }: SectionView): string => {
-  const items = unseen.map(({ item, places }) => (places > 1 ? `${item} (${places})` : item)).join("; ");
+  const items = unseen.map(countedItem).join("; ");
   return `${outcomeSign.unseen} ${catalog.unseenBySection(unseenPlaces)}: ${items}`;
 };
 
@@ -72,81 +80,93 @@ const sectionLines = (view: SectionView, terminal: Terminal): string[] => [
   ...(view.quiet > 0 ? wrap(`  ${catalog.quietBySection(view.quiet)}`, terminal.width) : []),
 ];
 
-const checkLines = ({ check, sentence }: CrossCheckView, { width, style }: Terminal): string[] => {
-  const sign = `${catalog.verdictSign[check.verdict]} ${catalog.verdict[check.verdict]}`;
-  const lines = columns([
-    { text: sign, width: outcomeWidth },
-    { text: sentence, width: width - outcomeWidth - 2 },
+const brokenLines = (rule: BrokenRule, { width, style }: Terminal): string[] => {
+  const { over, strength, sentence } = rule;
+  const sign = `${catalog.verdictSign.breaks} ${catalog.verdict.breaks}`;
+  const [first = "", ...rest] = columns([
+    { text: strength === "contradicts" ? sign : catalog.hint, width: outcomeWidth },
+    { text: catalog.whose[over], width: 10 },
+    { text: `${ruleTitle(rule)}: ${sentence}`, width: width - outcomeWidth - 14 },
   ]);
-  return check.verdict === "breaks" ? lines.map(style.strong) : lines;
+  return [style.strong(first), ...rest];
 };
 
-const crossCheckLines = ({ crossChecks }: View, terminal: Terminal): string[] => {
-  const told = crossChecks.filter(({ check }) => check.verdict !== "cannot-tell");
-  const breaksFirst = [
-    ...told.filter(({ check }) => check.verdict === "breaks"),
-    ...told.filter(({ check }) => check.verdict === "holds"),
-  ];
-  const untold = crossChecks.length - told.length;
-  return [
-    ...heading(catalog.crossChecks, terminal),
-    ...breaksFirst.flatMap((check) => checkLines(check, terminal)),
-    ...(untold > 0 ? [terminal.style.faint(catalog.rulesCannotTell(untold))] : []),
-  ];
-};
+const crossCheckLines = (
+  { crossChecks: { broken, holding, untold } }: View,
+  terminal: Terminal,
+): string[] => [
+  ...heading(catalog.crossChecks, terminal),
+  ...broken.flatMap((rule) => brokenLines(rule, terminal)),
+  ...(broken.length === 0 ? [catalog.noneBroken] : []),
+  ...(holding.length > 0 ? wrap(catalog.rulesHold(holding), terminal.width) : []),
+  ...(untold > 0 ? wrap(catalog.rulesCannotTell(untold), terminal.width) : []),
+];
 
 type CoverageRow = View["comparison"]["coverage"]["whole"];
 
-const coverageLine = (words: string, row: CoverageRow): string[] =>
+const countWidth = 7;
+const shareWidth = 8;
+
+/** Name, four counts and a share; the name gives way on a narrow terminal. */
+const coverageColumns = (name: string, counts: readonly string[], share: string, width: number): string[] =>
   columns([
-    { text: words, width: 30 },
-    ...[row.onSheet, row.stated, row.seen, row.statedAndSeen].map((count) => ({
-      text: String(count),
-      width: 8,
-      align: "right" as const,
-    })),
-    { text: row.stated === 0 ? "—" : formatShare(row.statedAndSeen / row.stated), width: 14, align: "right" },
+    { text: name, width: Math.min(30, width - 4 * (countWidth + 2) - shareWidth - 2) },
+    ...counts.map((text) => ({ text, width: countWidth, align: "right" as const })),
+    { text: share, width: shareWidth, align: "right" },
   ]);
+
+const coverageLine = (name: string, row: CoverageRow, { width }: Terminal): string[] => {
+  const counts = [row.onSheet, row.stated, row.seen, row.statedAndSeen].map(String);
+  return coverageColumns(
+    name,
+    counts,
+    row.stated === 0 ? "—" : formatShare(row.statedAndSeen / row.stated),
+    width,
+  );
+};
+
+const coverageHead = ({ width }: Terminal): string[] => {
+  const { of, share, ...counts } = catalog.coverageHead;
+  return coverageColumns(of, Object.values(counts), share, width);
+};
+
+const unseenDecisiveLines = ({ unseenDecisive }: View, { width }: Terminal): string[] =>
+  unseenDecisive.length === 0
+    ? []
+    : wrap(`${outcomeSign.unseen} ${catalog.unseenDecisive}: ${unseenDecisive.join("; ")}`, width);
 
 const coverageLines = (view: View, terminal: Terminal): string[] => {
   const { coverage, softness, chance } = view.comparison;
   const sectionWords = new Map(view.sections.map(({ section }) => [section.id, section.words.american]));
-  const { of, share, ...counts } = catalog.coverageHead;
-  const head = columns([
-    { text: of, width: 30 },
-    ...Object.values(counts).map((text) => ({ text, width: 8, align: "right" as const })),
-    { text: share, width: 14, align: "right" },
-  ]);
   return [
     ...heading(catalog.coverage, terminal),
-    ...head.map(terminal.style.faint),
-    ...coverage.bySection.flatMap((row) => coverageLine(sectionWords.get(row.of) ?? row.of, row)),
-    ...coverageLine(catalog.whole, coverage.whole),
+    ...coverageHead(terminal).map(terminal.style.faint),
+    ...coverage.bySection.flatMap((row) => coverageLine(sectionWords.get(row.of) ?? row.of, row, terminal)),
+    ...coverageLine(catalog.whole, coverage.whole, terminal),
     "",
     ...wrap(catalog.softness(softness), terminal.width),
     ...wrap(catalog.chance(chance), terminal.width),
-    ...(view.unseenDecisive.length > 0
-      ? wrap(
-          `${outcomeSign.unseen} ${catalog.unseenDecisive}: ${view.unseenDecisive.join("; ")}`,
-          terminal.width,
-        )
-      : []),
+    ...unseenDecisiveLines(view, terminal),
   ];
 };
+
+/** As many as a person reads at one sitting; the rest stand in their sections. */
+const mostPressing = 30;
 
 const pressingLines = ({ pressing }: View, terminal: Terminal): string[] => [
   ...heading(catalog.mostPressing, terminal),
   ...(pressing.length === 0 ? [catalog.noneInDoubt] : tableHead(terminal)),
-  ...pressing.flatMap((row) => rowLines(row, terminal)),
+  ...pressing.slice(0, mostPressing).flatMap((row) => rowLines(row, terminal)),
+  ...(pressing.length > mostPressing ? [catalog.morePressing(pressing.length - mostPressing)] : []),
 ];
 
 const totalLines = ({ comparison }: View, terminal: Terminal): string[] => {
   const outcomes = Outcome.options.map(
-    (outcome) => `${outcomeSign[outcome]} ${catalog.outcome[outcome]} ${comparison.tally[outcome] ?? 0}`,
+    (outcome) => `${outcomeSign[outcome]} ${outcomeWords(outcome)} ${comparison.tally[outcome] ?? 0}`,
   );
   const standings = Standing.options
     .filter((standing) => (comparison.standings[standing] ?? 0) > 0)
-    .map((standing) => `${catalog.standing[standing]} ${comparison.standings[standing]}`);
+    .map((standing) => `${standingWords(standing)} ${comparison.standings[standing]}`);
   return [
     ...heading(catalog.totals, terminal),
     ...wrap(outcomes.join("   "), terminal.width).map(terminal.style.strong),

@@ -1,27 +1,10 @@
+import { formatExact, formatMeasured, formatNumber, formatUnit } from "@evenhand/comparison/format-figure";
 import type { Figures, LimitFigures, ReadingFigures } from "@evenhand/shared/comparison";
 import { catalog } from "../words/catalog.ts";
-import { formatNumber, formatQuantity } from "../words/number.ts";
+import { formatQuantity } from "../words/quantity.ts";
 
-/**
- * Decimals that show a figure to two significant digits (JCGM 100:2008, 7.2.6).
- *
- * @example decimalsFor(0.0437) // 3
- * @example decimalsFor(230) // 0
- */
-export const decimalsFor = (uncertainty: number): number =>
-  uncertainty > 0 ? Math.min(9, Math.max(0, 1 - Math.floor(Math.log10(uncertainty)))) : 1;
-
-const signed = (value: number, decimals: number): string => {
-  const text = Math.abs(value).toFixed(decimals);
-  if (Number(text) === 0) return text;
-  return value < 0 ? `−${text}` : `+${text}`;
-};
-
-const readingText = ({ difference, expandedUncertainty, delta, unit }: ReadingFigures): string => {
-  const decimals = decimalsFor(expandedUncertainty);
-  const interval = `${signed(difference, decimals)} ± ${expandedUncertainty.toFixed(decimals)}`;
-  return `Δ ${formatQuantity(interval, unit)}; δ ${formatQuantity(Number(delta.toFixed(decimals + 1)), unit)}`;
-};
+const readingText = ({ difference, expandedUncertainty, delta, unit }: ReadingFigures): string =>
+  `Δ ${formatMeasured(difference, expandedUncertainty, unit)}; δ ${formatExact(delta)}${formatUnit(unit)}`;
 
 /**
  * The figures of an entry in one line.
@@ -33,9 +16,9 @@ export const figuresText = (figures: Figures): string => {
     case "reading":
       return readingText(figures);
     case "grade":
-      return catalog.gradeFigures(formatNumber(Number(Math.abs(figures.steps).toFixed(2))));
+      return catalog.gradeFigures(formatNumber(Math.abs(figures.steps), 1));
     case "color":
-      return `ΔE₀₀ ${figures.deltaE.toFixed(1)} ± ${figures.expandedUncertainty.toFixed(1)}; δ ${formatNumber(figures.delta)}`;
+      return `${formatMeasured(figures.deltaE, figures.expandedUncertainty, "dE")}; δ ${formatExact(figures.delta)}`;
     case "code":
       return catalog.codeFigures(figures.differsAt.length, figures.passes);
   }

@@ -1,3 +1,4 @@
+import { firmnessWords } from "@evenhand/comparison/sentence";
 import type { Comparison, Entry } from "@evenhand/shared/comparison";
 import type { Finding } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
@@ -7,6 +8,7 @@ import type { AnswerContext } from "../words/answer.ts";
 import { catalog } from "../words/catalog.ts";
 import { sheetWords } from "../words/sheet-words.ts";
 import type { SheetWords } from "../words/sheet-words.ts";
+import { crossCheckView } from "./cross-checks.ts";
 import { figuresText, limitText } from "./figures.ts";
 
 /** What one report says of one entry. */
@@ -51,18 +53,32 @@ export type View = {
   readonly pressing: readonly Row[];
   /** Safety and structure that nobody saw, by name. */
   readonly unseenDecisive: readonly string[];
-  readonly crossChecks: readonly CrossCheckView[];
+  readonly crossChecks: CrossCheckView;
 };
 
-export type CrossCheckView = {
-  readonly check: Comparison["crossChecks"][number];
+/** A rule that breaks: whose figures speak, what the rule is called, what it says. */
+export type BrokenRule = {
+  readonly title: string;
+  /** Places of what it read: left front, engine block. */
+  readonly places: readonly string[];
+  readonly over: "a" | "b" | "both";
+  readonly strength: Comparison["crossChecks"][number]["strength"];
   readonly sentence: string;
+};
+
+/** What the figures give away: broken rules one by one, the rest counted by rule. */
+export type CrossCheckView = {
+  readonly broken: readonly BrokenRule[];
+  readonly holding: readonly { readonly title: string; readonly checks: number }[];
+  readonly untold: number;
 };
 
 /** Wording made elsewhere: the sentences of entries and of cross-checks. */
 export type Sentences = {
   readonly entry: (entry: Entry) => string;
   readonly crossCheck: (check: Comparison["crossChecks"][number]) => string;
+  /** What a rule is called. */
+  readonly rule: (rule: string) => string;
 };
 
 export type ViewInput = {
@@ -97,7 +113,7 @@ const sideView = (entry: Entry, side: "a" | "b", report: Report, context: Answer
   return {
     text: atomText(entry, side, finding, context),
     silent: finding.answer.kind === "not-seen",
-    firmness: finding.firmness === "asserted" ? null : catalog.firmness[finding.firmness],
+    firmness: finding.firmness === "asserted" ? null : firmnessWords(finding.firmness),
     note: finding.note ?? null,
   };
 };
@@ -118,7 +134,8 @@ const rowOf = (index: number, entry: Entry, words: SheetWords, input: ViewInput)
   };
 };
 
-const isUnseen = ({ entry }: Row): boolean => entry.outcome === "unseen";
+/** Unseen and nothing more; what figures contradict is read line by line. */
+const isUnseen = ({ entry }: Row): boolean => entry.outcome === "unseen" && entry.standing === "unseen";
 const isQuiet = ({ entry }: Row): boolean => entry.coverageOnly === true;
 
 const unseenByItem = (rows: readonly Row[]): SectionView["unseen"] =>
@@ -139,9 +156,17 @@ const sectionView = (section: Section, rows: readonly Row[]): SectionView => {
   };
 };
 
+/** An item with the number of its places, where there are several: `rails (4)`. */
+export const countedItem = ({ item, places }: { readonly item: string; readonly places: number }): string =>
+  places > 1 ? `${item} (${places})` : item;
+
 /** Item and position in one line: `tread depth, left front`. */
 export const placeText = ({ item, position }: Pick<Row, "item" | "position">): string =>
   position === "" ? item : `${item}, ${position}`;
+
+/** Equal words need no sentence; equal readings do, for the figures. */
+export const needsSentence = ({ entry }: Row): boolean =>
+  entry.outcome !== "agree" || entry.figures?.of === "reading" || entry.figures?.of === "color";
 
 const isDecisive = (item: Item | undefined): boolean =>
   item?.consequence === "safety" || item?.consequence === "structure";
@@ -161,12 +186,9 @@ export const viewOf = (input: ViewInput): View => {
       .map((section) => sectionView(section, bySection.get(section.id) ?? []))
       .filter(({ rows: listed, unseenPlaces, quiet }) => listed.length + unseenPlaces + quiet > 0),
     pressing: input.comparison.order.flatMap((index) => rows[index] ?? []),
-    unseenDecisive: rows
-      .filter((row) => isUnseen(row) && isDecisive(words.findItem(row.entry.item)))
-      .map(placeText),
-    crossChecks: input.comparison.crossChecks.map((check) => ({
-      check,
-      sentence: input.sentences.crossCheck(check),
-    })),
+    unseenDecisive: unseenByItem(
+      rows.filter((row) => isUnseen(row) && isDecisive(words.findItem(row.entry.item))),
+    ).map(countedItem),
+    crossChecks: crossCheckView(input.comparison.crossChecks, input.sentences, words),
   };
 };

@@ -1,9 +1,11 @@
+import { formatExact } from "@evenhand/comparison/format-figure";
+import { notSeenWords } from "@evenhand/comparison/sentence";
 import type { Answer, AnswerOf, Fault } from "@evenhand/shared/answer";
 import type { GradeScale } from "@evenhand/shared/report";
 import type { Item } from "@evenhand/shared/sheet";
 import type { SheetWords } from "./sheet-words.ts";
 import { catalog } from "./catalog.ts";
-import { formatNumber, formatQuantity } from "./number.ts";
+import { formatQuantity } from "./quantity.ts";
 
 export type AnswerContext = {
   readonly sheet: SheetWords;
@@ -16,13 +18,13 @@ const manyValues = 4;
 
 const readingText = ({ unit, values }: AnswerOf<"reading">): string => {
   const numbers = values.map(({ value }) => value);
-  if (numbers.length <= manyValues) return formatQuantity(numbers.map(formatNumber).join(", "), unit);
-  const range = `${formatNumber(Math.min(...numbers))} to ${formatNumber(Math.max(...numbers))}`;
+  if (numbers.length <= manyValues) return formatQuantity(numbers.map(formatExact).join(", "), unit);
+  const range = `${formatExact(Math.min(...numbers))} to ${formatExact(Math.max(...numbers))}`;
   return `${formatQuantity(range, unit)} (${catalog.readings(numbers.length)})`;
 };
 
 const colorText = ({ values }: AnswerOf<"color">): string =>
-  values.map(({ L, a, b }) => `L* ${formatNumber(L)} a* ${formatNumber(a)} b* ${formatNumber(b)}`).join("; ");
+  values.map(({ L, a, b }) => `L* ${formatExact(L)} a* ${formatExact(a)} b* ${formatExact(b)}`).join("; ");
 
 const gradeText = ({ scale, value }: AnswerOf<"grade">, scales: readonly GradeScale[]): string => {
   if (scale === "percent") return formatQuantity(value, "%");
@@ -69,6 +71,6 @@ export const answerText = (answer: Answer, context: AnswerContext): string => {
     case "faults":
       return faultsText(answer, context);
     case "not-seen":
-      return catalog.notSeen(catalog.notSeenReason[answer.reason]);
+      return catalog.notSeen(notSeenWords(answer.reason));
   }
 };

@@ -1,33 +1,8 @@
-import type { NotSeenReason } from "@evenhand/shared/answer";
-import type { Outcome, Standing } from "@evenhand/shared/outcome";
+import type { Outcome } from "@evenhand/shared/outcome";
 import type { ReportKind } from "@evenhand/shared/report";
 import type { Consequence } from "@evenhand/shared/sheet";
-import type { Firmness } from "@evenhand/shared/finding";
 
 const plural = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
-
-const standing: Readonly<Record<Standing, string>> = {
-  confirmed: "confirmed",
-  "not-contradicted": "not contradicted",
-  "too-coarse": "too coarse to test",
-  "in-doubt": "in doubt",
-  differs: "differs",
-  "contradicted-by-figures": "contradicted by figures",
-  "not-mentioned": "not mentioned",
-  unseen: "unseen",
-  "not-comparable": "not comparable",
-  "agreed-fault": "agreed fault",
-};
-
-const outcome: Readonly<Record<Outcome, string>> = {
-  agree: "agree",
-  consistent: "consistent",
-  doubtful: "doubtful",
-  differ: "differ",
-  unseen: "unseen",
-  unstated: "unstated",
-  incomparable: "incomparable",
-};
 
 const outcomeMeans: Readonly<Record<Outcome, string>> = {
   agree: "shown to be the same, within the difference that matters",
@@ -56,23 +31,7 @@ const consequence: Readonly<Record<Consequence, string>> = {
   papers: "papers",
 };
 
-const firmness: Readonly<Record<Firmness, string>> = {
-  asserted: "asserted",
-  hedged: "hedged",
-  "second-hand": "second-hand",
-};
-
-const notSeenReason: Readonly<Record<NotSeenReason, string>> = {
-  "not-reached": "not reached",
-  "not-tested": "not tested",
-  "needs-dismantling": "needs dismantling",
-  "not-permitted": "not permitted",
-  unsafe: "unsafe",
-  weather: "weather",
-  "no-tool": "no tool",
-  covered: "covered",
-  "no-time": "no time",
-};
+const catalogSign = { holds: "✓", breaks: "✗", "cannot-tell": "·" } as const;
 
 /** Every string the command line shows, apart from the sentences of the comparison, which have a catalog of their own. */
 export const catalog = {
@@ -81,13 +40,9 @@ export const catalog = {
   found: "Found",
   item: "Item",
   outcomeHeading: "Outcome",
-  standing,
-  outcome,
   outcomeMeans,
   kind,
   consequence,
-  firmness,
-  notSeenReason,
   working: {
     yes: "works",
     no: "does not work",
@@ -103,6 +58,8 @@ export const catalog = {
   silent: "—",
   notSeen: (reason: string) => `not seen: ${reason}`,
   mostPressing: "Most pressing first",
+  morePressing: (count: number) => `… and ${count} more; they stand in their sections.`,
+  contradicted: "✗ Contradicted by figures: a rule of the handbook speaks against the claim.",
   noneInDoubt: "Nothing is in doubt, differs or was left unstated.",
   section: (number: number, words: string) => `${number}. ${words}`,
   unseenBySection: (count: number) => plural(count, "place unseen", "places unseen"),
@@ -111,9 +68,14 @@ export const catalog = {
   standings: "How the items stand for the buyer",
   crossChecks: "What the figures themselves give away",
   verdict: { holds: "holds", breaks: "breaks", "cannot-tell": "cannot tell" },
-  verdictSign: { holds: "✓", breaks: "✗", "cannot-tell": "·" },
+  verdictSign: catalogSign,
+  hint: "· hint",
+  whose: { a: "A alone", b: "B alone", both: "A and B" },
+  noneBroken: "No rule of the handbook is broken.",
+  rulesHold: (holding: readonly { readonly title: string; readonly checks: number }[]) =>
+    `${catalogSign.holds} holds: ${holding.map(({ title, checks }) => (checks > 1 ? `${title} (${checks})` : title)).join("; ")}.`,
   rulesCannotTell: (count: number) =>
-    `${plural(count, "rule", "rules")} could not tell: too little was read.`,
+    `${catalogSign["cannot-tell"]} ${plural(count, "check", "checks")} could not tell: too little was read, or the uncertainty covers the boundary.`,
   coverage: "Coverage",
   coverageHead: {
     of: "",

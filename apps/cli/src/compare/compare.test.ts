@@ -1,0 +1,125 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { Outcome, outcomeSign } from "@evenhand/shared/outcome";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { filesOf } from "../../../../fixtures/golden/pairs.ts";
+import type { Shell } from "../shell.ts";
+import { showCommand } from "../show/index.ts";
+import { plainStyle } from "../terminal/style.ts";
+import { compareCommand } from "./index.ts";
+
+const fixture = (path: string): string =>
+  fileURLToPath(new URL(`../../../../fixtures/${path}`, import.meta.url));
+const { a, b } = filesOf("sovrano");
+const pair = [fileURLToPath(a), fileURLToPath(b)];
+const tenMistakes = fixture("sheet/ten-mistakes.json");
+
+let folder = "";
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), "evenhand-cli-"));
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+type Said = { readonly code: number; readonly out: string; readonly error: string };
+
+/** Runs a command in this process, on a terminal of this width. */
+const said = (
+  command: (args: readonly string[], shell: Shell) => number,
+  args: readonly string[],
+  width = 100,
+): Said => {
+  const lines: { out: string[]; error: string[] } = { out: [], error: [] };
+  const code = command(args, {
+    out: (text) => lines.out.push(text),
+    error: (text) => lines.error.push(text),
+    terminal: { width, style: plainStyle },
+  });
+  return { code, out: lines.out.join("\n"), error: lines.error.join("\n") };
+};
+
+test.each([60, 80, 100, 160])("the table fits a terminal of %i columns", (width) => {
+  const { code, out } = said(compareCommand, pair, width);
+  expect(code).toBe(0);
+  expect(out.split("\n").filter((line) => line.length > width)).toEqual([]);
+});
+
+test("the table says every outcome with its sign and word, and the totals", () => {
+  const { out } = said(compareCommand, pair);
+  for (const outcome of Outcome.options) expect(out).toContain(`${outcomeSign[outcome]} ${outcome}`);
+  expect(out).toContain("13. WHEELS AND TIRES");
+  expect(out).toContain("TOTALS");
+  expect(out).toMatch(/no certificate of roadworthiness, no valuation/);
+});
+
+test("a file with ten different mistakes lists ten, each with where and why, and both files are read", () => {
+  const { code, error, out } = said(compareCommand, [tenMistakes, tenMistakes]);
+  expect(code).toBe(2);
+  expect(out).toBe("");
+  expect(error.match(/: 10 problems/g)).toHaveLength(2);
+  const numbered = error.split("\n").filter((line) => /^ {2}\d+\. \S+.*: \S/.test(line));
+  expect(numbered).toHaveLength(20);
+  expect(new Set(numbered).size).toBe(10);
+});
+
+test("a missing file, a file that is not JSON and JSON that is no report are each named", () => {
+  const broken = join(folder, "broken.json");
+  writeFileSync(broken, "{ not json");
+  const { code, error } = said(compareCommand, [join(folder, "missing.json"), broken]);
+  expect(code).toBe(2);
+  expect(error).toMatch(/missing\.json: 1 problem\n.*cannot be read/);
+  expect(error).toMatch(/broken\.json: 1 problem\n.*is not JSON/);
+  expect(said(compareCommand, [fixture("golden/sovrano.json"), pair[1] ?? ""]).error).toMatch(
+    /not an Evenhand report/,
+  );
+});
+
+test.each([
+  [[]],
+  [["one.json"]],
+  [["a", "b", "c"]],
+  [["a", "b", "--json", "--html", "c"]],
+  [["a", "b", "--what"]],
+])("wrong arguments %j are answered with the usage", (args) => {
+  const { code, error } = said(compareCommand, args);
+  expect(code).toBe(2);
+  expect(error).toMatch(/compare A\.json B\.json \[--json \| --html FILE\]/);
+});
+
+test("the page stands alone: no script, nothing fetched, every pressing entry on it", () => {
+  const page = join(folder, "page.html");
+  expect(said(compareCommand, [...pair, "--html", page]).code).toBe(0);
+  const text = readFileSync(page, "utf8");
+  expect(text).not.toMatch(/<script|<link|<img|<iframe|@import|url\(|\son\w+=|src=/i);
+  expect(text).toContain("default-src 'none'");
+  expect(text).toContain("tie-rod ends");
+  expect(text.match(/class="spine"/g)?.length).toBeGreaterThan(200);
+});
+
+test("a page that cannot be written is said", () => {
+  const { code, error } = said(compareCommand, [
+    ...pair,
+    "--html",
+    join(folder, "no", "such", "folder.html"),
+  ]);
+  expect(code).toBe(2);
+  expect(error).toMatch(/page cannot be written/);
+});
+
+test("text of a report is never markup on the page", () => {
+  const hostile = join(folder, "hostile.json");
+  const page = join(folder, "hostile.html");
+  writeFileSync(hostile, readFileSync(a, "utf8").replaceAll("Numbers car", "<img src=x onerror=alert(1)>"));
+  expect(said(compareCommand, [hostile, pair[1] ?? "", "--html", page]).code).toBe(0);
+  expect(readFileSync(page, "utf8")).toContain("&lt;img src=x onerror=alert(1)&gt;");
+});
+
+test("a comparison made before is shown as it was made", () => {
+  const stored = join(folder, "stored.json");
+  const made = said(compareCommand, [...pair, "--json"]).out;
+  writeFileSync(stored, made);
+  expect(said(showCommand, [stored, ...pair]).out).toBe(said(compareCommand, pair).out);
+  expect(said(showCommand, [pair[0] ?? "", ...pair])).toMatchObject({ code: 2 });
+  expect(said(showCommand, [stored])).toMatchObject({ code: 2 });
+});

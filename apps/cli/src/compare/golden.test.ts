@@ -1,0 +1,69 @@
+import { execFileSync } from "node:child_process";
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { Comparison } from "@evenhand/shared/comparison";
+import type { Entry } from "@evenhand/shared/comparison";
+import { Report } from "@evenhand/shared/report";
+import { describe, expect, test } from "vitest";
+import { goldenOf } from "../../../../fixtures/golden/golden.ts";
+import { filesOf, pairs } from "../../../../fixtures/golden/pairs.ts";
+
+const main = fileURLToPath(new URL("../main.ts", import.meta.url));
+const golden = (pair: string): unknown =>
+  JSON.parse(readFileSync(new URL(`../../../../fixtures/golden/${pair}.json`, import.meta.url), "utf8"));
+
+const compared = (a: URL, b: URL): Comparison => {
+  const args = [main, "compare", fileURLToPath(a), fileURLToPath(b), "--json"];
+  return Comparison.parse(
+    JSON.parse(execFileSync(process.execPath, args, { encoding: "utf8", maxBuffer: 2 ** 26 })),
+  );
+};
+
+const placeOf = ({ item, position }: Entry): string => `${item}@${position}`;
+
+const reportOf = (file: URL): Report => Report.parse(JSON.parse(readFileSync(file, "utf8")));
+
+const isSeen = (report: Report, index: number | null): boolean =>
+  index !== null && report.findings[index]?.answer.kind !== "not-seen";
+
+/** Whole answers of places that both reports saw and speak of. */
+const bothAnswered = ({ entries }: Comparison, a: Report, b: Report): Map<string, Entry> =>
+  new Map(
+    entries
+      .filter(({ atom, finding }) => atom.of === "answer" && isSeen(a, finding.a) && isSeen(b, finding.b))
+      .map((entry) => [placeOf(entry), entry]),
+  );
+
+const mirrored = {
+  "stated-better": "found-better",
+  "found-better": "stated-better",
+  neither: "neither",
+} as const;
+
+const differenceOf = ({ figures }: Entry): number | undefined =>
+  figures?.of === "reading" ? figures.difference : undefined;
+
+describe.each(pairs)("the pair %s", (pair) => {
+  const { a, b } = filesOf(pair);
+
+  test("gives the golden result", { timeout: 60_000 }, () => {
+    expect(goldenOf(compared(a, b))).toEqual(golden(pair));
+  });
+
+  test("mirrors when the two files are swapped", { timeout: 60_000 }, () => {
+    const [stated, found] = [reportOf(a), reportOf(b)];
+    const backward = bothAnswered(compared(b, a), found, stated);
+    const both = bothAnswered(compared(a, b), stated, found);
+    expect(both.size).toBeGreaterThan(150);
+    for (const [place, entry] of both) {
+      const other = backward.get(place);
+      expect([place, other?.outcome]).toEqual([place, entry.outcome]);
+      expect([place, other?.direction]).toEqual([place, mirrored[entry.direction]]);
+      const difference = other === undefined ? undefined : differenceOf(other);
+      expect([place, difference === undefined ? undefined : 0 - difference]).toEqual([
+        place,
+        differenceOf(entry),
+      ]);
+    }
+  });
+});

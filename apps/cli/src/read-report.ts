@@ -1,0 +1,36 @@
+import { checkReport } from "@evenhand/sheet/check-report";
+import type { FieldProblem } from "@evenhand/shared/problem";
+import type { Report } from "@evenhand/shared/report";
+import type { Sheet } from "@evenhand/shared/sheet";
+import { readJson } from "./read-json.ts";
+
+export type ReadReport =
+  | { readonly ok: true; readonly path: string; readonly report: Report }
+  | { readonly ok: false; readonly path: string; readonly problems: readonly FieldProblem[] };
+
+/** Reads a report file and checks it against the sheet: the whole report, or every problem in it. */
+export const readReport = (path: string, sheet: Sheet): ReadReport => {
+  const file = readJson(path);
+  if (!file.ok) return { ok: false, path, problems: [{ at: "", reason: file.reason }] };
+  const check = checkReport(file.json, sheet);
+  return check.ok ? { ok: true, path, report: check.report } : { ok: false, path, problems: check.problems };
+};
+
+const placeOf = ({ item, position, at }: FieldProblem): string => {
+  if (item === undefined) return at;
+  return position === undefined || position === "" ? item : `${item}, ${position}`;
+};
+
+/**
+ * Problems of one file as lines: where, then why.
+ *
+ * @example problemLines("a.json", [{ at: "/findings/3", item: "wheels.pressure", position: "left-front", reason: "…" }])
+ * // ["a.json: 1 problem", "  1. wheels.pressure, left-front: …"]
+ */
+export const problemLines = (path: string, problems: readonly FieldProblem[]): string[] => [
+  `${path}: ${problems.length} ${problems.length === 1 ? "problem" : "problems"}`,
+  ...problems.map((problem, index) => {
+    const place = placeOf(problem);
+    return `  ${index + 1}. ${place === "" ? "" : `${place}: `}${problem.reason}`;
+  }),
+];

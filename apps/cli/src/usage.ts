@@ -1,0 +1,13 @@
+const compare = `compare A.json B.json [--json | --html FILE]
+  Sets two reports on one car against each other: A is what was stated, B what was found.
+  --json       print the comparison by its contract
+  --html FILE  write one self-contained page`;
+
+const show = `show COMPARISON.json A.json B.json [--html FILE]
+  Shows a comparison that was made before, with the two reports it was made from.`;
+
+const bench = `bench [--json FILE] [NAME …]
+  Measures the goals and prints them beside what they are measured against.`;
+
+/** What each command takes. */
+export const usage = { compare, show, bench, all: [compare, show, bench].join("\n\n") };
