@@ -12,12 +12,20 @@ const color = (lightness: number[], more: Partial<AnswerOf<"color">> = {}): Answ
 });
 
 describe("compareColor", () => {
-  it("agrees on the same color", () => {
-    expect(compareColor(color([40]), color([40]), spec)).toMatchObject({
+  it("agrees within δ and the scatter of color readings", () => {
+    expect(compareColor(color([40]), color([40.5]), spec)).toMatchObject({
       outcome: "agree",
       reason: "color-within-delta",
       standing: "confirmed",
     });
+  });
+
+  it("agrees on equal answers before anything else is asked", () => {
+    const same = { outcome: "agree", reason: "same-color", standing: "confirmed" };
+    const metallic = color([40, 60], { metallic: true });
+    expect(compareColor(metallic, structuredClone(metallic), spec)).toMatchObject(same);
+    expect(compareColor(color([40, 41]), color([40]), spec).reason).not.toBe("same-color");
+    expect(compareColor(color([40]), color([41]), spec).reason).not.toBe("same-color");
   });
 
   it("differs beyond δ and the scatter of color readings", () => {
@@ -56,9 +64,10 @@ describe("compareColor", () => {
     };
     expect(compareColor(color([40], { metallic: true }), color([40]), spec)).toMatchObject(metallic);
     expect(compareColor(color([40]), color([40], { metallic: true }), spec)).toMatchObject(metallic);
-    const many = color([40], { metallic: true, geometry: "multi-angle" });
+    const [many, other] = [40, 40.5].map((L) => color([L], { metallic: true, geometry: "multi-angle" }));
+    if (many === undefined || other === undefined) throw new Error("no colors");
     expect(compareColor(many, color([40], { metallic: true }), spec)).toMatchObject(metallic);
-    expect(compareColor(many, many, spec).outcome).toBe("agree");
+    expect(compareColor(many, other, spec).outcome).toBe("agree");
   });
 
   it("cannot set one geometry against another", () => {

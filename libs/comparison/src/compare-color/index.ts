@@ -39,6 +39,23 @@ const incomparable = (reason: Reason): Judgment => ({
   standing: standingOf("incomparable"),
 });
 
+const SAME: Judgment = {
+  outcome: "agree",
+  reason: "same-color",
+  direction: "neither",
+  standing: standingOf("agree"),
+};
+
+/** Equal answers agree before anything else is asked of them. */
+const isEqual = (a: Color, b: Color): boolean =>
+  a.geometry === b.geometry &&
+  a.metallic === b.metallic &&
+  a.values.length === b.values.length &&
+  a.values.every((value, index) => {
+    const other = b.values[index];
+    return value.L === other?.L && value.a === other.a && value.b === other.b;
+  });
+
 const REASONS = {
   agree: "color-within-delta",
   consistent: "color-not-settled",
@@ -47,12 +64,13 @@ const REASONS = {
 } as const;
 
 /**
- * Compares two colors by ΔE₀₀ of their means against δ, with the scatter of color readings. A metallic measured
+ * Compares two colors by ΔE₀₀ of their means against δ, with the scatter of color readings; equal answers agree. A metallic measured
  * from one angle, or by different geometries, cannot be set against the other.
  *
  * @example compareColor(red, red, { delta: 2, repeatability: 0.3, source }).outcome // "agree"
  */
 export const compareColor = (a: Color, b: Color, spec: ColorSpec): Judgment => {
+  if (isEqual(a, b)) return SAME;
   const oneAngle = a.geometry !== "multi-angle" || b.geometry !== "multi-angle";
   if ((a.metallic || b.metallic) && oneAngle) return incomparable("metallic-from-one-angle");
   if (a.geometry !== b.geometry) return incomparable("other-geometry");

@@ -10,8 +10,7 @@ import type { IntervalOutcome } from "@evenhand/measurement/equivalence";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { welchSatterthwaite } from "@evenhand/measurement/welch-satterthwaite";
 import { deltaOf } from "../delta/index.ts";
-import { intervalFigures, worseBy } from "../interval-figures/index.ts";
-import type { WorseWay } from "../interval-figures/index.ts";
+import { intervalFigures, worseBy, worseWay } from "../interval-figures/index.ts";
 import type { Judgment } from "../judgment/index.ts";
 import { failsLimit, limitConflict, limitFigures } from "../limit-figures/index.ts";
 import type { LimitSide } from "../limit-figures/index.ts";
@@ -35,12 +34,6 @@ export type ReadingPair = {
   readonly useAllowed: number;
   /** Which side is the later one; `null` where neither is. */
   readonly later: "a" | "b" | null;
-};
-
-const worseWay = (spec: ReadingSpec): WorseWay => {
-  if (spec.betterIs === "higher") return { is: "lower" };
-  if (spec.betterIs === "lower") return { is: "higher" };
-  return spec.target === undefined ? { is: "unknown" } : { is: "away", target: spec.target };
 };
 
 const estimateOf = (value: number, parts: readonly Component[]): Estimate => ({
@@ -85,8 +78,7 @@ const limitSide = (side: ReadingSide, estimate: Estimate): LimitSide => ({
 });
 
 const directionOf = (figures: ReadingFigures, spec: ReadingSpec): Direction => {
-  const { a, b, difference } = figures;
-  const worse = worseBy({ a, b, difference, worse: worseWay(spec) }) ?? 0;
+  const worse = worseBy(figures, worseWay(spec)) ?? 0;
   if (worse === 0) return "neither";
   return worse > 0 ? "stated-better" : "found-better";
 };

@@ -1,4 +1,5 @@
 import type { ReadingFigures, SideFigures } from "@evenhand/shared/comparison";
+import type { ReadingSpec } from "@evenhand/shared/sheet";
 import type { UnitSymbol } from "@evenhand/shared/unit";
 import { eNumber } from "@evenhand/measurement/e-number";
 import { ROUNDING_SHARE } from "@evenhand/measurement/equivalence";
@@ -13,6 +14,10 @@ export type WorseWay =
   | { readonly is: "unknown" }
   | { readonly is: "away"; readonly target: number };
 
+const LOWER: WorseWay = { is: "lower" };
+const HIGHER: WorseWay = { is: "higher" };
+const UNKNOWN: WorseWay = { is: "unknown" };
+
 /** Two means and the uncertainty of their difference, all in one unit; `difference` has the use allowed taken off. */
 export type MeasuredPair = {
   readonly unit: UnitSymbol;
@@ -25,13 +30,29 @@ export type MeasuredPair = {
   readonly worse: WorseWay;
 };
 
-/** How far B lies on the worse side of A; `undefined` where nobody knows which side is worse. */
-export const worseBy = (pair: Pick<MeasuredPair, "a" | "b" | "difference" | "worse">): number | undefined => {
-  const { worse, difference } = pair;
+/** Which way a reading item is worse. */
+export const worseWay = (spec: Pick<ReadingSpec, "betterIs" | "target">): WorseWay => {
+  if (spec.betterIs === "higher") return LOWER;
+  if (spec.betterIs === "lower") return HIGHER;
+  return spec.target === undefined ? UNKNOWN : { is: "away", target: spec.target };
+};
+
+type Means = {
+  readonly a: { readonly mean: number };
+  readonly b: { readonly mean: number };
+  readonly difference: number;
+};
+
+/**
+ * How far B lies on the worse side of A; `undefined` where nobody knows which side is worse.
+ *
+ * @example worseBy({ a: { mean: 8 }, b: { mean: 5 }, difference: 3 }, { is: "lower" }) // 3
+ */
+export const worseBy = ({ a, b, difference }: Means, worse: WorseWay): number | undefined => {
   if (worse.is === "lower") return difference;
   if (worse.is === "higher") return -difference;
   if (worse.is === "unknown") return undefined;
-  return Math.abs(pair.b.mean - worse.target) - Math.abs(pair.a.mean - worse.target);
+  return Math.abs(b.mean - worse.target) - Math.abs(a.mean - worse.target);
 };
 
 /**
@@ -40,7 +61,7 @@ export const worseBy = (pair: Pick<MeasuredPair, "a" | "b" | "difference" | "wor
  */
 const probabilityWorse = (pair: MeasuredPair, lowerTail: number): number => {
   const { standardUncertainty: u, degreesOfFreedom: nu, difference, delta } = pair;
-  const worse = worseBy(pair);
+  const worse = worseBy(pair, pair.worse);
   if (worse === undefined) {
     if (u === 0) return Math.abs(difference) > delta ? 1 : 0;
     return studentCdf((difference - delta) / u, nu) + studentCdf((-difference - delta) / u, nu);

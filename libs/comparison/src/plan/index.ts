@@ -30,18 +30,25 @@ export type Plan = {
   readonly applicable: (form: VehicleForm) => readonly PlannedPlace[];
 };
 
-const silentEntry = ({ item }: CompiledItem, position: string): Entry => ({
-  item: item.id,
-  position,
-  atom: { of: "answer" },
-  outcome: "unseen",
-  reason: "not-reported",
-  direction: "neither",
-  consequence: item.consequence,
-  standing: "unseen",
-  firmness: { a: null, b: null },
-  finding: { a: null, b: null },
-});
+/** Every comparison on the sheet shares it, so that nobody may write to it. */
+const frozen = (entry: Entry): Entry => {
+  for (const part of [entry.atom, entry.firmness, entry.finding, entry]) Object.freeze(part);
+  return entry;
+};
+
+const silentEntry = ({ item }: CompiledItem, position: string): Entry =>
+  frozen({
+    item: item.id,
+    position,
+    atom: { of: "answer" },
+    outcome: "unseen",
+    reason: "not-reported",
+    direction: "neither",
+    consequence: item.consequence,
+    standing: "unseen",
+    firmness: { a: null, b: null },
+    finding: { a: null, b: null },
+  });
 
 /** Forms are as many as kinds of car; a service that met more starts over rather than grow. */
 const MOST_FORMS = 512;

@@ -9,6 +9,7 @@ export type Reason =
   | "beyond-delta"
   | "drifts-between-days"
   // colors
+  | "same-color"
   | "color-within-delta"
   | "color-not-settled"
   | "color-beyond-chance"

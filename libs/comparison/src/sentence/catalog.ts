@@ -24,6 +24,7 @@ export const SENTENCES: Readonly<Record<SentenceKey, string>> = {
   "beyond-delta": "{A} {a}, {B} {b}: the difference of {difference} is more than the {delta} that matters",
   "drifts-between-days":
     "{A} {a}, {B} {b}: the difference of {difference} is more than the {delta} that matters, but this drifts from day to day",
+  "same-color": "Both read {a}",
   "color-within-delta": "The two colors are {difference} apart, within the {delta} that matters",
   "color-not-settled":
     "The two colors are {difference} apart, which neither confirms nor contradicts, {delta} being what matters",

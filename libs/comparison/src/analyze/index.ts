@@ -1,0 +1,127 @@
+import type { ComparedReport, Comparison, Entry } from "@evenhand/shared/comparison";
+import type { CostTable } from "@evenhand/shared/cost-table";
+import type { CrossCheck, FirmLimits, MakerData } from "@evenhand/shared/cross-check";
+import type { Report } from "@evenhand/shared/report";
+import { crossChecks, indexFindings } from "@evenhand/handbook/cross-checks";
+import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import { agreementOf } from "../agreement/index.ts";
+import { biasOf } from "../bias/index.ts";
+import { chanceOf, qValuesOf } from "../chance/index.ts";
+import { compare } from "../compare/index.ts";
+import type { CompareOptions } from "../compare/index.ts";
+import { coverageOf, placesSeen } from "../coverage/index.ts";
+import { ENGINE } from "../engine/index.ts";
+import { costsOf, expectedLoss } from "../expected-loss/index.ts";
+import { order } from "../order/index.ts";
+import { settlerOf } from "../readings-to-settle/index.ts";
+import { findSharing } from "../sharing/index.ts";
+import { softnessOf } from "../softness/index.ts";
+import { tallyOf } from "../tally/index.ts";
+
+export type AnalyzeOptions = CompareOptions & {
+  /** Limits a firm set for the handbook's rules, and what it entered for the make. */
+  readonly firm?: FirmLimits;
+  readonly maker?: MakerData;
+  /** The table discrepancies are ordered by; without one they go by consequence. */
+  readonly costs?: CostTable;
+  /** SHA-256 of the sealed reports. */
+  readonly seals?: { readonly a: string | null; readonly b: string | null };
+};
+
+const compared = (report: Report, seal: string | null): ComparedReport => ({
+  kind: report.kind,
+  organization: report.author.organization,
+  seal,
+  started: report.visit.started,
+});
+
+const placeKey = (item: string, position: string): string => `${item} ${position}`;
+
+/** Claims that a broken rule contradicts, by place. */
+const contradictedPlaces = (checks: readonly CrossCheck[]): ReadonlySet<string> => {
+  const places = new Set<string>();
+  for (const { verdict, strength, claim } of checks) {
+    if (verdict === "breaks" && strength === "contradicts" && claim !== null) {
+      places.add(placeKey(claim.item, claim.position));
+    }
+  }
+  return places;
+};
+
+const withContradictions = (entries: readonly Entry[], checks: readonly CrossCheck[]): Entry[] => {
+  const places = contradictedPlaces(checks);
+  return entries.map((entry) =>
+    places.size > 0 && places.has(placeKey(entry.item, entry.position))
+      ? { ...entry, standing: "contradicted-by-figures" }
+      : entry,
+  );
+};
+
+/** q-values and readings to settle, into figures that this analysis alone holds. */
+const completeFigures = (
+  entries: readonly Entry[],
+  a: Report,
+  b: Report,
+  sheet: CompiledSheet,
+  options: CompareOptions,
+) => {
+  const qValues = qValuesOf(entries);
+  const settle = settlerOf(a, b, sheet, findSharing(a, b, options));
+  let next = 0;
+  for (const entry of entries) {
+    const { figures } = entry;
+    if (figures?.of !== "reading") continue;
+    figures.qValue = qValues[next] ?? null;
+    next += 1;
+    const readings = settle(entry);
+    if (readings !== undefined) figures.settle = readings;
+  }
+};
+
+/**
+ * The whole comparison of two reports as a document: outcomes, the handbook's rules over both, coverage, how soft the
+ * statement is, agreement and bias, what chance would give, and the discrepancies in order. A pure function: the same
+ * reports, sheet and tables give the same bytes.
+ *
+ * @param a what was stated; `checkReport` accepted it
+ * @param b what was found
+ * @throws {RangeError} when a finding's place is not on the sheet
+ * @example analyze(statement, inspection, compileSheet(sheetVersion1)).tally.differ
+ */
+export const analyze = (
+  a: Report,
+  b: Report,
+  sheet: CompiledSheet,
+  options: AnalyzeOptions = {},
+): Comparison => {
+  const { entries: found } = compare(a, b, sheet, options);
+  const checks = crossChecks(
+    { report: a, index: indexFindings(a) },
+    { report: b, index: indexFindings(b) },
+    sheet,
+    { firm: options.firm, maker: options.maker },
+  );
+  completeFigures(found, a, b, sheet, options);
+  const entries = withContradictions(found, checks);
+  const places = placesSeen(entries, a, b);
+  const costs = costsOf(options.costs);
+  const { make, model, modelYear, identification } = a.vehicle;
+  return {
+    format: "evenhand-comparison",
+    version: 1,
+    engine: ENGINE,
+    sheet: { id: sheet.sheet.id, version: sheet.sheet.version },
+    vehicle: { make, model, modelYear, identification },
+    a: compared(a, options.seals?.a ?? null),
+    b: compared(b, options.seals?.b ?? null),
+    entries,
+    order: order(entries, (entry) => expectedLoss(entry, costs, sheet, b)),
+    crossChecks: checks,
+    ...tallyOf(entries),
+    coverage: coverageOf(places, sheet),
+    softness: softnessOf(places, a),
+    agreement: agreementOf(entries, b),
+    bias: biasOf(entries, sheet),
+    chance: chanceOf(entries),
+  };
+};

@@ -1,0 +1,260 @@
+import * as fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Answer } from "@evenhand/shared/answer";
+import type { Entry } from "@evenhand/shared/comparison";
+import type { Report } from "@evenhand/shared/report";
+import { UnitSymbol } from "@evenhand/shared/unit";
+import { convert, dimensionOf } from "@evenhand/measurement/unit";
+import { checkReport } from "@evenhand/sheet/check-report";
+import { applicablePlaces } from "@evenhand/sheet/expand";
+import { arbitraryReports } from "../../testing/arbitrary-report.ts";
+import { sheet } from "../../testing/small-reports.ts";
+import { compare } from "./index.ts";
+
+const runs = { numRuns: 1000 };
+/** The entries of what either side answered; the hundreds of silent ones are all alike. */
+const entriesOf = (a: Report, b: Report): Entry[] =>
+  compare(a, b, sheet).entries.filter(({ finding }) => finding.a !== null || finding.b !== null);
+const keyOf = ({ item, position }: { item: string; position: string }): string => `${item} ${position}`;
+const wasSeen = (report: Report, index: number | null): boolean =>
+  index !== null && report.findings[index]?.answer.kind !== "not-seen";
+
+const withoutFinding = (entry: Entry): object => ({ ...entry, finding: null });
+const withoutFaultIndexes = ({ atom, ...rest }: Entry) => ({
+  ...rest,
+  atom: atom.of === "fault" ? { kind: atom.kind, spot: atom.spot } : atom,
+});
+const copy = (report: Report): Report => structuredClone(report);
+
+const shuffled = (report: Report): fc.Arbitrary<Report> =>
+  fc
+    .shuffledSubarray(report.findings, { minLength: report.findings.length })
+    .map((findings) => ({ ...report, findings }));
+
+describe("reports the tests make", () => {
+  it("are reports the sheet accepts", () => {
+    fc.assert(
+      fc.property(arbitraryReports(), ({ a, b }) => {
+        expect(checkReport(a, sheet.sheet)).toMatchObject({ ok: true });
+        expect(checkReport(b, sheet.sheet)).toMatchObject({ ok: true });
+      }),
+      { numRuns: 200 },
+    );
+  });
+});
+
+describe("purity", () => {
+  it("gives the same bytes for the same input", () => {
+    fc.assert(
+      fc.property(arbitraryReports(), ({ a, b }) => {
+        expect(JSON.stringify(entriesOf(copy(a), copy(b)))).toBe(JSON.stringify(entriesOf(a, b)));
+      }),
+      runs,
+    );
+  });
+
+  it("does not care for the order of findings", () => {
+    const pair = arbitraryReports().chain(({ a, b }) =>
+      fc.record({ a: fc.constant(a), b: fc.constant(b), otherA: shuffled(a), otherB: shuffled(b) }),
+    );
+    fc.assert(
+      fc.property(pair, ({ a, b, otherA, otherB }) => {
+        expect(entriesOf(otherA, otherB).map(withoutFinding)).toEqual(entriesOf(a, b).map(withoutFinding));
+      }),
+      runs,
+    );
+  });
+});
+
+/** The faults of every answer in another order. */
+const withFaultsReversed = (report: Report): Report => ({
+  ...report,
+  findings: report.findings.map((finding) =>
+    finding.answer.kind === "faults"
+      ? { ...finding, answer: { ...finding.answer, found: finding.answer.found.toReversed() } }
+      : finding,
+  ),
+});
+
+describe("the order of faults in an answer", () => {
+  it("changes nothing but the indexes that name them", () => {
+    fc.assert(
+      fc.property(arbitraryReports(), ({ a, b }) => {
+        const reversed = entriesOf(withFaultsReversed(a), withFaultsReversed(b));
+        expect(reversed.map(withoutFaultIndexes)).toEqual(entriesOf(a, b).map(withoutFaultIndexes));
+      }),
+      runs,
+    );
+  });
+});
+
+const MIRROR = {
+  "stated-better": "found-better",
+  "found-better": "stated-better",
+  neither: "neither",
+} as const;
+
+const bothSaw =
+  (a: Report, b: Report) =>
+  (entry: Entry): boolean =>
+    wasSeen(a, entry.finding.a) && wasSeen(b, entry.finding.b);
+
+/** Left-over faults and denials exchange by a table of their own. */
+const hasBothSides = ({ atom }: Entry): boolean =>
+  atom.of === "answer" || (atom.of === "fault" && atom.a !== undefined && atom.b !== undefined);
+
+const signed = ({ figures }: Entry): number => {
+  if (figures?.of === "reading") return figures.difference;
+  return figures?.of === "grade" ? figures.steps : 0;
+};
+
+/** What an entry says, in the words of the exchange: its place, the atoms of each side, outcome, direction, figure. */
+const row = (entry: Entry): unknown[] => {
+  const { atom, outcome, direction } = entry;
+  const sides = atom.of === "fault" ? [atom.a, atom.b] : [];
+  return [keyOf(entry), sides, outcome, direction, signed(entry)];
+};
+
+const mirroredRow = (entry: Entry): unknown[] => {
+  const { atom, outcome, direction } = entry;
+  const sides = atom.of === "fault" ? [atom.b, atom.a] : [];
+  return [keyOf(entry), sides, outcome, MIRROR[direction], 0 - signed(entry)];
+};
+
+const sorted = (rows: readonly unknown[][]): string[] => rows.map((one) => JSON.stringify(one)).sort();
+
+describe("swap", () => {
+  it("mirrors difference and direction and keeps the outcome of what both answered", () => {
+    fc.assert(
+      fc.property(arbitraryReports(), ({ a, b }) => {
+        const there = entriesOf(a, b).filter(bothSaw(a, b)).filter(hasBothSides);
+        const back = entriesOf(b, a).filter(bothSaw(b, a)).filter(hasBothSides);
+        expect(sorted(back.map(row))).toEqual(sorted(there.map(mirroredRow)));
+      }),
+      runs,
+    );
+  });
+});
+
+const unitsLike = (unit: UnitSymbol): UnitSymbol[] =>
+  UnitSymbol.options.filter((other) => dimensionOf(other) === dimensionOf(unit));
+
+const inOther = (pick: number, unit: UnitSymbol): UnitSymbol => {
+  const units = unitsLike(unit);
+  return units[pick % units.length] ?? unit;
+};
+
+const rewrite = (pick: number, answer: Answer): Answer => {
+  if (answer.kind === "reading") {
+    const unit = inOther(pick, answer.unit);
+    const values = answer.values.map(({ value, spot }) => ({
+      value: convert(value, answer.unit, unit),
+      spot,
+    }));
+    return { ...answer, unit, values };
+  }
+  if (answer.kind !== "faults") return answer;
+  const found = answer.found.map((fault) => {
+    if (fault.extent === undefined) return fault;
+    const unit = inOther(pick, fault.extent.unit);
+    return { ...fault, extent: { unit, value: convert(fault.extent.value, fault.extent.unit, unit) } };
+  });
+  return { ...answer, found };
+};
+
+/** Every reading and extent in another unit of its dimension. */
+const inOtherUnits = (report: Report, pick: number): Report => ({
+  ...report,
+  findings: report.findings.map((finding) => ({ ...finding, answer: rewrite(pick, finding.answer) })),
+});
+
+describe("units", () => {
+  it("change no outcome, and figures by no more than 1e-9 of δ", () => {
+    fc.assert(
+      fc.property(arbitraryReports(), fc.nat(50), fc.nat(50), ({ a, b }, pickA, pickB) => {
+        const there = entriesOf(a, b);
+        for (const [index, entry] of entriesOf(inOtherUnits(a, pickA), inOtherUnits(b, pickB)).entries()) {
+          const { outcome, direction, standing, figures } = there[index] ?? entry;
+          expect(entry).toMatchObject({ outcome, direction, standing });
+          if (figures?.of !== "reading" || entry.figures?.of !== "reading") continue;
+          const most = 1e-9 * figures.delta;
+          expect(Math.abs(entry.figures.difference - figures.difference)).toBeLessThanOrEqual(most);
+          expect(
+            Math.abs(entry.figures.expandedUncertainty - figures.expandedUncertainty),
+          ).toBeLessThanOrEqual(most);
+        }
+      }),
+      runs,
+    );
+  });
+});
+
+describe("identity", () => {
+  it("a report against itself only agrees, is unseen, or is too coarse", () => {
+    fc.assert(
+      fc.property(arbitraryReports(), ({ a, b }) => {
+        for (const report of [a, b]) {
+          for (const { outcome, coverageOnly } of entriesOf(report, report)) {
+            expect(["agree", "unseen", "consistent"]).toContain(outcome);
+            expect(coverageOnly).toBeUndefined();
+          }
+        }
+      }),
+      runs,
+    );
+  });
+});
+
+/** The atoms of an answer by name. */
+const atomsOf = (answer: Answer): string[] => {
+  if (answer.kind !== "faults") return ["answer"];
+  const denied = answer.denied === "all" ? ["all"] : Array.from(new Set(answer.denied));
+  return [...answer.found.map((_, index) => `fault ${index}`), ...denied.map((kind) => `denial ${kind}`)];
+};
+
+const CONTRADICTS = { a: "denied-found", b: "disclosed-not-found" } as const;
+
+/** Entries that speak of an atom first: its own, or for a denial that a fault contradicts, the first such fault's. */
+const primaryEntries = (entries: Entry[], side: "a" | "b", name: string): Entry[] => {
+  const own = entries.filter(({ atom }) => {
+    if (atom.of === "answer") return name === "answer";
+    if (atom.of === "fault") return atom[side] !== undefined && name === `fault ${atom[side]}`;
+    return (atom.by === side || atom.by === "both") && name === `denial ${atom.kind}`;
+  });
+  if (!name.startsWith("denial ")) return own;
+  const kind = name.slice("denial ".length);
+  const contradicting = entries.filter(
+    ({ reason, atom }) =>
+      reason === CONTRADICTS[side] && atom.of === "fault" && (kind === "all" || atom.kind === kind),
+  );
+  return [...own, ...contradicting.slice(0, 1)];
+};
+
+const placesOf = (report: Report): string[] =>
+  applicablePlaces(sheet.sheet, report.vehicle.form).map(({ item, position }) =>
+    keyOf({ item: item.id, position }),
+  );
+
+describe("atoms", () => {
+  it("have exactly one primary entry each, and every place at least one", () => {
+    fc.assert(
+      fc.property(arbitraryReports(), ({ a, b }) => {
+        const entries = Map.groupBy(compare(a, b, sheet).entries, keyOf);
+        const missing = placesOf(a).filter((place) => !entries.has(place));
+        expect(missing).toEqual([]);
+        for (const [side, report] of [
+          ["a", a],
+          ["b", b],
+        ] as const) {
+          for (const finding of report.findings) {
+            if (finding.answer.kind === "not-seen") continue;
+            const ofPlace = entries.get(keyOf(finding)) ?? [];
+            for (const atom of atomsOf(finding.answer))
+              expect(primaryEntries(ofPlace, side, atom)).toHaveLength(1);
+          }
+        }
+      }),
+      runs,
+    );
+  });
+});

@@ -1,0 +1,85 @@
+import type { Comparison, CoverageRow, Entry } from "@evenhand/shared/comparison";
+import type { Report } from "@evenhand/shared/report";
+import { Consequence } from "@evenhand/shared/sheet";
+import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import { isClaim } from "../silence/index.ts";
+
+type Findings = Pick<Report, "findings">;
+
+/** One place, however many entries it has. */
+export type SeenPlace = {
+  readonly item: string;
+  readonly position: string;
+  readonly consequence: Entry["consequence"];
+  readonly finding: Entry["finding"];
+  /** The first side claims something of it. */
+  readonly stated: boolean;
+  /** The second side saw it and knows. */
+  readonly seen: boolean;
+  /** All there is to say is that it was seen, sound, and not stated. */
+  readonly seenSoundNotStated: boolean;
+};
+
+const findingAt = (report: Findings, index: number | null) =>
+  index === null ? undefined : report.findings[index];
+
+/**
+ * The places of a comparison, each once; entries of one place stand together.
+ *
+ * @example placesSeen(entries, statement, inspection).filter(({ seen }) => !seen)
+ */
+export const placesSeen = (entries: readonly Entry[], a: Findings, b: Findings): SeenPlace[] => {
+  const places: SeenPlace[] = [];
+  let last: Entry | undefined;
+  for (const entry of entries) {
+    if (last !== undefined && last.item === entry.item && last.position === entry.position) continue;
+    last = entry;
+    const { item, position, consequence, finding } = entry;
+    const stated = isClaim(findingAt(a, finding.a));
+    const seen = isClaim(findingAt(b, finding.b));
+    const seenSoundNotStated = !stated && entry.coverageOnly === true;
+    places.push({ item, position, consequence, finding, stated, seen, seenSoundNotStated });
+  }
+  return places;
+};
+
+const emptyRow = (of: string): CoverageRow => ({
+  of,
+  onSheet: 0,
+  stated: 0,
+  seen: 0,
+  statedAndSeen: 0,
+  seenSoundNotStated: 0,
+});
+
+const count = (row: CoverageRow | undefined, place: SeenPlace): void => {
+  if (row === undefined) return;
+  row.onSheet += 1;
+  if (place.stated) row.stated += 1;
+  if (place.seen) row.seen += 1;
+  if (place.stated && place.seen) row.statedAndSeen += 1;
+  if (place.seenSoundNotStated) row.seenSoundNotStated += 1;
+};
+
+/**
+ * How much was stated and seen, counted in places that apply to the car: by section, by consequence and over the
+ * whole, with both denominators, what is on the sheet and what was stated. Sections with no place on this car are
+ * left out.
+ *
+ * @example coverageOf(placesSeen(entries, a, b), sheet).whole // { of: "whole", onSheet: 611, stated: 402, … }
+ */
+export const coverageOf = (places: readonly SeenPlace[], sheet: CompiledSheet): Comparison["coverage"] => {
+  const sections = new Map(sheet.sheet.sections.map(({ id }) => [id, emptyRow(id)]));
+  const consequences = new Map(Consequence.options.map((id) => [id, emptyRow(id)]));
+  const whole = emptyRow("whole");
+  for (const place of places) {
+    count(whole, place);
+    count(consequences.get(place.consequence), place);
+    count(sections.get(sheet.items.get(place.item)?.item.section ?? ""), place);
+  }
+  return {
+    bySection: Array.from(sections.values()).filter(({ onSheet }) => onSheet > 0),
+    byConsequence: Array.from(consequences.values()),
+    whole,
+  };
+};

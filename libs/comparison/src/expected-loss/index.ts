@@ -1,0 +1,59 @@
+import type { Entry } from "@evenhand/shared/comparison";
+import type { CostRow, CostTable } from "@evenhand/shared/cost-table";
+import type { Report } from "@evenhand/shared/report";
+import { dimensionOf, convert } from "@evenhand/measurement/unit";
+import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
+
+/** `minor`: P × middle cost in whole minor units, not rounded. Unset where the table has no row or no probability. */
+export type ExpectedLoss =
+  | { readonly state: "set"; readonly probability: number; readonly middle: number; readonly minor: number }
+  | { readonly state: "unset" };
+
+const UNSET: ExpectedLoss = { state: "unset" };
+
+/** A cost table by row, made once for many entries. */
+export type Costs = ReadonlyMap<string, CostRow>;
+
+export const costsOf = (table: CostTable | undefined): Costs =>
+  new Map(table?.rows.map((row) => [row.row, row]));
+
+/** P that the cost falls due: from the interval for readings, else the owner's own for the outcome; `undefined` where unset. */
+const probabilityOf = ({ figures, outcome, atom }: Entry, row: CostRow): number | undefined => {
+  if (figures?.of === "reading" && atom.of === "answer") return figures.probabilityWorse;
+  return outcome === "agree" || outcome === "incomparable" ? undefined : row.occurs[outcome];
+};
+
+const extentOf = (
+  entry: Entry,
+  b: Pick<Report, "findings">,
+  unit: NonNullable<CostRow["perExtent"]>["unit"],
+) => {
+  if (entry.atom.of !== "fault" || entry.atom.b === undefined || entry.finding.b === null) return 0;
+  const answer = b.findings[entry.finding.b]?.answer;
+  const extent = answer?.kind === "faults" ? answer.found[entry.atom.b]?.extent : undefined;
+  if (extent === undefined || dimensionOf(extent.unit) !== dimensionOf(unit)) return 0;
+  return convert(extent.value, extent.unit, unit);
+};
+
+/**
+ * What an entry is expected to cost to put right: the probability that the car is worse than stated, times the middle
+ * cost of the item's row in a table that its owner made, scaled by the extent the inspection found. Arithmetic on the
+ * owner's own figures; what the table leaves open stays open.
+ *
+ * @example expectedLoss(entry, costs, sheet, inspection) // { state: "set", probability: 0.98, middle: 42000, minor: 41160 }
+ */
+export const expectedLoss = (
+  entry: Entry,
+  costs: Costs,
+  sheet: CompiledSheet,
+  b: Pick<Report, "findings">,
+): ExpectedLoss => {
+  const row = costs.get(sheet.items.get(entry.item)?.item.costRow ?? "");
+  if (row === undefined) return UNSET;
+  const probability = probabilityOf(entry, row);
+  if (probability === undefined) return UNSET;
+  const { perExtent } = row;
+  const byExtent = perExtent === undefined ? 0 : perExtent.likely * extentOf(entry, b, perExtent.unit);
+  const middle = row.likely + byExtent;
+  return { state: "set", probability, middle, minor: probability * middle };
+};

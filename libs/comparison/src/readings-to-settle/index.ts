@@ -1,0 +1,82 @@
+import type { Entry, ReadingsToSettle } from "@evenhand/shared/comparison";
+import type { Report } from "@evenhand/shared/report";
+import type { ReadingSpec } from "@evenhand/shared/sheet";
+import { combineUncertainty } from "@evenhand/measurement/combine-uncertainty";
+import type { Uncertainty } from "@evenhand/measurement/estimate";
+import { readingsToSettle as settle } from "@evenhand/measurement/readings-to-settle";
+import type { ReadingPlan } from "@evenhand/measurement/readings-to-settle";
+import { welchSatterthwaite } from "@evenhand/measurement/welch-satterthwaite";
+import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import { readSide, uncertaintyParts } from "@evenhand/sheet/reading-side";
+import type { ReadingSide } from "@evenhand/sheet/reading-side";
+import { findSharing } from "../sharing/index.ts";
+import type { Sharing } from "../sharing/index.ts";
+
+const uncertaintyOf = (side: ReadingSide, shared: boolean): Uncertainty => {
+  const parts = uncertaintyParts(side, !shared);
+  return { standardUncertainty: combineUncertainty(parts), degreesOfFreedom: welchSatterthwaite(parts) };
+};
+
+/** A further reading takes a spot of its own where the item asks for several, else the spot it has. */
+const planOf = (
+  figures: { readonly difference: number; readonly delta: number },
+  reading: ReadingSide,
+  other: ReadingSide,
+  shared: boolean,
+  spec: ReadingSpec,
+): ReadingPlan => ({
+  difference: figures.difference,
+  delta: figures.delta,
+  repeatability: {
+    standardUncertainty: reading.scatter,
+    degreesOfFreedom: reading.scatterDegreesOfFreedom,
+  },
+  resolution: reading.resolution,
+  accuracy: shared ? 0 : reading.accuracy,
+  placement: reading.placement,
+  spots: spec.ask.spots > 1 ? "each" : reading.spots,
+  other: uncertaintyOf(other, shared),
+});
+
+const countOrNull = (plan: ReadingPlan): number | null => {
+  const result = settle(plan);
+  return result.kind === "readings" ? result.readings : null;
+};
+
+/** What settles an entry out of two reports: made once for many entries. */
+export type Settler = (entry: Entry) => ReadingsToSettle | undefined;
+
+/** Only what is neither confirmed nor contradicted has anything to settle. */
+const isOpen = ({ outcome }: Entry): boolean => outcome === "consistent" || outcome === "doubtful";
+
+/**
+ * How many readings in all, by either side with what it read with, would settle an entry that is consistent or doubtful,
+ * supposing the difference stays what it is; `null` where no number up to 100 would. Arithmetic on the present
+ * difference, which new readings will move.
+ *
+ * @returns a function that gives `undefined` for entries that are settled or are no readings of an item
+ * @example settlerOf(statement, inspection, sheet)(entry) // { a: null, b: 6 }
+ */
+export const settlerOf = (
+  a: Report,
+  b: Report,
+  sheet: CompiledSheet,
+  sharing: Sharing = findSharing(a, b, {}),
+): Settler => {
+  const instruments = [a, b].map((report) => new Map(report.instruments.map((one) => [one.id, one])));
+  return (entry) => {
+    const { figures, finding, atom } = entry;
+    const spec = sheet.items.get(entry.item)?.item.reading;
+    if (figures?.of !== "reading" || atom.of !== "answer" || spec === undefined || !isOpen(entry))
+      return undefined;
+    const [findingA, findingB] = [a.findings[finding.a ?? -1], b.findings[finding.b ?? -1]];
+    if (findingA?.answer.kind !== "reading" || findingB?.answer.kind !== "reading") return undefined;
+    const sideA = readSide(findingA.answer, spec, instruments[0]?.get(findingA.instrument ?? ""));
+    const sideB = readSide(findingB.answer, spec, instruments[1]?.get(findingB.instrument ?? ""));
+    const shared = sharing.instrument(findingA, findingB);
+    return {
+      a: countOrNull(planOf(figures, sideA, sideB, shared, spec)),
+      b: countOrNull(planOf(figures, sideB, sideA, shared, spec)),
+    };
+  };
+};
