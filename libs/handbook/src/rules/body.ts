@@ -102,7 +102,7 @@ export const bodyRules = {
     limits: ["square.difference"],
     source: commonPractice,
     consequence: "structure",
-    over: "one-report",
+    over: "both-reports",
     strength: "hint",
     cautions: ["lift-points"],
     note: "A difference asks about collision repair; some cars were made with one on purpose.",

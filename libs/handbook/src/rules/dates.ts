@@ -10,7 +10,7 @@ export const dateRules = {
     limits: [],
     source: commonPractice,
     consequence: "identity",
-    over: "one-report",
+    over: "both-reports",
     strength: "contradicts",
     cautions: [],
     outcomes: {
@@ -28,7 +28,7 @@ export const dateRules = {
     limits: ["date-correct.usual-days", "date-correct.plausible-days", "date-correct.low-volume-days"],
     source: commonPractice,
     consequence: "identity",
-    over: "one-report",
+    over: "both-reports",
     strength: "contradicts",
     cautions: [],
     note: "A right date never shows that a part is original to this car.",
@@ -70,7 +70,7 @@ export const dateRules = {
     limits: ["claims.new-days"],
     source: arithmetic,
     consequence: "identity",
-    over: "one-report",
+    over: "both-reports",
     strength: "contradicts",
     cautions: [],
     outcomes: {

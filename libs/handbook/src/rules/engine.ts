@@ -10,7 +10,7 @@ export const engineRules = {
     limits: ["displacement.share"],
     source: arithmetic,
     consequence: "identity",
-    over: "one-report",
+    over: "both-reports",
     strength: "contradicts",
     cautions: [],
     outcomes: {

@@ -111,7 +111,7 @@ export const identityRules = {
       text: "the maker's way, as the firm entered it; common practice, no source",
     },
     consequence: "identity",
-    over: "one-report",
+    over: "both-reports",
     strength: "contradicts",
     cautions: [],
     note: "Many engines were never stamped; that alone says nothing against a car.",

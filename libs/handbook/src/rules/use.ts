@@ -116,7 +116,7 @@ export const useRules = {
     limits: ["disclosure.early-years", "disclosure.late-years", "disclosure.weight"],
     source: regulation("49 CFR 580.17(a)"),
     consequence: "papers",
-    over: "one-report",
+    over: "both-reports",
     strength: "reminder",
     cautions: [],
     note: "A reminder, not advice: state law may ask for more, and an exempt mileage is not a verified one.",

@@ -46,7 +46,7 @@ export const wheelRules = {
     limits: ["tire.rolling-share", "tire.rolling-tolerance", "tire.rollout-share"],
     source: tireHandbook,
     consequence: "mechanical",
-    over: "one-report",
+    over: "both-reports",
     strength: "hint",
     cautions: [],
     note: "Equivalent sizes are advice, never a fault: sources differ by one size.",
@@ -68,7 +68,7 @@ export const wheelRules = {
     limits: ["speedometer.share", "ratio.slowest"],
     source: arithmetic,
     consequence: "mechanical",
-    over: "one-report",
+    over: "both-reports",
     strength: "contradicts",
     cautions: ["road-consent"],
     outcomes: {
