@@ -11,7 +11,7 @@ function filesUnder(path) {
   return readdirSync(path, { withFileTypes: true })
     .filter((entry) => !passedOver.has(entry.name) && !/\.test\.[a-z]+$/.test(entry.name))
     .flatMap((entry) => filesUnder(join(path, entry.name)))
-    .sort();
+    .sort((a, b) => (a < b ? -1 : 1));
 }
 
 /** Hash of the names and bytes of everything under these paths of the project, tests left out. */

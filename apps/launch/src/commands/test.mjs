@@ -1,13 +1,11 @@
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { groupsOf } from "../project-groups.mjs";
 import { prepare } from "../prepare.mjs";
 import { check, staticChecks } from "../static-checks.mjs";
 import { runTool } from "../tools.mjs";
 import { lastLine, sum, tallyOfExit, tallyOfRun } from "../tally.mjs";
-
-/** Projects of vitest.config.ts, in the order they run: cheap ones first, and never two that start servers at once. */
-export const projectGroups = [["unit", "published", "architecture"], ["api"], ["browser"]];
 
 async function timed(title, work) {
   const start = performance.now();
@@ -27,6 +25,12 @@ function readReport(file) {
   }
 }
 
+/** Names of the projects of vitest.config.ts. */
+async function projectNames() {
+  const { default: config } = await import("../../../../vitest.config.ts");
+  return config.test.projects.map(({ test }) => test.name);
+}
+
 async function runTests(args) {
   const folder = mkdtempSync(join(tmpdir(), "evenhand-test-"));
   const file = join(folder, "result.json");
@@ -44,7 +48,7 @@ async function runEverything() {
   for (const one of staticChecks) {
     tallies.push(await timed(one.title, async () => tallyOfExit(await check(one))));
   }
-  for (const group of projectGroups) {
+  for (const group of groupsOf(await projectNames())) {
     const args = group.flatMap((project) => ["--project", project]);
     tallies.push(await timed(`tests: ${group.join(", ")}`, () => runTests(args)));
   }
