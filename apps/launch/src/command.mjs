@@ -2,7 +2,11 @@
 import { stopChildren } from "./process.mjs";
 
 const modules = {
+  demo: () => import("./commands/demo.mjs"),
   test: () => import("./commands/test.mjs"),
+  mutation: () => import("./commands/mutation.mjs"),
+  dev: () => import("./commands/dev.mjs"),
+  generate: () => import("./commands/generate.mjs"),
   lint: () => import("./commands/lint.mjs"),
 };
 
@@ -17,5 +21,11 @@ if (process.channel) {
 
 const [name, ...args] = process.argv.slice(2);
 const { main } = await modules[name]();
-process.exitCode = await main(args);
+try {
+  process.exitCode = await main(args);
+} catch (error) {
+  console.error(error instanceof Error ? error.message : error);
+  if (process.env.DEBUG !== undefined) console.error(error);
+  process.exitCode = 1;
+}
 if (process.connected) process.disconnect();

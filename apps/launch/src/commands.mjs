@@ -5,10 +5,14 @@ const cli = (name, words) => ({ script: ["../../cli/src/main.ts", name], supervi
 
 /** What can be run: the script with its first words, and the line of help. */
 export const commands = {
+  demo: own("demo", "start the demo; --once stops after printing the report"),
   test: own("test", "every check and test; with arguments, only the test runner with these"),
   compare: cli("compare", "compare two report files: A.json B.json [--json | --html FILE]"),
   bench: cli("bench", "measured goals: [--json FILE] [NAME …]"),
+  mutation: own("mutation", "mutation score of the libraries: [LIBRARY …]"),
+  dev: own("dev", "service and web application, built again on changes"),
   lint: own("lint", "lint and format check"),
+  generate: own("generate", "make again everything that is generated"),
 };
 
 /** The list of commands, with what was wrong with the one asked for. */

@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { groupsOf } from "../project-groups.mjs";
-import { prepare } from "../prepare.mjs";
+import { prepareProduct } from "../prepare.mjs";
 import { check, staticChecks } from "../static-checks.mjs";
 import { runTool } from "../tools.mjs";
 import { lastLine, sum, tallyOfExit, tallyOfRun } from "../tally.mjs";
@@ -57,7 +57,7 @@ async function runEverything() {
 
 /** With arguments only the test runner runs, with these arguments; without, everything. */
 export async function main(args) {
-  await prepare();
+  await prepareProduct();
   const tally = args.length > 0 ? await runTests(args) : await runEverything();
   console.log(`\n${lastLine(tally)}`);
   return tally.failed === 0 && tally.passed > 0 ? 0 : 1;

@@ -1,0 +1,65 @@
+import { parseArgs } from "node:util";
+import { startDatabase } from "../demo/database.mjs";
+import { demoEnvironment } from "../demo/environment.mjs";
+import { printMainCase } from "../demo/main-case.mjs";
+import { accountLines, readScenario } from "../demo/scenario.mjs";
+import { runServiceCommand, startService } from "../demo/service.mjs";
+import { prepareProduct } from "../prepare.mjs";
+
+const usage = `npm run demo [-- --once]
+  --once  stop after printing the discrepancy report`;
+
+/** Resolves when a person or the system asks for the end; asked again, it goes on ending. */
+function askedToStop() {
+  const { promise, resolve } = Promise.withResolvers();
+  for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"]) process.on(signal, () => resolve(signal));
+  return promise;
+}
+
+function printDoors(address, scenario) {
+  console.log(`
+The web application:  ${address}
+Everybody who can sign in; all of it is invented, and printed only here:
+
+${accountLines(scenario)
+  .map((line) => `  ${line}`)
+  .join("\n")}
+
+Ctrl-C stops everything, the database too.`);
+}
+
+async function show(service, scenario, isOnce, stopped) {
+  await printMainCase(service.address, scenario);
+  if (isOnce) return 0;
+  printDoors(service.address, scenario);
+  const end = await Promise.race([stopped, service.ended]);
+  if (typeof end === "string") return 0;
+  console.error("The service has ended by itself; what it said stands above.");
+  return 1;
+}
+
+/** `npm run demo`: builds, starts, migrates, loads the scenario, prints the main case, serves. */
+export async function main(args) {
+  const { values } = parseArgs({ args, options: { once: { type: "boolean" }, help: { type: "boolean" } } });
+  if (values.help) {
+    console.log(usage);
+    return 0;
+  }
+  const stopped = askedToStop();
+  await prepareProduct();
+  const database = await startDatabase();
+  try {
+    console.log(`Using ${database.words}.`);
+    const env = demoEnvironment(database.url);
+    await runServiceCommand(["migrate"], env);
+    await runServiceCommand(["load-demo"], env);
+    const service = await startService(env);
+    try {
+      return await show(service, readScenario(), values.once === true, stopped);
+    } finally {
+      await service.stop();
+    }
+  } finally {
+    await database.stop();
+  }
+}

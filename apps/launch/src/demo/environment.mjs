@@ -1,0 +1,15 @@
+import { join } from "node:path";
+import { root } from "../root.mjs";
+
+const firstPort = "4870";
+
+/** What the service is told in the demo; what the person's own environment says goes before it. */
+export function demoEnvironment(databaseUrl) {
+  return {
+    DATABASE_URL: databaseUrl,
+    PORT: process.env.PORT ?? firstPort,
+    LOG_LEVEL: process.env.LOG_LEVEL ?? "warn",
+    MAIL: "file",
+    MAIL_FOLDER: join(root, ".data", "outbox"),
+  };
+}
