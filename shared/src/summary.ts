@@ -28,8 +28,9 @@ export const SummarySource = z.strictObject({
 export type SummarySource = z.infer<typeof SummarySource>;
 
 /**
- * Range of what it would take to put right what is in doubt, from the buyer's own table: if every row fell due, from the sum of
- * the low figures to the sum of the high ones. `unset` names rows the table says nothing of; they are not in the sums.
+ * What it may take to put right what is in doubt, from the buyer's own table. The total is drawn with a seed, so that the same
+ * summary gives the same figures: at most `low` in 10 of 100 cases, `likely` in 50, `high` in 90. `unset` names rows the table says
+ * nothing of; they add nothing. It is arithmetic on the buyer's figures, not a valuation.
  */
 export const SummaryCost = z.strictObject({
   currency: z.string(),
@@ -38,6 +39,8 @@ export const SummaryCost = z.strictObject({
     z.strictObject({
       row: LocalId,
       entries: z.array(z.int().nonnegative()),
+      /** That it falls due. */
+      probability: z.number().min(0).max(1),
       low: minorUnits,
       likely: minorUnits,
       high: minorUnits,
@@ -45,6 +48,8 @@ export const SummaryCost = z.strictObject({
   ),
   unset: z.array(LocalId),
   total: z.strictObject({ low: minorUnits, likely: minorUnits, high: minorUnits }),
+  draws: z.int().positive(),
+  seed: z.int().nonnegative(),
 });
 export type SummaryCost = z.infer<typeof SummaryCost>;
 

@@ -4,6 +4,8 @@ import { Instant, ItemId, Money, ObjectId, PositionId, Sha256 } from "../identif
 import { Summary, SummarySource } from "../summary.ts";
 import { Created, CreatedDraft, pageOf, PageQuery, Revision, type Contract } from "./paging.ts";
 
+export const SummaryRequest = z.strictObject({});
+export type SummaryRequest = z.infer<typeof SummaryRequest>;
 export const SummaryCreated = z.strictObject({ id: ObjectId, hash: Sha256 });
 export type SummaryCreated = z.infer<typeof SummaryCreated>;
 
@@ -95,7 +97,7 @@ export type CostTableSeen = z.infer<typeof CostTableSeen>;
 export const summaryContracts = {
   "costTable.get": { status: 200, answer: CostTableSeen },
   "costTable.put": { body: CostTable, status: 200, answer: CostTableSeen },
-  "summaries.create": { body: z.strictObject({}), status: 201, answer: SummaryCreated },
+  "summaries.create": { body: SummaryRequest, status: 201, answer: SummaryCreated },
   "summaries.list": { query: SummaryQuery, status: 200, answer: pageOf(SummaryRow) },
   "summaries.get": { status: 200, answer: SummarySeen },
   "summaries.document": { status: 200, answer: Summary },

@@ -1,7 +1,5 @@
-import { Client } from "pg";
+import { Client, Pool } from "pg";
 import { inject } from "vitest";
-
-const quiet = /^_prisma/;
 
 async function onServer<T>(work: (client: Client) => Promise<T>, url = inject("databaseServer")): Promise<T> {
   const client = new Client({ connectionString: url });
@@ -36,14 +34,14 @@ export const workerDatabase = (): Promise<string> =>
 
 /** Everything out, between two tests. */
 export async function truncate(url: string): Promise<void> {
-  await onServer(async (client) => {
-    const { rows } = await client.query<{ name: string }>(
-      "SELECT tablename AS name FROM pg_tables WHERE schemaname = 'public'",
-    );
-    const tables = rows.map((row) => row.name).filter((name) => !quiet.test(name));
-    await client.query(`TRUNCATE ${tables.map((name) => client.escapeIdentifier(name)).join(", ")} CASCADE`);
-  }, url);
+  const rows = await query<{ name: string }>(
+    url,
+    "SELECT quote_ident(tablename) AS name FROM pg_tables WHERE schemaname = 'public' AND tablename !~ '^_prisma'",
+  );
+  await query(url, `TRUNCATE ${rows.map((row) => row.name).join(", ")} CASCADE`);
 }
+
+const pools = new Map<string, Pool>();
 
 /** Runs SQL on a database, past the service. */
 export async function query<R extends object>(
@@ -51,5 +49,7 @@ export async function query<R extends object>(
   text: string,
   values: unknown[] = [],
 ): Promise<R[]> {
-  return onServer(async (client) => (await client.query<R>(text, values)).rows, url);
+  const pool = pools.get(url) ?? new Pool({ connectionString: url, max: 4, allowExitOnIdle: true });
+  pools.set(url, pool);
+  return (await pool.query<R>(text, values)).rows;
 }

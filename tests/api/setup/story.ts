@@ -1,7 +1,10 @@
+import assert from "node:assert/strict";
 import { randomUUID } from "node:crypto";
+import type { Comparison } from "@evenhand/shared/comparison";
 import type { FindingInput } from "@evenhand/shared/finding";
 import type { Sealed } from "@evenhand/shared/http/reports";
 import type { Vehicle } from "@evenhand/shared/report";
+import type { Summary } from "@evenhand/shared/summary";
 import type { Person } from "./person.ts";
 import type { World } from "./world.ts";
 
@@ -163,4 +166,42 @@ export async function inspect({ dealer, buyer, inspector }: World, findings = in
     inspectionReport: id,
     comparison: sealed.comparison ?? "",
   };
+}
+
+/** The comparison as its readers get it. */
+export async function readComparison(person: Person, id: string): Promise<Comparison> {
+  return person.does("comparisons.document", { path: { id } });
+}
+
+/** Index of the entry about a place. */
+export const entryAt = (comparison: Comparison, item: string, position = ""): number =>
+  comparison.entries.findIndex((entry) => entry.item === item && entry.position === position);
+
+export async function summarize(
+  buyer: Person,
+  comparison: string,
+): Promise<{ id: string; hash: string; summary: Summary }> {
+  const made = await buyer.does("summaries.create", { path: { id: comparison }, body: {} });
+  return { ...made, summary: await buyer.does("summaries.document", { path: { id: made.id } }) };
+}
+
+/** A sentence for each open safety item. */
+export const acknowledgeAll = ({ openSafety }: Summary) =>
+  [
+    ...new Map(openSafety.map(({ item, position }) => [`${item} ${position}`, { item, position }])).values(),
+  ].map((place) => ({ ...place, words: "I know of this and will have it looked at." }));
+
+/** Changes one finding of a sealed report and seals the next version. */
+export async function reseal(person: Person, report: string, finding: FindingInput): Promise<Sealed> {
+  await person.does("reports.revise", { path: { id: report } });
+  const draft = await person.does("reports.get", { path: { id: report } });
+  const base = draft.findings.find(
+    (each) => each.item === finding.item && each.position === (finding.position ?? ""),
+  );
+  const { revision, results } = await person.does("reports.operate", {
+    path: { id: report },
+    body: { operations: [setOperation(finding, base?.revision ?? null)] },
+  });
+  assert.equal(results[0]?.result, "applied");
+  return seal(person, report, revision);
 }

@@ -68,14 +68,15 @@ export type World = {
 
 /** One of everybody, and another one of whom nothing here is theirs. */
 export async function makeWorld(service: Service): Promise<World> {
-  return {
-    dealer: await makePerson(service, "dealer", "Delia"),
-    otherDealer: await makePerson(service, "dealer", "Oskar"),
-    buyer: await makePerson(service, "buyer", "Bea"),
-    otherBuyer: await makePerson(service, "buyer", "Omar"),
-    inspector: await makePerson(service, "inspector", "Ines"),
-    otherInspector: await makePerson(service, "inspector", "Otto"),
-    operator: await makePerson(service, "operator", "Opal"),
-    nobody: new Person(service.url),
-  };
+  const [dealer, otherDealer, buyer, otherBuyer, inspector, otherInspector, operator] = await Promise.all([
+    makePerson(service, "dealer", "Delia"),
+    makePerson(service, "dealer", "Oskar"),
+    makePerson(service, "buyer", "Bea"),
+    makePerson(service, "buyer", "Omar"),
+    makePerson(service, "inspector", "Ines"),
+    makePerson(service, "inspector", "Otto"),
+    makePerson(service, "operator", "Opal"),
+  ]);
+  const nobody = new Person(service.url);
+  return { dealer, otherDealer, buyer, otherBuyer, inspector, otherInspector, operator, nobody };
 }

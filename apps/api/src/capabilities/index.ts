@@ -4,7 +4,9 @@ import { ComparisonsModule } from "./comparisons/index.ts";
 import { NoticesModule } from "./notices/index.ts";
 import { OrdersModule } from "./orders/index.ts";
 import { OrganizationsModule } from "./organizations/index.ts";
+import { ReleasesModule } from "./releases/index.ts";
 import { ReportsModule } from "./reports/index.ts";
+import { SummariesModule } from "./summaries/index.ts";
 import { VehiclesModule } from "./vehicles/index.ts";
 
 /** Everything the service can do. */
@@ -15,5 +17,7 @@ export const capabilities: readonly Type[] = [
   OrdersModule,
   ReportsModule,
   ComparisonsModule,
+  ReleasesModule,
+  SummariesModule,
   NoticesModule,
 ];

@@ -33,7 +33,7 @@ export type Serving = {
   /** Where the service is reached. */
   readonly address: string;
   /** Finishes what it is doing, takes nothing new, and gives everything back. */
-  close(): Promise<void>;
+  readonly close: () => Promise<void>;
 };
 
 export async function serve(config: Config): Promise<Serving> {

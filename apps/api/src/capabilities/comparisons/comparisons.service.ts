@@ -10,6 +10,7 @@ import { readCursor } from "../../platform/database/page.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { analyzeVersions, engine } from "./analysis.ts";
+import { lockOrdered, type OrderedComparison } from "./ordered-comparison.ts";
 import { comparisonDetail, comparisonDocument, comparisonList } from "./comparisons.queries.ts";
 
 export type Pair = { vehicle: string; a: string; b: string };
@@ -74,6 +75,11 @@ export class ComparisonsService {
       data: { id, vehicleId: vehicle, aId: a, bId: b, engine, hash, document, createdAt: this.clock.now() },
     });
     return id;
+  }
+
+  /** A comparison with an inspection that the person's organization ordered, held until the transaction ends. */
+  async lockOrdered(tx: Transaction, actor: Actor, id: string): Promise<OrderedComparison> {
+    return lockOrdered(tx, actor, id);
   }
 
   private async mayRead(tx: Transaction, actor: Actor, { vehicle, a, b }: Pair): Promise<boolean> {

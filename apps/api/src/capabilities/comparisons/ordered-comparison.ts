@@ -1,0 +1,61 @@
+import { Comparison } from "@evenhand/shared/comparison";
+import { Report } from "@evenhand/shared/report";
+import type { Actor } from "../../platform/auth/actor.ts";
+import type { Transaction } from "../../platform/database/database.ts";
+import { found } from "../../platform/problems/problem-error.ts";
+
+type VersionFacts = { id: string; report: string; version: number; seal: string };
+type Row = {
+  id: string;
+  vehicleId: string;
+  dealerId: string;
+  buyerId: string;
+  inspectorId: string;
+  engine: string;
+  hash: string;
+  document: Uint8Array;
+  aDocument: Uint8Array;
+  bDocument: Uint8Array;
+  statement: VersionFacts;
+  inspection: VersionFacts;
+};
+
+/** A comparison with an inspection that the person's organization ordered, and all that it was made from. */
+export type OrderedComparison = Omit<Row, "document" | "aDocument" | "bDocument"> & {
+  comparison: Comparison;
+  a: Report;
+  b: Report;
+};
+
+const json = (bytes: Uint8Array): unknown => JSON.parse(Buffer.from(bytes).toString("utf8"));
+/** The documents were held against their contracts when they were stored and cannot have changed since. */
+const readStored = <T>(bytes: Uint8Array, is: (value: unknown) => value is T): T => {
+  const value = json(bytes);
+  if (!is(value)) throw new Error("A stored document is not what it was stored as.");
+  return value;
+};
+const hasFormat = (value: unknown, format: string): boolean =>
+  typeof value === "object" && value !== null && "format" in value && value.format === format;
+const isComparison = (value: unknown): value is Comparison => hasFormat(value, "evenhand-comparison");
+const isReport = (value: unknown): value is Report => hasFormat(value, "evenhand-report");
+
+/** Held until the transaction ends, so that releases and decisions on it come one after the other. */
+export async function lockOrdered(tx: Transaction, actor: Actor, id: string): Promise<OrderedComparison> {
+  const [row] = await tx.$queryRaw<Row[]>`
+    SELECT c.id, c.vehicle_id AS "vehicleId", v.organization_id AS "dealerId", b.buyer_id AS "buyerId",
+      b.organization_id AS "inspectorId", c.engine, c.hash, c.document,
+      a.document AS "aDocument", b.document AS "bDocument",
+      json_build_object('id', a.id, 'report', a.report_id, 'version', a.number, 'seal', a.seal) AS statement,
+      json_build_object('id', b.id, 'report', b.report_id, 'version', b.number, 'seal', b.seal) AS inspection
+    FROM comparison c JOIN report_version a ON a.id = c.a_id JOIN report_version b ON b.id = c.b_id
+      JOIN vehicle v ON v.id = c.vehicle_id
+    WHERE c.id = ${id}::uuid AND a.kind = 'statement' AND b.kind = 'inspection'
+      AND b.buyer_id = ANY(${actor.organizations("buyer")}::uuid[]) FOR UPDATE OF c`;
+  const { document, aDocument, bDocument, ...facts } = found(row, "comparison");
+  return {
+    ...facts,
+    comparison: readStored(document, isComparison),
+    a: readStored(aDocument, isReport),
+    b: readStored(bDocument, isReport),
+  };
+}

@@ -1,0 +1,2 @@
+export { ReleasesModule } from "./releases.module.ts";
+export { ReleasesService } from "./releases.service.ts";

@@ -1,0 +1,40 @@
+import { Body, Controller, Query } from "@nestjs/common";
+import { ReleaseAnswer, ReleaseQuery, ReleaseRequest } from "@evenhand/shared/http/releases";
+import { By, Id, IfMatch } from "../../platform/access/parameters.ts";
+import { Route } from "../../platform/access/route.ts";
+import { Actor } from "../../platform/auth/actor.ts";
+import { ReleasesService } from "./releases.service.ts";
+
+@Controller()
+export class ReleasesController {
+  constructor(private readonly releases: ReleasesService) {}
+
+  @Route("releases.create")
+  create(
+    @By() actor: Actor,
+    @Id() comparison: string,
+    @Body({ schema: ReleaseRequest }) body: ReleaseRequest,
+  ) {
+    return this.releases.create(actor, comparison, body);
+  }
+
+  @Route("releases.list")
+  list(@By() actor: Actor, @Query({ schema: ReleaseQuery }) query: ReleaseQuery) {
+    return this.releases.list(actor, query);
+  }
+
+  @Route("releases.get")
+  get(@By() actor: Actor, @Id() id: string) {
+    return this.releases.get(actor, id);
+  }
+
+  @Route("releases.answer")
+  answer(
+    @By() actor: Actor,
+    @Id() id: string,
+    @IfMatch() revision: number,
+    @Body({ schema: ReleaseAnswer }) body: ReleaseAnswer,
+  ) {
+    return this.releases.answer(actor, id, revision, body);
+  }
+}

@@ -1,0 +1,170 @@
+import { Injectable } from "@nestjs/common";
+import type { CreatedDraft } from "@evenhand/shared/http/paging";
+import type {
+  ReleaseAnswer,
+  ReleaseQuery,
+  ReleaseRequest,
+  ReleasesMade,
+} from "@evenhand/shared/http/releases";
+import type { FieldProblem } from "@evenhand/shared/problem";
+import { checkRevision } from "../../platform/access/parameters.ts";
+import type { Actor } from "../../platform/auth/actor.ts";
+import { Clock } from "../../platform/clock/index.ts";
+import { Database, type Transaction } from "../../platform/database/database.ts";
+import { Ids } from "../../platform/database/ids.ts";
+import { readCursor } from "../../platform/database/page.ts";
+import { JsonText } from "../../platform/http/json-text.ts";
+import { found, ProblemError } from "../../platform/problems/problem-error.ts";
+import { ComparisonsService, type OrderedComparison } from "../comparisons/index.ts";
+import { NoticesService } from "../notices/index.ts";
+import { VehiclesService } from "../vehicles/index.ts";
+import { whyNotReleasable } from "./releasable.ts";
+import { type ReleaseSnapshot, snapshotOf } from "./release-snapshot.ts";
+import { releaseDetail, releaseList } from "./releases.queries.ts";
+
+const reasons = {
+  "found-better": "it was found better than stated",
+  "nothing-to-dispute": "the two do not dispute it",
+  "no-such-entry": "the comparison has no such entry",
+} as const;
+
+type Chosen = { index: number; snapshot: ReleaseSnapshot };
+
+@Injectable()
+export class ReleasesService {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+    private readonly ids: Ids,
+    private readonly comparisons: ComparisonsService,
+    private readonly vehicles: VehiclesService,
+    private readonly notices: NoticesService,
+  ) {}
+
+  async list(actor: Actor, query: ReleaseQuery): Promise<JsonText> {
+    const filters = [query.vehicle ?? null, query.comparison ?? null, query.state ?? null];
+    const [row] = await this.database.rows<{ body: string }>({
+      text: releaseList,
+      values: [actor.organizations(), readCursor(query), query.limit, ...filters],
+    });
+    return new JsonText(row?.body ?? "");
+  }
+
+  async get(actor: Actor, id: string): Promise<JsonText> {
+    const row = await this.database.findRow<{ body: string; revision: number }>({
+      name: "release",
+      text: releaseDetail,
+      values: [actor.organizations(), id],
+    });
+    const { body, revision } = found(row, "released item");
+    return new JsonText(body, String(revision));
+  }
+
+  /** The buyer lays entries before the dealer; one that lies there already stays as it is. */
+  async create(actor: Actor, comparison: string, { entries }: ReleaseRequest): Promise<ReleasesMade> {
+    return this.database.transaction(async (tx) => {
+      const ordered = await this.comparisons.lockOrdered(tx, actor, comparison);
+      const chosen = choose(ordered, entries);
+      const there = await tx.release.findMany({
+        where: { comparisonId: comparison, entryIndex: { in: entries } },
+        select: { id: true, revision: true, entryIndex: true },
+      });
+      const known = new Map(there.map(({ entryIndex, ...release }) => [entryIndex, release]));
+      const made = chosen.filter(({ index }) => !known.has(index));
+      for (const one of made) known.set(one.index, await this.store(tx, actor, ordered, one));
+      if (made.length > 0) await this.tellDealer(tx, ordered);
+      return { items: entries.map((index) => found(known.get(index), "released item")) };
+    });
+  }
+
+  /** The dealer accepts or contests. Accepting withdraws the listing until a new statement answers it. */
+  async answer(
+    actor: Actor,
+    id: string,
+    meant: number,
+    { answer, reason }: ReleaseAnswer,
+  ): Promise<CreatedDraft> {
+    return this.database.transaction(async (tx) => {
+      const release = await lockForDealer(tx, actor, id);
+      checkRevision(release.revision, meant);
+      if (release.state !== "released")
+        throw new ProblemError("release-state", `It is ${release.state} already; that stands.`);
+      const revision = release.revision + 1;
+      const state = answer === "accept" ? ("accepted" as const) : ("contested" as const);
+      const data = { state, reason, revision, answeredBy: actor.account, answeredAt: this.clock.now() };
+      await tx.release.update({ where: { id }, data });
+      if (answer === "accept") await this.vehicles.withdraw(tx, release.vehicleId);
+      await this.notices.tell(tx, {
+        organization: release.buyerId,
+        kind: "release-answered",
+        subject: id,
+        vehicle: release.vehicleId,
+      });
+      return { id, revision };
+    });
+  }
+
+  private async store(
+    tx: Transaction,
+    actor: Actor,
+    ordered: OrderedComparison,
+    { index, snapshot }: Chosen,
+  ): Promise<CreatedDraft> {
+    const id = this.ids.next();
+    await tx.release.create({
+      data: {
+        id,
+        comparisonId: ordered.id,
+        entryIndex: index,
+        vehicleId: ordered.vehicleId,
+        buyerId: ordered.buyerId,
+        dealerId: ordered.dealerId,
+        snapshot,
+        state: "released",
+        revision: 1,
+        releasedBy: actor.account,
+        releasedAt: this.clock.now(),
+      },
+    });
+    return { id, revision: 1 };
+  }
+
+  private async tellDealer(tx: Transaction, { id, dealerId, vehicleId }: OrderedComparison): Promise<void> {
+    await this.notices.tell(tx, {
+      organization: dealerId,
+      kind: "items-released",
+      subject: id,
+      vehicle: vehicleId,
+    });
+  }
+}
+
+/** @throws ProblemError `entry-not-releasable` naming every entry that cannot be released */
+function choose({ comparison, a, b }: OrderedComparison, entries: readonly number[]): Chosen[] {
+  const problems: FieldProblem[] = [];
+  const chosen: Chosen[] = [];
+  for (const [place, index] of entries.entries()) {
+    const snapshot = snapshotOf(comparison, index, a, b);
+    const why = snapshot === null ? "no-such-entry" : whyNotReleasable(snapshot.entry);
+    if (why !== null) problems.push({ at: `/entries/${place}`, reason: reasons[why] });
+    else if (snapshot !== null && !chosen.some((each) => each.index === index))
+      chosen.push({ index, snapshot });
+  }
+  if (problems.length === 0) return chosen;
+  throw new ProblemError(
+    "entry-not-releasable",
+    "Some of these cannot be laid before the dealer; each is named.",
+    {
+      problems,
+    },
+  );
+}
+
+type LockedRelease = { state: string; revision: number; vehicleId: string; buyerId: string };
+
+async function lockForDealer(tx: Transaction, actor: Actor, id: string): Promise<LockedRelease> {
+  const [release] = await tx.$queryRaw<LockedRelease[]>`
+    SELECT state::text AS state, revision, vehicle_id AS "vehicleId", buyer_id AS "buyerId" FROM release
+    WHERE id = ${id}::uuid AND dealer_id = ANY(${actor.organizations("dealer")}::uuid[]) FOR UPDATE`;
+  return found(release, "released item");
+}

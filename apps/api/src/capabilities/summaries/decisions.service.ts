@@ -1,0 +1,156 @@
+import { Injectable } from "@nestjs/common";
+import type { CreatedDraft, Created } from "@evenhand/shared/http/paging";
+import type { DecisionAnswer, DecisionQuery, DecisionRequest } from "@evenhand/shared/http/summaries";
+import { checkRevision } from "../../platform/access/parameters.ts";
+import type { Actor } from "../../platform/auth/actor.ts";
+import { Clock } from "../../platform/clock/index.ts";
+import { Database, type Transaction } from "../../platform/database/database.ts";
+import { Ids } from "../../platform/database/ids.ts";
+import { readCursor } from "../../platform/database/page.ts";
+import { JsonText } from "../../platform/http/json-text.ts";
+import { found, ProblemError } from "../../platform/problems/problem-error.ts";
+import { NoticesService } from "../notices/index.ts";
+import { checkAcknowledged, checkCounter } from "./decision-checks.ts";
+import { decisionDetail, decisionList } from "./summaries.queries.ts";
+import { type HeldSummary, SummariesService } from "./summaries.service.ts";
+
+/** The buyer approves, counters or declines exactly what they saw. */
+@Injectable()
+export class DecisionsService {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+    private readonly ids: Ids,
+    private readonly summaries: SummariesService,
+    private readonly notices: NoticesService,
+  ) {}
+
+  /** Declining is free; the other two need that nothing moved since. */
+  async decide(actor: Actor, id: string, request: DecisionRequest): Promise<Created> {
+    checkCounter(request);
+    return this.database.transaction(async (tx) => {
+      const held = await this.summaries.hold(tx, actor, id);
+      if (request.hash !== held.hash)
+        throw new ProblemError(
+          "summary-hash",
+          "This is not the hash of the summary. Read it again, then decide.",
+        );
+      if (request.decision !== "decline") await this.checkUnmoved(tx, held);
+      if ((await tx.decision.findUnique({ where: { summaryId: id }, select: { id: true } })) !== null)
+        throw new ProblemError(
+          "summary-decided",
+          "You have decided on this summary. Make a new one to decide anew.",
+        );
+      if (request.decision === "approve") checkAcknowledged(held.summary, request);
+      return this.store(tx, actor, held, request);
+    });
+  }
+
+  async list(actor: Actor, query: DecisionQuery): Promise<JsonText> {
+    const [row] = await this.database.rows<{ body: string }>({
+      text: decisionList,
+      values: [actor.organizations(), readCursor(query), query.limit, query.vehicle ?? null],
+    });
+    return new JsonText(row?.body ?? "");
+  }
+
+  async get(actor: Actor, id: string): Promise<JsonText> {
+    const row = await this.database.findRow<{ body: string; revision: number }>({
+      name: "decision",
+      text: decisionDetail,
+      values: [actor.organizations(), id],
+    });
+    const { body, revision } = found(row, "decision");
+    return new JsonText(body, String(revision));
+  }
+
+  /** The dealer's answer to a counter-offer. */
+  async answer(
+    actor: Actor,
+    id: string,
+    meant: number,
+    { answer, note }: DecisionAnswer,
+  ): Promise<CreatedDraft> {
+    return this.database.transaction(async (tx) => {
+      const decision = await lockForDealer(tx, actor, id);
+      checkRevision(decision.revision, meant);
+      if (decision.decision !== "counter" || decision.answer !== null)
+        throw new ProblemError("decision-state", "Only a counter-offer without an answer can be answered.");
+      const revision = decision.revision + 1;
+      const data = {
+        answer,
+        answerNote: note ?? null,
+        answeredBy: actor.account,
+        answeredAt: this.clock.now(),
+      };
+      await tx.decision.update({ where: { id }, data: { ...data, revision } });
+      await this.notices.tell(tx, {
+        organization: decision.buyerId,
+        kind: "counter-answered",
+        subject: id,
+        vehicle: decision.vehicleId,
+      });
+      return { id, revision };
+    });
+  }
+
+  private async checkUnmoved(tx: Transaction, held: HeldSummary): Promise<void> {
+    const moved = await this.summaries.findMoved(tx, held);
+    if (moved.length === 0) return;
+    throw new ProblemError(
+      "summary-moved",
+      "Something the summary was made from has moved since. Make a new summary and decide on that.",
+      { members: { moved } },
+    );
+  }
+
+  private async store(
+    tx: Transaction,
+    actor: Actor,
+    held: HeldSummary,
+    request: DecisionRequest,
+  ): Promise<Created> {
+    const id = this.ids.next();
+    const { vehicleId, buyerId, dealerId } = held.ordered;
+    await tx.decision.create({
+      data: {
+        id,
+        summaryId: held.id,
+        vehicleId,
+        buyerId,
+        dealerId,
+        decision: request.decision,
+        hash: held.hash,
+        acknowledgements: request.acknowledgements,
+        priceMinor: request.price?.minor ?? null,
+        priceCurrency: request.price?.currency ?? null,
+        conditions: request.conditions ?? null,
+        revision: 1,
+        decidedBy: actor.account,
+        decidedAt: this.clock.now(),
+      },
+    });
+    await this.notices.tell(tx, {
+      organization: dealerId,
+      kind: "decision-made",
+      subject: id,
+      vehicle: vehicleId,
+    });
+    return { id };
+  }
+}
+
+type LockedDecision = {
+  decision: string;
+  answer: string | null;
+  revision: number;
+  vehicleId: string;
+  buyerId: string;
+};
+
+async function lockForDealer(tx: Transaction, actor: Actor, id: string): Promise<LockedDecision> {
+  const [decision] = await tx.$queryRaw<LockedDecision[]>`
+    SELECT decision::text AS decision, answer::text AS answer, revision, vehicle_id AS "vehicleId", buyer_id AS "buyerId"
+    FROM decision WHERE id = ${id}::uuid AND dealer_id = ANY(${actor.organizations("dealer")}::uuid[]) FOR UPDATE`;
+  return found(decision, "decision");
+}

@@ -1,0 +1,4 @@
+export { CostTablesService } from "./cost-tables.service.ts";
+export { DecisionsService } from "./decisions.service.ts";
+export { SummariesModule } from "./summaries.module.ts";
+export { SummariesService } from "./summaries.service.ts";

@@ -1,0 +1,87 @@
+import { Body, Controller, Query } from "@nestjs/common";
+import { CostTable } from "@evenhand/shared/cost-table";
+import {
+  DecisionAnswer,
+  DecisionQuery,
+  DecisionRequest,
+  SummaryQuery,
+  SummaryRequest,
+} from "@evenhand/shared/http/summaries";
+import { By, Id, IfMatch } from "../../platform/access/parameters.ts";
+import { Route } from "../../platform/access/route.ts";
+import { Actor } from "../../platform/auth/actor.ts";
+import { CostTablesService } from "./cost-tables.service.ts";
+import { DecisionsService } from "./decisions.service.ts";
+import { SummariesService } from "./summaries.service.ts";
+
+@Controller()
+export class SummariesController {
+  constructor(
+    private readonly summaries: SummariesService,
+    private readonly decisions: DecisionsService,
+    private readonly costTables: CostTablesService,
+  ) {}
+
+  @Route("costTable.get")
+  getCostTable(@By() actor: Actor) {
+    return this.costTables.get(actor);
+  }
+
+  @Route("costTable.put")
+  putCostTable(
+    @By() actor: Actor,
+    @IfMatch() revision: number,
+    @Body({ schema: CostTable }) body: CostTable,
+  ) {
+    return this.costTables.put(actor, revision, body);
+  }
+
+  @Route("summaries.create")
+  create(
+    @By() actor: Actor,
+    @Id() comparison: string,
+    @Body({ schema: SummaryRequest }) _body: SummaryRequest,
+  ) {
+    return this.summaries.create(actor, comparison);
+  }
+
+  @Route("summaries.list")
+  list(@By() actor: Actor, @Query({ schema: SummaryQuery }) query: SummaryQuery) {
+    return this.summaries.list(actor, query);
+  }
+
+  @Route("summaries.get")
+  get(@By() actor: Actor, @Id() id: string) {
+    return this.summaries.get(actor, id);
+  }
+
+  @Route("summaries.document")
+  document(@By() actor: Actor, @Id() id: string) {
+    return this.summaries.document(actor, id);
+  }
+
+  @Route("summaries.decide")
+  decide(@By() actor: Actor, @Id() id: string, @Body({ schema: DecisionRequest }) body: DecisionRequest) {
+    return this.decisions.decide(actor, id, body);
+  }
+
+  @Route("decisions.list")
+  listDecisions(@By() actor: Actor, @Query({ schema: DecisionQuery }) query: DecisionQuery) {
+    return this.decisions.list(actor, query);
+  }
+
+  @Route("decisions.get")
+  getDecision(@By() actor: Actor, @Id() id: string) {
+    return this.decisions.get(actor, id);
+  }
+
+  @Route("decisions.answer")
+  answer(
+    @By() actor: Actor,
+    @Id() id: string,
+    @IfMatch() revision: number,
+    @Body({ schema: DecisionAnswer }) body: DecisionAnswer,
+  ) {
+    return this.decisions.answer(actor, id, revision, body);
+  }
+}

@@ -1,0 +1,15 @@
+import { Module } from "@nestjs/common";
+import { ComparisonsModule } from "../comparisons/index.ts";
+import { NoticesModule } from "../notices/index.ts";
+import { CostTablesService } from "./cost-tables.service.ts";
+import { DecisionsService } from "./decisions.service.ts";
+import { SummariesController } from "./summaries.controller.ts";
+import { SummariesService } from "./summaries.service.ts";
+
+@Module({
+  imports: [ComparisonsModule, NoticesModule],
+  controllers: [SummariesController],
+  providers: [SummariesService, DecisionsService, CostTablesService],
+  exports: [SummariesService, DecisionsService, CostTablesService],
+})
+export class SummariesModule {}

@@ -1,0 +1,48 @@
+import { pageStatement } from "../../platform/database/page.ts";
+
+const money = (row: string) => `CASE WHEN ${row}.price_minor IS NOT NULL
+  THEN json_build_object('minor', ${row}.price_minor, 'currency', ${row}.price_currency) END`;
+
+/** JSON of a decision for the person in `$1`: the dealer gets neither the summary nor what the buyer acknowledged. */
+const decisionJson = (row: string) => `json_build_object(
+  'id', ${row}.id, 'revision', ${row}.revision, 'vehicle', ${row}.vehicle_id,
+  'summary', CASE WHEN ${row}.buyer_id = ANY($1::uuid[]) THEN ${row}.summary_id END,
+  'decision', ${row}.decision, 'hash', ${row}.hash,
+  'acknowledgements', CASE WHEN ${row}.buyer_id = ANY($1::uuid[]) THEN ${row}.acknowledgements ELSE '[]'::jsonb END,
+  'price', ${money(row)}, 'conditions', ${row}.conditions, 'decidedAt', instant(${row}.decided_at),
+  'answer', CASE WHEN ${row}.answer IS NOT NULL THEN json_build_object('answer', ${row}.answer,
+    'note', ${row}.answer_note, 'answeredAt', instant(${row}.answered_at)) END)`;
+
+const maySeeDecision = (row: string) =>
+  `(${row}.buyer_id = ANY($1::uuid[]) OR ${row}.dealer_id = ANY($1::uuid[]))`;
+
+/** `$1` organizations, `$2` cursor, `$3` limit, `$4` vehicle or null. */
+export const decisionList = pageStatement(
+  `SELECT d.* FROM decision d WHERE ${maySeeDecision("d")} AND d.id < $2 AND ($4::uuid IS NULL OR d.vehicle_id = $4)
+   ORDER BY d.id DESC LIMIT $3 + 1`,
+  decisionJson("page"),
+  "$3",
+);
+
+/** `$1` organizations, `$2` the decision. */
+export const decisionDetail = `SELECT ${decisionJson("d")}::text AS body, d.revision
+  FROM decision d WHERE d.id = $2 AND ${maySeeDecision("d")}`;
+
+/** `$1` organizations, `$2` cursor, `$3` limit, `$4` comparison or null, `$5` vehicle or null. */
+export const summaryList = pageStatement(
+  `SELECT s.id, s.comparison_id, s.vehicle_id, s.hash, s.created_at, d.decision
+   FROM summary s LEFT JOIN decision d ON d.summary_id = s.id
+   WHERE s.buyer_id = ANY($1::uuid[]) AND s.id < $2 AND ($4::uuid IS NULL OR s.comparison_id = $4)
+     AND ($5::uuid IS NULL OR s.vehicle_id = $5) ORDER BY s.id DESC LIMIT $3 + 1`,
+  `json_build_object('id', page.id, 'comparison', page.comparison_id, 'vehicle', page.vehicle_id, 'hash', page.hash,
+    'createdAt', instant(page.created_at), 'decision', page.decision)`,
+  "$3",
+);
+
+/** `$1` organizations, `$2` the summary. */
+export const summaryDocument = `SELECT s.document, s.hash FROM summary s
+  WHERE s.id = $2 AND s.buyer_id = ANY($1::uuid[])`;
+
+/** The decision on a summary, as the buyer sees it: `$1` organizations, `$2` the summary. */
+export const decisionOfSummary = `SELECT ${decisionJson("d")} AS decision FROM decision d
+  WHERE d.summary_id = $2 AND d.buyer_id = ANY($1::uuid[])`;

@@ -1,0 +1,139 @@
+import { Injectable } from "@nestjs/common";
+import {
+  Decision,
+  type Moved,
+  type SummaryCreated,
+  type SummaryQuery,
+  type SummarySeen,
+} from "@evenhand/shared/http/summaries";
+import { sealDocument } from "@evenhand/record/seal";
+import { Summary } from "@evenhand/shared/summary";
+import type { Actor } from "../../platform/auth/actor.ts";
+import { sha256Hex } from "../../platform/auth/secret.ts";
+import { Clock } from "../../platform/clock/index.ts";
+import { Database, type Transaction } from "../../platform/database/database.ts";
+import { Ids } from "../../platform/database/ids.ts";
+import { readCursor } from "../../platform/database/page.ts";
+import { JsonText } from "../../platform/http/json-text.ts";
+import { found } from "../../platform/problems/problem-error.ts";
+import { ComparisonsService, type OrderedComparison } from "../comparisons/index.ts";
+import { CostTablesService } from "./cost-tables.service.ts";
+import { makeSummary } from "./make-summary.ts";
+import { nameFindings } from "./moved-findings.ts";
+import { decisionOfSummary, summaryDocument, summaryList } from "./summaries.queries.ts";
+import { moves, readSources } from "./summary-sources.ts";
+
+export type HeldSummary = {
+  id: string;
+  hash: string;
+  createdAt: Date;
+  ordered: OrderedComparison;
+  summary: Summary;
+};
+
+@Injectable()
+export class SummariesService {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+    private readonly ids: Ids,
+    private readonly comparisons: ComparisonsService,
+    private readonly costTables: CostTablesService,
+  ) {}
+
+  /** Takes a snapshot of how things stand, for the buyer to decide on. */
+  async create(actor: Actor, comparison: string): Promise<SummaryCreated> {
+    return this.database.transaction(async (tx) => {
+      const ordered = await this.comparisons.lockOrdered(tx, actor, comparison);
+      const [id, createdAt] = [this.ids.next(), this.clock.now()];
+      const summary = makeSummary({
+        id,
+        createdAt,
+        ordered,
+        releases: await readReleases(tx, comparison),
+        costTable: (await this.costTables.read(tx, ordered.buyerId)).table,
+        sources: await readSources(tx, ordered),
+      });
+      const { text, seal: hash } = sealDocument(summary, sha256Hex);
+      const { vehicleId, buyerId, dealerId } = ordered;
+      const document = new Uint8Array(Buffer.from(text, "utf8"));
+      await tx.summary.create({
+        data: {
+          id,
+          comparisonId: comparison,
+          vehicleId,
+          buyerId,
+          dealerId,
+          hash,
+          document,
+          createdBy: actor.account,
+          createdAt,
+        },
+      });
+      return { id, hash };
+    });
+  }
+
+  async list(actor: Actor, query: SummaryQuery): Promise<JsonText> {
+    const filters = [query.comparison ?? null, query.vehicle ?? null];
+    const [row] = await this.database.rows<{ body: string }>({
+      text: summaryList,
+      values: [actor.organizations(), readCursor(query), query.limit, ...filters],
+    });
+    return new JsonText(row?.body ?? "");
+  }
+
+  async get(actor: Actor, id: string): Promise<SummarySeen> {
+    return this.database.transaction(async (tx) => {
+      const held = await this.hold(tx, actor, id);
+      const [row] = await tx.$queryRawUnsafe<{ decision: unknown }[]>(
+        decisionOfSummary,
+        actor.organizations(),
+        id,
+      );
+      return {
+        id,
+        comparison: held.ordered.id,
+        vehicle: held.ordered.vehicleId,
+        hash: held.hash,
+        createdAt: held.createdAt.toISOString(),
+        moved: await this.findMoved(tx, held),
+        decision: row === undefined ? null : Decision.parse(row.decision),
+      };
+    });
+  }
+
+  /** The bytes as they were shown. */
+  async document(actor: Actor, id: string): Promise<JsonText> {
+    const row = await this.database.findRow<{ document: Uint8Array; hash: string }>({
+      name: "summary-document",
+      text: summaryDocument,
+      values: [actor.organizations(), id],
+      binary: true,
+    });
+    const { document, hash } = found(row, "summary");
+    return new JsonText(document, hash);
+  }
+
+  /** One's own summary with the comparison under it held, so that nothing moves until the transaction ends. */
+  async hold(tx: Transaction, actor: Actor, id: string): Promise<HeldSummary> {
+    const where = { id, buyerId: { in: actor.organizations("buyer") } };
+    const row = found(await tx.summary.findFirst({ where }), "summary");
+    const ordered = await this.comparisons.lockOrdered(tx, actor, row.comparisonId);
+    const summary = Summary.parse(JSON.parse(Buffer.from(row.document).toString("utf8")));
+    return { id, hash: row.hash, createdAt: row.createdAt, ordered, summary };
+  }
+
+  /** What the summary was made from that has moved since. */
+  async findMoved(tx: Transaction, { ordered, summary }: HeldSummary): Promise<Moved[]> {
+    return nameFindings(tx, moves(summary.sources, await readSources(tx, ordered)));
+  }
+}
+
+async function readReleases(tx: Transaction, comparison: string): Promise<Summary["releases"]> {
+  const rows = await tx.release.findMany({
+    where: { comparisonId: comparison },
+    orderBy: { entryIndex: "asc" },
+  });
+  return rows.map(({ id, entryIndex, state, reason }) => ({ id, entry: entryIndex, state, reason }));
+}
