@@ -2,16 +2,17 @@ import { describe, expect, it } from "vitest";
 import { sheetVersion1 as sheet } from "../sheet-version-1/index.ts";
 import { compileSheet } from "./index.ts";
 
-const compiled = compileSheet(sheet);
-const itemOf = (id: string) => compiled.items.get(id);
+const itemOf = (id: string) => compileSheet({ ...sheet }).items.get(id);
 
 describe("compileSheet", () => {
   it("is made once for a sheet, and anew for another", () => {
+    const compiled = compileSheet(sheet);
     expect(compileSheet(sheet)).toBe(compiled);
     expect(compileSheet({ ...sheet })).not.toBe(compiled);
   });
 
   it("holds every item with its place in the sheet", () => {
+    const compiled = compileSheet({ ...sheet });
     expect([...compiled.items.keys()]).toEqual(sheet.items.map(({ id }) => id));
     expect([...compiled.items.values()].map(({ order }) => order)).toEqual(
       sheet.items.map((_, index) => index),
@@ -68,7 +69,7 @@ describe("compileSheet", () => {
       "dent",
     ]);
     expect(itemOf("electrics.horn")?.faultKinds.size).toBe(0);
-    expect(compiled.faultKinds.size).toBe(sheet.faultKinds.length);
+    expect(compileSheet({ ...sheet }).faultKinds.size).toBe(sheet.faultKinds.length);
   });
 
   it("measures between the cells of a drawing", () => {
@@ -82,6 +83,6 @@ describe("compileSheet", () => {
     expect(drawing?.span).toBeCloseTo(Math.sqrt(8), 12);
     expect(drawing?.cellOrder.get("upper-center")).toBe(1);
     expect(itemOf("steering.ball-joint-seals")?.drawing).toBeUndefined();
-    expect(compiled.drawings.size).toBe(sheet.drawings.length);
+    expect(compileSheet({ ...sheet }).drawings.size).toBe(sheet.drawings.length);
   });
 });

@@ -82,6 +82,18 @@ const inBaseUnit = (answer: Reading, unit: UnitSymbol): number[] => {
   return values;
 };
 
+const least = (values: readonly number[]): number => {
+  let lowest = Number.POSITIVE_INFINITY;
+  for (const value of values) if (value < lowest) lowest = value;
+  return lowest;
+};
+
+const most = (values: readonly number[]): number => {
+  let highest = Number.NEGATIVE_INFINITY;
+  for (const value of values) if (value > highest) highest = value;
+  return highest;
+};
+
 /** s₀ for a reading of this size: its absolute and its proportional part in quadrature. */
 const expectedScatter = ({ repeatability }: ReadingSpec, size: number): number =>
   repeatability.share === 0
@@ -138,8 +150,8 @@ export const readSide = (
   return {
     mean: center,
     count: values.length,
-    lowest: Math.min(...values),
-    highest: Math.max(...values),
+    lowest: least(values),
+    highest: most(values),
     scatter,
     scatterDegreesOfFreedom,
     scatterReplaced,
@@ -152,17 +164,26 @@ export const readSide = (
   };
 };
 
+/** A part taken as known: its degrees of freedom are infinite. */
+const known = (standardUncertainty: number): Component => ({
+  standardUncertainty,
+  degreesOfFreedom: Number.POSITIVE_INFINITY,
+});
+
 /**
- * The parts of a side's standard uncertainty, each with its degrees of freedom.
+ * The parts of a side's standard uncertainty that are not 0, each with its degrees of freedom.
  *
  * @param withAccuracy false where both sides share the instrument or the eye, whose error cancels
  */
-export const uncertaintyParts = (side: ReadingSide, withAccuracy: boolean): readonly Component[] => [
-  {
-    standardUncertainty: side.scatter / Math.sqrt(side.samples),
-    degreesOfFreedom: side.scatterDegreesOfFreedom,
-  },
-  { standardUncertainty: resolution(side.resolution) },
-  { standardUncertainty: withAccuracy ? rectangular(side.accuracy) : 0 },
-  { standardUncertainty: side.placement / Math.sqrt(side.spots) },
-];
+export const uncertaintyParts = (side: ReadingSide, withAccuracy: boolean): readonly Component[] => {
+  const parts: Component[] = [
+    {
+      standardUncertainty: side.scatter / Math.sqrt(side.samples),
+      degreesOfFreedom: side.scatterDegreesOfFreedom,
+    },
+  ];
+  if (side.resolution > 0) parts.push(known(resolution(side.resolution)));
+  if (withAccuracy && side.accuracy > 0) parts.push(known(rectangular(side.accuracy)));
+  if (side.placement > 0) parts.push(known(side.placement / Math.sqrt(side.spots)));
+  return parts;
+};
