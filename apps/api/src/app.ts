@@ -5,6 +5,7 @@ import { NestFactory } from "@nestjs/core";
 import { FastifyAdapter, type NestFastifyApplication } from "@nestjs/platform-fastify";
 import { capabilities } from "./capabilities/index.ts";
 import type { Config } from "./platform/config/index.ts";
+import type { Given } from "./platform/database/database.module.ts";
 import { registerHealth } from "./platform/http/health.ts";
 import { makeOpenApi } from "./platform/http/openapi.ts";
 import { loggerOptions, requestIdOf } from "./platform/http/request-log.ts";
@@ -40,14 +41,18 @@ function registerOpenApi(app: NestFastifyApplication): void {
     });
 }
 
-/**
- * The service, ready to listen: what `serve` runs and what tests start.
- *
- * @param more further modules, such as a test's own controllers
- */
-export async function createApp(config: Config, more: readonly Type[] = []): Promise<NestFastifyApplication> {
+export type AppOptions = Given & {
+  /** Further modules, such as a test's own controllers. */
+  readonly modules?: readonly Type[];
+};
+
+/** The service, ready to listen: what `serve` runs and what tests start. */
+export async function createApp(
+  config: Config,
+  { modules = [], ...given }: AppOptions = {},
+): Promise<NestFastifyApplication> {
   const app = await NestFactory.create<NestFastifyApplication>(
-    { module: AppModule, imports: [PlatformModule.of(config), ...capabilities, ...more] },
+    { module: AppModule, imports: [PlatformModule.of(config, given), ...capabilities, ...modules] },
     adapterOf(config),
     { logger: nestLogger(config), abortOnError: false },
   );

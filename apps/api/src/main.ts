@@ -19,9 +19,15 @@ async function runMigrate(): Promise<void> {
   console.log(applied.length === 0 ? "Nothing to migrate." : `Migrated: ${applied.join(", ")}`);
 }
 
+async function runLoadDemo(): Promise<void> {
+  const { loadDemo } = await import("./commands/load-demo.ts");
+  console.log(JSON.stringify(await loadDemo(parseConfig(process.env)), null, 2));
+}
+
 /** What `node apps/api/dist/main.js <command>` does; the environment configures it. */
 const commands: Readonly<Record<string, Command>> = {
   serve: { words: "serves the interface and the web application", run: runServe },
+  "load-demo": { words: "loads the invented world once, and prints its accounts as JSON", run: runLoadDemo },
   migrate: { words: "applies the migrations that the database lacks", run: runMigrate },
 };
 

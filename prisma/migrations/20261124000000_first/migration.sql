@@ -354,6 +354,15 @@ CREATE TABLE "mail" (
     CONSTRAINT "mail_pkey" PRIMARY KEY ("id")
 );
 
+-- CreateTable
+CREATE TABLE "demo_load" (
+    "revision" INTEGER NOT NULL,
+    "main_comparison" UUID NOT NULL,
+    "loaded_at" TIMESTAMPTZ(3) NOT NULL,
+
+    CONSTRAINT "demo_load_pkey" PRIMARY KEY ("revision")
+);
+
 -- CreateIndex
 CREATE INDEX "organization_kind_id_idx" ON "organization"("kind", "id");
 

@@ -23,7 +23,7 @@ export const testConfig = (databaseUrl: string, more: Readonly<Record<string, st
  * @returns a function that gives it, from the first test on
  */
 export function useService(
-  more: readonly Type[] = [],
+  modules: readonly Type[] = [],
   environment: Readonly<Record<string, string>> = {},
 ): () => Service {
   let service: Service | undefined;
@@ -34,7 +34,7 @@ export function useService(
   };
   beforeAll(async () => {
     const databaseUrl = await workerDatabase();
-    const app = await createApp(testConfig(databaseUrl, { MAIL_FOLDER: mail, ...environment }), more);
+    const app = await createApp(testConfig(databaseUrl, { MAIL_FOLDER: mail, ...environment }), { modules });
     await app.listen(0, "127.0.0.1");
     service = { app, url: (await app.getUrl()).replace("[::1]", "127.0.0.1"), databaseUrl };
   });

@@ -4,7 +4,7 @@ import { AccessGuard } from "./access/access.guard.ts";
 import { Actors } from "./auth/actors.ts";
 import { BearerStrategy, SessionStrategy } from "./auth/strategies.ts";
 import { CONFIG, type Config } from "./config/index.ts";
-import { DatabaseModule } from "./database/database.module.ts";
+import { DatabaseModule, type Given } from "./database/database.module.ts";
 import { AnswerInterceptor } from "./http/answer.interceptor.ts";
 import { ContractPipe } from "./http/contract.pipe.ts";
 import { IdempotencyInterceptor } from "./http/idempotency.interceptor.ts";
@@ -26,10 +26,10 @@ class ConfigModule {
 @Global()
 @Module({})
 export class PlatformModule {
-  static of(config: Config): DynamicModule {
+  static of(config: Config, given: Given = {}): DynamicModule {
     return {
       module: PlatformModule,
-      imports: [ConfigModule.of(config), DatabaseModule],
+      imports: [ConfigModule.of(config), DatabaseModule.of(given)],
       providers: [
         Actors,
         SessionStrategy,

@@ -1,27 +1,40 @@
-import { Global, Inject, Logger, Module, type OnApplicationShutdown } from "@nestjs/common";
+import {
+  type DynamicModule,
+  Global,
+  Inject,
+  Logger,
+  Module,
+  type OnApplicationShutdown,
+} from "@nestjs/common";
 import { Clock, SystemClock } from "../clock/index.ts";
 import { CONFIG, type Config } from "../config/index.ts";
 import { Database } from "./database.ts";
 import { Ids, TimeIds } from "./ids.ts";
 
+/** The hour and the ids, where something else than the real ones is wanted. */
+export type Given = { readonly clock?: Clock; readonly ids?: Ids };
+
+function connect(config: Config): Database {
+  const logger = new Logger("database");
+  return new Database(config.database, (error) => logger.warn(error.message));
+}
+
 @Global()
-@Module({
-  providers: [
-    { provide: Clock, useClass: SystemClock },
-    { provide: Ids, useFactory: (clock: Clock) => new TimeIds(clock), inject: [Clock] },
-    {
-      provide: Database,
-      useFactory: (config: Config) => {
-        const logger = new Logger("database");
-        return new Database(config.database, (error) => logger.warn(error.message));
-      },
-      inject: [CONFIG],
-    },
-  ],
-  exports: [Clock, Ids, Database],
-})
+@Module({})
 export class DatabaseModule implements OnApplicationShutdown {
   constructor(@Inject(Database) private readonly database: Database) {}
+
+  static of({ clock = new SystemClock(), ids = new TimeIds(clock) }: Given): DynamicModule {
+    return {
+      module: DatabaseModule,
+      providers: [
+        { provide: Clock, useValue: clock },
+        { provide: Ids, useValue: ids },
+        { provide: Database, useFactory: connect, inject: [CONFIG] },
+      ],
+      exports: [Clock, Ids, Database],
+    };
+  }
 
   async onApplicationShutdown(): Promise<void> {
     await this.database.close();

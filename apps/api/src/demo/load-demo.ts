@@ -1,0 +1,264 @@
+import { randomUUID } from "node:crypto";
+import { Injectable } from "@nestjs/common";
+import type { Comparison, Entry } from "@evenhand/shared/comparison";
+import type {
+  DemoEntry,
+  DemoOrder,
+  DemoRelease,
+  DemoReport,
+  DemoSummary,
+  DemoVehicle,
+} from "@evenhand/shared/demo-scenario";
+import type { Report } from "@evenhand/shared/report";
+import type { Summary } from "@evenhand/shared/summary";
+import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
+import { AccountsService } from "../capabilities/accounts/index.ts";
+import { ComparisonsService } from "../capabilities/comparisons/index.ts";
+import { OrdersService } from "../capabilities/orders/index.ts";
+import { OrganizationsService } from "../capabilities/organizations/index.ts";
+import { ReleasesService } from "../capabilities/releases/index.ts";
+import { OperationsService, ReportsService, SealingService } from "../capabilities/reports/index.ts";
+import { CostTablesService, DecisionsService, SummariesService } from "../capabilities/summaries/index.ts";
+import { VehiclesService } from "../capabilities/vehicles/index.ts";
+import type { Actor } from "../platform/auth/actor.ts";
+import type { SetClock } from "../platform/clock/index.ts";
+import type { Transaction } from "../platform/database/database.ts";
+import { DemoWorld } from "./demo-world.ts";
+import type { Scenario } from "./read-scenario.ts";
+
+const hour = 60 * 60_000;
+const batch = 400;
+
+type Event = { at: Date; what: string; happen: () => Promise<void> };
+
+/** Every service the story goes through. */
+@Injectable()
+export class DemoServices {
+  constructor(
+    readonly accounts: AccountsService,
+    readonly organizations: OrganizationsService,
+    readonly vehicles: VehiclesService,
+    readonly orders: OrdersService,
+    readonly reports: ReportsService,
+    readonly operations: OperationsService,
+    readonly sealing: SealingService,
+    readonly comparisons: ComparisonsService,
+    readonly releases: ReleasesService,
+    readonly costTables: CostTablesService,
+    readonly summaries: SummariesService,
+    readonly decisions: DecisionsService,
+  ) {}
+}
+
+/** Plays the scenario through the services, each event at its own hour, all within one open transaction. */
+export class DemoLoader {
+  readonly world: DemoWorld;
+  private readonly scenario: Scenario;
+  private readonly services: DemoServices;
+  private readonly clock: SetClock;
+  private readonly tx: Transaction;
+
+  constructor(tx: Transaction, scenario: Scenario, services: DemoServices, clock: SetClock) {
+    this.tx = tx;
+    this.scenario = scenario;
+    this.services = services;
+    this.clock = clock;
+    this.world = new DemoWorld(scenario);
+  }
+
+  async load(): Promise<DemoWorld> {
+    const events = this.events();
+    this.clock.set(new Date(Math.min(...events.map(({ at }) => at.getTime())) - 24 * hour));
+    await this.people();
+    for (const { at, what, happen } of events) {
+      this.clock.set(at);
+      try {
+        await happen();
+      } catch (error) {
+        throw new Error(`The scenario does not go on at ${what}.`, { cause: error });
+      }
+    }
+    return this.world;
+  }
+
+  private async people(): Promise<void> {
+    const { organizations, accounts, costTable } = this.scenario;
+    for (const { key, name, kind, place, zone } of organizations) {
+      const { id } = await this.services.organizations.admit({ name, kind, place, zone });
+      this.world.set("organization", key, id);
+    }
+    for (const { key, memberships, ...person } of accounts) {
+      const id = await this.services.accounts.register(person);
+      this.world.set("account", key, id);
+      for (const { organization, role } of memberships)
+        await this.services.accounts.join(id, this.world.get("organization", organization), role);
+    }
+    for (const { key, kind } of organizations)
+      if (kind === "buyer") await this.services.costTables.put(this.world.memberOf(key), 0, costTable);
+  }
+
+  /** In the order in which they happen; of two at one instant, as they stand in the scenario. */
+  private events(): Event[] {
+    const { vehicles, reports, orders, releases, summaries } = this.scenario;
+    return [
+      ...vehicles.map((each) => this.vehicleEvent(each)),
+      ...orders.flatMap((each) => this.orderEvents(each)),
+      ...reports.map((each) => this.reportEvent(each)),
+      ...releases.flatMap((each) => this.releaseEvents(each)),
+      ...summaries.flatMap((each) => this.summaryEvents(each)),
+    ].toSorted((a, b) => a.at.getTime() - b.at.getTime());
+  }
+
+  private vehicleEvent({ key, dealer, by, vehicle, asking, words }: DemoVehicle): Event {
+    const starts = this.scenario.reports
+      .filter((report) => report.vehicle === key)
+      .map((report) => new Date(this.file(report.key).visit.started).getTime());
+    const happen = async () => {
+      const organization = this.world.get("organization", dealer);
+      const request = { organization, vehicle, asking, words };
+      this.world.set("vehicle", key, (await this.services.vehicles.create(this.world.actor(by), request)).id);
+    };
+    return { at: new Date(Math.min(...starts) - hour), what: `vehicle ${key}`, happen };
+  }
+
+  private orderEvents({
+    key,
+    vehicle,
+    buyer,
+    inspector,
+    statement,
+    orderedAt,
+    acceptance,
+  }: DemoOrder): Event[] {
+    const create = async () => {
+      const request = {
+        inspector: this.world.get("organization", inspector),
+        statement: this.world.get("version", statement),
+      };
+      const { id } = await this.services.orders.create(
+        this.world.actor(buyer),
+        this.world.get("vehicle", vehicle),
+        request,
+      );
+      this.world.set("order", key, id);
+    };
+    const created = { at: new Date(orderedAt), what: `order ${key}`, happen: create };
+    if (acceptance === undefined) return [created];
+    const { by, at, independent, interests } = acceptance;
+    const accept = async () => {
+      const id = this.world.get("order", key);
+      await this.services.orders.accept(this.world.actor(by), id, 1, { independent, interests });
+    };
+    return [created, { at: new Date(at), what: `acceptance of ${key}`, happen: accept }];
+  }
+
+  private reportEvent(report: DemoReport): Event {
+    const accepted = this.scenario.orders.find((order) => order.key === report.order)?.acceptance?.at;
+    const begun = Math.max(
+      new Date(this.file(report.key).visit.started).getTime(),
+      accepted === undefined ? 0 : new Date(accepted).getTime() + 1,
+    );
+    const at = report.sealedAt === undefined ? new Date(begun) : new Date(report.sealedAt);
+    return { at, what: `report ${report.key}`, happen: () => this.writeReport(report) };
+  }
+
+  private async writeReport(report: DemoReport): Promise<void> {
+    const actor = this.world.actor(report.by);
+    const { id } = await this.beginReport(actor, report);
+    const { findings } = this.file(report.key);
+    let revision = 1;
+    for (let from = 0; from < findings.length; from += batch) {
+      const operations = findings
+        .slice(from, from + batch)
+        .map((finding) => ({ id: randomUUID(), op: "set" as const, finding, base: null }));
+      const answer = await this.services.operations.apply(actor, id, { operations });
+      const refused = answer.results.find(({ result }) => result !== "applied");
+      if (refused !== undefined) throw new Error(`A finding was not taken: ${JSON.stringify(refused)}`);
+      revision = answer.revision;
+    }
+    if (report.state === "draft") return;
+    const sealed = await this.services.sealing.seal(actor, id, revision);
+    this.world.set("version", report.key, sealed.id);
+    const comparison = this.scenario.comparisons.find((each) => each.b === report.key);
+    if (comparison !== undefined && sealed.comparison !== null)
+      this.world.set("comparison", comparison.key, sealed.comparison);
+  }
+
+  private async beginReport(actor: Actor, report: DemoReport): Promise<{ id: string }> {
+    const { visit, terms, instruments, persons, scales } = this.file(report.key);
+    const header = { visit, terms, instruments, persons, scales };
+    if (report.order !== undefined)
+      return this.services.reports.inspect(actor, this.world.get("order", report.order), header);
+    if (report.kind !== "statement" && report.kind !== "acquisition")
+      throw new Error(`A report of the kind ${report.kind} needs an order.`);
+    return this.services.reports.state(actor, this.world.get("vehicle", report.vehicle), {
+      ...header,
+      kind: report.kind,
+    });
+  }
+
+  private releaseEvents({ key, comparison, by, entry, releasedAt, answer }: DemoRelease): Event[] {
+    const release = async () => {
+      const [actor, id] = [this.world.actor(by), this.world.get("comparison", comparison)];
+      const { comparison: document } = await this.services.comparisons.lockOrdered(this.tx, actor, id);
+      const entries = entriesAbout(document, entry);
+      const { items } = await this.services.releases.create(actor, id, { entries });
+      this.world.set("release", key, items.map((each) => each.id).join(" "));
+    };
+    const released = { at: new Date(releasedAt), what: `release ${key}`, happen: release };
+    if (answer === undefined) return [released];
+    const reply = async () => {
+      for (const id of this.world.get("release", key).split(" "))
+        await this.services.releases.answer(this.world.actor(answer.by), id, 1, answer);
+    };
+    return [released, { at: new Date(answer.at), what: `answer to ${key}`, happen: reply }];
+  }
+
+  private summaryEvents({ key, comparison, by, createdAt, decision }: DemoSummary): Event[] {
+    const create = async () => {
+      const id = this.world.get("comparison", comparison);
+      this.world.set("summary", key, (await this.services.summaries.create(this.world.actor(by), id)).id);
+    };
+    const created = { at: new Date(createdAt), what: `summary ${key}`, happen: create };
+    if (decision === undefined) return [created];
+    const decide = async () => {
+      const [actor, id] = [this.world.actor(by), this.world.get("summary", key)];
+      const { summary, hash } = await this.services.summaries.hold(this.tx, actor, id);
+      const { acknowledgement, at: _at, ...request } = decision;
+      const acknowledgements = acknowledge(summary, acknowledgement);
+      await this.services.decisions.decide(actor, id, { ...request, hash, acknowledgements });
+    };
+    return [created, { at: new Date(decision.at), what: `decision on ${key}`, happen: decide }];
+  }
+
+  private file(key: string): Report {
+    const file = this.scenario.files.get(key);
+    if (file === undefined) throw new Error(`The scenario has no report "${key}".`);
+    return file;
+  }
+}
+
+/** Every entry about the place, or only the one about the fault named. */
+function entriesAbout({ entries }: Comparison, { item, position, fault }: DemoEntry): number[] {
+  const isAbout = (entry: Entry): boolean =>
+    entry.item === item &&
+    entry.position === position &&
+    (fault === undefined || (entry.atom.of === "fault" && entry.atom.kind === fault));
+  const found = entries.flatMap((entry, index) => (isAbout(entry) ? [index] : []));
+  if (found.length === 0)
+    throw new Error(`The comparison has no entry about ${item} ${position} ${fault ?? ""}.`);
+  return found;
+}
+
+const wordsOf = (item: string): string =>
+  sheetVersion1.items.find((each) => each.id === item)?.words.american ?? item;
+
+/** The sentence for each open safety item, with the item's own words in it. */
+function acknowledge({ openSafety }: Summary, sentence: string) {
+  const places = new Map(openSafety.map(({ item, position }) => [`${item} ${position}`, { item, position }]));
+  return [...places.values()].map(({ item, position }) => ({
+    item,
+    position,
+    words: sentence.replaceAll("{item}", position === "" ? wordsOf(item) : `${wordsOf(item)}, ${position}`),
+  }));
+}
