@@ -1,4 +1,5 @@
 // Runs one command of this folder on the Node that runs the product: `node command.mjs test --project unit`.
+import { whenParentIsGone } from "./parent.mjs";
 import { stopChildren } from "./process.mjs";
 
 const modules = {
@@ -10,14 +11,10 @@ const modules = {
   lint: () => import("./commands/lint.mjs"),
 };
 
-if (process.channel) {
-  // The process that started this one is gone, killed perhaps: leave nothing running behind it.
-  process.once("disconnect", () => {
-    stopChildren();
-    process.emit("SIGTERM");
-  });
-  process.channel.unref();
-}
+const letGo = whenParentIsGone(() => {
+  stopChildren();
+  process.emit("SIGTERM");
+});
 
 const [name, ...args] = process.argv.slice(2);
 const { main } = await modules[name]();
@@ -28,4 +25,4 @@ try {
   if (process.env.DEBUG !== undefined) console.error(error);
   process.exitCode = 1;
 }
-if (process.connected) process.disconnect();
+letGo();

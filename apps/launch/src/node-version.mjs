@@ -29,13 +29,21 @@ export function installerProblem(version) {
   );
 }
 
+/** Where a package with a pinned Node puts it; not every npm links the command of an optional package. */
+function pinnedNode() {
+  const isWindows = process.platform === "win32";
+  const packageName = `node-${isWindows ? "win" : process.platform}-${process.arch}`;
+  const path = join(root, "node_modules", packageName, "bin", isWindows ? "node.exe" : "node");
+  return existsSync(path) ? path : null;
+}
+
 /**
  * The Node that runs the product: the pinned one from the packages, else the machine's own where it is new enough.
  * Gives `{ path }` or `{ problem }`.
  */
 export function runtimeNode() {
-  const pinned = join(root, "node_modules", ".bin", process.platform === "win32" ? "node.cmd" : "node");
-  if (existsSync(pinned)) return { path: pinned };
+  const pinned = pinnedNode();
+  if (pinned !== null) return { path: pinned };
   if (isAtLeast(parse(process.versions.node), oldestRuntime)) return { path: process.execPath };
   return {
     problem:

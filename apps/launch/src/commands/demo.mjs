@@ -1,13 +1,20 @@
 import { parseArgs } from "node:util";
+import { accountLines } from "../demo/accounts.mjs";
 import { startDatabase } from "../demo/database.mjs";
 import { demoEnvironment } from "../demo/environment.mjs";
 import { printMainCase } from "../demo/main-case.mjs";
-import { accountLines, readScenario } from "../demo/scenario.mjs";
 import { runServiceCommand, startService } from "../demo/service.mjs";
 import { prepareProduct } from "../prepare.mjs";
 
 const usage = `npm run demo [-- --once]
   --once  stop after printing the discrepancy report`;
+
+const loadWords = {
+  loaded: "The demo scenario is loaded.",
+  there: "The demo scenario is there from before.",
+  older:
+    "The database holds an older demo scenario, and it stays as it is. For the new one, move the folder ./.data away (or use an empty database).",
+};
 
 /** Resolves when a person or the system asks for the end; asked again, it goes on ending. */
 function askedToStop() {
@@ -16,22 +23,22 @@ function askedToStop() {
   return promise;
 }
 
-function printDoors(address, scenario) {
+function printDoors(address, { accounts }) {
   console.log(`
 The web application:  ${address}
 Everybody who can sign in; all of it is invented, and printed only here:
 
-${accountLines(scenario)
+${accountLines(accounts)
   .map((line) => `  ${line}`)
   .join("\n")}
 
 Ctrl-C stops everything, the database too.`);
 }
 
-async function show(service, scenario, isOnce, stopped) {
-  await printMainCase(service.address, scenario);
+async function show(service, guide, isOnce, stopped) {
+  await printMainCase(service.address, guide.main);
   if (isOnce) return 0;
-  printDoors(service.address, scenario);
+  printDoors(service.address, guide);
   const end = await Promise.race([stopped, service.ended]);
   if (typeof end === "string") return 0;
   console.error("The service has ended by itself; what it said stands above.");
@@ -51,11 +58,12 @@ export async function main(args) {
   try {
     console.log(`Using ${database.words}.`);
     const env = demoEnvironment(database.url);
-    await runServiceCommand(["migrate"], env);
-    await runServiceCommand(["load-demo"], env);
+    console.log(await runServiceCommand(["migrate"], env));
+    const guide = JSON.parse(await runServiceCommand(["load-demo"], env));
+    console.log(loadWords[guide.state]);
     const service = await startService(env);
     try {
-      return await show(service, readScenario(), values.once === true, stopped);
+      return await show(service, guide, values.once === true, stopped);
     } finally {
       await service.stop();
     }

@@ -7,21 +7,10 @@ import { signIn } from "./client.mjs";
 
 const cli = fileURLToPath(new URL("../../../cli/src/main.ts", import.meta.url));
 
-/** The car of the scenario's main case. */
-function mainVehicle({ comparisons, orders, mainCase }) {
-  const order = comparisons.find(({ key }) => key === mainCase.comparison)?.order;
-  return orders.find(({ key }) => key === order)?.vehicle;
-}
-
-/** Stored documents of the main case, fetched as the buyer who ordered the inspection. */
-export async function fetchMainCase(address, scenario) {
-  const viewer = scenario.accounts.find(({ key }) => key === scenario.mainCase.viewer);
+/** Stored documents of a comparison, fetched as the buyer who ordered the inspection. */
+async function fetchDocuments(address, { comparison: id, viewer }) {
   const get = await signIn(address, viewer);
-  const wanted = scenario.vehicles.find(({ key }) => key === mainVehicle(scenario))?.vehicle;
-  const { items: vehicles } = await get(`/vehicles?q=${encodeURIComponent(wanted.model)}`);
-  const vehicle = vehicles.find((one) => one.vehicle.identification === wanted.identification);
-  const { items: comparisons } = await get(`/comparisons?vehicle=${vehicle.id}`);
-  const [{ id, a, b }] = comparisons;
+  const { a, b } = await get(`/comparisons/${id}`);
   return {
     comparison: await get(`/comparisons/${id}/document`),
     a: await get(`/report-versions/${a}/document`),
@@ -30,8 +19,8 @@ export async function fetchMainCase(address, scenario) {
 }
 
 /** Prints the discrepancy report of the main case, as it is stored. */
-export async function printMainCase(address, scenario) {
-  const documents = await fetchMainCase(address, scenario);
+export async function printMainCase(address, mainCase) {
+  const documents = await fetchDocuments(address, mainCase);
   const folder = mkdtempSync(join(tmpdir(), "evenhand-demo-"));
   try {
     const files = ["comparison", "a", "b"].map((name) => {

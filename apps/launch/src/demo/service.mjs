@@ -1,6 +1,7 @@
 import { spawn } from "node:child_process";
 import { once } from "node:events";
 import { createInterface } from "node:readline";
+import { text } from "node:stream/consumers";
 import { fileURLToPath } from "node:url";
 import { root } from "../root.mjs";
 
@@ -15,12 +16,16 @@ const spawnService = (args, env, stdout) =>
     detached: true,
   });
 
-/** Runs one command of the service to its end; throws where it fails. */
+/** Runs one command of the service to its end and gives what it printed; throws where it fails. */
 export async function runServiceCommand(args, env) {
-  const child = spawnService(args, env, "inherit");
-  const [code] = await once(child, "exit");
-  if (code !== 0)
-    throw new Error(`The service's command "${args.join(" ")}" failed; what it said stands above.`);
+  const child = spawnService(args, env, "pipe");
+  const ended = once(child, "exit");
+  const said = await text(child.stdout);
+  const [code] = await ended;
+  if (code !== 0) {
+    throw new Error(`The service's command "${args.join(" ")}" failed; what it said stands above.\n${said}`);
+  }
+  return said.trim();
 }
 
 /**
