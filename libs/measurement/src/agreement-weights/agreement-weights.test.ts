@@ -45,6 +45,7 @@ describe("agreementWeights", () => {
   it("refuses a matrix of another size, or one that nowhere disagrees", () => {
     const size = new RangeError("The weights must be 2 by 2.");
     expect(() => agreementWeights({ agreement: [[1]] }, 2)).toThrow(size);
+    expect(() => agreementWeights({ agreement: [[1, 0]] }, 2)).toThrow(size);
     expect(() => agreementWeights({ agreement: [[1, 0], [0]] }, 2)).toThrow(size);
     expect(() =>
       agreementWeights(

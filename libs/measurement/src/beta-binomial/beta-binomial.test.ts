@@ -76,6 +76,15 @@ describe("fitBetaBinomial", () => {
     expect(Math.log(prior.alpha + prior.beta)).toBeCloseTo(logStrength / total, 1);
   });
 
+  it("has the result its example states", () => {
+    const { prior } = fitBetaBinomial([
+      { successes: 18, trials: 20 },
+      { successes: 27, trials: 30 },
+    ]);
+    expect(prior.alpha).toBeCloseTo(3.774, 2);
+    expect(prior.beta).toBeCloseTo(1.194, 2);
+  });
+
   it("has plausibilities that add up to 1", () => {
     const { nodes } = fitBetaBinomial([{ successes: 3, trials: 9 }]);
     expect(nodes.reduce((sum, node) => sum + node.weight, 0)).toBeCloseTo(1, 12);

@@ -49,7 +49,8 @@ const check = (groups: readonly Group[]): void => {
  *
  * @throws {RangeError} without groups, or for a count out of range
  * @example
- * fitBetaBinomial([{ successes: 18, trials: 20 }, { successes: 27, trials: 30 }]).prior // { alpha: …, beta: … }
+ * fitBetaBinomial([{ successes: 18, trials: 20 }, { successes: 27, trials: 30 }]).prior
+ * // { alpha: 3.77…, beta: 1.19… }
  */
 export const fitBetaBinomial = (groups: readonly Group[]): BetaBinomialFit => {
   check(groups);
@@ -67,7 +68,9 @@ export const fitBetaBinomial = (groups: readonly Group[]): BetaBinomialFit => {
  * @param confidence 0.9 when left out
  * @throws {RangeError} when the group's count is out of range
  * @example
- * pooledShare({ successes: 9, trials: 10 }, fitBetaBinomial(groups)) // { mean: …, low: …, high: … }
+ * const nodes = [{ mean: 0.8, strength: 10, weight: 1 }];
+ * pooledShare({ successes: 9, trials: 10 }, { prior: { alpha: 8, beta: 2 }, nodes })
+ * // { mean: 0.85, low: 0.704…, high: 0.955… }
  */
 export const pooledShare = (group: Group, fit: BetaBinomialFit, confidence = 0.9): PooledShare => {
   check([group]);

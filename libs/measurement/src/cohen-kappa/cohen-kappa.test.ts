@@ -40,6 +40,15 @@ describe("cohenKappa", () => {
     expect(kappa.z).toBeCloseTo(0.4 / kappa.nullStandardError, 12);
   });
 
+  it("has the standard error under no agreement, by hand", () => {
+    // Shares ½, ½ and 0.6, 0.4: p_e + p_e² − Σ r·c·(r + c) = 0.5 + 0.25 − 0.3·1.1 − 0.2·0.9, over n(1 − p_e)².
+    const { nullStandardError } = kappaOf([
+      [20, 5],
+      [10, 15],
+    ]);
+    expect(nullStandardError).toBeCloseTo(Math.sqrt(0.24 / (50 * 0.25)), 12);
+  });
+
   it("is 1 without error where all agree, −1 where two categories are always exchanged", () => {
     const all = kappaOf([
       [7, 0],

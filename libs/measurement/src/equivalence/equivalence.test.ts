@@ -25,6 +25,7 @@ describe("classifyInterval", () => {
     [0, Infinity, 1, "consistent"],
     [0, 0, 0, "agree"],
     [0.1, 0, 0, "differ"],
+    [1, 1, 0, "consistent"],
   ] as const)("difference %d, uncertainty %d, δ %d: %s", (difference, uncertainty, matters, outcome) => {
     expect(classifyInterval(difference, uncertainty, matters)).toBe(outcome);
   });

@@ -26,6 +26,16 @@ describe("fTest", () => {
     expect(fTest(spread(critical * 1.001, 3), spread(1, 30)).larger).toBe(false);
   });
 
+  it("lets a spread at the critical value itself pass", () => {
+    const exact = Array.from({ length: 40 }, (_, i) => fCritical(i + 1, 30)).map((critical, i) => ({
+      critical,
+      observed: spread(Math.sqrt(critical), i + 1),
+    }));
+    const tied = exact.filter(({ critical, observed }) => observed.standardDeviation ** 2 === critical);
+    expect(tied.length).toBeGreaterThan(0);
+    expect(tied.some(({ observed }) => fTest(observed, spread(1, 30)).larger)).toBe(false);
+  });
+
   it("claims nothing of one reading or of readings that do not scatter", () => {
     const nothing = { ratio: 0, critical: Infinity, larger: false };
     expect(fTest(spread(5, 0), spread(1, 30))).toEqual(nothing);

@@ -75,7 +75,7 @@ const averageShares = (items: readonly CategoryCounts[], categories: number): nu
  * @returns `tooFew` under ten items unless `least` says otherwise
  * @throws {RangeError} for rows of unequal length, an item nobody answered, or fewer than two categories
  * @example
- * gwetAgreementOfMany([[3, 0], [2, 1], [0, 3]], { least: 3 }) // { kind: "estimated", coefficient: 0.556…, … }
+ * gwetAgreementOfMany([[3, 0], [2, 1], [0, 3]], { least: 3 }) // { kind: "estimated", coefficient: 0.560…, … }
  */
 export const gwetAgreementOfMany = (
   items: readonly CategoryCounts[],

@@ -25,6 +25,14 @@ describe("tost", () => {
     expect(result.equivalent).toBe(false);
   });
 
+  it("is not equivalent where the p-value is the significance itself", () => {
+    const estimate = { value: 0, standardUncertainty: 1, degreesOfFreedom: 1 };
+    const { pValue } = tost(estimate, -1, 1);
+    expect(pValue).toBeCloseTo(0.25, 12);
+    expect(tost(estimate, -1, 1, pValue).equivalent).toBe(false);
+    expect(tost(estimate, -1, 1, pValue + 1e-9).equivalent).toBe(true);
+  });
+
   it("refuses bounds the wrong way round or none between them", () => {
     const estimate = { value: 0, standardUncertainty: 1, degreesOfFreedom: 30 };
     const refusal = new RangeError("The lower bound must lie under the upper one: 1, 1");

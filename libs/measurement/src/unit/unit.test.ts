@@ -43,6 +43,11 @@ describe("convert", () => {
 
   it("takes temperatures as points and their differences without the zero", () => {
     expect(convert(0, "degC", "degF")).toBe(32);
+    // Exactly 0, not −0, where two zeros meet.
+    expect(convert(32, "degF", "degC")).toBe(0);
+    expect(convert(273.15, "K", "degC")).toBe(0);
+    expect(convert(-459.67, "degF", "K")).toBe(0);
+    expect(convert(-273.15, "degC", "K")).toBe(0);
     expect(convertDifference(10, "degC", "degF")).toBe(18);
     expect(convertDifference(10, "degC", "K")).toBe(10);
     expect(convert(10, "degC", "K")).toBe(283.15);
