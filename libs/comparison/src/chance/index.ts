@@ -1,6 +1,6 @@
 import type { Chance, Entry, ReadingFigures } from "@evenhand/shared/comparison";
 import { benjaminiHochberg } from "@evenhand/measurement/benjamini-hochberg";
-import { studentCdf } from "@evenhand/measurement/student-distribution";
+import { studentTail } from "@evenhand/measurement/student-tail";
 
 const readingsOf = (entries: readonly Entry[]): ReadingFigures[] => {
   const readings: ReadingFigures[] = [];
@@ -23,7 +23,7 @@ export const chanceOfDoubtful = (
   if (u === 0) return 0;
   const degreesOfFreedom = figures.degreesOfFreedom ?? Number.POSITIVE_INFINITY;
   const [from, to] = [Math.max(U, delta - U), delta + U];
-  return 2 * (studentCdf(-from / u, degreesOfFreedom) - studentCdf(-to / u, degreesOfFreedom));
+  return 2 * (studentTail(from / u, degreesOfFreedom) - studentTail(to / u, degreesOfFreedom));
 };
 
 /**

@@ -1,16 +1,16 @@
-import type { Answer } from "@evenhand/shared/answer";
+import type { Answer, AnswerOf } from "@evenhand/shared/answer";
 import type { Finding } from "@evenhand/shared/finding";
-import type { GradeScale, Instrument, Report } from "@evenhand/shared/report";
-import type { CompiledItem } from "@evenhand/sheet/compile-sheet";
+import type { Instrument, Report } from "@evenhand/shared/report";
 import { gradeStretch } from "@evenhand/sheet/grade-scale";
+import type { Stretch } from "@evenhand/sheet/grade-scale";
 import { isBad } from "@evenhand/sheet/is-bad";
 import { compareChoice } from "../compare-choice/index.ts";
-import type { Pick } from "../compare-choice/index.ts";
 import { compareCode } from "../compare-code/index.ts";
 import { compareColor } from "../compare-color/index.ts";
 import { compareGrade } from "../compare-grade/index.ts";
 import { compareReading } from "../compare-reading/index.ts";
 import type { Judgment } from "../judgment/index.ts";
+import type { PlannedPlace } from "../plan/index.ts";
 import type { Sharing } from "../sharing/index.ts";
 import { standingOf } from "../standing/index.ts";
 import { visitTimes } from "../visit-times/index.ts";
@@ -30,10 +30,11 @@ export type Sides = {
   readonly useAllowed: Readonly<Record<string, number>>;
 };
 
-type Pair = {
+/** Two answers to one item at one position. */
+export type Pair = {
   readonly a: Finding;
   readonly b: Finding;
-  readonly compiled: CompiledItem;
+  readonly place: PlannedPlace;
   readonly sides: Sides;
 };
 
@@ -47,13 +48,10 @@ const OTHER_KIND: Judgment = {
 const instrumentOf = (finding: Finding, side: Side): Instrument | undefined =>
   finding.instrument === undefined ? undefined : side.instruments.get(finding.instrument);
 
-const STEADY = { differentDays: false, later: null } as const;
-
-const readings = ({ a, b, compiled, sides }: Pair): Judgment => {
-  const { item } = compiled;
+const readings = ({ a, b, place, sides }: Pair): Judgment => {
+  const { item } = place.compiled;
   const spec = item.reading;
   if (a.answer.kind !== "reading" || b.answer.kind !== "reading" || spec === undefined) return OTHER_KIND;
-  const times = item.time === "steady" ? STEADY : visitTimes(a, sides.a.report, b, sides.b.report);
   return compareReading({
     a: a.answer,
     b: b.answer,
@@ -61,62 +59,47 @@ const readings = ({ a, b, compiled, sides }: Pair): Judgment => {
     instrumentA: instrumentOf(a, sides.a),
     instrumentB: instrumentOf(b, sides.b),
     shared: sides.sharing.instrument(a, b),
-    drifted: item.time === "drifts" && times.differentDays,
+    drifts: item.time === "drifts",
     useAllowed: item.time === "only-rises" ? (sides.useAllowed[item.id] ?? spec.riseAllowed ?? 0) : 0,
-    later: times.later,
+    times: () => visitTimes(a, sides.a.report, b, sides.b.report),
   });
 };
 
-const grades = ({ a, b, compiled, sides }: Pair): Judgment => {
+const grades = ({ a, b, place, sides }: Pair): Judgment => {
   if (a.answer.kind !== "grade" || b.answer.kind !== "grade") return OTHER_KIND;
-  const { item } = compiled;
+  const { item } = place.compiled;
   const scales = { a: sides.a.report.scales, b: sides.b.report.scales };
   const [stretchA, stretchB] = [gradeStretch(a.answer, scales.a), gradeStretch(b.answer, scales.b)];
   if (stretchA === undefined || stretchB === undefined) return { ...OTHER_KIND, reason: "unknown-scale" };
   return compareGrade({
     a: stretchA,
     b: stretchB,
-    same: isSameGrade(a.answer, b.answer, scales.a, scales.b),
+    same: isSameGrade(a.answer, b.answer) && isSameStretch(stretchA, stretchB),
     strict: item.strict,
     bothBad: isBad(a.answer, item, scales.a) && isBad(b.answer, item, scales.b),
   });
 };
 
-/** A grade of one scale: the house's, a percentage, or a scale both reports describe alike. */
-const isSameGrade = (
-  a: Extract<Answer, { kind: "grade" }>,
-  b: Extract<Answer, { kind: "grade" }>,
-  scalesA: readonly GradeScale[],
-  scalesB: readonly GradeScale[],
-): boolean => {
-  if (a.scale !== b.scale || a.value !== b.value) return false;
-  const [stretchA, stretchB] = [gradeStretch(a, scalesA), gradeStretch(b, scalesB)];
-  return stretchA?.[0] === stretchB?.[0] && stretchA?.[1] === stretchB?.[1];
+type Grade = AnswerOf<"grade">;
+
+/** By name; two reports may mean two scales by it, which the stretches tell. */
+const isSameGrade = (a: Grade, b: Grade): boolean => a.scale === b.scale && a.value === b.value;
+
+const isSameStretch = (a: Stretch, b: Stretch): boolean => a[0] === b[0] && a[1] === b[1];
+
+/** The answer as a word of the item's list; `undefined` for answers of other kinds. */
+const findWord = (answer: Answer): string | undefined => {
+  if (answer.kind === "working" || answer.kind === "presence") return answer.value;
+  return answer.kind === "choice" ? answer.option : undefined;
 };
 
-const WORKING_RANK: Readonly<Record<string, number>> = { yes: 0, intermittent: 1, no: 2 };
-
-const pick = (answer: Answer, { item, options }: CompiledItem): Pick | undefined => {
-  switch (answer.kind) {
-    case "working":
-      return { answer: answer.value, bad: isBad(answer, item), rank: WORKING_RANK[answer.value] };
-    case "presence":
-      return { answer: answer.value, bad: isBad(answer, item) };
-    case "choice": {
-      const rank = item.choice?.ordered === true ? options.get(answer.option)?.rank : undefined;
-      return { answer: answer.option, bad: isBad(answer, item), rank };
-    }
-    default:
-      return undefined;
-  }
-};
-
-const choices = ({ a, b, compiled }: Pair): Judgment => {
-  const [pickA, pickB] = [pick(a.answer, compiled), pick(b.answer, compiled)];
-  if (pickA === undefined || pickB === undefined) return OTHER_KIND;
+const choices = ({ a, b, place }: Pair): Judgment => {
+  const { picks, compiled } = place;
+  const [wordA, wordB] = [findWord(a.answer), findWord(b.answer)];
+  if (wordA === undefined || wordB === undefined) return OTHER_KIND;
   return compareChoice({
-    a: pickA,
-    b: pickB,
+    a: picks.get(wordA) ?? { answer: wordA, bad: false },
+    b: picks.get(wordB) ?? { answer: wordB, bad: false },
     between: a.answer.kind === "working" ? "intermittent" : undefined,
     safety: compiled.item.consequence === "safety",
   });
@@ -125,15 +108,15 @@ const choices = ({ a, b, compiled }: Pair): Judgment => {
 /** The check digit is 49 CFR 565's: from model year 1981 on. */
 const FIRST_CHECKED_YEAR = 1981;
 
-const codes = ({ a, b, compiled, sides }: Pair): Judgment => {
-  const system = compiled.item.code?.system;
+const codes = ({ a, b, place, sides }: Pair): Judgment => {
+  const system = place.compiled.item.code?.system;
   if (a.answer.kind !== "code" || b.answer.kind !== "code" || system === undefined) return OTHER_KIND;
   const checked = sides.a.report.vehicle.modelYear >= FIRST_CHECKED_YEAR;
   return compareCode(system, a.answer.text, b.answer.text, checked);
 };
 
-const colors = ({ a, b, compiled }: Pair): Judgment => {
-  const spec = compiled.item.color;
+const colors = ({ a, b, place }: Pair): Judgment => {
+  const spec = place.compiled.item.color;
   if (a.answer.kind !== "color" || b.answer.kind !== "color" || spec === undefined) return OTHER_KIND;
   return compareColor(a.answer, b.answer, spec);
 };
@@ -152,8 +135,8 @@ const OF_KIND = {
  * What drifts never differs across days: it is in doubt where either side calls it bad, and contradicts nothing where
  * neither does (the light of two visits). Readings see to it themselves, for limits decide there.
  */
-const softenDrift = (judgment: Judgment, { a, b, compiled, sides }: Pair): Judgment => {
-  const { item } = compiled;
+const softenDrift = (judgment: Judgment, { a, b, place, sides }: Pair): Judgment => {
+  const { item } = place.compiled;
   if (judgment.outcome !== "differ" || item.time !== "drifts" || item.answer === "reading") return judgment;
   if (!visitTimes(a, sides.a.report, b, sides.b.report).differentDays) return judgment;
   const bad = isBad(a.answer, item, sides.a.report.scales) || isBad(b.answer, item, sides.b.report.scales);

@@ -9,7 +9,8 @@ const dent = (millimeters?: number, spot = "1-1") => ({
   spot,
   extent: millimeters === undefined ? undefined : { value: millimeters, unit: "mm" as const },
 });
-const compare = (a: Faults, b: Faults, sharedEye = false) => compareFaults(a, b, frame, sharedEye);
+const compare = (a: Faults, b: Faults, sharedEye = false) =>
+  compareFaults(a, b, frame, sharedEye).map(({ atom, said }) => ({ ...said, atom }));
 const only = (a: Faults, b: Faults, sharedEye = false) => {
   const entries = compare(a, b, sharedEye);
   expect(entries).toHaveLength(1);

@@ -41,9 +41,9 @@ const compare = (spec: ReadingSpec, a: Reading, b: Reading, tools: readonly (Ins
     instrumentA: tools[0],
     instrumentB: tools[1],
     shared: false,
-    drifted: false,
+    drifts: false,
     useAllowed: 0,
-    later: "b",
+    times: () => ({ differentDays: true, later: "b" }),
   });
 
 const fineness = fc.constantFrom(undefined, 0.25, 1, 3);

@@ -4,7 +4,7 @@ import type { Direction } from "@evenhand/shared/outcome";
 import type { Instrument } from "@evenhand/shared/report";
 import type { ReadingSpec } from "@evenhand/shared/sheet";
 import { combineUncertainty } from "@evenhand/measurement/combine-uncertainty";
-import type { Component } from "@evenhand/measurement/combine-uncertainty";
+import { difference } from "@evenhand/measurement/difference";
 import { classifyInterval } from "@evenhand/measurement/equivalence";
 import type { IntervalOutcome } from "@evenhand/measurement/equivalence";
 import type { Estimate } from "@evenhand/measurement/estimate";
@@ -18,6 +18,7 @@ import { readSide, uncertaintyParts } from "@evenhand/sheet/reading-side";
 import type { ReadingSide } from "@evenhand/sheet/reading-side";
 import type { Reason } from "../reason/index.ts";
 import { standingOf } from "../standing/index.ts";
+import type { VisitTimes } from "../visit-times/index.ts";
 
 /** What a comparison of two readings needs to know beside them. */
 export type ReadingPair = {
@@ -28,19 +29,21 @@ export type ReadingPair = {
   readonly instrumentB: Instrument | undefined;
   /** One instrument, or one person's eye, read both sides. */
   readonly shared: boolean;
-  /** The item drifts and the readings are of different days. */
-  readonly drifted: boolean;
+  readonly drifts: boolean;
   /** How far the later reading may rightly have moved toward the worse; 0 where nothing is allowed. */
   readonly useAllowed: number;
-  /** Which side is the later one; `null` where neither is. */
-  readonly later: "a" | "b" | null;
+  /** How the two visits lie in time; asked only where it matters. */
+  readonly times: () => VisitTimes;
 };
 
-const estimateOf = (value: number, parts: readonly Component[]): Estimate => ({
-  value,
-  standardUncertainty: combineUncertainty(parts),
-  degreesOfFreedom: welchSatterthwaite(parts),
-});
+const estimateOf = (side: ReadingSide, withAccuracy: boolean): Estimate => {
+  const parts = uncertaintyParts(side, withAccuracy);
+  return {
+    value: side.mean,
+    standardUncertainty: combineUncertainty(parts),
+    degreesOfFreedom: welchSatterthwaite(parts),
+  };
+};
 
 const sideFigures = (side: ReadingSide, whole: Estimate): SideFigures => ({
   mean: side.mean,
@@ -55,13 +58,15 @@ const sideFigures = (side: ReadingSide, whole: Estimate): SideFigures => ({
  * What is left of Δ = A − B after the use allowed between two visits. Wear lowers a reading that is better higher
  * and raises any other; a movement the other way, or beyond what is allowed, counts in full.
  */
-const lessUseAllowed = (pair: ReadingPair, difference: number): number => {
-  if (pair.later === null || pair.useAllowed === 0) return difference;
-  const moved = pair.later === "a" ? difference : -difference;
+const lessUseAllowed = (pair: ReadingPair, apart: number): number => {
+  if (pair.useAllowed === 0 || apart === 0) return apart;
+  const { later } = pair.times();
+  if (later === null) return apart;
+  const moved = later === "a" ? apart : -apart;
   const worn = pair.spec.betterIs === "higher" ? -moved : moved;
-  if (worn <= 0) return difference;
+  if (worn <= 0) return apart;
   const left = Math.max(0, worn - pair.useAllowed);
-  return left === 0 ? 0 : Math.sign(difference) * left;
+  return left === 0 ? 0 : Math.sign(apart) * left;
 };
 
 const REASONS: Readonly<Record<IntervalOutcome, Reason>> = {
@@ -83,30 +88,37 @@ const directionOf = (figures: ReadingFigures, spec: ReadingSpec): Direction => {
   return worse > 0 ? "stated-better" : "found-better";
 };
 
+/** The two sides as estimates, each with its whole uncertainty. */
+type Whole = { readonly a: Estimate; readonly b: Estimate };
+
+/** Δ with the uncertainty of what the sides do not share. */
+const differenceOf = (pair: ReadingPair, a: ReadingSide, b: ReadingSide, whole: Whole): Estimate =>
+  pair.shared ? difference(estimateOf(a, false), estimateOf(b, false)) : difference(whole.a, whole.b);
+
 /** The figures; the use allowed is among them only where it took something off the difference. */
-const figuresOf = (pair: ReadingPair, a: ReadingSide, b: ReadingSide, wholeA: Estimate, wholeB: Estimate) => {
-  const parts = pair.shared
-    ? [...uncertaintyParts(a, false), ...uncertaintyParts(b, false)]
-    : [...uncertaintyParts(a, true), ...uncertaintyParts(b, true)];
-  const apart = a.mean - b.mean;
-  const difference = lessUseAllowed(pair, apart);
+const figuresOf = (pair: ReadingPair, a: ReadingSide, b: ReadingSide, whole: Whole): ReadingFigures => {
+  const apart = differenceOf(pair, a, b, whole);
+  const left = lessUseAllowed(pair, apart.value);
   const figures = intervalFigures({
     unit: pair.spec.unit,
-    a: sideFigures(a, wholeA),
-    b: sideFigures(b, wholeB),
-    difference,
-    standardUncertainty: combineUncertainty(parts),
-    degreesOfFreedom: welchSatterthwaite(parts),
+    a: sideFigures(a, whole.a),
+    b: sideFigures(b, whole.b),
+    difference: left,
+    standardUncertainty: apart.standardUncertainty,
+    degreesOfFreedom: apart.degreesOfFreedom,
     delta: deltaOf(pair.spec.delta, a.mean, b.mean),
     worse: worseWay(pair.spec),
   });
-  return difference === apart ? figures : { ...figures, useAllowed: pair.useAllowed };
+  if (left !== apart.value) figures.useAllowed = pair.useAllowed;
+  return figures;
 };
+
+const excusedByDrift = (pair: ReadingPair, limits: readonly LimitFigures[]): boolean =>
+  pair.drifts && !failsLimit(limits, "a") && !failsLimit(limits, "b") && pair.times().differentDays;
 
 const settle = (pair: ReadingPair, figures: ReadingFigures, limits: readonly LimitFigures[]) => {
   const outcome = classifyInterval(figures.difference, figures.expandedUncertainty, figures.delta);
-  const failed = failsLimit(limits, "a") || failsLimit(limits, "b");
-  return outcome === "differ" && pair.drifted && !failed
+  return outcome === "differ" && excusedByDrift(pair, limits)
     ? ({ outcome: "doubtful", reason: "drifts-between-days" } as const)
     : ({ outcome, reason: REASONS[outcome] } as const);
 };
@@ -121,10 +133,12 @@ const settle = (pair: ReadingPair, figures: ReadingFigures, limits: readonly Lim
 export const compareReading = (pair: ReadingPair): Judgment => {
   const a = readSide(pair.a, pair.spec, pair.instrumentA);
   const b = readSide(pair.b, pair.spec, pair.instrumentB);
-  const wholeA = estimateOf(a.mean, uncertaintyParts(a, true));
-  const wholeB = estimateOf(b.mean, uncertaintyParts(b, true));
-  const figures = figuresOf(pair, a, b, wholeA, wholeB);
-  const limits = limitFigures(pair.spec, limitSide(a, wholeA), limitSide(b, wholeB));
+  const whole = { a: estimateOf(a, true), b: estimateOf(b, true) };
+  const figures = figuresOf(pair, a, b, whole);
+  const limits =
+    pair.spec.limits.length === 0
+      ? []
+      : limitFigures(pair.spec, limitSide(a, whole.a), limitSide(b, whole.b));
   const { outcome, reason } = settle(pair, figures, limits);
   const decided = outcome === "doubtful" || outcome === "differ";
   return {

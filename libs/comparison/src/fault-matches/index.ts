@@ -62,6 +62,11 @@ const extentDistance = (a: Fault, b: Fault, frame: FaultFrame): number => {
 const spotOrder = (fault: Fault, frame: FaultFrame): number =>
   fault.spot === undefined ? -1 : (frame.drawing?.cellOrder.get(fault.spot) ?? Number.MAX_SAFE_INTEGER);
 
+const compareText = (a: string, b: string): number => (a === b ? 0 : a < b ? -1 : 1);
+
+const byKind = (a: string, b: string, { kindOrder }: FaultFrame): number =>
+  (kindOrder.get(a) ?? kindOrder.size) - (kindOrder.get(b) ?? kindOrder.size) || compareText(a, b);
+
 /** Order of faults by the sheet: kind, spot, extent; what the sheet cannot tell apart, by name and then as written. */
 const bySheet =
   (faults: readonly Fault[], frame: FaultFrame) =>
@@ -69,9 +74,7 @@ const bySheet =
     const [a, b] = [faults[first], faults[second]];
     if (a === undefined || b === undefined) return 0;
     return (
-      (frame.kindOrder.get(a.kind) ?? frame.kindOrder.size) -
-        (frame.kindOrder.get(b.kind) ?? frame.kindOrder.size) ||
-      compareText(a.kind, b.kind) ||
+      byKind(a.kind, b.kind, frame) ||
       spotOrder(a, frame) - spotOrder(b, frame) ||
       compareText(a.spot ?? "", b.spot ?? "") ||
       (extentOf(a, frame) ?? -1) - (extentOf(b, frame) ?? -1) ||
@@ -79,45 +82,70 @@ const bySheet =
     );
   };
 
-const compareText = (a: string, b: string): number => (a === b ? 0 : a < b ? -1 : 1);
+const indexesBySheet = (faults: readonly Fault[], frame: FaultFrame): number[] => {
+  const indexes: number[] = [];
+  for (let index = 0; index < faults.length; index += 1) indexes.push(index);
+  return indexes.length < 2 ? indexes : indexes.sort(bySheet(faults, frame));
+};
 
-const indexesBySheet = (faults: readonly Fault[], frame: FaultFrame): number[] =>
-  Array.from(faults, (_, index) => index).sort(bySheet(faults, frame));
+const pairCost = (a: Fault, b: Fault, frame: FaultFrame): number =>
+  spotDistance(a, b, frame) + extentDistance(a, b, frame);
 
 const costsOf = (a: readonly Fault[], b: readonly Fault[], frame: FaultFrame): number[][] =>
   a.map((faultA, rankA) => {
     const row = b.map((faultB, rankB) => {
-      const cost = spotDistance(faultA, faultB, frame) + extentDistance(faultA, faultB, frame);
       // Symmetric in the two sides, so that exchanging them matches the same faults.
-      return cost + TIE * (rankA - rankB) ** 2 + TIE * 1e-3 * (rankA + rankB);
+      return pairCost(faultA, faultB, frame) + TIE * (rankA - rankB) ** 2 + TIE * 1e-3 * (rankA + rankB);
     });
     for (let rank = 0; rank < a.length; rank += 1) row.push(NO_MATCH);
     return row;
   });
 
-const pick = (faults: readonly Fault[], indexes: readonly number[]): Fault[] =>
-  indexes.flatMap((index) => faults[index] ?? []);
+/** The faults of one kind on both sides, each in the sheet's order. */
+type OfKind = {
+  readonly faultsA: readonly Fault[];
+  readonly a: number[];
+  readonly faultsB: readonly Fault[];
+  readonly b: number[];
+};
 
-const matchKind = (
-  faultsA: readonly Fault[],
-  a: number[],
-  faultsB: readonly Fault[],
-  b: number[],
-  frame: FaultFrame,
-) => {
-  const columns = leastCostAssignment(costsOf(pick(faultsA, a), pick(faultsB, b), frame));
-  const partner = new Map<number, number>();
-  for (const [rank, column] of columns.entries()) {
-    const [indexA, indexB] = [a[rank], b[column]];
-    if (indexA !== undefined && indexB !== undefined) partner.set(indexA, indexB);
+/** The partner in B of each of A's faults of a kind, as a place in `b`; undefined where it has none. */
+const partnersOf = ({ faultsA, a, faultsB, b }: OfKind, frame: FaultFrame): (number | undefined)[] => {
+  const first = a.flatMap((index) => faultsA[index] ?? []);
+  const second = b.flatMap((index) => faultsB[index] ?? []);
+  const [onlyA, onlyB] = [first[0], second[0]];
+  if (onlyA === undefined || onlyB === undefined) return [];
+  if (first.length === 1 && second.length === 1) return pairCost(onlyA, onlyB, frame) < NO_MATCH ? [0] : [];
+  const columns = leastCostAssignment(costsOf(first, second, frame));
+  return columns.map((column) => (column < b.length ? column : undefined));
+};
+
+const matchKind = (ofKind: OfKind, frame: FaultFrame, matches: FaultMatch[]): void => {
+  const { a, b } = ofKind;
+  const partners = partnersOf(ofKind, frame);
+  for (const [place, index] of a.entries()) {
+    const partner = b[partners[place] ?? -1];
+    matches.push(partner === undefined ? { a: index } : { a: index, b: partner });
   }
-  const taken = new Set(partner.values());
-  const matches: FaultMatch[] = a.map((index) => {
-    const other = partner.get(index);
-    return other === undefined ? { a: index } : { a: index, b: other };
-  });
-  for (const index of b) if (!taken.has(index)) matches.push({ b: index });
-  return matches;
+  for (const [place, index] of b.entries()) if (!partners.includes(place)) matches.push({ b: index });
+};
+
+/** The faults at the head of a list that are of one kind. */
+const takeKind = (
+  faults: readonly Fault[],
+  order: readonly number[],
+  from: number,
+  kind: string,
+): number[] => {
+  let end = from;
+  while (end < order.length && faults[order[end] ?? -1]?.kind === kind) end += 1;
+  return order.slice(from, end);
+};
+
+/** The kind that comes first at the heads of two lists in the sheet's order. */
+const firstKind = (a: Fault | undefined, b: Fault | undefined, frame: FaultFrame): string | undefined => {
+  if (a === undefined || b === undefined) return (a ?? b)?.kind;
+  return byKind(a.kind, b.kind, frame) <= 0 ? a.kind : b.kind;
 };
 
 /**
@@ -132,15 +160,15 @@ const matchKind = (
  * // [{ a: 0, b: 0 }]
  */
 export const matchFaults = (a: readonly Fault[], b: readonly Fault[], frame: FaultFrame): FaultMatch[] => {
+  const matches: FaultMatch[] = [];
   const [orderA, orderB] = [indexesBySheet(a, frame), indexesBySheet(b, frame)];
-  const kinds = new Set<string>();
-  for (const fault of [...a, ...b]) kinds.add(fault.kind);
-  const rank = (kind: string) => frame.kindOrder.get(kind) ?? frame.kindOrder.size;
-  return Array.from(kinds)
-    .sort((first, second) => rank(first) - rank(second) || compareText(first, second))
-    .flatMap((kind) => {
-      const ofKind = (faults: readonly Fault[], order: number[]) =>
-        order.filter((index) => faults[index]?.kind === kind);
-      return matchKind(a, ofKind(a, orderA), b, ofKind(b, orderB), frame);
-    });
+  let [fromA, fromB] = [0, 0];
+  for (;;) {
+    const kind = firstKind(a[orderA[fromA] ?? -1], b[orderB[fromB] ?? -1], frame);
+    if (kind === undefined) return matches;
+    const [ofA, ofB] = [takeKind(a, orderA, fromA, kind), takeKind(b, orderB, fromB, kind)];
+    matchKind({ faultsA: a, a: ofA, faultsB: b, b: ofB }, frame, matches);
+    fromA += ofA.length;
+    fromB += ofB.length;
+  }
 };

@@ -3,8 +3,8 @@ import type { ReadingSpec } from "@evenhand/shared/sheet";
 import type { UnitSymbol } from "@evenhand/shared/unit";
 import { eNumber } from "@evenhand/measurement/e-number";
 import { ROUNDING_SHARE } from "@evenhand/measurement/equivalence";
-import { studentCdf } from "@evenhand/measurement/student-distribution";
 import { coverageFactor } from "@evenhand/measurement/student-factor";
+import { studentTail } from "@evenhand/measurement/student-tail";
 import { zetaScore } from "@evenhand/measurement/zeta-score";
 
 /** Which way a car is worse: at lower values, at higher ones, away from a target, or not known which way. */
@@ -55,6 +55,11 @@ export const worseBy = ({ a, b, difference }: Means, worse: WorseWay): number | 
   return Math.abs(b.mean - worse.target) - Math.abs(a.mean - worse.target);
 };
 
+const probabilityAtMost = (t: number, degreesOfFreedom: number): number => {
+  const tail = studentTail(Math.abs(t), degreesOfFreedom);
+  return t > 0 ? 1 - tail : tail;
+};
+
 /**
  * P(worse than stated): that the true difference lies on the worse side. Where no side is the worse one, that the
  * difference is larger than what matters, either way.
@@ -64,11 +69,11 @@ const probabilityWorse = (pair: MeasuredPair, lowerTail: number): number => {
   const worse = worseBy(pair, pair.worse);
   if (worse === undefined) {
     if (u === 0) return Math.abs(difference) > delta ? 1 : 0;
-    return studentCdf((difference - delta) / u, nu) + studentCdf((-difference - delta) / u, nu);
+    return probabilityAtMost((difference - delta) / u, nu) + probabilityAtMost((-difference - delta) / u, nu);
   }
   if (u === 0) return worse > 0 ? 1 : 0;
   if (Math.abs(worse) === Math.abs(difference)) return worse > 0 ? 1 - lowerTail : lowerTail;
-  return studentCdf(worse / u, nu);
+  return probabilityAtMost(worse / u, nu);
 };
 
 const finiteOrNull = (value: number): number | null => (Number.isFinite(value) ? value : null);
@@ -93,7 +98,7 @@ export const intervalFigures = (measured: MeasuredPair): ReadingFigures => {
       ? difference === 0
         ? 0.5
         : 0
-      : studentCdf(-Math.abs(difference) / standardUncertainty, degreesOfFreedom);
+      : studentTail(Math.abs(difference) / standardUncertainty, degreesOfFreedom);
   return {
     of: "reading",
     unit,

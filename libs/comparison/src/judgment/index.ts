@@ -1,14 +1,30 @@
-import type { Figures, LimitFigures } from "@evenhand/shared/comparison";
-import type { Reason } from "../reason/index.ts";
+import type { Atom, Figures, LimitFigures } from "@evenhand/shared/comparison";
 import type { Direction, Outcome, Standing } from "@evenhand/shared/outcome";
+import type { Reason } from "../reason/index.ts";
 
-/** What a comparison of two answers of one kind says; the place, the findings and the atom are added outside. */
+/** What a comparison of two answers says; the place, the findings and the atom are added outside. */
 export type Judgment = {
   readonly outcome: Outcome;
-  /** Stable code of why. */
   readonly reason: Reason;
   readonly direction: Direction;
   readonly standing: Standing;
   readonly figures?: Figures | undefined;
   readonly limits?: LimitFigures[] | undefined;
+  /** Seen, sound and not stated. */
+  readonly coverageOnly?: boolean | undefined;
+};
+
+/** One atom of an answer and what is said of it. */
+export type AtomJudgment = { readonly atom: Atom; readonly said: Judgment };
+
+/** The atom of an answer that is compared as a whole; one object for all of them, so that nobody may write to it. */
+export const WHOLE: Atom = Object.freeze({ of: "answer" });
+
+/** A sound place the statement did not speak of: nothing to agree on, counted in coverage alone. */
+export const SEEN_SOUND: Judgment = {
+  outcome: "consistent",
+  reason: "seen-sound-not-stated",
+  direction: "neither",
+  standing: "not-mentioned",
+  coverageOnly: true,
 };

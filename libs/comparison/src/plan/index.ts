@@ -2,6 +2,8 @@ import type { Entry } from "@evenhand/shared/comparison";
 import type { VehicleForm } from "@evenhand/shared/report";
 import type { CompiledItem, CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { applicablePlaces } from "@evenhand/sheet/expand";
+import { isBad } from "@evenhand/sheet/is-bad";
+import type { Pick } from "../compare-choice/index.ts";
 import { frameOf } from "../fault-matches/index.ts";
 import type { FaultFrame } from "../fault-matches/index.ts";
 
@@ -12,6 +14,8 @@ export type PlannedPlace = {
   readonly compiled: CompiledItem;
   readonly position: string;
   readonly frame: FaultFrame;
+  /** The answers of an item's list: of `working`, `presence` or `choice`. Empty for other kinds. */
+  readonly picks: ReadonlyMap<string, Pick>;
   /** What there is to say where neither report speaks of it: always the same. */
   readonly silent: Entry;
 };
@@ -50,21 +54,45 @@ const silentEntry = ({ item }: CompiledItem, position: string): Entry =>
     finding: { a: null, b: null },
   });
 
+/** What all places of an item share. */
+type ItemParts = { readonly frame: FaultFrame; readonly picks: ReadonlyMap<string, Pick> };
+
+const WORKING = ["yes", "intermittent", "no", "not-known"] as const;
+const PRESENCE = ["present", "absent", "not-known"] as const;
+
+/** Ranks from the most claimed down; only `working` and an ordered choice have one. */
+const picksOf = ({ item, options }: CompiledItem): ReadonlyMap<string, Pick> => {
+  const picks: Pick[] = [];
+  if (item.answer === "working") {
+    for (const [rank, value] of WORKING.entries()) {
+      picks.push({ answer: value, bad: isBad({ kind: "working", value }, item), rank });
+    }
+  }
+  if (item.answer === "presence") {
+    for (const value of PRESENCE)
+      picks.push({ answer: value, bad: isBad({ kind: "presence", value }, item) });
+  }
+  for (const [answer, { rank, bad }] of options) {
+    picks.push({ answer, bad, rank: item.choice?.ordered === true ? rank : undefined });
+  }
+  return new Map(picks.map((pick) => [pick.answer, pick]));
+};
+
 /** Forms are as many as kinds of car; a service that met more starts over rather than grow. */
 const MOST_FORMS = 512;
 
 const makePlan = (sheet: CompiledSheet): Plan => {
-  const frames = new Map<string, FaultFrame>();
+  const parts = new Map<string, ItemParts>();
   const places = new Map<string, Map<string, PlannedPlace>>();
   const byForm = new Map<string, readonly PlannedPlace[]>();
 
   let count = 0;
 
   const makePlace = (compiled: CompiledItem, position: string): PlannedPlace => {
-    const frame = frames.get(compiled.item.id) ?? frameOf(compiled);
-    frames.set(compiled.item.id, frame);
+    const known = parts.get(compiled.item.id) ?? { frame: frameOf(compiled), picks: picksOf(compiled) };
+    parts.set(compiled.item.id, known);
     count += 1;
-    return { number: count - 1, compiled, position, frame, silent: silentEntry(compiled, position) };
+    return { number: count - 1, compiled, position, ...known, silent: silentEntry(compiled, position) };
   };
   const place = (item: string, position: string): PlannedPlace => {
     const known = places.get(item)?.get(position);

@@ -6,16 +6,15 @@ import type { ReadingSpec } from "@evenhand/shared/sheet";
 import { combineUncertainty } from "@evenhand/measurement/combine-uncertainty";
 import { welchSatterthwaite } from "@evenhand/measurement/welch-satterthwaite";
 import { NOT_KNOWN } from "../compare-choice/index.ts";
-import { SEEN_SOUND, deniedKinds, faultAtom } from "../compare-faults/index.ts";
+import { deniedKinds } from "../compare-denials/index.ts";
+import { faultAtom } from "../compare-faults/index.ts";
 import { matchFaults } from "../fault-matches/index.ts";
 import type { FaultFrame } from "../fault-matches/index.ts";
+import { SEEN_SOUND } from "../judgment/index.ts";
 import type { Judgment } from "../judgment/index.ts";
 import { limitFigures } from "../limit-figures/index.ts";
 import type { LimitSide } from "../limit-figures/index.ts";
 import { readSide, uncertaintyParts } from "@evenhand/sheet/reading-side";
-
-/** `coverageOnly`: seen, sound and not stated. */
-export type SilenceJudgment = Judgment & { readonly coverageOnly?: boolean };
 
 type Unseen = { readonly outcome: "unseen"; readonly direction: "neither"; readonly standing: "unseen" };
 const UNSEEN: Unseen = { outcome: "unseen", direction: "neither", standing: "unseen" };
@@ -41,13 +40,13 @@ const wasSeen = (finding: Finding | undefined): boolean =>
   finding !== undefined && finding.answer.kind !== "not-seen";
 
 /** Why the inspection has nothing to say of it. */
-const whyUnseen = (a: Finding | undefined, b: Finding | undefined): SilenceJudgment => {
+const whyUnseen = (a: Finding | undefined, b: Finding | undefined): Judgment => {
   if (b?.answer.kind === "not-seen") return { ...UNSEEN, reason: `not-seen-${b.answer.reason}` };
   if (b !== undefined) return { ...UNSEEN, reason: "not-known-nor-stated" };
   return { ...UNSEEN, reason: wasSeen(a) ? "stated-not-inspected" : "not-reported" };
 };
 
-const whatTheStatementLeftOut = (a: Finding | undefined, bad: boolean): SilenceJudgment => {
+const whatTheStatementLeftOut = (a: Finding | undefined, bad: boolean): Judgment => {
   const unseen = a !== undefined;
   if (!bad) return unseen ? { ...SEEN_SOUND, reason: "seen-sound-statement-unseen" } : SEEN_SOUND;
   return {
@@ -69,11 +68,8 @@ export const isSilence = (a: Finding | undefined, b: Finding | undefined): boole
  * @param bad whether the inspection's answer says the thing is bad
  * @example judgeSilence(undefined, hornDead, true).outcome // "unstated"
  */
-export const judgeSilence = (
-  a: Finding | undefined,
-  b: Finding | undefined,
-  bad: boolean,
-): SilenceJudgment => (isClaim(b) ? whatTheStatementLeftOut(a, bad) : whyUnseen(a, b));
+export const judgeSilence = (a: Finding | undefined, b: Finding | undefined, bad: boolean): Judgment =>
+  isClaim(b) ? whatTheStatementLeftOut(a, bad) : whyUnseen(a, b);
 
 /**
  * The atoms of an answer of faults that stands alone: each fault and each denied kind, in the sheet's order.

@@ -1,0 +1,72 @@
+import type { AnswerOf } from "@evenhand/shared/answer";
+import type { FaultFrame } from "../fault-matches/index.ts";
+import { SEEN_SOUND } from "../judgment/index.ts";
+import type { AtomJudgment, Judgment } from "../judgment/index.ts";
+
+type Faults = AnswerOf<"faults">;
+
+const BY_BOTH: Judgment = {
+  outcome: "agree",
+  reason: "denied-by-both",
+  direction: "neither",
+  standing: "confirmed",
+};
+const BY_STATEMENT: Judgment = {
+  outcome: "consistent",
+  reason: "denied-not-contradicted",
+  direction: "neither",
+  standing: "not-contradicted",
+};
+
+/**
+ * The kinds an answer denies in the order of the item's kinds, each once; `all` for none at all.
+ *
+ * @example deniedKinds({ kind: "faults", found: [], denied: "all" }, frame) // ["all"]
+ */
+export const deniedKinds = ({ denied }: Faults, frame: FaultFrame): string[] => {
+  if (denied === "all") return ["all"];
+  if (denied.length < 2) return denied;
+  const rank = (kind: string) => frame.kindOrder.get(kind) ?? frame.kindOrder.size;
+  return Array.from(new Set(denied)).sort((a, b) => rank(a) - rank(b) || (a < b ? -1 : 1));
+};
+
+/** The reason of a fault that contradicts a denial of this side. */
+const CONTRADICTED_BY = { a: "denied-found", b: "disclosed-not-found" } as const;
+
+/** A denial that a fault of the other side contradicts has that fault's entry for its own. */
+const isContradicted = (kind: string, by: "a" | "b", found: readonly AtomJudgment[]): boolean => {
+  for (const { atom, said } of found) {
+    if (said.reason !== CONTRADICTED_BY[by] || atom.of !== "fault") continue;
+    if (kind === "all" || atom.kind === kind) return true;
+  }
+  return false;
+};
+
+/**
+ * What is said of the kinds either side denies: denied by both agrees (a kind also where the other side denies all), by
+ * the statement alone is not contradicted, by the inspection alone was seen sound and not stated. `by` names who denies
+ * just that.
+ *
+ * @param found what was said of the faults found, one of which may contradict a denial
+ * @example compareDenials(noneAtAll, noneAtAll, frame, [])[0].said.outcome // "agree"
+ */
+export const compareDenials = (
+  a: Faults,
+  b: Faults,
+  frame: FaultFrame,
+  found: readonly AtomJudgment[],
+): AtomJudgment[] => {
+  const deniedA = deniedKinds(a, frame).filter((kind) => !isContradicted(kind, "a", found));
+  const deniedB = deniedKinds(b, frame).filter((kind) => !isContradicted(kind, "b", found));
+  const entries: AtomJudgment[] = [];
+  for (const kind of deniedA) {
+    const both = deniedB.includes(kind);
+    const said = both || b.denied === "all" ? BY_BOTH : BY_STATEMENT;
+    entries.push({ atom: { of: "denial", kind, by: both ? "both" : "a" }, said });
+  }
+  for (const kind of deniedB) {
+    if (deniedA.includes(kind)) continue;
+    entries.push({ atom: { of: "denial", kind, by: "b" }, said: a.denied === "all" ? BY_BOTH : SEEN_SOUND });
+  }
+  return entries;
+};
