@@ -26,6 +26,16 @@ export const grade = (item: string, value: string, position = ""): FindingInput 
   position,
   answer: { kind: "grade", scale: "house", value },
 });
+export const color = (
+  item: string,
+  values: readonly (readonly [number, number, number])[],
+  position = "",
+  metallic = false,
+): FindingInput => ({
+  item,
+  position,
+  answer: { kind: "color", geometry: "45/0", metallic, values: values.map(([L, a, b]) => ({ L, a, b })) },
+});
 export const reading = (
   item: string,
   unit:

@@ -31,6 +31,17 @@ const BREAKS = {
   "seen-in-photograph": "pictured-before-made",
 } as const;
 
+const CLAIM_TEXTS = {
+  new: "new",
+  original: "original to the car",
+  untouched: "never apart",
+  "fitted-with-bill": "fitted with this bill",
+  "seen-in-photograph": "in this photograph",
+} as const;
+
+const claimText = (input: DatedClaim): string =>
+  input.claim === "at-most-years" ? `no older than ${input.years} years` : CLAIM_TEXTS[input.claim];
+
 /** Days from a date to the reference, least and most, for every pair of what both can mean. */
 const gapsOf = (dates: DateSet, reference: DateSet): Span[] =>
   dates.flatMap((part) => reference.map((to) => ({ low: to.first - part.last, high: to.last - part.first })));
@@ -70,7 +81,11 @@ export const claimsAgainstDates = (input: ClaimsAgainstDatesInput, firm: FirmLim
   const newDays = limitUse("claims.new-days", firm);
   const reference = referenceOf(input);
   const known = input.dates.filter((dates) => dates.length > 0);
-  const words = { claim: input.claim, dates: known.map(dateText).join("; "), reference: dateText(reference) };
+  const words = {
+    claim: claimText(input),
+    dates: known.map(dateText).join("; "),
+    reference: dateText(reference),
+  };
   const detail = {
     words,
     ...(input.claim === "new" ? { limits: [newDays] } : {}),

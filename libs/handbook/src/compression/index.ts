@@ -1,7 +1,7 @@
 import type { Figure, FirmLimits, LimitUse, RuleResult, Verdict } from "@evenhand/shared/cross-check";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { median } from "@evenhand/measurement/median";
-import { derived, judge, productOf } from "../interval/index.ts";
+import { derived, judge, productOf, worstVerdict } from "../interval/index.ts";
 import { limitUse, makersLimit } from "../limits/index.ts";
 import { figure, ruleResult } from "../rule-result/index.ts";
 
@@ -27,8 +27,7 @@ const verdictsOf = (cylinders: readonly CylinderPressure[], share: number): Map<
     const verdicts = cylinders
       .filter((high) => high !== low)
       .map((high) => judge(margin(low.pressure, high.pressure, share), { low: 0 }, among));
-    if (verdicts.includes("breaks")) return "breaks";
-    return verdicts.includes("cannot-tell") ? "cannot-tell" : "holds";
+    return worstVerdict(verdicts);
   };
   return new Map(cylinders.map((low) => [low.cylinder, verdictOf(low)]));
 };
@@ -81,9 +80,7 @@ const neighborsLow = (neighbors: readonly (readonly [number, number])[], verdict
 const againstLeast = ({ cylinders, makers }: CompressionInput): Verdict => {
   const least = makers?.least;
   if (least === undefined) return "holds";
-  const verdicts = cylinders.map(({ pressure }) => judge(pressure, { low: least }, cylinders.length));
-  if (verdicts.includes("breaks")) return "breaks";
-  return verdicts.includes("cannot-tell") ? "cannot-tell" : "holds";
+  return worstVerdict(cylinders.map(({ pressure }) => judge(pressure, { low: least }, cylinders.length)));
 };
 
 /**
@@ -111,8 +108,9 @@ export const compression = (input: CompressionInput, firm: FirmLimits = {}): Rul
       words: { neighbors: together.join(" and ") },
     });
   }
-  const all = [...verdicts.values(), againstLeast(input)];
-  if ([...verdicts.values()].includes("breaks")) return ruleResult("compression", "uneven", detail);
-  if (all.includes("breaks")) return ruleResult("compression", "under-least", detail);
-  return ruleResult("compression", all.includes("cannot-tell") ? "range-covers" : "even", detail);
+  const pattern = worstVerdict([...verdicts.values()]);
+  if (pattern === "breaks") return ruleResult("compression", "uneven", detail);
+  const both = worstVerdict([pattern, againstLeast(input)]);
+  const reason = ({ breaks: "under-least", "cannot-tell": "range-covers", holds: "even" } as const)[both];
+  return ruleResult("compression", reason, detail);
 };

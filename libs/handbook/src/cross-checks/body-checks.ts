@@ -2,7 +2,7 @@ import { mean } from "@evenhand/measurement/type-a";
 import { gapTaper } from "../gap-taper/index.ts";
 import type { Gap, GapEnds } from "../gap-taper/index.ts";
 import { originalPaint } from "../original-paint/index.ts";
-import { paintMap } from "../paint-map/index.ts";
+import { paintMap, readingsOf } from "../paint-map/index.ts";
 import type { PanelPaint } from "../paint-map/index.ts";
 import { panelColor } from "../panel-color/index.ts";
 import type { PanelLab } from "../panel-color/index.ts";
@@ -10,7 +10,7 @@ import { square } from "../square/index.ts";
 import type { LengthPair } from "../square/index.ts";
 import { neighborPanels } from "./neighbor-panels.ts";
 import type { Checks, Finder } from "./prepared.ts";
-import { estimateOf, extremeOf, findClaim, findRead, findReads, optionOf } from "./view.ts";
+import { estimateOf, findClaim, findRead, findReads, optionOf } from "./view.ts";
 import type { Found, Read, View } from "./view.ts";
 
 const MATERIALS: Readonly<Record<string, PanelPaint["material"]>> = {
@@ -29,7 +29,7 @@ const paintOf = (view: View, read: Read<"reading">): Measured[] => {
   const paint: PanelPaint = {
     panel: read.position.replaceAll("-", " "),
     thickness,
-    thickest: highest === undefined ? undefined : extremeOf(view, highest, "highest"),
+    thickest: highest === undefined ? undefined : estimateOf(view, highest),
     // A probe reads on metal only, so a panel whose metal is not named is taken as steel.
     material: MATERIALS[optionOf(material) ?? ""] ?? "steel",
   };
@@ -53,11 +53,12 @@ const paintClaims: Finder = (view) => {
     const claim = findClaim(view, "choice", "body.paint-history", reads[0]?.position ?? "");
     return claim !== undefined && optionOf(claim) === "original" ? [{ paint, reads, claim }] : [];
   });
+  const among = claimed.flatMap(({ paint }) => readingsOf(paint)).length;
   return claimed.map(({ paint, reads, claim }) => ({
     rule: "original-paint",
     reads,
     claim,
-    run: () => originalPaint({ panels: [paint], among: claimed.length }, view.firm),
+    run: () => originalPaint({ panels: [paint], among }, view.firm),
   }));
 };
 

@@ -1,77 +1,50 @@
 import { CrossCheck } from "@evenhand/shared/cross-check";
+import type { EntryReference } from "@evenhand/shared/cross-check";
 import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import { describe, expect, it } from "vitest";
-import { choice, code, grade, reading, report } from "../../testing/small-report.ts";
+import { code, reading, report } from "../../testing/small-report.ts";
+import { honest, maker, modern, overstated } from "../../testing/stories.ts";
 import { sentence } from "../sentence/index.ts";
 import { crossChecks, indexFindings, singleReportChecks } from "./index.ts";
 
 const sheet = compileSheet(sheetVersion1);
-const maker = {
-  axleRatios: [3.23, 3.58, 3.73],
-  stampFrom: { engine: "1{6}{7}{8-13}" },
-  chassisPattern: "13###7[NQ]######",
-  dateForms: { axle: { form: "Mdy", from: 1955, to: 1979 } },
-};
-const overstated = [
-  code("identity.vin", "136677N104512", "main-plate"),
-  code("identity.title-number", "136677N104599"),
-  code("identity.build-date", "1967-03-20"),
-  code("identity.date-code", "1969-08", "block"),
-  code("identity.date-code", "A 15 7", "axle"),
-  code("identity.bill-date", "2015-06", "alternator"),
-  code("identity.date-code", "2018-02", "alternator"),
-  code("identity.partial-vin", "19N209981", "engine"),
-  choice("identity.originality", "original-to-car", "engine"),
-  choice("engine.rebuild-claim", "never"),
-  code("wheels.tire-identification", "U2LL LMLR 2518", "left-front"),
-  choice("wheels.tire-age", "new", "left-front"),
-  code("wheels.tire-identification", "U2LL LMLR 2518", "right-front"),
-  choice("wheels.tire-age", "under-three-years", "right-front"),
-  code("wheels.tire-size", "G78-15", "left-rear"),
-  choice("wheels.tire-construction", "bias", "left-rear"),
-  code("wheels.tire-size", "P205/75R15", "left-front"),
-  choice("body.paint-history", "original", "hood"),
-  reading("body.paint-thickness", "um", [420, 440, 410], "hood"),
-  reading("driveline.axle-ratio", "1", [3.58]),
-  reading("driveline.ring-teeth", "1", [42]),
-  reading("driveline.pinion-teeth", "1", [13]),
-  reading("engine.bore", "in", [4]),
-  reading("engine.stroke", "in", [3.48]),
-  reading("engine.displacement", "in3", [327]),
-  reading("identity.odometer", "mi", [46_200], "", { "odometer-digits": 6 }),
-  reading("identity.odometer-on-papers", "mi", [91_000], "entry-1", { "entry-date": "2010-02-03" }),
-  grade("interior.pedals", "spent", "brake"),
-  choice("identity.odometer-disclosure", "exempt"),
-];
-
 const breaking = (checks: readonly CrossCheck[]) =>
   [...new Set(checks.filter(({ verdict }) => verdict === "breaks").map(({ rule }) => rule))].toSorted();
 
+const place = ({ side, item, position }: EntryReference) =>
+  `${side} ${item}${position === "" ? "" : `@${position}`}`;
+
+/** One line a check: what it says, of which claim, from which findings. */
+const lines = (checks: readonly CrossCheck[]): string =>
+  checks
+    .map((check) =>
+      [
+        `${check.rule} ${check.verdict} ${check.reason}`,
+        `claim ${check.claim === null ? "none" : place(check.claim)}`,
+        `reads ${check.reads.map(place).join(", ")}`,
+        sentence(check),
+      ].join("\n  "),
+    )
+    .join("\n");
+
 describe("singleReportChecks", () => {
-  it("catches an overstated car by many rules, from its own statement alone", () => {
-    const own = report(overstated, {
-      vehicle: { ...report([]).vehicle, form: { ...report([]).vehicle.form, cylinders: 8 } },
-    });
-    const checks = singleReportChecks(own, sheetVersion1, { maker });
-    expect(breaking(checks)).toEqual([
-      "claims-against-dates",
-      "date-correct",
-      "date-order",
-      "displacement",
-      "odometer",
-      "original-paint",
-      "partial-vin",
-      "same-number",
-      "teeth",
-      "tire-age",
-      "tires-mixed",
-    ]);
-    for (const check of checks) {
-      expect(CrossCheck.parse(check)).toEqual(check);
-      expect(sentence(check)).not.toMatch(/[{}]/);
-      expect(check.reads.every(({ side }) => side === "a")).toBe(true);
-    }
+  it.each([
+    ["honest", honest],
+    ["overstated", overstated],
+    ["modern", modern],
+  ])("reads the %s car as the golden file has it", async (name, car) => {
+    const checks = singleReportChecks(car, sheetVersion1, { maker });
+    for (const check of checks) expect(CrossCheck.parse(check)).toEqual(check);
+    await expect(`${lines(checks)}\n`).toMatchFileSnapshot(`${name}.golden.txt`);
+  });
+
+  it("breaks nothing on an honest car", () => {
+    expect(breaking(singleReportChecks(honest, sheetVersion1, { maker }))).toEqual([]);
+  });
+
+  it("catches an overstated car by far more than eight rules, from its own statement alone", () => {
+    expect(breaking(singleReportChecks(overstated, sheetVersion1, { maker })).length).toBeGreaterThan(25);
   });
 
   it("says nothing of an empty report", () => {
@@ -118,9 +91,9 @@ describe("crossChecks", () => {
   });
 
   it("names the misread side as the one contradicted", () => {
-    const modern = { ...report([]).vehicle, modelYear: 2003, identification: "1HGCM82633A004352" };
+    const later = { ...report([]).vehicle, modelYear: 2003, identification: "1HGCM82633A004352" };
     const of = (text: string) => {
-      const made = report([code("identity.vin", text, "main-plate")], { vehicle: modern });
+      const made = report([code("identity.vin", text, "main-plate")], { vehicle: later });
       return { report: made, index: indexFindings(made) };
     };
     const checks = crossChecks(of("1HGCM82633A004352"), of("1HGCM8Z633A004352"), sheet);
@@ -138,10 +111,31 @@ describe("crossChecks", () => {
   });
 
   it("does not depend on the order of findings", () => {
-    const made = report(overstated);
+    const made = overstated;
     const turned = { ...made, findings: made.findings.toReversed() };
     const checks = singleReportChecks(made, sheetVersion1, { maker });
     const other = singleReportChecks(turned, sheetVersion1, { maker });
     expect(plain(other)).toEqual(plain(checks));
+  });
+
+  it("reads an overstated statement against an honest inspection as the golden file has it", async () => {
+    const inspection = { ...honest, kind: "inspection" as const };
+    const checks = crossChecks(
+      { report: overstated, index: indexFindings(overstated) },
+      { report: inspection, index: indexFindings(inspection) },
+      sheet,
+      { maker },
+    );
+    await expect(`${lines(checks)}\n`).toMatchFileSnapshot("overstated-against-honest.golden.txt");
+  });
+
+  it("marks as over both reports every rule that read both", () => {
+    const a = { report: overstated, index: indexFindings(overstated) };
+    const b = { report: honest, index: indexFindings(honest) };
+    const across = crossChecks(a, b, sheet, { maker }).filter(
+      ({ reads }) => new Set(reads.map(({ side }) => side)).size > 1,
+    );
+    expect(across.length).toBeGreaterThan(9);
+    expect(across.filter(({ over }) => over === "one-report")).toEqual([]);
   });
 });

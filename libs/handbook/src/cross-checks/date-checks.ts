@@ -18,9 +18,6 @@ const UNIT_OF: Readonly<Record<string, "engine" | "gearbox" | "axle">> = {
   "left-head": "engine",
   "right-head": "engine",
   intake: "engine",
-  carburetor: "engine",
-  distributor: "engine",
-  alternator: "engine",
   gearbox: "gearbox",
   axle: "axle",
 };
@@ -60,6 +57,21 @@ const originalityOf = (view: View, part: string, options: readonly string[]): Re
   return options.includes(optionOf(claim) ?? "") ? claim : undefined;
 };
 
+/**
+ * Whose claim a part's date tests: that its unit came with the car or is of the right date; for what is hung on the
+ * engine, that the engine bay is as built. `"unclaimed"` where nothing was said of the unit; `"disclosed"` where it
+ * was said to be another, or nothing makes a later date of an accessory worth a word.
+ */
+const dateClaimOf = (view: View, part: string): Read<"choice"> | "unclaimed" | "disclosed" => {
+  const unit = UNIT_OF[part];
+  if (unit === undefined) {
+    const bay = findClaim(view, "choice", "engine.as-built");
+    return bay !== undefined && optionOf(bay) === "as-built" ? bay : "disclosed";
+  }
+  if (optionOf(findClaim(view, "choice", "identity.originality", unit)) === undefined) return "unclaimed";
+  return originalityOf(view, part, ["original-to-car", "right-type-and-date"]) ?? "disclosed";
+};
+
 /** Part dates against the build date, and against the claim that the unit came with the car. */
 const againstBuild: Finder = (view) => {
   const build = buildOf(view);
@@ -67,29 +79,21 @@ const againstBuild: Finder = (view) => {
   return partsOf(view).flatMap(({ read, part, dates }): Prepared[] => {
     const reads = [read, build.read];
     const lowVolume = view.maker.lowVolumeParts?.includes(part) ?? false;
-    const checks: Prepared[] = [
-      {
-        rule: "date-correct",
-        reads,
-        claim: originalityOf(view, part, ["original-to-car", "right-type-and-date"]),
-        run: () => dateCorrect({ part: dates, built: build.dates, lowVolume }, view.firm),
-      },
-    ];
-    if (part === "block") {
-      checks.push({
-        rule: "date-order",
-        reads,
-        claim: originalityOf(view, part, ["original-to-car"]),
-        run: () => dateOrder({ cast: dates, built: build.dates }),
-      });
-    }
+    const tested = dateClaimOf(view, part);
+    if (tested === "disclosed") return [];
+    const claim = tested === "unclaimed" ? undefined : tested;
+    const run = () => dateCorrect({ part: dates, built: build.dates, lowVolume }, view.firm);
+    const checks: Prepared[] = [{ rule: "date-correct", reads, claim, run }];
     const original = originalityOf(view, part, ["original-to-car"]);
-    if (original !== undefined) {
-      checks.push(
-        claimCheck(view, reads, original, { claim: "original", built: build.dates, dates: [dates] }),
-      );
+    if (original === undefined) return checks;
+    if (part === "block") {
+      const order = () => dateOrder({ cast: dates, built: build.dates });
+      checks.push({ rule: "date-order", reads, claim: original, run: order });
     }
-    return checks;
+    return [
+      ...checks,
+      claimCheck(view, reads, original, { claim: "original", built: build.dates, dates: [dates] }),
+    ];
   });
 };
 

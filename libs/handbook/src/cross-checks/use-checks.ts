@@ -9,7 +9,7 @@ import type { WornPart } from "../wear-miles/index.ts";
 import type { Checks, Finder, Prepared } from "./prepared.ts";
 import {
   estimateOf,
-  extremeOf,
+  lowestOf,
   findClaim,
   findRead,
   findReads,
@@ -23,7 +23,7 @@ import type { Found, Read, Side, View } from "./view.ts";
 
 const linings: Finder = (view) =>
   findReads(view, "reading", "brakes.lining-thickness").flatMap((read): Prepared[] => {
-    const least = extremeOf(view, read, "lowest");
+    const least = lowestOf(view, read);
     if (least === undefined) return [];
     const kind = findRead(view, "choice", "brakes.lining-kind", read.position);
     const option = optionOf(kind);
@@ -115,18 +115,24 @@ const disclosure: Finder = (view) => {
   return [{ rule: "odometer-disclosure", reads: [claim], claim, run: () => odometerDisclosure(input) }];
 };
 
-const WORN = ["interior.pedals", "interior.steering-wheel", "interior.belt-webbing"];
+/** Parts whose wear is set against the miles, as a sentence names them. */
+const WORN = [
+  ["interior.pedals", "pedal"],
+  ["interior.steering-wheel", "steering wheel"],
+  ["interior.belt-webbing", "belt"],
+] as const;
 
 type Worn = { readonly part: WornPart; readonly read: Found };
 
 const wornParts = (view: View, retrimmed: boolean): Worn[] =>
-  WORN.flatMap((item) => findReads(view, "grade", item)).flatMap((read) => {
-    const stretch = gradeStretch(read.answer, view.reports[read.side]?.report.scales ?? []);
-    if (stretch === undefined) return [];
-    const name = view.sheet.items.get(read.item)?.item.words.american ?? read.item;
-    const part = [read.position.replaceAll("-", " "), name].filter((word) => word !== "").join(" ");
-    return [{ read, part: { part, condition: { low: stretch[0], high: stretch[1] }, retrimmed } }];
-  });
+  WORN.flatMap(([item, name]) =>
+    findReads(view, "grade", item).flatMap((read): Worn[] => {
+      const stretch = gradeStretch(read.answer, view.reports[read.side]?.report.scales ?? []);
+      if (stretch === undefined) return [];
+      const part = `${read.position.replaceAll("-", " ")} ${name}`.trim();
+      return [{ read, part: { part, condition: { low: stretch[0], high: stretch[1] }, retrimmed } }];
+    }),
+  );
 
 const wear: Finder = (view) => {
   const shown = findClaim(view, "reading", ODOMETER) ?? findRead(view, "reading", ODOMETER);

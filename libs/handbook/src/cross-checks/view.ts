@@ -110,16 +110,15 @@ export const findClaims = <K extends AnswerKind>(view: View, kind: K, item: stri
 export const optionOf = (read: Read<"choice"> | undefined): string | undefined =>
   read === undefined || read.answer.option === "not-known" ? undefined : read.answer.option;
 
-const sideOf = (view: View, read: Read<"reading">): ReadingSide | undefined => {
+const sideOf = (view: View, read: Read<"reading">, answer = read.answer): ReadingSide | undefined => {
   const spec = view.sheet.items.get(read.item)?.item.reading;
   if (spec === undefined) return undefined;
+  const instruments = view.reports[read.side]?.report.instruments;
   const { instrument } = read.finding;
   return readSide(
-    read.answer,
+    answer,
     spec,
-    instrument === undefined
-      ? undefined
-      : view.reports[read.side]?.report.instruments.find(({ id }) => id === instrument),
+    instrument === undefined ? undefined : instruments?.find(({ id }) => id === instrument),
   );
 };
 
@@ -136,16 +135,12 @@ export const estimateOf = (
   return side === undefined ? undefined : derived(side.mean, uncertaintyParts(side, of === "whole"));
 };
 
-/** The lowest or highest single value of a reading, as an estimate: one sample at one spot. */
-export const extremeOf = (
-  view: View,
-  read: Read<"reading">,
-  end: "lowest" | "highest",
-): Estimate | undefined => {
-  const side = sideOf(view, read);
-  return side === undefined
-    ? undefined
-    : derived(side[end], uncertaintyParts({ ...side, samples: 1, spots: 1 }, true));
+/** The lowest value of a reading by itself, which the scatter between spots says nothing of. */
+export const lowestOf = (view: View, read: Read<"reading">): Estimate | undefined => {
+  const lowest = read.answer.values.toSorted((a, b) => a.value - b.value)[0];
+  if (lowest === undefined) return undefined;
+  const side = sideOf(view, read, { ...read.answer, values: [lowest] });
+  return side === undefined ? undefined : derived(side.mean, uncertaintyParts(side, true));
 };
 
 /** A condition noted with a finding, as a number. */

@@ -19,7 +19,7 @@ import type { FittedTire } from "../tires-mixed/index.ts";
 import { turnsEstimate, turnsRatio } from "../turns-ratio/index.ts";
 import type { Turning } from "../turns-ratio/index.ts";
 import type { Checks, Finder, Prepared } from "./prepared.ts";
-import { estimateOf, extremeOf, findClaim, findRead, findReads, optionOf, vehicleOf } from "./view.ts";
+import { estimateOf, lowestOf, findClaim, findRead, findReads, optionOf, vehicleOf } from "./view.ts";
 import type { Found, Read, View } from "./view.ts";
 
 const present = <T>(values: readonly (T | undefined)[]): T[] =>
@@ -273,7 +273,7 @@ const ratiosTogether: Finder = (view) => {
 
 const treads: Finder = (view) =>
   findReads(view, "reading", "wheels.tread-depth").flatMap((read): Prepared[] => {
-    const shallowest = extremeOf(view, read, "lowest");
+    const shallowest = lowestOf(view, read);
     return shallowest === undefined
       ? []
       : [{ rule: "in-use-tread", reads: [read], run: () => inUseTread(shallowest) }];

@@ -19,6 +19,13 @@ const gapsOf = (part: DateSet, built: DateSet): Span[] =>
 
 const within = (gap: Span, days: number): boolean => judgeSpan(gap, { low: 0, high: days }) === "holds";
 
+/** A gap in words, whichever way it lies. */
+const gapText = ({ low, high }: Span): string => {
+  const [least, most] = low < 0 ? [-high, -low] : [low, high];
+  const days = least === most ? `${least}` : `${least} to ${most}`;
+  return `${days} days ${low < 0 ? "after" : "before"}`;
+};
+
 const holding = (gaps: readonly Span[], [usual, plausible]: readonly LimitUse[]) => {
   if (gaps.every((gap) => within(gap, usual?.value ?? 0))) return "usual";
   return gaps.every((gap) => within(gap, plausible?.value ?? 0)) ? "plausible" : "low-volume";
@@ -63,7 +70,7 @@ export const dateCorrect = (input: DateCorrectInput, firm: FirmLimits = {}): Rul
     gaps.every((gap) => within(gap, longest)) ? "low-volume-only" : "some-readings",
     {
       ...detail,
-      alternatives: gaps.map(({ low, high }) => (low === high ? `${low} d` : `${low} to ${high} d`)),
+      alternatives: gaps.map(gapText),
     },
   );
 };

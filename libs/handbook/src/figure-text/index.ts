@@ -5,8 +5,8 @@ import { UNITS } from "@evenhand/shared/unit";
 const SHOWN_FACTOR = 2;
 /** Digits of a figure that carries no uncertainty and is not whole. */
 const PLAIN_DIGITS = 5;
-/** Ages are told to a tenth of a year. */
-const YEAR_DECIMALS = 1;
+/** Ages are told to a tenth of a year, and days are whole. */
+const MOST_DECIMALS: Readonly<Record<string, number>> = { a: 1, d: 0 };
 
 const isUnitSymbol = (unit: string): unit is keyof typeof UNITS => Object.hasOwn(UNITS, unit);
 
@@ -19,7 +19,7 @@ const withUnit = (number: string, unit: string): string => {
 };
 
 const grouped = (value: number, decimals: number, unit: string): string => {
-  const digits = unit === "a" ? Math.min(YEAR_DECIMALS, decimals) : decimals;
+  const digits = Math.min(MOST_DECIMALS[unit] ?? decimals, decimals);
   return value
     .toLocaleString("en-US", {
       minimumFractionDigits: digits,

@@ -44,6 +44,16 @@ export const judgeSpan = (span: Span, zone: Zone): Verdict => {
 };
 
 /**
+ * What several verdicts come to: one that breaks breaks all, and one that cannot be told leaves all undecided.
+ *
+ * @example worstVerdict(["holds", "cannot-tell"]) // "cannot-tell"
+ */
+export const worstVerdict = (verdicts: readonly Verdict[]): Verdict => {
+  if (verdicts.includes("breaks")) return "breaks";
+  return verdicts.includes("cannot-tell") ? "cannot-tell" : "holds";
+};
+
+/**
  * The same for an estimate and its 99 % interval.
  *
  * @example judge({ value: 2, standardUncertainty: 0, degreesOfFreedom: Infinity }, { low: 2 }) // "holds"

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { estimate } from "@evenhand/measurement/estimate";
 import { describe, expect, it } from "vitest";
 import { exactly, judge, judgeSpan, productOf, spanOf } from "./index.ts";

@@ -1,12 +1,13 @@
 import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
 import { judge } from "../interval/index.ts";
+import type { Zone } from "../interval/index.ts";
 import { limitUse } from "../limits/index.ts";
-import { panelTexts, probedPanels } from "../paint-map/index.ts";
+import { panelTexts, probedPanels, readingsOf } from "../paint-map/index.ts";
 import type { PaintMapInput } from "../paint-map/index.ts";
 import { figure, ruleResult } from "../rule-result/index.ts";
 
 export type OriginalPaintInput = PaintMapInput & {
-  /** How many panels are called original and judged together, where each is set against its own claim. */
+  /** How many readings are judged together, where each is set against its own claim. */
   readonly among?: number;
 };
 
@@ -20,34 +21,32 @@ export type OriginalPaintInput = PaintMapInput & {
  */
 export const originalPaint = (input: OriginalPaintInput, firm: FirmLimits = {}): RuleResult => {
   const [thin, factory] = [limitUse("paint.thin", firm), limitUse("paint.factory", firm)];
-  const probed = probedPanels(input.panels).toSorted((a, b) => b.thickness.value - a.thickness.value);
-  const among = input.among ?? probed.length;
+  const probed = probedPanels(input.panels);
+  const readings = probed.flatMap((panel) => readingsOf(panel).map((reading) => ({ panel, reading })));
+  const thickest = readings.toSorted((a, b) => b.reading.value - a.reading.value)[0];
   const limits = [thin, factory];
-  const [thickest] = probed;
   if (thickest === undefined) return ruleResult("original-paint", "too-few", { limits });
+  const { value, standardUncertainty } = thickest.reading;
   const detail = {
     limits,
-    figures: {
-      thickest: figure(thickest.thickness.value, "um", thickest.thickness.standardUncertainty),
-      panels: figure(probed.length),
-    },
-    words: { thickestPanel: thickest.panel },
+    figures: { thickest: figure(value, "um", standardUncertainty) },
+    words: { thickestPanel: thickest.panel.panel },
   };
-  const verdicts = probed.map((panel) => ({
-    panel,
-    over: judge(panel.thickness, { high: factory.value }, among),
-    under: judge(panel.thickness, { low: thin.value }, among),
-  }));
-  const refinished = verdicts.filter(({ over }) => over === "breaks").map(({ panel }) => panel);
+  const among = input.among ?? readings.length;
+  const out = (zone: Zone) =>
+    probed.filter((panel) => readingsOf(panel).some((reading) => judge(reading, zone, among) === "breaks"));
+  const refinished = out({ high: factory.value });
   if (refinished.length > 0) {
     return ruleResult("original-paint", "refinished", {
       ...detail,
       alternatives: panelTexts(refinished, firm),
     });
   }
-  const thinned = verdicts.filter(({ under }) => under === "breaks").map(({ panel }) => panel);
-  if (thinned.length > 0)
+  const thinned = out({ low: thin.value });
+  if (thinned.length > 0) {
     return ruleResult("original-paint", "thin", { ...detail, alternatives: panelTexts(thinned, firm) });
-  const clear = verdicts.every(({ over, under }) => over === "holds" && under === "holds");
-  return ruleResult("original-paint", clear ? "no-contradiction" : "range-covers", detail);
+  }
+  const zone = { low: thin.value, high: factory.value };
+  const within = readings.every(({ reading }) => judge(reading, zone, among) === "holds");
+  return ruleResult("original-paint", within ? "no-contradiction" : "range-covers", detail);
 };

@@ -1,8 +1,8 @@
-import type { FirmLimits, RuleResult, Verdict } from "@evenhand/shared/cross-check";
+import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { mad, NORMAL_CONSISTENCY } from "@evenhand/measurement/mad";
 import { median } from "@evenhand/measurement/median";
-import { judge } from "../interval/index.ts";
+import { judge, worstVerdict } from "../interval/index.ts";
 import { limitUse } from "../limits/index.ts";
 import { figure, ruleResult } from "../rule-result/index.ts";
 
@@ -64,14 +64,20 @@ const centerOf = (panels: readonly PanelPaint[], firm: FirmLimits): Center => {
   return { median: center, reach };
 };
 
-/** Each panel with its thickness and band, in words. */
-export const panelTexts = (panels: readonly PanelPaint[], firm: FirmLimits): string[] =>
-  panels.map(
-    ({ panel, thickness }) =>
-      `${panel} ${Math.round(thickness.value)} µm, ${paintBand(thickness.value, firm)}`,
-  );
+/** The thicker of a panel's mean and its thickest spot. */
+const greatest = ({ thickness, thickest }: PanelPaint): number =>
+  Math.max(thickness.value, thickest?.value ?? 0);
 
-const readingsOf = ({ thickness, thickest }: PanelPaint): Estimate[] => [
+/** Each panel with its mean, its thickest spot where that is thicker, and the band of the thicker, in words. */
+export const panelTexts = (panels: readonly PanelPaint[], firm: FirmLimits): string[] =>
+  panels.map((panel) => {
+    const [mean, most] = [Math.round(panel.thickness.value), Math.round(greatest(panel))];
+    const spot = most > mean ? ` (${most} µm at its thickest)` : "";
+    return `${panel.panel} ${mean} µm${spot}, ${paintBand(greatest(panel), firm)}`;
+  });
+
+/** What is read of a panel: its mean, and its thickest spot where that was noted. */
+export const readingsOf = ({ thickness, thickest }: PanelPaint): Estimate[] => [
   thickness,
   ...(thickest === undefined ? [] : [thickest]),
 ];
@@ -87,7 +93,7 @@ const readingsOf = ({ thickness, thickest }: PanelPaint): Estimate[] => [
  * @example with five panels about 120 µm and a door at 420 µm: reason "panels-stand-out"
  */
 export const paintMap = ({ panels }: PaintMapInput, firm: FirmLimits = {}): RuleResult => {
-  const probed = probedPanels(panels).toSorted((a, b) => b.thickness.value - a.thickness.value);
+  const probed = probedPanels(panels).toSorted((a, b) => greatest(b) - greatest(a));
   const limits = (["paint.stand-out", "paint.matters", "paint.matters-share", "paint.heavy"] as const).map(
     (id) => limitUse(id, firm),
   );
@@ -99,7 +105,7 @@ export const paintMap = ({ panels }: PaintMapInput, firm: FirmLimits = {}): Rule
   const against = (high: number, low?: number) =>
     probed.map((panel) => ({
       panel,
-      verdict: worst(readingsOf(panel).map((reading) => judge(reading, { low, high }, among))),
+      verdict: worstVerdict(readingsOf(panel).map((reading) => judge(reading, { low, high }, among))),
     }));
   const detail = {
     limits,
@@ -121,9 +127,4 @@ export const paintMap = ({ panels }: PaintMapInput, firm: FirmLimits = {}): Rule
     return ruleResult("paint-map", "panels-stand-out", { ...detail, alternatives: panelTexts(out, firm) });
   const unclear = [...map, ...against(heavy)].some(({ verdict }) => verdict === "cannot-tell");
   return ruleResult("paint-map", unclear ? "range-covers" : "even-over-car", detail);
-};
-
-const worst = (verdicts: readonly Verdict[]): Verdict => {
-  if (verdicts.includes("breaks")) return "breaks";
-  return verdicts.includes("cannot-tell") ? "cannot-tell" : "holds";
 };

@@ -9,19 +9,21 @@ export type RatioClaim = { readonly claimed: number; readonly makers?: readonly 
 const SAME_RATIO = 0.015;
 
 /**
- * The values nearer to the claimed ratio than to its neighbors on the maker's list. A side without a neighbor ends
- * at the given share of the ratio.
+ * The values nearer to the claimed ratio than to its neighbors on the maker's list. At an end of the list it reaches
+ * as far as on the other side, and without any neighbor by the given share of the ratio.
  *
  * @example ratioZone({ claimed: 3.58, makers: [3.23, 3.58, 3.73] }, 0.025) // { low: 3.405, high: 3.655 }
+ * @example ratioZone({ claimed: 3.23, makers: [3.23, 3.58] }, 0.025) // { low: 3.055, high: 3.405 }
  */
 export const ratioZone = ({ claimed, makers = [] }: RatioClaim, spacingShare: number): Span => {
-  const others = makers.filter((ratio) => Math.abs(ratio - claimed) > SAME_RATIO);
-  const lower = Math.max(...others.filter((ratio) => ratio < claimed));
-  const upper = Math.min(...others.filter((ratio) => ratio > claimed));
-  return {
-    low: Number.isFinite(lower) ? (claimed + lower) / 2 : claimed * (1 - spacingShare),
-    high: Number.isFinite(upper) ? (claimed + upper) / 2 : claimed * (1 + spacingShare),
+  const gaps = makers.map((ratio) => ratio - claimed).filter((gap) => Math.abs(gap) > SAME_RATIO);
+  const lower = Math.min(...gaps.filter((gap) => gap < 0).map((gap) => -gap));
+  const upper = Math.min(...gaps.filter((gap) => gap > 0));
+  const reach = (gap: number, other: number): number => {
+    if (Number.isFinite(gap)) return gap;
+    return Number.isFinite(other) ? other : 2 * spacingShare * claimed;
   };
+  return { low: claimed - reach(lower, upper) / 2, high: claimed + reach(upper, lower) / 2 };
 };
 
 const REASONS = {

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import * as fc from "fast-check";
 import type { RuleResult } from "@evenhand/shared/cross-check";
 import { estimate } from "@evenhand/measurement/estimate";
 import type { Estimate } from "@evenhand/measurement/estimate";

@@ -97,7 +97,7 @@ export const catalog: Catalog = {
     "low-volume-only":
       "Dated {part}, {days} days before the build ({built}): right only for a part made in small numbers.",
     "some-readings":
-      "Dated {part}, built {built}: the days between are {or:alternatives}; some fit and some do not.",
+      "Dated {part}, built {built}: {or:alternatives} the build; some of that fits and some does not.",
     "too-few": "The part's date or the build date is not known.",
   },
   "decade-less": {
@@ -107,8 +107,7 @@ export const catalog: Catalog = {
     "several-left": "{code} can mean {or:alternatives}; nothing yet says which.",
   },
   "claims-against-dates": {
-    "no-contradiction":
-      "The claim “{claim}” is not contradicted by the dates ({dates}; against {reference}).",
+    "no-contradiction": "“{claim}” is not contradicted by the dates ({dates}; against {reference}).",
     "new-but-old": "Called new on {reference}, but dated {dates}.",
     "older-than-claimed": "Called no older than {years} years on {reference}, but dated {dates}.",
     "original-but-later": "Called original, but dated {dates}, after the car was built ({reference}).",
@@ -275,7 +274,7 @@ export const catalog: Catalog = {
   },
   "original-paint": {
     "no-contradiction":
-      "All {panels} panels are within a factory finish (thickest {thickestPanel}, {thickest}). That does not show the paint is original.",
+      "Within a factory finish (thickest {thickestPanel}, {thickest}). That does not show the paint is original.",
     refinished: "Called original paint, but thicker than a factory finish: {alternatives}.",
     "range-covers": "Thickest {thickestPanel}, {thickest}: too near the edge of a factory finish to tell.",
     thin: "Thinner than a factory finish, polished or misread: {alternatives}.",
@@ -283,7 +282,7 @@ export const catalog: Catalog = {
   },
   "first-color": {
     equal: "The tag's {tag} is what unpainted spots show.",
-    differs: "The tag says {tag}; unpainted spots show {alternatives}.",
+    differs: "The tag says {tag}; found instead: {alternatives}.",
     "too-few": "The tag or the unpainted spots were not read.",
   },
   "panel-color": {

@@ -35,7 +35,7 @@ export const wearMiles = ({ parts, miles }: WearMilesInput, firm: FirmLimits = {
   const heavy = first.filter(isHeavy);
   const detail = {
     limits,
-    figures: { miles: figure(miles.value, "mi", miles.standardUncertainty) },
+    figures: { miles: figure(miles.value, "mi") },
     words: { parts: (heavy.length > 0 ? heavy : first).map(({ part }) => part).join(", ") },
   };
   if (first.length === 0) return ruleResult("wear-miles", "retrimmed", detail);
