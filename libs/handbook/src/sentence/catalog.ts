@@ -2,23 +2,17 @@ import type { ReasonOf, RuleId } from "../rules/index.ts";
 
 /**
  * A sentence for every reason of every rule. `{name}` stands for a figure, a range, a word, or the alternatives
- * (`{or:alternatives}` where one of them holds); `{limit:id}` for the figure of a limit that was used.
+ * (`{or:alternatives}` where one of them holds); `{limit:id}` for the figure of a limit that was used. A part in
+ * square brackets is left out where what it speaks of is not there.
  */
 export type Catalog = { readonly [Id in RuleId]: Readonly<Record<ReasonOf<Id>, string>> };
 
-const ratioSentences = {
-  "claimed-ratio": "{claimed} is the ratio nearest to what was found: {found}.",
-  "other-ratio": "{claimed} is claimed; what was found is {found}.",
-  "cannot-separate": "{found} does not tell the claimed {claimed} from its neighbors.",
-  "no-claim": "Found: {found}. No ratio is claimed.",
-} as const;
-
-/** The one place where a ratio's own words differ. */
+/** The ways to a ratio differ only in what they found. */
 const ratioCatalog = (found: string) => ({
-  "claimed-ratio": ratioSentences["claimed-ratio"].replace("{found}", found),
-  "other-ratio": ratioSentences["other-ratio"].replace("{found}", found),
-  "cannot-separate": ratioSentences["cannot-separate"].replace("{found}", found),
-  "no-claim": ratioSentences["no-claim"].replace("{found}", found),
+  "claimed-ratio": `{claimed} is the ratio nearest to what was found: ${found}.`,
+  "other-ratio": `{claimed} is claimed; what was found is ${found}[: of the maker's, {or:alternatives}].`,
+  "cannot-separate": `${found} does not tell the claimed {claimed} from its neighbors[: it allows {or:alternatives}].`,
+  "no-claim": `Found: ${found}[: of the maker's, {or:alternatives}]. No ratio is claimed.`,
 });
 
 export const catalog: Catalog = {
@@ -157,8 +151,10 @@ export const catalog: Catalog = {
   },
   speedometer: {
     within: "Indicated {indicated} at a true {satellite}: {error} off.",
-    "reads-high": "Indicated {indicated} at a true {satellite}: it reads {error} high.",
-    "reads-low": "Indicated {indicated} at a true {satellite}: it is off by {error}, low.",
+    "reads-high":
+      "Indicated {indicated} at a true {satellite}: it reads {error} high[; a tire of {explainingDiameter} over all would explain it].",
+    "reads-low":
+      "Indicated {indicated} at a true {satellite}: it is off by {error}, low[; a tire of {explainingDiameter} over all would explain it].",
     "range-covers": "Indicated {indicated} at a true {satellite}: {error} off, which may or may not matter.",
     "too-slow": "Indicated {indicated} at a true {satellite}: too slow to judge the speedometer.",
   },

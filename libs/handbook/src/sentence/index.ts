@@ -5,13 +5,16 @@ import { catalog } from "./catalog.ts";
 
 const PLACEHOLDER = /\{(limit:|or:)?([^}]+)\}/g;
 
+const findAlternatives = ({ alternatives = [] }: RuleResult, between: string): string | undefined =>
+  alternatives.length === 0 ? undefined : alternatives.join(between);
+
 /** What a placeholder stands for: a range before the figure of the same name, since it says more. */
 const findText = (result: RuleResult, kind: string | undefined, name: string): string | undefined => {
   if (kind === "limit:") {
     const limit = result.limits?.find(({ id }) => id === name);
     return limit === undefined ? undefined : figureText(limit);
   }
-  if (name === "alternatives") return result.alternatives?.join(kind === "or:" ? ", or " : "; ");
+  if (name === "alternatives") return findAlternatives(result, kind === "or:" ? ", or " : "; ");
   const range = result.ranges?.[name];
   if (range !== undefined) return rangeFigureText(range);
   const own = result.figures[name];
@@ -23,6 +26,18 @@ const findTemplate = ({ rule, reason }: RuleResult): string | undefined => {
   return sentences[reason];
 };
 
+/** A part in square brackets stands only where everything it speaks of is there. */
+const OPTIONAL = /\[([^\]]*)\]/g;
+
+const withOptions = (template: string, result: RuleResult): string =>
+  template.replaceAll(OPTIONAL, (_, part: string) =>
+    Array.from(part.matchAll(PLACEHOLDER)).every(
+      ([, kind, name = ""]) => findText(result, kind, name) !== undefined,
+    )
+      ? part
+      : "",
+  );
+
 /**
  * The sentence of a rule's result, made from its reason and figures alone.
  *
@@ -33,9 +48,12 @@ const findTemplate = ({ rule, reason }: RuleResult): string | undefined => {
 export const sentence = (result: RuleResult): string => {
   const template = findTemplate(result);
   if (template === undefined) throw new RangeError(`no sentence for ${result.rule}, ${result.reason}`);
-  return template.replaceAll(PLACEHOLDER, (_, kind: string | undefined, name: string) => {
-    const text = findText(result, kind, name);
-    if (text === undefined) throw new RangeError(`${result.rule}, ${result.reason} lacks ${name}`);
-    return text;
-  });
+  return withOptions(template, result).replaceAll(
+    PLACEHOLDER,
+    (_, kind: string | undefined, name: string) => {
+      const text = findText(result, kind, name);
+      if (text === undefined) throw new RangeError(`${result.rule}, ${result.reason} lacks ${name}`);
+      return text;
+    },
+  );
 };

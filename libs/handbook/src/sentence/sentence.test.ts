@@ -31,6 +31,21 @@ describe("sentence", () => {
     await expect(`${text}\n`).toMatchFileSnapshot("sentences.golden.txt");
   });
 
+  it("leaves out a part that speaks of what is not there", () => {
+    const high = { rule: "speedometer", verdict: "breaks", reason: "reads-high" } as const;
+    const figures = {
+      indicated: { value: 66, unit: "mph" },
+      satellite: { value: 60, unit: "mph" },
+      error: { value: 10, unit: "%" },
+    };
+    expect(sentence({ ...high, figures })).toBe("Indicated 66 mph at a true 60 mph: it reads 10% high.");
+    expect(
+      sentence({ ...high, figures: { ...figures, explainingDiameter: { value: 27.5, unit: "in" } } }),
+    ).toBe(
+      "Indicated 66 mph at a true 60 mph: it reads 10% high; a tire of 27.5 in over all would explain it.",
+    );
+  });
+
   it("refuses a rule, a reason or a figure it does not have", () => {
     const lacking = { rule: "cranking", verdict: "holds", reason: "enough", figures: {} } as const;
     expect(() => sentence(lacking)).toThrow("cranking, enough lacks volts");
