@@ -6,10 +6,11 @@ import {
   lazyRouteComponent,
   redirect,
 } from "@tanstack/react-router";
-import { z } from "zod";
 import { accountQuery } from "./features/accounts/queries";
-import { ComparisonSearch } from "./features/comparisons/filters";
-import { SheetSearch } from "./features/reports/sheet-search";
+import { comparisonSearch } from "./features/comparisons/search";
+import { sheetSearch } from "./features/reports/sheet-search";
+import { oneOf } from "./features/comparisons/terms";
+import { ownPath, text, type RawSearch } from "./service/search";
 import { Failed, Missing } from "./ui/Failed";
 import { Shell } from "./ui/Shell";
 
@@ -32,7 +33,7 @@ const signedIn = createRoute({
 const signIn = createRoute({
   getParentRoute: () => root,
   path: "/sign-in",
-  validateSearch: z.object({ next: z.string().startsWith("/").optional().catch(undefined) }),
+  validateSearch: (raw: RawSearch): { next?: string } => ({ next: ownPath(raw["next"]) }),
   component: lazyRouteComponent(() => import("./features/accounts/SignIn"), "SignIn"),
 });
 
@@ -51,7 +52,7 @@ const home = createRoute({
 const cars = createRoute({
   getParentRoute: () => signedIn,
   path: "/cars",
-  validateSearch: z.object({ q: z.string().optional().catch(undefined) }),
+  validateSearch: (raw: RawSearch): { q?: string } => ({ q: text(raw["q"]) }),
   component: lazyRouteComponent(() => import("./features/vehicles/Cars"), "Cars"),
 });
 
@@ -70,14 +71,16 @@ const car = createRoute({
 const version = createRoute({
   getParentRoute: () => signedIn,
   path: "/report-versions/$version",
-  validateSearch: z.object({ show: z.enum(["answered", "silent"]).optional().catch(undefined) }),
+  validateSearch: (raw: RawSearch): { show?: "answered" | "silent" } => ({
+    show: oneOf(["answered", "silent"], raw["show"]),
+  }),
   component: lazyRouteComponent(() => import("./features/reports/SealedReport"), "SealedReport"),
 });
 
 const draft = createRoute({
   getParentRoute: () => signedIn,
   path: "/reports/$report",
-  validateSearch: SheetSearch,
+  validateSearch: sheetSearch,
   component: lazyRouteComponent(() => import("./features/reports/SheetForm"), "SheetForm"),
 });
 
@@ -96,14 +99,14 @@ const order = createRoute({
 const comparison = createRoute({
   getParentRoute: () => signedIn,
   path: "/comparisons/$comparison",
-  validateSearch: ComparisonSearch,
+  validateSearch: comparisonSearch,
   component: lazyRouteComponent(() => import("./features/comparisons/ComparisonPage"), "ComparisonPage"),
 });
 
 const released = createRoute({
   getParentRoute: () => signedIn,
   path: "/released",
-  validateSearch: z.object({ vehicle: z.string().optional().catch(undefined) }),
+  validateSearch: (raw: RawSearch): { vehicle?: string } => ({ vehicle: text(raw["vehicle"]) }),
   component: lazyRouteComponent(() => import("./features/disputes/Released"), "Released"),
 });
 

@@ -1,76 +1,77 @@
 import type { Account } from "@evenhand/shared/http/accounts";
-import { Button, Menu, useMantineColorScheme, type MantineColorScheme } from "@mantine/core";
-import { IconCheck, IconChevronDown } from "@tabler/icons-react";
+import { useMantineColorScheme, type MantineColorScheme } from "@mantine/core";
 import { useQueryClient } from "@tanstack/react-query";
 import { Link, useNavigate } from "@tanstack/react-router";
+import { useRef } from "react";
+import { forgetDevice } from "../offline/forget";
 import { call } from "../service/client";
 import { useText } from "../strings/text";
-import { forgetDevice } from "../offline/forget";
+import styles from "./AccountMenu.module.css";
 
 const schemes = ["auto", "light", "dark"] as const satisfies readonly MantineColorScheme[];
 
-const SchemeItems = () => {
+const SchemeChoice = () => {
   const t = useText();
   const { colorScheme, setColorScheme } = useMantineColorScheme();
   return (
-    <>
-      <Menu.Label>{t("app.scheme")}</Menu.Label>
+    <fieldset className={styles.schemes}>
+      <legend>{t("app.scheme")}</legend>
       {schemes.map((scheme) => (
-        <Menu.Item
-          key={scheme}
-          onClick={() => setColorScheme(scheme)}
-          rightSection={colorScheme === scheme ? <IconCheck size={16} aria-hidden="true" /> : null}
-          aria-current={colorScheme === scheme}
-        >
+        <label key={scheme}>
+          <input
+            type="radio"
+            name="color-scheme"
+            checked={colorScheme === scheme}
+            onChange={() => setColorScheme(scheme)}
+          />
           {t(`app.scheme.${scheme}`)}
-        </Menu.Item>
+        </label>
       ))}
-    </>
+    </fieldset>
   );
 };
 
+/** The browser's own popover: it opens on the top layer, closes on Escape and on a click beside it. */
 export const AccountMenu = ({ account }: { readonly account: Account | null }) => {
   const t = useText();
   const queries = useQueryClient();
   const navigate = useNavigate();
+  const panel = useRef<HTMLDivElement>(null);
+  const close = (): void => panel.current?.hidePopover();
   const leave = async (): Promise<void> => {
+    close();
     await call("sessions.end");
     await forgetDevice();
     queries.clear();
     await navigate({ to: "/sign-in" });
   };
   return (
-    <Menu position="bottom-end" width={240} keepMounted={false}>
-      <Menu.Target>
-        <Button
-          variant="subtle"
-          color="gray"
-          rightSection={<IconChevronDown size={16} aria-hidden="true" />}
-          style={{ color: "var(--ink-2)" }}
-        >
-          {account ? account.name : t("app.scheme")}
-        </Button>
-      </Menu.Target>
-      <Menu.Dropdown>
+    <div className={styles.menu}>
+      <button type="button" className={styles.opener} popoverTarget="account-menu">
+        {account ? account.name : t("app.scheme")}
+      </button>
+      <div id="account-menu" popover="auto" ref={panel} className={styles.panel}>
         {account && (
           <>
-            <Menu.Label>{account.email}</Menu.Label>
-            <Menu.Item component={Link} to="/organization">
+            <p className={styles.email}>{account.email}</p>
+            <Link to="/handbook" onClick={close}>
+              {t("nav.handbook")}
+            </Link>
+            <Link to="/organization" onClick={close}>
               {t("nav.organization")}
-            </Menu.Item>
-            <Menu.Item component={Link} to="/sessions">
+            </Link>
+            <Link to="/sessions" onClick={close}>
               {t("nav.sessions")}
-            </Menu.Item>
+            </Link>
           </>
         )}
-        <SchemeItems />
+        <SchemeChoice />
         {account && (
-          <>
-            <Menu.Divider />
-            <Menu.Item onClick={() => void leave()}>{t("nav.sign-out")}</Menu.Item>
-          </>
+          <button type="button" className={styles.leave} onClick={() => void leave()}>
+            {t("nav.sign-out")}
+          </button>
         )}
-      </Menu.Dropdown>
-    </Menu>
+      </div>
+    </div>
   );
 };

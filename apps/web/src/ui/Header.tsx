@@ -29,7 +29,9 @@ export const Header = () => {
           {(buys || inspects) && <Link to="/orders">{t("nav.orders")}</Link>}
           {(buys || deals) && <Link to="/released">{t("nav.released")}</Link>}
           {(buys || deals) && <Link to="/decisions">{t("nav.decisions")}</Link>}
-          <Link to="/handbook">{t("nav.handbook")}</Link>
+          <Link to="/handbook" className={styles.wideOnly}>
+            {t("nav.handbook")}
+          </Link>
         </nav>
       )}
       <AccountMenu account={account} />

@@ -14,7 +14,7 @@ import { ChooseBar } from "../disputes/ChooseBar";
 import { useCarName } from "../vehicles/CarName";
 import styles from "./ComparisonPage.module.css";
 import { ComparisonView } from "./ComparisonView";
-import type { ComparisonSearch } from "./filters";
+import type { ComparisonSearch } from "./search";
 import type { ComparisonSource } from "./model";
 import { useComparisonSource } from "./use-source";
 

@@ -8,8 +8,9 @@ import { Checks } from "./Checks";
 import styles from "./ComparisonView.module.css";
 import { FacingPages, type Choosing } from "./FacingPages";
 import { Filters } from "./Filters";
-import { isFiltered, visibleRows, type ComparisonSearch } from "./filters";
+import { isFiltered, visibleRows } from "./filters";
 import { comparisonRows, type ComparisonSource } from "./model";
+import type { ComparisonSearch } from "./search";
 import { CarPlan } from "./plan/CarPlan";
 import { Tally } from "./Tally";
 import { WholeReport } from "./whole/WholeReport";
@@ -111,6 +112,7 @@ export const ComparisonView = ({ source, search, onSearch, choosing, before }: P
             ) : (
               <FacingPages
                 rows={shown}
+                all={rows}
                 source={source}
                 order={search.order ?? "pressing"}
                 open={search.open}

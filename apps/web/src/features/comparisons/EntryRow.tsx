@@ -1,5 +1,4 @@
 import { Checkbox } from "@mantine/core";
-import { IconScaleOutline } from "@tabler/icons-react";
 import { memo } from "react";
 import { OutcomeSign } from "../../ui/OutcomeSign";
 import { useText } from "../../strings/text";
@@ -24,7 +23,13 @@ export const EntryRow = memo(({ row, source, open, onToggle, chosen, onChoose }:
   const { entry } = row;
   const contradicted = entry.standing === "contradicted-by-figures";
   return (
-    <li className={styles.row} data-outcome={entry.outcome} data-open={open} id={`entry-${row.at}`}>
+    <li
+      className={styles.row}
+      data-outcome={entry.outcome}
+      data-open={open}
+      data-choosing={onChoose !== undefined}
+      id={`entry-${row.at}`}
+    >
       <div className={styles.line}>
         <div className={styles.name}>
           <h4>
@@ -49,12 +54,7 @@ export const EntryRow = memo(({ row, source, open, onToggle, chosen, onChoose }:
         <div className={styles.spine}>
           <OutcomeSign outcome={entry.outcome} />
           <span className={styles.word}>{t(`outcome.${entry.outcome}`)}</span>
-          {contradicted && (
-            <span className={styles.contradicted}>
-              <IconScaleOutline size={13} aria-hidden="true" />
-              {t("entry.contradicted")}
-            </span>
-          )}
+          {contradicted && <span className={styles.contradicted}>{t("entry.contradicted")}</span>}
         </div>
         <div className={styles.found}>
           <SideAnswer side="b" row={row} source={source} />

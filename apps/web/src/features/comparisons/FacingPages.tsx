@@ -14,6 +14,7 @@ export interface Choosing {
 
 interface Props {
   readonly rows: readonly Row[];
+  readonly all: readonly Row[];
   readonly source: ComparisonSource;
   readonly order: "pressing" | "sheet";
   readonly open: number | undefined;
@@ -28,7 +29,7 @@ interface BlockProps extends Omit<Props, "order"> {
   readonly section?: string;
 }
 
-const Block = ({ rows, title, number, hint, section, source, open, onToggle, choosing }: BlockProps) => {
+const Block = ({ rows, all, title, number, hint, section, source, open, onToggle, choosing }: BlockProps) => {
   const t = useText();
   return (
     <section className={styles.block} id={section === undefined ? undefined : `section-${section}`}>
@@ -39,7 +40,7 @@ const Block = ({ rows, title, number, hint, section, source, open, onToggle, cho
         </h3>
         <p>{hint ?? t("facing.lines", { count: rows.length })}</p>
       </header>
-      {section !== undefined && <SectionPictures section={section} rows={rows} source={source} />}
+      {section !== undefined && <SectionPictures section={section} all={all} source={source} />}
       <ol className={styles.rows}>
         {rows.map((row) => (
           <EntryRow

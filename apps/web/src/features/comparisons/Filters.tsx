@@ -1,11 +1,13 @@
 import { Button, CloseButton, NativeSelect, SegmentedControl, TextInput } from "@mantine/core";
 import { useDebouncedCallback } from "@mantine/hooks";
 import { IconSearch } from "@tabler/icons-react";
-import { Standing } from "@evenhand/shared/outcome";
-import { Consequence, type Section } from "@evenhand/shared/sheet";
+import type { Section } from "@evenhand/shared/sheet";
 import { useState } from "react";
 import { useText } from "../../strings/text";
-import { isFiltered, type ComparisonSearch } from "./filters";
+import { isFiltered } from "./filters";
+import type { ComparisonSearch } from "./search";
+import { consequences, oneOf, standings } from "./terms";
+import { capital } from "../sheets/sheet-index";
 import styles from "./Filters.module.css";
 
 interface Props {
@@ -51,8 +53,6 @@ const WordSearch = ({
   );
 };
 
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
-
 /** What to show and in which order. */
 export const Filters = ({ search, sections, shown, total, onChange, onClear }: Props) => {
   const t = useText();
@@ -85,21 +85,19 @@ export const Filters = ({ search, sections, shown, total, onChange, onClear }: P
         <NativeSelect
           label={t("filter.consequence")}
           value={search.consequence ?? ""}
-          onChange={(event) =>
-            onChange({ consequence: Consequence.safeParse(event.currentTarget.value).data })
-          }
+          onChange={(event) => onChange({ consequence: oneOf(consequences, event.currentTarget.value) })}
           data={[
             { value: "", label: t("filter.all") },
-            ...Consequence.options.map((one) => ({ value: one, label: t(`consequence.${one}`) })),
+            ...consequences.map((one) => ({ value: one, label: t(`consequence.${one}`) })),
           ]}
         />
         <NativeSelect
           label={t("filter.standing")}
           value={search.standing ?? ""}
-          onChange={(event) => onChange({ standing: Standing.safeParse(event.currentTarget.value).data })}
+          onChange={(event) => onChange({ standing: oneOf(standings, event.currentTarget.value) })}
           data={[
             { value: "", label: t("filter.all") },
-            ...Standing.options.map((one) => ({ value: one, label: t(`standing.${one}`) })),
+            ...standings.map((one) => ({ value: one, label: t(`standing.${one}`) })),
           ]}
         />
       </div>

@@ -10,7 +10,16 @@ const CallCell = ({ call }: { readonly call: Call | null }) => {
   const t = useText();
   const intl = useIntl();
   if (!call) return <td className={styles.none}>{t("limit.none")}</td>;
-  const probability = intl.formatNumber(call.probability, { style: "percent", maximumFractionDigits: 0 });
+  const share = (value: number): string =>
+    intl.formatNumber(value, { style: "percent", maximumFractionDigits: 0 });
+  const { probability: p } = call;
+  // Never a hundred and never nothing: no reading makes sure.
+  const probability =
+    p > 0.99
+      ? t("limit.over", { share: share(0.99) })
+      : p < 0.01
+        ? t("limit.under", { share: share(0.01) })
+        : share(p);
   return (
     <td>
       <strong>{t(`limit.plain.${call.plain}`)}</strong>

@@ -5,12 +5,14 @@ import styles from "./SectionPictures.module.css";
 
 interface Props {
   readonly section: string;
-  readonly rows: readonly Row[];
+  /** Every line, also what a filter hides: a picture with holes would mislead. */
+  readonly all: readonly Row[];
   readonly source: ComparisonSource;
 }
 
 /** Pictures that belong to a whole section: the cylinders as bars, the paint as a map. */
-export const SectionPictures = ({ rows, source }: Props) => {
+export const SectionPictures = ({ section, all, source }: Props) => {
+  const rows = all.filter((row) => row.section?.id === section);
   const cylinders = cylinderGroups(rows, source);
   const paint = paintRows(rows);
   if (cylinders.length === 0 && paint.length === 0) return null;

@@ -35,8 +35,10 @@ export const sideWords = (context: AnswerContext, row: Row, side: Side): AnswerW
   }
   const fault = faultAt(row, side);
   if (fault) return { text: faultText(context, fault) };
-  const whole = answerWords(context, finding.answer);
-  return whole.text === "" ? { text: "—", faint: true } : { ...whole, faint: true };
+  const { denied } = finding.answer;
+  if (denied === "all") return { text: denialText(context, "all") };
+  if (denied.includes(atom.kind)) return { text: denialText(context, atom.kind) };
+  return { text: "—", faint: true };
 };
 
 const scalesOf = (source: ComparisonSource, side: Side): readonly GradeScale[] => source[side].scales;

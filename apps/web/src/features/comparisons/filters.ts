@@ -1,21 +1,5 @@
-import { Outcome, Standing } from "@evenhand/shared/outcome";
-import { Consequence } from "@evenhand/shared/sheet";
-import { z } from "zod";
 import type { Row } from "./model";
-
-/** The state of the page lies in its address, so that a view of it can be sent to somebody. */
-export const ComparisonSearch = z.object({
-  view: z.enum(["items", "whole", "checks"]).optional().catch(undefined),
-  order: z.enum(["pressing", "sheet"]).optional().catch(undefined),
-  outcome: z.array(Outcome).optional().catch(undefined),
-  standing: Standing.optional().catch(undefined),
-  consequence: Consequence.optional().catch(undefined),
-  section: z.string().optional().catch(undefined),
-  station: z.string().optional().catch(undefined),
-  q: z.string().optional().catch(undefined),
-  open: z.number().int().optional().catch(undefined),
-});
-export type ComparisonSearch = z.infer<typeof ComparisonSearch>;
+import type { ComparisonSearch } from "./search";
 
 const matchesWords = (row: Row, q: string): boolean =>
   q

@@ -3,6 +3,7 @@ import type { DecisionRequest, SummarySeen } from "@evenhand/shared/http/summari
 import type { Summary, SummaryItem } from "@evenhand/shared/summary";
 import { useMutation, useQueryClient } from "@tanstack/react-query";
 import { useState, type FormEvent } from "react";
+import { useIntl } from "react-intl";
 import { call } from "../../service/client";
 import { useText } from "../../strings/text";
 import { Panel } from "../../ui/Page";
@@ -23,39 +24,69 @@ const kinds = ["approve", "counter", "decline"] as const satisfies readonly Kind
 /** The service asks for as many. */
 const fewestLetters = 10;
 
-/** One acknowledgement a place, however many lines it has. */
-const placesOf = (items: readonly SummaryItem[]): readonly SummaryItem[] => [
-  ...new Map(items.map((one) => [placeKey(one.item, one.position), one])).values(),
-];
-
-interface SafetyProps {
-  readonly items: readonly SummaryItem[];
-  readonly words: Readonly<Record<string, string>>;
-  readonly onWords: (key: string, words: string) => void;
+interface SafetyGroup {
+  readonly item: string;
+  /** Each place once, however many lines it has. */
+  readonly places: readonly SummaryItem[];
 }
 
-const Safety = ({ items, words, onWords }: SafetyProps) => {
+/** The places of one item are answered for together; the words go with each of them. */
+const groupsOf = (items: readonly SummaryItem[]): readonly SafetyGroup[] => {
+  const groups = new Map<string, Map<string, SummaryItem>>();
+  for (const one of items) {
+    const places = groups.get(one.item) ?? new Map<string, SummaryItem>();
+    groups.set(one.item, places.set(placeKey(one.item, one.position), one));
+  }
+  return [...groups].map(([item, places]) => ({ item, places: [...places.values()] }));
+};
+
+const isEnough = (words: string | undefined): boolean => (words ?? "").trim().length >= fewestLetters;
+
+const acknowledgementsOf = (
+  groups: readonly SafetyGroup[],
+  words: Readonly<Record<string, string>>,
+): DecisionRequest["acknowledgements"] =>
+  groups
+    .filter(({ item }) => isEnough(words[item]))
+    .flatMap(({ item, places }) =>
+      places.map(({ position }) => ({ item, position, words: (words[item] ?? "").trim() })),
+    );
+
+interface SafetyProps {
+  readonly groups: readonly SafetyGroup[];
+  readonly words: Readonly<Record<string, string>>;
+  readonly onWords: (item: string, words: string) => void;
+}
+
+const Safety = ({ groups, words, onWords }: SafetyProps) => {
   const t = useText();
+  const intl = useIntl();
   const nameOf = useItemWords();
+  const placesOf = ({ places }: SafetyGroup): string =>
+    intl.formatList(
+      places.map((one) => {
+        const place = nameOf.position(one);
+        const outcome = t(`outcome.${one.outcome}`);
+        return place === "" ? outcome : t("decide.safety.place", { place, outcome });
+      }),
+      { type: "unit" },
+    );
   return (
     <fieldset className={styles.safety}>
-      <legend>{t("decide.safety", { count: items.length })}</legend>
+      <legend>{t("decide.safety", { count: groups.length })}</legend>
       <p className={styles.note}>{t("decide.safety.hint")}</p>
-      {items.map((one) => {
-        const key = placeKey(one.item, one.position);
-        return (
-          <Textarea
-            key={key}
-            size="md"
-            autosize
-            minRows={1}
-            label={nameOf(one)}
-            description={`${t(`outcome.${one.outcome}`)} · ${t(`standing.${one.standing}`)}`}
-            value={words[key] ?? ""}
-            onChange={(event) => onWords(key, event.currentTarget.value)}
-          />
-        );
-      })}
+      {groups.map((group) => (
+        <Textarea
+          key={group.item}
+          size="md"
+          autosize
+          minRows={1}
+          label={nameOf({ item: group.item, position: "" })}
+          description={placesOf(group)}
+          value={words[group.item] ?? ""}
+          onChange={(event) => onWords(group.item, event.currentTarget.value)}
+        />
+      ))}
     </fieldset>
   );
 };
@@ -69,7 +100,7 @@ export const Decide = ({ summary, seen }: Props) => {
   const [price, setPrice] = useState("");
   const [conditions, setConditions] = useState("");
   const [understood, setUnderstood] = useState(false);
-  const safety = placesOf(summary.openSafety);
+  const safety = groupsOf(summary.openSafety);
   const decide = useMutation({
     mutationFn: (decision: Kind) => {
       const money = decision === "counter" ? parseMoney(price, "USD") : null;
@@ -79,16 +110,7 @@ export const Decide = ({ summary, seen }: Props) => {
         body: {
           decision,
           hash: seen.hash,
-          acknowledgements:
-            decision === "decline"
-              ? []
-              : safety
-                  .map(({ item, position }) => ({
-                    item,
-                    position,
-                    words: (words[placeKey(item, position)] ?? "").trim(),
-                  }))
-                  .filter((one) => one.words.length >= fewestLetters),
+          acknowledgements: decision === "decline" ? [] : acknowledgementsOf(safety, words),
           ...(money === null ? {} : { price: money }),
           ...(text === "" ? {} : { conditions: text }),
         },
@@ -96,9 +118,7 @@ export const Decide = ({ summary, seen }: Props) => {
     },
     onSettled: () => queries.invalidateQueries(),
   });
-  const unacknowledged = safety.filter(
-    ({ item, position }) => (words[placeKey(item, position)] ?? "").trim().length < fewestLetters,
-  ).length;
+  const unacknowledged = safety.filter(({ item }) => !isEnough(words[item])).length;
   const ready =
     (kind === "approve" && unacknowledged === 0 && understood) ||
     (kind === "counter" && (parseMoney(price, "USD") !== null || conditions.trim() !== "")) ||
@@ -125,9 +145,9 @@ export const Decide = ({ summary, seen }: Props) => {
           />
           {kind === "approve" && safety.length > 0 && (
             <Safety
-              items={safety}
+              groups={safety}
               words={words}
-              onWords={(key, text) => setWords({ ...words, [key]: text })}
+              onWords={(item, text) => setWords({ ...words, [item]: text })}
             />
           )}
           {kind === "counter" && (

@@ -1,10 +1,12 @@
-import { Standing } from "@evenhand/shared/outcome";
 import type { Summary, SummaryItem } from "@evenhand/shared/summary";
+import { Button } from "@mantine/core";
+import { useState } from "react";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import { OutcomeSign } from "../../ui/OutcomeSign";
 import { moneyText } from "../../ui/money";
 import { Empty, Facts, Panel, Tag } from "../../ui/Page";
+import { standings as standingOrder } from "../comparisons/terms";
 import { useItemWords } from "./item-words";
 import styles from "./Summary.module.css";
 
@@ -27,7 +29,7 @@ export const Standings = ({ summary }: Props) => {
       })}
     >
       <dl className={styles.standings}>
-        {Standing.options.map((standing) => (
+        {standingOrder.map((standing) => (
           <div key={standing}>
             <dt>{t(`standing.${standing}`)}</dt>
             <dd>{standings[standing] ?? 0}</dd>
@@ -38,24 +40,37 @@ export const Standings = ({ summary }: Props) => {
   );
 };
 
+/** The most pressing in sight; the rest a press away, and all of them on paper. */
+const atFirst = 12;
+
 const Items = ({ items }: { readonly items: readonly SummaryItem[] }) => {
   const t = useText();
   const words = useItemWords();
+  const [all, setAll] = useState(false);
   return (
-    <ol className={styles.items}>
-      {items.map((one) => (
-        <li key={one.entry}>
-          <OutcomeSign outcome={one.outcome} size={30} />
-          <span>
-            <strong>{words(one)}</strong>
-            <span className={styles.note}>
-              {t(`outcome.${one.outcome}`)} · {t(`standing.${one.standing}`)}
+    <>
+      <ol className={styles.items}>
+        {items.map((one, at) => (
+          <li key={one.entry} data-folded={!all && at >= atFirst}>
+            <OutcomeSign outcome={one.outcome} size={30} />
+            <span>
+              <strong>{words(one)}</strong>
+              <span className={styles.note}>
+                {t(`outcome.${one.outcome}`)} · {t(`standing.${one.standing}`)}
+              </span>
             </span>
-          </span>
-          <Tag>{t(`consequence.${one.consequence}`)}</Tag>
-        </li>
-      ))}
-    </ol>
+            <Tag>{t(`consequence.${one.consequence}`)}</Tag>
+          </li>
+        ))}
+      </ol>
+      {!all && items.length > atFirst && (
+        <div className="no-print">
+          <Button variant="default" onClick={() => setAll(true)}>
+            {t("summary.all", { count: items.length })}
+          </Button>
+        </div>
+      )}
+    </>
   );
 };
 

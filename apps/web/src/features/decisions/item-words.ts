@@ -1,19 +1,28 @@
 import { useQuery } from "@tanstack/react-query";
 import { sheetQuery } from "../sheets/load-sheet";
-import { positionWords } from "../sheets/sheet-index";
+import { capital, positionWords } from "../sheets/sheet-index";
 
 export interface Placed {
   readonly item: string;
   readonly position: string;
 }
 
+interface ItemWords {
+  (placed: Placed): string;
+  /** The position alone. */
+  readonly position: (placed: Placed) => string;
+}
+
 /** Items by name; a summary holds their ids only. */
-export const useItemWords = (): ((placed: Placed) => string) => {
+export const useItemWords = (): ItemWords => {
   const index = useQuery(sheetQuery("evenhand", 1)).data;
-  return ({ item, position }) => {
-    const known = index?.items.get(item);
-    const words = [known?.words.american ?? item, index ? positionWords(index, known, position) : position];
-    const text = words.filter((part) => part !== "").join(", ");
-    return text.charAt(0).toUpperCase() + text.slice(1);
-  };
+  const position = ({ item, position: at }: Placed): string =>
+    index ? positionWords(index, index.items.get(item), at) : at;
+  const whole = (placed: Placed): string =>
+    capital(
+      [index?.items.get(placed.item)?.words.american ?? placed.item, position(placed)]
+        .filter((part) => part !== "")
+        .join(", "),
+    );
+  return Object.assign(whole, { position });
 };

@@ -20,18 +20,22 @@ export const ChooseBar = ({ choosing }: { readonly choosing: ReturnType<typeof u
     );
   }
   return (
-    <div className={styles.bar}>
-      <p>{t("release.intro")}</p>
-      {send.error !== null && <ProblemNotice error={send.error} />}
-      <div className={styles.barEnd}>
-        <output>{t("release.count", { count })}</output>
-        <Button variant="subtle" onClick={stop}>
-          {t("release.cancel")}
-        </Button>
-        <Button disabled={count === 0} loading={send.isPending} onClick={() => send.mutate()}>
-          {t("release.send")}
-        </Button>
+    <>
+      <Notice kind="note">
+        <p>{t("release.intro")}</p>
+      </Notice>
+      <div className={`${styles.bar} no-print`}>
+        {send.error !== null && <ProblemNotice error={send.error} />}
+        <div className={styles.barEnd}>
+          <output>{t("release.count", { count })}</output>
+          <Button variant="default" onClick={stop}>
+            {t("release.cancel")}
+          </Button>
+          <Button disabled={count === 0} loading={send.isPending} onClick={() => send.mutate()}>
+            {t("release.send")}
+          </Button>
+        </div>
       </div>
-    </div>
+    </>
   );
 };

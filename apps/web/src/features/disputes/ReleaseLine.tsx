@@ -7,7 +7,7 @@ import { Line } from "../../ui/List";
 import { OutcomeSign } from "../../ui/OutcomeSign";
 import { Tag } from "../../ui/Page";
 import { sheetQuery } from "../sheets/load-sheet";
-import { positionWords } from "../sheets/sheet-index";
+import { capital, positionWords } from "../sheets/sheet-index";
 
 /** The sheet that releases are worded by; a release names items only. */
 export const useReleaseWords = () => {
@@ -17,7 +17,7 @@ export const useReleaseWords = () => {
     const words = index
       ? [item?.words.american ?? release.entry.item, positionWords(index, item, release.entry.position)]
       : [release.entry.item];
-    return words.filter((part) => part !== "").join(", ");
+    return capital(words.filter((part) => part !== "").join(", "));
   };
 };
 

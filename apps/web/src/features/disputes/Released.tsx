@@ -17,7 +17,7 @@ export const Released = () => {
   const releases = useInfiniteQuery(releasedQuery({ vehicle }));
   return (
     <Page
-      title={t("nav.released")}
+      title={t("released.title")}
       over={
         vehicle === undefined ? undefined : (
           <Link to="/cars/$vehicle" params={{ vehicle }}>

@@ -43,6 +43,7 @@ const Conditions = ({ index, item, grounds, onChange }: Props) => {
     if (kind?.ask === "text") {
       return (
         <TextInput
+          size="md"
           key={id}
           label={label}
           defaultValue={typeof value === "string" ? value : ""}
@@ -52,6 +53,7 @@ const Conditions = ({ index, item, grounds, onChange }: Props) => {
     }
     return (
       <NativeSelect
+        size="md"
         key={id}
         label={label}
         value={typeof value === "boolean" ? String(value) : ""}
@@ -77,6 +79,7 @@ export const Grounds = (props: Props) => {
     <div className={styles.grounds}>
       {readable && (
         <NativeSelect
+          size="md"
           label={t("facts.instrument")}
           value={grounds.instrument ?? ""}
           data={[
@@ -90,12 +93,14 @@ export const Grounds = (props: Props) => {
         />
       )}
       <NativeSelect
+        size="md"
         label={t("facts.firmness")}
         value={grounds.firmness}
         data={Firmness.options.map((one) => ({ value: one, label: t(`firmness.${one}`) }))}
         onChange={(event) => onChange({ firmness: Firmness.parse(event.currentTarget.value) })}
       />
       <NativeSelect
+        size="md"
         label={t("facts.basis")}
         value={grounds.basis}
         data={Basis.options.map((one) => ({ value: one, label: t(`basis.${one}`) }))}
@@ -103,6 +108,7 @@ export const Grounds = (props: Props) => {
       />
       <Conditions {...props} />
       <Textarea
+        size="md"
         className={styles.note}
         label={t("facts.note")}
         autosize

@@ -1,9 +1,14 @@
-import { z } from "zod";
+import { text, type RawSearch } from "../../service/search";
 
 /** Where the person is on the sheet, in the address. */
-export const SheetSearch = z.object({
-  section: z.string().optional().catch(undefined),
-  items: z.enum(["core", "open"]).optional().catch(undefined),
-  open: z.string().optional().catch(undefined),
+export interface SheetSearch {
+  readonly section?: string;
+  readonly items?: "core" | "open";
+  readonly open?: string;
+}
+
+export const sheetSearch = (raw: RawSearch): SheetSearch => ({
+  section: text(raw["section"]),
+  items: raw["items"] === "core" || raw["items"] === "open" ? raw["items"] : undefined,
+  open: text(raw["open"]),
 });
-export type SheetSearch = z.infer<typeof SheetSearch>;

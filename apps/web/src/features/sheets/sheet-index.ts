@@ -73,3 +73,6 @@ export const positionStation = (
 /** Every word by which a thing may be looked for: American, British and whatever else people call it. */
 export const searchWords = (words: Words | undefined): string =>
   words ? [words.american, words.british ?? "", ...words.synonyms].join(" ").toLowerCase() : "";
+
+/** The sheet's words are in lower case; a line of its own begins with a capital. */
+export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

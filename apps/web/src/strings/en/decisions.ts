@@ -1,5 +1,6 @@
 /** Released items, summaries and decisions. */
 export const decisions = {
+  "released.title": "Released items",
   "released.what.dealer":
     "A buyer asks you about these items. Accept what was found, or contest it and say why. Nothing else of the inspection is shown to you.",
   "released.what.buyer": "What you laid before the dealer, and what they answered.",
@@ -28,6 +29,7 @@ export const decisions = {
   "summary.standings": "How the lines stand",
   "summary.coverage": "Seen: {seen} of {stated} stated, and {all} of {sheet} on the sheet for this car.",
   "summary.in-doubt": "Differs, in doubt, not mentioned or contradicted ({count})",
+  "summary.all": "Show all {count}",
   "summary.in-doubt.hint": "Most pressing first.",
   "summary.in-doubt.none": "Nothing differs and nothing is in doubt.",
   "summary.unseen": "Safety and structure nobody saw ({count})",
@@ -71,6 +73,7 @@ export const decisions = {
   "decide.decline": "Decline",
   "decide.decline.hint": "You leave it. It costs you nothing here.",
   "decide.safety": "{count, plural, one {One open safety item} other {# open safety items}}",
+  "decide.safety.place": "{place} ({outcome})",
   "decide.safety.hint":
     "Say of each, in your own words, what you know and what you will do about it before the car is driven.",
   "decide.safety.left":

@@ -29,6 +29,8 @@ export const figures = {
   "limit.call.meets": "meets it, probability {probability}",
   "limit.call.marginal": "marginal, probability {probability}",
   "limit.call.fails": "fails it, probability of meeting {probability}",
+  "limit.over": "over {share}",
+  "limit.under": "under {share}",
   "limit.law": "Local inspection law decides. Equality passes.",
   "settle.none": "No number of further readings with these instruments would settle this.",
   "settle.found":
@@ -68,6 +70,7 @@ export const figures = {
   "whole.shift": "Shift of readings",
   "whole.shift.hint": "Hodges–Lehmann, as a share of δ, toward the statement’s advantage",
   "whole.sign": "Sign test over the graded items that part: p = {p}.",
+  "whole.sign.small": "Sign test over the graded items that part: p is under 0.001.",
   "whole.sign.none": "No graded items part, so there is no sign test.",
   "softness.title": "How soft the statement is",
   "softness.hint":

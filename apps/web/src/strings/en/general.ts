@@ -13,7 +13,7 @@ export const general = {
     "Evenhand gives no roadworthiness certificate, no valuation, no legal advice and no contract of sale.",
   "nav.cars": "Cars",
   "nav.orders": "Orders",
-  "nav.released": "Released items",
+  "nav.released": "Released",
   "nav.decisions": "Decisions",
   "nav.organization": "Organization",
   "nav.handbook": "Handbook",

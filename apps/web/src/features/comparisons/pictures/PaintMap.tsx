@@ -20,6 +20,11 @@ const inMicrometers = (finding: Finding | null, row: Row): number | null => {
   return mean === null || !row.item?.reading ? null : convert(mean, row.item.reading.unit, "um");
 };
 
+/** Panels drawn, dashed, also where nobody read them. */
+const everyCar = new Set(
+  Object.keys(panelShapes).filter((position) => !/rear-door|tailgate|trunk/.test(position)),
+);
+
 interface MapProps {
   readonly label: string;
   readonly side: "a" | "b";
@@ -30,6 +35,9 @@ const OneMap = ({ label, side, rows }: MapProps) => {
   const t = useText();
   const intl = useIntl();
   const read = rows.map((row) => ({ row, thickness: inMicrometers(row[side], row) }));
+  const unread = Object.entries(panelShapes).filter(
+    ([position]) => everyCar.has(position) && !rows.some(({ entry }) => entry.position === position),
+  );
   const text = (thickness: number): string => intl.formatNumber(thickness, { maximumFractionDigits: 0 });
   const described = read.map(({ row, thickness }) =>
     t("paint.panel", {
@@ -40,6 +48,11 @@ const OneMap = ({ label, side, rows }: MapProps) => {
   return (
     <figure className={styles.map}>
       <svg viewBox="0 0 190 300" role="img" aria-label={`${label}: ${described.join("; ")}`}>
+        {unread.map(([position, [x, y, width, height]]) => (
+          <g key={position} data-band="none" className={styles.panel}>
+            <rect x={x} y={y} width={width} height={height} rx={5} />
+          </g>
+        ))}
         {read.map(({ row, thickness }) => {
           const shape = panelShapes[row.entry.position];
           if (!shape) return null;

@@ -3,7 +3,7 @@ import type { Station } from "@evenhand/shared/sheet";
 import { useIntl } from "react-intl";
 import { useText } from "../../../strings/text";
 import type { Row } from "../model";
-import { outcomeOrder } from "../outcome-order";
+import { outcomeOrder } from "../terms";
 import { OutsideDrawing, UnderneathDrawing } from "./CarOutline";
 import styles from "./CarPlan.module.css";
 import { stationPlace } from "./stations";

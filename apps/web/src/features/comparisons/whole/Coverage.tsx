@@ -2,6 +2,7 @@ import type { Comparison } from "@evenhand/shared/comparison";
 import type { z } from "zod";
 import type { CoverageRow } from "@evenhand/shared/comparison";
 import { useText } from "../../../strings/text";
+import { consequences, oneOf } from "../terms";
 import styles from "./Whole.module.css";
 
 type Covered = z.infer<typeof CoverageRow>;
@@ -63,13 +64,11 @@ interface Props {
   readonly sectionName: (id: string) => string;
 }
 
-const consequences = ["safety", "identity", "structure", "mechanical", "appearance", "papers"] as const;
-
 /** How much was looked at, with both denominators: of what was stated, and of what the sheet holds for this car. */
 export const Coverage = ({ coverage, sectionName }: Props) => {
   const t = useText();
   const consequenceName = (id: string): string => {
-    const known = consequences.find((one) => one === id);
+    const known = oneOf(consequences, id);
     return known ? t(`consequence.${known}`) : id;
   };
   return (

@@ -1,6 +1,7 @@
 import { useIntl } from "react-intl";
 import { useText } from "../../../strings/text";
 import { Empty, Panel } from "../../../ui/Page";
+import { capital } from "../../sheets/sheet-index";
 import type { ComparisonSource, Row } from "../model";
 import { Coverage } from "./Coverage";
 import { StatisticRow } from "./StatisticRow";
@@ -28,7 +29,7 @@ const Unseen = ({ rows, onOpen }: Pick<Props, "rows" | "onOpen">) => {
           {grave.map((row) => (
             <li key={row.at}>
               <button type="button" onClick={() => onOpen(row.at)}>
-                {[row.name, row.place].filter((part) => part !== "").join(", ")}
+                {capital([row.name, row.place].filter((part) => part !== "").join(", "))}
               </button>
               <span>
                 {t(`consequence.${row.entry.consequence}`)}
@@ -44,74 +45,81 @@ const Unseen = ({ rows, onOpen }: Pick<Props, "rows" | "onOpen">) => {
   );
 };
 
-const Agreement = ({ source }: Pick<Props, "source">) => {
+const Leaning = ({ source }: Pick<Props, "source">) => {
   const t = useText();
   const intl = useIntl();
-  const { agreement, bias } = source.comparison;
+  const { bias } = source.comparison;
   const p = bias.signTestP;
   return (
-    <>
-      <Panel title={t("whole.agreement")} hint={t("whole.agreement.hint", { n: agreement.n })}>
-        <table className={styles.statistics}>
-          <tbody>
-            <StatisticRow
-              name={t("whole.observed")}
-              hint={t("whole.observed.hint")}
-              statistic={agreement.observed}
-              range={[0, 1]}
-              unit="share"
-            />
-            <StatisticRow
-              name={t("whole.kappa-linear")}
-              hint={t("whole.kappa.hint")}
-              statistic={agreement.kappaLinear}
-              range={[-1, 1]}
-            />
-            <StatisticRow
-              name={t("whole.kappa-quadratic")}
-              hint={t("whole.kappa.hint")}
-              statistic={agreement.kappaQuadratic}
-              range={[-1, 1]}
-            />
-            <StatisticRow
-              name={t("whole.gwet")}
-              hint={t("whole.gwet.hint")}
-              statistic={agreement.gwetAC2}
-              range={[-1, 1]}
-            />
-            <StatisticRow
-              name={t("whole.alpha")}
-              hint={t("whole.alpha.hint")}
-              statistic={agreement.krippendorffAlpha}
-              range={[-1, 1]}
-            />
-          </tbody>
-        </table>
-      </Panel>
-      <Panel title={t("whole.bias")} hint={t("whole.bias.hint")}>
-        <table className={styles.statistics}>
-          <tbody>
-            <StatisticRow
-              name={t("whole.steps")}
-              hint={t("whole.steps.hint")}
-              statistic={bias.meanStep}
-              range={[-2, 2]}
-            />
-            <StatisticRow
-              name={t("whole.shift")}
-              hint={t("whole.shift.hint")}
-              statistic={bias.shift}
-              range={[-2, 2]}
-            />
-          </tbody>
-        </table>
-        <p className={styles.line}>
-          {p === null
-            ? t("whole.sign.none")
-            : t("whole.sign", { p: intl.formatNumber(p, { maximumSignificantDigits: 2 }) })}
-        </p>
-      </Panel>
-    </>
+    <Panel title={t("whole.bias")} hint={t("whole.bias.hint")}>
+      <table className={styles.statistics}>
+        <tbody>
+          <StatisticRow
+            name={t("whole.steps")}
+            hint={t("whole.steps.hint")}
+            statistic={bias.meanStep}
+            range={[-2, 2]}
+          />
+          <StatisticRow
+            name={t("whole.shift")}
+            hint={t("whole.shift.hint")}
+            statistic={bias.shift}
+            range={[-2, 2]}
+          />
+        </tbody>
+      </table>
+      <p className={styles.line}>
+        {p === null
+          ? t("whole.sign.none")
+          : t(p < 0.001 ? "whole.sign.small" : "whole.sign", {
+              p: intl.formatNumber(p, { maximumSignificantDigits: 2 }),
+            })}
+      </p>
+    </Panel>
+  );
+};
+
+const Agreement = ({ source }: Pick<Props, "source">) => {
+  const t = useText();
+  const { agreement } = source.comparison;
+  return (
+    <Panel title={t("whole.agreement")} hint={t("whole.agreement.hint", { n: agreement.n })}>
+      <table className={styles.statistics}>
+        <tbody>
+          <StatisticRow
+            name={t("whole.observed")}
+            hint={t("whole.observed.hint")}
+            statistic={agreement.observed}
+            range={[0, 1]}
+            unit="share"
+          />
+          <StatisticRow
+            name={t("whole.kappa-linear")}
+            hint={t("whole.kappa.hint")}
+            statistic={agreement.kappaLinear}
+            range={[-1, 1]}
+          />
+          <StatisticRow
+            name={t("whole.kappa-quadratic")}
+            hint={t("whole.kappa.hint")}
+            statistic={agreement.kappaQuadratic}
+            range={[-1, 1]}
+          />
+          <StatisticRow
+            name={t("whole.gwet")}
+            hint={t("whole.gwet.hint")}
+            statistic={agreement.gwetAC2}
+            range={[-1, 1]}
+          />
+          <StatisticRow
+            name={t("whole.alpha")}
+            hint={t("whole.alpha.hint")}
+            statistic={agreement.krippendorffAlpha}
+            range={[-1, 1]}
+          />
+        </tbody>
+      </table>
+    </Panel>
   );
 };
 
@@ -150,8 +158,11 @@ export const WholeReport = ({ source, rows, onOpen }: Props) => {
   const sectionName = (id: string): string => source.index.sections.get(id)?.words.american ?? id;
   return (
     <div className={styles.whole}>
-      <Unseen rows={rows} onOpen={onOpen} />
+      <div className={styles.wide}>
+        <Unseen rows={rows} onOpen={onOpen} />
+      </div>
       <Softness source={source} />
+      <Leaning source={source} />
       <div className={styles.wide}>
         <Panel title={t("coverage.title")} hint={t("coverage.hint")}>
           <Coverage coverage={source.comparison.coverage} sectionName={sectionName} />

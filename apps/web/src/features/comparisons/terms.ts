@@ -1,0 +1,41 @@
+import type { Outcome, Standing } from "@evenhand/shared/outcome";
+import type { Consequence } from "@evenhand/shared/sheet";
+
+// The terms as lists of their own: the contracts' schemas would bring the whole validator to the first page.
+
+/** From the most pressing to the least: the order of the counts and of the ink's weight. */
+export const outcomeOrder = [
+  "differ",
+  "unstated",
+  "doubtful",
+  "unseen",
+  "incomparable",
+  "consistent",
+  "agree",
+] as const satisfies readonly Outcome[];
+
+export const standings = [
+  "contradicted-by-figures",
+  "differs",
+  "not-mentioned",
+  "in-doubt",
+  "agreed-fault",
+  "unseen",
+  "not-comparable",
+  "too-coarse",
+  "not-contradicted",
+  "confirmed",
+] as const satisfies readonly Standing[];
+
+export const consequences = [
+  "safety",
+  "structure",
+  "identity",
+  "mechanical",
+  "appearance",
+  "papers",
+] as const satisfies readonly Consequence[];
+
+/** The term that was said, if it is one of them. */
+export const oneOf = <T extends string>(terms: readonly T[], said: unknown): T | undefined =>
+  terms.find((term) => term === said);
