@@ -10,7 +10,7 @@ async function must(title, code) {
 }
 
 const build = (title, folder) =>
-  must(title, runTool({ packageName: "vite", args: ["build", "--logLevel", "warn"], folder }));
+  must(title, runTool({ packageName: "vite", args: ["build", "--logLevel", "error"], folder }));
 
 const client = {
   name: "prisma-client",
