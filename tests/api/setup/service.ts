@@ -12,36 +12,56 @@ export type Service = {
   readonly app: NestFastifyApplication;
   readonly url: string;
   readonly databaseUrl: string;
+  readonly mailFolder: string;
 };
 
 export const testConfig = (databaseUrl: string, more: Readonly<Record<string, string>> = {}) =>
-  parseConfig({ DATABASE_URL: databaseUrl, LOG_LEVEL: "silent", JOBS: "off", DATABASE_POOL: "8", ...more });
+  parseConfig({
+    DATABASE_URL: databaseUrl,
+    LOG_LEVEL: process.env["TEST_LOG_LEVEL"] ?? "silent",
+    JOBS: "off",
+    DATABASE_POOL: "8",
+    ...more,
+  });
+
+export type ServiceOptions = {
+  /** Further modules, such as a test's own controllers. */
+  modules?: readonly Type[];
+  environment?: Readonly<Record<string, string>>;
+  /** `false` where one scene serves a whole file. */
+  truncateBetween?: boolean;
+};
 
 /**
  * The whole service, listening on a free port, on the worker's own database; emptied before each test.
  *
  * @returns a function that gives it, from the first test on
  */
-export function useService(
-  modules: readonly Type[] = [],
-  environment: Readonly<Record<string, string>> = {},
-): () => Service {
+export function useService({
+  modules = [],
+  environment = {},
+  truncateBetween = true,
+}: ServiceOptions = {}): () => Service {
   let service: Service | undefined;
-  const mail = mkdtempSync(join(tmpdir(), "evenhand-mail-"));
+  const mailFolder = mkdtempSync(join(tmpdir(), "evenhand-mail-"));
   const get = (): Service => {
     if (service === undefined) throw new Error("The service is up from the first test on.");
     return service;
   };
   beforeAll(async () => {
     const databaseUrl = await workerDatabase();
-    const app = await createApp(testConfig(databaseUrl, { MAIL_FOLDER: mail, ...environment }), { modules });
+    const app = await createApp(testConfig(databaseUrl, { MAIL_FOLDER: mailFolder, ...environment }), {
+      modules,
+    });
     await app.listen(0, "127.0.0.1");
-    service = { app, url: (await app.getUrl()).replace("[::1]", "127.0.0.1"), databaseUrl };
+    service = { app, url: (await app.getUrl()).replace("[::1]", "127.0.0.1"), databaseUrl, mailFolder };
   });
-  beforeEach(() => truncate(get().databaseUrl));
+  beforeEach(async () => {
+    if (truncateBetween) await truncate(get().databaseUrl);
+  });
   afterAll(async () => {
     await service?.app.close();
-    rmSync(mail, { recursive: true, force: true });
+    rmSync(mailFolder, { recursive: true, force: true });
   });
   return get;
 }

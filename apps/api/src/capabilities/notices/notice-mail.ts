@@ -11,6 +11,18 @@ const sentences: Readonly<Record<NoticeKind, string>> = {
   "release-answered": "The dealer has answered items you released.",
   "decision-made": "A buyer has decided about one of your cars.",
   "counter-answered": "The dealer has answered your counter-offer.",
+  "appointment-requested": "A buyer asks for a visit at an hour of yours.",
+  "appointment-accepted": "A visit was accepted by the inspector.",
+  "appointment-declined": "A visit was declined.",
+  "appointment-confirmed": "A visit is confirmed.",
+  "appointment-rescheduled": "A visit was moved to another hour.",
+  "appointment-cancelled": "A visit was cancelled.",
+  "appointment-missed": "A visit was missed.",
+  "appointment-expired": "A visit was not answered in time.",
+  "brief-proposed": "A buyer proposes a change to a brief.",
+  "brief-answered": "A change to a brief was answered.",
+  "question-asked": "A buyer asks about one of your cars.",
+  "question-answered": "A question of yours was answered.",
 };
 
 export const noticeMail = (kind: NoticeKind, address: string | null): { subject: string; body: string } => ({

@@ -6,7 +6,7 @@ import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
-import { notFound } from "../../platform/problems/problem-error.ts";
+import { found } from "../../platform/problems/problem-error.ts";
 import { inspectorsPage, membersPage, organizationsPage } from "./organizations.queries.ts";
 import { readCursor } from "../../platform/database/page.ts";
 
@@ -44,7 +44,11 @@ export class OrganizationsService {
   }
 
   async members(actor: Actor, organization: string, query: PageQuery): Promise<JsonText> {
-    if (!actor.isOperator && !actor.organizations().includes(organization)) throw notFound("organization");
+    const there = await this.database.findRow<{ id: string }>({
+      text: "SELECT id FROM organization WHERE id = $2 AND (id = ANY($1::uuid[]) OR $3)",
+      values: [actor.organizations(), organization, actor.isOperator],
+    });
+    found(there, "organization");
     return this.page(membersPage, [organization, readCursor(query), query.limit]);
   }
 

@@ -22,9 +22,9 @@ export function readCursor({ after }: Pick<PageQuery, "after">): string {
  */
 export const pageStatement = (rows: string, item: string, limit: string): string => `
   WITH page AS MATERIALIZED (${rows}),
-  placed AS (SELECT page.*, row_number() OVER (ORDER BY page.id DESC) AS place FROM page)
+  placed AS (SELECT page.*, row_number() OVER (ORDER BY page.id DESC) AS row_in_page FROM page)
   SELECT json_build_object(
-    'items', coalesce(json_agg(${item} ORDER BY page.place) FILTER (WHERE page.place <= ${limit}), '[]'),
-    'next', CASE WHEN count(*) > ${limit} THEN max(page.id::text) FILTER (WHERE page.place = ${limit}) END
+    'items', coalesce(json_agg(${item} ORDER BY page.row_in_page) FILTER (WHERE page.row_in_page <= ${limit}), '[]'),
+    'next', CASE WHEN count(*) > ${limit} THEN max(page.id::text) FILTER (WHERE page.row_in_page = ${limit}) END
   )::text AS body
   FROM placed page`;

@@ -1,6 +1,8 @@
 import type { NestFastifyApplication } from "@nestjs/platform-fastify";
 import { Database } from "../database/database.ts";
 import { missingMigrations } from "../database/migrations.ts";
+import { ProblemError } from "../problems/problem-error.ts";
+import { sendProblem } from "../problems/problem-filter.ts";
 
 /** `/health`: the process lives. `/ready`: it can do its work, which needs the database with every migration. */
 export function registerHealth(app: NestFastifyApplication): void {
@@ -10,8 +12,8 @@ export function registerHealth(app: NestFastifyApplication): void {
   server.get("/ready", async (request, reply) => {
     const reason = await whyNotReady(database);
     if (reason === null) return { status: "ready" };
-    request.log.warn({ reason }, "not ready");
-    return reply.code(503).send({ status: "not-ready", reason });
+    sendProblem(request, reply, new ProblemError("not-ready", `The service cannot do its work: ${reason}.`));
+    return reply;
   });
 }
 

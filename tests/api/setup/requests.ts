@@ -1,0 +1,376 @@
+import type { RouteId } from "@evenhand/shared/access";
+import type { Asked, Person } from "./person.ts";
+import { header, type Scene, withSession } from "./scene.ts";
+import { car, headliner, setOperation } from "./story.ts";
+import type { World } from "./world.ts";
+
+export type Who = Exclude<keyof World, "nobody">;
+
+/** A request about one object of the scene, and everybody to whom that object is open. */
+export type Variant = {
+  readonly about: string;
+  readonly open: readonly Who[];
+  readonly ask: (scene: Scene, person: Person) => Promise<Asked> | Asked;
+  /** Asks as the same account with another session. */
+  readonly ownSession?: true;
+};
+
+const everybody: readonly Who[] = [
+  "dealer",
+  "otherDealer",
+  "buyer",
+  "otherBuyer",
+  "inspector",
+  "otherInspector",
+  "operator",
+];
+const dealers: readonly Who[] = ["dealer", "otherDealer"];
+const buyers: readonly Who[] = ["buyer", "otherBuyer"];
+const inspectors: readonly Who[] = ["inspector", "otherInspector"];
+
+const nothing = () => ({});
+const at = (pick: (scene: Scene) => string) => (scene: Scene) => ({ path: { id: pick(scene) } });
+const one = (
+  about: string,
+  open: readonly Who[],
+  ask: Variant["ask"],
+  more: Partial<Variant> = {},
+): Variant => ({
+  about,
+  open,
+  ask,
+  ...more,
+});
+const ending = { reason: "No lift is free." };
+
+/** For each route of the table that asks who one is: whom it is open to, object by object. */
+const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
+  "sessions.end": [one("one's own session", everybody, nothing, { ownSession: true })],
+  "sessions.list": [one("one's own", everybody, nothing)],
+  "sessions.revoke": [
+    one("one's own session", everybody, async ({ service }, person) => ({
+      path: { id: (await withSession(service, person)).session },
+    })),
+    one("another's session", [], async ({ service, world }, person) => {
+      const other = person === world.dealer ? world.buyer : world.dealer;
+      return { path: { id: (await withSession(service, other)).session } };
+    }),
+  ],
+  "account.get": [one("oneself", everybody, nothing)],
+  "invitations.create": [
+    one("the dealer's firm", ["dealer", "operator"], ({ world }) => ({
+      body: { email: "new@example.com", organization: world.dealer.organization, role: "member" },
+    })),
+    one("the buyer", ["buyer", "operator"], ({ world }) => ({
+      body: { email: "new@example.com", organization: world.buyer.organization, role: "member" },
+    })),
+    one("the inspector's firm", ["inspector", "operator"], ({ world }) => ({
+      body: { email: "new@example.com", organization: world.inspector.organization, role: "member" },
+    })),
+  ],
+  "tokens.create": [
+    one("oneself", everybody, () => ({
+      body: { name: "a program", scopes: ["read"], expires: new Date(Date.now() + 86_400_000).toISOString() },
+    })),
+  ],
+  "tokens.list": [one("one's own", everybody, nothing)],
+  "tokens.revoke": [
+    one("another's token", [], async ({ world }, person) => {
+      const other = person === world.dealer ? world.buyer : world.dealer;
+      const expires = new Date(Date.now() + 86_400_000).toISOString();
+      const { id } = await other.does("tokens.create", { body: { name: "a", scopes: ["read"], expires } });
+      return { path: { id } };
+    }),
+    one("one's own token", everybody, async (_scene, person) => {
+      const expires = new Date(Date.now() + 86_400_000).toISOString();
+      const { id } = await person.does("tokens.create", { body: { name: "a", scopes: ["read"], expires } });
+      return { path: { id } };
+    }),
+  ],
+  "organizations.list": [one("one's own", everybody, nothing)],
+  "organizations.create": [
+    one("a new firm", ["operator"], () => ({ body: { name: "New", kind: "dealer" } })),
+  ],
+  "organizations.members": [
+    one(
+      "the dealer's firm",
+      ["dealer", "operator"],
+      at(({ world }) => world.dealer.organization),
+    ),
+    one(
+      "the buyer",
+      ["buyer", "operator"],
+      at(({ world }) => world.buyer.organization),
+    ),
+    one(
+      "the inspector's firm",
+      ["inspector", "operator"],
+      at(({ world }) => world.inspector.organization),
+    ),
+  ],
+  "inspectors.list": [one("the firms", [...buyers, "operator"], nothing)],
+  "vehicles.list": [one("the list", everybody, nothing)],
+  "vehicles.create": [
+    one("the dealer's firm", ["dealer"], ({ world }) => ({
+      body: { organization: world.dealer.organization, vehicle: car },
+    })),
+  ],
+  "vehicles.get": [
+    one(
+      "a listed car",
+      everybody,
+      at(({ listed }) => listed.vehicle),
+    ),
+    one(
+      "a car not listed",
+      ["dealer"],
+      at(({ draft }) => draft.vehicle),
+    ),
+  ],
+  "vehicles.change": [
+    one("the dealer's car", ["dealer"], async ({ world, bareAgain }) => {
+      const { revision } = await world.dealer.does("vehicles.get", { path: { id: bareAgain } });
+      return { path: { id: bareAgain }, revision, body: { words: "Dry stored." } };
+    }),
+  ],
+  "orders.create": [
+    one("a listed car", buyers, ({ listed, world }) => ({
+      path: { id: listed.vehicle },
+      body: { inspector: world.inspector.organization, statement: listed.statement },
+    })),
+    one("a car not listed", [], ({ draft, statements, world }) => ({
+      path: { id: draft.vehicle },
+      body: { inspector: world.inspector.organization, statement: statements.first },
+    })),
+  ],
+  "orders.list": [one("one's own", [...buyers, ...inspectors], nothing)],
+  "orders.get": [
+    one(
+      "the buyer's order",
+      ["buyer", "inspector"],
+      at(({ way }) => way.order),
+    ),
+  ],
+  "orders.accept": [
+    one("an order that waits", ["inspector"], ({ orders }) => ({
+      path: { id: orders.toAccept },
+      revision: 1,
+      body: { independent: true },
+    })),
+  ],
+  "orders.decline": [
+    one("an order that waits", ["inspector"], ({ orders }) => ({
+      path: { id: orders.toDecline },
+      revision: 1,
+      body: ending,
+    })),
+  ],
+  "orders.cancel": [
+    one("an order that waits", ["buyer"], ({ orders }) => ({
+      path: { id: orders.toCancel },
+      revision: 1,
+      body: ending,
+    })),
+  ],
+  "reports.state": [
+    one("the dealer's car", ["dealer"], ({ bare }) => ({ path: { id: bare }, body: header })),
+  ],
+  "reports.inspect": [
+    one("an accepted order", ["inspector"], ({ orders }) => ({
+      path: { id: orders.toInspect },
+      body: header,
+    })),
+  ],
+  "reports.get": [
+    one(
+      "the dealer's draft",
+      ["dealer"],
+      at(({ draft }) => draft.id),
+    ),
+    one(
+      "the inspector's report",
+      ["inspector"],
+      at(({ way }) => way.inspectionReport),
+    ),
+  ],
+  "reports.change": [
+    one("the dealer's draft", ["dealer"], async ({ world, draft }) => {
+      const { revision } = await world.dealer.does("reports.get", { path: { id: draft.id } });
+      return { path: { id: draft.id }, revision, body: { terms: "As seen." } };
+    }),
+    one("the inspector's draft", ["inspector"], ({ inspectionDraft }) => ({
+      path: { id: inspectionDraft },
+      revision: 1,
+      body: { terms: "As seen." },
+    })),
+  ],
+  "reports.operate": [
+    one("the dealer's draft", ["dealer"], ({ draft }) => ({
+      path: { id: draft.id },
+      body: { operations: [setOperation(headliner("even-wear"), 1)] },
+    })),
+    one("the inspector's draft", ["inspector"], ({ inspectionDraft }) => ({
+      path: { id: inspectionDraft },
+      body: { operations: [setOperation(headliner("even-wear"))] },
+    })),
+  ],
+  "reports.seal": [
+    one("the dealer's draft", ["dealer"], ({ toSeal }) => ({
+      path: { id: toSeal.id },
+      revision: toSeal.revision,
+    })),
+    one("the inspector's draft", ["inspector"], ({ inspectionToSeal: { id, revision } }) => ({
+      path: { id },
+      revision,
+    })),
+  ],
+  "reports.revise": [
+    one(
+      "the dealer's sealed report",
+      ["dealer"],
+      at(({ sealedReport }) => sealedReport),
+    ),
+    one(
+      "the inspector's sealed report",
+      ["inspector"],
+      at(({ way }) => way.inspectionReport),
+    ),
+  ],
+  "reportVersions.get": [
+    one(
+      "a published statement",
+      everybody,
+      at(({ statements }) => statements.first),
+    ),
+    one(
+      "an inspection",
+      ["buyer", "inspector"],
+      at(({ way }) => way.inspection),
+    ),
+  ],
+  "reportVersions.document": [
+    one(
+      "a published statement",
+      everybody,
+      at(({ statements }) => statements.first),
+    ),
+    one(
+      "an inspection",
+      ["buyer", "inspector"],
+      at(({ way }) => way.inspection),
+    ),
+  ],
+  "comparisons.create": [
+    one("two published statements", [...dealers, ...buyers, ...inspectors], ({ statements }) => ({
+      path: { id: statements.vehicle },
+      body: { a: statements.first, b: statements.second },
+    })),
+    one("a statement and an inspection", ["buyer", "inspector"], ({ way }) => ({
+      path: { id: way.vehicle },
+      body: { a: way.statement, b: way.inspection },
+    })),
+  ],
+  "comparisons.list": [one("one's own", [...dealers, ...buyers, ...inspectors], nothing)],
+  "comparisons.get": [
+    one(
+      "of two statements",
+      [...dealers, ...buyers, ...inspectors],
+      at(({ statements }) => statements.comparison),
+    ),
+    one(
+      "with an inspection",
+      ["buyer", "inspector"],
+      at(({ way }) => way.comparison),
+    ),
+  ],
+  "comparisons.document": [
+    one(
+      "of two statements",
+      [...dealers, ...buyers, ...inspectors],
+      at(({ statements }) => statements.comparison),
+    ),
+    one(
+      "with an inspection",
+      ["buyer", "inspector"],
+      at(({ way }) => way.comparison),
+    ),
+  ],
+  "releases.create": [
+    one("the buyer's comparison", ["buyer"], ({ way, entries }) => ({
+      path: { id: way.comparison },
+      body: { entries: [entries.tire] },
+    })),
+  ],
+  "releases.list": [one("one's own", [...buyers, ...dealers], nothing)],
+  "releases.get": [
+    one(
+      "a released item",
+      ["buyer", "dealer"],
+      at(({ release }) => release),
+    ),
+  ],
+  "releases.answer": [
+    one("a released item", ["dealer"], ({ release }) => ({
+      path: { id: release },
+      revision: 1,
+      body: { answer: "contest", reason: "It sounds." },
+    })),
+  ],
+  "costTable.get": [one("one's own", buyers, nothing)],
+  "costTable.put": [
+    one("one's own", buyers, () => ({
+      revision: 0,
+      body: { format: "evenhand-cost-table", version: 1, name: "Own", currency: "USD", rows: [] },
+    })),
+  ],
+  "summaries.create": [
+    one("the buyer's comparison", ["buyer"], ({ way }) => ({ path: { id: way.comparison }, body: {} })),
+  ],
+  "summaries.list": [one("one's own", buyers, nothing)],
+  "summaries.get": [
+    one(
+      "the buyer's summary",
+      ["buyer"],
+      at(({ summaries }) => summaries.seen),
+    ),
+  ],
+  "summaries.document": [
+    one(
+      "the buyer's summary",
+      ["buyer"],
+      at(({ summaries }) => summaries.seen),
+    ),
+  ],
+  "summaries.decide": [
+    one("the buyer's summary", ["buyer"], ({ summaries }) => ({
+      path: { id: summaries.toDecide },
+      body: { decision: "decline", hash: summaries.hash },
+    })),
+  ],
+  "decisions.list": [one("one's own", [...buyers, ...dealers], nothing)],
+  "decisions.get": [
+    one(
+      "a counter-offer",
+      ["buyer", "dealer"],
+      at(({ counter }) => counter),
+    ),
+  ],
+  "decisions.answer": [
+    one("a counter-offer", ["dealer"], ({ counter }) => ({
+      path: { id: counter },
+      revision: 1,
+      body: { answer: "accept" },
+    })),
+  ],
+  "notices.list": [one("one's own", everybody, nothing)],
+  "notices.read": [
+    one("one's own", everybody, () => ({ body: { upTo: "01920000-0000-7000-8000-000000000000" } })),
+  ],
+};
+
+/** A served route that is not here has nobody to ask it, and fails. */
+export function variantsOf(route: RouteId): readonly Variant[] {
+  const found = variants[route];
+  if (found === undefined) throw new Error(`No request is prepared for ${route}.`);
+  return found;
+}
