@@ -2,7 +2,8 @@ import { defineConfig } from "vitest/config";
 
 /** One project a kind of test, so that `npm test -- --project published` runs just one kind. */
 const project = (name: string, include: string[], more: object = {}) => ({
-  test: { name, include, ...more },
+  // No test depends on a time: a busy machine is no failure.
+  test: { name, include, testTimeout: 60_000, ...more },
 });
 
 export default defineConfig({
@@ -19,6 +20,12 @@ export default defineConfig({
         globalSetup: ["tests/api/setup/database-server.ts"],
         testTimeout: 30_000,
         hookTimeout: 60_000,
+      }),
+      project("browser", ["tests/browser/**/*.test.ts"], {
+        globalSetup: ["tests/api/setup/database-server.ts"],
+        testTimeout: 300_000,
+        hookTimeout: 60_000,
+        fileParallelism: false,
       }),
     ],
   },

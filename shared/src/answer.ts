@@ -14,7 +14,12 @@ export const ReadingAnswer = z.strictObject({
   values: z.array(ReadingValue).min(1).max(60),
 });
 
-export const ColorValue = z.strictObject({ L: finite.min(0).max(100), a: finite, b: finite, spot: LocalId.optional() });
+export const ColorValue = z.strictObject({
+  L: finite.min(0).max(100),
+  a: finite,
+  b: finite,
+  spot: LocalId.optional(),
+});
 export const ColorAnswer = z.strictObject({
   kind: z.literal("color"),
   geometry: z.enum(["45/0", "d/8", "multi-angle"]),
@@ -29,10 +34,19 @@ export const GradeAnswer = z.strictObject({
   value: z.union([LocalId, finite]),
 });
 
-export const WorkingAnswer = z.strictObject({ kind: z.literal("working"), value: z.enum(["yes", "no", "intermittent", "not-known"]) });
-export const PresenceAnswer = z.strictObject({ kind: z.literal("presence"), value: z.enum(["present", "absent", "not-known"]) });
+export const WorkingAnswer = z.strictObject({
+  kind: z.literal("working"),
+  value: z.enum(["yes", "no", "intermittent", "not-known"]),
+});
+export const PresenceAnswer = z.strictObject({
+  kind: z.literal("presence"),
+  value: z.enum(["present", "absent", "not-known"]),
+});
 export const ChoiceAnswer = z.strictObject({ kind: z.literal("choice"), option: LocalId });
-export const CodeAnswer = z.strictObject({ kind: z.literal("code"), text: z.string().trim().min(1).max(200) });
+export const CodeAnswer = z.strictObject({
+  kind: z.literal("code"),
+  text: z.string().trim().min(1).max(200),
+});
 
 export const Extent = z.strictObject({ value: finite.nonnegative(), unit: UnitSymbol });
 export const Fault = z.strictObject({ kind: LocalId, extent: Extent.optional(), spot: LocalId.optional() });
@@ -45,18 +59,43 @@ export const FaultsAnswer = z.strictObject({
 });
 
 export const NotSeenReason = z.enum([
-  "not-reached", "not-tested", "needs-dismantling", "not-permitted", "unsafe", "weather", "no-tool", "covered", "no-time",
+  "not-reached",
+  "not-tested",
+  "needs-dismantling",
+  "not-permitted",
+  "unsafe",
+  "weather",
+  "no-tool",
+  "covered",
+  "no-time",
 ]);
 export type NotSeenReason = z.infer<typeof NotSeenReason>;
 export const NotSeenAnswer = z.strictObject({ kind: z.literal("not-seen"), reason: NotSeenReason });
 
 export const Answer = z.discriminatedUnion("kind", [
-  ReadingAnswer, ColorAnswer, GradeAnswer, WorkingAnswer, PresenceAnswer, ChoiceAnswer, CodeAnswer, FaultsAnswer, NotSeenAnswer,
+  ReadingAnswer,
+  ColorAnswer,
+  GradeAnswer,
+  WorkingAnswer,
+  PresenceAnswer,
+  ChoiceAnswer,
+  CodeAnswer,
+  FaultsAnswer,
+  NotSeenAnswer,
 ]);
 export type Answer = z.infer<typeof Answer>;
 export type AnswerKind = Answer["kind"];
 export type AnswerOf<K extends AnswerKind> = Extract<Answer, { kind: K }>;
 
 /** The kinds an item may ask for; anything may be answered "not seen". */
-export const ItemAnswerKind = z.enum(["reading", "color", "grade", "working", "presence", "choice", "code", "faults"]);
+export const ItemAnswerKind = z.enum([
+  "reading",
+  "color",
+  "grade",
+  "working",
+  "presence",
+  "choice",
+  "code",
+  "faults",
+]);
 export type ItemAnswerKind = z.infer<typeof ItemAnswerKind>;

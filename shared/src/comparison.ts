@@ -11,7 +11,13 @@ import { UnitSymbol } from "./unit.ts";
 export const Atom = z.discriminatedUnion("of", [
   z.strictObject({ of: z.literal("answer") }),
   /** Indexes into `found` of either side; one of them absent where the fault has no match. */
-  z.strictObject({ of: z.literal("fault"), kind: LocalId, spot: LocalId.optional(), a: z.int().optional(), b: z.int().optional() }),
+  z.strictObject({
+    of: z.literal("fault"),
+    kind: LocalId,
+    spot: LocalId.optional(),
+    a: z.int().optional(),
+    b: z.int().optional(),
+  }),
   /** A kind denied by one side or both; `all` for "none at all". */
   z.strictObject({ of: z.literal("denial"), kind: LocalId, by: z.enum(["a", "b", "both"]) }),
 ]);
@@ -69,7 +75,12 @@ export const GradeFigures = z.strictObject({
   overlap: z.number(),
 });
 export type GradeFigures = z.infer<typeof GradeFigures>;
-export const ColorFigures = z.strictObject({ of: z.literal("color"), deltaE: z.number(), expandedUncertainty: z.number(), delta: z.number() });
+export const ColorFigures = z.strictObject({
+  of: z.literal("color"),
+  deltaE: z.number(),
+  expandedUncertainty: z.number(),
+  delta: z.number(),
+});
 export type ColorFigures = z.infer<typeof ColorFigures>;
 export const CodeFigures = z.strictObject({
   of: z.literal("code"),
@@ -133,7 +144,14 @@ export type CoverageRow = z.infer<typeof CoverageRow>;
 export const Interval = z.strictObject({ estimate: z.number(), low: z.number(), high: z.number() });
 export type Interval = z.infer<typeof Interval>;
 export const Statistic = z.discriminatedUnion("state", [
-  z.strictObject({ state: z.literal("known"), n: z.int(), estimate: z.number(), standardError: z.number().nullable(), low: z.number(), high: z.number() }),
+  z.strictObject({
+    state: z.literal("known"),
+    n: z.int(),
+    estimate: z.number(),
+    standardError: z.number().nullable(),
+    low: z.number(),
+    high: z.number(),
+  }),
   z.strictObject({ state: z.literal("too-few"), n: z.int(), needed: z.int() }),
 ]);
 export type Statistic = z.infer<typeof Statistic>;
@@ -168,7 +186,12 @@ export type Chance = z.infer<typeof Chance>;
 export const Softness = z.strictObject({ decisive: Count, hedged: Count, byEye: Count, silent: Count });
 export type Softness = z.infer<typeof Softness>;
 
-export const ComparedReport = z.strictObject({ kind: ReportKind, organization: z.string(), seal: Sha256.nullable(), started: z.string() });
+export const ComparedReport = z.strictObject({
+  kind: ReportKind,
+  organization: z.string(),
+  seal: Sha256.nullable(),
+  started: z.string(),
+});
 export type ComparedReport = z.infer<typeof ComparedReport>;
 
 /** What is stored and passed on: the whole analysis of two reports, with the versions of everything it read. */
@@ -177,7 +200,12 @@ export const Comparison = z.strictObject({
   version: z.literal(1),
   engine: z.string(),
   sheet: z.strictObject({ id: LocalId, version: z.int() }),
-  vehicle: z.strictObject({ make: z.string(), model: z.string(), modelYear: z.int(), identification: z.string() }),
+  vehicle: z.strictObject({
+    make: z.string(),
+    model: z.string(),
+    modelYear: z.int(),
+    identification: z.string(),
+  }),
   a: ComparedReport,
   b: ComparedReport,
   /** In sheet order. */
@@ -187,7 +215,11 @@ export const Comparison = z.strictObject({
   crossChecks: z.array(CrossCheck),
   tally: z.record(Outcome, Count),
   standings: z.record(Standing, Count),
-  coverage: z.strictObject({ bySection: z.array(CoverageRow), byConsequence: z.array(CoverageRow), whole: CoverageRow }),
+  coverage: z.strictObject({
+    bySection: z.array(CoverageRow),
+    byConsequence: z.array(CoverageRow),
+    whole: CoverageRow,
+  }),
   softness: Softness,
   agreement: Agreement,
   bias: Bias,

@@ -1,11 +1,15 @@
 import { z } from "zod";
 
 /** A dotted lower-case name, stable for ever: `wheels.tread-depth`. An item keeps its meaning under its id. */
-export const ItemId = z.string().regex(/^[a-z0-9-]+(\.[a-z0-9-]+)+$/, "lower-case words joined by dots, such as wheels.tread-depth");
+export const ItemId = z
+  .string()
+  .regex(/^[a-z0-9-]+(\.[a-z0-9-]+)+$/, "lower-case words joined by dots, such as wheels.tread-depth");
 export type ItemId = z.infer<typeof ItemId>;
 
 /** A place on the car within an item's positions: `left-front`, `cylinder-3`, `hood`. The empty string where an item has none. */
-export const PositionId = z.string().regex(/^([a-z0-9-]+)?$/, "lower-case words joined by hyphens, such as left-front");
+export const PositionId = z
+  .string()
+  .regex(/^([a-z0-9-]+)?$/, "lower-case words joined by hyphens, such as left-front");
 export type PositionId = z.infer<typeof PositionId>;
 
 /** A lower-case name inside an item or a report: an option, a fault kind, an instrument, a spot. */

@@ -1,7 +1,15 @@
 import { z } from "zod";
 
 /** Seven outcomes, no more. */
-export const Outcome = z.enum(["agree", "consistent", "doubtful", "differ", "unseen", "unstated", "incomparable"]);
+export const Outcome = z.enum([
+  "agree",
+  "consistent",
+  "doubtful",
+  "differ",
+  "unseen",
+  "unstated",
+  "incomparable",
+]);
 export type Outcome = z.infer<typeof Outcome>;
 
 /** The mathematical sign beside each word; an outcome is never told by color alone. */

@@ -12,7 +12,9 @@ export const Instrument = z.strictObject({
   id: LocalId,
   name: z.string().min(1).max(200),
   resolution: Quantity.optional(),
-  accuracy: z.strictObject({ absolute: Quantity.optional(), share: z.number().min(0).max(1).default(0) }).optional(),
+  accuracy: z
+    .strictObject({ absolute: Quantity.optional(), share: z.number().min(0).max(1).default(0) })
+    .optional(),
   calibrated: z.iso.date().optional(),
 });
 export type Instrument = z.infer<typeof Instrument>;
@@ -79,7 +81,10 @@ export const Report = z.strictObject({
   /** Scope, who may rely on it, the firm's terms and insurance reference, in the author's words. */
   terms: z.string().max(4000).optional(),
   instruments: z.array(Instrument).max(100).default([]),
-  persons: z.array(z.strictObject({ id: LocalId, name: z.string().min(1).max(200) })).max(50).default([]),
+  persons: z
+    .array(z.strictObject({ id: LocalId, name: z.string().min(1).max(200) }))
+    .max(50)
+    .default([]),
   scales: z.array(GradeScale).max(20).default([]),
   findings: z.array(Finding).max(200_000),
 });

@@ -17,7 +17,15 @@ export type Consequence = z.infer<typeof Consequence>;
 export const TimeBehavior = z.enum(["steady", "drifts", "only-rises"]);
 export type TimeBehavior = z.infer<typeof TimeBehavior>;
 
-export const Need = z.enum(["lift", "daylight", "road", "cold-engine", "hot-engine", "dismantling", "permission"]);
+export const Need = z.enum([
+  "lift",
+  "daylight",
+  "road",
+  "cold-engine",
+  "hot-engine",
+  "dismantling",
+  "permission",
+]);
 export type Need = z.infer<typeof Need>;
 
 /** Where a figure comes from. `common-practice` figures are defaults a firm may change. */
@@ -61,7 +69,10 @@ export const ReadingSpec = z.strictObject({
   instrument: z.strictObject({
     name: z.string().min(1),
     resolution: z.number().nonnegative(),
-    accuracy: z.strictObject({ absolute: z.number().nonnegative(), share: z.number().min(0).max(1).default(0) }),
+    accuracy: z.strictObject({
+      absolute: z.number().nonnegative(),
+      share: z.number().min(0).max(1).default(0),
+    }),
   }),
   limits: z.array(Limit).default([]),
   /** Why U may exceed 0.6 δ with the ordinary instrument, where it does. */
@@ -103,7 +114,16 @@ export type FaultKind = z.infer<typeof FaultKind>;
 /** `drawing` names a grid of cells in the sheet on which spots lie. */
 export const FaultsSpec = z.strictObject({ kinds: z.array(LocalId).min(1), drawing: LocalId.optional() });
 
-export const CodeSystem = z.enum(["vin", "chassis-number", "tire-identification", "tire-size", "casting-number", "date-code", "paint-code", "text"]);
+export const CodeSystem = z.enum([
+  "vin",
+  "chassis-number",
+  "tire-identification",
+  "tire-size",
+  "casting-number",
+  "date-code",
+  "paint-code",
+  "text",
+]);
 export type CodeSystem = z.infer<typeof CodeSystem>;
 
 /** Item applies only to cars whose form has one of the values: `{ "body": ["convertible", "roadster"] }`. */
@@ -143,7 +163,10 @@ export const Item = z
     code: z.strictObject({ system: CodeSystem }).optional(),
     faults: FaultsSpec.optional(),
   })
-  .refine((item) => item[item.answer] !== undefined, "an item carries the particulars of its own answer kind");
+  .refine(
+    (item) => item[item.answer] !== undefined,
+    "an item carries the particulars of its own answer kind",
+  );
 export type Item = z.infer<typeof Item>;
 export type ItemInput = z.input<typeof Item>;
 
@@ -160,8 +183,17 @@ export type Section = z.infer<typeof Section>;
 export const PositionSet = z.strictObject({
   id: LocalId,
   words: Words,
-  positions: z.array(z.strictObject({ id: PositionId, words: Words, station: LocalId.optional(), appliesWhen: AppliesWhen.optional() })),
-  numbered: z.strictObject({ prefix: LocalId, words: z.string(), countFrom: z.enum(["cylinders"]) }).optional(),
+  positions: z.array(
+    z.strictObject({
+      id: PositionId,
+      words: Words,
+      station: LocalId.optional(),
+      appliesWhen: AppliesWhen.optional(),
+    }),
+  ),
+  numbered: z
+    .strictObject({ prefix: LocalId, words: z.string(), countFrom: z.enum(["cylinders"]) })
+    .optional(),
 });
 export type PositionSet = z.infer<typeof PositionSet>;
 
