@@ -1,10 +1,15 @@
 import type { RouteId } from "../access.ts";
 import { accountContracts } from "./accounts.ts";
+import { bookingContracts } from "./booking.ts";
+import { calendarContracts } from "./calendars.ts";
 import { comparisonContracts } from "./comparisons.ts";
+import { complaintContracts } from "./complaints.ts";
 import { noticeContracts } from "./notices.ts";
 import { orderContracts } from "./orders.ts";
 import { organizationContracts } from "./organizations.ts";
 import type { Contract } from "./paging.ts";
+import { publishingContracts } from "./publishing.ts";
+import { questionContracts } from "./questions.ts";
 import { releaseContracts } from "./releases.ts";
 import { reportContracts } from "./reports.ts";
 import { summaryContracts } from "./summaries.ts";
@@ -21,6 +26,11 @@ export const contracts = {
   ...releaseContracts,
   ...summaryContracts,
   ...noticeContracts,
+  ...publishingContracts,
+  ...questionContracts,
+  ...calendarContracts,
+  ...bookingContracts,
+  ...complaintContracts,
 } as const satisfies Record<RouteId, Contract>;
 
 export const contractTable: Readonly<Record<RouteId, Contract>> = contracts;

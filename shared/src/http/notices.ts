@@ -13,13 +13,25 @@ export const NoticeKind = z.enum([
   "release-answered",
   "decision-made",
   "counter-answered",
+  "appointment-requested",
+  "appointment-accepted",
+  "appointment-declined",
+  "appointment-confirmed",
+  "appointment-rescheduled",
+  "appointment-cancelled",
+  "appointment-missed",
+  "appointment-expired",
+  "brief-proposed",
+  "brief-answered",
+  "question-asked",
+  "question-answered",
 ]);
 export type NoticeKind = z.infer<typeof NoticeKind>;
 
 export const Notice = z.strictObject({
   id: ObjectId,
   kind: NoticeKind,
-  /** The object it is about: an order, a comparison, a release or a decision, by kind. */
+  /** The object it is about: an order, a comparison, a release, a decision, an appointment or a question, by kind. */
   subject: ObjectId,
   vehicle: ObjectId,
   createdAt: Instant,
