@@ -1,0 +1,134 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { Comparison } from "@evenhand/shared/comparison";
+import type { Finding } from "@evenhand/shared/finding";
+import { Report } from "@evenhand/shared/report";
+import { finding, inspection, sheet, statement } from "../../testing/small-reports.ts";
+import { compare } from "../compare/index.ts";
+import { analyze } from "./index.ts";
+import type { AnalyzeOptions } from "./index.ts";
+
+const tire = (item: string, answer: Finding["answer"]): Finding =>
+  finding(item, answer, { position: "left-front" });
+const claimedNew = tire("wheels.tire-age", { kind: "choice", option: "new" });
+const oldTire = tire("wheels.tire-identification", { kind: "code", text: "U2LL LMLR 0512" });
+const horn = (value: "yes" | "no") => finding("electrics.horn", { kind: "working", value });
+const at = (result: Comparison, item: string) =>
+  result.entries.find((entry) => entry.item === item && ["", "left-front"].includes(entry.position));
+
+const demo = new URL("../../../../fixtures/demo/reports/", import.meta.url);
+const demoReport = (name: string): Report =>
+  Report.parse(JSON.parse(readFileSync(new URL(name, demo), "utf8")));
+const demoPairs = readdirSync(demo)
+  .filter((name) => name.endsWith("-inspection.json"))
+  .map(
+    (name) =>
+      [
+        name.replace("-inspection.json", ""),
+        demoReport(name.replace("inspection", "statement")),
+        demoReport(name),
+      ] as const,
+  );
+
+const outcomes = (entries: Comparison["entries"]) => entries.map(({ outcome }) => outcome);
+const psi = (value: number, position: string) =>
+  finding(
+    "engine.compression",
+    { kind: "reading", unit: "psi", values: [{ value }] },
+    { position, instrument: "gauge" },
+  );
+const itemsOf = ({ order, entries }: Comparison) => order.map((index) => entries[index]?.item);
+describe("analyze", () => {
+  it.each(demoPairs)("makes a comparison by contract of the demo's %s", (_name, a, b) => {
+    const result = analyze(a, b, sheet);
+    expect(Comparison.parse(JSON.parse(JSON.stringify(result)))).toEqual(JSON.parse(JSON.stringify(result)));
+  });
+
+  it("says what was compared, by which engine and sheet", () => {
+    const seals = { a: "a".repeat(64), b: null };
+    expect(analyze(statement([]), inspection([]), sheet, { seals })).toMatchObject({
+      format: "evenhand-comparison",
+      engine: expect.stringMatching(/^evenhand-comparison \d+\.\d+\.\d+$/),
+      sheet: { id: "evenhand", version: 1 },
+      vehicle: { make: "Alderbrook", model: "Meridian", modelYear: 1967, identification: "AM67-10442" },
+      a: {
+        kind: "statement",
+        organization: "Larkspur Motor House",
+        seal: seals.a,
+        started: "2026-05-04T15:00:00Z",
+      },
+      b: { kind: "inspection", seal: null },
+    });
+  });
+
+  it("keeps the outcomes of compare", () => {
+    const [a, b] = [statement([horn("yes")]), inspection([horn("no")])];
+    expect(outcomes(analyze(a, b, sheet).entries)).toEqual(outcomes(compare(a, b, sheet).entries));
+  });
+
+  it("lets a broken rule contradict a claim nobody answered", () => {
+    const result = analyze(statement([claimedNew]), inspection([oldTire]), sheet);
+    const claim = at(result, "wheels.tire-age");
+    expect(claim).toMatchObject({ outcome: "unseen", standing: "contradicted-by-figures" });
+    expect(
+      result.crossChecks.some(
+        ({ verdict, claim: of }) => verdict === "breaks" && of?.item === "wheels.tire-age",
+      ),
+    ).toBe(true);
+    expect(result.order.map((index) => result.entries[index]?.item)).toContain("wheels.tire-age");
+    expect(result.standings["contradicted-by-figures"]).toBe(1);
+  });
+
+  it("contradicts nothing where the rule holds, or there is no claim", () => {
+    const recent = tire("wheels.tire-identification", { kind: "code", text: "U2LL LMLR 0526" });
+    expect(
+      at(analyze(statement([claimedNew]), inspection([recent]), sheet), "wheels.tire-age")?.standing,
+    ).toBe("unseen");
+    expect(analyze(statement([]), inspection([oldTire]), sheet).standings["contradicted-by-figures"]).toBe(0);
+  });
+
+  it("completes readings with q-values and how many would settle them", () => {
+    const tools = { instruments: [{ id: "gauge", name: "gauge" }] };
+    const a = statement([psi(150, "cylinder-1"), psi(150, "cylinder-2")], tools);
+    const b = inspection([psi(100, "cylinder-1"), psi(140, "cylinder-2")], tools);
+    const figures = analyze(a, b, sheet).entries.flatMap((entry) =>
+      entry.figures?.of === "reading" ? entry.figures : [],
+    );
+    expect(figures.map(({ qValue, pValue }) => qValue !== null && qValue >= pValue)).toEqual([true, true]);
+    expect(figures.map(({ settle }) => settle?.b !== undefined)).toEqual([false, true]);
+  });
+
+  it("orders by the owner's cost table", () => {
+    const items = ["brightwork.grille", "interior.headliner"];
+    const graded = (value: string) =>
+      items.map((item) => finding(item, { kind: "grade", scale: "house", value }));
+    const [a, b] = [statement(graded("as-new")), inspection(graded("spent"))];
+    const rows = items.map((item, index) => ({
+      row: sheet.items.get(item)?.item.costRow ?? "",
+      words: item,
+      per: "place" as const,
+      low: 0,
+      likely: 100 * (index + 1),
+      high: 1_000,
+      occurs: { differ: 1 },
+    }));
+    const costs: AnalyzeOptions["costs"] = {
+      format: "evenhand-cost-table",
+      version: 1,
+      name: "invented",
+      currency: "USD",
+      correlationWithinSection: 0,
+      rows,
+    };
+    expect(itemsOf(analyze(a, b, sheet))).toEqual(items);
+    expect(itemsOf(analyze(a, b, sheet, { costs }))).toEqual(items.toReversed());
+  });
+
+  it("changes neither report nor what another analysis was given", () => {
+    const [a, b] = [statement([claimedNew, horn("yes")]), inspection([oldTire])];
+    const before = JSON.stringify([a, b]);
+    const first = JSON.stringify(analyze(a, b, sheet));
+    expect(JSON.stringify(analyze(a, b, sheet))).toBe(first);
+    expect(JSON.stringify([a, b])).toBe(before);
+  });
+});

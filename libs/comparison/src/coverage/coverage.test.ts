@@ -1,0 +1,76 @@
+import { describe, expect, it } from "vitest";
+import type { Finding } from "@evenhand/shared/finding";
+import { applicablePlaces } from "@evenhand/sheet/expand";
+import { finding, form, inspection, sheet, statement } from "../../testing/small-reports.ts";
+import { compare } from "../compare/index.ts";
+import { coverageOf, placesSeen } from "./index.ts";
+
+const works = (item: string, value: "yes" | "no" | "not-known" = "yes") =>
+  finding(item, { kind: "working", value });
+const unseen = (item: string) => finding(item, { kind: "not-seen", reason: "no-time" });
+const HORN = "electrics.horn";
+const RADIO = "electrics.radio";
+const seenOf = (a: Finding[], b: Finding[]) => {
+  const [first, second] = [statement(a), inspection(b)];
+  return placesSeen(compare(first, second, sheet).entries, first, second);
+};
+const coverage = (a: Finding[], b: Finding[]) => coverageOf(seenOf(a, b), sheet);
+const horn = (a: Finding[], b: Finding[]) => seenOf(a, b).find(({ item }) => item === HORN);
+
+describe("placesSeen", () => {
+  it("has every place once, however many entries it has", () => {
+    const faults = finding("trunk.floor", {
+      kind: "faults",
+      found: [{ kind: "dent" }],
+      denied: ["corrosion"],
+    });
+    const places = seenOf([faults], [faults]);
+    expect(places).toHaveLength(applicablePlaces(sheet.sheet, form).length);
+    expect(places.find(({ item }) => item === "trunk.floor")).toMatchObject({ stated: true, seen: true });
+  });
+
+  it("takes not seen and not known for neither stated nor seen", () => {
+    expect(horn([unseen(HORN)], [works(HORN, "not-known")])).toMatchObject({ stated: false, seen: false });
+    expect(horn([works(HORN)], [works(HORN, "no")])).toMatchObject({
+      stated: true,
+      seen: true,
+      seenSoundNotStated: false,
+    });
+  });
+
+  it("knows what was seen, sound and not stated", () => {
+    expect(horn([], [works(HORN)])).toMatchObject({ seenSoundNotStated: true });
+    expect(horn([unseen(HORN)], [works(HORN)])).toMatchObject({ seenSoundNotStated: true });
+    expect(horn([], [works(HORN, "no")])).toMatchObject({ seenSoundNotStated: false, seen: true });
+  });
+});
+
+describe("coverageOf", () => {
+  it("counts by section, by consequence and over the whole", () => {
+    const { bySection, byConsequence, whole } = coverage(
+      [works(HORN), works(RADIO)],
+      [works(HORN), works("electrics.clock")],
+    );
+    const row = { stated: 2, seen: 2, statedAndSeen: 1, seenSoundNotStated: 1 };
+    expect(whole).toMatchObject({ of: "whole", ...row });
+    expect(bySection.find(({ of }) => of === "electrics")).toMatchObject(row);
+    expect(bySection.find(({ of }) => of === "trunk")).toMatchObject({ stated: 0, seen: 0 });
+    expect(byConsequence.map(({ of }) => of)).toEqual([
+      "safety",
+      "identity",
+      "structure",
+      "mechanical",
+      "appearance",
+      "papers",
+    ]);
+    expect(byConsequence[0]).toMatchObject({ stated: 1, seen: 1, statedAndSeen: 1, seenSoundNotStated: 0 });
+  });
+
+  it("adds up to the whole both ways, sections in sheet order, none without a place", () => {
+    const { bySection, byConsequence, whole } = coverage([], []);
+    const sum = (rows: typeof bySection) => rows.reduce((total, { onSheet }) => total + onSheet, 0);
+    expect([sum(bySection), sum(byConsequence)]).toEqual([whole.onSheet, whole.onSheet]);
+    expect(bySection.map(({ of }) => of)).toEqual(sheet.sheet.sections.map(({ id }) => id));
+    expect(coverageOf([], sheet).bySection).toEqual([]);
+  });
+});

@@ -1,0 +1,106 @@
+import { describe, expect, it } from "vitest";
+import type { Entry } from "@evenhand/shared/comparison";
+import type { CostRow, CostTable } from "@evenhand/shared/cost-table";
+import { entry, readingFigures } from "../../testing/small-entries.ts";
+import { finding, inspection, sheet } from "../../testing/small-reports.ts";
+import { costsOf, expectedLoss } from "./index.ts";
+
+const rowFor = (item: string, more: Partial<CostRow> = {}): CostRow => ({
+  row: sheet.items.get(item)?.item.costRow ?? "",
+  words: "put right",
+  per: "place",
+  low: 5_000,
+  likely: 10_000,
+  high: 30_000,
+  occurs: { differ: 0.9, unstated: 0.8, unseen: 0.1, doubtful: 0.5, consistent: 0.2 },
+  ...more,
+});
+const table = (...rows: CostRow[]): CostTable => ({
+  format: "evenhand-cost-table",
+  version: 1,
+  name: "invented",
+  currency: "USD",
+  correlationWithinSection: 0,
+  rows,
+});
+const rust = finding("trunk.floor", {
+  kind: "faults",
+  found: [{ kind: "corrosion", extent: { value: 30, unit: "cm" } }],
+  denied: [],
+});
+const report = inspection([rust]);
+const loss = (one: Entry, ...rows: CostRow[]) => expectedLoss(one, costsOf(table(...rows)), sheet, report);
+const horn = (more: Partial<Entry>) => entry(more);
+
+const found = (b: number | undefined, more: Partial<Entry> = {}) =>
+  entry({
+    item: "trunk.floor",
+    outcome: "unstated",
+    atom: { of: "fault", kind: "corrosion", b },
+    finding: { a: null, b: 0 },
+    ...more,
+  });
+describe("expectedLoss", () => {
+  it.each([
+    ["differ", 0.9],
+    ["unstated", 0.8],
+    ["unseen", 0.1],
+    ["doubtful", 0.5],
+    ["consistent", 0.2],
+  ] as const)("takes the owner's probability for %s", (outcome, probability) => {
+    expect(loss(horn({ outcome }), rowFor("electrics.horn"))).toEqual({
+      state: "set",
+      probability,
+      middle: 10_000,
+      minor: probability * 10_000,
+    });
+  });
+
+  it("takes the interval's for readings", () => {
+    const reading = entry({
+      item: "engine.compression",
+      outcome: "doubtful",
+      figures: readingFigures(1, { probabilityWorse: 0.7 }),
+    });
+    expect(loss(reading, rowFor("engine.compression"))).toMatchObject({ probability: 0.7, minor: 7_000 });
+  });
+
+  it("is unset without a row, a probability, or anything to expect", () => {
+    expect(loss(horn({ outcome: "differ" }))).toEqual({ state: "unset" });
+    expect(loss(horn({ outcome: "differ" }), rowFor("electrics.horn", { occurs: {} }))).toEqual({
+      state: "unset",
+    });
+    expect(loss(horn({ outcome: "agree" }), rowFor("electrics.horn"))).toEqual({ state: "unset" });
+    expect(loss(horn({ outcome: "incomparable" }), rowFor("electrics.horn"))).toEqual({ state: "unset" });
+    expect(loss(entry({ item: "identity.vin", outcome: "differ" }), rowFor("electrics.horn"))).toEqual({
+      state: "unset",
+    });
+    expect(expectedLoss(horn({ outcome: "differ" }), costsOf(undefined), sheet, report)).toEqual({
+      state: "unset",
+    });
+  });
+});
+
+describe("the extent found", () => {
+  const perExtent = { unit: "mm" as const, low: 10, likely: 20, high: 40 };
+  const row = rowFor("trunk.floor", { perExtent });
+
+  it("adds to the middle cost, in its own units", () => {
+    expect(loss(found(0), row)).toMatchObject({ middle: 10_000 + 20 * 300, minor: 0.8 * 16_000 });
+  });
+
+  it("adds nothing where there is none", () => {
+    expect(loss(found(undefined), row)).toMatchObject({ middle: 10_000 });
+    expect(loss(found(1), row)).toMatchObject({ middle: 10_000 });
+    expect(loss(found(0, { finding: { a: 0, b: null } }), row)).toMatchObject({ middle: 10_000 });
+    expect(loss(found(0, { atom: { of: "answer" } }), row)).toMatchObject({ middle: 10_000 });
+    expect(loss(found(0), rowFor("trunk.floor", { perExtent: { ...perExtent, unit: "psi" } }))).toMatchObject(
+      { middle: 10_000 },
+    );
+  });
+
+  it("never gives a fault's extents the probability of a reading", () => {
+    const both = found(0, { outcome: "differ", figures: readingFigures(1, { probabilityWorse: 0.1 }) });
+    expect(loss(both, row)).toMatchObject({ probability: 0.9 });
+  });
+});

@@ -1,0 +1,40 @@
+import { expect, it } from "vitest";
+import type { Finding } from "@evenhand/shared/finding";
+import { finding, inspection, sheet, statement } from "../../testing/small-reports.ts";
+import { compare } from "../compare/index.ts";
+import { placesSeen } from "../coverage/index.ts";
+import { softnessOf } from "./index.ts";
+
+const softness = (findings: Finding[]) => {
+  const [a, b] = [statement(findings), inspection([])];
+  return softnessOf(placesSeen(compare(a, b, sheet).entries, a, b), a);
+};
+const horn = (more: Partial<Finding> = {}, value: "yes" | "not-known" = "yes") =>
+  finding("electrics.horn", { kind: "working", value }, more);
+const play = (more: Partial<Finding> = {}) =>
+  finding("steering.free-play", { kind: "reading", unit: "in", values: [{ value: 1 }] }, more);
+const none = softness([]);
+
+it("counts decisive places alone, all of them silent in an empty statement", () => {
+  expect(none.silent).toBe(none.decisive);
+  expect(
+    softness([finding("electrics.radio", { kind: "working", value: "yes" }, { firmness: "hedged" })]),
+  ).toEqual(none);
+});
+
+it("counts what is hedged or at second hand", () => {
+  expect(softness([horn({ firmness: "hedged" })])).toEqual({ ...none, hedged: 1, silent: none.silent - 1 });
+  expect(softness([horn({ firmness: "second-hand" })]).hedged).toBe(1);
+  expect(softness([horn()]).hedged).toBe(0);
+});
+
+it("counts readings by eye", () => {
+  expect(softness([play()])).toMatchObject({ byEye: 1, hedged: 0 });
+  expect(softness([play({ instrument: "rule" })]).byEye).toBe(0);
+  expect(softness([horn()]).byEye).toBe(0);
+});
+
+it("takes not seen and not known for silence", () => {
+  expect(softness([horn({ firmness: "hedged" }, "not-known")])).toEqual(none);
+  expect(softness([finding("electrics.horn", { kind: "not-seen", reason: "no-time" })])).toEqual(none);
+});

@@ -1,0 +1,89 @@
+import { describe, expect, it } from "vitest";
+import type { Finding } from "@evenhand/shared/finding";
+import { finding, inspection, sheet, statement } from "../../testing/small-reports.ts";
+import { compare } from "../compare/index.ts";
+import { worklist } from "./index.ts";
+
+const tools = { instruments: [{ id: "gauge", name: "gauge" }] };
+const list = (a: Finding[], b: Finding[]) => {
+  const [first, second] = [statement(a, tools), inspection(b, tools)];
+  const { entries } = compare(first, second, sheet);
+  return worklist(entries, first, second, sheet).map(({ entry, ...row }) => ({
+    item: entries[entry]?.item,
+    ...row,
+  }));
+};
+const read = (
+  item: string,
+  unit: "psi" | "V",
+  instrument: string | undefined,
+  position: string,
+  ...values: number[]
+): Finding =>
+  finding(
+    item,
+    { kind: "reading", unit, values: values.map((value) => ({ value })) },
+    { instrument, position },
+  );
+const psi = (...values: number[]) => read("engine.compression", "psi", "gauge", "cylinder-1", ...values);
+const psiByEye = (...values: number[]) =>
+  read("engine.compression", "psi", undefined, "cylinder-1", ...values);
+const minutesOf = (item: string) => sheet.items.get(item)?.item.minutes;
+const grade = (value: string) => finding("interior.headliner", { kind: "grade", scale: "house", value });
+const horn = (value: "yes" | "not-known") => finding("electrics.horn", { kind: "working", value });
+const floor = (millimeters: number) =>
+  finding("trunk.floor", {
+    kind: "faults",
+    found: [{ kind: "corrosion", extent: { value: millimeters, unit: "mm" } }],
+    denied: [],
+  });
+
+const volts = (value: number) => read("electrics.volts-rest", "V", "gauge", "", value);
+const casting = (text: string) => finding("identity.engine-number", { kind: "code", text });
+describe("worklist", () => {
+  it("asks for so many readings where they would settle it", () => {
+    expect(list([psi(150)], [psi(140)])).toEqual([
+      {
+        item: "engine.compression",
+        work: "read-again",
+        readings: expect.any(Number),
+        minutes: minutesOf("engine.compression"),
+      },
+    ]);
+  });
+
+  it("asks for an instrument where it was read by eye", () => {
+    expect(list([psi(150, 150)], [psiByEye(150)])).toMatchObject([
+      { work: "use-instrument", readings: expect.any(Number) },
+    ]);
+  });
+
+  it("asks for a finer instrument where the ordinary one would not do", () => {
+    expect(list([psiByEye(150)], [psiByEye(150)])).toMatchObject([
+      { work: "finer-instrument", readings: null },
+    ]);
+    expect(list([psiByEye(150)], [psi(150)])).toMatchObject([{ work: "finer-instrument", readings: null }]);
+  });
+
+  it("asks for one day where it drifts", () => {
+    expect(list([volts(12.6)], [volts(11.4)])).toMatchObject([{ work: "read-on-one-day", readings: null }]);
+  });
+
+  it("asks for a look, an extent or a code where nothing is a matter of readings", () => {
+    expect(list([grade("as-new")], [grade("light-wear")])).toMatchObject([{ work: "look-again" }]);
+    expect(list([floor(40)], [floor(65)])).toMatchObject([{ work: "measure-extent" }]);
+    expect(list([casting("5S123")], [casting("55123")])).toMatchObject([{ work: "read-code-again" }]);
+  });
+
+  it("puts safety first, doubtful before consistent", () => {
+    const rows = list(
+      [grade("as-new"), horn("yes"), floor(40)],
+      [grade("light-wear"), horn("not-known"), floor(65)],
+    );
+    expect(rows.map(({ item }) => item)).toEqual(["electrics.horn", "trunk.floor", "interior.headliner"]);
+  });
+
+  it("leaves out what is settled, unseen, or seen and sound and not stated", () => {
+    expect(list([horn("yes")], [horn("yes"), grade("as-new")])).toEqual([]);
+  });
+});
