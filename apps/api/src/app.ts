@@ -54,9 +54,11 @@ export async function createApp(
   const app = await NestFactory.create<NestFastifyApplication>(
     { module: AppModule, imports: [PlatformModule.of(config, given), ...capabilities, ...modules] },
     adapterOf(config),
-    { logger: nestLogger(config), abortOnError: false },
+    { logger: nestLogger(config), abortOnError: false, bodyParser: false },
   );
   app.setGlobalPrefix("api/v1");
+  // Bodies are JSON; what a plain form on another site can send is not taken.
+  app.getHttpAdapter().getInstance().removeContentTypeParser("text/plain");
   await app.register(fastifyCookie);
   await registerSecurityHeaders(app, config);
   await registerSite(app, config);
