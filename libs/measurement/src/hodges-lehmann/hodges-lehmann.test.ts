@@ -53,7 +53,7 @@ describe("signedRankQuantile", () => {
           0,
         ),
       ).sort((a, b) => a - b);
-      for (const probability of [0.005, 0.025, 0.05, 0.3, 0.7, 1]) {
+      for (const probability of [0.005, 0.025, 0.05, 0.25, 0.3, 0.5, 0.7, 1]) {
         const place = Math.ceil(probability * sums.length) - 1;
         expect(signedRankQuantile(probability, items)).toBe(sums[place]);
       }

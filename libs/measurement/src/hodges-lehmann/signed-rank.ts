@@ -17,13 +17,11 @@ const probabilities = (items: number): Float64Array => {
 };
 
 const countedQuantile = (probability: number, items: number): number => {
-  let below = 0;
   const chances = probabilities(items);
-  for (const [total, chance] of chances.entries()) {
-    below += chance;
-    if (below >= probability) return total;
-  }
-  return chances.length - 1;
+  let total = 0;
+  // Halves of halves add up without rounding, so that all together they are exactly 1.
+  for (let below = chances[0] ?? 1; below < probability; below += chances[total] ?? 1) total += 1;
+  return total;
 };
 
 const normalApproximation = (probability: number, items: number): number => {

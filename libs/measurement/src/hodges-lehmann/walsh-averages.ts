@@ -1,11 +1,15 @@
 /** The averages of pairs parted at a bound: how many are at most it, and the values nearest it on both sides. */
 type Parted = { readonly count: number; readonly largestWithin: number; readonly smallestBeyond: number };
 
-/** Rows are the lower value of a pair, and what is at most the bound in a row ends earlier in the next one. */
+/**
+ * Rows are the lower value of a pair, and what is at most the bound in a row ends earlier in the next one.
+ *
+ * @param bound under the largest value, so that the last row at the latest lies beyond it
+ */
 const part = (sorted: Float64Array, bound: number): Parted => {
   let [count, largestWithin, smallestBeyond] = [0, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
   let end = sorted.length;
-  for (let row = 0; row < sorted.length; row += 1) {
+  for (let row = 0; ; row += 1) {
     const value = sorted[row] ?? Number.NaN;
     while (end > row) {
       const average = (value + (sorted[end - 1] ?? Number.NaN)) / 2;
@@ -20,7 +24,6 @@ const part = (sorted: Float64Array, bound: number): Parted => {
     if (end <= row) return { count, largestWithin, smallestBeyond: Math.min(smallestBeyond, value) };
     count += end - row;
   }
-  return { count, largestWithin, smallestBeyond };
 };
 
 /**

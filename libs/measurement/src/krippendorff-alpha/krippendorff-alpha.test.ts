@@ -20,6 +20,10 @@ const data = fc
   .filter((units) => krippendorffAlpha(units, "nominal", { least: 3 }).kind === "estimated");
 const levels = fc.constantFrom(...LEVELS);
 
+/** Squared differences of every value of one item with every value of another, added up. */
+const pairs = (one: readonly number[], other: readonly number[]): number =>
+  one.flatMap((a) => other.map((b) => (a - b) ** 2)).reduce((sum, value) => sum + value, 0);
+
 /** Alpha of six answers with one unequal pair: its distance, and the sum over all ordered pairs. */
 const alpha = (within: number, pool: number): number => 1 - (2 * within) / 6 / (pool / 30);
 
@@ -91,6 +95,16 @@ describe("krippendorffAlpha", () => {
     const refusal = new RangeError("Answers must be finite numbers, and not negative on a ratio scale.");
     expect(() => krippendorffAlpha([[1, Number.NaN]], "nominal")).toThrow(refusal);
     expect(() => krippendorffAlpha([[1, -1]], "ratio")).toThrow(refusal);
+    expect(() =>
+      krippendorffAlpha(
+        [
+          [1, 1],
+          [1, Infinity],
+          [2, 2],
+        ],
+        "interval",
+      ),
+    ).toThrow(refusal);
     const units = Array.from({ length: 10 }, (_, i) => [i - 5, i - 4]);
     expect(krippendorffAlpha(units, "interval").kind).toBe("estimated");
     expect(
@@ -99,6 +113,39 @@ describe("krippendorffAlpha", () => {
         "ratio",
       ).kind,
     ).toBe("estimated");
+  });
+
+  it("has the standard error of how it moves as each item counts a little more", () => {
+    const units = [
+      [1, 1, 2],
+      [3, 3],
+      [2, 4, 4, 3],
+      [5, 5, 5],
+      [1, 2],
+      [4, 5, 1],
+    ];
+    const weighted = (weights: readonly number[]): number => {
+      const total = (of: (unit: readonly number[], i: number) => number): number =>
+        units.reduce((sum, unit, i) => sum + (weights[i] ?? 0) * of(unit, i), 0);
+      const within = total((unit) => pairs(unit, unit) / (unit.length - 1));
+      const pool = total((unit) => total((other) => pairs(unit, other)));
+      return 1 - ((total((unit) => unit.length) - 1) * within) / pool;
+    };
+    const step = 1e-5;
+    const moves = units.map((_, i) => {
+      const [up, down] = [step, -step].map((change) =>
+        weighted(units.map((_unit, j) => (i === j ? 1 + change : 1))),
+      );
+      return ((up ?? 0) - (down ?? 0)) / (2 * step);
+    });
+    const result = estimated(krippendorffAlpha(units, "interval", { least: 6 }));
+    expect(result.coefficient).toBeCloseTo(weighted(units.map(() => 1)), 12);
+    expect(result.standardError).toBeCloseTo(sampleStandardDeviation(moves) * Math.sqrt(units.length), 8);
+  });
+
+  it("takes nothing as a value of its own on a ratio scale", () => {
+    const units = Array.from({ length: 10 }, (_, i) => [i % 2, i % 2]);
+    expect(krippendorffAlpha(units, "ratio")).toMatchObject({ kind: "estimated", coefficient: 1 });
   });
 
   it("is unchanged by leaving out items that cannot be paired, by order, and by who is who", () => {
