@@ -31,7 +31,7 @@ export const theme = createTheme({
   fontFamily: "'Inter Variable', system-ui, sans-serif",
   fontFamilyMonospace: "ui-monospace, 'DejaVu Sans Mono', monospace",
   primaryColor: "petrol",
-  primaryShade: { light: 8, dark: 3 },
+  primaryShade: { light: 8, dark: 6 },
   autoContrast: true,
   colors: { petrol, dark },
   defaultRadius: "md",

@@ -52,7 +52,7 @@ export const EntryDetail = ({ row, source }: Props) => {
       {entry.limits && entry.limits.length > 0 && <LimitCalls limits={entry.limits} />}
       {broken.length > 0 && (
         <section className={styles.rules}>
-          <h5>{t("entry.rules", { count: broken.length })}</h5>
+          <h4>{t("entry.rules", { count: broken.length })}</h4>
           <ul>
             {broken.map((check) => (
               <li key={`${check.rule}${check.reason}`}>{checkSentence(check)}</li>

@@ -32,7 +32,7 @@ export const EntryRow = memo(({ row, source, open, onToggle, chosen, onChoose }:
     >
       <div className={styles.line}>
         <div className={styles.name}>
-          <h4>
+          <h3>
             <button
               type="button"
               className={styles.opener}
@@ -40,10 +40,9 @@ export const EntryRow = memo(({ row, source, open, onToggle, chosen, onChoose }:
               aria-controls={`detail-${row.at}`}
               onClick={() => onToggle(row.at)}
             >
-              {row.name}
-              {row.place !== "" && <span className={styles.place}>{row.place}</span>}
+              {row.name} {row.place !== "" && <span className={styles.place}>{row.place}</span>}
             </button>
-          </h4>
+          </h3>
           <p className={styles.standing}>
             {t(`consequence.${entry.consequence}`)} · {t(`standing.${entry.standing}`)}
           </p>

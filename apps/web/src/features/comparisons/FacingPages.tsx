@@ -34,10 +34,10 @@ const Block = ({ rows, all, title, number, hint, section, source, open, onToggle
   return (
     <section className={styles.block} id={section === undefined ? undefined : `section-${section}`}>
       <header className={styles.blockHead}>
-        <h3>
+        <h2>
           {number !== undefined && number !== null && <span className={styles.number}>{number}</span>}
           <span className={styles.title}>{title}</span>
-        </h3>
+        </h2>
         <p>{hint ?? t("facing.lines", { count: rows.length })}</p>
       </header>
       {section !== undefined && <SectionPictures section={section} all={all} source={source} />}

@@ -72,9 +72,9 @@ export const SideFacts = ({ side, row, source }: Props) => {
   }
   return (
     <section className={styles.side} data-side={side}>
-      <h5>
+      <h4>
         {t(side === "a" ? "side.stated.by" : "side.found.by", { organization: report.author.organization })}
-      </h5>
+      </h4>
       <SideAnswer side={side} row={row} source={source} />
       {rows.length > 0 && (
         <dl className={styles.facts}>

@@ -88,7 +88,7 @@ export const PaintMap = ({ rows }: { readonly rows: readonly Row[] }) => {
   const t = useText();
   return (
     <div className={styles.holder}>
-      <h4>{t("paint.title")}</h4>
+      <h3>{t("paint.title")}</h3>
       <div className={styles.maps}>
         <OneMap label={t("side.stated")} side="a" rows={rows} />
         <OneMap label={t("side.found")} side="b" rows={rows} />

@@ -1,0 +1,95 @@
+import { Checkbox, TextInput } from "@mantine/core";
+import type { BriefItem } from "@evenhand/shared/booking";
+import { useQuery } from "@tanstack/react-query";
+import { useState } from "react";
+import { useText } from "../../strings/text";
+import { Loading } from "../../ui/Loading";
+import { Empty, Tag } from "../../ui/Page";
+import { sheetQuery } from "../sheets/load-sheet";
+import { capital, searchWords, type SheetIndex } from "../sheets/sheet-index";
+import styles from "./ItemPicker.module.css";
+
+type One = BriefItem;
+
+interface Props {
+  readonly items: readonly One[];
+  /** Without it the items are only listed. */
+  readonly chosen?: ReadonlySet<string>;
+  readonly onChange?: (chosen: ReadonlySet<string>) => void;
+}
+
+const fits = (index: SheetIndex, { item }: One, q: string): boolean => {
+  const words = searchWords(index.items.get(item)?.words);
+  return q
+    .toLowerCase()
+    .split(/\s+/)
+    .every((word) => words.includes(word));
+};
+
+const Takes = ({ one }: { readonly one: One }) => {
+  const t = useText();
+  return (
+    <span className={styles.takes}>
+      <span className="figures">{t("brief.item", { minutes: one.minutes })}</span>
+      {one.needs.map((need) => (
+        <Tag key={need}>{t(`need.${need}`)}</Tag>
+      ))}
+    </span>
+  );
+};
+
+/** Items section by section, each with its minutes and needs; to tick, or only to read. */
+export const ItemPicker = ({ items, chosen, onChange }: Props) => {
+  const t = useText();
+  const [q, setQ] = useState("");
+  const index = useQuery(sheetQuery("evenhand", 1)).data;
+  if (!index) return <Loading />;
+  const shown = items.filter((one) => fits(index, one, q.trim()));
+  const toggle = (item: string): void => {
+    const next = new Set(chosen);
+    if (!next.delete(item)) next.add(item);
+    onChange?.(next);
+  };
+  return (
+    <div className={styles.picker}>
+      {onChange !== undefined && (
+        <TextInput
+          type="search"
+          size="md"
+          label={t("brief.search")}
+          description={t("brief.search.hint")}
+          value={q}
+          onChange={(event) => setQ(event.currentTarget.value)}
+        />
+      )}
+      {shown.length === 0 && <Empty title={t("brief.none", { q })} />}
+      {index.sheet.sections.map((section) => {
+        const here = shown.filter(({ item }) => index.items.get(item)?.section === section.id);
+        if (here.length === 0) return null;
+        return (
+          <fieldset key={section.id} className={styles.section}>
+            <legend>{capital(section.words.american)}</legend>
+            {here.map((one) => {
+              const words = capital(index.items.get(one.item)?.words.american ?? one.item);
+              return (
+                <div key={one.item} className={styles.item}>
+                  {onChange === undefined ? (
+                    <span>{words}</span>
+                  ) : (
+                    <Checkbox
+                      size="md"
+                      label={words}
+                      checked={chosen?.has(one.item) ?? false}
+                      onChange={() => toggle(one.item)}
+                    />
+                  )}
+                  <Takes one={one} />
+                </div>
+              );
+            })}
+          </fieldset>
+        );
+      })}
+    </div>
+  );
+};

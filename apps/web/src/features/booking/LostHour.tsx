@@ -1,0 +1,61 @@
+import { Button } from "@mantine/core";
+import { OfferBody } from "@evenhand/shared/booking";
+import { RefusedHourBody } from "@evenhand/shared/http/booking";
+import { problemCodeOf } from "@evenhand/shared/http/problem-codes";
+import { useIntl } from "react-intl";
+import { z } from "zod";
+import { Refusal } from "../../service/refusal";
+import { useText } from "../../strings/text";
+import { moneyText } from "../../ui/money";
+import { Notice } from "../../ui/Notice";
+import { ProblemNotice } from "../../ui/ProblemNotice";
+import { useTimes } from "../calendars/use-times";
+import { useReason } from "./reasons";
+import styles from "./Booking.module.css";
+
+/** A refused hour carries why, and what is free at this moment. */
+const WithOffers = z.looseObject({
+  reasons: z.array(RefusedHourBody).catch([]),
+  offers: z.array(OfferBody).catch([]),
+});
+
+interface Props {
+  readonly error: unknown;
+  readonly zone: string;
+  readonly currency: string | undefined;
+  readonly onTake: (offer: OfferBody) => void;
+}
+
+/** The hour is gone: what was in the way, and hours that are free now, to be taken with one press. */
+export const LostHour = ({ error, zone, currency, onTake }: Props) => {
+  const t = useText();
+  const intl = useIntl();
+  const times = useTimes();
+  const say = useReason(zone, currency);
+  const lost = error instanceof Refusal && problemCodeOf(error.problem.type) === "hour-taken";
+  if (!lost) return <ProblemNotice error={error} />;
+  const { reasons, offers } = WithOffers.parse(error.problem);
+  return (
+    <Notice kind="refusal" title={t("lost.title")}>
+      <p>{t("lost.what")}</p>
+      {reasons.length > 0 && (
+        <ul>
+          {reasons.map((reason) => (
+            <li key={reason.code}>{say(reason)}</li>
+          ))}
+        </ul>
+      )}
+      <p>{t(offers.length > 0 ? "lost.fresh" : "lost.none")}</p>
+      <div className={styles.buttons}>
+        {offers.slice(0, 6).map((offer) => (
+          <Button key={offer.id} variant="default" size="sm" onClick={() => onTake(offer)}>
+            {t("lost.take", {
+              when: times.full(offer.start, zone),
+              total: moneyText(intl, offer.cost.total),
+            })}
+          </Button>
+        ))}
+      </div>
+    </Notice>
+  );
+};

@@ -1,0 +1,89 @@
+import type { VisitPlan } from "@evenhand/shared/http/booking";
+import { useText } from "../../strings/text";
+import { Notice } from "../../ui/Notice";
+import { Tag } from "../../ui/Page";
+import { useDuration } from "../calendars/use-duration";
+import { useTimes } from "../calendars/use-times";
+import { useItemWords } from "../decisions/item-words";
+import styles from "./PlanView.module.css";
+
+interface Props {
+  readonly plan: VisitPlan;
+  /** Where the start is known: its instant and the site's zone. */
+  readonly start?: string;
+  readonly zone?: string;
+  readonly nameOf?: (car: string) => string;
+}
+
+const MINUTE = 60_000;
+
+/** The stages in their order, each with its time, what it needs and its part of the visit drawn to scale. */
+export const PlanView = ({ plan, start, zone = "UTC", nameOf }: Props) => {
+  const t = useText();
+  const duration = useDuration();
+  const times = useTimes();
+  const words = useItemWords();
+  const cars = new Set(plan.segments.map(({ car }) => car));
+  const span = (from: number, to: number): string => {
+    if (start === undefined) return t("plan.after", { from: duration(from), to: duration(to) });
+    const at = (minutes: number): string => new Date(Date.parse(start) + minutes * MINUTE).toISOString();
+    return times.range(at(from), at(to), zone);
+  };
+  return (
+    <>
+      <ol className={styles.plan}>
+        {plan.segments.map(({ car, stage, from, to, lift, daylight, items }) => (
+          <li key={`${car}${stage}`}>
+            <span className={`${styles.time} figures`}>{span(from, to)}</span>
+            <span className={styles.bar} aria-hidden="true">
+              <span
+                data-lift={lift}
+                style={{
+                  left: `${(from / plan.minutes) * 100}%`,
+                  width: `${((to - from) / plan.minutes) * 100}%`,
+                }}
+              />
+            </span>
+            <span className={styles.what}>
+              <span className={styles.stage}>
+                {t(`stage.${stage}`)}
+                {cars.size > 1 && nameOf !== undefined && `, ${nameOf(car)}`}
+              </span>
+              <span className={styles.items}>{t("plan.items", { count: items.length })}</span>
+              {lift && <Tag>{t("plan.lift")}</Tag>}
+              {daylight && <Tag>{t("plan.daylight")}</Tag>}
+            </span>
+          </li>
+        ))}
+      </ol>
+      <p>{t("plan.total", { time: duration(plan.minutes) })}</p>
+      {plan.toAllow.length > 0 && (
+        <div>
+          <h3>{t("plan.allow")}</h3>
+          <ul>
+            {plan.toAllow.map(({ car, item }) => (
+              <li key={`${car}${item}`}>{words({ item, position: "" })}</li>
+            ))}
+          </ul>
+        </div>
+      )}
+    </>
+  );
+};
+
+/** Stands wherever a visit that lifts or drives the car is planned, asked for, confirmed or begun. */
+export const VisitCaution = ({ plan }: { readonly plan: VisitPlan }) => {
+  const t = useText();
+  const lifts = plan.lifts.length > 0;
+  const drives = plan.segments.some(({ stage }) => stage === "road");
+  if (!lifts && !drives) return null;
+  return (
+    <Notice kind="caution" title={t("plan.caution")}>
+      <ul>
+        {lifts && <li>{t("plan.caution.lift")}</li>}
+        {drives && <li>{t("plan.caution.road")}</li>}
+        <li>{t("plan.caution.law")}</li>
+      </ul>
+    </Notice>
+  );
+};

@@ -1,0 +1,127 @@
+import { Button } from "@mantine/core";
+import type { DayExplained, RefusedHourBody } from "@evenhand/shared/http/booking";
+import { useQuery } from "@tanstack/react-query";
+import { useText } from "../../strings/text";
+import { Loading } from "../../ui/Loading";
+import { Empty, Panel } from "../../ui/Page";
+import { ProblemNotice } from "../../ui/ProblemNotice";
+import { useTimes } from "../calendars/use-times";
+import { dayQuery, type OfferWish } from "./queries";
+import { useReason } from "./reasons";
+import styles from "./Booking.module.css";
+
+type Hour = DayExplained["hours"][number];
+
+interface Stretch {
+  readonly first: Hour;
+  readonly last: Hour;
+}
+
+const signature = ({ offeredBy, site, inspectors }: Hour): string =>
+  JSON.stringify([
+    offeredBy.toSorted(),
+    site.map(({ code }) => code),
+    inspectors.map(({ inspector, reasons }) => [inspector, reasons.map(({ code }) => code)]),
+  ]);
+
+/** Starts that follow each other with the same in the way are said once; the last one's reasons name the latest figures. */
+const stretchesOf = (hours: readonly Hour[]): readonly Stretch[] => {
+  const stretches: Stretch[] = [];
+  for (const hour of hours) {
+    const before = stretches.at(-1);
+    if (before && signature(before.first) === signature(hour)) {
+      stretches[stretches.length - 1] = { first: before.first, last: hour };
+    } else stretches.push({ first: hour, last: hour });
+  }
+  return stretches;
+};
+
+const Reasons = ({
+  reasons,
+  say,
+}: {
+  readonly reasons: readonly RefusedHourBody[];
+  readonly say: (reason: RefusedHourBody) => string;
+}) => (
+  <ul>
+    {reasons.map((reason) => (
+      <li key={reason.code}>{say(reason)}</li>
+    ))}
+  </ul>
+);
+
+const StretchRow = ({ stretch, day }: { readonly stretch: Stretch; readonly day: DayExplained }) => {
+  const t = useText();
+  const times = useTimes();
+  const say = useReason(day.zone, undefined);
+  const { first, last } = stretch;
+  const from = times.time(first.start, day.zone);
+  const who = new Map(day.inspectors.map((one) => [one.id, one]));
+  const refused = first.inspectors.filter(({ reasons }) => reasons.length > 0);
+  return (
+    <tr>
+      <th scope="row" className="figures">
+        {first === last ? from : t("why.starts", { from, to: times.time(last.start, day.zone) })}
+      </th>
+      <td>
+        {first.offeredBy.length > 0 && <p>{t("why.offered", { count: first.offeredBy.length })}</p>}
+        {first.site.length > 0 && <Reasons reasons={first.site} say={say} />}
+        {refused.length > 0 && (
+          <details open={first.site.length === 0 && refused.length <= 3}>
+            <summary>{t("why.more")}</summary>
+            {refused.map(({ inspector, reasons }) => (
+              <div key={inspector}>
+                <h4>
+                  {t("why.one", {
+                    name: who.get(inspector)?.name ?? "",
+                    firm: who.get(inspector)?.firm.name ?? "",
+                  })}
+                </h4>
+                <Reasons reasons={reasons} say={say} />
+              </div>
+            ))}
+          </details>
+        )}
+      </td>
+    </tr>
+  );
+};
+
+interface Props {
+  readonly vehicle: string;
+  readonly date: string;
+  readonly wish: Omit<OfferWish, "from" | "until">;
+  readonly onClose: () => void;
+}
+
+/** Every start of one day that is not offered, with what is in the way and what would work. */
+export const WhyNot = ({ vehicle, date, wish, onClose }: Props) => {
+  const t = useText();
+  const times = useTimes();
+  const day = useQuery(dayQuery(vehicle, date, wish));
+  return (
+    <Panel
+      id="why"
+      title={t("why.title", { day: times.date(date) })}
+      hint={t("why.hint")}
+      actions={
+        <Button variant="default" onClick={onClose}>
+          {t("why.close")}
+        </Button>
+      }
+    >
+      {day.error !== null && <ProblemNotice error={day.error} />}
+      {day.isPending && <Loading />}
+      {day.data?.hours.length === 0 && <Empty title={t("why.none")} />}
+      {day.data !== undefined && day.data.hours.length > 0 && (
+        <table className={styles.table}>
+          <tbody>
+            {stretchesOf(day.data.hours).map((stretch) => (
+              <StretchRow key={stretch.first.start} stretch={stretch} day={day.data} />
+            ))}
+          </tbody>
+        </table>
+      )}
+    </Panel>
+  );
+};

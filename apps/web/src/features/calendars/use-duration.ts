@@ -1,0 +1,12 @@
+import { useText } from "../../strings/text";
+import { splitMinutes } from "./use-times";
+
+/** Minutes in words: `45 min`, `3 h`, `3 h 20 min`. */
+export const useDuration = (): ((minutes: number) => string) => {
+  const t = useText();
+  return (all) => {
+    const { hours, minutes } = splitMinutes(all);
+    if (hours === 0) return t("time.minutes", { minutes });
+    return minutes === 0 ? t("time.hours", { hours }) : t("time.both", { hours, minutes });
+  };
+};

@@ -1,0 +1,86 @@
+import { randomUUID } from "node:crypto";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { Report } from "@evenhand/shared/report";
+import type { Person } from "../../api/setup/person.ts";
+import { acceptOrder, order } from "../../api/setup/story.ts";
+import { query } from "../../api/setup/database.ts";
+import { makePerson, type World } from "../../api/setup/world.ts";
+import type { Service } from "../../api/setup/service.ts";
+
+const folder = join(import.meta.dirname, "../../../fixtures/demo/reports");
+
+/** A report of the demo scenario. */
+export const demoReport = (name: string): Report =>
+  Report.parse(JSON.parse(readFileSync(join(folder, `${name}.json`), "utf8")));
+
+const headerOf = ({ visit, terms, instruments, persons, scales }: Report) => ({
+  visit,
+  terms,
+  instruments,
+  persons,
+  scales,
+});
+
+async function fill(person: Person, id: string, report: Report): Promise<number> {
+  let revision = 1;
+  for (let at = 0; at < report.findings.length; at += 200) {
+    const operations = report.findings
+      .slice(at, at + 200)
+      .map((finding) => ({ id: randomUUID(), op: "set" as const, finding, base: null }));
+    ({ revision } = await person.does("reports.operate", { path: { id }, body: { operations } }));
+  }
+  return revision;
+}
+
+const seal = (person: Person, id: string, revision: number) =>
+  person.does("reports.seal", { path: { id }, revision });
+
+export type DemoPeople = Pick<World, "dealer" | "buyer" | "inspector">;
+
+/** People under the demo's own names. */
+export async function demoPeople(service: Service): Promise<DemoPeople> {
+  const people = {
+    dealer: await makePerson(service, "dealer", "Rafe Tolliver-Ash"),
+    buyer: await makePerson(service, "buyer", "Maribel Okonjo-Strand"),
+    inspector: await makePerson(service, "inspector", "Ottoline Varga-Reyes"),
+  };
+  const names = {
+    [people.dealer.organization]: "Grandspur Collector Hall",
+    [people.buyer.organization]: "Maribel Okonjo-Strand",
+    [people.inspector.organization]: "Kestrelmere Motor Surveys",
+  };
+  for (const [id, name] of Object.entries(names)) {
+    await query(service.databaseUrl, "UPDATE organization SET name = $2 WHERE id = $1", [id, name]);
+  }
+  return people;
+}
+
+/** A demo car with its sealed statement. */
+export async function stateDemoCar({ dealer }: Pick<DemoPeople, "dealer">, name: string) {
+  const report = demoReport(`${name}-statement`);
+  const { id: vehicle } = await dealer.does("vehicles.create", {
+    body: {
+      organization: dealer.organization,
+      vehicle: report.vehicle,
+      asking: { minor: 5_450_000, currency: "USD" },
+      words: "One family from new, and three since.",
+    },
+  });
+  const { id } = await dealer.does("reports.state", { path: { id: vehicle }, body: headerOf(report) });
+  const sealed = await seal(dealer, id, await fill(dealer, id, report));
+  return { vehicle, report: id, statement: sealed.id };
+}
+
+/** The same car, ordered, inspected and compared. */
+export async function compareDemoCar(people: DemoPeople, name: string) {
+  const { buyer, inspector } = people;
+  const car = await stateDemoCar(people, name);
+  const orderId = await order(buyer, inspector, car.vehicle, car.statement);
+  await acceptOrder(inspector, orderId);
+  const report = demoReport(`${name}-inspection`);
+  const { id } = await inspector.does("reports.inspect", { path: { id: orderId }, body: headerOf(report) });
+  const sealed = await seal(inspector, id, await fill(inspector, id, report));
+  if (sealed.comparison === null) throw new Error("The sealed inspection made no comparison.");
+  return { ...car, order: orderId, inspection: sealed.id, comparison: sealed.comparison };
+}

@@ -1,0 +1,111 @@
+import type { Page } from "playwright-core";
+import { Person } from "../../api/setup/person.ts";
+import { setOperation, treadDepth } from "../../api/setup/story.ts";
+import type { compareDemoCar, DemoPeople, stateDemoCar } from "./demo-car.ts";
+
+export interface Screen {
+  readonly name: string;
+  readonly by: Person;
+  readonly address: string;
+  /** Done on the page before the picture or the check. */
+  readonly then?: (page: Page) => Promise<void>;
+  /** `false`: only what is in sight. */
+  readonly whole?: boolean;
+}
+
+type Compared = Awaited<ReturnType<typeof compareDemoCar>>;
+type Stated = Awaited<ReturnType<typeof stateDemoCar>>;
+
+/** Entries that may be laid before the dealer, as the buyer's comparison has them. */
+async function disputed(buyer: Person, comparison: string): Promise<number[]> {
+  const document = await buyer.does("comparisons.document", { path: { id: comparison } });
+  return document.order.filter((at) => {
+    const entry = document.entries[at];
+    return entry?.outcome === "differ" && entry.direction === "stated-better";
+  });
+}
+
+/** Every screen of the application, with something on it. */
+export async function screens(people: DemoPeople, car: Compared, other: Stated): Promise<readonly Screen[]> {
+  const { dealer, buyer, inspector } = people;
+  const nobody = new Person(buyer.url);
+  const [first = 0, second = 1] = await disputed(buyer, car.comparison);
+  await buyer.does("releases.create", { path: { id: car.comparison }, body: { entries: [first, second] } });
+  const summary = await buyer.does("summaries.create", { path: { id: car.comparison }, body: {} });
+  const { id: asked } = await buyer.does("orders.create", {
+    path: { id: other.vehicle },
+    body: { inspector: inspector.organization, statement: other.statement },
+  });
+  const { id: revised } = await dealer.does("reports.revise", { path: { id: other.report } });
+  await dealer.does("reports.operate", {
+    path: { id: revised },
+    body: { operations: [setOperation(treadDepth("spare", 6, 6, 6))] },
+  });
+  const comparison = `/comparisons/${car.comparison}`;
+  return [
+    { name: "sign-in", by: nobody, address: "/sign-in" },
+    { name: "home-dealer", by: dealer, address: "/" },
+    { name: "home-buyer", by: buyer, address: "/" },
+    { name: "home-inspector", by: inspector, address: "/" },
+    { name: "cars", by: buyer, address: "/cars" },
+    { name: "cars-none", by: buyer, address: "/cars?q=zeppelin" },
+    { name: "new-car", by: dealer, address: "/cars/new" },
+    { name: "car-dealer", by: dealer, address: `/cars/${car.vehicle}` },
+    { name: "car-buyer", by: buyer, address: `/cars/${car.vehicle}` },
+    { name: "statement", by: buyer, address: `/report-versions/${car.statement}`, whole: false },
+    {
+      name: "statement-silent",
+      by: buyer,
+      address: `/report-versions/${car.statement}?show=silent`,
+      whole: false,
+    },
+    {
+      name: "sheet",
+      by: dealer,
+      address: `/reports/${revised}?section=wheels&open=wheels.tread-depth%40spare`,
+      whole: false,
+    },
+    { name: "sheet-visit", by: dealer, address: `/reports/${revised}` },
+    { name: "orders", by: inspector, address: "/orders" },
+    { name: "order-asked", by: inspector, address: `/orders/${asked}` },
+    { name: "order-reported", by: buyer, address: `/orders/${car.order}` },
+    { name: "comparison", by: buyer, address: comparison, whole: false },
+    { name: "comparison-open", by: buyer, address: `${comparison}?open=${first}`, whole: false },
+    {
+      name: "comparison-sheet",
+      by: buyer,
+      address: `${comparison}?order=sheet&section=engine`,
+      whole: false,
+    },
+    { name: "comparison-whole", by: buyer, address: `${comparison}?view=whole` },
+    { name: "comparison-checks", by: buyer, address: `${comparison}?view=checks`, whole: false },
+    {
+      name: "comparison-choosing",
+      by: buyer,
+      address: comparison,
+      whole: false,
+      then: async (page) => {
+        await page.getByRole("button", { name: "Choose items for the dealer" }).click();
+        await page.getByRole("checkbox").nth(2).check();
+      },
+    },
+    { name: "released-dealer", by: dealer, address: "/released" },
+    { name: "released-buyer", by: buyer, address: "/released" },
+    { name: "summary", by: buyer, address: `/summaries/${summary.id}` },
+    {
+      name: "summary-approve",
+      by: buyer,
+      address: `/summaries/${summary.id}`,
+      whole: false,
+      then: async (page) => {
+        await page.getByRole("radio", { name: /^Approve/ }).check();
+        await page.getByRole("heading", { name: "Decide", exact: true }).scrollIntoViewIfNeeded();
+      },
+    },
+    { name: "decisions", by: buyer, address: "/decisions" },
+    { name: "organization", by: dealer, address: "/organization" },
+    { name: "sessions", by: dealer, address: "/sessions" },
+    { name: "handbook", by: buyer, address: "/handbook", whole: false },
+    { name: "not-found", by: buyer, address: "/cars/0197e6a1-0000-7000-8000-000000000000" },
+  ];
+}

@@ -1,0 +1,150 @@
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { query } from "../api/setup/database.ts";
+import { useService } from "../api/setup/service.ts";
+import { makeWorld } from "../api/setup/world.ts";
+import { useBrowser } from "./setup/browser.ts";
+import { addInstrument, choose, notSeen, read, seal, signIn } from "./setup/steps.ts";
+
+const service = useService();
+const browser = useBrowser();
+
+async function enterAndState(dealer: Page): Promise<void> {
+  await dealer.getByRole("link", { name: "Enter a car" }).first().click();
+  await dealer.getByLabel("Make").fill("Corvane");
+  await dealer.getByLabel("Model", { exact: true }).fill("Alder");
+  await dealer.getByLabel("VIN or chassis number").fill("A7K214883");
+  await dealer.getByLabel("Asking price, US dollars").fill("54,500");
+  await dealer.getByRole("button", { name: "Enter the car" }).click();
+  await dealer.getByRole("heading", { name: "1967 Corvane Alder" }).waitFor();
+  await dealer.getByRole("button", { name: "Start the statement" }).click();
+  await addInstrument(dealer, "tread gauge", "0.5", "0.3");
+  await read(dealer, "Wheels and tires", "wheels.tread-depth", /Left front/i, [8, 8, 8]);
+  await choose(dealer, "Instruments and electrics", "electrics.horn", /answer/i, "works");
+  await choose(dealer, "Interior", "interior.headliner", /answer/i, "light wear");
+  await seal(dealer, "statement");
+  await dealer.getByRole("heading", { name: "Statement, version 1" }).waitFor();
+}
+
+async function orderInspection(buyer: Page): Promise<void> {
+  await buyer.getByRole("link", { name: "Cars", exact: true }).click();
+  await buyer.getByRole("link", { name: "1967 Corvane Alder" }).click();
+  await buyer.getByText(/The rest is silence/).waitFor();
+  await buyer.getByRole("radio", { name: "Ines's firm" }).check();
+  await buyer.getByRole("button", { name: "Order the inspection" }).click();
+  await buyer.getByRole("heading", { name: "Ines's firm has not answered yet" }).waitFor();
+}
+
+async function inspect(inspector: Page): Promise<void> {
+  await inspector.getByRole("link", { name: "1967 Corvane Alder" }).click();
+  await inspector.getByText("named once you accept").waitFor();
+  await inspector.getByRole("checkbox", { name: /^I have no interest/ }).check();
+  await inspector.getByRole("button", { name: "Accept the order" }).click();
+  await inspector.getByRole("button", { name: "Begin the report" }).click();
+  await addInstrument(inspector, "my gauge", "0.5", "0.3");
+  await read(inspector, "Wheels and tires", "wheels.tread-depth", /Left front/i, [2, 2, 2]);
+  await choose(inspector, "Instruments and electrics", "electrics.horn", /answer/i, "does not work");
+  await notSeen(inspector, "Interior", "interior.headliner", /answer/i, "covered");
+  await seal(inspector, "report");
+  await inspector.getByRole("heading", { name: "1967 Corvane Alder", exact: true }).waitFor();
+}
+
+async function readAndRelease(buyer: Page): Promise<void> {
+  await buyer.reload();
+  await buyer.getByRole("link", { name: "Read the comparison" }).click();
+  const tread = buyer
+    .getByRole("listitem")
+    .filter({ hasText: "Tread depth" })
+    .filter({ hasText: "left front" });
+  expect(await tread.first().textContent()).toMatch(/differ/);
+  await tread.getByRole("button", { name: /tread depth/i }).click();
+  await buyer
+    .getByText(/Stated 8.*found 2/)
+    .first()
+    .waitFor();
+  await buyer.getByRole("button", { name: "Choose items for the dealer" }).click();
+  await buyer.getByRole("checkbox", { name: "Lay before the dealer: horn" }).check();
+  await buyer.getByRole("button", { name: "Lay before the dealer" }).click();
+  await buyer.getByText("1 item was laid before the dealer.").waitFor();
+}
+
+async function answer(dealer: Page): Promise<void> {
+  await dealer.getByRole("link", { name: "Released" }).click();
+  await dealer.getByRole("heading", { name: "Horn" }).waitFor();
+  expect(await dealer.getByText("Tread depth").count()).toBe(0);
+  await dealer.getByLabel("Your answer in words").fill("A wire had come off. It is on again.");
+  await dealer.getByRole("button", { name: "Accept what was found" }).click();
+  await dealer.getByText("accepted by the dealer").first().waitFor();
+}
+
+async function sayOfEverySafetyItem(buyer: Page): Promise<void> {
+  await buyer.getByRole("radio", { name: /^Approve/ }).check();
+  const fields = buyer.getByRole("group", { name: /open safety items/ }).getByRole("textbox");
+  await fields.first().waitFor();
+  for (let at = 0; at < (await fields.count()); at += 1) {
+    await fields.nth(at).fill("I know, and a licensed mechanic looks at it before it is driven.");
+  }
+  await buyer.getByRole("checkbox", { name: /^I have read this page/ }).check();
+}
+
+async function summarize(buyer: Page): Promise<string> {
+  await buyer.getByRole("button", { name: "Make the summary" }).click();
+  await buyer.getByRole("heading", { name: "Summary: 1967 Corvane Alder" }).waitFor();
+  return new URL(buyer.url()).pathname.split("/").at(-1) ?? "";
+}
+
+/** Presses the button and gives the status the service answered with. */
+async function approve(buyer: Page): Promise<number> {
+  const answered = buyer.waitForResponse((response) => response.url().endsWith("/decision"));
+  await buyer.getByRole("button", { name: "Approve this summary" }).click();
+  return (await answered).status();
+}
+
+async function stateAgain(dealer: Page): Promise<void> {
+  await dealer.getByRole("link", { name: "Cars", exact: true }).click();
+  await dealer.getByRole("link", { name: "1967 Corvane Alder" }).click();
+  await dealer.getByRole("button", { name: "Make a new version" }).click();
+  await choose(dealer, "Instruments and electrics", "electrics.horn", /answer/i, "does not work");
+  await seal(dealer, "statement");
+  await dealer.getByRole("heading", { name: "Statement, version 2" }).waitFor();
+}
+
+test("a car goes from statement to approval through all four people", async () => {
+  const { url, databaseUrl } = service();
+  await makeWorld(service());
+  const operator = await signIn(browser(), url, "Opal");
+  await operator.getByText("Ines's firm").waitFor();
+  const dealer = await signIn(browser(), url, "Delia");
+  await enterAndState(dealer);
+  const buyer = await signIn(browser(), url, "Bea");
+  await orderInspection(buyer);
+  await inspect(await signIn(browser(), url, "Ines"));
+  await readAndRelease(buyer);
+  const comparison = buyer.url();
+  await answer(dealer);
+
+  const summary = await summarize(buyer);
+  await sayOfEverySafetyItem(buyer);
+  expect(await approve(buyer)).toBe(201);
+  await buyer.getByRole("heading", { name: "You approved this summary" }).waitFor();
+  const stored = await query<{ decided: string; made: string }>(
+    databaseUrl,
+    `SELECT d.hash AS decided, s.hash AS made
+       FROM decision d JOIN summary s ON s.id = d.summary_id WHERE s.id = $1 AND d.decision = 'approve'`,
+    [summary],
+  );
+  expect(stored).toHaveLength(1);
+  expect(stored[0]?.decided).toBe(stored[0]?.made);
+  await buyer
+    .getByText(stored[0]?.decided ?? "no hash")
+    .first()
+    .waitFor();
+
+  await buyer.goto(comparison);
+  await summarize(buyer);
+  await sayOfEverySafetyItem(buyer);
+  await stateAgain(dealer);
+  expect(await approve(buyer)).toBe(409);
+  await buyer.getByText("Something moved since this summary was made").first().waitFor();
+  await buyer.getByText("The statement: 1 then, 2 now").first().waitFor();
+});
