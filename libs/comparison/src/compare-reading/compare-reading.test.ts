@@ -84,6 +84,21 @@ describe("compareReading", () => {
     });
   });
 
+  it("leaves a drifting item doubtful that is no more than that", () => {
+    expect(compare([8, 8, 8], [6, 6, 6], { drifts: true })).toMatchObject({
+      outcome: "doubtful",
+      reason: "beyond-chance",
+    });
+  });
+
+  it("lets a drifting item contradict nothing where no side is the worse", () => {
+    const expected = { outcome: "consistent", reason: "changed-between-days", standing: "not-contradicted" };
+    const spec = treadSpec({ limits: [], betterIs: "target" });
+    expect(compare([12, 12, 12], [4, 4, 4], { drifts: true, spec })).toMatchObject(expected);
+    expect(compare([8, 8, 8], [6, 6, 6], { drifts: true, spec })).toMatchObject(expected);
+    expect(compare([8, 8, 8], [8, 8, 8], { drifts: true, spec }).outcome).toBe("agree");
+  });
+
   it("lets a drifting item differ on one day", () => {
     expect(compare([12, 12, 12], [4, 4, 4], { drifts: true, times: sameTime }).outcome).toBe("differ");
   });

@@ -116,11 +116,25 @@ const figuresOf = (pair: ReadingPair, a: ReadingSide, b: ReadingSide, whole: Who
 const excusedByDrift = (pair: ReadingPair, limits: readonly LimitFigures[]): boolean =>
   pair.drifts && !failsLimit(limits, "a") && !failsLimit(limits, "b") && pair.times().differentDays;
 
-const settle = (pair: ReadingPair, figures: ReadingFigures, limits: readonly LimitFigures[]) => {
+type Settled = { readonly outcome: IntervalOutcome; readonly reason: Reason };
+
+/**
+ * What drifts is only in doubt where one side of the difference is the worse one (a battery's volts), and contradicts
+ * nothing where none is (the speed a figure was taken at).
+ */
+const softenDrift = (outcome: IntervalOutcome, spec: ReadingSpec): Settled => {
+  if (worseWay(spec).is === "unknown") return { outcome: "consistent", reason: "changed-between-days" };
+  return outcome === "differ"
+    ? { outcome: "doubtful", reason: "drifts-between-days" }
+    : { outcome, reason: REASONS[outcome] };
+};
+
+const settle = (pair: ReadingPair, figures: ReadingFigures, limits: readonly LimitFigures[]): Settled => {
   const outcome = classifyInterval(figures.difference, figures.expandedUncertainty, figures.delta);
-  return outcome === "differ" && excusedByDrift(pair, limits)
-    ? ({ outcome: "doubtful", reason: "drifts-between-days" } as const)
-    : ({ outcome, reason: REASONS[outcome] } as const);
+  const apart = outcome === "doubtful" || outcome === "differ";
+  return apart && excusedByDrift(pair, limits)
+    ? softenDrift(outcome, pair.spec)
+    : { outcome, reason: REASONS[outcome] };
 };
 
 /**

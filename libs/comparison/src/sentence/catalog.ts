@@ -65,9 +65,9 @@ export const SENTENCES: Readonly<Record<SentenceKey, string>> = {
     "Both report {fault}, {a} and {b}: the difference of {difference} is more than chance explains, but perhaps less than the {delta} that matters",
   "extent-beyond-delta":
     "Both report {fault}, {a} and {b}: the difference of {difference} is more than the {delta} that matters",
-  "disclosed-not-found": "{theA} reports {fault}; {theB} did not find it",
-  "denied-found": "{theA} says there is no {kind}; {B} {fault}",
-  "denied-found-all": "{theA} says there are no faults; {B} {fault}",
+  "disclosed-not-found": "{theA} reports {a}; {theB} did not find it",
+  "denied-found": "{theA} says there is no {kind}; {B} {b}",
+  "denied-found-all": "{theA} says there are no faults; {B} {b}",
   "denied-by-both": "Both say there is no {kind}",
   "denied-by-both-all": "Both say there are no faults beyond any they list",
   "denied-not-contradicted": "{theA} says there is no {kind}; {theB} does not speak of it",

@@ -136,10 +136,10 @@ describe("a sentence about faults", () => {
     const none = hood({ kind: "faults", found: [], denied: "all" });
     expect(say(none, none)).toEqual(["Both say there are no faults beyond any they list."]);
     expect(say(none, hood({ kind: "faults", found: [rust(40)], denied: [] }))).toEqual([
-      "The statement says there are no faults; found corrosion at lower rear.",
+      "The statement says there are no faults; found corrosion at lower rear, 40 mm.",
     ]);
     expect(say(hood({ kind: "faults", found: [rust(40)], denied: [] }), none)).toEqual([
-      "The statement reports corrosion at lower rear; the inspection did not find it.",
+      "The statement reports corrosion at lower rear, 40 mm; the inspection did not find it.",
     ]);
     expect(say(none, hood({ kind: "faults", found: [], denied: [] }))[0]).toMatch(
       /^The statement says there are no faults beyond any it lists/,
