@@ -1,6 +1,7 @@
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { root } from "../root.mjs";
+import { dataFolder } from "./data-folder.mjs";
 
 const embedded = join(root, "apps", "api", "dist", "embedded.js");
 
@@ -14,11 +15,11 @@ export async function startDatabase() {
     return { url, words: "the PostgreSQL at DATABASE_URL", stop: async () => undefined };
   }
   const { startEmbedded } = await import(pathToFileURL(embedded).href);
-  const asked = join(root, ".data", "postgres");
+  const asked = join(dataFolder, "postgres");
   const database = await startEmbedded(asked);
   const how = database.reused ? "found running" : "started";
   const elsewhere = `${database.folder}, since its user cannot enter this folder`;
-  const where = database.folder === asked ? "./.data" : elsewhere;
+  const where = database.folder === asked ? dataFolder : elsewhere;
   return {
     url: database.url,
     words: `the embedded database in ${where} (${how})`,

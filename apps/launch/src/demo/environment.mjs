@@ -1,5 +1,5 @@
 import { join } from "node:path";
-import { root } from "../root.mjs";
+import { dataFolder } from "./data-folder.mjs";
 
 const firstPort = "4870";
 
@@ -10,6 +10,6 @@ export function demoEnvironment(databaseUrl) {
     PORT: process.env.PORT ?? firstPort,
     LOG_LEVEL: process.env.LOG_LEVEL ?? "warn",
     MAIL: "file",
-    MAIL_FOLDER: join(root, ".data", "outbox"),
+    MAIL_FOLDER: join(dataFolder, "outbox"),
   };
 }

@@ -1,0 +1,130 @@
+import { spawn } from "node:child_process";
+import type { ChildProcess } from "node:child_process";
+import { once } from "node:events";
+import { chmodSync, mkdtempSync, readFileSync, readdirSync, rmSync } from "node:fs";
+import { createServer } from "node:net";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { text } from "node:stream/consumers";
+import { setTimeout as wait } from "node:timers/promises";
+import { fileURLToPath } from "node:url";
+import { afterAll, beforeAll, expect, test } from "vitest";
+
+const run = fileURLToPath(new URL("../../apps/launch/src/run.mjs", import.meta.url));
+const port = 48_700 + (process.pid % 1000);
+
+let folder = "";
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), "evenhand-demo-test-"));
+  // Under root the database runs as another user, who must get in.
+  chmodSync(folder, 0o711);
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+/** The demo as a person starts it, in a session of its own, with its data in the test's folder. */
+const startDemo = (...args: string[]): ChildProcess =>
+  spawn(process.execPath, [run, "demo", ...args], {
+    env: { ...process.env, EVENHAND_DATA: folder, PORT: String(port), DATABASE_URL: "" },
+    stdio: ["ignore", "pipe", "inherit"],
+    detached: true,
+  });
+
+const outputOf = async (demo: ChildProcess): Promise<{ code: number | null; out: string }> => {
+  if (demo.stdout === null) throw new Error("the demo's output is piped");
+  const [out, code] = await Promise.all([text(demo.stdout), exitOf(demo)]);
+  return { code, out };
+};
+
+const exitOf = async (demo: ChildProcess): Promise<number | null> => {
+  if (demo.exitCode !== null) return demo.exitCode;
+  const [code]: unknown[] = await once(demo, "exit");
+  return typeof code === "number" ? code : null;
+};
+
+/** Reads until the demo says how it is stopped; gives what it printed so far. */
+const served = async (demo: ChildProcess): Promise<string> => {
+  let out = "";
+  for await (const chunk of demo.stdout ?? []) {
+    out += String(chunk);
+    if (out.includes("Ctrl-C stops everything")) return out;
+  }
+  throw new Error(`The demo ended before it served:\n${out.slice(-2000)}`);
+};
+
+const commandLine = (pid: string): string => {
+  try {
+    return readFileSync(`/proc/${pid}/cmdline`, "utf8").replaceAll("\0", " ");
+  } catch {
+    return "gone";
+  }
+};
+
+const environmentOf = (pid: string): string => {
+  try {
+    return readFileSync(`/proc/${pid}/environ`, "utf8");
+  } catch {
+    return "gone";
+  }
+};
+
+/** Processes that belong to this test's demo: its own by their environment, the database's by its folder. */
+const left = (): { pid: number; words: string }[] =>
+  readdirSync("/proc")
+    .filter((name) => /^\d+$/.test(name))
+    .map((name) => ({ pid: Number(name), words: commandLine(name), environment: environmentOf(name) }))
+    .filter(
+      ({ words, environment }) => words.includes(folder) || environment.includes(`EVENHAND_DATA=${folder}`),
+    );
+
+const nothingLeft = async (): Promise<string[]> => {
+  for (let tries = 0; tries < 40 && left().length > 0; tries += 1) await wait(250);
+  return left().map(({ words }) => words);
+};
+
+const addressIn = (out: string): string => /http:\/\/\S+/.exec(out)?.[0] ?? "";
+
+test("once: prints the report of the main case, ends with 0 and leaves no process; again: reuses the database", async () => {
+  const first = await outputOf(startDemo("--once"));
+  expect(first.code).toBe(0);
+  expect(first.out).toContain("The demo scenario is loaded.");
+  expect(first.out).toMatch(
+    /= agree \d+ ~ consistent \d+ \? doubtful \d+ ≠ differ \d+ ○ unseen \d+ \+ unstated \d+ ⊘/,
+  );
+  expect(first.out).not.toContain("password");
+  expect(await nothingLeft()).toEqual([]);
+  const second = await outputOf(startDemo("--once"));
+  expect(second.code).toBe(0);
+  expect(second.out).toContain("The demo scenario is there from before.");
+  expect(await nothingLeft()).toEqual([]);
+});
+
+test("serves, steps over a taken port, prints who can sign in, and stops everything when told to", async () => {
+  const taken = createServer().listen(port, "127.0.0.1");
+  const demo = startDemo();
+  const out = await served(demo);
+  expect(addressIn(out)).toMatch(new RegExp(`:${port + 1}$`));
+  expect(out).toMatch(/buyer +Maribel Okonjo-Strand +\S+@\S+ +\S+ \S+ \d+/);
+  expect((await fetch(`${addressIn(out)}/ready`)).status).toBe(200);
+  demo.kill("SIGINT");
+  expect(await exitOf(demo)).toBe(0);
+  expect(await nothingLeft()).toEqual([]);
+  taken.close();
+});
+
+test("after a kill of the demo's Node alone the service ends by itself and the next start works on the same data", async () => {
+  const demo = startDemo();
+  await served(demo);
+  const own = left().find(({ words }) => words.includes("command.mjs demo"));
+  expect(own).toBeDefined();
+  process.kill(own?.pid ?? demo.pid ?? 0, "SIGKILL");
+  await exitOf(demo);
+  for (let tries = 0; tries < 40 && left().some(({ words }) => words.includes("service.mjs")); tries += 1)
+    await wait(250);
+  expect(left().filter(({ words }) => words.includes("service.mjs"))).toEqual([]);
+  expect(left().some(({ words }) => words.includes("postgres"))).toBe(true);
+  const next = await outputOf(startDemo("--once"));
+  expect(next).toMatchObject({ code: 0 });
+  expect(next.out).toContain("(found running)");
+  expect(next.out).toContain("The demo scenario is there from before.");
+  expect(await nothingLeft()).toEqual([]);
+});
