@@ -24,17 +24,26 @@ async function runLoadDemo(): Promise<void> {
   console.log(JSON.stringify(await loadDemo(parseConfig(process.env)), null, 2));
 }
 
+async function runDraftMigration(): Promise<void> {
+  const { draftMigration } = await import("./commands/draft-migration.ts");
+  console.log(await draftMigration(parseConfig(process.env).database.url, process.argv[3] ?? ""));
+}
+
 /** What `node apps/api/dist/main.js <command>` does; the environment configures it. */
 const commands: Readonly<Record<string, Command>> = {
   serve: { words: "serves the interface and the web application", run: runServe },
   "load-demo": { words: "loads the invented world once, and prints its accounts as JSON", run: runLoadDemo },
+  "draft-migration": {
+    words: "prints the SQL that leads from the schema file named to prisma/schema.prisma",
+    run: runDraftMigration,
+  },
   migrate: { words: "applies the migrations that the database lacks", run: runMigrate },
 };
 
 function explain(name: string | undefined): void {
   console.error(name === undefined ? "Name a command:" : `There is no command "${name}". There are:`);
   for (const [command, { words }] of Object.entries(commands))
-    console.error(`  ${command.padEnd(10)} ${words}`);
+    console.error(`  ${command.padEnd(16)} ${words}`);
 }
 
 async function main(): Promise<number> {

@@ -1,11 +1,14 @@
 import type { Type } from "@nestjs/common";
 import { AccountsModule } from "./accounts/index.ts";
+import { AdmissionsModule } from "./admissions/index.ts";
+import { CalendarsModule } from "./calendars/index.ts";
 import { ComparisonsModule } from "./comparisons/index.ts";
 import { NoticesModule } from "./notices/index.ts";
 import { OrdersModule } from "./orders/index.ts";
 import { OrganizationsModule } from "./organizations/index.ts";
 import { ReleasesModule } from "./releases/index.ts";
 import { ReportsModule } from "./reports/index.ts";
+import { SitesModule } from "./sites/index.ts";
 import { SummariesModule } from "./summaries/index.ts";
 import { VehiclesModule } from "./vehicles/index.ts";
 
@@ -20,4 +23,7 @@ export const capabilities: readonly Type[] = [
   ReleasesModule,
   SummariesModule,
   NoticesModule,
+  CalendarsModule,
+  SitesModule,
+  AdmissionsModule,
 ];

@@ -2,11 +2,12 @@ import { Module } from "@nestjs/common";
 import { NoticesModule } from "../notices/index.ts";
 import { OrdersController } from "./orders.controller.ts";
 import { OrdersService } from "./orders.service.ts";
+import { VisitOrdersService } from "./visit-orders.service.ts";
 
 @Module({
   imports: [NoticesModule],
   controllers: [OrdersController],
-  providers: [OrdersService],
-  exports: [OrdersService],
+  providers: [OrdersService, VisitOrdersService],
+  exports: [OrdersService, VisitOrdersService],
 })
 export class OrdersModule {}

@@ -44,7 +44,7 @@ export class SealingService {
       const sealed = sealDocument(await readComplete(tx, report), sha256Hex);
       const version = await this.store(tx, actor, report, order, sealed);
       if (report.kind === "statement") await this.vehicles.listWithStatement(tx, report.vehicleId);
-      const comparison = order === null ? null : await this.report(tx, order, version.id);
+      const comparison = order === null ? null : await this.report(tx, order, version.id, actor.account);
       return { ...version, seal: sealed.seal, comparison };
     });
   }
@@ -81,13 +81,18 @@ export class SealingService {
     return { id, version: number };
   }
 
-  private async report(tx: Transaction, order: LockedOrder, inspection: string): Promise<string> {
+  private async report(
+    tx: Transaction,
+    order: LockedOrder,
+    inspection: string,
+    account: string,
+  ): Promise<string> {
     const comparison = await this.comparisons.make(tx, {
       vehicle: order.vehicleId,
       a: order.statementId,
       b: inspection,
     });
-    await this.orders.markReported(tx, order);
+    await this.orders.markReported(tx, order, account);
     await this.notices.tell(tx, {
       organization: order.buyerId,
       kind: "inspection-sealed",

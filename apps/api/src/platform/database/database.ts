@@ -3,9 +3,13 @@ import { PrismaPg } from "@prisma/adapter-pg";
 import { Pool, type QueryConfig, type QueryResultRow } from "pg";
 import type { Config } from "../config/index.ts";
 import { type Prisma, PrismaClient } from "./generated/client.ts";
+import { Turns } from "./turns.ts";
 
 /** A transaction's own client: typed reads and writes, and `$queryRaw` where the database does the work. */
 export type Transaction = Prisma.TransactionClient;
+
+/** Kept out of reach of transactions, so that reads go on however many changes wait. */
+const connectionsForReads = 2;
 
 export type DatabaseOptions = Config["database"];
 
@@ -19,9 +23,11 @@ export class Database {
   private readonly prisma: PrismaClient;
   private readonly current = new AsyncLocalStorage<Transaction>();
   private readonly timeout: number;
+  private readonly turns: Turns;
 
   constructor(options: DatabaseOptions, onError: (error: Error) => void = () => {}) {
     this.timeout = options.statementTimeout;
+    this.turns = new Turns(Math.max(1, options.pool - connectionsForReads));
     this.pool = new Pool({
       connectionString: options.url,
       max: options.pool,
@@ -51,10 +57,12 @@ export class Database {
   async transaction<T>(work: (tx: Transaction) => Promise<T>): Promise<T> {
     const open = this.current.getStore();
     if (open !== undefined) return work(open);
-    return this.prisma.$transaction((tx) => this.current.run(tx, () => work(tx)), {
-      maxWait: this.timeout,
-      timeout: this.timeout,
-    });
+    return this.turns.take(() =>
+      this.prisma.$transaction((tx) => this.current.run(tx, () => work(tx)), {
+        maxWait: this.timeout,
+        timeout: this.timeout,
+      }),
+    );
   }
 
   async isReachable(): Promise<boolean> {

@@ -40,8 +40,8 @@ export type MigrationFolder = { name: string; sql: string };
 export type SchemaEngine = {
   /** SQL that makes the tables of the schema from nothing. */
   fromEmpty(schema: string): Promise<string>;
-  /** SQL that leads from what the migrations make to the schema; empty where they agree. Needs an empty database. */
-  sinceMigrations(migrations: readonly MigrationFolder[], schema: string): Promise<string>;
+  /** SQL that leads from one schema to another: the draft of a migration. */
+  between(before: string, after: string): Promise<string>;
   /** Applies what is not applied yet, in order; answers the names. */
   apply(migrations: readonly MigrationFolder[]): Promise<string[]>;
 };
@@ -63,21 +63,16 @@ const datamodel = (schema: string) => ({
 
 /** The adapter cuts scripts at every semicolon, also inside functions and comments; the server takes them whole. */
 class WholeScripts extends PrismaPg {
-  private readonly pool: Pool;
   /** What the server said of a script it refused. The engine, in the same transaction, only finds out that nothing works. */
   refusal: unknown;
-  constructor(pool: Pool) {
-    super(pool);
-    this.pool = pool;
-  }
 
   override async connect() {
     const connection = await super.connect();
     connection.executeScript = async (script: string) => {
       try {
-        await this.pool.query(script);
+        await connection.underlyingDriver().query(script);
       } catch (error) {
-        this.refusal = error;
+        this.refusal ??= error;
         throw error;
       }
     };
@@ -109,7 +104,7 @@ export async function openSchemaEngine(pool: Pool, schema: string): Promise<Sche
   };
   return {
     fromEmpty: (to) => script({ tag: "empty" }, to),
-    sinceMigrations: (migrations, to) => script({ tag: "migrations", ...listOf(migrations) }, to),
+    between: (before, after) => script(datamodel(before), after),
     apply: async (migrations) => {
       try {
         const input = { migrationsList: listOf(migrations), filters: noFilters };

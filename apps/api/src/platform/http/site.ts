@@ -60,5 +60,9 @@ export async function registerSite(app: NestFastifyApplication, config: Config):
 }
 
 /** A page of the web application is asked for by its own address; the application finds it. */
-const wantsPage = (url: string, accept: string | undefined): boolean =>
-  !/^\/api(\/|$|\?)/.test(url) && !/\.[a-z0-9]+($|\?)/i.test(url) && (accept?.includes("text/html") ?? false);
+const wantsPage = (url: string, accept: string | undefined): boolean => {
+  const [path = ""] = url.split("?");
+  return (
+    !/^\/api(\/|$)/.test(path) && !/\.[a-z0-9]+$/i.test(path) && (accept?.includes("text/html") ?? false)
+  );
+};

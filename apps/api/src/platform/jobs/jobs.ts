@@ -37,8 +37,10 @@ export class Jobs implements OnApplicationBootstrap, OnModuleDestroy {
     this.workers.set(queue, work);
   }
 
-  async enqueue(tx: Transaction, queue: QueueName, id: string): Promise<void> {
-    await this.boss.send(queue, { id }, { db: fromPrisma(tx) });
+  /** @param notBefore the work waits until then */
+  async enqueue(tx: Transaction, queue: QueueName, id: string, notBefore?: Date): Promise<void> {
+    const when = notBefore === undefined ? {} : { startAfter: notBefore };
+    await this.boss.send(queue, { id }, { db: fromPrisma(tx), ...when });
   }
 
   async onApplicationBootstrap(): Promise<void> {

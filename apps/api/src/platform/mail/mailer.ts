@@ -3,18 +3,28 @@ import { join } from "node:path";
 import { createTransport } from "nodemailer";
 import type { Config } from "../config/index.ts";
 
-export type Message = { id: string; recipient: string; subject: string; body: string };
+export type Message = {
+  id: string;
+  recipient: string;
+  subject: string;
+  body: string;
+  /** An invitation, its change or its end (RFC 5546), as the calendar program of the one who gets it reads it. */
+  calendar?: { method: "REQUEST" | "CANCEL"; text: string } | null;
+};
 
 /** Where mail goes out. Sending the same message twice gives one file, or two mails with one Message-ID. */
 export abstract class Mailer {
   abstract send(message: Message): Promise<void>;
 }
 
-const composed = (from: string, { id, recipient, subject, body }: Message) => ({
+const composed = (from: string, { id, recipient, subject, body, calendar = null }: Message) => ({
   from,
   to: recipient,
   subject,
   text: body,
+  ...(calendar === null
+    ? {}
+    : { icalEvent: { method: calendar.method, content: calendar.text, filename: "visit.ics" } }),
   messageId: `<${id}@evenhand.example>`,
 });
 

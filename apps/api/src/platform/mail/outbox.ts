@@ -5,6 +5,14 @@ import { Ids } from "../database/ids.ts";
 import { Jobs } from "../jobs/jobs.ts";
 import { Mailer, type Message } from "./mailer.ts";
 
+type Waiting = {
+  recipient: string;
+  subject: string;
+  body: string;
+  calendar: string | null;
+  method: "REQUEST" | "CANCEL" | null;
+};
+
 /** Mail is written in the transaction that causes it, and sent afterwards, as often as it takes. */
 @Injectable()
 export class Outbox implements OnModuleInit {
@@ -21,10 +29,23 @@ export class Outbox implements OnModuleInit {
   }
 
   /** Never a secret or a finding in the subject. */
-  async enqueue(tx: Transaction, { recipient, subject, body }: Omit<Message, "id">): Promise<void> {
+  async enqueue(
+    tx: Transaction,
+    { recipient, subject, body, calendar = null }: Omit<Message, "id">,
+  ): Promise<void> {
     const id = this.ids.next();
     await tx.mail.create({
-      data: { id, recipient, subject, body, state: "waiting", attempts: 0, createdAt: this.clock.now() },
+      data: {
+        id,
+        recipient,
+        subject,
+        body,
+        calendar: calendar?.text ?? null,
+        method: calendar?.method ?? null,
+        state: "waiting",
+        attempts: 0,
+        createdAt: this.clock.now(),
+      },
     });
     await this.jobs.enqueue(tx, "mail", id);
   }
@@ -32,13 +53,15 @@ export class Outbox implements OnModuleInit {
   /** Sends one that still waits. A failure leaves it waiting, and the job is tried again. */
   async deliver(id: string): Promise<void> {
     await this.database.transaction(async (tx) => {
-      const [mail] = await tx.$queryRaw<{ recipient: string; subject: string; body: string }[]>`
-        SELECT recipient, subject, body FROM mail WHERE id = ${id}::uuid AND state = 'waiting' FOR UPDATE`;
+      const [mail] = await tx.$queryRaw<Waiting[]>`
+        SELECT recipient, subject, body, calendar, method FROM mail WHERE id = ${id}::uuid AND state = 'waiting' FOR UPDATE`;
       if (mail === undefined) return;
-      await this.mailer.send({ id, ...mail });
+      const { calendar: text, method, ...letter } = mail;
+      const calendar = text === null || method === null ? null : { method, text };
+      await this.mailer.send({ id, ...letter, calendar });
       await tx.mail.update({
         where: { id },
-        data: { state: "sent", sentAt: this.clock.now(), attempts: { increment: 1 }, body: null },
+        data: { state: "sent", sentAt: this.clock.now(), attempts: { increment: 1 }, body: null, calendar: null },
       });
     });
   }

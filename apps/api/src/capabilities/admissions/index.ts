@@ -1,0 +1,1 @@
+export { AdmissionsModule } from "./admissions.module.ts";

@@ -1,0 +1,81 @@
+import type { BriefItem } from "@evenhand/shared/booking";
+import { Vehicle } from "@evenhand/shared/report";
+import { maySeeVehicle } from "../../platform/access/row-access.ts";
+import type { Actor } from "../../platform/auth/actor.ts";
+import type { Reader } from "../../platform/database/reader.ts";
+import { found, ProblemError } from "../../platform/problems/problem-error.ts";
+import { siteOfVehicle } from "../sites/index.ts";
+import { briefOf } from "./brief-items.ts";
+
+export type VisitCar = {
+  readonly id: string;
+  readonly dealer: string;
+  readonly site: string;
+  readonly listed: boolean;
+  readonly form: Vehicle["form"];
+  readonly items: readonly BriefItem[];
+  readonly briefRevision: number;
+};
+
+type Row = {
+  id: string;
+  dealer: string;
+  site: string | null;
+  listed: boolean;
+  document: unknown;
+  chosen: string[] | null;
+  revision: number | null;
+};
+
+/** `$1` organizations, `$2` cars, `$3` the buyer. */
+const carsOf = `
+  SELECT v.id, v.organization_id AS dealer, ${siteOfVehicle("v")} AS site, v.listed, v.document, b.items AS chosen, b.revision
+  FROM vehicle v LEFT JOIN brief b ON b.vehicle_id = v.id AND b.buyer_id = $3::uuid
+  WHERE v.id = ANY($2::uuid[]) AND ${maySeeVehicle("v")}`;
+
+/** The buyer on whose behalf somebody books. */
+export const buyerOf = (actor: Actor): string => found(actor.organizations("buyer")[0], "buyer");
+
+export type BriefedCar = Omit<VisitCar, "site"> & { readonly site: string | null };
+
+/** @throws ProblemError `not-found` where a car is not there for the buyer */
+export async function readBriefedCars(
+  read: Reader,
+  actor: Actor,
+  vehicles: readonly string[],
+): Promise<BriefedCar[]> {
+  const rows = await read<Row>(carsOf, [actor.organizations(), vehicles, buyerOf(actor)]);
+  return vehicles.map((id) => {
+    const { document, chosen, revision, ...row } = found(
+      rows.find((each) => each.id === id),
+      "car",
+    );
+    const { form } = Vehicle.parse(document);
+    return { ...row, form, items: briefOf(form, chosen ?? []).items, briefRevision: revision ?? 0 };
+  });
+}
+
+/** The cars of one visit: at one site, listed. @throws ProblemError where they are not */
+export async function readCars(
+  read: Reader,
+  actor: Actor,
+  vehicles: readonly string[],
+): Promise<[VisitCar, ...VisitCar[]]> {
+  const cars = (await readBriefedCars(read, actor, [...new Set(vehicles)])).map(placed);
+  const [first, ...rest] = cars;
+  if (first === undefined) throw new RangeError("a visit has at least one car");
+  const elsewhere = rest.filter(({ site }) => site !== first.site);
+  if (elsewhere.length > 0)
+    throw new ProblemError("sites-differ", "Cars of one visit stand at one site; book the others for themselves.", {
+      problems: elsewhere.map(({ id }) => ({ at: "/vehicles", reason: `${id} stands at another site` })),
+    });
+  return [first, ...rest];
+}
+
+function placed(car: BriefedCar): VisitCar {
+  if (!car.listed)
+    throw new ProblemError("vehicle-not-listed", "The dealer has withdrawn the car; there is nothing to book.");
+  if (car.site === null)
+    throw new ProblemError("site-missing", "The dealer has not said where the car stands; ask them to.");
+  return { ...car, site: car.site };
+}

@@ -1,0 +1,76 @@
+import { Body, Controller, Query } from "@nestjs/common";
+import {
+  CalendarChange,
+  CalendarRequest,
+  DealingRequest,
+  HoursTrial,
+  InterestEnd,
+  InterestRequest,
+} from "@evenhand/shared/http/calendars";
+import { PageQuery } from "@evenhand/shared/http/paging";
+import { By, Id, IfMatch } from "../../platform/access/parameters.ts";
+import { Route } from "../../platform/access/route.ts";
+import { Actor } from "../../platform/auth/actor.ts";
+import { CalendarsService } from "./calendars.service.ts";
+import { InterestsService } from "./interests.service.ts";
+
+@Controller()
+export class CalendarsController {
+  constructor(
+    private readonly calendars: CalendarsService,
+    private readonly interests: InterestsService,
+  ) {}
+
+  @Route("calendars.create")
+  create(@By() actor: Actor, @Body({ schema: CalendarRequest }) body: CalendarRequest) {
+    return this.calendars.create(actor, body);
+  }
+
+  @Route("calendars.list")
+  list(@By() actor: Actor, @Query({ schema: PageQuery }) query: PageQuery) {
+    return this.calendars.list(actor, query);
+  }
+
+  @Route("calendars.get")
+  get(@By() actor: Actor, @Id() id: string) {
+    return this.calendars.get(actor, id);
+  }
+
+  @Route("calendars.change")
+  change(
+    @By() actor: Actor,
+    @Id() id: string,
+    @IfMatch() revision: number,
+    @Body({ schema: CalendarChange }) body: CalendarChange,
+  ) {
+    return this.calendars.change(actor, id, revision, body);
+  }
+
+  @Route("calendars.layOut")
+  layOut(@Body({ schema: HoursTrial }) body: HoursTrial) {
+    return this.calendars.layOut(body);
+  }
+
+  @Route("interests.declare")
+  declare(
+    @By() actor: Actor,
+    @Id() calendar: string,
+    @Body({ schema: InterestRequest }) body: InterestRequest,
+  ) {
+    return this.interests.declare(actor, calendar, body);
+  }
+
+  @Route("interests.end")
+  end(@By() actor: Actor, @Id() id: string, @Body({ schema: InterestEnd }) body: InterestEnd) {
+    return this.interests.end(actor, id, body);
+  }
+
+  @Route("dealings.declare")
+  declareDealing(
+    @By() actor: Actor,
+    @Id() calendar: string,
+    @Body({ schema: DealingRequest }) body: DealingRequest,
+  ) {
+    return this.interests.declareDealing(actor, calendar, body);
+  }
+}

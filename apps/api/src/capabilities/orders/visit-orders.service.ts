@@ -1,0 +1,99 @@
+import { Injectable } from "@nestjs/common";
+import { Clock } from "../../platform/clock/index.ts";
+import type { Transaction } from "../../platform/database/database.ts";
+import { Ids } from "../../platform/database/ids.ts";
+import { found, ProblemError } from "../../platform/problems/problem-error.ts";
+import { checkIndependence } from "./order-checks.ts";
+
+export type VisitOrder = {
+  vehicle: string;
+  buyer: string;
+  /** The inspection firm. */
+  firm: string;
+  account: string;
+};
+
+type Live = { id: string; vehicleId: string; buyerId: string; inspectorId: string; state: string };
+
+/** Orders as a booked visit moves them: made with it, accepted with it, ended with it. */
+@Injectable()
+export class VisitOrdersService {
+  constructor(
+    private readonly clock: Clock,
+    private readonly ids: Ids,
+  ) {}
+
+  /** The buyer's live order with this firm on the car, or a new one against the newest statement, frozen from here on. */
+  async orderFor(tx: Transaction, { vehicle, buyer, firm, account }: VisitOrder): Promise<string> {
+    const live = await tx.inspectionOrder.findFirst({
+      where: {
+        vehicleId: vehicle,
+        inspectorId: firm,
+        buyerId: buyer,
+        state: { in: ["ordered", "accepted"] },
+      },
+      select: { id: true },
+    });
+    if (live !== null) return live.id;
+    const id = this.ids.next();
+    await tx.inspectionOrder.create({
+      data: {
+        id,
+        vehicleId: vehicle,
+        buyerId: buyer,
+        inspectorId: firm,
+        statementId: await newestStatement(tx, vehicle),
+        state: "ordered",
+        revision: 1,
+        interests: [],
+        orderedBy: account,
+        orderedAt: this.clock.now(),
+      },
+    });
+    return id;
+  }
+
+  /** @throws ProblemError `not-independent` where the firm shares people with the dealer or with the buyer */
+  async accept(tx: Transaction, id: string, account: string, interests: string[]): Promise<void> {
+    const order = await lock(tx, id);
+    if (order.state !== "ordered") return;
+    await checkIndependence(tx, order);
+    await tx.inspectionOrder.update({
+      where: { id },
+      data: {
+        state: "accepted",
+        interests,
+        acceptedBy: account,
+        acceptedAt: this.clock.now(),
+        revision: { increment: 1 },
+      },
+    });
+  }
+
+  /** Ends an order with its visit, unless something was found already: what is begun can still be sealed. */
+  async end(tx: Transaction, id: string, to: "declined" | "cancelled", reason: string): Promise<void> {
+    const order = await lock(tx, id);
+    if (order.state !== "ordered" && order.state !== "accepted") return;
+    const report = await tx.report.findFirst({ where: { orderId: id }, select: { id: true } });
+    if (report !== null) return;
+    await tx.inspectionOrder.update({
+      where: { id },
+      data: { state: to, reason, endedAt: this.clock.now(), revision: { increment: 1 } },
+    });
+  }
+}
+
+async function lock(tx: Transaction, id: string): Promise<Live> {
+  const [order] = await tx.$queryRaw<Live[]>`
+    SELECT id, vehicle_id AS "vehicleId", buyer_id AS "buyerId", inspector_id AS "inspectorId", state::text AS state
+    FROM inspection_order WHERE id = ${id}::uuid FOR UPDATE`;
+  return found(order, "order");
+}
+
+async function newestStatement(tx: Transaction, vehicle: string): Promise<string> {
+  const [row] = await tx.$queryRaw<{ id: string; listed: boolean }[]>`
+    SELECT rv.id, v.listed FROM vehicle v JOIN report_version rv ON rv.vehicle_id = v.id AND rv.kind = 'statement'
+    WHERE v.id = ${vehicle}::uuid ORDER BY rv.sealed_at DESC, rv.number DESC LIMIT 1`;
+  if (row?.listed === true) return row.id;
+  throw new ProblemError("vehicle-not-listed", "The dealer has withdrawn the car; there is nothing to inspect.");
+}

@@ -1,0 +1,2 @@
+export { type Amount, Payments } from "./payments.ts";
+export { PaymentsModule } from "./payments.module.ts";

@@ -1,0 +1,126 @@
+import { Pool } from "pg";
+import { inject, expect, test } from "vitest";
+import {
+  migrate,
+  missingMigrations,
+  readMigrations,
+  readSchema,
+} from "../../apps/api/src/platform/database/migrations.ts";
+import { openSchemaEngine } from "../../apps/api/src/platform/database/schema-engine.ts";
+import { cloneDatabase, query } from "./setup/database.ts";
+
+/** What stands in the catalogs of a database, a line each, without the names PostgreSQL makes up. */
+async function catalog(url: string): Promise<string[]> {
+  const rows = await query<{ line: string }>(
+    url,
+    `SELECT format('column %s.%s %s %s default %s', c.table_name, c.column_name, c.udt_name || coalesce('(' ||
+        coalesce(c.character_maximum_length, c.datetime_precision)::text || ')', ''), c.is_nullable, c.column_default) AS line
+      FROM information_schema.columns c WHERE c.table_schema = 'public'
+     UNION ALL SELECT format('constraint %s %s %s', c.conrelid::regclass, c.conname, pg_get_constraintdef(c.oid))
+      FROM pg_constraint c WHERE c.connamespace = 'public'::regnamespace AND c.contype <> 'n'
+     UNION ALL SELECT format('index %s', indexdef) FROM pg_indexes WHERE schemaname = 'public'
+     UNION ALL SELECT format('enum %s %s', t.typname, string_agg(e.enumlabel, ',' ORDER BY e.enumsortorder))
+      FROM pg_type t JOIN pg_enum e ON e.enumtypid = t.oid GROUP BY t.typname
+     UNION ALL SELECT format('trigger %s', pg_get_triggerdef(oid)) FROM pg_trigger WHERE NOT tgisinternal
+     UNION ALL SELECT format('function %s', p.oid::regprocedure) FROM pg_proc p
+      LEFT JOIN pg_depend d ON d.objid = p.oid AND d.deptype = 'e'
+      WHERE p.pronamespace = 'public'::regnamespace AND d.objid IS NULL`,
+  );
+  return rows
+    .map(({ line }) => line)
+    .filter((line) => !line.includes("_prisma_migrations"))
+    .toSorted();
+}
+
+/** What the schema language cannot say, so that only the migrations can: checks, exclusions, partial and special indexes, code. */
+const beyondTheSchema =
+  /^(constraint \S+ \S+ (CHECK|EXCLUDE)|index .*( WHERE |USING (gin|gist)|NULLS NOT DISTINCT)|trigger|function)/;
+
+async function empty(name: string): Promise<string> {
+  return cloneDatabase(name, "template0");
+}
+
+test("the migrations and schema.prisma make the same tables", async () => {
+  const [migrated, pushed] = [await empty("by_migrations"), await empty("by_schema")];
+  await migrate(migrated);
+  const pool = new Pool({ connectionString: pushed, max: 1 });
+  const engine = await openSchemaEngine(pool, readSchema());
+  await pool.query(await engine.fromEmpty(readSchema()));
+  await pool.end();
+  const [from, to] = [await catalog(migrated), await catalog(pushed)];
+  expect(to.length).toBeGreaterThan(200);
+  expect(from.filter((line) => !beyondTheSchema.test(line) && !to.includes(line))).toEqual([]);
+  expect(to.filter((line) => !from.includes(line))).toEqual([]);
+});
+
+test("what the migrations add by hand is there", async () => {
+  const url = await empty("by_hand");
+  await migrate(url);
+  const added = (await catalog(url)).filter((line) => beyondTheSchema.test(line)).join("\n");
+  for (const name of [
+    "vehicle_listed",
+    "vehicle_search",
+    "report_one_line",
+    "inspection_order_live",
+    "inspection_order_accepted_whole",
+    "report_order_kind",
+    "report_version_sealed",
+    "comparison_sealed",
+    "summary_sealed",
+  ])
+    expect(added).toContain(name);
+});
+
+test("the schema engine drafts the step from one schema to another", async () => {
+  const pool = new Pool({ connectionString: inject("databaseServer"), max: 1 });
+  const engine = await openSchemaEngine(pool, readSchema());
+  const later = readSchema().replace("model Mail {", "model Mail {\n  urgent Boolean @default(false)");
+  expect(await engine.between(readSchema(), later)).toContain(
+    'ADD COLUMN     "urgent" BOOLEAN NOT NULL DEFAULT false',
+  );
+  expect(await engine.between(readSchema(), readSchema())).toBe("-- This is an empty migration.\n");
+  await pool.end();
+});
+
+test("migrating again does nothing, and two at once do it once", async () => {
+  const url = await empty("twice");
+  const applied = await Promise.all([migrate(url), migrate(url)]);
+  expect(applied.flat()).toEqual(readMigrations().map(({ name }) => name));
+  expect(await migrate(url)).toEqual([]);
+});
+
+test("a migration that fails leaves nothing behind, says why, and the next run completes", async () => {
+  const url = await empty("broken");
+  const broken = { name: "20991231000000_broken", sql: "CREATE TABLE half (id int);\nSELECT 1/0;" };
+  await expect(migrate(url, [...readMigrations(), broken])).rejects.toThrow("division by zero");
+  expect(await catalog(url)).toEqual([]);
+  const pool = new Pool({ connectionString: url, max: 1 });
+  expect(await missingMigrations(pool)).toEqual(readMigrations().map(({ name }) => name));
+  await migrate(url);
+  expect(await missingMigrations(pool)).toEqual([]);
+  await pool.end();
+});
+
+test("a migration on a filled database keeps what is there", async () => {
+  const url = await cloneDatabase("filled");
+  await query(
+    url,
+    "INSERT INTO organization VALUES (gen_random_uuid(), 'Hollin', 'dealer', null, 'UTC', now())",
+  );
+  const more = {
+    name: "20991231000000_more",
+    sql: "ALTER TABLE organization ADD COLUMN more int NOT NULL DEFAULT 1;",
+  };
+  expect(await migrate(url, [...readMigrations(), more])).toEqual([more.name]);
+  expect(await query(url, "SELECT name, more FROM organization")).toEqual([{ name: "Hollin", more: 1 }]);
+});
+
+test("the bookkeeping is Prisma's own", async () => {
+  const url = await cloneDatabase("bookkeeping");
+  const [row] = await query<{ migration_name: string; checksum: string; applied_steps_count: number }>(
+    url,
+    "SELECT * FROM _prisma_migrations WHERE finished_at IS NOT NULL ORDER BY migration_name LIMIT 1",
+  );
+  expect(row).toMatchObject({ migration_name: readMigrations()[0]?.name, applied_steps_count: 1 });
+  expect(row?.checksum).toMatch(/^[0-9a-f]{64}$/);
+});

@@ -1,0 +1,58 @@
+import { mkdirSync, mkdtempSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import request from "supertest";
+import { expect, test } from "vitest";
+import { useService } from "./setup/service.ts";
+
+const folder = mkdtempSync(join(tmpdir(), "evenhand-site-"));
+mkdirSync(join(folder, "assets"));
+writeFileSync(join(folder, "index.html"), "<!doctype html><title>Evenhand</title>");
+writeFileSync(join(folder, "assets", "main-1a2b.js"), "export {};");
+
+const service = useService({ environment: { SITE_FOLDER: folder } });
+const get = (address: string, accept = "text/html") =>
+  request(service().url).get(address).set("accept", accept);
+
+test.each(["/", "/vehicles/0192", "/comparisons/0192?item=electrics.horn"])(
+  "%s is the application's page",
+  async (address) => {
+    const answer = await get(address);
+    expect([answer.status, answer.text]).toEqual([200, "<!doctype html><title>Evenhand</title>"]);
+    expect(answer.headers["cache-control"]).toBe("no-cache");
+  },
+);
+
+test("a script is kept for ever, since its name changes with its contents", async () => {
+  const answer = await get("/assets/main-1a2b.js", "*/*");
+  expect(answer.headers["content-type"]).toMatch(/javascript/);
+  expect(answer.headers["cache-control"]).toBe("public, max-age=31536000, immutable");
+});
+
+test.each(["/assets/gone.js", "/favicon.ico", "/api/v1/nothing", "/api/nothing"])(
+  "%s is not there",
+  async (address) => {
+    const answer = await get(address);
+    expect([answer.status, answer.headers["content-type"]]).toEqual([
+      404,
+      "application/problem+json; charset=utf-8",
+    ]);
+  },
+);
+
+test.each(["/../package.json", "/%2e%2e/%2e%2e/etc/passwd", "/assets/..%2f..%2fpackage.json"])(
+  "%s leads nowhere",
+  async (address) => {
+    const answer = await get(address);
+    expect(answer.text).not.toMatch(/"name"|root:/);
+  },
+);
+
+test("no inline script runs, nobody frames the page, and types are not guessed", async () => {
+  const { headers } = await get("/");
+  expect(headers["content-security-policy"]).toContain("script-src 'self';");
+  expect(headers["content-security-policy"]).toContain("frame-ancestors 'none'");
+  expect(headers["content-security-policy"]).toContain("object-src 'none'");
+  expect(headers["x-content-type-options"]).toBe("nosniff");
+  expect(headers["referrer-policy"]).toBe("same-origin");
+});

@@ -1,0 +1,113 @@
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { cruise, type ICruiseResult } from "dependency-cruiser";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { importRules, libraryOrder } from "./import-rules.ts";
+
+const root = join(import.meta.dirname, "..", "..");
+
+async function examine(baseDir: string, folders: readonly string[]): Promise<ICruiseResult> {
+  const { output } = await cruise([...folders], {
+    baseDir,
+    ruleSet: { forbidden: [...importRules] },
+    validate: true,
+    tsPreCompilationDeps: true,
+    doNotFollow: { path: "node_modules" },
+    exclude: { path: "/dist/" },
+    enhancedResolveOptions: {
+      exportsFields: ["exports"],
+      conditionNames: ["import", "default"],
+      extensions: [".ts", ".tsx", ".mjs", ".js"],
+    },
+  });
+  if (typeof output === "string") throw new Error(output);
+  return output;
+}
+
+describe("the project", () => {
+  let result: ICruiseResult;
+  beforeAll(async () => {
+    result = await examine(root, ["shared", "libs", "apps"]);
+  }, 120_000);
+
+  test("imports only what the rules let it", () => {
+    const broken = result.summary.violations.map(({ rule, from, to }) => `${rule.name}: ${from} → ${to}`);
+    expect(broken).toEqual([]);
+  });
+
+  test("was really looked at: its imports were followed across the workspaces", () => {
+    const edges = result.modules.flatMap(({ source, dependencies }) =>
+      dependencies.map(({ resolved }) => `${source} → ${resolved}`),
+    );
+    expect(edges).toContain("libs/record/src/seal/index.ts → libs/record/src/canonical-json/index.ts");
+    expect(edges).toContain(
+      "apps/api/src/capabilities/comparisons/analysis.ts → libs/comparison/src/analyze/index.ts",
+    );
+    expect(edges.length).toBeGreaterThan(1000);
+  });
+
+  test("has a place in the order for every library", () => {
+    const folders = readdirSync(join(root, "libs"), { withFileTypes: true }).filter((entry) =>
+      entry.isDirectory(),
+    );
+    expect(folders.map(({ name }) => name).toSorted()).toEqual(Object.keys(libraryOrder).toSorted());
+  });
+
+  test("re-exports no whole folder for convenience inside a library", () => {
+    const files = ["shared/src", "libs"].flatMap((folder) =>
+      readdirSync(join(root, folder), { recursive: true, encoding: "utf8" })
+        .filter((file) => file.endsWith(".ts") && !file.includes("node_modules") && !file.includes("dist/"))
+        .map((file) => join(root, folder, file)),
+    );
+    expect(files.length).toBeGreaterThan(100);
+    expect(files.filter((file) => /^export \* from/m.test(readFileSync(file, "utf8")))).toEqual([]);
+  });
+});
+
+/** One file that breaks each rule, to see that each rule catches. */
+const planted: readonly (readonly [rule: string, file: string, text: string])[] = [
+  ["shared-uses-zod-only", "shared/src/a.ts", 'import "node:fs";'],
+  ["library-sheet", "libs/sheet/src/a/index.ts", 'import "../../../comparison/src/a/index.ts";'],
+  [
+    "library-measurement",
+    "libs/measurement/src/a/index.ts",
+    'import "../../../../apps/api/src/platform/a.ts";',
+  ],
+  ["libraries-are-pure", "libs/comparison/src/a/index.ts", 'import "node:crypto";'],
+  ["applications-stand-alone", "apps/cli/src/a.ts", 'import "../../api/src/platform/b.ts";'],
+  ["web-knows-no-database", "apps/web/src/a.ts", 'import "../../api/src/platform/database/a.ts";'],
+  ["platform-knows-no-capability", "apps/api/src/platform/a.ts", 'import "../capabilities/orders/index.ts";'],
+  [
+    "capabilities-meet-at-the-front",
+    "apps/api/src/capabilities/reports/a.ts",
+    'import "../orders/inner.ts";',
+  ],
+  ["no-cycles", "libs/record/src/a.ts", 'import "./b.ts";'],
+  ["nothing-unresolved", "apps/api/src/gone.ts", 'import "./nowhere.ts";'],
+];
+const bystanders: readonly (readonly [file: string, text: string])[] = [
+  ["libs/record/src/b.ts", 'import "./a.ts";'],
+  ["apps/api/src/platform/b.ts", "export {};"],
+  ["apps/api/src/platform/database/a.ts", "export {};"],
+  ["apps/api/src/capabilities/orders/index.ts", "export {};"],
+  ["apps/api/src/capabilities/orders/inner.ts", "export {};"],
+];
+
+describe("each rule catches what it forbids", () => {
+  const folder = mkdtempSync(join(tmpdir(), "evenhand-imports-"));
+  let caught: { rule: string; from: string }[] = [];
+  beforeAll(async () => {
+    for (const [file, text] of [...planted.map(([, name, body]) => [name, body] as const), ...bystanders]) {
+      mkdirSync(dirname(join(folder, file)), { recursive: true });
+      writeFileSync(join(folder, file), text);
+    }
+    const { summary } = await examine(folder, ["shared", "libs", "apps"]);
+    caught = summary.violations.map(({ rule, from }) => ({ rule: rule.name, from }));
+  });
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+  test.each(planted)("%s", (rule, file) => {
+    expect(caught).toContainEqual({ rule, from: file });
+  });
+});
