@@ -96,10 +96,25 @@ describe("fitBetaBinomial", () => {
     const refusal = new RangeError("Successes must be 0 to the trials of their group.");
     expect(() => fitBetaBinomial([{ successes: 3, trials: 2 }])).toThrow(refusal);
     expect(() => fitBetaBinomial([{ successes: -1, trials: 2 }])).toThrow(refusal);
+    expect(() =>
+      fitBetaBinomial([
+        { successes: 1, trials: 2 },
+        { successes: 3, trials: 2 },
+      ]),
+    ).toThrow(refusal);
   });
 });
 
 describe("hyperGrid", () => {
+  it("keeps what has at least e^−10 of the likeliest, also where everything is very unlikely", () => {
+    const many = Array.from({ length: 10 }, (_, i) => ({ successes: 350 + 10 * i, trials: 500 }));
+    const nodes = hyperGrid((prior) => betaBinomialLogLikelihood(many, prior));
+    const weights = nodes.map(({ weight }) => weight);
+    expect(weights.reduce((sum, weight) => sum + weight, 0)).toBeCloseTo(1, 12);
+    expect(Math.min(...weights)).toBeGreaterThan(Math.max(...weights) * Math.exp(-10) * 0.999);
+    expect(nodes.length).toBeGreaterThan(100);
+  });
+
   it("is the hyperprior itself where nothing was seen: flat in the mean and in 1/(1 + M)", () => {
     const nodes = hyperGrid(() => 0);
     const average = (of: (node: { mean: number; strength: number }) => number): number =>

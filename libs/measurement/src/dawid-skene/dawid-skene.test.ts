@@ -95,6 +95,12 @@ describe("dawidSkene", () => {
     expect(logLikelihood).toBeCloseTo(Math.log(likelihood.reduce((a, b) => a * b, 1)), 9);
   });
 
+  it("starts with every truth as likely as its share of the answers, repeats counted", () => {
+    const answers = [0, 0, 0, 1].map((category, i) => ({ item: 0, rater: Number(i === 3), category }));
+    const { prevalence, iterations } = dawidSkene(answers, 2, { mostIterations: 1 });
+    expect([prevalence, iterations]).toEqual([[0.75, 0.25], 1]);
+  });
+
   it("stops at the tolerance, or says that it has not", () => {
     const { rows } = simulate(5, 40, [0.9, 0.7, 0.6]);
     expect(dawidSkene(ratings(rows), 2, { mostIterations: 3 })).toMatchObject({

@@ -21,7 +21,7 @@ const data = fc
 const levels = fc.constantFrom(...LEVELS);
 
 /** Squared differences of every value of one item with every value of another, added up. */
-const pairs = (one: readonly number[], other: readonly number[]): number =>
+const distances = (one: readonly number[], other: readonly number[]): number =>
   one.flatMap((a) => other.map((b) => (a - b) ** 2)).reduce((sum, value) => sum + value, 0);
 
 /** Alpha of six answers with one unequal pair: its distance, and the sum over all ordered pairs. */
@@ -127,8 +127,8 @@ describe("krippendorffAlpha", () => {
     const weighted = (weights: readonly number[]): number => {
       const total = (of: (unit: readonly number[], i: number) => number): number =>
         units.reduce((sum, unit, i) => sum + (weights[i] ?? 0) * of(unit, i), 0);
-      const within = total((unit) => pairs(unit, unit) / (unit.length - 1));
-      const pool = total((unit) => total((other) => pairs(unit, other)));
+      const within = total((unit) => distances(unit, unit) / (unit.length - 1));
+      const pool = total((unit) => total((other) => distances(unit, other)));
       return 1 - ((total((unit) => unit.length) - 1) * within) / pool;
     };
     const step = 1e-5;
