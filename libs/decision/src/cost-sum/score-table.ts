@@ -4,8 +4,8 @@ import type { ThreePoints } from "../beta-pert/index.ts";
 
 /** Scores lie between these; Box and Muller's method cannot leave them, nor can two of its scores added with weights. */
 export const greatestScore = 10;
-/** Even cells of the score; one is 0.005 standard deviations wide, far under what ten thousand draws can tell apart. */
-const cells = 4096;
+/** Even cells of the score; one is 0.01 standard deviations wide, far under what ten thousand draws can tell apart. */
+const cells = 2048;
 export const cellsPerScore = cells / (2 * greatestScore);
 
 const centerOf = (cell: number): number => (cell + 0.5) / cellsPerScore - greatestScore;
