@@ -46,6 +46,13 @@ describe("compareChoice", () => {
   });
 });
 
+describe("the reason", () => {
+  it("tells an equal answer from another", () => {
+    expect(horn("yes", "yes").reason).toBe("same-answer");
+    expect(choose({}, {}).reason).toBe("other-answer");
+  });
+});
+
 describe("the direction", () => {
   it("goes by the options' order", () => {
     expect(choose({ rank: 0 }, { rank: 1 })).toMatchObject({
@@ -62,5 +69,6 @@ describe("the direction", () => {
     expect(choose({ bad: true }, {}).direction).toBe("found-better");
     expect(choose({ rank: 1 }, { rank: 1, bad: true }).direction).toBe("stated-better");
     expect(choose({ rank: 1 }, { bad: true }).direction).toBe("stated-better");
+    expect(choose({}, { rank: 1, bad: true }).direction).toBe("stated-better");
   });
 });

@@ -8,7 +8,10 @@ describe("normalizeCode", () => {
     ["vin", "1hgcm 82633-A0O4352", "1HGCM82633A004352"],
     ["chassis-number", "ab 12-3", "AB123"],
     ["tire-identification", "DOT u2ll lmlr 0301", "U2LLLMLR0301"],
-    ["tire-size", "p205/75 r15", "P205/75R15"],
+    ["tire-size", "p205/75-r 15", "P205/75-R15"],
+    ["tire-identification", "a2 dot 0301", "A2DOT0301"],
+    ["chassis-number", "IM8GDM9AXKPO42788", "1M8GDM9AXKP042788"],
+    ["casting-number", "IM8GDM9AXKPO42788", "IM8GDM9AXKPO42788"],
     ["casting-number", "3 916-321", "3916321"],
     ["text", "  Sea  Green / two-tone ", "SEA GREEN / TWO-TONE"],
     ["paint-code", "* - *", "* - *"],
@@ -49,6 +52,19 @@ describe("compareCode", () => {
     });
   });
 
+  it("agrees on texts that differ in nothing a misreading could be", () => {
+    expect(compareCode("text", "blue", "BLUE", true)).toMatchObject({
+      outcome: "agree",
+      figures: { of: "code", differsAt: [] },
+    });
+  });
+
+  it("asks a chassis number of 17 characters for its check digit too", () => {
+    expect(compareCode("chassis-number", vin, "1HGCM8Z633A004352", true).figures).toMatchObject({
+      passes: "a",
+    });
+  });
+
   it("says when both or neither pass", () => {
     expect(compareCode("vin", vin, "11111111111111111", true).figures).toMatchObject({ passes: "both" });
     expect(compareCode("vin", "11111111111111112", "11111111111111113", true).figures).toMatchObject({
@@ -58,6 +74,7 @@ describe("compareCode", () => {
 
   it("judges no check digit where none applies", () => {
     expect(compareCode("vin", vin, "1HGCM8Z633A004352", false).figures).toMatchObject({ passes: null });
+    expect(compareCode("vin", vin.slice(1), vin, true).figures).toMatchObject({ passes: null });
     expect(compareCode("chassis-number", "5S123", "55123", true).figures).toMatchObject({ passes: null });
     expect(compareCode("vin", vin, vin.slice(1), true).figures).toMatchObject({ passes: null });
     expect(compareCode("text", vin, "1HGCM8Z633A004352", true).figures).toMatchObject({ passes: null });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { AnswerOf } from "@evenhand/shared/answer";
+import { colorDifference } from "@evenhand/handbook/color-difference";
 import { compareColor } from "./index.ts";
 
 const spec = { delta: 2, repeatability: 0.3, source: { kind: "common-practice", text: "none" } } as const;
@@ -10,6 +11,8 @@ const color = (lightness: number[], more: Partial<AnswerOf<"color">> = {}): Answ
   values: lightness.map((L) => ({ L, a: 10, b: -20 })),
   ...more,
 });
+
+const shifted = (more: object) => color([], { values: [{ L: 40, a: 10, b: -20, ...more }] });
 
 describe("compareColor", () => {
   it("agrees within δ and the scatter of color readings", () => {
@@ -26,6 +29,9 @@ describe("compareColor", () => {
     expect(compareColor(metallic, structuredClone(metallic), spec)).toMatchObject(same);
     expect(compareColor(color([40, 41]), color([40]), spec).reason).not.toBe("same-color");
     expect(compareColor(color([40]), color([41]), spec).reason).not.toBe("same-color");
+    expect(compareColor(color([40]), color([40, 41]), spec).reason).not.toBe("same-color");
+    expect(compareColor(color([40]), shifted({ a: 11 }), spec).reason).not.toBe("same-color");
+    expect(compareColor(color([40]), shifted({ b: -21 }), spec).reason).not.toBe("same-color");
   });
 
   it("differs beyond δ and the scatter of color readings", () => {
@@ -50,6 +56,16 @@ describe("compareColor", () => {
     });
   });
 
+  it("takes the scatter seen with n − 1", () => {
+    const center = { L: 50, a: 10, b: -20 };
+    const apart = [40, 50, 60].map((L) => colorDifference({ ...center, L }, center) ** 2);
+    const seen = Math.sqrt(apart.reduce((sum, square) => sum + square, 0) / 2);
+    const expected = 1.959964 * Math.hypot(seen / Math.sqrt(3), 0.3);
+    expect(compareColor(color([40, 50, 60]), color([50]), spec).figures).toMatchObject({
+      expandedUncertainty: expect.closeTo(expected, 4),
+    });
+  });
+
   it("keeps the sheet's scatter where the readings happen to be closer or hardly farther apart", () => {
     const expected = { expandedUncertainty: expect.closeTo(1.959964 * Math.hypot(0.3 / Math.SQRT2, 0.3), 5) };
     expect(compareColor(color([40, 40]), color([40]), spec).figures).toMatchObject(expected);
@@ -66,7 +82,11 @@ describe("compareColor", () => {
     expect(compareColor(color([40]), color([40], { metallic: true }), spec)).toMatchObject(metallic);
     const [many, other] = [40, 40.5].map((L) => color([L], { metallic: true, geometry: "multi-angle" }));
     if (many === undefined || other === undefined) throw new Error("no colors");
-    expect(compareColor(many, color([40], { metallic: true }), spec)).toMatchObject(metallic);
+    expect(compareColor(many, color([40], { metallic: true }), spec)).toMatchObject({
+      ...metallic,
+      direction: "neither",
+    });
+    expect(compareColor(color([40], { metallic: true }), many, spec)).toMatchObject(metallic);
     expect(compareColor(many, other, spec).outcome).toBe("agree");
   });
 

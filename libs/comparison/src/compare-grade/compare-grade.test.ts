@@ -67,6 +67,23 @@ describe("compareGrade", () => {
     expect(compare([0, 1], [0.9, 1], { strict: true }).outcome).toBe("consistent");
   });
 
+  it("has a direction only where something differs", () => {
+    expect(compare([0.6, 0.8], [0.55, 0.8])).toMatchObject({ outcome: "agree", direction: "neither" });
+    expect(compare([0.4, 0.6], [0.2, 0.8])).toMatchObject({ outcome: "consistent", direction: "neither" });
+    expect(compare([0.2, 0.8], [0.2, 0.3])).toMatchObject({
+      outcome: "consistent",
+      direction: "stated-better",
+    });
+  });
+
+  it("is too coarse only within a wider stretch", () => {
+    expect(compare(house(4), house(3)).standing).toBe("not-contradicted");
+  });
+
+  it("carries both stretches in its figures", () => {
+    expect(compare(house(4), house(2)).figures).toMatchObject({ of: "grade", a: [0.8, 1], b: [0.4, 0.6] });
+  });
+
   it("makes an agreed fault of what both call bad", () => {
     expect(compare(house(0), house(1), { bothBad: true }).standing).toBe("agreed-fault");
     expect(compare(house(0), house(2), { bothBad: true }).standing).toBe("differs");

@@ -54,19 +54,44 @@ describe("matchFaults", () => {
   });
 
   it("keeps the order of the item's kinds, unknown ones last", () => {
-    const a: Fault[] = [{ kind: "crack" }, { kind: "bulge" }, { kind: "dent" }, { kind: "axe" }];
-    expect(match(a, []).map(({ a: index }) => a[index ?? -1]?.kind)).toEqual([
-      "dent",
-      "crack",
-      "axe",
-      "bulge",
-    ]);
+    const a: Fault[] = [{ kind: "bulge" }, { kind: "crack" }, { kind: "dent" }];
+    expect(match(a, []).map(({ a: index }) => a[index ?? -1]?.kind)).toEqual(["dent", "crack", "bulge"]);
+    expect(match([], a).map(({ b: index }) => a[index ?? -1]?.kind)).toEqual(["dent", "crack", "bulge"]);
+    const both = match(a, [{ kind: "corrosion" }, { kind: "crack" }]);
+    expect(both).toEqual([{ a: 2 }, { b: 0 }, { a: 1, b: 1 }, { a: 0 }]);
   });
 
-  it("knows no distance between spots the drawing does not hold", () => {
+  it("keeps the order of cells, then of extents, then of writing", () => {
+    const a = [dent("2-1", 5), dent("1-1", 9), dent("1-1", 3), dent("1-1"), dent(), dent("1-1", 3)];
+    expect(match(a, []).map(({ a: index }) => index)).toEqual([4, 3, 2, 5, 1, 0]);
+  });
+
+  it("counts a missing extent half of what unlike ones can", () => {
+    expect(match([dent("1-1", 10)], [dent("1-1"), dent("1-1", 10)])).toEqual([{ a: 0, b: 1 }, { b: 0 }]);
+    expect(match([dent("1-1", 10)], [dent("1-1"), dent("1-1", 1000)])).toEqual([{ a: 0, b: 0 }, { b: 1 }]);
+    expect(match([dent("1-1")], [dent("1-1", 10), dent("1-1")])).toEqual([{ a: 0, b: 1 }, { b: 0 }]);
+    expect(match([dent("1-1", 10)], [dent("1-1"), dent("1-1", 16)])).toEqual([{ a: 0, b: 1 }, { b: 0 }]);
+  });
+
+  it("knows no distance between spots the drawing does not hold, or without a drawing", () => {
     expect(match([dent("elsewhere")], [dent("elsewhere")])).toEqual([{ a: 0, b: 0 }]);
     expect(match([dent("elsewhere")], [dent("1-1")])).toEqual([{ a: 0 }, { b: 0 }]);
-    expect(match([dent("zz"), dent("1-1"), dent("aa")], []).map(({ a }) => a)).toEqual([1, 2, 0]);
+    const bare = { ...frame, drawing: undefined };
+    expect(matchFaults([dent("1-1")], [dent("2-1")], bare)).toEqual([{ a: 0 }, { b: 0 }]);
+    expect(matchFaults([dent("1-1"), dent()], [dent("1-1")], bare)).toEqual([{ a: 0, b: 0 }, { a: 1 }]);
+  });
+
+  it("matches the same faults when the sides are exchanged", () => {
+    const [a, b] = [
+      [dent("1-1"), dent("2-2"), dent("3-3")],
+      [dent("2-1"), dent("2-3")],
+    ];
+    const mirrored = match(b, a).map((one) => ({ a: one.b, b: one.a }));
+    expect(mirrored.map((one) => JSON.stringify(one)).sort()).toEqual(
+      match(a, b)
+        .map((one) => JSON.stringify(one))
+        .sort(),
+    );
   });
 
   it("has nothing to match in nothing", () => {

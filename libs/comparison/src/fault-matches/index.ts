@@ -45,108 +45,75 @@ export const extentOf = (fault: Fault, frame: FaultFrame): number | undefined =>
   return convert(fault.extent.value, fault.extent.unit, unit);
 };
 
-const spotDistance = (a: Fault, b: Fault, frame: FaultFrame): number => {
+const spotDistance = (a: Fault, b: Fault, { drawing }: FaultFrame): number => {
   if (a.spot === b.spot) return 0;
   if (a.spot === undefined || b.spot === undefined) return SPOT_NOT_NAMED;
-  return frame.drawing?.distance(a.spot, b.spot) ?? UNKNOWN_DISTANCE;
+  return drawing?.distance(a.spot, b.spot) ?? UNKNOWN_DISTANCE;
 };
 
 const extentDistance = (a: Fault, b: Fault, frame: FaultFrame): number => {
   const [extentA, extentB] = [extentOf(a, frame), extentOf(b, frame)];
-  if (extentA === undefined && extentB === undefined) return 0;
+  if (extentA === extentB) return 0;
   if (extentA === undefined || extentB === undefined) return EXTENT_WEIGHT / 2;
-  const sum = extentA + extentB;
-  return sum === 0 ? 0 : (EXTENT_WEIGHT * Math.abs(extentA - extentB)) / sum;
-};
-
-const spotOrder = (fault: Fault, frame: FaultFrame): number =>
-  fault.spot === undefined ? -1 : (frame.drawing?.cellOrder.get(fault.spot) ?? Number.MAX_SAFE_INTEGER);
-
-const compareText = (a: string, b: string): number => (a === b ? 0 : a < b ? -1 : 1);
-
-const byKind = (a: string, b: string, { kindOrder }: FaultFrame): number =>
-  (kindOrder.get(a) ?? kindOrder.size) - (kindOrder.get(b) ?? kindOrder.size) || compareText(a, b);
-
-/** Order of faults by the sheet: kind, spot, extent; what the sheet cannot tell apart, by name and then as written. */
-const bySheet =
-  (faults: readonly Fault[], frame: FaultFrame) =>
-  (first: number, second: number): number => {
-    const [a, b] = [faults[first], faults[second]];
-    if (a === undefined || b === undefined) return 0;
-    return (
-      byKind(a.kind, b.kind, frame) ||
-      spotOrder(a, frame) - spotOrder(b, frame) ||
-      compareText(a.spot ?? "", b.spot ?? "") ||
-      (extentOf(a, frame) ?? -1) - (extentOf(b, frame) ?? -1) ||
-      first - second
-    );
-  };
-
-const indexesBySheet = (faults: readonly Fault[], frame: FaultFrame): number[] => {
-  const indexes: number[] = [];
-  for (let index = 0; index < faults.length; index += 1) indexes.push(index);
-  return indexes.length < 2 ? indexes : indexes.sort(bySheet(faults, frame));
+  return (EXTENT_WEIGHT * Math.abs(extentA - extentB)) / (extentA + extentB);
 };
 
 const pairCost = (a: Fault, b: Fault, frame: FaultFrame): number =>
   spotDistance(a, b, frame) + extentDistance(a, b, frame);
 
-const costsOf = (a: readonly Fault[], b: readonly Fault[], frame: FaultFrame): number[][] =>
-  a.map((faultA, rankA) => {
-    const row = b.map((faultB, rankB) => {
-      // Symmetric in the two sides, so that exchanging them matches the same faults.
-      return pairCost(faultA, faultB, frame) + TIE * (rankA - rankB) ** 2 + TIE * 1e-3 * (rankA + rankB);
-    });
-    for (let rank = 0; rank < a.length; rank += 1) row.push(NO_MATCH);
-    return row;
+/** A fault and its index in the answer. */
+type Placed = { readonly fault: Fault; readonly index: number };
+
+const kindRank = (kind: string, { kindOrder }: FaultFrame): number => kindOrder.get(kind) ?? kindOrder.size;
+
+/** Before every cell where no spot is named. */
+const spotRank = ({ spot }: Fault, { drawing }: FaultFrame): number =>
+  drawing?.cellOrder.get(spot ?? "") ?? -1;
+
+const extentRank = (fault: Fault, frame: FaultFrame): number => extentOf(fault, frame) ?? -1;
+
+/** Faults in the sheet's order: kind, spot, extent; what the sheet cannot tell apart, as written. */
+const bySheet = (faults: readonly Fault[], frame: FaultFrame): Placed[] =>
+  faults
+    .map((fault, index) => ({ fault, index }))
+    .sort(
+      (a, b) =>
+        kindRank(a.fault.kind, frame) - kindRank(b.fault.kind, frame) ||
+        spotRank(a.fault, frame) - spotRank(b.fault, frame) ||
+        extentRank(a.fault, frame) - extentRank(b.fault, frame) ||
+        a.index - b.index,
+    );
+
+/**
+ * One row a fault of A: what each of B's would cost, and then what going without would. The ties are symmetric in the two
+ * sides, so that exchanging them matches the same faults.
+ */
+const costsOf = (a: readonly Placed[], b: readonly Placed[], frame: FaultFrame): number[][] => {
+  const without = a.map(() => NO_MATCH);
+  return a.map((one, rankA) => [
+    ...b.map((other, rankB) => pairCost(one.fault, other.fault, frame) + TIE * (rankA - rankB) ** 2),
+    ...without,
+  ]);
+};
+
+/** Matches of the faults of one kind. */
+const matchKind = (a: readonly Placed[], b: readonly Placed[], frame: FaultFrame): FaultMatch[] => {
+  const columns = leastCostAssignment(costsOf(a, b, frame));
+  const matches = a.map(({ index }, rank): FaultMatch => {
+    const other = b[columns[rank] ?? b.length];
+    return other === undefined ? { a: index } : { a: index, b: other.index };
   });
-
-/** The faults of one kind on both sides, each in the sheet's order. */
-type OfKind = {
-  readonly faultsA: readonly Fault[];
-  readonly a: number[];
-  readonly faultsB: readonly Fault[];
-  readonly b: number[];
+  for (const [rank, { index }] of b.entries()) if (!columns.includes(rank)) matches.push({ b: index });
+  return matches;
 };
 
-/** The partner in B of each of A's faults of a kind, as a place in `b`; undefined where it has none. */
-const partnersOf = ({ faultsA, a, faultsB, b }: OfKind, frame: FaultFrame): (number | undefined)[] => {
-  const first = a.flatMap((index) => faultsA[index] ?? []);
-  const second = b.flatMap((index) => faultsB[index] ?? []);
-  const [onlyA, onlyB] = [first[0], second[0]];
-  if (onlyA === undefined || onlyB === undefined) return [];
-  if (first.length === 1 && second.length === 1) return pairCost(onlyA, onlyB, frame) < NO_MATCH ? [0] : [];
-  const columns = leastCostAssignment(costsOf(first, second, frame));
-  return columns.map((column) => (column < b.length ? column : undefined));
-};
+const onlyOneSide = (a: readonly Placed[], b: readonly Placed[]): FaultMatch[] => [
+  ...a.map(({ index }) => ({ a: index })),
+  ...b.map(({ index }) => ({ b: index })),
+];
 
-const matchKind = (ofKind: OfKind, frame: FaultFrame, matches: FaultMatch[]): void => {
-  const { a, b } = ofKind;
-  const partners = partnersOf(ofKind, frame);
-  for (const [place, index] of a.entries()) {
-    const partner = b[partners[place] ?? -1];
-    matches.push(partner === undefined ? { a: index } : { a: index, b: partner });
-  }
-  for (const [place, index] of b.entries()) if (!partners.includes(place)) matches.push({ b: index });
-};
-
-/** The faults at the head of a list that are of one kind. */
-const takeKind = (
-  faults: readonly Fault[],
-  order: readonly number[],
-  from: number,
-  kind: string,
-): number[] => {
-  let end = from;
-  while (end < order.length && faults[order[end] ?? -1]?.kind === kind) end += 1;
-  return order.slice(from, end);
-};
-
-/** The kind that comes first at the heads of two lists in the sheet's order. */
-const firstKind = (a: Fault | undefined, b: Fault | undefined, frame: FaultFrame): string | undefined => {
-  if (a === undefined || b === undefined) return (a ?? b)?.kind;
-  return byKind(a.kind, b.kind, frame) <= 0 ? a.kind : b.kind;
-};
+const ofKind = (placed: readonly Placed[], kind: string): Placed[] =>
+  placed.filter(({ fault }) => fault.kind === kind);
 
 /**
  * Which faults of two answers are the same ones: within a kind, the assignment with the least total cost, a pair
@@ -160,15 +127,10 @@ const firstKind = (a: Fault | undefined, b: Fault | undefined, frame: FaultFrame
  * // [{ a: 0, b: 0 }]
  */
 export const matchFaults = (a: readonly Fault[], b: readonly Fault[], frame: FaultFrame): FaultMatch[] => {
-  const matches: FaultMatch[] = [];
-  const [orderA, orderB] = [indexesBySheet(a, frame), indexesBySheet(b, frame)];
-  let [fromA, fromB] = [0, 0];
-  for (;;) {
-    const kind = firstKind(a[orderA[fromA] ?? -1], b[orderB[fromB] ?? -1], frame);
-    if (kind === undefined) return matches;
-    const [ofA, ofB] = [takeKind(a, orderA, fromA, kind), takeKind(b, orderB, fromB, kind)];
-    matchKind({ faultsA: a, a: ofA, faultsB: b, b: ofB }, frame, matches);
-    fromA += ofA.length;
-    fromB += ofB.length;
-  }
+  const [placedA, placedB] = [bySheet(a, frame), bySheet(b, frame)];
+  if (a.length === 0 || b.length === 0) return onlyOneSide(placedA, placedB);
+  const kinds = Array.from(new Set([...placedA, ...placedB].map(({ fault }) => fault.kind)));
+  return kinds
+    .sort((one, other) => kindRank(one, frame) - kindRank(other, frame))
+    .flatMap((kind) => matchKind(ofKind(placedA, kind), ofKind(placedB, kind), frame));
 };
