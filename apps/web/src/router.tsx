@@ -7,6 +7,8 @@ import {
   redirect,
 } from "@tanstack/react-router";
 import { accountQuery } from "./features/accounts/queries";
+import { hoursSearch } from "./features/booking/search";
+import { isDate } from "./features/calendars/is-date";
 import { comparisonSearch } from "./features/comparisons/search";
 import { sheetSearch } from "./features/reports/sheet-search";
 import { oneOf } from "./features/comparisons/terms";
@@ -140,9 +142,134 @@ const handbook = createRoute({
   component: lazyRouteComponent(() => import("./features/handbook/Handbook"), "Handbook"),
 });
 
+const sharedStatement = createRoute({
+  getParentRoute: () => root,
+  path: "/shared/$token",
+  component: lazyRouteComponent(() => import("./features/publishing/SharedStatement"), "SharedStatement"),
+});
+
+const brief = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/cars/$vehicle/brief",
+  component: lazyRouteComponent(() => import("./features/booking/BriefPage"), "BriefPage"),
+});
+
+const hours = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/cars/$vehicle/hours",
+  validateSearch: hoursSearch,
+  component: lazyRouteComponent(() => import("./features/booking/FindHour"), "FindHour"),
+});
+
+const listing = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/cars/$vehicle/listing",
+  component: lazyRouteComponent(() => import("./features/publishing/Listing"), "Listing"),
+});
+
+const ask = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/cars/$vehicle/ask",
+  validateSearch: (raw: RawSearch): { item?: string; position?: string } => ({
+    item: text(raw["item"]),
+    position: text(raw["position"]),
+  }),
+  component: lazyRouteComponent(() => import("./features/questions/AskQuestion"), "AskQuestion"),
+});
+
+const questions = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/questions",
+  validateSearch: (raw: RawSearch): { vehicle?: string } => ({ vehicle: text(raw["vehicle"]) }),
+  component: lazyRouteComponent(() => import("./features/questions/Questions"), "Questions"),
+});
+
+const question = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/questions/$question",
+  component: lazyRouteComponent(() => import("./features/questions/QuestionPage"), "QuestionPage"),
+});
+
+const appointments = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/appointments",
+  component: lazyRouteComponent(() => import("./features/booking/Appointments"), "Appointments"),
+});
+
+const appointment = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/appointments/$appointment",
+  component: lazyRouteComponent(() => import("./features/booking/AppointmentPage"), "AppointmentPage"),
+});
+
+const day = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/day",
+  validateSearch: (raw: RawSearch): { calendar?: string; date?: string } => ({
+    calendar: text(raw["calendar"]),
+    date: isDate(raw["date"]) ? raw["date"] : undefined,
+  }),
+  component: lazyRouteComponent(() => import("./features/booking/InspectorDay"), "InspectorDay"),
+});
+
+const calendars = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/calendars",
+  component: lazyRouteComponent(() => import("./features/calendars/Calendars"), "Calendars"),
+});
+
+const newCalendar = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/calendars/new",
+  component: lazyRouteComponent(() => import("./features/calendars/NewCalendar"), "NewCalendar"),
+});
+
+const calendar = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/calendars/$calendar",
+  component: lazyRouteComponent(() => import("./features/calendars/CalendarPage"), "CalendarPage"),
+});
+
+const sites = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/sites",
+  component: lazyRouteComponent(() => import("./features/calendars/Sites"), "Sites"),
+});
+
+const newSite = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/sites/new",
+  component: lazyRouteComponent(() => import("./features/calendars/NewSite"), "NewSite"),
+});
+
+const site = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/sites/$site",
+  component: lazyRouteComponent(() => import("./features/calendars/SitePage"), "SitePage"),
+});
+
+const complaints = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/complaints",
+  component: lazyRouteComponent(() => import("./features/complaints/Complaints"), "Complaints"),
+});
+
+const complaint = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/complaints/$complaint",
+  component: lazyRouteComponent(() => import("./features/complaints/ComplaintPage"), "ComplaintPage"),
+});
+
+const admissions = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/admissions",
+  component: lazyRouteComponent(() => import("./features/complaints/Admissions"), "Admissions"),
+});
+
 const tree = root.addChildren([
   signIn,
   invitation,
+  sharedStatement,
   signedIn.addChildren([
     home,
     cars,
@@ -159,6 +286,24 @@ const tree = root.addChildren([
     organization,
     sessions,
     handbook,
+    brief,
+    hours,
+    listing,
+    ask,
+    questions,
+    question,
+    appointments,
+    appointment,
+    day,
+    calendars,
+    newCalendar,
+    calendar,
+    sites,
+    newSite,
+    site,
+    complaints,
+    complaint,
+    admissions,
   ]),
 ]);
 

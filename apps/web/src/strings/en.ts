@@ -6,6 +6,13 @@ import { general } from "./en/general";
 import { sheets } from "./en/sheets";
 import { terms } from "./en/terms";
 import { vehicles } from "./en/vehicles";
+import { appointments } from "./en/appointments";
+import { booking } from "./en/booking";
+import { brief } from "./en/brief";
+import { calendars } from "./en/calendars";
+import { complaints } from "./en/complaints";
+import { publishing } from "./en/publishing";
+import { questions } from "./en/questions";
 
 /** American English, the first catalog. Another language is another file of the same shape. */
 export const en = {
@@ -17,6 +24,13 @@ export const en = {
   ...comparison,
   ...figures,
   ...decisions,
+  ...appointments,
+  ...booking,
+  ...brief,
+  ...calendars,
+  ...complaints,
+  ...publishing,
+  ...questions,
 } as const;
 
 export type MessageId = keyof typeof en;

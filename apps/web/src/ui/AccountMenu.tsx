@@ -3,6 +3,7 @@ import { useMantineColorScheme, type MantineColorScheme } from "@mantine/core";
 import { useQueryClient } from "@tanstack/react-query";
 import { Link, useNavigate } from "@tanstack/react-router";
 import { useRef } from "react";
+import { isKind } from "../features/accounts/queries";
 import { forgetDevice } from "../offline/forget";
 import { call } from "../service/client";
 import { useText } from "../strings/text";
@@ -56,6 +57,19 @@ export const AccountMenu = ({ account }: { readonly account: Account | null }) =
             <p className={styles.email}>{account.email}</p>
             <Link to="/handbook" onClick={close}>
               {t("nav.handbook")}
+            </Link>
+            {isKind(account, "inspector") && (
+              <Link to="/calendars" onClick={close}>
+                {t("nav.calendars")}
+              </Link>
+            )}
+            {isKind(account, "dealer") && (
+              <Link to="/sites" onClick={close}>
+                {t("nav.sites")}
+              </Link>
+            )}
+            <Link to="/complaints" onClick={close}>
+              {t("nav.complaints")}
             </Link>
             <Link to="/organization" onClick={close}>
               {t("nav.organization")}

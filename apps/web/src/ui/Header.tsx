@@ -17,6 +17,7 @@ export const Header = () => {
   const deals = isKind(account, "dealer");
   const buys = isKind(account, "buyer");
   const inspects = isKind(account, "inspector");
+  const operates = isKind(account, "operator");
   return (
     <header className={`${styles.header} no-print`}>
       <Link to="/" className={styles.brand}>
@@ -26,9 +27,19 @@ export const Header = () => {
       {account && (
         <nav aria-label={t("app.menu")} className={styles.nav}>
           <Link to="/cars">{t("nav.cars")}</Link>
+          {(buys || inspects || deals) && <Link to="/appointments">{t("nav.appointments")}</Link>}
           {(buys || inspects) && <Link to="/orders">{t("nav.orders")}</Link>}
           {(buys || deals) && <Link to="/released">{t("nav.released")}</Link>}
           {(buys || deals) && <Link to="/decisions">{t("nav.decisions")}</Link>}
+          {(buys || deals) && <Link to="/questions">{t("nav.questions")}</Link>}
+          {inspects && <Link to="/day">{t("nav.day")}</Link>}
+          {operates && (
+            <>
+              <Link to="/admissions">{t("nav.admissions")}</Link>
+              <Link to="/complaints">{t("nav.complaints")}</Link>
+              <Link to="/appointments">{t("nav.appointments")}</Link>
+            </>
+          )}
           <Link to="/handbook" className={styles.wideOnly}>
             {t("nav.handbook")}
           </Link>

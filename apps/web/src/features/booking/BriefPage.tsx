@@ -20,7 +20,7 @@ import { ItemPicker } from "./ItemPicker";
 import { PlanView, VisitCaution } from "./PlanView";
 import { briefQuery } from "./queries";
 
-const route = getRouteApi("/signed-in/cars/$vehicle_/brief");
+const route = getRouteApi("/signed-in/cars/$vehicle/brief");
 
 /** What keeps the brief from being planned, each with what would work. */
 const BriefProblems = ({ problems }: { readonly problems: BriefSeen["problems"] }) => {

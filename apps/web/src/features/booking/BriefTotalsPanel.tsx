@@ -31,7 +31,7 @@ export const BriefTotalsPanel = ({ items, plan, children }: Props) => {
   if (plan !== null) rows.push([t("brief.total.plan.term"), duration(plan.minutes)]);
   return (
     <Panel title={t("brief.total")}>
-      <div role="status">
+      <div aria-live="polite">
         <Facts rows={rows} />
       </div>
       {children}

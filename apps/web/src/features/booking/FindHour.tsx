@@ -14,7 +14,7 @@ import styles from "./Booking.module.css";
 import { HoursPanel } from "./HoursPanel";
 import { briefQuery } from "./queries";
 
-const route = getRouteApi("/signed-in/cars/$vehicle_/hours");
+const route = getRouteApi("/signed-in/cars/$vehicle/hours");
 
 const BriefLine = ({ vehicle }: { readonly vehicle: string }) => {
   const t = useText();

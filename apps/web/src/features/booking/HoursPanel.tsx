@@ -22,7 +22,7 @@ import { offersQuery, termsQuery, type OfferWish } from "./queries";
 import { useTaking } from "./use-taking";
 import { WhyNot } from "./WhyNot";
 
-const route = getRouteApi("/signed-in/cars/$vehicle_/hours");
+const route = getRouteApi("/signed-in/cars/$vehicle/hours");
 const LIST_DAYS = 30;
 
 /** The days asked for: the week of the date, or a month from it. */
@@ -152,6 +152,7 @@ export const HoursPanel = ({ car }: { readonly car: VehicleDetail }) => {
         <div className={styles.side}>
           {chosen !== undefined && page !== undefined ? (
             <OfferPanel
+              key={chosen.start}
               offer={chosen}
               same={offers.filter(({ start }) => start === chosen.start)}
               offers={page}

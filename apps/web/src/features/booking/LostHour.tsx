@@ -1,6 +1,6 @@
 import { Button } from "@mantine/core";
-import { OfferBody } from "@evenhand/shared/booking";
-import { RefusedHourBody } from "@evenhand/shared/http/booking";
+import type { OfferBody } from "@evenhand/shared/booking";
+import { Offers, RefusedHourBody } from "@evenhand/shared/http/booking";
 import { problemCodeOf } from "@evenhand/shared/http/problem-codes";
 import { useIntl } from "react-intl";
 import { z } from "zod";
@@ -16,7 +16,7 @@ import styles from "./Booking.module.css";
 /** A refused hour carries why, and what is free at this moment. */
 const WithOffers = z.looseObject({
   reasons: z.array(RefusedHourBody).catch([]),
-  offers: z.array(OfferBody).catch([]),
+  offers: Offers.nullable().catch(null),
 });
 
 interface Props {
@@ -34,7 +34,8 @@ export const LostHour = ({ error, zone, currency, onTake }: Props) => {
   const say = useReason(zone, currency);
   const lost = error instanceof Refusal && problemCodeOf(error.problem.type) === "hour-taken";
   if (!lost) return <ProblemNotice error={error} />;
-  const { reasons, offers } = WithOffers.parse(error.problem);
+  const { reasons, offers: fresh } = WithOffers.parse(error.problem);
+  const offers = fresh?.offers ?? [];
   return (
     <Notice kind="refusal" title={t("lost.title")}>
       <p>{t("lost.what")}</p>

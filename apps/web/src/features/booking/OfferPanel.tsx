@@ -74,7 +74,7 @@ export const OfferPanel = (props: Props) => {
   useEffect(() => {
     heading.current?.focus({ preventScroll: true });
     heading.current?.scrollIntoView({ block: "nearest" });
-  }, [offer.start]);
+  }, []);
   return (
     <Panel
       title={

@@ -36,9 +36,6 @@ export const instantOf = (local: string, zone: string): string =>
 export const localOf = (instant: string, zone: string): string =>
   at(instant, zone).toPlainDateTime().toString({ smallestUnit: "minute" });
 
-export const isDate = (said: unknown): said is string =>
-  typeof said === "string" && /^\d{4}-\d\d-\d\d$/.test(said) && !Number.isNaN(Date.parse(said));
-
 /** Do two zones read the same on the clock at that instant? */
 export const sameClock = (instant: string, one: string, other: string): boolean =>
   at(instant, one).offsetNanoseconds === at(instant, other).offsetNanoseconds;

@@ -4,6 +4,7 @@ import { useText } from "../../strings/text";
 import { Panel } from "../../ui/Page";
 import { isKind, useAccount } from "../accounts/queries";
 import { releasesQuery } from "../disputes/queries";
+import { AskStep, BookingStep, PublishingStep } from "./BookingSteps";
 import styles from "./Car.module.css";
 import { ListingStep, StatementStep } from "./DealerSteps";
 import { OrderInspection } from "./OrderInspection";
@@ -28,6 +29,7 @@ const DealerSteps = ({ car }: Props) => {
       )}
       <StatementStep car={car} />
       <ListingStep car={car} />
+      <PublishingStep vehicle={car.id} />
     </>
   );
 };
@@ -60,7 +62,12 @@ const BuyerSteps = ({ car }: Props) => {
       </Step>
     );
   }
-  return <OrderInspection car={car} />;
+  return (
+    <>
+      {car.statements.length > 0 && <BookingStep vehicle={car.id} />}
+      <OrderInspection car={car} />
+    </>
+  );
 };
 
 const InspectorSteps = ({ car }: Props) => {
@@ -90,6 +97,7 @@ export const NextSteps = ({ car }: Props) => {
       <ul className={styles.steps}>
         {own && <DealerSteps car={car} />}
         {buys && <BuyerSteps car={car} />}
+        {buys && <AskStep vehicle={car.id} />}
         {inspects && <InspectorSteps car={car} />}
       </ul>
     </Panel>

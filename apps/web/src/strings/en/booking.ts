@@ -1,5 +1,17 @@
 /** From the brief to an hour that is asked for. */
 export const booking = {
+  "step.book": "Book an independent inspection",
+  "step.book.what":
+    "Choose what is looked at, then an hour that inspector, site, lift and daylight share. You see the cost and who the inspector is beholden to before you book.",
+  "step.book.brief": "Choose what is looked at",
+  "step.book.hours": "Find an hour",
+  "step.ask": "Ask the dealer",
+  "step.ask.what": "About one item at a time. The answer becomes a finding of the statement.",
+  "step.ask.list": "Your questions on this car",
+  "step.publishing": "Who can read it, and where the car stands",
+  "step.publishing.what":
+    "Links for people who are not signed in, withdrawing with a reason, and the site at which the car can be seen.",
+  "step.publishing.do": "Publishing and site",
   "time.minutes": "{minutes} min",
   "time.hours": "{hours} h",
   "time.both": "{hours} h {minutes} min",

@@ -1,0 +1,107 @@
+import type { AppointmentSeen } from "@evenhand/shared/http/booking";
+import { Link } from "@tanstack/react-router";
+import type { ReactNode } from "react";
+import { useText } from "../../strings/text";
+import { Facts, Panel } from "../../ui/Page";
+import { useTimes } from "../calendars/use-times";
+import { When } from "../calendars/When";
+import { useItemWords } from "../decisions/item-words";
+import { useCarName } from "../vehicles/CarName";
+
+interface Props {
+  readonly appointment: AppointmentSeen;
+}
+
+const useBuyer = ({ appointment: { as, buyer } }: Props): string => {
+  const t = useText();
+  if (buyer !== null) return buyer.name;
+  return t(as === "dealer" ? "appointment.buyer.dealer" : "appointment.buyer.later");
+};
+
+const useKept = ({ appointment: { heldFromSaleUntil, state, zone } }: Props): string => {
+  const t = useText();
+  const times = useTimes();
+  if (heldFromSaleUntil !== null) {
+    return t("appointment.kept.until", { when: times.full(heldFromSaleUntil, zone) });
+  }
+  const asked = state === "held" || state === "requested" || state === "accepted";
+  return t(asked ? "appointment.kept.open" : "appointment.kept.not");
+};
+
+const Cars = ({ appointment }: Props) => {
+  const name = useCarName();
+  return appointment.cars.map((car) => (
+    <div key={car.id}>
+      <Link to="/cars/$vehicle" params={{ vehicle: car.id }}>
+        {name(car)}
+      </Link>
+      , {car.identification}
+    </div>
+  ));
+};
+
+const Orders = ({ appointment }: Props) => {
+  const t = useText();
+  const { as, visits } = appointment;
+  return visits.map(({ vehicle, order, statement }) => (
+    <div key={vehicle}>
+      {statement !== null && t("appointment.statement.line", { version: statement.version })}
+      {order !== null && as !== "dealer" && (
+        <>
+          {" "}
+          <Link to="/orders/$order" params={{ order }}>
+            {t("appointment.order")}
+          </Link>
+        </>
+      )}
+    </div>
+  ));
+};
+
+export const AppointmentFacts = ({ appointment }: Props) => {
+  const t = useText();
+  const times = useTimes();
+  const item = useItemWords();
+  const buyer = useBuyer({ appointment });
+  const kept = useKept({ appointment });
+  const { start, end, zone, site, dealer, inspector, bays, permissions, visits } = appointment;
+  const rows: (readonly [ReactNode, ReactNode])[] = [
+    [t("offer.when"), <When key="when" start={start} end={end} zone={zone} />],
+    [t("appointment.site"), `${site.name}, ${site.address}`],
+    [t("appointment.car"), <Cars key="cars" appointment={appointment} />],
+    [t("appointment.dealer"), dealer.name],
+    [t("appointment.inspector"), t("offer.who.line", { name: inspector.name, firm: inspector.firm.name })],
+    [t("appointment.buyer"), buyer],
+  ];
+  if (bays.length > 0) {
+    rows.push([
+      t("appointment.bay"),
+      bays
+        .map((one) =>
+          t("appointment.bay.line", { bay: one.bay.name, range: times.range(one.start, one.end, zone) }),
+        )
+        .join("; "),
+    ]);
+  }
+  if (visits.some(({ statement }) => statement !== null)) {
+    rows.push([t("appointment.statement"), <Orders key="orders" appointment={appointment} />]);
+  }
+  rows.push([t("appointment.kept"), kept]);
+  if (permissions.length > 0) {
+    rows.push([
+      t("appointment.allowed"),
+      permissions
+        .map((one) =>
+          t(one.allowed ? "appointment.allowed.yes" : "appointment.allowed.no", {
+            item: item({ item: one.item, position: "" }),
+          }),
+        )
+        .join("; "),
+    ]);
+  }
+  return (
+    <Panel title={t("appointment.facts")}>
+      <Facts rows={rows} />
+    </Panel>
+  );
+};

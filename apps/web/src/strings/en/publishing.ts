@@ -1,0 +1,52 @@
+/** Publishing a statement, withdrawing it, and sharing it with somebody who is not signed in. */
+export const publishing = {
+  "listing.title": "Publishing",
+  "listing.under": "Who can read the statement, and since when.",
+  "listing.state": "How it stands",
+  "listing.listed": "Published: buyers find the car and read statement version {version}.",
+  "listing.not": "Not published: buyers do not find the car.",
+  "listing.none":
+    "There is no sealed statement yet. Seal one first; what it is silent about will be visible as silent.",
+  "listing.to-car": "To the car and its statement",
+  "listing.faults": "{count, plural, one {A fault keeps} other {# faults keep}} the car from being published",
+  "listing.faults.what":
+    "It was accepted or upheld. Make a new version of the statement that says what is so; sealing it answers the fault. The old version stays sealed as it was.",
+  "listing.fault": "{item}, since {since}",
+  "listing.publish": "Publish it",
+  "listing.publish.what":
+    "Anyone signed in can then read the statement. It may bind you under local law; take advice where you are not sure.",
+  "listing.withdraw": "Withdraw it",
+  "listing.withdraw.title": "Withdraw the car",
+  "listing.withdraw.what": "Buyers no longer find it. What is booked and what was compared stays.",
+  "listing.withdraw.reason": "Why",
+  "listing.withdraw.reason.hint": "For your own record: sold, wrong, under repair.",
+  "listing.history": "History",
+  "listing.history.none": "Nothing has happened yet.",
+  "listing.change.sealed": "Published on sealing a statement",
+  "listing.change.fault": "Withdrawn: a fault was accepted or upheld",
+  "listing.change.published": "Published",
+  "listing.change.withdrawn": "Withdrawn",
+  "share.title": "Links for people who are not signed in",
+  "share.hint":
+    "Whoever has the link reads the published statement and nothing else. Revoke it at any time; it ends by itself.",
+  "share.none": "No link yet.",
+  "share.name": "For whom",
+  "share.expires": "Until",
+  "share.make": "Make a link",
+  "share.made": "Copy the link now; it is not shown again",
+  "share.line.reads": "read {count, plural, =0 {not yet} one {once} other {# times}}",
+  "share.line.until": "until {when}",
+  "share.line.revoked": "revoked {when}",
+  "share.line.ended": "ended {when}",
+  "share.revoke": "Revoke",
+  "shared.title": "{car}",
+  "shared.over": "Stated by {dealer}",
+  "shared.under": "Statement version {version}, sealed {date}, seal {seal}",
+  "shared.note": "What this is",
+  "shared.note.what":
+    "The dealer’s own statement, as sealed. Nobody has checked it here. What it is silent about stands as silent. It is no certificate of roadworthiness and no valuation; an independent inspection sets findings beside it.",
+  "shared.gone": "This link does not hold",
+  "shared.gone.what":
+    "It was revoked, it has ended, or the statement was withdrawn. Ask whoever sent it for a new one.",
+  "shared.sign-in": "Sign in",
+} as const;
