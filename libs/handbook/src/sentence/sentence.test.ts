@@ -15,7 +15,8 @@ describe("sentence", () => {
     expect(cases.map(([rule, reason]) => `${rule} ${reason}`).toSorted()).toEqual(wanted.toSorted());
   });
 
-  it.each(cases)("%s answers %s", (rule, reason, result) => {
+  it.each(cases)("%s answers %s", (rule, reason, answer) => {
+    const result = answer();
     expect(result.rule).toBe(rule);
     expect(result.reason).toBe(reason);
     expect(result.verdict).toBe(rules.find(({ id }) => id === rule)?.outcomes[reason]);
@@ -26,7 +27,7 @@ describe("sentence", () => {
 
   it("gives each the sentence in the golden file", async () => {
     const text = cases
-      .map(([rule, reason, result]) => `${rule} | ${reason} | ${sentence(result)}`)
+      .map(([rule, reason, answer]) => `${rule} | ${reason} | ${sentence(answer())}`)
       .join("\n");
     await expect(`${text}\n`).toMatchFileSnapshot("sentences.golden.txt");
   });
