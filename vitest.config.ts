@@ -21,10 +21,10 @@ export default defineConfig({
         testTimeout: 30_000,
         hookTimeout: 60_000,
       }),
-      project("demo", ["tests/demo/**/*.test.ts"], { testTimeout: 300_000 }),
+      project("demo", ["tests/demo/**/*.test.ts"], { testTimeout: 600_000 }),
       project("browser", ["tests/browser/**/*.test.ts"], {
         globalSetup: ["tests/api/setup/database-server.ts"],
-        testTimeout: 300_000,
+        testTimeout: 600_000,
         hookTimeout: 60_000,
         fileParallelism: false,
       }),

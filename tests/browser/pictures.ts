@@ -27,7 +27,7 @@ async function take(context: BrowserContext, screen: Screen, path: string, fullP
   const page = await context.newPage();
   await page.goto(screen.address);
   await settle(page);
-  await screen.then?.(page);
+  await screen.before?.(page);
   await page.waitForTimeout(150);
   await page.screenshot({ path, fullPage });
   await page.close();

@@ -8,7 +8,7 @@ export interface Screen {
   readonly by: Person;
   readonly address: string;
   /** Done on the page before the picture or the check. */
-  readonly then?: (page: Page) => Promise<void>;
+  readonly before?: (page: Page) => Promise<void>;
   /** `false`: only what is in sight. */
   readonly whole?: boolean;
 }
@@ -84,7 +84,7 @@ export async function screens(people: DemoPeople, car: Compared, other: Stated):
       by: buyer,
       address: comparison,
       whole: false,
-      then: async (page) => {
+      before: async (page) => {
         await page.getByRole("button", { name: "Choose items for the dealer" }).click();
         await page.getByRole("checkbox").nth(2).check();
       },
@@ -97,7 +97,7 @@ export async function screens(people: DemoPeople, car: Compared, other: Stated):
       by: buyer,
       address: `/summaries/${summary.id}`,
       whole: false,
-      then: async (page) => {
+      before: async (page) => {
         await page.getByRole("radio", { name: /^Approve/ }).check();
         await page.getByRole("heading", { name: "Decide", exact: true }).scrollIntoViewIfNeeded();
       },

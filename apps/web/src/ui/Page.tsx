@@ -1,6 +1,7 @@
 import { useEffect, type ReactNode } from "react";
 import { useText } from "../strings/text";
 import styles from "./Page.module.css";
+import { useTitleFocus } from "./title-focus";
 
 interface PageProps {
   /** Also the document's title. */
@@ -15,6 +16,7 @@ interface PageProps {
 /** One screen: a title, what belongs to the whole of it, and its sections. */
 export const Page = ({ title, over, under, actions, narrow = false, children }: PageProps) => {
   const t = useText();
+  const heading = useTitleFocus();
   useEffect(() => {
     document.title = t("document.title", { title });
   }, [t, title]);
@@ -23,7 +25,9 @@ export const Page = ({ title, over, under, actions, narrow = false, children }: 
       <header className={styles.head}>
         <div className={styles.titles}>
           {over !== undefined && <div className={styles.over}>{over}</div>}
-          <h1 tabIndex={-1}>{title}</h1>
+          <h1 ref={heading} tabIndex={-1}>
+            {title}
+          </h1>
           {under !== undefined && <div className={styles.under}>{under}</div>}
         </div>
         {actions !== undefined && <div className={`${styles.actions} no-print`}>{actions}</div>}

@@ -1,32 +1,39 @@
-import { Outlet, useRouterState } from "@tanstack/react-router";
-import { useEffect, useRef } from "react";
+import { Outlet, useRouter } from "@tanstack/react-router";
+import { useCallback, useEffect, useRef } from "react";
 import { useText } from "../strings/text";
 import { Header } from "./Header";
 import styles from "./Shell.module.css";
+import { TakeAwaitedTitle } from "./title-focus";
 
 /** Header, page and foot. After going to another page the focus goes to its title, as it would on a page loaded anew. */
 export const Shell = () => {
   const t = useText();
-  const path = useRouterState({ select: ({ location }) => location.pathname });
-  const main = useRef<HTMLElement>(null);
-  const shown = useRef(path);
-  useEffect(() => {
-    if (shown.current === path) return;
-    shown.current = path;
-    (main.current?.querySelector<HTMLElement>("h1[tabindex]") ?? main.current)?.focus({
-      preventScroll: true,
-    });
-  }, [path]);
+  const router = useRouter();
+  const awaited = useRef(false);
+  const takeAwaited = useCallback((): boolean => {
+    const was = awaited.current;
+    awaited.current = false;
+    return was;
+  }, []);
+  useEffect(
+    () =>
+      router.subscribe("onBeforeNavigate", ({ fromLocation, pathChanged }) => {
+        if (fromLocation !== undefined && pathChanged) awaited.current = true;
+      }),
+    [router],
+  );
   return (
-    <div className={styles.shell}>
-      <a className={styles.skip} href="#main">
-        {t("app.skip")}
-      </a>
-      <Header />
-      <main id="main" ref={main} tabIndex={-1} className={styles.main}>
-        <Outlet />
-      </main>
-      <footer className={styles.foot}>{t("app.foot")}</footer>
-    </div>
+    <TakeAwaitedTitle value={takeAwaited}>
+      <div className={styles.shell}>
+        <a className={styles.skip} href="#main">
+          {t("app.skip")}
+        </a>
+        <Header />
+        <main id="main" tabIndex={-1} className={styles.main}>
+          <Outlet />
+        </main>
+        <footer className={styles.foot}>{t("app.foot")}</footer>
+      </div>
+    </TakeAwaitedTitle>
   );
 };

@@ -43,10 +43,23 @@ export const Standings = ({ summary }: Props) => {
 /** The most pressing in sight; the rest a press away, and all of them on paper. */
 const atFirst = 12;
 
+/** Standings that only repeat the outcome. */
+const sameWord: ReadonlySet<string> = new Set([
+  "differs",
+  "in-doubt",
+  "unseen",
+  "not-mentioned",
+  "not-comparable",
+]);
+
 const Items = ({ items }: { readonly items: readonly SummaryItem[] }) => {
   const t = useText();
   const words = useItemWords();
   const [all, setAll] = useState(false);
+  const said = ({ outcome, standing }: SummaryItem): string => {
+    const outcomeWords = t(`outcome.${outcome}`);
+    return sameWord.has(standing) ? outcomeWords : `${outcomeWords} · ${t(`standing.${standing}`)}`;
+  };
   return (
     <>
       <ol className={styles.items}>
@@ -55,9 +68,7 @@ const Items = ({ items }: { readonly items: readonly SummaryItem[] }) => {
             <OutcomeSign outcome={one.outcome} size={30} />
             <span>
               <strong>{words(one)}</strong>
-              <span className={styles.note}>
-                {t(`outcome.${one.outcome}`)} · {t(`standing.${one.standing}`)}
-              </span>
+              <span className={styles.note}>{said(one)}</span>
             </span>
             <Tag>{t(`consequence.${one.consequence}`)}</Tag>
           </li>
