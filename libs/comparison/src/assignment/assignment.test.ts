@@ -38,11 +38,15 @@ describe("leastCostAssignment", () => {
     );
   });
 
+  it("takes the first of equal costs for a single row", () => {
+    expect(leastCostAssignment([[5, 2, 2]])).toEqual([1]);
+  });
+
   it("assigns nothing to nothing", () => {
     expect(leastCostAssignment([])).toEqual([]);
   });
 
   it("refuses more rows than columns", () => {
-    expect(() => leastCostAssignment([[1], [2]])).toThrow(RangeError);
+    expect(() => leastCostAssignment([[1], [2]])).toThrow(/2 rows/);
   });
 });

@@ -81,6 +81,8 @@ export const leastCostAssignment = (costs: readonly (readonly number[])[]): numb
   if (costs.length > columns) {
     throw new RangeError(`${costs.length} rows cannot each have one of ${columns} columns.`);
   }
+  const [only] = costs;
+  if (costs.length === 1 && only !== undefined) return [only.indexOf(Math.min(...only))];
   const search: Search = {
     costs,
     columns,

@@ -17,6 +17,8 @@ const only = (a: Faults, b: Faults, sharedEye = false) => {
   return entries[0];
 };
 
+const kinds = (a: Faults, b: Faults) =>
+  compare(a, b).map(({ atom }) => (atom.of === "denial" ? `${atom.kind} ${atom.by}` : ""));
 describe("a fault both found", () => {
   it("is an agreed fault, its extents compared as readings by eye", () => {
     const entry = only(faults([dent(40)]), faults([dent(42)]));
@@ -196,6 +198,47 @@ describe("a denial", () => {
   it("goes by the item's kinds, each once, however written", () => {
     const entries = compare(faults([], ["crack", "dent", "crack"]), faults([]));
     expect(entries.map(({ atom }) => atom)).toMatchObject([{ kind: "dent" }, { kind: "crack" }]);
+  });
+});
+
+describe("several faults", () => {
+  const two = faults([dent(40, "1-1"), dent(60, "3-3")]);
+
+  it("each have their own entry, by their index on either side", () => {
+    const entries = compare(two, faults([dent(60, "3-3"), dent(300, "1-1")]));
+    expect(entries).toMatchObject([
+      {
+        outcome: "differ",
+        atom: { spot: "1-1", a: 0, b: 1 },
+        figures: { a: { mean: 40 }, b: { mean: 300 } },
+      },
+      { outcome: "agree", atom: { spot: "3-3", a: 1, b: 0 }, figures: { a: { mean: 60 }, b: { mean: 60 } } },
+    ]);
+  });
+
+  it("are left over one by one", () => {
+    expect(compare(two, faults([dent(40, "1-1")]))).toMatchObject([
+      { reason: "same-fault" },
+      { reason: "disclosed-not-found", atom: { spot: "3-3", a: 1 } },
+    ]);
+    expect(compare(faults([dent(40, "1-1")]), two)).toMatchObject([
+      { reason: "same-fault" },
+      { reason: "found-bad-not-stated", atom: { spot: "3-3", b: 1 } },
+    ]);
+  });
+
+  it("need no spot", () => {
+    const [entry] = compare(faults([{ kind: "dent" }]), faults([{ kind: "dent" }]));
+    expect(entry?.atom).toEqual({ of: "fault", kind: "dent", a: 0, b: 0 });
+    expect(Object.keys(entry?.atom ?? {})).not.toContain("spot");
+  });
+});
+
+describe("none found on either side", () => {
+  it("tells none at all from some kinds", () => {
+    expect(kinds(faults([], "all"), faults([], ["dent"]))).toEqual(["all a", "dent b"]);
+    expect(kinds(faults([], ["dent"]), faults([], "all"))).toEqual(["dent a", "all b"]);
+    expect(kinds(faults([], "all"), faults([], "all"))).toEqual(["all both"]);
   });
 });
 
