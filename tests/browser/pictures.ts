@@ -12,8 +12,8 @@ const service = useService();
 const browser = useBrowser();
 const docs = join(import.meta.dirname, "../../docs/pictures");
 const sizes = [
-  { width: 360, height: 780 },
-  { width: 1440, height: 1000 },
+  { width: 360, height: 1640 },
+  { width: 1440, height: 1100 },
 ] as const;
 
 async function settle(page: Page): Promise<void> {

@@ -84,6 +84,7 @@ export const ComparisonPage = () => {
       actions={
         <>
           <Button
+            className={styles.print}
             variant="default"
             leftSection={<IconPrinter size={18} aria-hidden="true" />}
             onClick={() => globalThis.print()}

@@ -1,3 +1,4 @@
+import type { CrossCheck } from "@evenhand/shared/cross-check";
 import type { Report } from "@evenhand/shared/report";
 import { IconAlertCircle, IconCheck, IconCircleDashed, IconCloudUp } from "@tabler/icons-react";
 import { memo } from "react";
@@ -11,6 +12,7 @@ import type { Place } from "../sheets/places";
 import type { SheetIndex } from "../sheets/sheet-index";
 import styles from "./ItemCard.module.css";
 import { PlaceEditor } from "./PlaceEditor";
+import { checksAt } from "./use-own-checks";
 
 export interface ItemGroup {
   readonly item: Place["item"];
@@ -23,6 +25,8 @@ interface Props {
   readonly index: SheetIndex;
   readonly group: ItemGroup;
   readonly findings: ReadonlyMap<string, KeptFinding>;
+  /** Rules the report breaks by itself. */
+  readonly checks: readonly CrossCheck[];
   readonly open: string | undefined;
   readonly onOpen: (key: string | undefined) => void;
   readonly onNext: (key: string) => void;
@@ -67,67 +71,70 @@ const Cautions = ({ index, item }: Pick<Props, "index"> & Pick<ItemGroup, "item"
 };
 
 /** One item of the sheet with all its positions. Its cautions stand before them. */
-export const ItemCard = memo(({ reportId, report, index, group, findings, open, onOpen, onNext }: Props) => {
-  const t = useText();
-  const intl = useIntl();
-  const { item, places } = group;
-  const last =
-    places
-      .map(({ key }) => findings.get(key)?.finding)
-      .findLast((finding) => finding?.instrument !== undefined) ?? undefined;
-  const answer = (kept: KeptFinding | undefined): string =>
-    kept?.finding
-      ? answerWords({ intl, index, item, scales: report.scales }, kept.finding.answer).text
-      : t("place.open");
-  return (
-    <section className={styles.card} id={`item-${item.id}`}>
-      <header className={styles.head}>
-        <h3>{item.words.american}</h3>
-        <p className={styles.tags}>
-          <Tag>{t(`consequence.${item.consequence}`)}</Tag>
-          {item.core && <Tag>{t("item.core")}</Tag>}
-          {item.needs.map((need) => (
-            <Tag key={need}>{t(`need.${need}`)}</Tag>
-          ))}
-        </p>
-        <p className={styles.how}>{item.how}</p>
-      </header>
-      <Cautions index={index} item={item} />
-      <ul className={styles.places}>
-        {places.map((place) => {
-          const kept = findings.get(place.key);
-          const isOpen = open === place.key;
-          return (
-            <li key={place.key} className={styles.place} data-open={isOpen} id={`place-${place.key}`}>
-              <button
-                type="button"
-                className={styles.opener}
-                aria-expanded={isOpen}
-                onClick={() => onOpen(isOpen ? undefined : place.key)}
-              >
-                <PlaceState kept={kept} />
-                <span className={styles.name}>{place.words === "" ? t("item.answer") : place.words}</span>
-                <span className={styles.answer} data-open={!kept?.finding}>
-                  {answer(kept)}
-                </span>
-              </button>
-              {isOpen && (
-                <PlaceEditor
-                  key={`${place.key}${kept?.state === "conflict" ? "conflict" : ""}`}
-                  reportId={reportId}
-                  report={report}
-                  index={index}
-                  place={place}
-                  kept={kept}
-                  last={last}
-                  onNext={() => onNext(place.key)}
-                />
-              )}
-            </li>
-          );
-        })}
-      </ul>
-    </section>
-  );
-});
+export const ItemCard = memo(
+  ({ reportId, report, index, group, findings, checks, open, onOpen, onNext }: Props) => {
+    const t = useText();
+    const intl = useIntl();
+    const { item, places } = group;
+    const last =
+      places
+        .map(({ key }) => findings.get(key)?.finding)
+        .findLast((finding) => finding?.instrument !== undefined) ?? undefined;
+    const answer = (kept: KeptFinding | undefined): string =>
+      kept?.finding
+        ? answerWords({ intl, index, item, scales: report.scales }, kept.finding.answer).text
+        : t("place.open");
+    return (
+      <section className={styles.card} id={`item-${item.id}`}>
+        <header className={styles.head}>
+          <h3>{item.words.american}</h3>
+          <p className={styles.tags}>
+            <Tag>{t(`consequence.${item.consequence}`)}</Tag>
+            {item.core && <Tag>{t("item.core")}</Tag>}
+            {item.needs.map((need) => (
+              <Tag key={need}>{t(`need.${need}`)}</Tag>
+            ))}
+          </p>
+          <p className={styles.how}>{item.how}</p>
+        </header>
+        <Cautions index={index} item={item} />
+        <ul className={styles.places}>
+          {places.map((place) => {
+            const kept = findings.get(place.key);
+            const isOpen = open === place.key;
+            return (
+              <li key={place.key} className={styles.place} data-open={isOpen} id={`place-${place.key}`}>
+                <button
+                  type="button"
+                  className={styles.opener}
+                  aria-expanded={isOpen}
+                  onClick={() => onOpen(isOpen ? undefined : place.key)}
+                >
+                  <PlaceState kept={kept} />
+                  <span className={styles.name}>{place.words === "" ? t("item.answer") : place.words}</span>
+                  <span className={styles.answer} data-open={!kept?.finding}>
+                    {answer(kept)}
+                  </span>
+                </button>
+                {isOpen && (
+                  <PlaceEditor
+                    key={`${place.key}${kept?.state === "conflict" ? "conflict" : ""}`}
+                    reportId={reportId}
+                    report={report}
+                    index={index}
+                    place={place}
+                    kept={kept}
+                    checks={checksAt(checks, item.id, place.position)}
+                    last={last}
+                    onNext={() => onNext(place.key)}
+                  />
+                )}
+              </li>
+            );
+          })}
+        </ul>
+      </section>
+    );
+  },
+);
 ItemCard.displayName = "ItemCard";

@@ -1,5 +1,6 @@
 import { Button } from "@mantine/core";
 import type { Answer } from "@evenhand/shared/answer";
+import type { CrossCheck } from "@evenhand/shared/cross-check";
 import type { Finding } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
 import { IconEyeOff } from "@tabler/icons-react";
@@ -13,6 +14,7 @@ import type { SheetIndex } from "../sheets/sheet-index";
 import { AnswerEditor } from "./AnswerEditor";
 import { Conflict } from "./Conflict";
 import { Grounds, type GroundsOf } from "./Grounds";
+import { OwnChecks } from "./OwnChecks";
 import styles from "./PlaceEditor.module.css";
 
 interface Props {
@@ -21,6 +23,7 @@ interface Props {
   readonly index: SheetIndex;
   readonly place: Place;
   readonly kept: KeptFinding | undefined;
+  readonly checks: readonly CrossCheck[];
   /** What was used last for this kind of reading: instrument, conditions. */
   readonly last: Pick<Finding, "instrument" | "conditions"> | undefined;
   readonly onNext: () => void;
@@ -41,7 +44,7 @@ const clean = (conditions: Finding["conditions"]): Finding["conditions"] =>
   conditions !== undefined && Object.keys(conditions).length > 0 ? conditions : undefined;
 
 /** One line of the sheet, open: the answer, its grounds, and on to the next. Every change is kept on this device at once. */
-export const PlaceEditor = ({ reportId, report, index, place, kept, last, onNext }: Props) => {
+export const PlaceEditor = ({ reportId, report, index, place, kept, checks, last, onNext }: Props) => {
   const t = useText();
   const finding = kept?.finding;
   const [answer, setAnswer] = useState<Answer | null>(finding?.answer ?? null);
@@ -84,6 +87,7 @@ export const PlaceEditor = ({ reportId, report, index, place, kept, last, onNext
         notSeen={notSeen}
         onChange={(next) => keep(next, grounds)}
       />
+      <OwnChecks checks={checks} />
       {!notSeen && answer !== null && (
         <Grounds
           index={index}

@@ -12,6 +12,7 @@ import type { Draft } from "./SaveState";
 import { SealPanel } from "./SealPanel";
 import type { SheetSearch } from "./sheet-search";
 import styles from "./Sheet.module.css";
+import { useOwnChecks } from "./use-own-checks";
 
 interface Props {
   readonly reportId: string;
@@ -39,6 +40,7 @@ const title = (section: Section): string =>
 export const Sheet = ({ reportId, report, draft, index, search, onSearch }: Props) => {
   const t = useText();
   const { findings } = draft;
+  const checks = useOwnChecks(report, index, findings);
   const places = useMemo(() => placesFor(index, report.vehicle.form), [index, report.vehicle.form]);
   // Lines that were open when the list was made stay in it, so that nothing vanishes under the finger.
   const [answeredBefore] = useState(() => new Set(findings.keys()));
@@ -140,6 +142,7 @@ export const Sheet = ({ reportId, report, draft, index, search, onSearch }: Prop
             index={index}
             group={group}
             findings={findings}
+            checks={checks}
             open={search.open}
             onOpen={openPlace}
             onNext={next}

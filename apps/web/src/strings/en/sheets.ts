@@ -32,7 +32,9 @@ export const sheets = {
   "place.state.conflict": "changed on another device too",
   "place.state.refused": "refused",
   "place.state.open": "open",
-  "place.beside.hint": "Worth noting",
+  "place.checks": "The figures do not fit together",
+  "place.checks.hint":
+    "This never stops you: an old plate or tag may be wrong, and then that is the finding.",
   "conflict.title": "This finding was changed on another device too",
   "conflict.mine": "On this device",
   "conflict.theirs": "With the service",
