@@ -7,6 +7,10 @@ import { sentence } from "./index.ts";
 
 const cases = [...numberAndEngineCases, ...bodyAndUseCases];
 
+/** Ten digits: the last ones of a floating-point number are the machine's own. */
+const brief = (_: string, value: unknown): unknown =>
+  typeof value === "number" ? Number(value.toPrecision(10)) : value;
+
 describe("sentence", () => {
   it("has a case here for every reason of every rule", () => {
     const wanted = rules.flatMap(({ id, outcomes }) =>
@@ -30,6 +34,11 @@ describe("sentence", () => {
       .map(([rule, reason, answer]) => `${rule} | ${reason} | ${sentence(answer())}`)
       .join("\n");
     await expect(`${text}\n`).toMatchFileSnapshot("sentences.golden.txt");
+  });
+
+  it("gives each the figures, ranges, words, alternatives and limits in the golden file", async () => {
+    const text = cases.map(([, , answer]) => JSON.stringify(answer(), brief)).join("\n");
+    await expect(`${text}\n`).toMatchFileSnapshot("results.golden.txt");
   });
 
   it("leaves out a part that speaks of what is not there", () => {
