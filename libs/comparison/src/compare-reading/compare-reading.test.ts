@@ -20,6 +20,9 @@ const compare = (a: number[], b: number[], more: Partial<ReadingPair> = {}) =>
 const sameTime = () => ({ differentDays: false, later: null });
 const noLimit = treadSpec({ limits: [] });
 
+const times = () => {
+  throw new Error("asked");
+};
 describe("compareReading", () => {
   it("agrees when the interval lies within the difference that matters", () => {
     expect(compare([8, 8, 8], [8, 8, 8])).toMatchObject({
@@ -110,6 +113,37 @@ describe("compareReading", () => {
   it("takes δ as the greater of the absolute and the share of the mean size", () => {
     expect(deltaOf({ absolute: 75, share: 0.3 }, 100, 110)).toBe(75);
     expect(deltaOf({ absolute: 75, share: 0.3 }, 300, -500)).toBe(120);
+  });
+});
+
+describe("what is said beside the outcome", () => {
+  it("has a direction only where it is doubtful or differs", () => {
+    expect(compare([8, 8, 8], [7.8, 7.8, 7.8])).toMatchObject({ outcome: "agree", direction: "neither" });
+    expect(compare([8], [7], { instrumentA: undefined })).toMatchObject({
+      outcome: "consistent",
+      direction: "neither",
+    });
+    expect(compare([8, 8, 8], [6, 6, 6]).direction).toBe("stated-better");
+  });
+
+  it("keeps each side's whole uncertainty, its instrument's included", () => {
+    const { a, b } = figures(compare([8, 8, 8], [8, 8, 8]));
+    const whole = Math.sqrt(0.3 ** 2 / 3 + 0.1 ** 2 / 12 + 0.3 ** 2 / 3);
+    expect(a.standardUncertainty).toBeCloseTo(whole, 12);
+    expect(b.standardUncertainty).toBeCloseTo(whole, 12);
+  });
+
+  it("shows both sides against the item's limits", () => {
+    expect(compare([8, 8, 8], [8, 8, 8]).limits).toMatchObject([
+      { side: "min", value: 2, a: { plain: "pass" }, b: { plain: "pass" } },
+    ]);
+  });
+
+  it("asks for the times of the visits only where they matter", () => {
+    expect(compare([8, 8, 8], [4, 4, 4], { times }).outcome).toBe("differ");
+    expect(compare([8, 8, 8], [8, 8, 8], { times, drifts: true, useAllowed: 4 }).outcome).toBe("agree");
+    expect(() => compare([8, 8, 8], [4, 4, 4], { times, drifts: true })).toThrow("asked");
+    expect(() => compare([8, 8, 8], [4, 4, 4], { times, useAllowed: 1 })).toThrow("asked");
   });
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { studentCdf } from "@evenhand/measurement/student-distribution";
-import { intervalFigures } from "./index.ts";
+import { intervalFigures, worseBy, worseWay } from "./index.ts";
 import type { MeasuredPair } from "./index.ts";
 
 const side = (mean: number) => ({
@@ -29,6 +29,7 @@ describe("intervalFigures", () => {
     const result = figures(104, 100);
     expect(result.coverageFactor).toBeCloseTo(2.0422724563, 9);
     expect(result.expandedUncertainty).toBeCloseTo(4.0845449126, 9);
+    expect(result.of).toBe("reading");
     expect(result.zetaScore).toBe(2);
     expect(result.eNumber).toBeCloseTo(4 / 4.0845449126, 9);
   });
@@ -90,5 +91,19 @@ describe("the probability of worse", () => {
     expect(figures(104, 100, { worse: { is: "unknown" } }).probabilityWorse).toBeCloseTo(expected, 11);
     expect(figures(100, 111, { worse: { is: "unknown" }, standardUncertainty: 0 }).probabilityWorse).toBe(1);
     expect(figures(100, 110, { worse: { is: "unknown" }, standardUncertainty: 0 }).probabilityWorse).toBe(0);
+  });
+});
+
+describe("which way is worse", () => {
+  const means = { a: { mean: 8 }, b: { mean: 5 }, difference: 3 };
+
+  it("is lower where higher is better, and higher where lower is", () => {
+    expect(worseBy(means, worseWay({ betterIs: "higher" }))).toBe(3);
+    expect(worseBy(means, worseWay({ betterIs: "lower" }))).toBe(-3);
+  });
+
+  it("is away from a target, and not known without one", () => {
+    expect(worseBy(means, worseWay({ betterIs: "target", target: 7 }))).toBe(1);
+    expect(worseBy(means, worseWay({ betterIs: "target" }))).toBeUndefined();
   });
 });

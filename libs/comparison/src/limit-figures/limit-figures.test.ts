@@ -27,6 +27,20 @@ describe("limitFigures", () => {
     expect(first(limitFigures(spec, side(1.9, 9), null))?.a?.plain).toBe("fail");
   });
 
+  it("judges a minimum by the lowest reading, in sureness and plainly", () => {
+    expect(first(limitFigures(spec, side(3, 9), side(1)))).toMatchObject({
+      a: { plain: "pass", call: "meets" },
+      b: { plain: "fail", call: "fails" },
+    });
+  });
+
+  it("lets rounding under 1e-9 of δ pass, and no more", () => {
+    expect(first(limitFigures(spec, side(2 - 1e-9), side(2 - 3e-9)))).toMatchObject({
+      a: { plain: "pass" },
+      b: { plain: "fail" },
+    });
+  });
+
   it("judges a maximum by the highest reading", () => {
     const most = treadSpec({
       limits: [{ side: "max", value: 2, source: { kind: "regulation", text: "a limit" } }],
@@ -102,5 +116,6 @@ describe("failsLimit", () => {
     expect(failsLimit([row(justFails, meets)], "b")).toBe(false);
     expect(failsLimit([row(call("fails", "pass"), null)], "a")).toBe(true);
     expect(failsLimit([row(null, null)], "a")).toBe(false);
+    expect(failsLimit([row(meets, meets), row(fails, meets)], "a")).toBe(true);
   });
 });

@@ -28,6 +28,12 @@ describe("findSharing", () => {
     ).toBe(false);
   });
 
+  it("shares nothing between two firms of one role", () => {
+    const other = inspection([], { ...gauge, author: { organization: "Second Look", role: "inspector" } });
+    const sharing = findSharing(second, other, {});
+    expect(sharing.instrument(by({ instrument: "gauge" }), by({ instrument: "gauge" }))).toBe(false);
+  });
+
   it("takes a firm's two roles for two firms", () => {
     const other = { ...inHouse, author: { ...first.author, role: "carrier" as const } };
     expect(findSharing(first, other, {}).person(by({ person: "ann" }), by({ person: "ann" }))).toBe(false);
@@ -51,6 +57,7 @@ describe("findSharing", () => {
     const sharing = findSharing(first, second, { samePersons: [["ann", "ann"]] });
     expect(sharing.instrument(by({ person: "ann" }), by({ person: "ann" }))).toBe(true);
     expect(sharing.instrument(by({ person: "ann", instrument: "gauge" }), by({ person: "ann" }))).toBe(false);
+    expect(sharing.instrument(by({ person: "ann" }), by({ person: "ann", instrument: "gauge" }))).toBe(false);
     expect(sharing.instrument(by({}), by({}))).toBe(false);
   });
 });
