@@ -31,6 +31,12 @@ describe("intervals for a share", () => {
     }
   });
 
+  it("ends there without rounding, however many trials", () => {
+    const trials = Array.from({ length: 300 }, (_, i) => i + 1);
+    expect(trials.filter((n) => wilsonInterval(0, n).low !== 0)).toEqual([]);
+    expect(trials.filter((n) => wilsonInterval(n, n).high !== 1)).toEqual([]);
+  });
+
   it("refuses no trials, and more or fewer successes than there can be", () => {
     for (const interval of METHODS) {
       expect(() => interval(0, 0)).toThrow(new RangeError("A share needs at least one trial: 0"));
