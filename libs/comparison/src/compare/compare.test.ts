@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Answer } from "@evenhand/shared/answer";
 import type { Finding } from "@evenhand/shared/finding";
+import type { Report } from "@evenhand/shared/report";
 import { applicablePlaces } from "@evenhand/sheet/expand";
 import { finding, form, inspection, sheet, statement } from "../../testing/small-reports.ts";
 import { compare } from "./index.ts";
@@ -102,6 +103,65 @@ const dent: Answer = {
   found: [{ kind: "dent", spot: "upper-front" }],
   denied: ["corrosion"],
 };
+
+const jack = (value: "present" | "absent") => finding("trunk.jack", { kind: "presence", value });
+const seal = (option: string) => finding("driveline.pinion-seal", { kind: "choice", option });
+describe("an entry", () => {
+  it("is plain data with nothing in it that is not said", () => {
+    expect(hornOf([horn("yes")], [horn("no", { firmness: "second-hand" })])).toStrictEqual({
+      item: HORN,
+      position: "",
+      atom: { of: "answer" },
+      outcome: "differ",
+      reason: "other-answer",
+      direction: "stated-better",
+      consequence: "safety",
+      standing: "differs",
+      firmness: { a: "asserted", b: "second-hand" },
+      finding: { a: 0, b: 0 },
+    });
+  });
+
+  it("names the finding of the one side that spoke", () => {
+    expect(hornOf([horn("yes")], [])).toMatchObject({
+      finding: { a: 0, b: null },
+      firmness: { a: "asserted", b: null },
+    });
+    expect(hornOf([], [horn("no")])).toMatchObject({
+      finding: { a: null, b: 0 },
+      firmness: { a: null, b: "asserted" },
+    });
+  });
+
+  it("reads each side with the instruments of its own report", () => {
+    const psi = finding(
+      "engine.compression",
+      { kind: "reading", unit: "psi", values: [{ value: 150 }, { value: 150 }] },
+      { position: "cylinder-1", instrument: "gauge" },
+    );
+    const tools = { instruments: [{ id: "gauge", name: "gauge" }] };
+    const outcome = (a: Partial<Report>, b: Partial<Report>) =>
+      compare(statement([psi], a), inspection([psi], b), sheet).entries.find(
+        ({ finding: { a: index } }) => index === 0,
+      )?.outcome;
+    expect([outcome(tools, tools), outcome(tools, {}), outcome({}, tools)]).toEqual([
+      "agree",
+      "consistent",
+      "consistent",
+    ]);
+  });
+
+  it("goes by presence and by the options' order", () => {
+    expect(entriesOf("trunk.jack", [jack("present")], [jack("absent")])[0]).toMatchObject({
+      outcome: "differ",
+      direction: "stated-better",
+    });
+    expect(entriesOf("driveline.pinion-seal", [seal("weep")], [seal("none")])[0]).toMatchObject({
+      outcome: "differ",
+      direction: "found-better",
+    });
+  });
+});
 
 describe("silence", () => {
   it.each([
@@ -237,6 +297,9 @@ describe("answers of both sides", () => {
   });
 
   it("cannot set answers of two kinds against each other", () => {
+    const listed = finding(HORN, { kind: "faults", found: [], denied: "all" });
+    expect(hornOf([horn("yes")], [listed])?.reason).toBe("other-kind");
+    expect(hornOf([listed], [horn("yes")])?.reason).toBe("other-kind");
     expect(hornOf([horn("yes")], [finding(HORN, { kind: "presence", value: "present" })])).toMatchObject({
       outcome: "incomparable",
       reason: "other-kind",

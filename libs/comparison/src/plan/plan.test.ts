@@ -1,0 +1,116 @@
+import { describe, expect, it } from "vitest";
+import { compileSheet } from "@evenhand/sheet/compile-sheet";
+import { applicablePlaces } from "@evenhand/sheet/expand";
+import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
+import { form, sheet } from "../../testing/small-reports.ts";
+import { planOf } from "./index.ts";
+
+const plan = planOf(sheet);
+const picksOf = (item: string, position = "") => Array.from(plan.place(item, position).picks.values());
+
+const formOf = (modelDoors: number) => ({ ...form, doors: modelDoors });
+describe("planOf", () => {
+  it("is made once for a compiled sheet, another for another", () => {
+    expect(planOf(sheet)).toBe(plan);
+    expect(planOf(compileSheet({ ...sheetVersion1 }))).not.toBe(plan);
+  });
+
+  it("has one place for an item and position, with a number of its own", () => {
+    const fresh = planOf(compileSheet({ ...sheetVersion1 }));
+    const [horn, radio] = [fresh.place("electrics.horn", ""), fresh.place("electrics.radio", "")];
+    expect([horn.number, radio.number, fresh.count()]).toEqual([0, 1, 2]);
+    expect(fresh.place("electrics.horn", "")).toBe(horn);
+    expect(fresh.count()).toBe(2);
+  });
+
+  it("shares what is an item's among its positions", () => {
+    const [hood, roof] = [plan.place("body.faults", "hood"), plan.place("body.faults", "roof")];
+    expect(hood.frame).toBe(roof.frame);
+    expect(hood.picks).toBe(roof.picks);
+    expect(Array.from(hood.frame.kindOrder.keys())).toContain("corrosion");
+  });
+
+  it("refuses places the sheet does not have", () => {
+    expect(() => plan.place("electrics.cannon", "")).toThrow(RangeError);
+    expect(() => plan.place("electrics.horn", "hood")).toThrow(/electrics\.horn at "hood"/);
+  });
+
+  it("gives the places that apply to a car, the same list for the same form", () => {
+    const places = plan.applicable(form);
+    expect(places.map(({ compiled, position }) => `${compiled.item.id} ${position}`)).toEqual(
+      applicablePlaces(sheet.sheet, form).map(({ item, position }) => `${item.id} ${position}`),
+    );
+    expect(plan.applicable({ ...form })).toBe(places);
+    expect(plan.applicable({ ...form, cylinders: 4 }).length).toBeLessThan(places.length);
+  });
+
+  it("forgets forms rather than grow without end", () => {
+    const fresh = planOf(compileSheet({ ...sheetVersion1, items: sheetVersion1.items.slice(0, 1) }));
+    const first = fresh.applicable(formOf(0));
+    for (let doors = 1; doors < 512; doors += 1) fresh.applicable(formOf(doors));
+    expect(fresh.applicable(formOf(0))).toBe(first);
+    fresh.applicable(formOf(512));
+    expect(fresh.applicable(formOf(0))).not.toBe(first);
+    expect(fresh.applicable(formOf(0))).toEqual(first);
+  });
+});
+
+describe("the silent entry", () => {
+  it("says that neither report speaks of the place, and cannot be written to", () => {
+    const { silent } = plan.place("electrics.horn", "");
+    expect(silent).toEqual({
+      item: "electrics.horn",
+      position: "",
+      atom: { of: "answer" },
+      outcome: "unseen",
+      reason: "not-reported",
+      direction: "neither",
+      consequence: "safety",
+      standing: "unseen",
+      firmness: { a: null, b: null },
+      finding: { a: null, b: null },
+    });
+    for (const part of [silent, silent.atom, silent.firmness, silent.finding])
+      expect(Object.isFrozen(part)).toBe(true);
+  });
+});
+
+describe("the answers of a list", () => {
+  it("rank what works from yes down", () => {
+    expect(picksOf("electrics.horn")).toEqual([
+      { answer: "yes", bad: false, rank: 0 },
+      { answer: "intermittent", bad: true, rank: 1 },
+      { answer: "no", bad: true, rank: 2 },
+      { answer: "not-known", bad: false, rank: 3 },
+    ]);
+  });
+
+  it("have no rank for presence, which is bad by what it should be", () => {
+    expect(picksOf("trunk.jack")).toEqual([
+      { answer: "present", bad: false },
+      { answer: "absent", bad: true },
+      { answer: "not-known", bad: false },
+    ]);
+  });
+
+  it("have the options' order and badness, and a rank only where ordered", () => {
+    expect(
+      picksOf("identity.originality", "engine")
+        .map(({ answer, rank }) => [answer, rank])
+        .slice(0, 2),
+    ).toEqual([
+      ["original-to-car", 0],
+      ["right-type-and-date", 1],
+    ]);
+    expect(picksOf("visit.light").every(({ rank }) => rank === undefined)).toBe(true);
+    expect(
+      picksOf("driveline.pinion-seal")
+        .filter(({ bad }) => bad)
+        .map(({ answer }) => answer),
+    ).toEqual(["drip", "run"]);
+  });
+
+  it("are none for other kinds", () => {
+    expect(picksOf("engine.compression", "cylinder-1")).toEqual([]);
+  });
+});
