@@ -41,6 +41,20 @@ describe("dateCorrect", () => {
     ]);
   });
 
+  it("goes by the reading that fits least where all fit", () => {
+    const part = [...on(990), ...on(900)];
+    expect(dateCorrect({ part, built })).toMatchObject({
+      reason: "plausible",
+      ranges: { days: { low: 10, high: 100 } },
+    });
+    expect(dateCorrect({ part: [...on(990), ...on(700)], built }).reason).toBe("low-volume-only");
+    expect(dateCorrect({ part: [...on(990), ...on(700)], built, lowVolume: true }).reason).toBe("low-volume");
+    expect(dateCorrect({ part: [...on(1000), ...on(100)], built }).alternatives).toEqual([
+      "0 days before",
+      "900 days before",
+    ]);
+  });
+
   it("gives the days between, least and most", () => {
     expect(dateCorrect({ part: between(930, 960), built: between(1000, 1005) }).ranges).toEqual({
       days: { low: 40, high: 75, unit: "d" },
@@ -164,6 +178,10 @@ describe("claimsAgainstDates", () => {
       "original-but-later",
     );
     expect(claimsAgainstDates({ ...input, dates: [on(1), between(1, 2000)] }).reason).toBe("some-readings");
+    expect(claimsAgainstDates({ ...input, dates: [[...on(1), ...on(2000)]] }).reason).toBe("some-readings");
+    expect(claimsAgainstDates({ ...input, dates: [on(1), on(2)] }).words?.dates).toBe(
+      "1970-01-02; 1970-01-03",
+    );
     expect(claimsAgainstDates({ ...input, dates: [[], on(1)] }).reason).toBe("no-contradiction");
     expect(claimsAgainstDates({ ...input, dates: [[]] }).reason).toBe("too-few");
     expect(claimsAgainstDates({ ...input, built: [], dates: [on(1)] }).reason).toBe("too-few");

@@ -35,9 +35,8 @@ const datesOfGroup = (group: string): DateSet => {
 /** The groups of digits at the end that can be the date: the last one written apart, else by the number's length. */
 const dateGroups = (text: string): string[] => {
   const groups = text
-    .toUpperCase()
-    .replace(/^\s*DOT\b/, "")
-    .trim()
+    .replace(/^\s*DOT/i, "")
+    .trimEnd()
     .split(/[\s-]+/);
   const last = groups.at(-1) ?? "";
   if (/^\d{3,4}$/.test(last)) return [last];

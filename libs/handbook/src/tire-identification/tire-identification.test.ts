@@ -38,6 +38,14 @@ describe("tireDate", () => {
     });
   });
 
+  it("does not count the letters before the number among its symbols", () => {
+    for (const text of ["DOT U2LLLM2501", "dotU2LLLM2501", "  DOTU2LLLM2501 ", "U2LL  LM2501"]) {
+      expect(tireDate(text, dayOf(2026, 5, 4))).toEqual(tireDate("U2LLLM2501", dayOf(2026, 5, 4)));
+    }
+    expect(tireDate("U2LLLMLR25O1", dayOf(2026, 5, 4)).dates).toEqual([]);
+    expect(tireDate("2501U2LLLMLR", dayOf(2026, 5, 4)).dates).toEqual([]);
+  });
+
   it("leaves out weeks after the day it was read, and cuts the week it was read in", () => {
     expect(read("2528")).toBe("");
     expect(read("1826", dayOf(2026, 5, 4))).toBe("2026-05-03 to 2026-05-04");

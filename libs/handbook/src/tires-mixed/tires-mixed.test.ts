@@ -50,6 +50,12 @@ describe("tiresMixed", () => {
     expect(beside("215/75-15")).toBe("equivalent-sizes");
   });
 
+  it("needs every size and every construction", () => {
+    expect(all(radial, { size: "G78-15" })).toBe("not-all-known");
+    expect(all(radial, { construction: "radial" })).toBe("not-all-known");
+    expect(all(bias, bias, { leftFront: { size: "G78-15", construction: "bias" } })).toBe("matched");
+  });
+
   it("names an unreadable size before it says that not all is known", () => {
     expect(tiresMixed({ leftFront: { size: "big" } }).reason).toBe("size-unreadable");
     expect(tiresMixed({ leftFront: { size: "big" } }).words).toMatchObject({
