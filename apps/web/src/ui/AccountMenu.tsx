@@ -4,6 +4,7 @@ import { useQueryClient } from "@tanstack/react-query";
 import { Link, useNavigate } from "@tanstack/react-router";
 import { useRef } from "react";
 import { isKind } from "../features/accounts/queries";
+import { becomes } from "../features/accounts/queries";
 import { forgetDevice } from "../offline/forget";
 import { call } from "../service/client";
 import { useText } from "../strings/text";
@@ -43,7 +44,7 @@ export const AccountMenu = ({ account }: { readonly account: Account | null }) =
     close();
     await call("sessions.end");
     await forgetDevice();
-    queries.clear();
+    becomes(queries, null);
     await navigate({ to: "/sign-in" });
   };
   return (

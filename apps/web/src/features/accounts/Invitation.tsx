@@ -8,6 +8,7 @@ import { Loading } from "../../ui/Loading";
 import { Page, Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import styles from "./Accounts.module.css";
+import { becomes } from "./queries";
 
 const route = getRouteApi("/invitation/$token");
 
@@ -27,7 +28,7 @@ export const Invitation = () => {
     mutationFn: () =>
       call("invitations.accept", { params: { token }, body: { name: name.trim(), password } }),
     onSuccess: async () => {
-      queries.clear();
+      becomes(queries, null);
       await navigate({ to: "/sign-in", search: {} });
     },
   });

@@ -7,7 +7,7 @@ import { useText } from "../../strings/text";
 import { Page, Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import styles from "./Accounts.module.css";
-import { accountQuery } from "./queries";
+import { becomes } from "./queries";
 
 const route = getRouteApi("/sign-in");
 
@@ -21,8 +21,7 @@ export const SignIn = () => {
   const enter = useMutation({
     mutationFn: () => call("sessions.create", { body: { email: email.trim(), password } }),
     onSuccess: async ({ account }) => {
-      queries.clear();
-      queries.setQueryData(accountQuery.queryKey, account);
+      becomes(queries, account);
       await navigate({ href: next ?? "/" });
     },
   });

@@ -1,6 +1,6 @@
 import type { OrganizationKind } from "@evenhand/shared/access";
 import type { Account } from "@evenhand/shared/http/accounts";
-import { queryOptions, useQuery } from "@tanstack/react-query";
+import { queryOptions, useQuery, type QueryClient } from "@tanstack/react-query";
 import { call } from "../../service/client";
 import { Refusal } from "../../service/refusal";
 
@@ -28,3 +28,9 @@ export const organizationsOf = (account: Account | null, kind: OrganizationKind)
   account?.memberships
     .filter(({ organization }) => organization.kind === kind)
     .map(({ organization }) => organization) ?? [];
+
+/** Somebody else, or nobody, is signed in from here on: nothing the last person read stays, and who watches is told. */
+export const becomes = (queries: QueryClient, account: Account | null): void => {
+  queries.removeQueries({ predicate: ({ queryKey: [first] }) => first !== "account" && first !== "sheet" });
+  queries.setQueryData(accountQuery.queryKey, account);
+};

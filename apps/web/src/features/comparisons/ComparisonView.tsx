@@ -3,6 +3,7 @@ import { useMediaQuery } from "@mantine/hooks";
 import { useMemo, type ReactNode } from "react";
 import { useText } from "../../strings/text";
 import { Empty } from "../../ui/Page";
+import { useFirstScroll } from "../../ui/scroll-to";
 import { Tabs } from "../../ui/Tabs";
 import { Checks } from "./Checks";
 import styles from "./ComparisonView.module.css";
@@ -59,6 +60,7 @@ const Rail = ({ filtered, children }: { readonly filtered: boolean; readonly chi
 export const ComparisonView = ({ source, search, onSearch, choosing, before }: Props) => {
   const t = useText();
   const rows = useMemo(() => comparisonRows(source), [source]);
+  useFirstScroll(search.open === undefined ? undefined : `entry-${search.open}`);
   const shown = visibleRows(rows, search);
   const listed = rows.filter(({ entry }) => entry.coverageOnly !== true);
   const counted = visibleRows(rows, { ...search, outcome: undefined });

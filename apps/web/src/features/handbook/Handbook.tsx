@@ -1,12 +1,15 @@
 import { TextInput } from "@mantine/core";
 import { limits } from "@evenhand/handbook/limits";
 import { rules } from "@evenhand/handbook/rules";
+import { UnitSymbol } from "@evenhand/shared/unit";
 import { IconSearch } from "@tabler/icons-react";
 import { useQuery } from "@tanstack/react-query";
 import { useState, type ReactNode } from "react";
+import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import { Notice } from "../../ui/Notice";
 import { Empty, Facts, Page, Panel, Tag } from "../../ui/Page";
+import { quantity } from "../sheets/answer-text";
 import { sheetQuery } from "../sheets/load-sheet";
 import styles from "./Handbook.module.css";
 
@@ -17,17 +20,20 @@ const wordsOf = (rule: Rule): string =>
 
 const Limits = ({ rule }: { readonly rule: Rule }) => {
   const t = useText();
+  const intl = useIntl();
+  const figure = (value: number, unit: string): string => {
+    if (unit === "d") return t("handbook.days", { count: value });
+    if (unit === "a") return value > 1800 ? String(value) : t("handbook.years", { count: value });
+    const known = UnitSymbol.safeParse(unit).data;
+    return known ? quantity(intl, value, known) : `${value} ${unit}`;
+  };
   return (
     <ul className={styles.limits}>
       {rule.limits.map((id) => {
         const { words, value, unit, source, firmMaySet } = limits[id];
         return (
           <li key={id}>
-            {words}:{" "}
-            <strong>
-              {value}
-              {unit === "1" ? "" : ` ${unit}`}
-            </strong>
+            {words}: <strong>{figure(value, unit)}</strong>
             <span className={styles.source}>
               {source.text}
               {firmMaySet && ` · ${t("handbook.firm")}`}

@@ -33,6 +33,9 @@ const useChange = (reportId: string) => {
   });
 };
 
+/** As many stand open; a whole case of them folds away. */
+const fewInstruments = 5;
+
 /** The instruments of this visit: their resolution and accuracy decide how firmly a reading can confirm. */
 export const Instruments = ({ reportId, draft }: Props) => {
   const t = useText();
@@ -55,24 +58,31 @@ export const Instruments = ({ reportId, draft }: Props) => {
   return (
     <Panel title={t("instruments.title")} hint={t("instruments.hint")}>
       {instruments.length === 0 && !adding && <p className={styles.none}>{t("instruments.none")}</p>}
-      <ul className={styles.list}>
-        {instruments.map((one) => (
-          <li key={one.id}>
-            <span>
-              <strong>{one.name}</strong>
-              <span className={styles.facts}>{facts(one)}</span>
-            </span>
-            <ActionIcon
-              variant="default"
-              size={42}
-              aria-label={t("instruments.remove", { name: one.name })}
-              onClick={() => change.mutate((list) => list.filter(({ id }) => id !== one.id))}
-            >
-              <IconTrash size={18} aria-hidden="true" />
-            </ActionIcon>
-          </li>
-        ))}
-      </ul>
+      {instruments.length > 0 && (
+        <details open={instruments.length <= fewInstruments}>
+          <summary className={styles.summary}>
+            {t("instruments.count", { count: instruments.length })}
+          </summary>
+          <ul className={styles.list}>
+            {instruments.map((one) => (
+              <li key={one.id}>
+                <span>
+                  <strong>{one.name}</strong>
+                  <span className={styles.facts}>{facts(one)}</span>
+                </span>
+                <ActionIcon
+                  variant="default"
+                  size={42}
+                  aria-label={t("instruments.remove", { name: one.name })}
+                  onClick={() => change.mutate((list) => list.filter(({ id }) => id !== one.id))}
+                >
+                  <IconTrash size={18} aria-hidden="true" />
+                </ActionIcon>
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
       {change.error !== null && <ProblemNotice error={change.error} />}
       {adding ? (
         <InstrumentForm

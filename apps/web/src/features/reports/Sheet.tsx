@@ -4,6 +4,7 @@ import type { Section } from "@evenhand/shared/sheet";
 import { useCallback, useMemo, useState } from "react";
 import { useText } from "../../strings/text";
 import { Empty } from "../../ui/Page";
+import { useFirstScroll } from "../../ui/scroll-to";
 import { placesFor, type Place } from "../sheets/places";
 import type { SheetIndex } from "../sheets/sheet-index";
 import { Instruments } from "./Instruments";
@@ -40,6 +41,7 @@ const title = (section: Section): string =>
 export const Sheet = ({ reportId, report, draft, index, search, onSearch }: Props) => {
   const t = useText();
   const { findings } = draft;
+  useFirstScroll(search.open === undefined ? undefined : `place-${search.open}`);
   const checks = useOwnChecks(report, index, findings);
   const places = useMemo(() => placesFor(index, report.vehicle.form), [index, report.vehicle.form]);
   // Lines that were open when the list was made stay in it, so that nothing vanishes under the finger.

@@ -84,6 +84,7 @@ export const sheets = {
   "instruments.hint":
     "Their resolution and accuracy decide what a reading can confirm. A reading with no instrument counts as by eye.",
   "instruments.none": "No instrument is entered yet.",
+  "instruments.count": "{count, plural, one {# instrument} other {# instruments}}",
   "instruments.add": "Add an instrument",
   "instruments.remove": "Remove {name}",
   "instruments.name": "Name, as you call it",

@@ -214,5 +214,7 @@ export const vehicles = {
   "handbook.strength.contradicts": "can contradict a claim",
   "handbook.strength.hint": "a hint only",
   "handbook.strength.reminder": "a reminder",
+  "handbook.days": "{count, plural, one {# day} other {# days}}",
+  "handbook.years": "{count, plural, one {# year} other {# years}}",
   "handbook.none": "No rule fits that word.",
 } as const;

@@ -168,7 +168,9 @@ export const WholeReport = ({ source, rows, onOpen }: Props) => {
           <Coverage coverage={source.comparison.coverage} sectionName={sectionName} />
         </Panel>
       </div>
-      <Agreement source={source} />
+      <div className={styles.wide}>
+        <Agreement source={source} />
+      </div>
     </div>
   );
 };

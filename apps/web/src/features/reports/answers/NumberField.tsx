@@ -1,5 +1,6 @@
 import { useState, type ReactNode } from "react";
 import styles from "./Answers.module.css";
+import { parseNumber } from "./parse-number";
 
 interface Props {
   readonly label: string;
@@ -9,14 +10,6 @@ interface Props {
   readonly invalid?: boolean;
   readonly describedBy?: string;
 }
-
-/** A comma is a decimal point where the pad offers only that. */
-export const parseNumber = (text: string): number | undefined => {
-  const trimmed = text.trim().replace(",", ".").replace("−", "-");
-  if (trimmed === "" || !/^-?\d*\.?\d*$/.test(trimmed)) return undefined;
-  const value = Number(trimmed);
-  return trimmed === "-" || trimmed === "." || Number.isNaN(value) ? undefined : value;
-};
 
 /** A number with its unit beside it and the number pad on a phone. Keeps what is typed; give it a key to start anew. */
 export const NumberField = ({ label, value, unit, onChange, invalid = false, describedBy }: Props) => {
