@@ -16,9 +16,10 @@ const specOf = (id: string): ReadingSpec => {
   return found.spec;
 };
 
+const counts = (seed: number): string => JSON.stringify(simulate(items, people, judges, 20, seed));
+
 describe("the verdict study", () => {
   it("gives the same counts for the same seed, and others for another", () => {
-    const counts = (seed: number) => JSON.stringify(simulate(items, people, judges, 20, seed));
     expect(counts(7)).toBe(counts(7));
     expect(counts(7)).not.toBe(counts(8));
   });
