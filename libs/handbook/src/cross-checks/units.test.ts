@@ -55,7 +55,7 @@ const shares = fc.array(
 );
 const picks = fc.array(fc.nat(5), { minLength: 3, maxLength: 9 });
 
-describe("units", () => {
+describe("units", { timeout: 120_000 }, () => {
   it.each([
     ["honest", honest],
     ["overstated", overstated],

@@ -122,7 +122,7 @@ const carVariations = (report: Report): Variation[] => {
   ];
 };
 
-describe("variations of a report", () => {
+describe("variations of a report", { timeout: 120_000 }, () => {
   it.each([
     ["honest", honest, [...findingVariations(honest), ...carVariations(honest)]],
     ["overstated", overstated, carVariations(overstated)],

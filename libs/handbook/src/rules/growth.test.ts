@@ -151,7 +151,7 @@ const evenly = (high: number) => fc.integer({ min: 0, max: 10_000 }).map((step) 
 const numbers = fc.array(evenly(1), { minLength: 5, maxLength: 5 });
 const uncertainty = fc.oneof(fc.constant(0), evenly(0.4), evenly(0.02));
 
-describe("more uncertainty moves a verdict only to cannot-tell", () => {
+describe("more uncertainty moves a verdict only to cannot-tell", { timeout: 120_000 }, () => {
   it.each(Object.entries(overNumbers))("%s", (_, rule) => {
     fc.assert(
       fc.property(numbers, uncertainty, uncertainty, (n, u, more) => {
@@ -190,7 +190,7 @@ const overDates: Readonly<Record<string, (one: DateSet, other: DateSet) => RuleR
     claimsAgainstDates({ claim: "new", stated, dates: [part] }, { "claims.new-days": 200 }),
 };
 
-describe("more dates a code can mean move a verdict only to cannot-tell", () => {
+describe("more dates a code can mean move a verdict only to cannot-tell", { timeout: 120_000 }, () => {
   it.each(Object.entries(overDates))("%s", (_, rule) => {
     fc.assert(
       fc.property(dates, dates, dates, (one, more, other) => {
