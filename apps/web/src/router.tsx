@@ -9,7 +9,9 @@ import {
 import { accountQuery } from "./features/accounts/queries";
 import { hoursSearch } from "./features/booking/search";
 import { isDate } from "./features/calendars/is-date";
+import { comparisonDocumentQuery, comparisonQuery } from "./features/comparisons/queries";
 import { comparisonSearch } from "./features/comparisons/search";
+import { sheetQuery } from "./features/sheets/load-sheet";
 import { sheetSearch } from "./features/reports/sheet-search";
 import { oneOf } from "./features/comparisons/terms";
 import { ownPath, text, type RawSearch } from "./service/search";
@@ -101,6 +103,12 @@ const order = createRoute({
 const comparison = createRoute({
   getParentRoute: () => signedIn,
   path: "/comparisons/$comparison",
+  // Asked for while the page's own code is on its way.
+  loader: ({ context: { queries }, params: { comparison: id } }) => {
+    void queries.prefetchQuery(comparisonQuery(id));
+    void queries.prefetchQuery(comparisonDocumentQuery(id));
+    void queries.prefetchQuery(sheetQuery("evenhand", 1));
+  },
   validateSearch: comparisonSearch,
   component: lazyRouteComponent(() => import("./features/comparisons/ComparisonPage"), "ComparisonPage"),
 });

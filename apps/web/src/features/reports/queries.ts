@@ -11,5 +11,7 @@ export const versionQuery = (id: string) =>
 export const documentQuery = (id: string) =>
   queryOptions({
     queryKey: ["report-document", id],
+    // Large, and it does not change under a reader's eyes.
+    refetchOnWindowFocus: false,
     queryFn: ({ signal }) => call("reportVersions.document", { params: { id }, signal }),
   });
