@@ -56,3 +56,9 @@ test("no inline script runs, nobody frames the page, and types are not guessed",
   expect(headers["x-content-type-options"]).toBe("nosniff");
   expect(headers["referrer-policy"]).toBe("same-origin");
 });
+
+test("data is no page: nothing in it runs, loads or is framed", async () => {
+  const { headers } = await get("/api/openapi.json", "application/json");
+  expect(headers["content-security-policy"]).toBe("default-src 'none'; frame-ancestors 'none'");
+  expect(headers["x-content-type-options"]).toBe("nosniff");
+});

@@ -3,12 +3,13 @@ import fastifyCookie from "@fastify/cookie";
 import { ConsoleLogger, Module, type Type } from "@nestjs/common";
 import { NestFactory } from "@nestjs/core";
 import { FastifyAdapter, type NestFastifyApplication } from "@nestjs/platform-fastify";
+import { LogController } from "fastify";
 import { capabilities } from "./capabilities/index.ts";
 import type { Config } from "./platform/config/index.ts";
 import type { Given } from "./platform/database/database.module.ts";
 import { registerHealth } from "./platform/http/health.ts";
 import { makeOpenApi } from "./platform/http/openapi.ts";
-import { loggerOptions, requestIdOf } from "./platform/http/request-log.ts";
+import { loggerOptions, registerRequestLog, requestIdOf } from "./platform/http/request-log.ts";
 import { registerSecurityHeaders, registerSite } from "./platform/http/site.ts";
 import { PlatformModule } from "./platform/platform.module.ts";
 
@@ -18,6 +19,7 @@ class AppModule {}
 const adapterOf = (config: Config) =>
   new FastifyAdapter({
     logger: loggerOptions(config),
+    logController: new LogController({ disableRequestLogging: true }),
     genReqId: requestIdOf,
     bodyLimit: config.http.bodyLimit,
     trustProxy: config.http.trustedProxies.length > 0 ? config.http.trustedProxies : false,
@@ -59,6 +61,7 @@ export async function createApp(
   app.setGlobalPrefix("api/v1");
   // Bodies are JSON; what a plain form on another site can send is not taken.
   app.getHttpAdapter().getInstance().removeContentTypeParser("text/plain");
+  registerRequestLog(app);
   await app.register(fastifyCookie);
   await registerSecurityHeaders(app, config);
   await registerSite(app, config);

@@ -27,6 +27,9 @@ export const comparisonList = pageStatement(
 export const comparisonDetail = `SELECT ${comparisonJson("c", "a", "b")}::text AS body FROM ${joined}
   WHERE c.id = $2 AND ${maySeeComparison("a", "b", "v")}`;
 
-/** The stored bytes, for whoever may see them: one statement, as it is the most asked for. */
-export const comparisonDocument = `SELECT c.document, c.hash FROM ${joined}
+/** The hash of the stored bytes, for whoever may see them: `$1` organizations, `$2` the comparison. */
+export const comparisonHash = `SELECT c.hash FROM ${joined}
   WHERE c.id = $2 AND ${maySeeComparison("a", "b", "v")}`;
+
+/** `$1` the comparison. */
+export const comparisonDocument = "SELECT document FROM comparison WHERE id = $1";

@@ -6,12 +6,18 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
+import { KeptDocuments } from "../../platform/database/kept-documents.ts";
 import { readCursor } from "../../platform/database/page.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { analyzeVersions, engine } from "./analysis.ts";
 import { lockOrdered, type OrderedComparison } from "./ordered-comparison.ts";
-import { comparisonDetail, comparisonDocument, comparisonList } from "./comparisons.queries.ts";
+import {
+  comparisonDetail,
+  comparisonDocument,
+  comparisonHash,
+  comparisonList,
+} from "./comparisons.queries.ts";
 
 export type Pair = { vehicle: string; a: string; b: string };
 
@@ -21,6 +27,7 @@ export class ComparisonsService {
     private readonly database: Database,
     private readonly clock: Clock,
     private readonly ids: Ids,
+    private readonly kept: KeptDocuments,
   ) {}
 
   async list(actor: Actor, query: ComparisonQuery): Promise<JsonText> {
@@ -40,15 +47,15 @@ export class ComparisonsService {
     return new JsonText(found(row, "comparison").body);
   }
 
+  /** The stored bytes. Whether the person may see them is asked every time. */
   async document(actor: Actor, id: string): Promise<JsonText> {
-    const row = await this.database.findRow<{ document: Uint8Array; hash: string }>({
-      name: "comparison-document",
-      text: comparisonDocument,
+    const row = await this.database.findRow<{ hash: string }>({
+      name: "comparison-hash",
+      text: comparisonHash,
       values: [actor.organizations(), id],
-      binary: true,
     });
-    const { document, hash } = found(row, "comparison");
-    return new JsonText(document, hash);
+    const { hash } = found(row, "comparison");
+    return new JsonText(await this.kept.get(hash, () => this.loadDocument(id)), hash);
   }
 
   /** Sets any two sealed versions of one car against each other that the person may read. */
@@ -80,6 +87,14 @@ export class ComparisonsService {
   /** A comparison with an inspection that the person's organization ordered, held until the transaction ends. */
   async lockOrdered(tx: Transaction, actor: Actor, id: string): Promise<OrderedComparison> {
     return lockOrdered(tx, actor, id);
+  }
+
+  private async loadDocument(id: string): Promise<Uint8Array> {
+    const row = await this.database.findRow<{ document: Uint8Array }>({
+      text: comparisonDocument,
+      values: [id],
+    });
+    return found(row, "comparison").document;
   }
 
   private async mayRead(tx: Transaction, actor: Actor, { vehicle, a, b }: Pair): Promise<boolean> {

@@ -4,12 +4,13 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
+import { KeptDocuments } from "../../platform/database/kept-documents.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found } from "../../platform/problems/problem-error.ts";
-import { committedPlaces, versionDocument, versionMeta } from "./reports.queries.ts";
+import { committedPlaces, versionDocument, versionMeta, versionSeal } from "./reports.queries.ts";
 import { withhold } from "./withhold.ts";
 
-type Version = { document: Uint8Array; seal: string; kind: string; vehicle: string; withheld: boolean };
+type Version = { seal: string; kind: string; vehicle: string; withheld: boolean };
 
 @Injectable()
 export class ReportVersionsService {
@@ -17,6 +18,7 @@ export class ReportVersionsService {
     private readonly database: Database,
     private readonly clock: Clock,
     private readonly ids: Ids,
+    private readonly kept: KeptDocuments,
   ) {}
 
   async get(actor: Actor, id: string): Promise<JsonText> {
@@ -32,16 +34,15 @@ export class ReportVersionsService {
   async document(actor: Actor, id: string): Promise<JsonText> {
     const version = found(
       await this.database.findRow<Version>({
-        name: "report-version-document",
-        text: versionDocument,
+        name: "report-version-seal",
+        text: versionSeal,
         values: [actor.organizations(), id],
-        binary: true,
       }),
       "report",
     );
     if (version.withheld) return this.withheld(actor, id, version);
     if (version.kind === "statement") await this.noteExposure(actor, id, version.vehicle, true);
-    return new JsonText(version.document, version.seal);
+    return new JsonText(await this.read(id, version.seal), version.seal);
   }
 
   /** It is noted before anything is read, so that what is committed meanwhile never counts as blind by mistake. */
@@ -51,8 +52,20 @@ export class ReportVersionsService {
       text: committedPlaces,
       values: [actor.organizations(), version.vehicle],
     });
-    const statement = Report.parse(JSON.parse(Buffer.from(version.document).toString("utf8")));
+    const statement = Report.parse(
+      JSON.parse(Buffer.from(await this.read(id, version.seal)).toString("utf8")),
+    );
     return new JsonText(JSON.stringify(withhold(statement, committed)));
+  }
+
+  private read(id: string, seal: string): Promise<Uint8Array> {
+    return this.kept.get(seal, async () => {
+      const row = await this.database.findRow<{ document: Uint8Array }>({
+        text: versionDocument,
+        values: [id],
+      });
+      return found(row, "report").document;
+    });
   }
 
   private async noteExposure(actor: Actor, id: string, vehicle: string, whole: boolean): Promise<void> {

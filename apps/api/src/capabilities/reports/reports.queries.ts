@@ -37,10 +37,13 @@ export const versionMeta = `
     'withheld', ${withheld})::text AS body
   FROM ${version} WHERE rv.id = $2 AND ${maySeeVersion("rv", "v")}`;
 
-/** The sealed bytes, and whether this person gets only the places. */
-export const versionDocument = `
-  SELECT rv.document, rv.seal, rv.kind::text AS kind, rv.vehicle_id::text AS vehicle, ${withheld} AS withheld
+/** The seal of the sealed bytes, and whether this person gets only the places. */
+export const versionSeal = `
+  SELECT rv.seal, rv.kind::text AS kind, rv.vehicle_id::text AS vehicle, ${withheld} AS withheld
   FROM ${version} WHERE rv.id = $2 AND ${maySeeVersion("rv", "v")}`;
+
+/** `$1` the version. */
+export const versionDocument = "SELECT document FROM report_version WHERE id = $1";
 
 /** Places the person's firm has committed in its open inspections of the car: `$1` organizations, `$2` the car. */
 export const committedPlaces = `

@@ -109,7 +109,6 @@ export class SummariesService {
       name: "summary-document",
       text: summaryDocument,
       values: [actor.organizations(), id],
-      binary: true,
     });
     const { document, hash } = found(row, "summary");
     return new JsonText(document, hash);

@@ -17,7 +17,7 @@ const refused = (detail: string) => new ProblemError("not-permitted", detail);
  * the object, is part of the query that reads it.
  */
 @Injectable()
-export class AccessGuard extends AuthGuard(["bearer", "session"]) {
+export class AccessGuard extends AuthGuard(["session", "bearer"]) {
   constructor(
     private readonly reflector: Reflector,
     @Inject(CONFIG) private readonly config: Config,

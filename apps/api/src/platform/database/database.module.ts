@@ -10,6 +10,7 @@ import { Clock, SystemClock } from "../clock/index.ts";
 import { CONFIG, type Config } from "../config/index.ts";
 import { Database } from "./database.ts";
 import { Ids, TimeIds } from "./ids.ts";
+import { KeptDocuments } from "./kept-documents.ts";
 
 /** The hour and the ids, where something else than the real ones is wanted. */
 export type Given = { readonly clock?: Clock; readonly ids?: Ids };
@@ -31,8 +32,9 @@ export class DatabaseModule implements OnApplicationShutdown {
         { provide: Clock, useValue: clock },
         { provide: Ids, useValue: ids },
         { provide: Database, useFactory: connect, inject: [CONFIG] },
+        KeptDocuments,
       ],
-      exports: [Clock, Ids, Database],
+      exports: [Clock, Ids, Database, KeptDocuments],
     };
   }
 

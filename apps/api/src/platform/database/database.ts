@@ -48,8 +48,8 @@ export class Database {
     return rows;
   }
 
-  /** The first row, if there is one. `binary` where it carries a stored document: bytes as they are, not in hexadecimal. */
-  async findRow<R extends QueryResultRow>(query: QueryConfig & { binary?: boolean }): Promise<R | null> {
+  /** The first row, if there is one. */
+  async findRow<R extends QueryResultRow>(query: QueryConfig): Promise<R | null> {
     const { rows } = await this.pool.query<R>(query);
     return rows[0] ?? null;
   }

@@ -1,5 +1,6 @@
 import { randomUUID } from "node:crypto";
 import type { IncomingMessage } from "node:http";
+import type { NestFastifyApplication } from "@nestjs/platform-fastify";
 import type { Config } from "../config/index.ts";
 
 const given = /^[A-Za-z0-9._-]{8,64}$/;
@@ -10,15 +11,26 @@ export const requestIdOf = (request: IncomingMessage): string => {
   return typeof header === "string" && given.test(header) ? header : randomUUID();
 };
 
-type Routed = { readonly method: string; readonly routeOptions?: { readonly url?: string | undefined } };
-
-/** The route's pattern, never the address as asked: that may hold an invitation's secret. No names, no mail, no network address. */
+/** No names, no mail, no network address; errors without what was being worked on. */
 export const loggerOptions = (config: Config) => ({
   level: config.logLevel,
   base: null,
   serializers: {
-    req: (request: Routed) => ({ method: request.method, route: request.routeOptions?.url ?? "none" }),
-    res: (reply: { readonly statusCode?: number }) => ({ statusCode: reply.statusCode ?? 0 }),
     err: (error: Error) => ({ type: error.name, message: error.message, stack: error.stack ?? "" }),
   },
 });
+
+/** One line a request: the route's pattern, never the address as asked, which may hold an invitation's secret. */
+export function registerRequestLog(app: NestFastifyApplication): void {
+  app
+    .getHttpAdapter()
+    .getInstance()
+    .addHook("onResponse", async (request, reply) => {
+      const { method, routeOptions } = request;
+      const milliseconds = Math.round(reply.elapsedTime * 10) / 10;
+      request.log.info(
+        { method, route: routeOptions.url ?? "none", status: reply.statusCode, milliseconds },
+        "answered",
+      );
+    });
+}

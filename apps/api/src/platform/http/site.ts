@@ -7,33 +7,57 @@ import type { Config } from "../config/index.ts";
 import { ProblemError } from "../problems/problem-error.ts";
 import { sendProblem } from "../problems/problem-filter.ts";
 
-/** Own pages and own scripts only, nothing inline but styles; framed by nobody; camera for the inspector's photographs. */
+const isSecure = (config: Config): boolean => config.http.publicUrl?.startsWith("https:") ?? false;
+
+/** Own pages and own scripts only, nothing inline but styles; framed by nobody; pictures may come from the camera. */
+const pagePolicy = (secure: boolean) => ({
+  useDefaults: false,
+  directives: {
+    defaultSrc: ["'self'"],
+    scriptSrc: ["'self'"],
+    styleSrc: ["'self'", "'unsafe-inline'"],
+    imgSrc: ["'self'", "data:", "blob:"],
+    fontSrc: ["'self'", "data:"],
+    connectSrc: ["'self'"],
+    workerSrc: ["'self'"],
+    manifestSrc: ["'self'"],
+    objectSrc: ["'none'"],
+    baseUri: ["'none'"],
+    formAction: ["'self'"],
+    frameAncestors: ["'none'"],
+    ...(secure ? { upgradeInsecureRequests: [] } : {}),
+  },
+});
+
+/** Data is no page: nothing in it runs, loads or is framed. The same words every time, so they are not worked out anew. */
+const dataHeaders = (secure: boolean): Readonly<Record<string, string>> => ({
+  "content-security-policy": "default-src 'none'; frame-ancestors 'none'",
+  "x-content-type-options": "nosniff",
+  "referrer-policy": "same-origin",
+  "cross-origin-resource-policy": "same-origin",
+  ...(secure ? { "strict-transport-security": "max-age=31536000" } : {}),
+});
+
+/** Headers that keep pages and data from being misused. */
 export async function registerSecurityHeaders(app: NestFastifyApplication, config: Config): Promise<void> {
-  const secure = config.http.publicUrl?.startsWith("https:") ?? false;
+  const secure = isSecure(config);
+  const forData = dataHeaders(secure);
   await app.register(fastifyHelmet, {
-    contentSecurityPolicy: {
-      useDefaults: false,
-      directives: {
-        defaultSrc: ["'self'"],
-        scriptSrc: ["'self'"],
-        styleSrc: ["'self'", "'unsafe-inline'"],
-        imgSrc: ["'self'", "data:", "blob:"],
-        fontSrc: ["'self'", "data:"],
-        connectSrc: ["'self'"],
-        workerSrc: ["'self'"],
-        manifestSrc: ["'self'"],
-        objectSrc: ["'none'"],
-        baseUri: ["'none'"],
-        formAction: ["'self'"],
-        frameAncestors: ["'none'"],
-        ...(secure ? { upgradeInsecureRequests: [] } : {}),
-      },
-    },
+    global: false,
+    contentSecurityPolicy: pagePolicy(secure),
     strictTransportSecurity: secure ? { maxAge: 31_536_000, includeSubDomains: false } : false,
     referrerPolicy: { policy: "same-origin" },
     crossOriginOpenerPolicy: { policy: "same-origin" },
     crossOriginResourcePolicy: { policy: "same-origin" },
   });
+  app
+    .getHttpAdapter()
+    .getInstance()
+    .addHook("onRequest", (request, reply, done) => {
+      if (request.url.startsWith("/api/")) void reply.headers(forData);
+      else reply.helmet();
+      done();
+    });
 }
 
 /** The web application's files. Named by their contents, they may be kept for ever; the page itself is asked for each time. */
