@@ -62,6 +62,12 @@ describe("agreementOf", () => {
     expect(agreement(pairs, false)).toMatchObject({ n: 0, observed: { state: "too-few", n: 0, needed: 10 } });
   });
 
+  it("passes over answers of other kinds and what only one side graded, blind as they may be", () => {
+    const horn = finding("electrics.horn", { kind: "working", value: "yes" }, { blind: true });
+    const [a, b] = [statement([horn]), inspection([horn, graded(0, "as-new", true)])];
+    expect(agreementOf(compare(a, b, sheet).entries, b).n).toBe(0);
+  });
+
   it("says nothing of fewer than ten", () => {
     expect(agreement(pairs.slice(1))).toMatchObject({
       n: 9,

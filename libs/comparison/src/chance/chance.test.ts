@@ -30,6 +30,10 @@ describe("chanceOfDoubtful", () => {
     expect(doubtful / draws).toBeCloseTo(chanceOfDoubtful(figures(3)), 2);
   });
 
+  it("goes by differences over their standard uncertainty", () => {
+    expect(chanceOfDoubtful(figures(4, 2))).toBeCloseTo(chanceOfDoubtful(figures(2)), 12);
+  });
+
   it("is none without uncertainty, and more with few degrees of freedom", () => {
     expect(chanceOfDoubtful(figures(2, 0))).toBe(0);
     expect(chanceOfDoubtful({ ...figures(2), degreesOfFreedom: 4 })).toBeGreaterThan(
@@ -41,9 +45,14 @@ describe("chanceOfDoubtful", () => {
 describe("chanceOf", () => {
   it("counts the readings, the doubtful ones, and those chance would give", () => {
     const other = entry({ outcome: "doubtful" });
-    const { readings, doubtful, expectedDoubtful } = chanceOf([reading("agree"), reading("doubtful"), other]);
-    expect([readings, doubtful]).toEqual([2, 1]);
-    expect(expectedDoubtful).toBeCloseTo(2 * chanceOfDoubtful(figures(2)), 12);
+    const { readings, doubtful, expectedDoubtful } = chanceOf([
+      reading("agree"),
+      reading("agree"),
+      reading("doubtful"),
+      other,
+    ]);
+    expect([readings, doubtful]).toEqual([3, 1]);
+    expect(expectedDoubtful).toBeCloseTo(3 * chanceOfDoubtful(figures(2)), 12);
   });
 });
 

@@ -1,0 +1,259 @@
+import { describe, expect, it } from "vitest";
+import type { Answer } from "@evenhand/shared/answer";
+import type { Finding } from "@evenhand/shared/finding";
+import type { GradeScale, Report } from "@evenhand/shared/report";
+import { finding, form, inspection, sheet, statement } from "../../testing/small-reports.ts";
+import { applicablePlaces } from "@evenhand/sheet/expand";
+import { planOf } from "../plan/index.ts";
+import { findSharing } from "../sharing/index.ts";
+import { compareAnswers } from "./index.ts";
+
+type Parts = {
+  a?: Partial<Report>;
+  b?: Partial<Report>;
+  useAllowed?: Record<string, number>;
+  more?: Partial<Finding>;
+};
+
+const places = applicablePlaces(sheet.sheet, form);
+
+const sideOf = (report: Report) => ({
+  report,
+  instruments: new Map(report.instruments.map((one) => [one.id, one])),
+});
+const compare = (item: string, a: Answer, b: Answer, parts: Parts = {}) => {
+  const position = places.find((place) => place.item.id === item)?.position ?? "";
+  const [first, second] = [statement([], parts.a), inspection([], parts.b)];
+  return compareAnswers({
+    a: finding(item, a, { position, ...parts.more }),
+    b: finding(item, b, { position, ...parts.more }),
+    place: planOf(sheet).place(item, position),
+    sides: {
+      a: sideOf(first),
+      b: sideOf(second),
+      sharing: findSharing(first, second, {}),
+      useAllowed: parts.useAllowed ?? {},
+    },
+  });
+};
+const working = (value: "yes" | "no" | "intermittent"): Answer => ({ kind: "working", value });
+const choice = (option: string): Answer => ({ kind: "choice", option });
+const grade = (value: string | number, scale = "house"): Answer => ({ kind: "grade", scale, value });
+const code = (text: string): Answer => ({ kind: "code", text });
+const color = (L: number): Answer => ({
+  kind: "color",
+  geometry: "45/0",
+  metallic: false,
+  values: [{ L, a: 10, b: -20 }],
+});
+const read = (unit: "V" | "mm" | "in" | "psi" | "mi" | "rpm", ...values: number[]): Answer => ({
+  kind: "reading",
+  unit,
+  values: values.map((value) => ({ value })),
+});
+const tools = { instruments: [{ id: "gauge", name: "gauge" }] };
+const measured: Parts = { a: tools, b: tools, more: { instrument: "gauge" } };
+
+const psi = (value: number) => read("psi", value, value);
+const passes = (modelYear: number) => {
+  const vehicle = { vehicle: { ...statement([]).vehicle, modelYear } };
+  return compare("identity.vin", code("1HGCM82633A004352"), code("1HGCM8Z633A004352"), {
+    a: vehicle,
+    b: vehicle,
+  }).figures;
+};
+describe("lists", () => {
+  it("know what stands halfway, and only for what works", () => {
+    expect(compare("electrics.radio", working("yes"), working("intermittent")).outcome).toBe("doubtful");
+    expect(compare("electrics.horn", working("yes"), working("intermittent"))).toMatchObject({
+      outcome: "differ",
+      reason: "works-at-times",
+    });
+    expect(
+      compare("trunk.jack", { kind: "presence", value: "present" }, { kind: "presence", value: "absent" }),
+    ).toMatchObject({ outcome: "differ", reason: "other-answer" });
+    expect(compare("driveline.pinion-seal", choice("none"), choice("drip"))).toMatchObject({
+      outcome: "differ",
+      reason: "other-answer",
+      direction: "stated-better",
+    });
+  });
+
+  it("take an option the item does not have for one that claims nothing", () => {
+    expect(compare("driveline.pinion-seal", choice("elsewhere"), choice("drip"))).toMatchObject({
+      outcome: "differ",
+      direction: "stated-better",
+    });
+    expect(compare("driveline.pinion-seal", choice("drip"), choice("elsewhere"))).toMatchObject({
+      outcome: "differ",
+      direction: "found-better",
+    });
+    expect(compare("driveline.pinion-seal", choice("elsewhere"), choice("elsewhere"))).toMatchObject({
+      standing: "confirmed",
+    });
+    expect(compare("driveline.pinion-seal", choice("drip"), choice("drip"))).toMatchObject({
+      standing: "agreed-fault",
+    });
+  });
+});
+
+const scale = (id: string, ...stretches: [number, number][]): GradeScale => ({
+  id,
+  name: id,
+  grades: stretches.map((stretch, index) => ({ id: `g${index}`, name: `g${index}`, stretch })),
+});
+
+describe("grades", () => {
+  const item = "interior.headliner";
+
+  it("are the same by scale, value and stretch", () => {
+    const scales = { scales: [scale("one", [0, 0.3], [0.3, 1]), scale("two", [0, 0.3], [0.3, 1])] };
+    const reasonOf = (a: Answer, b: Answer, other: Partial<Report> = scales) =>
+      compare(item, a, b, { a: scales, b: other }).reason;
+    expect(reasonOf(grade("g0", "one"), grade("g0", "one"))).toBe("same-grade");
+    expect(reasonOf(grade("g0", "one"), grade("g0", "two"))).toBe("grades-overlap");
+    expect(reasonOf(grade("g0", "one"), grade("g1", "one"))).not.toBe("same-grade");
+    expect(
+      reasonOf(grade("g0", "one"), grade("g0", "one"), { scales: [scale("one", [0, 0.4], [0.4, 1])] }),
+    ).toBe("grades-overlap");
+    expect(
+      reasonOf(grade("g1", "one"), grade("g1", "one"), { scales: [scale("one", [0, 0.3], [0.3, 0.9])] }),
+    ).toBe("grades-overlap");
+  });
+
+  it("cannot be set against a scale a report does not describe", () => {
+    const unknown = {
+      outcome: "incomparable",
+      reason: "unknown-scale",
+      direction: "neither",
+      standing: "not-comparable",
+    };
+    expect(compare(item, grade("g0", "one"), grade("spent"))).toEqual(unknown);
+    expect(compare(item, grade("spent"), grade("g0", "one"))).toEqual(unknown);
+  });
+
+  it("are an agreed fault where both are bad, not where one is", () => {
+    expect(compare(item, grade("spent"), grade("spent")).standing).toBe("agreed-fault");
+    expect(compare(item, grade("heavy-wear"), grade("even-wear")).standing).toBe("not-contradicted");
+    expect(compare(item, grade("even-wear"), grade("heavy-wear")).standing).toBe("not-contradicted");
+    expect(compare(item, grade("as-new"), grade("as-new")).standing).toBe("confirmed");
+  });
+
+  it("are judged more strictly where the item is", () => {
+    expect(compare("interior.belt-webbing", grade("as-new"), grade("light-wear")).outcome).toBe("doubtful");
+    expect(compare(item, grade("as-new"), grade("light-wear")).outcome).toBe("consistent");
+  });
+});
+
+describe("readings", () => {
+  it("are read with the instrument each finding names in its own report", () => {
+    expect(compare("engine.compression", psi(150), psi(150), measured).outcome).toBe("agree");
+    expect(compare("engine.compression", psi(150), psi(150), { ...measured, b: {} }).outcome).toBe(
+      "consistent",
+    );
+    expect(compare("engine.compression", psi(150), psi(150), { ...measured, a: {} }).outcome).toBe(
+      "consistent",
+    );
+    expect(compare("engine.compression", psi(150), psi(150)).outcome).toBe("consistent");
+  });
+
+  it("drift only where the item does", () => {
+    expect(
+      compare("electrics.volts-rest", read("V", 12.6, 12.6), read("V", 11.2, 11.2), measured),
+    ).toMatchObject({ outcome: "doubtful", reason: "drifts-between-days" });
+    expect(compare("engine.compression", psi(150), psi(90), measured)).toMatchObject({
+      outcome: "differ",
+      reason: "beyond-delta",
+    });
+  });
+
+  it("are allowed use only where the item rises, the caller's before the sheet's", () => {
+    const miles = (a: number, b: number, useAllowed?: Record<string, number>) =>
+      compare("identity.odometer", read("mi", a), read("mi", b), { ...measured, useAllowed }).outcome;
+    expect(miles(1000, 1045)).toBe("agree");
+    expect(miles(1000, 1045, { "identity.odometer": 0 })).toBe("differ");
+    expect(miles(1000, 1200, { "identity.odometer": 200 })).toBe("agree");
+    const steady = { ...measured, useAllowed: { "engine.compression": 60 } };
+    expect(compare("engine.compression", psi(150), psi(90), steady).outcome).toBe("differ");
+  });
+});
+
+describe("colors and codes", () => {
+  it("are compared by their own rules", () => {
+    expect(compare("body.color", color(40), color(40.2)).reason).toBe("color-within-delta");
+    expect(compare("identity.paint-code", code("M2"), code("m 2")).reason).toBe("same-code");
+  });
+
+  it("have their check digits asked from model year 1981 on", () => {
+    expect([passes(1981), passes(1980)]).toMatchObject([{ passes: "a" }, { passes: null }]);
+  });
+});
+
+describe("what drifts from day to day", () => {
+  const item = "electrics.air-conditioning";
+
+  it("is in doubt where either side is bad, and contradicts nothing where neither is", () => {
+    expect(compare(item, working("yes"), working("no"))).toMatchObject({
+      outcome: "doubtful",
+      reason: "changed-bad-between-days",
+      direction: "stated-better",
+      standing: "in-doubt",
+    });
+    expect(compare(item, working("no"), working("yes"))).toMatchObject({
+      outcome: "doubtful",
+      direction: "found-better",
+    });
+    expect(compare("visit.light", choice("daylight"), choice("dusk"))).toMatchObject({
+      outcome: "consistent",
+      reason: "changed-between-days",
+      standing: "not-contradicted",
+    });
+  });
+
+  it("stays what it is on one day, or where it agrees", () => {
+    const more = { time: "2026-05-04T15:00:00Z" };
+    expect(compare(item, working("yes"), working("no"), { more }).outcome).toBe("differ");
+    expect(compare(item, working("no"), working("no")).outcome).toBe("agree");
+  });
+
+  it("is not excused twice where a limit is failed", () => {
+    const failed = compare(
+      "brakes.fluid-boiling-point",
+      { kind: "reading", unit: "degC", values: [{ value: 230 }, { value: 230 }] },
+      { kind: "reading", unit: "degC", values: [{ value: 100 }, { value: 100 }] },
+      measured,
+    );
+    expect(failed.outcome).toBe("differ");
+  });
+});
+
+describe("answers that cannot be set against each other", () => {
+  const other = {
+    outcome: "incomparable",
+    reason: "other-kind",
+    direction: "neither",
+    standing: "not-comparable",
+  };
+
+  it("are of two kinds", () => {
+    const answers = [
+      working("yes"),
+      choice("none"),
+      { kind: "presence", value: "present" } as const,
+      grade("spent"),
+      code("M2"),
+      color(40),
+      read("psi", 150),
+    ];
+    for (const [index, a] of answers.entries()) {
+      const b = answers[(index + 1) % answers.length] ?? a;
+      expect(compare("electrics.horn", a, b)).toEqual(other);
+      expect(compare("electrics.horn", b, a)).toEqual(other);
+    }
+  });
+
+  it("are not of the kind the item asks for", () => {
+    for (const answer of [code("M2"), color(40), read("psi", 150)])
+      expect(compare("electrics.horn", answer, answer)).toEqual(other);
+  });
+});
