@@ -99,6 +99,14 @@ describe("the extent found", () => {
     );
   });
 
+  it("adds nothing where the finding lists no faults", () => {
+    const without = inspection([finding("electrics.horn", { kind: "working", value: "no" })]);
+    expect(expectedLoss(found(0), costsOf(table(row)), sheet, without)).toMatchObject({ middle: 10_000 });
+    expect(expectedLoss(found(0), costsOf(table(row)), sheet, inspection([]))).toMatchObject({
+      middle: 10_000,
+    });
+  });
+
   it("never gives a fault's extents the probability of a reading", () => {
     const both = found(0, { outcome: "differ", figures: readingFigures(1, { probabilityWorse: 0.1 }) });
     expect(loss(both, row)).toMatchObject({ probability: 0.9 });

@@ -23,14 +23,13 @@ const probabilityOf = ({ figures, outcome, atom }: Entry, row: CostRow): number 
   return outcome === "agree" || outcome === "incomparable" ? undefined : row.occurs[outcome];
 };
 
-const extentOf = (
-  entry: Entry,
-  b: Pick<Report, "findings">,
-  unit: NonNullable<CostRow["perExtent"]>["unit"],
-) => {
-  if (entry.atom.of !== "fault" || entry.atom.b === undefined || entry.finding.b === null) return 0;
-  const answer = b.findings[entry.finding.b]?.answer;
-  const extent = answer?.kind === "faults" ? answer.found[entry.atom.b]?.extent : undefined;
+type ExtentUnit = NonNullable<CostRow["perExtent"]>["unit"];
+
+/** The extent the inspection gave of the entry's fault, in the table's unit; 0 where there is none to go by. */
+const extentOf = ({ atom, finding }: Entry, b: Pick<Report, "findings">, unit: ExtentUnit): number => {
+  const answer = b.findings[finding.b ?? -1]?.answer;
+  if (atom.of !== "fault" || answer?.kind !== "faults") return 0;
+  const extent = answer.found[atom.b ?? -1]?.extent;
   if (extent === undefined || dimensionOf(extent.unit) !== dimensionOf(unit)) return 0;
   return convert(extent.value, extent.unit, unit);
 };
