@@ -39,6 +39,20 @@ describe("singleReportChecks", () => {
     await expect(`${lines(checks)}\n`).toMatchFileSnapshot(`${name}.golden.txt`);
   });
 
+  it("leaves out, rule by rule, what the sheet does not have", async () => {
+    const before = named(singleReportChecks(honest, sheetVersion1, { maker }));
+    const text = sheetVersion1.items
+      .filter(({ id, answer }) => (answer === "reading" || answer === "color") && honestItems.has(id))
+      .map(({ id }) => {
+        const lacking = { ...sheetVersion1, items: sheetVersion1.items.filter((item) => item.id !== id) };
+        const after = named(singleReportChecks(honest, lacking, { maker }));
+        const gone = [...before].filter((name) => !after.has(name)).map((name) => `\n  - ${name}`);
+        const come = [...after].filter((name) => !before.has(name)).map((name) => `\n  + ${name}`);
+        return [id, ...gone, ...come].join("");
+      });
+    await expect(`${text.join("\n")}\n`).toMatchFileSnapshot("lacking.golden.txt");
+  });
+
   it("breaks nothing on an honest car", () => {
     expect(breaking(singleReportChecks(honest, sheetVersion1, { maker }))).toEqual([]);
   });
@@ -51,6 +65,17 @@ describe("singleReportChecks", () => {
     expect(singleReportChecks(report([]), sheetVersion1)).toEqual([]);
   });
 });
+
+/** Checks by rule, reason and what they read first, and how much. */
+const named = (checks: readonly CrossCheck[]): ReadonlySet<string> =>
+  new Set(
+    checks.map(
+      ({ rule, reason, reads }) =>
+        `${rule} ${reason} by ${reads.length} from ${reads[0]?.item}@${reads[0]?.position}`,
+    ),
+  );
+
+const honestItems = new Set(honest.findings.map(({ item }) => item));
 
 const plain = (list: readonly CrossCheck[]) =>
   list.map(({ rule, reason, claim }) => `${rule} ${reason} ${claim?.position}`).toSorted();

@@ -44,16 +44,13 @@ type Tested<T> = { readonly input: T; readonly reads: readonly Found[] };
 
 const compressionOf = (view: View): Tested<CompressionInput> | undefined => {
   const reads = findReads(view, "reading", "engine.compression");
-  if (reads.length < 2) return undefined;
   const cylinders = reads.flatMap((read): CylinderPressure[] => {
     const pressure = estimateOf(view, read, "differences");
     return pressure === undefined ? [] : [{ cylinder: cylinderOf(read), pressure }];
   });
-  const {
-    compressionLowestShare: lowestShare,
-    compressionLeast: least,
-    cylinderNeighbors: neighbors,
-  } = view.maker;
+  if (cylinders.length < 2) return undefined;
+  const { compressionLowestShare: lowestShare, compressionLeast: least } = view.maker;
+  const neighbors = view.maker.cylinderNeighbors;
   return { input: { cylinders, neighbors, makers: { lowestShare, least } }, reads };
 };
 
@@ -69,7 +66,6 @@ const escapesOf = (path: Read<"choice"> | undefined): readonly Escape[] | undefi
 
 const leaksOf = (view: View): Tested<LeakDownInput> | undefined => {
   const reads = findReads(view, "reading", "engine.leak-down");
-  if (reads.length === 0) return undefined;
   const paths = reads.flatMap(
     (read) => findRead(view, "choice", "engine.leak-down-path", read.position) ?? [],
   );
@@ -78,6 +74,7 @@ const leaksOf = (view: View): Tested<LeakDownInput> | undefined => {
     const path = paths.find(({ position }) => position === read.position);
     return leak === undefined ? [] : [{ cylinder: cylinderOf(read), leak, escapes: escapesOf(path) }];
   });
+  if (cylinders.length === 0) return undefined;
   return {
     input: { cylinders, testPressure: numberNoted(reads[0], "test-pressure") },
     reads: [...reads, ...paths],
