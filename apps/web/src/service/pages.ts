@@ -1,6 +1,6 @@
 import { infiniteQueryOptions } from "@tanstack/react-query";
 
-interface Page<T> {
+export interface Page<T> {
   readonly items: readonly T[];
   readonly next: string | null;
 }

@@ -14,7 +14,7 @@ import styles from "./Booking.module.css";
 import { BriefsPanel } from "./BriefsPanel";
 import { History } from "./History";
 import { Independence } from "./Independence";
-import { Moves } from "./moves/Moves";
+import { bringsCaution, Moves } from "./moves/Moves";
 import { MoneyPanel } from "./MoneyPanel";
 import { PlanView, VisitCaution } from "./PlanView";
 import { appointmentQuery } from "./queries";
@@ -105,7 +105,7 @@ export const AppointmentPage = () => {
         <div className={styles.stack}>
           <Moves appointment={appointment} />
           <Panel title={t("appointment.plan")} hint={t("plan.hint")}>
-            <VisitCaution plan={appointment.plan} />
+            {!bringsCaution({ appointment }) && <VisitCaution plan={appointment.plan} />}
             <PlanView
               plan={appointment.plan}
               start={appointment.start}

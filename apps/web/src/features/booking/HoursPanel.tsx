@@ -24,6 +24,8 @@ import { WhyNot } from "./WhyNot";
 
 const route = getRouteApi("/signed-in/cars/$vehicle/hours");
 const LIST_DAYS = 30;
+/** As many as the service gives at once: an inspector's day alone has some twenty starts. */
+const PAGE = 100;
 
 /** The days asked for: the week of the date, or a month from it. */
 const daysOf = (view: "week" | undefined, from: string) => {
@@ -47,7 +49,7 @@ const useOffers = (vehicle: string) => {
   const { view, from, skill, with: cars, moving } = route.useSearch();
   const first = from ?? today(ownZone());
   const wish: OfferWish = { ...daysOf(view, first), with: cars, skills: skill, moving };
-  const query = useInfiniteQuery(offersQuery(vehicle, wish, view === "week" ? 100 : 25));
+  const query = useInfiniteQuery(offersQuery(vehicle, wish, PAGE));
   const pages = query.data?.pages ?? [];
   const inspectors = new Map(pages.flatMap((page) => page.inspectors).map((one) => [one.id, one]));
   return {
@@ -112,7 +114,7 @@ export const HoursPanel = ({ car }: { readonly car: VehicleDetail }) => {
                   name: times.zoneName(offers[0]?.start ?? "", page.zone),
                   zone: page.zone.replaceAll("_", " "),
                 })}{" "}
-                {search.view === undefined && t("hours.list.order")}
+                {t(search.view === undefined ? "hours.list.order" : "hours.week.count")}
               </p>
             )}
             {page !== undefined && offers.length === 0 && (
@@ -149,7 +151,7 @@ export const HoursPanel = ({ car }: { readonly car: VehicleDetail }) => {
             />
           )}
         </div>
-        <div className={styles.side}>
+        <div className={styles.stack}>
           {chosen !== undefined && page !== undefined ? (
             <OfferPanel
               key={chosen.start}

@@ -117,7 +117,7 @@ export const InspectorDay = () => {
         zone: zone.replaceAll("_", " "),
       })}
     >
-      <div className={styles.fields}>
+      <div className={styles.choosing}>
         <TextInput
           type="date"
           size="md"

@@ -38,6 +38,24 @@ const Takes = ({ one }: { readonly one: One }) => {
   );
 };
 
+interface LineProps {
+  readonly one: One;
+  readonly words: string;
+  readonly checked: boolean;
+  readonly onToggle: (() => void) | undefined;
+}
+
+const PickerLine = ({ one, words, checked, onToggle }: LineProps) => (
+  <div className={styles.item}>
+    {onToggle === undefined ? (
+      <span>{words}</span>
+    ) : (
+      <Checkbox size="md" label={words} checked={checked} onChange={onToggle} />
+    )}
+    <Takes one={one} />
+  </div>
+);
+
 /** Items section by section, each with its minutes and needs; to tick, or only to read. */
 export const ItemPicker = ({ items, chosen, onChange }: Props) => {
   const t = useText();
@@ -67,27 +85,28 @@ export const ItemPicker = ({ items, chosen, onChange }: Props) => {
         const here = shown.filter(({ item }) => index.items.get(item)?.section === section.id);
         if (here.length === 0) return null;
         return (
-          <fieldset key={section.id} className={styles.section}>
-            <legend>{capital(section.words.american)}</legend>
-            {here.map((one) => {
-              const words = capital(index.items.get(one.item)?.words.american ?? one.item);
-              return (
-                <div key={one.item} className={styles.item}>
-                  {onChange === undefined ? (
-                    <span>{words}</span>
-                  ) : (
-                    <Checkbox
-                      size="md"
-                      label={words}
-                      checked={chosen?.has(one.item) ?? false}
-                      onChange={() => toggle(one.item)}
-                    />
-                  )}
-                  <Takes one={one} />
-                </div>
-              );
-            })}
-          </fieldset>
+          <details
+            key={`${section.id}${q === "" ? "" : "found"}`}
+            className={styles.section}
+            open={q !== "" || here.length === items.length}
+          >
+            <summary>
+              {t("brief.section", {
+                section: capital(section.words.american),
+                count: here.length,
+                chosen: here.filter(({ item }) => chosen?.has(item) ?? false).length,
+              })}
+            </summary>
+            {here.map((one) => (
+              <PickerLine
+                key={one.item}
+                one={one}
+                words={capital(index.items.get(one.item)?.words.american ?? one.item)}
+                checked={chosen?.has(one.item) ?? false}
+                onToggle={onChange === undefined ? undefined : () => toggle(one.item)}
+              />
+            ))}
+          </details>
         );
       })}
     </div>

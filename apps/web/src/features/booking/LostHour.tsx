@@ -49,9 +49,9 @@ export const LostHour = ({ error, zone, currency, onTake }: Props) => {
       <p>{t(offers.length > 0 ? "lost.fresh" : "lost.none")}</p>
       <div className={styles.buttons}>
         {offers.slice(0, 6).map((offer) => (
-          <Button key={offer.id} variant="default" size="sm" onClick={() => onTake(offer)}>
+          <Button key={offer.id} variant="default" size="compact-md" onClick={() => onTake(offer)}>
             {t("lost.take", {
-              when: times.full(offer.start, zone),
+              when: times.brief(offer.start, zone),
               total: moneyText(intl, offer.cost.total),
             })}
           </Button>

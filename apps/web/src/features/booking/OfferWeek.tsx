@@ -52,7 +52,6 @@ const StartChip = ({
         onClick={() => onOpen(cheapest)}
       >
         <span className={styles.chipTime}>{times.time(start.start, zone)}</span>
-        <span className={styles.chipTotal}>{total}</span>
         {count > 1 && <span className={styles.chipCount}>×{intl.formatNumber(count)}</span>}
       </button>
     </li>
@@ -64,13 +63,22 @@ export const OfferWeek = ({ week, offers, zone, onWhy, ...rest }: Props) => {
   const t = useText();
   const times = useTimes();
   const days = weekOf(week).map((date) => ({ date, starts: startsOn(offers, date, zone) }));
+  const intl = useIntl();
+  const least = (starts: readonly Start[]): string => {
+    const totals = starts.flatMap(({ offers: those }) => those.map(({ cost }) => cost.total));
+    const [cheapest] = totals.toSorted((one, other) => one.minor - other.minor);
+    return cheapest === undefined ? "" : t("hours.week.least", { total: moneyText(intl, cheapest) });
+  };
   const minutes = days.flatMap(({ starts }) => starts.map(({ minute }) => minute));
   const first = Math.floor(Math.min(...minutes, 24 * 60) / 60) * 60;
   return (
     <div className={styles.week}>
       {days.map(({ date, starts }) => (
         <section key={date} className={styles.day}>
-          <h3>{times.date(date, "short")}</h3>
+          <h3>
+            {times.date(date, "short")}
+            {starts.length > 0 && <span className={styles.least}>{least(starts)}</span>}
+          </h3>
           {starts.length === 0 ? (
             <p className={styles.empty}>{t("hours.week.none")}</p>
           ) : (

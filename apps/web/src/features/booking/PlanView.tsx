@@ -49,7 +49,9 @@ export const PlanView = ({ plan, start, zone = "UTC", nameOf }: Props) => {
                 {t(`stage.${stage}`)}
                 {cars.size > 1 && nameOf !== undefined && `, ${nameOf(car)}`}
               </span>
-              <span className={styles.items}>{t("plan.items", { count: items.length })}</span>
+              {items.length > 0 && (
+                <span className={styles.items}>{t("plan.items", { count: items.length })}</span>
+              )}
               {lift && <Tag>{t("plan.lift")}</Tag>}
               {daylight && <Tag>{t("plan.daylight")}</Tag>}
             </span>

@@ -7,19 +7,20 @@ import styles from "./Booking.module.css";
 const DAY = 24 * 60;
 
 type Bands = BookingTerms["buyerWithdraws"];
+type Who = "buyer" | "dealer";
 
-const useNotice = (): ((minutes: number) => string) => {
-  const t = useText();
-  const duration = useDuration();
-  return (minutes) =>
-    minutes >= 2 * DAY && minutes % DAY === 0 ? t("terms.days", { count: minutes / DAY }) : duration(minutes);
+const useShare = (): ((points: number) => string) => {
+  const intl = useIntl();
+  return (points) => intl.formatNumber(points / 10_000, { style: "percent", maximumFractionDigits: 2 });
 };
 
-const Rows = ({ bands, who }: { readonly bands: Bands; readonly who: "buyer" | "dealer" }) => {
+/** The notice of a band in words, from it to the longer one before it. */
+const useSpan = (): ((bands: Bands, index: number) => string) => {
   const t = useText();
-  const intl = useIntl();
-  const notice = useNotice();
-  const span = (index: number): string => {
+  const duration = useDuration();
+  const notice = (minutes: number): string =>
+    minutes >= 2 * DAY && minutes % DAY === 0 ? t("terms.days", { count: minutes / DAY }) : duration(minutes);
+  return (bands, index) => {
     const least = bands[index]?.atLeast ?? 0;
     const upper = bands[index - 1]?.atLeast;
     if (upper === undefined)
@@ -27,31 +28,45 @@ const Rows = ({ bands, who }: { readonly bands: Bands; readonly who: "buyer" | "
     if (least === 0) return t("terms.short", { upper: notice(upper) });
     return t("terms.less", { time: notice(least), upper: notice(upper) });
   };
-  return bands.map(({ atLeast, share }, index) => (
-    <tr key={atLeast}>
-      {index === 0 && (
-        <th scope="rowgroup" rowSpan={bands.length}>
-          {t(`terms.${who}`)}
-        </th>
-      )}
-      <td>{span(index)}</td>
-      <td>
-        {share === 0
-          ? t(`terms.${who}.free`)
-          : t(`terms.${who}.share`, {
-              share: intl.formatNumber(share / 10_000, { style: "percent", maximumFractionDigits: 2 }),
-            })}
-      </td>
-    </tr>
-  ));
+};
+
+const ByNotice = ({ bands, who }: { readonly bands: Bands; readonly who: Who }) => {
+  const t = useText();
+  const share = useShare();
+  const span = useSpan();
+  return (
+    <div>
+      <dt>{t(`terms.${who}`)}</dt>
+      <dd>
+        <table className={styles.bands}>
+          <thead className="only-read">
+            <tr>
+              <th scope="col">{t("terms.notice")}</th>
+              <th scope="col">{t("terms.what")}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {bands.map((band, index) => (
+              <tr key={band.atLeast}>
+                <th scope="row">{span(bands, index)}</th>
+                <td>
+                  {band.share === 0
+                    ? t(`terms.${who}.free`)
+                    : t(`terms.${who}.share`, { share: share(band.share) })}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </dd>
+    </div>
+  );
 };
 
 /** Who pays what if the visit does not take place, by notice and by cause: shown before booking and kept with it. */
 export const TermsTable = ({ terms }: { readonly terms: BookingTerms }) => {
   const t = useText();
-  const intl = useIntl();
-  const share = (points: number): string =>
-    intl.formatNumber(points / 10_000, { style: "percent", maximumFractionDigits: 2 });
+  const share = useShare();
   const others = [
     ["inspector", t("terms.inspector.what")],
     ["missed", t("terms.missed.what", { share: share(terms.missedSite) })],
@@ -60,30 +75,16 @@ export const TermsTable = ({ terms }: { readonly terms: BookingTerms }) => {
   ] as const;
   return (
     <div className={styles.part}>
-      <table className={styles.table}>
-        <thead>
-          <tr>
-            <th scope="col">{t("terms.who")}</th>
-            <th scope="col">{t("terms.notice")}</th>
-            <th scope="col">{t("terms.what")}</th>
-          </tr>
-        </thead>
-        <tbody>
-          <Rows bands={terms.buyerWithdraws} who="buyer" />
-        </tbody>
-        <tbody>
-          <Rows bands={terms.dealerFails} who="dealer" />
-        </tbody>
-        <tbody>
-          {others.map(([who, what]) => (
-            <tr key={who}>
-              <th scope="row">{t(`terms.${who}`)}</th>
-              <td>{t("terms.any")}</td>
-              <td>{what}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <dl className={styles.terms}>
+        <ByNotice bands={terms.buyerWithdraws} who="buyer" />
+        <ByNotice bands={terms.dealerFails} who="dealer" />
+        {others.map(([who, what]) => (
+          <div key={who}>
+            <dt>{t(`terms.${who}`)}</dt>
+            <dd>{what}</dd>
+          </div>
+        ))}
+      </dl>
       <p className={styles.hint}>{t("terms.version", { version: terms.version })}</p>
     </div>
   );

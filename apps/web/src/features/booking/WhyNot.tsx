@@ -59,11 +59,11 @@ const StretchRow = ({ stretch, day }: { readonly stretch: Stretch; readonly day:
   const who = new Map(day.inspectors.map((one) => [one.id, one]));
   const refused = first.inspectors.filter(({ reasons }) => reasons.length > 0);
   return (
-    <tr>
-      <th scope="row" className="figures">
+    <li>
+      <h3 className="figures">
         {first === last ? from : t("why.starts", { from, to: times.time(last.start, day.zone) })}
-      </th>
-      <td>
+      </h3>
+      <div>
         {first.offeredBy.length > 0 && <p>{t("why.offered", { count: first.offeredBy.length })}</p>}
         {first.site.length > 0 && <Reasons reasons={first.site} say={say} />}
         {refused.length > 0 && (
@@ -82,8 +82,8 @@ const StretchRow = ({ stretch, day }: { readonly stretch: Stretch; readonly day:
             ))}
           </details>
         )}
-      </td>
-    </tr>
+      </div>
+    </li>
   );
 };
 
@@ -114,13 +114,11 @@ export const WhyNot = ({ vehicle, date, wish, onClose }: Props) => {
       {day.isPending && <Loading />}
       {day.data?.hours.length === 0 && <Empty title={t("why.none")} />}
       {day.data !== undefined && day.data.hours.length > 0 && (
-        <table className={styles.table}>
-          <tbody>
-            {stretchesOf(day.data.hours).map((stretch) => (
-              <StretchRow key={stretch.first.start} stretch={stretch} day={day.data} />
-            ))}
-          </tbody>
-        </table>
+        <ol className={styles.why}>
+          {stretchesOf(day.data.hours).map((stretch) => (
+            <StretchRow key={stretch.first.start} stretch={stretch} day={day.data} />
+          ))}
+        </ol>
       )}
     </Panel>
   );

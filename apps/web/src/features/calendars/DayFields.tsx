@@ -23,6 +23,7 @@ export const DayFields = ({ row, away, legend, onChange, onRemove }: Props) => {
           size="md"
           type="date"
           required
+          withAsterisk={false}
           label={t(several ? "hours-edit.first" : "hours-edit.date")}
           value={row.first}
           onChange={({ currentTarget: { value } }) =>
@@ -34,6 +35,7 @@ export const DayFields = ({ row, away, legend, onChange, onRemove }: Props) => {
             size="md"
             type="date"
             required
+            withAsterisk={false}
             min={row.first}
             label={t("hours-edit.last")}
             value={row.last}
@@ -46,6 +48,7 @@ export const DayFields = ({ row, away, legend, onChange, onRemove }: Props) => {
               size="md"
               type="time"
               required
+              withAsterisk={false}
               label={t("hours-edit.opens")}
               value={row.opens}
               onChange={(event) => onChange({ ...row, opens: event.currentTarget.value })}
@@ -54,6 +57,7 @@ export const DayFields = ({ row, away, legend, onChange, onRemove }: Props) => {
               size="md"
               type="time"
               required
+              withAsterisk={false}
               label={t("hours-edit.closes")}
               value={row.closes === "24:00" ? "00:00" : row.closes}
               onChange={(event) => onChange({ ...row, closes: event.currentTarget.value })}

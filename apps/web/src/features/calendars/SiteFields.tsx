@@ -26,6 +26,7 @@ const Bays = ({ value, onChange }: Props) => {
           <TextInput
             size="md"
             required
+            withAsterisk={false}
             label={t("site.bay", { number: index + 1 })}
             value={bay.name}
             onChange={({ currentTarget }) =>
@@ -80,6 +81,7 @@ const Closures = ({ value, onChange }: Props) => {
               size="md"
               type="datetime-local"
               required
+              withAsterisk={false}
               label={t("site.closure.from")}
               value={one.from.slice(0, 16)}
               onChange={(event) => set(one.key, { from: event.currentTarget.value })}
@@ -88,6 +90,7 @@ const Closures = ({ value, onChange }: Props) => {
               size="md"
               type="datetime-local"
               required
+              withAsterisk={false}
               label={t("site.closure.until")}
               value={one.until.slice(0, 16)}
               onChange={(event) => set(one.key, { until: event.currentTarget.value })}

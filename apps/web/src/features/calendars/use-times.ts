@@ -37,6 +37,17 @@ export const useTimes = () => {
           timeZone: zone,
           timeZoneName: "short",
         }),
+      /** For a button: without the year. */
+      brief: (instant: string, zone: string): string =>
+        intl.formatDate(instant, {
+          weekday: "short",
+          month: "short",
+          day: "numeric",
+          hour: "numeric",
+          minute: "2-digit",
+          timeZone: zone,
+          timeZoneName: "short",
+        }),
       /** Of a date with no zone. */
       date: (date: string, style: "long" | "short" = "long"): string =>
         intl.formatDate(noonOf(date), {

@@ -10,7 +10,8 @@ export const brief = {
   "brief.search": "Search the items",
   "brief.search.hint": "American and British words for parts are understood",
   "brief.none": "No item fits “{q}”. Try another word for the part, or fewer words.",
-  "brief.chosen": "{count} chosen",
+  "brief.section":
+    "{section}: {count, plural, one {one item} other {# items}}{chosen, plural, =0 {} other {, # chosen}}",
   "brief.item": "{minutes} min",
   "brief.total": "This visit",
   "brief.total.items": "{count, plural, one {One item} other {# items}}",
@@ -45,8 +46,9 @@ export const brief = {
   "why.more": "Show what is in the way for single inspectors",
   "why.notice": "It is too soon. The earliest start is {earliest}.",
   "why.off-the-step": "Starts are on the quarter hour: {earlier} or {later}.",
-  "why.site-closed": "The site is closed. The nearest opening is {nearest}.",
-  "why.site-closed.none": "The site is closed, with no opening near. Try another week.",
+  "why.site-closed":
+    "The site is not open for the whole visit. Its nearest opening is {nearest}; the visit must lie within it.",
+  "why.site-closed.none": "The site is not open, with no opening near. Try another week.",
   "why.dealer-closed": "The dealer gives no access from {start} to {end}. Choose an hour outside it.",
   "why.no-bay":
     "{bays, plural, =0 {The site has no lift. Leave out what needs the lift, or ask the dealer for another site.} one {The lift is taken from {start} to {end}. An hour before or after works.} other {All # lifts are taken from {start} to {end}. An hour before or after works.}}",
@@ -57,8 +59,8 @@ export const brief = {
   "why.car-taken": "The car itself is booked from {start} to {end}.",
   "why.car-not-cold":
     "The engine would not be cold: it runs until {end}, and stands {time} first. An hour after that works.",
-  "why.outside-hours": "Away. The nearest time is {nearest}.",
-  "why.outside-hours.none": "Away, with no time near. Try another week or another inspector.",
+  "why.outside-hours": "Not at work for the whole visit and the way. The nearest time is {nearest}.",
+  "why.outside-hours.none": "Not at work, with no time near. Try another week or another inspector.",
   "why.inspector-taken": "At another job from {start} to {end}. An hour before or after works.",
   "why.travel":
     "{direction, select, before {Cannot be here in time: the way takes {needed}, there are {available}. A later start works.} other {Cannot be at the next job in time: the way takes {needed}, there are {available}. An earlier start works.}}",

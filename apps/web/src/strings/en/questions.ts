@@ -26,7 +26,7 @@ export const questions = {
   "questions.item.needed": "Choose the item that the question is about.",
   "questions.position": "Where",
   "questions.text": "Your question",
-  "questions.text.hint": "The dealer reads it, with no word about who you are beyond your name.",
+  "questions.text.hint": "The dealer reads it without your name.",
   "questions.send": "Ask",
   "questions.keep": "Keep as a draft",
   "questions.draft.note": "A draft is seen by nobody else.",

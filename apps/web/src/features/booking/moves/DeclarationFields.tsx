@@ -40,6 +40,7 @@ export const InterestFields = ({ value, onChange, onRemove }: InterestProps) => 
         size="md"
         type="date"
         required
+        withAsterisk={false}
         label={t("declare.since")}
         value={value.since}
         onChange={({ currentTarget }) => onChange({ ...value, since: currentTarget.value })}

@@ -28,10 +28,20 @@ const forms: readonly (readonly [AppointmentMove, (props: MoveProps) => ReactEle
   ["cancel", CancelVisit],
 ];
 
+const cautioned: readonly AppointmentMove[] = ["request", "accept", "confirm", "start", "take-to-road"];
+
+/** Does one of the forms bring the cautions already? */
+export const bringsCaution = ({ appointment: { moves } }: MoveProps): boolean =>
+  cautioned.some((move) => moves.includes(move));
+
 /** What this person may do now, as the service says it. */
 export const Moves = ({ appointment }: MoveProps) => {
   const t = useText();
-  const possible = forms.filter(([move]) => appointment.moves.includes(move));
+  const { moves } = appointment;
+  // Where an hour can still be declined, that is how it ends: for the same causes, at no cost.
+  const possible = forms.filter(
+    ([move]) => moves.includes(move) && !(move === "cancel" && moves.includes("decline")),
+  );
   if (possible.length === 0) {
     return (
       <Panel title={t("moves.title")}>

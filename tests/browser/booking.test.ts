@@ -1,0 +1,221 @@
+import { mkdirSync } from "node:fs";
+import { join } from "node:path";
+import { AxeBuilder } from "@axe-core/playwright";
+import type { BrowserContextOptions, Page } from "playwright-core";
+import { expect, test } from "vitest";
+import type { Person } from "../api/setup/person.ts";
+import { useService } from "../api/setup/service.ts";
+import { bookingScene, type BookingScene } from "./setup/booking-scene.ts";
+import {
+  type BookingScreen,
+  requestHour,
+  screensBefore,
+  screensOf,
+  takeAccepted,
+  takeRequested,
+} from "./setup/booking-screens.ts";
+import { useBrowser } from "./setup/browser.ts";
+import { signedIn } from "./setup/signed-in.ts";
+
+const site = process.env["SITE_FOLDER"];
+const service = useService(site === undefined ? {} : { environment: { SITE_FOLDER: site } });
+const browser = useBrowser();
+
+/** With PICTURES, the folder of docs/pictures or another, every step is also kept as a picture. */
+const pictures = process.env["PICTURES"];
+const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
+const phone = { viewport: { width: 360, height: 780 } };
+const desk = { viewport: { width: 1440, height: 1000 } };
+/** The buyer reads in New York what stands in Denver. */
+const east = { timezoneId: "America/New_York" };
+
+async function keep(page: Page, name: string): Promise<void> {
+  if (pictures === undefined) return;
+  mkdirSync(pictures, { recursive: true });
+  await page.evaluate(() => {
+    window.scrollTo(0, 0);
+    return document.fonts.ready;
+  });
+  const width = page.viewportSize()?.width ?? 0;
+  await page.screenshot({ path: join(pictures, `${name}-${width}.png`), fullPage: true });
+}
+
+async function pageOf(person: Person, options: BrowserContextOptions = desk): Promise<Page> {
+  const context = await signedIn(browser(), person, { ...options, ...east });
+  const page = await context.newPage();
+  page.setDefaultTimeout(30_000);
+  return page;
+}
+
+const nextMonday = (): string => {
+  const date = new Date();
+  date.setUTCDate(date.getUTCDate() + ((8 - date.getUTCDay()) % 7 || 7) + 7);
+  return date.toISOString().slice(0, 10);
+};
+
+/** The buyer chooses an item more, finds an hour, reads cost and independence, holds it and asks for it. */
+async function bookAsBuyer({ buyer, vehicle }: BookingScene): Promise<string> {
+  const page = await pageOf(buyer);
+  await page.goto(`/cars/${vehicle}`);
+  await page.getByRole("link", { name: "Choose what is looked at" }).click();
+  await page.getByLabel("Search", { exact: false }).fill("headliner");
+  await page.getByRole("checkbox", { name: "Headliner" }).check();
+  await page.getByRole("button", { name: "Save and find an hour" }).click();
+  await page.getByRole("heading", { name: "Find an hour" }).waitFor();
+  await page.getByText(/^Times are those at Saltgrass Yard: Mountain/).waitFor();
+  await page
+    .getByRole("button", { name: /Varga-Reyes, \$/ })
+    .nth(2)
+    .click();
+  await page.getByText("You order and you pay, whatever is found.", { exact: false }).waitFor();
+  await page.getByText(/so no share at Grandspur Collector Hall/).waitFor();
+  await page.getByText(/^on your clock:/).waitFor();
+  await page.getByText("The inspector does not come").waitFor();
+  await page.getByText("Local law and a licensed mechanic decide", { exact: false }).waitFor();
+  await keep(page, "booking-hour");
+  await page.getByRole("button", { name: "Hold this hour for 10 minutes" }).click();
+  await page.getByText(/You hold this hour until/).waitFor();
+  await keep(page, "booking-held");
+  await page.getByRole("checkbox", { name: /I have read the terms/ }).check();
+  await page.getByRole("checkbox", { name: /I order and pay/ }).check();
+  await page.getByRole("button", { name: "Request it" }).click();
+  await page.getByText(/is asked and answers by/).waitFor();
+  const id = new URL(page.url()).pathname.split("/").at(-1) ?? "";
+  await page.context().close();
+  return id;
+}
+
+async function acceptAsInspector({ inspector }: BookingScene, id: string): Promise<void> {
+  const page = await pageOf(inspector);
+  await page.goto("/appointments");
+  await page.getByRole("link", { name: /Corvane/ }).click();
+  await page.getByText(/You are asked. Answer by/).waitFor();
+  await page.getByText("named once you accept", { exact: true }).waitFor();
+  expect(page.url()).toContain(id);
+  await keep(page, "booking-asked");
+  await page.getByRole("checkbox", { name: /I and my firm are independent/ }).check();
+  await page.getByRole("button", { name: "Accept the visit" }).click();
+  await page.getByText("Maribel Okonjo-Strand").first().waitFor();
+  await page.getByText(/^Independence declared/).waitFor();
+  await page.context().close();
+}
+
+async function confirmAsDealer({ dealer }: BookingScene, id: string): Promise<void> {
+  const page = await pageOf(dealer);
+  await page.goto(`/appointments/${id}`);
+  await page.getByText("not shown to the dealer").waitFor();
+  const allow = page.getByRole("radio", { name: "Allowed", exact: true });
+  for (const radio of await allow.all()) await radio.check();
+  await page.getByRole("checkbox", { name: /At this hour the car is there, cold/ }).check();
+  await keep(page, "booking-confirming");
+  await page.getByRole("button", { name: "Confirm", exact: true }).click();
+  await page.getByText("It is agreed by all three.").waitFor();
+  await page.context().close();
+}
+
+test("a buyer books an hour, the inspector declares and accepts, the dealer confirms, and each sees their page", async () => {
+  const scene = await bookingScene(service());
+  const id = await bookAsBuyer(scene);
+  await acceptAsInspector(scene, id);
+  await confirmAsDealer(scene, id);
+  const seen = await scene.buyer.does("appointments.get", { path: { id } });
+  expect(seen.state).toBe("confirmed");
+  expect(seen.visits[0]?.brief?.items.map(({ item }) => item)).toContain("interior.headliner");
+  const buyer = await pageOf(scene.buyer);
+  await buyer.goto(`/appointments/${id}`);
+  await buyer.getByText("no: the car may be sold at any time between visit and decision").waitFor();
+  await buyer.getByText("The inspector accepted").waitFor();
+  await keep(buyer, "booking-confirmed");
+  const day = await pageOf(scene.inspector);
+  await day.goto(`/day?date=${seen.start.slice(0, 10)}`);
+  await day.getByRole("link", { name: "1. Saltgrass Yard" }).waitFor();
+  await day.getByText(/at your base/).waitFor();
+  await keep(day, "booking-day");
+});
+
+test("an hour that somebody else took meanwhile is refused with hours that are free, and one of them can be taken", async () => {
+  const scene = await bookingScene(service());
+  const page = await pageOf(scene.buyer);
+  await page.goto(`/cars/${scene.vehicle}/hours`);
+  await page
+    .getByRole("button", { name: /Varga-Reyes, \$/ })
+    .first()
+    .click();
+  await page.getByRole("button", { name: "Hold this hour for 10 minutes" }).waitFor();
+  await requestHour(scene);
+  await page.getByRole("button", { name: "Hold this hour for 10 minutes" }).click();
+  const refusal = page.getByRole("alert");
+  await refusal.getByText("Somebody else has that hour now").waitFor();
+  await refusal.getByText("These are free at this moment:").waitFor();
+  await keep(page, "booking-lost");
+  await refusal.getByRole("button").first().click();
+  await page.getByText(/You hold this hour until/).waitFor();
+  const { items } = await scene.buyer.does("appointments.list", {});
+  expect(items.map(({ state }) => state)).toEqual(["held", "held"]);
+});
+
+test("a buyer moves a visit and the hour that was given up stays in its history, then withdraws and sees what it settles", async () => {
+  const scene = await bookingScene(service());
+  const id = await requestHour(scene);
+  await takeRequested(scene, id);
+  const page = await pageOf(scene.buyer);
+  await page.goto(`/appointments/${id}`);
+  await page.getByRole("link", { name: "Move the visit" }).click();
+  await page
+    .getByRole("button", { name: /Varga-Reyes, \$/ })
+    .nth(30)
+    .click();
+  await page.getByRole("button", { name: "Move the visit to this hour" }).click();
+  await page.getByText(/given up:/).waitFor();
+  await keep(page, "booking-moved");
+  await page.getByRole("radio", { name: "The buyer withdraws" }).check();
+  await page.getByRole("button", { name: "Cancel the visit" }).click();
+  await page.getByText("It was cancelled.", { exact: false }).waitFor();
+  await page.getByRole("link", { name: "Find another hour" }).first().waitFor();
+  const { state, history } = await scene.buyer.does("appointments.get", { path: { id } });
+  expect(state).toBe("cancelled");
+  expect(history.map((each) => each.move)).toEqual(["hold", "request", "reschedule", "cancel"]);
+});
+
+async function violationsOn(screen: BookingScreen, options: BrowserContextOptions): Promise<string[]> {
+  const page = await pageOf(screen.by, options);
+  await page.goto(screen.address);
+  await page.waitForLoadState("networkidle");
+  await page.locator("h1").first().waitFor();
+  await screen.act?.(page);
+  const { violations } = await new AxeBuilder({ page }).withTags(rules).analyze();
+  const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+  await keep(page, `${screen.name}-${options.colorScheme ?? "light"}`);
+  await page.context().close();
+  const where = `${screen.name}, ${options.viewport?.width ?? 0} px`;
+  return [
+    ...violations.map(
+      ({ id, help, nodes }) => `${where}: ${id}: ${help}: ${nodes[0]?.html.slice(0, 200) ?? ""}`,
+    ),
+    ...(wide > 0 ? [`${where}: ${wide} px wider than the window`] : []),
+  ];
+}
+
+test("every screen of booking keeps the rules of WCAG 2.2 AA that axe can check, and fits a phone", async () => {
+  const scene = await bookingScene(service());
+  const found: string[] = [];
+  const check = async (screens: readonly BookingScreen[]): Promise<void> => {
+    for (const screen of screens) {
+      found.push(...(await violationsOn(screen, { ...phone, colorScheme: "dark" })));
+      found.push(...(await violationsOn(screen, { ...desk, colorScheme: "light" })));
+    }
+  };
+  await check(screensBefore(scene, nextMonday()));
+  const id = await requestHour(scene);
+  await check(screensOf(scene, "held", id).slice(0, 1));
+  await takeRequested(scene, id);
+  await check(screensOf(scene, "requested", id).slice(1, 2));
+  await takeAccepted(scene, id);
+  await check(screensOf(scene, "accepted", id));
+  const { start } = await scene.inspector.does("appointments.get", { path: { id } });
+  await check([
+    { name: "booking-day", by: scene.inspector, address: `/day?date=${start.slice(0, 10)}` },
+    { name: "booking-appointments", by: scene.inspector, address: "/appointments" },
+  ]);
+  expect(found).toEqual([]);
+});
