@@ -12,6 +12,22 @@ async function runServe(): Promise<void> {
   await close();
 }
 
+async function runWork(): Promise<void> {
+  const { toldToStop } = await import("./commands/serve.ts");
+  const { work } = await import("./commands/work.ts");
+  const working = await work(parseConfig(process.env));
+  console.log("Evenhand works.");
+  await toldToStop();
+  await working.close();
+}
+
+async function runInviteOperator(): Promise<void> {
+  const { inviteOperator } = await import("./commands/invite-operator.ts");
+  const { Email } = await import("@evenhand/shared/http/accounts");
+  await inviteOperator(parseConfig(process.env), Email.parse(process.argv[3]));
+  console.log("The invitation is on its way by mail.");
+}
+
 async function runMigrate(): Promise<void> {
   const { database } = parseConfig(process.env);
   const applied = await migrate(database.url);
@@ -32,6 +48,8 @@ async function runDraftMigration(): Promise<void> {
 /** What `node apps/api/dist/main.js <command>` does; the environment configures it. */
 const commands: Readonly<Record<string, Command>> = {
   serve: { words: "serves the interface and the web application", run: runServe },
+  work: { words: "does slow work, such as mail, and serves nothing", run: runWork },
+  "invite-operator": { words: "invites the operator at the address named", run: runInviteOperator },
   "load-demo": { words: "loads the invented world once, and prints its accounts as JSON", run: runLoadDemo },
   "draft-migration": {
     words: "prints the SQL that leads from the schema file named to prisma/schema.prisma",

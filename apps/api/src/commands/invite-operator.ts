@@ -1,0 +1,34 @@
+import { createApp } from "../app.ts";
+import { InvitationsService } from "../capabilities/accounts/index.ts";
+import { OrganizationsService } from "../capabilities/organizations/index.ts";
+import { Actor } from "../platform/auth/actor.ts";
+import type { Config } from "../platform/config/index.ts";
+import { Database } from "../platform/database/database.ts";
+
+/** Stands for whoever runs the machine: nobody has an account yet who could invite. */
+const machine = "00000000-0000-7000-8000-000000000000";
+
+/**
+ * Invites the first operator of a new service, by mail like everybody else; the operator's organization is made where there is none.
+ *
+ * @param email the operator's address
+ */
+export async function inviteOperator(config: Config, email: string): Promise<void> {
+  const app = await createApp({ ...config, jobs: false });
+  try {
+    const database = app.get(Database);
+    const there = await database.findRow<{ id: string }>({
+      text: "SELECT id FROM organization WHERE kind = 'operator' ORDER BY id LIMIT 1",
+    });
+    const request = { name: "Operations", kind: "operator" as const, zone: "UTC" };
+    const { id } = there ?? (await app.get(OrganizationsService, { strict: false }).admit(request));
+    const actor = new Actor(machine, [{ organization: id, kind: "operator", role: "admin" }], {
+      session: machine,
+    });
+    const origin = config.http.publicUrl ?? `http://${config.http.host}:${config.http.port}`;
+    const invitations = app.get(InvitationsService, { strict: false });
+    await invitations.create(actor, { email, organization: id, role: "admin" }, origin);
+  } finally {
+    await app.close();
+  }
+}
