@@ -459,8 +459,16 @@ export const access = {
     who: [buyer("own"), inspector("own"), dealer("own")],
     once: "secret",
   },
-  "calendarFeeds.list": { method: "GET", path: "/calendar-feeds", who: [anyone("self")] },
-  "calendarFeeds.revoke": { method: "DELETE", path: "/calendar-feeds/:id", who: [anyone("self")] },
+  "calendarFeeds.list": {
+    method: "GET",
+    path: "/calendar-feeds",
+    who: [buyer("own"), inspector("own"), dealer("own")],
+  },
+  "calendarFeeds.revoke": {
+    method: "DELETE",
+    path: "/calendar-feeds/:id",
+    who: [buyer("own"), inspector("own"), dealer("own")],
+  },
   "calendarFeeds.read": {
     method: "GET",
     path: "/calendar-feeds/:token/calendar.ics",

@@ -310,6 +310,8 @@ const Paper = z.strictObject({
 });
 /** What must be there before the car is driven. It never says that the drive is lawful or the car roadworthy. */
 export const RoadClearance = z.strictObject({
+  /** Of several cars, the one to be driven; without it all of them. */
+  vehicle: ObjectId.optional(),
   consent: z.strictObject({ by: z.string().trim().min(1).max(200), signedAt: Instant }).nullable(),
   insurance: Paper.nullable(),
   plates: Paper.nullable(),

@@ -1,6 +1,7 @@
 import type { RouteId } from "@evenhand/shared/access";
 import type { Asked, Person } from "./person.ts";
 import { header, type Scene, withSession } from "./scene.ts";
+import { bookingVariants } from "./booking-requests.ts";
 import { car, headliner, setOperation } from "./story.ts";
 import type { World } from "./world.ts";
 
@@ -370,7 +371,7 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
 
 /** A served route that is not here has nobody to ask it, and fails. */
 export function variantsOf(route: RouteId): readonly Variant[] {
-  const found = variants[route];
+  const found = variants[route] ?? bookingVariants[route];
   if (found === undefined) throw new Error(`No request is prepared for ${route}.`);
   return found;
 }

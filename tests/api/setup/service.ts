@@ -5,6 +5,7 @@ import type { Type } from "@nestjs/common";
 import type { NestFastifyApplication } from "@nestjs/platform-fastify";
 import { afterAll, beforeAll, beforeEach } from "vitest";
 import { createApp } from "../../../apps/api/src/app.ts";
+import type { Clock } from "../../../apps/api/src/platform/clock/index.ts";
 import { parseConfig } from "../../../apps/api/src/platform/config/index.ts";
 import { truncate, workerDatabase } from "./database.ts";
 
@@ -28,6 +29,8 @@ export type ServiceOptions = {
   /** Further modules, such as a test's own controllers. */
   modules?: readonly Type[];
   environment?: Readonly<Record<string, string>>;
+  /** The hour, where a test sets it. */
+  clock?: Clock;
   /** `false` where one scene serves a whole file. */
   truncateBetween?: boolean;
 };
@@ -40,6 +43,7 @@ export type ServiceOptions = {
 export function useService({
   modules = [],
   environment = {},
+  clock,
   truncateBetween = true,
 }: ServiceOptions = {}): () => Service {
   let service: Service | undefined;
@@ -52,6 +56,7 @@ export function useService({
     const databaseUrl = await workerDatabase();
     const app = await createApp(testConfig(databaseUrl, { MAIL_FOLDER: mailFolder, ...environment }), {
       modules,
+      ...(clock === undefined ? {} : { clock }),
     });
     await app.listen(0, "127.0.0.1");
     service = { app, url: (await app.getUrl()).replace("[::1]", "127.0.0.1"), databaseUrl, mailFolder };

@@ -1,6 +1,7 @@
 import type { Type } from "@nestjs/common";
 import { AccountsModule } from "./accounts/index.ts";
 import { AdmissionsModule } from "./admissions/index.ts";
+import { BookingModule } from "./booking/index.ts";
 import { CalendarsModule } from "./calendars/index.ts";
 import { ComparisonsModule } from "./comparisons/index.ts";
 import { NoticesModule } from "./notices/index.ts";
@@ -26,4 +27,5 @@ export const capabilities: readonly Type[] = [
   CalendarsModule,
   SitesModule,
   AdmissionsModule,
+  BookingModule,
 ];

@@ -69,9 +69,6 @@ export const AccountMenu = ({ account }: { readonly account: Account | null }) =
                 {t("nav.sites")}
               </Link>
             )}
-            <Link to="/complaints" onClick={close}>
-              {t("nav.complaints")}
-            </Link>
             <Link to="/organization" onClick={close}>
               {t("nav.organization")}
             </Link>

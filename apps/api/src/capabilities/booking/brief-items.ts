@@ -35,10 +35,14 @@ export function briefOf(form: Vehicle["form"], chosen: readonly string[]): CarBr
 export function checkChosen(form: Vehicle["form"], chosen: readonly string[]): void {
   const known = new Set(applicable(form).map(({ id }) => id));
   const problems = chosen.flatMap((item, index) =>
-    known.has(item) ? [] : [{ at: `/items/${index}`, reason: "an item of the sheet that applies to this car", item }],
+    known.has(item)
+      ? []
+      : [{ at: `/items/${index}`, reason: "an item of the sheet that applies to this car", item }],
   );
   if (problems.length === 0) return;
-  throw new ProblemError("invalid-fields", "Some of these items are not looked at on this car.", { problems });
+  throw new ProblemError("invalid-fields", "Some of these items are not looked at on this car.", {
+    problems,
+  });
 }
 
 const toCar = (car: string, items: readonly BriefItem[]): CarToVisit => ({
@@ -56,17 +60,22 @@ export const planCars = (cars: readonly { id: string; items: readonly BriefItem[
 export function requirePlan(cars: readonly { id: string; items: readonly BriefItem[] }[]): VisitPlan {
   const planned = planCars(cars);
   if (planned.kind === "planned") return planned.plan;
-  throw new ProblemError("brief-not-plannable", "The brief cannot be planned as one visit; change its items.", {
-    problems: planned.problems.map((problem) => ({ at: "/items", reason: problem.code })),
-    members: { planProblems: planned.problems },
-  });
+  throw new ProblemError(
+    "brief-not-plannable",
+    "The brief cannot be planned as one visit; change its items.",
+    {
+      problems: planned.problems.map((problem) => ({ at: "/items", reason: problem.code })),
+      members: { planProblems: planned.problems },
+    },
+  );
 }
 
 /** Of the gate to the road: the items that speak to it. */
 export const gateItems = (items: readonly BriefItem[]): string[] =>
   toCar("", items).items.flatMap(({ item, gate }) => (gate === undefined ? [] : [item]));
 
-export const consequenceOf = (item: string): Item["consequence"] | undefined => itemsById.get(item)?.consequence;
+export const consequenceOf = (item: string): Item["consequence"] | undefined =>
+  itemsById.get(item)?.consequence;
 export const sheetItem = (item: string): Item | undefined => itemsById.get(item);
 
 export const planBody = ({ length, segments, lifts, toAllow }: VisitPlan): VisitPlanBody => ({

@@ -66,15 +66,22 @@ export async function readCars(
   if (first === undefined) throw new RangeError("a visit has at least one car");
   const elsewhere = rest.filter(({ site }) => site !== first.site);
   if (elsewhere.length > 0)
-    throw new ProblemError("sites-differ", "Cars of one visit stand at one site; book the others for themselves.", {
-      problems: elsewhere.map(({ id }) => ({ at: "/vehicles", reason: `${id} stands at another site` })),
-    });
+    throw new ProblemError(
+      "sites-differ",
+      "Cars of one visit stand at one site; book the others for themselves.",
+      {
+        problems: elsewhere.map(({ id }) => ({ at: "/vehicles", reason: `${id} stands at another site` })),
+      },
+    );
   return [first, ...rest];
 }
 
 function placed(car: BriefedCar): VisitCar {
   if (!car.listed)
-    throw new ProblemError("vehicle-not-listed", "The dealer has withdrawn the car; there is nothing to book.");
+    throw new ProblemError(
+      "vehicle-not-listed",
+      "The dealer has withdrawn the car; there is nothing to book.",
+    );
   if (car.site === null)
     throw new ProblemError("site-missing", "The dealer has not said where the car stands; ask them to.");
   return { ...car, site: car.site };

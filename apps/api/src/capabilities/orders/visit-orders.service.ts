@@ -95,5 +95,8 @@ async function newestStatement(tx: Transaction, vehicle: string): Promise<string
     SELECT rv.id, v.listed FROM vehicle v JOIN report_version rv ON rv.vehicle_id = v.id AND rv.kind = 'statement'
     WHERE v.id = ${vehicle}::uuid ORDER BY rv.sealed_at DESC, rv.number DESC LIMIT 1`;
   if (row?.listed === true) return row.id;
-  throw new ProblemError("vehicle-not-listed", "The dealer has withdrawn the car; there is nothing to inspect.");
+  throw new ProblemError(
+    "vehicle-not-listed",
+    "The dealer has withdrawn the car; there is nothing to inspect.",
+  );
 }

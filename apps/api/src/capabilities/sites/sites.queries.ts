@@ -29,7 +29,7 @@ export const siteDetail = `SELECT ${siteJson("s")}::text AS body, s.revision FRO
 /** Where a car stands: as its dealer said, or the dealer's only site. */
 export const siteOfVehicle = (v: string): string => `coalesce(
   (SELECT p.site_id FROM vehicle_place p WHERE p.vehicle_id = ${v}.id),
-  (SELECT min(only.id::text)::uuid FROM site only WHERE only.organization_id = ${v}.organization_id HAVING count(*) = 1))`;
+  (SELECT min(sole.id::text)::uuid FROM site sole WHERE sole.organization_id = ${v}.organization_id HAVING count(*) = 1))`;
 
 /** `$1` organizations, `$2` the car. */
 export const carPlace = `SELECT json_build_object('site', (

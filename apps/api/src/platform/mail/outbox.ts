@@ -61,7 +61,13 @@ export class Outbox implements OnModuleInit {
       await this.mailer.send({ id, ...letter, calendar });
       await tx.mail.update({
         where: { id },
-        data: { state: "sent", sentAt: this.clock.now(), attempts: { increment: 1 }, body: null, calendar: null },
+        data: {
+          state: "sent",
+          sentAt: this.clock.now(),
+          attempts: { increment: 1 },
+          body: null,
+          calendar: null,
+        },
       });
     });
   }

@@ -1,0 +1,172 @@
+import { Injectable } from "@nestjs/common";
+import type { MoveFacts } from "@evenhand/booking/appointment";
+import type {
+  BookingAcceptance,
+  BookingCancellation,
+  BookingConfirmation,
+  BookingRefusal,
+  BookingRequest,
+  Rescheduling,
+  RoadClearance,
+} from "@evenhand/shared/http/booking";
+import type { CreatedDraft } from "@evenhand/shared/http/paging";
+import type { Actor } from "../../platform/auth/actor.ts";
+import type { Transaction } from "../../platform/database/database.ts";
+import { ProblemError } from "../../platform/problems/problem-error.ts";
+import { InterestsService } from "../calendars/index.ts";
+import { Payments } from "../payments/index.ts";
+import { type StoredAppointment } from "./appointment-store.ts";
+import { readRoadFacts } from "./road-facts.ts";
+import { HourCheck } from "./hour-check.ts";
+import { allSealed, MovesService, type Prepared, searchFor } from "./moves.service.ts";
+import { RunOutHolds } from "./run-out-holds.ts";
+
+type Plain = { actor: Actor; id: string; meant: number };
+
+/** The moves of a booking, each with what has to be found out before it. */
+@Injectable()
+export class AppointmentMovesService {
+  constructor(
+    private readonly moves: MovesService,
+    private readonly hours: HourCheck,
+    private readonly runOut: RunOutHolds,
+    private readonly interests: InterestsService,
+    private readonly payments: Payments,
+  ) {}
+
+  /** The buyer books what they hold: terms seen, payment set aside, the statement frozen. */
+  request(by: Plain, { terms }: BookingRequest): Promise<CreatedDraft> {
+    return this.moves.move({ ...by, move: "request", among: ["buyer"] }, async (tx, stored, _role, now) => {
+      const { minor, currency } = { minor: stored.visit.cost.total, currency: stored.visit.cost.currency };
+      const running = stored.visit.deadline !== null && now < stored.visit.deadline;
+      const ready = stored.visit.state === "held" && running && terms === stored.visit.terms.version;
+      const { facts, stays } = await this.askHour(tx, stored, now);
+      return {
+        stays,
+        facts: {
+          ...facts,
+          briefComplete: stored.cars.every(({ brief, proposed }) => brief.length > 0 && proposed === null),
+          termsAcknowledged: terms,
+          paymentAuthorized: ready && (await this.payments.authorize(tx, stored.id, { minor, currency })),
+        },
+      };
+    });
+  }
+
+  /** The inspector declares independence and everything there is to declare, and takes the visit. */
+  accept(by: Plain, body: BookingAcceptance): Promise<CreatedDraft> {
+    return this.moves.move(
+      { ...by, move: "accept", among: ["inspector"] },
+      async (tx, stored, _role, now) => {
+        const { inspector, dealer } = stored;
+        for (const interest of body.interests)
+          await this.interests.store(tx, by.actor, inspector, { ...interest, dealer });
+        for (const dealing of body.dealings)
+          await this.interests.storeDealing(tx, by.actor, inspector, dealing);
+        const { facts, stays } = await this.askHour(tx, stored, now);
+        const reasons = facts.refusedHour ?? [];
+        const conflicts = reasons.flatMap((each) => (each.code === "not-independent" ? each.conflicts : []));
+        const refusedHour = reasons.filter(({ code }) => code !== "not-independent");
+        return {
+          stays,
+          more: { declaredAt: new Date(now) },
+          interests: body.interests.map(({ holder, kind }) => `${holder}: ${kind}`),
+          facts: {
+            refusedHour,
+            declaredAt: now,
+            independence: { mayAccept: conflicts.length === 0, conflicts },
+          },
+        };
+      },
+    );
+  }
+
+  /** The inspector declines the visit; the dealer the hour, with a cause about the car or the site. */
+  decline(by: Plain, { cause, note }: BookingRefusal): Promise<CreatedDraft> {
+    const asking = { ...by, move: "decline", among: ["inspector", "dealer"] } as const;
+    return this.moves.move(asking, () => ({ note, facts: cause === undefined ? {} : { cause } }));
+  }
+
+  /** The dealer gives access at this hour, and answers for every item that needs to be allowed. */
+  confirm(by: Plain, { permissions, heldFromSaleUntil }: BookingConfirmation): Promise<CreatedDraft> {
+    return this.moves.move({ ...by, move: "confirm", among: ["dealer"] }, async (tx, stored, _role, now) => {
+      const { facts, stays } = await this.askHour(tx, stored, now);
+      const answered = stored.plan.toAllow.every(({ car, item }) =>
+        permissions.some((each) => each.car === car && each.item === item),
+      );
+      const until =
+        heldFromSaleUntil === undefined ? {} : { heldFromSaleUntil: Date.parse(heldFromSaleUntil) };
+      return { stays, more: { permissions }, facts: { ...facts, accessAgreed: answered, ...until } };
+    });
+  }
+
+  reschedule(by: Plain, { offer }: Rescheduling): Promise<CreatedDraft> {
+    return this.moves.move(
+      { ...by, move: "reschedule", among: ["buyer"] },
+      async (tx, stored, _role, now) => {
+        if (offer.inspector !== stored.inspector)
+          throw new ProblemError(
+            "invalid-fields",
+            "A visit is moved with its inspector. For another one, cancel and book anew.",
+            { problems: [{ at: "/offer/inspector", reason: "the visit's own inspector" }] },
+          );
+        const { inspector, site } = stored;
+        const cars = stored.cars.map(({ vehicle }) => vehicle);
+        await this.runOut.end(tx, { inspector, site, cars }, now);
+        const start = Date.parse(offer.start);
+        const asked = { start, bays: offer.bays.map(({ bay }) => bay), total: null };
+        const checked = await this.hours.check(tx, searchFor(stored), asked, now);
+        const newHour = { start, end: start + stored.plan.length };
+        if (checked.kind === "free") return { stays: checked.stays, facts: { newHour, refusedHour: [] } };
+        return { facts: { newHour, refusedHour: checked.reasons } };
+      },
+    );
+  }
+
+  cancel(by: Plain, { cause, note, work }: BookingCancellation): Promise<CreatedDraft> {
+    const among = ["buyer", "inspector", "dealer", "operator"] as const;
+    return this.moves.move({ ...by, move: "cancel", among }, (_tx, stored, role) => {
+      const known = work !== undefined && role === "inspector";
+      const minutesPlanned = stored.plan.length / 60_000;
+      const done = known ? { work: { ...work, minutesPlanned } } : {};
+      return { note, facts: { cause, ...done } };
+    });
+  }
+
+  start(by: Plain): Promise<CreatedDraft> {
+    return this.moves.move({ ...by, move: "start", among: ["inspector"] }, () => ({ facts: {} }));
+  }
+
+  /** Papers there, the gate looked at, nothing open that holds, steers or stops the car. It says no more than that. */
+  takeToRoad(by: Plain, clearance: RoadClearance): Promise<CreatedDraft> {
+    return this.moves.move({ ...by, move: "take-to-road", among: ["inspector"] }, async (tx, stored) => ({
+      more: { road: clearance },
+      facts: { road: await readRoadFacts(tx, stored, clearance) },
+    }));
+  }
+
+  miss(by: Plain): Promise<CreatedDraft> {
+    const among = ["buyer", "dealer", "operator"] as const;
+    return this.moves.move({ ...by, move: "miss", among }, () => ({ facts: {} }));
+  }
+
+  report(by: Plain): Promise<CreatedDraft> {
+    return this.moves.move({ ...by, move: "report", among: ["inspector"] }, async (tx, stored) => ({
+      facts: { reportSealed: await allSealed(tx, stored) },
+    }));
+  }
+
+  /** The hour as it stands now, the visit's own time left out. The notice was kept when it was asked for. */
+  private async askHour(
+    tx: Transaction,
+    stored: StoredAppointment,
+    now: number,
+  ): Promise<{ facts: Pick<MoveFacts, "refusedHour">; stays: Prepared["stays"] }> {
+    const { visit, bays } = stored;
+    const asked = { start: visit.hour.start, bays, total: null, noticeKept: true };
+    const checked = await this.hours.check(tx, searchFor(stored), asked, now);
+    if (checked.kind === "refused") return { facts: { refusedHour: checked.reasons }, stays: undefined };
+    const moved = checked.stays.some(({ bay }, spell) => bay !== bays[spell]);
+    return { facts: { refusedHour: [] }, stays: moved ? checked.stays : undefined };
+  }
+}

@@ -1,0 +1,68 @@
+import { Injectable } from "@nestjs/common";
+import type { AppointmentQuery, AppointmentSeen } from "@evenhand/shared/http/booking";
+import type { Actor } from "../../platform/auth/actor.ts";
+import { Clock } from "../../platform/clock/index.ts";
+import { Database } from "../../platform/database/database.ts";
+import { readCursor } from "../../platform/database/page.ts";
+import { readerOn } from "../../platform/database/reader.ts";
+import { JsonText } from "../../platform/http/json-text.ts";
+import { found } from "../../platform/problems/problem-error.ts";
+import { type Detail, seenBy } from "./appointment-view.ts";
+import { appointmentCounts, appointmentDetail, appointmentList } from "./appointments.queries.ts";
+import { type Role, rolesIn } from "./roles.ts";
+import { readVisits, shareOf } from "./world.ts";
+
+@Injectable()
+export class AppointmentsService {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+  ) {}
+
+  async list(actor: Actor, query: AppointmentQuery): Promise<JsonText> {
+    const { limit, state, vehicle, from, until } = query;
+    const [row] = await this.database.rows<{ body: string }>({
+      text: appointmentList,
+      values: [
+        actor.organizations(),
+        actor.isOperator,
+        readCursor(query),
+        limit,
+        state ?? null,
+        vehicle ?? null,
+        from ?? null,
+        until ?? null,
+      ],
+    });
+    return new JsonText(row?.body ?? "");
+  }
+
+  async counts(): Promise<JsonText> {
+    const [row] = await this.database.rows<{ body: string }>({ text: appointmentCounts });
+    return new JsonText(row?.body ?? "");
+  }
+
+  async get(actor: Actor, id: string): Promise<AppointmentSeen> {
+    const row = await this.database.findRow<{ body: Detail }>({
+      name: "appointment",
+      text: appointmentDetail,
+      values: [actor.organizations(), actor.isOperator, id],
+    });
+    const detail = found(row, "appointment").body;
+    const now = this.clock.now().getTime();
+    const visits = await readVisits(readerOn(this.database), [detail.inspector.id], now);
+    const share = shareOf(detail.dealer.id, visits.get(detail.inspector.id) ?? [], now);
+    return seenBy(detail, roleOf(actor, detail), now, share);
+  }
+}
+
+const at = (text: string | null): number | null => (text === null ? null : Date.parse(text));
+
+function roleOf(actor: Actor, { parties, requestedAt, declaredAt }: Detail): Role {
+  const [role] = rolesIn(actor, {
+    ...parties,
+    declaredAt: at(declaredAt),
+    visit: { requestedAt: at(requestedAt) },
+  });
+  return found(role, "appointment");
+}

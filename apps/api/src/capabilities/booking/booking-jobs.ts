@@ -1,0 +1,34 @@
+import { Injectable, type OnModuleInit } from "@nestjs/common";
+import { Clock } from "../../platform/clock/index.ts";
+import { DEFAULT_APPOINTMENT_RULES } from "@evenhand/booking/appointment";
+import { Database } from "../../platform/database/database.ts";
+import { Jobs } from "../../platform/jobs/jobs.ts";
+import { MovesService } from "./moves.service.ts";
+
+const due = `SELECT id FROM appointment
+  WHERE (state IN ('held', 'requested', 'accepted') AND deadline <= $1) OR (state = 'confirmed' AND starts_at <= $2)
+  ORDER BY id LIMIT 1000`;
+
+/** What the clock does to appointments: each is looked at when it is due, and all that are due where a job was lost. */
+@Injectable()
+export class BookingJobs implements OnModuleInit {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+    private readonly jobs: Jobs,
+    private readonly moves: MovesService,
+  ) {}
+
+  onModuleInit(): void {
+    this.jobs.register("appointment", (id) => this.moves.lookAt(id));
+  }
+
+  /** @returns how many were due */
+  async sweep(): Promise<number> {
+    const now = this.clock.now();
+    const begun = new Date(now.getTime() - DEFAULT_APPOINTMENT_RULES.grace);
+    const rows = await this.database.rows<{ id: string }>({ text: due, values: [now, begun] });
+    for (const { id } of rows) await this.moves.lookAt(id);
+    return rows.length;
+  }
+}

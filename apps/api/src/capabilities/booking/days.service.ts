@@ -1,0 +1,162 @@
+import { Injectable } from "@nestjs/common";
+import { type Interval, intersect, normalize } from "@evenhand/booking/interval";
+import { greatCircleTravel } from "@evenhand/booking/travel";
+import type { Place, WeeklyHours } from "@evenhand/shared/booking";
+import type {
+  Closure,
+  DaysQuery,
+  EngagementSeen,
+  InspectorDays,
+  SiteDays,
+} from "@evenhand/shared/http/calendars";
+import type { Actor } from "../../platform/auth/actor.ts";
+import { Clock } from "../../platform/clock/index.ts";
+import { Database } from "../../platform/database/database.ts";
+import { found } from "../../platform/problems/problem-error.ts";
+import {
+  checkDates,
+  datesBetween,
+  instantOfLocal,
+  LaidOutHours,
+  localDay,
+  toStretch,
+} from "../calendars/index.ts";
+import { liveStates } from "./world.queries.ts";
+
+type Engagement = Omit<EngagementSeen, "travelBefore" | "travelAfter">;
+type InspectorRow = { hours: WeeklyHours; base: Place; speed: number; engagements: Engagement[] };
+type SiteRow = {
+  hours: WeeklyHours;
+  place: Place;
+  closures: Closure[];
+  bays: { id: string; name: string; engagements: Engagement[] }[];
+};
+
+const siteOf = (s: string) => `json_build_object('id', ${s}.id, 'name', ${s}.name,
+  'place', json_build_object('latitude', ${s}.latitude, 'longitude', ${s}.longitude))`;
+const engaged = (times: string) => `json_build_object('appointment', a.id, 'state', a.state,
+  'start', instant(${times}.starts_at), 'end', instant(${times}.ends_at), 'site', ${siteOf("s")})`;
+const live = `a.state IN ${liveStates.replace(")", ", 'reported')")} AND NOT (a.state = 'held' AND a.deadline <= $5)`;
+
+/** `$1` organizations, `$2` the calendar, `$3` and `$4` from and until, `$5` now. */
+const inspectorTime = `SELECT json_build_object('hours', c.hours, 'speed', c.speed,
+    'base', json_build_object('latitude', c.latitude, 'longitude', c.longitude),
+    'engagements', coalesce((SELECT json_agg(${engaged("a")} ORDER BY a.starts_at)
+      FROM appointment a JOIN site s ON s.id = a.site_id
+      WHERE a.inspector_id = c.id AND a.requested_at IS NOT NULL AND a.ends_at > $3 AND a.starts_at < $4 AND ${live}), '[]')) AS body
+  FROM inspector_calendar c WHERE c.id = $2 AND c.organization_id = ANY($1::uuid[])`;
+
+const siteTime = `SELECT json_build_object('hours', s.hours, 'closures', s.closures,
+    'place', json_build_object('latitude', s.latitude, 'longitude', s.longitude),
+    'bays', coalesce((SELECT json_agg(json_build_object('id', b.id, 'name', b.name, 'engagements', coalesce((
+        SELECT json_agg(${engaged("ab")} ORDER BY ab.starts_at)
+        FROM appointment_bay ab JOIN appointment a ON a.id = ab.appointment_id
+        WHERE ab.bay_id = b.id AND ab.ends_at > $3 AND ab.starts_at < $4 AND ${live}), '[]')) ORDER BY b.id)
+      FROM bay b WHERE b.site_id = s.id AND NOT b.retired), '[]')) AS body
+  FROM site s WHERE s.id = $2 AND s.organization_id = ANY($1::uuid[])`;
+
+const within = (engagements: readonly EngagementSeen[], day: Interval): EngagementSeen[] =>
+  engagements.filter(({ start, end }) => Date.parse(end) > day.start && Date.parse(start) < day.end);
+
+/** Days as they are laid out on the calendar: for the week view, and for the inspector's day with its route. */
+@Injectable()
+export class DaysService {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+    private readonly laidOut: LaidOutHours,
+  ) {}
+
+  async ofInspector(actor: Actor, id: string, { from, until }: DaysQuery): Promise<InspectorDays> {
+    checkDates(from, until);
+    const organizations = actor.organizations("inspector");
+    const row = await this.read<InspectorRow>(inspectorTime, organizations, id, { from, until });
+    const { hours, base, speed, engagements } = found(row, "calendar");
+    const routed = withTravel(engagements, base, speed);
+    const days = datesBetween(from, until).map((date) => {
+      const day = localDay(date, hours.zone);
+      return {
+        date,
+        day: toStretch(day),
+        open: this.laidOut.open(hours, day).map(toStretch),
+        away: this.laidOut.away(hours, day).map(toStretch),
+        daylight: this.laidOut.daylight(base, day).map(toStretch),
+        engagements: within(routed, day),
+      };
+    });
+    return { zone: hours.zone, days };
+  }
+
+  async ofSite(actor: Actor, id: string, { from, until }: DaysQuery): Promise<SiteDays> {
+    checkDates(from, until);
+    const row = await this.read<SiteRow>(siteTime, actor.organizations("dealer"), id, { from, until });
+    const { hours, place, closures, bays } = found(row, "site");
+    const closed = normalize(
+      closures.map((each) => ({
+        start: instantOfLocal(each.from, hours.zone),
+        end: instantOfLocal(each.until, hours.zone),
+      })),
+    );
+    const days = datesBetween(from, until).map((date) => {
+      const day = localDay(date, hours.zone);
+      return {
+        date,
+        day: toStretch(day),
+        open: this.laidOut.open(hours, day).map(toStretch),
+        closed: intersect(closed, [day]).map(toStretch),
+        daylight: this.laidOut.daylight(place, day).map(toStretch),
+        bays: bays.map(({ id: bay, name, engagements }) => ({
+          id: bay,
+          name,
+          engagements: within(engagements.map(withoutTravel), day),
+        })),
+      };
+    });
+    return { zone: hours.zone, days };
+  }
+
+  private async read<T>(
+    text: string,
+    organizations: string[],
+    id: string,
+    { from, until }: DaysQuery,
+  ): Promise<T | undefined> {
+    const margin = 2 * 86_400_000;
+    const [row] = await this.database.rows<{ body: T }>({
+      text,
+      values: [
+        organizations,
+        id,
+        new Date(Date.parse(from) - margin),
+        new Date(Date.parse(until) + margin),
+        this.clock.now(),
+      ],
+    });
+    return row?.body;
+  }
+}
+
+const withoutTravel = (engagement: Engagement): EngagementSeen => ({
+  ...engagement,
+  travelBefore: null,
+  travelAfter: null,
+});
+
+/** Longest break after which one drives from the base again. */
+const sameOuting = 12 * 3_600_000;
+
+/** Minutes of driving to each job from the one before or the base, and after the last one back. */
+function withTravel(engagements: readonly Engagement[], base: Place, speed: number): EngagementSeen[] {
+  const minutes = (from: Place, to: Place) => greatCircleTravel(from, to, speed).milliseconds / 60_000;
+  const follows = (one: Engagement | undefined, next: Engagement | undefined): boolean =>
+    one !== undefined && next !== undefined && Date.parse(next.start) - Date.parse(one.end) < sameOuting;
+  return engagements.map((engagement, index) => {
+    const [before, after] = [engagements[index - 1], engagements[index + 1]];
+    const came = before !== undefined && follows(before, engagement) ? before.site.place : base;
+    return {
+      ...engagement,
+      travelBefore: minutes(came, engagement.site.place),
+      travelAfter: follows(engagement, after) ? null : minutes(engagement.site.place, base),
+    };
+  });
+}

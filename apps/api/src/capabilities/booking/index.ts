@@ -1,0 +1,2 @@
+export { BookingJobs } from "./booking-jobs.ts";
+export { BookingModule } from "./booking.module.ts";

@@ -1,0 +1,197 @@
+import { Injectable, type OnModuleInit } from "@nestjs/common";
+import { decide, DEFAULT_APPOINTMENT_RULES, type MoveFacts } from "@evenhand/booking/appointment";
+import type { AppointmentMove } from "@evenhand/shared/booking";
+import type { CreatedDraft } from "@evenhand/shared/http/paging";
+import { checkRevision } from "../../platform/access/parameters.ts";
+import type { Actor } from "../../platform/auth/actor.ts";
+import { Clock } from "../../platform/clock/index.ts";
+import { Database, type Transaction } from "../../platform/database/database.ts";
+import { Ids } from "../../platform/database/ids.ts";
+import { OrdersService } from "../orders/index.ts";
+import { AppointmentEffects } from "./appointment-effects.ts";
+import {
+  findLocked,
+  getLocked,
+  type MoreColumns,
+  type Stay,
+  type StoredAppointment,
+  writeHistory,
+  writeMove,
+  writeTimes,
+} from "./appointment-store.ts";
+import { HourTaken, isRace } from "./hour-taken.ts";
+import { moveProblem } from "./move-problems.ts";
+import type { Search } from "./offer-search.ts";
+import { type Role, roleFor, rolesIn } from "./roles.ts";
+
+/** A move as it is asked for, with what was found out for it. */
+export type Prepared = {
+  readonly facts: MoveFacts;
+  readonly more?: MoreColumns;
+  readonly note?: string | undefined;
+  readonly interests?: string[];
+  /** Stays on the lift where they change. */
+  readonly stays?: readonly Stay[] | undefined;
+};
+export type Asking = {
+  readonly actor: Actor;
+  readonly id: string;
+  /** The revision meant. */
+  readonly meant: number;
+  readonly move: AppointmentMove;
+  readonly among: readonly Role[];
+};
+type By = { readonly actor: Role | "clock"; readonly account: string | null };
+
+const MINUTE = 60_000;
+
+/** The search that would find other hours for this visit. */
+export const searchFor = (stored: StoredAppointment): Search & { inspector: string; moving: string } => ({
+  site: stored.site,
+  cars: stored.cars.map(({ vehicle }) => vehicle),
+  plan: stored.plan,
+  barred: [],
+  skills: [],
+  currency: stored.visit.cost.currency,
+  inspector: stored.inspector,
+  moving: stored.id,
+});
+
+/** Every move of an appointment: decided by the table, written where it is still as it was read, with all that follows from it. */
+@Injectable()
+export class MovesService implements OnModuleInit {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+    private readonly ids: Ids,
+    private readonly effects: AppointmentEffects,
+    private readonly orders: OrdersService,
+  ) {}
+
+  onModuleInit(): void {
+    this.orders.onReported((tx, order, account) => this.noteReported(tx, order.id, account));
+  }
+
+  async move(
+    asking: Asking,
+    prepare: (
+      tx: Transaction,
+      stored: StoredAppointment,
+      role: Role,
+      now: number,
+    ) => Promise<Prepared> | Prepared,
+  ): Promise<CreatedDraft> {
+    const { actor, id, meant, move, among } = asking;
+    return this.database.transaction(async (tx) => {
+      const stored = await getLocked(tx, id);
+      const role = roleFor(actor, stored, move, among);
+      checkRevision(stored.revision, meant);
+      const prepared = await prepare(tx, stored, role, this.clock.now().getTime());
+      await this.perform(tx, stored, move, { actor: role, account: actor.account }, prepared);
+      return { id, revision: stored.revision + 1 };
+    });
+  }
+
+  /** @throws ProblemError or HourTaken where the table or its conditions refuse */
+  async perform(
+    tx: Transaction,
+    stored: StoredAppointment,
+    move: AppointmentMove,
+    by: By,
+    { facts, more = {}, note, interests = [], stays }: Prepared,
+  ): Promise<void> {
+    const now = this.clock.now().getTime();
+    const decision = decide(stored.visit, move, by.actor, now, facts);
+    if (decision.kind === "refused") throw refusalOf(decision.refusal, stored, by);
+    const { appointment: next, consequences } = decision;
+    const settled = consequences.find((each) => each.code === "settle");
+    const settlement = settled === undefined ? {} : { settlement: { ...settled.settlement } };
+    try {
+      await writeMove(tx, stored, next, { ...more, ...settlement });
+      if (stays !== undefined)
+        await writeTimes(tx, { id: stored.id, state: next.state, plan: stored.plan }, next.hour.start, stays);
+    } catch (error) {
+      if (isRace(error)) throw new HourTaken([], searchFor(stored));
+      throw error;
+    }
+    const entry = {
+      id: this.ids.next(),
+      appointment: stored.id,
+      number: stored.revision + 1,
+      at: now,
+      ...by,
+      move,
+      state: next.state,
+    };
+    await writeHistory(tx, { ...entry, hour: next.hour, cause: facts.cause, note });
+    const changed = { ...stored, cars: stored.cars };
+    await this.effects.apply(
+      tx,
+      { appointment: changed, move, ...by, interests, due: dueOf(next) },
+      consequences,
+    );
+  }
+
+  /** Looks at one appointment again: what was not answered in time is over, and who did not come has missed it. */
+  async lookAt(id: string): Promise<void> {
+    await this.database.transaction(async (tx) => {
+      const stored = await findLocked(tx, id);
+      if (stored === undefined) return;
+      const { state, deadline, hour } = stored.visit;
+      const now = this.clock.now().getTime();
+      const by = { actor: "clock", account: null } as const;
+      if (deadline !== null && now >= deadline && ["held", "requested", "accepted"].includes(state))
+        await this.perform(tx, stored, "expire", by, { facts: {} });
+      else if (state === "confirmed" && now >= hour.start + DEFAULT_APPOINTMENT_RULES.grace)
+        await this.perform(tx, stored, "miss", by, { facts: {} });
+    });
+  }
+
+  /** An inspection of the visit was sealed: with all of them sealed, the visit is reported. */
+  private async noteReported(tx: Transaction, order: string, account: string): Promise<void> {
+    const car = await tx.appointmentCar.findFirst({
+      where: { orderId: order, state: { in: ["confirmed", "under-way"] } },
+      select: { appointmentId: true },
+    });
+    if (car === null) return;
+    const by = { actor: "inspector", account } as const;
+    let stored = await getLocked(tx, car.appointmentId);
+    if (!(await allSealed(tx, stored))) return;
+    if (stored.visit.state === "confirmed") {
+      const { hour } = stored.visit;
+      const now = this.clock.now().getTime();
+      const open = now >= hour.start - DEFAULT_APPOINTMENT_RULES.earlyStart && now < hour.end;
+      if (!open) return;
+      await this.perform(tx, stored, "start", by, { facts: {} });
+      stored = await getLocked(tx, car.appointmentId);
+    }
+    await this.perform(tx, stored, "report", by, { facts: { reportSealed: true } });
+  }
+}
+
+/** Is there a sealed inspection for every car of the visit? */
+export async function allSealed(tx: Transaction, { cars }: StoredAppointment): Promise<boolean> {
+  const orders = cars.flatMap(({ order }) => (order === null ? [] : [order]));
+  const sealed = await tx.inspectionOrder.count({ where: { id: { in: orders }, state: "reported" } });
+  return orders.length === cars.length && sealed === orders.length;
+}
+
+/** A minute after the answer was due, or after a confirmed visit should have begun. */
+function dueOf({ state, deadline, hour }: StoredAppointment["visit"]): Date | null {
+  if (state === "confirmed") return new Date(hour.start + DEFAULT_APPOINTMENT_RULES.grace + MINUTE);
+  return deadline === null ? null : new Date(deadline);
+}
+
+type Refusal = Parameters<typeof moveProblem>[0];
+
+/** A buyer whose hour has gone is shown others. */
+function refusalOf(refusal: Refusal, stored: StoredAppointment, { actor }: By): Error {
+  if (refusal.code === "conditions" && actor === "buyer") {
+    const hour = refusal.shortfalls.find((each) => each.code === "hour-free");
+    if (hour?.code === "hour-free" && hour.reasons.length > 0)
+      return new HourTaken(hour.reasons, searchFor(stored));
+  }
+  return moveProblem(refusal);
+}
+
+export { rolesIn };

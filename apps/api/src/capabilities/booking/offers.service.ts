@@ -1,0 +1,148 @@
+import { Injectable } from "@nestjs/common";
+import type { OfferPosition } from "@evenhand/booking/free-hours";
+import type { VisitPlan } from "@evenhand/booking/visit-plan";
+import type {
+  BriefRequest,
+  BriefSeen,
+  DayExplained,
+  DayQuery,
+  OfferQuery,
+  Offers,
+} from "@evenhand/shared/http/booking";
+import { z } from "zod";
+import { checkRevision } from "../../platform/access/parameters.ts";
+import type { Actor } from "../../platform/auth/actor.ts";
+import { Clock } from "../../platform/clock/index.ts";
+import { Database } from "../../platform/database/database.ts";
+import { readerIn, readerOn } from "../../platform/database/reader.ts";
+import { found, ProblemError } from "../../platform/problems/problem-error.ts";
+import { checkDates, dateIn, localDay } from "../calendars/index.ts";
+import { briefBody, briefOf, checkChosen, requirePlan } from "./brief-items.ts";
+import { OfferSearch, type Search } from "./offer-search.ts";
+import { buyerOf, readBriefedCars, readCars } from "./visit-cars.ts";
+import { readBarred } from "./world.ts";
+
+const DAY = 86_400_000;
+type Moving = {
+  site: string;
+  inspector: string;
+  plan: VisitPlan;
+  currency: string;
+  zone: string;
+  cars: string[];
+};
+/** `$1` organizations, `$2` the appointment. */
+const movingVisit = `SELECT a.site_id AS site, a.inspector_id AS inspector, a.plan, a.cost->>'currency' AS currency,
+    s.hours->>'zone' AS zone, ARRAY(SELECT c.vehicle_id FROM appointment_car c WHERE c.appointment_id = a.id ORDER BY c.place) AS cars
+  FROM appointment a JOIN site s ON s.id = a.site_id WHERE a.id = $2 AND a.buyer_id = ANY($1::uuid[])`;
+
+const Position = z.tuple([z.int(), z.int(), z.uuid()]);
+
+function readPosition(after: string | undefined): OfferPosition | undefined {
+  if (after === undefined) return undefined;
+  try {
+    const [total, start, inspector] = Position.parse(
+      JSON.parse(Buffer.from(after, "base64url").toString("utf8")),
+    );
+    return { total, start, inspector };
+  } catch (error) {
+    throw new ProblemError("invalid-fields", "The page's beginning is not one this list gave out.", {
+      problems: [
+        {
+          at: "query/after",
+          reason: error instanceof Error ? "the `next` of the page before" : "unreadable",
+        },
+      ],
+    });
+  }
+}
+
+/** What a buyer wants looked at, and the hours at which it can be. */
+@Injectable()
+export class OffersService {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+    private readonly search: OfferSearch,
+  ) {}
+
+  async brief(actor: Actor, vehicle: string): Promise<BriefSeen> {
+    const read = readerOn(this.database);
+    const [car] = await readBriefedCars(read, actor, [vehicle]);
+    const { form, items, briefRevision } = found(car, "car");
+    const chosen = items.map(({ item }) => item);
+    return briefBody(vehicle, briefRevision, briefOf(form, chosen));
+  }
+
+  async putBrief(actor: Actor, vehicle: string, meant: number, { items }: BriefRequest): Promise<BriefSeen> {
+    return this.database.transaction(async (tx) => {
+      const buyer = buyerOf(actor);
+      await tx.$executeRaw`SELECT pg_advisory_xact_lock(hashtextextended(${`brief ${vehicle} ${buyer}`}, 0))`;
+      const [car] = await readBriefedCars(readerIn(tx), actor, [vehicle]);
+      const { form, briefRevision } = found(car, "car");
+      checkRevision(briefRevision, meant);
+      checkChosen(form, items);
+      const revision = briefRevision + 1;
+      const data = { items, revision, updatedBy: actor.account, updatedAt: this.clock.now() };
+      await tx.brief.upsert({
+        where: { vehicleId_buyerId: { vehicleId: vehicle, buyerId: buyer } },
+        create: { vehicleId: vehicle, buyerId: buyer, ...data },
+        update: data,
+      });
+      return briefBody(vehicle, revision, briefOf(form, items));
+    });
+  }
+
+  async list(actor: Actor, vehicle: string, query: OfferQuery): Promise<Offers> {
+    const { search, zone } = await this.prepare(actor, vehicle, query);
+    const now = this.clock.now().getTime();
+    const from = query.from ?? dateIn(now, zone);
+    const until = query.until ?? new Date(Date.parse(from) + 29 * DAY).toISOString().slice(0, 10);
+    checkDates(from, until);
+    const horizon = { start: localDay(from, zone).start, end: localDay(until, zone).end };
+    return this.search.offers(search, { horizon, limit: query.limit, after: readPosition(query.after) });
+  }
+
+  async explain(actor: Actor, vehicle: string, query: DayQuery): Promise<DayExplained> {
+    const { search, zone } = await this.prepare(actor, vehicle, query);
+    return this.search.explain(search, localDay(query.date, zone));
+  }
+
+  private async prepare(
+    actor: Actor,
+    vehicle: string,
+    query: Omit<DayQuery, "date">,
+  ): Promise<{ search: Search; zone: string }> {
+    if (query.moving !== undefined) return this.prepareMoving(actor, query.moving, query);
+    const read = readerOn(this.database);
+    const cars = await readCars(read, actor, [vehicle, ...(query.with ?? [])]);
+    const [{ dealer, site }] = cars;
+    const [row] = await read<{ zone: string }>("SELECT hours->>'zone' AS zone FROM site WHERE id = $1", [
+      site,
+    ]);
+    const search: Search = {
+      site,
+      cars: cars.map(({ id }) => id),
+      plan: requirePlan(cars),
+      barred: await readBarred(read, [dealer, ...actor.organizations("buyer")]),
+      skills: query.skills ?? [],
+      currency: query.currency,
+      inspector: query.inspector,
+    };
+    return { search, zone: found(row, "site").zone };
+  }
+
+  /** The same visit at another hour: its own cars, brief and inspector. */
+  private async prepareMoving(
+    actor: Actor,
+    moving: string,
+    { skills = [] }: Pick<DayQuery, "skills">,
+  ): Promise<{ search: Search; zone: string }> {
+    const row = await this.database.findRow<Moving>({
+      text: movingVisit,
+      values: [actor.organizations("buyer"), moving],
+    });
+    const { zone, ...visit } = found(row, "appointment");
+    return { search: { ...visit, barred: [], skills, moving }, zone };
+  }
+}
