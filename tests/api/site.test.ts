@@ -1,14 +1,16 @@
-import { mkdirSync, mkdtempSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import request from "supertest";
-import { expect, test } from "vitest";
+import { afterAll, expect, test } from "vitest";
 import { useService } from "./setup/service.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "evenhand-site-"));
 mkdirSync(join(folder, "assets"));
 writeFileSync(join(folder, "index.html"), "<!doctype html><title>Evenhand</title>");
 writeFileSync(join(folder, "assets", "main-1a2b.js"), "export {};");
+
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 const service = useService({ environment: { SITE_FOLDER: folder } });
 const get = (address: string, accept = "text/html") =>
