@@ -55,19 +55,19 @@ test("a finding changed on two devices shows both versions, and the person says 
   await choose(there, "works now and then");
   await there.getByText(/No connection/).waitFor();
   await choose(here, "does not work");
-  await here.getByText("Everything is saved with the service").waitFor();
+  const stored = async () => {
+    const { report } = await dealer.does("reports.get", { path: { id } });
+    return report.findings.find(({ item }) => item === "electrics.horn")?.answer;
+  };
+  // The words "everything is saved" also stand before the change is queued, so the service itself is asked.
+  await expect.poll(stored, { timeout: 20_000 }).toEqual({ kind: "working", value: "no" });
   await phone.setOffline(false);
   await there.getByText("This finding was changed on another device too").waitFor();
   const conflict = there.getByRole("alert");
   expect(await conflict.textContent()).toMatch(/works now and then.*does not work/);
   await conflict.getByRole("button", { name: "Keep this one" }).click();
   await there.getByText("Everything is saved with the service").waitFor();
-  await expect
-    .poll(async () => {
-      const { report } = await dealer.does("reports.get", { path: { id } });
-      return report.findings.find(({ item }) => item === "electrics.horn")?.answer;
-    })
-    .toEqual({ kind: "working", value: "intermittent" });
+  await expect.poll(stored).toEqual({ kind: "working", value: "intermittent" });
 });
 
 test("an implausible reading is said at the field and not kept", async () => {
