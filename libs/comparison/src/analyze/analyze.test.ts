@@ -22,6 +22,8 @@ const psi = (value: number, position: string) =>
     { position, instrument: "gauge" },
   );
 const itemsOf = ({ order, entries }: Comparison) => order.map((index) => entries[index]?.item);
+const usedDays = ({ crossChecks }: Comparison) =>
+  crossChecks.flatMap(({ limits = [] }) => limits).find(({ id }) => id === "claims.new-days");
 describe("analyze", () => {
   it("says what was compared, by which engine and sheet", () => {
     const seals = { a: "a".repeat(64), b: null };
@@ -56,6 +58,21 @@ describe("analyze", () => {
     ).toBe(true);
     expect(result.order.map((index) => result.entries[index]?.item)).toContain("wheels.tire-age");
     expect(result.standings["contradicted-by-figures"]).toBe(1);
+  });
+
+  it("takes the firm's own figures for the handbook's rules", () => {
+    const [a, b] = [statement([claimedNew]), inspection([oldTire])];
+    const generous = analyze(a, b, sheet, { firm: { "claims.new-days": 3650 } });
+    expect(usedDays(generous)).toMatchObject({ value: 3650, origin: "firm" });
+    expect(usedDays(analyze(a, b, sheet))).toMatchObject({ value: 730, origin: "common-practice" });
+  });
+
+  it("keeps both seals", () => {
+    const seals = { a: null, b: "b".repeat(64) };
+    expect(analyze(statement([]), inspection([]), sheet, { seals })).toMatchObject({
+      a: { seal: null },
+      b: { seal: seals.b },
+    });
   });
 
   it("contradicts nothing where the rule holds, or there is no claim", () => {

@@ -5,18 +5,19 @@ import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import { form, sheet } from "../../testing/small-reports.ts";
 import { planOf } from "./index.ts";
 
-const plan = planOf(sheet);
-const picksOf = (item: string, position = "") => Array.from(plan.place(item, position).picks.values());
+/** A plan that remembers nothing from another test. */
+const freshPlan = () => planOf(compileSheet({ ...sheetVersion1 }));
+const picksOf = (item: string, position = "") => Array.from(freshPlan().place(item, position).picks.values());
 
 const formOf = (modelDoors: number) => ({ ...form, doors: modelDoors });
 describe("planOf", () => {
   it("is made once for a compiled sheet, another for another", () => {
-    expect(planOf(sheet)).toBe(plan);
-    expect(planOf(compileSheet({ ...sheetVersion1 }))).not.toBe(plan);
+    expect(planOf(sheet)).toBe(planOf(sheet));
+    expect(freshPlan()).not.toBe(planOf(sheet));
   });
 
   it("has one place for an item and position, with a number of its own", () => {
-    const fresh = planOf(compileSheet({ ...sheetVersion1 }));
+    const fresh = freshPlan();
     const [horn, radio] = [fresh.place("electrics.horn", ""), fresh.place("electrics.radio", "")];
     expect([horn.number, radio.number, fresh.count()]).toEqual([0, 1, 2]);
     expect(fresh.place("electrics.horn", "")).toBe(horn);
@@ -24,6 +25,7 @@ describe("planOf", () => {
   });
 
   it("shares what is an item's among its positions", () => {
+    const plan = freshPlan();
     const [hood, roof] = [plan.place("body.faults", "hood"), plan.place("body.faults", "roof")];
     expect(hood.frame).toBe(roof.frame);
     expect(hood.picks).toBe(roof.picks);
@@ -31,11 +33,13 @@ describe("planOf", () => {
   });
 
   it("refuses places the sheet does not have", () => {
+    const plan = freshPlan();
     expect(() => plan.place("electrics.cannon", "")).toThrow(RangeError);
     expect(() => plan.place("electrics.horn", "hood")).toThrow(/electrics\.horn at "hood"/);
   });
 
   it("gives the places that apply to a car, the same list for the same form", () => {
+    const plan = freshPlan();
     const places = plan.applicable(form);
     expect(places.map(({ compiled, position }) => `${compiled.item.id} ${position}`)).toEqual(
       applicablePlaces(sheet.sheet, form).map(({ item, position }) => `${item.id} ${position}`),
@@ -57,7 +61,7 @@ describe("planOf", () => {
 
 describe("the silent entry", () => {
   it("says that neither report speaks of the place, and cannot be written to", () => {
-    const { silent } = plan.place("electrics.horn", "");
+    const { silent } = freshPlan().place("electrics.horn", "");
     expect(silent).toEqual({
       item: "electrics.horn",
       position: "",

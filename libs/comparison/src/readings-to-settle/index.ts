@@ -49,6 +49,16 @@ export type Settler = (entry: Entry) => ReadingsToSettle | undefined;
 /** Only what is neither confirmed nor contradicted has anything to settle. */
 const isOpen = ({ outcome }: Entry): boolean => outcome === "consistent" || outcome === "doubtful";
 
+/** Reads a finding of one report as a side; `undefined` where it is no reading. */
+const sideReader = ({ findings, instruments }: Report) => {
+  const byId = new Map(instruments.map((instrument) => [instrument.id, instrument]));
+  return (index: number | null, spec: ReadingSpec) => {
+    const finding = findings[index ?? -1];
+    if (finding?.answer.kind !== "reading") return undefined;
+    return { finding, side: readSide(finding.answer, spec, byId.get(finding.instrument ?? "")) };
+  };
+};
+
 /**
  * How many readings in all, by either side with what it read with, would settle an entry that is consistent or doubtful,
  * supposing the difference stays what it is; `null` where no number up to 100 would. Arithmetic on the present
@@ -63,20 +73,17 @@ export const settlerOf = (
   sheet: CompiledSheet,
   sharing: Sharing = findSharing(a, b, {}),
 ): Settler => {
-  const instruments = [a, b].map((report) => new Map(report.instruments.map((one) => [one.id, one])));
+  const [readA, readB] = [sideReader(a), sideReader(b)];
   return (entry) => {
-    const { figures, finding, atom } = entry;
+    const { figures, finding } = entry;
     const spec = sheet.items.get(entry.item)?.item.reading;
-    if (figures?.of !== "reading" || atom.of !== "answer" || spec === undefined || !isOpen(entry))
-      return undefined;
-    const [findingA, findingB] = [a.findings[finding.a ?? -1], b.findings[finding.b ?? -1]];
-    if (findingA?.answer.kind !== "reading" || findingB?.answer.kind !== "reading") return undefined;
-    const sideA = readSide(findingA.answer, spec, instruments[0]?.get(findingA.instrument ?? ""));
-    const sideB = readSide(findingB.answer, spec, instruments[1]?.get(findingB.instrument ?? ""));
-    const shared = sharing.instrument(findingA, findingB);
+    if (figures?.of !== "reading" || spec === undefined || !isOpen(entry)) return undefined;
+    const [first, second] = [readA(finding.a, spec), readB(finding.b, spec)];
+    if (first === undefined || second === undefined) return undefined;
+    const shared = sharing.instrument(first.finding, second.finding);
     return {
-      a: countOrNull(planOf(figures, sideA, sideB, shared, spec)),
-      b: countOrNull(planOf(figures, sideB, sideA, shared, spec)),
+      a: countOrNull(planOf(figures, first.side, second.side, shared, spec)),
+      b: countOrNull(planOf(figures, second.side, first.side, shared, spec)),
     };
   };
 };

@@ -72,6 +72,19 @@ describe("a sentence about readings", () => {
     expect(say(tread(2, 2, 2), null, gauged)[0]).toMatch(/required: the statement may or may not meet it\.$/);
   });
 
+  it("speaks of a limit upward, of every limit not met, and of none that is", () => {
+    const play = (value: number) =>
+      about("steering.free-play")(
+        { kind: "reading", unit: "in", values: [{ value }, { value }] },
+        { instrument: "gauge" },
+      );
+    expect(say(play(1), play(3), gauged)[0]).toMatch(
+      /; at most 2 in is allowed: the statement meets it, the inspection fails it\.$/,
+    );
+    expect(say(play(1), play(1), gauged)[0]).not.toMatch(/allowed:/);
+    expect(say(null, play(1), gauged)[0]).not.toMatch(/allowed:/);
+  });
+
   it("speaks of the use allowed between the visits", () => {
     expect(say(miles(61204), miles(61404), gauged)[0]).toMatch(
       /: the difference of 150\.\d+ ± 0\.\d+ mi beyond the 50 mi of use allowed between the visits is more than/,

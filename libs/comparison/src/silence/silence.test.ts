@@ -54,6 +54,25 @@ describe("judgeSilence", () => {
   });
 });
 
+describe("what the statement left out", () => {
+  it("is unstated where bad", () => {
+    const expected = { outcome: "unstated", direction: "neither", standing: "not-mentioned" };
+    expect(judgeSilence(undefined, yes, true)).toEqual({ ...expected, reason: "found-bad-not-stated" });
+    expect(judgeSilence(unseen, yes, true)).toEqual({ ...expected, reason: "found-bad-statement-unseen" });
+  });
+
+  it("counts in coverage alone where sound", () => {
+    const expected = {
+      outcome: "consistent",
+      direction: "neither",
+      standing: "not-mentioned",
+      coverageOnly: true,
+    };
+    expect(judgeSilence(undefined, yes, false)).toEqual({ ...expected, reason: "seen-sound-not-stated" });
+    expect(judgeSilence(unseen, yes, false)).toEqual({ ...expected, reason: "seen-sound-statement-unseen" });
+  });
+});
+
 describe("faultAtoms", () => {
   const answer = faults([{ kind: "crack" }, { kind: "dent", spot: "2-2" }], ["corrosion"]);
 
