@@ -46,6 +46,12 @@ const miles = (value: number) =>
 const gauge = { instruments: [{ id: "gauge", name: "tread gauge" }] };
 const gauged = { a: gauge, b: gauge };
 
+const play = (value: number) =>
+  about("steering.free-play")(
+    { kind: "reading", unit: "in", values: [{ value }, { value }] },
+    { instrument: "gauge" },
+  );
+
 describe("a sentence about readings", () => {
   it("gives both, the difference with its uncertainty, and what matters", () => {
     expect(say(tread(8, 8, 8), tread(4, 4, 4), gauged)).toEqual([
@@ -73,11 +79,6 @@ describe("a sentence about readings", () => {
   });
 
   it("speaks of a limit upward, of every limit not met, and of none that is", () => {
-    const play = (value: number) =>
-      about("steering.free-play")(
-        { kind: "reading", unit: "in", values: [{ value }, { value }] },
-        { instrument: "gauge" },
-      );
     expect(say(play(1), play(3), gauged)[0]).toMatch(
       /; at most 2 in is allowed: the statement meets it, the inspection fails it\.$/,
     );
