@@ -75,6 +75,18 @@ describe("analyze", () => {
     });
   });
 
+  it("changes no standing for a hint that breaks, though it tests a claim", () => {
+    const codes = ["identity.paint-code", "doors.first-color"].map((item, index) =>
+      finding(item, { kind: "code", text: `M${index}` }),
+    );
+    const result = analyze(statement(codes), inspection(codes), sheet);
+    const hints = result.crossChecks.filter(
+      ({ verdict, strength, claim }) => verdict === "breaks" && strength === "hint" && claim !== null,
+    );
+    expect(hints.map(({ rule }) => rule)).toContain("first-color");
+    expect(result.standings).toMatchObject({ "contradicted-by-figures": 0, confirmed: 2 });
+  });
+
   it("contradicts nothing where the rule holds, or there is no claim", () => {
     const recent = tire("wheels.tire-identification", { kind: "code", text: "U2LL LMLR 0526" });
     expect(

@@ -89,6 +89,19 @@ describe("the extent found", () => {
     expect(loss(found(0), row)).toMatchObject({ middle: 10_000 + 20 * 300, minor: 0.8 * 16_000 });
   });
 
+  it("is of the fault the entry names, in the finding it names", () => {
+    const faults = finding("trunk.floor", {
+      kind: "faults",
+      found: [{ kind: "dent" }, { kind: "corrosion", extent: { value: 50, unit: "mm" } }],
+      denied: [],
+    });
+    const other = inspection([finding("electrics.horn", { kind: "working", value: "no" }), faults]);
+    const second = found(1, { finding: { a: null, b: 1 } });
+    expect(expectedLoss(second, costsOf(table(row)), sheet, other)).toMatchObject({
+      middle: 10_000 + 20 * 50,
+    });
+  });
+
   it("adds nothing where there is none", () => {
     expect(loss(found(undefined), row)).toMatchObject({ middle: 10_000 });
     expect(loss(found(1), row)).toMatchObject({ middle: 10_000 });

@@ -37,6 +37,7 @@ describe("formatExact", () => {
     expect(formatExact(0.1 + 0.2)).toBe("0.3");
     expect(formatExact(1200.5)).toBe("1,200.5");
     expect(formatExact(100)).toBe("100");
+    expect(formatExact(1.05)).toBe("1.05");
   });
 });
 

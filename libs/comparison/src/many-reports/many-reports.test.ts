@@ -20,6 +20,13 @@ const floor = (kind: string) => finding("trunk.floor", { kind: "faults", found: 
 const radio = (value: "yes" | "intermittent") => finding("electrics.radio", { kind: "working", value });
 const lamp = (position: string) =>
   finding("electrics.lamps", { kind: "working", value: "yes" }, { position });
+const floors = (...kinds: string[]): Finding =>
+  finding("trunk.floor", { kind: "faults", found: kinds.map((kind) => ({ kind })), denied: [] });
+
+const denying = (kind: string): Finding =>
+  finding("trunk.floor", { kind: "faults", found: [], denied: [kind] });
+const outcome = (a: Finding, b: Finding) => rowOf(dealer(1, a), inspector(2, b))?.between[0]?.outcome;
+
 describe("who says what", () => {
   it("never lets two reports of one dealer outvote an inspector", () => {
     const row = rowOf(dealer(1, horn("yes")), dealer(2, horn("yes")), inspector(3, horn("no")));
@@ -52,6 +59,24 @@ describe("who says what", () => {
     const row = rowOf(dealer(1, floor("dent")), inspector(2, floor("dent")), other(3, floor("corrosion")));
     expect(row?.state).toBe("in-doubt");
     expect(rowOf(dealer(1, radio("yes")), inspector(2, radio("intermittent")))?.state).toBe("in-doubt");
+  });
+
+  it("is in doubt where all there is is something another said nothing of", () => {
+    const row = rowOf(dealer(1, floors("dent")), inspector(2, floors("dent", "corrosion")));
+    expect(row).toMatchObject({ state: "in-doubt", between: [{ outcome: "unstated" }] });
+  });
+
+  it("takes the firmest of a place's outcomes, wherever it stands among them", () => {
+    expect(outcome(denying("corrosion"), floors("corrosion", "dent"))).toBe("differ");
+    expect(outcome(denying("dent"), floors("corrosion", "dent"))).toBe("differ");
+    expect(outcome(floors("dent"), floors("corrosion"))).toBe("doubtful");
+    expect(outcome(floors("corrosion"), floors("dent"))).toBe("doubtful");
+  });
+
+  it("keeps the order given for visits that began at one moment", () => {
+    expect(
+      manyReports([inspector(1), dealer(1), other(1)], sheet).parties.flatMap(({ reports }) => reports),
+    ).toEqual([0, 1, 2]);
   });
 
   it("says what each report says, by report in the order given", () => {

@@ -165,6 +165,16 @@ describe("a sentence about faults", () => {
     ]);
   });
 
+  it("gives extents that agree", () => {
+    const [text] = say(
+      hood({ kind: "faults", found: [rust(40)], denied: [] }),
+      hood({ kind: "faults", found: [rust(44)], denied: [] }),
+    );
+    expect(text).toMatch(
+      /^Both report corrosion at lower rear, 40\.\d mm by eye and 44\.\d mm by eye: the difference of 4 ± \d\d mm lies within the 25 mm that matters\.$/,
+    );
+  });
+
   it("needs no extents", () => {
     const dent = hood({ kind: "faults", found: [{ kind: "dent" }], denied: [] });
     expect(say(dent, dent)).toEqual(["Both report dent."]);

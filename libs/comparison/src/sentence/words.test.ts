@@ -36,9 +36,12 @@ describe("describeAnswer", () => {
   });
 
   it("says house grades in words, and other scales by their own names", () => {
-    const scales = [scaleOf("stars"), scaleOf("points")];
+    const scales = [scaleOf("stars"), scaleOf("points"), scaleOf("house")];
     expect(say({ kind: "grade", scale: "house", value: "even-wear" }, "interior.headliner", scales)).toBe(
       "even wear",
+    );
+    expect(say({ kind: "grade", scale: "house", value: "spent" }, "interior.headliner", scales)).toBe(
+      "spent",
     );
     expect(say({ kind: "grade", scale: "points", value: "spent" }, "interior.headliner", scales)).toBe(
       "points low",

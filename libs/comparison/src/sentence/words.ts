@@ -1,6 +1,5 @@
 import type { Answer, AnswerOf, Fault } from "@evenhand/shared/answer";
 import type { GradeScale } from "@evenhand/shared/report";
-import { HouseGrade } from "@evenhand/shared/sheet";
 import type { Item, Sheet } from "@evenhand/shared/sheet";
 import { formatExact, formatNumber, formatUnit } from "../format-figure/index.ts";
 import { CLAUSES, NOT_SEEN, PRESENCE, WORKING } from "./catalog.ts";
@@ -50,12 +49,10 @@ const colorWords = ({ values }: AnswerOf<"color">): string =>
     ),
   );
 
-const isHouseGrade = (value: unknown): boolean => HouseGrade.options.some((grade) => grade === value);
-
+/** A grade of the report's own by the name it gives; a house grade, or one that has no name, by its id in words. */
 const gradeWords = ({ scale, value }: AnswerOf<"grade">, scales: readonly GradeScale[]): string => {
   if (typeof value === "number") return `${formatExact(value)}%`;
-  if (scale === "house" && isHouseGrade(value)) return value.replaceAll("-", " ");
-  const own = scales.find(({ id }) => id === scale);
+  const own = scale === "house" ? undefined : scales.find(({ id }) => id === scale);
   return own?.grades.find(({ id }) => id === value)?.name ?? value.replaceAll("-", " ");
 };
 

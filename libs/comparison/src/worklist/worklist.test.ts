@@ -40,6 +40,9 @@ const floor = (millimeters: number) =>
 
 const volts = (value: number) => read("electrics.volts-rest", "V", "gauge", "", value);
 const casting = (text: string) => finding("identity.engine-number", { kind: "code", text });
+const grille = (value: string) =>
+  finding("brightwork.grille", { kind: "grade", scale: "percent", value: Number(value) });
+
 describe("worklist", () => {
   it("asks for so many readings where they would settle it", () => {
     expect(list([psi(150)], [psi(140)])).toEqual([
@@ -81,6 +84,33 @@ describe("worklist", () => {
       [grade("light-wear"), horn("not-known"), floor(65)],
     );
     expect(rows.map(({ item }) => item)).toEqual(["electrics.horn", "trunk.floor", "interior.headliner"]);
+  });
+
+  it("puts what is doubtful before what is consistent, whatever their consequence", () => {
+    const scales = [
+      {
+        id: "percent",
+        name: "Per cent",
+        step: 5,
+        grades: [
+          { id: "low", name: "low" },
+          { id: "high", name: "high" },
+        ],
+      },
+    ];
+    const [a, b] = [
+      statement([psi(150), grille("95")], { ...tools, scales }),
+      inspection([psi(140), grille("60")], { ...tools, scales }),
+    ];
+    const { entries } = compare(a, b, sheet);
+    const rows = worklist(entries, a, b, sheet).map(({ entry }) => [
+      entries[entry]?.item,
+      entries[entry]?.outcome,
+    ]);
+    expect(rows).toEqual([
+      ["brightwork.grille", "doubtful"],
+      ["engine.compression", "consistent"],
+    ]);
   });
 
   it("leaves out what is settled, unseen, or seen and sound and not stated", () => {
