@@ -21,6 +21,12 @@ export default defineConfig({
         testTimeout: 30_000,
         hookTimeout: 60_000,
       }),
+      project("faults", ["tests/faults/**/*.test.ts"], {
+        globalSetup: ["tests/api/setup/database-server.ts"],
+        testTimeout: 600_000,
+        hookTimeout: 60_000,
+        fileParallelism: false,
+      }),
       project("demo", ["tests/demo/**/*.test.ts"], { testTimeout: 600_000 }),
       project("browser", ["tests/browser/**/*.test.ts"], {
         globalSetup: ["tests/api/setup/database-server.ts"],

@@ -98,7 +98,7 @@ test("an accepted fault withdraws the car until a new statement answers it", asy
   expect((await world.buyer.does("vehicles.get", { path: { id: way.vehicle } })).listed).toBe(false);
   const { revision } = await world.dealer.does("vehicles.get", { path: { id: way.vehicle } });
   const back = { path: { id: way.vehicle }, revision, body: { listed: true } };
-  expect((await world.dealer.isRefused("vehicles.change", back)).code).toBe("nothing-to-list");
+  expect((await world.dealer.isRefused("vehicles.change", back)).code).toBe("faults-unanswered");
   await reseal(world.dealer, way.statementReport, treadDepth("left-front", 2, 2, 2));
   expect((await world.otherBuyer.does("vehicles.get", { path: { id: way.vehicle } })).listed).toBe(true);
 });

@@ -5,6 +5,7 @@ import { stopChildren } from "./process.mjs";
 const modules = {
   demo: () => import("./commands/demo.mjs"),
   test: () => import("./commands/test.mjs"),
+  faults: () => import("./commands/faults.mjs"),
   mutation: () => import("./commands/mutation.mjs"),
   dev: () => import("./commands/dev.mjs"),
   generate: () => import("./commands/generate.mjs"),

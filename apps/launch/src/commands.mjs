@@ -7,6 +7,7 @@ const cli = (name, words) => ({ script: ["../../cli/src/main.ts", name], supervi
 export const commands = {
   demo: own("demo", "start the demo; --once stops after printing the report"),
   test: own("test", "every check and test; with arguments, only the test runner with these"),
+  faults: own("faults", "the tests of faults at full length"),
   compare: cli("compare", "compare two report files: A.json B.json [--json | --html FILE]"),
   bench: cli("bench", "measured goals: [--json FILE] [NAME …]"),
   mutation: own("mutation", "mutation score of the libraries: [LIBRARY …]"),

@@ -213,6 +213,20 @@ const road = {
   damageBorneBy: "insurer",
 };
 
+const link = () => ({ name: "Bea's brother", expires: new Date(Date.now() + 86_400_000).toISOString() });
+const complaint = (person: Person) => ({
+  organization: person.organization,
+  about: { kind: "other" },
+  text: "Nobody came.",
+});
+const complain = async (person: Person): Promise<string> =>
+  (await person.does("complaints.create", { body: complaint(person) })).id;
+async function question(scene: Scene, send: boolean): Promise<string> {
+  const { vehicle } = await publish(scene.world.dealer);
+  const asking = { path: { id: vehicle }, body: { item: "electrics.horn", text: "Does it sound?", send } };
+  return (await scene.world.buyer.does("questions.create", asking)).id;
+}
+
 /** Calendars, sites, offers and appointments: for each route, whom it is open to, object by object. */
 export const bookingVariants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
   "calendars.create": one("the inspector's firm", ["inspector"], ({ world }) => ({
@@ -387,4 +401,68 @@ export const bookingVariants: Readonly<Partial<Record<RouteId, readonly Variant[
       return asked(scene, id, { vehicle: vehicle === "" ? scene.listed.vehicle : vehicle, answer });
     },
   ),
+  "listing.get": one("a listed car", everybody, ({ listed }) => ({ path: { id: listed.vehicle } })),
+  "listing.publish": one("a car of the dealer's", ["dealer"], async (scene) => {
+    const id = await newCar(scene);
+    const { revision } = await scene.world.dealer.does("listing.get", { path: { id } });
+    return { path: { id }, revision, body: {} };
+  }),
+  "listing.withdraw": one("a car of the dealer's", ["dealer"], async (scene) => {
+    const id = await newCar(scene);
+    const { revision } = await scene.world.dealer.does("listing.get", { path: { id } });
+    return { path: { id }, revision, body: { reason: "In the paint shop." } };
+  }),
+  "shareLinks.create": one("a car of the dealer's", ["dealer"], ({ listed }) => ({
+    path: { id: listed.vehicle },
+    body: link(),
+  })),
+  "shareLinks.list": one("a car of the dealer's", ["dealer"], ({ listed }) => ({
+    path: { id: listed.vehicle },
+  })),
+  "shareLinks.revoke": one("a link of the dealer's", ["dealer"], async ({ listed, world }) => {
+    const made = { path: { id: listed.vehicle }, body: link() };
+    return { path: { id: (await world.dealer.does("shareLinks.create", made)).id } };
+  }),
+  "questions.create": one("a listed car", buyers, ({ listed }) => ({
+    path: { id: listed.vehicle },
+    body: { item: "electrics.horn", text: "Does it sound?" },
+  })),
+  "questions.list": one("one's own", [...buyers, ...dealers], nothing),
+  "questions.get": [
+    ...one("a question that is asked", ["buyer", "dealer"], async (scene) => ({
+      path: { id: await question(scene, true) },
+    })),
+    ...one("a question in draft", ["buyer"], async (scene) => ({
+      path: { id: await question(scene, false) },
+    })),
+  ],
+  "questions.change": one("a question in draft", ["buyer"], async (scene) => ({
+    path: { id: await question(scene, false) },
+    revision: 1,
+    body: { move: "send" },
+  })),
+  "questions.answer": one("a question that is asked", ["dealer"], async (scene) => ({
+    path: { id: await question(scene, true) },
+    revision: 1,
+    body: { finding: { answer: { kind: "working", value: "no" } }, base: 1 },
+  })),
+  "complaints.create": one("one's own", everybody, (_scene, person) => ({ body: complaint(person) })),
+  "complaints.list": one("one's own", everybody, nothing),
+  "complaints.counts": one("all", ["operator"], nothing),
+  "complaints.get": [
+    ...one("the buyer's", ["buyer", "operator"], async ({ world }) => ({
+      path: { id: await complain(world.buyer) },
+    })),
+    ...one("one's own", everybody, async (_scene, person) => ({ path: { id: await complain(person) } })),
+  ],
+  "complaints.open": one("the buyer's", ["operator"], async ({ world }) => ({
+    path: { id: await complain(world.buyer) },
+    body: { reason: "To find out what went wrong." },
+  })),
+  "complaints.answer": one("the buyer's, opened", ["operator"], async ({ world }) => {
+    const id = await complain(world.buyer);
+    const opening = { path: { id }, body: { reason: "To find out what went wrong." } };
+    const { revision } = await world.operator.does("complaints.open", opening);
+    return { path: { id }, revision, body: { text: "We are sorry." } };
+  }),
 };

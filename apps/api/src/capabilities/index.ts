@@ -4,9 +4,12 @@ import { AdmissionsModule } from "./admissions/index.ts";
 import { BookingModule } from "./booking/index.ts";
 import { CalendarsModule } from "./calendars/index.ts";
 import { ComparisonsModule } from "./comparisons/index.ts";
+import { ComplaintsModule } from "./complaints/index.ts";
 import { NoticesModule } from "./notices/index.ts";
 import { OrdersModule } from "./orders/index.ts";
 import { OrganizationsModule } from "./organizations/index.ts";
+import { PublishingModule } from "./publishing/index.ts";
+import { QuestionsModule } from "./questions/index.ts";
 import { ReleasesModule } from "./releases/index.ts";
 import { ReportsModule } from "./reports/index.ts";
 import { SitesModule } from "./sites/index.ts";
@@ -28,4 +31,7 @@ export const capabilities: readonly Type[] = [
   SitesModule,
   AdmissionsModule,
   BookingModule,
+  PublishingModule,
+  QuestionsModule,
+  ComplaintsModule,
 ];

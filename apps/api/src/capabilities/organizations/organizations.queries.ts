@@ -17,7 +17,9 @@ export const membersPage = pageStatement(
 );
 
 export const inspectorsPage = pageStatement(
-  "SELECT * FROM organization WHERE kind = 'inspector' AND id < $1 ORDER BY id DESC LIMIT $2 + 1",
+  `SELECT * FROM organization o WHERE o.kind = 'inspector' AND o.id < $1 AND NOT EXISTS (
+     SELECT 1 FROM firm_admission f WHERE f.organization_id = o.id AND f.state <> 'admitted')
+   ORDER BY o.id DESC LIMIT $2 + 1`,
   `json_build_object('id', page.id, 'name', page.name, 'place', page.place, 'zone', page.zone)`,
   "$2",
 );

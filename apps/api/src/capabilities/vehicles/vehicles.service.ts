@@ -1,5 +1,6 @@
 import { Injectable } from "@nestjs/common";
 import type { CreatedDraft } from "@evenhand/shared/http/paging";
+import type { ListingChange } from "@evenhand/shared/http/publishing";
 import type { VehicleChange, VehicleQuery, VehicleRequest } from "@evenhand/shared/http/vehicles";
 import type { Vehicle } from "@evenhand/shared/report";
 import { checkRevision } from "../../platform/access/parameters.ts";
@@ -9,7 +10,9 @@ import { Database, type Transaction } from "../../platform/database/database.ts"
 import { Ids } from "../../platform/database/ids.ts";
 import { readCursor } from "../../platform/database/page.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
+import { readerIn } from "../../platform/database/reader.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
+import { readOpenFaults } from "./open-faults.ts";
 import { searchPatterns, vehicleDetail, vehicleLists } from "./vehicles.queries.ts";
 
 /** The columns that lists and searches go by. */
@@ -21,6 +24,9 @@ const columnsOf = (vehicle: Vehicle) => ({
   document: vehicle,
   search: [vehicle.make, vehicle.model, vehicle.modelYear, vehicle.identification].join(" ").toLowerCase(),
 });
+
+type ListingCause = ListingChange["cause"];
+export type Published = { readonly listed: boolean; readonly reason?: string };
 
 @Injectable()
 export class VehiclesService {
@@ -80,6 +86,8 @@ export class VehiclesService {
       const vehicle = await lockOwn(tx, actor, id);
       checkRevision(vehicle.revision, meant);
       if (change.listed === true) await this.checkListable(tx, id);
+      if (change.listed !== undefined && change.listed !== vehicle.listed)
+        await this.noteListed(tx, actor, id, change.listed);
       const { revision } = await tx.vehicle.update({
         where: { id },
         data: {
@@ -97,44 +105,80 @@ export class VehiclesService {
     });
   }
 
-  /** A new sealed statement lists the car, and lists it again after a fault was accepted. */
+  /** A new sealed statement lists the car; after a fault was accepted, one that answers it. */
   async listWithStatement(tx: Transaction, id: string): Promise<void> {
-    await this.setListed(tx, id, true);
+    if ((await readOpenFaults(readerIn(tx), id)).length === 0) await this.setListed(tx, id, true, "sealed");
   }
 
   /** A fault accepted as true withdraws the listing until a new statement answers it. */
   async withdraw(tx: Transaction, id: string): Promise<void> {
-    await this.setListed(tx, id, false);
+    await this.setListed(tx, id, false, "fault");
   }
 
-  private async setListed(tx: Transaction, id: string, listed: boolean): Promise<void> {
-    await tx.vehicle.updateMany({
+  /** The dealer lists the car, or withdraws it and says why. @returns the car's revision */
+  async publish(actor: Actor, id: string, meant: number, wanted: Published): Promise<CreatedDraft> {
+    return this.database.transaction(async (tx) => {
+      const vehicle = await lockOwn(tx, actor, id);
+      checkRevision(vehicle.revision, meant);
+      if (wanted.listed) await this.checkListable(tx, id);
+      const cause = wanted.listed ? "published" : "withdrawn";
+      const changed = await this.setListed(tx, id, wanted.listed, cause, wanted.reason, actor.account);
+      return { id, revision: vehicle.revision + (changed ? 1 : 0) };
+    });
+  }
+
+  private async setListed(
+    tx: Transaction,
+    id: string,
+    listed: boolean,
+    cause: ListingCause,
+    reason: string | null = null,
+    accountId: string | null = null,
+  ): Promise<boolean> {
+    const at = this.clock.now();
+    const { count } = await tx.vehicle.updateMany({
       where: { id, listed: !listed },
-      data: { listed, revision: { increment: 1 }, updatedAt: this.clock.now() },
+      data: { listed, revision: { increment: 1 }, updatedAt: at },
+    });
+    if (count === 0) return false;
+    const data = { id: this.ids.next(), vehicleId: id, at, listed, cause, reason, accountId };
+    await tx.listingChange.create({ data });
+    return true;
+  }
+
+  private async noteListed(tx: Transaction, actor: Actor, id: string, listed: boolean): Promise<void> {
+    const cause: ListingCause = listed ? "published" : "withdrawn";
+    await tx.listingChange.create({
+      data: {
+        id: this.ids.next(),
+        vehicleId: id,
+        at: this.clock.now(),
+        listed,
+        cause,
+        accountId: actor.account,
+      },
     });
   }
 
   private async checkListable(tx: Transaction, id: string): Promise<void> {
-    const newest = await tx.reportVersion.findFirst({
-      where: { vehicleId: id, kind: "statement" },
-      orderBy: { sealedAt: "desc" },
-      select: { sealedAt: true },
-    });
-    const accepted = await tx.release.findFirst({
-      where: { vehicleId: id, state: "accepted", answeredAt: { gt: newest?.sealedAt ?? new Date(0) } },
-      select: { id: true },
-    });
-    if (newest === null || accepted !== null)
+    const where = { vehicleId: id, kind: "statement" as const };
+    if ((await tx.reportVersion.count({ where })) === 0)
+      throw new ProblemError("nothing-to-list", "Seal a statement first; sealing it lists the car.");
+    const openFaults = await readOpenFaults(readerIn(tx), id);
+    if (openFaults.length > 0)
       throw new ProblemError(
-        "nothing-to-list",
+        "faults-unanswered",
         "Seal a statement that answers every fault you accepted; sealing it lists the car.",
+        { members: { openFaults } },
       );
   }
 }
 
-async function lockOwn(tx: Transaction, actor: Actor, id: string): Promise<{ revision: number }> {
-  const [vehicle] = await tx.$queryRaw<{ revision: number }[]>`
-    SELECT revision FROM vehicle
+type Own = { revision: number; listed: boolean };
+
+async function lockOwn(tx: Transaction, actor: Actor, id: string): Promise<Own> {
+  const [vehicle] = await tx.$queryRaw<Own[]>`
+    SELECT revision, listed FROM vehicle
     WHERE id = ${id}::uuid AND organization_id = ANY(${actor.organizations("dealer")}::uuid[]) FOR UPDATE`;
   return found(vehicle, "car");
 }

@@ -1,0 +1,7 @@
+import { Module } from "@nestjs/common";
+import { MailModule } from "../../platform/mail/mail.module.ts";
+import { ComplaintsController } from "./complaints.controller.ts";
+import { ComplaintsService } from "./complaints.service.ts";
+
+@Module({ imports: [MailModule], controllers: [ComplaintsController], providers: [ComplaintsService] })
+export class ComplaintsModule {}

@@ -1,0 +1,129 @@
+import { Injectable } from "@nestjs/common";
+import type {
+  ComplaintOpening,
+  ComplaintQuery,
+  ComplaintReply,
+  ComplaintRequest,
+} from "@evenhand/shared/http/complaints";
+import type { Created, CreatedDraft } from "@evenhand/shared/http/paging";
+import { checkRevision } from "../../platform/access/parameters.ts";
+import type { Actor } from "../../platform/auth/actor.ts";
+import { Clock } from "../../platform/clock/index.ts";
+import { Database, type Transaction } from "../../platform/database/database.ts";
+import { Ids } from "../../platform/database/ids.ts";
+import { readCursor } from "../../platform/database/page.ts";
+import { JsonText } from "../../platform/http/json-text.ts";
+import { Outbox } from "../../platform/mail/outbox.ts";
+import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
+import { complaintCounts, complaintDetail, complaintList } from "./complaints.queries.ts";
+
+/** Complaints. The operator sees how many wait and for how long; what they say only by opening one, with a reason that is kept. */
+@Injectable()
+export class ComplaintsService {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+    private readonly ids: Ids,
+    private readonly outbox: Outbox,
+  ) {}
+
+  async create(actor: Actor, { organization, about, text }: ComplaintRequest): Promise<Created> {
+    if (!actor.organizations().includes(organization)) throw notFound("organization");
+    const id = this.ids.next();
+    await this.database.transaction((tx) =>
+      tx.complaint.create({
+        data: {
+          id,
+          organizationId: organization,
+          aboutKind: about.kind,
+          aboutId: about.id,
+          text,
+          state: "received",
+          revision: 1,
+          createdBy: actor.account,
+          receivedAt: this.clock.now(),
+        },
+      }),
+    );
+    return { id };
+  }
+
+  async list(actor: Actor, query: ComplaintQuery): Promise<JsonText> {
+    const values = [...whoOf(actor), readCursor(query), query.limit, query.state ?? null];
+    const [row] = await this.database.rows<{ body: string }>({ text: complaintList, values });
+    return new JsonText(row?.body ?? "");
+  }
+
+  async get(actor: Actor, id: string): Promise<JsonText> {
+    const row = await this.database.findRow<{ body: string; revision: number }>({
+      name: "complaint",
+      text: complaintDetail,
+      values: [...whoOf(actor), id],
+    });
+    const { body, revision } = found(row, "complaint");
+    return new JsonText(body, String(revision));
+  }
+
+  async counts(): Promise<JsonText> {
+    const [row] = await this.database.rows<{ body: string }>({ text: complaintCounts });
+    return new JsonText(row?.body ?? "");
+  }
+
+  /** Lets this operator read it, and keeps that they did and why. */
+  async open(actor: Actor, id: string, { reason }: ComplaintOpening): Promise<CreatedDraft> {
+    return this.database.transaction(async (tx) => {
+      const complaint = await lock(tx, id);
+      const at = this.clock.now();
+      await tx.complaintOpening.create({
+        data: { id: this.ids.next(), complaintId: id, accountId: actor.account, reason, at },
+      });
+      if (complaint.state !== "received") return { id, revision: complaint.revision };
+      const revision = complaint.revision + 1;
+      await tx.complaint.update({ where: { id }, data: { state: "opened", revision } });
+      return { id, revision };
+    });
+  }
+
+  async answer(actor: Actor, id: string, meant: number, { text }: ComplaintReply): Promise<CreatedDraft> {
+    return this.database.transaction(async (tx) => {
+      const complaint = await lock(tx, id);
+      checkRevision(complaint.revision, meant);
+      const opened = await tx.complaintOpening.count({
+        where: { complaintId: id, accountId: actor.account },
+      });
+      if (complaint.state !== "opened" || opened === 0)
+        throw new ProblemError(
+          "complaint-state",
+          "Open the complaint first; one that is answered stays so.",
+          {
+            members: { state: complaint.state },
+          },
+        );
+      const revision = meant + 1;
+      const answered = { answeredBy: actor.account, answeredAt: this.clock.now() };
+      await tx.complaint.update({
+        where: { id },
+        data: { state: "answered", reply: text, revision, ...answered },
+      });
+      await this.tell(tx, complaint.author);
+      return { id, revision };
+    });
+  }
+
+  private async tell(tx: Transaction, account: string): Promise<void> {
+    const { email } = await tx.account.findUniqueOrThrow({ where: { id: account }, select: { email: true } });
+    const subject = "Your complaint was answered.";
+    await this.outbox.enqueue(tx, { recipient: email, subject, body: `${subject}\n\nSign in to read it.\n` });
+  }
+}
+
+const whoOf = (actor: Actor): unknown[] => [actor.organizations(), actor.account, actor.isOperator];
+
+async function lock(
+  tx: Transaction,
+  id: string,
+): Promise<{ state: string; revision: number; author: string }> {
+  const [row] = await tx.$queryRaw<{ state: string; revision: number; author: string }[]>`
+    SELECT state, revision, created_by AS author FROM complaint WHERE id = ${id}::uuid FOR UPDATE`;
+  return found(row, "complaint");
+}

@@ -1,0 +1,1 @@
+export { ComplaintsModule } from "./complaints.module.ts";

@@ -1,0 +1,1 @@
+export { PublishingModule } from "./publishing.module.ts";

@@ -1,0 +1,134 @@
+import { Inject, Injectable } from "@nestjs/common";
+import type { CreatedDraft, PageQuery } from "@evenhand/shared/http/paging";
+import type {
+  ListingSeen,
+  ShareLinkCreated,
+  ShareLinkRequest,
+  WithdrawRequest,
+} from "@evenhand/shared/http/publishing";
+import type { FastifyRequest } from "fastify";
+import { mustBeBlind } from "../../platform/access/row-access.ts";
+import type { Actor } from "../../platform/auth/actor.ts";
+import { Actors } from "../../platform/auth/actors.ts";
+import { readSessionCookie } from "../../platform/auth/cookie.ts";
+import { hashSecret, newSecret } from "../../platform/auth/secret.ts";
+import { Clock } from "../../platform/clock/index.ts";
+import { CONFIG, type Config } from "../../platform/config/index.ts";
+import { Database } from "../../platform/database/database.ts";
+import { Ids } from "../../platform/database/ids.ts";
+import { readCursor } from "../../platform/database/page.ts";
+import { readerOn } from "../../platform/database/reader.ts";
+import { JsonText } from "../../platform/http/json-text.ts";
+import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
+import { readOpenFaults, VehiclesService } from "../vehicles/index.ts";
+import { listing, sharedStatement, shareLinks } from "./publishing.queries.ts";
+
+const year = 366 * 86_400_000;
+type Listing = { own: boolean; body: Omit<ListingSeen, "openFaults"> };
+type Shared = { document: Uint8Array; vehicle: string; body: object };
+
+/** Statements in public: the listing of a car, and links for people who are not signed in. */
+@Injectable()
+export class PublishingService {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+    private readonly ids: Ids,
+    private readonly vehicles: VehiclesService,
+    private readonly actors: Actors,
+    @Inject(CONFIG) private readonly config: Config,
+  ) {}
+
+  async get(actor: Actor, vehicle: string): Promise<ListingSeen> {
+    const row = await this.database.findRow<Listing>({
+      name: "listing",
+      text: listing,
+      values: [actor.organizations(), vehicle],
+    });
+    const { own, body } = found(row, "car");
+    return { ...body, openFaults: own ? await readOpenFaults(readerOn(this.database), vehicle) : [] };
+  }
+
+  publish(actor: Actor, vehicle: string, meant: number): Promise<CreatedDraft> {
+    return this.vehicles.publish(actor, vehicle, meant, { listed: true });
+  }
+
+  withdraw(actor: Actor, vehicle: string, meant: number, { reason }: WithdrawRequest): Promise<CreatedDraft> {
+    return this.vehicles.publish(actor, vehicle, meant, { listed: false, reason });
+  }
+
+  async share(actor: Actor, vehicle: string, { name, expires }: ShareLinkRequest): Promise<ShareLinkCreated> {
+    await this.requireOwn(actor, vehicle);
+    const [now, until] = [this.clock.now(), new Date(expires)];
+    if (until <= now || until.getTime() - now.getTime() > year)
+      throw new ProblemError("expiry-too-far", "A link expires within a year, and not in the past.", {
+        problems: [{ at: "/expires", reason: "after now, within a year" }],
+      });
+    const [id, token] = [this.ids.next(), newSecret()];
+    await this.database.transaction((tx) =>
+      tx.shareLink.create({
+        data: {
+          id,
+          vehicleId: vehicle,
+          name,
+          tokenHash: hashSecret(token),
+          createdBy: actor.account,
+          createdAt: now,
+          expiresAt: until,
+          reads: 0,
+        },
+      }),
+    );
+    return { id, token, path: `/shared/${token}` };
+  }
+
+  async links(actor: Actor, vehicle: string, query: PageQuery): Promise<JsonText> {
+    await this.requireOwn(actor, vehicle);
+    const [row] = await this.database.rows<{ body: string }>({
+      text: shareLinks,
+      values: [vehicle, readCursor(query), query.limit],
+    });
+    return new JsonText(row?.body ?? "");
+  }
+
+  async revoke(actor: Actor, id: string): Promise<void> {
+    const [row] = await this.database.rows<{ id: string }>({
+      text: `UPDATE share_link s SET revoked_at = coalesce(s.revoked_at, $3) FROM vehicle v
+        WHERE s.id = $2 AND v.id = s.vehicle_id AND v.organization_id = ANY($1::uuid[]) RETURNING s.id`,
+      values: [actor.organizations("dealer"), id, this.clock.now()],
+    });
+    found(row, "link");
+  }
+
+  /** The published statement, to whoever holds the link; not to an inspector who must not know yet what it says. */
+  async shared(request: FastifyRequest, secret: string): Promise<JsonText> {
+    const row = await this.database.findRow<Shared>({
+      text: sharedStatement,
+      values: [Buffer.from(hashSecret(secret)), this.clock.now()],
+    });
+    const { document, vehicle, body } = found(row, "statement");
+    if (await this.isBlind(request, vehicle)) throw notFound("statement");
+    const text = JSON.stringify(body).slice(0, -1);
+    return new JsonText(`${text},"document":${Buffer.from(document).toString("utf8")}}`);
+  }
+
+  /** Whoever is signed in beside the link is known by their session. */
+  private async isBlind(request: FastifyRequest, vehicle: string): Promise<boolean> {
+    const session = readSessionCookie(request, this.config);
+    const actor = session === null ? null : await this.actors.findBySession(session, false);
+    if (actor === null) return false;
+    const row = await this.database.findRow<{ blind: boolean }>({
+      text: `SELECT ${mustBeBlind("v.id")} AS blind FROM vehicle v WHERE v.id = $2`,
+      values: [actor.organizations("inspector"), vehicle],
+    });
+    return row?.blind === true;
+  }
+
+  private async requireOwn(actor: Actor, vehicle: string): Promise<void> {
+    const row = await this.database.findRow<{ id: string }>({
+      text: "SELECT id FROM vehicle WHERE id = $2 AND organization_id = ANY($1::uuid[])",
+      values: [actor.organizations("dealer"), vehicle],
+    });
+    found(row, "car");
+  }
+}

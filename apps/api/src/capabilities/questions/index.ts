@@ -1,0 +1,1 @@
+export { QuestionsModule } from "./questions.module.ts";

@@ -1,0 +1,13 @@
+import { Module } from "@nestjs/common";
+import { NoticesModule } from "../notices/index.ts";
+import { ReportsModule } from "../reports/index.ts";
+import { QuestionsController } from "./questions.controller.ts";
+import { QuestionsService } from "./questions.service.ts";
+import { StatementAnswers } from "./statement-answers.ts";
+
+@Module({
+  imports: [NoticesModule, ReportsModule],
+  controllers: [QuestionsController],
+  providers: [QuestionsService, StatementAnswers],
+})
+export class QuestionsModule {}

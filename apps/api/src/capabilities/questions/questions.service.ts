@@ -1,0 +1,185 @@
+import { Injectable } from "@nestjs/common";
+import type { CreatedDraft } from "@evenhand/shared/http/paging";
+import type {
+  QuestionAnswer,
+  QuestionChange,
+  QuestionQuery,
+  QuestionRequest,
+} from "@evenhand/shared/http/questions";
+import { Vehicle } from "@evenhand/shared/report";
+import { applicablePlaces } from "@evenhand/sheet/expand";
+import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
+import { checkRevision } from "../../platform/access/parameters.ts";
+import { maySeeVehicle } from "../../platform/access/row-access.ts";
+import type { Actor } from "../../platform/auth/actor.ts";
+import { Clock } from "../../platform/clock/index.ts";
+import { Database, type Transaction } from "../../platform/database/database.ts";
+import { Ids } from "../../platform/database/ids.ts";
+import { readCursor } from "../../platform/database/page.ts";
+import { readerIn } from "../../platform/database/reader.ts";
+import { JsonText } from "../../platform/http/json-text.ts";
+import { found, ProblemError } from "../../platform/problems/problem-error.ts";
+import { NoticesService } from "../notices/index.ts";
+import { StatementAnswers } from "./statement-answers.ts";
+import { questionDetail, questionList } from "./questions.queries.ts";
+
+type Locked = {
+  id: string;
+  revision: number;
+  state: string;
+  vehicle: string;
+  buyer: string;
+  dealer: string;
+  item: string;
+  position: string;
+};
+
+/** Buyers' questions on items, and the dealer's answers, which become findings of the next statement. */
+@Injectable()
+export class QuestionsService {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+    private readonly ids: Ids,
+    private readonly notices: NoticesService,
+    private readonly answers: StatementAnswers,
+  ) {}
+
+  async list(actor: Actor, query: QuestionQuery): Promise<JsonText> {
+    const [row] = await this.database.rows<{ body: string }>({
+      text: questionList,
+      values: [
+        actor.organizations(),
+        readCursor(query),
+        query.limit,
+        query.vehicle ?? null,
+        query.state ?? null,
+      ],
+    });
+    return new JsonText(row?.body ?? "");
+  }
+
+  async get(actor: Actor, id: string): Promise<JsonText> {
+    const row = await this.database.findRow<{ body: string; revision: number }>({
+      name: "question",
+      text: questionDetail,
+      values: [actor.organizations(), id],
+    });
+    const { body, revision } = found(row, "question");
+    return new JsonText(body, String(revision));
+  }
+
+  async create(
+    actor: Actor,
+    vehicle: string,
+    { item, position, text, send }: QuestionRequest,
+  ): Promise<CreatedDraft> {
+    return this.database.transaction(async (tx) => {
+      const { dealer, document } = await findVehicle(tx, actor, vehicle);
+      checkPlace(Vehicle.parse(document), item, position);
+      const [id, now] = [this.ids.next(), this.clock.now()];
+      const buyer = found(actor.organizations("buyer")[0], "buyer");
+      await tx.question.create({
+        data: {
+          id,
+          vehicleId: vehicle,
+          buyerId: buyer,
+          dealerId: dealer,
+          item,
+          position,
+          text,
+          state: send ? "asked" : "drafted",
+          revision: 1,
+          createdBy: actor.account,
+          createdAt: now,
+          askedAt: send ? now : null,
+        },
+      });
+      if (send)
+        await this.notices.tell(tx, { organization: dealer, kind: "question-asked", subject: id, vehicle });
+      return { id, revision: 1 };
+    });
+  }
+
+  async change(
+    actor: Actor,
+    id: string,
+    meant: number,
+    { text, move }: QuestionChange,
+  ): Promise<CreatedDraft> {
+    return this.database.transaction(async (tx) => {
+      const question = await lock(tx, id, "buyer", actor.organizations("buyer"));
+      checkRevision(question.revision, meant);
+      const sending = move === "send";
+      const open = sending || text !== undefined ? ["drafted"] : ["drafted", "asked"];
+      if (!open.includes(question.state)) throw stateProblem(question.state);
+      const state = move === undefined ? question.state : sending ? "asked" : "withdrawn";
+      const asked = sending ? { askedAt: this.clock.now() } : {};
+      await tx.question.update({ where: { id }, data: { text, state, ...asked, revision: meant + 1 } });
+      const { dealer, vehicle } = question;
+      if (sending)
+        await this.notices.tell(tx, { organization: dealer, kind: "question-asked", subject: id, vehicle });
+      return { id, revision: meant + 1 };
+    });
+  }
+
+  /** The answer is a finding on the very place asked about; the buyer has it when the statement with it is sealed. */
+  async answer(actor: Actor, id: string, meant: number, answer: QuestionAnswer): Promise<CreatedDraft> {
+    return this.database.transaction(async (tx) => {
+      const question = await lock(tx, id, "dealer", actor.organizations("dealer"));
+      checkRevision(question.revision, meant);
+      if (question.state !== "asked") throw stateProblem(question.state);
+      const { report, version } = await this.answers.write(tx, actor, question, answer);
+      const data = { state: "answered", answeredAt: this.clock.now(), reportId: report, version };
+      await tx.question.update({ where: { id }, data: { ...data, revision: meant + 1 } });
+      const { buyer, vehicle } = question;
+      await this.notices.tell(tx, { organization: buyer, kind: "question-answered", subject: id, vehicle });
+      return { id, revision: meant + 1 };
+    });
+  }
+}
+
+const stateProblem = (state: string): ProblemError =>
+  new ProblemError("question-state", `The question is ${state}; that cannot be done with it any more.`, {
+    members: { state },
+  });
+
+async function findVehicle(
+  tx: Transaction,
+  actor: Actor,
+  vehicle: string,
+): Promise<{ dealer: string; document: unknown }> {
+  const [row] = await readerIn(tx)<{ dealer: string; document: unknown }>(
+    `SELECT v.organization_id AS dealer, v.document FROM vehicle v WHERE v.id = $2::uuid AND ${maySeeVehicle("v")}`,
+    [actor.organizations(), vehicle],
+  );
+  return found(row, "car");
+}
+
+/** @throws ProblemError `invalid-fields` where the sheet has no such place on this car */
+function checkPlace({ form }: Vehicle, item: string, position: string): void {
+  const places = applicablePlaces(sheetVersion1, form).filter((place) => place.item.id === item);
+  if (places.some((place) => place.position === position)) return;
+  const at = places.length === 0 ? "/item" : "/position";
+  const reason =
+    places.length === 0 ? "an item of the sheet that applies to this car" : "a position of this item";
+  throw new ProblemError("invalid-fields", "Ask about an item and position of this car's sheet.", {
+    problems: [{ at, reason }],
+  });
+}
+
+/** The buyer's own, or one asked of the dealer; held until the transaction ends. */
+async function lock(
+  tx: Transaction,
+  id: string,
+  by: "buyer" | "dealer",
+  organizations: string[],
+): Promise<Locked> {
+  const [row] = await tx.$queryRaw<Locked[]>`
+    SELECT id, revision, state, vehicle_id AS vehicle, buyer_id AS buyer, dealer_id AS dealer, item, position
+    FROM question WHERE id = ${id}::uuid
+      AND CASE WHEN ${by} = 'buyer' THEN buyer_id = ANY(${organizations}::uuid[])
+        ELSE dealer_id = ANY(${organizations}::uuid[]) AND asked_at IS NOT NULL END
+    FOR UPDATE`;
+  return found(row, "question");
+}
