@@ -175,12 +175,6 @@ const listing = createRoute({
   component: lazyRouteComponent(() => import("./features/publishing/Listing"), "Listing"),
 });
 
-const place = createRoute({
-  getParentRoute: () => signedIn,
-  path: "/cars/$vehicle/place",
-  component: lazyRouteComponent(() => import("./features/publishing/CarPlace"), "CarPlace"),
-});
-
 const ask = createRoute({
   getParentRoute: () => signedIn,
   path: "/cars/$vehicle/ask",
@@ -303,7 +297,6 @@ const tree = root.addChildren([
     brief,
     hours,
     listing,
-    place,
     ask,
     questions,
     question,

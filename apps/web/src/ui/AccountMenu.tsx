@@ -69,6 +69,9 @@ export const AccountMenu = ({ account }: { readonly account: Account | null }) =
                 {t("nav.sites")}
               </Link>
             )}
+            <Link to="/complaints" onClick={close}>
+              {t("nav.complaints")}
+            </Link>
             <Link to="/organization" onClick={close}>
               {t("nav.organization")}
             </Link>

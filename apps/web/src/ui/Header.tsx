@@ -31,10 +31,12 @@ export const Header = () => {
           {(buys || inspects) && <Link to="/orders">{t("nav.orders")}</Link>}
           {(buys || deals) && <Link to="/released">{t("nav.released")}</Link>}
           {(buys || deals) && <Link to="/decisions">{t("nav.decisions")}</Link>}
+          {(buys || deals) && <Link to="/questions">{t("nav.questions")}</Link>}
           {inspects && <Link to="/day">{t("nav.day")}</Link>}
           {operates && (
             <>
               <Link to="/admissions">{t("nav.admissions")}</Link>
+              <Link to="/complaints">{t("nav.complaints")}</Link>
               <Link to="/appointments">{t("nav.appointments")}</Link>
             </>
           )}

@@ -27,11 +27,12 @@ export class StatementAnswers {
   ): Promise<{ report: string; version: number }> {
     const report = await findStatement(tx, vehicle, dealer);
     if (!report.drafting) await this.reports.revise(actor, report.id);
+    const place = { reportId: report.id, item, position };
     const operation = {
       id: this.ids.next(),
       op: "set" as const,
       finding: { ...finding, item, position },
-      base,
+      base: report.drafting ? base : await findRevision(tx, place),
     };
     const { results, revision } = await this.operations.apply(actor, report.id, { operations: [operation] });
     const [result] = results;
@@ -51,6 +52,21 @@ export class StatementAnswers {
     if (seal) await this.sealing.seal(actor, report.id, revision);
     return { report: report.id, version };
   }
+}
+
+/**
+ * The revision that stands at a place of a draft that was begun just now: nobody had a draft open in which it could have been
+ * seen or changed, and the next version begins with every finding of the last.
+ */
+async function findRevision(
+  tx: Transaction,
+  { reportId, item, position }: { reportId: string; item: string; position: string },
+): Promise<number | null> {
+  const standing = await tx.reportFinding.findUnique({
+    where: { reportId_item_position: { reportId, item, position } },
+    select: { revision: true },
+  });
+  return standing?.revision ?? null;
 }
 
 async function findStatement(

@@ -24,13 +24,30 @@ export const BookingStep = ({ vehicle }: Props) => {
   );
 };
 
-/** The dealer's way to say where the car stands. */
+export const AskStep = ({ vehicle }: Props) => {
+  const t = useText();
+  return (
+    <Step title={t("step.ask")}>
+      <p>{t("step.ask.what")}</p>
+      <div style={{ display: "flex", flexWrap: "wrap", gap: "0.5rem" }}>
+        <LinkButton variant="default" to="/cars/$vehicle/ask" params={{ vehicle }}>
+          {t("questions.ask")}
+        </LinkButton>
+        <LinkButton variant="subtle" to="/questions" search={{ vehicle }}>
+          {t("step.ask.list")}
+        </LinkButton>
+      </div>
+    </Step>
+  );
+};
+
+/** The dealer's way to links, withdrawing with a reason, and where the car stands. */
 export const PublishingStep = ({ vehicle }: Props) => {
   const t = useText();
   return (
     <Step title={t("step.publishing")}>
       <p>{t("step.publishing.what")}</p>
-      <LinkButton variant="default" to="/cars/$vehicle/place" params={{ vehicle }}>
+      <LinkButton variant="default" to="/cars/$vehicle/listing" params={{ vehicle }}>
         {t("step.publishing.do")}
       </LinkButton>
     </Step>

@@ -4,7 +4,7 @@ import { useText } from "../../strings/text";
 import { Panel } from "../../ui/Page";
 import { isKind, useAccount } from "../accounts/queries";
 import { releasesQuery } from "../disputes/queries";
-import { BookingStep, PublishingStep } from "./BookingSteps";
+import { AskStep, BookingStep, PublishingStep } from "./BookingSteps";
 import styles from "./Car.module.css";
 import { ListingStep, StatementStep } from "./DealerSteps";
 import { OrderInspection } from "./OrderInspection";
@@ -97,6 +97,7 @@ export const NextSteps = ({ car }: Props) => {
       <ul className={styles.steps}>
         {own && <DealerSteps car={car} />}
         {buys && <BuyerSteps car={car} />}
+        {buys && <AskStep vehicle={car.id} />}
         {inspects && <InspectorSteps car={car} />}
       </ul>
     </Panel>

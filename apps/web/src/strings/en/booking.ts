@@ -8,9 +8,10 @@ export const booking = {
   "step.ask": "Ask the dealer",
   "step.ask.what": "About one item at a time. The answer becomes a finding of the statement.",
   "step.ask.list": "Your questions on this car",
-  "step.publishing": "Where the car stands",
-  "step.publishing.what": "The site at which the car can be seen. Without it no hour can be offered.",
-  "step.publishing.do": "Say where it stands",
+  "step.publishing": "Who can read it, and where the car stands",
+  "step.publishing.what":
+    "Links for people who are not signed in, withdrawing with a reason, and the site at which the car can be seen.",
+  "step.publishing.do": "Publishing and site",
   "time.minutes": "{minutes} min",
   "time.hours": "{hours} h",
   "time.both": "{hours} h {minutes} min",

@@ -1,7 +1,5 @@
 /** Publishing a statement, withdrawing it, and sharing it with somebody who is not signed in. */
 export const publishing = {
-  "place.title": "Where the car stands",
-  "place.under": "The site at which it is looked at, lifted and driven.",
   "listing.title": "Publishing",
   "listing.under": "Who can read the statement, and since when.",
   "listing.state": "How it stands",
