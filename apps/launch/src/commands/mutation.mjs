@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { root } from "../root.mjs";
 import { runTool } from "../tools.mjs";
 
-const pattern = /^stryker\.([a-z]+)\.config\.json$/;
+const pattern = /^stryker\.([a-z-]+)\.config\.json$/;
 
 /** Libraries that say how they are mutated, by `.ci/stryker.<library>.config.json`. */
 function libraries() {

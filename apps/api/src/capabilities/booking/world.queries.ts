@@ -35,35 +35,39 @@ const dealings = `coalesce((SELECT json_agg(json_build_object('car', d.vehicle_i
   FROM inspector_dealing d JOIN inspector_calendar own ON own.id = d.calendar_id
   WHERE d.vehicle_id = ANY($5::uuid[]) AND own.organization_id = c.organization_id), '[]')`;
 
-const engagements = `coalesce((SELECT json_agg(json_build_object(${stretch("a")},
-    'place', json_build_object('latitude', there.latitude, 'longitude', there.longitude)) ORDER BY a.starts_at)
+/** Four numbers a job: a page of hours reads the jobs of everybody, and names would be most of what is read. */
+const engagements = `coalesce((SELECT json_agg(json_build_array(${ms("a.starts_at")}, ${ms("a.ends_at")},
+    there.latitude, there.longitude) ORDER BY a.starts_at)
   FROM appointment a JOIN site there ON there.id = a.site_id
   WHERE a.inspector_id = c.id AND ${within("a")} AND ${takes("a")}), '[]')`;
 
-const inspectors = `coalesce((SELECT json_agg(json_build_object(
+/** One row an inspector: many short documents are read sooner than one long one. */
+const inspectorsAt = `SELECT NULL::json AS place, json_build_object(
     'id', c.id, 'name', c.name, 'firm', json_build_object('id', o.id, 'name', o.name), 'hours', c.hours,
     'base', json_build_object('latitude', c.latitude, 'longitude', c.longitude), 'radius', c.radius, 'speed', c.speed,
     'notice', c.notice, 'skills', c.skills,
     'fees', json_build_object('currency', c.currency, 'perVisit', c.per_visit, 'perExtraCar', c.per_extra_car,
       'perMile', c.per_mile),
-    'engagements', ${engagements}, 'interests', ${interests}, 'dealings', ${dealings}))
-  FROM inspector_calendar c JOIN organization o ON o.id = c.organization_id
+    'engagements', ${engagements}, 'interests', ${interests}, 'dealings', ${dealings}) AS inspector
+  FROM site s CROSS JOIN inspector_calendar c JOIN organization o ON o.id = c.organization_id
   LEFT JOIN firm_admission f ON f.organization_id = o.id
-  WHERE ($7::uuid IS NULL OR c.id = $7::uuid) AND NOT c.organization_id = ANY($8::uuid[])
-    AND ($6::uuid IS NOT NULL OR (c.accepting AND c.admission = 'admitted' AND coalesce(f.state, 'admitted') = 'admitted'))
-  ), '[]')`;
+  WHERE s.id = $1::uuid AND ($7::uuid IS NULL OR c.id = $7::uuid) AND NOT c.organization_id = ANY($8::uuid[])
+    AND ($6::uuid IS NOT NULL
+      OR (c.accepting AND c.admission = 'admitted' AND coalesce(f.state, 'admitted') = 'admitted'))`;
 
 /**
- * Everything that is known of everybody's time at one site, in one statement. `$1` site, `$2` and `$3` the horizon, `$4` now,
- * `$5` cars, `$6` an appointment left out or null, `$7` one inspector or null, `$8` firms that are not independent.
+ * Everything that is known of everybody's time at one site, in one statement: a row with `place` for the site, its bays and the
+ * cars, and a row with `inspector` for each of them. `$1` site, `$2` and `$3` the horizon, `$4` now, `$5` cars, `$6` an
+ * appointment left out or null, `$7` one inspector or null, `$8` firms that are not independent.
  */
 export const worldAt = `SELECT json_build_object(
     'site', json_build_object('id', s.id, 'name', s.name, 'address', s.address,
       'place', json_build_object('latitude', s.latitude, 'longitude', s.longitude), 'hours', s.hours, 'closures', s.closures,
       'dealer', (SELECT json_build_object('id', o.id, 'name', o.name) FROM organization o WHERE o.id = s.organization_id),
       'fees', json_build_object('currency', s.currency, 'perVisit', s.per_visit, 'perLiftSpell', s.per_lift_spell)),
-    'bays', ${bays}, 'cars', ${cars}, 'inspectors', ${inspectors}) AS body
-  FROM site s WHERE s.id = $1::uuid`;
+    'bays', ${bays}, 'cars', ${cars}) AS place, NULL::json AS inspector
+  FROM site s WHERE s.id = $1::uuid
+  UNION ALL ${inspectorsAt}`;
 
 /** Firms that share a person with one of the organizations in `$1`. */
 export const barredFirms = `SELECT DISTINCT o.id FROM membership of_firm

@@ -29,6 +29,8 @@ export type WorldSite = {
   fees: SiteFees;
   dealer: Named;
 };
+/** Start and end in epoch milliseconds, latitude and longitude in degrees. */
+type JobAsNumbers = readonly [start: number, end: number, latitude: number, longitude: number];
 export type WorldInspector = {
   id: string;
   name: string;
@@ -40,7 +42,7 @@ export type WorldInspector = {
   notice: number;
   skills: Skill[];
   fees: InspectorFees;
-  engagements: (Interval & { place: Place })[];
+  engagements: JobAsNumbers[];
   interests: InterestSeen[];
   dealings: { car: string; dealing: CarDealing }[];
 };
@@ -51,6 +53,8 @@ export type World = {
   cars: CarTime[];
   inspectors: WorldInspector[];
 };
+
+type WorldRow = { place: Omit<World, "inspectors"> | null; inspector: WorldInspector | null };
 
 export type WorldQuestion = {
   readonly site: string;
@@ -68,7 +72,7 @@ const MARGIN = 48 * 60 * MINUTE;
 
 export async function readWorld(read: Reader, question: WorldQuestion): Promise<World> {
   const { site, cars, horizon, now, moving, inspector, barred } = question;
-  const [row] = await read<{ body: World }>(worldAt, [
+  const rows = await read<WorldRow>(worldAt, [
     site,
     new Date(horizon.start - MARGIN),
     new Date(horizon.end + MARGIN),
@@ -78,7 +82,8 @@ export async function readWorld(read: Reader, question: WorldQuestion): Promise<
     inspector ?? null,
     barred,
   ]);
-  return found(row, "site").body;
+  const place = found(rows.find((row) => row.place !== null)?.place ?? undefined, "site");
+  return { ...place, inspectors: rows.flatMap((row) => row.inspector ?? []) };
 }
 
 /** Inspection firms that share people with the dealer or the buyer: never offered. */
@@ -121,6 +126,12 @@ export function toRequest(world: World, laidOut: LaidOutHours, wanted: Wanted): 
   };
 }
 
+const jobOf = ([start, end, latitude, longitude]: JobAsNumbers): Interval & { place: Place } => ({
+  start,
+  end,
+  place: { latitude, longitude },
+});
+
 export function conflictsOf(world: World, inspector: WorldInspector, now: number): readonly Conflict[] {
   const cars = world.cars.map(({ id }) => id);
   return judgeIndependence({ ...inspector, now, dealer: world.site.dealer.id, cars, visits: [] }).conflicts;
@@ -141,7 +152,7 @@ export function toCalendar(
     speed,
     skills,
     fees,
-    engagements,
+    engagements: engagements.map(jobOf),
     notice: notice * MINUTE,
     hours: laidOut.open(hours, long),
     conflicts: conflictsOf(world, inspector, now),

@@ -33,14 +33,30 @@ const weekdays = (opens: string, closes: string) => ({
 const workingHours = weekdays("06:00", "20:00");
 const laidOut = new Map([[JSON.stringify(workingHours), layOutHours(workingHours, long)]]);
 
-/** A calendar as it is stored: hours by their rule. */
-export type StoredCalendar = Omit<InspectorCalendar, "hours"> & { readonly rule: typeof workingHours };
+type JobAsNumbers = readonly [start: number, end: number, latitude: number, longitude: number];
+
+/** A calendar as the service reads it: hours by their rule, four numbers a job. */
+export type StoredCalendar = Omit<InspectorCalendar, "hours" | "engagements"> & {
+  readonly rule: typeof workingHours;
+  readonly engagements: readonly JobAsNumbers[];
+};
+
+const jobOf = ([
+  start,
+  end,
+  latitude,
+  longitude,
+]: JobAsNumbers): InspectorCalendar["engagements"][number] => ({
+  start,
+  end,
+  place: { latitude, longitude },
+});
 
 /** With its hours laid out beforehand, found by what they were laid out from, as the service keeps them. */
 export function toCalendar({ rule, ...calendar }: StoredCalendar): InspectorCalendar {
   const hours = laidOut.get(JSON.stringify(rule));
   if (hours === undefined) throw new Error("these hours were not laid out");
-  return { ...calendar, hours };
+  return { ...calendar, hours, engagements: calendar.engagements.map(jobOf) };
 }
 
 /** So many inspectors round one yard, each with a job on every other working day; all of one price, so that every calendar counts. */
@@ -56,11 +72,15 @@ export function makeInspectors(count: number): StoredCalendar[] {
       speed: 22,
       notice: DAY,
       rule: workingHours,
-      engagements: jobs.map(({ start }) => ({
-        start: start + (2 + (index % 5)) * HOUR,
-        end: start + (5 + (index % 5)) * HOUR,
-        place: { latitude: 41.2 + (index % 7) / 20, longitude: -88.2 },
-      })),
+      engagements: jobs.map(
+        ({ start }) =>
+          [
+            start + (2 + (index % 5)) * HOUR,
+            start + (5 + (index % 5)) * HOUR,
+            41.2 + (index % 7) / 20,
+            -88.2,
+          ] as const,
+      ),
       skills: ["body" as const, "engine" as const],
       fees: { currency: "USD", perVisit: 40_000, perExtraCar: 20_000, perMile: 0 },
       conflicts: [],

@@ -10,9 +10,9 @@ const RUNS = 60;
 /** What a first page holds. */
 const PAGE = 25;
 
-const readAll = "SELECT json_agg(document ORDER BY id) AS calendars FROM calendar WHERE id < $1";
+const readAll = "SELECT document FROM calendar WHERE id < $1 ORDER BY id";
 
-type Read = { rows: { calendars: StoredCalendar[] }[] };
+type Read = { rows: { document: StoredCalendar }[] };
 
 async function store(client: Client): Promise<void> {
   await client.query("CREATE TABLE calendar (id int PRIMARY KEY, document json NOT NULL)");
@@ -30,7 +30,7 @@ async function timesOf(client: Client, count: number): Promise<{ roundTrip: numb
     const start = performance.now();
     const { rows: read }: Read = await client.query({ name: "calendars", text: readAll, values: [count] });
     const there = performance.now();
-    const calendars = (read[0]?.calendars ?? []).map(toCalendar);
+    const calendars = read.map(({ document }) => toCalendar(document));
     const { offers } = findOffers(request, calendars, { now, horizon, limit: PAGE });
     const done = performance.now();
     if (offers.length !== PAGE) throw new Error(`${offers.length} hours are offered, not ${PAGE}`);
