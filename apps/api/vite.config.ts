@@ -16,6 +16,7 @@ export default defineConfig({
       input: {
         main: "src/main.ts",
         embedded: "src/platform/database/embedded.ts",
+        floor: "src/bench/floor.ts",
       },
       output: { format: "es", entryFileNames: "[name].js", chunkFileNames: "chunks/[name].js" },
     },

@@ -9,10 +9,12 @@ import { columns } from "./terminal/layout.ts";
 
 const folder = new URL("./bench/", import.meta.url);
 
-/** Every folder and file beside `row.ts` is one measurement. */
+const helpers = new Set(["row.ts", "database.ts"]);
+
+/** Every other folder and file is one measurement. */
 const benchNames = (): string[] =>
   readdirSync(folder, { withFileTypes: true })
-    .filter(({ name }) => !name.endsWith(".test.ts") && name !== "row.ts")
+    .filter(({ name }) => !name.endsWith(".test.ts") && !helpers.has(name))
     .map((entry) => (entry.isDirectory() ? entry.name : entry.name.replace(/\.ts$/, "")))
     .sort();
 

@@ -7,8 +7,8 @@ import { Clock } from "../../platform/clock/index.ts";
 import { CONFIG, type Config } from "../../platform/config/index.ts";
 import { Database } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
-import { pageStatement, readCursor } from "../../platform/database/page.ts";
-import { JsonText } from "../../platform/http/json-text.ts";
+import { pageStatement, readCursor, readPage } from "../../platform/database/page.ts";
+import type { JsonText } from "../../platform/http/json-text.ts";
 import { notFound } from "../../platform/problems/problem-error.ts";
 import { sessionItem } from "./accounts.queries.ts";
 import { describeDevice } from "./device.ts";
@@ -49,11 +49,11 @@ export class SessionsService {
     const rows = `SELECT * FROM session WHERE account_id = $1 AND revoked_at IS NULL AND expires_at > $5
       AND id < $2 ORDER BY id DESC LIMIT $3 + 1`;
     const current = "session" in actor.by ? actor.by.session : null;
-    const [row] = await this.database.rows<{ body: string }>({
+    return readPage(this.database, {
+      name: "session-list",
       text: pageStatement(rows, sessionItem, "$3"),
       values: [actor.account, readCursor(query), query.limit, current, this.clock.now()],
     });
-    return new JsonText(row?.body ?? "");
   }
 
   async end(actor: Actor): Promise<void> {

@@ -6,8 +6,8 @@ import { hashSecret, newSecret } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
-import { pageStatement, readCursor } from "../../platform/database/page.ts";
-import { JsonText } from "../../platform/http/json-text.ts";
+import { pageStatement, readCursor, readPage } from "../../platform/database/page.ts";
+import type { JsonText } from "../../platform/http/json-text.ts";
 import { notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { tokenItem } from "./accounts.queries.ts";
 
@@ -49,11 +49,11 @@ export class TokensService {
   async list(actor: Actor, query: PageQuery): Promise<JsonText> {
     const rows = `SELECT * FROM api_token WHERE account_id = $1 AND revoked_at IS NULL
       AND id < $2 ORDER BY id DESC LIMIT $3 + 1`;
-    const [row] = await this.database.rows<{ body: string }>({
+    return readPage(this.database, {
+      name: "token-list",
       text: pageStatement(rows, tokenItem, "$3"),
       values: [actor.account, readCursor(query), query.limit],
     });
-    return new JsonText(row?.body ?? "");
   }
 
   async revoke(actor: Actor, token: string): Promise<void> {

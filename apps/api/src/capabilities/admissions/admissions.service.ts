@@ -5,8 +5,8 @@ import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
-import { readCursor } from "../../platform/database/page.ts";
-import { JsonText } from "../../platform/http/json-text.ts";
+import { readCursor, readPage } from "../../platform/database/page.ts";
+import type { JsonText } from "../../platform/http/json-text.ts";
 import { found } from "../../platform/problems/problem-error.ts";
 import { admissionList } from "./admissions.queries.ts";
 
@@ -23,7 +23,8 @@ export class AdmissionsService {
   ) {}
 
   async list(actor: Actor, query: AdmissionQuery): Promise<JsonText> {
-    const [row] = await this.database.rows<{ body: string }>({
+    return readPage(this.database, {
+      name: "admission-list",
       text: admissionList,
       values: [
         actor.organizations("inspector"),
@@ -33,7 +34,6 @@ export class AdmissionsService {
         query.state ?? null,
       ],
     });
-    return new JsonText(row?.body ?? "");
   }
 
   async decide(

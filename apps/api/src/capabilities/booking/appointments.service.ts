@@ -3,9 +3,9 @@ import type { AppointmentQuery, AppointmentSeen } from "@evenhand/shared/http/bo
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
-import { readCursor } from "../../platform/database/page.ts";
+import { readCursor, readPage } from "../../platform/database/page.ts";
 import { readerOn } from "../../platform/database/reader.ts";
-import { JsonText } from "../../platform/http/json-text.ts";
+import type { JsonText } from "../../platform/http/json-text.ts";
 import { found } from "../../platform/problems/problem-error.ts";
 import { type Detail, seenBy } from "./appointment-view.ts";
 import { appointmentCounts, appointmentDetail, appointmentList } from "./appointments.queries.ts";
@@ -21,7 +21,8 @@ export class AppointmentsService {
 
   async list(actor: Actor, query: AppointmentQuery): Promise<JsonText> {
     const { limit, state, vehicle, from, until } = query;
-    const [row] = await this.database.rows<{ body: string }>({
+    return readPage(this.database, {
+      name: "appointment-list",
       text: appointmentList,
       values: [
         actor.organizations(),
@@ -34,12 +35,10 @@ export class AppointmentsService {
         until ?? null,
       ],
     });
-    return new JsonText(row?.body ?? "");
   }
 
   async counts(): Promise<JsonText> {
-    const [row] = await this.database.rows<{ body: string }>({ text: appointmentCounts });
-    return new JsonText(row?.body ?? "");
+    return readPage(this.database, { name: "appointment-counts", text: appointmentCounts });
   }
 
   async get(actor: Actor, id: string): Promise<AppointmentSeen> {

@@ -6,8 +6,8 @@ import { hashSecret, newSecret } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
-import { pageStatement, readCursor } from "../../platform/database/page.ts";
-import { JsonText } from "../../platform/http/json-text.ts";
+import { pageStatement, readCursor, readPage } from "../../platform/database/page.ts";
+import type { JsonText } from "../../platform/http/json-text.ts";
 import { found, notFound } from "../../platform/problems/problem-error.ts";
 import { feed, type VisitEvent } from "./visit-calendar.ts";
 
@@ -77,8 +77,7 @@ export class FeedsService {
 
   async list(actor: Actor, query: PageQuery): Promise<JsonText> {
     const values = [actor.account, readCursor(query), query.limit];
-    const [row] = await this.database.rows<{ body: string }>({ text: feedList, values });
-    return new JsonText(row?.body ?? "");
+    return readPage(this.database, { name: "feed-list", text: feedList, values });
   }
 
   async revoke(actor: Actor, id: string): Promise<void> {

@@ -12,7 +12,7 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
-import { readCursor } from "../../platform/database/page.ts";
+import { readCursor, readPage } from "../../platform/database/page.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { calendarDetail, calendarList } from "./calendars.queries.ts";
@@ -49,11 +49,11 @@ export class CalendarsService {
   ) {}
 
   async list(actor: Actor, query: PageQuery): Promise<JsonText> {
-    const [row] = await this.database.rows<{ body: string }>({
+    return readPage(this.database, {
+      name: "calendar-list",
       text: calendarList,
       values: [actor.organizations("inspector"), actor.isOperator, readCursor(query), query.limit],
     });
-    return new JsonText(row?.body ?? "");
   }
 
   async get(actor: Actor, id: string): Promise<JsonText> {

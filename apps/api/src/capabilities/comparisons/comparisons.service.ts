@@ -7,7 +7,7 @@ import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { KeptDocuments } from "../../platform/database/kept-documents.ts";
-import { readCursor } from "../../platform/database/page.ts";
+import { readCursor, readPage } from "../../platform/database/page.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { analyzeVersions, engine } from "./analysis.ts";
@@ -31,11 +31,11 @@ export class ComparisonsService {
   ) {}
 
   async list(actor: Actor, query: ComparisonQuery): Promise<JsonText> {
-    const [row] = await this.database.rows<{ body: string }>({
+    return readPage(this.database, {
+      name: "comparison-list",
       text: comparisonList,
       values: [actor.organizations(), readCursor(query), query.limit, query.vehicle ?? null],
     });
-    return new JsonText(row?.body ?? "");
   }
 
   async get(actor: Actor, id: string): Promise<JsonText> {

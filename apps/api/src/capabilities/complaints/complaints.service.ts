@@ -11,7 +11,7 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
-import { readCursor } from "../../platform/database/page.ts";
+import { readCursor, readPage } from "../../platform/database/page.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { Outbox } from "../../platform/mail/outbox.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
@@ -50,8 +50,7 @@ export class ComplaintsService {
 
   async list(actor: Actor, query: ComplaintQuery): Promise<JsonText> {
     const values = [...whoOf(actor), readCursor(query), query.limit, query.state ?? null];
-    const [row] = await this.database.rows<{ body: string }>({ text: complaintList, values });
-    return new JsonText(row?.body ?? "");
+    return readPage(this.database, { name: "complaint-list", text: complaintList, values });
   }
 
   async get(actor: Actor, id: string): Promise<JsonText> {
@@ -65,8 +64,7 @@ export class ComplaintsService {
   }
 
   async counts(): Promise<JsonText> {
-    const [row] = await this.database.rows<{ body: string }>({ text: complaintCounts });
-    return new JsonText(row?.body ?? "");
+    return readPage(this.database, { name: "complaint-counts", text: complaintCounts });
   }
 
   /** Lets this operator read it, and keeps that they did and why. */

@@ -6,8 +6,8 @@ import { Clock } from "../../platform/clock/index.ts";
 import { CONFIG, type Config } from "../../platform/config/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
-import { readCursor } from "../../platform/database/page.ts";
-import { JsonText } from "../../platform/http/json-text.ts";
+import { readCursor, readPage } from "../../platform/database/page.ts";
+import type { JsonText } from "../../platform/http/json-text.ts";
 import { Outbox } from "../../platform/mail/outbox.ts";
 import { noticeMail } from "./notice-mail.ts";
 import { noticeList } from "./notices.queries.ts";
@@ -43,11 +43,11 @@ export class NoticesService {
   }
 
   async list(actor: Actor, query: PageQuery): Promise<JsonText> {
-    const [row] = await this.database.rows<{ body: string }>({
+    return readPage(this.database, {
+      name: "notice-list",
       text: noticeList,
       values: [actor.account, readCursor(query), query.limit],
     });
-    return new JsonText(row?.body ?? "");
   }
 
   async markRead(actor: Actor, { upTo }: NoticesRead): Promise<void> {

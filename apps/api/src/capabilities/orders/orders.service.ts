@@ -14,7 +14,7 @@ import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import type { Prisma } from "../../platform/database/generated/client.ts";
 import { Ids } from "../../platform/database/ids.ts";
-import { readCursor } from "../../platform/database/page.ts";
+import { readCursor, readPage } from "../../platform/database/page.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { NoticesService } from "../notices/index.ts";
@@ -53,7 +53,8 @@ export class OrdersService {
   ) {}
 
   async list(actor: Actor, query: OrderQuery): Promise<JsonText> {
-    const [row] = await this.database.rows<{ body: string }>({
+    return readPage(this.database, {
+      name: "order-list",
       text: orderList,
       values: [
         actor.organizations(),
@@ -63,7 +64,6 @@ export class OrdersService {
         query.vehicle ?? null,
       ],
     });
-    return new JsonText(row?.body ?? "");
   }
 
   async get(actor: Actor, id: string): Promise<JsonText> {

@@ -5,10 +5,10 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
-import { JsonText } from "../../platform/http/json-text.ts";
+import type { JsonText } from "../../platform/http/json-text.ts";
 import { found } from "../../platform/problems/problem-error.ts";
 import { inspectorsPage, membersPage, organizationsPage } from "./organizations.queries.ts";
-import { readCursor } from "../../platform/database/page.ts";
+import { readCursor, readPage } from "../../platform/database/page.ts";
 
 @Injectable()
 export class OrganizationsService {
@@ -35,12 +35,11 @@ export class OrganizationsService {
 
   /** One's own; the operator's list holds all. */
   async list(actor: Actor, query: PageQuery): Promise<JsonText> {
-    return this.page(organizationsPage, [
-      actor.organizations(),
-      actor.isOperator,
-      readCursor(query),
-      query.limit,
-    ]);
+    return readPage(this.database, {
+      name: "organization-list",
+      text: organizationsPage,
+      values: [actor.organizations(), actor.isOperator, readCursor(query), query.limit],
+    });
   }
 
   async members(actor: Actor, organization: string, query: PageQuery): Promise<JsonText> {
@@ -49,15 +48,18 @@ export class OrganizationsService {
       values: [actor.organizations(), organization, actor.isOperator],
     });
     found(there, "organization");
-    return this.page(membersPage, [organization, readCursor(query), query.limit]);
+    return readPage(this.database, {
+      name: "member-list",
+      text: membersPage,
+      values: [organization, readCursor(query), query.limit],
+    });
   }
 
   async inspectors(_actor: Actor, query: PageQuery): Promise<JsonText> {
-    return this.page(inspectorsPage, [readCursor(query), query.limit]);
-  }
-
-  private async page(text: string, values: unknown[]): Promise<JsonText> {
-    const [row] = await this.database.rows<{ body: string }>({ text, values });
-    return new JsonText(row?.body ?? "");
+    return readPage(this.database, {
+      name: "inspector-list",
+      text: inspectorsPage,
+      values: [readCursor(query), query.limit],
+    });
   }
 }

@@ -16,7 +16,7 @@ import { Clock } from "../../platform/clock/index.ts";
 import { CONFIG, type Config } from "../../platform/config/index.ts";
 import { Database } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
-import { readCursor } from "../../platform/database/page.ts";
+import { readCursor, readPage } from "../../platform/database/page.ts";
 import { readerOn } from "../../platform/database/reader.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
@@ -84,11 +84,11 @@ export class PublishingService {
 
   async links(actor: Actor, vehicle: string, query: PageQuery): Promise<JsonText> {
     await this.requireOwn(actor, vehicle);
-    const [row] = await this.database.rows<{ body: string }>({
+    return readPage(this.database, {
+      name: "share-links",
       text: shareLinks,
       values: [vehicle, readCursor(query), query.limit],
     });
-    return new JsonText(row?.body ?? "");
   }
 
   async revoke(actor: Actor, id: string): Promise<void> {

@@ -15,7 +15,7 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
-import { readCursor } from "../../platform/database/page.ts";
+import { readCursor, readPage } from "../../platform/database/page.ts";
 import { readerIn } from "../../platform/database/reader.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
@@ -46,7 +46,8 @@ export class QuestionsService {
   ) {}
 
   async list(actor: Actor, query: QuestionQuery): Promise<JsonText> {
-    const [row] = await this.database.rows<{ body: string }>({
+    return readPage(this.database, {
+      name: "question-list",
       text: questionList,
       values: [
         actor.organizations(),
@@ -56,7 +57,6 @@ export class QuestionsService {
         query.state ?? null,
       ],
     });
-    return new JsonText(row?.body ?? "");
   }
 
   async get(actor: Actor, id: string): Promise<JsonText> {

@@ -12,7 +12,7 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
-import { readCursor } from "../../platform/database/page.ts";
+import { readCursor, readPage } from "../../platform/database/page.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { ComparisonsService, type OrderedComparison } from "../comparisons/index.ts";
@@ -43,11 +43,11 @@ export class ReleasesService {
 
   async list(actor: Actor, query: ReleaseQuery): Promise<JsonText> {
     const filters = [query.vehicle ?? null, query.comparison ?? null, query.state ?? null];
-    const [row] = await this.database.rows<{ body: string }>({
+    return readPage(this.database, {
+      name: "release-list",
       text: releaseList,
       values: [actor.organizations(), readCursor(query), query.limit, ...filters],
     });
-    return new JsonText(row?.body ?? "");
   }
 
   async get(actor: Actor, id: string): Promise<JsonText> {

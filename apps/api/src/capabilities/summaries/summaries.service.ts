@@ -13,7 +13,7 @@ import { sha256Hex } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
-import { readCursor } from "../../platform/database/page.ts";
+import { readCursor, readPage } from "../../platform/database/page.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found } from "../../platform/problems/problem-error.ts";
 import { ComparisonsService, type OrderedComparison } from "../comparisons/index.ts";
@@ -76,11 +76,11 @@ export class SummariesService {
 
   async list(actor: Actor, query: SummaryQuery): Promise<JsonText> {
     const filters = [query.comparison ?? null, query.vehicle ?? null];
-    const [row] = await this.database.rows<{ body: string }>({
+    return readPage(this.database, {
+      name: "summary-list",
       text: summaryList,
       values: [actor.organizations(), readCursor(query), query.limit, ...filters],
     });
-    return new JsonText(row?.body ?? "");
   }
 
   async get(actor: Actor, id: string): Promise<SummarySeen> {

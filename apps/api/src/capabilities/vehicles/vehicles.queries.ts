@@ -24,21 +24,26 @@ const vehicleItem = `json_build_object(
 const columns = `v.id, v.organization_id, v.make, v.model, v.model_year, v.identification, v.listed,
   v.asking_minor, v.asking_currency, v.words, v.created_at`;
 
-const listOf = (visible: string, search: boolean) =>
+/** One condition a word: the index over parts of words serves `LIKE` of one pattern, and not `LIKE ALL` of many. */
+const hasWords = (count: number): string =>
+  Array.from({ length: count }, (_, index) => `AND v.search LIKE $${index + 4}`).join(" ");
+
+const listOf = (visible: string, words = 0): string =>
   pageStatement(
     `SELECT ${columns} FROM vehicle v WHERE ${visible} AND v.id < $2
-     ${search ? "AND v.search LIKE ALL ($4::text[])" : ""} ORDER BY v.id DESC LIMIT $3 + 1`,
+     ${hasWords(words)} ORDER BY v.id DESC LIMIT $3 + 1`,
     vehicleItem,
     "$3",
   );
 
-/** `$1` organizations, `$2` cursor, `$3` limit, `$4` patterns of the words searched for. */
-export const vehicleLists = {
-  own: listOf("v.organization_id = ANY($1::uuid[])", false),
-  ownSearched: listOf("v.organization_id = ANY($1::uuid[])", true),
-  seen: listOf(maySeeVehicle("v"), false),
-  seenSearched: listOf(maySeeVehicle("v"), true),
-};
+const visibleIn = { own: "v.organization_id = ANY($1::uuid[])", seen: maySeeVehicle("v") } as const;
+
+/** `$1` organizations, `$2` cursor, `$3` limit. */
+export const vehicleLists = { own: listOf(visibleIn.own), seen: listOf(visibleIn.seen) } as const;
+
+/** The same with so many words searched for: `$4` and on, a pattern each. */
+export const searchedVehicles = (list: keyof typeof visibleIn, words: number): string =>
+  listOf(visibleIn[list], words);
 
 /** `$1` organizations, `$2` the car. */
 export const vehicleDetail = `
@@ -58,9 +63,8 @@ export const vehicleDetail = `
   )::text AS body, v.revision
   FROM vehicle v WHERE v.id = $2 AND ${maySeeVehicle("v")}`;
 
-/** Each word becomes a pattern; the characters that mean something in patterns mean themselves. */
+/** Each different word becomes a pattern; the characters that mean something in patterns mean themselves. */
 export const searchPatterns = (words: string): string[] =>
-  words
-    .toLowerCase()
-    .split(/\s+/)
+  [...new Set(words.toLowerCase().split(/\s+/))]
+    .filter((word) => word !== "")
     .map((word) => `%${word.replaceAll(/[\\%_]/g, String.raw`\$&`)}%`);

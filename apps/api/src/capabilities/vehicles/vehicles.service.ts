@@ -8,12 +8,12 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
-import { readCursor } from "../../platform/database/page.ts";
+import { readCursor, readPage } from "../../platform/database/page.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { readerIn } from "../../platform/database/reader.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { readOpenFaults } from "./open-faults.ts";
-import { searchPatterns, vehicleDetail, vehicleLists } from "./vehicles.queries.ts";
+import { searchedVehicles, searchPatterns, vehicleDetail, vehicleLists } from "./vehicles.queries.ts";
 
 /** The columns that lists and searches go by. */
 const columnsOf = (vehicle: Vehicle) => ({
@@ -40,13 +40,13 @@ export class VehiclesService {
   async list(actor: Actor, query: VehicleQuery): Promise<JsonText> {
     const onlyOwn = actor.kinds.every((kind) => kind === "dealer");
     const values: unknown[] = [actor.organizations(), readCursor(query), query.limit];
-    const lists = onlyOwn
-      ? [vehicleLists.own, vehicleLists.ownSearched]
-      : [vehicleLists.seen, vehicleLists.seenSearched];
-    const text = (query.q === undefined ? lists[0] : lists[1]) ?? "";
-    if (query.q !== undefined) values.push(searchPatterns(query.q));
-    const [row] = await this.database.rows<{ body: string }>({ text, values });
-    return new JsonText(row?.body ?? "");
+    const list = onlyOwn ? "own" : "seen";
+    if (query.q === undefined)
+      return readPage(this.database, { name: `vehicle-list-${list}`, text: vehicleLists[list], values });
+    // Not prepared: how to look for words depends on how rare they are.
+    const patterns = searchPatterns(query.q);
+    const text = searchedVehicles(list, patterns.length);
+    return readPage(this.database, { text, values: [...values, ...patterns] });
   }
 
   async get(actor: Actor, id: string): Promise<JsonText> {

@@ -1,6 +1,9 @@
+import type { QueryConfig } from "pg";
 import { z } from "zod";
 import type { PageQuery } from "@evenhand/shared/http/paging";
+import { JsonText } from "../http/json-text.ts";
 import { ProblemError } from "../problems/problem-error.ts";
+import type { Database } from "./database.ts";
 
 const beyondAll = "ffffffff-ffff-ffff-ffff-ffffffffffff";
 
@@ -28,3 +31,9 @@ export const pageStatement = (rows: string, item: string, limit: string): string
     'next', CASE WHEN count(*) > ${limit} THEN max(page.id::text) FILTER (WHERE page.row_in_page = ${limit}) END
   )::text AS body
   FROM placed page`;
+
+/** The answer of a statement whose one row has a `body`. With a name it is prepared once a connection, which halves what it costs. */
+export async function readPage(database: Pick<Database, "findRow">, query: QueryConfig): Promise<JsonText> {
+  const row = await database.findRow<{ body: string }>(query);
+  return new JsonText(row?.body ?? "");
+}

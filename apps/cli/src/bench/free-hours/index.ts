@@ -2,7 +2,7 @@ import { findOffers } from "@evenhand/booking/free-hours";
 import { benchRow } from "../row.ts";
 import type { BenchOptions, BenchRow } from "../row.ts";
 import { horizon, makeInspectors, makeRequest, now, type StoredCalendar, toCalendar } from "./calendars.ts";
-import { type Client, withDatabase } from "./database.ts";
+import { type Client, withDatabase } from "../database.ts";
 
 const FEW = 50;
 const MANY = 500;

@@ -1,0 +1,14 @@
+import { withDatabase } from "../database.ts";
+import type { BenchOptions, BenchRow } from "../row.ts";
+import { measureCarList } from "./car-list.ts";
+import { withGround } from "./ground.ts";
+import { measureReads } from "./reads.ts";
+
+/** What the service costs beside the least that the same reads could cost, and what a million cars add. */
+export const rows = (options: BenchOptions): Promise<BenchRow[]> =>
+  withDatabase((client, url) =>
+    withGround(client, url, async (ground) => [
+      ...(await measureReads(ground, options)),
+      ...(await measureCarList(ground, options)),
+    ]),
+  );
