@@ -9,8 +9,18 @@ import { singleReportChecks } from "./index.ts";
 
 const { items } = compileSheet(sheetVersion1);
 
-const brief = ({ rule, reason, reads, claim }: CrossCheck): string =>
-  `${rule} ${reason} of ${claim?.item ?? "none"}@${claim?.position ?? ""} by ${reads.length} from ${reads[0]?.item}@${reads[0]?.position}`;
+const short = (value: number): string => value.toPrecision(4);
+
+const figuresOf = ({ figures = {}, ranges = {} }: CrossCheck): string =>
+  [
+    ...Object.entries(figures).map(([name, { value }]) => `; ${name} ${short(value)}`),
+    ...Object.entries(ranges).map(([name, { low, high }]) => `; ${name} ${short(low)} to ${short(high)}`),
+  ].join("");
+
+const brief = (check: CrossCheck): string => {
+  const { rule, reason, reads, claim } = check;
+  return `${rule} ${reason} of ${claim?.item ?? "none"}@${claim?.position ?? ""} by ${reads.length} from ${reads[0]?.item}@${reads[0]?.position}${figuresOf(check)}`;
+};
 
 const checksOf = (report: Report, data: MakerData): ReadonlySet<string> =>
   new Set(singleReportChecks(report, sheetVersion1, { maker: data }).map(brief));
@@ -59,6 +69,18 @@ const findingVariations = (report: Report): Variation[] =>
               report: withFinding(report, index, {
                 ...finding,
                 conditions: Object.fromEntries(Object.keys(conditions).map((key) => [key, "some"])),
+              }),
+            },
+            {
+              name: `${place(finding)} with conditions turned round`,
+              report: withFinding(report, index, {
+                ...finding,
+                conditions: Object.fromEntries(
+                  Object.entries(conditions).map(([key, value]) => [
+                    key,
+                    typeof value === "boolean" ? !value : value,
+                  ]),
+                ),
               }),
             },
           ]),

@@ -55,6 +55,17 @@ describe("panelColor", () => {
     expect([with2(apart), with2(apart - 1e-9)]).toEqual(["not-noticed", "noticeable"]);
   });
 
+  it("passes only where every pair does", () => {
+    const panels = [panel("hood", 50, 0.05), panel("cowl", 50.5, 0.05), panel("roof", 52.4, 0.5)];
+    const judge = (...others: string[]) =>
+      panelColor({ panels, neighbors: others.map((other) => ["hood", other] as const) }).reason;
+    expect([judge("cowl"), judge("roof"), judge("cowl", "roof")]).toEqual([
+      "not-noticed",
+      "range-covers",
+      "range-covers",
+    ]);
+  });
+
   it("reaches as far as scatter in three directions can, near gray, for every pair", () => {
     expect(span(1)?.high).toBeCloseTo(1.5 * 3.3682142 * 0.5, 6);
     expect(span(1)?.low).toBe(0);

@@ -47,6 +47,7 @@ describe("tiresMixed", () => {
     expect(beside("8.25-15")).toBe("equivalent-sizes");
     expect(beside("G78-14")).toBe("sizes-differ");
     expect(beside("A78-15")).toBe("sizes-differ");
+    expect(beside("L78-15")).toBe("sizes-differ");
     expect(beside("215/75-15")).toBe("equivalent-sizes");
   });
 
