@@ -11,7 +11,7 @@ const { items } = compileSheet(sheetVersion1);
 
 const short = (value: number): string => value.toPrecision(4);
 
-const figuresOf = ({ figures = {}, ranges = {} }: CrossCheck): string =>
+const figuresOf = ({ figures, ranges = {} }: CrossCheck): string =>
   [
     ...Object.entries(figures).map(([name, { value }]) => `; ${name} ${short(value)}`),
     ...Object.entries(ranges).map(([name, { low, high }]) => `; ${name} ${short(low)} to ${short(high)}`),
