@@ -1,5 +1,3 @@
-import { mkdirSync } from "node:fs";
-import { join } from "node:path";
 import { AxeBuilder } from "@axe-core/playwright";
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { expect, test } from "vitest";
@@ -15,37 +13,14 @@ import {
   takeRequested,
 } from "./setup/booking-screens.ts";
 import { useBrowser } from "./setup/browser.ts";
-import { signedIn } from "./setup/signed-in.ts";
+import { axeRules, desk, east, keepPicture, openPage, phone } from "./setup/pages.ts";
 
 const site = process.env["SITE_FOLDER"];
 const service = useService(site === undefined ? {} : { environment: { SITE_FOLDER: site } });
 const browser = useBrowser();
 
-/** With PICTURES, the folder of docs/pictures or another, every step is also kept as a picture. */
-const pictures = process.env["PICTURES"];
-const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
-const phone = { viewport: { width: 360, height: 780 } };
-const desk = { viewport: { width: 1440, height: 1000 } };
-/** The buyer reads in New York what stands in Denver. */
-const east = { timezoneId: "America/New_York" };
-
-async function keep(page: Page, name: string): Promise<void> {
-  if (pictures === undefined) return;
-  mkdirSync(pictures, { recursive: true });
-  await page.evaluate(() => {
-    window.scrollTo(0, 0);
-    return document.fonts.ready;
-  });
-  const width = page.viewportSize()?.width ?? 0;
-  await page.screenshot({ path: join(pictures, `${name}-${width}.png`), fullPage: true });
-}
-
-async function pageOf(person: Person, options: BrowserContextOptions = desk): Promise<Page> {
-  const context = await signedIn(browser(), person, { ...options, ...east });
-  const page = await context.newPage();
-  page.setDefaultTimeout(30_000);
-  return page;
-}
+const pageOf = (person: Person, options: BrowserContextOptions = desk): Promise<Page> =>
+  openPage(browser(), person, { ...options, ...east });
 
 const nextMonday = (): string => {
   const date = new Date();
@@ -72,10 +47,10 @@ async function bookAsBuyer({ buyer, vehicle }: BookingScene): Promise<string> {
   await page.getByText(/^on your clock:/).waitFor();
   await page.getByText("The inspector does not come").waitFor();
   await page.getByText("Local law and a licensed mechanic decide", { exact: false }).waitFor();
-  await keep(page, "booking-hour");
+  await keepPicture(page, "booking-hour");
   await page.getByRole("button", { name: "Hold this hour for 10 minutes" }).click();
   await page.getByText(/You hold this hour until/).waitFor();
-  await keep(page, "booking-held");
+  await keepPicture(page, "booking-held");
   await page.getByRole("checkbox", { name: /I have read the terms/ }).check();
   await page.getByRole("checkbox", { name: /I order and pay/ }).check();
   await page.getByRole("button", { name: "Request it" }).click();
@@ -92,7 +67,7 @@ async function acceptAsInspector({ inspector }: BookingScene, id: string): Promi
   await page.getByText(/You are asked. Answer by/).waitFor();
   await page.getByText("named once you accept", { exact: true }).waitFor();
   expect(page.url()).toContain(id);
-  await keep(page, "booking-asked");
+  await keepPicture(page, "booking-asked");
   await page.getByRole("checkbox", { name: /I and my firm are independent/ }).check();
   await page.getByRole("button", { name: "Accept the visit" }).click();
   await page.getByText("Maribel Okonjo-Strand").first().waitFor();
@@ -107,7 +82,7 @@ async function confirmAsDealer({ dealer }: BookingScene, id: string): Promise<vo
   const allow = page.getByRole("radio", { name: "Allowed", exact: true });
   for (const radio of await allow.all()) await radio.check();
   await page.getByRole("checkbox", { name: /At this hour the car is there, cold/ }).check();
-  await keep(page, "booking-confirming");
+  await keepPicture(page, "booking-confirming");
   await page.getByRole("button", { name: "Confirm", exact: true }).click();
   await page.getByText("It is agreed by all three.").waitFor();
   await page.context().close();
@@ -125,12 +100,12 @@ test("a buyer books an hour, the inspector declares and accepts, the dealer conf
   await buyer.goto(`/appointments/${id}`);
   await buyer.getByText("no: the car may be sold at any time between visit and decision").waitFor();
   await buyer.getByText("The inspector accepted").waitFor();
-  await keep(buyer, "booking-confirmed");
+  await keepPicture(buyer, "booking-confirmed");
   const day = await pageOf(scene.inspector);
   await day.goto(`/day?date=${seen.start.slice(0, 10)}`);
   await day.getByRole("link", { name: "1. Saltgrass Yard" }).waitFor();
   await day.getByText(/at your base/).waitFor();
-  await keep(day, "booking-day");
+  await keepPicture(day, "booking-day");
 });
 
 test("an hour that somebody else took meanwhile is refused with hours that are free, and one of them can be taken", async () => {
@@ -147,7 +122,7 @@ test("an hour that somebody else took meanwhile is refused with hours that are f
   const refusal = page.getByRole("alert");
   await refusal.getByText("Somebody else has that hour now").waitFor();
   await refusal.getByText("These are free at this moment:").waitFor();
-  await keep(page, "booking-lost");
+  await keepPicture(page, "booking-lost");
   await refusal.getByRole("button").first().click();
   await page.getByText(/You hold this hour until/).waitFor();
   const { items } = await scene.buyer.does("appointments.list", {});
@@ -167,7 +142,7 @@ test("a buyer moves a visit and the hour that was given up stays in its history,
     .click();
   await page.getByRole("button", { name: "Move the visit to this hour" }).click();
   await page.getByText(/given up:/).waitFor();
-  await keep(page, "booking-moved");
+  await keepPicture(page, "booking-moved");
   await page.getByRole("radio", { name: "The buyer withdraws" }).check();
   await page.getByRole("button", { name: "Cancel the visit" }).click();
   await page.getByText("It was cancelled.", { exact: false }).waitFor();
@@ -183,9 +158,9 @@ async function violationsOn(screen: BookingScreen, options: BrowserContextOption
   await page.waitForLoadState("networkidle");
   await page.locator("h1").first().waitFor();
   await screen.act?.(page);
-  const { violations } = await new AxeBuilder({ page }).withTags(rules).analyze();
+  const { violations } = await new AxeBuilder({ page }).withTags(axeRules).analyze();
   const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-  await keep(page, `${screen.name}-${options.colorScheme ?? "light"}`);
+  await keepPicture(page, `${screen.name}-${options.colorScheme ?? "light"}`);
   await page.context().close();
   const where = `${screen.name}, ${options.viewport?.width ?? 0} px`;
   return [

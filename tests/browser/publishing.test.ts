@@ -1,5 +1,3 @@
-import { mkdirSync } from "node:fs";
-import { join } from "node:path";
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
@@ -7,13 +5,10 @@ import type { Person } from "../api/setup/person.ts";
 import { useService } from "../api/setup/service.ts";
 import { bookingScene } from "./setup/booking-scene.ts";
 import { useBrowser } from "./setup/browser.ts";
-import { signedIn } from "./setup/signed-in.ts";
+import { axeRules, keepPicture, openPage, phone } from "./setup/pages.ts";
 
 const service = useService();
 const browser = useBrowser();
-const pictures = process.env["PICTURES"];
-const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
-const phone = { viewport: { width: 360, height: 780 } };
 const seen: string[] = [];
 
 /** Long lists are cut to their first lines before checking; every line is made the same way. */
@@ -25,24 +20,15 @@ const cutLists = (page: Page) =>
 
 /** What axe finds on the page as it stands and whether it fits its window; kept as a picture with PICTURES. */
 async function look(page: Page, name: string): Promise<void> {
-  const width = page.viewportSize()?.width ?? 0;
-  if (pictures !== undefined) {
-    mkdirSync(pictures, { recursive: true });
-    await page.screenshot({ path: join(pictures, `${name}-${width}.png`) });
-  }
+  await keepPicture(page, name, false);
   const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
   if (wide > 0) seen.push(`${name}: ${wide} px wider than the window`);
   await cutLists(page);
-  const { violations } = await new AxeBuilder({ page }).withTags(rules).analyze();
+  const { violations } = await new AxeBuilder({ page }).withTags(axeRules).analyze();
   seen.push(...violations.map(({ id, nodes }) => `${name}: ${id}: ${nodes[0]?.html.slice(0, 160) ?? ""}`));
 }
 
-async function pageOf(person: Person, options = {}): Promise<Page> {
-  const context = await signedIn(browser(), person, options);
-  const page = await context.newPage();
-  page.setDefaultTimeout(30_000);
-  return page;
-}
+const pageOf = (person: Person, options = {}): Promise<Page> => openPage(browser(), person, options);
 
 test("a dealer gives out a link, a reader with no account opens it, and it ends when it is revoked", async () => {
   const { dealer, vehicle } = await bookingScene(service());

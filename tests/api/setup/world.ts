@@ -47,7 +47,7 @@ export async function joinPerson(
   await query(
     databaseUrl,
     `INSERT INTO session (id, account_id, token_hash, device, created_at, last_seen_at, expires_at)
-     VALUES ($1, $2, $3, 'a test', now(), now(), now() + interval '1 day')`,
+     VALUES ($1, $2, $3, 'a test', now(), now(), now() + interval '30 days')`,
     [session, account, Buffer.from(hashSecret(secret))],
   );
   return new Person(url, { account, organization, cookie: secret });

@@ -38,6 +38,17 @@ export async function takeAccepted(scene: BookingScene, id: string): Promise<voi
   await scene.inspector.does("appointments.accept", { path: { id }, revision, body });
 }
 
+/** Everything that must be allowed is. */
+export async function takeConfirmed(scene: BookingScene, id: string): Promise<void> {
+  const { revision, plan } = await current(scene.dealer, { id });
+  const permissions = plan.toAllow.map((one) => ({ ...one, allowed: true }));
+  await scene.dealer.does("appointments.confirm", {
+    path: { id },
+    revision,
+    body: { access: true, permissions },
+  });
+}
+
 const openFirstHour = async (page: Page): Promise<void> => {
   await page
     .getByRole("button", { name: /Varga-Reyes, \$/ })

@@ -1,6 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
+import type { Finding } from "@evenhand/shared/finding";
 import { Report } from "@evenhand/shared/report";
 import type { Person } from "../../api/setup/person.ts";
 import { acceptOrder, order } from "../../api/setup/story.ts";
@@ -72,15 +73,36 @@ export async function stateDemoCar({ dealer }: Pick<DemoPeople, "dealer">, name:
   return { vehicle, report: id, statement: sealed.id };
 }
 
+/** An inspection of an accepted order, filled in, with ways to answer one place otherwise and to seal it. */
+export async function fillInspection(inspector: Person, orderId: string, report: Report) {
+  const { id } = await inspector.does("reports.inspect", { path: { id: orderId }, body: headerOf(report) });
+  let revision = await fill(inspector, id, report);
+  return {
+    change: async ({ item, position, answer }: Pick<Finding, "item" | "position" | "answer">) => {
+      const isThere = (one: Pick<Finding, "item" | "position">): boolean =>
+        one.item === item && one.position === position;
+      const draft = await inspector.does("reports.get", { path: { id } });
+      const finding = draft.report.findings.find(isThere);
+      const base = draft.findings.find(isThere)?.revision ?? null;
+      if (finding === undefined) throw new Error(`Nothing stands at ${item} ${position}.`);
+      const operations = [{ id: randomUUID(), op: "set" as const, finding: { ...finding, answer }, base }];
+      ({ revision } = await inspector.does("reports.operate", { path: { id }, body: { operations } }));
+    },
+    seal: () => seal(inspector, id, revision),
+  };
+}
+
+async function sealInspection(inspector: Person, orderId: string, report: Report) {
+  return (await fillInspection(inspector, orderId, report)).seal();
+}
+
 /** The same car, ordered, inspected and compared. */
 export async function compareDemoCar(people: DemoPeople, name: string) {
   const { buyer, inspector } = people;
   const car = await stateDemoCar(people, name);
   const orderId = await order(buyer, inspector, car.vehicle, car.statement);
   await acceptOrder(inspector, orderId);
-  const report = demoReport(`${name}-inspection`);
-  const { id } = await inspector.does("reports.inspect", { path: { id: orderId }, body: headerOf(report) });
-  const sealed = await seal(inspector, id, await fill(inspector, id, report));
+  const sealed = await sealInspection(inspector, orderId, demoReport(`${name}-inspection`));
   if (sealed.comparison === null) throw new Error("The sealed inspection made no comparison.");
   return { ...car, order: orderId, inspection: sealed.id, comparison: sealed.comparison };
 }

@@ -58,6 +58,22 @@ const Orders = ({ appointment }: Props) => {
   ));
 };
 
+/** What was recorded before the car was driven. */
+const Road = ({ appointment: { road, zone } }: Props) => {
+  const t = useText();
+  const times = useTimes();
+  if (road === null) return null;
+  const { consent, insurance, plates, damageBorneBy } = road;
+  const lines = [
+    consent !== null &&
+      t("appointment.road.consent", { by: consent.by, when: times.full(consent.signedAt, zone) }),
+    insurance !== null && t("appointment.road.insurance", { reference: insurance.reference }),
+    plates !== null && t("appointment.road.plates", { reference: plates.reference }),
+    damageBorneBy !== null && t("appointment.road.damage", { who: t(`damage.${damageBorneBy}`) }),
+  ];
+  return lines.map((line) => line !== false && <div key={line}>{line}</div>);
+};
+
 export const AppointmentFacts = ({ appointment }: Props) => {
   const t = useText();
   const times = useTimes();
@@ -99,6 +115,8 @@ export const AppointmentFacts = ({ appointment }: Props) => {
         .join("; "),
     ]);
   }
+  if (appointment.road !== null)
+    rows.push([t("appointment.road"), <Road key="road" appointment={appointment} />]);
   return (
     <Panel title={t("appointment.facts")}>
       <Facts rows={rows} />

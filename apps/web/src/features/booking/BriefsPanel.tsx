@@ -119,7 +119,9 @@ export const BriefsPanel = ({ appointment }: { readonly appointment: Appointment
   return appointment.visits.map(({ vehicle, brief }) => {
     if (brief === null) return null;
     const car = appointment.cars.find(({ id }) => id === vehicle);
-    const changeable = open.includes(appointment.state) && Date.parse(brief.until) > now;
+    const inTime = Date.parse(brief.until) > now;
+    const held = appointment.state === "held" && inTime;
+    const changeable = open.includes(appointment.state) && inTime;
     return (
       <Panel
         key={vehicle}
@@ -129,8 +131,10 @@ export const BriefsPanel = ({ appointment }: { readonly appointment: Appointment
             : t("appointment.brief")
         }
         hint={
-          changeable
-            ? t("appointment.brief.until", { when: times.full(brief.until, appointment.zone) })
+          changeable || held
+            ? t(held ? "appointment.brief.held" : "appointment.brief.until", {
+                when: times.full(brief.until, appointment.zone),
+              })
             : t("appointment.brief.closed")
         }
       >

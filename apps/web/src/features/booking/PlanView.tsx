@@ -24,6 +24,8 @@ export const PlanView = ({ plan, start, zone = "UTC", nameOf }: Props) => {
   const times = useTimes();
   const words = useItemWords();
   const cars = new Set(plan.segments.map(({ car }) => car));
+  const ofCar = (what: string, car: string): string =>
+    cars.size > 1 && nameOf !== undefined ? `${what}, ${nameOf(car)}` : what;
   const span = (from: number, to: number): string => {
     if (start === undefined) return t("plan.after", { from: duration(from), to: duration(to) });
     const at = (minutes: number): string => new Date(Date.parse(start) + minutes * MINUTE).toISOString();
@@ -45,10 +47,7 @@ export const PlanView = ({ plan, start, zone = "UTC", nameOf }: Props) => {
               />
             </span>
             <span className={styles.what}>
-              <span className={styles.stage}>
-                {t(`stage.${stage}`)}
-                {cars.size > 1 && nameOf !== undefined && `, ${nameOf(car)}`}
-              </span>
+              <span className={styles.stage}>{ofCar(t(`stage.${stage}`), car)}</span>
               {items.length > 0 && (
                 <span className={styles.items}>{t("plan.items", { count: items.length })}</span>
               )}
@@ -64,7 +63,7 @@ export const PlanView = ({ plan, start, zone = "UTC", nameOf }: Props) => {
           <h3>{t("plan.allow")}</h3>
           <ul>
             {plan.toAllow.map(({ car, item }) => (
-              <li key={`${car}${item}`}>{words({ item, position: "" })}</li>
+              <li key={`${car}${item}`}>{ofCar(words({ item, position: "" }), car)}</li>
             ))}
           </ul>
         </div>

@@ -17,6 +17,7 @@ import styles from "./Calendars.module.css";
 import { Declarations } from "./Declarations";
 import { calendarDaysQuery, calendarQuery } from "./queries";
 import { TrialWeek } from "./TrialWeek";
+import { useEdited } from "./use-edited";
 import { useFieldNames } from "./use-field-names";
 import { useTimes } from "./use-times";
 import { hoursOf } from "./weekly-hours";
@@ -75,20 +76,21 @@ const Editor = ({ calendar }: { readonly calendar: CalendarSeen }) => {
   const t = useText();
   const queries = useQueryClient();
   const fieldNames = useFieldNames();
-  const [typed, setTyped] = useState(() => typedCalendar(calendar));
-  const [touched, setTouched] = useState(false);
+  const { revision, typed, touched, change, settle } = useEdited(calendar, typedCalendar);
   const [tried, setTried] = useState(false);
   const wrong = wrongFields(typed);
   const save = useMutation({
     mutationFn: () =>
       call("calendars.change", {
         params: { id: calendar.id },
-        ifMatch: calendar.revision,
+        ifMatch: revision,
         body: { ...timeOf(typed), name: typed.name, accepting: typed.accepting },
       }),
     onSuccess: async () => {
+      // The week beside it shows what is stored: never, for a moment, what was stored before.
+      queries.removeQueries({ queryKey: ["calendar-days", calendar.id] });
       await queries.invalidateQueries();
-      setTouched(false);
+      settle();
     },
   });
   const submit = (event: FormEvent): void => {
@@ -100,13 +102,7 @@ const Editor = ({ calendar }: { readonly calendar: CalendarSeen }) => {
     <div className={styles.columns}>
       <div className={styles.stack}>
         <form className={styles.stack} onSubmit={submit}>
-          <CalendarFields
-            value={typed}
-            onChange={(next) => {
-              setTyped(next);
-              setTouched(true);
-            }}
-          />
+          <CalendarFields value={typed} onChange={change} />
           {tried && <WrongFields names={fieldNames(wrong)} />}
           {save.error !== null && <ProblemNotice error={save.error} />}
           <div className={styles.buttons}>
@@ -146,7 +142,7 @@ export const CalendarPage = () => {
       actions={<Tag>{t(`admission.${calendar.admission}`)}</Tag>}
     >
       <Admission calendar={calendar} />
-      <Editor key={calendar.revision} calendar={calendar} />
+      <Editor key={calendar.id} calendar={calendar} />
     </Page>
   );
 };

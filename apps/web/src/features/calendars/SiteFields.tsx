@@ -76,7 +76,7 @@ const Closures = ({ value, onChange }: Props) => {
       {value.closures.map((one, index) => (
         <fieldset key={one.key} className={styles.row}>
           <legend>{t("site.closure.group", { number: index + 1 })}</legend>
-          <div className={styles.fields}>
+          <div className={`${styles.fields} ${styles.wide}`}>
             <TextInput
               size="md"
               type="datetime-local"

@@ -14,6 +14,7 @@ import { siteDaysQuery, siteQuery } from "./queries";
 import { siteOf, typedSite, wrongSiteFields } from "./site-form";
 import { SiteFields } from "./SiteFields";
 import { TrialWeek } from "./TrialWeek";
+import { useEdited } from "./use-edited";
 import { useSiteFieldNames } from "./use-site-field-names";
 import { useTimes } from "./use-times";
 import { hoursOf } from "./weekly-hours";
@@ -50,20 +51,21 @@ const Editor = ({ site }: { readonly site: SiteSeen }) => {
   const t = useText();
   const queries = useQueryClient();
   const names = useSiteFieldNames();
-  const [typed, setTyped] = useState(() => typedSite(site));
-  const [touched, setTouched] = useState(false);
+  const { revision, typed, touched, change, settle } = useEdited(site, typedSite);
   const [tried, setTried] = useState(false);
   const wrong = wrongSiteFields(typed);
   const save = useMutation({
     mutationFn: () =>
       call("sites.change", {
         params: { id: site.id },
-        ifMatch: site.revision,
+        ifMatch: revision,
         body: { ...siteOf(typed), bays: typed.bays.map(({ id, name }) => ({ id, name })) },
       }),
     onSuccess: async () => {
+      // The week beside it shows what is stored: never, for a moment, what was stored before.
+      queries.removeQueries({ queryKey: ["site-days", site.id] });
       await queries.invalidateQueries();
-      setTouched(false);
+      settle();
     },
   });
   const submit = (event: FormEvent): void => {
@@ -74,13 +76,7 @@ const Editor = ({ site }: { readonly site: SiteSeen }) => {
   return (
     <form className={styles.columns} onSubmit={submit}>
       <div className={styles.stack}>
-        <SiteFields
-          value={typed}
-          onChange={(next) => {
-            setTyped(next);
-            setTouched(true);
-          }}
-        />
+        <SiteFields value={typed} onChange={change} />
         {tried && <WrongFields names={names(wrong)} />}
         {save.error !== null && <ProblemNotice error={save.error} />}
         <div className={styles.buttons}>
@@ -112,7 +108,7 @@ export const SitePage = () => {
   if (!site) return <Loading />;
   return (
     <Page title={site.name} over={<Link to="/sites">{t("nav.sites")}</Link>} under={site.address}>
-      <Editor key={site.revision} site={site} />
+      <Editor key={site.id} site={site} />
     </Page>
   );
 };

@@ -1,4 +1,5 @@
 import { Button, Checkbox, Radio, TextInput } from "@mantine/core";
+import type { VisitPlan } from "@evenhand/shared/http/booking";
 import { useState, type FormEvent } from "react";
 import { useIntl } from "react-intl";
 import { call } from "../../../service/client";
@@ -7,6 +8,7 @@ import { Panel } from "../../../ui/Page";
 import { useTimes } from "../../calendars/use-times";
 import { instantOf } from "../../calendars/zone-time";
 import { useItemWords } from "../../decisions/item-words";
+import { useCarName } from "../../vehicles/CarName";
 import styles from "../Booking.module.css";
 import { VisitCaution } from "../PlanView";
 import { MoveProblem } from "./MoveProblem";
@@ -21,7 +23,8 @@ export const ConfirmAccess = ({ appointment }: MoveProps) => {
   const intl = useIntl();
   const times = useTimes();
   const words = useItemWords();
-  const { zone, bays, plan } = appointment;
+  const name = useCarName();
+  const { zone, bays, plan, cars } = appointment;
   const [access, setAccess] = useState(false);
   const [allowed, setAllowed] = useState<Readonly<Record<string, boolean>>>({});
   const [until, setUntil] = useState("");
@@ -37,6 +40,11 @@ export const ConfirmAccess = ({ appointment }: MoveProps) => {
       },
     }),
   );
+  const labelOf = (one: VisitPlan["toAllow"][number]): string => {
+    const item = words({ item: one.item, position: "" });
+    const car = cars.length > 1 ? cars.find(({ id }) => id === one.car) : undefined;
+    return car === undefined ? item : t("moves.confirm.allow", { item, car: name(car) });
+  };
   const submit = (event: FormEvent): void => {
     event.preventDefault();
     confirm.mutate(undefined);
@@ -55,7 +63,7 @@ export const ConfirmAccess = ({ appointment }: MoveProps) => {
             {plan.toAllow.map((one) => (
               <Radio.Group
                 key={keyOf(one)}
-                label={t("moves.confirm.allow", { item: words({ item: one.item, position: "" }) })}
+                label={labelOf(one)}
                 value={allowed[keyOf(one)] === undefined ? "" : String(allowed[keyOf(one)])}
                 onChange={(value) => setAllowed({ ...allowed, [keyOf(one)]: value === "true" })}
               >

@@ -1,6 +1,7 @@
 import { CancellationCause } from "@evenhand/shared/booking";
 import { ConflictBody, type AppointmentSeen } from "@evenhand/shared/http/booking";
 import { problemCodeOf } from "@evenhand/shared/http/problem-codes";
+import type { ReactNode } from "react";
 import { useIntl } from "react-intl";
 import { z } from "zod";
 import { Refusal } from "../../../service/refusal";
@@ -57,11 +58,38 @@ const Shortfall = z.discriminatedUnion("code", [
 type Shortfall = z.infer<typeof Shortfall>;
 const WithShortfalls = z.looseObject({ shortfalls: z.array(Shortfall).min(1) });
 
-const useShortfall = (zone: string): ((shortfall: Shortfall) => string) => {
+type RoadShortfall = Extract<Shortfall, { readonly code: "road-cleared" }>["shortfalls"][number];
+
+/** What is wanting before the road, line by line: an inspector reads it on a phone beside the car. */
+const RoadShortfalls = ({ shortfalls }: { readonly shortfalls: readonly RoadShortfall[] }) => {
+  const t = useText();
+  const intl = useIntl();
+  const item = useItemWords();
+  const names = (ids: readonly string[]): string =>
+    intl.formatList(
+      [...new Set(ids)].map((id) => item({ item: id, position: "" })),
+      { type: "conjunction" },
+    );
+  return (
+    <>
+      {t("wanting.road-cleared")}
+      <ul>
+        {shortfalls.map(({ code, items }) => (
+          <li key={code}>
+            {code === "gate-not-seen" && items.length === 0
+              ? t("wanting.gate-empty")
+              : t(`wanting.${code}`, { items: names(items) })}
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+};
+
+const useShortfall = (zone: string): ((shortfall: Shortfall) => ReactNode) => {
   const t = useText();
   const intl = useIntl();
   const times = useTimes();
-  const item = useItemWords();
   const conflicts = useConflictWords();
   const list = (words: readonly string[]): string => intl.formatList(words, { type: "conjunction" });
   return (shortfall) => {
@@ -82,11 +110,7 @@ const useShortfall = (zone: string): ((shortfall: Shortfall) => string) => {
       case "cause":
         return t("wanting.cause", { causes: list(shortfall.allowed.map((cause) => t(`cause.${cause}`))) });
       case "road-cleared":
-        return `${t("wanting.road-cleared")} ${list(
-          shortfall.shortfalls.map(({ code, items }) =>
-            t(`wanting.${code}`, { items: list(items.map((id) => item({ item: id, position: "" }))) }),
-          ),
-        )}`;
+        return <RoadShortfalls shortfalls={shortfall.shortfalls} />;
       default:
         return t(`wanting.${shortfall.code}`);
     }

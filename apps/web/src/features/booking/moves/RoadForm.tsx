@@ -40,13 +40,16 @@ const clearanceOf = (typed: Typed, zone: string): RoadClearance => ({
   openSafety: [],
 });
 
+const dayOf = (kept: RoadClearance["insurance"] | undefined, zone: string): string =>
+  kept?.validUntil == null ? "" : localOf(kept.validUntil, zone).slice(0, 10);
+
 const typedOf = (zone: string, road: RoadClearance | null): Typed => ({
   consent: road?.consent?.by ?? "",
   signed: localOf(road?.consent?.signedAt ?? new Date().toISOString(), zone),
   insurance: road?.insurance?.reference ?? "",
-  insuranceUntil: "",
+  insuranceUntil: dayOf(road?.insurance, zone),
   plates: road?.plates?.reference ?? "",
-  platesUntil: "",
+  platesUntil: dayOf(road?.plates, zone),
   damage: road?.damageBorneBy ?? "",
 });
 
@@ -91,17 +94,9 @@ export const RoadForm = ({ appointment }: MoveProps) => {
           {field("consent", t("moves.take-to-road.consent"))}
           {field("signed", t("moves.take-to-road.signed"), "datetime-local")}
           {field("insurance", t("moves.take-to-road.insurance"))}
-          {field(
-            "insuranceUntil",
-            `${t("moves.take-to-road.insurance")}, ${t("moves.take-to-road.until")}`,
-            "date",
-          )}
+          {field("insuranceUntil", t("moves.take-to-road.insurance-until"), "date")}
           {field("plates", t("moves.take-to-road.plates"))}
-          {field(
-            "platesUntil",
-            `${t("moves.take-to-road.plates")}, ${t("moves.take-to-road.until")}`,
-            "date",
-          )}
+          {field("platesUntil", t("moves.take-to-road.plates-until"), "date")}
           <NativeSelect
             size="md"
             label={t("moves.take-to-road.damage")}

@@ -1,0 +1,42 @@
+import { mkdirSync } from "node:fs";
+import { join } from "node:path";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import type { Person } from "../../api/setup/person.ts";
+import { signedIn } from "./signed-in.ts";
+
+export const phone = { viewport: { width: 360, height: 780 } };
+export const desk = { viewport: { width: 1440, height: 1000 } };
+/** The buyer reads in New York what stands in Denver. */
+export const east = { timezoneId: "America/New_York" };
+
+/** What axe is asked for everywhere: WCAG 2.2 AA and its good practice. */
+export const axeRules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
+
+/** With PICTURES, the folder of docs/pictures or another, steps are also kept as pictures. */
+const pictures = process.env["PICTURES"];
+
+/** Keeps the page as a picture, where pictures are asked for. */
+export async function keepPicture(page: Page, name: string, whole = true): Promise<void> {
+  if (pictures === undefined) return;
+  mkdirSync(pictures, { recursive: true });
+  await page.evaluate(() => {
+    window.scrollTo(0, 0);
+    return document.fonts.ready;
+  });
+  const width = page.viewportSize()?.width ?? 0;
+  await page.screenshot({ path: join(pictures, `${name}-${width}.png`), fullPage: whole });
+}
+
+/** A page of its own for somebody signed in; with `at`, at an hour of its own. */
+export async function openPage(
+  browser: Browser,
+  person: Person,
+  options: BrowserContextOptions = {},
+  at?: Date,
+): Promise<Page> {
+  const context = await signedIn(browser, person, options);
+  const page = await context.newPage();
+  if (at !== undefined) await page.clock.setSystemTime(at);
+  page.setDefaultTimeout(30_000);
+  return page;
+}
