@@ -271,7 +271,7 @@ const complaint = createRoute({
 const admissions = createRoute({
   getParentRoute: () => signedIn,
   path: "/admissions",
-  component: lazyRouteComponent(() => import("./features/complaints/Admissions"), "Admissions"),
+  component: lazyRouteComponent(() => import("./features/admissions/Admissions"), "Admissions"),
 });
 
 const tree = root.addChildren([

@@ -10,6 +10,7 @@ import { appointments } from "./en/appointments";
 import { booking } from "./en/booking";
 import { brief } from "./en/brief";
 import { calendars } from "./en/calendars";
+import { admissions } from "./en/admissions";
 import { complaints } from "./en/complaints";
 import { publishing } from "./en/publishing";
 import { questions } from "./en/questions";
@@ -28,6 +29,7 @@ export const en = {
   ...booking,
   ...brief,
   ...calendars,
+  ...admissions,
   ...complaints,
   ...publishing,
   ...questions,

@@ -1,3 +1,4 @@
+import { z } from "zod";
 import type { Client } from "../database.ts";
 import { closeConnections, type Target } from "./load.ts";
 import { runService, startFloor, startService } from "./programs.ts";
@@ -13,9 +14,15 @@ export type Ground = {
   readonly report: string;
 };
 
-type Guide = { main: { comparison: string; viewer: { email: string; password: string } } };
+/** What the service prints once the demo's world is there. */
+const Guide = z.object({
+  main: z.object({
+    comparison: z.string(),
+    viewer: z.object({ email: z.string(), password: z.string() }),
+  }),
+});
 
-async function signIn(address: string, person: Guide["main"]["viewer"]): Promise<string> {
+async function signIn(address: string, person: { email: string; password: string }): Promise<string> {
   const answer = await fetch(`${address}/api/v1/sessions`, {
     method: "POST",
     headers: { "content-type": "application/json", origin: new URL(address).origin },
@@ -43,9 +50,7 @@ export async function withGround<T>(
 ): Promise<T> {
   const env = { DATABASE_URL: url, PORT: "0", LOG_LEVEL: "warn", MAIL: "file", NODE_ENV: "production" };
   await runService("migrate", env);
-  // The service writes it, and its types are not this application's to import.
-  // eslint-disable-next-line typescript/no-unsafe-type-assertion
-  const { main } = JSON.parse(await runService("load-demo", env)) as Guide;
+  const { main } = Guide.parse(JSON.parse(await runService("load-demo", env)));
   const { organizations } = await firstRow<{ organizations: string[] }>(
     client,
     `SELECT array_agg(m.organization_id) AS organizations FROM membership m

@@ -1,4 +1,3 @@
-import type { AdmissionState } from "@evenhand/shared/http/calendars";
 import { queryOptions } from "@tanstack/react-query";
 import { call } from "../../service/client";
 import { pagedQuery } from "../../service/pages";
@@ -17,8 +16,3 @@ export const complaintQuery = (id: string) =>
     queryKey: ["complaint", id],
     queryFn: ({ signal }) => call("complaints.get", { params: { id }, signal }),
   });
-
-export const admissionsQuery = (state: AdmissionState | undefined) =>
-  pagedQuery(["admissions", { state }], (after, signal) =>
-    call("admissions.list", { query: { state, after }, signal }),
-  );

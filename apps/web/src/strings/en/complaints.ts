@@ -1,7 +1,6 @@
-/** Complaints, and whom the operator lets work. */
+/** Complaints to the operator, and their answers. */
 export const complaints = {
   "nav.complaints": "Complaints",
-  "nav.admissions": "Admissions",
   "complaints.title": "Complaints",
   "complaints.under": "What you sent to the operator, and what was answered.",
   "complaints.under.operator":
@@ -52,24 +51,4 @@ export const complaints = {
   "complaint.send.text": "What happened",
   "complaint.send.do": "Send it",
   "complaint.sent": "It was sent. The answer will stand here.",
-  "admissions.title": "Admissions",
-  "admissions.under": "Firms and inspectors that may be offered to buyers.",
-  "admissions.show": "Show",
-  "admissions.show.applied": "Waiting",
-  "admissions.show.all": "All",
-  "admissions.none": "Nobody waits for admission.",
-  "admissions.none.all": "No firm has applied yet.",
-  "admissions.kind.firm": "inspection firm",
-  "admissions.kind.inspector": "inspector of {firm}",
-  "admissions.applied": "applied {when}",
-  "admissions.decided": "decided {when}",
-  "admissions.decide": "Decide on {name}",
-  "admissions.decision": "Decision",
-  "admissions.decision.admit": "Admit",
-  "admissions.decision.refuse": "Refuse",
-  "admissions.decision.suspend": "Suspend",
-  "admissions.reason": "Reason",
-  "admissions.reason.hint":
-    "The firm reads it. Say what you looked at: identity, insurance, qualification, independence.",
-  "admissions.do": "Record the decision",
 } as const;

@@ -9,7 +9,7 @@ import { Line, List } from "../../ui/List";
 import { Empty, Page, Panel, Tag } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import { oneOf } from "../comparisons/terms";
-import styles from "./Complaints.module.css";
+import styles from "./Admissions.module.css";
 import { admissionsQuery } from "./queries";
 
 const decisions = ["admit", "refuse", "suspend"] as const;
