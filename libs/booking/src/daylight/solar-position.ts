@@ -32,7 +32,7 @@ function equationOfCenter(century: number, anomaly: number): number {
  * tests/published/sun.test.ts).
  *
  * @param instant epoch milliseconds, UTC
- * @example solarPosition(Date.UTC(2026, 5, 21, 12)).declination // 0.409 rad: 23.4°
+ * @example solarPosition(Date.UTC(2026, 5, 21, 12)).declination // 0.409…
  */
 export function solarPosition(instant: number): SolarPosition {
   const century = julianCentury(instant);

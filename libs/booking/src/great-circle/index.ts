@@ -13,7 +13,7 @@ const radians = (degrees: number): number => (degrees * Math.PI) / 180;
  * Source: Sinnott, "Virtues of the Haversine", Sky and Telescope 68 (1984) 159 (from memory).
  *
  * @example
- * greatCircleDistance({ latitude: 36.12, longitude: -86.67 }, { latitude: 33.94, longitude: -118.4 }) // 2 886 448 m
+ * greatCircleDistance({ latitude: 36.12, longitude: -86.67 }, { latitude: 33.94, longitude: -118.4 }) // 2 886 448.4…
  */
 export function greatCircleDistance(from: Place, to: Place): number {
   const halfLatitude = Math.sin(radians(to.latitude - from.latitude) / 2);

@@ -115,7 +115,7 @@ export const overlap = (a: Interval, b: Interval): boolean => a.start < b.end &&
  * The starts `s` at which `[s + from, s + to)` lies within one stretch of the list. Whole milliseconds: the last start
  * that still fits is counted in, so a stretch exactly as long as the part gives one start.
  *
- * @example startsWithin([{ start: 0, end: 10 }], 2, 5) // [{ start: -2, end: 6 }]: from −2 to 5
+ * @example startsWithin([{ start: 0, end: 10 }], 2, 5) // [{ start: -2, end: 6 }]
  */
 export function startsWithin(intervals: readonly Interval[], from: number, to: number): Interval[] {
   const starts: { start: number; end: number }[] = [];
@@ -131,7 +131,7 @@ export function startsWithin(intervals: readonly Interval[], from: number, to: n
 /**
  * The starts `s` at which `[s + from, s + to)` shares an instant with any stretch of the list.
  *
- * @example startsTouching([{ start: 10, end: 20 }], 0, 5) // [{ start: 6, end: 20 }]: from 6 to 19
+ * @example startsTouching([{ start: 10, end: 20 }], 0, 5) // [{ start: 6, end: 20 }]
  */
 export function startsTouching(intervals: readonly Interval[], from: number, to: number): Interval[] {
   return normalize(intervals.map(({ start, end }) => ({ start: start - to + 1, end: end - from })));

@@ -95,8 +95,9 @@ function closing(opening: Temporal.PlainDateTime, closes: string): Temporal.Plai
  *
  * @example
  * layOutRule({ opens: "2026-03-07T09:00:00", closes: "17:00", rrule: "FREQ=DAILY", rdates: [], exdates: [] },
- *   "America/New_York", { start: Date.UTC(2026, 2, 8), end: Date.UTC(2026, 2, 9) })
- * // one stretch, 13:00Z to 21:00Z: on the 7th it was 14:00Z to 22:00Z
+ *   "America/New_York", { start: Date.UTC(2026, 2, 7), end: Date.UTC(2026, 2, 9) })
+ *   .map(({ start }) => new Date(start).toISOString())
+ * // ["2026-03-07T14:00:00.000Z", "2026-03-08T13:00:00.000Z"]
  */
 export function layOutRule(rule: HoursRule, zone: string, horizon: Interval): Interval[] {
   const { opens, closes, rrule, rdates, exdates } = rule;

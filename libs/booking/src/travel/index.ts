@@ -26,7 +26,7 @@ export const ROAD_OVER_GREAT_CIRCLE = 1.25;
  * @throws RangeError where the speed is not above zero.
  * @example
  * greatCircleTravel({ latitude: 0, longitude: 0 }, { latitude: 0, longitude: 1 }, 20)
- * // { meters: 138 994, milliseconds: 6 960 000 }: 1 h 56 min
+ * // { meters: 138 993.8…, milliseconds: 6 960 000 }
  */
 export const greatCircleTravel: TravelRule = (from, to, speed) => {
   if (!(speed > 0)) throw new RangeError(`speed of travel must be above zero, not ${speed}`);

@@ -215,8 +215,8 @@ function spanOf({ car, items }: CarToVisit, segments: readonly VisitSegment[]): 
  *
  * @example
  * planVisit([{ car: "c", items: [{ item: "brakes.lines", minutes: 10, needs: ["lift"], gate: [...GATE_SUBJECTS] },
- *   { item: "road.tracking", minutes: 20, needs: ["road"] }] }])
- * // planned: first-lift 0–15 min (5 of them raising the car), road 15–35 min
+ *   { item: "road.tracking", minutes: 20, needs: ["road"] }] }]).plan.segments.map(({ stage }) => stage)
+ * // ["first-lift", "road"]
  */
 export function planVisit(cars: readonly CarToVisit[]): PlannedVisit {
   const problems =

@@ -14,7 +14,7 @@ const middle = ([low, high]: Stretch): number => (low + high) / 2;
 /**
  * How two stretches lie: the distance of their middles in house steps, and overlap over union.
  *
- * @example gradeFigures([0.6, 0.8], [0.4, 0.6]) // { of: "grade", a, b, steps: 1, overlap: 0 }
+ * @example gradeFigures([0.6, 0.8], [0.4, 0.6]) // { of: "grade", steps: 1, overlap: 0, … }
  */
 export const gradeFigures = (a: Stretch, b: Stretch): GradeFigures => {
   const overlap = Math.max(0, Math.min(a[1], b[1]) - Math.max(a[0], b[0]));

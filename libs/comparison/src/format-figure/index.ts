@@ -12,7 +12,7 @@ const MOST_DECIMALS = 9;
  *
  * @param uncertainty in the unit the figure will be shown in; 0 gives what the value itself needs, up to 9
  * @example decimalsFor(0.0347) // 3
- * @example decimalsFor(0.0996) // 2 (0.10)
+ * @example decimalsFor(0.0996) // 2
  * @example decimalsFor(134) // -1
  */
 export const decimalsFor = (uncertainty: number): number => {

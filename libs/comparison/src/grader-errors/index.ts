@@ -94,7 +94,7 @@ const refusalsOf = (gradings: readonly Grading[]): Refusal[] => {
  * anything: thirty cars or more, three people or more of as many firms, independent and blind, each car in one state.
  * Otherwise every condition that fails is named, and nothing is estimated.
  *
- * @example graderErrors([]) // { state: "refused", refusals: [{ why: "too-few-cars", cars: 0, needed: 30 }, …] }
+ * @example graderErrors([]) // { state: "refused", … }
  */
 export const graderErrors = (gradings: readonly Grading[]): GraderErrors => {
   const refusals = refusalsOf(gradings);

@@ -65,7 +65,7 @@ export const monthRange = (year: number, month: number): DayRange => ({
 /**
  * Sunday to Saturday of a numbered week, week 1 being the first full week of the year (49 CFR 574.5).
  *
- * @example weekRange(2009, 1) // 2009-01-04 to 2009-01-10
+ * @example dateText([weekRange(2009, 1)]) // "2009-01-04 to 2009-01-10"
  */
 export const weekRange = (year: number, week: number): DayRange => {
   const newYear = dayOf(year, 1, 1);

@@ -23,7 +23,7 @@ const overlaps = (range: DayRange, claimed: DateSet): boolean => narrow(claimed,
  *
  * @example
  * decadeLess({ code: "7", candidates: [{ first: 0, last: 9 }, { first: 90, last: 99 }], facts: [{ first: 50, last: 200 }] })
- * // reason "one-left", alternatives ["1970-04-01 to 1970-04-10"]
+ * // { reason: "one-left", alternatives: ["1970-04-01 to 1970-04-10"], … }
  */
 export const decadeLess = ({ code, candidates, facts, claimed }: DecadeLessInput): RuleResult => {
   const left = facts.reduce(narrow, candidates);

@@ -22,7 +22,7 @@ const logBeta = (alpha: number, beta: number): number =>
  * Logarithm of the probability of all groups' counts if each group's share is drawn from the prior, up to the
  * binomial coefficients, which do not depend on it: Σ ln B(α + x, β + n − x) − ln B(α, β).
  *
- * @example betaBinomialLogLikelihood([{ successes: 1, trials: 2 }], { alpha: 1, beta: 1 }) // ln(1/6)
+ * @example betaBinomialLogLikelihood([{ successes: 1, trials: 2 }], { alpha: 1, beta: 1 }) // -1.7917…
  */
 export const betaBinomialLogLikelihood = (groups: readonly Group[], { alpha, beta }: BetaPrior): number => {
   const none = logBeta(alpha, beta);

@@ -52,7 +52,7 @@ const standardErrors = (table: Proportions, weights: Matrix, kappa: number, expe
  * @returns `tooFew` under ten items unless `least` says otherwise; `noVariation` when chance agrees fully
  * @throws {RangeError} when the table is not square or holds a negative count
  * @example
- * cohenKappa([[20, 5], [10, 15]]) // { kind: "estimated", coefficient: 0.4, standardError: 0.1272…, … }
+ * cohenKappa([[20, 5], [10, 15]]) // { kind: "estimated", coefficient: 0.4, standardError: 0.1269…, … }
  */
 export const cohenKappa = (counts: Matrix, options: CohenKappaOptions = {}): CohenKappa => {
   const { weights: chosen = "unweighted", confidence = 0.95, least = LEAST_ITEMS } = options;

@@ -45,7 +45,7 @@ export const fCritical = (
 /**
  * Probability of a ratio of variances as large as this or larger, if the spreads are equal.
  *
- * @example fUpperTail(9, 2, 30) // 0.000862…
+ * @example fUpperTail(9, 2, 30) // 0.000867…
  */
 export const fUpperTail = (ratio: number, degreesOfFreedom: number, otherDegreesOfFreedom: number): number =>
   // The reciprocal of an F variable is one with the degrees exchanged; its lower tail keeps its digits.
