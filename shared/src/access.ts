@@ -86,6 +86,19 @@ export const access = {
     who: [dealer("own"), inspector("own"), buyer("own"), operator("any")],
     scope: "read",
   },
+  "firmHandbook.get": {
+    method: "GET",
+    path: "/organizations/:id/handbook",
+    who: [dealer("own"), inspector("own")],
+    scope: "read",
+  },
+  "firmHandbook.put": {
+    method: "PUT",
+    path: "/organizations/:id/handbook",
+    who: [dealer("admin"), inspector("admin")],
+    once: "content",
+    ifMatch: true,
+  },
   "inspectors.list": {
     method: "GET",
     path: "/inspectors",

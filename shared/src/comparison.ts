@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { CrossCheck } from "./cross-check.ts";
+import { CrossCheck, FirmLimits } from "./cross-check.ts";
 import { Firmness } from "./finding.ts";
 import { ItemId, LocalId, PositionId, Sha256 } from "./identifier.ts";
 import { Direction, Outcome, Standing } from "./outcome.ts";
@@ -213,6 +213,10 @@ export const Comparison = z.strictObject({
   /** Indexes of the discrepancies (doubtful, differ, unstated, and what a rule contradicts), most pressing first. */
   order: z.array(z.int()),
   crossChecks: z.array(CrossCheck),
+  /** Whose own figures the handbook's rules were given, and where the figures of the make come from. */
+  handbook: z
+    .strictObject({ side: z.enum(["a", "b"]), limits: FirmLimits, makerSource: z.string().nullable() })
+    .optional(),
   tally: z.record(Outcome, Count),
   standings: z.record(Standing, Count),
   coverage: z.strictObject({

@@ -109,3 +109,30 @@ export const MakerData = z.strictObject({
   cam: z.enum(["stock", "other", "unknown"]).optional(),
 });
 export type MakerData = z.infer<typeof MakerData>;
+
+const given = (data: MakerData): boolean => Object.values(data).some((value) => value !== undefined);
+
+/** Figures of one make, or of a model or some years of it, and where the firm has them from. */
+export const MakerEntry = z.strictObject({
+  make: z.string().trim().min(1).max(100),
+  model: z.string().trim().min(1).max(100).optional(),
+  fromYear: z.int().min(1886).max(2100).optional(),
+  toYear: z.int().min(1886).max(2100).optional(),
+  source: z.string().trim().min(1).max(400),
+  data: MakerData.refine(given, { error: "at least one figure" }),
+});
+export type MakerEntry = z.infer<typeof MakerEntry>;
+
+/** A firm's own handbook: figures in place of common practice, and what it knows of makes. */
+export const FirmHandbook = z.strictObject({
+  limits: FirmLimits,
+  makers: z.array(MakerEntry).max(500),
+});
+export type FirmHandbook = z.infer<typeof FirmHandbook>;
+
+/** What of it speaks of one car: part of the report, and sealed with it. */
+export const ReportHandbook = z.strictObject({
+  limits: FirmLimits,
+  maker: z.strictObject({ source: z.string().min(1).max(400), data: MakerData }).optional(),
+});
+export type ReportHandbook = z.infer<typeof ReportHandbook>;

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { ReportHandbook } from "./cross-check.ts";
 import { Finding } from "./finding.ts";
 import { Instant, LocalId } from "./identifier.ts";
 import { UnitSymbol } from "./unit.ts";
@@ -86,6 +87,8 @@ export const Report = z.strictObject({
     .max(50)
     .default([]),
   scales: z.array(GradeScale).max(20).default([]),
+  /** The firm's own figures for the handbook's rules, as they were when the report was sealed. */
+  handbook: ReportHandbook.optional(),
   findings: z.array(Finding).max(200_000),
 });
 export type Report = z.infer<typeof Report>;

@@ -4,6 +4,7 @@ import { bookingContracts } from "./booking.ts";
 import { calendarContracts } from "./calendars.ts";
 import { comparisonContracts } from "./comparisons.ts";
 import { complaintContracts } from "./complaints.ts";
+import { handbookContracts } from "./handbook.ts";
 import { noticeContracts } from "./notices.ts";
 import { orderContracts } from "./orders.ts";
 import { organizationContracts } from "./organizations.ts";
@@ -26,6 +27,7 @@ export const contracts = {
   ...releaseContracts,
   ...summaryContracts,
   ...noticeContracts,
+  ...handbookContracts,
   ...publishingContracts,
   ...questionContracts,
   ...calendarContracts,

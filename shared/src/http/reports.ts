@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { FirmHandbook } from "../cross-check.ts";
 import { Finding } from "../finding.ts";
 import { Instant, ItemId, ObjectId, PositionId, Sha256 } from "../identifier.ts";
 import { FieldProblem } from "../problem.ts";
@@ -42,6 +43,8 @@ export const ReportDraft = z.strictObject({
   /** `false` between sealing and the next version: nothing can be changed. */
   drafting: z.boolean(),
   report: Report,
+  /** The firm's own handbook as it stands; what of it speaks of this car is sealed with the report. */
+  handbook: FirmHandbook,
   findings: z.array(FindingRevision),
   /** Sealed versions, newest first. */
   versions: z.array(

@@ -317,6 +317,30 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
       body: { answer: "contest", reason: "It sounds." },
     })),
   ],
+  "firmHandbook.get": [
+    one(
+      "the dealer's firm",
+      ["dealer"],
+      at(({ world }) => world.dealer.organization),
+    ),
+    one(
+      "the inspector's firm",
+      ["inspector"],
+      at(({ world }) => world.inspector.organization),
+    ),
+  ],
+  "firmHandbook.put": [
+    one("the inspector's firm", ["inspector"], ({ world }) => ({
+      path: { id: world.inspector.organization },
+      revision: 0,
+      body: { limits: { "tire-age.caution-years": 5 }, makers: [] },
+    })),
+    one("the dealer's firm", ["dealer"], ({ world }) => ({
+      path: { id: world.dealer.organization },
+      revision: 0,
+      body: { limits: {}, makers: [] },
+    })),
+  ],
   "costTable.get": [one("one's own", buyers, nothing)],
   "costTable.put": [
     one("one's own", buyers, () => ({

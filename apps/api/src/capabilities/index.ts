@@ -5,6 +5,7 @@ import { BookingModule } from "./booking/index.ts";
 import { CalendarsModule } from "./calendars/index.ts";
 import { ComparisonsModule } from "./comparisons/index.ts";
 import { ComplaintsModule } from "./complaints/index.ts";
+import { HandbookModule } from "./handbook/index.ts";
 import { NoticesModule } from "./notices/index.ts";
 import { OrdersModule } from "./orders/index.ts";
 import { OrganizationsModule } from "./organizations/index.ts";
@@ -27,6 +28,7 @@ export const capabilities: readonly Type[] = [
   ReleasesModule,
   SummariesModule,
   NoticesModule,
+  HandbookModule,
   CalendarsModule,
   SitesModule,
   AdmissionsModule,

@@ -60,10 +60,14 @@ describe("analyze", () => {
     expect(result.standings["contradicted-by-figures"]).toBe(1);
   });
 
-  it("takes the firm's own figures for the handbook's rules", () => {
+  it("takes the figures of the firm that answers, never of the one whose claims are judged", () => {
     const [a, b] = [statement([claimedNew]), inspection([oldTire])];
-    const generous = analyze(a, b, sheet, { firm: { "claims.new-days": 3650 } });
+    const limits = { "claims.new-days": 3650 };
+    const generous = analyze(a, { ...b, handbook: { limits } }, sheet);
     expect(usedDays(generous)).toMatchObject({ value: 3650, origin: "firm" });
+    expect(generous.handbook).toEqual({ side: "b", limits, makerSource: null });
+    expect(analyze(a, b, sheet)).not.toHaveProperty("handbook");
+    expect(usedDays(analyze({ ...a, handbook: { limits } }, b, sheet))).toMatchObject({ value: 730 });
     expect(usedDays(analyze(a, b, sheet))).toMatchObject({ value: 730, origin: "common-practice" });
   });
 

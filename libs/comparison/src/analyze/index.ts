@@ -1,6 +1,6 @@
 import type { ComparedReport, Comparison, Entry } from "@evenhand/shared/comparison";
 import type { CostTable } from "@evenhand/shared/cost-table";
-import type { CrossCheck, FirmLimits, MakerData } from "@evenhand/shared/cross-check";
+import type { CrossCheck, ReportHandbook } from "@evenhand/shared/cross-check";
 import type { Report } from "@evenhand/shared/report";
 import { crossChecks, indexFindings } from "@evenhand/handbook/cross-checks";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
@@ -19,9 +19,6 @@ import { softnessOf } from "../softness/index.ts";
 import { tallyOf } from "../tally/index.ts";
 
 export type AnalyzeOptions = CompareOptions & {
-  /** Limits a firm set for the handbook's rules, and what it entered for the make. */
-  readonly firm?: FirmLimits;
-  readonly maker?: MakerData;
   /** The table discrepancies are ordered by; without one they go by consequence. */
   readonly costs?: CostTable;
   /** SHA-256 of the sealed reports. */
@@ -56,6 +53,12 @@ const withContradictions = (entries: readonly Entry[], checks: readonly CrossChe
       : entry,
   );
 };
+
+const figuresOf = ({ limits, maker }: ReportHandbook): NonNullable<Comparison["handbook"]> => ({
+  side: "b",
+  limits,
+  makerSource: maker?.source ?? null,
+});
 
 /** q-values and readings to settle, into figures that this analysis alone holds. */
 const completeFigures = (
@@ -99,7 +102,6 @@ export const analyze = (
     { report: a, index: indexFindings(a) },
     { report: b, index: indexFindings(b) },
     sheet,
-    { firm: options.firm, maker: options.maker },
   );
   completeFigures(found, a, b, sheet, options);
   const entries = withContradictions(found, checks);
@@ -117,6 +119,7 @@ export const analyze = (
     entries,
     order: order(entries, (entry) => expectedLoss(entry, costs, sheet, b)),
     crossChecks: checks,
+    ...(b.handbook === undefined ? {} : { handbook: figuresOf(b.handbook) }),
     ...tallyOf(entries),
     coverage: coverageOf(places, sheet),
     softness: softnessOf(places, a),

@@ -19,8 +19,13 @@ import { wheelChecks } from "./wheel-checks.ts";
 export { indexFindings };
 export type { IndexedReport };
 
-/** What a firm set and entered for the make; both may be left out. */
+/** What a firm set and entered for the make. Left out, what the report itself holds is taken. */
 export type CrossCheckOptions = { readonly firm?: FirmLimits; readonly maker?: MakerData };
+
+const optionsOf = ({ handbook }: Report): CrossCheckOptions => ({
+  firm: handbook?.limits,
+  maker: handbook?.maker?.data,
+});
 
 const GROUPS: readonly Checks[] = [
   identityChecks,
@@ -67,14 +72,15 @@ const viewMaker =
  * Order: by subject and rule, then A by itself, B by itself, A against B. Same input, same output.
  *
  * @param a the report whose claims are tested, checked against the sheet and indexed
- * @param b the report that answers it
+ * @param b the report that answers it; its author's own figures are the ones in force, since whoever made the claims must not
+ *   choose what they are judged by
  * @example crossChecks({ report: a, index: indexFindings(a) }, { report: b, index: indexFindings(b) }, compiledSheet)
  */
 export const crossChecks = (
   a: IndexedReport,
   b: IndexedReport,
   sheet: CompiledSheet,
-  options: CrossCheckOptions = {},
+  options: CrossCheckOptions = optionsOf(b.report),
 ): CrossCheck[] => {
   const view = viewMaker(sheet, { a, b }, options);
   return runViews([view("a", ["a"]), view("b", ["b"])], [view("a", ["b", "a"])]);
@@ -88,7 +94,7 @@ export const crossChecks = (
 export const singleReportChecks = (
   report: Report,
   sheet: Sheet,
-  options: CrossCheckOptions = {},
+  options: CrossCheckOptions = optionsOf(report),
 ): CrossCheck[] => {
   const a = { report, index: indexFindings(report) };
   return runViews([viewMaker(compileSheet(sheet), { a }, options)("a", ["a"])], []);

@@ -1,4 +1,5 @@
 import type { ReportHeader } from "@evenhand/shared/http/reports";
+import type { ReportHandbook } from "@evenhand/shared/cross-check";
 import type { Finding } from "@evenhand/shared/finding";
 import { Report, type ReportInput, type ReportKind, Vehicle } from "@evenhand/shared/report";
 import { compileSheet } from "@evenhand/sheet/compile-sheet";
@@ -45,16 +46,26 @@ export type ReportParts = {
   header: StoredHeader;
   vehicle: Vehicle;
   author: Report["author"];
+  /** Absent where the firm entered nothing that speaks of the car. */
+  handbook?: ReportHandbook | undefined;
   findings: readonly Finding[];
 };
 
 /** The report as a file holds it. */
-export const toReport = ({ kind, header, vehicle, author, findings }: ReportParts): ReportInput => ({
+export const toReport = ({
+  kind,
+  header,
+  vehicle,
+  author,
+  handbook,
+  findings,
+}: ReportParts): ReportInput => ({
   format: "evenhand-report",
   version: 1,
   kind,
   ...header,
   vehicle,
   author,
+  ...(handbook === undefined ? {} : { handbook }),
   findings: inSheetOrder(findings),
 });

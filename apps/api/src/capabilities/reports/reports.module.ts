@@ -1,5 +1,6 @@
 import { Module } from "@nestjs/common";
 import { ComparisonsModule } from "../comparisons/index.ts";
+import { HandbookModule } from "../handbook/index.ts";
 import { NoticesModule } from "../notices/index.ts";
 import { OrdersModule } from "../orders/index.ts";
 import { VehiclesModule } from "../vehicles/index.ts";
@@ -10,7 +11,7 @@ import { ReportsService } from "./reports.service.ts";
 import { SealingService } from "./sealing.service.ts";
 
 @Module({
-  imports: [ComparisonsModule, NoticesModule, OrdersModule, VehiclesModule],
+  imports: [ComparisonsModule, HandbookModule, NoticesModule, OrdersModule, VehiclesModule],
   controllers: [ReportsController],
   providers: [ReportsService, OperationsService, SealingService, ReportVersionsService],
   exports: [ReportsService, OperationsService, SealingService],

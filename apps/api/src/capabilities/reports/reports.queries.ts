@@ -15,6 +15,8 @@ export const reportDraft = `
       'format', 'evenhand-report', 'version', 1, 'kind', r.kind, 'vehicle', v.document,
       'author', jsonb_build_object('organization', o.name, 'role', ${role("o")}),
       'findings', ${findings("f.body")}),
+    'handbook', coalesce((SELECT own.document FROM firm_handbook own
+      WHERE own.organization_id = r.organization_id), '{"limits": {}, "makers": []}'),
     'findings', ${findings("jsonb_build_object('item', f.item, 'position', f.position, 'revision', f.revision)")},
     'versions', coalesce((
       SELECT json_agg(json_build_object('id', rv.id, 'version', rv.number, 'seal', rv.seal,

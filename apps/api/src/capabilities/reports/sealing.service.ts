@@ -1,4 +1,5 @@
 import { Injectable } from "@nestjs/common";
+import type { ReportHandbook } from "@evenhand/shared/cross-check";
 import { Finding } from "@evenhand/shared/finding";
 import type { Sealed } from "@evenhand/shared/http/reports";
 import type { Report } from "@evenhand/shared/report";
@@ -12,6 +13,7 @@ import { Database, type Transaction } from "../../platform/database/database.ts"
 import { Ids } from "../../platform/database/ids.ts";
 import { ProblemError } from "../../platform/problems/problem-error.ts";
 import { ComparisonsService } from "../comparisons/index.ts";
+import { FirmHandbooksService } from "../handbook/index.ts";
 import { NoticesService } from "../notices/index.ts";
 import { type LockedOrder, OrdersService } from "../orders/index.ts";
 import { VehiclesService } from "../vehicles/index.ts";
@@ -31,6 +33,7 @@ export class SealingService {
     private readonly vehicles: VehiclesService,
     private readonly comparisons: ComparisonsService,
     private readonly notices: NoticesService,
+    private readonly handbooks: FirmHandbooksService,
   ) {}
 
   /** A statement lists its car; an inspection is set against the frozen statement. All of it happens, or nothing. */
@@ -41,7 +44,8 @@ export class SealingService {
       checkDrafting(report);
       const order =
         report.orderId === null ? null : await this.orders.lockForInspector(tx, actor, report.orderId);
-      const sealed = sealDocument(await readComplete(tx, report), sha256Hex);
+      const handbook = await this.handbooks.forReport(tx, report.organizationId, report.vehicle);
+      const sealed = sealDocument(await readComplete(tx, report, handbook), sha256Hex);
       const version = await this.store(tx, actor, report, order, sealed);
       if (report.kind === "statement") await this.vehicles.listWithStatement(tx, report.vehicleId);
       const comparison = order === null ? null : await this.report(tx, order, version.id, actor.account);
@@ -104,7 +108,11 @@ export class SealingService {
 }
 
 /** The whole report, held against its sheet. @throws ProblemError `report-incomplete` with every problem */
-async function readComplete(tx: Transaction, report: LockedReport): Promise<Report> {
+async function readComplete(
+  tx: Transaction,
+  report: LockedReport,
+  handbook: ReportHandbook | undefined,
+): Promise<Report> {
   const rows = await tx.$queryRaw<{ body: unknown }[]>`
     SELECT body FROM report_finding WHERE report_id = ${report.id}::uuid AND body IS NOT NULL`;
   const author = {
@@ -112,7 +120,7 @@ async function readComplete(tx: Transaction, report: LockedReport): Promise<Repo
     role: report.kind === "inspection" ? ("inspector" as const) : ("dealer" as const),
   };
   const findings = rows.map((row) => Finding.parse(row.body));
-  const check = checkReport(toReport({ ...report, author, findings }), currentSheet);
+  const check = checkReport(toReport({ ...report, author, handbook, findings }), currentSheet);
   const problems = [
     ...(findings.length === 0 ? [{ at: "/findings", reason: "there is not one finding" }] : []),
     ...(check.ok ? [] : check.problems),

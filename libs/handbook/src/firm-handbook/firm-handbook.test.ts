@@ -1,0 +1,85 @@
+import type { MakerEntry } from "@evenhand/shared/cross-check";
+import { describe, expect, it } from "vitest";
+import { findMaker, firmHandbookProblems, reportHandbook } from "./index.ts";
+
+const car = { make: "Corvane", model: "Larksong", modelYear: 1967 };
+const entry = (source: string, more: Partial<MakerEntry> = {}): MakerEntry => ({
+  make: "Corvane",
+  source,
+  data: { timing: 6 },
+  ...more,
+});
+
+describe("findMaker", () => {
+  it.each([
+    ["the make, however it is written", [entry("make", { make: " corvane " })], "make"],
+    ["nothing of another make", [entry("other", { make: "Haverill" })], undefined],
+    ["nothing of another model", [entry("other", { model: "Windrow" })], undefined],
+    ["the model before the make", [entry("model", { model: "larksong" }), entry("make")], "model"],
+    ["the years before all years", [entry("years", { fromYear: 1966 }), entry("all")], "years"],
+    [
+      "the model before years of the make",
+      [entry("model", { model: "Larksong" }), entry("years", { toYear: 1970 })],
+      "model",
+    ],
+    [
+      "the later of two as close",
+      [entry("early", { fromYear: 1960 }), entry("late", { fromYear: 1961 })],
+      "late",
+    ],
+    [
+      "nothing past its years",
+      [entry("before", { toYear: 1966 }), entry("after", { fromYear: 1968 })],
+      undefined,
+    ],
+    ["the first and the last year", [entry("year", { fromYear: 1967, toYear: 1967 })], "year"],
+  ] as const)("takes %s", (_, makers, source) => {
+    expect(findMaker(makers, car)?.source).toBe(source);
+  });
+});
+
+describe("reportHandbook", () => {
+  const limits = { "tire-age.caution-years": 5 };
+
+  it("holds the firm's limits and what it knows of the make", () => {
+    expect(reportHandbook({ limits, makers: [entry("shop manual")] }, car)).toEqual({
+      limits,
+      maker: { source: "shop manual", data: { timing: 6 } },
+    });
+    expect(reportHandbook({ limits, makers: [] }, car)).toEqual({ limits });
+    expect(reportHandbook({ limits: {}, makers: [entry("shop manual")] }, car)?.limits).toEqual({});
+  });
+
+  it("is absent where the firm says nothing of the car", () => {
+    expect(
+      reportHandbook({ limits: {}, makers: [entry("other", { model: "Windrow" })] }, car),
+    ).toBeUndefined();
+  });
+});
+
+describe("firmHandbookProblems", () => {
+  it("finds nothing wrong with a limit in its range and entries of different cars", () => {
+    const makers = [
+      entry("a"),
+      entry("b", { model: "Larksong" }),
+      entry("c", { fromYear: 1967, toYear: 1967 }),
+    ];
+    expect(firmHandbookProblems({ limits: { "tire-age.caution-years": 5 }, makers })).toEqual([]);
+  });
+
+  it("names each limit, each entry", () => {
+    const limits = { "tire-age.caution-years": 50, "in-use.tread": 1, "no.such": 1 };
+    const makers = [
+      entry("a", { fromYear: 1970, toYear: 1969 }),
+      entry("b"),
+      entry("b again", { make: "CORVANE" }),
+    ];
+    expect(firmHandbookProblems({ limits, makers })).toEqual([
+      { at: "/limits/tire-age.caution-years", reason: "out-of-range" },
+      { at: "/limits/in-use.tread", reason: "not-the-firms-to-set" },
+      { at: "/limits/no.such", reason: "unknown-limit" },
+      { at: "/makers/0/toYear", reason: "years-turned-round" },
+      { at: "/makers/2", reason: "twice" },
+    ]);
+  });
+});

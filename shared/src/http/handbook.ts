@@ -1,0 +1,15 @@
+import { z } from "zod";
+import { FirmHandbook } from "../cross-check.ts";
+import type { Contract } from "./paging.ts";
+
+/** `revision: 0` and an empty handbook before the firm has entered anything; the first `PUT` matches `"0"`. */
+export const FirmHandbookSeen = z.strictObject({
+  revision: z.int().nonnegative(),
+  handbook: FirmHandbook,
+});
+export type FirmHandbookSeen = z.infer<typeof FirmHandbookSeen>;
+
+export const handbookContracts = {
+  "firmHandbook.get": { status: 200, answer: FirmHandbookSeen },
+  "firmHandbook.put": { body: FirmHandbook, status: 200, answer: FirmHandbookSeen },
+} as const satisfies Record<string, Contract>;
