@@ -1,3 +1,4 @@
+import { reportHandbookProblems } from "@evenhand/handbook/firm-handbook";
 import { checkReport } from "@evenhand/sheet/check-report";
 import type { FieldProblem } from "@evenhand/shared/problem";
 import type { Report } from "@evenhand/shared/report";
@@ -13,7 +14,9 @@ export const readReport = (path: string, sheet: Sheet): ReadReport => {
   const file = readJson(path);
   if (!file.ok) return { ok: false, path, problems: [{ at: "", reason: file.reason }] };
   const check = checkReport(file.json, sheet);
-  return check.ok ? { ok: true, path, report: check.report } : { ok: false, path, problems: check.problems };
+  if (!check.ok) return { ok: false, path, problems: check.problems };
+  const problems = reportHandbookProblems(check.report);
+  return problems.length === 0 ? { ok: true, path, report: check.report } : { ok: false, path, problems };
 };
 
 const placeOf = ({ item, position, at }: FieldProblem): string => {

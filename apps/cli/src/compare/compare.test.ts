@@ -63,6 +63,30 @@ test("a file with ten different mistakes lists ten, each with where and why, and
   expect(new Set(numbered).size).toBe(10);
 });
 
+/** The inspection with a handbook of its firm's own, as a file. */
+const withHandbook = (handbook: object): string => {
+  const file = join(folder, "with-handbook.json");
+  writeFileSync(file, JSON.stringify({ ...JSON.parse(readFileSync(pair[1] ?? "", "utf8")), handbook }));
+  return file;
+};
+
+test("own figures of the firm that inspected are said: how many, where used, and where the make's are from", () => {
+  const maker = { source: "Workshop manual of 1966", data: { timing: 6 } };
+  const limits = { "tire-age.caution-years": 3 };
+  const { code, out } = said(compareCommand, [pair[0] ?? "", withHandbook({ limits, maker })], 400);
+  expect(code).toBe(0);
+  expect(out).toMatch(/1 limit is .*'s own\. Figures of the make, entered by .*: Workshop manual of 1966\./);
+  expect(out).toContain("Judged by the firm's own figure: caution from this age, 3 years.");
+});
+
+test("figures that are not a firm's to set are refused with the file, each named", () => {
+  const limits = { "in-use.tread": 1, "tire-age.caution-years": 99 };
+  const { code, error } = said(compareCommand, [pair[0] ?? "", withHandbook({ limits })]);
+  expect(code).toBe(2);
+  expect(error).toMatch(/\/handbook\/limits\/in-use\.tread: only figures of common practice/);
+  expect(error).toMatch(/\/handbook\/limits\/tire-age\.caution-years: it lies outside/);
+});
+
 test("a missing file, a file that is not JSON and JSON that is no report are each named", () => {
   const broken = join(folder, "broken.json");
   writeFileSync(broken, "{ not json");

@@ -72,8 +72,9 @@ const tally = ({ comparison }: View): Markup =>
     )}
   </ul>`;
 
-const checks = ({ crossChecks: { broken, holding, untold } }: View): Markup =>
+const checks = ({ crossChecks: { broken, holding, untold }, comparison: { handbook, b } }: View): Markup =>
   html` <h2 id="checks">${catalog.crossChecks}</h2>
+    ${handbook === undefined ? null : html`<p class="faint">${catalog.ownHandbook(handbook, b.organization)}</p>`}
     <ul class="checks">
       ${broken.map(
         (rule) =>

@@ -92,10 +92,11 @@ const brokenLines = (rule: BrokenRule, { width, style }: Terminal): string[] => 
 };
 
 const crossCheckLines = (
-  { crossChecks: { broken, holding, untold } }: View,
+  { crossChecks: { broken, holding, untold }, comparison: { handbook, b } }: View,
   terminal: Terminal,
 ): string[] => [
   ...heading(catalog.crossChecks, terminal),
+  ...(handbook === undefined ? [] : wrap(catalog.ownHandbook(handbook, b.organization), terminal.width)),
   ...broken.flatMap((rule) => brokenLines(rule, terminal)),
   ...(broken.length === 0 ? [catalog.noneBroken] : []),
   ...(holding.length > 0 ? wrap(catalog.rulesHold(holding), terminal.width) : []),

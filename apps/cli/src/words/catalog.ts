@@ -1,3 +1,4 @@
+import type { Comparison } from "@evenhand/shared/comparison";
 import type { Outcome } from "@evenhand/shared/outcome";
 import type { ReportKind } from "@evenhand/shared/report";
 import type { Consequence } from "@evenhand/shared/sheet";
@@ -76,6 +77,13 @@ export const catalog = {
     `${catalogSign.holds} holds: ${holding.map(({ title, checks }) => (checks > 1 ? `${title} (${checks})` : title)).join("; ")}.`,
   rulesCannotTell: (count: number) =>
     `${catalogSign["cannot-tell"]} ${plural(count, "check", "checks")} could not tell: too little was read, or the uncertainty covers the boundary.`,
+  ownHandbook: ({ limits, makerSource }: NonNullable<Comparison["handbook"]>, organization: string) => {
+    const own = Object.keys(limits).length;
+    return [
+      ...(own === 0 ? [] : [`${own} ${own === 1 ? "limit is" : "limits are"} ${organization}'s own.`]),
+      ...(makerSource === null ? [] : [`Figures of the make, entered by ${organization}: ${makerSource}.`]),
+    ].join(" ");
+  },
   coverage: "Coverage",
   coverageHead: {
     of: "",

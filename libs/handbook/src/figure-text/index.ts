@@ -10,6 +10,13 @@ const MOST_DECIMALS: Readonly<Record<string, number>> = { a: 1, d: 0 };
 
 const isUnitSymbol = (unit: string): unit is keyof typeof UNITS => Object.hasOwn(UNITS, unit);
 
+/**
+ * The word behind a plain number of years or days; nothing for other units.
+ *
+ * @example timeWord("a") // " years"
+ */
+export const timeWord = (unit: string): string => ({ a: " years", d: " days" })[unit] ?? "";
+
 /** Years and days are plain numbers; the sentence has the word. */
 const withUnit = (number: string, unit: string): string => {
   const text = isUnitSymbol(unit) ? UNITS[unit].text : "";

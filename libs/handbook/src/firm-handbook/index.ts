@@ -1,5 +1,6 @@
 import type { FirmHandbook, MakerEntry, ReportHandbook } from "@evenhand/shared/cross-check";
-import type { Vehicle } from "@evenhand/shared/report";
+import type { FieldProblem } from "@evenhand/shared/problem";
+import type { Report, Vehicle } from "@evenhand/shared/report";
 import { firmLimitProblems } from "../limits/index.ts";
 import type { LimitProblem } from "../limits/index.ts";
 
@@ -44,10 +45,26 @@ export const reportHandbook = ({ limits, makers }: FirmHandbook, car: Car): Repo
   return maker === undefined ? { limits } : { limits, maker: { source: maker.source, data: maker.data } };
 };
 
+/** What is wrong with the figures a report file brings along, each in words. */
+export const reportHandbookProblems = ({ handbook }: Pick<Report, "handbook">): FieldProblem[] =>
+  firmLimitProblems(handbook?.limits ?? {}).map(({ id, reason }) => ({
+    at: `/handbook/limits/${id}`,
+    reason: PROBLEM_WORDS[reason],
+  }));
+
 export type FirmHandbookProblem = {
   /** JSON pointer. */
   readonly at: string;
   readonly reason: LimitProblem["reason"] | "years-turned-round" | "twice";
+};
+
+/** Each problem in words. */
+export const PROBLEM_WORDS: Readonly<Record<FirmHandbookProblem["reason"], string>> = {
+  "unknown-limit": "the handbook has no such figure",
+  "not-the-firms-to-set": "only figures of common practice are the firm's to set",
+  "out-of-range": "it lies outside what this figure may be set to",
+  "years-turned-round": "the last year lies before the first",
+  twice: "these cars are entered already",
 };
 
 const sameCars = (one: MakerEntry, other: MakerEntry): boolean =>

@@ -1,5 +1,5 @@
 import type { RuleStrength } from "@evenhand/shared/cross-check";
-import { figureText } from "../figure-text/index.ts";
+import { figureText, timeWord } from "../figure-text/index.ts";
 import { limits } from "../limits/index.ts";
 import type { LimitId, LimitRecord } from "../limits/index.ts";
 import { rules } from "../rules/index.ts";
@@ -12,13 +12,11 @@ const STRENGTHS: Readonly<Record<RuleStrength, string>> = {
   reminder: "A reminder, never advice.",
 };
 
-const UNIT_WORDS: Readonly<Record<string, string>> = { a: " years", d: " days" };
-
 const limitLine = (id: LimitId): string => {
   const { words, value, unit, source, firmMaySet }: LimitRecord = limits[id];
   const figure = figureText({ value, unit });
   const asYear = unit === "a" && value > 1000;
-  const number = asYear ? figure : `${figure}${UNIT_WORDS[unit] ?? ""}`;
+  const number = asYear ? figure : `${figure}${timeWord(unit)}`;
   return `- ${words}: **${number}** (${source.text}${firmMaySet ? "; a firm may set its own" : ""})`;
 };
 

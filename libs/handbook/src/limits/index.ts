@@ -209,7 +209,8 @@ export const limits = {
 
 export type LimitId = keyof typeof limits;
 
-const isLimitId = (id: string): id is LimitId => Object.hasOwn(limits, id);
+/** Whether a text is the id of a limit. */
+export const isLimitId = (id: string): id is LimitId => Object.hasOwn(limits, id);
 
 /**
  * The figure in force for a limit: a firm's own where it may set one, else the handbook's.

@@ -1,5 +1,6 @@
 import type { RuleResult } from "@evenhand/shared/cross-check";
-import { figureText, rangeFigureText } from "../figure-text/index.ts";
+import { figureText, rangeFigureText, timeWord } from "../figure-text/index.ts";
+import { isLimitId, limits } from "../limits/index.ts";
 import { isRuleId } from "../rules/index.ts";
 import { catalog } from "./catalog.ts";
 
@@ -38,8 +39,19 @@ const withOptions = (template: string, result: RuleResult): string =>
       : "",
   );
 
+const WHOSE = { firm: "the firm's own figure", maker: "the maker's figure" } as const;
+
+/** Which limits were not the handbook's own, so that nobody has to ask by what a claim was judged. */
+const ownFigures = ({ limits: used = [] }: RuleResult): string[] =>
+  used.flatMap(({ id, origin, ...limit }) =>
+    (origin === "firm" || origin === "maker") && isLimitId(id)
+      ? [`Judged by ${WHOSE[origin]}: ${limits[id].words}, ${figureText(limit)}${timeWord(limit.unit)}.`]
+      : [],
+  );
+
 /**
- * The sentence of a rule's result, made from its reason and figures alone.
+ * The sentence of a rule's result, made from its reason and figures alone, and behind it which figures were a firm's or a
+ * maker's own.
  *
  * @throws {RangeError} for a rule or reason the handbook does not have, or a figure the reason needs and lacks
  * @example
@@ -48,7 +60,7 @@ const withOptions = (template: string, result: RuleResult): string =>
 export const sentence = (result: RuleResult): string => {
   const template = findTemplate(result);
   if (template === undefined) throw new RangeError(`no sentence for ${result.rule}, ${result.reason}`);
-  return withOptions(template, result).replaceAll(
+  const said = withOptions(template, result).replaceAll(
     PLACEHOLDER,
     (_, kind: string | undefined, name: string) => {
       const text = findText(result, kind, name);
@@ -56,4 +68,5 @@ export const sentence = (result: RuleResult): string => {
       return text;
     },
   );
+  return [said, ...ownFigures(result)].join(" ");
 };

@@ -1,5 +1,5 @@
 import { Injectable } from "@nestjs/common";
-import { firmHandbookProblems, reportHandbook } from "@evenhand/handbook/firm-handbook";
+import { firmHandbookProblems, PROBLEM_WORDS, reportHandbook } from "@evenhand/handbook/firm-handbook";
 import { FirmHandbook, type ReportHandbook } from "@evenhand/shared/cross-check";
 import type { FirmHandbookSeen } from "@evenhand/shared/http/handbook";
 import type { Vehicle } from "@evenhand/shared/report";
@@ -68,18 +68,10 @@ export class FirmHandbooksService {
 const worksFor = (actor: Actor, organization: string): boolean =>
   [...actor.organizations("dealer"), ...actor.organizations("inspector")].includes(organization);
 
-const reasons = {
-  "unknown-limit": "the handbook has no such figure",
-  "not-the-firms-to-set": "only figures of common practice are the firm's to set",
-  "out-of-range": "it lies outside what this figure may be set to",
-  "years-turned-round": "the last year lies before the first",
-  twice: "these cars are entered already",
-} as const;
-
 function refuseProblems(handbook: FirmHandbook): void {
   const problems = firmHandbookProblems(handbook);
   if (problems.length === 0) return;
   throw new ProblemError("invalid-fields", "Some figures cannot be taken; each is named.", {
-    problems: problems.map(({ at, reason }) => ({ at: `body${at}`, reason: reasons[reason] })),
+    problems: problems.map(({ at, reason }) => ({ at, reason: PROBLEM_WORDS[reason] })),
   });
 }

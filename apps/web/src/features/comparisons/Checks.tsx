@@ -1,5 +1,6 @@
 import type { CrossCheck } from "@evenhand/shared/cross-check";
 import { useText } from "../../strings/text";
+import { Notice } from "../../ui/Notice";
 import { Empty, Panel, Tag } from "../../ui/Page";
 import { positionWords } from "../sheets/sheet-index";
 import styles from "./Checks.module.css";
@@ -49,10 +50,23 @@ const Check = ({ check, source, onOpenPlace }: Props & { readonly check: CrossCh
 /** Rules of the handbook over these two reports: what the readings and codes themselves give away. */
 export const Checks = ({ source, onOpenPlace }: Props) => {
   const t = useText();
-  const { crossChecks } = source.comparison;
+  const { crossChecks, handbook, b } = source.comparison;
   if (crossChecks.length === 0) return <Empty title={t("check.none")}>{t("check.none.hint")}</Empty>;
   return (
     <div className={styles.checks}>
+      {handbook !== undefined && (
+        <Notice kind="note">
+          <p>
+            {t("check.own.limits", {
+              firm: b.organization,
+              count: Object.keys(handbook.limits).length,
+            })}
+            {handbook.makerSource !== null && (
+              <> {t("check.own.maker", { firm: b.organization, source: handbook.makerSource })}</>
+            )}
+          </p>
+        </Notice>
+      )}
       {verdicts.map((verdict) => {
         const list = crossChecks.filter((check) => check.verdict === verdict);
         if (list.length === 0) return null;

@@ -42,7 +42,7 @@ export const Sheet = ({ reportId, report, draft, index, search, onSearch }: Prop
   const t = useText();
   const { findings } = draft;
   useFirstScroll(search.open === undefined ? undefined : `place-${search.open}`);
-  const checks = useOwnChecks(report, index, findings);
+  const checks = useOwnChecks(report, draft.draft?.handbook, index, findings);
   const places = useMemo(() => placesFor(index, report.vehicle.form), [index, report.vehicle.form]);
   // Lines that were open when the list was made stay in it, so that nothing vanishes under the finger.
   const [answeredBefore] = useState(() => new Set(findings.keys()));

@@ -1,20 +1,29 @@
-import type { CrossCheck } from "@evenhand/shared/cross-check";
+import type { CrossCheck, FirmHandbook } from "@evenhand/shared/cross-check";
+import type { Sheet } from "@evenhand/shared/sheet";
 import type { Report } from "@evenhand/shared/report";
 import { useQuery } from "@tanstack/react-query";
 import { useDeferredValue, useMemo } from "react";
 import type { KeptFinding } from "../../offline/store";
 import type { SheetIndex } from "../sheets/sheet-index";
 
-/** The rules come after the sheet itself is usable. */
+/** The rules come after the sheet itself is usable. They go by what the report's own firm entered. */
 const rulesQuery = {
   queryKey: ["handbook-rules"],
   staleTime: Number.POSITIVE_INFINITY,
-  queryFn: async () => (await import("@evenhand/handbook/cross-checks")).singleReportChecks,
+  queryFn: async () => {
+    const [{ singleReportChecks }, { reportHandbook }] = await Promise.all([
+      import("@evenhand/handbook/cross-checks"),
+      import("@evenhand/handbook/firm-handbook"),
+    ]);
+    return (report: Report, firm: FirmHandbook | undefined, sheet: Sheet): CrossCheck[] =>
+      singleReportChecks({ ...report, handbook: firm && reportHandbook(firm, report.vehicle) }, sheet);
+  },
 } as const;
 
 /** Rules of the handbook that the report's own findings break, as they stand on this device. */
 export const useOwnChecks = (
   report: Report,
+  firm: FirmHandbook | undefined,
   index: SheetIndex,
   findings: ReadonlyMap<string, KeptFinding>,
 ): readonly CrossCheck[] => {
@@ -23,8 +32,9 @@ export const useOwnChecks = (
   return useMemo(() => {
     if (!run) return [];
     const own = [...settled.values()].map(({ finding }) => finding).filter((finding) => finding !== null);
-    return run({ ...report, findings: own }, index.sheet).filter(({ verdict }) => verdict === "breaks");
-  }, [run, settled, report, index]);
+    const written = { ...report, findings: own };
+    return run(written, firm, index.sheet).filter(({ verdict }) => verdict === "breaks");
+  }, [run, settled, report, firm, index]);
 };
 
 export const checksAt = (

@@ -66,6 +66,9 @@ export const comparison = {
   "instrument.share": "± {share} % of the reading",
   "instrument.calibrated": "calibrated {date}",
   "instrument.with": "{name} ({facts})",
+  "check.own.limits":
+    "{count, plural, =0 {No limit is set otherwise than in the handbook.} one {One limit is {firm}’s own; where it was used, the sentence says so.} other {# limits are {firm}’s own; where one was used, the sentence says so.}}",
+  "check.own.maker": "Figures of the make, entered by {firm}: {source}.",
   "check.none": "No rule of the handbook could be run on these two reports.",
   "check.none.hint": "Rules need readings, codes and dates. More of them give more checks.",
   "check.source": "Source: {source}",
