@@ -1,7 +1,10 @@
-const compare = `compare A.json B.json [--json | --html FILE]
+const compare = `compare A.json B.json [--json | --html FILE | --worklist]
+compare A.json B.json C.json … [--json]
   Sets two reports on one car against each other: A is what was stated, B what was found.
-  --json       print the comparison by its contract
-  --html FILE  write one self-contained page`;
+  Three or more become a table of who says what, in which nobody is outvoted.
+  --json       print the result by its contract
+  --html FILE  write one self-contained page
+  --worklist   print what to read or look at again to settle what is open`;
 
 const show = `show COMPARISON.json A.json B.json [--html FILE]
   Shows a comparison that was made before, with the two reports it was made from.`;

@@ -102,13 +102,13 @@ test("a missing file, a file that is not JSON and JSON that is no report are eac
 test.each([
   [[]],
   [["one.json"]],
-  [["a", "b", "c"]],
+  [["a", "b", "c", "--html", "d"]],
   [["a", "b", "--json", "--html", "c"]],
   [["a", "b", "--what"]],
 ])("wrong arguments %j are answered with the usage", (args) => {
   const { code, error } = said(compareCommand, args);
   expect(code).toBe(2);
-  expect(error).toMatch(/compare A\.json B\.json \[--json \| --html FILE\]/);
+  expect(error).toMatch(/compare A\.json B\.json \[--json \| --html FILE \| --worklist\]/);
 });
 
 test("the page stands alone: no script, nothing fetched, every pressing entry on it", () => {
@@ -146,4 +146,56 @@ test("a comparison made before is shown as it was made", () => {
   expect(said(showCommand, [stored, ...pair]).out).toBe(said(compareCommand, pair).out);
   expect(said(showCommand, [pair[0] ?? "", ...pair])).toMatchObject({ code: 2 });
   expect(said(showCommand, [stored])).toMatchObject({ code: 2 });
+});
+
+/** The statement again, as what the dealer found on buying the car, with its first finding left out. */
+const earlier = (): string => {
+  const report = JSON.parse(readFileSync(pair[0] ?? "", "utf8"));
+  const file = join(folder, "acquisition.json");
+  const visit = { ...report.visit, started: "2026-01-05T15:00:00Z", ended: "2026-01-05T17:00:00Z" };
+  writeFileSync(
+    file,
+    JSON.stringify({ ...report, kind: "acquisition", visit, findings: report.findings.slice(1) }),
+  );
+  return file;
+};
+
+test("three reports become a table of who says what: a firm is one party however many it wrote", () => {
+  const { code, out } = said(compareCommand, [earlier(), ...pair]);
+  expect(code).toBe(0);
+  expect(out).toMatch(/^3 reports on one car by 2 parties/);
+  expect(out).toMatch(/disputed \d+ · in doubt \d+ · agreed \d+ · one party \d+/);
+  expect(out).toContain("Nobody is outvoted");
+  expect(out.split("\n").filter((line) => line.length > 100)).toEqual([]);
+  const table = JSON.parse(said(compareCommand, [earlier(), ...pair, "--json"]).out);
+  expect(table.parties.map(({ reports }: { reports: number[] }) => reports)).toEqual([[0, 1], [2]]);
+  const disputed = table.rows.filter(({ state }: { state: string }) => state === "disputed");
+  expect(out).toContain(`disputed ${disputed.length} ·`);
+  expect(disputed.length).toBeGreaterThan(20);
+});
+
+test("reports of different cars are no table", () => {
+  const other = fixture("demo/reports/windrow-statement.json");
+  const { code, error } = said(compareCommand, [...pair, other]);
+  expect(code).toBe(2);
+  expect(error).toMatch(/^The reports are of 2 cars: /);
+});
+
+test("the worklist says for each open line what would settle it, safety and doubtful first", () => {
+  const { code, out } = said(compareCommand, [...pair, "--worklist"]);
+  expect(code).toBe(0);
+  const [title = "", , ...lines] = out.split("\n");
+  expect(title).toMatch(/^What would settle what is open: \d+ lines, about \d+ minutes$/);
+  expect(lines[0]).toMatch(/^\? doubtful/);
+  expect(out).toMatch(/\d+ readings? in all with what it was read with|with an ordinary instrument/);
+  expect(lines.filter((line) => line.length > 100)).toEqual([]);
+});
+
+test.each([
+  [["--json", "--worklist"], "Choose one of --json, --worklist and --html."],
+  [["third.json", "--worklist"], "--html and --worklist are for two reports."],
+])("%j is refused with what works", (more, words) => {
+  const { code, error } = said(compareCommand, [...pair, ...more]);
+  expect([code, error.split("\n")[0]]).toEqual([2, words]);
+  expect(error).toContain("compare A.json B.json");
 });

@@ -1,51 +1,62 @@
-import { parseArgs } from "node:util";
 import { analyze } from "@evenhand/comparison/analyze";
 import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
+import type { Report } from "@evenhand/shared/report";
 import { problemLines, readReport } from "../read-report.ts";
 import { done, unusable } from "../shell.ts";
 import type { Shell } from "../shell.ts";
 import { present } from "../show/present.ts";
 import { usage } from "../usage.ts";
+import { whoSaysWhat, whoSaysWhatLines } from "../who-says-what/index.ts";
+import { worklistLines } from "../worklist/index.ts";
+import { readArguments } from "./arguments.ts";
+import type { Arguments } from "./arguments.ts";
 
-type Arguments = {
-  readonly files: readonly [string, string];
-  readonly json: boolean;
-  readonly html?: string;
+const compareTwo = (a: Report, b: Report, { json, worklist, html }: Arguments, shell: Shell): number => {
+  const sheet = compileSheet(sheetVersion1);
+  const comparison = analyze(a, b, sheet);
+  if (json || worklist) {
+    shell.out(
+      json
+        ? JSON.stringify(comparison)
+        : worklistLines(comparison.entries, a, b, sheet, shell.terminal).join("\n"),
+    );
+    return done;
+  }
+  return present({ comparison, a, b, html }, shell);
 };
 
-const readArguments = (args: readonly string[]): Arguments => {
-  const { values, positionals } = parseArgs({
-    args: [...args],
-    options: { json: { type: "boolean", default: false }, html: { type: "string" } },
-    allowPositionals: true,
-  });
-  const [a, b, ...more] = positionals;
-  if (a === undefined || b === undefined || more.length > 0) throw new TypeError("Name two report files.");
-  if (values.json && values.html !== undefined) throw new TypeError("Choose --json or --html, not both.");
-  return { files: [a, b], ...values };
+const compareMany = (reports: readonly Report[], { json }: Arguments, shell: Shell): number => {
+  const table = whoSaysWhat(reports, sheetVersion1);
+  const lines = () => whoSaysWhatLines(table, reports, sheetVersion1, shell.terminal);
+  shell.out(json ? JSON.stringify(table) : lines().join("\n"));
+  return done;
 };
 
-/** `compare A B`: 0 where they were compared, 2 where something cannot be used; then every problem of both files is listed. */
+const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
+
+/** `compare A B …`: 0 where they were compared, 2 where something cannot be used; then every problem of every file is listed. */
 export const compareCommand = (args: readonly string[], shell: Shell): number => {
   let wanted: Arguments;
   try {
     wanted = readArguments(args);
   } catch (error) {
-    shell.error(`${error instanceof Error ? error.message : String(error)}\n\n${usage.compare}`);
+    shell.error(`${messageOf(error)}\n\n${usage.compare}`);
     return unusable;
   }
-  const [a, b] = wanted.files.map((path) => readReport(path, sheetVersion1));
-  if (a?.ok !== true || b?.ok !== true) {
-    for (const read of [a, b]) {
-      if (read?.ok === false) shell.error(problemLines(read.path, read.problems).join("\n"));
-    }
+  const read = wanted.files.map((path) => readReport(path, sheetVersion1));
+  const reports = read.flatMap((one) => (one.ok ? [one.report] : []));
+  const [a, b] = reports;
+  if (reports.length < read.length || a === undefined || b === undefined) {
+    for (const one of read) if (!one.ok) shell.error(problemLines(one.path, one.problems).join("\n"));
     return unusable;
   }
-  const comparison = analyze(a.report, b.report, compileSheet(sheetVersion1));
-  if (wanted.json) {
-    shell.out(JSON.stringify(comparison));
-    return done;
+  if (reports.length === 2) return compareTwo(a, b, wanted, shell);
+  try {
+    return compareMany(reports, wanted, shell);
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    shell.error(error.message);
+    return unusable;
   }
-  return present({ comparison, a: a.report, b: b.report, html: wanted.html }, shell);
 };

@@ -1,3 +1,5 @@
+import type { RowState } from "@evenhand/comparison/many-reports";
+import type { Work } from "@evenhand/comparison/worklist";
 import type { Comparison } from "@evenhand/shared/comparison";
 import type { Outcome } from "@evenhand/shared/outcome";
 import type { ReportKind } from "@evenhand/shared/report";
@@ -84,6 +86,30 @@ export const catalog = {
       ...(makerSource === null ? [] : [`Figures of the make, entered by ${organization}: ${makerSource}.`]),
     ].join(" ");
   },
+  rowState: {
+    disputed: "disputed",
+    "in-doubt": "in doubt",
+    agreed: "agreed",
+    "one-party": "one party",
+  } satisfies Readonly<Record<RowState, string>>,
+  whoSaysWhat: (parties: number, reports: number) =>
+    `${plural(reports, "report", "reports")} on one car by ${plural(parties, "party", "parties")}`,
+  ownReportsDiffer: "one party's own reports differ",
+  notCounted:
+    "Nobody is outvoted: a firm speaks once, by its latest report. No certificate of roadworthiness, no valuation: local law and a licensed mechanic decide.",
+  work: {
+    "read-again": (count: number) =>
+      `${plural(count, "reading", "readings")} in all with what it was read with`,
+    "use-instrument": (count: number) =>
+      `${plural(count, "reading", "readings")} with an ordinary instrument instead of by eye`,
+    "read-on-one-day": () => "to be read by both on one day: it drifts",
+    "measure-extent": () => "to be measured: how far it reaches",
+    "read-code-again": () => "the code, to be read again character by character",
+    "look-again": () => "to be looked at again and answered more closely",
+    "finer-instrument": () => "no number of readings with these instruments settles it",
+  } satisfies Readonly<Record<Work, (count: number) => string>>,
+  worklist: (count: number, minutes: number) =>
+    `What would settle what is open: ${plural(count, "line", "lines")}, about ${plural(minutes, "minute", "minutes")}`,
   coverage: "Coverage",
   coverageHead: {
     of: "",

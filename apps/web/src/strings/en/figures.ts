@@ -32,6 +32,20 @@ export const figures = {
   "limit.over": "over {share}",
   "limit.under": "under {share}",
   "limit.law": "Local inspection law decides. Equality passes.",
+  "work.title": "What would settle what is open",
+  "work.hint":
+    "{count, plural, one {One line is} other {# lines are}} doubtful or only consistent; reading them once more takes about {time}. Safety comes first.",
+  "work.none": "Nothing is doubtful or only consistent.",
+  "work.more": "Show {count, plural, one {one more} other {# more}}",
+  "work.read-again":
+    "{count, plural, one {one reading} other {# readings}} in all by the inspector, with the same instrument",
+  "work.use-instrument":
+    "{count, plural, one {one reading} other {# readings}} by the inspector with an ordinary instrument instead of by eye",
+  "work.read-on-one-day": "to be read by both sides on one day: it drifts",
+  "work.measure-extent": "to be measured: how far the fault reaches",
+  "work.read-code-again": "the code, to be read again character by character",
+  "work.look-again": "to be looked at again and answered more closely",
+  "work.finer-instrument": "no number of readings with these instruments settles it: a finer one would",
   "settle.none": "No number of further readings with these instruments would settle this.",
   "settle.found":
     "{count, plural, one {One reading} other {# readings}} by the inspector in all would settle this.",

@@ -6,6 +6,7 @@ import type { ComparisonSource, Row } from "../model";
 import { Coverage } from "./Coverage";
 import { StatisticRow } from "./StatisticRow";
 import styles from "./Whole.module.css";
+import { Worklist } from "./Worklist";
 
 interface Props {
   readonly source: ComparisonSource;
@@ -160,6 +161,9 @@ export const WholeReport = ({ source, rows, onOpen }: Props) => {
     <div className={styles.whole}>
       <div className={styles.wide}>
         <Unseen rows={rows} onOpen={onOpen} />
+      </div>
+      <div className={styles.wide}>
+        <Worklist source={source} rows={rows} onOpen={onOpen} />
       </div>
       <Softness source={source} />
       <Leaning source={source} />

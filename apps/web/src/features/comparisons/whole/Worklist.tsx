@@ -1,0 +1,85 @@
+import type { WorklistRow } from "@evenhand/comparison/worklist";
+import { useQuery } from "@tanstack/react-query";
+import { useText } from "../../../strings/text";
+import { OutcomeSign } from "../../../ui/OutcomeSign";
+import { Empty, Panel } from "../../../ui/Page";
+import { useDuration } from "../../calendars/use-duration";
+import { capital } from "../../sheets/sheet-index";
+import type { ComparisonSource, Row } from "../model";
+import styles from "./Whole.module.css";
+
+interface Props {
+  readonly source: ComparisonSource;
+  readonly rows: readonly Row[];
+  readonly onOpen: (at: number) => void;
+}
+
+/** Worked out when it is looked at: nobody waits for it. */
+const worklistQuery = ({ index, comparison, a, b }: ComparisonSource) => ({
+  queryKey: ["worklist", comparison.a.seal, comparison.b.seal, comparison.engine],
+  staleTime: Number.POSITIVE_INFINITY,
+  queryFn: async (): Promise<WorklistRow[]> => {
+    const [{ worklist }, { compileSheet }] = await Promise.all([
+      import("@evenhand/comparison/worklist"),
+      import("@evenhand/sheet/compile-sheet"),
+    ]);
+    return worklist(comparison.entries, a, b, compileSheet(index.sheet));
+  },
+});
+
+const SHOWN = 12;
+
+const Line = ({
+  work,
+  row,
+  onOpen,
+}: {
+  readonly work: WorklistRow;
+  readonly row: Row;
+  readonly onOpen: (at: number) => void;
+}) => {
+  const t = useText();
+  return (
+    <li>
+      <OutcomeSign outcome={row.entry.outcome} size={26} />
+      <span>
+        <button type="button" onClick={() => onOpen(row.at)}>
+          {capital([row.name, row.place].filter((part) => part !== "").join(", "))}
+        </button>
+        <span>
+          {t(`outcome.${row.entry.outcome}`)} · {t(`work.${work.work}`, { count: work.readings ?? 0 })}
+        </span>
+      </span>
+    </li>
+  );
+};
+
+/** What to read or look at again so that what is open closes: safety first, doubtful before consistent. */
+export const Worklist = ({ source, rows, onOpen }: Props) => {
+  const t = useText();
+  const duration = useDuration();
+  const list = useQuery(worklistQuery(source)).data ?? [];
+  const lines = list.flatMap((work) => {
+    const row = rows[work.entry];
+    return row === undefined ? [] : [{ work, row }];
+  });
+  const minutes = list.reduce((sum, work) => sum + work.minutes, 0);
+  const draw = (some: typeof lines) => (
+    <ul className={styles.work}>
+      {some.map(({ work, row }) => (
+        <Line key={row.at} work={work} row={row} onOpen={onOpen} />
+      ))}
+    </ul>
+  );
+  return (
+    <Panel title={t("work.title")} hint={t("work.hint", { count: lines.length, time: duration(minutes) })}>
+      {lines.length === 0 ? <Empty title={t("work.none")} /> : draw(lines.slice(0, SHOWN))}
+      {lines.length > SHOWN && (
+        <details>
+          <summary>{t("work.more", { count: lines.length - SHOWN })}</summary>
+          {draw(lines.slice(SHOWN))}
+        </details>
+      )}
+    </Panel>
+  );
+};
