@@ -1,6 +1,7 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { brotliCompressSync, gzipSync } from "node:zlib";
 import request from "supertest";
 import { afterAll, expect, test } from "vitest";
 import { useService } from "./setup/service.ts";
@@ -9,6 +10,10 @@ const folder = mkdtempSync(join(tmpdir(), "evenhand-site-"));
 mkdirSync(join(folder, "assets"));
 writeFileSync(join(folder, "index.html"), "<!doctype html><title>Evenhand</title>");
 writeFileSync(join(folder, "assets", "main-1a2b.js"), "export {};");
+const script = "export const many = 1;\n".repeat(200);
+writeFileSync(join(folder, "assets", "large-3c4d.js"), script);
+writeFileSync(join(folder, "assets", "large-3c4d.js.br"), brotliCompressSync(script));
+writeFileSync(join(folder, "assets", "large-3c4d.js.gz"), gzipSync(script));
 
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
@@ -41,6 +46,18 @@ test.each(["/assets/gone.js", "/favicon.ico", "/api/v1/nothing", "/api/nothing"]
     ]);
   },
 );
+
+test("a file that lies there compressed is handed out so to whoever takes it", async () => {
+  for (const [encoding, bytes] of [
+    ["br", script.length],
+    ["gzip", script.length],
+    ["identity", script.length],
+  ] as const) {
+    const answer = await get("/assets/large-3c4d.js", "*/*").set("accept-encoding", encoding);
+    expect([answer.headers["content-encoding"] ?? "identity", answer.text.length]).toEqual([encoding, bytes]);
+    expect(answer.headers["content-type"]).toMatch(/javascript/);
+  }
+});
 
 test.each(["/../package.json", "/%2e%2e/%2e%2e/etc/passwd", "/assets/..%2f..%2fpackage.json"])(
   "%s leads nowhere",

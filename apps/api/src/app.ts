@@ -11,6 +11,7 @@ import { registerHealth } from "./platform/http/health.ts";
 import { makeOpenApi } from "./platform/http/openapi.ts";
 import { loggerOptions, registerRequestLog, requestIdOf } from "./platform/http/request-log.ts";
 import { registerSecurityHeaders, registerSite } from "./platform/http/site.ts";
+import { registerStoredAnswers } from "./platform/http/stored-answers.ts";
 import { PlatformModule } from "./platform/platform.module.ts";
 
 @Module({})
@@ -64,6 +65,7 @@ export async function createApp(
   registerRequestLog(app);
   await app.register(fastifyCookie);
   await registerSecurityHeaders(app, config);
+  registerStoredAnswers(app);
   await registerSite(app, config);
   registerHealth(app);
   registerOpenApi(app);

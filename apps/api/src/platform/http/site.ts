@@ -67,7 +67,10 @@ export async function registerSite(app: NestFastifyApplication, config: Config):
   await app.register(fastifyStatic, {
     root: folder,
     wildcard: false,
-    index: "index.html",
+    // The build leaves compressed forms beside each file.
+    preCompressed: true,
+    // The page itself is sent below: looked for compressed and not found so, it would not be found at all.
+    index: false,
     setHeaders: (reply, path) => {
       const forEver = path.includes(join(folder, "assets"));
       void reply.header("cache-control", forEver ? "public, max-age=31536000, immutable" : "no-cache");
@@ -86,6 +89,7 @@ export async function registerSite(app: NestFastifyApplication, config: Config):
 /** A page of the web application is asked for by its own address; the application finds it. */
 const wantsPage = (url: string, accept: string | undefined): boolean => {
   const [path = ""] = url.split("?");
+  if (path === "/") return true;
   return (
     !/^\/api(\/|$)/.test(path) && !/\.[a-z0-9]+$/i.test(path) && (accept?.includes("text/html") ?? false)
   );
