@@ -1,6 +1,12 @@
 import type { MakerEntry } from "@evenhand/shared/cross-check";
 import { describe, expect, it } from "vitest";
-import { findMaker, firmHandbookProblems, reportHandbook } from "./index.ts";
+import {
+  findMaker,
+  firmHandbookProblems,
+  PROBLEM_WORDS,
+  reportHandbook,
+  reportHandbookProblems,
+} from "./index.ts";
 
 const car = { make: "Corvane", model: "Larksong", modelYear: 1967 };
 const entry = (source: string, more: Partial<MakerEntry> = {}): MakerEntry => ({
@@ -67,6 +73,17 @@ describe("firmHandbookProblems", () => {
     expect(firmHandbookProblems({ limits: { "tire-age.caution-years": 5 }, makers })).toEqual([]);
   });
 
+  it("takes years that are open at one end, and the same make for different years", () => {
+    const makers = [
+      entry("from", { fromYear: 1970 }),
+      entry("to", { toYear: 1969 }),
+      entry("one", { fromYear: 1960, toYear: 1965 }),
+      entry("other", { fromYear: 1960, toYear: 1966 }),
+      entry("another", { fromYear: 1961, toYear: 1966 }),
+    ];
+    expect(firmHandbookProblems({ limits: {}, makers })).toEqual([]);
+  });
+
   it("names each limit, each entry", () => {
     const limits = { "tire-age.caution-years": 50, "in-use.tread": 1, "no.such": 1 };
     const makers = [
@@ -81,5 +98,17 @@ describe("firmHandbookProblems", () => {
       { at: "/makers/0/toYear", reason: "years-turned-round" },
       { at: "/makers/2", reason: "twice" },
     ]);
+  });
+});
+
+describe("reportHandbookProblems", () => {
+  it("says in words what a file's figures cannot be, by their place", () => {
+    expect(
+      reportHandbookProblems({ handbook: { limits: { "in-use.tread": 1, "tire-age.caution-years": 5 } } }),
+    ).toEqual([{ at: "/handbook/limits/in-use.tread", reason: PROBLEM_WORDS["not-the-firms-to-set"] }]);
+  });
+
+  it("has nothing to say where there are none", () => {
+    expect(reportHandbookProblems({})).toEqual([]);
   });
 });

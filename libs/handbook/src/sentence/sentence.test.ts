@@ -1,5 +1,7 @@
 import { RuleResult } from "@evenhand/shared/cross-check";
 import { describe, expect, it } from "vitest";
+import { dayOf } from "../day/index.ts";
+import { tireAge } from "../tire-age/index.ts";
 import { rules } from "../rules/index.ts";
 import { bodyAndUseCases } from "./every-other-reason.cases.ts";
 import { numberAndEngineCases } from "./every-reason.cases.ts";
@@ -54,6 +56,16 @@ describe("sentence", () => {
     ).toBe(
       "Indicated 66 mph at a true 60 mph: it reads 10% high; a tire of 27.5 in over all would explain it.",
     );
+  });
+
+  it("says behind itself which figures were a firm's own, and nothing of the handbook's", () => {
+    const young = (firm = {}) => sentence(tireAge({ number: "0123", visit: dayOf(2026, 5, 4) }, firm));
+    const own = young({ "tire-age.caution-years": 8, "tire-age.replace-years": 12 });
+    expect(own).toBe(
+      `${young()} Judged by the firm's own figure: caution from this age, 8 years. ` +
+        "Judged by the firm's own figure: replace at this age, 12 years.",
+    );
+    expect(young()).not.toContain("Judged");
   });
 
   it("refuses a rule, a reason or a figure it does not have", () => {
