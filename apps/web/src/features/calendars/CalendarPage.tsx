@@ -4,6 +4,7 @@ import { keepPreviousData, useMutation, useQuery, useQueryClient } from "@tansta
 import { getRouteApi, Link } from "@tanstack/react-router";
 import { useState, type FormEvent } from "react";
 import { call } from "../../service/client";
+import { useEdited } from "../../service/use-edited";
 import { useText } from "../../strings/text";
 import { LinkButton } from "../../ui/LinkButton";
 import { Loading } from "../../ui/Loading";
@@ -17,7 +18,6 @@ import styles from "./Calendars.module.css";
 import { Declarations } from "./Declarations";
 import { calendarDaysQuery, calendarQuery } from "./queries";
 import { TrialWeek } from "./TrialWeek";
-import { useEdited } from "./use-edited";
 import { useFieldNames } from "./use-field-names";
 import { useTimes } from "./use-times";
 import { hoursOf } from "./weekly-hours";

@@ -4,6 +4,7 @@ import { keepPreviousData, useMutation, useQuery, useQueryClient } from "@tansta
 import { getRouteApi, Link } from "@tanstack/react-router";
 import { useState, type FormEvent } from "react";
 import { call } from "../../service/client";
+import { useEdited } from "../../service/use-edited";
 import { useText } from "../../strings/text";
 import { Loading } from "../../ui/Loading";
 import { Page, Panel } from "../../ui/Page";
@@ -14,7 +15,6 @@ import { siteDaysQuery, siteQuery } from "./queries";
 import { siteOf, typedSite, wrongSiteFields } from "./site-form";
 import { SiteFields } from "./SiteFields";
 import { TrialWeek } from "./TrialWeek";
-import { useEdited } from "./use-edited";
 import { useSiteFieldNames } from "./use-site-field-names";
 import { useTimes } from "./use-times";
 import { hoursOf } from "./weekly-hours";
