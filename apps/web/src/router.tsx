@@ -150,6 +150,12 @@ const handbook = createRoute({
   component: lazyRouteComponent(() => import("./features/handbook/Handbook"), "Handbook"),
 });
 
+const ownFigures = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/handbook/own",
+  component: lazyRouteComponent(() => import("./features/handbook/OwnFigures"), "OwnFigures"),
+});
+
 const sharedStatement = createRoute({
   getParentRoute: () => root,
   path: "/shared/$token",
@@ -294,6 +300,7 @@ const tree = root.addChildren([
     organization,
     sessions,
     handbook,
+    ownFigures,
     brief,
     hours,
     listing,

@@ -14,6 +14,7 @@ import { admissions } from "./en/admissions";
 import { complaints } from "./en/complaints";
 import { publishing } from "./en/publishing";
 import { questions } from "./en/questions";
+import { handbook } from "./en/handbook";
 
 /** American English, the first catalog. Another language is another file of the same shape. */
 export const en = {
@@ -33,6 +34,7 @@ export const en = {
   ...complaints,
   ...publishing,
   ...questions,
+  ...handbook,
 } as const;
 
 export type MessageId = keyof typeof en;

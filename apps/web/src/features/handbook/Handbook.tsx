@@ -1,17 +1,18 @@
 import { TextInput } from "@mantine/core";
 import { limits } from "@evenhand/handbook/limits";
 import { rules } from "@evenhand/handbook/rules";
-import { UnitSymbol } from "@evenhand/shared/unit";
 import { IconSearch } from "@tabler/icons-react";
 import { useQuery } from "@tanstack/react-query";
 import { useState, type ReactNode } from "react";
-import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
+import { LinkButton } from "../../ui/LinkButton";
 import { Notice } from "../../ui/Notice";
 import { Empty, Facts, Page, Panel, Tag } from "../../ui/Page";
-import { quantity } from "../sheets/answer-text";
+import { useAccount } from "../accounts/queries";
 import { sheetQuery } from "../sheets/load-sheet";
+import { firmsOf } from "./firms";
 import styles from "./Handbook.module.css";
+import { useFigure } from "./use-figure";
 
 type Rule = (typeof rules)[number];
 
@@ -20,13 +21,7 @@ const wordsOf = (rule: Rule): string =>
 
 const Limits = ({ rule }: { readonly rule: Rule }) => {
   const t = useText();
-  const intl = useIntl();
-  const figure = (value: number, unit: string): string => {
-    if (unit === "d") return t("handbook.days", { count: value });
-    if (unit === "a") return value > 1800 ? String(value) : t("handbook.years", { count: value });
-    const known = UnitSymbol.safeParse(unit).data;
-    return known ? quantity(intl, value, known) : `${value} ${unit}`;
-  };
+  const { figure } = useFigure();
   return (
     <ul className={styles.limits}>
       {rule.limits.map((id) => {
@@ -81,11 +76,23 @@ const OneRule = ({ rule }: { readonly rule: Rule }) => {
 /** Every rule, made from the rules' own records, so that the page cannot drift from what is computed. */
 export const Handbook = () => {
   const t = useText();
+  const account = useAccount();
   const [q, setQ] = useState("");
   const words = q.toLowerCase().split(/\s+/);
   const shown = rules.filter((rule) => words.every((word) => wordsOf(rule).includes(word)));
   return (
-    <Page title={t("handbook.title")} under={t("handbook.what")} narrow>
+    <Page
+      title={t("handbook.title")}
+      under={t("handbook.what")}
+      narrow
+      actions={
+        firmsOf(account).length > 0 ? (
+          <LinkButton variant="default" to="/handbook/own">
+            {t("own.title")}
+          </LinkButton>
+        ) : undefined
+      }
+    >
       <Notice kind="note">
         <p>{t("handbook.law")}</p>
       </Notice>

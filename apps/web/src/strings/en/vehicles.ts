@@ -198,23 +198,4 @@ export const vehicles = {
     "You see which items are stated, not what is stated of them. An answer appears once you have committed your own, and all of them once your report is sealed.",
   "reader.none": "Nothing here fits.",
   "reader.terms": "Terms of the report",
-  "handbook.title": "Handbook",
-  "handbook.what":
-    "Every rule that sets figures and codes against each other: what it reads, what it works out, its limit, and where that comes from.",
-  "handbook.search": "Search the rules",
-  "handbook.reads": "Reads",
-  "handbook.computes": "Works out",
-  "handbook.limit": "Limit or rule",
-  "handbook.source": "Source",
-  "handbook.firm": "a firm may set its own",
-  "handbook.law":
-    "Local inspection law and licensed mechanics decide. A figure called common practice has no single source; a maker’s own figure overrides it.",
-  "handbook.over.one-report": "within one report",
-  "handbook.over.both-reports": "across both reports",
-  "handbook.strength.contradicts": "can contradict a claim",
-  "handbook.strength.hint": "a hint only",
-  "handbook.strength.reminder": "a reminder",
-  "handbook.days": "{count, plural, one {# day} other {# days}}",
-  "handbook.years": "{count, plural, one {# year} other {# years}}",
-  "handbook.none": "No rule fits that word.",
 } as const;

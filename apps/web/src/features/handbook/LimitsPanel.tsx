@@ -1,0 +1,79 @@
+import { Checkbox, TextInput } from "@mantine/core";
+import { IconSearch } from "@tabler/icons-react";
+import { useState } from "react";
+import { useText } from "../../strings/text";
+import { Panel } from "../../ui/Page";
+import { LimitRow } from "./LimitRow";
+import { isSet, limitGroups, limitWrong, ownLimitCount, type LimitsTyped, type OwnLimit } from "./own-limits";
+import styles from "./OwnFigures.module.css";
+
+interface Props {
+  readonly typed: LimitsTyped;
+  readonly stored: LimitsTyped;
+  readonly tried: boolean;
+  /** Left out where they are only to be read. */
+  readonly onChange?: (typed: LimitsTyped) => void;
+}
+
+interface Filter {
+  readonly q: string;
+  readonly only: boolean;
+}
+
+/** What a filter leaves; what is wrong is never hidden once saving was tried. */
+const shownGroups = ({ typed, stored, tried }: Props, { q, only }: Filter) => {
+  const words = q.trim().toLowerCase().split(/\s+/);
+  const fits = (title: string, limit: OwnLimit): boolean => {
+    if (tried && limitWrong(typed, limit.id) !== undefined) return true;
+    const text = `${title} ${limit.words}`.toLowerCase();
+    // A field that is being emptied stays until it is saved.
+    const set = isSet(typed, limit.id) || isSet(stored, limit.id);
+    return words.every((word) => text.includes(word)) && (!only || set);
+  };
+  return limitGroups
+    .map((group) => ({ ...group, limits: group.limits.filter((limit) => fits(group.title, limit)) }))
+    .filter(({ limits }) => limits.length > 0);
+};
+
+/** The figures a firm may set, by the rules that judge by them. */
+export const LimitsPanel = (props: Props) => {
+  const t = useText();
+  const [filter, setFilter] = useState<Filter>({ q: "", only: false });
+  const { typed, tried, onChange } = props;
+  const groups = shownGroups(props, filter);
+  const set = limitGroups.flatMap(({ limits }) => limits).filter(({ id }) => isSet(typed, id)).length;
+  return (
+    <Panel
+      title={t("own.limits")}
+      hint={t(onChange ? "own.limits.hint" : "own.limits.hint.read", { set, all: ownLimitCount })}
+    >
+      <div className={styles.filter}>
+        <TextInput
+          type="search"
+          size="md"
+          label={t("own.limits.search")}
+          value={filter.q}
+          leftSection={<IconSearch size={18} aria-hidden="true" />}
+          onChange={(event) => setFilter({ ...filter, q: event.currentTarget.value })}
+        />
+        <Checkbox
+          size="md"
+          label={t("own.limits.only")}
+          checked={filter.only}
+          onChange={(event) => setFilter({ ...filter, only: event.currentTarget.checked })}
+        />
+      </div>
+      <p className={groups.length === 0 ? undefined : "only-read"} aria-live="polite">
+        {groups.length === 0 && t(filter.only && set === 0 ? "own.limits.none.only" : "own.limits.none")}
+      </p>
+      {groups.map(({ rule, title, limits }) => (
+        <section key={rule} className={styles.group}>
+          <h3>{title}</h3>
+          {limits.map((limit) => (
+            <LimitRow key={limit.id} limit={limit} typed={typed} tried={tried} onChange={onChange} />
+          ))}
+        </section>
+      ))}
+    </Panel>
+  );
+};

@@ -1,0 +1,55 @@
+import type { FirmHandbook } from "@evenhand/shared/cross-check";
+import { expect, it } from "vitest";
+import { carsOf, differences, handbookOf, placeOf, typedHandbook, wrongCount } from "./own-handbook";
+
+const corvane = { make: "Corvane", model: "Larksong", fromYear: 1965, source: "manual", data: { timing: 6 } };
+const pell = { make: "Pell", source: "register", data: { axleRatios: [3.5] } };
+const stored: FirmHandbook = { limits: { "gap.taper": 2 }, makers: [corvane, pell] };
+
+it("types and reads back a firm's handbook; entries taken out are gone", () => {
+  const typed = typedHandbook({ revision: 3, handbook: stored });
+  expect(handbookOf(typed)).toEqual(stored);
+  expect(wrongCount(typed)).toBe(0);
+  const [first] = typed.makers;
+  const less = { ...typed, makers: typed.makers.map((entry) => ({ ...entry, removed: entry === first })) };
+  expect(handbookOf(less).makers).toEqual([pell]);
+});
+
+it("counts every place that is wrong", () => {
+  const typed = typedHandbook({ revision: 0, handbook: stored });
+  const makers = typed.makers.map((entry) => ({ ...entry, text: { ...entry.text, source: "" } }));
+  expect(wrongCount({ limits: { ...typed.limits, "gap.taper": "wide" }, makers })).toBe(3);
+});
+
+it("names the cars of an entry", () => {
+  expect(carsOf(corvane)).toBe("Corvane Larksong 1965–");
+  expect(carsOf({ ...corvane, toYear: 1969 })).toBe("Corvane Larksong 1965–1969");
+  expect(carsOf({ ...pell, fromYear: 1970, toYear: 1970 })).toBe("Pell 1970");
+  expect(carsOf({ ...pell, toYear: 1970 })).toBe("Pell –1970");
+  expect(carsOf(pell)).toBe("Pell");
+});
+
+it("says where two handbooks part", () => {
+  const theirs: FirmHandbook = {
+    limits: { "gap.taper": 2, "paint.thin": 80 },
+    makers: [
+      { source: "manual", make: "Corvane", model: "Larksong", fromYear: 1965, data: { timing: 8 } },
+      { ...pell, make: "Orrin" },
+    ],
+  };
+  expect(differences(stored, stored)).toEqual([]);
+  expect(differences(stored, theirs)).toEqual([
+    { what: "limit", id: "paint.thin", mine: undefined, theirs: 80 },
+    { what: "maker", name: "Corvane Larksong 1965–" },
+    { what: "only-mine", name: "Pell" },
+    { what: "only-theirs", name: "Orrin" },
+  ]);
+});
+
+it("names the place of a problem the service found", () => {
+  expect(placeOf("body/limits/gap.taper", stored)).toBe("taper of a gap, or left against right");
+  expect(placeOf("body/limits/gone", stored)).toBe("gone");
+  expect(placeOf("body/makers/1/toYear", stored)).toBe("Pell");
+  expect(placeOf("body/makers/9", stored)).toBeUndefined();
+  expect(placeOf("header/if-match", stored)).toBeUndefined();
+});
