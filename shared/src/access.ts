@@ -99,6 +99,12 @@ export const access = {
     once: "content",
     ifMatch: true,
   },
+  "dealerRecords.get": {
+    method: "GET",
+    path: "/organizations/:id/record",
+    who: [anyone("any")],
+    scope: "read",
+  },
   "inspectors.list": {
     method: "GET",
     path: "/inspectors",

@@ -11,6 +11,7 @@ import { organizationContracts } from "./organizations.ts";
 import type { Contract } from "./paging.ts";
 import { publishingContracts } from "./publishing.ts";
 import { questionContracts } from "./questions.ts";
+import { recordContracts } from "./records.ts";
 import { releaseContracts } from "./releases.ts";
 import { reportContracts } from "./reports.ts";
 import { summaryContracts } from "./summaries.ts";
@@ -28,6 +29,7 @@ export const contracts = {
   ...summaryContracts,
   ...noticeContracts,
   ...handbookContracts,
+  ...recordContracts,
   ...publishingContracts,
   ...questionContracts,
   ...calendarContracts,

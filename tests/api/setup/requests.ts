@@ -109,6 +109,13 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
       at(({ world }) => world.inspector.organization),
     ),
   ],
+  "dealerRecords.get": [
+    one(
+      "a dealer",
+      everybody,
+      at(({ world }) => world.dealer.organization),
+    ),
+  ],
   "inspectors.list": [one("the firms", [...buyers, "operator"], nothing)],
   "vehicles.list": [one("the list", everybody, nothing)],
   "vehicles.create": [

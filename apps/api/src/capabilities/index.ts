@@ -11,6 +11,7 @@ import { OrdersModule } from "./orders/index.ts";
 import { OrganizationsModule } from "./organizations/index.ts";
 import { PublishingModule } from "./publishing/index.ts";
 import { QuestionsModule } from "./questions/index.ts";
+import { RecordsModule } from "./records/index.ts";
 import { ReleasesModule } from "./releases/index.ts";
 import { ReportsModule } from "./reports/index.ts";
 import { SitesModule } from "./sites/index.ts";
@@ -36,4 +37,5 @@ export const capabilities: readonly Type[] = [
   PublishingModule,
   QuestionsModule,
   ComplaintsModule,
+  RecordsModule,
 ];

@@ -1,6 +1,8 @@
 import { analyze } from "@evenhand/comparison/analyze";
 import { ENGINE } from "@evenhand/comparison/engine";
+import { heldUpCounts, type SectionCounts } from "@evenhand/comparison/held-up-counts";
 import { sealDocument } from "@evenhand/record/seal";
+import type { Comparison } from "@evenhand/shared/comparison";
 import { Report } from "@evenhand/shared/report";
 import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
@@ -12,14 +14,26 @@ export const engine = ENGINE;
 const sheet = compileSheet(sheetVersion1);
 
 type Version = { document: Uint8Array; seal: string };
-type Analysis = { document: Uint8Array<ArrayBuffer>; hash: string };
+/** What became of a statement in an inspection, by section. */
+export type HeldUpCounts = { [section: string]: SectionCounts };
+/** Without counts where the two are not a statement and an inspection of it. */
+type Analysis = { document: Uint8Array<ArrayBuffer>; hash: string; heldUpCounts?: HeldUpCounts };
 
 const read = ({ document }: Version): Report =>
   Report.parse(JSON.parse(Buffer.from(document).toString("utf8")));
 
+/** No dispute ends in money yet, so nothing is left out for it. */
+const settledByMoney: ReadonlySet<number> = new Set();
+
+export const countHeldUp = ({ entries }: Pick<Comparison, "entries">): HeldUpCounts =>
+  Object.fromEntries(heldUpCounts(entries, sheet, settledByMoney));
+
 /** The whole comparison of two sealed versions, as the bytes that are stored. */
-export function analyzeVersions(a: Version, b: Version): Analysis {
-  const comparison = analyze(read(a), read(b), sheet, { seals: { a: a.seal, b: b.seal } });
+export function analyzeVersions(first: Version, second: Version): Analysis {
+  const [a, b] = [read(first), read(second)];
+  const comparison = analyze(a, b, sheet, { seals: { a: first.seal, b: second.seal } });
   const { text, seal } = sealDocument(comparison, sha256Hex);
-  return { document: new Uint8Array(Buffer.from(text, "utf8")), hash: seal };
+  const stored = { document: new Uint8Array(Buffer.from(text, "utf8")), hash: seal };
+  const isOfStatement = a.kind === "statement" && b.kind === "inspection";
+  return isOfStatement ? { ...stored, heldUpCounts: countHeldUp(comparison) } : stored;
 }

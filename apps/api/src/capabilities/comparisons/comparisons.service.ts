@@ -11,6 +11,7 @@ import { readCursor, readPage } from "../../platform/database/page.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { analyzeVersions, engine } from "./analysis.ts";
+import { countStored } from "./counting.ts";
 import { lockOrdered, type OrderedComparison } from "./ordered-comparison.ts";
 import {
   comparisonDetail,
@@ -18,6 +19,8 @@ import {
   comparisonHash,
   comparisonList,
 } from "./comparisons.queries.ts";
+
+const countedAtOnce = 20;
 
 export type Pair = { vehicle: string; a: string; b: string };
 
@@ -76,10 +79,10 @@ export class ComparisonsService {
     if (there !== null) return there.id;
     const versions = await tx.reportVersion.findMany({ where: { id: { in: [a, b] } } });
     const [first, second] = [a, b].map((id) => versions.find((each) => each.id === id));
-    const { document, hash } = analyzeVersions(found(first, "report"), found(second, "report"));
+    const analysis = analyzeVersions(found(first, "report"), found(second, "report"));
     const id = this.ids.next();
     await tx.comparison.create({
-      data: { id, vehicleId: vehicle, aId: a, bId: b, engine, hash, document, createdAt: this.clock.now() },
+      data: { id, vehicleId: vehicle, aId: a, bId: b, engine, ...analysis, createdAt: this.clock.now() },
     });
     return id;
   }
@@ -87,6 +90,14 @@ export class ComparisonsService {
   /** A comparison with an inspection that the person's organization ordered, held until the transaction ends. */
   async lockOrdered(tx: Transaction, actor: Actor, id: string): Promise<OrderedComparison> {
     return lockOrdered(tx, actor, id);
+  }
+
+  /** Counts what has not been counted, from what is stored, and keeps it: some in each transaction, so that none takes long. */
+  async count(comparisons: readonly string[]): Promise<void> {
+    for (let at = 0; at < comparisons.length; at += countedAtOnce) {
+      const some = comparisons.slice(at, at + countedAtOnce);
+      await this.database.transaction((tx) => countStored(tx, some));
+    }
   }
 
   private async loadDocument(id: string): Promise<Uint8Array> {

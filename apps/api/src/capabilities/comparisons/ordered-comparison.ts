@@ -37,6 +37,8 @@ const readStored = <T>(bytes: Uint8Array, is: (value: unknown) => value is T): T
 const hasFormat = (value: unknown, format: string): boolean =>
   typeof value === "object" && value !== null && "format" in value && value.format === format;
 const isComparison = (value: unknown): value is Comparison => hasFormat(value, "evenhand-comparison");
+/** What a comparison's stored bytes say. */
+export const readComparison = (document: Uint8Array): Comparison => readStored(document, isComparison);
 const isReport = (value: unknown): value is Report => hasFormat(value, "evenhand-report");
 
 /** Held until the transaction ends, so that releases and decisions on it come one after the other. */
@@ -54,7 +56,7 @@ export async function lockOrdered(tx: Transaction, actor: Actor, id: string): Pr
   const { document, aDocument, bDocument, ...facts } = found(row, "comparison");
   return {
     ...facts,
-    comparison: readStored(document, isComparison),
+    comparison: readComparison(document),
     a: readStored(aDocument, isReport),
     b: readStored(bDocument, isReport),
   };

@@ -1,0 +1,61 @@
+import { Injectable } from "@nestjs/common";
+import { type HeldUp, heldUp } from "@evenhand/comparison/held-up";
+import type { DealerRecord } from "@evenhand/shared/http/records";
+import { Database } from "../../platform/database/database.ts";
+import { found } from "../../platform/problems/problem-error.ts";
+import { ComparisonsService, type HeldUpCounts } from "../comparisons/index.ts";
+import { dealerRecord } from "./dealer-record.ts";
+import { dealer, inspectedCars, stateOfCounts } from "./records.queries.ts";
+
+type Car = { dealer: string; car: string; comparison: string; counts: HeldUpCounts | null };
+type Counted = Car & { counts: HeldUpCounts };
+/** Of all dealers at once, for each is pooled with the others. */
+type Records = { state: string; cars: ReadonlyMap<string, number>; rows: readonly HeldUp[] };
+
+const isCounted = (car: Car): car is Counted => car.counts !== null;
+
+/** How often a dealer's statements held up in inspections. Open to everybody: nothing of one car, buyer or inspector is in it. */
+@Injectable()
+export class RecordsService {
+  /** Worked out again only when something was compared or counted since: with many dealers it takes a second. */
+  private kept: Records | undefined;
+
+  constructor(
+    private readonly database: Database,
+    private readonly comparisons: ComparisonsService,
+  ) {}
+
+  async get(organization: string): Promise<DealerRecord> {
+    const row = await this.database.findRow<DealerRecord["dealer"]>({
+      name: "dealer",
+      text: dealer,
+      values: [organization],
+    });
+    const { id, name } = found(row, "dealer");
+    const { cars, rows } = await this.records();
+    return dealerRecord({ id, name }, cars.get(id) ?? 0, rows);
+  }
+
+  private async records(): Promise<Records> {
+    const row = await this.database.findRow<{ state: string }>({ text: stateOfCounts });
+    const state = row?.state ?? "";
+    if (this.kept?.state === state) return this.kept;
+    const counted = await this.counted();
+    const cars = new Map<string, number>();
+    for (const each of counted) cars.set(each.dealer, (cars.get(each.dealer) ?? 0) + 1);
+    const rows = heldUp(
+      counted.map(({ counts, ...car }) => ({ ...car, sections: new Map(Object.entries(counts)) })),
+    );
+    this.kept = { state, cars, rows };
+    return this.kept;
+  }
+
+  /** Every inspected car with its counts; what has none yet, from before they were kept, is counted first. */
+  private async counted(): Promise<readonly Counted[]> {
+    const cars = await this.database.rows<Car>({ text: inspectedCars });
+    const uncounted = cars.filter((car) => !isCounted(car)).map(({ comparison }) => comparison);
+    if (uncounted.length === 0) return cars.filter(isCounted);
+    await this.comparisons.count(uncounted);
+    return this.counted();
+  }
+}
