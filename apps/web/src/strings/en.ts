@@ -15,6 +15,7 @@ import { complaints } from "./en/complaints";
 import { publishing } from "./en/publishing";
 import { questions } from "./en/questions";
 import { handbook } from "./en/handbook";
+import { records } from "./en/records";
 
 /** American English, the first catalog. Another language is another file of the same shape. */
 export const en = {
@@ -35,6 +36,7 @@ export const en = {
   ...publishing,
   ...questions,
   ...handbook,
+  ...records,
 } as const;
 
 export type MessageId = keyof typeof en;

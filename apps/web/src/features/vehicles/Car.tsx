@@ -8,6 +8,7 @@ import { Loading } from "../../ui/Loading";
 import { moneyText } from "../../ui/money";
 import { Empty, Facts, Page, Panel, Tag } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
+import { DealerRecord } from "../records/DealerRecord";
 import { useCarName } from "./CarName";
 import styles from "./Car.module.css";
 import { NextSteps } from "./NextSteps";
@@ -171,6 +172,7 @@ export const Car = () => {
           <ComparisonsHere car={car} />
           <Statements car={car} />
           <OrdersHere car={car} />
+          <DealerRecord dealer={car.dealer.id} />
         </div>
         <CarFacts car={car} />
       </div>
