@@ -112,7 +112,7 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
   "dealerRecords.get": [
     one(
       "a dealer",
-      everybody,
+      [...buyers, ...dealers, "operator"],
       at(({ world }) => world.dealer.organization),
     ),
   ],

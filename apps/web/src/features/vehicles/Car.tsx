@@ -8,6 +8,8 @@ import { Loading } from "../../ui/Loading";
 import { moneyText } from "../../ui/money";
 import { Empty, Facts, Page, Panel, Tag } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
+import { mayEver } from "../accounts/may-ever";
+import { useAccount } from "../accounts/queries";
 import { DealerRecord } from "../records/DealerRecord";
 import { useCarName } from "./CarName";
 import styles from "./Car.module.css";
@@ -148,6 +150,7 @@ const ComparisonsHere = ({ car }: { readonly car: VehicleDetail }) => {
 /** One car: what to do next for this person, what is stated and what is not, orders, comparisons. */
 export const Car = () => {
   const t = useText();
+  const account = useAccount();
   const name = useCarName();
   const { vehicle: id } = route.useParams();
   const { data: car, error } = useQuery(carQuery(id));
@@ -172,7 +175,7 @@ export const Car = () => {
           <ComparisonsHere car={car} />
           <Statements car={car} />
           <OrdersHere car={car} />
-          <DealerRecord dealer={car.dealer.id} />
+          {mayEver(account, "dealerRecords.get") && <DealerRecord dealer={car.dealer.id} />}
         </div>
         <CarFacts car={car} />
       </div>
