@@ -13,6 +13,9 @@ const cases = [...numberAndEngineCases, ...bodyAndUseCases];
 const brief = (_: string, value: unknown): unknown =>
   typeof value === "number" ? Number(value.toPrecision(10)) : value;
 
+/** A tire of three years, by whatever limits. */
+const young = (firm = {}): string => sentence(tireAge({ number: "0123", visit: dayOf(2026, 5, 4) }, firm));
+
 describe("sentence", () => {
   it("has a case here for every reason of every rule", () => {
     const wanted = rules.flatMap(({ id, outcomes }) =>
@@ -59,7 +62,6 @@ describe("sentence", () => {
   });
 
   it("says behind itself which figures were a firm's own, and nothing of the handbook's", () => {
-    const young = (firm = {}) => sentence(tireAge({ number: "0123", visit: dayOf(2026, 5, 4) }, firm));
     const own = young({ "tire-age.caution-years": 8, "tire-age.replace-years": 12 });
     expect(own).toBe(
       `${young()} Judged by the firm's own figure: caution from this age, 8 years. ` +
