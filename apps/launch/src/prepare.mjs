@@ -27,7 +27,7 @@ const service = {
     "prisma/schema.prisma",
     ...libraries,
   ],
-  makes: ["apps/api/dist/main.js", "apps/api/dist/embedded.js"],
+  makes: ["apps/api/dist/main.js", "apps/api/dist/embedded.js", "apps/api/dist/floor.js"],
 };
 
 const site = {
