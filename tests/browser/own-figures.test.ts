@@ -6,6 +6,7 @@ import type { Person } from "../api/setup/person.ts";
 import { useService } from "../api/setup/service.ts";
 import { joinPerson, makePerson } from "../api/setup/world.ts";
 import { useBrowser } from "./setup/browser.ts";
+import { compareDemoCar, demoPeople } from "./setup/demo-car.ts";
 import { axeRules, desk, keepPicture, openPage, phone } from "./setup/pages.ts";
 
 const site = process.env["SITE_FOLDER"];
@@ -187,6 +188,21 @@ async function violationsOn(page: Page, name: string): Promise<string[]> {
     ...(wide > 0 ? [`${name}: ${wide} px wider than the window`] : []),
   ];
 }
+
+test("a buyer reads by whose figures a rule judged, and where the figures of the make come from", async () => {
+  const people = await demoPeople(service());
+  await put(people.inspector, 0, { limits: { "tire-age.caution-years": 3 }, makers: [corvane] });
+  const { comparison } = await compareDemoCar(people, "larksong");
+  const page = await openPage(browser(), people.buyer, phone);
+  await page.goto(`/comparisons/${comparison}?view=checks`);
+  await page.getByText(/^One limit is Kestrelmere Motor Surveys’s own/).waitFor();
+  await page.getByText(/entered by Kestrelmere Motor Surveys: Shop manual of 1967, page 12\./).waitFor();
+  await page
+    .getByText(/Judged by the firm's own figure: caution from this age, 3 years\./)
+    .first()
+    .waitFor();
+  await keepPicture(page, "own-judged");
+});
 
 test("it keeps the rules of WCAG 2.2 AA that axe can check, and fits a phone", async () => {
   const admin = await makePerson(service(), "inspector", "Lucasta Merriweather-Nunez");

@@ -11,6 +11,9 @@ describe("figureText", () => {
     [2, "1/32in", 0.3, "(2.00 ± 0.60)⁄32 in"],
     [5, "%", 1, "5.0 ± 2.0%"],
     [-0.3, "in", 0.01, "−0.300 ± 0.020 in"],
+    [-0.2, "%", 5.5, "0 ± 11%"],
+    [-0.0001, "in", 0.02, "0.000 ± 0.040 in"],
+    [-0.6, "%", 5.5, "−1 ± 11%"],
   ])("%f %s with %f: %s", (value, unit, standardUncertainty, expected) => {
     expect(figureText({ value, unit, standardUncertainty })).toBe(expected);
   });

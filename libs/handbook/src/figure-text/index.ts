@@ -25,6 +25,9 @@ const withUnit = (number: string, unit: string): string => {
   return text === "%" ? `${number}%` : `${number} ${text}`;
 };
 
+/** The sign of what is rounded to nothing. */
+const NEGATIVE_ZERO = /^-(?=0(?:\.0*)?$)/;
+
 const grouped = (value: number, decimals: number, unit: string): string => {
   const digits = Math.min(MOST_DECIMALS[unit] ?? decimals, decimals);
   return value
@@ -33,6 +36,7 @@ const grouped = (value: number, decimals: number, unit: string): string => {
       maximumFractionDigits: digits,
       useGrouping: unit !== "a",
     })
+    .replace(NEGATIVE_ZERO, "")
     .replace("-", "−");
 };
 
