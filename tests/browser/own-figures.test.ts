@@ -197,10 +197,8 @@ test("a buyer reads by whose figures a rule judged, and where the figures of the
   await page.goto(`/comparisons/${comparison}?view=checks`);
   await page.getByText(/^One limit is Kestrelmere Motor Surveys’s own/).waitFor();
   await page.getByText(/entered by Kestrelmere Motor Surveys: Shop manual of 1967, page 12\./).waitFor();
-  await page
-    .getByText(/Judged by the firm's own figure: caution from this age, 3 years\./)
-    .first()
-    .waitFor();
+  const judged = page.getByText(/Judged by the firm's own figure: caution from this age, 3 years\./);
+  expect(await judged.count()).toBeGreaterThan(0);
   await keepPicture(page, "own-judged");
 });
 
