@@ -51,13 +51,15 @@ const isObject = (value: unknown): value is object => typeof value === "object" 
 const hasCut = (value: object): value is Cut => Object.keys(value).join() === "cut";
 
 /** Digits behind the point of a number as it was written, such as 2 of 0.25. */
-const decimalsOf = (value: number): number => String(value).split(".")[1]?.length ?? 0;
+const decimalsOf = (value: number): number => {
+  const [digits = "", exponent = "0"] = String(value).split("e");
+  return (digits.split(".")[1]?.length ?? 0) - Number(exponent);
+};
 
 function sameNumber(got: number, said: number): boolean {
-  if (Object.is(got, said)) return true;
-  return Math.abs(got - said) <= 0.500001 * 10 ** -decimalsOf(said) && !Number.isInteger(said)
-    ? true
-    : Math.abs(got - said) <= 1e-9 * Math.max(1, Math.abs(said));
+  const rounded = Number.isInteger(said) ? 0 : 0.500001 * 10 ** -decimalsOf(said);
+  const apart = Math.max(rounded, 1e-9 * Math.max(1, Math.abs(said)));
+  return Object.is(got, said) || Math.abs(got - said) <= apart;
 }
 
 /** Whether what came is what was said: written decimals are rounded ones, cut ones are the first, left out ones are not asked. */

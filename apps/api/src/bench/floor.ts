@@ -10,14 +10,15 @@ import { decisionList, summaryList } from "../capabilities/summaries/summaries.q
 import { vehicleDetail, vehicleLists } from "../capabilities/vehicles/vehicles.queries.ts";
 import { maySeeComparison } from "../platform/access/row-access.ts";
 
-/**
- * The floor that reads of the service are measured against: nothing but `http` and `pg`, one statement a request, for one person
- * whose organizations are given. No session, no checks, no log.
- */
+/** Nothing but the search itself: no question of who may see what. */
 const wordsAlone = (condition: string) => `SELECT coalesce(json_agg(found), '[]')::text AS body FROM (
   SELECT v.id, v.make, v.model, v.model_year, v.identification FROM vehicle v
   WHERE ${condition} ORDER BY v.id DESC LIMIT $1) found`;
 
+/**
+ * The floor that reads of the service are measured against: nothing but `http` and `pg`, one statement a request, for one person
+ * whose organizations are given. No session, no checks, no log.
+ */
 const statements = {
   "comparison document": `SELECT convert_from(c.document, 'UTF8') AS body FROM comparison c
     JOIN report_version a ON a.id = c.a_id JOIN report_version b ON b.id = c.b_id JOIN vehicle v ON v.id = c.vehicle_id

@@ -15,15 +15,10 @@ import type { Arguments } from "./arguments.ts";
 const compareTwo = (a: Report, b: Report, { json, worklist, html }: Arguments, shell: Shell): number => {
   const sheet = compileSheet(sheetVersion1);
   const comparison = analyze(a, b, sheet);
-  if (json || worklist) {
-    shell.out(
-      json
-        ? JSON.stringify(comparison)
-        : worklistLines(comparison.entries, a, b, sheet, shell.terminal).join("\n"),
-    );
-    return done;
-  }
-  return present({ comparison, a, b, html }, shell);
+  if (!json && !worklist) return present({ comparison, a, b, html }, shell);
+  const lines = () => worklistLines(comparison.entries, a, b, sheet, shell.terminal);
+  shell.out(json ? JSON.stringify(comparison) : lines().join("\n"));
+  return done;
 };
 
 const compareMany = (reports: readonly Report[], { json }: Arguments, shell: Shell): number => {

@@ -12,13 +12,14 @@ import type { Style } from "./style.ts";
 /** How wide the page is, and how it emphasizes; never by color alone. */
 export type Terminal = { readonly width: number; readonly style: Style };
 
-const outcomeWidth = 14;
+/** Of the column an outcome stands in. */
+export const outcomeWidth = 14;
 
 const sideText = ({ text, firmness }: SideView): string =>
   firmness === null ? text : `${text} (${firmness})`;
 
-const outcomeText = ({ entry }: Row): string =>
-  `${outcomeSign[entry.outcome]} ${outcomeWords(entry.outcome)}`;
+/** An outcome with its sign, as every table begins with it. */
+export const outcomeText = (outcome: Outcome): string => `${outcomeSign[outcome]} ${outcomeWords(outcome)}`;
 
 /** Widths of the columns item · stated · found beside the outcome. */
 const widths = (width: number): { item: number; side: number } => {
@@ -57,7 +58,7 @@ const rowDetails = (row: Row): string[] => {
 const rowLines = (row: Row, { width, style }: Terminal): string[] => {
   const { item, side } = widths(width);
   const [first = "", ...rest] = columns([
-    { text: outcomeText(row), width: outcomeWidth },
+    { text: outcomeText(row.entry.outcome), width: outcomeWidth },
     { text: placeText(row), width: item },
     { text: sideText(row.stated), width: side },
     { text: sideText(row.found), width: side },

@@ -27,13 +27,10 @@ const sayingLines = (row: Row, reports: readonly Report[], words: SheetWords, wi
 
 const rowLines = (row: Row, reports: readonly Report[], words: SheetWords, terminal: Terminal): string[] => {
   const { width, style } = terminal;
-  const place = [words.item(row.item), words.position(words.findItem(row.item), row.position)]
-    .filter((part) => part !== "")
-    .join(", ");
   const own = row.within.some(({ outcome }) => outcome === "differ") ? `; ${catalog.ownReportsDiffer}` : "";
   const head = columns([
     { text: catalog.rowState[row.state], width: stateWidth },
-    { text: `${place}${own}`, width: width - stateWidth - 2 },
+    { text: `${words.place(row.item, row.position)}${own}`, width: width - stateWidth - 2 },
   ]);
   return [...head.map(style.strong), ...sayingLines(row, reports, words, width)];
 };

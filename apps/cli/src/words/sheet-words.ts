@@ -6,6 +6,8 @@ export type SheetWords = {
   readonly item: (id: string) => string;
   /** Empty where the item has no positions. */
   readonly position: (item: Item | undefined, position: string) => string;
+  /** Item and position; the item alone where it has none. */
+  readonly place: (item: string, position: string) => string;
   readonly option: (item: Item | undefined, option: string) => string;
   readonly faultKind: (kind: string) => string;
   readonly spot: (item: Item | undefined, spot: string) => string;
@@ -30,14 +32,20 @@ export const sheetWords = (sheet: Sheet): SheetWords => {
   const sets = byId(sheet.positionSets);
   const kinds = byId(sheet.faultKinds);
   const drawings = byId(sheet.drawings);
+  const itemWords = (id: string): string => items.get(id)?.words.american ?? id;
+  const positionWords: SheetWords["position"] = (item, position) => {
+    const set = item?.positions === undefined ? undefined : sets.get(item.positions);
+    if (set === undefined || position === "") return position;
+    const named = set.positions.find(({ id }) => id === position)?.words.american;
+    return named ?? numberedPosition(set, position) ?? spelled(position);
+  };
   return {
     findItem: (id) => items.get(id),
-    item: (id) => items.get(id)?.words.american ?? id,
-    position: (item, position) => {
-      const set = item?.positions === undefined ? undefined : sets.get(item.positions);
-      if (set === undefined || position === "") return position;
-      const named = set.positions.find(({ id }) => id === position)?.words.american;
-      return named ?? numberedPosition(set, position) ?? spelled(position);
+    item: itemWords,
+    position: positionWords,
+    place: (id, position) => {
+      const where = positionWords(items.get(id), position);
+      return where === "" ? itemWords(id) : `${itemWords(id)}, ${where}`;
     },
     option: (item, option) =>
       item?.choice?.options.find(({ id }) => id === option)?.words.american ?? spelled(option),

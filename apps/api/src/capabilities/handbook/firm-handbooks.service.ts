@@ -3,10 +3,10 @@ import { firmHandbookProblems, PROBLEM_WORDS, reportHandbook } from "@evenhand/h
 import { FirmHandbook, type ReportHandbook } from "@evenhand/shared/cross-check";
 import type { FirmHandbookSeen } from "@evenhand/shared/http/handbook";
 import type { Vehicle } from "@evenhand/shared/report";
-import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
+import { nextRevision } from "../../platform/database/next-revision.ts";
 import { notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 
 const empty: FirmHandbook = { limits: {}, makers: [] };
@@ -34,10 +34,7 @@ export class FirmHandbooksService {
     if (!worksFor(actor, organizationId) || !actor.isAdmin(organizationId)) throw notFound("organization");
     refuseProblems(handbook);
     return this.database.transaction(async (tx) => {
-      await tx.$queryRaw`SELECT id FROM organization WHERE id = ${organizationId}::uuid FOR UPDATE`;
-      const { revision: now } = await this.read(tx, organizationId);
-      checkRevision(now, meant);
-      const revision = now + 1;
+      const revision = await nextRevision(tx, organizationId, meant, () => this.read(tx, organizationId));
       const row = { revision, document: handbook, updatedBy: actor.account, updatedAt: this.clock.now() };
       await tx.firmHandbook.upsert({
         where: { organizationId },

@@ -14,7 +14,7 @@ type Records = { state: string; cars: ReadonlyMap<string, number>; rows: readonl
 
 const isCounted = (car: Car): car is Counted => car.counts !== null;
 
-/** How often a dealer's statements held up in inspections. Open to everybody: nothing of one car, buyer or inspector is in it. */
+/** How often a dealer's statements held up in inspections. Nothing of one car, buyer or inspector is in it. */
 @Injectable()
 export class RecordsService {
   /** Worked out again only when something was compared or counted since: with many dealers it takes a second. */

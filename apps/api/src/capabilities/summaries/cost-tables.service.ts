@@ -1,10 +1,10 @@
 import { Injectable } from "@nestjs/common";
 import { CostTable } from "@evenhand/shared/cost-table";
 import type { CostTableSeen } from "@evenhand/shared/http/summaries";
-import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
+import { nextRevision } from "../../platform/database/next-revision.ts";
 import { found } from "../../platform/problems/problem-error.ts";
 
 const ownBuyer = (actor: Actor): string => found(actor.organizations("buyer")[0], "cost table");
@@ -24,10 +24,7 @@ export class CostTablesService {
   async put(actor: Actor, meant: number, table: CostTable): Promise<CostTableSeen> {
     const organizationId = ownBuyer(actor);
     return this.database.transaction(async (tx) => {
-      await tx.$queryRaw`SELECT id FROM organization WHERE id = ${organizationId}::uuid FOR UPDATE`;
-      const { revision: now } = await this.read(tx, organizationId);
-      checkRevision(now, meant);
-      const revision = now + 1;
+      const revision = await nextRevision(tx, organizationId, meant, () => this.read(tx, organizationId));
       const row = { revision, document: table, updatedBy: actor.account, updatedAt: this.clock.now() };
       await tx.costTable.upsert({
         where: { organizationId },

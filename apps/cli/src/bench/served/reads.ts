@@ -1,5 +1,5 @@
 import { benchRow, type BenchOptions, type BenchRow } from "../row.ts";
-import { requestsPerProcessorSecond, type Target } from "./load.ts";
+import { quantile, requestsPerProcessorSecond, type Target } from "./load.ts";
 import type { Ground } from "./ground.ts";
 
 const ROUNDS = 5;
@@ -44,7 +44,7 @@ async function shareOfFloor(service: Target, floor: Target, path: string): Promi
     // The first round warms both up.
     if (round > 0) shares.push(whole / bare);
   }
-  return shares.toSorted((a, b) => a - b)[Math.floor(shares.length / 2)] ?? Number.NaN;
+  return quantile(shares, 0.5);
 }
 
 export async function measureReads(ground: Ground, { print }: BenchOptions): Promise<BenchRow[]> {

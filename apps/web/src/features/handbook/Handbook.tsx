@@ -1,13 +1,12 @@
-import { TextInput } from "@mantine/core";
 import { limits } from "@evenhand/handbook/limits";
 import { rules } from "@evenhand/handbook/rules";
-import { IconSearch } from "@tabler/icons-react";
 import { useQuery } from "@tanstack/react-query";
 import { useState, type ReactNode } from "react";
 import { useText } from "../../strings/text";
 import { LinkButton } from "../../ui/LinkButton";
 import { Notice } from "../../ui/Notice";
 import { Empty, Facts, Page, Panel, Tag } from "../../ui/Page";
+import { SearchField } from "../../ui/SearchField";
 import { useAccount } from "../accounts/queries";
 import { sheetQuery } from "../sheets/load-sheet";
 import { firmsOf } from "./firms";
@@ -96,14 +95,7 @@ export const Handbook = () => {
       <Notice kind="note">
         <p>{t("handbook.law")}</p>
       </Notice>
-      <TextInput
-        type="search"
-        size="md"
-        label={t("handbook.search")}
-        value={q}
-        leftSection={<IconSearch size={18} aria-hidden="true" />}
-        onChange={(event) => setQ(event.currentTarget.value)}
-      />
+      <SearchField label={t("handbook.search")} value={q} onChange={setQ} />
       {shown.length === 0 && <Empty title={t("handbook.none")} />}
       {shown.map((rule) => (
         <OneRule key={rule.id} rule={rule} />

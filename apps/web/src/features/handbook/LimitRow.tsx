@@ -1,5 +1,6 @@
 import { useText } from "../../strings/text";
 import { Tag } from "../../ui/Page";
+import { capital } from "../sheets/sheet-index";
 import { CheckedInput } from "./CheckedInput";
 import { isSet, limitWrong, type LimitsTyped, type OwnLimit } from "./own-limits";
 import styles from "./OwnFigures.module.css";
@@ -13,8 +14,6 @@ interface Props {
   /** Left out where it is only to be read. */
   readonly onChange: ((typed: LimitsTyped) => void) | undefined;
 }
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** A figure of the handbook, what it may be, and the firm's own in its place. */
 export const LimitRow = ({ limit, typed, tried, onChange }: Props) => {

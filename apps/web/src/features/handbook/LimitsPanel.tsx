@@ -1,8 +1,8 @@
-import { Checkbox, TextInput } from "@mantine/core";
-import { IconSearch } from "@tabler/icons-react";
+import { Checkbox } from "@mantine/core";
 import { useState } from "react";
 import { useText } from "../../strings/text";
 import { Panel } from "../../ui/Page";
+import { SearchField } from "../../ui/SearchField";
 import { LimitRow } from "./LimitRow";
 import { isSet, limitGroups, limitWrong, ownLimitCount, type LimitsTyped, type OwnLimit } from "./own-limits";
 import styles from "./OwnFigures.module.css";
@@ -48,13 +48,10 @@ export const LimitsPanel = (props: Props) => {
       hint={t(onChange ? "own.limits.hint" : "own.limits.hint.read", { set, all: ownLimitCount })}
     >
       <div className={styles.filter}>
-        <TextInput
-          type="search"
-          size="md"
+        <SearchField
           label={t("own.limits.search")}
           value={filter.q}
-          leftSection={<IconSearch size={18} aria-hidden="true" />}
-          onChange={(event) => setFilter({ ...filter, q: event.currentTarget.value })}
+          onChange={(q) => setFilter({ ...filter, q })}
         />
         <Checkbox
           size="md"

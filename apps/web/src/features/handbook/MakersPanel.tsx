@@ -1,8 +1,8 @@
-import { Button, TextInput } from "@mantine/core";
-import { IconSearch } from "@tabler/icons-react";
+import { Button } from "@mantine/core";
 import { useState } from "react";
 import { useText } from "../../strings/text";
 import { Empty, Panel } from "../../ui/Page";
+import { SearchField } from "../../ui/SearchField";
 import { newMaker, type MakerTyped } from "./maker-form";
 import { problemsOfMakers } from "./maker-problems";
 import { MakerItem } from "./MakerItem";
@@ -41,14 +41,7 @@ export const MakersPanel = ({ typed, tried, onChange }: Props) => {
   return (
     <Panel title={t("own.makers")} hint={t("own.makers.hint")}>
       {typed.length >= SEARCHED_FROM && (
-        <TextInput
-          type="search"
-          size="md"
-          label={t("own.makers.find")}
-          value={q}
-          leftSection={<IconSearch size={18} aria-hidden="true" />}
-          onChange={(event) => setQ(event.currentTarget.value)}
-        />
+        <SearchField label={t("own.makers.find")} value={q} onChange={setQ} />
       )}
       {typed.length === 0 && <Empty title={t("own.makers.none")} />}
       {typed.length > 0 && shown.length === 0 && <p>{t("own.makers.found-none")}</p>}

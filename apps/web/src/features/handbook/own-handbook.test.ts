@@ -47,9 +47,9 @@ it("says where two handbooks part", () => {
 });
 
 it("names the place of a problem the service found", () => {
-  expect(placeOf("body/limits/gap.taper", stored)).toBe("taper of a gap, or left against right");
-  expect(placeOf("body/limits/gone", stored)).toBe("gone");
-  expect(placeOf("body/makers/1/toYear", stored)).toBe("Pell");
-  expect(placeOf("body/makers/9", stored)).toBeUndefined();
+  expect(placeOf("/limits/gap.taper", stored)).toBe("taper of a gap, or left against right");
+  expect(placeOf("/limits/gone", stored)).toBe("gone");
+  expect(placeOf("/makers/1/toYear", stored)).toBe("Pell");
+  expect(placeOf("/makers/9", stored)).toBeUndefined();
   expect(placeOf("header/if-match", stored)).toBeUndefined();
 });

@@ -1,6 +1,7 @@
 import { isLimitId, limits as handbookLimits } from "@evenhand/handbook/limits";
 import type { FirmHandbook } from "@evenhand/shared/cross-check";
 import type { FirmHandbookSeen } from "@evenhand/shared/http/handbook";
+import { hashKey } from "@tanstack/react-query";
 import { makerOf, typedMaker, type MakerTyped } from "./maker-form";
 import { problemsOfMakers } from "./maker-problems";
 import { limitsOf, typedLimits, wrongLimits, type LimitsTyped } from "./own-limits";
@@ -38,22 +39,11 @@ type Entry = FirmHandbook["makers"][number];
 /** The cars an entry speaks of, in short. */
 export const carsOf = ({ make, model, fromYear, toYear }: Entry): string => {
   const years = [...new Set([fromYear, toYear].map((year) => year ?? ""))].join("–");
-  return [make, model ?? "", years === "" ? "" : years].filter((word) => word !== "").join(" ");
+  return [make, model ?? "", years].filter((word) => word !== "").join(" ");
 };
 
-const sameData = (one: Entry, other: Entry): boolean =>
-  JSON.stringify(sorted(one)) === JSON.stringify(sorted(other));
-
-/** The order in which keys were stored says nothing. */
-const sorted = (value: unknown): unknown => {
-  if (Array.isArray(value)) return value.map(sorted);
-  if (typeof value !== "object" || value === null) return value;
-  return Object.fromEntries(
-    Object.entries(value)
-      .toSorted(([one], [other]) => one.localeCompare(other))
-      .map(([key, inner]) => [key, sorted(inner)]),
-  );
-};
+/** The order in which keys were stored says nothing: `hashKey` writes them in one order. */
+const sameData = (one: Entry, other: Entry): boolean => hashKey([one]) === hashKey([other]);
 
 /** Where two handbooks of one firm part, for somebody who has to choose between them. */
 export const differences = (mine: FirmHandbook, theirs: FirmHandbook): readonly Difference[] => {
@@ -77,7 +67,7 @@ export const differences = (mine: FirmHandbook, theirs: FirmHandbook): readonly 
  * What a place in a refused handbook is called.
  *
  * @param at JSON pointer of the problem
- * @example placeOf("body/limits/gap.taper", { limits: {}, makers: [] }) // "taper of a gap, or left against right"
+ * @example placeOf("/limits/gap.taper", { limits: {}, makers: [] }) // "taper of a gap, or left against right"
  */
 export const placeOf = (at: string, { makers }: FirmHandbook): string | undefined => {
   const [, part, which = ""] = at.split("/");

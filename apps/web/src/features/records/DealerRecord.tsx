@@ -4,13 +4,15 @@ import { useText } from "../../strings/text";
 import { Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import styles from "./DealerRecord.module.css";
-import { dealerRecordQuery, sectionNamesQuery } from "./queries";
+import { sheetQuery } from "../sheets/load-sheet";
+import { dealerRecordQuery } from "./queries";
 import { SectionRow } from "./SectionRow";
 
 const Sections = ({ record }: { readonly record: Seen }) => {
   const t = useText();
-  const names = useQuery(sectionNamesQuery).data;
-  if (!names) return null;
+  // The sheet is large, so it comes only where there is something to say of a section.
+  const sheet = useQuery(sheetQuery("evenhand", 1)).data;
+  if (!sheet) return null;
   const pooled = record.sections.some((row) => row.state === "known" && row.pooled);
   return (
     <>
@@ -23,7 +25,11 @@ const Sections = ({ record }: { readonly record: Seen }) => {
       </div>
       <ul className={styles.sections}>
         {record.sections.map((row) => (
-          <SectionRow key={row.section} row={row} name={names.get(row.section) ?? row.section} />
+          <SectionRow
+            key={row.section}
+            row={row}
+            name={sheet.sections.get(row.section)?.words.american ?? row.section}
+          />
         ))}
       </ul>
     </>

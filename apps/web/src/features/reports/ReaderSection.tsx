@@ -4,7 +4,7 @@ import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import { Panel } from "../../ui/Page";
 import { answerWords } from "../sheets/answer-text";
-import type { SheetIndex } from "../sheets/sheet-index";
+import { capital, type SheetIndex } from "../sheets/sheet-index";
 import type { Line } from "./reader";
 import styles from "./Reader.module.css";
 
@@ -60,7 +60,7 @@ export const ReaderSection = ({ section, lines, ...rest }: Props) => {
   if (lines.length === 0) return null;
   const name = section.words.american;
   return (
-    <Panel title={`${section.number} ${name.charAt(0).toUpperCase()}${name.slice(1)}`}>
+    <Panel title={`${section.number} ${capital(name)}`}>
       <table className={styles.table}>
         <tbody>
           {lines.map((line) => (

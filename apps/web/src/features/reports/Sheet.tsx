@@ -6,7 +6,7 @@ import { useText } from "../../strings/text";
 import { Empty } from "../../ui/Page";
 import { useFirstScroll } from "../../ui/scroll-to";
 import { placesFor, type Place } from "../sheets/places";
-import type { SheetIndex } from "../sheets/sheet-index";
+import { capital, type SheetIndex } from "../sheets/sheet-index";
 import { Instruments } from "./Instruments";
 import { ItemCard, type ItemGroup } from "./ItemCard";
 import type { Draft } from "./SaveState";
@@ -34,8 +34,7 @@ const grouped = (places: readonly Place[]): readonly ItemGroup[] => {
   return [...groups.values()];
 };
 
-const title = (section: Section): string =>
-  section.words.american.charAt(0).toUpperCase() + section.words.american.slice(1);
+const title = (section: Section): string => capital(section.words.american);
 
 /** The sheet, a section at a time. */
 export const Sheet = ({ reportId, report, draft, index, search, onSearch }: Props) => {

@@ -1,7 +1,5 @@
-import { TextInput } from "@mantine/core";
 import { useDebouncedCallback } from "@mantine/hooks";
 import type { VehicleRow } from "@evenhand/shared/http/vehicles";
-import { IconSearch } from "@tabler/icons-react";
 import { useInfiniteQuery } from "@tanstack/react-query";
 import { getRouteApi, Link } from "@tanstack/react-router";
 import { useState } from "react";
@@ -10,6 +8,7 @@ import { useText } from "../../strings/text";
 import { Line, List } from "../../ui/List";
 import { moneyText } from "../../ui/money";
 import { Empty, Page, Panel, Tag } from "../../ui/Page";
+import { SearchField } from "../../ui/SearchField";
 import { isKind, useAccount } from "../accounts/queries";
 import { useCarName } from "./CarName";
 import { carsQuery } from "./queries";
@@ -82,16 +81,13 @@ export const Cars = () => {
       actions={deals ? <LinkButton to="/cars/new">{t("cars.add")}</LinkButton> : undefined}
       narrow
     >
-      <TextInput
-        type="search"
-        size="md"
+      <SearchField
         label={t("cars.search")}
-        description={t("cars.search.hint")}
+        hint={t("cars.search.hint")}
         value={typed}
-        leftSection={<IconSearch size={18} aria-hidden="true" />}
-        onChange={(event) => {
-          setTyped(event.currentTarget.value);
-          send(event.currentTarget.value);
+        onChange={(words) => {
+          setTyped(words);
+          send(words);
         }}
       />
       <Panel>
