@@ -1,8 +1,10 @@
 import type { WorklistRow } from "@evenhand/comparison/worklist";
 import { useQuery } from "@tanstack/react-query";
 import { useText } from "../../../strings/text";
+import { Loading } from "../../../ui/Loading";
 import { OutcomeSign } from "../../../ui/OutcomeSign";
 import { Empty, Panel } from "../../../ui/Page";
+import { ProblemNotice } from "../../../ui/ProblemNotice";
 import { useDuration } from "../../calendars/use-duration";
 import { capital } from "../../sheets/sheet-index";
 import type { ComparisonSource, Row } from "../model";
@@ -58,7 +60,12 @@ const Line = ({
 export const Worklist = ({ source, rows, onOpen }: Props) => {
   const t = useText();
   const duration = useDuration();
-  const list = useQuery(worklistQuery(source)).data ?? [];
+  const { data: list, error } = useQuery(worklistQuery(source));
+  if (list === undefined) {
+    return (
+      <Panel title={t("work.title")}>{error === null ? <Loading /> : <ProblemNotice error={error} />}</Panel>
+    );
+  }
   const lines = list.flatMap((work) => {
     const row = rows[work.entry];
     return row === undefined ? [] : [{ work, row }];
