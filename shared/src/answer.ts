@@ -42,7 +42,12 @@ export const PresenceAnswer = z.strictObject({
   kind: z.literal("presence"),
   value: z.enum(["present", "absent", "not-known"]),
 });
-export const ChoiceAnswer = z.strictObject({ kind: z.literal("choice"), option: LocalId });
+/** `also`: further options that are true at the same time, where the item takes several. */
+export const ChoiceAnswer = z.strictObject({
+  kind: z.literal("choice"),
+  option: LocalId,
+  also: z.array(LocalId).max(20).optional(),
+});
 export const CodeAnswer = z.strictObject({
   kind: z.literal("code"),
   text: z.string().trim().min(1).max(200),
@@ -72,6 +77,9 @@ export const NotSeenReason = z.enum([
 export type NotSeenReason = z.infer<typeof NotSeenReason>;
 export const NotSeenAnswer = z.strictObject({ kind: z.literal("not-seen"), reason: NotSeenReason });
 
+/** The car has none: an answer of every equipment item. */
+export const NotFittedAnswer = z.strictObject({ kind: z.literal("not-fitted") });
+
 export const Answer = z.discriminatedUnion("kind", [
   ReadingAnswer,
   ColorAnswer,
@@ -81,6 +89,7 @@ export const Answer = z.discriminatedUnion("kind", [
   ChoiceAnswer,
   CodeAnswer,
   FaultsAnswer,
+  NotFittedAnswer,
   NotSeenAnswer,
 ]);
 export type Answer = z.infer<typeof Answer>;

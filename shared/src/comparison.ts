@@ -4,6 +4,7 @@ import { Firmness } from "./finding.ts";
 import { ItemId, LocalId, PositionId, Sha256 } from "./identifier.ts";
 import { Direction, Outcome, Standing } from "./outcome.ts";
 import { ReportKind } from "./report.ts";
+import { Call, Severity } from "./severity.ts";
 import { Consequence } from "./sheet.ts";
 import { UnitSymbol } from "./unit.ts";
 
@@ -110,11 +111,34 @@ export const LimitFigures = z.strictObject({
 });
 export type LimitFigures = z.infer<typeof LimitFigures>;
 
+/** What stands beside an outcome. */
+export const MARKS = [
+  "both-bad",
+  "by-figures",
+  "over-limit",
+  "too-coarse",
+  "hedged",
+  "second-hand",
+  "by-eye",
+  "no-yardstick",
+  "only-as-declared",
+  "perhaps-unit",
+  "perhaps-other-side",
+  "not-fitted",
+] as const;
+export const Mark = z.enum(MARKS);
+export type Mark = z.infer<typeof Mark>;
+
 export const Entry = z.strictObject({
   item: ItemId,
   position: PositionId,
   atom: Atom,
   outcome: Outcome,
+  /** Each answer called by itself; `null` where a side gave none. */
+  calls: z.strictObject({ a: Call.nullable(), b: Call.nullable() }),
+  /** The worst of what was found, or of what the claim covers where it was not seen; `null` where nothing is wrong or unknown. */
+  severity: Severity.nullable(),
+  marks: z.array(Mark),
   /** Stable code of why; the sentence is made from it and the figures. */
   reason: LocalId,
   direction: Direction,

@@ -51,6 +51,16 @@ export const VehicleForm = z.strictObject({
   systemVolts: z.union([z.literal(6), z.literal(12)]),
   brakes: z.strictObject({ front: z.enum(["drum", "disc"]), rear: z.enum(["drum", "disc"]) }),
   leftHandDrive: z.boolean().default(true),
+  /** What a car of this form has or lacks; where nothing is said, it is asked. */
+  servo: z.boolean().optional(),
+  frontPivots: z.enum(["ball-joints", "king-pins", "struts"]).optional(),
+  torqueBoxes: z.boolean().optional(),
+  seatBelts: z.boolean().optional(),
+  airConditioning: z.boolean().optional(),
+  powerTop: z.boolean().optional(),
+  repeaters: z.boolean().optional(),
+  ventWindows: z.boolean().optional(),
+  headlamps: z.enum(["sealed-beam", "replaceable-bulb"]).optional(),
 });
 export type VehicleForm = z.infer<typeof VehicleForm>;
 

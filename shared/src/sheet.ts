@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { ItemAnswerKind } from "./answer.ts";
 import { ItemId, LocalId, PositionId } from "./identifier.ts";
+import { Call, Severity } from "./severity.ts";
 import { UnitSymbol } from "./unit.ts";
 
 /** Words for a thing: what the interface shows, what the British say, and what else people call it (for search and reading). */
@@ -35,11 +36,49 @@ export const Source = z.strictObject({
 });
 export type Source = z.infer<typeof Source>;
 
+/** A circumstance that must have been noted so: a yes or no, or a number within bounds. */
+export const ConditionNeeded = z.strictObject({
+  condition: LocalId,
+  is: z.boolean().optional(),
+  atLeast: z.number().optional(),
+  atMost: z.number().optional(),
+});
+export type ConditionNeeded = z.infer<typeof ConditionNeeded>;
+
+/**
+ * A figure a reading is judged by: a limit (regulation, standard, maker) or an alarm figure of practice. Equality passes.
+ * Past it the answer is bad with `severity`.
+ */
 export const Limit = z.strictObject({
   side: z.enum(["min", "max"]),
   /** In the item's base unit. */
   value: z.number(),
   source: Source,
+  severity: Severity,
+  /** Only at these positions; everywhere where absent. */
+  positions: z.array(PositionId).optional(),
+  /** Conditions under which the figure holds; where they were not noted so, it judges nothing. */
+  when: z.array(ConditionNeeded).optional(),
+  /**
+   * The figure hangs on the reading of another item (free play on the rim's diameter): the first row whose `upTo` is not
+   * below that reading gives the value. Without that reading `value` holds.
+   */
+  byReading: z
+    .strictObject({
+      item: ItemId,
+      unit: UnitSymbol,
+      rows: z.array(z.strictObject({ upTo: z.number(), value: z.number() })).min(1),
+    })
+    .optional(),
+  /** The figure hangs on the option chosen at another item, or on the system's voltage of the car's form. */
+  byOption: z
+    .strictObject({
+      item: ItemId,
+      rows: z.array(z.strictObject({ option: LocalId, value: z.number() })).min(1),
+    })
+    .optional(),
+  /** The figure for cars of this system voltage alone. */
+  systemVolts: z.union([z.literal(6), z.literal(12)]).optional(),
 });
 export type Limit = z.infer<typeof Limit>;
 
@@ -74,7 +113,15 @@ export const ReadingSpec = z.strictObject({
       share: z.number().min(0).max(1).default(0),
     }),
   }),
+  /** What a regulation, a standard or a maker asks. */
   limits: z.array(Limit).default([]),
+  /** Figures of practice past which the answer is bad; a firm may change them. */
+  alarms: z.array(Limit).default([]),
+  /** Why no alarm figure can be given, where there is neither a limit nor an alarm: the reading is shown, never called sound. */
+  noAlarmBecause: z.string().min(1).optional(),
+  /** How far a reading that drifts may rightly move from one day to another, base unit; part of the reading's size in `dayToDayShare`. */
+  dayToDay: z.number().nonnegative().optional(),
+  dayToDayShare: z.number().min(0).max(1).optional(),
   /** Why U may exceed 0.6 δ with the ordinary instrument, where it does. */
   notConfirmableBecause: z.string().min(1).optional(),
   /** A value an ordinary sound car gives: what is confirmable, and the bench, are computed at it. */
@@ -96,11 +143,23 @@ export const ColorSpec = z.strictObject({
 export const Option = z.strictObject({
   id: LocalId,
   words: Words,
-  /** Answering this is finding the item bad. */
-  bad: z.boolean().default(false),
+  /** What answering this says of the thing by itself. */
+  call: Call,
 });
-/** Options from the most claimed to the least where `ordered`. `not-known` always stands last and is never bad. */
-export const ChoiceSpec = z.strictObject({ options: z.array(Option).min(2), ordered: z.boolean() });
+export type Option = z.infer<typeof Option>;
+/** Options from the most claimed to the least where `ordered`. `not-known` always stands last and has no yardstick. */
+export const ChoiceSpec = z.strictObject({
+  options: z.array(Option).min(2),
+  ordered: z.boolean(),
+  /** What neighbors on the same side of bad are, where ordered: people part by one step (default doubtful). */
+  neighbors: z.enum(["doubtful", "consistent"]).optional(),
+  /** Options on the good side claim more than an inspector can see: the weaker does not contradict the stronger. */
+  weakerIsNotOtherwise: z.boolean().optional(),
+  /** Several options can be true at once (noises, smoke, smells). */
+  several: z.boolean().optional(),
+  /** Options that move from day to day (a level), where others of the item do not (milky oil). */
+  drifting: z.array(LocalId).optional(),
+});
 
 export const FaultKind = z.strictObject({
   id: LocalId,
@@ -109,10 +168,30 @@ export const FaultKind = z.strictObject({
   /** Difference of extent that matters, and the accuracy of an extent judged by eye ±(absolute + share). */
   delta: z.strictObject({ absolute: z.number().positive(), share: z.number().min(0).max(1).default(0) }),
   byEye: z.strictObject({ absolute: z.number().nonnegative(), share: z.number().min(0).max(1).default(0) }),
+  /** Kinds that are stages or names of one thing share a family (bubbles – corrosion – perforation), with rising `rank`. */
+  family: LocalId,
+  rank: z.int().nonnegative(),
+  /** What it is where the item says nothing else. */
+  severity: Severity,
+  /** Small is no excuse: a denied one of any extent contradicts the denial (perforation, crack, structure). */
+  neverTrifling: z.boolean().optional(),
 });
 export type FaultKind = z.infer<typeof FaultKind>;
+/** A severity of faults by kind, extent (in the kind's unit, from this on) and place; the first that fits is taken. */
+export const FaultSeverity = z.strictObject({
+  kinds: z.array(LocalId).optional(),
+  from: z.number().nonnegative().optional(),
+  positions: z.array(PositionId).optional(),
+  spots: z.array(LocalId).optional(),
+  severity: Severity,
+});
+export type FaultSeverity = z.infer<typeof FaultSeverity>;
 /** `drawing` names a grid of cells in the sheet on which spots lie. */
-export const FaultsSpec = z.strictObject({ kinds: z.array(LocalId).min(1), drawing: LocalId.optional() });
+export const FaultsSpec = z.strictObject({
+  kinds: z.array(LocalId).min(1),
+  drawing: LocalId.optional(),
+  severities: z.array(FaultSeverity).optional(),
+});
 
 export const CodeSystem = z.enum([
   "vin",
@@ -128,9 +207,48 @@ export type CodeSystem = z.infer<typeof CodeSystem>;
 
 /** Item applies only to cars whose form has one of the values: `{ "body": ["convertible", "roadster"] }`. */
 export const AppliesWhen = z.partialRecord(
-  z.enum(["body", "construction", "gearbox", "driven", "fuelSystem", "brakesFront", "brakesRear", "doors"]),
+  z.enum([
+    "body",
+    "construction",
+    "gearbox",
+    "driven",
+    "fuelSystem",
+    "brakesFront",
+    "brakesRear",
+    "doors",
+    "servo",
+    "frontPivots",
+    "torqueBoxes",
+    "seatBelts",
+    "airConditioning",
+    "powerTop",
+    "repeaters",
+    "ventWindows",
+    "headlamps",
+  ]),
   z.array(z.union([z.string(), z.number()])).min(1),
 );
+
+/** The order of a visit. */
+export const STAGES = [
+  "cold",
+  "papers",
+  "daylight",
+  "cold-start",
+  "running",
+  "lift",
+  "road",
+  "hot",
+  "second-lift",
+  "last",
+] as const;
+export const Stage = z.enum(STAGES);
+export type Stage = z.infer<typeof Stage>;
+
+/** How much of the sheet a visit takes: each depth holds the ones before it. */
+export const DEPTHS = ["first-look", "half-day", "day"] as const;
+export const Depth = z.enum(DEPTHS);
+export type Depth = z.infer<typeof Depth>;
 
 export const Item = z
   .strictObject({
@@ -144,6 +262,22 @@ export const Item = z
     consequence: Consequence,
     strict: z.boolean(),
     time: TimeBehavior,
+    /** Of whom it is asked: what only a seller can claim is asked of the statement alone. */
+    asked: z.enum(["both", "statement"]).optional(),
+    /** Light, weather, what was allowed: never compared; it qualifies what was found under it. */
+    circumstance: z.boolean().optional(),
+    /** A thing a car may lack: "not fitted" is an answer. */
+    equipment: z.boolean().optional(),
+    stage: Stage,
+    depth: Depth,
+    /** Where one stands, where the position does not say; a place of the sheet. */
+    place: LocalId.optional(),
+    /** Kind of matter it belongs to. */
+    matter: LocalId.optional(),
+    /** Conditions that must be the same on both sides, else the two answers are incomparable. */
+    sameConditions: z.array(LocalId).optional(),
+    /** Conditions without which its yardstick judges nothing. */
+    yardstickNeeds: z.array(ConditionNeeded).optional(),
     core: z.boolean(),
     minutes: z.number().positive(),
     needs: z.array(Need),
@@ -155,10 +289,25 @@ export const Item = z
     appliesWhen: AppliesWhen.optional(),
     reading: ReadingSpec.optional(),
     color: ColorSpec.optional(),
-    /** For grades: the house grade below which (in house steps from the best) the item counts as bad. */
-    grade: z.strictObject({ badFrom: LocalId }).optional(),
-    working: z.strictObject({}).optional(),
-    presence: z.strictObject({ goodIs: z.enum(["present", "absent", "neither"]) }).optional(),
+    /** For grades: the house grade from which down it is bad, and how bad; `spent` where the worst grade is graver. */
+    grade: z.strictObject({ badFrom: LocalId, severity: Severity, spent: Severity.optional() }).optional(),
+    /** How grave it is that it does not work; `intermittent` and `at` where that differs. */
+    working: z
+      .strictObject({
+        severity: Severity,
+        intermittent: Severity.optional(),
+        at: z.record(PositionId, Severity).optional(),
+      })
+      .optional(),
+    /** `neither`: no yardstick. `severity` of the other answer. */
+    presence: z
+      .strictObject({
+        goodIs: z.enum(["present", "absent", "neither"]),
+        severity: Severity,
+        /** No fault unless the statement promised it: a paper nobody promised. */
+        onlyIfPromised: z.boolean().optional(),
+      })
+      .optional(),
     choice: ChoiceSpec.optional(),
     code: z.strictObject({ system: CodeSystem }).optional(),
     faults: FaultsSpec.optional(),
@@ -188,6 +337,8 @@ export const PositionSet = z.strictObject({
       id: PositionId,
       words: Words,
       station: LocalId.optional(),
+      /** Where one stands for it; a place of the sheet. */
+      place: LocalId.optional(),
       appliesWhen: AppliesWhen.optional(),
     }),
   ),
@@ -227,7 +378,16 @@ export type ConditionKind = z.infer<typeof ConditionKind>;
 export const CostRowName = z.strictObject({ id: LocalId, section: LocalId, words: Words });
 export type CostRowName = z.infer<typeof CostRowName>;
 
-export const Caution = z.strictObject({ id: LocalId, text: z.string().min(1) });
+/** A place one stands at, in the order one walks: what is done there is done together. */
+export const Place = z.strictObject({ id: LocalId, words: Words });
+export type Place = z.infer<typeof Place>;
+
+/** `stages`: at whose gate it stands, once; without one it stands at the task. */
+export const Caution = z.strictObject({
+  id: LocalId,
+  text: z.string().min(1),
+  stages: z.array(Stage).optional(),
+});
 export type Caution = z.infer<typeof Caution>;
 
 /** The house scale from worst to best; `spent` … `as-new`. */
@@ -244,6 +404,7 @@ export const Sheet = z.strictObject({
   drawings: z.array(Drawing),
   faultKinds: z.array(FaultKind),
   cautions: z.array(Caution),
+  places: z.array(Place).default([]),
   stations: z.array(Station).default([]),
   conditions: z.array(ConditionKind).default([]),
   costRows: z.array(CostRowName).default([]),

@@ -15,7 +15,8 @@ export const treadSpec = (more: Partial<ReadingSpec> = {}): ReadingSpec => ({
   ask: { readings: 1, spots: 3 },
   byEye: { absolute: 2, share: 0 },
   instrument: { name: "tread gauge", resolution: 0.1, accuracy: { absolute: 0.3, share: 0 } },
-  limits: [{ side: "min", value: 2, source: { kind: "regulation", text: "a limit" } }],
+  limits: [{ side: "min", value: 2, severity: "danger", source: { kind: "regulation", text: "a limit" } }],
+  alarms: [],
   spots: [],
   ...more,
 });
@@ -34,6 +35,9 @@ export const faultKind = (id: string, more: Partial<FaultKind> = {}): FaultKind 
   unit: "mm",
   delta: { absolute: 25, share: 0.5 },
   byEye: { absolute: 5, share: 0.12 },
+  family: id,
+  rank: 0,
+  severity: "repair",
   ...more,
 });
 

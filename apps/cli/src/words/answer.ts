@@ -65,11 +65,15 @@ export const answerText = (answer: Answer, context: AnswerContext): string => {
     case "presence":
       return catalog.presence[answer.value];
     case "choice":
-      return context.sheet.option(context.item, answer.option);
+      return [answer.option, ...(answer.also ?? [])]
+        .map((option) => context.sheet.option(context.item, option))
+        .join(", ");
     case "code":
       return answer.text;
     case "faults":
       return faultsText(answer, context);
+    case "not-fitted":
+      return catalog.notFitted;
     case "not-seen":
       return catalog.notSeen(notSeenWords(answer.reason));
   }

@@ -59,6 +59,7 @@ export const catalog = {
   noFaultOf: (kindWords: string) => `no ${kindWords}`,
   nothingSaid: "nothing said",
   silent: "—",
+  notFitted: "not fitted",
   notSeen: (reason: string) => `not seen: ${reason}`,
   mostPressing: "Most pressing first",
   morePressing: (count: number) => `… and ${count} more; they stand in their sections.`,

@@ -43,7 +43,9 @@ describe("limitFigures", () => {
 
   it("judges a maximum by the highest reading", () => {
     const most = treadSpec({
-      limits: [{ side: "max", value: 2, source: { kind: "regulation", text: "a limit" } }],
+      limits: [
+        { side: "max", value: 2, severity: "danger", source: { kind: "regulation", text: "a limit" } },
+      ],
     });
     expect(first(limitFigures(most, side(1, 2), side(1, 2.1)))).toMatchObject({
       a: { plain: "pass" },

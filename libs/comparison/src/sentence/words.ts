@@ -56,8 +56,10 @@ const gradeWords = ({ scale, value }: AnswerOf<"grade">, scales: readonly GradeS
   return own?.grades.find(({ id }) => id === value)?.name ?? value.replaceAll("-", " ");
 };
 
-const optionWords = (option: string, item: Item): string =>
-  item.choice?.options.find(({ id }) => id === option)?.words.american ?? option;
+const optionWords = ({ option, also = [] }: AnswerOf<"choice">, item: Item): string =>
+  [option, ...also]
+    .map((said) => item.choice?.options.find(({ id }) => id === said)?.words.american ?? said)
+    .join(", ");
 
 /**
  * An answer as one reads it, in its own units and its own grades.
@@ -77,11 +79,13 @@ export const describeAnswer = ({ answer, scales }: SideAnswer, item: Item, sheet
     case "presence":
       return PRESENCE[answer.value];
     case "choice":
-      return optionWords(answer.option, item);
+      return optionWords(answer, item);
     case "code":
       return answer.text;
     case "faults":
       return faultsWords(answer, item, sheet);
+    case "not-fitted":
+      return "not fitted";
     case "not-seen":
       return NOT_SEEN[answer.reason];
   }

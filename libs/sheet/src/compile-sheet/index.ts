@@ -1,4 +1,8 @@
+import { isBadCall } from "@evenhand/shared/severity";
+import type { Call } from "@evenhand/shared/severity";
 import type { Drawing, FaultKind, Item, PositionSet, Sheet } from "@evenhand/shared/sheet";
+
+type OptionCall = { readonly rank: number; readonly call: Call; readonly bad: boolean };
 
 /** A sheet by id, for work over thousands of findings. */
 export type CompiledSheet = {
@@ -16,7 +20,7 @@ export type CompiledItem = {
   /** Place of a position in walking order, from 0; `undefined` for one the item does not have. */
   readonly positionOrder: (position: string) => number | undefined;
   /** Options of a choice by id: place from the most claimed (0), and whether bad. Empty for other kinds. */
-  readonly options: ReadonlyMap<string, { readonly rank: number; readonly bad: boolean }>;
+  readonly options: ReadonlyMap<string, OptionCall>;
   /** Fault kinds the item asks for, by id, in sheet order. Empty for other kinds. */
   readonly faultKinds: ReadonlyMap<string, FaultKind>;
   readonly drawing: CompiledDrawing | undefined;
@@ -79,7 +83,9 @@ function compile(sheet: Sheet): CompiledSheet {
       order,
       positionSet,
       positionOrder: positionOrderOf(positionSet),
-      options: new Map(item.choice?.options.map(({ id, bad }, rank) => [id, { rank, bad }])),
+      options: new Map(
+        item.choice?.options.map(({ id, call }, rank) => [id, { rank, call, bad: isBadCall(call) }]),
+      ),
       faultKinds: byId(sheet.faultKinds.filter(({ id }) => asked.has(id))),
       drawing: item.faults?.drawing === undefined ? undefined : drawings.get(item.faults.drawing),
     };

@@ -90,7 +90,10 @@ describe("isBad", () => {
   });
 
   it("calls neither presence nor absence bad where the item says so", () => {
-    const item = { ...itemOf("trunk.spare"), presence: { goodIs: "neither" as const } };
+    const item = {
+      ...itemOf("trunk.spare"),
+      presence: { goodIs: "neither" as const, severity: "small" as const },
+    };
     expect(isBad(presence("present"), item)).toBe(false);
     expect(isBad(presence("absent"), item)).toBe(false);
   });

@@ -17,6 +17,7 @@ const treadSpec = (more: Partial<ReadingSpec> = {}): ReadingSpec => ({
   byEye: { absolute: 2, share: 0 },
   instrument: { name: "tread gauge", resolution: 0.1, accuracy: { absolute: 0.3, share: 0 } },
   limits: [],
+  alarms: [],
   spots: [],
   ...more,
 });

@@ -33,6 +33,7 @@ export const sheetVersion1: Sheet = deepFreeze<Sheet>({
   drawings,
   faultKinds,
   cautions,
+  places: [],
   stations,
   conditions,
   costRows,

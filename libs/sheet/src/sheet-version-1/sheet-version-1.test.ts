@@ -1,3 +1,4 @@
+import { isBadCall } from "@evenhand/shared/severity";
 import { convert, dimensionOf } from "@evenhand/measurement/unit";
 import { Sheet } from "@evenhand/shared/sheet";
 import { describe, expect, it } from "vitest";
@@ -157,15 +158,15 @@ describe("every item", () => {
   )("ends the options of %s with not known, which is never bad", (_, choice) => {
     const options = choice?.options ?? [];
     expect(options.map(({ id }) => id).indexOf("not-known")).toBe(options.length - 1);
-    expect(options.at(-1)?.bad).toBe(false);
-    expect(options[0]?.bad).toBe(false);
+    expect(options.at(-1)?.call).toBe("no-yardstick");
+    expect(isBadCall(options[0]?.call)).toBe(false);
     expect(new Set(idsOf(options)).size).toBe(options.length);
   });
 
   it("orders options so that what is bad claims less than what is not", () => {
     const mixed = sheet.items.filter(({ choice }) => {
       if (choice === undefined || !choice.ordered) return false;
-      const bad = choice.options.slice(0, -1).map((option) => option.bad);
+      const bad = choice.options.slice(0, -1).map(({ call }) => isBadCall(call));
       return bad.some((isBad, index) => isBad && bad.slice(index).includes(false));
     });
     expect(idsOf(mixed)).toEqual([]);

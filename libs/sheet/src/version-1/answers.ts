@@ -1,38 +1,41 @@
+import type { Call } from "@evenhand/shared/severity";
 import type { Item, Words } from "@evenhand/shared/sheet";
 import { words } from "./draft.ts";
+import type { ChoiceDraft, FaultsDraft, GradeDraft, PresenceDraft, WorkingDraft } from "./draft.ts";
 
-type OptionDraft = [id: string, named: string | Words, mark?: "bad"];
+/** Good where no call is given; `bad` is bad as grave as its item is by default. */
+type OptionDraft = [id: string, named: string | Words, call?: Call | "bad"];
 
-const option = ([id, named, mark]: OptionDraft) => ({
+const option = ([id, named, call = "good"]: OptionDraft) => ({
   id,
   words: typeof named === "string" ? words(named) : named,
-  bad: mark === "bad",
+  call,
 });
 
-const notKnown = option(["not-known", "not known"]);
+const notKnown = option(["not-known", "not known", "no-yardstick"]);
 
 /** Options from the most claimed to the least; `not-known` follows by itself. */
-export function ranked(...options: OptionDraft[]): NonNullable<Item["choice"]> {
+export function ranked(...options: OptionDraft[]): ChoiceDraft {
   return { options: [...options.map(option), notKnown], ordered: true };
 }
 
 /** Options none of which claims more than another; `not-known` follows by itself. */
-export function unranked(...options: OptionDraft[]): NonNullable<Item["choice"]> {
+export function unranked(...options: OptionDraft[]): ChoiceDraft {
   return { options: [...options.map(option), notKnown], ordered: false };
 }
 
 /** Wear in the house grades; bad from heavy wear down. */
-export const wear: NonNullable<Item["grade"]> = { badFrom: "heavy-wear" };
+export const wear: GradeDraft = { badFrom: "heavy-wear" };
 
-export const works: NonNullable<Item["working"]> = {};
-export const shouldBePresent: NonNullable<Item["presence"]> = { goodIs: "present" };
-export const shouldBeAbsent: NonNullable<Item["presence"]> = { goodIs: "absent" };
+export const works: WorkingDraft = {};
+export const shouldBePresent: PresenceDraft = { goodIs: "present" };
+export const shouldBeAbsent: PresenceDraft = { goodIs: "absent" };
 
 export function code(system: NonNullable<Item["code"]>["system"]): NonNullable<Item["code"]> {
   return { system };
 }
 
-export function faults(kinds: string[], drawing?: string): NonNullable<Item["faults"]> {
+export function faults(kinds: string[], drawing?: string): FaultsDraft {
   return drawing === undefined ? { kinds } : { kinds, drawing };
 }
 

@@ -123,13 +123,17 @@ export const answerWords = (context: Context, answer: Answer): AnswerWords => {
     case "presence":
       return { text: say(intl, `answer.presence.${answer.value}`), faint: answer.value === "not-known" };
     case "choice": {
-      const option = item?.choice?.options.find(({ id }) => id === answer.option);
-      return { text: option?.words.american ?? answer.option, faint: answer.option === "not-known" };
+      const said = [answer.option, ...(answer.also ?? [])].map(
+        (option) => item?.choice?.options.find(({ id }) => id === option)?.words.american ?? option,
+      );
+      return { text: said.join(", "), faint: answer.option === "not-known" };
     }
     case "code":
       return { text: answer.text, code: true };
     case "faults":
       return { text: faults(context, answer) };
+    case "not-fitted":
+      return { text: say(intl, "answer.not-fitted"), faint: true };
     case "not-seen":
       return {
         text: say(intl, "answer.not-seen", { reason: say(intl, `not-seen.${answer.reason}`) }),

@@ -52,6 +52,7 @@ export const terms = {
   "not-seen.no-tool": "no tool",
   "not-seen.covered": "covered",
   "not-seen.no-time": "no time",
+  "answer.not-fitted": "not fitted",
   "answer.not-seen": "not seen: {reason}",
   "answer.readings.many": "{count} readings, {range}",
   "answer.faults.none": "no faults at all",

@@ -1,0 +1,197 @@
+import { convert, dimensionOf } from "@evenhand/measurement/unit";
+import type { Answer, AnswerOf, Fault } from "@evenhand/shared/answer";
+import type { Finding } from "@evenhand/shared/finding";
+import type { GradeScale, VehicleForm } from "@evenhand/shared/report";
+import { worseSeverity } from "@evenhand/shared/severity";
+import type { Call, Severity } from "@evenhand/shared/severity";
+import type { ConditionNeeded, FaultKind, Item, Limit, ReadingSpec } from "@evenhand/shared/sheet";
+import { gradeStretch, houseGradeOf, houseGrades } from "../grade-scale/index.ts";
+
+/** What of the report an answer stands in its call may hang on. */
+export type CallContext = {
+  readonly position?: string;
+  readonly conditions?: Finding["conditions"];
+  /** Scales of the report, for grades on other scales than the house's. */
+  readonly scales?: readonly GradeScale[];
+  readonly form?: VehicleForm;
+  /** Fault kinds of the sheet by id. */
+  readonly faultKinds?: ReadonlyMap<string, FaultKind>;
+  /** Another answer of the same report by item id (and position, where the item has them); limits may hang on it. */
+  readonly other?: (item: string, position?: string) => Answer | undefined;
+};
+
+const NOTHING: CallContext = {};
+
+/** Whether what was noted speaks against a condition that is needed. What was not noted does not. */
+export const isUnmet = (needed: ConditionNeeded, conditions: Finding["conditions"]): boolean => {
+  const noted = conditions?.[needed.condition];
+  if (noted === undefined) return false;
+  if (needed.is !== undefined && noted !== needed.is) return true;
+  if (typeof noted !== "number") return false;
+  return (
+    (needed.atLeast !== undefined && noted < needed.atLeast) ||
+    (needed.atMost !== undefined && noted > needed.atMost)
+  );
+};
+
+const otherReading = (limit: Limit, context: CallContext): number | undefined => {
+  const { byReading } = limit;
+  if (byReading === undefined) return undefined;
+  const answer = context.other?.(byReading.item, context.position);
+  if (answer?.kind !== "reading" || dimensionOf(answer.unit) !== dimensionOf(byReading.unit))
+    return undefined;
+  const values = answer.values.map(({ value }) => convert(value, answer.unit, byReading.unit));
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+};
+
+/**
+ * The figure a limit asks for in one report, in the item's base unit: its own, or the one another answer decides. `undefined`
+ * where the limit does not speak of this place, car or condition.
+ *
+ * @example limitValue({ side: "max", value: 2, severity: "danger", source }, {}) // 2
+ */
+export const limitValue = (limit: Limit, context: CallContext): number | undefined => {
+  const { position = "", conditions, form } = context;
+  if (limit.positions !== undefined && !limit.positions.includes(position)) return undefined;
+  if (limit.systemVolts !== undefined && form !== undefined && form.systemVolts !== limit.systemVolts) {
+    return undefined;
+  }
+  if (limit.when?.some((needed) => isUnmet(needed, conditions)) === true) return undefined;
+  if (limit.byReading !== undefined) {
+    const read = otherReading(limit, context);
+    const row = read === undefined ? undefined : limit.byReading.rows.find(({ upTo }) => read <= upTo);
+    return row?.value ?? limit.value;
+  }
+  if (limit.byOption !== undefined) {
+    const answer = context.other?.(limit.byOption.item);
+    const option = answer?.kind === "choice" ? answer.option : undefined;
+    return limit.byOption.rows.find((row) => row.option === option)?.value ?? limit.value;
+  }
+  return limit.value;
+};
+
+/** Equality passes; a difference under 1e-9 of δ is rounding. */
+const fails = (value: number, side: Limit["side"], limit: number, { delta }: ReadingSpec): boolean => {
+  const rounding = 1e-9 * Math.max(delta.absolute, delta.share * Math.abs(value));
+  return side === "min" ? value < limit - rounding : value > limit + rounding;
+};
+
+const callReading = (answer: AnswerOf<"reading">, spec: ReadingSpec, context: CallContext): Call => {
+  if (dimensionOf(answer.unit) !== dimensionOf(spec.unit)) return "no-yardstick";
+  const values = answer.values.map(({ value }) => convert(value, answer.unit, spec.unit));
+  let judged = false;
+  let worst: Severity | null = null;
+  for (const limit of [...spec.limits, ...spec.alarms]) {
+    const asked = limitValue(limit, context);
+    if (asked === undefined) continue;
+    judged = true;
+    if (values.some((value) => fails(value, limit.side, asked, spec))) {
+      worst = worseSeverity(worst, limit.severity);
+    }
+  }
+  return worst ?? (judged ? "good" : "no-yardstick");
+};
+
+const callGrade = (
+  answer: AnswerOf<"grade">,
+  spec: NonNullable<Item["grade"]>,
+  scales: readonly GradeScale[],
+): Call => {
+  const stretch = gradeStretch(answer, scales);
+  if (stretch === undefined) return "no-yardstick";
+  const place = houseGrades.indexOf(houseGradeOf(stretch));
+  const worst = houseGrades.findIndex((grade) => grade === spec.badFrom);
+  if (place > worst) return "good";
+  return place === 0 ? (spec.spent ?? spec.severity) : spec.severity;
+};
+
+const callWorking = (
+  { value }: AnswerOf<"working">,
+  spec: NonNullable<Item["working"]>,
+  position = "",
+): Call => {
+  if (value === "not-known") return "no-yardstick";
+  if (value === "yes") return "good";
+  const severity = spec.at?.[position] ?? spec.severity;
+  return value === "intermittent" ? (spec.at?.[position] ?? spec.intermittent ?? severity) : severity;
+};
+
+const callPresence = ({ value }: AnswerOf<"presence">, spec: NonNullable<Item["presence"]>): Call => {
+  if (value === "not-known" || spec.goodIs === "neither") return "no-yardstick";
+  if (value === spec.goodIs) return "good";
+  return spec.onlyIfPromised === true ? "no-yardstick" : spec.severity;
+};
+
+/** Every option said counts; the worst one is the answer's. */
+const callChoice = (answer: AnswerOf<"choice">, spec: NonNullable<Item["choice"]>): Call => {
+  const said = [answer.option, ...(answer.also ?? [])];
+  const calls = said.map((id) => spec.options.find((option) => option.id === id)?.call ?? "no-yardstick");
+  let worst: Severity | null = null;
+  for (const call of calls)
+    if (call !== "good" && call !== "no-yardstick") worst = worseSeverity(worst, call);
+  return worst ?? (calls.every((call) => call === "good") ? "good" : "no-yardstick");
+};
+
+/**
+ * How grave one fault is by its kind, extent and place; the item's own table before the kind's.
+ *
+ * @example callFault({ kind: "crack", spot: "upper-left" }, glassFaults, {}) // "danger"
+ */
+export const callFault = (fault: Fault, item: Item, context: CallContext = NOTHING): Severity => {
+  const kind = context.faultKinds?.get(fault.kind);
+  const { extent, spot } = fault;
+  const size =
+    extent === undefined
+      ? undefined
+      : convert(extent.value, extent.unit, kind === undefined ? extent.unit : kind.unit);
+  const row = item.faults?.severities?.find(
+    ({ kinds, from, positions, spots }) =>
+      (kinds === undefined || kinds.includes(fault.kind)) &&
+      (from === undefined || (size !== undefined && size >= from)) &&
+      (positions === undefined || positions.includes(context.position ?? "")) &&
+      (spots === undefined || (spot !== undefined && spots.includes(spot))),
+  );
+  return row?.severity ?? kind?.severity ?? "repair";
+};
+
+const callFaults = (answer: AnswerOf<"faults">, item: Item, context: CallContext): Call => {
+  let worst: Severity | null = null;
+  for (const fault of answer.found) worst = worseSeverity(worst, callFault(fault, item, context));
+  return worst ?? (answer.denied.length === 0 ? "no-yardstick" : "good");
+};
+
+/**
+ * What one answer is by itself, by the item's own yardstick: good, bad with its severity, or no yardstick. Only what has a
+ * yardstick and passes it is good. Equality with a limit passes; of several values and faults the worst counts; conditions noted
+ * otherwise than the yardstick asks for leave no yardstick. Colors and codes have none: rules of the handbook judge them.
+ *
+ * @param context what of the report the answer stands in matters: position, conditions, scales, form, other answers
+ * @example
+ * callOf({ kind: "working", value: "intermittent" }, horn) // "danger"
+ */
+export const callOf = (answer: Answer, item: Item, context: CallContext = NOTHING): Call => {
+  if (item.circumstance === true) return "no-yardstick";
+  if (item.yardstickNeeds?.some((needed) => isUnmet(needed, context.conditions)) === true)
+    return "no-yardstick";
+  switch (answer.kind) {
+    case "reading":
+      return item.reading === undefined ? "no-yardstick" : callReading(answer, item.reading, context);
+    case "grade":
+      return item.grade === undefined ? "no-yardstick" : callGrade(answer, item.grade, context.scales ?? []);
+    case "working":
+      return item.working === undefined
+        ? "no-yardstick"
+        : callWorking(answer, item.working, context.position);
+    case "presence":
+      return item.presence === undefined ? "no-yardstick" : callPresence(answer, item.presence);
+    case "choice":
+      return item.choice === undefined ? "no-yardstick" : callChoice(answer, item.choice);
+    case "faults":
+      return item.faults === undefined ? "no-yardstick" : callFaults(answer, item, context);
+    case "color":
+    case "code":
+    case "not-fitted":
+    case "not-seen":
+      return "no-yardstick";
+  }
+};

@@ -1,0 +1,41 @@
+import { z } from "zod";
+
+/**
+ * How grave what was found is, gravest first. It belongs to the answer, never to the item.
+ * halt: send no money before this is cleared · danger: can hurt somebody · worth: what the price rests on ·
+ * repair: money to put right · small: a trifle.
+ */
+export const SEVERITIES = ["halt", "danger", "worth", "repair", "small"] as const;
+export const Severity = z.enum(SEVERITIES);
+export type Severity = z.infer<typeof Severity>;
+
+/** What one answer is by itself, by the item's own yardstick: good, bad with its severity, or nothing to judge it by. */
+export const CALLS = ["good", "no-yardstick", ...SEVERITIES] as const;
+export const Call = z.enum(CALLS);
+export type Call = z.infer<typeof Call>;
+
+const rank = new Map<string, number>(SEVERITIES.map((severity, index) => [severity, index]));
+
+/**
+ * Whether a call says that the thing is bad.
+ *
+ * @example isBadCall("repair") // true
+ * @example isBadCall("no-yardstick") // false
+ */
+export const isBadCall = (call: Call | null | undefined): call is Severity =>
+  call !== null && call !== undefined && rank.has(call);
+
+/**
+ * Place of a severity from the gravest (0 = halt) to the least (4 = small).
+ *
+ * @example severityRank("danger") // 1
+ */
+export const severityRank = (severity: Severity): number => rank.get(severity) ?? SEVERITIES.length;
+
+/**
+ * The graver of two severities; `null` is none.
+ *
+ * @example worseSeverity("small", "worth") // "worth"
+ */
+export const worseSeverity = (a: Severity | null, b: Severity | null): Severity | null =>
+  a === null ? b : b === null ? a : severityRank(a) <= severityRank(b) ? a : b;
