@@ -7,6 +7,9 @@ import { wilsonInterval } from "../proportion-interval/index.ts";
 
 export type ObservedAgreementOptions = AgreementOptions & { readonly weights?: AgreementWeights };
 
+/** On how many items both chose the same: counted, for a share times the number of items may come out above them all. */
+const agreed = (counts: Matrix): number => counts.reduce((total, row, i) => total + (row[i] ?? 0), 0);
+
 /**
  * Share of items on which two people agree, nothing taken off for chance. Unweighted, its interval is Wilson's;
  * weighted, it is the mean weight ± Student's factor times its standard error.
@@ -33,5 +36,5 @@ export const observedAgreement = (counts: Matrix, options: ObservedAgreementOpti
   };
   const estimated = agreementFrom(figures, confidence, items - 1);
   if (chosen !== "unweighted") return { ...estimated, low: Math.max(0, estimated.low) };
-  return { ...estimated, ...wilsonInterval(observed * items, items, confidence) };
+  return { ...estimated, ...wilsonInterval(agreed(counts), items, confidence) };
 };

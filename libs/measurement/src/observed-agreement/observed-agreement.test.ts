@@ -52,6 +52,29 @@ describe("observedAgreement", () => {
     expect(observedAgreement(hardly, { weights: "linear" })).toMatchObject({ kind: "estimated", low: 0 });
   });
 
+  it.each([[[2, 4, 3, 1]], [[1, 11, 6, 2]], [[0, 14, 23, 4]], [[0, 12, 35, 5]]])(
+    "answers full agreement whose shares add up to more than 1 in floating point: %j",
+    (agreeing) => {
+      const counts = agreeing.map((count, i) => agreeing.map((_, j) => (i === j ? count : 0)));
+      expect(observedAgreement(counts)).toMatchObject({ kind: "estimated", high: 1 });
+    },
+  );
+
+  it("counts what agrees, however full agreement is spread over the categories", () => {
+    const counts = fc.array(fc.integer({ min: 0, max: 30 }), { minLength: 2, maxLength: 5 });
+    fc.assert(
+      fc.property(counts, (agreeing) => {
+        const items = agreeing.reduce((sum, count) => sum + count, 0);
+        fc.pre(items >= 10);
+        const result = observedAgreement(
+          agreeing.map((count, i) => agreeing.map((_, j) => (i === j ? count : 0))),
+        );
+        expect(result).toMatchObject({ kind: "estimated", ...wilsonInterval(items, items) });
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
   it("says too few below ten items, or below what the caller says", () => {
     expect(
       observedAgreement([
