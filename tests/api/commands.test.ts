@@ -13,7 +13,7 @@ test("the first operator of a new service is invited by mail and admits the firs
   await app.listen(0, "127.0.0.1");
   const url = await app.getUrl();
   const [mail] = await query<{ body: string }>(databaseUrl, "SELECT body FROM mail");
-  const token = /\/invitations\/([\w-]+)/.exec(mail?.body ?? "")?.[1] ?? "";
+  const token = /\/invitation\/([\w-]+)/.exec(mail?.body ?? "")?.[1] ?? "";
   const nobody = new Person(url);
   const [name, password] = ["Opal", "a long enough password"];
   await nobody.does("invitations.accept", { path: { token }, body: { name, password } });

@@ -36,6 +36,15 @@ test("mail by SMTP needs a server", () => {
   expect(wrong({ DATABASE_URL: url, MAIL: "smtp" })).toEqual(["SMTP_URL"]);
 });
 
+test("without an address that people reach it at, the service listens to its own machine only", () => {
+  for (const HOST of ["0.0.0.0", "::", "192.0.2.7", "evenhand.example"]) {
+    expect(wrong({ DATABASE_URL: url, HOST })).toEqual(["PUBLIC_URL"]);
+    expect(wrong({ DATABASE_URL: url, HOST, PUBLIC_URL: "https://evenhand.example" })).toEqual([]);
+  }
+  for (const HOST of ["127.0.0.1", "localhost", "::1"])
+    expect(wrong({ DATABASE_URL: url, HOST })).toEqual([]);
+});
+
 test("an empty variable is one that is not set", () => {
   expect(parseConfig({ DATABASE_URL: url, PORT: "" }).http.port).toBe(3000);
 });

@@ -20,7 +20,7 @@ async function invite(email: string, by = delia): Promise<string> {
     "SELECT body FROM mail WHERE recipient = $1 ORDER BY id DESC LIMIT 1",
     [email],
   );
-  return /\/invitations\/([\w-]+)/.exec(mail?.body ?? "")?.[1] ?? "";
+  return /\/invitation\/([\w-]+)/.exec(mail?.body ?? "")?.[1] ?? "";
 }
 
 const accept = { name: "Nils New", password: "a long enough password" };
@@ -94,4 +94,19 @@ test("a weak password is refused with its field", async () => {
   const body = { ...accept, password: "short" };
   const problem = await nobody.isRefused("invitations.accept", { path: { token }, body });
   expect(problem.problems).toEqual([{ at: "/password", reason: "at least 12 characters" }]);
+});
+
+test("where a link leads is the service's own matter, whatever the request says of its host and origin", async () => {
+  const forged = "https://evil.example";
+  const { port } = new URL(service().url);
+  const body = { email: "nils@example.com", organization: delia.organization, role: "member" };
+  const forgeries: Record<string, string>[] = [
+    { "x-forwarded-host": "evil.example", forwarded: "host=evil.example" },
+    { host: "evil.example", origin: forged, "sec-fetch-site": "same-origin" },
+    { host: `evil.example:${port}`, origin: `http://evil.example:${port}` },
+  ];
+  for (const headers of forgeries) await delia.ask("invitations.create", { body, headers });
+  const mails = await query<{ body: string }>(service().databaseUrl, "SELECT body FROM mail");
+  expect(mails).toHaveLength(1);
+  for (const { body: text } of mails) expect(text).toContain(`\n${service().url}/invitation/`);
 });

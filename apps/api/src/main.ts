@@ -2,6 +2,11 @@ import { ConfigError, parseConfig } from "./platform/config/index.ts";
 import { migrate } from "./platform/database/migrations.ts";
 import { migrateJobs } from "./platform/jobs/queues.ts";
 
+/** The command was called in a way that cannot work. */
+class UsageError extends Error {
+  override readonly name = "UsageError";
+}
+
 type Command = { words: string; run: () => Promise<void> };
 
 async function runServe(): Promise<void> {
@@ -24,8 +29,13 @@ async function runWork(): Promise<void> {
 async function runInviteOperator(): Promise<void> {
   const { inviteOperator } = await import("./commands/invite-operator.ts");
   const { Email } = await import("@evenhand/shared/http/accounts");
-  await inviteOperator(parseConfig(process.env), Email.parse(process.argv[3]));
-  console.log("The invitation is on its way by mail.");
+  const config = parseConfig(process.env);
+  const email = Email.safeParse(process.argv[3]);
+  if (!email.success) throw new UsageError("Name the operator's e-mail address: invite-operator NAME@HOST");
+  const base = await inviteOperator(config, email.data);
+  console.log(`The invitation is on its way by mail. Its link leads to ${base}`);
+  if (config.http.publicUrl === null)
+    console.log("That is this machine only. Set PUBLIC_URL where people reach the service elsewhere.");
 }
 
 async function runMigrate(): Promise<void> {
@@ -75,6 +85,10 @@ async function main(): Promise<number> {
     await command.run();
     return 0;
   } catch (error) {
+    if (error instanceof UsageError) {
+      console.error(error.message);
+      return 2;
+    }
     if (!(error instanceof ConfigError)) throw error;
     console.error(`The environment does not hold together:\n${error.message}`);
     return 2;

@@ -15,6 +15,7 @@ import { sheetQuery } from "./features/sheets/load-sheet";
 import { sheetSearch } from "./features/reports/sheet-search";
 import { oneOf } from "./features/comparisons/terms";
 import { ownPath, text, type RawSearch } from "./service/search";
+import { mailedPages } from "@evenhand/shared/mailed-pages";
 import { Failed, Missing } from "./ui/Failed";
 import { Shell } from "./ui/Shell";
 
@@ -43,7 +44,7 @@ const signIn = createRoute({
 
 const invitation = createRoute({
   getParentRoute: () => root,
-  path: "/invitation/$token",
+  path: mailedPages.invitation,
   component: lazyRouteComponent(() => import("./features/accounts/Invitation"), "Invitation"),
 });
 

@@ -3,6 +3,7 @@ import { InvitationsService } from "../capabilities/accounts/index.ts";
 import { OrganizationsService } from "../capabilities/organizations/index.ts";
 import { Actor } from "../platform/auth/actor.ts";
 import type { Config } from "../platform/config/index.ts";
+import { SiteAddress } from "../platform/http/site-address.ts";
 import { Database } from "../platform/database/database.ts";
 
 /** Stands for whoever runs the machine: nobody has an account yet who could invite. */
@@ -12,8 +13,9 @@ const machine = "00000000-0000-7000-8000-000000000000";
  * Invites the first operator of a new service, by mail like everybody else; the operator's organization is made where there is none.
  *
  * @param email the operator's address
+ * @returns where the link in the letter leads
  */
-export async function inviteOperator(config: Config, email: string): Promise<void> {
+export async function inviteOperator(config: Config, email: string): Promise<string> {
   const app = await createApp({ ...config, jobs: false });
   try {
     const database = app.get(Database);
@@ -25,9 +27,9 @@ export async function inviteOperator(config: Config, email: string): Promise<voi
     const actor = new Actor(machine, [{ organization: id, kind: "operator", role: "admin" }], {
       session: machine,
     });
-    const origin = config.http.publicUrl ?? `http://${config.http.host}:${config.http.port}`;
     const invitations = app.get(InvitationsService, { strict: false });
-    await invitations.create(actor, { email, organization: id, role: "admin" }, origin);
+    await invitations.create(actor, { email, organization: id, role: "admin" });
+    return app.get(SiteAddress).base;
   } finally {
     await app.close();
   }

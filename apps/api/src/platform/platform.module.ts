@@ -7,6 +7,7 @@ import { CONFIG, type Config } from "./config/index.ts";
 import { DatabaseModule, type Given } from "./database/database.module.ts";
 import { AnswerInterceptor } from "./http/answer.interceptor.ts";
 import { ContractPipe } from "./http/contract.pipe.ts";
+import { SiteAddress } from "./http/site-address.ts";
 import { IdempotencyInterceptor } from "./http/idempotency.interceptor.ts";
 import { ProblemFilter } from "./problems/problem-filter.ts";
 
@@ -32,6 +33,7 @@ export class PlatformModule {
       imports: [ConfigModule.of(config), DatabaseModule.of(given)],
       providers: [
         Actors,
+        SiteAddress,
         SessionStrategy,
         BearerStrategy,
         { provide: APP_GUARD, useClass: AccessGuard },
@@ -41,7 +43,7 @@ export class PlatformModule {
         { provide: APP_INTERCEPTOR, useClass: AnswerInterceptor },
         { provide: APP_INTERCEPTOR, useClass: IdempotencyInterceptor },
       ],
-      exports: [Actors],
+      exports: [Actors, SiteAddress],
     };
   }
 }

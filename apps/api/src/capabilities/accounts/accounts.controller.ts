@@ -1,4 +1,4 @@
-import { Body, Controller, Headers, Inject, Ip, Query, Req, Res, UseGuards } from "@nestjs/common";
+import { Body, Controller, Inject, Ip, Query, Req, Res, UseGuards } from "@nestjs/common";
 import {
   AcceptanceRequest,
   InvitationRequest,
@@ -64,12 +64,8 @@ export class AccountsController {
   }
 
   @Route("invitations.create")
-  invite(
-    @By() actor: Actor,
-    @Body({ schema: InvitationRequest }) body: InvitationRequest,
-    @Headers("origin") origin: string | undefined,
-  ) {
-    return this.invitations.create(actor, body, origin ?? "");
+  invite(@By() actor: Actor, @Body({ schema: InvitationRequest }) body: InvitationRequest) {
+    return this.invitations.create(actor, body);
   }
 
   @Route("invitations.get")

@@ -1,12 +1,14 @@
 import { Inject, Injectable } from "@nestjs/common";
 import type { AcceptanceRequest, InvitationRequest } from "@evenhand/shared/http/accounts";
 import type { Created } from "@evenhand/shared/http/paging";
+import { mailedLink } from "@evenhand/shared/mailed-pages";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { hashSecret, newSecret } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { CONFIG, type Config } from "../../platform/config/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
+import { SiteAddress } from "../../platform/http/site-address.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { Outbox } from "../../platform/mail/outbox.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
@@ -29,15 +31,11 @@ export class InvitationsService {
     private readonly ids: Ids,
     private readonly accounts: AccountsService,
     private readonly outbox: Outbox,
+    private readonly site: SiteAddress,
     @Inject(CONFIG) private readonly config: Config,
   ) {}
 
-  /** @param origin where links lead when the configuration names no address */
-  async create(
-    actor: Actor,
-    { email, organization, role }: InvitationRequest,
-    origin: string,
-  ): Promise<Created> {
+  async create(actor: Actor, { email, organization, role }: InvitationRequest): Promise<Created> {
     if (!actor.isOperator && !actor.isAdmin(organization)) throw notFound("organization");
     const [id, secret, now] = [this.ids.next(), newSecret(), this.clock.now()];
     await this.database.transaction(async (tx) => {
@@ -60,7 +58,7 @@ export class InvitationsService {
       await this.outbox.enqueue(tx, {
         recipient: normalEmail(email),
         subject: "An invitation",
-        body: `You are invited to join ${name}.\n\n${this.config.http.publicUrl ?? origin}/invitations/${secret}\n\nThe link works once, for ${this.config.invitation.days} days.\n`,
+        body: `You are invited to join ${name}.\n\n${mailedLink(this.site.base, "invitation", secret)}\n\nThe link works once, for ${this.config.invitation.days} days.\n`,
       });
     });
     return { id };

@@ -3,6 +3,7 @@ import type { Consequence } from "@evenhand/booking/appointment";
 import { CONFIG, type Config } from "../../platform/config/index.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import type { Transaction } from "../../platform/database/database.ts";
+import { SiteAddress } from "../../platform/http/site-address.ts";
 import { Outbox } from "../../platform/mail/outbox.ts";
 import { found } from "../../platform/problems/problem-error.ts";
 import type { StoredAppointment } from "./appointment-store.ts";
@@ -22,6 +23,7 @@ export class VisitInvitations {
   constructor(
     private readonly clock: Clock,
     private readonly outbox: Outbox,
+    private readonly site: SiteAddress,
     @Inject(CONFIG) private readonly config: Config,
   ) {}
 
@@ -40,8 +42,7 @@ export class VisitInvitations {
   }
 
   private body(words: string): string {
-    const address = this.config.http.publicUrl;
-    return `${words}.\n\nSign in to read it${address === null ? "" : `: ${address}`}\n`;
+    return `${words}.\n\nSign in to read it: ${this.site.base}\n`;
   }
 }
 

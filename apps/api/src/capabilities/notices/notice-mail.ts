@@ -25,7 +25,7 @@ const sentences: Readonly<Record<NoticeKind, string>> = {
   "question-answered": "A question of yours was answered.",
 };
 
-export const noticeMail = (kind: NoticeKind, address: string | null): { subject: string; body: string } => ({
+export const noticeMail = (kind: NoticeKind, address: string): { subject: string; body: string } => ({
   subject: sentences[kind],
-  body: `${sentences[kind]}\n\nSign in to read it${address === null ? "" : `: ${address}`}\n`,
+  body: `${sentences[kind]}\n\nSign in to read it: ${address}\n`,
 });

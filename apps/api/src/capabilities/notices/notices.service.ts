@@ -1,13 +1,13 @@
-import { Inject, Injectable } from "@nestjs/common";
+import { Injectable } from "@nestjs/common";
 import type { NoticeKind, NoticesRead } from "@evenhand/shared/http/notices";
 import type { PageQuery } from "@evenhand/shared/http/paging";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
-import { CONFIG, type Config } from "../../platform/config/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
 import type { JsonText } from "../../platform/http/json-text.ts";
+import { SiteAddress } from "../../platform/http/site-address.ts";
 import { Outbox } from "../../platform/mail/outbox.ts";
 import { noticeMail } from "./notice-mail.ts";
 import { noticeList } from "./notices.queries.ts";
@@ -22,7 +22,7 @@ export class NoticesService {
     private readonly clock: Clock,
     private readonly ids: Ids,
     private readonly outbox: Outbox,
-    @Inject(CONFIG) private readonly config: Config,
+    private readonly site: SiteAddress,
   ) {}
 
   async tell(tx: Transaction, { organization, kind, subject, vehicle }: News): Promise<void> {
@@ -37,7 +37,7 @@ export class NoticesService {
       });
       await this.outbox.enqueue(tx, {
         recipient: account.email,
-        ...noticeMail(kind, this.config.http.publicUrl),
+        ...noticeMail(kind, this.site.base),
       });
     }
   }

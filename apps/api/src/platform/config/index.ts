@@ -1,4 +1,5 @@
 import { join } from "node:path";
+import { isLoopback } from "@evenhand/shared/loopback";
 import { z } from "zod";
 import { projectFolder } from "./project-folder.ts";
 
@@ -15,7 +16,7 @@ const Environment = z.object({
   STATEMENT_TIMEOUT_MS: whole(100, 600_000).default(15_000),
   HOST: z.string().min(1).default("127.0.0.1"),
   PORT: whole(0, 65_535).default(3000),
-  /** Where people reach the service; links in mail begin with it. Without it the service takes the address of each request. */
+  /** Where people reach the service; links in mail begin with it. Without it the service listens to its own machine only. */
   PUBLIC_URL: z.url({ protocol: /^https?$/ }).optional(),
   /** Addresses or ranges of proxies whose `X-Forwarded-For` is believed, joined by commas. */
   TRUSTED_PROXIES: z.string().optional(),
@@ -34,6 +35,12 @@ const Environment = z.object({
 const complete = Environment.superRefine((found, context) => {
   if (found.MAIL === "smtp" && found.SMTP_URL === undefined)
     context.addIssue({ code: "custom", path: ["SMTP_URL"], message: "needed where MAIL is smtp" });
+  if (found.PUBLIC_URL === undefined && !isLoopback(found.HOST))
+    context.addIssue({
+      code: "custom",
+      path: ["PUBLIC_URL"],
+      message: "needed where HOST is not this machine alone, such as 127.0.0.1: mail and cookies go by it",
+    });
 }).transform((found) => ({
   database: {
     url: found.DATABASE_URL,

@@ -1,4 +1,5 @@
 import { Button, PasswordInput, TextInput } from "@mantine/core";
+import { mailedPages } from "@evenhand/shared/mailed-pages";
 import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
 import { getRouteApi, useNavigate } from "@tanstack/react-router";
 import { useState, type FormEvent } from "react";
@@ -10,7 +11,7 @@ import { ProblemNotice } from "../../ui/ProblemNotice";
 import styles from "./Accounts.module.css";
 import { becomes } from "./queries";
 
-const route = getRouteApi("/invitation/$token");
+const route = getRouteApi(mailedPages.invitation);
 
 /** The single-use link of an invitation leads here. */
 export const Invitation = () => {
