@@ -1,5 +1,6 @@
 import { plainStyle, styleOf, widthOf } from "./terminal/style.ts";
 import { compareCommand } from "./compare/index.ts";
+import { judgedCommand } from "./judged/index.ts";
 import { showCommand } from "./show/index.ts";
 import { usage } from "./usage.ts";
 import type { Shell } from "./shell.ts";
@@ -18,6 +19,7 @@ const commands: Readonly<
 > = {
   compare: compareCommand,
   show: showCommand,
+  judged: judgedCommand,
   bench: async (args, ownShell) => (await import("./bench.ts")).benchCommand(args, ownShell),
 };
 

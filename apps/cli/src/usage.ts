@@ -12,5 +12,9 @@ const show = `show COMPARISON.json A.json B.json [--html FILE]
 const bench = `bench [--json FILE] [NAME …]
   Measures the goals and prints them beside what they are measured against.`;
 
+const judged = `judged [DIR] [--json]
+  Runs cases that were judged beforehand (fixtures/judged, or a folder of the same form) and counts where the
+  comparison says what a judge wants.`;
+
 /** What each command takes. */
-export const usage = { compare, show, bench, all: [compare, show, bench].join("\n\n") };
+export const usage = { compare, show, bench, judged, all: [compare, show, bench, judged].join("\n\n") };

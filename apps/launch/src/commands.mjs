@@ -9,6 +9,7 @@ export const commands = {
   test: own("test", "every check and test; with arguments, only the test runner with these"),
   faults: own("faults", "the tests of faults at full length"),
   compare: cli("compare", "compare two report files: A.json B.json [--json | --html FILE]"),
+  judged: cli("judged", "cases judged beforehand: [DIR] [--json]"),
   bench: own("bench", "measured goals: [--json FILE] [NAME …]"),
   mutation: own("mutation", "mutation score of the libraries: [LIBRARY …]"),
   dev: own("dev", "service and web application, built again on changes"),

@@ -1,0 +1,115 @@
+import type { Answer } from "@evenhand/shared/answer";
+import type { Finding } from "@evenhand/shared/finding";
+import type { Report } from "@evenhand/shared/report";
+import type { CompiledItem, CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import { callFault, callOf } from "@evenhand/sheet/call";
+import type { CallContext } from "@evenhand/sheet/call";
+import { dayOf } from "../day/index.ts";
+import { tireAge } from "../tire-age/index.ts";
+
+/** One thing that keeps the car off the road: where, and what was found there. */
+export type RoadBlock = {
+  readonly item: string;
+  readonly position: string;
+  /** Index of the finding in the report. */
+  readonly finding: number;
+};
+
+/** How an item closes the gate. `danger`: found bad enough to hurt somebody. */
+type Closes =
+  | { readonly by: "danger"; readonly positions?: readonly string[] }
+  | { readonly by: "options"; readonly options: readonly string[]; readonly positions?: readonly string[] }
+  | { readonly by: "tire-date" }
+  | { readonly by: "not-working"; readonly positions?: readonly string[] };
+
+/**
+ * The gate to the road: what must hold, steer, stop and show the car, and nothing else. Common practice, no source; the figures
+ * are those of the items. Local law and the inspector's own doubt close it whatever this list says.
+ */
+const GATE: Readonly<Record<string, Closes>> = {
+  "brakes.pedal-sink": { by: "danger" },
+  "brakes.pedal-feel": { by: "options", options: ["spongy", "pumps-up"] },
+  "brakes.pedal-reserve": { by: "danger" },
+  "brakes.hoses": { by: "danger" },
+  "driveline.lines": { by: "danger" },
+  "driveline.fuel-hoses": { by: "danger" },
+  "driveline.tank-outside": { by: "danger" },
+  "driveline.leaks-before": {
+    by: "options",
+    options: ["drip", "run"],
+    positions: ["fuel", "brake-hydraulics"],
+  },
+  "brakes.master-cylinder": { by: "options", options: ["drip", "run"] },
+  "steering.free-play": { by: "danger" },
+  "steering.ball-joint-play": { by: "danger" },
+  "steering.wheel-bearing-play": { by: "danger" },
+  "steering.tie-rod-ends": { by: "options", options: ["loose"] },
+  "steering.king-pins": { by: "danger" },
+  "wheels.fixings": { by: "options", options: ["worn", "missing"] },
+  "wheels.torque": { by: "danger" },
+  "wheels.tread-depth": { by: "danger" },
+  "wheels.tire-faults": { by: "danger" },
+  "wheels.wheel-faults": { by: "danger" },
+  "wheels.pressure": { by: "danger" },
+  "wheels.tire-age": { by: "options", options: ["over-ten-years"] },
+  "wheels.tire-identification": { by: "tire-date" },
+  "electrics.lamps": { by: "not-working", positions: ["left-stop", "right-stop"] },
+  "underbody.lift-points": { by: "options", options: ["soft"] },
+  "underbody.rails": { by: "danger" },
+  "underbody.rear-rails": { by: "danger" },
+};
+
+/** The items whose answers decide the gate to the road, in the order of this list. */
+export const GATE_ITEMS: readonly string[] = Object.keys(GATE);
+
+/** A spare that lies in the trunk carries nothing on the road. */
+const SPARE = "spare";
+
+const isDangerous = (answer: Answer, { item, faultKinds }: CompiledItem, context: CallContext): boolean => {
+  if (answer.kind === "faults") {
+    return answer.found.some((fault) => callFault(fault, item, { ...context, faultKinds }) === "danger");
+  }
+  return callOf(answer, item, context) === "danger";
+};
+
+const isOld = (answer: Answer, visit: number): boolean =>
+  answer.kind === "code" && tireAge({ number: answer.text, visit }).reason === "replace-age";
+
+const visitDay = (finding: Finding, report: Report): number => {
+  const at = new Date(finding.time ?? report.visit.started);
+  return dayOf(at.getUTCFullYear(), at.getUTCMonth() + 1, at.getUTCDate());
+};
+
+const closes = (rule: Closes, finding: Finding, report: Report, compiled: CompiledItem): boolean => {
+  const { answer, position, conditions } = finding;
+  if (rule.by === "tire-date") return position !== SPARE && isOld(answer, visitDay(finding, report));
+  if (position === SPARE || (rule.positions !== undefined && !rule.positions.includes(position)))
+    return false;
+  if (rule.by === "options") return answer.kind === "choice" && rule.options.includes(answer.option);
+  if (rule.by === "not-working") {
+    return answer.kind === "working" && (answer.value === "no" || answer.value === "intermittent");
+  }
+  const other = (item: string, at?: string): Answer | undefined =>
+    report.findings.find((each) => each.item === item && (each.position === "" || each.position === at))
+      ?.answer;
+  const context = { position, conditions, scales: report.scales, form: report.vehicle.form, other };
+  return isDangerous(answer, compiled, context);
+};
+
+/**
+ * What of an inspector's findings keeps the car off the road: the gate is open where there is nothing. It never says that a drive
+ * is lawful or that the car is roadworthy; written consent, insurance, plates and who bears damage are asked elsewhere.
+ *
+ * Source: common practice, no source; tread, free play and reserve by 49 CFR 570 where the sheet says so.
+ *
+ * @param report what the inspector has found so far; `checkReport` accepted it
+ * @returns in the order of the findings; empty where the road is open
+ * @example roadGate(inspection, compileSheet(sheetVersion1)) // [{ item: "brakes.pedal-sink", position: "", finding: 12 }]
+ */
+export const roadGate = (report: Report, sheet: CompiledSheet): RoadBlock[] =>
+  report.findings.flatMap((finding, index) => {
+    const rule = GATE[finding.item];
+    const compiled = sheet.items.get(finding.item);
+    if (rule === undefined || compiled === undefined || !closes(rule, finding, report, compiled)) return [];
+    return [{ item: finding.item, position: finding.position, finding: index }];
+  });
