@@ -17,7 +17,7 @@ const tire: FindingInput = {
   position: "left-front",
   answer: { kind: "code", text: "DOT 4B9Y YKR2 0123" },
 };
-const compression = { source: "Corvane shop manual 1967, section 6", data: { compressionLeast: 120 } };
+const compression = { source: "Uthwick shop manual 1958, section 6", data: { compressionLeast: 120 } };
 
 const own = (limits: Record<string, number>, more: object[] = []) => ({ limits, makers: more });
 const pathOf = (person: Person) => ({ path: { id: person.organization } });
@@ -54,8 +54,8 @@ describe("a firm's own figures", () => {
 
   test("are sealed with the report, and changing them later changes nothing that was sealed", async () => {
     const makers = [
-      { make: "corvane", ...compression },
-      { make: "Haverill", source: "another", data: { timing: 4 } },
+      { make: "uthwick", ...compression },
+      { make: "Ebblecote", source: "another", data: { timing: 4 } },
     ];
     const { revision } = await put(world.inspector, own({ "tire-age.caution-years": 3 }, makers));
     const { inspection, comparison } = await inspect(world, [...inspected, tire]);
@@ -85,7 +85,7 @@ describe("a firm's own figures", () => {
 describe("what a firm enters", () => {
   test("is refused figure by figure, and nothing of it is kept", async () => {
     const body = own({ "tire-age.caution-years": 50, "in-use.tread": 1, "no.such": 2 }, [
-      { make: "Corvane", fromYear: 1970, toYear: 1966, ...compression },
+      { make: "Uthwick", fromYear: 1970, toYear: 1966, ...compression },
     ]);
     const refused = await world.inspector.isRefused("firmHandbook.put", {
       ...pathOf(world.inspector),
@@ -105,7 +105,7 @@ describe("what a firm enters", () => {
   });
 
   test("without a figure or without a source names the field", async () => {
-    const body = own({}, [{ make: "Corvane", source: " ", data: {} }]);
+    const body = own({}, [{ make: "Uthwick", source: " ", data: {} }]);
     const refused = await world.inspector.isRefused("firmHandbook.put", {
       ...pathOf(world.inspector),
       revision: 0,

@@ -63,7 +63,7 @@ async function bookAsBuyer({ buyer, vehicle }: BookingScene): Promise<string> {
 async function acceptAsInspector({ inspector }: BookingScene, id: string): Promise<void> {
   const page = await pageOf(inspector);
   await page.goto("/appointments");
-  await page.getByRole("link", { name: /Corvane/ }).click();
+  await page.getByRole("link", { name: /Uthwick/ }).click();
   await page.getByText(/You are asked. Answer by/).waitFor();
   await page.getByText("named once you accept", { exact: true }).waitFor();
   expect(page.url()).toContain(id);

@@ -14,12 +14,12 @@ const service = useService(site === undefined ? {} : { environment: { SITE_FOLDE
 const browser = useBrowser();
 
 const USUAL = "A part is usually made at most this long before the car";
-const corvane = {
-  make: "Corvane",
+const uthwick = {
+  make: "Uthwick",
   model: "Larksong",
-  fromYear: 1965,
-  toYear: 1969,
-  source: "Shop manual of 1967, page 12",
+  fromYear: 1977,
+  toYear: 1981,
+  source: "Shop manual of 1979, page 12",
   data: {
     axleRatios: [3.08, 3.36, 3.7],
     oilPressureIdle: 15,
@@ -40,16 +40,16 @@ const stored = (person: Person) => person.does("firmHandbook.get", { path: { id:
 const put = (person: Person, revision: number, body: unknown) =>
   person.does("firmHandbook.put", { path: { id: person.organization }, revision, body });
 
-async function addCorvane(page: Page): Promise<void> {
+async function addUthwick(page: Page): Promise<void> {
   await page.getByRole("button", { name: "Add a make" }).click();
-  await page.keyboard.type("Corvane");
+  await page.keyboard.type("Uthwick");
   await page.getByLabel("Model", { exact: true }).fill("Larksong");
-  await page.getByLabel("From model year").fill("1965");
-  await page.getByLabel("To model year").fill("1969");
+  await page.getByLabel("From model year").fill("1977");
+  await page.getByLabel("To model year").fill("1981");
   await save(page);
   await page.getByText("Nothing was saved: 2 places need another look.").waitFor();
   await page.getByText("This entry gives no figure").waitFor();
-  await page.getByLabel("Source").fill(corvane.source);
+  await page.getByLabel("Source").fill(uthwick.source);
   await page.getByLabel("Axle ratios", { exact: true }).fill("3.08, 3.36, 3.70");
   await page.getByLabel("Least oil pressure at idle, hot").fill("15");
   await page.getByLabel("Timing at idle").fill("6");
@@ -76,30 +76,30 @@ test("an administrator sets a figure, is told what is wrong, and enters a make w
   await keepPicture(page, "own-wrong");
   expect((await stored(inspector)).revision).toBe(0);
   await page.getByLabel(USUAL).fill("45");
-  await addCorvane(page);
+  await addUthwick(page);
   await keepPicture(page, "own-typed");
   await save(page);
   await page.getByText("Saved.", { exact: true }).waitFor();
   await keepPicture(page, "own-saved");
   expect(await stored(inspector)).toEqual({
     revision: 1,
-    handbook: { limits: { "date-correct.usual-days": 45 }, makers: [corvane] },
+    handbook: { limits: { "date-correct.usual-days": 45 }, makers: [uthwick] },
   });
   await page.reload();
   expect(await page.getByLabel(USUAL).inputValue()).toBe("45");
-  const make = page.getByRole("article", { name: "Corvane Larksong 1965–1969" });
-  await make.getByText("Shop manual of 1967, page 12").waitFor();
+  const make = page.getByRole("article", { name: "Uthwick Larksong 1977–1981" });
+  await make.getByText("Shop manual of 1979, page 12").waitFor();
   await make.getByText("Engine block: M d y, 1955 to 1979").waitFor();
 });
 
 test("a make is removed, kept after all, changed and taken out, by keyboard", async () => {
   const dealer = await makePerson(service(), "dealer", "Rafe Tolliver-Ash");
-  await put(dealer, 0, { limits: { "gap.taper": 2 }, makers: [corvane] });
+  await put(dealer, 0, { limits: { "gap.taper": 2 }, makers: [uthwick] });
   const page = await ownFigures(dealer);
-  await page.getByRole("button", { name: /^Remove Corvane/ }).press("Enter");
+  await page.getByRole("button", { name: /^Remove Uthwick/ }).press("Enter");
   await page.getByText(/is taken out when you save/).waitFor();
   await page.keyboard.press("Enter");
-  await page.getByRole("button", { name: /^Change Corvane/ }).press("Enter");
+  await page.getByRole("button", { name: /^Change Uthwick/ }).press("Enter");
   await page.keyboard.type("Pell");
   await page.getByRole("button", { name: "Done" }).press("Enter");
   await page.getByLabel("Taper of a gap").fill("");
@@ -144,7 +144,7 @@ test("two who save at once are told, and nothing typed is lost", async () => {
 
 test("a member reads, somebody of two firms chooses, and a buyer has no figures", async () => {
   const admin = await makePerson(service(), "inspector", "Perpetua Lindqvist-Rao");
-  await put(admin, 0, { limits: { "gap.taper": 2 }, makers: [corvane] });
+  await put(admin, 0, { limits: { "gap.taper": 2 }, makers: [uthwick] });
   const member = await joinPerson(service(), admin.organization, "Ansel Ferreira-Boyd");
   const both = await joinPerson(service(), admin.organization, "Isaura Penhallow-Diaz");
   const other = await makePerson(service(), "dealer", "Wilhelmina Strand-Okoro");
@@ -191,12 +191,12 @@ async function violationsOn(page: Page, name: string): Promise<string[]> {
 
 test("a buyer reads by whose figures a rule judged, and where the figures of the make come from", async () => {
   const people = await demoPeople(service());
-  await put(people.inspector, 0, { limits: { "tire-age.caution-years": 3 }, makers: [corvane] });
+  await put(people.inspector, 0, { limits: { "tire-age.caution-years": 3 }, makers: [uthwick] });
   const { comparison } = await compareDemoCar(people, "larksong");
   const page = await openPage(browser(), people.buyer, phone);
   await page.goto(`/comparisons/${comparison}?view=checks`);
   await page.getByText(/^One limit is Kestrelmere Motor Surveys’s own/).waitFor();
-  await page.getByText(/entered by Kestrelmere Motor Surveys: Shop manual of 1967, page 12\./).waitFor();
+  await page.getByText(/entered by Kestrelmere Motor Surveys: Shop manual of 1979, page 12\./).waitFor();
   const judged = page.getByText(/Judged by the firm's own figure: caution from this age, 3 years\./);
   expect(await judged.count()).toBeGreaterThan(0);
   await keepPicture(page, "own-judged");
@@ -204,7 +204,7 @@ test("a buyer reads by whose figures a rule judged, and where the figures of the
 
 test("it keeps the rules of WCAG 2.2 AA that axe can check, and fits a phone", async () => {
   const admin = await makePerson(service(), "inspector", "Lucasta Merriweather-Nunez");
-  await put(admin, 0, { limits: { "gap.taper": 2, "vacuum.low": 16 }, makers: [corvane] });
+  await put(admin, 0, { limits: { "gap.taper": 2, "vacuum.low": 16 }, makers: [uthwick] });
   const member = await joinPerson(service(), admin.organization, "Evander Quill-Abara");
   const found: string[] = [];
   for (const options of [
@@ -213,7 +213,7 @@ test("it keeps the rules of WCAG 2.2 AA that axe can check, and fits a phone", a
   ] as const) {
     const page = await ownFigures(admin, options);
     found.push(...(await violationsOn(page, `own-${options.colorScheme}`)));
-    await page.getByRole("button", { name: /^Change Corvane/ }).click();
+    await page.getByRole("button", { name: /^Change Uthwick/ }).click();
     await page.getByLabel("Source").fill("");
     await page.getByLabel("Taper of a gap").fill("wide");
     await save(page);

@@ -9,14 +9,33 @@ import { addInstrument, choose, notSeen, read, seal, signIn } from "./setup/step
 const service = useService();
 const browser = useBrowser();
 
+const builtAs = {
+  Body: "sedan",
+  Construction: "body on frame",
+  Gearbox: "manual",
+  "Driven wheels": "rear",
+  "Fuel system": "carburetor",
+  "System voltage": "12 V",
+  "Front brakes": "drum",
+  "Rear brakes": "drum",
+  "Wheel side": "left-hand drive",
+};
+
 async function enterAndState(dealer: Page): Promise<void> {
   await dealer.getByRole("link", { name: "Enter a car" }).first().click();
-  await dealer.getByLabel("Make").fill("Corvane");
+  await dealer.getByLabel("Make").fill("Uthwick");
   await dealer.getByLabel("Model", { exact: true }).fill("Alder");
   await dealer.getByLabel("VIN or chassis number").fill("A7K214883");
   await dealer.getByLabel("Asking price, US dollars").fill("54,500");
   await dealer.getByRole("button", { name: "Enter the car" }).click();
-  await dealer.getByRole("heading", { name: "1967 Corvane Alder" }).waitFor();
+  expect(await dealer.getByText("This is needed").count()).toBe(12);
+  await dealer.getByLabel("Model year").fill("1958");
+  await dealer.getByLabel("Doors").fill("4");
+  await dealer.getByLabel("Cylinders").fill("6");
+  for (const [label, chosen] of Object.entries(builtAs))
+    await dealer.getByLabel(label, { exact: true }).selectOption({ label: chosen });
+  await dealer.getByRole("button", { name: "Enter the car" }).click();
+  await dealer.getByRole("heading", { name: "1958 Uthwick Alder" }).waitFor();
   await dealer.getByRole("button", { name: "Start the statement" }).click();
   await addInstrument(dealer, "tread gauge", "0.5", "0.3");
   await read(dealer, "Wheels and tires", "wheels.tread-depth", /Left front/i, [8, 8, 8]);
@@ -28,7 +47,7 @@ async function enterAndState(dealer: Page): Promise<void> {
 
 async function orderInspection(buyer: Page): Promise<void> {
   await buyer.getByRole("link", { name: "Cars", exact: true }).click();
-  await buyer.getByRole("link", { name: "1967 Corvane Alder" }).click();
+  await buyer.getByRole("link", { name: "1958 Uthwick Alder" }).click();
   await buyer.getByText(/The rest is silence/).waitFor();
   await buyer.getByRole("radio", { name: "Ines's firm" }).check();
   await buyer.getByRole("button", { name: "Order the inspection" }).click();
@@ -36,7 +55,7 @@ async function orderInspection(buyer: Page): Promise<void> {
 }
 
 async function inspect(inspector: Page): Promise<void> {
-  await inspector.getByRole("link", { name: "1967 Corvane Alder" }).click();
+  await inspector.getByRole("link", { name: "1958 Uthwick Alder" }).click();
   await inspector.getByText("named once you accept").waitFor();
   await inspector.getByRole("checkbox", { name: /^I have no interest/ }).check();
   await inspector.getByRole("button", { name: "Accept the order" }).click();
@@ -46,7 +65,7 @@ async function inspect(inspector: Page): Promise<void> {
   await choose(inspector, "Instruments and electrics", "electrics.horn", /answer/i, "does not work");
   await notSeen(inspector, "Interior", "interior.headliner", /answer/i, "covered");
   await seal(inspector, "report");
-  await inspector.getByRole("heading", { name: "1967 Corvane Alder", exact: true }).waitFor();
+  await inspector.getByRole("heading", { name: "1958 Uthwick Alder", exact: true }).waitFor();
 }
 
 async function readAndRelease(buyer: Page): Promise<void> {
@@ -89,7 +108,7 @@ async function sayOfEverySafetyItem(buyer: Page): Promise<void> {
 
 async function summarize(buyer: Page): Promise<string> {
   await buyer.getByRole("button", { name: "Make the summary" }).click();
-  await buyer.getByRole("heading", { name: "Summary: 1967 Corvane Alder" }).waitFor();
+  await buyer.getByRole("heading", { name: "Summary: 1958 Uthwick Alder" }).waitFor();
   return new URL(buyer.url()).pathname.split("/").at(-1) ?? "";
 }
 
@@ -102,7 +121,7 @@ async function approve(buyer: Page): Promise<number> {
 
 async function stateAgain(dealer: Page): Promise<void> {
   await dealer.getByRole("link", { name: "Cars", exact: true }).click();
-  await dealer.getByRole("link", { name: "1967 Corvane Alder" }).click();
+  await dealer.getByRole("link", { name: "1958 Uthwick Alder" }).click();
   await dealer.getByRole("button", { name: "Make a new version" }).click();
   await choose(dealer, "Instruments and electrics", "electrics.horn", /answer/i, "does not work");
   await seal(dealer, "statement");

@@ -7,9 +7,9 @@ import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 export const sheet = compileSheet(sheetVersion1);
 
 export const form: VehicleForm = {
-  body: "coupe",
+  body: "sedan",
   doors: 2,
-  cylinders: 8,
+  cylinders: 6,
   construction: "body-on-frame",
   gearbox: "manual",
   driven: "rear",
@@ -23,7 +23,7 @@ const common = {
   format: "evenhand-report",
   version: 1,
   sheet: { id: "evenhand", version: 1 },
-  vehicle: { make: "Alderbrook", model: "Meridian", modelYear: 1967, identification: "AM67-10442", form },
+  vehicle: { make: "Alderbrook", model: "Meridian", modelYear: 1958, identification: "AM58-10442", form },
   instruments: [],
   persons: [],
   scales: [],

@@ -77,14 +77,14 @@ export const report = (findings: readonly FindingInput[], more: Partial<ReportIn
     vehicle: {
       make: "Halvorsen",
       model: "Tern",
-      modelYear: 1967,
+      modelYear: 1958,
       identification: "136677N104512",
       market: "North America",
       form: {
-        body: "coupe",
+        body: "sedan",
         doors: 2,
         cylinders: 4,
-        construction: "unit-body",
+        construction: "body-on-frame",
         gearbox: "manual",
         driven: "rear",
         fuelSystem: "carburetor",

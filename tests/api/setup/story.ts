@@ -10,16 +10,16 @@ import type { World } from "./world.ts";
 
 /** An invented car. */
 export const car: Vehicle = {
-  make: "Corvane",
+  make: "Uthwick",
   model: "Alder",
-  modelYear: 1967,
+  modelYear: 1958,
   identification: "A7K214883",
   form: {
-    body: "coupe",
-    doors: 2,
-    cylinders: 8,
-    construction: "unit-body",
-    gearbox: "automatic",
+    body: "sedan",
+    doors: 4,
+    cylinders: 6,
+    construction: "body-on-frame",
+    gearbox: "manual",
     driven: "rear",
     fuelSystem: "carburetor",
     systemVolts: 12,

@@ -31,7 +31,7 @@ describe("analyze", () => {
       format: "evenhand-comparison",
       engine: expect.stringMatching(/^evenhand-comparison \d+\.\d+\.\d+$/),
       sheet: { id: "evenhand", version: 1 },
-      vehicle: { make: "Alderbrook", model: "Meridian", modelYear: 1967, identification: "AM67-10442" },
+      vehicle: { make: "Alderbrook", model: "Meridian", modelYear: 1958, identification: "AM58-10442" },
       a: {
         kind: "statement",
         organization: "Larkspur Motor House",

@@ -70,8 +70,8 @@ describe("compare", () => {
   });
 
   it("includes what either report's form has, and what was answered although it does not apply", () => {
-    const six = { ...form, cylinders: 6 };
-    const vehicle = { ...statement([]).vehicle, form: six };
+    const eight = { ...form, cylinders: 8 };
+    const vehicle = { ...statement([]).vehicle, form: eight };
     const odd = finding(
       "engine.compression",
       { kind: "reading", unit: "psi", values: [{ value: 150 }] },

@@ -38,7 +38,7 @@ describe("pairPlaces", () => {
 
   it("adds what only one report's form has, or somebody answered, in sheet order, once", () => {
     const { places } = pairPlaces(
-      statement([psi(9), psi(11)], withCylinders(6)),
+      statement([psi(9), psi(11)], withCylinders(8)),
       inspection([psi(11), psi(9)]),
       plan,
     );

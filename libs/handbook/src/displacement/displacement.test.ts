@@ -22,7 +22,11 @@ describe("displacement", () => {
   });
 
   it("counts the bore's uncertainty twice", () => {
-    const { figures } = displacement({ bore: estimate(4, 0.04), stroke: estimate(3.5, 0.035), cylinders: 8 });
+    const { figures } = displacement({
+      bore: estimate(3.75, 0.0375),
+      stroke: estimate(3.125, 0.03125),
+      cylinders: 8,
+    });
     const { value = 0, standardUncertainty = 0 } = figures.displacement ?? {};
     expect(standardUncertainty / value).toBeCloseTo(Math.hypot(0.02, 0.01), 12);
   });

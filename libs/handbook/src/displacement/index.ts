@@ -19,8 +19,8 @@ export type DisplacementInput = {
  * Source: arithmetic on the figures read; ± 1 % is common practice, no source.
  *
  * @example
- * displacement({ bore: exactly(4), stroke: exactly(3.48), cylinders: 8, claimed: 350 }).figures.displacement
- * // { value: 349.847…, unit: "in3" }
+ * displacement({ bore: exactly(3.75), stroke: exactly(3.125), cylinders: 8, claimed: 276 }).figures.displacement
+ * // { value: 276.116…, unit: "in3" }
  */
 export const displacement = (input: DisplacementInput, firm: FirmLimits = {}): RuleResult => {
   const { bore, stroke, cylinders, claimed } = input;

@@ -8,9 +8,9 @@ import {
   reportHandbookProblems,
 } from "./index.ts";
 
-const car = { make: "Corvane", model: "Larksong", modelYear: 1967 };
+const car = { make: "Uthwick", model: "Larksong", modelYear: 1979 };
 const entry = (source: string, more: Partial<MakerEntry> = {}): MakerEntry => ({
-  make: "Corvane",
+  make: "Uthwick",
   source,
   data: { timing: 6 },
   ...more,
@@ -18,14 +18,14 @@ const entry = (source: string, more: Partial<MakerEntry> = {}): MakerEntry => ({
 
 describe("findMaker", () => {
   it.each([
-    ["the make, however it is written", [entry("make", { make: " corvane " })], "make"],
-    ["nothing of another make", [entry("other", { make: "Haverill" })], undefined],
+    ["the make, however it is written", [entry("make", { make: " uthwick " })], "make"],
+    ["nothing of another make", [entry("other", { make: "Ebblecote" })], undefined],
     ["nothing of another model", [entry("other", { model: "Windrow" })], undefined],
     ["the model before the make", [entry("model", { model: "larksong" }), entry("make")], "model"],
-    ["the years before all years", [entry("years", { fromYear: 1966 }), entry("all")], "years"],
+    ["the years before all years", [entry("years", { fromYear: 1978 }), entry("all")], "years"],
     [
       "the model before years of the make",
-      [entry("model", { model: "Larksong" }), entry("years", { toYear: 1970 })],
+      [entry("model", { model: "Larksong" }), entry("years", { toYear: 1982 })],
       "model",
     ],
     [
@@ -35,10 +35,10 @@ describe("findMaker", () => {
     ],
     [
       "nothing past its years",
-      [entry("before", { toYear: 1966 }), entry("after", { fromYear: 1968 })],
+      [entry("before", { toYear: 1978 }), entry("after", { fromYear: 1980 })],
       undefined,
     ],
-    ["the first and the last year", [entry("year", { fromYear: 1967, toYear: 1967 })], "year"],
+    ["the first and the last year", [entry("year", { fromYear: 1979, toYear: 1979 })], "year"],
   ] as const)("takes %s", (_, makers, source) => {
     expect(findMaker(makers, car)?.source).toBe(source);
   });
@@ -68,7 +68,7 @@ describe("firmHandbookProblems", () => {
     const makers = [
       entry("a"),
       entry("b", { model: "Larksong" }),
-      entry("c", { fromYear: 1967, toYear: 1967 }),
+      entry("c", { fromYear: 1979, toYear: 1979 }),
     ];
     expect(firmHandbookProblems({ limits: { "tire-age.caution-years": 5 }, makers })).toEqual([]);
   });
@@ -89,7 +89,7 @@ describe("firmHandbookProblems", () => {
     const makers = [
       entry("a", { fromYear: 1970, toYear: 1969 }),
       entry("b"),
-      entry("b again", { make: "CORVANE" }),
+      entry("b again", { make: "UTHWICK" }),
     ];
     expect(firmHandbookProblems({ limits, makers })).toEqual([
       { at: "/limits/tire-age.caution-years", reason: "out-of-range" },

@@ -23,7 +23,7 @@ const closeness = ({ model, fromYear, toYear }: MakerEntry): number =>
  * What a firm entered that speaks of a car: the entry closest to it, the later one of two as close.
  *
  * @example
- * findMaker([{ make: "Corvane", source: "manual", data: { timing: 6 } }], { make: "corvane", model: "Larksong", modelYear: 1967 })
+ * findMaker([{ make: "Uthwick", source: "manual", data: { timing: 6 } }], { make: "uthwick", model: "Larksong", modelYear: 1979 })
  * // { source: "manual", … }
  */
 export const findMaker = (makers: readonly MakerEntry[], car: Car): MakerEntry | undefined =>
@@ -37,7 +37,7 @@ export const findMaker = (makers: readonly MakerEntry[], car: Car): MakerEntry |
 /**
  * The part of a firm's handbook that goes into a report on a car, or nothing where it says nothing of it.
  *
- * @example reportHandbook({ limits: {}, makers: [] }, { make: "Corvane", model: "Larksong", modelYear: 1967 }) // undefined
+ * @example reportHandbook({ limits: {}, makers: [] }, { make: "Uthwick", model: "Larksong", modelYear: 1979 }) // undefined
  */
 export const reportHandbook = ({ limits, makers }: FirmHandbook, car: Car): ReportHandbook | undefined => {
   const maker = findMaker(makers, car);

@@ -140,7 +140,7 @@ describe("checkFinding refuses", () => {
         conditions: { warm: true, "throttle-open": true },
       },
       "/position",
-      '"cylinder-9" does not apply to this car: engine.compression is asked at cylinder-1, cylinder-2, cylinder-3, cylinder-4, cylinder-5, cylinder-6, cylinder-7 or cylinder-8.',
+      '"cylinder-9" does not apply to this car: engine.compression is asked at cylinder-1, cylinder-2, cylinder-3, cylinder-4, cylinder-5 or cylinder-6.',
     ],
     [
       "a position there is on no car",

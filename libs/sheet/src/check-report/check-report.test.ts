@@ -201,7 +201,7 @@ describe("checkReport refuses", () => {
 
   it("what a car of unknown form cannot have, and no more", () => {
     const json = changed((report) => {
-      report["vehicle"] = { make: "Corvane" };
+      report["vehicle"] = { make: "Uthwick" };
       report.findings.push({
         item: "doors.latches",
         position: "left-rear-door",

@@ -218,14 +218,14 @@ export const engine: Item[] = [
       ...mechanical,
       minutes: 2,
       costRow: null,
-      reading: dimension("in", [1, 10], 4, [0.012, 0]),
+      reading: dimension("in", [1, 10], 3.75, [0.012, 0]),
     },
   ),
   item("engine.stroke", words("stroke"), "From rebuild papers or measured with the head off.", {
     ...mechanical,
     minutes: 2,
     costRow: null,
-    reading: dimension("in", [1, 10], 3.5, [0.012, 0]),
+    reading: dimension("in", [1, 10], 3.125, [0.012, 0]),
   }),
   item(
     "engine.displacement",

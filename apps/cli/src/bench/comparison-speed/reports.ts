@@ -9,9 +9,9 @@ import type { Place } from "@evenhand/sheet/expand";
 import { houseGrades } from "@evenhand/sheet/grade-scale";
 
 const form: VehicleForm = {
-  body: "coupe",
+  body: "sedan",
   doors: 2,
-  cylinders: 8,
+  cylinders: 6,
   construction: "body-on-frame",
   gearbox: "manual",
   driven: "rear",
@@ -105,7 +105,7 @@ const reportOf = (
     version: 1,
     kind,
     sheet: { id: sheet.id, version: sheet.version },
-    vehicle: { make: "Alderbrook", model: "Meridian", modelYear: 1967, identification: "AM67-10442", form },
+    vehicle: { make: "Alderbrook", model: "Meridian", modelYear: 1958, identification: "AM58-10442", form },
     author: dealer
       ? { organization: "Larkspur Motor House", role: "dealer" }
       : { organization: "Quiet Hill Inspection", role: "inspector" },

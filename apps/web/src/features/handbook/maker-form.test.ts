@@ -16,7 +16,7 @@ const typed = (text: Partial<MakerTyped["text"]>, more: Partial<MakerTyped> = {}
   const entry = newMaker();
   return {
     ...entry,
-    text: { ...entry.text, make: "Corvane", source: "Shop manual, p. 12", ...text },
+    text: { ...entry.text, make: "Uthwick", source: "Shop manual, p. 12", ...text },
     ...more,
   };
 };
@@ -83,7 +83,7 @@ describe("an entry as it is typed", () => {
       ),
     );
     expect(MakerEntry.parse(entry)).toEqual({
-      make: "Corvane",
+      make: "Uthwick",
       model: "Larksong",
       fromYear: 1965,
       source: "Shop manual, p. 12",
@@ -217,7 +217,7 @@ describe("what is wrong with an entry", () => {
 
   it("is the same cars twice, unless one is taken out", () => {
     const one = typed({ timing: "6" });
-    const other = typed({ make: "corvane", timing: "8" });
+    const other = typed({ make: "uthwick", timing: "8" });
     expect([...problemsOfMakers([one, other])]).toEqual([[other.key, new Map([["make", "twice"]])]]);
     expect(problemsOfMakers([{ ...one, removed: true }, other]).size).toBe(0);
   });

@@ -2,9 +2,9 @@ import type { FirmHandbook } from "@evenhand/shared/cross-check";
 import { expect, it } from "vitest";
 import { carsOf, differences, handbookOf, placeOf, typedHandbook, wrongCount } from "./own-handbook";
 
-const corvane = { make: "Corvane", model: "Larksong", fromYear: 1965, source: "manual", data: { timing: 6 } };
+const uthwick = { make: "Uthwick", model: "Larksong", fromYear: 1977, source: "manual", data: { timing: 6 } };
 const pell = { make: "Pell", source: "register", data: { axleRatios: [3.5] } };
-const stored: FirmHandbook = { limits: { "gap.taper": 2 }, makers: [corvane, pell] };
+const stored: FirmHandbook = { limits: { "gap.taper": 2 }, makers: [uthwick, pell] };
 
 it("types and reads back a firm's handbook; entries taken out are gone", () => {
   const typed = typedHandbook({ revision: 3, handbook: stored });
@@ -22,8 +22,8 @@ it("counts every place that is wrong", () => {
 });
 
 it("names the cars of an entry", () => {
-  expect(carsOf(corvane)).toBe("Corvane Larksong 1965–");
-  expect(carsOf({ ...corvane, toYear: 1969 })).toBe("Corvane Larksong 1965–1969");
+  expect(carsOf(uthwick)).toBe("Uthwick Larksong 1977–");
+  expect(carsOf({ ...uthwick, toYear: 1981 })).toBe("Uthwick Larksong 1977–1981");
   expect(carsOf({ ...pell, fromYear: 1970, toYear: 1970 })).toBe("Pell 1970");
   expect(carsOf({ ...pell, toYear: 1970 })).toBe("Pell –1970");
   expect(carsOf(pell)).toBe("Pell");
@@ -33,14 +33,14 @@ it("says where two handbooks part", () => {
   const theirs: FirmHandbook = {
     limits: { "gap.taper": 2, "paint.thin": 80 },
     makers: [
-      { source: "manual", make: "Corvane", model: "Larksong", fromYear: 1965, data: { timing: 8 } },
+      { source: "manual", make: "Uthwick", model: "Larksong", fromYear: 1977, data: { timing: 8 } },
       { ...pell, make: "Orrin" },
     ],
   };
   expect(differences(stored, stored)).toEqual([]);
   expect(differences(stored, theirs)).toEqual([
     { what: "limit", id: "paint.thin", mine: undefined, theirs: 80 },
-    { what: "maker", name: "Corvane Larksong 1965–" },
+    { what: "maker", name: "Uthwick Larksong 1977–" },
     { what: "only-mine", name: "Pell" },
     { what: "only-theirs", name: "Orrin" },
   ]);

@@ -1,18 +1,19 @@
 import { Button, NativeSelect, NumberInput, TextInput } from "@mantine/core";
 import { useForm } from "@mantine/form";
-import { VehicleForm } from "@evenhand/shared/report";
 import { useMutation, useQueryClient } from "@tanstack/react-query";
 import { Link, useNavigate } from "@tanstack/react-router";
 import { call } from "../../service/client";
-import { useText } from "../../strings/text";
+import { useText, type Text } from "../../strings/text";
 import { Page, Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import { organizationsOf, useAccount } from "../accounts/queries";
 import styles from "./Car.module.css";
-import { firstValues, vehicleOf, type NewCarValues } from "./new-car";
+import { CarFormFields } from "./CarFormFields";
+import { firstValues, problemsOf, vehicleOf, type NewCarValues } from "./new-car";
 
-const { body, construction, gearbox, driven, fuelSystem } = VehicleForm.shape;
-const brake = VehicleForm.shape.brakes.shape.front;
+/** The problems in words, as the form shows them at their fields. */
+const wordsOf = (problems: ReturnType<typeof problemsOf>, t: Text): Record<string, string> =>
+  Object.fromEntries(Object.entries(problems).map(([field, id]) => [field, t(id)]));
 
 export const NewCar = () => {
   const t = useText();
@@ -22,11 +23,7 @@ export const NewCar = () => {
   const firms = organizationsOf(account, "dealer");
   const form = useForm<NewCarValues>({
     initialValues: { ...firstValues, organization: firms[0]?.id ?? "" },
-    validate: {
-      make: (value) => (value.trim() === "" ? t("new-car.needed") : null),
-      model: (value) => (value.trim() === "" ? t("new-car.needed") : null),
-      identification: (value) => (value.trim() === "" ? t("new-car.needed") : null),
-    },
+    validate: (values) => wordsOf(problemsOf(values), t),
   });
   const create = useMutation({
     mutationFn: (values: NewCarValues) => call("vehicles.create", { body: vehicleOf(values) }),
@@ -87,71 +84,7 @@ export const NewCar = () => {
         </Panel>
         <Panel title={t("new-car.form")} hint={t("new-car.form.hint")}>
           <div className={styles.fields}>
-            <NativeSelect
-              size="md"
-              label={t("form.body")}
-              data={body.options.map((value) => ({ value, label: t(`form.body.${value}`) }))}
-              {...form.getInputProps("body")}
-            />
-            <NumberInput size="md" label={t("form.doors")} min={2} max={5} {...form.getInputProps("doors")} />
-            <NumberInput
-              size="md"
-              label={t("form.cylinders")}
-              min={1}
-              max={16}
-              {...form.getInputProps("cylinders")}
-            />
-            <NativeSelect
-              size="md"
-              label={t("form.construction")}
-              data={construction.options.map((value) => ({ value, label: t(`form.construction.${value}`) }))}
-              {...form.getInputProps("construction")}
-            />
-            <NativeSelect
-              size="md"
-              label={t("form.gearbox")}
-              data={gearbox.options.map((value) => ({ value, label: t(`form.gearbox.${value}`) }))}
-              {...form.getInputProps("gearbox")}
-            />
-            <NativeSelect
-              size="md"
-              label={t("form.driven")}
-              data={driven.options.map((value) => ({ value, label: t(`form.driven.${value}`) }))}
-              {...form.getInputProps("driven")}
-            />
-            <NativeSelect
-              size="md"
-              label={t("form.fuelSystem")}
-              data={fuelSystem.options.map((value) => ({ value, label: t(`form.fuelSystem.${value}`) }))}
-              {...form.getInputProps("fuelSystem")}
-            />
-            <NativeSelect
-              size="md"
-              label={t("form.volts")}
-              data={["12", "6"].map((value) => ({ value, label: t("form.volts.are", { volts: value }) }))}
-              {...form.getInputProps("systemVolts")}
-            />
-            <NativeSelect
-              size="md"
-              label={t("form.brakes.front")}
-              data={brake.options.map((value) => ({ value, label: t(`form.brake.${value}`) }))}
-              {...form.getInputProps("front")}
-            />
-            <NativeSelect
-              size="md"
-              label={t("form.brakes.rear")}
-              data={brake.options.map((value) => ({ value, label: t(`form.brake.${value}`) }))}
-              {...form.getInputProps("rear")}
-            />
-            <NativeSelect
-              size="md"
-              label={t("form.drive")}
-              data={[
-                { value: "left", label: t("form.drive.left") },
-                { value: "right", label: t("form.drive.right") },
-              ]}
-              {...form.getInputProps("drive")}
-            />
+            <CarFormFields form={form} />
           </div>
         </Panel>
         <div className={styles.buttons}>

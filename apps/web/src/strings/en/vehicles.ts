@@ -133,6 +133,7 @@ export const vehicles = {
   "new-car.what":
     "What decides which lines of the sheet apply to it. It is not listed until you have sealed a statement.",
   "new-car.needed": "This is needed",
+  "new-car.not-money": "Write an amount such as 54,500, or leave it empty",
   "new-car.name": "Which car it is",
   "new-car.organization": "Firm",
   "new-car.make": "Make",
@@ -147,6 +148,7 @@ export const vehicles = {
   "new-car.form": "How it is built",
   "new-car.form.hint": "Lines that do not apply are left out.",
   "new-car.do": "Enter the car",
+  "form.choose": "Choose",
   "form.body": "Body",
   "form.body.coupe": "coupe",
   "form.body.sedan": "sedan",
