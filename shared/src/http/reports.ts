@@ -3,19 +3,30 @@ import { FirmHandbook } from "../cross-check.ts";
 import { Finding } from "../finding.ts";
 import { Instant, ItemId, ObjectId, PositionId, Sha256 } from "../identifier.ts";
 import { FieldProblem } from "../problem.ts";
-import { GradeScale, Instrument, Report, ReportKind } from "../report.ts";
+import { Report, ReportKind } from "../report.ts";
 import { CreatedDraft, Named, Revision, type Contract } from "./paging.ts";
 
-/** Everything of a report that is not a finding. */
+/** What is stored of a report beside its findings: the parts its author writes, and the sheet it is on. */
+export const StoredHeader = Report.pick({
+  sheet: true,
+  visit: true,
+  terms: true,
+  instruments: true,
+  persons: true,
+  scales: true,
+});
+export type StoredHeader = z.infer<typeof StoredHeader>;
+
+const { visit, terms, instruments, persons, scales } = StoredHeader.shape;
+
+/** Everything of a report that is not a finding: the stored shape itself, with what may be left out left out. */
 export const ReportHeader = z.strictObject({
-  visit: Report.shape.visit,
-  terms: z.string().max(4000).optional(),
-  instruments: z.array(Instrument).max(100).optional(),
-  persons: z
-    .array(z.strictObject({ id: z.string(), name: z.string().min(1).max(200) }))
-    .max(50)
-    .optional(),
-  scales: z.array(GradeScale).max(20).optional(),
+  visit,
+  terms,
+  // A default would empty what a change leaves out.
+  instruments: instruments.removeDefault().optional(),
+  persons: persons.removeDefault().optional(),
+  scales: scales.removeDefault().optional(),
 });
 export type ReportHeader = z.infer<typeof ReportHeader>;
 
@@ -27,7 +38,7 @@ export const InspectionRequest = ReportHeader;
 export type InspectionRequest = z.infer<typeof InspectionRequest>;
 /** What is named is replaced; what is left out stays. `terms: null` removes them. */
 export const ReportChange = ReportHeader.extend({
-  terms: z.string().max(4000).nullable().optional(),
+  terms: terms.nullable(),
 }).partial();
 export type ReportChange = z.infer<typeof ReportChange>;
 

@@ -221,10 +221,3 @@ export async function writeTimes(
 }
 
 export const noBrief = Prisma.DbNull;
-
-/** A plain value without its read-only types, as it is stored. */
-export function toJson(value: object): object {
-  const plain: unknown = JSON.parse(JSON.stringify(value));
-  if (typeof plain !== "object" || plain === null) throw new TypeError("only objects are stored");
-  return plain;
-}

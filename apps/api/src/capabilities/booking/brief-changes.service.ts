@@ -7,6 +7,7 @@ import type { BriefAnswer, BriefProposal } from "@evenhand/shared/http/booking";
 import type { CreatedDraft } from "@evenhand/shared/http/paging";
 import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
+import { toJson } from "../../platform/database/to-json.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
@@ -17,7 +18,6 @@ import {
   type Stay,
   type StoredAppointment,
   type StoredCar,
-  toJson,
   writeTimes,
 } from "./appointment-store.ts";
 import { briefOf, checkChosen, requirePlan } from "./brief-items.ts";

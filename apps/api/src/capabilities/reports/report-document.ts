@@ -1,16 +1,12 @@
-import type { ReportHeader } from "@evenhand/shared/http/reports";
+import type { ReportHeader, StoredHeader } from "@evenhand/shared/http/reports";
 import type { ReportHandbook } from "@evenhand/shared/cross-check";
-import type { Finding } from "@evenhand/shared/finding";
-import { Report, type ReportInput, type ReportKind, Vehicle } from "@evenhand/shared/report";
+import { type Report, type ReportKind, Vehicle } from "@evenhand/shared/report";
 import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 
 /** The sheet that new reports are written on. */
 export const currentSheet = sheetVersion1;
 const places = compileSheet(currentSheet).items;
-
-/** What is stored of a report beside its findings: the parts of the document that its author writes, and the sheet it is on. */
-export type StoredHeader = Pick<Report, "sheet" | "visit" | "terms" | "instruments" | "persons" | "scales">;
 
 export const newHeader = (header: ReportHeader): StoredHeader => ({
   sheet: { id: currentSheet.id, version: currentSheet.version },
@@ -21,49 +17,35 @@ export const newHeader = (header: ReportHeader): StoredHeader => ({
   scales: header.scales ?? [],
 });
 
-const HeaderShape = Report.pick({
-  sheet: true,
-  visit: true,
-  terms: true,
-  instruments: true,
-  persons: true,
-  scales: true,
-});
-/** Reads a header back from where it is stored. */
-export const readHeader = (stored: unknown): StoredHeader => HeaderShape.parse(stored);
 export const readVehicle = (stored: unknown): Vehicle => Vehicle.parse(stored);
 
-const order = (finding: Pick<Finding, "item">): number =>
-  places.get(finding.item)?.order ?? Number.MAX_SAFE_INTEGER;
+/** A finding as it is stored: its place stands beside it, whatever is in it. */
+export type StoredPlace = { item: string; position: string; body: unknown };
+
+const order = ({ item }: StoredPlace): number => places.get(item)?.order ?? Number.MAX_SAFE_INTEGER;
 const byText = (a: string, b: string): number => Number(a > b) - Number(a < b);
 
 /** In the order of the sheet; positions by name. */
-export const inSheetOrder = (findings: readonly Finding[]): Finding[] =>
-  findings.toSorted((a, b) => order(a) - order(b) || byText(a.position, b.position));
+export const inSheetOrder = (findings: readonly StoredPlace[]): unknown[] =>
+  findings.toSorted((a, b) => order(a) - order(b) || byText(a.position, b.position)).map(({ body }) => body);
 
 export type ReportParts = {
   kind: ReportKind;
-  header: StoredHeader;
+  /** As stored, also where a part of it does not hold: checking the report names that part. */
+  stored: Readonly<Record<string, unknown>>;
   vehicle: Vehicle;
   author: Report["author"];
   /** Absent where the firm entered nothing that speaks of the car. */
   handbook?: ReportHandbook | undefined;
-  findings: readonly Finding[];
+  findings: readonly StoredPlace[];
 };
 
-/** The report as a file holds it. */
-export const toReport = ({
-  kind,
-  header,
-  vehicle,
-  author,
-  handbook,
-  findings,
-}: ReportParts): ReportInput => ({
+/** The report as a file holds it, not yet checked. */
+export const toReport = ({ kind, stored, vehicle, author, handbook, findings }: ReportParts) => ({
   format: "evenhand-report",
   version: 1,
   kind,
-  ...header,
+  ...stored,
   vehicle,
   author,
   ...(handbook === undefined ? {} : { handbook }),

@@ -1,9 +1,10 @@
-import type { ReportKind } from "@evenhand/shared/report";
+import type { StoredHeader } from "@evenhand/shared/http/reports";
+import type { ReportKind, Vehicle } from "@evenhand/shared/report";
+import { readableHeader } from "@evenhand/sheet/readable-header";
 import type { Actor } from "../../platform/auth/actor.ts";
 import type { Transaction } from "../../platform/database/database.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
-import { readHeader, readVehicle, type StoredHeader } from "./report-document.ts";
-import type { Vehicle } from "@evenhand/shared/report";
+import { readVehicle } from "./report-document.ts";
 
 export type LockedReport = {
   id: string;
@@ -14,11 +15,17 @@ export type LockedReport = {
   kind: ReportKind;
   revision: number;
   drafting: boolean;
+  /** As far as it can be read: what a finding may refer to. */
   header: StoredHeader;
+  /** As it is stored. A change goes into this, so that nothing is lost of what only could not be read. */
+  stored: Readonly<Record<string, unknown>>;
   vehicle: Vehicle;
 };
 
-type Row = Omit<LockedReport, "header" | "vehicle"> & { header: unknown; vehicle: unknown };
+type Row = Omit<LockedReport, "header" | "stored" | "vehicle"> & {
+  header: Record<string, unknown>;
+  vehicle: unknown;
+};
 
 /** One of the person's own reports, held until the transaction ends. */
 export async function lockReport(tx: Transaction, actor: Actor, id: string): Promise<LockedReport> {
@@ -28,7 +35,12 @@ export async function lockReport(tx: Transaction, actor: Actor, id: string): Pro
     FROM report r JOIN vehicle v ON v.id = r.vehicle_id JOIN organization o ON o.id = r.organization_id
     WHERE r.id = ${id}::uuid AND r.organization_id = ANY(${actor.organizations()}::uuid[]) FOR UPDATE OF r`;
   const report = found(row, "report");
-  return { ...report, header: readHeader(report.header), vehicle: readVehicle(report.vehicle) };
+  return {
+    ...report,
+    stored: report.header,
+    header: readableHeader(report.header).header,
+    vehicle: readVehicle(report.vehicle),
+  };
 }
 
 /** @throws ProblemError `report-sealed` */

@@ -7,6 +7,7 @@ import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import type { Prisma } from "../../platform/database/generated/client.ts";
 import { Ids } from "../../platform/database/ids.ts";
+import { toJson } from "../../platform/database/to-json.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { OrdersService } from "../orders/index.ts";
@@ -66,9 +67,9 @@ export class ReportsService {
       const report = await this.lockForWork(tx, actor, id);
       checkRevision(report.revision, meant);
       checkDrafting(report);
-      const { terms, ...rest } = { ...report.header, ...change };
+      const { terms, ...rest } = { ...report.stored, ...change };
       const header = terms === null || terms === undefined ? rest : { ...rest, terms };
-      return this.update(tx, report, { header });
+      return this.update(tx, report, { header: toJson(header) });
     });
   }
 

@@ -1,6 +1,5 @@
 import { Injectable } from "@nestjs/common";
 import type { ReportHandbook } from "@evenhand/shared/cross-check";
-import { Finding } from "@evenhand/shared/finding";
 import type { Sealed } from "@evenhand/shared/http/reports";
 import type { Report } from "@evenhand/shared/report";
 import { type SealedText, sealDocument } from "@evenhand/record/seal";
@@ -17,7 +16,7 @@ import { FirmHandbooksService } from "../handbook/index.ts";
 import { NoticesService } from "../notices/index.ts";
 import { type LockedOrder, OrdersService } from "../orders/index.ts";
 import { VehiclesService } from "../vehicles/index.ts";
-import { currentSheet, toReport } from "./report-document.ts";
+import { currentSheet, type StoredPlace, toReport } from "./report-document.ts";
 import { checkDrafting, type LockedReport } from "./report-lock.ts";
 import { ReportsService } from "./reports.service.ts";
 
@@ -113,13 +112,12 @@ async function readComplete(
   report: LockedReport,
   handbook: ReportHandbook | undefined,
 ): Promise<Report> {
-  const rows = await tx.$queryRaw<{ body: unknown }[]>`
-    SELECT body FROM report_finding WHERE report_id = ${report.id}::uuid AND body IS NOT NULL`;
+  const findings = await tx.$queryRaw<StoredPlace[]>`
+    SELECT item, position, body FROM report_finding WHERE report_id = ${report.id}::uuid AND body IS NOT NULL`;
   const author = {
     organization: report.organizationName,
     role: report.kind === "inspection" ? ("inspector" as const) : ("dealer" as const),
   };
-  const findings = rows.map((row) => Finding.parse(row.body));
   const check = checkReport(toReport({ ...report, author, handbook, findings }), currentSheet);
   const problems = [
     ...(findings.length === 0 ? [{ at: "/findings", reason: "there is not one finding" }] : []),

@@ -39,7 +39,7 @@ export const SheetForm = () => {
   return (
     <Page
       title={t("sheet.title", {
-        kind: t(`kind.${kind}`),
+        kind,
         year: vehicle.modelYear,
         make: vehicle.make,
         model: vehicle.model,

@@ -1,0 +1,41 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { StoredHeader } from "@evenhand/shared/http/reports";
+import { readableHeader } from "./index.ts";
+
+const good = {
+  sheet: { id: "evenhand", version: 1 },
+  visit: { started: "2026-05-04T15:00:00Z", zone: "UTC" },
+  instruments: [{ id: "tread", name: "Tread gauge" }],
+  persons: [],
+  scales: [],
+};
+
+test("a header that holds is read as it stands", () => {
+  expect(readableHeader(good)).toEqual({ header: good, leftOut: [] });
+});
+
+test("a member that does not hold is left out and named, its neighbors stay", () => {
+  const { header, leftOut } = readableHeader({
+    ...good,
+    instruments: [{ id: "", name: "" }, ...good.instruments],
+    terms: 7,
+  });
+  expect(header.instruments).toEqual(good.instruments);
+  expect(leftOut).toEqual(["terms", "instruments/0"]);
+});
+
+test("whatever is stored, what is read holds", () => {
+  const part = fc.oneof(fc.jsonValue(), fc.array(fc.oneof(fc.jsonValue(), fc.constant(good.instruments[0]))));
+  const stored = fc.oneof(
+    fc.jsonValue(),
+    fc.record(
+      { sheet: part, visit: part, terms: part, instruments: part, persons: part, scales: part },
+      { requiredKeys: [] },
+    ),
+  );
+  fc.assert(
+    fc.property(stored, (raw) => StoredHeader.safeParse(readableHeader(raw).header).success),
+    { numRuns: 2_000 },
+  );
+});
