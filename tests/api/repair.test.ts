@@ -1,7 +1,14 @@
 import { beforeEach, expect, test } from "vitest";
 import { query } from "./setup/database.ts";
 import { useService } from "./setup/service.ts";
-import { draftStatement, header, horn, makeVehicle, seal, setOperation } from "./setup/story.ts";
+import {
+  draftStatement,
+  header as goodHeader,
+  horn,
+  makeVehicle,
+  seal,
+  setOperation,
+} from "./setup/story.ts";
 import { makeWorld, type World } from "./setup/world.ts";
 
 const service = useService();
@@ -28,7 +35,7 @@ test("a change that what is stored could not hold is refused, and the draft live
   await world.dealer.does("reports.change", {
     path,
     revision: draft.revision,
-    body: { persons: header.persons },
+    body: { persons: goodHeader.persons },
   });
 });
 
@@ -54,7 +61,7 @@ test("a draft with a part nobody can read is opened, says so at its seal, is men
   const mended = await world.dealer.does("reports.change", {
     path,
     revision,
-    body: { persons: header.persons, visit: header.visit },
+    body: { persons: goodHeader.persons, visit: goodHeader.visit },
   });
   await seal(world.dealer, draft.id, mended.revision);
 });

@@ -51,6 +51,8 @@ export const ReportDraft = z.strictObject({
   revision: Revision,
   vehicle: ObjectId,
   order: ObjectId.nullable(),
+  /** The appointment the inspection was ordered with; `null` for a statement, and for an order without an hour. */
+  visit: ObjectId.nullable(),
   /** `false` between sealing and the next version: nothing can be changed. */
   drafting: z.boolean(),
   report: Report,

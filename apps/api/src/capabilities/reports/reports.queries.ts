@@ -11,6 +11,8 @@ const findings = (select: string) => `coalesce((
 export const reportDraft = `
   SELECT r.revision, json_build_object(
     'id', r.id, 'revision', r.revision, 'vehicle', r.vehicle_id, 'order', r.order_id, 'drafting', r.drafting,
+    'visit', (SELECT c.appointment_id FROM appointment_car c WHERE c.order_id = r.order_id
+      ORDER BY c.appointment_id DESC LIMIT 1),
     'report', r.header || jsonb_build_object(
       'format', 'evenhand-report', 'version', 1, 'kind', r.kind, 'vehicle', v.document,
       'author', jsonb_build_object('organization', o.name, 'role', ${role("o")}),

@@ -1,6 +1,7 @@
 import type { Report } from "@evenhand/shared/report";
 import { useQuery } from "@tanstack/react-query";
 import { getRouteApi, Link } from "@tanstack/react-router";
+import type { KeptDraft } from "../../offline/store";
 import { useDraft } from "../../offline/use-draft";
 import { useText } from "../../strings/text";
 import { Loading } from "../../ui/Loading";
@@ -11,6 +12,30 @@ import { SaveState } from "./SaveState";
 import { Sheet } from "./Sheet";
 
 const route = getRouteApi("/signed-in/reports/$report");
+
+/** A statement belongs to its car; an inspection to its visit, or to its order where no hour was booked. */
+const WayBack = ({ draft }: { readonly draft: KeptDraft["draft"] }) => {
+  const t = useText();
+  const { vehicle, order, visit } = draft;
+  // A draft kept on this device before drafts named their visit has none.
+  if (visit !== null && visit !== undefined)
+    return (
+      <Link to="/appointments/$appointment" params={{ appointment: visit }}>
+        {t("sheet.back.visit")}
+      </Link>
+    );
+  if (order !== null)
+    return (
+      <Link to="/orders/$order" params={{ order }}>
+        {t("sheet.back.order")}
+      </Link>
+    );
+  return (
+    <Link to="/cars/$vehicle" params={{ vehicle }}>
+      {t("sheet.back")}
+    </Link>
+  );
+};
 
 /** The sheet of one draft. It opens from this device where there is no signal. */
 export const SheetForm = () => {
@@ -44,11 +69,7 @@ export const SheetForm = () => {
         make: vehicle.make,
         model: vehicle.model,
       })}
-      over={
-        <Link to="/cars/$vehicle" params={{ vehicle: draft.draft.vehicle }}>
-          {t("sheet.back")}
-        </Link>
-      }
+      over={<WayBack draft={draft.draft} />}
       under={<SaveState draft={draft} />}
     >
       <Sheet

@@ -4,6 +4,8 @@ export const sheets = {
     "{kind, select, inspection {Inspection} acquisition {Acquisition} collection {Collection} delivery {Delivery} other {Statement}}: {year} {make} {model}",
   "sheet.title.unknown": "The sheet",
   "sheet.back": "Back to the car",
+  "sheet.back.visit": "Back to the visit",
+  "sheet.back.order": "Back to the order",
   "sheet.sections": "Sections of the sheet",
   "sheet.section": "Section",
   "sheet.section.option": "{number} {title} ({done} of {all})",
