@@ -24,6 +24,7 @@ export const problemTable = {
   "expiry-too-far": { status: 422, title: "The expiry is too far ahead or past" },
   "vehicle-not-listed": { status: 409, title: "The car is not listed" },
   "nothing-to-list": { status: 409, title: "There is no sealed statement to list the car with" },
+  "being-inspected": { status: 409, title: "An inspector is at work on the car" },
   "statement-superseded": { status: 409, title: "There is a newer statement" },
   "order-exists": { status: 409, title: "The order is there already" },
   "not-independent": { status: 409, title: "The inspector is not independent of the dealer" },

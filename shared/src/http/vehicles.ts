@@ -48,6 +48,8 @@ export const VehicleRow = z.strictObject({
   listed: z.boolean(),
   asking: Money.nullable(),
   words: z.string().nullable(),
+  /** Words and price are kept from this person, whether or not there are any. */
+  withheld: z.boolean(),
   /** The newest sealed statement. */
   statement: SealedVersion.nullable(),
   createdAt: Instant,
@@ -62,6 +64,8 @@ export const VehicleDetail = z.strictObject({
   listed: z.boolean(),
   asking: Money.nullable(),
   words: z.string().nullable(),
+  /** Words and price are kept from this person, whether or not there are any. */
+  withheld: z.boolean(),
   /** Sealed statements, newest first. */
   statements: z.array(SealedVersion),
   /** The dealer's own open drafts; the inspector's stands with the order. */

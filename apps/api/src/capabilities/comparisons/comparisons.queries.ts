@@ -1,3 +1,4 @@
+import { noteShown } from "../../platform/access/exposure.ts";
 import { maySeeComparison } from "../../platform/access/row-access.ts";
 import { pageStatement } from "../../platform/database/page.ts";
 
@@ -27,9 +28,21 @@ export const comparisonList = pageStatement(
 export const comparisonDetail = `SELECT ${comparisonJson("c", "a", "b")}::text AS body FROM ${joined}
   WHERE c.id = $2 AND ${maySeeComparison("a", "b", "v")}`;
 
-/** The hash of the stored bytes, for whoever may see them: `$1` organizations, `$2` the comparison. */
-export const comparisonHash = `SELECT c.hash FROM ${joined}
-  WHERE c.id = $2 AND ${maySeeComparison("a", "b", "v")}`;
+/**
+ * The hash of the stored bytes, for whoever may see them, noted as shown in the same breath: `$1` organizations, `$2` the
+ * comparison, `$3` the account, `$4` now.
+ */
+export const comparisonHash = `
+  WITH seen AS MATERIALIZED (
+    SELECT c.hash, c.vehicle_id, c.a_id, c.b_id FROM ${joined}
+    WHERE c.id = $2 AND ${maySeeComparison("a", "b", "v")}),
+  noted AS (${noteShown(
+    "comparison",
+    `SELECT seen.vehicle_id, rv.id AS version_id, '' AS item, '' AS position
+     FROM seen JOIN report_version rv ON rv.id IN (seen.a_id, seen.b_id) AND rv.kind <> 'inspection'`,
+    { account: "$3", now: "$4" },
+  )})
+  SELECT hash FROM seen`;
 
 /** `$1` the comparison. */
 export const comparisonDocument = "SELECT document FROM comparison WHERE id = $1";

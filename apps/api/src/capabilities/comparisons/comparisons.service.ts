@@ -55,7 +55,7 @@ export class ComparisonsService {
     const row = await this.database.findRow<{ hash: string }>({
       name: "comparison-hash",
       text: comparisonHash,
-      values: [actor.organizations(), id],
+      values: [actor.organizations(), id, actor.account, this.clock.now()],
     });
     const { hash } = found(row, "comparison");
     return new JsonText(await this.kept.get(hash, () => this.loadDocument(id)), hash);

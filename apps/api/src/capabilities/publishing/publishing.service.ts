@@ -7,7 +7,6 @@ import type {
   WithdrawRequest,
 } from "@evenhand/shared/http/publishing";
 import type { FastifyRequest } from "fastify";
-import { mustBeBlind } from "../../platform/access/row-access.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Actors } from "../../platform/auth/actors.ts";
 import { readSessionCookie } from "../../platform/auth/cookie.ts";
@@ -25,7 +24,7 @@ import { listing, sharedStatement, shareLinks } from "./publishing.queries.ts";
 
 const year = 366 * 86_400_000;
 type Listing = { own: boolean; body: Omit<ListingSeen, "openFaults"> };
-type Shared = { document: Uint8Array; vehicle: string; body: object };
+type Shared = { document: Uint8Array; body: object; blind: boolean; unknown: boolean };
 
 /** Statements in public: the listing of a car, and links for people who are not signed in. */
 @Injectable()
@@ -100,28 +99,38 @@ export class PublishingService {
     found(row, "link");
   }
 
-  /** The published statement, to whoever holds the link; not to an inspector who must not know yet what it says. */
+  /**
+   * The published statement, to whoever holds the link, and noted as shown to whoever is signed in; not to an inspector who must
+   * not know yet what it says, nor, while one is at work on the car, to a reader nobody knows.
+   */
   async shared(request: FastifyRequest, secret: string): Promise<JsonText> {
+    const actor = await this.findReader(request);
     const row = await this.database.findRow<Shared>({
       text: sharedStatement,
-      values: [Buffer.from(hashSecret(secret)), this.clock.now()],
+      values: [
+        actor?.organizations() ?? [],
+        Buffer.from(hashSecret(secret)),
+        actor?.account ?? null,
+        this.clock.now(),
+      ],
     });
-    const { document, vehicle, body } = found(row, "statement");
-    if (await this.isBlind(request, vehicle)) throw notFound("statement");
+    const { document, body, blind, unknown } = found(row, "statement");
+    if (blind) throw notFound("statement");
+    if (unknown)
+      throw new ProblemError(
+        "being-inspected",
+        "An inspector is at work on this car, and must not know yet what is stated of it. Sign in to read it now, or open the link again when the inspection is sealed.",
+      );
     const text = JSON.stringify(body).slice(0, -1);
     return new JsonText(`${text},"document":${Buffer.from(document).toString("utf8")}}`);
   }
 
-  /** Whoever is signed in beside the link is known by their session. */
-  private async isBlind(request: FastifyRequest, vehicle: string): Promise<boolean> {
+  /** Whoever is signed in beside the link is known by their session, a program by its token. */
+  private async findReader(request: FastifyRequest): Promise<Actor | null> {
+    const token = /^Bearer (\S+)$/i.exec(request.headers.authorization ?? "")?.[1];
+    if (token !== undefined) return this.actors.findByToken(token);
     const session = readSessionCookie(request, this.config);
-    const actor = session === null ? null : await this.actors.findBySession(session, false);
-    if (actor === null) return false;
-    const row = await this.database.findRow<{ blind: boolean }>({
-      text: `SELECT ${mustBeBlind("v.id")} AS blind FROM vehicle v WHERE v.id = $2`,
-      values: [actor.organizations("inspector"), vehicle],
-    });
-    return row?.blind === true;
+    return session === null ? null : this.actors.findBySession(session, true);
   }
 
   private async requireOwn(actor: Actor, vehicle: string): Promise<void> {

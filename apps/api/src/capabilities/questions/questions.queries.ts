@@ -1,9 +1,19 @@
+import { noteShown } from "../../platform/access/exposure.ts";
+import { mustBeBlind } from "../../platform/access/row-access.ts";
 import { pageStatement } from "../../platform/database/page.ts";
 
 const isAsked = (q: string) => `${q}.state <> 'drafted' AND ${q}.asked_at IS NOT NULL`;
-/** The buyer's own; the dealer's once asked. */
+/** The buyer's own; the dealer's once asked; nobody's who must be blind to the car, for an answer is a claim. */
 const maySee = (q: string) =>
-  `(${q}.buyer_id = ANY($1::uuid[]) OR (${q}.dealer_id = ANY($1::uuid[]) AND ${isAsked(q)}))`;
+  `((${q}.buyer_id = ANY($1::uuid[]) OR (${q}.dealer_id = ANY($1::uuid[]) AND ${isAsked(q)}))
+    AND NOT ${mustBeBlind(`${q}.vehicle_id`)})`;
+
+const noteAnswers = (questions: string, account: string, now: string) =>
+  noteShown(
+    "question",
+    `SELECT q.vehicle_id, NULL::uuid AS version_id, q.item, q.position FROM ${questions} q WHERE q.state = 'answered'`,
+    { account, now },
+  );
 
 /** The sealed version that first says the answer. */
 const version = (q: string) => `SELECT rv.id, rv.number, rv.document FROM report_version rv
@@ -29,15 +39,18 @@ const questionJson = (
   'statement', (SELECT json_build_object('id', sealed.id, 'version', sealed.number) FROM (${version(q)}) sealed
     WHERE ${q}.state = 'answered'))`;
 
-/** `$1` organizations, `$2` cursor, `$3` limit, then vehicle and state, each or null. */
+/** `$1` organizations, `$2` cursor, `$3` limit, then vehicle and state, each or null, `$6` the account, `$7` now. */
 export const questionList = pageStatement(
   `SELECT q.* FROM question q WHERE ${maySee("q")} AND q.id < $2 AND ($4::uuid IS NULL OR q.vehicle_id = $4)
    AND ($5::text IS NULL OR (CASE WHEN ${isPublished("q")} THEN 'published' ELSE q.state END) = $5)
    ORDER BY q.id DESC LIMIT $3 + 1`,
   questionJson("page"),
   "$3",
+  noteAnswers("shown_page", "$6", "$7"),
 );
 
-/** `$1` organizations, `$2` the question. */
-export const questionDetail = `SELECT ${questionJson("q")}::text AS body, q.revision FROM question q
-  WHERE q.id = $2 AND ${maySee("q")}`;
+/** `$1` organizations, `$2` the question, `$3` the account, `$4` now. */
+export const questionDetail = `
+  WITH seen AS MATERIALIZED (SELECT q.* FROM question q WHERE q.id = $2 AND ${maySee("q")}),
+  noted AS (${noteAnswers("seen", "$3", "$4")})
+  SELECT ${questionJson("seen")}::text AS body, seen.revision FROM seen`;

@@ -55,6 +55,8 @@ export class QuestionsService {
         query.limit,
         query.vehicle ?? null,
         query.state ?? null,
+        actor.account,
+        this.clock.now(),
       ],
     });
   }
@@ -63,7 +65,7 @@ export class QuestionsService {
     const row = await this.database.findRow<{ body: string; revision: number }>({
       name: "question",
       text: questionDetail,
-      values: [actor.organizations(), id],
+      values: [actor.organizations(), id, actor.account, this.clock.now()],
     });
     const { body, revision } = found(row, "question");
     return new JsonText(body, String(revision));

@@ -20,7 +20,7 @@ import { NoticesService } from "../notices/index.ts";
 import { VehiclesService } from "../vehicles/index.ts";
 import { whyNotReleasable } from "./releasable.ts";
 import { type ReleaseSnapshot, snapshotOf } from "./release-snapshot.ts";
-import { releaseDetail, releaseList } from "./releases.queries.ts";
+import { releaseDetail, releaseList, releaseToLock } from "./releases.queries.ts";
 
 const reasons = {
   "found-better": "it was found better than stated",
@@ -46,7 +46,14 @@ export class ReleasesService {
     return readPage(this.database, {
       name: "release-list",
       text: releaseList,
-      values: [actor.organizations(), readCursor(query), query.limit, ...filters],
+      values: [
+        actor.organizations(),
+        readCursor(query),
+        query.limit,
+        ...filters,
+        actor.account,
+        this.clock.now(),
+      ],
     });
   }
 
@@ -54,7 +61,7 @@ export class ReleasesService {
     const row = await this.database.findRow<{ body: string; revision: number }>({
       name: "release",
       text: releaseDetail,
-      values: [actor.organizations(), id],
+      values: [actor.organizations(), id, actor.account, this.clock.now()],
     });
     const { body, revision } = found(row, "released item");
     return new JsonText(body, String(revision));
@@ -163,8 +170,11 @@ function choose({ comparison, a, b }: OrderedComparison, entries: readonly numbe
 type LockedRelease = { state: string; revision: number; vehicleId: string; buyerId: string };
 
 async function lockForDealer(tx: Transaction, actor: Actor, id: string): Promise<LockedRelease> {
-  const [release] = await tx.$queryRaw<LockedRelease[]>`
-    SELECT state::text AS state, revision, vehicle_id AS "vehicleId", buyer_id AS "buyerId" FROM release
-    WHERE id = ${id}::uuid AND dealer_id = ANY(${actor.organizations("dealer")}::uuid[]) FOR UPDATE`;
+  const [release] = await tx.$queryRawUnsafe<LockedRelease[]>(
+    releaseToLock,
+    actor.organizations(),
+    actor.organizations("dealer"),
+    id,
+  );
   return found(release, "released item");
 }

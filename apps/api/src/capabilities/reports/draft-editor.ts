@@ -1,15 +1,14 @@
 import type { OperationResult, OperationsRequest } from "@evenhand/shared/http/reports";
 import type { Finding } from "@evenhand/shared/finding";
 import type { FieldProblem } from "@evenhand/shared/problem";
+import { isBlind, type Place } from "@evenhand/record/blindness";
 import { canonicalJson } from "@evenhand/record/canonical-json";
 import { checkFinding } from "@evenhand/sheet/check-finding";
 import { sha256Hex } from "../../platform/auth/secret.ts";
-import { type Exposure, isBlind } from "./blindness.ts";
 import { currentSheet } from "./report-document.ts";
 import type { LockedReport } from "./report-lock.ts";
 
 type Operation = OperationsRequest["operations"][number];
-type Place = { item: string; position: string };
 
 /** `body: null` is a finding that was removed: its revision goes on counting. */
 export type StoredFinding = { revision: number; body: Finding | null; firstCommittedAt: Date };
@@ -23,8 +22,8 @@ type Start = {
   now: Date;
   findings: Map<string, StoredFinding>;
   known: Map<string, KnownOperation>;
-  /** Of an inspection; `null` for other reports, whose findings are nobody's to be blind to. */
-  exposure: Exposure | null;
+  /** What was shown of the car's statements to an inspection's firm; `null` for other reports: nobody is blind to those. */
+  shown: readonly Place[] | null;
 };
 
 const refused = (id: string, problems: readonly FieldProblem[]): OperationResult => ({
@@ -82,9 +81,11 @@ export class DraftEditor {
 
   /** The service says whether it was blind, never the one who answers. */
   private judgeBlind({ blind: _claimed, ...finding }: Finding, current: StoredFinding | undefined): Finding {
-    const { exposure } = this.start;
-    if (exposure === null) return finding;
-    return { ...finding, blind: isBlind(exposure, current?.firstCommittedAt ?? null) };
+    const { shown } = this.start;
+    if (shown === null) return finding;
+    const { item, position, answer } = finding;
+    const before = current?.body ?? null;
+    return { ...finding, blind: isBlind({ place: { item, position }, answer, shown, before }) };
   }
 
   private store(id: string, hash: string, { item, position }: Place, body: Finding | null): number {

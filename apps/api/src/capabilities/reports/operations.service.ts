@@ -3,7 +3,7 @@ import type { OperationsAnswer, OperationsRequest } from "@evenhand/shared/http/
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
-import { readExposure } from "./blindness.ts";
+import { readShown } from "../../platform/access/exposure.ts";
 import { DraftEditor, type KnownOperation, placeKey, type StoredFinding } from "./draft-editor.ts";
 import { checkDrafting, type LockedReport } from "./report-lock.ts";
 import { ReportsService } from "./reports.service.ts";
@@ -29,7 +29,8 @@ export class OperationsService {
           tx,
           operations.map((each) => each.id),
         ),
-        exposure: report.kind === "inspection" ? await readExposure(tx, report) : null,
+        shown:
+          report.kind === "inspection" ? await readShown(tx, report.organizationId, report.vehicleId) : null,
       });
       const results = operations.map((operation) => editor.apply(operation));
       if (editor.changes.length === 0) return { revision: report.revision, results };

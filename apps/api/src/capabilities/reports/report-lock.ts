@@ -5,6 +5,7 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import type { Transaction } from "../../platform/database/database.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { readVehicle } from "./report-document.ts";
+import { reportToLock } from "./reports.queries.ts";
 
 export type LockedReport = {
   id: string;
@@ -27,13 +28,9 @@ type Row = Omit<LockedReport, "header" | "stored" | "vehicle"> & {
   vehicle: unknown;
 };
 
-/** One of the person's own reports, held until the transaction ends. */
+/** One of the person's own reports, held until the transaction ends; no statement to whoever must be blind. */
 export async function lockReport(tx: Transaction, actor: Actor, id: string): Promise<LockedReport> {
-  const [row] = await tx.$queryRaw<Row[]>`
-    SELECT r.id, r.vehicle_id AS "vehicleId", r.organization_id AS "organizationId", o.name AS "organizationName",
-      r.order_id AS "orderId", r.kind::text AS kind, r.revision, r.drafting, r.header, v.document AS vehicle
-    FROM report r JOIN vehicle v ON v.id = r.vehicle_id JOIN organization o ON o.id = r.organization_id
-    WHERE r.id = ${id}::uuid AND r.organization_id = ANY(${actor.organizations()}::uuid[]) FOR UPDATE OF r`;
+  const [row] = await tx.$queryRawUnsafe<Row[]>(reportToLock, actor.organizations(), id);
   const report = found(row, "report");
   return {
     ...report,

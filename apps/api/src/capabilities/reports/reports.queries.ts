@@ -1,3 +1,4 @@
+import { noteShown } from "../../platform/access/exposure.ts";
 import { maySeeVersion, mustBeBlind } from "../../platform/access/row-access.ts";
 
 const role = (organization: string) =>
@@ -7,8 +8,21 @@ const findings = (select: string) => `coalesce((
   SELECT jsonb_agg(${select} ORDER BY f.item COLLATE "C", f.position COLLATE "C")
   FROM report_finding f WHERE f.report_id = r.id AND f.body IS NOT NULL), '[]')`;
 
-/** `$1` organizations, `$2` the report. Who must be blind gets no statement this way either. */
+const reader = { account: "$3", now: "$4" };
+const whole = "'' AS item, '' AS position";
+const mayWorkOn = `r.id = $2 AND r.organization_id = ANY($1::uuid[])
+    AND (r.kind = 'inspection' OR NOT ${mustBeBlind("r.vehicle_id")})`;
+
+/** What a draft of a statement says is noted as shown: `$1` organizations, `$2` the report, `$3` the account, `$4` now. */
+export const noteDraftShown = noteShown(
+  "draft",
+  `SELECT r.vehicle_id, NULL::uuid AS version_id, ${whole} FROM report r WHERE ${mayWorkOn} AND r.kind <> 'inspection'`,
+  reader,
+);
+
+/** `$1` organizations, `$2` the report, `$3` the account, `$4` now. Who must be blind gets no statement this way either. */
 export const reportDraft = `
+  WITH noted AS (${noteDraftShown})
   SELECT r.revision, json_build_object(
     'id', r.id, 'revision', r.revision, 'vehicle', r.vehicle_id, 'order', r.order_id, 'drafting', r.drafting,
     'visit', (SELECT c.appointment_id FROM appointment_car c WHERE c.order_id = r.order_id
@@ -26,8 +40,14 @@ export const reportDraft = `
       FROM report_version rv WHERE rv.report_id = r.id), '[]')
   )::text AS body
   FROM report r JOIN vehicle v ON v.id = r.vehicle_id JOIN organization o ON o.id = r.organization_id
-  WHERE r.id = $2 AND r.organization_id = ANY($1::uuid[])
-    AND (r.kind = 'inspection' OR NOT ${mustBeBlind("r.vehicle_id")})`;
+  WHERE ${mayWorkOn}`;
+
+/** The same condition, and what whoever works on a report needs of it, held until the transaction ends. */
+export const reportToLock = `
+  SELECT r.id, r.vehicle_id AS "vehicleId", r.organization_id AS "organizationId", o.name AS "organizationName",
+    r.order_id AS "orderId", r.kind::text AS kind, r.revision, r.drafting, r.header, v.document AS vehicle
+  FROM report r JOIN vehicle v ON v.id = r.vehicle_id JOIN organization o ON o.id = r.organization_id
+  WHERE ${mayWorkOn} FOR UPDATE OF r`;
 
 const version = `report_version rv JOIN vehicle v ON v.id = rv.vehicle_id`;
 const withheld = `(rv.kind <> 'inspection' AND ${mustBeBlind("rv.vehicle_id")})`;
@@ -41,16 +61,31 @@ export const versionMeta = `
     'withheld', ${withheld})::text AS body
   FROM ${version} WHERE rv.id = $2 AND ${maySeeVersion("rv", "v")}`;
 
-/** The seal of the sealed bytes, and whether this person gets only the places. */
+/**
+ * The seal of the sealed bytes, and whether this person gets only some of the places. Where they get all of a statement, that is
+ * noted in the same breath: `$1` organizations, `$2` the version, `$3` the account, `$4` now.
+ */
 export const versionSeal = `
-  SELECT rv.seal, rv.kind::text AS kind, rv.vehicle_id::text AS vehicle, ${withheld} AS withheld
-  FROM ${version} WHERE rv.id = $2 AND ${maySeeVersion("rv", "v")}`;
+  WITH seen AS MATERIALIZED (
+    SELECT rv.id, rv.seal, rv.kind, rv.vehicle_id, ${withheld} AS withheld
+    FROM ${version} WHERE rv.id = $2 AND ${maySeeVersion("rv", "v")}),
+  noted AS (${noteShown(
+    "statement",
+    `SELECT seen.vehicle_id, seen.id AS version_id, ${whole} FROM seen WHERE NOT seen.withheld AND seen.kind <> 'inspection'`,
+    reader,
+  )})
+  SELECT seal, vehicle_id::text AS vehicle, withheld FROM seen`;
+
+/**
+ * Notes places of a version that are about to be shown: `$1` organizations, `$2` the version, `$3` the account, `$4` now, then
+ * the car, the items and the positions.
+ */
+export const notePlacesShown = noteShown(
+  "statement",
+  `SELECT $5::uuid AS vehicle_id, $2::uuid AS version_id, open.item, open.position
+   FROM unnest($6::text[], $7::text[]) AS open (item, position)`,
+  reader,
+);
 
 /** `$1` the version. */
 export const versionDocument = "SELECT document FROM report_version WHERE id = $1";
-
-/** Places the person's firm has committed in its open inspections of the car: `$1` organizations, `$2` the car. */
-export const committedPlaces = `
-  SELECT f.item, f.position FROM report_finding f JOIN report r ON r.id = f.report_id
-  JOIN inspection_order o ON o.id = r.order_id
-  WHERE o.vehicle_id = $2 AND o.inspector_id = ANY($1::uuid[]) AND o.state = 'accepted' AND f.body IS NOT NULL`;

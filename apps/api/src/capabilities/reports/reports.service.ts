@@ -13,7 +13,7 @@ import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { OrdersService } from "../orders/index.ts";
 import { newHeader } from "./report-document.ts";
 import { checkDrafting, type LockedReport, lockReport } from "./report-lock.ts";
-import { reportDraft } from "./reports.queries.ts";
+import { noteDraftShown, reportDraft } from "./reports.queries.ts";
 
 type NewReport = Pick<Prisma.ReportUncheckedCreateInput, "vehicleId" | "organizationId" | "orderId" | "kind">;
 
@@ -56,7 +56,7 @@ export class ReportsService {
     const row = await this.database.findRow<{ body: string; revision: number }>({
       name: "report",
       text: reportDraft,
-      values: [actor.organizations(), id],
+      values: [actor.organizations(), id, actor.account, this.clock.now()],
     });
     const { body, revision } = found(row, "report");
     return new JsonText(body, String(revision));
@@ -86,7 +86,11 @@ export class ReportsService {
   /** One's own report with its order, if it has one, in a state in which it may be worked on; held until the transaction ends. */
   async lockForWork(tx: Transaction, actor: Actor, id: string): Promise<LockedReport> {
     const report = await lockReport(tx, actor, id);
-    if (report.orderId === null) return report;
+    if (report.orderId === null) {
+      // A conflict or a problem of the seal tells what stands there.
+      await tx.$executeRawUnsafe(noteDraftShown, actor.organizations(), id, actor.account, this.clock.now());
+      return report;
+    }
     const { state } = await this.orders.lockForInspector(tx, actor, report.orderId);
     if (state === "accepted" || state === "reported") return report;
     throw new ProblemError("order-state", `The order is ${state}; there is nothing to report any more.`, {

@@ -1,3 +1,5 @@
+import { noteShown } from "../../platform/access/exposure.ts";
+import { mustBeBlind } from "../../platform/access/row-access.ts";
 import { pageStatement } from "../../platform/database/page.ts";
 
 const money = (row: string) => `CASE WHEN ${row}.price_minor IS NOT NULL
@@ -13,8 +15,12 @@ const decisionJson = (row: string) => `json_build_object(
   'answer', CASE WHEN ${row}.answer IS NOT NULL THEN json_build_object('answer', ${row}.answer,
     'note', ${row}.answer_note, 'answeredAt', instant(${row}.answered_at)) END)`;
 
+/** What was agreed rests on what was stated: nobody's who must be blind to the car. */
 const maySeeDecision = (row: string) =>
-  `(${row}.buyer_id = ANY($1::uuid[]) OR ${row}.dealer_id = ANY($1::uuid[]))`;
+  `((${row}.buyer_id = ANY($1::uuid[]) OR ${row}.dealer_id = ANY($1::uuid[]))
+    AND NOT ${mustBeBlind(`${row}.vehicle_id`)})`;
+const maySeeSummary = (row: string) =>
+  `(${row}.buyer_id = ANY($1::uuid[]) AND NOT ${mustBeBlind(`${row}.vehicle_id`)})`;
 
 /** `$1` organizations, `$2` cursor, `$3` limit, `$4` vehicle or null. */
 export const decisionList = pageStatement(
@@ -32,16 +38,23 @@ export const decisionDetail = `SELECT ${decisionJson("d")}::text AS body, d.revi
 export const summaryList = pageStatement(
   `SELECT s.id, s.comparison_id, s.vehicle_id, s.hash, s.created_at, d.decision
    FROM summary s LEFT JOIN decision d ON d.summary_id = s.id
-   WHERE s.buyer_id = ANY($1::uuid[]) AND s.id < $2 AND ($4::uuid IS NULL OR s.comparison_id = $4)
+   WHERE ${maySeeSummary("s")} AND s.id < $2 AND ($4::uuid IS NULL OR s.comparison_id = $4)
      AND ($5::uuid IS NULL OR s.vehicle_id = $5) ORDER BY s.id DESC LIMIT $3 + 1`,
   `json_build_object('id', page.id, 'comparison', page.comparison_id, 'vehicle', page.vehicle_id, 'hash', page.hash,
     'createdAt', instant(page.created_at), 'decision', page.decision)`,
   "$3",
 );
 
-/** `$1` organizations, `$2` the summary. */
-export const summaryDocument = `SELECT s.document, s.hash FROM summary s
-  WHERE s.id = $2 AND s.buyer_id = ANY($1::uuid[])`;
+/** `$1` organizations, `$2` the summary, `$3` the account, `$4` now. It shows what was stated, which is noted in the same breath. */
+export const summaryDocument = `
+  WITH seen AS MATERIALIZED (SELECT s.* FROM summary s WHERE s.id = $2 AND ${maySeeSummary("s")}),
+  noted AS (${noteShown(
+    "summary",
+    `SELECT seen.vehicle_id, c.a_id AS version_id, '' AS item, '' AS position
+     FROM seen JOIN comparison c ON c.id = seen.comparison_id`,
+    { account: "$3", now: "$4" },
+  )})
+  SELECT document, hash FROM seen`;
 
 /** The decision on a summary, as the buyer sees it: `$1` organizations, `$2` the summary. */
 export const decisionOfSummary = `SELECT ${decisionJson("d")} AS decision FROM decision d

@@ -108,7 +108,7 @@ export class SummariesService {
     const row = await this.database.findRow<{ document: Uint8Array; hash: string }>({
       name: "summary-document",
       text: summaryDocument,
-      values: [actor.organizations(), id],
+      values: [actor.organizations(), id, actor.account, this.clock.now()],
     });
     const { document, hash } = found(row, "summary");
     return new JsonText(document, hash);

@@ -1,9 +1,16 @@
-import { maySeeComparison, maySeeVehicle } from "../../platform/access/row-access.ts";
+import { noteShown } from "../../platform/access/exposure.ts";
+import {
+  maySeeComparison,
+  maySeeVehicle,
+  maySeeVersion,
+  mustBeBlind,
+} from "../../platform/access/row-access.ts";
 import { pageStatement } from "../../platform/database/page.ts";
 import { comparisonJson } from "../comparisons/index.ts";
 import { maySeeOrder, orderJson } from "../orders/index.ts";
 
-const money = (row: string) => `CASE WHEN ${row}.asking_minor IS NOT NULL
+/** The dealer's words are claims and the price says how good they are held to be: kept from whoever must be blind. */
+const money = (row: string, shown: string) => `CASE WHEN ${row}.asking_minor IS NOT NULL AND ${shown}
   THEN json_build_object('minor', ${row}.asking_minor, 'currency', ${row}.asking_currency) END`;
 
 const dealer = (row: string) => `(SELECT json_build_object('id', o.id, 'name', o.name)
@@ -13,12 +20,20 @@ const sealed = (version: string) => `json_build_object('id', ${version}.id, 'ver
   'seal', ${version}.seal, 'sealedAt', instant(${version}.sealed_at))`;
 
 const newestStatement = (row: string) => `(SELECT ${sealed("rv")} FROM report_version rv
-  WHERE rv.vehicle_id = ${row}.id AND rv.kind = 'statement' ORDER BY rv.sealed_at DESC, rv.number DESC LIMIT 1)`;
+  WHERE rv.vehicle_id = ${row}.id AND rv.kind = 'statement' AND ${maySeeVersion("rv", row)} ORDER BY rv.sealed_at DESC, rv.number DESC LIMIT 1)`;
+
+/**
+ * In a list nobody of an inspection firm gets the words and price of another's car: it may be the next one they are asked to
+ * look at, and running down a list is not to cost them their blindness. A car they open tells them, and that is noted.
+ */
+const inList = `(NOT ${mustBeBlind("page.id")} AND (page.organization_id = ANY($1::uuid[]) OR NOT EXISTS (
+  SELECT 1 FROM organization firm WHERE firm.kind = 'inspector' AND firm.id = ANY($1::uuid[]))))`;
 
 const vehicleItem = `json_build_object(
   'id', page.id, 'make', page.make, 'model', page.model, 'modelYear', page.model_year,
   'identification', page.identification, 'dealer', ${dealer("page")}, 'listed', page.listed,
-  'asking', ${money("page")}, 'words', page.words, 'statement', ${newestStatement("page")},
+  'asking', ${money("page", inList)},
+  'words', CASE WHEN ${inList} THEN page.words END, 'withheld', NOT ${inList}, 'statement', ${newestStatement("page")},
   'createdAt', instant(page.created_at))`;
 
 const columns = `v.id, v.organization_id, v.make, v.model, v.model_year, v.identification, v.listed,
@@ -45,13 +60,21 @@ export const vehicleLists = { own: listOf(visibleIn.own), seen: listOf(visibleIn
 export const searchedVehicles = (list: keyof typeof visibleIn, words: number): string =>
   listOf(visibleIn[list], words);
 
-/** `$1` organizations, `$2` the car. */
+const inDetail = `NOT ${mustBeBlind("v.id")}`;
+
+/** `$1` organizations, `$2` the car, `$3` the account, `$4` now. The dealer's words, where they are shown, are noted. */
 export const vehicleDetail = `
+  WITH noted AS (${noteShown(
+    "car",
+    `SELECT v.id AS vehicle_id, NULL::uuid AS version_id, '' AS item, '' AS position
+     FROM vehicle v WHERE v.id = $2 AND v.words IS NOT NULL AND ${maySeeVehicle("v")} AND ${inDetail}`,
+    { account: "$3", now: "$4" },
+  )})
   SELECT json_build_object(
     'id', v.id, 'revision', v.revision, 'vehicle', v.document, 'dealer', ${dealer("v")}, 'listed', v.listed,
-    'asking', ${money("v")}, 'words', v.words,
+    'asking', ${money("v", inDetail)}, 'words', CASE WHEN ${inDetail} THEN v.words END, 'withheld', NOT ${inDetail},
     'statements', coalesce((SELECT json_agg(${sealed("rv")} ORDER BY rv.sealed_at DESC, rv.number DESC)
-      FROM report_version rv WHERE rv.vehicle_id = v.id AND rv.kind = 'statement'), '[]'),
+      FROM report_version rv WHERE rv.vehicle_id = v.id AND rv.kind = 'statement' AND ${maySeeVersion("rv", "v")}), '[]'),
     'drafts', coalesce((SELECT json_agg(json_build_object('id', r.id, 'revision', r.revision, 'kind', r.kind) ORDER BY r.id)
       FROM report r WHERE r.vehicle_id = v.id AND r.drafting AND r.order_id IS NULL
         AND r.organization_id = ANY($1::uuid[])), '[]'),

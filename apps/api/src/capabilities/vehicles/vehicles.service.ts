@@ -53,7 +53,7 @@ export class VehiclesService {
     const row = await this.database.findRow<{ body: string; revision: number }>({
       name: "vehicle",
       text: vehicleDetail,
-      values: [actor.organizations(), id],
+      values: [actor.organizations(), id, actor.account, this.clock.now()],
     });
     const { body, revision } = found(row, "car");
     return new JsonText(body, String(revision));

@@ -1,3 +1,5 @@
+import { blindStates } from "@evenhand/record/blindness";
+
 /**
  * Which rows somebody may see, as conditions that become part of every query. `$1` is always `Actor.organizations()`: ids of all
  * organizations the person belongs to.
@@ -10,18 +12,34 @@ export const maySeeVehicle = (vehicle: string): string => `(
       seen.buyer_id = ANY($1::uuid[])
       OR (seen.inspector_id = ANY($1::uuid[]) AND seen.state NOT IN ('declined', 'cancelled')))))`;
 
+const isBlindState = (order: string): string =>
+  `${order}.state IN (${blindStates.map((state) => `'${state}'`).join(", ")})`;
+
 /**
  * The person belongs to an inspection firm that has work on this car and has not sealed its findings: nothing a statement says may
  * reach them, by whatever other membership.
  */
 export const mustBeBlind = (vehicleId: string): string => `EXISTS (
   SELECT 1 FROM inspection_order blind WHERE blind.vehicle_id = ${vehicleId}
-    AND blind.inspector_id = ANY($1::uuid[]) AND blind.state IN ('ordered', 'accepted'))`;
+    AND blind.inspector_id = ANY($1::uuid[]) AND ${isBlindState("blind")})`;
 
-/** A sealed version: statements as the car itself, inspections by their inspector and the buyer who ordered, the rest by its author. */
+/** Some inspection firm has work on this car that asks for blindness: people unknown to the service may belong to it. */
+export const isBeingInspected = (vehicleId: string): string => `EXISTS (
+  SELECT 1 FROM inspection_order live WHERE live.vehicle_id = ${vehicleId} AND ${isBlindState("live")})`;
+
+/** The version was frozen by an order of the person's organization, as its buyer, or as the firm that has not said no. */
+const hasFrozen = (version: string): string => `EXISTS (
+  SELECT 1 FROM inspection_order frozen WHERE frozen.statement_id = ${version}.id AND (
+    frozen.buyer_id = ANY($1::uuid[])
+    OR (frozen.inspector_id = ANY($1::uuid[]) AND frozen.state NOT IN ('declined', 'cancelled'))))`;
+
+/**
+ * A sealed version: statements while the car is listed, and of a withdrawn one only what one's own order froze; inspections by
+ * their inspector and the buyer who ordered; the rest by its author.
+ */
 export const maySeeVersion = (version: string, vehicle: string): string => `(
   ${version}.organization_id = ANY($1::uuid[])
-  OR (${version}.kind = 'statement' AND ${maySeeVehicle(vehicle)})
+  OR (${version}.kind = 'statement' AND (${vehicle}.listed OR ${hasFrozen(version)}))
   OR (${version}.kind = 'inspection' AND ${version}.buyer_id = ANY($1::uuid[])))`;
 
 /** A comparison shows what both its reports say: to whoever may see both, and to nobody who must be blind. */

@@ -22,10 +22,17 @@ export function readCursor({ after }: Pick<PageQuery, "after">): string {
  * @param rows gives at least `id`, newest first, at most one row more than the page holds
  * @param item JSON of one row of `page`
  * @param limit the parameter that holds the page's size, such as `$3`
+ * @param alongside a statement that writes what the page shows, over `shown_page`, the rows that are on it
  */
-export const pageStatement = (rows: string, item: string, limit: string): string => `
+export const pageStatement = (rows: string, item: string, limit: string, alongside?: string): string => `
   WITH page AS MATERIALIZED (${rows}),
-  placed AS (SELECT page.*, row_number() OVER (ORDER BY page.id DESC) AS row_in_page FROM page)
+  placed AS (SELECT page.*, row_number() OVER (ORDER BY page.id DESC) AS row_in_page FROM page)${
+    alongside === undefined
+      ? ""
+      : `,
+  shown_page AS (SELECT * FROM placed WHERE placed.row_in_page <= ${limit}),
+  alongside AS (${alongside})`
+  }
   SELECT json_build_object(
     'items', coalesce(json_agg(${item} ORDER BY page.row_in_page) FILTER (WHERE page.row_in_page <= ${limit}), '[]'),
     'next', CASE WHEN count(*) > ${limit} THEN max(page.id::text) FILTER (WHERE page.row_in_page = ${limit}) END

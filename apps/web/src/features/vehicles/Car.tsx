@@ -19,6 +19,15 @@ import { Silence } from "./Silence";
 
 const route = getRouteApi("/signed-in/cars/$vehicle");
 
+const askingText = (
+  t: ReturnType<typeof useText>,
+  intl: ReturnType<typeof useIntl>,
+  { asking, withheld }: VehicleDetail,
+): string => {
+  if (withheld) return t("car.asking.withheld");
+  return asking === null ? t("car.asking.none") : moneyText(intl, asking);
+};
+
 const CarFacts = ({ car }: { readonly car: VehicleDetail }) => {
   const t = useText();
   const intl = useIntl();
@@ -26,7 +35,7 @@ const CarFacts = ({ car }: { readonly car: VehicleDetail }) => {
   const rows: (readonly [string, string])[] = [
     [t("car.identification"), identification],
     [t("car.dealer"), car.dealer.name],
-    [t("car.asking"), car.asking === null ? t("car.asking.none") : moneyText(intl, car.asking)],
+    [t("car.asking"), askingText(t, intl, car)],
     [t("form.body"), t(`form.body.${form.body}`)],
     [t("form.doors"), String(form.doors)],
     [

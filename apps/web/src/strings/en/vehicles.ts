@@ -25,6 +25,7 @@ export const vehicles = {
   "car.market": "Market",
   "car.asking": "Asking price",
   "car.asking.none": "not named",
+  "car.asking.withheld": "kept from you until your report is sealed",
   "car.statements": "What the dealer states",
   "car.statements.hint":
     "Sealed versions, newest first. An inspection is set against the version it was ordered on.",
