@@ -1,6 +1,10 @@
 // Source: 49 CFR 570 subpart A, each figure marked in the fixture. Equality passes; both sides of every boundary.
 import { describe, expect, it } from "vitest";
-import { inUseFreePlay, inUseLining, inUseRunout, inUseToe, inUseTread } from "@evenhand/handbook/in-use";
+import { inUseFreePlay } from "@evenhand/handbook/in-use-free-play";
+import { inUseLining } from "@evenhand/handbook/in-use-lining";
+import { inUseRunout } from "@evenhand/handbook/in-use-runout";
+import { inUseToe } from "@evenhand/handbook/in-use-toe";
+import { inUseTread } from "@evenhand/handbook/in-use-tread";
 import { exactly } from "@evenhand/handbook/interval";
 import { limits } from "@evenhand/handbook/limits";
 import published from "../../fixtures/published/cfr49-570.json" with { type: "json" };

@@ -1,6 +1,6 @@
 import { writeFileSync } from "node:fs";
 import { sentence, sentenceContext } from "@evenhand/comparison/sentence";
-import { isRuleId, ruleRecords } from "@evenhand/handbook/rules";
+import { findRule } from "@evenhand/handbook/rules";
 import { sentence as ruleSentence } from "@evenhand/handbook/sentence";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import type { Comparison } from "@evenhand/shared/comparison";
@@ -11,7 +11,7 @@ import type { Shell } from "../shell.ts";
 import { terminalLines } from "../terminal/index.ts";
 import { viewOf } from "../view/index.ts";
 
-const ruleTitle = (rule: string): string => (isRuleId(rule) ? ruleRecords[rule].title : rule);
+const ruleTitle = (rule: string): string => findRule(rule)?.title ?? rule;
 
 export type Presented = {
   readonly comparison: Comparison;

@@ -1,8 +1,8 @@
 import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { judge } from "../interval/index.ts";
-import { limitUse } from "../limits/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
+import { chargingRecord } from "./record.ts";
 
 export type ChargingInput = {
   /** V, engine running. */
@@ -23,8 +23,14 @@ export type ChargingInput = {
  */
 export const charging = (input: ChargingInput, firm: FirmLimits = {}): RuleResult => {
   const { volts, engineSpeed, system, machine } = input;
-  const [low, high] = [limitUse(`charging.low-${system}`, firm), limitUse(`charging.high-${system}`, firm)];
-  const [slowest, fastest] = [limitUse("charging.rpm-low", firm), limitUse("charging.rpm-high", firm)];
+  const [low, high] = [
+    chargingRecord.limit(`charging.low-${system}`, firm),
+    chargingRecord.limit(`charging.high-${system}`, firm),
+  ];
+  const [slowest, fastest] = [
+    chargingRecord.limit("charging.rpm-low", firm),
+    chargingRecord.limit("charging.rpm-high", firm),
+  ];
   const detail = {
     figures: {
       volts: figure(volts.value, "V", volts.standardUncertainty),
@@ -33,15 +39,14 @@ export const charging = (input: ChargingInput, firm: FirmLimits = {}): RuleResul
     words: { machine },
     limits: [low, high, slowest, fastest],
   };
-  if (engineSpeed === undefined) return ruleResult("charging", "speed-unknown", detail);
+  if (engineSpeed === undefined) return chargingRecord.answer("speed-unknown", detail);
   if (machine === "generator" && engineSpeed < slowest.value)
-    return ruleResult("charging", "generator-at-idle", detail);
+    return chargingRecord.answer("generator-at-idle", detail);
   if (engineSpeed < slowest.value || engineSpeed > fastest.value)
-    return ruleResult("charging", "other-speed", detail);
+    return chargingRecord.answer("other-speed", detail);
   const breaking = volts.value < low.value ? "too-low" : "too-high";
   const verdict = judge(volts, { low: low.value, high: high.value });
-  return ruleResult(
-    "charging",
+  return chargingRecord.answer(
     ({ holds: "charges", breaks: breaking, "cannot-tell": "range-covers" } as const)[verdict],
     detail,
   );

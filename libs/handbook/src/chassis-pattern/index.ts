@@ -1,6 +1,7 @@
 import type { RuleResult } from "@evenhand/shared/cross-check";
 import { normalizeNumber } from "../identifier-text/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
+import { chassisPatternRecord } from "./record.ts";
 
 type Place = (character: string) => boolean;
 
@@ -37,12 +38,12 @@ export type ChassisPatternInput = {
  */
 export const chassisPattern = ({ number, pattern }: ChassisPatternInput): RuleResult => {
   const text = normalizeNumber(number);
-  if (pattern === undefined) return ruleResult("chassis-pattern", "no-pattern", { words: { number: text } });
+  if (pattern === undefined) return chassisPatternRecord.answer("no-pattern", { words: { number: text } });
   const places = placesOf(pattern);
   const wrong = places.findIndex((fits, index) => !fits(text[index] ?? ""));
   const fits = wrong < 0 && text.length === places.length;
   const place = wrong < 0 ? places.length : wrong;
-  return ruleResult("chassis-pattern", fits ? "matches" : "does-not-match", {
+  return chassisPatternRecord.answer(fits ? "matches" : "does-not-match", {
     words: { number: text, pattern },
     figures: fits ? {} : { place: figure(place + 1) },
   });

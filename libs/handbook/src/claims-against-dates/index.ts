@@ -3,8 +3,8 @@ import { dateText, DAYS_A_YEAR } from "../day/index.ts";
 import type { DateSet } from "../day/index.ts";
 import { judgeSpan } from "../interval/index.ts";
 import type { Span, Zone } from "../interval/index.ts";
-import { limitUse } from "../limits/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
+import { claimsAgainstDatesRecord } from "./record.ts";
 
 /** What is claimed, and the date it is held against. */
 export type DatedClaim =
@@ -78,7 +78,7 @@ const referenceOf = (input: DatedClaim): DateSet => {
  * // "original-but-later"
  */
 export const claimsAgainstDates = (input: ClaimsAgainstDatesInput, firm: FirmLimits = {}): RuleResult => {
-  const newDays = limitUse("claims.new-days", firm);
+  const newDays = claimsAgainstDatesRecord.limit("claims.new-days", firm);
   const reference = referenceOf(input);
   const known = input.dates.filter((dates) => dates.length > 0);
   const words = {
@@ -91,13 +91,11 @@ export const claimsAgainstDates = (input: ClaimsAgainstDatesInput, firm: FirmLim
     ...(input.claim === "new" ? { limits: [newDays] } : {}),
     ...(input.claim === "at-most-years" ? { figures: { years: figure(input.years, "a") } } : {}),
   };
-  if (known.length === 0 || reference.length === 0)
-    return ruleResult("claims-against-dates", "too-few", detail);
+  if (known.length === 0 || reference.length === 0) return claimsAgainstDatesRecord.answer("too-few", detail);
   const zone = zoneOf(input, newDays);
   const verdicts = known.map((dates) => judgeAll(gapsOf(dates, reference), zone));
-  if (verdicts.includes("breaks")) return ruleResult("claims-against-dates", BREAKS[input.claim], detail);
-  return ruleResult(
-    "claims-against-dates",
+  if (verdicts.includes("breaks")) return claimsAgainstDatesRecord.answer(BREAKS[input.claim], detail);
+  return claimsAgainstDatesRecord.answer(
     verdicts.includes("cannot-tell") ? "some-readings" : "no-contradiction",
     detail,
   );

@@ -2,8 +2,8 @@ import type { Figure, FirmLimits, LimitUse, RuleResult, Verdict } from "@evenhan
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { median } from "@evenhand/measurement/median";
 import { derived, judge, productOf, worstVerdict } from "../interval/index.ts";
-import { limitUse, makersLimit } from "../limits/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
+import { compressionRecord } from "./record.ts";
 
 export type CylinderPressure = { readonly cylinder: number; readonly pressure: Estimate };
 
@@ -52,8 +52,8 @@ export const compressionStates = (
 
 const shareOf = ({ makers }: CompressionInput, firm: FirmLimits): LimitUse =>
   makers?.lowestShare === undefined
-    ? limitUse("compression.lowest-share", firm)
-    : makersLimit("compression.lowest-share", makers.lowestShare);
+    ? compressionRecord.limit("compression.lowest-share", firm)
+    : compressionRecord.makersLimit("compression.lowest-share", makers.lowestShare);
 
 const figuresOf = (cylinders: readonly CylinderPressure[]): Record<string, Figure> => {
   const sorted = cylinders.toSorted((a, b) => a.pressure.value - b.pressure.value);
@@ -99,18 +99,18 @@ export const compression = (input: CompressionInput, firm: FirmLimits = {}): Rul
   const least: Record<string, Figure> =
     makers?.least === undefined ? {} : { least: figure(makers.least, "psi") };
   const detail = { figures: { ...figuresOf(cylinders), ...least }, limits: [share] };
-  if (cylinders.length < 2) return ruleResult("compression", "too-few", detail);
+  if (cylinders.length < 2) return compressionRecord.answer("too-few", detail);
   const verdicts = verdictsOf(cylinders, share.value);
   const together = neighborsLow(neighbors, verdicts);
   if (together !== undefined) {
-    return ruleResult("compression", "neighbors-low", {
+    return compressionRecord.answer("neighbors-low", {
       ...detail,
       words: { neighbors: together.join(" and ") },
     });
   }
   const pattern = worstVerdict([...verdicts.values()]);
-  if (pattern === "breaks") return ruleResult("compression", "uneven", detail);
+  if (pattern === "breaks") return compressionRecord.answer("uneven", detail);
   const both = worstVerdict([pattern, againstLeast(input)]);
   const reason = ({ breaks: "under-least", "cannot-tell": "range-covers", holds: "even" } as const)[both];
-  return ruleResult("compression", reason, detail);
+  return compressionRecord.answer(reason, detail);
 };

@@ -1,20 +1,13 @@
-import type { CrossCheck, FirmLimits, MakerData } from "@evenhand/shared/cross-check";
+import type { CrossCheck, EntryReference, FirmLimits, MakerData } from "@evenhand/shared/cross-check";
 import type { Report } from "@evenhand/shared/report";
 import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import type { Sheet } from "@evenhand/shared/sheet";
-import type { RuleRecord } from "../rule-record/index.ts";
-import { ruleRecords } from "../rules/index.ts";
-import { bodyChecks } from "./body-checks.ts";
-import { dateChecks } from "./date-checks.ts";
-import { engineChecks } from "./engine-checks.ts";
-import { identityChecks } from "./identity-checks.ts";
-import { keyOf, partsOf } from "./prepared.ts";
-import type { Checks, Prepared } from "./prepared.ts";
-import { useChecks } from "./use-checks.ts";
-import { indexFindings } from "./view.ts";
-import type { IndexedReport, Side, View } from "./view.ts";
-import { wheelChecks } from "./wheel-checks.ts";
+import type { Prepared } from "../define-rule/index.ts";
+import { rules } from "../rules/index.ts";
+import type { HandbookRule } from "../rules/index.ts";
+import { indexFindings } from "../view/index.ts";
+import type { Found, IndexedReport, Side, View } from "../view/index.ts";
 
 export { indexFindings };
 export type { IndexedReport };
@@ -27,39 +20,48 @@ const optionsOf = ({ handbook }: Report): CrossCheckOptions => ({
   maker: handbook?.maker?.data,
 });
 
-const GROUPS: readonly Checks[] = [
-  identityChecks,
-  dateChecks,
-  wheelChecks,
-  engineChecks,
-  bodyChecks,
-  useChecks,
-];
+type Ready = { readonly rule: HandbookRule; readonly prepared: Prepared };
 
-const runCheck = (prepared: Prepared): CrossCheck => {
-  const record: RuleRecord = ruleRecords[prepared.rule];
-  const result = prepared.run();
-  const { over, strength, consequence } = record;
-  return { ...result, over, strength, consequence, ...partsOf(prepared, result) };
+const referenceTo = ({ side, item, position }: Found): EntryReference => ({ side, item, position });
+
+/** Rule, claim and places read, as one text: two checks with the same are one check. Views list reads in one order. */
+const keyOf = ({ rule, prepared: { reads, claim } }: Ready): string => {
+  let key: string = rule.id;
+  if (claim !== undefined && typeof claim !== "function")
+    key += `|${claim.side} ${claim.item} ${claim.position}|`;
+  for (const { side, item, position } of reads) key += `|${side} ${item} ${position}`;
+  return key;
 };
 
-/** Each set of findings read and claim tested once: a view that finds nothing of its own repeats another. */
-const runOnce = (prepared: readonly Prepared[]): CrossCheck[] => {
+const runCheck = ({ rule, prepared }: Ready): CrossCheck => {
+  const result = prepared.run();
+  const claim = typeof prepared.claim === "function" ? prepared.claim(result) : prepared.claim;
+  const { over, strength, consequence } = rule;
+  return {
+    ...result,
+    over,
+    strength,
+    consequence,
+    reads: prepared.reads.map(referenceTo),
+    claim: claim === undefined ? null : referenceTo(claim),
+  };
+};
+
+/** Every rule whose inputs are there, each set of findings read and claim tested once: a view that finds nothing of its own repeats another. */
+const runViews = (own: readonly View[], across: readonly View[]): CrossCheck[] => {
   const seen = new Set<string>();
-  return prepared.flatMap((check) => {
-    const key = keyOf(check);
-    if (seen.has(key)) return [];
-    seen.add(key);
-    return [runCheck(check)];
+  return rules.flatMap((rule) => {
+    const views = rule.over === "one-report" ? own : [...own, ...across];
+    return views
+      .flatMap((view) => rule.prepare(view).map((prepared): Ready => ({ rule, prepared })))
+      .flatMap((ready) => {
+        const key = keyOf(ready);
+        if (seen.has(key)) return [];
+        seen.add(key);
+        return [runCheck(ready)];
+      });
   });
 };
-
-/** Every rule whose inputs are there: of each report by itself, and of one's claims against the other's readings. */
-const runViews = (own: readonly View[], across: readonly View[]): CrossCheck[] =>
-  GROUPS.flatMap(({ oneReport, bothReports }) => [
-    ...runOnce(oneReport.flatMap((find) => own.flatMap((view) => find(view)))),
-    ...runOnce(bothReports.flatMap((find) => [...own, ...across].flatMap((view) => find(view)))),
-  ]);
 
 const viewMaker =
   (sheet: CompiledSheet, reports: View["reports"], { firm = {}, maker = {} }: CrossCheckOptions) =>

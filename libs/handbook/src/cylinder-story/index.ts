@@ -1,6 +1,6 @@
 import type { RuleResult } from "@evenhand/shared/cross-check";
 import type { Escape } from "../leak-down/index.ts";
-import { ruleResult } from "../rule-result/index.ts";
+import { cylinderStoryRecord } from "./record.ts";
 
 export type CylinderState = {
   readonly cylinder: number;
@@ -66,18 +66,18 @@ const findGasket = ({ cylinders, neighbors = [] }: CylinderStoryInput) => {
 export const cylinderStory = (input: CylinderStoryInput): RuleResult => {
   const contradiction = findContradiction(input);
   if (contradiction !== undefined) {
-    return ruleResult("cylinder-story", contradiction.reason, {
+    return cylinderStoryRecord.answer(contradiction.reason, {
       words: { cylinders: named(contradiction.cylinders) },
     });
   }
-  if (!overlap(input)) return ruleResult("cylinder-story", "too-few");
+  if (!overlap(input)) return cylinderStoryRecord.answer("too-few");
   const unclear = input.cylinders.filter(
     ({ compression, leak }) => compression === "unclear" || leak === "unclear",
   );
   if (unclear.length > 0)
-    return ruleResult("cylinder-story", "not-clear", { words: { cylinders: named(unclear) } });
+    return cylinderStoryRecord.answer("not-clear", { words: { cylinders: named(unclear) } });
   const gasket = findGasket(input);
   return gasket === undefined
-    ? ruleResult("cylinder-story", "one-story")
-    : ruleResult("cylinder-story", "gasket-between", { words: { cylinders: gasket.join(" and ") } });
+    ? cylinderStoryRecord.answer("one-story")
+    : cylinderStoryRecord.answer("gasket-between", { words: { cylinders: gasket.join(" and ") } });
 };

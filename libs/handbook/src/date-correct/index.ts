@@ -3,8 +3,7 @@ import { dateText } from "../day/index.ts";
 import type { DateSet } from "../day/index.ts";
 import { judgeSpan } from "../interval/index.ts";
 import type { Span } from "../interval/index.ts";
-import { limitUse } from "../limits/index.ts";
-import { ruleResult } from "../rule-result/index.ts";
+import { dateCorrectRecord } from "./record.ts";
 
 export type DateCorrectInput = {
   readonly part: DateSet;
@@ -49,10 +48,10 @@ export const dateCorrect = (input: DateCorrectInput, firm: FirmLimits = {}): Rul
   const { part, built, lowVolume = false } = input;
   const limits = (
     ["date-correct.usual-days", "date-correct.plausible-days", "date-correct.low-volume-days"] as const
-  ).map((id) => limitUse(id, firm));
+  ).map((id) => dateCorrectRecord.limit(id, firm));
   const [, plausible = 0, longest = 0] = limits.map(({ value }) => value);
   const gaps = gapsOf(part, built);
-  if (gaps.length === 0) return ruleResult("date-correct", "too-few", { limits });
+  if (gaps.length === 0) return dateCorrectRecord.answer("too-few", { limits });
   const days = {
     low: Math.min(...gaps.map(({ low }) => low)),
     high: Math.max(...gaps.map(({ high }) => high)),
@@ -60,13 +59,12 @@ export const dateCorrect = (input: DateCorrectInput, firm: FirmLimits = {}): Rul
   };
   const detail = { words: { part: dateText(part), built: dateText(built) }, ranges: { days }, limits };
   if (gaps.every((gap) => within(gap, lowVolume ? longest : plausible))) {
-    return ruleResult("date-correct", holding(gaps, limits), detail);
+    return dateCorrectRecord.answer(holding(gaps, limits), detail);
   }
   if (gaps.every((gap) => judgeSpan(gap, { low: 0, high: longest }) === "breaks")) {
-    return ruleResult("date-correct", breaking(gaps), detail);
+    return dateCorrectRecord.answer(breaking(gaps), detail);
   }
-  return ruleResult(
-    "date-correct",
+  return dateCorrectRecord.answer(
     gaps.every((gap) => within(gap, longest)) ? "low-volume-only" : "some-readings",
     {
       ...detail,

@@ -1,7 +1,7 @@
 import type { RuleResult } from "@evenhand/shared/cross-check";
 import { dateText, rangeText } from "../day/index.ts";
 import type { DateSet, DayRange } from "../day/index.ts";
-import { ruleResult } from "../rule-result/index.ts";
+import { dateOrderRecord } from "./record.ts";
 
 export type DateOrderInput = {
   readonly cast?: DateSet;
@@ -50,13 +50,13 @@ export const dateOrder = ({ cast, assembled, built }: DateOrderInput): RuleResul
   const dates = {
     words: { ...words, dates: steps.map(({ name, dates: set }) => `${name} ${dateText(set)}`).join("; ") },
   };
-  if (steps.length < 2) return ruleResult("date-order", "too-few", dates);
+  if (steps.length < 2) return dateOrderRecord.answer("too-few", dates);
   const choices = choicesOf(steps);
   const possible = choices.filter(canRise);
-  if (possible.length === 0) return ruleResult("date-order", "out-of-order", dates);
-  if (choices.every(mustRise)) return ruleResult("date-order", "in-order", dates);
+  if (possible.length === 0) return dateOrderRecord.answer("out-of-order", dates);
+  if (choices.every(mustRise)) return dateOrderRecord.answer("in-order", dates);
   const alternatives = possible.map((choice) =>
     choice.map(({ name, range }) => `${name} ${rangeText(range)}`).join(" and "),
   );
-  return ruleResult("date-order", "some-readings", { ...dates, alternatives });
+  return dateOrderRecord.answer("some-readings", { ...dates, alternatives });
 };

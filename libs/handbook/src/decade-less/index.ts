@@ -1,7 +1,7 @@
 import type { RuleResult } from "@evenhand/shared/cross-check";
 import { dateText, narrow, rangeText } from "../day/index.ts";
 import type { DateSet, DayRange } from "../day/index.ts";
-import { ruleResult } from "../rule-result/index.ts";
+import { decadeLessRecord } from "./record.ts";
 
 export type DecadeLessInput = {
   readonly code: string;
@@ -30,9 +30,9 @@ export const decadeLess = ({ code, candidates, facts, claimed }: DecadeLessInput
   const words = { code, ...(claimed === undefined ? {} : { claimed: dateText(claimed) }) };
   const detail = { words, alternatives: left.map(rangeText) };
   if (left.length === 0)
-    return ruleResult("decade-less", "none-left", { words: { ...words, all: dateText(candidates) } });
+    return decadeLessRecord.answer("none-left", { words: { ...words, all: dateText(candidates) } });
   if (claimed !== undefined && !left.some((range) => overlaps(range, claimed))) {
-    return ruleResult("decade-less", "claim-not-among", detail);
+    return decadeLessRecord.answer("claim-not-among", detail);
   }
-  return ruleResult("decade-less", left.length === 1 ? "one-left" : "several-left", detail);
+  return decadeLessRecord.answer(left.length === 1 ? "one-left" : "several-left", detail);
 };

@@ -1,8 +1,8 @@
 import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { judge, productOf } from "../interval/index.ts";
-import { limitUse } from "../limits/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
+import { displacementRecord } from "./record.ts";
 
 export type DisplacementInput = {
   /** Bore and stroke, in. */
@@ -24,7 +24,7 @@ export type DisplacementInput = {
  */
 export const displacement = (input: DisplacementInput, firm: FirmLimits = {}): RuleResult => {
   const { bore, stroke, cylinders, claimed } = input;
-  const share = limitUse("displacement.share", firm);
+  const share = displacementRecord.limit("displacement.share", firm);
   const swept = productOf((Math.PI / 4) * cylinders, [
     [bore, 2],
     [stroke, 1],
@@ -35,12 +35,12 @@ export const displacement = (input: DisplacementInput, firm: FirmLimits = {}): R
     cylinders: figure(cylinders),
     displacement: figure(swept.value, "in3", swept.standardUncertainty),
   };
-  if (claimed === undefined) return ruleResult("displacement", "no-claim", { figures, limits: [share] });
+  if (claimed === undefined) return displacementRecord.answer("no-claim", { figures, limits: [share] });
   const verdict = judge(swept, { low: claimed * (1 - share.value), high: claimed * (1 + share.value) });
   const reason = ({ holds: "as-claimed", breaks: "not-as-claimed", "cannot-tell": "range-covers" } as const)[
     verdict
   ];
-  return ruleResult("displacement", reason, {
+  return displacementRecord.answer(reason, {
     figures: { ...figures, claimed: figure(claimed, "in3") },
     limits: [share],
   });

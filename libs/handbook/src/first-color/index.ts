@@ -1,6 +1,6 @@
 import type { RuleResult } from "@evenhand/shared/cross-check";
 import { normalizeNumber } from "../identifier-text/index.ts";
-import { ruleResult } from "../rule-result/index.ts";
+import { firstColorRecord } from "./record.ts";
 
 export type FirstColorInput = {
   /** Paint or trim code on the body tag, or the color's name. */
@@ -17,9 +17,9 @@ export type FirstColorInput = {
  * @example firstColor({ tag: "Y", spots: [{ place: "under the dash", color: "y" }] }).reason // "equal"
  */
 export const firstColor = ({ tag, spots }: FirstColorInput): RuleResult => {
-  if (tag === undefined || spots.length === 0) return ruleResult("first-color", "too-few");
+  if (tag === undefined || spots.length === 0) return firstColorRecord.answer("too-few");
   const other = spots.filter(({ color }) => normalizeNumber(color) !== normalizeNumber(tag));
-  return ruleResult("first-color", other.length === 0 ? "equal" : "differs", {
+  return firstColorRecord.answer(other.length === 0 ? "equal" : "differs", {
     words: { tag },
     alternatives: other.map(({ place, color }) => `${place}: ${color}`),
   });

@@ -2,8 +2,8 @@ import type { FirmLimits, RuleResult, Verdict } from "@evenhand/shared/cross-che
 import { difference } from "@evenhand/measurement/difference";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { judge } from "../interval/index.ts";
-import { limitUse } from "../limits/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
+import { gapTaperRecord } from "./record.ts";
 
 /** One gap at its two ends, mm. */
 export type GapEnds = { readonly top: Estimate; readonly bottom: Estimate };
@@ -42,12 +42,12 @@ const reasonOf = (judged: readonly Judged[]) => {
  * @returns the gaps out of the limit as alternatives, the farthest out first
  */
 export const gapTaper = ({ gaps }: GapTaperInput, firm: FirmLimits = {}): RuleResult => {
-  const limit = limitUse("gap.taper", firm);
+  const limit = gapTaperRecord.limit("gap.taper", firm);
   const measures = gaps
     .flatMap(measuresOf)
     .toSorted((a, b) => Math.abs(b.difference.value) - Math.abs(a.difference.value));
   const [farthest] = measures;
-  if (farthest === undefined) return ruleResult("gap-taper", "too-few", { limits: [limit] });
+  if (farthest === undefined) return gapTaperRecord.answer("too-few", { limits: [limit] });
   const zone = { low: -limit.value, high: limit.value };
   const judged = measures.map((measure) => ({
     ...measure,
@@ -55,7 +55,7 @@ export const gapTaper = ({ gaps }: GapTaperInput, firm: FirmLimits = {}): RuleRe
   }));
   const broken = judged.filter(({ verdict }) => verdict === "breaks");
   const { value, standardUncertainty } = farthest.difference;
-  return ruleResult("gap-taper", reasonOf(judged), {
+  return gapTaperRecord.answer(reasonOf(judged), {
     limits: [limit],
     figures: { difference: figure(Math.abs(value), "mm", standardUncertainty) },
     words: { gap: farthest.name },

@@ -1,10 +1,9 @@
 import type { RuleStrength } from "@evenhand/shared/cross-check";
 import { figureText, timeWord } from "../figure-text/index.ts";
 import { limits } from "../limits/index.ts";
-import type { LimitId, LimitRecord } from "../limits/index.ts";
+import type { LimitId } from "../limits/index.ts";
 import { rules } from "../rules/index.ts";
-
-type Rule = (typeof rules)[number];
+import type { HandbookRule } from "../rules/index.ts";
 
 const STRENGTHS: Readonly<Record<RuleStrength, string>> = {
   contradicts: "A break contradicts the claim.",
@@ -13,14 +12,14 @@ const STRENGTHS: Readonly<Record<RuleStrength, string>> = {
 };
 
 const limitLine = (id: LimitId): string => {
-  const { words, value, unit, source, firmMaySet }: LimitRecord = limits[id];
+  const { words, value, unit, source, firmMaySet } = limits[id];
   const figure = figureText({ value, unit });
   const asYear = unit === "a" && value > 1000;
   const number = asYear ? figure : `${figure}${timeWord(unit)}`;
   return `- ${words}: **${number}** (${source.text}${firmMaySet ? "; a firm may set its own" : ""})`;
 };
 
-const section = (rule: Rule): string =>
+const section = (rule: HandbookRule): string =>
   [
     `## ${rule.title}`,
     `\`${rule.id}\` · ${rule.consequence} · ${rule.over === "one-report" ? "one report" : "both reports"}`,

@@ -1,7 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { estimate } from "@evenhand/measurement/estimate";
 import { exactly } from "../interval/index.ts";
-import { inUseFreePlay, inUseLining, inUseRunout, inUseToe, inUseTread } from "./index.ts";
+import { inUseFreePlay } from "../in-use-free-play/index.ts";
+import { inUseLining } from "../in-use-lining/index.ts";
+import { inUseRunout } from "../in-use-runout/index.ts";
+import { inUseToe } from "../in-use-toe/index.ts";
+import { inUseTread } from "../in-use-tread/index.ts";
 
 const rows = (diameter?: number) => inUseFreePlay(exactly(2), diameter).limits?.map(({ value }) => value);
 

@@ -2,8 +2,8 @@ import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { median } from "@evenhand/measurement/median";
 import { judge } from "../interval/index.ts";
-import { limitUse } from "../limits/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
+import { leakDownRecord } from "./record.ts";
 
 /** Where the air of a leak-down test comes out. */
 export type Escape = "intake" | "exhaust" | "crankcase" | "coolant" | "neighbor";
@@ -32,7 +32,10 @@ export const leakStates = (
   { cylinders }: LeakDownInput,
   firm: FirmLimits = {},
 ): Map<number, "leaks" | "tight" | "unclear"> => {
-  const [good, poor] = [limitUse("leak-down.good", firm).value, limitUse("leak-down.poor", firm).value];
+  const [good, poor] = [
+    leakDownRecord.limit("leak-down.good", firm).value,
+    leakDownRecord.limit("leak-down.poor", firm).value,
+  ];
   const stateOf = ({ leak }: CylinderLeak) => {
     if (judge(leak, { high: good }, cylinders.length) === "holds") return "tight";
     return judge(leak, { high: poor }, cylinders.length) === "breaks" ? "leaks" : "unclear";
@@ -60,12 +63,12 @@ const reasonOf = (cylinders: readonly CylinderLeak[], good: number, poor: number
  */
 export const leakDown = ({ cylinders, testPressure }: LeakDownInput, firm: FirmLimits = {}): RuleResult => {
   const [good, poor, pressure] = [
-    limitUse("leak-down.good", firm),
-    limitUse("leak-down.poor", firm),
-    limitUse("leak-down.pressure", firm),
+    leakDownRecord.limit("leak-down.good", firm),
+    leakDownRecord.limit("leak-down.poor", firm),
+    leakDownRecord.limit("leak-down.pressure", firm),
   ];
   const worst = cylinders.toSorted((a, b) => b.leak.value - a.leak.value)[0];
-  if (worst === undefined) return ruleResult("leak-down", "too-few", { limits: [good, poor, pressure] });
+  if (worst === undefined) return leakDownRecord.answer("too-few", { limits: [good, poor, pressure] });
   const detail = {
     figures: {
       worst: figure(worst.leak.value, "%", worst.leak.standardUncertainty),
@@ -77,7 +80,7 @@ export const leakDown = ({ cylinders, testPressure }: LeakDownInput, firm: FirmL
     limits: [good, poor, pressure],
   };
   if (testPressure === undefined || Math.abs(testPressure - pressure.value) > PRESSURE_SLACK) {
-    return ruleResult("leak-down", "other-pressure", detail);
+    return leakDownRecord.answer("other-pressure", detail);
   }
-  return ruleResult("leak-down", reasonOf(cylinders, good.value, poor.value), detail);
+  return leakDownRecord.answer(reasonOf(cylinders, good.value, poor.value), detail);
 };

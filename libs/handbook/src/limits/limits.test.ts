@@ -1,15 +1,18 @@
 import { describe, expect, it } from "vitest";
-import { firmLimitProblems, limitUse, makersLimit } from "./index.ts";
+import { compressionRecord } from "../compression/record.ts";
+import { displacementRecord } from "../displacement/record.ts";
+import { inUseTreadRecord } from "../in-use-tread/record.ts";
+import { firmLimitProblems } from "./index.ts";
 
-describe("limitUse", () => {
+describe("a record's limit", () => {
   it("takes the firm's own figure for common practice and says so", () => {
-    expect(limitUse("displacement.share")).toEqual({
+    expect(displacementRecord.limit("displacement.share")).toEqual({
       id: "displacement.share",
       value: 0.01,
       unit: "1",
       origin: "common-practice",
     });
-    expect(limitUse("displacement.share", { "displacement.share": 0.02 })).toEqual({
+    expect(displacementRecord.limit("displacement.share", { "displacement.share": 0.02 })).toEqual({
       id: "displacement.share",
       value: 0.02,
       unit: "1",
@@ -18,7 +21,7 @@ describe("limitUse", () => {
   });
 
   it("never lets a firm change a regulation", () => {
-    expect(limitUse("in-use.tread", { "in-use.tread": 1 })).toEqual({
+    expect(inUseTreadRecord.limit("in-use.tread", { "in-use.tread": 1 })).toEqual({
       id: "in-use.tread",
       value: 2,
       unit: "1/32in",
@@ -27,7 +30,7 @@ describe("limitUse", () => {
   });
 
   it("names the maker's", () => {
-    expect(makersLimit("compression.lowest-share", 0.7)).toEqual({
+    expect(compressionRecord.makersLimit("compression.lowest-share", 0.7)).toEqual({
       id: "compression.lowest-share",
       value: 0.7,
       unit: "1",

@@ -1,6 +1,6 @@
 import type { RuleResult } from "@evenhand/shared/cross-check";
-import { limitUse } from "../limits/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
+import { odometerDisclosureRecord } from "./record.ts";
 
 export type OdometerDisclosureInput = {
   readonly modelYear?: number;
@@ -28,13 +28,15 @@ const LATE_FROM = 2011;
  */
 export const odometerDisclosure = (input: OdometerDisclosureInput): RuleResult => {
   const { modelYear, transferYear, weightRating, selfPropelled, claimedExempt } = input;
-  const weight = limitUse("disclosure.weight");
+  const weight = odometerDisclosureRecord.limit("disclosure.weight");
   if (selfPropelled === false || (weightRating !== undefined && weightRating > weight.value)) {
-    return ruleResult("odometer-disclosure", "exempt-by-kind", { limits: [weight] });
+    return odometerDisclosureRecord.answer("exempt-by-kind", { limits: [weight] });
   }
   if (modelYear === undefined || transferYear === undefined)
-    return ruleResult("odometer-disclosure", "too-few");
-  const years = limitUse(modelYear >= LATE_FROM ? "disclosure.late-years" : "disclosure.early-years");
+    return odometerDisclosureRecord.answer("too-few");
+  const years = odometerDisclosureRecord.limit(
+    modelYear >= LATE_FROM ? "disclosure.late-years" : "disclosure.early-years",
+  );
   const detail = {
     figures: {
       modelYear: figure(modelYear, "a"),
@@ -44,6 +46,6 @@ export const odometerDisclosure = (input: OdometerDisclosureInput): RuleResult =
     limits: [years],
   };
   if (transferYear >= modelYear + years.value)
-    return ruleResult("odometer-disclosure", "exempt-by-age", detail);
-  return ruleResult("odometer-disclosure", claimedExempt === true ? "claimed-exempt-but-due" : "due", detail);
+    return odometerDisclosureRecord.answer("exempt-by-age", detail);
+  return odometerDisclosureRecord.answer(claimedExempt === true ? "claimed-exempt-but-due" : "due", detail);
 };

@@ -3,7 +3,8 @@ import { difference } from "@evenhand/measurement/difference";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { isoOf } from "../day/index.ts";
 import { judge } from "../interval/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
+import { odometerRecord } from "./record.ts";
 
 export type OdometerReading = {
   readonly day: number;
@@ -71,7 +72,7 @@ const detailOf = (step: Step, alternatives: string[] = []) => ({
 export const odometer = ({ readings, digits }: OdometerInput): RuleResult => {
   const steps = stepsOf(readings);
   const last = steps.at(-1);
-  if (last === undefined) return ruleResult("odometer", "too-few");
+  if (last === undefined) return odometerRecord.answer("too-few");
   const alternatives = digits === 5 ? rollOvers(last.to.miles.value).map(String) : [];
   const judged = steps.map((step) => ({
     step,
@@ -79,15 +80,14 @@ export const odometer = ({ readings, digits }: OdometerInput): RuleResult => {
     rises: judge(step.rise, { high: step.to.allowedSince }, steps.length),
   }));
   const tooMuch = judged.find(({ rises }) => rises === "breaks");
-  if (tooMuch !== undefined) return ruleResult("odometer", "rises-too-much", detailOf(tooMuch.step));
+  if (tooMuch !== undefined) return odometerRecord.answer("rises-too-much", detailOf(tooMuch.step));
   const fallen = judged.find(({ falls }) => falls === "breaks");
   if (fallen !== undefined) {
-    return ruleResult(
-      "odometer",
+    return odometerRecord.answer(
       digits === 5 ? "rolled-over-or-back" : "falls",
       detailOf(fallen.step, alternatives),
     );
   }
   const clear = judged.every(({ falls, rises }) => falls === "holds" && rises === "holds");
-  return ruleResult("odometer", clear ? "rises" : "range-covers", detailOf(last, alternatives));
+  return odometerRecord.answer(clear ? "rises" : "range-covers", detailOf(last, alternatives));
 };

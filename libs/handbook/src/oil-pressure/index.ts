@@ -1,8 +1,8 @@
 import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { derived, judge } from "../interval/index.ts";
-import { limitUse } from "../limits/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
+import { oilPressureRecord } from "./record.ts";
 
 export type OilPressureInput = {
   /** psi */
@@ -25,8 +25,8 @@ export type OilPressureInput = {
 export const oilPressure = (input: OilPressureInput, firm: FirmLimits = {}): RuleResult => {
   const { pressure, engineSpeed, oilTemperature, makersLeast } = input;
   const [perThousand, hot] = [
-    limitUse("oil-pressure.per-1000-rpm", firm),
-    limitUse("oil-pressure.hot", firm),
+    oilPressureRecord.limit("oil-pressure.per-1000-rpm", firm),
+    oilPressureRecord.limit("oil-pressure.hot", firm),
   ];
   const least = makersLeast ?? (perThousand.value * engineSpeed.value) / 1000;
   const detail = {
@@ -38,13 +38,13 @@ export const oilPressure = (input: OilPressureInput, firm: FirmLimits = {}): Rul
     },
     limits: makersLeast === undefined ? [perThousand, hot] : [hot],
   };
-  if (oilTemperature === undefined) return ruleResult("oil-pressure", "temperature-unknown", detail);
-  if (oilTemperature < hot.value) return ruleResult("oil-pressure", "not-hot", detail);
+  if (oilTemperature === undefined) return oilPressureRecord.answer("temperature-unknown", detail);
+  if (oilTemperature < hot.value) return oilPressureRecord.answer("not-hot", detail);
   const perRpm = makersLeast === undefined ? perThousand.value / 1000 : 0;
   const over = derived(pressure.value - least, [pressure, { ...engineSpeed, sensitivity: perRpm }]);
   const low = makersLeast === undefined ? "low" : "under-makers";
   const reason = ({ holds: "enough", breaks: low, "cannot-tell": "range-covers" } as const)[
     judge(over, { low: 0 })
   ];
-  return ruleResult("oil-pressure", reason, detail);
+  return oilPressureRecord.answer(reason, detail);
 };

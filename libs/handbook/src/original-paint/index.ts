@@ -1,10 +1,10 @@
 import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
 import { judge } from "../interval/index.ts";
 import type { Zone } from "../interval/index.ts";
-import { limitUse } from "../limits/index.ts";
 import { panelTexts, probedPanels, readingsOf } from "../paint-map/index.ts";
 import type { PaintMapInput } from "../paint-map/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
+import { originalPaintRecord } from "./record.ts";
 
 export type OriginalPaintInput = PaintMapInput & {
   /** How many readings are judged together, where each is set against its own claim. */
@@ -20,12 +20,15 @@ export type OriginalPaintInput = PaintMapInput & {
  * @example originalPaint({ panels: [{ panel: "hood", thickness: exactly(310), material: "steel" }] }).reason // "refinished"
  */
 export const originalPaint = (input: OriginalPaintInput, firm: FirmLimits = {}): RuleResult => {
-  const [thin, factory] = [limitUse("paint.thin", firm), limitUse("paint.factory", firm)];
+  const [thin, factory] = [
+    originalPaintRecord.limit("paint.thin", firm),
+    originalPaintRecord.limit("paint.factory", firm),
+  ];
   const probed = probedPanels(input.panels);
   const readings = probed.flatMap((panel) => readingsOf(panel).map((reading) => ({ panel, reading })));
   const thickest = readings.toSorted((a, b) => b.reading.value - a.reading.value)[0];
   const limits = [thin, factory];
-  if (thickest === undefined) return ruleResult("original-paint", "too-few", { limits });
+  if (thickest === undefined) return originalPaintRecord.answer("too-few", { limits });
   const { value, standardUncertainty } = thickest.reading;
   const detail = {
     limits,
@@ -37,16 +40,16 @@ export const originalPaint = (input: OriginalPaintInput, firm: FirmLimits = {}):
     probed.filter((panel) => readingsOf(panel).some((reading) => judge(reading, zone, among) === "breaks"));
   const refinished = out({ high: factory.value });
   if (refinished.length > 0) {
-    return ruleResult("original-paint", "refinished", {
+    return originalPaintRecord.answer("refinished", {
       ...detail,
       alternatives: panelTexts(refinished, firm),
     });
   }
   const thinned = out({ low: thin.value });
   if (thinned.length > 0) {
-    return ruleResult("original-paint", "thin", { ...detail, alternatives: panelTexts(thinned, firm) });
+    return originalPaintRecord.answer("thin", { ...detail, alternatives: panelTexts(thinned, firm) });
   }
   const zone = { low: thin.value, high: factory.value };
   const within = readings.every(({ reading }) => judge(reading, zone, among) === "holds");
-  return ruleResult("original-paint", within ? "no-contradiction" : "range-covers", detail);
+  return originalPaintRecord.answer(within ? "no-contradiction" : "range-covers", detail);
 };

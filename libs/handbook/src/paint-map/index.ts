@@ -3,8 +3,8 @@ import type { Estimate } from "@evenhand/measurement/estimate";
 import { mad, NORMAL_CONSISTENCY } from "@evenhand/measurement/mad";
 import { median } from "@evenhand/measurement/median";
 import { judge, worstVerdict } from "../interval/index.ts";
-import { limitUse } from "../limits/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
+import { paintMapRecord } from "./record.ts";
 
 /** Paint over one panel, µm, each metal by the probe made for it. */
 export type PanelPaint = {
@@ -36,7 +36,7 @@ const BAND_NAMES = [
  */
 export const paintBand = (thickness: number, firm: FirmLimits = {}): (typeof BAND_NAMES)[number] => {
   const index = BANDS.filter((id, place) => {
-    const { value } = limitUse(id, firm);
+    const { value } = paintMapRecord.limit(id, firm);
     // The lowest band is open at its top: 75 µm is a factory finish; the others are closed.
     return place === 0 ? thickness >= value : thickness > value;
   }).length;
@@ -57,9 +57,9 @@ const centerOf = (panels: readonly PanelPaint[], firm: FirmLimits): Center => {
   const values = panels.map(({ thickness }) => thickness.value);
   const center = median(values);
   const reach = Math.max(
-    limitUse("paint.stand-out", firm).value * NORMAL_CONSISTENCY * mad(values),
-    limitUse("paint.matters", firm).value,
-    limitUse("paint.matters-share", firm).value * center,
+    paintMapRecord.limit("paint.stand-out", firm).value * NORMAL_CONSISTENCY * mad(values),
+    paintMapRecord.limit("paint.matters", firm).value,
+    paintMapRecord.limit("paint.matters-share", firm).value * center,
   );
   return { median: center, reach };
 };
@@ -95,12 +95,12 @@ export const readingsOf = ({ thickness, thickest }: PanelPaint): Estimate[] => [
 export const paintMap = ({ panels }: PaintMapInput, firm: FirmLimits = {}): RuleResult => {
   const probed = probedPanels(panels).toSorted((a, b) => greatest(b) - greatest(a));
   const limits = (["paint.stand-out", "paint.matters", "paint.matters-share", "paint.heavy"] as const).map(
-    (id) => limitUse(id, firm),
+    (id) => paintMapRecord.limit(id, firm),
   );
   if (probed.length < LEAST_PANELS)
-    return ruleResult("paint-map", "too-few", { limits, figures: { panels: figure(probed.length) } });
+    return paintMapRecord.answer("too-few", { limits, figures: { panels: figure(probed.length) } });
   const { median: center, reach } = centerOf(probed, firm);
-  const heavy = limitUse("paint.heavy", firm).value;
+  const heavy = paintMapRecord.limit("paint.heavy", firm).value;
   const among = probed.length;
   const against = (high: number, low?: number) =>
     probed.map((panel) => ({
@@ -113,7 +113,7 @@ export const paintMap = ({ panels }: PaintMapInput, firm: FirmLimits = {}): Rule
   };
   const filler = against(heavy).filter(({ verdict }) => verdict === "breaks");
   if (filler.length > 0) {
-    return ruleResult("paint-map", "filler-likely", {
+    return paintMapRecord.answer("filler-likely", {
       ...detail,
       alternatives: panelTexts(
         filler.map(({ panel }) => panel),
@@ -124,7 +124,7 @@ export const paintMap = ({ panels }: PaintMapInput, firm: FirmLimits = {}): Rule
   const map = against(center + reach, center - reach);
   const out = map.filter(({ verdict }) => verdict === "breaks").map(({ panel }) => panel);
   if (out.length > 0)
-    return ruleResult("paint-map", "panels-stand-out", { ...detail, alternatives: panelTexts(out, firm) });
+    return paintMapRecord.answer("panels-stand-out", { ...detail, alternatives: panelTexts(out, firm) });
   const unclear = [...map, ...against(heavy)].some(({ verdict }) => verdict === "cannot-tell");
-  return ruleResult("paint-map", unclear ? "range-covers" : "even-over-car", detail);
+  return paintMapRecord.answer(unclear ? "range-covers" : "even-over-car", detail);
 };

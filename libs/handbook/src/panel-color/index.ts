@@ -4,8 +4,8 @@ import { colorDifference } from "../color-difference/index.ts";
 import type { Lab } from "../color-difference/index.ts";
 import { HANDBOOK_COVERAGE, judgeSpan } from "../interval/index.ts";
 import type { Span } from "../interval/index.ts";
-import { limitUse } from "../limits/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
+import { panelColorRecord } from "./record.ts";
 
 export type PanelLab = {
   readonly panel: string;
@@ -76,26 +76,25 @@ const pairsOf = ({ panels, neighbors }: PanelColorInput): Pair[] => {
  * @returns the noticeable pairs as alternatives, the farthest apart first
  */
 export const panelColor = (input: PanelColorInput, firm: FirmLimits = {}): RuleResult => {
-  const limit = limitUse("panel-color.noticeable", firm);
+  const limit = panelColorRecord.limit("panel-color.noticeable", firm);
   const limits = [limit];
   const pairs = pairsOf(input).toSorted((a, b) => b.deltaE - a.deltaE);
   const [farthest] = pairs;
-  if (farthest === undefined) return ruleResult("panel-color", "too-few", { limits });
+  if (farthest === undefined) return panelColorRecord.answer("too-few", { limits });
   const detail = {
     limits,
     figures: { deltaE: figure(farthest.deltaE, "dE") },
     ranges: { deltaE: { ...farthest.span, unit: "dE" } },
     words: { panels: farthest.panels.join(" and ") },
   };
-  if (input.metallicOneAngle === true) return ruleResult("panel-color", "metallic-one-angle", detail);
+  if (input.metallicOneAngle === true) return panelColorRecord.answer("metallic-one-angle", detail);
   const judged = pairs.map((pair) => ({ pair, verdict: judgeSpan(pair.span, { high: limit.value }) }));
   const noticed = judged.filter(({ verdict }) => verdict === "breaks").map(({ pair }) => pair);
   if (noticed.length > 0) {
     const alternatives = noticed.map(({ panels, deltaE }) => `${panels.join(" and ")}: ${deltaE.toFixed(1)}`);
-    return ruleResult("panel-color", "noticeable", { ...detail, alternatives });
+    return panelColorRecord.answer("noticeable", { ...detail, alternatives });
   }
-  return ruleResult(
-    "panel-color",
+  return panelColorRecord.answer(
     judged.every(({ verdict }) => verdict === "holds") ? "not-noticed" : "range-covers",
     detail,
   );

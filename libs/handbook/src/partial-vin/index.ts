@@ -1,6 +1,6 @@
 import type { RuleResult } from "@evenhand/shared/cross-check";
 import { misreading, normalizeNumber, normalizeVin } from "../identifier-text/index.ts";
-import { ruleResult } from "../rule-result/index.ts";
+import { partialVinRecord } from "./record.ts";
 
 export type PartialVinInput = {
   /** What is stamped; `"never-stamped"` where the maker put none there; left out where it was not read. */
@@ -34,16 +34,16 @@ const findDerived = (chassisNumber: string, derivation: string): string | undefi
  */
 export const partialVin = (input: PartialVinInput): RuleResult => {
   const words = { number: normalizeVin(input.chassisNumber) };
-  if (input.neverStamped === true) return ruleResult("partial-vin", "never-stamped", { words });
-  if (input.stamp === undefined) return ruleResult("partial-vin", "not-read", { words });
+  if (input.neverStamped === true) return partialVinRecord.answer("never-stamped", { words });
+  if (input.stamp === undefined) return partialVinRecord.answer("not-read", { words });
   const stamped = { ...words, stamp: normalizeNumber(input.stamp) };
-  if (input.derivation === undefined) return ruleResult("partial-vin", "no-pattern", { words: stamped });
+  if (input.derivation === undefined) return partialVinRecord.answer("no-pattern", { words: stamped });
   const expected = findDerived(words.number, normalizeDerivation(input.derivation));
-  if (expected === undefined) return ruleResult("partial-vin", "number-too-short", { words: stamped });
+  if (expected === undefined) return partialVinRecord.answer("number-too-short", { words: stamped });
   const apart = misreading(stamped.stamp, expected);
   const detail = { words: { ...stamped, expected } };
-  if (apart === "same") return ruleResult("partial-vin", "equal", detail);
-  return ruleResult("partial-vin", apart === "other" ? "differs" : "probably-misread", detail);
+  if (apart === "same") return partialVinRecord.answer("equal", detail);
+  return partialVinRecord.answer(apart === "other" ? "differs" : "probably-misread", detail);
 };
 
 /** Capitals without spaces; the hyphens inside braces stay. */

@@ -2,9 +2,9 @@ import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
 import { difference } from "@evenhand/measurement/difference";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { derived, judge, spanOf } from "../interval/index.ts";
-import { limitUse } from "../limits/index.ts";
 import { judgeRatio, ratiosWithin } from "../ratio-zone/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
+import { ratioCombinedRecord } from "./record.ts";
 
 /** A way the ratio was found; a tag or a quotient of teeth is quoted rounded, which is its uncertainty. */
 export type RatioWay = { readonly way: "tag" | "teeth" | "turns" | "road"; readonly ratio: Estimate };
@@ -50,20 +50,19 @@ export const ratioCombined = (
   { ways, claimed, makers }: RatioCombinedInput,
   firm: FirmLimits = {},
 ): RuleResult => {
-  const spacing = limitUse("ratio.spacing-share", firm);
+  const spacing = ratioCombinedRecord.limit("ratio.spacing-share", firm);
   const figures = Object.fromEntries(
     ways.map(({ way, ratio }) => [way, figure(ratio.value, "1", ratio.standardUncertainty)]),
   );
   const words = { ways: ways.map(({ way, ratio }) => `${way} ${ratio.value.toFixed(2)}`).join(", ") };
-  if (ways.length < 2) return ruleResult("ratio-combined", "too-few", { figures, words });
-  if (!agree(ways)) return ruleResult("ratio-combined", "ways-disagree", { figures, words });
+  if (ways.length < 2) return ratioCombinedRecord.answer("too-few", { figures, words });
+  if (!agree(ways)) return ratioCombinedRecord.answer("ways-disagree", { figures, words });
   const mean = weightedMean(ways.map(({ ratio }) => ratio));
   const span = spanOf(mean);
   const combined = { ...figures, ratio: figure(mean.value, "1", mean.standardUncertainty) };
   const detail = { words, limits: [spacing], alternatives: ratiosWithin(span, makers) };
-  if (claimed === undefined)
-    return ruleResult("ratio-combined", "no-claim", { ...detail, figures: combined });
-  return ruleResult("ratio-combined", judgeRatio(span, { claimed, makers }, spacing.value), {
+  if (claimed === undefined) return ratioCombinedRecord.answer("no-claim", { ...detail, figures: combined });
+  return ratioCombinedRecord.answer(judgeRatio(span, { claimed, makers }, spacing.value), {
     ...detail,
     figures: { ...combined, claimed: figure(claimed) },
   });

@@ -3,9 +3,9 @@ import type { Estimate } from "@evenhand/measurement/estimate";
 import { rectangular } from "@evenhand/measurement/type-b";
 import { derived, productOf, spanOf } from "../interval/index.ts";
 import type { Span } from "../interval/index.ts";
-import { limitUse } from "../limits/index.ts";
 import { judgeRatio, ratiosWithin } from "../ratio-zone/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
+import { roadRatioRecord } from "./record.ts";
 
 /** How engine and gearbox were joined: a clutch or a locked converter does not slip. */
 export type Coupling = "clutch" | "locked" | "unlocked" | "unknown";
@@ -56,7 +56,11 @@ const roadSpan = (reading: RoadReading, slip: Span): Span => {
  * @throws {RangeError} never; `roadSpeed` must not be 0
  */
 export const roadEstimate = (reading: RoadReading, firm: FirmLimits = {}): Estimate => {
-  const slip = slipOf(reading.coupling, limitUse("ratio.slip-low", firm), limitUse("ratio.slip-high", firm));
+  const slip = slipOf(
+    reading.coupling,
+    roadRatioRecord.limit("ratio.slip-low", firm),
+    roadRatioRecord.limit("ratio.slip-high", firm),
+  );
   const whole = unslipped(reading);
   const held = 1 - (slip.low + slip.high) / 2;
   const range = rectangular((whole.value * (slip.high - slip.low)) / 2);
@@ -77,16 +81,22 @@ export const roadEstimate = (reading: RoadReading, firm: FirmLimits = {}): Estim
  */
 export const roadRatio = (input: RoadRatioInput, firm: FirmLimits = {}): RuleResult => {
   const { engineSpeed, roadSpeed, circumference, gear, coupling, claimed, makers } = input;
-  const [slipLow, slipHigh] = [limitUse("ratio.slip-low", firm), limitUse("ratio.slip-high", firm)];
-  const [slowest, spacing] = [limitUse("ratio.slowest", firm), limitUse("ratio.spacing-share", firm)];
+  const [slipLow, slipHigh] = [
+    roadRatioRecord.limit("ratio.slip-low", firm),
+    roadRatioRecord.limit("ratio.slip-high", firm),
+  ];
+  const [slowest, spacing] = [
+    roadRatioRecord.limit("ratio.slowest", firm),
+    roadRatioRecord.limit("ratio.spacing-share", firm),
+  ];
   const figures = {
     engineSpeed: figure(engineSpeed.value, "rpm", engineSpeed.standardUncertainty),
     roadSpeed: figure(roadSpeed.value, "mph", roadSpeed.standardUncertainty),
     circumference: figure(circumference.value, "in", circumference.standardUncertainty),
   };
   if (roadSpeed.value < slowest.value)
-    return ruleResult("road-ratio", "too-slow", { figures, limits: [slowest] });
-  if (gear === undefined) return ruleResult("road-ratio", "gear-unknown", { figures });
+    return roadRatioRecord.answer("too-slow", { figures, limits: [slowest] });
+  if (gear === undefined) return roadRatioRecord.answer("gear-unknown", { figures });
   const span = roadSpan({ ...input, gear }, slipOf(coupling, slipLow, slipHigh));
   const limits = [...(coupling === "unlocked" || coupling === "unknown" ? [slipLow, slipHigh] : []), spacing];
   const detail = {
@@ -95,8 +105,8 @@ export const roadRatio = (input: RoadRatioInput, firm: FirmLimits = {}): RuleRes
     ranges: { ratio: { ...span, unit: "1" } },
     alternatives: ratiosWithin(span, makers),
   };
-  if (claimed === undefined) return ruleResult("road-ratio", "no-claim", detail);
-  return ruleResult("road-ratio", judgeRatio(span, { claimed, makers }, spacing.value), {
+  if (claimed === undefined) return roadRatioRecord.answer("no-claim", detail);
+  return roadRatioRecord.answer(judgeRatio(span, { claimed, makers }, spacing.value), {
     ...detail,
     figures: { ...figures, claimed: figure(claimed) },
   });

@@ -1,15 +1,32 @@
-import type { RuleStrength, Verdict } from "@evenhand/shared/cross-check";
+import type { FirmLimits, LimitUse, RuleResult, RuleStrength, Verdict } from "@evenhand/shared/cross-check";
 import type { Consequence, Source } from "@evenhand/shared/sheet";
-import type { LimitId } from "../limits/index.ts";
+import { limitInForce } from "../limit-record/index.ts";
+import type { LimitRecord, LimitRecords } from "../limit-record/index.ts";
+import type { ResultDetail } from "../rule-result/index.ts";
+
+/**
+ * What a reason comes to, and the sentence for it. `{name}` in a sentence stands for a figure, a range, a word, or the
+ * alternatives (`{or:alternatives}` where one of them holds); `{limit:id}` for the figure of a limit that was used. A
+ * part in square brackets is left out where what it speaks of is not there.
+ */
+export type Outcome = { readonly verdict: Verdict; readonly says: string };
+
+/** The rule is kept. */
+export const holds = (says: string): Outcome => ({ verdict: "holds", says });
+/** The rule is broken. */
+export const breaks = (says: string): Outcome => ({ verdict: "breaks", says });
+/** Too little was read, or the uncertainty covers the boundary. */
+export const cannotTell = (says: string): Outcome => ({ verdict: "cannot-tell", says });
 
 /** What the handbook says of a rule; the Handbook page is made from these records alone. */
-export type RuleRecord = {
+export type RuleRecord<Limits extends LimitRecords = LimitRecords, Reason extends string = string> = {
   readonly title: string;
   /** What it needs to be told. */
   readonly reads: string;
   /** The formula in words. */
   readonly formula: string;
-  readonly limits: readonly LimitId[];
+  /** The figures it judges by. */
+  readonly limits: Limits;
   readonly source: Source;
   readonly consequence: Consequence;
   readonly over: "one-report" | "both-reports";
@@ -18,9 +35,61 @@ export type RuleRecord = {
   readonly cautions: readonly string[];
   /** What it must never be read as. */
   readonly note?: string;
-  /** Every reason it can give, and the verdict that reason carries. */
-  readonly outcomes: Readonly<Record<string, Verdict>>;
+  /** Every reason it can give, what that comes to, and how it is said. */
+  readonly outcomes: Readonly<Record<Reason, Outcome>>;
 };
+
+/** A record with what the rule's own function needs of it: its answers and the figures in force. */
+export type DefinedRecord<
+  Id extends string = string,
+  Limits extends LimitRecords = LimitRecords,
+  Reason extends string = string,
+> = RuleRecord<Limits, Reason> & {
+  readonly id: Id;
+  /** The rule's answer: the reason alone fixes the verdict. */
+  readonly answer: (reason: Reason, detail?: ResultDetail) => RuleResult;
+  /** The figure in force: a firm's own where it may set one, else the handbook's. */
+  readonly limit: (id: keyof Limits & string, firm?: FirmLimits) => LimitUse;
+  /** A figure the maker stands behind, in place of the handbook's. */
+  readonly makersLimit: (id: keyof Limits & string, value: number) => LimitUse;
+};
+
+const recordOf = (limits: LimitRecords, id: string): LimitRecord => {
+  const limit = limits[id];
+  if (limit === undefined) throw new RangeError(`no limit ${id}`);
+  return limit;
+};
+
+/**
+ * A rule's record, under its id.
+ *
+ * @example defineRecord("square", { … }).answer("square").verdict // "holds"
+ */
+export const defineRecord = <
+  const Id extends string,
+  const Limits extends LimitRecords,
+  const Reason extends string,
+>(
+  id: Id,
+  record: RuleRecord<Limits, Reason>,
+): DefinedRecord<Id, Limits, Reason> => ({
+  ...record,
+  id,
+  answer: (reason, detail = {}) => ({
+    figures: {},
+    ...detail,
+    rule: id,
+    verdict: record.outcomes[reason].verdict,
+    reason,
+  }),
+  limit: (limit, firm) => limitInForce(limit, recordOf(record.limits, limit), firm),
+  makersLimit: (limit, value) => ({
+    id: limit,
+    value,
+    unit: recordOf(record.limits, limit).unit,
+    origin: "maker",
+  }),
+});
 
 /** The words for a rule or limit that nobody published. */
 export const commonPractice = {
@@ -39,3 +108,7 @@ export const firmsEntry = {
 } as const satisfies Source;
 /** A regulation, by its citation. */
 export const regulation = <Text extends string>(text: Text) => ({ kind: "regulation", text }) as const;
+
+/** Stands beside every limit in use. */
+export const localLaw =
+  "Local inspection law and the licensed mechanic decide; this is no certificate of roadworthiness.";

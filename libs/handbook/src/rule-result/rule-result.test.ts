@@ -1,20 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { figure, ruleResult } from "./index.ts";
-
-describe("ruleResult", () => {
-  it("takes the verdict from the rule's record", () => {
-    expect(ruleResult("square", "square")).toEqual({
-      rule: "square",
-      verdict: "holds",
-      reason: "square",
-      figures: {},
-    });
-    expect(ruleResult("square", "wheelbase-differs", { figures: { a: figure(1) } })).toMatchObject({
-      verdict: "breaks",
-      figures: { a: { value: 1, unit: "1" } },
-    });
-  });
-});
+import { figure } from "./index.ts";
 
 describe("figure", () => {
   it("leaves out an uncertainty of 0", () => {

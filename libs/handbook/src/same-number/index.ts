@@ -1,9 +1,13 @@
 import type { RuleResult } from "@evenhand/shared/cross-check";
 import { misreading, normalizeVin } from "../identifier-text/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
+import { sameNumberRecord } from "./record.ts";
 
 /** A number and where it was read: title, plate, stamping, photograph. */
 export type PlacedNumber = { readonly place: string; readonly number: string };
+
+/** Every number read. */
+export type SameNumberInput = readonly PlacedNumber[];
 
 type Pair = { readonly left: PlacedNumber; readonly right: PlacedNumber };
 
@@ -27,18 +31,18 @@ const say = (pairs: readonly Pair[]): string[] =>
  */
 export const sameNumber = (numbers: readonly PlacedNumber[]): RuleResult => {
   const figures = { places: figure(numbers.length) };
-  if (numbers.length < 2) return ruleResult("same-number", "too-few", { figures });
+  if (numbers.length < 2) return sameNumberRecord.answer("too-few", { figures });
   const pairs = pairsOf(numbers).map((pair) => ({
     ...pair,
     apart: misreading(pair.left.number, pair.right.number),
   }));
   const different = pairs.filter(({ apart }) => apart === "other");
   if (different.length > 0)
-    return ruleResult("same-number", "differ", { figures, alternatives: say(different) });
+    return sameNumberRecord.answer("differ", { figures, alternatives: say(different) });
   const misread = pairs.filter(({ apart }) => apart !== "same");
   if (misread.length > 0)
-    return ruleResult("same-number", "probably-misread", { figures, alternatives: say(misread) });
-  return ruleResult("same-number", "all-equal", {
+    return sameNumberRecord.answer("probably-misread", { figures, alternatives: say(misread) });
+  return sameNumberRecord.answer("all-equal", {
     figures,
     words: { number: normalizeVin(numbers[0]?.number ?? "") },
   });

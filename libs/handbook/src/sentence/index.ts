@@ -1,8 +1,8 @@
 import type { RuleResult } from "@evenhand/shared/cross-check";
 import { figureText, rangeFigureText, timeWord } from "../figure-text/index.ts";
-import { isLimitId, limits } from "../limits/index.ts";
-import { isRuleId } from "../rules/index.ts";
-import { catalog } from "./catalog.ts";
+import type { LimitRecords } from "../limit-record/index.ts";
+import type { Outcome } from "../rule-record/index.ts";
+import { findRule } from "../rules/index.ts";
 
 const PLACEHOLDER = /\{(limit:|or:)?([^}]+)\}/g;
 
@@ -23,8 +23,8 @@ const findText = (result: RuleResult, kind: string | undefined, name: string): s
 };
 
 const findTemplate = ({ rule, reason }: RuleResult): string | undefined => {
-  const sentences: Readonly<Record<string, string>> = isRuleId(rule) ? catalog[rule] : {};
-  return sentences[reason];
+  const outcomes: Readonly<Record<string, Outcome>> = findRule(rule)?.outcomes ?? {};
+  return Object.hasOwn(outcomes, reason) ? outcomes[reason]?.says : undefined;
 };
 
 /** A part in square brackets stands only where everything it speaks of is there. */
@@ -42,12 +42,15 @@ const withOptions = (template: string, result: RuleResult): string =>
 const WHOSE = { firm: "the firm's own figure", maker: "the maker's figure" } as const;
 
 /** Which limits were not the handbook's own, so that nobody has to ask by what a claim was judged. */
-const ownFigures = ({ limits: used = [] }: RuleResult): string[] =>
-  used.flatMap(({ id, origin, ...limit }) =>
-    (origin === "firm" || origin === "maker") && isLimitId(id)
-      ? [`Judged by ${WHOSE[origin]}: ${limits[id].words}, ${figureText(limit)}${timeWord(limit.unit)}.`]
-      : [],
-  );
+const ownFigures = ({ rule, limits: used = [] }: RuleResult): string[] => {
+  const records: LimitRecords = findRule(rule)?.limitRecords ?? {};
+  return used.flatMap(({ id, origin, ...limit }) => {
+    const record = records[id];
+    return (origin === "firm" || origin === "maker") && record !== undefined
+      ? [`Judged by ${WHOSE[origin]}: ${record.words}, ${figureText(limit)}${timeWord(limit.unit)}.`]
+      : [];
+  });
+};
 
 /**
  * The sentence of a rule's result, made from its reason and figures alone, and behind it which figures were a firm's or a

@@ -1,8 +1,8 @@
 import type { Figure, FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { judge, productOf } from "../interval/index.ts";
-import { limitUse } from "../limits/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
+import { speedometerRecord } from "./record.ts";
 
 export type SpeedometerInput = {
   /** Indicated and true speed at the same moment, mph. */
@@ -35,13 +35,16 @@ const explaining = ({ indicated, satellite, fittedDiameter }: SpeedometerInput):
  */
 export const speedometer = (input: SpeedometerInput, firm: FirmLimits = {}): RuleResult => {
   const { indicated, satellite } = input;
-  const [share, slowest] = [limitUse("speedometer.share", firm), limitUse("ratio.slowest", firm)];
+  const [share, slowest] = [
+    speedometerRecord.limit("speedometer.share", firm),
+    speedometerRecord.limit("ratio.slowest", firm),
+  ];
   const figures = {
     indicated: figure(indicated.value, "mph", indicated.standardUncertainty),
     satellite: figure(satellite.value, "mph", satellite.standardUncertainty),
   };
   if (satellite.value < slowest.value || indicated.value <= 0) {
-    return ruleResult("speedometer", "too-slow", { figures, limits: [slowest] });
+    return speedometerRecord.answer("too-slow", { figures, limits: [slowest] });
   }
   const ratio = productOf(1, [
     [indicated, 1],
@@ -51,7 +54,7 @@ export const speedometer = (input: SpeedometerInput, firm: FirmLimits = {}): Rul
   const breaking = ratio.value > 1 ? "reads-high" : "reads-low";
   const reason = ({ holds: "within", breaks: breaking, "cannot-tell": "range-covers" } as const)[verdict];
   const error = figure(100 * (ratio.value - 1), "%", 100 * ratio.standardUncertainty);
-  return ruleResult("speedometer", reason, {
+  return speedometerRecord.answer(reason, {
     figures: { ...figures, error, ...explaining(input) },
     limits: [share],
   });

@@ -2,8 +2,8 @@ import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
 import { difference } from "@evenhand/measurement/difference";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { judge } from "../interval/index.ts";
-import { limitUse } from "../limits/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
+import { squareRecord } from "./record.ts";
 
 /** Two lengths that ought to be equal, mm. */
 export type LengthPair = readonly [Estimate, Estimate];
@@ -18,7 +18,7 @@ export type SquareInput = { readonly wheelbase?: LengthPair; readonly diagonals?
  * @example square({ wheelbase: [exactly(2743), exactly(2731)] }).reason // "wheelbase-differs"
  */
 export const square = ({ wheelbase, diagonals }: SquareInput, firm: FirmLimits = {}): RuleResult => {
-  const limit = limitUse("square.difference", firm);
+  const limit = squareRecord.limit("square.difference", firm);
   const pairs = Object.entries({ wheelbase, diagonals }).flatMap(([name, pair]) =>
     pair === undefined ? [] : [{ name, difference: difference(...pair) }],
   );
@@ -29,15 +29,14 @@ export const square = ({ wheelbase, diagonals }: SquareInput, firm: FirmLimits =
     ]),
   );
   const detail = { figures, limits: [limit] };
-  if (pairs.length === 0) return ruleResult("square", "too-few", detail);
+  if (pairs.length === 0) return squareRecord.answer("too-few", detail);
   const zone = { low: -limit.value, high: limit.value };
   const judged = new Map(
     pairs.map(({ name, difference: apart }) => [name, judge(apart, zone, pairs.length)]),
   );
-  if (judged.get("wheelbase") === "breaks") return ruleResult("square", "wheelbase-differs", detail);
-  if (judged.get("diagonals") === "breaks") return ruleResult("square", "diagonals-differ", detail);
-  return ruleResult(
-    "square",
+  if (judged.get("wheelbase") === "breaks") return squareRecord.answer("wheelbase-differs", detail);
+  if (judged.get("diagonals") === "breaks") return squareRecord.answer("diagonals-differ", detail);
+  return squareRecord.answer(
     [...judged.values()].every((verdict) => verdict === "holds") ? "square" : "range-covers",
     detail,
   );

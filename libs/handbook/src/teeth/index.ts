@@ -1,6 +1,6 @@
 import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
-import { limitUse } from "../limits/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
+import { teethRecord } from "./record.ts";
 
 export type TeethInput = {
   readonly ring: number;
@@ -17,14 +17,14 @@ export type TeethInput = {
  * @example teeth({ ring: 41, pinion: 11, claimed: 3.73 }).reason // "claimed-ratio"
  */
 export const teeth = ({ ring, pinion, claimed, makers }: TeethInput, firm: FirmLimits = {}): RuleResult => {
-  const rounding = limitUse("ratio.rounding", firm);
+  const rounding = teethRecord.limit("ratio.rounding", firm);
   const ratio = ring / pinion;
   const near = (quoted: number): boolean => Math.abs(quoted - ratio) <= rounding.value;
   const figures = { ring: figure(ring), pinion: figure(pinion), ratio: figure(ratio) };
   const detail = { figures, limits: [rounding] };
-  if (makers !== undefined && !makers.some(near)) return ruleResult("teeth", "not-the-makers", detail);
-  if (claimed === undefined) return ruleResult("teeth", "no-claim", detail);
-  return ruleResult("teeth", near(claimed) ? "claimed-ratio" : "other-ratio", {
+  if (makers !== undefined && !makers.some(near)) return teethRecord.answer("not-the-makers", detail);
+  if (claimed === undefined) return teethRecord.answer("no-claim", detail);
+  return teethRecord.answer(near(claimed) ? "claimed-ratio" : "other-ratio", {
     ...detail,
     figures: { ...figures, claimed: figure(claimed) },
   });

@@ -3,9 +3,8 @@ import { dateText, DAYS_A_YEAR, yearOf } from "../day/index.ts";
 import type { DateSet } from "../day/index.ts";
 import { judgeSpan } from "../interval/index.ts";
 import type { Span } from "../interval/index.ts";
-import { limitUse } from "../limits/index.ts";
-import { ruleResult } from "../rule-result/index.ts";
 import { endsInDate, tireDate } from "../tire-identification/index.ts";
+import { tireAgeRecord } from "./record.ts";
 
 export type TireAgeInput = { readonly number: string; readonly visit: number };
 
@@ -37,8 +36,8 @@ const reasonOf = (ages: readonly Span[], caution: number, replace: number) => {
  */
 export const tireAge = ({ number, visit }: TireAgeInput, firm: FirmLimits = {}): RuleResult => {
   const [caution, replace] = [
-    limitUse("tire-age.caution-years", firm),
-    limitUse("tire-age.replace-years", firm),
+    tireAgeRecord.limit("tire-age.caution-years", firm),
+    tireAgeRecord.limit("tire-age.replace-years", firm),
   ];
   const limits = [caution, replace];
   const { dates } = tireDate(number, visit);
@@ -48,7 +47,7 @@ export const tireAge = ({ number, visit }: TireAgeInput, firm: FirmLimits = {}):
     years: dates.map(({ first }) => yearOf(first)).join(" or "),
   };
   if (dates.length === 0) {
-    return ruleResult("tire-age", endsInDate(number) ? "after-the-visit" : "not-a-date", {
+    return tireAgeRecord.answer(endsInDate(number) ? "after-the-visit" : "not-a-date", {
       words: { number },
       limits,
     });
@@ -59,7 +58,7 @@ export const tireAge = ({ number, visit }: TireAgeInput, firm: FirmLimits = {}):
     high: Math.max(...ages.map(({ high }) => high)),
     unit: "a",
   };
-  return ruleResult("tire-age", reasonOf(ages, caution.value, replace.value), {
+  return tireAgeRecord.answer(reasonOf(ages, caution.value, replace.value), {
     words,
     ranges: { age },
     limits,

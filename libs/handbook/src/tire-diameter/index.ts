@@ -1,12 +1,12 @@
 import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { judge, productOf } from "../interval/index.ts";
-import { limitUse } from "../limits/index.ts";
 import { rollingCircumference } from "../rolling-circumference/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
 import type { ResultDetail } from "../rule-result/index.ts";
 import { findTireSize } from "../tire-size/index.ts";
 import type { TireSize } from "../tire-size/index.ts";
+import { tireDiameterRecord } from "./record.ts";
 
 export type TireDiameterInput = {
   readonly size: string;
@@ -37,7 +37,7 @@ const againstRollout = (
     circumference: figure(circumference.value, "in", circumference.standardUncertainty),
     rollout: figure(rollout.value, "in", rollout.standardUncertainty),
   };
-  return ruleResult("tire-diameter", reason, { ...detail, figures });
+  return tireDiameterRecord.answer(reason, { ...detail, figures });
 };
 
 /** Never a break: equivalent sizes are advice. */
@@ -54,7 +54,7 @@ const againstOther = (size: TireSize, other: TireSize, share: number, detail: Re
     ...detail.figures,
     otherDiameter: figure(other.diameter.value, "in", other.diameter.standardUncertainty),
   };
-  return ruleResult("tire-diameter", reason, { ...detail, figures });
+  return tireDiameterRecord.answer(reason, { ...detail, figures });
 };
 
 /**
@@ -69,19 +69,22 @@ export const tireDiameter = (input: TireDiameterInput, firm: FirmLimits = {}): R
   const other = input.other === undefined ? undefined : findTireSize(input.other);
   const words = { size: input.size, ...(input.other === undefined ? {} : { other: input.other }) };
   if (size === undefined || (input.other !== undefined && other === undefined)) {
-    return ruleResult("tire-diameter", "size-unreadable", { words });
+    return tireDiameterRecord.answer("size-unreadable", { words });
   }
-  const limits = [limitUse("tire.rollout-share", firm)];
-  const share = limitUse("tire.rollout-share", firm).value;
+  const limits = [tireDiameterRecord.limit("tire.rollout-share", firm)];
+  const share = tireDiameterRecord.limit("tire.rollout-share", firm).value;
   const detail = {
     words,
     limits,
     figures: { diameter: figure(size.diameter.value, "in", size.diameter.standardUncertainty) },
   };
   if (input.rollout !== undefined) {
-    limits.push(limitUse("tire.rolling-share", firm), limitUse("tire.rolling-tolerance", firm));
+    limits.push(
+      tireDiameterRecord.limit("tire.rolling-share", firm),
+      tireDiameterRecord.limit("tire.rolling-tolerance", firm),
+    );
     return againstRollout(size, input.rollout, share, detail, firm);
   }
   if (other !== undefined) return againstOther(size, other, share, detail);
-  return ruleResult("tire-diameter", "nothing-to-set-against", detail);
+  return tireDiameterRecord.answer("nothing-to-set-against", detail);
 };

@@ -1,8 +1,8 @@
 import type { RuleResult } from "@evenhand/shared/cross-check";
 import { judge, productOf } from "../interval/index.ts";
-import { ruleResult } from "../rule-result/index.ts";
 import { findTireSize } from "../tire-size/index.ts";
 import type { Construction, TireSize } from "../tire-size/index.ts";
+import { tiresMixedRecord } from "./record.ts";
 
 export type FittedTire = { readonly size?: string; readonly construction?: Construction };
 export type TiresMixedInput = {
@@ -79,16 +79,16 @@ export const tiresMixed = (input: TiresMixedInput): RuleResult => {
     ]),
   );
   const mixture = findMixture(front, rear);
-  if (mixture !== undefined) return ruleResult("tires-mixed", mixture, { words });
+  if (mixture !== undefined) return tiresMixedRecord.answer(mixture, { words });
   const unreadable = Object.values(fitted).some(
     (tire) => tire?.size !== undefined && findTireSize(tire.size) === undefined,
   );
-  if (unreadable) return ruleResult("tires-mixed", "size-unreadable", { words });
+  if (unreadable) return tiresMixedRecord.answer("size-unreadable", { words });
   if (
     [...front, ...rear].some(({ size, construction }) => size === undefined || construction === undefined)
   ) {
-    return ruleResult("tires-mixed", "not-all-known", { words });
+    return tiresMixedRecord.answer("not-all-known", { words });
   }
   const advised = [front, rear].some((axle) => sizesOf(axle) === "equivalent");
-  return ruleResult("tires-mixed", advised ? "equivalent-sizes" : "matched", { words });
+  return tiresMixedRecord.answer(advised ? "equivalent-sizes" : "matched", { words });
 };

@@ -1,9 +1,9 @@
 import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { productOf, spanOf } from "../interval/index.ts";
-import { limitUse } from "../limits/index.ts";
 import { judgeRatio, ratiosWithin } from "../ratio-zone/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
+import { turnsRatioRecord } from "./record.ts";
 
 export type Turning = {
   readonly shaftTurns: Estimate;
@@ -33,13 +33,13 @@ export const turnsEstimate = ({ shaftTurns, wheelTurns, wheels }: Turning): Esti
  */
 export const turnsRatio = (input: TurnsRatioInput, firm: FirmLimits = {}): RuleResult => {
   const { claimed, makers } = input;
-  const spacing = limitUse("ratio.spacing-share", firm);
+  const spacing = turnsRatioRecord.limit("ratio.spacing-share", firm);
   const ratio = turnsEstimate(input);
   const span = spanOf(ratio);
   const figures = { ratio: figure(ratio.value, "1", ratio.standardUncertainty) };
   const detail = { figures, limits: [spacing], alternatives: ratiosWithin(span, makers) };
-  if (claimed === undefined) return ruleResult("turns-ratio", "no-claim", detail);
-  return ruleResult("turns-ratio", judgeRatio(span, { claimed, makers }, spacing.value), {
+  if (claimed === undefined) return turnsRatioRecord.answer("no-claim", detail);
+  return turnsRatioRecord.answer(judgeRatio(span, { claimed, makers }, spacing.value), {
     ...detail,
     figures: { ...figures, claimed: figure(claimed) },
   });

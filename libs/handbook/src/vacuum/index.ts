@@ -1,8 +1,8 @@
 import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { derived, judge } from "../interval/index.ts";
-import { limitUse } from "../limits/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
+import { vacuumRecord } from "./record.ts";
 
 export type VacuumInput = {
   /** inHg, at idle, warm. */
@@ -40,14 +40,14 @@ const lowReason = ({ timing, cam }: VacuumInput) => {
 export const vacuum = (input: VacuumInput, firm: FirmLimits = {}): RuleResult => {
   const { vacuum: reading, height, needle, cam } = input;
   const [low, high, perHeight] = [
-    limitUse("vacuum.low", firm),
-    limitUse("vacuum.high", firm),
-    limitUse("vacuum.height", firm),
+    vacuumRecord.limit("vacuum.low", firm),
+    vacuumRecord.limit("vacuum.high", firm),
+    vacuumRecord.limit("vacuum.height", firm),
   ];
   const figures = { vacuum: figure(reading.value, "inHg", reading.standardUncertainty) };
   const limits = [low, high, perHeight];
-  if (cam === "other") return ruleResult("vacuum", "cam-not-stock", { figures, limits });
-  if (height === undefined) return ruleResult("vacuum", "height-unknown", { figures, limits });
+  if (cam === "other") return vacuumRecord.answer("cam-not-stock", { figures, limits });
+  if (height === undefined) return vacuumRecord.answer("height-unknown", { figures, limits });
   const perFoot = perHeight.value / 1000;
   const corrected = derived(reading.value + perFoot * height.value, [
     reading,
@@ -62,9 +62,9 @@ export const vacuum = (input: VacuumInput, firm: FirmLimits = {}): RuleResult =>
     limits,
   };
   if (needle !== "steady")
-    return ruleResult("vacuum", cam === "unknown" ? "cam-unknown" : NEEDLE[needle], detail);
+    return vacuumRecord.answer(cam === "unknown" ? "cam-unknown" : NEEDLE[needle], detail);
   const verdict = judge(corrected, { low: low.value, high: high.value });
-  if (verdict === "holds") return ruleResult("vacuum", "in-band", detail);
-  if (verdict === "cannot-tell") return ruleResult("vacuum", "range-covers", detail);
-  return ruleResult("vacuum", corrected.value > high.value ? "high" : lowReason(input), detail);
+  if (verdict === "holds") return vacuumRecord.answer("in-band", detail);
+  if (verdict === "cannot-tell") return vacuumRecord.answer("range-covers", detail);
+  return vacuumRecord.answer(corrected.value > high.value ? "high" : lowReason(input), detail);
 };

@@ -1,8 +1,8 @@
 import type { RuleResult } from "@evenhand/shared/cross-check";
 import { findCheckDigit, findWeightedSum } from "../check-digit/index.ts";
 import { normalizeNumber } from "../identifier-text/index.ts";
-import { limitUse } from "../limits/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
+import { vinFormRecord } from "./record.ts";
 
 export type Market = "north-america" | "other" | "unknown";
 
@@ -17,7 +17,8 @@ export type VinFormInput = {
  * Why 49 CFR 565 says nothing of a number, if so: before 1981, or not built for North America, or not known to be.
  */
 export const findOutsideReason = ({ market, modelYear }: Omit<VinFormInput, "vin">) => {
-  if (modelYear !== undefined && modelYear < limitUse("vin.first-year").value) return "before-1981";
+  if (modelYear !== undefined && modelYear < vinFormRecord.limit("vin.first-year").value)
+    return "before-1981";
   if (market === "other") return "other-market";
   return market === "unknown" ? "market-unknown" : undefined;
 };
@@ -34,23 +35,23 @@ export const vinForm = (input: VinFormInput): RuleResult => {
   const vin = normalizeNumber(input.vin);
   const words: Record<string, string> = { vin };
   const outside = findOutsideReason(input);
-  if (outside !== undefined) return ruleResult("vin-form", outside, { words });
+  if (outside !== undefined) return vinFormRecord.answer(outside, { words });
   const figures = { length: figure(vin.length) };
   if (vin.length !== 17) {
-    return ruleResult("vin-form", input.modelYear === undefined ? "year-unknown" : "length", {
+    return vinFormRecord.answer(input.modelYear === undefined ? "year-unknown" : "length", {
       words,
       figures,
     });
   }
   const [sum, expected] = [findWeightedSum(vin), findCheckDigit(vin)];
   if (sum === undefined || expected === undefined) {
-    return ruleResult("vin-form", "characters", {
+    return vinFormRecord.answer("characters", {
       words: { ...words, wrong: vin.replaceAll(/[A-HJ-NPR-Z0-9]/g, "") },
       figures,
     });
   }
   const carried = vin[8] ?? "";
-  return ruleResult("vin-form", carried === expected ? "passes" : "check-digit", {
+  return vinFormRecord.answer(carried === expected ? "passes" : "check-digit", {
     words: { ...words, carried, expected },
     figures: { ...figures, weightedSum: figure(sum) },
   });

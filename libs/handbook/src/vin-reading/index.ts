@@ -1,9 +1,9 @@
 import type { RuleResult } from "@evenhand/shared/cross-check";
 import { hasRightCheckDigit } from "../check-digit/index.ts";
 import { misreading, normalizeVin } from "../identifier-text/index.ts";
-import { ruleResult } from "../rule-result/index.ts";
 import { findOutsideReason } from "../vin-form/index.ts";
 import type { Market } from "../vin-form/index.ts";
+import { vinReadingRecord } from "./record.ts";
 
 export type VinReadingInput = {
   readonly first: string;
@@ -26,16 +26,16 @@ export const vinReading = (input: VinReadingInput): RuleResult => {
   const [first, second] = [normalizeVin(input.first), normalizeVin(input.second)];
   const words = { first, second };
   const apart = misreading(first, second);
-  if (apart === "same") return ruleResult("vin-reading", "same", { words });
-  if (apart === "other") return ruleResult("vin-reading", "not-a-misreading", { words });
+  if (apart === "same") return vinReadingRecord.answer("same", { words });
+  if (apart === "other") return vinReadingRecord.answer("not-a-misreading", { words });
   if (findOutsideReason(input) !== undefined || first.length !== 17) {
-    return ruleResult("vin-reading", "outside-the-rule", { words });
+    return vinReadingRecord.answer("outside-the-rule", { words });
   }
   const [firstPasses, secondPasses] = [hasRightCheckDigit(first), hasRightCheckDigit(second)];
   if (firstPasses === secondPasses) {
-    return ruleResult("vin-reading", firstPasses ? "both-pass" : "neither-passes", { words });
+    return vinReadingRecord.answer(firstPasses ? "both-pass" : "neither-passes", { words });
   }
   return firstPasses
-    ? ruleResult("vin-reading", "second-misread", { words: { ...words, right: first, wrong: second } })
-    : ruleResult("vin-reading", "first-misread", { words: { ...words, right: second, wrong: first } });
+    ? vinReadingRecord.answer("second-misread", { words: { ...words, right: first, wrong: second } })
+    : vinReadingRecord.answer("first-misread", { words: { ...words, right: second, wrong: first } });
 };

@@ -1,8 +1,9 @@
 import type { RuleResult } from "@evenhand/shared/cross-check";
 import { normalizeVin } from "../identifier-text/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
 import { findOutsideReason } from "../vin-form/index.ts";
 import type { Market } from "../vin-form/index.ts";
+import { vinYearRecord } from "./record.ts";
 
 /** Year characters from 1980 on; I, O, Q, U, Z and 0 are never used (49 CFR 565.15 table VII). */
 const YEAR_CHARACTERS = "ABCDEFGHJKLMNPRSTVWXY123456789";
@@ -48,11 +49,11 @@ export const vinYear = (input: VinYearInput): RuleResult => {
   // A VIN of 17 characters carries a year even where the claim says the car is too old to have one.
   const modelYear = vin.length === 17 ? undefined : input.claimedYear;
   const outside = findOutsideReason({ market: input.market, modelYear });
-  if (outside !== undefined) return ruleResult("vin-year", outside, { words: { vin }, figures });
-  if (vin.length !== 17) return ruleResult("vin-year", "not-seventeen", { words: { vin }, figures });
+  if (outside !== undefined) return vinYearRecord.answer(outside, { words: { vin }, figures });
+  if (vin.length !== 17) return vinYearRecord.answer("not-seventeen", { words: { vin }, figures });
   const years = vinYears(vin, input.kind);
   const detail = { words: { vin, character: vin[9] ?? "" }, figures, alternatives: years.map(String) };
-  if (years.length === 0) return ruleResult("vin-year", "year-character", detail);
-  if (!years.includes(input.claimedYear)) return ruleResult("vin-year", "other-year", detail);
-  return ruleResult("vin-year", years.length === 1 ? "same-year" : "either-cycle", detail);
+  if (years.length === 0) return vinYearRecord.answer("year-character", detail);
+  if (!years.includes(input.claimedYear)) return vinYearRecord.answer("other-year", detail);
+  return vinYearRecord.answer(years.length === 1 ? "same-year" : "either-cycle", detail);
 };

@@ -2,8 +2,8 @@ import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { judge } from "../interval/index.ts";
 import type { Span } from "../interval/index.ts";
-import { limitUse } from "../limits/index.ts";
-import { figure, ruleResult } from "../rule-result/index.ts";
+import { figure } from "../rule-result/index.ts";
+import { wearMilesRecord } from "./record.ts";
 
 /** Condition as a stretch of 0 (spent) to 1 (as new). */
 export type WornPart = { readonly part: string; readonly condition: Span; readonly retrimmed?: boolean };
@@ -28,9 +28,9 @@ const isUnclear = ({ condition }: WornPart): boolean =>
  * // "more-wear-than-miles"
  */
 export const wearMiles = ({ parts, miles }: WearMilesInput, firm: FirmLimits = {}): RuleResult => {
-  const limit = limitUse("wear.low-miles", firm);
+  const limit = wearMilesRecord.limit("wear.low-miles", firm);
   const limits = [limit];
-  if (miles === undefined || parts.length === 0) return ruleResult("wear-miles", "too-few", { limits });
+  if (miles === undefined || parts.length === 0) return wearMilesRecord.answer("too-few", { limits });
   const first = parts.filter(({ retrimmed }) => retrimmed !== true);
   const heavy = first.filter(isHeavy);
   const detail = {
@@ -38,12 +38,11 @@ export const wearMiles = ({ parts, miles }: WearMilesInput, firm: FirmLimits = {
     figures: { miles: figure(miles.value, "mi") },
     words: { parts: (heavy.length > 0 ? heavy : first).map(({ part }) => part).join(", ") },
   };
-  if (first.length === 0) return ruleResult("wear-miles", "retrimmed", detail);
+  if (first.length === 0) return wearMilesRecord.answer("retrimmed", detail);
   const enough = judge(miles, { low: limit.value });
   if (enough === "holds" || (heavy.length === 0 && !first.some(isUnclear)))
-    return ruleResult("wear-miles", "fits-miles", detail);
-  return ruleResult(
-    "wear-miles",
+    return wearMilesRecord.answer("fits-miles", detail);
+  return wearMilesRecord.answer(
     heavy.length > 0 && enough === "breaks" ? "more-wear-than-miles" : "range-covers",
     detail,
   );

@@ -1,5 +1,5 @@
 import { sentence, sentenceContext } from "@evenhand/comparison/sentence";
-import { isRuleId, ruleRecords } from "@evenhand/handbook/rules";
+import { findRule } from "@evenhand/handbook/rules";
 import { sentence as ruleSentence } from "@evenhand/handbook/sentence";
 import type { CrossCheck } from "@evenhand/shared/cross-check";
 import type { ComparisonSource, Row } from "./model";
@@ -14,6 +14,5 @@ export const entrySentence = ({ index, a, b }: ComparisonSource, { entry }: Row)
 /** What a rule of the handbook says of what it read. */
 export const checkSentence = (check: CrossCheck): string => plainSlash(ruleSentence(check));
 
-export const checkTitle = ({ rule }: CrossCheck): string => (isRuleId(rule) ? ruleRecords[rule].title : rule);
-export const checkSource = ({ rule }: CrossCheck): string | undefined =>
-  isRuleId(rule) ? ruleRecords[rule].source.text : undefined;
+export const checkTitle = ({ rule }: CrossCheck): string => findRule(rule)?.title ?? rule;
+export const checkSource = ({ rule }: CrossCheck): string | undefined => findRule(rule)?.source.text;

@@ -1,0 +1,38 @@
+import { practice } from "../limit-record/index.ts";
+import { breaks, cannotTell, defineRecord, holds } from "../rule-record/index.ts";
+
+/** What the Handbook says of it. */
+export const compressionRecord = defineRecord("compression", {
+  title: "Pattern of compression",
+  reads: "compression by cylinder, with one gauge, engine warm, throttle open",
+  formula: "lowest over highest; each cylinder over the engine's median; neighbors low together",
+  limits: {
+    "compression.lowest-share": practice("lowest cylinder over the highest", 0.75, "1", [0.5, 0.95]),
+  },
+  source: {
+    kind: "handbook",
+    text: "makers' manuals differ: an industrial engine manual (LSG-875, page I-08) has 75 % of the highest; another maker has 70 % and a least figure",
+  },
+  consequence: "mechanical",
+  over: "one-report",
+  strength: "contradicts",
+  cautions: ["cranking-fuel"],
+  outcomes: {
+    even: holds(
+      "Lowest {lowest} (cylinder {lowestCylinder}), highest {highest} (cylinder {highestCylinder}): {share} of it, and {limit:compression.lowest-share} is enough.",
+    ),
+    uneven: breaks(
+      "Lowest {lowest} (cylinder {lowestCylinder}) is {share} of the highest {highest} (cylinder {highestCylinder}); {limit:compression.lowest-share} is the least. The median is {median}.",
+    ),
+    "neighbors-low": breaks(
+      "Cylinders {neighbors} are low together (lowest {lowest}, median {median}): ask about the head gasket between them.",
+    ),
+    "under-least": breaks(
+      "Lowest {lowest} (cylinder {lowestCylinder}) is under the maker's least of {least}.",
+    ),
+    "range-covers": cannotTell(
+      "Lowest {lowest} (cylinder {lowestCylinder}) is {share} of the highest {highest}: too near the limit to tell.",
+    ),
+    "too-few": cannotTell("Compression of fewer than two cylinders is known."),
+  },
+});

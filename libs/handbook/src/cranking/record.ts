@@ -1,0 +1,23 @@
+import { practice } from "../limit-record/index.ts";
+import { breaks, cannotTell, commonPractice, defineRecord, holds } from "../rule-record/index.ts";
+
+/** What the Handbook says of it. */
+export const crankingRecord = defineRecord("cranking", {
+  title: "Cranking voltage",
+  reads: "voltage while the starter turns, system voltage",
+  formula: "at least the figure of the system",
+  limits: {
+    "cranking.least-12": practice("least voltage while cranking, 12 V", 9.6, "V", [8.5, 10.5]),
+    "cranking.least-6": practice("least voltage while cranking, 6 V", 4.8, "V", [4, 5.5]),
+  },
+  source: commonPractice,
+  consequence: "mechanical",
+  over: "one-report",
+  strength: "contradicts",
+  cautions: ["battery"],
+  outcomes: {
+    enough: holds("{volts} while cranking: enough."),
+    "too-low": breaks("{volts} while cranking: too low. Battery, cables or starter."),
+    "range-covers": cannotTell("{volts} while cranking: too near the limit to tell."),
+  },
+});

@@ -1,0 +1,20 @@
+import { breaks, cannotTell, commonPractice, defineRecord, holds } from "../rule-record/index.ts";
+
+/** What the Handbook says of it. */
+export const dateOrderRecord = defineRecord("date-order", {
+  title: "Order of dates",
+  reads: "the dates a part was cast and assembled and the car was built",
+  formula: "cast on or before assembled, assembled on or before built, for the days each code can mean",
+  limits: {},
+  source: commonPractice,
+  consequence: "identity",
+  over: "both-reports",
+  strength: "contradicts",
+  cautions: [],
+  outcomes: {
+    "in-order": holds("The dates are in order: {dates}."),
+    "out-of-order": breaks("The dates cannot be in order: {dates}."),
+    "some-readings": cannotTell("The dates are in order only as: {or:alternatives}."),
+    "too-few": cannotTell("Fewer than two of the dates are known."),
+  },
+});

@@ -1,0 +1,47 @@
+import type { Gap, GapEnds } from "./index.ts";
+import { defineRule } from "../define-rule/index.ts";
+import type { Inputs } from "../define-rule/index.ts";
+import { estimateOf, findRead, findReads } from "../view/index.ts";
+import type { Found, Read, View } from "../view/index.ts";
+import { examples, growth, trueClaims } from "./examples.ts";
+import { gapTaper } from "./index.ts";
+import type { GapTaperInput } from "./index.ts";
+import { gapTaperRecord } from "./record.ts";
+
+type MeasuredGap = {
+  readonly gap: string;
+  readonly side: "left" | "right";
+  readonly ends: GapEnds;
+  readonly reads: readonly Found[];
+};
+
+const gapOf = (view: View, top: Read<"reading">): MeasuredGap[] => {
+  const bottom = findRead(view, "reading", "gaps.width-bottom", top.position);
+  if (bottom === undefined) return [];
+  const [upper, lower] = [estimateOf(view, top, "differences"), estimateOf(view, bottom, "differences")];
+  if (upper === undefined || lower === undefined) return [];
+  const side = top.position.includes("right") ? "right" : "left";
+  const gap = top.position
+    .split("-")
+    .filter((word) => word !== side)
+    .join(" ");
+  return [{ gap, side, ends: { top: upper, bottom: lower }, reads: [top, bottom] }];
+};
+
+const find = (view: View): Inputs<GapTaperInput>[] => {
+  const measured = findReads(view, "reading", "gaps.width-top").flatMap((top) => gapOf(view, top));
+  if (measured.length === 0) return [];
+  const byName = new Map<string, Gap>();
+  for (const { gap, side, ends } of measured) byName.set(gap, { ...byName.get(gap), gap, [side]: ends });
+  return [{ reads: measured.flatMap(({ reads }) => reads), input: { gaps: [...byName.values()] } }];
+};
+
+/** gapTaper with all that belongs to it. */
+export const gapTaperRule = defineRule({
+  record: gapTaperRecord,
+  compute: gapTaper,
+  find,
+  examples,
+  trueClaims,
+  growth,
+});

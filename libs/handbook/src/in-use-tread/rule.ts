@@ -1,0 +1,25 @@
+import { defineRule } from "../define-rule/index.ts";
+import type { Inputs } from "../define-rule/index.ts";
+import { findReads, lowestOf } from "../view/index.ts";
+import type { View } from "../view/index.ts";
+import { examples, growth, trueClaims } from "./examples.ts";
+import { inUseTread } from "./index.ts";
+import type { InUseTreadInput } from "./index.ts";
+import { inUseTreadRecord } from "./record.ts";
+
+/** The shallowest spot of each tire. */
+const find = (view: View): Inputs<InUseTreadInput>[] =>
+  findReads(view, "reading", "wheels.tread-depth").flatMap((read): Inputs<InUseTreadInput>[] => {
+    const reading = lowestOf(view, read);
+    return reading === undefined ? [] : [{ reads: [read], input: { reading } }];
+  });
+
+/** inUseTread with all that belongs to it. */
+export const inUseTreadRule = defineRule({
+  record: inUseTreadRecord,
+  compute: ({ reading }) => inUseTread(reading),
+  find,
+  examples,
+  trueClaims,
+  growth,
+});

@@ -1,0 +1,23 @@
+import { leaksOf } from "../readers/cylinders.ts";
+import { defineRule } from "../define-rule/index.ts";
+import type { Inputs } from "../define-rule/index.ts";
+import type { View } from "../view/index.ts";
+import { examples, growth, trueClaims } from "./examples.ts";
+import { leakDown } from "./index.ts";
+import type { LeakDownInput } from "./index.ts";
+import { leakDownRecord } from "./record.ts";
+
+const find = (view: View): Inputs<LeakDownInput>[] => {
+  const leaks = leaksOf(view);
+  return leaks === undefined ? [] : [leaks];
+};
+
+/** leakDown with all that belongs to it. */
+export const leakDownRule = defineRule({
+  record: leakDownRecord,
+  compute: leakDown,
+  find,
+  examples,
+  trueClaims,
+  growth,
+});

@@ -1,0 +1,30 @@
+import { readingsOf } from "../paint-map/index.ts";
+import { measuredPanels } from "../readers/panel-paint.ts";
+import { defineRule } from "../define-rule/index.ts";
+import type { Inputs } from "../define-rule/index.ts";
+import { findClaim, optionOf } from "../view/index.ts";
+import type { View } from "../view/index.ts";
+import { examples, growth, trueClaims } from "./examples.ts";
+import { originalPaint } from "./index.ts";
+import type { OriginalPaintInput } from "./index.ts";
+import { originalPaintRecord } from "./record.ts";
+
+/** Each panel called original by itself, all judged together. */
+const find = (view: View): Inputs<OriginalPaintInput>[] => {
+  const claimed = measuredPanels(view).flatMap(({ paint, reads }) => {
+    const claim = findClaim(view, "choice", "body.paint-history", reads[0]?.position ?? "");
+    return claim !== undefined && optionOf(claim) === "original" ? [{ paint, reads, claim }] : [];
+  });
+  const among = claimed.flatMap(({ paint }) => readingsOf(paint)).length;
+  return claimed.map(({ paint, reads, claim }) => ({ reads, claim, input: { panels: [paint], among } }));
+};
+
+/** originalPaint with all that belongs to it. */
+export const originalPaintRule = defineRule({
+  record: originalPaintRecord,
+  compute: originalPaint,
+  find,
+  examples,
+  trueClaims,
+  growth,
+});

@@ -1,0 +1,25 @@
+import { measuredPanels } from "../readers/panel-paint.ts";
+import { defineRule } from "../define-rule/index.ts";
+import type { Inputs } from "../define-rule/index.ts";
+import type { View } from "../view/index.ts";
+import { examples, growth, trueClaims } from "./examples.ts";
+import { paintMap } from "./index.ts";
+import type { PaintMapInput } from "./index.ts";
+import { paintMapRecord } from "./record.ts";
+
+const find = (view: View): Inputs<PaintMapInput>[] => {
+  const measured = measuredPanels(view);
+  if (measured.length === 0) return [];
+  const panels = measured.map(({ paint }) => paint);
+  return [{ reads: measured.flatMap((panel) => panel.reads), input: { panels } }];
+};
+
+/** paintMap with all that belongs to it. */
+export const paintMapRule = defineRule({
+  record: paintMapRecord,
+  compute: paintMap,
+  find,
+  examples,
+  trueClaims,
+  growth,
+});

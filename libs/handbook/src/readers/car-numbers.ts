@@ -1,0 +1,22 @@
+import { findReads } from "../view/index.ts";
+import type { Read, View } from "../view/index.ts";
+import type { Market } from "../vin-form/index.ts";
+
+export const VIN = "identity.vin";
+export const TITLE = "identity.title-number";
+/** From this model year on numbers follow the regulation in North America. */
+export const FIRST_VIN_YEAR = 1981;
+
+/** The market a car was built for, as far as its name tells. */
+export const marketOf = (market: string | undefined): Market => {
+  if (market === undefined) return "unknown";
+  return /\b(north america|usa?|united states|canada|mexico)\b/i.test(market.replaceAll(".", ""))
+    ? "north-america"
+    : "other";
+};
+
+/** Every place the car's number was read, the title's included. */
+export const numbersOf = (view: View): Read<"code">[] => [
+  ...findReads(view, "code", VIN),
+  ...findReads(view, "code", TITLE),
+];

@@ -1,0 +1,50 @@
+import type { CompressionInput, CylinderPressure } from "../compression/index.ts";
+import type { CylinderLeak, Escape, LeakDownInput } from "../leak-down/index.ts";
+import { estimateOf, findRead, findReads, numberNoted, optionOf } from "../view/index.ts";
+import type { Found, Read, View } from "../view/index.ts";
+
+const cylinderOf = ({ position }: Found): number => Number(position.replace("cylinder-", ""));
+
+/** A test with the findings it is from. */
+export type Tested<T> = { readonly input: T; readonly reads: readonly Found[] };
+
+/** Compression by cylinder; nothing with fewer than two. */
+export const compressionOf = (view: View): Tested<CompressionInput> | undefined => {
+  const reads = findReads(view, "reading", "engine.compression");
+  const cylinders = reads.flatMap((read): CylinderPressure[] => {
+    const pressure = estimateOf(view, read, "differences");
+    return pressure === undefined ? [] : [{ cylinder: cylinderOf(read), pressure }];
+  });
+  if (cylinders.length < 2) return undefined;
+  const { compressionLowestShare: lowestShare, compressionLeast: least } = view.maker;
+  const neighbors = view.maker.cylinderNeighbors;
+  return { input: { cylinders, neighbors, makers: { lowestShare, least } }, reads };
+};
+
+const ESCAPES: readonly string[] = ["intake", "exhaust", "crankcase", "coolant", "neighbor"];
+const isEscape = (option: string | undefined): option is Escape =>
+  option !== undefined && ESCAPES.includes(option);
+
+const escapesOf = (path: Read<"choice"> | undefined): readonly Escape[] | undefined => {
+  const option = optionOf(path);
+  if (option === "none") return [];
+  return isEscape(option) ? [option] : undefined;
+};
+
+/** Leak-down by cylinder and where the air went. */
+export const leaksOf = (view: View): Tested<LeakDownInput> | undefined => {
+  const reads = findReads(view, "reading", "engine.leak-down");
+  const paths = reads.flatMap(
+    (read) => findRead(view, "choice", "engine.leak-down-path", read.position) ?? [],
+  );
+  const cylinders = reads.flatMap((read): CylinderLeak[] => {
+    const leak = estimateOf(view, read);
+    const path = paths.find(({ position }) => position === read.position);
+    return leak === undefined ? [] : [{ cylinder: cylinderOf(read), leak, escapes: escapesOf(path) }];
+  });
+  if (cylinders.length === 0) return undefined;
+  return {
+    input: { cylinders, testPressure: numberNoted(reads[0], "test-pressure") },
+    reads: [...reads, ...paths],
+  };
+};

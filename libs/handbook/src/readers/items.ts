@@ -1,0 +1,2 @@
+/** The odometer as it stands. */
+export const ODOMETER = "identity.odometer";

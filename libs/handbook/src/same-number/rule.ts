@@ -1,0 +1,35 @@
+import { numbersOf, TITLE, VIN } from "../readers/car-numbers.ts";
+import { defineRule } from "../define-rule/index.ts";
+import type { Inputs } from "../define-rule/index.ts";
+import { findClaim } from "../view/index.ts";
+import type { Found, View } from "../view/index.ts";
+import { examples, growth, trueClaims } from "./examples.ts";
+import { sameNumber } from "./index.ts";
+import type { SameNumberInput } from "./index.ts";
+import { sameNumberRecord } from "./record.ts";
+
+const placeName = ({ item, position }: Found): string =>
+  item === TITLE ? "title" : position.replaceAll("-", " ");
+
+/** Every number of every side read: the plate of one report is set against the plate of the other too. */
+const find = (view: View): Inputs<SameNumberInput>[] => {
+  const numbers = view.readings.flatMap((side) => numbersOf({ ...view, readings: [side] }));
+  if (numbers.length < 2) return [];
+  const claim = findClaim(view, "code", TITLE) ?? findClaim(view, "code", VIN, "main-plate");
+  const both = new Set(numbers.map(({ side }) => side)).size > 1;
+  const placed = numbers.map((read) => ({
+    place: both ? `${placeName(read)} (${view.reports[read.side]?.report.kind})` : placeName(read),
+    number: read.answer.text,
+  }));
+  return [{ reads: numbers, claim, input: placed }];
+};
+
+/** sameNumber with all that belongs to it. */
+export const sameNumberRule = defineRule({
+  record: sameNumberRecord,
+  compute: sameNumber,
+  find,
+  examples,
+  trueClaims,
+  growth,
+});
