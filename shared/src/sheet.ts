@@ -55,6 +55,8 @@ export const Limit = z.strictObject({
   value: z.number(),
   source: Source,
   severity: Severity,
+  /** At these positions it is less or more grave (a spare without tread). */
+  at: z.partialRecord(PositionId, Severity).optional(),
   /** Only at these positions; everywhere where absent. */
   positions: z.array(PositionId).optional(),
   /** Conditions under which the figure holds; where they were not noted so, it judges nothing. */
@@ -70,6 +72,8 @@ export const Limit = z.strictObject({
       rows: z.array(z.strictObject({ upTo: z.number(), value: z.number() })).min(1),
     })
     .optional(),
+  /** The figure is the reading of another item at the same place (the figure cast in a drum); without it nothing is judged. */
+  isReadingOf: z.strictObject({ item: ItemId, unit: UnitSymbol }).optional(),
   /** The figure hangs on the option chosen at another item, or on the system's voltage of the car's form. */
   byOption: z
     .strictObject({
@@ -117,6 +121,17 @@ export const ReadingSpec = z.strictObject({
   limits: z.array(Limit).default([]),
   /** Figures of practice past which the answer is bad; a firm may change them. */
   alarms: z.array(Limit).default([]),
+  /**
+   * Where between sound and alarmed lies what nobody can judge by the figure alone (a panel of 300 µm, a compression of 95 psi):
+   * only within these is the reading called good. Where absent, all that no figure makes bad is good.
+   */
+  sound: z
+    .strictObject({
+      atLeast: z.number().optional(),
+      atMost: z.number().optional(),
+      when: z.array(ConditionNeeded).optional(),
+    })
+    .optional(),
   /** Why no alarm figure can be given, where there is neither a limit nor an alarm: the reading is shown, never called sound. */
   noAlarmBecause: z.string().min(1).optional(),
   /** How far a reading that drifts may rightly move from one day to another, base unit; part of the reading's size in `dayToDayShare`. */
@@ -145,6 +160,8 @@ export const Option = z.strictObject({
   words: Words,
   /** What answering this says of the thing by itself. */
   call: Call,
+  /** At these positions it is another (over ten years: a trifle on a spare). */
+  at: z.partialRecord(PositionId, Call).optional(),
 });
 export type Option = z.infer<typeof Option>;
 /** Options from the most claimed to the least where `ordered`. `not-known` always stands last and has no yardstick. */
@@ -260,12 +277,20 @@ export const Item = z
     answer: ItemAnswerKind,
     positions: LocalId.optional(),
     consequence: Consequence,
+    /** How grave it is where two answers part and neither is bad by itself (a code, an answer without a yardstick). */
+    severity: Severity.optional(),
     strict: z.boolean(),
     time: TimeBehavior,
     /** Of whom it is asked: what only a seller can claim is asked of the statement alone. */
     asked: z.enum(["both", "statement"]).optional(),
     /** Light, weather, what was allowed: never compared; it qualifies what was found under it. */
     circumstance: z.boolean().optional(),
+    /** Where this is bad, what it spoils: items, and whole sections, whose findings say so (a start that was not cold). */
+    qualifies: z
+      .strictObject({ items: z.array(ItemId).default([]), sections: z.array(LocalId).default([]) })
+      .optional(),
+    /** Asks what another item asks; readable in older files, not asked any more. */
+    sameAs: ItemId.optional(),
     /** A thing a car may lack: "not fitted" is an answer. */
     equipment: z.boolean().optional(),
     stage: Stage,

@@ -12,8 +12,8 @@ const horn = (value: "yes" | "no" | "intermittent" | "not-known", more?: Partial
 const unseen = (item: string): Finding => finding(item, { kind: "not-seen", reason: "covered" });
 const entriesOf = (item: string, a: Finding[], b: Finding[]) =>
   compare(statement(a), inspection(b), sheet).entries.filter((entry) => entry.item === item);
-const cooling = (value: "yes" | "no", more?: Partial<Finding>) =>
-  finding("electrics.air-conditioning", { kind: "working", value }, more);
+const starting = (option: string, more?: Partial<Finding>) =>
+  finding("road.cold-start", { kind: "choice", option }, more);
 const light = (option: string) => finding("visit.light", { kind: "choice", option });
 const miles = (value: number) =>
   finding(
@@ -343,7 +343,7 @@ describe("answers of both sides", () => {
   });
 
   it("softens what drifts between days: in doubt where bad, else consistent", () => {
-    expect(entriesOf("electrics.air-conditioning", [cooling("yes")], [cooling("no")])[0]).toMatchObject({
+    expect(entriesOf("road.cold-start", [starting("at-once")], [starting("no-start")])[0]).toMatchObject({
       outcome: "doubtful",
       reason: "changed-bad-between-days",
       standing: "in-doubt",
@@ -351,7 +351,7 @@ describe("answers of both sides", () => {
     });
     const time = "2026-05-12T16:00:00Z";
     expect(
-      entriesOf("electrics.air-conditioning", [cooling("yes", { time })], [cooling("no")])[0],
+      entriesOf("road.cold-start", [starting("at-once", { time })], [starting("no-start")])[0],
     ).toMatchObject({
       outcome: "differ",
     });

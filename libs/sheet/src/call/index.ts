@@ -4,6 +4,7 @@ import type { Finding } from "@evenhand/shared/finding";
 import type { GradeScale, VehicleForm } from "@evenhand/shared/report";
 import { worseSeverity } from "@evenhand/shared/severity";
 import type { Call, Severity } from "@evenhand/shared/severity";
+import type { UnitSymbol } from "@evenhand/shared/unit";
 import type { ConditionNeeded, FaultKind, Item, Limit, ReadingSpec } from "@evenhand/shared/sheet";
 import { gradeStretch, houseGradeOf, houseGrades } from "../grade-scale/index.ts";
 
@@ -13,7 +14,7 @@ export type CallContext = {
   readonly conditions?: Finding["conditions"];
   /** Scales of the report, for grades on other scales than the house's. */
   readonly scales?: readonly GradeScale[];
-  readonly form?: VehicleForm;
+  readonly form?: Pick<VehicleForm, "systemVolts">;
   /** Fault kinds of the sheet by id. */
   readonly faultKinds?: ReadonlyMap<string, FaultKind>;
   /** Another answer of the same report by item id (and position, where the item has them); limits may hang on it. */
@@ -34,13 +35,12 @@ export const isUnmet = (needed: ConditionNeeded, conditions: Finding["conditions
   );
 };
 
-const otherReading = (limit: Limit, context: CallContext): number | undefined => {
-  const { byReading } = limit;
-  if (byReading === undefined) return undefined;
-  const answer = context.other?.(byReading.item, context.position);
-  if (answer?.kind !== "reading" || dimensionOf(answer.unit) !== dimensionOf(byReading.unit))
-    return undefined;
-  const values = answer.values.map(({ value }) => convert(value, answer.unit, byReading.unit));
+type Elsewhere = { readonly item: string; readonly unit: UnitSymbol };
+
+const otherReading = ({ item, unit }: Elsewhere, context: CallContext): number | undefined => {
+  const answer = context.other?.(item, context.position);
+  if (answer?.kind !== "reading" || dimensionOf(answer.unit) !== dimensionOf(unit)) return undefined;
+  const values = answer.values.map(({ value }) => convert(value, answer.unit, unit));
   return values.reduce((sum, value) => sum + value, 0) / values.length;
 };
 
@@ -57,13 +57,14 @@ export const limitValue = (limit: Limit, context: CallContext): number | undefin
     return undefined;
   }
   if (limit.when?.some((needed) => isUnmet(needed, conditions)) === true) return undefined;
+  if (limit.isReadingOf !== undefined) return otherReading(limit.isReadingOf, context);
   if (limit.byReading !== undefined) {
-    const read = otherReading(limit, context);
+    const read = otherReading(limit.byReading, context);
     const row = read === undefined ? undefined : limit.byReading.rows.find(({ upTo }) => read <= upTo);
     return row?.value ?? limit.value;
   }
   if (limit.byOption !== undefined) {
-    const answer = context.other?.(limit.byOption.item);
+    const answer = context.other?.(limit.byOption.item, context.position);
     const option = answer?.kind === "choice" ? answer.option : undefined;
     return limit.byOption.rows.find((row) => row.option === option)?.value ?? limit.value;
   }
@@ -76,6 +77,19 @@ const fails = (value: number, side: Limit["side"], limit: number, { delta }: Rea
   return side === "min" ? value < limit - rounding : value > limit + rounding;
 };
 
+/** Whether every value lies where an item says a reading is good; those between that and the alarm nobody can judge. */
+const isSound = (values: readonly number[], spec: ReadingSpec, context: CallContext): boolean => {
+  const { sound } = spec;
+  if (sound === undefined) return true;
+  if (sound.when?.some((needed) => isUnmet(needed, context.conditions)) === true) return false;
+  const { atLeast, atMost } = sound;
+  return values.every(
+    (value) =>
+      (atLeast === undefined || !fails(value, "min", atLeast, spec)) &&
+      (atMost === undefined || !fails(value, "max", atMost, spec)),
+  );
+};
+
 const callReading = (answer: AnswerOf<"reading">, spec: ReadingSpec, context: CallContext): Call => {
   if (dimensionOf(answer.unit) !== dimensionOf(spec.unit)) return "no-yardstick";
   const values = answer.values.map(({ value }) => convert(value, answer.unit, spec.unit));
@@ -86,10 +100,10 @@ const callReading = (answer: AnswerOf<"reading">, spec: ReadingSpec, context: Ca
     if (asked === undefined) continue;
     judged = true;
     if (values.some((value) => fails(value, limit.side, asked, spec))) {
-      worst = worseSeverity(worst, limit.severity);
+      worst = worseSeverity(worst, limit.at?.[context.position ?? ""] ?? limit.severity);
     }
   }
-  return worst ?? (judged ? "good" : "no-yardstick");
+  return worst ?? (judged && isSound(values, spec, context) ? "good" : "no-yardstick");
 };
 
 const callGrade = (
@@ -123,9 +137,12 @@ const callPresence = ({ value }: AnswerOf<"presence">, spec: NonNullable<Item["p
 };
 
 /** Every option said counts; the worst one is the answer's. */
-const callChoice = (answer: AnswerOf<"choice">, spec: NonNullable<Item["choice"]>): Call => {
+const callChoice = (answer: AnswerOf<"choice">, spec: NonNullable<Item["choice"]>, position = ""): Call => {
   const said = [answer.option, ...(answer.also ?? [])];
-  const calls = said.map((id) => spec.options.find((option) => option.id === id)?.call ?? "no-yardstick");
+  const calls = said.map((id) => {
+    const option = spec.options.find((each) => each.id === id);
+    return option?.at?.[position] ?? option?.call ?? "no-yardstick";
+  });
   let worst: Severity | null = null;
   for (const call of calls)
     if (call !== "good" && call !== "no-yardstick") worst = worseSeverity(worst, call);
@@ -185,7 +202,7 @@ export const callOf = (answer: Answer, item: Item, context: CallContext = NOTHIN
     case "presence":
       return item.presence === undefined ? "no-yardstick" : callPresence(answer, item.presence);
     case "choice":
-      return item.choice === undefined ? "no-yardstick" : callChoice(answer, item.choice);
+      return item.choice === undefined ? "no-yardstick" : callChoice(answer, item.choice, context.position);
     case "faults":
       return item.faults === undefined ? "no-yardstick" : callFaults(answer, item, context);
     case "color":

@@ -53,10 +53,10 @@ describe("compileSheet", () => {
 
   it("ranks options from the most claimed", () => {
     expect([...(itemOf("brakes.pedal-sink")?.options ?? [])]).toEqual([
-      ["holds", { rank: 0, bad: false }],
-      ["slow", { rank: 1, bad: true }],
-      ["to-floor", { rank: 2, bad: true }],
-      ["not-known", { rank: 3, bad: false }],
+      ["holds", { rank: 0, call: "good", bad: false }],
+      ["slow", { rank: 1, call: "danger", bad: true }],
+      ["to-floor", { rank: 2, call: "danger", bad: true }],
+      ["not-known", { rank: 3, call: "no-yardstick", bad: false }],
     ]);
     expect(itemOf("electrics.horn")?.options.size).toBe(0);
   });

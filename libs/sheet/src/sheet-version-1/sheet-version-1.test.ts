@@ -210,12 +210,10 @@ describe("every reading item", () => {
       spec.limits.map(({ side, value, source }) => `${id} ${side} ${value}: ${source.kind}`),
     );
     expect(limits).toEqual([
-      "visit.engine-cold max 5: common-practice",
       "steering.free-play max 2: regulation",
       "steering.linkage-play max 0.25: regulation",
       "brakes.pedal-reserve min 20: regulation",
       "brakes.lining-thickness min 0.03125: regulation",
-      "brakes.fluid-boiling-point min 140: common-practice",
       "wheels.tread-depth min 2: regulation",
       "wheels.runout-lateral max 0.125: regulation",
       "wheels.runout-radial max 0.125: regulation",

@@ -4,6 +4,7 @@ import { item, reading, words } from "./draft.ts";
 import type { ReadingDraft } from "./draft.ts";
 import { paintFaults } from "./fault-kinds.ts";
 import { commonPractice } from "./sources.ts";
+import { panelSeverities } from "./fault-severities.ts";
 
 const paintGauge: ReadingDraft = {
   unit: "um",
@@ -45,6 +46,7 @@ export const body: Item[] = [
       needs: [],
       positions: "panels",
       core: true,
+      severity: "worth",
       minutes: 12,
       costRow: "paint-panel",
       cautions: ["lead-paint"],
@@ -59,6 +61,7 @@ export const body: Item[] = [
       ...outside,
       needs: [],
       positions: "panels",
+      severity: "worth",
       minutes: 15,
       costRow: "filler-panel",
       cautions: ["lead-paint"],
@@ -73,13 +76,14 @@ export const body: Item[] = [
       ...outside,
       positions: "panels",
       core: true,
+      severity: "worth",
       minutes: 2,
       costRow: "paint-panel",
       choice: ranked(
         ["original", words("original paint", undefined, ["factory paint", "untouched"])],
-        ["blended", "blended in part"],
-        ["refinished", words("refinished", "resprayed", ["repainted", "older respray"])],
-        ["repaired", words("repaired and refinished", undefined, ["filled", "bodywork"])],
+        ["blended", "blended in part", "no-yardstick"],
+        ["refinished", words("refinished", "resprayed", ["repainted", "older respray"]), "no-yardstick"],
+        ["repaired", words("repaired and refinished", undefined, ["filled", "bodywork"]), "worth"],
       ),
     },
   ),
@@ -95,8 +99,8 @@ export const body: Item[] = [
       choice: unranked(
         ["steel", "steel"],
         ["aluminum", words("aluminum", "aluminium", ["alloy"])],
-        ["glass-fiber", words("fiberglass", "glass fibre", ["GRP"])],
-        ["other", "other"],
+        ["glass-fiber", words("fiberglass", "glass fibre", ["GRP"]), "no-yardstick"],
+        ["other", "other", "no-yardstick"],
       ),
     },
   ),
@@ -107,6 +111,7 @@ export const body: Item[] = [
     {
       ...outside,
       positions: "panels",
+      severity: "worth",
       minutes: 15,
       costRow: "paint-panel",
       color: { delta: 2, repeatability: 0.3, source: commonPractice },
@@ -120,6 +125,7 @@ export const body: Item[] = [
       ...outside,
       positions: "panels",
       time: "only-rises",
+      severity: "repair",
       minutes: 10,
       costRow: "paint-panel",
       grade: wear,
@@ -137,7 +143,7 @@ export const body: Item[] = [
       minutes: 15,
       costRow: "panel-repair",
       cautions: ["lead-paint"],
-      faults: faults(paintFaults, "panel"),
+      faults: faults(paintFaults, "panel", panelSeverities),
     },
   ),
   item(
@@ -150,7 +156,7 @@ export const body: Item[] = [
       minutes: 5,
       costRow: "filler-panel",
       cautions: ["lead-paint"],
-      choice: ranked(["holds", "holds"], ["weak", "weak", "bad"], ["falls", "falls off", "bad"]),
+      choice: ranked(["holds", "holds"], ["weak", "weak", "worth"], ["falls", "falls off", "worth"]),
     },
   ),
   item(
@@ -189,8 +195,8 @@ export const body: Item[] = [
       costRow: "panel-repair",
       choice: ranked(
         ["flat", "flat"],
-        ["patched", "patched", "bad"],
-        ["doubled", words("doubled", undefined, ["second skin"]), "bad"],
+        ["patched", "patched", "worth"],
+        ["doubled", words("doubled", undefined, ["second skin"]), "worth"],
       ),
     },
   ),

@@ -1,8 +1,9 @@
 import type { Item } from "@evenhand/shared/sheet";
-import { faults, leak, ranked, unranked, works } from "./answers.ts";
+import { brakeLeak, faults, ranked, unranked, works } from "./answers.ts";
 import { item, reading, words } from "./draft.ts";
 import { hoseFaults } from "./fault-kinds.ts";
-import { cfr570, commonPractice } from "./sources.ts";
+import { cfr570 } from "./sources.ts";
+import { dangers } from "./fault-severities.ts";
 
 const safety = { consequence: "safety" } as const;
 const micrometer = (name: string): [string, number, [number]] => [name, 0.01, [0.02]];
@@ -55,8 +56,8 @@ export const pedal: Item[] = [
       conditions: ["seconds-held"],
       choice: ranked(
         ["holds", "holds"],
-        ["slow", "falls slowly", "bad"],
-        ["to-floor", "falls to the floor", "bad"],
+        ["slow", "falls slowly", "danger"],
+        ["to-floor", "falls to the floor", "danger"],
       ),
     },
   ),
@@ -68,7 +69,11 @@ export const pedal: Item[] = [
       ...safety,
       minutes: 1,
       costRow: "brake-hydraulics",
-      choice: ranked(["firm", "firm"], ["spongy", "spongy", "bad"], ["pumps-up", "rises when pumped", "bad"]),
+      choice: ranked(
+        ["firm", "firm"],
+        ["spongy", "spongy", "danger"],
+        ["pumps-up", "rises when pumped", "danger"],
+      ),
     },
   ),
   item(
@@ -77,6 +82,7 @@ export const pedal: Item[] = [
     "Empty the reserve, hold the pedal, start the engine: the pedal drops a little; where there is none, say so in the note.",
     {
       ...safety,
+      equipment: true,
       minutes: 2,
       costRow: "servo",
       cautions: ["carbon-monoxide"],
@@ -103,9 +109,9 @@ export const pedal: Item[] = [
     costRow: "brake-friction",
     choice: ranked(
       ["straight", "straight"],
-      ["slight", "slight pull"],
-      ["left", "pulls left", "bad"],
-      ["right", "pulls right", "bad"],
+      ["slight", "slight pull", "repair"],
+      ["left", "pulls left", "danger"],
+      ["right", "pulls right", "danger"],
     ),
   }),
 ];
@@ -153,6 +159,7 @@ export const friction: Item[] = [
   item("brakes.lining-kind", words("riveted or bonded lining"), "Look at the edge of the lining.", {
     ...safety,
     positions: "corners-under",
+    severity: "repair",
     minutes: 4,
     needs: ["lift", "dismantling"],
     costRow: null,
@@ -248,6 +255,7 @@ export const friction: Item[] = [
     {
       ...safety,
       positions: "drum-corners",
+      severity: "repair",
       minutes: 4,
       needs: ["lift", "dismantling"],
       costRow: null,
@@ -277,6 +285,7 @@ export const hydraulics: Item[] = [
     {
       ...safety,
       time: "drifts",
+      equipment: true,
       minutes: 4,
       costRow: "brake-fluid",
       reading: reading({
@@ -290,7 +299,6 @@ export const hydraulics: Item[] = [
         ask: [2, 1],
         byEye: [60],
         instrument: ["boiling point tester", 1, [5]],
-        limits: [{ side: "min", value: 140, source: commonPractice }],
       }),
     },
   ),
@@ -303,10 +311,11 @@ export const hydraulics: Item[] = [
       positions: "corners-under",
       time: "only-rises",
       core: true,
+      equipment: true,
       minutes: 4,
       needs: ["lift"],
       costRow: "brake-hoses",
-      faults: faults(hoseFaults, "length"),
+      faults: faults(hoseFaults, "length", dangers),
     },
   ),
   item(
@@ -316,10 +325,11 @@ export const hydraulics: Item[] = [
     {
       ...safety,
       core: true,
+      equipment: true,
       minutes: 2,
       costRow: "master-cylinder",
       cautions: ["prop-hood"],
-      choice: leak,
+      choice: brakeLeak,
     },
   ),
   item(
@@ -329,11 +339,12 @@ export const hydraulics: Item[] = [
     {
       ...safety,
       positions: "drum-corners",
+      equipment: true,
       minutes: 4,
       needs: ["lift", "dismantling"],
       costRow: "wheel-cylinders",
       cautions: ["lining-dust"],
-      choice: leak,
+      choice: brakeLeak,
     },
   ),
   item(
@@ -347,7 +358,7 @@ export const hydraulics: Item[] = [
       needs: ["lift"],
       costRow: "calipers",
       cautions: ["lining-dust"],
-      choice: leak,
+      choice: brakeLeak,
     },
   ),
 ];

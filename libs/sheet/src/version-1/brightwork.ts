@@ -2,6 +2,7 @@ import type { Item } from "@evenhand/shared/sheet";
 import { code, faults, ranked, wear } from "./answers.ts";
 import { item, words } from "./draft.ts";
 import { chromeFaults, glassFaults } from "./fault-kinds.ts";
+import { brightSeverities, glassSeverities, trifles } from "./fault-severities.ts";
 
 const outside = {
   consequence: "appearance",
@@ -19,6 +20,8 @@ export const brightwork: Item[] = [
       ...outside,
       needs: ["daylight"],
       positions: "ends",
+      severity: "repair",
+      equipment: true,
       minutes: 2,
       costRow: "chrome",
       grade: wear,
@@ -34,12 +37,13 @@ export const brightwork: Item[] = [
       positions: "ends",
       minutes: 3,
       costRow: "chrome",
-      faults: faults([...chromeFaults, "bend"], "length"),
+      faults: faults([...chromeFaults, "bend"], "length", brightSeverities),
     },
   ),
   item("brightwork.grille", words("grille", "radiator grille"), "Grade plating and bars.", {
     ...outside,
     needs: ["daylight"],
+    severity: "repair",
     minutes: 1,
     costRow: "chrome",
     grade: wear,
@@ -52,6 +56,7 @@ export const brightwork: Item[] = [
       ...outside,
       needs: ["daylight"],
       positions: "sides",
+      equipment: true,
       minutes: 2,
       costRow: "trim",
       grade: wear,
@@ -64,13 +69,17 @@ export const brightwork: Item[] = [
     {
       ...outside,
       needs: [],
+      equipment: true,
       minutes: 2,
       costRow: "trim",
-      choice: ranked(
-        ["complete-original", "complete, original"],
-        ["complete-reproduction", "complete, some reproduction"],
-        ["incomplete", "some missing", "bad"],
-      ),
+      choice: {
+        ...ranked(
+          ["complete-original", "complete, original"],
+          ["complete-reproduction", "complete, some reproduction"],
+          ["incomplete", "some missing", "small"],
+        ),
+        weakerIsNotOtherwise: true,
+      },
     },
   ),
   item(
@@ -83,7 +92,7 @@ export const brightwork: Item[] = [
       positions: "ends",
       minutes: 2,
       costRow: "lamps",
-      faults: faults(["crack", "fading", "chip", "missing-piece"], "length"),
+      faults: faults(["crack", "fading", "chip", "missing-piece"], "length", trifles),
     },
   ),
   item(
@@ -94,6 +103,7 @@ export const brightwork: Item[] = [
       ...outside,
       needs: [],
       positions: "sides",
+      equipment: true,
       minutes: 1,
       costRow: "trim",
       grade: wear,
@@ -111,7 +121,7 @@ export const brightwork: Item[] = [
       core: true,
       minutes: 3,
       costRow: "glass",
-      faults: faults(glassFaults, "glass"),
+      faults: faults(glassFaults, "glass", glassSeverities),
     },
   ),
   item(
@@ -124,6 +134,7 @@ export const brightwork: Item[] = [
       time: "steady",
       positions: "glasses",
       consequence: "identity",
+      severity: "small",
       minutes: 5,
       costRow: null,
       code: code("date-code"),
@@ -137,6 +148,8 @@ export const brightwork: Item[] = [
       ...outside,
       needs: [],
       positions: "seals",
+      severity: "repair",
+      equipment: true,
       minutes: 5,
       costRow: "seals",
       grade: wear,

@@ -2,6 +2,7 @@ import type { Item } from "@evenhand/shared/sheet";
 import { code, faults, ranked, shouldBeAbsent, wear, works } from "./answers.ts";
 import { item, reading, words } from "./draft.ts";
 import type { ReadingDraft } from "./draft.ts";
+import { doorSeverities, jambSeverities } from "./fault-severities.ts";
 
 const mechanical = { consequence: "mechanical" } as const;
 const caution = { cautions: ["prop-hood", "leave-closed"] };
@@ -45,6 +46,7 @@ export const doors: Item[] = [
       positions: "doors",
       time: "only-rises",
       core: true,
+      severity: "repair",
       minutes: 3,
       costRow: "hinges",
       reading: reading(doorPlay),
@@ -65,6 +67,7 @@ export const doors: Item[] = [
   item("doors.locks", words("door locks"), "Key and knob, both ways.", {
     ...mechanical,
     positions: "doors",
+    equipment: true,
     minutes: 2,
     costRow: "latches",
     working: works,
@@ -76,6 +79,7 @@ export const doors: Item[] = [
     {
       ...mechanical,
       positions: "windows",
+      equipment: true,
       minutes: 3,
       costRow: "regulators",
       working: works,
@@ -91,7 +95,7 @@ export const doors: Item[] = [
       minutes: 2,
       costRow: "latches",
       ...caution,
-      working: works,
+      working: { severity: "danger", at: { "trunk-lid": "repair", tailgate: "repair" } },
     },
   ),
   item(
@@ -115,6 +119,7 @@ export const doors: Item[] = [
     {
       consequence: "appearance",
       positions: "lids",
+      severity: "small",
       minutes: 1,
       costRow: "panel-repair",
       presence: shouldBeAbsent,
@@ -127,6 +132,7 @@ export const doors: Item[] = [
     {
       consequence: "safety",
       positions: "lids",
+      severity: "repair",
       minutes: 1,
       costRow: "lid-supports",
       ...caution,
@@ -140,9 +146,14 @@ export const doors: Item[] = [
     {
       consequence: "structure",
       positions: "doors",
+      severity: "repair",
       minutes: 4,
       costRow: "panel-repair",
-      choice: ranked(["open", "open"], ["partly", "partly blocked"], ["blocked", "blocked", "bad"]),
+      choice: ranked(
+        ["open", "open"],
+        ["partly", "partly blocked", "small"],
+        ["blocked", "blocked", "repair"],
+      ),
     },
   ),
   item(
@@ -156,7 +167,7 @@ export const doors: Item[] = [
       minutes: 3,
       costRow: "panel-repair",
       cautions: ["lead-paint"],
-      faults: faults(["corrosion", "perforation", "blister", "filler", "patch"], "length"),
+      faults: faults(["corrosion", "perforation", "blister", "filler", "patch"], "length", doorSeverities),
     },
   ),
   item(
@@ -169,7 +180,7 @@ export const doors: Item[] = [
       minutes: 4,
       costRow: "paint-panel",
       cautions: ["lead-paint"],
-      faults: faults(["overspray", "corrosion", "chip", "crack", "patch"], "panel"),
+      faults: faults(["overspray", "corrosion", "chip", "crack", "patch"], "panel", jambSeverities),
     },
   ),
   item(
@@ -178,6 +189,7 @@ export const doors: Item[] = [
     "On a spot never painted over (behind a panel, under a seal), name the paint code the color answers to.",
     {
       consequence: "identity",
+      severity: "worth",
       minutes: 5,
       costRow: null,
       code: code("paint-code"),

@@ -40,6 +40,7 @@ export type ReadingDraft = {
   limits?: LimitDraft[];
   alarms?: LimitDraft[];
   noAlarmBecause?: string;
+  sound?: ReadingSpec["sound"];
   /** What moves rightly from one day to another: base unit, share. */
   dayToDay?: Accuracy;
   spots?: ReadingSpec["spots"];
@@ -118,6 +119,8 @@ type Common = Pick<Item, "consequence" | "minutes" | "costRow"> &
       | "cautions"
       | "appliesWhen"
       | "asked"
+      | "qualifies"
+      | "sameAs"
       | "circumstance"
       | "equipment"
       | "stage"
@@ -199,6 +202,8 @@ const OPTIONAL = [
   "positions",
   "appliesWhen",
   "asked",
+  "qualifies",
+  "sameAs",
   "circumstance",
   "equipment",
   "place",
@@ -229,6 +234,7 @@ export function item(id: string, named: Words, how: string, draft: Common & Part
     answer,
     ...optional(draft),
     consequence,
+    severity: draft.severity ?? SEVERITY_OF[consequence],
     strict,
     time: draft.time ?? "steady",
     stage: draft.stage ?? stageOf(needs, section),

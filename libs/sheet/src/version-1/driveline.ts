@@ -1,8 +1,16 @@
 import type { Item } from "@evenhand/shared/sheet";
-import { code, faults, leak, ranked, wear } from "./answers.ts";
+import { code, faults, leak, leakBySource, ranked, wear } from "./answers.ts";
 import { item, reading, words } from "./draft.ts";
 import type { ReadingDraft } from "./draft.ts";
 import { lineFaults } from "./fault-kinds.ts";
+import {
+  bootSeverities,
+  dangers,
+  exhaustSeverities,
+  lineSeverities,
+  shaftSeverities,
+  tankSeverities,
+} from "./fault-severities.ts";
 
 type Beneath = Pick<Item, "consequence" | "needs">;
 type Fuel = Pick<Item, "consequence" | "needs" | "cautions">;
@@ -47,13 +55,12 @@ export const driveline: Item[] = [
   ].map(({ id, name, how }) =>
     item(id, words(name, undefined, ["oil leak", "drips", "seepage"]), how, {
       ...beneath,
-      time: "drifts",
       positions: "leak-sources",
       core: true,
       minutes: 4,
       costRow: "seals-engine",
       cautions: ["cold-lamps", "fuel-leak"],
-      choice: leak,
+      choice: leakBySource,
     }),
   ),
   item(
@@ -62,9 +69,10 @@ export const driveline: Item[] = [
     "Look for dents, lost weights, rust, a wet yoke.",
     {
       ...beneath,
+      equipment: true,
       minutes: 2,
       costRow: "driveshaft",
-      faults: faults(["dent", "bend", "corrosion", "crack", "missing-piece"], "length"),
+      faults: faults(["dent", "bend", "corrosion", "crack", "missing-piece"], "length", shaftSeverities),
     },
   ),
   item(
@@ -75,13 +83,14 @@ export const driveline: Item[] = [
       ...beneath,
       positions: "driveshaft-joints",
       time: "only-rises",
+      equipment: true,
       minutes: 3,
       costRow: "driveshaft",
       choice: ranked(
         ["none", "none"],
-        ["slight", "slight"],
-        ["clear", "clear play", "bad"],
-        ["rough", "rough or rusty", "bad"],
+        ["slight", "slight", "small"],
+        ["clear", "clear play", "repair"],
+        ["rough", "rough or rusty", "repair"],
       ),
     },
   ),
@@ -96,7 +105,7 @@ export const driveline: Item[] = [
       minutes: 2,
       costRow: "driveshaft",
       appliesWhen: { driven: ["front", "all"] },
-      faults: faults(["crack", "tear", "missing-piece"], "length"),
+      faults: faults(["crack", "tear", "missing-piece"], "length", bootSeverities),
     },
   ),
   item(
@@ -106,6 +115,8 @@ export const driveline: Item[] = [
     {
       ...beneath,
       needs: [],
+      severity: "worth",
+      asked: "statement",
       minutes: 1,
       costRow: "axle",
       reading: reading(ratio),
@@ -115,7 +126,7 @@ export const driveline: Item[] = [
     "driveline.axle-ratio-tag",
     words("axle ratio by tag"),
     "Copy the ratio from the axle's tag or stamp.",
-    { ...beneath, minutes: 2, costRow: null, reading: reading(ratio) },
+    { ...beneath, severity: "worth", minutes: 2, costRow: null, reading: reading(ratio) },
   ),
   item(
     "driveline.axle-turns",
@@ -145,6 +156,7 @@ export const driveline: Item[] = [
     {
       ...beneath,
       needs: ["lift", "dismantling"],
+      severity: "worth",
       minutes: 10,
       costRow: null,
       reading: reading(teeth([20, 80], 43)),
@@ -153,6 +165,7 @@ export const driveline: Item[] = [
   item("driveline.pinion-teeth", words("pinion teeth"), "Count with the cover off, or from the stamp.", {
     ...beneath,
     needs: ["lift", "dismantling"],
+    severity: "worth",
     minutes: 2,
     costRow: null,
     reading: reading(teeth([5, 20], 12)),
@@ -163,13 +176,14 @@ export const driveline: Item[] = [
     "With both wheels free, turn one by hand: which way the other goes. Never with the engine.",
     {
       ...beneath,
+      equipment: true,
       minutes: 2,
       costRow: "axle",
       cautions: ["limited-slip"],
       choice: ranked(
         ["works", "fitted, works"],
-        ["open", words("open axle", "open differential")],
-        ["worn", "fitted, worn", "bad"],
+        ["open", words("open axle", "open differential"), "no-yardstick"],
+        ["worn", "fitted, worn", "repair"],
       ),
     },
   ),
@@ -191,9 +205,9 @@ export const driveline: Item[] = [
       costRow: "mounts",
       choice: ranked(
         ["sound", "sound"],
-        ["cracked", "cracked"],
-        ["oil-soaked", "soaked in oil", "bad"],
-        ["separated", words("separated", undefined, ["broken"]), "bad"],
+        ["cracked", "cracked", "small"],
+        ["oil-soaked", "soaked in oil", "repair"],
+        ["separated", words("separated", undefined, ["broken"]), "danger"],
       ),
     },
   ),
@@ -208,13 +222,17 @@ export const driveline: Item[] = [
       minutes: 2,
       costRow: "gearbox",
       cautions: ["fans-and-belts", "carbon-monoxide"],
-      choice: ranked(
-        ["clean", "clean and full"],
-        ["dark", "dark"],
-        ["low", "low"],
-        ["burnt", "burnt", "bad"],
-        ["metal", "metal in it", "bad"],
-      ),
+      choice: {
+        ...ranked(
+          ["clean", "clean and full"],
+          ["dark", "dark"],
+          ["low", "low", "small"],
+          ["burnt", "burnt", "repair"],
+          ["metal", "metal in it", "worth"],
+        ),
+        several: true,
+        drifting: ["low"],
+      },
     },
   ),
 ];
@@ -236,6 +254,7 @@ export const plumbing: Item[] = [
       faults: faults(
         ["corrosion", "perforation", "blow-hole", "crack", "dent", "patch", "missing-piece"],
         "length",
+        exhaustSeverities,
       ),
     },
   ),
@@ -249,7 +268,7 @@ export const plumbing: Item[] = [
       core: true,
       minutes: 3,
       costRow: "tank",
-      faults: faults(["corrosion", "perforation", "dent", "patch", "crack"], "panel"),
+      faults: faults(["corrosion", "perforation", "dent", "patch", "crack"], "panel", tankSeverities),
     },
   ),
   item(
@@ -264,8 +283,8 @@ export const plumbing: Item[] = [
       costRow: "tank",
       choice: ranked(
         ["clean", "clean"],
-        ["coated", words("coated", undefined, ["sealed tank"])],
-        ["rusty", "rusty", "bad"],
+        ["coated", words("coated", undefined, ["sealed tank"]), "no-yardstick"],
+        ["rusty", "rusty", "repair"],
       ),
     },
   ),
@@ -277,16 +296,17 @@ export const plumbing: Item[] = [
       ...fuel,
       time: "only-rises",
       core: true,
+      equipment: true,
       minutes: 3,
       costRow: "fuel-lines",
-      faults: faults(["crack", "swelling", "hardening", "chafe", "cut"], "length"),
+      faults: faults(["crack", "swelling", "hardening", "chafe", "cut"], "length", dangers),
     },
   ),
   item(
     "driveline.fuel-hose-date",
     words("fuel hose age", undefined, ["date of the fuel hose"]),
     "Copy grade and date printed on the hose.",
-    { ...fuel, minutes: 2, costRow: "fuel-lines", code: code("date-code") },
+    { ...fuel, severity: "repair", minutes: 2, costRow: "fuel-lines", code: code("date-code") },
   ),
   item(
     "driveline.lines",
@@ -299,7 +319,7 @@ export const plumbing: Item[] = [
       core: true,
       minutes: 3,
       costRow: "lines",
-      faults: faults(lineFaults, "length"),
+      faults: faults(lineFaults, "length", lineSeverities),
     },
   ),
   item(

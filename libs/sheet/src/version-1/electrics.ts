@@ -1,31 +1,51 @@
 import type { Item } from "@evenhand/shared/sheet";
 import { unranked, works } from "./answers.ts";
 import { item, reading, words } from "./draft.ts";
+import type { WorkingDraft } from "./draft.ts";
 import { openBodies } from "./place.ts";
 
 const mechanical = { consequence: "mechanical" } as const;
 const safety = { consequence: "safety" } as const;
 const running = ["carbon-monoxide", "fans-and-belts"];
 
+/** What is out of order costs, and what the miles rest on decides the price. */
 const gauges = [
-  ["speedometer", words("speedometer", undefined, ["speedo"])],
-  ["odometer-works", words("odometer counts", "mileometer counts", ["odometer working"])],
-  ["fuel-gauge", words("fuel gauge", "petrol gauge", ["gas gauge"])],
-  ["temperature-gauge", words("temperature gauge", undefined, ["water temperature gauge"])],
-  ["oil-gauge", words("oil pressure gauge", undefined, ["oil light"])],
+  ["speedometer", words("speedometer", undefined, ["speedo"]), "repair"],
+  ["odometer-works", words("odometer counts", "mileometer counts", ["odometer working"]), "worth"],
+  ["fuel-gauge", words("fuel gauge", "petrol gauge", ["gas gauge"]), "small"],
+  ["temperature-gauge", words("temperature gauge", undefined, ["water temperature gauge"]), "repair"],
+  ["oil-gauge", words("oil pressure gauge", undefined, ["oil light"]), "repair"],
   [
     "charge-gauge",
     words("charge gauge", "ammeter or battery gauge", ["ammeter", "voltmeter", "charge light"]),
+    "small",
   ],
-  ["tachometer", words("tachometer", "rev counter", ["tach"])],
-  ["clock", words("clock")],
+  ["tachometer", words("tachometer", "rev counter", ["tach"]), "repair"],
+  ["clock", words("clock"), "repair"],
 ] as const;
+
+/** Lamps another driver or the policeman needs are a danger dark; the rest are trifles, or an evening's work. */
+const lampWorks: WorkingDraft = {
+  severity: "danger",
+  at: {
+    "left-front-parking": "repair",
+    "right-front-parking": "repair",
+    "left-repeater": "small",
+    "right-repeater": "small",
+    reverse: "small",
+    plate: "small",
+    interior: "small",
+    instrument: "small",
+  },
+};
 
 /** Instruments, lamps and everything with a switch. */
 export const equipment: Item[] = [
-  ...gauges.map(([name, named]) =>
+  ...gauges.map(([name, named, severity]) =>
     item(`electrics.${name}`, named, "Engine running, then on the road: it moves, and to a likely place.", {
       ...(name === "speedometer" ? safety : mechanical),
+      severity,
+      ...(name === "speedometer" || name === "odometer-works" ? {} : { equipment: true }),
       minutes: 1,
       costRow: "instruments",
       working: works,
@@ -37,6 +57,8 @@ export const equipment: Item[] = [
     "All on with the key, all out with the engine.",
     {
       ...safety,
+      severity: "repair",
+      equipment: true,
       minutes: 1,
       costRow: "instruments",
       cautions: running,
@@ -51,13 +73,16 @@ export const equipment: Item[] = [
       ...safety,
       positions: "lamps",
       core: true,
+      equipment: true,
       minutes: 3,
       costRow: "lamps",
-      working: works,
+      working: lampWorks,
     },
   ),
   item("electrics.hazard", words("hazard flashers", "hazard lights"), "All four together, engine off.", {
     ...safety,
+    severity: "repair",
+    equipment: true,
     minutes: 1,
     costRow: "lamps",
     working: works,
@@ -65,30 +90,38 @@ export const equipment: Item[] = [
   item("electrics.horn", words("horn"), "From every place of the ring or button.", {
     ...safety,
     core: true,
+    severity: "repair",
     minutes: 1,
     costRow: "electrics-small",
     working: works,
   }),
   item("electrics.wipers", words("wipers"), "Glass wet, every speed, parking.", {
     ...safety,
+    severity: "repair",
+    equipment: true,
     minutes: 1,
     costRow: "wipers",
     working: works,
   }),
   item("electrics.washers", words("washers", "screen washers"), "Both jets reach the swept glass.", {
     ...safety,
+    severity: "small",
+    equipment: true,
     minutes: 1,
     costRow: "wipers",
     working: works,
   }),
   item("electrics.blower", words("blower", "heater fan", ["fan motor"]), "Every speed.", {
     ...mechanical,
+    severity: "small",
+    equipment: true,
     minutes: 1,
     costRow: "heating",
     working: works,
   }),
   item("electrics.heat", words("heat", "heater"), "Warm engine, full heat.", {
     ...mechanical,
+    equipment: true,
     minutes: 1,
     costRow: "heating",
     cautions: running,
@@ -96,6 +129,8 @@ export const equipment: Item[] = [
   }),
   item("electrics.defrost", words("defrost", "demister"), "Air at the windshield, warm.", {
     ...safety,
+    severity: "repair",
+    equipment: true,
     minutes: 1,
     costRow: "heating",
     working: works,
@@ -106,7 +141,8 @@ export const equipment: Item[] = [
     "Clutch engages, vents cool; fittings stay closed.",
     {
       ...mechanical,
-      time: "drifts",
+
+      equipment: true,
       minutes: 2,
       costRow: "air-conditioning",
       cautions: ["refrigerant", ...running],
@@ -120,6 +156,7 @@ export const equipment: Item[] = [
     {
       ...mechanical,
       time: "drifts",
+      equipment: true,
       minutes: 6,
       costRow: "air-conditioning",
       cautions: ["refrigerant", ...running],
@@ -140,6 +177,8 @@ export const equipment: Item[] = [
   ),
   item("electrics.radio", words("radio", undefined, ["stereo"]), "Reception and every speaker.", {
     consequence: "appearance",
+    severity: "small",
+    equipment: true,
     minutes: 1,
     costRow: "radio",
     working: works,
@@ -151,6 +190,7 @@ export const equipment: Item[] = [
     {
       ...mechanical,
       positions: "windows",
+      equipment: true,
       minutes: 2,
       costRow: "regulators",
       working: works,
@@ -162,6 +202,7 @@ export const equipment: Item[] = [
     "One full cycle, hands out of the frame.",
     {
       ...mechanical,
+      equipment: true,
       minutes: 3,
       costRow: "convertible-top",
       appliesWhen: openBodies,
@@ -254,6 +295,7 @@ export const supply: Item[] = [
     "Read the battery and count its cells.",
     {
       ...mechanical,
+      severity: "small",
       minutes: 1,
       costRow: null,
       cautions: ["battery"],
@@ -266,6 +308,7 @@ export const supply: Item[] = [
     "See which post goes to the body.",
     {
       ...safety,
+      severity: "repair",
       minutes: 1,
       costRow: null,
       cautions: ["battery"],
@@ -281,6 +324,7 @@ export const supply: Item[] = [
     "See what is fitted.",
     {
       ...mechanical,
+      severity: "small",
       minutes: 1,
       costRow: null,
       cautions: ["fans-and-belts"],

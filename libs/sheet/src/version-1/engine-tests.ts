@@ -16,6 +16,7 @@ export const engineTests: Item[] = [
       ...mechanical,
       positions: "cylinders",
       core: true,
+      severity: "worth",
       minutes: 20,
       needs: ["hot-engine", "permission", "dismantling"],
       costRow: "engine-rebuild",
@@ -42,6 +43,7 @@ export const engineTests: Item[] = [
     {
       ...mechanical,
       positions: "cylinders",
+      severity: "worth",
       minutes: 45,
       needs: ["hot-engine", "permission", "dismantling"],
       costRow: "engine-rebuild",
@@ -68,18 +70,22 @@ export const engineTests: Item[] = [
     {
       ...mechanical,
       positions: "cylinders",
+      severity: "worth",
       minutes: 10,
       needs: ["hot-engine", "permission", "dismantling"],
       costRow: "engine-rebuild",
       cautions: ["prop-hood", "leak-down-air", "hot-coolant"],
-      choice: unranked(
-        ["none", "none heard"],
-        ["crankcase", words("crankcase", undefined, ["rings"])],
-        ["intake", words("intake", "inlet"), "bad"],
-        ["exhaust", "exhaust", "bad"],
-        ["coolant", "coolant", "bad"],
-        ["neighbor", words("neighboring cylinder", "neighbouring cylinder"), "bad"],
-      ),
+      choice: {
+        ...unranked(
+          ["none", "none heard"],
+          ["crankcase", words("crankcase", undefined, ["rings"]), "no-yardstick"],
+          ["intake", words("intake", "inlet"), "worth"],
+          ["exhaust", "exhaust", "worth"],
+          ["coolant", "coolant", "worth"],
+          ["neighbor", words("neighboring cylinder", "neighbouring cylinder"), "worth"],
+        ),
+        several: true,
+      },
     },
   ),
   item(
@@ -89,6 +95,7 @@ export const engineTests: Item[] = [
     {
       ...mechanical,
       time: "drifts",
+      equipment: true,
       minutes: 5,
       needs: ["hot-engine"],
       costRow: "tune-up",
@@ -114,12 +121,15 @@ export const engineTests: Item[] = [
     needs: ["hot-engine"],
     costRow: "tune-up",
     cautions: running,
-    choice: unranked(
-      ["steady", "steady"],
-      ["dropping", "dropping regularly", "bad"],
-      ["drifting", "drifting", "bad"],
-      ["fluttering", "fluttering", "bad"],
-    ),
+    choice: {
+      ...unranked(
+        ["steady", "steady"],
+        ["dropping", "dropping regularly", "repair"],
+        ["drifting", "drifting", "repair"],
+        ["fluttering", "fluttering", "repair"],
+      ),
+      several: true,
+    },
   }),
   ...[
     { id: "engine.oil-pressure-idle", name: "oil pressure, hot, at idle", typical: 25 },
@@ -133,6 +143,7 @@ export const engineTests: Item[] = [
         ...mechanical,
         time: "drifts",
         core: true,
+        severity: "worth",
         minutes: 3,
         needs: ["hot-engine"],
         costRow: "engine-rebuild",
@@ -160,6 +171,8 @@ export const engineTests: Item[] = [
     {
       ...mechanical,
       core: true,
+      severity: "worth",
+      equipment: true,
       minutes: 6,
       needs: ["hot-engine"],
       costRow: "head-gasket",
@@ -174,6 +187,7 @@ export const engineTests: Item[] = [
     {
       ...mechanical,
       time: "drifts",
+      equipment: true,
       minutes: 2,
       costRow: "coolant",
       cautions: ["prop-hood", "hot-coolant"],
@@ -224,6 +238,7 @@ export const engineTests: Item[] = [
     {
       ...mechanical,
       time: "drifts",
+      equipment: true,
       minutes: 3,
       needs: ["hot-engine"],
       costRow: "tune-up",

@@ -2,6 +2,7 @@ import type { Item } from "@evenhand/shared/sheet";
 import { code, faults, leak, ranked, shouldBeAbsent, unranked, wear } from "./answers.ts";
 import { item, reading, words } from "./draft.ts";
 import { hoseFaults } from "./fault-kinds.ts";
+import { repairs } from "./fault-severities.ts";
 
 const mechanical = { consequence: "mechanical" } as const;
 const open = ["prop-hood", "fans-and-belts"];
@@ -38,13 +39,18 @@ export const engine: Item[] = [
       minutes: 2,
       costRow: "oil-service",
       cautions: open,
-      choice: ranked(
-        ["clean", "clean and full"],
-        ["used", "used"],
-        ["low", "low"],
-        ["fuel-thinned", "smells of fuel", "bad"],
-        ["milky", words("milky", undefined, ["emulsified", "mayonnaise"]), "bad"],
-      ),
+      choice: {
+        ...ranked(
+          ["clean", "clean and full"],
+          ["used", "used"],
+          ["low", "low", "small"],
+          ["fuel-thinned", "smells of fuel", "repair"],
+          ["milky", words("milky", undefined, ["emulsified", "mayonnaise"]), "worth"],
+        ),
+        several: true,
+        neighbors: "consistent",
+        drifting: ["used", "low"],
+      },
     },
   ),
   item(
@@ -54,15 +60,20 @@ export const engine: Item[] = [
     {
       ...mechanical,
       time: "drifts",
+      equipment: true,
       minutes: 2,
       costRow: "coolant",
       cautions: [...open, "hot-coolant"],
-      choice: ranked(
-        ["clean", "clean and full"],
-        ["low", "low"],
-        ["rusty", "rusty", "bad"],
-        ["oily", "oily", "bad"],
-      ),
+      choice: {
+        ...ranked(
+          ["clean", "clean and full"],
+          ["low", "low", "small"],
+          ["rusty", "rusty", "repair"],
+          ["oily", "oily", "worth"],
+        ),
+        several: true,
+        drifting: ["low"],
+      },
     },
   ),
   item(
@@ -72,6 +83,7 @@ export const engine: Item[] = [
     {
       ...mechanical,
       time: "only-rises",
+      equipment: true,
       minutes: 2,
       costRow: "belts-and-hoses",
       cautions: open,
@@ -85,10 +97,11 @@ export const engine: Item[] = [
     {
       ...mechanical,
       time: "only-rises",
+      equipment: true,
       minutes: 3,
       costRow: "belts-and-hoses",
       cautions: [...open, "hot-coolant"],
-      faults: faults(hoseFaults, "length"),
+      faults: faults(hoseFaults, "length", repairs),
     },
   ),
   item(
@@ -97,6 +110,7 @@ export const engine: Item[] = [
     "Look for green, white or rusty tracks on tanks and core.",
     {
       ...mechanical,
+      equipment: true,
       minutes: 2,
       costRow: "radiator",
       cautions: [...open, "hot-coolant"],
@@ -117,8 +131,8 @@ export const engine: Item[] = [
       choice: ranked(
         ["as-built", "as built"],
         ["renewed", "renewed to pattern"],
-        ["spliced", "spliced neatly"],
-        ["bodged", words("bare, burnt or loose", undefined, ["hacked", "bodged"]), "bad"],
+        ["spliced", "spliced neatly", "repair"],
+        ["bodged", words("bare, burnt or loose", undefined, ["hacked", "bodged"]), "danger"],
       ),
     },
   ),
@@ -137,9 +151,14 @@ export const engine: Item[] = [
     },
   ),
   ...[
-    { id: "engine.smoke-cold", name: "smoke, cold start", needs: ["cold-engine" as const] },
-    { id: "engine.smoke-warm", name: "smoke, warm", needs: ["hot-engine" as const] },
-  ].map(({ id, name, needs }) =>
+    {
+      id: "engine.smoke-cold",
+      name: "smoke, cold start",
+      needs: ["cold-engine" as const],
+      blue: "repair" as const,
+    },
+    { id: "engine.smoke-warm", name: "smoke, warm", needs: ["hot-engine" as const], blue: "worth" as const },
+  ].map(({ id, name, needs, blue }) =>
     item(
       id,
       words(name, undefined, ["exhaust smoke"]),
@@ -151,19 +170,22 @@ export const engine: Item[] = [
         needs,
         costRow: "engine-rebuild",
         cautions: running,
-        choice: unranked(
-          ["none", "none"],
-          ["vapor", words("white vapor that clears", "white vapour that clears")],
-          ["white", "white, stays", "bad"],
-          ["blue", words("blue", undefined, ["oil smoke"]), "bad"],
-          ["black", words("black", undefined, ["rich"]), "bad"],
-        ),
+        choice: {
+          ...unranked(
+            ["none", "none"],
+            ["vapor", words("white vapor that clears", "white vapour that clears")],
+            ["white", "white, stays", "worth"],
+            ["blue", words("blue", undefined, ["oil smoke"]), blue],
+            ["black", words("black", undefined, ["rich"]), "repair"],
+          ),
+          several: true,
+        },
       },
     ),
   ),
   item(
     "engine.noise",
-    words("engine noise", undefined, ["knock", "tick", "lifter noise", "rod knock"]),
+    words("engine noise", undefined, ["knock", "tick", "lifter noise", "rod knock", "worth"]),
     "Listen cold and warm, idle and a light rev.",
     {
       ...mechanical,
@@ -171,12 +193,15 @@ export const engine: Item[] = [
       minutes: 3,
       costRow: "engine-rebuild",
       cautions: running,
-      choice: ranked(
-        ["quiet", "quiet"],
-        ["tick-cold", "ticks cold, quiet warm"],
-        ["tick-warm", "ticks warm", "bad"],
-        ["knock", "knocks", "bad"],
-      ),
+      choice: {
+        ...ranked(
+          ["quiet", "quiet"],
+          ["tick-cold", "ticks cold, quiet warm", "small"],
+          ["tick-warm", "ticks warm", "repair"],
+          ["knock", "knocks", "bad"],
+        ),
+        several: true,
+      },
     },
   ),
   item(
@@ -186,6 +211,7 @@ export const engine: Item[] = [
     {
       ...mechanical,
       consequence: "appearance",
+      severity: "small",
       minutes: 3,
       costRow: "engine-bay-finish",
       cautions: ["prop-hood"],
@@ -199,14 +225,15 @@ export const engine: Item[] = [
     {
       ...mechanical,
       consequence: "appearance",
+      severity: "worth",
       minutes: 5,
       costRow: "engine-bay-finish",
       cautions: ["prop-hood"],
       choice: ranked(
         ["as-built", "as built"],
         ["mostly", "mostly as built"],
-        ["mixed", "mixed"],
-        ["modified", "modified"],
+        ["mixed", "mixed", "no-yardstick"],
+        ["modified", "modified", "worth"],
       ),
     },
   ),
@@ -234,6 +261,7 @@ export const engine: Item[] = [
     {
       ...mechanical,
       consequence: "identity",
+      asked: "statement",
       minutes: 1,
       costRow: null,
       reading: dimension("in3", [5, 1000], 276, [3, 0.01]),
@@ -245,13 +273,15 @@ export const engine: Item[] = [
     "Say what is claimed of the engine's last rebuild.",
     {
       ...mechanical,
+      severity: "worth",
+      asked: "statement",
       minutes: 1,
       costRow: "engine-rebuild",
       choice: ranked(
-        ["rebuilt-with-bills", "rebuilt, bills seen"],
-        ["rebuilt", "rebuilt, no bills"],
-        ["top-end", "top end only"],
-        ["never", words("never opened", undefined, ["untouched"])],
+        ["rebuilt-with-bills", "rebuilt, bills seen", "no-yardstick"],
+        ["rebuilt", "rebuilt, no bills", "no-yardstick"],
+        ["top-end", "top end only", "no-yardstick"],
+        ["never", words("never opened", undefined, ["untouched"]), "no-yardstick"],
       ),
     },
   ),

@@ -27,6 +27,7 @@ export const gaps: Item[] = [
       positions: "gaps",
       consequence: "appearance",
       core: true,
+      severity: "worth",
       minutes: 4,
       costRow: "panel-fit",
       reading: reading({ ...taperGauge, plausible: [0, 60] }),
@@ -40,6 +41,7 @@ export const gaps: Item[] = [
       positions: "gaps",
       consequence: "appearance",
       core: true,
+      severity: "worth",
       minutes: 4,
       costRow: "panel-fit",
       reading: reading({ ...taperGauge, plausible: [0, 60] }),
@@ -52,6 +54,7 @@ export const gaps: Item[] = [
     {
       positions: "gaps",
       consequence: "appearance",
+      severity: "repair",
       minutes: 10,
       costRow: "panel-fit",
       reading: reading({

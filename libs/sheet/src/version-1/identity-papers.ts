@@ -1,5 +1,5 @@
 import type { Item } from "@evenhand/shared/sheet";
-import { code, ranked, shouldBePresent, unranked } from "./answers.ts";
+import { code, ifPromised, ranked, unranked } from "./answers.ts";
 import { item, reading, words } from "./draft.ts";
 import type { ReadingDraft } from "./draft.ts";
 
@@ -26,12 +26,13 @@ export const documents: Item[] = [
     {
       ...papers,
       core: true,
+      severity: "halt",
       minutes: 2,
       choice: ranked(
         ["seller-in-hand", "in the seller's name, in hand"],
-        ["seller-not-in-hand", "in the seller's name, not in hand"],
-        ["other-name", words("in another name", undefined, ["open title", "jumped title"]), "bad"],
-        ["no-title", "no title", "bad"],
+        ["seller-not-in-hand", "in the seller's name, not in hand", "halt"],
+        ["other-name", words("in another name", undefined, ["open title", "jumped title"]), "halt"],
+        ["no-title", "no title", "halt"],
       ),
     },
   ),
@@ -43,6 +44,7 @@ export const documents: Item[] = [
       ...papers,
       consequence: "identity",
       core: true,
+      severity: "halt",
       minutes: 1,
       code: code("vin"),
     },
@@ -54,14 +56,18 @@ export const documents: Item[] = [
     {
       ...papers,
       core: true,
+      severity: "halt",
       minutes: 2,
-      choice: ranked(
-        ["clean", words("no brand", undefined, ["clean title"])],
-        ["odometer", "odometer brand", "bad"],
-        ["rebuilt", words("rebuilt", undefined, ["reconstructed"]), "bad"],
-        ["flood", "flood", "bad"],
-        ["salvage", words("salvage", "write-off"), "bad"],
-      ),
+      choice: {
+        ...ranked(
+          ["clean", words("no brand", undefined, ["clean title"])],
+          ["odometer", "odometer brand", "worth"],
+          ["rebuilt", words("rebuilt", undefined, ["reconstructed"]), "halt"],
+          ["flood", "flood", "halt"],
+          ["salvage", words("salvage", "write-off"), "halt"],
+        ),
+        several: true,
+      },
     },
   ),
   item(
@@ -71,12 +77,13 @@ export const documents: Item[] = [
     {
       ...papers,
       core: true,
+      severity: "halt",
       minutes: 2,
       choice: ranked(
         ["none", "none recorded"],
         ["released", "recorded, dated release seen"],
-        ["release-promised", "recorded, release promised", "bad"],
-        ["open", "recorded, open", "bad"],
+        ["release-promised", "recorded, release promised", "halt"],
+        ["open", "recorded, open", "halt"],
       ),
     },
   ),
@@ -86,6 +93,7 @@ export const documents: Item[] = [
     "Copy the date from the release.",
     {
       ...papers,
+      severity: "small",
       minutes: 1,
       code: code("text"),
     },
@@ -97,8 +105,10 @@ export const documents: Item[] = [
     {
       ...papers,
       consequence: "identity",
+      severity: "worth",
+      equipment: true,
       minutes: 1,
-      presence: shouldBePresent,
+      presence: ifPromised,
     },
   ),
   item(
@@ -107,11 +117,12 @@ export const documents: Item[] = [
     "Ask how and when the car came into the country and see the papers.",
     {
       ...papers,
+      severity: "halt",
       minutes: 2,
       choice: unranked(
         ["never-imported", "never imported"],
         ["complete", "imported, papers complete"],
-        ["incomplete", "imported, papers incomplete", "bad"],
+        ["incomplete", "imported, papers incomplete", "halt"],
       ),
     },
   ),
@@ -123,6 +134,7 @@ export const documents: Item[] = [
       ...papers,
       time: "only-rises",
       core: true,
+      severity: "worth",
       minutes: 1,
       conditions: ["odometer-digits"],
       reading: reading({ ...odometer, riseAllowed: 50 }),
@@ -136,6 +148,7 @@ export const documents: Item[] = [
       ...papers,
       time: "drifts",
       positions: "paper-entries",
+      severity: "worth",
       minutes: 6,
       conditions: ["entry-date"],
       reading: reading({ ...odometer, instrument: ["the paper's entry", 1, [0]], byEye: [1] }),
@@ -147,12 +160,13 @@ export const documents: Item[] = [
     "Read the disclosure; exempt means nobody has verified it.",
     {
       ...papers,
+      severity: "worth",
       minutes: 1,
       choice: ranked(
         ["actual", "disclosed as actual"],
-        ["exempt", "exempt"],
-        ["exceeds-limits", "exceeds mechanical limits"],
-        ["not-actual", words("not actual", undefined, ["TMU", "true miles unknown"]), "bad"],
+        ["exempt", "exempt", "no-yardstick"],
+        ["exceeds-limits", "exceeds mechanical limits", "worth"],
+        ["not-actual", words("not actual", undefined, ["TMU", "true miles unknown"]), "worth"],
       ),
     },
   ),
@@ -162,8 +176,9 @@ export const documents: Item[] = [
     "See the sheet itself and say where it was found.",
     {
       ...papers,
+      severity: "small",
       minutes: 2,
-      presence: shouldBePresent,
+      presence: ifPromised,
     },
   ),
   item(
@@ -172,8 +187,9 @@ export const documents: Item[] = [
     "See the paper itself.",
     {
       ...papers,
+      severity: "small",
       minutes: 1,
-      presence: shouldBePresent,
+      presence: ifPromised,
     },
   ),
   item(
@@ -182,8 +198,9 @@ export const documents: Item[] = [
     "See the bills and whether they name this car.",
     {
       ...papers,
+      severity: "worth",
       minutes: 4,
-      presence: shouldBePresent,
+      presence: ifPromised,
     },
   ),
   item(
@@ -192,18 +209,20 @@ export const documents: Item[] = [
     "See whether they show this car, dated, with metal bare.",
     {
       ...papers,
+      severity: "small",
       minutes: 4,
-      presence: shouldBePresent,
+      presence: ifPromised,
     },
   ),
   item("identity.keys", words("keys"), "Try each key in each lock.", {
     ...papers,
+    severity: "small",
     minutes: 2,
     costRow: "keys",
     choice: ranked(
       ["full-set-and-spare", "full set and a spare"],
       ["full-set", "one full set"],
-      ["incomplete", "some missing", "bad"],
+      ["incomplete", "some missing", "small"],
     ),
   }),
 ];

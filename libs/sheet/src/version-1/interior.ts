@@ -3,6 +3,7 @@ import { code, faults, ranked, shouldBeAbsent, unranked, wear, works } from "./a
 import { item, reading, words } from "./draft.ts";
 import { clothFaults } from "./fault-kinds.ts";
 import { openBodies } from "./place.ts";
+import { trifles } from "./fault-severities.ts";
 
 const worn = { consequence: "appearance", time: "only-rises" } as const;
 const trim = { ...worn, costRow: "trim-interior" } as const;
@@ -17,6 +18,7 @@ export const interior: Item[] = [
       ...trim,
       positions: "seats",
       core: true,
+      severity: "repair",
       minutes: 2,
       grade: wear,
     },
@@ -29,7 +31,7 @@ export const interior: Item[] = [
       ...trim,
       positions: "seats",
       minutes: 3,
-      faults: faults(clothFaults, "seat"),
+      faults: faults(clothFaults, "seat", trifles),
     },
   ),
   item(
@@ -50,13 +52,14 @@ export const interior: Item[] = [
     "Say what is claimed; where retrimmed, wear says nothing about miles.",
     {
       consequence: "appearance",
+      severity: "repair",
       minutes: 2,
       costRow: "trim-interior",
       choice: ranked(
         ["original", "original"],
-        ["part-retrimmed", "part retrimmed"],
-        ["retrimmed-right", "retrimmed in the right pattern"],
-        ["retrimmed-other", "retrimmed in another pattern"],
+        ["part-retrimmed", "part retrimmed", "no-yardstick"],
+        ["retrimmed-right", "retrimmed in the right pattern", "no-yardstick"],
+        ["retrimmed-other", "retrimmed in another pattern", "repair"],
       ),
     },
   ),
@@ -76,7 +79,7 @@ export const interior: Item[] = [
     "interior.headliner",
     words("headliner", "headlining", ["roof lining"]),
     "Grade cloth, seams and sag.",
-    { ...trim, minutes: 1, grade: wear },
+    { ...trim, equipment: true, minutes: 1, grade: wear },
   ),
   item(
     "interior.dash-top",
@@ -92,6 +95,7 @@ export const interior: Item[] = [
   ),
   item("interior.console", words("console", "centre console"), "Grade surface, lid and lever gate.", {
     ...trim,
+    equipment: true,
     minutes: 1,
     grade: wear,
   }),
@@ -112,6 +116,7 @@ export const interior: Item[] = [
     "Across the rim, outside to outside: it sets the free play allowed.",
     {
       consequence: "safety",
+      severity: "repair",
       minutes: 1,
       costRow: null,
       reading: reading({
@@ -149,6 +154,7 @@ export const interior: Item[] = [
       time: "only-rises",
       positions: "belts",
       core: true,
+      equipment: true,
       minutes: 1,
       costRow: "belts-seat",
       grade: wear,
@@ -162,6 +168,7 @@ export const interior: Item[] = [
       consequence: "safety",
       positions: "belts",
       core: true,
+      equipment: true,
       minutes: 1,
       costRow: "belts-seat",
       working: works,
@@ -170,29 +177,35 @@ export const interior: Item[] = [
   item("interior.belt-date", words("seat belt date"), "Copy the date from the label.", {
     consequence: "identity",
     positions: "belts",
+    severity: "small",
+    equipment: true,
     minutes: 2,
     costRow: null,
     code: code("date-code"),
   }),
   item(
     "interior.smell",
-    words("smell", undefined, ["musty", "mildew", "odor"]),
+    words("smell", undefined, ["musty", "mildew", "odor", "repair"]),
     "Doors shut for some minutes beforehand; first breath counts.",
     {
       consequence: "structure",
-      time: "drifts",
+
       core: true,
+      severity: "repair",
       minutes: 1,
       costRow: "trim-interior",
-      choice: unranked(
-        ["none", "none out of place"],
-        ["smoke", "tobacco smoke"],
-        ["musty", "musty", "bad"],
-        ["fuel", words("fuel", "petrol"), "bad"],
-        ["exhaust", "exhaust", "bad"],
-        ["burnt", "burnt wiring", "bad"],
-        ["perfumed", "heavy perfume", "bad"],
-      ),
+      choice: {
+        ...unranked(
+          ["none", "none out of place"],
+          ["smoke", "tobacco smoke", "small"],
+          ["musty", "musty", "bad"],
+          ["fuel", words("fuel", "petrol"), "danger"],
+          ["exhaust", "exhaust", "danger"],
+          ["burnt", "burnt wiring", "danger"],
+          ["perfumed", "heavy perfume", "repair"],
+        ),
+        several: true,
+      },
     },
   ),
   item(
@@ -201,6 +214,7 @@ export const interior: Item[] = [
     "Look at headliner edges, kick panels, below the rear window.",
     {
       consequence: "structure",
+      severity: "repair",
       minutes: 2,
       costRow: "seals",
       presence: shouldBeAbsent,
@@ -213,6 +227,7 @@ export const interior: Item[] = [
     {
       consequence: "structure",
       core: true,
+      severity: "halt",
       minutes: 2,
       costRow: "trim-interior",
       presence: shouldBeAbsent,
@@ -224,6 +239,7 @@ export const interior: Item[] = [
     "Look in seat tracks, belt reels, below the carpet, in lamp bowls.",
     {
       consequence: "structure",
+      severity: "halt",
       minutes: 2,
       costRow: "trim-interior",
       presence: shouldBeAbsent,
@@ -236,6 +252,7 @@ export const interior: Item[] = [
     {
       ...worn,
       positions: "top-parts",
+      severity: "repair",
       minutes: 4,
       costRow: "convertible-top",
       appliesWhen: openBodies,

@@ -17,6 +17,7 @@ import { documents } from "./identity-papers.ts";
 import { road } from "./road.ts";
 import { visit } from "./visit.ts";
 import { tires, wheels } from "./wheels.ts";
+import { withYardstick } from "./yardsticks.ts";
 
 /** All items, section by section, in the order of the sheet. */
 export const items: Item[] = [
@@ -43,4 +44,4 @@ export const items: Item[] = [
   ...engineTests,
   ...engine,
   ...road,
-];
+].map(withYardstick);

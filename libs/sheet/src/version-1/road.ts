@@ -16,12 +16,16 @@ export const road: Item[] = [
     needs: ["cold-engine"],
     costRow: "tune-up",
     cautions: [...running, "fans-and-belts"],
-    choice: ranked(
-      ["at-once", "at once"],
-      ["within-ten-seconds", "within ten seconds"],
-      ["several-tries", "after several tries", "bad"],
-      ["no-start", "does not start", "bad"],
-    ),
+    choice: {
+      ...ranked(
+        ["at-once", "at once"],
+        ["within-ten-seconds", "within ten seconds"],
+        ["several-tries", "after several tries", "repair"],
+        ["no-start", "does not start", "repair"],
+      ),
+      drifting: ["at-once", "within-ten-seconds", "several-tries"],
+      neighbors: "consistent",
+    },
   }),
   item(
     "road.hot-restart",
@@ -35,12 +39,16 @@ export const road: Item[] = [
       needs: ["hot-engine"],
       costRow: "tune-up",
       cautions: [...running, "fans-and-belts"],
-      choice: ranked(
-        ["at-once", "at once"],
-        ["within-ten-seconds", "within ten seconds"],
-        ["several-tries", "after several tries", "bad"],
-        ["no-start", "does not start", "bad"],
-      ),
+      choice: {
+        ...ranked(
+          ["at-once", "at once"],
+          ["within-ten-seconds", "within ten seconds"],
+          ["several-tries", "after several tries", "repair"],
+          ["no-start", "does not start", "repair"],
+        ),
+        drifting: ["at-once", "within-ten-seconds", "several-tries"],
+        neighbors: "consistent",
+      },
     },
   ),
   item("road.idle", words("idle speed", "tickover"), "Warm, in neutral, on a shop tachometer.", {
@@ -73,12 +81,15 @@ export const road: Item[] = [
       minutes: 1,
       costRow: "tune-up",
       cautions: running,
-      choice: ranked(
-        ["even", "even"],
-        ["uneven", "uneven"],
-        ["hunts", "hunts", "bad"],
-        ["misses", "misses", "bad"],
-      ),
+      choice: {
+        ...ranked(
+          ["even", "even"],
+          ["uneven", "uneven", "small"],
+          ["hunts", "hunts", "repair"],
+          ["misses", "misses", "repair"],
+        ),
+        drifting: ["even", "uneven"],
+      },
     },
   ),
   item(
@@ -90,12 +101,15 @@ export const road: Item[] = [
       core: true,
       minutes: 3,
       costRow: "clutch",
-      choice: ranked(
-        ["smooth", "smooth"],
-        ["judders", words("judders", undefined, ["chatters"]), "bad"],
-        ["delayed", "delayed", "bad"],
-        ["slips", "slips", "bad"],
-      ),
+      choice: {
+        ...ranked(
+          ["smooth", "smooth"],
+          ["judders", words("judders", undefined, ["chatters"]), "repair"],
+          ["delayed", "delayed", "repair"],
+          ["slips", "slips", "repair"],
+        ),
+        several: true,
+      },
     },
   ),
   item(
@@ -107,13 +121,16 @@ export const road: Item[] = [
       core: true,
       minutes: 3,
       costRow: "gearbox",
-      choice: ranked(
-        ["clean", "clean"],
-        ["stiff", "stiff or slow"],
-        ["grinds", words("grinds", "crunches"), "bad"],
-        ["jumps-out", "jumps out of gear", "bad"],
-        ["slips", "slips or flares", "bad"],
-      ),
+      choice: {
+        ...ranked(
+          ["clean", "clean"],
+          ["stiff", "stiff or slow", "small"],
+          ["grinds", words("grinds", "crunches"), "repair"],
+          ["jumps-out", "jumps out of gear", "worth"],
+          ["slips", "slips or flares", "worth"],
+        ),
+        several: true,
+      },
     },
   ),
   item(
@@ -123,6 +140,7 @@ export const road: Item[] = [
     {
       ...onRoad,
       time: "drifts",
+      circumstance: true,
       minutes: 1,
       costRow: null,
       choice: unranked(
@@ -143,6 +161,7 @@ export const road: Item[] = [
       ...onRoad,
       needs: [],
       time: "drifts",
+      circumstance: true,
       minutes: 1,
       costRow: null,
       reading: reading({
@@ -166,6 +185,7 @@ export const road: Item[] = [
     {
       ...onRoad,
       time: "drifts",
+      circumstance: true,
       minutes: 1,
       costRow: null,
       choice: unranked(["none-fitted", "none fitted"], ["in", "in"], ["out", "out"]),
@@ -248,13 +268,16 @@ export const road: Item[] = [
       core: true,
       minutes: 3,
       costRow: "brake-friction",
-      choice: ranked(
-        ["straight", "straight"],
-        ["slight-pull", "slight pull"],
-        ["pulls", "pulls", "bad"],
-        ["locks-one", "one wheel locks early", "bad"],
-        ["shudders", words("shudders", "judders"), "bad"],
-      ),
+      choice: {
+        ...ranked(
+          ["straight", "straight"],
+          ["slight-pull", "slight pull", "repair"],
+          ["pulls", "pulls", "danger"],
+          ["locks-one", "one wheel locks early", "danger"],
+          ["shudders", words("shudders", "judders"), "repair"],
+        ),
+        several: true,
+      },
     },
   ),
   item(
@@ -269,9 +292,9 @@ export const road: Item[] = [
       costRow: "alignment",
       choice: ranked(
         ["straight", "straight"],
-        ["drifts", "drifts"],
-        ["wanders", "wanders", "bad"],
-        ["pulls", "pulls", "bad"],
+        ["drifts", "drifts", "small"],
+        ["wanders", "wanders", "danger"],
+        ["pulls", "pulls", "danger"],
       ),
     },
   ),
@@ -284,29 +307,35 @@ export const road: Item[] = [
       minutes: 3,
       costRow: "driveshaft",
       conditions: ["speed"],
-      choice: ranked(
-        ["none", "none"],
-        ["slight", "slight"],
-        ["rim", "in the rim", "bad"],
-        ["seat", "in the seat", "bad"],
-      ),
+      choice: {
+        ...ranked(
+          ["none", "none"],
+          ["slight", "slight", "small"],
+          ["rim", "in the rim", "repair"],
+          ["seat", "in the seat", "repair"],
+        ),
+        several: true,
+      },
     },
   ),
   item(
     "road.noise",
-    words("driving noise", undefined, ["whine", "rumble", "clunk"]),
+    words("driving noise", undefined, ["whine", "rumble", "clunk", "repair"]),
     "Windows shut, pull and coast, left and right bends.",
     {
       ...onRoad,
       minutes: 3,
       costRow: "axle",
-      choice: ranked(
-        ["none", "none out of place"],
-        ["wind", "wind"],
-        ["clunk", "clunks", "bad"],
-        ["rumble", words("rumbles", undefined, ["wheel bearing"]), "bad"],
-        ["whine", words("whines on pull or coast", undefined, ["differential whine"]), "bad"],
-      ),
+      choice: {
+        ...ranked(
+          ["none", "none out of place"],
+          ["wind", "wind", "small"],
+          ["clunk", "clunks", "repair"],
+          ["rumble", words("rumbles", undefined, ["wheel bearing"]), "repair"],
+          ["whine", words("whines on pull or coast", undefined, ["differential whine"]), "bad"],
+        ),
+        several: true,
+      },
     },
   ),
   item(

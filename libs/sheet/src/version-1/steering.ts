@@ -1,8 +1,9 @@
 import type { Item } from "@evenhand/shared/sheet";
-import { faults, leak, ranked, shouldBePresent, wear } from "./answers.ts";
+import { faults, ifPromised, leak, ranked, wear } from "./answers.ts";
 import { item, reading, words } from "./draft.ts";
 import type { ReadingDraft } from "./draft.ts";
 import { cfr570 } from "./sources.ts";
+import { bootSeverities, springSeverities } from "./fault-severities.ts";
 
 type Common = Pick<Item, "consequence" | "needs">;
 const safety = { consequence: "safety" } as const;
@@ -53,9 +54,17 @@ export const steering: Item[] = [
           {
             side: "max",
             value: 2,
-            source: cfr570(
-              "570.7 (2 in at the rim for wheels to 16 in; larger wheels have more: the handbook's rule reads the diameter)",
-            ),
+            byReading: {
+              item: "interior.steering-wheel-diameter",
+              unit: "in",
+              rows: [
+                { upTo: 16, value: 2 },
+                { upTo: 18, value: 2.25 },
+                { upTo: 20, value: 2.5 },
+                { upTo: 22, value: 2.75 },
+              ],
+            },
+            source: cfr570("570.7(a), table 1: by the rim's diameter, 2 in where it was not measured"),
           },
         ],
       }),
@@ -98,6 +107,7 @@ export const steering: Item[] = [
       time: "only-rises",
       positions: "ball-joints",
       core: true,
+      equipment: true,
       minutes: 5,
       costRow: "ball-joints",
       conditions: ["loaded"],
@@ -113,9 +123,10 @@ export const steering: Item[] = [
       ...beneath,
       time: "only-rises",
       positions: "ball-joints",
+      equipment: true,
       minutes: 2,
       costRow: "ball-joints",
-      faults: faults(["cut", "crack", "tear", "missing-piece"]),
+      faults: faults(["cut", "crack", "tear", "missing-piece"], undefined, bootSeverities),
     },
   ),
   item(
@@ -142,7 +153,7 @@ export const steering: Item[] = [
       core: true,
       minutes: 3,
       costRow: "steering-linkage",
-      choice: ranked(["tight", "tight"], ["slight", "slight play"], ["loose", "loose", "bad"]),
+      choice: ranked(["tight", "tight"], ["slight", "slight play", "small"], ["loose", "loose", "danger"]),
     },
   ),
   item(
@@ -158,9 +169,9 @@ export const steering: Item[] = [
       costRow: "bushings",
       choice: ranked(
         ["sound", "sound"],
-        ["cracked", "cracked"],
-        ["worn", "worn through", "bad"],
-        ["missing", "missing", "bad"],
+        ["cracked", "cracked", "small"],
+        ["worn", "worn through", "repair"],
+        ["missing", "missing", "danger"],
       ),
     },
   ),
@@ -173,6 +184,7 @@ export const steering: Item[] = [
       consequence: "mechanical",
       time: "only-rises",
       positions: "axles",
+      equipment: true,
       minutes: 2,
       costRow: "bushings",
       grade: wear,
@@ -189,7 +201,7 @@ export const steering: Item[] = [
       minutes: 3,
       costRow: "springs",
       cautions: ["leave-closed"],
-      faults: faults(["crack", "corrosion", "cut", "missing-piece", "bend"], "length"),
+      faults: faults(["crack", "corrosion", "cut", "missing-piece", "bend"], "length", springSeverities),
     },
   ),
   item(
@@ -207,8 +219,8 @@ export const steering: Item[] = [
       choice: ranked(
         ["dry", "dry"],
         ["film", "oil film"],
-        ["leaking", "leaking", "bad"],
-        ["loose", "loose or bent", "bad"],
+        ["leaking", "leaking", "repair"],
+        ["loose", "loose or bent", "danger"],
       ),
     },
   ),
@@ -223,7 +235,11 @@ export const steering: Item[] = [
       minutes: 2,
       costRow: "dampers",
       cautions: ["local-law"],
-      choice: ranked(["one", "one cycle or less"], ["two", "two cycles"], ["more", "more than two", "bad"]),
+      choice: ranked(
+        ["one", "one cycle or less"],
+        ["two", "two cycles"],
+        ["more", "more than two", "repair"],
+      ),
     },
   ),
   item(
@@ -287,6 +303,6 @@ export const steering: Item[] = [
     "steering.alignment-sheet",
     words("alignment sheet", "tracking report"),
     "See the printed figures and their date.",
-    { consequence: "papers", minutes: 1, costRow: null, presence: shouldBePresent },
+    { consequence: "papers", severity: "small", minutes: 1, costRow: null, presence: ifPromised },
   ),
 ];

@@ -2,6 +2,7 @@ import type { Item } from "@evenhand/shared/sheet";
 import { faults, ranked, shouldBePresent, wear } from "./answers.ts";
 import { item, words } from "./draft.ts";
 import { metalFaults } from "./fault-kinds.ts";
+import { floorSeverities } from "./fault-severities.ts";
 
 const shut: Pick<Item, "consequence" | "time" | "cautions"> = {
   consequence: "structure",
@@ -20,7 +21,7 @@ export const trunk: Item[] = [
       core: true,
       minutes: 3,
       costRow: "trunk-floor",
-      faults: faults(metalFaults, "panel"),
+      faults: faults(metalFaults, "panel", floorSeverities),
     },
   ),
   item(
@@ -32,7 +33,7 @@ export const trunk: Item[] = [
       positions: "sides",
       minutes: 3,
       costRow: "wheelhouse",
-      faults: faults(metalFaults, "length"),
+      faults: faults(metalFaults, "length", floorSeverities),
     },
   ),
   item(
@@ -43,7 +44,7 @@ export const trunk: Item[] = [
       ...shut,
       minutes: 2,
       costRow: "panel-repair",
-      faults: faults(["corrosion", "perforation", "overspray", "crack", "patch"], "panel"),
+      faults: faults(["corrosion", "perforation", "overspray", "crack", "patch"], "panel", floorSeverities),
     },
   ),
   item(
@@ -54,7 +55,7 @@ export const trunk: Item[] = [
       ...shut,
       minutes: 2,
       costRow: "panel-repair",
-      faults: faults(["corrosion", "perforation", "patch", "filler"], "length"),
+      faults: faults(["corrosion", "perforation", "patch", "filler"], "length", floorSeverities),
     },
   ),
   item(
@@ -64,6 +65,7 @@ export const trunk: Item[] = [
     {
       consequence: "appearance",
       time: "only-rises",
+      equipment: true,
       minutes: 1,
       costRow: "trim-interior",
       grade: wear,
@@ -75,6 +77,8 @@ export const trunk: Item[] = [
     "See it; its size and number go with the tires.",
     {
       consequence: "papers",
+      severity: "small",
+      equipment: true,
       minutes: 1,
       costRow: "tire",
       presence: shouldBePresent,
@@ -86,6 +90,8 @@ export const trunk: Item[] = [
     "See jack, handle and wrench.",
     {
       consequence: "papers",
+      severity: "small",
+      equipment: true,
       minutes: 1,
       costRow: "tools",
       cautions: ["jack-alone"],
@@ -98,10 +104,11 @@ export const trunk: Item[] = [
     "Feel mat, corners and spare well.",
     {
       consequence: "structure",
-      time: "drifts",
+
+      severity: "repair",
       minutes: 1,
       costRow: "seals",
-      choice: ranked(["dry", "dry"], ["damp", "damp", "bad"], ["wet", "standing water", "bad"]),
+      choice: ranked(["dry", "dry"], ["damp", "damp", "repair"], ["wet", "standing water", "repair"]),
     },
   ),
 ];

@@ -3,6 +3,12 @@ import { faults, ranked, shouldBeAbsent } from "./answers.ts";
 import { item, reading, words } from "./draft.ts";
 import type { ReadingDraft } from "./draft.ts";
 import { metalFaults } from "./fault-kinds.ts";
+import {
+  floorSeverities,
+  jackingSeverities,
+  structureSeverities,
+  towerSeverities,
+} from "./fault-severities.ts";
 
 type Beneath = Pick<Item, "consequence" | "time" | "needs" | "cautions">;
 const metal: Beneath = {
@@ -44,8 +50,8 @@ export const underbody: Item[] = [
       choice: ranked(
         ["sound", "sound"],
         ["surface-corrosion", words("surface corrosion", "surface rust")],
-        ["patched", "patched", "bad"],
-        ["soft", words("soft or perforated", undefined, ["rotten"]), "bad"],
+        ["patched", "patched", "danger"],
+        ["soft", words("soft or perforated", undefined, ["rotten"]), "danger"],
       ),
     },
   ),
@@ -59,7 +65,7 @@ export const underbody: Item[] = [
       core: true,
       minutes: 5,
       costRow: "rails",
-      faults: faults(metalFaults, "length"),
+      faults: faults(metalFaults, "length", structureSeverities),
     },
   ),
   item(
@@ -71,7 +77,7 @@ export const underbody: Item[] = [
       positions: "rails",
       minutes: 4,
       costRow: "rails",
-      faults: faults(metalFaults, "length"),
+      faults: faults(metalFaults, "length", structureSeverities),
     },
   ),
   item(
@@ -81,9 +87,10 @@ export const underbody: Item[] = [
     {
       ...metal,
       positions: "floor-quarters",
+      equipment: true,
       minutes: 3,
       costRow: "rails",
-      faults: faults(metalFaults, "quarter-floor"),
+      faults: faults(metalFaults, "quarter-floor", structureSeverities),
     },
   ),
   item(
@@ -96,7 +103,7 @@ export const underbody: Item[] = [
       core: true,
       minutes: 3,
       costRow: "floor",
-      faults: faults(metalFaults, "quarter-floor"),
+      faults: faults(metalFaults, "quarter-floor", floorSeverities),
     },
   ),
   item(
@@ -110,9 +117,9 @@ export const underbody: Item[] = [
       costRow: "floor",
       choice: ranked(
         ["as-built", words("as built", undefined, ["original floor"])],
-        ["replaced", "replaced, neat"],
-        ["patched", "patched", "bad"],
-        ["covered-over", "new sheet over old", "bad"],
+        ["replaced", "replaced, neat", "worth"],
+        ["patched", "patched", "worth"],
+        ["covered-over", "new sheet over old", "worth"],
       ),
     },
   ),
@@ -121,7 +128,7 @@ export const underbody: Item[] = [
     positions: "cross-members",
     minutes: 3,
     costRow: "rails",
-    faults: faults(metalFaults, "length"),
+    faults: faults(metalFaults, "length", structureSeverities),
   }),
   item(
     "underbody.inner-rockers",
@@ -133,7 +140,7 @@ export const underbody: Item[] = [
       core: true,
       minutes: 3,
       costRow: "rockers",
-      faults: faults(metalFaults, "length"),
+      faults: faults(metalFaults, "length", structureSeverities),
     },
   ),
   item(
@@ -143,9 +150,14 @@ export const underbody: Item[] = [
     {
       ...metal,
       positions: "sides-under",
+      equipment: true,
       minutes: 2,
       costRow: "rockers",
-      faults: faults(["crushed-seam", "corrosion", "perforation", "filler", "bend"], "length"),
+      faults: faults(
+        ["crushed-seam", "corrosion", "perforation", "filler", "bend"],
+        "length",
+        structureSeverities,
+      ),
     },
   ),
   item(
@@ -155,9 +167,10 @@ export const underbody: Item[] = [
     {
       ...metal,
       positions: "sides-under",
+      equipment: true,
       minutes: 3,
       costRow: "rails",
-      faults: faults(metalFaults, "length"),
+      faults: faults(metalFaults, "length", structureSeverities),
     },
   ),
   item(
@@ -170,7 +183,7 @@ export const underbody: Item[] = [
       core: true,
       minutes: 3,
       costRow: "towers",
-      faults: faults(metalFaults, "length"),
+      faults: faults(metalFaults, "length", towerSeverities),
     },
   ),
   item(
@@ -183,7 +196,7 @@ export const underbody: Item[] = [
       core: true,
       minutes: 3,
       costRow: "rails",
-      faults: faults(metalFaults, "length"),
+      faults: faults(metalFaults, "length", structureSeverities),
     },
   ),
   item(
@@ -195,7 +208,7 @@ export const underbody: Item[] = [
       positions: "corners-under",
       minutes: 4,
       costRow: "wheelhouse",
-      faults: faults([...metalFaults, "filler"], "length"),
+      faults: faults([...metalFaults, "filler"], "length", floorSeverities),
     },
   ),
   item("underbody.jacking-damage", words("jacking damage"), "Look where jacks should not have been.", {
@@ -204,7 +217,7 @@ export const underbody: Item[] = [
     positions: "floor-quarters",
     minutes: 2,
     costRow: "floor",
-    faults: faults(["dent", "buckle", "crushed-seam", "bend"], "quarter-floor"),
+    faults: faults(["dent", "buckle", "crushed-seam", "bend"], "quarter-floor", jackingSeverities),
   }),
   item(
     "underbody.collision-repair",
@@ -217,9 +230,9 @@ export const underbody: Item[] = [
       costRow: "rails",
       choice: ranked(
         ["none", words("none", undefined, ["accident-free", "never hit"])],
-        ["repaired-well", "repaired well"],
-        ["repaired-poorly", "repaired poorly", "bad"],
-        ["unrepaired", "not repaired", "bad"],
+        ["repaired-well", "repaired well", "worth"],
+        ["repaired-poorly", "repaired poorly", "danger"],
+        ["unrepaired", "not repaired", "danger"],
       ),
     },
   ),
@@ -234,9 +247,9 @@ export const underbody: Item[] = [
       costRow: "floor",
       choice: ranked(
         ["as-built", "as built"],
-        ["neat", "neat repair"],
-        ["rough", "rough", "bad"],
-        ["failing", "cracked or lifting", "bad"],
+        ["neat", "neat repair", "worth"],
+        ["rough", "rough", "worth"],
+        ["failing", "cracked or lifting", "danger"],
       ),
     },
   ),

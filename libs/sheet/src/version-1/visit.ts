@@ -1,7 +1,6 @@
 import type { Item } from "@evenhand/shared/sheet";
 import { code, ranked, shouldBeAbsent, unranked } from "./answers.ts";
 import { item, reading, words } from "./draft.ts";
-import { commonPractice } from "./sources.ts";
 
 const thermometer = {
   scatter: [0.5] as [number],
@@ -14,6 +13,8 @@ export const visit: Item[] = [
   item("visit.light", words("light", undefined, ["lighting"]), "Note the light the body was looked at in.", {
     ...circumstance,
     core: true,
+    circumstance: true,
+    qualifies: { items: [], sections: ["body", "brightwork"] },
     minutes: 1,
     choice: unranked(
       ["daylight", "daylight"],
@@ -30,6 +31,8 @@ export const visit: Item[] = [
     {
       ...circumstance,
       core: true,
+      circumstance: true,
+      qualifies: { items: [], sections: ["body", "brightwork", "gaps"] },
       minutes: 1,
       choice: unranked(["dry", "dry and clean"], ["wet", "wet"], ["dirty", "dirty"], ["covered", "covered"]),
     },
@@ -40,6 +43,7 @@ export const visit: Item[] = [
     "Read a thermometer in the shade beside the car.",
     {
       ...circumstance,
+      circumstance: true,
       minutes: 1,
       reading: reading({
         unit: "degC",
@@ -62,6 +66,8 @@ export const visit: Item[] = [
       ...circumstance,
       consequence: "mechanical",
       core: true,
+      severity: "repair",
+      qualifies: { items: ["road.cold-start", "engine.smoke-cold", "engine.noise"], sections: [] },
       minutes: 1,
       needs: ["cold-engine"],
       cautions: ["prop-hood"],
@@ -75,7 +81,6 @@ export const visit: Item[] = [
         typical: 1,
         ask: [1, 1],
         byEye: [15],
-        limits: [{ side: "max", value: 5, source: commonPractice }],
       }),
     },
   ),
@@ -86,6 +91,11 @@ export const visit: Item[] = [
     {
       ...circumstance,
       consequence: "mechanical",
+      severity: "repair",
+      qualifies: {
+        items: ["electrics.volts-rest", "electrics.volts-cranking", "road.cold-start"],
+        sections: [],
+      },
       minutes: 1,
       cautions: ["battery"],
       presence: shouldBeAbsent,
@@ -94,6 +104,8 @@ export const visit: Item[] = [
   item("visit.warmed-beforehand", words("engine warmed beforehand"), "Ask, and feel hoses and exhaust.", {
     ...circumstance,
     consequence: "mechanical",
+    severity: "repair",
+    qualifies: { items: ["road.cold-start", "engine.smoke-cold", "engine.noise"], sections: [] },
     minutes: 1,
     presence: shouldBeAbsent,
   }),
@@ -104,18 +116,31 @@ export const visit: Item[] = [
     {
       ...circumstance,
       consequence: "mechanical",
+      severity: "repair",
+      qualifies: {
+        items: [
+          "driveline.leaks-before",
+          "engine.radiator",
+          "steering.box-leak",
+          "driveline.pinion-seal",
+          "brakes.master-cylinder",
+        ],
+        sections: [],
+      },
       minutes: 1,
       presence: shouldBeAbsent,
     },
   ),
   item("visit.plugs-allowed", words("removing spark plugs allowed"), "Ask the keeper before touching them.", {
     ...circumstance,
+    circumstance: true,
     minutes: 1,
     needs: ["permission"],
     choice: unranked(["allowed", "allowed"], ["refused", "refused"]),
   }),
   item("visit.drums-allowed", words("opening drums allowed"), "Ask the keeper before touching them.", {
     ...circumstance,
+    circumstance: true,
     minutes: 1,
     needs: ["permission"],
     cautions: ["lining-dust"],
@@ -123,12 +148,14 @@ export const visit: Item[] = [
   }),
   item("visit.carpet-allowed", words("lifting carpet allowed"), "Ask the keeper before touching it.", {
     ...circumstance,
+    circumstance: true,
     minutes: 1,
     needs: ["permission"],
     choice: unranked(["allowed", "allowed"], ["refused", "refused"]),
   }),
   item("visit.present", words("who was present"), "Write names and whom they are there for.", {
     ...circumstance,
+    circumstance: true,
     minutes: 1,
     code: code("text"),
   }),
@@ -138,6 +165,7 @@ export const visit: Item[] = [
     "Compare the calibration dates in the report's list of instruments with the visit.",
     {
       ...circumstance,
+      circumstance: true,
       minutes: 2,
       choice: ranked(
         ["all-within-a-year", "all within a year"],

@@ -2,6 +2,7 @@ import type { Item } from "@evenhand/shared/sheet";
 import { code, faults, ranked, unranked } from "./answers.ts";
 import { item, reading, words } from "./draft.ts";
 import { cfr570 } from "./sources.ts";
+import { tireSeverities, wheelSeverities } from "./fault-severities.ts";
 
 const treadSpots = [
   { id: "inner", words: words("inner groove") },
@@ -45,6 +46,7 @@ export const tires: Item[] = [
     {
       positions: "corners-and-spare",
       consequence: "safety",
+      severity: "repair",
       minutes: 1,
       costRow: "tire",
       choice: unranked(
@@ -79,6 +81,7 @@ export const tires: Item[] = [
     {
       positions: "corners-and-spare",
       consequence: "safety",
+      asked: "statement",
       minutes: 1,
       costRow: "tire",
       cautions: ["aged-tires"],
@@ -86,8 +89,8 @@ export const tires: Item[] = [
         ["new", "new"],
         ["under-three-years", "under three years"],
         ["three-to-six-years", "three to six years"],
-        ["over-six-years", "over six years"],
-        ["over-ten-years", "over ten years", "bad"],
+        ["over-six-years", "over six years", "repair", { spare: "small" }],
+        ["over-ten-years", "over ten years", "danger", { spare: "small" }],
       ),
     },
   ),
@@ -121,6 +124,8 @@ export const tires: Item[] = [
           {
             side: "min",
             value: 2,
+            severity: "danger",
+            at: { spare: "small" },
             source: cfr570(
               "570.9 (2/32 in; the same figure is read in 570.62 for other than front wheels, subpart A from memory)",
             ),
@@ -139,14 +144,17 @@ export const tires: Item[] = [
       time: "only-rises",
       minutes: 2,
       costRow: "alignment",
-      choice: unranked(
-        ["even", "even"],
-        ["one-edge", "one edge", "bad"],
-        ["middle", "middle"],
-        ["both-edges", "both edges"],
-        ["feathered", "feathered", "bad"],
-        ["cupped", words("cupped", undefined, ["scalloped"]), "bad"],
-      ),
+      choice: {
+        ...unranked(
+          ["even", "even"],
+          ["one-edge", "one edge", "repair"],
+          ["middle", "middle", "small"],
+          ["both-edges", "both edges", "small"],
+          ["feathered", "feathered", "repair"],
+          ["cupped", words("cupped", undefined, ["scalloped"]), "repair"],
+        ),
+        several: true,
+      },
     },
   ),
   item(
@@ -161,7 +169,7 @@ export const tires: Item[] = [
       minutes: 3,
       costRow: "tire",
       cautions: ["aged-tires"],
-      faults: faults(["crack", "bulge", "cut", "missing-piece"], "tire"),
+      faults: faults(["crack", "bulge", "cut", "missing-piece"], "tire", tireSeverities),
     },
   ),
   item("wheels.pressure", words("tire pressure", "tyre pressure"), "Measure cold, before the road.", {
@@ -194,14 +202,18 @@ export const wheels: Item[] = [
     {
       positions: "corners-and-spare",
       consequence: "appearance",
+      severity: "repair",
       minutes: 3,
       costRow: "wheel",
-      choice: ranked(
-        ["original-to-car", "original to the car"],
-        ["right-type", "right type"],
-        ["reproduction", "reproduction"],
-        ["other-type", words("other type", undefined, ["aftermarket wheels"])],
-      ),
+      choice: {
+        ...ranked(
+          ["original-to-car", "original to the car"],
+          ["right-type", "right type"],
+          ["reproduction", "reproduction", "no-yardstick"],
+          ["other-type", words("other type", undefined, ["aftermarket wheels"]), "repair"],
+        ),
+        weakerIsNotOtherwise: true,
+      },
     },
   ),
   item(
@@ -214,7 +226,11 @@ export const wheels: Item[] = [
       minutes: 3,
       costRow: "wheel",
       cautions: ["leave-closed"],
-      faults: faults(["crack", "bend", "dent", "corrosion", "scratch", "missing-piece"], "wheel"),
+      faults: faults(
+        ["crack", "bend", "dent", "corrosion", "scratch", "missing-piece"],
+        "wheel",
+        wheelSeverities,
+      ),
     },
   ),
   item(
@@ -252,6 +268,7 @@ export const wheels: Item[] = [
     {
       positions: "corners",
       consequence: "safety",
+      severity: "repair",
       minutes: 1,
       costRow: null,
       choice: unranked(
@@ -277,9 +294,9 @@ export const wheels: Item[] = [
       costRow: "wheel-fixings",
       choice: ranked(
         ["complete-and-sound", "complete and sound"],
-        ["mixed", "mixed kinds"],
-        ["worn", words("worn", undefined, ["worn splines", "damaged threads"]), "bad"],
-        ["missing", "one or more missing", "bad"],
+        ["mixed", "mixed kinds", "repair"],
+        ["worn", words("worn", undefined, ["worn splines", "damaged threads"]), "danger"],
+        ["missing", "one or more missing", "danger"],
       ),
     },
   ),
