@@ -1,5 +1,5 @@
-import { normalQuantile } from "../normal-distribution/index.ts";
-import { coverageFactor } from "../student-factor/index.ts";
+import { chanceInterval } from "./chance-interval.ts";
+import type { ChanceInterval } from "./chance-interval.ts";
 
 /** Below this many items nothing is said of how well two people agree. Common practice, no source. */
 export const LEAST_ITEMS = 10;
@@ -8,7 +8,7 @@ export type EstimatedAgreement = {
   readonly kind: "estimated";
   readonly coefficient: number;
   readonly standardError: number;
-  /** Ends of the interval; no agreement is over 1 or under −1. */
+  /** Ends of the interval; no agreement is over 1 or under −1, and the coefficient itself is always held. */
   readonly low: number;
   readonly high: number;
   /** Share of agreement seen, weighted. */
@@ -22,7 +22,8 @@ export type EstimatedAgreement = {
  * What a coefficient of agreement answers:
  *
  * - `estimated`
- * - `tooFew`: fewer items than `least`, 10 unless the caller says otherwise
+ * - `tooFew`: fewer items than `least`, 10 unless the caller says otherwise; or so like each other that chance alone would
+ *   give fewer disagreements than half of `least`, and then `least` says how many such items would do
  * - `noVariation`: every answer is in one category, so chance alone would agree fully
  */
 export type Agreement =
@@ -38,30 +39,41 @@ export type AgreementOptions = {
   readonly least?: number;
 };
 
-const within = (value: number): number => Math.min(1, Math.max(-1, value));
+/**
+ * `tooFew` where chance alone would give fewer than half of `least` disagreements: where nearly everything is given one
+ * grade, how far a coefficient lies from what chance gives hangs on a handful of items. Five is the usual least expected
+ * count of a table (common practice, no source).
+ *
+ * @param chance the share of items on which chance alone would disagree
+ * @example tooAlike(12, 0.25, 10) // { kind: "tooFew", items: 12, least: 20 }
+ */
+export const tooAlike = (
+  items: number,
+  chance: number,
+  least: number,
+): Extract<Agreement, { kind: "tooFew" }> | undefined =>
+  items * chance < least / 2
+    ? { kind: "tooFew", items, least: Math.max(least, Math.ceil(least / 2 / chance)) }
+    : undefined;
 
 /**
- * A coefficient with its interval: ± the standard error times the normal factor, or Student's where degrees of
- * freedom are given; cut at −1 and 1.
+ * A coefficient with its interval, see `chanceInterval`.
  *
  * @example
- * agreementFrom({ coefficient: 0.5, standardError: 0.1, observed: 0.7, expected: 0.4, items: 50 }, 0.95)
- * // { kind: "estimated", …, low: 0.304…, high: 0.695… }
+ * agreementFrom({ coefficient: 1, standardError: 0, observed: 1, expected: 0.5, items: 10 }, interval, 0.95)
+ * // { kind: "estimated", …, low: 0.383…, high: 1 }
  */
 export const agreementFrom = (
   figures: Omit<EstimatedAgreement, "kind" | "low" | "high">,
+  interval: ChanceInterval,
   confidence = 0.95,
-  degreesOfFreedom?: number,
 ): EstimatedAgreement => {
-  const factor =
-    degreesOfFreedom === undefined
-      ? normalQuantile((1 + confidence) / 2)
-      : coverageFactor(degreesOfFreedom, confidence);
-  const reach = factor * figures.standardError;
+  const { low, high } = chanceInterval(interval, confidence);
+  const { coefficient } = figures;
   return {
     kind: "estimated",
     ...figures,
-    low: within(figures.coefficient - reach),
-    high: within(figures.coefficient + reach),
+    low: Math.max(-1, Math.min(low, coefficient)),
+    high: Math.max(high, coefficient),
   };
 };

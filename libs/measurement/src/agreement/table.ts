@@ -1,3 +1,4 @@
+import type { Contribution } from "./chance-interval.ts";
 import type { Matrix } from "../agreement-weights/index.ts";
 
 /** A table of two people's answers, as proportions with their margins. */
@@ -36,3 +37,10 @@ export const proportions = (counts: Matrix): Proportions => {
     columns: cells.map((_, j) => sum(cells.map((row) => row[j] ?? 0))),
   };
 };
+
+/** The cells of a table that hold anything, each with its weight and what it adds. */
+export const contributions = (
+  weights: Matrix,
+  of: (i: number, j: number) => Omit<Contribution, "weight">,
+): Contribution[] =>
+  weights.flatMap((row, i) => row.flatMap((weight, j) => (weight > 0 ? [{ weight, ...of(i, j) }] : [])));

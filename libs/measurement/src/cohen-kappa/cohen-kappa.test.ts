@@ -2,6 +2,7 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Matrix } from "../agreement-weights/index.ts";
 import { normalDeviate, seededRandom } from "../random/index.ts";
+import { coverageFactor } from "../student-factor/index.ts";
 import { sampleStandardDeviation } from "../type-a/index.ts";
 import { cohenKappa } from "./index.ts";
 import type { CohenKappaOptions, EstimatedKappa } from "./index.ts";
@@ -27,6 +28,16 @@ const permuted = (table: Matrix, keys: readonly number[]): Matrix => {
   const order = table.map((_, i) => i).sort((a, b) => (keys[a] ?? 0) - (keys[b] ?? 0) || a - b);
   return order.map((i) => order.map((j) => table[i]?.[j] ?? 0));
 };
+
+/** Agreed throughout, nine in ten on one category. */
+const alike = (items: number) => [
+  [0.9 * items, 0],
+  [0, 0.1 * items],
+];
+
+/** The interval's length on Fisher's scale. */
+const reach = (kappa?: EstimatedKappa): number =>
+  Math.atanh(kappa?.high ?? Number.NaN) - Math.atanh(kappa?.low ?? Number.NaN);
 
 describe("cohenKappa", () => {
   it("has the result its example states", () => {
@@ -55,7 +66,9 @@ describe("cohenKappa", () => {
       [0, 4],
     ]);
     expect(all.coefficient).toBe(1);
-    expect([all.standardError, all.low, all.high]).toEqual([0, 1, 1]);
+    expect([all.standardError, all.high]).toEqual([0, 1]);
+    // None of 11 disagrees: at most 28.5 of 100 do (Clopper and Pearson), of 46.3 that would by chance.
+    expect(all.low).toBeCloseTo(1 - (1 - 0.025 ** (1 / 11)) / (1 - (49 + 16) / 121), 12);
     expect(
       kappaOf([
         [0, 7],
@@ -66,17 +79,24 @@ describe("cohenKappa", () => {
 
   it("says too few below ten items, or below what the caller says", () => {
     const nine = [
-      [5, 0],
-      [0, 4],
+      [3, 0, 0],
+      [0, 3, 0],
+      [0, 0, 3],
     ];
     expect(cohenKappa(nine)).toEqual({ kind: "tooFew", items: 9, least: 10 });
     expect(cohenKappa(nine, { least: 9 }).kind).toBe("estimated");
     expect(
       cohenKappa([
         [5, 0],
-        [1, 4],
+        [0, 5],
       ]).kind,
     ).toBe("estimated");
+  });
+
+  it("says too few where chance alone would hardly ever disagree, and how many would do", () => {
+    // By chance 2·0.1·0.9 of the items: 3.6 of 20, 5 of 28.
+    expect(cohenKappa(alike(20))).toEqual({ kind: "tooFew", items: 20, least: 28 });
+    expect(cohenKappa(alike(30)).kind).toBe("estimated");
   });
 
   it("says no variation where both used one category", () => {
@@ -102,8 +122,8 @@ describe("cohenKappa", () => {
       [20, 5],
       [10, 15],
     ];
-    const { coefficient, standardError, high } = kappaOf(table, { confidence: 0.9 });
-    expect(high).toBeCloseTo(coefficient + 1.644853627 * standardError, 8);
+    const [narrow, wide] = [0.9, 0.95].map((confidence) => kappaOf(table, { confidence }));
+    expect(reach(narrow) / reach(wide)).toBeCloseTo(coverageFactor(49, 0.9) / coverageFactor(49, 0.95), 12);
   });
 
   it("unweighted, does not see the order of the categories", () => {

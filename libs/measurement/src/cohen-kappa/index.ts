@@ -1,6 +1,7 @@
-import { LEAST_ITEMS, agreementFrom } from "../agreement/index.ts";
+import { LEAST_ITEMS, agreementFrom, tooAlike } from "../agreement/index.ts";
 import type { Agreement, AgreementOptions, EstimatedAgreement } from "../agreement/index.ts";
-import { proportions, sumOverCells } from "../agreement/table.ts";
+import type { ChanceInterval } from "../agreement/chance-interval.ts";
+import { contributions, proportions, sumOverCells } from "../agreement/table.ts";
 import type { Proportions } from "../agreement/table.ts";
 import { agreementWeights } from "../agreement-weights/index.ts";
 import type { AgreementWeights, Matrix } from "../agreement-weights/index.ts";
@@ -43,13 +44,34 @@ const standardErrors = (table: Proportions, weights: Matrix, kappa: number, expe
   };
 };
 
+/** What the interval is made of: chance answers with each person's own shares. */
+const intervalOf = (table: Proportions, weights: Matrix, expected: number): ChanceInterval => {
+  const marginal = marginalWeights(table, weights);
+  const contribution = (i: number, j: number) => ({
+    disagreement: 1 - at(weights[i], j),
+    chance: -marginal(i, j),
+  });
+  const shares = table.rows.map((row) => table.columns.map((column) => row * column));
+  return {
+    items: contributions(
+      table.cells.map((row) => row.map((cell) => cell * table.items)),
+      contribution,
+    ),
+    atChance: contributions(shares, contribution),
+    expectedDisagreement: 1 - expected,
+    degreesOfFreedom: table.items - 1,
+  };
+};
+
 /**
  * Cohen's kappa of two people over the same items: agreement beyond what their own shares would give by
  * chance, (p_o − p_e)/(1 − p_e), unweighted (Cohen 1960) or weighted (Cohen 1968). Its asymptotic standard
- * error and the one under no agreement are those of Fleiss, Cohen and Everitt (1969); the interval is normal.
+ * error and the one under no agreement are those of Fleiss, Cohen and Everitt (1969); the interval is `chanceInterval`'s,
+ * since kappa ± 1.96 standard errors holds the true kappa of ten items in about three cases of four only.
  *
  * @param counts one row a category of the first person, one column a category of the second
- * @returns `tooFew` under ten items unless `least` says otherwise; `noVariation` when chance agrees fully
+ * @returns `tooFew` under ten items unless `least` says otherwise, or where they are too much alike; `noVariation` when
+ *   chance agrees fully
  * @throws {RangeError} when the table is not square or holds a negative count
  * @example
  * cohenKappa([[20, 5], [10, 15]]) // { kind: "estimated", coefficient: 0.4, standardError: 0.1269…, … }
@@ -63,8 +85,12 @@ export const cohenKappa = (counts: Matrix, options: CohenKappaOptions = {}): Coh
   const observed = sumOverCells(cells, (cell, i, j) => cell * at(weights[i], j));
   const expected = sumOverCells(weights, (weight, i, j) => weight * at(rows, i) * at(columns, j));
   if (1 - expected < 1e-12) return { kind: "noVariation", items };
+  const chance = 1 - rows.reduce((total, row, i) => total + row * at(columns, i), 0);
+  const alike = tooAlike(items, chance, least);
+  if (alike !== undefined) return alike;
   const kappa = (observed - expected) / (1 - expected);
   const { standardError, nullStandardError } = standardErrors(table, weights, kappa, expected);
   const figures = { coefficient: kappa, standardError, observed, expected, items };
-  return { ...agreementFrom(figures, confidence), nullStandardError, z: kappa / nullStandardError };
+  const estimated = agreementFrom(figures, intervalOf(table, weights, expected), confidence);
+  return { ...estimated, nullStandardError, z: kappa / nullStandardError };
 };

@@ -1,7 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Agreement, EstimatedAgreement } from "../agreement/index.ts";
-import { coverageFactor } from "../student-factor/index.ts";
 import { gwetAgreement, gwetAgreementOfMany } from "./index.ts";
 
 const estimated = (agreement: Agreement): EstimatedAgreement => {
@@ -27,6 +26,12 @@ const asItems = (table: readonly (readonly number[])[]): number[][] =>
     ),
   );
 
+/** On Fisher's scale. */
+const reachOf = (agreement: Agreement): number => {
+  const { low, high } = estimated(agreement);
+  return Math.atanh(high) - Math.atanh(low);
+};
+
 describe("gwetAgreement", () => {
   it("has the result its example states", () => {
     const { coefficient, expected } = estimated(
@@ -47,7 +52,7 @@ describe("gwetAgreement", () => {
           [0, 0],
         ]),
       ),
-    ).toMatchObject({ coefficient: 1, standardError: 0, low: 1 });
+    ).toMatchObject({ coefficient: 1, standardError: 0, low: 0.025 ** (1 / 12), high: 1 });
   });
 
   it("says too few below ten items, or below what the caller says", () => {
@@ -78,13 +83,15 @@ describe("gwetAgreement", () => {
     expect(() => gwetAgreement([[12]])).toThrow(new RangeError("Agreement needs at least two categories."));
   });
 
-  it("has the interval of the confidence asked for, by Student's factor", () => {
+  it("has the interval of the confidence asked for", () => {
     const table = [
       [20, 9],
       [9, 12],
     ];
-    const { coefficient, standardError, high } = estimated(gwetAgreement(table, { confidence: 0.9 }));
-    expect(high).toBeCloseTo(coefficient + coverageFactor(49, 0.9) * standardError, 12);
+    expect(reachOf(gwetAgreement(table, { confidence: 0.9 }))).toBeCloseTo(
+      (reachOf(gwetAgreement(table)) * 1.6448536269514722) / 1.959963984540054,
+      12,
+    );
   });
 });
 
@@ -169,9 +176,20 @@ describe("gwetAgreementOfMany", () => {
     );
   });
 
-  it("has the interval of the confidence asked for, by Student's factor", () => {
-    const items = Array.from({ length: 12 }, (_, i) => [i % 3, 3 - (i % 3)]);
-    const { coefficient, standardError, high } = estimated(gwetAgreementOfMany(items, { confidence: 0.8 }));
-    expect(high).toBeCloseTo(coefficient + coverageFactor(11, 0.8) * standardError, 12);
+  it("has the interval of the confidence asked for", () => {
+    const items = Array.from(
+      { length: 24 },
+      (_, i) =>
+        [
+          [3, 0],
+          [0, 3],
+          [3, 0],
+          [1, 2],
+        ][i % 4] ?? [],
+    );
+    expect(reachOf(gwetAgreementOfMany(items, { confidence: 0.8 }))).toBeCloseTo(
+      (reachOf(gwetAgreementOfMany(items)) * 1.2815515655446004) / 1.959963984540054,
+      12,
+    );
   });
 });

@@ -1,6 +1,8 @@
 import { LEAST_ITEMS, agreementFrom } from "../agreement/index.ts";
 import type { Agreement, AgreementOptions } from "../agreement/index.ts";
-import { proportions, sumOverCells } from "../agreement/table.ts";
+import { varianceOfMoves } from "../agreement/chance-interval.ts";
+import type { ChanceInterval, Contribution } from "../agreement/chance-interval.ts";
+import { contributions, proportions, sumOverCells } from "../agreement/table.ts";
 import { agreementWeights } from "../agreement-weights/index.ts";
 import type { AgreementWeights, Matrix } from "../agreement-weights/index.ts";
 
@@ -16,11 +18,27 @@ const chanceScale = (weights: Matrix): number =>
 const chanceAgreement = (shares: readonly number[], scale: number): number =>
   scale * sum(shares.map((share) => share * (1 - share)));
 
+/** Items as chance would answer them: both answers drawn from the shares of all. */
+const answersAtChance = (shares: readonly number[], weights: Matrix, scale: number): Contribution[] =>
+  contributions(
+    shares.map((one) => shares.map((other) => one * other)),
+    (i, j) => ({
+      disagreement: 1 - at(weights[i], j),
+      chance: -scale * (2 - at(shares, i) - at(shares, j)),
+    }),
+  );
+
+const pooledInterval = (
+  items: readonly Contribution[],
+  atChance: readonly Contribution[],
+  expectedDisagreement: number,
+): ChanceInterval => ({ items, atChance, expectedDisagreement, degreesOfFreedom: Infinity });
+
 /**
  * Gwet's AC1 (unweighted) or AC2 (weighted) of two people from their table: (p_a − p_e)/(1 − p_e), where
  * chance is taken from how mixed the answers are, so that two people who nearly always agree are not made to
  * look as if they did so by chance (Gwet 2008; 2014, chapters 2 to 5). Variance by linearization, large n;
- * the interval is Student's with n − 1 degrees of freedom.
+ * the interval is `chanceInterval`'s.
  *
  * @param counts one row a category of the first person, one column a category of the second
  * @returns `tooFew` under ten items unless `least` says otherwise
@@ -46,7 +64,12 @@ export const gwetAgreement = (counts: Matrix, options: GwetAgreementOptions = {}
   const center = observed - 2 * (1 - coefficient) * expected;
   const variance = Math.max(0, squares - center ** 2) / (items * (1 - expected) ** 2);
   const figures = { coefficient, standardError: Math.sqrt(variance), observed, expected, items };
-  return agreementFrom(figures, confidence, items - 1);
+  const seen = contributions(counts, (i, j) => ({
+    disagreement: 1 - at(weights[i], j),
+    chance: -scale * (2 - at(shares, i) - at(shares, j)),
+  }));
+  const atChance = answersAtChance(shares, weights, scale);
+  return agreementFrom(figures, pooledInterval(seen, atChance, 1 - expected), confidence);
 };
 
 /** How many people put one item into each category. */
@@ -66,10 +89,28 @@ const averageShares = (items: readonly CategoryCounts[], categories: number): nu
     (_, k) => sum(items.map((counts) => at(counts, k) / sum(counts))) / items.length,
   );
 
+/** What each item adds; one answered by a single person adds nothing to how far answers are apart. */
+const itemContributions = (
+  items: readonly CategoryCounts[],
+  agreements: readonly (number | undefined)[],
+  {
+    shares,
+    scale,
+    expected,
+    judged,
+  }: { shares: readonly number[]; scale: number; expected: number; judged: number },
+): Contribution[] =>
+  items.map((counts, i) => {
+    const agreement = agreements[i];
+    const beyond = agreement === undefined ? 0 : (items.length / judged) * (agreement - expected);
+    const chance = sum(counts.map((count, k) => count * (1 - at(shares, k)))) / sum(counts);
+    return { weight: 1, disagreement: 1 - expected - beyond, chance: -2 * scale * chance };
+  });
+
 /**
  * AC1 or AC2 of any number of people, some of whom may have left items out (Gwet 2008; 2014, section 2.6).
  * Items answered by one person count toward chance but not toward agreement; items answered by none must be
- * left out. Variance with n − 1; the interval is Student's.
+ * left out. Variance with n − 1; the interval is `chanceInterval`'s.
  *
  * @param items one row an item: how many people chose each category
  * @returns `tooFew` under ten items unless `least` says otherwise
@@ -96,14 +137,15 @@ export const gwetAgreementOfMany = (
   const observed = sum(agreements.map((agreement) => agreement ?? 0)) / judged;
   const expected = chanceAgreement(shares, scale);
   const coefficient = (observed - expected) / (1 - expected);
-  const squares = items.map((counts, i) => {
-    const agreement = agreements[i];
-    const own =
-      agreement === undefined ? 0 : ((items.length / judged) * (agreement - expected)) / (1 - expected);
-    const chance = (scale * sum(counts.map((count, k) => count * (1 - at(shares, k))))) / sum(counts);
-    return (own - (2 * (1 - coefficient) * (chance - expected)) / (1 - expected) - coefficient) ** 2;
-  });
-  const standardError = Math.sqrt(sum(squares) / (items.length * (items.length - 1)));
-  const figures = { coefficient, standardError, observed, expected, items: items.length };
-  return agreementFrom(figures, confidence, items.length - 1);
+  const seen = itemContributions(items, agreements, { shares, scale, expected, judged });
+  const variance = varianceOfMoves(seen, 1 - observed, 1 - expected) / (items.length - 1);
+  const figures = {
+    coefficient,
+    standardError: Math.sqrt(variance),
+    observed,
+    expected,
+    items: items.length,
+  };
+  const atChance = answersAtChance(shares, weights, scale);
+  return agreementFrom(figures, pooledInterval(seen, atChance, 1 - expected), confidence);
 };

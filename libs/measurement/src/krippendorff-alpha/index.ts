@@ -1,4 +1,6 @@
-import { LEAST_ITEMS, agreementFrom } from "../agreement/index.ts";
+import { varianceOfMoves } from "../agreement/chance-interval.ts";
+import type { ChanceInterval } from "../agreement/chance-interval.ts";
+import { LEAST_ITEMS, agreementFrom, tooAlike } from "../agreement/index.ts";
 import type { Agreement, AgreementOptions } from "../agreement/index.ts";
 import { differenceMetric } from "./metric.ts";
 import type { Level } from "./metric.ts";
@@ -13,8 +15,19 @@ const sum = (values: readonly number[]): number => values.reduce((total, value) 
 /** What an item adds: how many answers, its disagreement within, its answers' disagreement with all others. */
 type Share = { readonly answers: number; readonly within: number; readonly among: number };
 
-/** Every item's share, and the squared difference of the two values farthest apart. */
-type Disagreement = { readonly shares: readonly Share[]; readonly widest: number };
+/** How often one value was given, and its disagreement with all answers together. */
+type Value = { readonly value: number; readonly count: number; readonly toAll: number };
+
+type Metric = (a: number, b: number) => number;
+
+type Disagreement = {
+  readonly shares: readonly Share[];
+  readonly values: readonly Value[];
+  readonly metric: Metric;
+  readonly answers: number;
+  /** Disagreement of every answer with every other. */
+  readonly pool: number;
+};
 
 const countValues = (units: readonly (readonly number[])[]): Map<number, number> => {
   const counts = new Map<number, number>();
@@ -24,32 +37,48 @@ const countValues = (units: readonly (readonly number[])[]): Map<number, number>
 
 const disagreementOf = (units: readonly (readonly number[])[], level: Level): Disagreement => {
   const counts = countValues(units);
-  const values = [...counts.keys()];
-  const metric = differenceMetric(level, values, [...counts.values()]);
-  const toAll = new Map(
-    values.map((value) => [value, sum([...counts].map(([other, count]) => count * metric(value, other)))]),
-  );
+  const metric = differenceMetric(level, [...counts.keys()], [...counts.values()]);
+  const values = [...counts].map(([value, count]) => ({
+    value,
+    count,
+    toAll: sum([...counts].map(([other, times]) => times * metric(value, other))),
+  }));
+  const toAll = new Map(values.map((one) => [one.value, one.toAll]));
   const shares = units.map((unit) => ({
     answers: unit.length,
     within: sum(unit.map((a) => sum(unit.map((b) => metric(a, b))))) / (unit.length - 1),
     among: sum(unit.map((value) => toAll.get(value) ?? 0)),
   }));
-  return { shares, widest: metric(values[0] ?? 0, values[values.length - 1] ?? 0) };
+  const answers = sum(shares.map((share) => share.answers));
+  return { shares, values, metric, answers, pool: sum(shares.map((share) => share.among)) };
 };
 
 /**
- * Standard error by linearization over the items: how alpha moves when one item counts a little less, in its
- * disagreement, in the pool of values and in the number of answers. The ordinal metric is held fixed.
+ * What the interval and the standard error are made of: how alpha moves with each item, in its disagreement, in the pool
+ * of values and in the number of answers. The ordinal metric is held fixed, and the pool is the plain one, of n² pairs,
+ * as in Gwet's linearization (Gwet 2014, Handbook of Inter-Rater Reliability; his package irrCAC).
  */
-const linearizedError = (shares: readonly Share[], alpha: number, pool: number, answers: number): number => {
-  const moves = shares.map(
-    (share) =>
-      (1 - alpha) * ((2 * share.among) / pool - share.answers / (answers - 1)) -
-      ((answers - 1) * share.within) / pool,
+const intervalOf = ({ shares, values, metric, answers, pool }: Disagreement): ChanceInterval => {
+  const perItem = answers / shares.length;
+  const expectedDisagreement = pool / answers ** 2;
+  const items = shares.map((share) => ({
+    weight: 1,
+    disagreement: share.within / perItem,
+    chance: (2 * share.among) / answers / perItem - (expectedDisagreement * share.answers) / perItem,
+  }));
+  const atChance = values.flatMap((one) =>
+    values.map((other) => ({
+      weight: (one.count * other.count) / answers ** 2,
+      disagreement: metric(one.value, other.value),
+      chance: (one.toAll + other.toAll) / answers - expectedDisagreement,
+    })),
   );
-  const center = sum(moves) / moves.length;
-  const squares = sum(moves.map((move) => (move - center) ** 2));
-  return Math.sqrt((squares * moves.length) / (moves.length - 1));
+  return { items, atChance, expectedDisagreement, degreesOfFreedom: Infinity };
+};
+
+const standardErrorOf = ({ items, expectedDisagreement }: ChanceInterval): number => {
+  const disagreement = sum(items.map((item) => item.disagreement)) / items.length;
+  return Math.sqrt(varianceOfMoves(items, disagreement, expectedDisagreement) / (items.length - 1));
 };
 
 /**
@@ -57,15 +86,15 @@ const linearizedError = (shares: readonly Share[], alpha: number, pool: number, 
  * number of people, with answers missing, on any scale (Krippendorff 2011, "Computing Krippendorff's
  * alpha-reliability"). Items with fewer than two answers cannot be paired and are left out.
  *
- * The interval is analytic: linearization over items and Student's factor with items − 1 degrees of freedom.
- * No draws are made, so the same answers always give the same interval.
+ * The standard error is the linearization over items of Gwet's irrCAC, the interval `chanceInterval`'s. No draws are made,
+ * so the same answers always give the same interval.
  *
  * `observed` and `expected` are 1 − D/D_max, D_max being the squared difference of the values farthest apart.
  *
  * @param units one an item
  * @param level ratio scales take values above 0 only
- * @returns `tooFew` under ten paired items unless `least` says otherwise; `noVariation` when all answers are
- *   the same
+ * @returns `tooFew` under ten paired items unless `least` says otherwise, or where their answers are too much alike;
+ *   `noVariation` when all answers are the same
  * @throws {RangeError} for a value that is not finite, or a negative one on a ratio scale
  * @example
  * krippendorffAlpha([[1, 1], [2, 2], [3, 2]], "nominal", { least: 3 }) // { kind: "estimated", coefficient: 0.545…, … }
@@ -86,19 +115,22 @@ export const krippendorffAlpha = (
   }
   const items = paired.length;
   if (items < Math.max(least, 2)) return { kind: "tooFew", items, least };
-  const { shares, widest } = disagreementOf(paired, level);
-  const answers = sum(shares.map((share) => share.answers));
-  const pool = sum(shares.map((share) => share.among));
+  const found = disagreementOf(paired, level);
+  const { shares, values, answers, pool } = found;
   if (pool === 0) return { kind: "noVariation", items };
+  const chance = 1 - sum(values.map(({ count }) => (count / answers) ** 2));
+  const alike = tooAlike(items, chance, least);
+  if (alike !== undefined) return alike;
   const observedDisagreement = sum(shares.map((share) => share.within)) / answers;
   const expectedDisagreement = pool / (answers * (answers - 1));
-  const alpha = 1 - observedDisagreement / expectedDisagreement;
+  const widest = found.metric(values[0]?.value ?? 0, values.at(-1)?.value ?? 0);
+  const interval = intervalOf(found);
   const figures = {
-    coefficient: alpha,
-    standardError: linearizedError(shares, alpha, pool, answers),
+    coefficient: 1 - observedDisagreement / expectedDisagreement,
+    standardError: standardErrorOf(interval),
     observed: 1 - observedDisagreement / widest,
     expected: 1 - expectedDisagreement / widest,
     items,
   };
-  return agreementFrom(figures, confidence, items - 1);
+  return agreementFrom(figures, interval, confidence);
 };
