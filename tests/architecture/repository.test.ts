@@ -115,9 +115,11 @@ test("every string of the command line's catalog is used", () => {
   expect(Object.keys(catalog).filter((key) => !used(key))).toEqual([]);
 });
 
-test("every script of package.json goes through the launcher or a tool of the house", () => {
+// Whatever needs something made first (types need the database client) would fail on a fresh clone past the launcher.
+test("every script of package.json but the formatter goes through the launcher", () => {
   const others = Object.entries(manifest.scripts).filter(
-    ([, script]) => !/^(node apps\/launch\/src\/run\.mjs |prettier |tsc )/.test(script),
+    ([, script]) =>
+      !/^(node apps\/launch\/src\/run\.mjs [a-z]+( --project [a-z]+)?|prettier --write \.)$/.test(script),
   );
   expect(others).toEqual([]);
 });

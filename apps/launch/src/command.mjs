@@ -11,6 +11,7 @@ const modules = {
   dev: () => import("./commands/dev.mjs"),
   generate: () => import("./commands/generate.mjs"),
   lint: () => import("./commands/lint.mjs"),
+  typecheck: () => import("./commands/typecheck.mjs"),
 };
 
 const letGo = whenParentIsGone(() => {

@@ -14,6 +14,7 @@ export const commands = {
   mutation: own("mutation", "mutation score of the libraries: [LIBRARY …]"),
   dev: own("dev", "service and web application, built again on changes"),
   lint: own("lint", "lint and format check"),
+  typecheck: own("typecheck", "check the types, the database client made first"),
   generate: own("generate", "make again everything that is generated"),
 };
 

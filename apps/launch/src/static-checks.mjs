@@ -1,6 +1,7 @@
 import { runTool } from "./tools.mjs";
 
-const types = { title: "types", packageName: "typescript", command: "tsc", args: ["-b"] };
+/** Needs the database client (`prepareClient`), whose types the service uses. */
+export const types = { title: "types", packageName: "typescript", command: "tsc", args: ["-b"] };
 const lint = { title: "lint", packageName: "oxlint", args: ["--type-aware", "--deny-warnings"] };
 const format = { title: "format", packageName: "prettier", args: ["--check", "--log-level", "warn", "."] };
 

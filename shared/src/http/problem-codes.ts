@@ -1,6 +1,6 @@
 /**
  * Every way the service says no: the last part of a problem's `type` (`https://evenhand.example/problems/<code>`), its status and
- * its title. The one table: the service throws by it, a test counts it, the web application words it.
+ * its title. The one table: the service throws by it and sends the title, which the web application shows; a test counts them.
  */
 export const problemTable = {
   "malformed-request": { status: 400, title: "The request does not hold together" },

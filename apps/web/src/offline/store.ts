@@ -28,7 +28,7 @@ export interface KeptOperation {
   readonly sent?: Operation;
 }
 
-/** The draft without its findings, so that the sheet opens with no signal. */
+/** The draft without its findings, so that the sheet can be shown where the service does not answer. */
 export interface KeptDraft {
   readonly report: string;
   readonly draft: Omit<ReportDraft, "findings">;

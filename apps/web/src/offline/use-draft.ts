@@ -70,7 +70,10 @@ const useSending = (report: string, waiting: number) => {
   return { connection, refusal, send };
 };
 
-/** A draft as it stands on this device, kept level with the service. Opens with no signal once it was opened here. */
+/**
+ * A draft as it stands on this device, kept level with the service. Once opened here it is read from here where the service does not
+ * answer, as long as the application itself is loaded.
+ */
 export const useDraft = (report: string) => {
   const kept = useKept(report);
   const remote = useQuery({

@@ -37,7 +37,7 @@ const WayBack = ({ draft }: { readonly draft: KeptDraft["draft"] }) => {
   );
 };
 
-/** The sheet of one draft. It opens from this device where there is no signal. */
+/** The sheet of one draft. Its draft is read from this device where the service does not answer; the page must have loaded. */
 export const SheetForm = () => {
   const t = useText();
   const { report: reportId } = route.useParams();
