@@ -2,7 +2,7 @@ import { type DynamicModule, Global, Module } from "@nestjs/common";
 import { APP_FILTER, APP_GUARD, APP_INTERCEPTOR, APP_PIPE } from "@nestjs/core";
 import { AccessGuard } from "./access/access.guard.ts";
 import { Actors } from "./auth/actors.ts";
-import { BearerStrategy, SessionStrategy } from "./auth/strategies.ts";
+import { Credentials } from "./auth/credentials.ts";
 import { CONFIG, type Config } from "./config/index.ts";
 import { DatabaseModule, type Given } from "./database/database.module.ts";
 import { AnswerInterceptor } from "./http/answer.interceptor.ts";
@@ -34,8 +34,7 @@ export class PlatformModule {
       providers: [
         Actors,
         SiteAddress,
-        SessionStrategy,
-        BearerStrategy,
+        Credentials,
         { provide: APP_GUARD, useClass: AccessGuard },
         { provide: APP_PIPE, useClass: ContractPipe },
         { provide: APP_FILTER, useClass: ProblemFilter },

@@ -15,7 +15,7 @@ import { CONFIG, type Config } from "../../platform/config/index.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { AccountsService } from "./accounts.service.ts";
 import { InvitationsService } from "./invitations.service.ts";
-import { LocalGuard } from "./local.strategy.ts";
+import { LocalGuard } from "./local.guard.ts";
 import { SessionsService } from "./sessions.service.ts";
 import { TokensService } from "./tokens.service.ts";
 

@@ -1,11 +1,10 @@
-import { type ExecutionContext, Inject, Injectable } from "@nestjs/common";
+import { type CanActivate, type ExecutionContext, Inject, Injectable } from "@nestjs/common";
 import { Reflector } from "@nestjs/core";
-import { AuthGuard } from "@nestjs/passport";
 import { type Access, accessTable, mayUse, type RouteId } from "@evenhand/shared/access";
 import type { FastifyRequest } from "fastify";
-import { Actor } from "../auth/actor.ts";
+import type { Actor } from "../auth/actor.ts";
 import { isOwnOrigin } from "../auth/origin.ts";
-import { isReading } from "../auth/strategies.ts";
+import { Credentials, isReading } from "../auth/credentials.ts";
 import { CONFIG, type Config } from "../config/index.ts";
 import { ProblemError } from "../problems/problem-error.ts";
 import { ROUTE_ID } from "./route.ts";
@@ -17,31 +16,25 @@ const refused = (detail: string) => new ProblemError("not-permitted", detail);
  * the object, is part of the query that reads it.
  */
 @Injectable()
-export class AccessGuard extends AuthGuard(["session", "bearer"]) {
+export class AccessGuard implements CanActivate {
   constructor(
     private readonly reflector: Reflector,
     @Inject(CONFIG) private readonly config: Config,
-  ) {
-    super();
-  }
+    private readonly credentials: Credentials,
+  ) {}
 
-  override async canActivate(context: ExecutionContext): Promise<boolean> {
+  async canActivate(context: ExecutionContext): Promise<boolean> {
     const id = this.reflector.get<RouteId | undefined>(ROUTE_ID, context.getHandler());
     const entry = id === undefined ? undefined : accessTable[id];
     if (id === undefined || entry === undefined) throw refused("This address is open to nobody.");
     const request = context.switchToHttp().getRequest<FastifyRequest & { user?: unknown }>();
     if (entry.public) return this.checkOrigin(request, request.headers.origin !== undefined);
-    await super.canActivate(context);
-    if (!(request.user instanceof Actor)) throw this.nobody();
-    this.checkOrigin(request, "session" in request.user.by);
-    checkActor(id, entry, request.user);
+    const actor = await this.credentials.findActor(request);
+    if (actor === null) throw this.nobody();
+    request.user = actor;
+    this.checkOrigin(request, "session" in actor.by);
+    checkActor(id, entry, actor);
     return true;
-  }
-
-  override handleRequest<T>(error: Error | null, actor: T | false | null): T {
-    if (error !== null) throw error;
-    if (actor === null || actor === false) throw this.nobody();
-    return actor;
   }
 
   private nobody(): ProblemError {
