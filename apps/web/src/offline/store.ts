@@ -1,7 +1,18 @@
 import type { Finding } from "@evenhand/shared/finding";
 import type { Operation, ReportDraft } from "@evenhand/shared/http/reports";
 import type { FieldProblem } from "@evenhand/shared/problem";
+import type { UnitSymbol } from "@evenhand/shared/unit";
 import { Dexie, type EntityTable, type Table } from "dexie";
+
+/**
+ * What was typed at a place and cannot be read: it stays as it was typed, and keeps the report from being sealed. By the name of
+ * its field: `reading.1`, `extent.0`, `condition.height`.
+ */
+export interface Unread {
+  readonly texts: Readonly<Record<string, string>>;
+  /** The unit it was typed in, where no number beside it could be read. */
+  readonly unit?: UnitSymbol;
+}
 
 /** One finding as this device has it, and what the service said of it last. */
 export interface KeptFinding {
@@ -12,7 +23,9 @@ export interface KeptFinding {
   readonly finding: Finding | null;
   /** The finding's revision the service gave last; `null` for none. */
   readonly base: number | null;
-  readonly state: "saved" | "waiting" | "conflict" | "refused";
+  /** `lost`: this device could not keep it; it stands on the page alone, and is never stored as such. */
+  readonly state: "saved" | "waiting" | "conflict" | "refused" | "lost";
+  readonly unread?: Unread;
   /** In a conflict: what the service holds; `null` where it was taken back there. */
   readonly theirs?: Finding | null;
   readonly problems?: readonly FieldProblem[];

@@ -1,4 +1,4 @@
-import type { Operation, OperationResult } from "@evenhand/shared/http/reports";
+import type { Operation, OperationResult, OperationsAnswer } from "@evenhand/shared/http/reports";
 import { call } from "../service/client";
 import { store, type KeptFinding, type KeptOperation } from "./store";
 
@@ -34,7 +34,8 @@ const nextBatch = async (
       const sent = one.sent ?? (kept ? operationOf(one.id, kept) : null);
       if (sent === null) {
         await store.operations.delete(one.seq);
-        if (kept) await store.findings.delete([report, one.place]);
+        if (kept?.unread) await store.findings.put({ ...kept, state: "saved" });
+        else if (kept) await store.findings.delete([report, one.place]);
         continue;
       }
       if (one.sent === undefined) await store.operations.update(one.seq, { sent });
@@ -47,7 +48,7 @@ const settled = (kept: KeptFinding, result: OperationResult, more: boolean): Kep
   switch (result.result) {
     case "applied":
     case "duplicate":
-      if (!more && kept.finding === null) return null;
+      if (!more && kept.finding === null && kept.unread === undefined) return null;
       return {
         ...kept,
         base: result.revision,
@@ -74,16 +75,21 @@ const takeResult = async (report: string, one: KeptOperation, result: OperationR
     else await store.findings.delete([report, one.place]);
   });
 
+type Operate = (report: string, operations: readonly Operation[]) => Promise<OperationsAnswer>;
+
+const operate: Operate = (report, operations) =>
+  call("reports.operate", { params: { id: report }, body: { operations: [...operations] } });
+
 /** Sends what waits until nothing does. Throws when the service cannot be reached; what was not answered stays queued. */
-export const sendWaiting = async (report: string): Promise<number | null> => {
+export const sendWaiting = async (report: string, send = operate): Promise<number | null> => {
   let revision: number | null = null;
   for (;;) {
     const batch = await nextBatch(report);
     if (batch.length === 0) return revision;
-    const answer = await call("reports.operate", {
-      params: { id: report },
-      body: { operations: batch.map(({ sent }) => sent) },
-    });
+    const answer = await send(
+      report,
+      batch.map(({ sent }) => sent),
+    );
     revision = answer.revision;
     for (const [at, one] of batch.entries()) {
       const result = answer.results[at];

@@ -1,38 +1,76 @@
 import type { ReportDraft } from "@evenhand/shared/http/reports";
 import { useQuery } from "@tanstack/react-query";
 import { liveQuery } from "dexie";
-import { useCallback, useEffect, useRef, useState } from "react";
+import { useCallback, useEffect, useMemo, useReducer, useRef, useState } from "react";
 import { call } from "../service/client";
 import { Refusal } from "../service/refusal";
-import { keepDraft } from "./changes";
+import { changeFinding, keepDraft, settleConflict, type Change } from "./changes";
+import { noWrites, standingOf, withLost, writesAfter, type Connection } from "./save-state";
 import { store, type KeptDraft, type KeptFinding } from "./store";
 import { sendWaiting } from "./sync";
 
-export type Connection = "sending" | "saved" | "unreachable" | "refused";
+export type { Connection } from "./save-state";
 
 const isUnreachable = (error: unknown): boolean => error instanceof Refusal && error.problem.status === 0;
 
-/** The kept rows of one report, live. */
+interface Kept {
+  readonly draft: KeptDraft | undefined;
+  readonly findings: ReadonlyMap<string, KeptFinding>;
+}
+
+const readKept = async (report: string): Promise<Kept> => ({
+  draft: await store.drafts.get(report),
+  findings: new Map(
+    (await store.findings.where("report").equals(report).toArray()).map((one) => [one.place, one]),
+  ),
+});
+
+/** The kept rows of one report, live; or why this device's store cannot be read. */
 const useKept = (report: string) => {
-  const [kept, setKept] = useState<{
-    draft: KeptDraft | undefined;
-    findings: ReadonlyMap<string, KeptFinding>;
-  }>();
+  const [kept, setKept] = useState<Kept>();
+  const [failure, setFailure] = useState<unknown>(null);
+  const reload = useCallback(async () => setKept(await readKept(report)), [report]);
   useEffect(() => {
-    const watching = liveQuery(async () => ({
-      draft: await store.drafts.get(report),
-      findings: new Map(
-        (await store.findings.where("report").equals(report).toArray()).map((one) => [one.place, one]),
-      ),
-    })).subscribe({ next: setKept });
+    const watching = liveQuery(() => readKept(report)).subscribe({ next: setKept, error: setFailure });
     return () => watching.unsubscribe();
   }, [report]);
-  return kept;
+  return { kept, failure, reload };
+};
+
+/** Writes to this device. Nothing counts as kept before the write has ended and what was kept has been read again. */
+const useWrites = (report: string, reload: () => Promise<void>) => {
+  const [writes, step] = useReducer(writesAfter, noWrites);
+  const count = useRef(0);
+  const write = useCallback(
+    async (place: string, change: Change, deed: () => Promise<void>): Promise<void> => {
+      count.current += 1;
+      const nth = count.current;
+      step({ type: "began", nth });
+      try {
+        await deed();
+        await reload();
+        step({ type: "kept", nth, place });
+      } catch {
+        step({ type: "failed", nth, place, change });
+      }
+    },
+    [reload],
+  );
+  const keep = useCallback(
+    (place: string, change: Change) => write(place, change, () => changeFinding(report, place, change)),
+    [report, write],
+  );
+  const settle = useCallback(
+    (kept: KeptFinding, which: "mine" | "theirs") =>
+      write(kept.place, kept, () => settleConflict(kept, which)),
+    [write],
+  );
+  return { writes, keep, settle };
 };
 
 /** Sends when something waits, again when the signal returns, and at growing intervals until then. */
 const useSending = (report: string, waiting: number) => {
-  const [connection, setConnection] = useState<Connection>("saved");
+  const [connection, setConnection] = useState<Connection>("reached");
   const [refusal, setRefusal] = useState<unknown>(null);
   const busy = useRef(false);
   const tries = useRef(0);
@@ -43,7 +81,7 @@ const useSending = (report: string, waiting: number) => {
     try {
       await sendWaiting(report);
       tries.current = 0;
-      setConnection("saved");
+      setConnection("reached");
       setRefusal(null);
     } catch (error) {
       tries.current += 1;
@@ -70,12 +108,15 @@ const useSending = (report: string, waiting: number) => {
   return { connection, refusal, send };
 };
 
+const none: ReadonlyMap<string, KeptFinding> = new Map();
+
 /**
  * A draft as it stands on this device, kept level with the service. Once opened here it is read from here where the service does not
  * answer, as long as the application itself is loaded.
  */
 export const useDraft = (report: string) => {
-  const kept = useKept(report);
+  const { kept, failure, reload } = useKept(report);
+  const { writes, keep, settle } = useWrites(report, reload);
   const remote = useQuery({
     queryKey: ["report", report],
     queryFn: async ({ signal }): Promise<ReportDraft> => {
@@ -84,8 +125,10 @@ export const useDraft = (report: string) => {
       return draft;
     },
   });
-  const findings = kept?.findings ?? new Map<string, KeptFinding>();
-  const waiting = [...findings.values()].filter(({ state }) => state === "waiting").length;
+  const stored = kept?.findings ?? none;
+  const findings = useMemo(() => withLost(report, stored, writes), [report, stored, writes]);
+  const waiting = [...stored.values()].filter(({ state }) => state === "waiting").length;
   const sending = useSending(report, waiting);
-  return { draft: kept?.draft?.draft, findings, waiting, remote, ...sending };
+  const standing = standingOf(findings, writes, sending.connection);
+  return { draft: kept?.draft?.draft, findings, standing, keep, settle, failure, remote, ...sending };
 };

@@ -5,6 +5,7 @@ import type { QuestionSeen } from "@evenhand/shared/http/questions";
 import type { VehicleDetail } from "@evenhand/shared/http/vehicles";
 import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
 import { useState, type FormEvent } from "react";
+import type { Unread } from "../../offline/store";
 import { call } from "../../service/client";
 import { useText } from "../../strings/text";
 import { Loading } from "../../ui/Loading";
@@ -56,6 +57,7 @@ export const AnswerQuestion = ({ question, car }: Props) => {
   }).data?.scales;
   const { ready, base } = useStanding({ question, car });
   const [answer, setAnswer] = useState<Answer | null>(null);
+  const [unread, setUnread] = useState<Unread>();
   const [firmness, setFirmness] = useState<Finding["firmness"]>("asserted");
   const [basis, setBasis] = useState<Finding["basis"]>("seen");
   const [note, setNote] = useState("");
@@ -100,7 +102,11 @@ export const AnswerQuestion = ({ question, car }: Props) => {
             name={`answer-${question.id}`}
             answer={answer ?? undefined}
             notSeen={false}
-            onChange={setAnswer}
+            unread={unread}
+            onChange={(next, left) => {
+              setAnswer(next);
+              setUnread(left);
+            }}
           />
         </fieldset>
         <div className={styles.fields}>
@@ -138,7 +144,12 @@ export const AnswerQuestion = ({ question, car }: Props) => {
           onChange={(event) => setSeal(event.currentTarget.checked)}
         />
         <div>
-          <Button type="submit" size="md" disabled={answer === null} loading={put.isPending}>
+          <Button
+            type="submit"
+            size="md"
+            disabled={answer === null || unread !== undefined}
+            loading={put.isPending}
+          >
             {t("question.answer.do")}
           </Button>
         </div>

@@ -1,7 +1,6 @@
 import { Button } from "@mantine/core";
 import type { Report } from "@evenhand/shared/report";
 import { useIntl } from "react-intl";
-import { settleConflict } from "../../offline/changes";
 import type { KeptFinding } from "../../offline/store";
 import { useText } from "../../strings/text";
 import { Notice } from "../../ui/Notice";
@@ -9,16 +8,18 @@ import { answerWords } from "../sheets/answer-text";
 import type { Place } from "../sheets/places";
 import type { SheetIndex } from "../sheets/sheet-index";
 import styles from "./Conflict.module.css";
+import type { Draft } from "./SaveState";
 
 interface Props {
   readonly kept: KeptFinding;
   readonly place: Place;
   readonly report: Report;
   readonly index: SheetIndex;
+  readonly onSettle: Draft["settle"];
 }
 
 /** Two devices changed one finding: both versions are shown, and the person says which stands. */
-export const Conflict = ({ kept, place, report, index }: Props) => {
+export const Conflict = ({ kept, place, report, index, onSettle }: Props) => {
   const t = useText();
   const intl = useIntl();
   const words = (finding: KeptFinding["finding"]): string =>
@@ -31,12 +32,12 @@ export const Conflict = ({ kept, place, report, index }: Props) => {
         <div>
           <p className={styles.label}>{t("conflict.mine")}</p>
           <p>{words(kept.finding)}</p>
-          <Button onClick={() => void settleConflict(kept, "mine")}>{t("conflict.keep-mine")}</Button>
+          <Button onClick={() => void onSettle(kept, "mine")}>{t("conflict.keep-mine")}</Button>
         </div>
         <div>
           <p className={styles.label}>{t("conflict.theirs")}</p>
           <p>{words(kept.theirs ?? null)}</p>
-          <Button variant="default" onClick={() => void settleConflict(kept, "theirs")}>
+          <Button variant="default" onClick={() => void onSettle(kept, "theirs")}>
             {t("conflict.keep-theirs")}
           </Button>
         </div>

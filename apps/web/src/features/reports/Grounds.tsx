@@ -1,24 +1,26 @@
 import { NativeSelect, Textarea, TextInput } from "@mantine/core";
-import { Basis, Firmness, type Finding } from "@evenhand/shared/finding";
+import { Basis, Firmness } from "@evenhand/shared/finding";
 import type { Instrument } from "@evenhand/shared/report";
 import type { Item } from "@evenhand/shared/sheet";
 import { useText } from "../../strings/text";
 import { withUnit } from "../sheets/answer-text";
 import type { SheetIndex } from "../sheets/sheet-index";
-import { NumberField } from "./answers/NumberField";
+import { TypedNumber } from "./answers/TypedNumber";
 import styles from "./Grounds.module.css";
-
-export type GroundsOf = Pick<Finding, "firmness" | "basis" | "instrument" | "conditions" | "note">;
+import type { GroundsOf } from "./place-edit";
 
 interface Props {
   readonly index: SheetIndex;
   readonly item: Item;
   readonly grounds: GroundsOf;
   readonly instruments: readonly Instrument[];
+  /** Conditions typed as what cannot be read, by `condition.<id>`. */
+  readonly unread: Readonly<Record<string, string>>;
   readonly onChange: (change: Partial<GroundsOf>) => void;
+  readonly onUnread: (condition: string, text: string | undefined) => void;
 }
 
-const Conditions = ({ index, item, grounds, onChange }: Props) => {
+const Conditions = ({ index, item, grounds, unread, onChange, onUnread }: Props) => {
   const t = useText();
   const held = grounds.conditions ?? {};
   const set = (id: string, value: boolean | number | string | undefined): void => {
@@ -31,12 +33,16 @@ const Conditions = ({ index, item, grounds, onChange }: Props) => {
     const value = held[id];
     if (kind?.ask === "number") {
       return (
-        <NumberField
+        <TypedNumber
           key={id}
           label={label}
           unit={kind.unit === undefined ? "" : withUnit("", kind.unit).trim()}
           value={typeof value === "number" ? value : undefined}
-          onChange={(number) => set(id, number)}
+          unread={unread[`condition.${id}`]}
+          onChange={(number, text) => {
+            set(id, number);
+            onUnread(id, text);
+          }}
         />
       );
     }

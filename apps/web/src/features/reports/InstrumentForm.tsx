@@ -4,7 +4,7 @@ import { UNITS, type UnitSymbol, UnitSymbol as UnitSymbols } from "@evenhand/sha
 import { useState, type FormEvent } from "react";
 import { useText } from "../../strings/text";
 import { withUnit } from "../sheets/answer-text";
-import { NumberField } from "./answers/NumberField";
+import { TypedNumber } from "./answers/TypedNumber";
 import styles from "./Instruments.module.css";
 
 interface Props {
@@ -33,6 +33,14 @@ export const InstrumentForm = ({ taken, onAdd, onCancel }: Props) => {
   const [within, setWithin] = useState<number>();
   const [share, setShare] = useState<number>();
   const [calibrated, setCalibrated] = useState("");
+  const [unread, setUnread] = useState<Readonly<Record<string, string | undefined>>>({});
+  const typed =
+    (field: string, set: (value: number | undefined) => void) =>
+    (value: number | undefined, text: string | undefined): void => {
+      set(value);
+      setUnread((before) => ({ ...before, [field]: text }));
+    };
+  const wrong = Object.values(unread).some((text) => text !== undefined);
   const submit = (event: FormEvent): void => {
     event.preventDefault();
     const accuracy =
@@ -71,14 +79,24 @@ export const InstrumentForm = ({ taken, onAdd, onCancel }: Props) => {
         }))}
         onChange={(event) => setUnit(UnitSymbols.parse(event.currentTarget.value))}
       />
-      <NumberField
+      <TypedNumber
         label={t("instruments.resolution")}
         unit={text}
         value={resolution}
-        onChange={setResolution}
+        onChange={typed("resolution", setResolution)}
       />
-      <NumberField label={t("instruments.within")} unit={text} value={within} onChange={setWithin} />
-      <NumberField label={t("instruments.share")} unit="%" value={share} onChange={setShare} />
+      <TypedNumber
+        label={t("instruments.within")}
+        unit={text}
+        value={within}
+        onChange={typed("within", setWithin)}
+      />
+      <TypedNumber
+        label={t("instruments.share")}
+        unit="%"
+        value={share}
+        onChange={typed("share", setShare)}
+      />
       <TextInput
         size="md"
         type="date"
@@ -87,7 +105,7 @@ export const InstrumentForm = ({ taken, onAdd, onCancel }: Props) => {
         onChange={(event) => setCalibrated(event.currentTarget.value)}
       />
       <div className={styles.buttons}>
-        <Button type="submit" disabled={name.trim() === ""}>
+        <Button type="submit" disabled={name.trim() === "" || wrong}>
           {t("instruments.save")}
         </Button>
         <Button variant="subtle" onClick={onCancel}>

@@ -11,7 +11,7 @@ import { answerWords } from "../sheets/answer-text";
 import type { Place } from "../sheets/places";
 import type { SheetIndex } from "../sheets/sheet-index";
 import styles from "./ItemCard.module.css";
-import { PlaceEditor } from "./PlaceEditor";
+import { PlaceEditor, type Keeping } from "./PlaceEditor";
 import { checksAt } from "./use-own-checks";
 
 export interface ItemGroup {
@@ -19,8 +19,7 @@ export interface ItemGroup {
   readonly places: readonly Place[];
 }
 
-interface Props {
-  readonly reportId: string;
+interface Props extends Keeping {
   readonly report: Report;
   readonly index: SheetIndex;
   readonly group: ItemGroup;
@@ -37,16 +36,29 @@ const icons = {
   waiting: IconCloudUp,
   conflict: IconAlertCircle,
   refused: IconAlertCircle,
+  lost: IconAlertCircle,
+  unread: IconAlertCircle,
+  open: IconCircleDashed,
 } as const;
+
+type StateOfPlace = keyof typeof icons;
+
+/** What needs the person comes before what was answered; a line taken back is open only once that has arrived. */
+const placeState = (kept: KeptFinding | undefined): StateOfPlace => {
+  if (kept === undefined) return "open";
+  if (kept.state === "lost" || kept.state === "conflict" || kept.state === "refused") return kept.state;
+  if (kept.unread !== undefined) return "unread";
+  return kept.finding === null && kept.state === "saved" ? "open" : kept.state;
+};
 
 const PlaceState = ({ kept }: { readonly kept: KeptFinding | undefined }) => {
   const t = useText();
-  const answered = kept !== undefined && kept.finding !== null;
-  const Icon = answered ? icons[kept.state] : IconCircleDashed;
+  const state = placeState(kept);
+  const Icon = icons[state];
   return (
-    <span className={styles.state} data-state={answered ? kept.state : "open"}>
+    <span className={styles.state} data-state={state === "unread" ? "refused" : state}>
       <Icon size={18} stroke={1.9} aria-hidden="true" />
-      <span className="only-read">{t(answered ? `place.state.${kept.state}` : "place.state.open")}</span>
+      <span className="only-read">{t(`place.state.${state}`)}</span>
     </span>
   );
 };
@@ -72,7 +84,7 @@ const Cautions = ({ index, item }: Pick<Props, "index"> & Pick<ItemGroup, "item"
 
 /** One item of the sheet with all its positions. Its cautions stand before them. */
 export const ItemCard = memo(
-  ({ reportId, report, index, group, findings, checks, open, onOpen, onNext }: Props) => {
+  ({ report, index, group, findings, checks, open, onOpen, onNext, keep, settle }: Props) => {
     const t = useText();
     const intl = useIntl();
     const { item, places } = group;
@@ -80,10 +92,14 @@ export const ItemCard = memo(
       places
         .map(({ key }) => findings.get(key)?.finding)
         .findLast((finding) => finding?.instrument !== undefined) ?? undefined;
-    const answer = (kept: KeptFinding | undefined): string =>
-      kept?.finding
+    const answer = (kept: KeptFinding | undefined): string => {
+      const said = kept?.finding
         ? answerWords({ intl, index, item, scales: report.scales }, kept.finding.answer).text
-        : t("place.open");
+        : undefined;
+      if (kept?.unread === undefined) return said ?? t("place.open");
+      const unread = intl.formatList(Object.values(kept.unread.texts));
+      return said === undefined ? t("place.unread", { unread }) : t("place.unread.beside", { said, unread });
+    };
     return (
       <section className={styles.card} id={`item-${item.id}`}>
         <header className={styles.head}>
@@ -119,13 +135,14 @@ export const ItemCard = memo(
                 {isOpen && (
                   <PlaceEditor
                     key={`${place.key}${kept?.state === "conflict" ? "conflict" : ""}`}
-                    reportId={reportId}
                     report={report}
                     index={index}
                     place={place}
                     kept={kept}
                     checks={checksAt(checks, item.id, place.position)}
                     last={last}
+                    keep={keep}
+                    settle={settle}
                     onNext={() => onNext(place.key)}
                   />
                 )}

@@ -1,11 +1,8 @@
 import { Button } from "@mantine/core";
-import type { Answer } from "@evenhand/shared/answer";
 import type { CrossCheck } from "@evenhand/shared/cross-check";
 import type { Finding } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
 import { IconEyeOff } from "@tabler/icons-react";
-import { useState } from "react";
-import { changeFinding } from "../../offline/changes";
 import type { KeptFinding } from "../../offline/store";
 import { useText } from "../../strings/text";
 import { Notice } from "../../ui/Notice";
@@ -13,12 +10,16 @@ import type { Place } from "../sheets/places";
 import type { SheetIndex } from "../sheets/sheet-index";
 import { AnswerEditor } from "./AnswerEditor";
 import { Conflict } from "./Conflict";
-import { Grounds, type GroundsOf } from "./Grounds";
+import { Grounds } from "./Grounds";
 import { OwnChecks } from "./OwnChecks";
 import styles from "./PlaceEditor.module.css";
+import type { Draft } from "./SaveState";
+import { usePlaceEdit } from "./use-place-edit";
 
-interface Props {
-  readonly reportId: string;
+/** How a place is kept on this device. */
+export type Keeping = Pick<Draft, "keep" | "settle">;
+
+interface Props extends Keeping {
   readonly report: Report;
   readonly index: SheetIndex;
   readonly place: Place;
@@ -29,73 +30,74 @@ interface Props {
   readonly onNext: () => void;
 }
 
-const firstGrounds = (finding: Finding | null | undefined, last: Props["last"]): GroundsOf => {
-  if (finding) return finding;
-  const instrument = last?.instrument;
-  return {
-    firmness: "asserted",
-    basis: instrument === undefined ? "seen" : "measured",
-    instrument,
-    conditions: last?.conditions,
-  };
+const Lost = ({ onAgain }: { readonly onAgain: () => void }) => {
+  const t = useText();
+  return (
+    <Notice kind="refusal" title={t("place.lost")}>
+      <p>{t("place.lost.what")}</p>
+      <div>
+        <Button onClick={onAgain}>{t("place.lost.again")}</Button>
+      </div>
+    </Notice>
+  );
 };
 
-const clean = (conditions: Finding["conditions"]): Finding["conditions"] =>
-  conditions !== undefined && Object.keys(conditions).length > 0 ? conditions : undefined;
+const Refused = ({ kept }: { readonly kept: KeptFinding }) => {
+  const t = useText();
+  return (
+    <Notice kind="refusal" title={t("place.refused")}>
+      <ul>
+        {(kept.problems ?? []).map(({ at, reason }) => (
+          <li key={`${at}${reason}`}>{reason}</li>
+        ))}
+      </ul>
+    </Notice>
+  );
+};
 
 /** One line of the sheet, open: the answer, its grounds, and on to the next. Every change is kept on this device at once. */
-export const PlaceEditor = ({ reportId, report, index, place, kept, checks, last, onNext }: Props) => {
+export const PlaceEditor = ({ report, index, place, kept, checks, last, keep, settle, onNext }: Props) => {
   const t = useText();
-  const finding = kept?.finding;
-  const [answer, setAnswer] = useState<Answer | null>(finding?.answer ?? null);
-  const [grounds, setGrounds] = useState<GroundsOf>(() => firstGrounds(finding, last));
-  const [notSeen, setNotSeen] = useState(finding?.answer.kind === "not-seen");
-  const keep = (nextAnswer: Answer | null, nextGrounds: GroundsOf): void => {
-    setAnswer(nextAnswer);
-    setGrounds(nextGrounds);
-    const made: Finding | null = nextAnswer && {
-      item: place.item.id,
-      position: place.position,
-      ...nextGrounds,
-      conditions: clean(nextGrounds.conditions),
-      instrument:
-        nextAnswer.kind === "reading" || nextAnswer.kind === "color" ? nextGrounds.instrument : undefined,
-      answer: nextAnswer,
-      time: new Date().toISOString(),
-    };
-    void changeFinding(reportId, place.key, made);
-  };
+  const { edit, step, again } = usePlaceEdit({ report, place, kept, last, keep });
+  const { answer, notSeen } = edit;
   return (
     <div className={styles.editor}>
-      {kept?.state === "conflict" && <Conflict kept={kept} place={place} report={report} index={index} />}
-      {kept?.state === "refused" && (
-        <Notice kind="refusal" title={t("place.refused")}>
-          <ul>
-            {(kept.problems ?? []).map(({ at, reason }) => (
-              <li key={`${at}${reason}`}>{reason}</li>
-            ))}
-          </ul>
-        </Notice>
+      {kept?.state === "conflict" && (
+        <Conflict kept={kept} place={place} report={report} index={index} onSettle={settle} />
       )}
+      {kept?.state === "refused" && <Refused kept={kept} />}
+      {kept?.state === "lost" && <Lost onAgain={again} />}
       <AnswerEditor
-        key={String(notSeen)}
+        key={`${notSeen}${edit.anew}`}
         item={place.item}
         index={index}
         scales={report.scales}
         name={place.key}
         answer={answer ?? undefined}
+        unread={edit.unread}
         notSeen={notSeen}
-        onChange={(next) => keep(next, grounds)}
+        onChange={(next, unread) => step({ type: "answer", answer: next, unread })}
       />
       <OwnChecks checks={checks} />
       {!notSeen && answer !== null && (
         <Grounds
+          key={edit.anew}
           index={index}
           item={place.item}
-          grounds={grounds}
+          grounds={edit.grounds}
+          unread={edit.conditions}
           instruments={report.instruments}
-          onChange={(change) => keep(answer, { ...grounds, ...change })}
+          onChange={(change) => step({ type: "grounds", change })}
+          onUnread={(id, text) => step({ type: "condition", id, text })}
         />
+      )}
+      {edit.before !== null && (
+        <output className={styles.undo}>
+          {t("place.undo.what")}
+          <Button variant="default" size="compact-md" onClick={() => step({ type: "undo" })}>
+            {t("place.undo")}
+          </Button>
+        </output>
       )}
       <div className={styles.buttons}>
         <Button
@@ -103,22 +105,12 @@ export const PlaceEditor = ({ reportId, report, index, place, kept, checks, last
           size="md"
           leftSection={<IconEyeOff size={18} aria-hidden="true" />}
           aria-pressed={notSeen}
-          onClick={() => {
-            setNotSeen(!notSeen);
-            setAnswer(null);
-          }}
+          onClick={() => step({ type: "not-seen" })}
         >
           {t("place.not-seen")}
         </Button>
-        {answer !== null && (
-          <Button
-            variant="subtle"
-            size="md"
-            onClick={() => {
-              setNotSeen(false);
-              keep(null, grounds);
-            }}
-          >
+        {(answer !== null || edit.unread !== undefined) && (
+          <Button variant="subtle" size="md" onClick={() => step({ type: "clear" })}>
             {t("place.clear")}
           </Button>
         )}

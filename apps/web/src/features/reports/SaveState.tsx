@@ -1,5 +1,12 @@
 import { Button } from "@mantine/core";
-import { IconCheck, IconCloudOff, IconCloudUp } from "@tabler/icons-react";
+import {
+  IconAlertTriangle,
+  IconCheck,
+  IconCloudOff,
+  IconCloudUp,
+  IconDeviceFloppy,
+} from "@tabler/icons-react";
+import { saveWord, type SaveWord, type Standing } from "../../offline/save-state";
 import type { useDraft } from "../../offline/use-draft";
 import { useText } from "../../strings/text";
 import { ProblemNotice } from "../../ui/ProblemNotice";
@@ -7,29 +14,39 @@ import styles from "./SaveState.module.css";
 
 export type Draft = ReturnType<typeof useDraft>;
 
-/** True word on what has arrived and what waits on this device. */
+const icons = {
+  "not-kept": IconAlertTriangle,
+  keeping: IconDeviceFloppy,
+  offline: IconCloudOff,
+  sending: IconCloudUp,
+  "kept-here": IconDeviceFloppy,
+  "rest-saved": IconAlertTriangle,
+  saved: IconCheck,
+} as const satisfies Record<SaveWord, unknown>;
+
+const countOf = (word: SaveWord, { lost, waiting, conflicts, refused, unread }: Standing): number => {
+  if (word === "not-kept") return lost;
+  return word === "rest-saved" ? conflicts + refused + unread : waiting;
+};
+
+/** True word on what has arrived, what waits on this device, and what could not be kept on it. */
 export const SaveState = ({ draft }: { readonly draft: Draft }) => {
   const t = useText();
-  const { waiting, connection, refusal, send } = draft;
-  const offline = connection === "unreachable";
-  const Icon = waiting === 0 ? IconCheck : offline ? IconCloudOff : IconCloudUp;
-  const words =
-    waiting === 0
-      ? t("save.all")
-      : offline
-        ? t("save.offline", { count: waiting })
-        : t("save.waiting", { count: waiting });
+  const { standing, refusal, send } = draft;
+  const word = saveWord(standing);
+  const Icon = icons[word];
   return (
     <div className={styles.holder}>
-      <output className={styles.state}>
-        <Icon size={17} stroke={1.9} aria-hidden="true" /> {words}
-        {offline && (
+      <output className={styles.state} data-word={word}>
+        <Icon size={17} stroke={1.9} aria-hidden="true" />{" "}
+        {t(`save.${word}`, { count: countOf(word, standing) })}
+        {word === "offline" && (
           <Button variant="subtle" size="compact-sm" onClick={() => void send()}>
             {t("problem.again")}
           </Button>
         )}
       </output>
-      {connection === "refused" && <ProblemNotice error={refusal} />}
+      {standing.connection === "refused" && <ProblemNotice error={refusal} />}
     </div>
   );
 };

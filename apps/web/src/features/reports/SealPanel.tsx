@@ -3,6 +3,9 @@ import type { Report } from "@evenhand/shared/report";
 import { useMutation, useQueryClient } from "@tanstack/react-query";
 import { useNavigate } from "@tanstack/react-router";
 import { useState } from "react";
+import { NotReadyToSeal, readyToSeal } from "../../offline/before-seal";
+import { saveWord, sealBlocks } from "../../offline/save-state";
+import type { KeptFinding } from "../../offline/store";
 import { call } from "../../service/client";
 import { Refusal } from "../../service/refusal";
 import { useText } from "../../strings/text";
@@ -59,12 +62,26 @@ const PlaceList = ({ places, onGo }: Pick<Props, "places" | "onGo">) => {
   );
 };
 
+const NotReady = ({
+  reason: { why, places: keys },
+  places,
+  onGo,
+}: Pick<Props, "places" | "onGo"> & { readonly reason: NotReadyToSeal["reason"] }) => {
+  const t = useText();
+  return (
+    <Notice kind="refusal" title={t(`seal.${why}`, { count: keys.length })}>
+      <p>{t(`seal.${why}.what`)}</p>
+      <PlaceList places={places.filter(({ key }) => keys.includes(key))} onGo={onGo} />
+    </Notice>
+  );
+};
+
 const useSeal = (reportId: string) => {
   const queries = useQueryClient();
   const navigate = useNavigate();
   return useMutation({
     mutationFn: async () => {
-      const { revision } = await call("reports.get", { params: { id: reportId } });
+      const revision = await readyToSeal(reportId, (id) => call("reports.get", { params: { id } }));
       return call("reports.seal", { params: { id: reportId }, ifMatch: revision });
     },
     onSuccess: async (sealed) => {
@@ -81,14 +98,21 @@ export const SealPanel = ({ reportId, report, draft, places, onGo }: Props) => {
   const t = useText();
   const [understood, setUnderstood] = useState(false);
   const seal = useSeal(reportId);
-  const { findings, waiting } = draft;
-  const inState = (state: "conflict" | "refused"): readonly Place[] =>
-    places.filter(({ key }) => findings.get(key)?.state === state);
-  const conflicts = inState("conflict");
-  const refused = inState("refused");
+  const { findings, standing } = draft;
+  const where = (is: (kept: KeptFinding) => boolean): readonly Place[] =>
+    places.filter(({ key }) => {
+      const kept = findings.get(key);
+      return kept !== undefined && is(kept);
+    });
+  const held = [
+    ["lost", where(({ state }) => state === "lost")],
+    ["conflicts", where(({ state }) => state === "conflict")],
+    ["refused", where(({ state }) => state === "refused")],
+    ["unread", where(({ unread }) => unread !== undefined)],
+  ] as const;
   const openCore = places.filter(({ item, key }) => item.core && !findings.get(key)?.finding);
   const answered = places.filter(({ key }) => findings.get(key)?.finding).length;
-  const blocked = conflicts.length + refused.length > 0 || waiting > 0 || answered === 0;
+  const blocks = sealBlocks(standing, answered);
   const problems = seal.error instanceof Refusal ? (seal.error.problem.problems ?? []) : [];
   const faulty = places.filter((place) =>
     problems.some(({ item, position }) => item !== undefined && placeKey(item, position ?? "") === place.key),
@@ -98,20 +122,16 @@ export const SealPanel = ({ reportId, report, draft, places, onGo }: Props) => {
     <Panel title={t(`seal.title.${kind}`)} hint={t("seal.hint")}>
       <ul className={styles.checks}>
         <li data-ok={answered > 0}>{t("seal.answered", { answered, all: places.length })}</li>
-        <li data-ok={waiting === 0}>
-          {waiting === 0 ? t("seal.sent") : t("seal.waiting", { count: waiting })}
-        </li>
-        {conflicts.length > 0 && (
-          <li data-ok={false}>
-            {t("seal.conflicts", { count: conflicts.length })}
-            <PlaceList places={conflicts} onGo={onGo} />
-          </li>
-        )}
-        {refused.length > 0 && (
-          <li data-ok={false}>
-            {t("seal.refused", { count: refused.length })}
-            <PlaceList places={refused} onGo={onGo} />
-          </li>
+        {blocks.includes("keeping") && <li data-ok={false}>{t("seal.keeping")}</li>}
+        {standing.waiting > 0 && <li data-ok={false}>{t("seal.waiting", { count: standing.waiting })}</li>}
+        {saveWord(standing) === "saved" && <li data-ok={true}>{t("seal.sent")}</li>}
+        {held.map(([what, list]) =>
+          list.length === 0 ? null : (
+            <li key={what} data-ok={false}>
+              {t(`seal.${what}`, { count: list.length })}
+              <PlaceList places={list} onGo={onGo} />
+            </li>
+          ),
         )}
         {openCore.length > 0 && (
           <li>
@@ -120,7 +140,11 @@ export const SealPanel = ({ reportId, report, draft, places, onGo }: Props) => {
           </li>
         )}
       </ul>
-      {seal.error !== null && <ProblemNotice error={seal.error} />}
+      {seal.error instanceof NotReadyToSeal ? (
+        <NotReady reason={seal.error.reason} places={places} onGo={onGo} />
+      ) : (
+        seal.error !== null && <ProblemNotice error={seal.error} />
+      )}
       {faulty.length > 0 && <PlaceList places={faulty} onGo={onGo} />}
       <Notice kind="note" title={t("seal.means")}>
         <p>{t(`seal.means.${kind}`)}</p>
@@ -134,7 +158,7 @@ export const SealPanel = ({ reportId, report, draft, places, onGo }: Props) => {
       <div>
         <Button
           size="md"
-          disabled={blocked || !understood}
+          disabled={blocks.length > 0 || !understood}
           loading={seal.isPending}
           onClick={() => seal.mutate()}
         >

@@ -138,7 +138,6 @@ export const Sheet = ({ reportId, report, draft, index, search, onSearch }: Prop
         {grouped(here).map((group) => (
           <ItemCard
             key={group.item.id}
-            reportId={reportId}
             report={report}
             index={index}
             group={group}
@@ -147,6 +146,8 @@ export const Sheet = ({ reportId, report, draft, index, search, onSearch }: Prop
             open={search.open}
             onOpen={openPlace}
             onNext={next}
+            keep={draft.keep}
+            settle={draft.settle}
           />
         ))}
         <div className={styles.turn}>

@@ -5,6 +5,7 @@ import type { KeptDraft } from "../../offline/store";
 import { useDraft } from "../../offline/use-draft";
 import { useText } from "../../strings/text";
 import { Loading } from "../../ui/Loading";
+import { Notice } from "../../ui/Notice";
 import { Page } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import { sheetQuery } from "../sheets/load-sheet";
@@ -49,6 +50,15 @@ export const SheetForm = () => {
     ...sheetQuery(named?.id ?? "", named?.version ?? 0),
     enabled: named !== undefined,
   });
+  if (draft.failure !== null) {
+    return (
+      <Page title={t("sheet.title.unknown")} narrow>
+        <Notice kind="refusal" title={t("save.no-store")}>
+          <p>{t("save.no-store.what")}</p>
+        </Notice>
+      </Page>
+    );
+  }
   if (draft.draft === undefined || index.data === undefined) {
     const failed = draft.remote.error ?? index.error;
     return failed ? (

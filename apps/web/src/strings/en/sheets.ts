@@ -17,22 +17,43 @@ export const sheets = {
   "sheet.empty.hint": "Go on to the next section, or show all items.",
   "sheet.before": "‹ {title}",
   "sheet.after": "{title} ›",
-  "save.all": "Everything is saved with the service",
-  "save.waiting": "{count, plural, one {# finding is} other {# findings are}} being sent",
+  "save.saved": "Everything is saved with the service",
+  "save.rest-saved":
+    "{count, plural, one {# line needs} other {# lines need}} you: see the marked {count, plural, one {line} other {lines}} before you seal. Everything else is saved with the service",
+  "save.keeping": "Keeping it on this device…",
+  "save.kept-here":
+    "{count, plural, one {# finding is} other {# findings are}} kept on this device and not sent yet",
+  "save.sending":
+    "{count, plural, one {# finding is} other {# findings are}} kept on this device and being sent",
   "save.offline":
     "No connection. {count, plural, one {# finding is} other {# findings are}} kept on this device and will be sent",
+  "save.not-kept":
+    "{count, plural, one {# finding} other {# findings}} could not be kept on this device. Do not close this page: go to the marked {count, plural, one {line} other {lines}} and keep {count, plural, one {it} other {them}} again",
+  "save.no-store": "This browser lets the page keep nothing on this device",
+  "save.no-store.what":
+    "The sheet is not opened, since what you would type could be lost. Leave private browsing, or free up room on this device, then open the sheet again.",
   "item.core": "core",
   "item.answer": "answer",
   "caution.before": "Before you start",
   "place.open": "not answered",
   "place.not-seen": "Not seen",
   "place.clear": "Clear",
+  "place.undo": "Undo",
+  "place.undo.what": "Taken back.",
+  "place.unread": "cannot be read: {unread}",
+  "place.unread.beside": "{said}; cannot be read: {unread}",
+  "place.lost": "This device could not keep this finding",
+  "place.lost.what":
+    "What you typed still stands here, and only here: it is lost when this page closes. Free up room on this device, or leave private browsing, then keep it again. The report cannot be sealed before.",
+  "place.lost.again": "Keep it again",
   "place.next": "Done, next",
   "place.refused": "The service does not take this finding",
   "place.state.saved": "saved",
   "place.state.waiting": "kept on this device",
   "place.state.conflict": "changed on another device too",
   "place.state.refused": "refused",
+  "place.state.lost": "could not be kept on this device",
+  "place.state.unread": "holds something that cannot be read",
   "place.state.open": "open",
   "place.checks": "The figures do not fit together",
   "place.checks.hint":
@@ -52,7 +73,11 @@ export const sheets = {
   "reading.asked":
     "Asked for: {spots, plural, one {{readings, plural, one {one reading} other {# readings}}} other {{readings, plural, one {one reading} other {# readings}} at each of {spots} spots}}. Ordinary instrument: {instrument}.",
   "reading.implausible":
-    "Not kept: it should lie between {low} and {high}. Check the unit and the decimal point.",
+    "It should lie between {low} and {high}: check the unit and the decimal point. It stays as you typed it and is not part of what you report; nothing is sealed or answered before it is corrected or emptied.",
+  "number.unread":
+    "This is not a number that can be taken here. It stays as you typed it and is not part of what you report; nothing is sealed or answered before it is corrected or emptied.",
+  "color.not-whole":
+    "A color needs L*, a* and b*, with L* from 0 to 100. What you typed stays and is not part of what you report; nothing is sealed or answered before it is whole or emptied.",
   "grade.scale": "Scale",
   "grade.house": "House scale",
   "code.as-it-stands": "As it stands on the part, including what looks wrong.",
@@ -71,6 +96,8 @@ export const sheets = {
   "color.metallic": "Metallic or pearl",
   "faults.none": "No faults at all",
   "faults.add": "Add a fault",
+  "faults.which": "Which fault",
+  "faults.choose": "choose; nothing is kept before",
   "faults.kind": "Fault",
   "faults.extent": "Extent",
   "faults.spot": "Where",
@@ -101,6 +128,16 @@ export const sheets = {
   "seal.answered": "{answered} of {all} lines answered",
   "seal.sent": "Everything on this device has reached the service",
   "seal.waiting": "{count, plural, one {# finding has} other {# findings have}} not reached the service yet",
+  "seal.keeping": "What you typed last is still being kept on this device",
+  "seal.lost":
+    "{count, plural, one {# finding} other {# findings}} could not be kept on this device; keep {count, plural, one {it} other {them}} again",
+  "seal.unread":
+    "{count, plural, one {# line holds} other {# lines hold}} something that cannot be read; correct it or empty the field",
+  "seal.unsent": "Not sealed: something on this device has not reached the service",
+  "seal.unsent.what": "It is marked at its line. Once everything is saved with the service, seal again.",
+  "seal.changed":
+    "Not sealed: {count, plural, one {# line was} other {# lines were}} changed on another device",
+  "seal.changed.what": "What they say now is on this page. Look at them, then seal again.",
   "seal.conflicts":
     "{count, plural, one {# finding was} other {# findings were}} changed on two devices; say which stands",
   "seal.refused":

@@ -1,12 +1,14 @@
-import { ActionIcon, Button, Checkbox, NativeSelect } from "@mantine/core";
+import { ActionIcon, Checkbox, NativeSelect } from "@mantine/core";
 import type { AnswerOf, Fault } from "@evenhand/shared/answer";
 import type { FaultKind } from "@evenhand/shared/sheet";
-import { IconPlus, IconTrash } from "@tabler/icons-react";
+import { IconTrash } from "@tabler/icons-react";
 import { useText } from "../../../strings/text";
 import { withUnit } from "../../sheets/answer-text";
 import styles from "./Answers.module.css";
 import type { EditorProps } from "./editor";
-import { NumberField } from "./NumberField";
+import { extentTexts, withExtentText, withoutFault } from "./fault-texts";
+import { NewFault } from "./NewFault";
+import { TypedNumber } from "./TypedNumber";
 
 type Faults = AnswerOf<"faults">;
 
@@ -14,11 +16,13 @@ interface FaultProps {
   readonly fault: Fault;
   readonly kinds: readonly FaultKind[];
   readonly cells: readonly { readonly value: string; readonly label: string }[];
-  readonly onChange: (fault: Fault) => void;
+  /** Typed as the extent, and not to be read as one. */
+  readonly unread: string | undefined;
+  readonly onChange: (fault: Fault, unread: string | undefined) => void;
   readonly onRemove: () => void;
 }
 
-const OneFault = ({ fault, kinds, cells, onChange, onRemove }: FaultProps) => {
+const OneFault = ({ fault, kinds, cells, unread, onChange, onRemove }: FaultProps) => {
   const t = useText();
   const kind = kinds.find(({ id }) => id === fault.kind);
   const unit = fault.extent?.unit ?? kind?.unit ?? "mm";
@@ -28,15 +32,19 @@ const OneFault = ({ fault, kinds, cells, onChange, onRemove }: FaultProps) => {
         label={t("faults.kind")}
         value={fault.kind}
         data={kinds.map(({ id, words }) => ({ value: id, label: words.american }))}
-        onChange={(event) => onChange({ ...fault, kind: event.currentTarget.value, extent: undefined })}
+        onChange={(event) =>
+          onChange({ ...fault, kind: event.currentTarget.value, extent: undefined }, undefined)
+        }
       />
-      <NumberField
+      <TypedNumber
         key={fault.kind}
         label={t("faults.extent")}
         value={fault.extent?.value}
         unit={withUnit("", unit).trim()}
-        onChange={(value) =>
-          onChange({ ...fault, extent: value === undefined || value < 0 ? undefined : { value, unit } })
+        unread={unread}
+        least={0}
+        onChange={(value, text) =>
+          onChange({ ...fault, extent: value === undefined ? undefined : { value, unit } }, text)
         }
       />
       {cells.length > 0 && (
@@ -44,7 +52,7 @@ const OneFault = ({ fault, kinds, cells, onChange, onRemove }: FaultProps) => {
           label={t("faults.spot")}
           value={fault.spot ?? ""}
           data={[{ value: "", label: t("faults.spot.none") }, ...cells]}
-          onChange={(event) => onChange({ ...fault, spot: event.currentTarget.value || undefined })}
+          onChange={(event) => onChange({ ...fault, spot: event.currentTarget.value || undefined }, unread)}
         />
       )}
       <ActionIcon
@@ -60,7 +68,7 @@ const OneFault = ({ fault, kinds, cells, onChange, onRemove }: FaultProps) => {
 };
 
 /** Faults that were found, kinds said not to be there, or "none at all". */
-export const FaultsEditor = ({ item, index, answer, onChange }: EditorProps<"faults">) => {
+export const FaultsEditor = ({ item, index, answer, unread, onChange }: EditorProps<"faults">) => {
   const t = useText();
   const kinds = (item.faults?.kinds ?? [])
     .map((id) => index.faultKinds.get(id))
@@ -70,11 +78,12 @@ export const FaultsEditor = ({ item, index, answer, onChange }: EditorProps<"fau
   const found = answer?.found ?? [];
   const denied: Faults["denied"] = answer?.denied ?? [];
   const none = denied === "all";
-  const send = (nextFound: readonly Fault[], nextDenied: Faults["denied"]): void => {
+  const texts = extentTexts(unread);
+  const send = (nextFound: readonly Fault[], nextDenied: Faults["denied"], nextTexts = texts): void => {
     const empty = nextFound.length === 0 && nextDenied !== "all" && nextDenied.length === 0;
-    onChange(empty ? null : { kind: "faults", found: [...nextFound], denied: nextDenied });
+    const left = Object.keys(nextTexts).length === 0 ? undefined : { texts: nextTexts };
+    onChange(empty ? null : { kind: "faults", found: [...nextFound], denied: nextDenied }, left);
   };
-  const [first] = kinds;
   return (
     <div className={styles.stack}>
       <Checkbox
@@ -88,36 +97,34 @@ export const FaultsEditor = ({ item, index, answer, onChange }: EditorProps<"fau
         <ul className={styles.faults}>
           {found.map((fault, at) => (
             <OneFault
-              key={at}
+              // The list grows and shrinks while fields hold what was typed: a shorter list starts anew.
+              key={`${found.length}-${at}`}
               fault={fault}
               kinds={kinds}
               cells={cells}
-              onChange={(next) =>
+              unread={texts[`extent.${at}`]}
+              onChange={(next, text) =>
                 send(
                   found.map((one, other) => (other === at ? next : one)),
                   none ? [] : denied,
+                  withExtentText(texts, at, text),
                 )
               }
               onRemove={() =>
                 send(
                   found.filter((_, other) => other !== at),
                   denied,
+                  withoutFault(texts, at),
                 )
               }
             />
           ))}
         </ul>
       )}
-      {first && (
-        <Button
-          variant="default"
-          leftSection={<IconPlus size={16} aria-hidden="true" />}
-          onClick={() => send([...found, { kind: first.id }], none ? [] : denied)}
-          style={{ justifySelf: "start" }}
-        >
-          {t("faults.add")}
-        </Button>
-      )}
+      <NewFault
+        kinds={kinds}
+        onKind={(kind) => send([...found, { kind }], none ? [] : denied.filter((one) => one !== kind))}
+      />
       {!none && kinds.length > 1 && (
         <fieldset className={styles.denied}>
           <legend>{t("faults.denied")}</legend>

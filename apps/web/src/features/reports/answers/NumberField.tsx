@@ -1,38 +1,43 @@
-import { useState, type ReactNode } from "react";
+import { useId, type ReactNode } from "react";
 import styles from "./Answers.module.css";
-import { parseNumber } from "./parse-number";
 
 interface Props {
   readonly label: string;
-  readonly value: number | undefined;
+  /** As typed. */
+  readonly text: string;
   readonly unit: ReactNode;
-  readonly onChange: (value: number | undefined) => void;
-  readonly invalid?: boolean;
-  readonly describedBy?: string;
+  /** Why it cannot be taken as it stands. It stays as it was typed. */
+  readonly wrong: string | undefined;
+  readonly onText: (text: string) => void;
 }
 
-/** A number with its unit beside it and the number pad on a phone. Keeps what is typed; give it a key to start anew. */
-export const NumberField = ({ label, value, unit, onChange, invalid = false, describedBy }: Props) => {
-  const [text, setText] = useState(value === undefined ? "" : String(value));
-  const unread = text.trim() !== "" && parseNumber(text) === undefined;
+/** A number with its unit beside it and the number pad on a phone. What cannot be read stays, is marked, and is said. */
+export const NumberField = ({ label, text, unit, wrong, onText }: Props) => {
+  const id = useId();
+  const said = `${id}-wrong`;
   return (
-    <label className={styles.number} data-invalid={invalid || unread}>
-      <span className={styles.numberLabel}>{label}</span>
+    <div className={styles.number} data-invalid={wrong !== undefined}>
+      <label className={styles.numberLabel} htmlFor={id}>
+        {label}
+      </label>
       <span className={styles.numberBox}>
         <input
+          id={id}
           inputMode="decimal"
           autoComplete="off"
           enterKeyHint="next"
           value={text}
-          aria-invalid={invalid || unread}
-          aria-describedby={describedBy}
-          onChange={(event) => {
-            setText(event.currentTarget.value);
-            onChange(parseNumber(event.currentTarget.value));
-          }}
+          aria-invalid={wrong !== undefined}
+          aria-describedby={wrong === undefined ? undefined : said}
+          onChange={(event) => onText(event.currentTarget.value)}
         />
         <span className={styles.unit}>{unit}</span>
       </span>
-    </label>
+      {wrong !== undefined && (
+        <p className={styles.wrong} id={said} role="alert">
+          {wrong}
+        </p>
+      )}
+    </div>
   );
 };

@@ -1,6 +1,7 @@
 import type { Answer, AnswerKind, AnswerOf } from "@evenhand/shared/answer";
 import type { GradeScale } from "@evenhand/shared/report";
 import type { Item } from "@evenhand/shared/sheet";
+import type { Unread } from "../../../offline/store";
 import type { SheetIndex } from "../../sheets/sheet-index";
 
 /** What every editor of an answer gets: the item asked, the answer so far, and where to say the new one. */
@@ -11,6 +12,8 @@ export interface EditorProps<K extends AnswerKind> {
   /** Unique on the page: names of radio groups are made from it. */
   readonly name: string;
   readonly answer: AnswerOf<K> | undefined;
-  /** `null` takes the answer back. */
-  readonly onChange: (answer: Answer | null) => void;
+  /** What was typed here and cannot be read. */
+  readonly unread: Unread | undefined;
+  /** `null` takes the answer back; `unread` is what was typed and cannot be read, and stays. */
+  readonly onChange: (answer: Answer | null, unread?: Unread) => void;
 }

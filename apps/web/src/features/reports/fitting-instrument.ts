@@ -1,0 +1,42 @@
+import { convert } from "@evenhand/measurement/unit";
+import type { Instrument } from "@evenhand/shared/report";
+import type { Item } from "@evenhand/shared/sheet";
+import { UNITS, type UnitSymbol } from "@evenhand/shared/unit";
+
+const plain = new Set(["gauge", "meter", "tester", "digital", "with", "and", "the", "depth", "for"]);
+const words = (text: string): ReadonlySet<string> =>
+  new Set(
+    text
+      .toLowerCase()
+      .match(/[a-z]{3,}/g)
+      ?.filter((word) => !plain.has(word)) ?? [],
+  );
+
+const stepIn = (instrument: Instrument, unit: UnitSymbol): number | undefined => {
+  const shown = instrument.resolution ?? instrument.accuracy?.absolute;
+  if (shown === undefined || UNITS[shown.unit].dimension !== UNITS[unit].dimension) return undefined;
+  return convert(shown.value, shown.unit, unit);
+};
+
+/**
+ * The instrument of the visit that an item's readings are taken with: it measures in the item's kind of unit, and is called as the
+ * item's ordinary instrument is, or shows steps as fine as that one. Where two fit alike, none is chosen for the person.
+ */
+export const fittingInstrument = (item: Item, instruments: readonly Instrument[]): string | undefined => {
+  const spec = item.reading;
+  if (!spec) return undefined;
+  const asked = words(`${spec.instrument.name} ${item.words.american}`);
+  const fits = instruments.flatMap((instrument) => {
+    const step = stepIn(instrument, spec.unit);
+    if (step === undefined) return [];
+    const named = [...words(instrument.name)].filter((word) => asked.has(word)).length;
+    const fine =
+      spec.instrument.resolution > 0 &&
+      step <= spec.instrument.resolution * 2 &&
+      step >= spec.instrument.resolution / 10;
+    return named > 0 || fine ? [{ id: instrument.id, named }] : [];
+  });
+  const most = Math.max(0, ...fits.map(({ named }) => named));
+  const best = fits.filter(({ named }) => named === most);
+  return best.length === 1 ? best[0]?.id : undefined;
+};
