@@ -33,6 +33,7 @@ const counted = [
   "not-signed-in",
   "sign-in-refused",
   "too-many-attempts",
+  "too-crowded",
   "not-permitted",
   "foreign-origin",
   "scope-missing",

@@ -13,6 +13,7 @@ export const problemTable = {
   "not-signed-in": { status: 401, title: "Nobody is signed in" },
   "sign-in-refused": { status: 401, title: "Address and password do not go together" },
   "too-many-attempts": { status: 429, title: "Too many attempts" },
+  "too-crowded": { status: 503, title: "Too many at once" },
   "not-permitted": { status: 403, title: "This is not for your role" },
   "foreign-origin": { status: 403, title: "The request came from another site" },
   "scope-missing": { status: 403, title: "The token does not reach this far" },

@@ -27,19 +27,19 @@ export class AccountsService {
   /**
    * Whose address and password these are. An unknown address gets the same answer after the same work.
    *
-   * @throws ProblemError `sign-in-refused`, `too-many-attempts`
+   * The attempt is counted before anything is looked at.
+   *
+   * @throws ProblemError `sign-in-refused`, `too-many-attempts`, `too-crowded`
    */
   async authenticate(given: { email: string; password: string; address: string }): Promise<string> {
     const attempt = { email: normalEmail(given.email), address: given.address };
-    await this.throttle.check(attempt);
+    await this.throttle.admit(attempt);
     const row = await this.database.findRow<{ id: string; password_hash: string }>({
       text: "SELECT id, password_hash FROM account WHERE email = $1",
       values: [attempt.email],
     });
-    if (!(await passwordMatches(row?.password_hash ?? null, given.password)) || row === null) {
-      await this.throttle.failed(attempt);
+    if (!(await passwordMatches(row?.password_hash ?? null, given.password)) || row === null)
       throw new ProblemError("sign-in-refused", "Address and password do not go together. Check both.");
-    }
     await this.throttle.succeeded(attempt);
     return row.id;
   }

@@ -3,24 +3,63 @@ import { setTimeout as wait } from "node:timers/promises";
 import { Injectable } from "@nestjs/common";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
+import { clientNetwork } from "../../platform/http/client-network.ts";
 import { ProblemError } from "../../platform/problems/problem-error.ts";
 
-const windowMs = 15 * 60_000;
+const minute = 60_000;
+const day = 24 * 60 * minute;
+
+/** How often something may be done within a stretch of time. */
+type Limit = { readonly most: number; readonly within: number };
+type Counted = { kind: string; count: number; window_ends: Date };
+type Attempt = { email: string; address: string };
+type Keys = Readonly<Record<"pair" | "network" | "name" | "known", Uint8Array<ArrayBuffer>>>;
+
 const keyOf = (...parts: string[]): Uint8Array<ArrayBuffer> =>
   new Uint8Array(createHash("sha256").update(JSON.stringify(parts)).digest());
 
-type Attempt = { email: string; address: string };
+function keysOf({ email, address }: Attempt): Keys {
+  const network = clientNetwork(address);
+  return {
+    pair: keyOf("pair", email, network),
+    network: keyOf("address", network),
+    name: keyOf("name", email),
+    known: keyOf("known", email, network),
+  };
+}
+
+/** One more under a key, whose count begins anew once its window has ended: an upsert of one row. */
+const oneMore = (kind: string, key: string, from: string): string => `${kind} AS (
+  INSERT INTO throttle (key, count, window_ends) SELECT ${key}, 1, $6 ${from}
+  ON CONFLICT (key) DO UPDATE SET
+    count = CASE WHEN throttle.window_ends > $7 THEN throttle.count + 1 ELSE 1 END,
+    window_ends = CASE WHEN throttle.window_ends > $7 THEN throttle.window_ends ELSE $6 END
+  RETURNING '${kind}' AS kind, count, window_ends)`;
 
 /**
- * Slows guessing down without locking anybody out. Failures count for the address with the name, and for the address alone; both
- * refuse for a while. For the name alone, from wherever, they only make every answer slower, so that a stranger's guesses
- * elsewhere never shut the owner out. Known and unknown names count alike. Only hashes are stored.
+ * Counts an attempt before anybody looks at it. The next wider count is touched only where the narrower one lets it through, so
+ * that one place's refused attempts count against nobody else's. Rows are taken narrow to wide, so that no two wait in a ring.
+ */
+const countAttempt = `WITH
+  ${oneMore("pair", "$1::bytea", "")},
+  ${oneMore("network", "$2::bytea", "FROM pair WHERE pair.count <= $4")},
+  ${oneMore("name", "$3::bytea", "FROM network WHERE network.count <= $5")}
+  SELECT * FROM pair UNION ALL SELECT * FROM network UNION ALL SELECT * FROM name`;
+
+/**
+ * Slows guessing down without locking anybody out. Every attempt is counted first, in one statement, and looked at afterwards: of
+ * any number at once no more are looked at than the limits say. For a name from one network, and for a network alone, attempts
+ * beyond the limit are refused. For a name from wherever, every further attempt waits longer, and beyond a far limit only networks
+ * that the person has signed in from within ninety days are let through. Known and unknown names count alike; only hashes are kept.
  */
 @Injectable()
 export class Throttle {
+  static readonly window = 15 * minute;
   static readonly pairLimit = 8;
-  static readonly addressLimit = 60;
+  static readonly networkLimit = 60;
+  static readonly nameLimit = 300;
   static readonly longestDelayMs = 1_000;
+  static readonly knownFor = 90 * day;
 
   constructor(
     private readonly database: Database,
@@ -28,55 +67,59 @@ export class Throttle {
   ) {}
 
   /** @throws ProblemError `too-many-attempts` */
-  async check({ email, address }: Attempt): Promise<void> {
+  async admit(attempt: Attempt): Promise<void> {
     const now = this.clock.now();
-    const pair = await this.count(keyOf("pair", email, address), now);
-    const alone = await this.count(keyOf("address", address), now);
-    const ends = Math.max(
-      pair.count >= Throttle.pairLimit ? pair.ends : 0,
-      alone.count >= Throttle.addressLimit ? alone.ends : 0,
-    );
-    if (ends > now.getTime()) throw tooMany(ends - now.getTime());
-    const named = await this.count(keyOf("name", email), now);
-    await wait(Math.min(named.count * 20, Throttle.longestDelayMs));
+    const { pair, network, name, known } = keysOf(attempt);
+    const ends = new Date(now.getTime() + Throttle.window);
+    const counted = await this.database.rows<Counted>({
+      text: countAttempt,
+      values: [pair, network, name, Throttle.pairLimit, Throttle.networkLimit, ends, now],
+    });
+    const widest = counted.at(-1);
+    if (widest === undefined) throw new Error("The attempt was not counted.");
+    if (widest.kind !== "name") throw tooMany(widest.window_ends, now);
+    if (widest.count > Throttle.nameLimit && !(await this.isKnown(known, now)))
+      throw tooMany(widest.window_ends, now);
+    await wait(Math.min((widest.count - 1) * 20, Throttle.longestDelayMs));
   }
 
-  async failed({ email, address }: Attempt): Promise<void> {
+  /** What was right is no guess: it is taken from the counts again, and the network is known from here on. */
+  async succeeded(attempt: Attempt): Promise<void> {
     const now = this.clock.now();
-    const ends = new Date(now.getTime() + windowMs);
-    const keys = [keyOf("pair", email, address), keyOf("address", address), keyOf("name", email)];
+    const { pair, network, name, known } = keysOf(attempt);
     await this.database.rows({
-      text: `INSERT INTO throttle (key, count, window_ends) SELECT each, 1, $2 FROM unnest($1::bytea[]) AS each
-             ON CONFLICT (key) DO UPDATE SET
-               count = CASE WHEN throttle.window_ends > $3 THEN throttle.count + 1 ELSE 1 END,
-               window_ends = CASE WHEN throttle.window_ends > $3 THEN throttle.window_ends ELSE $2 END`,
-      values: [keys.map((key) => Buffer.from(key)), ends, now],
+      text: `WITH done AS (DELETE FROM throttle WHERE key = $1),
+        back AS (UPDATE throttle SET count = greatest(count - 1, 0) WHERE key IN ($2, $3))
+        INSERT INTO throttle (key, count, window_ends) VALUES ($4, 0, $5)
+        ON CONFLICT (key) DO UPDATE SET window_ends = $5`,
+      values: [pair, network, name, known, new Date(now.getTime() + Throttle.knownFor)],
     });
   }
 
-  async succeeded({ email, address }: Attempt): Promise<void> {
-    await this.database.rows({
-      text: "DELETE FROM throttle WHERE key = $1 OR window_ends < $2",
-      values: [keyOf("pair", email, address), this.clock.now()],
+  /** Counts one of something else that is bounded, and says whether it still may be done. */
+  async allows(what: string, whose: string, { most, within }: Limit): Promise<boolean> {
+    const now = this.clock.now();
+    const [counted] = await this.database.rows<Counted>({
+      text: `WITH ${oneMore("one", "$1::bytea", "").replaceAll("$6", "$2").replaceAll("$7", "$3")} SELECT * FROM one`,
+      values: [keyOf(what, whose), new Date(now.getTime() + within), now],
     });
+    return counted !== undefined && counted.count <= most;
   }
 
-  private async count(key: Uint8Array, now: Date): Promise<{ count: number; ends: number }> {
-    const row = await this.database.findRow<{ count: number; window_ends: Date }>({
-      text: "SELECT count, window_ends FROM throttle WHERE key = $1 AND window_ends > $2",
+  private async isKnown(key: Uint8Array, now: Date): Promise<boolean> {
+    const row = await this.database.findRow({
+      text: "SELECT 1 FROM throttle WHERE key = $1 AND window_ends > $2",
       values: [key, now],
     });
-    return row === null ? { count: 0, ends: 0 } : { count: row.count, ends: row.window_ends.getTime() };
+    return row !== null;
   }
 }
 
-function tooMany(milliseconds: number): ProblemError {
-  const seconds = Math.ceil(milliseconds / 1000);
+export function tooMany(until: Date, now: Date): ProblemError {
+  const seconds = Math.max(1, Math.ceil((until.getTime() - now.getTime()) / 1000));
   return new ProblemError(
     "too-many-attempts",
-    `Too many attempts from here. Try again in ${seconds} seconds.`,
-    {
-      headers: { "retry-after": String(seconds) },
-    },
+    `Too many attempts. Try again in ${seconds} seconds. If you do not remember the password, ask for a new one by mail.`,
+    { headers: { "retry-after": String(seconds) } },
   );
 }

@@ -9,6 +9,11 @@ export class Turns {
     this.free = atOnce;
   }
 
+  /** How many wait for their turn at this moment. */
+  get waitingNow(): number {
+    return this.waiting.length;
+  }
+
   async take<T>(work: () => Promise<T>): Promise<T> {
     if (this.free > 0) this.free -= 1;
     else await new Promise<void>((resolve) => this.waiting.push(resolve));
