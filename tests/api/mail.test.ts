@@ -4,10 +4,10 @@ import { join } from "node:path";
 import { type ParsedMail, simpleParser } from "mailparser";
 import { SMTPServer } from "smtp-server";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { FileMailer, type Mailer, SmtpMailer } from "../../apps/api/src/platform/mail/mailer.ts";
+import { FileMailer, type Mailer, mailerOf, SmtpMailer } from "../../apps/api/src/platform/mail/mailer.ts";
 import { Outbox } from "../../apps/api/src/platform/mail/outbox.ts";
 import { query } from "./setup/database.ts";
-import { useService } from "./setup/service.ts";
+import { testConfig, useService } from "./setup/service.ts";
 import { inspect } from "./setup/story.ts";
 import { emailOf, makeWorld } from "./setup/world.ts";
 
@@ -78,6 +78,13 @@ describe.each(ways)("mail by $name", ({ mailer, last }) => {
     expect(mail.bcc).toBeUndefined();
     expect(mail.headers.has("bcc")).toBe(false);
   });
+});
+
+test("MAIL decides how letters go out, whatever else is set", () => {
+  const by = (more: Record<string, string>) => mailerOf(testConfig("postgresql://127.0.0.1/none", more));
+  expect(by({ SMTP_URL: smtpUrl })).toBeInstanceOf(FileMailer);
+  expect(by({ SMTP_URL: smtpUrl, MAIL: "file" })).toBeInstanceOf(FileMailer);
+  expect(by({ SMTP_URL: smtpUrl, MAIL: "smtp" })).toBeInstanceOf(SmtpMailer);
 });
 
 const service = useService({ environment: { JOBS: "on" } });

@@ -47,12 +47,18 @@ export class FileMailer extends Mailer {
   }
 }
 
+/**
+ * How long the server is waited for. After the whole letter it may take ten minutes to say that it has it (RFC 5321, 4.5.3.2.6):
+ * who hangs up before sends the letter twice.
+ */
+const smtpTimes = { connectionTimeout: 30_000, greetingTimeout: 60_000, socketTimeout: 600_000 };
+
 export class SmtpMailer extends Mailer {
   private readonly transport;
   private readonly from: string;
   constructor(url: string, from: string) {
     super();
-    this.transport = createTransport(url);
+    this.transport = createTransport({ url, ...smtpTimes });
     this.from = from;
   }
 
@@ -61,5 +67,9 @@ export class SmtpMailer extends Mailer {
   }
 }
 
-export const mailerOf = ({ mail }: Config): Mailer =>
-  mail.smtpUrl === null ? new FileMailer(mail.folder, mail.from) : new SmtpMailer(mail.smtpUrl, mail.from);
+/** `MAIL` decides, whatever else is set. */
+export function mailerOf({ mail }: Config): Mailer {
+  if (mail.by === "file") return new FileMailer(mail.folder, mail.from);
+  if (mail.smtpUrl === null) throw new Error("MAIL is smtp, and there is no SMTP_URL.");
+  return new SmtpMailer(mail.smtpUrl, mail.from);
+}
