@@ -7,14 +7,17 @@ import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
 import type { JsonText } from "../../platform/http/json-text.ts";
-import { found } from "../../platform/problems/problem-error.ts";
+import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { admissionList } from "./admissions.queries.ts";
 
 const stateAfter = { admit: "admitted", refuse: "refused", suspend: "suspended" } as const;
 
 type Known = { kind: "firm" | "inspector"; revision: number };
 
-/** Which firms and inspectors are let work. What is booked already stays. */
+/**
+ * Which firms and inspectors are let work. One who is suspended can neither be ordered, nor accept, nor begin. What is booked already
+ * stays until somebody ends it, and what was begun may be finished.
+ */
 @Injectable()
 export class AdmissionsService {
   constructor(
@@ -34,6 +37,35 @@ export class AdmissionsService {
         query.state ?? null,
       ],
     });
+  }
+
+  /**
+   * The firm is held until the transaction ends, so that it is not suspended in between.
+   *
+   * @param inspector the inspector's calendar, where the work is one inspector's
+   * @throws ProblemError `not-admitted`
+   */
+  async requireAdmitted(tx: Transaction, firm: string, inspector?: string): Promise<void> {
+    await tx.$queryRaw`SELECT id FROM organization WHERE id = ${firm}::uuid FOR KEY SHARE`;
+    const state = (await tx.firmAdmission.findUnique({ where: { organizationId: firm } }))?.state;
+    if (state !== undefined && state !== "admitted")
+      throw new ProblemError(
+        "not-admitted",
+        `The operator has ${state} this inspection firm; it takes and begins no work until that is settled.`,
+        { members: { firm } },
+      );
+    if (inspector === undefined) return;
+    // Read and not locked: whoever takes an hour locks the inspector before the visit, and this stands the other way round.
+    const calendar = await tx.inspectorCalendar.findUnique({
+      where: { id: inspector },
+      select: { admission: true },
+    });
+    if (calendar?.admission !== "admitted")
+      throw new ProblemError(
+        "not-admitted",
+        "The operator has not admitted this inspector, who takes and begins no visit until that is settled.",
+        { members: { inspector } },
+      );
   }
 
   async decide(

@@ -1,1 +1,2 @@
 export { AdmissionsModule } from "./admissions.module.ts";
+export { AdmissionsService } from "./admissions.service.ts";

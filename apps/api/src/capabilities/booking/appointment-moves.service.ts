@@ -13,6 +13,7 @@ import type { CreatedDraft } from "@evenhand/shared/http/paging";
 import type { Actor } from "../../platform/auth/actor.ts";
 import type { Transaction } from "../../platform/database/database.ts";
 import { ProblemError } from "../../platform/problems/problem-error.ts";
+import { AdmissionsService } from "../admissions/index.ts";
 import { InterestsService } from "../calendars/index.ts";
 import { Payments } from "../payments/index.ts";
 import { type StoredAppointment } from "./appointment-store.ts";
@@ -32,11 +33,13 @@ export class AppointmentMovesService {
     private readonly runOut: RunOutHolds,
     private readonly interests: InterestsService,
     private readonly payments: Payments,
+    private readonly admissions: AdmissionsService,
   ) {}
 
   /** The buyer books what they hold: terms seen, payment set aside, the statement frozen. */
   request(by: Plain, { terms }: BookingRequest): Promise<CreatedDraft> {
     return this.moves.move({ ...by, move: "request", among: ["buyer"] }, async (tx, stored, _role, now) => {
+      await this.admissions.requireAdmitted(tx, stored.firm, stored.inspector);
       const { minor, currency } = { minor: stored.visit.cost.total, currency: stored.visit.cost.currency };
       const running = stored.visit.deadline !== null && now < stored.visit.deadline;
       const ready = stored.visit.state === "held" && running && terms === stored.visit.terms.version;
@@ -59,6 +62,7 @@ export class AppointmentMovesService {
       { ...by, move: "accept", among: ["inspector"] },
       async (tx, stored, _role, now) => {
         const { inspector, dealer } = stored;
+        await this.admissions.requireAdmitted(tx, stored.firm, inspector);
         for (const interest of body.interests)
           await this.interests.store(tx, by.actor, inspector, { ...interest, dealer });
         for (const dealing of body.dealings)
@@ -134,7 +138,10 @@ export class AppointmentMovesService {
   }
 
   start(by: Plain): Promise<CreatedDraft> {
-    return this.moves.move({ ...by, move: "start", among: ["inspector"] }, () => ({ facts: {} }));
+    return this.moves.move({ ...by, move: "start", among: ["inspector"] }, async (tx, stored) => {
+      await this.admissions.requireAdmitted(tx, stored.firm, stored.inspector);
+      return { facts: {} };
+    });
   }
 
   /** Papers there, the gate looked at, nothing open that holds, steers or stops the car. It says no more than that. */

@@ -1,5 +1,6 @@
 import { Module } from "@nestjs/common";
 import { MailModule } from "../../platform/mail/mail.module.ts";
+import { AdmissionsModule } from "../admissions/index.ts";
 import { CalendarsModule } from "../calendars/index.ts";
 import { NoticesModule } from "../notices/index.ts";
 import { OrdersModule } from "../orders/index.ts";
@@ -25,7 +26,7 @@ import { RunOutHolds } from "./run-out-holds.ts";
 import { TermsService } from "./terms.service.ts";
 
 @Module({
-  imports: [MailModule, CalendarsModule, NoticesModule, OrdersModule, PaymentsModule],
+  imports: [MailModule, AdmissionsModule, CalendarsModule, NoticesModule, OrdersModule, PaymentsModule],
   controllers: [OffersController, AppointmentsController, CalendarViewsController],
   providers: [
     OfferSearch,

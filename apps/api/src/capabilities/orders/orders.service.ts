@@ -17,6 +17,7 @@ import { Ids } from "../../platform/database/ids.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
+import { AdmissionsService } from "../admissions/index.ts";
 import { NoticesService } from "../notices/index.ts";
 import { checkIndependence, findOrderable } from "./order-checks.ts";
 import { nextOrderState, type OrderMove, type OrderParty } from "./order-states.ts";
@@ -50,6 +51,7 @@ export class OrdersService {
     private readonly clock: Clock,
     private readonly ids: Ids,
     private readonly notices: NoticesService,
+    private readonly admissions: AdmissionsService,
   ) {}
 
   async list(actor: Actor, query: OrderQuery): Promise<JsonText> {
@@ -81,6 +83,7 @@ export class OrdersService {
     return this.database.transaction(async (tx) => {
       const buyer = found(actor.organizations("buyer")[0], "buyer");
       await findOrderable(tx, actor, vehicle, request);
+      await this.admissions.requireAdmitted(tx, request.inspector);
       const id = this.ids.next();
       await tx.inspectionOrder.create({
         data: {
@@ -114,6 +117,7 @@ export class OrdersService {
     { interests }: OrderAcceptance,
   ): Promise<CreatedDraft> {
     return this.move(actor, id, meant, "accept", async (tx, order) => {
+      await this.admissions.requireAdmitted(tx, order.inspectorId);
       await checkIndependence(tx, order);
       return { interests, acceptedBy: actor.account, acceptedAt: this.clock.now() };
     });

@@ -1,4 +1,5 @@
 import { Module } from "@nestjs/common";
+import { AdmissionsModule } from "../admissions/index.ts";
 import { ComparisonsModule } from "../comparisons/index.ts";
 import { HandbookModule } from "../handbook/index.ts";
 import { NoticesModule } from "../notices/index.ts";
@@ -11,7 +12,7 @@ import { ReportsService } from "./reports.service.ts";
 import { SealingService } from "./sealing.service.ts";
 
 @Module({
-  imports: [ComparisonsModule, HandbookModule, NoticesModule, OrdersModule, VehiclesModule],
+  imports: [AdmissionsModule, ComparisonsModule, HandbookModule, NoticesModule, OrdersModule, VehiclesModule],
   controllers: [ReportsController],
   providers: [ReportsService, OperationsService, SealingService, ReportVersionsService],
   exports: [ReportsService, OperationsService, SealingService],

@@ -10,6 +10,7 @@ import { Ids } from "../../platform/database/ids.ts";
 import { toJson } from "../../platform/database/to-json.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
+import { AdmissionsService } from "../admissions/index.ts";
 import { OrdersService } from "../orders/index.ts";
 import { newHeader } from "./report-document.ts";
 import { checkDrafting, type LockedReport, lockReport } from "./report-lock.ts";
@@ -24,6 +25,7 @@ export class ReportsService {
     private readonly clock: Clock,
     private readonly ids: Ids,
     private readonly orders: OrdersService,
+    private readonly admissions: AdmissionsService,
   ) {}
 
   /** A dealer begins a statement; there is one line of versions a car. */
@@ -45,6 +47,7 @@ export class ReportsService {
         throw new ProblemError("order-state", "Accept the order first; then the inspection can begin.", {
           members: { state: order.state },
         });
+      await this.admissions.requireAdmitted(tx, order.inspectorId);
       await refuseSecond(tx, { orderId: id });
       const { vehicleId, inspectorId } = order;
       const report: NewReport = { vehicleId, organizationId: inspectorId, orderId: id, kind: "inspection" };
