@@ -59,12 +59,45 @@ export const access = {
   "sessions.end": { method: "DELETE", path: "/sessions/current", who: [anyone("self")] },
   "sessions.list": { method: "GET", path: "/sessions", who: [anyone("self")] },
   "sessions.revoke": { method: "DELETE", path: "/sessions/:id", who: [anyone("self")] },
+  "sessions.endAll": { method: "DELETE", path: "/sessions", who: [anyone("self")] },
   "account.get": { method: "GET", path: "/account", who: [anyone("self")], scope: "read" },
+  "account.changePassword": {
+    method: "PUT",
+    path: "/account/password",
+    who: [anyone("self")],
+    once: "content",
+  },
+  "account.close": { method: "POST", path: "/account/closure", who: [anyone("self")], once: "content" },
+  "passwordResets.request": {
+    method: "POST",
+    path: "/password-resets",
+    public: true,
+    who: [],
+    once: "content",
+  },
+  "passwordResets.get": { method: "GET", path: "/password-resets/:token", public: true, who: [] },
+  "passwordResets.use": {
+    method: "POST",
+    path: "/password-resets/:token/password",
+    public: true,
+    who: [],
+    once: "content",
+  },
   "invitations.create": {
     method: "POST",
     path: "/invitations",
     who: [dealer("admin"), inspector("admin"), buyer("admin"), operator("any")],
     once: "key",
+  },
+  "invitations.list": {
+    method: "GET",
+    path: "/organizations/:id/invitations",
+    who: [dealer("admin"), inspector("admin"), buyer("admin"), operator("any")],
+  },
+  "invitations.revoke": {
+    method: "DELETE",
+    path: "/invitations/:id",
+    who: [dealer("admin"), inspector("admin"), buyer("admin"), operator("any")],
   },
   "invitations.get": { method: "GET", path: "/invitations/:token", public: true, who: [] },
   "invitations.accept": {
@@ -85,6 +118,18 @@ export const access = {
     path: "/organizations/:id/members",
     who: [dealer("own"), inspector("own"), buyer("own"), operator("any")],
     scope: "read",
+  },
+  // An administrator changes others; anybody may leave. The last administrator stays.
+  "members.change": {
+    method: "PUT",
+    path: "/organizations/:id/members/:account",
+    who: [dealer("admin"), inspector("admin"), buyer("admin"), operator("admin")],
+    once: "content",
+  },
+  "members.remove": {
+    method: "DELETE",
+    path: "/organizations/:id/members/:account",
+    who: [dealer("own"), inspector("own"), buyer("own"), operator("own")],
   },
   "firmHandbook.get": {
     method: "GET",

@@ -3,10 +3,12 @@ import { accessTable, type OrganizationKind, type RouteId } from "@evenhand/shar
 import { contracts } from "@evenhand/shared/http/contracts";
 import { problemCodeOf } from "@evenhand/shared/http/problem-codes";
 import { beforeAll, expect, test } from "vitest";
-import { variantsOf, type Who } from "./setup/requests.ts";
+import type { Person } from "./setup/person.ts";
+import { type Variant, variantsOf, type Who } from "./setup/requests.ts";
 import { guardedRoutes as guarded } from "./setup/served-routes.ts";
 import { type Scene, setScene, withSession } from "./setup/scene.ts";
 import { useService } from "./setup/service.ts";
+import { joinPerson } from "./setup/world.ts";
 
 const service = useService({ truncateBetween: false });
 let scene: Scene;
@@ -36,6 +38,11 @@ function expected(route: RouteId, kind: OrganizationKind, isOpen: boolean): [num
   return isOpen ? [contracts[route].status, null] : [404, "not-found"];
 }
 
+async function personFor({ ownSession, asNew }: Variant, original: Person): Promise<Person> {
+  if (asNew) return joinPerson(service(), original.organization, `New ${randomUUID()}`, "admin");
+  return ownSession ? (await withSession(service(), original)).person : original;
+}
+
 const cases = guarded.flatMap((route) =>
   variantsOf(route).flatMap((variant) =>
     everybody.map((who) => ({ route, about: variant.about, who, variant, kind: kindOf[who] })),
@@ -44,7 +51,7 @@ const cases = guarded.flatMap((route) =>
 
 test.each(cases)("$route, $about, by $who", async ({ route, variant, who, kind }) => {
   const original = scene.world[who];
-  const person = variant.ownSession ? (await withSession(service(), original)).person : original;
+  const person = await personFor(variant, original);
   const answer = await person.ask(route, await variant.ask(scene, original));
   const code = problemCodeOf(String(answer.body?.type ?? ""));
   expect([answer.status, code]).toEqual(expected(route, kind, variant.open.includes(who)));

@@ -52,6 +52,33 @@ export type InvitationSeen = z.infer<typeof InvitationSeen>;
 export const AcceptanceRequest = z.strictObject({ name: OrganizationName, password: NewPassword });
 export type AcceptanceRequest = z.infer<typeof AcceptanceRequest>;
 
+/** An invitation that still holds, as the organization's administrators see it. Its secret is in the letter only. */
+export const OpenInvitation = z.strictObject({
+  id: ObjectId,
+  email: z.string(),
+  role: MemberRole,
+  createdAt: Instant,
+  expiresAt: Instant,
+});
+export type OpenInvitation = z.infer<typeof OpenInvitation>;
+
+export const MemberChange = z.strictObject({ role: MemberRole });
+export type MemberChange = z.infer<typeof MemberChange>;
+
+/** The password that holds today; at most as long as a new one may be, since every character costs. */
+const CurrentPassword = z.string().min(1).max(200);
+export const PasswordChange = z.strictObject({ current: CurrentPassword, next: NewPassword });
+export type PasswordChange = z.infer<typeof PasswordChange>;
+export const AccountClosure = z.strictObject({ password: CurrentPassword });
+export type AccountClosure = z.infer<typeof AccountClosure>;
+export const PasswordResetRequest = z.strictObject({ email: Email });
+export type PasswordResetRequest = z.infer<typeof PasswordResetRequest>;
+/** What the holder of the mailed link is told. */
+export const PasswordResetSeen = z.strictObject({ email: z.string(), expiresAt: Instant });
+export type PasswordResetSeen = z.infer<typeof PasswordResetSeen>;
+export const PasswordResetUse = z.strictObject({ password: NewPassword });
+export type PasswordResetUse = z.infer<typeof PasswordResetUse>;
+
 export const Scope = z.enum(scopes);
 export const TokenRequest = z.strictObject({
   name: z.string().trim().min(1).max(100),
@@ -78,6 +105,16 @@ export const accountContracts = {
   "sessions.end": { status: 204, answer: null },
   "sessions.list": { query: PageQuery, status: 200, answer: pageOf(SessionSeen) },
   "sessions.revoke": { status: 204, answer: null },
+  "sessions.endAll": { status: 204, answer: null },
+  "account.changePassword": { body: PasswordChange, status: 204, answer: null },
+  "account.close": { body: AccountClosure, status: 204, answer: null },
+  "passwordResets.request": { body: PasswordResetRequest, status: 204, answer: null },
+  "passwordResets.get": { status: 200, answer: PasswordResetSeen },
+  "passwordResets.use": { body: PasswordResetUse, status: 204, answer: null },
+  "invitations.list": { query: PageQuery, status: 200, answer: pageOf(OpenInvitation) },
+  "invitations.revoke": { status: 204, answer: null },
+  "members.change": { body: MemberChange, status: 204, answer: null },
+  "members.remove": { status: 204, answer: null },
   "account.get": { status: 200, answer: Account },
   "invitations.create": { body: InvitationRequest, status: 201, answer: Created },
   "invitations.get": { status: 200, answer: InvitationSeen },

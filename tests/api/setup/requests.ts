@@ -3,7 +3,7 @@ import type { Asked, Person } from "./person.ts";
 import { header, type Scene, withSession } from "./scene.ts";
 import { bookingVariants } from "./booking-requests.ts";
 import { car, headliner, setOperation } from "./story.ts";
-import type { World } from "./world.ts";
+import { joinPerson, password, type World } from "./world.ts";
 
 export type Who = Exclude<keyof World, "nobody">;
 
@@ -14,6 +14,8 @@ export type Variant = {
   readonly ask: (scene: Scene, person: Person) => Promise<Asked> | Asked;
   /** Asks as the same account with another session. */
   readonly ownSession?: true;
+  /** Asks as a new administrator of the same organization, whose account may end with it. */
+  readonly asNew?: true;
 };
 
 const everybody: readonly Who[] = [
@@ -42,6 +44,14 @@ const one = (
   ask,
   ...more,
 });
+let newcomers = 0;
+/** A new member of somebody's organization, as the path of a request about them. */
+const newcomer = async ({ service }: Scene, { organization }: Person) => {
+  newcomers += 1;
+  const { account } = await joinPerson(service, organization, `Newcomer ${newcomers}`);
+  return { id: organization, account };
+};
+const ownFirms = ["dealer", "buyer", "inspector", "operator"] as const;
 const ending = { reason: "No lift is free." };
 
 /** For each route of the table that asks who one is: whom it is open to, object by object. */
@@ -57,6 +67,37 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
       return { path: { id: (await withSession(service, other)).session } };
     }),
   ],
+  "sessions.endAll": [one("one's own", everybody, nothing, { asNew: true })],
+  "account.changePassword": [
+    one("one's own", everybody, () => ({ body: { current: password, next: "another long password" } }), {
+      asNew: true,
+    }),
+  ],
+  "account.close": [one("one's own", everybody, () => ({ body: { password } }), { asNew: true })],
+  "members.change": ownFirms.map((who) =>
+    one(`a member of the ${who}'s`, [who], async (scene) => ({
+      path: await newcomer(scene, scene.world[who]),
+      body: { role: "admin" },
+    })),
+  ),
+  "members.remove": ownFirms.map((who) =>
+    one(`a member of the ${who}'s`, [who], async (scene) => ({
+      path: await newcomer(scene, scene.world[who]),
+    })),
+  ),
+  "invitations.list": ownFirms.map((who) =>
+    one(`the ${who}'s`, who === "operator" ? [who] : [who, "operator"], ({ world }) => ({
+      path: { id: world[who].organization },
+    })),
+  ),
+  "invitations.revoke": ownFirms.map((who) =>
+    one(`the ${who}'s`, who === "operator" ? [who] : [who, "operator"], async ({ world }) => {
+      newcomers += 1;
+      const { organization } = world[who];
+      const body = { email: `new${newcomers}@example.com`, organization, role: "member" };
+      return { path: await world[who].does("invitations.create", { body }) };
+    }),
+  ),
   "account.get": [one("oneself", everybody, nothing)],
   "invitations.create": [
     one("the dealer's firm", ["dealer", "operator"], ({ world }) => ({

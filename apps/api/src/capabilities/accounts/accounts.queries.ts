@@ -1,3 +1,14 @@
+import { pageStatement } from "../../platform/database/page.ts";
+
+/** `$1` organization, `$2` cursor, `$3` limit, `$4` now. */
+export const openInvitations = pageStatement(
+  `SELECT * FROM invitation WHERE organization_id = $1 AND accepted_at IS NULL AND revoked_at IS NULL
+   AND expires_at > $4 AND id < $2 ORDER BY id DESC LIMIT $3 + 1`,
+  `json_build_object('id', page.id, 'email', page.email, 'role', page.role,
+    'createdAt', instant(page.created_at), 'expiresAt', instant(page.expires_at))`,
+  "$3",
+);
+
 /** JSON of the account in scope, with its memberships. */
 export const accountJson = `json_build_object(
   'id', account.id, 'name', account.name, 'email', account.email,

@@ -13,6 +13,7 @@ import { Throttle } from "./throttle.ts";
 /** Addresses are compared without regard to case. */
 export const normalEmail = (email: string): string => email.trim().toLowerCase();
 
+export type HashedAccount = { name: string; email: string; passwordHash: string };
 export type NewAccount = { name: string; email: string; password: string };
 
 @Injectable()
@@ -35,13 +36,36 @@ export class AccountsService {
     const attempt = { email: normalEmail(given.email), address: given.address };
     await this.throttle.admit(attempt);
     const row = await this.database.findRow<{ id: string; password_hash: string }>({
-      text: "SELECT id, password_hash FROM account WHERE email = $1",
+      text: "SELECT id, password_hash FROM account WHERE email = $1 AND closed_at IS NULL",
       values: [attempt.email],
     });
     if (!(await passwordMatches(row?.password_hash ?? null, given.password)) || row === null)
       throw new ProblemError("sign-in-refused", "Address and password do not go together. Check both.");
     await this.throttle.succeeded(attempt);
     return row.id;
+  }
+
+  /**
+   * The person at the keyboard is who signed in. Counted and slowed as signing in is.
+   *
+   * @throws ProblemError `invalid-fields` naming the field, `too-many-attempts`
+   */
+  async confirm(
+    account: string,
+    password: string,
+    { address, at }: { address: string; at: string },
+  ): Promise<void> {
+    const row = await this.database.findRow<{ email: string; password_hash: string }>({
+      text: "SELECT email, password_hash FROM account WHERE id = $1 AND closed_at IS NULL",
+      values: [account],
+    });
+    const { email, password_hash: stored } = found(row, "account");
+    await this.throttle.admit({ email, address });
+    if (!(await passwordMatches(stored, password)))
+      throw new ProblemError("invalid-fields", "This is not your password. Nothing was changed.", {
+        problems: [{ at, reason: "the password you sign in with" }],
+      });
+    await this.throttle.succeeded({ email, address });
   }
 
   async get(actor: Actor): Promise<JsonText> {
@@ -63,7 +87,11 @@ export class AccountsService {
 
   /** Makes an account; the caller has made sure that the address is the person's. */
   async register({ name, email, password }: NewAccount): Promise<string> {
-    const passwordHash = await hashPassword(password);
+    return this.registerHashed({ name, email, passwordHash: await hashPassword(password) });
+  }
+
+  /** For whoever has a transaction open: hashing takes a while, and is done before it. */
+  async registerHashed({ name, email, passwordHash }: HashedAccount): Promise<string> {
     const id = this.ids.next();
     await this.database.transaction((tx) =>
       tx.account.create({

@@ -1,19 +1,22 @@
 import { Inject, Injectable } from "@nestjs/common";
 import type { AcceptanceRequest, InvitationRequest } from "@evenhand/shared/http/accounts";
-import type { Created } from "@evenhand/shared/http/paging";
+import type { Created, PageQuery } from "@evenhand/shared/http/paging";
 import { mailedLink } from "@evenhand/shared/mailed-pages";
 import type { Actor } from "../../platform/auth/actor.ts";
+import { hashPassword } from "../../platform/auth/password.ts";
 import { hashSecret, newSecret } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { CONFIG, type Config } from "../../platform/config/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
+import { readCursor, readPage } from "../../platform/database/page.ts";
 import { SiteAddress } from "../../platform/http/site-address.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { Outbox } from "../../platform/mail/outbox.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { AccountsService, normalEmail } from "./accounts.service.ts";
-import { invitationJson } from "./accounts.queries.ts";
+import { invitationJson, openInvitations } from "./accounts.queries.ts";
+import { invitationLetter } from "./letters.ts";
 
 const day = 24 * 60 * 60_000;
 const spent = () =>
@@ -25,6 +28,9 @@ const spent = () =>
 /** A link by mail that works once, and tells its holder whose organization it leads into. */
 @Injectable()
 export class InvitationsService {
+  static readonly sentADay = 100;
+  static readonly receivedADay = 10;
+
   constructor(
     private readonly database: Database,
     private readonly clock: Clock,
@@ -38,16 +44,22 @@ export class InvitationsService {
   async create(actor: Actor, { email, organization, role }: InvitationRequest): Promise<Created> {
     if (!actor.isOperator && !actor.isAdmin(organization)) throw notFound("organization");
     const [id, secret, now] = [this.ids.next(), newSecret(), this.clock.now()];
+    const recipient = normalEmail(email);
     await this.database.transaction(async (tx) => {
       const { name } = found(
         await tx.organization.findUnique({ where: { id: organization } }),
         "organization",
       );
+      await this.keepWithinTheDay(tx, actor.account, recipient);
+      await tx.invitation.updateMany({
+        where: { organizationId: organization, email: recipient, acceptedAt: null, revokedAt: null },
+        data: { revokedAt: now },
+      });
       await tx.invitation.create({
         data: {
           id,
           organizationId: organization,
-          email: normalEmail(email),
+          email: recipient,
           role,
           tokenHash: hashSecret(secret),
           invitedBy: actor.account,
@@ -55,10 +67,10 @@ export class InvitationsService {
           expiresAt: new Date(now.getTime() + this.config.invitation.days * day),
         },
       });
+      const link = mailedLink(this.site.base, "invitation", secret);
       await this.outbox.enqueue(tx, {
-        recipient: normalEmail(email),
-        subject: "An invitation",
-        body: `You are invited to join ${name}.\n\n${mailedLink(this.site.base, "invitation", secret)}\n\nThe link works once, for ${this.config.invitation.days} days.\n`,
+        recipient,
+        ...invitationLetter(name, link, this.config.invitation.days),
       });
     });
     return { id };
@@ -67,32 +79,110 @@ export class InvitationsService {
   async get(secret: string): Promise<JsonText> {
     const row = await this.database.findRow<{ body: string }>({
       text: `SELECT ${invitationJson}::text AS body FROM invitation i JOIN organization o ON o.id = i.organization_id
-             WHERE i.token_hash = $1 AND i.accepted_at IS NULL AND i.expires_at > $2`,
+             WHERE i.token_hash = $1 AND i.accepted_at IS NULL AND i.revoked_at IS NULL AND i.expires_at > $2`,
       values: [hashSecret(secret), this.clock.now()],
     });
     if (row === null) throw spent();
     return new JsonText(row.body);
   }
 
-  /** An address that has an account already joins by its own password; a new one gets an account. */
-  async accept(secret: string, given: AcceptanceRequest, address: string): Promise<Created> {
-    return this.database.transaction(async (tx) => {
-      const invitation = await this.claim(tx, secret);
-      const known = await this.accounts.findByEmail(tx, invitation.email);
-      const person = { email: invitation.email, name: given.name, password: given.password };
-      const account =
-        known === null
-          ? await this.accounts.register(person)
-          : await this.accounts.authenticate({ ...person, address });
-      await this.accounts.join(account, invitation.organizationId, invitation.role);
-      return { id: account };
+  /** The organization's invitations that still hold. */
+  async list(actor: Actor, organization: string, query: PageQuery): Promise<JsonText> {
+    if (!actor.isOperator && !actor.isAdmin(organization)) throw notFound("organization");
+    const there = await this.database.findRow({
+      text: "SELECT 1 FROM organization WHERE id = $1",
+      values: [organization],
     });
+    found(there, "organization");
+    return readPage(this.database, {
+      name: "invitation-list",
+      text: openInvitations,
+      values: [organization, readCursor(query), query.limit, this.clock.now()],
+    });
+  }
+
+  /** The link in the letter leads nowhere from here on. */
+  async revoke(actor: Actor, id: string): Promise<void> {
+    const mine = actor.memberships.filter(({ role }) => role === "admin").map(({ organization: own }) => own);
+    const { count } = await this.database.transaction((tx) =>
+      tx.invitation.updateMany({
+        where: {
+          id,
+          acceptedAt: null,
+          revokedAt: null,
+          ...(actor.isOperator ? {} : { organizationId: { in: mine } }),
+        },
+        data: { revokedAt: this.clock.now() },
+      }),
+    );
+    if (count === 0) throw notFound("invitation");
+  }
+
+  /**
+   * An address that has an account already joins by its own password; a new one gets an account. The password is hashed before
+   * the transaction, and only for who holds a link that works.
+   */
+  async accept(secret: string, given: AcceptanceRequest, address: string): Promise<Created> {
+    const { email } = await this.find(secret);
+    const known = await this.database.findRow({
+      text: "SELECT 1 FROM account WHERE email = $1",
+      values: [email],
+    });
+    const account =
+      known === null ? null : await this.accounts.authenticate({ email, password: given.password, address });
+    const passwordHash = account === null ? await hashPassword(given.password) : "";
+    return this.database.transaction(async (tx) => {
+      const { organizationId, role } = await this.claim(tx, secret);
+      const id = account ?? (await this.accounts.registerHashed({ email, name: given.name, passwordHash }));
+      await this.accounts.join(id, organizationId, role);
+      return { id };
+    });
+  }
+
+  private async find(secret: string): Promise<{ email: string }> {
+    const row = await this.database.findRow<{ email: string }>({
+      text: `SELECT email FROM invitation
+             WHERE token_hash = $1 AND accepted_at IS NULL AND revoked_at IS NULL AND expires_at > $2`,
+      values: [hashSecret(secret), this.clock.now()],
+    });
+    if (row === null) throw spent();
+    return row;
+  }
+
+  /** Letters to strangers are bounded: by who sends them, and by who gets them. One who sends many at once waits here. */
+  private async keepWithinTheDay(tx: Transaction, account: string, recipient: string): Promise<void> {
+    await tx.$queryRaw`SELECT pg_advisory_xact_lock(hashtextextended(${`invitations ${account}`}, 0))::text`;
+    const since = { gt: new Date(this.clock.now().getTime() - day) };
+    const [sent, received] = [
+      await tx.invitation.count({ where: { invitedBy: account, createdAt: since } }),
+      await tx.invitation.count({ where: { email: recipient, createdAt: since } }),
+    ];
+    if (sent >= InvitationsService.sentADay)
+      throw new ProblemError(
+        "day-limit",
+        `You have sent ${sent} invitations within a day, as many as may be. Send the next ones tomorrow.`,
+        { headers: { "retry-after": "86400" } },
+      );
+    if (received >= InvitationsService.receivedADay)
+      throw new ProblemError(
+        "day-limit",
+        "This address has had as many invitations within a day as may be. Ask the person to look for the last one.",
+        {
+          headers: { "retry-after": "86400" },
+          problems: [{ at: "/email", reason: "another address, or tomorrow" }],
+        },
+      );
   }
 
   /** Marks it used; of two at once, one finds it used. */
   private async claim(tx: Transaction, secret: string) {
     const now = this.clock.now();
-    const where = { tokenHash: hashSecret(secret), acceptedAt: null, expiresAt: { gt: now } };
+    const where = {
+      tokenHash: hashSecret(secret),
+      acceptedAt: null,
+      revokedAt: null,
+      expiresAt: { gt: now },
+    };
     const [invitation] = await tx.invitation.updateManyAndReturn({ where, data: { acceptedAt: now } });
     if (invitation === undefined) throw spent();
     return invitation;

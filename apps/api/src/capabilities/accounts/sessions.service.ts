@@ -5,7 +5,7 @@ import { Actors } from "../../platform/auth/actors.ts";
 import { hashSecret, newSecret } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { CONFIG, type Config } from "../../platform/config/index.ts";
-import { Database } from "../../platform/database/database.ts";
+import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { pageStatement, readCursor, readPage } from "../../platform/database/page.ts";
 import type { JsonText } from "../../platform/http/json-text.ts";
@@ -54,6 +54,25 @@ export class SessionsService {
       text: pageStatement(rows, sessionItem, "$3"),
       values: [actor.account, readCursor(query), query.limit, current, this.clock.now()],
     });
+  }
+
+  /** Signs the person out everywhere, here too. */
+  async endAll(actor: Actor): Promise<void> {
+    await this.database.transaction((tx) => this.endAllOf(tx, actor.account, null));
+    this.forget(actor.account);
+  }
+
+  /** @param kept the one session that goes on, if any */
+  async endAllOf(tx: Transaction, account: string, kept: string | null): Promise<void> {
+    await tx.session.updateMany({
+      where: { accountId: account, revokedAt: null, ...(kept === null ? {} : { id: { not: kept } }) },
+      data: { revokedAt: this.clock.now() },
+    });
+  }
+
+  /** After the transaction that ended sessions: what was found of them is not gone by again. */
+  forget(account: string): void {
+    this.actors.forgetAccount(account);
   }
 
   async end(actor: Actor): Promise<void> {

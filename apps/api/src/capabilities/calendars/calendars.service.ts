@@ -110,6 +110,14 @@ export class CalendarsService {
     });
   }
 
+  /** Somebody leaves the firm: their hours are offered no longer. What is booked stays with the firm. */
+  async stopFor(tx: Transaction, organization: string, account: string): Promise<void> {
+    await tx.inspectorCalendar.updateMany({
+      where: { organizationId: organization, accountId: account },
+      data: { accepting: false, accountId: null, revision: { increment: 1 } },
+    });
+  }
+
   /** An inspector of the person's own firm, held until the transaction ends. */
   async lockOwn(
     tx: Transaction,

@@ -68,6 +68,11 @@ export class Actors {
       if ("session" in actor.by && actor.by.session === session) this.recent.delete(secret);
   }
 
+  /** What somebody may do has changed: it is looked up again for each of their sessions. */
+  forgetAccount(account: string): void {
+    for (const [secret, { actor }] of this.recent) if (actor.account === account) this.recent.delete(secret);
+  }
+
   private remember(secret: string, actor: Actor, now: Date): void {
     if (this.recent.size >= most) this.recent.clear();
     this.recent.set(secret, { actor, until: now.getTime() + briefly });

@@ -1,7 +1,7 @@
 import { PgBoss } from "pg-boss";
 
 /** Every kind of slow work. Workers look at the state again, so doing one twice does no harm. */
-export const queues = ["mail", "appointment"] as const;
+export const queues = ["mail", "appointment", "password-reset"] as const;
 export type QueueName = (typeof queues)[number];
 
 /** Lays out the tables of the job library and every queue: part of migrating, never of serving. */
