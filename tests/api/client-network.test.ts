@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import { array, assert, integer, pre, property } from "fast-check";
 import { expect, test } from "vitest";
 import { clientNetwork } from "../../apps/api/src/platform/http/client-network.ts";
 
@@ -15,13 +15,13 @@ test.each([
   expect(clientNetwork(address)).toBe(network);
 });
 
-const groups = fc.array(fc.integer({ min: 0, max: 0xffff }), { minLength: 8, maxLength: 8 });
+const groups = array(integer({ min: 0, max: 0xffff }), { minLength: 8, maxLength: 8 });
 const hex = (numbers: readonly number[]): string => numbers.map((each) => each.toString(16)).join(":");
 
 test("two addresses are of one network exactly where their first 64 bits are the same", () => {
-  fc.assert(
-    fc.property(groups, groups, (one, other) => {
-      fc.pre(one.slice(0, 4).some((each) => each > 0) && other.slice(0, 4).some((each) => each > 0));
+  assert(
+    property(groups, groups, (one, other) => {
+      pre(one.slice(0, 4).some((each) => each > 0) && other.slice(0, 4).some((each) => each > 0));
       const moved = [...one.slice(0, 4), ...other.slice(4)];
       expect(clientNetwork(hex(moved))).toBe(clientNetwork(hex(one)));
       const same = hex(one.slice(0, 4)) === hex(other.slice(0, 4));

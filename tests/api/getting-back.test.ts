@@ -34,6 +34,19 @@ async function mailedToken(): Promise<string> {
   return new URL(link).pathname.split("/").at(-1) ?? "";
 }
 
+const askLetter = (as: string) => nobody.ask("passwordResets.request", { body: { email: as } });
+
+const pathOf = ({ organization, account }: Person) => ({ id: organization, account });
+
+const invite = (address: string) =>
+  delia.ask("invitations.create", {
+    body: { email: address, organization: delia.organization, role: "member" },
+  });
+
+const list = async () => (await delia.does("invitations.list", { path: { id: delia.organization } })).items;
+
+const close = (person: Person) => person.ask("account.close", { body: { password } });
+
 describe("a password is changed", () => {
   test("by the one that holds, and every other session and token ends", async () => {
     const { person: phone } = await withSession(service(), delia);
@@ -90,8 +103,7 @@ describe("a password that is forgotten", () => {
   });
 
   test("is asked for in the same words whether the address has an account or not", async () => {
-    const ask = (as: string) => nobody.ask("passwordResets.request", { body: { email: as } });
-    const [known, unknown] = [await ask(email), await ask("nobody@example.com")];
+    const [known, unknown] = [await askLetter(email), await askLetter("nobody@example.com")];
     expect([unknown.status, unknown.text]).toEqual([known.status, known.text]);
     await letterTo(service().mailFolder, email, /new-password/);
     expect(await rows("SELECT 1 FROM mail WHERE recipient = 'nobody@example.com'")).toEqual([]);
@@ -119,8 +131,6 @@ test("all sessions are ended at once, this one too", async () => {
 });
 
 describe("members", () => {
-  const pathOf = ({ organization, account }: Person) => ({ id: organization, account });
-
   test("one who was removed sees nothing of the firm, from the next request on", async () => {
     const mona = await joinPerson(service(), delia.organization, "Mona");
     expect((await mona.does("organizations.list")).items).toHaveLength(1);
@@ -171,12 +181,6 @@ describe("members", () => {
 });
 
 describe("open invitations", () => {
-  const invite = (address: string) =>
-    delia.ask("invitations.create", {
-      body: { email: address, organization: delia.organization, role: "member" },
-    });
-  const list = async () => (await delia.does("invitations.list", { path: { id: delia.organization } })).items;
-
   test("are listed without their secret, and one that is revoked leads nowhere", async () => {
     await invite("nils@example.com");
     const [open] = await list();
@@ -221,8 +225,6 @@ describe("open invitations", () => {
 });
 
 describe("an account is closed", () => {
-  const close = (person: Person) => person.ask("account.close", { body: { password } });
-
   test("with its password: it signs in no more, and neither name nor address is left", async () => {
     const mona = await joinPerson(service(), delia.organization, "Mona");
     expect((await mona.isRefused("account.close", { body: { password: "a guess" } })).problems).toMatchObject(

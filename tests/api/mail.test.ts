@@ -80,8 +80,9 @@ describe.each(ways)("mail by $name", ({ mailer, last }) => {
   });
 });
 
+const by = (more: Record<string, string>) => mailerOf(testConfig("postgresql://127.0.0.1/none", more));
+
 test("MAIL decides how letters go out, whatever else is set", () => {
-  const by = (more: Record<string, string>) => mailerOf(testConfig("postgresql://127.0.0.1/none", more));
   expect(by({ SMTP_URL: smtpUrl })).toBeInstanceOf(FileMailer);
   expect(by({ SMTP_URL: smtpUrl, MAIL: "file" })).toBeInstanceOf(FileMailer);
   expect(by({ SMTP_URL: smtpUrl, MAIL: "smtp" })).toBeInstanceOf(SmtpMailer);

@@ -27,7 +27,12 @@ const listening = server.listen(0, "127.0.0.1");
 await once(listening, "listening");
 const at = listening.address();
 const port = typeof at === "object" && at !== null ? at.port : 0;
-afterAll(() => new Promise<void>((resolve) => void server.close(() => resolve())));
+afterAll(
+  () =>
+    new Promise<void>((resolve) => {
+      server.close(() => resolve());
+    }),
+);
 
 const statementTimeout = 1_000;
 const service = useService({
