@@ -372,7 +372,7 @@ describe("checkFinding refuses", () => {
       "a kind of answer there is not",
       { item: "electrics.horn", answer: { kind: "guess" } },
       "/answer/kind",
-      "kind cannot be read: give reading, color, grade, working, presence, choice, code, faults or not-seen.",
+      "kind cannot be read: give reading, color, grade, working, presence, choice, code, faults, not-fitted or not-seen.",
     ],
     [
       "an item written otherwise",

@@ -1,11 +1,12 @@
 import type { FieldProblem } from "@evenhand/shared/problem";
-import type { GradeScale, Instrument, Report, VehicleForm } from "@evenhand/shared/report";
+import type { GradeScale, Instrument, Report, ReportKind, VehicleForm } from "@evenhand/shared/report";
 import type { Sheet } from "@evenhand/shared/sheet";
 import { compileSheet } from "../compile-sheet/index.ts";
 import type { CompiledItem, CompiledSheet } from "../compile-sheet/index.ts";
 
 /** What of a report a finding refers to. */
-export type ReportHeader = Pick<Report, "vehicle" | "instruments" | "persons" | "scales">;
+export type ReportHeader = Pick<Report, "vehicle" | "instruments" | "persons" | "scales"> &
+  Partial<Pick<Report, "kind">>;
 
 /**
  * What is known of the report around a finding. `undefined` in place of a form, instrument or scale: it is there, but could not be
@@ -14,6 +15,8 @@ export type ReportHeader = Pick<Report, "vehicle" | "instruments" | "persons" | 
 export type FindingContext = {
   readonly sheet: CompiledSheet;
   readonly form: VehicleForm | undefined;
+  /** Whose report it is, where known: what only a seller can claim is not asked of an inspector. */
+  readonly kind: ReportKind | undefined;
   readonly instruments: ReadonlyMap<string, Instrument | undefined>;
   readonly persons: ReadonlySet<string>;
   readonly scales: ReadonlyMap<string, GradeScale | undefined>;
@@ -26,6 +29,7 @@ export function contextOf(header: ReportHeader, sheet: Sheet): FindingContext {
   return {
     sheet: compileSheet(sheet),
     form: header.vehicle.form,
+    kind: header.kind,
     instruments: new Map(header.instruments.map((instrument) => [instrument.id, instrument])),
     persons: new Set(header.persons.map(({ id }) => id)),
     scales: new Map(header.scales.map((scale) => [scale.id, scale])),

@@ -7,7 +7,13 @@ import { unitsOf } from "./answer-reading.ts";
 import { contextOf, pointer } from "./context.ts";
 import type { CompiledItem, FindingContext, Place, ReportHeader } from "./context.ts";
 import { positionProblems, unknownItem } from "./place.ts";
-import { conditionProblems, instrumentProblems, missingConditions, personProblems } from "./references.ts";
+import {
+  claimInInspection,
+  conditionProblems,
+  instrumentProblems,
+  missingConditions,
+  personProblems,
+} from "./references.ts";
 import { structureProblems } from "./structure.ts";
 
 export type FindingCheck =
@@ -83,8 +89,14 @@ export function checkInContext(raw: unknown, context: FindingContext, at: string
     ...conditionProblems(conditions, context, place),
   ].filter((problem) => !saidAlready.has(problem.at));
   const seen = parsed.data !== undefined && parsed.data.answer.kind !== "not-seen";
+  const fitted = seen && parsed.data?.answer.kind !== "not-fitted";
   const advisories =
-    compiled !== undefined && seen ? missingConditions(compiled.item, conditions, place) : [];
+    compiled === undefined || !seen
+      ? []
+      : [
+          ...claimInInspection(compiled.item, context, place),
+          ...(fitted ? missingConditions(compiled.item, conditions, place) : []),
+        ];
   const problems = [...structure, ...further];
   return parsed.success && problems.length === 0
     ? { ok: true, finding: parsed.data, advisories }

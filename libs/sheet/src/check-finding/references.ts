@@ -84,6 +84,18 @@ export function conditionProblems(
   });
 }
 
+/** What only a seller can claim, in an inspector's report: said, never refused, since older reports carry it. */
+export function claimInInspection(item: Item, context: FindingContext, place: Place): FieldProblem[] {
+  if (item.asked !== "statement" || context.kind !== "inspection") return [];
+  return [
+    problemAt(
+      place,
+      ["item"],
+      `${item.id} is what a seller claims, and is not asked of an inspector: write what was found at the items it is judged by, or in a note.`,
+    ),
+  ];
+}
+
 /** Conditions the item asks for that a finding does not note: said, never refused. */
 export function missingConditions(
   item: Item,

@@ -1,5 +1,5 @@
 import type { FieldProblem } from "@evenhand/shared/problem";
-import { GradeScale, Instrument, Report, Vehicle } from "@evenhand/shared/report";
+import { GradeScale, Instrument, Report, ReportKind, Vehicle } from "@evenhand/shared/report";
 import type { Sheet } from "@evenhand/shared/sheet";
 import { dimensionOf } from "@evenhand/measurement/unit";
 import { z } from "zod";
@@ -45,6 +45,7 @@ export function readContext(raw: Raw, sheet: Sheet): FindingContext {
   return {
     sheet: compileSheet(sheet),
     form: Vehicle.safeParse(raw["vehicle"]).data?.form,
+    kind: ReportKind.safeParse(raw["kind"]).data,
     instruments: readable(raw, "instruments", Instrument),
     persons: new Set(listOf(raw, "persons").flatMap((person) => idOf(person) ?? [])),
     scales: readable(raw, "scales", GradeScale),

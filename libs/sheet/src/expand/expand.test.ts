@@ -144,3 +144,52 @@ describe("applicablePlaces", () => {
     );
   });
 });
+
+describe("what a form may leave unsaid", () => {
+  const servo = { servo: ["yes"] };
+
+  it("is asked until it is said to be otherwise", () => {
+    expect(applies(servo, coupe)).toBe(true);
+    expect(applies(servo, { ...coupe, servo: true })).toBe(true);
+    expect(applies(servo, { ...coupe, servo: false })).toBe(false);
+  });
+
+  it("takes what cannot be there off the sheet", () => {
+    const bare: VehicleForm = {
+      ...coupe,
+      servo: false,
+      frontPivots: "king-pins",
+      torqueBoxes: false,
+      seatBelts: false,
+      airConditioning: false,
+      powerTop: false,
+      repeaters: false,
+      ventWindows: false,
+    };
+    const asked = new Set(applicablePlaces(sheet, bare).map(({ item }) => item.id));
+    expect(
+      [
+        "brakes.servo",
+        "steering.ball-joint-play",
+        "steering.ball-joint-seals",
+        "underbody.torque-boxes",
+        "interior.belt-webbing",
+        "interior.belt-latch",
+        "interior.belt-date",
+        "electrics.air-conditioning",
+        "electrics.vent-temperature",
+        "electrics.power-top",
+        "doors.vent-windows",
+      ].filter((id) => asked.has(id)),
+    ).toEqual([]);
+    expect(asked.has("steering.king-pin-play")).toBe(true);
+    expect(positionsAt("electrics.lamps", bare)).not.toContain("left-repeater");
+    expect(positionsAt("electrics.lamps", coupe)).toContain("left-repeater");
+  });
+
+  it("asks ball joints of a car that has them, and no king pins", () => {
+    const joints: VehicleForm = { ...coupe, frontPivots: "ball-joints" };
+    expect(positionsAt("steering.ball-joint-play", joints)).toHaveLength(4);
+    expect(positionsAt("steering.king-pin-play", joints)).toEqual([]);
+  });
+});

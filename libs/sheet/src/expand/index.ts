@@ -19,13 +19,41 @@ function formValue(form: VehicleForm, key: string): string | number | undefined 
     case "fuelSystem":
     case "doors":
       return form[key];
+    case "servo":
+    case "torqueBoxes":
+    case "seatBelts":
+    case "airConditioning":
+    case "powerTop":
+    case "repeaters":
+    case "ventWindows":
+      return yesOrNo(form[key]);
+    case "frontPivots":
+    case "headlamps":
+      return form[key];
     default:
       return undefined;
   }
 }
 
+const yesOrNo = (value: boolean | undefined): string | undefined =>
+  value === undefined ? undefined : value ? "yes" : "no";
+
+/** What a form may leave unsaid: then the item is asked, and "not fitted" is an answer. */
+const MAY_BE_UNSAID: ReadonlySet<string> = new Set([
+  "servo",
+  "frontPivots",
+  "torqueBoxes",
+  "seatBelts",
+  "airConditioning",
+  "powerTop",
+  "repeaters",
+  "ventWindows",
+  "headlamps",
+]);
+
 /**
- * Whether a car's form has one of the values named for every key; no keys, or no condition at all, applies to every car.
+ * Whether a car's form has one of the values named for every key; no keys, or no condition at all, applies to every car. What a
+ * form may leave unsaid (a booster, belts) applies until it is said to be otherwise.
  *
  * @example
  * applies({ body: ["convertible", "roadster"] }, sedan); // false
@@ -34,7 +62,7 @@ export function applies(when: When | undefined, form: VehicleForm): boolean {
   if (when === undefined) return true;
   return Object.entries(when).every(([key, values]) => {
     const value = formValue(form, key);
-    return value !== undefined && values.includes(value);
+    return value === undefined ? MAY_BE_UNSAID.has(key) : values.includes(value);
   });
 }
 
