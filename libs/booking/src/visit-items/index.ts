@@ -1,12 +1,19 @@
 import type { VisitStage } from "@evenhand/shared/booking";
-import type { Item } from "@evenhand/shared/sheet";
+import type { Item, Stage } from "@evenhand/shared/sheet";
 import type { GateSubject, VisitItem } from "../visit-plan/index.ts";
 
-/** Items of the sheet whose needs alone do not say when in the visit they are looked at. */
-export const STAGE_OF_ITEM: Readonly<Record<string, VisitStage>> = {
-  "engine.smoke-cold": "cold-start",
-  "road.cold-start": "cold-start",
-  "driveline.leaks-after": "second-lift",
+/** The sheet's finer stages as a booking plans them. */
+const PLANNED_AS: Readonly<Record<Stage, VisitStage>> = {
+  cold: "before-start",
+  papers: "before-start",
+  daylight: "before-start",
+  "cold-start": "cold-start",
+  running: "cold-start",
+  lift: "first-lift",
+  road: "road",
+  hot: "hot",
+  "second-lift": "second-lift",
+  last: "hot",
 };
 
 /** Items of the sheet that speak to the gate to the road. */
@@ -26,20 +33,24 @@ export const GATE_OF_ITEM: Readonly<Record<string, readonly GateSubject[]>> = {
 };
 
 /**
- * Items of the sheet as a visit plans them: minutes and needs from the sheet, stage and gate where the sheet's needs do
- * not tell. An id the sheet no longer has shows at once: a brief with the road in it is then refused for its gate.
+ * Items of the sheet as a visit plans them: minutes, needs and stage from the sheet, with the subjects of the gate to the road
+ * they speak to. What an item says last (compression) is planned with what is done hot.
  *
- * @example toVisitItem({ id: "driveline.leaks-after", minutes: 3, needs: ["lift"] })
+ * @example toVisitItem({ id: "driveline.leaks-after", minutes: 3, needs: ["lift"], stage: "second-lift" })
  * // { item: "driveline.leaks-after", minutes: 3, needs: ["lift"], stage: "second-lift" }
  */
-export function toVisitItem({ id, minutes, needs }: Pick<Item, "id" | "minutes" | "needs">): VisitItem {
-  const stage = STAGE_OF_ITEM[id];
+export function toVisitItem({
+  id,
+  minutes,
+  needs,
+  stage,
+}: Pick<Item, "id" | "minutes" | "needs" | "stage">): VisitItem {
   const gate = GATE_OF_ITEM[id];
   return {
     item: id,
     minutes,
     needs,
-    ...(stage === undefined ? {} : { stage }),
+    stage: PLANNED_AS[stage],
     ...(gate === undefined ? {} : { gate }),
   };
 }

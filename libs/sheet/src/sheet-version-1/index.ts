@@ -7,7 +7,7 @@ import { faultKinds } from "../version-1/fault-kinds.ts";
 import { items } from "../version-1/items.ts";
 import { positionSets } from "../version-1/positions.ts";
 import { sections } from "../version-1/sections.ts";
-import { stations } from "../version-1/stations.ts";
+import { standingPlaces, stations } from "../version-1/stations.ts";
 
 function deepFreeze<T>(value: T): T {
   if (typeof value === "object" && value !== null && !Object.isFrozen(value)) {
@@ -33,7 +33,7 @@ export const sheetVersion1: Sheet = deepFreeze<Sheet>({
   drawings,
   faultKinds,
   cautions,
-  places: [],
+  places: standingPlaces,
   stations,
   conditions,
   costRows,

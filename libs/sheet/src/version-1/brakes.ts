@@ -79,26 +79,28 @@ export const pedal: Item[] = [
   item(
     "brakes.servo",
     words("brake booster", "brake servo", ["power brakes"]),
-    "Empty the reserve, hold the pedal, start the engine: the pedal drops a little; where there is none, say so in the note.",
+    "In park or neutral, chocks set: empty the reserve, hold the pedal, start the engine: the pedal drops a little.",
     {
       ...safety,
       equipment: true,
+      appliesWhen: { servo: ["yes"] },
       minutes: 2,
       costRow: "servo",
-      cautions: ["carbon-monoxide"],
+      cautions: ["chocks", "carbon-monoxide"],
       working: works,
     },
   ),
   item(
     "brakes.parking-brake",
     words("parking brake holds", "handbrake holds", ["emergency brake", "hand brake"]),
-    "On a slope, wheels watched, both ways; then count the clicks or the travel.",
+    "On level ground it holds against a gentle pull of the engine, forward and back; on a slope only after the gate, nobody below the car; then count the clicks or the travel.",
     {
       ...safety,
       core: true,
+      needs: ["road"],
       minutes: 3,
       costRow: "parking-brake",
-      cautions: ["first-braking"],
+      cautions: ["slope", "first-braking"],
       working: works,
     },
   ),
@@ -197,7 +199,7 @@ export const friction: Item[] = [
   item(
     "brakes.disc-runout",
     words("disc runout", undefined, ["rotor runout", "warped rotor"]),
-    "Dial indicator near the edge, disc held by its nuts, bearing play taken up.",
+    "Turned by hand, dial indicator near the edge, disc held by its nuts, bearing play taken up.",
     {
       ...safety,
       positions: "disc-corners",
@@ -286,6 +288,7 @@ export const hydraulics: Item[] = [
       ...safety,
       time: "drifts",
       equipment: true,
+      cautions: ["boiling-fluid"],
       minutes: 4,
       costRow: "brake-fluid",
       reading: reading({
@@ -305,7 +308,7 @@ export const hydraulics: Item[] = [
   item(
     "brakes.hoses",
     words("brake hoses", undefined, ["flexible brake lines"]),
-    "Bend each hose and look for cracks, swelling and rubbing; a helper presses the pedal.",
+    "Bend each hose and look for cracks, swelling and rubbing; a helper presses the pedal only with the car on its wheels or on a drive-on lift.",
     {
       ...safety,
       positions: "corners-under",
@@ -350,7 +353,7 @@ export const hydraulics: Item[] = [
   item(
     "brakes.calipers",
     words("caliper leak and movement", "calliper leak and movement"),
-    "Look at piston seals and slides; turn the wheel by hand after braking.",
+    "Look at piston seals and slides; turn the wheel by hand, the pedal released.",
     {
       ...safety,
       positions: "disc-corners",

@@ -142,11 +142,12 @@ export const doors: Item[] = [
   item(
     "doors.drains",
     words("drain channels", "drain holes", ["weep holes"]),
-    "A thin plastic wire goes through; water poured in comes out.",
+    "A thin plastic wire goes through; with the owner's word a little water poured in comes out.",
     {
       consequence: "structure",
       positions: "doors",
       severity: "repair",
+      cautions: ["owners-word"],
       minutes: 4,
       costRow: "panel-repair",
       choice: ranked(

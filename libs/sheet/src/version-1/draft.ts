@@ -138,8 +138,9 @@ type Common = Pick<Item, "consequence" | "minutes" | "costRow"> &
 const kinds = ["reading", "color", "grade", "working", "presence", "choice", "code", "faults"] as const;
 
 /** Cautions that belong to every task done under a raised car, or on the road. */
-const lifted = ["lift-points", "jack-alone", "second-person"];
+const lifted = ["lift-points", "jack-alone", "second-person", "raised-car", "eye-protection"];
 const onTheRoad = ["road-consent", "second-person", "aged-tires", "first-braking"];
+const opened = ["owners-word", "closed-again"];
 
 function cautionsOf(draft: Common): string[] {
   const needs = draft.needs ?? [];
@@ -147,6 +148,9 @@ function cautionsOf(draft: Common): string[] {
     ...new Set([
       ...(needs.includes("lift") ? lifted : []),
       ...(needs.includes("road") ? onTheRoad : []),
+      ...(needs.includes("hot-engine") ? ["hot-parts"] : []),
+      ...(needs.includes("dismantling") ? opened : []),
+      ...(needs.includes("permission") ? ["owners-word"] : []),
       ...(draft.cautions ?? []),
     ]),
   ];

@@ -56,6 +56,7 @@ export const driveline: Item[] = [
     item(id, words(name, undefined, ["oil leak", "drips", "seepage"]), how, {
       ...beneath,
       positions: "leak-sources",
+      equipment: true,
       core: true,
       minutes: 4,
       costRow: "seals-engine",
@@ -97,7 +98,7 @@ export const driveline: Item[] = [
   item(
     "driveline.half-shaft-boots",
     words("half-shaft boots", "driveshaft gaiters", ["CV boots"]),
-    "Turn the wheels: splits, grease thrown.",
+    "Turn the wheels by hand: splits, grease thrown.",
     {
       ...beneath,
       positions: "sides-under",
@@ -131,13 +132,13 @@ export const driveline: Item[] = [
   item(
     "driveline.axle-turns",
     words("driveshaft turns for one wheel turn", "propshaft turns for one wheel turn"),
-    "Chalk on tire and shaft, gearbox in neutral: both wheels together, or one with the other held and halved.",
+    "Neutral, key out, chalk on tire and shaft: turn one wheel by hand, or both together, ten turns or more, and write the shaft's turns for one turn of the wheel just as counted; whether both wheels turned is noted, the sum is made for you.",
     {
       ...beneath,
       minutes: 6,
       costRow: null,
       conditions: ["both-wheels"],
-      cautions: ["limited-slip"],
+      cautions: ["chocks", "limited-slip"],
       reading: reading({
         ...ratio,
         delta: [0.15],
@@ -191,16 +192,17 @@ export const driveline: Item[] = [
     "driveline.pinion-seal",
     words("pinion seal leak"),
     "Look behind the flange and for a thrown ring on the floor.",
-    { ...beneath, minutes: 1, costRow: "axle", choice: leak },
+    { ...beneath, sameAs: "driveline.leaks-before", minutes: 1, costRow: "axle", choice: leak },
   ),
   item(
     "driveline.mounts",
     words("engine and gearbox mounts", "engine and gearbox mountings", ["motor mounts"]),
-    "Look at the rubber; a helper loads the engine gently.",
+    "Look at the rubber, and pry gently by hand with the engine off; nobody loads the engine while anybody is under or before the car.",
     {
       ...beneath,
       positions: "mounts",
       time: "only-rises",
+      cautions: ["raised-car"],
       minutes: 3,
       costRow: "mounts",
       choice: ranked(
@@ -221,7 +223,7 @@ export const driveline: Item[] = [
       time: "drifts",
       minutes: 2,
       costRow: "gearbox",
-      cautions: ["fans-and-belts", "carbon-monoxide"],
+      cautions: ["chocks", "fans-and-belts", "carbon-monoxide"],
       choice: {
         ...ranked(
           ["clean", "clean and full"],
@@ -250,7 +252,7 @@ export const plumbing: Item[] = [
       core: true,
       minutes: 3,
       costRow: "exhaust",
-      cautions: ["carbon-monoxide"],
+      cautions: ["hot-parts", "carbon-monoxide"],
       faults: faults(
         ["corrosion", "perforation", "blow-hole", "crack", "dent", "patch", "missing-piece"],
         "length",

@@ -8,6 +8,8 @@ const mechanical = { consequence: "mechanical" } as const;
 const safety = { consequence: "safety" } as const;
 const running = ["carbon-monoxide", "fans-and-belts"];
 
+const onTheMove: ReadonlySet<string> = new Set(["speedometer", "odometer-works"]);
+
 /** What is out of order costs, and what the miles rest on decides the price. */
 const gauges = [
   ["speedometer", words("speedometer", undefined, ["speedo"]), "repair"],
@@ -42,14 +44,21 @@ const lampWorks: WorkingDraft = {
 /** Instruments, lamps and everything with a switch. */
 export const equipment: Item[] = [
   ...gauges.map(([name, named, severity]) =>
-    item(`electrics.${name}`, named, "Engine running, then on the road: it moves, and to a likely place.", {
-      ...(name === "speedometer" ? safety : mechanical),
-      severity,
-      ...(name === "speedometer" || name === "odometer-works" ? {} : { equipment: true }),
-      minutes: 1,
-      costRow: "instruments",
-      working: works,
-    }),
+    item(
+      `electrics.${name}`,
+      named,
+      onTheMove.has(name)
+        ? "On the road: it moves, and to a likely place."
+        : "Key on, then engine running: it moves, and to a likely place.",
+      {
+        ...(name === "speedometer" ? safety : mechanical),
+        severity,
+        ...(name === "speedometer" || name === "odometer-works" ? {} : { equipment: true }),
+        minutes: 1,
+        costRow: "instruments",
+        working: works,
+      },
+    ),
   ),
   item(
     "electrics.warning-lamps",
@@ -143,6 +152,7 @@ export const equipment: Item[] = [
       ...mechanical,
 
       equipment: true,
+      appliesWhen: { airConditioning: ["yes"] },
       minutes: 2,
       costRow: "air-conditioning",
       cautions: ["refrigerant", ...running],
@@ -157,6 +167,7 @@ export const equipment: Item[] = [
       ...mechanical,
       time: "drifts",
       equipment: true,
+      appliesWhen: { airConditioning: ["yes"] },
       minutes: 6,
       costRow: "air-conditioning",
       cautions: ["refrigerant", ...running],
@@ -186,11 +197,12 @@ export const equipment: Item[] = [
   item(
     "electrics.power-windows",
     words("power windows", "electric windows"),
-    "Each switch, driver's and the door's own; where there are none, not seen.",
+    "Each switch, driver's and the door's own.",
     {
       ...mechanical,
       positions: "windows",
       equipment: true,
+      sameAs: "doors.regulators",
       minutes: 2,
       costRow: "regulators",
       working: works,
@@ -205,7 +217,7 @@ export const equipment: Item[] = [
       equipment: true,
       minutes: 3,
       costRow: "convertible-top",
-      appliesWhen: openBodies,
+      appliesWhen: { ...openBodies, powerTop: ["yes"] },
       working: works,
     },
   ),
@@ -253,13 +265,13 @@ export const supply: Item[] = [
   item(
     "electrics.volts-cranking",
     words("battery volts cranking", undefined, ["cranking voltage"]),
-    "At the posts, lowest steady figure in a ten-second crank, ignition disabled.",
+    "At the posts, in park or neutral with chocks set: lowest steady figure in a ten-second crank, ignition disabled.",
     {
       ...mechanical,
       time: "drifts",
       minutes: 3,
       costRow: "battery",
-      cautions: ["battery", "prop-hood", "cranking-fuel", "fans-and-belts"],
+      cautions: ["chocks", "battery", "prop-hood", "cranking-fuel", "fans-and-belts"],
       reading: reading({
         unit: "V",
         alsoIn: ["mV"],

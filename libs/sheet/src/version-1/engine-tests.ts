@@ -11,7 +11,7 @@ export const engineTests: Item[] = [
   item(
     "engine.compression",
     words("compression", undefined, ["compression test", "cranking compression"]),
-    "Warm engine, all plugs out, throttle held open, battery full: two pulls of equal length on each cylinder.",
+    "Once cool enough to touch and still warm, ignition and fuel disabled, all plugs out, throttle held open, battery full: two pulls of equal length on each cylinder.",
     {
       ...mechanical,
       positions: "cylinders",
@@ -21,7 +21,7 @@ export const engineTests: Item[] = [
       needs: ["hot-engine", "permission", "dismantling"],
       costRow: "engine-rebuild",
       conditions: ["warm", "throttle-open"],
-      cautions: cranking,
+      cautions: ["chocks", ...cranking],
       reading: reading({
         unit: "psi",
         alsoIn: ["kPa", "bar", "kgf/cm2"],
@@ -39,7 +39,7 @@ export const engineTests: Item[] = [
   item(
     "engine.leak-down",
     words("leak-down", "cylinder leakage", ["leakdown test", "leak down"]),
-    "Piston at top dead center on the firing stroke, crank held; note the test pressure.",
+    "Piston at top dead center on the firing stroke, a gear in, parking brake and chocks set, hands and tools off before the air goes in; note the test pressure.",
     {
       ...mechanical,
       positions: "cylinders",
@@ -48,7 +48,7 @@ export const engineTests: Item[] = [
       needs: ["hot-engine", "permission", "dismantling"],
       costRow: "engine-rebuild",
       conditions: ["test-pressure"],
-      cautions: ["prop-hood", "leak-down-air", "cranking-fuel"],
+      cautions: ["chocks", "prop-hood", "leak-down-air", "cranking-fuel"],
       reading: reading({
         unit: "%",
         alsoIn: [],
@@ -66,7 +66,7 @@ export const engineTests: Item[] = [
   item(
     "engine.leak-down-path",
     words("where leak-down air escapes"),
-    "Listen at intake, tail pipe, oil filler, radiator and the next plug hole.",
+    "Listen at intake, tail pipe, oil filler, the next plug hole, and at the radiator where it was opened cold.",
     {
       ...mechanical,
       positions: "cylinders",
@@ -138,7 +138,7 @@ export const engineTests: Item[] = [
     item(
       id,
       words(name, undefined, ["oil pressure"]),
-      "After the road, on a gauge of its own, with the oil's temperature; the maker's figure rules.",
+      "After the road, on a gauge fitted while the engine was cold, with the oil's temperature; the maker's figure rules.",
       {
         ...mechanical,
         time: "drifts",
@@ -167,7 +167,7 @@ export const engineTests: Item[] = [
   item(
     "engine.combustion-gas",
     words("combustion gas in the coolant", undefined, ["block test", "head gasket test"]),
-    "Draw air over the coolant through test fluid for two minutes, coolant kept out of it.",
+    "Fit the tester cold, the level lowered below it; then, the engine warm, draw air through the test fluid for two minutes, coolant kept out of it.",
     {
       ...mechanical,
       core: true,
@@ -231,30 +231,25 @@ export const engineTests: Item[] = [
       }),
     },
   ),
-  item(
-    "engine.dwell",
-    words("dwell", "cam dwell angle", ["points gap"]),
-    "Dwell meter at idle; where there are no points, not seen.",
-    {
-      ...mechanical,
-      time: "drifts",
-      equipment: true,
-      minutes: 3,
-      needs: ["hot-engine"],
-      costRow: "tune-up",
-      cautions: running,
-      reading: reading({
-        unit: "deg",
-        alsoIn: [],
-        delta: [4],
-        scatter: [0.7],
-        betterIs: "target",
-        plausible: [0, 90],
-        typical: 30,
-        ask: [1, 1],
-        byEye: [10],
-        instrument: ["dwell meter", 0.5, [0.8]],
-      }),
-    },
-  ),
+  item("engine.dwell", words("dwell", "cam dwell angle", ["points gap"]), "Dwell meter at idle, on points.", {
+    ...mechanical,
+    time: "drifts",
+    equipment: true,
+    minutes: 3,
+    needs: ["hot-engine"],
+    costRow: "tune-up",
+    cautions: running,
+    reading: reading({
+      unit: "deg",
+      alsoIn: [],
+      delta: [4],
+      scatter: [0.7],
+      betterIs: "target",
+      plausible: [0, 90],
+      typical: 30,
+      ask: [1, 1],
+      byEye: [10],
+      instrument: ["dwell meter", 0.5, [0.8]],
+    }),
+  }),
 ];

@@ -127,7 +127,7 @@ export const engine: Item[] = [
       core: true,
       minutes: 3,
       costRow: "wiring",
-      cautions: [...open, "battery", "electric-conversion"],
+      cautions: ["rodent-nests", ...open, "battery", "electric-conversion"],
       choice: ranked(
         ["as-built", "as built"],
         ["renewed", "renewed to pattern"],

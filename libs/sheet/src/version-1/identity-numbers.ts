@@ -64,7 +64,7 @@ export const numbers: Item[] = [
   item(
     "identity.partial-vin",
     words("partial VIN", "partial chassis number", ["derivative number", "VIN derivative"]),
-    "Copy the stamped part of the number; where the maker never stamped one, say so in the note.",
+    "Copy the stamped part of the number.",
     {
       ...identity,
       positions: "numbered-units",

@@ -41,6 +41,7 @@ export const interior: Item[] = [
     {
       consequence: "safety",
       positions: "seats",
+      cautions: ["old-battery"],
       minutes: 2,
       costRow: "seat-hardware",
       working: works,
@@ -70,6 +71,7 @@ export const interior: Item[] = [
     {
       ...trim,
       positions: "carpets",
+      cautions: ["old-battery"],
       minutes: 2,
       needs: ["permission"],
       grade: wear,
@@ -155,6 +157,7 @@ export const interior: Item[] = [
       positions: "belts",
       core: true,
       equipment: true,
+      appliesWhen: { seatBelts: ["yes"] },
       minutes: 1,
       costRow: "belts-seat",
       grade: wear,
@@ -169,6 +172,7 @@ export const interior: Item[] = [
       positions: "belts",
       core: true,
       equipment: true,
+      appliesWhen: { seatBelts: ["yes"] },
       minutes: 1,
       costRow: "belts-seat",
       working: works,
@@ -179,6 +183,7 @@ export const interior: Item[] = [
     positions: "belts",
     severity: "small",
     equipment: true,
+    appliesWhen: { seatBelts: ["yes"] },
     minutes: 2,
     costRow: null,
     code: code("date-code"),
@@ -192,6 +197,7 @@ export const interior: Item[] = [
 
       core: true,
       severity: "repair",
+      cautions: ["rodent-nests"],
       minutes: 1,
       costRow: "trim-interior",
       choice: {

@@ -17,10 +17,15 @@ import { documents } from "./identity-papers.ts";
 import { road } from "./road.ts";
 import { visit } from "./visit.ts";
 import { tires, wheels } from "./wheels.ts";
+import { bodySpots, structureSpots } from "./weak-spots.ts";
+import { brakeKinds, drivelineKinds, steeringKinds, wheelKinds } from "./chassis-kinds.ts";
+import { engineSupply } from "./engine-supply.ts";
+import { histories, opinion } from "./identity-history.ts";
+import { sections } from "./sections.ts";
+import { withVisitOrder } from "./visit-order.ts";
 import { withYardstick } from "./yardsticks.ts";
 
-/** All items, section by section, in the order of the sheet. */
-export const items: Item[] = [
+const written: Item[] = [
   ...visit,
   ...numbers,
   ...documents,
@@ -44,4 +49,21 @@ export const items: Item[] = [
   ...engineTests,
   ...engine,
   ...road,
-].map(withYardstick);
+  ...histories,
+  ...opinion,
+  ...bodySpots,
+  ...structureSpots,
+  ...steeringKinds,
+  ...drivelineKinds,
+  ...brakeKinds,
+  ...wheelKinds,
+  ...engineSupply,
+];
+
+const sectionOf = new Map<string, number>(sections.map(({ id, number }) => [id, number]));
+
+/** All items, section by section, in the order of the sheet. */
+export const items: Item[] = written
+  .toSorted((a, b) => (sectionOf.get(a.section) ?? 0) - (sectionOf.get(b.section) ?? 0))
+  .map(withYardstick)
+  .map(withVisitOrder);

@@ -4,7 +4,7 @@ import type { z } from "zod";
 type When = z.infer<typeof AppliesWhen>;
 export type PlaceDraft = [id: string, named: Words, station?: string, appliesWhen?: When];
 
-/** A set of positions from its places in walking order. */
+/** A set of positions from its places in walking order; one stands for a position where its station is. */
 export function places(id: string, named: Words, ...list: PlaceDraft[]): PositionSet {
   return {
     id,
@@ -12,7 +12,7 @@ export function places(id: string, named: Words, ...list: PlaceDraft[]): Positio
     positions: list.map(([place, placeWords, station, appliesWhen]) => ({
       id: place,
       words: placeWords,
-      ...(station === undefined ? {} : { station }),
+      ...(station === undefined ? {} : { station, place: station }),
       ...(appliesWhen === undefined ? {} : { appliesWhen }),
     })),
   };

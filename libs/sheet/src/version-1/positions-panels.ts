@@ -125,6 +125,9 @@ export const panelSets: PositionSet[] = [
     ["right-front-door-rear-door", words("right front door to rear door"), "right-rear-door", rearDoors],
     ["right-fender-door", words("right fender to door", "right wing to door"), "right-front-door"],
     ["hood-right-fender", words("hood to right fender", "bonnet to right wing"), "right-fender"],
+    ["hood-cowl", words("hood to cowl", "bonnet to scuttle"), "hood"],
+    ["hood-nose", words("hood to nose panel", "bonnet to front panel"), "nose"],
+    ["trunk-tail", words("trunk lid to tail panel", "boot lid to rear panel"), "tail", trunkBodies],
   ),
   places(
     "bolted-panels",

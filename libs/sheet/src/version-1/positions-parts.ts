@@ -13,10 +13,10 @@ export const partSets: PositionSet[] = [
   places(
     "ball-joints",
     words("ball joints"),
-    ["left-upper", words("left upper"), "under-left-front"],
+    ["left-upper", words("left upper"), "under-left-front", { frontPivots: ["ball-joints"] }],
     ["left-lower", words("left lower"), "under-left-front"],
     ["right-lower", words("right lower"), "under-right-front"],
-    ["right-upper", words("right upper"), "under-right-front"],
+    ["right-upper", words("right upper"), "under-right-front", { frontPivots: ["ball-joints"] }],
   ),
   places(
     "tie-rod-ends",
@@ -76,6 +76,15 @@ export const partSets: PositionSet[] = [
     ["left-rear", words("left rear rail", "left rear chassis leg"), "under-left-rear"],
     ["right-rear", words("right rear rail", "right rear chassis leg"), "under-right-rear"],
     ["right-front", words("right front rail", "right front chassis leg"), "under-right-front"],
+  ),
+  places(
+    "moving",
+    words("what moving it asks"),
+    ["starts", words("starts"), "engine-bay"],
+    ["rolls", words("rolls"), "nose"],
+    ["steers", words("steers"), "cabin"],
+    ["brakes", words("brakes"), "cabin"],
+    ["holds", words("holds on its parking brake or in gear", "holds on its handbrake or in gear"), "cabin"],
   ),
   places(
     "cross-members",

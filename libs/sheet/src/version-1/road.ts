@@ -115,10 +115,11 @@ export const road: Item[] = [
   item(
     "road.shifts",
     words("gear shifts", "gear changes", ["shifting", "synchros"]),
-    "Up and down through every gear, gently and at full throttle.",
+    "Up and down through every gear, gently and then firmly; half throttle is enough.",
     {
       ...onRoad,
       core: true,
+      cautions: ["full-throttle"],
       minutes: 3,
       costRow: "gearbox",
       choice: {

@@ -1,4 +1,4 @@
-import type { Station, Words } from "@evenhand/shared/sheet";
+import type { Place, Station, Words } from "@evenhand/shared/sheet";
 import { words } from "./draft.ts";
 
 const numbered = (plan: Station["plan"], places: [id: string, named: Words][]): Station[] =>
@@ -40,4 +40,10 @@ export const stations: Station[] = [
     ["under-middle", words("middle, underneath")],
     ["under-rear", words("rear middle, underneath")],
   ]),
+];
+
+/** Where one stands, in the order one walks: the desk with its papers, then the stations of the plan drawing. */
+export const standingPlaces: Place[] = [
+  { id: "desk", words: words("at the desk, with the papers") },
+  ...stations.map((station) => ({ id: station.id, words: station.words })),
 ];

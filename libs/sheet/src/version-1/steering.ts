@@ -36,7 +36,7 @@ export const steering: Item[] = [
       core: true,
       minutes: 3,
       costRow: "steering-box",
-      cautions: ["local-law"],
+      cautions: ["chocks", "local-law"],
       reading: reading({
         unit: "in",
         alsoIn: ["mm"],
@@ -108,6 +108,7 @@ export const steering: Item[] = [
       positions: "ball-joints",
       core: true,
       equipment: true,
+      appliesWhen: { frontPivots: ["ball-joints", "struts"] },
       minutes: 5,
       costRow: "ball-joints",
       conditions: ["loaded"],
@@ -124,6 +125,7 @@ export const steering: Item[] = [
       time: "only-rises",
       positions: "ball-joints",
       equipment: true,
+      appliesWhen: { frontPivots: ["ball-joints", "struts"] },
       minutes: 2,
       costRow: "ball-joints",
       faults: faults(["cut", "crack", "tear", "missing-piece"], undefined, bootSeverities),
@@ -145,7 +147,7 @@ export const steering: Item[] = [
   item(
     "steering.tie-rod-ends",
     words("tie-rod ends", "track-rod ends"),
-    "A helper rocks the rim; feel each end.",
+    "Feel each end while a helper rocks the rim, engine off, the car on the ground or on a drive-on lift; on another lift rock the wheel yourself.",
     {
       ...beneath,
       time: "only-rises",

@@ -106,6 +106,7 @@ export const trunk: Item[] = [
       consequence: "structure",
 
       severity: "repair",
+      cautions: ["rodent-nests"],
       minutes: 1,
       costRow: "seals",
       choice: ranked(["dry", "dry"], ["damp", "damp", "repair"], ["wet", "standing water", "repair"]),

@@ -80,19 +80,15 @@ export const underbody: Item[] = [
       faults: faults(metalFaults, "length", structureSeverities),
     },
   ),
-  item(
-    "underbody.torque-boxes",
-    words("torque boxes"),
-    "Look at each box's skins and flanges; where there is none, not seen.",
-    {
-      ...metal,
-      positions: "floor-quarters",
-      equipment: true,
-      minutes: 3,
-      costRow: "rails",
-      faults: faults(metalFaults, "quarter-floor", structureSeverities),
-    },
-  ),
+  item("underbody.torque-boxes", words("torque boxes"), "Look at each box's skins and flanges.", {
+    ...metal,
+    positions: "floor-quarters",
+    equipment: true,
+    appliesWhen: { torqueBoxes: ["yes"] },
+    minutes: 3,
+    costRow: "rails",
+    faults: faults(metalFaults, "quarter-floor", structureSeverities),
+  }),
   item(
     "underbody.floor-pans",
     words("floor pans", "floors", ["floorpan"]),
@@ -256,11 +252,12 @@ export const underbody: Item[] = [
   item(
     "underbody.fresh-undercoat",
     words("fresh undercoat over rust", "fresh underseal over rust", ["fresh undercoating"]),
-    "Press: soft coat over scale; look for overspray on hoses.",
+    "Press with a thumb: soft coat over scale; look for overspray on hoses.",
     {
       ...steady,
       positions: "floor-quarters",
       core: true,
+      cautions: ["asbestos-undercoat"],
       minutes: 2,
       costRow: "floor",
       presence: shouldBeAbsent,

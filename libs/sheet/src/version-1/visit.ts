@@ -101,14 +101,20 @@ export const visit: Item[] = [
       presence: shouldBeAbsent,
     },
   ),
-  item("visit.warmed-beforehand", words("engine warmed beforehand"), "Ask, and feel hoses and exhaust.", {
-    ...circumstance,
-    consequence: "mechanical",
-    severity: "repair",
-    qualifies: { items: ["road.cold-start", "engine.smoke-cold", "engine.noise"], sections: [] },
-    minutes: 1,
-    presence: shouldBeAbsent,
-  }),
+  item(
+    "visit.warmed-beforehand",
+    words("engine warmed beforehand"),
+    "Ask, and hold the back of a hand near hoses and exhaust.",
+    {
+      ...circumstance,
+      consequence: "mechanical",
+      severity: "repair",
+      qualifies: { items: ["road.cold-start", "engine.smoke-cold", "engine.noise"], sections: [] },
+      cautions: ["hot-parts"],
+      minutes: 1,
+      presence: shouldBeAbsent,
+    },
+  ),
   item(
     "visit.washed-beforehand",
     words("engine or underside washed beforehand"),

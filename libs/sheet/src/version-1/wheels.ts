@@ -236,7 +236,7 @@ export const wheels: Item[] = [
   item(
     "wheels.runout-lateral",
     words("wheel runout, sideways", undefined, ["lateral runout"]),
-    "Turn the raised wheel against a dial indicator on the rim's side.",
+    "Turn the raised wheel by hand against a dial indicator on the rim's side.",
     {
       positions: "corners",
       consequence: "safety",
@@ -250,7 +250,7 @@ export const wheels: Item[] = [
   item(
     "wheels.runout-radial",
     words("wheel runout, up and down", undefined, ["radial runout"]),
-    "Turn the raised wheel against a dial indicator on the rim's seat.",
+    "Turn the raised wheel by hand against a dial indicator on the rim's seat.",
     {
       positions: "corners",
       consequence: "safety",
@@ -289,6 +289,7 @@ export const wheels: Item[] = [
       positions: "corners",
       consequence: "safety",
       core: true,
+      cautions: ["knock-off"],
       minutes: 3,
       needs: ["lift"],
       costRow: "wheel-fixings",
@@ -308,6 +309,7 @@ export const wheels: Item[] = [
       positions: "corners",
       consequence: "safety",
       time: "drifts",
+      cautions: ["knock-off"],
       minutes: 5,
       costRow: null,
       reading: reading({

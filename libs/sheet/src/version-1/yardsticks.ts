@@ -102,6 +102,8 @@ export const yardsticks: Readonly<Record<string, Yardstick>> = {
     sound: { atMost: 1 },
     sameConditions: ["loaded"],
   },
+  "steering.king-pin-play": { alarms: [over(3, "danger"), over(1.5, "repair")] },
+  "underbody.ground-clearance": { alarms: [under(90, "small")] },
   "steering.wheel-bearing-play": { alarms: [over(0.2, "repair"), over(0.5, "danger")] },
   "steering.ride-height": { noAlarmBecause: sides },
   "steering.toe": {
@@ -116,7 +118,19 @@ export const yardsticks: Readonly<Record<string, Yardstick>> = {
   },
   "brakes.drum-cast-figure": { noAlarmBecause: "the figure the drum is judged by" },
   "brakes.fluid-boiling-point": {
-    alarms: [under(140, "repair"), under(120, "danger")],
+    alarms: [
+      under(140, "repair", {
+        byOption: {
+          item: "brakes.fluid-kind",
+          rows: [
+            { option: "dot-3", value: 140 },
+            { option: "dot-4", value: 155 },
+            { option: "dot-5-1", value: 180 },
+          ],
+        },
+      }),
+      under(120, "danger"),
+    ],
     sound: { atLeast: 160 },
     dayToDay: 5,
   },
