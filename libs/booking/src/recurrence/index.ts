@@ -1,6 +1,7 @@
 import type { HoursRule, WeeklyHours } from "@evenhand/shared/booking";
 import { RRuleTemporal } from "rrule-temporal";
 import { Temporal } from "temporal-polyfill";
+import { findPartProblem } from "../recurrence-parts/index.ts";
 import { type Interval, intersect, normalize, subtract } from "../interval/index.ts";
 
 const DAY = 86_400_000;
@@ -135,7 +136,7 @@ export type RuleProblem = {
  * Can this rule be laid out? To be asked once, when hours are entered.
  *
  * @example checkRule({ opens: "2026-05-04T09:00:00", closes: "17:00", rrule: "FREQ=WEEKLY;BYDAY=XX", rdates: [], exdates: [] })
- * // { code: "unreadable-recurrence", detail: "Invalid BYDAY value: XX" }
+ * // { code: "unreadable-recurrence", detail: "BYDAY=XX: days such as MO,TU, or 1MO for the first Monday" }
  */
 export function checkRule(rule: HoursRule): RuleProblem | null {
   let start: number;
@@ -144,6 +145,8 @@ export function checkRule(rule: HoursRule): RuleProblem | null {
   } catch (error) {
     return { code: "unreadable-time", detail: String(error instanceof Error ? error.message : error) };
   }
+  const part = rule.rrule === null ? null : findPartProblem(rule.rrule);
+  if (part !== null) return { code: "unreadable-recurrence", detail: `${part.part}: ${part.reason}` };
   try {
     layOutRule(rule, "UTC", { start, end: start + 7 * DAY });
     return null;

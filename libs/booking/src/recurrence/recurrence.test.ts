@@ -114,7 +114,7 @@ describe("rules as entered", () => {
     expect(checkRule(rule())).toBeNull();
     expect(checkRule(rule({ rrule: "FREQ=WEEKLY;BYDAY=XX" }))).toEqual({
       code: "unreadable-recurrence",
-      detail: "Invalid BYDAY value: XX",
+      detail: "BYDAY=XX: days such as MO,TU, or 1MO for the first Monday",
     });
     expect(checkRule(rule({ opens: "2026-02-31T09:00:00" }))?.code).toBe("unreadable-time");
     expect(checkRule(rule({ exdates: ["soon"] }))?.code).toBe("unreadable-time");
