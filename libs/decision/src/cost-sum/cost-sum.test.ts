@@ -46,6 +46,25 @@ test("a certain cost is drawn as itself, an impossible one never, and no cost su
   expect(costSum([], options)).toMatchObject({ p10: 0, p90: 0, mean: 0 });
 });
 
+test("no point lies between nothing and the least that can be asked for", () => {
+  for (const probability of [0.05, 0.0999, 0.1, 0.1001, 0.5, 0.9, 0.95])
+    for (const low of [1000, 700])
+      for (let seed = 1; seed <= 20; seed += 1) {
+        const one: UncertainCost = { low, likely: 1000, high: 1000, probability, group: "a" };
+        const { p10, p50, p90 } = costSum([one], { correlation: 0, draws: 2000, seed });
+        for (const point of [p10, p50, p90]) expect(point === 0 || point >= low).toBe(true);
+      }
+});
+
+test("a point is the least total that so many draws do not exceed", () => {
+  const even: UncertainCost = { low: 5, likely: 5, high: 5, probability: 0.5, group: "a" };
+  for (let seed = 1; seed <= 50; seed += 1) {
+    const { p50, mean } = costSum([even], { correlation: 0, draws: 20, seed });
+    // Draws that fall due: half or fewer leave the median at nothing.
+    expect(p50).toBe(Math.round((mean / 5) * 20) <= 10 ? 0 : 5);
+  }
+});
+
 test("a median follows the probability: rarer than half the time it costs nothing", () => {
   const rare = costSum([{ low: 10, likely: 20, high: 40, probability: 0.4, group: "a" }], options);
   expect(rare.p50).toBe(0);

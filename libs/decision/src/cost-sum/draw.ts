@@ -1,18 +1,19 @@
 import type { CostSumOptions, UncertainCost } from "./index.ts";
 import { normalScores } from "./normal-scores.ts";
 import { cellsPerScore, greatestScore, scoreTable } from "./score-table.ts";
+import type { ScoreTable } from "./score-table.ts";
 
 /** Adds one cost's draws to the totals, its scores alone. */
-const addOwn = (table: Float64Array, own: Float64Array, totals: Float64Array): void => {
+const addOwn = ({ from, costs }: ScoreTable, own: Float64Array, totals: Float64Array): void => {
   for (let draw = 0; draw < totals.length; draw += 1) {
-    const cell = ((own[draw]! + greatestScore) * cellsPerScore) | 0;
-    totals[draw] = totals[draw]! + table[cell]!;
+    const score = own[draw]!;
+    if (score >= from) totals[draw] = totals[draw]! + costs[((score + greatestScore) * cellsPerScore) | 0]!;
   }
 };
 
 /** The same where part of the score is the group's. */
 const addShared = (
-  table: Float64Array,
+  { from, costs }: ScoreTable,
   own: Float64Array,
   group: Float64Array,
   correlation: number,
@@ -21,7 +22,7 @@ const addShared = (
   const [ofGroup, ofOwn] = [Math.sqrt(correlation), Math.sqrt(1 - correlation)];
   for (let draw = 0; draw < totals.length; draw += 1) {
     const score = ofGroup * group[draw]! + ofOwn * own[draw]!;
-    totals[draw] = totals[draw]! + table[((score + greatestScore) * cellsPerScore) | 0]!;
+    if (score >= from) totals[draw] = totals[draw]! + costs[((score + greatestScore) * cellsPerScore) | 0]!;
   }
 };
 

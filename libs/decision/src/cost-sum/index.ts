@@ -41,13 +41,13 @@ export const closedForm = (costs: readonly UncertainCost[]): CostSum["closedForm
   return { mean, standardDeviation: Math.sqrt(variance) };
 };
 
-/** Quantile of sorted draws, interpolated between neighbors (Hyndman and Fan's type 7). */
-const quantileOf = (sorted: Float64Array, share: number): number => {
-  const place = (sorted.length - 1) * share;
-  const below = sorted[Math.floor(place)] ?? 0;
-  const above = sorted[Math.ceil(place)] ?? below;
-  return below + (above - below) * (place - Math.floor(place));
-};
+/**
+ * Quantile of sorted draws: the least total that this share of them does not exceed (Hyndman and Fan's type 1). Always one
+ * of the totals drawn: between nothing and the least cost there is no sum that anybody could be asked to pay.
+ */
+const quantileOf = (sorted: Float64Array, share: number): number =>
+  // Less a rounding, or a tenth of 30 draws would be the fourth.
+  sorted[Math.max(0, Math.ceil(sorted.length * share - 1e-9) - 1)] ?? 0;
 
 const moments = (values: Float64Array): { mean: number; standardDeviation: number } => {
   let sum = 0;

@@ -48,21 +48,30 @@ const inverse = (sums: Float64Array): ((share: number) => number) => {
   };
 };
 
+/** The score from which a cost falls due, and what it then is in every cell of the score. */
+export type ScoreTable = { readonly from: number; readonly costs: Float64Array };
+
+/** Φ of it is 1 − p. */
+const scoreFrom = (probability: number): number => {
+  if (probability <= 0) return Number.POSITIVE_INFINITY;
+  return probability >= 1 ? Number.NEGATIVE_INFINITY : normalQuantile(1 - probability);
+};
+
 /**
- * Cost of every cell of the score: nothing where the cost does not fall due, else the beta-PERT quantile at
- * (Φ − (1 − p))/p. The cell in which it begins to fall due carries its share, so that the mean is kept.
+ * A cost by its score: nothing below `from`, and the beta-PERT quantile at (Φ − (1 − p))/p above. The cell in which it begins
+ * to fall due holds the whole least cost, never a part of it, for nobody can be asked to pay that.
  */
-export const scoreTable = (points: ThreePoints, probability: number): Float64Array => {
-  const table = new Float64Array(cells);
-  if (probability <= 0) return table;
+export const scoreTable = (points: ThreePoints, probability: number): ScoreTable => {
+  const costs = new Float64Array(cells);
+  const from = scoreFrom(probability);
+  if (probability <= 0) return { from, costs };
   const { alpha, beta } = betaPertShape(points);
   const quantile = inverse(cumulatedBeta(alpha, beta));
-  const from = probability >= 1 ? 0 : (normalQuantile(1 - probability) + greatestScore) * cellsPerScore;
+  const first = Math.max(0, Math.floor((from + greatestScore) * cellsPerScore));
   const width = points.high - points.low;
-  for (let cell = Math.floor(from); cell < cells; cell += 1) {
+  for (let cell = first; cell < cells; cell += 1) {
     const share = Math.max(0, ((shares[cell] ?? 1) - (1 - probability)) / probability);
-    const part = Math.min(1, cell + 1 - from);
-    table[cell] = part * (points.low + width * quantile(share));
+    costs[cell] = points.low + width * quantile(share);
   }
-  return table;
+  return { from, costs };
 };
