@@ -5,7 +5,7 @@ import type { Plugin } from "vite";
 
 /** Below this a packet holds it anyway; pictures and fonts are compressed already. */
 const leastBytes = 1_400;
-const worthIt = /\.(js|css|html|svg|json|webmanifest)$/;
+const worthIt = /\.(js|css|html|svg|json|txt|webmanifest)$/;
 
 const brotli = (bytes: Uint8Array): Uint8Array =>
   brotliCompressSync(bytes, { params: { [constants.BROTLI_PARAM_QUALITY]: constants.BROTLI_MAX_QUALITY } });

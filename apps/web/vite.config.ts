@@ -1,13 +1,14 @@
 import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
 import { compressFiles } from "./compress-files.ts";
+import { notices } from "./notices.ts";
 
 /** The service's address while developing; in production the service itself hands out these files. */
 const service = process.env["EVENHAND_SERVICE"] ?? "http://127.0.0.1:8080";
 
 export default defineConfig({
   root: import.meta.dirname,
-  plugins: [react(), compressFiles()],
+  plugins: [react(), notices(), compressFiles()],
   build: {
     // Beside the type declarations, which lie in dist itself.
     outDir: "dist/site",

@@ -10,6 +10,7 @@ const modules = {
   mutation: () => import("./commands/mutation.mjs"),
   dev: () => import("./commands/dev.mjs"),
   generate: () => import("./commands/generate.mjs"),
+  sbom: () => import("./commands/sbom.mjs"),
   lint: () => import("./commands/lint.mjs"),
   typecheck: () => import("./commands/typecheck.mjs"),
 };

@@ -33,7 +33,7 @@ const service = {
 const site = {
   name: "site",
   reads: ["apps/web", ...libraries],
-  makes: ["apps/web/dist/site/index.html"],
+  makes: ["apps/web/dist/site/index.html", "apps/web/dist/bom.cdx.json"],
 };
 
 /** The database client, made from the schema; the service's types need it. */

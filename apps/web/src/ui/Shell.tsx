@@ -32,7 +32,9 @@ export const Shell = () => {
         <main id="main" tabIndex={-1} className={styles.main}>
           <Outlet />
         </main>
-        <footer className={styles.foot}>{t("app.foot")}</footer>
+        <footer className={styles.foot}>
+          {t("app.foot")} <a href="/notices.txt">{t("app.notices")}</a>
+        </footer>
       </div>
     </TakeAwaitedTitle>
   );

@@ -9,6 +9,7 @@ export const general = {
   "app.scheme.dark": "Dark",
   "app.scheme.auto": "As the device",
   "app.loading": "Loading",
+  "app.notices": "What it is built from, with licenses",
   "app.foot":
     "Evenhand gives no roadworthiness certificate, no valuation, no legal advice and no contract of sale.",
   "nav.cars": "Cars",
