@@ -5,7 +5,8 @@ import { breaks, cannotTell, defineRecord, holds } from "../rule-record/index.ts
 export const compressionRecord = defineRecord("compression", {
   title: "Pattern of compression",
   reads: "compression by cylinder, with one gauge, engine warm, throttle open",
-  formula: "lowest over highest; each cylinder over the engine's median; neighbors low together",
+  formula:
+    "each cylinder over each other one, so the lowest over the highest; the maker's least figure where one is entered; neighbors low together",
   limits: {
     "compression.lowest-share": practice("lowest cylinder over the highest", 0.75, "1", [0.5, 0.95]),
   },

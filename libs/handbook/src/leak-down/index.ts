@@ -53,7 +53,7 @@ const reasonOf = (cylinders: readonly CylinderLeak[], good: number, poor: number
 };
 
 /**
- * Pattern of leak-down: the leakiest cylinder against the bands, and against the engine's median. The bands are for
+ * Pattern of leak-down: the leakiest cylinder against the bands; the median stands beside it. The bands are for
  * 100 psi; at another pressure nothing is said.
  *
  * Source: common practice, no source.

@@ -5,7 +5,8 @@ import { breaks, cannotTell, commonPractice, defineRecord, holds } from "../rule
 export const leakDownRecord = defineRecord("leak-down", {
   title: "Pattern of leak-down",
   reads: "leak-down by cylinder, the test pressure, and where the air escapes",
-  formula: "each cylinder against the bands, which are for 100 psi, and against the engine's median",
+  formula:
+    "each cylinder against the bands, which are for 100 psi; the engine's median is printed beside it and judges nothing",
   limits: {
     "leak-down.good": practice("leak-down under this is good, at 100 psi", 10, "%", [2, 30]),
     "leak-down.poor": practice("leak-down over this is poor, at 100 psi", 20, "%", [5, 50]),
