@@ -21,6 +21,12 @@ export default defineConfig({
         testTimeout: 30_000,
         hookTimeout: 60_000,
       }),
+      project("hostile", ["tests/hostile/**/*.test.ts"], {
+        globalSetup: ["tests/api/setup/database-server.ts"],
+        testTimeout: 60_000,
+        hookTimeout: 300_000,
+        fileParallelism: false,
+      }),
       project("faults", ["tests/faults/**/*.test.ts"], {
         globalSetup: ["tests/api/setup/database-server.ts"],
         testTimeout: 600_000,

@@ -1,6 +1,7 @@
 import { z } from "zod";
-import { Instant, ItemId, Money, ObjectId } from "./identifier.ts";
+import { Instant, ItemId, LocalDateTime, Money, ObjectId } from "./identifier.ts";
 import { Need } from "./sheet.ts";
+import { Zone } from "./zone.ts";
 
 /** A point on the Earth in decimal degrees; north and east are positive. */
 export const Place = z.strictObject({
@@ -9,28 +10,15 @@ export const Place = z.strictObject({
 });
 export type Place = z.infer<typeof Place>;
 
-const namesZone = (name: string): boolean => {
-  if (!/^(UTC|[A-Za-z]+(\/[A-Za-z0-9_+-]+)+)$/.test(name)) return false;
-  try {
-    return new Intl.DateTimeFormat("en", { timeZone: name }).resolvedOptions().timeZone !== "";
-  } catch {
-    return false;
-  }
-};
-
-/** A zone of the IANA time zone database, such as `America/New_York`. */
-export const Zone = z.string().refine(namesZone, "a zone of the IANA database such as America/New_York");
-export type Zone = z.infer<typeof Zone>;
-
-/** A wall-clock date and time with no zone: `2026-05-04T09:00:00`. */
-export const LocalDateTime = z.iso.datetime({ local: true, offset: false }).regex(/^[^Z]*$/, "no zone");
-export type LocalDateTime = z.infer<typeof LocalDateTime>;
-
 /** An RRULE value of RFC 5545 §3.3.10 no finer than days: hours open and close once a day. */
 export const HoursRecurrence = z
   .string()
   .max(500)
   .regex(/^FREQ=(YEARLY|MONTHLY|WEEKLY|DAILY)(;[A-Z]+=[A-Z0-9,+-]+)*$/, "such as FREQ=WEEKLY;BYDAY=MO,TU")
+  .refine(
+    (rule) => !/;UNTIL=/.test(rule) || /;UNTIL=(18|19|20|21)\d{6}(T\d{6}Z?)?(;|$)/.test(rule),
+    "UNTIL as in UNTIL=20270501T000000Z, of a year from 1800 to 2199",
+  )
   .refine(
     (rule) => !/;BY(HOUR|MINUTE|SECOND)=/.test(rule),
     "hours open once a day: no BYHOUR, BYMINUTE or BYSECOND",

@@ -1,8 +1,10 @@
 import { z } from "zod";
+import { Currency } from "./currency.ts";
 import { LocalId } from "./identifier.ts";
+import { nameOf } from "./names.ts";
 import { UnitSymbol } from "./unit.ts";
 
-const minorUnits = z.int().nonnegative();
+const minorUnits = z.int().min(0).max(1_000_000_000_000);
 const probability = z.number().min(0).max(1);
 
 /**
@@ -39,8 +41,8 @@ export type CostRow = z.infer<typeof CostRow>;
 export const CostTable = z.strictObject({
   format: z.literal("evenhand-cost-table"),
   version: z.literal(1),
-  name: z.string().min(1).max(200),
-  currency: z.string().regex(/^[A-Z]{3}$/, "an ISO 4217 code such as USD"),
+  name: nameOf(200),
+  currency: Currency,
   /** Correlation of normal scores of two rows of one section. */
   correlationWithinSection: z.number().min(0).max(1).default(0),
   rows: z.array(CostRow).max(1000),

@@ -1,8 +1,10 @@
 import { z } from "zod";
 import { ReportHandbook } from "./cross-check.ts";
 import { Finding } from "./finding.ts";
-import { Instant, LocalId } from "./identifier.ts";
+import { Instant, LocalDate, LocalId } from "./identifier.ts";
+import { nameOf } from "./names.ts";
 import { UnitSymbol } from "./unit.ts";
+import { Zone } from "./zone.ts";
 
 /** A quantity with its unit, outside findings. */
 export const Quantity = z.strictObject({ value: z.number(), unit: UnitSymbol });
@@ -11,12 +13,12 @@ export type Quantity = z.infer<typeof Quantity>;
 /** Accuracy ±(absolute + share × reading). Resolution is the smallest step shown. */
 export const Instrument = z.strictObject({
   id: LocalId,
-  name: z.string().min(1).max(200),
+  name: nameOf(200),
   resolution: Quantity.optional(),
   accuracy: z
     .strictObject({ absolute: Quantity.optional(), share: z.number().min(0).max(1).default(0) })
     .optional(),
-  calibrated: z.iso.date().optional(),
+  calibrated: LocalDate.optional(),
 });
 export type Instrument = z.infer<typeof Instrument>;
 
@@ -65,11 +67,11 @@ export const VehicleForm = z.strictObject({
 export type VehicleForm = z.infer<typeof VehicleForm>;
 
 export const Vehicle = z.strictObject({
-  make: z.string().min(1).max(100),
-  model: z.string().min(1).max(100),
+  make: nameOf(100),
+  model: nameOf(100),
   modelYear: z.int().min(1886).max(2100),
-  identification: z.string().trim().min(1).max(40),
-  market: z.string().max(60).optional(),
+  identification: nameOf(40),
+  market: nameOf(60).optional(),
   form: VehicleForm,
 });
 export type Vehicle = z.infer<typeof Vehicle>;
@@ -85,15 +87,15 @@ export const Report = z.strictObject({
   sheet: z.strictObject({ id: LocalId, version: z.int().positive() }),
   vehicle: Vehicle,
   author: z.strictObject({
-    organization: z.string().min(1).max(200),
+    organization: nameOf(200),
     role: z.enum(["dealer", "inspector", "carrier"]),
   }),
-  visit: z.strictObject({ started: Instant, ended: Instant.optional(), zone: z.string().min(1).max(60) }),
+  visit: z.strictObject({ started: Instant, ended: Instant.optional(), zone: Zone }),
   /** Scope, who may rely on it, the firm's terms and insurance reference, in the author's words. */
   terms: z.string().max(4000).optional(),
   instruments: z.array(Instrument).max(100).default([]),
   persons: z
-    .array(z.strictObject({ id: LocalId, name: z.string().min(1).max(200) }))
+    .array(z.strictObject({ id: LocalId, name: nameOf(200) }))
     .max(50)
     .default([]),
   scales: z.array(GradeScale).max(20).default([]),

@@ -68,8 +68,9 @@ test("an address or a method that is not there is a problem too", async () => {
       .delete("/api/v1/vehicles")
       .set({ ...world.dealer.credentials, origin: service().url }),
   ];
-  expect([address.status, method.status]).toEqual([404, 404]);
-  expect(Problem.parse(method.body).detail).toContain("nothing");
+  expect([address.status, method.status]).toEqual([404, 405]);
+  expect(Problem.parse(address.body).detail).toContain("nothing");
+  expect(method.headers.allow).toBe("GET, HEAD, POST");
 });
 
 test("the problem names the request, and the log has the same name", async () => {

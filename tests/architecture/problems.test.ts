@@ -49,6 +49,7 @@ const counted = [
   "expiry-too-far",
   "vehicle-not-listed",
   "nothing-to-list",
+  "being-inspected",
   "statement-superseded",
   "order-exists",
   "not-independent",
@@ -79,7 +80,9 @@ const counted = [
   "question-state",
   "complaint-state",
   "internal-error",
+  "came-second",
   "not-ready",
+  "database-away",
   "timed-out",
 ];
 

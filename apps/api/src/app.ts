@@ -3,7 +3,7 @@ import fastifyCookie from "@fastify/cookie";
 import { ConsoleLogger, Module, type Type } from "@nestjs/common";
 import { NestFactory } from "@nestjs/core";
 import { FastifyAdapter, type NestFastifyApplication } from "@nestjs/platform-fastify";
-import { LogController } from "fastify";
+import { type FastifyReply, type FastifyRequest, LogController } from "fastify";
 import { capabilities } from "./capabilities/index.ts";
 import type { Config } from "./platform/config/index.ts";
 import type { Given } from "./platform/database/database.module.ts";
@@ -13,6 +13,8 @@ import { loggerOptions, registerRequestLog, requestIdOf } from "./platform/http/
 import { registerSecurityHeaders, registerSite } from "./platform/http/site.ts";
 import { registerStoredAnswers } from "./platform/http/stored-answers.ts";
 import { PlatformModule } from "./platform/platform.module.ts";
+import { noSuchRoute } from "./platform/problems/no-such-route.ts";
+import { sendProblem } from "./platform/problems/problem-filter.ts";
 
 @Module({})
 class AppModule {}
@@ -25,6 +27,10 @@ const adapterOf = (config: Config) =>
     bodyLimit: config.http.bodyLimit,
     trustProxy: config.http.trustedProxies.length > 0 ? config.http.trustedProxies : false,
     routerOptions: { maxParamLength: 200 },
+    // What is no address at all never reaches a route, nor what is hooked to routes.
+    frameworkErrors: (_error: unknown, request: FastifyRequest, reply: FastifyReply) => {
+      sendProblem(request, reply, noSuchRoute(request));
+    },
   });
 
 /** What the framework itself has to say, in the same form as the requests. */

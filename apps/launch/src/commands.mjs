@@ -8,6 +8,7 @@ export const commands = {
   demo: own("demo", "start the demo; --once stops after printing the report"),
   test: own("test", "every check and test; with arguments, only the test runner with these"),
   faults: own("faults", "the tests of faults at full length"),
+  hostile: own("hostile", "the generated hostile requests at full length"),
   compare: cli("compare", "compare two report files: A.json B.json [--json | --html FILE]"),
   judged: cli("judged", "cases judged beforehand: [DIR] [--json]"),
   bench: own("bench", "measured goals: [--json FILE] [NAME …]"),

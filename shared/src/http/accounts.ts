@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { scopes } from "../access.ts";
 import { Instant, ObjectId } from "../identifier.ts";
+import { nameOf } from "../names.ts";
 import { OrganizationName, OrganizationSeen } from "./organizations.ts";
 import { Created, pageOf, PageQuery, type Contract } from "./paging.ts";
 
@@ -81,7 +82,7 @@ export type PasswordResetUse = z.infer<typeof PasswordResetUse>;
 
 export const Scope = z.enum(scopes);
 export const TokenRequest = z.strictObject({
-  name: z.string().trim().min(1).max(100),
+  name: nameOf(100),
   scopes: z.array(Scope).min(1),
   /** At most a year ahead. */
   expires: Instant,

@@ -12,8 +12,10 @@ import {
   Skill,
   VisitStage,
 } from "../booking.ts";
-import { Instant, ItemId, Money, ObjectId } from "../identifier.ts";
-import { InterestSeen, LocalDate, Stretch } from "./calendars.ts";
+import { Currency } from "../currency.ts";
+import { Instant, ItemId, LocalDate, Money, ObjectId } from "../identifier.ts";
+import { nameOf } from "../names.ts";
+import { InterestSeen, Stretch } from "./calendars.ts";
 import { CreatedDraft, Named, pageOf, PageQuery, Revision, type Contract } from "./paging.ts";
 
 /* ---- what is to be looked at ---- */
@@ -165,10 +167,7 @@ export const OfferQuery = z.strictObject({
     .pipe(z.array(Skill))
     .optional(),
   /** Without it the site's own. */
-  currency: z
-    .string()
-    .regex(/^[A-Z]{3}$/)
-    .optional(),
+  currency: Currency.optional(),
   /** For moving this appointment: its own time counts as free, and only its inspector is asked. */
   moving: ObjectId.optional(),
   after: z.string().min(1).max(300).optional(),
@@ -305,14 +304,14 @@ export const BookingCancellation = z.strictObject({
 export type BookingCancellation = z.infer<typeof BookingCancellation>;
 
 const Paper = z.strictObject({
-  reference: z.string().trim().min(1).max(200),
+  reference: nameOf(200),
   validUntil: Instant.nullable(),
 });
 /** What must be there before the car is driven. It never says that the drive is lawful or the car roadworthy. */
 export const RoadClearance = z.strictObject({
   /** Of several cars, the one to be driven; without it all of them. */
   vehicle: ObjectId.optional(),
-  consent: z.strictObject({ by: z.string().trim().min(1).max(200), signedAt: Instant }).nullable(),
+  consent: z.strictObject({ by: nameOf(200), signedAt: Instant }).nullable(),
   insurance: Paper.nullable(),
   plates: Paper.nullable(),
   damageBorneBy: z.enum(["owner", "dealer", "inspection-firm", "insurer"]).nullable(),

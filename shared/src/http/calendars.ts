@@ -1,23 +1,12 @@
 import { z } from "zod";
-import {
-  CarDealing,
-  DeclaredInterest,
-  InterestKind,
-  LocalDateTime,
-  Place,
-  Skill,
-  WeeklyHours,
-} from "../booking.ts";
-import { Instant, ObjectId } from "../identifier.ts";
+import { CarDealing, DeclaredInterest, InterestKind, Place, Skill, WeeklyHours } from "../booking.ts";
+import { Currency } from "../currency.ts";
+import { Instant, LocalDate, LocalDateTime, ObjectId } from "../identifier.ts";
+import { nameOf } from "../names.ts";
 import { Created, CreatedDraft, Named, pageOf, PageQuery, Revision, type Contract } from "./paging.ts";
 
-const ShortName = z.string().trim().min(1).max(200);
-const Currency = z.string().regex(/^[A-Z]{3}$/, "an ISO 4217 code such as USD");
+const ShortName = nameOf(200);
 const Minor = z.int().min(0).max(100_000_000);
-
-/** A date on a calendar: `2026-05-04`. */
-export const LocalDate = z.iso.date();
-export type LocalDate = z.infer<typeof LocalDate>;
 
 /** A stretch of time, the end not in it. */
 export const Stretch = z.strictObject({ start: Instant, end: Instant });
@@ -153,7 +142,7 @@ export type SiteFees = z.infer<typeof SiteFees>;
 
 const siteShape = {
   name: ShortName,
-  address: z.string().trim().min(1).max(500),
+  address: nameOf(500),
   place: Place,
   /** Opening hours; the zone is the site's. */
   hours: WeeklyHours,

@@ -1,8 +1,10 @@
 import { z } from "zod";
 import { ObjectId } from "../identifier.ts";
+import { nameOf } from "../names.ts";
+import { Zone } from "../zone.ts";
 import { Created, Named, pageOf, PageQuery, type Contract } from "./paging.ts";
 
-export const OrganizationName = z.string().trim().min(1).max(200);
+export const OrganizationName = nameOf(200);
 export const OrganizationKind = z.enum(["dealer", "inspector", "operator", "buyer"]);
 
 export const OrganizationSeen = z.strictObject({ id: ObjectId, name: z.string(), kind: OrganizationKind });
@@ -22,8 +24,8 @@ export type Organization = z.infer<typeof Organization>;
 export const OrganizationRequest = z.strictObject({
   name: OrganizationName,
   kind: OrganizationKind,
-  place: z.string().trim().min(1).max(200).optional(),
-  zone: z.string().min(1).max(60).default("UTC"),
+  place: nameOf(200).optional(),
+  zone: Zone.default("UTC"),
 });
 export type OrganizationRequest = z.infer<typeof OrganizationRequest>;
 

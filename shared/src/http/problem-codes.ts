@@ -59,8 +59,10 @@ export const problemTable = {
   "appointment-conditions": { status: 409, title: "Something is wanting first" },
   "not-admitted": { status: 409, title: "The inspector is not admitted" },
   "complaint-state": { status: 409, title: "The complaint does not allow this now" },
+  "came-second": { status: 409, title: "Somebody else was first" },
   "internal-error": { status: 500, title: "The service failed" },
   "not-ready": { status: 503, title: "The service is not ready" },
+  "database-away": { status: 503, title: "The database does not answer" },
   "timed-out": { status: 503, title: "It took too long" },
 } as const satisfies Readonly<Record<string, { status: number; title: string }>>;
 

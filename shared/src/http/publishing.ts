@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { Instant, ItemId, ObjectId, PositionId } from "../identifier.ts";
+import { nameOf } from "../names.ts";
 import { Report, Vehicle } from "../report.ts";
 import { SealedVersion } from "./vehicles.ts";
 import { CreatedDraft, Named, pageOf, PageQuery, Revision, type Contract } from "./paging.ts";
@@ -40,7 +41,7 @@ export type WithdrawRequest = z.infer<typeof WithdrawRequest>;
 
 export const ShareLinkRequest = z.strictObject({
   /** For whom, so that the dealer knows which one to revoke. */
-  name: z.string().trim().min(1).max(200),
+  name: nameOf(200),
   /** At most a year ahead. */
   expires: Instant,
 });

@@ -1,5 +1,6 @@
 import { Injectable } from "@nestjs/common";
 import { type Interval, intersect, normalize } from "@evenhand/booking/interval";
+import { instantOfLocal, localDays } from "@evenhand/booking/local-time";
 import { greatCircleTravel } from "@evenhand/booking/travel";
 import type { Place, WeeklyHours } from "@evenhand/shared/booking";
 import type {
@@ -13,14 +14,7 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
 import { found } from "../../platform/problems/problem-error.ts";
-import {
-  checkDates,
-  datesBetween,
-  instantOfLocal,
-  LaidOutHours,
-  localDay,
-  toStretch,
-} from "../calendars/index.ts";
+import { checkDates, LaidOutHours, toStretch } from "../calendars/index.ts";
 import { liveStates } from "./world.queries.ts";
 
 type Engagement = Omit<EngagementSeen, "travelBefore" | "travelAfter">;
@@ -73,8 +67,7 @@ export class DaysService {
     const row = await this.read<InspectorRow>(inspectorTime, organizations, id, { from, until });
     const { hours, base, speed, engagements } = found(row, "calendar");
     const routed = withTravel(engagements, base, speed);
-    const days = datesBetween(from, until).map((date) => {
-      const day = localDay(date, hours.zone);
+    const days = localDays(from, until, hours.zone).map(({ date, day }) => {
       return {
         date,
         day: toStretch(day),
@@ -97,8 +90,7 @@ export class DaysService {
         end: instantOfLocal(each.until, hours.zone),
       })),
     );
-    const days = datesBetween(from, until).map((date) => {
-      const day = localDay(date, hours.zone);
+    const days = localDays(from, until, hours.zone).map(({ date, day }) => {
       return {
         date,
         day: toStretch(day),

@@ -1,5 +1,6 @@
 import { Injectable } from "@nestjs/common";
 import type { OfferPosition } from "@evenhand/booking/free-hours";
+import { localDay } from "@evenhand/booking/local-time";
 import type { VisitPlan } from "@evenhand/booking/visit-plan";
 import type {
   BriefRequest,
@@ -16,7 +17,7 @@ import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
 import { readerIn, readerOn } from "../../platform/database/reader.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
-import { checkDates, dateIn, localDay } from "../calendars/index.ts";
+import { checkDates, dateIn } from "../calendars/index.ts";
 import { briefBody, briefOf, checkChosen, requirePlan } from "./brief-items.ts";
 import { OfferSearch, type Search } from "./offer-search.ts";
 import { buyerOf, readBriefedCars, readCars } from "./visit-cars.ts";

@@ -6,6 +6,7 @@ import {
 } from "@evenhand/booking/calendar";
 import { INDEPENDENCE_YEAR, judgeIndependence, type PastVisit } from "@evenhand/booking/independence";
 import { type Interval, normalize } from "@evenhand/booking/interval";
+import { instantOfLocal } from "@evenhand/booking/local-time";
 import { greatCircleTravel } from "@evenhand/booking/travel";
 import type { VisitPlan } from "@evenhand/booking/visit-plan";
 import type { CarDealing, Place, Skill, WeeklyHours } from "@evenhand/shared/booking";
@@ -14,7 +15,7 @@ import type { Closure, InspectorFees, InterestSeen, SiteFees } from "@evenhand/s
 import type { Named } from "@evenhand/shared/http/paging";
 import type { Reader } from "../../platform/database/reader.ts";
 import { found } from "../../platform/problems/problem-error.ts";
-import { instantOfLocal, type LaidOutHours } from "../calendars/index.ts";
+import type { LaidOutHours } from "../calendars/index.ts";
 import { barredFirms, visitsDone, worldAt } from "./world.queries.ts";
 
 const MINUTE = 60_000;

@@ -1,5 +1,6 @@
 import { Injectable } from "@nestjs/common";
 import type { Interval } from "@evenhand/booking/interval";
+import { localDay } from "@evenhand/booking/local-time";
 import type {
   CalendarChange,
   CalendarRequest,
@@ -18,7 +19,6 @@ import { found, notFound, ProblemError } from "../../platform/problems/problem-e
 import { calendarDetail, calendarList } from "./calendars.queries.ts";
 import { checkDates, checkHours } from "./hours.ts";
 import { LaidOutHours } from "./laid-out-hours.ts";
-import { localDay } from "./local-day.ts";
 
 /** The columns of what an inspector says of their time. */
 const columnsOf = ({ hours, base, radius, speed, notice, fees, skills, name, account }: CalendarChange) => ({

@@ -3,4 +3,4 @@ export { CalendarsService, toStretch } from "./calendars.service.ts";
 export { checkDates, checkHours } from "./hours.ts";
 export { InterestsService } from "./interests.service.ts";
 export { LaidOutHours } from "./laid-out-hours.ts";
-export { dateIn, datesBetween, instantOfLocal, localDay } from "./local-day.ts";
+export { dateIn } from "./local-day.ts";

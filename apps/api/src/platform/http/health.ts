@@ -12,7 +12,13 @@ export function registerHealth(app: NestFastifyApplication): void {
   server.get("/ready", async (request, reply) => {
     const reason = await whyNotReady(database);
     if (reason === null) return { status: "ready" };
-    sendProblem(request, reply, new ProblemError("not-ready", `The service cannot do its work: ${reason}.`));
+    sendProblem(
+      request,
+      reply,
+      new ProblemError("not-ready", `The service cannot do its work: ${reason}.`, {
+        headers: { "retry-after": "5" },
+      }),
+    );
     return reply;
   });
 }

@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import { type CallHandler, type ExecutionContext, Injectable, type NestInterceptor } from "@nestjs/common";
 import { Reflector } from "@nestjs/core";
 import { accessTable, type RouteId } from "@evenhand/shared/access";
+import { contractTable } from "@evenhand/shared/http/contracts";
 import { canonicalJson } from "@evenhand/record/canonical-json";
 import type { FastifyReply, FastifyRequest } from "fastify";
 import { from, lastValueFrom, type Observable } from "rxjs";
@@ -10,6 +11,7 @@ import { Actor } from "../auth/actor.ts";
 import { Clock } from "../clock/index.ts";
 import { Database, type Transaction } from "../database/database.ts";
 import { ProblemError } from "../problems/problem-error.ts";
+import { holdAgainst } from "./contract.pipe.ts";
 import { JsonText, toJsonText } from "./json-text.ts";
 
 type Keyed = { actor: Actor; route: RouteId; key: string; requestHash: Uint8Array<ArrayBuffer> };
@@ -51,9 +53,21 @@ export class IdempotencyInterceptor implements NestInterceptor {
     if (route === undefined || accessTable[route].once !== "key") return next.handle();
     const request = context.switchToHttp().getRequest<Request>();
     if (!(request.user instanceof Actor)) return next.handle();
-    const keyed = { actor: request.user, route, key: readKey(request), requestHash: hashOf(request) };
+    const asked = { actor: request.user, route, key: readKey(request) };
     const reply = context.switchToHttp().getResponse<FastifyReply>();
-    return from(this.once(keyed, reply, () => lastValueFrom(next.handle())));
+    return from(this.held(asked, request, reply, () => lastValueFrom(next.handle())));
+  }
+
+  /** The contract comes before the hash: what does not hold is not worth the work, and need not be anything a hash is made of. */
+  private async held(
+    asked: Omit<Keyed, "requestHash">,
+    request: Request,
+    reply: FastifyReply,
+    work: () => Promise<unknown>,
+  ): Promise<JsonText> {
+    const { body } = contractTable[asked.route];
+    if (body !== undefined) await holdAgainst(body, request.body, "body");
+    return this.once({ ...asked, requestHash: hashOf(request) }, reply, work);
   }
 
   private async once(keyed: Keyed, reply: FastifyReply, work: () => Promise<unknown>): Promise<JsonText> {
@@ -88,6 +102,7 @@ export class IdempotencyInterceptor implements NestInterceptor {
       throw new ProblemError(
         "idempotency-key-reused",
         "This key came with another request before. Use a new one.",
+        { problems: [{ at: "header/idempotency-key", reason: "one that came with no other request" }] },
       );
     if (!row.organizations.every((each) => actor.organizations().includes(each)))
       throw new ProblemError("not-permitted", "You have left an organization you acted for then.");

@@ -4,7 +4,7 @@ import fastifyHelmet from "@fastify/helmet";
 import fastifyStatic from "@fastify/static";
 import type { NestFastifyApplication } from "@nestjs/platform-fastify";
 import type { Config } from "../config/index.ts";
-import { ProblemError } from "../problems/problem-error.ts";
+import { noSuchRoute } from "../problems/no-such-route.ts";
 import { sendProblem } from "../problems/problem-filter.ts";
 
 const isSecure = (config: Config): boolean => config.http.publicUrl?.startsWith("https:") ?? false;
@@ -81,7 +81,7 @@ export async function registerSite(app: NestFastifyApplication, config: Config):
     .getInstance()
     .get("/*", (request, reply) => {
       if (wantsPage(request.url, request.headers.accept)) return reply.sendFile("index.html");
-      sendProblem(request, reply, new ProblemError("not-found", "There is nothing at this address."));
+      sendProblem(request, reply, noSuchRoute(request));
       return reply;
     });
 }

@@ -1,6 +1,8 @@
 import { type ArgumentsHost, Catch, type ExceptionFilter, HttpException } from "@nestjs/common";
-import type { ProblemCode } from "@evenhand/shared/http/problem-codes";
+import { type ProblemCode, problemTable } from "@evenhand/shared/http/problem-codes";
 import type { FastifyReply, FastifyRequest } from "fastify";
+import { whatTheDatabaseSaid } from "../database/database-errors.ts";
+import { noSuchRoute } from "./no-such-route.ts";
 import { ProblemError } from "./problem-error.ts";
 
 const detailOf: Partial<Record<ProblemCode, string>> = {
@@ -10,6 +12,9 @@ const detailOf: Partial<Record<ProblemCode, string>> = {
   "body-too-large": "The body is larger than this address takes.",
   "media-type-unsupported": "Send the body as application/json.",
   "timed-out": "The database took too long. Nothing was changed; try again.",
+  "database-away": "The database does not answer. Ask again in a few seconds.",
+  "came-second":
+    "Another request changed the same thing at the same moment, and this one changed nothing. Read it again and decide anew.",
 };
 
 const byStatus: Readonly<Record<number, ProblemCode>> = {
@@ -26,15 +31,23 @@ const statusOf = (error: unknown): number | null => {
   return typeof error.statusCode === "number" ? error.statusCode : null;
 };
 
-/** PostgreSQL's code of a cancelled statement, wherever the error carries it. */
-const isTimeout = (error: unknown): boolean =>
-  error instanceof Error &&
-  /statement timeout|57014|Query read timeout|timeout exceeded when trying to connect/.test(error.message);
+const saidByDatabase = { away: "database-away", "too-slow": "timed-out", overtaken: "came-second" } as const;
+
+function codeOf(error: unknown): ProblemCode | undefined {
+  const said = whatTheDatabaseSaid(error);
+  return said === null ? byStatus[statusOf(error) ?? 0] : saidByDatabase[said];
+}
 
 export function toProblem(error: unknown): ProblemError | null {
   if (error instanceof ProblemError) return error;
-  const code = isTimeout(error) ? "timed-out" : byStatus[statusOf(error) ?? 0];
-  return code === undefined ? null : new ProblemError(code, detailOf[code] ?? "The request was refused.");
+  const code = codeOf(error);
+  if (code === undefined) return null;
+  const unread =
+    code === "malformed-request"
+      ? { problems: [{ at: "", reason: "one JSON value, and nothing after it" }] }
+      : {};
+  const later = problemTable[code].status === 503 ? { headers: { "retry-after": "5" } } : {};
+  return new ProblemError(code, detailOf[code] ?? "The request was refused.", { ...unread, ...later });
 }
 
 /** Every refusal and every failure as a problem document; never a stack. */
@@ -43,7 +56,8 @@ export class ProblemFilter implements ExceptionFilter {
   catch(error: unknown, host: ArgumentsHost): void {
     const http = host.switchToHttp();
     const [request, reply] = [http.getRequest<FastifyRequest>(), http.getResponse<FastifyReply>()];
-    sendProblem(request, reply, toProblem(error) ?? failure(request, error));
+    const problem = request.is404 ? noSuchRoute(request) : toProblem(error);
+    sendProblem(request, reply, problem ?? failure(request, error));
   }
 }
 

@@ -3,12 +3,12 @@ import { accessTable, type OrganizationKind, type RouteId } from "@evenhand/shar
 import { contracts } from "@evenhand/shared/http/contracts";
 import { problemCodeOf } from "@evenhand/shared/http/problem-codes";
 import { beforeAll, expect, test } from "vitest";
-import type { Person } from "./setup/person.ts";
-import { type Variant, variantsOf, type Who } from "./setup/requests.ts";
-import { guardedRoutes as guarded } from "./setup/served-routes.ts";
-import { type Scene, setScene, withSession } from "./setup/scene.ts";
-import { useService } from "./setup/service.ts";
-import { joinPerson } from "./setup/world.ts";
+import type { Person } from "../api/setup/person.ts";
+import { type Variant, variantsOf, type Who } from "../api/setup/requests.ts";
+import { guardedRoutes as guarded } from "../api/setup/served-routes.ts";
+import { type Scene, setScene, withSession } from "../api/setup/scene.ts";
+import { useService } from "../api/setup/service.ts";
+import { joinPerson } from "../api/setup/world.ts";
 
 const service = useService({ truncateBetween: false });
 let scene: Scene;
@@ -87,6 +87,9 @@ test("every guarded route is asked, and everybody whom the table lets in gets in
         .map((who) => kindOf[who]),
     );
     const granted = everybody.map((who) => kindOf[who]).filter((kind) => mayEver(route, kind));
-    expect([route, [...open].toSorted()]).toEqual([route, [...new Set(granted)].toSorted()]);
+    expect([route, [...open].toSorted((a, b) => a.localeCompare(b))]).toEqual([
+      route,
+      [...new Set(granted)].toSorted((a, b) => a.localeCompare(b)),
+    ]);
   }
 });
