@@ -48,6 +48,24 @@ const invitation = createRoute({
   component: lazyRouteComponent(() => import("./features/accounts/Invitation"), "Invitation"),
 });
 
+const forgottenPassword = createRoute({
+  getParentRoute: () => root,
+  path: "/forgotten-password",
+  component: lazyRouteComponent(() => import("./features/accounts/ForgottenPassword"), "ForgottenPassword"),
+});
+
+const newPassword = createRoute({
+  getParentRoute: () => root,
+  path: mailedPages.newPassword,
+  component: lazyRouteComponent(() => import("./features/accounts/NewPassword"), "NewPassword"),
+});
+
+const accountPage = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/account",
+  component: lazyRouteComponent(() => import("./features/accounts/AccountPage"), "AccountPage"),
+});
+
 const home = createRoute({
   getParentRoute: () => signedIn,
   path: "/",
@@ -284,6 +302,8 @@ const admissions = createRoute({
 const tree = root.addChildren([
   signIn,
   invitation,
+  forgottenPassword,
+  newPassword,
   sharedStatement,
   signedIn.addChildren([
     home,
@@ -299,6 +319,7 @@ const tree = root.addChildren([
     summary,
     decisions,
     organization,
+    accountPage,
     sessions,
     handbook,
     ownFigures,

@@ -104,7 +104,9 @@ export async function screens(people: DemoPeople, car: Compared, other: Stated):
     },
     { name: "decisions", by: buyer, address: "/decisions" },
     { name: "organization", by: dealer, address: "/organization" },
+    { name: "account", by: dealer, address: "/account" },
     { name: "sessions", by: dealer, address: "/sessions" },
+    { name: "forgotten-password", by: nobody, address: "/forgotten-password" },
     { name: "handbook", by: buyer, address: "/handbook", whole: false },
     { name: "not-found", by: buyer, address: "/cars/0197e6a1-0000-7000-8000-000000000000" },
   ];

@@ -75,6 +75,9 @@ export const AccountMenu = ({ account }: { readonly account: Account | null }) =
             <Link to="/organization" onClick={close}>
               {t("nav.organization")}
             </Link>
+            <Link to="/account" onClick={close}>
+              {t("nav.account")}
+            </Link>
             <Link to="/sessions" onClick={close}>
               {t("nav.sessions")}
             </Link>

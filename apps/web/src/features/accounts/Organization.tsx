@@ -1,15 +1,17 @@
 import { Button, NativeSelect, TextInput } from "@mantine/core";
 import type { Membership } from "@evenhand/shared/http/accounts";
-import { useInfiniteQuery, useMutation } from "@tanstack/react-query";
+import { useInfiniteQuery, useMutation, useQueryClient } from "@tanstack/react-query";
 import { useState, type FormEvent } from "react";
 import { call } from "../../service/client";
 import { pagedQuery } from "../../service/pages";
 import { useText } from "../../strings/text";
-import { Line, List } from "../../ui/List";
+import { List } from "../../ui/List";
 import { Notice } from "../../ui/Notice";
-import { Empty, Page, Panel, Tag } from "../../ui/Page";
+import { Empty, Page, Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import styles from "./Accounts.module.css";
+import { MemberLine } from "./Member";
+import { OpenInvitations } from "./OpenInvitations";
 import { useAccount } from "./queries";
 
 const membersQuery = (organization: string) =>
@@ -19,10 +21,15 @@ const membersQuery = (organization: string) =>
 
 const Invite = ({ organization }: { readonly organization: string }) => {
   const t = useText();
+  const queries = useQueryClient();
   const [email, setEmail] = useState("");
   const [role, setRole] = useState<"admin" | "member">("member");
   const invite = useMutation({
     mutationFn: () => call("invitations.create", { body: { email: email.trim(), organization, role } }),
+    onSuccess: async () => {
+      setEmail("");
+      await queries.invalidateQueries({ queryKey: ["open-invitations", organization] });
+    },
   });
   const submit = (event: FormEvent): void => {
     event.preventDefault();
@@ -64,6 +71,7 @@ const Invite = ({ organization }: { readonly organization: string }) => {
 const OneOrganization = ({ membership }: { readonly membership: Membership }) => {
   const t = useText();
   const { organization, role } = membership;
+  const viewer = useAccount();
   const members = useInfiniteQuery(membersQuery(organization.id));
   return (
     <Panel title={organization.name} hint={t(`organization.kind.${organization.kind}`)}>
@@ -72,10 +80,20 @@ const OneOrganization = ({ membership }: { readonly membership: Membership }) =>
         keyOf={({ account }) => account.id}
         empty={<Empty title={t("organization.none")} />}
         renderRow={(member) => (
-          <Line main={member.account.name} sub={member.email} end={<Tag>{t(`role.${member.role}`)}</Tag>} />
+          <MemberLine
+            organization={organization}
+            member={member}
+            isSelf={member.account.id === viewer?.id}
+            mayChange={role === "admin"}
+          />
         )}
       />
-      {role === "admin" && <Invite organization={organization.id} />}
+      {role === "admin" && (
+        <>
+          <Invite organization={organization.id} />
+          <OpenInvitations organization={organization.id} />
+        </>
+      )}
     </Panel>
   );
 };

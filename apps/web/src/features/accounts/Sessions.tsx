@@ -7,6 +7,8 @@ import { useText } from "../../strings/text";
 import { Line, List } from "../../ui/List";
 import { Empty, Page, Panel, Tag } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
+import styles from "./Accounts.module.css";
+import { useLeave } from "./use-leave";
 
 const sessionsQuery = pagedQuery(["sessions"], (after, signal) =>
   call("sessions.list", { query: { after }, signal }),
@@ -22,11 +24,14 @@ export const Sessions = () => {
     mutationFn: (id: string) => call("sessions.revoke", { params: { id } }),
     onSuccess: () => queries.invalidateQueries({ queryKey: ["sessions"] }),
   });
+  const leave = useLeave();
+  const endAll = useMutation({ mutationFn: () => call("sessions.endAll"), onSuccess: leave });
   const when = (instant: string): string =>
     intl.formatDate(instant, { dateStyle: "medium", timeStyle: "short" });
   return (
     <Page title={t("sessions.title")} under={t("sessions.what")} narrow>
       {revoke.error !== null && <ProblemNotice error={revoke.error} />}
+      {endAll.error !== null && <ProblemNotice error={endAll.error} />}
       <Panel>
         <List
           query={sessions}
@@ -53,6 +58,14 @@ export const Sessions = () => {
             />
           )}
         />
+        <div className={styles.form}>
+          <p className={styles.aside}>{t("sessions.end-all.what")}</p>
+          <div>
+            <Button size="md" variant="default" loading={endAll.isPending} onClick={() => endAll.mutate()}>
+              {t("sessions.end-all")}
+            </Button>
+          </div>
+        </div>
       </Panel>
     </Page>
   );

@@ -1,6 +1,6 @@
 import { Button, PasswordInput, TextInput } from "@mantine/core";
 import { useMutation, useQueryClient } from "@tanstack/react-query";
-import { getRouteApi, useNavigate } from "@tanstack/react-router";
+import { getRouteApi, Link, useNavigate } from "@tanstack/react-router";
 import { useState, type FormEvent } from "react";
 import { call } from "../../service/client";
 import { useText } from "../../strings/text";
@@ -62,6 +62,9 @@ export const SignIn = () => {
             </Button>
           </form>
         </Panel>
+        <p>
+          <Link to="/forgotten-password">{t("sign-in.forgotten")}</Link>
+        </p>
         <p className={styles.aside}>{t("sign-in.invited")}</p>
       </Page>
     </div>

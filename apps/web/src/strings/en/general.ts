@@ -18,6 +18,7 @@ export const general = {
   "nav.decisions": "Decisions",
   "nav.organization": "Organization",
   "nav.handbook": "Handbook",
+  "nav.account": "Account and password",
   "nav.sessions": "Signed-in devices",
   "nav.sign-out": "Sign out",
   "problem.unexpected": "Something went wrong that should not have",
