@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { ItemId, LocalId, PositionId } from "./identifier.ts";
+import { Severity } from "./severity.ts";
 import { Consequence } from "./sheet.ts";
 
 /** `cannot-tell` is an answer of its own: too little was read, or the uncertainty covers the boundary. */
@@ -35,6 +36,11 @@ export const RuleResult = z.strictObject({
   rule: LocalId,
   verdict: Verdict,
   reason: LocalId,
+  /**
+   * How grave what was found is where the rule breaks. On `cannot-tell`: how grave it would be as one of the alternatives, which
+   * is why it is always printed. `null` where nothing is wrong.
+   */
+  severity: Severity.nullable(),
   figures: z.record(z.string(), Figure),
   ranges: z.record(z.string(), FigureRange).optional(),
   /** Codes, names and dates the sentence speaks of. */
@@ -65,6 +71,10 @@ export const CrossCheck = RuleResult.extend({
   reads: z.array(EntryReference),
   /** The finding whose claim the rule tests; `null` where nobody claimed anything (a limit, a reminder). */
   claim: EntryReference.nullable(),
+  /** Findings that the break makes bad, with the severity; empty unless the rule breaks. */
+  bad: z.array(EntryReference),
+  /** Claims whose fate these figures decide: they fall where the rule breaks. Empty for hints, reminders and `cannot-tell`. */
+  decides: z.array(EntryReference),
 });
 export type CrossCheck = z.infer<typeof CrossCheck>;
 

@@ -21,8 +21,8 @@ export const chargingRecord = defineRecord("charging", {
   cautions: ["battery", "carbon-monoxide"],
   outcomes: {
     charges: holds("{volts} at {engineSpeed}: it charges."),
-    "too-low": breaks("{volts} at {engineSpeed}: it does not charge as it should."),
-    "too-high": breaks("{volts} at {engineSpeed}: it overcharges."),
+    "too-low": breaks("repair", "{volts} at {engineSpeed}: it does not charge as it should."),
+    "too-high": breaks("repair", "{volts} at {engineSpeed}: it overcharges."),
     "range-covers": cannotTell("{volts} at {engineSpeed}: too near the band's edge to tell."),
     "generator-at-idle": cannotTell("{volts} at {engineSpeed}: a generator is not judged at idle."),
     "other-speed": cannotTell("{volts} at {engineSpeed}: not the speed charging is judged at."),

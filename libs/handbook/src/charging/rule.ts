@@ -16,6 +16,7 @@ const find = (view: View): Inputs<ChargingInput>[] => {
   return [
     {
       reads: kind === undefined ? [running] : [running, kind],
+      bad: () => [running],
       input: {
         volts,
         engineSpeed: numberNoted(running, "engine-speed"),

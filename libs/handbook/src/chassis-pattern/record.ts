@@ -14,7 +14,7 @@ export const chassisPatternRecord = defineRecord("chassis-pattern", {
   cautions: [],
   outcomes: {
     matches: holds("{number} has the maker's form {pattern}."),
-    "does-not-match": breaks("{number} leaves the maker's form {pattern} at place {place}."),
+    "does-not-match": breaks("halt", "{number} leaves the maker's form {pattern} at place {place}."),
     "no-pattern": cannotTell("No maker's form is entered for {number}."),
   },
 });

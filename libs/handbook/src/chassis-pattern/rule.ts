@@ -17,6 +17,7 @@ const find = (view: View): Inputs<ChassisPatternInput>[] => {
   return numbersOf(view).map((read) => ({
     reads: [read],
     claim: read,
+    bad: () => [read],
     input: { number: read.answer.text, pattern },
   }));
 };

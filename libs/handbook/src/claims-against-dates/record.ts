@@ -17,16 +17,27 @@ export const claimsAgainstDatesRecord = defineRecord("claims-against-dates", {
   cautions: [],
   outcomes: {
     "no-contradiction": holds("“{claim}” is not contradicted by the dates ({dates}; against {reference})."),
-    "new-but-old": breaks("Called new on {reference}, but dated {dates}."),
-    "older-than-claimed": breaks("Called no older than {years} years on {reference}, but dated {dates}."),
+    "new-but-old": breaks("repair", "Called new on {reference}, but dated {dates}."),
+    "older-than-claimed": breaks(
+      "repair",
+      "Called no older than {years} years on {reference}, but dated {dates}.",
+    ),
     "original-but-later": breaks(
+      "worth",
       "Called original, but dated {dates}, after the car was built ({reference}).",
     ),
     "untouched-but-later": breaks(
+      "worth",
       "Called untouched, but dated {dates}, after the car was built ({reference}).",
     ),
-    "fitted-before-made": breaks("Said to be fitted with the bill of {reference}, but dated {dates}."),
-    "pictured-before-made": breaks("Said to be in the photograph of {reference}, but dated {dates}."),
+    "fitted-before-made": breaks(
+      "worth",
+      "Said to be fitted with the bill of {reference}, but dated {dates}.",
+    ),
+    "pictured-before-made": breaks(
+      "worth",
+      "Said to be in the photograph of {reference}, but dated {dates}.",
+    ),
     "some-readings": cannotTell(
       "Whether “{claim}” fits depends on which of its dates is meant: {dates}; against {reference}.",
     ),

@@ -19,7 +19,7 @@ const original = (view: View): Found => {
     const claim = originalityOf(view, part, ["original-to-car"]);
     if (claim === undefined) return [];
     const input = { claim: "original", built: build.dates, dates: [dates] } as const;
-    return [{ reads: [read, build.read], claim, input }];
+    return [{ reads: [read, build.read], claim, bad: () => [read], input }];
   });
 };
 
@@ -35,6 +35,7 @@ const untouched = (view: View): Found => {
     {
       reads: [...parts.map(({ read }) => read), build.read],
       claim,
+      bad: () => parts.map(({ read }) => read),
       input: { claim: "untouched", built: build.dates, dates },
     },
   ];

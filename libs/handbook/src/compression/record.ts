@@ -23,12 +23,15 @@ export const compressionRecord = defineRecord("compression", {
       "Lowest {lowest} (cylinder {lowestCylinder}), highest {highest} (cylinder {highestCylinder}): {share} of it, and {limit:compression.lowest-share} is enough.",
     ),
     uneven: breaks(
+      "worth",
       "Lowest {lowest} (cylinder {lowestCylinder}) is {share} of the highest {highest} (cylinder {highestCylinder}); {limit:compression.lowest-share} is the least. The median is {median}.",
     ),
     "neighbors-low": breaks(
+      "worth",
       "Cylinders {neighbors} are low together (lowest {lowest}, median {median}): ask about the head gasket between them.",
     ),
     "under-least": breaks(
+      "worth",
       "Lowest {lowest} (cylinder {lowestCylinder}) is under the maker's least of {least}.",
     ),
     "range-covers": cannotTell(

@@ -17,7 +17,7 @@ export const crankingRecord = defineRecord("cranking", {
   cautions: ["battery"],
   outcomes: {
     enough: holds("{volts} while cranking: enough."),
-    "too-low": breaks("{volts} while cranking: too low. Battery, cables or starter."),
+    "too-low": breaks("repair", "{volts} while cranking: too low. Battery, cables or starter."),
     "range-covers": cannotTell("{volts} while cranking: too near the limit to tell."),
   },
 });

@@ -1,4 +1,10 @@
-import type { CrossCheck, EntryReference, FirmLimits, MakerData } from "@evenhand/shared/cross-check";
+import type {
+  CrossCheck,
+  EntryReference,
+  FirmLimits,
+  MakerData,
+  RuleResult,
+} from "@evenhand/shared/cross-check";
 import type { Report } from "@evenhand/shared/report";
 import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
@@ -33,10 +39,18 @@ const keyOf = ({ rule, prepared: { reads, claim } }: Ready): string => {
   return key;
 };
 
+/** What a break makes bad: as the rule says, else what was read where nobody claimed anything. */
+const badOf = ({ bad, claim, reads }: Prepared, result: RuleResult): readonly Found[] => {
+  if (result.verdict !== "breaks") return [];
+  if (bad !== undefined) return bad(result);
+  return claim === undefined ? reads : [];
+};
+
 const runCheck = ({ rule, prepared }: Ready): CrossCheck => {
   const result = prepared.run();
   const claim = typeof prepared.claim === "function" ? prepared.claim(result) : prepared.claim;
   const { over, strength, consequence } = rule;
+  const decided = claim !== undefined && strength === "contradicts" && result.verdict !== "cannot-tell";
   return {
     ...result,
     over,
@@ -44,6 +58,8 @@ const runCheck = ({ rule, prepared }: Ready): CrossCheck => {
     consequence,
     reads: prepared.reads.map(referenceTo),
     claim: claim === undefined ? null : referenceTo(claim),
+    bad: badOf(prepared, result).map(referenceTo),
+    decides: decided ? [referenceTo(claim)] : [],
   };
 };
 

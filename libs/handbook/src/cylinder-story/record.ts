@@ -18,15 +18,21 @@ export const cylinderStoryRecord = defineRecord("cylinder-story", {
       "Cylinders {cylinders} are low together and leak into each other: the head gasket between them.",
     ),
     "low-but-tight": breaks(
+      "repair",
       "Low in compression but tight in leak-down, cylinder {cylinders}: look at valve timing, the cam, or the gauge.",
     ),
     "leaks-but-not-low": breaks(
+      "repair",
       "Leaks but is not low in compression, cylinder {cylinders}: one of the two tests wants repeating.",
     ),
     "escape-without-gas": breaks(
+      "worth",
       "Air went into the coolant from cylinder {cylinders}, yet no combustion gas was found in it.",
     ),
-    "gas-without-escape": breaks("Combustion gas was found in the coolant, yet no cylinder let air into it."),
+    "gas-without-escape": breaks(
+      "worth",
+      "Combustion gas was found in the coolant, yet no cylinder let air into it.",
+    ),
     "not-clear": cannotTell("Cylinder {cylinders} is too near a limit to say."),
     "too-few": cannotTell("Fewer than two of the tests speak of the same cylinders."),
   },

@@ -42,6 +42,8 @@ const find = (view: View): Inputs<CylinderStoryInput>[] => {
         ...leaks.reads,
         ...(gas === undefined || known === undefined ? [] : [gas]),
       ],
+      // The tests contradict each other; which cylinder is bad they do not say. Gas in the coolant is bad by itself.
+      bad: () => (gas !== undefined && known === "present" ? [gas] : []),
       input: {
         cylinders: statesOf(view, pressures?.input, leaks.input),
         coolantGas: known,

@@ -38,9 +38,12 @@ export const dateCorrectRecord = defineRecord("date-correct", {
     "low-volume": holds(
       "Dated {part}, {days} days before the build ({built}): plausible for a part made in small numbers. That does not show it is original to this car.",
     ),
-    "after-build": breaks("Dated {part}, after the build ({built}): not on the car from new."),
-    "too-early": breaks("Dated {part}, {days} days before the build ({built}): too early to be right."),
-    "fits-nowhere": breaks("Dated {part}: in no reading does that fit the build ({built})."),
+    "after-build": breaks("worth", "Dated {part}, after the build ({built}): not on the car from new."),
+    "too-early": breaks(
+      "worth",
+      "Dated {part}, {days} days before the build ({built}): too early to be right.",
+    ),
+    "fits-nowhere": breaks("worth", "Dated {part}: in no reading does that fit the build ({built})."),
     "low-volume-only": cannotTell(
       "Dated {part}, {days} days before the build ({built}): right only for a part made in small numbers.",
     ),

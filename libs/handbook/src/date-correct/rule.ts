@@ -18,6 +18,7 @@ const find = (view: View): Inputs<DateCorrectInput>[] => {
     return [
       {
         reads: [read, build.read],
+        bad: () => [read],
         claim: tested === "unclaimed" ? undefined : tested,
         input: { part: dates, built: build.dates, lowVolume },
       },

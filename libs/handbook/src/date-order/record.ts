@@ -13,7 +13,7 @@ export const dateOrderRecord = defineRecord("date-order", {
   cautions: [],
   outcomes: {
     "in-order": holds("The dates are in order: {dates}."),
-    "out-of-order": breaks("The dates cannot be in order: {dates}."),
+    "out-of-order": breaks("worth", "The dates cannot be in order: {dates}."),
     "some-readings": cannotTell("The dates are in order only as: {or:alternatives}."),
     "too-few": cannotTell("Fewer than two of the dates are known."),
   },

@@ -17,6 +17,7 @@ const find = (view: View): Inputs<DateOrderInput>[] => {
     .map(({ read, dates }) => ({
       reads: [read, build.read],
       claim,
+      bad: () => [read],
       input: { cast: dates, built: build.dates },
     }));
 };

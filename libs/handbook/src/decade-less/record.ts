@@ -14,8 +14,8 @@ export const decadeLessRecord = defineRecord("decade-less", {
   cautions: [],
   outcomes: {
     "one-left": holds("{code} can only mean {or:alternatives}."),
-    "none-left": breaks("{code} can mean {all}, and other facts rule out each."),
-    "claim-not-among": breaks("{code} can mean {or:alternatives}, not the claimed {claimed}."),
+    "none-left": breaks("worth", "{code} can mean {all}, and other facts rule out each."),
+    "claim-not-among": breaks("worth", "{code} can mean {or:alternatives}, not the claimed {claimed}."),
     "several-left": cannotTell("{code} can mean {or:alternatives}; nothing yet says which."),
   },
 });

@@ -10,6 +10,11 @@ export type Inputs<Input> = {
   readonly reads: readonly Found[];
   /** The finding whose claim is tested; where only the result tells which, a function of it. */
   readonly claim?: Found | ((result: RuleResult) => Found | undefined);
+  /**
+   * The findings a break makes bad. Left out: what was read, where no claim is tested; nothing, where a claim is, since then it is
+   * the claim that falls.
+   */
+  readonly bad?: (result: RuleResult) => readonly Found[];
   readonly input: Input;
 };
 

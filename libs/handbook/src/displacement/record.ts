@@ -19,6 +19,7 @@ export const displacementRecord = defineRecord("displacement", {
       "Bore {bore}, stroke {stroke} and {cylinders} cylinders make {displacement}, the claimed {claimed}.",
     ),
     "not-as-claimed": breaks(
+      "worth",
       "Bore {bore}, stroke {stroke} and {cylinders} cylinders make {displacement}, not the claimed {claimed}.",
     ),
     "range-covers": cannotTell(

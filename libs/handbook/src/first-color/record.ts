@@ -13,7 +13,7 @@ export const firstColorRecord = defineRecord("first-color", {
   cautions: [],
   outcomes: {
     equal: holds("The tag's {tag} is what unpainted spots show."),
-    differs: breaks("The tag says {tag}; found instead: {alternatives}."),
+    differs: breaks("worth", "The tag says {tag}; found instead: {alternatives}."),
     "too-few": cannotTell("The tag or the unpainted spots were not read."),
   },
 });

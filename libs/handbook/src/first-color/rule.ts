@@ -12,7 +12,7 @@ const find = (view: View): Inputs<FirstColorInput>[] => {
   const spot = findRead(view, "code", "doors.first-color");
   if (tag === undefined || spot === undefined) return [];
   const spots = [{ place: "unpainted spots", color: spot.answer.text }];
-  return [{ reads: [tag, spot], claim: tag, input: { tag: tag.answer.text, spots } }];
+  return [{ reads: [tag, spot], claim: tag, bad: () => [spot], input: { tag: tag.answer.text, spots } }];
 };
 
 /** firstColor with all that belongs to it. */

@@ -14,8 +14,8 @@ export const gapTaperRecord = defineRecord("gap-taper", {
   cautions: [],
   outcomes: {
     even: holds("The gaps are even; the most is {difference}, {gap}."),
-    tapers: breaks("Gaps out of true: {alternatives}. Hinges, hanging, or a repair."),
-    "sides-differ": breaks("Left and right differ: {alternatives}. Hanging, or a repair."),
+    tapers: breaks("repair", "Gaps out of true: {alternatives}. Hinges, hanging, or a repair."),
+    "sides-differ": breaks("repair", "Left and right differ: {alternatives}. Hanging, or a repair."),
     "range-covers": cannotTell("The most is {difference}, {gap}: too near the limit to tell."),
     "too-few": cannotTell("No gap was measured at both ends."),
   },

@@ -42,6 +42,7 @@ export const inUseFreePlayRecord = defineRecord("in-use-free-play", {
   outcomes: {
     meets: holds("{reading} at the rim: within the in-use limit. Local inspection law decides."),
     "over-limit": breaks(
+      "danger",
       "{reading} at the rim: over the in-use limit for a wheel of {wheelDiameter}. Local inspection law decides.",
     ),
     "range-covers": cannotTell(

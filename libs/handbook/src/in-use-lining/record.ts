@@ -28,7 +28,7 @@ export const inUseLiningRecord = defineRecord("in-use-lining", {
   note: localLaw,
   outcomes: {
     meets: holds("{reading}: not under the in-use limit. Local inspection law decides."),
-    "under-limit": breaks("{reading}: under the in-use limit. Local inspection law decides."),
+    "under-limit": breaks("danger", "{reading}: under the in-use limit. Local inspection law decides."),
     "range-covers": cannotTell(
       "{reading}: as read it {plain}, but too near the in-use limit to be sure. Local inspection law decides.",
     ),

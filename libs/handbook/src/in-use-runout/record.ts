@@ -22,7 +22,7 @@ export const inUseRunoutRecord = defineRecord("in-use-runout", {
   note: localLaw,
   outcomes: {
     meets: holds("Runout {reading}: within the in-use limit. Local inspection law decides."),
-    "over-limit": breaks("Runout {reading}: over the in-use limit. Local inspection law decides."),
+    "over-limit": breaks("repair", "Runout {reading}: over the in-use limit. Local inspection law decides."),
     "range-covers": cannotTell(
       "Runout {reading}: as read it {plain}, but too near the in-use limit to be sure. Local inspection law decides.",
     ),

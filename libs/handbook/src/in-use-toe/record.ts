@@ -18,6 +18,7 @@ export const inUseToeRecord = defineRecord("in-use-toe", {
       "Toe {reading}: within {most}, 1.5 times the maker's {makers}. Local inspection law decides.",
     ),
     "over-limit": breaks(
+      "repair",
       "Toe {reading}: over {most}, 1.5 times the maker's {makers}. Local inspection law decides.",
     ),
     "range-covers": cannotTell(

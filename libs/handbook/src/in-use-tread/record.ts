@@ -23,6 +23,7 @@ export const inUseTreadRecord = defineRecord("in-use-tread", {
   outcomes: {
     meets: holds("{reading}: not under the in-use limit. Local inspection law decides."),
     "under-limit": breaks(
+      "danger",
       "{reading}: under the in-use limit of {limit:in-use.tread}. Local inspection law decides.",
     ),
     "range-covers": cannotTell(

@@ -26,6 +26,7 @@ export const leakDownRecord = defineRecord("leak-down", {
       "Worst cylinder {worstCylinder} leaks {worst}: good or worn, not poor. The median is {median}.",
     ),
     poor: breaks(
+      "worth",
       "Worst cylinder {worstCylinder} leaks {worst}: poor. The median is {median}; air escapes by: {escape}.",
     ),
     "range-covers": cannotTell(

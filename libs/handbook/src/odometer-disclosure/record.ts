@@ -44,6 +44,7 @@ export const odometerDisclosureRecord = defineRecord("odometer-disclosure", {
       "Model year {modelYear}: an odometer disclosure is due on transfer until {exemptFrom}. A reminder; take advice locally.",
     ),
     "claimed-exempt-but-due": breaks(
+      "worth",
       "Said to be exempt from odometer disclosure, but model year {modelYear} is only from {exemptFrom}. A reminder; take advice locally.",
     ),
     "too-few": cannotTell("Model year or year of transfer is not known."),

@@ -1,4 +1,4 @@
-import { breaks, cannotTell, defineRecord, holds } from "../rule-record/index.ts";
+import { breaks, cannotTell, defineRecord, holds, undecided } from "../rule-record/index.ts";
 
 /** What the Handbook says of it. */
 export const odometerRecord = defineRecord("odometer", {
@@ -14,11 +14,13 @@ export const odometerRecord = defineRecord("odometer", {
   cautions: [],
   outcomes: {
     rises: holds("From {earlier} ({from}) to {later} ({to}): it rises."),
-    falls: breaks("From {earlier} ({from}) to {later} ({to}): it falls."),
+    falls: breaks("worth", "From {earlier} ({from}) to {later} ({to}): it falls."),
     "rises-too-much": breaks(
+      "worth",
       "From {earlier} ({from}) to {later} ({to}): {rise}, more than the {allowed} it may have been driven.",
     ),
-    "rolled-over-or-back": cannotTell(
+    "rolled-over-or-back": undecided(
+      "worth",
       "From {earlier} ({from}) to {later} ({to}): with five digits it may have rolled over; the miles may be {or:alternatives}.",
     ),
     "range-covers": cannotTell("From {earlier} ({from}) to {later} ({to}): too near to tell."),

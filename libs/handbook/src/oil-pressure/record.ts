@@ -17,8 +17,11 @@ export const oilPressureRecord = defineRecord("oil-pressure", {
   cautions: ["carbon-monoxide"],
   outcomes: {
     enough: holds("{pressure} hot at {engineSpeed}; {least} is the least."),
-    low: breaks("{pressure} hot at {engineSpeed}; {least} would be usual. The maker's figure decides."),
-    "under-makers": breaks("{pressure} hot at {engineSpeed}, under the maker's {least}."),
+    low: breaks(
+      "worth",
+      "{pressure} hot at {engineSpeed}; {least} would be usual. The maker's figure decides.",
+    ),
+    "under-makers": breaks("worth", "{pressure} hot at {engineSpeed}, under the maker's {least}."),
     "range-covers": cannotTell("{pressure} hot at {engineSpeed}: too near {least} to tell."),
     "not-hot": cannotTell("{pressure} at {engineSpeed}, but the oil was at {oilTemperature}: not hot."),
     "temperature-unknown": cannotTell("{pressure} at {engineSpeed}: the oil's temperature is not noted."),

@@ -23,7 +23,7 @@ export const originalPaintRecord = defineRecord("original-paint", {
     "no-contradiction": holds(
       "Within a factory finish (thickest {thickestPanel}, {thickest}). That does not show the paint is original.",
     ),
-    refinished: breaks("Called original paint, but thicker than a factory finish: {alternatives}."),
+    refinished: breaks("worth", "Called original paint, but thicker than a factory finish: {alternatives}."),
     "range-covers": cannotTell(
       "Thickest {thickestPanel}, {thickest}: too near the edge of a factory finish to tell.",
     ),

@@ -16,7 +16,12 @@ const find = (view: View): Inputs<OriginalPaintInput>[] => {
     return claim !== undefined && optionOf(claim) === "original" ? [{ paint, reads, claim }] : [];
   });
   const among = claimed.flatMap(({ paint }) => readingsOf(paint)).length;
-  return claimed.map(({ paint, reads, claim }) => ({ reads, claim, input: { panels: [paint], among } }));
+  return claimed.map(({ paint, reads, claim }) => ({
+    reads,
+    claim,
+    bad: () => reads.slice(0, 1),
+    input: { panels: [paint], among },
+  }));
 };
 
 /** originalPaint with all that belongs to it. */

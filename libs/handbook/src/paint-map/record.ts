@@ -42,8 +42,11 @@ export const paintMapRecord = defineRecord("paint-map", {
     "even-over-car": holds(
       "The {panels} panels lie about {median}; none stands out. That does not show the paint is original.",
     ),
-    "panels-stand-out": breaks("The car's median is {median}; standing out: {alternatives}."),
-    "filler-likely": breaks("The car's median is {median}; so thick that filler is likely: {alternatives}."),
+    "panels-stand-out": breaks("worth", "The car's median is {median}; standing out: {alternatives}."),
+    "filler-likely": breaks(
+      "worth",
+      "The car's median is {median}; so thick that filler is likely: {alternatives}.",
+    ),
     "range-covers": cannotTell("The car's median is {median}; some panels are too near the edge to tell."),
     "too-few": cannotTell("{panels} panels were measured; too few for a map."),
   },

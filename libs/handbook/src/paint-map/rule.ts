@@ -1,3 +1,4 @@
+import type { RuleResult } from "@evenhand/shared/cross-check";
 import { measuredPanels } from "../readers/panel-paint.ts";
 import { defineRule } from "../define-rule/index.ts";
 import type { Inputs } from "../define-rule/index.ts";
@@ -11,7 +12,11 @@ const find = (view: View): Inputs<PaintMapInput>[] => {
   const measured = measuredPanels(view);
   if (measured.length === 0) return [];
   const panels = measured.map(({ paint }) => paint);
-  return [{ reads: measured.flatMap((panel) => panel.reads), input: { panels } }];
+  const bad = ({ alternatives = [] }: RuleResult) =>
+    measured
+      .filter(({ paint }) => alternatives.some((text) => text.startsWith(`${paint.panel} `)))
+      .flatMap(({ reads }) => reads.slice(0, 1));
+  return [{ reads: measured.flatMap((panel) => panel.reads), bad, input: { panels } }];
 };
 
 /** paintMap with all that belongs to it. */

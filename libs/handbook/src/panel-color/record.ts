@@ -24,7 +24,7 @@ export const panelColorRecord = defineRecord("panel-color", {
   cautions: [],
   outcomes: {
     "not-noticed": holds("{panels} are farthest apart in color, by {deltaE}: not noticed."),
-    noticeable: breaks("Noticeably apart in color: {alternatives}."),
+    noticeable: breaks("repair", "Noticeably apart in color: {alternatives}."),
     "range-covers": cannotTell("{panels} are apart in color by {deltaE}: too near what is noticed to tell."),
     "metallic-one-angle": cannotTell(
       "{panels} are apart by {deltaE}, but metallic paint from one angle cannot be told.",

@@ -18,7 +18,7 @@ export const partialVinRecord = defineRecord("partial-vin", {
   note: "Many engines were never stamped; that alone says nothing against a car.",
   outcomes: {
     equal: holds("The stamp {stamp} is the one that {number} leads to."),
-    differs: breaks("The stamp is {stamp}; {number} leads to {expected}."),
+    differs: breaks("halt", "The stamp is {stamp}; {number} leads to {expected}."),
     "probably-misread": cannotTell(
       "The stamp {stamp} is one slip of the eye from {expected}, to which {number} leads.",
     ),

@@ -21,6 +21,7 @@ const find = (view: View): Inputs<PartialVinInput>[] =>
     return [
       {
         reads: plate === undefined ? [stamp] : [stamp, plate],
+        bad: () => [stamp],
         claim: optionOf(claimed) === "original-to-car" ? claimed : undefined,
         input: { stamp: stamp.answer.text, neverStamped, chassisNumber, derivation },
       },

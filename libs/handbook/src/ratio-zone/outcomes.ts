@@ -4,6 +4,7 @@ import { breaks, cannotTell, holds } from "../rule-record/index.ts";
 export const ratioOutcomes = (found: string) => ({
   "claimed-ratio": holds(`{claimed} is the ratio nearest to what was found: ${found}.`),
   "other-ratio": breaks(
+    "worth",
     `{claimed} is claimed; what was found is ${found}[: of the maker's, {or:alternatives}].`,
   ),
   "cannot-separate": cannotTell(

@@ -1,4 +1,5 @@
 import type { FirmLimits, LimitUse, RuleResult, RuleStrength, Verdict } from "@evenhand/shared/cross-check";
+import type { Severity } from "@evenhand/shared/severity";
 import type { Consequence, Source } from "@evenhand/shared/sheet";
 import { limitInForce } from "../limit-record/index.ts";
 import type { LimitRecord, LimitRecords } from "../limit-record/index.ts";
@@ -9,14 +10,25 @@ import type { ResultDetail } from "../rule-result/index.ts";
  * alternatives (`{or:alternatives}` where one of them holds); `{limit:id}` for the figure of a limit that was used. A
  * part in square brackets is left out where what it speaks of is not there.
  */
-export type Outcome = { readonly verdict: Verdict; readonly says: string };
+export type Outcome = {
+  readonly verdict: Verdict;
+  readonly says: string;
+  /** How grave what was found is; with `cannot-tell` how grave it would be as one of the alternatives. */
+  readonly severity: Severity | null;
+};
 
 /** The rule is kept. */
-export const holds = (says: string): Outcome => ({ verdict: "holds", says });
-/** The rule is broken. */
-export const breaks = (says: string): Outcome => ({ verdict: "breaks", says });
+export const holds = (says: string): Outcome => ({ verdict: "holds", says, severity: null });
+/** The rule is broken, and what was found is so grave. */
+export const breaks = (severity: Severity, says: string): Outcome => ({ verdict: "breaks", says, severity });
 /** Too little was read, or the uncertainty covers the boundary. */
-export const cannotTell = (says: string): Outcome => ({ verdict: "cannot-tell", says });
+export const cannotTell = (says: string): Outcome => ({ verdict: "cannot-tell", says, severity: null });
+/** One of the alternatives matters, and would be so grave: this is always printed. */
+export const undecided = (severity: Severity, says: string): Outcome => ({
+  verdict: "cannot-tell",
+  says,
+  severity,
+});
 
 /** What the handbook says of a rule; the Handbook page is made from these records alone. */
 export type RuleRecord<Limits extends LimitRecords = LimitRecords, Reason extends string = string> = {
@@ -81,6 +93,7 @@ export const defineRecord = <
     rule: id,
     verdict: record.outcomes[reason].verdict,
     reason,
+    severity: record.outcomes[reason].severity,
   }),
   limit: (limit, firm) => limitInForce(limit, recordOf(record.limits, limit), firm),
   makersLimit: (limit, value) => ({

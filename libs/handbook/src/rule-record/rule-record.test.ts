@@ -8,10 +8,12 @@ describe("a record's answer", () => {
       rule: "square",
       verdict: "holds",
       reason: "square",
+      severity: null,
       figures: {},
     });
     expect(squareRecord.answer("wheelbase-differs", { figures: { a: figure(1) } })).toMatchObject({
       verdict: "breaks",
+      severity: "worth",
       figures: { a: { value: 1, unit: "1" } },
     });
   });

@@ -14,7 +14,7 @@ export const sameNumberRecord = defineRecord("same-number", {
   cautions: [],
   outcomes: {
     "all-equal": holds("{number} stands in all {places} places."),
-    differ: breaks("The numbers differ: {alternatives}."),
+    differ: breaks("halt", "The numbers differ: {alternatives}."),
     "probably-misread": cannotTell("Probably misread: {alternatives}."),
     "too-few": cannotTell("The number was read in {places} of the places; two are needed."),
   },

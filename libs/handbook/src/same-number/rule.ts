@@ -1,8 +1,9 @@
+import { normalizeVin } from "../identifier-text/index.ts";
 import { numbersOf, TITLE, VIN } from "../readers/car-numbers.ts";
 import { defineRule } from "../define-rule/index.ts";
 import type { Inputs } from "../define-rule/index.ts";
 import { findClaim } from "../view/index.ts";
-import type { Found, View } from "../view/index.ts";
+import type { Found, Read, View } from "../view/index.ts";
 import { examples, growth, trueClaims } from "./examples.ts";
 import { sameNumber } from "./index.ts";
 import type { SameNumberInput } from "./index.ts";
@@ -10,6 +11,14 @@ import { sameNumberRecord } from "./record.ts";
 
 const placeName = ({ item, position }: Found): string =>
   item === TITLE ? "title" : position.replaceAll("-", " ");
+
+/** The readings that are not the one most places have; all of them where no number leads. */
+const outliers = (numbers: readonly Read<"code">[]): readonly Found[] => {
+  const groups = [...Map.groupBy(numbers, ({ answer }) => normalizeVin(answer.text)).values()];
+  const most = Math.max(...groups.map((group) => group.length));
+  const leading = groups.filter((group) => group.length === most);
+  return leading.length > 1 ? numbers : groups.filter((group) => group.length < most).flat();
+};
 
 /** Every number of every side read: the plate of one report is set against the plate of the other too. */
 const find = (view: View): Inputs<SameNumberInput>[] => {
@@ -21,7 +30,7 @@ const find = (view: View): Inputs<SameNumberInput>[] => {
     place: both ? `${placeName(read)} (${view.reports[read.side]?.report.kind})` : placeName(read),
     number: read.answer.text,
   }));
-  return [{ reads: numbers, claim, input: placed }];
+  return [{ reads: numbers, claim, bad: () => outliers(numbers), input: placed }];
 };
 
 /** sameNumber with all that belongs to it. */

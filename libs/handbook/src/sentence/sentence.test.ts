@@ -39,7 +39,12 @@ describe("sentence", () => {
   });
 
   it("leaves out a part that speaks of what is not there", () => {
-    const high = { rule: "speedometer", verdict: "breaks", reason: "reads-high" } as const;
+    const high = {
+      rule: "speedometer",
+      verdict: "breaks",
+      reason: "reads-high",
+      severity: "repair",
+    } as const;
     const figures = {
       indicated: { value: 66, unit: "mph" },
       satellite: { value: 60, unit: "mph" },
@@ -63,7 +68,13 @@ describe("sentence", () => {
   });
 
   it("refuses a rule, a reason or a figure it does not have", () => {
-    const lacking = { rule: "cranking", verdict: "holds", reason: "enough", figures: {} } as const;
+    const lacking = {
+      rule: "cranking",
+      verdict: "holds",
+      reason: "enough",
+      severity: null,
+      figures: {},
+    } as const;
     expect(() => sentence(lacking)).toThrow("cranking, enough lacks volts");
     expect(() => sentence({ ...lacking, reason: "charges" })).toThrow("no sentence for cranking, charges");
     expect(() => sentence({ ...lacking, rule: "toString" })).toThrow("no sentence for toString, enough");

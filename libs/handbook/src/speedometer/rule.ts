@@ -18,6 +18,7 @@ const find = (view: View): Inputs<SpeedometerInput>[] => {
   return [
     {
       reads: [...indicated.reads, ...satellite.reads, ...(circumference?.reads ?? [])],
+      bad: () => indicated.reads,
       claim: claim?.answer.value === "yes" ? claim : undefined,
       input: { indicated: indicated.value, satellite: satellite.value, fittedDiameter },
     },

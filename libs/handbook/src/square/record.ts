@@ -16,9 +16,13 @@ export const squareRecord = defineRecord("square", {
   outcomes: {
     square: holds("Left and right lie within {limit:square.difference} of each other."),
     "wheelbase-differs": breaks(
+      "worth",
       "The wheelbase differs by {wheelbase} from left to right: ask about collision repair, or whether it was made so.",
     ),
-    "diagonals-differ": breaks("The underbody diagonals differ by {diagonals}: ask about collision repair."),
+    "diagonals-differ": breaks(
+      "worth",
+      "The underbody diagonals differ by {diagonals}: ask about collision repair.",
+    ),
     "range-covers": cannotTell("Left and right are too near the limit of {limit:square.difference} to tell."),
     "too-few": cannotTell("Neither wheelbase nor diagonals were measured on both sides."),
   },

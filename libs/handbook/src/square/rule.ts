@@ -26,6 +26,7 @@ const find = (view: View): Inputs<SquareInput>[] => {
   return [
     {
       reads: pairs.flatMap(({ reads }) => reads),
+      bad: ({ reason }) => (reason === "wheelbase-differs" ? wheelbase : diagonals).reads,
       claim: optionOf(claim) === "none" ? claim : undefined,
       input: { wheelbase: wheelbase.lengths, diagonals: diagonals.lengths },
     },

@@ -21,8 +21,11 @@ export const teethRecord = defineRecord("teeth", {
   cautions: [],
   outcomes: {
     "claimed-ratio": holds("{ring} over {pinion} teeth is {ratio}, the claimed {claimed}."),
-    "other-ratio": breaks("{ring} over {pinion} teeth is {ratio}, not the claimed {claimed}."),
-    "not-the-makers": breaks("{ring} over {pinion} teeth is {ratio}, which the maker did not offer."),
+    "other-ratio": breaks("worth", "{ring} over {pinion} teeth is {ratio}, not the claimed {claimed}."),
+    "not-the-makers": breaks(
+      "worth",
+      "{ring} over {pinion} teeth is {ratio}, which the maker did not offer.",
+    ),
     "no-claim": cannotTell("{ring} over {pinion} teeth is {ratio}. No ratio is claimed."),
   },
 });

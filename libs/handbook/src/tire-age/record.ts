@@ -19,9 +19,11 @@ export const tireAgeRecord = defineRecord("tire-age", {
   outcomes: {
     young: holds("Made {made}: {age} years old at the visit."),
     "caution-age": breaks(
+      "repair",
       "Made {made}: {age} years old at the visit; caution from {limit:tire-age.caution-years} years.",
     ),
     "replace-age": breaks(
+      "danger",
       "Made {made}: {age} years old at the visit; replace at {limit:tire-age.replace-years} years.",
     ),
     "not-a-date": cannotTell("{number} does not end in a week and a year."),

@@ -36,6 +36,7 @@ export const tireDiameterRecord = defineRecord("tire-diameter", {
       "{size} rolls {circumference} in a turn by its size, {rollout} as measured: they fit.",
     ),
     "rollout-differs": breaks(
+      "small",
       "{size} rolls {circumference} in a turn by its size, but {rollout} as measured.",
     ),
     "equal-in-diameter": holds(

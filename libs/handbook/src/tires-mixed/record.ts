@@ -19,12 +19,15 @@ export const tiresMixedRecord = defineRecord("tires-mixed", {
       "Each axle has one size and construction. Front: {leftFront} and {rightFront}; rear: {leftRear} and {rightRear}.",
     ),
     "radial-front-bias-rear": breaks(
+      "danger",
       "Radial tires stand in front of bias tires: the rear lets go first. Front: {leftFront} and {rightFront}; rear: {leftRear} and {rightRear}.",
     ),
     "constructions-differ": breaks(
+      "danger",
       "An axle mixes constructions. Front: {leftFront} and {rightFront}; rear: {leftRear} and {rightRear}.",
     ),
     "sizes-differ": breaks(
+      "repair",
       "An axle mixes sizes. Front: {leftFront} and {rightFront}; rear: {leftRear} and {rightRear}.",
     ),
     "equivalent-sizes": cannotTell(

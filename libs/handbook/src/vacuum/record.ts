@@ -26,10 +26,16 @@ export const vacuumRecord = defineRecord("vacuum", {
   cautions: ["carbon-monoxide"],
   outcomes: {
     "in-band": holds("{vacuum}, {corrected} at sea level, needle steady: as a stock engine has it."),
-    low: breaks("{vacuum}, {corrected} at sea level, with timing right: low."),
-    "needle-drops": breaks("{vacuum} with a needle that drops in step: ask about a valve."),
-    "needle-drifts": breaks("{vacuum} with a needle that drifts: ask about mixture or a leak of air."),
-    "needle-flutters": breaks("{vacuum} with a needle that flutters: ask about guides, springs or ignition."),
+    low: breaks("repair", "{vacuum}, {corrected} at sea level, with timing right: low."),
+    "needle-drops": breaks("repair", "{vacuum} with a needle that drops in step: ask about a valve."),
+    "needle-drifts": breaks(
+      "repair",
+      "{vacuum} with a needle that drifts: ask about mixture or a leak of air.",
+    ),
+    "needle-flutters": breaks(
+      "repair",
+      "{vacuum} with a needle that flutters: ask about guides, springs or ignition.",
+    ),
     "range-covers": cannotTell("{vacuum}, {corrected} at sea level: too near the band's edge to tell."),
     "late-timing": cannotTell(
       "{vacuum}, {corrected} at sea level: low, but timing is late, which explains it before wear does.",

@@ -36,7 +36,13 @@ const find = (view: View): Inputs<VacuumInput>[] => {
     timing: timingOf(view, timing),
     cam: view.maker.cam ?? "unknown",
   };
-  return [{ reads: [read, needleRead, timing].flatMap((found) => found ?? []), input }];
+  return [
+    {
+      reads: [read, needleRead, timing].flatMap((found) => found ?? []),
+      bad: ({ reason }) => [reason.startsWith("needle") && needleRead ? needleRead : read],
+      input,
+    },
+  ];
 };
 
 /** vacuum with all that belongs to it. */

@@ -23,9 +23,10 @@ export const vinFormRecord = defineRecord("vin-form", {
   note: "An old plate may carry a wrong digit from the day it was made: a break asks for a second look, it proves nothing.",
   outcomes: {
     passes: holds("{vin} has the form of a VIN, and its check digit {carried} is right."),
-    length: breaks("{vin} has {length} characters where a VIN has 17."),
-    characters: breaks("{vin} holds characters no VIN has: {wrong}."),
+    length: breaks("halt", "{vin} has {length} characters where a VIN has 17."),
+    characters: breaks("halt", "{vin} holds characters no VIN has: {wrong}."),
     "check-digit": breaks(
+      "halt",
       "{vin} carries {carried} in position 9 where the other characters ask for {expected} (sum {weightedSum}): misread, or wrong on the plate itself.",
     ),
     "before-1981": cannotTell("{vin} is from before 1981: the check digit was not yet required."),

@@ -18,6 +18,7 @@ const find = (view: View): Inputs<VinFormInput>[] => {
   return numbersOf(view).map((read) => ({
     reads: [read],
     claim: read,
+    bad: () => [read],
     input: { vin: read.answer.text, market, modelYear },
   }));
 };

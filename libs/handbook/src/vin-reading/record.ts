@@ -14,9 +14,11 @@ export const vinReadingRecord = defineRecord("vin-reading", {
   outcomes: {
     same: holds("Both readings are {first}."),
     "first-misread": breaks(
+      "small",
       "The check digit of {right} passes and that of {wrong} does not: the first reading was misread. Look again.",
     ),
     "second-misread": breaks(
+      "small",
       "The check digit of {right} passes and that of {wrong} does not: the second reading was misread. Look again.",
     ),
     "both-pass": cannotTell(

@@ -16,9 +16,10 @@ export const vinYearRecord = defineRecord("vin-year", {
   outcomes: {
     "same-year": holds("Position 10 of {vin} is {character}: model year {or:alternatives}, as claimed."),
     "other-year": breaks(
+      "halt",
       "Position 10 of {vin} is {character}: model year {or:alternatives}, not the claimed {claimed}.",
     ),
-    "year-character": breaks("Position 10 of {vin} is {character}, which stands for no model year."),
+    "year-character": breaks("halt", "Position 10 of {vin} is {character}, which stands for no model year."),
     "before-1981": cannotTell("{vin} is from before 1981 and carries no year by this rule."),
     "other-market": cannotTell("{vin} was not made for North America, where position 10 is the model year."),
     "market-unknown": cannotTell(

@@ -17,6 +17,7 @@ const find = (view: View): Inputs<VinYearInput>[] => {
   return numbersOf(view).map((read) => ({
     reads: [read],
     claim: read,
+    bad: () => [read],
     input: { vin: read.answer.text, market, kind: "car", claimedYear: vehicle.modelYear },
   }));
 };

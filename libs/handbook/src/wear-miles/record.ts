@@ -17,6 +17,7 @@ export const wearMilesRecord = defineRecord("wear-miles", {
   outcomes: {
     "fits-miles": holds("Wear of {parts} fits {miles}."),
     "more-wear-than-miles": breaks(
+      "worth",
       "Heavy wear of {parts} at {miles}: ask whether the reading is the whole of it.",
     ),
     "range-covers": cannotTell("Wear of {parts} at {miles}: too near to tell."),

@@ -1,0 +1,56 @@
+import type { CrossCheck } from "@evenhand/shared/cross-check";
+import { compileSheet } from "@evenhand/sheet/compile-sheet";
+import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
+import { describe, expect, it } from "vitest";
+import { choice, code, reading, report } from "../../testing/small-report.ts";
+import { honest, maker, overstated } from "../../testing/stories.ts";
+import { crossChecks, indexFindings, singleReportChecks } from "./index.ts";
+
+const sheet = compileSheet(sheetVersion1);
+const indexed = (...findings: Parameters<typeof report>[0]) => {
+  const made = report(findings);
+  return { report: made, index: indexFindings(made) };
+};
+const of = (checks: readonly CrossCheck[], rule: string) => checks.find((check) => check.rule === rule);
+
+describe("what a break makes bad and decides", () => {
+  it("is said of every break, and of nothing that holds", () => {
+    const checks = [honest, overstated].flatMap((car) => singleReportChecks(car, sheetVersion1, { maker }));
+    const breaking = checks.filter(({ verdict }) => verdict === "breaks");
+    const holding = checks.filter(({ verdict }) => verdict === "holds");
+    expect(breaking.length).toBeGreaterThan(25);
+    expect(breaking.filter(({ severity }) => severity === null)).toEqual([]);
+    expect(holding.filter(({ severity, bad }) => severity !== null || bad.length > 0)).toEqual([]);
+  });
+
+  it("names the low cylinder and not its neighbors", () => {
+    const pressures = [150, 140, 155, 90].map((value, index) =>
+      reading("engine.compression", "psi", [value, value], `cylinder-${index + 1}`),
+    );
+    const check = of(crossChecks(indexed(), indexed(...pressures), sheet), "compression");
+    expect(check).toMatchObject({
+      severity: "worth",
+      bad: [{ side: "b", item: "engine.compression", position: "cylinder-4" }],
+      decides: [],
+    });
+  });
+
+  it("names the claim that falls", () => {
+    const stated = indexed(choice("body.paint-history", "original", "hood"));
+    const found = indexed(reading("body.paint-thickness", "um", [420, 430, 425], "hood"));
+    expect(of(crossChecks(stated, found, sheet), "original-paint")).toMatchObject({
+      severity: "worth",
+      bad: [{ side: "b", item: "body.paint-thickness", position: "hood" }],
+      decides: [{ side: "a", item: "body.paint-history", position: "hood" }],
+    });
+  });
+
+  it("calls a tire of eighteen years a danger where the dealer is silent", () => {
+    const found = indexed(code("wheels.tire-identification", "U2LL LMLR 1208", "left-rear"));
+    expect(of(crossChecks(indexed(), found, sheet), "tire-age")).toMatchObject({
+      reason: "replace-age",
+      severity: "danger",
+      bad: [{ side: "b", position: "left-rear" }],
+    });
+  });
+});
