@@ -20,8 +20,11 @@ export type CompressionInput = {
 const margin = (low: Estimate, high: Estimate, share: number): Estimate =>
   derived(low.value - share * high.value, [low, { ...high, sensitivity: share }]);
 
-/** Every cylinder against all others, all judged together. */
-const verdictsOf = (cylinders: readonly CylinderPressure[], share: number): Map<number, Verdict> => {
+/** Every cylinder against a share of each other one, all judged together. */
+export const lowAgainstOthers = (
+  cylinders: readonly CylinderPressure[],
+  share: number,
+): Map<number, Verdict> => {
   const among = cylinders.length * (cylinders.length - 1);
   const verdictOf = (low: CylinderPressure): Verdict => {
     const verdicts = cylinders
@@ -44,7 +47,7 @@ export const compressionStates = (
   firm: FirmLimits = {},
 ): Map<number, "low" | "normal" | "unclear"> =>
   new Map(
-    [...verdictsOf(input.cylinders, shareOf(input, firm).value)].map(([cylinder, verdict]) => [
+    [...lowAgainstOthers(input.cylinders, shareOf(input, firm).value)].map(([cylinder, verdict]) => [
       cylinder,
       ({ breaks: "low", holds: "normal", "cannot-tell": "unclear" } as const)[verdict],
     ]),
@@ -100,7 +103,7 @@ export const compression = (input: CompressionInput, firm: FirmLimits = {}): Rul
     makers?.least === undefined ? {} : { least: figure(makers.least, "psi") };
   const detail = { figures: { ...figuresOf(cylinders), ...least }, limits: [share] };
   if (cylinders.length < 2) return compressionRecord.answer("too-few", detail);
-  const verdicts = verdictsOf(cylinders, share.value);
+  const verdicts = lowAgainstOthers(cylinders, share.value);
   const together = neighborsLow(neighbors, verdicts);
   if (together !== undefined) {
     return compressionRecord.answer("neighbors-low", {

@@ -6,6 +6,7 @@ import type {
   RuleResult,
 } from "@evenhand/shared/cross-check";
 import type { Report } from "@evenhand/shared/report";
+import { SEVERITIES, severityRank } from "@evenhand/shared/severity";
 import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import type { Sheet } from "@evenhand/shared/sheet";
@@ -63,12 +64,33 @@ const runCheck = ({ rule, prepared }: Ready): CrossCheck => {
   };
 };
 
+const factOf = ({ reads }: CrossCheck): string => `${reads[0]?.item} ${reads[0]?.position}`;
+
+/** The gravest of what stays undecided; of two as grave the later one, which reads both reports. */
+const gravest = (undecided: readonly CrossCheck[]): CrossCheck[] => {
+  const rank = ({ severity }: CrossCheck) => (severity === null ? SEVERITIES.length : severityRank(severity));
+  const [first] = undecided.toReversed().toSorted((one, other) => rank(one) - rank(other));
+  return first === undefined ? [] : [first];
+};
+
+/**
+ * One rule and one fact is one line, whoever's readings agree: of checks that answer the same about one place the last stands,
+ * which tests one's claim by the other's readings; what cannot be told gives way to what can.
+ */
+const onePerFact = (checks: readonly CrossCheck[]): CrossCheck[] =>
+  [...Map.groupBy(checks, factOf).values()].flatMap((same) => {
+    const decided = same.filter(({ verdict }) => verdict !== "cannot-tell");
+    if (decided.length === 0) return gravest(same);
+    const last = new Map(decided.map((check) => [`${check.reason} ${check.claim?.item}`, check]));
+    return [...last.values()];
+  });
+
 /** Every rule whose inputs are there, each set of findings read and claim tested once: a view that finds nothing of its own repeats another. */
 const runViews = (own: readonly View[], across: readonly View[]): CrossCheck[] => {
   const seen = new Set<string>();
   return rules.flatMap((rule) => {
     const views = rule.over === "one-report" ? own : [...own, ...across];
-    return views
+    const checks = views
       .flatMap((view) => rule.prepare(view).map((prepared): Ready => ({ rule, prepared })))
       .flatMap((ready) => {
         const key = keyOf(ready);
@@ -76,6 +98,7 @@ const runViews = (own: readonly View[], across: readonly View[]): CrossCheck[] =
         seen.add(key);
         return [runCheck(ready)];
       });
+    return across.length === 0 ? checks : onePerFact(checks);
   });
 };
 

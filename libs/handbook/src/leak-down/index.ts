@@ -24,6 +24,11 @@ export type LeakDownInput = {
 /** A gauge set within this of the bands' pressure counts as set to it, psi. */
 const PRESSURE_SLACK = 5;
 
+/** Whether a test was made at the pressure the bands are for. */
+export const isBandsPressure = (testPressure: number | undefined, firm: FirmLimits = {}): boolean =>
+  testPressure !== undefined &&
+  Math.abs(testPressure - leakDownRecord.limit("leak-down.pressure", firm).value) <= PRESSURE_SLACK;
+
 /**
  * Which cylinders certainly leak, certainly do not, or neither, at the bands' pressure: for setting beside
  * compression.
@@ -79,7 +84,7 @@ export const leakDown = ({ cylinders, testPressure }: LeakDownInput, firm: FirmL
     words: { escape: worst.escapes?.join(", ") ?? "not noted" },
     limits: [good, poor, pressure],
   };
-  if (testPressure === undefined || Math.abs(testPressure - pressure.value) > PRESSURE_SLACK) {
+  if (!isBandsPressure(testPressure, firm)) {
     return leakDownRecord.answer("other-pressure", detail);
   }
   return leakDownRecord.answer(reasonOf(cylinders, good.value, poor.value), detail);

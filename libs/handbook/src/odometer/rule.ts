@@ -1,32 +1,23 @@
 import { ODOMETER } from "../readers/items.ts";
-import type { OdometerReading } from "./index.ts";
+import { paperEntries } from "../readers/miles.ts";
+import type { MilesRead } from "../readers/miles.ts";
 import { defineRule } from "../define-rule/index.ts";
 import type { Inputs } from "../define-rule/index.ts";
-import { estimateOf, findClaim, findRead, findReads, noteDay, numberNoted, visitDay } from "../view/index.ts";
-import type { Read, Side, View } from "../view/index.ts";
+import { estimateOf, findClaim, findRead, numberNoted, visitDay } from "../view/index.ts";
+import type { Side, View } from "../view/index.ts";
 import { examples, growth, trueClaims } from "./examples.ts";
 import { odometer } from "./index.ts";
 import type { OdometerInput } from "./index.ts";
 import { odometerRecord } from "./record.ts";
 
-type Entry = { readonly read: Read<"reading">; readonly reading: OdometerReading };
-
 /** What the odometer showed on each side's visit. */
-const shownOn = (view: View, side: Side): Entry[] => {
+const shownOn = (view: View, side: Side): MilesRead[] => {
   const read = findRead({ ...view, readings: [side] }, "reading", ODOMETER);
   const [miles, day] = [read === undefined ? undefined : estimateOf(view, read), visitDay(view, side)];
   return read === undefined || miles === undefined || day === undefined
     ? []
     : [{ read, reading: { day, miles, place: view.reports[side]?.report.kind ?? side } }];
 };
-
-const paperEntries = (view: View): Entry[] =>
-  findReads(view, "reading", "identity.odometer-on-papers").flatMap((read) => {
-    const [miles, day] = [estimateOf(view, read), noteDay(read.finding.conditions?.["entry-date"])];
-    return miles === undefined || day === undefined
-      ? []
-      : [{ read, reading: { day, miles, place: "papers" } }];
-  });
 
 const find = (view: View): Inputs<OdometerInput>[] => {
   const entries = [
@@ -35,13 +26,14 @@ const find = (view: View): Inputs<OdometerInput>[] => {
   ];
   if (entries.length < 2) return [];
   const shown = entries.filter(({ read }) => read.item === ODOMETER);
-  const five = shown.some(({ read }) => numberNoted(read, "odometer-digits") === 5);
+  // Five digits start again at 100,000: what a lower reading then means is for `actual-miles` to say.
+  if (shown.some(({ read }) => numberNoted(read, "odometer-digits") === 5)) return [];
   const claim = findClaim(view, "reading", ODOMETER);
   return [
     {
       reads: entries.map(({ read }) => read),
       claim,
-      input: { readings: entries.map(({ reading }) => reading), digits: five ? 5 : 6 },
+      input: { readings: entries.map(({ reading }) => reading), digits: 6 },
     },
   ];
 };

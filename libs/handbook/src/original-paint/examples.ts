@@ -26,6 +26,7 @@ const panelsOf = (n: readonly number[], u: number) =>
 export const examples: Examples<typeof originalPaintRecord, OriginalPaintInput> = {
   "no-contradiction": { panels: paint(120, 118, 125) },
   refinished: { panels: paint(120, 310, 118) },
+  "over-the-others": { panels: paint(190).slice(0, 1), car: paint(190, 88, 91, 86, 90) },
   "range-covers": { panels: paint(120, 201) },
   thin: { panels: paint(120, 50) },
   "too-few": { panels: [] },

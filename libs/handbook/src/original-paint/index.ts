@@ -1,14 +1,16 @@
 import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
 import { judge } from "../interval/index.ts";
 import type { Zone } from "../interval/index.ts";
-import { panelTexts, probedPanels, readingsOf } from "../paint-map/index.ts";
-import type { PaintMapInput } from "../paint-map/index.ts";
+import { centerOf, LEAST_PANELS, panelTexts, probedPanels, readingsOf } from "../paint-map/index.ts";
+import type { PaintMapInput, PanelPaint } from "../paint-map/index.ts";
 import { figure } from "../rule-result/index.ts";
 import { originalPaintRecord } from "./record.ts";
 
 export type OriginalPaintInput = PaintMapInput & {
   /** How many readings are judged together, where each is set against its own claim. */
   readonly among?: number;
+  /** Every panel measured on the car, these included: a panel that stands over them was painted again. */
+  readonly car?: readonly PanelPaint[];
 };
 
 /**
@@ -44,6 +46,19 @@ export const originalPaint = (input: OriginalPaintInput, firm: FirmLimits = {}):
       ...detail,
       alternatives: panelTexts(refinished, firm),
     });
+  }
+  const others = probedPanels(input.car ?? []);
+  if (others.length >= LEAST_PANELS) {
+    const { median, reach } = centerOf(others, firm);
+    const over = probed.filter(
+      ({ thickness, contrast = thickness }) => judge(contrast, { high: median + reach }, among) === "breaks",
+    );
+    if (over.length > 0)
+      return originalPaintRecord.answer("over-the-others", {
+        ...detail,
+        figures: { ...detail.figures, median: figure(median, "um") },
+        alternatives: panelTexts(over, firm),
+      });
   }
   const thinned = out({ low: thin.value });
   if (thinned.length > 0) {

@@ -5,7 +5,8 @@ import { paintMapRecord } from "../paint-map/record.ts";
 export const originalPaintRecord = defineRecord("original-paint", {
   title: "Paint called original",
   reads: "paint thickness by panel, and the claim that the paint is original",
-  formula: "every panel within a factory finish",
+  formula:
+    "every panel within a factory finish, and none thicker than the car's others by more than chance and what matters; the gauge's own error cancels between them",
   limits: {
     "paint.thin": paintMapRecord.limits["paint.thin"],
     "paint.factory": paintMapRecord.limits["paint.factory"],
@@ -24,6 +25,10 @@ export const originalPaintRecord = defineRecord("original-paint", {
       "Within a factory finish (thickest {thickestPanel}, {thickest}). That does not show the paint is original.",
     ),
     refinished: breaks("worth", "Called original paint, but thicker than a factory finish: {alternatives}."),
+    "over-the-others": breaks(
+      "worth",
+      "Called original paint, but it stands over the car's other panels, whose median is {median} by the same gauge: {alternatives}.",
+    ),
     "range-covers": cannotTell(
       "Thickest {thickestPanel}, {thickest}: too near the edge of a factory finish to tell.",
     ),

@@ -11,7 +11,8 @@ import { originalPaintRecord } from "./record.ts";
 
 /** Each panel called original by itself, all judged together. */
 const find = (view: View): Inputs<OriginalPaintInput>[] => {
-  const claimed = measuredPanels(view).flatMap(({ paint, reads }) => {
+  const measured = measuredPanels(view);
+  const claimed = measured.flatMap(({ paint, reads }) => {
     const claim = findClaim(view, "choice", "body.paint-history", reads[0]?.position ?? "");
     return claim !== undefined && optionOf(claim) === "original" ? [{ paint, reads, claim }] : [];
   });
@@ -20,7 +21,7 @@ const find = (view: View): Inputs<OriginalPaintInput>[] => {
     reads,
     claim,
     bad: () => reads.slice(0, 1),
-    input: { panels: [paint], among },
+    input: { panels: [paint], car: measured.map((panel) => panel.paint), among },
   }));
 };
 

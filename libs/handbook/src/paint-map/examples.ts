@@ -27,6 +27,7 @@ export const examples: Examples<typeof paintMapRecord, PaintMapInput> = {
   "even-over-car": { panels: paint(120, 118, 125, 130, 122) },
   "panels-stand-out": { panels: paint(120, 118, 420, 130, 122) },
   "filler-likely": { panels: paint(120, 118, 1420, 130, 122) },
+  thick: { panels: paint(520, 500) },
   "range-covers": { panels: paint(120, 118, 197, 130, 122) },
   "too-few": { panels: paint(120, 118) },
 };

@@ -1,4 +1,4 @@
-import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
+import type { FirmLimits, RuleResult, Verdict } from "@evenhand/shared/cross-check";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { mad, NORMAL_CONSISTENCY } from "@evenhand/measurement/mad";
 import { median } from "@evenhand/measurement/median";
@@ -10,6 +10,8 @@ import { paintMapRecord } from "./record.ts";
 export type PanelPaint = {
   readonly panel: string;
   readonly thickness: Estimate;
+  /** The same for setting beside other panels: what one gauge shares over all of them is left out. */
+  readonly contrast?: Estimate;
   /** The thickest spot, where it was noted apart. */
   readonly thickest?: Estimate;
   readonly material: "steel" | "aluminum" | "other";
@@ -48,12 +50,12 @@ export const probedPanels = (panels: readonly PanelPaint[]): PanelPaint[] =>
   panels.filter(({ material, leadedSeam }) => material !== "other" && leadedSeam !== true);
 
 /** Fewer panels have no robust center. */
-const LEAST_PANELS = 4;
+export const LEAST_PANELS = 4;
 
 type Center = { readonly median: number; readonly reach: number };
 
 /** The car's own center, and how far from it a panel must lie to stand out. */
-const centerOf = (panels: readonly PanelPaint[], firm: FirmLimits): Center => {
+export const centerOf = (panels: readonly PanelPaint[], firm: FirmLimits): Center => {
   const values = panels.map(({ thickness }) => thickness.value);
   const center = median(values);
   const reach = Math.max(
@@ -82,10 +84,20 @@ export const readingsOf = ({ thickness, thickest }: PanelPaint): Estimate[] => [
   ...(thickest === undefined ? [] : [thickest]),
 ];
 
+/** A panel against the car's others: the gauge's own error cancels, since it is the same gauge on all of them. */
+const contrastOf = (panel: PanelPaint, center: number, reach: number, among: number): Verdict => {
+  const { thickness, contrast = thickness, thickest } = panel;
+  const zone = { low: center - reach, high: center + reach };
+  return worstVerdict(
+    [contrast, ...(thickest === undefined ? [] : [thickest])].map((one) => judge(one, zone, among)),
+  );
+};
+
 /**
  * Paint map of the car: its median, and the panels and spots that stand out from it or that only filler explains.
  * A panel stands out when it lies farther off than 3.5 robust standard deviations of the panels and than what
- * matters. Metals are read by their own probes and share one center.
+ * matters. Metals are read by their own probes and share one center. Anything over a refinish is named on any car, however
+ * few panels were measured and however thick the rest is.
  *
  * Source: common practice, no source.
  *
@@ -94,37 +106,40 @@ export const readingsOf = ({ thickness, thickest }: PanelPaint): Estimate[] => [
  */
 export const paintMap = ({ panels }: PaintMapInput, firm: FirmLimits = {}): RuleResult => {
   const probed = probedPanels(panels).toSorted((a, b) => greatest(b) - greatest(a));
-  const limits = (["paint.stand-out", "paint.matters", "paint.matters-share", "paint.heavy"] as const).map(
-    (id) => paintMapRecord.limit(id, firm),
-  );
-  if (probed.length < LEAST_PANELS)
-    return paintMapRecord.answer("too-few", { limits, figures: { panels: figure(probed.length) } });
-  const { median: center, reach } = centerOf(probed, firm);
+  const limits = (
+    ["paint.stand-out", "paint.matters", "paint.matters-share", "paint.refinish", "paint.heavy"] as const
+  ).map((id) => paintMapRecord.limit(id, firm));
+  const refinish = paintMapRecord.limit("paint.refinish", firm).value;
   const heavy = paintMapRecord.limit("paint.heavy", firm).value;
-  const among = probed.length;
-  const against = (high: number, low?: number) =>
-    probed.map((panel) => ({
-      panel,
-      verdict: worstVerdict(readingsOf(panel).map((reading) => judge(reading, { low, high }, among))),
-    }));
+  const among = Math.max(1, probed.length);
+  const over = (high: number): readonly PanelPaint[] =>
+    probed.filter((panel) =>
+      readingsOf(panel).some((reading) => judge(reading, { high }, among) === "breaks"),
+    );
+  const [thick, filled] = [over(refinish), over(heavy)];
+  const few = probed.length < LEAST_PANELS;
+  const { median: center, reach } = few ? { median: 0, reach: 0 } : centerOf(probed, firm);
+  const contrasts = few
+    ? []
+    : probed.map((panel) => ({ panel, verdict: contrastOf(panel, center, reach, among) }));
+  const out = contrasts.filter(({ verdict }) => verdict === "breaks").map(({ panel }) => panel);
   const detail = {
     limits,
-    figures: { median: figure(center, "um"), panels: figure(among), reach: figure(reach, "um") },
+    figures: {
+      panels: figure(probed.length),
+      ...(few ? {} : { median: figure(center, "um"), reach: figure(reach, "um") }),
+    },
   };
-  const filler = against(heavy).filter(({ verdict }) => verdict === "breaks");
-  if (filler.length > 0) {
-    return paintMapRecord.answer("filler-likely", {
-      ...detail,
-      alternatives: panelTexts(
-        filler.map(({ panel }) => panel),
-        firm,
-      ),
-    });
+  const named = probed.filter((panel) => thick.includes(panel) || out.includes(panel));
+  if (named.length > 0) {
+    const reason = filled.length > 0 ? "filler-likely" : out.length > 0 ? "panels-stand-out" : "thick";
+    return paintMapRecord.answer(reason, { ...detail, alternatives: panelTexts(named, firm) });
   }
-  const map = against(center + reach, center - reach);
-  const out = map.filter(({ verdict }) => verdict === "breaks").map(({ panel }) => panel);
-  if (out.length > 0)
-    return paintMapRecord.answer("panels-stand-out", { ...detail, alternatives: panelTexts(out, firm) });
-  const unclear = [...map, ...against(heavy)].some(({ verdict }) => verdict === "cannot-tell");
+  if (few) return paintMapRecord.answer("too-few", detail);
+  const unclear =
+    contrasts.some(({ verdict }) => verdict === "cannot-tell") ||
+    probed.some((panel) =>
+      readingsOf(panel).some((reading) => judge(reading, { high: refinish }, among) === "cannot-tell"),
+    );
   return paintMapRecord.answer(unclear ? "range-covers" : "even-over-car", detail);
 };

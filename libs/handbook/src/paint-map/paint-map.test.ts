@@ -87,15 +87,15 @@ describe("paintMap", () => {
       reason: "filler-likely",
       alternatives: ["roof 100 µm (701 µm at its thickest), filler likely"],
     });
-    expect(paintMap({ panels: car(600, 600, 600, 600, 700) }).reason).toBe("even-over-car");
+    expect(paintMap({ panels: car(600, 600, 600, 600, 700) }).reason).toBe("thick");
   });
 
-  it("stays undecided about filler while a reading may be under it", () => {
+  it("names what is over a refinish, and says nothing of filler while a reading may be under it", () => {
     expect(
       paintMap({
         panels: [...car(650, 650, 650, 650), { ...panel("door", 690), thickness: estimate(690, 10) }],
       }).reason,
-    ).toBe("range-covers");
+    ).toBe("thick");
   });
 });
 

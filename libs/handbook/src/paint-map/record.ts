@@ -45,8 +45,9 @@ export const paintMapRecord = defineRecord("paint-map", {
     "panels-stand-out": breaks("worth", "The car's median is {median}; standing out: {alternatives}."),
     "filler-likely": breaks(
       "worth",
-      "The car's median is {median}; so thick that filler is likely: {alternatives}.",
+      "[The car's median is {median}. ]So thick that filler is likely, or thick beside it: {alternatives}.",
     ),
+    thick: breaks("worth", "Thicker than a refinish is: {alternatives}."),
     "range-covers": cannotTell("The car's median is {median}; some panels are too near the edge to tell."),
     "too-few": cannotTell("{panels} panels were measured; too few for a map."),
   },

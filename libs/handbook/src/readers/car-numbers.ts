@@ -1,3 +1,4 @@
+import { normalizeVin } from "../identifier-text/index.ts";
 import { findReads } from "../view/index.ts";
 import type { Read, View } from "../view/index.ts";
 import type { Market } from "../vin-form/index.ts";
@@ -20,3 +21,14 @@ export const numbersOf = (view: View): Read<"code">[] => [
   ...findReads(view, "code", VIN),
   ...findReads(view, "code", TITLE),
 ];
+
+/** Whether a number was read by both people, or twice: what a break may rest on that accuses somebody. */
+export const isReadTwice = (view: View, read: Read<"code">): boolean => {
+  const number = normalizeVin(read.answer.text);
+  const readings = (["a", "b"] as const).flatMap((side) =>
+    [...(view.reports[side]?.index.get(read.item)?.values() ?? [])].filter(
+      ({ answer }) => answer.kind === "code" && normalizeVin(answer.text) === number,
+    ),
+  );
+  return readings.length > 1;
+};

@@ -19,6 +19,7 @@ const paintOf = (view: View, read: Read<"reading">): Measured[] => {
   const paint: PanelPaint = {
     panel: read.position.replaceAll("-", " "),
     thickness,
+    contrast: estimateOf(view, read, "differences"),
     thickest: highest === undefined ? undefined : estimateOf(view, highest),
     // A probe reads on metal only, so a panel whose metal is not named is taken as steel.
     material: MATERIALS[optionOf(material) ?? ""] ?? "steel",

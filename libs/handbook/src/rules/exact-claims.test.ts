@@ -16,6 +16,7 @@ const WITHOUT_FIGURES = [
   "same-number",
   "chassis-pattern",
   "partial-vin",
+  "number-ends-alike",
   "date-order",
   "date-correct",
   "decade-less",

@@ -34,6 +34,9 @@ import { tireAgeRule } from "../tire-age/rule.ts";
 import { tireDiameterRule } from "../tire-diameter/rule.ts";
 import { tiresMixedRule } from "../tires-mixed/rule.ts";
 import { turnsRatioRule } from "../turns-ratio/rule.ts";
+import { actualMilesRule } from "../actual-miles/rule.ts";
+import { rebuiltEngineRule } from "../rebuilt-engine/rule.ts";
+import { numberEndsAlikeRule } from "../number-ends-alike/rule.ts";
 import { vacuumRule } from "../vacuum/rule.ts";
 import { vinFormRule } from "../vin-form/rule.ts";
 import { vinReadingRule } from "../vin-reading/rule.ts";
@@ -48,6 +51,7 @@ const handbook = [
   sameNumberRule,
   chassisPatternRule,
   partialVinRule,
+  numberEndsAlikeRule,
   dateOrderRule,
   dateCorrectRule,
   decadeLessRule,
@@ -63,6 +67,7 @@ const handbook = [
   displacementRule,
   compressionRule,
   leakDownRule,
+  rebuiltEngineRule,
   cylinderStoryRule,
   vacuumRule,
   oilPressureRule,
@@ -80,6 +85,7 @@ const handbook = [
   inUseToeRule,
   inUseRunoutRule,
   odometerRule,
+  actualMilesRule,
   odometerDisclosureRule,
   wearMilesRule,
 ] as const;

@@ -1,0 +1,47 @@
+import { defineRule } from "../define-rule/index.ts";
+import type { Inputs } from "../define-rule/index.ts";
+import { isBandsPressure } from "../leak-down/index.ts";
+import { compressionOf, leaksOf } from "../readers/cylinders.ts";
+import { findClaim, findRead, optionOf } from "../view/index.ts";
+import type { View } from "../view/index.ts";
+import { examples, growth, trueClaims } from "./examples.ts";
+import { rebuiltEngine } from "./index.ts";
+import type { RebuiltEngineInput } from "./index.ts";
+import { rebuiltEngineRecord } from "./record.ts";
+
+const CLAIMED = ["rebuilt-with-bills", "rebuilt", "top-end"];
+
+const find = (view: View): Inputs<RebuiltEngineInput>[] => {
+  const claim = findClaim(view, "choice", "engine.rebuild-claim");
+  if (claim === undefined || !CLAIMED.includes(optionOf(claim) ?? "")) return [];
+  const [pressures, leaks] = [compressionOf(view), leaksOf(view)];
+  const smoke = findRead(view, "choice", "engine.smoke-warm");
+  const measured = leaks !== undefined && isBandsPressure(leaks.input.testPressure, view.firm);
+  const reads = [
+    ...(pressures?.reads ?? []),
+    ...(measured ? leaks.reads : []),
+    ...(smoke === undefined ? [] : [smoke]),
+  ];
+  if (reads.length === 0) return [];
+  return [
+    {
+      reads,
+      claim,
+      input: {
+        pressures: pressures?.input.cylinders,
+        leaks: measured ? leaks.input.cylinders : undefined,
+        smokes: optionOf(smoke) === "blue",
+      },
+    },
+  ];
+};
+
+/** rebuiltEngine with all that belongs to it. */
+export const rebuiltEngineRule = defineRule({
+  record: rebuiltEngineRecord,
+  compute: rebuiltEngine,
+  find,
+  examples,
+  trueClaims,
+  growth,
+});
