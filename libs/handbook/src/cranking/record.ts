@@ -16,8 +16,11 @@ export const crankingRecord = defineRecord("cranking", {
   strength: "contradicts",
   cautions: ["battery"],
   outcomes: {
-    enough: holds("{volts} while cranking: enough."),
-    "too-low": breaks("repair", "{volts} while cranking: too low. Battery, cables or starter."),
+    enough: holds("{volts} while cranking: as is common practice or better."),
+    "too-low": breaks(
+      "repair",
+      "{volts} while cranking, less than is common practice. Battery, cables, grounds or starter: charge the battery, read at its posts, and test again.",
+    ),
     "range-covers": cannotTell("{volts} while cranking: too near the limit to tell."),
   },
 });

@@ -66,9 +66,11 @@ const runCheck = ({ rule, prepared }: Ready): CrossCheck => {
 
 const factOf = ({ reads }: CrossCheck): string => `${reads[0]?.item} ${reads[0]?.position}`;
 
+const rank = ({ severity }: CrossCheck): number =>
+  severity === null ? SEVERITIES.length : severityRank(severity);
+
 /** The gravest of what stays undecided; of two as grave the later one, which reads both reports. */
 const gravest = (undecided: readonly CrossCheck[]): CrossCheck[] => {
-  const rank = ({ severity }: CrossCheck) => (severity === null ? SEVERITIES.length : severityRank(severity));
   const [first] = undecided.toReversed().toSorted((one, other) => rank(one) - rank(other));
   return first === undefined ? [] : [first];
 };

@@ -16,7 +16,8 @@ describe("displacement", () => {
     [99.01, "as-claimed"],
     [100, "as-claimed"],
     [100.99, "as-claimed"],
-    [101.1, "not-as-claimed"],
+    [101.1, "overbored"],
+    [130, "not-as-claimed"],
   ])("%f against 100: %s", (volume, reason) => {
     expect(displacement({ ...cylinder(volume), claimed: 100 }).reason).toBe(reason);
   });

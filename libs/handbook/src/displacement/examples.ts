@@ -8,6 +8,7 @@ const bore = { bore: estimate(3.75, 0.001), stroke: estimate(3.125, 0.002), cyli
 
 export const examples: Examples<typeof displacementRecord, DisplacementInput> = {
   "as-claimed": { ...bore, claimed: 276 },
+  overbored: { ...bore, claimed: 270 },
   "not-as-claimed": { ...bore, claimed: 258 },
   "range-covers": { ...bore, claimed: 278.9 },
   "no-claim": bore,

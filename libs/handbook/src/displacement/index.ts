@@ -36,12 +36,20 @@ export const displacement = (input: DisplacementInput, firm: FirmLimits = {}): R
     displacement: figure(swept.value, "in3", swept.standardUncertainty),
   };
   if (claimed === undefined) return displacementRecord.answer("no-claim", { figures, limits: [share] });
-  const verdict = judge(swept, { low: claimed * (1 - share.value), high: claimed * (1 + share.value) });
-  const reason = ({ holds: "as-claimed", breaks: "not-as-claimed", "cannot-tell": "range-covers" } as const)[
-    verdict
-  ];
+  const overbore = displacementRecord.limit("displacement.overbore", firm);
+  // The nominal size stays the engine's name when it is bored over.
+  const bored = (bore.value / (bore.value - overbore.value)) ** 2;
+  const nominal = claimed * (1 + share.value);
+  const verdict = judge(swept, { low: claimed * (1 - share.value), high: nominal * bored });
+  const reason = (
+    {
+      holds: swept.value > nominal ? "overbored" : "as-claimed",
+      breaks: "not-as-claimed",
+      "cannot-tell": "range-covers",
+    } as const
+  )[verdict];
   return displacementRecord.answer(reason, {
     figures: { ...figures, claimed: figure(claimed, "in3") },
-    limits: [share],
+    limits: [share, overbore],
   });
 };

@@ -7,6 +7,12 @@ export const displacementRecord = defineRecord("displacement", {
   reads: "bore, stroke, number of cylinders, displacement claimed",
   formula: "π/4 × bore² × stroke × cylinders",
   limits: {
+    "displacement.overbore": practice(
+      "an engine is usually bored over by at most this",
+      0.06,
+      "in",
+      [0.02, 0.125],
+    ),
     "displacement.share": practice("displacement from the claimed one, as a share", 0.01, "1", [0.002, 0.05]),
   },
   source: arithmetic,
@@ -17,6 +23,9 @@ export const displacementRecord = defineRecord("displacement", {
   outcomes: {
     "as-claimed": holds(
       "Bore {bore}, stroke {stroke} and {cylinders} cylinders make {displacement}, the claimed {claimed}.",
+    ),
+    overbored: holds(
+      "Bore {bore}, stroke {stroke} and {cylinders} cylinders make {displacement}: the nominal {claimed}, bored over by no more than is usual.",
     ),
     "not-as-claimed": breaks(
       "worth",

@@ -58,7 +58,7 @@ const ownFigures = ({ rule, limits: used = [] }: RuleResult): string[] => {
  *
  * @throws {RangeError} for a rule or reason the handbook does not have, or a figure the reason needs and lacks
  * @example
- * sentence(cranking({ volts: exactly(8.9), system: 12 })) // "8.9 V while cranking: too low. Battery, cables or starter."
+ * sentence(cranking({ volts: exactly(8.9), system: 12 })) // "8.9 V while cranking, less than is common practice. …"
  */
 export const sentence = (result: RuleResult): string => {
   const template = findTemplate(result);

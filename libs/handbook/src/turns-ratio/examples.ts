@@ -15,6 +15,7 @@ export const examples: Examples<typeof turnsRatioRecord, TurnsRatioInput> = {
   },
   "other-ratio": { shaftTurns: estimate(32.3, 0.05), wheelTurns: 10, wheels: "both", claimed: 3.58, makers },
   "cannot-separate": { shaftTurns: estimate(3.6, 0.1), wheelTurns: 1, wheels: "both", claimed: 3.58, makers },
+  "perhaps-doubled": { shaftTurns: estimate(3.55, 0.02), wheelTurns: 1, wheels: "one-held", claimed: 3.58 },
   "no-claim": { shaftTurns: estimate(32.3, 0.05), wheelTurns: 10, wheels: "both" },
 };
 

@@ -38,6 +38,13 @@ export const turnsRatio = (input: TurnsRatioInput, firm: FirmLimits = {}): RuleR
   const span = spanOf(ratio);
   const figures = { ratio: figure(ratio.value, "1", ratio.standardUncertainty) };
   const detail = { figures, limits: [spacing], alternatives: ratiosWithin(span, makers) };
+  const most = turnsRatioRecord.limit("ratio.most", firm);
+  if (input.wheels === "one-held" && span.high > most.value)
+    return turnsRatioRecord.answer("perhaps-doubled", {
+      figures,
+      limits: [most],
+      alternatives: [(ratio.value / 2).toFixed(2)],
+    });
   if (claimed === undefined) return turnsRatioRecord.answer("no-claim", detail);
   return turnsRatioRecord.answer(judgeRatio(span, { claimed, makers }, spacing.value), {
     ...detail,

@@ -17,6 +17,9 @@ const WORN = [
   ["interior.belt-webbing", "belt"],
 ] as const;
 
+/** New trim renews belts; pedals and the rim keep their wear. */
+const BELT = "interior.belt-webbing";
+
 type Worn = { readonly part: WornPart; readonly read: Found };
 
 const wornParts = (view: View, retrimmed: boolean): Worn[] =>
@@ -25,7 +28,16 @@ const wornParts = (view: View, retrimmed: boolean): Worn[] =>
       const stretch = gradeStretch(read.answer, view.reports[read.side]?.report.scales ?? []);
       if (stretch === undefined) return [];
       const part = `${read.position.replaceAll("-", " ")} ${name}`.trim();
-      return [{ read, part: { part, condition: { low: stretch[0], high: stretch[1] }, retrimmed } }];
+      return [
+        {
+          read,
+          part: {
+            part,
+            condition: { low: stretch[0], high: stretch[1] },
+            retrimmed: retrimmed && item === BELT,
+          },
+        },
+      ];
     }),
   );
 
