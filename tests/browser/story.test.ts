@@ -43,6 +43,7 @@ async function enterAndState(dealer: Page): Promise<void> {
   await choose(dealer, "Interior", "interior.headliner", /answer/i, "light wear");
   await seal(dealer, "statement");
   await dealer.getByRole("heading", { name: "Statement, version 1" }).waitFor();
+  await dealer.getByRole("status").getByText("The statement is sealed as version 1").waitFor();
 }
 
 async function orderInspection(buyer: Page): Promise<void> {
@@ -60,11 +61,16 @@ async function inspect(inspector: Page): Promise<void> {
   await inspector.getByRole("checkbox", { name: /^I have no interest/ }).check();
   await inspector.getByRole("button", { name: "Accept the order" }).click();
   await inspector.getByRole("button", { name: "Begin the report" }).click();
+  await inspector.getByRole("heading", { name: "Inspection: 1958 Uthwick Alder" }).waitFor();
+  await inspector.getByRole("link", { name: "Back to the order" }).waitFor();
   await addInstrument(inspector, "my gauge", "0.5", "0.3");
   await read(inspector, "Wheels and tires", "wheels.tread-depth", /Left front/i, [2, 2, 2]);
   await choose(inspector, "Instruments and electrics", "electrics.horn", /answer/i, "does not work");
   await notSeen(inspector, "Interior", "interior.headliner", /answer/i, "covered");
   await seal(inspector, "report");
+  const sealed = inspector.getByRole("status");
+  await sealed.getByText("Your report is sealed as version 1").waitFor();
+  await sealed.getByRole("link", { name: "Read it against the statement" }).click();
   await inspector.getByRole("heading", { name: "1958 Uthwick Alder", exact: true }).waitFor();
 }
 
@@ -84,7 +90,9 @@ async function readAndRelease(buyer: Page): Promise<void> {
   await buyer.getByRole("button", { name: "Choose items for the dealer" }).click();
   await buyer.getByRole("checkbox", { name: "Lay before the dealer: horn" }).check();
   await buyer.getByRole("button", { name: "Lay before the dealer" }).click();
-  await buyer.getByText("1 item was laid before the dealer.").waitFor();
+  const laid = buyer.getByRole("status").filter({ hasText: "1 item was laid before the dealer." });
+  await laid.waitFor();
+  expect(await laid.evaluate((notice) => notice === document.activeElement)).toBe(true);
 }
 
 async function answer(dealer: Page): Promise<void> {
@@ -146,6 +154,8 @@ test("a car goes from statement to approval through all four people", async () =
   await sayOfEverySafetyItem(buyer);
   expect(await approve(buyer)).toBe(201);
   await buyer.getByRole("heading", { name: "You approved this summary" }).waitFor();
+  const approved = buyer.getByRole("status").filter({ hasText: "You approved this summary" });
+  expect(await approved.evaluate((notice) => notice === document.activeElement)).toBe(true);
   const stored = await query<{ decided: string; made: string }>(
     databaseUrl,
     `SELECT d.hash AS decided, s.hash AS made

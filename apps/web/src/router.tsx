@@ -12,8 +12,8 @@ import { isDate } from "./features/calendars/is-date";
 import { comparisonDocumentQuery, comparisonQuery } from "./features/comparisons/queries";
 import { comparisonSearch } from "./features/comparisons/search";
 import { sheetQuery } from "./features/sheets/load-sheet";
+import { sealedSearch } from "./features/reports/sealed-search";
 import { sheetSearch } from "./features/reports/sheet-search";
-import { oneOf } from "./features/comparisons/terms";
 import { ownPath, text, type RawSearch } from "./service/search";
 import { mailedPages } from "@evenhand/shared/mailed-pages";
 import { Failed, Missing } from "./ui/Failed";
@@ -94,9 +94,7 @@ const car = createRoute({
 const version = createRoute({
   getParentRoute: () => signedIn,
   path: "/report-versions/$version",
-  validateSearch: (raw: RawSearch): { show?: "answered" | "silent" } => ({
-    show: oneOf(["answered", "silent"], raw["show"]),
-  }),
+  validateSearch: sealedSearch,
   component: lazyRouteComponent(() => import("./features/reports/SealedReport"), "SealedReport"),
 });
 

@@ -1,6 +1,7 @@
 import type { ComparisonSource, Row } from "./model";
 import { CylinderBars, cylinderGroups } from "./pictures/CylinderBars";
-import { PaintMap, paintRows } from "./pictures/PaintMap";
+import { PaintMap } from "./pictures/PaintMap";
+import { paintRows } from "./pictures/paint-panels";
 import styles from "./SectionPictures.module.css";
 
 interface Props {

@@ -17,6 +17,7 @@ import styles from "./Summary.module.css";
 interface Props {
   readonly summary: Summary;
   readonly seen: SummarySeen;
+  readonly onDecided: () => void;
 }
 
 type Kind = DecisionRequest["decision"];
@@ -92,7 +93,7 @@ const Safety = ({ groups, words, onWords }: SafetyProps) => {
 };
 
 /** Approve, counter or decline exactly what is on this page. */
-export const Decide = ({ summary, seen }: Props) => {
+export const Decide = ({ summary, seen, onDecided }: Props) => {
   const t = useText();
   const queries = useQueryClient();
   const [kind, setKind] = useState<Kind>();
@@ -116,6 +117,7 @@ export const Decide = ({ summary, seen }: Props) => {
         },
       });
     },
+    onSuccess: onDecided,
     onSettled: () => queries.invalidateQueries(),
   });
   const unacknowledged = safety.filter(({ item }) => !isEnough(words[item])).length;

@@ -2,8 +2,10 @@ import { Button } from "@mantine/core";
 import { IconPrinter } from "@tabler/icons-react";
 import { useQuery } from "@tanstack/react-query";
 import { getRouteApi, Link } from "@tanstack/react-router";
+import { useState } from "react";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
+import { Answered } from "../../ui/Answered";
 import { Loading } from "../../ui/Loading";
 import { Notice } from "../../ui/Notice";
 import { Page, Panel } from "../../ui/Page";
@@ -24,6 +26,7 @@ export const SummaryPage = () => {
   const t = useText();
   const intl = useIntl();
   const name = useCarName();
+  const [decidedNow, setDecidedNow] = useState(false);
   const { summary: id } = route.useParams();
   const seen = useQuery(summaryQuery(id));
   const document = useQuery(summaryDocumentQuery(id));
@@ -70,6 +73,11 @@ export const SummaryPage = () => {
           </div>
         </Notice>
       )}
+      {decision !== null && decidedNow && (
+        <Answered title={t(`decided.${decision.decision}`)}>
+          <p>{t(`decided.next.${decision.decision}`)}</p>
+        </Answered>
+      )}
       {decision !== null && <Decided decision={decision} />}
       <Standings summary={summary} />
       <InDoubt summary={summary} />
@@ -83,7 +91,9 @@ export const SummaryPage = () => {
           ))}
         </ul>
       </Panel>
-      {decision === null && <Decide summary={summary} seen={seen.data} />}
+      {decision === null && (
+        <Decide summary={summary} seen={seen.data} onDecided={() => setDecidedNow(true)} />
+      )}
       <Sources summary={summary} hash={hash} />
     </Page>
   );

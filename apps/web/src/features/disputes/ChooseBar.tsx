@@ -1,6 +1,7 @@
 import { Button } from "@mantine/core";
 import { Link } from "@tanstack/react-router";
 import { useText } from "../../strings/text";
+import { Answered } from "../../ui/Answered";
 import { Notice } from "../../ui/Notice";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import styles from "./Disputes.module.css";
@@ -12,11 +13,12 @@ export const ChooseBar = ({ choosing }: { readonly choosing: ReturnType<typeof u
   const { active, count, done, send, stop } = choosing;
   if (!active) {
     return (
-      <Notice kind="note" title={t("release.done", { count: done })}>
+      <Answered title={t("release.done", { count: done })}>
+        <p>{t("release.done.what")}</p>
         <p>
           <Link to="/released">{t("nav.released")}</Link>
         </p>
-      </Notice>
+      </Answered>
     );
   }
   return (

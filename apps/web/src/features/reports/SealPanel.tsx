@@ -76,7 +76,7 @@ const NotReady = ({
   );
 };
 
-const useSeal = (reportId: string) => {
+const useSeal = (reportId: string, visit: string | null | undefined) => {
   const queries = useQueryClient();
   const navigate = useNavigate();
   return useMutation({
@@ -86,9 +86,11 @@ const useSeal = (reportId: string) => {
     },
     onSuccess: async (sealed) => {
       await queries.invalidateQueries();
-      if (sealed.comparison === null)
-        await navigate({ to: "/report-versions/$version", params: { version: sealed.id } });
-      else await navigate({ to: "/comparisons/$comparison", params: { comparison: sealed.comparison } });
+      await navigate({
+        to: "/report-versions/$version",
+        params: { version: sealed.id },
+        search: { sealed: true, comparison: sealed.comparison ?? undefined, visit: visit ?? undefined },
+      });
     },
   });
 };
@@ -97,7 +99,7 @@ const useSeal = (reportId: string) => {
 export const SealPanel = ({ reportId, report, draft, places, onGo }: Props) => {
   const t = useText();
   const [understood, setUnderstood] = useState(false);
-  const seal = useSeal(reportId);
+  const seal = useSeal(reportId, draft.draft?.visit);
   const { findings, standing } = draft;
   const where = (is: (kept: KeptFinding) => boolean): readonly Place[] =>
     places.filter(({ key }) => {

@@ -9,6 +9,7 @@ import { Notice } from "../../ui/Notice";
 import { Empty, Page, Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import { sheetQuery } from "../sheets/load-sheet";
+import { JustSealed } from "./JustSealed";
 import { documentQuery, versionQuery } from "./queries";
 import { linesOf, type Line } from "./reader";
 import { ReaderSection } from "./ReaderSection";
@@ -28,7 +29,8 @@ export const SealedReport = () => {
   const t = useText();
   const intl = useIntl();
   const { version: id } = route.useParams();
-  const { show = "all" } = route.useSearch();
+  const search = route.useSearch();
+  const { show = "all" } = search;
   const navigate = route.useNavigate();
   const [q, setQ] = useState("");
   const version = useQuery(versionQuery(id));
@@ -64,6 +66,7 @@ export const SealedReport = () => {
         seal: seal.slice(0, 12),
       })}
     >
+      {search.sealed && <JustSealed version={version.data} search={search} />}
       {version.data.withheld && (
         <Notice kind="note" title={t("reader.withheld.title")}>
           <p>{t("reader.withheld.what")}</p>
@@ -80,7 +83,7 @@ export const SealedReport = () => {
           value={show}
           onChange={(next) =>
             void navigate({
-              search: { show: next === "answered" || next === "silent" ? next : undefined },
+              search: { ...search, show: next === "answered" || next === "silent" ? next : undefined },
               replace: true,
               resetScroll: false,
             })

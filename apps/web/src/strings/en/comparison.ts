@@ -89,4 +89,6 @@ export const comparison = {
   "release.send": "Lay before the dealer",
   "release.cancel": "Cancel",
   "release.done": "{count, plural, one {# item was} other {# items were}} laid before the dealer.",
+  "release.done.what":
+    "The dealer has been told, and sees these items with what was found, and nothing else of the report. Their answers will stand beside each item.",
 } as const;

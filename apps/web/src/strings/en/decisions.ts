@@ -89,6 +89,11 @@ export const decisions = {
   "decided.approve": "You approved this summary",
   "decided.counter": "You countered",
   "decided.decline": "You declined",
+  "decided.next.approve":
+    "The dealer has been told that you approved, and sees none of this page. Nothing is bought or paid here: agree on price, papers and collection with the dealer, and let a licensed mechanic look at what is open before the car is driven.",
+  "decided.next.counter":
+    "The dealer has been told, and sees your price and conditions and none of this page. Their answer will stand here.",
+  "decided.next.decline": "The dealer has been told that you declined, and sees none of this page.",
   "decided.when": "When",
   "decided.answer": "The dealer",
   "decided.answer.accept": "accepted on {date}",

@@ -154,6 +154,19 @@ export const sheets = {
     "A sealed report is not altered, only followed by a new version. It is set against the statement at once, and the buyer who ordered it reads both. It is no roadworthiness certificate and no valuation.",
   "seal.understood.statement": "These findings are what we state about this car.",
   "seal.understood.inspection": "These findings are what I found on this car.",
+  "sealed.title":
+    "{kind, select, statement {The statement is sealed as version {version}} inspection {Your report is sealed as version {version}} other {It is sealed as version {version}}}",
+  "sealed.who.statement":
+    "Its seal begins {seal}. It is not altered any more, only followed by a new version. While the car is listed, anyone signed in can read it, and whoever has a share link; an inspector of the car gets each line only after answering it.",
+  "sealed.who.inspection":
+    "Its seal begins {seal}. It is not altered any more, only followed by a new version. The buyer who ordered it has been told, and can read it and the comparison. The dealer sees only what the buyer lays before them.",
+  "sealed.who.other": "Its seal begins {seal}. It is not altered any more, only followed by a new version.",
+  "sealed.next": "What comes next",
+  "sealed.next.visit": "Close the visit",
+  "sealed.next.comparison": "Read it against the statement",
+  "sealed.next.car.statement": "Back to the car: its listing, share links and place to be seen",
+  "sealed.next.car.inspection": "Back to the car",
+  "sealed.next.car.other": "Back to the car",
   "seal.do.statement": "Seal the statement",
   "seal.do.inspection": "Seal the report",
 } as const;

@@ -1,24 +1,13 @@
-import { convert } from "@evenhand/measurement/unit";
-import type { Finding } from "@evenhand/shared/finding";
 import { useIntl } from "react-intl";
 import { useText } from "../../../strings/text";
 import type { Row } from "../model";
-import { meanInBase } from "./mean-in-base";
+import { paintPanels, type PaintPanel } from "./paint-panels";
 import { panelShapes } from "./panel-shapes";
 import styles from "./PaintMap.module.css";
-
-/** Paint is read in thickness, panel by panel. */
-export const paintRows = (rows: readonly Row[]): readonly Row[] =>
-  rows.filter(({ item }) => item?.reading?.unit === "um" && item.positions === "panels");
 
 /** Bands of the handbook's paint map, in micrometers; the tint only helps the eye, the figure stands in every panel. */
 const bands = [200, 400, 700, 1000] as const;
 const band = (thickness: number): number => bands.filter((from) => thickness > from).length;
-
-const inMicrometers = (finding: Finding | null, row: Row): number | null => {
-  const mean = meanInBase(finding, row.item);
-  return mean === null || !row.item?.reading ? null : convert(mean, row.item.reading.unit, "um");
-};
 
 /** Panels drawn, dashed, also where nobody read them. */
 const everyCar = new Set(
@@ -31,18 +20,54 @@ interface MapProps {
   readonly rows: readonly Row[];
 }
 
+interface PanelProps {
+  readonly panel: PaintPanel;
+  readonly text: (thickness: number) => string;
+}
+
+const DrawnPanel = ({ panel: { position, mean, highest }, text }: PanelProps) => {
+  const shape = panelShapes[position];
+  if (!shape) return null;
+  const [x, y, width, height] = shape;
+  const [across, down] = [x + width / 2, y + height / 2];
+  return (
+    <g data-band={highest === null ? "none" : band(highest)} data-panel={position} className={styles.panel}>
+      <rect x={x} y={y} width={width} height={height} rx={5} />
+      {width < 24 ? (
+        <text x={across} y={down} transform={`rotate(-90 ${across} ${down})`}>
+          {[mean === null ? "" : text(mean), highest === null ? "" : `↑${text(highest)}`].join(" ").trim()}
+        </text>
+      ) : (
+        <>
+          {mean !== null && (
+            <text x={across} y={highest === null ? down : down - 6}>
+              {text(mean)}
+            </text>
+          )}
+          {highest !== null && (
+            <text className={styles.highest} x={across} y={mean === null ? down : down + 7}>
+              ↑{text(highest)}
+            </text>
+          )}
+        </>
+      )}
+    </g>
+  );
+};
+
 const OneMap = ({ label, side, rows }: MapProps) => {
   const t = useText();
   const intl = useIntl();
-  const read = rows.map((row) => ({ row, thickness: inMicrometers(row[side], row) }));
+  const read = paintPanels(rows, side);
   const unread = Object.entries(panelShapes).filter(
-    ([position]) => everyCar.has(position) && !rows.some(({ entry }) => entry.position === position),
+    ([position]) => everyCar.has(position) && !read.some((panel) => panel.position === position),
   );
   const text = (thickness: number): string => intl.formatNumber(thickness, { maximumFractionDigits: 0 });
-  const described = read.map(({ row, thickness }) =>
+  const described = read.map(({ place, mean, highest }) =>
     t("paint.panel", {
-      panel: row.place,
-      thickness: thickness === null ? t("paint.not-read") : `${text(thickness)} µm`,
+      panel: place,
+      thickness: mean === null ? t("paint.not-read") : t("paint.mean", { thickness: text(mean) }),
+      highest: highest === null ? t("paint.not-read") : t("paint.highest", { thickness: text(highest) }),
     }),
   );
   return (
@@ -53,37 +78,16 @@ const OneMap = ({ label, side, rows }: MapProps) => {
             <rect x={x} y={y} width={width} height={height} rx={5} />
           </g>
         ))}
-        {read.map(({ row, thickness }) => {
-          const shape = panelShapes[row.entry.position];
-          if (!shape) return null;
-          const [x, y, width, height] = shape;
-          const narrow = width < 24;
-          return (
-            <g
-              key={row.entry.position}
-              data-band={thickness === null ? "none" : band(thickness)}
-              className={styles.panel}
-            >
-              <rect x={x} y={y} width={width} height={height} rx={5} />
-              {thickness !== null && (
-                <text
-                  x={x + width / 2}
-                  y={y + height / 2}
-                  transform={narrow ? `rotate(-90 ${x + width / 2} ${y + height / 2})` : undefined}
-                >
-                  {text(thickness)}
-                </text>
-              )}
-            </g>
-          );
-        })}
+        {read.map((panel) => (
+          <DrawnPanel key={panel.position} panel={panel} text={text} />
+        ))}
       </svg>
       <figcaption data-side={side}>{label}</figcaption>
     </figure>
   );
 };
 
-/** The paint as a map: mean thickness of every panel, as stated and as found. */
+/** The paint as a map: mean and highest thickness of every panel, as stated and as found. */
 export const PaintMap = ({ rows }: { readonly rows: readonly Row[] }) => {
   const t = useText();
   return (

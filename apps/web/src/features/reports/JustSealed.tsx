@@ -1,0 +1,44 @@
+import type { ReportVersion } from "@evenhand/shared/http/reports";
+import { Link } from "@tanstack/react-router";
+import { useText } from "../../strings/text";
+import { Answered } from "../../ui/Answered";
+import type { SealedSearch } from "./sealed-search";
+
+interface Props {
+  readonly version: ReportVersion;
+  readonly search: SealedSearch;
+}
+
+/** After sealing: that it is sealed, who sees it from now on, and what comes next. */
+export const JustSealed = ({ version: { kind, vehicle, version, seal }, search }: Props) => {
+  const t = useText();
+  const { comparison, visit } = search;
+  const of = kind === "inspection" || kind === "statement" ? kind : "other";
+  return (
+    <Answered title={t("sealed.title", { kind: of, version })}>
+      <p>{t(`sealed.who.${of}`, { seal: seal.slice(0, 12) })}</p>
+      <p>{t("sealed.next")}</p>
+      <ul>
+        {visit !== undefined && (
+          <li>
+            <Link to="/appointments/$appointment" params={{ appointment: visit }}>
+              {t("sealed.next.visit")}
+            </Link>
+          </li>
+        )}
+        {comparison !== undefined && (
+          <li>
+            <Link to="/comparisons/$comparison" params={{ comparison }}>
+              {t("sealed.next.comparison")}
+            </Link>
+          </li>
+        )}
+        <li>
+          <Link to="/cars/$vehicle" params={{ vehicle }}>
+            {t(`sealed.next.car.${of}`)}
+          </Link>
+        </li>
+      </ul>
+    </Answered>
+  );
+};
