@@ -33,6 +33,8 @@ export const SideFigures = z.strictObject({
   /** The scatter seen was larger than the sheet's own (F-test at 1 %) and was used instead. */
   scatterReplaced: z.boolean(),
   byEye: z.boolean(),
+  /** Read with no instrument named: the ordinary one at twice its accuracy was taken. */
+  unnamed: z.boolean().optional(),
 });
 export type SideFigures = z.infer<typeof SideFigures>;
 
@@ -106,6 +108,10 @@ export const LimitFigures = z.strictObject({
   value: z.number(),
   unit: UnitSymbol,
   source: z.string(),
+  /** Only a regulation's figure is worded "required" or "allowed". */
+  practice: z.boolean(),
+  /** How grave it is to be past it. */
+  severity: Severity,
   a: LimitCall.nullable(),
   b: LimitCall.nullable(),
 });

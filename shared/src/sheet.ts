@@ -81,6 +81,8 @@ export const Limit = z.strictObject({
       rows: z.array(z.strictObject({ option: LocalId, value: z.number() })).min(1),
     })
     .optional(),
+  /** Judges nothing where the car has none of this item: a pedal's reserve is for hydraulic brakes. */
+  needsFitted: ItemId.optional(),
   /** The figure for cars of this system voltage alone. */
   systemVolts: z.union([z.literal(6), z.literal(12)]).optional(),
 });
@@ -107,7 +109,9 @@ export const ReadingSpec = z.strictObject({
   target: z.number().optional(),
   plausible: z.tuple([z.number(), z.number()]),
   ask: z.strictObject({ readings: z.int().positive(), spots: z.int().positive() }),
-  /** ±(absolute + share × reading) when no instrument is named. */
+  /** Eyes read it (gaps, tread, wear); without a named instrument the accuracy is `byEye`, else twice the ordinary instrument's. */
+  eyesRead: z.boolean().optional(),
+  /** ±(absolute + share × reading) of an eye that is used to it. */
   byEye: z.strictObject({ absolute: z.number().nonnegative(), share: z.number().min(0).max(1).default(0) }),
   instrument: z.strictObject({
     name: z.string().min(1),

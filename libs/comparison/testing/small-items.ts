@@ -1,5 +1,5 @@
 import type { AnswerOf } from "@evenhand/shared/answer";
-import type { Drawing, FaultKind, ReadingSpec } from "@evenhand/shared/sheet";
+import type { Drawing, FaultKind, Item, ReadingSpec } from "@evenhand/shared/sheet";
 import type { Figures, ReadingFigures } from "@evenhand/shared/comparison";
 import { frameOf } from "../src/fault-matches/index.ts";
 
@@ -13,6 +13,7 @@ export const treadSpec = (more: Partial<ReadingSpec> = {}): ReadingSpec => ({
   betterIs: "higher",
   plausible: [0, 20],
   ask: { readings: 1, spots: 3 },
+  eyesRead: true,
   byEye: { absolute: 2, share: 0 },
   instrument: { name: "tread gauge", resolution: 0.1, accuracy: { absolute: 0.3, share: 0 } },
   limits: [{ side: "min", value: 2, severity: "danger", source: { kind: "regulation", text: "a limit" } }],
@@ -78,3 +79,25 @@ export const figuresOf = ({ figures }: { readonly figures?: Figures | undefined 
   if (figures?.of !== "reading") throw new Error("no figures of a reading");
   return figures;
 };
+
+/** An item by hand that asks for a reading. */
+export const readingItem = (spec: ReadingSpec, more: Partial<Item> = {}): Item => ({
+  id: "wheels.tread-depth",
+  section: "wheels",
+  words: { american: "tread depth", synonyms: [] },
+  how: "Read it.",
+  answer: "reading",
+  consequence: "safety",
+  strict: true,
+  time: "steady",
+  stage: "lift",
+  depth: "first-look",
+  core: true,
+  minutes: 1,
+  needs: [],
+  conditions: [],
+  cautions: [],
+  costRow: null,
+  reading: spec,
+  ...more,
+});

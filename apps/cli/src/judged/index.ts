@@ -9,6 +9,7 @@ import { problemLines, readReport } from "../read-report.ts";
 import { done, unusable } from "../shell.ts";
 import type { Shell } from "../shell.ts";
 import { usage } from "../usage.ts";
+import { asNotFitted } from "./not-fitted.ts";
 import { readJudged } from "./read.ts";
 import type { JudgedCases, JudgedGate, JudgedPair } from "./read.ts";
 import { saidOf } from "./said.ts";
@@ -51,12 +52,12 @@ const sheet = compileSheet(sheetVersion1);
 const read = (path: string): Report => {
   const file = readReport(path, sheetVersion1);
   if (!file.ok) throw new Error(problemLines(path, file.problems).join("\n"));
-  return file.report;
+  return { ...file.report, findings: file.report.findings.map(asNotFitted) };
 };
 
-const linesOf = (pair: JudgedPair, comparison: Comparison): JudgedLine[] =>
+const linesOf = (pair: JudgedPair, a: Report, comparison: Comparison): JudgedLine[] =>
   pair.wanted.map((wanted) => {
-    const { word, severity } = saidOf(comparison, wanted.item, wanted.position, wanted.kind);
+    const { word, severity } = saidOf(comparison, a, wanted);
     return {
       name: pair.name,
       item: wanted.item,
@@ -113,8 +114,9 @@ export const runJudged = ({ pairs, gates }: JudgedCases): JudgedResult => {
   const total = empty();
   const cases: JudgedLine[] = [];
   for (const pair of pairs) {
-    const comparison = analyze(read(pair.a), read(pair.b), sheet);
-    const lines = linesOf(pair, comparison);
+    const a = read(pair.a);
+    const comparison = analyze(a, read(pair.b), sheet);
+    const lines = linesOf(pair, a, comparison);
     for (const line of lines) count(total, line);
     cases.push(...lines);
   }

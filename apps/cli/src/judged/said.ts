@@ -1,4 +1,5 @@
 import type { Comparison, Entry } from "@evenhand/shared/comparison";
+import type { Report } from "@evenhand/shared/report";
 import type { Severity } from "@evenhand/shared/severity";
 
 /** What a judge can want of a line, and what a comparison can say. `nothing`: no line at all. */
@@ -34,6 +35,7 @@ export const saidByEntry = ({ outcome, marks, coverageOnly, severity, finding, s
     return "contradicted";
   }
   if (marks.includes("not-fitted") && (outcome === "agree" || coverageOnly === true)) return "not-fitted";
+  if (marks.includes("perhaps-unit")) return "not-comparable";
   if (coverageOnly === true) return "sound";
   switch (outcome) {
     case "agree":
@@ -54,22 +56,30 @@ export const saidByEntry = ({ outcome, marks, coverageOnly, severity, finding, s
 
 export type Said = { readonly word: Word; readonly severity: Severity | null };
 
-/** Lines of a place: of one kind of fault only where `kind` is given. */
-const linesOf = (
-  { entries }: Comparison,
-  item: string,
-  position: string,
-  kind: string | undefined,
-): Entry[] => {
+const statedKind = ({ atom, finding }: Entry, a: Report): string | undefined => {
+  const stated = a.findings[finding.a ?? -1]?.answer;
+  return atom.of === "fault" && stated?.kind === "faults" ? stated.found[atom.a ?? -1]?.kind : undefined;
+};
+
+/** A place, and of its faults one kind only where `kind` is given. */
+export type JudgedPlace = {
+  readonly item: string;
+  readonly position: string;
+  readonly kind: string | undefined;
+};
+
+const linesOf = ({ entries }: Comparison, a: Report, { item, position, kind }: JudgedPlace): Entry[] => {
   const lines = entries.filter((entry) => entry.item === item && entry.position === position);
   if (kind === undefined) return lines;
-  const own = lines.filter(({ atom }) => atom.of !== "answer" && atom.kind === kind);
-  return own.length > 0 ? own : lines.filter(({ atom }) => atom.of !== "fault");
+  const found = lines.filter(({ atom }) => atom.of !== "answer" && atom.kind === kind);
+  if (found.length > 0) return found;
+  const stated = lines.filter((line) => statedKind(line, a) === kind);
+  return stated.length > 0 ? stated : lines.filter(({ atom }) => atom.of !== "fault");
 };
 
 /** What a comparison says of a place: the worst of its lines. */
-export const saidOf = (comparison: Comparison, item: string, position: string, kind?: string): Said => {
-  const lines = linesOf(comparison, item, position, kind);
+export const saidOf = (comparison: Comparison, a: Report, place: JudgedPlace): Said => {
+  const lines = linesOf(comparison, a, place);
   const word = worst(lines.map(saidByEntry));
   return { word, severity: lines.find((line) => saidByEntry(line) === word)?.severity ?? null };
 };

@@ -50,7 +50,12 @@ describe("analyze", () => {
   it("lets a broken rule contradict a claim nobody answered", () => {
     const result = analyze(statement([claimedNew]), inspection([oldTire]), sheet);
     const claim = at(result, "wheels.tire-age");
-    expect(claim).toMatchObject({ outcome: "unseen", standing: "contradicted-by-figures" });
+    expect(claim).toMatchObject({
+      outcome: "differ",
+      marks: ["by-figures"],
+      severity: "danger",
+      standing: "contradicted-by-figures",
+    });
     expect(
       result.crossChecks.some(
         ({ verdict, claim: of }) => verdict === "breaks" && of?.item === "wheels.tire-age",
@@ -88,7 +93,7 @@ describe("analyze", () => {
       ({ verdict, strength, claim }) => verdict === "breaks" && strength === "hint" && claim !== null,
     );
     expect(hints.map(({ rule }) => rule)).toContain("first-color");
-    expect(result.standings).toMatchObject({ "contradicted-by-figures": 0, confirmed: 2 });
+    expect(result.standings).toMatchObject({ "contradicted-by-figures": 0 });
   });
 
   it("contradicts nothing where the rule holds, or there is no claim", () => {

@@ -1,9 +1,10 @@
 import type { ComparedReport, Comparison, Entry } from "@evenhand/shared/comparison";
 import type { CostTable } from "@evenhand/shared/cost-table";
-import type { CrossCheck, ReportHandbook } from "@evenhand/shared/cross-check";
+import type { ReportHandbook } from "@evenhand/shared/cross-check";
 import type { Report } from "@evenhand/shared/report";
 import { crossChecks, indexFindings } from "@evenhand/handbook/cross-checks";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import { applyRules } from "../apply-rules/index.ts";
 import { agreementOf } from "../agreement/index.ts";
 import { biasOf } from "../bias/index.ts";
 import { chanceOf, qValuesOf } from "../chance/index.ts";
@@ -31,28 +32,6 @@ const compared = (report: Report, seal: string | null): ComparedReport => ({
   seal,
   started: report.visit.started,
 });
-
-const placeKey = (item: string, position: string): string => `${item} ${position}`;
-
-/** Claims that a broken rule contradicts, by place. */
-const contradictedPlaces = (checks: readonly CrossCheck[]): ReadonlySet<string> => {
-  const places = new Set<string>();
-  for (const { verdict, strength, claim } of checks) {
-    if (verdict === "breaks" && strength === "contradicts" && claim !== null) {
-      places.add(placeKey(claim.item, claim.position));
-    }
-  }
-  return places;
-};
-
-const withContradictions = (entries: readonly Entry[], checks: readonly CrossCheck[]): Entry[] => {
-  const places = contradictedPlaces(checks);
-  return entries.map((entry) =>
-    places.size > 0 && places.has(placeKey(entry.item, entry.position))
-      ? { ...entry, standing: "contradicted-by-figures" }
-      : entry,
-  );
-};
 
 const figuresOf = ({ limits, maker }: ReportHandbook): NonNullable<Comparison["handbook"]> => ({
   side: "b",
@@ -104,7 +83,7 @@ export const analyze = (
     sheet,
   );
   completeFigures(found, a, b, sheet, options);
-  const entries = withContradictions(found, checks);
+  const entries = applyRules(found, checks);
   const places = placesSeen(entries, a, b);
   const costs = costsOf(options.costs);
   const { make, model, modelYear, identification } = a.vehicle;

@@ -3,8 +3,11 @@ import type { Finding } from "@evenhand/shared/finding";
 import type { Instrument, Report } from "@evenhand/shared/report";
 import { gradeStretch } from "@evenhand/sheet/grade-scale";
 import type { Stretch } from "@evenhand/sheet/grade-scale";
-import { isBad } from "@evenhand/sheet/is-bad";
+import { isBadCall, severityRank } from "@evenhand/shared/severity";
+import { callOf } from "@evenhand/sheet/call";
+import type { CallContext } from "@evenhand/sheet/call";
 import { compareChoice } from "../compare-choice/index.ts";
+import type { Pick } from "../compare-choice/index.ts";
 import { compareCode } from "../compare-code/index.ts";
 import { compareColor } from "../compare-color/index.ts";
 import { compareGrade } from "../compare-grade/index.ts";
@@ -37,6 +40,7 @@ export type AnsweredPair = {
   readonly b: Finding;
   readonly place: PlannedPlace;
   readonly sides: Sides;
+  readonly contexts: { readonly a: CallContext; readonly b: CallContext };
 };
 
 const UNKNOWN_SCALE: Judgment = {
@@ -72,11 +76,14 @@ const readings = ({ a, b, asked }: Pair<"reading">): Judgment => {
   const { item } = asked.place.compiled;
   const spec = item.reading;
   if (spec === undefined) return OTHER_KIND;
-  const { sides } = asked;
+  const { sides, contexts } = asked;
   return compareReading({
     a,
     b,
+    item,
     spec,
+    contextA: contexts.a,
+    contextB: contexts.b,
     instrumentA: instrumentOf(asked.a, sides.a),
     instrumentB: instrumentOf(asked.b, sides.b),
     shared: sides.sharing.instrument(asked.a, asked.b),
@@ -97,22 +104,74 @@ const grades = ({ a, b, asked }: Pair<"grade">): Judgment => {
   const [scalesA, scalesB] = [asked.sides.a.report.scales, asked.sides.b.report.scales];
   const [stretchA, stretchB] = [gradeStretch(a, scalesA), gradeStretch(b, scalesB)];
   if (stretchA === undefined || stretchB === undefined) return UNKNOWN_SCALE;
+  const bothBad =
+    isBadCall(callOf(a, item, asked.contexts.a)) && isBadCall(callOf(b, item, asked.contexts.b));
   return compareGrade({
     a: stretchA,
     b: stretchB,
     same: isSameGrade(a, b) && isSameStretch(stretchA, stretchB),
     strict: item.strict,
-    bothBad: isBad(a, item, scalesA) && isBad(b, item, scalesB),
+    bothBad,
   });
 };
 
-const choices = (a: string, b: string, between: string | undefined, { place }: AnsweredPair): Judgment =>
-  compareChoice({
-    a: place.picks.get(a) ?? { answer: a, bad: false },
-    b: place.picks.get(b) ?? { answer: b, bad: false },
+const pickOf = ({ place }: AnsweredPair, answer: string): Pick =>
+  place.picks.get(answer) ?? { answer, call: "no-yardstick" };
+
+const choices = (a: string, b: string, between: string | undefined, asked: AnsweredPair): Judgment => {
+  const { choice } = asked.place.compiled.item;
+  return compareChoice({
+    a: pickOf(asked, a),
+    b: pickOf(asked, b),
     between,
-    safety: place.compiled.item.consequence === "safety",
+    neighbors: choice?.neighbors,
+    weakerIsNotOtherwise:
+      choice?.weakerIsNotOtherwise === true || asked.place.compiled.item.asked === "statement",
   });
+};
+
+/** What nobody promised and nobody found is no fault of anybody. */
+const presences = ({ a, b, asked }: Pair<"presence">): Judgment => {
+  const { presence } = asked.place.compiled.item;
+  if (presence?.onlyIfPromised !== true || a.value !== b.value || a.value === "not-known") {
+    return choices(a.value, b.value, undefined, asked);
+  }
+  const pick: Pick = { answer: a.value, call: "no-yardstick" };
+  return compareChoice({ a: pick, b: pick });
+};
+
+const optionsOf = ({ option, also = [] }: AnswerOf<"choice">): string[] => [option, ...also];
+
+const gravest = (options: readonly string[], asked: AnsweredPair): string => {
+  const rank = (option: string): number => {
+    const { call } = pickOf(asked, option);
+    return isBadCall(call) ? severityRank(call) : Number.POSITIVE_INFINITY;
+  };
+  return options.reduce((worst, option) => (rank(option) < rank(worst) ? option : worst));
+};
+
+/** Where several options can be true: what one found beyond the other decides, the gravest first. */
+const lists = ({ a, b, asked }: Pair<"choice">): Judgment => {
+  const [saidA, saidB] = [optionsOf(a), optionsOf(b)];
+  if (saidA.length === 1 && saidB.length === 1) return choices(a.option, b.option, undefined, asked);
+  const onlyB = saidB.filter((option) => !saidA.includes(option));
+  const onlyA = saidA.filter((option) => !saidB.includes(option));
+  const beyond = onlyB.filter((option) => isBadCall(pickOf(asked, option).call));
+  if (beyond.length > 0) {
+    const found = gravest(beyond, asked);
+    const stated = gravest(onlyA.length > 0 ? onlyA : saidA, asked);
+    const said = choices(stated, found, undefined, asked);
+    return onlyA.length > 0
+      ? said
+      : { ...said, outcome: "differ", reason: "worse-than-said", standing: standingOf("differ"), marks: [] };
+  }
+  const shared = saidA.filter((option) => saidB.includes(option));
+  const [one, other] =
+    shared.length > 0
+      ? [gravest(shared, asked), gravest(shared, asked)]
+      : [gravest(saidA, asked), gravest(saidB, asked)];
+  return choices(one, other, undefined, asked);
+};
 
 /** The check digit is 49 CFR 565's: from model year 1981 on. */
 const FIRST_CHECKED_YEAR = 1981;
@@ -131,24 +190,32 @@ const colors = ({ a, b, asked }: Pair<"color">): Judgment => {
 const byKind = (asked: AnsweredPair): Judgment => {
   const [a, b] = [asked.a.answer, asked.b.answer];
   if (a.kind === "reading" && b.kind === "reading") return readings({ a, b, asked });
-  if (a.kind === "choice" && b.kind === "choice") return choices(a.option, b.option, undefined, asked);
+  if (a.kind === "choice" && b.kind === "choice") return lists({ a, b, asked });
   if (a.kind === "working" && b.kind === "working") return choices(a.value, b.value, "intermittent", asked);
-  if (a.kind === "presence" && b.kind === "presence") return choices(a.value, b.value, undefined, asked);
+  if (a.kind === "presence" && b.kind === "presence") return presences({ a, b, asked });
   if (a.kind === "grade" && b.kind === "grade") return grades({ a, b, asked });
   if (a.kind === "code" && b.kind === "code") return codes({ a, b, asked });
   return a.kind === "color" && b.kind === "color" ? colors({ a, b, asked }) : OTHER_KIND;
 };
 
+/** Options that move from day to day: those the item names, or all of one that drifts. */
+const isDrifting = ({ a, b, place }: AnsweredPair): boolean => {
+  const { item } = place.compiled;
+  const options = item.choice?.drifting;
+  if (options === undefined) return item.time === "drifts";
+  return [a, b].some(({ answer }) => answer.kind === "choice" && options.includes(answer.option));
+};
+
 /**
- * What drifts never differs across days: it is in doubt where either side calls it bad, and contradicts nothing where
- * neither does (the light of two visits). Readings see to it themselves, for limits decide there.
+ * What moves from day to day is in doubt where what was found is bad, and contradicts nothing where it is not. Readings see to it
+ * themselves, for a day's allowance decides there.
  */
 const softenDrift = (judgment: Judgment, asked: AnsweredPair): Judgment => {
-  const { a, b, sides } = asked;
   const { item } = asked.place.compiled;
-  if (judgment.outcome !== "differ" || item.time !== "drifts" || item.answer === "reading") return judgment;
+  const parted = judgment.outcome === "differ" || judgment.outcome === "doubtful";
+  if (!parted || item.answer === "reading" || !isDrifting(asked)) return judgment;
   if (!timesOf(asked)().differentDays) return judgment;
-  const bad = isBad(a.answer, item, sides.a.report.scales) || isBad(b.answer, item, sides.b.report.scales);
+  const bad = isBadCall(callOf(asked.b.answer, item, asked.contexts.b));
   const outcome = bad ? "doubtful" : "consistent";
   return {
     ...judgment,
@@ -158,10 +225,41 @@ const softenDrift = (judgment: Judgment, asked: AnsweredPair): Judgment => {
   };
 };
 
+/** How far two notes of one condition may lie apart and still be the same. Common practice, no source. */
+const TOLERANCES: Readonly<Record<string, number>> = {
+  height: 500,
+  "engine-speed": 400,
+  "oil-temperature": 15,
+  "test-pressure": 15,
+};
+const OTHER_TOLERANCE = 0.2;
+
+const isSame = (one: unknown, other: unknown, condition: string): boolean => {
+  if (one === undefined || other === undefined || one === other) return true;
+  if (typeof one !== "number" || typeof other !== "number") return false;
+  const most = TOLERANCES[condition] ?? OTHER_TOLERANCE * Math.max(Math.abs(one), Math.abs(other));
+  return Math.abs(one - other) <= most;
+};
+
+/** A condition that decides the answer was noted otherwise on the two sides. */
+const underOtherConditions = ({ a, b, place }: AnsweredPair): boolean =>
+  place.compiled.item.sameConditions?.some(
+    (condition) => !isSame(a.conditions?.[condition], b.conditions?.[condition], condition),
+  ) === true;
+
+const OTHER_CONDITIONS: Judgment = {
+  outcome: "incomparable",
+  reason: "other-conditions",
+  direction: "neither",
+  standing: standingOf("incomparable"),
+};
+
 /**
- * Compares two answers to one item, both of which saw it and neither of which lists faults.
+ * Compares two answers to one item, both of which saw it and neither of which lists faults. Under other conditions than the other
+ * side's, where these decide: incomparable, each with its own call.
  *
  * @returns incomparable where the two are of different kinds, or not of the kind the item asks for
- * @example compareAnswers({ a: hornWorks, b: hornDead, place, sides }).outcome // "differ"
+ * @example compareAnswers({ a: hornWorks, b: hornDead, place, sides, contexts }).outcome // "differ"
  */
-export const compareAnswers = (asked: AnsweredPair): Judgment => softenDrift(byKind(asked), asked);
+export const compareAnswers = (asked: AnsweredPair): Judgment =>
+  underOtherConditions(asked) ? OTHER_CONDITIONS : softenDrift(byKind(asked), asked);

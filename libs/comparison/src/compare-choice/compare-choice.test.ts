@@ -1,21 +1,21 @@
 import { describe, expect, it } from "vitest";
+import type { Call } from "@evenhand/shared/severity";
 import { compareChoice } from "./index.ts";
-import type { Pick } from "./index.ts";
+import type { ChoicePair, Pick } from "./index.ts";
 
-const WORKING: Record<string, Pick> = {
-  yes: { answer: "yes", bad: false, rank: 0 },
-  intermittent: { answer: "intermittent", bad: true, rank: 1 },
-  no: { answer: "no", bad: true, rank: 2 },
-  "not-known": { answer: "not-known", bad: false },
-};
-const working = (answer: string): Pick => WORKING[answer] ?? { answer, bad: false };
-const horn = (a: string, b: string, safety = false) =>
-  compareChoice({ a: working(a), b: working(b), between: "intermittent", safety });
-const choose = (a: Partial<Pick>, b: Partial<Pick>) =>
+const RANKS = ["yes", "intermittent", "no"];
+const working = (answer: string, bad: Call): Pick => ({
+  answer,
+  call: answer === "yes" ? "good" : answer === "not-known" ? "no-yardstick" : bad,
+  rank: answer === "not-known" ? undefined : RANKS.indexOf(answer),
+});
+const horn = (a: string, b: string, bad: Call = "repair") =>
+  compareChoice({ a: working(a, bad), b: working(b, bad), between: "intermittent" });
+const choose = (a: Partial<Pick>, b: Partial<Pick>, more: Partial<ChoicePair> = {}) =>
   compareChoice({
-    a: { answer: "one", bad: false, ...a },
-    b: { answer: "two", bad: false, ...b },
-    safety: true,
+    a: { answer: "one", call: "good", ...a },
+    b: { answer: "two", call: "good", ...b },
+    ...more,
   });
 
 describe("compareChoice", () => {
@@ -25,50 +25,84 @@ describe("compareChoice", () => {
     ["yes", "no", "differ", "stated-better", "differs"],
     ["no", "yes", "differ", "found-better", "differs"],
     ["yes", "intermittent", "doubtful", "stated-better", "in-doubt"],
-    ["no", "intermittent", "doubtful", "found-better", "in-doubt"],
-    ["intermittent", "no", "doubtful", "stated-better", "in-doubt"],
+    ["no", "intermittent", "agree", "found-better", "agreed-fault"],
+    ["intermittent", "no", "agree", "stated-better", "agreed-fault"],
   ])("stated %s, found %s: %s", (a, b, outcome, direction, standing) => {
-    expect(horn(a, b)).toMatchObject({ outcome, direction, standing });
+    const said = horn(a, b);
+    expect(said).toMatchObject({ outcome, standing });
+    if (a !== b) expect(said.direction).toBe(direction);
   });
 
-  it("differs when intermittent on a safety item", () => {
-    expect(horn("yes", "intermittent", true)).toMatchObject({ outcome: "differ", reason: "works-at-times" });
+  it("marks what both say is bad", () => {
+    expect(horn("no", "no").marks).toEqual(["both-bad"]);
+    expect(horn("no", "intermittent").marks).toEqual(["both-bad"]);
+    expect(horn("yes", "yes").marks).toBeUndefined();
+  });
+
+  it("differs when intermittent can hurt somebody", () => {
+    expect(horn("yes", "intermittent", "danger")).toMatchObject({
+      outcome: "differ",
+      reason: "works-at-times",
+    });
   });
 
   it.each([
-    ["not-known", "not-known", "unseen", "not-known-by-either", "unseen"],
-    ["not-known", "yes", "consistent", "not-known-by-statement", "too-coarse"],
-    ["yes", "not-known", "consistent", "not-known-by-inspection", "too-coarse"],
-    ["no", "not-known", "consistent", "not-known-by-inspection", "too-coarse"],
-    ["not-known", "no", "consistent", "found-bad-not-known", "not-mentioned"],
-  ])("stated %s, found %s: %s", (a, b, outcome, reason, standing) => {
-    expect(horn(a, b)).toMatchObject({ outcome, reason, standing, direction: "neither" });
+    ["not-known", "not-known", "not-known-by-either"],
+    ["not-known", "yes", "not-known-by-statement"],
+    ["yes", "not-known", "not-known-by-inspection"],
+    ["no", "not-known", "not-known-by-inspection"],
+    ["not-known", "no", "not-known-by-statement"],
+  ])("stated %s, found %s: unseen, to be asked for", (a, b, reason) => {
+    expect(horn(a, b)).toMatchObject({ outcome: "unseen", reason, direction: "neither" });
   });
 });
 
-describe("the reason", () => {
-  it("tells an equal answer from another", () => {
-    expect(horn("yes", "yes").reason).toBe("same-answer");
-    expect(choose({}, {}).reason).toBe("other-answer");
+describe("ordered options", () => {
+  it("are doubtful one step apart on one side of bad, or as the item says", () => {
+    expect(choose({ rank: 0 }, { rank: 1 }).outcome).toBe("doubtful");
+    expect(choose({ rank: 0 }, { rank: 1 }, { neighbors: "consistent" }).outcome).toBe("consistent");
+  });
+
+  it("differ two steps apart, and across what is bad", () => {
+    expect(choose({ rank: 0 }, { rank: 2 }).outcome).toBe("differ");
+    expect(choose({ rank: 0 }, { rank: 1, call: "repair" }).outcome).toBe("differ");
+  });
+
+  it("do not contradict by being weaker where no more can be seen", () => {
+    const more = { weakerIsNotOtherwise: true };
+    expect(choose({ rank: 0 }, { rank: 1 }, more)).toMatchObject({
+      outcome: "consistent",
+      reason: "weaker-not-otherwise",
+    });
+    expect(choose({ rank: 0 }, { rank: 3, call: "worth" }, more).outcome).toBe("differ");
+    expect(choose({ rank: 1 }, { rank: 0 }, more).outcome).toBe("consistent");
+    expect(choose({}, { answer: "not-known", call: "no-yardstick" }, more).outcome).toBe("consistent");
+  });
+
+  it("agree, both bad, where both are", () => {
+    expect(choose({ rank: 1, call: "repair" }, { rank: 2, call: "repair" })).toMatchObject({
+      outcome: "agree",
+      marks: ["both-bad"],
+      direction: "stated-better",
+    });
+    expect(choose({ rank: 1, call: "small" }, { rank: 3, call: "danger" }).outcome).toBe("agree");
+  });
+
+  it("are doubtful one step into a trifle", () => {
+    expect(choose({ rank: 0 }, { rank: 1, call: "small" }).outcome).toBe("doubtful");
+    expect(choose({ rank: 0 }, { rank: 2, call: "small" }).outcome).toBe("differ");
   });
 });
 
 describe("the direction", () => {
   it("goes by the options' order", () => {
-    expect(choose({ rank: 0 }, { rank: 1 })).toMatchObject({
-      outcome: "differ",
-      reason: "other-answer",
-      direction: "stated-better",
-    });
-    expect(choose({ rank: 2, bad: true }, { rank: 1, bad: true }).direction).toBe("found-better");
+    expect(choose({ rank: 0 }, { rank: 2 }).direction).toBe("stated-better");
+    expect(choose({ rank: 2 }, { rank: 0 }).direction).toBe("found-better");
   });
 
   it("goes by which is bad where there is no order", () => {
     expect(choose({}, {}).direction).toBe("neither");
-    expect(choose({}, { bad: true }).direction).toBe("stated-better");
-    expect(choose({ bad: true }, {}).direction).toBe("found-better");
-    expect(choose({ rank: 1 }, { rank: 1, bad: true }).direction).toBe("stated-better");
-    expect(choose({ rank: 1 }, { bad: true }).direction).toBe("stated-better");
-    expect(choose({}, { rank: 1, bad: true }).direction).toBe("stated-better");
+    expect(choose({}, { call: "worth" }).direction).toBe("stated-better");
+    expect(choose({ call: "worth" }, {}).direction).toBe("found-better");
   });
 });

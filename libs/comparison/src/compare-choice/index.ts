@@ -1,11 +1,13 @@
-import type { Direction, Outcome } from "@evenhand/shared/outcome";
+import { isBadCall } from "@evenhand/shared/severity";
+import type { Call } from "@evenhand/shared/severity";
+import type { Direction } from "@evenhand/shared/outcome";
 import type { Judgment } from "../judgment/index.ts";
 import { standingOf } from "../standing/index.ts";
 
 /** An answer out of a short list. */
 export type Pick = {
   readonly answer: string;
-  readonly bad: boolean;
+  readonly call: Call;
   /** Place from the most claimed (0); `undefined` where the list has no order. */
   readonly rank?: number | undefined;
 };
@@ -15,60 +17,95 @@ export type ChoicePair = {
   readonly a: Pick;
   readonly b: Pick;
   /** `working` alone: the answer that stands between the ends. */
-  readonly between?: string;
-  readonly safety: boolean;
+  readonly between?: string | undefined;
+  /** What two neighbors on one side of bad are. */
+  readonly neighbors?: "doubtful" | "consistent" | undefined;
+  /** The weaker of two good answers does not contradict the stronger: more cannot be shown by looking. */
+  readonly weakerIsNotOtherwise?: boolean | undefined;
 };
 
 export const NOT_KNOWN = "not-known";
 
 const directionOf = ({ a, b }: ChoicePair): Direction => {
+  const [badA, badB] = [isBadCall(a.call), isBadCall(b.call)];
   if (a.rank !== undefined && b.rank !== undefined && a.rank !== b.rank) {
     return a.rank < b.rank ? "stated-better" : "found-better";
   }
-  if (a.bad === b.bad) return "neither";
-  return b.bad ? "stated-better" : "found-better";
+  if (badA === badB) return "neither";
+  return badB ? "stated-better" : "found-better";
 };
 
-const againstNotKnown = ({ a, b }: ChoicePair): Judgment => {
-  const direction = "neither";
-  if (a.answer === b.answer) {
-    return { outcome: "unseen", reason: "not-known-by-either", direction, standing: "unseen" };
+const said = (
+  pair: ChoicePair,
+  outcome: Judgment["outcome"],
+  reason: Judgment["reason"],
+  bothBad = false,
+): Judgment => ({
+  outcome,
+  reason,
+  direction: outcome === "agree" && !bothBad ? "neither" : directionOf(pair),
+  standing: standingOf(outcome, { bothBad }),
+  ...(bothBad ? { marks: ["both-bad"] } : {}),
+});
+
+const againstNotKnown = (pair: ChoicePair): Judgment => {
+  // He could not tell: more cannot be shown by looking, so that nobody need be asked again.
+  if (pair.a.answer !== pair.b.answer && pair.weakerIsNotOtherwise === true) {
+    return said(pair, "consistent", "not-known-by-inspection");
   }
-  const stated = a.answer !== NOT_KNOWN;
-  // A fault found where the statement claims nothing either way contradicts nothing, and was still not mentioned.
-  if (!stated && b.bad) {
-    return { outcome: "consistent", reason: "found-bad-not-known", direction, standing: "not-mentioned" };
+  const reason =
+    pair.a.answer === pair.b.answer
+      ? "not-known-by-either"
+      : pair.a.answer === NOT_KNOWN
+        ? "not-known-by-statement"
+        : "not-known-by-inspection";
+  return { outcome: "unseen", reason, direction: "neither", standing: "unseen" };
+};
+
+/** Between the ends: in doubt, unless the thing can hurt somebody. */
+const halfway = (pair: ChoicePair): Judgment => {
+  const danger = [pair.a.call, pair.b.call].includes("danger");
+  return said(pair, danger ? "differ" : "doubtful", "works-at-times");
+};
+
+const isBothBad = ({ a, b }: ChoicePair): boolean => isBadCall(a.call) && isBadCall(b.call);
+
+/** Both say it is bad: disclosed, and it costs and ranks as what was found. */
+const bothBad = (pair: ChoicePair): Judgment =>
+  said(pair, "agree", pair.a.answer === pair.b.answer ? "same-answer" : "both-bad", true);
+
+const between = (pair: ChoicePair): Judgment => {
+  const { a, b } = pair;
+  const acrossBad = isBadCall(a.call) !== isBadCall(b.call);
+  if (a.rank === undefined || b.rank === undefined) return said(pair, "differ", "other-answer");
+  const trifle = [a.call, b.call].every((call) => !isBadCall(call) || call === "small");
+  // One step into a trifle: a tick, a weep, a spot of play. Two careful people part there.
+  if (acrossBad && trifle && Math.abs(a.rank - b.rank) === 1) return said(pair, "doubtful", "neighbors");
+  if (acrossBad) return said(pair, "differ", "other-answer");
+  if (pair.weakerIsNotOtherwise === true) {
+    return said(pair, "consistent", "weaker-not-otherwise");
   }
-  const reason = stated ? "not-known-by-inspection" : "not-known-by-statement";
-  return {
-    outcome: "consistent",
-    reason,
-    direction,
-    standing: standingOf("consistent", { tooCoarse: true }),
-  };
+  return Math.abs(a.rank - b.rank) === 1
+    ? said(pair, pair.neighbors ?? "doubtful", "neighbors")
+    : said(pair, "differ", "other-answer");
 };
 
 /**
- * Compares two answers out of a list. Equal: agree. "Not known" against anything: consistent. `working`:
- * intermittent against either end is doubtful, but differs for a safety item. Else differ, the direction by the
- * options' order, or by which is bad.
+ * Compares two answers out of a list, both called by themselves. Equal: agree, and both bad where they are. "Not known" on either
+ * side: unseen, to be asked for. Both bad: agree, both bad. One between the
+ * ends of `working`: doubtful, differ where it can hurt. Neighbors on the same side of bad: doubtful, or as the item says; across
+ * it (unless into a trifle), or two apart: differ. A weaker good answer does not contradict a stronger one where the item says that no more can be seen.
  *
  * @example
- * compareChoice({ a: { answer: "yes", bad: false }, b: { answer: "no", bad: true }, safety: false }).outcome // "differ"
+ * compareChoice({ a: { answer: "yes", call: "good" }, b: { answer: "no", call: "danger" } }).outcome // "differ"
  */
 export const compareChoice = (pair: ChoicePair): Judgment => {
   const { a, b } = pair;
   if (a.answer === NOT_KNOWN || b.answer === NOT_KNOWN) return againstNotKnown(pair);
-  if (a.answer === b.answer) {
-    const standing = standingOf("agree", { bothBad: a.bad });
-    return { outcome: "agree", reason: "same-answer", direction: "neither", standing };
+  if (isBothBad(pair)) return bothBad(pair);
+  if (a.answer === b.answer) return said(pair, "agree", "same-answer");
+  if (pair.between !== undefined && (a.answer === pair.between || b.answer === pair.between)) {
+    return halfway(pair);
   }
-  const halfway = pair.between !== undefined && (a.answer === pair.between || b.answer === pair.between);
-  const outcome: Outcome = halfway && !pair.safety ? "doubtful" : "differ";
-  return {
-    outcome,
-    reason: halfway ? "works-at-times" : "other-answer",
-    direction: directionOf(pair),
-    standing: standingOf(outcome),
-  };
+  return between(pair);
 };

@@ -1,26 +1,13 @@
 import type { CodeFigures } from "@evenhand/shared/comparison";
 import type { CodeSystem } from "@evenhand/shared/sheet";
 import { hasRightCheckDigit } from "@evenhand/handbook/check-digit";
-import { misreading, normalizeNumber, normalizeVin } from "@evenhand/handbook/identifier-text";
+import { misreading } from "@evenhand/handbook/identifier-text";
+import { normalizeCode, sameDate } from "../code-text/index.ts";
 import type { Judgment } from "../judgment/index.ts";
+import type { Reason } from "../reason/index.ts";
 import { standingOf } from "../standing/index.ts";
 
-const bySystem = (system: CodeSystem, text: string): string => {
-  if (system === "text") return text.replaceAll(/\s+/g, " ");
-  if (system === "tire-size") return text.replaceAll(/\s+/g, "");
-  if (system === "tire-identification") return normalizeNumber(text).replace(/^DOT/, "");
-  return system === "vin" || system === "chassis-number" ? normalizeVin(text) : normalizeNumber(text);
-};
-
-/**
- * A code as it is compared in its system: capitals without spaces and marks; in a VIN the letters it never holds
- * read as digits; free text only loses case and doubled spaces, since its marks can carry meaning. Text of nothing
- * but marks stays as it is.
- *
- * @example normalizeCode("tire-size", "P205/75 R15") // "P205/75R15"
- */
-export const normalizeCode = (system: CodeSystem, text: string): string =>
-  (bySystem(system, text) || text).trim().toUpperCase();
+export { normalizeCode };
 
 const LENGTH_WITH_CHECK_DIGIT = 17;
 
@@ -41,28 +28,69 @@ const places = (a: string, b: string): number[] => {
   return differing;
 };
 
-const REASONS = {
-  same: "same-code",
-  "look-alike": "one-look-alike",
-  exchanged: "two-exchanged",
-  other: "other-code",
-} as const;
-const OUTCOMES = { same: "agree", "look-alike": "doubtful", exchanged: "doubtful", other: "differ" } as const;
+/** Characters whose shapes are taken for each other under paint, dirt or wear, beside those of print. */
+const WORN_SHAPES = ["38", "68", "56", "17", "49", "EF", "PR", "0OD", "1IL", "2Z", "5S", "8B", "CG", "UV"];
+
+const isWornShape = (a: string, b: string): boolean =>
+  WORN_SHAPES.some((shapes) => shapes.includes(a) && shapes.includes(b));
+
+const oneWornShape = (a: string, b: string): boolean => {
+  if (a.length !== b.length) return false;
+  const [at, ...more] = places(a, b);
+  return at !== undefined && more.length === 0 && isWornShape(a[at] ?? "", b[at] ?? "");
+};
+
+/** One character dropped, or written twice. */
+const oneDropped = (a: string, b: string): boolean => {
+  const [long, short] = a.length > b.length ? [a, b] : [b, a];
+  if (long.length !== short.length + 1 || short.length < 4) return false;
+  for (let at = 0; at < long.length; at += 1) {
+    if (long.slice(0, at) + long.slice(at + 1) === short) return true;
+  }
+  return false;
+};
+
+/** Systems in which one text may give only part of a number: a tire's date alone, a casting number without its suffix. */
+const PARTIAL: ReadonlySet<CodeSystem> = new Set(["tire-identification", "casting-number"]);
+const SHORTEST_PART = 4;
+
+const isPartOf = (system: CodeSystem, a: string, b: string): boolean => {
+  if (!PARTIAL.has(system)) return false;
+  const [long, short] = a.length >= b.length ? [a, b] : [b, a];
+  if (short.length < SHORTEST_PART)
+    return system === "tire-identification" && /^\d{3}$/.test(short) && long.endsWith(short);
+  return system === "tire-identification" ? long.endsWith(short) : long.includes(short);
+};
+
+type Said = { readonly outcome: Judgment["outcome"]; readonly reason: Reason };
+
+const judge = (system: CodeSystem, texts: readonly [string, string], a: string, b: string): Said => {
+  if (a === b || isPartOf(system, a, b)) return { outcome: "agree", reason: "same-code" };
+  const dated = system === "date-code" || system === "text";
+  if (dated && sameDate(...texts)) return { outcome: "agree", reason: "same-code" };
+  // Free text and sizes have no look-alikes: another word is another word.
+  if (system === "tire-size") return { outcome: "differ", reason: "other-code" };
+  const apart = misreading(a, b);
+  if (apart === "exchanged") return { outcome: "doubtful", reason: "two-exchanged" };
+  if (apart === "look-alike" || oneWornShape(a, b)) return { outcome: "doubtful", reason: "one-look-alike" };
+  if (oneDropped(a, b)) return { outcome: "doubtful", reason: "one-dropped" };
+  return { outcome: "differ", reason: "other-code" };
+};
 
 /**
- * Compares two codes: one look-alike character or one exchange of neighbors apart is "probably misread" and
- * doubtful, with the check digit (49 CFR 565.15) as judge of which reading is right.
+ * Compares two codes by what they mean in their system: a date however it is written, a tire by its date alone, a part number with
+ * and without its suffix agree. One look-alike character, one dropped or doubled, one exchange of neighbors apart is "probably
+ * misread" and doubtful, with the check digit (49 CFR 565.15) as judge of which reading is right.
  *
  * @param checked whether a check digit applies to this car (model year 1981 on)
- * @example compareCode("vin", "1HGCM82633A004352", "1HGCM8Z633A004352", true).figures.passes // "a"
+ * @example compareCode("casting-number", "4417 B", "4417", false).outcome // "agree"
  */
 export const compareCode = (system: CodeSystem, textA: string, textB: string, checked: boolean): Judgment => {
   const [a, b] = [normalizeCode(system, textA), normalizeCode(system, textB)];
-  const apart = a === b ? "same" : misreading(a, b);
-  const outcome = OUTCOMES[apart];
+  const { outcome, reason } = judge(system, [textA, textB], a, b);
   return {
     outcome,
-    reason: REASONS[apart],
+    reason,
     direction: "neither",
     standing: standingOf(outcome),
     figures: { of: "code", a, b, passes: whichPasses(system, a, b, checked), differsAt: places(a, b) },

@@ -39,10 +39,10 @@ describe("compareExtents", () => {
 
   it.each([
     [40, 42, "agree", "same-fault", "neither", "agreed-fault"],
-    [40, 62, "doubtful", "extent-beyond-chance", "stated-better", "in-doubt"],
-    [62, 40, "doubtful", "extent-beyond-chance", "found-better", "in-doubt"],
+    [40, 62, "agree", "extent-beyond-chance", "neither", "agreed-fault"],
+    [62, 40, "agree", "disclosed-at-least", "neither", "agreed-fault"],
     [20, 300, "differ", "extent-beyond-delta", "stated-better", "differs"],
-    [300, 20, "differ", "extent-beyond-delta", "found-better", "differs"],
+    [300, 20, "agree", "disclosed-at-least", "neither", "agreed-fault"],
   ])("%d against %d: %s", (a, b, outcome, reason, direction, standing) => {
     expect(compare(a, b)).toMatchObject({ outcome, reason, direction, standing });
   });
@@ -53,12 +53,14 @@ describe("compareExtents", () => {
       reason: "same-fault",
       direction: "neither",
       standing: "agreed-fault",
+      marks: ["both-bad"],
     });
     expect(compare(40)).toEqual({
       outcome: "consistent",
       reason: "extent-not-given",
       direction: "neither",
       standing: "agreed-fault",
+      marks: ["both-bad"],
     });
     expect(compare(undefined, 40)).toMatchObject({ outcome: "consistent", reason: "extent-not-given" });
   });

@@ -19,11 +19,13 @@ const REASONS: Readonly<Record<IntervalOutcome, Reason>> = {
   differ: "extent-beyond-delta",
 };
 
-const agreedFault = (outcome: "agree" | "consistent", reason: Reason): Judgment => ({
+/** A fault both report: disclosed, and it still costs. */
+export const agreedFault = (outcome: "agree" | "consistent", reason: Reason): Judgment => ({
   outcome,
   reason,
   direction: "neither",
   standing: standingOf(outcome, { bothBad: true }),
+  marks: ["both-bad"],
 });
 
 const WITHOUT_EXTENTS = agreedFault("agree", "same-fault");
@@ -56,11 +58,16 @@ const compareTwo = (a: number, b: number, kind: FaultKind, sharedEye: boolean): 
   });
   const outcome = classifyInterval(figures.difference, figures.expandedUncertainty, figures.delta);
   const apart = outcome === "doubtful" || outcome === "differ";
+  // Disclosed at least as large as found: nobody was misled.
+  if (a >= b) return { ...agreedFault("agree", apart ? "disclosed-at-least" : REASONS.agree), figures };
+  // Both say it is there: only how large it is stays in doubt, and it costs as what was found.
+  if (outcome !== "differ") return { ...agreedFault("agree", REASONS[outcome]), figures };
   return {
     outcome,
     reason: REASONS[outcome],
-    direction: !apart ? "neither" : b > a ? "stated-better" : "found-better",
+    direction: apart ? "stated-better" : "neither",
     standing: standingOf(outcome, { bothBad: true }),
+    ...(apart ? {} : { marks: ["both-bad"] as const }),
     figures,
   };
 };

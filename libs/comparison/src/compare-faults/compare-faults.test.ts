@@ -10,7 +10,10 @@ const dent = (millimeters?: number, spot = "1-1") => ({
   extent: millimeters === undefined ? undefined : { value: millimeters, unit: "mm" as const },
 });
 const compare = (a: Faults, b: Faults, sharedEye = false) =>
-  compareFaults(a, b, frame, sharedEye).map(({ atom, said }) => ({ ...said, atom }));
+  compareFaults({ a, b, item: { consequence: "appearance" }, frame, sharedEye }).map(({ atom, said }) => ({
+    ...said,
+    atom,
+  }));
 const only = (a: Faults, b: Faults, sharedEye = false) => {
   const entries = compare(a, b, sharedEye);
   expect(entries).toHaveLength(1);
@@ -39,14 +42,17 @@ describe("a fault both found", () => {
       direction: "stated-better",
       standing: "differs",
     });
-    expect(only(faults([dent(300)]), faults([dent(20)]))).toMatchObject({ direction: "found-better" });
+    expect(only(faults([dent(300)]), faults([dent(20)]))).toMatchObject({
+      outcome: "agree",
+      reason: "disclosed-at-least",
+    });
   });
 
-  it("is doubtful where the extents may differ by what matters", () => {
+  it("agrees, both bad, where the extents may differ by what matters", () => {
     expect(only(faults([dent(40)]), faults([dent(65)]))).toMatchObject({
-      outcome: "doubtful",
+      outcome: "agree",
       reason: "extent-beyond-chance",
-      standing: "in-doubt",
+      standing: "agreed-fault",
     });
   });
 

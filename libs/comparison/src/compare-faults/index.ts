@@ -1,8 +1,9 @@
 import type { AnswerOf, Fault } from "@evenhand/shared/answer";
 import type { Atom } from "@evenhand/shared/comparison";
+import type { Item } from "@evenhand/shared/sheet";
 import { compareDenials } from "../compare-denials/index.ts";
-import { compareExtents } from "../compare-extents/index.ts";
-import { matchFaults } from "../fault-matches/index.ts";
+import { agreedFault, compareExtents } from "../compare-extents/index.ts";
+import { extentOf, familyOf, matchFaults } from "../fault-matches/index.ts";
 import type { FaultFrame, FaultMatch } from "../fault-matches/index.ts";
 import { WHOLE } from "../judgment/index.ts";
 import type { AtomJudgment, Judgment } from "../judgment/index.ts";
@@ -21,12 +22,19 @@ const DENIED: Judgment = {
   direction: "stated-better",
   standing: "differs",
 };
+const TRIFLE: Judgment = {
+  outcome: "consistent",
+  reason: "denied-trifle",
+  direction: "stated-better",
+  standing: "not-contradicted",
+};
 const NOT_STATED: Judgment = {
   outcome: "unstated",
   reason: "found-bad-not-stated",
   direction: "neither",
   standing: "not-mentioned",
 };
+const GRAVER: Judgment = { ...NOT_STATED, reason: "graver-stage" };
 const NOTHING_CLAIMED: AtomJudgment = {
   atom: WHOLE,
   said: { outcome: "unseen", reason: "nothing-claimed", direction: "neither", standing: "unseen" },
@@ -40,11 +48,90 @@ const NONE_AT_ALL: readonly AtomJudgment[] = [
   },
 ];
 
-const denies = ({ denied }: Faults, kind: string): boolean => denied === "all" || denied.includes(kind);
+/** Two answers of faults at one place. */
+export type FaultsPair = {
+  readonly a: Faults;
+  readonly b: Faults;
+  readonly item: Pick<Item, "consequence">;
+  readonly frame: FaultFrame;
+  /** One person looked for both sides, so that the error of the eye cancels. */
+  readonly sharedEye: boolean;
+};
 
-const leftOver = (match: FaultMatch, fault: Fault, a: Faults): Judgment => {
-  if (match.a !== undefined) return DISCLOSED;
-  return denies(a, fault.kind) ? DENIED : NOT_STATED;
+const deniesFamily = ({ denied }: Faults, kind: string, frame: FaultFrame): boolean =>
+  denied === "all" || denied.some((each) => each === kind || familyOf(each, frame) === familyOf(kind, frame));
+
+/** Smaller than what matters of its kind; holes, cracks and the structure are never trifles. */
+const isTrifle = (fault: Fault, { frame, item }: FaultsPair): boolean => {
+  const kind = frame.kinds.get(fault.kind);
+  const extent = extentOf(fault, frame);
+  return (
+    kind !== undefined &&
+    extent !== undefined &&
+    extent < kind.delta.absolute &&
+    kind.neverTrifling !== true &&
+    item.consequence !== "structure" &&
+    item.consequence !== "safety"
+  );
+};
+
+const totalOf = (faults: readonly Fault[], family: string, frame: FaultFrame): number | undefined => {
+  let total = 0;
+  for (const fault of faults) {
+    if (familyOf(fault.kind, frame) !== family) continue;
+    const extent = extentOf(fault, frame);
+    if (extent === undefined) return undefined;
+    total += extent;
+  }
+  return total;
+};
+
+/** Extents of one family on one panel add up: what was disclosed there covers what was found there in all. */
+const isDisclosedInAll = (fault: Fault, { a, b, frame }: FaultsPair): boolean => {
+  const family = familyOf(fault.kind, frame);
+  const kind = frame.kinds.get(fault.kind);
+  const disclosed = totalOf(a.found, family, frame);
+  const found = totalOf(b.found, family, frame);
+  if (kind === undefined || !a.found.some((each) => familyOf(each.kind, frame) === family)) return false;
+  if (disclosed === undefined || found === undefined) return true;
+  return found <= disclosed + Math.max(kind.delta.absolute, kind.delta.share * disclosed);
+};
+
+const rankOf = (fault: Fault, frame: FaultFrame): number => frame.kinds.get(fault.kind)?.rank ?? 0;
+
+/** A hole where rust was shown is news; corrosion where bubbles were shown is not. */
+const isGraverStage = (a: Fault, b: Fault, frame: FaultFrame): boolean =>
+  rankOf(b, frame) > rankOf(a, frame) && frame.kinds.get(b.kind)?.neverTrifling === true;
+
+const leftOverOfB = (fault: Fault, pair: FaultsPair): Judgment => {
+  if (deniesFamily(pair.a, fault.kind, pair.frame) && pair.a.found.length === 0) {
+    return isTrifle(fault, pair) ? TRIFLE : DENIED;
+  }
+  const stages = pair.a.found.filter(
+    (each) => familyOf(each.kind, pair.frame) === familyOf(fault.kind, pair.frame),
+  );
+  if (stages.length > 0) {
+    if (stages.every((each) => isGraverStage(each, fault, pair.frame))) return GRAVER;
+    if (isDisclosedInAll(fault, pair)) return agreedFault("agree", "disclosed-in-all");
+  }
+  if (!deniesFamily(pair.a, fault.kind, pair.frame)) return NOT_STATED;
+  return isTrifle(fault, pair) ? TRIFLE : DENIED;
+};
+
+/** What was shown and is there at a graver stage was disclosed as far as it went. */
+const leftOverOfA = (fault: Fault, { b, frame }: FaultsPair): Judgment =>
+  b.found.some(
+    (each) => familyOf(each.kind, frame) === familyOf(fault.kind, frame) && isGraverStage(fault, each, frame),
+  )
+    ? agreedFault("agree", "disclosed-in-all")
+    : DISCLOSED;
+
+const judgeBoth = (a: Fault, b: Fault, pair: FaultsPair): Judgment => {
+  if (isGraverStage(a, b, pair.frame)) return GRAVER;
+  const said = compareExtents(a, b, pair.frame, pair.sharedEye);
+  const parted = said.outcome === "differ" || said.outcome === "doubtful";
+  if (!parted || said.direction !== "stated-better") return said;
+  return isDisclosedInAll(b, pair) ? agreedFault("agree", "disclosed-in-all") : said;
 };
 
 /**
@@ -56,42 +143,66 @@ const leftOver = (match: FaultMatch, fault: Fault, a: Faults): Judgment => {
 export const faultAtom = (match: FaultMatch, { kind, spot }: Fault): Atom =>
   spot === undefined ? { of: "fault", kind, ...match } : { of: "fault", kind, spot, ...match };
 
-const compareFound = (a: Faults, b: Faults, frame: FaultFrame, sharedEye: boolean): AtomJudgment[] => {
+/** A patch stands where the rust was that the statement showed: how it was mended, not another fault. */
+const MENDS = new Map([["repair", "rust"]]);
+
+const withMended = (matches: readonly FaultMatch[], { a, b, frame }: FaultsPair): FaultMatch[] => {
+  const freeA = matches.filter((match) => match.b === undefined && match.a !== undefined);
+  const joined = new Map<number, number>();
+  for (const { a: indexA, b: indexB } of matches) {
+    const patch = b.found[indexB ?? -1];
+    if (indexA !== undefined || patch === undefined) continue;
+    const mended = MENDS.get(familyOf(patch.kind, frame));
+    const rust = freeA.find(({ a: index }) => {
+      const fault = a.found[index ?? -1];
+      return fault !== undefined && familyOf(fault.kind, frame) === mended && fault.spot === patch.spot;
+    });
+    if (rust?.a !== undefined && indexB !== undefined && !joined.has(rust.a)) joined.set(rust.a, indexB);
+  }
+  const taken = new Set(joined.values());
+  return matches.flatMap((match): FaultMatch[] => {
+    if (match.a !== undefined && match.b === undefined) {
+      const other = joined.get(match.a);
+      return other === undefined ? [match] : [{ a: match.a, b: other }];
+    }
+    return match.a === undefined && match.b !== undefined && taken.has(match.b) ? [] : [match];
+  });
+};
+
+const compareFound = (pair: FaultsPair): AtomJudgment[] => {
+  const { a, b, frame } = pair;
   const entries: AtomJudgment[] = [];
-  for (const match of matchFaults(a.found, b.found, frame)) {
+  for (const match of withMended(matchFaults(a.found, b.found, frame), pair)) {
     const faultA = a.found[match.a ?? -1];
     const faultB = b.found[match.b ?? -1];
     // The spot shown is where the inspection found it, and where it was stated if it was not found.
     const shown = faultB ?? faultA;
     if (shown === undefined) continue;
-    const both = faultA !== undefined && faultB !== undefined;
-    const said = both ? compareExtents(faultA, faultB, frame, sharedEye) : leftOver(match, shown, a);
+    const said =
+      faultA !== undefined && faultB !== undefined
+        ? judgeBoth(faultA, faultB, pair)
+        : faultB === undefined
+          ? leftOverOfA(shown, pair)
+          : leftOverOfB(faultB, pair);
     entries.push({ atom: faultAtom(match, shown), said });
   }
   return entries;
 };
 
 /**
- * Compares two answers of faults, atom by atom. Faults are matched by kind and spot; matched extents are compared
- * as readings by eye. Left over on B's side: differ where A denied the kind, else unstated. Left over on A's side:
- * doubtful, disclosed and not found. Kinds denied by both agree; by A alone are not contradicted; by B alone were
+ * Compares two answers of faults, atom by atom. Faults are matched by family and spot; extents are compared as readings by eye,
+ * add up over a panel, and disclosed at least as large as found agrees. Left over on B's side: differ where A denied the family,
+ * consistent where it is smaller than what matters of its kind, else unstated; a hole where rust was shown is unstated. Left over
+ * on A's side: doubtful, disclosed and not found. Kinds denied by both agree; by A alone are not contradicted; by B alone were
  * seen sound and not stated.
  *
- * @param sharedEye one person looked for both sides, so that the error of the eye cancels
- * @returns one judgment for every fault of either side and for every denial no fault contradicts; a single one of the
- *   whole answer where neither says anything
- * @example
- * compareFaults({ kind: "faults", found: [], denied: "all" }, oneDent, frame, false)[0].said.outcome // "differ"
+ * @returns one judgment an atom; a line on the whole place where neither side says anything
+ * @example compareFaults({ a: noneAtAll, b: noneAtAll, item, frame, sharedEye: false })[0].said.outcome // "agree"
  */
-export const compareFaults = (
-  a: Faults,
-  b: Faults,
-  frame: FaultFrame,
-  sharedEye: boolean,
-): readonly AtomJudgment[] => {
-  const noneFound = a.found.length === 0 && b.found.length === 0;
-  if (noneFound && a.denied === "all" && b.denied === "all") return NONE_AT_ALL;
-  const entries = noneFound ? [] : compareFound(a, b, frame, sharedEye);
-  for (const denial of compareDenials(a, b, frame, entries)) entries.push(denial);
-  return entries.length > 0 ? entries : [NOTHING_CLAIMED];
+export const compareFaults = (pair: FaultsPair): readonly AtomJudgment[] => {
+  const { a, b, frame } = pair;
+  if (a.denied === "all" && b.denied === "all" && a.found.length + b.found.length === 0) return NONE_AT_ALL;
+  const found = compareFound(pair);
+  const entries = [...found, ...compareDenials(a, b, frame, found)];
+  return entries.length === 0 ? [NOTHING_CLAIMED] : entries;
 };

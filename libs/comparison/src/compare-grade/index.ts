@@ -80,6 +80,9 @@ export const compareGrade = (pair: {
     reason,
     direction: directionOf(outcome, figures.steps),
     standing: standingOf(outcome, { bothBad: pair.bothBad, tooCoarse }),
+    ...(pair.bothBad && (outcome === "agree" || outcome === "consistent")
+      ? { marks: ["both-bad"] as const }
+      : {}),
     figures,
   };
 };

@@ -4,7 +4,7 @@ import type { AnswerOf } from "@evenhand/shared/answer";
 import type { Instrument } from "@evenhand/shared/report";
 import type { ReadingSpec } from "@evenhand/shared/sheet";
 import { arbitraryReading } from "../../testing/arbitrary-report.ts";
-import { figuresOf } from "../../testing/small-items.ts";
+import { figuresOf, readingItem } from "../../testing/small-items.ts";
 import { sheet } from "../../testing/small-reports.ts";
 import { compareReading } from "./index.ts";
 
@@ -24,7 +24,7 @@ const instrumentOf = (spec: ReadingSpec, fineness: number): Instrument => ({
 
 /** A reading of each side in the base unit, on any item of the sheet, limits aside. */
 const pair = fc.constantFrom(...specs).chain((spec) => {
-  const plain = { ...spec, limits: [], alsoIn: [] };
+  const plain = { ...spec, limits: [], alarms: [], alsoIn: [] };
   return fc.record({ spec: fc.constant(plain), a: arbitraryReading(plain), b: arbitraryReading(plain) });
 });
 
@@ -37,7 +37,10 @@ const compare = (spec: ReadingSpec, a: Reading, b: Reading, tools: readonly (Ins
   compareReading({
     a,
     b,
+    item: readingItem(spec),
     spec,
+    contextA: {},
+    contextB: {},
     instrumentA: tools[0],
     instrumentB: tools[1],
     shared: false,

@@ -9,6 +9,7 @@ import { checkReport } from "@evenhand/sheet/check-report";
 import { applicablePlaces } from "@evenhand/sheet/expand";
 import { arbitraryReports } from "../../testing/arbitrary-report.ts";
 import { sheet } from "../../testing/small-reports.ts";
+import { isClaim } from "../silence/index.ts";
 import { compare } from "./index.ts";
 
 const runs = { numRuns: 1000 };
@@ -16,8 +17,9 @@ const runs = { numRuns: 1000 };
 const entriesOf = (a: Report, b: Report): Entry[] =>
   compare(a, b, sheet).entries.filter(({ finding }) => finding.a !== null || finding.b !== null);
 const keyOf = ({ item, position }: { item: string; position: string }): string => `${item} ${position}`;
+/** "Not known" claims nothing, and not fitted has a table of its own. */
 const wasSeen = (report: Report, index: number | null): boolean =>
-  index !== null && report.findings[index]?.answer.kind !== "not-seen";
+  index !== null && isClaim(report.findings[index]) && report.findings[index]?.answer.kind !== "not-fitted";
 
 const withoutFinding = (entry: Entry): object => ({ ...entry, finding: null });
 const withoutFaultIndexes = ({ atom, ...rest }: Entry) => ({
@@ -99,9 +101,27 @@ const bothSaw =
   (entry: Entry): boolean =>
     wasSeen(a, entry.finding.a) && wasSeen(b, entry.finding.b);
 
-/** Left-over faults and denials exchange by a table of their own. */
-const hasBothSides = ({ atom }: Entry): boolean =>
-  atom.of === "answer" || (atom.of === "fault" && atom.a !== undefined && atom.b !== undefined);
+/** What was disclosed and found better accuses nobody: these exchange by a table of their own. */
+const ONE_WAY: ReadonlySet<string> = new Set([
+  "opposite-calls",
+  "opposite-calls-unsure",
+  "changed-between-days",
+  "changed-bad-between-days",
+]);
+
+/** Faults and denials too: what was disclosed larger than found agrees. */
+const hasBothSides = ({ atom }: Entry): boolean => atom.of === "answer";
+
+/** Readings whose limits the two sides pass differently, and what drifts, by place. */
+const oneWay = (entries: readonly Entry[]): Set<string> =>
+  new Set(
+    entries
+      .filter(
+        ({ reason, limits = [] }) =>
+          ONE_WAY.has(reason) || limits.some(({ a, b }) => a !== null && b !== null && a.plain !== b.plain),
+      )
+      .map(keyOf),
+  );
 
 const signed = ({ figures }: Entry): number => {
   if (figures?.of === "reading") return figures.difference;
@@ -127,8 +147,11 @@ describe("swap", () => {
   it("mirrors difference and direction and keeps the outcome of what both answered", () => {
     fc.assert(
       fc.property(arbitraryReports(), ({ a, b }) => {
-        const there = entriesOf(a, b).filter(bothSaw(a, b)).filter(hasBothSides);
-        const back = entriesOf(b, a).filter(bothSaw(b, a)).filter(hasBothSides);
+        const [all, others] = [entriesOf(a, b), entriesOf(b, a)];
+        const excepted = new Set([...oneWay(all), ...oneWay(others)]);
+        const isMirrored = (entry: Entry) => hasBothSides(entry) && !excepted.has(keyOf(entry));
+        const there = all.filter(bothSaw(a, b)).filter(isMirrored);
+        const back = others.filter(bothSaw(b, a)).filter(isMirrored);
         expect(sorted(back.map(row))).toEqual(sorted(there.map(mirroredRow)));
       }),
       runs,
@@ -174,7 +197,9 @@ describe("units", () => {
       fc.property(arbitraryReports(), fc.nat(50), fc.nat(50), ({ a, b }, pickA, pickB) => {
         const there = entriesOf(a, b);
         for (const [index, entry] of entriesOf(inOtherUnits(a, pickA), inOtherUnits(b, pickB)).entries()) {
-          const { outcome, direction, standing, figures } = there[index] ?? entry;
+          const { outcome, direction, standing, figures, marks } = there[index] ?? entry;
+          // Whether the unit slipped hangs on the digits that were written.
+          if (marks.includes("perhaps-unit") || entry.marks.includes("perhaps-unit")) continue;
           expect(entry).toMatchObject({ outcome, direction, standing });
           if (figures?.of !== "reading" || entry.figures?.of !== "reading") continue;
           const most = 1e-9 * figures.delta;
@@ -231,9 +256,9 @@ const primaryEntries = (entries: Entry[], side: "a" | "b", name: string): Entry[
 };
 
 const placesOf = (report: Report): string[] =>
-  applicablePlaces(sheet.sheet, report.vehicle.form).map(({ item, position }) =>
-    keyOf({ item: item.id, position }),
-  );
+  applicablePlaces(sheet.sheet, report.vehicle.form)
+    .filter(({ item }) => item.circumstance !== true && item.asked !== "statement")
+    .map(({ item, position }) => keyOf({ item: item.id, position }));
 
 describe("atoms", () => {
   it("have exactly one primary entry each, and every place at least one", () => {
@@ -247,7 +272,8 @@ describe("atoms", () => {
           ["b", b],
         ] as const) {
           for (const finding of report.findings) {
-            if (finding.answer.kind === "not-seen") continue;
+            const isCircumstance = sheet.items.get(finding.item)?.item.circumstance === true;
+            if (finding.answer.kind === "not-seen" || isCircumstance) continue;
             const ofPlace = entries.get(keyOf(finding)) ?? [];
             for (const atom of atomsOf(finding.answer))
               expect(primaryEntries(ofPlace, side, atom)).toHaveLength(1);

@@ -1,14 +1,19 @@
-import type { Atom, Entry } from "@evenhand/shared/comparison";
+import type { Answer } from "@evenhand/shared/answer";
+import type { Atom, Entry, Mark } from "@evenhand/shared/comparison";
 import type { Finding, Firmness } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
+import { isBadCall } from "@evenhand/shared/severity";
+import type { Call, Severity } from "@evenhand/shared/severity";
+import { callFault, callOf } from "@evenhand/sheet/call";
+import type { CallContext } from "@evenhand/sheet/call";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
-import { isBad } from "@evenhand/sheet/is-bad";
 import { compareAnswers } from "../compare-answers/index.ts";
 import type { Sides } from "../compare-answers/index.ts";
 import { compareFaults } from "../compare-faults/index.ts";
-import { WHOLE } from "../judgment/index.ts";
+import { compareFitted } from "../compare-fitted/index.ts";
+import { SEEN_SOUND, WHOLE } from "../judgment/index.ts";
 import type { Judgment } from "../judgment/index.ts";
-import { failsLimit } from "../limit-figures/index.ts";
+import { mirrorFaults } from "../mirror-faults/index.ts";
 import { pairPlaces } from "../pair-places/index.ts";
 import { planOf } from "../plan/index.ts";
 import type { PlannedPlace } from "../plan/index.ts";
@@ -43,18 +48,67 @@ type Meeting = {
   readonly b: Finding | undefined;
   readonly finding: Entry["finding"];
   readonly sides: Sides;
+  readonly contexts: { readonly a: CallContext; readonly b: CallContext };
 };
 
-const makeEntry = ({ place, a, b, finding }: Meeting, atom: Atom, judgment: Judgment): Entry => {
+const faultOf = (finding: Finding | undefined, atom: Atom, side: "a" | "b") =>
+  atom.of === "fault" && finding?.answer.kind === "faults"
+    ? finding.answer.found[atom[side] ?? -1]
+    : undefined;
+
+/** An answer called by itself: the one fault or denial an atom is about, else the whole answer. */
+const callSide = (meeting: Meeting, atom: Atom, side: "a" | "b"): Call | null => {
+  const finding = meeting[side];
+  if (finding === undefined || finding.answer.kind === "not-seen") return null;
+  const { item } = meeting.place.compiled;
+  if (atom.of === "fault") {
+    const fault = faultOf(finding, atom, side);
+    return fault === undefined ? null : callFault(fault, item, meeting.contexts[side]);
+  }
+  if (atom.of === "denial") return atom.by === "both" || atom.by === side ? "good" : null;
+  return callOf(finding.answer, item, meeting.contexts[side]);
+};
+
+const OPEN: ReadonlySet<string> = new Set(["doubtful", "differ", "incomparable"]);
+
+/** The worst of what was found, or of what the claim covers where it was not seen. */
+const severityOf = (meeting: Meeting, judgment: Judgment, calls: Entry["calls"]): Severity | null => {
+  const { outcome, direction, coverageOnly } = judgment;
+  if (coverageOnly === true) return null;
+  if (isBadCall(calls.b)) return calls.b;
+  if (outcome === "unseen") return meeting.place.severity;
+  if (outcome === "unstated") return calls.b === "no-yardstick" ? meeting.place.severity : null;
+  if (!OPEN.has(outcome)) return null;
+  if (isBadCall(calls.a)) return direction === "found-better" ? "small" : calls.a;
+  return meeting.place.severity;
+};
+
+const NO_MARKS: Mark[] = [];
+Object.freeze(NO_MARKS);
+
+const marksOf = ({ a }: Meeting, judgment: Judgment, figures: Entry["figures"]): Mark[] => {
+  const soft: Mark[] =
+    a === undefined || a.firmness === "asserted" ? [] : [a.firmness === "hedged" ? "hedged" : "second-hand"];
+  const byEye: Mark[] =
+    figures?.of === "reading" && (figures.a.byEye || figures.b.byEye) && figures.unit !== "mm"
+      ? ["by-eye"]
+      : [];
+  const own = judgment.marks ?? NO_MARKS;
+  return soft.length + byEye.length + own.length === 0 ? NO_MARKS : [...own, ...soft, ...byEye];
+};
+
+const makeEntry = (meeting: Meeting, atom: Atom, judgment: Judgment): Entry => {
+  const { place, a, b, finding } = meeting;
   const { id, consequence } = place.compiled.item;
+  const calls = { a: callSide(meeting, atom, "a"), b: callSide(meeting, atom, "b") };
   const entry: Entry = {
     item: id,
     position: place.position,
     atom,
     outcome: judgment.outcome,
-    calls: { a: null, b: null },
-    severity: null,
-    marks: [],
+    calls,
+    severity: severityOf(meeting, judgment, calls),
+    marks: marksOf(meeting, judgment, judgment.figures),
     reason: judgment.reason,
     direction: judgment.direction,
     consequence,
@@ -68,33 +122,68 @@ const makeEntry = ({ place, a, b, finding }: Meeting, atom: Atom, judgment: Judg
   return entry;
 };
 
-/** Readings alone are judged against limits; one that fails was found bad. */
-const judgeWhole = ({ place, a, b, sides }: Meeting): Judgment => {
-  const { item } = place.compiled;
-  const bad = b !== undefined && isBad(b.answer, item, sides.b.report.scales);
-  if (item.reading === undefined) return judgeSilence(a, b, bad);
-  const limits = limitsOfOne(a, b, item.reading, { a: sides.a.instruments, b: sides.b.instruments });
-  const judgment = judgeSilence(a, b, bad || failsLimit(limits, "b"));
-  return limits.length === 0 ? judgment : { ...judgment, limits };
+/** A reading that only one side took is judged against its limits. */
+const judgeWhole = (meeting: Meeting): Judgment => {
+  const { place, a, b, sides, contexts } = meeting;
+  const call = callSide(meeting, WHOLE, "b") ?? "no-yardstick";
+  const judgment = judgeSilence(a, b, call);
+  if (place.compiled.item.reading === undefined) return judgment;
+  const limits = limitsOfOne(a, b, place.compiled.item, {
+    a: { instruments: sides.a.instruments, context: contexts.a },
+    b: { instruments: sides.b.instruments, context: contexts.b },
+  });
+  if (limits.length === 0) return judgment;
+  const over = limits.some((limit) => limit.b?.plain === "fail");
+  return { ...judgment, limits, ...(over ? { marks: [...(judgment.marks ?? []), "over-limit"] } : {}) };
+};
+
+/** A fault the inspector did not look for stands as unseen; one only he found is bad; a kind he denies is sound. */
+const judgeAtom = (meeting: Meeting, atom: Atom): Judgment => {
+  const { a, b } = meeting;
+  if (!isClaim(b)) return judgeSilence(a, b, "good");
+  return atom.of === "fault"
+    ? judgeSilence(a, b, callSide(meeting, atom, "b") ?? "no-yardstick")
+    : a === undefined
+      ? SEEN_SOUND
+      : judgeSilence(a, b, "good");
 };
 
 const appendOneSided = (meeting: Meeting, entries: Entry[]): void => {
   const { place, a, b } = meeting;
   const [side, answer] = isClaim(b) ? (["b", b?.answer] as const) : (["a", a?.answer] as const);
   const atoms = answer?.kind === "faults" ? faultAtoms(answer, side, place.frame) : [];
-  for (const atom of atoms) entries.push(makeEntry(meeting, atom, judgeSilence(a, b, atom.of === "fault")));
+  for (const atom of atoms) entries.push(makeEntry(meeting, atom, judgeAtom(meeting, atom)));
   if (atoms.length === 0) entries.push(makeEntry(meeting, WHOLE, judgeWhole(meeting)));
 };
 
 const append = (meeting: Meeting, entries: Entry[]): void => {
   const { place, a, b, sides } = meeting;
-  if (a === undefined || b === undefined || isSilence(a, b)) return appendOneSided(meeting, entries);
+  const fitted = compareFitted(a, b);
+  if (fitted !== undefined) return void entries.push(makeEntry(meeting, WHOLE, fitted));
+  // "Not known" claims nothing: what the inspector found stands as if the statement were silent.
+  const silent = a === undefined || b === undefined || isSilence(a, b) || (!isClaim(a) && isClaim(b));
+  if (silent) return appendOneSided(meeting, entries);
   if (a.answer.kind === "faults" && b.answer.kind === "faults") {
-    const atoms = compareFaults(a.answer, b.answer, place.frame, sides.sharing.person(a, b));
+    const atoms = compareFaults({
+      a: a.answer,
+      b: b.answer,
+      item: place.compiled.item,
+      frame: place.frame,
+      sharedEye: sides.sharing.person(a, b),
+    });
     for (const { atom, said } of atoms) entries.push(makeEntry(meeting, atom, said));
     return undefined;
   }
-  entries.push(makeEntry(meeting, WHOLE, compareAnswers({ a, b, place, sides })));
+  entries.push(makeEntry(meeting, WHOLE, compareAnswers({ a, b, place, sides, contexts: meeting.contexts })));
+};
+
+/** Finds another answer of a report; made when the first limit asks. */
+const otherOf = ({ findings }: Report): NonNullable<CallContext["other"]> => {
+  let byPlace: Map<string, Answer> | undefined;
+  return (item, position = "") => {
+    byPlace ??= new Map(findings.map((each) => [`${each.item} ${each.position}`, each.answer]));
+    return byPlace.get(`${item} `) ?? byPlace.get(`${item} ${position}`);
+  };
 };
 
 const sidesOf = (a: Report, b: Report, options: CompareOptions): Sides => ({
@@ -104,10 +193,25 @@ const sidesOf = (a: Report, b: Report, options: CompareOptions): Sides => ({
   useAllowed: options.useAllowed ?? {},
 });
 
+const contextMaker = (report: Report) => {
+  const other = otherOf(report);
+  const { scales } = report;
+  const { form } = report.vehicle;
+  return (place: PlannedPlace, finding: Finding | undefined): CallContext => ({
+    position: place.position,
+    conditions: finding?.conditions,
+    scales,
+    form,
+    faultKinds: place.compiled.faultKinds,
+    other,
+  });
+};
+
 /**
  * Sets two reports on one car against each other, item by item: what was stated (A) and what was found (B). Every
- * place that applies to the car has at least one entry, answered or not; every fault, denied kind and reading has
- * exactly one. Outcomes and figures only: rules, statistics and order are `analyze`'s, wording is `sentence`'s.
+ * place that applies to the car has at least one entry, answered or not, but circumstances and what only a seller can claim and did
+ * not; every fault, denied kind and reading has exactly one. Outcomes, calls and figures only: rules, statistics and order are
+ * `analyze`'s, wording is `sentence`'s.
  *
  * @param a a report `checkReport` accepted
  * @param b another on the same car
@@ -124,15 +228,19 @@ export const compare = (
 ): { readonly entries: Entry[] } => {
   const { places, findingsA, findingsB } = pairPlaces(a, b, planOf(sheet));
   const sides = sidesOf(a, b, options);
+  const [contextA, contextB] = [contextMaker(a), contextMaker(b)];
   const entries: Entry[] = [];
   for (const place of places) {
+    if (place.compiled.item.circumstance === true) continue;
     const [indexA, indexB] = [findingsA[place.number] ?? -1, findingsB[place.number] ?? -1];
     if (indexA < 0 && indexB < 0) {
       entries.push(place.silent);
       continue;
     }
     const finding = { a: indexA < 0 ? null : indexA, b: indexB < 0 ? null : indexB };
-    append({ place, a: a.findings[indexA], b: b.findings[indexB], finding, sides }, entries);
+    const [findingA, findingB] = [a.findings[indexA], b.findings[indexB]];
+    const contexts = { a: contextA(place, findingA), b: contextB(place, findingB) };
+    append({ place, a: findingA, b: findingB, finding, sides, contexts }, entries);
   }
-  return { entries };
+  return { entries: mirrorFaults(entries, a, b, sheet) };
 };

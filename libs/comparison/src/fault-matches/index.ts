@@ -58,8 +58,21 @@ const extentDistance = (a: Fault, b: Fault, frame: FaultFrame): number => {
   return (EXTENT_WEIGHT * Math.abs(extentA - extentB)) / (extentA + extentB);
 };
 
+/** Stages of one thing (bubbles, corrosion) are rather matched with their own. */
+const OTHER_STAGE = 0.3;
+
+/** A hole is never the rust that was shown beside it. */
+const isApart = (a: Fault, b: Fault, { kinds }: FaultFrame): boolean =>
+  a.kind !== b.kind &&
+  (kinds.get(a.kind)?.neverTrifling === true || kinds.get(b.kind)?.neverTrifling === true);
+
 const pairCost = (a: Fault, b: Fault, frame: FaultFrame): number =>
-  spotDistance(a, b, frame) + extentDistance(a, b, frame);
+  spotDistance(a, b, frame) +
+  extentDistance(a, b, frame) +
+  (a.kind === b.kind ? 0 : isApart(a, b, frame) ? 2 * NO_MATCH : OTHER_STAGE);
+
+/** The family of a kind: stages and names of one thing. */
+export const familyOf = (kind: string, frame: FaultFrame): string => frame.kinds.get(kind)?.family ?? kind;
 
 /** A fault and its index in the answer. */
 type Placed = { readonly fault: Fault; readonly index: number };
@@ -96,8 +109,8 @@ const costsOf = (a: readonly Placed[], b: readonly Placed[], frame: FaultFrame):
   ]);
 };
 
-/** Matches of the faults of one kind. */
-const matchKind = (a: readonly Placed[], b: readonly Placed[], frame: FaultFrame): FaultMatch[] => {
+/** Matches of the faults of one family. */
+const matchFamily = (a: readonly Placed[], b: readonly Placed[], frame: FaultFrame): FaultMatch[] => {
   const columns = leastCostAssignment(costsOf(a, b, frame));
   const matches = a.map(({ index }, rank): FaultMatch => {
     const other = b[columns[rank] ?? b.length];
@@ -112,16 +125,16 @@ const onlyOneSide = (a: readonly Placed[], b: readonly Placed[]): FaultMatch[] =
   ...b.map(({ index }) => ({ b: index })),
 ];
 
-const ofKind = (placed: readonly Placed[], kind: string): Placed[] =>
-  placed.filter(({ fault }) => fault.kind === kind);
+const ofFamily = (placed: readonly Placed[], family: string, frame: FaultFrame): Placed[] =>
+  placed.filter(({ fault }) => familyOf(fault.kind, frame) === family);
 
 /**
- * Which faults of two answers are the same ones: within a kind, the assignment with the least total cost, a pair
+ * Which faults of two answers are the same ones: within a family of kinds, the assignment with the least total cost, a pair
  * costing the distance between its cells and up to half a cell for unlike extents, a fault without a match one
  * cell's cost on either side. Ties go by the sheet's order, never by the order of writing.
  *
- * @returns every fault of both sides once, in the order of the item's kinds; within a kind matches and A's left-overs
- *   first
+ * @returns every fault of both sides once, in the order of the item's kinds; within a family matches and A's
+ *   left-overs first
  * @example
  * matchFaults([{ kind: "dent", spot: "upper-front" }], [{ kind: "dent", spot: "upper-center" }], frame)
  * // [{ a: 0, b: 0 }]
@@ -129,8 +142,14 @@ const ofKind = (placed: readonly Placed[], kind: string): Placed[] =>
 export const matchFaults = (a: readonly Fault[], b: readonly Fault[], frame: FaultFrame): FaultMatch[] => {
   const [placedA, placedB] = [bySheet(a, frame), bySheet(b, frame)];
   if (a.length === 0 || b.length === 0) return onlyOneSide(placedA, placedB);
-  const kinds = Array.from(new Set([...placedA, ...placedB].map(({ fault }) => fault.kind)));
-  return kinds
-    .sort((one, other) => kindRank(one, frame) - kindRank(other, frame))
-    .flatMap((kind) => matchKind(ofKind(placedA, kind), ofKind(placedB, kind), frame));
+  const families = Array.from(
+    new Set(
+      [...placedA, ...placedB]
+        .sort((one, other) => kindRank(one.fault.kind, frame) - kindRank(other.fault.kind, frame))
+        .map(({ fault }) => familyOf(fault.kind, frame)),
+    ),
+  );
+  return families.flatMap((family) =>
+    matchFamily(ofFamily(placedA, family, frame), ofFamily(placedB, family, frame), frame),
+  );
 };

@@ -1,4 +1,5 @@
 import type { Atom, Figures, LimitFigures } from "@evenhand/shared/comparison";
+import type { Mark } from "@evenhand/shared/comparison";
 import type { Direction, Outcome, Standing } from "@evenhand/shared/outcome";
 import type { Reason } from "../reason/index.ts";
 
@@ -10,6 +11,7 @@ export type Judgment = {
   readonly standing: Standing;
   readonly figures?: Figures | undefined;
   readonly limits?: LimitFigures[] | undefined;
+  readonly marks?: readonly Mark[] | undefined;
   /** Seen, sound and not stated. */
   readonly coverageOnly?: boolean | undefined;
 };

@@ -1,5 +1,7 @@
 import type { LimitCall, LimitFigures } from "@evenhand/shared/comparison";
-import type { Limit, ReadingSpec } from "@evenhand/shared/sheet";
+import type { Item, Limit, ReadingSpec } from "@evenhand/shared/sheet";
+import { isUnmet, limitValue } from "@evenhand/sheet/call";
+import type { CallContext } from "@evenhand/sheet/call";
 import { callConformity, probabilityOfConformity } from "@evenhand/measurement/conformity";
 import { ROUNDING_SHARE } from "@evenhand/measurement/equivalence";
 import type { Estimate } from "@evenhand/measurement/estimate";
@@ -8,78 +10,86 @@ import { deltaOf } from "../delta/index.ts";
 /** A side against limits: its whole uncertainty (what is shared stays), and its extreme single readings. */
 export type LimitSide = { readonly estimate: Estimate; readonly lowest: number; readonly highest: number };
 
-/** Plain pass or fail, as a regulation has it: every single reading, equality passing, rounding apart. */
-const passesPlainly = (limit: Limit, side: LimitSide, delta: ReadingSpec["delta"]): boolean => {
-  const rounding = ROUNDING_SHARE * deltaOf(delta, side.estimate.value, side.estimate.value);
-  return limit.side === "min"
-    ? side.lowest >= limit.value - rounding
-    : side.highest <= limit.value + rounding;
+/** A limit or alarm that judges at least one of two sides, with the figure that holds there. */
+export type LimitInForce = {
+  readonly limit: Limit;
+  readonly value: number;
+  readonly judges: { readonly a: boolean; readonly b: boolean };
 };
 
-const call = (limit: Limit, side: LimitSide, delta: ReadingSpec["delta"]): LimitCall => {
-  const limits = limit.side === "min" ? { lower: limit.value } : { upper: limit.value };
-  const probability = probabilityOfConformity(side.estimate, limits);
+const NONE: readonly LimitInForce[] = [];
+
+/**
+ * Limits and alarm figures of an item that judge these two sides: those of the place and the car, under the conditions each side
+ * noted; where a figure hangs on another answer, the found one decides.
+ *
+ * @returns none where the item has none, or its yardstick cannot judge
+ */
+export const limitsInForce = (
+  item: Pick<Item, "reading" | "yardstickNeeds">,
+  contextA: CallContext | undefined,
+  contextB: CallContext | undefined,
+): readonly LimitInForce[] => {
+  const spec = item.reading;
+  if (spec === undefined || (spec.limits.length === 0 && spec.alarms.length === 0)) return NONE;
+  const free = (context: CallContext | undefined): context is CallContext =>
+    context !== undefined &&
+    item.yardstickNeeds?.some((needed) => isUnmet(needed, context.conditions)) !== true;
+  return [...spec.limits, ...spec.alarms].flatMap((limit) => {
+    const a = free(contextA) ? limitValue(limit, contextA) : undefined;
+    const b = free(contextB) ? limitValue(limit, contextB) : undefined;
+    const value = b ?? a;
+    return value === undefined ? [] : [{ limit, value, judges: { a: a !== undefined, b: b !== undefined } }];
+  });
+};
+
+/** Plain pass or fail, as a regulation has it: every single reading, equality passing, rounding apart. */
+const passesPlainly = (
+  { limit, value }: LimitInForce,
+  side: LimitSide,
+  delta: ReadingSpec["delta"],
+): boolean => {
+  const rounding = ROUNDING_SHARE * deltaOf(delta, side.estimate.value, side.estimate.value);
+  return limit.side === "min" ? side.lowest >= value - rounding : side.highest <= value + rounding;
+};
+
+/** The worst spot is judged by itself: its value, with the uncertainty of the whole. */
+const worstOf = ({ limit }: LimitInForce, { estimate, lowest, highest }: LimitSide): Estimate => ({
+  ...estimate,
+  value: limit.side === "min" ? Math.min(estimate.value, lowest) : Math.max(estimate.value, highest),
+});
+
+const call = (inForce: LimitInForce, side: LimitSide, delta: ReadingSpec["delta"]): LimitCall => {
+  const { limit, value } = inForce;
+  const limits = limit.side === "min" ? { lower: value } : { upper: value };
+  const probability = probabilityOfConformity(worstOf(inForce, side), limits);
   return {
-    plain: passesPlainly(limit, side, delta) ? "pass" : "fail",
+    plain: passesPlainly(inForce, side, delta) ? "pass" : "fail",
     probability,
     call: callConformity(probability),
   };
 };
 
 /**
- * Each limit of an item against each side that was read: the regulation's own pass or fail, and the probability
- * of conformity (JCGM 106:2012, 7.2) with the Student distribution of the side's estimate.
+ * Each limit in force against each side that was read: plain pass or fail, and the probability of conformity
+ * (JCGM 106:2012, 7.2) with the Student distribution of the side's estimate, the worst spot by itself.
  *
- * @returns one row a limit, in the sheet's order; none where the item has no limit
- * @example limitFigures(treadSpec, side, null)[0].a // { plain: "pass", probability: 0.99…, call: "meets" }
+ * @returns one row a limit, in the sheet's order
+ * @example limitFigures(treadSpec, limitsInForce(tread, {}, {}), side, null)[0].a // { plain: "pass", probability: 0.99…, … }
  */
-export const limitFigures = (spec: ReadingSpec, a: LimitSide | null, b: LimitSide | null): LimitFigures[] =>
-  spec.limits.map((limit) => ({
-    side: limit.side,
-    value: limit.value,
+export const limitFigures = (
+  spec: ReadingSpec,
+  inForce: readonly LimitInForce[],
+  a: LimitSide | null,
+  b: LimitSide | null,
+): LimitFigures[] =>
+  inForce.map((each) => ({
+    side: each.limit.side,
+    value: each.value,
     unit: spec.unit,
-    source: limit.source.text,
-    a: a && call(limit, a, spec.delta),
-    b: b && call(limit, b, spec.delta),
+    source: each.limit.source.text,
+    practice: each.limit.source.kind === "common-practice",
+    severity: each.limit.severity,
+    a: a !== null && each.judges.a ? call(each, a, spec.delta) : null,
+    b: b !== null && each.judges.b ? call(each, b, spec.delta) : null,
   }));
-
-const fails = (limitCall: LimitCall): boolean => limitCall.plain === "fail" || limitCall.call === "fails";
-
-/**
- * How the two sides stand against the limits together.
- *
- * - `opposite`: one meets a limit, the other fails it, both surely
- * - `same-failure`: both fail the same limit
- * - `one-fails`: one fails, the other does not, and not both surely
- * - `clear`: no limit failed by either
- */
-export type LimitConflict = "opposite" | "same-failure" | "one-fails" | "clear";
-
-const conflictAt = ({ a, b }: LimitFigures): LimitConflict => {
-  if (a === null || b === null) return "clear";
-  if ((a.call === "meets" && b.call === "fails") || (a.call === "fails" && b.call === "meets"))
-    return "opposite";
-  if (fails(a) && fails(b)) return "same-failure";
-  return fails(a) || fails(b) ? "one-fails" : "clear";
-};
-
-const PRESSING: readonly LimitConflict[] = ["opposite", "one-fails", "same-failure", "clear"];
-
-/**
- * The most pressing conflict over all limits of an item; a disagreement about a limit outranks a failure both
- * see.
- *
- * @example limitConflict([]) // "clear"
- */
-export const limitConflict = (limits: readonly LimitFigures[]): LimitConflict => {
-  let most = PRESSING.length - 1;
-  for (const limit of limits) most = Math.min(most, PRESSING.indexOf(conflictAt(limit)));
-  return PRESSING[most] ?? "clear";
-};
-
-/** Whether a side fails any limit. */
-export const failsLimit = (limits: readonly LimitFigures[], side: "a" | "b"): boolean =>
-  limits.some((limit) => {
-    const limitCall = limit[side];
-    return limitCall !== null && fails(limitCall);
-  });

@@ -50,7 +50,7 @@ describe("who says what", () => {
     ["one-party", [dealer(1, horn("yes")), inspector(2, unseen)]],
     ["agreed", [dealer(1, horn("yes")), inspector(2, horn("yes")), other(3, horn("yes"))]],
     ["disputed", [dealer(1, horn("yes")), inspector(2, horn("yes")), other(3, horn("no"))]],
-    ["disputed", [dealer(1, horn("yes")), inspector(2, horn("intermittent"))]],
+    ["in-doubt", [dealer(1, horn("yes")), inspector(2, horn("intermittent"))]],
   ] as const)("%s: %#", (state, reports) => {
     expect(rowOf(...reports)?.state).toBe(state);
   });

@@ -2,10 +2,12 @@ import type { Entry } from "@evenhand/shared/comparison";
 import type { VehicleForm } from "@evenhand/shared/report";
 import type { CompiledItem, CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { applicablePlaces } from "@evenhand/sheet/expand";
-import { isBad } from "@evenhand/sheet/is-bad";
+import type { Severity } from "@evenhand/shared/severity";
+import { callOf } from "@evenhand/sheet/call";
 import type { Pick } from "../compare-choice/index.ts";
 import { frameOf } from "../fault-matches/index.ts";
 import type { FaultFrame } from "../fault-matches/index.ts";
+import { worstSeverity } from "../worst-severity/index.ts";
 
 /** An item at a position, with all a comparison needs to know of it. */
 export type PlannedPlace = {
@@ -16,6 +18,8 @@ export type PlannedPlace = {
   readonly frame: FaultFrame;
   /** The answers of an item's list: of `working`, `presence` or `choice`. Empty for other kinds. */
   readonly picks: ReadonlyMap<string, Pick>;
+  /** How grave it can be that this place is not as claimed: what an unseen claim covers. */
+  readonly severity: Severity;
   /** What there is to say where neither report speaks of it: always the same. */
   readonly silent: Entry;
 };
@@ -36,18 +40,20 @@ export type Plan = {
 
 /** Every comparison on the sheet shares it, so that nobody may write to it. */
 const frozen = (entry: Entry): Entry => {
-  for (const part of [entry.atom, entry.firmness, entry.finding, entry]) Object.freeze(part);
+  for (const part of [entry.atom, entry.firmness, entry.finding, entry.calls, entry.marks, entry])
+    Object.freeze(part);
   return entry;
 };
 
-const silentEntry = ({ item }: CompiledItem, position: string): Entry =>
-  frozen({
+const silentEntry = (compiled: CompiledItem, position: string): Entry => {
+  const { item } = compiled;
+  return frozen({
     item: item.id,
     position,
     atom: { of: "answer" },
     outcome: "unseen",
     calls: { a: null, b: null },
-    severity: null,
+    severity: worstSeverity(compiled, position),
     marks: [],
     reason: "not-reported",
     direction: "neither",
@@ -56,27 +62,29 @@ const silentEntry = ({ item }: CompiledItem, position: string): Entry =>
     firmness: { a: null, b: null },
     finding: { a: null, b: null },
   });
-
-/** What all places of an item share. */
-type ItemParts = { readonly frame: FaultFrame; readonly picks: ReadonlyMap<string, Pick> };
+};
 
 const WORKING = ["yes", "intermittent", "no", "not-known"] as const;
 const PRESENCE = ["present", "absent", "not-known"] as const;
 
 /** Ranks from the most claimed down; only `working` and an ordered choice have one. */
-const picksOf = ({ item, options }: CompiledItem): ReadonlyMap<string, Pick> => {
+const picksOf = ({ item, options }: CompiledItem, position: string): ReadonlyMap<string, Pick> => {
   const picks: Pick[] = [];
   if (item.answer === "working") {
     for (const [rank, value] of WORKING.entries()) {
-      picks.push({ answer: value, bad: isBad({ kind: "working", value }, item), rank });
+      picks.push({ answer: value, call: callOf({ kind: "working", value }, item, { position }), rank });
     }
   }
   if (item.answer === "presence") {
-    for (const value of PRESENCE)
-      picks.push({ answer: value, bad: isBad({ kind: "presence", value }, item) });
+    for (const value of PRESENCE) {
+      const silent = callOf({ kind: "presence", value }, item);
+      // A paper nobody promised is no fault; one that was promised and is not there is.
+      const broken = item.presence?.onlyIfPromised === true && value === "absent";
+      picks.push({ answer: value, call: broken ? (item.presence?.severity ?? silent) : silent });
+    }
   }
-  for (const [answer, { rank, bad }] of options) {
-    picks.push({ answer, bad, rank: item.choice?.ordered === true ? rank : undefined });
+  for (const [answer, { rank, call }] of options) {
+    picks.push({ answer, call, rank: item.choice?.ordered === true ? rank : undefined });
   }
   return new Map(picks.map((pick) => [pick.answer, pick]));
 };
@@ -85,17 +93,35 @@ const picksOf = ({ item, options }: CompiledItem): ReadonlyMap<string, Pick> => 
 const MOST_FORMS = 512;
 
 const makePlan = (sheet: CompiledSheet): Plan => {
-  const parts = new Map<string, ItemParts>();
+  const frames = new Map<string, FaultFrame>();
+  const picks = new Map<string, ReadonlyMap<string, Pick>>();
   const places = new Map<string, Map<string, PlannedPlace>>();
   const byForm = new Map<string, readonly PlannedPlace[]>();
 
   let count = 0;
 
+  /** What all positions of an item share, unless one of them is graver than the others. */
+  const picksAt = (compiled: CompiledItem, position: string): ReadonlyMap<string, Pick> => {
+    const { id, working } = compiled.item;
+    const key = working?.at?.[position] === undefined ? id : `${id} ${position}`;
+    const known = picks.get(key) ?? picksOf(compiled, position);
+    picks.set(key, known);
+    return known;
+  };
+
   const makePlace = (compiled: CompiledItem, position: string): PlannedPlace => {
-    const known = parts.get(compiled.item.id) ?? { frame: frameOf(compiled), picks: picksOf(compiled) };
-    parts.set(compiled.item.id, known);
+    const frame = frames.get(compiled.item.id) ?? frameOf(compiled);
+    frames.set(compiled.item.id, frame);
     count += 1;
-    return { number: count - 1, compiled, position, ...known, silent: silentEntry(compiled, position) };
+    return {
+      number: count - 1,
+      compiled,
+      position,
+      frame,
+      picks: picksAt(compiled, position),
+      severity: worstSeverity(compiled, position),
+      silent: silentEntry(compiled, position),
+    };
   };
   const place = (item: string, position: string): PlannedPlace => {
     const known = places.get(item)?.get(position);
@@ -115,7 +141,9 @@ const makePlan = (sheet: CompiledSheet): Plan => {
     const key = JSON.stringify(form);
     const known = byForm.get(key);
     if (known !== undefined) return known;
-    const list = applicablePlaces(sheet.sheet, form).map(({ item, position }) => place(item.id, position));
+    const list = applicablePlaces(sheet.sheet, form)
+      .filter(({ item }) => item.circumstance !== true && item.asked !== "statement")
+      .map(({ item, position }) => place(item.id, position));
     if (byForm.size >= MOST_FORMS) byForm.clear();
     byForm.set(key, list);
     return list;

@@ -1,3 +1,4 @@
+import { isBadCall } from "@evenhand/shared/severity";
 import { describe, expect, it } from "vitest";
 import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import { applicablePlaces } from "@evenhand/sheet/expand";
@@ -42,7 +43,9 @@ describe("planOf", () => {
     const plan = freshPlan();
     const places = plan.applicable(form);
     expect(places.map(({ compiled, position }) => `${compiled.item.id} ${position}`)).toEqual(
-      applicablePlaces(sheet.sheet, form).map(({ item, position }) => `${item.id} ${position}`),
+      applicablePlaces(sheet.sheet, form)
+        .filter(({ item }) => item.circumstance !== true && item.asked !== "statement")
+        .map(({ item, position }) => `${item.id} ${position}`),
     );
     expect(plan.applicable({ ...form })).toBe(places);
     expect(plan.applicable({ ...form, cylinders: 4 }).length).toBeLessThan(places.length);
@@ -67,6 +70,9 @@ describe("the silent entry", () => {
       position: "",
       atom: { of: "answer" },
       outcome: "unseen",
+      calls: { a: null, b: null },
+      severity: "repair",
+      marks: [],
       reason: "not-reported",
       direction: "neither",
       consequence: "safety",
@@ -82,18 +88,18 @@ describe("the silent entry", () => {
 describe("the answers of a list", () => {
   it("rank what works from yes down", () => {
     expect(picksOf("electrics.horn")).toEqual([
-      { answer: "yes", bad: false, rank: 0 },
-      { answer: "intermittent", bad: true, rank: 1 },
-      { answer: "no", bad: true, rank: 2 },
-      { answer: "not-known", bad: false, rank: 3 },
+      { answer: "yes", call: "good", rank: 0 },
+      { answer: "intermittent", call: "repair", rank: 1 },
+      { answer: "no", call: "repair", rank: 2 },
+      { answer: "not-known", call: "no-yardstick", rank: 3 },
     ]);
   });
 
   it("have no rank for presence, which is bad by what it should be", () => {
-    expect(picksOf("trunk.jack")).toEqual([
-      { answer: "present", bad: false },
-      { answer: "absent", bad: true },
-      { answer: "not-known", bad: false },
+    expect(picksOf("trunk.jack").map(({ call, rank }) => [isBadCall(call), rank])).toEqual([
+      [false, undefined],
+      [true, undefined],
+      [false, undefined],
     ]);
   });
 
@@ -109,7 +115,7 @@ describe("the answers of a list", () => {
     expect(picksOf("visit.light").every(({ rank }) => rank === undefined)).toBe(true);
     expect(
       picksOf("driveline.pinion-seal")
-        .filter(({ bad }) => bad)
+        .filter(({ call }) => isBadCall(call))
         .map(({ answer }) => answer),
     ).toEqual(["weep", "drip", "run"]);
   });

@@ -22,8 +22,12 @@ export const SENTENCES: Readonly<Record<SentenceKey, string>> = {
   "beyond-chance":
     "{A} {a}, {B} {b}: the difference of {difference} is more than chance explains, but perhaps less than the {delta} that matters",
   "beyond-delta": "{A} {a}, {B} {b}: the difference of {difference} is more than the {delta} that matters",
-  "drifts-between-days":
-    "{A} {a}, {B} {b}: the difference of {difference} is more than the {delta} that matters, but this drifts from day to day",
+  "opposite-calls": "{A} {a}, {B} {b}: the one passes where the other does not",
+  "opposite-calls-unsure":
+    "{A} {a}, {B} {b}: the one passes and the other may not; too close to be sure, so read it again",
+  "both-past-limit": "{A} {a}, {B} {b}: both say it is past the limit",
+  "perhaps-the-unit": "{A} {a}, {B} {b}: the figures fit in another unit, so perhaps only the unit is wrong",
+  "other-conditions": "{A} {a}, {B} {b}: read under other conditions, which cannot be set against each other",
   "same-color": "Both read {a}",
   "color-within-delta": "The two colors are {difference} apart, within the {delta} that matters",
   "color-not-settled":
@@ -44,15 +48,23 @@ export const SENTENCES: Readonly<Record<SentenceKey, string>> = {
   "same-answer": "Both say {a}",
   "other-answer": "{A} {a}, {B} {b}",
   "works-at-times": "{A} {a}, {B} {b}",
+  "both-bad": "{A} {a}, {B} {b}: both say it is bad",
+  "worse-than-said": "{A} {a}, {B} {b}: worse than was said",
+  neighbors: "{A} {a}, {B} {b}: one step apart, as two careful people may be",
+  "weaker-not-otherwise": "{A} {a}, {B} {b}: more cannot be shown by looking",
+  "not-fitted-by-both": "Both say the car has none",
+  "not-fitted-found": "{A} {a}; {theB} says the car has none",
+  "fitted-found": "{theA} says the car has none; {B} {b}",
+  "seen-not-fitted": "{theB} says the car has none; {theA} says nothing of it",
   "changed-between-days": "{A} {a}, {B} {b}, on different days: this changes from day to day",
   "changed-bad-between-days":
     "{A} {a}, {B} {b}, on different days: this changes from day to day, so it is only in doubt",
   "not-known-by-either": "Neither {theA} nor {theB} knows",
   "not-known-by-statement": "{theA} does not know; {B} {b}",
   "not-known-by-inspection": "{A} {a}; {theB} could not tell",
-  "found-bad-not-known": "{theA} does not know; {B} {b}",
   "same-code": "Both read {a}",
   "one-look-alike": "{A} {a}, {B} {b}: one look-alike character apart, probably misread",
+  "one-dropped": "{A} {a}, {B} {b}: one character more or less, probably misread",
   "two-exchanged": "{A} {a}, {B} {b}: two neighboring characters exchanged, probably misread",
   "other-code": "{A} {a}, {B} {b}",
   "same-fault": "Both report {fault}",
@@ -66,6 +78,12 @@ export const SENTENCES: Readonly<Record<SentenceKey, string>> = {
   "extent-beyond-delta":
     "Both report {fault}, {a} and {b}: the difference of {difference} is more than the {delta} that matters",
   "disclosed-not-found": "{theA} reports {a}; {theB} did not find it",
+  "denied-trifle": "{theA} says there is no {kind}; {B} {b}, which is smaller than what matters",
+  "graver-stage": "{B} {b}: graver than what {theA} shows there",
+  "disclosed-at-least": "{theA} discloses {a}; {B} {b}, no more than that",
+  "disclosed-in-all": "{theA} discloses it; {B} {b}, in all no more than was disclosed",
+  "perhaps-other-side":
+    "One report has it on the left and the other on the right: perhaps the sides are exchanged",
   "denied-found": "{theA} says there is no {kind}; {B} {b}",
   "denied-found-all": "{theA} says there are no faults; {B} {b}",
   "denied-by-both": "Both say there is no {kind}",
@@ -81,8 +99,13 @@ export const SENTENCES: Readonly<Record<SentenceKey, string>> = {
   "not-seen-not-stated": "{theA} says nothing of it, and in {theB} it was not seen: {reason}",
   "found-bad-not-stated": "{B} {b}; {theA} says nothing of it",
   "found-bad-statement-unseen": "{B} {b}; {theA} did not see it",
-  "seen-sound-not-stated": "{B} {b}, sound; {theA} says nothing of it",
-  "seen-sound-statement-unseen": "{B} {b}, sound; {theA} did not see it",
+  "found-bad-by-figures": "{B} {b}: bad by a rule of the handbook; {theA} says nothing of it",
+  "falls-to-figures": "{A} {a}: the figures that were found speak against it",
+  "found-without-yardstick": "{B} {b}; {theA} says nothing of it, and there is no figure to judge it by",
+  "found-without-yardstick-statement-unseen":
+    "{B} {b}; {theA} did not see it, and there is no figure to judge it by",
+  "seen-sound-not-stated": "{B} {b}, as it should be; {theA} says nothing of it",
+  "seen-sound-statement-unseen": "{B} {b}, as it should be; {theA} did not see it",
   "other-kind": "The two answers are of different kinds and cannot be set against each other",
 };
 
@@ -98,10 +121,13 @@ export const REPORTS: Readonly<Record<ReportKind, { readonly says: string; reado
 /** What may follow a sentence's main clause. */
 export const CLAUSES = {
   byEye: "{value} by eye",
+  unnamed: "{value} (instrument not named)",
   useAllowed: "{difference} beyond the {allowed} of use allowed between the visits",
   withinUse: "{difference} after the {allowed} of use allowed between the visits",
   limitLeast: "; at least {limit} is required: {calls}",
   limitMost: "; at most {limit} is allowed: {calls}",
+  practiceLeast: "; common practice looks for at least {limit}: {calls}",
+  practiceMost: "; common practice looks for at most {limit}: {calls}",
   limitBoth: "{theA} {callA}, {theB} {callB}",
   limitOne: "{report} {call}",
   passesA: "; only the number in {theA} passes its check digit",

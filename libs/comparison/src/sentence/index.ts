@@ -52,6 +52,7 @@ type Values = Record<string, string>;
 
 const meanWords = (side: SideFigures, unit: ReadingFigures["unit"]): string => {
   const value = formatValue(side.mean, side.standardUncertainty, unit);
+  if (side.unnamed === true) return fill(CLAUSES.unnamed, { value });
   return side.byEye ? fill(CLAUSES.byEye, { value }) : value;
 };
 
@@ -151,6 +152,12 @@ const limitCalls = ({ a, b }: LimitFigures, reports: Values): string => {
   return b === null ? "" : callOf(reports.theB, LIMIT_CALLS[b.call]);
 };
 
+/** Only a regulation's figure is required or allowed; practice looks for one. */
+const limitTemplate = ({ side, practice }: LimitFigures): string => {
+  if (practice) return side === "min" ? CLAUSES.practiceLeast : CLAUSES.practiceMost;
+  return side === "min" ? CLAUSES.limitLeast : CLAUSES.limitMost;
+};
+
 /** Limits are spoken of where a side does not surely meet them. */
 const limitClauses = (limits: readonly LimitFigures[], reports: Values): string =>
   limits
@@ -158,7 +165,7 @@ const limitClauses = (limits: readonly LimitFigures[], reports: Values): string 
       [a, b].some((call) => call !== null && (call.call !== "meets" || call.plain === "fail")),
     )
     .map((limit) =>
-      fill(limit.side === "min" ? CLAUSES.limitLeast : CLAUSES.limitMost, {
+      fill(limitTemplate(limit), {
         limit: formatExact(limit.value) + formatUnit(limit.unit),
         calls: limitCalls(limit, reports),
       }),

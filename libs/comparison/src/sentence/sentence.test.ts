@@ -115,8 +115,8 @@ describe("a sentence about silence", () => {
       "The statement says nothing of it, and in the inspection it was not seen: covered.",
     ],
     [null, works("no"), "Found not working; the statement says nothing of it."],
-    [null, works("yes"), "Found working, sound; the statement says nothing of it."],
-    [works("not-known"), works("no"), "The statement does not know; found not working."],
+    [null, works("yes"), "Found working, as it should be; the statement says nothing of it."],
+    [works("not-known"), works("no"), "Found not working; the statement says nothing of it."],
     [works("yes"), works("not-known"), "Stated working; the inspection could not tell."],
   ])("%#", (a, b, text) => {
     expect(say(a, b)).toEqual([text]);
@@ -158,10 +158,10 @@ describe("a sentence about faults", () => {
     expect(say(none, hood({ kind: "faults", found: [], denied: [] }))[0]).toMatch(
       /^The statement says there are no faults beyond any it lists/,
     );
-    expect(say(null, none)).toEqual(["Found no faults, sound; the statement says nothing of it."]);
+    expect(say(null, none)).toEqual(["Found no faults, as it should be; the statement says nothing of it."]);
     expect(say(null, hood({ kind: "faults", found: [rust(40)], denied: ["dent"] }))).toEqual([
       "Found corrosion at lower rear, 40 mm; the statement says nothing of it.",
-      "Found no dent, sound; the statement says nothing of it.",
+      "Found no dent, as it should be; the statement says nothing of it.",
     ]);
   });
 
@@ -237,7 +237,7 @@ describe("a sentence about other answers", () => {
     const originality = about("identity.originality", "engine");
     const choice = (option: string) => originality({ kind: "choice", option });
     expect(say(choice("original-to-car"), choice("right-type"))).toEqual([
-      "Stated original to the car, found right type.",
+      "Stated original to the car, found right type: more cannot be shown by looking.",
     ]);
     const spare = about("trunk.spare");
     expect(
@@ -252,7 +252,7 @@ describe("a sentence about other answers", () => {
       /^The two colors are 20\.\d+ ± 0\.\d+ ΔE₀₀ apart, more than the 2 ΔE₀₀ that matters\.$/,
     );
     expect(say(null, paint(40))).toEqual([
-      "Found L* 40.0, a* 10.0, b* −20.0, sound; the statement says nothing of it.",
+      "Found L* 40.0, a* 10.0, b* −20.0; the statement says nothing of it, and there is no figure to judge it by.",
     ]);
   });
 
@@ -276,7 +276,7 @@ describe("the catalog", () => {
       firmnessWords("second-hand"),
     ];
     expect(words.every((word) => /^[a-z][a-z -]+$/.test(word))).toBe(true);
-    expect(AnswerSchema.options).toHaveLength(9);
+    expect(AnswerSchema.options).toHaveLength(10);
   });
 
   it("refuses what it has no words for", () => {

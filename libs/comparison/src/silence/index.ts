@@ -2,7 +2,9 @@ import type { AnswerOf } from "@evenhand/shared/answer";
 import type { Atom, LimitFigures } from "@evenhand/shared/comparison";
 import type { Finding } from "@evenhand/shared/finding";
 import type { Instrument } from "@evenhand/shared/report";
-import type { ReadingSpec } from "@evenhand/shared/sheet";
+import type { Call } from "@evenhand/shared/severity";
+import type { Item, ReadingSpec } from "@evenhand/shared/sheet";
+import type { CallContext } from "@evenhand/sheet/call";
 import { combineUncertainty } from "@evenhand/measurement/combine-uncertainty";
 import { welchSatterthwaite } from "@evenhand/measurement/welch-satterthwaite";
 import { NOT_KNOWN } from "../compare-choice/index.ts";
@@ -12,7 +14,7 @@ import { matchFaults } from "../fault-matches/index.ts";
 import type { FaultFrame } from "../fault-matches/index.ts";
 import { SEEN_SOUND } from "../judgment/index.ts";
 import type { Judgment } from "../judgment/index.ts";
-import { limitFigures } from "../limit-figures/index.ts";
+import { limitFigures, limitsInForce } from "../limit-figures/index.ts";
 import type { LimitSide } from "../limit-figures/index.ts";
 import { readSide, uncertaintyParts } from "@evenhand/sheet/reading-side";
 
@@ -46,14 +48,23 @@ const whyUnseen = (a: Finding | undefined, b: Finding | undefined): Judgment => 
   return { ...UNSEEN, reason: wasSeen(a) ? "stated-not-inspected" : "not-reported" };
 };
 
-const whatTheStatementLeftOut = (a: Finding | undefined, bad: boolean): Judgment => {
-  const unseen = a !== undefined;
-  if (!bad) return unseen ? { ...SEEN_SOUND, reason: "seen-sound-statement-unseen" } : SEEN_SOUND;
+const ONE_SIDED = { direction: "neither", standing: "not-mentioned" } as const;
+
+const whatTheStatementLeftOut = (a: Finding | undefined, call: Call): Judgment => {
+  const unseen = a !== undefined && a.answer.kind === "not-seen";
+  if (call === "good") return unseen ? { ...SEEN_SOUND, reason: "seen-sound-statement-unseen" } : SEEN_SOUND;
+  if (call === "no-yardstick") {
+    return {
+      ...ONE_SIDED,
+      outcome: "unstated",
+      reason: unseen ? "found-without-yardstick-statement-unseen" : "found-without-yardstick",
+      marks: ["no-yardstick"],
+    };
+  }
   return {
+    ...ONE_SIDED,
     outcome: "unstated",
     reason: unseen ? "found-bad-statement-unseen" : "found-bad-not-stated",
-    direction: "neither",
-    standing: "not-mentioned",
   };
 };
 
@@ -62,14 +73,15 @@ export const isSilence = (a: Finding | undefined, b: Finding | undefined): boole
   !wasSeen(a) || !wasSeen(b);
 
 /**
- * What is to be said where one side at least is silent or did not see. Not seen by the inspection: unseen, whatever was
- * stated. Seen by the inspection alone: unstated where bad; where sound, agreement on nothing, for coverage only.
+ * What is to be said where one side at least is silent or did not see. Not seen by the inspection: unseen, whatever was stated.
+ * Seen by the inspection alone: unstated where bad, or where nothing is there to judge it by; where good, seen, sound and not
+ * stated, for coverage only.
  *
- * @param bad whether the inspection's answer says the thing is bad
- * @example judgeSilence(undefined, hornDead, true).outcome // "unstated"
+ * @param call what the inspection's answer is by itself
+ * @example judgeSilence(undefined, hornDead, "danger").outcome // "unstated"
  */
-export const judgeSilence = (a: Finding | undefined, b: Finding | undefined, bad: boolean): Judgment =>
-  isClaim(b) ? whatTheStatementLeftOut(a, bad) : whyUnseen(a, b);
+export const judgeSilence = (a: Finding | undefined, b: Finding | undefined, call: Call): Judgment =>
+  isClaim(b) ? whatTheStatementLeftOut(a, call) : whyUnseen(a, b);
 
 /**
  * The atoms of an answer of faults that stands alone: each fault and each denied kind, in the sheet's order.
@@ -108,14 +120,30 @@ const limitSide = (
 /**
  * The limits of a reading only one side took; a reading that fails one was found bad.
  *
- * @returns none where the item has no limits
+ * @returns none where the item has no limits in force
  */
 export const limitsOfOne = (
   a: Finding | undefined,
   b: Finding | undefined,
-  spec: ReadingSpec,
-  instruments: { readonly a: ReadonlyMap<string, Instrument>; readonly b: ReadonlyMap<string, Instrument> },
-): LimitFigures[] =>
-  spec.limits.length === 0
+  item: Item,
+  sides: {
+    readonly a: { readonly instruments: ReadonlyMap<string, Instrument>; readonly context: CallContext };
+    readonly b: { readonly instruments: ReadonlyMap<string, Instrument>; readonly context: CallContext };
+  },
+): LimitFigures[] => {
+  const spec = item.reading;
+  if (spec === undefined) return [];
+  const inForce = limitsInForce(
+    item,
+    a === undefined ? undefined : sides.a.context,
+    b === undefined ? undefined : sides.b.context,
+  );
+  return inForce.length === 0
     ? []
-    : limitFigures(spec, limitSide(a, spec, instruments.a), limitSide(b, spec, instruments.b));
+    : limitFigures(
+        spec,
+        inForce,
+        limitSide(a, spec, sides.a.instruments),
+        limitSide(b, spec, sides.b.instruments),
+      );
+};

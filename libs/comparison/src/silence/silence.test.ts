@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Answer } from "@evenhand/shared/answer";
 import type { Finding } from "@evenhand/shared/finding";
-import { faults, frame, gauge, reading, treadSpec } from "../../testing/small-items.ts";
+import { faults, frame, gauge, reading, readingItem, treadSpec } from "../../testing/small-items.ts";
 import { finding } from "../../testing/small-reports.ts";
 import { faultAtoms, isClaim, isSilence, judgeSilence, limitsOfOne } from "./index.ts";
 
@@ -46,19 +46,25 @@ describe("isSilence", () => {
 describe("judgeSilence", () => {
   it("is unseen where the inspection has nothing to say, bad or not", () => {
     const expected = { outcome: "unseen", direction: "neither", standing: "unseen" };
-    expect(judgeSilence(yes, unseen, true)).toEqual({ ...expected, reason: "not-seen-weather" });
-    expect(judgeSilence(undefined, notKnown, false)).toEqual({ ...expected, reason: "not-known-nor-stated" });
-    expect(judgeSilence(yes, undefined, false)).toEqual({ ...expected, reason: "stated-not-inspected" });
-    expect(judgeSilence(unseen, undefined, false)).toEqual({ ...expected, reason: "not-reported" });
-    expect(judgeSilence(undefined, undefined, false)).toEqual({ ...expected, reason: "not-reported" });
+    expect(judgeSilence(yes, unseen, "repair")).toEqual({ ...expected, reason: "not-seen-weather" });
+    expect(judgeSilence(undefined, notKnown, "good")).toEqual({
+      ...expected,
+      reason: "not-known-nor-stated",
+    });
+    expect(judgeSilence(yes, undefined, "good")).toEqual({ ...expected, reason: "stated-not-inspected" });
+    expect(judgeSilence(unseen, undefined, "good")).toEqual({ ...expected, reason: "not-reported" });
+    expect(judgeSilence(undefined, undefined, "good")).toEqual({ ...expected, reason: "not-reported" });
   });
 });
 
 describe("what the statement left out", () => {
   it("is unstated where bad", () => {
     const expected = { outcome: "unstated", direction: "neither", standing: "not-mentioned" };
-    expect(judgeSilence(undefined, yes, true)).toEqual({ ...expected, reason: "found-bad-not-stated" });
-    expect(judgeSilence(unseen, yes, true)).toEqual({ ...expected, reason: "found-bad-statement-unseen" });
+    expect(judgeSilence(undefined, yes, "repair")).toEqual({ ...expected, reason: "found-bad-not-stated" });
+    expect(judgeSilence(unseen, yes, "repair")).toEqual({
+      ...expected,
+      reason: "found-bad-statement-unseen",
+    });
   });
 
   it("counts in coverage alone where sound", () => {
@@ -68,8 +74,8 @@ describe("what the statement left out", () => {
       standing: "not-mentioned",
       coverageOnly: true,
     };
-    expect(judgeSilence(undefined, yes, false)).toEqual({ ...expected, reason: "seen-sound-not-stated" });
-    expect(judgeSilence(unseen, yes, false)).toEqual({ ...expected, reason: "seen-sound-statement-unseen" });
+    expect(judgeSilence(undefined, yes, "good")).toEqual({ ...expected, reason: "seen-sound-not-stated" });
+    expect(judgeSilence(unseen, yes, "good")).toEqual({ ...expected, reason: "seen-sound-statement-unseen" });
   });
 });
 
@@ -87,9 +93,10 @@ describe("faultAtoms", () => {
 });
 
 describe("limitsOfOne", () => {
-  const instruments = { a: new Map([["gauge", gauge]]), b: new Map([["gauge", gauge]]) };
+  const gauged = { instruments: new Map([["gauge", gauge]]), context: {} };
+  const sides = { a: gauged, b: gauged };
   const probability = (a: Finding | undefined, b: Finding | undefined) =>
-    limitsOfOne(a, b, treadSpec(), instruments)[0];
+    limitsOfOne(a, b, readingItem(treadSpec()), sides)[0];
 
   it("judges with the instrument named, by eye without one", () => {
     const measured = probability(undefined, read({ instrument: "gauge" }))?.b;
@@ -102,15 +109,15 @@ describe("limitsOfOne", () => {
     const coarse = new Map([
       ["gauge", { ...gauge, accuracy: { absolute: { value: 3, unit: "1/32in" as const }, share: 0 } }],
     ]);
-    const [limit] = limitsOfOne(undefined, read({ instrument: "gauge" }), treadSpec(), {
-      a: coarse,
-      b: coarse,
+    const [limit] = limitsOfOne(undefined, read({ instrument: "gauge" }), readingItem(treadSpec()), {
+      a: { instruments: coarse, context: {} },
+      b: { instruments: coarse, context: {} },
     });
     expect(limit?.b?.call).toBe("marginal");
   });
 
   it("has nothing to say without limits or readings", () => {
-    expect(limitsOfOne(undefined, read(), treadSpec({ limits: [] }), instruments)).toEqual([]);
+    expect(limitsOfOne(undefined, read(), readingItem(treadSpec({ limits: [] })), sides)).toEqual([]);
     expect(probability(undefined, unseen)).toMatchObject({ a: null, b: null });
   });
 });

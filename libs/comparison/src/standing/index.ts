@@ -1,5 +1,4 @@
 import type { Outcome, Standing } from "@evenhand/shared/outcome";
-import type { LimitConflict } from "../limit-figures/index.ts";
 
 /** What beside the outcome decides how an item stands for the buyer. */
 export type StandingFacts = {
@@ -7,7 +6,6 @@ export type StandingFacts = {
   readonly bothBad?: boolean;
   /** The answers could not have confirmed it, whatever they were. */
   readonly tooCoarse?: boolean;
-  readonly limits?: LimitConflict;
 };
 
 const BY_OUTCOME: Readonly<Record<Outcome, Standing>> = {
@@ -21,17 +19,14 @@ const BY_OUTCOME: Readonly<Record<Outcome, Standing>> = {
 };
 
 /**
- * How an entry stands for the buyer. Opposite calls against a limit make it "differs" whatever the difference; a
- * limit only one side fails leaves it in doubt at least. What both call bad is an agreed fault, unless how bad is
+ * How an entry stands for the buyer. What both call bad is an agreed fault, unless how bad is
  * itself in doubt.
  *
  * @example standingOf("agree", { bothBad: true }) // "agreed-fault"
  * @example standingOf("consistent", { tooCoarse: true }) // "too-coarse"
  */
 export const standingOf = (outcome: Outcome, facts: StandingFacts = {}): Standing => {
-  if (facts.limits === "opposite") return "differs";
   if (outcome !== "agree" && outcome !== "consistent") return BY_OUTCOME[outcome];
-  if (facts.limits === "one-fails") return "in-doubt";
-  if (facts.bothBad === true || facts.limits === "same-failure") return "agreed-fault";
+  if (facts.bothBad === true) return "agreed-fault";
   return outcome === "consistent" && facts.tooCoarse === true ? "too-coarse" : BY_OUTCOME[outcome];
 };

@@ -52,7 +52,7 @@ const withOrdinaryInstruments = (report: Report): Report => ({
 });
 
 const readingWork = (entry: Entry, settle: Settler, settleWithInstrument: Settler, byEye: boolean): Found => {
-  if (entry.reason === "drifts-between-days") return plain("read-on-one-day");
+  if (entry.reason === "changed-between-days") return plain("read-on-one-day");
   const again = settle(entry)?.b ?? null;
   if (again !== null) return { work: "read-again", readings: again };
   const measured = byEye ? (settleWithInstrument(entry)?.b ?? null) : null;
@@ -64,7 +64,7 @@ const workOf = (entry: Entry, settle: Settler, settleWithInstrument: Settler): F
   if (figures?.of === "reading") {
     return atom.of === "fault"
       ? plain("measure-extent")
-      : readingWork(entry, settle, settleWithInstrument, figures.b.byEye);
+      : readingWork(entry, settle, settleWithInstrument, figures.b.byEye || figures.b.unnamed === true);
   }
   return plain(figures?.of === "code" ? "read-code-again" : "look-again");
 };

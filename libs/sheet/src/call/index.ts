@@ -56,6 +56,9 @@ export const limitValue = (limit: Limit, context: CallContext): number | undefin
   if (limit.systemVolts !== undefined && form !== undefined && form.systemVolts !== limit.systemVolts) {
     return undefined;
   }
+  if (limit.needsFitted !== undefined && context.other?.(limit.needsFitted)?.kind === "not-fitted") {
+    return undefined;
+  }
   if (limit.when?.some((needed) => isUnmet(needed, conditions)) === true) return undefined;
   if (limit.isReadingOf !== undefined) return otherReading(limit.isReadingOf, context);
   if (limit.byReading !== undefined) {
@@ -133,7 +136,8 @@ const callWorking = (
 const callPresence = ({ value }: AnswerOf<"presence">, spec: NonNullable<Item["presence"]>): Call => {
   if (value === "not-known" || spec.goodIs === "neither") return "no-yardstick";
   if (value === spec.goodIs) return "good";
-  return spec.onlyIfPromised === true ? "no-yardstick" : spec.severity;
+  // A paper nobody promised is no fault.
+  return spec.onlyIfPromised === true ? "good" : spec.severity;
 };
 
 /** Every option said counts; the worst one is the answer's. */

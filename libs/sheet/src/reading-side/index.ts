@@ -29,6 +29,8 @@ export type ReadingSide = {
   readonly placement: number;
   readonly spots: number;
   readonly byEye: boolean;
+  /** No instrument was named where eyes cannot read it. */
+  readonly unnamed: boolean;
 };
 
 type Reading = AnswerOf<"reading">;
@@ -51,6 +53,16 @@ const instrumentFigures = (spec: ReadingSpec, instrument: Instrument, size: numb
     accuracy: stated
       ? sizeWithShare({ absolute: absolute ?? 0, share: instrument.accuracy?.share ?? 0 }, size)
       : sizeWithShare(spec.instrument.accuracy, size),
+  };
+};
+
+/** Where no instrument is named: the eye where eyes read, else the ordinary instrument at twice its stated accuracy. */
+const figuresOf = (spec: ReadingSpec, instrument: Instrument | undefined, size: number, byEye: boolean) => {
+  if (instrument !== undefined) return instrumentFigures(spec, instrument, size);
+  if (byEye) return { resolution: 0, accuracy: sizeWithShare(spec.byEye, size) };
+  return {
+    resolution: spec.instrument.resolution,
+    accuracy: 2 * sizeWithShare(spec.instrument.accuracy, size),
   };
 };
 
@@ -117,10 +129,10 @@ const chooseScatter = (spec: ReadingSpec, samples: readonly number[], size: numb
 
 /**
  * Reads one side of a reading item: u² = s₀²/n + r²/12 + a²/3 + p²/m (JCGM 100:2008, 4.2, 4.3 and F.2.2.1), in
- * parts. Without a named instrument the item's accuracy by eye takes the place of r and a. Readings whose spots
+ * parts. Without a named instrument the ordinary one at twice its stated accuracy, or the eye where eyes read, takes the place of r and a. Readings whose spots
  * are not named are taken to be at as many spots as the sheet asks for, and never at more than there are readings.
  *
- * @param instrument what the finding was read with; `undefined` by eye
+ * @param instrument what the finding was read with; `undefined` where none is named
  * @returns all figures in the item's base unit
  * @throws {DimensionError} when the answer's unit measures something else (a checked report has none)
  * @example readSide({ kind: "reading", unit: "in", values: [{ value: 0.25 }] }, treadSpec, undefined).mean // 8 (1/32 in)
@@ -137,10 +149,8 @@ export const readSide = (
   const samples = overSpots && named > 0 && named < values.length ? spotMeans(answer.values, values) : values;
   const center = mean(samples);
   const placement = overSpots ? 0 : spec.placement;
-  const figures =
-    instrument === undefined
-      ? { resolution: 0, accuracy: sizeWithShare(spec.byEye, center) }
-      : instrumentFigures(spec, instrument, center);
+  const byEye = instrument === undefined && spec.eyesRead === true;
+  const figures = figuresOf(spec, instrument, center, byEye);
   const { scatter, scatterDegreesOfFreedom, scatterReplaced } = chooseScatter(
     spec,
     samples,
@@ -160,7 +170,8 @@ export const readSide = (
     accuracy: figures.accuracy,
     placement,
     spots,
-    byEye: instrument === undefined,
+    byEye,
+    unnamed: instrument === undefined && !byEye,
   };
 };
 

@@ -83,10 +83,18 @@ describe("readSide", () => {
   it("takes the accuracy by eye where no instrument is named", () => {
     const side = readSide(
       reading("1/32in", 8),
-      treadSpec({ byEye: { absolute: 1, share: 0.25 } }),
+      treadSpec({ byEye: { absolute: 1, share: 0.25 }, eyesRead: true }),
       undefined,
     );
     expect(side).toMatchObject({ accuracy: 3, resolution: 0, byEye: true });
+  });
+
+  it("takes twice the ordinary instrument's accuracy where eyes cannot read it", () => {
+    expect(readSide(reading("1/32in", 8), spec, undefined)).toMatchObject({
+      accuracy: 0.6,
+      byEye: false,
+      unnamed: true,
+    });
   });
 
   it("holds an instrument that states no accuracy to the item's ordinary one", () => {

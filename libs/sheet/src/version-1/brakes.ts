@@ -35,6 +35,7 @@ export const pedal: Item[] = [
           {
             side: "min",
             value: 20,
+            needsFitted: "brakes.master-cylinder",
             source: cfr570(
               "570.5 (pedal travel no more than 80 % of the free travel; formula read in 570.55(c), subpart A from memory)",
             ),

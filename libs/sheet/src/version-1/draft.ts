@@ -156,6 +156,9 @@ function cautionsOf(draft: Common): string[] {
   ];
 }
 
+/** What an eye that is used to it reads without an instrument. */
+const EYES_READ = /^(gaps\.|doors\.drop|wheels\.tread-depth|interior\.pedals)/;
+
 const SEVERITY_OF: Readonly<Record<Item["consequence"], Severity>> = {
   safety: "danger",
   identity: "worth",
@@ -166,11 +169,18 @@ const SEVERITY_OF: Readonly<Record<Item["consequence"], Severity>> = {
 };
 
 /** The particulars of an answer with every severity said. */
-function complete(draft: Particulars, severity: Severity): Partial<Item> {
+function complete(draft: Particulars, severity: Severity, eyesRead: boolean): Partial<Item> {
   const limit = (each: LimitDraft): Limit => ({ ...each, severity: each.severity ?? severity });
   const { reading: read, grade, working, presence, choice, faults, color, code } = draft;
   if (read !== undefined) {
-    return { reading: { ...read, limits: read.limits.map(limit), alarms: read.alarms.map(limit) } };
+    return {
+      reading: {
+        ...read,
+        ...(eyesRead ? { eyesRead } : {}),
+        limits: read.limits.map(limit),
+        alarms: read.alarms.map(limit),
+      },
+    };
   }
   if (grade !== undefined) return { grade: { severity, ...grade } };
   if (working !== undefined) return { working: { severity, ...working } };
@@ -249,6 +259,6 @@ export function item(id: string, named: Words, how: string, draft: Common & Part
     conditions: draft.conditions ?? [],
     cautions: cautionsOf(draft),
     costRow,
-    ...complete(draft, draft.severity ?? SEVERITY_OF[consequence]),
+    ...complete(draft, draft.severity ?? SEVERITY_OF[consequence], EYES_READ.test(id)),
   };
 }

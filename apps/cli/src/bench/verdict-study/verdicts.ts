@@ -22,7 +22,10 @@ export const engine: Judge = {
     const { outcome } = compareReading({
       a,
       b,
-      spec: { ...spec, limits: [] },
+      item: {},
+      spec,
+      contextA: {},
+      contextB: {},
       instrumentA: ordinary,
       instrumentB: ordinary,
       shared: false,

@@ -1,0 +1,121 @@
+import { normalizeNumber, normalizeVin } from "@evenhand/handbook/identifier-text";
+import type { CodeSystem } from "@evenhand/shared/sheet";
+
+/** Section, aspect, construction, rim; prefix, load index and speed rating aside. */
+const TIRE =
+  /^(?:P|LT|T)?(\d{2,3}(?:\.\d{1,2})?|[A-N]R?\d{2})(?:\/(\d{2}))?([A-Z]{0,2}|-)?-?(\d{2}(?:\.5)?)(?:\d{2,3}[A-Z]{1,2})?$/;
+
+/**
+ * A tire's size by what it means: `P205/75 R15 97S` and `205/75R15` are one, `6.00 x 16` is `6.00-16`.
+ *
+ * @example tireSizeText("P205/75 R15 97S") // "205/75R15"
+ */
+export const tireSizeText = (text: string): string => {
+  const plain = text
+    .toUpperCase()
+    .replaceAll(/\(.*?\)/g, "")
+    .replaceAll("×", "X")
+    .trim();
+  // Load index and speed rating stand behind a space where they are given.
+  const [head = plain] = plain.split(/\s+(?=\d{2,3}[A-Z]{1,2}$)/);
+  const close = head.replaceAll(/\s+/g, "").replaceAll("X", "-").replaceAll("--", "-");
+  const [, section, aspect, letters = "-", rim] = TIRE.exec(close) ?? [];
+  if (section === undefined || rim === undefined) return close;
+  const radial = letters.endsWith("R") || /^[A-N]R/.test(section);
+  const build = radial ? "R" : letters.endsWith("B") ? "B" : letters.endsWith("D") ? "D" : "-";
+  return `${section}${aspect === undefined ? "" : `/${aspect}`}${build}${rim}`;
+};
+
+const MONTHS = ["JAN", "FEB", "MAR", "APR", "MAY", "JUN", "JUL", "AUG", "SEP", "OCT", "NOV", "DEC"];
+
+/** A date as far as it is written: year and month, and the day where it is given. */
+type Dated = { readonly year: number; readonly month: number; readonly day: number | undefined };
+
+const fullYear = (text: string): number => (text.length === 4 ? Number(text) : 1900 + Number(text));
+
+const isYear = (text: string): boolean => /^(\d{4}|'?\d{2})$/.test(text);
+
+const withNamedMonth = (parts: readonly string[]): Dated[] => {
+  const at = parts.findIndex((part) => MONTHS.includes(part.slice(0, 3)) && /^[A-Z]+$/.test(part));
+  if (at < 0) return [];
+  const rest = parts.filter((_, index) => index !== at);
+  const year = rest.at(-1);
+  if (year === undefined || !isYear(year) || rest.length > 2) return [];
+  const day = rest.length === 2 ? Number(rest[0]) : undefined;
+  if (day !== undefined && !(day >= 1 && day <= 31)) return [];
+  const month = MONTHS.indexOf((parts[at] ?? "").slice(0, 3)) + 1;
+  return [{ year: fullYear(year.replace("'", "")), month, day }];
+};
+
+const isMonth = (value: number): boolean => value >= 1 && value <= 12;
+const isDay = (value: number): boolean => value >= 1 && value <= 31;
+
+const inFigures = (parts: readonly string[]): Dated[] => {
+  const numbers = parts.map(Number);
+  const [first = 0, second = 0, third = 0] = numbers;
+  if (parts.length === 2) {
+    const [, year = ""] = parts;
+    return isMonth(first) && isYear(year) ? [{ year: fullYear(year), month: first, day: undefined }] : [];
+  }
+  if (parts.length !== 3) return [];
+  if ((parts[0] ?? "").length === 4) {
+    return isMonth(second) && isDay(third) ? [{ year: first, month: second, day: third }] : [];
+  }
+  const year = parts[2] ?? "";
+  if (!isYear(year)) return [];
+  // Month first or day first: both are kept where both can be.
+  return [
+    ...(isMonth(first) && isDay(second) ? [{ year: fullYear(year), month: first, day: second }] : []),
+    ...(isMonth(second) && isDay(first) ? [{ year: fullYear(year), month: second, day: first }] : []),
+  ];
+};
+
+/**
+ * The days a text can mean, however it is written; none where it is no date.
+ *
+ * @example datesIn("Mar 14 1989") // [{ year: 1989, month: 3, day: 14 }]
+ */
+export const datesIn = (text: string): readonly Dated[] => {
+  const parts = text
+    .toUpperCase()
+    .split(/[\s,./-]+/)
+    .filter(Boolean);
+  if (parts.some((part) => /[A-Z]/.test(part))) return withNamedMonth(parts);
+  return /[\s./-]/.test(text.trim()) ? inFigures(parts) : [];
+};
+
+/** Whether two texts can mean one day, or one month where one of them gives no day. */
+export const sameDate = (a: string, b: string): boolean => {
+  const others = datesIn(b);
+  return datesIn(a).some(({ year, month, day }) =>
+    others.some(
+      (other) =>
+        other.year % 100 === year % 100 &&
+        other.month === month &&
+        (day === undefined || other.day === undefined || day === other.day),
+    ),
+  );
+};
+
+const NUMBER_SIGN = /^\s*(?:NO\.?|NR\.?|№|#)\s*/i;
+
+const bare = (text: string): string =>
+  normalizeNumber(text.replace(NUMBER_SIGN, "")).replaceAll(/[/_,]/g, "");
+
+const bySystem = (system: CodeSystem, text: string): string => {
+  if (system === "text") return text.replaceAll(/\s+/g, " ");
+  if (system === "tire-size") return tireSizeText(text);
+  if (system === "tire-identification") return bare(text).replace(/^DOT/, "");
+  if (system === "vin" || system === "chassis-number") return normalizeVin(bare(text));
+  return bare(text);
+};
+
+/**
+ * A code as it is compared in its system: capitals without spaces and marks; a tire's size by what it means; in a VIN the letters
+ * it never holds read as digits; free text only loses case and doubled spaces, since its marks can carry meaning. Text of nothing
+ * but marks stays as it is.
+ *
+ * @example normalizeCode("tire-size", "P205/75 R15") // "205/75R15"
+ */
+export const normalizeCode = (system: CodeSystem, text: string): string =>
+  (bySystem(system, text) || text).trim().toUpperCase();

@@ -1,0 +1,78 @@
+import type { Fault } from "@evenhand/shared/answer";
+import type { Entry } from "@evenhand/shared/comparison";
+import type { Report } from "@evenhand/shared/report";
+import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
+
+/** The same place on the other side of the car; `undefined` where it has none. */
+const otherSide = (text: string): string | undefined => {
+  const mirrored = text.replace(/\b(left|right)\b/g, (side) => (side === "left" ? "right" : "left"));
+  return mirrored === text ? undefined : mirrored;
+};
+
+const faultOf = (entry: Entry, report: Report, side: "a" | "b"): Fault | undefined => {
+  const finding = report.findings[entry.finding[side] ?? -1];
+  if (entry.atom.of !== "fault" || finding?.answer.kind !== "faults") return undefined;
+  return finding.answer.found[entry.atom[side] ?? -1];
+};
+
+const ONLY_FOUND: ReadonlySet<string> = new Set(["denied-found", "found-bad-not-stated"]);
+
+/** Twice as long, or half, is another fault. */
+const MOST_RATIO = 2;
+
+const isAlike = (a: Fault, b: Fault, sheet: CompiledSheet): boolean => {
+  const family = (kind: string) => sheet.faultKinds.get(kind)?.family ?? kind;
+  if (family(a.kind) !== family(b.kind)) return false;
+  if (a.spot !== undefined && b.spot !== undefined && a.spot !== b.spot && otherSide(a.spot) !== b.spot) {
+    return false;
+  }
+  if (a.extent === undefined || b.extent === undefined || a.extent.unit !== b.extent.unit) return true;
+  const ratio = (a.extent.value + 1) / (b.extent.value + 1);
+  return ratio <= MOST_RATIO && ratio >= 1 / MOST_RATIO;
+};
+
+/**
+ * Takes a fault disclosed on one side of the car and found at the mirror image of that place for what it probably is: left and
+ * right exchanged. The line of what was found is doubtful, and the disclosed one folded into it; nobody is accused before somebody
+ * looked again.
+ *
+ * @param entries lines of one comparison in sheet order
+ * @returns the same lines, those that mirror each other replaced
+ */
+export const mirrorFaults = (entries: Entry[], a: Report, b: Report, sheet: CompiledSheet): Entry[] => {
+  const disclosed = entries.flatMap((entry, index) =>
+    entry.reason === "disclosed-not-found" ? [{ entry, index }] : [],
+  );
+  if (disclosed.length === 0) return entries;
+  const mirrored = new Map<number, Entry>();
+  for (const { entry, index } of disclosed) {
+    const fault = faultOf(entry, a, "a");
+    const position = otherSide(entry.position);
+    if (fault === undefined || position === undefined) continue;
+    const at = entries.findIndex((other, place) => {
+      if (other.item !== entry.item || other.position !== position || mirrored.has(place)) return false;
+      const found = ONLY_FOUND.has(other.reason) ? faultOf(other, b, "b") : undefined;
+      return found !== undefined && isAlike(fault, found, sheet);
+    });
+    const found = entries[at];
+    if (found === undefined) continue;
+    const reason = "perhaps-other-side";
+    mirrored.set(at, {
+      ...found,
+      outcome: "doubtful",
+      reason,
+      standing: "in-doubt",
+      marks: [...found.marks, reason],
+    });
+    mirrored.set(index, {
+      ...entry,
+      outcome: "consistent",
+      reason,
+      direction: "neither",
+      standing: "not-contradicted",
+      severity: null,
+      marks: [...entry.marks, reason],
+    });
+  }
+  return mirrored.size === 0 ? entries : entries.map((entry, index) => mirrored.get(index) ?? entry);
+};
