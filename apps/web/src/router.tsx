@@ -14,6 +14,7 @@ import { comparisonSearch } from "./features/comparisons/search";
 import { sheetQuery } from "./features/sheets/load-sheet";
 import { sealedSearch } from "./features/reports/sealed-search";
 import { sheetSearch } from "./features/reports/sheet-search";
+import { takePageFor } from "./offline/owner";
 import { ownPath, text, type RawSearch } from "./service/search";
 import { mailedPages } from "@evenhand/shared/mailed-pages";
 import { Failed, Missing } from "./ui/Failed";
@@ -25,6 +26,12 @@ interface Context {
 
 const root = createRootRouteWithContext<Context>()({ component: Shell });
 
+/** Another account's page: nothing of the last one's stays in its memory. The page is gone before this ends. */
+const loadAnew = async (href: string): Promise<never> => {
+  globalThis.location.assign(href);
+  return new Promise<never>(() => {});
+};
+
 /** Everything below it asks who is signed in first. */
 const signedIn = createRoute({
   getParentRoute: () => root,
@@ -32,6 +39,7 @@ const signedIn = createRoute({
   beforeLoad: async ({ context, location }) => {
     const account = await context.queries.ensureQueryData(accountQuery);
     if (account === null) throw redirect({ to: "/sign-in", search: { next: location.href } });
+    if (!takePageFor(account.id)) await loadAnew(location.href);
   },
 });
 

@@ -3,6 +3,7 @@ import type { Operation, ReportDraft } from "@evenhand/shared/http/reports";
 import type { FieldProblem } from "@evenhand/shared/problem";
 import type { UnitSymbol } from "@evenhand/shared/unit";
 import { Dexie, type EntityTable, type Table } from "dexie";
+import { pageOwner, storeName } from "./owner";
 
 /**
  * What was typed at a place and cannot be read: it stays as it was typed, and keeps the report from being sealed. By the name of
@@ -52,8 +53,8 @@ class Store extends Dexie {
   readonly operations!: EntityTable<KeptOperation & { seq: number }, "seq">;
   readonly drafts!: EntityTable<KeptDraft, "report">;
 
-  constructor() {
-    super("evenhand-sheet");
+  constructor(name: string) {
+    super(name);
     this.version(1).stores({
       findings: "[report+place], report",
       operations: "++seq, report, [report+place], id",
@@ -62,4 +63,5 @@ class Store extends Dexie {
   }
 }
 
-export const store = new Store();
+/** The own store of whoever is signed in: nothing that asks for it is loaded before that is known. */
+export const store = new Store(storeName(pageOwner()));

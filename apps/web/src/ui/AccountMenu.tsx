@@ -1,14 +1,11 @@
 import type { Account } from "@evenhand/shared/http/accounts";
 import { useMantineColorScheme, type MantineColorScheme } from "@mantine/core";
-import { useQueryClient } from "@tanstack/react-query";
-import { Link, useNavigate } from "@tanstack/react-router";
+import { Link } from "@tanstack/react-router";
 import { useRef } from "react";
 import { isKind } from "../features/accounts/queries";
-import { becomes } from "../features/accounts/queries";
-import { forgetDevice } from "../offline/forget";
-import { call } from "../service/client";
 import { useText } from "../strings/text";
 import styles from "./AccountMenu.module.css";
+import { SignOut } from "./SignOut";
 
 const schemes = ["auto", "light", "dark"] as const satisfies readonly MantineColorScheme[];
 
@@ -36,17 +33,8 @@ const SchemeChoice = () => {
 /** The browser's own popover: it opens on the top layer, closes on Escape and on a click beside it. */
 export const AccountMenu = ({ account }: { readonly account: Account | null }) => {
   const t = useText();
-  const queries = useQueryClient();
-  const navigate = useNavigate();
   const panel = useRef<HTMLDivElement>(null);
   const close = (): void => panel.current?.hidePopover();
-  const leave = async (): Promise<void> => {
-    close();
-    await call("sessions.end");
-    await forgetDevice();
-    becomes(queries, null);
-    await navigate({ to: "/sign-in" });
-  };
   return (
     <div className={styles.menu}>
       <button type="button" className={styles.opener} popoverTarget="account-menu">
@@ -84,11 +72,7 @@ export const AccountMenu = ({ account }: { readonly account: Account | null }) =
           </>
         )}
         <SchemeChoice />
-        {account && (
-          <button type="button" className={styles.leave} onClick={() => void leave()}>
-            {t("nav.sign-out")}
-          </button>
-        )}
+        {account && <SignOut account={account.id} onAsk={close} />}
       </div>
     </div>
   );

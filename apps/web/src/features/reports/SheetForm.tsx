@@ -1,6 +1,7 @@
 import type { Report } from "@evenhand/shared/report";
 import { useQuery } from "@tanstack/react-query";
 import { getRouteApi, Link } from "@tanstack/react-router";
+import { isNotTheirs, isOnlyHere } from "../../offline/leaving";
 import type { KeptDraft } from "../../offline/store";
 import { useDraft } from "../../offline/use-draft";
 import { useText } from "../../strings/text";
@@ -11,6 +12,7 @@ import { ProblemNotice } from "../../ui/ProblemNotice";
 import { sheetQuery } from "../sheets/load-sheet";
 import { SaveState } from "./SaveState";
 import { Sheet } from "./Sheet";
+import { Shut } from "./Shut";
 
 const route = getRouteApi("/signed-in/reports/$report");
 
@@ -50,6 +52,15 @@ export const SheetForm = () => {
     ...sheetQuery(named?.id ?? "", named?.version ?? 0),
     enabled: named !== undefined,
   });
+  const shut = [draft.remote.error, draft.refusal].find(isNotTheirs);
+  if (shut !== undefined)
+    return (
+      <Shut
+        report={reportId}
+        error={shut}
+        onlyHere={[...draft.findings.values()].filter(isOnlyHere).length}
+      />
+    );
   if (draft.failure !== null) {
     return (
       <Page title={t("sheet.title.unknown")} narrow>

@@ -3,6 +3,9 @@ export const sheets = {
   "sheet.title":
     "{kind, select, inspection {Inspection} acquisition {Acquisition} collection {Collection} delivery {Delivery} other {Statement}}: {year} {make} {model}",
   "sheet.title.unknown": "The sheet",
+  "sheet.shut.kept":
+    "{count, plural, one {# answer of yours has} other {# answers of yours have}} not reached the service. What you typed is kept on this device, for you alone.",
+  "sheet.shut.sign-in": "Sign in",
   "sheet.back": "Back to the car",
   "sheet.back.visit": "Back to the visit",
   "sheet.back.order": "Back to the order",

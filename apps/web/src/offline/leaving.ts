@@ -1,0 +1,61 @@
+import { Refusal } from "../service/refusal";
+import { store, type KeptFinding } from "./store";
+import { sendWaiting } from "./sync";
+
+/** An answer that stands on this device and not with the service: not sent, refused, in conflict, or not to be read. */
+export const isOnlyHere = ({ state, unread }: KeptFinding): boolean =>
+  state !== "saved" || unread !== undefined;
+
+/** Reports of which this device holds answers that the service does not have, and how many. */
+export const onlyHere = async (): Promise<ReadonlyMap<string, number>> => {
+  const counts = new Map<string, number>();
+  await store.findings.filter(isOnlyHere).each(({ report }) => {
+    counts.set(report, (counts.get(report) ?? 0) + 1);
+  });
+  return counts;
+};
+
+/**
+ * Sends all that waits, of every report. What one report refuses keeps the others from nothing.
+ *
+ * @returns how many answers stand on this device alone even so
+ */
+export const sendEverything = async (
+  send: (report: string) => Promise<unknown> = sendWaiting,
+): Promise<number> => {
+  const waiting = new Set((await store.operations.toArray()).map(({ report }) => report));
+  for (const report of waiting) {
+    try {
+      await send(report);
+    } catch (error) {
+      // What did not arrive is still in the store, and is counted below.
+      if (!(error instanceof Refusal)) throw error;
+    }
+  }
+  return [...(await onlyHere()).values()].reduce((sum, count) => sum + count, 0);
+};
+
+/** Does this refusal say that the person, as they are signed in now, has nothing to do with the report? */
+export const isNotTheirs = (error: unknown): boolean =>
+  error instanceof Refusal && [401, 403, 404].includes(error.problem.status);
+
+/**
+ * The service has no such report for this person: what it once gave of it is taken off this device. What never arrived stays, out
+ * of sight, since it was typed here and is nowhere else.
+ */
+export const forgetReport = async (report: string): Promise<void> =>
+  store.transaction("rw", store.findings, store.operations, store.drafts, async () => {
+    await store.drafts.delete(report);
+    const gone = (await store.findings.where("report").equals(report).toArray()).filter(
+      (one) => !isOnlyHere(one),
+    );
+    await store.findings.bulkDelete(gone.map(({ place }) => [report, place]));
+  });
+
+/** Takes off this device whatever the service has; all of it, where nothing is left besides. */
+export const forgetArrived = async (): Promise<void> => {
+  // Opened again by whoever asks next: the same person may sign in again on this very page.
+  if ((await onlyHere()).size === 0) return store.delete({ disableAutoOpen: false });
+  const drafts = await store.drafts.toArray();
+  for (const { report } of drafts) await forgetReport(report);
+};
