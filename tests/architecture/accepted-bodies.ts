@@ -14,6 +14,7 @@ import {
   oneof,
   record,
   string,
+  sample,
   stringMatching,
   tuple,
   uuid,
@@ -53,6 +54,7 @@ const localTime = formats["date-time"]?.map((at) => at.slice(0, 19));
 const byName: Readonly<Record<string, Arbitrary<unknown> | undefined>> = {
   zone: constantFrom("UTC", "America/New_York", "Australia/Lord_Howe"),
   position: constantFrom("", "left-front", "hood"),
+  currency: constantFrom("USD", "EUR", "JPY"),
   opens: localTime,
   rdates: localTime && array(localTime, { maxLength: 2 }),
   exdates: localTime && array(localTime, { maxLength: 2 }),
@@ -64,6 +66,14 @@ const text = (schema: Schema): Arbitrary<string> => {
   const { format, pattern } = schema;
   const known = typeof format === "string" ? formats[format] : undefined;
   if (known) return known;
+  // A format that has a further pattern beside it is written as patterns alone.
+  const patterns = schemas(schema["allOf"]).flatMap((one) => {
+    const { pattern: inner } = one;
+    return typeof inner === "string" ? [new RegExp(inner)] : [];
+  });
+  const fits = (made: string): boolean => patterns.every((one) => one.test(made));
+  const fitting = Object.values(formats).find((one) => sample(one, 20).every(fits));
+  if (patterns.length > 0 && fitting) return fitting;
   const bounds = {
     minLength: amount(schema["minLength"], 0),
     maxLength: Math.min(amount(schema["maxLength"], 40), 60),
@@ -100,11 +110,11 @@ const valuesOf = (schema: Schema, root: Schema): Arbitrary<unknown> => {
   if (Array.isArray(names)) return constantFrom(...names);
   const branches = [...schemas(anyOf), ...schemas(oneOf)];
   if (branches.length > 0) return oneof(...branches.map(of));
+  // Several patterns of one text stand in `allOf`; what does not fit them all is left out below.
+  if (type === "string") return text(schema);
   if (Array.isArray(allOf))
     return tuple(...schemas(allOf).map(of)).map((parts) => Object.assign({}, ...parts));
   switch (type) {
-    case "string":
-      return text(schema);
     case "integer":
       return whole(schema);
     case "number":
@@ -144,10 +154,22 @@ const object = (schema: Schema, of: (inner: Schema) => Arbitrary<unknown>): Arbi
   return record(model, { requiredKeys: asked });
 };
 
-/** Bodies a contract takes, as they may come over the wire: made from the contract itself, and only those it accepts. */
+/** As many bodies in a row that a contract does not take say that this generator does not know it. */
+const tooMany = 2_000;
+
+/**
+ * Bodies a contract takes, as they may come over the wire: made from the contract itself, and only those it accepts.
+ * @throws Error where hardly any is, rather than looking for one for ever
+ */
 export const acceptedBodies = (schema: z.ZodType): Arbitrary<unknown> => {
   const root = z.toJSONSchema(schema, { io: "input", unrepresentable: "any" });
+  let refused = 0;
   return valuesOf(root, root)
     .map((made): unknown => JSON.parse(JSON.stringify(made)))
-    .filter((made) => schema.safeParse(made).success);
+    .filter((made) => {
+      const { success, error } = schema.safeParse(made);
+      refused = success ? 0 : refused + 1;
+      if (refused > tooMany) throw new Error(`not one body is taken: ${error?.message}`);
+      return success;
+    });
 };
