@@ -86,7 +86,7 @@ async function decideOnIt({ buyer, otherInspector, dealer }: World, vehicle: str
   const { id } = await otherInspector.does("reports.inspect", { path: { id: ordered }, body: header });
   const sealed = await seal(otherInspector, id, await write(otherInspector, id, inspected));
   const comparison = sealed.comparison ?? "";
-  const entry = entryAt(await readComparison(buyer, comparison), "electrics.horn");
+  const entry = entryAt(await readComparison(buyer, comparison), "wheels.tread-depth", "left-front");
   await buyer.does("releases.create", { path: { id: comparison }, body: { entries: [entry] } });
   const { id: summary, hash } = await summarize(buyer, comparison);
   const counter = { decision: "counter", hash, price, conditions: `A horn, and no ${secret}.` };
