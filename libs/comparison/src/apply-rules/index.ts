@@ -6,26 +6,68 @@ import type { Severity } from "@evenhand/shared/severity";
 const keyOf = (item: string, position: string): string => `${item} ${position}`;
 
 /** What the rules say of one place. */
-type Ruled = { bad: Severity | null; fallen: Severity | null; passed: boolean };
+type Ruled = {
+  /** A broken rule read it, and says it is bad. */
+  bad: Severity | null;
+  /** A hint, or a rule whose claim both people read alike: bad only where nothing else is said of the place. */
+  suspect: Severity | null;
+  fallen: Severity | null;
+  passed: boolean;
+  /** A broken rule read it. */
+  broken: boolean;
+};
 
 const LEAST: Severity = "small";
 
-const collect = (checks: readonly CrossCheck[]): ReadonlyMap<string, Ruled> => {
-  const places = new Map<string, Ruled>();
-  const at = ({ item, position }: EntryReference): Ruled => {
-    const key = keyOf(item, position);
-    const known = places.get(key) ?? { bad: null, fallen: null, passed: false };
-    places.set(key, known);
-    return known;
-  };
-  for (const { verdict, severity, bad, decides, reads, strength } of checks) {
-    if (verdict === "breaks") {
-      for (const place of bad) at(place).bad = worseSeverity(at(place).bad, severity ?? LEAST);
-      for (const claim of decides) {
-        if (claim.side === "a") at(claim).fallen = worseSeverity(at(claim).fallen, severity ?? LEAST);
-      }
-    } else if (verdict === "holds" && strength === "contradicts") {
-      for (const place of reads) if (place.side === "b") at(place).passed = true;
+/** Places of which both people read the same: what is written there is so, whatever else does not fit it. */
+const readAlike = (entries: readonly Entry[]): ReadonlySet<string> =>
+  new Set(
+    entries
+      .filter(
+        ({ outcome, figures, finding }) =>
+          outcome === "agree" && finding.b !== null && (figures?.of === "code" || figures?.of === "reading"),
+      )
+      .map(({ item, position }) => keyOf(item, position)),
+  );
+
+type Places = Map<string, Ruled>;
+
+const ruledAt = (places: Places, { item, position }: EntryReference): Ruled => {
+  const key = keyOf(item, position);
+  const known = places.get(key) ?? { bad: null, suspect: null, fallen: null, passed: false, broken: false };
+  places.set(key, known);
+  return known;
+};
+
+const collectBreak = (check: CrossCheck, alike: ReadonlySet<string>, places: Places): void => {
+  const severity = check.severity ?? LEAST;
+  for (const place of check.reads) ruledAt(places, place).broken = true;
+  for (const place of check.bad) {
+    const ruled = ruledAt(places, place);
+    if (check.strength === "contradicts") ruled.bad = worseSeverity(ruled.bad, severity);
+    else ruled.suspect = worseSeverity(ruled.suspect, severity);
+  }
+  for (const claim of check.decides.filter(({ side }) => side === "a")) {
+    if (!alike.has(keyOf(claim.item, claim.position))) {
+      const ruled = ruledAt(places, claim);
+      ruled.fallen = worseSeverity(ruled.fallen, severity);
+      continue;
+    }
+    // Both read that number: it is what else was read that does not fit.
+    for (const place of check.reads.filter(({ side }) => side === "b")) {
+      const ruled = ruledAt(places, place);
+      ruled.suspect = worseSeverity(ruled.suspect, severity);
+    }
+  }
+};
+
+const collect = (entries: readonly Entry[], checks: readonly CrossCheck[]): Places => {
+  const places: Places = new Map();
+  const alike = readAlike(entries);
+  for (const check of checks) {
+    if (check.verdict === "breaks") collectBreak(check, alike, places);
+    else if (check.verdict === "holds" && check.strength === "contradicts") {
+      for (const place of check.reads) if (place.side === "b") ruledAt(places, place).passed = true;
     }
   }
   return places;
@@ -99,14 +141,16 @@ const passed = (entry: Entry): Entry =>
  * @example applyRules(entries, checks).filter(({ marks }) => marks.includes("by-figures")).length // 11
  */
 export const applyRules = (entries: readonly Entry[], checks: readonly CrossCheck[]): Entry[] => {
-  const places = collect(checks);
+  const places = collect(entries, checks);
   return entries.map((entry) => {
     const ruled = places.get(keyOf(entry.item, entry.position));
     if (ruled === undefined || entry.atom.of === "fault") return entry;
     if (ruled.fallen !== null) return fallen(entry, ruled.fallen);
-    if (ruled.bad !== null && entry.atom.of === "answer" && entry.finding.b !== null)
-      return bad(entry, ruled.bad);
-    if (ruled.bad !== null) return { ...entry, severity: worseSeverity(entry.severity, ruled.bad) };
-    return ruled.passed ? passed(entry) : entry;
+    const alone = entry.coverageOnly === true || entry.outcome === "unstated";
+    const severity = worseSeverity(ruled.bad, alone ? ruled.suspect : null);
+    if (severity !== null && entry.atom.of === "answer" && entry.finding.b !== null)
+      return bad(entry, severity);
+    if (severity !== null) return { ...entry, severity: worseSeverity(entry.severity, severity) };
+    return ruled.passed && !ruled.broken ? passed(entry) : entry;
   });
 };

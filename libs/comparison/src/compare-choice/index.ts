@@ -76,16 +76,20 @@ const bothBad = (pair: ChoicePair): Judgment =>
 
 const between = (pair: ChoicePair): Judgment => {
   const { a, b } = pair;
-  const acrossBad = isBadCall(a.call) !== isBadCall(b.call);
   if (a.rank === undefined || b.rank === undefined) return said(pair, "differ", "other-answer");
-  const trifle = [a.call, b.call].every((call) => !isBadCall(call) || call === "small");
-  // One step into a trifle: a tick, a weep, a spot of play. Two careful people part there.
-  if (acrossBad && trifle && Math.abs(a.rank - b.rank) === 1) return said(pair, "doubtful", "neighbors");
-  if (acrossBad) return said(pair, "differ", "other-answer");
+  const oneStep = Math.abs(a.rank - b.rank) === 1;
+  const calls = [a.call, b.call];
+  if (isBadCall(a.call) !== isBadCall(b.call)) {
+    // One step into a trifle: a tick, a weep, a spot of play. Two careful people part there.
+    const trifle = calls.every((call) => !isBadCall(call) || call === "small");
+    return trifle && oneStep ? said(pair, "doubtful", "neighbors") : said(pair, "differ", "other-answer");
+  }
   if (pair.weakerIsNotOtherwise === true) {
     return said(pair, "consistent", "weaker-not-otherwise");
   }
-  return Math.abs(a.rank - b.rank) === 1
+  // Good against what nothing judges is no step on one side.
+  const sameSide = (a.call === "good") === (b.call === "good");
+  return oneStep && sameSide
     ? said(pair, pair.neighbors ?? "doubtful", "neighbors")
     : said(pair, "differ", "other-answer");
 };

@@ -5,11 +5,11 @@ const lookAlike = (a: string, b: string): boolean =>
   LOOK_ALIKES.some((group) => group.includes(a) && group.includes(b));
 
 /**
- * A number as it is compared: capitals, without spaces, hyphens, points or stars.
+ * A number as it is compared: capitals, without spaces, hyphens, strokes, points or stars.
  *
  * @example normalizeNumber(" 1g4-ah59 h ") // "1G4AH59H"
  */
-export const normalizeNumber = (text: string): string => text.toUpperCase().replaceAll(/[\s\-.*]/g, "");
+export const normalizeNumber = (text: string): string => text.toUpperCase().replaceAll(/[\s\-./*]/g, "");
 
 /**
  * The same for a 17-character VIN, which never holds I, O or Q (49 CFR 565.13): I is read as 1, O and Q as 0.

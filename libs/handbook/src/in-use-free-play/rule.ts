@@ -13,7 +13,9 @@ const find = (view: View): Inputs<InUseFreePlayInput>[] => {
   if (read === undefined || play === undefined) return [];
   const wheel = findRead(view, "reading", "interior.steering-wheel-diameter");
   const wheelDiameter = wheel === undefined ? undefined : estimateOf(view, wheel)?.value;
-  return [{ reads: wheel === undefined ? [read] : [read, wheel], input: { play, wheelDiameter } }];
+  // The wheel's diameter says how much is allowed; it is never what is bad.
+  const reads = wheel === undefined ? [read] : [read, wheel];
+  return [{ reads, bad: () => [read], input: { play, wheelDiameter } }];
 };
 
 /** inUseFreePlay with all that belongs to it. */

@@ -17,6 +17,8 @@ const pairOf = (view: View, item: string, [left, right]: readonly [string, strin
   return { lengths, reads };
 };
 
+const breaks = (input: SquareInput): boolean => square(input).verdict === "breaks";
+
 const find = (view: View): Inputs<SquareInput>[] => {
   const wheelbase = pairOf(view, "underbody.wheelbase", ["left", "right"]);
   const diagonals = pairOf(view, "underbody.diagonals", ["left-front-right-rear", "right-front-left-rear"]);
@@ -26,7 +28,10 @@ const find = (view: View): Inputs<SquareInput>[] => {
   return [
     {
       reads: pairs.flatMap(({ reads }) => reads),
-      bad: ({ reason }) => (reason === "wheelbase-differs" ? wheelbase : diagonals).reads,
+      bad: () => [
+        ...(breaks({ wheelbase: wheelbase.lengths }) ? wheelbase.reads : []),
+        ...(breaks({ diagonals: diagonals.lengths }) ? diagonals.reads : []),
+      ],
       claim: optionOf(claim) === "none" ? claim : undefined,
       input: { wheelbase: wheelbase.lengths, diagonals: diagonals.lengths },
     },

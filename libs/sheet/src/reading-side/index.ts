@@ -151,9 +151,10 @@ export const readSide = (
   const placement = overSpots ? 0 : spec.placement;
   const byEye = instrument === undefined && spec.eyesRead === true;
   const figures = figuresOf(spec, instrument, center, byEye);
+  // Values at named spots of one place may rightly differ: wear is not scatter.
   const { scatter, scatterDegreesOfFreedom, scatterReplaced } = chooseScatter(
     spec,
-    samples,
+    named > 1 ? [] : samples,
     center,
     spots > 1 ? placement : 0,
   );

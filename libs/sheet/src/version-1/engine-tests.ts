@@ -100,6 +100,7 @@ export const engineTests: Item[] = [
       needs: ["hot-engine"],
       costRow: "tune-up",
       conditions: ["height", "engine-speed"],
+      sameConditions: ["height"],
       cautions: running,
       reading: reading({
         unit: "inHg",
