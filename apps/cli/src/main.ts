@@ -2,6 +2,7 @@ import { plainStyle, styleOf, widthOf } from "./terminal/style.ts";
 import { compareCommand } from "./compare/index.ts";
 import { judgedCommand } from "./judged/index.ts";
 import { showCommand } from "./show/index.ts";
+import { visitCommand } from "./visit/index.ts";
 import { usage } from "./usage.ts";
 import type { Shell } from "./shell.ts";
 
@@ -20,6 +21,7 @@ const commands: Readonly<
   compare: compareCommand,
   show: showCommand,
   judged: judgedCommand,
+  visit: visitCommand,
   bench: async (args, ownShell) => (await import("./bench.ts")).benchCommand(args, ownShell),
 };
 

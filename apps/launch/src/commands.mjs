@@ -11,6 +11,7 @@ export const commands = {
   hostile: own("hostile", "the generated hostile requests at full length"),
   compare: cli("compare", "compare two report files: A.json B.json [--json | --html FILE]"),
   judged: cli("judged", "cases judged beforehand: [DIR] [--json]"),
+  visit: cli("visit", "the plan of a first look, half a day and a day"),
   bench: own("bench", "measured goals: [--json FILE] [NAME …]"),
   mutation: own("mutation", "mutation score of the libraries: [LIBRARY …]"),
   dev: own("dev", "service and web application, built again on changes"),
