@@ -91,8 +91,7 @@ const togetherProblem = (name: string, parts: Parts): string | undefined => {
  * of it would be days nobody entered.
  *
  * @param rrule the value of an RRULE of RFC 5545 without its name
- * @example findPartProblem("FREQ=WEEKLY;BYDAY=1MO")
- * // { part: "BYDAY=1MO", reason: "a numbered day needs FREQ=MONTHLY or YEARLY, …" }
+ * @example findPartProblem("FREQ=WEEKLY;BYDAY=1MO")?.part // "BYDAY=1MO"
  * @example findPartProblem("FREQ=WEEKLY;BYDAY=MO,TU") // null
  */
 export function findPartProblem(rrule: string): PartProblem | null {

@@ -116,7 +116,7 @@ describe("analyze", () => {
   });
 
   it("orders by the owner's cost table", () => {
-    const items = ["brightwork.grille", "interior.headliner"];
+    const items = ["interior.headliner", "engine.finish"];
     const graded = (value: string) =>
       items.map((item) => finding(item, { kind: "grade", scale: "house", value }));
     const [a, b] = [statement(graded("as-new")), inspection(graded("spent"))];

@@ -1,5 +1,5 @@
 import type { Entry } from "@evenhand/shared/comparison";
-import { Consequence } from "@evenhand/shared/sheet";
+import { SEVERITIES, severityRank } from "@evenhand/shared/severity";
 import type { ExpectedLoss } from "../expected-loss/index.ts";
 
 /** Outcomes that are discrepancies whatever their standing. */
@@ -20,49 +20,33 @@ export const isDiscrepancy = (entry: Entry): boolean =>
   entry.standing === "contradicted-by-figures" ||
   (entry.coverageOnly !== true && (DISCREPANT.has(entry.outcome) || PRESSING.has(entry.standing)));
 
-const CONSEQUENCE_RANK = new Map(Consequence.options.map((consequence, rank) => [consequence, rank]));
-/** Safety, identity and structure: what no price is set on here stands before what is priced, the rest after it. */
-const LAST_DECISIVE = CONSEQUENCE_RANK.get("structure") ?? 0;
-
 /** A flat assertion that fails outranks a hedge, a hedge what was never claimed. */
 const FIRMNESS_RANK = { asserted: 0, hedged: 1, "second-hand": 2 } as const;
 const NEVER_CLAIMED = 3;
+/** Behind every severity: nothing is known to be wrong. */
+const NONE = SEVERITIES.length;
 
 type Key = {
   readonly index: number;
-  readonly safety: number;
-  /** Unset and decisive, set, unset. */
-  readonly tier: number;
+  readonly severity: number;
   readonly loss: number;
-  readonly consequence: number;
   readonly firmness: number;
 };
 
-const keyOf = (entry: Entry, index: number, loss: ExpectedLoss): Key => {
-  const consequence = CONSEQUENCE_RANK.get(entry.consequence) ?? CONSEQUENCE_RANK.size;
-  const set = loss.state === "set";
-  return {
-    index,
-    safety: entry.consequence === "safety" ? 0 : 1,
-    tier: set ? 1 : consequence <= LAST_DECISIVE ? 0 : 2,
-    loss: set ? loss.minor : 0,
-    consequence: set ? 0 : consequence,
-    firmness: entry.firmness.a === null ? NEVER_CLAIMED : FIRMNESS_RANK[entry.firmness.a],
-  };
-};
+const keyOf = (entry: Entry, index: number, loss: ExpectedLoss): Key => ({
+  index,
+  severity: entry.severity === null ? NONE : severityRank(entry.severity),
+  loss: loss.state === "set" ? loss.minor : 0,
+  firmness: entry.firmness.a === null ? NEVER_CLAIMED : FIRMNESS_RANK[entry.firmness.a],
+});
 
 const morePressing = (a: Key, b: Key): number =>
-  a.safety - b.safety ||
-  a.tier - b.tier ||
-  b.loss - a.loss ||
-  a.consequence - b.consequence ||
-  a.firmness - b.firmness ||
-  a.index - b.index;
+  a.severity - b.severity || b.loss - a.loss || a.firmness - b.firmness || a.index - b.index;
 
 /**
- * The discrepancies, most pressing first: safety before all else; then by P(worse than stated) × middle cost to put
- * right, where what has no price goes by its consequence (identity and structure before what is priced, the rest after);
- * then a flat assertion before a hedge; then sheet order.
+ * The discrepancies, most pressing first: by the severity of what was found (halt, danger, worth, repair, small); within one by
+ * P(worse than stated) × middle cost to put right; then a flat assertion before a hedge; then sheet order. An open lien stands
+ * before a chip in the glass, whatever either costs.
  *
  * @param lossOf what an entry is expected to cost
  * @returns indexes into `entries`; same input, same order

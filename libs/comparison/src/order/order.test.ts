@@ -1,7 +1,7 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Entry } from "@evenhand/shared/comparison";
-import { Consequence } from "@evenhand/shared/sheet";
+import { SEVERITIES } from "@evenhand/shared/severity";
 import { Firmness } from "@evenhand/shared/finding";
 import { entry } from "../../testing/small-entries.ts";
 import type { ExpectedLoss } from "../expected-loss/index.ts";
@@ -43,28 +43,19 @@ describe("isDiscrepancy", () => {
 });
 
 describe("order", () => {
-  it("puts safety first, whatever it costs", () => {
-    expect(ordered([differ({ consequence: "mechanical" }), set(900)], [differ(), set(1)])).toEqual([1, 0]);
+  it("puts the graver first, whatever it costs: an open lien before a chip in the glass", () => {
+    const pairs = SEVERITIES.toReversed().map((severity, index): [Entry, ExpectedLoss] => [
+      differ({ severity }),
+      set(900 - index),
+    ]);
+    expect(ordered(...pairs)).toEqual([4, 3, 2, 1, 0]);
+    expect(ordered([differ({ severity: null }), set(9)], [differ({ severity: "small" }), unset])).toEqual([
+      1, 0,
+    ]);
   });
 
   it("goes by expected loss then", () => {
     expect(ordered([differ(), set(1)], [differ(), set(3)], [differ(), set(2)])).toEqual([1, 2, 0]);
-  });
-
-  it("puts what has no price by its consequence: identity and structure before prices, the rest after", () => {
-    const pairs: [Entry, ExpectedLoss][] = [
-      [differ({ consequence: "papers" }), unset],
-      [differ({ consequence: "mechanical" }), set(5)],
-      [differ({ consequence: "structure" }), unset],
-      [differ({ consequence: "mechanical" }), unset],
-      [differ({ consequence: "identity" }), unset],
-      [differ({ consequence: "appearance" }), unset],
-    ];
-    expect(ordered(...pairs)).toEqual([4, 2, 1, 3, 5, 0]);
-  });
-
-  it("puts safety without a price before safety with one", () => {
-    expect(ordered([differ(), set(5)], [differ(), unset])).toEqual([1, 0]);
   });
 
   it("lets a flat assertion that fails outrank a hedge, and a hedge silence", () => {
@@ -77,22 +68,23 @@ describe("order", () => {
 
   it("gives a full order of any entries", () => {
     const any = fc.record({
-      consequence: fc.constantFrom(...Consequence.options),
+      severity: fc.constantFrom(null, ...SEVERITIES),
       a: fc.constantFrom(null, ...Firmness.options),
       minor: fc.option(fc.nat(3), { nil: undefined }),
     });
     fc.assert(
       fc.property(fc.array(any, { maxLength: 12 }), (list) => {
-        const pairs = list.map(({ consequence, a, minor }): [Entry, ExpectedLoss] => [
-          differ({ consequence, firmness: { a, b: null } }),
+        const pairs = list.map(({ severity, a, minor }): [Entry, ExpectedLoss] => [
+          differ({ severity, firmness: { a, b: null } }),
           minor === undefined ? unset : set(minor),
         ]);
         const result = ordered(...pairs);
         expect(result.toSorted((x, y) => x - y)).toEqual(Array.from(pairs.keys()));
-        const safeties = result.map((index) => pairs[index]?.[0].consequence === "safety");
-        expect(safeties.lastIndexOf(true)).toBeLessThan(
-          safeties.includes(false) ? safeties.indexOf(false) : Infinity,
+        const ranks = result.map((index) =>
+          SEVERITIES.findIndex((each) => each === pairs[index]?.[0].severity),
         );
+        const known = ranks.map((rank) => (rank < 0 ? SEVERITIES.length : rank));
+        expect(known).toEqual(known.toSorted((x, y) => x - y));
       }),
       { numRuns: 1000 },
     );

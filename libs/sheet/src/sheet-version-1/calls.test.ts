@@ -302,7 +302,7 @@ describe("what an experienced inspector would call bad", () => {
       "identity.build-sheet",
       { kind: "presence", value: "absent" },
       {},
-      "no-yardstick",
+      "good",
     ],
     [
       "an engine that was warmed",
