@@ -109,7 +109,7 @@ describe("a password that is forgotten", () => {
     expect(await rows("SELECT 1 FROM mail WHERE recipient = 'nobody@example.com'")).toEqual([]);
   });
 
-  test("is sent few letters about, however often it is asked for", async () => {
+  test("is sent few letters about, however often it is asked for", { timeout: 180_000 }, async () => {
     for (let index = 0; index < 20; index += 1)
       await nobody.does("passwordResets.request", { body: { email } });
     const refused = await nobody.isRefused("passwordResets.request", { body: { email } });
@@ -161,7 +161,10 @@ describe("members", () => {
     const statuses = (await Promise.all([lower(delia, mona), lower(mona, delia)])).map(
       ({ status }) => status,
     );
-    expect(statuses.toSorted((a, b) => a - b)).toEqual([204, 409]);
+    // The one who comes second is refused, or is no administrator any more and finds nothing to change.
+    const [done, refused] = statuses.toSorted((a, b) => a - b);
+    expect(done).toBe(204);
+    expect([404, 409]).toContain(refused);
     const [{ count } = { count: "" }] = await query<{ count: string }>(
       service().databaseUrl,
       "SELECT count(*) FROM membership WHERE role = 'admin'",

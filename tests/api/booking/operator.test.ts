@@ -144,7 +144,7 @@ const before = (minutes: number, start: string) => new Date(Date.parse(start) - 
 const see = (id: string) => world.buyer.does("appointments.get", { path: { id } });
 
 describe("the brief", () => {
-  const further = "visit.ambient-temperature";
+  const further = "gaps.flushness";
 
   test("holds core and chosen items; an item of another car is named", async () => {
     const path = { id: world.vehicle };
