@@ -1,7 +1,7 @@
 import type { RoadFacts } from "@evenhand/booking/before-the-road";
 import { Finding } from "@evenhand/shared/finding";
 import type { RoadClearance } from "@evenhand/shared/http/booking";
-import { isBad } from "@evenhand/sheet/is-bad";
+import { callOf } from "@evenhand/sheet/call";
 import type { Transaction } from "../../platform/database/database.ts";
 import type { StoredAppointment } from "./appointment-store.ts";
 import { gateItems, sheetItem } from "./brief-items.ts";
@@ -48,7 +48,8 @@ function gateOf(items: readonly string[], found: readonly Found[], open: readonl
 
 function isOpenSafety({ item, finding }: Found): boolean {
   const known = sheetItem(item);
-  return known !== undefined && known.consequence === "safety" && isBad(finding.answer, known);
+  // What costs money and hurts nobody yet (play short of the alarm) keeps no car off the road.
+  return known?.consequence === "safety" && callOf(finding.answer, known) === "danger";
 }
 
 async function readFindings(tx: Transaction, order: string): Promise<Found[]> {
