@@ -250,7 +250,11 @@ const primaryEntries = (entries: Entry[], side: "a" | "b", name: string): Entry[
   const kind = name.slice("denial ".length);
   const contradicting = entries.filter(
     ({ reason, atom }) =>
-      reason === CONTRADICTS[side] && atom.of === "fault" && (kind === "all" || atom.kind === kind),
+      // Left taken for right speaks of the denial on either side as the fault it was did.
+      (reason === CONTRADICTS[side] || reason === "perhaps-other-side") &&
+      atom.of === "fault" &&
+      atom[side] === undefined &&
+      (kind === "all" || atom.kind === kind),
   );
   return [...own, ...contradicting.slice(0, 1)];
 };
