@@ -178,11 +178,11 @@ const settle = (pair: ReadingPair, figures: ReadingFigures, limits: readonly Lim
   const opposite = oppositeCalls(limits);
   if (opposite !== undefined) return outcome === "differ" ? { outcome, reason: REASONS[outcome] } : opposite;
   if (bothFail(limits)) return { outcome: "agree", reason: "both-past-limit" };
-  const open = outcome === "doubtful" || outcome === "differ";
-  if (open && Math.abs(apart) <= expandedUncertainty + allowanceOf(pair, figures)) {
-    return allowanceOf(pair, figures) > 0
-      ? { outcome: "consistent", reason: "changed-between-days" }
-      : { outcome, reason: REASONS[outcome] };
+  if (outcome === "doubtful" || outcome === "differ") {
+    const allowance = allowanceOf(pair, figures);
+    if (allowance > 0 && Math.abs(apart) <= expandedUncertainty + allowance) {
+      return { outcome: "consistent", reason: "changed-between-days" };
+    }
   }
   return { outcome, reason: REASONS[outcome] };
 };

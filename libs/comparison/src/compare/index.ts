@@ -11,7 +11,7 @@ import { compareAnswers } from "../compare-answers/index.ts";
 import type { Sides } from "../compare-answers/index.ts";
 import { compareFaults } from "../compare-faults/index.ts";
 import { compareFitted } from "../compare-fitted/index.ts";
-import { SEEN_SOUND, WHOLE } from "../judgment/index.ts";
+import { WHOLE } from "../judgment/index.ts";
 import type { Judgment } from "../judgment/index.ts";
 import { mirrorFaults } from "../mirror-faults/index.ts";
 import { pairPlaces } from "../pair-places/index.ts";
@@ -139,13 +139,8 @@ const judgeWhole = (meeting: Meeting): Judgment => {
 
 /** A fault the inspector did not look for stands as unseen; one only he found is bad; a kind he denies is sound. */
 const judgeAtom = (meeting: Meeting, atom: Atom): Judgment => {
-  const { a, b } = meeting;
-  if (!isClaim(b)) return judgeSilence(a, b, "good");
-  return atom.of === "fault"
-    ? judgeSilence(a, b, callSide(meeting, atom, "b") ?? "no-yardstick")
-    : a === undefined
-      ? SEEN_SOUND
-      : judgeSilence(a, b, "good");
+  const call = atom.of === "fault" ? (callSide(meeting, atom, "b") ?? "no-yardstick") : "good";
+  return judgeSilence(meeting.a, meeting.b, call);
 };
 
 const appendOneSided = (meeting: Meeting, entries: Entry[]): void => {
