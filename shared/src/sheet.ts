@@ -299,6 +299,12 @@ export const Item = z
     equipment: z.boolean().optional(),
     stage: Stage,
     depth: Depth,
+    /** What of it a lesser depth asks already: these positions alone, and their minutes (the stop lamps before the road). */
+    sooner: z
+      .strictObject({ depth: Depth, positions: z.array(PositionId).min(1), minutes: z.number().positive() })
+      .optional(),
+    /** All its positions are looked at in one go, from the item's own place (lamps, switched on in turn). */
+    inOneGo: z.boolean().optional(),
     /** Where one stands, where the position does not say; a place of the sheet. */
     place: LocalId.optional(),
     /** Kind of matter it belongs to. */

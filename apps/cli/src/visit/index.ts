@@ -2,7 +2,7 @@ import type { VehicleForm } from "@evenhand/shared/report";
 import { DEPTHS } from "@evenhand/shared/sheet";
 import type { Depth } from "@evenhand/shared/sheet";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
-import { visitOf } from "@evenhand/sheet/visit-of";
+import { ofDepth, visitOf } from "@evenhand/sheet/visit-of";
 import type { StageOfVisit } from "@evenhand/sheet/visit-of";
 import type { Shell } from "../shell.ts";
 
@@ -70,7 +70,7 @@ function stageLines({ stage, minutes, items, cautions }: StageOfVisit): string[]
 export function planText(): string {
   const parts = FORMS.flatMap(([name, form]) =>
     DEPTHS.flatMap((depth) => {
-      const stages = visitOf(sheetVersion1, form, depth);
+      const stages = visitOf(sheetVersion1, form, ofDepth(depth));
       const total = Math.round(minutesOf(stages));
       return [
         "",

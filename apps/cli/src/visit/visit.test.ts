@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { planText } from "./index.ts";
 
@@ -8,5 +10,10 @@ describe("the plan of a visit", () => {
     expect(text).toMatch(/\*\*cold start\*\*[\s\S]*?carbon monoxide/);
     expect(text.indexOf("**cold start**")).toBeLessThan(text.indexOf("**running**"));
     expect(text).not.toMatch(/undefined|NaN/);
+  });
+
+  it("is what docs/visit.md holds", () => {
+    const kept = readFileSync(join(import.meta.dirname, "../../../../docs/visit.md"), "utf8");
+    expect(kept.trim()).toBe(planText().trim());
   });
 });

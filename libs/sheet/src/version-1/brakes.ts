@@ -107,6 +107,7 @@ export const pedal: Item[] = [
   ),
   item("brakes.pull", words("pull under braking"), "First at walking pace, hands light on the rim.", {
     ...safety,
+    sameAs: "road.braking",
     minutes: 3,
     needs: ["road"],
     costRow: "brake-friction",

@@ -261,8 +261,8 @@ export const road: Item[] = [
   ),
   item(
     "road.braking",
-    words("straight braking"),
-    "From a moderate speed on a dry, empty road, after a first try at walking pace.",
+    words("straight braking", undefined, ["pull under braking", "brake pull"]),
+    "First at walking pace, then from a moderate speed on a dry, empty road, hands light on the rim; note to which side it pulls.",
     {
       ...onRoad,
       consequence: "safety",

@@ -49,9 +49,6 @@ const ORDER: Readonly<Record<Stage, readonly Line[]>> = {
     ["identity.vin", "first", 2],
     ["identity.plate-fixing", "first", 0.75],
     ["identity.engine-number", "first", 0.75],
-    ["identity.stamping-surface", "first", 0.75],
-    ["identity.pad", "first", 0.75],
-    ["identity.originality", "first", 0.5],
     ["identity.claimed-model", "half", 1],
     ["identity.options", "half", 3],
     ["identity.paint-code", "first", 0.5],
@@ -113,7 +110,7 @@ const ORDER: Readonly<Record<Stage, readonly Line[]>> = {
     ["brightwork.emblems", "half", 0.5],
     ["brightwork.lenses", "day", 1],
     ["brightwork.mirrors", "half", 0.5],
-    ["brightwork.glass-faults", "first", 1],
+    ["brightwork.glass-faults", "half", 1],
     ["brightwork.glass-date", "day", 4],
     ["brightwork.seals", "day", 3],
     ["doors.hinge-play", "day", 3],
@@ -188,9 +185,9 @@ const ORDER: Readonly<Record<Stage, readonly Line[]>> = {
     ["steering.damper-bounce", "half", 0.5],
     ["steering.ride-height", "day", 4],
     ["steering.toe", "day", 15],
-    ["electrics.lamps", "first", 8],
+    ["electrics.lamps", "half", 8],
     ["electrics.hazard", "half", 0.5],
-    ["electrics.horn", "first", 0.5],
+    ["electrics.horn", "half", 0.5],
     ["electrics.wipers", "half", 0.5],
     ["electrics.washers", "half", 0.5],
     ["electrics.blower", "half", 0.5],
@@ -322,8 +319,10 @@ const ORDER: Readonly<Record<Stage, readonly Line[]>> = {
     ["wheels.fixings", "first", 1],
     ["wheels.runout-lateral", "day", 8],
     ["wheels.runout-radial", "day", 8],
+    ["identity.stamping-surface", "first", 0.75],
+    ["identity.pad", "first", 0.75],
     ["identity.partial-vin", "first", 1],
-    ["identity.date-code", "first", 3],
+    ["identity.date-code", "half", 9],
     ["identity.casting-number", "day", 12],
   ],
   road: [
@@ -366,9 +365,36 @@ const ORDER: Readonly<Record<Stage, readonly Line[]>> = {
     ["engine.plugs", "day", 6],
     ["engine.leak-down", "day", 60],
     ["engine.leak-down-path", "day", 10],
+    ["identity.originality", "first", 0.5],
     ["visit.opinion", "first", 1.5],
   ],
 };
+
+/** What a first look takes of an item that is else looked at in half a day: what the road asks, and what the price hangs on. */
+const SOONER: Readonly<Record<string, NonNullable<Item["sooner"]>>> = {
+  "electrics.lamps": {
+    depth: "first-look",
+    positions: [
+      "left-front-turn",
+      "right-front-turn",
+      "left-stop",
+      "right-stop",
+      "left-rear-turn",
+      "right-rear-turn",
+    ],
+    minutes: 2,
+  },
+  "identity.date-code": { depth: "first-look", positions: ["block", "gearbox", "axle"], minutes: 3 },
+};
+
+/** Lamps are switched on in turn from where one sits, bills lie on the desk, and lengths are taken with one walk round the car. */
+const IN_ONE_GO: ReadonlySet<string> = new Set([
+  "electrics.lamps",
+  "identity.bill-date",
+  "identity.originality",
+  "underbody.wheelbase",
+  "steering.toe",
+]);
 
 const DEPTH: Readonly<Record<Line[1], Depth>> = { first: "first-look", half: "half-day", day: "day" };
 
@@ -428,6 +454,8 @@ const PLACE_OF_ITEM: Readonly<Record<string, string>> = {
   "underbody.hinge-pillars": "left-front-door",
   "underbody.trunk-drop-offs": "trunk",
   "underbody.ground-clearance": "nose",
+  "underbody.wheelbase": "left-fender",
+  "steering.toe": "nose",
   "driveline.tank-inside": "left-quarter",
   "driveline.tank-outside": "under-rear",
   "driveline.gearbox-fluid": "engine-bay",
@@ -472,5 +500,15 @@ export function withVisitOrder(item: Item): Item {
   const { stage, depth, minutes } = turn;
   const place = PLACE_OF_ITEM[item.id] ?? PLACE_OF_SECTION[item.section];
   const cautions = [...new Set([...item.cautions, ...(CAUTIONS_OF_STAGE[stage] ?? [])])];
-  return { ...item, stage, depth, minutes, cautions, ...(place === undefined ? {} : { place }) };
+  const sooner = SOONER[item.id];
+  return {
+    ...item,
+    stage,
+    depth,
+    minutes,
+    cautions,
+    ...(place === undefined ? {} : { place }),
+    ...(sooner === undefined ? {} : { sooner }),
+    ...(IN_ONE_GO.has(item.id) ? { inOneGo: true } : {}),
+  };
 }
