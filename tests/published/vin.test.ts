@@ -1,4 +1,4 @@
-// Source: 49 CFR 565.15, as fixtures/published/vin.json cites and marks it.
+// Source: 49 CFR 565.15; every number stands under its own in fixtures/published/vin.json.
 import { describe, expect, it } from "vitest";
 import { findCheckDigit, findWeightedSum, hasRightCheckDigit } from "@evenhand/handbook/check-digit";
 import { vinForm } from "@evenhand/handbook/vin-form";
@@ -41,13 +41,8 @@ describe("49 CFR 565.15 check digit", () => {
     expect(form(vin).verdict).toBe("holds");
   });
 
-  it.each([
-    ["1M8GDM9AXKP042789", "check-digit"],
-    ["1M8GDM9AIKP042788", "characters"],
-    ["1VWBH7A30DC10494", "length"],
-  ])("breaks on %s: %s", (vin, reason) => {
-    expect(published.invalid.map((entry) => entry.vin)).toContain(vin);
-    expect(form(vin)).toMatchObject({ verdict: "breaks", reason });
+  it.each(published.invalid)("breaks on $vin: $why ($source)", ({ vin, why }) => {
+    expect(form(vin)).toMatchObject({ verdict: "breaks", reason: why.replace(" ", "-") });
   });
 
   it("has no value for I, O, Q and one for each of the 33 others", () => {

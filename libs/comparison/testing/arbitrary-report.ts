@@ -101,13 +101,13 @@ const arbitraryGrade: fc.Arbitrary<AnswerOf<"grade">> = fc.oneof(
 );
 
 const CODES = [
-  "1HGCM82633A004352",
-  "1HGCM8Z633A004352",
-  "1hgcm82633a0O4352",
-  "1HGCM28633A004352",
-  "3916321",
-  "3961321",
-  "39 16321",
+  "0EVTL82633A007146",
+  "0EVTL8Z633A007146",
+  "0evtl82633a0O7146",
+  "0EVTL28633A007146",
+  "7206315",
+  "7260315",
+  "72 06315",
 ];
 
 const arbitraryFaults = (item: Item): fc.Arbitrary<AnswerOf<"faults">> => {

@@ -78,7 +78,7 @@ export const report = (findings: readonly FindingInput[], more: Partial<ReportIn
       make: "Halvorsen",
       model: "Tern",
       modelYear: 1958,
-      identification: "136677N104512",
+      identification: "TM467R20871",
       market: "North America",
       form: {
         body: "sedan",

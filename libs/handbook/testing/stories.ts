@@ -5,10 +5,13 @@ import { choice, code, color, grade, presence, reading, report, working } from "
 
 const base = report([]);
 
-/** What an invented firm entered for an invented make. */
+/**
+ * What an invented firm entered for an invented make: two letters, a digit, two digits, the works, five digits; the engine is
+ * stamped with works, digits and serial number, the gearbox with the serial number alone.
+ */
 export const maker: MakerData = {
-  chassisPattern: "13###7[NQ]######",
-  stampFrom: { engine: "1{6}{7}{8-13}", gearbox: "{8-13}" },
+  chassisPattern: "TM###[RW]#####",
+  stampFrom: { engine: "{6}{4-5}{7-11}", gearbox: "{7-11}" },
   dateForms: {
     axle: { form: "Mdy", from: 1955, to: 1979 },
     gearbox: { form: "Mdy", from: 1960, to: 1969 },
@@ -39,9 +42,9 @@ const cylinders = (
 
 /** A sound car told as it is: every rule that speaks holds, or cannot tell. */
 export const honest: Report = report([
-  code("identity.vin", "136677N104512", "main-plate"),
-  code("identity.vin", "136677 N 104512", "body-tag"),
-  code("identity.title-number", "136677N104512"),
+  code("identity.vin", "TM467R20871", "main-plate"),
+  code("identity.vin", "TM467 R 20871", "body-tag"),
+  code("identity.title-number", "TM467R20871"),
   code("identity.build-date", "1267"),
   code("identity.date-code", "1967-02", "block"),
   code("identity.date-code", "1966-10", "intake"),
@@ -49,14 +52,14 @@ export const honest: Report = report([
   code("identity.date-code", "B 6 7", "gearbox"),
   code("identity.date-code", "2015-02", "alternator"),
   code("identity.bill-date", "2015-06", "alternator"),
-  code("identity.partial-vin", "17N104512", "engine"),
-  code("identity.partial-vin", "104512", "gearbox"),
+  code("identity.partial-vin", "R6720871", "engine"),
+  code("identity.partial-vin", "20871", "gearbox"),
   choice("identity.originality", "original-to-car", "gearbox"),
   choice("identity.originality", "right-type-and-date", "engine"),
   code("identity.paint-code", "Y 2"),
   code("doors.first-color", "y2"),
   choice("engine.rebuild-claim", "never"),
-  ...everywhere((corner) => code("wheels.tire-identification", "U2LL LMLR 0624", corner)),
+  ...everywhere((corner) => code("wheels.tire-identification", "0VNE HKTA 0624", corner)),
   ...everywhere((corner) => choice("wheels.tire-age", "under-three-years", corner)),
   ...everywhere((corner) => code("wheels.tire-size", "P205/75R15", corner)),
   ...everywhere((corner) => choice("wheels.tire-construction", "radial", corner)),
@@ -134,8 +137,8 @@ export const honest: Report = report([
 
 /** The same car overstated: what is claimed is contradicted by what stands beside it. */
 export const overstated: Report = report([
-  code("identity.vin", "136677N104512", "main-plate"),
-  code("identity.title-number", "136677N104599"),
+  code("identity.vin", "TM467R20871", "main-plate"),
+  code("identity.title-number", "TM467R20899"),
   code("identity.build-date", "1267"),
   code("identity.date-code", "1969-08", "block"),
   code("identity.date-code", "1966-01", "intake"),
@@ -145,14 +148,14 @@ export const overstated: Report = report([
   code("identity.date-code", "1968-02", "distributor"),
   choice("engine.as-built", "as-built"),
   code("identity.date-code", "1968-02", "gearbox"),
-  code("identity.partial-vin", "19N209981", "engine"),
+  code("identity.partial-vin", "R6931196", "engine"),
   choice("identity.originality", "original-to-car", "engine"),
   code("identity.paint-code", "Y"),
   code("doors.first-color", "R"),
   choice("engine.rebuild-claim", "never"),
-  code("wheels.tire-identification", "U2LL LMLR 2518", "left-front"),
+  code("wheels.tire-identification", "0VNE HKTA 2518", "left-front"),
   choice("wheels.tire-age", "new", "left-front"),
-  code("wheels.tire-identification", "U2LL LMLR 2518", "right-front"),
+  code("wheels.tire-identification", "0VNE HKTA 2518", "right-front"),
   choice("wheels.tire-age", "three-to-six-years", "right-front"),
   code("wheels.tire-identification", "317", "spare"),
   choice("wheels.tire-age", "over-ten-years", "spare"),
@@ -212,12 +215,15 @@ export const overstated: Report = report([
   reading("interior.steering-wheel-diameter", "in", [17]),
 ]);
 
-/** A later car of another kind, inspected: automatic, six volts, front driven, glass fiber, metallic. */
+/**
+ * A later car of another kind, inspected: automatic, six volts, front driven, glass fiber, metallic. Its number is invented:
+ * no region of the world is given a first character 0 (from memory), so no maker has it; the check digit is right.
+ */
 export const modern: Report = report(
   [
-    code("identity.vin", "1HGCM82633A004352", "main-plate"),
-    code("identity.vin", "1HGCM8Z633A004352", "body-tag"),
-    code("identity.title-number", "1HGCM82633A004352"),
+    code("identity.vin", "0EVTL82633A007146", "main-plate"),
+    code("identity.vin", "0EVTL8Z633A007146", "body-tag"),
+    code("identity.title-number", "0EVTL82633A007146"),
     code("wheels.tire-size", "P205/75R15", "right-front"),
     reading("road.gps-speed", "mph", [60, 60, 60]),
     reading("road.revolutions", "rpm", [2400, 2400, 2400]),
@@ -249,7 +255,7 @@ export const modern: Report = report(
     vehicle: {
       ...base.vehicle,
       modelYear: 2003,
-      identification: "1HGCM82633A004352",
+      identification: "0EVTL82633A007146",
       market: "U.S.A.",
       form: { ...base.vehicle.form, gearbox: "automatic", driven: "front" },
     },

@@ -9,7 +9,7 @@ import type { AnalyzeOptions } from "./index.ts";
 const tire = (item: string, answer: Finding["answer"]): Finding =>
   finding(item, answer, { position: "left-front" });
 const claimedNew = tire("wheels.tire-age", { kind: "choice", option: "new" });
-const oldTire = tire("wheels.tire-identification", { kind: "code", text: "U2LL LMLR 0512" });
+const oldTire = tire("wheels.tire-identification", { kind: "code", text: "0VNE HKTA 0512" });
 const horn = (value: "yes" | "no") => finding("electrics.horn", { kind: "working", value });
 const at = (result: Comparison, item: string) =>
   result.entries.find((entry) => entry.item === item && ["", "left-front"].includes(entry.position));
@@ -97,7 +97,7 @@ describe("analyze", () => {
   });
 
   it("contradicts nothing where the rule holds, or there is no claim", () => {
-    const recent = tire("wheels.tire-identification", { kind: "code", text: "U2LL LMLR 0526" });
+    const recent = tire("wheels.tire-identification", { kind: "code", text: "0VNE HKTA 0526" });
     expect(
       at(analyze(statement([claimedNew]), inspection([recent]), sheet), "wheels.tire-age")?.standing,
     ).toBe("unseen");

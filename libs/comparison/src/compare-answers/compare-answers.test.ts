@@ -61,7 +61,7 @@ const measured: Parts = { a: tools, b: tools, more: { instrument: "gauge" } };
 const psi = (value: number) => read("psi", value, value);
 const passes = (modelYear: number) => {
   const vehicle = { vehicle: { ...statement([]).vehicle, modelYear } };
-  return compare("identity.vin", code("1HGCM82633A004352"), code("1HGCM8Z633A004352"), {
+  return compare("identity.vin", code("0EVTL82633A007146"), code("0EVTL8Z633A007146"), {
     a: vehicle,
     b: vehicle,
   }).figures;

@@ -39,8 +39,8 @@ const odometer = (a: number, b: number, useAllowed?: Record<string, number>) =>
 const vinFiguresAt = (modelYear: number) => {
   const vehicle = { ...statement([]).vehicle, modelYear };
   const { entries } = compare(
-    statement([vin("1HGCM82633A004352")], { vehicle }),
-    inspection([vin("1HGCM8Z633A004352")], { vehicle }),
+    statement([vin("0EVTL82633A007146")], { vehicle }),
+    inspection([vin("0EVTL8Z633A007146")], { vehicle }),
     sheet,
   );
   return entries.find(({ finding: { a } }) => a === 0)?.figures;

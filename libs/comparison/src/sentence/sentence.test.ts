@@ -186,13 +186,13 @@ describe("a sentence about other answers", () => {
     const vin = about("identity.vin", "main-plate");
     const vehicle = { vehicle: { ...statement([]).vehicle, modelYear: 2003 } };
     const [right, wrong] = [
-      vin({ kind: "code", text: "1HGCM82633A004352" }),
-      vin({ kind: "code", text: "1HGCM8Z633A004352" }),
+      vin({ kind: "code", text: "0EVTL82633A007146" }),
+      vin({ kind: "code", text: "0EVTL8Z633A007146" }),
     ];
     expect(say(right, wrong, { a: vehicle, b: vehicle })).toEqual([
-      "Stated 1HGCM82633A004352, found 1HGCM8Z633A004352: one look-alike character apart, probably misread; only the number in the statement passes its check digit.",
+      "Stated 0EVTL82633A007146, found 0EVTL8Z633A007146: one look-alike character apart, probably misread; only the number in the statement passes its check digit.",
     ]);
-    expect(say(right, right, { a: vehicle, b: vehicle })).toEqual(["Both read 1HGCM82633A004352."]);
+    expect(say(right, right, { a: vehicle, b: vehicle })).toEqual(["Both read 0EVTL82633A007146."]);
   });
 
   it("says grades in words, on any scale, without numbers for the house's", () => {

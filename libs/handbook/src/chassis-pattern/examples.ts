@@ -3,9 +3,9 @@ import type { ChassisPatternInput } from "./index.ts";
 import type { chassisPatternRecord } from "./record.ts";
 
 export const examples: Examples<typeof chassisPatternRecord, ChassisPatternInput> = {
-  matches: { number: "13867Q 104512", pattern: "1[35]###[QZ]######" },
-  "does-not-match": { number: "13867A104512", pattern: "1[35]###[QZ]######" },
-  "no-pattern": { number: "13867A104512" },
+  matches: { number: "TM467R 20871", pattern: "T[MN]###[RW]#####" },
+  "does-not-match": { number: "TM467A20871", pattern: "T[MN]###[RW]#####" },
+  "no-pattern": { number: "TM467A20871" },
 };
 
 export const trueClaims: TrueClaims<ChassisPatternInput> = "no-figures";

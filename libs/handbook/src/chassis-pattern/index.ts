@@ -34,7 +34,7 @@ export type ChassisPatternInput = {
  *
  * Source: the firm's entry.
  *
- * @example chassisPattern({ number: "13867Q 104512", pattern: "1[35]###[QZ]######" }).reason // "matches"
+ * @example chassisPattern({ number: "TM467R 20871", pattern: "T[MN]###[RW]#####" }).reason // "matches"
  */
 export const chassisPattern = ({ number, pattern }: ChassisPatternInput): RuleResult => {
   const text = normalizeNumber(number);

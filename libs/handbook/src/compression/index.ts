@@ -90,7 +90,7 @@ const againstLeast = ({ cylinders, makers }: CompressionInput): Verdict => {
  * Pattern of compression: no cylinder under the limit's share of another. Each pair of cylinders is judged, all
  * of them together at 99 %, so that an even engine is not failed for having many cylinders.
  *
- * Source: makers' manuals differ; 75 % from an industrial engine manual (LSG-875, page I-08).
+ * Source: makers' manuals differ; 75 % from the service manual of an industrial engine.
  *
  * @example
  * compression({ cylinders: [{ cylinder: 1, pressure: exactly(140) }, { cylinder: 2, pressure: exactly(104) }] }).reason

@@ -12,7 +12,7 @@ export const compressionRecord = defineRecord("compression", {
   },
   source: {
     kind: "handbook",
-    text: "makers' manuals differ: an industrial engine manual (LSG-875, page I-08) has 75 % of the highest; another maker has 70 % and a least figure",
+    text: "makers' manuals differ: the service manual of an industrial engine has 75 % of the highest; another maker has 70 % and a least figure",
   },
   consequence: "mechanical",
   over: "one-report",

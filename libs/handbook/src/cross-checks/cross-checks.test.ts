@@ -116,12 +116,12 @@ describe("crossChecks", () => {
   });
 
   it("names the misread side as the one contradicted", () => {
-    const later = { ...report([]).vehicle, modelYear: 2003, identification: "1HGCM82633A004352" };
+    const later = { ...report([]).vehicle, modelYear: 2003, identification: "0EVTL82633A007146" };
     const of = (text: string) => {
       const made = report([code("identity.vin", text, "main-plate")], { vehicle: later });
       return { report: made, index: indexFindings(made) };
     };
-    const checks = crossChecks(of("1HGCM82633A004352"), of("1HGCM8Z633A004352"), sheet);
+    const checks = crossChecks(of("0EVTL82633A007146"), of("0EVTL8Z633A007146"), sheet);
     expect(checks.find(({ rule }) => rule === "vin-reading")).toMatchObject({
       reason: "second-misread",
       claim: { side: "b" },
@@ -129,7 +129,7 @@ describe("crossChecks", () => {
   });
 
   it("keeps a firm's own figure and says so", () => {
-    const a = indexed(code("wheels.tire-identification", "U2LL LMLR 2518", "spare"));
+    const a = indexed(code("wheels.tire-identification", "0VNE HKTA 2518", "spare"));
     const [check] = crossChecks(a, indexed(), sheet, { firm: { "tire-age.caution-years": 9 } });
     expect(check).toMatchObject({ rule: "tire-age", reason: "young" });
     expect(check?.limits?.[0]).toEqual({ id: "tire-age.caution-years", value: 9, unit: "a", origin: "firm" });

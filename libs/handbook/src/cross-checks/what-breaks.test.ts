@@ -46,7 +46,7 @@ describe("what a break makes bad and decides", () => {
   });
 
   it("calls a tire of eighteen years a danger where the dealer is silent", () => {
-    const found = indexed(code("wheels.tire-identification", "U2LL LMLR 1208", "left-rear"));
+    const found = indexed(code("wheels.tire-identification", "0VNE HKTA 1208", "left-rear"));
     expect(of(crossChecks(indexed(), found, sheet), "tire-age")).toMatchObject({
       reason: "replace-age",
       severity: "danger",

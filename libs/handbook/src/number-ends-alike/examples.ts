@@ -4,18 +4,18 @@ import type { numberEndsAlikeRecord } from "./record.ts";
 
 const engine = {
   unit: "engine",
-  stamp: "17N104512",
-  chassisNumber: "136677N104512",
+  stamp: "R6720871",
+  chassisNumber: "TM467R20871",
   saidToMatch: true,
   readTwice: true,
 } as const;
 
 export const examples: Examples<typeof numberEndsAlikeRecord, NumberEndsAlikeInput> = {
   alike: engine,
-  "not-alike": { ...engine, stamp: "17N209981", saidToMatch: false },
-  "said-to-match": { ...engine, stamp: "17N209981" },
-  "read-again": { ...engine, stamp: "17N209981", readTwice: false },
-  "probably-misread": { ...engine, stamp: "17N10S512", chassisNumber: "136677N105512" },
+  "not-alike": { ...engine, stamp: "R6731196", saidToMatch: false },
+  "said-to-match": { ...engine, stamp: "R6731196" },
+  "read-again": { ...engine, stamp: "R6731196", readTwice: false },
+  "probably-misread": { ...engine, stamp: "R672S871", chassisNumber: "TM467R25871" },
   "too-short": { ...engine, stamp: "XK" },
 };
 

@@ -26,7 +26,7 @@ const ending = (number: string): string => /[\dOISBZ]*$/.exec(number)?.[0] ?? ""
  * Source: common practice, no source.
  *
  * @example
- * numberEndsAlike({ unit: "engine", stamp: "17N 104512", chassisNumber: "136677N104512", saidToMatch: true, readTwice: false }).reason
+ * numberEndsAlike({ unit: "engine", stamp: "R67 20871", chassisNumber: "TM467R20871", saidToMatch: true, readTwice: false }).reason
  * // "alike"
  */
 export const numberEndsAlike = (input: NumberEndsAlikeInput): RuleResult => {

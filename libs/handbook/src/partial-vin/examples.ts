@@ -3,13 +3,13 @@ import type { PartialVinInput } from "./index.ts";
 import type { partialVinRecord } from "./record.ts";
 
 export const examples: Examples<typeof partialVinRecord, PartialVinInput> = {
-  equal: { stamp: "1 7N 104512", chassisNumber: "136677N104512", derivation: "1{6}{7}{8-13}" },
-  differs: { stamp: "17N209981", chassisNumber: "136677N104512", derivation: "1{6}{7}{8-13}" },
-  "probably-misread": { stamp: "17N1O4512", chassisNumber: "136677N104512", derivation: "1{6}{7}{8-13}" },
-  "never-stamped": { neverStamped: true, chassisNumber: "136677N104512" },
-  "not-read": { chassisNumber: "136677N104512" },
-  "no-pattern": { stamp: "17N104512", chassisNumber: "136677N104512" },
-  "number-too-short": { stamp: "17N104512", chassisNumber: "136677N", derivation: "{8-13}" },
+  equal: { stamp: "R 67 20871", chassisNumber: "TM467R20871", derivation: "{6}{4-5}{7-11}" },
+  differs: { stamp: "R6731196", chassisNumber: "TM467R20871", derivation: "{6}{4-5}{7-11}" },
+  "probably-misread": { stamp: "R672O871", chassisNumber: "TM467R20871", derivation: "{6}{4-5}{7-11}" },
+  "never-stamped": { neverStamped: true, chassisNumber: "TM467R20871" },
+  "not-read": { chassisNumber: "TM467R20871" },
+  "no-pattern": { stamp: "R6720871", chassisNumber: "TM467R20871" },
+  "number-too-short": { stamp: "R6720871", chassisNumber: "TM467R", derivation: "{7-11}" },
 };
 
 export const trueClaims: TrueClaims<PartialVinInput> = "no-figures";

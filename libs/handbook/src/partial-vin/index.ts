@@ -7,7 +7,7 @@ export type PartialVinInput = {
   readonly stamp?: string;
   readonly neverStamped?: boolean;
   readonly chassisNumber: string;
-  /** How the maker derived the stamp: `{6}` one place of the chassis number, `{8-13}` several, others themselves. */
+  /** How the maker derived the stamp: `{6}` one place of the chassis number, `{7-11}` several, others themselves. */
   readonly derivation?: string;
 };
 
@@ -30,7 +30,7 @@ const findDerived = (chassisNumber: string, derivation: string): string | undefi
  * Source: the firm's entry; common practice, no source.
  *
  * @example
- * partialVin({ stamp: "17N104512", chassisNumber: "136677N104512", derivation: "1{6}{7}{8-13}" }).reason // "equal"
+ * partialVin({ stamp: "R6720871", chassisNumber: "TM467R20871", derivation: "{6}{4-5}{7-11}" }).reason // "equal"
  */
 export const partialVin = (input: PartialVinInput): RuleResult => {
   const words = { number: normalizeVin(input.chassisNumber) };

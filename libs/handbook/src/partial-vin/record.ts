@@ -5,7 +5,7 @@ export const partialVinRecord = defineRecord("partial-vin", {
   title: "Partial VIN on engine or gearbox",
   reads:
     "the stamp on the engine or gearbox, the chassis number, and the maker's way of deriving one from the other",
-  formula: "the stamp equals the places of the chassis number the maker took: {6} one place, {8-13} several",
+  formula: "the stamp equals the places of the chassis number the maker took: {6} one place, {7-11} several",
   limits: {},
   source: {
     kind: "common-practice",

@@ -4,18 +4,18 @@ import type { sameNumberRecord } from "./record.ts";
 
 export const examples: Examples<typeof sameNumberRecord, SameNumberInput> = {
   "all-equal": [
-    { place: "title", number: "194-375 S" },
-    { place: "plate", number: "194375s" },
+    { place: "title", number: "20-875 S" },
+    { place: "plate", number: "20875s" },
   ],
   differ: [
-    { place: "title", number: "194375" },
-    { place: "plate", number: "194399" },
+    { place: "title", number: "20875" },
+    { place: "plate", number: "20899" },
   ],
   "probably-misread": [
-    { place: "title", number: "194375" },
-    { place: "plate", number: "19437S" },
+    { place: "title", number: "20875" },
+    { place: "plate", number: "2087S" },
   ],
-  "too-few": [{ place: "title", number: "194375" }],
+  "too-few": [{ place: "title", number: "20875" }],
 };
 
 export const trueClaims: TrueClaims<SameNumberInput> = "no-figures";

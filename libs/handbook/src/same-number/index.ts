@@ -27,7 +27,7 @@ const say = (pairs: readonly Pair[]): string[] =>
  * Source: arithmetic on the figures read.
  *
  * @example
- * sameNumber([{ place: "title", number: "194 375" }, { place: "plate", number: "194375" }]).reason // "all-equal"
+ * sameNumber([{ place: "title", number: "20 875" }, { place: "plate", number: "20875" }]).reason // "all-equal"
  */
 export const sameNumber = (numbers: readonly PlacedNumber[]): RuleResult => {
   const figures = { places: figure(numbers.length) };

@@ -11,15 +11,15 @@ const at = (place: string, number: string) => ({ place, number });
 
 describe("sameNumber", () => {
   it("sets every pair against each other and names those that differ", () => {
-    const result = sameNumber([at("title", "194375"), at("plate", "19437S"), at("frame", "2000")]);
+    const result = sameNumber([at("title", "20875"), at("plate", "2087S"), at("frame", "2000")]);
     expect(result).toMatchObject({ reason: "differ", figures: { places: { value: 3 } } });
-    expect(result.alternatives).toEqual(["title 194375, frame 2000", "plate 19437S, frame 2000"]);
+    expect(result.alternatives).toEqual(["title 20875, frame 2000", "plate 2087S, frame 2000"]);
   });
 
   it("calls one slip probably misread, and names the pairs", () => {
-    const result = sameNumber([at("title", "194375"), at("plate", "194375"), at("frame", "19437S")]);
+    const result = sameNumber([at("title", "20875"), at("plate", "20875"), at("frame", "2087S")]);
     expect(result).toMatchObject({ reason: "probably-misread" });
-    expect(result.alternatives).toEqual(["title 194375, frame 19437S", "plate 194375, frame 19437S"]);
+    expect(result.alternatives).toEqual(["title 20875, frame 2087S", "plate 20875, frame 2087S"]);
     expect(sameNumber([at("title", "IM8GDM9AXKP042788"), at("plate", "1M8GDM9AXKPO42788")]).words).toEqual({
       number: "1M8GDM9AXKP042788",
     });
@@ -61,33 +61,32 @@ describe("chassisPattern", () => {
   });
 });
 
-const of = (stamp: string, derivation: string, chassisNumber = "136677N104512") =>
+const of = (stamp: string, derivation: string, chassisNumber = "TM467R20871") =>
   partialVin({ stamp, derivation, chassisNumber });
 
 describe("partialVin", () => {
   it.each([
-    ["17N104512", "1{6}{7}{8-13}", "equal"],
-    ["1 7 N 104512", "1 {6} {7} {8-13}", "equal"],
-    ["X7", "x{6}", "equal"],
-    ["2", "{13}", "equal"],
-    ["2", "{13-13}", "equal"],
-    ["17N104521", "1{6}{7}{8-13}", "probably-misread"],
-    ["17N104513", "1{6}{7}{8-13}", "differs"],
-    ["2", "{14}", "number-too-short"],
-    ["512", "{11-14}", "number-too-short"],
-    ["72", "{14}{6}", "number-too-short"],
+    ["R6720871", "{6}{4-5}{7-11}", "equal"],
+    ["R 67 20871", "{6} {4-5} {7-11}", "equal"],
+    ["XR", "x{6}", "equal"],
+    ["1", "{11}", "equal"],
+    ["1", "{11-11}", "equal"],
+    ["R6720817", "{6}{4-5}{7-11}", "probably-misread"],
+    ["R6720872", "{6}{4-5}{7-11}", "differs"],
+    ["1", "{12}", "number-too-short"],
+    ["871", "{9-12}", "number-too-short"],
+    ["1R", "{12}{6}", "number-too-short"],
   ])("%s by %s: %s", (stamp, derivation, reason) => {
     expect(of(stamp, derivation).reason).toBe(reason);
   });
 
   it("was never stamped, whatever was read", () => {
     expect(
-      partialVin({ stamp: "17N", neverStamped: true, chassisNumber: "136677N104512", derivation: "{6}" })
+      partialVin({ stamp: "R67", neverStamped: true, chassisNumber: "TM467R20871", derivation: "{6}" })
         .reason,
     ).toBe("never-stamped");
     expect(
-      partialVin({ stamp: "7", neverStamped: false, chassisNumber: "136677N104512", derivation: "{6}" })
-        .reason,
+      partialVin({ stamp: "R", neverStamped: false, chassisNumber: "TM467R20871", derivation: "{6}" }).reason,
     ).toBe("equal");
   });
 });
@@ -109,7 +108,7 @@ describe("firstColor", () => {
 const year = (claimedYear: number, text = vin) =>
   vinYear({ vin: text, market: "north-america", kind: "car", claimedYear }).reason;
 
-const vin = "1HGCM82633A004352";
+const vin = "0EVTL82633A007146";
 
 const reason = (modelYear: number | undefined, market: "north-america" | "other" | "unknown") =>
   vinForm({ vin, market, modelYear }).reason;
@@ -129,7 +128,7 @@ describe("rules on a VIN", () => {
   });
 
   it("read the year off 17 characters even where the claim is older", () => {
-    expect([year(1967), year(2003), year(1967, "136677N104512"), year(1981, "136677N104512")]).toEqual([
+    expect([year(1967), year(2003), year(1967, "TM467R20871"), year(1981, "TM467R20871")]).toEqual([
       "other-year",
       "same-year",
       "before-1981",
@@ -138,18 +137,18 @@ describe("rules on a VIN", () => {
   });
 
   it("say which reading is right only where one alone passes", () => {
-    const first = vinReading({ first: "1HGCM8Z633A004352", second: vin, market: "north-america" });
-    expect(first.words).toMatchObject({ right: vin, wrong: "1HGCM8Z633A004352" });
-    const second = vinReading({ first: vin, second: "1HGCM8Z633A004352", market: "north-america" });
+    const first = vinReading({ first: "0EVTL8Z633A007146", second: vin, market: "north-america" });
+    expect(first.words).toMatchObject({ right: vin, wrong: "0EVTL8Z633A007146" });
+    const second = vinReading({ first: vin, second: "0EVTL8Z633A007146", market: "north-america" });
     expect(second).toMatchObject({
       reason: "second-misread",
-      words: { right: vin, wrong: "1HGCM8Z633A004352" },
+      words: { right: vin, wrong: "0EVTL8Z633A007146" },
     });
     expect(
-      vinReading({ first: vin, second: "1HGCM8Z633A004352", market: "north-america", modelYear: 1975 })
+      vinReading({ first: vin, second: "0EVTL8Z633A007146", market: "north-america", modelYear: 1975 })
         .reason,
     ).toBe("outside-the-rule");
-    expect(vinReading({ first: vin, second: "1HGCM8Z633A004352", market: "other" }).reason).toBe(
+    expect(vinReading({ first: vin, second: "0EVTL8Z633A007146", market: "other" }).reason).toBe(
       "outside-the-rule",
     );
   });

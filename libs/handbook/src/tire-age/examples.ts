@@ -4,9 +4,9 @@ import type { TireAgeInput } from "./index.ts";
 import type { tireAgeRecord } from "./record.ts";
 
 export const examples: Examples<typeof tireAgeRecord, TireAgeInput> = {
-  young: { number: "DOT U2LL LMLR 0624", visit: dayOf(2026, 5, 4) },
-  "caution-age": { number: "U2LLLMLR 2518", visit: dayOf(2026, 5, 4) },
-  "replace-age": { number: "U2LLLMLR 317", visit: dayOf(2026, 5, 4) },
+  young: { number: "DOT 0VNE HKTA 0624", visit: dayOf(2026, 5, 4) },
+  "caution-age": { number: "0VNEHKTA 2518", visit: dayOf(2026, 5, 4) },
+  "replace-age": { number: "0VNEHKTA 317", visit: dayOf(2026, 5, 4) },
   "not-a-date": { number: "5401", visit: dayOf(2026, 5, 4) },
   "after-the-visit": { number: "2528", visit: dayOf(2026, 5, 4) },
   "some-readings": { number: "1820", visit: dayOf(2026, 5, 6) },

@@ -58,7 +58,7 @@ const dateGroups = (text: string): string[] => {
  * @param text the number, or its date alone
  * @param notAfter the day it was read; later weeks are left out
  * @returns no dates where it ends in none
- * @example tireDate("DOT U2LL LMLR 5107", dayOf(2026, 1, 1)).dates // 2007-12-23 to 2007-12-29
+ * @example tireDate("DOT 0VNE HKTA 5107", dayOf(2026, 1, 1)).dates // 2007-12-23 to 2007-12-29
  */
 export const tireDate = (text: string, notAfter: number): TireDate => {
   const groups = dateGroups(text);

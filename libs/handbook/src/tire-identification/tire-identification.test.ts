@@ -6,15 +6,15 @@ const read = (text: string, notAfter = dayOf(2026, 5, 4)) => dateText(tireDate(t
 
 describe("tireDate", () => {
   it.each([
-    ["DOT U2LL LMLR 5107", "2007-12-23 to 2007-12-29"],
-    ["dot u2lllmlr5107", "2007-12-23 to 2007-12-29"],
-    ["U2LL-LMLR-5107", "2007-12-23 to 2007-12-29"],
-    ["1U2LLLMLR5107", "2007-12-23 to 2007-12-29"],
+    ["DOT 0VNE HKTA 5107", "2007-12-23 to 2007-12-29"],
+    ["dot 0vnehkta5107", "2007-12-23 to 2007-12-29"],
+    ["0VNE-HKTA-5107", "2007-12-23 to 2007-12-29"],
+    ["10VNEHKTA5107", "2007-12-23 to 2007-12-29"],
     ["  2501  ", "2001-06-24 to 2001-06-30"],
     ["0199", "1999-01-03 to 1999-01-09"],
     ["0100", "2000-01-02 to 2000-01-08"],
-    ["U2LLLM031", "1981-01-18 to 1981-01-24, or 1991-01-20 to 1991-01-26"],
-    ["U2LL LM 031", "1981-01-18 to 1981-01-24, or 1991-01-20 to 1991-01-26"],
+    ["0VNEHK031", "1981-01-18 to 1981-01-24, or 1991-01-20 to 1991-01-26"],
+    ["0VNE HK 031", "1981-01-18 to 1981-01-24, or 1991-01-20 to 1991-01-26"],
     ["270", "1980-07-06 to 1980-07-12, or 1990-07-08 to 1990-07-14, or 2000-07-02 to 2000-07-08"],
     ["280", "1980-07-13 to 1980-07-19, or 1990-07-15 to 1990-07-21"],
     ["211", "1971-05-23 to 1971-05-29, or 1981-05-24 to 1981-05-30, or 1991-05-26 to 1991-06-01"],
@@ -24,7 +24,7 @@ describe("tireDate", () => {
   });
 
   it("keeps both readings of a short number in one piece that ends in four digits", () => {
-    const { dates, decadeless } = tireDate("U2LLLM2501", dayOf(2026, 5, 4));
+    const { dates, decadeless } = tireDate("0VNEHK2501", dayOf(2026, 5, 4));
     expect(decadeless).toBe(true);
     expect(dates).toEqual([
       weekRange(2001, 25),
@@ -32,18 +32,18 @@ describe("tireDate", () => {
       weekRange(1981, 50),
       weekRange(1991, 50),
     ]);
-    expect(tireDate("U2LLLMLR2501", dayOf(2026, 5, 4))).toEqual({
+    expect(tireDate("0VNEHKTA2501", dayOf(2026, 5, 4))).toEqual({
       decadeless: false,
       dates: [weekRange(2001, 25)],
     });
   });
 
   it("does not count the letters before the number among its symbols", () => {
-    for (const text of ["DOT U2LLLM2501", "dotU2LLLM2501", "  DOTU2LLLM2501 ", "U2LL  LM2501"]) {
-      expect(tireDate(text, dayOf(2026, 5, 4))).toEqual(tireDate("U2LLLM2501", dayOf(2026, 5, 4)));
+    for (const text of ["DOT 0VNEHK2501", "dot0VNEHK2501", "  DOT0VNEHK2501 ", "0VNE  LM2501"]) {
+      expect(tireDate(text, dayOf(2026, 5, 4))).toEqual(tireDate("0VNEHK2501", dayOf(2026, 5, 4)));
     }
-    expect(tireDate("U2LLLMLR25O1", dayOf(2026, 5, 4)).dates).toEqual([]);
-    expect(tireDate("2501U2LLLMLR", dayOf(2026, 5, 4)).dates).toEqual([]);
+    expect(tireDate("0VNEHKTA25O1", dayOf(2026, 5, 4)).dates).toEqual([]);
+    expect(tireDate("25010VNEHKTA", dayOf(2026, 5, 4)).dates).toEqual([]);
   });
 
   it("leaves out weeks after the day it was read, and cuts the week it was read in", () => {
@@ -58,7 +58,7 @@ describe("tireDate", () => {
     ["0101", true],
     ["541", false],
     ["001", false],
-    ["DOT U2LL LMLR", false],
+    ["DOT 0VNE HKTA", false],
     ["12345", true],
     ["12", false],
     ["", false],

@@ -19,7 +19,7 @@ export type VinReadingInput = {
  * Source: 49 CFR 565.15.
  *
  * @example
- * vinReading({ first: "1HGCM82633A004352", second: "1HGCM8Z633A004352", market: "north-america" }).reason
+ * vinReading({ first: "0EVTL82633A007146", second: "0EVTL8Z633A007146", market: "north-america" }).reason
  * // "second-misread"
  */
 export const vinReading = (input: VinReadingInput): RuleResult => {

@@ -40,7 +40,7 @@ export type VinYearInput = {
  * Source: 49 CFR 565.15 (position 10, cycle by position 7).
  *
  * @example
- * vinYear({ vin: "1HGCM82633A004352", market: "north-america", kind: "car", claimedYear: 2003 }).reason
+ * vinYear({ vin: "0EVTL82633A007146", market: "north-america", kind: "car", claimedYear: 2003 }).reason
  * // "same-year"
  */
 export const vinYear = (input: VinYearInput): RuleResult => {

@@ -5,7 +5,7 @@ const PLACES = /\{(\d{1,2})(?:-(\d{1,2}))?\}/g;
  * Whether the form of a chassis number can be read by the rule: every list in brackets closed and not empty, and nothing in it the
  * rule passes over. A hyphen is: `[A-F]` would be read as A or F.
  *
- * @example chassisPatternWrong("1[35]###[QZ]######") // undefined
+ * @example chassisPatternWrong("T[MN]###[RW]#####") // undefined
  */
 export const chassisPatternWrong = (pattern: string): "brackets" | "bracket-range" | undefined => {
   const lists = pattern.match(/\[[^\][]*\]/g) ?? [];
@@ -16,7 +16,7 @@ export const chassisPatternWrong = (pattern: string): "brackets" | "bracket-rang
 /**
  * Whether a stamp can follow from a chassis number: braces closed, around places counted from 1, the first before the last.
  *
- * @example stampWrong("1{6}{7}{8-13}") // undefined
+ * @example stampWrong("{6}{4-5}{7-11}") // undefined
  */
 export const stampWrong = (derivation: string): "braces" | undefined => {
   const text = derivation.replaceAll(/\s/g, "");

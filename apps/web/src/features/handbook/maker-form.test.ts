@@ -32,7 +32,7 @@ const data = fc
   .record({
     chassisPattern: optional(fc.constantFrom("1[35]###", "@@##", "A1")),
     stampFrom: optional(
-      fc.constantFrom({ engine: "1{6}" }, { gearbox: "{8-13}" }, { engine: "A", gearbox: "B" }),
+      fc.constantFrom({ engine: "1{6}" }, { gearbox: "{7-11}" }, { engine: "A", gearbox: "B" }),
     ),
     neverStamped: optional(fc.constantFrom<("engine" | "gearbox")[][]>(["engine"], ["engine", "gearbox"])),
     dateForms: optional(

@@ -97,7 +97,7 @@ export const handbook = {
     "For numbers from before 1981 or from other markets. # is a digit, @ a letter, ? either, [135] one of those listed; any other character is itself. Spaces, hyphens, periods and stars are passed over.",
   "own.field.stampEngine": "Stamp on the engine",
   "own.field.stampEngine.hint":
-    "How it follows from the chassis number: '{6}' is its 6th character, '{8-13}' its 8th to 13th; any other character is itself.",
+    "How it follows from the chassis number: '{6}' is its 6th character, '{7-11}' its 8th to 13th; any other character is itself.",
   "own.field.stampGearbox": "Stamp on the gearbox",
   "own.field.stampGearbox.hint": "Written the same way.",
   "own.cam": "Camshaft",
@@ -146,7 +146,7 @@ export const handbook = {
   "own.wrong.part-twice": "This part has a date code already.",
   "own.wrong.brackets": "A list needs both brackets and something in them: [135]",
   "own.wrong.bracket-range": "A list names each character: [ABC], not [A-C].",
-  "own.wrong.braces": "Write '{6}' for one character or '{8-13}' for several, the first before the last.",
+  "own.wrong.braces": "Write '{6}' for one character or '{7-11}' for several, the first before the last.",
   "own.wrong.no-year": "The form needs the year: y, yy or yyyy.",
   "own.wrong.part-of-date-twice": "A part of the date stands in it twice.",
   "own.wrong.no-figure": "This entry gives no figure",
