@@ -54,7 +54,7 @@ export type WeeklyHours = z.infer<typeof WeeklyHours>;
 export const Skill = z.enum(["marque", "body", "welding", "electrics", "engine", "gearbox", "structure"]);
 export type Skill = z.infer<typeof Skill>;
 
-/** What ties an inspector, or their firm, to a dealer or to a car. After the examples of ISO/IEC 17020 Annex A. */
+/** What ties an inspector, or their firm, to a dealer. The list is our own; the idea is that of ISO/IEC 17020:2012, Annex A. */
 export const InterestKind = z.enum([
   "owns",
   "employed-by",

@@ -32,4 +32,13 @@ describe("49 CFR 580.17 exemption from odometer disclosure", () => {
       "exempt-by-kind",
     );
   });
+
+  /** Before 2021 the regulation had ten years for every model year (from memory). */
+  it("answers for a transfer before 2021 as the rule of that day did", () => {
+    for (let transfer = 1990; transfer <= 2020; transfer += 1) {
+      for (let modelYear = 1960; modelYear <= transfer + 1; modelYear += 1) {
+        expect(exempt(modelYear, transfer), `${modelYear} in ${transfer}`).toBe(transfer >= modelYear + 10);
+      }
+    }
+  });
 });

@@ -1,4 +1,9 @@
-import { betaPertMean, betaPertVariance, pertRuleVariance } from "@evenhand/decision/beta-pert";
+import {
+  betaPertMean,
+  betaPertShape,
+  betaPertVariance,
+  pertRuleVariance,
+} from "@evenhand/decision/beta-pert";
 import { expect, test } from "vitest";
 import pert from "../../fixtures/published/pert.json" with { type: "json" };
 
@@ -13,4 +18,5 @@ test.each(pert.cases)("three points $low, $likely, $high ($source; $mark)", (poi
   near(pertRuleVariance(points), points.pertRuleVariance);
   near(Math.sqrt(pertRuleVariance(points)), points.pertRuleStandardDeviation);
   near(Math.sqrt(betaPertVariance(points)), points.betaPertStandardDeviation);
+  if (points.shape !== undefined) expect(betaPertShape(points)).toEqual(points.shape);
 });

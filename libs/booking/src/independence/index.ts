@@ -46,8 +46,12 @@ function shareOfWork({ now, dealer, visits }: IndependenceQuestion): ShareOfWork
  * May this inspector accept work on these cars at this dealer?
  *
  * Not with an interest in the dealer, their own or their firm's, that stands or ended within the year; not where either
- * owned, bought, sold, repaired, restored or consigned the car. After the idea of a type A body in ISO/IEC 17020:2012
- * 4.1.6 and Annex A: independent of the parties, and no part in making, selling, owning or servicing what is inspected.
+ * owned, bought, sold, repaired, restored or consigned the car.
+ *
+ * Source: the idea of a type A body in ISO/IEC 17020:2012, 4.1.6 and Annex A.1, read in secondary texts: independent of the
+ * parties, and no part in making, selling, owning or servicing what is inspected. Our own, and in no standard: the list of
+ * interests and of dealings, that family, loans and commissions count, the year after which an interest no longer bars, and
+ * the share of a year's work shown. Passing this does not make anybody a body of type A.
  *
  * @example
  * judgeIndependence({ now, dealer: "d", cars: ["c"], interests: [], dealings: [{ car: "c", dealing: "repaired" }], visits: [] })

@@ -16,24 +16,24 @@ export const examples: Examples<typeof displacementRecord, DisplacementInput> = 
 
 export const trueClaims: TrueClaims<DisplacementInput> = {
   "displacement 1 % over the claim": (read) => ({
-    bore: read(4, 0.002),
-    stroke: read((275 * 1.01) / (Math.PI * 32), 0.003),
+    bore: read(3.75, 0.002),
+    stroke: read((276 * 1.01) / (Math.PI * 28.125), 0.003),
     cylinders: 8,
-    claimed: 275,
+    claimed: 276,
   }),
   "displacement as claimed": (read) => ({
-    bore: read(4, 0.02),
-    stroke: read(275 / (Math.PI * 32), 0.03),
+    bore: read(3.75, 0.02),
+    stroke: read(276 / (Math.PI * 28.125), 0.03),
     cylinders: 8,
-    claimed: 275,
+    claimed: 276,
   }),
 };
 
 export const growth: Growth<DisplacementInput> = {
   numbers: (n, u) => ({
-    bore: between(n, 0, 3.9, 4.1, u),
-    stroke: between(n, 1, 2.68, 2.8, u),
+    bore: between(n, 0, 3.65, 3.85, u),
+    stroke: between(n, 1, 3.06, 3.19, u),
     cylinders: 8,
-    claimed: 275,
+    claimed: 276,
   }),
 };

@@ -13,7 +13,7 @@ export type InUseLiningInput = {
  * Brake lining in use: not less than 1/32 in, over the fastener where riveted, over the shoe where bonded; equality
  * passes. Where the fixing is not known it is not known what was measured.
  *
- * Source: 49 CFR 570.5(e), from memory; the riveted figure read in 570.59(c). Local inspection law decides.
+ * Source: 49 CFR 570.5(g), from memory; the riveted figure read in 570.59(c), which has 1/16 in for bonded linings of heavier vehicles. Local inspection law decides.
  *
  * @param reading in
  * @example inUseLining(exactly(0.03), "riveted").reason // "under-limit"

@@ -21,7 +21,9 @@ const LATE_FROM = 2011;
  * more, and an exempt mileage is not a verified one.
  *
  * Source: 49 CFR 580.17(a): model years up to 2010 exempt from ten years after, from 2011 from twenty years after;
- * over 16,000 lb or not self-propelled exempt.
+ * over 16,000 lb or not self-propelled exempt. That is the rule of transfers today. For transfers before 2021 the rule of
+ * that day had ten years for every model year (from memory), which comes to the same: no model year from 2011 on was ten years
+ * old then.
  *
  * @example odometerDisclosure({ modelYear: 2010, transferYear: 2019 }).reason // "due"
  * @example odometerDisclosure({ modelYear: 1964, transferYear: 2026 }).reason // "exempt-by-age"

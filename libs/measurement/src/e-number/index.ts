@@ -1,6 +1,6 @@
 /**
  * E_n number: a difference over the root sum of squares of both sides' *expanded* uncertainties at k = 2
- * (ISO/IEC 17043:2010, B.3.1.3; ISO 13528:2015, 9.7). Without any uncertainty it is 0 for no difference and
+ * (ISO/IEC 17043:2010, B.3.1.3; ISO 13528:2015, 9.7; clauses from memory). Without any uncertainty it is 0 for no difference and
  * otherwise infinite.
  *
  * @param difference Δ, in the unit of the uncertainties
@@ -21,7 +21,8 @@ export const eNumber = (
 };
 
 /**
- * How an E_n number is read: up to 1 in size satisfactory, else unsatisfactory (ISO/IEC 17043:2010, B.4.1.1).
+ * How an E_n number is read: up to 1 in size satisfactory, else unsatisfactory (ISO/IEC 17043:2010, B.4.1.1, from
+ * memory).
  *
  * @example readENumber(-1) // "satisfactory"
  */

@@ -1,9 +1,9 @@
-/** How a score is read. `questionable` is a warning signal, `unsatisfactory` an action signal. */
+/** How a score is read, in the words of ISO/IEC 17043:2010: `questionable` is a warning signal, `unsatisfactory` an action signal. */
 export type ScoreReading = "satisfactory" | "questionable" | "unsatisfactory";
 
 /**
- * Zeta score of a difference: Δ over its standard uncertainty, √(u_A² + u_B²) (ISO 13528:2015, 9.6).
- * Without any uncertainty it is 0 for no difference and otherwise infinite.
+ * Zeta score of a difference: Δ over its standard uncertainty, √(u_A² + u_B²) (ISO 13528:2015, 9.6; number of
+ * the clause from memory). Without any uncertainty it is 0 for no difference and otherwise infinite.
  *
  * @param difference Δ, in the unit of the uncertainty
  * @param standardUncertainty of the difference
@@ -19,7 +19,8 @@ export const zetaScore = (difference: number, standardUncertainty: number): numb
 
 /**
  * How a z, z′ or zeta score is read: up to 2 satisfactory, 3 and over unsatisfactory, between them
- * questionable (ISO 13528:2015, 9.4.2).
+ * questionable (words and bounds: ISO/IEC 17043:2010, B.4.1.1; the same bounds in ISO 13528:2015, 9.4.2, are called acceptable,
+ * warning signal and unacceptable; both from memory).
  *
  * @example readZetaScore(-2.4) // "questionable"
  */

@@ -119,6 +119,7 @@ export const yardsticks: Readonly<Record<string, Yardstick>> = {
   "brakes.drum-cast-figure": { noAlarmBecause: "the figure the drum is judged by" },
   "brakes.fluid-boiling-point": {
     alarms: [
+      // By grade the least wet boiling point of 49 CFR 571.116 (S5.1.2, from memory); judging used fluid by it is practice.
       under(140, "repair", {
         byOption: {
           item: "brakes.fluid-kind",
