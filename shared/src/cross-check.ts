@@ -78,8 +78,13 @@ export const CrossCheck = RuleResult.extend({
 });
 export type CrossCheck = z.infer<typeof CrossCheck>;
 
+const atMost =
+  (most: number) =>
+  (record: object): boolean =>
+    Object.keys(record).length <= most;
+
 /** A firm's own figures for limits it may set, by limit id. */
-export const FirmLimits = z.record(z.string(), z.number());
+export const FirmLimits = z.record(z.string().max(100), z.number()).refine(atMost(500), "at most 500 limits");
 export type FirmLimits = z.infer<typeof FirmLimits>;
 
 /** How a maker dated a part, and the years in which it can have been made. See the handbook's `date-code`. */
@@ -97,17 +102,23 @@ export const MakerData = z.strictObject({
   /** How the stamp on engine or gearbox follows from the chassis number. */
   stampFrom: z.partialRecord(z.enum(["engine", "gearbox"]), z.string().max(80)).optional(),
   /** Units the maker never stamped. */
-  neverStamped: z.array(z.enum(["engine", "gearbox"])).optional(),
+  neverStamped: z
+    .array(z.enum(["engine", "gearbox"]))
+    .max(2)
+    .optional(),
   /** By part (`block`, `axle`), or `build` for the body tag. */
-  dateForms: z.record(LocalId, MakerDateForm).optional(),
+  dateForms: z.record(LocalId, MakerDateForm).refine(atMost(50), "at most 50 parts").optional(),
   /** Parts made in small numbers. */
-  lowVolumeParts: z.array(LocalId).optional(),
+  lowVolumeParts: z.array(LocalId).max(50).optional(),
   axleRatios: z.array(z.number().positive()).max(40).optional(),
   compressionLowestShare: z.number().positive().max(1).optional(),
   /** psi */
   compressionLeast: z.number().positive().optional(),
   /** Cylinders beside each other under one head. */
-  cylinderNeighbors: z.array(z.tuple([z.int(), z.int()])).optional(),
+  cylinderNeighbors: z
+    .array(z.tuple([z.int(), z.int()]))
+    .max(40)
+    .optional(),
   /** psi, hot. */
   oilPressureIdle: z.number().positive().optional(),
   oilPressure2000: z.number().positive().optional(),

@@ -7,10 +7,13 @@ import { type FastifyReply, type FastifyRequest, LogController } from "fastify";
 import { capabilities } from "./capabilities/index.ts";
 import type { Config } from "./platform/config/index.ts";
 import type { Given } from "./platform/database/database.module.ts";
+import { registerBodyLimits } from "./platform/http/body-limits.ts";
 import { registerHealth } from "./platform/http/health.ts";
 import { makeOpenApi } from "./platform/http/openapi.ts";
+import { registerRequestLimits } from "./platform/http/request-limits.ts";
 import { loggerOptions, registerRequestLog, requestIdOf } from "./platform/http/request-log.ts";
 import { registerSecurityHeaders, registerSite } from "./platform/http/site.ts";
+import { refuseConnection, timeouts } from "./platform/http/slow-requests.ts";
 import { registerStoredAnswers } from "./platform/http/stored-answers.ts";
 import { PlatformModule } from "./platform/platform.module.ts";
 import { noSuchRoute } from "./platform/problems/no-such-route.ts";
@@ -25,6 +28,8 @@ const adapterOf = (config: Config) =>
     logController: new LogController({ disableRequestLogging: true }),
     genReqId: requestIdOf,
     bodyLimit: config.http.bodyLimit,
+    ...timeouts(config),
+    clientErrorHandler: refuseConnection,
     trustProxy: config.http.trustedProxies.length > 0 ? config.http.trustedProxies : false,
     routerOptions: { maxParamLength: 200 },
     // What is no address at all never reaches a route, nor what is hooked to routes.
@@ -68,9 +73,11 @@ export async function createApp(
   app.setGlobalPrefix("api/v1");
   // Bodies are JSON; what a plain form on another site can send is not taken.
   app.getHttpAdapter().getInstance().removeContentTypeParser("text/plain");
+  registerBodyLimits(app);
   registerRequestLog(app);
   await app.register(fastifyCookie);
   await registerSecurityHeaders(app, config);
+  await registerRequestLimits(app);
   registerStoredAnswers(app);
   await registerSite(app, config);
   registerHealth(app);

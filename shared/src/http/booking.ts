@@ -457,21 +457,29 @@ export const AppointmentCounts = z.strictObject({
 });
 export type AppointmentCounts = z.infer<typeof AppointmentCounts>;
 
+/** Interests declared one by one, or what is permitted for every item. */
+const listBytes = 128 * 1024;
+
 export const bookingContracts = {
   "brief.get": { status: 200, answer: BriefSeen },
   "brief.put": { body: BriefRequest, status: 200, answer: BriefSeen },
-  "offers.list": { query: OfferQuery, status: 200, answer: Offers },
-  "offers.explain": { query: DayQuery, status: 200, answer: DayExplained },
+  "offers.list": { query: OfferQuery, costly: true, status: 200, answer: Offers },
+  "offers.explain": { query: DayQuery, costly: true, status: 200, answer: DayExplained },
   "bookingTerms.get": { status: 200, answer: BookingTermsSeen },
   "bookingTerms.put": { body: BookingTerms, status: 200, answer: BookingTermsSeen },
-  "appointments.hold": { body: HoldRequest, status: 201, answer: CreatedDraft },
+  "appointments.hold": { body: HoldRequest, costly: true, status: 201, answer: CreatedDraft },
   "appointments.list": { query: AppointmentQuery, status: 200, answer: pageOf(AppointmentRow) },
   "appointments.counts": { status: 200, answer: AppointmentCounts },
   "appointments.get": { status: 200, answer: AppointmentSeen },
   "appointments.request": { body: BookingRequest, status: 201, answer: CreatedDraft },
-  "appointments.accept": { body: BookingAcceptance, status: 201, answer: CreatedDraft },
+  "appointments.accept": { body: BookingAcceptance, bodyBytes: listBytes, status: 201, answer: CreatedDraft },
   "appointments.decline": { body: BookingRefusal, status: 201, answer: CreatedDraft },
-  "appointments.confirm": { body: BookingConfirmation, status: 201, answer: CreatedDraft },
+  "appointments.confirm": {
+    body: BookingConfirmation,
+    bodyBytes: listBytes,
+    status: 201,
+    answer: CreatedDraft,
+  },
   "appointments.reschedule": { body: Rescheduling, status: 201, answer: CreatedDraft },
   "appointments.cancel": { body: BookingCancellation, status: 201, answer: CreatedDraft },
   "appointments.start": { body: Nothing, status: 201, answer: CreatedDraft },

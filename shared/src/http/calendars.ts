@@ -248,21 +248,54 @@ export type FeedSeen = z.infer<typeof FeedSeen>;
 /** `text/calendar` (RFC 5545). */
 export const FeedText = z.string();
 
+/** Every rule and date that hours may have, and two hundred closures. */
+const hoursBytes = 192 * 1024;
+
 export const calendarContracts = {
-  "calendars.create": { body: CalendarRequest, status: 201, answer: CreatedDraft },
+  "calendars.create": {
+    body: CalendarRequest,
+    bodyBytes: hoursBytes,
+    costly: true,
+    status: 201,
+    answer: CreatedDraft,
+  },
   "calendars.list": { query: PageQuery, status: 200, answer: pageOf(CalendarSeen) },
   "calendars.get": { status: 200, answer: CalendarSeen },
-  "calendars.change": { body: CalendarChange, status: 200, answer: CreatedDraft },
-  "calendars.days": { query: DaysQuery, status: 200, answer: InspectorDays },
-  "calendars.layOut": { body: HoursTrial, status: 200, answer: HoursLaidOut },
+  "calendars.change": {
+    body: CalendarChange,
+    bodyBytes: hoursBytes,
+    costly: true,
+    status: 200,
+    answer: CreatedDraft,
+  },
+  "calendars.days": { query: DaysQuery, costly: true, status: 200, answer: InspectorDays },
+  "calendars.layOut": {
+    body: HoursTrial,
+    bodyBytes: hoursBytes,
+    costly: true,
+    status: 200,
+    answer: HoursLaidOut,
+  },
   "interests.declare": { body: InterestRequest, status: 201, answer: Created },
   "interests.end": { body: InterestEnd, status: 200, answer: Created },
   "dealings.declare": { body: DealingRequest, status: 201, answer: Created },
-  "sites.create": { body: SiteRequest, status: 201, answer: CreatedDraft },
+  "sites.create": {
+    body: SiteRequest,
+    bodyBytes: hoursBytes,
+    costly: true,
+    status: 201,
+    answer: CreatedDraft,
+  },
   "sites.list": { query: PageQuery, status: 200, answer: pageOf(SiteSeen) },
   "sites.get": { status: 200, answer: SiteSeen },
-  "sites.change": { body: SiteChange, status: 200, answer: CreatedDraft },
-  "sites.days": { query: DaysQuery, status: 200, answer: SiteDays },
+  "sites.change": {
+    body: SiteChange,
+    bodyBytes: hoursBytes,
+    costly: true,
+    status: 200,
+    answer: CreatedDraft,
+  },
+  "sites.days": { query: DaysQuery, costly: true, status: 200, answer: SiteDays },
   "carPlace.get": { status: 200, answer: CarPlace },
   "carPlace.put": { body: CarPlaceRequest, status: 200, answer: CarPlace },
   "admissions.list": { query: AdmissionQuery, status: 200, answer: pageOf(AdmissionSeen) },

@@ -25,7 +25,7 @@ export const ComparisonQuery = PageQuery.extend({ vehicle: ObjectId.optional() }
 export type ComparisonQuery = z.infer<typeof ComparisonQuery>;
 
 export const comparisonContracts = {
-  "comparisons.create": { body: ComparisonRequest, status: 201, answer: Created },
+  "comparisons.create": { body: ComparisonRequest, costly: true, status: 201, answer: Created },
   "comparisons.list": { query: ComparisonQuery, status: 200, answer: pageOf(ComparisonSeen) },
   "comparisons.get": { status: 200, answer: ComparisonSeen },
   "comparisons.document": { status: 200, answer: Comparison },

@@ -9,7 +9,10 @@ export const FirmHandbookSeen = z.strictObject({
 });
 export type FirmHandbookSeen = z.infer<typeof FirmHandbookSeen>;
 
+/** Five hundred makes and models with their figures and sources. */
+const handbookBytes = 512 * 1024;
+
 export const handbookContracts = {
   "firmHandbook.get": { status: 200, answer: FirmHandbookSeen },
-  "firmHandbook.put": { body: FirmHandbook, status: 200, answer: FirmHandbookSeen },
+  "firmHandbook.put": { body: FirmHandbook, bodyBytes: handbookBytes, status: 200, answer: FirmHandbookSeen },
 } as const satisfies Record<string, Contract>;

@@ -24,10 +24,17 @@ export type CreatedDraft = z.infer<typeof CreatedDraft>;
 export const Named = z.strictObject({ id: ObjectId, name: z.string() });
 export type Named = z.infer<typeof Named>;
 
+/** Most bytes of a body where its contract says nothing else: 64 KiB. */
+export const usualBodyBytes = 64 * 1024;
+
 /** What is asked for and answered at one route; `answer: null` is an empty 204. */
 export type Contract = {
   readonly query?: z.ZodType;
   readonly body?: z.ZodType;
+  /** Most bytes of the body, where what the contract takes is larger than usual. */
+  readonly bodyBytes?: number;
+  /** Keeps the service busy for longer than others: bounded by itself, beside all else that an account may ask. */
+  readonly costly?: true;
   readonly status: 200 | 201 | 204;
   readonly answer: z.ZodType | null;
 };

@@ -39,5 +39,5 @@ export const DealerRecord = z.strictObject({
 export type DealerRecord = z.infer<typeof DealerRecord>;
 
 export const recordContracts = {
-  "dealerRecords.get": { status: 200, answer: DealerRecord },
+  "dealerRecords.get": { costly: true, status: 200, answer: DealerRecord },
 } as const satisfies Record<string, Contract>;

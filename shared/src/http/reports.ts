@@ -169,13 +169,23 @@ export type WithheldReport = z.infer<typeof WithheldReport>;
 /** The sealed bytes, or what stands for them while the inspector must be blind. */
 export const ReportDocument = z.union([Report, WithheldReport]);
 
+/** A hundred instruments, fifty people and twenty scales with their names. */
+const headerBytes = 256 * 1024;
+/** Most bytes of one body of operations. Whoever has more to send sends it in turns. */
+export const operationsBytes = 1024 * 1024;
+
 export const reportContracts = {
-  "reports.state": { body: StatementRequest, status: 201, answer: CreatedDraft },
-  "reports.inspect": { body: InspectionRequest, status: 201, answer: CreatedDraft },
+  "reports.state": { body: StatementRequest, bodyBytes: headerBytes, status: 201, answer: CreatedDraft },
+  "reports.inspect": { body: InspectionRequest, bodyBytes: headerBytes, status: 201, answer: CreatedDraft },
   "reports.get": { status: 200, answer: ReportDraft },
-  "reports.change": { body: ReportChange, status: 200, answer: CreatedDraft },
-  "reports.operate": { body: OperationsRequest, status: 200, answer: OperationsAnswer },
-  "reports.seal": { status: 201, answer: Sealed },
+  "reports.change": { body: ReportChange, bodyBytes: headerBytes, status: 200, answer: CreatedDraft },
+  "reports.operate": {
+    body: OperationsRequest,
+    bodyBytes: operationsBytes,
+    status: 200,
+    answer: OperationsAnswer,
+  },
+  "reports.seal": { costly: true, status: 201, answer: Sealed },
   "reports.revise": { status: 201, answer: CreatedDraft },
   "reportVersions.get": { status: 200, answer: ReportVersion },
   "reportVersions.document": { status: 200, answer: ReportDocument },

@@ -94,14 +94,19 @@ export const CostTableSeen = z.strictObject({
 });
 export type CostTableSeen = z.infer<typeof CostTableSeen>;
 
+/** A thousand rows with their words. */
+const costTableBytes = 512 * 1024;
+/** What is said of every open matter, each in its own words. */
+const decisionBytes = 256 * 1024;
+
 export const summaryContracts = {
   "costTable.get": { status: 200, answer: CostTableSeen },
-  "costTable.put": { body: CostTable, status: 200, answer: CostTableSeen },
-  "summaries.create": { body: SummaryRequest, status: 201, answer: SummaryCreated },
+  "costTable.put": { body: CostTable, bodyBytes: costTableBytes, status: 200, answer: CostTableSeen },
+  "summaries.create": { body: SummaryRequest, costly: true, status: 201, answer: SummaryCreated },
   "summaries.list": { query: SummaryQuery, status: 200, answer: pageOf(SummaryRow) },
   "summaries.get": { status: 200, answer: SummarySeen },
   "summaries.document": { status: 200, answer: Summary },
-  "summaries.decide": { body: DecisionRequest, status: 201, answer: Created },
+  "summaries.decide": { body: DecisionRequest, bodyBytes: decisionBytes, status: 201, answer: Created },
   "decisions.list": { query: DecisionQuery, status: 200, answer: pageOf(Decision) },
   "decisions.get": { status: 200, answer: Decision },
   "decisions.answer": { body: DecisionAnswer, status: 201, answer: CreatedDraft },

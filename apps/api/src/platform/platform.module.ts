@@ -7,6 +7,7 @@ import { CONFIG, type Config } from "./config/index.ts";
 import { DatabaseModule, type Given } from "./database/database.module.ts";
 import { AnswerInterceptor } from "./http/answer.interceptor.ts";
 import { ContractPipe } from "./http/contract.pipe.ts";
+import { RequestLimits } from "./http/request-limits.ts";
 import { SiteAddress } from "./http/site-address.ts";
 import { IdempotencyInterceptor } from "./http/idempotency.interceptor.ts";
 import { ProblemFilter } from "./problems/problem-filter.ts";
@@ -35,6 +36,7 @@ export class PlatformModule {
         Actors,
         SiteAddress,
         Credentials,
+        RequestLimits,
         { provide: APP_GUARD, useClass: AccessGuard },
         { provide: APP_PIPE, useClass: ContractPipe },
         { provide: APP_FILTER, useClass: ProblemFilter },

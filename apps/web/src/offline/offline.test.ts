@@ -1,6 +1,11 @@
 import "fake-indexeddb/auto";
 import type { Finding } from "@evenhand/shared/finding";
-import type { Operation, OperationResult, ReportDraft } from "@evenhand/shared/http/reports";
+import {
+  type Operation,
+  type OperationResult,
+  operationsBytes,
+  type ReportDraft,
+} from "@evenhand/shared/http/reports";
 import { beforeEach, describe, expect, test } from "vitest";
 import { readyToSeal } from "./before-seal.ts";
 import { changeFinding, keepDraft, settleConflict } from "./changes.ts";
@@ -58,6 +63,20 @@ const inConflict = async (theirs: Finding | null) => {
   await changeFinding(report, place, { finding: horn("yes") });
   await sendWaiting(report, answering(conflict(theirs)));
 };
+
+test("what is more than the service takes at once is sent in turns, all of it", async () => {
+  const places = Array.from({ length: 70 }, (_, at) => `electrics.lamp-${at}`);
+  for (const item of places)
+    await changeFinding(report, `${item}@`, { finding: { ...horn("yes"), item, note: "é".repeat(4_000) } });
+  const bodies: number[] = [];
+  await sendWaiting(report, (_, operations) => {
+    bodies.push(new TextEncoder().encode(JSON.stringify({ operations })).byteLength);
+    return answering(applied)(report, operations);
+  });
+  expect(sent.map((one) => (one.op === "set" ? one.finding.item : ""))).toEqual(places);
+  expect(bodies.length).toBeGreaterThan(1);
+  expect(Math.max(...bodies)).toBeLessThan(operationsBytes / 4);
+});
 
 describe("a conflict", () => {
   test("keeps both, and nothing more is sent", async () => {

@@ -1,9 +1,18 @@
-import type { Operation, OperationResult, OperationsAnswer } from "@evenhand/shared/http/reports";
+import {
+  type Operation,
+  type OperationResult,
+  operationsBytes,
+  type OperationsAnswer,
+} from "@evenhand/shared/http/reports";
 import { call } from "../service/client";
 import { store, type KeptFinding, type KeptOperation } from "./store";
 
-/** More than the service takes in one body is sent in turns. */
+/** More than the service takes in one body is sent in turns, small enough for a weak line. */
 const most = 200;
+const mostBytes = operationsBytes / 8;
+
+const bytesOf = (operation: Operation): number =>
+  new TextEncoder().encode(JSON.stringify(operation)).byteLength + 1;
 
 const operationOf = (id: string, kept: KeptFinding): Operation | null => {
   const at = kept.place.indexOf("@");
@@ -27,6 +36,7 @@ const nextBatch = async (
     const waiting = await store.operations.where("report").equals(report).sortBy("seq");
     const batch: (KeptOperation & { readonly sent: Operation })[] = [];
     const taken = new Set<string>();
+    let bytes = 0;
     for (const one of waiting) {
       if (taken.has(one.place) || batch.length >= most) continue;
       taken.add(one.place);
@@ -38,6 +48,8 @@ const nextBatch = async (
         else if (kept) await store.findings.delete([report, one.place]);
         continue;
       }
+      bytes += bytesOf(sent);
+      if (bytes > mostBytes && batch.length > 0) break;
       if (one.sent === undefined) await store.operations.update(one.seq, { sent });
       batch.push({ ...one, sent });
     }

@@ -1,11 +1,13 @@
 import { type CanActivate, type ExecutionContext, Inject, Injectable } from "@nestjs/common";
 import { Reflector } from "@nestjs/core";
 import { type Access, accessTable, mayUse, type RouteId } from "@evenhand/shared/access";
+import { contractTable } from "@evenhand/shared/http/contracts";
 import type { FastifyRequest } from "fastify";
 import type { Actor } from "../auth/actor.ts";
 import { isOwnOrigin } from "../auth/origin.ts";
 import { Credentials, isReading } from "../auth/credentials.ts";
 import { CONFIG, type Config } from "../config/index.ts";
+import { RequestLimits } from "../http/request-limits.ts";
 import { ProblemError } from "../problems/problem-error.ts";
 import { ROUTE_ID } from "./route.ts";
 
@@ -21,6 +23,7 @@ export class AccessGuard implements CanActivate {
     private readonly reflector: Reflector,
     @Inject(CONFIG) private readonly config: Config,
     private readonly credentials: Credentials,
+    private readonly limits: RequestLimits,
   ) {}
 
   async canActivate(context: ExecutionContext): Promise<boolean> {
@@ -32,6 +35,7 @@ export class AccessGuard implements CanActivate {
     const actor = await this.credentials.findActor(request);
     if (actor === null) throw this.nobody();
     request.user = actor;
+    await this.limits.admitAccount(request, contractTable[id].costly === true);
     this.checkOrigin(request, "session" in actor.by);
     checkActor(id, entry, actor);
     return true;

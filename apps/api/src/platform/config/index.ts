@@ -1,4 +1,5 @@
 import { join } from "node:path";
+import { usualBodyBytes } from "@evenhand/shared/http/paging";
 import { isLoopback } from "@evenhand/shared/loopback";
 import { z } from "zod";
 import { projectFolder } from "./project-folder.ts";
@@ -29,7 +30,14 @@ const Environment = z.object({
   SMTP_URL: z.url({ protocol: /^smtps?$/ }).optional(),
   JOBS: Flag.default(true),
   LOG_LEVEL: z.enum(["fatal", "error", "warn", "info", "debug", "trace", "silent"]).default("info"),
-  BODY_LIMIT_BYTES: whole(1_000, 100_000_000).default(8_000_000),
+  /** Of bodies whose contract says nothing else (`bodyBytes` in `shared/src/http`). */
+  BODY_LIMIT_BYTES: whole(1_000, 100_000_000).default(usualBodyBytes),
+  /** From the first byte of a request to its last; whoever sends more slowly is cut off. */
+  REQUEST_TIMEOUT_MS: whole(1_000, 600_000).default(60_000),
+  /** Requests a minute: of one network, of one account, and of one account for what keeps the service busy (`costly`). */
+  REQUESTS_BY_ADDRESS: whole(1, 1_000_000_000).default(1_200),
+  REQUESTS_BY_ACCOUNT: whole(1, 1_000_000_000).default(600),
+  COSTLY_REQUESTS_BY_ACCOUNT: whole(1, 1_000_000_000).default(120),
 });
 
 const complete = Environment.superRefine((found, context) => {
@@ -55,6 +63,12 @@ const complete = Environment.superRefine((found, context) => {
     trustedProxies: found.TRUSTED_PROXIES?.split(",").map((each) => each.trim()) ?? [],
     siteFolder: found.SITE_FOLDER ?? join(projectFolder(), "apps", "web", "dist", "site"),
     bodyLimit: found.BODY_LIMIT_BYTES,
+    requestTimeout: found.REQUEST_TIMEOUT_MS,
+    requests: {
+      byAddress: found.REQUESTS_BY_ADDRESS,
+      byAccount: found.REQUESTS_BY_ACCOUNT,
+      costly: found.COSTLY_REQUESTS_BY_ACCOUNT,
+    },
   },
   session: { days: found.SESSION_DAYS },
   invitation: { days: found.INVITATION_DAYS },

@@ -9,7 +9,6 @@ const detailOf: Partial<Record<ProblemCode, string>> = {
   "malformed-request": "The request could not be read: the body must be one JSON value.",
   "not-found": "There is nothing at this address.",
   "method-not-allowed": "This address does not take this method.",
-  "body-too-large": "The body is larger than this address takes.",
   "media-type-unsupported": "Send the body as application/json.",
   "timed-out": "The database took too long. Nothing was changed; try again.",
   "database-away": "The database does not answer. Ask again in a few seconds.",
@@ -57,8 +56,17 @@ export class ProblemFilter implements ExceptionFilter {
     const http = host.switchToHttp();
     const [request, reply] = [http.getRequest<FastifyRequest>(), http.getResponse<FastifyReply>()];
     const problem = request.is404 ? noSuchRoute(request) : toProblem(error);
-    sendProblem(request, reply, problem ?? failure(request, error));
+    const said = problem?.code === "body-too-large" ? tooLarge(request) : problem;
+    sendProblem(request, reply, said ?? failure(request, error));
   }
+}
+
+function tooLarge({ routeOptions: { bodyLimit } }: FastifyRequest): ProblemError {
+  const most = bodyLimit < 1024 ? `${bodyLimit} bytes` : `${Math.floor(bodyLimit / 1024)} KiB`;
+  return new ProblemError(
+    "body-too-large",
+    `This address takes bodies of at most ${most}. Nothing of it was read; send less at once.`,
+  );
 }
 
 function failure(request: FastifyRequest, error: unknown): ProblemError {
