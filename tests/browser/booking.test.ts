@@ -1,8 +1,8 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { expect, test } from "vitest";
 import type { Person } from "../api/setup/person.ts";
 import { useService } from "../api/setup/service.ts";
+import { loadWhole, violationsInEveryLook } from "./setup/accessibility.ts";
 import { bookingScene, type BookingScene } from "./setup/booking-scene.ts";
 import {
   type BookingScreen,
@@ -13,7 +13,7 @@ import {
   takeRequested,
 } from "./setup/booking-screens.ts";
 import { useBrowser } from "./setup/browser.ts";
-import { axeRules, desk, east, keepPicture, openPage, phone } from "./setup/pages.ts";
+import { desk, east, keepPicture, openPage } from "./setup/pages.ts";
 
 const site = process.env["SITE_FOLDER"];
 const service = useService(site === undefined ? {} : { environment: { SITE_FOLDER: site } });
@@ -152,23 +152,13 @@ test("a buyer moves a visit and the hour that was given up stays in its history,
   expect(history.map((each) => each.move)).toEqual(["hold", "request", "reschedule", "cancel"]);
 });
 
-async function violationsOn(screen: BookingScreen, options: BrowserContextOptions): Promise<string[]> {
-  const page = await pageOf(screen.by, options);
-  await page.goto(screen.address);
-  await page.waitForLoadState("networkidle");
-  await page.locator("h1").first().waitFor();
+async function violationsOf(screen: BookingScreen): Promise<string[]> {
+  const page = await pageOf(screen.by);
+  await loadWhole(page, screen.address);
   await screen.act?.(page);
-  const { violations } = await new AxeBuilder({ page }).withTags(axeRules).analyze();
-  const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-  await keepPicture(page, `${screen.name}-${options.colorScheme ?? "light"}`);
+  const found = await violationsInEveryLook(page, screen.name);
   await page.context().close();
-  const where = `${screen.name}, ${options.viewport?.width ?? 0} px`;
-  return [
-    ...violations.map(
-      ({ id, help, nodes }) => `${where}: ${id}: ${help}: ${nodes[0]?.html.slice(0, 200) ?? ""}`,
-    ),
-    ...(wide > 0 ? [`${where}: ${wide} px wider than the window`] : []),
-  ];
+  return found;
 }
 
 test("every screen of booking keeps the rules of WCAG 2.2 AA that axe can check, and fits a phone", async () => {
@@ -176,8 +166,7 @@ test("every screen of booking keeps the rules of WCAG 2.2 AA that axe can check,
   const found: string[] = [];
   const check = async (screens: readonly BookingScreen[]): Promise<void> => {
     for (const screen of screens) {
-      found.push(...(await violationsOn(screen, { ...phone, colorScheme: "dark" })));
-      found.push(...(await violationsOn(screen, { ...desk, colorScheme: "light" })));
+      found.push(...(await violationsOf(screen)));
     }
   };
   await check(screensBefore(scene, nextMonday()));

@@ -1,12 +1,12 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { BrowserContextOptions, Locator, Page } from "playwright-core";
 import { beforeEach, expect, test } from "vitest";
 import { alike, confirmed, fell, insertInspected, notContradicted } from "../api/setup/inspected-cars.ts";
 import { useService } from "../api/setup/service.ts";
 import { publish } from "../api/setup/story.ts";
 import { makePerson, makeWorld, type World } from "../api/setup/world.ts";
+import { violationsOn } from "./setup/accessibility.ts";
 import { useBrowser } from "./setup/browser.ts";
-import { axeRules, desk, keepPicture, openPage, phone } from "./setup/pages.ts";
+import { desk, keepPicture, openPage, phone } from "./setup/pages.ts";
 
 const site = process.env["SITE_FOLDER"];
 const service = useService(site === undefined ? {} : { environment: { SITE_FOLDER: site } });
@@ -43,14 +43,8 @@ async function openPanel(vehicle: string, options: BrowserContextOptions): Promi
   return [page, page.locator("section").filter({ has: heading })];
 }
 
-async function expectReadable(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).withTags(axeRules).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 200) ?? ""}`)).toEqual([]);
-  const wide = await page.evaluate(
-    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-  );
-  expect(wide).toBe(0);
-}
+const expectReadable = async (page: Page): Promise<void> =>
+  expect(await violationsOn(page, "record")).toEqual([]);
 
 /** A bar must have been drawn where its figures say: the band's ends, as shares of the bar's width. */
 const bandOf = (panel: Locator): Promise<number[]> =>

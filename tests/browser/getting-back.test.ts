@@ -1,12 +1,12 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { beforeEach, expect, test } from "vitest";
 import { letterTo, linkIn } from "../api/setup/letters.ts";
 import type { Person } from "../api/setup/person.ts";
 import { useService } from "../api/setup/service.ts";
 import { emailOf, joinPerson, makePerson, password } from "../api/setup/world.ts";
+import { loadWhole, violationsInEveryLook } from "./setup/accessibility.ts";
 import { useBrowser } from "./setup/browser.ts";
-import { axeRules, desk, keepPicture, openPage, phone } from "./setup/pages.ts";
+import { openPage } from "./setup/pages.ts";
 import { signIn } from "./setup/steps.ts";
 
 const service = useService({ environment: { JOBS: "on" } });
@@ -110,17 +110,14 @@ test("an account is closed on the page, and signs in no more", async () => {
   expect(new URL(page.url()).pathname).toBe("/sign-in");
 });
 
-test.each([
-  { ...phone, colorScheme: "dark" as const },
-  { ...desk, colorScheme: "light" as const },
-])("every one of these pages keeps axe's rules and the page's width: $viewport.width px", async (options) => {
+test("every one of these pages keeps axe's rules and the page's width", async () => {
   await joinPerson(service(), delia.organization, "Mona");
   const body = { email: "nils@example.com", organization: delia.organization, role: "member" };
   await delia.does("invitations.create", { body });
   const invitation = linkIn(await letterTo(service().mailFolder, "nils@example.com"));
   await delia.does("passwordResets.request", { body: { email: emailOf("Delia") } });
   const reset = linkIn(await letterTo(service().mailFolder, emailOf("Delia"), /new-password/));
-  const page = await openPage(browser(), delia, options);
+  const page = await openPage(browser(), delia);
   const screens: readonly [string, string][] = [
     ["account", "/account"],
     ["sessions", "/sessions"],
@@ -131,14 +128,8 @@ test.each([
     ["invitation", new URL(invitation).pathname],
   ];
   for (const [name, address] of screens) {
-    await page.goto(address);
-    await page.waitForLoadState("networkidle");
-    await page.locator("h1").first().waitFor();
+    await loadWhole(page, address);
     if (name === "organization") await page.getByRole("button", { name: /^Remove Mona from/ }).click();
-    const { violations } = await new AxeBuilder({ page }).withTags(axeRules).analyze();
-    expect([name, violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`)]).toEqual([name, []]);
-    const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-    expect([name, wide <= 0]).toEqual([name, true]);
-    await keepPicture(page, name);
+    expect(await violationsInEveryLook(page, name)).toEqual([]);
   }
 });

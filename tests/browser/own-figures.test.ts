@@ -1,13 +1,13 @@
-import { AxeBuilder } from "@axe-core/playwright";
-import type { BrowserContextOptions, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { query } from "../api/setup/database.ts";
 import type { Person } from "../api/setup/person.ts";
 import { useService } from "../api/setup/service.ts";
 import { joinPerson, makePerson } from "../api/setup/world.ts";
+import { violationsInEveryLook } from "./setup/accessibility.ts";
 import { useBrowser } from "./setup/browser.ts";
 import { compareDemoCar, demoPeople } from "./setup/demo-car.ts";
-import { axeRules, desk, keepPicture, openPage, phone } from "./setup/pages.ts";
+import { desk, keepPicture, openPage, phone } from "./setup/pages.ts";
 
 const site = process.env["SITE_FOLDER"];
 const service = useService(site === undefined ? {} : { environment: { SITE_FOLDER: site } });
@@ -29,8 +29,8 @@ const uthwick = {
   },
 };
 
-async function ownFigures(person: Person, options: BrowserContextOptions = desk): Promise<Page> {
-  const page = await openPage(browser(), person, options);
+async function ownFigures(person: Person): Promise<Page> {
+  const page = await openPage(browser(), person, desk);
   await page.goto("/handbook/own");
   await page.getByRole("heading", { level: 1, name: "Our figures" }).waitFor();
   return page;
@@ -176,19 +176,6 @@ test("a member reads, somebody of two firms chooses, and a buyer has no figures"
   await none.getByText("Only dealers and inspection firms have figures of their own").waitFor();
 });
 
-async function violationsOn(page: Page, name: string): Promise<string[]> {
-  await page.waitForLoadState("networkidle");
-  const { violations } = await new AxeBuilder({ page }).withTags(axeRules).analyze();
-  const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-  await keepPicture(page, name);
-  return [
-    ...violations.map(
-      ({ id, help, nodes }) => `${name}: ${id}: ${help}: ${nodes[0]?.html.slice(0, 200) ?? ""}`,
-    ),
-    ...(wide > 0 ? [`${name}: ${wide} px wider than the window`] : []),
-  ];
-}
-
 test("a buyer reads by whose figures a rule judged, and where the figures of the make come from", async () => {
   const people = await demoPeople(service());
   await put(people.inspector, 0, { limits: { "tire-age.caution-years": 3 }, makers: [uthwick] });
@@ -207,20 +194,17 @@ test("it keeps the rules of WCAG 2.2 AA that axe can check, and fits a phone", a
   await put(admin, 0, { limits: { "gap.taper": 2, "vacuum.low": 16 }, makers: [uthwick] });
   const member = await joinPerson(service(), admin.organization, "Evander Quill-Abara");
   const found: string[] = [];
-  for (const options of [
-    { ...phone, colorScheme: "dark" },
-    { ...desk, colorScheme: "light" },
-  ] as const) {
-    const page = await ownFigures(admin, options);
-    found.push(...(await violationsOn(page, `own-${options.colorScheme}`)));
-    await page.getByRole("button", { name: /^Change Uthwick/ }).click();
-    await page.getByLabel("Source").fill("");
-    await page.getByLabel("Taper of a gap").fill("wide");
-    await save(page);
-    found.push(...(await violationsOn(page, `own-open-${options.colorScheme}`)));
-    found.push(
-      ...(await violationsOn(await ownFigures(member, options), `own-member-${options.colorScheme}`)),
-    );
-  }
+  const look = async (page: Page, name: string) => {
+    await page.waitForLoadState("networkidle");
+    found.push(...(await violationsInEveryLook(page, name)));
+  };
+  const page = await ownFigures(admin);
+  await look(page, "own");
+  await page.getByRole("button", { name: /^Change Uthwick/ }).click();
+  await page.getByLabel("Source").fill("");
+  await page.getByLabel("Taper of a gap").fill("wide");
+  await save(page);
+  await look(page, "own-open");
+  await look(await ownFigures(member), "own-member");
   expect(found).toEqual([]);
 });

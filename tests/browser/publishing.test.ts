@@ -1,11 +1,11 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import type { Person } from "../api/setup/person.ts";
 import { useService } from "../api/setup/service.ts";
+import { violationsOn } from "./setup/accessibility.ts";
 import { bookingScene } from "./setup/booking-scene.ts";
 import { useBrowser } from "./setup/browser.ts";
-import { axeRules, keepPicture, openPage, phone } from "./setup/pages.ts";
+import { keepPicture, openPage, phone } from "./setup/pages.ts";
 
 const service = useService();
 const browser = useBrowser();
@@ -21,11 +21,8 @@ const cutLists = (page: Page) =>
 /** What axe finds on the page as it stands and whether it fits its window; kept as a picture with PICTURES. */
 async function look(page: Page, name: string): Promise<void> {
   await keepPicture(page, name, false);
-  const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-  if (wide > 0) seen.push(`${name}: ${wide} px wider than the window`);
   await cutLists(page);
-  const { violations } = await new AxeBuilder({ page }).withTags(axeRules).analyze();
-  seen.push(...violations.map(({ id, nodes }) => `${name}: ${id}: ${nodes[0]?.html.slice(0, 160) ?? ""}`));
+  seen.push(...(await violationsOn(page, name)));
 }
 
 const pageOf = (person: Person, options = {}): Promise<Page> => openPage(browser(), person, options);

@@ -9,9 +9,6 @@ export const desk = { viewport: { width: 1440, height: 1000 } };
 /** The buyer reads in New York what stands in Denver. */
 export const east = { timezoneId: "America/New_York" };
 
-/** What axe is asked for everywhere: WCAG 2.2 AA and its good practice. */
-export const axeRules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
-
 /** With PICTURES, the folder of docs/pictures or another, steps are also kept as pictures. */
 const pictures = process.env["PICTURES"];
 

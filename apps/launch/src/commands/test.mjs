@@ -45,9 +45,12 @@ async function runTests(args) {
 
 async function runEverything() {
   const tallies = [];
-  for (const one of staticChecks) {
-    tallies.push(await timed(one.title, async () => tallyOfExit(await check(one))));
-  }
+  const checked = staticChecks.map(async (lane) => {
+    for (const one of lane) {
+      tallies.push(await timed(one.title, async () => tallyOfExit(await check(one))));
+    }
+  });
+  await Promise.all(checked);
   for (const group of groupsOf(await projectNames())) {
     const args = group.flatMap((project) => ["--project", project]);
     tallies.push(await timed(`tests: ${group.join(", ")}`, () => runTests(args)));

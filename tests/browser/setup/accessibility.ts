@@ -1,0 +1,48 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Page } from "playwright-core";
+import { desk, keepPicture, phone } from "./pages.ts";
+
+/** Web Content Accessibility Guidelines 2.2, levels A and AA, and axe's good practice. */
+const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
+
+/** A phone in the dark and a desk in the light: between them both layouts and both palettes. */
+export const looks = [
+  { ...phone, colorScheme: "dark" },
+  { ...desk, colorScheme: "light" },
+] as const;
+
+/**
+ * What axe finds on the page as it stands, and whether it is wider than its window: one sentence each.
+ * Nothing here comes from another origin, so axe may finish in the page itself instead of a blank second one.
+ */
+export async function violationsOn(page: Page, name: string): Promise<string[]> {
+  const axe = new AxeBuilder({ page }).options({ resultTypes: ["violations"] }).withTags(rules);
+  const { violations } = await axe.setLegacyMode(true).analyze();
+  const where = `${name}, ${page.viewportSize()?.width ?? 0} px`;
+  const wider = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+  return [
+    ...violations.map(
+      ({ id, help, nodes }) => `${where}: ${id}: ${help}: ${nodes[0]?.html.slice(0, 200) ?? ""}`,
+    ),
+    ...(wider > 0 ? [`${where}: ${wider} px wider than the window`] : []),
+  ];
+}
+
+/** The same of one page in every look; the page is turned, not loaded again. */
+export async function violationsInEveryLook(page: Page, name: string): Promise<string[]> {
+  const found: string[] = [];
+  for (const { viewport, colorScheme } of looks) {
+    await page.setViewportSize(viewport);
+    await page.emulateMedia({ colorScheme });
+    await keepPicture(page, `${name}-${colorScheme}`);
+    found.push(...(await violationsOn(page, name)));
+  }
+  return found;
+}
+
+/** Loads a page and waits until it has its title and everything it asked for. */
+export async function loadWhole(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await page.locator("h1").first().waitFor();
+  await page.waitForLoadState("networkidle");
+}
