@@ -17,4 +17,14 @@ describe("probability of conformity, JCGM 106", () => {
   ])("a guard band of %d u leaves %d of false acceptance at the limit", (band, risk) => {
     expect(1 - probabilityOfConformity(estimate(10 + band, 1), { lower: 10 })).toBeCloseTo(risk, 4);
   });
+
+  /** Shares of the normal within 1, 2 and 3 standard deviations: 68.27, 95.45 and 99.73 % (JCGM 100, table G.1, from memory). */
+  it.each([
+    [1, 0.6827],
+    [2, 0.9545],
+    [3, 0.9973],
+  ])("limits %d u to either side hold %d", (apart, share) => {
+    const limits = { lower: 10 - apart, upper: 10 + apart };
+    expect(probabilityOfConformity(estimate(10, 1), limits)).toBeCloseTo(share, 4);
+  });
 });

@@ -7,6 +7,8 @@ import { normalCdf, normalQuantile } from "@evenhand/measurement/normal-distribu
 import { signTest } from "@evenhand/measurement/sign-test";
 import { studentCdf, studentQuantile } from "@evenhand/measurement/student-distribution";
 import { coverageFactor } from "@evenhand/measurement/student-factor";
+import { studentTail } from "@evenhand/measurement/student-tail";
+import precise from "../../fixtures/published/distributions.json" with { type: "json" };
 
 /*
  * Reference: lib-r-math.js 2, a translation of R's own nmath. Its incomplete beta function is good to 1e-7 of
@@ -93,6 +95,57 @@ describe("distributions against a translation of R", () => {
   });
 });
 
+const degrees = (given: number | null): number => given ?? Infinity;
+const tailOf = ({ f, above, below }: { f: number; above: number; below: number | null }) =>
+  fUpperTail(f, above, degrees(below));
+
+/** Source: fixtures/published/distributions.json, reckoned at eighty digits. What the docstrings promise, and a little more. */
+describe("distributions against arbitrary precision", () => {
+  it("Student's tail to 1e-12, and to 2e-7 of itself up to t = 8", () => {
+    const tails = precise.studentTail.map(({ t, v, tail }) => ({ own: studentTail(t, v), tail }));
+    expect(worst(tails.map(({ own, tail }) => Math.abs(own - tail)))).toBeLessThan(1e-12);
+    expect(worst(tails.map(({ own, tail }) => relative(own, tail)))).toBeLessThan(2e-7);
+  });
+
+  it("Student's tail and probability to 1e-14 of themselves under 30 degrees of freedom", () => {
+    const few = precise.studentTail.filter(({ v }) => v < 30);
+    expect(few.length).toBeGreaterThan(60);
+    expect(worst(few.map(({ t, v, tail }) => relative(studentTail(t, v), tail)))).toBeLessThan(1e-14);
+    expect(worst(few.map(({ t, v, tail }) => relative(studentCdf(-t, v), tail)))).toBeLessThan(1e-14);
+  });
+
+  it("two-sided Student factor to 1e-13 of itself", () => {
+    const errors = precise.coverageFactor.map(({ coverage, v, k }) =>
+      relative(coverageFactor(degrees(v), coverage), k),
+    );
+    expect(worst(errors)).toBeLessThan(1e-13);
+  });
+
+  it("F's upper tail to 1e-13 of itself, and to 1e-8 where the spread below is known", () => {
+    const [known, estimated] = [true, false].map((infinite) =>
+      precise.fTail.filter(({ below }) => (below === null) === infinite),
+    );
+    expect(worst((estimated ?? []).map((row) => relative(tailOf(row), row.tail)))).toBeLessThan(1e-13);
+    expect(worst((known ?? []).map((row) => Math.abs(tailOf(row) - row.tail)))).toBeLessThan(1e-8);
+  });
+
+  it("F's critical value to 1e-13 of itself, and to 1e-7 where the spread below is known", () => {
+    for (const { above, below, significance, critical } of precise.fCritical) {
+      const error = relative(fCritical(above, degrees(below), significance), critical);
+      expect(error, `${above} ${below} ${significance}`).toBeLessThan(below === null ? 1e-7 : 1e-13);
+    }
+  });
+
+  it("normal probability to 2e-13 of itself down to z = -30", () => {
+    expect(worst(precise.normal.map(({ z, below }) => relative(normalCdf(z), below)))).toBeLessThan(2e-13);
+  });
+
+  it("beta probability to 1e-14", () => {
+    const errors = precise.beta.map(({ x, a, b, below }) => Math.abs(betaCdf(x, a, b) - below));
+    expect(worst(errors)).toBeLessThan(1e-14);
+  });
+});
+
 describe("distributions against closed forms", () => {
   it("Student with one and two degrees of freedom", () => {
     for (const t of [-31, -4, -0.5, 0.2, 1, 3, 12]) {
@@ -128,7 +181,10 @@ describe("distributions against closed forms", () => {
   });
 });
 
-/** Critical values of Wilcoxon's signed-rank sum, two-sided 5 % (Wilcoxon and Wilcox 1964), from memory. */
+/**
+ * Critical values of Wilcoxon's signed-rank sum, two-sided 5 % (Wilcoxon and Wilcox 1964), from memory; over 50 items counted in whole
+ * numbers out of the 2^n ways of signs.
+ */
 describe("signed-rank sums", () => {
   it.each([
     [6, 0],
@@ -143,6 +199,13 @@ describe("signed-rank sums", () => {
     [30, 137],
     [40, 264],
     [50, 434],
+    [60, 648],
+    [80, 1211],
+    [100, 1955],
+    [101, 1997],
+    [120, 2881],
+    [150, 4618],
+    [200, 8444],
   ])("%d items: the interval leaves out %d averages at each end", (items, critical) => {
     const differences = Array.from({ length: items }, (_, i) => Math.sin(5 * i) * (i + 1));
     const averages = differences

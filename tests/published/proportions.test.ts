@@ -37,4 +37,11 @@ describe("intervals for a share", () => {
       expect([low, high]).toEqual(ends);
     },
   );
+
+  /** Brown, Cai and DasGupta (2001): Jeffreys ends at 0 where nothing, and at 1 where everything succeeded; from memory. */
+  it("Jeffreys, none and all of 20", () => {
+    const [none, all] = [jeffreysInterval(0, 20), jeffreysInterval(20, 20)];
+    expect([none.low, all.high]).toEqual([0, 1]);
+    expect(none.high).toBeCloseTo(1 - all.low, 12);
+  });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { wallTimes } from "@evenhand/booking/recurrence";
+import { layOutRule, wallTimes } from "@evenhand/booking/recurrence";
 import { HoursRecurrence } from "@evenhand/shared/booking";
 import published from "../../fixtures/published/rrule.json" with { type: "json" };
 
@@ -77,6 +77,28 @@ describe("recurrence instances", () => {
     const start = "1997-09-02T09:00:00";
     const times = wallTimes({ start, rrule, rdates: [start], exdates: [start] }, "America/New_York", HORIZON);
     expect(times.map(String)).toEqual(["1998-02-13T09:00:00", "1998-03-13T09:00:00"]);
+  });
+});
+
+const NEW_YORK = "America/New_York";
+
+describe("what RFC 5545 says of UNTIL and of the clock's changes", () => {
+  /** §3.3.10: UNTIL is given in UTC and is itself included; 9 o'clock of September in New York is 13:00Z. */
+  it.each([
+    ["19970904T130000Z", 3],
+    ["19970904T125959Z", 2],
+  ])("a daily 9 o'clock from 2 September until %s comes %d times", (until, times) => {
+    expect(shown(`FREQ=DAILY;UNTIL=${until}`, "19970902T090000", NEW_YORK)).toHaveLength(times);
+  });
+
+  /** §3.3.5, both examples: a time that comes twice is the first, a time skipped has the offset from before the gap. */
+  it.each([
+    ["2007-11-04T01:30:00", "2007-11-04T05:30:00.000Z"],
+    ["2007-03-11T02:30:00", "2007-03-11T07:30:00.000Z"],
+  ])("%s in New York is %s", (opens, instant) => {
+    const rule = { opens, closes: "12:00", rrule: null, rdates: [], exdates: [] };
+    const [laidOut] = layOutRule(rule, NEW_YORK, { start: Date.UTC(2007, 0, 1), end: Date.UTC(2008, 0, 1) });
+    expect(new Date(laidOut?.start ?? 0).toISOString()).toBe(instant);
   });
 });
 

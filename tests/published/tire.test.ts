@@ -39,6 +39,11 @@ describe("tire identification dates", () => {
     expect(tireAge({ number: code, visit }).reason).toBe("not-a-date");
   });
 
+  /** 64 FR 36807 permits four digits some months before July 2000, so 99 is the year just gone and never one to come. */
+  it("reads 99 as 1999 and 00 as 2000", () => {
+    expect([years("4599"), years("0500")]).toEqual([[1999], [2000]]);
+  });
+
   it("takes week 53 and refuses week 54", () => {
     expect(endsInDate("5301")).toBe(true);
     expect(endsInDate("5401")).toBe(false);

@@ -105,6 +105,12 @@ describe("Student factors of table G.2", () => {
     expect(coverageFactor(degreesOfFreedom, 0.99)).toBeCloseTo(at99, 2);
   });
 
+  it("multiply a standard uncertainty to 95 % unless told otherwise", () => {
+    const U = expandedUncertainty({ standardUncertainty: 10, degreesOfFreedom: 16 });
+    expect(U).toBeCloseTo(21.2, 1);
+    expect(expandedUncertainty({ standardUncertainty: 10, degreesOfFreedom: 16 }, 0.99)).toBeCloseTo(29.2, 1);
+  });
+
   it("ends in the normal factors", () => {
     expect(coverageFactor(Infinity, 0.95)).toBeCloseTo(1.96, 3);
     expect(coverageFactor(Infinity, 0.99)).toBeCloseTo(2.576, 3);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { UnitSymbol } from "@evenhand/shared/unit";
-import { convert, dimensionOf } from "@evenhand/measurement/unit";
+import { convert, convertDifference, dimensionOf } from "@evenhand/measurement/unit";
 import units from "../../fixtures/published/units.json" with { type: "json" };
 
 /** Source and mark of every figure stand in fixtures/published/units.json: NIST SP 811, appendix B. */
@@ -9,6 +9,12 @@ const unit = (symbol: string): UnitSymbol => UnitSymbol.parse(symbol);
 describe("units against NIST SP 811", () => {
   it.each(units.exact)("1 $from is exactly $factor $to", ({ from, to, factor }) => {
     expect(convert(1, unit(from), unit(to))).toBe(factor);
+    expect(convertDifference(1, unit(from), unit(to))).toBe(factor);
+  });
+
+  it("counts 180 degrees Fahrenheit to 100 Celsius between freezing and boiling", () => {
+    expect(convertDifference(180, "degF", "degC")).toBe(100);
+    expect(convertDifference(100, "degC", "K")).toBe(100);
   });
 
   it.each(units.full)("1 $from is $factor $to to the last digit but one", ({ from, to, factor }) => {

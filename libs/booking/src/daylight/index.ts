@@ -56,8 +56,9 @@ const instantOf = (crossed: number | "above" | "below"): number | null =>
  * The sun at a place on the solar day whose noon falls nearest to noon UTC of day number `day` (days since
  * 1970-01-01), shifted by longitude: for New York the noon of that calendar date, for Auckland too.
  *
- * Sunrise and sunset by the NOAA formulas, the sun's place taken anew at each crossing. Within two minutes of the
- * published tables below 65° latitude (tests/published/sun.test.ts); near the poles refraction alone is worth minutes.
+ * Sunrise and sunset by the NOAA formulas, the sun's place taken anew at each crossing. Never farther than 0.52 minutes from
+ * published tables that round to the minute (tests/published/sun.test.ts, three of 71 rows beyond 65°); the refraction of the
+ * day, not reckoned with, is worth more than that near the poles.
  *
  * @example
  * solarDay({ latitude: 50.45466, longitude: 30.5238 }, 20 604) // 2026-06-01 at Kyiv

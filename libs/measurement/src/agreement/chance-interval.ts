@@ -66,8 +66,8 @@ const lowestAtFullAgreement = (
  * successes and failures added do for a share: Agresti and Coull 1998), and Fisher's scale follows the lean of the
  * coefficient near 1; full agreement itself has the exact lower end of a share. The way they are put together is our own,
  * and so is the choice of k: Student's for kappa, whose two sets of shares cost more, normal for coefficients that pool
- * them. The tests try by simulation how often the true coefficient is held: on average over twenty kinds of pair 94 to
- * 95 % at 10, 20 and 50 items, least near 87 %, for quadratic kappa where nine in ten items stand in two of five grades.
+ * them. chance-interval.test.ts tries by simulation how often the true coefficient is held: over six kinds of pair (three
+ * spreads of the grades, two ways of keenness) on average between 93 and 97 % at 10, 20 and 50 items, and in none under 86 %.
  *
  * @param confidence the share of such intervals that would hold the true coefficient
  * @example

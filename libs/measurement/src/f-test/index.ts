@@ -1,7 +1,10 @@
 import cdf from "@stdlib/stats-base-dists-f-cdf";
 import quantile from "@stdlib/stats-base-dists-f-quantile";
 
-/** The F distribution with infinite degrees of freedom below is within 1e-8 of this many. */
+/**
+ * Stands for infinite degrees of freedom below: the probability is within 1e-8 of theirs, the critical value within 1e-7 of
+ * itself (tests/published/distributions.test.ts).
+ */
 const NEARLY_INFINITE = 1e8;
 
 const finite = (degreesOfFreedom: number): number => Math.min(degreesOfFreedom, NEARLY_INFINITE);
