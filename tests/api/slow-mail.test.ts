@@ -2,6 +2,7 @@ import { once } from "node:events";
 import { simpleParser } from "mailparser";
 import { SMTPServer } from "smtp-server";
 import { afterAll, beforeEach, expect, test } from "vitest";
+import { SmtpMailer } from "../../apps/api/src/platform/mail/mailer.ts";
 import { Outbox } from "../../apps/api/src/platform/mail/outbox.ts";
 import { query } from "./setup/database.ts";
 import { useService } from "./setup/service.ts";
@@ -95,4 +96,17 @@ test("the claim of one who was killed runs out, and the letter is sent", async (
   await query(service().databaseUrl, "UPDATE mail SET claimed_until = now() - interval '1 second'");
   await outbox().deliver(id);
   expect(received).toHaveLength(1);
+});
+
+test("a sending that is stopped ends at once, whatever the server does", async () => {
+  behavior = { takesMs: 60_000, refuses: false };
+  const stop = new AbortController();
+  const mailer = new SmtpMailer(`smtp://127.0.0.1:${port}`, "Evenhand <no-reply@evenhand.example>");
+  const letter = { id: "0198-b", recipient: "bea@example.com", subject: "Hello", body: "Stopped." };
+  const sending = Promise.allSettled([mailer.send(letter, stop.signal)]);
+  while (received.length === 0) await new Promise((resolve) => void setTimeout(resolve, 20));
+  stop.abort(new Error("another has it"));
+  expect(await sending).toMatchObject([
+    { status: "rejected", reason: { message: "The sending was stopped." } },
+  ]);
 });

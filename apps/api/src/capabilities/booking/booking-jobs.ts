@@ -1,4 +1,4 @@
-import { Injectable, type OnModuleInit } from "@nestjs/common";
+import { Injectable, Logger, type OnModuleInit } from "@nestjs/common";
 import { Clock } from "../../platform/clock/index.ts";
 import { DEFAULT_APPOINTMENT_RULES } from "@evenhand/booking/appointment";
 import { Database } from "../../platform/database/database.ts";
@@ -9,9 +9,11 @@ const due = `SELECT id FROM appointment
   WHERE (state IN ('held', 'requested', 'accepted') AND deadline <= $1) OR (state = 'confirmed' AND starts_at <= $2)
   ORDER BY id LIMIT 1000`;
 
-/** What the clock does to appointments: each is looked at when it is due, and all that are due where a job was lost. */
+/** What the clock does to appointments: each is looked at when it is due, and every minute all that are due, where a job was lost. */
 @Injectable()
 export class BookingJobs implements OnModuleInit {
+  private readonly logger = new Logger("booking");
+
   constructor(
     private readonly database: Database,
     private readonly clock: Clock,
@@ -21,14 +23,22 @@ export class BookingJobs implements OnModuleInit {
 
   onModuleInit(): void {
     this.jobs.register("appointment", (id) => this.moves.lookAt(id));
+    this.jobs.register("appointment-sweep", async () => void (await this.sweep()));
   }
 
-  /** @returns how many were due */
+  /**
+   * One that cannot be looked at is said, and keeps no other from being looked at.
+   *
+   * @returns how many were due
+   */
   async sweep(): Promise<number> {
     const now = this.clock.now();
     const begun = new Date(now.getTime() - DEFAULT_APPOINTMENT_RULES.grace);
     const rows = await this.database.rows<{ id: string }>({ text: due, values: [now, begun] });
-    for (const { id } of rows) await this.moves.lookAt(id);
+    for (const { id } of rows)
+      await this.moves.lookAt(id).catch((error: unknown) => {
+        this.logger.error(`the appointment ${id} is due and could not be looked at: ${String(error)}`);
+      });
     return rows.length;
   }
 }

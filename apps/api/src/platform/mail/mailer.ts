@@ -1,4 +1,5 @@
 import { mkdir, writeFile } from "node:fs/promises";
+import { Socket } from "node:net";
 import { join } from "node:path";
 import { createTransport } from "nodemailer";
 import type { Config } from "../config/index.ts";
@@ -14,7 +15,8 @@ export type Message = {
 
 /** Where mail goes out. Sending the same message twice gives one file, or two mails with one Message-ID. */
 export abstract class Mailer {
-  abstract send(message: Message): Promise<void>;
+  /** @param signal stops the sending, as far as it can still be stopped */
+  abstract send(message: Message, signal?: AbortSignal): Promise<void>;
 }
 
 const composed = (from: string, { id, recipient, subject, body, calendar = null }: Message) => ({
@@ -53,17 +55,26 @@ export class FileMailer extends Mailer {
  */
 const smtpTimes = { connectionTimeout: 30_000, greetingTimeout: 60_000, socketTimeout: 600_000 };
 
+/** One connection a letter, so that one can be stopped and the others go on. */
 export class SmtpMailer extends Mailer {
-  private readonly transport;
+  private readonly url: string;
   private readonly from: string;
   constructor(url: string, from: string) {
     super();
-    this.transport = createTransport({ url, ...smtpTimes });
+    this.url = url;
     this.from = from;
   }
 
-  override async send(message: Message): Promise<void> {
-    await this.transport.sendMail(composed(this.from, message));
+  override async send(message: Message, signal?: AbortSignal): Promise<void> {
+    signal?.throwIfAborted();
+    const socket = new Socket();
+    const stop = () => socket.destroy(new Error("The sending was stopped.", { cause: signal?.reason }));
+    signal?.addEventListener("abort", stop);
+    try {
+      await createTransport({ url: this.url, ...smtpTimes, socket }).sendMail(composed(this.from, message));
+    } finally {
+      signal?.removeEventListener("abort", stop);
+    }
   }
 }
 

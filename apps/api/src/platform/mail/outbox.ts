@@ -1,11 +1,14 @@
-import { Injectable, type OnModuleInit } from "@nestjs/common";
+import { Injectable, Logger, type OnModuleInit } from "@nestjs/common";
 import { Clock } from "../clock/index.ts";
 import { Database, type Transaction } from "../database/database.ts";
 import { Ids } from "../database/ids.ts";
 import { Jobs } from "../jobs/jobs.ts";
 import { Mailer, type Message } from "./mailer.ts";
+import { whileHeld } from "./while-held.ts";
 
 type Claimed = {
+  /** Until when it is claimed, which is whose the claim is. */
+  until: Date;
   recipient: string;
   subject: string;
   body: string;
@@ -13,9 +16,11 @@ type Claimed = {
   method: "REQUEST" | "CANCEL" | null;
 };
 
+type Claim = { readonly id: string; until: Date };
+
 /** A claim holds this long, and is renewed while its letter is being sent: who was killed in between holds it no longer than this. */
-const claimMs = 60_000;
-const renewEveryMs = 20_000;
+const claimMs = 30_000;
+const renewEveryMs = 8_000;
 
 /**
  * Letters are written in the transaction that causes them. Each is then claimed, sent outside any transaction, and marked: however
@@ -23,6 +28,8 @@ const renewEveryMs = 20_000;
  */
 @Injectable()
 export class Outbox implements OnModuleInit {
+  private readonly logger = new Logger("outbox");
+
   constructor(
     private readonly database: Database,
     private readonly clock: Clock,
@@ -67,21 +74,24 @@ export class Outbox implements OnModuleInit {
     if (claimed === "sent") return;
     if (claimed === "being-sent")
       throw new Error("The letter is being sent by another; looked at again later.");
-    const { calendar: text, method, ...letter } = claimed;
+    const { calendar: text, method, until, ...letter } = claimed;
     const calendar = text === null || method === null ? null : { method, text };
-    const renewing = setInterval(() => {
-      // A renewal that fails is tried at the next turn; at worst another sends the letter once more.
-      this.hold(id).catch(() => {});
-    }, renewEveryMs);
+    const claim = { id, until };
     try {
-      await this.mailer.send({ id, ...letter, calendar });
+      await this.whileClaimed(claim, (signal) => this.mailer.send({ id, ...letter, calendar }, signal));
     } catch (error) {
-      await this.release(id);
+      await this.release(claim);
       throw error;
-    } finally {
-      clearInterval(renewing);
     }
     await this.markSent(id);
+  }
+
+  /** A renewal that fails is said, and tried at the next turn; what may be another's by now is not sent any further. */
+  private whileClaimed(claim: Claim, work: (signal: AbortSignal) => Promise<void>): Promise<void> {
+    const onTrouble = (error: unknown): void =>
+      this.logger.warn(`the claim of letter ${claim.id} could not be renewed: ${String(error)}`);
+    const renew = () => this.renew(claim);
+    return whileHeld({ renew, lasts: claimMs, renewEvery: renewEveryMs, onTrouble }, work);
   }
 
   private async claim(id: string): Promise<Claimed | "sent" | "being-sent"> {
@@ -89,7 +99,7 @@ export class Outbox implements OnModuleInit {
     const [claimed] = await this.database.rows<Claimed>({
       text: `UPDATE mail SET claimed_until = $2, attempts = attempts + 1
              WHERE id = $1 AND state = 'waiting' AND (claimed_until IS NULL OR claimed_until <= $3)
-             RETURNING recipient, subject, body, calendar, method`,
+             RETURNING claimed_until AS until, recipient, subject, body, calendar, method`,
       values: [id, new Date(now.getTime() + claimMs), now],
     });
     if (claimed !== undefined) return claimed;
@@ -100,17 +110,23 @@ export class Outbox implements OnModuleInit {
     return waiting === null ? "sent" : "being-sent";
   }
 
-  private async hold(id: string): Promise<void> {
-    await this.database.rows({
-      text: "UPDATE mail SET claimed_until = $2 WHERE id = $1 AND state = 'waiting'",
-      values: [id, new Date(this.clock.now().getTime() + claimMs)],
+  private async renew(claim: Claim): Promise<boolean> {
+    const next = new Date(this.clock.now().getTime() + claimMs);
+    const renewed = await this.database.rows({
+      text: `UPDATE mail SET claimed_until = $3 WHERE id = $1 AND state = 'waiting' AND claimed_until = $2
+             RETURNING id`,
+      values: [claim.id, claim.until, next],
     });
+    if (renewed.length === 0) return false;
+    claim.until = next;
+    return true;
   }
 
-  private async release(id: string): Promise<void> {
+  /** Nobody holds it any more; where another does by now, that stays. */
+  private async release({ id, until }: Claim): Promise<void> {
     await this.database.rows({
-      text: "UPDATE mail SET claimed_until = NULL WHERE id = $1 AND state = 'waiting'",
-      values: [id],
+      text: "UPDATE mail SET claimed_until = NULL WHERE id = $1 AND state = 'waiting' AND claimed_until = $2",
+      values: [id, until],
     });
   }
 
