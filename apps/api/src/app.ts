@@ -15,6 +15,7 @@ import { loggerOptions, registerRequestLog, requestIdOf } from "./platform/http/
 import { registerSecurityHeaders, registerSite } from "./platform/http/site.ts";
 import { refuseConnection, timeouts } from "./platform/http/slow-requests.ts";
 import { registerStoredAnswers } from "./platform/http/stored-answers.ts";
+import { registerStopping } from "./platform/http/stopping.ts";
 import { PlatformModule } from "./platform/platform.module.ts";
 import { noSuchRoute } from "./platform/problems/no-such-route.ts";
 import { sendProblem } from "./platform/problems/problem-filter.ts";
@@ -31,6 +32,8 @@ const adapterOf = (config: Config) =>
     ...timeouts(config),
     clientErrorHandler: refuseConnection,
     trustProxy: config.http.trustedProxies.length > 0 ? config.http.trustedProxies : false,
+    // Whoever asks over a connection they have is answered to the last.
+    return503OnClosing: false,
     routerOptions: { maxParamLength: 200 },
     // What is no address at all never reaches a route, nor what is hooked to routes.
     frameworkErrors: (_error: unknown, request: FastifyRequest, reply: FastifyReply) => {
@@ -75,6 +78,7 @@ export async function createApp(
   app.getHttpAdapter().getInstance().removeContentTypeParser("text/plain");
   registerBodyLimits(app);
   registerRequestLog(app);
+  registerStopping(app);
   await app.register(fastifyCookie);
   await registerSecurityHeaders(app, config);
   await registerRequestLimits(app);

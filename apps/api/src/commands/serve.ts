@@ -3,6 +3,7 @@ import { createServer } from "node:net";
 import type { NestFastifyApplication } from "@nestjs/platform-fastify";
 import { createApp } from "../app.ts";
 import type { Config } from "../platform/config/index.ts";
+import { stopGracefully } from "../platform/http/stopping.ts";
 
 /** How many ports above a taken one are tried. */
 const tries = 50;
@@ -32,14 +33,14 @@ async function findPort({ http }: Config): Promise<number> {
 export type Serving = {
   /** Where the service is reached. */
   readonly address: string;
-  /** Finishes what it is doing, takes nothing new, and gives everything back. */
+  /** Says that it is not ready, finishes what it is doing, takes nothing new, and gives everything back. */
   readonly close: () => Promise<void>;
 };
 
 export async function serve(config: Config): Promise<Serving> {
   const app: NestFastifyApplication = await createApp(config);
   await app.listen(await findPort(config), config.http.host);
-  return { address: await app.getUrl(), close: () => app.close() };
+  return { address: await app.getUrl(), close: () => stopGracefully(app, config.http.notReadyFor) };
 }
 
 /** Resolves when the process is told to stop. */

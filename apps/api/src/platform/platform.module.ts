@@ -9,6 +9,7 @@ import { AnswerInterceptor } from "./http/answer.interceptor.ts";
 import { ContractPipe } from "./http/contract.pipe.ts";
 import { RequestLimits } from "./http/request-limits.ts";
 import { SiteAddress } from "./http/site-address.ts";
+import { Stopping } from "./http/stopping.ts";
 import { IdempotencyInterceptor } from "./http/idempotency.interceptor.ts";
 import { ProblemFilter } from "./problems/problem-filter.ts";
 
@@ -35,6 +36,7 @@ export class PlatformModule {
       providers: [
         Actors,
         SiteAddress,
+        Stopping,
         Credentials,
         RequestLimits,
         { provide: APP_GUARD, useClass: AccessGuard },

@@ -15,6 +15,8 @@ const Environment = z.object({
   DATABASE_POOL: whole(1, 200).default(10),
   CONNECTION_TIMEOUT_MS: whole(100, 60_000).default(5_000),
   STATEMENT_TIMEOUT_MS: whole(100, 600_000).default(15_000),
+  /** Between saying that it is not ready and taking nothing new, when it is told to stop; longer than whoever asks `/ready` waits between two times. */
+  STOP_DELAY_MS: whole(0, 300_000).default(1_000),
   HOST: z.string().min(1).default("127.0.0.1"),
   PORT: whole(0, 65_535).default(3000),
   /** Where people reach the service; links in mail begin with it. Without it the service listens to its own machine only. */
@@ -59,6 +61,7 @@ const complete = Environment.superRefine((found, context) => {
   http: {
     host: found.HOST,
     port: found.PORT,
+    notReadyFor: found.STOP_DELAY_MS,
     publicUrl: found.PUBLIC_URL?.replace(/\/$/, "") ?? null,
     trustedProxies: found.TRUSTED_PROXIES?.split(",").map((each) => each.trim()) ?? [],
     siteFolder: found.SITE_FOLDER ?? join(projectFolder(), "apps", "web", "dist", "site"),

@@ -3,14 +3,15 @@ import { Database } from "../database/database.ts";
 import { missingMigrations } from "../database/migrations.ts";
 import { ProblemError } from "../problems/problem-error.ts";
 import { sendProblem } from "../problems/problem-filter.ts";
+import { Stopping } from "./stopping.ts";
 
-/** `/health`: the process lives. `/ready`: it can do its work, which needs the database with every migration. */
+/** `/health`: the process lives. `/ready`: it can do its work, which needs the database with every migration, and not to be stopping. */
 export function registerHealth(app: NestFastifyApplication): void {
   const server = app.getHttpAdapter().getInstance();
-  const database = app.get(Database);
+  const [database, stopping] = [app.get(Database), app.get(Stopping)];
   server.get("/health", async () => ({ status: "alive" }));
   server.get("/ready", async (request, reply) => {
-    const reason = await whyNotReady(database);
+    const reason = stopping.isStopping ? "it is being stopped" : await whyNotReady(database);
     if (reason === null) return { status: "ready" };
     sendProblem(
       request,
