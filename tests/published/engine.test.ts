@@ -84,6 +84,14 @@ describe("published compression rule", () => {
     expect(pair(high, low - 1).verdict).toBe("breaks");
   });
 
+  it.each(table.filter(([high = 0, low = 0]) => low === 0.75 * high))(
+    "where the table did not round, %s and %s psi: the limit passes, a hundredth of a pound less does not",
+    (high, low) => {
+      expect(pair(high, low).verdict).toBe("holds");
+      expect(pair(high, low - 0.01).verdict).toBe("breaks");
+    },
+  );
+
   it.each(published.compressionOfAnotherMaker.cases)(
     "another maker: highest $high, lowest $low: $ok",
     ({ high, low, ok }) => {

@@ -60,7 +60,7 @@ const againstOther = (size: TireSize, other: TireSize, share: number, detail: Re
 /**
  * Diameter a tire size stands for, against a measured rollout or a second size.
  *
- * Source: tire makers' size handbooks; the rolling share and its tolerance are common practice, no source.
+ * Source: the size itself, as findTireSize reads it; the rolling share and its tolerance are common practice, no source.
  *
  * @example tireDiameter({ size: "P205/75R15", other: "215/70R15" }).reason // "equal-in-diameter"
  */

@@ -24,7 +24,7 @@ export const tireDiameterRecord = defineRecord("tire-diameter", {
   },
   source: {
     kind: "handbook",
-    text: "tire makers' size handbooks: nominal diameter from section, aspect and rim; the rolling share is common practice, no source",
+    text: "what the size says: nominal diameter from section, aspect and rim; the rolling share is common practice, no source",
   },
   consequence: "mechanical",
   over: "both-reports",

@@ -79,9 +79,9 @@ const flotation: Reader = {
   }),
 };
 
-/** Diameters read in a size handbook; the others follow from them. */
+/** In the order of the load; every other letter's height follows from the one known of its rim. */
 const LETTERS = "ABCDEFGHJKLMN";
-/** Height of a 78-series tire over the rim, in: G78-15 is 28.0 in over all, F78-14 is 26.5 in. */
+/** Height of a 78-series tire over the rim, in: F78-14 is 26.5 in over all (read), G78-15 is 28.0 in (from memory). */
 const HEIGHT_78 = { 15: { letter: "G", height: 6.5 }, 14: { letter: "F", height: 6.25 } } as const;
 /** What one letter adds to that height, in; common practice, no source. */
 const LETTER_STEP = 0.27;
@@ -132,7 +132,8 @@ const readers = [metric, metricWithoutAspect, flotation, alphanumeric, numeric];
  *
  * Diameter of a metric size: rim + 2 × section × aspect. Of the older ones only roughly, since makers differed.
  *
- * Source: tire makers' size handbooks (6.95-14, F78-14, G78-15 read); the rest common practice, no source.
+ * Source: what a metric size says; of the letters F78-14 read in a trade article and G78-15 from memory
+ * (fixtures/published/tire-size.json); the rest common practice, no source.
  *
  * @returns `undefined` where the text is no size this knows
  * @example findTireSize("P205/75R15")?.diameter.value // 27.106…

@@ -24,7 +24,7 @@ const marginalWeights = ({ rows, columns }: Proportions, weights: Matrix) => {
   return (i: number, j: number): number => at(ofRow, i) + at(ofColumn, j);
 };
 
-/** Standard errors of Fleiss, Cohen and Everitt (1969), equations 8 (null) and 13 (asymptotic). */
+/** Standard errors of Fleiss, Cohen and Everitt (1969), equations 8 (null) and 13 (asymptotic), numbers from memory. */
 const standardErrors = (table: Proportions, weights: Matrix, kappa: number, expected: number) => {
   const { cells, rows, columns, items } = table;
   const marginal = marginalWeights(table, weights);

@@ -16,7 +16,7 @@ const probabilityAtLeast = (limit: number, estimate: Estimate): number =>
   probabilityAtMost(-limit, { ...estimate, value: -estimate.value });
 
 /**
- * Probability that a quantity keeps its limits, given what was measured (JCGM 106:2012, 7.2 to 7.4), with the
+ * Probability that a quantity keeps its limits, given what was measured (JCGM 106:2012, 7.2 to 7.4, from memory), with the
  * Student distribution of the estimate's own degrees of freedom: the same one its expanded uncertainty uses.
  *
  * @param limits in the unit of the estimate; with none given the probability is 1

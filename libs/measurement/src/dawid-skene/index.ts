@@ -34,7 +34,7 @@ const measure = (ratings: readonly Rating[], categories: number): Size => {
   return { items, raters, categories };
 };
 
-/** Start: an item's truth is spread as its answers are (Dawid and Skene 1979, equation 3.1). */
+/** Start: an item's truth is spread as its answers are (Dawid and Skene 1979, equation 3.1; numbers of equations from memory). */
 const startingPosterior = (ratings: readonly Rating[], { items, categories }: Size): number[][] => {
   const counts = Array.from({ length: items }, () => zeros(categories));
   for (const { item, category } of ratings) {

@@ -35,7 +35,7 @@ export const trapezoid = (halfWidth: number, topShare: number): number => {
 
 /**
  * The same, for a quantity that swings as a sine between ±`halfWidth` and is met at no particular moment:
- * the arcsine distribution, a/√2 (JCGM 101:2008, 6.4.6).
+ * the arcsine distribution, a/√2 (JCGM 101:2008, 6.4.6, from memory).
  *
  * @throws {RangeError} for a negative half-width
  * @example arcsine(0.1) // 0.07071067811865475
