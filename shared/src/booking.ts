@@ -13,7 +13,7 @@ export type Place = z.infer<typeof Place>;
 /** An RRULE value of RFC 5545 §3.3.10 no finer than days: hours open and close once a day. */
 export const HoursRecurrence = z
   .string()
-  .max(500)
+  .max(250)
   .regex(/^FREQ=(YEARLY|MONTHLY|WEEKLY|DAILY)(;[A-Z]+=[A-Z0-9,+-]+)*$/, "such as FREQ=WEEKLY;BYDAY=MO,TU")
   .refine(
     (rule) => !/;UNTIL=/.test(rule) || /;UNTIL=(18|19|20|21)\d{6}(T\d{6}Z?)?(;|$)/.test(rule),
@@ -35,20 +35,43 @@ export const HoursRecurrence = z
  * next day), and the RFC 5545 recurrence of the opening.
  */
 export const HoursRule = z.strictObject({
-  opens: LocalDateTime,
+  opens: LocalDateTime.regex(
+    /^2\d{3}-/,
+    "a first opening in 2000 or later: what began before is open all the same",
+  ),
   closes: z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$|^24:00$/, "HH:MM, at most 24:00"),
   rrule: HoursRecurrence.nullable(),
-  rdates: z.array(LocalDateTime).max(400).default([]),
-  exdates: z.array(LocalDateTime).max(400).default([]),
+  rdates: z.array(LocalDateTime).max(100).default([]),
+  exdates: z.array(LocalDateTime).max(100).default([]),
 });
 export type HoursRule = z.infer<typeof HoursRule>;
 
+/** As many rules that come again, and as many single dates, as laying hours out for one search may cost. */
+export const mostRules = 30;
+export const mostDates = 400;
+
+const rulesIn = ({ open, away }: { open: HoursRule[]; away: HoursRule[] }): HoursRule[] => [...open, ...away];
+
 /** An inspector's or a site's hours: open by any of `open` and by none of `away`. */
-export const WeeklyHours = z.strictObject({
-  zone: Zone,
-  open: z.array(HoursRule).max(50),
-  away: z.array(HoursRule).max(200).default([]),
-});
+export const WeeklyHours = z
+  .strictObject({
+    zone: Zone,
+    open: z.array(HoursRule).max(50),
+    away: z.array(HoursRule).max(200).default([]),
+  })
+  .refine((hours) => rulesIn(hours).filter(({ rrule }) => rrule !== null).length <= mostRules, {
+    path: ["open"],
+    message: `at most ${mostRules} rules that come again, open and away together: join days of the same hours, as in BYDAY=MO,TU`,
+  })
+  .refine(
+    (hours) =>
+      rulesIn(hours).reduce((dates, { rdates, exdates }) => dates + rdates.length + exdates.length, 0) <=
+      mostDates,
+    {
+      path: ["away"],
+      message: `at most ${mostDates} single dates, over all rules: take out those that are past`,
+    },
+  );
 export type WeeklyHours = z.infer<typeof WeeklyHours>;
 
 export const Skill = z.enum(["marque", "body", "welding", "electrics", "engine", "gearbox", "structure"]);

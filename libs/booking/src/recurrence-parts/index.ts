@@ -5,6 +5,8 @@ type Parts = ReadonlyMap<string, string>;
 
 const FREQUENCIES = ["YEARLY", "MONTHLY", "WEEKLY", "DAILY"];
 const DAYS = "SU|MO|TU|WE|TH|FR|SA";
+/** Most days that one turn of a rule can have to choose from. */
+const DAYS_IN_TURN: Readonly<Record<string, number>> = { DAILY: 1, WEEKLY: 7, MONTHLY: 31, YEARLY: 366 };
 const LONGEST = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
 /** Each number, and whether it may count from the end. */
@@ -12,7 +14,8 @@ const NUMBERS: Readonly<
   Record<string, { readonly most: number; readonly fromEnd: boolean; readonly list: boolean }>
 > = {
   INTERVAL: { most: 1000, fromEnd: false, list: false },
-  COUNT: { most: 10_000, fromEnd: false, list: false },
+  // Counted from the first day on every time hours are laid out, so a count is short; UNTIL says the same with no counting.
+  COUNT: { most: 100, fromEnd: false, list: false },
   BYMONTH: { most: 12, fromEnd: false, list: true },
   BYMONTHDAY: { most: 31, fromEnd: true, list: true },
   BYYEARDAY: { most: 366, fromEnd: true, list: true },
@@ -74,6 +77,9 @@ const togetherProblem = (name: string, parts: Parts): string | undefined => {
   if (name === "BYYEARDAY" && frequency !== "YEARLY") return "a day of the year needs FREQ=YEARLY";
   if (name === "BYYEARDAY" && parts.has("BYDAY"))
     return "together with BYDAY it is read differently by different programs: use one of them";
+  const mostDays = DAYS_IN_TURN[frequency ?? ""] ?? 366;
+  if (name === "BYSETPOS" && numbersOf(parts.get(name)).some((place) => Math.abs(place) > mostDays))
+    return `a rule of FREQ=${frequency} has at most ${mostDays} ${mostDays === 1 ? "day" : "days"} to choose from`;
   if (name === "BYSETPOS" && ![...parts.keys()].some((other) => /^BY(?!SETPOS)/.test(other)))
     return "needs another BY part to choose from";
   const months = numbersOf(parts.get("BYMONTH"));

@@ -135,10 +135,15 @@ export type RuleProblem = {
 /**
  * Can this rule be laid out? To be asked once, when hours are entered.
  *
+ * @param over the zone, and the stretch that will be searched: a rule that gives out within it is refused now, not then; without
+ *   it the week after the first opening is tried
  * @example checkRule({ opens: "2026-05-04T09:00:00", closes: "17:00", rrule: "FREQ=WEEKLY;BYDAY=XX", rdates: [], exdates: [] })
  * // { code: "unreadable-recurrence", detail: "BYDAY=XX: days such as MO,TU, or 1MO for the first Monday" }
  */
-export function checkRule(rule: HoursRule): RuleProblem | null {
+export function checkRule(
+  rule: HoursRule,
+  over?: { readonly zone: string; readonly horizon: Interval },
+): RuleProblem | null {
   let start: number;
   try {
     start = [rule.opens, ...rule.rdates, ...rule.exdates].map(toFloating)[0]!.epochMilliseconds;
@@ -148,9 +153,14 @@ export function checkRule(rule: HoursRule): RuleProblem | null {
   const part = rule.rrule === null ? null : findPartProblem(rule.rrule);
   if (part !== null) return { code: "unreadable-recurrence", detail: `${part.part}: ${part.reason}` };
   try {
-    layOutRule(rule, "UTC", { start, end: start + 7 * DAY });
+    layOutRule(rule, over?.zone ?? "UTC", over?.horizon ?? { start, end: start + 7 * DAY });
     return null;
   } catch (error) {
-    return { code: "unreadable-recurrence", detail: String(error instanceof Error ? error.message : error) };
+    const said = String(error instanceof Error ? error.message : error);
+    // The library gives up after so many turns of the rule.
+    const detail = said.startsWith("Maximum iterations")
+      ? "takes too long to lay out: say the last day with UNTIL in place of COUNT, or begin later"
+      : said;
+    return { code: "unreadable-recurrence", detail };
   }
 }

@@ -120,6 +120,16 @@ describe("rules as entered", () => {
     expect(checkRule(rule({ exdates: ["soon"] }))?.code).toBe("unreadable-time");
   });
 
+  it("are tried over the stretch that will be searched, where a rule may give out that begins well", () => {
+    const late = rule({ opens: "2000-01-13T09:00:00", rrule: "FREQ=DAILY;COUNT=65;BYMONTHDAY=-22;BYDAY=WE" });
+    const horizon = { start: Date.UTC(2027, 4, 3), end: Date.UTC(2028, 0, 3) };
+    expect(checkRule(late)).toBeNull();
+    expect(checkRule(late, { zone: "America/Chicago", horizon })).toEqual({
+      code: "unreadable-recurrence",
+      detail: "takes too long to lay out: say the last day with UNTIL in place of COUNT, or begin later",
+    });
+  });
+
   it.each([
     "FREQ=HOURLY",
     "FREQ=SECONDLY;INTERVAL=1",

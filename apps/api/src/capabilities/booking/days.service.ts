@@ -14,7 +14,7 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
 import { found } from "../../platform/problems/problem-error.ts";
-import { checkDates, LaidOutHours, toStretch } from "../calendars/index.ts";
+import { checkDates, LaidOutHours, readableZone, toStretch } from "../calendars/index.ts";
 import { liveStates } from "./world.queries.ts";
 
 type Engagement = Omit<EngagementSeen, "travelBefore" | "travelAfter">;
@@ -62,12 +62,12 @@ export class DaysService {
   ) {}
 
   async ofInspector(actor: Actor, id: string, { from, until }: DaysQuery): Promise<InspectorDays> {
-    checkDates(from, until);
+    checkDates(from, until, this.clock.now().getTime());
     const organizations = actor.organizations("inspector");
     const row = await this.read<InspectorRow>(inspectorTime, organizations, id, { from, until });
     const { hours, base, speed, engagements } = found(row, "calendar");
     const routed = withTravel(engagements, base, speed);
-    const days = localDays(from, until, hours.zone).map(({ date, day }) => {
+    const days = localDays(from, until, readableZone(hours.zone)).map(({ date, day }) => {
       return {
         date,
         day: toStretch(day),
@@ -81,16 +81,17 @@ export class DaysService {
   }
 
   async ofSite(actor: Actor, id: string, { from, until }: DaysQuery): Promise<SiteDays> {
-    checkDates(from, until);
+    checkDates(from, until, this.clock.now().getTime());
     const row = await this.read<SiteRow>(siteTime, actor.organizations("dealer"), id, { from, until });
     const { hours, place, closures, bays } = found(row, "site");
+    readableZone(hours.zone);
     const closed = normalize(
       closures.map((each) => ({
         start: instantOfLocal(each.from, hours.zone),
         end: instantOfLocal(each.until, hours.zone),
       })),
     );
-    const days = localDays(from, until, hours.zone).map(({ date, day }) => {
+    const days = localDays(from, until, readableZone(hours.zone)).map(({ date, day }) => {
       return {
         date,
         day: toStretch(day),

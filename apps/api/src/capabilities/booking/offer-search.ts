@@ -1,4 +1,5 @@
-import { Injectable } from "@nestjs/common";
+import { Injectable, Logger } from "@nestjs/common";
+import type { InspectorCalendar } from "@evenhand/booking/calendar";
 import { explainDay } from "@evenhand/booking/explain-day";
 import { findOffers, type OfferPosition } from "@evenhand/booking/free-hours";
 import { INDEPENDENCE_YEAR } from "@evenhand/booking/independence";
@@ -10,7 +11,7 @@ import type { DayExplained, OfferingInspector, Offers } from "@evenhand/shared/h
 import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
 import { type Reader, readerOn } from "../../platform/database/reader.ts";
-import { LaidOutHours, toStretch } from "../calendars/index.ts";
+import { HoursUnreadable, LaidOutHours, toStretch } from "../calendars/index.ts";
 import { instant, offerBody, refusedBody } from "./bodies.ts";
 import { planBody } from "./brief-items.ts";
 import {
@@ -46,6 +47,7 @@ const cursorOf = ({ total, start, inspector }: OfferPosition): string =>
 
 @Injectable()
 export class OfferSearch {
+  private readonly logger = new Logger("offers");
   private readonly read: Reader;
   constructor(
     database: Database,
@@ -60,7 +62,7 @@ export class OfferSearch {
     const world = await readWorld(this.read, { ...search, horizon, now });
     const currency = search.currency ?? world.site.fees.currency;
     const request = toRequest(world, this.laidOut, { ...search, currency, horizon });
-    const calendars = world.inspectors.map((each) => toCalendar(world, each, this.laidOut, { now, horizon }));
+    const calendars = this.calendarsOf(world, world.inspectors, { now, horizon });
     const question = { now, horizon, limit, ...(after === undefined ? {} : { after }) };
     const { offers, more } = findOffers(request, calendars, question);
     const last = offers.at(-1);
@@ -85,7 +87,7 @@ export class OfferSearch {
     const currency = search.currency ?? world.site.fees.currency;
     const request = toRequest(world, this.laidOut, { ...search, currency, horizon: day });
     const near = nearest(world);
-    const calendars = near.map((each) => toCalendar(world, each, this.laidOut, { now, horizon: day }));
+    const calendars = this.calendarsOf(world, near, { now, horizon: day });
     return {
       zone: world.site.hours.zone,
       day: toStretch(day),
@@ -100,6 +102,23 @@ export class OfferSearch {
       })),
       inspectors: near.map(({ id, name, firm }) => ({ id, name, firm })),
     };
+  }
+
+  /** One inspector whose stored hours cannot be laid out is left out and logged, and takes nobody else's hours away. */
+  private calendarsOf(
+    world: World,
+    inspectors: readonly WorldInspector[],
+    at: { now: number; horizon: Interval },
+  ): InspectorCalendar[] {
+    return inspectors.flatMap((inspector) => {
+      try {
+        return [toCalendar(world, inspector, this.laidOut, at)];
+      } catch (error) {
+        if (!(error instanceof HoursUnreadable)) throw error;
+        this.logger.warn(`inspector ${inspector.id} is left out: ${String(error.cause)}`);
+        return [];
+      }
+    });
   }
 
   private async describe(world: World, named: WorldInspector[], now: number): Promise<OfferingInspector[]> {

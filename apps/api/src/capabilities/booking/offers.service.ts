@@ -17,7 +17,7 @@ import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
 import { readerIn, readerOn } from "../../platform/database/reader.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
-import { checkDates, dateIn } from "../calendars/index.ts";
+import { checkDates, checkDay, dateIn, readableZone } from "../calendars/index.ts";
 import { briefBody, briefOf, checkChosen, requirePlan } from "./brief-items.ts";
 import { OfferSearch, type Search } from "./offer-search.ts";
 import { buyerOf, readBriefedCars, readCars } from "./visit-cars.ts";
@@ -29,7 +29,7 @@ type Moving = {
   inspector: string;
   plan: VisitPlan;
   currency: string;
-  zone: string;
+  zone: string | null;
   cars: string[];
 };
 /** `$1` organizations, `$2` the appointment. */
@@ -99,13 +99,14 @@ export class OffersService {
     const now = this.clock.now().getTime();
     const from = query.from ?? dateIn(now, zone);
     const until = query.until ?? new Date(Date.parse(from) + 29 * DAY).toISOString().slice(0, 10);
-    checkDates(from, until);
+    checkDates(from, until, now);
     const horizon = { start: localDay(from, zone).start, end: localDay(until, zone).end };
     return this.search.offers(search, { horizon, limit: query.limit, after: readPosition(query.after) });
   }
 
   async explain(actor: Actor, vehicle: string, query: DayQuery): Promise<DayExplained> {
     const { search, zone } = await this.prepare(actor, vehicle, query);
+    checkDay(query.date, this.clock.now().getTime());
     return this.search.explain(search, localDay(query.date, zone));
   }
 
@@ -118,9 +119,10 @@ export class OffersService {
     const read = readerOn(this.database);
     const cars = await readCars(read, actor, [vehicle, ...(query.with ?? [])]);
     const [{ dealer, site }] = cars;
-    const [row] = await read<{ zone: string }>("SELECT hours->>'zone' AS zone FROM site WHERE id = $1", [
-      site,
-    ]);
+    const [row] = await read<{ zone: string | null }>(
+      "SELECT hours->>'zone' AS zone FROM site WHERE id = $1",
+      [site],
+    );
     const search: Search = {
       site,
       cars: cars.map(({ id }) => id),
@@ -130,7 +132,7 @@ export class OffersService {
       currency: query.currency,
       inspector: query.inspector,
     };
-    return { search, zone: found(row, "site").zone };
+    return { search, zone: readableZone(found(row, "site").zone) };
   }
 
   /** The same visit at another hour: its own cars, brief and inspector. */
@@ -144,6 +146,6 @@ export class OffersService {
       values: [actor.organizations("buyer"), moving],
     });
     const { zone, ...visit } = found(row, "appointment");
-    return { search: { ...visit, barred: [], skills, moving }, zone };
+    return { search: { ...visit, barred: [], skills, moving }, zone: readableZone(zone) };
   }
 }

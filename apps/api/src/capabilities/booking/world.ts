@@ -104,6 +104,8 @@ export function toRequest(world: World, laidOut: LaidOutHours, wanted: Wanted): 
   const { site, bays, cars } = world;
   const { plan, currency, skills } = wanted;
   const horizon = { start: wanted.horizon.start - MARGIN, end: wanted.horizon.end + MARGIN };
+  // First: a zone that is none is found here.
+  const open = laidOut.open(site.hours, horizon);
   const closures = site.closures.map(({ from, until }) => ({
     start: instantOfLocal(from, site.hours.zone),
     end: instantOfLocal(until, site.hours.zone),
@@ -118,7 +120,7 @@ export function toRequest(world: World, laidOut: LaidOutHours, wanted: Wanted): 
     site: {
       id: site.id,
       place: site.place,
-      open: laidOut.open(site.hours, horizon),
+      open,
       closures: normalize(closures),
       daylight: laidOut.daylight(site.place, horizon),
       bays: bays.map(({ id, taken }) => ({ id, taken: normalize(taken) })),

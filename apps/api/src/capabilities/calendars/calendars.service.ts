@@ -71,7 +71,7 @@ export class CalendarsService {
     if (!actor.organizations("inspector").includes(organization)) throw notFound("organization");
     if (!actor.isAdmin(organization))
       throw new ProblemError("not-permitted", "An administrator of the firm names its inspectors.");
-    checkHours(request.hours);
+    checkHours(request.hours, this.clock.now().getTime());
     return this.database.transaction(async (tx) => {
       await checkAccount(tx, organization, request.account);
       const id = this.ids.next();
@@ -97,7 +97,7 @@ export class CalendarsService {
   }
 
   async change(actor: Actor, id: string, meant: number, change: CalendarChange): Promise<CreatedDraft> {
-    if (change.hours !== undefined) checkHours(change.hours);
+    if (change.hours !== undefined) checkHours(change.hours, this.clock.now().getTime());
     return this.database.transaction(async (tx) => {
       const calendar = await this.lockOwn(tx, actor, id);
       checkRevision(calendar.revision, meant);
@@ -132,8 +132,9 @@ export class CalendarsService {
 
   /** The stretches hours would give: for an editor, before anything is saved. */
   layOut({ hours, from, until }: HoursTrial): HoursLaidOut {
-    checkHours(hours);
-    checkDates(from, until);
+    const now = this.clock.now().getTime();
+    checkHours(hours, now);
+    checkDates(from, until, now);
     const horizon = { start: localDay(from, hours.zone).start, end: localDay(until, hours.zone).end };
     return {
       open: this.laidOut.open(hours, horizon).map(toStretch),

@@ -1,14 +1,26 @@
+import { BOOKING_HORIZON, LOOKING_BACK } from "@evenhand/booking/booking-horizon";
 import { checkRule } from "@evenhand/booking/recurrence";
 import type { WeeklyHours } from "@evenhand/shared/booking";
 import type { FieldProblem } from "@evenhand/shared/problem";
 import { ProblemError } from "../../platform/problems/problem-error.ts";
 
-/** @throws ProblemError `hours-unreadable` naming every rule that cannot be laid out */
-export function checkHours(hours: WeeklyHours, at = "/hours"): void {
+const DAY = 86_400_000;
+const mostNamed = 5;
+
+/**
+ * Lays hours out as far as anybody will search, so that whoever enters them hears of it and not whoever searches.
+ *
+ * @param now epoch milliseconds
+ * @throws ProblemError `hours-unreadable` naming every rule that cannot be laid out
+ */
+export function checkHours(hours: WeeklyHours, now: number, at = "/hours"): void {
+  const over = { zone: hours.zone, horizon: { start: now - 7 * DAY, end: now + BOOKING_HORIZON + 7 * DAY } };
   const problems: FieldProblem[] = [];
   for (const part of ["open", "away"] as const)
     for (const [index, rule] of hours[part].entries()) {
-      const problem = checkRule(rule);
+      // What cannot be laid out has cost the most there is: a few are named, and the rest when those are mended.
+      if (problems.length >= mostNamed) break;
+      const problem = checkRule(rule, over);
       if (problem !== null) problems.push({ at: `${at}/${part}/${index}`, reason: problem.detail });
     }
   if (problems.length === 0) return;
@@ -17,11 +29,33 @@ export function checkHours(hours: WeeklyHours, at = "/hours"): void {
   });
 }
 
-/** @throws ProblemError `invalid-fields` where the dates are the wrong way round or too far apart */
-export function checkDates(from: string, until: string, most = 62): void {
-  const days = (Date.parse(until) - Date.parse(from)) / 86_400_000;
-  if (days >= 0 && days < most) return;
-  throw new ProblemError("invalid-fields", `Ask for 1 to ${most} days, the first not after the last.`, {
-    problems: [{ at: "query/until", reason: `from the first date to ${most - 1} days later` }],
-  });
+const refused = (detail: string, at: string, reason: string) =>
+  new ProblemError("invalid-fields", detail, { problems: [{ at, reason }] });
+
+/**
+ * @param now epoch milliseconds
+ * @throws ProblemError `invalid-fields` where the dates are the wrong way round, too far apart, or too far from now
+ */
+export function checkDates(from: string, until: string, now: number, most = 62): void {
+  const days = (Date.parse(until) - Date.parse(from)) / DAY;
+  if (!(days >= 0 && days < most))
+    throw refused(
+      `Ask for 1 to ${most} days, the first not after the last.`,
+      "query/until",
+      `from the first date to ${most - 1} days later`,
+    );
+  checkDay(until, now, "query/until");
+  checkDay(from, now, "query/from");
+}
+
+/**
+ * @param now epoch milliseconds
+ * @throws ProblemError `invalid-fields` where nobody's hours are laid out that far from now
+ */
+export function checkDay(date: string, now: number, at = "query/date"): void {
+  const ahead = Math.round(BOOKING_HORIZON / DAY);
+  if (Date.parse(date) > now + BOOKING_HORIZON)
+    throw refused(`Hours are laid out for ${ahead} days ahead.`, at, `at most ${ahead} days from today`);
+  if (Date.parse(date) < now - LOOKING_BACK)
+    throw refused("Days are shown for three years back.", at, "at most three years ago");
 }

@@ -1,6 +1,6 @@
 export { CalendarsModule } from "./calendars.module.ts";
 export { CalendarsService, toStretch } from "./calendars.service.ts";
-export { checkDates, checkHours } from "./hours.ts";
+export { checkDates, checkDay, checkHours } from "./hours.ts";
 export { InterestsService } from "./interests.service.ts";
-export { LaidOutHours } from "./laid-out-hours.ts";
+export { HoursUnreadable, LaidOutHours, readableZone } from "./laid-out-hours.ts";
 export { dateIn } from "./local-day.ts";

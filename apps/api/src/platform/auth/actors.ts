@@ -1,4 +1,5 @@
 import { Injectable } from "@nestjs/common";
+import { LRUCache } from "lru-cache";
 import { Clock } from "../clock/index.ts";
 import { Database } from "../database/database.ts";
 import { Actor, type ActorMembership } from "./actor.ts";
@@ -16,12 +17,18 @@ type TokenRow = { id: string; account_id: string; scopes: Scope[]; memberships: 
 const seenEvery = 5 * 60_000;
 /** How long a reading request may go by what an earlier one found. Changes always look again. */
 const briefly = 3_000;
+/** Sessions remembered at once, the ones asked for longest ago forgotten first; and what they may take, about. */
 const most = 10_000;
+const mostBytes = 16 * 1024 * 1024;
 
 /** Finds who a session or token belongs to. */
 @Injectable()
 export class Actors {
-  private readonly recent = new Map<string, { actor: Actor; until: number }>();
+  private readonly recent = new LRUCache<string, { actor: Actor; until: number }>({
+    max: most,
+    maxSize: mostBytes,
+    sizeCalculation: ({ actor }) => 400 + 200 * actor.memberships.length,
+  });
 
   constructor(
     private readonly database: Database,
@@ -74,7 +81,6 @@ export class Actors {
   }
 
   private remember(secret: string, actor: Actor, now: Date): void {
-    if (this.recent.size >= most) this.recent.clear();
     this.recent.set(secret, { actor, until: now.getTime() + briefly });
   }
 

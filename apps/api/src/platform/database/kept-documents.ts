@@ -1,31 +1,31 @@
 import { Injectable } from "@nestjs/common";
+import { LRUCache } from "lru-cache";
 
 /**
- * Stored documents never change under their hash, so the bytes of those asked for lately are kept in memory. Who may see one is
- * asked of the database every time; only then are the bytes taken from here.
+ * Stored documents never change under their hash, so the bytes of those asked for lately are kept in memory, and for as long
+ * their compressed form. Who may see one is asked of the database every time; only then are the bytes taken from here.
  */
 @Injectable()
 export class KeptDocuments {
   static readonly mostBytes = 64 * 1024 * 1024;
 
-  /** Asked for longest ago first. */
-  private readonly kept = new Map<string, Uint8Array>();
-  private bytes = 0;
+  private readonly kept = new LRUCache<string, Uint8Array>({
+    maxSize: KeptDocuments.mostBytes,
+    // The compressed form is kept beside it and is never larger, but for some bytes.
+    sizeCalculation: ({ byteLength }, hash) => 2 * byteLength + hash.length + 100,
+  });
 
   /** @param load reads the document where it is stored; asked only for what is not kept */
   async get(hash: string, load: () => Promise<Uint8Array>): Promise<Uint8Array> {
-    const document = this.kept.get(hash) ?? (await load());
-    this.keep(hash, document);
+    const known = this.kept.get(hash);
+    if (known !== undefined) return known;
+    const document = await load();
+    this.kept.set(hash, document);
     return document;
   }
 
-  private keep(hash: string, document: Uint8Array): void {
-    if (!this.kept.delete(hash)) this.bytes += document.byteLength;
-    this.kept.set(hash, document);
-    for (const [oldest, { byteLength }] of this.kept) {
-      if (this.bytes <= KeptDocuments.mostBytes) return;
-      this.kept.delete(oldest);
-      this.bytes -= byteLength;
-    }
+  /** What is kept at this moment, compressed forms included. */
+  get bytes(): number {
+    return this.kept.calculatedSize;
   }
 }

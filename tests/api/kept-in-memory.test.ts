@@ -1,0 +1,33 @@
+import { expect, test } from "vitest";
+import { LaidOutHours } from "../../apps/api/src/capabilities/calendars/index.ts";
+import { KeptDocuments } from "../../apps/api/src/platform/database/kept-documents.ts";
+
+const MiB = 1024 * 1024;
+
+test("stored documents are kept up to so many bytes, the ones asked for last", async () => {
+  const kept = new KeptDocuments();
+  let loaded = 0;
+  const ask = (name: number) =>
+    kept.get(`document ${name}`, () => {
+      loaded += 1;
+      return Promise.resolve(new Uint8Array(MiB));
+    });
+  for (let name = 0; name < 300; name += 1) await ask(name);
+  expect(kept.bytes).toBeLessThanOrEqual(KeptDocuments.mostBytes);
+  expect(kept.bytes).toBeGreaterThan(KeptDocuments.mostBytes / 2);
+  await ask(299);
+  expect(loaded).toBe(300);
+  await ask(0);
+  expect(loaded).toBe(301);
+});
+
+test("hours laid out are kept up to so many bytes, however long what they were laid out from", () => {
+  const laidOut = new LaidOutHours();
+  const day = { start: Date.UTC(2027, 4, 3), end: Date.UTC(2027, 4, 4) };
+  for (let whose = 0; whose < 100; whose += 1) {
+    const long = { zone: "UTC", open: [], away: [], whose, words: "x".repeat(MiB) };
+    laidOut.open(long, day);
+  }
+  expect(laidOut.bytes).toBeGreaterThan(LaidOutHours.mostBytes / 2);
+  expect(laidOut.bytes).toBeLessThanOrEqual(LaidOutHours.mostBytes);
+});
