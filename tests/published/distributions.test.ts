@@ -181,6 +181,12 @@ describe("distributions against closed forms", () => {
   });
 });
 
+const scattered = (items: number): number[] =>
+  Array.from({ length: items }, (_, i) => Math.sin(5 * i) * (i + 1));
+
+const averagesOf = (differences: readonly number[]): number[] =>
+  differences.flatMap((a, i) => differences.slice(i).map((b) => (a + b) / 2)).sort((a, b) => a - b);
+
 /**
  * Critical values of Wilcoxon's signed-rank sum, two-sided 5 % (Wilcoxon and Wilcox 1964), from memory; over 50 items counted in whole
  * numbers out of the 2^n ways of signs.
@@ -207,11 +213,27 @@ describe("signed-rank sums", () => {
     [150, 4618],
     [200, 8444],
   ])("%d items: the interval leaves out %d averages at each end", (items, critical) => {
-    const differences = Array.from({ length: items }, (_, i) => Math.sin(5 * i) * (i + 1));
-    const averages = differences
-      .flatMap((a, i) => differences.slice(i).map((b) => (a + b) / 2))
-      .sort((a, b) => a - b);
-    expect(hodgesLehmann(differences)).toMatchObject({
+    const averages = averagesOf(scattered(items));
+    expect(hodgesLehmann(scattered(items))).toMatchObject({
+      low: averages[critical],
+      high: averages[averages.length - 1 - critical],
+    });
+  });
+
+  /** The same tables' column of 1 %. */
+  it.each([
+    [8, 0],
+    [9, 1],
+    [10, 3],
+    [12, 7],
+    [15, 15],
+    [20, 37],
+    [25, 68],
+    [30, 109],
+    [50, 373],
+  ])("%d items at 99 %%: the interval leaves out %d averages at each end", (items, critical) => {
+    const averages = averagesOf(scattered(items));
+    expect(hodgesLehmann(scattered(items), 0.99)).toMatchObject({
       low: averages[critical],
       high: averages[averages.length - 1 - critical],
     });
