@@ -58,11 +58,12 @@ describe("tire diameters", () => {
   });
 
   it.each(sizes.alphaNumeric.cases)(
-    "$size is $od_in in over all, within what older sizes are known by",
+    "$size is $od_in in over all, and known by less than the uncertainty said",
     (published) => {
       const diameter = findTireSize(published.size)?.diameter;
       const apart = Math.abs((diameter?.value ?? 0) - published.od_in);
-      expect(apart).toBeLessThan(2 * (diameter?.standardUncertainty ?? 0));
+      expect(apart).toBeLessThan(published.within_in);
+      expect(published.within_in).toBeLessThan(diameter?.standardUncertainty ?? 0);
       expect(diameter?.standardUncertainty).toBeLessThan(0.02 * published.od_in);
     },
   );

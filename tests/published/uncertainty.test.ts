@@ -2,13 +2,31 @@ import { describe, expect, it } from "vitest";
 import { combineUncertainty, contribution } from "@evenhand/measurement/combine-uncertainty";
 import { expandedUncertainty } from "@evenhand/measurement/expanded-uncertainty";
 import { coverageFactor } from "@evenhand/measurement/student-factor";
-import { rectangular, triangular } from "@evenhand/measurement/type-b";
+import { arcsine, rectangular, resolution, trapezoid, triangular } from "@evenhand/measurement/type-b";
 import { welchSatterthwaite } from "@evenhand/measurement/welch-satterthwaite";
 import gum from "../../fixtures/published/gum.json" with { type: "json" };
 
 describe("type B evaluations, JCGM 100:2008, 4.3.7 and 4.3.9", () => {
   it.each(gum.typeB.cases)("a = $a, $dist: u = $u", ({ a, dist, u }) => {
     expect(dist === "rect" ? rectangular(a) : triangular(a)).toBeCloseTo(u, 14);
+  });
+});
+
+/** JCGM 100:2008, F.2.2.1 and 4.3.9; JCGM 101:2008, 6.4.6; from memory. */
+describe("type B evaluations of other shapes", () => {
+  it("a step is worth 0.29 of itself", () => {
+    expect(Number(resolution(1).toFixed(2))).toBe(0.29);
+    expect(resolution(0.5) ** 2).toBeCloseTo(0.25 / 12, 15);
+  });
+
+  it("a trapezoid goes from triangle to rectangle", () => {
+    expect(trapezoid(3, 0) ** 2).toBeCloseTo(9 / 6, 14);
+    expect(trapezoid(3, 1) ** 2).toBeCloseTo(9 / 3, 14);
+    expect(trapezoid(3, 0.5) ** 2).toBeCloseTo((9 * 1.25) / 6, 14);
+  });
+
+  it("a sine's swing is worth a over the root of two", () => {
+    expect(arcsine(3) ** 2).toBeCloseTo(4.5, 14);
   });
 });
 

@@ -1,11 +1,12 @@
 // Source: 49 CFR 565.15; every number stands under its own in fixtures/published/vin.json.
 import { describe, expect, it } from "vitest";
 import { findCheckDigit, findWeightedSum, hasRightCheckDigit } from "@evenhand/handbook/check-digit";
+import { normalizeVin } from "@evenhand/handbook/identifier-text";
 import { vinForm } from "@evenhand/handbook/vin-form";
 import { vinYears } from "@evenhand/handbook/vin-year";
 import published from "../../fixtures/published/vin.json" with { type: "json" };
 
-const form = (vin: string) => vinForm({ vin, market: "north-america", modelYear: 1990 });
+const form = (vin: string, modelYear = 1990) => vinForm({ vin, market: "north-america", modelYear });
 const values = new Map(Object.entries(published.values));
 const sameValue = (a: string, b: string) => values.get(a) === values.get(b);
 const replaced = (vin: string, at: number, text: string) =>
@@ -43,6 +44,16 @@ describe("49 CFR 565.15 check digit", () => {
 
   it.each(published.invalid)("breaks on $vin: $why ($source)", ({ vin, why }) => {
     expect(form(vin)).toMatchObject({ verdict: "breaks", reason: why.replace(" ", "-") });
+  });
+
+  /** The first model year of the 17 characters (49 CFR 571.115 and 565, from memory). */
+  it("asks for 17 characters from model year 1981 on", () => {
+    const vin = "1M8GDM9AXKP042788";
+    expect([form(vin, 1980).reason, form(vin, 1981).reason]).toEqual(["before-1981", "passes"]);
+  });
+
+  it("reads a letter that no VIN holds as the digit it looks like (565.13)", () => {
+    expect(normalizeVin("IM8GDM9AXKPO42788")).toBe("1M8GDM9AXKP042788");
   });
 
   it("has no value for I, O, Q and one for each of the 33 others", () => {
