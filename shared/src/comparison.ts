@@ -5,7 +5,6 @@ import { ItemId, LocalId, PositionId, Sha256 } from "./identifier.ts";
 import { Direction, Outcome, Standing } from "./outcome.ts";
 import { ReportKind } from "./report.ts";
 import { Call, Severity } from "./severity.ts";
-import { Consequence } from "./sheet.ts";
 import { UnitSymbol } from "./unit.ts";
 
 /** The part of an answer an entry is about. Every atom of every answer has exactly one entry. */
@@ -148,7 +147,6 @@ export const Entry = z.strictObject({
   /** Stable code of why; the sentence is made from it and the figures. */
   reason: LocalId,
   direction: Direction,
-  consequence: Consequence,
   standing: Standing,
   firmness: z.strictObject({ a: Firmness.nullable(), b: Firmness.nullable() }),
   /** Indexes of the findings in each report; `null` where a side is silent. */
@@ -162,7 +160,7 @@ export type Entry = z.infer<typeof Entry>;
 
 const Count = z.int().nonnegative();
 export const CoverageRow = z.strictObject({
-  /** Section id, or consequence. */
+  /** Section id, or severity. */
   of: z.string(),
   onSheet: Count,
   stated: Count,
@@ -212,7 +210,7 @@ export const Chance = z.strictObject({
   expectedDoubtful: z.number(),
 });
 export type Chance = z.infer<typeof Chance>;
-/** Decisive items (safety, identity, structure) stated hedged, by eye, or left silent. */
+/** Decisive places (whatever can be halt, danger or worth) stated hedged, by eye, or left silent. */
 export const Softness = z.strictObject({ decisive: Count, hedged: Count, byEye: Count, silent: Count });
 export type Softness = z.infer<typeof Softness>;
 
@@ -251,7 +249,8 @@ export const Comparison = z.strictObject({
   standings: z.record(Standing, Count),
   coverage: z.strictObject({
     bySection: z.array(CoverageRow),
-    byConsequence: z.array(CoverageRow),
+    /** By how grave it can be that a place is not as claimed. */
+    bySeverity: z.array(CoverageRow),
     whole: CoverageRow,
   }),
   softness: Softness,

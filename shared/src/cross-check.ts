@@ -1,7 +1,6 @@
 import { z } from "zod";
 import { ItemId, LocalId, PositionId } from "./identifier.ts";
 import { Severity } from "./severity.ts";
-import { Consequence } from "./sheet.ts";
 
 /** `cannot-tell` is an answer of its own: too little was read, or the uncertainty covers the boundary. */
 export const Verdict = z.enum(["holds", "breaks", "cannot-tell"]);
@@ -67,7 +66,6 @@ export type RuleStrength = z.infer<typeof RuleStrength>;
 export const CrossCheck = RuleResult.extend({
   over: z.enum(["one-report", "both-reports"]),
   strength: RuleStrength,
-  consequence: Consequence,
   reads: z.array(EntryReference),
   /** The finding whose claim the rule tests; `null` where nobody claimed anything (a limit, a reminder). */
   claim: EntryReference.nullable(),

@@ -108,7 +108,7 @@ export type DemoRelease = z.infer<typeof DemoRelease>;
 
 /**
  * The buyer's summary of a comparison and what the buyer decided. `acknowledgement` is the sentence in which the buyer
- * acknowledges each open safety item; the loader repeats it for every one of them, with the item's own words in place of `{item}`.
+ * answers for each open matter; the loader repeats it for every one of them, with the matter's name in place of `{matter}`.
  */
 export const DemoSummary = z.strictObject({
   key: Key,

@@ -39,3 +39,12 @@ export const severityRank = (severity: Severity): number => rank.get(severity) ?
  */
 export const worseSeverity = (a: Severity | null, b: Severity | null): Severity | null =>
   a === null ? b : b === null ? a : severityRank(a) <= severityRank(b) ? a : b;
+
+/**
+ * What a purchase turns on: what stops the money, what can hurt somebody, what the price rests on.
+ *
+ * @example isDecisive("worth") // true
+ * @example isDecisive(null) // false
+ */
+export const isDecisive = (severity: Severity | null | undefined): boolean =>
+  severity === "halt" || severity === "danger" || severity === "worth";

@@ -2,9 +2,38 @@ import { z } from "zod";
 import { CoverageRow } from "./comparison.ts";
 import { Instant, ItemId, LocalId, ObjectId, PositionId, Sha256 } from "./identifier.ts";
 import { Direction, Outcome, Standing } from "./outcome.ts";
-import { Consequence } from "./sheet.ts";
+import { Severity } from "./severity.ts";
 
 const minorUnits = z.int().nonnegative();
+
+/** What is one matter for the person who decides. */
+export const OpenMatterKind = z.enum([
+  "numbers",
+  "title",
+  "water",
+  "structure",
+  "brakes",
+  "steering",
+  "wheels",
+  "fire",
+  "equipment",
+]);
+export type OpenMatterKind = z.infer<typeof OpenMatterKind>;
+
+/**
+ * What the buyer will do about an open matter. `first`: it is cleared before money moves, or put right before the car is driven ·
+ * `dealer`: the dealer puts it right · `look-again`: it is looked at again first · `as-it-is`: taken as it is, for the reason given.
+ */
+export const MatterAnswer = z.enum(["first", "dealer", "look-again", "as-it-is"]);
+export type MatterAnswer = z.infer<typeof MatterAnswer>;
+
+export const Acknowledgement = z.strictObject({
+  matter: OpenMatterKind,
+  answer: MatterAnswer,
+  /** Asked for where the matter stops the money, and where the thing is taken as it is. */
+  words: z.string().trim().min(10, "in words, at least ten characters").max(1000).optional(),
+});
+export type Acknowledgement = z.infer<typeof Acknowledgement>;
 
 /** An entry of the comparison, by its index, as it stands for the buyer. */
 export const SummaryItem = z.strictObject({
@@ -14,7 +43,9 @@ export const SummaryItem = z.strictObject({
   outcome: Outcome,
   standing: Standing,
   direction: Direction,
-  consequence: Consequence,
+  severity: Severity.nullable(),
+  /** Something bad was found; `false` where it could only be. */
+  found: z.boolean(),
   reason: LocalId,
 });
 export type SummaryItem = z.infer<typeof SummaryItem>;
@@ -78,10 +109,16 @@ export const Summary = z.strictObject({
   coverage: CoverageRow,
   /** Doubtful, differing, unstated and contradicted, most pressing first. */
   inDoubt: z.array(SummaryItem),
-  /** Safety and structure items nobody saw, by name. */
+  /** What a purchase can turn on (halt, danger, worth) and nobody saw, by name. */
   unseen: z.array(SummaryItem),
-  /** Each must be acknowledged in words before approval: safety items that are in doubt, bad or unseen. */
-  openSafety: z.array(SummaryItem),
+  /** Each must be answered for before approval: what stops the money and what can hurt somebody, bad, in doubt or unseen. */
+  openMatters: z.array(
+    z.strictObject({
+      matter: OpenMatterKind,
+      severity: z.enum(["halt", "danger"]),
+      lines: z.array(SummaryItem).min(1),
+    }),
+  ),
   releases: z.array(
     z.strictObject({
       id: ObjectId,

@@ -1,3 +1,4 @@
+import { matterWords } from "@evenhand/decision/open-matters";
 import { createHash } from "node:crypto";
 import { canonicalJson } from "@evenhand/record/canonical-json";
 import { beforeEach, describe, expect, test } from "vitest";
@@ -96,7 +97,7 @@ test("a second decision on what has not moved is refused", async () => {
   expect(problem.code).toBe("summary-decided");
 });
 
-test("an open safety item that is not acknowledged in words is named", async () => {
+test("an open matter that is not answered for is named, in words", async () => {
   const summarized = await summarize(world.buyer, way.comparison);
   const [missing, ...rest] = acknowledgeAll(summarized.summary);
   const problem = await world.buyer.isRefused("summaries.decide", {
@@ -104,15 +105,16 @@ test("an open safety item that is not acknowledged in words is named", async () 
     body: { ...approval(summarized), acknowledgements: rest },
   });
   expect(problem).toMatchObject({
-    code: "safety-unacknowledged",
+    code: "matters-unanswered",
     status: 422,
-    problems: [{ item: missing?.item, position: missing?.position }],
+    problems: [{ reason: `${matterWords(missing?.matter ?? "title")}: say what you will do about it` }],
   });
 });
 
-test("the worn tire is an open safety item", async () => {
+test("the worn tire can hurt somebody, and is among the open matters", async () => {
   const { summary } = await summarize(world.buyer, way.comparison);
-  expect(summary.openSafety).toContainEqual(
+  const wheels = summary.openMatters.find(({ matter }) => matter === "wheels");
+  expect(wheels?.lines).toContainEqual(
     expect.objectContaining({ item: "wheels.tread-depth", position: "left-front", standing: "differs" }),
   );
 });

@@ -67,7 +67,7 @@ const counted = [
   "summary-moved",
   "summary-hash",
   "summary-decided",
-  "safety-unacknowledged",
+  "matters-unanswered",
   "decision-state",
   "hours-unreadable",
   "site-missing",

@@ -104,12 +104,16 @@ async function answer(dealer: Page): Promise<void> {
   await dealer.getByText("accepted by the dealer").first().waitFor();
 }
 
-async function sayOfEverySafetyItem(buyer: Page): Promise<void> {
+async function answerForEveryMatter(buyer: Page): Promise<void> {
   await buyer.getByRole("radio", { name: /^Approve/ }).check();
-  const fields = buyer.getByRole("group", { name: /open safety items/ }).getByRole("textbox");
-  await fields.first().waitFor();
-  for (let at = 0; at < (await fields.count()); at += 1) {
-    await fields.nth(at).fill("I know, and a licensed mechanic looks at it before it is driven.");
+  const matters = buyer.getByRole("group", { name: /: what you will do$/ });
+  await matters.first().waitFor();
+  for (let at = 0; at < (await matters.count()); at += 1) {
+    await matters.nth(at).getByRole("radio", { name: "It is looked at again first" }).check();
+  }
+  const words = buyer.getByRole("textbox", { name: /in your own words$/ });
+  for (let at = 0; at < (await words.count()); at += 1) {
+    await words.nth(at).fill("I know, and a licensed mechanic looks at it before it is driven.");
   }
   await buyer.getByRole("checkbox", { name: /^I have read this page/ }).check();
 }
@@ -151,7 +155,7 @@ test("a car goes from statement to approval through all four people", async () =
   await answer(dealer);
 
   const summary = await summarize(buyer);
-  await sayOfEverySafetyItem(buyer);
+  await answerForEveryMatter(buyer);
   expect(await approve(buyer)).toBe(201);
   await buyer.getByRole("heading", { name: "You approved this summary" }).waitFor();
   const approved = buyer.getByRole("status").filter({ hasText: "You approved this summary" });
@@ -171,7 +175,7 @@ test("a car goes from statement to approval through all four people", async () =
 
   await buyer.goto(comparison);
   await summarize(buyer);
-  await sayOfEverySafetyItem(buyer);
+  await answerForEveryMatter(buyer);
   await stateAgain(dealer);
   expect(await approve(buyer)).toBe(409);
   await buyer.getByText("Something moved since this summary was made").first().waitFor();

@@ -1,6 +1,6 @@
 import type { Entry, ReadingFigures } from "@evenhand/shared/comparison";
 
-/** An entry by hand: a safety item both sides answered alike. */
+/** An entry by hand: an item both sides answered alike. */
 export const entry = (more: Partial<Entry> = {}): Entry => ({
   item: "electrics.horn",
   position: "",
@@ -11,7 +11,6 @@ export const entry = (more: Partial<Entry> = {}): Entry => ({
   marks: [],
   reason: "same-answer",
   direction: "neither",
-  consequence: "safety",
   standing: "confirmed",
   firmness: { a: "asserted", b: "asserted" },
   finding: { a: 0, b: 0 },

@@ -47,7 +47,7 @@ export const problemTable = {
   "summary-moved": { status: 409, title: "Something moved since the summary was made" },
   "summary-hash": { status: 409, title: "This is not the hash of the summary" },
   "summary-decided": { status: 409, title: "The summary was decided already" },
-  "safety-unacknowledged": { status: 422, title: "Open safety items are not acknowledged in words" },
+  "matters-unanswered": { status: 422, title: "Open matters are not answered for" },
   "decision-state": { status: 409, title: "The decision does not wait for an answer" },
   "faults-unanswered": { status: 409, title: "Accepted faults are not answered yet" },
   "question-state": { status: 409, title: "The question does not allow this now" },

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { CostTable } from "../cost-table.ts";
 import { Instant, ItemId, Money, ObjectId, PositionId, Sha256 } from "../identifier.ts";
-import { Summary, SummarySource } from "../summary.ts";
+import { Acknowledgement, OpenMatterKind, Summary, SummarySource } from "../summary.ts";
 import { Created, CreatedDraft, pageOf, PageQuery, Revision, type Contract } from "./paging.ts";
 
 export const SummaryRequest = z.strictObject({});
@@ -21,18 +21,11 @@ export const Moved = z.strictObject({
 export type Moved = z.infer<typeof Moved>;
 
 export const DecisionKind = z.enum(["approve", "counter", "decline"]);
-export const Acknowledgement = z.strictObject({
-  item: ItemId,
-  position: PositionId,
-  words: z.string().trim().min(10, "in words, at least ten characters").max(1000),
-});
-export type Acknowledgement = z.infer<typeof Acknowledgement>;
-
 /** `hash` is that of the summary as it was seen. A counter names a price, conditions or both. */
 export const DecisionRequest = z.strictObject({
   decision: DecisionKind,
   hash: Sha256,
-  acknowledgements: z.array(Acknowledgement).max(500).default([]),
+  acknowledgements: z.array(Acknowledgement).max(OpenMatterKind.options.length).default([]),
   price: Money.optional(),
   conditions: z.string().trim().min(1).max(4000).optional(),
 });

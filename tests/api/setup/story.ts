@@ -4,7 +4,7 @@ import type { Comparison } from "@evenhand/shared/comparison";
 import type { FindingInput } from "@evenhand/shared/finding";
 import type { Sealed } from "@evenhand/shared/http/reports";
 import type { Vehicle } from "@evenhand/shared/report";
-import type { Summary } from "@evenhand/shared/summary";
+import type { Acknowledgement, Summary } from "@evenhand/shared/summary";
 import type { Person } from "./person.ts";
 import type { World } from "./world.ts";
 
@@ -185,11 +185,13 @@ export async function summarize(
   return { ...made, summary: await buyer.does("summaries.document", { path: { id: made.id } }) };
 }
 
-/** A sentence for each open safety item. */
-export const acknowledgeAll = ({ openSafety }: Summary) =>
-  [
-    ...new Map(openSafety.map(({ item, position }) => [`${item} ${position}`, { item, position }])).values(),
-  ].map((place) => ({ ...place, words: "I know of this and will have it looked at." }));
+/** An answer for each open matter. */
+export const acknowledgeAll = ({ openMatters }: Summary): Acknowledgement[] =>
+  openMatters.map(({ matter }) => ({
+    matter,
+    answer: "look-again",
+    words: "I know of this and will have it looked at.",
+  }));
 
 /** Changes one finding of a sealed report and seals the next version. */
 export async function reseal(person: Person, report: string, finding: FindingInput): Promise<Sealed> {

@@ -10,8 +10,8 @@ import type {
   DemoVehicle,
 } from "@evenhand/shared/demo-scenario";
 import type { Report } from "@evenhand/shared/report";
-import type { Summary } from "@evenhand/shared/summary";
-import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
+import type { Acknowledgement, Summary } from "@evenhand/shared/summary";
+import { matterWords } from "@evenhand/decision/open-matters";
 import { AccountsService } from "../capabilities/accounts/index.ts";
 import { ComparisonsService } from "../capabilities/comparisons/index.ts";
 import { OrdersService } from "../capabilities/orders/index.ts";
@@ -250,15 +250,11 @@ function entriesAbout({ entries }: Comparison, { item, position, fault }: DemoEn
   return found;
 }
 
-const wordsOf = (item: string): string =>
-  sheetVersion1.items.find((each) => each.id === item)?.words.american ?? item;
-
-/** The sentence for each open safety item, with the item's own words in it. */
-function acknowledge({ openSafety }: Summary, sentence: string) {
-  const places = new Map(openSafety.map(({ item, position }) => [`${item} ${position}`, { item, position }]));
-  return [...places.values()].map(({ item, position }) => ({
-    item,
-    position,
-    words: sentence.replaceAll("{item}", position === "" ? wordsOf(item) : `${wordsOf(item)}, ${position}`),
+/** The sentence for each open matter, with its name in it. */
+function acknowledge({ openMatters }: Summary, sentence: string): Acknowledgement[] {
+  return openMatters.map(({ matter }) => ({
+    matter,
+    answer: "first",
+    words: sentence.replaceAll("{matter}", matterWords(matter)),
   }));
 }

@@ -54,12 +54,11 @@ test("nor does the inspection contradict the honest dealer's figures", () => {
   expect(tally.agree).toBeGreaterThan(400);
 });
 
-test("what is hidden under the older car comes out as not stated or differing, most of it structure", () => {
+test("what is hidden under the older car comes out as not stated or differing, most of it what the price rests on", () => {
   const { a, b } = filesOf("windrow");
   const { entries } = analyze(report(a), report(b), compileSheet(sheetVersion1));
   const hidden = entries.filter(
-    ({ outcome, consequence }) =>
-      (outcome === "unstated" || outcome === "differ") && consequence === "structure",
+    ({ outcome, severity }) => (outcome === "unstated" || outcome === "differ") && severity === "worth",
   );
   expect(hidden.length).toBeGreaterThan(15);
   expect(hidden.map(({ item }) => item)).toContain("body.fender-inner-face");

@@ -1,4 +1,5 @@
-import { outcomeWords, standingWords } from "@evenhand/comparison/sentence";
+import { isFoundBad } from "@evenhand/comparison/found-bad";
+import { outcomeWords, severityWords, standingWords } from "@evenhand/comparison/sentence";
 import { Outcome, outcomeSign } from "@evenhand/shared/outcome";
 import { ruleTitle } from "../view/cross-checks.ts";
 import { countedItem, needsSentence } from "../view/index.ts";
@@ -33,11 +34,17 @@ const row = (one: Row): Markup =>
       ><span>${outcomeWords(one.entry.outcome)}</span>
     </div>
     <div class="right">
-      <small>${catalog.consequence[one.entry.consequence]} · ${standingWords(one.entry.standing)}</small
-      >${side(one.found)} ${needsSentence(one) ? html`<p class="why">${one.sentence}</p>` : null}
+      <small>${severityAndStanding(one.entry)}</small>${side(one.found)}
+      ${needsSentence(one) ? html`<p class="why">${one.sentence}</p>` : null}
       ${one.limits.map((text) => html`<p class="limits"><small>${text}</small></p>`)}${picture(one)}
     </div>
   </div>`;
+
+const severityAndStanding = ({ severity, calls, standing }: Row["entry"]): string =>
+  [
+    ...(severity === null ? [] : [severityWords(severity, isFoundBad({ calls, standing }))]),
+    standingWords(standing),
+  ].join(" · ");
 
 const spread = (rows: readonly Row[]): Markup =>
   html` <div class="spread">

@@ -2,7 +2,8 @@ import { firmnessWords } from "@evenhand/comparison/sentence";
 import type { Comparison, Entry } from "@evenhand/shared/comparison";
 import type { Finding } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
-import type { Item, Section, Sheet } from "@evenhand/shared/sheet";
+import { isDecisive } from "@evenhand/shared/severity";
+import type { Section, Sheet } from "@evenhand/shared/sheet";
 import { answerText, faultText } from "../words/answer.ts";
 import type { AnswerContext } from "../words/answer.ts";
 import { catalog } from "../words/catalog.ts";
@@ -51,7 +52,7 @@ export type View = {
   readonly b: Report;
   readonly sections: readonly SectionView[];
   readonly pressing: readonly Row[];
-  /** Safety and structure that nobody saw, by name. */
+  /** What a purchase can turn on and nobody saw, by name. */
   readonly unseenDecisive: readonly string[];
   readonly crossChecks: CrossCheckView;
 };
@@ -168,9 +169,6 @@ export const placeText = ({ item, position }: Pick<Row, "item" | "position">): s
 export const needsSentence = ({ entry }: Row): boolean =>
   entry.outcome !== "agree" || entry.figures?.of === "reading" || entry.figures?.of === "color";
 
-const isDecisive = (item: Item | undefined): boolean =>
-  item?.consequence === "safety" || item?.consequence === "structure";
-
 /**
  * Everything a page or a terminal shows of a comparison, in words and in the order of the sheet. Nothing is judged here.
  */
@@ -186,9 +184,9 @@ export const viewOf = (input: ViewInput): View => {
       .map((section) => sectionView(section, bySection.get(section.id) ?? []))
       .filter(({ rows: listed, unseenPlaces, quiet }) => listed.length + unseenPlaces + quiet > 0),
     pressing: input.comparison.order.flatMap((index) => rows[index] ?? []),
-    unseenDecisive: unseenByItem(
-      rows.filter((row) => isUnseen(row) && isDecisive(words.findItem(row.entry.item))),
-    ).map(countedItem),
+    unseenDecisive: unseenByItem(rows.filter((row) => isUnseen(row) && isDecisive(row.entry.severity))).map(
+      countedItem,
+    ),
     crossChecks: crossCheckView(input.comparison.crossChecks, input.sentences, words),
   };
 };

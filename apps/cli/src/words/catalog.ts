@@ -3,7 +3,6 @@ import type { Work } from "@evenhand/comparison/worklist";
 import type { Comparison } from "@evenhand/shared/comparison";
 import type { Outcome } from "@evenhand/shared/outcome";
 import type { ReportKind } from "@evenhand/shared/report";
-import type { Consequence } from "@evenhand/shared/sheet";
 
 const plural = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
@@ -25,15 +24,6 @@ const kind: Readonly<Record<ReportKind, string>> = {
   delivery: "delivery",
 };
 
-const consequence: Readonly<Record<Consequence, string>> = {
-  safety: "safety",
-  identity: "identity",
-  structure: "structure",
-  mechanical: "mechanical",
-  appearance: "appearance",
-  papers: "papers",
-};
-
 const catalogSign = { holds: "✓", breaks: "✗", "cannot-tell": "·" } as const;
 
 /** Every string the command line shows, apart from the sentences of the comparison, which have a catalog of their own. */
@@ -45,7 +35,6 @@ export const catalog = {
   outcomeHeading: "Outcome",
   outcomeMeans,
   kind,
-  consequence,
   working: {
     yes: "works",
     no: "does not work",
@@ -121,9 +110,9 @@ export const catalog = {
     share: "seen of stated",
   },
   whole: "whole sheet",
-  unseenDecisive: "Safety and structure that nobody saw",
+  unseenDecisive: "Nobody saw, of what a purchase can turn on",
   softness: (of: { decisive: number; hedged: number; byEye: number; silent: number }) =>
-    `Of ${of.decisive} decisive places (safety, identity, structure) the statement hedged ${of.hedged}, judged ${of.byEye} by eye and was silent on ${of.silent}.`,
+    `Of ${of.decisive} decisive places (what can stop a purchase, hurt somebody or carry the price) the statement hedged ${of.hedged}, judged ${of.byEye} by eye and was silent on ${of.silent}.`,
   chance: (of: { readings: number; doubtful: number; expectedDoubtful: number }) =>
     `Of ${plural(of.readings, "reading", "readings")} compared ${of.doubtful} came out doubtful; chance alone would give about ${of.expectedDoubtful.toFixed(1)}.`,
   picture: (a: string, b: string, delta: string) => `A ${a}, B ${b}; a difference of ${delta} matters`,

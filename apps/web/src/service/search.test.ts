@@ -16,7 +16,7 @@ test("what does not fit in an address is left out", () => {
     order: "sheet",
     outcome: ["differ", "agree"],
     standing: undefined,
-    consequence: undefined,
+    severity: undefined,
     section: undefined,
     station: undefined,
     q: "1967",

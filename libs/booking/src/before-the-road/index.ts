@@ -11,7 +11,7 @@ export type RoadFacts = {
   readonly plates: Paper | null;
   /** Who bears damage on the drive, as agreed in writing. */
   readonly damageBorneBy: "owner" | "dealer" | "inspection-firm" | "insurer" | null;
-  /** Every gate item of the brief, and every open item of consequence "safety". */
+  /** Every gate item of the brief, and every item on which something was found that can hurt somebody. */
   readonly gate: readonly GateItem[];
 };
 

@@ -20,7 +20,7 @@ import { softnessOf } from "../softness/index.ts";
 import { tallyOf } from "../tally/index.ts";
 
 export type AnalyzeOptions = CompareOptions & {
-  /** The table discrepancies are ordered by; without one they go by consequence. */
+  /** The table discrepancies are ordered by; without one they go by severity alone. */
   readonly costs?: CostTable;
   /** SHA-256 of the sealed reports. */
   readonly seals?: { readonly a: string | null; readonly b: string | null };
@@ -84,7 +84,7 @@ export const analyze = (
   );
   completeFigures(found, a, b, sheet, options);
   const entries = applyRules(found, checks);
-  const places = placesSeen(entries, a, b);
+  const places = placesSeen(entries, a, b, sheet);
   const costs = costsOf(options.costs);
   const { make, model, modelYear, identification } = a.vehicle;
   return {

@@ -59,10 +59,9 @@ describe("compare", () => {
     expect(entries[0]).toMatchObject({ outcome: "unseen", reason: "not-reported", standing: "unseen" });
   });
 
-  it("gives consequence, firmness and the two findings", () => {
+  it("gives firmness and the two findings", () => {
     const entry = hornOf([unseen("electrics.radio"), horn("yes", { firmness: "hedged" })], [horn("no")]);
     expect(entry).toMatchObject({
-      consequence: "safety",
       firmness: { a: "hedged", b: "asserted" },
       finding: { a: 1, b: 0 },
       atom: { of: "answer" },
@@ -120,7 +119,6 @@ describe("an entry", () => {
       marks: [],
       reason: "other-answer",
       direction: "stated-better",
-      consequence: "safety",
       standing: "differs",
       firmness: { a: "asserted", b: "second-hand" },
       finding: { a: 0, b: 0 },

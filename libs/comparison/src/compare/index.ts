@@ -99,7 +99,7 @@ const marksOf = ({ a }: Meeting, judgment: Judgment, figures: Entry["figures"]):
 
 const makeEntry = (meeting: Meeting, atom: Atom, judgment: Judgment): Entry => {
   const { place, a, b, finding } = meeting;
-  const { id, consequence } = place.compiled.item;
+  const { id } = place.compiled.item;
   const calls = { a: callSide(meeting, atom, "a"), b: callSide(meeting, atom, "b") };
   const entry: Entry = {
     item: id,
@@ -111,7 +111,6 @@ const makeEntry = (meeting: Meeting, atom: Atom, judgment: Judgment): Entry => {
     marks: marksOf(meeting, judgment, judgment.figures),
     reason: judgment.reason,
     direction: judgment.direction,
-    consequence,
     standing: judgment.standing,
     firmness: firmnessOf(a, b),
     finding,

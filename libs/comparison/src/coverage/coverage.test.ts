@@ -12,7 +12,7 @@ const HORN = "electrics.horn";
 const RADIO = "electrics.radio";
 const seenOf = (a: Finding[], b: Finding[]) => {
   const [first, second] = [statement(a), inspection(b)];
-  return placesSeen(compare(first, second, sheet).entries, first, second);
+  return placesSeen(compare(first, second, sheet).entries, first, second, sheet);
 };
 const coverage = (a: Finding[], b: Finding[]) => coverageOf(seenOf(a, b), sheet);
 const horn = (a: Finding[], b: Finding[]) => seenOf(a, b).find(({ item }) => item === HORN);
@@ -50,8 +50,8 @@ describe("placesSeen", () => {
 });
 
 describe("coverageOf", () => {
-  it("counts by section, by consequence and over the whole", () => {
-    const { bySection, byConsequence, whole } = coverage(
+  it("counts by section, by severity and over the whole", () => {
+    const { bySection, bySeverity, whole } = coverage(
       [works(HORN), works(RADIO)],
       [works(HORN), works("electrics.clock")],
     );
@@ -59,21 +59,16 @@ describe("coverageOf", () => {
     expect(whole).toMatchObject({ of: "whole", ...row });
     expect(bySection.find(({ of }) => of === "electrics")).toMatchObject(row);
     expect(bySection.find(({ of }) => of === "trunk")).toMatchObject({ stated: 0, seen: 0 });
-    expect(byConsequence.map(({ of }) => of)).toEqual([
-      "safety",
-      "identity",
-      "structure",
-      "mechanical",
-      "appearance",
-      "papers",
-    ]);
-    expect(byConsequence[0]).toMatchObject({ stated: 1, seen: 1, statedAndSeen: 1, seenSoundNotStated: 0 });
+    expect(bySeverity.map(({ of }) => of)).toEqual(["halt", "danger", "worth", "repair", "small"]);
+    const lamp = finding("electrics.lamps", { kind: "working", value: "yes" }, { position: "left-stop" });
+    const danger = coverage([lamp, works(HORN)], [lamp]).bySeverity[1];
+    expect(danger).toMatchObject({ stated: 1, seen: 1, statedAndSeen: 1, seenSoundNotStated: 0 });
   });
 
   it("adds up to the whole both ways, sections in sheet order, none without a place", () => {
-    const { bySection, byConsequence, whole } = coverage([], []);
+    const { bySection, bySeverity, whole } = coverage([], []);
     const sum = (rows: typeof bySection) => rows.reduce((total, { onSheet }) => total + onSheet, 0);
-    expect([sum(bySection), sum(byConsequence)]).toEqual([whole.onSheet, whole.onSheet]);
+    expect([sum(bySection), sum(bySeverity)]).toEqual([whole.onSheet, whole.onSheet]);
     expect(bySection.map(({ of }) => of)).toEqual(sheet.sheet.sections.map(({ id }) => id));
     expect(coverageOf([], sheet).bySection).toEqual([]);
   });

@@ -1,8 +1,10 @@
 import type { Comparison, CoverageRow, Entry } from "@evenhand/shared/comparison";
 import type { Report } from "@evenhand/shared/report";
-import { Consequence } from "@evenhand/shared/sheet";
+import { SEVERITIES } from "@evenhand/shared/severity";
+import type { Severity } from "@evenhand/shared/severity";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { isClaim } from "../silence/index.ts";
+import { worstSeverity } from "../worst-severity/index.ts";
 
 type Findings = Pick<Report, "findings">;
 
@@ -10,7 +12,8 @@ type Findings = Pick<Report, "findings">;
 export type SeenPlace = {
   readonly item: string;
   readonly position: string;
-  readonly consequence: Entry["consequence"];
+  /** How grave it can be that the place is not as claimed, whatever was found. */
+  readonly atStake: Severity;
   readonly finding: Entry["finding"];
   /** The first side claims something of it. */
   readonly stated: boolean;
@@ -26,19 +29,26 @@ const findingAt = (report: Findings, index: number | null) =>
 /**
  * The places of a comparison, each once; entries of one place stand together.
  *
- * @example placesSeen(entries, statement, inspection).filter(({ seen }) => !seen)
+ * @example placesSeen(entries, statement, inspection, sheet).filter(({ seen }) => !seen)
  */
-export const placesSeen = (entries: readonly Entry[], a: Findings, b: Findings): SeenPlace[] => {
+export const placesSeen = (
+  entries: readonly Entry[],
+  a: Findings,
+  b: Findings,
+  sheet: CompiledSheet,
+): SeenPlace[] => {
   const places: SeenPlace[] = [];
   let last: Entry | undefined;
   for (const entry of entries) {
     if (last !== undefined && last.item === entry.item && last.position === entry.position) continue;
     last = entry;
-    const { item, position, consequence, finding } = entry;
+    const { item, position, finding } = entry;
+    const compiled = sheet.items.get(item);
+    const atStake = compiled === undefined ? "small" : worstSeverity(compiled, position);
     const stated = isClaim(findingAt(a, finding.a));
     const seen = isClaim(findingAt(b, finding.b));
     const seenSoundNotStated = !stated && entry.coverageOnly === true;
-    places.push({ item, position, consequence, finding, stated, seen, seenSoundNotStated });
+    places.push({ item, position, atStake, finding, stated, seen, seenSoundNotStated });
   }
   return places;
 };
@@ -62,24 +72,24 @@ const count = (row: CoverageRow | undefined, place: SeenPlace): void => {
 };
 
 /**
- * How much was stated and seen, counted in places that apply to the car: by section, by consequence and over the
+ * How much was stated and seen, counted in places that apply to the car: by section, by severity and over the
  * whole, with both denominators, what is on the sheet and what was stated. Sections with no place on this car are
  * left out.
  *
- * @example coverageOf(placesSeen(entries, a, b), sheet).whole // { of: "whole", onSheet: 611, stated: 402, … }
+ * @example coverageOf(placesSeen(entries, a, b, sheet), sheet).whole // { of: "whole", onSheet: 611, stated: 402, … }
  */
 export const coverageOf = (places: readonly SeenPlace[], sheet: CompiledSheet): Comparison["coverage"] => {
   const sections = new Map(sheet.sheet.sections.map(({ id }) => [id, emptyRow(id)]));
-  const consequences = new Map(Consequence.options.map((id) => [id, emptyRow(id)]));
+  const severities = new Map(SEVERITIES.map((id) => [id, emptyRow(id)]));
   const whole = emptyRow("whole");
   for (const place of places) {
     count(whole, place);
-    count(consequences.get(place.consequence), place);
+    count(severities.get(place.atStake), place);
     count(sections.get(sheet.items.get(place.item)?.item.section ?? ""), place);
   }
   return {
     bySection: Array.from(sections.values()).filter(({ onSheet }) => onSheet > 0),
-    byConsequence: Array.from(consequences.values()),
+    bySeverity: Array.from(severities.values()),
     whole,
   };
 };

@@ -14,7 +14,6 @@ const entry = (standing: Standing, direction: Direction = "neither", more: Parti
   marks: [],
   reason: "same-answer",
   direction,
-  consequence: "safety",
   standing,
   firmness: { a: "asserted", b: "asserted" },
   finding: { a: 0, b: 0 },

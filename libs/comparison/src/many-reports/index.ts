@@ -38,7 +38,6 @@ export type RowState = "one-party" | "agreed" | "in-doubt" | "disputed";
 export type Row = {
   readonly item: string;
   readonly position: string;
-  readonly consequence: Entry["consequence"];
   /** By report, in the order given. */
   readonly says: readonly (Saying | null)[];
   /** Between the reports that speak for the parties: each party's latest that claims anything. */
@@ -178,11 +177,9 @@ export const manyReports = (
     const speakers = parties.flatMap((party) => party.reports.findLast(claims) ?? []);
     const between = pairsAmong(speakers, pairs, key);
     const within = parties.flatMap((party) => pairsAmong(party.reports.filter(claims), pairs, key));
-    const consequence = sheet.items.get(id)?.item.consequence ?? "papers";
     return {
       item: id,
       position,
-      consequence,
       says,
       between,
       within,

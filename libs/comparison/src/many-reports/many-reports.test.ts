@@ -93,7 +93,6 @@ describe("who says what", () => {
       rows: [
         {
           item: "electrics.horn",
-          consequence: "safety",
           says: [
             { kind: "statement", finding: 0, claims: false, bad: false },
             { kind: "inspection", finding: 1, claims: true, bad: true },
@@ -102,7 +101,6 @@ describe("who says what", () => {
         },
         {
           item: "electrics.radio",
-          consequence: "appearance",
           says: [null, { finding: 0, claims: true, bad: false }, null],
         },
       ],

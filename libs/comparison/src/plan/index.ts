@@ -57,7 +57,6 @@ const silentEntry = (compiled: CompiledItem, position: string): Entry => {
     marks: [],
     reason: "not-reported",
     direction: "neither",
-    consequence: item.consequence,
     standing: "unseen",
     firmness: { a: null, b: null },
     finding: { a: null, b: null },

@@ -75,7 +75,6 @@ describe("the silent entry", () => {
       marks: [],
       reason: "not-reported",
       direction: "neither",
-      consequence: "safety",
       standing: "unseen",
       firmness: { a: null, b: null },
       finding: { a: null, b: null },

@@ -3,6 +3,7 @@ import type { LimitCall } from "@evenhand/shared/comparison";
 import type { Firmness } from "@evenhand/shared/finding";
 import type { Direction, Outcome, Standing } from "@evenhand/shared/outcome";
 import type { ReportKind } from "@evenhand/shared/report";
+import type { Severity } from "@evenhand/shared/severity";
 import type { Reason } from "../reason/index.ts";
 
 /** Templates: `{a}` and `{b}` are the two answers, `{A}` and `{B}` how each report says a thing, `{theA}` and `{theB}` the reports. */
@@ -180,6 +181,23 @@ export const STANDINGS: Readonly<Record<Standing, string>> = {
   unseen: "unseen",
   "not-comparable": "not comparable",
   "agreed-fault": "agreed fault",
+};
+
+export const SEVERITIES: Readonly<Record<Severity, string>> = {
+  halt: "clear before you pay",
+  danger: "can hurt somebody",
+  worth: "bears on the price",
+  repair: "money to put right",
+  small: "a trifle",
+};
+
+/** Of what was not seen, or is in doubt: what could be. */
+export const AT_STAKE: Readonly<Record<Severity, string>> = {
+  halt: "clear before you pay",
+  danger: "could hurt somebody",
+  worth: "may bear on the price",
+  repair: "may need money",
+  small: "a trifle at most",
 };
 
 export const DIRECTIONS: Readonly<Record<Direction, string>> = {

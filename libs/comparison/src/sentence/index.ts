@@ -9,9 +9,11 @@ import type {
 import type { Firmness } from "@evenhand/shared/finding";
 import type { Direction, Outcome, Standing } from "@evenhand/shared/outcome";
 import type { Report, ReportKind } from "@evenhand/shared/report";
+import type { Severity } from "@evenhand/shared/severity";
 import type { Item, Sheet } from "@evenhand/shared/sheet";
 import { formatExact, formatMeasured, formatUnit, formatValue } from "../format-figure/index.ts";
 import {
+  AT_STAKE,
   CLAUSES,
   DIRECTIONS,
   FIRMNESSES,
@@ -20,6 +22,7 @@ import {
   OUTCOMES,
   REPORTS,
   SENTENCES,
+  SEVERITIES,
   STANDINGS,
 } from "./catalog.ts";
 import type { SentenceKey } from "./catalog.ts";
@@ -41,6 +44,9 @@ export type SentenceContext = {
 export const outcomeWords = (outcome: Outcome): string => OUTCOMES[outcome];
 /** How an entry's standing for the buyer is called. */
 export const standingWords = (standing: Standing): string => STANDINGS[standing];
+/** How grave a thing is, where it was found; or could be, where nobody knows. */
+export const severityWords = (severity: Severity, found: boolean): string =>
+  (found ? SEVERITIES : AT_STAKE)[severity];
 /** How a direction is called. */
 export const directionWords = (direction: Direction): string => DIRECTIONS[direction];
 /** How firmly a thing was said. */

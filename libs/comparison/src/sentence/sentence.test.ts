@@ -4,6 +4,7 @@ import type { Answer } from "@evenhand/shared/answer";
 import type { Finding } from "@evenhand/shared/finding";
 import { Outcome, Standing } from "@evenhand/shared/outcome";
 import type { Report } from "@evenhand/shared/report";
+import { Severity } from "@evenhand/shared/severity";
 import { finding, inspection, sheet, statement } from "../../testing/small-reports.ts";
 import { compare } from "../compare/index.ts";
 import type { CompareOptions } from "../compare/index.ts";
@@ -14,6 +15,7 @@ import {
   outcomeWords,
   sentence,
   sentenceContext,
+  severityWords,
   standingWords,
 } from "./index.ts";
 
@@ -271,6 +273,7 @@ describe("the catalog", () => {
     const words = [
       ...Outcome.options.map(outcomeWords),
       ...Standing.options.map(standingWords),
+      ...Severity.options.flatMap((each) => [severityWords(each, true), severityWords(each, false)]),
       ...NotSeenReason.options.map(notSeenWords),
       directionWords("stated-better"),
       firmnessWords("second-hand"),

@@ -1,11 +1,11 @@
 import type { Softness } from "@evenhand/shared/comparison";
 import type { Report } from "@evenhand/shared/report";
+import { isDecisive } from "@evenhand/shared/severity";
 import type { SeenPlace } from "../coverage/index.ts";
 
-const DECISIVE: ReadonlySet<string> = new Set(["safety", "identity", "structure"]);
-
 /**
- * How soft the statement is where it matters: of the places of safety, identity and structure, how many were stated
+ * How soft the statement is where it matters: of the places that can stop a purchase, hurt somebody or
+ * carry the price, how many were stated
  * hedged or at second hand, how many read by eye where an instrument is asked for, how many left silent. Somebody who
  * answers everything by eye and hedged gains nothing by it while this stands beside the coverage.
  *
@@ -13,8 +13,8 @@ const DECISIVE: ReadonlySet<string> = new Set(["safety", "identity", "structure"
  */
 export const softnessOf = (places: readonly SeenPlace[], a: Pick<Report, "findings">): Softness => {
   const softness: Softness = { decisive: 0, hedged: 0, byEye: 0, silent: 0 };
-  for (const { consequence, finding, stated } of places) {
-    if (!DECISIVE.has(consequence)) continue;
+  for (const { atStake, finding, stated } of places) {
+    if (!isDecisive(atStake)) continue;
     softness.decisive += 1;
     const said = finding.a === null ? undefined : a.findings[finding.a];
     if (!stated || said === undefined) {

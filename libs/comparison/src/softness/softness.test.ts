@@ -7,10 +7,10 @@ import { softnessOf } from "./index.ts";
 
 const softness = (findings: Finding[]) => {
   const [a, b] = [statement(findings), inspection([])];
-  return softnessOf(placesSeen(compare(a, b, sheet).entries, a, b), a);
+  return softnessOf(placesSeen(compare(a, b, sheet).entries, a, b, sheet), a);
 };
-const horn = (more: Partial<Finding> = {}, value: "yes" | "not-known" = "yes") =>
-  finding("electrics.horn", { kind: "working", value }, more);
+const stopLamp = (more: Partial<Finding> = {}, value: "yes" | "not-known" = "yes") =>
+  finding("electrics.lamps", { kind: "working", value }, { position: "left-stop", ...more });
 const play = (more: Partial<Finding> = {}) =>
   finding("steering.free-play", { kind: "reading", unit: "in", values: [{ value: 1 }] }, more);
 const none = softness([]);
@@ -23,18 +23,26 @@ it("counts decisive places alone, all of them silent in an empty statement", () 
 });
 
 it("counts what is hedged or at second hand", () => {
-  expect(softness([horn({ firmness: "hedged" })])).toEqual({ ...none, hedged: 1, silent: none.silent - 1 });
-  expect(softness([horn({ firmness: "second-hand" })]).hedged).toBe(1);
-  expect(softness([horn()]).hedged).toBe(0);
+  expect(softness([stopLamp({ firmness: "hedged" })])).toEqual({
+    ...none,
+    hedged: 1,
+    silent: none.silent - 1,
+  });
+  expect(softness([stopLamp({ firmness: "second-hand" })]).hedged).toBe(1);
+  expect(softness([stopLamp()]).hedged).toBe(0);
 });
 
 it("counts readings by eye", () => {
   expect(softness([play()])).toMatchObject({ byEye: 1, hedged: 0 });
   expect(softness([play({ instrument: "rule" })]).byEye).toBe(0);
-  expect(softness([horn()]).byEye).toBe(0);
+  expect(softness([stopLamp()]).byEye).toBe(0);
 });
 
 it("takes not seen and not known for silence", () => {
-  expect(softness([horn({ firmness: "hedged" }, "not-known")])).toEqual(none);
-  expect(softness([finding("electrics.horn", { kind: "not-seen", reason: "no-time" })])).toEqual(none);
+  expect(softness([stopLamp({ firmness: "hedged" }, "not-known")])).toEqual(none);
+  expect(
+    softness([
+      finding("electrics.lamps", { kind: "not-seen", reason: "no-time" }, { position: "left-stop" }),
+    ]),
+  ).toEqual(none);
 });

@@ -1,11 +1,12 @@
 import type { Entry } from "@evenhand/shared/comparison";
 import type { Report } from "@evenhand/shared/report";
-import { Consequence } from "@evenhand/shared/sheet";
+import { severityRank } from "@evenhand/shared/severity";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { settlerOf } from "../readings-to-settle/index.ts";
 import type { Settler } from "../readings-to-settle/index.ts";
 import { findSharing } from "../sharing/index.ts";
 import type { Sharing } from "../sharing/index.ts";
+import { worstSeverity } from "../worst-severity/index.ts";
 
 /**
  * What the second side can do about an open entry.
@@ -72,15 +73,22 @@ const workOf = (entry: Entry, settle: Settler, settleWithInstrument: Settler): F
 const isOpen = ({ outcome, coverageOnly }: Entry): boolean =>
   outcome === "doubtful" || (outcome === "consistent" && coverageOnly !== true);
 
-/** Safety first, doubtful before consistent, then by consequence. */
-const rank = ({ outcome, consequence }: Entry): number =>
-  (consequence === "safety" ? 0 : 100) +
-  (outcome === "doubtful" ? 0 : 10) +
-  Consequence.options.indexOf(consequence);
+/** Where nothing is known to be wrong, what could be. */
+const rankAtStake = ({ severity, item, position }: Entry, sheet: CompiledSheet): number => {
+  const compiled = sheet.items.get(item);
+  const atStake = severity ?? (compiled === undefined ? "small" : worstSeverity(compiled, position));
+  return severityRank(atStake);
+};
+
+/** What can stop a purchase or hurt somebody first, doubtful before consistent, then by severity. */
+const rank = (entry: Entry, sheet: CompiledSheet): number => {
+  const atStake = rankAtStake(entry, sheet);
+  return (atStake <= severityRank("danger") ? 0 : 100) + (entry.outcome === "doubtful" ? 0 : 10) + atStake;
+};
 
 /**
- * What to measure or look at again to settle what is doubtful or only consistent: safety first, doubtful before
- * consistent, then by consequence and sheet order.
+ * What to measure or look at again to settle what is doubtful or only consistent: halt and danger first, doubtful before
+ * consistent, then by severity and sheet order.
  *
  * @param entries of `compare(a, b, sheet)`
  * @returns one row for each open entry
@@ -97,7 +105,7 @@ export const worklist = (
   const settleWithInstrument = settlerOf(a, withOrdinaryInstruments(b), sheet, sharing);
   return Array.from(entries.entries())
     .filter(([, entry]) => isOpen(entry))
-    .sort(([first, one], [second, other]) => rank(one) - rank(other) || first - second)
+    .sort(([first, one], [second, other]) => rank(one, sheet) - rank(other, sheet) || first - second)
     .map(([index, entry]) => ({
       entry: index,
       ...workOf(entry, settle, settleWithInstrument),

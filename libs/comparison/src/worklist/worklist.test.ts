@@ -66,7 +66,7 @@ describe("worklist", () => {
     expect(list([casting("5S123")], [casting("55123")])).toMatchObject([{ work: "read-code-again" }]);
   });
 
-  it("puts safety first, doubtful before consistent", () => {
+  it("puts what can hurt first, doubtful before consistent", () => {
     const rows = list(
       [grade("as-new"), horn("yes"), psi(150)],
       [grade("light-wear"), horn("intermittent"), psi(140)],
@@ -78,7 +78,7 @@ describe("worklist", () => {
     ]);
   });
 
-  it("puts what is doubtful before what is consistent, whatever their consequence", () => {
+  it("puts what is doubtful before what is consistent, of what hurts nobody", () => {
     const scales = [
       {
         id: "percent",

@@ -15,6 +15,9 @@ const BY_CONSEQUENCE: Readonly<Record<Consequence, Severity>> = {
 /** Numbers a title hangs on: without them nobody should pay. */
 const HALTING = /^identity\.(vin|title-number)$/;
 
+/** By item and position; the sheet is read once for all the comparisons made on it. */
+const kept = new WeakMap<CompiledItem, Map<string, Severity>>();
+
 const worstOf = (severities: Iterable<Severity>): Severity | null => {
   let worst: Severity | null = null;
   for (const severity of severities) worst = worseSeverity(worst, severity);
@@ -62,5 +65,11 @@ const ofAnswer = (compiled: CompiledItem, position: string): Severity | null => 
  *
  * @example worstSeverity(compiledHorn, "") // "danger"
  */
-export const worstSeverity = (compiled: CompiledItem, position: string): Severity =>
-  ofAnswer(compiled, position) ?? BY_CONSEQUENCE[compiled.item.consequence];
+export const worstSeverity = (compiled: CompiledItem, position: string): Severity => {
+  const ofItem = kept.get(compiled) ?? new Map<string, Severity>();
+  const known = ofItem.get(position);
+  if (known !== undefined) return known;
+  const worst = ofAnswer(compiled, position) ?? BY_CONSEQUENCE[compiled.item.consequence];
+  kept.set(compiled, ofItem.set(position, worst));
+  return worst;
+};

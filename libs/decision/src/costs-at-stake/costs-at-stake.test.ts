@@ -89,7 +89,6 @@ const entry = (over: Partial<Entry>): Entry => ({
   marks: [],
   reason: "values-differ",
   direction: "stated-better",
-  consequence: "structure",
   standing: "differs",
   firmness: { a: null, b: null },
   finding: { a: null, b: null },

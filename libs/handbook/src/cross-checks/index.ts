@@ -50,13 +50,12 @@ const badOf = ({ bad, claim, reads }: Prepared, result: RuleResult): readonly Fo
 const runCheck = ({ rule, prepared }: Ready): CrossCheck => {
   const result = prepared.run();
   const claim = typeof prepared.claim === "function" ? prepared.claim(result) : prepared.claim;
-  const { over, strength, consequence } = rule;
+  const { over, strength } = rule;
   const decided = claim !== undefined && strength === "contradicts" && result.verdict !== "cannot-tell";
   return {
     ...result,
     over,
     strength,
-    consequence,
     reads: prepared.reads.map(referenceTo),
     claim: claim === undefined ? null : referenceTo(claim),
     bad: badOf(prepared, result).map(referenceTo),

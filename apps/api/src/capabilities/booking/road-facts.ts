@@ -37,7 +37,7 @@ const paper = (given: RoadClearance["insurance"]) =>
       };
 
 function gateOf(items: readonly string[], found: readonly Found[], open: readonly string[]) {
-  const bad = new Set([...open, ...found.filter(isOpenSafety).map(({ item }) => item)]);
+  const bad = new Set([...open, ...found.filter(isDangerous).map(({ item }) => item)]);
   const asked = new Set([...items, ...bad]);
   return [...asked].map((item) => {
     const own = found.filter((each) => each.item === item);
@@ -46,10 +46,11 @@ function gateOf(items: readonly string[], found: readonly Found[], open: readonl
   });
 }
 
-function isOpenSafety({ item, finding }: Found): boolean {
+/** What costs money and hurts nobody yet (play short of the alarm) keeps no car off the road; what can hurt does, whatever item it is of. */
+function isDangerous({ item, finding }: Found): boolean {
   const known = sheetItem(item);
-  // What costs money and hurts nobody yet (play short of the alarm) keeps no car off the road.
-  return known?.consequence === "safety" && callOf(finding.answer, known) === "danger";
+  const { position, conditions } = finding;
+  return known !== undefined && callOf(finding.answer, known, { position, conditions }) === "danger";
 }
 
 async function readFindings(tx: Transaction, order: string): Promise<Found[]> {

@@ -1,32 +1,24 @@
+import { matterWords, unanswered } from "@evenhand/decision/open-matters";
 import type { DecisionRequest } from "@evenhand/shared/http/summaries";
-import type { FieldProblem } from "@evenhand/shared/problem";
-import type { Summary, SummaryItem } from "@evenhand/shared/summary";
+import type { Summary } from "@evenhand/shared/summary";
 import { ProblemError } from "../../platform/problems/problem-error.ts";
 
-type Place = Pick<SummaryItem, "item" | "position">;
-const key = ({ item, position }: Place): string => `${item} ${position}`;
+const why = {
+  "not-answered": "say what you will do about it",
+  "no-words": "say in your own words, at least ten characters, what you know of it and why",
+} as const;
 
-/** Open safety items nobody has acknowledged, each place once. */
-export function unacknowledged(summary: Summary, acknowledged: readonly Place[]): Place[] {
-  const known = new Set(acknowledged.map(key));
-  const open = new Map(summary.openSafety.map((item) => [key(item), item]));
-  return [...open]
-    .filter(([place]) => !known.has(place))
-    .map(([, { item, position }]) => ({ item, position }));
-}
-
-/** @throws ProblemError `safety-unacknowledged` naming each */
-export function checkAcknowledged(summary: Summary, { acknowledgements }: DecisionRequest): void {
-  const open = unacknowledged(summary, acknowledgements);
+/** @throws ProblemError `matters-unanswered` naming each */
+export function checkAcknowledged({ openMatters }: Summary, { acknowledgements }: DecisionRequest): void {
+  const open = unanswered(openMatters, acknowledgements);
   if (open.length === 0) return;
   throw new ProblemError(
-    "safety-unacknowledged",
-    "Say of each open safety item, in your own words, that you know of it. Each is named.",
+    "matters-unanswered",
+    "Say of each matter that stops the money or can hurt somebody what you will do about it. Each is named.",
     {
-      problems: open.map((place): FieldProblem => ({
+      problems: open.map(({ matter, because }) => ({
         at: "/acknowledgements",
-        reason: "not acknowledged in words",
-        ...place,
+        reason: `${matterWords(matter)}: ${why[because]}`,
       })),
     },
   );

@@ -1,10 +1,12 @@
 import type { Comparison, Entry } from "@evenhand/shared/comparison";
 import type { CostTable } from "@evenhand/shared/cost-table";
-import type { Standing } from "@evenhand/shared/outcome";
 import type { Report } from "@evenhand/shared/report";
+import { isDecisive, type Severity, severityRank } from "@evenhand/shared/severity";
 import type { Summary, SummaryCost, SummaryItem, SummarySource } from "@evenhand/shared/summary";
 import { costsAtStake } from "@evenhand/decision/costs-at-stake";
+import { isFoundBad } from "@evenhand/comparison/found-bad";
 import { costSum } from "@evenhand/decision/cost-sum";
+import { openMatters } from "@evenhand/decision/open-matters";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import type { OrderedComparison } from "../comparisons/index.ts";
 
@@ -21,15 +23,6 @@ export type SummaryParts = {
 const cautions = ["not-a-certificate", "not-a-valuation", "not-a-contract", "local-law", "licensed-mechanic"];
 const draws = 10_000;
 
-const openStandings: ReadonlySet<Standing> = new Set([
-  "in-doubt",
-  "differs",
-  "contradicted-by-figures",
-  "not-mentioned",
-  "unseen",
-  "agreed-fault",
-]);
-
 const toItem = (entry: Entry, index: number): SummaryItem => ({
   entry: index,
   item: entry.item,
@@ -37,19 +30,28 @@ const toItem = (entry: Entry, index: number): SummaryItem => ({
   outcome: entry.outcome,
   standing: entry.standing,
   direction: entry.direction,
-  consequence: entry.consequence,
+  severity: entry.severity,
+  found: isFoundBad(entry),
   reason: entry.reason,
 });
 
-/** Safety items that are in doubt, bad, unmentioned or unseen: each is to be acknowledged in words before approving. */
-export const isOpenSafety = (entry: Entry): boolean =>
-  entry.consequence === "safety" && openStandings.has(entry.standing) && entry.coverageOnly !== true;
+/** What a purchase can turn on and nobody saw, gravest first. */
+function unseenOf({ entries }: Comparison): SummaryItem[] {
+  return entries
+    .flatMap((entry, index) =>
+      entry.outcome === "unseen" && isDecisive(entry.severity) ? [toItem(entry, index)] : [],
+    )
+    .toSorted((one, other) => rankOf(one.severity) - rankOf(other.severity) || one.entry - other.entry);
+}
 
-const isUnseenAndHeavy = (entry: Entry): boolean =>
-  entry.outcome === "unseen" && (entry.consequence === "safety" || entry.consequence === "structure");
+const rankOf = (severity: Severity | null): number => severityRank(severity ?? "small");
 
-function itemsWhere(comparison: Comparison, holds: (entry: Entry) => boolean): SummaryItem[] {
-  return comparison.entries.flatMap((entry, index) => (holds(entry) ? [toItem(entry, index)] : []));
+/** The lines of entries by their indexes. */
+function linesAt({ entries }: Comparison, indexes: readonly number[]): SummaryItem[] {
+  return indexes.flatMap((index) => {
+    const entry = entries[index];
+    return entry === undefined ? [] : [toItem(entry, index)];
+  });
 }
 
 /** Drawn with a seed from the comparison's own hash: the same summary, the same figures. */
@@ -93,12 +95,13 @@ export function makeSummary({ id, createdAt, ordered, releases, costTable, sourc
     inspection: versionOf(ordered.inspection),
     standings: comparison.standings,
     coverage: comparison.coverage.whole,
-    inDoubt: comparison.order.flatMap((index) => {
-      const entry = comparison.entries[index];
-      return entry === undefined ? [] : [toItem(entry, index)];
-    }),
-    unseen: itemsWhere(comparison, isUnseenAndHeavy),
-    openSafety: itemsWhere(comparison, isOpenSafety),
+    inDoubt: linesAt(comparison, comparison.order),
+    unseen: unseenOf(comparison),
+    openMatters: openMatters(comparison.entries).map(({ matter, severity, entries }) => ({
+      matter,
+      severity,
+      lines: linesAt(comparison, entries),
+    })),
     releases,
     cost: costTable === null ? null : costOf(comparison, hash, ordered.b, costTable),
     cautions,

@@ -26,7 +26,11 @@ const Check = ({ check, source, onOpenPlace }: Props & { readonly check: CrossCh
     <li className={styles.check} data-verdict={check.verdict}>
       <p className={styles.head}>
         <strong>{checkTitle(check)}</strong>
-        <Tag>{t(`consequence.${check.consequence}`)}</Tag>
+        {check.severity !== null && (
+          <Tag>
+            {t(check.verdict === "breaks" ? `severity.${check.severity}` : `at-stake.${check.severity}`)}
+          </Tag>
+        )}
         {check.strength !== "contradicts" && <Tag>{t(`check.strength.${check.strength}`)}</Tag>}
       </p>
       <p>{checkSentence(check)}</p>

@@ -27,7 +27,7 @@ interface Props {
 const none: Partial<ComparisonSearch> = {
   outcome: undefined,
   standing: undefined,
-  consequence: undefined,
+  severity: undefined,
   section: undefined,
   station: undefined,
   q: undefined,

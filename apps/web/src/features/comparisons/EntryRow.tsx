@@ -6,6 +6,7 @@ import { EntryDetail } from "./EntryDetail";
 import styles from "./EntryRow.module.css";
 import type { ComparisonSource, Row } from "./model";
 import { SideAnswer } from "./SideAnswer";
+import { useSeverityWords } from "./use-severity-words";
 
 interface Props {
   readonly row: Row;
@@ -21,6 +22,7 @@ interface Props {
 export const EntryRow = memo(({ row, source, open, onToggle, chosen, onChoose }: Props) => {
   const t = useText();
   const { entry } = row;
+  const grave = useSeverityWords()(entry);
   const contradicted = entry.standing === "contradicted-by-figures";
   return (
     <li
@@ -44,7 +46,8 @@ export const EntryRow = memo(({ row, source, open, onToggle, chosen, onChoose }:
             </button>
           </h3>
           <p className={styles.standing}>
-            {t(`consequence.${entry.consequence}`)} · {t(`standing.${entry.standing}`)}
+            {grave !== null && `${grave} · `}
+            {t(`standing.${entry.standing}`)}
           </p>
         </div>
         <div className={styles.stated}>

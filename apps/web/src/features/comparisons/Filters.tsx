@@ -6,7 +6,7 @@ import { useState } from "react";
 import { useText } from "../../strings/text";
 import { isFiltered } from "./filters";
 import type { ComparisonSearch } from "./search";
-import { consequences, oneOf, standings } from "./terms";
+import { oneOf, severities, standings } from "./terms";
 import { capital } from "../sheets/sheet-index";
 import styles from "./Filters.module.css";
 
@@ -83,12 +83,12 @@ export const Filters = ({ search, sections, shown, total, onChange, onClear }: P
       />
       <div className={styles.pair}>
         <NativeSelect
-          label={t("filter.consequence")}
-          value={search.consequence ?? ""}
-          onChange={(event) => onChange({ consequence: oneOf(consequences, event.currentTarget.value) })}
+          label={t("filter.severity")}
+          value={search.severity ?? ""}
+          onChange={(event) => onChange({ severity: oneOf(severities, event.currentTarget.value) })}
           data={[
             { value: "", label: t("filter.all") },
-            ...consequences.map((one) => ({ value: one, label: t(`consequence.${one}`) })),
+            ...severities.map((one) => ({ value: one, label: t(`at-stake.${one}`) })),
           ]}
         />
         <NativeSelect

@@ -64,7 +64,10 @@ test("a search finds by American and by British words", () => {
 test("filters narrow together", () => {
   const differing = visibleRows(rows, { outcome: ["differ"] });
   expect(differing.map(({ entry }) => entry.item)).toEqual(["electrics.horn"]);
-  expect(visibleRows(rows, { outcome: ["differ"], consequence: "papers" })).toEqual([]);
+  expect(visibleRows(rows, { outcome: ["differ"], severity: "halt" })).toEqual([]);
+  expect(visibleRows(rows, { severity: "repair" }).map(({ entry }) => entry.item)).toContain(
+    "electrics.horn",
+  );
   expect(visibleRows(rows, { station: differing[0]?.station }).length).toBeGreaterThan(1);
 });
 

@@ -11,20 +11,13 @@ const matchesWords = (row: Row, q: string): boolean =>
 export const matches = (row: Row, search: ComparisonSearch): boolean =>
   (search.outcome === undefined || search.outcome.includes(row.entry.outcome)) &&
   (search.standing === undefined || row.entry.standing === search.standing) &&
-  (search.consequence === undefined || row.entry.consequence === search.consequence) &&
+  (search.severity === undefined || row.entry.severity === search.severity) &&
   (search.section === undefined || row.section?.id === search.section) &&
   (search.station === undefined || row.station === search.station) &&
   (search.q === undefined || matchesWords(row, search.q));
 
-export const isFiltered = ({
-  outcome,
-  standing,
-  consequence,
-  section,
-  station,
-  q,
-}: ComparisonSearch): boolean =>
-  [outcome, standing, consequence, section, station, q].some((one) => one !== undefined);
+export const isFiltered = ({ outcome, standing, severity, section, station, q }: ComparisonSearch): boolean =>
+  [outcome, standing, severity, section, station, q].some((one) => one !== undefined);
 
 /** What is seen, sound and was not stated counts in coverage only; it is listed when asked for by search or place. */
 export const visibleRows = (rows: readonly Row[], search: ComparisonSearch): readonly Row[] =>

@@ -1,7 +1,7 @@
 import type { Outcome, Standing } from "@evenhand/shared/outcome";
-import type { Consequence } from "@evenhand/shared/sheet";
+import type { Severity } from "@evenhand/shared/severity";
 import { text, whole, type RawSearch } from "../../service/search";
-import { consequences, oneOf, outcomeOrder, standings } from "./terms";
+import { oneOf, outcomeOrder, severities, standings } from "./terms";
 
 /** The state of the page lies in its address, so that a view of it can be sent to somebody. */
 export interface ComparisonSearch {
@@ -9,7 +9,7 @@ export interface ComparisonSearch {
   readonly order?: "pressing" | "sheet";
   readonly outcome?: readonly Outcome[];
   readonly standing?: Standing;
-  readonly consequence?: Consequence;
+  readonly severity?: Severity;
   readonly section?: string;
   readonly station?: string;
   readonly q?: string;
@@ -29,7 +29,7 @@ export const comparisonSearch = (raw: RawSearch): ComparisonSearch => ({
   order: oneOf(["pressing", "sheet"], raw["order"]),
   outcome: outcomesOf(raw["outcome"]),
   standing: oneOf(standings, raw["standing"]),
-  consequence: oneOf(consequences, raw["consequence"]),
+  severity: oneOf(severities, raw["severity"]),
   section: text(raw["section"]),
   station: text(raw["station"]),
   q: text(raw["q"]),

@@ -1,5 +1,5 @@
 import type { Outcome, Standing } from "@evenhand/shared/outcome";
-import type { Consequence } from "@evenhand/shared/sheet";
+import type { Severity } from "@evenhand/shared/severity";
 
 // The terms as lists of their own: the contracts' schemas would bring the whole validator to the first page.
 
@@ -27,14 +27,16 @@ export const standings = [
   "confirmed",
 ] as const satisfies readonly Standing[];
 
-export const consequences = [
-  "safety",
-  "structure",
-  "identity",
-  "mechanical",
-  "appearance",
-  "papers",
-] as const satisfies readonly Consequence[];
+export const severities = [
+  "halt",
+  "danger",
+  "worth",
+  "repair",
+  "small",
+] as const satisfies readonly Severity[];
+
+/** What a purchase turns on. */
+export const decisive: ReadonlySet<Severity | null> = new Set(["halt", "danger", "worth"]);
 
 /** The term that was said, if it is one of them. */
 export const oneOf = <T extends string>(terms: readonly T[], said: unknown): T | undefined =>

@@ -1,16 +1,16 @@
+import { matterWords } from "@evenhand/decision/open-matters";
 import type { Decision } from "@evenhand/shared/http/summaries";
 import type { ReactNode } from "react";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import { moneyText } from "../../ui/money";
 import { Facts, Panel } from "../../ui/Page";
-import { useItemWords } from "./item-words";
+import { capital } from "../sheets/sheet-index";
 
 /** What was decided, on which hash, in which words. */
 export const Decided = ({ decision }: { readonly decision: Decision }) => {
   const t = useText();
   const intl = useIntl();
-  const words = useItemWords();
   const when = (instant: string): string =>
     intl.formatDate(instant, { dateStyle: "long", timeStyle: "short" });
   const rows: (readonly [string, ReactNode])[] = [
@@ -19,7 +19,10 @@ export const Decided = ({ decision }: { readonly decision: Decision }) => {
   ];
   if (decision.price !== null) rows.push([t("decide.price"), moneyText(intl, decision.price)]);
   if (decision.conditions !== null) rows.push([t("decide.conditions"), decision.conditions]);
-  for (const one of decision.acknowledgements) rows.push([words(one), `“${one.words}”`]);
+  for (const { matter, answer, words } of decision.acknowledgements) {
+    const said = t(`decided.matter.${answer}`);
+    rows.push([capital(matterWords(matter)), words === undefined ? said : `${said}: “${words}”`]);
+  }
   if (decision.answer !== null) {
     rows.push([
       t("decided.answer"),

@@ -70,7 +70,9 @@ const Items = ({ items }: { readonly items: readonly SummaryItem[] }) => {
               <strong>{words(one)}</strong>
               <span className={styles.note}>{said(one)}</span>
             </span>
-            <Tag>{t(`consequence.${one.consequence}`)}</Tag>
+            {one.severity !== null && (
+              <Tag>{t(one.found ? `severity.${one.severity}` : `at-stake.${one.severity}`)}</Tag>
+            )}
           </li>
         ))}
       </ol>
@@ -116,7 +118,9 @@ export const ReleasedItems = ({ summary }: Props) => {
   const words = useItemWords();
   if (summary.releases.length === 0) return null;
   const items = new Map(
-    [...summary.inDoubt, ...summary.unseen, ...summary.openSafety].map((one) => [one.entry, one]),
+    [...summary.inDoubt, ...summary.unseen, ...summary.openMatters.flatMap(({ lines }) => lines)].map(
+      (one) => [one.entry, one],
+    ),
   );
   return (
     <Panel title={t("summary.released")}>

@@ -9,6 +9,7 @@ import { OutcomeSign } from "../../ui/OutcomeSign";
 import { Panel, Tag } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import { EntryFigures } from "../comparisons/EntryFigures";
+import { useSeverityWords } from "../comparisons/use-severity-words";
 import { answerWords } from "../sheets/answer-text";
 import { sheetQuery } from "../sheets/load-sheet";
 import styles from "./Disputes.module.css";
@@ -108,6 +109,7 @@ export const OneRelease = ({
   const t = useText();
   const intl = useIntl();
   const words = useReleaseWords();
+  const grave = useSeverityWords()(release.entry);
   const { entry, state, reason, answeredAt } = release;
   return (
     <div id={`release-${release.id}`} style={{ paddingBlock: "0.5rem" }}>
@@ -116,7 +118,7 @@ export const OneRelease = ({
           <div className={styles.head}>
             <h2>{words(release)}</h2>
             <p>
-              {t(`consequence.${entry.consequence}`)} ·{" "}
+              {grave !== null && `${grave} · `}
               <Tag strong={state === "released"}>{t(`release.state.${state}`)}</Tag>
             </p>
           </div>

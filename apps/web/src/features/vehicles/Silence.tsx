@@ -3,8 +3,9 @@ import { useQuery } from "@tanstack/react-query";
 import { Link } from "@tanstack/react-router";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
+import { decisive } from "../comparisons/terms";
 import { documentQuery } from "../reports/queries";
-import { sheetQuery } from "../sheets/load-sheet";
+import { sheetQuery, worstOfSheet } from "../sheets/load-sheet";
 import { placeKey, placesFor } from "../sheets/places";
 import styles from "./Car.module.css";
 
@@ -18,11 +19,12 @@ export const Silence = ({ version, form }: Props) => {
   const t = useText();
   const intl = useIntl();
   const document = useQuery(documentQuery(version)).data;
+  const worstOf = useQuery(worstOfSheet).data;
   const index = useQuery({
     ...sheetQuery(document?.sheet.id ?? "", document?.sheet.version ?? 0),
     enabled: document !== undefined,
   }).data;
-  if (!document || !index) return null;
+  if (!document || !index || !worstOf) return null;
   const spoken = [...document.findings, ...("withheld" in document ? document.withheld : [])];
   const stated = new Set(spoken.map(({ item, position }) => placeKey(item, position)));
   const places = placesFor(index, form);
@@ -30,10 +32,8 @@ export const Silence = ({ version, form }: Props) => {
     ...new Set(
       places
         .filter(
-          ({ item, key }) =>
-            (item.consequence === "safety" || item.consequence === "structure") &&
-            item.core &&
-            !stated.has(key),
+          ({ item, position, key }) =>
+            item.core && !stated.has(key) && decisive.has(worstOf(item.id, position)),
         )
         .map(({ item }) => item.words.american),
     ),

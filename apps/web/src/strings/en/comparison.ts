@@ -30,7 +30,7 @@ export const comparison = {
   "filter.search.hint": "American or British words: hood or bonnet",
   "filter.search.clear": "Clear the search",
   "filter.section": "Section",
-  "filter.consequence": "Consequence",
+  "filter.severity": "How grave",
   "filter.standing": "Standing",
   "filter.all": "all",
   "filter.shown": "{shown} of {total} lines",
@@ -39,7 +39,7 @@ export const comparison = {
   "facing.lines": "{count, plural, one {# line} other {# lines}}",
   "facing.pressing": "Most pressing first",
   "facing.pressing.hint":
-    "{count, plural, one {# discrepancy} other {# discrepancies}}: safety first, then by likely cost, then by how firmly it was said",
+    "{count, plural, one {# discrepancy} other {# discrepancies}}: the gravest first, then by likely cost, then by how firmly it was said",
   "facing.rest": "The rest, as on the sheet",
   "facing.rest.hint":
     "{count, plural, one {# line} other {# lines}} that contradict nothing, or that nobody saw",

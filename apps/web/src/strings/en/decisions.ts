@@ -32,7 +32,7 @@ export const decisions = {
   "summary.all": "Show all {count}",
   "summary.in-doubt.hint": "Most pressing first.",
   "summary.in-doubt.none": "Nothing differs and nothing is in doubt.",
-  "summary.unseen": "Safety and structure nobody saw ({count})",
+  "summary.unseen": "Nobody saw, of what a purchase can turn on ({count})",
   "summary.released": "What was laid before the dealer",
   "summary.entry": "Line {entry}",
   "summary.cost": "Cost to put right",
@@ -50,7 +50,7 @@ export const decisions = {
     "Approving here buys nothing and is no contract of sale. A statement may bind whoever made it under local law; take advice where that matters.",
   "summary.caution.law":
     "Vehicle law, titles, taxes and safety inspections are local. See the title, the VIN and any lien before money moves.",
-  "summary.caution.road": "Do not drive the car on the road while a safety item is open.",
+  "summary.caution.road": "Do not drive the car on the road while anything that can hurt somebody is open.",
   "summary.sealed": "What this page is made from",
   "summary.sealed.hint":
     "The summary is stored as it stands. Your decision repeats its hash, so that nobody can say you approved something else.",
@@ -72,12 +72,22 @@ export const decisions = {
   "decide.counter.hint": "You name a price, conditions, or both; the dealer answers.",
   "decide.decline": "Decline",
   "decide.decline.hint": "You leave it. It costs you nothing here.",
-  "decide.safety": "{count, plural, one {One open safety item} other {# open safety items}}",
-  "decide.safety.place": "{place} ({outcome})",
-  "decide.safety.hint":
-    "Say of each, in your own words, what you know and what you will do about it before the car is driven.",
-  "decide.safety.left":
-    "{count, plural, one {One safety item still needs} other {# safety items still need}} your words, at least ten letters each.",
+  "decide.matters":
+    "{count, plural, one {One matter} other {# matters}} that {count, plural, one {stops} other {stop}} the money or can hurt somebody",
+  "decide.matters.hint":
+    "Open each line that speaks of it, then say what you will do. What nobody saw counts until somebody has.",
+  "decide.matters.left":
+    "{count, plural, one {One matter still needs} other {# matters still need}} your answer, or its words: at least ten letters each.",
+  "decide.matter.place": "{place} ({outcome})",
+  "decide.matter.answer": "{matter}: what you will do",
+  "decide.matter.first.halt": "It is cleared before I pay",
+  "decide.matter.first.danger": "It is put right before the car is driven",
+  "decide.matter.dealer": "The dealer puts it right",
+  "decide.matter.look-again": "It is looked at again first",
+  "decide.matter.as-it-is": "I take it as it is, because …",
+  "decide.matter.words": "{matter}, in your own words",
+  "decide.matter.words.needed": "What you know of it, and why. At least ten letters.",
+  "decide.matter.words.free": "If you wish; at least ten letters, or none.",
   "decide.understood":
     "I have read this page. I know it is no roadworthiness certificate, no valuation and no contract.",
   "decide.price": "Price",
@@ -95,6 +105,10 @@ export const decisions = {
     "The dealer has been told, and sees your price and conditions and none of this page. Their answer will stand here.",
   "decided.next.decline": "The dealer has been told that you declined, and sees none of this page.",
   "decided.when": "When",
+  "decided.matter.first": "cleared or put right first",
+  "decided.matter.dealer": "the dealer puts it right",
+  "decided.matter.look-again": "looked at again first",
+  "decided.matter.as-it-is": "taken as it is",
   "decided.answer": "The dealer",
   "decided.answer.accept": "accepted on {date}",
   "decided.answer.refuse": "refused on {date}",

@@ -34,7 +34,7 @@ export const figures = {
   "limit.law": "Local inspection law decides. Equality passes.",
   "work.title": "What would settle what is open",
   "work.hint":
-    "{count, plural, one {One line is} other {# lines are}} doubtful or only consistent; reading them once more takes about {time}. Safety comes first.",
+    "{count, plural, one {One line is} other {# lines are}} doubtful or only consistent; reading them once more takes about {time}. What can hurt somebody comes first.",
   "work.none": "Nothing is doubtful or only consistent.",
   "work.more": "Show {count, plural, one {one more} other {# more}}",
   "work.read-again":
@@ -62,9 +62,10 @@ export const figures = {
     "Micrometers, nose up: the mean of the spots on each panel and, after the arrow, the highest reading taken on it. Darker as the highest passes 200, 400, 700 and 1,000 µm. Dashed: not read. Thickness never proves originality: a good refinish can be thin.",
   "whole.too-few": "Too few items to say: {n} of the {needed} needed.",
   "whole.interval": "95 %: {low} to {high}, n = {n}",
-  "whole.unseen": "Safety and structure nobody saw",
+  "whole.unseen": "Nobody saw, of what a purchase can turn on",
   "whole.unseen.hint": "An item left out is unseen, never fine.",
-  "whole.unseen.none": "Every safety and structure item that applies to this car was seen.",
+  "whole.unseen.none":
+    "Every place that can stop a purchase, hurt somebody or carry the price was seen, on the sheet of this car.",
   "whole.unseen.silent": "left out",
   "whole.agreement": "Agreement on graded items",
   "whole.agreement.hint":
@@ -90,7 +91,7 @@ export const figures = {
   "whole.sign.none": "No graded items part, so there is no sign test.",
   "softness.title": "How soft the statement is",
   "softness.hint":
-    "Of {decisive, plural, one {# decisive item} other {# decisive items}} (safety, identity, structure):",
+    "Of {decisive, plural, one {# decisive item} other {# decisive items}} (what can stop a purchase, hurt somebody or carry the price):",
   "softness.hedged": "stated with a hedge",
   "softness.by-eye": "judged by eye",
   "softness.silent": "left silent",
@@ -100,7 +101,7 @@ export const figures = {
   "coverage.hint":
     "Two denominators: of what the dealer stated, and of everything on the sheet that applies to this car.",
   "coverage.of": "Of what",
-  "coverage.by-consequence": "By consequence",
+  "coverage.by-severity": "By how grave it could be",
   "coverage.by-section": "By section",
   "coverage.whole": "The whole sheet",
   "coverage.seen-of-stated": "Seen, of what was stated",

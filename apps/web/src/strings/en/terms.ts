@@ -1,4 +1,4 @@
-/** The trade's own terms: outcomes, standings, consequences, grounds, answers. */
+/** The trade's own terms: outcomes, standings, severities, grounds, answers. */
 export const terms = {
   "outcome.agree": "agree",
   "outcome.consistent": "consistent",
@@ -24,6 +24,16 @@ export const terms = {
   "standing.unseen": "unseen",
   "standing.not-comparable": "not comparable",
   "standing.agreed-fault": "agreed fault",
+  "severity.halt": "clear before you pay",
+  "severity.danger": "can hurt somebody",
+  "severity.worth": "bears on the price",
+  "severity.repair": "money to put right",
+  "severity.small": "a trifle",
+  "at-stake.halt": "clear before you pay",
+  "at-stake.danger": "could hurt somebody",
+  "at-stake.worth": "may bear on the price",
+  "at-stake.repair": "may need money",
+  "at-stake.small": "a trifle at most",
   "consequence.safety": "safety",
   "consequence.identity": "identity",
   "consequence.structure": "structure",

@@ -42,7 +42,7 @@ export const vehicles = {
   "car.comparison.made": "worked out {date}",
   "silence.title": "Stated: {stated} of {all} lines of the sheet. The rest is silence.",
   "silence.names":
-    "{count, plural, one {One core safety or structure item is} other {# core safety and structure items are}} not stated, at least in part: {names}.",
+    "{count, plural, one {One main item} other {# main items}} that a purchase can turn on {count, plural, one {is} other {are}} not stated, at least in part: {names}.",
   "silence.more": "And {count} more.",
   "silence.all": "See everything that is silent",
   "next.title": "What to do next",

@@ -2,7 +2,7 @@ import type { Comparison } from "@evenhand/shared/comparison";
 import type { z } from "zod";
 import type { CoverageRow } from "@evenhand/shared/comparison";
 import { useText } from "../../../strings/text";
-import { consequences, oneOf } from "../terms";
+import { oneOf, severities } from "../terms";
 import styles from "./Whole.module.css";
 
 type Covered = z.infer<typeof CoverageRow>;
@@ -67,16 +67,16 @@ interface Props {
 /** How much was looked at, with both denominators: of what was stated, and of what the sheet holds for this car. */
 export const Coverage = ({ coverage, sectionName }: Props) => {
   const t = useText();
-  const consequenceName = (id: string): string => {
-    const known = oneOf(consequences, id);
-    return known ? t(`consequence.${known}`) : id;
+  const severityName = (id: string): string => {
+    const known = oneOf(severities, id);
+    return known ? t(`at-stake.${known}`) : id;
   };
   return (
     <>
       <CoverageTable
-        caption={t("coverage.by-consequence")}
+        caption={t("coverage.by-severity")}
         rows={[
-          ...coverage.byConsequence.map((row) => ({ name: consequenceName(row.of), row })),
+          ...coverage.bySeverity.map((row) => ({ name: severityName(row.of), row })),
           { name: t("coverage.whole"), row: coverage.whole },
         ]}
       />

@@ -3,6 +3,8 @@ import { useText } from "../../../strings/text";
 import { Empty, Panel } from "../../../ui/Page";
 import { capital } from "../../sheets/sheet-index";
 import type { ComparisonSource, Row } from "../model";
+import { decisive } from "../terms";
+import { useSeverityWords } from "../use-severity-words";
 import { Coverage } from "./Coverage";
 import { StatisticRow } from "./StatisticRow";
 import styles from "./Whole.module.css";
@@ -14,13 +16,11 @@ interface Props {
   readonly onOpen: (at: number) => void;
 }
 
-/** Safety and structure nobody saw, by name: the first thing to ask for. */
+/** What a purchase can turn on and nobody saw, by name, gravest first: the first thing to ask for. */
 const Unseen = ({ rows, onOpen }: Pick<Props, "rows" | "onOpen">) => {
   const t = useText();
-  const grave = rows.filter(
-    ({ entry }) =>
-      entry.outcome === "unseen" && (entry.consequence === "safety" || entry.consequence === "structure"),
-  );
+  const severityWords = useSeverityWords();
+  const grave = rows.filter(({ entry }) => entry.outcome === "unseen" && decisive.has(entry.severity));
   return (
     <Panel title={t("whole.unseen")} hint={t("whole.unseen.hint")}>
       {grave.length === 0 ? (
@@ -33,7 +33,7 @@ const Unseen = ({ rows, onOpen }: Pick<Props, "rows" | "onOpen">) => {
                 {capital([row.name, row.place].filter((part) => part !== "").join(", "))}
               </button>
               <span>
-                {t(`consequence.${row.entry.consequence}`)}
+                {severityWords(row.entry)}
                 {row.b?.answer.kind === "not-seen"
                   ? ` · ${t(`not-seen.${row.b.answer.reason}`)}`
                   : ` · ${t("whole.unseen.silent")}`}
