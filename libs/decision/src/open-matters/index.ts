@@ -11,11 +11,10 @@ export type OpenMatter = {
 
 export type Unanswered = { readonly matter: OpenMatterKind; readonly because: "not-answered" | "no-words" };
 
-const KINDS = Object.keys(MATTERS) as OpenMatterKind[];
-
 const byMember = new Map(
-  KINDS.flatMap((kind) => MATTERS[kind].members.map((member) => [member, kind] as const)),
+  MATTERS.flatMap(({ matter, members }) => members.map((member) => [member, matter] as const)),
 );
+const byKind = new Map(MATTERS.map(({ matter, words }) => [matter, words]));
 
 /**
  * The matter an item of the sheet belongs to.
@@ -31,7 +30,7 @@ export const matterOf = (item: string): OpenMatterKind =>
  *
  * @example matterWords("water") // "flood and water"
  */
-export const matterWords = (matter: OpenMatterKind): string => MATTERS[matter].words;
+export const matterWords = (matter: OpenMatterKind): string => byKind.get(matter) ?? matter;
 
 type Open = Entry & { readonly severity: "halt" | "danger" };
 
@@ -61,7 +60,7 @@ export const openMatters = (entries: readonly Entry[]): OpenMatter[] => {
     if (entry.severity === "halt") matter.severity = "halt";
     found.set(kind, matter);
   }
-  const inOrder = KINDS.flatMap((matter) => {
+  const inOrder = MATTERS.flatMap(({ matter }) => {
     const one = found.get(matter);
     return one === undefined ? [] : [{ matter, ...one }];
   });
