@@ -346,3 +346,32 @@ test("of a withdrawn car a buyer keeps the version their order froze, and no oth
   expect([(await read(published.statement)).status, (await read(later.id)).status]).toEqual([200, 404]);
   expect((await world.buyer.does("listing.get", { path })).statement?.id).toBe(published.statement);
 });
+
+test("of a withdrawn car a cancelled order leaves its buyer the version it froze, and the firm its own papers alone", async () => {
+  const published = await publish(world.dealer);
+  const { report, order: id } = await open(published);
+  await write(world.inspector, report, [horn("no")]);
+  await world.buyer.does("orders.cancel", { path: { id }, revision: 2, body: { reason: "Bought another." } });
+  const later = await reseal(world.dealer, published.report, headliner("spent"));
+  const path = { id: published.vehicle };
+  const { revision } = await world.dealer.does("listing.get", { path });
+  await world.dealer.does("listing.withdraw", { path, revision, body: { reason: "Sold." } });
+
+  const statusOf = async (person: typeof world.buyer, version: string) =>
+    (await person.ask("reportVersions.document", { path: { id: version } })).status;
+  expect(await statusOf(world.buyer, published.statement)).toBe(200);
+  expect(await statusOf(world.buyer, later.id)).toBe(404);
+  expect((await world.buyer.does("vehicles.get", { path })).statements.map((each) => each.id)).toEqual([
+    published.statement,
+  ]);
+  expect(await statusOf(world.inspector, published.statement)).toBe(404);
+  expect(await statusOf(world.inspector, later.id)).toBe(404);
+  expect((await world.inspector.isRefused("vehicles.get", { path })).code).toBe("not-found");
+  const kept = await world.inspector.does("reports.get", { path: { id: report } });
+  expect(kept.report.findings.map(({ item }) => item)).toEqual(["electrics.horn"]);
+  const refused = await world.inspector.isRefused("reports.seal", {
+    path: { id: report },
+    revision: kept.revision,
+  });
+  expect(refused.code).toBe("order-state");
+});

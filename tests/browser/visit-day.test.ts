@@ -80,14 +80,14 @@ describe("the day of a visit", () => {
     await page.getByLabel("Damage is borne by").selectOption("dealer");
     const { order } = (await see(scene.inspector, id)).visits[0] ?? {};
     const report = await fillInspection(scene.inspector, order ?? "", demoReport("larksong-inspection"));
+    // The lamp over the plate is out on this car: small, and no reason to stay. A stop lamp that is out can hurt somebody.
+    const stopLamp = (value: "no" | "yes") =>
+      report.change({ item: "electrics.lamps", position: "left-stop", answer: { kind: "working", value } });
+    await stopLamp("no");
     await recordRoad(page);
     await refusal.getByText("no safety item open: Lamps").waitFor();
     await keepPicture(page, "visit-road-open");
-    await report.change({
-      item: "electrics.lamps",
-      position: "plate",
-      answer: { kind: "working", value: "yes" },
-    });
+    await stopLamp("yes");
     await recordRoad(page);
     await refusal.waitFor({ state: "detached" });
     await page.getByText(/^written consent of Rafe Tolliver-Ash, signed/).waitFor();

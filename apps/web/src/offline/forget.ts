@@ -33,15 +33,33 @@ export const endSession = async (device: "keep" | "forget"): Promise<void> => {
     if (!(error instanceof Refusal) || error.problem.status !== 401) throw error;
   }
   if (device === "keep") return;
-  const { store } = await import("./store");
-  await store.delete();
+  const { forgetEverything } = await leaving();
+  await forgetEverything();
 };
 
+/** What becomes of answers that stand on this device alone. */
+export type Leaving = "stay" | "keep" | "throw-away";
+
 /**
- * After a session was ended in another way than by signing out, with nothing sent first: what the service has is forgotten, and
- * what it does not have stays, to open again to this account alone.
+ * Ends what signs the person in here (every session, the account itself): sends what waits on this device first, asks where
+ * something is left, and only then ends it and forgets.
+ *
+ * @param ask given how many answers would be left; `null` where the device does not say
+ * @returns whether it was ended; nothing has changed where the person stays
+ * @throws whatever refused the end: the person is signed in still, and nothing was forgotten
  */
-export const forgetDevice = async (): Promise<void> => {
-  const { forgetArrived } = await leaving();
-  await forgetArrived();
+export const leaveBy = async (
+  account: string,
+  end: () => Promise<unknown>,
+  ask: (left: number | null) => Promise<Leaving>,
+): Promise<boolean> => {
+  const left = await sendBeforeLeaving(account);
+  const device = left === 0 ? "throw-away" : await ask(left);
+  if (device === "stay") return false;
+  await end();
+  // Another account's page: what it holds is not theirs to throw away.
+  if (!takePageFor(account)) return true;
+  const { forgetArrived, forgetEverything } = await leaving();
+  await (device === "keep" ? forgetArrived() : forgetEverything());
+  return true;
 };

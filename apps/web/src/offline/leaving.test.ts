@@ -4,7 +4,9 @@ import type { Operation } from "@evenhand/shared/http/reports";
 import { beforeEach, describe, expect, test, vi } from "vitest";
 import { Refusal, unreachable } from "../service/refusal.ts";
 import { changeFinding } from "./changes.ts";
+import { leaveBy, type Leaving } from "./forget.ts";
 import { forgetArrived, forgetReport, isNotTheirs, onlyHere, sendEverything } from "./leaving.ts";
+import { pageOwner } from "./owner.ts";
 import { type KeptDraft, store } from "./store.ts";
 import { sendWaiting } from "./sync.ts";
 
@@ -115,6 +117,62 @@ describe("a report that is not theirs", () => {
       [second, "electrics.horn@"],
     ]);
     expect(await onlyHere()).toEqual(new Map([[first, 1]]));
+  });
+});
+
+describe("ending every session, or the account", () => {
+  const unread = (): Promise<unknown> =>
+    store.findings.put({
+      report: first,
+      place: "electrics.horn@",
+      finding: null,
+      base: null,
+      state: "saved",
+      unread: { texts: { "reading.0": "abc" } },
+    });
+  /** What happened, in order. */
+  const leaving = async (answer: Leaving, end = () => Promise.resolve()) => {
+    const happened: string[] = [];
+    const left = await leaveBy(
+      pageOwner() ?? "inspector",
+      async () => {
+        happened.push("ended");
+        await end();
+      },
+      (count) => {
+        happened.push(`asked of ${count}`);
+        return Promise.resolve(answer);
+      },
+    );
+    return { happened, left, kept: await store.findings.count() };
+  };
+
+  test("asks nothing and forgets all where nothing is left", async () => {
+    await store.findings.put({
+      report: second,
+      place: "electrics.horn@",
+      finding: horn,
+      base: 1,
+      state: "saved",
+    });
+    expect(await leaving("stay")).toEqual({ happened: ["ended"], left: true, kept: 0 });
+  });
+
+  test("asks before it ends anything, and ends nothing where the person stays", async () => {
+    await unread();
+    expect(await leaving("stay")).toEqual({ happened: ["asked of 1"], left: false, kept: 1 });
+  });
+
+  test("keeps what never arrived, or throws it away, as was said", async () => {
+    await unread();
+    expect(await leaving("keep")).toEqual({ happened: ["asked of 1", "ended"], left: true, kept: 1 });
+    expect(await leaving("throw-away")).toEqual({ happened: ["asked of 1", "ended"], left: true, kept: 0 });
+  });
+
+  test("forgets nothing where the end was refused: a wrong password, no signal", async () => {
+    await unread();
+    await expect(leaving("throw-away", () => Promise.reject(refusal(422)))).rejects.toBeInstanceOf(Refusal);
+    expect(await store.findings.count()).toBe(1);
   });
 });
 

@@ -52,10 +52,14 @@ export const forgetReport = async (report: string): Promise<void> =>
     await store.findings.bulkDelete(gone.map(({ place }) => [report, place]));
   });
 
+/** Takes everything of this account off this device. */
+export const forgetEverything = async (): Promise<void> =>
+  // Opened again by whoever asks next: the same person may sign in again on this very page.
+  store.delete({ disableAutoOpen: false });
+
 /** Takes off this device whatever the service has; all of it, where nothing is left besides. */
 export const forgetArrived = async (): Promise<void> => {
-  // Opened again by whoever asks next: the same person may sign in again on this very page.
-  if ((await onlyHere()).size === 0) return store.delete({ disableAutoOpen: false });
+  if ((await onlyHere()).size === 0) return forgetEverything();
   const drafts = await store.drafts.toArray();
   for (const { report } of drafts) await forgetReport(report);
 };

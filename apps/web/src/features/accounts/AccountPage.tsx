@@ -65,14 +65,13 @@ const ChangePassword = () => {
   );
 };
 
-const CloseAccount = () => {
+const CloseAccount = ({ account }: { readonly account: string }) => {
   const t = useText();
-  const leave = useLeave();
+  const { leave, question } = useLeave(account, true);
   const [password, setPassword] = useState("");
   const [isSure, setIsSure] = useState(false);
   const close = useMutation({
-    mutationFn: () => call("account.close", { body: { password } }),
-    onSuccess: leave,
+    mutationFn: () => leave(() => call("account.close", { body: { password } })),
   });
   const submit = (event: FormEvent): void => {
     event.preventDefault();
@@ -102,6 +101,7 @@ const CloseAccount = () => {
           </Button>
         </div>
       </form>
+      {question}
     </Panel>
   );
 };
@@ -123,7 +123,7 @@ export const AccountPage = () => {
       narrow
     >
       <ChangePassword />
-      <CloseAccount />
+      <CloseAccount account={account.id} />
     </Page>
   );
 };

@@ -8,6 +8,7 @@ import { Line, List } from "../../ui/List";
 import { Empty, Page, Panel, Tag } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import styles from "./Accounts.module.css";
+import { useAccount } from "./queries";
 import { useLeave } from "./use-leave";
 
 const sessionsQuery = pagedQuery(["sessions"], (after, signal) =>
@@ -24,8 +25,9 @@ export const Sessions = () => {
     mutationFn: (id: string) => call("sessions.revoke", { params: { id } }),
     onSuccess: () => queries.invalidateQueries({ queryKey: ["sessions"] }),
   });
-  const leave = useLeave();
-  const endAll = useMutation({ mutationFn: () => call("sessions.endAll"), onSuccess: leave });
+  const account = useAccount();
+  const { leave, question } = useLeave(account?.id ?? "", false);
+  const endAll = useMutation({ mutationFn: () => leave(() => call("sessions.endAll")) });
   const when = (instant: string): string =>
     intl.formatDate(instant, { dateStyle: "medium", timeStyle: "short" });
   return (
@@ -65,6 +67,7 @@ export const Sessions = () => {
               {t("sessions.end-all")}
             </Button>
           </div>
+          {question}
         </div>
       </Panel>
     </Page>

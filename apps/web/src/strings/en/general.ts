@@ -25,6 +25,9 @@ export const general = {
   "sign-out.left": "{count, plural, one {# answer stands} other {# answers stand}} on this device alone",
   "sign-out.left.what":
     "The service does not have it: it could not be sent, was refused, or waits for you to look at it. Kept here, it opens again only to you, on this device.",
+  "sign-out.left.for-good":
+    "They could not be sent. Once the account is closed nobody can open them again: send them from where there is a signal first, or give them up.",
+  "sign-out.throw-away.for-good": "Close the account and give them up",
   "sign-out.unknown": "What this device holds of your answers cannot be read",
   "sign-out.not-done": "You are still signed in",
   "sign-out.stay": "Stay signed in",

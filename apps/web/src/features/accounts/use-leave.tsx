@@ -1,0 +1,45 @@
+import { useQueryClient } from "@tanstack/react-query";
+import { type ReactNode, useState } from "react";
+import { leaveBy, type Leaving } from "../../offline/forget";
+import { LeaveAsk } from "../../ui/LeaveAsk";
+import { becomes } from "./queries";
+
+interface Asking {
+  readonly left: number | null;
+  readonly answer: (leaving: Leaving) => void;
+}
+
+/**
+ * Ends what signs the person in here, once all that was typed on this device is sent or given up in words.
+ *
+ * @param forGood the account itself ends, so that nothing left here could ever be opened again
+ * @returns the deed, and the question where there is one to be asked
+ */
+export const useLeave = (
+  account: string,
+  forGood: boolean,
+): { readonly leave: (end: () => Promise<unknown>) => Promise<void>; readonly question: ReactNode } => {
+  const queries = useQueryClient();
+  const [asking, setAsking] = useState<Asking | null>(null);
+  const leave = async (end: () => Promise<unknown>): Promise<void> => {
+    const ask = async (left: number | null): Promise<Leaving> => {
+      const answer = await new Promise<Leaving>((resolve) => setAsking({ left, answer: resolve }));
+      setAsking(null);
+      return answer;
+    };
+    if (!(await leaveBy(account, end, ask))) return;
+    becomes(queries, null);
+    // Loaded anew, so that nothing of this account stays in the page's memory.
+    globalThis.location.assign("/sign-in");
+  };
+  const question = asking && (
+    <LeaveAsk
+      left={asking.left}
+      error={null}
+      forGood={forGood}
+      onStay={() => asking.answer("stay")}
+      onLeave={asking.answer}
+    />
+  );
+  return { leave, question };
+};
