@@ -4,6 +4,8 @@ import type { FieldProblem } from "@evenhand/shared/problem";
 import type { Report } from "@evenhand/shared/report";
 import type { Sheet } from "@evenhand/shared/sheet";
 import { readJson } from "./read-json.ts";
+import { sheetWords } from "./words/sheet-words.ts";
+import type { SheetWords } from "./words/sheet-words.ts";
 
 export type ReadReport =
   | { readonly ok: true; readonly path: string; readonly report: Report }
@@ -19,21 +21,20 @@ export const readReport = (path: string, sheet: Sheet): ReadReport => {
   return problems.length === 0 ? { ok: true, path, report: check.report } : { ok: false, path, problems };
 };
 
-const placeOf = ({ item, position, at }: FieldProblem): string => {
-  if (item === undefined) return at;
-  return position === undefined || position === "" ? item : `${item}, ${position}`;
-};
+/** In words, and where it stands in the file; what is on no sheet has no words. */
+const placeOf = ({ item = "", position = "", at }: FieldProblem, words: SheetWords): string =>
+  words.findItem(item) === undefined ? at : `${words.place(item, position)} (${at})`;
 
 /**
  * Problems of one file as lines: where, then why.
  *
- * @example problemLines("a.json", [{ at: "/findings/3", item: "wheels.pressure", position: "left-front", reason: "…" }])
- * // ["a.json: 1 problem", "  1. wheels.pressure, left-front: …"]
+ * @example problemLines("a.json", [{ at: "/findings/3", item: "wheels.pressure", position: "left-front", reason: "…" }], sheet)
+ * // ["a.json: 1 problem", "  1. tire pressure, left front (/findings/3): …"]
  */
-export const problemLines = (path: string, problems: readonly FieldProblem[]): string[] => [
+export const problemLines = (path: string, problems: readonly FieldProblem[], sheet: Sheet): string[] => [
   `${path}: ${problems.length} ${problems.length === 1 ? "problem" : "problems"}`,
   ...problems.map((problem, index) => {
-    const place = placeOf(problem);
+    const place = placeOf(problem, sheetWords(sheet));
     return `  ${index + 1}. ${place === "" ? "" : `${place}: `}${problem.reason}`;
   }),
 ];

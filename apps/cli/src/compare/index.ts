@@ -43,7 +43,8 @@ export const compareCommand = (args: readonly string[], shell: Shell): number =>
   const reports = read.flatMap((one) => (one.ok ? [one.report] : []));
   const [a, b] = reports;
   if (reports.length < read.length || a === undefined || b === undefined) {
-    for (const one of read) if (!one.ok) shell.error(problemLines(one.path, one.problems).join("\n"));
+    for (const one of read)
+      if (!one.ok) shell.error(problemLines(one.path, one.problems, sheetVersion1).join("\n"));
     return unusable;
   }
   if (reports.length === 2) return compareTwo(a, b, wanted, shell);

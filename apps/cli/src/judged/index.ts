@@ -51,7 +51,7 @@ const sheet = compileSheet(sheetVersion1);
 
 const read = (path: string): Report => {
   const file = readReport(path, sheetVersion1);
-  if (!file.ok) throw new Error(problemLines(path, file.problems).join("\n"));
+  if (!file.ok) throw new Error(problemLines(path, file.problems, sheetVersion1).join("\n"));
   return { ...file.report, findings: file.report.findings.map(asNotFitted) };
 };
 

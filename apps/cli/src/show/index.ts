@@ -31,7 +31,7 @@ export const showCommand = (args: readonly string[], shell: Shell): number => {
   const [a, b] = paths.map((path) => readReport(path, sheetVersion1));
   if (typeof comparison === "string") shell.error(`${comparisonPath}: ${comparison}`);
   for (const read of [a, b]) {
-    if (read?.ok === false) shell.error(problemLines(read.path, read.problems).join("\n"));
+    if (read?.ok === false) shell.error(problemLines(read.path, read.problems, sheetVersion1).join("\n"));
   }
   if (typeof comparison === "string" || a?.ok !== true || b?.ok !== true) return unusable;
   return present({ comparison, a: a.report, b: b.report, html: values.html }, shell);

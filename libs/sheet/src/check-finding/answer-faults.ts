@@ -14,24 +14,24 @@ function faultProblems(fault: Fault, index: number, compiled: CompiledItem, plac
     problems.push(
       at(
         "kind",
-        `${place.item} has no fault ${quote(fault.kind)}: name ${oneOf([...compiled.faultKinds.keys()])}.`,
+        `${place.name} has no fault ${quote(fault.kind)}: name ${oneOf([...compiled.faultKinds.keys()])}.`,
       ),
     );
   } else if (fault.extent !== undefined && dimensionOf(fault.extent.unit) !== dimensionOf(kind.unit)) {
     problems.push(
       at(
         "extent",
-        `The extent of ${fault.kind} is a ${dimensionOf(kind.unit)}: write it in ${kind.unit}, not in ${fault.extent.unit}.`,
+        `The extent of ${kind.words.american} is a ${dimensionOf(kind.unit)}: write it in ${kind.unit}, not in ${fault.extent.unit}.`,
       ),
     );
   }
   if (fault.spot !== undefined && compiled.drawing === undefined) {
-    problems.push(at("spot", `${place.item} has no drawing: leave the spot out, and say where in the note.`));
+    problems.push(at("spot", `${place.name} has no drawing: leave the spot out, and say where in the note.`));
   } else if (fault.spot !== undefined && compiled.drawing?.cellOrder.has(fault.spot) === false) {
     problems.push(
       at(
         "spot",
-        `The drawing of ${place.item} has no spot ${quote(fault.spot)}: name ${oneOf([...compiled.drawing.cellOrder.keys()])}.`,
+        `The drawing of ${place.name} has no spot ${quote(fault.spot)}: name ${oneOf([...compiled.drawing.cellOrder.keys()])}.`,
       ),
     );
   }
@@ -50,12 +50,17 @@ function denialProblems({ found, denied }: Faults, compiled: CompiledItem, place
       return [
         at(
           [index],
-          `${place.item} has no fault ${quote(kind)}: name ${oneOf([...compiled.faultKinds.keys()])}.`,
+          `${place.name} has no fault ${quote(kind)}: name ${oneOf([...compiled.faultKinds.keys()])}.`,
         ),
       ];
     }
     return found.some((fault) => fault.kind === kind)
-      ? [at([index], `${kind} is both found and denied: take one of the two away.`)]
+      ? [
+          at(
+            [index],
+            `“${compiled.faultKinds.get(kind)?.words.american ?? kind}” is both found and denied: take one of the two away.`,
+          ),
+        ]
       : [];
   });
 }

@@ -29,13 +29,13 @@ export function readingProblems(
           problemAt(
             place,
             ["answer", "values", index, "spot"],
-            `${place.item} has no spot ${quote(spot)}: name ${oneOf([...spots])}.`,
+            `${place.name} has no spot ${quote(spot)}: name ${oneOf([...spots])}.`,
           ),
         ],
   );
   const dimension = dimensionOf(spec.unit);
   if (dimensionOf(answer.unit) !== dimension) {
-    const reason = `${answer.unit} is a unit of ${dimensionOf(answer.unit)}, and ${place.item} is a ${dimension}: write it in ${unitsOf(spec)}.`;
+    const reason = `${answer.unit} is a unit of ${dimensionOf(answer.unit)}, and ${place.name} is a ${dimension}: write it in ${unitsOf(spec)}.`;
     return [problemAt(place, ["answer", "unit"], reason), ...unknownSpots];
   }
   const [low, high] = spec.plausible;
@@ -44,7 +44,7 @@ export function readingProblems(
     if (inBaseUnit >= low && inBaseUnit <= high) return [];
     const also = answer.unit === spec.unit ? "" : ` (${shown(inBaseUnit, spec.unit)})`;
     const reach = `${shown(low, spec.unit)} and ${shown(high, spec.unit)}`;
-    const reason = `${shown(value, answer.unit)}${also} cannot be: ${place.item} lies between ${reach}.`;
+    const reason = `${shown(value, answer.unit)}${also} cannot be: ${place.name} lies between ${reach}.`;
     return [problemAt(place, ["answer", "values", index, "value"], reason)];
   });
   return [...outside, ...unknownSpots];

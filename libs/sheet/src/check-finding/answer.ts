@@ -13,11 +13,11 @@ export function kindProblems(kind: string, compiled: CompiledItem, place: Place)
   const at = (reason: string) => [problemAt(place, ["answer", "kind"], reason)];
   if (kind === "not-fitted") {
     return at(
-      `Every car has ${place.item}, or the sheet has no use for "not-fitted" there: answer by ${quote(answer)}, or "not-seen" with a reason and a note.`,
+      `Every car has ${place.name}, or the sheet has no use for "not-fitted" there: answer by ${quote(answer)}, or "not-seen" with a reason and a note.`,
     );
   }
   return at(
-    `${place.item} is answered by ${quote(answer)}, not by ${quote(kind)}: answer so, or "not-seen" with a reason.`,
+    `${place.name} is answered by ${quote(answer)}, not by ${quote(kind)}: answer so, or "not-seen" with a reason.`,
   );
 }
 
@@ -27,7 +27,7 @@ function choiceProblems(answer: AnswerOf<"choice">, compiled: CompiledItem, plac
   const unknown = (option: string, path: readonly PropertyKey[]) =>
     compiled.options.has(option)
       ? []
-      : [problemAt(place, path, `${place.item} has no option ${quote(option)}: name ${oneOf(options)}.`)];
+      : [problemAt(place, path, `${place.name} has no option ${quote(option)}: name ${oneOf(options)}.`)];
   const also = answer.also ?? [];
   const refused = (reason: string) => [problemAt(place, ["answer", "also"], reason)];
   const own = unknown(answer.option, ["answer", "option"]);
@@ -35,7 +35,7 @@ function choiceProblems(answer: AnswerOf<"choice">, compiled: CompiledItem, plac
   if (compiled.item.choice?.several !== true)
     return [
       ...own,
-      ...refused(`${place.item} takes one answer: keep the one that counts, and write the rest in the note.`),
+      ...refused(`${place.name} takes one answer: keep the one that counts, and write the rest in the note.`),
     ];
   const said = [answer.option, ...also];
   const alone = said.find((option) => option === options[0] || option === "not-known");

@@ -76,7 +76,8 @@ describe("checkFinding advises", () => {
     expect(result.advisories).toEqual([
       {
         at: "/conditions/throttle-open",
-        reason: "engine.compression asks for throttle-open to be noted: without it some checks cannot tell.",
+        reason:
+          "“Compression” asks for “throttle held open” to be noted: without it some checks cannot tell.",
         item: "engine.compression",
         position: "cylinder-1",
       },
@@ -117,19 +118,19 @@ describe("checkFinding refuses", () => {
         answer: { kind: "grade", scale: "house", value: "as-new" },
       },
       "/item",
-      "interior.top does not apply to this car: leave it out, or correct the vehicle's form.",
+      "“Convertible top” does not apply to this car: leave it out, or correct the vehicle's form.",
     ],
     [
       "a position where there is none",
       { item: "electrics.horn", position: "left-front", answer: { kind: "working", value: "yes" } },
       "/position",
-      "electrics.horn is asked once for the whole car: leave the position out.",
+      "“Horn” is asked once for the whole car: leave the position out.",
     ],
     [
       "no position where one is needed",
       { ...tread(reading("1/32in", 5)), position: "" },
       "/position",
-      "wheels.tread-depth needs a position: left-front, left-rear, spare, right-rear or right-front.",
+      "“Tread depth” needs a position: left-front, left-rear, spare, right-rear or right-front.",
     ],
     [
       "a position of another car",
@@ -140,19 +141,19 @@ describe("checkFinding refuses", () => {
         conditions: { warm: true, "throttle-open": true },
       },
       "/position",
-      '"cylinder-9" does not apply to this car: engine.compression is asked at cylinder-1, cylinder-2, cylinder-3, cylinder-4, cylinder-5 or cylinder-6.',
+      '"cylinder-9" does not apply to this car: “Compression” is asked at cylinder-1, cylinder-2, cylinder-3, cylinder-4, cylinder-5 or cylinder-6.',
     ],
     [
       "a position there is on no car",
       { ...tread(reading("1/32in", 5)), position: "front-left" },
       "/position",
-      'wheels.tread-depth has no position "front-left": name left-front, left-rear, spare, right-rear or right-front.',
+      '“Tread depth” has no position "front-left": name left-front, left-rear, spare, right-rear or right-front.',
     ],
     [
       "another kind of answer than the item's",
       tread({ kind: "grade", scale: "house", value: "as-new" }),
       "/answer/kind",
-      'wheels.tread-depth is answered by "reading", not by "grade": answer so, or "not-seen" with a reason.',
+      '“Tread depth” is answered by "reading", not by "grade": answer so, or "not-seen" with a reason.',
     ],
     [
       "a missing unit",
@@ -170,19 +171,19 @@ describe("checkFinding refuses", () => {
       "a unit of another dimension",
       tread(reading("psi", 5)),
       "/answer/unit",
-      "psi is a unit of pressure, and wheels.tread-depth is a length: write it in 1/32in, mm or in.",
+      "psi is a unit of pressure, and “Tread depth” is a length: write it in 1/32in, mm or in.",
     ],
     [
       "a negative tread",
       tread(reading("1/32in", 5, -1)),
       "/answer/values/1/value",
-      "-1⁄32 in cannot be: wheels.tread-depth lies between 0⁄32 in and 40⁄32 in.",
+      "-1⁄32 in cannot be: “Tread depth” lies between 0⁄32 in and 40⁄32 in.",
     ],
     [
       "too much tread, in a unit of one's own",
       tread(reading("in", 2)),
       "/answer/values/0/value",
-      "2 in (64⁄32 in) cannot be: wheels.tread-depth lies between 0⁄32 in and 40⁄32 in.",
+      "2 in (64⁄32 in) cannot be: “Tread depth” lies between 0⁄32 in and 40⁄32 in.",
     ],
     [
       "900 psi",
@@ -193,19 +194,19 @@ describe("checkFinding refuses", () => {
         conditions: { warm: true, "throttle-open": true },
       },
       "/answer/values/0/value",
-      "900 psi cannot be: engine.compression lies between 0 psi and 400 psi.",
+      "900 psi cannot be: “Compression” lies between 0 psi and 400 psi.",
     ],
     [
       "a ratio, which has no unit to show",
       { item: "driveline.axle-ratio", answer: reading("1", 35.8) },
       "/answer/values/0/value",
-      "35.8 cannot be: driveline.axle-ratio lies between 1.5 and 8.",
+      "35.8 cannot be: “Axle ratio” lies between 1.5 and 8.",
     ],
     [
       "a spot the item does not have",
       tread({ kind: "reading", unit: "mm", values: [{ value: 5, spot: "edge" }] }),
       "/answer/values/0/spot",
-      'wheels.tread-depth has no spot "edge": name inner, center or outer.',
+      '“Tread depth” has no spot "edge": name inner, center or outer.',
     ],
     [
       "an unknown option",
@@ -215,7 +216,7 @@ describe("checkFinding refuses", () => {
         conditions: { "seconds-held": 10 },
       },
       "/answer/option",
-      'brakes.pedal-sink has no option "fine": name holds, slow, to-floor or not-known.',
+      '“Pedal sinks under held force” has no option "fine": name holds, slow, to-floor or not-known.',
     ],
     [
       "an unknown kind of fault",
@@ -225,7 +226,7 @@ describe("checkFinding refuses", () => {
         answer: { kind: "faults", found: [{ kind: "rust" }] },
       },
       "/answer/found/0/kind",
-      'underbody.jacking-damage has no fault "rust": name dent, bend, buckle or crushed-seam.',
+      '“Jacking damage” has no fault "rust": name dent, bend, buckle or crushed-seam.',
     ],
     [
       "an extent of another dimension",
@@ -237,7 +238,7 @@ describe("checkFinding refuses", () => {
       "a spot off the drawing",
       faults({ found: [{ kind: "dent", spot: "north" }] }),
       "/answer/found/0/spot",
-      'The drawing of body.faults has no spot "north": name upper-front, upper-center, upper-rear, middle-front, middle-center, middle-rear, lower-front, lower-center or lower-rear.',
+      'The drawing of “Panel faults” has no spot "north": name upper-front, upper-center, upper-rear, middle-front, middle-center, middle-rear, lower-front, lower-center or lower-rear.',
     ],
     [
       "a spot where there is no drawing",
@@ -247,13 +248,13 @@ describe("checkFinding refuses", () => {
         answer: { kind: "faults", found: [{ kind: "cut", spot: "front" }] },
       },
       "/answer/found/0/spot",
-      "steering.ball-joint-seals has no drawing: leave the spot out, and say where in the note.",
+      "“Ball joint seals” has no drawing: leave the spot out, and say where in the note.",
     ],
     [
       "a fault found and denied",
       faults({ found: [{ kind: "dent" }], denied: ["filler", "dent"] }),
       "/answer/denied/1",
-      "dent is both found and denied: take one of the two away.",
+      "“dent” is both found and denied: take one of the two away.",
     ],
     [
       "faults beside none at all",
@@ -269,7 +270,7 @@ describe("checkFinding refuses", () => {
         answer: { kind: "faults", found: [], denied: ["rust"] },
       },
       "/answer/denied/0",
-      'underbody.jacking-damage has no fault "rust": name dent, bend, buckle or crushed-seam.',
+      '“Jacking damage” has no fault "rust": name dent, bend, buckle or crushed-seam.',
     ],
     [
       "faults that say nothing",
@@ -323,7 +324,7 @@ describe("checkFinding refuses", () => {
       "an instrument that measures something else",
       tread(reading("mm", 5), { instrument: "compression-gauge" }),
       "/instrument",
-      'The resolution of "compression-gauge" is given in psi, a unit of pressure, and wheels.tread-depth is a length: give it in 1/32in, or name another instrument.',
+      'The resolution of "compression-gauge" is given in psi, a unit of pressure, and “Tread depth” is a length: give it in 1/32in, or name another instrument.',
     ],
     [
       "an unknown person",
@@ -335,7 +336,7 @@ describe("checkFinding refuses", () => {
       "a condition noted as another kind of value",
       { item: "electrics.volts-rest", answer: reading("V", 12.6), conditions: { "charger-off": "two" } },
       "/conditions/charger-off",
-      'charger-off is noted as a number in h, not as "two".',
+      '“hours off a charger” is noted as a number in h, not as "two".',
     ],
     [
       "a field there is not",
@@ -458,5 +459,32 @@ describe("checkFinding refuses", () => {
       item: "wheels.tread-depth",
       position: "left-front",
     });
+  });
+});
+
+describe("a sentence", () => {
+  const wrongAnswers: readonly unknown[] = [
+    { kind: "reading", unit: "psi", values: [{ value: 1e9, spot: "nowhere" }] },
+    { kind: "reading", unit: "lbf.ft", values: [{ value: 1 }] },
+    { kind: "choice", option: "fine", also: ["fine"] },
+    { kind: "faults", found: [{ kind: "moth", spot: "nowhere" }], denied: ["moth"] },
+    { kind: "grade", scale: "house", value: "splendid" },
+    { kind: "working", value: "yes" },
+    { kind: "not-fitted" },
+    { kind: "not-seen", reason: "no-time" },
+  ];
+
+  it("names every item of the sheet by its words, and never by its id", () => {
+    const ids = sheet.items.map(({ id }) => id);
+    const said = sheet.items.flatMap(({ id }) =>
+      ["", "nowhere"].flatMap((position) =>
+        wrongAnswers.flatMap((answer) => {
+          const said = check({ item: id, position, answer, conditions: { "charger-off": "two" } });
+          return [...(said.ok ? [] : said.problems), ...said.advisories].map(({ reason }) => reason);
+        }),
+      ),
+    );
+    expect(said.length).toBeGreaterThan(5_000);
+    expect([...new Set(said)].filter((reason) => ids.some((id) => reason.includes(id)))).toEqual([]);
   });
 });

@@ -23,7 +23,16 @@ export type FindingContext = {
 };
 
 /** One finding's item, and where it is said, for the problems found in it. */
-export type Place = { readonly at: string; readonly item: string; readonly position: string };
+export type Place = {
+  readonly at: string;
+  readonly item: string;
+  readonly position: string;
+  /** How the item is called, quoted, as the sentences have it. */
+  readonly name: string;
+};
+
+/** An item's words as a name in a sentence: a person knows the item by them, and never by its id. */
+export const nameOf = (words: string): string => `“${words.charAt(0).toUpperCase()}${words.slice(1)}”`;
 
 export function contextOf(header: ReportHeader, sheet: Sheet): FindingContext {
   return {

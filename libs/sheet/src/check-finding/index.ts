@@ -4,7 +4,7 @@ import type { FieldProblem } from "@evenhand/shared/problem";
 import type { Sheet } from "@evenhand/shared/sheet";
 import { answerProblems, kindProblems } from "./answer.ts";
 import { unitsOf } from "./answer-reading.ts";
-import { contextOf, pointer } from "./context.ts";
+import { contextOf, nameOf, pointer } from "./context.ts";
 import type { CompiledItem, FindingContext, Place, ReportHeader } from "./context.ts";
 import { positionProblems, unknownItem } from "./place.ts";
 import {
@@ -75,8 +75,10 @@ function onTheSheet(
 
 /** A finding within a report that may be wrong elsewhere; pointers start at `at`. */
 export function checkInContext(raw: unknown, context: FindingContext, at: string): FindingCheck {
-  const place: Place = { at, item: textOf(raw, "item") ?? "", position: textOf(raw, "position") ?? "" };
-  const compiled = context.sheet.items.get(place.item);
+  const item = textOf(raw, "item") ?? "";
+  const compiled = context.sheet.items.get(item);
+  const name = nameOf(compiled?.item.words.american ?? item);
+  const place: Place = { at, item, position: textOf(raw, "position") ?? "", name };
   const parsed = Finding.safeParse(raw);
   const structure = ownStructure(parsed.error?.issues, raw, place, compiled);
   const saidAlready = new Set(structure.map((problem) => problem.at));
@@ -95,7 +97,7 @@ export function checkInContext(raw: unknown, context: FindingContext, at: string
       ? []
       : [
           ...claimInInspection(compiled.item, context, place),
-          ...(fitted ? missingConditions(compiled.item, conditions, place) : []),
+          ...(fitted ? missingConditions(compiled.item, conditions, context, place) : []),
         ];
   const problems = [...structure, ...further];
   return parsed.success && problems.length === 0

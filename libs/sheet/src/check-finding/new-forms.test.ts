@@ -33,7 +33,7 @@ describe("not fitted", () => {
     expect(problemsOf(notFitted("steering.free-play"))).toEqual([
       [
         "/answer/kind",
-        'Every car has steering.free-play, or the sheet has no use for "not-fitted" there: answer by "reading", or "not-seen" with a reason and a note.',
+        'Every car has “Steering free play”, or the sheet has no use for "not-fitted" there: answer by "reading", or "not-seen" with a reason and a note.',
       ],
     ]);
   });
@@ -49,7 +49,7 @@ describe("several answers at once", () => {
     [
       chosen("brakes.pedal-sink", "slow", "to-floor"),
       "/answer/also",
-      "brakes.pedal-sink takes one answer: keep the one that counts, and write the rest in the note.",
+      "“Pedal sinks under held force” takes one answer: keep the one that counts, and write the rest in the note.",
     ],
     [chosen("engine.noise", "knock", "knock"), "/answer/also", "An option is named twice: name each once."],
     [
@@ -65,7 +65,7 @@ describe("several answers at once", () => {
     [
       chosen("road.noise", "wind", "hum"),
       "/answer/also/0",
-      'road.noise has no option "hum": name none, wind, clunk, rumble, whine or not-known.',
+      '“Driving noise” has no option "hum": name none, wind, clunk, rumble, whine or not-known.',
     ],
   ])("are refused otherwise: %j", (finding, at, reason) => {
     expect(problemsOf(finding)).toEqual([[at, reason]]);
@@ -83,7 +83,7 @@ describe("what only a seller can claim", () => {
     expect(check(claim)).toMatchObject({
       ok: true,
       advisories: [
-        { at: "/item", reason: expect.stringMatching(/^engine.rebuild-claim is what a seller claims/) },
+        { at: "/item", reason: expect.stringMatching(/^“Engine rebuild” is what a seller claims/) },
       ],
     });
   });

@@ -29,29 +29,29 @@ export function positionProblems(
       problemAt(
         place,
         ["item"],
-        `${item.id} does not apply to this car: leave it out, or correct the vehicle's form.`,
+        `${place.name} does not apply to this car: leave it out, or correct the vehicle's form.`,
       ),
     ];
   }
   if (positionSet === undefined) {
     return place.position === ""
       ? []
-      : wrong(`${item.id} is asked once for the whole car: leave the position out.`);
+      : wrong(`${place.name} is asked once for the whole car: leave the position out.`);
   }
   const onAnyCar = compiled.positionOrder(place.position) !== undefined;
   if (form === undefined) {
     return onAnyCar
       ? []
       : wrong(
-          `${item.id} has no position ${quote(place.position)}: name one of its ${positionSet.words.american}.`,
+          `${place.name} has no position ${quote(place.position)}: name one of its ${positionSet.words.american}.`,
         );
   }
   const here = positionsOf(positionSet, form);
   if (here.includes(place.position)) return [];
-  if (place.position === "") return wrong(`${item.id} needs a position: ${oneOf(here)}.`);
+  if (place.position === "") return wrong(`${place.name} needs a position: ${oneOf(here)}.`);
   return wrong(
     onAnyCar
-      ? `${quote(place.position)} does not apply to this car: ${item.id} is asked at ${oneOf(here)}.`
-      : `${item.id} has no position ${quote(place.position)}: name ${oneOf(here)}.`,
+      ? `${quote(place.position)} does not apply to this car: ${place.name} is asked at ${oneOf(here)}.`
+      : `${place.name} has no position ${quote(place.position)}: name ${oneOf(here)}.`,
   );
 }

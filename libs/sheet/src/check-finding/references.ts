@@ -42,7 +42,7 @@ export function instrumentProblems(
   if (wrong === undefined || spec === undefined) return [];
   const [part, unit] = wrong;
   return at(
-    `The ${part} of ${quote(id)} is given in ${unit}, a unit of ${dimensionOf(unit)}, and ${place.item} is a ${dimensionOf(spec.unit)}: give it in ${spec.unit}, or name another instrument.`,
+    `The ${part} of ${quote(id)} is given in ${unit}, a unit of ${dimensionOf(unit)}, and ${place.name} is a ${dimensionOf(spec.unit)}: give it in ${spec.unit}, or name another instrument.`,
   );
 }
 
@@ -56,6 +56,9 @@ export function personProblems(id: string, context: FindingContext, place: Place
     ),
   ];
 }
+
+const conditionWords = (id: string, { sheet }: FindingContext): string =>
+  sheet.sheet.conditions.find((kind) => kind.id === id)?.words.american ?? id.replaceAll("-", " ");
 
 const asked: Readonly<Record<ConditionKind["ask"], [type: string, words: string]>> = {
   "yes-no": ["boolean", "true or false"],
@@ -78,7 +81,7 @@ export function conditionProblems(
       problemAt(
         place,
         ["conditions", id],
-        `${id} is noted as ${words}${inUnit}, not as ${JSON.stringify(value)}.`,
+        `“${conditionWords(id, context)}” is noted as ${words}${inUnit}, not as ${JSON.stringify(value)}.`,
       ),
     ];
   });
@@ -91,7 +94,7 @@ export function claimInInspection(item: Item, context: FindingContext, place: Pl
     problemAt(
       place,
       ["item"],
-      `${item.id} is what a seller claims, and is not asked of an inspector: write what was found at the items it is judged by, or in a note.`,
+      `${place.name} is what a seller claims, and is not asked of an inspector: write what was found at the items it is judged by, or in a note.`,
     ),
   ];
 }
@@ -100,6 +103,7 @@ export function claimInInspection(item: Item, context: FindingContext, place: Pl
 export function missingConditions(
   item: Item,
   conditions: Readonly<Record<string, unknown>>,
+  context: FindingContext,
   place: Place,
 ): FieldProblem[] {
   return item.conditions
@@ -108,7 +112,7 @@ export function missingConditions(
       problemAt(
         place,
         ["conditions", id],
-        `${item.id} asks for ${id} to be noted: without it some checks cannot tell.`,
+        `${place.name} asks for “${conditionWords(id, context)}” to be noted: without it some checks cannot tell.`,
       ),
     );
 }

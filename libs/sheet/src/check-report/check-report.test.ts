@@ -79,14 +79,13 @@ describe("a file with ten different mistakes", () => {
         item: "doors.latches",
         position: "left-rear-door",
         reason:
-          '"left-rear-door" does not apply to this car: doors.latches is asked at left-front-door or right-front-door.',
+          '"left-rear-door" does not apply to this car: “Latches” is asked at left-front-door or right-front-door.',
       },
       {
         at: "/findings/2/answer/kind",
         item: "electrics.horn",
         position: "",
-        reason:
-          'electrics.horn is answered by "working", not by "presence": answer so, or "not-seen" with a reason.',
+        reason: '“Horn” is answered by "working", not by "presence": answer so, or "not-seen" with a reason.',
       },
       {
         at: "/findings/3/answer/unit",
@@ -98,26 +97,26 @@ describe("a file with ten different mistakes", () => {
         at: "/findings/4/answer/unit",
         item: "wheels.pressure",
         position: "left-front",
-        reason: "lbf.ft is a unit of torque, and wheels.pressure is a pressure: write it in psi, kPa or bar.",
+        reason: "lbf.ft is a unit of torque, and “Tire pressure” is a pressure: write it in psi, kPa or bar.",
       },
       {
         at: "/findings/5/answer/values/0/value",
         item: "wheels.tread-depth",
         position: "right-front",
-        reason: "-3⁄32 in cannot be: wheels.tread-depth lies between 0⁄32 in and 40⁄32 in.",
+        reason: "-3⁄32 in cannot be: “Tread depth” lies between 0⁄32 in and 40⁄32 in.",
       },
       {
         at: "/findings/6/answer/option",
         item: "identity.originality",
         position: "engine",
         reason:
-          'identity.originality has no option "matching-numbers": name original-to-car, right-type-and-date, right-type, other-type or not-known.',
+          '“How original” has no option "matching-numbers": name original-to-car, right-type-and-date, right-type, other-type or not-known.',
       },
       {
         at: "/findings/8",
         item: "trunk.spare",
         position: "",
-        reason: "trunk.spare is answered already by finding 7: keep one of the two.",
+        reason: "“Spare wheel” is answered already by finding 7: keep one of the two.",
       },
       {
         at: "/findings/9/instrument",
@@ -130,7 +129,7 @@ describe("a file with ten different mistakes", () => {
         at: "/findings/10/answer/denied/0",
         item: "body.faults",
         position: "hood",
-        reason: "dent is both found and denied: take one of the two away.",
+        reason: "“dent” is both found and denied: take one of the two away.",
       },
     ]);
   });
@@ -215,7 +214,7 @@ describe("checkReport refuses", () => {
     });
     const found = linesOf(json).filter((line) => line.startsWith("/findings"));
     expect(found).toEqual([
-      '/findings/13/position: doors.latches has no position "hatch": name one of its doors.',
+      '/findings/13/position: “Latches” has no position "hatch": name one of its doors.',
     ]);
   });
 
@@ -317,7 +316,7 @@ describe("checkReport refuses", () => {
       findings.push({ item: "wheels.tread-depth", position: "left-front" });
     });
     expect(linesOf(json)).toEqual([
-      "/findings/12: wheels.tread-depth at left-front is answered already by finding 0: keep one of the two.",
+      "/findings/12: “Tread depth” at left-front is answered already by finding 0: keep one of the two.",
       "/findings/12/answer: answer is missing: give an object.",
     ]);
   });

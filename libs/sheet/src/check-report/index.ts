@@ -2,6 +2,7 @@ import type { Finding } from "@evenhand/shared/finding";
 import type { FieldProblem } from "@evenhand/shared/problem";
 import type { Report } from "@evenhand/shared/report";
 import type { Sheet } from "@evenhand/shared/sheet";
+import { nameOf } from "../check-finding/context.ts";
 import type { FindingContext } from "../check-finding/context.ts";
 import { checkInContext } from "../check-finding/index.ts";
 import { checkEnvelope, readContext, sheetProblems } from "./header.ts";
@@ -43,7 +44,8 @@ function repeated(
     seen.set(key, index);
     return [];
   }
-  const where = position === "" ? item : `${item} at ${position}`;
+  const name = nameOf(context.sheet.items.get(item)?.item.words.american ?? item);
+  const where = position === "" ? name : `${name} at ${position}`;
   return [
     {
       at: `/findings/${index}`,
