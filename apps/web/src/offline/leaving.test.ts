@@ -120,33 +120,33 @@ describe("a report that is not theirs", () => {
   });
 });
 
-describe("ending every session, or the account", () => {
-  const unread = (): Promise<unknown> =>
-    store.findings.put({
-      report: first,
-      place: "electrics.horn@",
-      finding: null,
-      base: null,
-      state: "saved",
-      unread: { texts: { "reading.0": "abc" } },
-    });
-  /** What happened, in order. */
-  const leaving = async (answer: Leaving, end = () => Promise.resolve()) => {
-    const happened: string[] = [];
-    const left = await leaveBy(
-      pageOwner() ?? "inspector",
-      async () => {
-        happened.push("ended");
-        await end();
-      },
-      (count) => {
-        happened.push(`asked of ${count}`);
-        return Promise.resolve(answer);
-      },
-    );
-    return { happened, left, kept: await store.findings.count() };
-  };
+const unread = (): Promise<unknown> =>
+  store.findings.put({
+    report: first,
+    place: "electrics.horn@",
+    finding: null,
+    base: null,
+    state: "saved",
+    unread: { texts: { "reading.0": "abc" } },
+  });
+/** What happened, in order. */
+const leaving = async (answer: Leaving, end = () => Promise.resolve()) => {
+  const happened: string[] = [];
+  const left = await leaveBy(
+    pageOwner() ?? "inspector",
+    async () => {
+      happened.push("ended");
+      await end();
+    },
+    (count) => {
+      happened.push(`asked of ${count}`);
+      return Promise.resolve(answer);
+    },
+  );
+  return { happened, left, kept: await store.findings.count() };
+};
 
+describe("ending every session, or the account", () => {
   test("asks nothing and forgets all where nothing is left", async () => {
     await store.findings.put({
       report: second,

@@ -479,8 +479,8 @@ describe("a sentence", () => {
     const said = sheet.items.flatMap(({ id }) =>
       ["", "nowhere"].flatMap((position) =>
         wrongAnswers.flatMap((answer) => {
-          const said = check({ item: id, position, answer, conditions: { "charger-off": "two" } });
-          return [...(said.ok ? [] : said.problems), ...said.advisories].map(({ reason }) => reason);
+          const result = check({ item: id, position, answer, conditions: { "charger-off": "two" } });
+          return [...(result.ok ? [] : result.problems), ...result.advisories].map(({ reason }) => reason);
         }),
       ),
     );

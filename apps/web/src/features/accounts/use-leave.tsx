@@ -21,12 +21,12 @@ export const useLeave = (
 ): { readonly leave: (end: () => Promise<unknown>) => Promise<void>; readonly question: ReactNode } => {
   const queries = useQueryClient();
   const [asking, setAsking] = useState<Asking | null>(null);
+  const ask = async (left: number | null): Promise<Leaving> => {
+    const answer = await new Promise<Leaving>((resolve) => setAsking({ left, answer: resolve }));
+    setAsking(null);
+    return answer;
+  };
   const leave = async (end: () => Promise<unknown>): Promise<void> => {
-    const ask = async (left: number | null): Promise<Leaving> => {
-      const answer = await new Promise<Leaving>((resolve) => setAsking({ left, answer: resolve }));
-      setAsking(null);
-      return answer;
-    };
     if (!(await leaveBy(account, end, ask))) return;
     becomes(queries, null);
     // Loaded anew, so that nothing of this account stays in the page's memory.
