@@ -27,6 +27,13 @@ describe("two one-sided tests on the clinic data", () => {
     expect(result.equivalent).toBe(true);
   });
 
+  it("Welch, the samples exchanged: the other bound decides", () => {
+    const result = tost(welchDifference(summarize(y), summarize(x)), -eps, eps);
+    expect(ratio(result.pValue, welch.tost_p)).toBeCloseTo(1, 9);
+    expect(ratio(result.pLower, welch.tost_p)).toBeCloseTo(1, 9);
+    expect(ratio(result.high, -(welch.ci90[0] ?? Number.NaN))).toBeCloseTo(1, 9);
+  });
+
   it("pooled", () => {
     const estimate = pooledDifference(summarize(x), summarize(y));
     expect(estimate.degreesOfFreedom).toBe(pooled.df);
