@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { Instant, ItemId, LocalDateTime, Money, ObjectId } from "./identifier.ts";
+import { Instant, ItemId, LocalDateTime, Money, ObjectId, PositionId } from "./identifier.ts";
 import { Need } from "./sheet.ts";
 import { Zone } from "./zone.ts";
 
@@ -191,5 +191,7 @@ export const BriefItem = z.strictObject({
   core: z.boolean(),
   minutes: z.number().positive(),
   needs: z.array(Need),
+  /** These positions alone, where the depth of the visit takes no more of the item. */
+  positions: z.array(PositionId).min(1).optional(),
 });
 export type BriefItem = z.infer<typeof BriefItem>;

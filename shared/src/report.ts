@@ -3,6 +3,7 @@ import { ReportHandbook } from "./cross-check.ts";
 import { Finding } from "./finding.ts";
 import { Instant, LocalDate, LocalId } from "./identifier.ts";
 import { nameOf } from "./names.ts";
+import { Stage, STAGES } from "./sheet.ts";
 import { UnitSymbol } from "./unit.ts";
 import { Zone } from "./zone.ts";
 
@@ -76,6 +77,10 @@ export const Vehicle = z.strictObject({
 });
 export type Vehicle = z.infer<typeof Vehicle>;
 
+/** The cautions at the gate of a stage, and when whoever did the visit said that they had read them. */
+export const CautionsRead = z.strictObject({ stage: Stage, time: Instant });
+export type CautionsRead = z.infer<typeof CautionsRead>;
+
 export const ReportKind = z.enum(["acquisition", "statement", "inspection", "collection", "delivery"]);
 export type ReportKind = z.infer<typeof ReportKind>;
 
@@ -99,6 +104,8 @@ export const Report = z.strictObject({
     .max(50)
     .default([]),
   scales: z.array(GradeScale).max(20).default([]),
+  /** Each stage once. */
+  cautionsRead: z.array(CautionsRead).max(STAGES.length).optional(),
   /** The firm's own figures for the handbook's rules, as they were when the report was sealed. */
   handbook: ReportHandbook.optional(),
   findings: z.array(Finding).max(200_000),

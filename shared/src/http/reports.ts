@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { BriefItem } from "../booking.ts";
 import { FirmHandbook } from "../cross-check.ts";
 import { Finding } from "../finding.ts";
 import { Instant, ItemId, ObjectId, PositionId, Sha256 } from "../identifier.ts";
@@ -14,10 +15,11 @@ export const StoredHeader = Report.pick({
   instruments: true,
   persons: true,
   scales: true,
+  cautionsRead: true,
 });
 export type StoredHeader = z.infer<typeof StoredHeader>;
 
-const { visit, terms, instruments, persons, scales } = StoredHeader.shape;
+const { visit, terms, instruments, persons, scales, cautionsRead } = StoredHeader.shape;
 
 /** Everything of a report that is not a finding: the stored shape itself, with what may be left out left out. */
 export const ReportHeader = z.strictObject({
@@ -27,6 +29,7 @@ export const ReportHeader = z.strictObject({
   instruments: instruments.removeDefault().optional(),
   persons: persons.removeDefault().optional(),
   scales: scales.removeDefault().optional(),
+  cautionsRead,
 });
 export type ReportHeader = z.infer<typeof ReportHeader>;
 
@@ -53,6 +56,8 @@ export const ReportDraft = z.strictObject({
   order: ObjectId.nullable(),
   /** The appointment the inspection was ordered with; `null` for a statement, and for an order without an hour. */
   visit: ObjectId.nullable(),
+  /** What that appointment's brief asks, as buyer and inspector agreed; `null` where there is no appointment. */
+  brief: z.array(BriefItem).nullable(),
   /** `false` between sealing and the next version: nothing can be changed. */
   drafting: z.boolean(),
   report: Report,

@@ -15,7 +15,7 @@ const folder = join(import.meta.dirname, "../../../fixtures/demo/reports");
 export const demoReport = (name: string): Report =>
   Report.parse(JSON.parse(readFileSync(join(folder, `${name}.json`), "utf8")));
 
-const headerOf = ({ visit, terms, instruments, persons, scales }: Report) => ({
+export const headerOf = ({ visit, terms, instruments, persons, scales }: Report) => ({
   visit,
   terms,
   instruments,

@@ -14,11 +14,17 @@ export async function signIn(browser: Browser, url: string, name: string): Promi
   return page;
 }
 
-const openPlace = async (page: Page, section: string, item: string, place: RegExp) => {
+/** A section of the sheet; an inspection is shown by stage at first. */
+const openSection = async (page: Page, section: string): Promise<void> => {
+  await page.getByText("By section", { exact: true }).click();
   await page
     .getByRole("navigation", { name: "Sections of the sheet" })
     .getByRole("button", { name: section })
     .click();
+};
+
+const openPlace = async (page: Page, section: string, item: string, place: RegExp) => {
+  await openSection(page, section);
   const card = page.locator(`[id="item-${item}"]`);
   await card.getByRole("button", { name: place }).click();
   return card;
@@ -66,10 +72,7 @@ export async function notSeen(
 
 /** Adds an instrument on the sheet's first section. */
 export async function addInstrument(page: Page, name: string, step: string, within: string): Promise<void> {
-  await page
-    .getByRole("navigation", { name: "Sections of the sheet" })
-    .getByRole("button", { name: "Visit" })
-    .click();
+  await openSection(page, "Visit");
   await page.getByRole("button", { name: "Add an instrument" }).click();
   await page.getByLabel("Name, as you call it").fill(name);
   await page.getByLabel("Unit", { exact: true }).selectOption("1/32in");
@@ -81,10 +84,7 @@ export async function addInstrument(page: Page, name: string, step: string, with
 
 /** Waits until everything has arrived, says what it means, and seals. */
 export async function seal(page: Page, what: "statement" | "report"): Promise<void> {
-  await page
-    .getByRole("navigation", { name: "Sections of the sheet" })
-    .getByRole("button", { name: "Visit" })
-    .click();
+  await openSection(page, "Visit");
   await page.getByText("Everything on this device has reached the service").waitFor();
   await page.getByRole("checkbox", { name: /^These findings are what/ }).check();
   await page.getByRole("button", { name: `Seal the ${what}` }).click();

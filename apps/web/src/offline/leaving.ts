@@ -23,7 +23,8 @@ export const onlyHere = async (): Promise<ReadonlyMap<string, number>> => {
 export const sendEverything = async (
   send: (report: string) => Promise<unknown> = sendWaiting,
 ): Promise<number> => {
-  const waiting = new Set((await store.operations.toArray()).map(({ report }) => report));
+  const queued = [...(await store.operations.toArray()), ...(await store.gates.toArray())];
+  const waiting = new Set(queued.map(({ report }) => report));
   for (const report of waiting) {
     try {
       await send(report);

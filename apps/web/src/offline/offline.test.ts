@@ -43,6 +43,7 @@ const draftOf = (findings: readonly unknown[], revision = 7): ReportDraft => {
       vehicle: report,
       order: null,
       visit: null,
+      brief: null,
       drafting: true,
       report: { findings },
       handbook: { limits: {}, makers: [] },

@@ -67,18 +67,22 @@ export interface Standing {
   readonly connection: Connection;
 }
 
-/** @param findings with what could not be kept laid over them */
+/**
+ * @param findings with what could not be kept laid over them
+ * @param gates how many gates whose cautions were read the service does not know of yet
+ */
 export const standingOf = (
   findings: ReadonlyMap<string, KeptFinding>,
   { underWay }: Writes,
   connection: Connection,
+  gates = 0,
 ): Standing => {
   const all = [...findings.values()];
   const count = (state: KeptFinding["state"]): number => all.filter((one) => one.state === state).length;
   return {
     keeping: underWay.size,
     lost: count("lost"),
-    waiting: count("waiting"),
+    waiting: count("waiting") + gates,
     conflicts: count("conflict"),
     refused: count("refused"),
     unread: all.filter(({ unread }) => unread !== undefined).length,

@@ -1,6 +1,7 @@
 import type { Finding } from "@evenhand/shared/finding";
 import type { Operation, ReportDraft } from "@evenhand/shared/http/reports";
 import type { FieldProblem } from "@evenhand/shared/problem";
+import type { Stage } from "@evenhand/shared/sheet";
 import type { UnitSymbol } from "@evenhand/shared/unit";
 import { Dexie, type EntityTable, type Table } from "dexie";
 import { pageOwner, storeName } from "./owner";
@@ -48,10 +49,18 @@ export interface KeptDraft {
   readonly draft: Omit<ReportDraft, "findings">;
 }
 
+/** The cautions at a stage's gate were read; a row stands until the service has it. */
+export interface KeptGate {
+  readonly report: string;
+  readonly stage: Stage;
+  readonly time: string;
+}
+
 class Store extends Dexie {
   readonly findings!: Table<KeptFinding, [string, string]>;
   readonly operations!: EntityTable<KeptOperation & { seq: number }, "seq">;
   readonly drafts!: EntityTable<KeptDraft, "report">;
+  readonly gates!: Table<KeptGate, [string, string]>;
 
   constructor(name: string) {
     super(name);
@@ -60,6 +69,7 @@ class Store extends Dexie {
       operations: "++seq, report, [report+place], id",
       drafts: "report",
     });
+    this.version(2).stores({ gates: "[report+stage], report" });
   }
 }
 

@@ -5,6 +5,7 @@ import {
   type OperationsAnswer,
 } from "@evenhand/shared/http/reports";
 import { call } from "../service/client";
+import { sendGates } from "./gates";
 import { store, type KeptFinding, type KeptOperation } from "./store";
 
 /** More than the service takes in one body is sent in turns, small enough for a weak line. */
@@ -97,7 +98,10 @@ export const sendWaiting = async (report: string, send = operate): Promise<numbe
   let revision: number | null = null;
   for (;;) {
     const batch = await nextBatch(report);
-    if (batch.length === 0) return revision;
+    if (batch.length === 0) {
+      await sendGates(report);
+      return revision;
+    }
     const answer = await send(
       report,
       batch.map(({ sent }) => sent),

@@ -1,4 +1,5 @@
 import type { ReportDraft } from "@evenhand/shared/http/reports";
+import type { Stage } from "@evenhand/shared/sheet";
 import { useQuery } from "@tanstack/react-query";
 import { liveQuery } from "dexie";
 import { useCallback, useEffect, useMemo, useReducer, useRef, useState } from "react";
@@ -6,7 +7,8 @@ import { call } from "../service/client";
 import { Refusal } from "../service/refusal";
 import { changeFinding, keepDraft, settleConflict, type Change } from "./changes";
 import { noWrites, standingOf, withLost, writesAfter, type Connection } from "./save-state";
-import { store, type KeptDraft, type KeptFinding } from "./store";
+import { gatesRead, keepGate } from "./gates";
+import { store, type KeptDraft, type KeptFinding, type KeptGate } from "./store";
 import { sendWaiting } from "./sync";
 
 export type { Connection } from "./save-state";
@@ -16,6 +18,7 @@ const isUnreachable = (error: unknown): boolean => error instanceof Refusal && e
 interface Kept {
   readonly draft: KeptDraft | undefined;
   readonly findings: ReadonlyMap<string, KeptFinding>;
+  readonly gates: readonly KeptGate[];
 }
 
 const readKept = async (report: string): Promise<Kept> => ({
@@ -23,6 +26,7 @@ const readKept = async (report: string): Promise<Kept> => ({
   findings: new Map(
     (await store.findings.where("report").equals(report).toArray()).map((one) => [one.place, one]),
   ),
+  gates: await store.gates.where("report").equals(report).toArray(),
 });
 
 /** The kept rows of one report, live; or why this device's store cannot be read. */
@@ -109,6 +113,7 @@ const useSending = (report: string, waiting: number) => {
 };
 
 const none: ReadonlyMap<string, KeptFinding> = new Map();
+const noGates: readonly KeptGate[] = [];
 
 /**
  * A draft as it stands on this device, kept level with the service. Once opened here it is read from here where the service does not
@@ -127,8 +132,30 @@ export const useDraft = (report: string) => {
   });
   const stored = kept?.findings ?? none;
   const findings = useMemo(() => withLost(report, stored, writes), [report, stored, writes]);
-  const waiting = [...stored.values()].filter(({ state }) => state === "waiting").length;
+  const gates = kept?.gates ?? noGates;
+  const waiting = [...stored.values()].filter(({ state }) => state === "waiting").length + gates.length;
   const sending = useSending(report, waiting);
-  const standing = standingOf(findings, writes, sending.connection);
-  return { draft: kept?.draft?.draft, findings, standing, keep, settle, failure, remote, ...sending };
+  const standing = standingOf(findings, writes, sending.connection, gates.length);
+  const draft = kept?.draft?.draft;
+  const known = draft?.report.cautionsRead;
+  const cautionsRead = useMemo(() => gatesRead(known, gates), [known, gates]);
+  const readCautions = useCallback(
+    async (stage: Stage) => {
+      await keepGate(report, stage, new Date().toISOString());
+      await reload();
+    },
+    [report, reload],
+  );
+  return {
+    draft,
+    findings,
+    cautionsRead,
+    readCautions,
+    standing,
+    keep,
+    settle,
+    failure,
+    remote,
+    ...sending,
+  };
 };

@@ -16,6 +16,7 @@ import { publishing } from "./en/publishing";
 import { questions } from "./en/questions";
 import { handbook } from "./en/handbook";
 import { records } from "./en/records";
+import { walk } from "./en/walk";
 
 /** American English, the first catalog. Another language is another file of the same shape. */
 export const en = {
@@ -37,6 +38,7 @@ export const en = {
   ...questions,
   ...handbook,
   ...records,
+  ...walk,
 } as const;
 
 export type MessageId = keyof typeof en;

@@ -1,5 +1,5 @@
 import { StoredHeader } from "@evenhand/shared/http/reports";
-import { GradeScale, Instrument, Report } from "@evenhand/shared/report";
+import { CautionsRead, GradeScale, Instrument, Report } from "@evenhand/shared/report";
 import type { z } from "zod";
 
 /** What could not be read keeps its name, so that a person can be told what is left out. */
@@ -46,6 +46,8 @@ export function readableHeader(stored: unknown): ReadableHeader {
     });
   };
   const terms = one("terms", StoredHeader.shape.terms, undefined);
+  const cautionsRead =
+    fieldOf(stored, "cautionsRead") === undefined ? [] : list("cautionsRead", CautionsRead);
   const header: StoredHeader = {
     sheet: one("sheet", StoredHeader.shape.sheet, { id: "evenhand", version: 1 }),
     visit: one("visit", StoredHeader.shape.visit, noVisit),
@@ -53,6 +55,7 @@ export function readableHeader(stored: unknown): ReadableHeader {
     instruments: list("instruments", Instrument),
     persons: list("persons", Report.shape.persons.removeDefault().element),
     scales: list("scales", GradeScale),
+    ...(cautionsRead.length === 0 ? {} : { cautionsRead }),
   };
   return { header, leftOut };
 }

@@ -428,6 +428,9 @@ const PLACE_OF_SECTION: Readonly<Record<string, string>> = {
   road: "cabin",
 };
 const PLACE_OF_ITEM: Readonly<Record<string, string>> = {
+  "visit.light": "nose",
+  "visit.body-surface": "nose",
+  "visit.ambient-temperature": "nose",
   "visit.engine-cold": "engine-bay",
   "visit.warmed-beforehand": "engine-bay",
   "visit.washed-beforehand": "engine-bay",

@@ -15,6 +15,7 @@ export const newHeader = (header: ReportHeader): StoredHeader => ({
   instruments: header.instruments ?? [],
   persons: header.persons ?? [],
   scales: header.scales ?? [],
+  ...(header.cautionsRead === undefined ? {} : { cautionsRead: header.cautionsRead }),
 });
 
 export const readVehicle = (stored: unknown): Vehicle => Vehicle.parse(stored);

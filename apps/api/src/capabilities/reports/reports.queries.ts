@@ -8,6 +8,10 @@ const findings = (select: string) => `coalesce((
   SELECT jsonb_agg(${select} ORDER BY f.item COLLATE "C", f.position COLLATE "C")
   FROM report_finding f WHERE f.report_id = r.id AND f.body IS NOT NULL), '[]')`;
 
+/** Of the last appointment the inspection was ordered with. */
+const appointmentOf = (select: string) =>
+  `(SELECT ${select} FROM appointment_car c WHERE c.order_id = r.order_id ORDER BY c.appointment_id DESC LIMIT 1)`;
+
 const reader = { account: "$3", now: "$4" };
 const whole = "'' AS item, '' AS position";
 const mayWorkOn = `r.id = $2 AND r.organization_id = ANY($1::uuid[])
@@ -25,8 +29,7 @@ export const reportDraft = `
   WITH noted AS (${noteDraftShown})
   SELECT r.revision, json_build_object(
     'id', r.id, 'revision', r.revision, 'vehicle', r.vehicle_id, 'order', r.order_id, 'drafting', r.drafting,
-    'visit', (SELECT c.appointment_id FROM appointment_car c WHERE c.order_id = r.order_id
-      ORDER BY c.appointment_id DESC LIMIT 1),
+    'visit', ${appointmentOf("c.appointment_id")}, 'brief', ${appointmentOf("c.brief")},
     'report', r.header || jsonb_build_object(
       'format', 'evenhand-report', 'version', 1, 'kind', r.kind, 'vehicle', v.document,
       'author', jsonb_build_object('organization', o.name, 'role', ${role("o")}),

@@ -5,7 +5,7 @@ import { useCallback, useMemo, useState } from "react";
 import { useText } from "../../strings/text";
 import { Empty } from "../../ui/Page";
 import { useFirstScroll } from "../../ui/scroll-to";
-import { placesFor, type Place } from "../sheets/places";
+import { isAskedOf, placesFor, type Place } from "../sheets/places";
 import { capital, type SheetIndex } from "../sheets/sheet-index";
 import { Instruments } from "./Instruments";
 import { ItemCard, type ItemGroup } from "./ItemCard";
@@ -14,6 +14,7 @@ import { SealPanel } from "./SealPanel";
 import type { SheetSearch } from "./sheet-search";
 import styles from "./Sheet.module.css";
 import { useOwnChecks } from "./use-own-checks";
+import { ViewSwitch } from "./ViewSwitch";
 
 interface Props {
   readonly reportId: string;
@@ -42,7 +43,12 @@ export const Sheet = ({ reportId, report, draft, index, search, onSearch }: Prop
   const { findings } = draft;
   useFirstScroll(search.open === undefined ? undefined : `place-${search.open}`);
   const checks = useOwnChecks(report, draft.draft?.handbook, index, findings);
-  const places = useMemo(() => placesFor(index, report.vehicle.form), [index, report.vehicle.form]);
+  const { form } = report.vehicle;
+  // What was answered before it was asked elsewhere still stands, and can be taken back.
+  const places = useMemo(
+    () => placesFor(index, form).filter(({ item, key }) => isAskedOf(item, report.kind) || findings.has(key)),
+    [index, form, report.kind, findings],
+  );
   // Lines that were open when the list was made stay in it, so that nothing vanishes under the finger.
   const [answeredBefore] = useState(() => new Set(findings.keys()));
   const wanted = (place: Place): boolean =>
@@ -81,6 +87,10 @@ export const Sheet = ({ reportId, report, draft, index, search, onSearch }: Prop
   return (
     <div className={styles.sheet}>
       <nav className={styles.rail} aria-label={t("sheet.sections")}>
+        <ViewSwitch
+          view="sections"
+          onView={() => onSearch({ view: "stages", section: undefined, open: undefined })}
+        />
         <SegmentedControl
           fullWidth
           aria-label={t("sheet.items")}

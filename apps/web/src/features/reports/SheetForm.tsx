@@ -1,5 +1,6 @@
 import type { Report } from "@evenhand/shared/report";
 import { useQuery } from "@tanstack/react-query";
+import { useCallback } from "react";
 import { getRouteApi, Link } from "@tanstack/react-router";
 import { isNotTheirs, isOnlyHere } from "../../offline/leaving";
 import type { KeptDraft } from "../../offline/store";
@@ -11,8 +12,10 @@ import { Page } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import { sheetQuery } from "../sheets/load-sheet";
 import { SaveState } from "./SaveState";
+import { isWalked, type SheetSearch } from "./sheet-search";
 import { Sheet } from "./Sheet";
 import { Shut } from "./Shut";
+import { WalkSheet } from "./walk/WalkSheet";
 
 const route = getRouteApi("/signed-in/reports/$report");
 
@@ -47,6 +50,11 @@ export const SheetForm = () => {
   const search = route.useSearch();
   const navigate = route.useNavigate();
   const draft = useDraft(reportId);
+  const onSearch = useCallback(
+    (change: SheetSearch) =>
+      void navigate({ search: (old) => ({ ...old, ...change }), replace: true, resetScroll: false }),
+    [navigate],
+  );
   const named = draft.draft?.report.sheet;
   const index = useQuery({
     ...sheetQuery(named?.id ?? "", named?.version ?? 0),
@@ -82,6 +90,7 @@ export const SheetForm = () => {
   }
   const report: Report = { ...draft.draft.report, findings: [] };
   const { vehicle, kind } = report;
+  const shown = { reportId, report, draft, index: index.data, search, onSearch };
   return (
     <Page
       title={t("sheet.title", {
@@ -93,16 +102,7 @@ export const SheetForm = () => {
       over={<WayBack draft={draft.draft} />}
       under={<SaveState draft={draft} />}
     >
-      <Sheet
-        reportId={reportId}
-        report={report}
-        draft={draft}
-        index={index.data}
-        search={search}
-        onSearch={(change) =>
-          void navigate({ search: (old) => ({ ...old, ...change }), replace: true, resetScroll: false })
-        }
-      />
+      {isWalked(search, kind) ? <WalkSheet {...shown} /> : <Sheet {...shown} />}
     </Page>
   );
 };

@@ -1,4 +1,5 @@
 import { convert } from "@evenhand/measurement/unit";
+import type { Finding } from "@evenhand/shared/finding";
 import type { Instrument } from "@evenhand/shared/report";
 import type { Item } from "@evenhand/shared/sheet";
 import { UNITS, type UnitSymbol } from "@evenhand/shared/unit";
@@ -39,4 +40,20 @@ export const fittingInstrument = (item: Item, instruments: readonly Instrument[]
   const most = Math.max(0, ...fits.map(({ named }) => named));
   const best = fits.filter(({ named }) => named === most);
   return best.length === 1 ? best[0]?.id : undefined;
+};
+
+/**
+ * The unit a reading is typed in: the one this item was read in last, else the one its instrument shows where the sheet offers it,
+ * else the sheet's own.
+ */
+export const usualUnit = (
+  item: Item,
+  instrument: Instrument | undefined,
+  last: Pick<Finding, "answer"> | undefined,
+): UnitSymbol | undefined => {
+  const spec = item.reading;
+  if (!spec) return undefined;
+  if (last?.answer.kind === "reading") return last.answer.unit;
+  const shown = (instrument?.resolution ?? instrument?.accuracy?.absolute)?.unit;
+  return [spec.unit, ...spec.alsoIn].find((unit) => unit === shown) ?? spec.unit;
 };

@@ -105,13 +105,18 @@ const cleared = (edit: PlaceEdit): PlaceEdit => ({
 
 export const editAfter = (edit: PlaceEdit, step: EditStep): PlaceEdit => {
   switch (step.type) {
-    case "answer":
+    case "answer": {
+      // Said of the whole thing and not in its fields: they start anew.
+      const whole = step.answer?.kind === "not-fitted";
       return {
         ...edit,
         answer: step.answer,
         unread: step.unread,
-        before: losesSome(edit.answer, step.answer) ? stateOf(edit) : null,
+        notSeen: whole ? false : edit.notSeen,
+        before: losesSome(edit.answer, step.answer) || (whole && edit.unread) ? stateOf(edit) : null,
+        anew: whole ? edit.anew + 1 : edit.anew,
       };
+    }
     case "grounds":
       return { ...edit, grounds: { ...edit.grounds, ...step.change } };
     case "condition": {

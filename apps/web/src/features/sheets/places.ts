@@ -1,5 +1,6 @@
 import { applicablePlaces } from "@evenhand/sheet/expand";
-import type { VehicleForm } from "@evenhand/shared/report";
+import { isAskedOnVisit } from "@evenhand/sheet/asked-at";
+import type { ReportKind, VehicleForm } from "@evenhand/shared/report";
 import type { Item } from "@evenhand/shared/sheet";
 import { positionWords, type SheetIndex } from "./sheet-index";
 
@@ -21,3 +22,7 @@ export const placesFor = (index: SheetIndex, car: VehicleForm): readonly Place[]
     position,
     words: positionWords(index, item, position),
   }));
+
+/** Who is asked: an inspector is not asked what only a seller can claim, and nobody what another item asks already. */
+export const isAskedOf = (item: Item, kind: ReportKind): boolean =>
+  kind === "inspection" ? isAskedOnVisit(item) : item.sameAs === undefined;

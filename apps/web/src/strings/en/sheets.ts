@@ -40,6 +40,11 @@ export const sheets = {
   "caution.before": "Before you start",
   "place.open": "not answered",
   "place.not-seen": "Not seen",
+  "place.not-fitted": "Not fitted",
+  "place.later": "Later",
+  "place.read-with": "Read with: {instrument}. Another under “How it was found”.",
+  "place.read-by-eye": "No instrument of the visit fits: it counts as read by eye.",
+  "place.grounds": "How it was found, note",
   "place.clear": "Clear",
   "place.undo": "Undo",
   "place.undo.what": "Taken back.",
@@ -79,6 +84,7 @@ export const sheets = {
     "It should lie between {low} and {high}: check the unit and the decimal point. It stays as you typed it and is not part of what you report; nothing is sealed or answered before it is corrected or emptied.",
   "number.unread":
     "This is not a number that can be taken here. It stays as you typed it and is not part of what you report; nothing is sealed or answered before it is corrected or emptied.",
+  "choice.several": "Choose all that are true.",
   "color.not-whole":
     "A color needs L*, a* and b*, with L* from 0 to 100. What you typed stays and is not part of what you report; nothing is sealed or answered before it is whole or emptied.",
   "grade.scale": "Scale",

@@ -1,7 +1,8 @@
-import { ActionIcon, Checkbox, NativeSelect } from "@mantine/core";
+import { ActionIcon, Button, Checkbox, NativeSelect } from "@mantine/core";
 import type { AnswerOf, Fault } from "@evenhand/shared/answer";
 import type { FaultKind } from "@evenhand/shared/sheet";
 import { IconTrash } from "@tabler/icons-react";
+import { useState } from "react";
 import { useText } from "../../../strings/text";
 import { withUnit } from "../../sheets/answer-text";
 import styles from "./Answers.module.css";
@@ -18,11 +19,13 @@ interface FaultProps {
   readonly cells: readonly { readonly value: string; readonly label: string }[];
   /** Typed as the extent, and not to be read as one. */
   readonly unread: string | undefined;
+  /** Said just now: how large it is comes next. */
+  readonly fresh: boolean;
   readonly onChange: (fault: Fault, unread: string | undefined) => void;
   readonly onRemove: () => void;
 }
 
-const OneFault = ({ fault, kinds, cells, unread, onChange, onRemove }: FaultProps) => {
+const OneFault = ({ fault, kinds, cells, unread, fresh, onChange, onRemove }: FaultProps) => {
   const t = useText();
   const kind = kinds.find(({ id }) => id === fault.kind);
   const unit = fault.extent?.unit ?? kind?.unit ?? "mm";
@@ -42,6 +45,7 @@ const OneFault = ({ fault, kinds, cells, unread, onChange, onRemove }: FaultProp
         value={fault.extent?.value}
         unit={withUnit("", unit).trim()}
         unread={unread}
+        fresh={fresh}
         least={0}
         onChange={(value, text) =>
           onChange({ ...fault, extent: value === undefined ? undefined : { value, unit } }, text)
@@ -68,13 +72,14 @@ const OneFault = ({ fault, kinds, cells, unread, onChange, onRemove }: FaultProp
 };
 
 /** Faults that were found, kinds said not to be there, or "none at all". */
-export const FaultsEditor = ({ item, index, answer, unread, onChange }: EditorProps<"faults">) => {
+export const FaultsEditor = ({ item, index, answer, unread, onChange, onPick }: EditorProps<"faults">) => {
   const t = useText();
   const kinds = (item.faults?.kinds ?? [])
     .map((id) => index.faultKinds.get(id))
     .filter((kind) => kind !== undefined);
   const drawing = item.faults?.drawing === undefined ? undefined : index.drawings.get(item.faults.drawing);
   const cells = (drawing?.cells ?? []).map(({ id, words }) => ({ value: id, label: words.american }));
+  const [fresh, setFresh] = useState(-1);
   const found = answer?.found ?? [];
   const denied: Faults["denied"] = answer?.denied ?? [];
   const none = denied === "all";
@@ -86,13 +91,26 @@ export const FaultsEditor = ({ item, index, answer, unread, onChange }: EditorPr
   };
   return (
     <div className={styles.stack}>
-      <Checkbox
-        size="md"
-        label={t("faults.none")}
-        checked={none}
-        disabled={found.length > 0}
-        onChange={(event) => send(found, event.currentTarget.checked ? "all" : [])}
-      />
+      {onPick === undefined ? (
+        <Checkbox
+          size="md"
+          label={t("faults.none")}
+          checked={none}
+          disabled={found.length > 0}
+          onChange={(event) => send(found, event.currentTarget.checked ? "all" : [])}
+        />
+      ) : (
+        found.length === 0 && (
+          <Button
+            size="md"
+            variant={none ? "filled" : "default"}
+            aria-pressed={none}
+            onClick={() => onPick({ kind: "faults", found: [], denied: "all" })}
+          >
+            {t("faults.none")}
+          </Button>
+        )
+      )}
       {found.length > 0 && (
         <ul className={styles.faults}>
           {found.map((fault, at) => (
@@ -103,6 +121,7 @@ export const FaultsEditor = ({ item, index, answer, unread, onChange }: EditorPr
               kinds={kinds}
               cells={cells}
               unread={texts[`extent.${at}`]}
+              fresh={at === fresh}
               onChange={(next, text) =>
                 send(
                   found.map((one, other) => (other === at ? next : one)),
@@ -123,9 +142,13 @@ export const FaultsEditor = ({ item, index, answer, unread, onChange }: EditorPr
       )}
       <NewFault
         kinds={kinds}
-        onKind={(kind) => send([...found, { kind }], none ? [] : denied.filter((one) => one !== kind))}
+        atOnce={onPick !== undefined}
+        onKind={(kind) => {
+          if (onPick !== undefined) setFresh(found.length);
+          send([...found, { kind }], none ? [] : denied.filter((one) => one !== kind));
+        }}
       />
-      {!none && kinds.length > 1 && (
+      {!none && kinds.length > 1 && (onPick === undefined || found.length > 0) && (
         <fieldset className={styles.denied}>
           <legend>{t("faults.denied")}</legend>
           {kinds

@@ -7,14 +7,27 @@ import styles from "./Answers.module.css";
 
 interface Props {
   readonly kinds: readonly FaultKind[];
+  /** Every kind stands there to be pressed, where one hand is free. */
+  readonly atOnce: boolean;
   readonly onKind: (kind: string) => void;
 }
 
 /** A fault begins with its kind: until one is chosen nothing is said and nothing is kept. */
-export const NewFault = ({ kinds, onKind }: Props) => {
+export const NewFault = ({ kinds, atOnce, onKind }: Props) => {
   const t = useText();
   const [choosing, setChoosing] = useState(false);
   if (kinds.length === 0) return null;
+  if (atOnce)
+    return (
+      <fieldset className={styles.kinds}>
+        <legend className="only-read">{t("faults.which")}</legend>
+        {kinds.map(({ id, words }) => (
+          <Button key={id} variant="default" size="md" onClick={() => onKind(id)}>
+            {words.american}
+          </Button>
+        ))}
+      </fieldset>
+    );
   if (!choosing)
     return (
       <Button

@@ -1,4 +1,4 @@
-import { useId, type ReactNode } from "react";
+import { useEffect, useId, useRef, type ReactNode } from "react";
 import styles from "./Answers.module.css";
 
 interface Props {
@@ -9,12 +9,18 @@ interface Props {
   /** Why it cannot be taken as it stands. It stays as it was typed. */
   readonly wrong: string | undefined;
   readonly onText: (text: string) => void;
+  /** Takes the focus as it appears. */
+  readonly fresh?: boolean | undefined;
 }
 
 /** A number with its unit beside it and the number pad on a phone. What cannot be read stays, is marked, and is said. */
-export const NumberField = ({ label, text, unit, wrong, onText }: Props) => {
+export const NumberField = ({ label, text, unit, wrong, onText, fresh = false }: Props) => {
   const id = useId();
   const said = `${id}-wrong`;
+  const field = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    if (fresh) field.current?.focus();
+  }, [fresh]);
   return (
     <div className={styles.number} data-invalid={wrong !== undefined}>
       <label className={styles.numberLabel} htmlFor={id}>
@@ -23,6 +29,8 @@ export const NumberField = ({ label, text, unit, wrong, onText }: Props) => {
       <span className={styles.numberBox}>
         <input
           id={id}
+          ref={field}
+          type="text"
           inputMode="decimal"
           autoComplete="off"
           enterKeyHint="next"

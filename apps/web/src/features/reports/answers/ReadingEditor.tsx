@@ -43,11 +43,12 @@ const Fields = ({
   spec,
   answer,
   unread,
+  unit,
   onChange,
 }: EditorProps<"reading"> & { readonly spec: ReadingSpec }) => {
   const t = useText();
   const wrongOf = useWrong(spec);
-  const [form, setForm] = useState(() => readingForm(spec, answer, unread));
+  const [form, setForm] = useState(() => readingForm(spec, answer, unread, unit));
   const units = usual(spec.unit, spec.alsoIn);
   const set = (next: ReadingForm): void => {
     setForm(next);
@@ -81,8 +82,8 @@ const Fields = ({
           label={t("reading.unit")}
           value={form.unit}
           onChange={(event) => {
-            const unit = units.find((one) => one === event.currentTarget.value) ?? spec.unit;
-            set({ ...form, unit });
+            const chosen = units.find((one) => one === event.currentTarget.value) ?? spec.unit;
+            set({ ...form, unit: chosen });
           }}
           data={units.map((one) => ({
             value: one,

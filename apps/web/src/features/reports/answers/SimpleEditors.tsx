@@ -4,6 +4,8 @@ import type { NotSeenReason } from "@evenhand/shared/answer";
 import { useState } from "react";
 import { useText } from "../../../strings/text";
 import styles from "./Answers.module.css";
+import { useByHand } from "./use-by-hand";
+import { answerAfter, chosenOptions, standsAlone } from "./several-choices";
 import { Choices } from "./Choices";
 import type { EditorProps } from "./editor";
 
@@ -11,7 +13,7 @@ const working = ["yes", "no", "intermittent", "not-known"] as const;
 const presence = ["present", "absent", "not-known"] as const;
 const grades = ["as-new", "light-wear", "even-wear", "heavy-wear", "spent"] as const;
 
-export const WorkingEditor = ({ item, name, answer, onChange }: EditorProps<"working">) => {
+export const WorkingEditor = ({ item, name, answer, onChange, onPick }: EditorProps<"working">) => {
   const t = useText();
   return (
     <Choices
@@ -20,11 +22,12 @@ export const WorkingEditor = ({ item, name, answer, onChange }: EditorProps<"wor
       value={answer?.value}
       options={working.map((value) => ({ value, label: t(`answer.working.${value}`) }))}
       onChange={(value) => onChange({ kind: "working", value })}
+      onPick={onPick && ((value) => onPick({ kind: "working", value }))}
     />
   );
 };
 
-export const PresenceEditor = ({ item, name, answer, onChange }: EditorProps<"presence">) => {
+export const PresenceEditor = ({ item, name, answer, onChange, onPick }: EditorProps<"presence">) => {
   const t = useText();
   return (
     <Choices
@@ -33,11 +36,12 @@ export const PresenceEditor = ({ item, name, answer, onChange }: EditorProps<"pr
       value={answer?.value}
       options={presence.map((value) => ({ value, label: t(`answer.presence.${value}`) }))}
       onChange={(value) => onChange({ kind: "presence", value })}
+      onPick={onPick && ((value) => onPick({ kind: "presence", value }))}
     />
   );
 };
 
-export const ChoiceEditor = ({ item, name, answer, onChange }: EditorProps<"choice">) => (
+const OneChoice = ({ item, name, answer, onChange, onPick }: EditorProps<"choice">) => (
   <Choices
     stacked
     legend={item.words.american}
@@ -45,10 +49,37 @@ export const ChoiceEditor = ({ item, name, answer, onChange }: EditorProps<"choi
     value={answer?.option}
     options={(item.choice?.options ?? []).map(({ id, words }) => ({ value: id, label: words.american }))}
     onChange={(option) => onChange({ kind: "choice", option })}
+    onPick={onPick && ((option) => onPick({ kind: "choice", option }))}
   />
 );
 
-export const GradeEditor = ({ item, name, scales, answer, onChange }: EditorProps<"grade">) => {
+/** Several can be true at once; what is good, or not known, is so alone. */
+const SeveralChoices = ({ item, answer, onChange, onPick }: EditorProps<"choice">) => {
+  const t = useText();
+  const { props, taken } = useByHand();
+  const chosen = chosenOptions(answer);
+  const toggle = (id: string): void => {
+    const next = answerAfter(item, answer, id);
+    if (taken() && onPick && next !== null && standsAlone(item, next.option)) onPick(next);
+    else onChange(next);
+  };
+  return (
+    <fieldset className={styles.choices} data-stacked>
+      <legend className={styles.hint}>{t("choice.several")}</legend>
+      {(item.choice?.options ?? []).map(({ id, words }) => (
+        <label key={id} className={styles.choice} data-chosen={chosen.includes(id)} {...props}>
+          <input type="checkbox" checked={chosen.includes(id)} onChange={() => toggle(id)} />
+          <span>{words.american}</span>
+        </label>
+      ))}
+    </fieldset>
+  );
+};
+
+export const ChoiceEditor = (props: EditorProps<"choice">) =>
+  props.item.choice?.several === true ? <SeveralChoices {...props} /> : <OneChoice {...props} />;
+
+export const GradeEditor = ({ item, name, scales, answer, onChange, onPick }: EditorProps<"grade">) => {
   const t = useText();
   const [scale, setScale] = useState(answer?.scale ?? "house");
   const own = scales.find(({ id }) => id === scale);
@@ -64,6 +95,7 @@ export const GradeEditor = ({ item, name, scales, answer, onChange }: EditorProp
         value={answer?.scale === scale ? String(answer.value) : undefined}
         options={options}
         onChange={(value: string) => onChange({ kind: "grade", scale, value })}
+        onPick={onPick && ((value: string) => onPick({ kind: "grade", scale, value }))}
       />
       {scales.length > 0 && (
         <NativeSelect
@@ -114,7 +146,7 @@ const reasons = [
   "no-time",
 ] as const satisfies readonly NotSeenReason[];
 
-export const NotSeenEditor = ({ item, name, answer, onChange }: EditorProps<"not-seen">) => {
+export const NotSeenEditor = ({ item, name, answer, onChange, onPick }: EditorProps<"not-seen">) => {
   const t = useText();
   return (
     <Choices
@@ -123,6 +155,7 @@ export const NotSeenEditor = ({ item, name, answer, onChange }: EditorProps<"not
       value={answer?.reason}
       options={reasons.map((value) => ({ value, label: t(`not-seen.${value}`) }))}
       onChange={(reason) => onChange({ kind: "not-seen", reason })}
+      onPick={onPick && ((reason) => onPick({ kind: "not-seen", reason }))}
     />
   );
 };

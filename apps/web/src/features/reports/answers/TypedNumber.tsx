@@ -10,12 +10,13 @@ interface Props {
   /** What was typed before and could not be read. */
   readonly unread?: string | undefined;
   readonly least?: number;
+  readonly fresh?: boolean | undefined;
   /** `text`: what was typed where it cannot be read; then there is no value. */
   readonly onChange: (value: number | undefined, text: string | undefined) => void;
 }
 
 /** A field for one number. Keeps what is typed; give it a key to start anew. */
-export const TypedNumber = ({ label, value, unit, unread, least, onChange }: Props) => {
+export const TypedNumber = ({ label, value, unit, unread, least, fresh, onChange }: Props) => {
   const t = useText();
   const [text, setText] = useState(unread ?? (value === undefined ? "" : String(value)));
   const read = (typed: string): number | undefined => {
@@ -28,6 +29,7 @@ export const TypedNumber = ({ label, value, unit, unread, least, onChange }: Pro
       label={label}
       text={text}
       unit={unit}
+      fresh={fresh}
       wrong={wrong ? t("number.unread") : undefined}
       onText={(typed) => {
         setText(typed);

@@ -1,6 +1,7 @@
 import type { Answer, AnswerKind, AnswerOf } from "@evenhand/shared/answer";
 import type { GradeScale } from "@evenhand/shared/report";
 import type { Item } from "@evenhand/shared/sheet";
+import type { UnitSymbol } from "@evenhand/shared/unit";
 import type { Unread } from "../../../offline/store";
 import type { SheetIndex } from "../../sheets/sheet-index";
 
@@ -12,8 +13,12 @@ export interface EditorProps<K extends AnswerKind> {
   /** Unique on the page: names of radio groups are made from it. */
   readonly name: string;
   readonly answer: AnswerOf<K> | undefined;
+  /** The unit a new reading is typed in, where it is not the sheet's own. */
+  readonly unit?: UnitSymbol | undefined;
   /** What was typed here and cannot be read. */
   readonly unread: Unread | undefined;
   /** `null` takes the answer back; `unread` is what was typed and cannot be read, and stays. */
   readonly onChange: (answer: Answer | null, unread?: Unread) => void;
+  /** Instead of `onChange` for an answer that was pressed with finger or mouse and is whole as it is. */
+  readonly onPick?: ((answer: Answer) => void) | undefined;
 }

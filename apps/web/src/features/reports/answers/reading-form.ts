@@ -33,6 +33,7 @@ export const readingForm = (
   spec: ReadingSpec,
   answer: AnswerOf<"reading"> | undefined,
   unread: Unread | undefined,
+  usual: UnitSymbol = spec.unit,
 ): ReadingForm => {
   const slots = [...askedSlots(spec)];
   const typed = new Map<number, string>();
@@ -48,7 +49,7 @@ export const readingForm = (
     if (free === -1) slots.push(filled);
     else slots[free] = filled;
   }
-  return { unit: answer?.unit ?? unread?.unit ?? spec.unit, slots };
+  return { unit: answer?.unit ?? unread?.unit ?? usual, slots };
 };
 
 export const slotState = (spec: ReadingSpec, unit: UnitSymbol, { text }: Slot): SlotState => {

@@ -1,0 +1,70 @@
+import type { ReportDraft } from "@evenhand/shared/http/reports";
+import type { CautionsRead } from "@evenhand/shared/report";
+import type { Stage } from "@evenhand/shared/sheet";
+import { call } from "../service/client";
+import { Refusal } from "../service/refusal";
+import { store, type KeptGate } from "./store";
+
+/** Keeps on this device that the cautions at a stage's gate were read. */
+export const keepGate = async (report: string, stage: Stage, time: string): Promise<void> => {
+  await store.gates.put({ report, stage, time });
+};
+
+/** What the service has, and what waits here beside it: each stage once, the first time. */
+export const gatesRead = (
+  known: readonly CautionsRead[] | undefined,
+  waiting: readonly Pick<KeptGate, "stage" | "time">[],
+): readonly CautionsRead[] => {
+  const had = new Set(known?.map(({ stage }) => stage));
+  return [
+    ...(known ?? []),
+    ...waiting
+      .filter(({ stage }) => !had.has(stage))
+      .toSorted((a, b) => Date.parse(a.time) - Date.parse(b.time))
+      .map(({ stage, time }) => ({ stage, time })),
+  ];
+};
+
+interface Service {
+  readonly get: (report: string) => Promise<Pick<ReportDraft, "revision" | "report">>;
+  readonly change: (report: string, revision: number, read: readonly CautionsRead[]) => Promise<unknown>;
+}
+
+const service: Service = {
+  get: async (report) => call("reports.get", { params: { id: report } }),
+  change: async (report, revision, read) =>
+    call("reports.change", { params: { id: report }, ifMatch: revision, body: { cautionsRead: [...read] } }),
+};
+
+/** As often as another change of the same report may come between. */
+const tries = 4;
+
+const isMoved = (error: unknown): boolean =>
+  error instanceof Refusal && (error.problem.status === 412 || error.problem.status === 409);
+
+/** Sends which gates were read, and forgets here what has arrived. Throws where the service cannot be reached; nothing is lost. */
+export const sendGates = async (report: string, { get, change } = service): Promise<void> => {
+  const waiting = await store.gates.where("report").equals(report).toArray();
+  if (waiting.length === 0) return;
+  for (let left = tries; left > 0; left -= 1) {
+    const { revision, report: there } = await get(report);
+    const read = gatesRead(there.cautionsRead, waiting);
+    try {
+      if (read.length > (there.cautionsRead ?? []).length) await change(report, revision, read);
+      await store.transaction("rw", store.drafts, store.gates, async () => {
+        const kept = await store.drafts.get(report);
+        if (kept) {
+          const { draft } = kept;
+          await store.drafts.put({
+            report,
+            draft: { ...draft, report: { ...draft.report, cautionsRead: [...read] } },
+          });
+        }
+        await store.gates.bulkDelete(waiting.map(({ stage }): [string, string] => [report, stage]));
+      });
+      return;
+    } catch (error) {
+      if (!isMoved(error) || left === 1) throw error;
+    }
+  }
+};
