@@ -18,7 +18,7 @@ export type Inputs<Input> = {
   readonly input: Input;
 };
 
-/** For every reason of a rule an input that leads to it. They are run by the tests and shown on the Handbook page. */
+/** For every reason of a rule an input that leads to it. The tests run them, and hold what they say. */
 export type Examples<Record_ extends { readonly outcomes: object }, Input> = {
   readonly [Reason in keyof Record_["outcomes"] & string]: Input;
 };

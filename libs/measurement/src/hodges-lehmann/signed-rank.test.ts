@@ -23,8 +23,11 @@ describe("signedRankQuantile", () => {
     expect(signedRankQuantile(0.025, 10)).toBe(9);
   });
 
-  it.each([51, 60, 75, 99, 100, 101, 106, 128, 150, 177, 200])("is the counted one for %d items", (items) => {
-    expect(signedRankQuantile(0.025, items)).toBe(counted(0.025, items));
-    expect(signedRankQuantile(0.05, items)).toBe(counted(0.05, items));
-  });
+  it.each([51, 60, 75, 99, 100, 101, 106, 128, 150, 177, 200, 250, 300])(
+    "is the counted one for %d items",
+    (items) => {
+      expect(signedRankQuantile(0.025, items)).toBe(counted(0.025, items));
+      expect(signedRankQuantile(0.05, items)).toBe(counted(0.05, items));
+    },
+  );
 });
