@@ -46,7 +46,7 @@ async function agreeToBrief({ inspector }: BookingScene, id: string): Promise<vo
 }
 
 async function recordRoad(page: Page): Promise<void> {
-  await page.getByRole("checkbox", { name: /no safety item is open/ }).check();
+  await page.getByRole("checkbox", { name: /nothing of them keeps the car off the road/ }).check();
   await page.getByRole("button", { name: "Record, and take it on the road" }).click();
 }
 
@@ -80,14 +80,17 @@ describe("the day of a visit", () => {
     await page.getByLabel("Damage is borne by").selectOption("dealer");
     const { order } = (await see(scene.inspector, id)).visits[0] ?? {};
     const report = await fillInspection(scene.inspector, order ?? "", demoReport("larksong-inspection"));
-    // The lamp over the plate is out on this car: small, and no reason to stay. A stop lamp that is out can hurt somebody.
-    const stopLamp = (value: "no" | "yes") =>
-      report.change({ item: "electrics.lamps", position: "left-stop", answer: { kind: "working", value } });
-    await stopLamp("no");
+    // A plate lamp that is out, as the report has it, keeps no car off the road; a stop lamp does.
+    const stopLamp = (value: "yes" | "no") => ({
+      item: "electrics.lamps",
+      position: "left-stop",
+      answer: { kind: "working" as const, value },
+    });
+    await report.change(stopLamp("no"));
     await recordRoad(page);
-    await refusal.getByText("no safety item open: Lamps").waitFor();
+    await refusal.getByText("what you found keeps it off the road: Lamps, left stop lamp").waitFor();
     await keepPicture(page, "visit-road-open");
-    await stopLamp("yes");
+    await report.change(stopLamp("yes"));
     await recordRoad(page);
     await refusal.waitFor({ state: "detached" });
     await page.getByText(/^written consent of Rafe Tolliver-Ash, signed/).waitFor();

@@ -17,7 +17,7 @@ export const ROAD: RoadFacts = {
   insurance: { reference: "P-1", validUntil: null },
   plates: { reference: "trade", validUntil: START + DAY },
   damageBorneBy: "insurer",
-  gate: [{ item: "brakes.lines", seen: true, safetyOpen: false }],
+  gate: [{ item: "brakes.hoses", position: "", seen: true, safetyOpen: false }],
 };
 
 /** Everything in order. */

@@ -2,7 +2,9 @@ import { describe, expect, it } from "vitest";
 import { ROAD, START } from "../../testing/appointments.ts";
 import { type RoadFacts, roadShortfalls } from "./index.ts";
 
-const gate = (seen: boolean, safetyOpen: boolean) => [{ item: "brakes.lines", seen, safetyOpen }];
+const gate = (seen: boolean, safetyOpen: boolean) => [
+  { item: "brakes.hoses", position: "left-front", seen, safetyOpen },
+];
 
 describe("before the road", () => {
   it("lets drive when nothing is wanting", () => expect(roadShortfalls(ROAD, START)).toEqual([]));
@@ -27,9 +29,13 @@ describe("before the road", () => {
     [
       "a gate item not seen",
       { gate: gate(false, false) },
-      { code: "gate-not-seen", items: ["brakes.lines"] },
+      { code: "gate-not-seen", items: ["brakes.hoses"] },
     ],
-    ["a safety item open", { gate: gate(true, true) }, { code: "safety-item-open", items: ["brakes.lines"] }],
+    [
+      "what closes the gate, at its place",
+      { gate: gate(true, true) },
+      { code: "safety-item-open", places: [{ item: "brakes.hoses", position: "left-front" }] },
+    ],
   ])("holds the car back for %s", (_, more, shortfall) => {
     expect(roadShortfalls({ ...ROAD, ...more }, START)).toEqual([shortfall]);
   });

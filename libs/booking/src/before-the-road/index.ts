@@ -1,8 +1,13 @@
 /** A paper with the last instant it is good for; `null` where it names none. */
 export type Paper = { readonly reference: string; readonly validUntil: number | null };
 
-/** An item of the gate to the road: what holds, steers and stops the car. */
-export type GateItem = { readonly item: string; readonly seen: boolean; readonly safetyOpen: boolean };
+/** A place of the gate to the road: what holds, steers, stops and shows the car. An item without its places has position "". */
+export type GateItem = {
+  readonly item: string;
+  readonly position: string;
+  readonly seen: boolean;
+  readonly safetyOpen: boolean;
+};
 
 export type RoadFacts = {
   /** The owner's written consent to this drive. */
@@ -11,7 +16,7 @@ export type RoadFacts = {
   readonly plates: Paper | null;
   /** Who bears damage on the drive, as agreed in writing. */
   readonly damageBorneBy: "owner" | "dealer" | "inspection-firm" | "insurer" | null;
-  /** Every gate item of the brief, and every item on which something was found that can hurt somebody. */
+  /** Every gate item of the brief, and every place that closes the gate. */
   readonly gate: readonly GateItem[];
 };
 
@@ -23,7 +28,9 @@ export type RoadShortfall =
   | { readonly code: "plates-ended"; readonly validUntil: number }
   | { readonly code: "damage-unsettled" }
   | { readonly code: "gate-not-seen"; readonly items: readonly string[] }
-  | { readonly code: "safety-item-open"; readonly items: readonly string[] };
+  | { readonly code: "safety-item-open"; readonly places: readonly GatePlace[] };
+
+type GatePlace = Pick<GateItem, "item" | "position">;
 
 function paperShortfall(kind: "insurance" | "plates", paper: Paper | null, now: number): RoadShortfall[] {
   if (paper === null) return [{ code: `${kind}-missing` }];
@@ -33,7 +40,7 @@ function paperShortfall(kind: "insurance" | "plates", paper: Paper | null, now: 
 
 /**
  * What is still wanting before the car may be driven: written consent, insurance, plates, who bears damage, the gate
- * looked at, and no safety item open. Empty when nothing is. Local law asks for more: this list never says that a drive
+ * looked at, and nothing found there that closes it. Empty when nothing is. Local law asks for more: this list never says that a drive
  * is lawful or that the car is roadworthy.
  *
  * @example
@@ -47,7 +54,9 @@ export function roadShortfalls(facts: RoadFacts, now: number): RoadShortfall[] {
   if (damageBorneBy === null) shortfalls.push({ code: "damage-unsettled" });
   const unseen = gate.filter(({ seen }) => !seen).map(({ item }) => item);
   if (gate.length === 0 || unseen.length > 0) shortfalls.push({ code: "gate-not-seen", items: unseen });
-  const open = gate.filter(({ safetyOpen }) => safetyOpen).map(({ item }) => item);
-  if (open.length > 0) shortfalls.push({ code: "safety-item-open", items: open });
+  const places = gate
+    .filter(({ safetyOpen }) => safetyOpen)
+    .map(({ item, position }): GatePlace => ({ item, position }));
+  if (places.length > 0) shortfalls.push({ code: "safety-item-open", places });
   return shortfalls;
 }

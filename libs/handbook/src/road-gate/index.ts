@@ -7,6 +7,9 @@ import type { CallContext } from "@evenhand/sheet/call";
 import { dayOf } from "../day/index.ts";
 import { tireAge } from "../tire-age/index.ts";
 
+/** What the gate reads of a report: the draft beside the car has no more. */
+export type GateReport = Pick<Report, "visit" | "vehicle" | "scales" | "findings">;
+
 /** One thing that keeps the car off the road: where, and what was found there. */
 export type RoadBlock = {
   readonly item: string;
@@ -31,6 +34,7 @@ const GATE: Readonly<Record<string, Closes>> = {
   "brakes.pedal-feel": { by: "options", options: ["spongy", "pumps-up"] },
   "brakes.pedal-reserve": { by: "danger" },
   "brakes.hoses": { by: "danger" },
+  "brakes.rods": { by: "danger" },
   "driveline.lines": { by: "danger" },
   "driveline.fuel-hoses": { by: "danger" },
   "driveline.tank-outside": { by: "danger" },
@@ -40,11 +44,17 @@ const GATE: Readonly<Record<string, Closes>> = {
     positions: ["fuel", "brake-hydraulics"],
   },
   "brakes.master-cylinder": { by: "options", options: ["drip", "run"] },
+  "brakes.wheel-cylinders": { by: "options", options: ["drip", "run"] },
+  "brakes.calipers": { by: "options", options: ["drip", "run"] },
+  "engine.fuel-pump": { by: "options", options: ["leaks"] },
   "steering.free-play": { by: "danger" },
   "steering.ball-joint-play": { by: "danger" },
   "steering.wheel-bearing-play": { by: "danger" },
   "steering.tie-rod-ends": { by: "options", options: ["loose"] },
-  "steering.king-pins": { by: "danger" },
+  "steering.king-pin-play": { by: "danger" },
+  "steering.linkage-play": { by: "danger" },
+  "steering.idler-and-pitman": { by: "options", options: ["loose"] },
+  "steering.drag-link": { by: "options", options: ["loose"] },
   "wheels.fixings": { by: "options", options: ["worn", "missing"] },
   "wheels.torque": { by: "danger" },
   "wheels.tread-depth": { by: "danger" },
@@ -56,7 +66,9 @@ const GATE: Readonly<Record<string, Closes>> = {
   "electrics.lamps": { by: "not-working", positions: ["left-stop", "right-stop"] },
   "underbody.lift-points": { by: "options", options: ["soft"] },
   "underbody.rails": { by: "danger" },
-  "underbody.rear-rails": { by: "danger" },
+  "underbody.rear-rails-over-axle": { by: "danger" },
+  "underbody.spring-hangers": { by: "danger" },
+  "underbody.towers": { by: "danger" },
 };
 
 /** The items whose answers decide the gate to the road, in the order of this list. */
@@ -75,12 +87,12 @@ const isDangerous = (answer: Answer, { item, faultKinds }: CompiledItem, context
 const isOld = (answer: Answer, visit: number): boolean =>
   answer.kind === "code" && tireAge({ number: answer.text, visit }).reason === "replace-age";
 
-const visitDay = (finding: Finding, report: Report): number => {
+const visitDay = (finding: Finding, report: GateReport): number => {
   const at = new Date(finding.time ?? report.visit.started);
   return dayOf(at.getUTCFullYear(), at.getUTCMonth() + 1, at.getUTCDate());
 };
 
-const closes = (rule: Closes, finding: Finding, report: Report, compiled: CompiledItem): boolean => {
+const closes = (rule: Closes, finding: Finding, report: GateReport, compiled: CompiledItem): boolean => {
   const { answer, position, conditions } = finding;
   if (rule.by === "tire-date") return position !== SPARE && isOld(answer, visitDay(finding, report));
   if (position === SPARE || (rule.positions !== undefined && !rule.positions.includes(position)))
@@ -106,7 +118,7 @@ const closes = (rule: Closes, finding: Finding, report: Report, compiled: Compil
  * @returns in the order of the findings; empty where the road is open
  * @example roadGate(inspection, compileSheet(sheetVersion1)) // [{ item: "brakes.pedal-sink", position: "", finding: 12 }]
  */
-export const roadGate = (report: Report, sheet: CompiledSheet): RoadBlock[] =>
+export const roadGate = (report: GateReport, sheet: CompiledSheet): RoadBlock[] =>
   report.findings.flatMap((finding, index) => {
     const rule = GATE[finding.item];
     const compiled = sheet.items.get(finding.item);

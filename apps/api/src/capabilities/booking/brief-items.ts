@@ -74,8 +74,6 @@ export function requirePlan(cars: readonly { id: string; items: readonly BriefIt
 export const gateItems = (items: readonly BriefItem[]): string[] =>
   toCar("", items).items.flatMap(({ item, gate }) => (gate === undefined ? [] : [item]));
 
-export const sheetItem = (item: string): Item | undefined => itemsById.get(item);
-
 export const planBody = ({ length, segments, lifts, toAllow }: VisitPlan): VisitPlanBody => ({
   minutes: length / MINUTE,
   segments: segments.map((segment) => ({

@@ -1,23 +1,29 @@
-import type { RoadFacts } from "@evenhand/booking/before-the-road";
+import type { GateItem, RoadFacts } from "@evenhand/booking/before-the-road";
+import { roadGate } from "@evenhand/handbook/road-gate";
 import { Finding } from "@evenhand/shared/finding";
 import type { RoadClearance } from "@evenhand/shared/http/booking";
-import { callOf } from "@evenhand/sheet/call";
+import { type Report, Vehicle } from "@evenhand/shared/report";
+import { compileSheet } from "@evenhand/sheet/compile-sheet";
+import { readableHeader } from "@evenhand/sheet/readable-header";
+import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import type { Transaction } from "../../platform/database/database.ts";
 import type { StoredAppointment } from "./appointment-store.ts";
-import { gateItems, sheetItem } from "./brief-items.ts";
+import { gateItems } from "./brief-items.ts";
 
-type Found = { item: string; finding: Finding };
+type Draft = Pick<Report, "visit" | "vehicle" | "scales" | "findings">;
 
-/** What the inspector has committed on the cars, and every gate item of the brief beside it. */
+const sheet = compileSheet(sheetVersion1);
+
+/** What the inspector has committed on the cars, as the gate to the road reads it, and every gate item of the brief beside it. */
 export async function readRoadFacts(
   tx: Transaction,
   { cars }: StoredAppointment,
   { vehicle, consent, insurance, plates, damageBorneBy, openSafety }: RoadClearance,
 ): Promise<RoadFacts> {
-  const gate: RoadFacts["gate"][number][] = [];
+  const gate: GateItem[] = [];
   for (const car of cars.filter((each) => vehicle === undefined || each.vehicle === vehicle)) {
-    const found = car.order === null ? [] : await readFindings(tx, car.order);
-    gate.push(...gateOf(gateItems(car.brief), found, openSafety));
+    const draft = car.order === null ? undefined : await readDraft(tx, car.order);
+    gate.push(...gateOf(gateItems(car.brief), draft, openSafety));
   }
   return {
     consent: consent === null ? null : { by: consent.by, signedAt: Date.parse(consent.signedAt) },
@@ -36,26 +42,32 @@ const paper = (given: RoadClearance["insurance"]) =>
         validUntil: given.validUntil === null ? null : Date.parse(given.validUntil),
       };
 
-function gateOf(items: readonly string[], found: readonly Found[], open: readonly string[]) {
-  const bad = new Set([...open, ...found.filter(isDangerous).map(({ item }) => item)]);
-  const asked = new Set([...items, ...bad]);
-  return [...asked].map((item) => {
-    const own = found.filter((each) => each.item === item);
-    const seen = own.length > 0 && own.every(({ finding }) => finding.answer.kind !== "not-seen");
-    return { item, seen: seen || !items.includes(item), safetyOpen: bad.has(item) };
-  });
+function gateOf(asked: readonly string[], draft: Draft | undefined, open: readonly string[]): GateItem[] {
+  const isSeen = (item: string): boolean => {
+    const own = draft?.findings.filter((finding) => finding.item === item) ?? [];
+    return own.length > 0 && own.every(({ answer }) => answer.kind !== "not-seen");
+  };
+  const blocks = draft === undefined ? [] : roadGate(draft, sheet);
+  const closed = [...blocks, ...open.map((item) => ({ item, position: "" }))];
+  return [
+    ...asked.map((item) => ({ item, position: "", seen: isSeen(item), safetyOpen: false })),
+    ...closed.map(({ item, position }) => ({ item, position, seen: true, safetyOpen: true })),
+  ];
 }
 
-/** What costs money and hurts nobody yet (play short of the alarm) keeps no car off the road; what can hurt does, whatever item it is of. */
-function isDangerous({ item, finding }: Found): boolean {
-  const known = sheetItem(item);
-  const { position, conditions } = finding;
-  return known !== undefined && callOf(finding.answer, known, { position, conditions }) === "danger";
-}
-
-async function readFindings(tx: Transaction, order: string): Promise<Found[]> {
-  const rows = await tx.$queryRaw<{ item: string; body: unknown }[]>`
-    SELECT f.item, f.body FROM report_finding f JOIN report r ON r.id = f.report_id
-    WHERE r.order_id = ${order}::uuid AND f.body IS NOT NULL`;
-  return rows.map(({ item, body }) => ({ item, finding: Finding.parse(body) }));
+/** The inspection as far as it is written; a part of its header that cannot be read is left out, as while it is filled in. */
+async function readDraft(tx: Transaction, order: string): Promise<Draft | undefined> {
+  const [row] = await tx.$queryRaw<{ header: Record<string, unknown>; vehicle: unknown; bodies: unknown[] }[]>`
+    SELECT r.header, v.document AS vehicle,
+      (SELECT COALESCE(json_agg(f.body ORDER BY f.item, f.position), '[]') FROM report_finding f
+        WHERE f.report_id = r.id AND f.body IS NOT NULL) AS bodies
+    FROM report r JOIN vehicle v ON v.id = r.vehicle_id WHERE r.order_id = ${order}::uuid`;
+  if (row === undefined) return undefined;
+  const { visit, scales } = readableHeader(row.header).header;
+  return {
+    visit,
+    scales,
+    vehicle: Vehicle.parse(row.vehicle),
+    findings: row.bodies.map((body) => Finding.parse(body)),
+  };
 }

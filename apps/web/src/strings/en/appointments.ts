@@ -203,7 +203,7 @@ export const appointments = {
   "damage.inspection-firm": "the inspection firm",
   "damage.insurer": "an insurer",
   "moves.take-to-road.gate":
-    "Lift points, brakes, steering, tires, wheel fixings and fuel lines are looked at, and no safety item is open.",
+    "Lift points, brakes, steering, tires, wheel fixings and fuel lines are looked at, and nothing of them keeps the car off the road.",
   "moves.take-to-road.do": "Record, and take it on the road",
   "moves.miss.title": "Nobody came",
   "moves.miss.what": "It can be recorded once the grace after the start has passed.",
@@ -266,7 +266,7 @@ export const appointments = {
   "wanting.damage-unsettled": "who bears damage, settled in writing",
   "wanting.gate-not-seen": "the gate on the lift, to be answered in your report: {items}",
   "wanting.gate-empty": "the gate on the lift: nothing of it is in the brief",
-  "wanting.safety-item-open": "no safety item open: {items}",
+  "wanting.safety-item-open": "what you found keeps it off the road: {items}",
   "moved.title": "The visit changed meanwhile",
   "moved.what": "It was read anew. Look at it and do it again if it still holds.",
   "ended.title": "The visit is over",

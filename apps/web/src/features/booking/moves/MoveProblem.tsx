@@ -51,6 +51,7 @@ const Shortfall = z.discriminatedUnion("code", [
           "safety-item-open",
         ]),
         items: z.array(z.string()).default([]),
+        places: z.array(z.object({ item: z.string(), position: z.string() })).default([]),
       }),
     ),
   }),
@@ -65,20 +66,20 @@ const RoadShortfalls = ({ shortfalls }: { readonly shortfalls: readonly RoadShor
   const t = useText();
   const intl = useIntl();
   const item = useItemWords();
-  const names = (ids: readonly string[]): string =>
+  const names = ({ items, places }: Pick<RoadShortfall, "items" | "places">): string =>
     intl.formatList(
-      [...new Set(ids)].map((id) => item({ item: id, position: "" })),
+      [...new Set([...items.map((id) => item({ item: id, position: "" })), ...places.map(item)])],
       { type: "conjunction" },
     );
   return (
     <>
       {t("wanting.road-cleared")}
       <ul>
-        {shortfalls.map(({ code, items }) => (
+        {shortfalls.map(({ code, items, places }) => (
           <li key={code}>
             {code === "gate-not-seen" && items.length === 0
               ? t("wanting.gate-empty")
-              : t(`wanting.${code}`, { items: names(items) })}
+              : t(`wanting.${code}`, { items: names({ items, places }) })}
           </li>
         ))}
       </ul>
