@@ -99,7 +99,7 @@ export const catalog = {
     "finer-instrument": () => "no number of readings with these instruments settles it",
   } satisfies Readonly<Record<Work, (count: number) => string>>,
   worklist: (count: number, minutes: number) =>
-    `What would settle what is open: ${plural(count, "line", "lines")}, about ${plural(minutes, "minute", "minutes")}`,
+    `What would settle what is open: ${plural(count, "line", "lines")}, about ${plural(Math.round(minutes), "minute", "minutes")}`,
   coverage: "Coverage",
   coverageHead: {
     of: "",

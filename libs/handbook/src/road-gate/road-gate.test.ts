@@ -55,7 +55,10 @@ describe("the gate to the road", () => {
     ["a weep at the gearbox", choice("driveline.leaks-before", "weep", "gearbox")],
     ["oil that runs", choice("driveline.leaks-before", "run", "engine")],
     ["slight play of a tie-rod end", choice("steering.tie-rod-ends", "slight", "left-outer")],
-    ["a patched lift point: it keeps the car off the lift", choice("underbody.lift-points", "patched", "left-rear")],
+    [
+      "a patched lift point: it keeps the car off the lift",
+      choice("underbody.lift-points", "patched", "left-rear"),
+    ],
     ["a cracked spare", faults("wheels.tire-faults", "crack", "spare")],
     ["a windshield crack", faults("brightwork.glass-faults", "crack", "windshield")],
     ["an engine number of another engine", code("identity.engine-number", "XX 1")],

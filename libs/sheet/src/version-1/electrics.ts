@@ -53,7 +53,7 @@ export const equipment: Item[] = [
       {
         ...(name === "speedometer" ? safety : mechanical),
         severity,
-        ...(name === "speedometer" || name === "odometer-works" ? {} : { equipment: true }),
+        ...(onTheMove.has(name) ? { needs: ["road"] } : { equipment: true }),
         minutes: 1,
         costRow: "instruments",
         working: works,
