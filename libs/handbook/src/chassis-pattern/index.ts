@@ -27,23 +27,27 @@ export type ChassisPatternInput = {
   readonly number: string;
   /** The maker's form for the model and year, entered by the firm. */
   readonly pattern?: string;
+  /** One person read it, once: what is wrong with it may be the reading. */
+  readonly readOnce?: boolean;
 };
 
 /**
- * Form of an older chassis number against the maker's own, as the firm entered it.
+ * Form of an older chassis number against the maker's own, as the firm entered it. A number that was read once is to be read
+ * again before anything is made of it.
  *
  * Source: the firm's entry.
  *
  * @example chassisPattern({ number: "TM467R 20871", pattern: "T[MN]###[RW]#####" }).reason // "matches"
  */
-export const chassisPattern = ({ number, pattern }: ChassisPatternInput): RuleResult => {
+export const chassisPattern = ({ number, pattern, readOnce }: ChassisPatternInput): RuleResult => {
   const text = normalizeNumber(number);
   if (pattern === undefined) return chassisPatternRecord.answer("no-pattern", { words: { number: text } });
   const places = placesOf(pattern);
   const wrong = places.findIndex((fits, index) => !fits(text[index] ?? ""));
   const fits = wrong < 0 && text.length === places.length;
   const place = wrong < 0 ? places.length : wrong;
-  return chassisPatternRecord.answer(fits ? "matches" : "does-not-match", {
+  const wrongly = readOnce === true ? "read-again" : "does-not-match";
+  return chassisPatternRecord.answer(fits ? "matches" : wrongly, {
     words: { number: text, pattern },
     figures: fits ? {} : { place: figure(place + 1) },
   });

@@ -1,4 +1,4 @@
-import { breaks, cannotTell, defineRecord, firmsEntry, holds } from "../rule-record/index.ts";
+import { breaks, cannotTell, defineRecord, firmsEntry, holds, undecided } from "../rule-record/index.ts";
 
 /** What the Handbook says of it. */
 export const chassisPatternRecord = defineRecord("chassis-pattern", {
@@ -15,6 +15,10 @@ export const chassisPatternRecord = defineRecord("chassis-pattern", {
   outcomes: {
     matches: holds("{number} has the maker's form {pattern}."),
     "does-not-match": breaks("halt", "{number} leaves the maker's form {pattern} at place {place}."),
+    "read-again": undecided(
+      "halt",
+      "{number}, as it was read once, leaves the maker's form {pattern} at place {place}. Read it again, with a photograph, before anything is made of it.",
+    ),
     "no-pattern": cannotTell("No maker's form is entered for {number}."),
   },
 });

@@ -1,4 +1,4 @@
-import { FIRST_VIN_YEAR, marketOf, numbersOf } from "../readers/car-numbers.ts";
+import { FIRST_VIN_YEAR, isReadTwice, marketOf, numbersOf } from "../readers/car-numbers.ts";
 import { defineRule } from "../define-rule/index.ts";
 import type { Inputs } from "../define-rule/index.ts";
 import { vehicleOf } from "../view/index.ts";
@@ -18,7 +18,7 @@ const find = (view: View): Inputs<ChassisPatternInput>[] => {
     reads: [read],
     claim: read,
     bad: () => [read],
-    input: { number: read.answer.text, pattern },
+    input: { number: read.answer.text, pattern, readOnce: !isReadTwice(view, read) },
   }));
 };
 

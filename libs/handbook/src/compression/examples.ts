@@ -19,6 +19,7 @@ export const examples: Examples<typeof compressionRecord, CompressionInput> = {
     ],
   },
   "under-least": { cylinders: psi(90, 92, 91), makers: { lowestShare: 0.7, least: 100 } },
+  "low-level": { cylinders: psi(60, 61, 60, 59), levelCounts: true },
   "range-covers": { cylinders: psi(150, 112, 148, 152) },
   "too-few": { cylinders: psi(150) },
 };
@@ -26,6 +27,10 @@ export const examples: Examples<typeof compressionRecord, CompressionInput> = {
 export const trueClaims: TrueClaims<CompressionInput> = {
   "eight even cylinders": (read) => ({
     cylinders: Array.from({ length: 8 }, (_, cylinder) => ({ cylinder, pressure: read(150, 6) })),
+  }),
+  "eight cylinders at exactly the least level": (read) => ({
+    cylinders: Array.from({ length: 8 }, (_, cylinder) => ({ cylinder, pressure: read(85, 3) })),
+    levelCounts: true,
   }),
   "one cylinder of eight at exactly 75 %": (read) => ({
     cylinders: Array.from({ length: 8 }, (_, cylinder) => ({

@@ -12,6 +12,8 @@ export type CompressionInput = {
   readonly cylinders: readonly CylinderPressure[];
   /** Cylinders that share a wall of the head gasket, two by two. */
   readonly neighbors?: readonly (readonly [number, number])[];
+  /** Warm and with the throttle open, as far as was noted: only then is the level itself judged. */
+  readonly levelCounts?: boolean;
   /** The maker's own figures, entered with their source. */
   readonly makers?: { readonly lowestShare?: number; readonly least?: number };
 };
@@ -79,18 +81,25 @@ const figuresOf = (cylinders: readonly CylinderPressure[]): Record<string, Figur
 const neighborsLow = (neighbors: readonly (readonly [number, number])[], verdicts: Map<number, Verdict>) =>
   neighbors.find(([a, b]) => verdicts.get(a) === "breaks" && verdicts.get(b) === "breaks");
 
-/** How the cylinders stand to the maker's least figure, where there is one. */
-const againstLeast = ({ cylinders, makers }: CompressionInput): Verdict => {
-  const least = makers?.least;
-  if (least === undefined) return "holds";
-  return worstVerdict(cylinders.map(({ pressure }) => judge(pressure, { low: least }, cylinders.length)));
+/** How the cylinders stand to a least figure, where there is one. */
+const againstLeast = (cylinders: readonly CylinderPressure[], least: number | undefined): Verdict =>
+  least === undefined
+    ? "holds"
+    : worstVerdict(cylinders.map(({ pressure }) => judge(pressure, { low: least }, cylinders.length)));
+
+/** The least figure in force: the maker's, else that of common practice where the level counts. */
+const leastOf = ({ makers, levelCounts }: CompressionInput, firm: FirmLimits): LimitUse | undefined => {
+  if (makers?.least !== undefined) return compressionRecord.makersLimit("compression.least", makers.least);
+  return levelCounts === true ? compressionRecord.limit("compression.least", firm) : undefined;
 };
 
 /**
- * Pattern of compression: no cylinder under the limit's share of another. Each pair of cylinders is judged, all
+ * Pattern of compression: no cylinder under the limit's share of another, and none under the maker's least figure; without one
+ * the level is judged by common practice, since an evenly tired engine is even. Each pair of cylinders is judged, all
  * of them together at 99 %, so that an even engine is not failed for having many cylinders.
  *
- * Source: makers' manuals differ; 75 % from the service manual of an industrial engine.
+ * Source: makers' manuals differ; 75 % from the service manual of an industrial engine. The
+ * level: common practice, no source.
  *
  * @example
  * compression({ cylinders: [{ cylinder: 1, pressure: exactly(140) }, { cylinder: 2, pressure: exactly(104) }] }).reason
@@ -99,9 +108,14 @@ const againstLeast = ({ cylinders, makers }: CompressionInput): Verdict => {
 export const compression = (input: CompressionInput, firm: FirmLimits = {}): RuleResult => {
   const { cylinders, neighbors = [], makers } = input;
   const share = shareOf(input, firm);
-  const least: Record<string, Figure> =
-    makers?.least === undefined ? {} : { least: figure(makers.least, "psi") };
-  const detail = { figures: { ...figuresOf(cylinders), ...least }, limits: [share] };
+  const least = leastOf(input, firm);
+  const detail = {
+    figures: {
+      ...figuresOf(cylinders),
+      ...(makers?.least === undefined ? {} : { least: figure(makers.least, "psi") }),
+    },
+    limits: least === undefined || makers?.least !== undefined ? [share] : [share, least],
+  };
   if (cylinders.length < 2) return compressionRecord.answer("too-few", detail);
   const verdicts = lowAgainstOthers(cylinders, share.value);
   const together = neighborsLow(neighbors, verdicts);
@@ -113,7 +127,8 @@ export const compression = (input: CompressionInput, firm: FirmLimits = {}): Rul
   }
   const pattern = worstVerdict([...verdicts.values()]);
   if (pattern === "breaks") return compressionRecord.answer("uneven", detail);
-  const both = worstVerdict([pattern, againstLeast(input)]);
-  const reason = ({ breaks: "under-least", "cannot-tell": "range-covers", holds: "even" } as const)[both];
+  const both = worstVerdict([pattern, againstLeast(cylinders, least?.value)]);
+  const low = makers?.least === undefined ? "low-level" : "under-least";
+  const reason = ({ breaks: low, "cannot-tell": "range-covers", holds: "even" } as const)[both];
   return compressionRecord.answer(reason, detail);
 };

@@ -6,8 +6,14 @@ export const compressionRecord = defineRecord("compression", {
   title: "Pattern of compression",
   reads: "compression by cylinder, with one gauge, engine warm, throttle open",
   formula:
-    "each cylinder over each other one, so the lowest over the highest; the maker's least figure where one is entered; neighbors low together",
+    "each cylinder over each other one, so the lowest over the highest; the level itself against the maker's least figure, or without one against common practice; neighbors low together",
   limits: {
+    "compression.least": practice(
+      "compression under this is low on any engine, warm, throttle open",
+      85,
+      "psi",
+      [40, 140],
+    ),
     "compression.lowest-share": practice("lowest cylinder over the highest", 0.75, "1", [0.5, 0.95]),
   },
   source: {
@@ -34,8 +40,12 @@ export const compressionRecord = defineRecord("compression", {
       "worth",
       "Lowest {lowest} (cylinder {lowestCylinder}) is under the maker's least of {least}.",
     ),
+    "low-level": breaks(
+      "worth",
+      "Lowest {lowest} (cylinder {lowestCylinder}), highest {highest}: low, under {limit:compression.least}. An engine built with low compression is judged by its maker's figure.",
+    ),
     "range-covers": cannotTell(
-      "Lowest {lowest} (cylinder {lowestCylinder}) is {share} of the highest {highest}: too near the limit to tell.",
+      "Lowest {lowest} (cylinder {lowestCylinder}) is {share} of the highest {highest}: too near a limit to tell.",
     ),
     "too-few": cannotTell("Compression of fewer than two cylinders is known."),
   },

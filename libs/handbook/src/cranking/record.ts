@@ -16,11 +16,15 @@ export const crankingRecord = defineRecord("cranking", {
   strength: "contradicts",
   cautions: ["battery"],
   outcomes: {
-    enough: holds("{volts} while cranking: as is common practice or better."),
+    enough: holds(
+      "{volts} while cranking[: at least {limit:cranking.least-12}][: at least {limit:cranking.least-6}].",
+    ),
     "too-low": breaks(
       "repair",
-      "{volts} while cranking, less than is common practice. Battery, cables, grounds or starter: charge the battery, read at its posts, and test again.",
+      "{volts} while cranking[, under {limit:cranking.least-12}][, under {limit:cranking.least-6}]. Battery, cables, grounds or starter: charge the battery, read at its posts, and test again.",
     ),
-    "range-covers": cannotTell("{volts} while cranking: too near the limit to tell."),
+    "range-covers": cannotTell(
+      "{volts} while cranking[: too near {limit:cranking.least-12} to tell][: too near {limit:cranking.least-6} to tell].",
+    ),
   },
 });

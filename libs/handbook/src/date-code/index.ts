@@ -9,6 +9,8 @@ import type { DateSet, DayRange } from "../day/index.ts";
  * - `m` month by number; `d` day by number, one or two digits each, two where a digit follows
  * - `w` week by number, two digits
  * - `y` last digit of the year; `yy` last two; `yyyy` all
+ *
+ * A form without a year needs the month or the week: its codes are taken as of the car's model year.
  */
 export type DateForm = string;
 
@@ -68,19 +70,45 @@ const findRange = (year: number, { month, day, week }: Parts): DayRange | undefi
   return first >= whole.first && first <= whole.last ? { first, last: first } : undefined;
 };
 
+/** Whether codes of this form hold no year, but a month or a week to be placed in the model year. */
+export const isYearless = (form: DateForm): boolean => {
+  const pieces = form.replaceAll(PASSED_OVER, "").match(FORM) ?? [];
+  return !pieces.some((piece) => piece.startsWith("y")) && pieces.some((piece) => "MNmw".includes(piece));
+};
+
+/**
+ * The days a code without a year can mean in a model year, which runs from September to August (common practice, no source). Its
+ * first cars had parts of the two months before, so that July and August stand for either summer.
+ */
+const modelYearDays = (modelYear: number): DayRange => ({
+  first: dayOf(modelYear - 1, 7, 1),
+  last: dayOf(modelYear, 8, 31),
+});
+
 /**
  * Every stretch of days a date code can mean. Nothing is guessed: a one-digit year gives one range a decade.
  *
  * @param form how the maker wrote dates
  * @param within the days it can lie in at all (the make's years; not after the day it was read)
+ * @param modelYear of the car; a code without a year is read within it, and without it not at all
  * @returns an empty set where the code does not fit the form or no year fits
  * @example
  * dateCandidates("A 15 7", "M d y", { first: dayOf(1955, 1, 1), last: dayOf(1979, 12, 31) })
  * // 1957-01-15, 1967-01-15, 1977-01-15
  */
-export const dateCandidates = (code: string, form: DateForm, within: DayRange): DateSet => {
+export const dateCandidates = (
+  code: string,
+  form: DateForm,
+  within: DayRange,
+  modelYear?: number,
+): DateSet => {
   const parts = findParts(code, form);
-  if (parts?.year === undefined) return [];
+  if (parts === undefined) return [];
+  if (parts.year === undefined) {
+    if (modelYear === undefined || !isYearless(form)) return [];
+    const either = [modelYear - 1, modelYear].flatMap((year) => findRange(year, parts) ?? []);
+    return narrow(narrow(either, modelYearDays(modelYear)), within);
+  }
   const firstYear = yearOf(within.first);
   const lastYear = yearOf(within.last);
   // A numbered week may run into the next year, so the year before is asked too.

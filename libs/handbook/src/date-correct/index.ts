@@ -1,5 +1,5 @@
 import type { FirmLimits, LimitUse, RuleResult } from "@evenhand/shared/cross-check";
-import { dateText } from "../day/index.ts";
+import { dateText, takenText } from "../day/index.ts";
 import type { DateSet } from "../day/index.ts";
 import { judgeSpan } from "../interval/index.ts";
 import type { Span } from "../interval/index.ts";
@@ -10,6 +10,8 @@ export type DateCorrectInput = {
   readonly built: DateSet;
   /** The part was made in small numbers, and so lay longer before it was fitted. */
   readonly lowVolume?: boolean;
+  /** The part's code holds no year: its days are those of the car's model year. */
+  readonly yearless?: boolean;
 };
 
 /** Days from part to build, least and most, for every pair of ranges. */
@@ -45,7 +47,7 @@ const breaking = (gaps: readonly Span[]) => {
  * dateCorrect({ part: [{ first: 0, last: 0 }], built: [{ first: 45, last: 45 }] }).reason // "usual"
  */
 export const dateCorrect = (input: DateCorrectInput, firm: FirmLimits = {}): RuleResult => {
-  const { part, built, lowVolume = false } = input;
+  const { part, built, lowVolume = false, yearless } = input;
   const limits = (
     ["date-correct.usual-days", "date-correct.plausible-days", "date-correct.low-volume-days"] as const
   ).map((id) => dateCorrectRecord.limit(id, firm));
@@ -57,7 +59,11 @@ export const dateCorrect = (input: DateCorrectInput, firm: FirmLimits = {}): Rul
     high: Math.max(...gaps.map(({ high }) => high)),
     unit: "d",
   };
-  const detail = { words: { part: dateText(part), built: dateText(built) }, ranges: { days }, limits };
+  const detail = {
+    words: { part: takenText(part, yearless), built: dateText(built) },
+    ranges: { days },
+    limits,
+  };
   if (gaps.every((gap) => within(gap, lowVolume ? longest : plausible))) {
     return dateCorrectRecord.answer(holding(gaps, limits), detail);
   }

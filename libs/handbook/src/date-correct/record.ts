@@ -4,7 +4,8 @@ import { breaks, cannotTell, commonPractice, defineRecord, holds } from "../rule
 /** What the Handbook says of it. */
 export const dateCorrectRecord = defineRecord("date-correct", {
   title: "Part date against build date",
-  reads: "the date of a part and the scheduled build date of the car, both as the days they can mean",
+  reads:
+    "the date of a part and the scheduled build date of the car, both as the days they can mean (a code without a year in the model year, September to August)",
   formula:
     "days from the part to the build: usual, plausible, plausible for parts made in small numbers, too early, after the build",
   limits: {
@@ -41,11 +42,11 @@ export const dateCorrectRecord = defineRecord("date-correct", {
     "after-build": breaks("worth", "Dated {part}, after the build ({built}): not on the car from new."),
     "too-early": breaks(
       "worth",
-      "Dated {part}, {days} days before the build ({built}): too early to be right.",
+      "Dated {part}, {days} days before the build ({built}): longer than is plausible by common practice, even for a part made in small numbers.",
     ),
     "fits-nowhere": breaks("worth", "Dated {part}: in no reading does that fit the build ({built})."),
     "low-volume-only": cannotTell(
-      "Dated {part}, {days} days before the build ({built}): right only for a part made in small numbers.",
+      "Dated {part}, {days} days before the build ({built}): plausible only for a part made in small numbers.",
     ),
     "some-readings": cannotTell(
       "Dated {part}, built {built}: {or:alternatives} the build; some of that fits and some does not.",

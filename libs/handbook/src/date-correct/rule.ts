@@ -11,7 +11,7 @@ import { dateCorrectRecord } from "./record.ts";
 const find = (view: View): Inputs<DateCorrectInput>[] => {
   const build = buildOf(view);
   if (build === undefined) return [];
-  return datedParts(view).flatMap(({ read, part, dates }): Inputs<DateCorrectInput>[] => {
+  return datedParts(view).flatMap(({ read, part, dates, yearless }): Inputs<DateCorrectInput>[] => {
     const tested = dateClaimOf(view, part);
     if (tested === "disclosed") return [];
     const lowVolume = view.maker.lowVolumeParts?.includes(part) ?? false;
@@ -20,7 +20,7 @@ const find = (view: View): Inputs<DateCorrectInput>[] => {
         reads: [read, build.read],
         bad: () => [read],
         claim: tested === "unclaimed" ? undefined : tested,
-        input: { part: dates, built: build.dates, lowVolume },
+        input: { part: dates, built: build.dates, lowVolume, yearless },
       },
     ];
   });

@@ -1,5 +1,5 @@
 import type { RuleResult } from "@evenhand/shared/cross-check";
-import { dateText, rangeText } from "../day/index.ts";
+import { rangeText, takenText } from "../day/index.ts";
 import type { DateSet, DayRange } from "../day/index.ts";
 import { dateOrderRecord } from "./record.ts";
 
@@ -7,6 +7,8 @@ export type DateOrderInput = {
   readonly cast?: DateSet;
   readonly assembled?: DateSet;
   readonly built?: DateSet;
+  /** The code of the casting holds no year: its days are those of the car's model year. */
+  readonly yearless?: boolean;
 };
 
 type Step = { readonly name: string; readonly dates: DateSet };
@@ -42,13 +44,14 @@ const mustRise = (choice: readonly Choice[]): boolean =>
  *
  * @example dateOrder({ cast: [{ first: 10, last: 10 }], built: [{ first: 5, last: 5 }] }).reason // "out-of-order"
  */
-export const dateOrder = ({ cast, assembled, built }: DateOrderInput): RuleResult => {
+export const dateOrder = ({ cast, assembled, built, yearless }: DateOrderInput): RuleResult => {
   const steps = Object.entries({ cast, assembled, built }).flatMap(([name, dates]): Step[] =>
     dates === undefined || dates.length === 0 ? [] : [{ name, dates }],
   );
-  const words = Object.fromEntries(steps.map(({ name, dates }) => [name, dateText(dates)]));
+  const textOf = ({ name, dates: set }: Step): string => takenText(set, yearless === true && name === "cast");
+  const words = Object.fromEntries(steps.map((step) => [step.name, textOf(step)]));
   const dates = {
-    words: { ...words, dates: steps.map(({ name, dates: set }) => `${name} ${dateText(set)}`).join("; ") },
+    words: { ...words, dates: steps.map((step) => `${step.name} ${textOf(step)}`).join("; ") },
   };
   if (steps.length < 2) return dateOrderRecord.answer("too-few", dates);
   const choices = choicesOf(steps);

@@ -4,7 +4,8 @@ import { breaks, cannotTell, commonPractice, defineRecord, holds } from "../rule
 export const dateOrderRecord = defineRecord("date-order", {
   title: "Order of dates",
   reads: "the dates a part was cast and assembled and the car was built",
-  formula: "cast on or before assembled, assembled on or before built, for the days each code can mean",
+  formula:
+    "cast on or before assembled, assembled on or before built, for the days each code can mean; a code without a year is read in the model year, September to August",
   limits: {},
   source: commonPractice,
   consequence: "identity",

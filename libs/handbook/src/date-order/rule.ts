@@ -14,11 +14,11 @@ const find = (view: View): Inputs<DateOrderInput>[] => {
   if (build === undefined || claim === undefined) return [];
   return datedParts(view)
     .filter(({ part }) => part === "block")
-    .map(({ read, dates }) => ({
+    .map(({ read, dates, yearless }) => ({
       reads: [read, build.read],
       claim,
       bad: () => [read],
-      input: { cast: dates, built: build.dates },
+      input: { cast: dates, built: build.dates, yearless },
     }));
 };
 

@@ -94,3 +94,7 @@ export const rangeText = (range: DayRange): string =>
 
 /** A set in words. */
 export const dateText = (dates: DateSet): string => dates.map(rangeText).join(", or ");
+
+/** The same where the code held no year, which is said beside it. */
+export const takenText = (dates: DateSet, yearless = false): string =>
+  yearless ? `${dateText(dates)} (the code has no year; taken as of the model year)` : dateText(dates);

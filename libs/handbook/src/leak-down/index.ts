@@ -21,6 +21,9 @@ export type LeakDownInput = {
   readonly testPressure?: number;
 };
 
+/** With fewer cylinders than this a median says nothing of the engine. */
+const ENOUGH_FOR_MEDIAN = 4;
+
 /** A gauge set within this of the bands' pressure counts as set to it, psi. */
 const PRESSURE_SLACK = 5;
 
@@ -58,7 +61,7 @@ const reasonOf = (cylinders: readonly CylinderLeak[], good: number, poor: number
 };
 
 /**
- * Pattern of leak-down: the leakiest cylinder against the bands; the median stands beside it. The bands are for
+ * Pattern of leak-down: the leakiest cylinder against the bands; the median of four cylinders or more stands beside it. The bands are for
  * 100 psi; at another pressure nothing is said.
  *
  * Source: common practice, no source.
@@ -78,7 +81,9 @@ export const leakDown = ({ cylinders, testPressure }: LeakDownInput, firm: FirmL
     figures: {
       worst: figure(worst.leak.value, "%", worst.leak.standardUncertainty),
       worstCylinder: figure(worst.cylinder),
-      median: figure(median(cylinders.map(({ leak }) => leak.value)), "%"),
+      ...(cylinders.length < ENOUGH_FOR_MEDIAN
+        ? {}
+        : { median: figure(median(cylinders.map(({ leak }) => leak.value)), "%") }),
       ...(testPressure === undefined ? {} : { testPressure: figure(testPressure, "psi") }),
     },
     words: { escape: worst.escapes?.join(", ") ?? "not noted" },

@@ -30,7 +30,14 @@ describe("leakDown", () => {
     expect(leakDown({ cylinders: of([28]) }).figures).not.toHaveProperty("testPressure");
   });
 
-  it("names the worst cylinder, the median, and where its air goes", () => {
+  it("gives a median from four cylinders on, and none of fewer", () => {
+    const median = (...leaks: number[]) =>
+      leakDown({ cylinders: of(leaks), testPressure: 100 }).figures.median;
+    expect(median(4, 6, 28)).toBeUndefined();
+    expect(median(4, 6, 8, 28)).toEqual({ value: 7, unit: "%" });
+  });
+
+  it("names the worst cylinder and where its air goes", () => {
     const [one, two] = of([5, 28]);
     const result = leakDown({
       cylinders: [
@@ -42,7 +49,6 @@ describe("leakDown", () => {
     expect(result.figures).toEqual({
       worst: { value: 28, unit: "%", standardUncertainty: 1 },
       worstCylinder: { value: 7, unit: "1" },
-      median: { value: 16.5, unit: "%" },
       testPressure: { value: 100, unit: "psi" },
     });
     expect(result.words).toEqual({ escape: "exhaust, crankcase" });

@@ -6,7 +6,7 @@ export const leakDownRecord = defineRecord("leak-down", {
   title: "Pattern of leak-down",
   reads: "leak-down by cylinder, the test pressure, and where the air escapes",
   formula:
-    "each cylinder against the bands, which are for 100 psi; the engine's median is printed beside it and judges nothing",
+    "each cylinder against the bands, which are for 100 psi; the median of four cylinders or more is printed beside it and judges nothing",
   limits: {
     "leak-down.good": practice("leak-down under this is good, at 100 psi", 10, "%", [2, 30]),
     "leak-down.poor": practice("leak-down over this is poor, at 100 psi", 20, "%", [5, 50]),
@@ -18,22 +18,22 @@ export const leakDownRecord = defineRecord("leak-down", {
   strength: "contradicts",
   cautions: ["leak-down-air"],
   outcomes: {
-    good: holds("Worst cylinder {worstCylinder} leaks {worst}: good. The median is {median}."),
+    good: holds("Worst cylinder {worstCylinder} leaks {worst}: good.[ The median is {median}.]"),
     worn: holds(
-      "Worst cylinder {worstCylinder} leaks {worst}: worn, not poor. The median is {median}; air escapes by: {escape}.",
+      "Worst cylinder {worstCylinder} leaks {worst}: worn, not poor.[ The median is {median}.] Air escapes by: {escape}.",
     ),
     "good-or-worn": holds(
-      "Worst cylinder {worstCylinder} leaks {worst}: good or worn, not poor. The median is {median}.",
+      "Worst cylinder {worstCylinder} leaks {worst}: good or worn, not poor.[ The median is {median}.]",
     ),
     poor: breaks(
       "worth",
-      "Worst cylinder {worstCylinder} leaks {worst}: poor. The median is {median}; air escapes by: {escape}.",
+      "Worst cylinder {worstCylinder} leaks {worst}: poor.[ The median is {median}.] Air escapes by: {escape}.",
     ),
     "range-covers": cannotTell(
       "Worst cylinder {worstCylinder} leaks {worst}: worn or poor. Air escapes by: {escape}.",
     ),
     "other-pressure": cannotTell(
-      "Worst cylinder {worstCylinder} leaks {worst}, the median is {median}; the bands are for {limit:leak-down.pressure}, and the test was not at it.",
+      "Worst cylinder {worstCylinder} leaks {worst}[, the median is {median}]; the bands are for {limit:leak-down.pressure}, and the test was not at it.",
     ),
     "too-few": cannotTell("No cylinder's leak-down is known."),
   },

@@ -34,6 +34,7 @@ export const oilPressure = (input: OilPressureInput, firm: FirmLimits = {}): Rul
       pressure: figure(pressure.value, "psi", pressure.standardUncertainty),
       engineSpeed: figure(engineSpeed.value, "rpm", engineSpeed.standardUncertainty),
       least: figure(least, "psi"),
+      ...(makersLeast === undefined ? {} : { makersLeast: figure(makersLeast, "psi") }),
       ...(oilTemperature === undefined ? {} : { oilTemperature: figure(oilTemperature, "degC") }),
     },
     limits: makersLeast === undefined ? [perThousand, hot] : [hot],

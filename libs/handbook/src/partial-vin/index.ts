@@ -9,6 +9,8 @@ export type PartialVinInput = {
   readonly chassisNumber: string;
   /** How the maker derived the stamp: `{6}` one place of the chassis number, `{7-11}` several, others themselves. */
   readonly derivation?: string;
+  /** One person read the stamp, once: what is wrong with it may be the reading. */
+  readonly readOnce?: boolean;
 };
 
 const PLACES = /\{(\d+)(?:-(\d+))?\}/g;
@@ -25,7 +27,8 @@ const findDerived = (chassisNumber: string, derivation: string): string | undefi
 };
 
 /**
- * The partial VIN on engine or gearbox against the one the maker would have derived from the chassis number.
+ * The partial VIN on engine or gearbox against the one the maker would have derived from the chassis number. A stamp that was
+ * read once is to be read again before anything is made of it.
  *
  * Source: the firm's entry; common practice, no source.
  *
@@ -43,7 +46,8 @@ export const partialVin = (input: PartialVinInput): RuleResult => {
   const apart = misreading(stamped.stamp, expected);
   const detail = { words: { ...stamped, expected } };
   if (apart === "same") return partialVinRecord.answer("equal", detail);
-  return partialVinRecord.answer(apart === "other" ? "differs" : "probably-misread", detail);
+  if (apart !== "other") return partialVinRecord.answer("probably-misread", detail);
+  return partialVinRecord.answer(input.readOnce === true ? "read-again" : "differs", detail);
 };
 
 /** Capitals without spaces; the hyphens inside braces stay. */

@@ -1,4 +1,4 @@
-import { breaks, cannotTell, defineRecord, holds } from "../rule-record/index.ts";
+import { breaks, cannotTell, defineRecord, holds, undecided } from "../rule-record/index.ts";
 
 /** What the Handbook says of it. */
 export const partialVinRecord = defineRecord("partial-vin", {
@@ -19,8 +19,13 @@ export const partialVinRecord = defineRecord("partial-vin", {
   outcomes: {
     equal: holds("The stamp {stamp} is the one that {number} leads to."),
     differs: breaks("halt", "The stamp is {stamp}; {number} leads to {expected}."),
-    "probably-misread": cannotTell(
-      "The stamp {stamp} is one slip of the eye from {expected}, to which {number} leads.",
+    "read-again": undecided(
+      "halt",
+      "The stamp was read once, as {stamp}; {number} leads to {expected}. Read it again, with a photograph, before anything is made of it.",
+    ),
+    "probably-misread": undecided(
+      "halt",
+      "The stamp {stamp} is one slip of the eye from {expected}, to which {number} leads: read it again.",
     ),
     "never-stamped": cannotTell("The maker stamped no partial VIN here; that says nothing against the car."),
     "not-read": cannotTell("The stamp was not read, so it cannot be set against {number}."),

@@ -1,4 +1,4 @@
-import { VIN } from "../readers/car-numbers.ts";
+import { isReadTwice, VIN } from "../readers/car-numbers.ts";
 import { defineRule } from "../define-rule/index.ts";
 import type { Inputs } from "../define-rule/index.ts";
 import { findClaim, findRead, optionOf, vehicleOf } from "../view/index.ts";
@@ -23,7 +23,13 @@ const find = (view: View): Inputs<PartialVinInput>[] =>
         reads: plate === undefined ? [stamp] : [stamp, plate],
         bad: () => [stamp],
         claim: optionOf(claimed) === "original-to-car" ? claimed : undefined,
-        input: { stamp: stamp.answer.text, neverStamped, chassisNumber, derivation },
+        input: {
+          stamp: stamp.answer.text,
+          neverStamped,
+          chassisNumber,
+          derivation,
+          readOnce: !isReadTwice(view, stamp),
+        },
       },
     ];
   });

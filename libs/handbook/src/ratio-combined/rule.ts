@@ -3,7 +3,7 @@ import { rectangular } from "@evenhand/measurement/type-b";
 import { claimedRatio, findQuantity, findRoad, findTeeth, findTurning, present } from "../readers/axle.ts";
 import { roadEstimate } from "../road-ratio/index.ts";
 import { teethRecord } from "../teeth/record.ts";
-import { turnsEstimate } from "../turns-ratio/index.ts";
+import { isPerhapsDoubled, turnsEstimate } from "../turns-ratio/index.ts";
 import type { RatioWay } from "./index.ts";
 import { defineRule } from "../define-rule/index.ts";
 import type { Inputs } from "../define-rule/index.ts";
@@ -29,7 +29,10 @@ const waysOf = (view: View): Way[] => {
   return present<Way>([
     tag && { way: "tag", ratio: quoted(view, tag.value.value), reads: tag.reads },
     counted && { way: "teeth", ratio: quoted(view, counted.ring / counted.pinion), reads: counted.reads },
-    turning && { way: "turns", ratio: turnsEstimate(turning.turning), reads: [turning.read] },
+    // Turns that were perhaps doubled before they were written down are no way to the ratio.
+    turning && !isPerhapsDoubled(turning.turning, view.firm)
+      ? { way: "turns", ratio: turnsEstimate(turning.turning), reads: [turning.read] }
+      : undefined,
     road && gear !== undefined
       ? { way: "road", ratio: roadEstimate({ ...road.reading, gear }, view.firm), reads: road.reads }
       : undefined,

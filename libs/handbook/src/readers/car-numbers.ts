@@ -22,13 +22,18 @@ export const numbersOf = (view: View): Read<"code">[] => [
   ...findReads(view, "code", TITLE),
 ];
 
+/** The car's number stands at several places, the title among them. */
+const alsoReadAs = (item: string): readonly string[] =>
+  item === VIN || item === TITLE ? [VIN, TITLE] : [item];
+
 /** Whether a number was read by both people, or twice: what a break may rest on that accuses somebody. */
 export const isReadTwice = (view: View, read: Read<"code">): boolean => {
   const number = normalizeVin(read.answer.text);
-  const readings = (["a", "b"] as const).flatMap((side) =>
-    [...(view.reports[side]?.index.get(read.item)?.values() ?? [])].filter(
-      ({ answer }) => answer.kind === "code" && normalizeVin(answer.text) === number,
-    ),
+  const findings = (["a", "b"] as const).flatMap((side) =>
+    alsoReadAs(read.item).flatMap((item) => [...(view.reports[side]?.index.get(item)?.values() ?? [])]),
   );
-  return readings.length > 1;
+  const alike = findings.filter(
+    ({ answer }) => answer.kind === "code" && normalizeVin(answer.text) === number,
+  );
+  return alike.length > 1;
 };

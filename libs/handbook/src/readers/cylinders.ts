@@ -8,6 +8,10 @@ const cylinderOf = ({ position }: Found): number => Number(position.replace("cyl
 /** A test with the findings it is from. */
 export type Tested<T> = { readonly input: T; readonly reads: readonly Found[] };
 
+/** Nothing was noted against the conditions a level is judged under: a cold engine or a shut throttle reads low. */
+const isWarmAndOpen = ({ finding }: Found): boolean =>
+  finding.conditions?.["warm"] !== false && finding.conditions?.["throttle-open"] !== false;
+
 /** Compression by cylinder; nothing with fewer than two. */
 export const compressionOf = (view: View): Tested<CompressionInput> | undefined => {
   const reads = findReads(view, "reading", "engine.compression");
@@ -18,7 +22,10 @@ export const compressionOf = (view: View): Tested<CompressionInput> | undefined 
   if (cylinders.length < 2) return undefined;
   const { compressionLowestShare: lowestShare, compressionLeast: least } = view.maker;
   const neighbors = view.maker.cylinderNeighbors;
-  return { input: { cylinders, neighbors, makers: { lowestShare, least } }, reads };
+  return {
+    input: { cylinders, neighbors, levelCounts: reads.every(isWarmAndOpen), makers: { lowestShare, least } },
+    reads,
+  };
 };
 
 const ESCAPES: readonly string[] = ["intake", "exhaust", "crankcase", "coolant", "neighbor"];

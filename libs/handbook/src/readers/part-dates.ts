@@ -1,7 +1,7 @@
-import { dateCandidates } from "../date-code/index.ts";
+import { dateCandidates, isYearless } from "../date-code/index.ts";
 import { findIsoRange } from "../day/index.ts";
 import type { DateSet } from "../day/index.ts";
-import { findClaim, findRead, findReads, makersYears, optionOf } from "../view/index.ts";
+import { findClaim, findRead, findReads, makersYears, optionOf, vehicleOf } from "../view/index.ts";
 import type { Read, View } from "../view/index.ts";
 
 /** The unit whose originality a part's date speaks of. */
@@ -20,7 +20,18 @@ export const ASSEMBLY = ["block", "left-head", "right-head", "intake"];
 export const candidatesOf = (view: View, read: Read<"code">, part: string): DateSet => {
   const form = view.maker.dateForms?.[part];
   if (form === undefined) return [];
-  return dateCandidates(read.answer.text, form.form, makersYears(form.from, form.to));
+  return dateCandidates(
+    read.answer.text,
+    form.form,
+    makersYears(form.from, form.to),
+    vehicleOf(view)?.modelYear,
+  );
+};
+
+/** Whether a part's code holds no year, so that its days are those of the car's model year. */
+const hasNoYear = (view: View, part: string, code: string): boolean => {
+  const form = view.maker.dateForms?.[part]?.form;
+  return form !== undefined && isYearless(form) && findIsoRange(code) === undefined;
 };
 
 /** Everything a code can mean: by the maker's form, else as an ISO date. */
@@ -38,13 +49,20 @@ export const buildOf = (view: View): { read: Read<"code">; dates: DateSet } | un
 };
 
 /** A part with the days its code can mean. */
-export type DatedPart = { readonly read: Read<"code">; readonly part: string; readonly dates: DateSet };
+export type DatedPart = {
+  readonly read: Read<"code">;
+  readonly part: string;
+  readonly dates: DateSet;
+  /** The code holds no year: it was taken as of the car's model year. */
+  readonly yearless: boolean;
+};
 
 /** The parts whose codes mean some date. */
 export const datedParts = (view: View): DatedPart[] =>
   findReads(view, "code", "identity.date-code").flatMap((read) => {
     const dates = datesOf(view, read);
-    return dates.length === 0 ? [] : [{ read, part: read.position, dates }];
+    if (dates.length === 0) return [];
+    return [{ read, part: read.position, dates, yearless: hasNoYear(view, read.position, read.answer.text) }];
   });
 
 /** The claim on a part's unit, where it is one of some options. */

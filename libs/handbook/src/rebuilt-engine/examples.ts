@@ -1,5 +1,6 @@
 import { estimate } from "@evenhand/measurement/estimate";
 import { between } from "../draws/index.ts";
+import { exactly } from "../interval/index.ts";
 import type { Examples, Growth, TrueClaims } from "../define-rule/index.ts";
 import type { RebuiltEngineInput } from "./index.ts";
 import type { rebuiltEngineRecord } from "./record.ts";
@@ -14,6 +15,11 @@ export const examples: Examples<typeof rebuiltEngineRecord, RebuiltEngineInput> 
   uneven: { pressures: psi(150, 122, 155, 152) },
   leaks: { pressures: psi(150, 148, 155, 152), leaks: [{ cylinder: 3, leak: estimate(34, 0.7) }] },
   smokes: { pressures: psi(150, 148, 155, 152), smokes: true },
+  "low-oil": {
+    pressures: psi(150, 148, 155, 152),
+    oil: [{ pressure: estimate(9, 0.5), engineSpeed: exactly(2000), oilTemperature: 95 }],
+  },
+  "blows-by": { pressures: psi(150, 148, 155, 152), blowsBy: true },
   "range-covers": { pressures: psi(150, 128, 151, 152) },
   "too-few": {},
 };

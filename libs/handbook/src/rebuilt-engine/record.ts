@@ -5,9 +5,9 @@ import { breaks, cannotTell, commonPractice, defineRecord, holds } from "../rule
 export const rebuiltEngineRecord = defineRecord("rebuilt-engine", {
   title: "Engine called rebuilt",
   reads:
-    "the claim that the engine was rebuilt, compression and leak-down by cylinder, smoke with the engine warm",
+    "the claim that the engine was rebuilt, compression and leak-down by cylinder, oil pressure hot, smoke with the engine warm, blow-by at the filler",
   formula:
-    "lowest compression against a level, and against the highest: evenly tired is tired; leak-down against the poor band",
+    "lowest compression against a level, and against the highest: evenly tired is tired; leak-down against the poor band, oil pressure as its own rule judges it, blue smoke, a stream at the filler",
   limits: {
     "rebuilt.least": practice("a rebuilt engine has at least this compression", 100, "psi", [60, 160]),
     "rebuilt.uneven": practice(
@@ -36,18 +36,26 @@ export const rebuiltEngineRecord = defineRecord("rebuilt-engine", {
     ),
     "failed-cylinder": breaks(
       "worth",
-      "Called rebuilt, but cylinder {lowestCylinder} has {lowest} where the highest has {highest}: it has failed.",
+      "Called rebuilt, but cylinder {lowestCylinder} has {lowest} where the highest has {highest}: under {limit:rebuilt.failed} of it a cylinder has failed.",
     ),
     tired: breaks(
       "worth",
-      "Called rebuilt, but compression is low: lowest {lowest}, highest {highest}, where at least {limit:rebuilt.least} is common practice. Evenly tired is still tired.",
+      "Called rebuilt, but compression is low: lowest {lowest}, highest {highest}, where a rebuilt engine has at least {limit:rebuilt.least}. Evenly tired is still tired.",
     ),
     uneven: breaks(
       "worth",
-      "Called rebuilt, but compression is uneven: lowest {lowest} (cylinder {lowestCylinder}), highest {highest}.",
+      "Called rebuilt, but compression is uneven: lowest {lowest} (cylinder {lowestCylinder}), highest {highest}, where it is at least {limit:rebuilt.uneven} of it.",
     ),
-    leaks: breaks("worth", "Called rebuilt, but cylinder {worstCylinder} leaks {worst}."),
+    leaks: breaks(
+      "worth",
+      "Called rebuilt, but cylinder {worstCylinder} leaks {worst}, where {limit:rebuilt.leaks} is the most.",
+    ),
     smokes: breaks("worth", "Called rebuilt, but it smokes blue when warm."),
+    "low-oil": breaks(
+      "worth",
+      "Called rebuilt, but oil pressure is {pressure} hot at {engineSpeed}, under the {least} that the rule of oil pressure goes by.",
+    ),
+    "blows-by": breaks("worth", "Called rebuilt, but it blows a stream with oil at the filler."),
     "range-covers": cannotTell("Called rebuilt; what was measured is too near the limits to tell."),
     "too-few": cannotTell("Called rebuilt; nothing that would show it was measured."),
   },

@@ -2,7 +2,8 @@ import { defineRule } from "../define-rule/index.ts";
 import type { Inputs } from "../define-rule/index.ts";
 import { isBandsPressure } from "../leak-down/index.ts";
 import { compressionOf, leaksOf } from "../readers/cylinders.ts";
-import { findClaim, findRead, optionOf } from "../view/index.ts";
+import { oilPressuresOf } from "../readers/oil-pressures.ts";
+import { findClaim, findRead, optionOf, optionsOf } from "../view/index.ts";
 import type { View } from "../view/index.ts";
 import { examples, growth, trueClaims } from "./examples.ts";
 import { rebuiltEngine } from "./index.ts";
@@ -16,11 +17,15 @@ const find = (view: View): Inputs<RebuiltEngineInput>[] => {
   if (claim === undefined || !CLAIMED.includes(optionOf(claim) ?? "")) return [];
   const [pressures, leaks] = [compressionOf(view), leaksOf(view)];
   const smoke = findRead(view, "choice", "engine.smoke-warm");
+  const blowBy = findRead(view, "choice", "engine.blow-by");
+  const oil = oilPressuresOf(view);
   const measured = leaks !== undefined && isBandsPressure(leaks.input.testPressure, view.firm);
   const reads = [
     ...(pressures?.reads ?? []),
     ...(measured ? leaks.reads : []),
+    ...oil.map(({ read }) => read),
     ...(smoke === undefined ? [] : [smoke]),
+    ...(blowBy === undefined ? [] : [blowBy]),
   ];
   if (reads.length === 0) return [];
   return [
@@ -30,7 +35,10 @@ const find = (view: View): Inputs<RebuiltEngineInput>[] => {
       input: {
         pressures: pressures?.input.cylinders,
         leaks: measured ? leaks.input.cylinders : undefined,
-        smokes: optionOf(smoke) === "blue",
+        levelCounts: pressures?.input.levelCounts,
+        oil: oil.map(({ input }) => input),
+        smokes: optionsOf(smoke).includes("blue"),
+        blowsBy: optionsOf(blowBy).includes("stream"),
       },
     },
   ];

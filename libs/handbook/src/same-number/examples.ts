@@ -10,6 +10,12 @@ export const examples: Examples<typeof sameNumberRecord, SameNumberInput> = {
   differ: [
     { place: "title", number: "20875" },
     { place: "plate", number: "20899" },
+    { place: "title (inspection)", number: "20875" },
+    { place: "plate (inspection)", number: "20899" },
+  ],
+  "read-again": [
+    { place: "title", number: "20875" },
+    { place: "plate", number: "20899" },
   ],
   "probably-misread": [
     { place: "title", number: "20875" },

@@ -20,9 +20,19 @@ const say = (pairs: readonly Pair[]): string[] =>
       `${left.place} ${normalizeVin(left.number)}, ${right.place} ${normalizeVin(right.number)}`,
   );
 
+/** Numbers that were read by both people, or at two places. */
+const confirmed = (numbers: readonly PlacedNumber[]): ReadonlySet<string> => {
+  const groups = Map.groupBy(numbers, ({ number }) => normalizeVin(number));
+  return new Set([...groups].flatMap(([number, readings]) => (readings.length > 1 ? [number] : [])));
+};
+
+const isConfirmed = ({ left, right }: Pair, twice: ReadonlySet<string>): boolean =>
+  twice.has(normalizeVin(left.number)) && twice.has(normalizeVin(right.number));
+
 /**
  * The same number everywhere: every pair is set against each other. A pair that is one look-alike or one exchange
- * of neighbors apart is probably misread and breaks nothing.
+ * of neighbors apart is probably misread and breaks nothing; nor does a number that stands alone, read once: it is to be read
+ * again.
  *
  * Source: arithmetic on the figures read.
  *
@@ -37,8 +47,11 @@ export const sameNumber = (numbers: readonly PlacedNumber[]): RuleResult => {
     apart: misreading(pair.left.number, pair.right.number),
   }));
   const different = pairs.filter(({ apart }) => apart === "other");
-  if (different.length > 0)
-    return sameNumberRecord.answer("differ", { figures, alternatives: say(different) });
+  if (different.length > 0) {
+    const twice = confirmed(numbers);
+    const reason = different.some((pair) => isConfirmed(pair, twice)) ? "differ" : "read-again";
+    return sameNumberRecord.answer(reason, { figures, alternatives: say(different) });
+  }
   const misread = pairs.filter(({ apart }) => apart !== "same");
   if (misread.length > 0)
     return sameNumberRecord.answer("probably-misread", { figures, alternatives: say(misread) });

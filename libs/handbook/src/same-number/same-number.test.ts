@@ -12,8 +12,22 @@ const at = (place: string, number: string) => ({ place, number });
 describe("sameNumber", () => {
   it("sets every pair against each other and names those that differ", () => {
     const result = sameNumber([at("title", "20875"), at("plate", "2087S"), at("frame", "2000")]);
-    expect(result).toMatchObject({ reason: "differ", figures: { places: { value: 3 } } });
+    expect(result).toMatchObject({ reason: "read-again", figures: { places: { value: 3 } } });
     expect(result.alternatives).toEqual(["title 20875, frame 2000", "plate 2087S, frame 2000"]);
+  });
+
+  it("says that numbers differ only where each of them was read twice", () => {
+    const plate = [at("plate", "20875"), at("title", "20875")];
+    expect(sameNumber([...plate, at("frame", "2000")])).toMatchObject({
+      verdict: "cannot-tell",
+      reason: "read-again",
+      severity: "halt",
+    });
+    expect(sameNumber([...plate, at("frame", "2000"), at("frame (inspection)", "2000")])).toMatchObject({
+      verdict: "breaks",
+      reason: "differ",
+      severity: "halt",
+    });
   });
 
   it("calls one slip probably misread, and names the pairs", () => {

@@ -1,4 +1,4 @@
-import type { RuleResult } from "@evenhand/shared/cross-check";
+import type { LimitUse, RuleResult } from "@evenhand/shared/cross-check";
 import { figureText, rangeFigureText, timeWord } from "../figure-text/index.ts";
 import type { LimitRecords } from "../limit-record/index.ts";
 import type { Outcome } from "../rule-record/index.ts";
@@ -9,11 +9,14 @@ const PLACEHOLDER = /\{(limit:|or:)?([^}]+)\}/g;
 const findAlternatives = ({ alternatives = [] }: RuleResult, between: string): string | undefined =>
   alternatives.length === 0 ? undefined : alternatives.join(between);
 
+/** A figure of practice is worded as one: nobody requires or allows it. */
+const beside = ({ origin }: LimitUse): string => (origin === "common-practice" ? " (common practice)" : "");
+
 /** What a placeholder stands for: a range before the figure of the same name, since it says more. */
 const findText = (result: RuleResult, kind: string | undefined, name: string): string | undefined => {
   if (kind === "limit:") {
     const limit = result.limits?.find(({ id }) => id === name);
-    return limit === undefined ? undefined : figureText(limit);
+    return limit === undefined ? undefined : `${figureText(limit)}${timeWord(limit.unit)}${beside(limit)}`;
   }
   if (name === "alternatives") return findAlternatives(result, kind === "or:" ? ", or " : "; ");
   const range = result.ranges?.[name];
@@ -58,7 +61,7 @@ const ownFigures = ({ rule, limits: used = [] }: RuleResult): string[] => {
  *
  * @throws {RangeError} for a rule or reason the handbook does not have, or a figure the reason needs and lacks
  * @example
- * sentence(cranking({ volts: exactly(8.9), system: 12 })) // "8.9 V while cranking, less than is common practice. …"
+ * sentence(cranking({ volts: exactly(8.9), system: 12 })) // "8.9 V while cranking, under 9.6 V (common practice). …"
  */
 export const sentence = (result: RuleResult): string => {
   const template = findTemplate(result);

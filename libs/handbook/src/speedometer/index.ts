@@ -30,8 +30,8 @@ const explaining = ({ indicated, satellite, fittedDiameter }: SpeedometerInput):
  * Source: arithmetic on the figures read; the error that matters is common practice, no source.
  *
  * @example
- * speedometer({ indicated: exactly(66), satellite: exactly(60), fittedDiameter: exactly(25) })
- * // reason "reads-high"; figures error 10 %, explainingDiameter 27.5 in
+ * speedometer({ indicated: exactly(69), satellite: exactly(60), fittedDiameter: exactly(25) })
+ * // reason "reads-high"; figures error 15 %, explainingDiameter 28.75 in
  */
 export const speedometer = (input: SpeedometerInput, firm: FirmLimits = {}): RuleResult => {
   const { indicated, satellite } = input;

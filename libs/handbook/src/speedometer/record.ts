@@ -8,7 +8,12 @@ export const speedometerRecord = defineRecord("speedometer", {
   formula:
     "error = (indicated − true) / true; the tire that would explain it = the fitted diameter × indicated / true",
   limits: {
-    "speedometer.share": practice("speedometer error that matters, as a share", 0.05, "1", [0.01, 0.2]),
+    "speedometer.share": practice(
+      "speedometer error that matters, as a share: old instruments are no better",
+      0.1,
+      "1",
+      [0.01, 0.2],
+    ),
     "ratio.slowest": practice("road speed under which a ratio is not worked out", 20, "mph", [5, 60]),
   },
   source: arithmetic,

@@ -20,11 +20,11 @@ export const tireAgeRecord = defineRecord("tire-age", {
     young: holds("Made {made}: {age} years old at the visit."),
     "caution-age": breaks(
       "repair",
-      "Made {made}: {age} years old at the visit; caution from {limit:tire-age.caution-years} years.",
+      "Made {made}: {age} years old at the visit; caution from {limit:tire-age.caution-years}.",
     ),
     "replace-age": breaks(
       "danger",
-      "Made {made}: {age} years old at the visit; replace at {limit:tire-age.replace-years} years.",
+      "Made {made}: {age} years old at the visit; replace at {limit:tire-age.replace-years}.",
     ),
     "not-a-date": cannotTell("{number} does not end in a week and a year."),
     "after-the-visit": cannotTell("{number} ends in a week after the visit: misread."),

@@ -23,6 +23,15 @@ export const turnsEstimate = ({ shaftTurns, wheelTurns, wheels }: Turning): Esti
   productOf((wheels === "both" ? 1 : 2) / wheelTurns, [[shaftTurns, 1]]);
 
 /**
+ * Whether the turns of one wheel come to more than any car's axle has, and so were perhaps doubled by whoever counted them.
+ *
+ * @example isPerhapsDoubled({ shaftTurns: exactly(3.55), wheelTurns: 1, wheels: "one-held" }) // true: 7.10
+ */
+export const isPerhapsDoubled = (turning: Turning, firm: FirmLimits = {}): boolean =>
+  turning.wheels === "one-held" &&
+  spanOf(turnsEstimate(turning)).high > turnsRatioRecord.limit("ratio.most", firm).value;
+
+/**
  * Axle ratio by turning against the claim.
  *
  * Source: arithmetic on the figures read.
@@ -39,7 +48,7 @@ export const turnsRatio = (input: TurnsRatioInput, firm: FirmLimits = {}): RuleR
   const figures = { ratio: figure(ratio.value, "1", ratio.standardUncertainty) };
   const detail = { figures, limits: [spacing], alternatives: ratiosWithin(span, makers) };
   const most = turnsRatioRecord.limit("ratio.most", firm);
-  if (input.wheels === "one-held" && span.high > most.value)
+  if (isPerhapsDoubled(input, firm))
     return turnsRatioRecord.answer("perhaps-doubled", {
       figures,
       limits: [most],

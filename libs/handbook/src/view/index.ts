@@ -110,6 +110,10 @@ export const findClaims = <K extends AnswerKind>(view: View, kind: K, item: stri
 export const optionOf = (read: Read<"choice"> | undefined): string | undefined =>
   read === undefined || read.answer.option === "not-known" ? undefined : read.answer.option;
 
+/** Every option chosen, where several can be true at once. */
+export const optionsOf = (read: Read<"choice"> | undefined): readonly string[] =>
+  read === undefined ? [] : [read.answer.option, ...(read.answer.also ?? [])];
+
 const sideOf = (view: View, read: Read<"reading">, answer = read.answer): ReadingSide | undefined => {
   const spec = view.sheet.items.get(read.item)?.item.reading;
   if (spec === undefined) return undefined;

@@ -10,6 +10,7 @@ export const examples: Examples<typeof vinFormRecord, VinFormInput> = {
   length: { vin: "0EVTL82633A00714", ...american },
   characters: { vin: "0EVTL82633AOO7146", ...american },
   "check-digit": { vin: "0EVTL82643A007146", ...american },
+  "read-again": { vin: "0EVTL82643A007146", ...american, readOnce: true },
   "before-1981": { vin: "TM464S20871", market: "north-america", modelYear: 1964 },
   "year-unknown": { vin: "TM464S20871", market: "north-america" },
   "other-market": { vin: good, market: "other", modelYear: 2003 },

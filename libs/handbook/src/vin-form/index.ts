@@ -11,12 +11,16 @@ export type VinFormInput = {
   readonly market: Market;
   /** Model year, where it is known from elsewhere. */
   readonly modelYear?: number;
+  /** One person read it, once: what is wrong with it may be the reading. */
+  readonly readOnce?: boolean;
 };
+
+type Fault = "length" | "characters" | "check-digit";
 
 /**
  * Why 49 CFR 565 says nothing of a number, if so: before 1981, or not built for North America, or not known to be.
  */
-export const findOutsideReason = ({ market, modelYear }: Omit<VinFormInput, "vin">) => {
+export const findOutsideReason = ({ market, modelYear }: Pick<VinFormInput, "market" | "modelYear">) => {
   if (modelYear !== undefined && modelYear < vinFormRecord.limit("vin.first-year").value)
     return "before-1981";
   if (market === "other") return "other-market";
@@ -25,7 +29,8 @@ export const findOutsideReason = ({ market, modelYear }: Omit<VinFormInput, "vin
 
 /**
  * VIN form and check digit. Only numbers of cars built for North America from 1981 on are judged; where the
- * year is not known, a number that is not of 17 characters is not judged either.
+ * year is not known, a number that is not of 17 characters is not judged either. A number that was read once is to be read again
+ * before anything is made of it.
  *
  * Source: 49 CFR 565.15 (characters, weights, remainder on division by 11).
  *
@@ -37,21 +42,20 @@ export const vinForm = (input: VinFormInput): RuleResult => {
   const outside = findOutsideReason(input);
   if (outside !== undefined) return vinFormRecord.answer(outside, { words });
   const figures = { length: figure(vin.length) };
+  const fault = (reason: Fault) => (input.readOnce === true ? "read-again" : reason);
   if (vin.length !== 17) {
-    return vinFormRecord.answer(input.modelYear === undefined ? "year-unknown" : "length", {
-      words,
-      figures,
-    });
+    const reason = input.modelYear === undefined ? "year-unknown" : fault("length");
+    return vinFormRecord.answer(reason, { words, figures });
   }
   const [sum, expected] = [findWeightedSum(vin), findCheckDigit(vin)];
   if (sum === undefined || expected === undefined) {
-    return vinFormRecord.answer("characters", {
+    return vinFormRecord.answer(fault("characters"), {
       words: { ...words, wrong: vin.replaceAll(/[A-HJ-NPR-Z0-9]/g, "") },
       figures,
     });
   }
   const carried = vin[8] ?? "";
-  return vinFormRecord.answer(carried === expected ? "passes" : "check-digit", {
+  return vinFormRecord.answer(carried === expected ? "passes" : fault("check-digit"), {
     words: { ...words, carried, expected },
     figures: { ...figures, weightedSum: figure(sum) },
   });

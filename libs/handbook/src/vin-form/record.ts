@@ -1,5 +1,5 @@
 import { published } from "../limit-record/index.ts";
-import { breaks, cannotTell, defineRecord, holds, regulation } from "../rule-record/index.ts";
+import { breaks, cannotTell, defineRecord, holds, regulation, undecided } from "../rule-record/index.ts";
 
 /** What the Handbook says of it. */
 export const vinFormRecord = defineRecord("vin-form", {
@@ -28,6 +28,10 @@ export const vinFormRecord = defineRecord("vin-form", {
     "check-digit": breaks(
       "halt",
       "{vin} carries {carried} in position 9 where the other characters ask for {expected} (sum {weightedSum}): misread, or wrong on the plate itself.",
+    ),
+    "read-again": undecided(
+      "halt",
+      "{vin}, as it was read once, has {length} characters[, {wrong} among them, which no VIN has][, and carries {carried} in position 9 where the others ask for {expected}]; a VIN has 17 and passes its check digit. Read it again, with a photograph, before anything is made of it.",
     ),
     "before-1981": cannotTell("{vin} is from before 1981: the check digit was not yet required."),
     "year-unknown": cannotTell(

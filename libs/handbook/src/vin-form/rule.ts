@@ -1,4 +1,4 @@
-import { FIRST_VIN_YEAR, marketOf, numbersOf } from "../readers/car-numbers.ts";
+import { FIRST_VIN_YEAR, isReadTwice, marketOf, numbersOf } from "../readers/car-numbers.ts";
 import { defineRule } from "../define-rule/index.ts";
 import type { Inputs } from "../define-rule/index.ts";
 import { vehicleOf } from "../view/index.ts";
@@ -19,7 +19,7 @@ const find = (view: View): Inputs<VinFormInput>[] => {
     reads: [read],
     claim: read,
     bad: () => [read],
-    input: { vin: read.answer.text, market, modelYear },
+    input: { vin: read.answer.text, market, modelYear, readOnce: !isReadTwice(view, read) },
   }));
 };
 

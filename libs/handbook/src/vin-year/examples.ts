@@ -8,6 +8,7 @@ export const examples: Examples<typeof vinYearRecord, VinYearInput> = {
   "same-year": { vin: good, market: "north-america", kind: "car", claimedYear: 2003 },
   "other-year": { vin: good, market: "north-america", kind: "car", claimedYear: 2004 },
   "year-character": { vin: "0EVTL8263UA007146", market: "north-america", kind: "car", claimedYear: 2003 },
+  "read-again": { vin: good, market: "north-america", kind: "car", claimedYear: 2004, readOnce: true },
   "before-1981": { vin: "TM464S20871", market: "north-america", kind: "car", claimedYear: 1964 },
   "other-market": { vin: good, market: "other", kind: "car", claimedYear: 2003 },
   "market-unknown": { vin: good, market: "unknown", kind: "car", claimedYear: 2003 },

@@ -32,10 +32,12 @@ export type VinYearInput = {
   readonly market: Market;
   readonly kind: "car" | "other";
   readonly claimedYear: number;
+  /** One person read it, once: what is wrong with it may be the reading. */
+  readonly readOnce?: boolean;
 };
 
 /**
- * Model year in the VIN against the one claimed.
+ * Model year in the VIN against the one claimed. A number that was read once is to be read again before anything is made of it.
  *
  * Source: 49 CFR 565.15 (position 10, cycle by position 7).
  *
@@ -53,7 +55,9 @@ export const vinYear = (input: VinYearInput): RuleResult => {
   if (vin.length !== 17) return vinYearRecord.answer("not-seventeen", { words: { vin }, figures });
   const years = vinYears(vin, input.kind);
   const detail = { words: { vin, character: vin[9] ?? "" }, figures, alternatives: years.map(String) };
-  if (years.length === 0) return vinYearRecord.answer("year-character", detail);
-  if (!years.includes(input.claimedYear)) return vinYearRecord.answer("other-year", detail);
+  if (!years.includes(input.claimedYear)) {
+    if (input.readOnce === true) return vinYearRecord.answer("read-again", detail);
+    return vinYearRecord.answer(years.length === 0 ? "year-character" : "other-year", detail);
+  }
   return vinYearRecord.answer(years.length === 1 ? "same-year" : "either-cycle", detail);
 };

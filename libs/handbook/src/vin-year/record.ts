@@ -1,4 +1,4 @@
-import { breaks, cannotTell, defineRecord, holds, regulation } from "../rule-record/index.ts";
+import { breaks, cannotTell, defineRecord, holds, regulation, undecided } from "../rule-record/index.ts";
 import { vinFormRecord } from "../vin-form/record.ts";
 
 /** What the Handbook says of it. */
@@ -20,6 +20,10 @@ export const vinYearRecord = defineRecord("vin-year", {
       "Position 10 of {vin} is {character}: model year {or:alternatives}, not the claimed {claimed}.",
     ),
     "year-character": breaks("halt", "Position 10 of {vin} is {character}, which stands for no model year."),
+    "read-again": undecided(
+      "halt",
+      "Position 10 of {vin}, as it was read once, is {character}, which does not stand for the claimed {claimed}. Read it again, with a photograph, before anything is made of it.",
+    ),
     "before-1981": cannotTell("{vin} is from before 1981 and carries no year by this rule."),
     "other-market": cannotTell("{vin} was not made for North America, where position 10 is the model year."),
     "market-unknown": cannotTell(

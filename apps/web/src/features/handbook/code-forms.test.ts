@@ -47,7 +47,7 @@ describe("a form of dates", () => {
   });
 
   it.each([
-    ["M d", "no-year"],
+    ["d", "no-year"],
     ["", "no-year"],
     ["y M y", "part-of-date-twice"],
     ["yy yyyy", "part-of-date-twice"],
@@ -59,7 +59,8 @@ describe("a form of dates", () => {
 
   it("refuses what the rule can read nothing by", () => {
     const within = { first: dayOf(1955, 1, 1), last: dayOf(1979, 12, 31) };
-    expect(dateCandidates("A 15", "M d", within)).toEqual([]);
+    expect(dateCandidates("15", "d", within, 1967)).toEqual([]);
+    expect(dateCandidates("A 15", "M d", within, 1967)).toHaveLength(1);
     expect(dateCandidates("5 5 7", "d d y", within)).toEqual([]);
     expect(dateCandidates("A 15 7", "M d y", within)).toHaveLength(3);
   });

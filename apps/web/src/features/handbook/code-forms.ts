@@ -28,13 +28,14 @@ export const stampWrong = (derivation: string): "braces" | undefined => {
 };
 
 /**
- * Whether dates can be read by a form: it holds the year, and no part of the date twice.
+ * Whether dates can be read by a form: it holds the year, or a month or week to be read in the model year; and no part of the date
+ * twice.
  *
- * @example dateFormWrong("M d") // "no-year"
+ * @example dateFormWrong("d") // "no-year"
  */
 export const dateFormWrong = (form: string): "no-year" | "part-of-date-twice" | undefined => {
   const letters = form.replaceAll(/[\s-]/g, "").match(/yyyy|yy|y|M|N|m|d|w/g) ?? [];
   const parts = letters.map((letter) => (letter.startsWith("y") ? "year" : letter.replace(/[MN]/, "m")));
-  if (!parts.includes("year")) return "no-year";
+  if (!parts.some((part) => part === "year" || part === "m" || part === "w")) return "no-year";
   return new Set(parts).size < parts.length ? "part-of-date-twice" : undefined;
 };

@@ -147,7 +147,8 @@ export const handbook = {
   "own.wrong.brackets": "A list needs both brackets and something in them: [135]",
   "own.wrong.bracket-range": "A list names each character: [ABC], not [A-C].",
   "own.wrong.braces": "Write '{6}' for one character or '{7-11}' for several, the first before the last.",
-  "own.wrong.no-year": "The form needs the year: y, yy or yyyy.",
+  "own.wrong.no-year":
+    "The form needs the year (y, yy or yyyy), or a month or week to be read within the car’s model year.",
   "own.wrong.part-of-date-twice": "A part of the date stands in it twice.",
   "own.wrong.no-figure": "This entry gives no figure",
   "own.wrong.no-figure.what": "Enter at least one figure, number or date code, or remove the entry.",
