@@ -57,7 +57,9 @@ function gateOf(asked: readonly string[], draft: Draft | undefined, open: readon
 
 /** The inspection as far as it is written; a part of its header that cannot be read is left out, as while it is filled in. */
 async function readDraft(tx: Transaction, order: string): Promise<Draft | undefined> {
-  const [row] = await tx.$queryRaw<{ header: Record<string, unknown>; vehicle: unknown; bodies: unknown[] }[]>`
+  const [row] = await tx.$queryRaw<
+    { header: Record<string, unknown>; vehicle: unknown; bodies: unknown[] }[]
+  >`
     SELECT r.header, v.document AS vehicle,
       (SELECT COALESCE(json_agg(f.body ORDER BY f.item, f.position), '[]') FROM report_finding f
         WHERE f.report_id = r.id AND f.body IS NOT NULL) AS bodies
