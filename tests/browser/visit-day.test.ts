@@ -50,6 +50,12 @@ async function recordRoad(page: Page): Promise<void> {
   await page.getByRole("button", { name: "Record, and take it on the road" }).click();
 }
 
+const stopLamp = (value: "yes" | "no") => ({
+  item: "electrics.lamps",
+  position: "left-stop",
+  answer: { kind: "working" as const, value },
+});
+
 describe("the day of a visit", () => {
   test("a change to the brief is agreed, the visit begins, the road waits for its papers, and the sealed report closes it", async () => {
     const scene = await bookingScene(service());
@@ -81,11 +87,6 @@ describe("the day of a visit", () => {
     const { order } = (await see(scene.inspector, id)).visits[0] ?? {};
     const report = await fillInspection(scene.inspector, order ?? "", demoReport("larksong-inspection"));
     // A plate lamp that is out, as the report has it, keeps no car off the road; a stop lamp does.
-    const stopLamp = (value: "yes" | "no") => ({
-      item: "electrics.lamps",
-      position: "left-stop",
-      answer: { kind: "working" as const, value },
-    });
     await report.change(stopLamp("no"));
     await recordRoad(page);
     await refusal.getByText("what you found keeps it off the road: Lamps, left stop lamp").waitFor();

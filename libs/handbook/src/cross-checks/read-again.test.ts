@@ -1,6 +1,6 @@
 import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
-import type { MakerData } from "@evenhand/shared/cross-check";
+import type { CrossCheck, MakerData } from "@evenhand/shared/cross-check";
 import type { FindingInput } from "@evenhand/shared/finding";
 import { describe, expect, it } from "vitest";
 import { choice, code, reading, report } from "../../testing/small-report.ts";
@@ -25,6 +25,29 @@ const find = (rule: string, told: Told, car?: Car) =>
 
 /** An invented number with a wrong check digit. */
 const wrong = code("identity.vin", "0EVTL82643A007146", "main-plate");
+
+const said = (check: CrossCheck | undefined): string => (check === undefined ? "" : sentence(check));
+const turns = (value: number) =>
+  reading("driveline.axle-turns", "1", [value, value], "", { "both-wheels": false });
+const cylinders = (psi: number, warm: boolean) =>
+  [1, 2, 3, 4].map((cylinder) =>
+    reading("engine.compression", "psi", [psi, psi], `cylinder-${cylinder}`, {
+      warm,
+      "throttle-open": true,
+    }),
+  );
+const tire = (size: string, construction: string) => (corner: string) => [
+  code("wheels.tire-size", size, corner),
+  choice("wheels.tire-construction", construction, corner),
+];
+const worn = (item: string) => ({
+  item,
+  answer: { kind: "grade" as const, scale: "house", value: "heavy-wear" },
+});
+const sizes = (bore: number) => [
+  reading("engine.bore", "in", [bore, bore, bore]),
+  reading("engine.stroke", "in", [3.125, 3.125, 3.125]),
+];
 
 describe("a code accuses only where both people read it, or one read it twice", () => {
   it.each<[string, FindingInput, string, Car]>([
@@ -52,7 +75,7 @@ describe("a code accuses only where both people read it, or one read it twice", 
       bad: [],
       decides: [],
     });
-    if (once !== undefined) expect(sentence(once)).toMatch(/read once.*Read it again, with a photograph/);
+    expect(said(once)).toMatch(/read once.*Read it again, with a photograph/);
     const both = find(rule, { stated: [read], found: [read] }, car);
     expect(both.map((check) => check.reason)).toEqual([reason]);
     expect(both[0]).toMatchObject({ verdict: "breaks", severity: "halt" });
@@ -89,8 +112,7 @@ describe("dates without a year are read in the model year, September to August",
   ])("%s on a car built in February 1967: %s", (text, reason, part) => {
     const check = dated(text);
     expect(check).toMatchObject({ reason, words: { part: expect.stringContaining(part) } });
-    if (check !== undefined)
-      expect(sentence(check)).toContain("the code has no year; taken as of the model year");
+    expect(said(check)).toContain("the code has no year; taken as of the model year");
   });
 
   it("leaves the summer before the model year beside the one in it", () => {
@@ -105,8 +127,6 @@ describe("dates without a year are read in the model year, September to August",
 
 describe("the turns of one wheel", () => {
   const claim = reading("driveline.axle-ratio", "1", [3.55]);
-  const turns = (value: number) =>
-    reading("driveline.axle-turns", "1", [value, value], "", { "both-wheels": false });
   const tag = reading("driveline.axle-ratio-tag", "1", [3.55]);
 
   it("are doubled by the rule and by nobody else", () => {
@@ -126,19 +146,11 @@ describe("the turns of one wheel", () => {
 });
 
 describe("compression by its level", () => {
-  const cylinders = (psi: number, warm: boolean) =>
-    [1, 2, 3, 4].map((cylinder) =>
-      reading("engine.compression", "psi", [psi, psi], `cylinder-${cylinder}`, {
-        warm,
-        "throttle-open": true,
-      }),
-    );
-
   it("is low at 60 psi all round, though nobody called the engine rebuilt", () => {
     const [check] = find("compression", { found: cylinders(60, true) });
     expect(check).toMatchObject({ verdict: "breaks", reason: "low-level", severity: "worth" });
     expect(check?.bad).toHaveLength(4);
-    if (check !== undefined) expect(sentence(check)).toContain("85 psi (common practice)");
+    expect(said(check)).toContain("85 psi (common practice)");
   });
 
   it("is not judged on a cold engine, called rebuilt or not", () => {
@@ -151,10 +163,6 @@ describe("compression by its level", () => {
 
 describe("what everyday cars have", () => {
   it("radial tires in front of bias tires are a danger", () => {
-    const tire = (size: string, construction: string) => (corner: string) => [
-      code("wheels.tire-size", size, corner),
-      choice("wheels.tire-construction", construction, corner),
-    ];
     const front = ["left-front", "right-front"].flatMap(tire("P205/75R15", "radial"));
     const rear = ["left-rear", "right-rear"].flatMap(tire("G78-15", "bias"));
     const [check] = find("tires-mixed", { found: [...front, ...rear] });
@@ -162,10 +170,6 @@ describe("what everyday cars have", () => {
   });
 
   it("pedals keep their wear where the seats were retrimmed; belts do not", () => {
-    const worn = (item: string) => ({
-      item,
-      answer: { kind: "grade" as const, scale: "house", value: "heavy-wear" },
-    });
     const stated = [reading("identity.odometer", "mi", [12_000])];
     const trim = choice("interior.trim-history", "retrimmed");
     const pedals = find("wear-miles", { stated, found: [worn("interior.pedals"), trim] });
@@ -173,10 +177,6 @@ describe("what everyday cars have", () => {
   });
 
   it("a nominal size is no lie where the engine is bored over", () => {
-    const sizes = (bore: number) => [
-      reading("engine.bore", "in", [bore, bore, bore]),
-      reading("engine.stroke", "in", [3.125, 3.125, 3.125]),
-    ];
     const stated = [reading("engine.displacement", "in3", [138.06])];
     expect(find("displacement", { stated, found: sizes(3.78) })[0]).toMatchObject({
       verdict: "holds",

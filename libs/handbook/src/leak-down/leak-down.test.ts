@@ -7,6 +7,8 @@ const of = (values: readonly number[], u = 0) =>
 const reason = (values: readonly number[], testPressure: number | undefined = 100, u = 0) =>
   leakDown({ cylinders: of(values, u), testPressure }).reason;
 
+const median = (...leaks: number[]) => leakDown({ cylinders: of(leaks), testPressure: 100 }).figures.median;
+
 describe("leakDown", () => {
   it.each([
     [[10], "good"],
@@ -31,8 +33,6 @@ describe("leakDown", () => {
   });
 
   it("gives a median from four cylinders on, and none of fewer", () => {
-    const median = (...leaks: number[]) =>
-      leakDown({ cylinders: of(leaks), testPressure: 100 }).figures.median;
     expect(median(4, 6, 28)).toBeUndefined();
     expect(median(4, 6, 8, 28)).toEqual({ value: 7, unit: "%" });
   });
