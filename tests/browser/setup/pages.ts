@@ -16,12 +16,19 @@ const pictures = process.env["PICTURES"];
 export async function keepPicture(page: Page, name: string, whole = true): Promise<void> {
   if (pictures === undefined) return;
   mkdirSync(pictures, { recursive: true });
-  await page.evaluate(() => {
+  await page.evaluate(async () => {
     window.scrollTo(0, 0);
-    return document.fonts.ready;
+    await document.fonts.ready;
+    // The page hears of another color scheme a frame or two later.
+    for (let frame = 0; frame < 5; frame += 1) await new Promise(requestAnimationFrame);
   });
   const width = page.viewportSize()?.width ?? 0;
-  await page.screenshot({ path: join(pictures, `${name}-${width}.png`), fullPage: whole });
+  // A change of colors glides: halfway through it an empty box looks filled.
+  await page.screenshot({
+    path: join(pictures, `${name}-${width}.png`),
+    fullPage: whole,
+    animations: "disabled",
+  });
 }
 
 /** A page of its own for somebody signed in; with `at`, at an hour of its own. */
