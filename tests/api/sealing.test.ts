@@ -4,15 +4,20 @@ import { beforeEach, expect, test } from "vitest";
 import { query } from "./setup/database.ts";
 import { useService } from "./setup/service.ts";
 import {
+  acceptOrder,
   draftStatement,
   header,
   horn,
   inspect,
+  inspected,
   makeVehicle,
+  order,
   publish,
   reseal,
   seal,
   setOperation,
+  stated,
+  write,
 } from "./setup/story.ts";
 import { makeWorld, type World } from "./setup/world.ts";
 
@@ -100,14 +105,14 @@ test("findings that no longer hold, after an instrument was taken out, keep a re
 test("the statement compared is the one frozen with the order, whatever was sealed since", async () => {
   const { vehicle, statement, report } = await publish(world.dealer);
   const body = { inspector: world.inspector.organization, statement };
-  const { id: order } = await world.buyer.does("orders.create", { path: { id: vehicle }, body });
+  const { id: ordered } = await world.buyer.does("orders.create", { path: { id: vehicle }, body });
   await world.inspector.does("orders.accept", {
-    path: { id: order },
+    path: { id: ordered },
     revision: 1,
     body: { independent: true },
   });
   const later = await reseal(world.dealer, report, horn("no"));
-  const { id } = await world.inspector.does("reports.inspect", { path: { id: order }, body: header });
+  const { id } = await world.inspector.does("reports.inspect", { path: { id: ordered }, body: header });
   const { revision } = await world.inspector.does("reports.operate", {
     path: { id },
     body: { operations: [setOperation(horn("no"))] },
@@ -121,13 +126,13 @@ test("the statement compared is the one frozen with the order, whatever was seal
 test("sealing an inspection and making its comparison happen together or not at all", async () => {
   const { vehicle, statement } = await publish(world.dealer);
   const body = { inspector: world.inspector.organization, statement };
-  const { id: order } = await world.buyer.does("orders.create", { path: { id: vehicle }, body });
+  const { id: ordered } = await world.buyer.does("orders.create", { path: { id: vehicle }, body });
   await world.inspector.does("orders.accept", {
-    path: { id: order },
+    path: { id: ordered },
     revision: 1,
     body: { independent: true },
   });
-  const { id } = await world.inspector.does("reports.inspect", { path: { id: order }, body: header });
+  const { id } = await world.inspector.does("reports.inspect", { path: { id: ordered }, body: header });
   const { revision } = await world.inspector.does("reports.operate", {
     path: { id },
     body: { operations: [setOperation(horn("no"))] },
@@ -146,4 +151,40 @@ test("a second statement on one car is refused with the one there is", async () 
   const { vehicle, report } = await publish(world.dealer);
   const problem = await world.dealer.isRefused("reports.state", { path: { id: vehicle }, body: header });
   expect(problem).toMatchObject({ code: "report-exists", report });
+});
+
+/** An inspection of a published car, ready to be sealed. */
+async function readyToSeal(statedOfIt = stated) {
+  const { vehicle, statement } = await publish(world.dealer, statedOfIt);
+  const id = await order(world.buyer, world.inspector, vehicle, statement);
+  await acceptOrder(world.inspector, id);
+  const { id: report } = await world.inspector.does("reports.inspect", { path: { id }, body: header });
+  return { vehicle, statement, report, revision: await write(world.inspector, report, inspected) };
+}
+
+test("a stored report that is not what was sealed any more is neither shown nor compared", async () => {
+  // A statement nobody has read yet: what was read is kept by its seal, and holds.
+  const { statement, report, revision } = await readyToSeal([horn("intermittent")]);
+  // Whoever reaches the database itself gets past what forbids a change.
+  await query(
+    service().databaseUrl,
+    `BEGIN; SET LOCAL session_replication_role = replica;
+     UPDATE report_version SET document = document || ' '::bytea WHERE id = '${statement}'; COMMIT`,
+  );
+  const path = { id: statement };
+  expect((await world.dealer.ask("reportVersions.document", { path })).status).toBe(500);
+  const sealed = await world.inspector.ask("reports.seal", { path: { id: report }, revision });
+  expect(sealed.status).toBe(500);
+  expect(await query(service().databaseUrl, "SELECT 1 FROM comparison")).toEqual([]);
+});
+
+test("an inspection that is sealed lists no car: one that was withdrawn meanwhile stays so", async () => {
+  const { vehicle, report, revision } = await readyToSeal();
+  const listing = () =>
+    query(service().databaseUrl, "SELECT listed, revision FROM vehicle WHERE id = $1", [vehicle]);
+  await query(service().databaseUrl, "UPDATE vehicle SET listed = false WHERE id = $1", [vehicle]);
+  const before = await listing();
+  expect(before).toMatchObject([{ listed: false }]);
+  await seal(world.inspector, report, revision);
+  expect(await listing()).toEqual(before);
 });

@@ -396,17 +396,16 @@ describe("what follows from a move", () => {
     ]);
   });
 
-  it("releases what was only authorized, and offers other hours where the buyer still wants one", () => {
+  it("releases what was only authorized, and settles what was paid", () => {
     expect(consequences("requested", "decline", "inspector", NOW + HOUR)).toEqual([
       { code: "release-hour", hour: SLOT },
       { code: "release-payment" },
-      { code: "offer-again" },
     ]);
     expect(consequences("held", "expire", "clock", NOW + DAY)).toEqual([
       { code: "release-hour", hour: SLOT },
     ]);
     const missed = consequences("confirmed", "miss", "clock", START + HOUR).map(({ code }) => code);
-    expect(missed).toEqual(["release-hour", "settle", "offer-again"]);
+    expect(missed).toEqual(["release-hour", "settle"]);
   });
 
   it("pays in full for a report, whatever was found", () => {

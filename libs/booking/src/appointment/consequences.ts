@@ -23,18 +23,7 @@ export type Consequence =
       readonly hour: Interval;
       /** The hour is not confirmed yet. */
       readonly tentative: boolean;
-    }
-  /** The buyer is shown other hours. */
-  | { readonly code: "offer-again" };
-
-const OFFER_AGAIN: ReadonlySet<CancellationCause> = new Set([
-  "inspector-unavailable",
-  "inspector-missed",
-  "dealer-unavailable",
-  "car-warm",
-  "car-not-on-lift",
-  "weather",
-]);
+    };
 
 /** What the end of an appointment means for the money: given back, or shared out by the terms. */
 function moneyOf({ appointment, facts, now }: Asked, cause: CancellationCause): Consequence[] {
@@ -68,11 +57,6 @@ export function consequencesOfEnd(asked: Asked, { to }: Transition, next: Appoin
       tentative: false,
     });
   }
-  const again =
-    to === "declined" ||
-    (to === "expired" && appointment.state !== "held") ||
-    (named !== null && OFFER_AGAIN.has(named));
-  if (again) consequences.push({ code: "offer-again" });
   return consequences;
 }
 

@@ -21,6 +21,10 @@ export type Done = {
   readonly due: Date | null;
 };
 
+/** In the order in which they are locked. */
+const ordersOf = ({ cars }: StoredAppointment): string[] =>
+  cars.flatMap(({ order }) => order ?? []).toSorted((a, b) => (a < b ? -1 : 1));
+
 const newsOf: Partial<Record<AppointmentMove, NoticeKind>> = {
   request: "appointment-requested",
   accept: "appointment-accepted",
@@ -55,8 +59,8 @@ export class AppointmentEffects {
       case "freeze-statement":
         return this.order(tx, done);
       case "hide-statement":
-        for (const { order } of appointment.cars)
-          if (order !== null) await this.orders.accept(tx, order, done.account ?? "", done.interests);
+        for (const order of ordersOf(appointment))
+          await this.orders.accept(tx, order, done.account ?? "", done.interests);
         return;
       case "capture-payment":
         return this.payments.capture(tx, appointment.id, consequence);
@@ -88,8 +92,8 @@ export class AppointmentEffects {
   private async endOrders(tx: Transaction, { appointment, move, actor }: Done): Promise<void> {
     if (move === "reschedule") return;
     const to = move === "decline" && actor === "inspector" ? "declined" : "cancelled";
-    for (const { order } of appointment.cars)
-      if (order !== null) await this.orders.end(tx, order, to, `The visit did not take place (${move}).`);
+    for (const order of ordersOf(appointment))
+      await this.orders.end(tx, order, to, `The visit did not take place (${move}).`);
   }
 
   /** Everybody whom it concerns, except whoever did it. */

@@ -22,6 +22,7 @@ import { MovesService } from "./moves.service.ts";
 import { OfferSearch } from "./offer-search.ts";
 import { OffersController } from "./offers.controller.ts";
 import { OffersService } from "./offers.service.ts";
+import { ReportedVisits } from "./reported-visits.service.ts";
 import { RunOutHolds } from "./run-out-holds.ts";
 import { TermsService } from "./terms.service.ts";
 
@@ -43,9 +44,10 @@ import { TermsService } from "./terms.service.ts";
     BriefChangesService,
     VisitInvitations,
     BookingJobs,
+    ReportedVisits,
     DaysService,
     FeedsService,
   ],
-  exports: [BookingJobs],
+  exports: [BookingJobs, ReportedVisits],
 })
 export class BookingModule {}

@@ -1,4 +1,4 @@
-import { Injectable, type OnModuleInit } from "@nestjs/common";
+import { Injectable } from "@nestjs/common";
 import { decide, DEFAULT_APPOINTMENT_RULES, type MoveFacts } from "@evenhand/booking/appointment";
 import type { AppointmentMove } from "@evenhand/shared/booking";
 import type { CreatedDraft } from "@evenhand/shared/http/paging";
@@ -7,7 +7,6 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
-import { OrdersService } from "../orders/index.ts";
 import { AppointmentEffects } from "./appointment-effects.ts";
 import {
   findLocked,
@@ -59,18 +58,13 @@ export const searchFor = (stored: StoredAppointment): Search & { inspector: stri
 
 /** Every move of an appointment: decided by the table, written where it is still as it was read, with all that follows from it. */
 @Injectable()
-export class MovesService implements OnModuleInit {
+export class MovesService {
   constructor(
     private readonly database: Database,
     private readonly clock: Clock,
     private readonly ids: Ids,
     private readonly effects: AppointmentEffects,
-    private readonly orders: OrdersService,
   ) {}
-
-  onModuleInit(): void {
-    this.orders.onReported((tx, order, account) => this.noteReported(tx, order.id, account));
-  }
 
   async move(
     asking: Asking,
@@ -145,27 +139,6 @@ export class MovesService implements OnModuleInit {
       else if (state === "confirmed" && now >= hour.start + DEFAULT_APPOINTMENT_RULES.grace)
         await this.perform(tx, stored, "miss", by, { facts: {} });
     });
-  }
-
-  /** An inspection of the visit was sealed: with all of them sealed, the visit is reported. */
-  private async noteReported(tx: Transaction, order: string, account: string): Promise<void> {
-    const car = await tx.appointmentCar.findFirst({
-      where: { orderId: order, state: { in: ["confirmed", "under-way"] } },
-      select: { appointmentId: true },
-    });
-    if (car === null) return;
-    const by = { actor: "inspector", account } as const;
-    let stored = await getLocked(tx, car.appointmentId);
-    if (!(await allSealed(tx, stored))) return;
-    if (stored.visit.state === "confirmed") {
-      const { hour } = stored.visit;
-      const now = this.clock.now().getTime();
-      const open = now >= hour.start - DEFAULT_APPOINTMENT_RULES.earlyStart && now < hour.end;
-      if (!open) return;
-      await this.perform(tx, stored, "start", by, { facts: {} });
-      stored = await getLocked(tx, car.appointmentId);
-    }
-    await this.perform(tx, stored, "report", by, { facts: { reportSealed: true } });
   }
 }
 

@@ -7,6 +7,7 @@ import { Report } from "@evenhand/shared/report";
 import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import { sha256Hex } from "../../platform/auth/secret.ts";
+import { sealedBytes } from "../../platform/database/sealed-bytes.ts";
 
 /** Stored with every comparison. */
 export const engine = ENGINE;
@@ -19,8 +20,8 @@ export type HeldUpCounts = { [section: string]: SectionCounts };
 /** Without counts where the two are not a statement and an inspection of it. */
 type Analysis = { document: Uint8Array<ArrayBuffer>; hash: string; heldUpCounts?: HeldUpCounts };
 
-const read = ({ document }: Version): Report =>
-  Report.parse(JSON.parse(Buffer.from(document).toString("utf8")));
+const read = ({ document, seal }: Version): Report =>
+  Report.parse(JSON.parse(Buffer.from(sealedBytes(document, seal)).toString("utf8")));
 
 /** No dispute ends in money yet, so nothing is left out for it. */
 const settledByMoney: ReadonlySet<number> = new Set();

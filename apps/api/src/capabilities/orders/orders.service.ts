@@ -33,9 +33,6 @@ export type LockedOrder = {
   revision: number;
 };
 
-/** What else has to happen when an order's inspection is sealed, in the same transaction. */
-export type WhenReported = (tx: Transaction, order: LockedOrder, account: string) => Promise<void>;
-
 const newsOf: Partial<Record<OrderMove, NoticeKind>> = {
   accept: "order-accepted",
   decline: "order-declined",
@@ -44,8 +41,6 @@ const newsOf: Partial<Record<OrderMove, NoticeKind>> = {
 
 @Injectable()
 export class OrdersService {
-  private readonly whenReported: WhenReported[] = [];
-
   constructor(
     private readonly database: Database,
     private readonly clock: Clock,
@@ -136,19 +131,13 @@ export class OrdersService {
     return lock(tx, id, "inspector", actor.organizations("inspector"));
   }
 
-  /** Called once, before the service is up. */
-  onReported(work: WhenReported): void {
-    this.whenReported.push(work);
-  }
-
   /** Its inspection is sealed: the firm may read statements again. */
-  async markReported(tx: Transaction, order: LockedOrder, account: string): Promise<void> {
+  async markReported(tx: Transaction, order: LockedOrder): Promise<void> {
     const state = stateAfter(order, "report", "inspector");
     await tx.inspectionOrder.update({
       where: { id: order.id },
       data: { state, revision: { increment: 1 }, endedAt: this.clock.now() },
     });
-    for (const work of this.whenReported) await work(tx, order, account);
   }
 
   private async move(

@@ -4,6 +4,7 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
 import { KeptDocuments } from "../../platform/database/kept-documents.ts";
+import { sealedBytes } from "../../platform/database/sealed-bytes.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found } from "../../platform/problems/problem-error.ts";
 import { type Place, showable, wholeCar, withhold } from "@evenhand/record/blindness";
@@ -72,7 +73,7 @@ export class ReportVersionsService {
         text: versionDocument,
         values: [id],
       });
-      return found(row, "report").document;
+      return sealedBytes(found(row, "report").document, seal);
     });
   }
 }

@@ -1,5 +1,6 @@
 import { Module } from "@nestjs/common";
 import { AdmissionsModule } from "../admissions/index.ts";
+import { BookingModule } from "../booking/index.ts";
 import { ComparisonsModule } from "../comparisons/index.ts";
 import { HandbookModule } from "../handbook/index.ts";
 import { NoticesModule } from "../notices/index.ts";
@@ -12,7 +13,15 @@ import { ReportsService } from "./reports.service.ts";
 import { SealingService } from "./sealing.service.ts";
 
 @Module({
-  imports: [AdmissionsModule, ComparisonsModule, HandbookModule, NoticesModule, OrdersModule, VehiclesModule],
+  imports: [
+    AdmissionsModule,
+    BookingModule,
+    ComparisonsModule,
+    HandbookModule,
+    NoticesModule,
+    OrdersModule,
+    VehiclesModule,
+  ],
   controllers: [ReportsController],
   providers: [ReportsService, OperationsService, SealingService, ReportVersionsService],
   exports: [ReportsService, OperationsService, SealingService],

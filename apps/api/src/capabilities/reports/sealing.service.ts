@@ -13,6 +13,7 @@ import { Ids } from "../../platform/database/ids.ts";
 import { ProblemError } from "../../platform/problems/problem-error.ts";
 import { ComparisonsService } from "../comparisons/index.ts";
 import { FirmHandbooksService } from "../handbook/index.ts";
+import { ReportedVisits } from "../booking/index.ts";
 import { NoticesService } from "../notices/index.ts";
 import { type LockedOrder, OrdersService } from "../orders/index.ts";
 import { VehiclesService } from "../vehicles/index.ts";
@@ -33,11 +34,16 @@ export class SealingService {
     private readonly comparisons: ComparisonsService,
     private readonly notices: NoticesService,
     private readonly handbooks: FirmHandbooksService,
+    private readonly visits: ReportedVisits,
   ) {}
 
-  /** A statement lists its car; an inspection is set against the frozen statement. All of it happens, or nothing. */
+  /**
+   * A statement lists its car; an inspection is set against the frozen statement, and its visit moves on. All of it happens, or
+   * nothing; the visit is held before the report, in the order in which everybody locks.
+   */
   async seal(actor: Actor, id: string, meant: number): Promise<Sealed> {
     return this.database.transaction(async (tx) => {
+      const visit = await this.holdVisit(tx, actor, id);
       const report = await this.reports.lockForWork(tx, actor, id);
       checkRevision(report.revision, meant);
       checkDrafting(report);
@@ -47,7 +53,8 @@ export class SealingService {
       const sealed = sealDocument(await readComplete(tx, report, handbook), sha256Hex);
       const version = await this.store(tx, actor, report, order, sealed);
       if (report.kind === "statement") await this.vehicles.listWithStatement(tx, report.vehicleId);
-      const comparison = order === null ? null : await this.report(tx, order, version.id, actor.account);
+      const comparison = order === null ? null : await this.report(tx, order, version.id);
+      if (visit !== null) await this.visits.noteSealed(tx, visit, actor.account);
       return { ...version, seal: sealed.seal, comparison };
     });
   }
@@ -84,18 +91,20 @@ export class SealingService {
     return { id, version: number };
   }
 
-  private async report(
-    tx: Transaction,
-    order: LockedOrder,
-    inspection: string,
-    account: string,
-  ): Promise<string> {
+  /** The visit in which one's own inspection was made, if it was made in one. */
+  private async holdVisit(tx: Transaction, actor: Actor, id: string): Promise<string | null> {
+    const own = { id, organizationId: { in: actor.organizations() } };
+    const order = (await tx.report.findFirst({ where: own, select: { orderId: true } }))?.orderId ?? null;
+    return order === null ? null : this.visits.hold(tx, order);
+  }
+
+  private async report(tx: Transaction, order: LockedOrder, inspection: string): Promise<string> {
     const comparison = await this.comparisons.make(tx, {
       vehicle: order.vehicleId,
       a: order.statementId,
       b: inspection,
     });
-    await this.orders.markReported(tx, order, account);
+    await this.orders.markReported(tx, order);
     await this.notices.tell(tx, {
       organization: order.buyerId,
       kind: "inspection-sealed",
