@@ -188,6 +188,7 @@ export type OfferBody = z.infer<typeof OfferBody>;
 /** An item of a brief, with what the sheet says it takes. */
 export const BriefItem = z.strictObject({
   item: ItemId,
+  /** Asked by the depth of the visit, not chosen beside it. */
   core: z.boolean(),
   minutes: z.number().positive(),
   needs: z.array(Need),

@@ -33,6 +33,7 @@ async function bookAsBuyer({ buyer, vehicle }: BookingScene): Promise<string> {
   const page = await pageOf(buyer);
   await page.goto(`/cars/${vehicle}`);
   await page.getByRole("link", { name: "Choose what is looked at" }).click();
+  await page.getByRole("radio", { name: /^First look, / }).check();
   await page.getByLabel("Search", { exact: false }).fill("headliner");
   await page.getByRole("checkbox", { name: "Headliner" }).check();
   await page.getByRole("button", { name: "Save and find an hour" }).click();
@@ -96,6 +97,12 @@ test("a buyer books an hour, the inspector declares and accepts, the dealer conf
   const seen = await scene.buyer.does("appointments.get", { path: { id } });
   expect(seen.state).toBe("confirmed");
   expect(seen.visits[0]?.brief?.items.map(({ item }) => item)).toContain("interior.headliner");
+  // A first look takes of the lamps what the road asks, and no gaps.
+  expect(seen.visits[0]?.brief?.items.find(({ item }) => item === "electrics.lamps")).toMatchObject({
+    core: true,
+    minutes: 2,
+  });
+  expect(seen.visits[0]?.brief?.items.map(({ item }) => item)).not.toContain("body.paint-thickness");
   const buyer = await pageOf(scene.buyer);
   await buyer.goto(`/appointments/${id}`);
   await buyer.getByText("no: the car may be sold at any time between visit and decision").waitFor();

@@ -27,11 +27,11 @@ async function proposeBrief({ buyer }: BookingScene, id: string): Promise<void> 
   const page = await pageOf(buyer);
   await page.goto(`/appointments/${id}`);
   await page.getByText("Propose a change").click();
-  await page.getByLabel("Search", { exact: false }).fill("headliner");
-  await page.getByRole("checkbox", { name: "Headliner" }).check();
+  await page.getByLabel("Search", { exact: false }).fill("door jambs");
+  await page.getByRole("checkbox", { name: "Door jambs" }).check();
   await page.getByRole("button", { name: "Propose it to the inspector" }).click();
   await page.getByText("You proposed a change; the inspector has not answered yet").waitFor();
-  await page.getByText("Added: Headliner").waitFor();
+  await page.getByText("Added: Door jambs").waitFor();
   await keepPicture(page, "visit-brief-proposed");
   await page.context().close();
 }
@@ -65,7 +65,7 @@ describe("the day of a visit", () => {
     await proposeBrief(scene, id);
     await agreeToBrief(scene, id);
     const agreed = await see(scene.buyer, id);
-    expect(agreed.visits[0]?.brief?.items.map(({ item }) => item)).toContain("interior.headliner");
+    expect(agreed.visits[0]?.brief?.items.map(({ item }) => item)).toContain("doors.jambs");
     await takeConfirmed(scene, id);
     clock.set(new Date(Date.parse(agreed.start) + 60_000));
     const page = await pageOf(scene.inspector, phone);

@@ -15,13 +15,16 @@ import {
 import { Currency } from "../currency.ts";
 import { Instant, ItemId, LocalDate, Money, ObjectId } from "../identifier.ts";
 import { nameOf } from "../names.ts";
+import { Depth } from "../sheet.ts";
 import { InterestSeen, Stretch } from "./calendars.ts";
 import { CreatedDraft, Named, pageOf, PageQuery, Revision, type Contract } from "./paging.ts";
 
 /* ---- what is to be looked at ---- */
 
-/** Chosen items beside the core ones, which always stay. */
-export const BriefRequest = z.strictObject({ items: z.array(ItemId).max(400) });
+/** Half a day is what most buyers pay for. */
+const BriefDepth = Depth.default("half-day");
+/** How deep it is looked, and items chosen beside what that depth asks. */
+export const BriefRequest = z.strictObject({ depth: BriefDepth, items: z.array(ItemId).max(400) });
 export type BriefRequest = z.infer<typeof BriefRequest>;
 
 /** Minutes in all and by need; raising the car on the lift is not in them. */
@@ -62,10 +65,11 @@ export const VisitPlan = z.strictObject({
 });
 export type VisitPlan = z.infer<typeof VisitPlan>;
 
-/** `revision: 0` before the buyer has chosen anything: the core items alone. The first `PUT` matches `"0"`. */
+/** `revision: 0` before the buyer has chosen anything: half a day, with nothing added. The first `PUT` matches `"0"`. */
 export const BriefSeen = z.strictObject({
   revision: z.int().nonnegative(),
   vehicle: ObjectId,
+  depth: Depth,
   items: z.array(BriefItem),
   totals: BriefTotals,
   /** The order of the visit, or what keeps it from being planned. */
@@ -321,7 +325,12 @@ export const RoadClearance = z.strictObject({
 export type RoadClearance = z.infer<typeof RoadClearance>;
 export const Nothing = z.strictObject({});
 
-export const BriefProposal = z.strictObject({ vehicle: ObjectId, items: z.array(ItemId).max(400) });
+/** Without a depth it stays as deep as it is. */
+export const BriefProposal = z.strictObject({
+  vehicle: ObjectId,
+  depth: Depth.optional(),
+  items: z.array(ItemId).max(400),
+});
 export type BriefProposal = z.infer<typeof BriefProposal>;
 /** `agree` and `refuse` by the inspector, `withdraw` by the buyer. */
 export const BriefAnswer = z.strictObject({

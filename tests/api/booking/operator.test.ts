@@ -151,9 +151,17 @@ describe("the brief", () => {
     const seen = await world.buyer.does("brief.put", { path, revision: 0, body: { items: [further] } });
     expect(seen.totals.chosenMinutes).toBeGreaterThan(0);
     expect(seen.items.map(({ item }) => item)).toContain(further);
-    const refused = await world.buyer.isRefused("brief.put", {
+    const less = await world.buyer.does("brief.put", {
       path,
       revision: 1,
+      body: { depth: "first-look", items: ["electrics.horn"] },
+    });
+    expect(less).toMatchObject({ depth: "first-look", totals: { chosenMinutes: 0.5 }, problems: [] });
+    expect(less.totals.minutes).toBeLessThan(seen.totals.minutes / 2);
+    expect(await world.buyer.does("brief.get", { path })).toEqual(less);
+    const refused = await world.buyer.isRefused("brief.put", {
+      path,
+      revision: 2,
       body: { items: ["no.such"] },
     });
     expect(refused.problems).toMatchObject([{ at: "/items/0", item: "no.such" }]);

@@ -77,7 +77,9 @@ test("buyer, inspector and dealer take a visit from the offer to the report", as
 test("the inspector does not know the buyer before accepting, and the dealer knows of nothing before that", async () => {
   const id = await request(service(), world);
   const asked = await see(world.inspector, id);
-  expect([asked.buyer, asked.visits[0]?.brief?.items.length]).toEqual([null, 77]);
+  const ordered = await world.buyer.does("brief.get", { path: { id: world.vehicle } });
+  expect([ordered.depth, asked.buyer]).toEqual(["half-day", null]);
+  expect(asked.visits[0]?.brief?.items).toEqual(ordered.items);
   expect((await world.dealer.isRefused("appointments.get", { path: { id } })).code).toBe("not-found");
   await move(service(), world.inspector, "appointments.accept", id, { independent: true });
   expect((await see(world.inspector, id)).buyer?.id).toBe(world.buyer.organization);

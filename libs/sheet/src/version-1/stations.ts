@@ -42,8 +42,9 @@ export const stations: Station[] = [
   ]),
 ];
 
-/** Where one stands, in the order one walks: the desk with its papers, then the stations of the plan drawing. */
+/** Where one stands, in the order one walks: the desk with its papers, the stations of the plan drawing, and where one sums up. */
 export const standingPlaces: Place[] = [
   { id: "desk", words: words("at the desk, with the papers") },
   ...stations.map((station) => ({ id: station.id, words: station.words })),
+  { id: "summing-up", words: words("when all is looked at") },
 ];

@@ -322,6 +322,7 @@ const ORDER: Readonly<Record<Stage, readonly Line[]>> = {
     ["identity.stamping-surface", "first", 0.75],
     ["identity.pad", "first", 0.75],
     ["identity.partial-vin", "first", 1],
+    ["identity.originality", "first", 0.5],
     ["identity.date-code", "half", 9],
     ["identity.casting-number", "day", 12],
   ],
@@ -365,7 +366,6 @@ const ORDER: Readonly<Record<Stage, readonly Line[]>> = {
     ["engine.plugs", "day", 6],
     ["engine.leak-down", "day", 60],
     ["engine.leak-down-path", "day", 10],
-    ["identity.originality", "first", 0.5],
     ["visit.opinion", "first", 1.5],
   ],
 };
@@ -391,7 +391,6 @@ const SOONER: Readonly<Record<string, NonNullable<Item["sooner"]>>> = {
 const IN_ONE_GO: ReadonlySet<string> = new Set([
   "electrics.lamps",
   "identity.bill-date",
-  "identity.originality",
   "underbody.wheelbase",
   "steering.toe",
 ]);
@@ -428,6 +427,7 @@ const PLACE_OF_SECTION: Readonly<Record<string, string>> = {
   road: "cabin",
 };
 const PLACE_OF_ITEM: Readonly<Record<string, string>> = {
+  "visit.opinion": "summing-up",
   "visit.light": "nose",
   "visit.body-surface": "nose",
   "visit.ambient-temperature": "nose",

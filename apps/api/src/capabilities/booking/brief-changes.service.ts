@@ -20,7 +20,7 @@ import {
   type StoredCar,
   writeTimes,
 } from "./appointment-store.ts";
-import { briefOf, checkChosen, requirePlan } from "./brief-items.ts";
+import { briefOf, checkChosen, depthOf, requirePlan } from "./brief-items.ts";
 import { HourCheck } from "./hour-check.ts";
 import { briefProblem } from "./move-problems.ts";
 import { searchFor } from "./moves.service.ts";
@@ -44,7 +44,7 @@ export class BriefChangesService {
     actor: Actor,
     id: string,
     meant: number,
-    { vehicle, items }: BriefProposal,
+    { vehicle, depth, items }: BriefProposal,
   ): Promise<CreatedDraft> {
     return this.database.transaction(async (tx) => {
       const { stored, car } = await this.lock(tx, actor, id, meant, vehicle, "buyer");
@@ -54,7 +54,11 @@ export class BriefChangesService {
       });
       const { form } = Vehicle.parse(document);
       checkChosen(form, items);
-      const move: BriefMove = { kind: "propose", by: "buyer", items: briefOf(form, items).items };
+      const move: BriefMove = {
+        kind: "propose",
+        by: "buyer",
+        items: briefOf(form, depth ?? depthOf(car.brief), items).items,
+      };
       return this.decide(tx, { stored, car, by: "buyer", move });
     });
   }

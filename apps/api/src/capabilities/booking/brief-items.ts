@@ -4,7 +4,9 @@ import { briefTotals } from "@evenhand/booking/brief";
 import type { BriefItem } from "@evenhand/shared/booking";
 import type { BriefSeen, VisitPlan as VisitPlanBody } from "@evenhand/shared/http/booking";
 import type { Vehicle } from "@evenhand/shared/report";
-import type { Item } from "@evenhand/shared/sheet";
+import { DEPTHS, type Depth, type Item } from "@evenhand/shared/sheet";
+import { isAskedOnVisit } from "@evenhand/sheet/asked-at";
+import { briefItem } from "@evenhand/sheet/brief-item";
 import { applicablePlaces } from "@evenhand/sheet/expand";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import { ProblemError } from "../../platform/problems/problem-error.ts";
@@ -12,23 +14,36 @@ import { ProblemError } from "../../platform/problems/problem-error.ts";
 const MINUTE = 60_000;
 const itemsById = new Map<string, Item>(sheetVersion1.items.map((item) => [item.id, item]));
 
-const toBriefItem = ({ id, core, minutes, needs }: Item): BriefItem => ({ item: id, core, minutes, needs });
+/** Items of the sheet that are asked on a visit to this car, each once, in its order. */
+const applicable = (form: Vehicle["form"]): Item[] =>
+  [...new Set(applicablePlaces(sheetVersion1, form).map(({ item }) => item))].filter(isAskedOnVisit);
 
-/** Items of the sheet that apply to this car, each once, in its order. */
-const applicable = (form: Vehicle["form"]): Item[] => [
-  ...new Set(applicablePlaces(sheetVersion1, form).map(({ item }) => item)),
-];
+export type CarBrief = {
+  readonly depth: Depth;
+  readonly items: readonly BriefItem[];
+  readonly further: readonly BriefItem[];
+};
 
-export type CarBrief = { readonly items: readonly BriefItem[]; readonly further: readonly BriefItem[] };
-
-/** The core items and the chosen ones that apply to the car, and what else could be chosen. */
-export function briefOf(form: Vehicle["form"], chosen: readonly string[]): CarBrief {
+/** What the depth asks of the car and the items chosen beside it, and what else could be chosen. */
+export function briefOf(form: Vehicle["form"], depth: Depth, chosen: readonly string[]): CarBrief {
   const all = applicable(form);
-  const inBrief = (item: Item): boolean => item.core || chosen.includes(item.id);
-  return {
-    items: all.filter(inBrief).map(toBriefItem),
-    further: all.filter((item) => !inBrief(item)).map(toBriefItem),
-  };
+  const wanted = new Set(chosen);
+  const items = all.map((item) => briefItem(item, depth, wanted)).filter((item) => item !== null);
+  const taken = new Set(items.map(({ item }) => item));
+  const further = all
+    .filter(({ id }) => !taken.has(id))
+    .map(({ id, minutes, needs }) => ({ item: id, core: false, minutes, needs }));
+  return { depth, items, further };
+}
+
+/** How deep an agreed brief goes: the deepest item its depth asks whole. */
+export function depthOf(items: readonly BriefItem[]): Depth {
+  const depths = new Set(
+    items.flatMap(({ item, core, positions }) =>
+      core && positions === undefined ? [itemsById.get(item)?.depth] : [],
+    ),
+  );
+  return DEPTHS.findLast((depth) => depths.has(depth)) ?? "first-look";
 }
 
 /** @throws ProblemError `invalid-fields` naming items that the sheet does not have, or that do not apply to the car */
@@ -47,9 +62,9 @@ export function checkChosen(form: Vehicle["form"], chosen: readonly string[]): v
 
 const toCar = (car: string, items: readonly BriefItem[]): CarToVisit => ({
   car,
-  items: items.flatMap(({ item }) => {
+  items: items.flatMap(({ item, minutes }) => {
     const found = itemsById.get(item);
-    return found === undefined ? [] : [toVisitItem(found)];
+    return found === undefined ? [] : [toVisitItem({ ...found, minutes })];
   }),
 });
 
@@ -91,11 +106,12 @@ export function totalsBody(items: readonly BriefItem[]): BriefSeen["totals"] {
   return { ...totals, byNeed: { ...byNeed } };
 }
 
-export function briefBody(vehicle: string, revision: number, { items, further }: CarBrief): BriefSeen {
+export function briefBody(vehicle: string, revision: number, { depth, items, further }: CarBrief): BriefSeen {
   const planned = planCars([{ id: vehicle, items }]);
   return {
     revision,
     vehicle,
+    depth,
     items: [...items],
     totals: totalsBody(items),
     plan: planned.kind === "planned" ? planBody(planned.plan) : null,

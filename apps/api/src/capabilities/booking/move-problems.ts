@@ -45,7 +45,7 @@ export function briefProblem(refusal: BriefRefusal): ProblemError {
     "nothing-proposed": "No change of the brief waits for an answer.",
     "nothing-changed": "That is the brief as it stands.",
     "item-twice": "An item stands in the brief once.",
-    "core-left-out": "Core items stay in the brief.",
+    "core-left-out": "What the depth of the visit asks stays in the brief.",
     "hour-does-not-hold-it": "The booked hour does not hold this; move the visit, or choose less.",
   };
   return new ProblemError("brief-refused", words[refusal.code], { members: { refusal: body } });

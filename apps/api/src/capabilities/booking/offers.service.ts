@@ -70,12 +70,17 @@ export class OffersService {
   async brief(actor: Actor, vehicle: string): Promise<BriefSeen> {
     const read = readerOn(this.database);
     const [car] = await readBriefedCars(read, actor, [vehicle]);
-    const { form, items, briefRevision } = found(car, "car");
-    const chosen = items.map(({ item }) => item);
-    return briefBody(vehicle, briefRevision, briefOf(form, chosen));
+    const { form, depth, items, briefRevision } = found(car, "car");
+    const chosen = items.filter(({ core }) => !core).map(({ item }) => item);
+    return briefBody(vehicle, briefRevision, briefOf(form, depth, chosen));
   }
 
-  async putBrief(actor: Actor, vehicle: string, meant: number, { items }: BriefRequest): Promise<BriefSeen> {
+  async putBrief(
+    actor: Actor,
+    vehicle: string,
+    meant: number,
+    { depth, items }: BriefRequest,
+  ): Promise<BriefSeen> {
     return this.database.transaction(async (tx) => {
       const buyer = buyerOf(actor);
       await tx.$executeRaw`SELECT pg_advisory_xact_lock(hashtextextended(${`brief ${vehicle} ${buyer}`}, 0))`;
@@ -84,13 +89,13 @@ export class OffersService {
       checkRevision(briefRevision, meant);
       checkChosen(form, items);
       const revision = briefRevision + 1;
-      const data = { items, revision, updatedBy: actor.account, updatedAt: this.clock.now() };
+      const data = { depth, items, revision, updatedBy: actor.account, updatedAt: this.clock.now() };
       await tx.brief.upsert({
         where: { vehicleId_buyerId: { vehicleId: vehicle, buyerId: buyer } },
         create: { vehicleId: vehicle, buyerId: buyer, ...data },
         update: data,
       });
-      return briefBody(vehicle, revision, briefOf(form, items));
+      return briefBody(vehicle, revision, briefOf(form, depth, items));
     });
   }
 

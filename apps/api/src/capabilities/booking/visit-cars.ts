@@ -1,5 +1,6 @@
 import type { BriefItem } from "@evenhand/shared/booking";
 import { Vehicle } from "@evenhand/shared/report";
+import type { Depth } from "@evenhand/shared/sheet";
 import { maySeeVehicle } from "../../platform/access/row-access.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import type { Reader } from "../../platform/database/reader.ts";
@@ -14,6 +15,7 @@ export type VisitCar = {
   readonly listed: boolean;
   readonly form: Vehicle["form"];
   readonly items: readonly BriefItem[];
+  readonly depth: Depth;
   readonly briefRevision: number;
 };
 
@@ -24,12 +26,14 @@ type Row = {
   listed: boolean;
   document: unknown;
   chosen: string[] | null;
+  depth: Depth | null;
   revision: number | null;
 };
 
 /** `$1` organizations, `$2` cars, `$3` the buyer. */
 const carsOf = `
-  SELECT v.id, v.organization_id AS dealer, ${siteOfVehicle("v")} AS site, v.listed, v.document, b.items AS chosen, b.revision
+  SELECT v.id, v.organization_id AS dealer, ${siteOfVehicle("v")} AS site, v.listed, v.document, b.items AS chosen,
+    b.depth, b.revision
   FROM vehicle v LEFT JOIN brief b ON b.vehicle_id = v.id AND b.buyer_id = $3::uuid
   WHERE v.id = ANY($2::uuid[]) AND ${maySeeVehicle("v")}`;
 
@@ -46,12 +50,19 @@ export async function readBriefedCars(
 ): Promise<BriefedCar[]> {
   const rows = await read<Row>(carsOf, [actor.organizations(), vehicles, buyerOf(actor)]);
   return vehicles.map((id) => {
-    const { document, chosen, revision, ...row } = found(
+    const {
+      document,
+      chosen,
+      revision,
+      depth: wanted,
+      ...row
+    } = found(
       rows.find((each) => each.id === id),
       "car",
     );
     const { form } = Vehicle.parse(document);
-    return { ...row, form, items: briefOf(form, chosen ?? []).items, briefRevision: revision ?? 0 };
+    const { depth, items } = briefOf(form, wanted ?? "half-day", chosen ?? []);
+    return { ...row, form, depth, items, briefRevision: revision ?? 0 };
   });
 }
 

@@ -1,5 +1,8 @@
-import { Button } from "@mantine/core";
+import { Button, Radio } from "@mantine/core";
+import type { BriefItem } from "@evenhand/shared/booking";
 import type { BriefSeen } from "@evenhand/shared/http/booking";
+import { Depth, DEPTHS } from "@evenhand/shared/sheet";
+import { briefItem } from "@evenhand/sheet/brief-item";
 import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
 import { getRouteApi, Link } from "@tanstack/react-router";
 import { useState } from "react";
@@ -9,7 +12,7 @@ import { Loading } from "../../ui/Loading";
 import { Notice } from "../../ui/Notice";
 import { Page, Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
-import { capital } from "../sheets/sheet-index";
+import { capital, type SheetIndex } from "../sheets/sheet-index";
 import { sheetQuery } from "../sheets/load-sheet";
 import { useDuration } from "../calendars/use-duration";
 import { useCarName } from "../vehicles/CarName";
@@ -52,26 +55,83 @@ const BriefProblems = ({ problems }: { readonly problems: BriefSeen["problems"] 
   );
 };
 
-const Chooser = ({ brief, vehicle }: { readonly brief: BriefSeen; readonly vehicle: string }) => {
-  const t = useText();
-  const queries = useQueryClient();
-  const navigate = route.useNavigate();
-  const duration = useDuration();
-  const all = [...brief.items, ...brief.further];
+/** What is wanted at this moment: a depth, and items beside it. Each as the brief would hold it. */
+const useWish = (brief: BriefSeen, index: SheetIndex) => {
+  const [depth, setDepth] = useState(brief.depth);
   const [chosen, setChosen] = useState<ReadonlySet<string>>(
     () => new Set(brief.items.filter(({ core }) => !core).map(({ item }) => item)),
   );
-  const core = all.filter((one) => one.core);
-  const included = all.filter((one) => one.core || chosen.has(one.item));
-  const before = new Set(brief.items.map(({ item }) => item));
-  const changed = included.length !== before.size || included.some(({ item }) => !before.has(item));
-  const save = useMutation({
-    mutationFn: () =>
-      call("brief.put", {
-        params: { id: vehicle },
-        ifMatch: brief.revision,
-        body: { items: [...chosen] },
-      }),
+  const all = [...brief.items, ...brief.further].flatMap(({ item }) => index.items.get(item) ?? []);
+  const at = (one: Depth) => all.map((item) => briefItem(item, one, nothing)).filter((item) => item !== null);
+  const core = at(depth);
+  // What the depth takes only in part can be chosen whole.
+  const whole = new Set(core.filter(({ positions }) => positions === undefined).map(({ item }) => item));
+  const pickable = all
+    .filter(({ id }) => !whole.has(id))
+    .map(({ id, minutes, needs }): BriefItem => ({ item: id, core: false, minutes, needs }));
+  const included = all.map((item) => briefItem(item, depth, chosen)).filter((item) => item !== null);
+  const further = [...chosen].filter((item) => !whole.has(item));
+  return {
+    depth,
+    setDepth,
+    chosen,
+    setChosen,
+    core,
+    pickable,
+    included,
+    further,
+    minutesAt: (one: Depth) => minutesOf(at(one)),
+  };
+};
+
+const nothing: ReadonlySet<string> = new Set();
+const minutesOf = (items: readonly BriefItem[]): number =>
+  items.reduce((sum, { minutes }) => sum + minutes, 0);
+const isSame = (a: readonly BriefItem[], b: readonly BriefItem[]): boolean => {
+  const keys = new Set(a.map(({ item, minutes }) => `${item} ${minutes}`));
+  return keys.size === b.length && b.every(({ item, minutes }) => keys.has(`${item} ${minutes}`));
+};
+
+const DepthChoice = ({
+  depth,
+  onDepth,
+  minutesAt,
+}: {
+  readonly depth: Depth;
+  readonly onDepth: (depth: Depth) => void;
+  readonly minutesAt: (depth: Depth) => number;
+}) => {
+  const t = useText();
+  const duration = useDuration();
+  return (
+    <Radio.Group aria-label={t("brief.depth")} value={depth} onChange={(one) => onDepth(Depth.parse(one))}>
+      <div className={styles.part}>
+        {DEPTHS.map((one) => (
+          <Radio
+            key={one}
+            size="md"
+            value={one}
+            label={t("brief.depth.one", { depth: t(`brief.depth.${one}`), time: duration(minutesAt(one)) })}
+            description={t(`brief.depth.${one}.what`)}
+          />
+        ))}
+      </div>
+    </Radio.Group>
+  );
+};
+
+interface ChooserProps {
+  readonly brief: BriefSeen;
+  readonly vehicle: string;
+  readonly index: SheetIndex;
+}
+
+const useSave = (brief: BriefSeen, vehicle: string) => {
+  const queries = useQueryClient();
+  const navigate = route.useNavigate();
+  return useMutation({
+    mutationFn: (body: { depth: Depth; items: string[] }) =>
+      call("brief.put", { params: { id: vehicle }, ifMatch: brief.revision, body }),
     onSuccess: async (answer) => {
       queries.setQueryData(briefQuery(vehicle).queryKey, answer);
       await queries.invalidateQueries({ queryKey: ["offers"] });
@@ -79,23 +139,27 @@ const Chooser = ({ brief, vehicle }: { readonly brief: BriefSeen; readonly vehic
     },
     onError: () => queries.invalidateQueries({ queryKey: ["brief", vehicle] }),
   });
+};
+
+const Chooser = ({ brief, vehicle, index }: ChooserProps) => {
+  const t = useText();
+  const duration = useDuration();
+  const wish = useWish(brief, index);
+  const { depth, core, included } = wish;
+  const changed = depth !== brief.depth || !isSame(included, brief.items);
+  const save = useSave(brief, vehicle);
   return (
     <div className={styles.columns}>
       <div className={styles.stack}>
-        <Panel title={t("brief.further")} hint={t("brief.left-out")}>
-          <ItemPicker items={all.filter((one) => !one.core)} chosen={chosen} onChange={setChosen} />
-        </Panel>
-        <Panel
-          title={t("brief.core")}
-          hint={t("brief.core.hint", {
-            count: core.length,
-            time: duration(core.reduce((sum, { minutes }) => sum + minutes, 0)),
-          })}
-        >
+        <Panel title={t("brief.depth")} hint={t("brief.left-out")}>
+          <DepthChoice depth={depth} onDepth={wish.setDepth} minutesAt={wish.minutesAt} />
           <details>
-            <summary>{t("brief.core.show")}</summary>
+            <summary>{t("brief.core.show", { count: core.length, time: duration(minutesOf(core)) })}</summary>
             <ItemPicker items={core} />
           </details>
+        </Panel>
+        <Panel title={t("brief.further")}>
+          <ItemPicker items={wish.pickable} chosen={wish.chosen} onChange={wish.setChosen} />
         </Panel>
       </div>
       <div className={styles.side}>
@@ -104,7 +168,11 @@ const Chooser = ({ brief, vehicle }: { readonly brief: BriefSeen; readonly vehic
           {!changed && <BriefProblems problems={brief.problems} />}
           {changed && <p className={styles.hint}>{t("brief.total.unsaved")}</p>}
           <div>
-            <Button size="md" loading={save.isPending} onClick={() => save.mutate()}>
+            <Button
+              size="md"
+              loading={save.isPending}
+              onClick={() => save.mutate({ depth, items: wish.further })}
+            >
               {t("brief.save")}
             </Button>
           </div>
@@ -127,7 +195,8 @@ export const BriefPage = () => {
   const { vehicle } = route.useParams();
   const car = useQuery(carQuery(vehicle));
   const brief = useQuery(briefQuery(vehicle));
-  const error = car.error ?? brief.error;
+  const sheet = useQuery(sheetQuery("evenhand", 1));
+  const error = car.error ?? brief.error ?? sheet.error;
   if (error) {
     return (
       <Page title={t("brief.title")} narrow>
@@ -135,7 +204,7 @@ export const BriefPage = () => {
       </Page>
     );
   }
-  if (!car.data || !brief.data) return <Loading />;
+  if (!car.data || !brief.data || !sheet.data) return <Loading />;
   return (
     <Page
       title={t("brief.title")}
@@ -146,7 +215,7 @@ export const BriefPage = () => {
         </Link>
       }
     >
-      <Chooser key={brief.data.revision} brief={brief.data} vehicle={vehicle} />
+      <Chooser key={brief.data.revision} brief={brief.data} vehicle={vehicle} index={sheet.data} />
     </Page>
   );
 };

@@ -25,6 +25,8 @@ interface Props {
   readonly index: SheetIndex;
   readonly places: readonly Place[];
   readonly onGo: (change: SheetSearch) => void;
+  /** Every line of `places` is asked; else those are that stand on every sheet. */
+  readonly allAsked?: boolean;
 }
 
 const nameOf = (place: Place): string =>
@@ -96,7 +98,7 @@ const useSeal = (reportId: string, visit: string | null | undefined) => {
 };
 
 /** What stands between the draft and its seal, and what sealing means. */
-export const SealPanel = ({ reportId, report, draft, places, onGo }: Props) => {
+export const SealPanel = ({ reportId, report, draft, places, onGo, allAsked = false }: Props) => {
   const t = useText();
   const [understood, setUnderstood] = useState(false);
   const seal = useSeal(reportId, draft.draft?.visit);
@@ -112,7 +114,7 @@ export const SealPanel = ({ reportId, report, draft, places, onGo }: Props) => {
     ["refused", where(({ state }) => state === "refused")],
     ["unread", where(({ unread }) => unread !== undefined)],
   ] as const;
-  const openCore = places.filter(({ item, key }) => item.core && !findings.get(key)?.finding);
+  const openCore = places.filter(({ item, key }) => (allAsked || item.core) && !findings.get(key)?.finding);
   const answered = places.filter(({ key }) => findings.get(key)?.finding).length;
   const blocks = sealBlocks(standing, answered);
   const problems = seal.error instanceof Refusal ? (seal.error.problem.problems ?? []) : [];
@@ -137,7 +139,7 @@ export const SealPanel = ({ reportId, report, draft, places, onGo }: Props) => {
         )}
         {openCore.length > 0 && (
           <li>
-            {t(`seal.open.${kind}`, { count: openCore.length })}
+            {t(allAsked ? "seal.open.asked" : `seal.open.${kind}`, { count: openCore.length })}
             <PlaceList places={openCore} onGo={onGo} />
           </li>
         )}

@@ -2,10 +2,19 @@
 export const brief = {
   "brief.title": "What is looked at",
   "brief.under":
-    "The core items are always looked at. Add what matters to you; each takes minutes and may need the lift, daylight or the road.",
-  "brief.core": "Always looked at",
-  "brief.core.hint": "{count, plural, one {One core item} other {# core items}}, {time}.",
-  "brief.core.show": "See the core items",
+    "Choose how deep it is looked, then add what matters to you. Each item takes minutes and may need the lift, daylight or the road.",
+  "brief.depth": "How deep",
+  "brief.depth.one": "{depth}, {time}",
+  "brief.depth.first-look": "First look",
+  "brief.depth.half-day": "Half a day",
+  "brief.depth.day": "A day",
+  "brief.depth.first-look.what":
+    "Papers, numbers, the cold start, where rust begins, the road: what carries the price, by one person alone.",
+  "brief.depth.half-day.what":
+    "What most buyers pay for: the whole car by one person alone, with photographs.",
+  "brief.depth.day.what":
+    "With a helper: drums off, compression, leak-down, oil pressure, every gap. More than one day’s work where all of it is wanted.",
+  "brief.core.show": "{count, plural, one {One item} other {All # items}} of it, {time}",
   "brief.further": "Add to it",
   "brief.search": "Search the items",
   "brief.search.hint": "American and British words for parts are understood",

@@ -155,6 +155,8 @@ export const sheets = {
     "{count, plural, one {# core line is} other {# core lines are}} not answered. You may seal all the same: {count, plural, one {it} other {they}} will show as silent.",
   "seal.open.inspection":
     "{count, plural, one {# core line is} other {# core lines are}} not answered. You may seal all the same: {count, plural, one {it} other {they}} will stand as unseen.",
+  "seal.open.asked":
+    "{count, plural, one {# line of what is walked here is} other {# lines of what is walked here are}} not answered. You may seal all the same: {count, plural, one {it} other {they}} will stand as unseen.",
   "seal.more": "and {count} more",
   "seal.means": "What the seal does",
   "seal.means.statement":

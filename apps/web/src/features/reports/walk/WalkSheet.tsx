@@ -192,7 +192,12 @@ export const WalkSheet = (props: Props) => {
             draft={draft}
             index={index}
             places={walk.flatMap(({ lines }) => lines)}
-            onGo={onSearch}
+            allAsked
+            onGo={({ open }) => {
+              const there = walk.find(({ lines }) => lines.some(({ key }) => key === open));
+              onSearch({ stage: there?.stage, open });
+              if (open !== undefined) showLine(open);
+            }}
           />
         )}
       </div>

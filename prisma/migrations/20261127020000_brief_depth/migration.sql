@@ -1,0 +1,2 @@
+-- AlterTable
+ALTER TABLE "brief" ADD COLUMN "depth" TEXT NOT NULL DEFAULT 'half-day';
