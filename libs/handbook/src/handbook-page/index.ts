@@ -1,4 +1,5 @@
 import type { RuleStrength } from "@evenhand/shared/cross-check";
+import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import { figureText, timeWord } from "../figure-text/index.ts";
 import { limits } from "../limits/index.ts";
 import type { LimitId } from "../limits/index.ts";
@@ -19,6 +20,13 @@ const limitLine = (id: LimitId): string => {
   return `- ${words}: **${number}** (${source.text}${firmMaySet ? "; a firm may set its own" : ""})`;
 };
 
+/** The sheet's own words, so that a caution reads the same wherever it stands. */
+const cautionLines = ({ cautions }: HandbookRule): string =>
+  sheetVersion1.cautions
+    .filter(({ id }) => cautions.includes(id))
+    .map(({ text }) => `- Caution: ${text}`)
+    .join("\n");
+
 const section = (rule: HandbookRule): string =>
   [
     `## ${rule.title}`,
@@ -28,6 +36,7 @@ const section = (rule: HandbookRule): string =>
     `Source: ${rule.source.text}.`,
     ...(rule.limits.length === 0 ? [] : [rule.limits.map(limitLine).join("\n")]),
     STRENGTHS[rule.strength],
+    ...(rule.cautions.length === 0 ? [] : [cautionLines(rule)]),
     ...(rule.note === undefined ? [] : [rule.note]),
   ].join("\n\n");
 

@@ -38,6 +38,24 @@ describe("sentence", () => {
     await expect(`${text}\n`).toMatchFileSnapshot("results.golden.txt");
   });
 
+  it.each(cases)("%s, %s: only a regulation's figure is required or allowed", (_, __, answer, rule) => {
+    const words = `${sentence(answer())} ${rule.formula} ${rule.note ?? ""}`;
+    const isRegulated = rule.source.kind === "regulation" || /\b49 CFR\b/.test(rule.source.text);
+    expect(!isRegulated && /\b(required|allowed|permitted|must)\b/.test(words)).toBe(false);
+  });
+
+  it.each(cases)("%s, %s: a figure of practice is printed as one", (_, reason, answer, rule) => {
+    const result = answer();
+    const printed = [...(rule.outcomes[reason]?.says ?? "").matchAll(/\{limit:([^}]+)\}/g)].map(
+      ([, id]) => id,
+    );
+    const ofPractice = (result.limits ?? []).filter(
+      ({ id, origin }) => origin === "common-practice" && printed.includes(id),
+    );
+    const said = sentence(result).match(/\(common practice\)/g) ?? [];
+    expect(said.length).toBeGreaterThanOrEqual(ofPractice.length);
+  });
+
   it("leaves out a part that speaks of what is not there", () => {
     const high = {
       rule: "speedometer",

@@ -65,7 +65,7 @@ export const pedal: Item[] = [
   item(
     "brakes.pedal-feel",
     words("pedal feel", undefined, ["spongy pedal"]),
-    "Press several times, engine off and on.",
+    "Press several times with the engine off: firm, spongy, or rising as it is pumped.",
     {
       ...safety,
       minutes: 1,
@@ -201,14 +201,14 @@ export const friction: Item[] = [
   item(
     "brakes.disc-runout",
     words("disc runout", undefined, ["rotor runout", "warped rotor"]),
-    "Turned by hand, dial indicator near the edge, disc held by its nuts, bearing play taken up.",
+    "Turned by hand, out of gear, dial indicator near the edge, disc held by its nuts, bearing play taken up.",
     {
       ...safety,
       positions: "disc-corners",
       minutes: 10,
       needs: ["lift"],
       costRow: "discs",
-      cautions: ["lining-dust", "limited-slip"],
+      cautions: ["lining-dust", "limited-slip", "chocks"],
       reading: reading({
         unit: "mm",
         alsoIn: ["in"],
@@ -355,14 +355,14 @@ export const hydraulics: Item[] = [
   item(
     "brakes.calipers",
     words("caliper leak and movement", "calliper leak and movement"),
-    "Look at piston seals and slides; turn the wheel by hand, the pedal released.",
+    "Look at piston seals and slides; turn the wheel by hand, out of gear.",
     {
       ...safety,
       positions: "disc-corners",
       minutes: 4,
       needs: ["lift"],
       costRow: "calipers",
-      cautions: ["lining-dust"],
+      cautions: ["lining-dust", "limited-slip", "chocks"],
       choice: brakeLeak,
     },
   ),

@@ -107,7 +107,7 @@ export const cautions: Caution[] = [
   },
   {
     id: "raised-car",
-    text: "Nobody sits in a raised car, and nobody stands before or under a car whose engine runs in gear; pedal and rim are worked by a helper only with the car on the ground or on a drive-on lift.",
+    text: "Nobody sits in a raised car, and nobody stands before or under a car whose engine runs in gear; pedal and rim are worked by a helper only with the car on the ground or on a drive-on lift; a raised car's brake is held by a pedal jack set beforehand.",
     stages: ["lift", "second-lift"],
   },
   {
@@ -117,7 +117,7 @@ export const cautions: Caution[] = [
   },
   {
     id: "chocks",
-    text: "In park, or out of gear with the parking brake on, and chocks set, before anything is cranked, run or turned by hand.",
+    text: "In park, or out of gear with the parking brake on, and chocks set, before anything is cranked, run or turned by hand; a gear goes in only once all of it stands still.",
     stages: ["cold-start", "running", "hot", "last"],
   },
   {

@@ -12,7 +12,7 @@ export const steeringKinds: Item[] = [
   item(
     "steering.king-pin-play",
     words("king pin play", "king pin play", ["trunnion play"]),
-    "Wheel rocked at twelve and six, brake held on so that bearing play is out of it, dial indicator at the rim.",
+    "Wheel rocked at twelve and six, the brake held on by a pedal jack set before lifting so that bearing play is out of it, dial indicator at the rim.",
     {
       ...beneath,
       positions: "sides-under",

@@ -98,12 +98,13 @@ export const driveline: Item[] = [
   item(
     "driveline.half-shaft-boots",
     words("half-shaft boots", "driveshaft gaiters", ["CV boots"]),
-    "Turn the wheels by hand: splits, grease thrown.",
+    "Engine off, out of gear, turn the wheels by hand: splits, grease thrown.",
     {
       ...beneath,
       positions: "sides-under",
       time: "only-rises",
       minutes: 2,
+      cautions: ["limited-slip", "chocks"],
       costRow: "driveshaft",
       appliesWhen: { driven: ["front", "all"] },
       faults: faults(["crack", "tear", "missing-piece"], "length", bootSeverities),
@@ -174,13 +175,13 @@ export const driveline: Item[] = [
   item(
     "driveline.limited-slip",
     words("limited slip", undefined, ["limited-slip differential", "LSD", "locking axle"]),
-    "With both wheels free, turn one by hand: which way the other goes. Never with the engine.",
+    "Engine off, out of gear, both wheels free: turn one by hand, which way the other goes. Never with the engine.",
     {
       ...beneath,
       equipment: true,
       minutes: 2,
       costRow: "axle",
-      cautions: ["limited-slip"],
+      cautions: ["limited-slip", "chocks"],
       choice: ranked(
         ["works", "fitted, works"],
         ["open", words("open axle", "open differential"), "no-yardstick"],
@@ -223,7 +224,7 @@ export const driveline: Item[] = [
       time: "drifts",
       minutes: 2,
       costRow: "gearbox",
-      cautions: ["chocks", "fans-and-belts", "carbon-monoxide"],
+      cautions: ["chocks", "fans-and-belts", "carbon-monoxide", "hot-parts"],
       choice: {
         ...ranked(
           ["clean", "clean and full"],
@@ -244,7 +245,7 @@ export const plumbing: Item[] = [
   item(
     "driveline.exhaust",
     words("exhaust", undefined, ["muffler", "silencer", "headers"]),
-    "Look, tap and listen at each part, cold.",
+    "Look and tap at each part, engine off, once it can be touched; what blows is listened for on the ground, from beside the car.",
     {
       ...beneath,
       positions: "exhaust-parts",

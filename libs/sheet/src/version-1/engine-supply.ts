@@ -48,13 +48,13 @@ export const engineSupply: Item[] = [
   item(
     "engine.water-pump",
     words("water pump"),
-    "Engine off: rock the fan by hand, look below for tracks; then listen.",
+    "Engine off: rock the fan by hand, look below for tracks; how it sounds comes with the engine's noise.",
     {
       ...mechanical,
       equipment: true,
       minutes: 1,
       costRow: "radiator",
-      cautions: open,
+      cautions: [...open, "chocks"],
       choice: {
         ...unranked(
           ["sound", "sound"],
@@ -76,7 +76,7 @@ export const engineSupply: Item[] = [
       equipment: true,
       minutes: 1,
       costRow: "radiator",
-      cautions: open,
+      cautions: [...open, "chocks"],
       working: works,
     },
   ),
@@ -199,6 +199,7 @@ export const engineSupply: Item[] = [
       severity: "worth",
       core: true,
       minutes: 2,
+      cautions: ["full-throttle"],
       needs: ["road"],
       costRow: "engine-rebuild",
       choice: ranked(["none", "none"], ["puff", "a blue puff", "repair"], ["cloud", "a blue cloud", "worth"]),

@@ -39,7 +39,7 @@ export const engineTests: Item[] = [
   item(
     "engine.leak-down",
     words("leak-down", "cylinder leakage", ["leakdown test", "leak down"]),
-    "Piston at top dead center on the firing stroke, a gear in, parking brake and chocks set, hands and tools off before the air goes in; note the test pressure.",
+    "Chocks set, out of gear, turn the engine by hand to top dead center on the firing stroke and take the wrench off; then a gear in and the parking brake on, hands and tools off before the air goes in; note the test pressure.",
     {
       ...mechanical,
       positions: "cylinders",

@@ -247,6 +247,7 @@ export const interior: Item[] = [
       consequence: "structure",
       severity: "halt",
       minutes: 2,
+      cautions: ["rodent-nests", "old-battery"],
       costRow: "trim-interior",
       presence: shouldBeAbsent,
     },

@@ -350,7 +350,7 @@ export const road: Item[] = [
       minutes: 2,
       costRow: "radiator",
       conditions: ["outside-temperature"],
-      cautions: ["hot-coolant", "fans-and-belts"],
+      cautions: ["hot-coolant", "fans-and-belts", "hot-parts"],
       reading: reading({
         unit: "degC",
         alsoIn: ["degF"],

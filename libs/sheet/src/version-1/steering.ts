@@ -134,7 +134,7 @@ export const steering: Item[] = [
   item(
     "steering.wheel-bearing-play",
     words("wheel bearing play"),
-    "Rocked at twelve and six, dial indicator at the hub; brake on to tell joint from bearing.",
+    "Rocked at twelve and six, dial indicator at the hub; a pedal jack set before lifting holds the brake on to tell joint from bearing.",
     {
       ...beneath,
       time: "only-rises",
@@ -278,7 +278,7 @@ export const steering: Item[] = [
       positions: "axles",
       minutes: 10,
       costRow: "alignment",
-      cautions: ["local-law"],
+      cautions: ["local-law", "slope"],
       reading: reading({
         unit: "mm",
         alsoIn: ["in"],

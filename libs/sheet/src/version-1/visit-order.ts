@@ -492,6 +492,16 @@ const CAUTIONS_OF_STAGE: Readonly<Partial<Record<Stage, readonly string[]>>> = {
   hot: running,
 };
 
+/** Where one leans in under a lid. */
+const CAUTIONS_OF_PLACE: Readonly<Record<string, readonly string[]>> = {
+  "engine-bay": ["prop-hood"],
+  trunk: ["prop-hood"],
+};
+/** Acid where the battery stands. */
+const CAUTIONS_OF_ITEM: Readonly<Record<string, readonly string[]>> = {
+  "underbody.battery-tray": ["battery"],
+};
+
 /**
  * An item with its turn in a visit: stage, depth, minutes, and where one stands.
  *
@@ -502,7 +512,14 @@ export function withVisitOrder(item: Item): Item {
   if (turn === undefined) throw new Error(`${item.id} has no turn in a visit`);
   const { stage, depth, minutes } = turn;
   const place = PLACE_OF_ITEM[item.id] ?? PLACE_OF_SECTION[item.section];
-  const cautions = [...new Set([...item.cautions, ...(CAUTIONS_OF_STAGE[stage] ?? [])])];
+  const cautions = [
+    ...new Set([
+      ...item.cautions,
+      ...(CAUTIONS_OF_STAGE[stage] ?? []),
+      ...(CAUTIONS_OF_ITEM[item.id] ?? []),
+      ...(place === undefined ? [] : (CAUTIONS_OF_PLACE[place] ?? [])),
+    ]),
+  ];
   const sooner = SOONER[item.id];
   return {
     ...item,

@@ -325,7 +325,7 @@ export const structureSpots: Item[] = [
       core: true,
       minutes: 3,
       costRow: "tune-up",
-      cautions: ["carbon-monoxide", "chocks"],
+      cautions: ["carbon-monoxide", "chocks", "slope"],
       working: { at: { brakes: "danger", holds: "danger", steers: "danger" } },
     },
   ),
