@@ -191,6 +191,14 @@ test("the worklist says for each open line what would settle it, safety and doub
   expect(lines.filter((line) => line.length > 100)).toEqual([]);
 });
 
+test("the worklist ends with the cautions of the work in it, in the sheet's words", () => {
+  const { out } = said(compareCommand, [...pair, "--worklist"]);
+  const [, cautions = ""] = out.split("Before any of it, as on the sheet");
+  const inOneLine = cautions.replaceAll(/\s+/g, " ");
+  expect(inOneLine).toContain("Never go under a car that a jack alone holds up");
+  expect(inOneLine).toContain("Nobody sits in a raised car");
+});
+
 test.each([
   [["--json", "--worklist"], "Choose one of --json, --worklist and --html."],
   [["third.json", "--worklist"], "--html and --worklist are for two reports."],

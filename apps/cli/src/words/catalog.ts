@@ -98,6 +98,7 @@ export const catalog = {
     "look-again": () => "to be looked at again and answered more closely",
     "finer-instrument": () => "no number of readings with these instruments settles it",
   } satisfies Readonly<Record<Work, (count: number) => string>>,
+  cautions: "Before any of it, as on the sheet",
   worklist: (count: number, minutes: number) =>
     `What would settle what is open: ${plural(count, "line", "lines")}, about ${plural(Math.round(minutes), "minute", "minutes")}`,
   coverage: "Coverage",

@@ -2,9 +2,10 @@ import { worklist } from "@evenhand/comparison/worklist";
 import type { Entry } from "@evenhand/shared/comparison";
 import type { Report } from "@evenhand/shared/report";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import { cautionsOf } from "@evenhand/sheet/cautions-of";
 import { outcomeText, outcomeWidth } from "../terminal/index.ts";
 import type { Terminal } from "../terminal/index.ts";
-import { columns } from "../terminal/layout.ts";
+import { columns, wrap } from "../terminal/layout.ts";
 import { catalog } from "../words/catalog.ts";
 import { sheetWords } from "../words/sheet-words.ts";
 
@@ -28,6 +29,13 @@ export const worklistLines = (
       { text: catalog.work[work](readings ?? 0), width: width - outcomeWidth - place - 4 },
     ]);
   });
+  const items = rows.flatMap(({ entry }) => entries[entry]?.item ?? []);
+  const cautions = cautionsOf(sheet.sheet, items).flatMap(({ text }) => wrap(`- ${text}`, width));
   const minutes = rows.reduce((sum, row) => sum + row.minutes, 0);
-  return [style.strong(catalog.worklist(rows.length, minutes)), "", ...lines];
+  return [
+    style.strong(catalog.worklist(rows.length, minutes)),
+    "",
+    ...lines,
+    ...(cautions.length === 0 ? [] : ["", style.strong(catalog.cautions), ...cautions]),
+  ];
 };

@@ -1,10 +1,13 @@
 import type { VisitPlan } from "@evenhand/shared/http/booking";
+import { cautionsOf } from "@evenhand/sheet/cautions-of";
+import { useQuery } from "@tanstack/react-query";
 import { useText } from "../../strings/text";
 import { Notice } from "../../ui/Notice";
 import { Tag } from "../../ui/Page";
 import { useDuration } from "../calendars/use-duration";
 import { useTimes } from "../calendars/use-times";
 import { useItemWords } from "../decisions/item-words";
+import { sheetQuery } from "../sheets/load-sheet";
 import styles from "./PlanView.module.css";
 
 interface Props {
@@ -72,6 +75,27 @@ export const PlanView = ({ plan, start, zone = "UTC", nameOf }: Props) => {
   );
 };
 
+/** The cautions of everything the visit asks for, in the words of the sheet, as they stand at each task. */
+const SheetCautions = ({ plan }: { readonly plan: VisitPlan }) => {
+  const t = useText();
+  const sheet = useQuery(sheetQuery("evenhand", 1)).data?.sheet;
+  if (sheet === undefined) return null;
+  const cautions = cautionsOf(
+    sheet,
+    plan.segments.flatMap(({ items }) => items),
+  );
+  return (
+    <details>
+      <summary>{t("plan.caution.sheet", { count: cautions.length })}</summary>
+      <ul>
+        {cautions.map(({ id, text }) => (
+          <li key={id}>{text}</li>
+        ))}
+      </ul>
+    </details>
+  );
+};
+
 /** Stands wherever a visit that lifts or drives the car is planned, asked for, confirmed or begun. */
 export const VisitCaution = ({ plan }: { readonly plan: VisitPlan }) => {
   const t = useText();
@@ -85,6 +109,7 @@ export const VisitCaution = ({ plan }: { readonly plan: VisitPlan }) => {
         {drives && <li>{t("plan.caution.road")}</li>}
         <li>{t("plan.caution.law")}</li>
       </ul>
+      <SheetCautions plan={plan} />
     </Notice>
   );
 };

@@ -168,6 +168,8 @@ export const booking = {
     "Lift points are inspected before lifting; nobody goes under a car held by a jack alone; a second person is there for lift and road.",
   "plan.caution.road":
     "Road only with written consent, insurance, plates, it being settled who bears damage, and no safety item open. First braking at walking pace; stop if the pedal sinks.",
+  "plan.caution.sheet":
+    "{count, plural, one {The caution} other {All # cautions}} of this visit, as on the sheet",
   "plan.caution.law":
     "Local law and a licensed mechanic decide whether this car may be lifted or driven. Nothing here says that it is roadworthy.",
 } as const;

@@ -1,4 +1,5 @@
 import type { WorklistRow } from "@evenhand/comparison/worklist";
+import { cautionsOf } from "@evenhand/sheet/cautions-of";
 import { useQuery } from "@tanstack/react-query";
 import { useText } from "../../../strings/text";
 import { Loading } from "../../../ui/Loading";
@@ -6,6 +7,7 @@ import { OutcomeSign } from "../../../ui/OutcomeSign";
 import { Empty, Panel } from "../../../ui/Page";
 import { ProblemNotice } from "../../../ui/ProblemNotice";
 import { useDuration } from "../../calendars/use-duration";
+import { Cautions } from "../../reports/Cautions";
 import { capital } from "../../sheets/sheet-index";
 import type { ComparisonSource, Row } from "../model";
 import styles from "./Whole.module.css";
@@ -71,6 +73,8 @@ export const Worklist = ({ source, rows, onOpen }: Props) => {
     return row === undefined ? [] : [{ work, row }];
   });
   const minutes = list.reduce((sum, work) => sum + work.minutes, 0);
+  const items = lines.map(({ row }) => row.entry.item);
+  const cautions = cautionsOf(source.index.sheet, items).map(({ id }) => id);
   const draw = (some: typeof lines) => (
     <ul className={styles.work}>
       {some.map(({ work, row }) => (
@@ -81,6 +85,7 @@ export const Worklist = ({ source, rows, onOpen }: Props) => {
   return (
     <Panel title={t("work.title")} hint={t("work.hint", { count: lines.length, time: duration(minutes) })}>
       {lines.length === 0 ? <Empty title={t("work.none")} /> : draw(lines.slice(0, SHOWN))}
+      <Cautions index={source.index} ids={cautions} />
       {lines.length > SHOWN && (
         <details>
           <summary>{t("work.more", { count: lines.length - SHOWN })}</summary>
