@@ -4,6 +4,7 @@ import { loadWhole, violationsInEveryLook } from "./setup/accessibility.ts";
 import { useBrowser } from "./setup/browser.ts";
 import { compareDemoCar, demoPeople, stateDemoCar } from "./setup/demo-car.ts";
 import { openPage } from "./setup/pages.ts";
+import { rawIdsIn } from "./setup/raw-ids.ts";
 import { screens, type Screen } from "./setup/screens.ts";
 
 const service = useService();
@@ -21,13 +22,14 @@ async function violationsOf(screen: Screen): Promise<string[]> {
   const page = await openPage(browser(), screen.by);
   await loadWhole(page, screen.address);
   await screen.before?.(page);
+  const raw = rawIdsIn(await page.locator("body").innerText()).map((id) => `${screen.name}: ${id} is shown`);
   await page.locator(repeated).evaluateAll((elements) => elements.forEach((element) => element.remove()));
   const found = await violationsInEveryLook(page, screen.name);
   await page.context().close();
-  return found;
+  return [...raw, ...found];
 }
 
-test("every screen keeps the rules of WCAG 2.2 AA that axe can check, and fits a phone", async () => {
+test("every screen keeps the rules of WCAG 2.2 AA that axe can check, fits a phone, and shows nobody an id", async () => {
   const people = await demoPeople(service());
   const car = await compareDemoCar(people, "sovrano");
   const found: string[] = [];

@@ -129,7 +129,7 @@ const reportLine = (name: string, report: View["a"], seal: string | null): Marku
   html` <p>
     <b>${name}</b> ${catalog.kind[report.kind]} of ${report.visit.started.slice(0, 10)} by
     ${report.author.organization},
-    ${catalog.findings(report.findings.length)}${seal === null ? null : html`, seal <code>${seal.slice(0, 12)}</code>`}
+    ${catalog.findings(report.findings.length)}${seal === null ? null : `, ${catalog.sealed}`}
   </p>`;
 
 const links = (view: View): Markup =>

@@ -128,5 +128,6 @@ export const catalog = {
   },
   caution:
     "This sets two reports against each other. It is no certificate of roadworthiness, no valuation, no legal advice and no contract. Local law, a licensed mechanic and the local authority decide.",
+  sealed: "sealed",
   findings: (count: number) => plural(count, "finding", "findings"),
 } as const;

@@ -1,6 +1,6 @@
 import type { Item, PositionSet, Sheet } from "@evenhand/shared/sheet";
 
-/** Looks the words of a sheet up by id; what is not on the sheet is shown by its id. */
+/** Looks the words of a sheet up by id; what is not on the sheet is read out of its id. */
 export type SheetWords = {
   readonly findItem: (id: string) => Item | undefined;
   readonly item: (id: string) => string;
@@ -16,7 +16,7 @@ export type SheetWords = {
 const byId = <T extends { readonly id: string }>(list: readonly T[]): ReadonlyMap<string, T> =>
   new Map(list.map((one) => [one.id, one]));
 
-const spelled = (id: string): string => id.replaceAll("-", " ");
+const spelled = (id: string): string => id.slice(id.indexOf(".") + 1).replaceAll("-", " ");
 
 const numberedPosition = (set: PositionSet, position: string): string | undefined => {
   const prefix = set.numbered && `${set.numbered.prefix}-`;
@@ -32,10 +32,10 @@ export const sheetWords = (sheet: Sheet): SheetWords => {
   const sets = byId(sheet.positionSets);
   const kinds = byId(sheet.faultKinds);
   const drawings = byId(sheet.drawings);
-  const itemWords = (id: string): string => items.get(id)?.words.american ?? id;
+  const itemWords = (id: string): string => items.get(id)?.words.american ?? spelled(id);
   const positionWords: SheetWords["position"] = (item, position) => {
     const set = item?.positions === undefined ? undefined : sets.get(item.positions);
-    if (set === undefined || position === "") return position;
+    if (set === undefined || position === "") return spelled(position);
     const named = set.positions.find(({ id }) => id === position)?.words.american;
     return named ?? numberedPosition(set, position) ?? spelled(position);
   };

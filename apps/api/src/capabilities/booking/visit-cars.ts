@@ -13,6 +13,8 @@ export type VisitCar = {
   readonly dealer: string;
   readonly site: string;
   readonly listed: boolean;
+  /** Year, make and model. */
+  readonly name: string;
   readonly form: Vehicle["form"];
   readonly items: readonly BriefItem[];
   readonly depth: Depth;
@@ -60,9 +62,10 @@ export async function readBriefedCars(
       rows.find((each) => each.id === id),
       "car",
     );
-    const { form } = Vehicle.parse(document);
+    const { form, modelYear, make, model } = Vehicle.parse(document);
+    const name = `${modelYear} ${make} ${model}`;
     const { depth, items } = briefOf(form, wanted ?? "half-day", chosen ?? []);
-    return { ...row, form, depth, items, briefRevision: revision ?? 0 };
+    return { ...row, name, form, depth, items, briefRevision: revision ?? 0 };
   });
 }
 
@@ -81,7 +84,10 @@ export async function readCars(
       "sites-differ",
       "Cars of one visit stand at one site; book the others for themselves.",
       {
-        problems: elsewhere.map(({ id }) => ({ at: "/vehicles", reason: `${id} stands at another site` })),
+        problems: elsewhere.map(({ name }) => ({
+          at: "/vehicles",
+          reason: `the ${name} stands at another site`,
+        })),
       },
     );
   return [first, ...rest];

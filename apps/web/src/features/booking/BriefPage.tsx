@@ -12,7 +12,7 @@ import { Loading } from "../../ui/Loading";
 import { Notice } from "../../ui/Notice";
 import { Page, Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
-import { capital, type SheetIndex } from "../sheets/sheet-index";
+import { capital, itemWords, type SheetIndex } from "../sheets/sheet-index";
 import { sheetQuery } from "../sheets/load-sheet";
 import { useDuration } from "../calendars/use-duration";
 import { useCarName } from "../vehicles/CarName";
@@ -28,11 +28,11 @@ const route = getRouteApi("/signed-in/cars/$vehicle/brief");
 /** What keeps the brief from being planned, each with what would work. */
 const BriefProblems = ({ problems }: { readonly problems: BriefSeen["problems"] }) => {
   const t = useText();
-  const items = useQuery(sheetQuery("evenhand", 1)).data?.items;
+  const index = useQuery(sheetQuery("evenhand", 1)).data;
   if (problems.length === 0) return null;
   const worded = (problem: BriefSeen["problems"][number]): string => {
     const id = typeof problem["item"] === "string" ? problem["item"] : "";
-    const item = capital(items?.get(id)?.words.american ?? id);
+    const item = capital(itemWords(index, id));
     switch (problem.code) {
       case "nothing-chosen":
       case "road-without-gate":

@@ -6,7 +6,7 @@ import { useText } from "../../strings/text";
 import { Loading } from "../../ui/Loading";
 import { Empty, Tag } from "../../ui/Page";
 import { sheetQuery } from "../sheets/load-sheet";
-import { capital, searchWords, type SheetIndex } from "../sheets/sheet-index";
+import { capital, searchWords, type SheetIndex, itemWords } from "../sheets/sheet-index";
 import styles from "./ItemPicker.module.css";
 
 type One = BriefItem;
@@ -101,7 +101,7 @@ export const ItemPicker = ({ items, chosen, onChange }: Props) => {
               <PickerLine
                 key={one.item}
                 one={one}
-                words={capital(index.items.get(one.item)?.words.american ?? one.item)}
+                words={capital(itemWords(index, one.item))}
                 checked={chosen?.has(one.item) ?? false}
                 onToggle={onChange === undefined ? undefined : () => toggle(one.item)}
               />

@@ -2,7 +2,7 @@ import type { CrossCheck } from "@evenhand/shared/cross-check";
 import { useText } from "../../strings/text";
 import { Notice } from "../../ui/Notice";
 import { Empty, Panel, Tag } from "../../ui/Page";
-import { positionWords } from "../sheets/sheet-index";
+import { positionWords, itemWords } from "../sheets/sheet-index";
 import styles from "./Checks.module.css";
 import type { ComparisonSource } from "./model";
 import { checkSentence, checkSource, checkTitle } from "./sentences";
@@ -18,7 +18,7 @@ const Check = ({ check, source, onOpenPlace }: Props & { readonly check: CrossCh
   const t = useText();
   const place = (item: string, position: string): string => {
     const known = source.index.items.get(item);
-    return [known?.words.american ?? item, positionWords(source.index, known, position)]
+    return [itemWords(source.index, item), positionWords(source.index, known, position)]
       .filter((part) => part !== "")
       .join(", ");
   };

@@ -34,7 +34,7 @@ const Against = ({ source }: { readonly source: ComparisonSource }) => {
             kind: t(`kind.${report.kind}`),
             date: intl.formatDate(report.visit.started, { dateStyle: "long", timeZone: report.visit.zone }),
           })}
-          {seal !== null && `, ${t("comparison.sealed", { seal: seal.slice(0, 8) })}`}
+          {seal !== null && `, ${t("comparison.sealed")}`}
         </span>
       </span>
     );

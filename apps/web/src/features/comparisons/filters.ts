@@ -1,5 +1,6 @@
 import type { Row } from "./model";
 import type { ComparisonSearch } from "./search";
+import { spelled } from "../sheets/sheet-index";
 
 const matchesWords = (row: Row, q: string): boolean =>
   q
@@ -36,7 +37,7 @@ export const bySection = (rows: readonly Row[]): readonly Group[] => {
   for (const row of rows) {
     const id = row.section?.id ?? "";
     const group = groups.get(id) ?? {
-      title: row.section?.words.american ?? id,
+      title: row.section?.words.american ?? spelled(id),
       number: row.section?.number ?? null,
       rows: [],
     };

@@ -3,7 +3,7 @@ import type { CrossCheck } from "@evenhand/shared/cross-check";
 import type { Finding } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
 import type { Item, Section } from "@evenhand/shared/sheet";
-import { positionStation, positionWords, searchWords, type SheetIndex } from "../sheets/sheet-index";
+import { positionStation, positionWords, searchWords, type SheetIndex, spelled } from "../sheets/sheet-index";
 
 /** What the page reads: the stored comparison and, where the reader may see them, the two reports. */
 export interface ComparisonSource {
@@ -61,7 +61,7 @@ export const comparisonRows = ({ index, comparison, a, b }: ComparisonSource): r
       entry,
       item,
       section,
-      name: item?.words.american ?? entry.item,
+      name: item?.words.american ?? spelled(entry.item),
       place: where,
       station: positionStation(index, item, entry.position) ?? section?.station,
       a: entry.finding.a === null ? null : (a.findings[entry.finding.a] ?? null),

@@ -183,14 +183,14 @@ export const Sources = ({ summary, hash }: Props & { readonly hash: string }) =>
             t("kind.statement"),
             t("summary.version", {
               version: summary.statement.version,
-              seal: summary.statement.seal.slice(0, 16),
+              seal: summary.statement.seal,
             }),
           ],
           [
             t("kind.inspection"),
             t("summary.version", {
               version: summary.inspection.version,
-              seal: summary.inspection.seal.slice(0, 16),
+              seal: summary.inspection.seal,
             }),
           ],
           [t("summary.engine"), summary.comparison.engine],

@@ -1,6 +1,6 @@
 import { useQuery } from "@tanstack/react-query";
 import { sheetQuery } from "../sheets/load-sheet";
-import { capital, positionWords } from "../sheets/sheet-index";
+import { capital, itemWords, positionWords, spelled } from "../sheets/sheet-index";
 
 export interface Placed {
   readonly item: string;
@@ -17,12 +17,8 @@ interface ItemWords {
 export const useItemWords = (): ItemWords => {
   const index = useQuery(sheetQuery("evenhand", 1)).data;
   const position = ({ item, position: at }: Placed): string =>
-    index ? positionWords(index, index.items.get(item), at) : at;
+    index ? positionWords(index, index.items.get(item), at) : spelled(at);
   const whole = (placed: Placed): string =>
-    capital(
-      [index?.items.get(placed.item)?.words.american ?? placed.item, position(placed)]
-        .filter((part) => part !== "")
-        .join(", "),
-    );
+    capital([itemWords(index, placed.item), position(placed)].filter((part) => part !== "").join(", "));
   return Object.assign(whole, { position });
 };

@@ -7,17 +7,15 @@ import { Line } from "../../ui/List";
 import { OutcomeSign } from "../../ui/OutcomeSign";
 import { Tag } from "../../ui/Page";
 import { sheetQuery } from "../sheets/load-sheet";
-import { capital, positionWords } from "../sheets/sheet-index";
+import { capital, itemWords, positionWords, spelled } from "../sheets/sheet-index";
 
 /** The sheet that releases are worded by; a release names items only. */
 export const useReleaseWords = () => {
   const index = useQuery(sheetQuery("evenhand", 1)).data;
   return (release: Release): string => {
-    const item = index?.items.get(release.entry.item);
-    const words = index
-      ? [item?.words.american ?? release.entry.item, positionWords(index, item, release.entry.position)]
-      : [release.entry.item];
-    return capital(words.filter((part) => part !== "").join(", "));
+    const { item, position } = release.entry;
+    const place = index ? positionWords(index, index.items.get(item), position) : spelled(position);
+    return capital([itemWords(index, item), place].filter((part) => part !== "").join(", "));
   };
 };
 

@@ -6,6 +6,7 @@ import { Notice } from "../../ui/Notice";
 import { differences, type Difference } from "./own-handbook";
 import styles from "./OwnFigures.module.css";
 import { useFigure } from "./use-figure";
+import { spelled } from "../sheets/sheet-index";
 
 interface Props {
   readonly mine: FirmHandbook;
@@ -25,7 +26,11 @@ const useDifferenceText = (): ((difference: Difference) => string) => {
       if (value === undefined) return t("own.conflict.limit.handbook");
       return Number.isNaN(value) ? t("own.conflict.limit.none") : figure(value, limit?.unit ?? "1");
     };
-    return t("own.conflict.limit", { words: limit?.words ?? id, mine: text(mine), theirs: text(theirs) });
+    return t("own.conflict.limit", {
+      words: limit?.words ?? spelled(id),
+      mine: text(mine),
+      theirs: text(theirs),
+    });
   };
 };
 

@@ -4,9 +4,10 @@ import { withUnit } from "../sheets/answer-text";
 import { figureFields, figureUnits, listFields, patternFields, type MakerTyped } from "./maker-form";
 import styles from "./OwnFigures.module.css";
 import { useDatedParts, type Part } from "./use-parts";
+import { spelled } from "../sheets/sheet-index";
 
 const wordsOf = (parts: readonly Part[], id: string): string =>
-  parts.find((part) => part.id === id)?.words ?? id;
+  parts.find((part) => part.id === id)?.words ?? spelled(id);
 
 /** What an entry says, as it stands in the fields. */
 export const MakerFacts = ({ entry }: { readonly entry: MakerTyped }) => {

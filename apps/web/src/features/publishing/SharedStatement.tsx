@@ -62,7 +62,6 @@ export const SharedStatement = () => {
       under={t("shared.under", {
         version: statement.version,
         date: intl.formatDate(statement.sealedAt, { dateStyle: "long" }),
-        seal: statement.seal.slice(0, 12),
       })}
     >
       <Notice kind="note" title={t("shared.note")}>

@@ -8,6 +8,7 @@ import type { SheetIndex } from "../sheets/sheet-index";
 import { TypedNumber } from "./answers/TypedNumber";
 import styles from "./Grounds.module.css";
 import type { GroundsOf } from "./place-edit";
+import { spelled } from "../sheets/sheet-index";
 
 interface Props {
   readonly index: SheetIndex;
@@ -29,7 +30,7 @@ const Conditions = ({ index, item, grounds, unread, onChange, onUnread }: Props)
   };
   return item.conditions.map((id) => {
     const kind = index.sheet.conditions.find((one) => one.id === id);
-    const label = kind?.words.american ?? id;
+    const label = kind?.words.american ?? spelled(id);
     const value = held[id];
     if (kind?.ask === "number") {
       return (

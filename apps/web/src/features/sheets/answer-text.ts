@@ -5,7 +5,7 @@ import { UNITS } from "@evenhand/shared/unit";
 import type { IntlShape } from "react-intl";
 import type { z } from "zod";
 import type { MessageId } from "../../strings/en";
-import type { SheetIndex } from "./sheet-index";
+import { spelled, type SheetIndex } from "./sheet-index";
 
 export interface AnswerWords {
   readonly text: string;
@@ -63,11 +63,11 @@ const grade = ({ intl, scales }: Context, scale: string, value: string | number)
     spent: "grade.spent",
   };
   const known = house[value];
-  return known ? say(intl, known) : value;
+  return known ? say(intl, known) : spelled(value);
 };
 
 const kindWords = ({ index }: Context, kind: string): string =>
-  index.faultKinds.get(kind)?.words.american ?? kind;
+  index.faultKinds.get(kind)?.words.american ?? spelled(kind);
 
 /** A spot is a cell of the item's drawing. */
 export const spotWords = (index: SheetIndex, item: Item | undefined, spot: string): string => {
@@ -124,7 +124,7 @@ export const answerWords = (context: Context, answer: Answer): AnswerWords => {
       return { text: say(intl, `answer.presence.${answer.value}`), faint: answer.value === "not-known" };
     case "choice": {
       const said = [answer.option, ...(answer.also ?? [])].map(
-        (option) => item?.choice?.options.find(({ id }) => id === option)?.words.american ?? option,
+        (option) => item?.choice?.options.find(({ id }) => id === option)?.words.american ?? spelled(option),
       );
       return { text: said.join(", "), faint: answer.option === "not-known" };
     }

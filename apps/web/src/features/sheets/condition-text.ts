@@ -2,7 +2,7 @@ import type { Conditions } from "@evenhand/shared/finding";
 import type { IntlShape } from "react-intl";
 import type { z } from "zod";
 import { quantity } from "./answer-text";
-import type { SheetIndex } from "./sheet-index";
+import { spelled, type SheetIndex } from "./sheet-index";
 
 /** The circumstances of a finding in words: `warm; not on the charger; height 2,100 ft`. */
 export const conditionText = (
@@ -13,7 +13,7 @@ export const conditionText = (
   Object.entries(conditions)
     .map(([id, value]) => {
       const kind = index.sheet.conditions.find((one) => one.id === id);
-      const name = kind?.words.american ?? id.replaceAll("-", " ");
+      const name = kind?.words.american ?? spelled(id);
       if (typeof value === "boolean")
         return intl.formatMessage({ id: value ? "condition.yes" : "condition.no" }, { name });
       if (typeof value === "number")

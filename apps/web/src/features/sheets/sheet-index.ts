@@ -54,13 +54,24 @@ const numberedWords = (set: PositionSet, position: string): string | undefined =
     : `${set.numbered.words} ${count}`;
 };
 
+/**
+ * What the sheet at hand has no words for, or while it is still on its way: an id read out, never the id.
+ *
+ * @example spelled("doors.hinge-play") // "hinge play"
+ */
+export const spelled = (id: string): string => id.slice(id.indexOf(".") + 1).replaceAll("-", " ");
+
+/** How an item is called. */
+export const itemWords = (index: SheetIndex | undefined, item: string): string =>
+  index?.items.get(item)?.words.american ?? spelled(item);
+
 /** The position in words; empty where the item has none. */
 export const positionWords = (index: SheetIndex, item: Item | undefined, position: string): string => {
-  if (position === "" || item?.positions === undefined) return position;
+  if (position === "" || item?.positions === undefined) return spelled(position);
   const fixed = index.positions.get(item.positions)?.get(position);
   if (fixed) return fixed.words.american;
   const set = index.positionSets.get(item.positions);
-  return (set && numberedWords(set, position)) ?? position;
+  return (set && numberedWords(set, position)) ?? spelled(position);
 };
 
 export const positionStation = (

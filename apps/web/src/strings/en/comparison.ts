@@ -5,7 +5,7 @@ export const comparison = {
   "comparison.view.whole": "The whole report",
   "comparison.view.checks": "Cross-checks ({count} broken)",
   "comparison.against": "set against",
-  "comparison.sealed": "seal {seal}",
+  "comparison.sealed": "sealed",
   "comparison.started": "{kind}, {date}",
   "comparison.engine": "Worked out by engine {engine}",
   "comparison.back": "The car",

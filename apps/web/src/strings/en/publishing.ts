@@ -41,7 +41,7 @@ export const publishing = {
   "share.revoke": "Revoke",
   "shared.title": "{car}",
   "shared.over": "Stated by {dealer}",
-  "shared.under": "Statement version {version}, sealed {date}, seal {seal}",
+  "shared.under": "Statement version {version}, sealed {date}",
   "shared.note": "What this is",
   "shared.note.what":
     "The dealer’s own statement, as sealed. Nobody has checked it here. What it is silent about stands as silent. It is no certificate of roadworthiness and no valuation; an independent inspection sets findings beside it.",

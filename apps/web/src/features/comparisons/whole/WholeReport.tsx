@@ -1,7 +1,7 @@
 import { useIntl } from "react-intl";
 import { useText } from "../../../strings/text";
 import { Empty, Panel } from "../../../ui/Page";
-import { capital } from "../../sheets/sheet-index";
+import { capital, spelled } from "../../sheets/sheet-index";
 import type { ComparisonSource, Row } from "../model";
 import { decisive } from "../terms";
 import { useSeverityWords } from "../use-severity-words";
@@ -156,7 +156,7 @@ const Softness = ({ source }: Pick<Props, "source">) => {
 /** The figures over the whole report. */
 export const WholeReport = ({ source, rows, onOpen }: Props) => {
   const t = useText();
-  const sectionName = (id: string): string => source.index.sections.get(id)?.words.american ?? id;
+  const sectionName = (id: string): string => source.index.sections.get(id)?.words.american ?? spelled(id);
   return (
     <div className={styles.whole}>
       <div className={styles.wide}>
