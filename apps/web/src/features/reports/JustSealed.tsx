@@ -10,13 +10,13 @@ interface Props {
 }
 
 /** After sealing: that it is sealed, who sees it from now on, and what comes next. */
-export const JustSealed = ({ version: { kind, vehicle, version, seal }, search }: Props) => {
+export const JustSealed = ({ version: { kind, vehicle, version }, search }: Props) => {
   const t = useText();
   const { comparison, visit } = search;
   const of = kind === "inspection" || kind === "statement" ? kind : "other";
   return (
     <Answered title={t("sealed.title", { kind: of, version })}>
-      <p>{t(`sealed.who.${of}`, { seal: seal.slice(0, 12) })}</p>
+      <p>{t(`sealed.who.${of}`)}</p>
       <p>{t("sealed.next")}</p>
       <ul>
         {visit !== undefined && (

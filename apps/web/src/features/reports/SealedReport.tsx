@@ -50,7 +50,7 @@ export const SealedReport = () => {
   }
   if (!version.data || !document.data || !index.data) return <Loading />;
   const lines = linesOf(index.data, document.data).filter((line) => matches(line, show, q.trim()));
-  const { kind, organization, sealedAt, seal } = version.data;
+  const { kind, organization, sealedAt } = version.data;
   const terms = "terms" in document.data ? document.data.terms : undefined;
   return (
     <Page
@@ -63,7 +63,6 @@ export const SealedReport = () => {
       under={t("reader.under", {
         organization: organization.name,
         date: intl.formatDate(sealedAt, { dateStyle: "long" }),
-        seal: seal.slice(0, 12),
       })}
     >
       {search.sealed && <JustSealed version={version.data} search={search} />}

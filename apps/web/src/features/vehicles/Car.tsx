@@ -84,7 +84,6 @@ const Statements = ({ car }: { readonly car: VehicleDetail }) => {
                   }
                   sub={t("car.statement.sealed", {
                     date: intl.formatDate(one.sealedAt, { dateStyle: "long", timeStyle: "short" }),
-                    seal: one.seal.slice(0, 12),
                   })}
                   end={
                     one.id === newest.id && car.statements.length > 1 ? (

@@ -168,10 +168,10 @@ export const sheets = {
   "sealed.title":
     "{kind, select, statement {The statement is sealed as version {version}} inspection {Your report is sealed as version {version}} other {It is sealed as version {version}}}",
   "sealed.who.statement":
-    "Its seal begins {seal}. It is not altered any more, only followed by a new version. While the car is listed, anyone signed in can read it, and whoever has a share link; an inspector of the car gets each line only after answering it.",
+    "It is not altered any more, only followed by a new version. While the car is listed, anyone signed in can read it, and whoever has a share link; an inspector of the car gets each line only after answering it.",
   "sealed.who.inspection":
-    "Its seal begins {seal}. It is not altered any more, only followed by a new version. The buyer who ordered it has been told, and can read it and the comparison. The dealer sees only what the buyer lays before them.",
-  "sealed.who.other": "Its seal begins {seal}. It is not altered any more, only followed by a new version.",
+    "It is not altered any more, only followed by a new version. The buyer who ordered it has been told, and can read it and the comparison. The dealer sees only what the buyer lays before them.",
+  "sealed.who.other": "It is not altered any more, only followed by a new version.",
   "sealed.next": "What comes next",
   "sealed.next.visit": "Close the visit",
   "sealed.next.comparison": "Read it against the statement",

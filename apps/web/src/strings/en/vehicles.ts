@@ -32,7 +32,7 @@ export const vehicles = {
   "car.statements.none": "Nothing is stated yet.",
   "car.statements.none.hint": "The dealer has not sealed a statement about this car.",
   "car.statement.version": "Statement, version {version}",
-  "car.statement.sealed": "sealed {date}, seal {seal}",
+  "car.statement.sealed": "sealed {date}",
   "car.statement.newest": "newest",
   "car.orders": "Inspections",
   "car.order.by": "Inspection by {inspector}",
@@ -188,7 +188,7 @@ export const vehicles = {
   "form.drive.right": "right-hand drive",
   "reader.title":
     "{kind, select, inspection {Inspection report} acquisition {Acquisition report} collection {Collection report} delivery {Delivery report} other {Statement}}, version {version}",
-  "reader.under": "{organization}, sealed {date}, seal {seal}",
+  "reader.under": "{organization}, sealed {date}",
   "reader.show": "Show",
   "reader.show.all": "Everything",
   "reader.show.answered": "What is said",
