@@ -714,6 +714,16 @@ export const isRouteId = (id: string): id is RouteId => Object.hasOwn(access, id
 export const routeIds: readonly RouteId[] = Object.keys(access).filter(isRouteId);
 
 /**
+ * May somebody who belongs to organizations of these kinds belong to one of another kind too? Whoever runs the service decides who
+ * works in it and opens complaints, and so belongs to nobody who works in it.
+ *
+ * @example mayBelong(["operator"], "dealer") // false
+ * @example mayBelong(["dealer"], "buyer") // true
+ */
+export const mayBelong = (kinds: readonly OrganizationKind[], joining: OrganizationKind): boolean =>
+  kinds.every((kind) => (kind === "operator") === (joining === "operator"));
+
+/**
  * May somebody with memberships of these kinds ever use the route? The relation to the object is decided where it is read.
  *
  * @example mayUse("vehicles.create", ["buyer"]) // false

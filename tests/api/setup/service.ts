@@ -20,6 +20,7 @@ export const unlimited = {
   REQUESTS_BY_ADDRESS: "1000000000",
   REQUESTS_BY_ACCOUNT: "1000000000",
   COSTLY_REQUESTS_BY_ACCOUNT: "1000000000",
+  HOLDS_OF_A_BUYER: "1000",
 };
 
 export const testConfig = (databaseUrl: string, more: Readonly<Record<string, string>> = {}) =>

@@ -1,5 +1,6 @@
 import { Inject, Injectable } from "@nestjs/common";
 import type { AcceptanceRequest, InvitationRequest } from "@evenhand/shared/http/accounts";
+import { mayBelong, type OrganizationKind } from "@evenhand/shared/access";
 import type { Created, PageQuery } from "@evenhand/shared/http/paging";
 import { mailedLink } from "@evenhand/shared/mailed-pages";
 import type { Actor } from "../../platform/auth/actor.ts";
@@ -8,6 +9,7 @@ import { hashSecret, newSecret } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { CONFIG, type Config } from "../../platform/config/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
+import { keepOpenWithin, oneAtATime } from "../../platform/database/bounds.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
 import { SiteAddress } from "../../platform/http/site-address.ts";
@@ -25,11 +27,27 @@ const spent = () =>
     "The invitation was used, has run out, or never was. Ask for a new one.",
   );
 
+const kindsOf = async (tx: Transaction, account: string): Promise<OrganizationKind[]> => {
+  const rows = await tx.membership.findMany({
+    where: { accountId: account },
+    select: { organization: { select: { kind: true } } },
+  });
+  return rows.map(({ organization }) => organization.kind);
+};
+
+const apart = (at: string) =>
+  new ProblemError(
+    "not-permitted",
+    "Whoever runs the service belongs to no dealer, inspector or buyer in it. Nobody joined; use another account.",
+    at === "" ? {} : { problems: [{ at, reason: "somebody who does not run the service" }] },
+  );
+
 /** A link by mail that works once, and tells its holder whose organization it leads into. */
 @Injectable()
 export class InvitationsService {
   static readonly sentADay = 100;
   static readonly receivedADay = 10;
+  static readonly mostOpen = 200;
 
   constructor(
     private readonly database: Database,
@@ -46,15 +64,17 @@ export class InvitationsService {
     const [id, secret, now] = [this.ids.next(), newSecret(), this.clock.now()];
     const recipient = normalEmail(email);
     await this.database.transaction(async (tx) => {
-      const { name } = found(
+      const { name, kind } = found(
         await tx.organization.findUnique({ where: { id: organization } }),
         "organization",
       );
       await this.keepWithinTheDay(tx, actor.account, recipient);
+      await this.checkFirm(tx, actor, { email: recipient, organization, kind });
       await tx.invitation.updateMany({
         where: { organizationId: organization, email: recipient, acceptedAt: null, revokedAt: null },
         data: { revokedAt: now },
       });
+      await this.keepOpenWithin(tx, organization, now);
       await tx.invitation.create({
         data: {
           id,
@@ -133,10 +153,40 @@ export class InvitationsService {
     const passwordHash = account === null ? await hashPassword(given.password) : "";
     return this.database.transaction(async (tx) => {
       const { organizationId, role } = await this.claim(tx, secret);
+      if (account !== null) await this.checkApart(tx, account, organizationId);
       const id = account ?? (await this.accounts.registerHashed({ email, name: given.name, passwordHash }));
       await this.accounts.join(id, organizationId, role);
       return { id };
     });
+  }
+
+  /** Who runs the service invites others into firms, never one of its own. Others are told nothing about an address. */
+  private async checkFirm(
+    tx: Transaction,
+    actor: Actor,
+    { email, organization, kind }: { email: string; organization: string; kind: OrganizationKind },
+  ): Promise<void> {
+    if (!actor.isOperator || actor.isAdmin(organization)) return;
+    const account = await tx.account.findUnique({ where: { email }, select: { id: true } });
+    if (account !== null && !mayBelong(await kindsOf(tx, account.id), kind)) throw apart("/email");
+  }
+
+  private async checkApart(tx: Transaction, account: string, organization: string): Promise<void> {
+    const { kind } = await tx.organization.findUniqueOrThrow({
+      where: { id: organization },
+      select: { kind: true },
+    });
+    if (!mayBelong(await kindsOf(tx, account), kind)) throw apart("");
+  }
+
+  private async keepOpenWithin(tx: Transaction, organization: string, now: Date): Promise<void> {
+    await oneAtATime(tx, "open invitations", organization);
+    const open = { organizationId: organization, acceptedAt: null, revokedAt: null, expiresAt: { gt: now } };
+    keepOpenWithin(
+      await tx.invitation.count({ where: open }),
+      InvitationsService.mostOpen,
+      `${InvitationsService.mostOpen} invitations of this organization are open, as many as may be at once. Revoke those that are not needed.`,
+    );
   }
 
   private async find(secret: string): Promise<{ email: string }> {
@@ -151,7 +201,7 @@ export class InvitationsService {
 
   /** Letters to strangers are bounded: by who sends them, and by who gets them. One who sends many at once waits here. */
   private async keepWithinTheDay(tx: Transaction, account: string, recipient: string): Promise<void> {
-    await tx.$queryRaw`SELECT pg_advisory_xact_lock(hashtextextended(${`invitations ${account}`}, 0))::text`;
+    await oneAtATime(tx, "invitations", account);
     const since = { gt: new Date(this.clock.now().getTime() - day) };
     const [sent, received] = [
       await tx.invitation.count({ where: { invitedBy: account, createdAt: since } }),

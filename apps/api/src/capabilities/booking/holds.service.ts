@@ -1,11 +1,14 @@
-import { Injectable } from "@nestjs/common";
+import { Inject, Injectable } from "@nestjs/common";
 import { holdHour } from "@evenhand/booking/appointment";
+import { findHoldRefusal, type HoldRefusal } from "@evenhand/booking/hold-bounds";
 import { greatCircleTravel } from "@evenhand/booking/travel";
 import type { VisitPlan } from "@evenhand/booking/visit-plan";
 import type { HoldRequest } from "@evenhand/shared/http/booking";
 import type { CreatedDraft } from "@evenhand/shared/http/paging";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
+import { CONFIG, type Config } from "../../platform/config/index.ts";
+import { oneAtATime } from "../../platform/database/bounds.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { readerIn } from "../../platform/database/reader.ts";
@@ -37,6 +40,7 @@ export class HoldsService {
     private readonly hours: HourCheck,
     private readonly runOut: RunOutHolds,
     private readonly terms: TermsService,
+    @Inject(CONFIG) private readonly config: Config,
   ) {}
 
   /** @throws HourTaken where the hour cannot be had any more */
@@ -49,6 +53,7 @@ export class HoldsService {
       const barred = await readBarred(readerIn(tx), [dealer, ...actor.organizations("buyer")]);
       const ids = cars.map(({ id }) => id);
       const search: Search = { site, cars: ids, plan, barred, skills: [], currency: offer.total.currency };
+      await this.keepWithinBounds(tx, buyerOf(actor), ids, now);
       await lockInspector(tx, offer.inspector);
       await this.runOut.end(tx, { inspector: offer.inspector, site, cars: ids }, now);
       const asked = {
@@ -66,6 +71,18 @@ export class HoldsService {
         throw error;
       }
     });
+  }
+
+  /** One who asks for many hours at once waits here, so that each sees what the one before has taken. */
+  private async keepWithinBounds(tx: Transaction, buyer: string, cars: string[], now: number): Promise<void> {
+    await oneAtATime(tx, "holds", buyer);
+    const rows = await tx.$queryRaw<{ id: string; cars: string[]; deadline: Date }[]>`
+      SELECT a.id, a.deadline, array_agg(c.vehicle_id::text) AS cars
+      FROM appointment a JOIN appointment_car c ON c.appointment_id = a.id
+      WHERE a.buyer_id = ${buyer}::uuid AND a.state = 'held' AND a.deadline > ${new Date(now)} GROUP BY a.id`;
+    const open = rows.map(({ deadline, ...hold }) => ({ ...hold, until: deadline.getTime() }));
+    const refusal = findHoldRefusal(open, cars, this.config.booking.holdsOfABuyer);
+    if (refusal !== null) throw holdsOpen(refusal, now);
   }
 
   private async store(tx: Transaction, actor: Actor, hold: Hold): Promise<CreatedDraft> {
@@ -104,6 +121,17 @@ export class HoldsService {
     await this.jobs.enqueue(tx, "appointment", id, new Date(held.deadline ?? now));
     return { id, revision: 1 };
   }
+}
+
+function holdsOpen({ code, hold }: HoldRefusal, now: number): ProblemError {
+  const minutes = Math.max(1, Math.ceil((hold.until - now) / 60_000));
+  const what =
+    code === "car-held-already" ? "an hour for this car" : "as many hours as one buyer may hold at once";
+  return new ProblemError(
+    "holds-open",
+    `You hold ${what} already. Book it or cancel it, or wait ${minutes} ${minutes === 1 ? "minute" : "minutes"} until ${code === "car-held-already" ? "it" : "the first"} runs out.`,
+    { members: { appointment: hold.id }, headers: { "retry-after": String(minutes * 60) } },
+  );
 }
 
 async function lockInspector(tx: Transaction, id: string): Promise<void> {

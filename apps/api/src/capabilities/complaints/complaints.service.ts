@@ -10,6 +10,7 @@ import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
+import { dayLimit, dayMs, keepOpenWithin, oneAtATime } from "../../platform/database/bounds.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
@@ -20,6 +21,9 @@ import { complaintCounts, complaintDetail, complaintList } from "./complaints.qu
 /** Complaints. The operator sees how many wait and for how long; what they say only by opening one, with a reason that is kept. */
 @Injectable()
 export class ComplaintsService {
+  static readonly sentADay = 10;
+  static readonly mostOpen = 20;
+
   constructor(
     private readonly database: Database,
     private readonly clock: Clock,
@@ -30,8 +34,9 @@ export class ComplaintsService {
   async create(actor: Actor, { organization, about, text }: ComplaintRequest): Promise<Created> {
     if (!actor.organizations().includes(organization)) throw notFound("organization");
     const id = this.ids.next();
-    await this.database.transaction((tx) =>
-      tx.complaint.create({
+    await this.database.transaction(async (tx) => {
+      await this.keepWithinBounds(tx, actor.account, organization);
+      await tx.complaint.create({
         data: {
           id,
           organizationId: organization,
@@ -43,9 +48,26 @@ export class ComplaintsService {
           createdBy: actor.account,
           receivedAt: this.clock.now(),
         },
-      }),
-    );
+      });
+    });
     return { id };
+  }
+
+  /** Each is read by a person, who can read so many. */
+  private async keepWithinBounds(tx: Transaction, account: string, organization: string): Promise<void> {
+    await oneAtATime(tx, "complaints", organization);
+    const since = { gt: new Date(this.clock.now().getTime() - dayMs) };
+    const sent = await tx.complaint.count({ where: { createdBy: account, receivedAt: since } });
+    if (sent >= ComplaintsService.sentADay)
+      throw dayLimit(
+        `You have sent ${sent} complaints within a day, as many as may be. Send the next tomorrow.`,
+      );
+    const where = { organizationId: organization, state: { not: "answered" } };
+    keepOpenWithin(
+      await tx.complaint.count({ where }),
+      ComplaintsService.mostOpen,
+      `${ComplaintsService.mostOpen} complaints of your organization wait for an answer, as many as may be at once.`,
+    );
   }
 
   async list(actor: Actor, query: ComplaintQuery): Promise<JsonText> {

@@ -14,6 +14,7 @@ import { maySeeVehicle } from "../../platform/access/row-access.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
+import { dayLimit, dayMs, keepOpenWithin, oneAtATime } from "../../platform/database/bounds.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
 import { readerIn } from "../../platform/database/reader.ts";
@@ -37,6 +38,10 @@ type Locked = {
 /** Buyers' questions on items, and the dealer's answers, which become findings of the next statement. */
 @Injectable()
 export class QuestionsService {
+  static readonly writtenADay = 200;
+  /** Of one buyer about one car, drafted or not answered yet. */
+  static readonly mostOpen = 100;
+
   constructor(
     private readonly database: Database,
     private readonly clock: Clock,
@@ -71,6 +76,26 @@ export class QuestionsService {
     return new JsonText(body, String(revision));
   }
 
+  /** A dealer answers them one by one. */
+  private async keepWithinBounds(
+    tx: Transaction,
+    { account, buyer, vehicle }: { account: string; buyer: string; vehicle: string },
+  ): Promise<void> {
+    await oneAtATime(tx, "questions", buyer);
+    const since = { gt: new Date(this.clock.now().getTime() - dayMs) };
+    const written = await tx.question.count({ where: { createdBy: account, createdAt: since } });
+    if (written >= QuestionsService.writtenADay)
+      throw dayLimit(
+        `You have written ${written} questions within a day, as many as may be. Go on tomorrow.`,
+      );
+    const where = { buyerId: buyer, vehicleId: vehicle, state: { in: ["drafted", "asked"] } };
+    keepOpenWithin(
+      await tx.question.count({ where }),
+      QuestionsService.mostOpen,
+      `${QuestionsService.mostOpen} questions of yours about this car are open, as many as may be at once. Wait for answers first.`,
+    );
+  }
+
   async create(
     actor: Actor,
     vehicle: string,
@@ -81,6 +106,7 @@ export class QuestionsService {
       checkPlace(Vehicle.parse(document), item, position);
       const [id, now] = [this.ids.next(), this.clock.now()];
       const buyer = found(actor.organizations("buyer")[0], "buyer");
+      await this.keepWithinBounds(tx, { account: actor.account, buyer, vehicle });
       await tx.question.create({
         data: {
           id,

@@ -1,4 +1,5 @@
 import { join } from "node:path";
+import { HOLDS_OF_A_BUYER } from "@evenhand/booking/hold-bounds";
 import { usualBodyBytes } from "@evenhand/shared/http/paging";
 import { isLoopback } from "@evenhand/shared/loopback";
 import { z } from "zod";
@@ -40,6 +41,8 @@ const Environment = z.object({
   REQUESTS_BY_ADDRESS: whole(1, 1_000_000_000).default(1_200),
   REQUESTS_BY_ACCOUNT: whole(1, 1_000_000_000).default(600),
   COSTLY_REQUESTS_BY_ACCOUNT: whole(1, 1_000_000_000).default(120),
+  /** Hours one buyer may hold at once; for one car never more than one. */
+  HOLDS_OF_A_BUYER: whole(1, 1_000).default(HOLDS_OF_A_BUYER),
 });
 
 const complete = Environment.superRefine((found, context) => {
@@ -73,6 +76,7 @@ const complete = Environment.superRefine((found, context) => {
       costly: found.COSTLY_REQUESTS_BY_ACCOUNT,
     },
   },
+  booking: { holdsOfABuyer: found.HOLDS_OF_A_BUYER },
   session: { days: found.SESSION_DAYS },
   invitation: { days: found.INVITATION_DAYS },
   mail: {
