@@ -1,7 +1,7 @@
 import { PgBoss } from "pg-boss";
 
 /** Every kind of slow work. Workers look at the state again, so doing one twice does no harm. */
-export const queues = ["mail", "appointment", "password-reset", "appointment-sweep"] as const;
+export const queues = ["mail", "appointment", "password-reset", "appointment-sweep", "table-sweep"] as const;
 export type QueueName = (typeof queues)[number];
 
 /** How a queue is worked in one process. */
@@ -19,11 +19,13 @@ export const workings: Readonly<Record<QueueName, Working>> = {
   appointment: { atOnce: 4, fetchers: 2, lookEvery: 0.5 },
   "password-reset": { atOnce: 4, fetchers: 1, lookEvery: 2 },
   "appointment-sweep": { atOnce: 1, fetchers: 1, lookEvery: 2 },
+  "table-sweep": { atOnce: 1, fetchers: 1, lookEvery: 60 },
 };
 
 /** What is put in line by the clock, once for however many services there are, as cron says it. */
 const schedules: readonly { readonly queue: QueueName; readonly cron: string }[] = [
   { queue: "appointment-sweep", cron: "* * * * *" },
+  { queue: "table-sweep", cron: "17 * * * *" },
 ];
 
 /**

@@ -1,0 +1,108 @@
+import type { Database } from "./database.ts";
+
+/**
+ * What becomes of every table in time. `older` is SQL that holds for rows whose time is over at `$1`; `after` says the same in
+ * words. `kept`: why nothing of it is taken away.
+ */
+export type Growth = { readonly older: string; readonly after: string } | { readonly kept: string };
+
+const days = (count: number): string => `$1::timestamptz - interval '${count} days'`;
+const neverAsked = `requested_at IS NULL AND state IN ('expired', 'cancelled') AND created_at < ${days(30)}
+  AND NOT EXISTS (SELECT 1 FROM payment_entry p WHERE p.appointment_id = appointment.id)`;
+const ofHolds = `appointment_id IN (SELECT id FROM appointment WHERE ${neverAsked})`;
+
+/** Rows taken away in one statement, so that none holds anything for long. */
+const atOnce = 5_000;
+
+const work = "the work itself: as many rows as people make";
+const evidence = "evidence: never changed, never taken away";
+
+/** Every table there is; a test holds it against the schema, and DEVELOPERS.md shows it. */
+export const growths: Readonly<Record<string, Growth>> = {
+  session: { older: `least(expires_at, revoked_at) < ${days(30)}`, after: "30 days after its end" },
+  api_token: { older: `least(expires_at, revoked_at) < ${days(90)}`, after: "90 days after its end" },
+  invitation: {
+    older: `least(expires_at, revoked_at, accepted_at) < ${days(90)}`,
+    after: "90 days after it was used, revoked or ran out",
+  },
+  password_reset: { older: `expires_at < ${days(7)}`, after: "7 days after it ran out" },
+  throttle: { older: "window_ends < $1::timestamptz", after: "once its window has ended" },
+  idempotency: { older: `created_at < ${days(1)}`, after: "after 24 hours" },
+  mail: {
+    older: `(state = 'sent' AND sent_at < ${days(30)}) OR (state = 'failed' AND created_at < ${days(90)})`,
+    after: "30 days after it was sent, 90 days where it failed",
+  },
+  notice: { older: `coalesce(read_at, created_at) < ${days(730)}`, after: "two years after it was read" },
+  calendar_feed: { older: `revoked_at < ${days(90)}`, after: "90 days after it was revoked" },
+  // A hold nobody asked for goes with its parts, which come first.
+  appointment_move: { older: ofHolds, after: "with its hold" },
+  appointment_car: { older: ofHolds, after: "with its hold" },
+  appointment_bay: { older: ofHolds, after: "with its hold" },
+  appointment: { older: neverAsked, after: "30 days, a hold that was never asked for; others are kept" },
+  organization: { kept: work },
+  account: { kept: work },
+  membership: { kept: work },
+  vehicle: { kept: work },
+  inspection_order: { kept: work },
+  report: { kept: work },
+  report_finding: { kept: work },
+  report_operation: { kept: "an operation is done once, ever, however late it is sent again" },
+  report_version: { kept: evidence },
+  statement_exposure: { kept: evidence },
+  comparison: { kept: evidence },
+  release: { kept: evidence },
+  cost_table: { kept: "one a buyer" },
+  firm_handbook: { kept: "one a firm" },
+  summary: { kept: evidence },
+  decision: { kept: evidence },
+  demo_load: { kept: "one a demo" },
+  inspector_calendar: { kept: work },
+  firm_admission: { kept: "one a firm" },
+  inspector_interest: { kept: evidence },
+  inspector_dealing: { kept: evidence },
+  site: { kept: work },
+  bay: { kept: work },
+  vehicle_place: { kept: "one a car" },
+  brief: { kept: "one a car and buyer" },
+  booking_terms: { kept: evidence },
+  payment_entry: { kept: evidence },
+  share_link: { kept: "says how often it was read, also once it is revoked" },
+  listing_change: { kept: evidence },
+  question: { kept: work },
+  complaint: { kept: evidence },
+  complaint_opening: { kept: evidence },
+};
+
+/**
+ * Takes away what no longer serves anybody, table by table and some rows at a time. Done twice, or by two at once, it does no harm.
+ *
+ * @param now the hour from which ages are reckoned
+ * @returns rows taken away, by table
+ */
+export async function sweepTables(
+  database: Pick<Database, "rows">,
+  now: Date,
+): Promise<Record<string, number>> {
+  const taken: Record<string, number> = {};
+  for (const [table, growth] of Object.entries(growths))
+    if ("older" in growth) taken[table] = await sweepTable(database, table, growth.older, now);
+  return taken;
+}
+
+async function sweepTable(
+  database: Pick<Database, "rows">,
+  table: string,
+  older: string,
+  now: Date,
+): Promise<number> {
+  let taken = 0;
+  for (;;) {
+    const rows = await database.rows({
+      text: `DELETE FROM ${table} WHERE ctid IN (
+        SELECT ctid FROM ${table} WHERE ${older} LIMIT ${atOnce} FOR UPDATE SKIP LOCKED) RETURNING 1 AS one`,
+      values: [now],
+    });
+    taken += rows.length;
+    if (rows.length < atOnce) return taken;
+  }
+}
