@@ -23,7 +23,11 @@ export const Instrument = z.strictObject({
 });
 export type Instrument = z.infer<typeof Instrument>;
 
-/** A grading scale of the report's own: grades from worst to best, each covering a stretch of 0–1; equal stretches where none is given. */
+/** Nobody may widen or shift a word of their own scale so that it agrees with what was found. */
+const NO_STRETCH =
+  "scales are mapped by the service: leave the stretch out, and order the grades from worst to best; each covers an equal share";
+
+/** A grading scale of the report's own: grades from worst to best, mapped by rank, each covering an equal share of 0–1. */
 export const GradeScale = z.strictObject({
   id: LocalId,
   name: z.string().min(1).max(200),
@@ -32,12 +36,12 @@ export const GradeScale = z.strictObject({
       z.strictObject({
         id: LocalId,
         name: z.string().min(1).max(200),
-        stretch: z.tuple([z.number().min(0).max(1), z.number().min(0).max(1)]).optional(),
+        stretch: z.never({ error: NO_STRETCH }).optional(),
       }),
     )
     .min(2)
     .max(100),
-  /** Only on the scale `percent`: the step it is given in, in per cent. */
+  /** Only on the scale `percent`: the step it is given in, in per cent; however wide, it covers at most one house step. */
   step: z.number().positive().max(100).optional(),
 });
 export type GradeScale = z.infer<typeof GradeScale>;

@@ -1,5 +1,5 @@
 import { formatExact } from "@evenhand/comparison/format-figure";
-import { notSeenWords } from "@evenhand/comparison/sentence";
+import { gradeWords, notSeenWords } from "@evenhand/comparison/sentence";
 import type { Answer, AnswerOf, Fault } from "@evenhand/shared/answer";
 import type { GradeScale } from "@evenhand/shared/report";
 import type { Item } from "@evenhand/shared/sheet";
@@ -25,12 +25,6 @@ const readingText = ({ unit, values }: AnswerOf<"reading">): string => {
 
 const colorText = ({ values }: AnswerOf<"color">): string =>
   values.map(({ L, a, b }) => `L* ${formatExact(L)} a* ${formatExact(a)} b* ${formatExact(b)}`).join("; ");
-
-const gradeText = ({ scale, value }: AnswerOf<"grade">, scales: readonly GradeScale[]): string => {
-  if (scale === "percent") return formatQuantity(value, "%");
-  const own = scales.find(({ id }) => id === scale)?.grades.find(({ id }) => id === value);
-  return own?.name ?? String(value).replaceAll("-", " ");
-};
 
 /** One fault: kind, extent, spot. */
 export const faultText = (fault: Fault, { sheet, item }: Omit<AnswerContext, "scales">): string => {
@@ -59,7 +53,7 @@ export const answerText = (answer: Answer, context: AnswerContext): string => {
     case "color":
       return colorText(answer);
     case "grade":
-      return gradeText(answer, context.scales);
+      return gradeWords(answer, context.scales);
     case "working":
       return catalog.working[answer.value];
     case "presence":

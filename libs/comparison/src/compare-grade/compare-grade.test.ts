@@ -19,12 +19,26 @@ describe("compareGrade", () => {
   });
 
   it("agrees from an overlap of half the union", () => {
-    expect(compare([0.6, 0.8], [0.6, 1])).toMatchObject({
+    expect(compare([0.6, 0.8], [0.66, 0.86])).toMatchObject({
       outcome: "agree",
       reason: "grades-overlap",
       standing: "confirmed",
     });
-    expect(compare([0.6, 0.79], [0.6, 1]).outcome).toBe("consistent");
+    expect(compare([0.6, 0.8], [0.7, 0.9]).reason).toBe("grades-near");
+  });
+
+  it("never agrees by a word wider than a house step, however much it covers", () => {
+    expect(compare([0.6, 0.8], [0.6, 1])).toMatchObject({
+      outcome: "consistent",
+      reason: "grade-within-wider",
+      standing: "too-coarse",
+    });
+    expect(compare([0.3, 0.8], [0.2, 0.7]).outcome).toBe("consistent");
+  });
+
+  it("agrees within a stretch no wider than a house step, either way", () => {
+    expect(compare([0.6, 0.65], house(3))).toMatchObject({ outcome: "agree", reason: "grades-overlap" });
+    expect(compare(house(3), [0.75, 0.8]).outcome).toBe("agree");
   });
 
   it("is consistent, too coarse, within a wider stretch either way", () => {
@@ -63,12 +77,12 @@ describe("compareGrade", () => {
   });
 
   it("keeps the first two rules for strict items", () => {
-    expect(compare([0.6, 0.8], [0.6, 1], { strict: true }).outcome).toBe("agree");
+    expect(compare([0.6, 0.8], [0.65, 0.85], { strict: true }).outcome).toBe("agree");
     expect(compare([0, 1], [0.9, 1], { strict: true }).outcome).toBe("consistent");
   });
 
   it("has a direction only where something differs", () => {
-    expect(compare([0.6, 0.8], [0.55, 0.8])).toMatchObject({ outcome: "agree", direction: "neither" });
+    expect(compare([0.6, 0.8], [0.56, 0.76])).toMatchObject({ outcome: "agree", direction: "neither" });
     expect(compare([0.4, 0.6], [0.2, 0.8])).toMatchObject({ outcome: "consistent", direction: "neither" });
     expect(compare([0.2, 0.8], [0.2, 0.3])).toMatchObject({
       outcome: "consistent",

@@ -42,10 +42,16 @@ const byDistance = (steps: number, strict: boolean): Verdict => {
     : { outcome: "differ", reason: "grades-far-apart" };
 };
 
+const width = ([low, high]: Stretch): number => high - low;
+
 const judge = (figures: GradeFigures, strict: boolean): Verdict => {
-  if (figures.overlap >= 0.5 - ROUNDING) return { outcome: "agree", reason: "grades-overlap" };
-  if (lies(figures.a, figures.b) || lies(figures.b, figures.a)) {
-    return { outcome: "consistent", reason: "grade-within-wider" };
+  const { a, b, overlap } = figures;
+  if (overlap >= 0.5 - ROUNDING || lies(a, b) || lies(b, a)) {
+    // Within one house step there is nothing finer to be said; a wider word confirms nothing, whoever used it.
+    const fine = Math.max(width(a), width(b)) <= houseStep + ROUNDING;
+    return fine
+      ? { outcome: "agree", reason: "grades-overlap" }
+      : { outcome: "consistent", reason: "grade-within-wider" };
   }
   return byDistance(figures.steps, strict);
 };
@@ -56,8 +62,8 @@ const directionOf = (outcome: Outcome, steps: number): Direction => {
 };
 
 /**
- * Compares two grades on whatever scales by their stretches. In order: overlap over union ≥ ½ agrees; one stretch
- * within a wider one is consistent; else by the distance of the middles in house steps, tighter for strict items.
+ * Compares two grades on whatever scales by their stretches. In order: overlap over union ≥ ½, or one within the other, agrees
+ * where neither is wider than a house step, else is consistent, for a wide word confirms nothing; else by the distance of the middles in house steps, tighter for strict items.
  * A single step still has a direction, since the same step again and again is a bias.
  *
  * @param same the same grade of the same scale: agrees whatever its stretch

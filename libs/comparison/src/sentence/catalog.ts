@@ -28,6 +28,12 @@ export const SENTENCES: Readonly<Record<SentenceKey, string>> = {
     "{A} {a}, {B} {b}: the one passes and the other may not; too close to be sure, so read it again",
   "both-past-limit": "{A} {a}, {B} {b}: both say it is past the limit",
   "perhaps-the-unit": "{A} {a}, {B} {b}: the figures fit in another unit, so perhaps only the unit is wrong",
+  "worst-spot-beyond-chance":
+    "taken at the worst spot, {A} {a}, {B} {b}: the difference of {difference} is more than chance explains, but perhaps less than the {delta} that matters",
+  "worst-spot-beyond-delta":
+    "taken at the worst spot, {A} {a}, {B} {b}: the difference of {difference} is more than the {delta} that matters",
+  "explained-by-conditions":
+    "{A} {a}, {B} {b}: the other conditions it was read under explain the difference",
   "other-conditions": "{A} {a}, {B} {b}: read under other conditions, which cannot be set against each other",
   "same-color": "Both read {a}",
   "color-within-delta": "The two colors are {difference} apart, within the {delta} that matters",
@@ -41,13 +47,14 @@ export const SENTENCES: Readonly<Record<SentenceKey, string>> = {
     "The two colors were measured with different geometries and cannot be set against each other",
   "same-grade": "Both call it {a}",
   "grades-overlap": "{A} {a}, {B} {b}: the two grades cover mostly the same",
-  "grade-within-wider": "{A} {a}, {B} {b}: one lies within the other, which is too coarse to confirm it",
+  "grade-within-wider": "{A} {a}, {B} {b}: nothing speaks against it, but a word that wide confirms nothing",
   "grades-near": "{A} {a}, {B} {b}: near enough for two careful people to differ so",
   "grades-apart": "{A} {a}, {B} {b}: farther apart than two careful people usually are",
   "grades-far-apart": "{A} {a}, {B} {b}: too far apart for two views of one condition",
   "unknown-scale": "{A} {a}, {B} {b}: a grade is on a scale its report does not describe",
   "same-answer": "Both say {a}",
   "other-answer": "{A} {a}, {B} {b}",
+  "some-do-not-work": "{A} {a}, {B} {b}: some of them do not work",
   "works-at-times": "{A} {a}, {B} {b}",
   "both-bad": "{A} {a}, {B} {b}: both say it is bad",
   "worse-than-said": "{A} {a}, {B} {b}: worse than was said",
@@ -101,6 +108,7 @@ export const SENTENCES: Readonly<Record<SentenceKey, string>> = {
   "found-bad-not-stated": "{B} {b}; {theA} says nothing of it",
   "found-bad-statement-unseen": "{B} {b}; {theA} did not see it",
   "found-bad-by-figures": "{B} {b}: bad by a rule of the handbook; {theA} says nothing of it",
+  "borne-out-by-figures": "{A} {a}: nobody looked at it itself, and the figures that were found speak for it",
   "falls-to-figures": "{A} {a}: the figures that were found speak against it",
   "found-without-yardstick": "{B} {b}; {theA} says nothing of it, and there is no figure to judge it by",
   "found-without-yardstick-statement-unseen":
@@ -123,8 +131,7 @@ export const REPORTS: Readonly<Record<ReportKind, { readonly says: string; reado
 export const CLAUSES = {
   byEye: "{value} by eye",
   unnamed: "{value} (instrument not named)",
-  useAllowed: "{difference} beyond the {allowed} of use allowed between the visits",
-  withinUse: "{difference} after the {allowed} of use allowed between the visits",
+  useAllowed: "{difference} ({allowed} of use is allowed between the visits)",
   limitLeast: "; at least {limit} is required: {calls}",
   limitMost: "; at most {limit} is allowed: {calls}",
   practiceLeast: "; common practice looks for at least {limit}: {calls}",
@@ -139,6 +146,8 @@ export const CLAUSES = {
   noneDenied: "no {kind}",
   noneAtAll: "no faults",
   nothingListed: "nothing listed",
+  readAs: "{grade} (read as {house})",
+  or: " or ",
   colorOf: "L* {L}, a* {a}, b* {b}",
 } as const;
 

@@ -11,6 +11,7 @@ import type { Direction, Outcome, Standing } from "@evenhand/shared/outcome";
 import type { Report, ReportKind } from "@evenhand/shared/report";
 import type { Severity } from "@evenhand/shared/severity";
 import type { Item, Sheet } from "@evenhand/shared/sheet";
+import { convert, convertDifference, dimensionOf } from "@evenhand/measurement/unit";
 import { formatExact, formatMeasured, formatUnit, formatValue } from "../format-figure/index.ts";
 import {
   AT_STAKE,
@@ -30,6 +31,7 @@ import { asSentence, fill } from "./fill.ts";
 import { describeAnswer, faultAt, faultWords, kindWords } from "./words.ts";
 import type { SideAnswer } from "./words.ts";
 
+export { gradeWords } from "./words.ts";
 export type { SideAnswer } from "./words.ts";
 
 /** What an entry's sentence is made from beside the entry: the item's words and both answers. */
@@ -56,30 +58,55 @@ export const notSeenWords = (reason: NotSeenReason): string => NOT_SEEN[reason];
 
 type Values = Record<string, string>;
 
-const meanWords = (side: SideFigures, unit: ReadingFigures["unit"]): string => {
-  const value = formatValue(side.mean, side.standardUncertainty, unit);
+type Unit = ReadingFigures["unit"];
+
+/** The unit a side wrote its reading in; that of the figures where it is no reading of its own (an extent). */
+const unitOf = (answer: SideAnswer | null, { unit }: ReadingFigures): Unit =>
+  answer?.answer.kind === "reading" && dimensionOf(answer.answer.unit) === dimensionOf(unit)
+    ? answer.answer.unit
+    : unit;
+
+/** A mean as its reader wrote it, to the digits that its uncertainty warrants in that unit. */
+const meanWords = (side: SideFigures, from: Unit, unit: Unit): string => {
+  const uncertainty = convertDifference(side.standardUncertainty, from, unit);
+  const value = formatValue(convert(side.mean, from, unit), uncertainty, unit);
   if (side.unnamed === true) return fill(CLAUSES.unnamed, { value });
   return side.byEye ? fill(CLAUSES.byEye, { value }) : value;
 };
 
-const differenceWords = (figures: ReadingFigures): string => {
-  const { difference, expandedUncertainty, unit, useAllowed } = figures;
-  const words = formatMeasured(Math.abs(difference), expandedUncertainty, unit);
-  if (useAllowed === undefined) return words;
-  const allowed = formatExact(useAllowed) + formatUnit(unit);
-  return fill(difference === 0 ? CLAUSES.withinUse : CLAUSES.useAllowed, { difference: words, allowed });
+/** A figure that was not measured: exact in the unit it was given in, to three digits in another. */
+const sizeWords = (size: number, from: Unit, unit: Unit): string => {
+  const converted = convertDifference(size, from, unit);
+  return formatExact(from === unit ? converted : Number(converted.toPrecision(3))) + formatUnit(unit);
 };
 
-const readingValues = (figures: ReadingFigures): Values => ({
-  a: meanWords(figures.a, figures.unit),
-  b: meanWords(figures.b, figures.unit),
-  difference: differenceWords(figures),
-  delta: formatExact(figures.delta) + formatUnit(figures.unit),
-});
+/** The difference as it was read. */
+const differenceWords = (figures: ReadingFigures, unit: Unit): string => {
+  const { difference, expandedUncertainty, unit: from, useAllowed } = figures;
+  const size = (value: number): number => convertDifference(Math.abs(value), from, unit);
+  const words = formatMeasured(size(difference), size(expandedUncertainty), unit);
+  if (useAllowed === undefined) return words;
+  return fill(CLAUSES.useAllowed, {
+    difference: words,
+    allowed: sizeWords(Math.abs(useAllowed), from, unit),
+  });
+};
 
-const figureValues = (entry: Entry): Values => {
+/** Each side in the unit it was written in; the difference in that unit where both share it, else in the item's own. */
+const readingValues = (figures: ReadingFigures, { a, b }: SentenceContext): Values => {
+  const [unitA, unitB] = [unitOf(a, figures), unitOf(b, figures)];
+  const unit = unitA === unitB ? unitA : figures.unit;
+  return {
+    a: meanWords(figures.a, figures.unit, unitA),
+    b: meanWords(figures.b, figures.unit, unitB),
+    difference: differenceWords(figures, unit),
+    delta: sizeWords(figures.delta, figures.unit, unit),
+  };
+};
+
+const figureValues = (entry: Entry, context: SentenceContext): Values => {
   const { figures } = entry;
-  if (figures?.of === "reading") return readingValues(figures);
+  if (figures?.of === "reading") return readingValues(figures, context);
   if (figures?.of !== "color") return {};
   return {
     difference: formatMeasured(figures.deltaE, figures.expandedUncertainty, "dE"),
@@ -198,7 +225,7 @@ export const sentence = (entry: Entry, context: SentenceContext): string => {
   const values = {
     ...reports,
     ...said,
-    ...figureValues(entry),
+    ...figureValues(entry, context),
     ...atomValues(entry, item, context.sheet),
     ...notSeenReason(entry),
   };

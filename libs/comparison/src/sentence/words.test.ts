@@ -35,7 +35,7 @@ describe("describeAnswer", () => {
     expect(faults([], [])).toBe("nothing listed");
   });
 
-  it("says house grades in words, and other scales by their own names", () => {
+  it("says house grades in words, and other scales by their own names with what they are read as", () => {
     const scales = [scaleOf("stars"), scaleOf("points"), scaleOf("house")];
     expect(say({ kind: "grade", scale: "house", value: "even-wear" }, "interior.headliner", scales)).toBe(
       "even wear",
@@ -44,10 +44,10 @@ describe("describeAnswer", () => {
       "spent",
     );
     expect(say({ kind: "grade", scale: "points", value: "spent" }, "interior.headliner", scales)).toBe(
-      "points low",
+      "points low (read as spent or heavy wear)",
     );
     expect(say({ kind: "grade", scale: "stars", value: "fine-one" }, "interior.headliner", scales)).toBe(
-      "stars high",
+      "stars high (read as light wear or as new)",
     );
     expect(say({ kind: "grade", scale: "lost", value: "fine-one" }, "interior.headliner", scales)).toBe(
       "fine one",

@@ -1,6 +1,7 @@
 import type { Answer, AnswerOf, Fault } from "@evenhand/shared/answer";
 import type { GradeScale } from "@evenhand/shared/report";
 import type { Item, Sheet } from "@evenhand/shared/sheet";
+import { mappedTo } from "@evenhand/sheet/grade-scale";
 import { formatExact, formatNumber, formatUnit } from "../format-figure/index.ts";
 import { CLAUSES, NOT_SEEN, PRESENCE, WORKING } from "./catalog.ts";
 import { fill, list } from "./fill.ts";
@@ -49,11 +50,22 @@ const colorWords = ({ values }: AnswerOf<"color">): string =>
     ),
   );
 
-/** A grade of the report's own by the name it gives; a house grade, or one that has no name, by its id in words. */
-const gradeWords = ({ scale, value }: AnswerOf<"grade">, scales: readonly GradeScale[]): string => {
+const ownGradeWords = ({ scale, value }: AnswerOf<"grade">, scales: readonly GradeScale[]): string => {
   if (typeof value === "number") return `${formatExact(value)}%`;
   const own = scale === "house" ? undefined : scales.find(({ id }) => id === scale);
   return own?.grades.find(({ id }) => id === value)?.name ?? value.replaceAll("-", " ");
+};
+
+/**
+ * A grade of the report's own by the name it gives, and what it is read as; a house grade, or one that has no name, by its id in
+ * words.
+ *
+ * @example gradeWords({ kind: "grade", scale: "stars", value: "two" }, [threeStars]) // "two stars (read as even wear)"
+ */
+export const gradeWords = (answer: AnswerOf<"grade">, scales: readonly GradeScale[]): string => {
+  const grade = ownGradeWords(answer, scales);
+  const house = mappedTo(answer, scales).map((each) => each.replaceAll("-", " "));
+  return house.length === 0 ? grade : fill(CLAUSES.readAs, { grade, house: house.join(CLAUSES.or) });
 };
 
 const optionWords = ({ option, also = [] }: AnswerOf<"choice">, item: Item): string =>

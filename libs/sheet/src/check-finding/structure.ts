@@ -42,6 +42,10 @@ function sizeSentence(issue: Issue & { code: "too_small" | "too_big" }): string 
 function sentence(issue: Issue, raw: unknown): string {
   const name = String(issue.path.at(-1) ?? "it");
   const absent = missing(raw, issue.path);
+  // A field nobody may give: the contract says why, and what would work.
+  if (issue.code === "invalid_type" && issue.expected === "never") {
+    return `${name} is not taken: ${issue.message}.`;
+  }
   switch (issue.code) {
     case "invalid_type":
     case "invalid_value":

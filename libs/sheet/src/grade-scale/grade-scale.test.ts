@@ -1,18 +1,14 @@
 import type { GradeScale } from "@evenhand/shared/report";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { gradeStretch, houseGradeOf, houseGrades, houseStep } from "./index.ts";
+import { gradeStretch, houseGradeOf, houseGrades, houseStep, mappedTo } from "./index.ts";
 
-const grade = (id: string, stretch?: [number, number]) => ({
-  id,
-  name: id,
-  ...(stretch === undefined ? {} : { stretch }),
-});
+const grade = (id: string) => ({ id, name: id });
 const equal: GradeScale = { id: "four", name: "four", grades: ["d", "c", "b", "a"].map((id) => grade(id)) };
 const own: GradeScale = {
   id: "own",
   name: "own",
-  grades: [grade("poor", [0, 0.3]), grade("fair", [0.3, 0.7]), grade("good", [0.7, 1])],
+  grades: [grade("poor"), grade("fair"), grade("good")],
 };
 const percent = (step?: number): GradeScale => ({
   id: "percent",
@@ -34,13 +30,13 @@ describe("gradeStretch", () => {
     ]);
   });
 
-  it("shares 0 to 1 equally over a scale that gives no stretches", () => {
+  it("shares 0 to 1 equally over any scale of words", () => {
     expect(gradeStretch({ scale: "four", value: "c" }, [equal])).toEqual([0.25, 0.5]);
     expect(gradeStretch({ scale: "four", value: "a" }, [equal])).toEqual([0.75, 1]);
   });
 
-  it("takes the stretches a scale gives, and the right scale of several", () => {
-    expect(gradeStretch({ scale: "own", value: "fair" }, [equal, own])).toEqual([0.3, 0.7]);
+  it("takes the right scale of several", () => {
+    expect(gradeStretch({ scale: "own", value: "fair" }, [equal, own])).toEqual([1 / 3, 2 / 3]);
   });
 
   it.each([
@@ -48,14 +44,15 @@ describe("gradeStretch", () => {
     [100, 10, [0.9, 1]],
     [99, 10, [0.9, 1]],
     [0, 20, [0, 0.2]],
-    [50, 100, [0, 1]],
+    [50, 100, [0.4, 0.6]],
+    [10, 50, [0, 0.2]],
   ])("makes %d per cent in steps of %d %j", (value, step, [low, high]) => {
     const stretch = gradeStretch({ scale: "percent", value }, [percent(step)]);
     expect(stretch?.[0]).toBeCloseTo(low ?? Number.NaN, 12);
     expect(stretch?.[1]).toBeCloseTo(high ?? Number.NaN, 12);
   });
 
-  it("makes every percentage exactly as wide as its step and keeps it inside 0 to 1", () => {
+  it("makes every percentage as wide as its step, at most a house step, and keeps it inside 0 to 1", () => {
     fc.assert(
       fc.property(
         fc.double({ min: 0, max: 100, noNaN: true }),
@@ -65,7 +62,7 @@ describe("gradeStretch", () => {
             Number.NaN,
             Number.NaN,
           ];
-          expect(high - low).toBeCloseTo(step / 100, 10);
+          expect(high - low).toBeCloseTo(Math.min(step, 20) / 100, 10);
           expect(low).toBeGreaterThanOrEqual(0);
           expect(high).toBeLessThanOrEqual(1 + 1e-12);
           expect(value / 100).toBeGreaterThanOrEqual(low - 1e-12);
@@ -112,5 +109,32 @@ describe("houseGradeOf", () => {
     [[1, 1], "as-new"],
   ] as const)("puts the middle of %j in %s; a boundary goes to the better", (stretch, expected) => {
     expect(houseGradeOf(stretch)).toBe(expected);
+  });
+});
+
+describe("mappedTo", () => {
+  it.each([
+    [{ scale: "own", value: "poor" }, ["spent", "heavy-wear"]],
+    [{ scale: "own", value: "fair" }, ["even-wear"]],
+    [{ scale: "four", value: "a" }, ["as-new"]],
+    [{ scale: "percent", value: 70 }, ["light-wear"]],
+    [{ scale: "percent", value: 80 }, ["as-new"]],
+    [{ scale: "house", value: "spent" }, []],
+    [{ scale: "own", value: "great" }, []],
+  ])("says which house grades %j is read as", (answer, expected) => {
+    expect(mappedTo(answer, [equal, own, percent(5)])).toEqual(expected);
+  });
+
+  it("names at least one for every grade that is known", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 2, max: 100 }), fc.nat(99), (count, at) => {
+        const grades = Array.from({ length: count }, (_, index) => grade(`g${index}`));
+        const value = `g${at % count}`;
+        expect(
+          mappedTo({ scale: "any", value }, [{ id: "any", name: "any", grades }]).length,
+        ).toBeGreaterThan(0);
+      }),
+      { numRuns: 1000 },
+    );
   });
 });

@@ -14,21 +14,25 @@ function stretchOfIndex(index: number, count: number): Stretch | undefined {
   return index < 0 ? undefined : [index / count, (index + 1) / count];
 }
 
-/** As wide as its step, around the value, kept inside 0–1. */
+/** As wide as its step, at most a house step, around the value, kept inside 0–1. */
 function percentStretch(value: number, step: number): Stretch | undefined {
   if (!(value >= 0 && value <= 100) || !(step > 0 && step <= 100)) return undefined;
-  const low = Math.min(Math.max(value - step / 2, 0), 100 - step);
-  return [low / 100, (low + step) / 100];
+  const wide = Math.min(step, 100 * houseStep);
+  const low = Math.min(Math.max(value - wide / 2, 0), 100 - wide);
+  return [low / 100, (low + wide) / 100];
 }
 
-function ownStretch(scale: GradeScale, value: string): Stretch | undefined {
-  const index = scale.grades.findIndex(({ id }) => id === value);
-  return scale.grades[index]?.stretch ?? stretchOfIndex(index, scale.grades.length);
+/** By plain rank over equal shares: no report brings stretches of its own. */
+function ownStretch({ grades }: GradeScale, value: string): Stretch | undefined {
+  return stretchOfIndex(
+    grades.findIndex(({ id }) => id === value),
+    grades.length,
+  );
 }
 
 /**
  * The stretch of 0–1 a grade covers: on the scale `house` a fifth; on `percent` as wide as the step that the report's scale
- * `percent` gives, whatever the value; on a report's own scale the stretch it gives, or an equal share of 0–1.
+ * `percent` gives, at most a fifth, whatever the value; on a report's own scale an equal share of 0–1 by its rank.
  *
  * @param scales the report's own scales
  * @returns `undefined` where the scale or the value on it is unknown, or a percentage has no step
@@ -66,4 +70,27 @@ export function houseGradeOf([low, high]: Stretch): HouseGrade {
   // 1e-9: thirds and fifths meet at boundaries that floating point misses by less.
   const index = Math.floor(((low + high) / 2) * houseGrades.length + 1e-9);
   return houseGrades[Math.min(Math.max(index, 0), houseGrades.length - 1)] ?? "as-new";
+}
+
+/**
+ * The house grades a grade on another scale is mapped to, from worst to best: those that share more than half of
+ * either with it, else the one its middle lies in.
+ *
+ * @returns empty for a house grade, which is none but itself, and where the scale or the value is unknown
+ * @example
+ * mappedTo({ scale: "stars", value: "two" }, [threeStars]); // ["even-wear"]
+ */
+export function mappedTo(
+  grade: { readonly scale: string; readonly value: string | number },
+  scales: readonly GradeScale[],
+): HouseGrade[] {
+  const stretch = grade.scale === "house" ? undefined : gradeStretch(grade, scales);
+  if (stretch === undefined) return [];
+  const [low, high] = stretch;
+  const half = Math.min(houseStep, high - low) / 2;
+  const covered = houseGrades.filter((_, index) => {
+    const shared = Math.min(high, (index + 1) * houseStep) - Math.max(low, index * houseStep);
+    return shared > half + 1e-9;
+  });
+  return covered.length === 0 ? [houseGradeOf(stretch)] : covered;
 }

@@ -2,6 +2,7 @@ import type { Answer, Fault, FaultsAnswer } from "@evenhand/shared/answer";
 import type { GradeScale } from "@evenhand/shared/report";
 import type { Item } from "@evenhand/shared/sheet";
 import { UNITS } from "@evenhand/shared/unit";
+import { mappedTo } from "@evenhand/sheet/grade-scale";
 import type { IntlShape } from "react-intl";
 import type { z } from "zod";
 import type { MessageId } from "../../strings/en";
@@ -51,19 +52,28 @@ const readings = ({ intl }: Context, answer: Extract<Answer, { kind: "reading" }
   });
 };
 
-const grade = ({ intl, scales }: Context, scale: string, value: string | number): string => {
-  if (typeof value === "number") return withUnit(number(intl, value), "%");
-  const own = scales.find(({ id }) => id === scale)?.grades.find(({ id }) => id === value);
-  if (own) return own.name;
-  const house: Readonly<Record<string, MessageId>> = {
-    "as-new": "grade.as-new",
-    "light-wear": "grade.light-wear",
-    "even-wear": "grade.even-wear",
-    "heavy-wear": "grade.heavy-wear",
-    spent: "grade.spent",
-  };
-  const known = house[value];
+const HOUSE: Readonly<Record<string, MessageId>> = {
+  "as-new": "grade.as-new",
+  "light-wear": "grade.light-wear",
+  "even-wear": "grade.even-wear",
+  "heavy-wear": "grade.heavy-wear",
+  spent: "grade.spent",
+};
+
+const houseGrade = (intl: IntlShape, value: string): string => {
+  const known = HOUSE[value];
   return known ? say(intl, known) : spelled(value);
+};
+
+/** A grade in its own words, and what the service reads a word of another scale as. */
+const grade = ({ intl, scales }: Context, scale: string, value: string | number): string => {
+  const own = scales.find(({ id }) => id === scale)?.grades.find(({ id }) => id === value);
+  const said =
+    typeof value === "number" ? withUnit(number(intl, value), "%") : (own?.name ?? houseGrade(intl, value));
+  const house = mappedTo({ scale, value }, scales).map((each) => houseGrade(intl, each));
+  return house.length === 0
+    ? said
+    : say(intl, "grade.read-as", { grade: said, house: intl.formatList(house, { type: "disjunction" }) });
 };
 
 const kindWords = ({ index }: Context, kind: string): string =>
