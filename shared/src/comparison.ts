@@ -47,9 +47,12 @@ export const ReadingFigures = z.strictObject({
   unit: UnitSymbol,
   a: SideFigures,
   b: SideFigures,
-  /** A − B, less the use allowed between two visits where the item only rises. */
+  /** A − B as it was read. */
   difference: z.number(),
-  /** The use allowed between the visits, where any was. */
+  /**
+   * How far A − B may rightly lie beyond ±δ, and on which side: the use allowed between the visits, where it took something off.
+   * Outcome, scores and probabilities are those of what is left; the picture draws it.
+   */
   useAllowed: z.number().optional(),
   standardUncertainty: z.number(),
   degreesOfFreedom: z.number().nullable(),
@@ -238,7 +241,7 @@ export const Comparison = z.strictObject({
   b: ComparedReport,
   /** In sheet order. */
   entries: z.array(Entry),
-  /** Indexes of the discrepancies (doubtful, differ, unstated, and what a rule contradicts), most pressing first. */
+  /** Indexes of the discrepancies (doubtful, differ, unstated, what a rule contradicts) and of what both say is bad, most pressing first. */
   order: z.array(z.int()),
   crossChecks: z.array(CrossCheck),
   /** Whose own figures the handbook's rules were given, and where the figures of the make come from. */

@@ -136,6 +136,15 @@ export const ReadingSpec = z.strictObject({
       when: z.array(ConditionNeeded).optional(),
     })
     .optional(),
+  /**
+   * How far the same reading on the other side of the car may lie away: good up to `sound`, bad past `alarm` with `severity`, and
+   * between the two nobody can judge. Judges only where both sides were read.
+   */
+  mirror: z
+    .strictObject({ sound: z.number().nonnegative(), alarm: z.number().nonnegative(), severity: Severity })
+    .optional(),
+  /** How a condition moves the reading: by this much of the base unit for each unit of the condition (inHg by feet of height). */
+  movedBy: z.array(z.strictObject({ condition: LocalId, perUnit: z.number() })).optional(),
   /** Why no alarm figure can be given, where there is neither a limit nor an alarm: the reading is shown, never called sound. */
   noAlarmBecause: z.string().min(1).optional(),
   /** How far a reading that drifts may rightly move from one day to another, base unit; part of the reading's size in `dayToDayShare`. */
@@ -149,6 +158,8 @@ export const ReadingSpec = z.strictObject({
   spots: z.array(z.strictObject({ id: LocalId, words: Words })).default([]),
   /** How far an `only-rises` reading may rightly move between two visits with no more than ordinary handling, base unit. */
   riseAllowed: z.number().nonnegative().optional(),
+  /** What a thousand miles between the visits add to it, base unit; only where both reports read the odometer. */
+  risePerThousandMiles: z.number().nonnegative().optional(),
 });
 export type ReadingSpec = z.infer<typeof ReadingSpec>;
 
@@ -178,6 +189,8 @@ export const ChoiceSpec = z.strictObject({
   weakerIsNotOtherwise: z.boolean().optional(),
   /** Several options can be true at once (noises, smoke, smells). */
   several: z.boolean().optional(),
+  /** Options without a yardstick are as bad as this item is found at the same place (where the air of a bad cylinder goes). */
+  followsCallOf: ItemId.optional(),
   /** Options that move from day to day (a level), where others of the item do not (milky oil). */
   drifting: z.array(LocalId).optional(),
 });
@@ -282,7 +295,7 @@ export const Item = z
     positions: LocalId.optional(),
     consequence: Consequence,
     /** How grave it is where two answers part and neither is bad by itself (a code, an answer without a yardstick). */
-    severity: Severity.optional(),
+    severity: Severity,
     strict: z.boolean(),
     time: TimeBehavior,
     /** Of whom it is asked: what only a seller can claim is asked of the statement alone. */
@@ -331,6 +344,8 @@ export const Item = z
       .strictObject({
         severity: Severity,
         intermittent: Severity.optional(),
+        /** One answer for several of them (warning lamps): at times means that some do not. */
+        ofSeveral: z.boolean().optional(),
         at: z.record(PositionId, Severity).optional(),
       })
       .optional(),

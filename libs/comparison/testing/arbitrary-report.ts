@@ -4,7 +4,7 @@ import { NotSeenReason } from "@evenhand/shared/answer";
 import type { Finding } from "@evenhand/shared/finding";
 import type { GradeScale, Instrument, Report, VehicleForm } from "@evenhand/shared/report";
 import { HouseGrade } from "@evenhand/shared/sheet";
-import type { Item, ReadingSpec } from "@evenhand/shared/sheet";
+import type { CodeSystem, Item, ReadingSpec } from "@evenhand/shared/sheet";
 import { convert } from "@evenhand/measurement/unit";
 import { applicablePlaces } from "@evenhand/sheet/expand";
 import type { Place } from "@evenhand/sheet/expand";
@@ -26,9 +26,9 @@ const scales: GradeScale[] = [
     id: "stars",
     name: "Stars",
     grades: [
-      { id: "one", name: "one star", stretch: [0, 0.35] },
-      { id: "two", name: "two stars", stretch: [0.35, 0.7] },
-      { id: "three", name: "three stars", stretch: [0.7, 1] },
+      { id: "one", name: "one star" },
+      { id: "two", name: "two stars" },
+      { id: "three", name: "three stars" },
     ],
   },
 ];
@@ -100,15 +100,21 @@ const arbitraryGrade: fc.Arbitrary<AnswerOf<"grade">> = fc.oneof(
   fc.constantFrom("one", "two", "three").map((value) => ({ kind: "grade" as const, scale: "stars", value })),
 );
 
-const CODES = [
-  "0EVTL82633A007146",
-  "0EVTL8Z633A007146",
-  "0evtl82633a0O7146",
-  "0EVTL28633A007146",
-  "7206315",
-  "7260315",
-  "72 06315",
-];
+const NUMBERS = ["7206315", "7260315", "72 06315", "7206315 B", "N4417", "M2"];
+/** Codes as people write them, by what they are. */
+const CODES: Partial<Record<CodeSystem, readonly string[]>> = {
+  vin: [
+    "0EVTL82633A007146",
+    "0EVTL8Z633A007146",
+    "0evtl82633a0O7146",
+    "0EVTL28633A007146",
+    "AM58-10442",
+    "AM58-10443",
+  ],
+  "tire-size": ["205/75R15", "P205/75 R15 97S", "6.70-15", "195/60 R 14", "G78-15"],
+  "tire-identification": ["U2LL LMLR 1208", "U2LL LMLR 2325", "1208", "U2LL LMLR 129"],
+  "date-code": ["1958-03-14", "Mar 14 1958", "3/14/1958", "March 1958", "C148", "1957-11-02"],
+};
 
 const arbitraryFaults = (item: Item): fc.Arbitrary<AnswerOf<"faults">> => {
   const kinds = (item.faults?.kinds ?? []).slice(0, 3);
@@ -130,7 +136,19 @@ const arbitraryFaults = (item: Item): fc.Arbitrary<AnswerOf<"faults">> => {
   });
 };
 
-/** An answer to an item: of its own kind, or not seen. */
+/** One option, or two where two can be true. */
+const arbitraryChoice = ({ choice }: Item): fc.Arbitrary<AnswerOf<"choice">> => {
+  const known = (choice?.options ?? []).map(({ id }) => id);
+  const one = fc.constantFrom(...known).map((option) => ({ kind: "choice" as const, option }));
+  if (choice?.several !== true) return one;
+  const together = known.slice(1).filter((id) => id !== "not-known");
+  const two = fc
+    .uniqueArray(fc.constantFrom(...together), { minLength: 2, maxLength: 2 })
+    .map(([option = "", ...also]) => ({ kind: "choice" as const, option, also }));
+  return fc.oneof(one, two);
+};
+
+/** An answer to an item: of its own kind, not seen, or not fitted. */
 export const arbitraryAnswer = (item: Item): fc.Arbitrary<Answer> => {
   const own = (): fc.Arbitrary<Answer> => {
     switch (item.answer) {
@@ -150,11 +168,11 @@ export const arbitraryAnswer = (item: Item): fc.Arbitrary<Answer> => {
           .constantFrom("present", "absent", "not-known")
           .map((value) => ({ kind: "presence", value }));
       case "choice":
-        return fc
-          .constantFrom(...(item.choice?.options ?? []))
-          .map(({ id }) => ({ kind: "choice", option: id }));
+        return arbitraryChoice(item);
       case "code":
-        return fc.constantFrom(...CODES).map((text) => ({ kind: "code", text }));
+        return fc
+          .constantFrom(...(CODES[item.code?.system ?? "text"] ?? NUMBERS))
+          .map((text) => ({ kind: "code", text }));
       case "faults":
         return arbitraryFaults(item);
     }
@@ -162,7 +180,12 @@ export const arbitraryAnswer = (item: Item): fc.Arbitrary<Answer> => {
   const notSeen = fc
     .constantFrom(...NotSeenReason.options)
     .map((reason) => ({ kind: "not-seen" as const, reason }));
-  return fc.oneof({ weight: 9, arbitrary: own() }, { weight: 1, arbitrary: notSeen });
+  const notFitted = fc.constant({ kind: "not-fitted" as const });
+  return fc.oneof(
+    { weight: 18, arbitrary: own() },
+    { weight: 2, arbitrary: notSeen },
+    { weight: item.equipment === true ? 1 : 0, arbitrary: notFitted },
+  );
 };
 
 const arbitraryFinding = ({ item, position }: Place): fc.Arbitrary<Finding> =>

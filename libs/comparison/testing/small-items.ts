@@ -88,6 +88,7 @@ export const readingItem = (spec: ReadingSpec, more: Partial<Item> = {}): Item =
   how: "Read it.",
   answer: "reading",
   consequence: "safety",
+  severity: "danger",
   strict: true,
   time: "steady",
   stage: "lift",

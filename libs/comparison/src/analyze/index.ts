@@ -83,7 +83,7 @@ export const analyze = (
     sheet,
   );
   completeFigures(found, a, b, sheet, options);
-  const entries = applyRules(found, checks);
+  const entries = applyRules(found, checks, sheet);
   const places = placesSeen(entries, a, b, sheet);
   const costs = costsOf(options.costs);
   const { make, model, modelYear, identification } = a.vehicle;

@@ -2,6 +2,7 @@ import type { Entry } from "@evenhand/shared/comparison";
 import type { CrossCheck, EntryReference } from "@evenhand/shared/cross-check";
 import { isBadCall, worseSeverity } from "@evenhand/shared/severity";
 import type { Severity } from "@evenhand/shared/severity";
+import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 
 const keyOf = (item: string, position: string): string => `${item} ${position}`;
 
@@ -15,6 +16,10 @@ type Ruled = {
   passed: boolean;
   /** A broken rule read it. */
   broken: boolean;
+  /** What was read there makes a claim fall: bad only where nothing else judges it. */
+  evidence: Severity | null;
+  /** A claim that the inspector's readings bear out. */
+  borneOut: boolean;
 };
 
 const LEAST: Severity = "small";
@@ -30,19 +35,55 @@ const readAlike = (entries: readonly Entry[]): ReadonlySet<string> =>
       .map(({ item, position }) => keyOf(item, position)),
   );
 
+const NOTHING_RULED: Ruled = {
+  bad: null,
+  suspect: null,
+  fallen: null,
+  passed: false,
+  broken: false,
+  evidence: null,
+  borneOut: false,
+};
+
 type Places = Map<string, Ruled>;
 
 const ruledAt = (places: Places, { item, position }: EntryReference): Ruled => {
   const key = keyOf(item, position);
-  const known = places.get(key) ?? { bad: null, suspect: null, fallen: null, passed: false, broken: false };
+  const known = places.get(key) ?? { ...NOTHING_RULED };
   places.set(key, known);
   return known;
 };
 
-const collectBreak = (check: CrossCheck, alike: ReadonlySet<string>, places: Places): void => {
+/** The lines of whole answers, by place. */
+type Lines = ReadonlyMap<string, Entry>;
+
+/**
+ * What of a broken relation is bad. Both people read some of it alike: then it is the rest that does not fit. Some of it is bad by
+ * its own yardstick and some good: then the former explains it.
+ */
+const culprits = (
+  { bad }: CrossCheck,
+  alike: ReadonlySet<string>,
+  lines: Lines,
+): readonly EntryReference[] => {
+  const lineOf = ({ item, position }: EntryReference) => lines.get(keyOf(item, position));
+  const strange = bad.filter(({ item, position }) => !alike.has(keyOf(item, position)));
+  const left = strange.length > 0 ? strange : bad;
+  return left.some((place) => isBadCall(lineOf(place)?.calls.b))
+    ? left.filter((place) => lineOf(place)?.calls.b !== "good")
+    : left;
+};
+
+/** Readings of one item alone that make a claim fall: the turns of the wheel, and not everything a road test reads. */
+const evidenceOf = ({ reads }: CrossCheck): readonly EntryReference[] => {
+  const found = reads.filter(({ side }) => side === "b");
+  return new Set(found.map(({ item }) => item)).size === 1 ? found : [];
+};
+
+const collectBreak = (check: CrossCheck, alike: ReadonlySet<string>, lines: Lines, places: Places): void => {
   const severity = check.severity ?? LEAST;
   for (const place of check.reads) ruledAt(places, place).broken = true;
-  for (const place of check.bad) {
+  for (const place of culprits(check, alike, lines)) {
     const ruled = ruledAt(places, place);
     if (check.strength === "contradicts") ruled.bad = worseSeverity(ruled.bad, severity);
     else ruled.suspect = worseSeverity(ruled.suspect, severity);
@@ -51,6 +92,10 @@ const collectBreak = (check: CrossCheck, alike: ReadonlySet<string>, places: Pla
     if (!alike.has(keyOf(claim.item, claim.position))) {
       const ruled = ruledAt(places, claim);
       ruled.fallen = worseSeverity(ruled.fallen, severity);
+      for (const place of evidenceOf(check)) {
+        const read = ruledAt(places, place);
+        read.evidence = worseSeverity(read.evidence, severity);
+      }
       continue;
     }
     // Both read that number: it is what else was read that does not fit.
@@ -61,14 +106,37 @@ const collectBreak = (check: CrossCheck, alike: ReadonlySet<string>, places: Pla
   }
 };
 
-const collect = (entries: readonly Entry[], checks: readonly CrossCheck[]): Places => {
+/** A rule that holds is a yardstick of what it read, and speaks for the claim it tested. */
+const collectHold = (
+  { reads, decides, strength }: CrossCheck,
+  isFigure: (item: string) => boolean,
+  places: Places,
+): void => {
+  if (strength === "reminder") return;
+  const found = reads.filter(({ side }) => side === "b");
+  for (const place of found) ruledAt(places, place).passed = true;
+  if (found.length === 0) return;
+  // Dates that fit never show that a part is this car's: only a figure is borne out by figures.
+  const figures = decides.filter(({ side, item }) => side === "a" && isFigure(item));
+  for (const claim of figures) ruledAt(places, claim).borneOut = true;
+};
+
+const collect = (
+  entries: readonly Entry[],
+  checks: readonly CrossCheck[],
+  { items }: Pick<CompiledSheet, "items">,
+): Places => {
+  const isFigure = (item: string): boolean => items.get(item)?.item.answer === "reading";
   const places: Places = new Map();
   const alike = readAlike(entries);
+  const lines: Lines = new Map(
+    entries.flatMap((entry) =>
+      entry.atom.of === "answer" ? [[keyOf(entry.item, entry.position), entry] as const] : [],
+    ),
+  );
   for (const check of checks) {
-    if (check.verdict === "breaks") collectBreak(check, alike, places);
-    else if (check.verdict === "holds" && check.strength === "contradicts") {
-      for (const place of check.reads) if (place.side === "b") ruledAt(places, place).passed = true;
-    }
+    if (check.verdict === "breaks") collectBreak(check, alike, lines, places);
+    else if (check.verdict === "holds") collectHold(check, isFigure, places);
   }
   return places;
 };
@@ -133,24 +201,46 @@ const passed = (entry: Entry): Entry =>
       }
     : entry;
 
+/** A claim nobody looked at by itself, and the inspector's readings speak for it. */
+const borneOut = (entry: Entry): Entry =>
+  entry.outcome === "unseen" && entry.finding.a !== null && entry.calls.a !== null
+    ? {
+        ...entry,
+        outcome: "consistent",
+        reason: "borne-out-by-figures",
+        standing: "not-contradicted",
+        severity: null,
+        marks: [...without(entry, "by-figures"), "by-figures"],
+      }
+    : entry;
+
 /**
  * Lays what the rules of the handbook say onto the lines: a claim that a rule breaks differs, by figures, whether or not the
- * inspector answered that item; what a broken rule read is bad; what a rule read and holds is good where nothing else judges it.
- * Lines of single faults stay as they are.
+ * inspector answered that item; what a broken rule read is bad; what a rule read and holds is good where nothing else judges it, and a
+ * figure it tested that nobody looked at is not contradicted. Lines of single faults stay as they are.
  *
- * @example applyRules(entries, checks).filter(({ marks }) => marks.includes("by-figures")).length // 11
+ * @example applyRules(entries, checks, sheet).filter(({ marks }) => marks.includes("by-figures")).length // 11
  */
-export const applyRules = (entries: readonly Entry[], checks: readonly CrossCheck[]): Entry[] => {
-  const places = collect(entries, checks);
+export const applyRules = (
+  entries: readonly Entry[],
+  checks: readonly CrossCheck[],
+  sheet: Pick<CompiledSheet, "items">,
+): Entry[] => {
+  const places = collect(entries, checks, sheet);
   return entries.map((entry) => {
     const ruled = places.get(keyOf(entry.item, entry.position));
     if (ruled === undefined || entry.atom.of === "fault") return entry;
     if (ruled.fallen !== null) return fallen(entry, ruled.fallen);
     const alone = entry.coverageOnly === true || entry.outcome === "unstated";
-    const severity = worseSeverity(ruled.bad, alone ? ruled.suspect : null);
+    const unjudged = alone && entry.marks.includes("no-yardstick");
+    const severity = worseSeverity(
+      worseSeverity(ruled.bad, alone ? ruled.suspect : null),
+      unjudged ? ruled.evidence : null,
+    );
     if (severity !== null && entry.atom.of === "answer" && entry.finding.b !== null)
       return bad(entry, severity);
     if (severity !== null) return { ...entry, severity: worseSeverity(entry.severity, severity) };
+    if (ruled.borneOut && !ruled.broken && !isBadCall(entry.calls.a)) return borneOut(entry);
     return ruled.passed && !ruled.broken ? passed(entry) : entry;
   });
 };

@@ -97,10 +97,7 @@ export const sameDate = (a: string, b: string): boolean => {
   );
 };
 
-const NUMBER_SIGN = /^\s*(?:NO\.?|NR\.?|№|#)\s*/i;
-
-const bare = (text: string): string =>
-  normalizeNumber(text.replace(NUMBER_SIGN, "")).replaceAll(/[/_,]/g, "");
+const bare = (text: string): string => normalizeNumber(text).replaceAll(/[#/_,]/g, "");
 
 const bySystem = (system: CodeSystem, text: string): string => {
   if (system === "text") return text.replaceAll(/\s+/g, " ");

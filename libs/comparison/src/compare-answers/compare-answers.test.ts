@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Answer } from "@evenhand/shared/answer";
 import type { Finding } from "@evenhand/shared/finding";
 import type { GradeScale, Report } from "@evenhand/shared/report";
+import type { UnitSymbol } from "@evenhand/shared/unit";
 import { finding, form, inspection, sheet, statement } from "../../testing/small-reports.ts";
 import { applicablePlaces } from "@evenhand/sheet/expand";
 import { planOf } from "../plan/index.ts";
@@ -12,6 +13,8 @@ type Parts = {
   a?: Partial<Report>;
   b?: Partial<Report>;
   useAllowed?: Record<string, number>;
+  miles?: number;
+  conditions?: { a: Finding["conditions"]; b: Finding["conditions"] };
   more?: Partial<Finding>;
 };
 
@@ -25,8 +28,8 @@ const compare = (item: string, a: Answer, b: Answer, parts: Parts = {}) => {
   const position = places.find((place) => place.item.id === item)?.position ?? "";
   const [first, second] = [statement([], parts.a), inspection([], parts.b)];
   return compareAnswers({
-    a: finding(item, a, { position, ...parts.more }),
-    b: finding(item, b, { position, ...parts.more }),
+    a: finding(item, a, { position, conditions: parts.conditions?.a, ...parts.more }),
+    b: finding(item, b, { position, conditions: parts.conditions?.b, ...parts.more }),
     place: planOf(sheet).place(item, position),
     contexts: {
       a: { position, scales: first.scales, conditions: parts.more?.conditions },
@@ -37,6 +40,7 @@ const compare = (item: string, a: Answer, b: Answer, parts: Parts = {}) => {
       b: sideOf(second),
       sharing: findSharing(first, second, {}),
       useAllowed: parts.useAllowed ?? {},
+      milesBetween: () => parts.miles ?? 0,
     },
   });
 };
@@ -50,7 +54,7 @@ const color = (L: number): Answer => ({
   metallic: false,
   values: [{ L, a: 10, b: -20 }],
 });
-const read = (unit: "V" | "mm" | "in" | "psi" | "mi" | "rpm", ...values: number[]): Answer => ({
+const read = (unit: UnitSymbol, ...values: number[]): Answer => ({
   kind: "reading",
   unit,
   values: values.map((value) => ({ value })),
@@ -101,28 +105,29 @@ describe("lists", () => {
   });
 });
 
-const scale = (id: string, ...stretches: [number, number][]): GradeScale => ({
+const scale = (id: string, count: number): GradeScale => ({
   id,
   name: id,
-  grades: stretches.map((stretch, index) => ({ id: `g${index}`, name: `g${index}`, stretch })),
+  grades: Array.from({ length: count }, (_, index) => ({ id: `g${index}`, name: `g${index}` })),
 });
 
 describe("grades", () => {
   const item = "interior.headliner";
 
   it("are the same by scale, value and stretch", () => {
-    const scales = { scales: [scale("one", [0, 0.3], [0.3, 1]), scale("two", [0, 0.3], [0.3, 1])] };
+    const scales = { scales: [scale("one", 5), scale("two", 5)] };
     const reasonOf = (a: Answer, b: Answer, other: Partial<Report> = scales) =>
       compare(item, a, b, { a: scales, b: other }).reason;
     expect(reasonOf(grade("g0", "one"), grade("g0", "one"))).toBe("same-grade");
     expect(reasonOf(grade("g0", "one"), grade("g0", "two"))).toBe("grades-overlap");
     expect(reasonOf(grade("g0", "one"), grade("g1", "one"))).not.toBe("same-grade");
-    expect(
-      reasonOf(grade("g0", "one"), grade("g0", "one"), { scales: [scale("one", [0, 0.4], [0.4, 1])] }),
-    ).toBe("grades-overlap");
-    expect(
-      reasonOf(grade("g1", "one"), grade("g1", "one"), { scales: [scale("one", [0, 0.3], [0.3, 0.9])] }),
-    ).toBe("grades-overlap");
+    // Two reports that mean two scales by one name.
+    expect(reasonOf(grade("g0", "one"), grade("g0", "one"), { scales: [scale("one", 6)] })).toBe(
+      "grades-overlap",
+    );
+    expect(reasonOf(grade("g4", "one"), grade("g4", "one"), { scales: [scale("one", 9)] })).not.toBe(
+      "same-grade",
+    );
   });
 
   it("cannot be set against a scale a report does not describe", () => {
@@ -171,6 +176,16 @@ describe("readings", () => {
     });
   });
 
+  it("are not excused by the day where a limit is failed", () => {
+    const boils = (at: number) => read("degC", at, at);
+    expect(compare("brakes.fluid-boiling-point", boils(230), boils(100), measured)).toMatchObject({
+      outcome: "differ",
+    });
+    expect(compare("brakes.fluid-boiling-point", boils(232), boils(228), measured).outcome).not.toBe(
+      "differ",
+    );
+  });
+
   it("are allowed use only where the item rises, the caller's before the sheet's", () => {
     const miles = (a: number, b: number, useAllowed?: Record<string, number>) =>
       compare("identity.odometer", read("mi", a), read("mi", b), { ...measured, useAllowed }).outcome;
@@ -179,6 +194,55 @@ describe("readings", () => {
     expect(miles(1000, 1200, { "identity.odometer": 200 })).toBe("agree");
     const steady = { ...measured, useAllowed: { "engine.compression": 60 } };
     expect(compare("engine.compression", psi(150), psi(90), steady).outcome).toBe("differ");
+  });
+
+  it("are allowed more use the more miles were driven between the visits", () => {
+    const tread = (miles: number) =>
+      compare("wheels.tread-depth", read("1/32in", 9, 9, 9), read("1/32in", 6, 6, 6), { ...measured, miles });
+    expect(tread(0).figures).toMatchObject({ difference: 3, useAllowed: 0.5 });
+    expect(tread(2000).figures).toMatchObject({ difference: 3, useAllowed: 1 });
+    expect([tread(0).outcome, tread(6000).outcome]).toEqual(["doubtful", "consistent"]);
+    expect(
+      compare("wheels.tread-depth", read("1/32in", 6, 6, 6), read("1/32in", 9, 9, 9), {
+        ...measured,
+        miles: 6000,
+      }).figures,
+    ).toMatchObject({ difference: -3 });
+  });
+});
+
+describe("readings under other conditions", () => {
+  const vacuum = (value: number, height: number) => ({
+    answer: read("inHg", value, value),
+    conditions: { height },
+  });
+  const compared = (a: ReturnType<typeof vacuum>, b: ReturnType<typeof vacuum>) =>
+    compare("engine.vacuum", a.answer, b.answer, {
+      ...measured,
+      conditions: { a: a.conditions, b: b.conditions },
+    });
+
+  it("are consistent where the height explains what lies between them, shown as it was read", () => {
+    expect(compared(vacuum(19, 0), vacuum(14.5, 5000))).toMatchObject({
+      outcome: "consistent",
+      reason: "explained-by-conditions",
+      figures: { difference: 4.5 },
+    });
+  });
+
+  it("cannot be set against each other where it does not", () => {
+    expect(compared(vacuum(19, 0), vacuum(8, 5000)).outcome).toBe("incomparable");
+    expect(compared(vacuum(19, 5000), vacuum(14.5, 0)).outcome).toBe("incomparable");
+  });
+});
+
+describe("one answer for several of them", () => {
+  it("differs where some do not work, and is in doubt where it is one thing", () => {
+    expect(compare("electrics.warning-lamps", working("yes"), working("intermittent"))).toMatchObject({
+      outcome: "differ",
+      reason: "some-do-not-work",
+    });
+    expect(compare("electrics.wipers", working("yes"), working("intermittent")).outcome).toBe("doubtful");
   });
 });
 

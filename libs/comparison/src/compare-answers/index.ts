@@ -1,6 +1,8 @@
 import type { AnswerKind, AnswerOf } from "@evenhand/shared/answer";
 import type { Finding } from "@evenhand/shared/finding";
 import type { Instrument, Report } from "@evenhand/shared/report";
+import type { ReadingSpec } from "@evenhand/shared/sheet";
+import { convertDifference } from "@evenhand/measurement/unit";
 import { gradeStretch } from "@evenhand/sheet/grade-scale";
 import type { Stretch } from "@evenhand/sheet/grade-scale";
 import { isBadCall, severityRank } from "@evenhand/shared/severity";
@@ -32,6 +34,8 @@ export type Sides = {
   readonly sharing: Sharing;
   /** Use allowed between the visits by item, in base units, where the caller sets it. */
   readonly useAllowed: Readonly<Record<string, number>>;
+  /** Miles driven between the visits, as far as both odometers say. */
+  readonly milesBetween: () => number;
 };
 
 /** Two answers to one item at one position. */
@@ -72,6 +76,13 @@ const timesOf =
   (): VisitTimes =>
     visitTimes(a, sides.a.report, b, sides.b.report);
 
+/** The caller's own figure, else what ordinary handling and the miles between the visits explain. */
+const useAllowed = (item: string, spec: ReadingSpec, { useAllowed: set, milesBetween }: Sides): number => {
+  const { riseAllowed = 0, risePerThousandMiles = 0 } = spec;
+  const byMiles = risePerThousandMiles === 0 ? 0 : (risePerThousandMiles * milesBetween()) / 1000;
+  return set[item] ?? riseAllowed + byMiles;
+};
+
 const readings = ({ a, b, asked }: Pair<"reading">): Judgment => {
   const { item } = asked.place.compiled;
   const spec = item.reading;
@@ -88,7 +99,7 @@ const readings = ({ a, b, asked }: Pair<"reading">): Judgment => {
     instrumentB: instrumentOf(asked.b, sides.b),
     shared: sides.sharing.instrument(asked.a, asked.b),
     drifts: item.time === "drifts",
-    useAllowed: item.time === "only-rises" ? (sides.useAllowed[item.id] ?? spec.riseAllowed ?? 0) : 0,
+    useAllowed: () => (item.time === "only-rises" ? useAllowed(item.id, spec, sides) : 0),
     times: timesOf(asked),
   });
 };
@@ -119,11 +130,12 @@ const pickOf = ({ place }: AnsweredPair, answer: string): Pick =>
   place.picks.get(answer) ?? { answer, call: "no-yardstick" };
 
 const choices = (a: string, b: string, between: string | undefined, asked: AnsweredPair): Judgment => {
-  const { choice } = asked.place.compiled.item;
+  const { choice, working } = asked.place.compiled.item;
   return compareChoice({
     a: pickOf(asked, a),
     b: pickOf(asked, b),
     between,
+    ofSeveral: working?.ofSeveral,
     neighbors: choice?.neighbors,
     weakerIsNotOtherwise:
       choice?.weakerIsNotOtherwise === true || asked.place.compiled.item.asked === "statement",
@@ -247,6 +259,44 @@ const underOtherConditions = ({ a, b, place }: AnsweredPair): boolean =>
     (condition) => !isSame(a.conditions?.[condition], b.conditions?.[condition], condition),
   ) === true;
 
+/** A reading as it would be where the condition is naught; `undefined` where that was not noted, or moves it by an unknown amount. */
+const unmoved = (finding: Finding, spec: ReadingSpec, condition: string): Finding | undefined => {
+  const noted = finding.conditions?.[condition];
+  const moved = spec.movedBy?.find((each) => each.condition === condition);
+  const { answer } = finding;
+  if (answer.kind !== "reading" || moved === undefined || typeof noted !== "number") return undefined;
+  const by = convertDifference(moved.perUnit * noted, spec.unit, answer.unit);
+  return {
+    ...finding,
+    answer: { ...answer, values: answer.values.map((each) => ({ ...each, value: each.value - by })) },
+  };
+};
+
+const NOT_APART: ReadonlySet<string> = new Set(["agree", "consistent"]);
+
+/** What other conditions explain contradicts nothing; the figures stay those that were read. */
+const explainedByConditions = (asked: AnsweredPair): Judgment | undefined => {
+  const { reading: spec, sameConditions = [] } = asked.place.compiled.item;
+  if (spec?.movedBy === undefined) return undefined;
+  let { a, b } = asked;
+  for (const condition of sameConditions) {
+    if (isSame(a.conditions?.[condition], b.conditions?.[condition], condition)) continue;
+    const [movedA, movedB] = [unmoved(a, spec, condition), unmoved(b, spec, condition)];
+    if (movedA === undefined || movedB === undefined) return undefined;
+    [a, b] = [movedA, movedB];
+  }
+  if (!NOT_APART.has(byKind({ ...asked, a, b }).outcome)) return undefined;
+  const read = byKind(asked);
+  return {
+    ...read,
+    outcome: "consistent",
+    reason: "explained-by-conditions",
+    direction: "neither",
+    standing: standingOf("consistent"),
+    marks: [],
+  };
+};
+
 const OTHER_CONDITIONS: Judgment = {
   outcome: "incomparable",
   reason: "other-conditions",
@@ -256,10 +306,13 @@ const OTHER_CONDITIONS: Judgment = {
 
 /**
  * Compares two answers to one item, both of which saw it and neither of which lists faults. Under other conditions than the other
- * side's, where these decide: incomparable, each with its own call.
+ * side's, where these decide: consistent where they explain the difference by a known amount (a vacuum at another height), else
+ * incomparable, each with its own call.
  *
  * @returns incomparable where the two are of different kinds, or not of the kind the item asks for
  * @example compareAnswers({ a: hornWorks, b: hornDead, place, sides, contexts }).outcome // "differ"
  */
 export const compareAnswers = (asked: AnsweredPair): Judgment =>
-  underOtherConditions(asked) ? OTHER_CONDITIONS : softenDrift(byKind(asked), asked);
+  underOtherConditions(asked)
+    ? (explainedByConditions(asked) ?? OTHER_CONDITIONS)
+    : softenDrift(byKind(asked), asked);

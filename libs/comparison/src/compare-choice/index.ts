@@ -18,6 +18,8 @@ export type ChoicePair = {
   readonly b: Pick;
   /** `working` alone: the answer that stands between the ends. */
   readonly between?: string | undefined;
+  /** One answer for several of them: at times means that some do not. */
+  readonly ofSeveral?: boolean | undefined;
   /** What two neighbors on one side of bad are. */
   readonly neighbors?: "doubtful" | "consistent" | undefined;
   /** The weaker of two good answers does not contradict the stronger: more cannot be shown by looking. */
@@ -62,8 +64,9 @@ const againstNotKnown = (pair: ChoicePair): Judgment => {
   return { outcome: "unseen", reason, direction: "neither", standing: "unseen" };
 };
 
-/** Between the ends: in doubt, unless the thing can hurt somebody. */
+/** Between the ends: in doubt, unless the thing can hurt somebody, or it stands for several of which some do not work. */
 const halfway = (pair: ChoicePair): Judgment => {
+  if (pair.ofSeveral === true) return said(pair, "differ", "some-do-not-work");
   const danger = [pair.a.call, pair.b.call].includes("danger");
   return said(pair, danger ? "differ" : "doubtful", "works-at-times");
 };

@@ -75,6 +75,9 @@ const isTrifle = (fault: Fault, { frame, item }: FaultsPair): boolean => {
   );
 };
 
+/** Other units of one extent differ by less. */
+const ROUNDING = 1e-9;
+
 const totalOf = (faults: readonly Fault[], family: string, frame: FaultFrame): number | undefined => {
   let total = 0;
   for (const fault of faults) {
@@ -94,7 +97,8 @@ const isDisclosedInAll = (fault: Fault, { a, b, frame }: FaultsPair): boolean =>
   const found = totalOf(b.found, family, frame);
   if (kind === undefined || !a.found.some((each) => familyOf(each.kind, frame) === family)) return false;
   if (disclosed === undefined || found === undefined) return true;
-  return found <= disclosed + Math.max(kind.delta.absolute, kind.delta.share * disclosed);
+  const most = disclosed + Math.max(kind.delta.absolute, kind.delta.share * disclosed);
+  return found <= most * (1 + ROUNDING);
 };
 
 const rankOf = (fault: Fault, frame: FaultFrame): number => frame.kinds.get(fault.kind)?.rank ?? 0;

@@ -45,7 +45,7 @@ const compare = (spec: ReadingSpec, a: Reading, b: Reading, tools: readonly (Ins
     instrumentB: tools[1],
     shared: false,
     drifts: false,
-    useAllowed: 0,
+    useAllowed: () => 0,
     times: () => ({ differentDays: true, later: "b" }),
   });
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { figuresOf as figures, gauge, reading, readingItem, treadSpec } from "../../testing/small-items.ts";
 import { deltaOf } from "../delta/index.ts";
+import { allowedBand, leftOf } from "../interval-figures/index.ts";
 import { compareReading } from "./index.ts";
 import type { ReadingPair } from "./index.ts";
 
@@ -16,7 +17,7 @@ const compare = (a: number[], b: number[], more: Partial<ReadingPair> = {}) =>
     instrumentB: gauge,
     shared: false,
     drifts: false,
-    useAllowed: 0,
+    useAllowed: () => 0,
     times: () => ({ differentDays: true, later: "b" }),
     ...more,
   });
@@ -132,52 +133,107 @@ describe("what is said beside the outcome", () => {
 
   it("asks for the times of the visits only where they matter", () => {
     expect(compare([8, 8, 8], [4, 4, 4], { times }).outcome).toBe("differ");
-    expect(compare([8, 8, 8], [8, 8, 8], { times, drifts: true, useAllowed: 4 }).outcome).toBe("agree");
+    expect(compare([8, 8, 8], [8, 8, 8], { times, drifts: true, useAllowed: () => 4 }).outcome).toBe("agree");
     expect(() => compare([8, 8, 8], [4, 4, 4], { times, drifts: true })).toThrow("asked");
-    expect(() => compare([8, 8, 8], [4, 4, 4], { times, useAllowed: 1 })).toThrow("asked");
+    expect(() => compare([8, 8, 8], [4, 4, 4], { times, useAllowed: () => 1 })).toThrow("asked");
   });
 });
 
 describe("the use allowed between two visits", () => {
-  const rise = { spec: treadSpec({ limits: [], betterIs: "lower" }), useAllowed: 4 };
+  const rise = { spec: treadSpec({ limits: [], betterIs: "lower" }), useAllowed: () => 4 };
+  const left = (...of: Parameters<typeof compare>): number => leftOf(figures(compare(...of)));
 
   it("comes off a rise", () => {
-    expect(figures(compare([8, 8, 8], [11, 11, 11], rise)).difference).toBe(0);
-    expect(figures(compare([8, 8, 8], [15, 15, 15], rise)).difference).toBe(-3);
+    expect(left([8, 8, 8], [11, 11, 11], rise)).toBe(0);
+    expect(left([8, 8, 8], [15, 15, 15], rise)).toBe(-3);
   });
 
   it("never excuses a fall", () => {
-    expect(figures(compare([8, 8, 8], [5, 5, 5], rise)).difference).toBe(3);
+    expect(left([8, 8, 8], [5, 5, 5], rise)).toBe(3);
   });
 
   it("goes by which side is later, not by which side it is", () => {
-    expect(
-      figures(
-        compare([15, 15, 15], [8, 8, 8], { ...rise, times: () => ({ differentDays: true, later: "a" }) }),
-      ).difference,
-    ).toBe(3);
-    expect(
-      figures(
-        compare([8, 8, 8], [11, 11, 11], { ...rise, times: () => ({ differentDays: true, later: "a" }) }),
-      ).difference,
-    ).toBe(-3);
-    expect(figures(compare([8, 8, 8], [11, 11, 11], { ...rise, times: sameTime })).difference).toBe(-3);
+    const times = () => ({ differentDays: true, later: "a" as const });
+    expect(left([15, 15, 15], [8, 8, 8], { ...rise, times })).toBe(3);
+    expect(left([8, 8, 8], [11, 11, 11], { ...rise, times })).toBe(-3);
+    expect(left([8, 8, 8], [11, 11, 11], { ...rise, times: sameTime })).toBe(-3);
   });
 
   it("is a fall where wear lowers the reading", () => {
-    const wear = { spec: noLimit, useAllowed: 2 };
-    expect(figures(compare([8, 8, 8], [5, 5, 5], wear)).difference).toBe(1);
-    expect(figures(compare([8, 8, 8], [11, 11, 11], wear)).difference).toBe(-3);
+    const wear = { spec: noLimit, useAllowed: () => 2 };
+    expect(left([8, 8, 8], [5, 5, 5], wear)).toBe(1);
+    expect(left([8, 8, 8], [11, 11, 11], wear)).toBe(-3);
+  });
+
+  it("leaves the difference as it was read, and decides by what is left", () => {
+    const result = compare([8, 8, 8], [13, 13, 13], rise);
+    expect(figures(result)).toMatchObject({ difference: -5, useAllowed: -4 });
+    expect(result.outcome).toBe("agree");
+    expect(compare([8, 8, 8], [13, 13, 13], { spec: rise.spec }).outcome).toBe("differ");
+    expect(figures(result).zetaScore).toBeCloseTo(
+      figures(compare([8, 8, 8], [9, 9, 9], { spec: rise.spec })).zetaScore ?? Number.NaN,
+      1,
+    );
+  });
+
+  it("is drawn on the side it is allowed on", () => {
+    expect(allowedBand(figures(compare([8], [9], rise)))).toEqual({ low: 6, high: 14 });
+    expect(allowedBand(figures(compare([8], [7], { spec: noLimit, useAllowed: () => 1 })))).toEqual({
+      low: 5,
+      high: 10,
+    });
+    expect(allowedBand(figures(compare([8], [9])))).toEqual({ low: 6, high: 10 });
   });
 
   it("is said in the figures only where it took something off", () => {
-    expect(figures(compare([8], [9], rise)).useAllowed).toBe(4);
+    expect(figures(compare([8], [9], rise)).useAllowed).toBe(-4);
     expect("useAllowed" in figures(compare([8], [7], rise))).toBe(false);
     expect("useAllowed" in figures(compare([8], [9]))).toBe(false);
   });
 });
 
+describe("spots of one place that lie farther apart than chance explains", () => {
+  const spots = (...values: readonly [string, number][]): ReadingPair["b"] => ({
+    kind: "reading",
+    unit: "1/32in",
+    values: values.map(([spot, value]) => ({ spot, value })),
+  });
+  const spec = treadSpec({
+    limits: [],
+    repeatability: { value: 0.3, share: 0, degreesOfFreedom: 30, over: "spots" },
+  });
+  const even = spots(["inner", 8], ["center", 8.2], ["outer", 7.9]);
+  const edgeWorn = spots(["inner", 4.5], ["center", 9], ["outer", 8.5]);
+
+  it("are compared by the worst of them, since their mean stands for none", () => {
+    const result = compare([], [], { spec, a: even, b: edgeWorn });
+    expect(result).toMatchObject({
+      outcome: "differ",
+      reason: "worst-spot-beyond-delta",
+      direction: "stated-better",
+    });
+    expect(figures(result)).toMatchObject({ a: { mean: 7.9 }, b: { mean: 4.5 } });
+  });
+
+  it("are compared by their mean where they scatter as they always do, and where no side is worse", () => {
+    expect(compare([], [], { spec, a: even, b: even }).reason).toBe("within-delta");
+    const target = { ...spec, betterIs: "target" as const };
+    expect(compare([], [], { spec: target, a: even, b: edgeWorn }).reason).not.toContain("worst-spot");
+  });
+});
+
 describe("limits beside the outcome", () => {
+  it("make opposite calls differ that lie farther apart than chance, though the found one is not sure", () => {
+    const rough = { spec: treadSpec({ delta: { absolute: 4, share: 0 } }) };
+    const result = compare([4.5, 4.5, 4.5], [1.8, 1.8, 1.8], rough);
+    expect(result.limits?.[0]?.b).toMatchObject({ plain: "fail", call: "marginal" });
+    expect(result).toMatchObject({ outcome: "differ", reason: "opposite-calls" });
+    expect(compare([2.3, 2.3, 2.3], [1.8, 1.8, 1.8], rough)).toMatchObject({
+      outcome: "doubtful",
+      reason: "opposite-calls-unsure",
+    });
+  });
+
   it("make opposite calls differ whatever δ says", () => {
     const result = compare([2.6, 2.6, 2.6], [1.4, 1.4, 1.4], {
       spec: treadSpec({ delta: { absolute: 9, share: 0 } }),

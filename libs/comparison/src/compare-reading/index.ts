@@ -12,7 +12,7 @@ import type { IntervalOutcome } from "@evenhand/measurement/equivalence";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { welchSatterthwaite } from "@evenhand/measurement/welch-satterthwaite";
 import { deltaOf } from "../delta/index.ts";
-import { intervalFigures, worseBy, worseWay } from "../interval-figures/index.ts";
+import { intervalFigures, leftOf, worseBy, worseWay } from "../interval-figures/index.ts";
 import type { Judgment } from "../judgment/index.ts";
 import { limitFigures, limitsInForce } from "../limit-figures/index.ts";
 import type { LimitSide } from "../limit-figures/index.ts";
@@ -37,8 +37,8 @@ export type ReadingPair = {
   /** One instrument, or one person's eye, read both sides. */
   readonly shared: boolean;
   readonly drifts: boolean;
-  /** How far the later reading may rightly have moved toward the worse; 0 where nothing is allowed. */
-  readonly useAllowed: number;
+  /** How far the later reading may rightly have moved toward the worse; 0 where nothing is allowed. Asked only where it matters. */
+  readonly useAllowed: () => number;
   /** How the two visits lie in time; asked only where it matters. */
   readonly times: () => VisitTimes;
 };
@@ -63,18 +63,18 @@ const sideFigures = (side: ReadingSide, whole: Estimate): SideFigures => ({
 });
 
 /**
- * What is left of Δ = A − B after the use allowed between two visits. Wear lowers a reading that is better higher
- * and raises any other; a movement the other way, or beyond what is allowed, counts in full.
+ * The use allowed between two visits, with the sign of Δ = A − B; 0 where it takes nothing off. Wear lowers a reading that is
+ * better higher and raises any other; a movement the other way, or beyond what is allowed, counts in full.
  */
-const lessUseAllowed = (pair: ReadingPair, apart: number): number => {
-  if (pair.useAllowed === 0 || apart === 0) return apart;
+const useOf = (pair: ReadingPair, apart: number): number => {
+  if (apart === 0) return 0;
+  const useAllowed = pair.useAllowed();
+  if (useAllowed === 0) return 0;
   const { later } = pair.times();
-  if (later === null) return apart;
+  if (later === null) return 0;
   const moved = later === "a" ? apart : -apart;
   const worn = pair.spec.betterIs === "higher" ? -moved : moved;
-  if (worn <= 0) return apart;
-  const left = Math.max(0, worn - pair.useAllowed);
-  return left === 0 ? 0 : Math.sign(apart) * left;
+  return worn <= 0 ? 0 : Math.sign(apart) * useAllowed;
 };
 
 const REASONS: Readonly<Record<IntervalOutcome, Reason>> = {
@@ -91,7 +91,7 @@ const limitSide = (side: ReadingSide, estimate: Estimate): LimitSide => ({
 });
 
 const directionOf = (figures: ReadingFigures, spec: ReadingSpec): Direction => {
-  const worse = worseBy(figures, worseWay(spec)) ?? 0;
+  const worse = worseBy({ ...figures, difference: leftOf(figures) }, worseWay(spec)) ?? 0;
   if (worse === 0) return "neither";
   return worse > 0 ? "stated-better" : "found-better";
 };
@@ -106,19 +106,17 @@ const differenceOf = (pair: ReadingPair, a: ReadingSide, b: ReadingSide, whole: 
 /** The figures; the use allowed is among them only where it took something off the difference. */
 const figuresOf = (pair: ReadingPair, a: ReadingSide, b: ReadingSide, whole: Whole): ReadingFigures => {
   const apart = differenceOf(pair, a, b, whole);
-  const left = lessUseAllowed(pair, apart.value);
-  const figures = intervalFigures({
+  return intervalFigures({
     unit: pair.spec.unit,
     a: sideFigures(a, whole.a),
     b: sideFigures(b, whole.b),
-    difference: left,
+    difference: apart.value,
+    useAllowed: useOf(pair, apart.value),
     standardUncertainty: apart.standardUncertainty,
     degreesOfFreedom: apart.degreesOfFreedom,
     delta: deltaOf(pair.spec.delta, a.mean, b.mean),
     worse: worseWay(pair.spec),
   });
-  if (left !== apart.value) figures.useAllowed = pair.useAllowed;
-  return figures;
 };
 
 type Settled = { readonly outcome: Judgment["outcome"]; readonly reason: Reason };
@@ -155,12 +153,17 @@ const isUnitSlip = ({ a, b, spec }: ReadingPair, figures: ReadingFigures): boole
   );
 };
 
-/** The stated reading passes what the found one fails: never agree. Sure on both sides: differ. */
-const oppositeCalls = (limits: readonly LimitFigures[]): Settled | undefined => {
+/**
+ * The stated reading passes what the found one fails: never agree. Sure on both sides, or sure on the stated one and the two farther
+ * apart than chance explains: differ.
+ */
+const oppositeCalls = (limits: readonly LimitFigures[], parted: boolean): Settled | undefined => {
   let unsure: Settled | undefined;
   for (const { a, b } of limits) {
     if (a?.plain !== "pass" || b?.plain !== "fail") continue;
-    if (a.call === "meets" && b.call === "fails") return { outcome: "differ", reason: "opposite-calls" };
+    if (a.call === "meets" && (b.call === "fails" || parted)) {
+      return { outcome: "differ", reason: "opposite-calls" };
+    }
     unsure = { outcome: "doubtful", reason: "opposite-calls-unsure" };
   }
   return unsure;
@@ -169,13 +172,17 @@ const oppositeCalls = (limits: readonly LimitFigures[]): Settled | undefined => 
 const bothFail = (limits: readonly LimitFigures[]): boolean =>
   limits.some(({ a, b }) => a?.plain === "fail" && b?.plain === "fail");
 
+const classify = (figures: ReadingFigures): IntervalOutcome =>
+  classifyInterval(leftOf(figures), figures.expandedUncertainty, figures.delta);
+
 const settle = (pair: ReadingPair, figures: ReadingFigures, limits: readonly LimitFigures[]): Settled => {
-  const { difference: apart, expandedUncertainty, delta } = figures;
-  const outcome = classifyInterval(apart, expandedUncertainty, delta);
+  const { expandedUncertainty } = figures;
+  const apart = leftOf(figures);
+  const outcome = classify(figures);
   if (outcome !== "agree" && isUnitSlip(pair, figures)) {
     return { outcome: "doubtful", reason: "perhaps-the-unit" };
   }
-  const opposite = oppositeCalls(limits);
+  const opposite = oppositeCalls(limits, Math.abs(apart) > expandedUncertainty);
   if (opposite !== undefined) return outcome === "differ" ? { outcome, reason: REASONS[outcome] } : opposite;
   if (bothFail(limits)) return { outcome: "agree", reason: "both-past-limit" };
   if (outcome === "doubtful" || outcome === "differ") {
@@ -201,6 +208,66 @@ const marksOf = (
     : []),
 ];
 
+/** From the mildest on. */
+const RANK: readonly Judgment["outcome"][] = ["agree", "consistent", "doubtful", "differ"];
+
+const WORST_SPOT: Partial<Record<Judgment["outcome"], Reason>> = {
+  doubtful: "worst-spot-beyond-chance",
+  differ: "worst-spot-beyond-delta",
+};
+
+/** The worst of several named spots by itself. */
+const worstSpotOf = (answer: AnswerOf<"reading">, spec: ReadingSpec): AnswerOf<"reading"> => {
+  const [first] = answer.values;
+  if (first === undefined) return answer;
+  const isWorse = (value: number, than: number): boolean =>
+    spec.betterIs === "higher" ? value < than : value > than;
+  const worst = answer.values.reduce((one, other) => (isWorse(other.value, one.value) ? other : one), first);
+  return { ...answer, values: [worst] };
+};
+
+/**
+ * Where spots of one place lie farther apart than chance explains, its mean stands for none of them (a tire worn at its inner edge):
+ * worst spot against worst spot then, in the same way.
+ */
+const worstSpots = (pair: ReadingPair, a: ReadingSide, b: ReadingSide, limits: readonly LimitFigures[]) => {
+  if (pair.spec.betterIs === "target" || !(a.patterned || b.patterned)) return undefined;
+  const spots = { ...pair, a: worstSpotOf(pair.a, pair.spec), b: worstSpotOf(pair.b, pair.spec) };
+  const [sideA, sideB] = [
+    readSide(spots.a, pair.spec, pair.instrumentA),
+    readSide(spots.b, pair.spec, pair.instrumentB),
+  ];
+  const figures = figuresOf(spots, sideA, sideB, {
+    a: estimateOf(sideA, true),
+    b: estimateOf(sideB, true),
+  });
+  const settled = settle(spots, figures, limits);
+  const reason = settled.reason === REASONS[classify(figures)] ? WORST_SPOT[settled.outcome] : undefined;
+  return { figures, settled: { ...settled, reason: reason ?? settled.reason } };
+};
+
+const judged = (
+  { spec }: ReadingPair,
+  figures: ReadingFigures,
+  settled: Settled,
+  limits: LimitFigures[],
+): Judgment => {
+  const { outcome, reason } = settled;
+  const decided = outcome === "doubtful" || outcome === "differ" || reason === "both-past-limit";
+  return {
+    outcome,
+    reason,
+    direction: decided ? directionOf(figures, spec) : "neither",
+    standing: standingOf(outcome, {
+      bothBad: reason === "both-past-limit",
+      tooCoarse: figures.expandedUncertainty > figures.delta,
+    }),
+    figures,
+    limits: limits.length === 0 ? undefined : limits,
+    marks: marksOf(settled, limits, figures, outcome),
+  };
+};
+
 /**
  * Compares two readings of one item by the interval of their difference (agree, differ, consistent, doubtful). What drifts parts
  * only past a day's allowance; digits that fit in another unit are doubtful before anything graver; a stated reading on the good
@@ -220,18 +287,8 @@ export const compareReading = (pair: ReadingPair): Judgment => {
       ? []
       : limitFigures(pair.spec, inForce, limitSide(a, whole.a), limitSide(b, whole.b));
   const settled = settle(pair, figures, limits);
-  const { outcome, reason } = settled;
-  const decided = outcome === "doubtful" || outcome === "differ" || reason === "both-past-limit";
-  return {
-    outcome,
-    reason,
-    direction: decided ? directionOf(figures, pair.spec) : "neither",
-    standing: standingOf(outcome, {
-      bothBad: reason === "both-past-limit",
-      tooCoarse: figures.expandedUncertainty > figures.delta,
-    }),
-    figures,
-    limits: limits.length === 0 ? undefined : limits,
-    marks: marksOf(settled, limits, figures, outcome),
-  };
+  const worst = worstSpots(pair, a, b, limits);
+  return worst !== undefined && RANK.indexOf(worst.settled.outcome) > RANK.indexOf(settled.outcome)
+    ? judged(pair, worst.figures, worst.settled, limits)
+    : judged(pair, figures, settled, limits);
 };

@@ -109,8 +109,9 @@ const ONE_WAY: ReadonlySet<string> = new Set([
   "changed-bad-between-days",
 ]);
 
-/** Faults and denials too: what was disclosed larger than found agrees. */
-const hasBothSides = ({ atom }: Entry): boolean => atom.of === "answer";
+const isSeveral = ({ item }: Entry): boolean => sheet.items.get(item)?.item.choice?.several === true;
+/** Faults, denials and lists of several too: what was disclosed beyond what was found agrees. */
+const hasBothSides = (entry: Entry): boolean => entry.atom.of === "answer" && !isSeveral(entry);
 
 /** Readings whose limits the two sides pass differently, and what drifts, by place. */
 const oneWay = (entries: readonly Entry[]): Set<string> =>
@@ -237,11 +238,14 @@ const atomsOf = (answer: Answer): string[] => {
   return [...answer.found.map((_, index) => `fault ${index}`), ...denied.map((kind) => `denial ${kind}`)];
 };
 
+const FITTED: ReadonlySet<string> = new Set(["not-fitted-found", "fitted-found"]);
 const CONTRADICTS = { a: "denied-found", b: "disclosed-not-found" } as const;
 
 /** Entries that speak of an atom first: its own, or for a denial that a fault contradicts, the first such fault's. */
 const primaryEntries = (entries: Entry[], side: "a" | "b", name: string): Entry[] => {
-  const own = entries.filter(({ atom }) => {
+  const own = entries.filter(({ atom, reason }) => {
+    // That there is none speaks of everything said of it.
+    if (FITTED.has(reason)) return true;
     if (atom.of === "answer") return name === "answer";
     if (atom.of === "fault") return atom[side] !== undefined && name === `fault ${atom[side]}`;
     return (atom.by === side || atom.by === "both") && name === `denial ${atom.kind}`;

@@ -332,8 +332,8 @@ describe("answers of both sides", () => {
       reason: "same-grade",
     });
     expect(graded(headliner("house", "light-wear"), headliner("percent", 70))).toMatchObject({
-      outcome: "consistent",
-      reason: "grade-within-wider",
+      outcome: "agree",
+      reason: "grades-overlap",
     });
     expect(graded(headliner("house", "as-new"), headliner("percent", 30))).toMatchObject({
       outcome: "differ",
@@ -357,6 +357,44 @@ describe("answers of both sides", () => {
       entriesOf("road.cold-start", [starting("at-once", { time })], [starting("no-start")])[0],
     ).toMatchObject({
       outcome: "differ",
+    });
+  });
+
+  it("marks what was read by eye, in whatever unit, and never the extent of a fault", () => {
+    const gap = (value: number) =>
+      finding(
+        "gaps.width-top",
+        { kind: "reading", unit: "mm", values: [{ value }] },
+        { position: "left-fender-door" },
+      );
+    const dent = finding("trunk.floor", {
+      kind: "faults",
+      found: [{ kind: "dent", extent: { value: 40, unit: "mm" } }],
+      denied: [],
+    });
+    const gaps = entriesOf("gaps.width-top", [gap(4)], [gap(4)]);
+    expect(gaps.find(({ finding: { a } }) => a === 0)?.marks).toContain("by-eye");
+    expect(entriesOf("trunk.floor", [dent], [dent])[0]?.marks).toEqual(["both-bad"]);
+  });
+
+  it("is as grave as the item says where neither answer is bad by itself", () => {
+    const text = (item: string, code: string, position = "") =>
+      finding(item, { kind: "code", text: code }, { position });
+    const severityOf = (item: string, position?: string) =>
+      entriesOf(item, [text(item, "AAAA", position)], [text(item, "ZXZX", position)])[0]?.severity;
+    expect(severityOf("identity.vin", "main-plate")).toBe("halt");
+    expect(severityOf("identity.title-number")).toBe("halt");
+    expect(severityOf("identity.paint-code")).toBe("worth");
+    const squeeze = (value: number) =>
+      finding(
+        "engine.compression",
+        { kind: "reading", unit: "psi", values: [{ value }] },
+        { position: "cylinder-1" },
+      );
+    expect(entriesOf("engine.compression", [squeeze(190)], [squeeze(130)])[0]).toMatchObject({
+      outcome: "differ",
+      calls: { a: "good", b: "good" },
+      severity: "worth",
     });
   });
 

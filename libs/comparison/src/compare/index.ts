@@ -6,13 +6,14 @@ import { isBadCall } from "@evenhand/shared/severity";
 import type { Call, Severity } from "@evenhand/shared/severity";
 import { callFault, callOf } from "@evenhand/sheet/call";
 import type { CallContext } from "@evenhand/sheet/call";
-import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import type { CompiledItem, CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { compareAnswers } from "../compare-answers/index.ts";
 import type { Sides } from "../compare-answers/index.ts";
 import { compareFaults } from "../compare-faults/index.ts";
 import { compareFitted } from "../compare-fitted/index.ts";
 import { WHOLE } from "../judgment/index.ts";
 import type { Judgment } from "../judgment/index.ts";
+import { milesBetween } from "../miles-between/index.ts";
 import { mirrorFaults } from "../mirror-faults/index.ts";
 import { pairPlaces } from "../pair-places/index.ts";
 import { planOf } from "../plan/index.ts";
@@ -77,20 +78,25 @@ const severityOf = (meeting: Meeting, judgment: Judgment, calls: Entry["calls"])
   if (coverageOnly === true) return null;
   if (isBadCall(calls.b)) return calls.b;
   if (outcome === "unseen") return meeting.place.severity;
-  if (outcome === "unstated") return calls.b === "no-yardstick" ? meeting.place.severity : null;
+  const { parted } = meeting.place;
+  if (outcome === "unstated") return calls.b === "no-yardstick" ? parted : null;
   if (!OPEN.has(outcome)) return null;
-  if (isBadCall(calls.a)) return direction === "found-better" ? "small" : calls.a;
-  return meeting.place.severity;
+  // Nobody is worse off than was said: only the statement is in question.
+  if (direction === "found-better") return "small";
+  if (isBadCall(calls.a)) return calls.a;
+  return parted;
 };
 
 const NO_MARKS: Mark[] = [];
 Object.freeze(NO_MARKS);
 
-const marksOf = ({ a }: Meeting, judgment: Judgment, figures: Entry["figures"]): Mark[] => {
+const marksOf = ({ a }: Meeting, atom: Atom, judgment: Judgment): Mark[] => {
+  const { figures } = judgment;
   const soft: Mark[] =
     a === undefined || a.firmness === "asserted" ? [] : [a.firmness === "hedged" ? "hedged" : "second-hand"];
+  // An extent is always judged by eye, so that the mark would say nothing of a fault.
   const byEye: Mark[] =
-    figures?.of === "reading" && (figures.a.byEye || figures.b.byEye) && figures.unit !== "mm"
+    atom.of === "answer" && figures?.of === "reading" && (figures.a.byEye || figures.b.byEye)
       ? ["by-eye"]
       : [];
   const own = judgment.marks ?? NO_MARKS;
@@ -108,7 +114,7 @@ const makeEntry = (meeting: Meeting, atom: Atom, judgment: Judgment): Entry => {
     outcome: judgment.outcome,
     calls,
     severity: severityOf(meeting, judgment, calls),
-    marks: marksOf(meeting, judgment, judgment.figures),
+    marks: marksOf(meeting, atom, judgment),
     reason: judgment.reason,
     direction: judgment.direction,
     standing: judgment.standing,
@@ -180,25 +186,46 @@ const otherOf = ({ findings }: Report): NonNullable<CallContext["other"]> => {
   };
 };
 
+const once = <Value>(make: () => Value): (() => Value) => {
+  let made: Value | undefined;
+  return () => (made ??= make());
+};
+
 const sidesOf = (a: Report, b: Report, options: CompareOptions): Sides => ({
   a: { report: a, instruments: new Map(a.instruments.map((instrument) => [instrument.id, instrument])) },
   b: { report: b, instruments: new Map(b.instruments.map((instrument) => [instrument.id, instrument])) },
   sharing: findSharing(a, b, options),
   useAllowed: options.useAllowed ?? {},
+  milesBetween: once(() => milesBetween(a, b)),
 });
 
-const contextMaker = (report: Report) => {
+const contextMaker = (report: Report, sheet: CompiledSheet) => {
   const other = otherOf(report);
-  const { scales } = report;
+  const { scales, findings } = report;
   const { form } = report.vehicle;
-  return (place: PlannedPlace, finding: Finding | undefined): CallContext => ({
-    position: place.position,
+  const contextOf = (
+    { faultKinds }: CompiledItem,
+    position: string,
+    finding: Finding | undefined,
+  ): CallContext => ({
+    position,
     conditions: finding?.conditions,
     scales,
     form,
-    faultKinds: place.compiled.faultKinds,
+    faultKinds,
     other,
+    otherCall,
   });
+  /** What another item is called follows nothing in its turn. */
+  const otherCall = (item: string, position = ""): Call | undefined => {
+    const compiled = sheet.items.get(item);
+    const finding = findings.find((each) => each.item === item && each.position === position);
+    if (compiled === undefined || finding === undefined) return undefined;
+    const { otherCall: _none, ...context } = contextOf(compiled, position, finding);
+    return callOf(finding.answer, compiled.item, context);
+  };
+  return ({ compiled, position }: PlannedPlace, finding: Finding | undefined): CallContext =>
+    contextOf(compiled, position, finding);
 };
 
 /**
@@ -222,7 +249,7 @@ export const compare = (
 ): { readonly entries: Entry[] } => {
   const { places, findingsA, findingsB } = pairPlaces(a, b, planOf(sheet));
   const sides = sidesOf(a, b, options);
-  const [contextA, contextB] = [contextMaker(a), contextMaker(b)];
+  const [contextA, contextB] = [contextMaker(a, sheet), contextMaker(b, sheet)];
   const entries: Entry[] = [];
   for (const place of places) {
     if (place.compiled.item.circumstance === true) continue;

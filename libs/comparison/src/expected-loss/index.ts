@@ -18,7 +18,9 @@ export const costsOf = (table: CostTable | undefined): Costs =>
   new Map(table?.rows.map((row) => [row.row, row]));
 
 /** P that the cost falls due: from the interval for readings, else the owner's own for the outcome; `undefined` where unset. */
-const probabilityOf = ({ figures, outcome, atom }: Entry, row: CostRow): number | undefined => {
+const probabilityOf = ({ figures, outcome, atom, marks }: Entry, row: CostRow): number | undefined => {
+  // What both say is bad is there to be put right.
+  if (marks.includes("both-bad")) return 1;
   if (figures?.of === "reading" && atom.of === "answer") return figures.probabilityWorse;
   return outcome === "agree" || outcome === "incomparable" ? undefined : row.occurs[outcome];
 };

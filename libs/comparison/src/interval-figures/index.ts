@@ -18,17 +18,45 @@ const LOWER: WorseWay = { is: "lower" };
 const HIGHER: WorseWay = { is: "higher" };
 const UNKNOWN: WorseWay = { is: "unknown" };
 
-/** Two means and the uncertainty of their difference, all in one unit; `difference` has the use allowed taken off. */
+/**
+ * Two means and the uncertainty of their difference, all in one unit. `difference` is A − B as it was read; `useAllowed`, of the
+ * same sign, how far it may rightly lie that way.
+ */
 export type MeasuredPair = {
   readonly unit: UnitSymbol;
   readonly a: SideFigures;
   readonly b: SideFigures;
   readonly difference: number;
+  readonly useAllowed?: number;
   readonly standardUncertainty: number;
   readonly degreesOfFreedom: number;
   readonly delta: number;
   readonly worse: WorseWay;
 };
+
+type Read = Pick<ReadingFigures, "difference" | "useAllowed">;
+
+/**
+ * What is left of a difference after the use allowed between two visits.
+ *
+ * @example leftOf({ difference: -7, useAllowed: -4 }) // -3
+ */
+export const leftOf = ({ difference, useAllowed = 0 }: Read): number =>
+  Math.sign(difference) * Math.max(0, Math.abs(difference) - Math.abs(useAllowed)) + 0;
+
+/**
+ * Where B's mean may lie and still be within what matters of A's: δ on either side, and the use allowed on one.
+ *
+ * @example allowedBand({ a: { mean: 8 }, delta: 2, useAllowed: 0.5 }) // { low: 5.5, high: 10 }
+ */
+export const allowedBand = ({
+  a,
+  delta,
+  useAllowed = 0,
+}: Pick<ReadingFigures, "delta" | "useAllowed"> & { readonly a: { readonly mean: number } }): {
+  readonly low: number;
+  readonly high: number;
+} => ({ low: a.mean - delta - Math.max(0, useAllowed), high: a.mean + delta - Math.min(0, useAllowed) });
 
 /** Which way a reading item is worse. */
 export const worseWay = (spec: Pick<ReadingSpec, "betterIs" | "target">): WorseWay => {
@@ -80,8 +108,8 @@ const finiteOrNull = (value: number): number | null => (Number.isFinite(value) ?
 
 /**
  * The figures of a difference: U = k·u with the two-sided 95 % Student factor, the zeta score (ISO 13528:2015,
- * 9.6), E_n (ISO/IEC 17043:2010, B.3.1.3), the p-value of no difference, P(worse). A difference smaller than
- * 1e-9 of δ is rounding and becomes 0.
+ * 9.6), E_n (ISO/IEC 17043:2010, B.3.1.3), the p-value of no difference, P(worse), all of what the use allowed leaves of it. A
+ * difference smaller than 1e-9 of δ is rounding and becomes 0.
  *
  * @returns `qValue` is null: it depends on the other entries
  * @example
@@ -89,8 +117,9 @@ const finiteOrNull = (value: number): number | null => (Number.isFinite(value) ?
  *   delta: 2, worse: { is: "lower" } }).zetaScore // 2
  */
 export const intervalFigures = (measured: MeasuredPair): ReadingFigures => {
-  const { unit, a, b, standardUncertainty, degreesOfFreedom, delta } = measured;
-  const difference = Math.abs(measured.difference) < ROUNDING_SHARE * delta ? 0 : measured.difference;
+  const { unit, a, b, standardUncertainty, degreesOfFreedom, delta, useAllowed = 0 } = measured;
+  const rounded = (value: number): number => (Math.abs(value) < ROUNDING_SHARE * delta ? 0 : value);
+  const difference = rounded(leftOf(measured));
   const factor = coverageFactor(degreesOfFreedom);
   const expanded = factor * standardUncertainty;
   const lowerTail =
@@ -104,7 +133,8 @@ export const intervalFigures = (measured: MeasuredPair): ReadingFigures => {
     unit,
     a,
     b,
-    difference,
+    difference: rounded(measured.difference),
+    ...(useAllowed === 0 ? {} : { useAllowed }),
     standardUncertainty,
     degreesOfFreedom: finiteOrNull(degreesOfFreedom),
     coverageFactor: factor,

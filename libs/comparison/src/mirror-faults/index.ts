@@ -1,13 +1,8 @@
 import type { Fault } from "@evenhand/shared/answer";
 import type { Entry } from "@evenhand/shared/comparison";
 import type { Report } from "@evenhand/shared/report";
+import { mirrorImage } from "@evenhand/sheet/call";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
-
-/** The same place on the other side of the car; `undefined` where it has none. */
-const otherSide = (text: string): string | undefined => {
-  const mirrored = text.replace(/\b(left|right)\b/g, (side) => (side === "left" ? "right" : "left"));
-  return mirrored === text ? undefined : mirrored;
-};
 
 const faultOf = (entry: Entry, report: Report, side: "a" | "b"): Fault | undefined => {
   const finding = report.findings[entry.finding[side] ?? -1];
@@ -23,7 +18,7 @@ const MOST_RATIO = 2;
 const isAlike = (a: Fault, b: Fault, sheet: CompiledSheet): boolean => {
   const family = (kind: string) => sheet.faultKinds.get(kind)?.family ?? kind;
   if (family(a.kind) !== family(b.kind)) return false;
-  if (a.spot !== undefined && b.spot !== undefined && a.spot !== b.spot && otherSide(a.spot) !== b.spot) {
+  if (a.spot !== undefined && b.spot !== undefined && a.spot !== b.spot && mirrorImage(a.spot) !== b.spot) {
     return false;
   }
   if (a.extent === undefined || b.extent === undefined || a.extent.unit !== b.extent.unit) return true;
@@ -47,7 +42,7 @@ export const mirrorFaults = (entries: Entry[], a: Report, b: Report, sheet: Comp
   const mirrored = new Map<number, Entry>();
   for (const { entry, index } of disclosed) {
     const fault = faultOf(entry, a, "a");
-    const position = otherSide(entry.position);
+    const position = mirrorImage(entry.position);
     if (fault === undefined || position === undefined) continue;
     const at = entries.findIndex((other, place) => {
       if (other.item !== entry.item || other.position !== position || mirrored.has(place)) return false;

@@ -43,8 +43,11 @@ const keyOf = (entry: Entry, index: number, loss: ExpectedLoss): Key => ({
 const morePressing = (a: Key, b: Key): number =>
   a.severity - b.severity || b.loss - a.loss || a.firmness - b.firmness || a.index - b.index;
 
+/** What both say is bad costs and ranks as what it is, though nobody disputes it. */
+const isAgreedFault = ({ standing }: Entry): boolean => standing === "agreed-fault";
+
 /**
- * The discrepancies, most pressing first: by the severity of what was found (halt, danger, worth, repair, small); within one by
+ * The discrepancies and what both say is bad, most pressing first: by the severity of what was found (halt, danger, worth, repair, small); within one by
  * P(worse than stated) × middle cost to put right; then a flat assertion before a hedge; then sheet order. An open lien stands
  * before a chip in the glass, whatever either costs.
  *
@@ -55,7 +58,7 @@ const morePressing = (a: Key, b: Key): number =>
 export const order = (entries: readonly Entry[], lossOf: (entry: Entry) => ExpectedLoss): number[] => {
   const keys: Key[] = [];
   for (const [index, entry] of entries.entries()) {
-    if (isDiscrepancy(entry)) keys.push(keyOf(entry, index, lossOf(entry)));
+    if (isDiscrepancy(entry) || isAgreedFault(entry)) keys.push(keyOf(entry, index, lossOf(entry)));
   }
   return keys.sort(morePressing).map(({ index }) => index);
 };

@@ -62,6 +62,11 @@ describe("order", () => {
     expect(ordered(by(null), by("second-hand"), by("hedged"), by("asserted"))).toEqual([3, 2, 1, 0]);
   });
 
+  it("ranks what both say is bad as what it is", () => {
+    const agreed = entry({ outcome: "agree", standing: "agreed-fault", severity: "danger" });
+    expect(ordered([differ({ severity: "repair" }), set(9)], [agreed, unset])).toEqual([1, 0]);
+  });
+
   it("keeps sheet order at last, and leaves out what is no discrepancy", () => {
     expect(ordered([differ(), set(1)], [entry(), set(9)], [differ(), set(1)])).toEqual([0, 2]);
   });

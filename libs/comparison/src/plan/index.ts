@@ -7,7 +7,7 @@ import { callOf } from "@evenhand/sheet/call";
 import type { Pick } from "../compare-choice/index.ts";
 import { frameOf } from "../fault-matches/index.ts";
 import type { FaultFrame } from "../fault-matches/index.ts";
-import { worstSeverity } from "../worst-severity/index.ts";
+import { partedSeverity, worstSeverity } from "../worst-severity/index.ts";
 
 /** An item at a position, with all a comparison needs to know of it. */
 export type PlannedPlace = {
@@ -20,6 +20,8 @@ export type PlannedPlace = {
   readonly picks: ReadonlyMap<string, Pick>;
   /** How grave it can be that this place is not as claimed: what an unseen claim covers. */
   readonly severity: Severity;
+  /** How grave it is that two answers part of which neither is bad by itself. */
+  readonly parted: Severity;
   /** What there is to say where neither report speaks of it: always the same. */
   readonly silent: Entry;
 };
@@ -82,7 +84,8 @@ const picksOf = ({ item, options }: CompiledItem, position: string): ReadonlyMap
       picks.push({ answer: value, call: broken ? (item.presence?.severity ?? silent) : silent });
     }
   }
-  for (const [answer, { rank, call }] of options) {
+  for (const [answer, { rank }] of options) {
+    const call = callOf({ kind: "choice", option: answer }, item, { position });
     picks.push({ answer, call, rank: item.choice?.ordered === true ? rank : undefined });
   }
   return new Map(picks.map((pick) => [pick.answer, pick]));
@@ -99,10 +102,13 @@ const makePlan = (sheet: CompiledSheet): Plan => {
 
   let count = 0;
 
-  /** What all positions of an item share, unless one of them is graver than the others. */
+  /** What all positions of an item share, unless one of them is graver or milder than the others. */
   const picksAt = (compiled: CompiledItem, position: string): ReadonlyMap<string, Pick> => {
-    const { id, working } = compiled.item;
-    const key = working?.at?.[position] === undefined ? id : `${id} ${position}`;
+    const { id, working, choice } = compiled.item;
+    const isApart =
+      working?.at?.[position] !== undefined ||
+      choice?.options.some(({ at }) => at?.[position] !== undefined) === true;
+    const key = isApart ? `${id} ${position}` : id;
     const known = picks.get(key) ?? picksOf(compiled, position);
     picks.set(key, known);
     return known;
@@ -119,6 +125,7 @@ const makePlan = (sheet: CompiledSheet): Plan => {
       frame,
       picks: picksAt(compiled, position),
       severity: worstSeverity(compiled, position),
+      parted: partedSeverity(compiled, position),
       silent: silentEntry(compiled, position),
     };
   };

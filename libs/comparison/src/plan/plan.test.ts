@@ -84,6 +84,32 @@ describe("the silent entry", () => {
   });
 });
 
+describe("how grave an unseen place can be", () => {
+  it.each([
+    ["identity.vin", "main-plate", "halt"],
+    ["wheels.tire-age", "spare", "small"],
+    ["wheels.tire-age", "left-front", "danger"],
+    ["wheels.pressure", "spare", "small"],
+    ["electrics.lamps", "interior", "small"],
+    ["identity.title-number", "", "halt"],
+    ["engine.bore", "", "repair"],
+  ])("%s at %j: %s", (item, position, severity) => {
+    expect(freshPlan().place(item, position).severity).toBe(severity);
+  });
+});
+
+describe("how grave it is that two answers part, neither of them bad", () => {
+  it.each([
+    ["identity.vin", "main-plate", "halt"],
+    ["identity.paint-code", "", "worth"],
+    ["brakes.lining-thickness", "left-front", "repair"],
+    ["underbody.ground-clearance", "", "small"],
+    ["engine.compression", "cylinder-1", "worth"],
+  ])("%s at %j: %s", (item, position, severity) => {
+    expect(freshPlan().place(item, position).parted).toBe(severity);
+  });
+});
+
 describe("the answers of a list", () => {
   it("rank what works from yes down", () => {
     expect(picksOf("electrics.horn")).toEqual([
@@ -117,6 +143,15 @@ describe("the answers of a list", () => {
         .filter(({ call }) => isBadCall(call))
         .map(({ answer }) => answer),
     ).toEqual(["weep", "drip", "run"]);
+  });
+
+  it("are called at the place they stand at: an old spare is a trifle, a weep of fuel is not", () => {
+    const callAt = (item: string, position: string, answer: string) =>
+      freshPlan().place(item, position).picks.get(answer)?.call;
+    expect(callAt("wheels.tire-age", "left-front", "over-ten-years")).toBe("danger");
+    expect(callAt("wheels.tire-age", "spare", "over-ten-years")).toBe("small");
+    expect(callAt("driveline.leaks-before", "oil-pan", "weep")).toBe("small");
+    expect(callAt("driveline.leaks-before", "fuel", "weep")).toBe("danger");
   });
 
   it("are none for other kinds", () => {

@@ -1,4 +1,4 @@
-import type { Entry, ReadingsToSettle } from "@evenhand/shared/comparison";
+import type { Entry, ReadingFigures, ReadingsToSettle } from "@evenhand/shared/comparison";
 import type { Report } from "@evenhand/shared/report";
 import type { ReadingSpec } from "@evenhand/shared/sheet";
 import { combineUncertainty } from "@evenhand/measurement/combine-uncertainty";
@@ -9,6 +9,7 @@ import { welchSatterthwaite } from "@evenhand/measurement/welch-satterthwaite";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { readSide, uncertaintyParts } from "@evenhand/sheet/reading-side";
 import type { ReadingSide } from "@evenhand/sheet/reading-side";
+import { leftOf } from "../interval-figures/index.ts";
 import { findSharing } from "../sharing/index.ts";
 import type { Sharing } from "../sharing/index.ts";
 
@@ -19,13 +20,13 @@ const uncertaintyOf = (side: ReadingSide, shared: boolean): Uncertainty => {
 
 /** A further reading takes a spot of its own where the item asks for several, else the spot it has. */
 const planOf = (
-  figures: { readonly difference: number; readonly delta: number },
+  figures: Pick<ReadingFigures, "difference" | "useAllowed" | "delta">,
   reading: ReadingSide,
   other: ReadingSide,
   shared: boolean,
   spec: ReadingSpec,
 ): ReadingPlan => ({
-  difference: figures.difference,
+  difference: leftOf(figures),
   delta: figures.delta,
   repeatability: {
     standardUncertainty: reading.scatter,

@@ -57,7 +57,7 @@ const play = (value: number) =>
 describe("a sentence about readings", () => {
   it("gives both, the difference with its uncertainty, and what matters", () => {
     expect(say(tread(8, 8, 8), tread(4, 4, 4), gauged)).toEqual([
-      "Stated 8.00⁄32 in, found 4.00⁄32 in: the difference of (3.5 ± 1.0)⁄32 in beyond the 0.5⁄32 in of use allowed between the visits is more than the 2⁄32 in that matters.",
+      "Stated 8.00⁄32 in, found 4.00⁄32 in: the difference of (4.0 ± 1.0)⁄32 in (0.5⁄32 in of use is allowed between the visits) is more than the 2⁄32 in that matters.",
     ]);
     expect(say(tread(8, 8, 8), tread(8, 8, 8), gauged)).toEqual([
       "Stated 8.00⁄32 in, found 8.00⁄32 in: the difference of (0.0 ± 1.0)⁄32 in lies within the 2⁄32 in that matters.",
@@ -90,10 +90,24 @@ describe("a sentence about readings", () => {
 
   it("speaks of the use allowed between the visits", () => {
     expect(say(miles(61204), miles(61404), gauged)[0]).toMatch(
-      /: the difference of 150\.\d+ ± 0\.\d+ mi beyond the 50 mi of use allowed between the visits is more than/,
+      /: the difference of 200\.\d+ ± 0\.\d+ mi \(50 mi of use is allowed between the visits\) is more than/,
     );
     expect(say(miles(61204), miles(61214), gauged)[0]).toMatch(
-      / ± 0\.\d+ mi after the 50 mi of use allowed between the visits lies within/,
+      /the difference of 10\.\d+ ± 0\.\d+ mi \(50 mi of use is allowed between the visits\) lies within/,
+    );
+  });
+
+  it("gives each side in its reader's own unit, and the difference in the one they share", () => {
+    const inMillimeters = (value: number) =>
+      about("wheels.tread-depth", "left-front")(
+        { kind: "reading", unit: "mm", values: [{ value }, { value }, { value }] },
+        { instrument: "gauge" },
+      );
+    expect(say(inMillimeters(6.4), tread(4, 4, 4), gauged)[0]).toMatch(
+      /^Stated 6\.40 mm, found 4\.00⁄32 in: the difference of \(4\.1 ± 1\.0\)⁄32 in /,
+    );
+    expect(say(inMillimeters(6.4), inMillimeters(3.2), gauged)[0]).toMatch(
+      /^Stated 6\.40 mm, found 3\.20 mm: the difference of 3\.20 ± 0\.\d\d mm \(0\.397 mm of use .* is more than the 1\.59 mm that matters\.$/,
     );
   });
 });
@@ -232,7 +246,7 @@ describe("a sentence about other answers", () => {
         headliner({ kind: "grade", scale: "percent", value: 90 }),
         { a: own, b: own },
       )[0],
-    ).toMatch(/^Stated two stars, found 90%: /);
+    ).toMatch(/^Stated two stars \(read as light wear or as new\), found 90% \(read as as new\): /);
   });
 
   it("says choices, presence and colors in words", () => {

@@ -1,67 +1,60 @@
-import { isBadCall, worseSeverity } from "@evenhand/shared/severity";
+import { isBadCall, severityRank, worseSeverity } from "@evenhand/shared/severity";
 import type { Severity } from "@evenhand/shared/severity";
-import type { Consequence } from "@evenhand/shared/sheet";
 import type { CompiledItem } from "@evenhand/sheet/compile-sheet";
-
-const BY_CONSEQUENCE: Readonly<Record<Consequence, Severity>> = {
-  safety: "danger",
-  identity: "worth",
-  structure: "worth",
-  mechanical: "repair",
-  appearance: "small",
-  papers: "repair",
-};
-
-/** Numbers a title hangs on: without them nobody should pay. */
-const HALTING = /^identity\.(vin|title-number)$/;
 
 /** By item and position; the sheet is read once for all the comparisons made on it. */
 const kept = new WeakMap<CompiledItem, Map<string, Severity>>();
 
-const worstOf = (severities: Iterable<Severity>): Severity | null => {
+const worstOf = (severities: readonly Severity[]): Severity | null => {
   let worst: Severity | null = null;
   for (const severity of severities) worst = worseSeverity(worst, severity);
   return worst;
 };
 
-const ofFaults = ({ item, faultKinds }: CompiledItem, position: string): Severity | null =>
-  worstOf([
-    ...(item.faults?.severities ?? [])
-      .filter(({ positions }) => positions === undefined || positions.includes(position))
-      .map(({ severity }) => severity),
-    ...Array.from(faultKinds.values(), ({ severity }) => severity),
-  ]);
+const mildestOf = (severities: readonly Severity[]): Severity | undefined =>
+  severities.toSorted((a, b) => severityRank(b) - severityRank(a))[0];
 
-const ofAnswer = (compiled: CompiledItem, position: string): Severity | null => {
-  const { item, options } = compiled;
+const ofFaults = ({ item, faultKinds }: CompiledItem, position: string): Severity[] => [
+  ...(item.faults?.severities ?? [])
+    .filter(({ positions }) => positions === undefined || positions.includes(position))
+    .map(({ severity }) => severity),
+  ...Array.from(faultKinds.values(), ({ severity }) => severity),
+];
+
+const defined = (...severities: readonly (Severity | undefined)[]): Severity[] =>
+  severities.filter((severity) => severity !== undefined);
+
+/** Every severity an answer at this place can have by itself; none for codes, colors and plain dimensions. */
+const severitiesOf = (compiled: CompiledItem, position: string): Severity[] => {
+  const { item } = compiled;
   switch (item.answer) {
     case "reading": {
       const { limits = [], alarms = [] } = item.reading ?? {};
-      return worstOf(
-        [...limits, ...alarms]
-          .filter(({ positions }) => positions === undefined || positions.includes(position))
-          .map(({ severity }) => severity),
-      );
+      return [...limits, ...alarms]
+        .filter(({ positions }) => positions === undefined || positions.includes(position))
+        .map(({ severity, at }) => at?.[position] ?? severity);
     }
     case "grade":
-      return item.grade?.spent ?? item.grade?.severity ?? null;
-    case "working":
-      return item.working?.at?.[position] ?? item.working?.severity ?? null;
+      return defined(item.grade?.spent, item.grade?.severity);
+    case "working": {
+      const at = item.working?.at?.[position];
+      return at === undefined ? defined(item.working?.severity, item.working?.intermittent) : [at];
+    }
     case "presence":
-      return item.presence?.severity ?? null;
+      return defined(item.presence?.severity);
     case "choice":
-      return worstOf(Array.from(options.values(), ({ call }) => call).filter(isBadCall));
+      return (item.choice?.options ?? []).map(({ call, at }) => at?.[position] ?? call).filter(isBadCall);
     case "faults":
       return ofFaults(compiled, position);
     case "color":
     case "code":
-      return HALTING.test(item.id) ? "halt" : null;
+      return [];
   }
 };
 
 /**
- * How grave it can be that a place is not as it was claimed to be: the worst its answers can say. What an unseen claim covers, and
- * what two codes that differ put in question.
+ * How grave it can be that a place is not as it was claimed to be: the worst its answers can say, and the item's own severity where
+ * none is bad by itself (a code, a dimension). What an unseen claim covers.
  *
  * @example worstSeverity(compiledHorn, "") // "danger"
  */
@@ -69,7 +62,19 @@ export const worstSeverity = (compiled: CompiledItem, position: string): Severit
   const ofItem = kept.get(compiled) ?? new Map<string, Severity>();
   const known = ofItem.get(position);
   if (known !== undefined) return known;
-  const worst = ofAnswer(compiled, position) ?? BY_CONSEQUENCE[compiled.item.consequence];
+  const worst = worstOf(severitiesOf(compiled, position)) ?? compiled.item.severity;
   kept.set(compiled, ofItem.set(position, worst));
   return worst;
+};
+
+/**
+ * How grave it is that two answers part of which neither is bad by itself, or that nothing judges the one there is: as the item
+ * says, and never graver than the least that a bad answer there would be.
+ *
+ * @example partedSeverity(compiledLining, "left-front") // "repair"
+ */
+export const partedSeverity = (compiled: CompiledItem, position: string): Severity => {
+  const least = mildestOf(severitiesOf(compiled, position));
+  const { severity } = compiled.item;
+  return least === undefined || severityRank(severity) > severityRank(least) ? severity : least;
 };

@@ -14,6 +14,7 @@ const item = (id: string, costRow: string | null): Item =>
     how: "Look.",
     answer: "faults",
     consequence: "structure",
+    severity: "worth",
     strict: true,
     time: "steady",
     core: true,

@@ -6,6 +6,13 @@ describe("normalizing", () => {
     expect(normalizeNumber(" *1g4-ah.59 h* ")).toBe("1G4AH59H");
   });
 
+  it("drops what only says that a number follows, and no letter of the number", () => {
+    expect(["No. 4417", "no 4417", "Nr. 4417", "№ 4417"].map(normalizeNumber)).toEqual(
+      Array.from({ length: 4 }, () => "4417"),
+    );
+    expect(["NO4417", "NORTH 12", "NR8"].map(normalizeNumber)).toEqual(["NO4417", "NORTH12", "NR8"]);
+  });
+
   it("reads letters a VIN never holds as the digits they look like, in 17 characters only", () => {
     expect(normalizeVin("IM8GDM9AXKPO4278Q")).toBe("1M8GDM9AXKP042780");
     expect(normalizeVin("IOQ")).toBe("IOQ");

@@ -2,11 +2,11 @@ import { convert, dimensionOf } from "@evenhand/measurement/unit";
 import type { Answer, AnswerOf, Fault } from "@evenhand/shared/answer";
 import type { Finding } from "@evenhand/shared/finding";
 import type { GradeScale, VehicleForm } from "@evenhand/shared/report";
-import { worseSeverity } from "@evenhand/shared/severity";
+import { isBadCall, worseSeverity } from "@evenhand/shared/severity";
 import type { Call, Severity } from "@evenhand/shared/severity";
 import type { UnitSymbol } from "@evenhand/shared/unit";
 import type { ConditionNeeded, FaultKind, Item, Limit, ReadingSpec } from "@evenhand/shared/sheet";
-import { gradeStretch, houseGradeOf, houseGrades } from "../grade-scale/index.ts";
+import { gradeStretch, houseGradeOf, houseGrades, houseStep } from "../grade-scale/index.ts";
 
 /** What of the report an answer stands in its call may hang on. */
 export type CallContext = {
@@ -19,6 +19,8 @@ export type CallContext = {
   readonly faultKinds?: ReadonlyMap<string, FaultKind>;
   /** Another answer of the same report by item id (and position, where the item has them); limits may hang on it. */
   readonly other?: (item: string, position?: string) => Answer | undefined;
+  /** How another answer of the same report is called by itself; a call may follow it. */
+  readonly otherCall?: (item: string, position?: string) => Call | undefined;
 };
 
 const NOTHING: CallContext = {};
@@ -35,13 +37,15 @@ export const isUnmet = (needed: ConditionNeeded, conditions: Finding["conditions
   );
 };
 
+const meanIn = ({ values, unit: from }: AnswerOf<"reading">, unit: UnitSymbol): number =>
+  values.reduce((sum, { value }) => sum + convert(value, from, unit), 0) / values.length;
+
 type Elsewhere = { readonly item: string; readonly unit: UnitSymbol };
 
 const otherReading = ({ item, unit }: Elsewhere, context: CallContext): number | undefined => {
   const answer = context.other?.(item, context.position);
   if (answer?.kind !== "reading" || dimensionOf(answer.unit) !== dimensionOf(unit)) return undefined;
-  const values = answer.values.map(({ value }) => convert(value, answer.unit, unit));
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
+  return meanIn(answer, unit);
 };
 
 /**
@@ -93,11 +97,44 @@ const isSound = (values: readonly number[], spec: ReadingSpec, context: CallCont
   );
 };
 
-const callReading = (answer: AnswerOf<"reading">, spec: ReadingSpec, context: CallContext): Call => {
+/** The same place on the other side of the car; `undefined` where it has none. */
+export const mirrorImage = (place: string): string | undefined => {
+  const mirrored = place.replace(/\b(left|right)\b/g, (side) => (side === "left" ? "right" : "left"));
+  return mirrored === place ? undefined : mirrored;
+};
+
+/** How a reading stands beside the one on the other side of the car; `undefined` where that was not read. */
+const callBesideMirror = (
+  answer: AnswerOf<"reading">,
+  id: string,
+  spec: ReadingSpec,
+  context: CallContext,
+): Call | undefined => {
+  const { mirror, unit } = spec;
+  const position = mirrorImage(context.position ?? "");
+  if (mirror === undefined || position === undefined) return undefined;
+  const other = otherReading({ item: id, unit }, { ...context, position });
+  if (other === undefined) return undefined;
+  const apart = Math.abs(meanIn(answer, unit) - other);
+  if (fails(apart, "max", mirror.alarm, spec)) return mirror.severity;
+  return fails(apart, "max", mirror.sound, spec) ? "no-yardstick" : "good";
+};
+
+/** Where nothing makes a reading bad, the stretch in which such figures ordinarily lie is its yardstick. */
+const hasOnlyOrdinary = ({ limits, alarms, sound }: ReadingSpec): boolean =>
+  limits.length + alarms.length === 0 && sound !== undefined;
+
+const callReading = (
+  answer: AnswerOf<"reading">,
+  id: string,
+  spec: ReadingSpec,
+  context: CallContext,
+): Call => {
   if (dimensionOf(answer.unit) !== dimensionOf(spec.unit)) return "no-yardstick";
   const values = answer.values.map(({ value }) => convert(value, answer.unit, spec.unit));
-  let judged = false;
-  let worst: Severity | null = null;
+  const beside = callBesideMirror(answer, id, spec, context);
+  let judged = beside === "good" || hasOnlyOrdinary(spec);
+  let worst: Severity | null = isBadCall(beside) ? beside : null;
   for (const limit of [...spec.limits, ...spec.alarms]) {
     const asked = limitValue(limit, context);
     if (asked === undefined) continue;
@@ -106,8 +143,12 @@ const callReading = (answer: AnswerOf<"reading">, spec: ReadingSpec, context: Ca
       worst = worseSeverity(worst, limit.at?.[context.position ?? ""] ?? limit.severity);
     }
   }
-  return worst ?? (judged && isSound(values, spec, context) ? "good" : "no-yardstick");
+  const sound = judged && beside !== "no-yardstick" && isSound(values, spec, context);
+  return worst ?? (sound ? "good" : "no-yardstick");
 };
+
+/** Stretches are fractions of few digits: what differs by less is rounding. */
+const ROUNDING = 1e-9;
 
 const callGrade = (
   answer: AnswerOf<"grade">,
@@ -116,10 +157,12 @@ const callGrade = (
 ): Call => {
   const stretch = gradeStretch(answer, scales);
   if (stretch === undefined) return "no-yardstick";
-  const place = houseGrades.indexOf(houseGradeOf(stretch));
-  const worst = houseGrades.findIndex((grade) => grade === spec.badFrom);
-  if (place > worst) return "good";
-  return place === 0 ? (spec.spent ?? spec.severity) : spec.severity;
+  const [low, high] = stretch;
+  const edge = (houseGrades.findIndex((grade) => grade === spec.badFrom) + 1) * houseStep;
+  if (low >= edge - ROUNDING) return "good";
+  // A word that covers both sides of bad says neither, unless it is the worst its scale has.
+  if (high > edge + ROUNDING && low > 0) return "no-yardstick";
+  return houseGradeOf(stretch) === houseGrades[0] ? (spec.spent ?? spec.severity) : spec.severity;
 };
 
 const callWorking = (
@@ -141,11 +184,17 @@ const callPresence = ({ value }: AnswerOf<"presence">, spec: NonNullable<Item["p
 };
 
 /** Every option said counts; the worst one is the answer's. */
-const callChoice = (answer: AnswerOf<"choice">, spec: NonNullable<Item["choice"]>, position = ""): Call => {
+const callChoice = (
+  answer: AnswerOf<"choice">,
+  spec: NonNullable<Item["choice"]>,
+  { position = "", otherCall }: CallContext,
+): Call => {
   const said = [answer.option, ...(answer.also ?? [])];
+  const followed = spec.followsCallOf === undefined ? undefined : otherCall?.(spec.followsCallOf, position);
   const calls = said.map((id) => {
     const option = spec.options.find((each) => each.id === id);
-    return option?.at?.[position] ?? option?.call ?? "no-yardstick";
+    const own = option?.at?.[position] ?? option?.call ?? "no-yardstick";
+    return own === "no-yardstick" && id !== "not-known" && isBadCall(followed) ? followed : own;
   });
   let worst: Severity | null = null;
   for (const call of calls)
@@ -196,7 +245,9 @@ export const callOf = (answer: Answer, item: Item, context: CallContext = NOTHIN
     return "no-yardstick";
   switch (answer.kind) {
     case "reading":
-      return item.reading === undefined ? "no-yardstick" : callReading(answer, item.reading, context);
+      return item.reading === undefined
+        ? "no-yardstick"
+        : callReading(answer, item.id, item.reading, context);
     case "grade":
       return item.grade === undefined ? "no-yardstick" : callGrade(answer, item.grade, context.scales ?? []);
     case "working":
@@ -206,7 +257,7 @@ export const callOf = (answer: Answer, item: Item, context: CallContext = NOTHIN
     case "presence":
       return item.presence === undefined ? "no-yardstick" : callPresence(answer, item.presence);
     case "choice":
-      return item.choice === undefined ? "no-yardstick" : callChoice(answer, item.choice, context.position);
+      return item.choice === undefined ? "no-yardstick" : callChoice(answer, item.choice, context);
     case "faults":
       return item.faults === undefined ? "no-yardstick" : callFaults(answer, item, context);
     case "color":

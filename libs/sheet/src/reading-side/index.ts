@@ -28,6 +28,8 @@ export type ReadingSide = {
   readonly accuracy: number;
   readonly placement: number;
   readonly spots: number;
+  /** Named spots of one place lie farther apart than chance explains: its mean stands for none of them. */
+  readonly patterned: boolean;
   readonly byEye: boolean;
   /** No instrument was named where eyes cannot read it. */
   readonly unnamed: boolean;
@@ -152,12 +154,11 @@ export const readSide = (
   const byEye = instrument === undefined && spec.eyesRead === true;
   const figures = figuresOf(spec, instrument, center, byEye);
   // Values at named spots of one place may rightly differ: wear is not scatter.
-  const { scatter, scatterDegreesOfFreedom, scatterReplaced } = chooseScatter(
-    spec,
-    named > 1 ? [] : samples,
-    center,
-    spots > 1 ? placement : 0,
-  );
+  const seen = chooseScatter(spec, samples, center, spots > 1 ? placement : 0);
+  const patterned = named > 1 && seen.scatterReplaced;
+  const { scatter, scatterDegreesOfFreedom, scatterReplaced } = patterned
+    ? chooseScatter(spec, [], center, placement)
+    : seen;
   return {
     mean: center,
     count: values.length,
@@ -171,6 +172,7 @@ export const readSide = (
     accuracy: figures.accuracy,
     placement,
     spots,
+    patterned,
     byEye,
     unnamed: instrument === undefined && !byEye,
   };

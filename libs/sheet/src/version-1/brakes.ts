@@ -148,6 +148,8 @@ export const friction: Item[] = [
         byEye: [0.06],
         instrument: ["depth caliper", 0.001, [0.001]],
         riseAllowed: 0.002,
+        // A quarter of an inch over some 40,000 mi; common practice, no source.
+        risePerThousandMiles: 0.006,
         limits: [
           {
             side: "min",
@@ -195,6 +197,8 @@ export const friction: Item[] = [
         byEye: [3],
         instrument: micrometer("micrometer"),
         riseAllowed: 0.05,
+        // A millimeter over some 40,000 mi; common practice, no source.
+        risePerThousandMiles: 0.025,
       }),
     },
   ),

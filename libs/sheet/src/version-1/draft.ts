@@ -41,10 +41,13 @@ export type ReadingDraft = {
   alarms?: LimitDraft[];
   noAlarmBecause?: string;
   sound?: ReadingSpec["sound"];
+  mirror?: ReadingSpec["mirror"];
+  movedBy?: ReadingSpec["movedBy"];
   /** What moves rightly from one day to another: base unit, share. */
   dayToDay?: Accuracy;
   spots?: ReadingSpec["spots"];
   riseAllowed?: number;
+  risePerThousandMiles?: number;
   notConfirmableBecause?: string;
 };
 
@@ -74,9 +77,12 @@ export function reading(draft: ReadingDraft): ReadingParticulars {
     ...(draft.noAlarmBecause === undefined ? {} : { noAlarmBecause: draft.noAlarmBecause }),
     ...(draft.dayToDay === undefined ? {} : { dayToDay: draft.dayToDay[0] }),
     ...(draft.dayToDay?.[1] === undefined ? {} : { dayToDayShare: draft.dayToDay[1] }),
+    ...(draft.mirror === undefined ? {} : { mirror: draft.mirror }),
+    ...(draft.movedBy === undefined ? {} : { movedBy: draft.movedBy }),
     typical: draft.typical,
     spots: draft.spots ?? [],
     ...(draft.riseAllowed === undefined ? {} : { riseAllowed: draft.riseAllowed }),
+    ...(draft.risePerThousandMiles === undefined ? {} : { risePerThousandMiles: draft.risePerThousandMiles }),
     ...(draft.notConfirmableBecause === undefined
       ? {}
       : { notConfirmableBecause: draft.notConfirmableBecause }),

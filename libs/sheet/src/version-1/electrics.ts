@@ -71,7 +71,7 @@ export const equipment: Item[] = [
       minutes: 1,
       costRow: "instruments",
       cautions: running,
-      working: works,
+      working: { ...works, ofSeveral: true },
     },
   ),
   item(
@@ -94,7 +94,7 @@ export const equipment: Item[] = [
     equipment: true,
     minutes: 1,
     costRow: "lamps",
-    working: works,
+    working: { ...works, ofSeveral: true },
   }),
   item("electrics.horn", words("horn"), "From every place of the ring or button.", {
     ...safety,

@@ -85,6 +85,7 @@ export const engineTests: Item[] = [
           ["neighbor", words("neighboring cylinder", "neighbouring cylinder"), "worth"],
         ),
         several: true,
+        followsCallOf: "engine.leak-down",
       },
     },
   ),
@@ -113,6 +114,8 @@ export const engineTests: Item[] = [
         ask: [2, 1],
         byEye: [4],
         instrument: ["vacuum gauge", 0.5, [0.5]],
+        // About 1 inHg less for every 1,000 ft; common practice, no source.
+        movedBy: [{ condition: "height", perUnit: -0.001 }],
       }),
     },
   ),

@@ -120,6 +120,8 @@ export const tires: Item[] = [
         instrument: ["tread depth gauge", 0.5, [0.3]],
         spots: treadSpots,
         riseAllowed: 0.5,
+        // 10/32 in of tread over some 40,000 mi; common practice, no source.
+        risePerThousandMiles: 0.25,
         limits: [
           {
             side: "min",

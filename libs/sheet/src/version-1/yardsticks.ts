@@ -3,7 +3,7 @@ import type { ConditionNeeded, Item, Limit, ReadingSpec } from "@evenhand/shared
 import { commonPractice } from "./sources.ts";
 
 type Yardstick = Partial<
-  Pick<ReadingSpec, "alarms" | "sound" | "noAlarmBecause" | "dayToDay" | "dayToDayShare"> &
+  Pick<ReadingSpec, "alarms" | "sound" | "mirror" | "noAlarmBecause" | "dayToDay" | "dayToDayShare"> &
     Pick<Item, "sameConditions" | "yardstickNeeds">
 >;
 
@@ -46,7 +46,8 @@ const doorSag: Yardstick = { alarms: [over(6, "repair"), over(12, "worth")], sou
 /**
  * Past which figure a reading is bad, and how bad, where no regulation says it; in the item's base unit. All are common practice
  * without a source, and a firm may change them; where a maker publishes a limit, his is entered and rules. `sound` leaves the
- * stretch nobody can judge by the figure alone without a yardstick; `dayToDay` is how far the thing moves by itself between days.
+ * stretch nobody can judge by the figure alone without a yardstick, and where nothing is bad says what such a figure ordinarily is;
+ * `mirror` sets a reading beside the one on the other side of the car; `dayToDay` is how far the thing moves by itself between days.
  */
 export const yardsticks: Readonly<Record<string, Yardstick>> = {
   "visit.ambient-temperature": { noAlarmBecause: "weather is nobody's fault" },
@@ -60,7 +61,10 @@ export const yardsticks: Readonly<Record<string, Yardstick>> = {
   "gaps.flushness": { alarms: [over(4, "repair"), under(-4, "repair")], sound: { atLeast: -3, atMost: 3 } },
   "doors.hinge-play": doorSag,
   "doors.drop": doorSag,
-  "interior.steering-wheel-diameter": { noAlarmBecause: "it only says what free play is allowed" },
+  "interior.steering-wheel-diameter": {
+    noAlarmBecause: "it only says what free play is allowed",
+    sound: { atLeast: 13, atMost: 22 },
+  },
   "electrics.vent-temperature": {
     alarms: [over(14, "repair", { when: [{ condition: "outside-temperature", atMost: 35 }] })],
     sound: { atMost: 10 },
@@ -90,8 +94,8 @@ export const yardsticks: Readonly<Record<string, Yardstick>> = {
     sound: { when: atSpeed },
     dayToDay: 0.3,
   },
-  "underbody.wheelbase": { noAlarmBecause: sides },
-  "underbody.diagonals": { noAlarmBecause: sides },
+  "underbody.wheelbase": { noAlarmBecause: sides, mirror: { sound: 3, alarm: 15, severity: "worth" } },
+  "underbody.diagonals": { noAlarmBecause: sides, mirror: { sound: 4, alarm: 15, severity: "worth" } },
   "driveline.axle-ratio": { noAlarmBecause: fromClaim },
   "driveline.axle-ratio-tag": { noAlarmBecause: fromClaim },
   "driveline.axle-turns": { noAlarmBecause: fromClaim },
@@ -105,7 +109,10 @@ export const yardsticks: Readonly<Record<string, Yardstick>> = {
   "steering.king-pin-play": { alarms: [over(3, "danger"), over(1.5, "repair")] },
   "underbody.ground-clearance": { alarms: [under(90, "small")] },
   "steering.wheel-bearing-play": { alarms: [over(0.2, "repair"), over(0.5, "danger")] },
-  "steering.ride-height": { noAlarmBecause: sides },
+  "steering.ride-height": {
+    noAlarmBecause: sides,
+    mirror: { sound: 10, alarm: 15, severity: "repair" },
+  },
   "steering.toe": {
     alarms: [over(6, "repair"), under(-6, "repair"), over(15, "danger"), under(-15, "danger")],
     sound: { atLeast: -4, atMost: 4 },
@@ -116,7 +123,10 @@ export const yardsticks: Readonly<Record<string, Yardstick>> = {
   "brakes.drum-diameter": {
     alarms: [over(0, "danger", { isReadingOf: { item: "brakes.drum-cast-figure", unit: "in" } })],
   },
-  "brakes.drum-cast-figure": { noAlarmBecause: "the figure the drum is judged by" },
+  "brakes.drum-cast-figure": {
+    noAlarmBecause: "the figure the drum is judged by",
+    sound: { atLeast: 6, atMost: 18 },
+  },
   "brakes.fluid-boiling-point": {
     alarms: [
       // By grade the least wet boiling point of 49 CFR 571.116 (S5.1.2, from memory); judging used fluid by it is practice.

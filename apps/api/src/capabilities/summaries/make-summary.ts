@@ -95,7 +95,11 @@ export function makeSummary({ id, createdAt, ordered, releases, costTable, sourc
     inspection: versionOf(ordered.inspection),
     standings: comparison.standings,
     coverage: comparison.coverage.whole,
-    inDoubt: linesAt(comparison, comparison.order),
+    // What both say is bad ranks among them, and nobody doubts it.
+    inDoubt: linesAt(
+      comparison,
+      comparison.order.filter((index) => comparison.entries[index]?.standing !== "agreed-fault"),
+    ),
     unseen: unseenOf(comparison),
     openMatters: openMatters(comparison.entries).map(({ matter, severity, entries }) => ({
       matter,

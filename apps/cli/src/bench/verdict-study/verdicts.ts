@@ -30,7 +30,7 @@ export const engine: Judge = {
       instrumentB: ordinary,
       shared: false,
       drifts: false,
-      useAllowed: 0,
+      useAllowed: () => 0,
       times: sameDay,
     });
     if (outcome === "agree" || outcome === "consistent" || outcome === "doubtful" || outcome === "differ")

@@ -1,0 +1,37 @@
+import type { Report } from "@evenhand/shared/report";
+import { convert, dimensionOf } from "@evenhand/measurement/unit";
+
+const ODOMETER = "identity.odometer";
+/** More than this a day nobody drives a car that is for sale: what is beyond is the odometer's question, and excuses no wear. */
+const MOST_A_DAY = 150;
+const DAY = 86_400_000;
+
+type Read = Pick<Report, "findings" | "visit">;
+
+const odometerOf = ({
+  findings,
+  visit,
+}: Read): { readonly miles: number; readonly at: number } | undefined => {
+  const finding = findings.find(({ item }) => item === ODOMETER);
+  if (finding?.answer.kind !== "reading" || dimensionOf(finding.answer.unit) !== dimensionOf("mi")) {
+    return undefined;
+  }
+  const { values, unit } = finding.answer;
+  const sum = values.reduce((total, { value }) => total + convert(value, unit, "mi"), 0);
+  return { miles: sum / values.length, at: Date.parse(finding.time ?? visit.started) };
+};
+
+/**
+ * Miles driven between two reports as far as both odometers say: never under 0, and no more than 150 a day, so that an odometer
+ * that does not fit excuses no wear. Common practice, no source.
+ *
+ * @returns 0 where one of them did not read it
+ * @example milesBetween(reportAt(61_240), eightDaysLaterAt(61_640)) // 400
+ */
+export const milesBetween = (a: Read, b: Read): number => {
+  const [first, second] = [odometerOf(a), odometerOf(b)];
+  if (first === undefined || second === undefined) return 0;
+  const later = second.at >= first.at ? 1 : -1;
+  const driven = later * (second.miles - first.miles);
+  return Math.max(0, Math.min(driven, (MOST_A_DAY * Math.abs(second.at - first.at)) / DAY));
+};
