@@ -1,0 +1,158 @@
+import * as fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Comparison, Entry } from "@evenhand/shared/comparison";
+import type { Finding } from "@evenhand/shared/finding";
+import type { GradeScale, Report } from "@evenhand/shared/report";
+import { SEVERITIES, severityRank } from "@evenhand/shared/severity";
+import { roadGate } from "@evenhand/handbook/road-gate";
+import { arbitraryReports } from "../../testing/arbitrary-report.ts";
+import { sheet } from "../../testing/small-reports.ts";
+import { itemOf, worseThan } from "../../testing/worse.ts";
+import { analyze } from "./index.ts";
+
+const runs = { numRuns: 1000 };
+const keyOf = ({ item, position }: Pick<Finding, "item" | "position">): string => `${item} ${position}`;
+const rank = (severity: Entry["severity"]): number =>
+  severity === null ? SEVERITIES.length : severityRank(severity);
+
+const linesAt = ({ entries }: Comparison, key: string): Entry[] =>
+  entries.filter((entry) => keyOf(entry) === key);
+/** The gravest line of a place: 0 is halt, and past every severity where nothing is wrong. */
+const gravestAt = (comparison: Comparison, key: string): number =>
+  Math.min(...linesAt(comparison, key).map(({ severity }) => rank(severity)));
+/** Lines that stand before the first of a place; Infinity where it is not in the order. */
+const graverBefore = ({ order, entries }: Comparison, key: string): number => {
+  const at = order.findIndex((index) => keyOf(entries[index] ?? { item: "", position: "" }) === key);
+  return at < 0 ? Number.POSITIVE_INFINITY : rank(entries[order[at] ?? -1]?.severity ?? null);
+};
+
+const replaced = (report: Report, index: number, finding: Finding): Report => ({
+  ...report,
+  findings: report.findings.with(index, finding),
+});
+
+/** Two reports, and the same with one finding of the second answered worse. */
+const withWorse = arbitraryReports(5)
+  .map(({ a, b }) => ({
+    a,
+    b,
+    worse: b.findings.flatMap((finding, index) =>
+      worseThan(finding.answer, itemOf(finding.item)).map((answer) => ({ index, answer })),
+    ),
+  }))
+  .filter(({ worse }) => worse.length > 0)
+  .chain(({ a, b, worse }) =>
+    fc.record({ a: fc.constant(a), b: fc.constant(b), one: fc.constantFrom(...worse) }),
+  );
+
+describe("a worse found answer", () => {
+  it("is never milder, never later in the order, and never opens the gate to the road", () => {
+    fc.assert(
+      fc.property(withWorse, ({ a, b, one: { index, answer } }) => {
+        const finding = b.findings[index];
+        if (finding === undefined) throw new Error("no finding");
+        const other = replaced(b, index, { ...finding, answer });
+        const [before, after] = [analyze(a, b, sheet), analyze(a, other, sheet)];
+        const key = keyOf(finding);
+        const blocks = (report: Report) => roadGate(report, sheet).map(keyOf);
+        expect(blocks(other)).toEqual(expect.arrayContaining(blocks(b)));
+        // Found better than stated: the statement is in question there, and not the car.
+        if (linesAt(before, key).some(({ direction }) => direction === "found-better")) return;
+        expect(gravestAt(after, key)).toBeLessThanOrEqual(gravestAt(before, key));
+        expect(graverBefore(after, key)).toBeLessThanOrEqual(graverBefore(before, key));
+      }),
+      runs,
+    );
+  });
+});
+
+type Softer = { readonly name: string; readonly soften: (report: Report) => Report };
+
+const eachFinding = (report: Report, soften: (finding: Finding) => Finding): Report => ({
+  ...report,
+  findings: report.findings.map(soften),
+});
+
+const twoWords: GradeScale = {
+  id: "two",
+  name: "Two words",
+  grades: [
+    { id: "worn", name: "worn" },
+    { id: "fine", name: "fine" },
+  ],
+};
+const COARSE: Readonly<Record<string | number, string>> = { "as-new": "fine", "light-wear": "fine" };
+
+const softer: readonly Softer[] = [
+  { name: "hedged", soften: (report) => eachFinding(report, (each) => ({ ...each, firmness: "hedged" })) },
+  {
+    name: "second-hand",
+    soften: (report) => eachFinding(report, (each) => ({ ...each, firmness: "second-hand" })),
+  },
+  {
+    name: "a coarser instrument",
+    soften: (report) => ({
+      ...report,
+      instruments: report.instruments.map((each) => ({ ...each, accuracy: { share: 0.3 } })),
+    }),
+  },
+  {
+    name: "no instrument named",
+    // Another named one may be worse than an ordinary one that nobody named.
+    soften: (report) =>
+      eachFinding(report, ({ instrument, ...each }) =>
+        instrument === undefined || instrument === "ordinary" ? each : { ...each, instrument },
+      ),
+  },
+  {
+    name: "a wider scale",
+    soften: (report) => ({
+      ...eachFinding(report, (each) =>
+        each.answer.kind === "grade" && each.answer.scale === "house"
+          ? { ...each, answer: { ...each.answer, scale: "two", value: COARSE[each.answer.value] ?? "worn" } }
+          : each,
+      ),
+      scales: [...report.scales, twoWords],
+    }),
+  },
+  {
+    name: "less denied",
+    soften: (report) =>
+      eachFinding(report, (each) =>
+        each.answer.kind === "faults"
+          ? {
+              ...each,
+              answer: {
+                ...each.answer,
+                denied: each.answer.denied === "all" ? [] : each.answer.denied.slice(1),
+              },
+            }
+          : each,
+      ),
+  },
+  { name: "less said", soften: (report) => ({ ...report, findings: report.findings.slice(1) }) },
+];
+
+/** What was found, atom by atom, that agrees. */
+const agreed = ({ entries }: Comparison): string[] =>
+  entries
+    .filter(({ outcome, finding }) => outcome === "agree" && finding.a !== null && finding.b !== null)
+    .map(({ item, position, atom }) => {
+      if (atom.of === "answer") return `${item} ${position}`;
+      return atom.of === "fault"
+        ? `${item} ${position} ${atom.kind} ${String(atom.b)}`
+        : `${item} ${position} no ${atom.kind}`;
+    });
+
+describe("a softer statement never agrees more", () => {
+  it.each(softer)("$name", ({ soften }) => {
+    fc.assert(
+      fc.property(arbitraryReports(8), ({ a, b }) => {
+        const before = agreed(analyze(a, b, sheet));
+        const after = agreed(analyze(soften(a), b, sheet));
+        expect(after.filter((key) => !before.includes(key))).toEqual([]);
+      }),
+      runs,
+    );
+  });
+});
