@@ -1,4 +1,5 @@
 import { formatMeasured } from "@evenhand/comparison/format-figure";
+import { allowedBand } from "@evenhand/comparison/use-allowed";
 import type { LimitFigures, ReadingFigures } from "@evenhand/shared/comparison";
 import { catalog } from "../words/catalog.ts";
 import { formatQuantity } from "../words/quantity.ts";
@@ -27,16 +28,17 @@ const limitLine = ({ value }: LimitFigures, scale: Scale): Markup =>
   html` <line class="limit" x1="${at(scale(value))}" x2="${at(scale(value))}" y1="4" y2="52" />`;
 
 /**
- * Both readings as intervals on one scale, with the difference that matters as a band about the first and the limits as lines.
+ * Both readings as intervals on one scale, with the difference that matters, and the use allowed on its side, as a band about the first and the limits as lines.
  * The description says the same in words.
  */
 export const intervalPicture = (figures: ReadingFigures, limits: readonly LimitFigures[]): Markup => {
   const { a, b, delta, coverageFactor: k, unit } = figures;
   const halfA = k * a.standardUncertainty;
   const halfB = k * b.standardUncertainty;
+  const band = allowedBand(figures);
   const ends = [
-    a.mean - Math.max(halfA, delta),
-    a.mean + Math.max(halfA, delta),
+    Math.min(a.mean - halfA, band.low),
+    Math.max(a.mean + halfA, band.high),
     b.mean - halfB,
     b.mean + halfB,
   ];
@@ -51,8 +53,8 @@ export const intervalPicture = (figures: ReadingFigures, limits: readonly LimitF
     <title>${words}</title>
     <rect
       class="band"
-      x="${at(scale(a.mean - delta))}"
-      width="${at(scale(a.mean + delta) - scale(a.mean - delta))}"
+      x="${at(scale(band.low))}"
+      width="${at(scale(band.high) - scale(band.low))}"
       y="6"
       height="44"
     />

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { figuresOf as figures, gauge, reading, readingItem, treadSpec } from "../../testing/small-items.ts";
 import { deltaOf } from "../delta/index.ts";
-import { allowedBand, leftOf } from "../interval-figures/index.ts";
+import { allowedBand, leftOf } from "../use-allowed/index.ts";
 import { compareReading } from "./index.ts";
 import type { ReadingPair } from "./index.ts";
 

@@ -12,7 +12,7 @@ import type { IntervalOutcome } from "@evenhand/measurement/equivalence";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { welchSatterthwaite } from "@evenhand/measurement/welch-satterthwaite";
 import { deltaOf } from "../delta/index.ts";
-import { intervalFigures, leftOf, worseBy, worseWay } from "../interval-figures/index.ts";
+import { intervalFigures, worseBy, worseWay } from "../interval-figures/index.ts";
 import type { Judgment } from "../judgment/index.ts";
 import { limitFigures, limitsInForce } from "../limit-figures/index.ts";
 import type { LimitSide } from "../limit-figures/index.ts";
@@ -20,6 +20,7 @@ import { readSide, uncertaintyParts } from "@evenhand/sheet/reading-side";
 import type { ReadingSide } from "@evenhand/sheet/reading-side";
 import type { Reason } from "../reason/index.ts";
 import { standingOf } from "../standing/index.ts";
+import { leftOf } from "../use-allowed/index.ts";
 import type { VisitTimes } from "../visit-times/index.ts";
 
 /** What a comparison of two readings needs to know beside them. */

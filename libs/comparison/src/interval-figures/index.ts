@@ -6,6 +6,7 @@ import { ROUNDING_SHARE } from "@evenhand/measurement/equivalence";
 import { coverageFactor } from "@evenhand/measurement/student-factor";
 import { studentTail } from "@evenhand/measurement/student-tail";
 import { zetaScore } from "@evenhand/measurement/zeta-score";
+import { leftOf } from "../use-allowed/index.ts";
 
 /** Which way a car is worse: at lower values, at higher ones, away from a target, or not known which way. */
 export type WorseWay =
@@ -33,30 +34,6 @@ export type MeasuredPair = {
   readonly delta: number;
   readonly worse: WorseWay;
 };
-
-type Read = Pick<ReadingFigures, "difference" | "useAllowed">;
-
-/**
- * What is left of a difference after the use allowed between two visits.
- *
- * @example leftOf({ difference: -7, useAllowed: -4 }) // -3
- */
-export const leftOf = ({ difference, useAllowed = 0 }: Read): number =>
-  Math.sign(difference) * Math.max(0, Math.abs(difference) - Math.abs(useAllowed)) + 0;
-
-/**
- * Where B's mean may lie and still be within what matters of A's: δ on either side, and the use allowed on one.
- *
- * @example allowedBand({ a: { mean: 8 }, delta: 2, useAllowed: 0.5 }) // { low: 5.5, high: 10 }
- */
-export const allowedBand = ({
-  a,
-  delta,
-  useAllowed = 0,
-}: Pick<ReadingFigures, "delta" | "useAllowed"> & { readonly a: { readonly mean: number } }): {
-  readonly low: number;
-  readonly high: number;
-} => ({ low: a.mean - delta - Math.max(0, useAllowed), high: a.mean + delta - Math.min(0, useAllowed) });
 
 /** Which way a reading item is worse. */
 export const worseWay = (spec: Pick<ReadingSpec, "betterIs" | "target">): WorseWay => {

@@ -9,7 +9,7 @@ import { welchSatterthwaite } from "@evenhand/measurement/welch-satterthwaite";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { readSide, uncertaintyParts } from "@evenhand/sheet/reading-side";
 import type { ReadingSide } from "@evenhand/sheet/reading-side";
-import { leftOf } from "../interval-figures/index.ts";
+import { leftOf } from "../use-allowed/index.ts";
 import { findSharing } from "../sharing/index.ts";
 import type { Sharing } from "../sharing/index.ts";
 

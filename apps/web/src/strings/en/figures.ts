@@ -5,6 +5,7 @@ export const figures = {
   "scale.delta": "± δ, the difference that matters: {delta}",
   "scale.stated": "stated {figure}",
   "scale.found": "found {figure}",
+  "scale.use": "the band reaches {allowed} farther on one side: the use allowed between the visits",
   "scale.limit.min": "limit: at least {value}",
   "scale.limit.max": "limit: at most {value}",
   "scale.limit.source": "{limit} ({source})",

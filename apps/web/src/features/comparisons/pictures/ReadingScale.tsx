@@ -1,3 +1,4 @@
+import { allowedBand } from "@evenhand/comparison/use-allowed";
 import type { LimitFigures, ReadingFigures } from "@evenhand/shared/comparison";
 import { useElementSize } from "@mantine/hooks";
 import { useIntl } from "react-intl";
@@ -32,7 +33,7 @@ export const ReadingScale = ({ figures, limits }: Props) => {
   const { a, b, delta, coverageFactor: k, unit } = figures;
   const stated = spread(a.mean, k * a.standardUncertainty);
   const found = spread(b.mean, k * b.standardUncertainty);
-  const matters = spread(a.mean, delta);
+  const matters = allowedBand(figures);
   const ends = [
     stated.low,
     stated.high,
@@ -120,6 +121,11 @@ export const ReadingScale = ({ figures, limits }: Props) => {
       <ul className={styles.legend}>
         <li data-side="stated">{t("scale.stated", { figure: side(stated, a.mean) })}</li>
         <li data-side="found">{t("scale.found", { figure: side(found, b.mean) })}</li>
+        {figures.useAllowed !== undefined && (
+          <li data-side="use">
+            {t("scale.use", { allowed: withUnit(plain(Math.abs(figures.useAllowed)), unit) })}
+          </li>
+        )}
         {limits.map((one) => (
           <li key={`${one.side}${one.value}`} data-side="limit">
             {t("scale.limit.source", {
