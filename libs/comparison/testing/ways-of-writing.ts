@@ -46,7 +46,12 @@ const sizes: readonly ((text: string) => string)[] = [
 ];
 
 const NOTATIONS: Partial<Record<CodeSystem, readonly ((text: string) => string)[]>> = {
-  vin: [...numbers, (text) => text.replaceAll("0", "O"), (text) => text.replaceAll("1", "I")],
+  vin: [
+    ...numbers,
+    // Letters a VIN never holds; an older chassis number may.
+    (text) => (text.length === 17 ? text.replaceAll("0", "O") : text),
+    (text) => (text.length === 17 ? text.replaceAll("1", "I") : text),
+  ],
   "chassis-number": numbers,
   "casting-number": numbers,
   "paint-code": numbers,

@@ -269,7 +269,7 @@ it("60 psi in a tire on both sides: agreed, both bad, dangerous, and first in th
 });
 
 it("compression pushed in against screwed in: the coarse tester accuses nobody, the fine one does", () => {
-  const found = (instrument: string) => cylinders([124], { ...warm, instrument });
+  const found = (instrument: string) => cylinders([118], { ...warm, instrument });
   const outcome = (instrument: string) =>
     lineOf(compared(cylinders([150]), found(instrument)), "engine.compression", "cylinder-1")?.outcome;
   expect(["consistent", "doubtful"]).toContain(outcome("cone"));
