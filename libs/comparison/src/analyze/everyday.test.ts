@@ -137,21 +137,19 @@ it("compression cold against hot: not set against each other, and neither is cal
   });
 });
 
-describe("a ball joint read loaded against unloaded", () => {
-  const joint = (value: number, loaded: boolean) =>
-    read("steering.ball-joint-play", "mm", [value, value], "left-lower", {
-      conditions: { loaded },
-      instrument: "dial",
-    });
-
-  it("cannot be compared", () => {
-    expect(
-      said(
-        lineOf(compared([joint(0.2, true)], [joint(0.9, false)]), "steering.ball-joint-play", "left-lower"),
-      ),
-    ).toMatch(/^incomparable/);
+const joint = (value: number, loaded: boolean) =>
+  read("steering.ball-joint-play", "mm", [value, value], "left-lower", {
+    conditions: { loaded },
+    instrument: "dial",
   });
 
+it("cannot be compared", () => {
+  expect(
+    said(lineOf(compared([joint(0.2, true)], [joint(0.9, false)]), "steering.ball-joint-play", "left-lower")),
+  ).toMatch(/^incomparable/);
+});
+
+describe("a ball joint read loaded against unloaded", () => {
   it("is dangerous past the alarm all the same", () => {
     const line = lineOf(
       compared([joint(0.2, true)], [joint(3.2, false)]),
@@ -162,22 +160,23 @@ describe("a ball joint read loaded against unloaded", () => {
   });
 });
 
+const dentAt = (position: string): Finding =>
+  say(
+    "body.faults",
+    {
+      kind: "faults",
+      found: [{ kind: "dent", spot: "middle-rear", extent: { value: 40, unit: "mm" } }],
+      denied: [],
+    },
+    position,
+  );
+const noFaultsAt = (position: string) =>
+  say("body.faults", { kind: "faults", found: [], denied: "all" }, position);
+
 it("a dent disclosed on the other side: in doubt, perhaps left for right, one line, and nobody accused", () => {
-  const dent = (position: string): Finding =>
-    say(
-      "body.faults",
-      {
-        kind: "faults",
-        found: [{ kind: "dent", spot: "middle-rear", extent: { value: 40, unit: "mm" } }],
-        denied: [],
-      },
-      position,
-    );
-  const none = (position: string) =>
-    say("body.faults", { kind: "faults", found: [], denied: "all" }, position);
   const comparison = compared(
-    [dent("left-front-fender"), none("right-front-fender")],
-    [none("left-front-fender"), dent("right-front-fender")],
+    [dentAt("left-front-fender"), noFaultsAt("right-front-fender")],
+    [noFaultsAt("left-front-fender"), dentAt("right-front-fender")],
   );
   expect(said(lineOf(comparison, "body.faults", "right-front-fender"))).toContain("doubtful");
   expect(lineOf(comparison, "body.faults", "right-front-fender")?.marks).toContain("perhaps-other-side");
@@ -187,13 +186,14 @@ it("a dent disclosed on the other side: in doubt, perhaps left for right, one li
   expect(open).toHaveLength(1);
 });
 
+const rust = (kind: string, value: number) =>
+  say(
+    "body.faults",
+    { kind: "faults", found: [{ kind, spot: "lower-rear", extent: { value, unit: "mm" } }], denied: [] },
+    "left-rocker",
+  );
+
 it("bubbles stated and corrosion found at the same place: agreed, and bad", () => {
-  const rust = (kind: string, value: number) =>
-    say(
-      "body.faults",
-      { kind: "faults", found: [{ kind, spot: "lower-rear", extent: { value, unit: "mm" } }], denied: [] },
-      "left-rocker",
-    );
   const comparison = compared([rust("blister", 40)], [rust("corrosion", 45)]);
   expect(linesOf(comparison, "body.faults", "left-rocker").map(said)).toEqual([
     expect.stringMatching(/^agree .*both-bad/),
@@ -244,9 +244,10 @@ it("a silent dealer and a car hit at the front, with another engine and a filled
   }
 });
 
+const tread = (...values: number[]) =>
+  read("wheels.tread-depth", "1/32in", values, "left-front", { instrument: "gauge" });
+
 it("tread at the limit: exactly 2/32 in passes, a hair under fails, and neither is agreed with 8/32 in", () => {
-  const tread = (...values: number[]) =>
-    read("wheels.tread-depth", "1/32in", values, "left-front", { instrument: "gauge" });
   const at = lineOf(compared([tread(2, 2, 2)], [tread(2, 2, 2)]), "wheels.tread-depth", "left-front");
   expect(at?.limits?.[0]?.b?.plain).toBe("pass");
   expect(at?.calls.b).toBe("good");
@@ -268,10 +269,12 @@ it("60 psi in a tire on both sides: agreed, both bad, dangerous, and first in th
   expect(comparison.entries[comparison.order[0] ?? -1]?.item).toBe("wheels.pressure");
 });
 
+const readWith = (instrument: string) => cylinders([118], { ...warm, instrument });
+
+const outcomeWith = (instrument: string) =>
+  lineOf(compared(cylinders([150]), readWith(instrument)), "engine.compression", "cylinder-1")?.outcome;
+
 it("compression pushed in against screwed in: the coarse tester accuses nobody, the fine one does", () => {
-  const found = (instrument: string) => cylinders([118], { ...warm, instrument });
-  const outcome = (instrument: string) =>
-    lineOf(compared(cylinders([150]), found(instrument)), "engine.compression", "cylinder-1")?.outcome;
-  expect(["consistent", "doubtful"]).toContain(outcome("cone"));
-  expect(outcome("tester")).toBe("differ");
+  expect(["consistent", "doubtful"]).toContain(outcomeWith("cone"));
+  expect(outcomeWith("tester")).toBe("differ");
 });

@@ -38,7 +38,7 @@ const wrongWith = ({ entries, order }: Comparison, { finding, least, what }: Pla
   );
   const entry = entries[at];
   if (entry === undefined) return [`${what}: no line calls it bad`];
-  const says = (test: boolean, text: string): string[] => (test ? [`${what}: ${text}`] : []);
+  const says = (isWrong: boolean, text: string): string[] => (isWrong ? [`${what}: ${text}`] : []);
   const place = order.indexOf(at);
   return [
     ...says(entry.coverageOnly === true, "folded"),

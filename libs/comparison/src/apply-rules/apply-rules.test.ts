@@ -31,6 +31,8 @@ const turns = (ratio: number) =>
   read("driveline.axle-turns", "1", [ratio, ratio], "", { "both-wheels": true });
 const ratio = (value: number) => read("driveline.axle-ratio", "1", [value]);
 
+const gap = (item: string, value: number) => read(item, "mm", [value], "left-front-door-rear-door");
+
 describe("a broken relation of several places", () => {
   const mixed = [size("195/60R14", "left-front"), size("185/65R14", "right-front")];
 
@@ -59,7 +61,6 @@ describe("a broken relation of several places", () => {
   });
 
   it("is explained by what is bad by its own yardstick", () => {
-    const gap = (item: string, value: number) => read(item, "mm", [value], "left-front-door-rear-door");
     const found = [gap("gaps.width-top", 5), gap("gaps.width-bottom", 14)];
     expect(lineOf([], found, "gaps.width-bottom", "left-front-door-rear-door")).toMatchObject({
       outcome: "unstated",

@@ -154,6 +154,8 @@ describe("grades", () => {
   });
 });
 
+const boils = (at: number) => read("degC", at, at);
+
 describe("readings", () => {
   it("are read with the instrument each finding names in its own report", () => {
     expect(compare("engine.compression", psi(150), psi(150), measured).outcome).toBe("agree");
@@ -177,7 +179,6 @@ describe("readings", () => {
   });
 
   it("are not excused by the day where a limit is failed", () => {
-    const boils = (at: number) => read("degC", at, at);
     expect(compare("brakes.fluid-boiling-point", boils(230), boils(100), measured)).toMatchObject({
       outcome: "differ",
     });
@@ -211,17 +212,18 @@ describe("readings", () => {
   });
 });
 
-describe("readings under other conditions", () => {
-  const vacuum = (value: number, height: number) => ({
-    answer: read("inHg", value, value),
-    conditions: { height },
-  });
-  const compared = (a: ReturnType<typeof vacuum>, b: ReturnType<typeof vacuum>) =>
-    compare("engine.vacuum", a.answer, b.answer, {
-      ...measured,
-      conditions: { a: a.conditions, b: b.conditions },
-    });
+const vacuum = (value: number, height: number) => ({
+  answer: read("inHg", value, value),
+  conditions: { height },
+});
 
+const compared = (a: ReturnType<typeof vacuum>, b: ReturnType<typeof vacuum>) =>
+  compare("engine.vacuum", a.answer, b.answer, {
+    ...measured,
+    conditions: { a: a.conditions, b: b.conditions },
+  });
+
+describe("readings under other conditions", () => {
   it("are consistent where the height explains what lies between them, shown as it was read", () => {
     expect(compared(vacuum(19, 0), vacuum(14.5, 5000))).toMatchObject({
       outcome: "consistent",

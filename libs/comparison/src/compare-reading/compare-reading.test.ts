@@ -139,30 +139,31 @@ describe("what is said beside the outcome", () => {
   });
 });
 
+const leftBetween = (...of: Parameters<typeof compare>): number => leftOf(figures(compare(...of)));
+const statementLater = () => ({ differentDays: true, later: "a" as const });
+
 describe("the use allowed between two visits", () => {
   const rise = { spec: treadSpec({ limits: [], betterIs: "lower" }), useAllowed: () => 4 };
-  const left = (...of: Parameters<typeof compare>): number => leftOf(figures(compare(...of)));
 
   it("comes off a rise", () => {
-    expect(left([8, 8, 8], [11, 11, 11], rise)).toBe(0);
-    expect(left([8, 8, 8], [15, 15, 15], rise)).toBe(-3);
+    expect(leftBetween([8, 8, 8], [11, 11, 11], rise)).toBe(0);
+    expect(leftBetween([8, 8, 8], [15, 15, 15], rise)).toBe(-3);
   });
 
   it("never excuses a fall", () => {
-    expect(left([8, 8, 8], [5, 5, 5], rise)).toBe(3);
+    expect(leftBetween([8, 8, 8], [5, 5, 5], rise)).toBe(3);
   });
 
   it("goes by which side is later, not by which side it is", () => {
-    const times = () => ({ differentDays: true, later: "a" as const });
-    expect(left([15, 15, 15], [8, 8, 8], { ...rise, times })).toBe(3);
-    expect(left([8, 8, 8], [11, 11, 11], { ...rise, times })).toBe(-3);
-    expect(left([8, 8, 8], [11, 11, 11], { ...rise, times: sameTime })).toBe(-3);
+    expect(leftBetween([15, 15, 15], [8, 8, 8], { ...rise, times: statementLater })).toBe(3);
+    expect(leftBetween([8, 8, 8], [11, 11, 11], { ...rise, times: statementLater })).toBe(-3);
+    expect(leftBetween([8, 8, 8], [11, 11, 11], { ...rise, times: sameTime })).toBe(-3);
   });
 
   it("is a fall where wear lowers the reading", () => {
     const wear = { spec: noLimit, useAllowed: () => 2 };
-    expect(left([8, 8, 8], [5, 5, 5], wear)).toBe(1);
-    expect(left([8, 8, 8], [11, 11, 11], wear)).toBe(-3);
+    expect(leftBetween([8, 8, 8], [5, 5, 5], wear)).toBe(1);
+    expect(leftBetween([8, 8, 8], [11, 11, 11], wear)).toBe(-3);
   });
 
   it("leaves the difference as it was read, and decides by what is left", () => {
@@ -192,18 +193,19 @@ describe("the use allowed between two visits", () => {
   });
 });
 
+const atSpots = (...values: readonly [string, number][]): ReadingPair["b"] => ({
+  kind: "reading",
+  unit: "1/32in",
+  values: values.map(([spot, value]) => ({ spot, value })),
+});
+
 describe("spots of one place that lie farther apart than chance explains", () => {
-  const spots = (...values: readonly [string, number][]): ReadingPair["b"] => ({
-    kind: "reading",
-    unit: "1/32in",
-    values: values.map(([spot, value]) => ({ spot, value })),
-  });
   const spec = treadSpec({
     limits: [],
     repeatability: { value: 0.3, share: 0, degreesOfFreedom: 30, over: "spots" },
   });
-  const even = spots(["inner", 8], ["center", 8.2], ["outer", 7.9]);
-  const edgeWorn = spots(["inner", 4.5], ["center", 9], ["outer", 8.5]);
+  const even = atSpots(["inner", 8], ["center", 8.2], ["outer", 7.9]);
+  const edgeWorn = atSpots(["inner", 4.5], ["center", 9], ["outer", 8.5]);
 
   it("are compared by the worst of them, since their mean stands for none", () => {
     const result = compare([], [], { spec, a: even, b: edgeWorn });

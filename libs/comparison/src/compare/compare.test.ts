@@ -285,6 +285,26 @@ describe("silence", () => {
   });
 });
 
+const gap = (value: number) =>
+  finding(
+    "gaps.width-top",
+    { kind: "reading", unit: "mm", values: [{ value }] },
+    { position: "left-fender-door" },
+  );
+const dented = finding("trunk.floor", {
+  kind: "faults",
+  found: [{ kind: "dent", extent: { value: 40, unit: "mm" } }],
+  denied: [],
+});
+const codeAt = (item: string, code: string, position = "") =>
+  finding(item, { kind: "code", text: code }, { position });
+const squeeze = (value: number) =>
+  finding(
+    "engine.compression",
+    { kind: "reading", unit: "psi", values: [{ value }] },
+    { position: "cylinder-1" },
+  );
+
 describe("answers of both sides", () => {
   it("compares faults atom by atom", () => {
     const at = { position: "hood" };
@@ -361,36 +381,17 @@ describe("answers of both sides", () => {
   });
 
   it("marks what was read by eye, in whatever unit, and never the extent of a fault", () => {
-    const gap = (value: number) =>
-      finding(
-        "gaps.width-top",
-        { kind: "reading", unit: "mm", values: [{ value }] },
-        { position: "left-fender-door" },
-      );
-    const dent = finding("trunk.floor", {
-      kind: "faults",
-      found: [{ kind: "dent", extent: { value: 40, unit: "mm" } }],
-      denied: [],
-    });
     const gaps = entriesOf("gaps.width-top", [gap(4)], [gap(4)]);
     expect(gaps.find(({ finding: { a } }) => a === 0)?.marks).toContain("by-eye");
-    expect(entriesOf("trunk.floor", [dent], [dent])[0]?.marks).toEqual(["both-bad"]);
+    expect(entriesOf("trunk.floor", [dented], [dented])[0]?.marks).toEqual(["both-bad"]);
   });
 
   it("is as grave as the item says where neither answer is bad by itself", () => {
-    const text = (item: string, code: string, position = "") =>
-      finding(item, { kind: "code", text: code }, { position });
     const severityOf = (item: string, position?: string) =>
-      entriesOf(item, [text(item, "AAAA", position)], [text(item, "ZXZX", position)])[0]?.severity;
+      entriesOf(item, [codeAt(item, "AAAA", position)], [codeAt(item, "ZXZX", position)])[0]?.severity;
     expect(severityOf("identity.vin", "main-plate")).toBe("halt");
     expect(severityOf("identity.title-number")).toBe("halt");
     expect(severityOf("identity.paint-code")).toBe("worth");
-    const squeeze = (value: number) =>
-      finding(
-        "engine.compression",
-        { kind: "reading", unit: "psi", values: [{ value }] },
-        { position: "cylinder-1" },
-      );
     expect(entriesOf("engine.compression", [squeeze(190)], [squeeze(130)])[0]).toMatchObject({
       outcome: "differ",
       calls: { a: "good", b: "good" },

@@ -110,6 +110,9 @@ describe("how grave it is that two answers part, neither of them bad", () => {
   });
 });
 
+const callAt = (item: string, position: string, answer: string) =>
+  freshPlan().place(item, position).picks.get(answer)?.call;
+
 describe("the answers of a list", () => {
   it("rank what works from yes down", () => {
     expect(picksOf("electrics.horn")).toEqual([
@@ -146,8 +149,6 @@ describe("the answers of a list", () => {
   });
 
   it("are called at the place they stand at: an old spare is a trifle, a weep of fuel is not", () => {
-    const callAt = (item: string, position: string, answer: string) =>
-      freshPlan().place(item, position).picks.get(answer)?.call;
     expect(callAt("wheels.tire-age", "left-front", "over-ten-years")).toBe("danger");
     expect(callAt("wheels.tire-age", "spare", "over-ten-years")).toBe("small");
     expect(callAt("driveline.leaks-before", "oil-pan", "weep")).toBe("small");

@@ -54,6 +54,12 @@ const play = (value: number) =>
     { instrument: "gauge" },
   );
 
+const treadInMillimeters = (value: number) =>
+  about("wheels.tread-depth", "left-front")(
+    { kind: "reading", unit: "mm", values: [{ value }, { value }, { value }] },
+    { instrument: "gauge" },
+  );
+
 describe("a sentence about readings", () => {
   it("gives both, the difference with its uncertainty, and what matters", () => {
     expect(say(tread(8, 8, 8), tread(4, 4, 4), gauged)).toEqual([
@@ -98,15 +104,10 @@ describe("a sentence about readings", () => {
   });
 
   it("gives each side in its reader's own unit, and the difference in the one they share", () => {
-    const inMillimeters = (value: number) =>
-      about("wheels.tread-depth", "left-front")(
-        { kind: "reading", unit: "mm", values: [{ value }, { value }, { value }] },
-        { instrument: "gauge" },
-      );
-    expect(say(inMillimeters(6.4), tread(4, 4, 4), gauged)[0]).toMatch(
+    expect(say(treadInMillimeters(6.4), tread(4, 4, 4), gauged)[0]).toMatch(
       /^Stated 6\.40 mm, found 4\.00⁄32 in: the difference of \(4\.1 ± 1\.0\)⁄32 in /,
     );
-    expect(say(inMillimeters(6.4), inMillimeters(3.2), gauged)[0]).toMatch(
+    expect(say(treadInMillimeters(6.4), treadInMillimeters(3.2), gauged)[0]).toMatch(
       /^Stated 6\.40 mm, found 3\.20 mm: the difference of 3\.20 ± 0\.\d\d mm \(0\.397 mm of use .* is more than the 1\.59 mm that matters\.$/,
     );
   });

@@ -18,26 +18,26 @@ const millimeters = (...values: number[]): Answer => ({
 });
 const inches = (value: number): Answer => ({ kind: "reading", unit: "in", values: [{ value }] });
 
-describe("a reading beside the one on the other side of the car", () => {
-  const height = (left: number, right: number | undefined, position = "left-rear") =>
-    callOf(millimeters(left), itemOf("steering.ride-height"), {
-      position,
-      other: (item, at) =>
-        item === "steering.ride-height" && at === mirrorImage(position) && right !== undefined
-          ? millimeters(right)
-          : undefined,
-    });
-
-  test.each([
-    ["as high as the other", 350, 352, "good"],
-    ["a little lower", 350, 363, "no-yardstick"],
-    ["35 mm lower", 345, 380, "repair"],
-    ["35 mm higher", 380, 345, "repair"],
-    ["the other one not read", 345, undefined, "no-yardstick"],
-  ])("%s", (_, left, right, wanted) => {
-    expect(height(left, right)).toBe(wanted);
+const height = (left: number, right: number | undefined, position = "left-rear") =>
+  callOf(millimeters(left), itemOf("steering.ride-height"), {
+    position,
+    other: (item, at) =>
+      item === "steering.ride-height" && at === mirrorImage(position) && right !== undefined
+        ? millimeters(right)
+        : undefined,
   });
 
+test.each([
+  ["as high as the other", 350, 352, "good"],
+  ["a little lower", 350, 363, "no-yardstick"],
+  ["35 mm lower", 345, 380, "repair"],
+  ["35 mm higher", 380, 345, "repair"],
+  ["the other one not read", 345, undefined, "no-yardstick"],
+])("%s", (_, left, right, wanted) => {
+  expect(height(left, right)).toBe(wanted);
+});
+
+describe("a reading beside the one on the other side of the car", () => {
   test("a diagonal has its image in the other diagonal, and a hood has none", () => {
     expect(mirrorImage("left-front-right-rear")).toBe("right-front-left-rear");
     expect(mirrorImage("hood")).toBeUndefined();
@@ -55,35 +55,35 @@ describe("figures another yardstick hangs on", () => {
   });
 });
 
-describe("an answer that is as bad as another one", () => {
-  const path = (option: string, otherCall: CallContext["otherCall"]) =>
-    callOf({ kind: "choice", option }, itemOf("engine.leak-down-path"), {
-      position: "cylinder-4",
-      otherCall,
-    });
-
-  test("air past the rings is as bad as the leak of its cylinder", () => {
-    const bad: CallContext["otherCall"] = (item, position) =>
-      item === "engine.leak-down" && position === "cylinder-4" ? "worth" : undefined;
-    expect(path("crankcase", bad)).toBe("worth");
-    expect(path("crankcase", () => "good")).toBe("no-yardstick");
-    expect(path("crankcase", undefined)).toBe("no-yardstick");
-    expect(path("none", bad)).toBe("good");
-    expect(path("not-known", bad)).toBe("no-yardstick");
+const path = (option: string, otherCall: CallContext["otherCall"]) =>
+  callOf({ kind: "choice", option }, itemOf("engine.leak-down-path"), {
+    position: "cylinder-4",
+    otherCall,
   });
+
+const leaksBadly: CallContext["otherCall"] = (item, position) =>
+  item === "engine.leak-down" && position === "cylinder-4" ? "worth" : undefined;
+
+test("air past the rings is as bad as the leak of its cylinder", () => {
+  expect(path("crankcase", leaksBadly)).toBe("worth");
+  expect(path("crankcase", () => "good")).toBe("no-yardstick");
+  expect(path("crankcase", undefined)).toBe("no-yardstick");
+  expect(path("none", leaksBadly)).toBe("good");
+  expect(path("not-known", leaksBadly)).toBe("no-yardstick");
 });
 
-describe("a grade on a scale of fewer words", () => {
-  const scale = (count: number): GradeScale[] => [
-    {
-      id: "own",
-      name: "own",
-      grades: Array.from({ length: count }, (_, rank) => ({ id: `g${rank}`, name: `g${rank}` })),
-    },
-  ];
-  const belts = (value: string, count: number) =>
-    callOf({ kind: "grade", scale: "own", value }, itemOf("engine.belts"), { scales: scale(count) });
+const scale = (count: number): GradeScale[] => [
+  {
+    id: "own",
+    name: "own",
+    grades: Array.from({ length: count }, (_, rank) => ({ id: `g${rank}`, name: `g${rank}` })),
+  },
+];
 
+const belts = (value: string, count: number) =>
+  callOf({ kind: "grade", scale: "own", value }, itemOf("engine.belts"), { scales: scale(count) });
+
+describe("a grade on a scale of fewer words", () => {
   test("is bad or good only where its whole share is, and its worst word is always bad", () => {
     expect(itemOf("engine.belts").grade?.badFrom).toBe("heavy-wear");
     expect([belts("g0", 4), belts("g1", 4), belts("g2", 4)]).toEqual(["repair", "no-yardstick", "good"]);
