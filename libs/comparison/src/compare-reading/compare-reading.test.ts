@@ -224,6 +224,15 @@ describe("spots of one place that lie farther apart than chance explains", () =>
   });
 });
 
+describe("the same digits in another unit", () => {
+  it("are no slip where they mean the same: nought is nought in any unit", () => {
+    const coarse = { spec: treadSpec({ limits: [], delta: { absolute: 0.1, share: 0 } }) };
+    const inMillimeters = { ...coarse, b: reading("mm", 0) };
+    expect(compare([0], [], inMillimeters)).toMatchObject({ outcome: "consistent", reason: "not-settled" });
+    expect(compare([8], [], { ...coarse, b: reading("mm", 8) }).reason).toBe("perhaps-the-unit");
+  });
+});
+
 describe("limits beside the outcome", () => {
   it("make opposite calls differ that lie farther apart than chance, though the found one is not sure", () => {
     const rough = { spec: treadSpec({ delta: { absolute: 4, share: 0 } }) };

@@ -180,7 +180,8 @@ const settle = (pair: ReadingPair, figures: ReadingFigures, limits: readonly Lim
   const { expandedUncertainty } = figures;
   const apart = leftOf(figures);
   const outcome = classify(figures);
-  if (outcome !== "agree" && isUnitSlip(pair, figures)) {
+  // Before anything graver, and never where both mean the same: nought is nought in any unit.
+  if (outcome !== "agree" && figures.difference !== 0 && isUnitSlip(pair, figures)) {
     return { outcome: "doubtful", reason: "perhaps-the-unit" };
   }
   const opposite = oppositeCalls(limits, Math.abs(apart) > expandedUncertainty);
