@@ -97,6 +97,12 @@ describe("the day of a visit", () => {
     await page.getByText(/^written consent of Rafe Tolliver-Ash, signed/).waitFor();
     expect((await see(scene.inspector, id)).road).toMatchObject({ damageBorneBy: "dealer" });
     await keepPicture(page, "visit-under-way");
+    await page.reload();
+    await page.getByRole("link", { name: "On the lift", exact: true }).click();
+    await page.getByRole("heading", { name: "On the lift" }).waitFor();
+    await page.getByText("Before this stage: On the lift").waitFor();
+    await keepPicture(page, "visit-opens-stage");
+    await page.goto(`/appointments/${id}`);
     await page.getByRole("button", { name: "The report is sealed: close the visit" }).click();
     await page.getByRole("alert").waitFor();
     await keepPicture(page, "visit-not-sealed");

@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { Person } from "../../api/setup/person.ts";
-import { setOperation, treadDepth } from "../../api/setup/story.ts";
-import type { compareDemoCar, DemoPeople, stateDemoCar } from "./demo-car.ts";
+import { acceptOrder, header, order, setOperation, treadDepth } from "../../api/setup/story.ts";
+import { stateDemoCar, type compareDemoCar, type DemoPeople } from "./demo-car.ts";
 
 export interface Screen {
   readonly name: string;
@@ -41,6 +41,11 @@ export async function screens(people: DemoPeople, car: Compared, other: Stated):
     path: { id: revised },
     body: { operations: [setOperation(treadDepth("spare", 6, 6, 6))] },
   });
+  const { vehicle, statement } = await stateDemoCar(people, "windrow");
+  const accepted = await order(buyer, inspector, vehicle, statement);
+  await acceptOrder(inspector, accepted);
+  const { id: walked } = await inspector.does("reports.inspect", { path: { id: accepted }, body: header });
+  const walk = `/reports/${walked}?stage=daylight&open=wheels.tread-depth%40left-front`;
   const comparison = `/comparisons/${car.comparison}`;
   return [
     { name: "sign-in", by: nobody, address: "/sign-in" },
@@ -66,6 +71,23 @@ export async function screens(people: DemoPeople, car: Compared, other: Stated):
       whole: false,
     },
     { name: "sheet-visit", by: dealer, address: `/reports/${revised}` },
+    { name: "walk-gate", by: inspector, address: `/reports/${walked}` },
+    {
+      name: "walk",
+      by: inspector,
+      address: walk,
+      before: async (page) => {
+        await page.getByRole("button", { name: "I have read these: begin" }).click();
+        await page
+          .getByRole("button", { name: /of these work$/ })
+          .first()
+          .waitFor();
+        await page
+          .getByRole("button", { name: /Tire faults/ })
+          .first()
+          .click();
+      },
+    },
     { name: "orders", by: inspector, address: "/orders" },
     { name: "order-asked", by: inspector, address: `/orders/${asked}` },
     { name: "order-reported", by: buyer, address: `/orders/${car.order}` },

@@ -17,6 +17,7 @@ import { Independence } from "./Independence";
 import { bringsCaution, Moves } from "./moves/Moves";
 import { MoneyPanel } from "./MoneyPanel";
 import { PlanView, VisitCaution } from "./PlanView";
+import { SheetStages } from "./SheetStages";
 import { appointmentQuery } from "./queries";
 import { TermsTable } from "./TermsTable";
 import { TimeLeft } from "./TimeLeft";
@@ -112,6 +113,14 @@ export const AppointmentPage = () => {
               zone={appointment.zone}
               nameOf={nameOf}
             />
+            {appointment.visits.map((visit) => (
+              <SheetStages
+                key={visit.vehicle}
+                visit={visit}
+                car={appointment.visits.length > 1 ? nameOf(visit.vehicle) : undefined}
+                isInspector={appointment.as === "inspector"}
+              />
+            ))}
           </Panel>
           <BriefsPanel appointment={appointment} />
           <History appointment={appointment} />

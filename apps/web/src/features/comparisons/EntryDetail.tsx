@@ -1,3 +1,4 @@
+import type { Mark } from "@evenhand/shared/comparison";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import { OutcomeSign } from "../../ui/OutcomeSign";
@@ -37,13 +38,32 @@ const Chance = ({ row }: { readonly row: Row }) => {
   return <p className={styles.settle}>{t("settle.chance", { q })}</p>;
 };
 
+const said = [
+  "both-bad",
+  "over-limit",
+  "by-eye",
+  "hedged",
+  "second-hand",
+  "no-yardstick",
+  "only-as-declared",
+  "perhaps-unit",
+  "perhaps-other-side",
+] as const satisfies readonly Mark[];
+
+/** Marks that the line's standing and sentence do not say already. */
+const isSaid = (mark: Mark): mark is (typeof said)[number] => said.some((one) => one === mark);
+
 /** What lies behind one line: the sentence, the figures, both sides' grounds, limits, rules, and what would settle it. */
 export const EntryDetail = ({ row, source }: Props) => {
   const t = useText();
   const { entry, broken } = row;
+  const marks = entry.marks.filter(isSaid);
   return (
     <div className={styles.detail}>
       <p className={styles.sentence}>{entrySentence(source, row)}</p>
+      {marks.length > 0 && (
+        <p className={styles.settle}>{marks.map((mark) => t(`mark.${mark}`)).join(" · ")}</p>
+      )}
       {entry.figures && (
         <div className={styles.figures}>
           <EntryFigures figures={entry.figures} limits={entry.limits ?? []} />

@@ -12,6 +12,7 @@ export const ViewSwitch = ({ view, onView }: Props) => {
   return (
     <SegmentedControl
       fullWidth
+      transitionDuration={0}
       aria-label={t("walk.view")}
       value={view}
       onChange={(next) => next !== view && onView()}

@@ -1,5 +1,9 @@
 /** The sheet as an inspector walks it. */
 export const walk = {
+  "plan.sheet": "Stage by stage, as the sheet asks",
+  "plan.sheet.of": "{car}: stage by stage, as the sheet asks",
+  "plan.sheet.later": "Each opens the form there, once the inspection is begun.",
+  "plan.sheet.stage": "{count, plural, one {# line} other {# lines}}, {time}",
   "walk.view": "How the sheet is shown",
   "walk.view.stages": "By stage",
   "walk.view.sections": "By section",

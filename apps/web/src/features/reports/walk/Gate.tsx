@@ -35,7 +35,7 @@ export const Gate = ({ stage, zone, read, onRead }: Props) => {
   return (
     <Notice kind="caution" title={t("walk.gate", { stage: name })}>
       {list}
-      <Button size="lg" fullWidth className={styles.begin} onClick={onRead}>
+      <Button size="md" fullWidth className={styles.begin} onClick={onRead}>
         {t("walk.gate.begin")}
       </Button>
     </Notice>
