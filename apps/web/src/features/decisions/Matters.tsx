@@ -70,9 +70,11 @@ const OneMatter = ({ matter: { matter, severity, lines }, comparison, given, onA
   return (
     <fieldset className={styles.matter}>
       <legend>{name}</legend>
-      <Tag strong>
-        {t(lines.some(({ found }) => found) ? `severity.${severity}` : `at-stake.${severity}`)}
-      </Tag>
+      <p>
+        <Tag strong>
+          {t(lines.some(({ found }) => found) ? `severity.${severity}` : `at-stake.${severity}`)}
+        </Tag>
+      </p>
       <Evidence lines={lines} comparison={comparison} />
       <Choices
         stacked
