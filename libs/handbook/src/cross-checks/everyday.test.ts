@@ -78,14 +78,12 @@ describe("everyday situations that the handbook decides", () => {
   });
 
   it("a stamp of another number where the numbers are said to match is halt once both read it", () => {
-    const stated = [
-      choice("identity.originality", "original-to-car", "engine"),
-      code("identity.vin", "TM467R20871", "main-plate"),
-    ];
+    const plate = code("identity.vin", "TM467R20871", "main-plate");
+    const stated = [choice("identity.originality", "original-to-car", "engine"), plate];
     const stamp = code("identity.partial-vin", "R6731196", "engine");
     const [once] = find("number-ends-alike", stated, [stamp]);
     expect(once).toMatchObject({ verdict: "cannot-tell", reason: "read-again", severity: "halt", bad: [] });
-    const [twice] = find("number-ends-alike", [...stated, stamp], [stamp]).filter(
+    const [twice] = find("number-ends-alike", [...stated, stamp], [stamp, plate]).filter(
       ({ claim }) => claim !== null,
     );
     expect(twice).toMatchObject({ verdict: "breaks", reason: "said-to-match", severity: "halt" });

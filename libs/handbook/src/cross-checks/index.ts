@@ -13,6 +13,7 @@ import type { Sheet } from "@evenhand/shared/sheet";
 import type { Prepared } from "../define-rule/index.ts";
 import { rules } from "../rules/index.ts";
 import type { HandbookRule } from "../rules/index.ts";
+import { withSecondReadings } from "../second-reading/index.ts";
 import { indexFindings } from "../view/index.ts";
 import type { Found, IndexedReport, Side, View } from "../view/index.ts";
 
@@ -125,7 +126,8 @@ export const crossChecks = (
   options: CrossCheckOptions = optionsOf(b.report),
 ): CrossCheck[] => {
   const view = viewMaker(sheet, { a, b }, options);
-  return runViews([view("a", ["a"]), view("b", ["b"])], [view("a", ["b", "a"])]);
+  const checks = runViews([view("a", ["a"]), view("b", ["b"])], [view("a", ["b", "a"])]);
+  return withSecondReadings(checks, { a, b });
 };
 
 /**

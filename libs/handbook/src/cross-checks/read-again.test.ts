@@ -98,12 +98,11 @@ describe("dates without a year are read in the model year, September to August",
     },
   };
   const car = { maker, modelYear: 1967 };
-  const stated = [
-    choice("identity.originality", "original-to-car", "engine"),
-    code("identity.build-date", "0667"),
-  ];
+  const build = code("identity.build-date", "0667");
+  const stated = [choice("identity.originality", "original-to-car", "engine"), build];
+  const readByBoth = (part: FindingInput): Told => ({ stated: [...stated, part], found: [build, part] });
   const dated = (text: string) =>
-    find("date-correct", { stated, found: [code("identity.date-code", text, "block")] }, car)[0];
+    find("date-correct", readByBoth(code("identity.date-code", text, "block")), car)[0];
 
   it.each([
     ["A 15", "usual", "1967-01-15"],
@@ -120,7 +119,7 @@ describe("dates without a year are read in the model year, September to August",
   });
 
   it("orders the casting before the build by them", () => {
-    const [check] = find("date-order", { stated, found: [code("identity.date-code", "E 15", "block")] }, car);
+    const [check] = find("date-order", readByBoth(code("identity.date-code", "E 15", "block")), car);
     expect(check).toMatchObject({ verdict: "breaks", reason: "out-of-order" });
   });
 });
@@ -185,5 +184,52 @@ describe("what everyday cars have", () => {
     expect(find("displacement", { stated, found: sizes(3.99) })[0]).toMatchObject({
       reason: "not-as-claimed",
     });
+  });
+});
+
+const late = (part: string) => code("identity.date-code", "1963-05", part);
+const accusing = (told: Told) => find("date-correct", told).filter(({ claim }) => claim?.side === "a");
+const dates = (told: Told) => accusing(told).map(({ verdict, reason }) => `${verdict} ${reason}`);
+const madeIn = (week: string) => code("wheels.tire-identification", `0VNE HKTA ${week}`, "left-rear");
+
+describe("a break of any rule that rests on a code", () => {
+  const stated = [
+    choice("identity.originality", "original-to-car", "engine"),
+    code("identity.build-date", "1958-03"),
+  ];
+  const build = code("identity.build-date", "1958-03");
+
+  it("accuses nobody where one person read it once", () => {
+    const [check] = accusing({ stated, found: [late("block"), build] });
+    expect(check).toMatchObject({
+      verdict: "cannot-tell",
+      reason: "read-again",
+      severity: "worth",
+      bad: [],
+      decides: [],
+    });
+    expect(said(check)).toMatch(/It rests on 196305, which was not read alike twice: read it again/);
+  });
+
+  it("stands where both read it, or where two parts speak against one claim", () => {
+    const broken = "breaks after-build";
+    expect(dates({ stated: [...stated, late("block")], found: [late("block"), build] })).toContain(broken);
+    const two = dates({ stated, found: [late("block"), late("left-head"), build] });
+    expect(new Set(two)).toEqual(new Set([broken]));
+  });
+
+  it("keeps an old tire's danger where nobody read its number otherwise, and asks where somebody did", () => {
+    expect(find("tire-age", { found: [madeIn("1208")] })[0]).toMatchObject({
+      verdict: "breaks",
+      severity: "danger",
+    });
+    const [date] = find("tire-age", {
+      stated: [code("wheels.tire-identification", "1208", "left-rear")],
+      found: [madeIn("1208")],
+    });
+    expect(date).toMatchObject({ verdict: "breaks", severity: "danger" });
+    const differing = find("tire-age", { stated: [madeIn("1228")], found: [madeIn("1208")] });
+    expect(differing.filter(({ verdict }) => verdict === "breaks")).toEqual([]);
+    expect(differing.map(({ reason }) => reason)).toContain("read-again");
   });
 });

@@ -27,7 +27,9 @@ const find = (view: View): Inputs<NumberEndsAlikeInput>[] =>
           stamp: stamp.answer.text,
           chassisNumber,
           saidToMatch: claim !== undefined,
-          readTwice: isReadTwice(view, stamp),
+          readTwice: [stamp, ...(plate === undefined ? [] : [plate])].every((read) =>
+            isReadTwice(view, read),
+          ),
         },
       },
     ];

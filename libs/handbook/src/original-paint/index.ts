@@ -29,6 +29,7 @@ export const originalPaint = (input: OriginalPaintInput, firm: FirmLimits = {}):
   const probed = probedPanels(input.panels);
   const readings = probed.flatMap((panel) => readingsOf(panel).map((reading) => ({ panel, reading })));
   const thickest = readings.toSorted((a, b) => b.reading.value - a.reading.value)[0];
+  const contrast = originalPaintRecord.limit("paint.contrast", firm);
   const limits = [thin, factory];
   if (thickest === undefined) return originalPaintRecord.answer("too-few", { limits });
   const { value, standardUncertainty } = thickest.reading;
@@ -49,13 +50,16 @@ export const originalPaint = (input: OriginalPaintInput, firm: FirmLimits = {}):
   }
   const others = probedPanels(input.car ?? []);
   if (others.length >= LEAST_PANELS) {
-    const { median, reach } = centerOf(others, firm);
+    const { median, scatter } = centerOf(others, firm);
+    // The gauge's own error cancels between panels, so that far less than a map's reach tells one from the others.
+    const high = median + Math.max(scatter, contrast.value);
     const over = probed.filter(
-      ({ thickness, contrast = thickness }) => judge(contrast, { high: median + reach }, among) === "breaks",
+      ({ thickness, contrast: own = thickness }) => judge(own, { high }, among) === "breaks",
     );
     if (over.length > 0)
       return originalPaintRecord.answer("over-the-others", {
         ...detail,
+        limits: [...limits, contrast],
         figures: { ...detail.figures, median: figure(median, "um") },
         alternatives: panelTexts(over, firm),
       });

@@ -1,3 +1,4 @@
+import { practice } from "../limit-record/index.ts";
 import { breaks, cannotTell, commonPractice, defineRecord, holds } from "../rule-record/index.ts";
 import { paintMapRecord } from "../paint-map/record.ts";
 
@@ -6,8 +7,14 @@ export const originalPaintRecord = defineRecord("original-paint", {
   title: "Paint called original",
   reads: "paint thickness by panel, and the claim that the paint is original",
   formula:
-    "every panel within a factory finish, and none thicker than the car's others by more than chance and what matters; the gauge's own error cancels between them",
+    "every panel within a factory finish, and none thicker than the car's others by more than chance and the contrast; the gauge's own error cancels between them",
   limits: {
+    "paint.contrast": practice(
+      "a panel called original that stands over the car's others by more was painted again",
+      30,
+      "um",
+      [15, 150],
+    ),
     "paint.thin": paintMapRecord.limits["paint.thin"],
     "paint.factory": paintMapRecord.limits["paint.factory"],
     "paint.refinish": paintMapRecord.limits["paint.refinish"],
@@ -27,7 +34,7 @@ export const originalPaintRecord = defineRecord("original-paint", {
     refinished: breaks("worth", "Called original paint, but thicker than a factory finish: {alternatives}."),
     "over-the-others": breaks(
       "worth",
-      "Called original paint, but it stands over the car's other panels, whose median is {median} by the same gauge: {alternatives}.",
+      "Called original paint, but it stands over the car's other panels, whose median is {median} by the same gauge, by more than {limit:paint.contrast}: {alternatives}.",
     ),
     "range-covers": cannotTell(
       "Thickest {thickestPanel}, {thickest}: too near the edge of a factory finish to tell.",

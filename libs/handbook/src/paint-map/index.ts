@@ -52,18 +52,20 @@ export const probedPanels = (panels: readonly PanelPaint[]): PanelPaint[] =>
 /** Fewer panels have no robust center. */
 export const LEAST_PANELS = 4;
 
-type Center = { readonly median: number; readonly reach: number };
+/** `scatter`: how far chance takes a panel from the median; `reach`: as far, and no less than what matters on a map. */
+type Center = { readonly median: number; readonly scatter: number; readonly reach: number };
 
 /** The car's own center, and how far from it a panel must lie to stand out. */
 export const centerOf = (panels: readonly PanelPaint[], firm: FirmLimits): Center => {
   const values = panels.map(({ thickness }) => thickness.value);
   const center = median(values);
+  const scatter = paintMapRecord.limit("paint.stand-out", firm).value * NORMAL_CONSISTENCY * mad(values);
   const reach = Math.max(
-    paintMapRecord.limit("paint.stand-out", firm).value * NORMAL_CONSISTENCY * mad(values),
+    scatter,
     paintMapRecord.limit("paint.matters", firm).value,
     paintMapRecord.limit("paint.matters-share", firm).value * center,
   );
-  return { median: center, reach };
+  return { median: center, scatter, reach };
 };
 
 /** The thicker of a panel's mean and its thickest spot. */

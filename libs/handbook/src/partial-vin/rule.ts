@@ -28,7 +28,9 @@ const find = (view: View): Inputs<PartialVinInput>[] =>
           neverStamped,
           chassisNumber,
           derivation,
-          readOnce: !isReadTwice(view, stamp),
+          readOnce: ![stamp, ...(plate === undefined ? [] : [plate])].every((read) =>
+            isReadTwice(view, read),
+          ),
         },
       },
     ];

@@ -25,9 +25,14 @@ const findText = (result: RuleResult, kind: string | undefined, name: string): s
   return own === undefined ? result.words?.[name] : figureText(own);
 };
 
+/** Any rule's break that rests on a code one person read once. */
+const READ_AGAIN =
+  "{said} It rests on {codes}, which was not read alike twice: read it again, with a photograph, before anything is made of it.";
+
 const findTemplate = ({ rule, reason }: RuleResult): string | undefined => {
   const outcomes: Readonly<Record<string, Outcome>> = findRule(rule)?.outcomes ?? {};
-  return Object.hasOwn(outcomes, reason) ? outcomes[reason]?.says : undefined;
+  if (Object.hasOwn(outcomes, reason)) return outcomes[reason]?.says;
+  return reason === "read-again" ? READ_AGAIN : undefined;
 };
 
 /** A part in square brackets stands only where everything it speaks of is there. */
