@@ -1,4 +1,3 @@
-import type { Answer } from "@evenhand/shared/answer";
 import type { Atom, Entry, Mark } from "@evenhand/shared/comparison";
 import type { Finding, Firmness } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
@@ -177,11 +176,11 @@ const append = (meeting: Meeting, entries: Entry[]): void => {
   entries.push(makeEntry(meeting, WHOLE, compareAnswers({ a, b, place, sides, contexts: meeting.contexts })));
 };
 
-/** Finds another answer of a report; made when the first limit asks. */
-const otherOf = ({ findings }: Report): NonNullable<CallContext["other"]> => {
-  let byPlace: Map<string, Answer> | undefined;
-  return (item, position = "") => {
-    byPlace ??= new Map(findings.map((each) => [`${each.item} ${each.position}`, each.answer]));
+/** Finds another finding of a report, of the whole car or at the same place; the index is made when the first one is asked for. */
+const otherFindings = ({ findings }: Report) => {
+  let byPlace: Map<string, Finding> | undefined;
+  return (item: string, position = ""): Finding | undefined => {
+    byPlace ??= new Map(findings.map((each) => [`${each.item} ${each.position}`, each]));
     return byPlace.get(`${item} `) ?? byPlace.get(`${item} ${position}`);
   };
 };
@@ -200,8 +199,9 @@ const sidesOf = (a: Report, b: Report, options: CompareOptions): Sides => ({
 });
 
 const contextMaker = (report: Report, sheet: CompiledSheet) => {
-  const other = otherOf(report);
-  const { scales, findings } = report;
+  const otherFinding = otherFindings(report);
+  const other: CallContext["other"] = (item, position) => otherFinding(item, position)?.answer;
+  const { scales } = report;
   const { form } = report.vehicle;
   const contextOf = (
     { faultKinds }: CompiledItem,
@@ -219,7 +219,7 @@ const contextMaker = (report: Report, sheet: CompiledSheet) => {
   /** What another item is called follows nothing in its turn. */
   const otherCall = (item: string, position = ""): Call | undefined => {
     const compiled = sheet.items.get(item);
-    const finding = findings.find((each) => each.item === item && each.position === position);
+    const finding = otherFinding(item, position);
     if (compiled === undefined || finding === undefined) return undefined;
     const { otherCall: _none, ...context } = contextOf(compiled, position, finding);
     return callOf(finding.answer, compiled.item, context);
