@@ -6,6 +6,7 @@ import { Credentials } from "./auth/credentials.ts";
 import { CONFIG, type Config } from "./config/index.ts";
 import { DatabaseModule, type Given } from "./database/database.module.ts";
 import { AnswerInterceptor } from "./http/answer.interceptor.ts";
+import { CostlyInterceptor } from "./http/costly.interceptor.ts";
 import { ContractPipe } from "./http/contract.pipe.ts";
 import { RequestLimits } from "./http/request-limits.ts";
 import { SiteAddress } from "./http/site-address.ts";
@@ -42,7 +43,8 @@ export class PlatformModule {
         { provide: APP_GUARD, useClass: AccessGuard },
         { provide: APP_PIPE, useClass: ContractPipe },
         { provide: APP_FILTER, useClass: ProblemFilter },
-        // The first one is the outermost: answers are written after the key's first answer was found or kept.
+        // The first one is the outermost: costly requests wait before they take anything, and answers are written after the key's first answer was found or kept.
+        { provide: APP_INTERCEPTOR, useClass: CostlyInterceptor },
         { provide: APP_INTERCEPTOR, useClass: AnswerInterceptor },
         { provide: APP_INTERCEPTOR, useClass: IdempotencyInterceptor },
       ],

@@ -1,5 +1,5 @@
 import { Injectable } from "@nestjs/common";
-import type { Interval } from "@evenhand/booking/interval";
+import { type Interval, subtract } from "@evenhand/booking/interval";
 import { localDay } from "@evenhand/booking/local-time";
 import type {
   CalendarChange,
@@ -17,8 +17,7 @@ import { readCursor, readPage } from "../../platform/database/page.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { calendarDetail, calendarList } from "./calendars.queries.ts";
-import { checkDates, checkHours } from "./hours.ts";
-import { LaidOutHours } from "./laid-out-hours.ts";
+import { checkDates, checkHours, layOutInTurns } from "./hours.ts";
 
 /** The columns of what an inspector says of their time. */
 const columnsOf = ({ hours, base, radius, speed, notice, fees, skills, name, account }: CalendarChange) => ({
@@ -45,7 +44,6 @@ export class CalendarsService {
     private readonly database: Database,
     private readonly clock: Clock,
     private readonly ids: Ids,
-    private readonly laidOut: LaidOutHours,
   ) {}
 
   async list(actor: Actor, query: PageQuery): Promise<JsonText> {
@@ -71,7 +69,7 @@ export class CalendarsService {
     if (!actor.organizations("inspector").includes(organization)) throw notFound("organization");
     if (!actor.isAdmin(organization))
       throw new ProblemError("not-permitted", "An administrator of the firm names its inspectors.");
-    checkHours(request.hours, this.clock.now().getTime());
+    await checkHours(request.hours, this.clock.now().getTime());
     return this.database.transaction(async (tx) => {
       await checkAccount(tx, organization, request.account);
       const id = this.ids.next();
@@ -97,7 +95,7 @@ export class CalendarsService {
   }
 
   async change(actor: Actor, id: string, meant: number, change: CalendarChange): Promise<CreatedDraft> {
-    if (change.hours !== undefined) checkHours(change.hours, this.clock.now().getTime());
+    if (change.hours !== undefined) await checkHours(change.hours, this.clock.now().getTime());
     return this.database.transaction(async (tx) => {
       const calendar = await this.lockOwn(tx, actor, id);
       checkRevision(calendar.revision, meant);
@@ -131,15 +129,14 @@ export class CalendarsService {
   }
 
   /** The stretches hours would give: for an editor, before anything is saved. */
-  layOut({ hours, from, until }: HoursTrial): HoursLaidOut {
+  async layOut({ hours, from, until }: HoursTrial): Promise<HoursLaidOut> {
     const now = this.clock.now().getTime();
-    checkHours(hours, now);
     checkDates(from, until, now);
+    await checkHours(hours, now);
     const horizon = { start: localDay(from, hours.zone).start, end: localDay(until, hours.zone).end };
-    return {
-      open: this.laidOut.open(hours, horizon).map(toStretch),
-      away: this.laidOut.away(hours, horizon).map(toStretch),
-    };
+    const open = await layOutInTurns(hours.open, hours.zone, horizon);
+    const away = await layOutInTurns(hours.away, hours.zone, horizon);
+    return { open: subtract(open, away).map(toStretch), away: away.map(toStretch) };
   }
 }
 

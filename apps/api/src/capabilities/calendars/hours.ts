@@ -1,6 +1,8 @@
+import { setImmediate as nextTurn } from "node:timers/promises";
 import { BOOKING_HORIZON, LOOKING_BACK } from "@evenhand/booking/booking-horizon";
-import { checkRule } from "@evenhand/booking/recurrence";
-import type { WeeklyHours } from "@evenhand/shared/booking";
+import { type Interval, normalize } from "@evenhand/booking/interval";
+import { checkRule, layOutRule } from "@evenhand/booking/recurrence";
+import type { HoursRule, WeeklyHours } from "@evenhand/shared/booking";
 import type { FieldProblem } from "@evenhand/shared/problem";
 import { ProblemError } from "../../platform/problems/problem-error.ts";
 
@@ -8,18 +10,20 @@ const DAY = 86_400_000;
 const mostNamed = 5;
 
 /**
- * Lays hours out as far as anybody will search, so that whoever enters them hears of it and not whoever searches.
+ * Lays hours out as far as anybody will search, so that whoever enters them hears of it and not whoever searches. Others are
+ * answered between any two rules.
  *
  * @param now epoch milliseconds
  * @throws ProblemError `hours-unreadable` naming every rule that cannot be laid out
  */
-export function checkHours(hours: WeeklyHours, now: number, at = "/hours"): void {
+export async function checkHours(hours: WeeklyHours, now: number, at = "/hours"): Promise<void> {
   const over = { zone: hours.zone, horizon: { start: now - 7 * DAY, end: now + BOOKING_HORIZON + 7 * DAY } };
   const problems: FieldProblem[] = [];
   for (const part of ["open", "away"] as const)
     for (const [index, rule] of hours[part].entries()) {
       // What cannot be laid out has cost the most there is: a few are named, and the rest when those are mended.
       if (problems.length >= mostNamed) break;
+      await nextTurn();
       const problem = checkRule(rule, over);
       if (problem !== null) problems.push({ at: `${at}/${part}/${index}`, reason: problem.detail });
     }
@@ -27,6 +31,20 @@ export function checkHours(hours: WeeklyHours, now: number, at = "/hours"): void
   throw new ProblemError("hours-unreadable", "Some of these hours cannot be laid out; each is named.", {
     problems,
   });
+}
+
+/** The stretches of some rules together, with a turn for others between any two. */
+export async function layOutInTurns(
+  rules: readonly HoursRule[],
+  zone: string,
+  horizon: Interval,
+): Promise<Interval[]> {
+  const stretches: Interval[] = [];
+  for (const rule of rules) {
+    await nextTurn();
+    stretches.push(...layOutRule(rule, zone, horizon));
+  }
+  return normalize(stretches);
 }
 
 const refused = (detail: string, at: string, reason: string) =>

@@ -46,7 +46,7 @@ export class SitesService {
     { organization, bays, place, fees, ...site }: SiteRequest,
   ): Promise<CreatedDraft> {
     if (!actor.organizations("dealer").includes(organization)) throw notFound("organization");
-    checkHours(site.hours, this.clock.now().getTime());
+    await checkHours(site.hours, this.clock.now().getTime());
     return this.database.transaction(async (tx) => {
       const id = this.ids.next();
       await tx.site.create({
@@ -71,7 +71,7 @@ export class SitesService {
 
   async change(actor: Actor, id: string, meant: number, change: SiteChange): Promise<CreatedDraft> {
     const { bays, place, fees, ...site } = change;
-    if (site.hours !== undefined) checkHours(site.hours, this.clock.now().getTime());
+    if (site.hours !== undefined) await checkHours(site.hours, this.clock.now().getTime());
     return this.database.transaction(async (tx) => {
       const { revision: now } = await lockOwn(tx, actor, id);
       checkRevision(now, meant);
