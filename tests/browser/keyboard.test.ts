@@ -59,7 +59,7 @@ test("from signing in to an open line of the comparison without a pointer", asyn
   await page.getByRole("tab", { name: "Item by item" }).waitFor();
   await tabTo(page, /Item by item/);
   await page.keyboard.press("ArrowRight");
-  await page.getByRole("heading", { name: "Safety and structure nobody saw" }).waitFor();
+  await page.getByRole("heading", { name: "Nobody saw, of what a purchase can turn on" }).waitFor();
   await page.keyboard.press("ArrowLeft");
   await page.getByRole("heading", { name: "Most pressing first" }).waitFor();
   await tabTo(page, /^\s*tread depth\s+left front/i);
