@@ -64,11 +64,11 @@ export type BookingWorld = World & {
 };
 
 /** Sessions outlast whatever hour a test sets. */
-export const lastingSessions = (service: Service): Promise<object[]> =>
+export const lastingSessions = (service: Pick<Service, "databaseUrl">): Promise<object[]> =>
   query(service.databaseUrl, "UPDATE session SET expires_at = '2100-01-01'");
 
 /** A published car at a site with one lift, and one inspector who can come. */
-export async function makeBookingWorld(service: Service): Promise<BookingWorld> {
+export async function makeBookingWorld(service: Pick<Service, "url" | "databaseUrl">): Promise<BookingWorld> {
   const world = await makeWorld(service);
   await lastingSessions(service);
   const { id: site } = await world.dealer.does("sites.create", { body: siteBody(world.dealer) });

@@ -67,7 +67,7 @@ export type World = {
 };
 
 /** One of everybody, and another one of whom nothing here is theirs. */
-export async function makeWorld(service: Service): Promise<World> {
+export async function makeWorld(service: Pick<Service, "url" | "databaseUrl">): Promise<World> {
   const [dealer, otherDealer, buyer, otherBuyer, inspector, otherInspector, operator] = await Promise.all([
     makePerson(service, "dealer", "Delia"),
     makePerson(service, "dealer", "Oskar"),
