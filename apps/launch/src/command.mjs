@@ -6,6 +6,7 @@ const modules = {
   demo: () => import("./commands/demo.mjs"),
   test: () => import("./commands/test.mjs"),
   faults: () => import("./commands/faults.mjs"),
+  hostile: () => import("./commands/hostile.mjs"),
   bench: () => import("./commands/bench.mjs"),
   mutation: () => import("./commands/mutation.mjs"),
   dev: () => import("./commands/dev.mjs"),
