@@ -17,18 +17,20 @@ const textAt = (reports: Reports, { side, item, position }: EntryReference): str
 /** One may give the whole code and the other its end: a tire's date alone, a part number without its suffix. */
 const isAlike = (one: string, other: string): boolean => one.includes(other) || other.includes(one);
 
+const TIRE_NUMBER = "wheels.tire-identification";
+
 const otherSide = (side: Side): Side => (side === "a" ? "b" : "a");
 
 /**
  * Codes a break rests on that nobody read alike a second time. Where nobody is accused a code that one person alone read stands: only
- * another reading of the same place speaks against it.
+ * another reading of the same place speaks against it. The age of a tire can hurt somebody and waits for no second reading either.
  */
 const unconfirmed = ({ reads, claim }: CrossCheck, reports: Reports): EntryReference[] =>
   reads.filter((read) => {
     const text = textAt(reports, read);
     const other = textAt(reports, { ...read, side: otherSide(read.side) });
     if (text === undefined) return false;
-    return other === undefined ? claim !== null : !isAlike(text, other);
+    return other === undefined ? claim !== null && read.item !== TIRE_NUMBER : !isAlike(text, other);
   });
 
 const placeOf = ({ item, position }: EntryReference): string => `${item} ${position}`;
