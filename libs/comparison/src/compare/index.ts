@@ -176,12 +176,23 @@ const append = (meeting: Meeting, entries: Entry[]): void => {
   entries.push(makeEntry(meeting, WHOLE, compareAnswers({ a, b, place, sides, contexts: meeting.contexts })));
 };
 
+const groupByItem = (findings: readonly Finding[]): Map<string, Finding[]> => {
+  const byItem = new Map<string, Finding[]>();
+  for (const each of findings) {
+    const ofItem = byItem.get(each.item);
+    if (ofItem === undefined) byItem.set(each.item, [each]);
+    else ofItem.push(each);
+  }
+  return byItem;
+};
+
 /** Finds another finding of a report, of the whole car or at the same place; the index is made when the first one is asked for. */
 const otherFindings = ({ findings }: Report) => {
-  let byPlace: Map<string, Finding> | undefined;
+  let byItem: Map<string, Finding[]> | undefined;
   return (item: string, position = ""): Finding | undefined => {
-    byPlace ??= new Map(findings.map((each) => [`${each.item} ${each.position}`, each]));
-    return byPlace.get(`${item} `) ?? byPlace.get(`${item} ${position}`);
+    byItem ??= groupByItem(findings);
+    const ofItem = byItem.get(item);
+    return ofItem?.find((each) => each.position === "") ?? ofItem?.find((each) => each.position === position);
   };
 };
 

@@ -26,6 +26,22 @@ const isAlike = (a: Fault, b: Fault, sheet: CompiledSheet): boolean => {
   return ratio <= MOST_RATIO && ratio >= 1 / MOST_RATIO;
 };
 
+const placeOf = (item: string, position: string): string => `${item} ${position}`;
+
+/** What only the inspector found, and where it stands among the lines, by its place. */
+const foundByPlace = (entries: readonly Entry[], b: Report): Map<string, { at: number; fault: Fault }[]> => {
+  const found = new Map<string, { at: number; fault: Fault }[]>();
+  for (const [at, entry] of entries.entries()) {
+    const fault = ONLY_FOUND.has(entry.reason) ? faultOf(entry, b, "b") : undefined;
+    if (fault === undefined) continue;
+    const place = placeOf(entry.item, entry.position);
+    const there = found.get(place);
+    if (there === undefined) found.set(place, [{ at, fault }]);
+    else there.push({ at, fault });
+  }
+  return found;
+};
+
 /**
  * Takes a fault disclosed on one side of the car and found at the mirror image of that place for what it probably is: left and
  * right exchanged. The line of what was found is doubtful, and the disclosed one folded into it; nobody is accused before somebody
@@ -35,22 +51,22 @@ const isAlike = (a: Fault, b: Fault, sheet: CompiledSheet): boolean => {
  * @returns the same lines, those that mirror each other replaced
  */
 export const mirrorFaults = (entries: Entry[], a: Report, b: Report, sheet: CompiledSheet): Entry[] => {
-  const disclosed = entries.flatMap((entry, index) =>
-    entry.reason === "disclosed-not-found" ? [{ entry, index }] : [],
-  );
+  const disclosed: { readonly entry: Entry; readonly index: number }[] = [];
+  for (const [index, entry] of entries.entries()) {
+    if (entry.reason === "disclosed-not-found") disclosed.push({ entry, index });
+  }
   if (disclosed.length === 0) return entries;
+  const candidates = foundByPlace(entries, b);
   const mirrored = new Map<number, Entry>();
   for (const { entry, index } of disclosed) {
     const fault = faultOf(entry, a, "a");
     const position = mirrorImage(entry.position);
     if (fault === undefined || position === undefined) continue;
-    const at = entries.findIndex((other, place) => {
-      if (other.item !== entry.item || other.position !== position || mirrored.has(place)) return false;
-      const found = ONLY_FOUND.has(other.reason) ? faultOf(other, b, "b") : undefined;
-      return found !== undefined && isAlike(fault, found, sheet);
-    });
-    const found = entries[at];
-    if (found === undefined) continue;
+    const at = candidates
+      .get(placeOf(entry.item, position))
+      ?.find((other) => !mirrored.has(other.at) && isAlike(fault, other.fault, sheet))?.at;
+    const found = entries[at ?? -1];
+    if (at === undefined || found === undefined) continue;
     const reason = "perhaps-other-side";
     mirrored.set(at, {
       ...found,

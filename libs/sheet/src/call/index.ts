@@ -111,8 +111,9 @@ const callBesideMirror = (
   context: CallContext,
 ): Call | undefined => {
   const { mirror, unit } = spec;
+  if (mirror === undefined) return undefined;
   const position = mirrorImage(context.position ?? "");
-  if (mirror === undefined || position === undefined) return undefined;
+  if (position === undefined) return undefined;
   const other = otherReading({ item: id, unit }, { ...context, position });
   if (other === undefined) return undefined;
   const apart = Math.abs(meanIn(answer, unit) - other);
