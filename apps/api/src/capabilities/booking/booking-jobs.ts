@@ -3,11 +3,9 @@ import { Clock } from "../../platform/clock/index.ts";
 import { DEFAULT_APPOINTMENT_RULES } from "@evenhand/booking/appointment";
 import { Database } from "../../platform/database/database.ts";
 import { Jobs } from "../../platform/jobs/jobs.ts";
-import { MovesService } from "./moves.service.ts";
+import { DUE, MovesService } from "./moves.service.ts";
 
-const due = `SELECT id FROM appointment
-  WHERE (state IN ('held', 'requested', 'accepted') AND deadline <= $1) OR (state = 'confirmed' AND starts_at <= $2)
-  ORDER BY id LIMIT 1000`;
+const due = `SELECT id FROM appointment WHERE ${DUE} ORDER BY id LIMIT 1000`;
 
 /** What the clock does to appointments: each is looked at when it is due, and every minute all that are due, where a job was lost. */
 @Injectable()

@@ -128,6 +128,8 @@ export class MovesService {
 
   /** Looks at one appointment again: what was not answered in time is over, and who did not come has missed it. */
   async lookAt(id: string): Promise<void> {
+    // Most were ended meanwhile: one read says so, and nothing is locked.
+    if (!(await this.isDue(id))) return;
     await this.database.transaction(async (tx) => {
       const stored = await findLocked(tx, id);
       if (stored === undefined) return;
@@ -140,7 +142,21 @@ export class MovesService {
         await this.perform(tx, stored, "miss", by, { facts: {} });
     });
   }
+
+  private async isDue(id: string): Promise<boolean> {
+    const now = this.clock.now();
+    const begun = new Date(now.getTime() - DEFAULT_APPOINTMENT_RULES.grace);
+    const rows = await this.database.rows({
+      text: `SELECT id FROM appointment WHERE id = $3::uuid AND ${DUE}`,
+      values: [now, begun, id],
+    });
+    return rows.length > 0;
+  }
 }
+
+/** Of a row of `appointment`: what the clock must end. $1 is now, $2 when a visit began that nobody came to. */
+export const DUE =
+  "((state IN ('held', 'requested', 'accepted') AND deadline <= $1) OR (state = 'confirmed' AND starts_at <= $2))";
 
 /** Is there a sealed inspection for every car of the visit? */
 export async function allSealed(tx: Transaction, { cars }: StoredAppointment): Promise<boolean> {

@@ -73,7 +73,7 @@ export async function measureReads(ground: Ground, { print }: BenchOptions): Pro
       work: `any other read, the worst of ${others.length} (${worst})`,
       against,
       value: share,
-      goal: 0.3,
+      goal: 0.5,
       better: "higher",
     }),
   ];
