@@ -144,6 +144,19 @@ export const access = {
     once: "content",
     ifMatch: true,
   },
+  "firmInstruments.get": {
+    method: "GET",
+    path: "/organizations/:id/instruments",
+    who: [dealer("own"), inspector("own")],
+    scope: "read",
+  },
+  "firmInstruments.put": {
+    method: "PUT",
+    path: "/organizations/:id/instruments",
+    who: [dealer("admin"), inspector("admin")],
+    once: "content",
+    ifMatch: true,
+  },
   "dealerRecords.get": {
     method: "GET",
     path: "/organizations/:id/record",

@@ -20,6 +20,8 @@ export const Instrument = z.strictObject({
     .strictObject({ absolute: Quantity.optional(), share: z.number().min(0).max(1).default(0) })
     .optional(),
   calibrated: LocalDate.optional(),
+  /** What the sheet calls an instrument of this kind, where whoever entered it said so. */
+  kind: nameOf(200).optional(),
 });
 export type Instrument = z.infer<typeof Instrument>;
 

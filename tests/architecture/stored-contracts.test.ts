@@ -1,5 +1,6 @@
 import { contracts } from "@evenhand/shared/http/contracts";
 import { StoredHeader } from "@evenhand/shared/http/reports";
+import { instrumentsInUse } from "@evenhand/sheet/firm-instruments";
 import { assert, property } from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { z } from "zod";
@@ -100,6 +101,10 @@ const kept: Keeping = {
   "firmHandbook.put": keeps(contracts["firmHandbook.put"], (body) => [
     [body, contracts["firmHandbook.get"].answer.shape.handbook],
     [body, answers.draft.handbook],
+  ]),
+  "firmInstruments.put": keeps(contracts["firmInstruments.put"], (body) => [
+    [body.instruments, contracts["firmInstruments.get"].answer.shape.instruments],
+    [instrumentsInUse(body), answers.draft.report.shape.instruments],
   ]),
   "listing.publish": "an empty body",
   "listing.withdraw": "kept as the reason in the listing's history",

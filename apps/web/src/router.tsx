@@ -181,6 +181,12 @@ const ownFigures = createRoute({
   component: lazyRouteComponent(() => import("./features/handbook/OwnFigures"), "OwnFigures"),
 });
 
+const ownInstruments = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/instruments",
+  component: lazyRouteComponent(() => import("./features/instruments/OwnInstruments"), "OwnInstruments"),
+});
+
 const sharedStatement = createRoute({
   getParentRoute: () => root,
   path: "/shared/$token",
@@ -329,6 +335,7 @@ const tree = root.addChildren([
     sessions,
     handbook,
     ownFigures,
+    ownInstruments,
     brief,
     hours,
     listing,

@@ -5,6 +5,7 @@ import { calendarContracts } from "./calendars.ts";
 import { comparisonContracts } from "./comparisons.ts";
 import { complaintContracts } from "./complaints.ts";
 import { handbookContracts } from "./handbook.ts";
+import { instrumentContracts } from "./instruments.ts";
 import { noticeContracts } from "./notices.ts";
 import { orderContracts } from "./orders.ts";
 import { organizationContracts } from "./organizations.ts";
@@ -29,6 +30,7 @@ export const contracts = {
   ...summaryContracts,
   ...noticeContracts,
   ...handbookContracts,
+  ...instrumentContracts,
   ...recordContracts,
   ...publishingContracts,
   ...questionContracts,

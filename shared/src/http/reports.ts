@@ -33,6 +33,7 @@ export const ReportHeader = z.strictObject({
 });
 export type ReportHeader = z.infer<typeof ReportHeader>;
 
+/** Where `instruments` are left out, the report begins with those the firm keeps in use. */
 export const StatementRequest = ReportHeader.extend({
   kind: z.enum(["statement", "acquisition"]).default("statement"),
 });

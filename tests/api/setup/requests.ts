@@ -389,6 +389,40 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
       body: { limits: {}, makers: [] },
     })),
   ],
+  "firmInstruments.get": [
+    one(
+      "the dealer's firm",
+      ["dealer"],
+      at(({ world }) => world.dealer.organization),
+    ),
+    one(
+      "the inspector's firm",
+      ["inspector"],
+      at(({ world }) => world.inspector.organization),
+    ),
+  ],
+  "firmInstruments.put": [
+    one("the inspector's firm", ["inspector"], ({ world }) => ({
+      path: { id: world.inspector.organization },
+      revision: 0,
+      body: {
+        instruments: [
+          {
+            id: "tread",
+            name: "Brass tread gauge",
+            kind: "tread depth gauge",
+            resolution: { value: 0.5, unit: "1/32in" },
+            retired: false,
+          },
+        ],
+      },
+    })),
+    one("the dealer's firm", ["dealer"], ({ world }) => ({
+      path: { id: world.dealer.organization },
+      revision: 0,
+      body: { instruments: [] },
+    })),
+  ],
   "costTable.get": [one("one's own", buyers, nothing)],
   "costTable.put": [
     one("one's own", buyers, () => ({

@@ -130,6 +130,14 @@ export async function screens(people: DemoPeople, car: Compared, other: Stated):
     { name: "sessions", by: dealer, address: "/sessions" },
     { name: "forgotten-password", by: nobody, address: "/forgotten-password" },
     { name: "handbook", by: buyer, address: "/handbook", whole: false },
+    {
+      name: "own-instruments",
+      by: inspector,
+      address: "/instruments",
+      before: async (page) => {
+        await page.getByRole("button", { name: "Add an instrument" }).click();
+      },
+    },
     { name: "not-found", by: buyer, address: "/cars/0197e6a1-0000-7000-8000-000000000000" },
   ];
 }

@@ -6,6 +6,7 @@ import { CalendarsModule } from "./calendars/index.ts";
 import { ComparisonsModule } from "./comparisons/index.ts";
 import { ComplaintsModule } from "./complaints/index.ts";
 import { HandbookModule } from "./handbook/index.ts";
+import { InstrumentsModule } from "./instruments/index.ts";
 import { NoticesModule } from "./notices/index.ts";
 import { OrdersModule } from "./orders/index.ts";
 import { OrganizationsModule } from "./organizations/index.ts";
@@ -30,6 +31,7 @@ export const capabilities: readonly Type[] = [
   SummariesModule,
   NoticesModule,
   HandbookModule,
+  InstrumentsModule,
   CalendarsModule,
   SitesModule,
   AdmissionsModule,

@@ -15,6 +15,7 @@ import { complaints } from "./en/complaints";
 import { publishing } from "./en/publishing";
 import { questions } from "./en/questions";
 import { handbook } from "./en/handbook";
+import { instruments } from "./en/instruments";
 import { records } from "./en/records";
 import { walk } from "./en/walk";
 
@@ -37,6 +38,7 @@ export const en = {
   ...publishing,
   ...questions,
   ...handbook,
+  ...instruments,
   ...records,
   ...walk,
 } as const;

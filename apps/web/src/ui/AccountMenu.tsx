@@ -47,6 +47,11 @@ export const AccountMenu = ({ account }: { readonly account: Account | null }) =
             <Link to="/handbook" onClick={close}>
               {t("nav.handbook")}
             </Link>
+            {(isKind(account, "inspector") || isKind(account, "dealer")) && (
+              <Link to="/instruments" onClick={close}>
+                {t("own-instruments.title")}
+              </Link>
+            )}
             {isKind(account, "inspector") && (
               <Link to="/calendars" onClick={close}>
                 {t("nav.calendars")}

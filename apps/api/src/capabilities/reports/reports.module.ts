@@ -3,6 +3,7 @@ import { AdmissionsModule } from "../admissions/index.ts";
 import { BookingModule } from "../booking/index.ts";
 import { ComparisonsModule } from "../comparisons/index.ts";
 import { HandbookModule } from "../handbook/index.ts";
+import { InstrumentsModule } from "../instruments/index.ts";
 import { NoticesModule } from "../notices/index.ts";
 import { OrdersModule } from "../orders/index.ts";
 import { VehiclesModule } from "../vehicles/index.ts";
@@ -18,6 +19,7 @@ import { SealingService } from "./sealing.service.ts";
     BookingModule,
     ComparisonsModule,
     HandbookModule,
+    InstrumentsModule,
     NoticesModule,
     OrdersModule,
     VehiclesModule,

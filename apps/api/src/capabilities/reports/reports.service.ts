@@ -11,6 +11,7 @@ import { toJson } from "../../platform/database/to-json.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { AdmissionsService } from "../admissions/index.ts";
+import { FirmInstrumentsService } from "../instruments/index.ts";
 import { OrdersService } from "../orders/index.ts";
 import { newHeader } from "./report-document.ts";
 import { checkDrafting, type LockedReport, lockReport } from "./report-lock.ts";
@@ -26,6 +27,7 @@ export class ReportsService {
     private readonly ids: Ids,
     private readonly orders: OrdersService,
     private readonly admissions: AdmissionsService,
+    private readonly instruments: FirmInstrumentsService,
   ) {}
 
   /** A dealer begins a statement; there is one line of versions a car. */
@@ -101,6 +103,7 @@ export class ReportsService {
     });
   }
 
+  /** Where the request names no instruments of its own, those the firm keeps in use go with it. */
   private async begin(
     tx: Transaction,
     actor: Actor,
@@ -108,13 +111,14 @@ export class ReportsService {
     header: InspectionRequest,
   ): Promise<CreatedDraft> {
     const [id, now] = [this.ids.next(), this.clock.now()];
+    const instruments = header.instruments ?? (await this.instruments.forReport(tx, report.organizationId));
     await tx.report.create({
       data: {
         ...report,
         id,
         revision: 1,
         drafting: true,
-        header: newHeader(header),
+        header: newHeader({ ...header, instruments }),
         createdBy: actor.account,
         createdAt: now,
         updatedAt: now,

@@ -53,6 +53,7 @@ export const growths: Readonly<Record<string, Growth>> = {
   release: { kept: evidence },
   cost_table: { kept: "one a buyer" },
   firm_handbook: { kept: "one a firm" },
+  firm_instruments: { kept: "one a firm" },
   summary: { kept: evidence },
   decision: { kept: evidence },
   demo_load: { kept: "one a demo" },

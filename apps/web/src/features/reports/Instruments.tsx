@@ -3,15 +3,14 @@ import type { Instrument } from "@evenhand/shared/report";
 import { IconTrash } from "@tabler/icons-react";
 import { useMutation, useQueryClient } from "@tanstack/react-query";
 import { useState } from "react";
-import { useIntl } from "react-intl";
 import { call } from "../../service/client";
 import { useText } from "../../strings/text";
 import { Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
-import { quantity } from "../sheets/answer-text";
 import { InstrumentForm } from "./InstrumentForm";
 import styles from "./Instruments.module.css";
 import type { Draft } from "./SaveState";
+import { useInstrumentFacts } from "./use-instrument-facts";
 
 interface Props {
   readonly reportId: string;
@@ -39,22 +38,10 @@ const fewInstruments = 5;
 /** The instruments of this visit: their resolution and accuracy decide how firmly a reading can confirm. */
 export const Instruments = ({ reportId, draft }: Props) => {
   const t = useText();
-  const intl = useIntl();
   const [adding, setAdding] = useState(false);
   const change = useChange(reportId);
   const instruments = draft.draft?.report.instruments ?? [];
-  const facts = ({ resolution, accuracy, calibrated }: Instrument): string =>
-    [
-      resolution && t("instrument.resolution", { step: quantity(intl, resolution.value, resolution.unit) }),
-      accuracy?.absolute &&
-        t("instrument.accuracy", { within: quantity(intl, accuracy.absolute.value, accuracy.absolute.unit) }),
-      accuracy !== undefined &&
-        accuracy.share > 0 &&
-        t("instrument.share", { share: intl.formatNumber(accuracy.share * 100) }),
-      calibrated !== undefined && t("instrument.calibrated", { date: calibrated }),
-    ]
-      .filter((part) => typeof part === "string")
-      .join(", ");
+  const facts = useInstrumentFacts();
   return (
     <Panel title={t("instruments.title")} hint={t("instruments.hint")}>
       {instruments.length === 0 && !adding && <p className={styles.none}>{t("instruments.none")}</p>}

@@ -20,8 +20,9 @@ const stepIn = (instrument: Instrument, unit: UnitSymbol): number | undefined =>
 };
 
 /**
- * The instrument of the visit that an item's readings are taken with: it measures in the item's kind of unit, and is called as the
- * item's ordinary instrument is, or shows steps as fine as that one. Where two fit alike, none is chosen for the person.
+ * The instrument of the visit that an item's readings are taken with: it measures in the item's kind of unit, and is of the kind of
+ * the item's ordinary instrument, else is called as that one is, else shows steps as fine. Where two fit alike, none is chosen for
+ * the person.
  */
 export const fittingInstrument = (item: Item, instruments: readonly Instrument[]): string | undefined => {
   const spec = item.reading;
@@ -30,7 +31,10 @@ export const fittingInstrument = (item: Item, instruments: readonly Instrument[]
   const fits = instruments.flatMap((instrument) => {
     const step = stepIn(instrument, spec.unit);
     if (step === undefined) return [];
-    const named = [...words(instrument.name)].filter((word) => asked.has(word)).length;
+    const named =
+      instrument.kind === spec.instrument.name
+        ? Number.POSITIVE_INFINITY
+        : [...words(instrument.name)].filter((word) => asked.has(word)).length;
     const fine =
       spec.instrument.resolution > 0 &&
       step <= spec.instrument.resolution * 2 &&

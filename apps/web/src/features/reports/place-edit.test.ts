@@ -44,6 +44,13 @@ describe("the instrument of a reading", () => {
     expect(start([pressure]).grounds).toMatchObject({ basis: "seen" });
   });
 
+  test("is the one of the item's kind, whatever it is called", () => {
+    const kept = { ...gauge, id: "kept", name: "Number four", kind: "tread depth gauge" };
+    expect(fittingInstrument(tread, [gauge, kept])).toBe("kept");
+    expect(fittingInstrument(tread, [{ ...kept, kind: "tire gauge" }, gauge])).toBe("tg");
+    expect(fittingInstrument(tread, [kept, { ...kept, id: "twin" }])).toBeUndefined();
+  });
+
   test("stays with the reading when its unit is changed, and leaves with an answer that measures nothing", () => {
     const inMm = after(start(), { type: "answer", answer: { ...reading, unit: "mm" } });
     expect(changeOf(place, inMm, time).finding).toMatchObject({
