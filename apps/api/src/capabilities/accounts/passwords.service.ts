@@ -113,6 +113,8 @@ export class PasswordsService implements OnModuleInit {
       });
       const account = asked === null ? null : await this.accounts.findByEmail(tx, asked.email);
       if (asked === null || account === null) return;
+      // Jobs of one account are done beside each other: the next one counts when this letter is written.
+      await tx.$queryRaw`SELECT id FROM account WHERE id = ${account.id}::uuid FOR UPDATE`;
       const letters = await tx.passwordReset.count({
         where: { accountId: account.id, createdAt: { gt: new Date(now.getTime() - hour) } },
       });

@@ -3,8 +3,11 @@ import type { Socket } from "node:net";
 import { problemTable, type ProblemCode, problemType } from "@evenhand/shared/http/problem-codes";
 import type { Config } from "../config/index.ts";
 
-/** Headers are small: whoever has not sent them by then sends them slowly on purpose. */
-const longestHeadersMs = 15_000;
+/**
+ * Headers are small: whoever has not sent them by then sends them slowly on purpose. Not sooner, since a crowd's headers that have
+ * come also count as late while the service is too busy to read them.
+ */
+const longestHeadersMs = 60_000;
 /** How often Node looks for requests that take too long to arrive. */
 const oftenestMs = 250;
 const seldomestMs = 5_000;
