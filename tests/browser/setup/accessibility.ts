@@ -30,12 +30,18 @@ export async function violationsOn(page: Page, name: string): Promise<string[]> 
   ];
 }
 
+/** Colors halfway from one look to the other belong to neither. */
+const endTransitions = (): void => {
+  for (const each of document.getAnimations()) if (each instanceof CSSTransition) each.finish();
+};
+
 /** The same of one page in every look; the page is turned, not loaded again. */
 export async function violationsInEveryLook(page: Page, name: string): Promise<string[]> {
   const found: string[] = [];
   for (const { viewport, colorScheme } of looks) {
     await page.setViewportSize(viewport);
     await page.emulateMedia({ colorScheme });
+    await page.evaluate(endTransitions);
     await keepPicture(page, `${name}-${colorScheme}`);
     found.push(...(await violationsOn(page, name)));
   }
