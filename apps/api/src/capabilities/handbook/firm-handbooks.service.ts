@@ -20,7 +20,7 @@ export class FirmHandbooksService {
   ) {}
 
   async get(actor: Actor, organization: string): Promise<FirmHandbookSeen> {
-    if (!worksFor(actor, organization)) throw notFound("organization");
+    if (!actor.worksFor(organization)) throw notFound("organization");
     return this.database.transaction((tx) => this.read(tx, organization));
   }
 
@@ -31,7 +31,7 @@ export class FirmHandbooksService {
     meant: number,
     handbook: FirmHandbook,
   ): Promise<FirmHandbookSeen> {
-    if (!worksFor(actor, organizationId) || !actor.isAdmin(organizationId)) throw notFound("organization");
+    if (!actor.worksFor(organizationId) || !actor.isAdmin(organizationId)) throw notFound("organization");
     refuseProblems(handbook);
     return this.database.transaction(async (tx) => {
       const revision = await nextRevision(tx, organizationId, meant, () => this.read(tx, organizationId));
@@ -61,9 +61,6 @@ export class FirmHandbooksService {
       : { revision: row.revision, handbook: FirmHandbook.parse(row.document) };
   }
 }
-
-const worksFor = (actor: Actor, organization: string): boolean =>
-  [...actor.organizations("dealer"), ...actor.organizations("inspector")].includes(organization);
 
 function refuseProblems(handbook: FirmHandbook): void {
   const problems = firmHandbookProblems(handbook);

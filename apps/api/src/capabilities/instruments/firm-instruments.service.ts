@@ -22,7 +22,7 @@ export class FirmInstrumentsService {
   ) {}
 
   async get(actor: Actor, organization: string): Promise<FirmInstrumentsSeen> {
-    if (!worksFor(actor, organization)) throw notFound("organization");
+    if (!actor.worksFor(organization)) throw notFound("organization");
     return this.database.transaction((tx) => this.read(tx, organization));
   }
 
@@ -33,7 +33,7 @@ export class FirmInstrumentsService {
     meant: number,
     list: FirmInstruments,
   ): Promise<FirmInstrumentsSeen> {
-    if (!worksFor(actor, organizationId) || !actor.isAdmin(organizationId)) throw notFound("organization");
+    if (!actor.worksFor(organizationId) || !actor.isAdmin(organizationId)) throw notFound("organization");
     refuseProblems(list);
     return this.database.transaction(async (tx) => {
       const revision = await nextRevision(tx, organizationId, meant, () => this.read(tx, organizationId));
@@ -60,9 +60,6 @@ export class FirmInstrumentsService {
       : { revision: row.revision, ...FirmInstruments.parse(row.document) };
   }
 }
-
-const worksFor = (actor: Actor, organization: string): boolean =>
-  [...actor.organizations("dealer"), ...actor.organizations("inspector")].includes(organization);
 
 function refuseProblems(list: FirmInstruments): void {
   const problems = firmInstrumentProblems(list, kinds);

@@ -30,6 +30,11 @@ export class Actor {
       .map((each) => each.organization);
   }
 
+  /** Is it a dealer's or an inspection firm this account belongs to? */
+  worksFor(organization: string): boolean {
+    return [...this.organizations("dealer"), ...this.organizations("inspector")].includes(organization);
+  }
+
   isAdmin(organization: string): boolean {
     return this.memberships.some((each) => each.organization === organization && each.role === "admin");
   }
