@@ -66,8 +66,7 @@ const codeOtherwise = (text: string, item: string, pick: number): string => {
   return ways[pick % ways.length]?.(text) ?? text;
 };
 
-const rewrite = (answer: Answer, item: string, pick: number): Answer => {
-  if (answer.kind === "code") return { ...answer, text: codeOtherwise(answer.text, item, pick) };
+const unitsOtherwise = (answer: Answer, pick: number): Answer => {
   if (answer.kind === "reading") {
     const unit = inOther(pick, answer.unit);
     const values = answer.values.map(({ value, spot }) => ({
@@ -85,11 +84,19 @@ const rewrite = (answer: Answer, item: string, pick: number): Answer => {
   return { ...answer, found };
 };
 
-/** Every reading and extent in another unit of its dimension, every code in another notation of its system. */
-export const writtenOtherwise = (report: Report, pick: number): Report => ({
+const withAnswers = (report: Report, rewrite: (answer: Answer, item: string) => Answer): Report => ({
   ...report,
-  findings: report.findings.map((finding) => ({
-    ...finding,
-    answer: rewrite(finding.answer, finding.item, pick),
-  })),
+  findings: report.findings.map((finding) => ({ ...finding, answer: rewrite(finding.answer, finding.item) })),
 });
+
+/** Every reading and extent in another unit of its dimension. */
+export const inOtherUnits = (report: Report, pick: number): Report =>
+  withAnswers(report, (answer) => unitsOtherwise(answer, pick));
+
+/** Every reading and extent in another unit of its dimension, every code in another notation of its system. */
+export const writtenOtherwise = (report: Report, pick: number): Report =>
+  withAnswers(report, (answer, item) =>
+    answer.kind === "code"
+      ? { ...answer, text: codeOtherwise(answer.text, item, pick) }
+      : unitsOtherwise(answer, pick),
+  );

@@ -3,12 +3,11 @@ import { describe, expect, it } from "vitest";
 import type { Answer } from "@evenhand/shared/answer";
 import type { Entry } from "@evenhand/shared/comparison";
 import type { Report } from "@evenhand/shared/report";
-import { UnitSymbol } from "@evenhand/shared/unit";
-import { convert, dimensionOf } from "@evenhand/measurement/unit";
 import { checkReport } from "@evenhand/sheet/check-report";
 import { applicablePlaces } from "@evenhand/sheet/expand";
 import { arbitraryReports } from "../../testing/arbitrary-report.ts";
 import { sheet } from "../../testing/small-reports.ts";
+import { inOtherUnits } from "../../testing/ways-of-writing.ts";
 import { isClaim } from "../silence/index.ts";
 import { compare } from "./index.ts";
 
@@ -158,38 +157,6 @@ describe("swap", () => {
       runs,
     );
   });
-});
-
-const unitsLike = (unit: UnitSymbol): UnitSymbol[] =>
-  UnitSymbol.options.filter((other) => dimensionOf(other) === dimensionOf(unit));
-
-const inOther = (pick: number, unit: UnitSymbol): UnitSymbol => {
-  const units = unitsLike(unit);
-  return units[pick % units.length] ?? unit;
-};
-
-const rewrite = (pick: number, answer: Answer): Answer => {
-  if (answer.kind === "reading") {
-    const unit = inOther(pick, answer.unit);
-    const values = answer.values.map(({ value, spot }) => ({
-      value: convert(value, answer.unit, unit),
-      spot,
-    }));
-    return { ...answer, unit, values };
-  }
-  if (answer.kind !== "faults") return answer;
-  const found = answer.found.map((fault) => {
-    if (fault.extent === undefined) return fault;
-    const unit = inOther(pick, fault.extent.unit);
-    return { ...fault, extent: { unit, value: convert(fault.extent.value, fault.extent.unit, unit) } };
-  });
-  return { ...answer, found };
-};
-
-/** Every reading and extent in another unit of its dimension. */
-const inOtherUnits = (report: Report, pick: number): Report => ({
-  ...report,
-  findings: report.findings.map((finding) => ({ ...finding, answer: rewrite(pick, finding.answer) })),
 });
 
 describe("units", () => {
