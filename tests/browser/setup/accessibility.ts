@@ -1,6 +1,6 @@
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
-import { desk, keepPicture, phone } from "./pages.ts";
+import { desk, keepPicture, phone, settle } from "./pages.ts";
 
 /** Web Content Accessibility Guidelines 2.2, levels A and AA, and axe's good practice. */
 const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
@@ -30,18 +30,14 @@ export async function violationsOn(page: Page, name: string): Promise<string[]> 
   ];
 }
 
-/** Colors halfway from one look to the other belong to neither. */
-const endTransitions = (): void => {
-  for (const each of document.getAnimations()) if (each instanceof CSSTransition) each.finish();
-};
-
 /** The same of one page in every look; the page is turned, not loaded again. */
 export async function violationsInEveryLook(page: Page, name: string): Promise<string[]> {
   const found: string[] = [];
   for (const { viewport, colorScheme } of looks) {
     await page.setViewportSize(viewport);
     await page.emulateMedia({ colorScheme });
-    await page.evaluate(endTransitions);
+    // Colors halfway from one look to the other belong to neither.
+    await settle(page);
     await keepPicture(page, `${name}-${colorScheme}`);
     found.push(...(await violationsOn(page, name)));
   }

@@ -12,18 +12,22 @@ export const east = { timezoneId: "America/New_York" };
 /** With PICTURES, the folder of docs/pictures or another, steps are also kept as pictures. */
 const pictures = process.env["PICTURES"];
 
+/** Waits until the page looks as it will: a change of colors is heard of a frame or two later, and then glides. */
+export const settle = (page: Page): Promise<void> =>
+  page.evaluate(async () => {
+    await document.fonts.ready;
+    for (let frame = 0; frame < 5; frame += 1) await new Promise(requestAnimationFrame);
+    for (const each of document.getAnimations()) if (each instanceof CSSTransition) each.finish();
+  });
+
 /** Keeps the page as a picture, where pictures are asked for. */
 export async function keepPicture(page: Page, name: string, whole = true): Promise<void> {
   if (pictures === undefined) return;
   mkdirSync(pictures, { recursive: true });
-  await page.evaluate(async () => {
-    window.scrollTo(0, 0);
-    await document.fonts.ready;
-    // The page hears of another color scheme a frame or two later.
-    for (let frame = 0; frame < 5; frame += 1) await new Promise(requestAnimationFrame);
-  });
+  await page.evaluate(() => window.scrollTo(0, 0));
+  await settle(page);
   const width = page.viewportSize()?.width ?? 0;
-  // A change of colors glides: halfway through it an empty box looks filled.
+  // Halfway through a change of colors an empty box looks filled.
   await page.screenshot({
     path: join(pictures, `${name}-${width}.png`),
     fullPage: whole,
