@@ -1,5 +1,5 @@
-/** What one step of `npm test` gave: checks passed and failed. */
-const nothing = { passed: 0, failed: 0 };
+/** What one step of `npm test` gave: checks passed and failed, and what failed by name. */
+const nothing = { passed: 0, failed: 0, failures: [] };
 
 /** A step that either passes or fails as a whole counts one. */
 export function tallyOfExit(code) {
@@ -23,7 +23,11 @@ export function tallyOfRun(report, code) {
 /** The sum of several. */
 export function sum(tallies) {
   return tallies.reduce(
-    (total, tally) => ({ passed: total.passed + tally.passed, failed: total.failed + tally.failed }),
+    (total, { passed, failed, failures = [] }) => ({
+      passed: total.passed + passed,
+      failed: total.failed + failed,
+      failures: [...total.failures, ...failures],
+    }),
     nothing,
   );
 }
@@ -31,4 +35,22 @@ export function sum(tallies) {
 /** The last line of `npm test`: `214 passed, 0 failed`. */
 export function lastLine(tally) {
   return `${tally.passed} passed, ${tally.failed} failed`;
+}
+
+/**
+ * What failed, by file, name and the first line of what was said: it stands at the end of a long run, where it is read.
+ *
+ * @example failuresOf(report) // ["tests/api/sealing.test.ts > a seal once: expected 409 to be 201"]
+ */
+export function failuresOf(report, title) {
+  if (report === null) return [`${title}: the test runner left no readable result`];
+  return report.testResults.flatMap((file) => {
+    const failed = file.assertionResults.filter((one) => one.status === "failed");
+    if (file.status === "failed" && failed.length === 0) return [`${file.name}: ${firstLine(file.message)}`];
+    return failed.map((one) => `${file.name} > ${one.fullName}: ${firstLine(one.failureMessages[0])}`);
+  });
+}
+
+function firstLine(message = "") {
+  return message.trim().split("\n")[0].slice(0, 300);
 }

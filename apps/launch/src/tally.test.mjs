@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { lastLine, sum, tallyOfExit, tallyOfRun } from "./tally.mjs";
+import { failuresOf, lastLine, sum, tallyOfExit, tallyOfRun } from "./tally.mjs";
 
 const file = (status, ...tests) => ({ status, assertionResults: tests.map((one) => ({ status: one })) });
 const report = (over) => ({
@@ -40,4 +40,31 @@ test("the last line is the sum of everything", () => {
   expect(lastLine(sum([{ passed: 10, failed: 0 }, tallyOfExit(0), tallyOfExit(2)]))).toBe(
     "11 passed, 1 failed",
   );
+});
+
+test("what failed is told by file, test and the first line of what was said", () => {
+  const failed = {
+    status: "failed",
+    name: "a.test.ts",
+    message: "",
+    assertionResults: [
+      { status: "passed", fullName: "adds", failureMessages: [] },
+      {
+        status: "failed",
+        fullName: "divides",
+        failureMessages: ["AssertionError: 2 is not 3\n    at a.test.ts:4"],
+      },
+    ],
+  };
+  const broken = {
+    status: "failed",
+    name: "b.test.ts",
+    message: "SyntaxError: no\nat b",
+    assertionResults: [],
+  };
+  expect(failuresOf({ testResults: [failed, broken] }, "unit")).toEqual([
+    "a.test.ts > divides: AssertionError: 2 is not 3",
+    "b.test.ts: SyntaxError: no",
+  ]);
+  expect(failuresOf(null, "unit")).toEqual(["unit: the test runner left no readable result"]);
 });

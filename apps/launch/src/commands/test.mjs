@@ -5,7 +5,7 @@ import { groupsOf } from "../project-groups.mjs";
 import { prepareProduct } from "../prepare.mjs";
 import { check, staticChecks } from "../static-checks.mjs";
 import { runTool } from "../tools.mjs";
-import { lastLine, sum, tallyOfExit, tallyOfRun } from "../tally.mjs";
+import { failuresOf, lastLine, sum, tallyOfExit, tallyOfRun } from "../tally.mjs";
 
 async function timed(title, work) {
   const start = performance.now();
@@ -31,29 +31,36 @@ async function projectNames() {
   return config.test.projects.map(({ test }) => test.name);
 }
 
-async function runTests(args) {
+async function runTests(args, title) {
   const folder = mkdtempSync(join(tmpdir(), "evenhand-test-"));
   const file = join(folder, "result.json");
   try {
     const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${file}`];
     const code = await runTool({ packageName: "vitest", args: ["run", ...reporters, ...args] });
-    return tallyOfRun(readReport(file), code);
+    const report = readReport(file);
+    return { ...tallyOfRun(report, code), failures: failuresOf(report, title) };
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
+}
+
+async function runCheck(one) {
+  const tally = tallyOfExit(await check(one));
+  return { ...tally, failures: tally.failed > 0 ? [`${one.title}: see above`] : [] };
 }
 
 async function runEverything() {
   const tallies = [];
   const checked = staticChecks.map(async (lane) => {
     for (const one of lane) {
-      tallies.push(await timed(one.title, async () => tallyOfExit(await check(one))));
+      tallies.push(await timed(one.title, () => runCheck(one)));
     }
   });
   await Promise.all(checked);
   for (const group of groupsOf(await projectNames())) {
     const args = group.flatMap((project) => ["--project", project]);
-    tallies.push(await timed(`tests: ${group.join(", ")}`, () => runTests(args)));
+    const title = group.join(", ");
+    tallies.push(await timed(`tests: ${title}`, () => runTests(args, title)));
   }
   return sum(tallies);
 }
@@ -61,7 +68,9 @@ async function runEverything() {
 /** With arguments only the test runner runs, with these arguments; without, everything. */
 export async function main(args) {
   await prepareProduct();
-  const tally = args.length > 0 ? await runTests(args) : await runEverything();
+  const tally = args.length > 0 ? await runTests(args, args.join(" ")) : await runEverything();
+  // A run is long and its end is what is read: what failed stands there by name.
+  if (tally.failures.length > 0) console.log(`\nFailed:\n  ${tally.failures.join("\n  ")}`);
   console.log(`\n${lastLine(tally)}`);
   return tally.failed === 0 && tally.passed > 0 ? 0 : 1;
 }
