@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
-import { scopeOf, walkOf, type WalkStage } from "../../apps/web/src/features/reports/walk/walk.ts";
-import { sheetIndex } from "../../apps/web/src/features/sheets/sheet-index.ts";
+import { scopeOf, walkOf, type WalkStage } from "../../apps/web/src/features/reports/walk.ts";
+import { sheetIndex } from "../../apps/web/src/entities/sheet/sheet-index.ts";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import { acceptOrder, order } from "../api/setup/story.ts";
 import { useService } from "../api/setup/service.ts";

@@ -8,12 +8,12 @@ import {
   likeStop,
   openLines,
   workingTogether,
-} from "../../../apps/web/src/features/reports/walk/walk.ts";
-import type { WalkStage, WalkStop } from "../../../apps/web/src/features/reports/walk/walk.ts";
-import { standsAlone } from "../../../apps/web/src/features/reports/answers/several-choices.ts";
-import { typedField } from "../../../apps/web/src/features/reports/answers/typed-field.ts";
-import type { SheetIndex } from "../../../apps/web/src/features/sheets/sheet-index.ts";
-import type { Place } from "../../../apps/web/src/features/sheets/places.ts";
+} from "../../../apps/web/src/features/reports/walk.ts";
+import type { WalkStage, WalkStop } from "../../../apps/web/src/features/reports/walk.ts";
+import { standsAlone } from "../../../apps/web/src/entities/answer/several-choices.ts";
+import { typedField } from "../../../apps/web/src/entities/answer/typed-field.ts";
+import type { SheetIndex } from "../../../apps/web/src/entities/sheet/sheet-index.ts";
+import type { Place } from "../../../apps/web/src/entities/sheet/places.ts";
 
 const houseGrades: Readonly<Record<string, string>> = {
   "as-new": "as new",

@@ -3,7 +3,7 @@ import { useEffect, useRef } from "react";
 import { createPortal } from "react-dom";
 import { useText } from "../strings/text";
 import { ProblemNotice } from "./ProblemNotice";
-import styles from "./SignOut.module.css";
+import styles from "./LeaveAsk.module.css";
 
 interface Props {
   /** Answers that stand on this device alone; `null` where the device does not say. */

@@ -8,7 +8,7 @@ import { Line } from "../../ui/List";
 import { Tag } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import styles from "./Accounts.module.css";
-import { accountQuery } from "./queries";
+import { accountQuery } from "../../entities/account/queries";
 
 interface Props {
   readonly organization: { readonly id: string; readonly name: string };

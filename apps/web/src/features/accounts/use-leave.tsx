@@ -2,7 +2,7 @@ import { useQueryClient } from "@tanstack/react-query";
 import { type ReactNode, useState } from "react";
 import { leaveBy, type Leaving } from "../../offline/forget";
 import { LeaveAsk } from "../../ui/LeaveAsk";
-import { becomes } from "./queries";
+import { becomes } from "../../entities/account/queries";
 
 interface Asking {
   readonly left: number | null;

@@ -3,10 +3,10 @@ import { Link } from "@tanstack/react-router";
 import type { ReactNode } from "react";
 import { useText } from "../../strings/text";
 import { Facts, Panel } from "../../ui/Page";
-import { useTimes } from "../calendars/use-times";
-import { When } from "../calendars/When";
-import { useItemWords } from "../decisions/item-words";
-import { useCarName } from "../vehicles/CarName";
+import { useTimes } from "../../entities/time/use-times";
+import { When } from "../../entities/time/When";
+import { useItemWords } from "../../entities/sheet/item-words";
+import { useCarName } from "../../entities/car/CarName";
 
 interface Props {
   readonly appointment: AppointmentSeen;

@@ -3,7 +3,7 @@ import type { VisitPlan } from "@evenhand/shared/http/booking";
 import type { ReactNode } from "react";
 import { useText } from "../../strings/text";
 import { Facts, Panel } from "../../ui/Page";
-import { useDuration } from "../calendars/use-duration";
+import { useDuration } from "../../entities/time/use-duration";
 import { needs } from "./needs";
 
 interface Props {

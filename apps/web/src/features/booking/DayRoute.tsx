@@ -2,9 +2,9 @@ import type { EngagementSeen } from "@evenhand/shared/http/calendars";
 import { Link } from "@tanstack/react-router";
 import { useText } from "../../strings/text";
 import { Tag } from "../../ui/Page";
-import { isState } from "../calendars/appointment-state";
-import { useDuration } from "../calendars/use-duration";
-import { useTimes } from "../calendars/use-times";
+import { isState } from "../../entities/appointment/appointment-state";
+import { useDuration } from "../../entities/time/use-duration";
+import { useTimes } from "../../entities/time/use-times";
 import styles from "./DayRoute.module.css";
 
 interface Props {

@@ -2,7 +2,7 @@ import type { AppointmentSeen } from "@evenhand/shared/http/booking";
 import { useText } from "../../strings/text";
 import { Line } from "../../ui/List";
 import { Panel, Tag } from "../../ui/Page";
-import { useTimes } from "../calendars/use-times";
+import { useTimes } from "../../entities/time/use-times";
 import styles from "./Booking.module.css";
 
 /** Every move with its hour; an hour that was given up stays in sight. */

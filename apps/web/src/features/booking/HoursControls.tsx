@@ -2,12 +2,12 @@ import { Button, Checkbox, NativeSelect, SegmentedControl, TextInput } from "@ma
 import type { VehicleDetail } from "@evenhand/shared/http/vehicles";
 import { useInfiniteQuery } from "@tanstack/react-query";
 import { useText } from "../../strings/text";
-import { oneOf } from "../comparisons/terms";
-import { useTimes } from "../calendars/use-times";
-import { isDate } from "../calendars/is-date";
-import { addDays, mondayOf } from "../calendars/zone-time";
-import { useCarName } from "../vehicles/CarName";
-import { carsQuery } from "../vehicles/queries";
+import { oneOf } from "../../entities/comparison/terms";
+import { useTimes } from "../../entities/time/use-times";
+import { isDate } from "../../entities/time/is-date";
+import { addDays, mondayOf } from "../../entities/time/zone-time";
+import { useCarName } from "../../entities/car/CarName";
+import { carsQuery } from "../../entities/car/queries";
 import styles from "./Booking.module.css";
 import { skills, type HoursSearch } from "./search";
 

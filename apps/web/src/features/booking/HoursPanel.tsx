@@ -10,15 +10,15 @@ import { Loading } from "../../ui/Loading";
 import { Notice } from "../../ui/Notice";
 import { Empty, Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
-import { useTimes } from "../calendars/use-times";
-import { addDays, mondayOf, ownZone, today } from "../calendars/zone-time";
+import { useTimes } from "../../entities/time/use-times";
+import { addDays, mondayOf, ownZone, today } from "../../entities/time/zone-time";
 import styles from "./Booking.module.css";
 import { HoursControls } from "./HoursControls";
 import { LostHour } from "./LostHour";
 import { OfferList } from "./OfferList";
 import { OfferPanel } from "./OfferPanel";
 import { OfferWeek } from "./OfferWeek";
-import { offersQuery, termsQuery, type OfferWish } from "./queries";
+import { offersQuery, termsQuery, type OfferWish } from "../../entities/appointment/queries";
 import { useTaking } from "./use-taking";
 import { WhyNot } from "./WhyNot";
 

@@ -5,8 +5,8 @@ import { useState } from "react";
 import { useText } from "../../strings/text";
 import { Loading } from "../../ui/Loading";
 import { Empty, Tag } from "../../ui/Page";
-import { sheetQuery } from "../sheets/load-sheet";
-import { capital, searchWords, type SheetIndex, itemWords } from "../sheets/sheet-index";
+import { sheetQuery } from "../../entities/sheet/load-sheet";
+import { capital, searchWords, type SheetIndex, itemWords } from "../../entities/sheet/sheet-index";
 import styles from "./ItemPicker.module.css";
 
 type One = BriefItem;

@@ -9,7 +9,7 @@ import { useText } from "../../strings/text";
 import { moneyText } from "../../ui/money";
 import { Notice } from "../../ui/Notice";
 import { ProblemNotice } from "../../ui/ProblemNotice";
-import { useTimes } from "../calendars/use-times";
+import { useTimes } from "../../entities/time/use-times";
 import { useReason } from "./reasons";
 import styles from "./Booking.module.css";
 

@@ -3,7 +3,7 @@ import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import { moneyText } from "../../ui/money";
 import { Panel } from "../../ui/Page";
-import { useTimes } from "../calendars/use-times";
+import { useTimes } from "../../entities/time/use-times";
 import styles from "./Booking.module.css";
 import { CostTable } from "./CostTable";
 

@@ -3,7 +3,7 @@ import type { Offers } from "@evenhand/shared/http/booking";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import { moneyText } from "../../ui/money";
-import { useTimes } from "../calendars/use-times";
+import { useTimes } from "../../entities/time/use-times";
 import { rowsOf } from "./grouping";
 import styles from "./Offers.module.css";
 

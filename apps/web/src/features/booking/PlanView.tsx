@@ -4,10 +4,10 @@ import { useQuery } from "@tanstack/react-query";
 import { useText } from "../../strings/text";
 import { Notice } from "../../ui/Notice";
 import { Tag } from "../../ui/Page";
-import { useDuration } from "../calendars/use-duration";
-import { useTimes } from "../calendars/use-times";
-import { useItemWords } from "../decisions/item-words";
-import { sheetQuery } from "../sheets/load-sheet";
+import { useDuration } from "../../entities/time/use-duration";
+import { useTimes } from "../../entities/time/use-times";
+import { useItemWords } from "../../entities/sheet/item-words";
+import { sheetQuery } from "../../entities/sheet/load-sheet";
 import styles from "./PlanView.module.css";
 
 interface Props {

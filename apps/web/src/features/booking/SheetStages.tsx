@@ -3,9 +3,9 @@ import { ofBrief, visitOf } from "@evenhand/sheet/visit-of";
 import { useQuery } from "@tanstack/react-query";
 import { Link } from "@tanstack/react-router";
 import { useText } from "../../strings/text";
-import { useDuration } from "../calendars/use-duration";
-import { sheetQuery } from "../sheets/load-sheet";
-import { carQuery, orderQuery } from "../vehicles/queries";
+import { useDuration } from "../../entities/time/use-duration";
+import { sheetQuery } from "../../entities/sheet/load-sheet";
+import { carQuery, orderQuery } from "../../entities/car/queries";
 import styles from "./PlanView.module.css";
 
 type Visit = AppointmentSeen["visits"][number];

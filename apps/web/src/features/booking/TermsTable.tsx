@@ -1,7 +1,7 @@
 import type { BookingTerms } from "@evenhand/shared/http/booking";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
-import { useDuration } from "../calendars/use-duration";
+import { useDuration } from "../../entities/time/use-duration";
 import styles from "./Booking.module.css";
 
 const DAY = 24 * 60;

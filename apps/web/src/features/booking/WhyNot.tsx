@@ -5,8 +5,8 @@ import { useText } from "../../strings/text";
 import { Loading } from "../../ui/Loading";
 import { Empty, Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
-import { useTimes } from "../calendars/use-times";
-import { dayQuery, type OfferWish } from "./queries";
+import { useTimes } from "../../entities/time/use-times";
+import { dayQuery, type OfferWish } from "../../entities/appointment/queries";
 import { useReason } from "./reasons";
 import styles from "./Booking.module.css";
 

@@ -3,8 +3,8 @@ import type { Stretch } from "@evenhand/shared/http/calendars";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import { moneyText } from "../../ui/money";
-import { useTimes } from "../calendars/use-times";
-import { useDuration } from "../calendars/use-duration";
+import { useTimes } from "../../entities/time/use-times";
+import { useDuration } from "../../entities/time/use-duration";
 
 const METERS_A_MILE = 1609.344;
 

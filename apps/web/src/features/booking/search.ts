@@ -1,5 +1,5 @@
-import { oneOf } from "../comparisons/terms";
-import { isDate } from "../calendars/is-date";
+import { oneOf } from "../../entities/comparison/terms";
+import { isDate } from "../../entities/time/is-date";
 import { text, type RawSearch } from "../../service/search";
 
 export const skills = ["marque", "body", "welding", "electrics", "engine", "gearbox", "structure"] as const;

@@ -7,7 +7,7 @@ import { LinkButton } from "../../ui/LinkButton";
 import { Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import styles from "./Calendars.module.css";
-import { carPlaceQuery, sitesQuery } from "./queries";
+import { carPlaceQuery, sitesQuery } from "../../entities/calendar/queries";
 
 /** The dealer says at which site a car can be seen. */
 export const CarPlacePanel = ({ vehicle }: { readonly vehicle: string }) => {

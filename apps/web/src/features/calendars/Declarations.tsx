@@ -8,10 +8,10 @@ import { useText } from "../../strings/text";
 import { Line } from "../../ui/List";
 import { Empty, Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
-import { DealingFields, InterestFields } from "../booking/moves/DeclarationFields";
-import { interestBody, newInterest, type DealingTyped } from "../booking/moves/declarations";
-import { useCarName } from "../vehicles/CarName";
-import { carsQuery } from "../vehicles/queries";
+import { DealingFields, InterestFields } from "../../entities/declaration/DeclarationFields";
+import { interestBody, newInterest, type DealingTyped } from "../../entities/declaration/declarations";
+import { useCarName } from "../../entities/car/CarName";
+import { carsQuery } from "../../entities/car/queries";
 import styles from "./Calendars.module.css";
 
 interface Props {

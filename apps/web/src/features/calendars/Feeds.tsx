@@ -8,10 +8,10 @@ import { Line, List } from "../../ui/List";
 import { Notice } from "../../ui/Notice";
 import { Empty, Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
-import { useAccount } from "../accounts/queries";
+import { useAccount } from "../../entities/account/queries";
 import styles from "./Calendars.module.css";
-import { CopyAddress } from "./CopyAddress";
-import { feedsQuery } from "./queries";
+import { CopyAddress } from "../../ui/CopyAddress";
+import { feedsQuery } from "../../entities/calendar/queries";
 
 const MakeFeed = () => {
   const t = useText();

@@ -6,7 +6,7 @@ import styles from "./Calendars.module.css";
 import { ExceptionsEditor, WeeklyEditor } from "./HoursEditor";
 import type { SiteTyped } from "./site-form";
 import { newKey } from "./weekly-hours";
-import { today } from "./zone-time";
+import { today } from "../../entities/time/zone-time";
 import { ZoneField } from "./ZoneField";
 
 interface Props {

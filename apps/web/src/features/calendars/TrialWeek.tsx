@@ -7,10 +7,10 @@ import { Loading } from "../../ui/Loading";
 import { Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import { bandsOfTrial } from "./bands";
-import { trialQuery } from "./queries";
-import { useTimes } from "./use-times";
+import { trialQuery } from "../../entities/calendar/queries";
+import { useTimes } from "../../entities/time/use-times";
 import { WeekView } from "./WeekView";
-import { addDays, mondayOf, today } from "./zone-time";
+import { addDays, mondayOf, today } from "../../entities/time/zone-time";
 
 /** How the hours lie in a week while they are being entered. */
 export const TrialWeek = ({ hours }: { readonly hours: WeeklyHours }) => {

@@ -2,11 +2,11 @@ import { Button } from "@mantine/core";
 import { Link } from "@tanstack/react-router";
 import type { CSSProperties } from "react";
 import { useText } from "../../strings/text";
-import { isState } from "./appointment-state";
+import { isState } from "../../entities/appointment/appointment-state";
 import { onDate, type Band, type Placed } from "./bands";
-import { useTimes } from "./use-times";
+import { useTimes } from "../../entities/time/use-times";
 import styles from "./WeekView.module.css";
-import { addDays, instantOf, weekOf } from "./zone-time";
+import { addDays, instantOf, weekOf } from "../../entities/time/zone-time";
 
 const hours = [0, 6, 12, 18] as const;
 

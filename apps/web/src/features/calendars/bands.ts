@@ -1,5 +1,5 @@
 import type { InspectorDays, SiteDays, Stretch } from "@evenhand/shared/http/calendars";
-import { addDays, instantOf } from "./zone-time";
+import { addDays, instantOf } from "../../entities/time/zone-time";
 
 export type BandKind = "open" | "away" | "closed" | "daylight" | "visit";
 

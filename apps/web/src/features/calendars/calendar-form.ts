@@ -2,7 +2,7 @@ import type { Skill } from "@evenhand/shared/booking";
 import type { CalendarSeen, InspectorTime } from "@evenhand/shared/http/calendars";
 import { minorDigits, parseMoney } from "../../ui/money";
 import { firstHours, hoursOf, typedHours, type HoursTyped } from "./weekly-hours";
-import { ownZone } from "./zone-time";
+import { ownZone } from "../../entities/time/zone-time";
 
 const METERS_A_MILE = 1609.344;
 /** Exactly: a mile by 3,600 seconds. */

@@ -2,7 +2,7 @@ import type { Closure, SiteSeen } from "@evenhand/shared/http/calendars";
 import { parseMoney } from "../../ui/money";
 import { amountText, numberOf } from "./calendar-form";
 import { firstHours, hoursOf, newKey, typedHours, type HoursTyped } from "./weekly-hours";
-import { ownZone } from "./zone-time";
+import { ownZone } from "../../entities/time/zone-time";
 
 export interface BayTyped {
   readonly key: string;

@@ -1,5 +1,5 @@
 import type { HoursRule, WeeklyHours } from "@evenhand/shared/booking";
-import { addDays, mondayOf, today } from "./zone-time";
+import { addDays, mondayOf, today } from "../../entities/time/zone-time";
 
 export const weekdays = ["MO", "TU", "WE", "TH", "FR", "SA", "SU"] as const;
 export type Weekday = (typeof weekdays)[number];

@@ -2,10 +2,10 @@ import type { CrossCheck } from "@evenhand/shared/cross-check";
 import { useText } from "../../strings/text";
 import { Notice } from "../../ui/Notice";
 import { Empty, Panel, Tag } from "../../ui/Page";
-import { positionWords, itemWords } from "../sheets/sheet-index";
+import { positionWords, itemWords } from "../../entities/sheet/sheet-index";
 import styles from "./Checks.module.css";
-import type { ComparisonSource } from "./model";
-import { checkSentence, checkSource, checkTitle } from "./sentences";
+import type { ComparisonSource } from "../../entities/comparison/model";
+import { checkSentence, checkSource, checkTitle } from "../../entities/comparison/sentences";
 
 interface Props {
   readonly source: ComparisonSource;

@@ -10,7 +10,7 @@ import styles from "./ComparisonView.module.css";
 import { FacingPages, type Choosing } from "./FacingPages";
 import { Filters } from "./Filters";
 import { isFiltered, visibleRows } from "./filters";
-import { comparisonRows, type ComparisonSource } from "./model";
+import { comparisonRows, type ComparisonSource } from "../../entities/comparison/model";
 import type { ComparisonSearch } from "./search";
 import { CarPlan } from "./plan/CarPlan";
 import { Tally } from "./Tally";

@@ -2,11 +2,11 @@ import type { Mark } from "@evenhand/shared/comparison";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import { OutcomeSign } from "../../ui/OutcomeSign";
-import { EntryFigures } from "./EntryFigures";
+import { EntryFigures } from "../../entities/comparison/EntryFigures";
 import { LimitCalls } from "./LimitCalls";
 import styles from "./EntryDetail.module.css";
-import type { ComparisonSource, Row } from "./model";
-import { checkSentence, entrySentence } from "./sentences";
+import type { ComparisonSource, Row } from "../../entities/comparison/model";
+import { checkSentence, entrySentence } from "../../entities/comparison/sentences";
 import { SideFacts } from "./SideFacts";
 
 interface Props {

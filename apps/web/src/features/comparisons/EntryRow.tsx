@@ -4,9 +4,9 @@ import { OutcomeSign } from "../../ui/OutcomeSign";
 import { useText } from "../../strings/text";
 import { EntryDetail } from "./EntryDetail";
 import styles from "./EntryRow.module.css";
-import type { ComparisonSource, Row } from "./model";
+import type { ComparisonSource, Row } from "../../entities/comparison/model";
 import { SideAnswer } from "./SideAnswer";
-import { useSeverityWords } from "./use-severity-words";
+import { useSeverityWords } from "../../entities/comparison/use-severity-words";
 
 interface Props {
   readonly row: Row;

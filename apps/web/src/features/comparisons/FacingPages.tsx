@@ -2,7 +2,7 @@ import { useText } from "../../strings/text";
 import { EntryRow } from "./EntryRow";
 import styles from "./FacingPages.module.css";
 import { byPressing, bySection } from "./filters";
-import type { ComparisonSource, Row } from "./model";
+import type { ComparisonSource, Row } from "../../entities/comparison/model";
 import { SectionPictures } from "./SectionPictures";
 
 export interface Choosing {

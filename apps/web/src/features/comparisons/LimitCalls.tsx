@@ -1,7 +1,7 @@
 import type { LimitFigures } from "@evenhand/shared/comparison";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
-import { quantity } from "../sheets/answer-text";
+import { quantity } from "../../entities/sheet/answer-text";
 import styles from "./LimitCalls.module.css";
 
 type Call = NonNullable<LimitFigures["a"]>;

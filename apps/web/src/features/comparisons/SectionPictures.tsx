@@ -1,4 +1,4 @@
-import type { ComparisonSource, Row } from "./model";
+import type { ComparisonSource, Row } from "../../entities/comparison/model";
 import { CylinderBars, cylinderGroups } from "./pictures/CylinderBars";
 import { PaintMap } from "./pictures/PaintMap";
 import { paintRows } from "./pictures/paint-panels";

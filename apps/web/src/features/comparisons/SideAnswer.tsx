@@ -8,9 +8,9 @@ import {
   faultText,
   type AnswerContext,
   type AnswerWords,
-} from "../sheets/answer-text";
+} from "../../entities/sheet/answer-text";
 import styles from "./EntryRow.module.css";
-import type { ComparisonSource, Row } from "./model";
+import type { ComparisonSource, Row } from "../../entities/comparison/model";
 
 export type Side = "a" | "b";
 

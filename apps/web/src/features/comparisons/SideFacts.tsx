@@ -1,9 +1,9 @@
 import type { ReactNode } from "react";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
-import { conditionText } from "../sheets/condition-text";
-import { quantity } from "../sheets/answer-text";
-import type { ComparisonSource, Row } from "./model";
+import { conditionText } from "../../entities/sheet/condition-text";
+import { quantity } from "../../entities/sheet/answer-text";
+import type { ComparisonSource, Row } from "../../entities/comparison/model";
 import { SideAnswer, type Side } from "./SideAnswer";
 import styles from "./SideFacts.module.css";
 

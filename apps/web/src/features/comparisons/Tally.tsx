@@ -1,7 +1,7 @@
 import type { Outcome } from "@evenhand/shared/outcome";
 import { useText } from "../../strings/text";
 import { OutcomeSign } from "../../ui/OutcomeSign";
-import { outcomeOrder } from "./terms";
+import { outcomeOrder } from "../../entities/comparison/terms";
 import styles from "./Tally.module.css";
 
 interface Props {

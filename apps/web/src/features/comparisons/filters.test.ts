@@ -3,9 +3,9 @@ import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import { analyze } from "@evenhand/comparison/analyze";
 import { Report, type ReportInput } from "@evenhand/shared/report";
 import { expect, test } from "vitest";
-import { sheetIndex } from "../sheets/sheet-index.ts";
+import { sheetIndex } from "../../entities/sheet/sheet-index.ts";
 import { byPressing, bySection, visibleRows } from "./filters.ts";
-import { comparisonRows } from "./model.ts";
+import { comparisonRows } from "../../entities/comparison/model.ts";
 
 /** An invented car with a horn, tires and a hood to speak of. */
 const report = (kind: "statement" | "inspection", findings: ReportInput["findings"]): Report =>

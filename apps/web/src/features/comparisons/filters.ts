@@ -1,6 +1,6 @@
-import type { Row } from "./model";
+import type { Row } from "../../entities/comparison/model";
 import type { ComparisonSearch } from "./search";
-import { spelled } from "../sheets/sheet-index";
+import { spelled } from "../../entities/sheet/sheet-index";
 
 const matchesWords = (row: Row, q: string): boolean =>
   q

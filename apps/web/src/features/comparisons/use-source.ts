@@ -1,10 +1,10 @@
 import type { Report } from "@evenhand/shared/report";
 import { useQuery } from "@tanstack/react-query";
 import { useMemo } from "react";
-import { documentQuery } from "../reports/queries";
-import { sheetQuery } from "../sheets/load-sheet";
-import type { ComparisonSource } from "./model";
-import { comparisonDocumentQuery, comparisonQuery } from "./queries";
+import { documentQuery } from "../../entities/report/queries";
+import { sheetQuery } from "../../entities/sheet/load-sheet";
+import type { ComparisonSource } from "../../entities/comparison/model";
+import { comparisonDocumentQuery, comparisonQuery } from "../../entities/comparison/queries";
 
 const isReport = (document: { readonly format: string } | undefined): document is Report =>
   document?.format === "evenhand-report";

@@ -6,12 +6,12 @@ import { useText } from "../../strings/text";
 import { Notice } from "../../ui/Notice";
 import { Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
-import { useAccount } from "../accounts/queries";
-import { appointmentsQuery } from "../booking/queries";
-import { useTimes } from "../calendars/use-times";
-import { oneOf } from "../comparisons/terms";
-import { useCarName } from "../vehicles/CarName";
-import { carsQuery } from "../vehicles/queries";
+import { useAccount } from "../../entities/account/queries";
+import { appointmentsQuery } from "../../entities/appointment/queries";
+import { useTimes } from "../../entities/time/use-times";
+import { oneOf } from "../../entities/comparison/terms";
+import { useCarName } from "../../entities/car/CarName";
+import { carsQuery } from "../../entities/car/queries";
 import styles from "./Complaints.module.css";
 
 const kinds = ["appointment", "vehicle", "other"] as const;

@@ -7,7 +7,7 @@ import { call } from "../../service/client";
 import { useText } from "../../strings/text";
 import { Panel } from "../../ui/Page";
 import { parseMoney } from "../../ui/money";
-import { Choices } from "../reports/answers/Choices";
+import { Choices } from "../../entities/answer/Choices";
 import { DecisionProblem } from "./DecisionProblem";
 import { acknowledgementsOf, type Answers, leftOpen } from "./matter-answers";
 import { Matters } from "./Matters";

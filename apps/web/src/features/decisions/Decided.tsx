@@ -5,7 +5,7 @@ import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import { moneyText } from "../../ui/money";
 import { Facts, Panel } from "../../ui/Page";
-import { capital } from "../sheets/sheet-index";
+import { capital } from "../../entities/sheet/sheet-index";
 
 /** What was decided, on which hash, in which words. */
 export const Decided = ({ decision }: { readonly decision: Decision }) => {

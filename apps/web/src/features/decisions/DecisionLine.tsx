@@ -6,8 +6,8 @@ import { useText } from "../../strings/text";
 import { Line } from "../../ui/List";
 import { moneyText } from "../../ui/money";
 import { Tag } from "../../ui/Page";
-import { useCarName } from "../vehicles/CarName";
-import { carQuery } from "../vehicles/queries";
+import { useCarName } from "../../entities/car/CarName";
+import { carQuery } from "../../entities/car/queries";
 
 export const DecisionLine = ({ decision }: { readonly decision: Decision }) => {
   const t = useText();

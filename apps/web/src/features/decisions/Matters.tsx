@@ -5,9 +5,9 @@ import { Link } from "@tanstack/react-router";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import { Tag } from "../../ui/Page";
-import { Choices } from "../reports/answers/Choices";
-import { capital } from "../sheets/sheet-index";
-import { useItemWords } from "./item-words";
+import { Choices } from "../../entities/answer/Choices";
+import { capital } from "../../entities/sheet/sheet-index";
+import { useItemWords } from "../../entities/sheet/item-words";
 import { type Answers, needsWords } from "./matter-answers";
 import styles from "./Summary.module.css";
 

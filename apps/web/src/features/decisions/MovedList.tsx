@@ -1,6 +1,6 @@
 import type { Moved } from "@evenhand/shared/http/summaries";
 import { useText } from "../../strings/text";
-import { useItemWords } from "./item-words";
+import { useItemWords } from "../../entities/sheet/item-words";
 
 /** What moved since the summary was made. */
 export const MovedList = ({ moved }: { readonly moved: readonly Moved[] }) => {

@@ -6,8 +6,8 @@ import { useText } from "../../strings/text";
 import { OutcomeSign } from "../../ui/OutcomeSign";
 import { moneyText } from "../../ui/money";
 import { Empty, Facts, Panel, Tag } from "../../ui/Page";
-import { standings as standingOrder } from "../comparisons/terms";
-import { useItemWords } from "./item-words";
+import { standings as standingOrder } from "../../entities/comparison/terms";
+import { useItemWords } from "../../entities/sheet/item-words";
 import styles from "./Summary.module.css";
 
 interface Props {

@@ -8,10 +8,10 @@ import { useText } from "../../strings/text";
 import { OutcomeSign } from "../../ui/OutcomeSign";
 import { Panel, Tag } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
-import { EntryFigures } from "../comparisons/EntryFigures";
-import { useSeverityWords } from "../comparisons/use-severity-words";
-import { answerWords } from "../sheets/answer-text";
-import { sheetQuery } from "../sheets/load-sheet";
+import { EntryFigures } from "../../entities/comparison/EntryFigures";
+import { useSeverityWords } from "../../entities/comparison/use-severity-words";
+import { answerWords } from "../../entities/sheet/answer-text";
+import { sheetQuery } from "../../entities/sheet/load-sheet";
 import styles from "./Disputes.module.css";
 import { useReleaseWords } from "./ReleaseLine";
 

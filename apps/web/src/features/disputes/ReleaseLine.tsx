@@ -6,8 +6,8 @@ import { useText } from "../../strings/text";
 import { Line } from "../../ui/List";
 import { OutcomeSign } from "../../ui/OutcomeSign";
 import { Tag } from "../../ui/Page";
-import { sheetQuery } from "../sheets/load-sheet";
-import { capital, itemWords, positionWords, spelled } from "../sheets/sheet-index";
+import { sheetQuery } from "../../entities/sheet/load-sheet";
+import { capital, itemWords, positionWords, spelled } from "../../entities/sheet/sheet-index";
 
 /** The sheet that releases are worded by; a release names items only. */
 export const useReleaseWords = () => {

@@ -3,7 +3,7 @@ import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
 import { useMemo, useState } from "react";
 import { call } from "../../service/client";
 import type { Choosing } from "../comparisons/FacingPages";
-import { releasesQuery } from "./queries";
+import { releasesQuery } from "../../entities/release/queries";
 
 /** What may be laid before the dealer: what differs, is in doubt, was not stated, or breaks a rule; never what was found better. */
 export const mayBeReleased = (entry: Entry): boolean =>

@@ -6,7 +6,7 @@ import { Notice } from "../../ui/Notice";
 import { differences, type Difference } from "./own-handbook";
 import styles from "./OwnFigures.module.css";
 import { useFigure } from "./use-figure";
-import { spelled } from "../sheets/sheet-index";
+import { spelled } from "../../entities/sheet/sheet-index";
 
 interface Props {
   readonly mine: FirmHandbook;

@@ -1,6 +1,6 @@
 import { useText } from "../../strings/text";
 import { Tag } from "../../ui/Page";
-import { capital } from "../sheets/sheet-index";
+import { capital } from "../../entities/sheet/sheet-index";
 import { CheckedInput } from "./CheckedInput";
 import { isSet, limitWrong, type LimitsTyped, type OwnLimit } from "./own-limits";
 import styles from "./OwnFigures.module.css";

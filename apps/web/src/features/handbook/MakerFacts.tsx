@@ -1,10 +1,10 @@
 import { useText } from "../../strings/text";
 import { Facts } from "../../ui/Page";
-import { withUnit } from "../sheets/answer-text";
+import { withUnit } from "../../entities/sheet/answer-text";
 import { figureFields, figureUnits, listFields, patternFields, type MakerTyped } from "./maker-form";
 import styles from "./OwnFigures.module.css";
 import { useDatedParts, type Part } from "./use-parts";
-import { spelled } from "../sheets/sheet-index";
+import { spelled } from "../../entities/sheet/sheet-index";
 
 const wordsOf = (parts: readonly Part[], id: string): string =>
   parts.find((part) => part.id === id)?.words ?? spelled(id);

@@ -3,7 +3,7 @@ import type { FirmHandbookSeen } from "@evenhand/shared/http/handbook";
 import { useEffect, useRef, type FormEvent, type RefObject } from "react";
 import { useText } from "../../strings/text";
 import { Conflict } from "./Conflict";
-import { FirmChoice, type Choice } from "./FirmChoice";
+import { FirmChoice, type Choice } from "../../entities/account/FirmChoice";
 import { LimitsPanel } from "./LimitsPanel";
 import { MakersPanel } from "./MakersPanel";
 import { handbookOf, typedHandbook } from "./own-handbook";

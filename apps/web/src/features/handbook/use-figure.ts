@@ -1,7 +1,7 @@
 import { UNITS, UnitSymbol } from "@evenhand/shared/unit";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
-import { quantity } from "../sheets/answer-text";
+import { quantity } from "../../entities/sheet/answer-text";
 
 /** Figures of the handbook in words: its units are those of readings, with days and years. */
 export const useFigure = () => {

@@ -1,7 +1,7 @@
 import { useQuery } from "@tanstack/react-query";
 import { useText } from "../../strings/text";
-import { sheetQuery } from "../sheets/load-sheet";
-import { capital } from "../sheets/sheet-index";
+import { sheetQuery } from "../../entities/sheet/load-sheet";
+import { capital } from "../../entities/sheet/sheet-index";
 
 export interface Part {
   readonly id: string;

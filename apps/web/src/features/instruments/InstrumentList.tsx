@@ -2,7 +2,7 @@ import { Button } from "@mantine/core";
 import type { FirmInstrument } from "@evenhand/shared/http/instruments";
 import type { ReactNode } from "react";
 import { useText } from "../../strings/text";
-import { useInstrumentFacts } from "../reports/use-instrument-facts";
+import { useInstrumentFacts } from "../../entities/instrument/use-instrument-facts";
 import type { Deed } from "./after-deed";
 import styles from "./OwnInstruments.module.css";
 

@@ -5,7 +5,7 @@ import { useEffect, useRef, useState, type ReactNode } from "react";
 import { useText } from "../../strings/text";
 import { Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
-import { InstrumentForm } from "../reports/InstrumentForm";
+import { InstrumentForm } from "../../entities/instrument/InstrumentForm";
 import type { Deed } from "./after-deed";
 import { InstrumentList, type Deeds } from "./InstrumentList";
 import styles from "./OwnInstruments.module.css";

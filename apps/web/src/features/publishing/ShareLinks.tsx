@@ -9,8 +9,8 @@ import { Line, List } from "../../ui/List";
 import { Notice } from "../../ui/Notice";
 import { Empty, Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
-import { CopyAddress } from "../calendars/CopyAddress";
-import { addDays, instantOf, ownZone, today } from "../calendars/zone-time";
+import { CopyAddress } from "../../ui/CopyAddress";
+import { addDays, instantOf, ownZone, today } from "../../entities/time/zone-time";
 import styles from "./Publishing.module.css";
 import { shareLinksQuery } from "./queries";
 

@@ -12,10 +12,10 @@ import { Loading } from "../../ui/Loading";
 import { Notice } from "../../ui/Notice";
 import { Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
-import { oneOf } from "../comparisons/terms";
-import { AnswerEditor } from "../reports/AnswerEditor";
-import { documentQuery } from "../reports/queries";
-import { sheetQuery } from "../sheets/load-sheet";
+import { oneOf } from "../../entities/comparison/terms";
+import { AnswerEditor } from "../../entities/answer/AnswerEditor";
+import { documentQuery } from "../../entities/report/queries";
+import { sheetQuery } from "../../entities/sheet/load-sheet";
 import styles from "./Questions.module.css";
 
 const firmnesses = ["asserted", "hedged", "second-hand"] as const satisfies readonly Finding["firmness"][];

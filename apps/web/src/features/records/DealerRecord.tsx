@@ -4,7 +4,7 @@ import { useText } from "../../strings/text";
 import { Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import styles from "./DealerRecord.module.css";
-import { sheetQuery } from "../sheets/load-sheet";
+import { sheetQuery } from "../../entities/sheet/load-sheet";
 import { dealerRecordQuery } from "./queries";
 import { SectionRow } from "./SectionRow";
 

@@ -4,9 +4,9 @@ import { useIntl } from "react-intl";
 import type { KeptFinding } from "../../offline/store";
 import { useText } from "../../strings/text";
 import { Notice } from "../../ui/Notice";
-import { answerWords } from "../sheets/answer-text";
-import type { Place } from "../sheets/places";
-import type { SheetIndex } from "../sheets/sheet-index";
+import { answerWords } from "../../entities/sheet/answer-text";
+import type { Place } from "../../entities/sheet/places";
+import type { SheetIndex } from "../../entities/sheet/sheet-index";
 import styles from "./Conflict.module.css";
 import type { Draft } from "./SaveState";
 

@@ -3,12 +3,12 @@ import { Basis, Firmness } from "@evenhand/shared/finding";
 import type { Instrument } from "@evenhand/shared/report";
 import type { Item } from "@evenhand/shared/sheet";
 import { useText } from "../../strings/text";
-import { withUnit } from "../sheets/answer-text";
-import type { SheetIndex } from "../sheets/sheet-index";
-import { TypedNumber } from "./answers/TypedNumber";
+import { withUnit } from "../../entities/sheet/answer-text";
+import type { SheetIndex } from "../../entities/sheet/sheet-index";
+import { TypedNumber } from "../../entities/answer/TypedNumber";
 import styles from "./Grounds.module.css";
 import type { GroundsOf } from "./place-edit";
-import { spelled } from "../sheets/sheet-index";
+import { spelled } from "../../entities/sheet/sheet-index";
 
 interface Props {
   readonly index: SheetIndex;

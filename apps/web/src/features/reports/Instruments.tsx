@@ -7,10 +7,10 @@ import { call } from "../../service/client";
 import { useText } from "../../strings/text";
 import { Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
-import { InstrumentForm } from "./InstrumentForm";
-import styles from "./Instruments.module.css";
+import { InstrumentForm } from "../../entities/instrument/InstrumentForm";
+import styles from "../../entities/instrument/Instruments.module.css";
 import type { Draft } from "./SaveState";
-import { useInstrumentFacts } from "./use-instrument-facts";
+import { useInstrumentFacts } from "../../entities/instrument/use-instrument-facts";
 
 interface Props {
   readonly reportId: string;

@@ -1,7 +1,7 @@
 import type { CrossCheck } from "@evenhand/shared/cross-check";
 import { useText } from "../../strings/text";
 import { Notice } from "../../ui/Notice";
-import { checkSentence, checkTitle } from "../comparisons/sentences";
+import { checkSentence, checkTitle } from "../../entities/comparison/sentences";
 
 /** What the figures themselves give away, said at the field. It never blocks: an old plate may be wrong, and that is a finding. */
 export const OwnChecks = ({ checks }: { readonly checks: readonly CrossCheck[] }) => {

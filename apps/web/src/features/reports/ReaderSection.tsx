@@ -3,8 +3,8 @@ import type { Section } from "@evenhand/shared/sheet";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import { Panel } from "../../ui/Page";
-import { answerWords } from "../sheets/answer-text";
-import { capital, type SheetIndex } from "../sheets/sheet-index";
+import { answerWords } from "../../entities/sheet/answer-text";
+import { capital, type SheetIndex } from "../../entities/sheet/sheet-index";
 import type { Line } from "./reader";
 import styles from "./Reader.module.css";
 

@@ -7,7 +7,7 @@ import { useText } from "../../strings/text";
 import { LinkButton } from "../../ui/LinkButton";
 import { Page } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
-import { accountQuery } from "../accounts/queries";
+import { accountQuery } from "../../entities/account/queries";
 
 interface Props {
   readonly report: string;

@@ -1,6 +1,6 @@
 import type { KeptFinding } from "../../offline/store";
 import type { MessageId } from "../../strings/en";
-import { answerWords, type AnswerContext } from "../sheets/answer-text";
+import { answerWords, type AnswerContext } from "../../entities/sheet/answer-text";
 
 /** What stands at a place in words, what cannot be read beside it; `undefined` where nothing does. */
 export const placeAnswer = (context: AnswerContext, kept: KeptFinding | undefined): string | undefined => {

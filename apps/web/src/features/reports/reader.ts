@@ -1,8 +1,8 @@
 import type { Finding } from "@evenhand/shared/finding";
 import type { WithheldReport } from "@evenhand/shared/http/reports";
 import type { Report } from "@evenhand/shared/report";
-import { placeKey, placesFor, type Place } from "../sheets/places";
-import { searchWords, type SheetIndex } from "../sheets/sheet-index";
+import { placeKey, placesFor, type Place } from "../../entities/sheet/places";
+import { searchWords, type SheetIndex } from "../../entities/sheet/sheet-index";
 
 /** One line of a report as it is read: what is said, that it is withheld, or that nothing is said. */
 export interface Line extends Omit<Place, "words"> {

@@ -1,6 +1,6 @@
 import { DEPTHS, STAGES, type Stage } from "@evenhand/shared/sheet";
 import { text, type RawSearch } from "../../service/search";
-import type { Extent } from "./walk/walk";
+import type { Extent } from "./walk";
 
 /** Where the person is on the sheet, in the address. */
 export interface SheetSearch {

@@ -4,7 +4,7 @@ import type { Report } from "@evenhand/shared/report";
 import { useQuery } from "@tanstack/react-query";
 import { useDeferredValue, useMemo } from "react";
 import type { KeptFinding } from "../../offline/store";
-import type { SheetIndex } from "../sheets/sheet-index";
+import type { SheetIndex } from "../../entities/sheet/sheet-index";
 
 /** The rules come after the sheet itself is usable. They go by what the report's own firm entered. */
 const rulesQuery = {

@@ -2,7 +2,7 @@ import type { Finding } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
 import { useRef, useState } from "react";
 import type { KeptFinding } from "../../offline/store";
-import type { Place } from "../sheets/places";
+import type { Place } from "../../entities/sheet/places";
 import { changeOf, editAfter, startEdit, type EditStep, type PlaceEdit } from "./place-edit";
 import type { Draft } from "./SaveState";
 

@@ -5,7 +5,7 @@ import { useNavigate } from "@tanstack/react-router";
 import { call } from "../../service/client";
 import { useText } from "../../strings/text";
 import { ProblemNotice } from "../../ui/ProblemNotice";
-import { versionQuery } from "../reports/queries";
+import { versionQuery } from "../../entities/report/queries";
 import { Step } from "./Step";
 import { LinkButton } from "../../ui/LinkButton";
 

@@ -7,7 +7,7 @@ import { useText } from "../../strings/text";
 import { Loading } from "../../ui/Loading";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import styles from "./Car.module.css";
-import { inspectorsQuery } from "./queries";
+import { inspectorsQuery } from "../../entities/car/queries";
 import { Step } from "./Step";
 
 /** A buyer orders an inspection; the statement of this hour is the one it will be set against. */

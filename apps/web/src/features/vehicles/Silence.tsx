@@ -3,10 +3,10 @@ import { useQuery } from "@tanstack/react-query";
 import { Link } from "@tanstack/react-router";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
-import { decisive } from "../comparisons/terms";
-import { documentQuery } from "../reports/queries";
-import { sheetQuery, worstOfSheet } from "../sheets/load-sheet";
-import { placeKey, placesFor } from "../sheets/places";
+import { decisive } from "../../entities/comparison/terms";
+import { documentQuery } from "../../entities/report/queries";
+import { sheetQuery, worstOfSheet } from "../../entities/sheet/load-sheet";
+import { placeKey, placesFor } from "../../entities/sheet/places";
 import styles from "./Car.module.css";
 
 interface Props {

@@ -4,14 +4,19 @@ import { call } from "../../../service/client";
 import { useText } from "../../../strings/text";
 import { Notice } from "../../../ui/Notice";
 import { Panel } from "../../../ui/Page";
-import { useCarName } from "../../vehicles/CarName";
+import { useCarName } from "../../../entities/car/CarName";
 import styles from "../Booking.module.css";
 import { VisitCaution } from "../PlanView";
-import { DealingFields, InterestFields } from "./DeclarationFields";
-import { interestBody, newInterest, type DealingTyped, type InterestTyped } from "./declarations";
-import { MoveProblem } from "./MoveProblem";
+import { DealingFields, InterestFields } from "../../../entities/declaration/DeclarationFields";
+import {
+  interestBody,
+  newInterest,
+  type DealingTyped,
+  type InterestTyped,
+} from "../../../entities/declaration/declarations";
+import { MoveProblem } from "../MoveProblem";
 import type { MoveProps } from "./Moves";
-import { useMove } from "./use-move";
+import { useMove } from "../use-move";
 
 const replaced = <T extends { readonly key: number }>(list: readonly T[], one: T): readonly T[] =>
   list.map((other) => (other.key === one.key ? one : other));

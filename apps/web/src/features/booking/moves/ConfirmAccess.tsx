@@ -5,15 +5,15 @@ import { useIntl } from "react-intl";
 import { call } from "../../../service/client";
 import { useText } from "../../../strings/text";
 import { Panel } from "../../../ui/Page";
-import { useTimes } from "../../calendars/use-times";
-import { instantOf } from "../../calendars/zone-time";
-import { useItemWords } from "../../decisions/item-words";
-import { useCarName } from "../../vehicles/CarName";
+import { useTimes } from "../../../entities/time/use-times";
+import { instantOf } from "../../../entities/time/zone-time";
+import { useItemWords } from "../../../entities/sheet/item-words";
+import { useCarName } from "../../../entities/car/CarName";
 import styles from "../Booking.module.css";
 import { VisitCaution } from "../PlanView";
-import { MoveProblem } from "./MoveProblem";
+import { MoveProblem } from "../MoveProblem";
 import type { MoveProps } from "./Moves";
-import { useMove } from "./use-move";
+import { useMove } from "../use-move";
 
 const keyOf = ({ car, item }: { readonly car: string; readonly item: string }): string => `${car} ${item}`;
 

@@ -8,9 +8,9 @@ import { useText } from "../../../strings/text";
 import { moneyText } from "../../../ui/money";
 import { Panel } from "../../../ui/Page";
 import styles from "../Booking.module.css";
-import { MoveProblem } from "./MoveProblem";
+import { MoveProblem } from "../MoveProblem";
 import type { MoveProps } from "./Moves";
-import { useMove } from "./use-move";
+import { useMove } from "../use-move";
 
 /** What an ending would settle, from where the reader stands. */
 const useCost = ({ appointment }: MoveProps) => {

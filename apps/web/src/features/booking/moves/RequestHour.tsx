@@ -7,9 +7,9 @@ import { moneyText } from "../../../ui/money";
 import { Panel } from "../../../ui/Page";
 import styles from "../Booking.module.css";
 import { VisitCaution } from "../PlanView";
-import { MoveProblem } from "./MoveProblem";
+import { MoveProblem } from "../MoveProblem";
 import type { MoveProps } from "./Moves";
-import { useMove } from "./use-move";
+import { useMove } from "../use-move";
 
 /** The buyer asks for the hour that is held, under terms that were read. */
 export const RequestHour = ({ appointment }: MoveProps) => {

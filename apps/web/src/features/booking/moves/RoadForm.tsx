@@ -5,12 +5,12 @@ import { call } from "../../../service/client";
 import { useText } from "../../../strings/text";
 import { Notice } from "../../../ui/Notice";
 import { Panel } from "../../../ui/Page";
-import { oneOf } from "../../comparisons/terms";
-import { instantOf, localOf } from "../../calendars/zone-time";
+import { oneOf } from "../../../entities/comparison/terms";
+import { instantOf, localOf } from "../../../entities/time/zone-time";
 import styles from "../Booking.module.css";
-import { MoveProblem } from "./MoveProblem";
+import { MoveProblem } from "../MoveProblem";
 import type { MoveProps } from "./Moves";
-import { useMove } from "./use-move";
+import { useMove } from "../use-move";
 
 const bearers = ["owner", "dealer", "inspection-firm", "insurer"] as const;
 

@@ -5,9 +5,9 @@ import { LinkButton } from "../../../ui/LinkButton";
 import { Panel } from "../../../ui/Page";
 import styles from "../Booking.module.css";
 import { VisitCaution } from "../PlanView";
-import { MoveProblem } from "./MoveProblem";
+import { MoveProblem } from "../MoveProblem";
 import type { MoveProps } from "./Moves";
-import { useMove } from "./use-move";
+import { useMove } from "../use-move";
 
 /** To the hours of the same inspector. */
 export const MoveHour = ({ appointment }: MoveProps) => {

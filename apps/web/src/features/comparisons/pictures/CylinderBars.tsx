@@ -2,7 +2,7 @@ import type { Item } from "@evenhand/shared/sheet";
 import { UNITS } from "@evenhand/shared/unit";
 import { useIntl } from "react-intl";
 import { useText } from "../../../strings/text";
-import type { ComparisonSource, Row } from "../model";
+import type { ComparisonSource, Row } from "../../../entities/comparison/model";
 import { meanInBase } from "./mean-in-base";
 import styles from "./CylinderBars.module.css";
 

@@ -1,6 +1,6 @@
 import { useIntl } from "react-intl";
 import { useText } from "../../../strings/text";
-import type { Row } from "../model";
+import type { Row } from "../../../entities/comparison/model";
 import { paintPanels, type PaintPanel } from "./paint-panels";
 import { panelShapes } from "./panel-shapes";
 import styles from "./PaintMap.module.css";

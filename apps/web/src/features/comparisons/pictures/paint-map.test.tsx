@@ -6,7 +6,7 @@ import { IntlProvider } from "react-intl";
 import { renderToStaticMarkup } from "react-dom/server";
 import { expect, test } from "vitest";
 import { en } from "../../../strings/en.ts";
-import type { Row } from "../model.ts";
+import type { Row } from "../../../entities/comparison/model.ts";
 import { PaintMap } from "./PaintMap.tsx";
 
 const itemOf = (id: string) => sheetVersion1.items.find((item) => item.id === id);

@@ -1,6 +1,6 @@
 import { convert } from "@evenhand/measurement/unit";
 import type { Finding } from "@evenhand/shared/finding";
-import type { Row } from "../model";
+import type { Row } from "../../../entities/comparison/model";
 import { meanInBase } from "./mean-in-base";
 
 /** One panel as one side read it, in micrometers; `null` where that side read none. */

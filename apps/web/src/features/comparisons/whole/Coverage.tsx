@@ -2,7 +2,7 @@ import type { Comparison } from "@evenhand/shared/comparison";
 import type { z } from "zod";
 import type { CoverageRow } from "@evenhand/shared/comparison";
 import { useText } from "../../../strings/text";
-import { oneOf, severities } from "../terms";
+import { oneOf, severities } from "../../../entities/comparison/terms";
 import styles from "./Whole.module.css";
 
 type Covered = z.infer<typeof CoverageRow>;

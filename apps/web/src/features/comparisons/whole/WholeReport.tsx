@@ -1,10 +1,10 @@
 import { useIntl } from "react-intl";
 import { useText } from "../../../strings/text";
 import { Empty, Panel } from "../../../ui/Page";
-import { capital, spelled } from "../../sheets/sheet-index";
-import type { ComparisonSource, Row } from "../model";
-import { decisive } from "../terms";
-import { useSeverityWords } from "../use-severity-words";
+import { capital, spelled } from "../../../entities/sheet/sheet-index";
+import type { ComparisonSource, Row } from "../../../entities/comparison/model";
+import { decisive } from "../../../entities/comparison/terms";
+import { useSeverityWords } from "../../../entities/comparison/use-severity-words";
 import { Coverage } from "./Coverage";
 import { StatisticRow } from "./StatisticRow";
 import styles from "./Whole.module.css";

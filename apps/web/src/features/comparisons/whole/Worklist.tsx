@@ -6,10 +6,10 @@ import { Loading } from "../../../ui/Loading";
 import { OutcomeSign } from "../../../ui/OutcomeSign";
 import { Empty, Panel } from "../../../ui/Page";
 import { ProblemNotice } from "../../../ui/ProblemNotice";
-import { useDuration } from "../../calendars/use-duration";
-import { Cautions } from "../../reports/Cautions";
-import { capital } from "../../sheets/sheet-index";
-import type { ComparisonSource, Row } from "../model";
+import { useDuration } from "../../../entities/time/use-duration";
+import { Cautions } from "../../../entities/sheet/Cautions";
+import { capital } from "../../../entities/sheet/sheet-index";
+import type { ComparisonSource, Row } from "../../../entities/comparison/model";
 import styles from "./Whole.module.css";
 
 interface Props {

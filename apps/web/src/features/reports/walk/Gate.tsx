@@ -1,8 +1,8 @@
 import { Button } from "@mantine/core";
 import { useText } from "../../../strings/text";
 import { Notice } from "../../../ui/Notice";
-import { useTimes } from "../../calendars/use-times";
-import type { WalkStage } from "./walk";
+import { useTimes } from "../../../entities/time/use-times";
+import type { WalkStage } from "../walk";
 import styles from "./Walk.module.css";
 
 interface Props {

@@ -7,14 +7,14 @@ import { memo } from "react";
 import { useIntl } from "react-intl";
 import type { KeptFinding } from "../../../offline/store";
 import { useText } from "../../../strings/text";
-import { answerWords } from "../../sheets/answer-text";
-import type { Place } from "../../sheets/places";
-import { capital, type SheetIndex } from "../../sheets/sheet-index";
-import { Cautions } from "../Cautions";
+import { answerWords } from "../../../entities/sheet/answer-text";
+import type { Place } from "../../../entities/sheet/places";
+import { capital, type SheetIndex } from "../../../entities/sheet/sheet-index";
+import { Cautions } from "../../../entities/sheet/Cautions";
 import { PlaceEditor, type Keeping } from "../PlaceEditor";
 import { PlaceState } from "../PlaceState";
 import { placeAnswer } from "../place-answer";
-import type { Said } from "./walk";
+import type { Said } from "../walk";
 import styles from "./Walk.module.css";
 
 /** What was said of another place of the same item, and may be said here again. */

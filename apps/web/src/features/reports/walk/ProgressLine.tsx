@@ -1,7 +1,7 @@
 import { NativeSelect } from "@mantine/core";
 import type { Stage } from "@evenhand/shared/sheet";
 import { useText } from "../../../strings/text";
-import type { Progress, WalkStage } from "./walk";
+import type { Progress, WalkStage } from "../walk";
 import styles from "./Walk.module.css";
 
 interface Props {

@@ -4,11 +4,11 @@ import { useQuery } from "@tanstack/react-query";
 import { useIntl } from "react-intl";
 import { useText } from "../../../strings/text";
 import { Notice } from "../../../ui/Notice";
-import type { Place } from "../../sheets/places";
-import { positionWords, type SheetIndex } from "../../sheets/sheet-index";
+import type { Place } from "../../../entities/sheet/places";
+import { positionWords, type SheetIndex } from "../../../entities/sheet/sheet-index";
 import type { Draft } from "../SaveState";
 import styles from "./Walk.module.css";
-import { openLines, type Said } from "./walk";
+import { openLines, type Said } from "../walk";
 
 interface Props {
   readonly report: Report;

@@ -3,7 +3,7 @@ import { DEPTHS, type Stage } from "@evenhand/shared/sheet";
 import { useText } from "../../../strings/text";
 import { ViewSwitch } from "../ViewSwitch";
 import sheet from "../Sheet.module.css";
-import type { Extent, Progress, WalkStage } from "./walk";
+import type { Extent, Progress, WalkStage } from "../walk";
 
 interface Props {
   readonly walk: readonly WalkStage[];

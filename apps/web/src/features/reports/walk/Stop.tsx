@@ -3,9 +3,9 @@ import type { CrossCheck } from "@evenhand/shared/cross-check";
 import type { Report } from "@evenhand/shared/report";
 import { useIntl } from "react-intl";
 import { useText } from "../../../strings/text";
-import { answerWords } from "../../sheets/answer-text";
-import type { Place } from "../../sheets/places";
-import { capital, type SheetIndex } from "../../sheets/sheet-index";
+import { answerWords } from "../../../entities/sheet/answer-text";
+import type { Place } from "../../../entities/sheet/places";
+import { capital, type SheetIndex } from "../../../entities/sheet/sheet-index";
 import type { Draft } from "../SaveState";
 import { checksAt } from "../use-own-checks";
 import { Line, type Alike } from "./Line";
@@ -17,7 +17,7 @@ import {
   type Said,
   type WalkStage,
   type WalkStop,
-} from "./walk";
+} from "../walk";
 import styles from "./Walk.module.css";
 
 interface Props {

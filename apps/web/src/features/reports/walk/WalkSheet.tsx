@@ -5,7 +5,7 @@ import { useCallback, useMemo } from "react";
 import { useText } from "../../../strings/text";
 import { Empty } from "../../../ui/Page";
 import { useFirstScroll } from "../../../ui/scroll-to";
-import type { SheetIndex } from "../../sheets/sheet-index";
+import type { SheetIndex } from "../../../entities/sheet/sheet-index";
 import { Instruments } from "../Instruments";
 import type { Draft } from "../SaveState";
 import { SealPanel } from "../SealPanel";
@@ -18,7 +18,7 @@ import { RoadClosed } from "./RoadClosed";
 import { StageRail } from "./StageRail";
 import { Stop } from "./Stop";
 import { extentOf, showLine, turnId, useAdvance, useStages, useTogether } from "./use-walk";
-import { nextOpen, progressOf, stageAt, wholeProgress, type WalkStage } from "./walk";
+import { nextOpen, progressOf, stageAt, wholeProgress, type WalkStage } from "../walk";
 import styles from "./Walk.module.css";
 
 interface Props {

@@ -1,12 +1,12 @@
 import type { Report } from "@evenhand/shared/report";
 import { useCallback, useMemo, useState } from "react";
-import type { Place } from "../../sheets/places";
-import type { SheetIndex } from "../../sheets/sheet-index";
-import { typedField } from "../answers/typed-field";
+import type { Place } from "../../../entities/sheet/places";
+import type { SheetIndex } from "../../../entities/sheet/sheet-index";
+import { typedField } from "../../../entities/answer/typed-field";
 import { changeOf, startEdit } from "../place-edit";
 import type { Draft } from "../SaveState";
 import type { SheetSearch } from "../sheet-search";
-import { isOpen, nextOpen, scopeOf, walkOf, type Extent, type Said, type WalkStage } from "./walk";
+import { isOpen, nextOpen, scopeOf, walkOf, type Extent, type Said, type WalkStage } from "../walk";
 
 type Brief = NonNullable<Draft["draft"]>["brief"] | undefined;
 

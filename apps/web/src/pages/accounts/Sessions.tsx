@@ -1,0 +1,75 @@
+import { Button } from "@mantine/core";
+import { useInfiniteQuery, useMutation, useQueryClient } from "@tanstack/react-query";
+import { useIntl } from "react-intl";
+import { call } from "../../service/client";
+import { pagedQuery } from "../../service/pages";
+import { useText } from "../../strings/text";
+import { Line, List } from "../../ui/List";
+import { Empty, Page, Panel, Tag } from "../../ui/Page";
+import { ProblemNotice } from "../../ui/ProblemNotice";
+import styles from "../../features/accounts/Accounts.module.css";
+import { useAccount } from "../../entities/account/queries";
+import { useLeave } from "../../features/accounts/use-leave";
+
+const sessionsQuery = pagedQuery(["sessions"], (after, signal) =>
+  call("sessions.list", { query: { after }, signal }),
+);
+
+/** Where the person is signed in, and a way to end each. */
+export const Sessions = () => {
+  const t = useText();
+  const intl = useIntl();
+  const queries = useQueryClient();
+  const sessions = useInfiniteQuery(sessionsQuery);
+  const revoke = useMutation({
+    mutationFn: (id: string) => call("sessions.revoke", { params: { id } }),
+    onSuccess: () => queries.invalidateQueries({ queryKey: ["sessions"] }),
+  });
+  const account = useAccount();
+  const { leave, question } = useLeave(account?.id ?? "", false);
+  const endAll = useMutation({ mutationFn: () => leave(() => call("sessions.endAll")) });
+  const when = (instant: string): string =>
+    intl.formatDate(instant, { dateStyle: "medium", timeStyle: "short" });
+  return (
+    <Page title={t("sessions.title")} under={t("sessions.what")} narrow>
+      {revoke.error !== null && <ProblemNotice error={revoke.error} />}
+      {endAll.error !== null && <ProblemNotice error={endAll.error} />}
+      <Panel>
+        <List
+          query={sessions}
+          keyOf={({ id }) => id}
+          empty={<Empty title={t("sessions.none")} />}
+          renderRow={(session) => (
+            <Line
+              main={session.device}
+              sub={t("sessions.seen", { seen: when(session.lastSeenAt), created: when(session.createdAt) })}
+              end={
+                session.current ? (
+                  <Tag>{t("sessions.current")}</Tag>
+                ) : (
+                  <Button
+                    variant="default"
+                    size="sm"
+                    aria-label={t("sessions.revoke.of", { device: session.device })}
+                    onClick={() => revoke.mutate(session.id)}
+                  >
+                    {t("sessions.revoke")}
+                  </Button>
+                )
+              }
+            />
+          )}
+        />
+        <div className={styles.form}>
+          <p className={styles.aside}>{t("sessions.end-all.what")}</p>
+          <div>
+            <Button size="md" variant="default" loading={endAll.isPending} onClick={() => endAll.mutate()}>
+              {t("sessions.end-all")}
+            </Button>
+          </div>
+          {question}
+        </div>
+      </Panel>
+    </Page>
+  );
+};

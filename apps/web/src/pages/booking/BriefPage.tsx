@@ -1,0 +1,221 @@
+import { Button, Radio } from "@mantine/core";
+import type { BriefItem } from "@evenhand/shared/booking";
+import type { BriefSeen } from "@evenhand/shared/http/booking";
+import { Depth, DEPTHS } from "@evenhand/shared/sheet";
+import { briefItem } from "@evenhand/sheet/brief-item";
+import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
+import { getRouteApi, Link } from "@tanstack/react-router";
+import { useState } from "react";
+import { call } from "../../service/client";
+import { useText } from "../../strings/text";
+import { Loading } from "../../ui/Loading";
+import { Notice } from "../../ui/Notice";
+import { Page, Panel } from "../../ui/Page";
+import { ProblemNotice } from "../../ui/ProblemNotice";
+import { capital, itemWords, type SheetIndex } from "../../entities/sheet/sheet-index";
+import { sheetQuery } from "../../entities/sheet/load-sheet";
+import { useDuration } from "../../entities/time/use-duration";
+import { useCarName } from "../../entities/car/CarName";
+import { carQuery } from "../../entities/car/queries";
+import styles from "../../features/booking/Booking.module.css";
+import { BriefTotalsPanel } from "../../features/booking/BriefTotalsPanel";
+import { ItemPicker } from "../../features/booking/ItemPicker";
+import { PlanView, VisitCaution } from "../../features/booking/PlanView";
+import { briefQuery } from "../../entities/appointment/queries";
+
+const route = getRouteApi("/signed-in/cars/$vehicle/brief");
+
+/** What keeps the brief from being planned, each with what would work. */
+const BriefProblems = ({ problems }: { readonly problems: BriefSeen["problems"] }) => {
+  const t = useText();
+  const index = useQuery(sheetQuery("evenhand", 1)).data;
+  if (problems.length === 0) return null;
+  const worded = (problem: BriefSeen["problems"][number]): string => {
+    const id = typeof problem["item"] === "string" ? problem["item"] : "";
+    const item = capital(itemWords(index, id));
+    switch (problem.code) {
+      case "nothing-chosen":
+      case "road-without-gate":
+        return t(`brief.problem.${problem.code}`);
+      case "stage-against-needs":
+      case "impossible-minutes":
+        return t(`brief.problem.${problem.code}`, { item });
+      default:
+        return t("brief.problem.other");
+    }
+  };
+  return (
+    <Notice kind="refusal" title={t("brief.problem.title")}>
+      <ul>
+        {problems.map((problem) => (
+          <li key={worded(problem)}>{worded(problem)}</li>
+        ))}
+      </ul>
+    </Notice>
+  );
+};
+
+/** What is wanted at this moment: a depth, and items beside it. Each as the brief would hold it. */
+const useWish = (brief: BriefSeen, index: SheetIndex) => {
+  const [depth, setDepth] = useState(brief.depth);
+  const [chosen, setChosen] = useState<ReadonlySet<string>>(
+    () => new Set(brief.items.filter(({ core }) => !core).map(({ item }) => item)),
+  );
+  const all = [...brief.items, ...brief.further].flatMap(({ item }) => index.items.get(item) ?? []);
+  const at = (one: Depth) => all.map((item) => briefItem(item, one, nothing)).filter((item) => item !== null);
+  const core = at(depth);
+  // What the depth takes only in part can be chosen whole.
+  const whole = new Set(core.filter(({ positions }) => positions === undefined).map(({ item }) => item));
+  const pickable = all
+    .filter(({ id }) => !whole.has(id))
+    .map(({ id, minutes, needs }): BriefItem => ({ item: id, core: false, minutes, needs }));
+  const included = all.map((item) => briefItem(item, depth, chosen)).filter((item) => item !== null);
+  const further = [...chosen].filter((item) => !whole.has(item));
+  return {
+    depth,
+    setDepth,
+    chosen,
+    setChosen,
+    core,
+    pickable,
+    included,
+    further,
+    minutesAt: (one: Depth) => minutesOf(at(one)),
+  };
+};
+
+const nothing: ReadonlySet<string> = new Set();
+const minutesOf = (items: readonly BriefItem[]): number =>
+  items.reduce((sum, { minutes }) => sum + minutes, 0);
+const isSame = (a: readonly BriefItem[], b: readonly BriefItem[]): boolean => {
+  const keys = new Set(a.map(({ item, minutes }) => `${item} ${minutes}`));
+  return keys.size === b.length && b.every(({ item, minutes }) => keys.has(`${item} ${minutes}`));
+};
+
+const DepthChoice = ({
+  depth,
+  onDepth,
+  minutesAt,
+}: {
+  readonly depth: Depth;
+  readonly onDepth: (depth: Depth) => void;
+  readonly minutesAt: (depth: Depth) => number;
+}) => {
+  const t = useText();
+  const duration = useDuration();
+  return (
+    <Radio.Group aria-label={t("brief.depth")} value={depth} onChange={(one) => onDepth(Depth.parse(one))}>
+      <div className={styles.part}>
+        {DEPTHS.map((one) => (
+          <Radio
+            key={one}
+            size="md"
+            value={one}
+            label={t("brief.depth.one", { depth: t(`brief.depth.${one}`), time: duration(minutesAt(one)) })}
+            description={t(`brief.depth.${one}.what`)}
+          />
+        ))}
+      </div>
+    </Radio.Group>
+  );
+};
+
+interface ChooserProps {
+  readonly brief: BriefSeen;
+  readonly vehicle: string;
+  readonly index: SheetIndex;
+}
+
+const useSave = (brief: BriefSeen, vehicle: string) => {
+  const queries = useQueryClient();
+  const navigate = route.useNavigate();
+  return useMutation({
+    mutationFn: (body: { depth: Depth; items: string[] }) =>
+      call("brief.put", { params: { id: vehicle }, ifMatch: brief.revision, body }),
+    onSuccess: async (answer) => {
+      queries.setQueryData(briefQuery(vehicle).queryKey, answer);
+      await queries.invalidateQueries({ queryKey: ["offers"] });
+      if (answer.plan !== null) await navigate({ to: "/cars/$vehicle/hours", params: { vehicle } });
+    },
+    onError: () => queries.invalidateQueries({ queryKey: ["brief", vehicle] }),
+  });
+};
+
+const Chooser = ({ brief, vehicle, index }: ChooserProps) => {
+  const t = useText();
+  const duration = useDuration();
+  const wish = useWish(brief, index);
+  const { depth, core, included } = wish;
+  const changed = depth !== brief.depth || !isSame(included, brief.items);
+  const save = useSave(brief, vehicle);
+  return (
+    <div className={styles.columns}>
+      <div className={styles.stack}>
+        <Panel title={t("brief.depth")} hint={t("brief.left-out")}>
+          <DepthChoice depth={depth} onDepth={wish.setDepth} minutesAt={wish.minutesAt} />
+          <details>
+            <summary>{t("brief.core.show", { count: core.length, time: duration(minutesOf(core)) })}</summary>
+            <ItemPicker items={core} />
+          </details>
+        </Panel>
+        <Panel title={t("brief.further")}>
+          <ItemPicker items={wish.pickable} chosen={wish.chosen} onChange={wish.setChosen} />
+        </Panel>
+      </div>
+      <div className={styles.side}>
+        <BriefTotalsPanel items={included} plan={changed ? null : brief.plan}>
+          {save.error !== null && <ProblemNotice error={save.error} />}
+          {!changed && <BriefProblems problems={brief.problems} />}
+          {changed && <p className={styles.hint}>{t("brief.total.unsaved")}</p>}
+          <div>
+            <Button
+              size="md"
+              loading={save.isPending}
+              onClick={() => save.mutate({ depth, items: wish.further })}
+            >
+              {t("brief.save")}
+            </Button>
+          </div>
+        </BriefTotalsPanel>
+      </div>
+      {brief.plan !== null && !changed && (
+        <Panel title={t("plan.title")} hint={t("plan.hint")}>
+          <VisitCaution plan={brief.plan} />
+          <PlanView plan={brief.plan} />
+        </Panel>
+      )}
+    </div>
+  );
+};
+
+/** The buyer chooses what is looked at, item by item, with minutes and needs in sight. */
+export const BriefPage = () => {
+  const t = useText();
+  const name = useCarName();
+  const { vehicle } = route.useParams();
+  const car = useQuery(carQuery(vehicle));
+  const brief = useQuery(briefQuery(vehicle));
+  const sheet = useQuery(sheetQuery("evenhand", 1));
+  const error = car.error ?? brief.error ?? sheet.error;
+  if (error) {
+    return (
+      <Page title={t("brief.title")} narrow>
+        <ProblemNotice error={error} />
+      </Page>
+    );
+  }
+  if (!car.data || !brief.data || !sheet.data) return <Loading />;
+  return (
+    <Page
+      title={t("brief.title")}
+      under={t("brief.under")}
+      over={
+        <Link to="/cars/$vehicle" params={{ vehicle }}>
+          {name(car.data.vehicle)}
+        </Link>
+      }
+    >
+      <Chooser key={brief.data.revision} brief={brief.data} vehicle={vehicle} index={sheet.data} />
+    </Page>
+  );
+};

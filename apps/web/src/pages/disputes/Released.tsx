@@ -1,0 +1,43 @@
+import { useInfiniteQuery } from "@tanstack/react-query";
+import { getRouteApi, Link } from "@tanstack/react-router";
+import { useText } from "../../strings/text";
+import { List } from "../../ui/List";
+import { Empty, Page } from "../../ui/Page";
+import { isKind, useAccount } from "../../entities/account/queries";
+import { OneRelease } from "../../features/disputes/OneRelease";
+import { releasedQuery } from "../../entities/release/queries";
+
+const route = getRouteApi("/signed-in/released");
+
+/** Items laid before the dealer: for the dealer to answer, for the buyer to read the answers. */
+export const Released = () => {
+  const t = useText();
+  const { vehicle } = route.useSearch();
+  const deals = isKind(useAccount(), "dealer");
+  const releases = useInfiniteQuery(releasedQuery({ vehicle }));
+  return (
+    <Page
+      title={t("released.title")}
+      over={
+        vehicle === undefined ? undefined : (
+          <Link to="/cars/$vehicle" params={{ vehicle }}>
+            {t("comparison.back")}
+          </Link>
+        )
+      }
+      under={t(deals ? "released.what.dealer" : "released.what.buyer")}
+      narrow
+    >
+      <List
+        query={releases}
+        keyOf={({ id }) => id}
+        renderRow={(release) => <OneRelease release={release} mayAnswer={deals} />}
+        empty={
+          <Empty title={t(deals ? "home.dealer.released.none" : "released.none.buyer")}>
+            {t(deals ? "released.none.dealer.hint" : "released.none.buyer.hint")}
+          </Empty>
+        }
+      />
+    </Page>
+  );
+};

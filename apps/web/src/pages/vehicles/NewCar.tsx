@@ -1,0 +1,98 @@
+import { Button, NativeSelect, NumberInput, TextInput } from "@mantine/core";
+import { useForm } from "@mantine/form";
+import { useMutation, useQueryClient } from "@tanstack/react-query";
+import { Link, useNavigate } from "@tanstack/react-router";
+import { call } from "../../service/client";
+import { useText, type Text } from "../../strings/text";
+import { Page, Panel } from "../../ui/Page";
+import { ProblemNotice } from "../../ui/ProblemNotice";
+import { organizationsOf, useAccount } from "../../entities/account/queries";
+import styles from "../../features/vehicles/Car.module.css";
+import { CarFormFields } from "../../features/vehicles/CarFormFields";
+import { firstValues, problemsOf, vehicleOf, type NewCarValues } from "../../features/vehicles/new-car";
+
+/** The problems in words, as the form shows them at their fields. */
+const wordsOf = (problems: ReturnType<typeof problemsOf>, t: Text): Record<string, string> =>
+  Object.fromEntries(Object.entries(problems).map(([field, id]) => [field, t(id)]));
+
+export const NewCar = () => {
+  const t = useText();
+  const account = useAccount();
+  const navigate = useNavigate();
+  const queries = useQueryClient();
+  const firms = organizationsOf(account, "dealer");
+  const form = useForm<NewCarValues>({
+    initialValues: { ...firstValues, organization: firms[0]?.id ?? "" },
+    validate: (values) => wordsOf(problemsOf(values), t),
+  });
+  const create = useMutation({
+    mutationFn: (values: NewCarValues) => call("vehicles.create", { body: vehicleOf(values) }),
+    onSuccess: async ({ id }) => {
+      await queries.invalidateQueries({ queryKey: ["vehicles"] });
+      await navigate({ to: "/cars/$vehicle", params: { vehicle: id } });
+    },
+  });
+  const text = (name: "make" | "model" | "identification" | "market" | "words") => ({
+    size: "md" as const,
+    label: t(`new-car.${name}`),
+    ...form.getInputProps(name),
+  });
+  return (
+    <Page
+      title={t("new-car.title")}
+      under={t("new-car.what")}
+      over={<Link to="/cars">{t("nav.cars")}</Link>}
+      narrow
+    >
+      <form className={styles.form} onSubmit={form.onSubmit((values) => create.mutate(values))}>
+        {create.error !== null && <ProblemNotice error={create.error} />}
+        <Panel title={t("new-car.name")}>
+          <div className={styles.fields}>
+            {firms.length > 1 && (
+              <NativeSelect
+                size="md"
+                label={t("new-car.organization")}
+                data={firms.map(({ id, name }) => ({ value: id, label: name }))}
+                {...form.getInputProps("organization")}
+              />
+            )}
+            <TextInput {...text("make")} />
+            <TextInput {...text("model")} />
+            <NumberInput
+              size="md"
+              label={t("new-car.modelYear")}
+              min={1886}
+              max={2100}
+              hideControls
+              {...form.getInputProps("modelYear")}
+            />
+            <TextInput
+              {...text("identification")}
+              description={t("new-car.identification.hint")}
+              autoCapitalize="characters"
+              spellCheck={false}
+            />
+            <TextInput {...text("market")} />
+            <TextInput
+              size="md"
+              inputMode="decimal"
+              label={t("new-car.asking")}
+              {...form.getInputProps("asking")}
+            />
+          </div>
+          <TextInput {...text("words")} description={t("new-car.words.hint")} maxLength={400} />
+        </Panel>
+        <Panel title={t("new-car.form")} hint={t("new-car.form.hint")}>
+          <div className={styles.fields}>
+            <CarFormFields form={form} />
+          </div>
+        </Panel>
+        <div className={styles.buttons}>
+          <Button type="submit" size="md" loading={create.isPending}>
+            {t("new-car.do")}
+          </Button>
+        </div>
+      </form>
+    </Page>
+  );
+};

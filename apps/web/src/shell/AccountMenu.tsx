@@ -1,0 +1,84 @@
+import type { Account } from "@evenhand/shared/http/accounts";
+import { useMantineColorScheme, type MantineColorScheme } from "@mantine/core";
+import { Link } from "@tanstack/react-router";
+import { useRef } from "react";
+import { isKind } from "../entities/account/queries";
+import { useText } from "../strings/text";
+import styles from "./AccountMenu.module.css";
+import { SignOut } from "./SignOut";
+
+const schemes = ["auto", "light", "dark"] as const satisfies readonly MantineColorScheme[];
+
+const SchemeChoice = () => {
+  const t = useText();
+  const { colorScheme, setColorScheme } = useMantineColorScheme();
+  return (
+    <fieldset className={styles.schemes}>
+      <legend>{t("app.scheme")}</legend>
+      {schemes.map((scheme) => (
+        <label key={scheme}>
+          <input
+            type="radio"
+            name="color-scheme"
+            checked={colorScheme === scheme}
+            onChange={() => setColorScheme(scheme)}
+          />
+          {t(`app.scheme.${scheme}`)}
+        </label>
+      ))}
+    </fieldset>
+  );
+};
+
+/** The browser's own popover: it opens on the top layer, closes on Escape and on a click beside it. */
+export const AccountMenu = ({ account }: { readonly account: Account | null }) => {
+  const t = useText();
+  const panel = useRef<HTMLDivElement>(null);
+  const close = (): void => panel.current?.hidePopover();
+  return (
+    <div className={styles.menu}>
+      <button type="button" className={styles.opener} popoverTarget="account-menu">
+        {account ? account.name : t("app.scheme")}
+      </button>
+      <div id="account-menu" popover="auto" ref={panel} className={styles.panel}>
+        {account && (
+          <>
+            <p className={styles.email}>{account.email}</p>
+            <Link to="/handbook" onClick={close}>
+              {t("nav.handbook")}
+            </Link>
+            {(isKind(account, "inspector") || isKind(account, "dealer")) && (
+              <Link to="/instruments" onClick={close}>
+                {t("own-instruments.title")}
+              </Link>
+            )}
+            {isKind(account, "inspector") && (
+              <Link to="/calendars" onClick={close}>
+                {t("nav.calendars")}
+              </Link>
+            )}
+            {isKind(account, "dealer") && (
+              <Link to="/sites" onClick={close}>
+                {t("nav.sites")}
+              </Link>
+            )}
+            <Link to="/complaints" onClick={close}>
+              {t("nav.complaints")}
+            </Link>
+            <Link to="/organization" onClick={close}>
+              {t("nav.organization")}
+            </Link>
+            <Link to="/account" onClick={close}>
+              {t("nav.account")}
+            </Link>
+            <Link to="/sessions" onClick={close}>
+              {t("nav.sessions")}
+            </Link>
+          </>
+        )}
+        <SchemeChoice />
+        {account && <SignOut account={account.id} onAsk={close} />}
+      </div>
+    </div>
+  );
+};
