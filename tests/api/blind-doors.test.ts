@@ -23,7 +23,7 @@ import {
 } from "./setup/story.ts";
 import { joinPerson, makeWorld, type World } from "./setup/world.ts";
 
-const service = useService({ truncateBetween: false });
+const service = useService({ emptyBetween: false });
 
 /** What stands in the statement, the dealer's words and all that is made of them, and nowhere else. */
 const secret = "zebrawood";

@@ -43,7 +43,7 @@ const server = new SMTPServer({
 });
 
 const clock = newClock();
-const service = useService({ clock, truncateBetween: false });
+const service = useService({ clock, emptyBetween: false });
 const on = <R extends object>(text: string, values: unknown[] = []) =>
   query<R>(service().databaseUrl, text, values);
 let worker: NestFastifyApplication;

@@ -18,7 +18,7 @@ type OpenApi = {
   components: { schemas?: object };
 };
 
-const service = useService({ truncateBetween: false });
+const service = useService({ emptyBetween: false });
 let document: OpenApi;
 beforeAll(async () => {
   document = (await request(service().url).get("/api/openapi.json")).body;

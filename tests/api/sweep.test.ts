@@ -16,7 +16,7 @@ import { useService } from "./setup/service.ts";
 import { publish } from "./setup/story.ts";
 
 const root = new URL("../../", import.meta.url);
-const service = useService({ clock: newClock(), truncateBetween: false });
+const service = useService({ clock: newClock(), emptyBetween: false });
 let world: BookingWorld;
 beforeAll(async () => {
   world = await makeBookingWorld(service());

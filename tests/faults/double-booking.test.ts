@@ -19,7 +19,7 @@ const full = process.env["FAULTS"] === "full";
 const [rounds, crowd] = full ? [20, 1000] : [3, 200];
 
 const clock = newClock();
-const service = useService({ clock, truncateBetween: false });
+const service = useService({ clock, emptyBetween: false });
 let world: BookingWorld;
 let buyers: string[];
 beforeAll(async () => {

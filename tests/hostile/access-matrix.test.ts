@@ -10,7 +10,7 @@ import { type Scene, setScene, withSession } from "../api/setup/scene.ts";
 import { useService } from "../api/setup/service.ts";
 import { joinPerson } from "../api/setup/world.ts";
 
-const service = useService({ truncateBetween: false });
+const service = useService({ emptyBetween: false });
 let scene: Scene;
 beforeAll(async () => {
   scene = await setScene(service());

@@ -9,7 +9,7 @@ import { servedRoutes } from "../api/setup/served-routes.ts";
 import { useService } from "../api/setup/service.ts";
 import { send } from "./setup/send.ts";
 
-const service = useService({ truncateBetween: false });
+const service = useService({ emptyBetween: false });
 const takesBody = servedRoutes.filter((route) => accessTable[route].method !== "GET");
 
 /** A body of so many bytes that is JSON and holds against nothing. */

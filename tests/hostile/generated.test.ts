@@ -17,7 +17,7 @@ const requests = full ? 100_000 : 2_000;
 const seed = Number(process.env["HOSTILE_SEED"] ?? "20261127");
 const atOnce = 8;
 
-const service = useService({ truncateBetween: false });
+const service = useService({ emptyBetween: false });
 let scene: Scene;
 let samples: Sample[];
 let people: Person[];

@@ -9,7 +9,7 @@ import {
 import type { Asked, Person } from "../api/setup/person.ts";
 import { useService } from "../api/setup/service.ts";
 
-const service = useService({ clock: newClock(), truncateBetween: false });
+const service = useService({ clock: newClock(), emptyBetween: false });
 let world: BookingWorld;
 beforeAll(async () => {
   world = await makeBookingWorld(service());

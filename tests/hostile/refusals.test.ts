@@ -10,7 +10,7 @@ import { car, header } from "../api/setup/story.ts";
 import { makeWorld, type World } from "../api/setup/world.ts";
 import { send } from "./setup/send.ts";
 
-const service = useService({ truncateBetween: false });
+const service = useService({ emptyBetween: false });
 let world: World;
 beforeAll(async () => {
   world = await makeWorld(service());

@@ -5,7 +5,7 @@ import { useService } from "../api/setup/service.ts";
 
 const most = { network: 60, account: 20, costly: 5 };
 const service = useService({
-  truncateBetween: false,
+  emptyBetween: false,
   environment: {
     REQUESTS_BY_ADDRESS: String(most.network),
     REQUESTS_BY_ACCOUNT: String(most.account),

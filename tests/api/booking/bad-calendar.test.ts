@@ -11,7 +11,7 @@ import {
 import { query } from "../setup/database.ts";
 import { useService } from "../setup/service.ts";
 
-const service = useService({ clock: newClock(), truncateBetween: false });
+const service = useService({ clock: newClock(), emptyBetween: false });
 let world: BookingWorld;
 let bad: string;
 let kept: unknown;

@@ -14,7 +14,7 @@ import { useService } from "../setup/service.ts";
 import { publish } from "../setup/story.ts";
 
 const clock = newClock();
-const service = useService({ clock, truncateBetween: false, environment: { HOLDS_OF_A_BUYER: "2" } });
+const service = useService({ clock, emptyBetween: false, environment: { HOLDS_OF_A_BUYER: "2" } });
 let world: BookingWorld;
 let cars: string[];
 beforeAll(async () => {

@@ -15,7 +15,7 @@ import { header, inspected, write } from "../setup/story.ts";
 
 const rounds = 12;
 const clock = newClock();
-const service = useService({ clock, truncateBetween: false });
+const service = useService({ clock, emptyBetween: false });
 let world: BookingWorld;
 beforeAll(async () => {
   world = await makeBookingWorld(service());

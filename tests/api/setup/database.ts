@@ -32,13 +32,17 @@ export async function cloneDatabase(name: string, template = "template"): Promis
 export const workerDatabase = (): Promise<string> =>
   cloneDatabase(`worker_${process.env["VITEST_POOL_ID"] ?? "0"}`);
 
-/** Everything out, between two tests. */
-export async function truncate(url: string): Promise<void> {
+/**
+ * Everything out, between two tests. The tables hold a few rows each: deleting these takes a fiftieth of what it takes
+ * to truncate, which makes every table's files anew. As a replica would, so that no trigger keeps what is append-only.
+ */
+export async function empty(url: string): Promise<void> {
   const rows = await query<{ name: string }>(
     url,
     "SELECT quote_ident(tablename) AS name FROM pg_tables WHERE schemaname = 'public' AND tablename !~ '^_prisma'",
   );
-  await query(url, `TRUNCATE ${rows.map((row) => row.name).join(", ")} CASCADE`);
+  const deletes = rows.map(({ name }) => `DELETE FROM ${name}`).join("; ");
+  await query(url, `SET session_replication_role = replica; ${deletes}; RESET session_replication_role`);
 }
 
 const pools = new Map<string, Pool>();
@@ -52,4 +56,11 @@ export async function query<R extends object>(
   const pool = pools.get(url) ?? new Pool({ connectionString: url, max: 4, allowExitOnIdle: true });
   pools.set(url, pool);
   return (await pool.query<R>(text, values)).rows;
+}
+
+/** Lets go of every database a test file asked: the next file's takes the same name. */
+export async function closePools(): Promise<void> {
+  const open = [...pools.values()];
+  pools.clear();
+  await Promise.all(open.map((pool) => pool.end()));
 }

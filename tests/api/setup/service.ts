@@ -7,7 +7,7 @@ import { afterAll, beforeAll, beforeEach } from "vitest";
 import { createApp } from "../../../apps/api/src/app.ts";
 import type { Clock } from "../../../apps/api/src/platform/clock/index.ts";
 import { parseConfig } from "../../../apps/api/src/platform/config/index.ts";
-import { truncate, workerDatabase } from "./database.ts";
+import { empty, workerDatabase } from "./database.ts";
 
 export type Service = {
   readonly app: NestFastifyApplication;
@@ -41,7 +41,7 @@ export type ServiceOptions = {
   /** The hour, where a test sets it. */
   clock?: Clock;
   /** `false` where one scene serves a whole file. */
-  truncateBetween?: boolean;
+  emptyBetween?: boolean;
 };
 
 /**
@@ -53,7 +53,7 @@ export function useService({
   modules = [],
   environment = {},
   clock,
-  truncateBetween = true,
+  emptyBetween = true,
 }: ServiceOptions = {}): () => Service {
   let service: Service | undefined;
   const mailFolder = mkdtempSync(join(tmpdir(), "evenhand-mail-"));
@@ -71,7 +71,7 @@ export function useService({
     service = { app, url: (await app.getUrl()).replace("[::1]", "127.0.0.1"), databaseUrl, mailFolder };
   });
   beforeEach(async () => {
-    if (truncateBetween) await truncate(get().databaseUrl);
+    if (emptyBetween) await empty(get().databaseUrl);
   });
   afterAll(async () => {
     await service?.app.close();

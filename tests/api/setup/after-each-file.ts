@@ -1,0 +1,4 @@
+import { afterAll } from "vitest";
+import { closePools } from "./database.ts";
+
+afterAll(closePools);
