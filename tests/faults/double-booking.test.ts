@@ -16,7 +16,7 @@ import { useService } from "../api/setup/service.ts";
 
 /** Short in every run; at full length by `npm run test:faults`. */
 const full = process.env["FAULTS"] === "full";
-const [rounds, crowd] = full ? [20, 1000] : [3, 200];
+const [rounds, crowd] = full ? [20, 1000] : [2, 200];
 
 const clock = newClock();
 const service = useService({ clock, emptyBetween: false });

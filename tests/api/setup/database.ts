@@ -53,9 +53,17 @@ export async function query<R extends object>(
   text: string,
   values: unknown[] = [],
 ): Promise<R[]> {
-  const pool = pools.get(url) ?? new Pool({ connectionString: url, max: 4, allowExitOnIdle: true });
+  return (await poolOf(url).query<R>(text, values)).rows;
+}
+
+function poolOf(url: string): Pool {
+  const kept = pools.get(url);
+  if (kept !== undefined) return kept;
+  const pool = new Pool({ connectionString: url, max: 4, allowExitOnIdle: true });
+  // Where a test kills the database, what was connected and idle has been put away by the pool when this is told.
+  pool.on("error", () => {});
   pools.set(url, pool);
-  return (await pool.query<R>(text, values)).rows;
+  return pool;
 }
 
 /** Lets go of every database a test file asked: the next file's takes the same name. */

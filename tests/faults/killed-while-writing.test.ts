@@ -8,15 +8,20 @@ import { query, workerDatabase } from "../api/setup/database.ts";
 import { type PlainProcess, startProcess } from "../api/setup/plain-process.ts";
 import { unlimited } from "../api/setup/service.ts";
 import { header, inspect, makeVehicle } from "../api/setup/story.ts";
+import { killServer, makeDurable, startServer } from "./setup/database-kill.ts";
 import { type Scene, startWriting, type Writing } from "./setup/writers.ts";
 
 /** Short in every run; at full length by `npm run test:faults`. */
 const full = process.env["FAULTS"] === "full";
-const serviceKills = full ? 200 : 8;
+const serviceKills = full ? 200 : 2;
+const databaseKills = full ? 50 : 2;
+/** After the database answers again, everybody has had something acknowledged within so long. */
+const recoversWithinMs = 5_000;
 
 const mailFolder = mkdtempSync(join(tmpdir(), "evenhand-kills-"));
 const running: { service?: PlainProcess; writing?: Writing } = {};
 let [url, port, databaseUrl] = ["", "0", ""];
+let databaseFolder = "";
 let scene: Scene;
 
 const on = <R extends object>(text: string, values: unknown[] = []) => query<R>(databaseUrl, text, values);
@@ -36,6 +41,7 @@ async function startService(): Promise<void> {
 }
 
 beforeAll(async () => {
+  databaseFolder = await makeDurable();
   databaseUrl = await workerDatabase();
   await startService();
   port = new URL(url).port;
@@ -71,6 +77,28 @@ test(
     await writing().goesOn();
     // Each round waited for something new from each of the three.
     expect(writing().kept.decisions.length).toBeGreaterThan(serviceKills);
+  },
+  full ? 3_600_000 : 300_000,
+);
+
+test(
+  `the database is killed ${String(databaseKills)} times at random moments under the same load, and the service recovers by itself`,
+  async () => {
+    const tookMs: number[] = [];
+    for (let kill = 0; kill < databaseKills; kill += 1) {
+      await writing().goesOn();
+      await wait(Math.random() * 200);
+      killServer(databaseFolder);
+      await startServer(databaseFolder);
+      const answered = performance.now();
+      await writing().goesOn();
+      tookMs.push(Math.round(performance.now() - answered));
+    }
+    if (full) console.log("recovered within", tookMs.toSorted((a, b) => a - b).join(", "), "ms");
+    // It is the very process that lost its database.
+    const ended = running.service?.ended ?? Promise.resolve("never begun");
+    expect(await Promise.race([ended, Promise.resolve("running")])).toBe("running");
+    expect(tookMs.filter((took) => took > recoversWithinMs)).toEqual([]);
   },
   full ? 3_600_000 : 300_000,
 );
