@@ -103,6 +103,20 @@ describe("a conflict", () => {
     expect(sent).toHaveLength(1);
   });
 
+  test("that comes while one types on takes what was typed since with it: nothing writes over the other unasked", async () => {
+    await changeFinding(report, place, { finding: horn("yes") });
+    await sendWaiting(report, async (_, operations) => {
+      if (sent.length === 0) await changeFinding(report, place, { finding: horn("intermittent") });
+      return answering(conflict(horn("no")))(report, operations);
+    });
+    expect(sent).toHaveLength(1);
+    expect(await row()).toMatchObject({
+      state: "conflict",
+      finding: horn("intermittent"),
+      theirs: horn("no"),
+    });
+  });
+
   test("ends with mine, on top of what the service holds", async () => {
     await inConflict(horn("no"));
     await settleConflict({ report, place }, "mine");
@@ -168,6 +182,14 @@ const notSent = () => Promise.resolve(null);
 describe("before the seal", () => {
   test("what is kept here and not sent stops it, whatever the page shows", async () => {
     await changeFinding(report, place, { finding: horn("yes") });
+    await expect(readyToSeal(report, fetched([horn("yes")]), notSent)).rejects.toMatchObject({
+      reason: { why: "unsent", places: [place] },
+    });
+  });
+
+  test("what still stands in line stops it, though its place says that all has arrived", async () => {
+    await keepDraft(draftOf([horn("yes")]));
+    await store.operations.add({ id: "018f0000-0000-7000-8000-000000000009", report, place });
     await expect(readyToSeal(report, fetched([horn("yes")]), notSent)).rejects.toMatchObject({
       reason: { why: "unsent", places: [place] },
     });

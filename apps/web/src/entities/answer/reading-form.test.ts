@@ -46,6 +46,11 @@ describe("a reading that cannot be read", () => {
     expect(readingForm(tread, answer ?? undefined, unread)).toEqual(form);
   });
 
+  test("comes back in the unit it was typed in, though others are read in another", () => {
+    const typed = { texts: { "reading.0": "999" }, unit: "mm" } as const;
+    expect(readingForm(tread, undefined, typed, "1/32in").unit).toBe("mm");
+  });
+
   test("comes back at a field beyond those asked for", () => {
     const form = withText(oneMore(fill("8", "7", "7")), 3, "x");
     const { answer, unread } = readingOf(tread, form);
