@@ -1,16 +1,25 @@
 import { defineConfig } from "vitest/config";
 
-/** What starts the service from a test file: one database server a run, and the service's code loaded once a worker, not once a file. */
+/** What starts the service from a test file: one database server a run. */
 const withService = {
   globalSetup: ["tests/api/setup/database-server.ts"],
-  setupFiles: ["tests/api/setup/after-each-file.ts"],
-  isolate: false,
+  setupFiles: ["tests/setup/draws.ts", "tests/api/setup/after-each-file.ts"],
 };
 
 /** One project a kind of test, so that `npm test -- --project published` runs just one kind. */
 const project = (name: string, include: string[], more: object = {}) => ({
   // No test depends on a time: the limits are there for what hangs, and a busy machine is no failure. Every core works: by default one would be kept idle.
-  test: { name, include, testTimeout: 300_000, hookTimeout: 300_000, maxWorkers: "100%", ...more },
+  test: {
+    name,
+    include,
+    setupFiles: ["tests/setup/draws.ts"],
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
+    maxWorkers: "100%",
+    // What many files share is loaded once a worker.
+    isolate: false,
+    ...more,
+  },
 });
 
 export default defineConfig({
