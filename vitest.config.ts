@@ -1,3 +1,4 @@
+import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
 
 /** What starts the service from a test file: one database server a run. */
@@ -46,6 +47,8 @@ export default defineConfig({
       project("browser", ["tests/browser/**/*.test.ts"], {
         ...withService,
         testTimeout: 600_000,
+        // A browser waits a good part of the time: for a page, for a frame, for what was pressed.
+        maxWorkers: Math.ceil(1.5 * availableParallelism()),
       }),
     ],
   },

@@ -1,13 +1,20 @@
-/** Kinds of test that start no server run together first; then each of the others alone, so that two never start servers at once. */
+/** Kinds of test that start no server run together first. */
 const pure = ["unit", "published", "architecture"];
+/** Kinds that try one file after the other and mostly wait: one run each, side by side. */
+const patient = ["hostile", "faults"];
 
 /**
- * The order in which kinds of test run.
+ * The order in which kinds of test run: steps one after the other, each a list of runs that go side by side, each run
+ * a list of kinds.
  *
- * @example groupsOf(["api", "unit", "published", "browser"]) // [["unit", "published"], ["api"], ["browser"]]
+ * @example stepsOf(["api", "unit", "published", "browser"]) // [[["unit", "published"]], [["api"]], [["browser"]]]
  */
-export function groupsOf(names) {
-  const together = pure.filter((name) => names.includes(name));
-  const alone = names.filter((name) => !pure.includes(name)).map((name) => [name]);
-  return together.length > 0 ? [together, ...alone] : alone;
+export function stepsOf(names) {
+  const among = (kinds) => names.filter((name) => kinds.includes(name));
+  const steps = [
+    [among(pure)],
+    ...names.filter((name) => !pure.includes(name) && !patient.includes(name)).map((name) => [[name]]),
+    among(patient).map((name) => [name]),
+  ];
+  return steps.map((runs) => runs.filter((run) => run.length > 0)).filter((runs) => runs.length > 0);
 }

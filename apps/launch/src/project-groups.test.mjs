@@ -1,12 +1,13 @@
 import { expect, test } from "vitest";
-import { groupsOf } from "./project-groups.mjs";
+import { stepsOf } from "./project-groups.mjs";
 
-test("what starts no server runs together first, everything else alone and in the order of the configuration", () => {
-  expect(groupsOf(["api", "unit", "published", "browser"])).toEqual([
-    ["unit", "published"],
-    ["api"],
-    ["browser"],
+test("what starts no server runs together first, and what mostly waits goes side by side at the end", () => {
+  expect(stepsOf(["api", "unit", "hostile", "published", "faults", "browser"])).toEqual([
+    [["unit", "published"]],
+    [["api"]],
+    [["browser"]],
+    [["hostile"], ["faults"]],
   ]);
-  expect(groupsOf(["browser"])).toEqual([["browser"]]);
-  expect(groupsOf([])).toEqual([]);
+  expect(stepsOf(["faults"])).toEqual([[["faults"]]]);
+  expect(stepsOf([])).toEqual([]);
 });

@@ -1,7 +1,7 @@
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { groupsOf } from "../project-groups.mjs";
+import { stepsOf } from "../project-groups.mjs";
 import { prepareProduct } from "../prepare.mjs";
 import { check, staticChecks } from "../static-checks.mjs";
 import { runTool } from "../tools.mjs";
@@ -49,6 +49,13 @@ async function runCheck(one) {
   return { ...tally, failures: tally.failed > 0 ? [`${one.title}: see above`] : [] };
 }
 
+/** One run of the test runner over some kinds of test. */
+function runKinds(kinds) {
+  const title = kinds.join(", ");
+  const args = kinds.flatMap((kind) => ["--project", kind]);
+  return timed(`tests: ${title}`, () => runTests(args, title));
+}
+
 async function runEverything() {
   const tallies = [];
   const checked = staticChecks.map(async (lane) => {
@@ -57,10 +64,8 @@ async function runEverything() {
     }
   });
   await Promise.all(checked);
-  for (const group of groupsOf(await projectNames())) {
-    const args = group.flatMap((project) => ["--project", project]);
-    const title = group.join(", ");
-    tallies.push(await timed(`tests: ${title}`, () => runTests(args, title)));
+  for (const runs of stepsOf(await projectNames())) {
+    tallies.push(...(await Promise.all(runs.map(runKinds))));
   }
   return sum(tallies);
 }
