@@ -36,6 +36,10 @@ const dates: readonly ((text: string) => string)[] = [
     text.replace(/^(\d{4})-(\d{2})-(\d{2})$/, (_, year, month, day) => {
       return `${String(day)} ${MONTHS[Number(month) - 1] ?? ""} ${String(year)}`;
     }),
+  (text) =>
+    text.replace(/^([A-Z][a-z]{2})[a-z]* (\d{4})$/, (_, month, year) => {
+      return `${String(year)}-${String(MONTHS.indexOf(String(month)) + 1).padStart(2, "0")}`;
+    }),
 ];
 
 const sizes: readonly ((text: string) => string)[] = [

@@ -1,8 +1,8 @@
 import type { CodeFigures } from "@evenhand/shared/comparison";
 import type { CodeSystem } from "@evenhand/shared/sheet";
 import { hasRightCheckDigit } from "@evenhand/handbook/check-digit";
+import { isSameCode, normalizeCode } from "@evenhand/handbook/code-text";
 import { misreading } from "@evenhand/handbook/identifier-text";
-import { normalizeCode, sameDate } from "../code-text/index.ts";
 import type { Judgment } from "../judgment/index.ts";
 import type { Reason } from "../reason/index.ts";
 import { standingOf } from "../standing/index.ts";
@@ -50,24 +50,10 @@ const oneDropped = (a: string, b: string): boolean => {
   return false;
 };
 
-/** Systems in which one text may give only part of a number: a tire's date alone, a casting number without its suffix. */
-const PARTIAL: ReadonlySet<CodeSystem> = new Set(["tire-identification", "casting-number"]);
-const SHORTEST_PART = 4;
-
-const isPartOf = (system: CodeSystem, a: string, b: string): boolean => {
-  if (!PARTIAL.has(system)) return false;
-  const [long, short] = a.length >= b.length ? [a, b] : [b, a];
-  if (short.length < SHORTEST_PART)
-    return system === "tire-identification" && /^\d{3}$/.test(short) && long.endsWith(short);
-  return system === "tire-identification" ? long.endsWith(short) : long.includes(short);
-};
-
 type Said = { readonly outcome: Judgment["outcome"]; readonly reason: Reason };
 
 const judge = (system: CodeSystem, texts: readonly [string, string], a: string, b: string): Said => {
-  if (a === b || isPartOf(system, a, b)) return { outcome: "agree", reason: "same-code" };
-  const dated = system === "date-code" || system === "text";
-  if (dated && sameDate(...texts)) return { outcome: "agree", reason: "same-code" };
+  if (isSameCode(system, ...texts)) return { outcome: "agree", reason: "same-code" };
   // Free text and sizes have no look-alikes: another word is another word.
   if (system === "tire-size") return { outcome: "differ", reason: "other-code" };
   const apart = misreading(a, b);

@@ -127,7 +127,7 @@ export const crossChecks = (
 ): CrossCheck[] => {
   const view = viewMaker(sheet, { a, b }, options);
   const checks = runViews([view("a", ["a"]), view("b", ["b"])], [view("a", ["b", "a"])]);
-  return withSecondReadings(checks, { a, b });
+  return withSecondReadings(checks, { a, b }, sheet);
 };
 
 /**

@@ -192,6 +192,15 @@ const accusing = (told: Told) => find("date-correct", told).filter(({ claim }) =
 const dates = (told: Told) => accusing(told).map(({ verdict, reason }) => `${verdict} ${reason}`);
 const madeIn = (week: string) => code("wheels.tire-identification", `0VNE HKTA ${week}`, "left-rear");
 
+const mixed = (other: string) =>
+  find("tires-mixed", {
+    stated: [code("wheels.tire-size", other, "left-rear")],
+    found: [
+      code("wheels.tire-size", "P205/75R15 97S", "left-rear"),
+      choice("wheels.tire-construction", "bias-belted", "right-rear"),
+    ],
+  }).map(({ reason }) => reason);
+
 describe("a break of any rule that rests on a code", () => {
   const stated = [
     choice("identity.originality", "original-to-car", "engine"),
@@ -208,7 +217,7 @@ describe("a break of any rule that rests on a code", () => {
       bad: [],
       decides: [],
     });
-    expect(said(check)).toMatch(/It rests on 196305, which was not read alike twice: read it again/);
+    expect(said(check)).toMatch(/It rests on 1963-05, which was not read alike twice: read it again/);
   });
 
   it("stands where both read it, or where two parts speak against one claim", () => {
@@ -231,5 +240,19 @@ describe("a break of any rule that rests on a code", () => {
     const differing = find("tire-age", { stated: [madeIn("1228")], found: [madeIn("1208")] });
     expect(differing.filter(({ verdict }) => verdict === "breaks")).toEqual([]);
     expect(differing.map(({ reason }) => reason)).toContain("read-again");
+  });
+
+  const built = (text: string) =>
+    dates({
+      stated: [...stated, { ...late("block"), answer: { kind: "code", text } }],
+      found: [late("block"), build],
+    });
+
+  it("takes a tire's size, a date and a casting number for read alike however the other person writes them", () => {
+    expect(mixed("205/75 R 15")).toContain("constructions-differ");
+    expect(mixed("P205/75R15 93H")).toContain("constructions-differ");
+    expect(mixed("195/75R15")).not.toContain("constructions-differ");
+    expect(built("May 1963")).toContain("breaks after-build");
+    expect(built("June 1963")).not.toContain("breaks after-build");
   });
 });

@@ -1,21 +1,33 @@
 import type { CrossCheck, EntryReference } from "@evenhand/shared/cross-check";
-import { normalizeNumber } from "../identifier-text/index.ts";
+import type { CodeSystem } from "@evenhand/shared/sheet";
+import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import { isSameCode, normalizeCode } from "../code-text/index.ts";
 import { findRule } from "../rules/index.ts";
 import { sentence } from "../sentence/index.ts";
 import type { Side, View } from "../view/index.ts";
 
 type Reports = View["reports"];
+/** Two reports, and the sheet that says of what system a code is. */
+type Read = { readonly reports: Reports; readonly sheet: Pick<CompiledSheet, "items"> };
 
 /** What a code is taken for that one person read once, whatever the rule. */
 export const READ_AGAIN = "read-again";
 
-const textAt = (reports: Reports, { side, item, position }: EntryReference): string | undefined => {
+type Code = { readonly system: CodeSystem; readonly text: string };
+
+const codeAt = ({ reports, sheet }: Read, { side, item, position }: EntryReference): Code | undefined => {
   const answer = reports[side]?.index.get(item)?.get(position)?.answer;
-  return answer?.kind === "code" ? normalizeNumber(answer.text) : undefined;
+  if (answer?.kind !== "code") return undefined;
+  return { system: sheet.items.get(item)?.item.code?.system ?? "text", text: answer.text };
 };
 
-/** One may give the whole code and the other its end: a tire's date alone, a part number without its suffix. */
-const isAlike = (one: string, other: string): boolean => one.includes(other) || other.includes(one);
+const normalized = ({ system, text }: Code): string => normalizeCode(system, text);
+
+/** One may give the whole code and the other part of it: a stamp's end, a part number without its suffix. */
+const isAlike = (one: Code, other: Code): boolean =>
+  isSameCode(one.system, one.text, other.text) ||
+  normalized(one).includes(normalized(other)) ||
+  normalized(other).includes(normalized(one));
 
 const TIRE_NUMBER = "wheels.tire-identification";
 
@@ -25,12 +37,12 @@ const otherSide = (side: Side): Side => (side === "a" ? "b" : "a");
  * Codes a break rests on that nobody read alike a second time. Where nobody is accused a code that one person alone read stands: only
  * another reading of the same place speaks against it. The age of a tire can hurt somebody and waits for no second reading either.
  */
-const unconfirmed = ({ reads, claim }: CrossCheck, reports: Reports): EntryReference[] =>
+const unconfirmed = ({ reads, claim }: CrossCheck, both: Read): EntryReference[] =>
   reads.filter((read) => {
-    const text = textAt(reports, read);
-    const other = textAt(reports, { ...read, side: otherSide(read.side) });
-    if (text === undefined) return false;
-    return other === undefined ? claim !== null && read.item !== TIRE_NUMBER : !isAlike(text, other);
+    const code = codeAt(both, read);
+    const other = codeAt(both, { ...read, side: otherSide(read.side) });
+    if (code === undefined) return false;
+    return other === undefined ? claim !== null && read.item !== TIRE_NUMBER : !isAlike(code, other);
   });
 
 const placeOf = ({ item, position }: EntryReference): string => `${item} ${position}`;
@@ -57,13 +69,19 @@ const isBorneOut = (
   );
 };
 
-const asked = (check: CrossCheck, open: readonly EntryReference[], reports: Reports): CrossCheck => ({
+/** Codes as they were written, each once however often it was. */
+const asWritten = (open: readonly EntryReference[], both: Read): string[] => {
+  const codes = open.flatMap((read) => codeAt(both, read) ?? []);
+  return [...new Map(codes.map((code) => [normalized(code), code.text.trim()])).values()];
+};
+
+const asked = (check: CrossCheck, open: readonly EntryReference[], both: Read): CrossCheck => ({
   ...check,
   verdict: "cannot-tell",
   reason: READ_AGAIN,
   words: {
     said: sentence(check),
-    codes: [...new Set(open.map((read) => textAt(reports, read) ?? ""))].join(", "),
+    codes: asWritten(open, both).join(", "),
   },
   bad: [],
   decides: [],
@@ -74,17 +92,22 @@ const asked = (check: CrossCheck, open: readonly EntryReference[], reports: Repo
  * undecided and asks for a second reading.
  *
  * @param checks of two reports; the rules that say it themselves are left as they are
- * @example withSecondReadings(checks, { a, b }).filter(({ reason }) => reason === "read-again").length // 1
+ * @example withSecondReadings(checks, { a, b }, sheet).filter(({ reason }) => reason === "read-again").length // 1
  */
-export const withSecondReadings = (checks: readonly CrossCheck[], reports: Reports): CrossCheck[] => {
+export const withSecondReadings = (
+  checks: readonly CrossCheck[],
+  reports: Reports,
+  sheet: Pick<CompiledSheet, "items">,
+): CrossCheck[] => {
+  const both: Read = { reports, sheet };
   const resting = checks.flatMap((check) =>
     check.verdict === "breaks" && check.strength === "contradicts" && !saysItself(check)
-      ? [[check, unconfirmed(check, reports)] as const]
+      ? [[check, unconfirmed(check, both)] as const]
       : [],
   );
   const open = new Map(resting);
   return checks.map((check) => {
     const codes = open.get(check) ?? [];
-    return codes.length === 0 || isBorneOut(check, codes, resting) ? check : asked(check, codes, reports);
+    return codes.length === 0 || isBorneOut(check, codes, resting) ? check : asked(check, codes, both);
   });
 };

@@ -1,5 +1,5 @@
-import { normalizeNumber, normalizeVin } from "@evenhand/handbook/identifier-text";
 import type { CodeSystem } from "@evenhand/shared/sheet";
+import { normalizeNumber, normalizeVin } from "../identifier-text/index.ts";
 
 /** Section, aspect, construction, rim; prefix, load index and speed rating aside. */
 const TIRE =
@@ -54,7 +54,8 @@ const inFigures = (parts: readonly string[]): Dated[] => {
   const numbers = parts.map(Number);
   const [first = 0, second = 0, third = 0] = numbers;
   if (parts.length === 2) {
-    const [, year = ""] = parts;
+    const [start = "", year = ""] = parts;
+    if (/^\d{4}$/.test(start)) return isMonth(second) ? [{ year: first, month: second, day: undefined }] : [];
     return isMonth(first) && isYear(year) ? [{ year: fullYear(year), month: first, day: undefined }] : [];
   }
   if (parts.length !== 3) return [];
@@ -116,3 +117,29 @@ const bySystem = (system: CodeSystem, text: string): string => {
  */
 export const normalizeCode = (system: CodeSystem, text: string): string =>
   (bySystem(system, text) || text).trim().toUpperCase();
+
+const isDated = (system: CodeSystem): boolean => system === "date-code" || system === "text";
+
+/** Systems in which one text may give only part of a number: a tire's date alone, a casting number without its suffix. */
+const PARTIAL: ReadonlySet<CodeSystem> = new Set(["tire-identification", "casting-number"]);
+const SHORTEST_PART = 4;
+
+const isPartOf = (system: CodeSystem, a: string, b: string): boolean => {
+  if (!PARTIAL.has(system)) return false;
+  const [long, short] = a.length >= b.length ? [a, b] : [b, a];
+  if (short.length < SHORTEST_PART)
+    return system === "tire-identification" && /^\d{3}$/.test(short) && long.endsWith(short);
+  return system === "tire-identification" ? long.endsWith(short) : long.includes(short);
+};
+
+/**
+ * Whether two texts are one code in its system, however each is written: a date in another order, a tire's size with its load index, a
+ * tire's number by its date alone, a part number without its suffix.
+ *
+ * @example isSameCode("tire-size", "P205/75 R15 97S", "205/75R15") // true
+ * @example isSameCode("date-code", "1958-03-14", "14 Mar 1958") // true
+ */
+export const isSameCode = (system: CodeSystem, textA: string, textB: string): boolean => {
+  const [a, b] = [normalizeCode(system, textA), normalizeCode(system, textB)];
+  return a === b || isPartOf(system, a, b) || (isDated(system) && sameDate(textA, textB));
+};
