@@ -26,8 +26,8 @@ const idsOf = (depth: Depth) =>
 
 describe("a visit", () => {
   it("takes about an hour and a half, four to five hours, or more than one person's day", () => {
-    expect(minutesOf("first-look")).toBeGreaterThan(80);
-    expect(minutesOf("first-look")).toBeLessThan(100);
+    expect(minutesOf("first-look")).toBeGreaterThan(85);
+    expect(minutesOf("first-look")).toBeLessThan(95);
     expect(minutesOf("half-day")).toBeGreaterThan(220);
     expect(minutesOf("half-day")).toBeLessThan(300);
     expect(minutesOf("day")).toBeGreaterThan(600);
@@ -93,6 +93,9 @@ const linesOf = (scope: Parameters<typeof visitOf>[2]) =>
   );
 const lamps = (depth: Depth) => linesOf(ofDepth(depth)).filter(({ item }) => item === "electrics.lamps");
 
+const cornersOf = (depth: Depth) =>
+  linesOf(ofDepth(depth)).flatMap(({ item, position }) => (item === "wheels.tread-depth" ? position : []));
+
 describe("the lines of a visit", () => {
   it("of a first look are the lamps the road asks, and in half a day all of them", () => {
     expect(lamps("first-look").map(({ position }) => position)).toEqual([
@@ -105,6 +108,16 @@ describe("the lines of a visit", () => {
     ]);
     expect(lamps("half-day").length).toBeGreaterThanOrEqual(14);
     expect(new Set(lamps("day").map(({ place }) => place))).toEqual(new Set(["cabin"]));
+  });
+
+  it("of a first look are the tires the car stands on, and in half a day the spare's too", () => {
+    expect(cornersOf("first-look").toSorted()).toEqual([
+      "left-front",
+      "left-rear",
+      "right-front",
+      "right-rear",
+    ]);
+    expect(cornersOf("half-day")).toContain("spare");
   });
 
   it("are walked wheel by wheel: what belongs to one corner is done while one stands there", () => {

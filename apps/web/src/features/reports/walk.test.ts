@@ -111,14 +111,14 @@ describe("the progress of a stage", () => {
     const lift = stage("lift");
     const before = progressOf(lift, answered());
     expect(before).toMatchObject({ done: 0, all: lift.lines.length });
-    expect(before.minutesLeft).toBeCloseTo(31, 9);
+    expect(before.minutesLeft).toBeCloseTo(30, 9);
     const hoses = lift.lines.filter(({ item }) => item.id === "brakes.hoses");
     const none: Answer = { kind: "faults", found: [], denied: "all" };
     const half = progressOf(
       lift,
       answered(...hoses.slice(0, hoses.length / 2).map(({ key }) => [key, none] as const)),
     );
-    expect(half.minutesLeft).toBeCloseTo(31 - 5 - 0.5, 9);
+    expect(half.minutesLeft).toBeCloseTo(30 - 5 - 0.5, 9);
   });
 
   test("ends at no minutes, and only when all is answered", () => {
