@@ -26,9 +26,16 @@ const graverBefore = ({ order, entries }: Comparison, key: string): number => {
   return at < 0 ? Number.POSITIVE_INFINITY : rank(entries[order[at] ?? -1]?.severity ?? null);
 };
 
+/** Read better than stated, whatever a rule makes of it: miles that fell by ten speak against the statement, and less by nine. */
+const readBetter = ({ item, figures }: Entry): boolean => {
+  if (figures?.of !== "reading") return false;
+  const betterIs = itemOf(item).reading?.betterIs;
+  return betterIs === "lower" ? figures.difference > 0 : betterIs === "higher" && figures.difference < 0;
+};
+
 /** Found better than stated, or perhaps a slip of the pen: the statement is in question there, and not the car. */
-const isOfTheStatement = ({ direction, marks }: Entry): boolean =>
-  direction === "found-better" || marks.includes("perhaps-unit");
+const isOfTheStatement = (line: Entry): boolean =>
+  line.direction === "found-better" || line.marks.includes("perhaps-unit") || readBetter(line);
 
 const replaced = (report: Report, index: number, finding: Finding): Report => ({
   ...report,

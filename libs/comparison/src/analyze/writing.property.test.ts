@@ -77,8 +77,7 @@ describe("units and ways of writing", () => {
       fc.property(arbitraryReports(8), fc.nat(50), fc.nat(50), ({ a, b }, pickA, pickB) => {
         expect(changes(a, b, [pickA, pickB])).toEqual([]);
       }),
-      // About one free draw in ten thousand still comes out otherwise: an open fault, kept out of the way of everybody's runs.
-      { numRuns: 1000, seed: 20_261_127 },
+      { numRuns: 1000 },
     );
   });
 });
