@@ -2,6 +2,7 @@ import { z } from "zod";
 import { Instant, ItemId, LocalDateTime, Money, ObjectId, PositionId } from "./identifier.ts";
 import { Need } from "./sheet.ts";
 import { Zone } from "./zone.ts";
+import { CAR_DEALINGS, INTEREST_KINDS, SKILLS } from "./terms.ts";
 
 /** A point on the Earth in decimal degrees; north and east are positive. */
 export const Place = z.strictObject({
@@ -74,23 +75,13 @@ export const WeeklyHours = z
   );
 export type WeeklyHours = z.infer<typeof WeeklyHours>;
 
-export const Skill = z.enum(["marque", "body", "welding", "electrics", "engine", "gearbox", "structure"]);
+export const Skill = z.enum(SKILLS);
 export type Skill = z.infer<typeof Skill>;
 
-/** What ties an inspector, or their firm, to a dealer. The list is our own; the idea is that of ISO/IEC 17020:2012, Annex A. */
-export const InterestKind = z.enum([
-  "owns",
-  "employed-by",
-  "director-in-common",
-  "family",
-  "lends-to",
-  "owes",
-  "supplies",
-  "commission",
-]);
+export const InterestKind = z.enum(INTEREST_KINDS);
 export type InterestKind = z.infer<typeof InterestKind>;
 
-export const CarDealing = z.enum(["owned", "bought", "sold", "repaired", "restored", "consigned"]);
+export const CarDealing = z.enum(CAR_DEALINGS);
 export type CarDealing = z.infer<typeof CarDealing>;
 
 export const DeclaredInterest = z.strictObject({

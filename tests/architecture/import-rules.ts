@@ -35,6 +35,30 @@ const libraryRule = ([library, below]: [string, readonly string[]]): IForbiddenR
   to: { path: "^(libs|apps|tests|fixtures)/", pathNot: `^libs/(${[library, ...below].join("|")})/src` },
 });
 
+/** The web application's floors from the top; each may use those under it. Two that stand beside each other share a line. */
+const webFloors = [
+  ["shell"],
+  ["pages"],
+  ["features"],
+  ["entities"],
+  ["ui", "offline"],
+  ["service", "strings"],
+];
+
+const webFloor = (floor: readonly string[], at: number): IForbiddenRuleType => ({
+  name: `web-floor-${floor.join("-")}`,
+  comment: `${floor.join(", ")} uses what is below it, never what is above or beside it`,
+  severity: "error",
+  from: { path: `^apps/web/src/(${floor.join("|")})/`, pathNot: notTests },
+  to: {
+    path: "^apps/web/src/",
+    pathNot: [
+      "^apps/web/src/$1/",
+      ...webFloors.slice(at + 1).map((below) => `^apps/web/src/(${below.join("|")})/`),
+    ],
+  },
+});
+
 /** Who may import whom, as rules that forbid the rest. */
 export const importRules: readonly IForbiddenRuleType[] = [
   {
@@ -62,6 +86,28 @@ export const importRules: readonly IForbiddenRuleType[] = [
     severity: "error",
     from: { path: "^apps/web/src" },
     to: { path: String.raw`node_modules/(@prisma|prisma|pg|pg-boss)(/|$)|/database/` },
+  },
+  ...webFloors.map(webFloor),
+  {
+    name: "web-stands-on-floors",
+    comment: "every folder of the web application is a floor",
+    severity: "error",
+    from: {
+      path: "^apps/web/src/[^/]+/",
+      pathNot: `^apps/web/src/(${webFloors.flat().join("|")})/`,
+    },
+    to: {},
+  },
+  {
+    name: "web-subjects-apart",
+    comment:
+      "a page or feature never reaches inside another: what two need is an entity, what joins two is a page",
+    severity: "error",
+    from: { path: "^apps/web/src/(pages|features)/([^/]+)/", pathNot: notTests },
+    to: {
+      path: "^apps/web/src/$1/[^/]+/",
+      pathNot: ["^apps/web/src/$1/$2/", String.raw`^apps/web/src/features/[^/]+/index\.ts$`],
+    },
   },
   {
     name: "platform-knows-no-capability",

@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { cruise, type ICruiseResult } from "dependency-cruiser";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { folderCircles } from "./folder-circles.ts";
 import { importRules, libraryOrder } from "./import-rules.ts";
 
 const root = join(import.meta.dirname, "..", "..");
@@ -25,6 +26,17 @@ async function examine(baseDir: string, folders: readonly string[]): Promise<ICr
   return output;
 }
 
+/** What runs in the libraries, and everything in the web application. */
+const edgesIn = ({ modules }: ICruiseResult, path: string, typesToo: boolean): [string, string][] =>
+  modules
+    .filter(({ source }) => source.startsWith(path) && !/\.test\.tsx?$|\/testing\//.test(source))
+    .flatMap(({ source, dependencies }) =>
+      dependencies
+        .filter(({ resolved }) => resolved.startsWith(path))
+        .filter(({ dependencyTypes }) => typesToo || !dependencyTypes.includes("type-only"))
+        .map(({ resolved }): [string, string] => [source, resolved]),
+    );
+
 describe("the project", () => {
   let result: ICruiseResult;
   beforeAll(async () => {
@@ -45,6 +57,15 @@ describe("the project", () => {
       "apps/api/src/capabilities/comparisons/analysis.ts → libs/comparison/src/analyze/index.ts",
     );
     expect(edges.length).toBeGreaterThan(1000);
+  });
+
+  test.each([
+    ["apps/web/src/", true, 500],
+    ["libs/", false, 500],
+  ] as const)("goes round in no circle by folder in %s", (path, typesToo, atLeast) => {
+    const edges = edgesIn(result, path, typesToo);
+    expect(edges.length).toBeGreaterThan(atLeast);
+    expect(folderCircles(edges)).toEqual([]);
   });
 
   test("has a place in the order for every library", () => {
@@ -83,12 +104,26 @@ const planted: readonly (readonly [rule: string, file: string, text: string])[] 
     "apps/api/src/capabilities/reports/a.ts",
     'import "../orders/inner.ts";',
   ],
+  ["web-subjects-apart", "apps/web/src/features/booking/a.ts", 'import "../reports/inner.ts";'],
+  ["web-subjects-apart", "apps/web/src/pages/booking/a.ts", 'import "../reports/inner.ts";'],
+  ["web-floor-ui-offline", "apps/web/src/ui/a.ts", 'import "../features/reports/index.ts";'],
+  ["web-floor-ui-offline", "apps/web/src/ui/b.ts", 'import "../offline/a.ts";'],
+  ["web-floor-entities", "apps/web/src/entities/car/a.ts", 'import "../../features/reports/index.ts";'],
+  ["web-floor-features", "apps/web/src/features/cars/a.ts", 'import "../../pages/reports/inner.ts";'],
+  ["web-stands-on-floors", "apps/web/src/helpers/a.ts", 'import "../ui/a.ts";'],
   ["no-cycles", "libs/record/src/a.ts", 'import "./b.ts";'],
   ["nothing-unresolved", "apps/api/src/gone.ts", 'import "./nowhere.ts";'],
 ];
 const bystanders: readonly (readonly [file: string, text: string])[] = [
   ["libs/record/src/b.ts", 'import "./a.ts";'],
   ["apps/api/src/platform/b.ts", "export {};"],
+  ["apps/web/src/features/reports/index.ts", "export {};"],
+  ["apps/web/src/features/reports/inner.ts", "export {};"],
+  ["apps/web/src/pages/reports/inner.ts", "export {};"],
+  ["apps/web/src/offline/a.ts", "export {};"],
+  // What is let through: a feature by its front, a page what is under it.
+  ["apps/web/src/features/booking/front.ts", 'import "../reports/index.ts";'],
+  ["apps/web/src/pages/booking/b.ts", 'import "../../features/reports/inner.ts";'],
   ["apps/api/src/platform/database/a.ts", "export {};"],
   ["apps/api/src/capabilities/orders/index.ts", "export {};"],
   ["apps/api/src/capabilities/orders/inner.ts", "export {};"],
@@ -109,5 +144,35 @@ describe("each rule catches what it forbids", () => {
 
   test.each(planted)("%s", (rule, file) => {
     expect(caught).toContainEqual({ rule, from: file });
+  });
+
+  test.each(bystanders.filter(([file]) => !file.startsWith("libs/record")))("nothing in %s", (file) => {
+    expect(caught.filter(({ from }) => from === file)).toEqual([]);
+  });
+});
+
+describe("circles by folder", () => {
+  test.each<[string, [string, string][], string[]]>([
+    ["none where one only uses the other", [["a/x.ts", "b/y.ts"]], []],
+    ["none within one folder", [["a/x.ts", "a/y.ts"]], []],
+    [
+      "two folders, though no file reaches itself",
+      [
+        ["a/x.ts", "b/y.ts"],
+        ["b/z.ts", "a/w.ts"],
+      ],
+      ["a → b → a", "b → a → b"],
+    ],
+    [
+      "a folder and one that lies in it, by way of a third",
+      [
+        ["a/x.ts", "a/in/y.ts"],
+        ["a/in/y.ts", "b/z.ts"],
+        ["b/z.ts", "a/w.ts"],
+      ],
+      ["a → a/in → b → a", "a/in → b → a → a/in", "b → a → a/in → b"],
+    ],
+  ])("%s", (_, edges, circles) => {
+    expect(folderCircles(edges)).toEqual(circles);
   });
 });

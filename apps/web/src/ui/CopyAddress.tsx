@@ -1,7 +1,7 @@
 import { Button } from "@mantine/core";
 import { useState } from "react";
 import { useText } from "../strings/text";
-import styles from "../features/calendars/Calendars.module.css";
+import styles from "./CopyAddress.module.css";
 
 /** A secret address, shown once: to be copied, or selected by hand where the clipboard is withheld. */
 export const CopyAddress = ({ address }: { readonly address: string }) => {

@@ -1,4 +1,5 @@
 import { practice } from "../limit-record/index.ts";
+import { rollingLimits } from "../rolling-circumference/limits.ts";
 import { breaks, cannotTell, defineRecord, holds } from "../rule-record/index.ts";
 
 /** What the Handbook says of it. */
@@ -8,13 +9,7 @@ export const tireDiameterRecord = defineRecord("tire-diameter", {
   formula:
     "diameter = rim + 2 × section × aspect; rolling circumference = the rollout measured, else 0.97 × π × diameter ± 1.5 %",
   limits: {
-    "tire.rolling-share": practice("rolling circumference over pi times diameter", 0.97, "1", [0.93, 1]),
-    "tire.rolling-tolerance": practice(
-      "half width of the rolling circumference's range, as a share",
-      0.015,
-      "1",
-      [0.002, 0.05],
-    ),
+    ...rollingLimits,
     "tire.rollout-share": practice(
       "measured rollout from the size's own circumference, as a share",
       0.03,

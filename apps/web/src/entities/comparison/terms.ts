@@ -37,7 +37,3 @@ export const severities = [
 
 /** What a purchase turns on. */
 export const decisive: ReadonlySet<Severity | null> = new Set(["halt", "danger", "worth"]);
-
-/** The term that was said, if it is one of them. */
-export const oneOf = <T extends string>(terms: readonly T[], said: unknown): T | undefined =>
-  terms.find((term) => term === said);

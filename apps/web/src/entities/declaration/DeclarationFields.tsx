@@ -1,8 +1,9 @@
+import { CAR_DEALINGS, INTEREST_KINDS } from "@evenhand/shared/terms";
 import { Button, NativeSelect, TextInput } from "@mantine/core";
 import { useText } from "../../strings/text";
-import { oneOf } from "../comparison/terms";
-import styles from "../../features/booking/Booking.module.css";
-import { dealingKinds, interestKinds, type DealingTyped, type InterestTyped } from "./declarations";
+import { oneOf } from "../../service/one-of";
+import styles from "./Declaration.module.css";
+import type { DealingTyped, InterestTyped } from "./declarations";
 
 interface InterestProps {
   readonly value: InterestTyped;
@@ -19,9 +20,9 @@ export const InterestFields = ({ value, onChange, onRemove }: InterestProps) => 
         size="md"
         label={t("declare.kind")}
         value={value.kind}
-        data={interestKinds.map((kind) => ({ value: kind, label: t(`interest.${kind}`) }))}
+        data={INTEREST_KINDS.map((kind) => ({ value: kind, label: t(`interest.${kind}`) }))}
         onChange={({ currentTarget }) =>
-          onChange({ ...value, kind: oneOf(interestKinds, currentTarget.value) ?? value.kind })
+          onChange({ ...value, kind: oneOf(INTEREST_KINDS, currentTarget.value) ?? value.kind })
         }
       />
       <NativeSelect
@@ -94,9 +95,9 @@ export const DealingFields = ({ value, cars, onChange, onRemove }: DealingProps)
         size="md"
         label={t("declare.dealing")}
         value={value.dealing}
-        data={dealingKinds.map((kind) => ({ value: kind, label: t(`dealing.${kind}`) }))}
+        data={CAR_DEALINGS.map((kind) => ({ value: kind, label: t(`dealing.${kind}`) }))}
         onChange={({ currentTarget }) =>
-          onChange({ ...value, dealing: oneOf(dealingKinds, currentTarget.value) ?? value.dealing })
+          onChange({ ...value, dealing: oneOf(CAR_DEALINGS, currentTarget.value) ?? value.dealing })
         }
       />
       <TextInput

@@ -1,26 +1,6 @@
 import type { CarDealing, InterestKind } from "@evenhand/shared/booking";
 import { instantOf, today } from "../time/zone-time";
 
-export const interestKinds = [
-  "owns",
-  "employed-by",
-  "director-in-common",
-  "family",
-  "lends-to",
-  "owes",
-  "supplies",
-  "commission",
-] as const satisfies readonly InterestKind[];
-
-export const dealingKinds = [
-  "owned",
-  "bought",
-  "sold",
-  "repaired",
-  "restored",
-  "consigned",
-] as const satisfies readonly CarDealing[];
-
 /** An interest as it is typed: dates with no time. */
 export interface InterestTyped {
   readonly key: number;

@@ -1,15 +1,16 @@
+import { SKILLS } from "@evenhand/shared/terms";
 import { Button, Checkbox, NativeSelect, SegmentedControl, TextInput } from "@mantine/core";
 import type { VehicleDetail } from "@evenhand/shared/http/vehicles";
 import { useInfiniteQuery } from "@tanstack/react-query";
 import { useText } from "../../strings/text";
-import { oneOf } from "../../entities/comparison/terms";
+import { oneOf } from "../../service/one-of";
 import { useTimes } from "../../entities/time/use-times";
 import { isDate } from "../../entities/time/is-date";
 import { addDays, mondayOf } from "../../entities/time/zone-time";
 import { useCarName } from "../../entities/car/CarName";
 import { carsQuery } from "../../entities/car/queries";
 import styles from "./Booking.module.css";
-import { skills, type HoursSearch } from "./search";
+import type { HoursSearch } from "./search";
 
 interface Props {
   readonly car: VehicleDetail;
@@ -83,10 +84,10 @@ export const HoursControls = ({ car, search, from, onChange }: Props) => {
             value={search.skill ?? ""}
             data={[
               { value: "", label: t("hours.skill.any") },
-              ...skills.map((value) => ({ value, label: t(`skill.${value}`) })),
+              ...SKILLS.map((value) => ({ value, label: t(`skill.${value}`) })),
             ]}
             onChange={({ currentTarget: { value } }) =>
-              onChange({ skill: oneOf(skills, value), offer: undefined })
+              onChange({ skill: oneOf(SKILLS, value), offer: undefined })
             }
           />
         )}

@@ -1,13 +1,12 @@
-import { oneOf } from "../../entities/comparison/terms";
+import { SKILLS } from "@evenhand/shared/terms";
+import { oneOf } from "../../service/one-of";
 import { isDate } from "../../entities/time/is-date";
 import { text, type RawSearch } from "../../service/search";
-
-export const skills = ["marque", "body", "welding", "electrics", "engine", "gearbox", "structure"] as const;
 
 export interface HoursSearch {
   readonly view?: "week";
   readonly from?: string;
-  readonly skill?: (typeof skills)[number];
+  readonly skill?: (typeof SKILLS)[number];
   /** Other cars in the same visit, comma-separated. */
   readonly with?: string;
   /** The appointment that is to be moved. */
@@ -23,7 +22,7 @@ const date = (said: unknown): string | undefined => (isDate(said) ? said : undef
 export const hoursSearch = (raw: RawSearch): HoursSearch => ({
   view: oneOf(["week"], raw["view"]),
   from: date(raw["from"]),
-  skill: oneOf(skills, raw["skill"]),
+  skill: oneOf(SKILLS, raw["skill"]),
   with: text(raw["with"]),
   moving: text(raw["moving"]),
   offer: text(raw["offer"]),

@@ -1,7 +1,7 @@
+import { SKILLS } from "@evenhand/shared/terms";
 import { Checkbox, TextInput } from "@mantine/core";
 import { useText } from "../../strings/text";
 import { Panel } from "../../ui/Page";
-import { skills } from "../booking/search";
 import styles from "./Calendars.module.css";
 import type { CalendarTyped } from "./calendar-form";
 import { ExceptionsEditor, WeeklyEditor } from "./HoursEditor";
@@ -71,11 +71,11 @@ export const CalendarFields = ({ value, onChange }: Props) => {
           aria-label={t("calendar.skills")}
           value={[...value.skills]}
           onChange={(chosen) =>
-            onChange({ ...value, skills: skills.filter((skill) => chosen.includes(skill)) })
+            onChange({ ...value, skills: SKILLS.filter((skill) => chosen.includes(skill)) })
           }
         >
           <div className={styles.weekdays}>
-            {skills.map((skill) => (
+            {SKILLS.map((skill) => (
               <Checkbox key={skill} size="md" value={skill} label={t(`skill.${skill}`)} />
             ))}
           </div>

@@ -2,15 +2,9 @@ import { useText } from "../../strings/text";
 import { EntryRow } from "./EntryRow";
 import styles from "./FacingPages.module.css";
 import { byPressing, bySection } from "./filters";
+import type { Choosing } from "../../entities/comparison/choosing";
 import type { ComparisonSource, Row } from "../../entities/comparison/model";
 import { SectionPictures } from "./SectionPictures";
-
-export interface Choosing {
-  /** Lines that may be laid before the dealer. */
-  readonly may: (row: Row) => boolean;
-  readonly chosen: ReadonlySet<number>;
-  readonly onChoose: (at: number, chosen: boolean) => void;
-}
 
 interface Props {
   readonly rows: readonly Row[];

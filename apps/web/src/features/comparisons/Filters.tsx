@@ -6,7 +6,8 @@ import { useState } from "react";
 import { useText } from "../../strings/text";
 import { isFiltered } from "./filters";
 import type { ComparisonSearch } from "./search";
-import { oneOf, severities, standings } from "../../entities/comparison/terms";
+import { severities, standings } from "../../entities/comparison/terms";
+import { oneOf } from "../../service/one-of";
 import { capital } from "../../entities/sheet/sheet-index";
 import styles from "./Filters.module.css";
 

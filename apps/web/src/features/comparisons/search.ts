@@ -1,7 +1,8 @@
 import type { Outcome, Standing } from "@evenhand/shared/outcome";
 import type { Severity } from "@evenhand/shared/severity";
 import { text, whole, type RawSearch } from "../../service/search";
-import { oneOf, outcomeOrder, severities, standings } from "../../entities/comparison/terms";
+import { outcomeOrder, severities, standings } from "../../entities/comparison/terms";
+import { oneOf } from "../../service/one-of";
 
 /** The state of the page lies in its address, so that a view of it can be sent to somebody. */
 export interface ComparisonSearch {

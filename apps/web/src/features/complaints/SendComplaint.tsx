@@ -9,7 +9,7 @@ import { ProblemNotice } from "../../ui/ProblemNotice";
 import { useAccount } from "../../entities/account/queries";
 import { appointmentsQuery } from "../../entities/appointment/queries";
 import { useTimes } from "../../entities/time/use-times";
-import { oneOf } from "../../entities/comparison/terms";
+import { oneOf } from "../../service/one-of";
 import { useCarName } from "../../entities/car/CarName";
 import { carsQuery } from "../../entities/car/queries";
 import styles from "./Complaints.module.css";

@@ -2,7 +2,7 @@ import type { Entry } from "@evenhand/shared/comparison";
 import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
 import { useMemo, useState } from "react";
 import { call } from "../../service/client";
-import type { Choosing } from "../comparisons/FacingPages";
+import type { Choosing } from "../../entities/comparison/choosing";
 import { releasesQuery } from "../../entities/release/queries";
 
 /** What may be laid before the dealer: what differs, is in doubt, was not stated, or breaks a rule; never what was found better. */

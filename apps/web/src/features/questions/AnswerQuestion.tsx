@@ -12,7 +12,7 @@ import { Loading } from "../../ui/Loading";
 import { Notice } from "../../ui/Notice";
 import { Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
-import { oneOf } from "../../entities/comparison/terms";
+import { oneOf } from "../../service/one-of";
 import { AnswerEditor } from "../../entities/answer/AnswerEditor";
 import { documentQuery } from "../../entities/report/queries";
 import { sheetQuery } from "../../entities/sheet/load-sheet";

@@ -8,7 +8,7 @@ import { useText } from "../../strings/text";
 import { Line, List } from "../../ui/List";
 import { Empty, Page, Panel, Tag } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
-import { oneOf } from "../../entities/comparison/terms";
+import { oneOf } from "../../service/one-of";
 import styles from "./Admissions.module.css";
 import { admissionsQuery } from "./queries";
 

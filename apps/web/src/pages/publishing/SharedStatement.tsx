@@ -10,7 +10,7 @@ import { Loading } from "../../ui/Loading";
 import { Notice } from "../../ui/Notice";
 import { Page, Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
-import { oneOf } from "../../entities/comparison/terms";
+import { oneOf } from "../../service/one-of";
 import { linesOf } from "../../features/reports/reader";
 import { ReaderSection } from "../../features/reports/ReaderSection";
 import { sheetQuery } from "../../entities/sheet/load-sheet";

@@ -5,7 +5,7 @@ import { call } from "../../../service/client";
 import { useText } from "../../../strings/text";
 import { Notice } from "../../../ui/Notice";
 import { Panel } from "../../../ui/Page";
-import { oneOf } from "../../../entities/comparison/terms";
+import { oneOf } from "../../../service/one-of";
 import { instantOf, localOf } from "../../../entities/time/zone-time";
 import styles from "../Booking.module.css";
 import { MoveProblem } from "../MoveProblem";

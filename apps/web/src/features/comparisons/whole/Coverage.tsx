@@ -2,7 +2,8 @@ import type { Comparison } from "@evenhand/shared/comparison";
 import type { z } from "zod";
 import type { CoverageRow } from "@evenhand/shared/comparison";
 import { useText } from "../../../strings/text";
-import { oneOf, severities } from "../../../entities/comparison/terms";
+import { severities } from "../../../entities/comparison/terms";
+import { oneOf } from "../../../service/one-of";
 import styles from "./Whole.module.css";
 
 type Covered = z.infer<typeof CoverageRow>;
