@@ -5,18 +5,16 @@ import type { Instrument } from "@evenhand/shared/report";
 import type { Item, ReadingSpec } from "@evenhand/shared/sheet";
 import { convert } from "@evenhand/measurement/unit";
 import type { CallContext } from "@evenhand/sheet/call";
-import { combineUncertainty } from "@evenhand/measurement/combine-uncertainty";
 import { difference } from "@evenhand/measurement/difference";
 import { classifyInterval } from "@evenhand/measurement/equivalence";
 import type { IntervalOutcome } from "@evenhand/measurement/equivalence";
 import type { Estimate } from "@evenhand/measurement/estimate";
-import { welchSatterthwaite } from "@evenhand/measurement/welch-satterthwaite";
 import { deltaOf } from "../delta/index.ts";
 import { intervalFigures, worseBy, worseWay } from "../interval-figures/index.ts";
 import type { Judgment } from "../judgment/index.ts";
 import { limitFigures, limitsInForce } from "../limit-figures/index.ts";
 import type { LimitSide } from "../limit-figures/index.ts";
-import { readSide, uncertaintyParts } from "@evenhand/sheet/reading-side";
+import { readSide, sideEstimate } from "@evenhand/sheet/reading-side";
 import type { ReadingSide } from "@evenhand/sheet/reading-side";
 import type { Reason } from "../reason/index.ts";
 import { standingOf } from "../standing/index.ts";
@@ -44,24 +42,18 @@ export type ReadingPair = {
   readonly times: () => VisitTimes;
 };
 
-const estimateOf = (side: ReadingSide, withAccuracy: boolean): Estimate => {
-  const parts = uncertaintyParts(side, withAccuracy);
-  return {
-    value: side.mean,
-    standardUncertainty: combineUncertainty(parts),
-    degreesOfFreedom: welchSatterthwaite(parts),
+const sideFigures = (side: ReadingSide, whole: Estimate): SideFigures => {
+  const figures: SideFigures = {
+    mean: side.mean,
+    count: side.count,
+    standardUncertainty: whole.standardUncertainty,
+    degreesOfFreedom: Number.isFinite(whole.degreesOfFreedom) ? whole.degreesOfFreedom : null,
+    scatterReplaced: side.scatterReplaced,
+    byEye: side.byEye,
   };
+  if (side.unnamed) figures.unnamed = true;
+  return figures;
 };
-
-const sideFigures = (side: ReadingSide, whole: Estimate): SideFigures => ({
-  mean: side.mean,
-  count: side.count,
-  standardUncertainty: whole.standardUncertainty,
-  degreesOfFreedom: Number.isFinite(whole.degreesOfFreedom) ? whole.degreesOfFreedom : null,
-  scatterReplaced: side.scatterReplaced,
-  byEye: side.byEye,
-  ...(side.unnamed ? { unnamed: true } : {}),
-});
 
 /**
  * The use allowed between two visits, with the sign of Δ = A − B; 0 where it takes nothing off. Wear lowers a reading that is
@@ -102,7 +94,7 @@ type Whole = { readonly a: Estimate; readonly b: Estimate };
 
 /** Δ with the uncertainty of what the sides do not share. */
 const differenceOf = (pair: ReadingPair, a: ReadingSide, b: ReadingSide, whole: Whole): Estimate =>
-  pair.shared ? difference(estimateOf(a, false), estimateOf(b, false)) : difference(whole.a, whole.b);
+  pair.shared ? difference(sideEstimate(a, false), sideEstimate(b, false)) : difference(whole.a, whole.b);
 
 /** The figures; the use allowed is among them only where it took something off the difference. */
 const figuresOf = (pair: ReadingPair, a: ReadingSide, b: ReadingSide, whole: Whole): ReadingFigures => {
@@ -240,8 +232,8 @@ const worstSpots = (pair: ReadingPair, a: ReadingSide, b: ReadingSide, limits: r
     readSide(spots.b, pair.spec, pair.instrumentB),
   ];
   const figures = figuresOf(spots, sideA, sideB, {
-    a: estimateOf(sideA, true),
-    b: estimateOf(sideB, true),
+    a: sideEstimate(sideA, true),
+    b: sideEstimate(sideB, true),
   });
   const settled = settle(spots, figures, limits);
   const reason = settled.reason === REASONS[classify(figures)] ? WORST_SPOT[settled.outcome] : undefined;
@@ -281,7 +273,7 @@ const judged = (
 export const compareReading = (pair: ReadingPair): Judgment => {
   const a = readSide(pair.a, pair.spec, pair.instrumentA);
   const b = readSide(pair.b, pair.spec, pair.instrumentB);
-  const whole = { a: estimateOf(a, true), b: estimateOf(b, true) };
+  const whole = { a: sideEstimate(a, true), b: sideEstimate(b, true) };
   const figures = figuresOf(pair, a, b, whole);
   const inForce = limitsInForce(pair.item, pair.contextA, pair.contextB);
   const limits =

@@ -1,22 +1,14 @@
 import type { Entry, ReadingFigures, ReadingsToSettle } from "@evenhand/shared/comparison";
 import type { Report } from "@evenhand/shared/report";
 import type { ReadingSpec } from "@evenhand/shared/sheet";
-import { combineUncertainty } from "@evenhand/measurement/combine-uncertainty";
-import type { Uncertainty } from "@evenhand/measurement/estimate";
 import { readingsToSettle as settle } from "@evenhand/measurement/readings-to-settle";
 import type { ReadingPlan } from "@evenhand/measurement/readings-to-settle";
-import { welchSatterthwaite } from "@evenhand/measurement/welch-satterthwaite";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
-import { readSide, uncertaintyParts } from "@evenhand/sheet/reading-side";
+import { readSide, sideEstimate } from "@evenhand/sheet/reading-side";
 import type { ReadingSide } from "@evenhand/sheet/reading-side";
 import { leftOf } from "../use-allowed/index.ts";
 import { findSharing } from "../sharing/index.ts";
 import type { Sharing } from "../sharing/index.ts";
-
-const uncertaintyOf = (side: ReadingSide, shared: boolean): Uncertainty => {
-  const parts = uncertaintyParts(side, !shared);
-  return { standardUncertainty: combineUncertainty(parts), degreesOfFreedom: welchSatterthwaite(parts) };
-};
 
 /** A further reading takes a spot of its own where the item asks for several, else the spot it has. */
 const planOf = (
@@ -36,7 +28,7 @@ const planOf = (
   accuracy: shared ? 0 : reading.accuracy,
   placement: reading.placement,
   spots: spec.ask.spots > 1 ? "each" : reading.spots,
-  other: uncertaintyOf(other, shared),
+  other: sideEstimate(other, !shared),
 });
 
 const countOrNull = (plan: ReadingPlan): number | null => {

@@ -5,8 +5,6 @@ import type { Instrument } from "@evenhand/shared/report";
 import type { Call } from "@evenhand/shared/severity";
 import type { Item, ReadingSpec } from "@evenhand/shared/sheet";
 import type { CallContext } from "@evenhand/sheet/call";
-import { combineUncertainty } from "@evenhand/measurement/combine-uncertainty";
-import { welchSatterthwaite } from "@evenhand/measurement/welch-satterthwaite";
 import { NOT_KNOWN } from "../compare-choice/index.ts";
 import { deniedKinds } from "../compare-denials/index.ts";
 import { faultAtom } from "../compare-faults/index.ts";
@@ -16,7 +14,7 @@ import { SEEN_SOUND } from "../judgment/index.ts";
 import type { Judgment } from "../judgment/index.ts";
 import { limitFigures, limitsInForce } from "../limit-figures/index.ts";
 import type { LimitSide } from "../limit-figures/index.ts";
-import { readSide, uncertaintyParts } from "@evenhand/sheet/reading-side";
+import { readSide, sideEstimate } from "@evenhand/sheet/reading-side";
 
 type Unseen = { readonly outcome: "unseen"; readonly direction: "neither"; readonly standing: "unseen" };
 const UNSEEN: Unseen = { outcome: "unseen", direction: "neither", standing: "unseen" };
@@ -105,16 +103,7 @@ const limitSide = (
 ): LimitSide | null => {
   if (finding?.answer.kind !== "reading") return null;
   const side = readSide(finding.answer, spec, instruments.get(finding.instrument ?? ""));
-  const parts = uncertaintyParts(side, true);
-  return {
-    estimate: {
-      value: side.mean,
-      standardUncertainty: combineUncertainty(parts),
-      degreesOfFreedom: welchSatterthwaite(parts),
-    },
-    lowest: side.lowest,
-    highest: side.highest,
-  };
+  return { estimate: sideEstimate(side, true), lowest: side.lowest, highest: side.highest };
 };
 
 /**

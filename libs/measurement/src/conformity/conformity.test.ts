@@ -1,6 +1,7 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { estimate } from "../estimate/index.ts";
+import { studentCdf } from "../student-distribution/index.ts";
 import { callConformity, probabilityOfConformity } from "./index.ts";
 
 describe("probabilityOfConformity", () => {
@@ -25,6 +26,19 @@ describe("probabilityOfConformity", () => {
 
   it("is 1 without limits", () => {
     expect(probabilityOfConformity(estimate(3, 1), {})).toBe(1);
+  });
+
+  it("is to the last bit what the distribution function gives, however far the limit lies", () => {
+    const degrees = fc.oneof(fc.double({ min: 1, max: 300, noNaN: true }), fc.constant(Infinity));
+    fc.assert(
+      fc.property(fc.double({ min: -60, max: 60, noNaN: true }), degrees, (t, degreesOfFreedom) => {
+        const expected = studentCdf(t, degreesOfFreedom) + 1 - 1;
+        const quantity = estimate(0, 1, degreesOfFreedom);
+        expect(probabilityOfConformity(quantity, { upper: t })).toBe(expected);
+        expect(probabilityOfConformity(quantity, { lower: -t })).toBe(expected);
+      }),
+      { numRuns: 2000 },
+    );
   });
 
   it("is never below 0, nor more with both limits than with either", () => {

@@ -6,14 +6,30 @@ export type Limits = { readonly lower?: number; readonly upper?: number };
 
 export type ConformityCall = "meets" | "marginal" | "fails";
 
-/** Probability that the quantity is at most `limit`. Without uncertainty it either is or is not. */
-const probabilityAtMost = (limit: number, estimate: Estimate): number => {
-  if (estimate.standardUncertainty === 0) return estimate.value <= limit ? 1 : 0;
-  return studentCdf((limit - estimate.value) / estimate.standardUncertainty, estimate.degreesOfFreedom);
-};
+/** Beyond this, e to its negative power is too little to change the last digit of a number near 1. */
+const NOTHING = 40;
 
-const probabilityAtLeast = (limit: number, estimate: Estimate): number =>
-  probabilityAtMost(-limit, { ...estimate, value: -estimate.value });
+/**
+ * Whether the tail beyond `t` is lost beside 1, so that what the library would be asked for is known: 1 − 1e-17 is 1. Student's
+ * density at x is at most x/t of itself beyond t, so that its tail is at most 0.4/t · ν/(ν − 1) · (1 + t²/ν) to the power of
+ * −(ν − 1)/2; that of the normal at most 0.4/t · e to the power of −t²/2.
+ */
+const isBeyondDoubt = (t: number, degreesOfFreedom: number): boolean =>
+  t * t > 2 * NOTHING &&
+  (degreesOfFreedom === Number.POSITIVE_INFINITY ||
+    (degreesOfFreedom >= 2 &&
+      ((degreesOfFreedom - 1) / 2) * Math.log1p((t * t) / degreesOfFreedom) > NOTHING));
+
+/** Probability that a quantity lies within a limit that is `margin` away from it. Without uncertainty it either does or does not. */
+const probabilityWithin = (
+  margin: number,
+  { standardUncertainty, degreesOfFreedom }: Omit<Estimate, "value">,
+): number => {
+  if (standardUncertainty === 0) return margin >= 0 ? 1 : 0;
+  const t = margin / standardUncertainty;
+  if (isBeyondDoubt(t, degreesOfFreedom)) return t > 0 ? 1 : 0;
+  return studentCdf(t, degreesOfFreedom);
+};
 
 /**
  * Probability that a quantity keeps its limits, given what was measured (JCGM 106:2012, 7.2 to 7.4, from memory), with the
@@ -23,8 +39,9 @@ const probabilityAtLeast = (limit: number, estimate: Estimate): number =>
  * @example probabilityOfConformity(estimate(509.7, 8.6), { lower: 490 }) // 0.98901…
  */
 export const probabilityOfConformity = (estimate: Estimate, limits: Limits): number => {
-  const below = limits.upper === undefined ? 1 : probabilityAtMost(limits.upper, estimate);
-  const above = limits.lower === undefined ? 1 : probabilityAtLeast(limits.lower, estimate);
+  const { value } = estimate;
+  const below = limits.upper === undefined ? 1 : probabilityWithin(limits.upper - value, estimate);
+  const above = limits.lower === undefined ? 1 : probabilityWithin(value - limits.lower, estimate);
   return Math.max(0, below + above - 1);
 };
 

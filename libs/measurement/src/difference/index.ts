@@ -11,8 +11,11 @@ import { welchSatterthwaite } from "../welch-satterthwaite/index.ts";
  * difference(estimate(10, 3), estimate(4, 4))
  * // { value: 6, standardUncertainty: 5, degreesOfFreedom: Infinity }
  */
-export const difference = (a: Estimate, b: Estimate): Estimate => ({
-  value: a.value - b.value,
-  standardUncertainty: combineUncertainty([a, b]),
-  degreesOfFreedom: welchSatterthwaite([a, b]),
-});
+export const difference = (a: Estimate, b: Estimate): Estimate => {
+  const both = [a, b];
+  return {
+    value: a.value - b.value,
+    standardUncertainty: combineUncertainty(both),
+    degreesOfFreedom: welchSatterthwaite(both),
+  };
+};

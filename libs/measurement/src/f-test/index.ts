@@ -20,9 +20,21 @@ export type FTest = {
   readonly larger: boolean;
 };
 
-/** Critical values by what they depend on: few differ, for readings are few and repeatabilities tabled. */
-const criticalValues = new Map<string, number>();
-const MOST_KEPT = 4096;
+/**
+ * Critical values by significance and both degrees of freedom: few differ, for readings are few and repeatabilities tabled. Numbers
+ * as keys, since writing them out took longer than the test.
+ */
+const criticalValues = new Map<number, Map<number, Map<number, number>>>();
+const MOST_KEPT = 64;
+
+/** The map under a key; one that is not kept where there are too many already. */
+const under = <Value>(maps: Map<number, Map<number, Value>>, key: number): Map<number, Value> => {
+  const known = maps.get(key);
+  if (known !== undefined) return known;
+  const made = new Map<number, Value>();
+  if (maps.size < MOST_KEPT) maps.set(key, made);
+  return made;
+};
 
 /**
  * Upper critical value of the ratio of two variances.
@@ -37,11 +49,11 @@ export const fCritical = (
   otherDegreesOfFreedom: number,
   significance = 0.01,
 ): number => {
-  const key = `${degreesOfFreedom} ${otherDegreesOfFreedom} ${significance}`;
-  const known = criticalValues.get(key);
+  const kept = under(under(criticalValues, significance), otherDegreesOfFreedom);
+  const known = kept.get(degreesOfFreedom);
   if (known !== undefined) return known;
   const critical = quantile(1 - significance, finite(degreesOfFreedom), finite(otherDegreesOfFreedom));
-  if (criticalValues.size < MOST_KEPT) criticalValues.set(key, critical);
+  if (kept.size < MOST_KEPT) kept.set(degreesOfFreedom, critical);
   return critical;
 };
 

@@ -9,7 +9,7 @@ import { studentQuantile } from "../student-distribution/index.ts";
 const TERMS = 32;
 
 /** The series of each coverage asked for so far: a function of the coverage alone. */
-const seriesByCoverage = new Map<number, readonly number[]>();
+const seriesByCoverage = new Map<number, Float64Array>();
 
 /** Coverages come from configuration, so few differ; beyond this many the series is made anew. */
 const MOST_KEPT = 16;
@@ -17,17 +17,17 @@ const MOST_KEPT = 16;
 const upperTail = (coverage: number): number => (1 + coverage) / 2;
 
 /** Chebyshev coefficients on 0…1 from the values at the Chebyshev nodes (the first one halved). */
-const makeSeries = (coverage: number): readonly number[] => {
+const makeSeries = (coverage: number): Float64Array => {
   const nodes = Array.from({ length: TERMS }, (_, j) => (Math.PI * (j + 0.5)) / TERMS);
   const values = nodes.map((node) => studentQuantile(upperTail(coverage), 2 / (1 + Math.cos(node))));
-  return nodes.map((_, k) => {
+  return Float64Array.from(nodes, (_, k) => {
     let sum = 0;
     for (const [j, node] of nodes.entries()) sum += (values[j] ?? 0) * Math.cos(k * node);
     return ((k === 0 ? 1 : 2) * sum) / TERMS;
   });
 };
 
-const findSeries = (coverage: number): readonly number[] => {
+const findSeries = (coverage: number): Float64Array => {
   const known = seriesByCoverage.get(coverage);
   if (known !== undefined) return known;
   const series = makeSeries(coverage);
@@ -36,7 +36,7 @@ const findSeries = (coverage: number): readonly number[] => {
 };
 
 /** Clenshaw's recurrence: the sum of cₖ·Tₖ(2x − 1). */
-const evaluate = (series: readonly number[], x: number): number => {
+const evaluate = (series: Float64Array, x: number): number => {
   const y = 2 * x - 1;
   let next = 0;
   let afterNext = 0;

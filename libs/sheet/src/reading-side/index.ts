@@ -3,6 +3,7 @@ import type { Instrument, Quantity } from "@evenhand/shared/report";
 import type { ReadingSpec } from "@evenhand/shared/sheet";
 import type { UnitSymbol } from "@evenhand/shared/unit";
 import type { Component } from "@evenhand/measurement/combine-uncertainty";
+import type { Estimate } from "@evenhand/measurement/estimate";
 import { fTest } from "@evenhand/measurement/f-test";
 import { mean, sampleStandardDeviation } from "@evenhand/measurement/type-a";
 import { rectangular, resolution } from "@evenhand/measurement/type-b";
@@ -121,6 +122,7 @@ const chooseScatter = (spec: ReadingSpec, samples: readonly number[], size: numb
   const kept = { scatter, scatterDegreesOfFreedom: degreesOfFreedom, scatterReplaced: false };
   if (samples.length < 2) return kept;
   const seen = sampleStandardDeviation(samples);
+  if (seen <= scatter) return kept;
   const expected = placement === 0 ? scatter : Math.hypot(scatter, placement);
   if (seen <= expected) return kept;
   const observed = { standardDeviation: seen, degreesOfFreedom: samples.length - 1 };
@@ -200,4 +202,25 @@ export const uncertaintyParts = (side: ReadingSide, withAccuracy: boolean): read
   if (withAccuracy && side.accuracy > 0) parts.push(known(rectangular(side.accuracy)));
   if (side.placement > 0) parts.push(known(side.placement / Math.sqrt(side.spots)));
   return parts;
+};
+
+/**
+ * A side's mean with its combined standard uncertainty and effective degrees of freedom (JCGM 100:2008, equations 10 and G.2b): those
+ * of its parts, of which all but the scatter are taken as known.
+ *
+ * @param withAccuracy false where both sides share the instrument or the eye, whose error cancels
+ * @example sideEstimate(readSide(answer, treadSpec, gauge), false).value // 8
+ */
+export const sideEstimate = (side: ReadingSide, withAccuracy: boolean): Estimate => {
+  const ofScatter = (side.scatter / Math.sqrt(side.samples)) ** 2;
+  let variance = ofScatter;
+  if (side.resolution > 0) variance += resolution(side.resolution) ** 2;
+  if (withAccuracy && side.accuracy > 0) variance += rectangular(side.accuracy) ** 2;
+  if (side.placement > 0) variance += (side.placement / Math.sqrt(side.spots)) ** 2;
+  const share = variance === 0 ? 0 : ofScatter / variance;
+  return {
+    value: side.mean,
+    standardUncertainty: Math.sqrt(variance),
+    degreesOfFreedom: 1 / (share ** 2 / side.scatterDegreesOfFreedom),
+  };
 };

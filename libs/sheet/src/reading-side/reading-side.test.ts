@@ -1,8 +1,10 @@
+import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { combineUncertainty } from "@evenhand/measurement/combine-uncertainty";
+import { welchSatterthwaite } from "@evenhand/measurement/welch-satterthwaite";
 import type { AnswerOf } from "@evenhand/shared/answer";
 import type { ReadingSpec } from "@evenhand/shared/sheet";
-import { readSide, uncertaintyParts } from "./index.ts";
+import { readSide, sideEstimate, uncertaintyParts } from "./index.ts";
 
 /** A reading item by hand: base unit 1/32 in, s₀ 0.3 over spots, an ordinary gauge of ±0.3. */
 const treadSpec = (more: Partial<ReadingSpec> = {}): ReadingSpec => ({
@@ -170,5 +172,26 @@ describe("the scatter used", () => {
       scatter: 0.5,
       scatterDegreesOfFreedom: 40,
     });
+  });
+});
+
+describe("sideEstimate", () => {
+  const size = fc.oneof(fc.constant(0), fc.double({ min: 1e-6, max: 100, noNaN: true }));
+
+  it("is to the last bit what the parts give by the two equations", () => {
+    const parts = { scatter: size, resolution: size, accuracy: size, placement: size };
+    const counts = { samples: fc.integer({ min: 1, max: 9 }), spots: fc.integer({ min: 1, max: 9 }) };
+    fc.assert(
+      fc.property(fc.record({ ...parts, ...counts }), fc.boolean(), (figures, withAccuracy) => {
+        const side = { ...readSide(reading("1/32in", 8), spec, gauge), ...figures };
+        const known = uncertaintyParts(side, withAccuracy);
+        expect(sideEstimate(side, withAccuracy)).toEqual({
+          value: 8,
+          standardUncertainty: combineUncertainty(known),
+          degreesOfFreedom: welchSatterthwaite(known),
+        });
+      }),
+      { numRuns: 1000 },
+    );
   });
 });
