@@ -23,7 +23,7 @@ const rank = new Map<string, number>(SEVERITIES.map((severity, index) => [severi
  * @example isBadCall("no-yardstick") // false
  */
 export const isBadCall = (call: Call | null | undefined): call is Severity =>
-  call !== null && call !== undefined && rank.has(call);
+  call !== null && call !== undefined && call !== "good" && call !== "no-yardstick";
 
 /**
  * Place of a severity from the gravest (0 = halt) to the least (4 = small).

@@ -164,6 +164,7 @@ const gravest = (options: readonly string[], asked: AnsweredPair): string => {
 
 /** Where several options can be true: what one found beyond the other decides, the gravest first. */
 const lists = ({ a, b, asked }: Pair<"choice">): Judgment => {
+  if (a.also === undefined && b.also === undefined) return choices(a.option, b.option, undefined, asked);
   const [saidA, saidB] = [optionsOf(a), optionsOf(b)];
   if (saidA.length === 1 && saidB.length === 1) return choices(a.option, b.option, undefined, asked);
   const onlyB = saidB.filter((option) => !saidA.includes(option));

@@ -44,10 +44,10 @@ const oneWornShape = (a: string, b: string): boolean => {
 const oneDropped = (a: string, b: string): boolean => {
   const [long, short] = a.length > b.length ? [a, b] : [b, a];
   if (long.length !== short.length + 1 || short.length < 4) return false;
-  for (let at = 0; at < long.length; at += 1) {
-    if (long.slice(0, at) + long.slice(at + 1) === short) return true;
-  }
-  return false;
+  let at = 0;
+  while (at < short.length && long[at] === short[at]) at += 1;
+  // From the first place where they part, the longer one goes on a character later: whichever of a pair was dropped.
+  return long.slice(at + 1) === short.slice(at);
 };
 
 type Said = { readonly outcome: Judgment["outcome"]; readonly reason: Reason };

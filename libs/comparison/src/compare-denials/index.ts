@@ -18,13 +18,15 @@ const BY_STATEMENT: Judgment = {
   standing: "not-contradicted",
 };
 
+const ALL: readonly string[] = ["all"];
+
 /**
  * The kinds an answer denies in the order of the item's kinds, each once; `all` for none at all.
  *
  * @example deniedKinds({ kind: "faults", found: [], denied: "all" }, frame) // ["all"]
  */
-export const deniedKinds = ({ denied }: Faults, frame: FaultFrame): string[] => {
-  if (denied === "all") return ["all"];
+export const deniedKinds = ({ denied }: Faults, frame: FaultFrame): readonly string[] => {
+  if (denied === "all") return ALL;
   if (denied.length < 2) return denied;
   const rank = (kind: string) => frame.kindOrder.get(kind) ?? frame.kindOrder.size;
   return Array.from(new Set(denied)).sort((a, b) => rank(a) - rank(b) || (a < b ? -1 : 1));
@@ -42,6 +44,17 @@ const isContradicted = (kind: string, by: "a" | "b", found: readonly AtomJudgmen
   return false;
 };
 
+/** What an answer denies and no fault contradicts. */
+const standing = (
+  answer: Faults,
+  by: "a" | "b",
+  frame: FaultFrame,
+  found: readonly AtomJudgment[],
+): readonly string[] => {
+  const denied = deniedKinds(answer, frame);
+  return found.length === 0 ? denied : denied.filter((kind) => !isContradicted(kind, by, found));
+};
+
 /**
  * What is said of the kinds either side denies: denied by both agrees (a kind also where the other side denies all), by
  * the statement alone is not contradicted, by the inspection alone was seen sound and not stated. `by` names who denies
@@ -56,8 +69,8 @@ export const compareDenials = (
   frame: FaultFrame,
   found: readonly AtomJudgment[],
 ): AtomJudgment[] => {
-  const deniedA = deniedKinds(a, frame).filter((kind) => !isContradicted(kind, "a", found));
-  const deniedB = deniedKinds(b, frame).filter((kind) => !isContradicted(kind, "b", found));
+  const deniedA = standing(a, "a", frame, found);
+  const deniedB = standing(b, "b", frame, found);
   const entries: AtomJudgment[] = [];
   for (const kind of deniedA) {
     const both = deniedB.includes(kind);

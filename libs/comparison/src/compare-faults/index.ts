@@ -150,7 +150,8 @@ export const faultAtom = (match: FaultMatch, { kind, spot }: Fault): Atom =>
 /** A patch stands where the rust was that the statement showed: how it was mended, not another fault. */
 const MENDS = new Map([["repair", "rust"]]);
 
-const withMended = (matches: readonly FaultMatch[], { a, b, frame }: FaultsPair): FaultMatch[] => {
+const withMended = (matches: readonly FaultMatch[], { a, b, frame }: FaultsPair): readonly FaultMatch[] => {
+  if (a.found.length === 0 || b.found.length === 0) return matches;
   const freeA = matches.filter((match) => match.b === undefined && match.a !== undefined);
   const joined = new Map<number, number>();
   for (const { a: indexA, b: indexB } of matches) {
@@ -163,6 +164,7 @@ const withMended = (matches: readonly FaultMatch[], { a, b, frame }: FaultsPair)
     });
     if (rust?.a !== undefined && indexB !== undefined && !joined.has(rust.a)) joined.set(rust.a, indexB);
   }
+  if (joined.size === 0) return matches;
   const taken = new Set(joined.values());
   return matches.flatMap((match): FaultMatch[] => {
     if (match.a !== undefined && match.b === undefined) {
@@ -206,7 +208,7 @@ const compareFound = (pair: FaultsPair): AtomJudgment[] => {
 export const compareFaults = (pair: FaultsPair): readonly AtomJudgment[] => {
   const { a, b, frame } = pair;
   if (a.denied === "all" && b.denied === "all" && a.found.length + b.found.length === 0) return NONE_AT_ALL;
-  const found = compareFound(pair);
-  const entries = [...found, ...compareDenials(a, b, frame, found)];
+  const entries = compareFound(pair);
+  for (const denial of compareDenials(a, b, frame, entries)) entries.push(denial);
   return entries.length === 0 ? [NOTHING_CLAIMED] : entries;
 };

@@ -16,7 +16,7 @@ import { milesBetween } from "../miles-between/index.ts";
 import { mirrorFaults } from "../mirror-faults/index.ts";
 import { pairPlaces } from "../pair-places/index.ts";
 import { planOf } from "../plan/index.ts";
-import type { PlannedPlace } from "../plan/index.ts";
+import type { Plan, PlannedPlace } from "../plan/index.ts";
 import { findSharing } from "../sharing/index.ts";
 import type { SameIds } from "../sharing/index.ts";
 import { faultAtoms, isClaim, isSilence, judgeSilence, limitsOfOne } from "../silence/index.ts";
@@ -176,24 +176,12 @@ const append = (meeting: Meeting, entries: Entry[]): void => {
   entries.push(makeEntry(meeting, WHOLE, compareAnswers({ a, b, place, sides, contexts: meeting.contexts })));
 };
 
-const groupByItem = (findings: readonly Finding[]): Map<string, Finding[]> => {
-  const byItem = new Map<string, Finding[]>();
-  for (const each of findings) {
-    const ofItem = byItem.get(each.item);
-    if (ofItem === undefined) byItem.set(each.item, [each]);
-    else ofItem.push(each);
-  }
-  return byItem;
-};
-
-/** Finds another finding of a report, of the whole car or at the same place; the index is made when the first one is asked for. */
-const otherFindings = ({ findings }: Report) => {
-  let byItem: Map<string, Finding[]> | undefined;
-  return (item: string, position = ""): Finding | undefined => {
-    byItem ??= groupByItem(findings);
-    const ofItem = byItem.get(item);
-    return ofItem?.find((each) => each.position === "") ?? ofItem?.find((each) => each.position === position);
-  };
+/** Finds another finding of a report, of the whole car or at the same place. */
+const otherFindings = ({ findings }: Report, plan: Plan, indexes: Int32Array) => {
+  const at = (item: string, position: string): Finding | undefined =>
+    findings[indexes[plan.numberOf(item, position) ?? -1] ?? -1];
+  return (item: string, position = ""): Finding | undefined =>
+    at(item, "") ?? (position === "" ? undefined : at(item, position));
 };
 
 const once = <Value>(make: () => Value): (() => Value) => {
@@ -209,18 +197,20 @@ const sidesOf = (a: Report, b: Report, options: CompareOptions): Sides => ({
   milesBetween: once(() => milesBetween(a, b)),
 });
 
-const contextMaker = (report: Report, sheet: CompiledSheet) => {
-  const otherFinding = otherFindings(report);
+const NO_CONTEXT: CallContext = {};
+
+const contextMaker = (report: Report, plan: Plan, indexes: Int32Array) => {
+  const otherFinding = otherFindings(report, plan, indexes);
   const other: CallContext["other"] = (item, position) => otherFinding(item, position)?.answer;
   const { scales } = report;
   const { form } = report.vehicle;
   const contextOf = (
     { faultKinds }: CompiledItem,
     position: string,
-    finding: Finding | undefined,
+    { conditions }: Finding,
   ): CallContext => ({
     position,
-    conditions: finding?.conditions,
+    conditions,
     scales,
     form,
     faultKinds,
@@ -229,14 +219,14 @@ const contextMaker = (report: Report, sheet: CompiledSheet) => {
   });
   /** What another item is called follows nothing in its turn. */
   const otherCall = (item: string, position = ""): Call | undefined => {
-    const compiled = sheet.items.get(item);
+    const compiled = plan.sheet.items.get(item);
     const finding = otherFinding(item, position);
     if (compiled === undefined || finding === undefined) return undefined;
     const { otherCall: _none, ...context } = contextOf(compiled, position, finding);
     return callOf(finding.answer, compiled.item, context);
   };
   return ({ compiled, position }: PlannedPlace, finding: Finding | undefined): CallContext =>
-    contextOf(compiled, position, finding);
+    finding === undefined ? NO_CONTEXT : contextOf(compiled, position, finding);
 };
 
 /**
@@ -258,12 +248,13 @@ export const compare = (
   sheet: CompiledSheet,
   options: CompareOptions = {},
 ): { readonly entries: Entry[] } => {
-  const { places, findingsA, findingsB } = pairPlaces(a, b, planOf(sheet));
+  const plan = planOf(sheet);
+  const { places, findingsA, findingsB } = pairPlaces(a, b, plan);
   const sides = sidesOf(a, b, options);
-  const [contextA, contextB] = [contextMaker(a, sheet), contextMaker(b, sheet)];
+  const [contextA, contextB] = [contextMaker(a, plan, findingsA), contextMaker(b, plan, findingsB)];
   const entries: Entry[] = [];
   for (const place of places) {
-    if (place.compiled.item.circumstance === true) continue;
+    if (place.circumstance) continue;
     const [indexA, indexB] = [findingsA[place.number] ?? -1, findingsB[place.number] ?? -1];
     if (indexA < 0 && indexB < 0) {
       entries.push(place.silent);

@@ -86,16 +86,18 @@ const spotRank = ({ spot }: Fault, { drawing }: FaultFrame): number =>
 const extentRank = (fault: Fault, frame: FaultFrame): number => extentOf(fault, frame) ?? -1;
 
 /** Faults in the sheet's order: kind, spot, extent; what the sheet cannot tell apart, as written. */
-const bySheet = (faults: readonly Fault[], frame: FaultFrame): Placed[] =>
-  faults
-    .map((fault, index) => ({ fault, index }))
-    .sort(
-      (a, b) =>
-        kindRank(a.fault.kind, frame) - kindRank(b.fault.kind, frame) ||
-        spotRank(a.fault, frame) - spotRank(b.fault, frame) ||
-        extentRank(a.fault, frame) - extentRank(b.fault, frame) ||
-        a.index - b.index,
-    );
+const bySheet = (faults: readonly Fault[], frame: FaultFrame): Placed[] => {
+  const placed: Placed[] = [];
+  for (const fault of faults) placed.push({ fault, index: placed.length });
+  if (placed.length < 2) return placed;
+  return placed.sort(
+    (a, b) =>
+      kindRank(a.fault.kind, frame) - kindRank(b.fault.kind, frame) ||
+      spotRank(a.fault, frame) - spotRank(b.fault, frame) ||
+      extentRank(a.fault, frame) - extentRank(b.fault, frame) ||
+      a.index - b.index,
+  );
+};
 
 /**
  * One row a fault of A: what each of B's would cost, and then what going without would. The ties are symmetric in the two
@@ -120,10 +122,20 @@ const matchFamily = (a: readonly Placed[], b: readonly Placed[], frame: FaultFra
   return matches;
 };
 
-const onlyOneSide = (a: readonly Placed[], b: readonly Placed[]): FaultMatch[] => [
-  ...a.map(({ index }) => ({ a: index })),
-  ...b.map(({ index }) => ({ b: index })),
-];
+const onlyOneSide = (a: readonly Placed[], b: readonly Placed[]): FaultMatch[] => {
+  const matches: FaultMatch[] = [];
+  for (const { index } of a) matches.push({ a: index });
+  for (const { index } of b) matches.push({ b: index });
+  return matches;
+};
+
+/** By far the most frequent case of two sides, with the outcome the assignment would have. */
+const matchOne = (a: Fault, b: Fault, frame: FaultFrame): FaultMatch[] => {
+  if (familyOf(a.kind, frame) === familyOf(b.kind, frame)) {
+    return pairCost(a, b, frame) <= NO_MATCH ? [{ a: 0, b: 0 }] : [{ a: 0 }, { b: 0 }];
+  }
+  return kindRank(a.kind, frame) <= kindRank(b.kind, frame) ? [{ a: 0 }, { b: 0 }] : [{ b: 0 }, { a: 0 }];
+};
 
 const ofFamily = (placed: readonly Placed[], family: string, frame: FaultFrame): Placed[] =>
   placed.filter(({ fault }) => familyOf(fault.kind, frame) === family);
@@ -140,6 +152,10 @@ const ofFamily = (placed: readonly Placed[], family: string, frame: FaultFrame):
  * // [{ a: 0, b: 0 }]
  */
 export const matchFaults = (a: readonly Fault[], b: readonly Fault[], frame: FaultFrame): FaultMatch[] => {
+  const [onlyA, onlyB] = [a[0], b[0]];
+  if (a.length === 1 && b.length === 1 && onlyA !== undefined && onlyB !== undefined) {
+    return matchOne(onlyA, onlyB, frame);
+  }
   const [placedA, placedB] = [bySheet(a, frame), bySheet(b, frame)];
   if (a.length === 0 || b.length === 0) return onlyOneSide(placedA, placedB);
   const families = Array.from(

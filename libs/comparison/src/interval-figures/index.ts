@@ -69,9 +69,9 @@ const probabilityAtMost = (t: number, degreesOfFreedom: number): number => {
  * P(worse than stated): that the true difference lies on the worse side. Where no side is the worse one, that the
  * difference is larger than what matters, either way.
  */
-const probabilityWorse = (pair: MeasuredPair, lowerTail: number): number => {
-  const { standardUncertainty: u, degreesOfFreedom: nu, difference, delta } = pair;
-  const worse = worseBy(pair, pair.worse);
+const probabilityWorse = (pair: MeasuredPair, difference: number, lowerTail: number): number => {
+  const { a, b, standardUncertainty: u, degreesOfFreedom: nu, delta } = pair;
+  const worse = worseBy({ a, b, difference }, pair.worse);
   if (worse === undefined) {
     if (u === 0) return Math.abs(difference) > delta ? 1 : 0;
     return probabilityAtMost((difference - delta) / u, nu) + probabilityAtMost((-difference - delta) / u, nu);
@@ -79,6 +79,13 @@ const probabilityWorse = (pair: MeasuredPair, lowerTail: number): number => {
   if (u === 0) return worse > 0 ? 1 : 0;
   if (Math.abs(worse) === Math.abs(difference)) return worse > 0 ? 1 - lowerTail : lowerTail;
   return probabilityAtMost(worse / u, nu);
+};
+
+/** Use allowed stands behind the difference it lessens; few readings have any. */
+const withUse = (useAllowed: number, figures: ReadingFigures): ReadingFigures => {
+  if (useAllowed === 0) return figures;
+  const { of, unit, a, b, difference, ...rest } = figures;
+  return { of, unit, a, b, difference, useAllowed, ...rest };
 };
 
 const finiteOrNull = (value: number): number | null => (Number.isFinite(value) ? value : null);
@@ -105,13 +112,12 @@ export const intervalFigures = (measured: MeasuredPair): ReadingFigures => {
         ? 0.5
         : 0
       : studentTail(Math.abs(difference) / standardUncertainty, degreesOfFreedom);
-  return {
+  return withUse(useAllowed, {
     of: "reading",
     unit,
     a,
     b,
     difference: rounded(measured.difference),
-    ...(useAllowed === 0 ? {} : { useAllowed }),
     standardUncertainty,
     degreesOfFreedom: finiteOrNull(degreesOfFreedom),
     coverageFactor: factor,
@@ -121,6 +127,6 @@ export const intervalFigures = (measured: MeasuredPair): ReadingFigures => {
     eNumber: finiteOrNull(eNumber(difference, expanded, 0)),
     pValue: 2 * lowerTail,
     qValue: null,
-    probabilityWorse: probabilityWorse({ ...measured, difference }, lowerTail),
-  };
+    probabilityWorse: probabilityWorse(measured, difference, lowerTail),
+  });
 };

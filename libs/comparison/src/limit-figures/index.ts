@@ -1,6 +1,6 @@
 import type { LimitCall, LimitFigures } from "@evenhand/shared/comparison";
 import type { Item, Limit, ReadingSpec } from "@evenhand/shared/sheet";
-import { isUnmet, limitValue } from "@evenhand/sheet/call";
+import { isUnmet, limitsAt, limitValue } from "@evenhand/sheet/call";
 import type { CallContext } from "@evenhand/sheet/call";
 import { callConformity, probabilityOfConformity } from "@evenhand/measurement/conformity";
 import { ROUNDING_SHARE } from "@evenhand/measurement/equivalence";
@@ -14,7 +14,8 @@ export type LimitSide = { readonly estimate: Estimate; readonly lowest: number; 
 export type LimitInForce = {
   readonly limit: Limit;
   readonly value: number;
-  readonly judges: { readonly a: boolean; readonly b: boolean };
+  readonly judgesA: boolean;
+  readonly judgesB: boolean;
 };
 
 const NONE: readonly LimitInForce[] = [];
@@ -34,13 +35,18 @@ export const limitsInForce = (
   if (spec === undefined || (spec.limits.length === 0 && spec.alarms.length === 0)) return NONE;
   const free = (context: CallContext | undefined): context is CallContext =>
     context !== undefined &&
-    item.yardstickNeeds?.some((needed) => isUnmet(needed, context.conditions)) !== true;
-  return [...spec.limits, ...spec.alarms].flatMap((limit) => {
-    const a = free(contextA) ? limitValue(limit, contextA) : undefined;
-    const b = free(contextB) ? limitValue(limit, contextB) : undefined;
+    (item.yardstickNeeds === undefined ||
+      !item.yardstickNeeds.some((needed) => isUnmet(needed, context.conditions)));
+  const [judgingA, judgingB] = [free(contextA) ? contextA : undefined, free(contextB) ? contextB : undefined];
+  const inForce: LimitInForce[] = [];
+  for (const { limit, fixed } of limitsAt(spec, (contextA ?? contextB)?.position ?? "")) {
+    const a = judgingA === undefined ? undefined : (fixed ?? limitValue(limit, judgingA));
+    const b = judgingB === undefined ? undefined : (fixed ?? limitValue(limit, judgingB));
     const value = b ?? a;
-    return value === undefined ? [] : [{ limit, value, judges: { a: a !== undefined, b: b !== undefined } }];
-  });
+    if (value === undefined) continue;
+    inForce.push({ limit, value, judgesA: a !== undefined, judgesB: b !== undefined });
+  }
+  return inForce;
 };
 
 /** Plain pass or fail, as a regulation has it: every single reading, equality passing, rounding apart. */
@@ -55,8 +61,9 @@ const passesPlainly = (
 
 /** The worst spot is judged by itself: its value, with the uncertainty of the whole. */
 const worstOf = ({ limit }: LimitInForce, { estimate, lowest, highest }: LimitSide): Estimate => ({
-  ...estimate,
   value: limit.side === "min" ? Math.min(estimate.value, lowest) : Math.max(estimate.value, highest),
+  standardUncertainty: estimate.standardUncertainty,
+  degreesOfFreedom: estimate.degreesOfFreedom,
 });
 
 const call = (inForce: LimitInForce, side: LimitSide, delta: ReadingSpec["delta"]): LimitCall => {
@@ -90,6 +97,6 @@ export const limitFigures = (
     source: each.limit.source.text,
     practice: each.limit.source.kind === "common-practice",
     severity: each.limit.severity,
-    a: a !== null && each.judges.a ? call(each, a, spec.delta) : null,
-    b: b !== null && each.judges.b ? call(each, b, spec.delta) : null,
+    a: a !== null && each.judgesA ? call(each, a, spec.delta) : null,
+    b: b !== null && each.judgesB ? call(each, b, spec.delta) : null,
   }));

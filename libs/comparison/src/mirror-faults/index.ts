@@ -26,20 +26,43 @@ const isAlike = (a: Fault, b: Fault, sheet: CompiledSheet): boolean => {
   return ratio <= MOST_RATIO && ratio >= 1 / MOST_RATIO;
 };
 
-const placeOf = (item: string, position: string): string => `${item} ${position}`;
+type Found = { readonly at: number; readonly position: string; readonly fault: Fault };
 
-/** What only the inspector found, and where it stands among the lines, by its place. */
-const foundByPlace = (entries: readonly Entry[], b: Report): Map<string, { at: number; fault: Fault }[]> => {
-  const found = new Map<string, { at: number; fault: Fault }[]>();
-  for (const [at, entry] of entries.entries()) {
+/** What only the inspector found, and where it stands among the lines, by its item. */
+const foundByItem = (entries: readonly Entry[], b: Report): Map<string, Found[]> => {
+  const found = new Map<string, Found[]>();
+  let at = -1;
+  for (const entry of entries) {
+    at += 1;
     const fault = ONLY_FOUND.has(entry.reason) ? faultOf(entry, b, "b") : undefined;
     if (fault === undefined) continue;
-    const place = placeOf(entry.item, entry.position);
-    const there = found.get(place);
-    if (there === undefined) found.set(place, [{ at, fault }]);
-    else there.push({ at, fault });
+    const { item, position } = entry;
+    const there = found.get(item);
+    if (there === undefined) found.set(item, [{ at, position, fault }]);
+    else there.push({ at, position, fault });
   }
   return found;
+};
+
+type Disclosed = {
+  readonly entry: Entry;
+  readonly index: number;
+  readonly fault: Fault;
+  readonly mirror: string;
+};
+
+/** Faults disclosed and not found, at places that the other side of the car has too. */
+const disclosedIn = (entries: readonly Entry[], a: Report): Disclosed[] => {
+  const disclosed: Disclosed[] = [];
+  let index = -1;
+  for (const entry of entries) {
+    index += 1;
+    if (entry.reason !== "disclosed-not-found") continue;
+    const mirror = mirrorImage(entry.position);
+    const fault = mirror === undefined ? undefined : faultOf(entry, a, "a");
+    if (mirror !== undefined && fault !== undefined) disclosed.push({ entry, index, fault, mirror });
+  }
+  return disclosed;
 };
 
 /**
@@ -51,20 +74,16 @@ const foundByPlace = (entries: readonly Entry[], b: Report): Map<string, { at: n
  * @returns the same lines, those that mirror each other replaced
  */
 export const mirrorFaults = (entries: Entry[], a: Report, b: Report, sheet: CompiledSheet): Entry[] => {
-  const disclosed: { readonly entry: Entry; readonly index: number }[] = [];
-  for (const [index, entry] of entries.entries()) {
-    if (entry.reason === "disclosed-not-found") disclosed.push({ entry, index });
-  }
+  const disclosed = disclosedIn(entries, a);
   if (disclosed.length === 0) return entries;
-  const candidates = foundByPlace(entries, b);
+  const candidates = foundByItem(entries, b);
   const mirrored = new Map<number, Entry>();
-  for (const { entry, index } of disclosed) {
-    const fault = faultOf(entry, a, "a");
-    const position = mirrorImage(entry.position);
-    if (fault === undefined || position === undefined) continue;
+  for (const { entry, index, fault, mirror } of disclosed) {
     const at = candidates
-      .get(placeOf(entry.item, position))
-      ?.find((other) => !mirrored.has(other.at) && isAlike(fault, other.fault, sheet))?.at;
+      .get(entry.item)
+      ?.find(
+        (other) => other.position === mirror && !mirrored.has(other.at) && isAlike(fault, other.fault, sheet),
+      )?.at;
     const found = entries[at ?? -1];
     if (at === undefined || found === undefined) continue;
     const reason = "perhaps-other-side";

@@ -22,9 +22,26 @@ const indexByNumber = (places: readonly PlannedPlace[], count: number): Int32Arr
   return indexes;
 };
 
-const bySheet = (first: PlannedPlace, second: PlannedPlace): number =>
-  first.compiled.order - second.compiled.order ||
-  (first.compiled.positionOrder(first.position) ?? 0) - (second.compiled.positionOrder(second.position) ?? 0);
+const bySheet = (first: PlannedPlace, second: PlannedPlace): number => first.order - second.order;
+
+/** Two lists in sheet order as one: putting a few places between many is less work than sorting them all. */
+const merged = (many: readonly PlannedPlace[], few: readonly PlannedPlace[]): readonly PlannedPlace[] => {
+  if (few.length === 0) return many;
+  const all: PlannedPlace[] = [];
+  let next = 0;
+  for (const place of many) {
+    for (let one = few[next]; one !== undefined && one.order < place.order; one = few[next]) {
+      all.push(one);
+      next += 1;
+    }
+    all.push(place);
+  }
+  for (let one = few[next]; one !== undefined; one = few[next]) {
+    all.push(one);
+    next += 1;
+  }
+  return all;
+};
 
 /** Those of several lists that a first list lacks, each once. */
 const missingFrom = (
@@ -58,9 +75,9 @@ export const pairPlaces = (a: Placed, b: Placed, plan: Plan): PairedPlaces => {
   const applicable = plan.applicable(a.vehicle.form);
   const others = [plan.applicable(b.vehicle.form), placesA, placesB];
   const count = plan.count();
-  const missing = missingFrom(applicable, others, count);
+  const missing = missingFrom(applicable, others, count).sort(bySheet);
   return {
-    places: missing.length === 0 ? applicable : [...applicable, ...missing].sort(bySheet),
+    places: merged(applicable, missing),
     findingsA: indexByNumber(placesA, count),
     findingsB: indexByNumber(placesB, count),
   };

@@ -13,8 +13,12 @@ import { partedSeverity, worstSeverity } from "../worst-severity/index.ts";
 export type PlannedPlace = {
   /** A number of its own within the plan, in the order of first meeting. */
   readonly number: number;
+  /** Where it stands in the order of the sheet and of the walk: less comes first. */
+  readonly order: number;
   readonly compiled: CompiledItem;
   readonly position: string;
+  /** Light, weather and the like: never compared. */
+  readonly circumstance: boolean;
   readonly frame: FaultFrame;
   /** The answers of an item's list: of `working`, `presence` or `choice`. Empty for other kinds. */
   readonly picks: ReadonlyMap<string, Pick>;
@@ -34,6 +38,8 @@ export type Plan = {
   readonly sheet: CompiledSheet;
   /** The place of an item and position. */
   readonly place: (item: string, position: string) => PlannedPlace;
+  /** The number of a place that has been met; `undefined` for any other. */
+  readonly numberOf: (item: string, position: string) => number | undefined;
   /** How many places have been met: every place's number is less. */
   readonly count: () => number;
   /** The places that apply to a car, in sheet order. */
@@ -91,6 +97,9 @@ const picksOf = ({ item, options }: CompiledItem, position: string): ReadonlyMap
   return new Map(picks.map((pick) => [pick.answer, pick]));
 };
 
+/** More than any item has positions, so that its places stand between those of its neighbors. */
+const POSITIONS = 2 ** 16;
+
 /** Forms are as many as kinds of car; a service that met more starts over rather than grow. */
 const MOST_FORMS = 512;
 
@@ -114,14 +123,16 @@ const makePlan = (sheet: CompiledSheet): Plan => {
     return known;
   };
 
-  const makePlace = (compiled: CompiledItem, position: string): PlannedPlace => {
+  const makePlace = (compiled: CompiledItem, position: string, positionOrder: number): PlannedPlace => {
     const frame = frames.get(compiled.item.id) ?? frameOf(compiled);
     frames.set(compiled.item.id, frame);
     count += 1;
     return {
       number: count - 1,
+      order: compiled.order * POSITIONS + positionOrder,
       compiled,
       position,
+      circumstance: compiled.item.circumstance === true,
       frame,
       picks: picksAt(compiled, position),
       severity: worstSeverity(compiled, position),
@@ -133,12 +144,13 @@ const makePlan = (sheet: CompiledSheet): Plan => {
     const known = places.get(item)?.get(position);
     if (known !== undefined) return known;
     const compiled = sheet.items.get(item);
-    if (compiled?.positionOrder(position) === undefined) {
+    const positionOrder = compiled?.positionOrder(position);
+    if (compiled === undefined || positionOrder === undefined) {
       throw new RangeError(
         `The sheet has no place ${item} at "${position}": check the report before comparing it.`,
       );
     }
-    const made = makePlace(compiled, position);
+    const made = makePlace(compiled, position, positionOrder);
     const ofItem = places.get(item) ?? new Map<string, PlannedPlace>();
     places.set(item, ofItem.set(position, made));
     return made;
@@ -154,7 +166,9 @@ const makePlan = (sheet: CompiledSheet): Plan => {
     byForm.set(key, list);
     return list;
   };
-  return { sheet, place, count: () => count, applicable };
+  const numberOf = (item: string, position: string): number | undefined =>
+    places.get(item)?.get(position)?.number;
+  return { sheet, place, numberOf, count: () => count, applicable };
 };
 
 const plans = new WeakMap<CompiledSheet, Plan>();

@@ -87,8 +87,10 @@ export const datesIn = (text: string): readonly Dated[] => {
 
 /** Whether two texts can mean one day, or one month where one of them gives no day. */
 export const sameDate = (a: string, b: string): boolean => {
+  const own = datesIn(a);
+  if (own.length === 0) return false;
   const others = datesIn(b);
-  return datesIn(a).some(({ year, month, day }) =>
+  return own.some(({ year, month, day }) =>
     others.some(
       (other) =>
         other.year % 100 === year % 100 &&

@@ -7,16 +7,21 @@ const lookAlike = (a: string, b: string): boolean =>
 /** "No." before a number, with its point or a space, so that no letters of the number itself are taken for it. */
 const NUMBER_SIGN = /^\s*(?:(?:NO|NR)(?:\.\s*|\s+)|№\s*)/i;
 
+/** What is written so already: most numbers, and every one that is asked for again. */
+const PLAIN = /^[A-Z\d]*$/;
+
 /**
  * A number as it is compared: capitals, without "No." before it, spaces, hyphens, strokes, points or stars.
  *
  * @example normalizeNumber(" 1g4-ah59 h ") // "1G4AH59H"
  */
 export const normalizeNumber = (text: string): string =>
-  text
-    .replace(NUMBER_SIGN, "")
-    .toUpperCase()
-    .replaceAll(/[\s\-./*]/g, "");
+  PLAIN.test(text)
+    ? text
+    : text
+        .replace(NUMBER_SIGN, "")
+        .toUpperCase()
+        .replaceAll(/[\s\-./*]/g, "");
 
 /**
  * The same for a 17-character VIN, which never holds I, O or Q (49 CFR 565.13): I is read as 1, O and Q as 0.

@@ -37,8 +37,11 @@ export const isUnmet = (needed: ConditionNeeded, conditions: Finding["conditions
   );
 };
 
-const meanIn = ({ values, unit: from }: AnswerOf<"reading">, unit: UnitSymbol): number =>
-  values.reduce((sum, { value }) => sum + convert(value, from, unit), 0) / values.length;
+const meanIn = ({ values, unit: from }: AnswerOf<"reading">, unit: UnitSymbol): number => {
+  let sum = 0;
+  for (const { value } of values) sum += convert(value, from, unit);
+  return sum / values.length;
+};
 
 type Elsewhere = { readonly item: string; readonly unit: UnitSymbol };
 
@@ -78,10 +81,63 @@ export const limitValue = (limit: Limit, context: CallContext): number | undefin
   return limit.value;
 };
 
+/** A limit or alarm of an item as it stands at one of its places. */
+export type LimitAt = {
+  readonly limit: Limit;
+  readonly severity: Severity;
+  /** The figure, where no condition, no other answer and nothing of the car decides it. */
+  readonly fixed: number | undefined;
+};
+
+const isFixed = (limit: Limit): boolean =>
+  limit.systemVolts === undefined &&
+  limit.needsFitted === undefined &&
+  limit.when === undefined &&
+  limit.isReadingOf === undefined &&
+  limit.byReading === undefined &&
+  limit.byOption === undefined;
+
+const makeLimitsAt = ({ limits, alarms }: ReadingSpec, position: string): readonly LimitAt[] =>
+  [...limits, ...alarms]
+    .filter(({ positions }) => positions === undefined || positions.includes(position))
+    .map((limit) => ({
+      limit,
+      severity: limit.at?.[position] ?? limit.severity,
+      fixed: isFixed(limit) ? limit.value : undefined,
+    }));
+
+/** A function of the specification and the place alone, so that keeping them changes no answer. */
+const limitsByPlace = new WeakMap<ReadingSpec, Map<string, readonly LimitAt[]>>();
+const MOST_PLACES = 1024;
+
+/**
+ * The limits and then the alarms of an item that speak of a place, worked out once for each.
+ *
+ * @example limitsAt(treadSpec, "spare")[0]?.severity // "repair"
+ */
+export const limitsAt = (spec: ReadingSpec, position: string): readonly LimitAt[] => {
+  const kept = limitsByPlace.get(spec) ?? new Map<string, readonly LimitAt[]>();
+  const known = kept.get(position);
+  if (known !== undefined) return known;
+  const made = makeLimitsAt(spec, position);
+  if (kept.size < MOST_PLACES) limitsByPlace.set(spec, kept.set(position, made));
+  return made;
+};
+
 /** Equality passes; a difference under 1e-9 of δ is rounding. */
 const fails = (value: number, side: Limit["side"], limit: number, { delta }: ReadingSpec): boolean => {
   const rounding = 1e-9 * Math.max(delta.absolute, delta.share * Math.abs(value));
   return side === "min" ? value < limit - rounding : value > limit + rounding;
+};
+
+const isAnyPast = (
+  values: readonly number[],
+  side: Limit["side"],
+  limit: number,
+  spec: ReadingSpec,
+): boolean => {
+  for (const value of values) if (fails(value, side, limit, spec)) return true;
+  return false;
 };
 
 /** Whether every value lies where an item says a reading is good; those between that and the alarm nobody can judge. */
@@ -90,17 +146,28 @@ const isSound = (values: readonly number[], spec: ReadingSpec, context: CallCont
   if (sound === undefined) return true;
   if (sound.when?.some((needed) => isUnmet(needed, context.conditions)) === true) return false;
   const { atLeast, atMost } = sound;
-  return values.every(
-    (value) =>
-      (atLeast === undefined || !fails(value, "min", atLeast, spec)) &&
-      (atMost === undefined || !fails(value, "max", atMost, spec)),
+  return (
+    (atLeast === undefined || !isAnyPast(values, "min", atLeast, spec)) &&
+    (atMost === undefined || !isAnyPast(values, "max", atMost, spec))
   );
 };
 
-/** The same place on the other side of the car; `undefined` where it has none. */
-export const mirrorImage = (place: string): string | undefined => {
+const exchangeSides = (place: string): string | undefined => {
   const mirrored = place.replace(/\b(left|right)\b/g, (side) => (side === "left" ? "right" : "left"));
   return mirrored === place ? undefined : mirrored;
+};
+
+/** Places are few, and asked for line by line; a service that met more starts over rather than grow. */
+const mirrorImages = new Map<string, string | undefined>();
+
+/** The same place on the other side of the car; `undefined` where it has none. */
+export const mirrorImage = (place: string): string | undefined => {
+  const known = mirrorImages.get(place);
+  if (known !== undefined || mirrorImages.has(place)) return known;
+  if (mirrorImages.size >= MOST_PLACES) mirrorImages.clear();
+  const mirrored = exchangeSides(place);
+  mirrorImages.set(place, mirrored);
+  return mirrored;
 };
 
 /** How a reading stands beside the one on the other side of the car; `undefined` where that was not read. */
@@ -132,17 +199,16 @@ const callReading = (
   context: CallContext,
 ): Call => {
   if (dimensionOf(answer.unit) !== dimensionOf(spec.unit)) return "no-yardstick";
-  const values = answer.values.map(({ value }) => convert(value, answer.unit, spec.unit));
+  const values: number[] = [];
+  for (const { value } of answer.values) values.push(convert(value, answer.unit, spec.unit));
   const beside = callBesideMirror(answer, id, spec, context);
   let judged = beside === "good" || hasOnlyOrdinary(spec);
   let worst: Severity | null = isBadCall(beside) ? beside : null;
-  for (const limit of [...spec.limits, ...spec.alarms]) {
-    const asked = limitValue(limit, context);
+  for (const { limit, severity, fixed } of limitsAt(spec, context.position ?? "")) {
+    const asked = fixed ?? limitValue(limit, context);
     if (asked === undefined) continue;
     judged = true;
-    if (values.some((value) => fails(value, limit.side, asked, spec))) {
-      worst = worseSeverity(worst, limit.at?.[context.position ?? ""] ?? limit.severity);
-    }
+    if (isAnyPast(values, limit.side, asked, spec)) worst = worseSeverity(worst, severity);
   }
   const sound = judged && beside !== "no-yardstick" && isSound(values, spec, context);
   return worst ?? (sound ? "good" : "no-yardstick");
@@ -184,23 +250,32 @@ const callPresence = ({ value }: AnswerOf<"presence">, spec: NonNullable<Item["p
   return spec.onlyIfPromised === true ? "good" : spec.severity;
 };
 
+const callOption = (id: string, { options }: NonNullable<Item["choice"]>, position: string): Call => {
+  for (const option of options) if (option.id === id) return option.at?.[position] ?? option.call;
+  return "no-yardstick";
+};
+
+/** The worse of two calls; good only where both are. */
+const worseCall = (a: Call, b: Call): Call => {
+  if (isBadCall(a)) return isBadCall(b) ? (worseSeverity(a, b) ?? a) : a;
+  if (isBadCall(b)) return b;
+  return a === "good" ? b : a;
+};
+
 /** Every option said counts; the worst one is the answer's. */
 const callChoice = (
   answer: AnswerOf<"choice">,
   spec: NonNullable<Item["choice"]>,
   { position = "", otherCall }: CallContext,
 ): Call => {
-  const said = [answer.option, ...(answer.also ?? [])];
   const followed = spec.followsCallOf === undefined ? undefined : otherCall?.(spec.followsCallOf, position);
-  const calls = said.map((id) => {
-    const option = spec.options.find((each) => each.id === id);
-    const own = option?.at?.[position] ?? option?.call ?? "no-yardstick";
+  const callOne = (id: string): Call => {
+    const own = callOption(id, spec, position);
     return own === "no-yardstick" && id !== "not-known" && isBadCall(followed) ? followed : own;
-  });
-  let worst: Severity | null = null;
-  for (const call of calls)
-    if (call !== "good" && call !== "no-yardstick") worst = worseSeverity(worst, call);
-  return worst ?? (calls.every((call) => call === "good") ? "good" : "no-yardstick");
+  };
+  let worst = callOne(answer.option);
+  if (answer.also !== undefined) for (const id of answer.also) worst = worseCall(worst, callOne(id));
+  return worst;
 };
 
 /**
