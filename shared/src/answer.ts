@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { LocalId } from "./identifier.ts";
 import { UnitSymbol } from "./unit.ts";
+import { NOT_SEEN_REASONS, PRESENCE, WORKING } from "./terms.ts";
 
 const finite = z.number();
 
@@ -36,11 +37,11 @@ export const GradeAnswer = z.strictObject({
 
 export const WorkingAnswer = z.strictObject({
   kind: z.literal("working"),
-  value: z.enum(["yes", "no", "intermittent", "not-known"]),
+  value: z.enum(WORKING),
 });
 export const PresenceAnswer = z.strictObject({
   kind: z.literal("presence"),
-  value: z.enum(["present", "absent", "not-known"]),
+  value: z.enum(PRESENCE),
 });
 /** `also`: further options that are true at the same time, where the item takes several. */
 export const ChoiceAnswer = z.strictObject({
@@ -63,17 +64,7 @@ export const FaultsAnswer = z.strictObject({
   denied: z.union([z.literal("all"), z.array(LocalId).max(40)]).default([]),
 });
 
-export const NotSeenReason = z.enum([
-  "not-reached",
-  "not-tested",
-  "needs-dismantling",
-  "not-permitted",
-  "unsafe",
-  "weather",
-  "no-tool",
-  "covered",
-  "no-time",
-]);
+export const NotSeenReason = z.enum(NOT_SEEN_REASONS);
 export type NotSeenReason = z.infer<typeof NotSeenReason>;
 export const NotSeenAnswer = z.strictObject({ kind: z.literal("not-seen"), reason: NotSeenReason });
 

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { Instant, ItemId, LocalDateTime, Money, ObjectId, PositionId } from "./identifier.ts";
 import { Need } from "./sheet.ts";
 import { Zone } from "./zone.ts";
-import { CAR_DEALINGS, INTEREST_KINDS, SKILLS } from "./terms.ts";
+import { APPOINTMENT_STATES, CAR_DEALINGS, INTEREST_KINDS, SKILLS } from "./terms.ts";
 
 /** A point on the Earth in decimal degrees; north and east are positive. */
 export const Place = z.strictObject({
@@ -97,18 +97,7 @@ export type DeclaredInterest = z.infer<typeof DeclaredInterest>;
 export const VisitStage = z.enum(["before-start", "cold-start", "first-lift", "road", "hot", "second-lift"]);
 export type VisitStage = z.infer<typeof VisitStage>;
 
-export const AppointmentState = z.enum([
-  "held",
-  "requested",
-  "accepted",
-  "confirmed",
-  "under-way",
-  "reported",
-  "declined",
-  "cancelled",
-  "missed",
-  "expired",
-]);
+export const AppointmentState = z.enum(APPOINTMENT_STATES);
 export type AppointmentState = z.infer<typeof AppointmentState>;
 
 export const AppointmentMove = z.enum([

@@ -1,9 +1,10 @@
 import { z } from "zod";
 import { Answer } from "./answer.ts";
 import { Instant, ItemId, LocalId, PositionId, Sha256 } from "./identifier.ts";
+import { FIRMNESSES } from "./terms.ts";
 
 /** How firmly it is said. */
-export const Firmness = z.enum(["asserted", "hedged", "second-hand"]);
+export const Firmness = z.enum(FIRMNESSES);
 export type Firmness = z.infer<typeof Firmness>;
 
 /** What it rests on. */

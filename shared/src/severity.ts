@@ -1,11 +1,13 @@
 import { z } from "zod";
+import { SEVERITIES } from "./terms.ts";
+
+export { SEVERITIES };
 
 /**
  * How grave what was found is, gravest first. It belongs to the answer, never to the item.
  * halt: send no money before this is cleared · danger: can hurt somebody · worth: what the price rests on ·
  * repair: money to put right · small: a trifle.
  */
-export const SEVERITIES = ["halt", "danger", "worth", "repair", "small"] as const;
 export const Severity = z.enum(SEVERITIES);
 export type Severity = z.infer<typeof Severity>;
 

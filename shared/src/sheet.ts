@@ -3,6 +3,9 @@ import { ItemAnswerKind } from "./answer.ts";
 import { ItemId, LocalId, PositionId } from "./identifier.ts";
 import { Call, Severity } from "./severity.ts";
 import { UnitSymbol } from "./unit.ts";
+import { DEPTHS, HOUSE_GRADES, NEEDS, STAGES } from "./terms.ts";
+
+export { DEPTHS, STAGES };
 
 /** Words for a thing: what the interface shows, what the British say, and what else people call it (for search and reading). */
 export const Words = z.strictObject({
@@ -18,15 +21,7 @@ export type Consequence = z.infer<typeof Consequence>;
 export const TimeBehavior = z.enum(["steady", "drifts", "only-rises"]);
 export type TimeBehavior = z.infer<typeof TimeBehavior>;
 
-export const Need = z.enum([
-  "lift",
-  "daylight",
-  "road",
-  "cold-engine",
-  "hot-engine",
-  "dismantling",
-  "permission",
-]);
+export const Need = z.enum(NEEDS);
 export type Need = z.infer<typeof Need>;
 
 /** Where a figure comes from. `common-practice` figures are defaults a firm may change. */
@@ -263,24 +258,9 @@ export const AppliesWhen = z.partialRecord(
   z.array(z.union([z.string(), z.number()])).min(1),
 );
 
-/** The order of a visit. */
-export const STAGES = [
-  "cold",
-  "papers",
-  "daylight",
-  "cold-start",
-  "running",
-  "lift",
-  "road",
-  "hot",
-  "second-lift",
-  "last",
-] as const;
 export const Stage = z.enum(STAGES);
 export type Stage = z.infer<typeof Stage>;
 
-/** How much of the sheet a visit takes: each depth holds the ones before it. */
-export const DEPTHS = ["first-look", "half-day", "day"] as const;
 export const Depth = z.enum(DEPTHS);
 export type Depth = z.infer<typeof Depth>;
 
@@ -441,7 +421,7 @@ export const Caution = z.strictObject({
 export type Caution = z.infer<typeof Caution>;
 
 /** The house scale from worst to best; `spent` … `as-new`. */
-export const HouseGrade = z.enum(["spent", "heavy-wear", "even-wear", "light-wear", "as-new"]);
+export const HouseGrade = z.enum(HOUSE_GRADES);
 export type HouseGrade = z.infer<typeof HouseGrade>;
 
 /** The inspection sheet: data with a version. Items in walking order. */

@@ -37,6 +37,17 @@ const edgesIn = ({ modules }: ICruiseResult, path: string, typesToo: boolean): [
         .map(({ resolved }): [string, string] => [source, resolved]),
     );
 
+/** What comes with a file at once: what it imports, and so on, but for types and what is asked for later. */
+const broughtBy = ({ modules }: ICruiseResult, first: string): ReadonlySet<string> => {
+  const bySource = new Map(modules.map((module) => [module.source, module]));
+  const brought = new Set([first]);
+  for (const file of brought) {
+    for (const { resolved, dynamic, dependencyTypes } of bySource.get(file)?.dependencies ?? [])
+      if (!dynamic && !dependencyTypes.includes("type-only")) brought.add(resolved);
+  }
+  return brought;
+};
+
 describe("the project", () => {
   let result: ICruiseResult;
   beforeAll(async () => {
@@ -66,6 +77,12 @@ describe("the project", () => {
     const edges = edgesIn(result, path, typesToo);
     expect(edges.length).toBeGreaterThan(atLeast);
     expect(folderCircles(edges)).toEqual([]);
+  });
+
+  test("sends no validator with the first page", () => {
+    const brought = broughtBy(result, "apps/web/src/main.tsx");
+    expect([...brought]).toContain("shared/src/terms.ts");
+    expect([...brought].filter((file) => /node_modules\/zod\//.test(file))).toEqual([]);
   });
 
   test("has a place in the order for every library", () => {

@@ -18,6 +18,7 @@ import { nameOf } from "../names.ts";
 import { Depth } from "../sheet.ts";
 import { InterestSeen, Stretch } from "./calendars.ts";
 import { CreatedDraft, Named, pageOf, PageQuery, Revision, type Contract } from "./paging.ts";
+import { DAMAGE_BEARERS } from "../terms.ts";
 
 /* ---- what is to be looked at ---- */
 
@@ -318,7 +319,7 @@ export const RoadClearance = z.strictObject({
   consent: z.strictObject({ by: nameOf(200), signedAt: Instant }).nullable(),
   insurance: Paper.nullable(),
   plates: Paper.nullable(),
-  damageBorneBy: z.enum(["owner", "dealer", "inspection-firm", "insurer"]).nullable(),
+  damageBorneBy: z.enum(DAMAGE_BEARERS).nullable(),
   /** Safety items the inspector found open beside those in the draft. */
   openSafety: z.array(ItemId).max(100).default([]),
 });

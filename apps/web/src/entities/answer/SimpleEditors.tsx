@@ -1,6 +1,6 @@
+import { HOUSE_GRADES, NOT_SEEN_REASONS, PRESENCE, WORKING } from "@evenhand/shared/terms";
 import { NativeSelect, TextInput } from "@mantine/core";
 import { CodeSystem } from "@evenhand/shared/sheet";
-import type { NotSeenReason } from "@evenhand/shared/answer";
 import { useState } from "react";
 import { useText } from "../../strings/text";
 import styles from "./Answers.module.css";
@@ -9,10 +9,6 @@ import { answerAfter, chosenOptions, standsAlone } from "./several-choices";
 import { Choices } from "./Choices";
 import type { EditorProps } from "./editor";
 
-const working = ["yes", "no", "intermittent", "not-known"] as const;
-const presence = ["present", "absent", "not-known"] as const;
-const grades = ["as-new", "light-wear", "even-wear", "heavy-wear", "spent"] as const;
-
 export const WorkingEditor = ({ item, name, answer, onChange, onPick }: EditorProps<"working">) => {
   const t = useText();
   return (
@@ -20,7 +16,7 @@ export const WorkingEditor = ({ item, name, answer, onChange, onPick }: EditorPr
       legend={item.words.american}
       name={name}
       value={answer?.value}
-      options={working.map((value) => ({ value, label: t(`answer.working.${value}`) }))}
+      options={WORKING.map((value) => ({ value, label: t(`answer.working.${value}`) }))}
       onChange={(value) => onChange({ kind: "working", value })}
       onPick={onPick && ((value) => onPick({ kind: "working", value }))}
     />
@@ -34,7 +30,7 @@ export const PresenceEditor = ({ item, name, answer, onChange, onPick }: EditorP
       legend={item.words.american}
       name={name}
       value={answer?.value}
-      options={presence.map((value) => ({ value, label: t(`answer.presence.${value}`) }))}
+      options={PRESENCE.map((value) => ({ value, label: t(`answer.presence.${value}`) }))}
       onChange={(value) => onChange({ kind: "presence", value })}
       onPick={onPick && ((value) => onPick({ kind: "presence", value }))}
     />
@@ -85,7 +81,7 @@ export const GradeEditor = ({ item, name, scales, answer, onChange, onPick }: Ed
   const own = scales.find(({ id }) => id === scale);
   const options = own
     ? own.grades.map(({ id, name: label }) => ({ value: id, label })).toReversed()
-    : grades.map((value) => ({ value, label: t(`grade.${value}`) }));
+    : HOUSE_GRADES.map((value) => ({ value, label: t(`grade.${value}`) })).toReversed();
   return (
     <div className={styles.stack}>
       <Choices
@@ -134,18 +130,6 @@ export const CodeEditor = ({ item, answer, onChange }: EditorProps<"code">) => {
   );
 };
 
-const reasons = [
-  "not-reached",
-  "not-tested",
-  "needs-dismantling",
-  "not-permitted",
-  "unsafe",
-  "weather",
-  "no-tool",
-  "covered",
-  "no-time",
-] as const satisfies readonly NotSeenReason[];
-
 export const NotSeenEditor = ({ item, name, answer, onChange, onPick }: EditorProps<"not-seen">) => {
   const t = useText();
   return (
@@ -153,7 +137,7 @@ export const NotSeenEditor = ({ item, name, answer, onChange, onPick }: EditorPr
       legend={t("not-seen.why", { item: item.words.american })}
       name={name}
       value={answer?.reason}
-      options={reasons.map((value) => ({ value, label: t(`not-seen.${value}`) }))}
+      options={NOT_SEEN_REASONS.map((value) => ({ value, label: t(`not-seen.${value}`) }))}
       onChange={(reason) => onChange({ kind: "not-seen", reason })}
       onPick={onPick && ((reason) => onPick({ kind: "not-seen", reason }))}
     />

@@ -1,17 +1,5 @@
 import type { AppointmentState } from "@evenhand/shared/booking";
-
-const states = [
-  "held",
-  "requested",
-  "accepted",
-  "confirmed",
-  "under-way",
-  "reported",
-  "declined",
-  "cancelled",
-  "missed",
-  "expired",
-] as const satisfies readonly AppointmentState[];
+import { APPOINTMENT_STATES } from "@evenhand/shared/terms";
 
 export const isState = (said: string | undefined): said is AppointmentState =>
-  states.some((state) => state === said);
+  APPOINTMENT_STATES.some((state) => state === said);

@@ -1,8 +1,7 @@
+import { HOUSE_GRADES } from "@evenhand/shared/terms";
 import type { GradeFigures } from "@evenhand/shared/comparison";
 import { useText } from "../../strings/text";
 import styles from "./GradePicture.module.css";
-
-const steps = ["spent", "heavy-wear", "even-wear", "light-wear", "as-new"] as const;
 
 const stretch = ([low, high]: readonly [number, number]) => ({
   left: `${low * 100}%`,
@@ -19,7 +18,7 @@ export const GradePicture = ({ figures }: { readonly figures: GradeFigures }) =>
         <span className={styles.found} style={stretch(figures.b)} />
       </div>
       <div className={styles.steps}>
-        {steps.map((step) => (
+        {HOUSE_GRADES.map((step) => (
           <span key={step}>{t(`grade.${step}`)}</span>
         ))}
       </div>

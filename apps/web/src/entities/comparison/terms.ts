@@ -27,13 +27,5 @@ export const standings = [
   "confirmed",
 ] as const satisfies readonly Standing[];
 
-export const severities = [
-  "halt",
-  "danger",
-  "worth",
-  "repair",
-  "small",
-] as const satisfies readonly Severity[];
-
 /** What a purchase turns on. */
 export const decisive: ReadonlySet<Severity | null> = new Set(["halt", "danger", "worth"]);

@@ -1,10 +1,10 @@
+import { NEEDS } from "@evenhand/shared/terms";
 import type { BriefItem } from "@evenhand/shared/booking";
 import type { VisitPlan } from "@evenhand/shared/http/booking";
 import type { ReactNode } from "react";
 import { useText } from "../../strings/text";
 import { Facts, Panel } from "../../ui/Page";
 import { useDuration } from "../../entities/time/use-duration";
-import { needs } from "./needs";
 
 interface Props {
   readonly items: readonly BriefItem[];
@@ -21,8 +21,7 @@ export const BriefTotalsPanel = ({ items, plan, children }: Props) => {
   const rows: (readonly [ReactNode, ReactNode])[] = [
     [t("brief.total.items.term"), t("brief.total.items", { count: items.length })],
     [t("brief.total.time.term"), duration(sum(items))],
-    ...needs
-      .map((need) => [need, sum(items.filter((one) => one.needs.includes(need)))] as const)
+    ...NEEDS.map((need) => [need, sum(items.filter((one) => one.needs.includes(need)))] as const)
       .filter(([, minutes]) => minutes > 0)
       .map(
         ([need, minutes]) => [t("brief.total.need", { need: t(`need.${need}`) }), duration(minutes)] as const,

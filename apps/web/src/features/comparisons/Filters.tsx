@@ -1,3 +1,4 @@
+import { SEVERITIES } from "@evenhand/shared/terms";
 import { Button, CloseButton, NativeSelect, SegmentedControl, TextInput } from "@mantine/core";
 import { useDebouncedCallback } from "@mantine/hooks";
 import { IconSearch } from "@tabler/icons-react";
@@ -6,7 +7,7 @@ import { useState } from "react";
 import { useText } from "../../strings/text";
 import { isFiltered } from "./filters";
 import type { ComparisonSearch } from "./search";
-import { severities, standings } from "../../entities/comparison/terms";
+import { standings } from "../../entities/comparison/terms";
 import { oneOf } from "../../service/one-of";
 import { capital } from "../../entities/sheet/sheet-index";
 import styles from "./Filters.module.css";
@@ -86,10 +87,10 @@ export const Filters = ({ search, sections, shown, total, onChange, onClear }: P
         <NativeSelect
           label={t("filter.severity")}
           value={search.severity ?? ""}
-          onChange={(event) => onChange({ severity: oneOf(severities, event.currentTarget.value) })}
+          onChange={(event) => onChange({ severity: oneOf(SEVERITIES, event.currentTarget.value) })}
           data={[
             { value: "", label: t("filter.all") },
-            ...severities.map((one) => ({ value: one, label: t(`at-stake.${one}`) })),
+            ...SEVERITIES.map((one) => ({ value: one, label: t(`at-stake.${one}`) })),
           ]}
         />
         <NativeSelect

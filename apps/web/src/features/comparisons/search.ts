@@ -1,7 +1,8 @@
+import { SEVERITIES } from "@evenhand/shared/terms";
 import type { Outcome, Standing } from "@evenhand/shared/outcome";
 import type { Severity } from "@evenhand/shared/severity";
 import { text, whole, type RawSearch } from "../../service/search";
-import { outcomeOrder, severities, standings } from "../../entities/comparison/terms";
+import { outcomeOrder, standings } from "../../entities/comparison/terms";
 import { oneOf } from "../../service/one-of";
 
 /** The state of the page lies in its address, so that a view of it can be sent to somebody. */
@@ -30,7 +31,7 @@ export const comparisonSearch = (raw: RawSearch): ComparisonSearch => ({
   order: oneOf(["pressing", "sheet"], raw["order"]),
   outcome: outcomesOf(raw["outcome"]),
   standing: oneOf(standings, raw["standing"]),
-  severity: oneOf(severities, raw["severity"]),
+  severity: oneOf(SEVERITIES, raw["severity"]),
   section: text(raw["section"]),
   station: text(raw["station"]),
   q: text(raw["q"]),

@@ -1,3 +1,4 @@
+import { FIRMNESSES } from "@evenhand/shared/terms";
 import { Button, Checkbox, NativeSelect, Textarea } from "@mantine/core";
 import type { Answer } from "@evenhand/shared/answer";
 import type { Finding } from "@evenhand/shared/finding";
@@ -18,7 +19,6 @@ import { documentQuery } from "../../entities/report/queries";
 import { sheetQuery } from "../../entities/sheet/load-sheet";
 import styles from "./Questions.module.css";
 
-const firmnesses = ["asserted", "hedged", "second-hand"] as const satisfies readonly Finding["firmness"][];
 const bases = [
   "seen",
   "measured",
@@ -114,8 +114,8 @@ export const AnswerQuestion = ({ question, car }: Props) => {
             size="md"
             label={t("question.answer.firmness")}
             value={firmness}
-            data={firmnesses.map((value) => ({ value, label: t(`firmness.${value}`) }))}
-            onChange={({ currentTarget }) => setFirmness(oneOf(firmnesses, currentTarget.value) ?? firmness)}
+            data={FIRMNESSES.map((value) => ({ value, label: t(`firmness.${value}`) }))}
+            onChange={({ currentTarget }) => setFirmness(oneOf(FIRMNESSES, currentTarget.value) ?? firmness)}
           />
           <NativeSelect
             size="md"

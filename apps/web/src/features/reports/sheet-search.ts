@@ -1,4 +1,6 @@
-import { DEPTHS, STAGES, type Stage } from "@evenhand/shared/sheet";
+import type { Stage } from "@evenhand/shared/sheet";
+import { DEPTHS, STAGES } from "@evenhand/shared/terms";
+import { oneOf } from "../../service/one-of";
 import { text, type RawSearch } from "../../service/search";
 import type { Extent } from "./walk";
 
@@ -13,9 +15,6 @@ export interface SheetSearch {
   readonly items?: "core" | "open";
   readonly open?: string;
 }
-
-const oneOf = <T extends string>(values: readonly T[], raw: unknown): T | undefined =>
-  values.find((value) => value === raw);
 
 export const sheetSearch = (raw: RawSearch): SheetSearch => ({
   view: oneOf(["stages", "sections"], raw["view"]),

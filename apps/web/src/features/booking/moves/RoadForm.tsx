@@ -1,3 +1,4 @@
+import { DAMAGE_BEARERS } from "@evenhand/shared/terms";
 import { Button, Checkbox, NativeSelect, TextInput } from "@mantine/core";
 import type { RoadClearance } from "@evenhand/shared/http/booking";
 import { useState, type FormEvent } from "react";
@@ -11,8 +12,6 @@ import styles from "../Booking.module.css";
 import { MoveProblem } from "../MoveProblem";
 import type { MoveProps } from "./Moves";
 import { useMove } from "../use-move";
-
-const bearers = ["owner", "dealer", "inspection-firm", "insurer"] as const;
 
 interface Typed {
   readonly consent: string;
@@ -36,7 +35,7 @@ const clearanceOf = (typed: Typed, zone: string): RoadClearance => ({
       : { by: typed.consent.trim(), signedAt: instantOf(typed.signed, zone) },
   insurance: paper(typed.insurance, typed.insuranceUntil, zone),
   plates: paper(typed.plates, typed.platesUntil, zone),
-  damageBorneBy: oneOf(bearers, typed.damage) ?? null,
+  damageBorneBy: oneOf(DAMAGE_BEARERS, typed.damage) ?? null,
   openSafety: [],
 });
 
@@ -103,7 +102,7 @@ export const RoadForm = ({ appointment }: MoveProps) => {
             value={typed.damage}
             data={[
               { value: "", label: t("moves.take-to-road.damage.none") },
-              ...bearers.map((value) => ({ value, label: t(`damage.${value}`) })),
+              ...DAMAGE_BEARERS.map((value) => ({ value, label: t(`damage.${value}`) })),
             ]}
             onChange={(event) => setTyped({ ...typed, damage: event.currentTarget.value })}
           />

@@ -1,8 +1,8 @@
+import { SEVERITIES } from "@evenhand/shared/terms";
 import type { Comparison } from "@evenhand/shared/comparison";
 import type { z } from "zod";
 import type { CoverageRow } from "@evenhand/shared/comparison";
 import { useText } from "../../../strings/text";
-import { severities } from "../../../entities/comparison/terms";
 import { oneOf } from "../../../service/one-of";
 import styles from "./Whole.module.css";
 
@@ -69,7 +69,7 @@ interface Props {
 export const Coverage = ({ coverage, sectionName }: Props) => {
   const t = useText();
   const severityName = (id: string): string => {
-    const known = oneOf(severities, id);
+    const known = oneOf(SEVERITIES, id);
     return known ? t(`at-stake.${known}`) : id;
   };
   return (
