@@ -32,10 +32,10 @@ const everybody = Object.keys(kindOf).filter(isWho);
 const mayEver = (route: RouteId, kind: OrganizationKind): boolean =>
   accessTable[route].who.some((grant) => grant.kind === kind || grant.kind === "anyone");
 
-/** Never by the table: 403. Not this object: 404, as if it were not there. */
-function expected(route: RouteId, kind: OrganizationKind, isOpen: boolean): [number, string | null] {
-  if (!mayEver(route, kind)) return [403, "not-permitted"];
-  return isOpen ? [contracts[route].status, null] : [404, "not-found"];
+/** Never by the table: 403. Not this object: 404, as if it were not there; 403 for who may know that it is. */
+function expected(route: RouteId, variant: Variant, who: Who): [number, string | null] {
+  if (!mayEver(route, kindOf[who]) || variant.shut?.includes(who)) return [403, "not-permitted"];
+  return variant.open.includes(who) ? [contracts[route].status, null] : [404, "not-found"];
 }
 
 async function personFor({ ownSession, asNew }: Variant, original: Person): Promise<Person> {
@@ -45,16 +45,16 @@ async function personFor({ ownSession, asNew }: Variant, original: Person): Prom
 
 const cases = guarded.flatMap((route) =>
   variantsOf(route).flatMap((variant) =>
-    everybody.map((who) => ({ route, about: variant.about, who, variant, kind: kindOf[who] })),
+    everybody.map((who) => ({ route, about: variant.about, who, variant })),
   ),
 );
 
-test.each(cases)("$route, $about, by $who", async ({ route, variant, who, kind }) => {
+test.each(cases)("$route, $about, by $who", async ({ route, variant, who }) => {
   const original = scene.world[who];
   const person = await personFor(variant, original);
   const answer = await person.ask(route, await variant.ask(scene, original));
   const code = problemCodeOf(String(answer.body?.type ?? ""));
-  expect([answer.status, code]).toEqual(expected(route, kind, variant.open.includes(who)));
+  expect([answer.status, code]).toEqual(expected(route, variant, who));
 });
 
 test.each(guarded)("%s without a session asks for one", async (route) => {

@@ -11,6 +11,8 @@ export type Who = Exclude<keyof World, "nobody">;
 export type Variant = {
   readonly about: string;
   readonly open: readonly Who[];
+  /** Who may know of the object, and is told why it is not theirs to do. */
+  readonly shut?: readonly Who[];
   readonly ask: (scene: Scene, person: Person) => Promise<Asked> | Asked;
   /** Asks as the same account with another session. */
   readonly ownSession?: true;
@@ -100,15 +102,22 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
   ),
   "account.get": [one("oneself", everybody, nothing)],
   "invitations.create": [
-    one("the dealer's firm", ["dealer", "operator"], ({ world }) => ({
-      body: { email: "new@example.com", organization: world.dealer.organization, role: "member" },
-    })),
-    one("the buyer", ["buyer", "operator"], ({ world }) => ({
-      body: { email: "new@example.com", organization: world.buyer.organization, role: "member" },
-    })),
-    one("the inspector's firm", ["inspector", "operator"], ({ world }) => ({
-      body: { email: "new@example.com", organization: world.inspector.organization, role: "member" },
-    })),
+    ...(["dealer", "buyer", "inspector"] as const).map((who) =>
+      one(
+        `the ${who}'s firm`,
+        [who],
+        ({ world }) => ({
+          body: { email: "new@example.com", organization: world[who].organization, role: "member" },
+        }),
+        { shut: ["operator"] },
+      ),
+    ),
+    one("a firm without anybody", ["operator"], async ({ world }) => {
+      const { id } = await world.operator.does("organizations.create", {
+        body: { name: "New", kind: "dealer" },
+      });
+      return { body: { email: "first@example.com", organization: id, role: "admin" } };
+    }),
   ],
   "tokens.create": [
     one("oneself", everybody, () => ({

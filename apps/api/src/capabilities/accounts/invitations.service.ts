@@ -1,6 +1,5 @@
 import { Inject, Injectable } from "@nestjs/common";
 import type { AcceptanceRequest, InvitationRequest } from "@evenhand/shared/http/accounts";
-import { mayBelong, type OrganizationKind } from "@evenhand/shared/access";
 import type { Created, PageQuery } from "@evenhand/shared/http/paging";
 import { mailedLink } from "@evenhand/shared/mailed-pages";
 import type { Actor } from "../../platform/auth/actor.ts";
@@ -18,6 +17,7 @@ import { Outbox } from "../../platform/mail/outbox.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { AccountsService, normalEmail } from "./accounts.service.ts";
 import { invitationJson, openInvitations } from "./accounts.queries.ts";
+import { checkApart, checkInviter, isStillInvited } from "./inviters.ts";
 import { invitationLetter } from "./letters.ts";
 
 const day = 24 * 60 * 60_000;
@@ -25,21 +25,6 @@ const spent = () =>
   new ProblemError(
     "invitation-spent",
     "The invitation was used, has run out, or never was. Ask for a new one.",
-  );
-
-const kindsOf = async (tx: Transaction, account: string): Promise<OrganizationKind[]> => {
-  const rows = await tx.membership.findMany({
-    where: { accountId: account },
-    select: { organization: { select: { kind: true } } },
-  });
-  return rows.map(({ organization }) => organization.kind);
-};
-
-const apart = (at: string) =>
-  new ProblemError(
-    "not-permitted",
-    "Whoever runs the service belongs to no dealer, inspector or buyer in it. Nobody joined; use another account.",
-    at === "" ? {} : { problems: [{ at, reason: "somebody who does not run the service" }] },
   );
 
 /** A link by mail that works once, and tells its holder whose organization it leads into. */
@@ -69,7 +54,7 @@ export class InvitationsService {
         "organization",
       );
       await this.keepWithinTheDay(tx, actor.account, recipient);
-      await this.checkFirm(tx, actor, { email: recipient, organization, kind });
+      await checkInviter(tx, actor, { email: recipient, organization, kind, role });
       await tx.invitation.updateMany({
         where: { organizationId: organization, email: recipient, acceptedAt: null, revokedAt: null },
         data: { revokedAt: now },
@@ -152,31 +137,13 @@ export class InvitationsService {
       known === null ? null : await this.accounts.authenticate({ email, password: given.password, address });
     const passwordHash = account === null ? await hashPassword(given.password) : "";
     return this.database.transaction(async (tx) => {
-      const { organizationId, role } = await this.claim(tx, secret);
-      if (account !== null) await this.checkApart(tx, account, organizationId);
+      const { organizationId, role, invitedBy } = await this.claim(tx, secret);
+      if (!(await isStillInvited(tx, invitedBy, organizationId))) throw spent();
+      if (account !== null) await checkApart(tx, account, organizationId);
       const id = account ?? (await this.accounts.registerHashed({ email, name: given.name, passwordHash }));
       await this.accounts.join(id, organizationId, role);
       return { id };
     });
-  }
-
-  /** Who runs the service invites others into firms, never one of its own. Others are told nothing about an address. */
-  private async checkFirm(
-    tx: Transaction,
-    actor: Actor,
-    { email, organization, kind }: { email: string; organization: string; kind: OrganizationKind },
-  ): Promise<void> {
-    if (!actor.isOperator || actor.isAdmin(organization)) return;
-    const account = await tx.account.findUnique({ where: { email }, select: { id: true } });
-    if (account !== null && !mayBelong(await kindsOf(tx, account.id), kind)) throw apart("/email");
-  }
-
-  private async checkApart(tx: Transaction, account: string, organization: string): Promise<void> {
-    const { kind } = await tx.organization.findUniqueOrThrow({
-      where: { id: organization },
-      select: { kind: true },
-    });
-    if (!mayBelong(await kindsOf(tx, account), kind)) throw apart("");
   }
 
   private async keepOpenWithin(tx: Transaction, organization: string, now: Date): Promise<void> {

@@ -5,6 +5,7 @@ import { Actors } from "../../platform/auth/actors.ts";
 import { hashSecret, newSecret } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { CONFIG, type Config } from "../../platform/config/index.ts";
+import { oneAtATime } from "../../platform/database/bounds.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { pageStatement, readCursor, readPage } from "../../platform/database/page.ts";
@@ -14,6 +15,19 @@ import { sessionItem } from "./accounts.queries.ts";
 import { describeDevice } from "./device.ts";
 
 const day = 24 * 60 * 60_000;
+
+/** Sessions of one account that go on at once. Common practice, no source. */
+const mostSessions = 50;
+
+/** Nobody is kept from signing in: what is more than may go on ends with those that were seen longest ago. */
+async function endLongestUnseen(tx: Transaction, account: string, now: Date): Promise<{ id: string }[]> {
+  await oneAtATime(tx, "sessions", account);
+  return tx.$queryRaw<{ id: string }[]>`
+    UPDATE session SET revoked_at = ${now} WHERE id IN (
+      SELECT id FROM session WHERE account_id = ${account}::uuid AND revoked_at IS NULL AND expires_at > ${now}
+      ORDER BY last_seen_at DESC, id DESC OFFSET ${mostSessions}
+    ) RETURNING id::text`;
+}
 
 @Injectable()
 export class SessionsService {
@@ -29,8 +43,8 @@ export class SessionsService {
   async begin(account: string, userAgent: string | undefined): Promise<string> {
     const secret = newSecret();
     const now = this.clock.now();
-    await this.database.transaction((tx) =>
-      tx.session.create({
+    const ended = await this.database.transaction(async (tx) => {
+      await tx.session.create({
         data: {
           id: this.ids.next(),
           accountId: account,
@@ -40,8 +54,10 @@ export class SessionsService {
           lastSeenAt: now,
           expiresAt: new Date(now.getTime() + this.config.session.days * day),
         },
-      }),
-    );
+      });
+      return endLongestUnseen(tx, account, now);
+    });
+    for (const { id } of ended) this.actors.forget(id);
     return secret;
   }
 

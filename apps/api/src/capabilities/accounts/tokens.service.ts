@@ -4,7 +4,8 @@ import type { PageQuery } from "@evenhand/shared/http/paging";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { hashSecret, newSecret } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
-import { Database } from "../../platform/database/database.ts";
+import { keepOpenWithin, oneAtATime } from "../../platform/database/bounds.ts";
+import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { pageStatement, readCursor, readPage } from "../../platform/database/page.ts";
 import type { JsonText } from "../../platform/http/json-text.ts";
@@ -12,6 +13,18 @@ import { notFound, ProblemError } from "../../platform/problems/problem-error.ts
 import { tokenItem } from "./accounts.queries.ts";
 
 const year = 366 * 24 * 60 * 60_000;
+
+/** Tokens of one account that work at once. Common practice, no source. */
+const mostTokens = 50;
+
+async function keepTokensWithin(tx: Transaction, account: string, now: Date): Promise<void> {
+  await oneAtATime(tx, "tokens", account);
+  keepOpenWithin(
+    await tx.apiToken.count({ where: { accountId: account, revokedAt: null, expiresAt: { gt: now } } }),
+    mostTokens,
+    `${mostTokens} tokens of this account work, as many as may at once. Revoke those that no program uses.`,
+  );
+}
 
 /** Tokens for programs: scoped, expiring, shown once. */
 @Injectable()
@@ -30,8 +43,9 @@ export class TokensService {
         problems: [{ at: "/expires", reason: "from now to a year ahead" }],
       });
     const [id, token] = [this.ids.next(), newSecret()];
-    await this.database.transaction((tx) =>
-      tx.apiToken.create({
+    await this.database.transaction(async (tx) => {
+      await keepTokensWithin(tx, actor.account, now);
+      await tx.apiToken.create({
         data: {
           id,
           accountId: actor.account,
@@ -41,8 +55,8 @@ export class TokensService {
           createdAt: now,
           expiresAt: new Date(expires),
         },
-      }),
-    );
+      });
+    });
     return { id, token };
   }
 

@@ -4,7 +4,8 @@ import type { PageQuery } from "@evenhand/shared/http/paging";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { hashSecret, newSecret } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
-import { Database } from "../../platform/database/database.ts";
+import { keepOpenWithin, oneAtATime } from "../../platform/database/bounds.ts";
+import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { pageStatement, readCursor, readPage } from "../../platform/database/page.ts";
 import type { JsonText } from "../../platform/http/json-text.ts";
@@ -43,6 +44,18 @@ type Row = Pick<VisitEvent, "id" | "sequence" | "cars"> &
 const kept = 90 * 86_400_000;
 const tentative = new Set(["requested", "accepted"]);
 
+/** Feeds of one account at once. Common practice, no source. */
+const mostFeeds = 50;
+
+async function keepFeedsWithin(tx: Transaction, account: string): Promise<void> {
+  await oneAtATime(tx, "feeds", account);
+  keepOpenWithin(
+    await tx.calendarFeed.count({ where: { accountId: account, revokedAt: null } }),
+    mostFeeds,
+    `${mostFeeds} calendar feeds of this account can be read, as many as may be at once. End those that no calendar uses.`,
+  );
+}
+
 /** Addresses from which calendar programs read, known to whoever made them, and ended at will. */
 @Injectable()
 export class FeedsService {
@@ -60,6 +73,7 @@ export class FeedsService {
         const where = { id: calendar, organizationId: organization };
         found(await tx.inspectorCalendar.findFirst({ where, select: { id: true } }), "calendar");
       }
+      await keepFeedsWithin(tx, actor.account);
       await tx.calendarFeed.create({
         data: {
           id,

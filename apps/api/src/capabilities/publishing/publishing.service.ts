@@ -13,7 +13,8 @@ import { readSessionCookie } from "../../platform/auth/cookie.ts";
 import { hashSecret, newSecret } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { CONFIG, type Config } from "../../platform/config/index.ts";
-import { Database } from "../../platform/database/database.ts";
+import { keepOpenWithin, oneAtATime } from "../../platform/database/bounds.ts";
+import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
 import { readerOn } from "../../platform/database/reader.ts";
@@ -25,6 +26,18 @@ import { listing, sharedStatement, shareLinks } from "./publishing.queries.ts";
 const year = 366 * 86_400_000;
 type Listing = { own: boolean; body: Omit<ListingSeen, "openFaults"> };
 type Shared = { document: Uint8Array; body: object; blind: boolean; unknown: boolean };
+
+/** Links to one car's statement that work at once. Common practice, no source. */
+const mostLinks = 100;
+
+async function keepLinksWithin(tx: Transaction, vehicle: string, now: Date): Promise<void> {
+  await oneAtATime(tx, "share links", vehicle);
+  keepOpenWithin(
+    await tx.shareLink.count({ where: { vehicleId: vehicle, revokedAt: null, expiresAt: { gt: now } } }),
+    mostLinks,
+    `${mostLinks} links to this car's statement work, as many as may at once. Revoke those that are not needed.`,
+  );
+}
 
 /** Statements in public: the listing of a car, and links for people who are not signed in. */
 @Injectable()
@@ -64,8 +77,9 @@ export class PublishingService {
         problems: [{ at: "/expires", reason: "after now, within a year" }],
       });
     const [id, token] = [this.ids.next(), newSecret()];
-    await this.database.transaction((tx) =>
-      tx.shareLink.create({
+    await this.database.transaction(async (tx) => {
+      await keepLinksWithin(tx, vehicle, now);
+      await tx.shareLink.create({
         data: {
           id,
           vehicleId: vehicle,
@@ -76,8 +90,8 @@ export class PublishingService {
           expiresAt: until,
           reads: 0,
         },
-      }),
-    );
+      });
+    });
     return { id, token, path: `/shared/${token}` };
   }
 

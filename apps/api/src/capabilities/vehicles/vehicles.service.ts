@@ -6,6 +6,7 @@ import type { Vehicle } from "@evenhand/shared/report";
 import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
+import { dayLimit, dayMs, oneAtATime } from "../../platform/database/bounds.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
@@ -24,6 +25,20 @@ const columnsOf = (vehicle: Vehicle) => ({
   document: vehicle,
   search: [vehicle.make, vehicle.model, vehicle.modelYear, vehicle.identification].join(" ").toLowerCase(),
 });
+
+/** Cars one dealer enters within a day. Common practice, no source. */
+const carsADay = 500;
+
+async function keepWithinTheDay(tx: Transaction, organization: string, now: Date): Promise<void> {
+  await oneAtATime(tx, "cars", organization);
+  const entered = await tx.vehicle.count({
+    where: { organizationId: organization, createdAt: { gt: new Date(now.getTime() - dayMs) } },
+  });
+  if (entered >= carsADay)
+    throw dayLimit(
+      `${carsADay} cars were entered for this dealer within a day, as many as may be. Enter the next ones tomorrow.`,
+    );
+}
 
 type ListingCause = ListingChange["cause"];
 export type Published = { readonly listed: boolean; readonly reason?: string };
@@ -62,8 +77,9 @@ export class VehiclesService {
   async create(actor: Actor, request: VehicleRequest): Promise<CreatedDraft> {
     if (!actor.organizations("dealer").includes(request.organization)) throw notFound("organization");
     const [id, now] = [this.ids.next(), this.clock.now()];
-    await this.database.transaction((tx) =>
-      tx.vehicle.create({
+    await this.database.transaction(async (tx) => {
+      await keepWithinTheDay(tx, request.organization, now);
+      await tx.vehicle.create({
         data: {
           id,
           organizationId: request.organization,
@@ -76,8 +92,8 @@ export class VehiclesService {
           createdAt: now,
           updatedAt: now,
         },
-      }),
-    );
+      });
+    });
     return { id, revision: 1 };
   }
 
