@@ -5,7 +5,7 @@ import {
   saveWord,
   sealBlocks,
   standingOf,
-  withLost,
+  withWrites,
   writesAfter,
   type Standing,
 } from "./save-state.ts";
@@ -40,14 +40,32 @@ const quiet: Standing = {
 
 describe("writes to this device", () => {
   test("a write under way is being kept, until it is", () => {
-    const began = writesAfter(noWrites, { type: "began", nth: 1 });
+    const began = writesAfter(noWrites, { type: "began", nth: 1, place: horn, change: change("no") });
     expect(began.underWay.size).toBe(1);
     expect(writesAfter(began, { type: "kept", nth: 1, place: horn }).underWay.size).toBe(0);
   });
 
+  test("what is being kept is seen at once, so that nothing leads back to what was just answered, nor writes over it", () => {
+    const began = [
+      { type: "began", nth: 1, place: horn, change: change("yes") } as const,
+      { type: "began", nth: 2, place: horn, change: change("no") } as const,
+    ].reduce(writesAfter, noWrites);
+    const seen = withWrites("r", new Map(), began);
+    expect(seen.get(horn)).toMatchObject({ base: null, finding: { answer: { value: "no" } } });
+    expect(saveWord(standingOf(seen, began, "reached"))).toBe("keeping");
+  });
+
+  test("while it is being settled which of two stands, both still do", () => {
+    const inConflict = new Map([[horn, kept("conflict")]]);
+    const settling = writesAfter(noWrites, { type: "began", nth: 1, place: horn, change: null });
+    expect(withWrites("r", inConflict, settling).get(horn)).toEqual(kept("conflict"));
+    const typing = writesAfter(noWrites, { type: "began", nth: 1, place: horn, change: change("no") });
+    expect(withWrites("r", inConflict, typing).get(horn)?.state).toBe("conflict");
+  });
+
   test("what could not be kept is shown as it was typed, and a later write that was kept makes up for it", () => {
     const failed = writesAfter(noWrites, { type: "failed", nth: 1, place: horn, change: change("no") });
-    const seen = withLost("r", new Map([[horn, kept("saved")]]), failed).get(horn);
+    const seen = withWrites("r", new Map([[horn, kept("saved")]]), failed).get(horn);
     expect(seen).toMatchObject({ state: "lost", base: 1, finding: { answer: { value: "no" } } });
     expect(writesAfter(failed, { type: "kept", nth: 2, place: horn }).lost.size).toBe(0);
   });

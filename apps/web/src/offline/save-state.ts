@@ -10,18 +10,24 @@ interface Lost {
   readonly change: Change;
 }
 
+/** A change being kept. `null`: which of two stands is being settled, and is seen when it has been. */
+interface UnderWay {
+  readonly place: string;
+  readonly change: Change | null;
+}
+
 /** The writes to this device that are under way or failed. Everything said of saving comes from here and from what was kept. */
 export interface Writes {
   /** Number of the last write begun. */
   readonly begun: number;
-  readonly underWay: ReadonlySet<number>;
+  readonly underWay: ReadonlyMap<number, UnderWay>;
   readonly lost: ReadonlyMap<string, Lost>;
 }
 
-export const noWrites: Writes = { begun: 0, underWay: new Set(), lost: new Map() };
+export const noWrites: Writes = { begun: 0, underWay: new Map(), lost: new Map() };
 
 export type WriteStep =
-  | { readonly type: "began"; readonly nth: number }
+  | { readonly type: "began"; readonly nth: number; readonly place: string; readonly change: Change | null }
   | { readonly type: "kept"; readonly nth: number; readonly place: string }
   | { readonly type: "failed"; readonly nth: number; readonly place: string; readonly change: Change };
 
@@ -31,9 +37,9 @@ export const writesAfter = (writes: Writes, step: WriteStep): Writes => {
     return {
       ...writes,
       begun: Math.max(writes.begun, step.nth),
-      underWay: new Set([...writes.underWay, step.nth]),
+      underWay: new Map([...writes.underWay, [step.nth, { place: step.place, change: step.change }]]),
     };
-  const underWay = new Set([...writes.underWay].filter((nth) => nth !== step.nth));
+  const underWay = new Map([...writes.underWay].filter(([nth]) => nth !== step.nth));
   const lost = new Map(writes.lost);
   const older = (lost.get(step.place)?.nth ?? 0) < step.nth;
   if (older && step.type === "kept") lost.delete(step.place);
@@ -41,17 +47,27 @@ export const writesAfter = (writes: Writes, step: WriteStep): Writes => {
   return { ...writes, underWay, lost };
 };
 
-/** What was kept, with what could not be kept laid over it: what the person typed is what they see. */
-export const withLost = (
+/**
+ * What was kept, with what could not be kept and what is being kept laid over it: what the person said is what they see, and what
+ * everything that follows goes by. Whether it was kept is said by `standingOf` alone.
+ */
+export const withWrites = (
   report: string,
   findings: ReadonlyMap<string, KeptFinding>,
-  { lost }: Writes,
+  { lost, underWay }: Writes,
 ): ReadonlyMap<string, KeptFinding> => {
-  if (lost.size === 0) return findings;
+  if (lost.size === 0 && underWay.size === 0) return findings;
   const seen = new Map(findings);
   for (const [place, { change }] of lost) {
     const kept = findings.get(place);
     seen.set(place, { report, place, base: null, ...kept, ...change, state: "lost" });
+  }
+  for (const { place, change } of underWay.values()) {
+    if (change === null) continue;
+    const kept = seen.get(place);
+    const state = kept?.state === "conflict" || kept?.state === "lost" ? kept.state : "waiting";
+    const { finding, unread } = change;
+    seen.set(place, { report, place, base: null, ...kept, finding, unread, state });
   }
   return seen;
 };
@@ -68,7 +84,7 @@ export interface Standing {
 }
 
 /**
- * @param findings with what could not be kept laid over them
+ * @param findings with what could not be kept and what is being kept laid over them
  * @param gates how many gates whose cautions were read the service does not know of yet
  */
 export const standingOf = (

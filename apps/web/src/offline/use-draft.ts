@@ -6,7 +6,7 @@ import { useCallback, useEffect, useMemo, useReducer, useRef, useState } from "r
 import { call } from "../service/client";
 import { Refusal } from "../service/refusal";
 import { changeFinding, keepDraft, settleConflict, type Change } from "./changes";
-import { noWrites, standingOf, withLost, writesAfter, type Connection } from "./save-state";
+import { noWrites, standingOf, withWrites, writesAfter, type Connection } from "./save-state";
 import { gatesRead, keepGate } from "./gates";
 import { store, type KeptDraft, type KeptFinding, type KeptGate } from "./store";
 import { sendWaiting } from "./sync";
@@ -46,10 +46,15 @@ const useWrites = (report: string, reload: () => Promise<void>) => {
   const [writes, step] = useReducer(writesAfter, noWrites);
   const count = useRef(0);
   const write = useCallback(
-    async (place: string, change: Change, deed: () => Promise<void>): Promise<void> => {
+    async (
+      place: string,
+      change: Change,
+      deed: () => Promise<void>,
+      seen: Change | null = change,
+    ): Promise<void> => {
       count.current += 1;
       const nth = count.current;
-      step({ type: "began", nth });
+      step({ type: "began", nth, place, change: seen });
       try {
         await deed();
         await reload();
@@ -66,7 +71,7 @@ const useWrites = (report: string, reload: () => Promise<void>) => {
   );
   const settle = useCallback(
     (kept: KeptFinding, which: "mine" | "theirs") =>
-      write(kept.place, kept, () => settleConflict(kept, which)),
+      write(kept.place, kept, () => settleConflict(kept, which), null),
     [write],
   );
   return { writes, keep, settle };
@@ -131,7 +136,7 @@ export const useDraft = (report: string) => {
     },
   });
   const stored = kept?.findings ?? none;
-  const findings = useMemo(() => withLost(report, stored, writes), [report, stored, writes]);
+  const findings = useMemo(() => withWrites(report, stored, writes), [report, stored, writes]);
   const gates = kept?.gates ?? noGates;
   const waiting = [...stored.values()].filter(({ state }) => state === "waiting").length + gates.length;
   const sending = useSending(report, waiting);
