@@ -336,6 +336,8 @@ export const Item = z
         severity: Severity,
         /** No fault unless the statement promised it: a paper nobody promised. */
         onlyIfPromised: z.boolean().optional(),
+        /** What the two are called where "present" and "absent" would not be said (on a charger, off a charger). */
+        said: z.strictObject({ present: Words, absent: Words }).optional(),
       })
       .optional(),
     choice: ChoiceSpec.optional(),
@@ -399,6 +401,8 @@ export type Station = z.infer<typeof Station>;
 export const ConditionKind = z.strictObject({
   id: LocalId,
   words: Words,
+  /** What a no is called (engine cold), where yes or no is asked for. */
+  otherwise: Words.optional(),
   ask: z.enum(["yes-no", "number", "text"]),
   unit: UnitSymbol.optional(),
 });

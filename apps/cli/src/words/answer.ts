@@ -3,6 +3,7 @@ import { gradeWords, notSeenWords } from "@evenhand/comparison/sentence";
 import type { Answer, AnswerOf, Fault } from "@evenhand/shared/answer";
 import type { GradeScale } from "@evenhand/shared/report";
 import type { Item } from "@evenhand/shared/sheet";
+import { presenceWords } from "@evenhand/sheet/presence-words";
 import type { SheetWords } from "./sheet-words.ts";
 import { catalog } from "./catalog.ts";
 import { formatQuantity } from "./quantity.ts";
@@ -57,7 +58,7 @@ export const answerText = (answer: Answer, context: AnswerContext): string => {
     case "working":
       return catalog.working[answer.value];
     case "presence":
-      return catalog.presence[answer.value];
+      return presenceWords(context.item, answer.value) ?? catalog.presence[answer.value];
     case "choice":
       return [answer.option, ...(answer.also ?? [])]
         .map((option) => context.sheet.option(context.item, option))

@@ -2,7 +2,7 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Comparison, Entry } from "@evenhand/shared/comparison";
 import type { Finding } from "@evenhand/shared/finding";
-import type { GradeScale, Report } from "@evenhand/shared/report";
+import type { GradeScale, Instrument, Report } from "@evenhand/shared/report";
 import { SEVERITIES, severityRank } from "@evenhand/shared/severity";
 import { roadGate } from "@evenhand/handbook/road-gate";
 import { arbitraryReports } from "../../testing/arbitrary-report.ts";
@@ -93,6 +93,14 @@ const twoWords: GradeScale = {
 };
 const COARSE: Readonly<Record<string | number, string>> = { "as-new": "fine", "light-wear": "fine" };
 
+/** No better than the ordinary instrument at nothing, where a share of the reading alone would make it exact. */
+const coarser = (item: string): Instrument[] => {
+  const spec = itemOf(item).reading;
+  if (spec === undefined) return [];
+  const absolute = { value: spec.instrument.accuracy.absolute, unit: spec.unit };
+  return [{ id: item, name: "a coarser instrument", accuracy: { absolute, share: 0.3 } }];
+};
+
 const softer: readonly Softer[] = [
   { name: "hedged", soften: (report) => eachFinding(report, (each) => ({ ...each, firmness: "hedged" })) },
   {
@@ -102,8 +110,12 @@ const softer: readonly Softer[] = [
   {
     name: "a coarser instrument",
     soften: (report) => ({
-      ...report,
-      instruments: report.instruments.map((each) => ({ ...each, accuracy: { share: 0.3 } })),
+      ...eachFinding(report, (each) =>
+        each.instrument === undefined ? each : { ...each, instrument: each.item },
+      ),
+      instruments: report.findings.flatMap(({ item, instrument }) =>
+        instrument === undefined ? [] : coarser(item),
+      ),
     }),
   },
   {

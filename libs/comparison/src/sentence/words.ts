@@ -2,6 +2,7 @@ import type { Answer, AnswerOf, Fault } from "@evenhand/shared/answer";
 import type { GradeScale } from "@evenhand/shared/report";
 import type { Item, Sheet } from "@evenhand/shared/sheet";
 import { mappedTo } from "@evenhand/sheet/grade-scale";
+import { presenceWords } from "@evenhand/sheet/presence-words";
 import { formatExact, formatNumber, formatUnit } from "../format-figure/index.ts";
 import { CLAUSES, NOT_SEEN, PRESENCE, WORKING } from "./catalog.ts";
 import { fill, list } from "./fill.ts";
@@ -89,7 +90,7 @@ export const describeAnswer = ({ answer, scales }: SideAnswer, item: Item, sheet
     case "working":
       return WORKING[answer.value];
     case "presence":
-      return PRESENCE[answer.value];
+      return presenceWords(item, answer.value) ?? PRESENCE[answer.value];
     case "choice":
       return optionWords(answer, item);
     case "code":

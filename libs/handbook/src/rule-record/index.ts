@@ -7,7 +7,7 @@ import type { ResultDetail } from "../rule-result/index.ts";
 
 /**
  * What a reason comes to, and the sentence for it. `{name}` in a sentence stands for a figure, a range, a word, or the
- * alternatives (`{or:alternatives}` where one of them holds); `{limit:id}` for the figure of a limit that was used. A
+ * alternatives (`{or:alternatives}` where one of them holds); `{limit:id}` for the figure of a limit that was used, `{limit:low..high}` for a band. A
  * part in square brackets is left out where what it speaks of is not there.
  */
 export type Outcome = {

@@ -12,12 +12,17 @@ const findAlternatives = ({ alternatives = [] }: RuleResult, between: string): s
 /** A figure of practice is worded as one: nobody requires or allows it. */
 const beside = ({ origin }: LimitUse): string => (origin === "common-practice" ? " (common practice)" : "");
 
+/** A limit's figure, or the band between two (`low..high`), by whose figures it is. */
+const findLimitText = ({ limits = [] }: RuleResult, name: string): string | undefined => {
+  const [limit, upper] = name.split("..").map((each) => limits.find(({ id }) => id === each));
+  if (limit === undefined || (upper === undefined && name.includes(".."))) return undefined;
+  if (upper === undefined) return `${figureText(limit)}${timeWord(limit.unit)}${beside(limit)}`;
+  return `${figureText({ value: limit.value, unit: "1" })} to ${figureText(upper)}${beside(limit) || beside(upper)}`;
+};
+
 /** What a placeholder stands for: a range before the figure of the same name, since it says more. */
 const findText = (result: RuleResult, kind: string | undefined, name: string): string | undefined => {
-  if (kind === "limit:") {
-    const limit = result.limits?.find(({ id }) => id === name);
-    return limit === undefined ? undefined : `${figureText(limit)}${timeWord(limit.unit)}${beside(limit)}`;
-  }
+  if (kind === "limit:") return findLimitText(result, name);
   if (name === "alternatives") return findAlternatives(result, kind === "or:" ? ", or " : "; ");
   const range = result.ranges?.[name];
   if (range !== undefined) return rangeFigureText(range);

@@ -1,6 +1,8 @@
 import { RuleResult } from "@evenhand/shared/cross-check";
 import { describe, expect, it } from "vitest";
+import { charging } from "../charging/index.ts";
 import { dayOf } from "../day/index.ts";
+import { exactly } from "../interval/index.ts";
 import { tireAge } from "../tire-age/index.ts";
 import { rules } from "../rules/index.ts";
 import { sentence } from "./index.ts";
@@ -54,6 +56,23 @@ describe("sentence", () => {
     );
     const said = sentence(result).match(/\(common practice\)/g) ?? [];
     expect(said.length).toBeGreaterThanOrEqual(ofPractice.length);
+  });
+
+  it.each([
+    ["charging", "13.5 to 14.8 V (common practice)"],
+    ["charging", "6.9 to 7.4 V (common practice)"],
+    ["vacuum", "17 to 21 inHg (common practice)"],
+  ])("%s: says the band it judges by, and that it is practice", (id, band) => {
+    const said = cases.flatMap(([rule, , answer]) => (rule === id ? sentence(answer()) : []));
+    expect(said.filter((each) => each.includes(band)).length).toBeGreaterThan(0);
+  });
+
+  it("says a firm's own band as the firm's, and not as practice", () => {
+    const own = charging(
+      { volts: exactly(15.2), engineSpeed: 1800, system: 12, machine: "alternator" },
+      { "charging.low-12": 13.6, "charging.high-12": 14.6 },
+    );
+    expect(sentence(own)).toMatch(/overcharges; 13\.6 to 14\.6 V is usual\. Judged by the firm's own figure/);
   });
 
   it("leaves out a part that speaks of what is not there", () => {

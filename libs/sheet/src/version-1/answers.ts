@@ -38,6 +38,11 @@ export const shouldBePresent: PresenceDraft = { goodIs: "present" };
 /** A paper: a fault only where the statement promised it. */
 export const ifPromised: PresenceDraft = { goodIs: "present", onlyIfPromised: true };
 export const shouldBeAbsent: PresenceDraft = { goodIs: "absent" };
+/** The same, with what the two are called. */
+export const shouldNotBe = (present: string, absent: string): PresenceDraft => ({
+  ...shouldBeAbsent,
+  said: { present: words(present), absent: words(absent) },
+});
 
 export function code(system: NonNullable<Item["code"]>["system"]): NonNullable<Item["code"]> {
   return { system };

@@ -3,8 +3,13 @@ import { words } from "./draft.ts";
 
 /** Circumstances a finding notes beside its answer where the item asks for them. */
 export const conditions: ConditionKind[] = [
-  { id: "warm", words: words("engine warm"), ask: "yes-no" },
-  { id: "throttle-open", words: words("throttle held open"), ask: "yes-no" },
+  { id: "warm", words: words("engine warm"), otherwise: words("engine cold"), ask: "yes-no" },
+  {
+    id: "throttle-open",
+    words: words("throttle held open"),
+    otherwise: words("throttle not held open"),
+    ask: "yes-no",
+  },
   { id: "charger-off", words: words("hours off a charger"), ask: "number", unit: "h" },
   {
     id: "height",
@@ -24,10 +29,25 @@ export const conditions: ConditionKind[] = [
     words: words("fuel, load and tire pressures", "fuel, load and tyre pressures"),
     ask: "text",
   },
-  { id: "both-wheels", words: words("both wheels turned together"), ask: "yes-no" },
-  { id: "loaded", words: words("joint loaded as its design asks"), ask: "yes-no" },
+  {
+    id: "both-wheels",
+    words: words("both wheels turned together"),
+    otherwise: words("one wheel turned, the other held"),
+    ask: "yes-no",
+  },
+  {
+    id: "loaded",
+    words: words("joint loaded as its design asks"),
+    otherwise: words("joint not loaded as its design asks"),
+    ask: "yes-no",
+  },
   { id: "speed", words: words("road speed"), ask: "number", unit: "mph" },
   { id: "outside-temperature", words: words("outside temperature"), ask: "number", unit: "degC" },
-  { id: "tire-cold", words: words("tires cold", "tyres cold"), ask: "yes-no" },
+  {
+    id: "tire-cold",
+    words: words("tires cold", "tyres cold"),
+    otherwise: words("tires warm", "tyres warm"),
+    ask: "yes-no",
+  },
   { id: "seconds-held", words: words("seconds held"), ask: "number", unit: "s" },
 ];

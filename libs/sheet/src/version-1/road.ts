@@ -273,7 +273,9 @@ export const road: Item[] = [
         ...ranked(
           ["straight", "straight"],
           ["slight-pull", "slight pull", "repair"],
-          ["pulls", "pulls", "danger"],
+          ["pulls-left", "pulls left", "danger"],
+          ["pulls-right", "pulls right", "danger"],
+          ["pulls", "pulls, side not noted", "danger"],
           ["locks-one", "one wheel locks early", "danger"],
           ["shudders", words("shudders", "judders"), "repair"],
         ),

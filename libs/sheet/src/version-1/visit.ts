@@ -1,5 +1,5 @@
 import type { Item } from "@evenhand/shared/sheet";
-import { code, ranked, shouldBeAbsent, unranked } from "./answers.ts";
+import { code, ranked, shouldNotBe, unranked } from "./answers.ts";
 import { item, reading, words } from "./draft.ts";
 
 const thermometer = {
@@ -98,7 +98,7 @@ export const visit: Item[] = [
       },
       minutes: 1,
       cautions: ["battery"],
-      presence: shouldBeAbsent,
+      presence: shouldNotBe("on a charger", "off a charger"),
     },
   ),
   item(
@@ -112,7 +112,7 @@ export const visit: Item[] = [
       qualifies: { items: ["road.cold-start", "engine.smoke-cold", "engine.noise"], sections: [] },
       cautions: ["hot-parts"],
       minutes: 1,
-      presence: shouldBeAbsent,
+      presence: shouldNotBe("warmed", "not warmed"),
     },
   ),
   item(
@@ -134,7 +134,7 @@ export const visit: Item[] = [
         sections: [],
       },
       minutes: 1,
-      presence: shouldBeAbsent,
+      presence: shouldNotBe("washed", "not washed"),
     },
   ),
   item("visit.plugs-allowed", words("removing spark plugs allowed"), "Ask the keeper before touching them.", {

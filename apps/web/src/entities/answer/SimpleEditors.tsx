@@ -1,6 +1,7 @@
 import { HOUSE_GRADES, NOT_SEEN_REASONS, PRESENCE, WORKING } from "@evenhand/shared/terms";
 import { NativeSelect, TextInput } from "@mantine/core";
 import { CodeSystem } from "@evenhand/shared/sheet";
+import { presenceWords } from "@evenhand/sheet/presence-words";
 import { useState } from "react";
 import { useText } from "../../strings/text";
 import styles from "./Answers.module.css";
@@ -30,7 +31,10 @@ export const PresenceEditor = ({ item, name, answer, onChange, onPick }: EditorP
       legend={item.words.american}
       name={name}
       value={answer?.value}
-      options={PRESENCE.map((value) => ({ value, label: t(`answer.presence.${value}`) }))}
+      options={PRESENCE.map((value) => ({
+        value,
+        label: presenceWords(item, value) ?? t(`answer.presence.${value}`),
+      }))}
       onChange={(value) => onChange({ kind: "presence", value })}
       onPick={onPick && ((value) => onPick({ kind: "presence", value }))}
     />

@@ -3,6 +3,7 @@ import type { GradeScale } from "@evenhand/shared/report";
 import type { Item } from "@evenhand/shared/sheet";
 import { UNITS } from "@evenhand/shared/unit";
 import { mappedTo } from "@evenhand/sheet/grade-scale";
+import { presenceWords } from "@evenhand/sheet/presence-words";
 import type { IntlShape } from "react-intl";
 import type { z } from "zod";
 import type { MessageId } from "../../strings/en";
@@ -131,7 +132,10 @@ export const answerWords = (context: Context, answer: Answer): AnswerWords => {
     case "working":
       return { text: say(intl, `answer.working.${answer.value}`), faint: answer.value === "not-known" };
     case "presence":
-      return { text: say(intl, `answer.presence.${answer.value}`), faint: answer.value === "not-known" };
+      return {
+        text: presenceWords(item, answer.value) ?? say(intl, `answer.presence.${answer.value}`),
+        faint: answer.value === "not-known",
+      };
     case "choice": {
       const said = [answer.option, ...(answer.also ?? [])].map(
         (option) => item?.choice?.options.find(({ id }) => id === option)?.words.american ?? spelled(option),

@@ -4,7 +4,7 @@ import type { z } from "zod";
 import { quantity } from "./answer-text";
 import { spelled, type SheetIndex } from "./sheet-index";
 
-/** The circumstances of a finding in words: `warm; not on the charger; height 2,100 ft`. */
+/** The circumstances of a finding in words: `engine warm; tires cold; height above the sea 2,100 ft`. */
 export const conditionText = (
   intl: IntlShape,
   index: SheetIndex,
@@ -14,6 +14,7 @@ export const conditionText = (
     .map(([id, value]) => {
       const kind = index.sheet.conditions.find((one) => one.id === id);
       const name = kind?.words.american ?? spelled(id);
+      if (value === false && kind?.otherwise !== undefined) return kind.otherwise.american;
       if (typeof value === "boolean")
         return intl.formatMessage({ id: value ? "condition.yes" : "condition.no" }, { name });
       if (typeof value === "number")

@@ -66,8 +66,8 @@ const Conditions = ({ index, item, grounds, unread, onChange, onUnread }: Props)
         value={typeof value === "boolean" ? String(value) : ""}
         data={[
           { value: "", label: t("condition.not-noted") },
-          { value: "true", label: t("yes") },
-          { value: "false", label: t("no") },
+          { value: "true", label: kind?.otherwise === undefined ? t("yes") : label },
+          { value: "false", label: kind?.otherwise?.american ?? t("no") },
         ]}
         onChange={(event) =>
           set(id, event.currentTarget.value === "" ? undefined : event.currentTarget.value === "true")
