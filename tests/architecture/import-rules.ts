@@ -9,6 +9,7 @@ export const libraryOrder: Readonly<Record<string, readonly string[]>> = {
   sheet: ["measurement"],
   handbook: ["measurement", "sheet"],
   comparison: ["measurement", "sheet", "handbook"],
+  matters: ["measurement", "sheet", "handbook", "comparison"],
   lexicon: ["measurement", "sheet"],
   booking: ["measurement", "sheet"],
   decision: ["measurement", "sheet"],

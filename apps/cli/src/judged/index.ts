@@ -1,5 +1,6 @@
 import { parseArgs } from "node:util";
 import { analyze } from "@evenhand/comparison/analyze";
+import { matters } from "@evenhand/matters/matters";
 import { roadGate } from "@evenhand/handbook/road-gate";
 import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
@@ -10,6 +11,8 @@ import { done, unusable } from "../shell.ts";
 import type { Shell } from "../shell.ts";
 import { usage } from "../usage.ts";
 import { asNotFitted } from "./not-fitted.ts";
+import { isHit, scoreMatters } from "./matters.ts";
+import type { MatterSought, MattersScore } from "./matters.ts";
 import { readJudged } from "./read.ts";
 import type { JudgedCases, JudgedGate, JudgedPair } from "./read.ts";
 import { saidOf } from "./said.ts";
@@ -45,7 +48,11 @@ export type JudgedTotal = {
   first: Hits;
   gate: Right;
 };
-export type JudgedResult = { readonly total: JudgedTotal; readonly cases: readonly JudgedLine[] };
+export type JudgedResult = {
+  readonly total: JudgedTotal;
+  readonly cases: readonly JudgedLine[];
+  readonly matters: readonly MatterSought[];
+};
 
 const sheet = compileSheet(sheetVersion1);
 
@@ -102,6 +109,14 @@ const count = (total: JudgedTotal, { wanted, flags }: JudgedLine): void => {
   }
 };
 
+const countMatters = (total: JudgedTotal, { sought, first }: MattersScore): void => {
+  total.matters.of += sought.length;
+  total.matters.hit += sought.filter(isHit).length;
+  if (first === null) return;
+  total.first.of += 1;
+  if (first) total.first.hit += 1;
+};
+
 const isGateRight = ({ report, open }: JudgedGate): boolean =>
   (roadGate(read(report), sheet).length === 0) === open;
 
@@ -113,18 +128,23 @@ const isGateRight = ({ report, open }: JudgedGate): boolean =>
 export const runJudged = ({ pairs, gates }: JudgedCases): JudgedResult => {
   const total = empty();
   const cases: JudgedLine[] = [];
+  const sought: MatterSought[] = [];
   for (const pair of pairs) {
     const a = read(pair.a);
-    const comparison = analyze(a, read(pair.b), sheet);
+    const b = read(pair.b);
+    const comparison = analyze(a, b, sheet);
     const lines = linesOf(pair, a, comparison);
     for (const line of lines) count(total, line);
     cases.push(...lines);
+    const score = scoreMatters(pair.name, pair.matters, matters(comparison, { a, b, sheet }), comparison);
+    countMatters(total, score);
+    sought.push(...score.sought);
   }
   for (const gate of gates) {
     total.gate.of += 1;
     if (isGateRight(gate)) total.gate.right += 1;
   }
-  return { total, cases };
+  return { total, cases, matters: sought };
 };
 
 const share = (part: number, whole: number): string =>
@@ -149,6 +169,9 @@ const missLine = ({ name, item, position, wanted, wantedSeverity, said, severity
   return `${name}  ${place}: wanted ${wanted.join(" or ")} (${wantedSeverity}), said ${said} (${severity ?? "-"})${marks.length === 0 ? "" : ` [${marks.join(" ")}]`}`;
 };
 
+const missedMatter = ({ name, headline, place }: MatterSought): string =>
+  `${name}  matter ${place === null ? "in none" : `at ${place + 1}`}: ${headline}`;
+
 /** `judged [DIR] [--json]`: 0 when it ran, 2 where something cannot be read. */
 export const judgedCommand = (args: readonly string[], shell: Shell): number => {
   try {
@@ -162,7 +185,8 @@ export const judgedCommand = (args: readonly string[], shell: Shell): number => 
     if (values.json) shell.out(JSON.stringify(result));
     else {
       const missed = result.cases.filter(({ flags }) => !flags.includes("near-either"));
-      shell.out([...missed.map(missLine), "", ...summary(result)].join("\n"));
+      const unheard = result.matters.filter((matter) => !isHit(matter));
+      shell.out([...missed.map(missLine), ...unheard.map(missedMatter), "", ...summary(result)].join("\n"));
     }
     return done;
   } catch (error) {

@@ -31,7 +31,7 @@ import { asSentence, fill } from "./fill.ts";
 import { describeAnswer, faultAt, faultWords, kindWords } from "./words.ts";
 import type { SideAnswer } from "./words.ts";
 
-export { gradeWords } from "./words.ts";
+export { describeAnswer, faultWords, gradeWords, kindWords } from "./words.ts";
 export type { SideAnswer } from "./words.ts";
 
 /** What an entry's sentence is made from beside the entry: the item's words and both answers. */

@@ -1,0 +1,89 @@
+import { kindOf } from "../kinds/index.ts";
+import type { Group } from "../join/line.ts";
+import { byIndex, weightOfGroup } from "../join/line.ts";
+import { isUnasked } from "../weight/index.ts";
+
+/** What anybody holds in mind, and what a telephone call has room for. */
+const ENOUGH = 12;
+/** More is a defect of the grouping. */
+const MOST = 15;
+const REPAIR = 3;
+const SMALL = 4;
+
+type Rank = (groups: readonly Group[]) => Group[];
+
+const merged = (kind: string, groups: readonly Group[]): Group => ({
+  kind: kindOf(kind),
+  zone: null,
+  lines: byIndex(groups.flatMap(({ lines }) => lines)),
+});
+
+const isTrifle = (group: Group): boolean => weightOfGroup(group) >= SMALL;
+const isRepair = (group: Group): boolean =>
+  group.kind.family !== "unknown" && weightOfGroup(group) >= REPAIR && !isTrifle(group);
+const isUnseen = ({ kind }: Group): boolean => kind.family === "unknown" && kind.id !== "no-yardstick";
+const isClaims = (group: Group): boolean => isUnseen(group) && group.kind.id !== "unseen";
+
+/** Of some groups, the last ones made one, so that no more than `ENOUGH` are left, but `keep` of them stay by themselves. */
+const foldLast = (
+  groups: readonly Group[],
+  { of, keep, into, rank }: { of: (group: Group) => boolean; keep: number; into: string; rank: Rank },
+): readonly Group[] => {
+  const over = groups.length - ENOUGH;
+  // What has been folded before takes more before anything else is folded.
+  const candidates = rank(groups.filter(of)).sort(
+    (a, b) => Number(a.kind.id === into) - Number(b.kind.id === into),
+  );
+  const count = Math.min(candidates.length - keep, over + 1);
+  if (over <= 0 || count < 2) return groups;
+  const last = new Set(candidates.slice(candidates.length - count));
+  return [...groups.filter((group) => !last.has(group)), merged(into, [...last])];
+};
+
+/** What nobody spoke of, whatever it would have needed, made one; what was claimed or asked for stays by what it needs. */
+const unaskedApart = (groups: readonly Group[]): readonly Group[] => {
+  const unasked: Group[] = [];
+  const others = groups.flatMap((group): Group[] => {
+    if (!isUnseen(group)) return [group];
+    const apart = Map.groupBy(group.lines, ({ entry }) => isUnasked(entry));
+    const [silent, asked] = [apart.get(true), apart.get(false)];
+    if (silent !== undefined) unasked.push({ ...group, lines: silent });
+    return asked === undefined ? [] : [{ ...group, lines: asked }];
+  });
+  return unasked.length === 0 ? groups : [...others, merged("unseen", unasked)];
+};
+
+/** The two last of one family made one, the graver giving its name. */
+const foldFamilies = (groups: readonly Group[], rank: Rank): readonly Group[] => {
+  if (groups.length <= MOST) return groups;
+  const ranked = rank(groups);
+  for (let last = ranked.length - 1; last > 0; last -= 1) {
+    const group = ranked[last];
+    const graver = ranked.findLast((one, at) => at < last && one.kind.family === group?.kind.family);
+    if (group === undefined || graver === undefined) continue;
+    const lines = byIndex([...graver.lines, ...group.lines]);
+    const rest = groups.filter((one) => one !== group && one !== graver);
+    return foldFamilies([...rest, { ...graver, zone: null, lines }], rank);
+  }
+  return groups;
+};
+
+/**
+ * About a dozen: trifles fold into one; where there are too many, repairs and then what nobody saw fold from the last, and at the
+ * worst what is of one family, so that there are never more than fifteen.
+ *
+ * @param rank groups worst first
+ */
+export const foldGroups = (groups: readonly Group[], rank: Rank): readonly Group[] => {
+  const trifles = groups.filter(isTrifle);
+  let left: readonly Group[] =
+    trifles.length === 0
+      ? groups
+      : [...groups.filter((group) => !isTrifle(group)), merged("small-things", trifles)];
+  if (left.length > ENOUGH) left = unaskedApart(left);
+  for (const keep of [2, 0]) {
+    left = foldLast(left, { of: isRepair, keep, into: "repairs", rank });
+    left = foldLast(left, { of: isClaims, keep, into: "unseen-claims", rank });
+  }
+  return foldFamilies(left, rank);
+};

@@ -1,0 +1,89 @@
+import { describe, expect, it } from "vitest";
+import type { Answer } from "@evenhand/shared/answer";
+import type { Finding } from "@evenhand/shared/finding";
+import { admitted, comparisonOf, line, sheet, unasked, unseen } from "../../testing/lines.ts";
+import { matters } from "../matters/index.ts";
+
+const finding = (answer: Answer): Finding => ({
+  item: "x.y",
+  position: "",
+  answer,
+  firmness: "asserted",
+  basis: "seen",
+});
+const choice = (option: string): Answer => ({ kind: "choice", option });
+const mm = (...values: number[]): Answer => ({
+  kind: "reading",
+  unit: "mm",
+  values: values.map((value) => ({ value })),
+});
+
+const saying = (answer: Answer | null) => ({
+  findings: answer === null ? [] : [finding(answer)],
+  scales: [],
+});
+
+const headlineOf = (
+  entry: ReturnType<typeof line>,
+  a: Answer | null,
+  b: Answer | null,
+): string | undefined => {
+  return matters(comparisonOf([entry]), { a: saying(a), b: saying(b), sheet })[0]?.headline;
+};
+
+describe("headline", () => {
+  it("says what was found, and what was stated", () => {
+    const entry = line("brakes.lining-thickness@left-front");
+    const said = headlineOf(entry, mm(10), mm(2))?.replaceAll("\u00a0", " ");
+    expect(said).toBe("The brakes are not safe: lining or pad thickness, left front: 2 mm (stated: 10 mm)");
+  });
+
+  it("opens with what the gravest line says by itself", () => {
+    const entry = line("identity.title-holder", { severity: "halt" });
+    expect(headlineOf(entry, choice("seller-in-hand"), choice("other-name"))).toMatch(
+      /^The title is in another person's name: /,
+    );
+  });
+
+  it("gives the dealer credit for what he disclosed", () => {
+    const entry = admitted("wheels.tire-age@left-front");
+    expect(headlineOf(entry, choice("over-ten-years"), choice("over-ten-years"))).toBe(
+      "The tires are not safe (disclosed): tire age, as stated, left front: over ten years (as stated)",
+    );
+  });
+
+  it("accuses nobody of what is only in doubt", () => {
+    const entry = line("identity.engine-number", { outcome: "doubtful", severity: "worth" });
+    expect(headlineOf(entry, { kind: "code", text: "3309" }, { kind: "code", text: "3809" })).toBe(
+      "To be looked at again, the engine's identity: engine number: 3809 (stated: 3309)",
+    );
+  });
+
+  it("does not call a car flooded whose carpets nobody was let lift", () => {
+    const entry = unseen("interior.silt", { severity: "halt", reason: "not-seen-not-permitted" });
+    const said = headlineOf(entry, null, { kind: "not-seen", reason: "not-permitted" });
+    expect(said).toMatch(/^Nobody looked where something must come off, or leave be given: silt/);
+  });
+
+  it("says that a paper was not shown", () => {
+    const entry = unseen("identity.title-holder", { severity: "halt", reason: "not-seen-not-permitted" });
+    expect(headlineOf(entry, choice("seller-in-hand"), { kind: "not-seen", reason: "not-permitted" })).toBe(
+      "Not shown to the inspector, title: title: not permitted (stated: in the seller's name, in hand)",
+    );
+  });
+
+  it("names three and counts the rest, claims first where nobody knows", () => {
+    const places = ["towers@left-front", "rails@left-front", "firewall", "radiator-support"];
+    const entries = [
+      ...places.map((place) => unasked(`underbody.${place}`)),
+      unseen("underbody.battery-tray"),
+    ];
+    const reports = { findings: [finding(choice("sound"))], scales: [] };
+    const [underside] = matters(comparisonOf(entries), {
+      a: reports,
+      b: { findings: [], scales: [] },
+      sheet,
+    });
+    expect(underside?.headline).toMatch(/on a lift: battery tray \(stated: sound\); .+; .+; and 2 more$/);
+  });
+});

@@ -1,0 +1,178 @@
+import { SEVERITIES, severityRank } from "@evenhand/shared/severity";
+import type { Severity } from "@evenhand/shared/severity";
+import type { Group, Line } from "../join/line.ts";
+import { isAdmitted } from "../order/index.ts";
+import { isUnknown } from "../weight/index.ts";
+import { LEADS } from "./leads.ts";
+import type { Zone } from "../zone/index.ts";
+import { phraseOf, placeWords, saidOf } from "./phrase.ts";
+import type { Reports } from "./phrase.ts";
+
+export { phraseOf, placeWords, saidOf } from "./phrase.ts";
+export type { Reports } from "./phrase.ts";
+
+/** What is named in a headline; the rest is counted. */
+const NAMED = 3;
+
+const ZONE_WORDS: Readonly<Record<Zone, string>> = {
+  "left-front": "at the left front",
+  "right-front": "at the right front",
+  left: "along the left side",
+  right: "along the right side",
+  "left-rear": "at the left rear",
+  "right-rear": "at the right rear",
+  front: "at the front",
+  rear: "at the rear",
+  top: "on the roof",
+  whole: "of the whole car",
+};
+
+/** Gravest first; of two alike what was found before what nobody saw. */
+const worstFirst = (lines: readonly Line[]): Line[] =>
+  lines.toSorted((a, b) => a.weight - b.weight || a.index - b.index);
+
+/** The first lines, one an item and then others, so that a headline does not name one thing three times. */
+const named = (lines: readonly Line[]): Line[] => {
+  const first = new Map<string, Line>();
+  for (const line of lines) {
+    if (first.size === NAMED) break;
+    if (!first.has(line.entry.item)) first.set(line.entry.item, line);
+  }
+  const chosen = new Set(first.values());
+  for (const line of lines) {
+    if (chosen.size === NAMED) break;
+    chosen.add(line);
+  }
+  return [...chosen];
+};
+
+const RUST: ReadonlySet<string> = new Set(["corrosion", "perforation", "blister", "rot"]);
+const HIT: ReadonlySet<string> = new Set(["buckle", "kink", "bend", "weld-crack", "dent", "twist"]);
+
+const kindsOfFault = (lines: readonly Line[]): ReadonlySet<string> =>
+  new Set(lines.flatMap(({ entry }) => (entry.atom.of === "fault" ? [entry.atom.kind] : [])));
+
+/** What a place suffers from, told by the faults and by the inspector's word on a collision. */
+const placeLead = (lines: readonly Line[], zone: Zone): string => {
+  const faults = kindsOfFault(lines.filter(({ entry }) => !isUnknown(entry)));
+  const where = ZONE_WORDS[zone];
+  if (lines.some(({ entry }) => entry.item === "underbody.collision-repair" && !isUnknown(entry))) {
+    return `Hit and repaired ${where}`;
+  }
+  const rust = [...faults].some((fault) => RUST.has(fault));
+  const hit = [...faults].some((fault) => HIT.has(fault));
+  if (rust) return `Rust${hit ? " and bent metal" : ""} ${where}`;
+  return hit ? `Bent or cracked metal ${where}` : `Repairs or damage ${where}`;
+};
+
+/** What was found and is beyond doubt. */
+const isFound = ({ entry }: Line): boolean => !isUnknown(entry) && entry.outcome !== "doubtful";
+
+/** The gravest of what was found. */
+const severityFound = (lines: readonly Line[]): Severity =>
+  worstFirst(lines.filter(isFound))[0]?.entry.severity ?? "small";
+
+/** What the gravest line found says by itself. */
+const ownLead = (worst: Line | undefined, { b }: Reports): string | undefined => {
+  if (worst === undefined || !isFound(worst)) return undefined;
+  const { item, outcome, finding, marks } = worst.entry;
+  const answer = b.findings[finding.b ?? -1]?.answer;
+  if (answer?.kind === "choice" && LEADS[`${item}=${answer.option}`] !== undefined) {
+    return LEADS[`${item}=${answer.option}`];
+  }
+  return outcome === "differ" || marks.includes("by-figures") || answer?.kind !== "code"
+    ? LEADS[item]
+    : undefined;
+};
+
+const leadOf = (group: Group, reports: Reports): string => {
+  const { says, name, id } = group.kind;
+  const own = id === "repairs" ? undefined : ownLead(worstFirst(group.lines)[0], reports);
+  if (group.zone !== null) {
+    const place = placeLead(group.lines, group.zone);
+    return own === undefined ? place : `${own}, and ${place.charAt(0).toLowerCase()}${place.slice(1)}`;
+  }
+  if (own !== undefined) return own;
+  const severity = severityFound(group.lines);
+  const milder = SEVERITIES.slice(severityRank(severity)).find((one) => says[one] !== undefined);
+  const graver = SEVERITIES.findLast((one) => says[one] !== undefined);
+  return (
+    (milder === undefined ? undefined : says[milder]) ??
+    (graver === undefined ? name : `Trouble with ${name}`)
+  );
+};
+
+const isSamePlace = (a: Line, b: Line | undefined): boolean =>
+  a.entry.item === b?.entry.item && a.entry.position === b.entry.position;
+
+const listed = (lines: readonly Line[], words: (line: Line, again: boolean) => string): string => {
+  const chosen = named(lines);
+  const left = lines.length - chosen.length;
+  const said = chosen.map((line, index) => words(line, isSamePlace(line, chosen[index - 1])));
+  return `${said.join("; ")}${left === 0 ? "" : `; and ${left} more`}`;
+};
+
+const foundWords = ({ lines }: Group, reports: Reports): string =>
+  listed(
+    worstFirst(lines),
+    ({ entry }, again) => (again ? saidOf(entry, "b", reports) : undefined) ?? phraseOf(entry, reports),
+  );
+
+const NOBODY: Readonly<Record<string, string>> = {
+  "unseen-papers": "Papers and checks nobody has seen",
+  "unseen-numbers": "Numbers on the car nobody has read",
+  "unseen-opened": "Nobody looked where something must come off, or leave be given",
+  "unseen-lift": "Nobody looked at this underneath, on a lift",
+  "unseen-road": "Nobody has tried this on the road",
+  "unseen-running": "Nobody has tried this with the engine cold or hot",
+  "unseen-looking": "Nobody looked at this, though it needs neither lift nor drive",
+  "no-yardstick": "Found, but nothing says whether it is good",
+  "unseen-claims": "Claimed or asked for, and not seen",
+  unseen: "Neither stated nor looked at",
+};
+
+const isClaimed = ({ entry }: Line): boolean => entry.finding.a !== null || entry.finding.b !== null;
+
+/** What was claimed and not seen is named with the claim; of what nobody spoke of, the thing alone. */
+const unknownPhrase = ({ entry }: Line, reports: Reports): string => {
+  if (entry.finding.b !== null && entry.outcome !== "unseen") return phraseOf(entry, reports);
+  const claim = saidOf(entry, "a", reports);
+  return placeWords(entry, reports.sheet) + (claim === undefined ? "" : ` (stated: ${claim})`);
+};
+
+const unknownWords = ({ lines }: Group, reports: Reports): string =>
+  listed(
+    lines.toSorted(
+      (a, b) => Number(isClaimed(b)) - Number(isClaimed(a)) || a.weight - b.weight || a.index - b.index,
+    ),
+    (line) => unknownPhrase(line, reports),
+  );
+
+const TRIFLES_NAMED = 5;
+
+const smallWords = ({ lines }: Group, { sheet }: Reports): string => {
+  const words = worstFirst(lines).map(({ entry }) => sheet.items.get(entry.item)?.item.words.american);
+  const names = [...new Set(words.filter((word) => word !== undefined))];
+  const others = names.length > TRIFLES_NAMED ? " and others" : "";
+  return `${lines.length} of them: ${names.slice(0, TRIFLES_NAMED).join(", ")}${others}`;
+};
+
+/**
+ * What is wrong, in one sentence made from what was found: how grave it is, the three gravest lines with what was stated, and how
+ * many more there are.
+ *
+ * @example headline(brakes, reports)
+ * // "The brakes are not safe: pull under braking: pulls right (stated: straight); disc thickness, left front: 18.2, 18.3 mm …"
+ */
+export const headline = (group: Group, reports: Reports): string => {
+  const nobody = NOBODY[group.kind.id];
+  if (nobody !== undefined) return `${nobody}: ${unknownWords(group, reports)}`;
+  if (group.kind.id === "small-things") return `Small things, ${smallWords(group, reports)}`;
+  const lead = leadOf(group, reports);
+  if (!group.lines.some(isFound)) {
+    const doubtful = group.lines.some(({ entry }) => entry.outcome === "doubtful");
+    const why = doubtful ? "To be looked at again" : "Not shown to the inspector";
+    return `${why}, ${group.kind.name}: ${foundWords(group, reports)}`;
+  }
+  return `${lead}${isAdmitted(group) ? " (disclosed)" : ""}: ${foundWords(group, reports)}`;
+};

@@ -1,0 +1,101 @@
+import type { Comparison, Entry } from "@evenhand/shared/comparison";
+import type { CrossCheck } from "@evenhand/shared/cross-check";
+import { severityRank } from "@evenhand/shared/severity";
+import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import { kindAt, kindOf, kindOfRule } from "../kinds/index.ts";
+import type { Kind } from "../kinds/index.ts";
+import { needOf } from "../need/index.ts";
+import { isGap, isOfMatter, isUnasked, weightOf } from "../weight/index.ts";
+import { findPlace, isOfBody, joinBody } from "./body.ts";
+import { byIndex, weightOfGroup } from "./line.ts";
+import type { Group, Line } from "./line.ts";
+
+const placeKey = (item: string, position: string): string => `${item}@${position}`;
+
+/** Claims and readings that a broken rule decides belong to what the rule is about, whatever item they stand at. */
+const ruledKinds = (checks: readonly CrossCheck[]): ReadonlyMap<string, Kind> => {
+  const kinds = new Map<string, Kind>();
+  for (const { verdict, rule, decides, bad } of checks) {
+    const kind = verdict === "breaks" ? kindOfRule(rule) : undefined;
+    if (kind === undefined || kind.family === "body") continue;
+    for (const { item, position } of [...decides, ...bad]) {
+      const key = placeKey(item, position);
+      if (!kinds.has(key)) kinds.set(key, kind);
+    }
+  }
+  return kinds;
+};
+
+const kindOfEntry = ({ item, position, marks }: Entry, ruled: ReadonlyMap<string, Kind>): Kind => {
+  const own = kindAt(item, position);
+  if (own.family === "body" || !marks.includes("by-figures")) return own;
+  return ruled.get(placeKey(item, position)) ?? own;
+};
+
+const linesOf = ({ entries, crossChecks }: Pick<Comparison, "entries" | "crossChecks">): Line[] => {
+  const ruled = ruledKinds(crossChecks);
+  const lines: Line[] = [];
+  for (const [index, entry] of entries.entries()) {
+    if (!isOfMatter(entry)) continue;
+    lines.push({ index, entry, weight: weightOf(entry), kind: kindOfEntry(entry, ruled) });
+  }
+  return lines;
+};
+
+const foundGroups = (lines: readonly Line[]): Group[] => {
+  const ofBody = Map.groupBy(lines, isOfBody);
+  const others = Map.groupBy(ofBody.get(false) ?? [], ({ kind }) => kind.id);
+  return [
+    ...joinBody(ofBody.get(true) ?? []),
+    ...[...others].map(([id, of]): Group => ({ kind: kindOf(id), zone: null, lines: of })),
+  ];
+};
+
+const NEVER_JOINED: ReadonlySet<string> = new Set(["unseen-road", "unseen-running"]);
+
+/** What was asked and not seen stands with what was found of the same thing, where that is at least as grave. */
+const homeOf = (line: Line, need: string, groups: readonly Group[]): Group | undefined => {
+  const { entry, kind } = line;
+  if (isUnasked(entry) || entry.severity === null || NEVER_JOINED.has(need)) return undefined;
+  const home =
+    (isOfBody(line) ? findPlace(line, groups) : undefined) ??
+    groups.find((group) => group.zone === null && group.kind.id === kind.id);
+  return home !== undefined && weightOfGroup(home) <= severityRank(entry.severity) ? home : undefined;
+};
+
+const addTo = (map: Map<string, Line[]>, key: string, line: Line): void => {
+  const lines = map.get(key);
+  if (lines === undefined) map.set(key, [line]);
+  else lines.push(line);
+};
+
+/**
+ * Lines of a comparison joined by cause: by the thing they speak of, by the rule that decides them, by their place on the car, and
+ * what nobody knows by what it would have needed. Every line that belongs to a matter is in exactly one group.
+ *
+ * @param sheet the sheet both reports were made on
+ */
+export const joinLines = (
+  comparison: Pick<Comparison, "entries" | "crossChecks">,
+  sheet: Pick<CompiledSheet, "items">,
+): Group[] => {
+  const lines = linesOf(comparison);
+  const known = Map.groupBy(lines, ({ entry }) => isGap(entry));
+  const groups = foundGroups(known.get(false) ?? []);
+  const joined = new Map<Group, Line[]>();
+  const unknown = new Map<string, Line[]>();
+  for (const line of known.get(true) ?? []) {
+    const item = sheet.items.get(line.entry.item)?.item;
+    const need = item === undefined ? "unseen-looking" : needOf(line.entry, item);
+    const home = homeOf(line, need, groups);
+    if (home === undefined) addTo(unknown, need, line);
+    else joined.set(home, [...(joined.get(home) ?? []), line]);
+  }
+  return [
+    ...groups.map((group): Group => {
+      const more = joined.get(group);
+      return more === undefined ? group : { ...group, lines: byIndex([...group.lines, ...more]) };
+    }),
+    ...[...unknown].map(([id, of]): Group => ({ kind: kindOf(id), zone: null, lines: of })),
+  ];
+};

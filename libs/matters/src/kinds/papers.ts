@@ -1,0 +1,191 @@
+import { kind } from "./kind.ts";
+import type { Kind } from "./kind.ts";
+
+/** What the papers and the numbers say of the car. */
+export const papers: readonly Kind[] = [
+  kind(
+    "title",
+    "papers",
+    "title",
+    [
+      "identity.title-holder",
+      "identity.title-number",
+      "identity.title-brand",
+      "identity.title-kind",
+      "identity.registration",
+      "identity.owners",
+    ],
+    {
+      says: { halt: "The title cannot pass to you as it stands", repair: "The title needs explaining" },
+      decides: "The title itself, both sides, beside the numbers on the car.",
+      ask: "Who is named on the title, who may sign it over, and does the number on it stand on this car?",
+    },
+  ),
+  kind(
+    "numbers",
+    "numbers",
+    "the car's numbers",
+    ["identity.vin", "identity.plate-fixing", "identity.market-label"],
+    {
+      rules: ["vin-form", "vin-year", "vin-reading", "same-number", "chassis-pattern"],
+      says: { halt: "The car's numbers do not agree", worth: "A number of the car is in doubt" },
+      decides:
+        "Every plate and stamping photographed and read beside the title, by somebody who knows the make.",
+      ask: "Which of the numbers on the car is the one on the title, and what happened to the others?",
+    },
+  ),
+  kind("lien", "papers", "lien", ["identity.lien", "identity.lien-release-date"], {
+    says: { halt: "Somebody else has a claim on the car", small: "The lien's release needs a date" },
+    decides: "A lien search under the title's number, and the holder's own release.",
+    ask: "Is anything owed on the car, to whom, and will you send the release before money moves?",
+  }),
+  kind(
+    "theft-import",
+    "papers",
+    "theft, import and buy-back",
+    ["identity.theft", "identity.import-papers", "identity.buy-back"],
+    {
+      says: {
+        halt: "The car may not be free to be sold here",
+        worth: "The car's history with the authorities or its maker needs a paper",
+      },
+      decides: "The check under every number of the car, and the customs or buy-back paper itself.",
+      ask: "Will you show the theft check, and the import or buy-back papers if there are any?",
+    },
+  ),
+  kind(
+    "miles",
+    "numbers",
+    "miles",
+    [
+      "identity.odometer",
+      "identity.odometer-on-papers",
+      "identity.odometer-disclosure",
+      "identity.miles-claim",
+      "electrics.odometer-works",
+      "interior.pedals",
+      "interior.steering-wheel",
+    ],
+    {
+      rules: ["odometer", "decade-less", "actual-miles", "odometer-disclosure", "wear-miles"],
+      says: { worth: "The miles do not add up", repair: "The miles are in doubt" },
+      decides: "Dated papers with miles on them, oldest first, and the disclosure on the title.",
+      ask: "What papers show the miles year by year, and has the instrument cluster ever been changed?",
+    },
+  ),
+  kind(
+    "engine-identity",
+    "identity",
+    "the engine's identity",
+    [
+      "identity.engine-number",
+      "identity.stamping-surface@engine",
+      "identity.partial-vin@engine",
+      "identity.pad@engine",
+      "identity.originality@engine",
+      "identity.casting-number",
+      "identity.date-code",
+      "identity.bill-date",
+      "identity.originality",
+      "engine.displacement",
+      "engine.bore",
+      "engine.stroke",
+      "engine.carburetor-number",
+    ],
+    {
+      rules: [
+        "partial-vin",
+        "number-ends-alike",
+        "date-order",
+        "date-correct",
+        "claims-against-dates",
+        "displacement",
+      ],
+      says: {
+        halt: "The engine's number has been tampered with, or is not this car's",
+        worth: "The engine's numbers and dates do not all fit this car",
+        small: "A date on a part needs a second look",
+      },
+      decides:
+        "Stamp, casting number and dates photographed straight on, read against the car's number and build date.",
+      ask: "Is this the engine the car was built with, and what shows it?",
+    },
+  ),
+  kind(
+    "gearbox-identity",
+    "identity",
+    "gearbox and axle as claimed",
+    [
+      "identity.stamping-surface@gearbox",
+      "identity.partial-vin@gearbox",
+      "identity.pad@gearbox",
+      "identity.originality@gearbox",
+      "identity.originality@axle",
+      "identity.axle-code",
+      "identity.gearbox-code",
+      "identity.gearbox-kind",
+      "driveline.axle-ratio",
+      "driveline.axle-ratio-tag",
+      "driveline.axle-turns",
+      "driveline.ring-teeth",
+      "driveline.pinion-teeth",
+      "road.gear",
+      "road.gear-ratio",
+      "road.lock-up",
+      "road.revolutions",
+      "wheels.rollout",
+    ],
+    {
+      rules: ["turns-ratio", "teeth", "road-ratio", "ratio-combined"],
+      says: {
+        halt: "The gearbox's number has been tampered with",
+        worth: "Gearbox or axle are not as claimed",
+      },
+      decides:
+        "The codes on gearbox and axle, and the turns of the driveshaft counted for one turn of the wheel.",
+      ask: "What shows that gearbox and axle are the ones you name?",
+    },
+  ),
+  kind(
+    "model",
+    "identity",
+    "model and options as claimed",
+    [
+      "identity.claimed-model",
+      "identity.options",
+      "identity.trim-code",
+      "identity.build-date",
+      "identity.keys",
+    ],
+    {
+      says: {
+        worth: "The car was not built as the model it is sold as",
+        small: "Keys or codes are not complete",
+      },
+      decides: "The codes on the body plate against what is fitted.",
+      ask: "Which paper shows that the car left the factory as this model, with these options?",
+    },
+  ),
+  kind(
+    "history",
+    "papers",
+    "bills and history",
+    [
+      "identity.restoration-bills",
+      "identity.restoration-photographs",
+      "identity.restoration-claim",
+      "identity.invoice",
+      "identity.build-sheet",
+      "identity.service-book",
+      "identity.stood",
+      "identity.last-driven",
+      "identity.last-serviced",
+      "identity",
+    ],
+    {
+      says: { worth: "The work claimed is not shown by papers", repair: "The history has gaps" },
+      decides: "The bills and photographs themselves.",
+      ask: "Will you send copies of the bills and photographs of the work?",
+    },
+  ),
+];

@@ -1,0 +1,80 @@
+import type { Comparison } from "@evenhand/shared/comparison";
+import type { Matter } from "@evenhand/shared/matter";
+import { worseSeverity } from "@evenhand/shared/severity";
+import type { Severity } from "@evenhand/shared/severity";
+import { foldGroups } from "../fold/index.ts";
+import { headline } from "../headline/index.ts";
+import type { Reports } from "../headline/index.ts";
+import { joinLines } from "../join/index.ts";
+import type { Group, Line } from "../join/line.ts";
+import { nextStep } from "../next-step/index.ts";
+import { certaintyOfGroup, isAdmitted, orderGroups } from "../order/index.ts";
+import type { LikelyCost } from "../order/index.ts";
+import { isOpenCheck } from "../weight/index.ts";
+
+export type { LikelyCost } from "../order/index.ts";
+
+const severityOf = (lines: readonly Line[]): Severity =>
+  lines.reduce<Severity | null>((worst, { entry }) => worseSeverity(worst, entry.severity), null) ?? "small";
+
+const unique = (values: readonly (string | null | undefined)[]): string[] => [
+  ...new Set(values.filter((value) => value !== null && value !== undefined)),
+];
+
+/** Open checks by the matter they belong to: the first that holds a line they decided, found bad or read. */
+const checksByGroup = (
+  groups: readonly Group[],
+  { crossChecks }: Pick<Comparison, "crossChecks">,
+): ReadonlyMap<Group, number[]> => {
+  const of = new Map<Group, number[]>();
+  for (const [index, check] of crossChecks.entries()) {
+    if (!isOpenCheck(check)) continue;
+    const spoken = [...check.decides, ...check.bad, ...check.reads];
+    const group = groups.find(({ lines }) =>
+      lines.some(({ entry }) =>
+        spoken.some(({ item, position }) => item === entry.item && position === entry.position),
+      ),
+    );
+    if (group !== undefined) of.set(group, [...(of.get(group) ?? []), index]);
+  }
+  return of;
+};
+
+const nothing: LikelyCost = () => 0;
+
+/**
+ * What is wrong, in doubt or unknown with a car: about a dozen matters, worst first, each line of halt, danger or worth that is bad,
+ * differs, is in doubt, was not mentioned or was not seen in exactly one of them. A pure function: the same comparison gives the same
+ * matters in the same order.
+ *
+ * @param comparison of these two reports
+ * @param reports both reports and the sheet they were made on
+ * @param likely what lines are likely to cost, where a table is known: of two equally grave matters the dearer stands first
+ * @example matters(analyze(a, b, sheet), { a, b, sheet })[0]?.kind // "title"
+ */
+export const matters = (
+  comparison: Pick<Comparison, "entries" | "crossChecks">,
+  reports: Reports,
+  likely: LikelyCost = nothing,
+): Matter[] => {
+  const rank = (groups: readonly Group[]): Group[] => orderGroups(groups, reports.b, likely);
+  const groups = rank(foldGroups(joinLines(comparison, reports.sheet), rank));
+  const checks = checksByGroup(groups, comparison);
+  return groups.map((group): Matter => {
+    const lines = group.lines.toSorted((a, b) => a.weight - b.weight || a.index - b.index);
+    return {
+      kind: group.kind.id,
+      zone: group.zone,
+      severity: severityOf(lines),
+      certainty: certaintyOfGroup(group, reports.b),
+      headline: headline(group, reports),
+      decides: group.kind.decides,
+      next: nextStep(group, reports.sheet),
+      question: group.kind.ask,
+      admitted: isAdmitted(group),
+      lines: lines.map(({ index }) => index),
+      checks: checks.get(group) ?? [],
+      costRows: unique(lines.map(({ entry }) => reports.sheet.items.get(entry.item)?.item.costRow)),
+    };
+  });
+};

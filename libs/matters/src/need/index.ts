@@ -1,0 +1,50 @@
+import type { Entry } from "@evenhand/shared/comparison";
+import type { Item } from "@evenhand/shared/sheet";
+import { isUnjudged } from "../weight/index.ts";
+
+/** Items of the identity section that are read on the car and not on paper. */
+const ON_THE_CAR: ReadonlySet<string> = new Set([
+  "identity.vin",
+  "identity.plate-fixing",
+  "identity.stamping-surface",
+  "identity.engine-number",
+  "identity.partial-vin",
+  "identity.casting-number",
+  "identity.date-code",
+  "identity.originality",
+  "identity.paint-code",
+  "identity.trim-code",
+  "identity.build-date",
+  "identity.axle-code",
+  "identity.gearbox-code",
+  "identity.market-label",
+  "identity.odometer",
+  "identity.keys",
+  "identity.claimed-model",
+  "identity.options",
+  "identity.pad",
+  "identity.gearbox-kind",
+]);
+
+/** Why the inspector did not see it, where that says what it needs. */
+const MUST_BE_OPENED: ReadonlySet<string> = new Set([
+  "not-seen-needs-dismantling",
+  "not-seen-not-permitted",
+  "not-seen-covered",
+]);
+
+/**
+ * What it would have needed to know: the id of the kind of matter that holds what nobody knows for that reason.
+ *
+ * @example needOf({ ...entry, item: "underbody.inner-rockers" }, innerRockers) // "unseen-lift"
+ */
+export const needOf = (entry: Entry, { id, section, needs }: Item): string => {
+  if (isUnjudged(entry)) return "no-yardstick";
+  if (section === "identity") return ON_THE_CAR.has(id) ? "unseen-numbers" : "unseen-papers";
+  if (needs.includes("road") || section === "road") return "unseen-road";
+  const opened = needs.includes("dismantling") || needs.includes("permission");
+  if (opened || MUST_BE_OPENED.has(entry.reason)) return "unseen-opened";
+  if (needs.includes("lift") || section === "underbody") return "unseen-lift";
+  if (needs.includes("cold-engine") || needs.includes("hot-engine")) return "unseen-running";
+  return "unseen-looking";
+};

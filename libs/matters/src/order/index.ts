@@ -1,0 +1,80 @@
+import type { Certainty } from "@evenhand/shared/matter";
+import { CERTAINTIES } from "@evenhand/shared/matter";
+import type { Report } from "@evenhand/shared/report";
+import { kindOrder } from "../kinds/index.ts";
+import type { Group } from "../join/line.ts";
+import { weightOfGroup } from "../join/line.ts";
+import { certaintyOf, isGap } from "../weight/index.ts";
+import { ZONES } from "../zone/index.ts";
+
+/** What is likely to be paid for some lines, in minor units; 0 where nothing is known. */
+export type LikelyCost = (lines: ReadonlySet<number>) => number;
+
+const rankOf = new Map(CERTAINTIES.map((certainty, index) => [certainty, index]));
+
+/**
+ * How sure a matter is: as sure as its strongest line of those as weighty as any.
+ *
+ * @example certaintyOfGroup(brakes, inspection) // "measured"
+ */
+export const certaintyOfGroup = (group: Group, found: Pick<Report, "findings">): Certainty => {
+  const weight = Math.floor(weightOfGroup(group));
+  let best: Certainty = "unknown";
+  for (const { entry, weight: own } of group.lines) {
+    if (Math.floor(own) > weight) continue;
+    const certainty = certaintyOf(entry, found.findings[entry.finding.b ?? -1]);
+    if ((rankOf.get(certainty) ?? 0) < (rankOf.get(best) ?? 0)) best = certainty;
+  }
+  return best;
+};
+
+const TRIFLE = 4;
+
+/** Both say it is bad, and nothing but trifles was found beside it. */
+export const isAdmitted = ({ lines }: Group): boolean => {
+  const found = lines.filter(({ entry, weight }) => !isGap(entry) && weight < TRIFLE);
+  return found.length > 0 && found.every(({ entry }) => entry.standing === "agreed-fault");
+};
+
+/** What somebody measured or saw is shown alike: a worn tire that was measured does not stand before a rail seen to be rotten. */
+const sureness = (certainty: Certainty): number => Math.max(1, rankOf.get(certainty) ?? 0);
+
+/** Whatever nobody spoke of, made one, stands before the trifles: it is no finding, and the answer names it by itself. */
+const UNSPOKEN = 3.75;
+
+type Key = readonly number[];
+
+const keyOf = (group: Group, found: Pick<Report, "findings">, likely: LikelyCost): Key => [
+  group.kind.id === "unseen" ? UNSPOKEN : weightOfGroup(group),
+  sureness(certaintyOfGroup(group, found)),
+  isAdmitted(group) ? 1 : 0,
+  -likely(new Set(group.lines.map(({ index }) => index))),
+  kindOrder(group.kind.id),
+  group.zone === null ? ZONES.length : ZONES.indexOf(group.zone),
+  group.lines[0]?.index ?? 0,
+];
+
+const compareKeys = (a: Key, b: Key): number => {
+  for (const [index, one] of a.entries()) {
+    const difference = one - (b[index] ?? 0);
+    if (difference !== 0) return difference;
+  }
+  return 0;
+};
+
+/**
+ * Groups worst first: halt, danger, worth, repair, small by their weightiest line; within one what was shown before what was said or
+ * is in doubt, what nobody admitted before what both say, then the dearer, then in the order of the kinds.
+ *
+ * @param found the inspector's report
+ * @param likely what lines are likely to cost
+ */
+export const orderGroups = (
+  groups: readonly Group[],
+  found: Pick<Report, "findings">,
+  likely: LikelyCost,
+): Group[] =>
+  groups
+    .map((group) => ({ group, key: keyOf(group, found, likely) }))
+    .sort((a, b) => compareKeys(a.key, b.key))
+    .map(({ group }) => group);
