@@ -4,8 +4,8 @@ import type { FieldProblem } from "@evenhand/shared/problem";
 import type { Report } from "@evenhand/shared/report";
 import type { Sheet } from "@evenhand/shared/sheet";
 import { readJson } from "./read-json.ts";
-import { sheetWords } from "./words/sheet-words.ts";
-import type { SheetWords } from "./words/sheet-words.ts";
+import { sheetWords } from "@evenhand/wording/sheet-words";
+import type { SheetWords } from "@evenhand/wording/sheet-words";
 
 export type ReadReport =
   | { readonly ok: true; readonly path: string; readonly report: Report }

@@ -1,3 +1,4 @@
+import { say } from "@evenhand/wording/say";
 import { isFoundBad } from "@evenhand/comparison/found-bad";
 import { outcomeWords, severityWords, standingWords } from "@evenhand/comparison/sentence";
 import { Outcome, outcomeSign } from "@evenhand/shared/outcome";
@@ -73,7 +74,7 @@ const tally = ({ comparison }: View): Markup =>
   html` <ul class="tally">
     ${Outcome.options.map(
       (outcome) =>
-        html`<li title="${catalog.outcomeMeans[outcome]}">
+        html`<li title="${say(`outcome.${outcome}.means`)}">
           <b>${comparison.tally[outcome] ?? 0}</b>${outcomeSign[outcome]} ${outcomeWords(outcome)}
         </li>`,
     )}
@@ -127,7 +128,7 @@ const coverage = (view: View): Markup => {
 
 const reportLine = (name: string, report: View["a"], seal: string | null): Markup =>
   html` <p>
-    <b>${name}</b> ${catalog.kind[report.kind]} of ${report.visit.started.slice(0, 10)} by
+    <b>${name}</b> ${say(`kind.${report.kind}`)} of ${report.visit.started.slice(0, 10)} by
     ${report.author.organization},
     ${catalog.findings(report.findings.length)}${seal === null ? null : `, ${catalog.sealed}`}
   </p>`;

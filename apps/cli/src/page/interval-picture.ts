@@ -1,4 +1,4 @@
-import { formatMeasured } from "@evenhand/comparison/format-figure";
+import { formatMeasured } from "@evenhand/wording/format-figure";
 import { allowedBand } from "@evenhand/comparison/use-allowed";
 import type { LimitFigures, ReadingFigures } from "@evenhand/shared/comparison";
 import { catalog } from "../words/catalog.ts";

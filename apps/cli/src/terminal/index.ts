@@ -1,3 +1,4 @@
+import { say } from "@evenhand/wording/say";
 import { outcomeWords, standingWords } from "@evenhand/comparison/sentence";
 import { outcomeSign } from "@evenhand/shared/outcome";
 import { Outcome, Standing } from "@evenhand/shared/outcome";
@@ -178,7 +179,7 @@ const totalLines = ({ comparison }: View, terminal: Terminal): string[] => {
 
 const reportLine = (side: "A" | "B", report: View["a"], terminal: Terminal): string[] =>
   wrap(
-    `${side}  ${catalog.kind[report.kind]} of ${report.visit.started.slice(0, 10)} by ${report.author.organization}, ${catalog.findings(report.findings.length)}`,
+    `${side}  ${say(`kind.${report.kind}`)} of ${report.visit.started.slice(0, 10)} by ${report.author.organization}, ${catalog.findings(report.findings.length)}`,
     terminal.width,
   );
 

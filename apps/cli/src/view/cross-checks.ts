@@ -1,5 +1,5 @@
 import type { Comparison } from "@evenhand/shared/comparison";
-import type { SheetWords } from "../words/sheet-words.ts";
+import type { SheetWords } from "@evenhand/wording/sheet-words";
 import type { BrokenRule, CrossCheckView, Sentences } from "./index.ts";
 
 type Check = Comparison["crossChecks"][number];

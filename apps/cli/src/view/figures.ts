@@ -1,4 +1,4 @@
-import { formatExact, formatMeasured, formatNumber, formatUnit } from "@evenhand/comparison/format-figure";
+import { formatExact, formatMeasured, formatNumber, formatUnit } from "@evenhand/wording/format-figure";
 import type { Figures, LimitFigures, ReadingFigures } from "@evenhand/shared/comparison";
 import { catalog } from "../words/catalog.ts";
 import { formatQuantity } from "../words/quantity.ts";

@@ -4,11 +4,11 @@ import type { Finding } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
 import { isDecisive } from "@evenhand/shared/severity";
 import type { Section, Sheet } from "@evenhand/shared/sheet";
-import { answerText, faultText } from "../words/answer.ts";
-import type { AnswerContext } from "../words/answer.ts";
+import { answerWords, denialWords, faultWords } from "@evenhand/wording/answer-words";
+import type { AnswerContext } from "@evenhand/wording/answer-words";
 import { catalog } from "../words/catalog.ts";
-import { sheetWords } from "../words/sheet-words.ts";
-import type { SheetWords } from "../words/sheet-words.ts";
+import { sheetWords } from "@evenhand/wording/sheet-words";
+import type { SheetWords } from "@evenhand/wording/sheet-words";
 import { crossCheckView } from "./cross-checks.ts";
 import { figuresText, limitText } from "./figures.ts";
 
@@ -92,19 +92,17 @@ export type ViewInput = {
 
 const atomText = (entry: Entry, side: "a" | "b", finding: Finding, context: AnswerContext): string => {
   const { atom } = entry;
-  if (atom.of === "answer" || finding.answer.kind !== "faults") return answerText(finding.answer, context);
+  if (atom.of === "answer" || finding.answer.kind !== "faults") return answerWords(finding.answer, context);
   if (atom.of === "denial") {
     const denies = atom.by === side || atom.by === "both";
-    const denial =
-      atom.kind === "all" ? catalog.noFaults : catalog.noFaultOf(context.sheet.faultKind(atom.kind));
-    return denies ? denial : catalog.silent;
+    return denies ? denialWords(atom.kind, context) : catalog.silent;
   }
   const index = atom[side];
   const fault = index === undefined ? undefined : finding.answer.found[index];
-  if (fault !== undefined) return faultText(fault, context);
+  if (fault !== undefined) return faultWords(fault, context);
   const { denied } = finding.answer;
   const denies = denied === "all" || denied.includes(atom.kind);
-  return denies ? answerText({ ...finding.answer, found: [], denied }, context) : catalog.silent;
+  return denies ? answerWords({ ...finding.answer, found: [], denied }, context) : catalog.silent;
 };
 
 const sideView = (entry: Entry, side: "a" | "b", report: Report, context: AnswerContext): SideView => {

@@ -1,3 +1,4 @@
+import { say } from "@evenhand/wording/say";
 import { manyReports } from "@evenhand/comparison/many-reports";
 import type { Row, RowState, WhoSaysWhat } from "@evenhand/comparison/many-reports";
 import { compileSheet } from "@evenhand/sheet/compile-sheet";
@@ -5,16 +6,16 @@ import type { Report } from "@evenhand/shared/report";
 import type { Sheet } from "@evenhand/shared/sheet";
 import { columns, indented } from "../terminal/layout.ts";
 import type { Terminal } from "../terminal/index.ts";
-import { answerText } from "../words/answer.ts";
+import { answerWords } from "@evenhand/wording/answer-words";
 import { catalog } from "../words/catalog.ts";
-import { sheetWords } from "../words/sheet-words.ts";
-import type { SheetWords } from "../words/sheet-words.ts";
+import { sheetWords } from "@evenhand/wording/sheet-words";
+import type { SheetWords } from "@evenhand/wording/sheet-words";
 
 const STATES: readonly RowState[] = ["disputed", "in-doubt", "agreed", "one-party"];
 const stateWidth = 12;
 
 const authorOf = (report: Report): string =>
-  `${report.author.organization}, ${catalog.kind[report.kind]} of ${report.visit.started.slice(0, 10)}`;
+  `${report.author.organization}, ${say(`kind.${report.kind}`)} of ${report.visit.started.slice(0, 10)}`;
 
 const sayingLines = (row: Row, reports: readonly Report[], words: SheetWords, width: number): string[] =>
   row.says.flatMap((saying, index) => {
@@ -22,7 +23,7 @@ const sayingLines = (row: Row, reports: readonly Report[], words: SheetWords, wi
     const finding = saying === null ? undefined : report?.findings[saying.finding];
     if (report === undefined || finding === undefined) return [];
     const context = { sheet: words, item: words.findItem(row.item), scales: report.scales };
-    return indented(`${authorOf(report)}: ${answerText(finding.answer, context)}`, stateWidth + 2, width);
+    return indented(`${authorOf(report)}: ${answerWords(finding.answer, context)}`, stateWidth + 2, width);
   });
 
 const rowLines = (row: Row, reports: readonly Report[], words: SheetWords, terminal: Terminal): string[] => {

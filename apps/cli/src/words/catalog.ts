@@ -1,28 +1,8 @@
 import type { RowState } from "@evenhand/comparison/many-reports";
 import type { Work } from "@evenhand/comparison/worklist";
 import type { Comparison } from "@evenhand/shared/comparison";
-import type { Outcome } from "@evenhand/shared/outcome";
-import type { ReportKind } from "@evenhand/shared/report";
 
 const plural = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
-
-const outcomeMeans: Readonly<Record<Outcome, string>> = {
-  agree: "shown to be the same, within the difference that matters",
-  consistent: "nothing contradicts, but the answers are too coarse or too few to confirm",
-  doubtful: "they differ more than chance explains, but perhaps not by what matters",
-  differ: "they differ by more than what matters",
-  unseen: "the inspector did not see it",
-  unstated: "found bad, and the dealer said nothing of it",
-  incomparable: "answered in ways that cannot be set against each other",
-};
-
-const kind: Readonly<Record<ReportKind, string>> = {
-  acquisition: "acquisition",
-  statement: "statement",
-  inspection: "inspection",
-  collection: "collection",
-  delivery: "delivery",
-};
 
 const catalogSign = { holds: "✓", breaks: "✗", "cannot-tell": "·" } as const;
 
@@ -33,23 +13,7 @@ export const catalog = {
   found: "Found",
   item: "Item",
   outcomeHeading: "Outcome",
-  outcomeMeans,
-  kind,
-  working: {
-    yes: "works",
-    no: "does not work",
-    intermittent: "works now and then",
-    "not-known": "not known",
-  },
-  presence: { present: "present", absent: "absent", "not-known": "not known" },
-  readings: (count: number) => plural(count, "reading", "readings"),
-  noFaults: "no fault at all",
-  nothingElse: "nothing else",
-  noFaultOf: (kindWords: string) => `no ${kindWords}`,
-  nothingSaid: "nothing said",
   silent: "—",
-  notFitted: "not fitted",
-  notSeen: (reason: string) => `not seen: ${reason}`,
   mostPressing: "Most pressing first",
   morePressing: (count: number) => `… and ${count} more; they stand in their sections.`,
   contradicted: "✗ Contradicted by figures: a rule of the handbook speaks against the claim.",

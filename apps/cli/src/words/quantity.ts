@@ -1,4 +1,4 @@
-import { formatExact, formatUnit } from "@evenhand/comparison/format-figure";
+import { formatExact, formatUnit } from "@evenhand/wording/format-figure";
 import type { UnitSymbol } from "@evenhand/shared/unit";
 
 /**

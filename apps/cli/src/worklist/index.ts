@@ -7,7 +7,7 @@ import { outcomeText, outcomeWidth } from "../terminal/index.ts";
 import type { Terminal } from "../terminal/index.ts";
 import { columns, wrap } from "../terminal/layout.ts";
 import { catalog } from "../words/catalog.ts";
-import { sheetWords } from "../words/sheet-words.ts";
+import { sheetWords } from "@evenhand/wording/sheet-words";
 
 /** What the second side can read or look at again so that what is open closes, most pressing first, as lines. */
 export const worklistLines = (

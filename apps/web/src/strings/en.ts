@@ -4,7 +4,7 @@ import { decisions } from "./en/decisions";
 import { figures } from "./en/figures";
 import { general } from "./en/general";
 import { sheets } from "./en/sheets";
-import { terms } from "./en/terms";
+import { terms } from "@evenhand/wording/terms";
 import { vehicles } from "./en/vehicles";
 import { appointments } from "./en/appointments";
 import { booking } from "./en/booking";

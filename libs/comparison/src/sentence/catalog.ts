@@ -1,9 +1,6 @@
 import type { NotSeenReason } from "@evenhand/shared/answer";
 import type { LimitCall } from "@evenhand/shared/comparison";
-import type { Firmness } from "@evenhand/shared/finding";
-import type { Direction, Outcome, Standing } from "@evenhand/shared/outcome";
 import type { ReportKind } from "@evenhand/shared/report";
-import type { Severity } from "@evenhand/shared/severity";
 import type { Reason } from "../reason/index.ts";
 
 /** Templates: `{a}` and `{b}` are the two answers, `{A}` and `{B}` how each report says a thing, `{theA}` and `{theB}` the reports. */
@@ -142,13 +139,6 @@ export const CLAUSES = {
   passesB: "; only the number in {theB} passes its check digit",
   passesBoth: "; both pass their check digits",
   passesNeither: "; neither passes its check digit",
-  at: "{fault} at {spot}",
-  noneDenied: "no {kind}",
-  noneAtAll: "no faults",
-  nothingListed: "nothing listed",
-  readAs: "{grade} (read as {house})",
-  or: " or ",
-  colorOf: "L* {L}, a* {a}, b* {b}",
 } as const;
 
 export const LIMIT_CALLS: Readonly<Record<LimitCall["call"], string>> = {
@@ -156,76 +146,3 @@ export const LIMIT_CALLS: Readonly<Record<LimitCall["call"], string>> = {
   marginal: "may or may not meet it",
   fails: "fails it",
 };
-
-export const NOT_SEEN: Readonly<Record<NotSeenReason, string>> = {
-  "not-reached": "not reached",
-  "not-tested": "not tested",
-  "needs-dismantling": "needs dismantling",
-  "not-permitted": "not permitted",
-  unsafe: "unsafe",
-  weather: "weather",
-  "no-tool": "no tool for it",
-  covered: "covered",
-  "no-time": "no time",
-};
-
-export const OUTCOMES: Readonly<Record<Outcome, string>> = {
-  agree: "agree",
-  consistent: "consistent",
-  doubtful: "doubtful",
-  differ: "differ",
-  unseen: "unseen",
-  unstated: "unstated",
-  incomparable: "incomparable",
-};
-
-export const STANDINGS: Readonly<Record<Standing, string>> = {
-  confirmed: "confirmed",
-  "not-contradicted": "not contradicted",
-  "too-coarse": "too coarse to test",
-  "in-doubt": "in doubt",
-  differs: "differs",
-  "contradicted-by-figures": "contradicted by figures",
-  "not-mentioned": "not mentioned",
-  unseen: "unseen",
-  "not-comparable": "not comparable",
-  "agreed-fault": "agreed fault",
-};
-
-export const SEVERITIES: Readonly<Record<Severity, string>> = {
-  halt: "clear before you pay",
-  danger: "can hurt somebody",
-  worth: "bears on the price",
-  repair: "money to put right",
-  small: "a trifle",
-};
-
-/** Of what was not seen, or is in doubt: what could be. */
-export const AT_STAKE: Readonly<Record<Severity, string>> = {
-  halt: "clear before you pay",
-  danger: "could hurt somebody",
-  worth: "may bear on the price",
-  repair: "may need money",
-  small: "a trifle at most",
-};
-
-export const DIRECTIONS: Readonly<Record<Direction, string>> = {
-  "stated-better": "stated better",
-  "found-better": "found better",
-  neither: "neither better",
-};
-
-export const FIRMNESSES: Readonly<Record<Firmness, string>> = {
-  asserted: "asserted",
-  hedged: "hedged",
-  "second-hand": "second-hand",
-};
-
-export const WORKING = {
-  yes: "working",
-  no: "not working",
-  intermittent: "working at times",
-  "not-known": "not known",
-} as const;
-
-export const PRESENCE = { present: "present", absent: "absent", "not-known": "not known" } as const;

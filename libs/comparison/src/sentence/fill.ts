@@ -8,7 +8,3 @@ export const fill = (template: string, values: Readonly<Record<string, string>>)
 
 /** The first letter made a capital and a full stop at the end. */
 export const asSentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
-
-/** Several things in a row, the last with "and": "6, 6 and 5". */
-export const list = (things: readonly string[]): string =>
-  things.length < 2 ? things.join("") : `${things.slice(0, -1).join(", ")} and ${things.at(-1) ?? ""}`;

@@ -1,4 +1,4 @@
-import type { NotSeenReason } from "@evenhand/shared/answer";
+import type { Answer, NotSeenReason } from "@evenhand/shared/answer";
 import type {
   CodeFigures,
   Entry,
@@ -8,31 +8,21 @@ import type {
 } from "@evenhand/shared/comparison";
 import type { Firmness } from "@evenhand/shared/finding";
 import type { Direction, Outcome, Standing } from "@evenhand/shared/outcome";
-import type { Report, ReportKind } from "@evenhand/shared/report";
+import type { GradeScale, Report, ReportKind } from "@evenhand/shared/report";
 import type { Severity } from "@evenhand/shared/severity";
 import type { Item, Sheet } from "@evenhand/shared/sheet";
 import { convert, convertDifference, dimensionOf } from "@evenhand/measurement/unit";
-import { formatExact, formatMeasured, formatUnit, formatValue } from "../format-figure/index.ts";
-import {
-  AT_STAKE,
-  CLAUSES,
-  DIRECTIONS,
-  FIRMNESSES,
-  LIMIT_CALLS,
-  NOT_SEEN,
-  OUTCOMES,
-  REPORTS,
-  SENTENCES,
-  SEVERITIES,
-  STANDINGS,
-} from "./catalog.ts";
+import { NOT_SEEN_REASONS } from "@evenhand/shared/terms";
+import { answerWords, denialWords, faultAt, faultWords } from "@evenhand/wording/answer-words";
+import { formatExact, formatMeasured, formatUnit, formatValue } from "@evenhand/wording/format-figure";
+import { say } from "@evenhand/wording/say";
+import { sheetWords } from "@evenhand/wording/sheet-words";
+import { CLAUSES, LIMIT_CALLS, REPORTS, SENTENCES } from "./catalog.ts";
 import type { SentenceKey } from "./catalog.ts";
 import { asSentence, fill } from "./fill.ts";
-import { describeAnswer, faultAt, faultWords, kindWords } from "./words.ts";
-import type { SideAnswer } from "./words.ts";
 
-export { describeAnswer, faultWords, gradeWords, kindWords } from "./words.ts";
-export type { SideAnswer } from "./words.ts";
+/** One side's answer, with the scales its report describes. */
+export type SideAnswer = { readonly answer: Answer; readonly scales: readonly GradeScale[] };
 
 /** What an entry's sentence is made from beside the entry: the item's words and both answers. */
 export type SentenceContext = {
@@ -43,18 +33,18 @@ export type SentenceContext = {
 };
 
 /** How an outcome is called; its sign stands in the contract. */
-export const outcomeWords = (outcome: Outcome): string => OUTCOMES[outcome];
+export const outcomeWords = (outcome: Outcome): string => say(`outcome.${outcome}`);
 /** How an entry's standing for the buyer is called. */
-export const standingWords = (standing: Standing): string => STANDINGS[standing];
+export const standingWords = (standing: Standing): string => say(`standing.${standing}`);
 /** How grave a thing is, where it was found; or could be, where nobody knows. */
 export const severityWords = (severity: Severity, found: boolean): string =>
-  (found ? SEVERITIES : AT_STAKE)[severity];
+  say(found ? `severity.${severity}` : `at-stake.${severity}`);
 /** How a direction is called. */
-export const directionWords = (direction: Direction): string => DIRECTIONS[direction];
+export const directionWords = (direction: Direction): string => say(`direction.${direction}`);
 /** How firmly a thing was said. */
-export const firmnessWords = (firmness: Firmness): string => FIRMNESSES[firmness];
+export const firmnessWords = (firmness: Firmness): string => say(`firmness.${firmness}`);
 /** Why a thing was not seen. */
-export const notSeenWords = (reason: NotSeenReason): string => NOT_SEEN[reason];
+export const notSeenWords = (reason: NotSeenReason): string => say(`not-seen.${reason}`);
 
 type Values = Record<string, string>;
 
@@ -124,20 +114,19 @@ const faultOf = (entry: Entry, side: "a" | "b", answer: SideAnswer | null) => {
 const saidBy = (entry: Entry, side: "a" | "b", context: SentenceContext, item: Item): string => {
   const answer = context[side];
   if (answer === null) return "";
+  const sheet = sheetWords(context.sheet);
   const fault = faultOf(entry, side, answer);
-  if (fault !== undefined) return faultWords(fault, item, context.sheet);
-  if (entry.atom.of !== "denial") return describeAnswer(answer, item, context.sheet);
-  const { kind } = entry.atom;
-  return kind === "all"
-    ? CLAUSES.noneAtAll
-    : fill(CLAUSES.noneDenied, { kind: kindWords(kind, context.sheet) });
+  if (fault !== undefined) return faultWords(fault, { sheet, item });
+  if (entry.atom.of === "denial") return denialWords(entry.atom.kind, { sheet });
+  return answerWords(answer.answer, { sheet, item, scales: answer.scales }, "said");
 };
 
-const atomValues = ({ atom }: Entry, item: Item, sheet: Sheet): Values => {
+const atomValues = ({ atom }: Entry, item: Item, words: Sheet): Values => {
+  const sheet = sheetWords(words);
   if (atom.of === "fault") {
-    return { fault: faultAt(atom.kind, atom.spot, item, sheet), kind: kindWords(atom.kind, sheet) };
+    return { fault: faultAt(atom.kind, atom.spot, { sheet, item }), kind: sheet.faultKind(atom.kind) };
   }
-  return atom.of === "denial" ? { kind: kindWords(atom.kind, sheet) } : {};
+  return atom.of === "denial" ? { kind: sheet.faultKind(atom.kind) } : {};
 };
 
 const isKey = (key: string): key is SentenceKey => Object.hasOwn(SENTENCES, key);
@@ -157,10 +146,9 @@ const keyOf = (entry: Entry, context: SentenceContext): string => {
 };
 
 const notSeenReason = ({ reason }: Entry): Values => {
-  const why = reason.startsWith("not-seen-") ? reason.slice("not-seen-".length) : "";
-  return Object.hasOwn(NOT_SEEN, why)
-    ? { reason: Object.entries(NOT_SEEN).find(([key]) => key === why)?.[1] ?? "" }
-    : {};
+  const why = reason.replace(/^not-seen-/, "");
+  const known = NOT_SEEN_REASONS.find((one) => one === why);
+  return known === undefined || why === reason ? {} : { reason: notSeenWords(known) };
 };
 
 const passesClause = ({ figures }: Entry): string => {

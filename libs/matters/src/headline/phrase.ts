@@ -1,8 +1,9 @@
-import { describeAnswer, faultWords, kindWords } from "@evenhand/comparison/sentence";
 import type { SideAnswer } from "@evenhand/comparison/sentence";
 import type { Entry } from "@evenhand/shared/comparison";
 import type { Report } from "@evenhand/shared/report";
-import type { CompiledItem, CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import { answerWords, denialWords, faultWords } from "@evenhand/wording/answer-words";
+import { sheetWords } from "@evenhand/wording/sheet-words";
 
 /** What headlines are made from beside the lines. */
 export type Reports = {
@@ -11,27 +12,13 @@ export type Reports = {
   readonly sheet: CompiledSheet;
 };
 
-const positionWords = ({ positionSet }: CompiledItem, position: string): string => {
-  if (position === "") return "";
-  const named = positionSet?.positions.find(({ id }) => id === position)?.words.american;
-  const numbered = positionSet?.numbered;
-  if (named !== undefined) return named;
-  return numbered !== undefined && position.startsWith(`${numbered.prefix}-`)
-    ? `${numbered.words} ${position.slice(numbered.prefix.length + 1)}`
-    : position.replaceAll("-", " ");
-};
-
 /**
  * Item and position in words.
  *
  * @example placeWords(entry, sheet) // "tread depth, left front"
  */
-export const placeWords = ({ item, position }: Entry, sheet: CompiledSheet): string => {
-  const compiled = sheet.items.get(item);
-  if (compiled === undefined) return item;
-  const where = positionWords(compiled, position);
-  return where === "" ? compiled.item.words.american : `${compiled.item.words.american}, ${where}`;
-};
+export const placeWords = ({ item, position }: Entry, { sheet }: CompiledSheet): string =>
+  sheetWords(sheet).place(item, position);
 
 const answerOf = (report: Reports["a"], index: number | null): SideAnswer | undefined => {
   const finding = index === null ? undefined : report.findings[index];
@@ -58,16 +45,17 @@ export const saidOf = (entry: Entry, side: "a" | "b", reports: Reports): string 
   const said = answerOf(reports[side], entry.finding[side]);
   const item = reports.sheet.items.get(entry.item)?.item;
   if (said === undefined || item === undefined) return undefined;
-  const { sheet } = reports.sheet;
+  const sheet = sheetWords(reports.sheet.sheet);
   if (said.answer.kind === "faults" && entry.atom.of === "fault") {
     const fault = said.answer.found[entry.atom[side] ?? -1];
-    if (fault !== undefined) return faultWords(fault, item, sheet);
+    if (fault !== undefined) return faultWords(fault, { sheet, item });
     if (said.answer.denied !== "all" && said.answer.found.length > 0) return undefined;
   }
   if (entry.atom.of === "denial" && entry.atom.kind !== "all" && entry.atom.by === side) {
-    return `no ${kindWords(entry.atom.kind, sheet)}`;
+    return denialWords(entry.atom.kind, { sheet });
   }
-  return describeAnswer(shortened(said), item, sheet);
+  const { answer, scales } = shortened(said);
+  return answerWords(answer, { sheet, item, scales }, "said");
 };
 
 const stated = (words: string | undefined): string => (words === undefined ? "" : ` (stated: ${words})`);

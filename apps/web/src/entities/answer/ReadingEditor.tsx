@@ -4,7 +4,6 @@ import type { ReadingSpec } from "@evenhand/shared/sheet";
 import type { UnitSymbol } from "@evenhand/shared/unit";
 import { IconPlus } from "@tabler/icons-react";
 import { useState } from "react";
-import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import { quantity, withUnit } from "../sheet/answer-text";
 import styles from "./Answers.module.css";
@@ -27,13 +26,12 @@ const usual = (unit: UnitSymbol, units: readonly UnitSymbol[]): readonly UnitSym
 /** Why a field cannot be taken as it stands. */
 const useWrong = (spec: ReadingSpec) => {
   const t = useText();
-  const intl = useIntl();
   return (unit: UnitSymbol, slot: Slot): string | undefined => {
     const state = slotState(spec, unit, slot);
     if (state === "unreadable") return t("number.unread");
     if (state !== "implausible") return undefined;
     const [low, high] = spec.plausible.map((value) =>
-      quantity(intl, Number(convert(value, spec.unit, unit).toPrecision(4)), unit),
+      quantity(Number(convert(value, spec.unit, unit).toPrecision(4)), unit),
     );
     return t("reading.implausible", { low: low ?? "", high: high ?? "" });
   };

@@ -2,10 +2,8 @@ import { sentence, sentenceContext } from "@evenhand/comparison/sentence";
 import { findRule } from "@evenhand/handbook/rules";
 import { sentence as ruleSentence } from "@evenhand/handbook/sentence";
 import type { CrossCheck } from "@evenhand/shared/cross-check";
+import { plainSlash } from "../../ui/plain-slash";
 import type { ComparisonSource, Row } from "./model";
-
-/** Fonts set the digits before a fraction slash as a numerator, which breaks `5.8⁄32 in`. */
-const plainSlash = (text: string): string => text.replaceAll("⁄", "/");
 
 /** The one sentence of a line, worded where every page and the command line take it from. */
 export const entrySentence = ({ index, a, b }: ComparisonSource, { entry }: Row): string =>

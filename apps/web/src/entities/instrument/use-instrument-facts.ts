@@ -9,9 +9,9 @@ export const useInstrumentFacts = (): ((instrument: Instrument) => string) => {
   const intl = useIntl();
   return ({ resolution, accuracy, calibrated }) =>
     [
-      resolution && t("instrument.resolution", { step: quantity(intl, resolution.value, resolution.unit) }),
+      resolution && t("instrument.resolution", { step: quantity(resolution.value, resolution.unit) }),
       accuracy?.absolute &&
-        t("instrument.accuracy", { within: quantity(intl, accuracy.absolute.value, accuracy.absolute.unit) }),
+        t("instrument.accuracy", { within: quantity(accuracy.absolute.value, accuracy.absolute.unit) }),
       accuracy !== undefined &&
         accuracy.share > 0 &&
         t("instrument.share", { share: intl.formatNumber(accuracy.share * 100) }),

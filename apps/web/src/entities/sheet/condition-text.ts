@@ -18,7 +18,7 @@ export const conditionText = (
       if (typeof value === "boolean")
         return intl.formatMessage({ id: value ? "condition.yes" : "condition.no" }, { name });
       if (typeof value === "number")
-        return `${name} ${kind?.unit === undefined ? intl.formatNumber(value) : quantity(intl, value, kind.unit)}`;
+        return `${name} ${kind?.unit === undefined ? intl.formatNumber(value) : quantity(value, kind.unit)}`;
       return `${name}: ${value}`;
     })
     .join("; ");

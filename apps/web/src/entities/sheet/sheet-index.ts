@@ -8,6 +8,9 @@ import type {
   Sheet,
   Words,
 } from "@evenhand/shared/sheet";
+import { sheetWords, spelled } from "@evenhand/wording/sheet-words";
+
+export { spelled };
 
 type Position = PositionSet["positions"][number];
 
@@ -45,34 +48,13 @@ export const sheetIndex = (sheet: Sheet): SheetIndex => {
   return index;
 };
 
-/** `cylinder-3` of a numbered set becomes its words with the number. */
-const numberedWords = (set: PositionSet, position: string): string | undefined => {
-  if (!set.numbered || !position.startsWith(`${set.numbered.prefix}-`)) return undefined;
-  const count = position.slice(set.numbered.prefix.length + 1);
-  return set.numbered.words.includes("{n}")
-    ? set.numbered.words.replace("{n}", count)
-    : `${set.numbered.words} ${count}`;
-};
-
-/**
- * What the sheet at hand has no words for, or while it is still on its way: an id read out, never the id.
- *
- * @example spelled("doors.hinge-play") // "hinge play"
- */
-export const spelled = (id: string): string => id.slice(id.indexOf(".") + 1).replaceAll("-", " ");
-
 /** How an item is called. */
 export const itemWords = (index: SheetIndex | undefined, item: string): string =>
-  index?.items.get(item)?.words.american ?? spelled(item);
+  index === undefined ? spelled(item) : sheetWords(index.sheet).item(item);
 
 /** The position in words; empty where the item has none. */
-export const positionWords = (index: SheetIndex, item: Item | undefined, position: string): string => {
-  if (position === "" || item?.positions === undefined) return spelled(position);
-  const fixed = index.positions.get(item.positions)?.get(position);
-  if (fixed) return fixed.words.american;
-  const set = index.positionSets.get(item.positions);
-  return (set && numberedWords(set, position)) ?? spelled(position);
-};
+export const positionWords = (index: SheetIndex, item: Item | undefined, position: string): string =>
+  sheetWords(index.sheet).position(item, position);
 
 export const positionStation = (
   index: SheetIndex,

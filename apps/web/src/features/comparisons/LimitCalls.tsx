@@ -31,7 +31,6 @@ const CallCell = ({ call }: { readonly call: Call | null }) => {
 /** The limits, judged beside the outcome: plain by the rule, and how likely the true value meets it. */
 export const LimitCalls = ({ limits }: { readonly limits: readonly LimitFigures[] }) => {
   const t = useText();
-  const intl = useIntl();
   return (
     <div className={styles.holder}>
       <table className={styles.limits}>
@@ -46,7 +45,7 @@ export const LimitCalls = ({ limits }: { readonly limits: readonly LimitFigures[
           {limits.map((one) => (
             <tr key={`${one.side}${one.value}`}>
               <th scope="row">
-                {t(`scale.limit.${one.side}`, { value: quantity(intl, one.value, one.unit) })}
+                {t(`scale.limit.${one.side}`, { value: quantity(one.value, one.unit) })}
                 <span className={styles.source}>{one.source}</span>
               </th>
               <CallCell call={one.a} />

@@ -1,6 +1,5 @@
 import type { Fault } from "@evenhand/shared/answer";
 import type { GradeScale } from "@evenhand/shared/report";
-import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import {
   answerWords,
@@ -51,12 +50,7 @@ interface Props {
 
 export const SideAnswer = ({ side, row, source }: Props) => {
   const t = useText();
-  const intl = useIntl();
-  const words = sideWords(
-    { intl, index: source.index, item: row.item, scales: scalesOf(source, side) },
-    row,
-    side,
-  );
+  const words = sideWords({ index: source.index, item: row.item, scales: scalesOf(source, side) }, row, side);
   const firmness = row.entry.firmness[side];
   const label = t(side === "a" ? "side.stated" : "side.found");
   if (!words) {

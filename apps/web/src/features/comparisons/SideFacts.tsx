@@ -21,9 +21,9 @@ const useInstrumentWords = (): ((source: ComparisonSource, side: Side, id: strin
     if (!instrument) return id;
     const { resolution, accuracy, calibrated } = instrument;
     const parts = [
-      resolution && t("instrument.resolution", { step: quantity(intl, resolution.value, resolution.unit) }),
+      resolution && t("instrument.resolution", { step: quantity(resolution.value, resolution.unit) }),
       accuracy?.absolute &&
-        t("instrument.accuracy", { within: quantity(intl, accuracy.absolute.value, accuracy.absolute.unit) }),
+        t("instrument.accuracy", { within: quantity(accuracy.absolute.value, accuracy.absolute.unit) }),
       accuracy !== undefined &&
         accuracy.share > 0 &&
         t("instrument.share", { share: intl.formatNumber(accuracy.share * 100) }),

@@ -23,7 +23,6 @@ interface SideProps {
 
 const Side = ({ side, release, finding }: SideProps) => {
   const t = useText();
-  const intl = useIntl();
   const index = useQuery(sheetQuery("evenhand", 1)).data;
   const item = index?.items.get(release.entry.item);
   if (!finding) {
@@ -44,7 +43,7 @@ const Side = ({ side, release, finding }: SideProps) => {
     <div className={styles[side]}>
       <p className={styles.label}>{t(`side.${side}`)}</p>
       <p className={styles.answer}>
-        {index && answerWords({ intl, index, item, scales: [] }, finding.answer).text}
+        {index && answerWords({ index, item, scales: [] }, finding.answer).text}
       </p>
       <p className={styles.grounds}>{grounds.join(" · ")}</p>
     </div>

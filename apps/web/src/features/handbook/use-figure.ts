@@ -1,24 +1,20 @@
 import { UNITS, UnitSymbol } from "@evenhand/shared/unit";
-import { useIntl } from "react-intl";
+import { formatExact } from "@evenhand/wording/format-figure";
 import { useText } from "../../strings/text";
 import { quantity } from "../../entities/sheet/answer-text";
 
 /** Figures of the handbook in words: its units are those of readings, with days and years. */
 export const useFigure = () => {
   const t = useText();
-  const intl = useIntl();
   const figure = (value: number, unit: string): string => {
     if (unit === "d") return t("handbook.days", { count: value });
     if (unit === "a") return value > 1800 ? String(value) : t("handbook.years", { count: value });
     const known = UnitSymbol.safeParse(unit).data;
-    return known ? quantity(intl, value, known) : `${value} ${unit}`;
+    return known ? quantity(value, known) : `${value} ${unit}`;
   };
   const range = ([low, high]: readonly [number, number], unit: string): string =>
     t("own.limit.range", {
-      low: intl.formatNumber(low, {
-        maximumSignificantDigits: 6,
-        useGrouping: unit === "d" || high >= 10_000,
-      }),
+      low: unit === "a" ? figure(low, unit) : formatExact(low),
       high: figure(high, unit),
     });
   /** What stands beside a field; nothing for a plain ratio. */

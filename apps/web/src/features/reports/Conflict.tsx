@@ -1,6 +1,5 @@
 import { Button } from "@mantine/core";
 import type { Report } from "@evenhand/shared/report";
-import { useIntl } from "react-intl";
 import type { KeptFinding } from "../../offline/store";
 import { useText } from "../../strings/text";
 import { Notice } from "../../ui/Notice";
@@ -21,10 +20,9 @@ interface Props {
 /** Two devices changed one finding: both versions are shown, and the person says which stands. */
 export const Conflict = ({ kept, place, report, index, onSettle }: Props) => {
   const t = useText();
-  const intl = useIntl();
   const words = (finding: KeptFinding["finding"]): string =>
     finding
-      ? answerWords({ intl, index, item: place.item, scales: report.scales }, finding.answer).text
+      ? answerWords({ index, item: place.item, scales: report.scales }, finding.answer).text
       : t("conflict.removed");
   return (
     <Notice kind="refusal" title={t("conflict.title")}>

@@ -69,7 +69,7 @@ export const ItemCard = memo(
                   <PlaceState kept={kept} />
                   <span className={styles.name}>{place.words === "" ? t("item.answer") : place.words}</span>
                   <span className={styles.answer} data-open={!kept?.finding}>
-                    {placeAnswer({ intl, index, item, scales: report.scales }, kept) ?? t("place.open")}
+                    {placeAnswer(intl, { index, item, scales: report.scales }, kept) ?? t("place.open")}
                   </span>
                 </button>
                 {isOpen && (

@@ -1,6 +1,5 @@
 import type { GradeScale } from "@evenhand/shared/report";
 import type { Section } from "@evenhand/shared/sheet";
-import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import { Panel } from "../../ui/Page";
 import { answerWords } from "../../entities/sheet/answer-text";
@@ -23,9 +22,8 @@ const ReaderLine = ({
   side,
 }: Omit<Props, "section" | "lines"> & { readonly line: Line }) => {
   const t = useText();
-  const intl = useIntl();
   const { finding } = line;
-  const words = finding && answerWords({ intl, index, item: line.item, scales }, finding.answer);
+  const words = finding && answerWords({ index, item: line.item, scales }, finding.answer);
   const grounds = finding && [
     finding.firmness === "asserted" ? null : t(`firmness.${finding.firmness}`),
     t(`basis.${finding.basis}`),

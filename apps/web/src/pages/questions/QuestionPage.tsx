@@ -23,7 +23,6 @@ const route = getRouteApi("/signed-in/questions/$question");
 
 const AnswerSaid = ({ question }: { readonly question: QuestionSeen }) => {
   const t = useText();
-  const intl = useIntl();
   const index = useQuery(sheetQuery("evenhand", 1)).data;
   const { finding, state, statement } = question;
   const item = index?.items.get(question.item);
@@ -31,7 +30,7 @@ const AnswerSaid = ({ question }: { readonly question: QuestionSeen }) => {
     return <p>{t(state === "answered" ? "question.answer.sealed-later" : "question.answer.waits")}</p>;
   }
   if (!index || !item) return <Loading />;
-  const { text } = answerWords({ intl, index, item, scales: [] }, finding.answer);
+  const { text } = answerWords({ index, item, scales: [] }, finding.answer);
   return (
     <>
       <p>

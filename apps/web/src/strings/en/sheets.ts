@@ -89,7 +89,6 @@ export const sheets = {
     "A color needs L*, a* and b*, with L* from 0 to 100. What you typed stays and is not part of what you report; nothing is sealed or answered before it is whole or emptied.",
   "grade.scale": "Scale",
   "grade.house": "House scale",
-  "grade.read-as": "{grade} (read as {house})",
   "code.as-it-stands": "As it stands on the part, including what looks wrong.",
   "code.system.vin": "VIN",
   "code.system.chassis-number": "Chassis number",

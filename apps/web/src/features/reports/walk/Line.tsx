@@ -51,9 +51,8 @@ const SayAgain = ({
   onNext,
 }: Pick<Props, "report" | "index" | "place" | "onSay" | "onNext"> & { readonly alike: Alike }) => {
   const t = useText();
-  const intl = useIntl();
   const { answer, others } = alike;
-  const said = answerWords({ intl, index, item: place.item, scales: report.scales }, answer).text;
+  const said = answerWords({ index, item: place.item, scales: report.scales }, answer).text;
   const say = (places: readonly Place[]): void => {
     onSay(places.map((one) => ({ place: one, answer })));
     onNext(place.key, places);
@@ -92,7 +91,7 @@ export const Line = memo((props: Props) => {
           {words !== "" && <span className={styles.position}>{words}</span>}
         </span>
         <span className={styles.answer} data-open={!kept?.finding}>
-          {placeAnswer({ intl, index, item, scales: report.scales }, kept) ?? t("place.open")}
+          {placeAnswer(intl, { index, item, scales: report.scales }, kept) ?? t("place.open")}
         </span>
       </button>
       {open && (

@@ -52,7 +52,7 @@ const Together = ({ report, index, stage, stop, draft, onNext, onSay }: Props) =
     );
   };
   const words = ({ place: { item }, answer }: Said): string =>
-    `${item.words.american}: ${answerWords({ intl, index, item, scales: report.scales }, answer).text}`;
+    `${item.words.american}: ${answerWords({ index, item, scales: report.scales }, answer).text}`;
   return (
     <div className={styles.together}>
       {like && (

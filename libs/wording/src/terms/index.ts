@@ -1,4 +1,9 @@
-/** The trade's own terms: outcomes, standings, severities, grounds, answers. */
+/**
+ * How the trade's own terms read, in American English: outcomes, standings, severities, grounds, answers. ICU MessageFormat. Another
+ * language is another catalog of the same keys. `answer.…` stands for itself in a row; `said.…` follows "stated" or "found".
+ *
+ * @example terms["standing.in-doubt"] // "in doubt"
+ */
 export const terms = {
   "outcome.agree": "agree",
   "outcome.consistent": "consistent",
@@ -49,6 +54,9 @@ export const terms = {
   "mark.only-as-declared": "confirmed only as it was declared",
   "mark.perhaps-unit": "perhaps another unit",
   "mark.perhaps-other-side": "perhaps the other side",
+  "direction.stated-better": "stated better",
+  "direction.found-better": "found better",
+  "direction.neither": "neither better",
   "firmness.asserted": "asserted",
   "firmness.hedged": "hedged",
   "firmness.second-hand": "second-hand",
@@ -68,19 +76,28 @@ export const terms = {
   "not-seen.not-permitted": "not permitted",
   "not-seen.unsafe": "unsafe",
   "not-seen.weather": "weather",
-  "not-seen.no-tool": "no tool",
+  "not-seen.no-tool": "no tool for it",
   "not-seen.covered": "covered",
   "not-seen.no-time": "no time",
   "answer.not-fitted": "not fitted",
   "answer.not-seen": "not seen: {reason}",
-  "answer.readings.many": "{count} readings, {range}",
-  "answer.faults.none": "no faults at all",
+  "answer.readings.many": "{count, plural, one {# reading} other {# readings}}, {range}",
+  "answer.faults.none": "no faults",
+  "answer.faults.none-else": "nothing else",
+  "answer.faults.nothing": "nothing listed",
+  "answer.fault.at": "{fault} at {spot}",
   "answer.faults.no": "no {kind}",
-  "answer.color": "L* {L}, a* {a}, b* {b} ({count, plural, one {# reading} other {# readings}})",
+  "answer.color": "L* {L}, a* {a}, b* {b}",
+  "answer.color.first": "{color} ({count, plural, one {# reading} other {# readings}})",
+  "grade.read-as": "{grade} (read as {house})",
   "answer.working.yes": "works",
   "answer.working.no": "does not work",
   "answer.working.intermittent": "works now and then",
   "answer.working.not-known": "not known",
+  "said.working.yes": "working",
+  "said.working.no": "not working",
+  "said.working.intermittent": "working now and then",
+  "said.working.not-known": "not known",
   "answer.presence.present": "present",
   "answer.presence.absent": "absent",
   "answer.presence.not-known": "not known",
@@ -103,3 +120,6 @@ export const terms = {
   "need.dismantling": "dismantling",
   "need.permission": "permission",
 } as const;
+
+/** The id of a term's words. */
+export type TermId = keyof typeof terms;

@@ -16,18 +16,21 @@ export type SheetWords = {
 const byId = <T extends { readonly id: string }>(list: readonly T[]): ReadonlyMap<string, T> =>
   new Map(list.map((one) => [one.id, one]));
 
-const spelled = (id: string): string => id.slice(id.indexOf(".") + 1).replaceAll("-", " ");
+/**
+ * What the sheet at hand has no words for, or while it is still on its way: an id read out, never the id.
+ *
+ * @example spelled("doors.hinge-play") // "hinge play"
+ */
+export const spelled = (id: string): string => id.slice(id.indexOf(".") + 1).replaceAll("-", " ");
 
 const numberedPosition = (set: PositionSet, position: string): string | undefined => {
-  const prefix = set.numbered && `${set.numbered.prefix}-`;
-  if (prefix === undefined || !position.startsWith(prefix)) return undefined;
-  return `${set.numbered?.words} ${position.slice(prefix.length)}`;
+  const { numbered } = set;
+  if (numbered === undefined || !position.startsWith(`${numbered.prefix}-`)) return undefined;
+  const count = position.slice(numbered.prefix.length + 1);
+  return numbered.words.includes("{n}") ? numbered.words.replace("{n}", count) : `${numbered.words} ${count}`;
 };
 
-/**
- * @example sheetWords(sheet).item("tires.tread-depth") // "tread depth"
- */
-export const sheetWords = (sheet: Sheet): SheetWords => {
+const wordsOf = (sheet: Sheet): SheetWords => {
   const items = byId(sheet.items);
   const sets = byId(sheet.positionSets);
   const kinds = byId(sheet.faultKinds);
@@ -56,4 +59,17 @@ export const sheetWords = (sheet: Sheet): SheetWords => {
       return named ?? drawing?.cells.find(({ id }) => id === spot)?.words.american ?? spelled(spot);
     },
   };
+};
+
+const made = new WeakMap<Sheet, SheetWords>();
+
+/**
+ * The words of a sheet, looked up once.
+ *
+ * @example sheetWords(sheet).item("tires.tread-depth") // "tread depth"
+ */
+export const sheetWords = (sheet: Sheet): SheetWords => {
+  const words = made.get(sheet) ?? wordsOf(sheet);
+  made.set(sheet, words);
+  return words;
 };
