@@ -24,6 +24,12 @@ const scaleOf = (id: string): GradeScale => ({
   ],
 });
 
+const readings = (...values: number[]): Answer => ({
+  kind: "reading",
+  unit: "mi",
+  values: values.map((value) => ({ value })),
+});
+
 describe("an answer after stated or found", () => {
   it("lists what was found and denied", () => {
     const rust = { kind: "corrosion", spot: "upper-front", extent: { value: 40, unit: "mm" as const } };
@@ -68,14 +74,11 @@ describe("an answer alone in a row", () => {
     const unseen = { kind: "not-seen", reason: "no-tool" } as const;
     expect([row(unseen), say(unseen)]).toEqual(["not seen: no tool for it", "no tool for it"]);
     expect(row({ kind: "not-fitted" })).toBe("not fitted");
+    const off = { kind: "presence", value: "absent" } as const;
+    expect([row(off), row(off, "visit.battery-on-charger")]).toEqual(["absent", "off a charger"]);
   });
 
   it("tells a few readings one by one and many by their range, thousands grouped", () => {
-    const readings = (...values: number[]): Answer => ({
-      kind: "reading",
-      unit: "mi",
-      values: values.map((value) => ({ value })),
-    });
     expect(row(readings(4120))).toBe("4,120 mi");
     expect(row(readings(1_234_567, 7))).toBe("1,234,567 · 7 mi");
     expect(row(readings(5, 6, 7, 8, 4))).toBe("5 readings, 4–8 mi");
