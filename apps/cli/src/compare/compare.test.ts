@@ -181,12 +181,17 @@ test("reports of different cars are no table", () => {
   expect(error).toMatch(/^The reports are of 2 cars: /);
 });
 
-test("the worklist says for each open line what would settle it, safety and doubtful first", () => {
+test("the worklist says for each open line what would settle it: what could hurt somebody first, then what is in doubt", () => {
   const { code, out } = said(compareCommand, [...pair, "--worklist"]);
   expect(code).toBe(0);
   const [title = "", , ...lines] = out.split("\n");
   expect(title).toMatch(/^What would settle what is open: \d+ lines, about \d+ minutes$/);
-  expect(lines[0]).toMatch(/^\? doubtful/);
+  const open = lines.filter((line) => /^[?~] /.test(line)).map((line) => line.slice(0, 45).trim());
+  expect(open.slice(0, 3)).toEqual([
+    "~ consistent    king pin play, left",
+    "~ consistent    king pin play, right",
+    "? doubtful      gap at the top or front, hood",
+  ]);
   expect(out).toMatch(/\d+ readings? in all with what it was read with|with an ordinary instrument/);
   expect(lines.filter((line) => line.length > 100)).toEqual([]);
 });

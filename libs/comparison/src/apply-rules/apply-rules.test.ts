@@ -97,3 +97,27 @@ describe("a claim that figures decide", () => {
     expect(lineOf([claim], [recent], "wheels.tire-age", "left-front")?.outcome).toBe("unseen");
   });
 });
+
+describe("a number one look-alike character apart, of which only the found one passes its check digit", () => {
+  // 49 CFR 565.15, the regulation's own example.
+  const number = "1G4AH59H45G118341";
+  const slip = number.replace("5", "S");
+
+  const car = { ...statement([]).vehicle, modelYear: 1987, market: "North America" } as const;
+  const numberOf = (stated: string): Entry | undefined =>
+    analyze(
+      statement([code("identity.vin", stated, "main-plate")], { vehicle: car }),
+      inspection([code("identity.vin", number, "main-plate")], { vehicle: car }),
+      sheet,
+    ).entries.find(({ item, position }) => item === "identity.vin" && position === "main-plate");
+
+  it("is a slip of the pen, in doubt and small, and no charge", () => {
+    const line = numberOf(slip);
+    expect(line).toMatchObject({ outcome: "doubtful", reason: "one-look-alike", severity: "small" });
+    expect(line?.marks).not.toContain("by-figures");
+  });
+
+  it("stays a difference where more than one character is another", () => {
+    expect(numberOf(`${number.slice(0, -4)}9006`)).toMatchObject({ outcome: "differ", severity: "halt" });
+  });
+});

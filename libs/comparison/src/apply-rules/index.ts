@@ -158,6 +158,11 @@ const fallen = (entry: Entry, severity: Severity): Entry => {
   };
 };
 
+/** One character apart: a slip of the pen or of the eye, before it is anything graver. */
+const MISREAD: ReadonlySet<string> = new Set(["one-look-alike", "one-dropped", "two-exchanged"]);
+
+const isMisread = ({ outcome, reason }: Entry): boolean => outcome === "doubtful" && MISREAD.has(reason);
+
 const SAME: ReadonlySet<string> = new Set(["agree", "consistent"]);
 
 /** What a broken rule read is bad, though no yardstick of the item said so. */
@@ -216,7 +221,7 @@ const borneOut = (entry: Entry): Entry =>
 
 /**
  * Lays what the rules of the handbook say onto the lines: a claim that a rule breaks differs, by figures, whether or not the
- * inspector answered that item; what a broken rule read is bad; what a rule read and holds is good where nothing else judges it, and a
+ * inspector answered that item, unless it is a number that was probably misread; what a broken rule read is bad; what a rule read and holds is good where nothing else judges it, and a
  * figure it tested that nobody looked at is not contradicted. Lines of single faults stay as they are.
  *
  * @example applyRules(entries, checks, sheet).filter(({ marks }) => marks.includes("by-figures")).length // 11
@@ -230,7 +235,10 @@ export const applyRules = (
   return entries.map((entry) => {
     const ruled = places.get(keyOf(entry.item, entry.position));
     if (ruled === undefined || entry.atom.of === "fault") return entry;
-    if (ruled.fallen !== null) return fallen(entry, ruled.fallen);
+    if (ruled.fallen !== null) {
+      // A rule that says which reading is right says how grave the slip is, and accuses nobody.
+      return isMisread(entry) ? { ...entry, severity: ruled.fallen } : fallen(entry, ruled.fallen);
+    }
     const alone = entry.coverageOnly === true || entry.outcome === "unstated";
     const unjudged = alone && entry.marks.includes("no-yardstick");
     const severity = worseSeverity(

@@ -1,7 +1,7 @@
 import type { Atom, Entry, Mark } from "@evenhand/shared/comparison";
 import type { Finding, Firmness } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
-import { isBadCall } from "@evenhand/shared/severity";
+import { isBadCall, severityRank } from "@evenhand/shared/severity";
 import type { Call, Severity } from "@evenhand/shared/severity";
 import { callFault, callOf } from "@evenhand/sheet/call";
 import type { CallContext } from "@evenhand/sheet/call";
@@ -83,7 +83,10 @@ const severityOf = (meeting: Meeting, judgment: Judgment, calls: Entry["calls"])
   // Nobody is worse off than was said: only the statement is in question.
   if (direction === "found-better") return "small";
   if (isBadCall(calls.a)) return calls.a;
-  return parted;
+  // What was found is good by its yardstick: it may be dearer than was said, and hurts nobody.
+  return calls.b === "good" && severityRank(parted) < severityRank("repair") && parted !== "worth"
+    ? "repair"
+    : parted;
 };
 
 const NO_MARKS: Mark[] = [];

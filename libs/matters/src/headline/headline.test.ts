@@ -12,6 +12,7 @@ const finding = (answer: Answer): Finding => ({
   basis: "seen",
 });
 const choice = (option: string): Answer => ({ kind: "choice", option });
+const grade = (value: string): Answer => ({ kind: "grade", scale: "house", value });
 const mm = (...values: number[]): Answer => ({
   kind: "reading",
   unit: "mm",
@@ -42,6 +43,27 @@ describe("headline", () => {
     const entry = line("identity.title-holder", { severity: "halt" });
     expect(headlineOf(entry, choice("seller-in-hand"), choice("other-name"))).toMatch(
       /^The title is in another person's name: /,
+    );
+  });
+
+  it("tells nobody that a thing is not as stated of which nothing was stated", () => {
+    const found = { kind: "code", text: "7B 1180" } as const;
+    const entry = line("identity.engine-number", {
+      severity: "halt",
+      outcome: "unstated",
+      marks: ["by-figures"],
+    });
+    const silent = { ...entry, finding: { a: null, b: 0 } };
+    expect(headlineOf(silent, null, found)).toMatch(/^The engine number does not fit what else was read: /);
+    const paint = line("body.paint-highest@roof", { severity: "worth", outcome: "unstated" });
+    expect(headlineOf({ ...paint, finding: { a: null, b: 0 } }, null, mm(0.46))).not.toMatch(/said|stated/);
+  });
+
+  it("calls nothing unsafe that is good, though less good than was said", () => {
+    const entry = line("interior.belt-webbing@left-front", { severity: "repair" });
+    const good = { ...entry, calls: { a: "good", b: "good" } } as const;
+    expect(headlineOf(good, grade("as-new"), grade("even-wear"))).toMatch(
+      /^Not as stated, seats and belts: /,
     );
   });
 

@@ -3,7 +3,7 @@ import type { Severity } from "@evenhand/shared/severity";
 import type { Group, Line } from "../join/line.ts";
 import { isAdmitted } from "../order/index.ts";
 import { isUnknown } from "../weight/index.ts";
-import { LEADS } from "./leads.ts";
+import { LEADS, SILENT_LEADS } from "./leads.ts";
 import type { Zone } from "../zone/index.ts";
 import { phraseOf, placeWords, saidOf } from "./phrase.ts";
 import type { Reports } from "./phrase.ts";
@@ -68,6 +68,10 @@ const placeLead = (lines: readonly Line[], zone: Zone): string => {
 /** What was found and is beyond doubt. */
 const isFound = ({ entry }: Line): boolean => !isUnknown(entry) && entry.outcome !== "doubtful";
 
+/** Other than was said, and good all the same. */
+const isOnlyParted = ({ entry }: Line): boolean =>
+  entry.calls.b === "good" && !entry.marks.includes("by-figures") && !entry.marks.includes("both-bad");
+
 /** The gravest of what was found. */
 const severityFound = (lines: readonly Line[]): Severity =>
   worstFirst(lines.filter(isFound))[0]?.entry.severity ?? "small";
@@ -80,9 +84,8 @@ const ownLead = (worst: Line | undefined, { b }: Reports): string | undefined =>
   if (answer?.kind === "choice" && LEADS[`${item}=${answer.option}`] !== undefined) {
     return LEADS[`${item}=${answer.option}`];
   }
-  return outcome === "differ" || marks.includes("by-figures") || answer?.kind !== "code"
-    ? LEADS[item]
-    : undefined;
+  if (outcome !== "differ" && !marks.includes("by-figures") && answer?.kind === "code") return undefined;
+  return (finding.a === null ? SILENT_LEADS[item] : undefined) ?? LEADS[item];
 };
 
 const leadOf = (group: Group, reports: Reports): string => {
@@ -168,11 +171,13 @@ export const headline = (group: Group, reports: Reports): string => {
   const nobody = NOBODY[group.kind.id];
   if (nobody !== undefined) return `${nobody}: ${unknownWords(group, reports)}`;
   if (group.kind.id === "small-things") return `Small things, ${smallWords(group, reports)}`;
-  const lead = leadOf(group, reports);
   if (!group.lines.some(isFound)) {
     const doubtful = group.lines.some(({ entry }) => entry.outcome === "doubtful");
     const why = doubtful ? "To be looked at again" : "Not shown to the inspector";
     return `${why}, ${group.kind.name}: ${foundWords(group, reports)}`;
   }
-  return `${lead}${isAdmitted(group) ? " (disclosed)" : ""}: ${foundWords(group, reports)}`;
+  if (group.lines.filter(isFound).every(isOnlyParted)) {
+    return `Not as stated, ${group.kind.name}: ${foundWords(group, reports)}`;
+  }
+  return `${leadOf(group, reports)}${isAdmitted(group) ? " (disclosed)" : ""}: ${foundWords(group, reports)}`;
 };

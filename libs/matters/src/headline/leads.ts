@@ -61,3 +61,12 @@ export const LEADS: Readonly<Record<string, string>> = {
   "doors.lid-latches": "A lid does not stay shut",
   "visit.warmed-beforehand": "The engine had been warmed before it was looked at",
 };
+
+/** The same of a number or figure that the dealer said nothing of: nobody is told that it is not as stated. */
+export const SILENT_LEADS: Readonly<Record<string, string>> = {
+  "identity.title-number": "The number on the title is not the one on the car",
+  "identity.vin": "The numbers on the car do not agree",
+  "identity.engine-number": "The engine number does not fit what else was read",
+  "identity.market-label": "The market label is missing",
+  "identity.odometer": "The odometer does not fit what else was read",
+};

@@ -67,7 +67,7 @@ export const body: readonly Kind[] = [
     ],
     {
       rules: ["original-paint"],
-      says: { worth: "The paint is not what was said", repair: "The paint needs work" },
+      says: { worth: "The paint is thick, renewed or over repairs", repair: "The paint needs work" },
       decides: "A paint gauge over every panel, several spots each.",
       ask: "Which panels have been painted, when, and why?",
     },

@@ -144,7 +144,7 @@ export const cabin: readonly Kind[] = [
     },
   ),
   kind("trim", "cabin", "interior", ["interior"], {
-    says: { worth: "The interior is not what was said", repair: "The interior is worn or not original" },
+    says: { worth: "The interior is not as it was built", repair: "The interior is worn or not original" },
     decides: "A look at each seat and panel.",
     ask: "What of the interior has been replaced, and with what?",
   }),
