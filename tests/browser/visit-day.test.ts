@@ -46,7 +46,7 @@ async function agreeToBrief({ inspector }: BookingScene, id: string): Promise<vo
 }
 
 async function recordRoad(page: Page): Promise<void> {
-  await page.getByRole("checkbox", { name: /nothing of them keeps the car off the road/ }).check();
+  await page.getByRole("checkbox", { name: /nor any doubt of mine, keeps the car off the road/ }).check();
   await page.getByRole("button", { name: "Record, and take it on the road" }).click();
 }
 

@@ -18,6 +18,7 @@ export const ROAD: RoadFacts = {
   plates: { reference: "trade", validUntil: START + DAY },
   damageBorneBy: "insurer",
   gate: [{ item: "brakes.hoses", position: "", seen: true, safetyOpen: false }],
+  doubts: [],
 };
 
 /** Everything in order. */

@@ -320,8 +320,6 @@ export const RoadClearance = z.strictObject({
   insurance: Paper.nullable(),
   plates: Paper.nullable(),
   damageBorneBy: z.enum(DAMAGE_BEARERS).nullable(),
-  /** Safety items the inspector found open beside those in the draft. */
-  openSafety: z.array(ItemId).max(100).default([]),
 });
 export type RoadClearance = z.infer<typeof RoadClearance>;
 export const Nothing = z.strictObject({});

@@ -192,13 +192,13 @@ async function seeGate({ service, world: { inspector } }: Scene, id: string): Pr
   );
   const order = row?.order ?? "";
   const { id: report } = await inspector.does("reports.inspect", { path: { id: order }, body: header });
-  await write(inspector, report, [liftPointsSound]);
+  await write(inspector, report, liftPointsSound);
 }
-const liftPointsSound = {
+const liftPointsSound = ["left-front", "left-rear", "right-rear", "right-front"].map((position) => ({
   item: "underbody.lift-points",
-  position: "left-front",
+  position,
   answer: { kind: "choice" as const, option: "sound" },
-};
+}));
 const markReported = async ({ service }: Scene, id: string): Promise<void> => {
   await query(
     service.databaseUrl,

@@ -57,7 +57,14 @@ export type Asked = {
 
 type Condition = (asked: Asked) => Shortfall | null;
 
-const EMPTY_ROAD: RoadFacts = { consent: null, insurance: null, plates: null, damageBorneBy: null, gate: [] };
+const EMPTY_ROAD: RoadFacts = {
+  consent: null,
+  insurance: null,
+  plates: null,
+  damageBorneBy: null,
+  gate: [],
+  doubts: [],
+};
 
 const before = (
   code: "hold-running" | "answer-in-time" | "before-start" | "before-end",

@@ -36,6 +36,16 @@ describe("before the road", () => {
       { gate: gate(true, true) },
       { code: "safety-item-open", places: [{ item: "brakes.hoses", position: "left-front" }] },
     ],
+    [
+      "the inspector's own doubt, whatever was found",
+      { doubts: ["The rear axle sits askew."] },
+      { code: "own-doubt", words: ["The rear axle sits askew."] },
+    ],
+    [
+      "a gate item of which one place was not seen, once",
+      { gate: [...gate(true, false), ...gate(false, false), ...gate(false, false)] },
+      { code: "gate-not-seen", items: ["brakes.hoses"] },
+    ],
   ])("holds the car back for %s", (_, more, shortfall) => {
     expect(roadShortfalls({ ...ROAD, ...more }, START)).toEqual([shortfall]);
   });
@@ -47,7 +57,8 @@ describe("before the road", () => {
       plates: null,
       damageBorneBy: null,
       gate: gate(false, true),
+      doubts: ["A noise nobody could place."],
     };
-    expect(roadShortfalls(nothing, START).length).toBe(6);
+    expect(roadShortfalls(nothing, START).length).toBe(7);
   });
 });

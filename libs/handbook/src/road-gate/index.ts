@@ -1,8 +1,11 @@
 import type { Answer } from "@evenhand/shared/answer";
 import type { Finding } from "@evenhand/shared/finding";
-import type { Report } from "@evenhand/shared/report";
+import type { Report, VehicleForm } from "@evenhand/shared/report";
+import type { Sheet } from "@evenhand/shared/sheet";
+import { askedAt } from "@evenhand/sheet/asked-at";
 import type { CompiledItem, CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { callFault, callOf } from "@evenhand/sheet/call";
+import { applicablePlaces } from "@evenhand/sheet/expand";
 import type { CallContext } from "@evenhand/sheet/call";
 import { dayOf } from "../day/index.ts";
 import { tireAge } from "../tire-age/index.ts";
@@ -27,7 +30,7 @@ type Closes =
 
 /**
  * The gate to the road: what must hold, steer, stop and show the car, and nothing else. Common practice, no source; the figures
- * are those of the items. Local law and the inspector's own doubt close it whatever this list says.
+ * are those of the items. Local law and the inspector's own doubt (`roadDoubts`) close it whatever this list says.
  */
 const GATE: Readonly<Record<string, Closes>> = {
   "brakes.pedal-sink": { by: "danger" },
@@ -77,6 +80,55 @@ export const GATE_ITEMS: readonly string[] = Object.keys(GATE);
 /** A spare that lies in the trunk carries nothing on the road. */
 const SPARE = "spare";
 
+/** Whether an answer at this place can close the gate at all. */
+const speaksToGate = (item: string, position: string): boolean => {
+  const rule = GATE[item];
+  if (rule === undefined || position === SPARE) return false;
+  return !("positions" in rule) || rule.positions === undefined || rule.positions.includes(position);
+};
+
+/**
+ * The places that must have been looked at before the gate can open: what a first look asks of it, so that nobody has to take anything
+ * apart, and of the lamps the stop lamps alone. What was not seen is not sound.
+ *
+ * @param form the car's
+ * @param asked the positions asked of an item, `undefined` for all of them, `null` where the brief has nothing of it
+ * @example gatePlaces(sheetVersion1, coupe, () => undefined).some(({ item }) => item === "wheels.tread-depth") // true
+ */
+export const gatePlaces = (
+  sheet: Sheet,
+  form: VehicleForm,
+  asked: (item: string) => readonly string[] | null | undefined,
+): { readonly item: string; readonly position: string }[] =>
+  applicablePlaces(sheet, form).flatMap(({ item, position }) => {
+    const positions = asked(item.id);
+    const wanted =
+      positions !== null &&
+      (positions === undefined || positions.includes(position)) &&
+      speaksToGate(item.id, position) &&
+      askedAt(item, "first-look") !== null;
+    return wanted ? [{ item: item.id, position }] : [];
+  });
+
+/** The inspector's own doubt: a line of the road that they left as unsafe, and why, in their words. */
+export type RoadDoubt = { readonly item: string; readonly position: string; readonly words: string };
+
+/**
+ * Where the inspector keeps the car off the road by their own word: every line of the road left "not seen: unsafe". It closes the gate
+ * whatever was found.
+ *
+ * @example roadDoubts(draft, sheet) // [{ item: "road.shifts", position: "", words: "The rear axle sits askew." }]
+ */
+export const roadDoubts = (
+  { findings }: Pick<Report, "findings">,
+  { items }: Pick<CompiledSheet, "items">,
+): RoadDoubt[] =>
+  findings.flatMap(({ item, position, answer, note }) =>
+    answer.kind === "not-seen" && answer.reason === "unsafe" && items.get(item)?.item.stage === "road"
+      ? [{ item, position, words: note ?? "" }]
+      : [],
+  );
+
 const isDangerous = (answer: Answer, { item, faultKinds }: CompiledItem, context: CallContext): boolean => {
   if (answer.kind === "faults") {
     return answer.found.some((fault) => callFault(fault, item, { ...context, faultKinds }) === "danger");
@@ -95,8 +147,7 @@ const visitDay = (finding: Finding, report: GateReport): number => {
 const closes = (rule: Closes, finding: Finding, report: GateReport, compiled: CompiledItem): boolean => {
   const { answer, position, conditions } = finding;
   if (rule.by === "tire-date") return position !== SPARE && isOld(answer, visitDay(finding, report));
-  if (position === SPARE || (rule.positions !== undefined && !rule.positions.includes(position)))
-    return false;
+  if (!speaksToGate(finding.item, position)) return false;
   if (rule.by === "options") return answer.kind === "choice" && rule.options.includes(answer.option);
   if (rule.by === "not-working") {
     return answer.kind === "working" && (answer.value === "no" || answer.value === "intermittent");

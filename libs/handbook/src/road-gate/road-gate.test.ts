@@ -3,7 +3,7 @@ import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import type { FindingInput } from "@evenhand/shared/finding";
 import { choice, code, reading, report } from "../../testing/small-report.ts";
-import { GATE_ITEMS, roadGate } from "./index.ts";
+import { GATE_ITEMS, gatePlaces, roadDoubts, roadGate } from "./index.ts";
 
 const sheet = compileSheet(sheetVersion1);
 const gateOf = (...findings: FindingInput[]) =>
@@ -73,5 +73,62 @@ describe("the gate to the road", () => {
     ]);
     expect(gateOf(code("wheels.tire-identification", number, "spare"))).toEqual([]);
     expect(gateOf(code("wheels.tire-identification", "A1 B2 C3 1220", "left-rear"))).toEqual([]);
+  });
+});
+
+const unsafe = (item: string, note?: string): FindingInput => ({
+  item,
+  answer: { kind: "not-seen", reason: "unsafe" },
+  ...(note === undefined ? {} : { note }),
+});
+
+describe("the inspector's own doubt", () => {
+  it("is what they left of the road as unsafe, in their words, and nothing else that is unsafe", () => {
+    const written = report(
+      [
+        unsafe("road.shifts", "The rear axle sits askew."),
+        unsafe("road.noise"),
+        unsafe("underbody.rails"),
+        { item: "road.tracking", answer: { kind: "not-seen", reason: "weather" } },
+      ],
+      { kind: "inspection" },
+    );
+    expect(roadDoubts(written, sheet)).toEqual([
+      { item: "road.shifts", position: "", words: "The rear axle sits askew." },
+      { item: "road.noise", position: "", words: "" },
+    ]);
+  });
+});
+
+describe("what must have been looked at before the gate can open", () => {
+  const { form } = report([]).vehicle;
+  const placesOf = (asked: Parameters<typeof gatePlaces>[2]): string[] =>
+    gatePlaces(sheetVersion1, form, asked).map(({ item, position }) => `${item}@${position}`);
+
+  it("is every place of a first look that can close it: more than brakes, steering and tires", () => {
+    const all = placesOf(() => undefined);
+    expect(all).toEqual(
+      expect.arrayContaining([
+        "brakes.pedal-feel@",
+        "brakes.master-cylinder@",
+        "driveline.leaks-before@fuel",
+        "driveline.leaks-before@brake-hydraulics",
+        "steering.wheel-bearing-play@left-front",
+        "wheels.tire-identification@right-rear",
+        "electrics.lamps@left-stop",
+        "underbody.towers@left-front",
+      ]),
+    );
+    const aside = ["wheels.tread-depth@spare", "electrics.lamps@plate", "driveline.leaks-before@axle"];
+    expect(
+      all.filter((place) => aside.includes(place) || place.startsWith("brakes.wheel-cylinders")),
+    ).toEqual([]);
+  });
+
+  it("is no more than the brief asks", () => {
+    const asked: Readonly<Record<string, readonly string[]>> = {
+      "wheels.tread-depth": ["left-rear", "spare"],
+    };
+    expect(placesOf((item) => asked[item] ?? null)).toEqual(["wheels.tread-depth@left-rear"]);
   });
 });

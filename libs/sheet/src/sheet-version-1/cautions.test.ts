@@ -99,7 +99,10 @@ describe("cautions stand where the task is", () => {
     ["leave-closed", /airbags, gas dampers, compressed coil springs, hydropneumatic suspension, split rims/],
     ["first-braking", /walking pace.*stop if the pedal sinks/],
     ["refrigerant", /[Nn]ever vent/],
-    ["road-consent", /written consent, insurance and plates.*no safety item open/],
+    [
+      "road-consent",
+      /written consent, insurance and plates.*every place of the gate looked at.*not seen is not sound/,
+    ],
     ["local-law", /no roadworthiness certificate.*local inspection law.*licensed mechanic/],
   ])("%s says what not to do", (id, text) => {
     expect(sheet.cautions.find((caution) => caution.id === id)?.text).toMatch(text);

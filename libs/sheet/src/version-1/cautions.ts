@@ -88,7 +88,7 @@ export const cautions: Caution[] = [
   },
   {
     id: "road-consent",
-    text: "Road only with written consent, insurance and plates, and with no safety item open; a licensed driver obeys the local law.",
+    text: "Road only with written consent, insurance and plates, with every place of the gate looked at, and nothing found there and no doubt of your own that closes it: what was not seen is not sound. A licensed driver obeys the local law.",
     stages: ["road"],
   },
   {

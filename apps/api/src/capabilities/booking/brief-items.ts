@@ -85,10 +85,6 @@ export function requirePlan(cars: readonly { id: string; items: readonly BriefIt
   );
 }
 
-/** Of the gate to the road: the items that speak to it. */
-export const gateItems = (items: readonly BriefItem[]): string[] =>
-  toCar("", items).items.flatMap(({ item, gate }) => (gate === undefined ? [] : [item]));
-
 export const planBody = ({ length, segments, lifts, toAllow }: VisitPlan): VisitPlanBody => ({
   minutes: length / MINUTE,
   segments: segments.map((segment) => ({

@@ -1,5 +1,6 @@
 import type { GateItem, RoadFacts } from "@evenhand/booking/before-the-road";
-import { roadGate } from "@evenhand/handbook/road-gate";
+import { GATE_ITEMS, gatePlaces, roadDoubts, roadGate } from "@evenhand/handbook/road-gate";
+import type { BriefItem } from "@evenhand/shared/booking";
 import { Finding } from "@evenhand/shared/finding";
 import type { RoadClearance } from "@evenhand/shared/http/booking";
 import { type Report, Vehicle } from "@evenhand/shared/report";
@@ -8,7 +9,6 @@ import { readableHeader } from "@evenhand/sheet/readable-header";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import type { Transaction } from "../../platform/database/database.ts";
 import type { StoredAppointment } from "./appointment-store.ts";
-import { gateItems } from "./brief-items.ts";
 
 type Draft = Pick<Report, "visit" | "vehicle" | "scales" | "findings">;
 
@@ -18,12 +18,14 @@ const sheet = compileSheet(sheetVersion1);
 export async function readRoadFacts(
   tx: Transaction,
   { cars }: StoredAppointment,
-  { vehicle, consent, insurance, plates, damageBorneBy, openSafety }: RoadClearance,
+  { vehicle, consent, insurance, plates, damageBorneBy }: RoadClearance,
 ): Promise<RoadFacts> {
   const gate: GateItem[] = [];
+  const doubts: string[] = [];
   for (const car of cars.filter((each) => vehicle === undefined || each.vehicle === vehicle)) {
     const draft = car.order === null ? undefined : await readDraft(tx, car.order);
-    gate.push(...gateOf(gateItems(car.brief), draft, openSafety));
+    gate.push(...gateOf(car.brief, draft));
+    doubts.push(...wordsOfDoubt(draft));
   }
   return {
     consent: consent === null ? null : { by: consent.by, signedAt: Date.parse(consent.signedAt) },
@@ -31,6 +33,7 @@ export async function readRoadFacts(
     plates: paper(plates),
     damageBorneBy,
     gate,
+    doubts,
   };
 }
 
@@ -42,18 +45,37 @@ const paper = (given: RoadClearance["insurance"]) =>
         validUntil: given.validUntil === null ? null : Date.parse(given.validUntil),
       };
 
-function gateOf(asked: readonly string[], draft: Draft | undefined, open: readonly string[]): GateItem[] {
-  const isSeen = (item: string): boolean => {
-    const own = draft?.findings.filter((finding) => finding.item === item) ?? [];
-    return own.length > 0 && own.every(({ answer }) => answer.kind !== "not-seen");
-  };
-  const blocks = draft === undefined ? [] : roadGate(draft, sheet);
-  const closed = [...blocks, ...open.map((item) => ({ item, position: "" }))];
+/** What of the gate the brief asks, place by place as it stands in the draft, and every place that closes it. */
+function gateOf(brief: readonly BriefItem[], draft: Draft | undefined): GateItem[] {
+  const asked = new Map(brief.map(({ item, positions }) => [item, positions]));
+  if (draft === undefined)
+    return GATE_ITEMS.filter((item) => asked.has(item)).map((item) => ({
+      item,
+      position: "",
+      seen: false,
+      safetyOpen: false,
+    }));
+  const answered = new Set(
+    draft.findings.flatMap(({ item, position, answer }) =>
+      answer.kind === "not-seen" ? [] : [`${item} ${position}`],
+    ),
+  );
+  const places = gatePlaces(sheetVersion1, draft.vehicle.form, (item) =>
+    asked.has(item) ? asked.get(item) : null,
+  );
   return [
-    ...asked.map((item) => ({ item, position: "", seen: isSeen(item), safetyOpen: false })),
-    ...closed.map(({ item, position }) => ({ item, position, seen: true, safetyOpen: true })),
+    ...places.map((place) => ({
+      ...place,
+      seen: answered.has(`${place.item} ${place.position}`),
+      safetyOpen: false,
+    })),
+    ...roadGate(draft, sheet).map(({ item, position }) => ({ item, position, seen: true, safetyOpen: true })),
   ];
 }
+
+/** Each once: one press leaves every line of the road as unsafe. */
+const wordsOfDoubt = (draft: Draft | undefined): string[] =>
+  draft === undefined ? [] : [...new Set(roadDoubts(draft, sheet).map(({ words }) => words))];
 
 /** The inspection as far as it is written; a part of its header that cannot be read is left out, as while it is filled in. */
 async function readDraft(tx: Transaction, order: string): Promise<Draft | undefined> {

@@ -49,7 +49,10 @@ const Shortfall = z.discriminatedUnion("code", [
           "damage-unsettled",
           "gate-not-seen",
           "safety-item-open",
+          "own-doubt",
         ]),
+        /** Of a doubt: the inspector's own. */
+        words: z.array(z.string()).default([]),
         items: z.array(z.string()).default([]),
         places: z.array(z.object({ item: z.string(), position: z.string() })).default([]),
       }),
@@ -75,11 +78,14 @@ const RoadShortfalls = ({ shortfalls }: { readonly shortfalls: readonly RoadShor
     <>
       {t("wanting.road-cleared")}
       <ul>
-        {shortfalls.map(({ code, items, places }) => (
+        {shortfalls.map(({ code, items, places, words }) => (
           <li key={code}>
             {code === "gate-not-seen" && items.length === 0
               ? t("wanting.gate-empty")
-              : t(`wanting.${code}`, { items: names({ items, places }) })}
+              : t(`wanting.${code}`, {
+                  items: names({ items, places }),
+                  words: intl.formatList(words.filter(Boolean), { type: "conjunction" }) || "none",
+                })}
           </li>
         ))}
       </ul>

@@ -132,6 +132,8 @@ export const likePlace = (place: Place, lines: readonly Place[], findings: Findi
 export interface Said {
   readonly place: Place;
   readonly answer: Answer;
+  /** In the inspector's words, of each. */
+  readonly note?: string;
 }
 
 /** What was said across the car, or at the place before, of everything open here: from one place, where that is more than one line. */

@@ -203,7 +203,7 @@ export const appointments = {
   "damage.inspection-firm": "the inspection firm",
   "damage.insurer": "an insurer",
   "moves.take-to-road.gate":
-    "Lift points, brakes, steering, tires, wheel fixings and fuel lines are looked at, and nothing of them keeps the car off the road.",
+    "Pedal, hoses, lines and leaks, steering, joints and wheel bearings, wheel fixings, tires, stop lamps, lift points and structure are looked at and written down, and nothing found, nor any doubt of mine, keeps the car off the road.",
   "moves.take-to-road.do": "Record, and take it on the road",
   "moves.miss.title": "Nobody came",
   "moves.miss.what": "It can be recorded once the grace after the start has passed.",
@@ -267,6 +267,8 @@ export const appointments = {
   "wanting.gate-not-seen": "the gate on the lift, to be answered in your report: {items}",
   "wanting.gate-empty": "the gate on the lift: nothing of it is in the brief",
   "wanting.safety-item-open": "what you found keeps it off the road: {items}",
+  "wanting.own-doubt":
+    "your own doubt keeps it off the road{words, select, none {} other { (“{words}”)}}: you left lines of the road as unsafe",
   "moved.title": "The visit changed meanwhile",
   "moved.what": "It was read anew. Look at it and do it again if it still holds.",
   "ended.title": "The visit is over",

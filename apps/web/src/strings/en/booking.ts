@@ -167,7 +167,7 @@ export const booking = {
   "plan.caution.lift":
     "Lift points are inspected before lifting; nobody goes under a car held by a jack alone; a second person is there for lift and road.",
   "plan.caution.road":
-    "Road only with written consent, insurance, plates, it being settled who bears damage, and no safety item open. First braking at walking pace; stop if the pedal sinks.",
+    "Road only with written consent, insurance, plates, it being settled who bears damage, every place of the gate looked at, and nothing there, nor your own doubt, that closes it. First braking at walking pace; stop if the pedal sinks.",
   "plan.caution.sheet":
     "{count, plural, one {The caution} other {All # cautions}} of this visit, as on the sheet",
   "plan.caution.law":

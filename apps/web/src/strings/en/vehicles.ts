@@ -120,7 +120,7 @@ export const vehicles = {
   "inspect.title.again": "Your report is sealed",
   "inspect.caution": "Before you begin",
   "inspect.caution.what":
-    "Inspect the lift points before lifting, and never work under a car held by a jack alone. Take it on the road only with written consent, insurance, plates and no safety item open. The sheet repeats each caution where the task is.",
+    "Inspect the lift points before lifting, and never work under a car held by a jack alone. Take it on the road only with written consent, insurance and plates, once every place of the gate was looked at and nothing there, nor your own doubt, closes it. The sheet repeats each caution where the task is.",
   "inspect.begin": "Begin the report",
   "inspect.on": "Go on with the sheet",
   "inspect.again": "Make a new version",

@@ -45,5 +45,13 @@ export const walk = {
   "walk.road.closed": "Stay off the road: what you found closes it",
   "walk.road.closed.by":
     "Found: {found}. The visit goes on without the road. Local law and your own doubt close it too, whatever stands here.",
+  "walk.road.doubt": "Your own doubt about the road, in words",
+  "walk.road.doubt.hint":
+    "It closes the road whatever was found, and stands in the report. Nothing here says that the car is safe to drive: what was not seen is not sound.",
+  "walk.road.doubt.do":
+    "{count, plural, one {Stay off the road: # line not seen, unsafe} other {Stay off the road: # lines not seen, unsafe}}",
+  "walk.road.doubted": "Stay off the road: your own doubt closes it",
+  "walk.road.doubted.what":
+    "Lines of the road stand as not seen, unsafe. To drive after all, change each of them, and say in its note what settled the doubt.",
   "walk.road.unsafe": "{count, plural, one {The # line} other {All # lines}} of the road: not seen, unsafe",
 } as const;

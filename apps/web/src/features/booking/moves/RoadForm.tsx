@@ -36,7 +36,6 @@ const clearanceOf = (typed: Typed, zone: string): RoadClearance => ({
   insurance: paper(typed.insurance, typed.insuranceUntil, zone),
   plates: paper(typed.plates, typed.platesUntil, zone),
   damageBorneBy: oneOf(DAMAGE_BEARERS, typed.damage) ?? null,
-  openSafety: [],
 });
 
 const dayOf = (kept: RoadClearance["insurance"] | undefined, zone: string): string =>

@@ -72,9 +72,9 @@ export const useTogether = (report: Report, findings: Draft["findings"], keep: D
     (wanted: readonly Said[]): void => {
       const said = wanted.filter(({ place }) => isOpen(findings, place.key));
       const time = new Date().toISOString();
-      for (const { place, answer } of said) {
+      for (const { place, answer, note } of said) {
         const { grounds } = startEdit(place.item, undefined, report.instruments, undefined);
-        const state = { answer, unread: undefined, grounds, conditions: {} };
+        const state = { answer, unread: undefined, grounds: { ...grounds, note }, conditions: {} };
         void keep(place.key, changeOf(place, state, time));
       }
       setLast(said);
