@@ -73,6 +73,8 @@ export const CrossCheck = RuleResult.extend({
   bad: z.array(EntryReference),
   /** Claims whose fate these figures decide: they fall where the rule breaks. Empty for hints, reminders and `cannot-tell`. */
   decides: z.array(EntryReference),
+  /** Where another broken rule speaks for the same fact: its place in the list. This one stands under it. */
+  under: z.int().nonnegative().optional(),
 });
 export type CrossCheck = z.infer<typeof CrossCheck>;
 

@@ -1,5 +1,6 @@
 import type { Comparison } from "@evenhand/shared/comparison";
 import type { SheetWords } from "@evenhand/wording/sheet-words";
+import { catalog } from "../words/catalog.ts";
 import type { BrokenRule, CrossCheckView, Sentences } from "./index.ts";
 
 type Check = Comparison["crossChecks"][number];
@@ -21,13 +22,25 @@ const placeOf = ({ reads }: Check, words: SheetWords): string[] => {
   return places.size === 1 ? [...places] : [];
 };
 
-const brokenRule = (check: Check, sentences: Sentences, words: SheetWords): BrokenRule => ({
-  title: sentences.rule(check.rule),
-  places: placeOf(check, words),
-  over: sidesOf(check),
-  strength: check.strength,
-  sentence: sentences.crossCheck(check),
-});
+const brokenRule = (
+  check: Check,
+  checks: readonly Check[],
+  sentences: Sentences,
+  words: SheetWords,
+): BrokenRule => {
+  const under = checks.filter((each) => each.under !== undefined && checks[each.under] === check);
+  const others = [...new Set(under.map(({ rule }) => sentences.rule(rule)))];
+  return {
+    title: sentences.rule(check.rule),
+    places: placeOf(check, words),
+    over: sidesOf(check),
+    strength: check.strength,
+    sentence: [
+      sentences.crossCheck(check),
+      ...(others.length === 0 ? [] : [catalog.alsoBreaks(others)]),
+    ].join(" "),
+  };
+};
 
 const spoken = ({ title, over, sentence }: BrokenRule): string => [title, over, sentence].join("|");
 
@@ -46,8 +59,8 @@ export const crossCheckView = (
   sentences: Sentences,
   words: SheetWords,
 ): CrossCheckView => {
-  const breaking = checks.filter(({ verdict }) => verdict === "breaks");
-  const broken = saidOnce(breaking.map((check) => brokenRule(check, sentences, words)));
+  const breaking = checks.filter(({ verdict, under }) => verdict === "breaks" && under === undefined);
+  const broken = saidOnce(breaking.map((check) => brokenRule(check, checks, sentences, words)));
   const holding = Map.groupBy(
     checks.filter(({ verdict }) => verdict === "holds"),
     ({ rule }) => rule,

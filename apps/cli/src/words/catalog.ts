@@ -17,7 +17,9 @@ export const catalog = {
   mostPressing: "Most pressing first",
   morePressing: (count: number) => `… and ${count} more; they stand in their sections.`,
   contradicted: "✗ Contradicted by figures: a rule of the handbook speaks against the claim.",
-  noneInDoubt: "Nothing is in doubt, differs or was left unstated.",
+  alsoBreaks: (rules: readonly string[]) => `On the same fact also: ${rules.join("; ")}.`,
+  noneInDoubt:
+    "No line that both answered differs or is in doubt. What nobody looked at stands below, and is not sound.",
   section: (number: number, words: string) => `${number}. ${words}`,
   unseenBySection: (count: number) => plural(count, "place unseen", "places unseen"),
   quietBySection: (count: number) => `${plural(count, "place", "places")} seen, sound and not stated`,

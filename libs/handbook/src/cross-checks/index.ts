@@ -11,6 +11,7 @@ import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import type { Sheet } from "@evenhand/shared/sheet";
 import type { Prepared } from "../define-rule/index.ts";
+import { oneFact } from "../one-fact/index.ts";
 import { rules } from "../rules/index.ts";
 import type { HandbookRule } from "../rules/index.ts";
 import { withSecondReadings } from "../second-reading/index.ts";
@@ -127,7 +128,7 @@ export const crossChecks = (
 ): CrossCheck[] => {
   const view = viewMaker(sheet, { a, b }, options);
   const checks = runViews([view("a", ["a"]), view("b", ["b"])], [view("a", ["b", "a"])]);
-  return withSecondReadings(checks, { a, b }, sheet);
+  return oneFact(withSecondReadings(checks, { a, b }, sheet));
 };
 
 /**

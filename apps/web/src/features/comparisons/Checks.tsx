@@ -14,7 +14,27 @@ interface Props {
 
 const verdicts = ["breaks", "cannot-tell", "holds"] as const;
 
-const Check = ({ check, source, onOpenPlace }: Props & { readonly check: CrossCheck }) => {
+/** What broke on the same fact, said shortly: it is no second thing that is wrong. */
+const Under = ({ checks }: { readonly checks: readonly CrossCheck[] }) => {
+  const t = useText();
+  if (checks.length === 0) return null;
+  return (
+    <div className={styles.under}>
+      <p>{t("check.under", { count: checks.length })}</p>
+      <ul>
+        {checks.map((check, at) => (
+          <li key={`${check.rule}${at}`}>
+            <strong>{checkTitle(check)}</strong>: {checkSentence(check)}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+};
+
+type CheckProps = Props & { readonly check: CrossCheck; readonly under: readonly CrossCheck[] };
+
+const Check = ({ check, under, source, onOpenPlace }: CheckProps) => {
   const t = useText();
   const place = (item: string, position: string): string => {
     const known = source.index.items.get(item);
@@ -47,6 +67,7 @@ const Check = ({ check, source, onOpenPlace }: Props & { readonly check: CrossCh
           </span>
         ))}
       </p>
+      <Under checks={under} />
     </li>
   );
 };
@@ -72,7 +93,7 @@ export const Checks = ({ source, onOpenPlace }: Props) => {
         </Notice>
       )}
       {verdicts.map((verdict) => {
-        const list = crossChecks.filter((check) => check.verdict === verdict);
+        const list = crossChecks.filter((check) => check.verdict === verdict && check.under === undefined);
         if (list.length === 0) return null;
         return (
           <Panel
@@ -82,7 +103,15 @@ export const Checks = ({ source, onOpenPlace }: Props) => {
           >
             <ul className={styles.list}>
               {list.map((check, at) => (
-                <Check key={`${check.rule}${at}`} check={check} source={source} onOpenPlace={onOpenPlace} />
+                <Check
+                  key={`${check.rule}${at}`}
+                  check={check}
+                  under={crossChecks.filter(
+                    ({ under }) => under !== undefined && crossChecks[under] === check,
+                  )}
+                  source={source}
+                  onOpenPlace={onOpenPlace}
+                />
               ))}
             </ul>
           </Panel>

@@ -71,6 +71,8 @@ export const comparison = {
   "check.own.maker": "Figures of the make, entered by {firm}: {source}.",
   "check.none": "No rule of the handbook could be run on these two reports.",
   "check.none.hint": "Rules need readings, codes and dates. More of them give more checks.",
+  "check.under":
+    "{count, plural, one {On the same fact, another rule:} other {On the same fact, # other rules:}}",
   "check.source": "Source: {source}",
   "check.reads": "Reads",
   "check.verdict.breaks": "Broken ({count})",

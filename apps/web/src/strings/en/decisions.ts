@@ -31,7 +31,8 @@ export const decisions = {
   "summary.in-doubt": "Differs, in doubt, not mentioned or contradicted ({count})",
   "summary.all": "Show all {count}",
   "summary.in-doubt.hint": "Most pressing first.",
-  "summary.in-doubt.none": "Nothing differs and nothing is in doubt.",
+  "summary.in-doubt.none":
+    "No line that was answered differs or is in doubt. What was not seen is not sound: it stands below.",
   "summary.unseen": "Nobody saw, of what a purchase can turn on ({count})",
   "summary.released": "What was laid before the dealer",
   "summary.entry": "Line {entry}",
