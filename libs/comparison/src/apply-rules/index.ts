@@ -121,24 +121,30 @@ const collectHold = (
   for (const claim of figures) ruledAt(places, claim).borneOut = true;
 };
 
+const itemsOf = (...references: readonly (readonly EntryReference[])[]): string[] =>
+  references.flat().map(({ item }) => item);
+
 const collect = (
   entries: readonly Entry[],
   checks: readonly CrossCheck[],
   { items }: Pick<CompiledSheet, "items">,
-): Places => {
+): { readonly items: ReadonlySet<string>; readonly places: Places } => {
   const isFigure = (item: string): boolean => items.get(item)?.item.answer === "reading";
   const places: Places = new Map();
-  const alike = readAlike(entries);
+  // Only what a check speaks of is looked up.
+  const spokenOf = new Set(checks.flatMap(({ reads, decides, bad }) => itemsOf(reads, decides, bad)));
+  const own = entries.filter(({ item }) => spokenOf.has(item));
+  const alike = readAlike(own);
   const lines: Lines = new Map(
-    entries.flatMap((entry) =>
-      entry.atom.of === "answer" ? [[keyOf(entry.item, entry.position), entry] as const] : [],
-    ),
+    own
+      .filter(({ atom }) => atom.of === "answer")
+      .map((entry) => [keyOf(entry.item, entry.position), entry] as const),
   );
   for (const check of checks) {
     if (check.verdict === "breaks") collectBreak(check, alike, lines, places);
     else if (check.verdict === "holds") collectHold(check, isFigure, places);
   }
-  return places;
+  return { items: spokenOf, places };
 };
 
 const without = (entry: Entry, ...marks: Entry["marks"]): Entry["marks"] =>
@@ -231,10 +237,11 @@ export const applyRules = (
   checks: readonly CrossCheck[],
   sheet: Pick<CompiledSheet, "items">,
 ): Entry[] => {
-  const places = collect(entries, checks, sheet);
+  const { items, places } = collect(entries, checks, sheet);
   return entries.map((entry) => {
+    if (entry.atom.of === "fault" || !items.has(entry.item)) return entry;
     const ruled = places.get(keyOf(entry.item, entry.position));
-    if (ruled === undefined || entry.atom.of === "fault") return entry;
+    if (ruled === undefined) return entry;
     if (ruled.fallen !== null) {
       // A rule that says which reading is right says how grave the slip is, and accuses nobody.
       return isMisread(entry) ? { ...entry, severity: ruled.fallen } : fallen(entry, ruled.fallen);

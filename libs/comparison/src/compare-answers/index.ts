@@ -112,8 +112,10 @@ const isSameStretch = (a: Stretch, b: Stretch): boolean => a[0] === b[0] && a[1]
 
 const grades = ({ a, b, asked }: Pair<"grade">): Judgment => {
   const { item } = asked.place.compiled;
-  const [scalesA, scalesB] = [asked.sides.a.report.scales, asked.sides.b.report.scales];
-  const [stretchA, stretchB] = [gradeStretch(a, scalesA), gradeStretch(b, scalesB)];
+  const scalesA = asked.sides.a.report.scales;
+  const scalesB = asked.sides.b.report.scales;
+  const stretchA = gradeStretch(a, scalesA);
+  const stretchB = gradeStretch(b, scalesB);
   if (stretchA === undefined || stretchB === undefined) return UNKNOWN_SCALE;
   const bothBad =
     isBadCall(callOf(a, item, asked.contexts.a)) && isBadCall(callOf(b, item, asked.contexts.b));
@@ -165,7 +167,8 @@ const gravest = (options: readonly string[], asked: AnsweredPair): string => {
 /** Where several options can be true: what one found beyond the other decides, the gravest first. */
 const lists = ({ a, b, asked }: Pair<"choice">): Judgment => {
   if (a.also === undefined && b.also === undefined) return choices(a.option, b.option, undefined, asked);
-  const [saidA, saidB] = [optionsOf(a), optionsOf(b)];
+  const saidA = optionsOf(a);
+  const saidB = optionsOf(b);
   if (saidA.length === 1 && saidB.length === 1) return choices(a.option, b.option, undefined, asked);
   const onlyB = saidB.filter((option) => !saidA.includes(option));
   const onlyA = saidA.filter((option) => !saidB.includes(option));
@@ -201,7 +204,8 @@ const colors = ({ a, b, asked }: Pair<"color">): Judgment => {
 };
 
 const byKind = (asked: AnsweredPair): Judgment => {
-  const [a, b] = [asked.a.answer, asked.b.answer];
+  const a = asked.a.answer;
+  const b = asked.b.answer;
   if (a.kind === "reading" && b.kind === "reading") return readings({ a, b, asked });
   if (a.kind === "choice" && b.kind === "choice") return lists({ a, b, asked });
   if (a.kind === "working" && b.kind === "working") return choices(a.value, b.value, "intermittent", asked);
@@ -282,7 +286,8 @@ const explainedByConditions = (asked: AnsweredPair): Judgment | undefined => {
   let { a, b } = asked;
   for (const condition of sameConditions) {
     if (isSame(a.conditions?.[condition], b.conditions?.[condition], condition)) continue;
-    const [movedA, movedB] = [unmoved(a, spec, condition), unmoved(b, spec, condition)];
+    const movedA = unmoved(a, spec, condition);
+    const movedB = unmoved(b, spec, condition);
     if (movedA === undefined || movedB === undefined) return undefined;
     [a, b] = [movedA, movedB];
   }

@@ -29,7 +29,8 @@ export type ChoicePair = {
 export const NOT_KNOWN = "not-known";
 
 const directionOf = ({ a, b }: ChoicePair): Direction => {
-  const [badA, badB] = [isBadCall(a.call), isBadCall(b.call)];
+  const badA = isBadCall(a.call);
+  const badB = isBadCall(b.call);
   if (a.rank !== undefined && b.rank !== undefined && a.rank !== b.rank) {
     return a.rank < b.rank ? "stated-better" : "found-better";
   }

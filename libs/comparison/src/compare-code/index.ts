@@ -15,7 +15,8 @@ const LENGTH_WITH_CHECK_DIGIT = 17;
 const whichPasses = (system: CodeSystem, a: string, b: string, checked: boolean): CodeFigures["passes"] => {
   if (!checked || (system !== "vin" && system !== "chassis-number")) return null;
   if (a.length !== LENGTH_WITH_CHECK_DIGIT || b.length !== LENGTH_WITH_CHECK_DIGIT) return null;
-  const [passesA, passesB] = [hasRightCheckDigit(a), hasRightCheckDigit(b)];
+  const passesA = hasRightCheckDigit(a);
+  const passesB = hasRightCheckDigit(b);
   if (passesA === passesB) return passesA ? "both" : "neither";
   return passesA ? "a" : "b";
 };
@@ -42,7 +43,8 @@ const oneWornShape = (a: string, b: string): boolean => {
 
 /** One character dropped, or written twice. */
 const oneDropped = (a: string, b: string): boolean => {
-  const [long, short] = a.length > b.length ? [a, b] : [b, a];
+  const long = a.length > b.length ? a : b;
+  const short = a.length > b.length ? b : a;
   if (long.length !== short.length + 1 || short.length < 4) return false;
   let at = 0;
   while (at < short.length && long[at] === short[at]) at += 1;
@@ -72,7 +74,8 @@ const judge = (system: CodeSystem, texts: readonly [string, string], a: string, 
  * @example compareCode("casting-number", "4417 B", "4417", false).outcome // "agree"
  */
 export const compareCode = (system: CodeSystem, textA: string, textB: string, checked: boolean): Judgment => {
-  const [a, b] = [normalizeCode(system, textA), normalizeCode(system, textB)];
+  const a = normalizeCode(system, textA);
+  const b = normalizeCode(system, textB);
   const { outcome, reason } = judge(system, [textA, textB], a, b);
   return {
     outcome,

@@ -74,7 +74,8 @@ export const compareColor = (a: Color, b: Color, spec: ColorSpec): Judgment => {
   const oneAngle = a.geometry !== "multi-angle" || b.geometry !== "multi-angle";
   if ((a.metallic || b.metallic) && oneAngle) return incomparable("metallic-from-one-angle");
   if (a.geometry !== b.geometry) return incomparable("other-geometry");
-  const [centerA, centerB] = [meanColor(a), meanColor(b)];
+  const centerA = meanColor(a);
+  const centerB = meanColor(b);
   const deltaE = colorDifference(centerA, centerB);
   const uncertainty = Math.hypot(uncertaintyOfMean(a, centerA, spec), uncertaintyOfMean(b, centerB, spec));
   const expandedUncertainty = coverageFactor(Number.POSITIVE_INFINITY) * uncertainty;

@@ -29,6 +29,8 @@ export const deniedKinds = ({ denied }: Faults, frame: FaultFrame): readonly str
   if (denied === "all") return ALL;
   if (denied.length < 2) return denied;
   const rank = (kind: string) => frame.kindOrder.get(kind) ?? frame.kindOrder.size;
+  const [first = "", second = ""] = denied;
+  if (denied.length === 2 && rank(first) < rank(second)) return denied;
   return Array.from(new Set(denied)).sort((a, b) => rank(a) - rank(b) || (a < b ? -1 : 1));
 };
 
@@ -52,7 +54,8 @@ const standing = (
   found: readonly AtomJudgment[],
 ): readonly string[] => {
   const denied = deniedKinds(answer, frame);
-  return found.length === 0 ? denied : denied.filter((kind) => !isContradicted(kind, by, found));
+  if (!found.some(({ said }) => said.reason === CONTRADICTED_BY[by])) return denied;
+  return denied.filter((kind) => !isContradicted(kind, by, found));
 };
 
 /**

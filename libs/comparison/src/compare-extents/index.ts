@@ -45,7 +45,8 @@ const accuracyOf = (kind: FaultKind, extent: number): number =>
   rectangular(kind.byEye.absolute + kind.byEye.share * extent);
 
 const compareTwo = (a: number, b: number, kind: FaultKind, sharedEye: boolean): Judgment => {
-  const [uA, uB] = [accuracyOf(kind, a), accuracyOf(kind, b)];
+  const uA = accuracyOf(kind, a);
+  const uB = accuracyOf(kind, b);
   const figures = intervalFigures({
     unit: kind.unit,
     a: byEye(a, uA),
@@ -80,7 +81,8 @@ const compareTwo = (a: number, b: number, kind: FaultKind, sharedEye: boolean): 
  * @example compareExtents(rust20, rust300, frame, false).outcome // "differ"
  */
 export const compareExtents = (a: Fault, b: Fault, frame: FaultFrame, sharedEye: boolean): Judgment => {
-  const [extentA, extentB] = [extentOf(a, frame), extentOf(b, frame)];
+  const extentA = extentOf(a, frame);
+  const extentB = extentOf(b, frame);
   const kind = frame.kinds.get(a.kind);
   if (kind === undefined || (extentA === undefined && extentB === undefined)) return WITHOUT_EXTENTS;
   if (extentA === undefined || extentB === undefined) return ONE_EXTENT;

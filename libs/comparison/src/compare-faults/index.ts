@@ -155,11 +155,11 @@ const withMended = (matches: readonly FaultMatch[], { a, b, frame }: FaultsPair)
   const freeA = matches.filter((match) => match.b === undefined && match.a !== undefined);
   const joined = new Map<number, number>();
   for (const { a: indexA, b: indexB } of matches) {
-    const patch = b.found[indexB ?? -1];
+    const patch = indexB === undefined ? undefined : b.found[indexB];
     if (indexA !== undefined || patch === undefined) continue;
     const mended = MENDS.get(familyOf(patch.kind, frame));
     const rust = freeA.find(({ a: index }) => {
-      const fault = a.found[index ?? -1];
+      const fault = index === undefined ? undefined : a.found[index];
       return fault !== undefined && familyOf(fault.kind, frame) === mended && fault.spot === patch.spot;
     });
     if (rust?.a !== undefined && indexB !== undefined && !joined.has(rust.a)) joined.set(rust.a, indexB);
@@ -179,8 +179,8 @@ const compareFound = (pair: FaultsPair): AtomJudgment[] => {
   const { a, b, frame } = pair;
   const entries: AtomJudgment[] = [];
   for (const match of withMended(matchFaults(a.found, b.found, frame), pair)) {
-    const faultA = a.found[match.a ?? -1];
-    const faultB = b.found[match.b ?? -1];
+    const faultA = match.a === undefined ? undefined : a.found[match.a];
+    const faultB = match.b === undefined ? undefined : b.found[match.b];
     // The spot shown is where the inspection found it, and where it was stated if it was not found.
     const shown = faultB ?? faultA;
     if (shown === undefined) continue;

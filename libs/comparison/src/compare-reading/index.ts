@@ -135,7 +135,8 @@ const meanWritten = ({ values }: AnswerOf<"reading">): number =>
 
 /** Digits that fit in another unit of the item: a slip of the pen, before anything graver is said. */
 const isUnitSlip = ({ a, b, spec }: ReadingPair, figures: ReadingFigures): boolean => {
-  const [writtenA, writtenB] = [meanWritten(a), meanWritten(b)];
+  const writtenA = meanWritten(a);
+  const writtenB = meanWritten(b);
   if (a.unit !== b.unit && within(SAME_DIGITS, writtenA, writtenB)) return true;
   const factor = Math.abs(figures.a.mean / figures.b.mean);
   if (!(factor > FAR_APART || factor < 1 / FAR_APART)) return false;

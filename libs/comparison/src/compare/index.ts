@@ -32,13 +32,14 @@ export type CompareOptions = {
 
 /** The few pairs of firmness there are, kept once each, so that nobody may write to them. */
 const FIRMNESS: readonly (Firmness | null)[] = [null, "asserted", "hedged", "second-hand"];
-const FIRMNESSES: readonly (readonly Entry["firmness"][])[] = FIRMNESS.map((a) =>
-  FIRMNESS.map((b) => Object.freeze({ a, b })),
+const FIRMNESSES: ReadonlyMap<Firmness | null, ReadonlyMap<Firmness | null, Entry["firmness"]>> = new Map(
+  FIRMNESS.map((a) => [a, new Map(FIRMNESS.map((b) => [b, Object.freeze({ a, b })]))]),
 );
 
 const firmnessOf = (a: Finding | undefined, b: Finding | undefined): Entry["firmness"] => {
-  const [first, second] = [a?.firmness ?? null, b?.firmness ?? null];
-  return FIRMNESSES[FIRMNESS.indexOf(first)]?.[FIRMNESS.indexOf(second)] ?? { a: first, b: second };
+  const first = a?.firmness ?? null;
+  const second = b?.firmness ?? null;
+  return FIRMNESSES.get(first)?.get(second) ?? { a: first, b: second };
 };
 
 /** One place as the two reports have it. */
@@ -51,10 +52,10 @@ type Meeting = {
   readonly contexts: { readonly a: CallContext; readonly b: CallContext };
 };
 
-const faultOf = (finding: Finding | undefined, atom: Atom, side: "a" | "b") =>
-  atom.of === "fault" && finding?.answer.kind === "faults"
-    ? finding.answer.found[atom[side] ?? -1]
-    : undefined;
+const faultOf = (finding: Finding | undefined, atom: Atom, side: "a" | "b") => {
+  const index = atom.of === "fault" ? atom[side] : undefined;
+  return index !== undefined && finding?.answer.kind === "faults" ? finding.answer.found[index] : undefined;
+};
 
 /** An answer called by itself: the one fault or denial an atom is about, else the whole answer. */
 const callSide = (meeting: Meeting, atom: Atom, side: "a" | "b"): Call | null => {
@@ -94,15 +95,15 @@ Object.freeze(NO_MARKS);
 
 const marksOf = ({ a }: Meeting, atom: Atom, judgment: Judgment): Mark[] => {
   const { figures } = judgment;
-  const soft: Mark[] =
-    a === undefined || a.firmness === "asserted" ? [] : [a.firmness === "hedged" ? "hedged" : "second-hand"];
+  const soft = a !== undefined && a.firmness !== "asserted";
   // An extent is always judged by eye, so that the mark would say nothing of a fault.
-  const byEye: Mark[] =
-    atom.of === "answer" && figures?.of === "reading" && (figures.a.byEye || figures.b.byEye)
-      ? ["by-eye"]
-      : [];
+  const byEye = atom.of === "answer" && figures?.of === "reading" && (figures.a.byEye || figures.b.byEye);
   const own = judgment.marks ?? NO_MARKS;
-  return soft.length + byEye.length + own.length === 0 ? NO_MARKS : [...own, ...soft, ...byEye];
+  if (own.length === 0 && !soft && !byEye) return NO_MARKS;
+  const marks = own.slice();
+  if (soft) marks.push(a.firmness === "hedged" ? "hedged" : "second-hand");
+  if (byEye) marks.push("by-eye");
+  return marks;
 };
 
 const makeEntry = (meeting: Meeting, atom: Atom, judgment: Judgment): Entry => {
@@ -179,10 +180,16 @@ const append = (meeting: Meeting, entries: Entry[]): void => {
   entries.push(makeEntry(meeting, WHOLE, compareAnswers({ a, b, place, sides, contexts: meeting.contexts })));
 };
 
+/** A list is never asked for what stands before its first: the machine takes that for a name and looks long for it. */
+const findingAt = (findings: readonly Finding[], index: number): Finding | undefined =>
+  index < 0 ? undefined : findings[index];
+
 /** Finds another finding of a report, of the whole car or at the same place. */
 const otherFindings = ({ findings }: Report, plan: Plan, indexes: Int32Array) => {
-  const at = (item: string, position: string): Finding | undefined =>
-    findings[indexes[plan.numberOf(item, position) ?? -1] ?? -1];
+  const at = (item: string, position: string): Finding | undefined => {
+    const number = plan.numberOf(item, position);
+    return number === undefined ? undefined : findingAt(findings, indexes[number] ?? -1);
+  };
   return (item: string, position = ""): Finding | undefined =>
     at(item, "") ?? (position === "" ? undefined : at(item, position));
 };
@@ -254,17 +261,21 @@ export const compare = (
   const plan = planOf(sheet);
   const { places, findingsA, findingsB } = pairPlaces(a, b, plan);
   const sides = sidesOf(a, b, options);
-  const [contextA, contextB] = [contextMaker(a, plan, findingsA), contextMaker(b, plan, findingsB)];
+  const contextA = contextMaker(a, plan, findingsA);
+  const contextB = contextMaker(b, plan, findingsB);
   const entries: Entry[] = [];
-  for (const place of places) {
-    if (place.circumstance) continue;
-    const [indexA, indexB] = [findingsA[place.number] ?? -1, findingsB[place.number] ?? -1];
+  for (let number = 0; number < places.length; number += 1) {
+    const place = places[number];
+    if (place === undefined || place.circumstance) continue;
+    const indexA = findingsA[place.number] ?? -1;
+    const indexB = findingsB[place.number] ?? -1;
     if (indexA < 0 && indexB < 0) {
       entries.push(place.silent);
       continue;
     }
     const finding = { a: indexA < 0 ? null : indexA, b: indexB < 0 ? null : indexB };
-    const [findingA, findingB] = [a.findings[indexA], b.findings[indexB]];
+    const findingA = findingAt(a.findings, indexA);
+    const findingB = findingAt(b.findings, indexB);
     const contexts = { a: contextA(place, findingA), b: contextB(place, findingB) };
     append({ place, a: findingA, b: findingB, finding, sides, contexts }, entries);
   }

@@ -94,6 +94,20 @@ describe("matchFaults", () => {
     );
   });
 
+  it("matches one fault a side as it would beside a fault of another family", () => {
+    const spots = [undefined, "1-1", "2-1", "3-3", "elsewhere"];
+    const some = ["dent", "corrosion", "unheard-of"].flatMap((kind) =>
+      spots.flatMap((spot) => [10, 90].map((size) => ({ ...dent(spot, size), kind }))),
+    );
+    const other: Fault = { kind: "crack", spot: "2-2" };
+    for (const a of some) {
+      for (const b of some) {
+        const beside = match([a], [b, other]).filter((one) => one.b !== 1);
+        expect(match([a], [b])).toEqual(beside);
+      }
+    }
+  });
+
   it("has nothing to match in nothing", () => {
     expect(match([], [])).toEqual([]);
   });

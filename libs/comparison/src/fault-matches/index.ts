@@ -52,7 +52,8 @@ const spotDistance = (a: Fault, b: Fault, { drawing }: FaultFrame): number => {
 };
 
 const extentDistance = (a: Fault, b: Fault, frame: FaultFrame): number => {
-  const [extentA, extentB] = [extentOf(a, frame), extentOf(b, frame)];
+  const extentA = extentOf(a, frame);
+  const extentB = extentOf(b, frame);
   if (extentA === extentB) return 0;
   if (extentA === undefined || extentB === undefined) return EXTENT_WEIGHT / 2;
   return (EXTENT_WEIGHT * Math.abs(extentA - extentB)) / (extentA + extentB);
@@ -118,7 +119,10 @@ const matchFamily = (a: readonly Placed[], b: readonly Placed[], frame: FaultFra
     const other = b[columns[rank] ?? b.length];
     return other === undefined ? { a: index } : { a: index, b: other.index };
   });
-  for (const [rank, { index }] of b.entries()) if (!columns.includes(rank)) matches.push({ b: index });
+  for (let rank = 0; rank < b.length; rank += 1) {
+    const other = b[rank];
+    if (other !== undefined && !columns.includes(rank)) matches.push({ b: other.index });
+  }
   return matches;
 };
 
@@ -152,11 +156,13 @@ const ofFamily = (placed: readonly Placed[], family: string, frame: FaultFrame):
  * // [{ a: 0, b: 0 }]
  */
 export const matchFaults = (a: readonly Fault[], b: readonly Fault[], frame: FaultFrame): FaultMatch[] => {
-  const [onlyA, onlyB] = [a[0], b[0]];
+  const onlyA = a[0];
+  const onlyB = b[0];
   if (a.length === 1 && b.length === 1 && onlyA !== undefined && onlyB !== undefined) {
     return matchOne(onlyA, onlyB, frame);
   }
-  const [placedA, placedB] = [bySheet(a, frame), bySheet(b, frame)];
+  const placedA = bySheet(a, frame);
+  const placedB = bySheet(b, frame);
   if (a.length === 0 || b.length === 0) return onlyOneSide(placedA, placedB);
   const families = Array.from(
     new Set(

@@ -37,7 +37,8 @@ export const limitsInForce = (
     context !== undefined &&
     (item.yardstickNeeds === undefined ||
       !item.yardstickNeeds.some((needed) => isUnmet(needed, context.conditions)));
-  const [judgingA, judgingB] = [free(contextA) ? contextA : undefined, free(contextB) ? contextB : undefined];
+  const judgingA = free(contextA) ? contextA : undefined;
+  const judgingB = free(contextB) ? contextB : undefined;
   const inForce: LimitInForce[] = [];
   for (const { limit, fixed } of limitsAt(spec, (contextA ?? contextB)?.position ?? "")) {
     const a = judgingA === undefined ? undefined : (fixed ?? limitValue(limit, judgingA));

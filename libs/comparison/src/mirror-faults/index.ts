@@ -5,9 +5,11 @@ import { mirrorImage } from "@evenhand/sheet/call";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 
 const faultOf = (entry: Entry, report: Report, side: "a" | "b"): Fault | undefined => {
-  const finding = report.findings[entry.finding[side] ?? -1];
-  if (entry.atom.of !== "fault" || finding?.answer.kind !== "faults") return undefined;
-  return finding.answer.found[entry.atom[side] ?? -1];
+  const place = entry.finding[side];
+  const index = entry.atom.of === "fault" ? entry.atom[side] : undefined;
+  if (place === null || index === undefined) return undefined;
+  const answer = report.findings[place]?.answer;
+  return answer?.kind === "faults" ? answer.found[index] : undefined;
 };
 
 const ONLY_FOUND: ReadonlySet<string> = new Set(["denied-found", "found-bad-not-stated"]);
@@ -31,10 +33,10 @@ type Found = { readonly at: number; readonly position: string; readonly fault: F
 /** What only the inspector found, and where it stands among the lines, by its item. */
 const foundByItem = (entries: readonly Entry[], b: Report): Map<string, Found[]> => {
   const found = new Map<string, Found[]>();
-  let at = -1;
-  for (const entry of entries) {
-    at += 1;
-    const fault = ONLY_FOUND.has(entry.reason) ? faultOf(entry, b, "b") : undefined;
+  for (let at = 0; at < entries.length; at += 1) {
+    const entry = entries[at];
+    if (entry === undefined || !ONLY_FOUND.has(entry.reason)) continue;
+    const fault = faultOf(entry, b, "b");
     if (fault === undefined) continue;
     const { item, position } = entry;
     const there = found.get(item);
@@ -54,10 +56,9 @@ type Disclosed = {
 /** Faults disclosed and not found, at places that the other side of the car has too. */
 const disclosedIn = (entries: readonly Entry[], a: Report): Disclosed[] => {
   const disclosed: Disclosed[] = [];
-  let index = -1;
-  for (const entry of entries) {
-    index += 1;
-    if (entry.reason !== "disclosed-not-found") continue;
+  for (let index = 0; index < entries.length; index += 1) {
+    const entry = entries[index];
+    if (entry?.reason !== "disclosed-not-found") continue;
     const mirror = mirrorImage(entry.position);
     const fault = mirror === undefined ? undefined : faultOf(entry, a, "a");
     if (mirror !== undefined && fault !== undefined) disclosed.push({ entry, index, fault, mirror });
@@ -84,7 +85,7 @@ export const mirrorFaults = (entries: Entry[], a: Report, b: Report, sheet: Comp
       ?.find(
         (other) => other.position === mirror && !mirrored.has(other.at) && isAlike(fault, other.fault, sheet),
       )?.at;
-    const found = entries[at ?? -1];
+    const found = at === undefined ? undefined : entries[at];
     if (at === undefined || found === undefined) continue;
     const reason = "perhaps-other-side";
     mirrored.set(at, {

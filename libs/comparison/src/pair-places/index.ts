@@ -24,6 +24,16 @@ const indexByNumber = (places: readonly PlannedPlace[], count: number): Int32Arr
 
 const bySheet = (first: PlannedPlace, second: PlannedPlace): number => first.order - second.order;
 
+/** Findings are mostly written in the order of the sheet, and then there is nothing to sort. */
+const inSheetOrder = (places: PlannedPlace[]): PlannedPlace[] => {
+  let last = -1;
+  for (const { order } of places) {
+    if (order < last) return places.sort(bySheet);
+    last = order;
+  }
+  return places;
+};
+
 /** Two lists in sheet order as one: putting a few places between many is less work than sorting them all. */
 const merged = (many: readonly PlannedPlace[], few: readonly PlannedPlace[]): readonly PlannedPlace[] => {
   if (few.length === 0) return many;
@@ -71,11 +81,12 @@ const missingFrom = (
  * @example pairPlaces(statement, inspection, planOf(sheet)).places.length // 712
  */
 export const pairPlaces = (a: Placed, b: Placed, plan: Plan): PairedPlaces => {
-  const [placesA, placesB] = [placesOfFindings(a, plan), placesOfFindings(b, plan)];
+  const placesA = placesOfFindings(a, plan);
+  const placesB = placesOfFindings(b, plan);
   const applicable = plan.applicable(a.vehicle.form);
   const others = [plan.applicable(b.vehicle.form), placesA, placesB];
   const count = plan.count();
-  const missing = missingFrom(applicable, others, count).sort(bySheet);
+  const missing = inSheetOrder(missingFrom(applicable, others, count));
   return {
     places: merged(applicable, missing),
     findingsA: indexByNumber(placesA, count),

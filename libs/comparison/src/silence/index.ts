@@ -90,7 +90,8 @@ export const judgeSilence = (a: Finding | undefined, b: Finding | undefined, cal
 export const faultAtoms = (answer: AnswerOf<"faults">, side: "a" | "b", frame: FaultFrame): Atom[] => {
   const matches = side === "a" ? matchFaults(answer.found, [], frame) : matchFaults([], answer.found, frame);
   const found = matches.flatMap((match) => {
-    const fault = answer.found[match[side] ?? -1];
+    const index = match[side];
+    const fault = index === undefined ? undefined : answer.found[index];
     return fault === undefined ? [] : [faultAtom(match, fault)];
   });
   return [...found, ...deniedKinds(answer, frame).map((kind): Atom => ({ of: "denial", kind, by: side }))];

@@ -28,14 +28,26 @@ const withUnit = (number: string, unit: string): string => {
 /** The sign of what is rounded to nothing. */
 const NEGATIVE_ZERO = /^-(?=0(?:\.0*)?$)/;
 
+/** A format takes longer to make than to use a hundred times; there are as many as digits, with and without groups. */
+const formats = new Map<number, Intl.NumberFormat>();
+
+const formatOf = (digits: number, useGrouping: boolean): Intl.NumberFormat => {
+  const key = useGrouping ? digits : -1 - digits;
+  const known = formats.get(key);
+  if (known !== undefined) return known;
+  const made = new Intl.NumberFormat("en-US", {
+    minimumFractionDigits: digits,
+    maximumFractionDigits: digits,
+    useGrouping,
+  });
+  formats.set(key, made);
+  return made;
+};
+
 const grouped = (value: number, decimals: number, unit: string): string => {
   const digits = Math.min(MOST_DECIMALS[unit] ?? decimals, decimals);
-  return value
-    .toLocaleString("en-US", {
-      minimumFractionDigits: digits,
-      maximumFractionDigits: digits,
-      useGrouping: unit !== "a",
-    })
+  return formatOf(digits, unit !== "a")
+    .format(value)
     .replace(NEGATIVE_ZERO, "")
     .replace("-", "−");
 };

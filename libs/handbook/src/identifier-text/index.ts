@@ -51,7 +51,8 @@ export type Misreading = "same" | "look-alike" | "exchanged" | "other";
  * @example misreading("1234", "1324") // "exchanged"
  */
 export const misreading = (a: string, b: string): Misreading => {
-  const [left, right] = [normalizeVin(a), normalizeVin(b)];
+  const left = normalizeVin(a);
+  const right = normalizeVin(b);
   if (left === right) return "same";
   if (left.length !== right.length) return "other";
   const [first = 0, second, ...more] = differsAt(left, right);

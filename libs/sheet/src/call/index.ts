@@ -136,7 +136,9 @@ const isAnyPast = (
   limit: number,
   spec: ReadingSpec,
 ): boolean => {
-  for (const value of values) if (fails(value, side, limit, spec)) return true;
+  for (let index = 0; index < values.length; index += 1) {
+    if (fails(values[index] ?? limit, side, limit, spec)) return true;
+  }
   return false;
 };
 
@@ -199,8 +201,7 @@ const callReading = (
   context: CallContext,
 ): Call => {
   if (dimensionOf(answer.unit) !== dimensionOf(spec.unit)) return "no-yardstick";
-  const values: number[] = [];
-  for (const { value } of answer.values) values.push(convert(value, answer.unit, spec.unit));
+  const values = answer.values.map(({ value }) => convert(value, answer.unit, spec.unit));
   const beside = callBesideMirror(answer, id, spec, context);
   let judged = beside === "good" || hasOnlyOrdinary(spec);
   let worst: Severity | null = isBadCall(beside) ? beside : null;

@@ -91,21 +91,19 @@ const countNamedSpots = (readings: readonly ReadingValue[]): number => {
   return named;
 };
 
-const inBaseUnit = (answer: Reading, unit: UnitSymbol): number[] => {
-  const values: number[] = [];
-  for (const reading of answer.values) values.push(convert(reading.value, answer.unit, unit));
-  return values;
-};
+const inBaseUnit = ({ values, unit: from }: Reading, unit: UnitSymbol): number[] =>
+  values.map(({ value }) => convert(value, from, unit));
 
 const least = (values: readonly number[]): number => {
   let lowest = Number.POSITIVE_INFINITY;
-  for (const value of values) if (value < lowest) lowest = value;
+  for (let index = 0; index < values.length; index += 1) lowest = Math.min(lowest, values[index] ?? lowest);
   return lowest;
 };
 
 const most = (values: readonly number[]): number => {
   let highest = Number.NEGATIVE_INFINITY;
-  for (const value of values) if (value > highest) highest = value;
+  for (let index = 0; index < values.length; index += 1)
+    highest = Math.max(highest, values[index] ?? highest);
   return highest;
 };
 
