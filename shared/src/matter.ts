@@ -24,8 +24,10 @@ export const Matter = z.strictObject({
   /** Its worst line's. */
   severity: Severity,
   certainty: Certainty,
-  /** What is wrong, made from what was found. */
+  /** What is wrong, in a few words made from what was found. */
   headline: z.string(),
+  /** The gravest lines, what was found and what was stated, and how many more there are. */
+  found: z.string(),
   /** What would decide it. */
   decides: z.string(),
   next: z.strictObject({

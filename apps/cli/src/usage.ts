@@ -1,12 +1,14 @@
-const compare = `compare A.json B.json [--json | --html FILE | --worklist]
+const compare = `compare A.json B.json [--all | --json | --html FILE | --worklist]
 compare A.json B.json C.json … [--json]
   Sets two reports on one car against each other: A is what was stated, B what was found.
   Three or more become a table of who says what, in which nobody is outvoted.
+  Two are answered on one screen: what stops the money, the matters worst first, what nobody knows, what to ask.
+  --all        print every line behind it
   --json       print the result by its contract
   --html FILE  write one self-contained page
   --worklist   print what to read or look at again to settle what is open`;
 
-const show = `show COMPARISON.json A.json B.json [--html FILE]
+const show = `show COMPARISON.json A.json B.json [--all | --html FILE]
   Shows a comparison that was made before, with the two reports it was made from.`;
 
 const bench = `bench [--json FILE] [NAME …]

@@ -9,7 +9,7 @@ export const commands = {
   test: own("test", "every check and test; with arguments, only the test runner with these"),
   faults: own("faults", "the tests of faults at full length"),
   hostile: own("hostile", "the generated hostile requests at full length"),
-  compare: cli("compare", "compare two report files: A.json B.json [--json | --html FILE]"),
+  compare: cli("compare", "compare two report files: A.json B.json [--all | --json | --html FILE]"),
   judged: cli("judged", "cases judged beforehand: [DIR] [--json]"),
   visit: cli("visit", "the plan of a first look, half a day and a day"),
   bench: own("bench", "measured goals: [--json FILE] [NAME …]"),

@@ -5,6 +5,8 @@ export type Arguments = {
   readonly files: readonly string[];
   readonly json: boolean;
   readonly worklist: boolean;
+  /** Every line, and not page one alone. */
+  readonly all: boolean;
   readonly html?: string;
 };
 
@@ -19,14 +21,15 @@ export const readArguments = (args: readonly string[]): Arguments => {
     options: {
       json: { type: "boolean", default: false },
       worklist: { type: "boolean", default: false },
+      all: { type: "boolean", default: false },
       html: { type: "string" },
     },
     allowPositionals: true,
   });
   if (positionals.length < 2) throw new TypeError("Name two report files, or more.");
-  const outputs = [values.json, values.worklist, values.html !== undefined].filter((asked) => asked);
-  if (outputs.length > 1) throw new TypeError("Choose one of --json, --worklist and --html.");
-  if (positionals.length > 2 && (values.worklist || values.html !== undefined))
-    throw new TypeError("--html and --worklist are for two reports.");
+  const outputs = [values.json, values.worklist, values.all, values.html !== undefined].filter((one) => one);
+  if (outputs.length > 1) throw new TypeError("Choose one of --json, --worklist, --all and --html.");
+  if (positionals.length > 2 && (values.worklist || values.all || values.html !== undefined))
+    throw new TypeError("--all, --html and --worklist are for two reports.");
   return { files: positionals, ...values };
 };

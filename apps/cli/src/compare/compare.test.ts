@@ -39,14 +39,44 @@ const said = (
   return { code, out: lines.out.join("\n"), error: lines.error.join("\n") };
 };
 
+const every = [...pair, "--all"];
+
 test.each([60, 80, 100, 160])("the table fits a terminal of %i columns", (width) => {
-  const { code, out } = said(compareCommand, pair, width);
+  const { code, out } = said(compareCommand, every, width);
   expect(code).toBe(0);
   expect(out.split("\n").filter((line) => line.length > width)).toEqual([]);
 });
 
-test("the table says every outcome with its sign and word, and the totals", () => {
+test.each(["sovrano", "windrow", "larksong"] as const)(
+  "the %s is answered in 30 lines of 100 columns",
+  (name) => {
+    const files = filesOf(name);
+    const { code, out } = said(compareCommand, [fileURLToPath(files.a), fileURLToPath(files.b)]);
+    const lines = out.split("\n");
+    expect(code).toBe(0);
+    expect(lines.length).toBeLessThanOrEqual(30);
+    expect(lines.filter((line) => line.length > 100)).toEqual([]);
+    expect(lines.at(-1)).toMatch(/^No certificate, valuation, legal advice or contract/);
+  },
+);
+
+test.each([60, 80, 160])("the answer fits a terminal of %i columns", (width) => {
+  const { out } = said(compareCommand, pair, width);
+  expect(out.split("\n").filter((line) => line.length > width)).toEqual([]);
+});
+
+test("the answer says what stops the money, what is wrong in its order, in whose words, and what to ask", () => {
   const { out } = said(compareCommand, pair);
+  expect(out).toMatch(/^What stops the money: lien: recorded, release promised/m);
+  expect(out).toMatch(/^Not known, and could stop the money \(1\): flood line$/m);
+  expect(out).toMatch(/^ 2 danger .*\n +Do not drive it until it is put right\. “.+/m);
+  expect(out.search(/^ 1 halt/m)).toBeLessThan(out.search(/^ 2 danger/m));
+  expect(out).toMatch(/^Ask the dealer:\n {2}1\. Is anything owed on the car/m);
+  expect(out.match(/^ {2}\d\. .+\?$/gm)).toHaveLength(5);
+});
+
+test("the table says every outcome with its sign and word, and the totals", () => {
+  const { out } = said(compareCommand, every);
   for (const outcome of Outcome.options) expect(out).toContain(`${outcomeSign[outcome]} ${outcome}`);
   expect(out).toContain("13. WHEELS AND TIRES");
   expect(out).toContain("TOTALS");
@@ -73,7 +103,7 @@ const withHandbook = (handbook: object): string => {
 test("own figures of the firm that inspected are said: how many, where used, and where the make's are from", () => {
   const maker = { source: "Workshop manual of 1966", data: { timing: 6 } };
   const limits = { "tire-age.caution-years": 3 };
-  const { code, out } = said(compareCommand, [pair[0] ?? "", withHandbook({ limits, maker })], 400);
+  const { code, out } = said(compareCommand, [pair[0] ?? "", withHandbook({ limits, maker }), "--all"], 400);
   expect(code).toBe(0);
   expect(out).toMatch(/1 limit is .*'s own\. Figures of the make, entered by .*: Workshop manual of 1966\./);
   expect(out).toContain("Judged by the firm's own figure: caution from this age, 3 years.");
@@ -108,7 +138,7 @@ test.each([
 ])("wrong arguments %j are answered with the usage", (args) => {
   const { code, error } = said(compareCommand, args);
   expect(code).toBe(2);
-  expect(error).toMatch(/compare A\.json B\.json \[--json \| --html FILE \| --worklist\]/);
+  expect(error).toMatch(/compare A\.json B\.json \[--all \| --json \| --html FILE \| --worklist\]/);
 });
 
 test("the page stands alone: no script, nothing fetched, every pressing entry on it", () => {
@@ -118,6 +148,8 @@ test("the page stands alone: no script, nothing fetched, every pressing entry on
   expect(text).not.toMatch(/<script|<link|<img|<iframe|@import|url\(|\son\w+=|src=/i);
   expect(text).toContain("default-src 'none'");
   expect(text).toContain("tie-rod ends");
+  expect(text.indexOf("What is wrong, worst first")).toBeLessThan(text.indexOf('class="tally"'));
+  expect(text.indexOf('class="halt"')).toBeLessThan(text.indexOf('class="danger"'));
   expect(text.match(/class="spine"/g)?.length).toBeGreaterThan(200);
 });
 
@@ -144,6 +176,7 @@ test("a comparison made before is shown as it was made", () => {
   const made = said(compareCommand, [...pair, "--json"]).out;
   writeFileSync(stored, made);
   expect(said(showCommand, [stored, ...pair]).out).toBe(said(compareCommand, pair).out);
+  expect(said(showCommand, [stored, ...every]).out).toBe(said(compareCommand, every).out);
   expect(said(showCommand, [pair[0] ?? "", ...pair])).toMatchObject({ code: 2 });
   expect(said(showCommand, [stored])).toMatchObject({ code: 2 });
 });
@@ -205,8 +238,8 @@ test("the worklist ends with the cautions of the work in it, in the sheet's word
 });
 
 test.each([
-  [["--json", "--worklist"], "Choose one of --json, --worklist and --html."],
-  [["third.json", "--worklist"], "--html and --worklist are for two reports."],
+  [["--json", "--worklist"], "Choose one of --json, --worklist, --all and --html."],
+  [["third.json", "--worklist"], "--all, --html and --worklist are for two reports."],
 ])("%j is refused with what works", (more, words) => {
   const { code, error } = said(compareCommand, [...pair, ...more]);
   expect([code, error.split("\n")[0]]).toEqual([2, words]);

@@ -12,10 +12,10 @@ import { worklistLines } from "../worklist/index.ts";
 import { readArguments } from "./arguments.ts";
 import type { Arguments } from "./arguments.ts";
 
-const compareTwo = (a: Report, b: Report, { json, worklist, html }: Arguments, shell: Shell): number => {
+const compareTwo = (a: Report, b: Report, { json, worklist, all, html }: Arguments, shell: Shell): number => {
   const sheet = compileSheet(sheetVersion1);
   const comparison = analyze(a, b, sheet);
-  if (!json && !worklist) return present({ comparison, a, b, html }, shell);
+  if (!json && !worklist) return present({ comparison, a, b, all, html }, shell);
   const lines = () => worklistLines(comparison.entries, a, b, sheet, shell.terminal);
   shell.out(json ? JSON.stringify(comparison) : lines().join("\n"));
   return done;

@@ -7,6 +7,8 @@ import { countedItem, needsSentence } from "../view/index.ts";
 import type { Row, SectionView, SideView, View } from "../view/index.ts";
 import { catalog } from "../words/catalog.ts";
 import { formatShare } from "../words/quantity.ts";
+import type { Answer } from "@evenhand/matters/answer";
+import { answerMarkup } from "../answer/page.ts";
 import { html, Markup } from "./html.ts";
 import { intervalPicture } from "./interval-picture.ts";
 import { styleSheet } from "./style.ts";
@@ -141,7 +143,7 @@ const links = (view: View): Markup =>
   </nav>`;
 
 /** One self-contained page: facing pages with a spine, no script, nothing fetched. */
-export const pageOf = (view: View): string => {
+export const pageOf = (view: View, answer: Answer): string => {
   const { make, model, modelYear, identification } = view.comparison.vehicle;
   return html`<!doctype html>
     <html lang="en">
@@ -159,7 +161,7 @@ export const pageOf = (view: View): string => {
           <h1>${modelYear} ${make} ${model}</h1>
           <p class="code">${identification}</p>
           ${reportLine("A", view.a, view.comparison.a.seal)}${reportLine("B", view.b, view.comparison.b.seal)}
-          ${tally(view)}
+          ${answerMarkup(answer)} ${tally(view)}
           <p class="caution">${catalog.caution}</p>
           ${links(view)}
           <h2 id="pressing">${catalog.mostPressing}</h2>

@@ -56,5 +56,8 @@ thead th{color:var(--faint);font-size:.85rem}
 .row .spine{grid-column:1/-1;grid-row:1;display:flex;gap:.5rem;align-items:baseline;padding:.25rem .7rem;box-shadow:none}
 .row .spine b{display:inline;font-size:1.2rem}.row>*{padding-left:.7rem;padding-right:.7rem}.checks li{grid-template-columns:auto 1fr}.checks li span{grid-column:1/-1}
 nav{position:static}}
-@media print{nav{display:none}.row,.tally li{break-inside:avoid}body{background:#fff}}
+.answer h2{margin:1.25rem 0 .3rem}.answer ol,.answer ul{margin:.2rem 0;padding-left:1.6rem}.answer li{margin:.25rem 0}
+.answer .grave{font-weight:600}.answer .danger .grave,.answer .halt .grave{color:var(--differ)}
+.answer q{font-style:italic}.answer small{font-size:.9em}
+@media print{.answer{break-after:page;font-size:9.5pt;line-height:1.3}nav{display:none}.row,.tally li{break-inside:avoid}body{background:#fff}}
 `;

@@ -19,7 +19,7 @@ const readComparison = (path: string): Comparison | string => {
 export const showCommand = (args: readonly string[], shell: Shell): number => {
   const { values, positionals } = parseArgs({
     args: [...args],
-    options: { html: { type: "string" } },
+    options: { html: { type: "string" }, all: { type: "boolean", default: false } },
     allowPositionals: true,
   });
   const [comparisonPath, ...paths] = positionals;
@@ -34,5 +34,5 @@ export const showCommand = (args: readonly string[], shell: Shell): number => {
     if (read?.ok === false) shell.error(problemLines(read.path, read.problems, sheetVersion1).join("\n"));
   }
   if (typeof comparison === "string" || a?.ok !== true || b?.ok !== true) return unusable;
-  return present({ comparison, a: a.report, b: b.report, html: values.html }, shell);
+  return present({ comparison, a: a.report, b: b.report, all: values.all, html: values.html }, shell);
 };

@@ -1,10 +1,14 @@
 import { writeFileSync } from "node:fs";
+import { answer } from "@evenhand/matters/answer";
+import { matters } from "@evenhand/matters/matters";
+import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import { sentence, sentenceContext } from "@evenhand/comparison/sentence";
 import { findRule } from "@evenhand/handbook/rules";
 import { sentence as ruleSentence } from "@evenhand/handbook/sentence";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import type { Comparison } from "@evenhand/shared/comparison";
 import type { Report } from "@evenhand/shared/report";
+import { answerLines } from "../answer/terminal.ts";
 import { pageOf } from "../page/index.ts";
 import { done, unusable } from "../shell.ts";
 import type { Shell } from "../shell.ts";
@@ -17,12 +21,24 @@ export type Presented = {
   readonly comparison: Comparison;
   readonly a: Report;
   readonly b: Report;
+  /** Every line on the terminal, and not page one. */
+  readonly all: boolean;
   /** File of the page; without one, the terminal. */
   readonly html: string | undefined;
 };
 
-/** Shows a comparison on the terminal, or writes it as a page. */
-export const present = ({ comparison, a, b, html }: Presented, shell: Shell): number => {
+const answerOf = ({ comparison, a, b }: Presented) => {
+  const reports = { a, b, sheet: compileSheet(sheetVersion1) };
+  return answer({ comparison, matters: matters(comparison, reports), reports });
+};
+
+/** Shows the answer or every line of a comparison on the terminal, or writes both as a page. */
+export const present = (presented: Presented, shell: Shell): number => {
+  const { comparison, a, b, all, html } = presented;
+  if (html === undefined && !all) {
+    shell.out(answerLines(answerOf(presented), shell.terminal).join("\n"));
+    return done;
+  }
   const view = viewOf({
     comparison,
     a,
@@ -39,7 +55,7 @@ export const present = ({ comparison, a, b, html }: Presented, shell: Shell): nu
     return done;
   }
   try {
-    writeFileSync(html, pageOf(view));
+    writeFileSync(html, pageOf(view, answerOf(presented)));
   } catch (error) {
     shell.error(`The page cannot be written: ${error instanceof Error ? error.message : String(error)}`);
     return unusable;

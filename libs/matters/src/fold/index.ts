@@ -63,7 +63,8 @@ const foldFamilies = (groups: readonly Group[], rank: Rank): readonly Group[] =>
     if (group === undefined || graver === undefined) continue;
     const lines = byIndex([...graver.lines, ...group.lines]);
     const rest = groups.filter((one) => one !== group && one !== graver);
-    return foldFamilies([...rest, { ...graver, zone: null, lines }], rank);
+    const folded: Group = graver.zone === null ? { ...graver, lines } : { ...graver, elsewhere: true, lines };
+    return foldFamilies([...rest, folded], rank);
   }
   return groups;
 };

@@ -24,18 +24,15 @@ const saying = (answer: Answer | null) => ({
   scales: [],
 });
 
-const headlineOf = (
-  entry: ReturnType<typeof line>,
-  a: Answer | null,
-  b: Answer | null,
-): string | undefined => {
-  return matters(comparisonOf([entry]), { a: saying(a), b: saying(b), sheet })[0]?.headline;
+const headlineOf = (entry: ReturnType<typeof line>, a: Answer | null, b: Answer | null): string => {
+  const [matter] = matters(comparisonOf([entry]), { a: saying(a), b: saying(b), sheet });
+  return `${matter?.headline}: ${matter?.found}`;
 };
 
 describe("headline", () => {
   it("says what was found, and what was stated", () => {
     const entry = line("brakes.lining-thickness@left-front");
-    const said = headlineOf(entry, mm(10), mm(2))?.replaceAll("\u00a0", " ");
+    const said = headlineOf(entry, mm(10), mm(2)).replaceAll("\u00a0", " ");
     expect(said).toBe("The brakes are not safe: lining or pad thickness, left front: 2 mm (stated: 10 mm)");
   });
 
@@ -63,7 +60,7 @@ describe("headline", () => {
     const entry = line("interior.belt-webbing@left-front", { severity: "repair" });
     const good = { ...entry, calls: { a: "good", b: "good" } } as const;
     expect(headlineOf(good, grade("as-new"), grade("even-wear"))).toMatch(
-      /^Not as stated, seats and belts: /,
+      /^Not as stated: seats and belts: /,
     );
   });
 
@@ -77,7 +74,7 @@ describe("headline", () => {
   it("accuses nobody of what is only in doubt", () => {
     const entry = line("identity.engine-number", { outcome: "doubtful", severity: "worth" });
     expect(headlineOf(entry, { kind: "code", text: "3309" }, { kind: "code", text: "3809" })).toBe(
-      "To be looked at again, the engine's identity: engine number: 3809 (stated: 3309)",
+      "To be looked at again: the engine's identity: engine number: 3809 (stated: 3309)",
     );
   });
 
@@ -90,7 +87,7 @@ describe("headline", () => {
   it("says that a paper was not shown", () => {
     const entry = unseen("identity.title-holder", { severity: "halt", reason: "not-seen-not-permitted" });
     expect(headlineOf(entry, choice("seller-in-hand"), { kind: "not-seen", reason: "not-permitted" })).toBe(
-      "Not shown to the inspector, title: title: not permitted (stated: in the seller's name, in hand)",
+      "Not shown to the inspector: title: title: not permitted (stated: in the seller's name, in hand)",
     );
   });
 
@@ -106,6 +103,8 @@ describe("headline", () => {
       b: { findings: [], scales: [] },
       sheet,
     });
-    expect(underside?.headline).toMatch(/on a lift: battery tray \(stated: sound\); .+; .+; and 2 more$/);
+    expect(`${underside?.headline}: ${underside?.found}`).toMatch(
+      /on a lift: battery tray \(stated: sound\); .+; .+; and 2 more$/,
+    );
   });
 });

@@ -92,7 +92,8 @@ const leadOf = (group: Group, reports: Reports): string => {
   const { says, name, id } = group.kind;
   const own = id === "repairs" ? undefined : ownLead(worstFirst(group.lines)[0], reports);
   if (group.zone !== null) {
-    const place = placeLead(group.lines, group.zone);
+    const elsewhere = group.elsewhere === true ? " and elsewhere" : "";
+    const place = placeLead(group.lines, group.zone) + elsewhere;
     return own === undefined ? place : `${own}, and ${place.charAt(0).toLowerCase()}${place.slice(1)}`;
   }
   if (own !== undefined) return own;
@@ -160,24 +161,29 @@ const smallWords = ({ lines }: Group, { sheet }: Reports): string => {
   return `${lines.length} of them: ${names.slice(0, TRIFLES_NAMED).join(", ")}${others}`;
 };
 
+/** What is wrong, and the lines it rests on. */
+export type Headline = { readonly headline: string; readonly found: string };
+
 /**
- * What is wrong, in one sentence made from what was found: how grave it is, the three gravest lines with what was stated, and how
- * many more there are.
+ * What is wrong in a few words made from what was found, and the three gravest lines with what was stated.
  *
  * @example headline(brakes, reports)
- * // "The brakes are not safe: pull under braking: pulls right (stated: straight); disc thickness, left front: 18.2, 18.3 mm …"
+ * // { headline: "It pulls to one side under braking", found: "pull under braking: pulls right (stated: straight); …" }
  */
-export const headline = (group: Group, reports: Reports): string => {
+export const headline = (group: Group, reports: Reports): Headline => {
   const nobody = NOBODY[group.kind.id];
-  if (nobody !== undefined) return `${nobody}: ${unknownWords(group, reports)}`;
-  if (group.kind.id === "small-things") return `Small things, ${smallWords(group, reports)}`;
-  if (!group.lines.some(isFound)) {
-    const doubtful = group.lines.some(({ entry }) => entry.outcome === "doubtful");
-    const why = doubtful ? "To be looked at again" : "Not shown to the inspector";
-    return `${why}, ${group.kind.name}: ${foundWords(group, reports)}`;
+  if (nobody !== undefined) return { headline: nobody, found: unknownWords(group, reports) };
+  if (group.kind.id === "small-things")
+    return { headline: "Small things", found: smallWords(group, reports) };
+  const found = foundWords(group, reports);
+  const known = group.lines.filter(isFound);
+  if (known.length > 0 && known.every(isOnlyParted)) {
+    return { headline: `Not as stated: ${group.kind.name}`, found };
   }
-  if (group.lines.filter(isFound).every(isOnlyParted)) {
-    return `Not as stated, ${group.kind.name}: ${foundWords(group, reports)}`;
+  if (known.length > 0) {
+    return { headline: leadOf(group, reports) + (isAdmitted(group) ? " (disclosed)" : ""), found };
   }
-  return `${leadOf(group, reports)}${isAdmitted(group) ? " (disclosed)" : ""}: ${foundWords(group, reports)}`;
+  const doubtful = group.lines.some(({ entry }) => entry.outcome === "doubtful");
+  const why = doubtful ? "To be looked at again" : "Not shown to the inspector";
+  return { headline: `${why}: ${group.kind.name}`, found };
 };

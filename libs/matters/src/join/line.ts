@@ -14,6 +14,8 @@ export type Line = {
 export type Group = {
   readonly kind: Kind;
   readonly zone: Zone | null;
+  /** Lines of other places were folded into it. */
+  readonly elsewhere?: true;
   readonly lines: readonly Line[];
 };
 

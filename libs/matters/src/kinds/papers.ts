@@ -139,7 +139,7 @@ export const papers: readonly Kind[] = [
       rules: ["turns-ratio", "teeth", "road-ratio", "ratio-combined"],
       says: {
         halt: "The gearbox's number has been tampered with",
-        worth: "Gearbox or axle are not as claimed",
+        worth: "Codes or ratios of gearbox and axle do not fit",
       },
       decides:
         "The codes on gearbox and axle, and the turns of the driveshaft counted for one turn of the wheel.",
@@ -159,7 +159,7 @@ export const papers: readonly Kind[] = [
     ],
     {
       says: {
-        worth: "The car was not built as the model it is sold as",
+        worth: "Model or options do not fit the codes",
         small: "Keys or codes are not complete",
       },
       decides: "The codes on the body plate against what is fitted.",
@@ -183,7 +183,7 @@ export const papers: readonly Kind[] = [
       "identity",
     ],
     {
-      says: { worth: "The work claimed is not shown by papers", repair: "The history has gaps" },
+      says: { worth: "Papers do not show the work, or leave gaps", repair: "The history has gaps" },
       decides: "The bills and photographs themselves.",
       ask: "Will you send copies of the bills and photographs of the work?",
     },

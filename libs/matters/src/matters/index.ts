@@ -67,7 +67,7 @@ export const matters = (
       zone: group.zone,
       severity: severityOf(lines),
       certainty: certaintyOfGroup(group, reports.b),
-      headline: headline(group, reports),
+      ...headline(group, reports),
       decides: group.kind.decides,
       next: nextStep(group, reports.sheet),
       question: group.kind.ask,

@@ -1,0 +1,73 @@
+import type { Answer, AnsweredMatter } from "@evenhand/matters/answer";
+import { html } from "../page/html.ts";
+import type { Markup } from "../page/html.ts";
+import { answerWords } from "./words.ts";
+
+const QUOTED = 2;
+
+const matterItem = (one: AnsweredMatter): Markup => {
+  const { matter, notes } = one;
+  return html`<li class="${matter.severity}">
+    <span class="grave">${matter.headline}</span> <small>${answerWords.grave(matter.severity)}</small><br />
+    ${matter.found}. ${notes.slice(0, QUOTED).map(({ words }) => html`<q>${words}</q> `)}
+    <b>${answerWords.next(one)}.</b>
+  </li>`;
+};
+
+const unknownItem = ({ matter }: AnsweredMatter): Markup =>
+  html`<li>${matter.headline} (${matter.lines.length}): ${matter.found}</li>`;
+
+const stops = ({ stops: all }: Answer): Markup => {
+  const known = all.filter((stop) => stop.known);
+  const unknown = all.filter((stop) => !stop.known);
+  if (all.length === 0) return html`<p>${answerWords.stopsHeading}: ${answerWords.noStop}</p>`;
+  return html`${
+    known.length === 0
+      ? null
+      : html`<h2>${answerWords.stopsHeading}</h2>
+          <ul>
+            ${known.map(({ words }) => html`<li>${words}</li>`)}
+          </ul>`
+  }
+  ${
+    unknown.length === 0
+      ? null
+      : html`<p>
+          <b>${answerWords.couldStop(unknown.length)}:</b> ${unknown.map(({ words }) => words).join("; ")}
+        </p>`
+  }`;
+};
+
+/** Page one of the page, and of what is printed: the lines stand behind it. */
+export const answerMarkup = (answer: Answer): Markup =>
+  html`<section class="answer">
+    <p>${answerWords.lookedHeading} ${answerWords.looked(answer.looked)}</p>
+    ${stops(answer)}
+    <h2>${answerWords.claimsHeading}</h2>
+    <p>${answerWords.claims(answer.claims)}</p>
+    <ul>
+      ${answer.claims.fallen.map((words) => html`<li>${answerWords.fell} ${words}</li>`)}
+    </ul>
+    <h2>${answerWords.mattersHeading}</h2>
+    ${
+      answer.matters.length === 0
+        ? html`<p>${answerWords.noMatter}</p>`
+        : html`<ol>
+            ${answer.matters.map(matterItem)}
+          </ol>`
+    }
+    ${
+      answer.unknown.length === 0
+        ? null
+        : html`<h2>${answerWords.unknownHeading}</h2>
+            <ul>
+              ${answer.unknown.map(unknownItem)}
+            </ul>`
+    }
+    <h2>${answerWords.costHeading}</h2>
+    <p>${answerWords.noCost}</p>
+    <h2>${answerWords.questionsHeading}</h2>
+    <ol>
+      ${answer.questions.map((question) => html`<li>${question}</li>`)}
+    </ol>
+  </section>`;

@@ -1,0 +1,43 @@
+import type { Answer, AnsweredMatter } from "@evenhand/matters/answer";
+import { notSeenWords } from "@evenhand/comparison/sentence";
+import type { Severity } from "@evenhand/shared/severity";
+
+const CAUTION =
+  "No certificate, valuation, legal advice or contract: local law and a licensed mechanic decide.";
+
+const HOW_GRAVE: Readonly<Record<Severity, string>> = {
+  halt: "stops the money",
+  danger: "can hurt somebody",
+  worth: "the price rests on it",
+  repair: "money to put right",
+  small: "a trifle",
+};
+
+/** Words of page one, each made from what was counted. */
+export const answerWords = {
+  caution: CAUTION,
+  lookedHeading: "Looked at by",
+  stopsHeading: "What stops the money",
+  noStop: "every place that could was seen, and none does.",
+  couldStop: (count: number): string => `Not known, and could stop the money (${count})`,
+  fell: "≠",
+  inAll: (count: number): string => `${count} kinds of it, the first two`,
+  claimsHeading: "What became of the statement",
+  mattersHeading: "What is wrong, worst first",
+  noMatter: "No matter was found in what was looked at.",
+  unknownHeading: "What nobody knows",
+  costHeading: "Cost to put right",
+  questionsHeading: "Ask the dealer",
+  noCost: "not worked out here; it needs your own table of costs.",
+  grave: (severity: Severity): string => HOW_GRAVE[severity],
+  more: (count: number): string => `and ${count} more`,
+  looked: ({ by, started, minutes, couldNot }: Answer["looked"]): string => {
+    const time = minutes === null ? "" : `, ${minutes} minutes`;
+    const not = couldNot.map(({ reason, places }) => `${notSeenWords(reason)} ${places}`).join(", ");
+    return `${by}, ${started.slice(0, 10)}${time}.${not === "" ? "" : ` Places not seen, and why: ${not}.`}`;
+  },
+  claims: ({ stated, held, disclosed, fell, doubtful, unseen, notComparable }: Answer["claims"]): string =>
+    `Of ${stated} places stated: ${fell} fell, ${doubtful} in doubt, ${unseen} not seen, ${notComparable} not comparable, ${disclosed} owned up to, ${held} not contradicted.`,
+  next: ({ matter: { next } }: AnsweredMatter): string =>
+    next.minutes === undefined ? next.words : `${next.words}, about ${next.minutes} min`,
+};
