@@ -1,0 +1,84 @@
+import type { Summary } from "@evenhand/shared/summary";
+import { describe, expect, test } from "vitest";
+import { decideAfter, decisionOf, emptyDecision, mayDecide, type DecideForm } from "./decide-form.ts";
+
+const matters: Summary["openMatters"] = [
+  { matter: "title", severity: "halt", lines: [] },
+  { matter: "brakes", severity: "danger", lines: [] },
+];
+const hash = "e".repeat(64);
+const answers = {
+  title: { answer: "first", words: "the lien is paid off at closing" },
+  brakes: { answer: "dealer", words: "" },
+} as const;
+const form = (change: Partial<DecideForm>): DecideForm => decideAfter(emptyDecision, change);
+
+describe("an approval", () => {
+  const whole = form({ kind: "approve", answers, understood: true });
+
+  test("goes with every matter answered and understood", () => {
+    expect(mayDecide(whole, matters)).toBe(true);
+    expect(decisionOf("approve", whole, matters, hash)).toEqual({
+      decision: "approve",
+      hash,
+      acknowledgements: [
+        { matter: "title", answer: "first", words: "the lien is paid off at closing" },
+        { matter: "brakes", answer: "dealer" },
+      ],
+    });
+  });
+
+  test.each<[string, Partial<DecideForm>]>([
+    ["not understood", { understood: false }],
+    ["nothing answered", { answers: {} }],
+    ["one matter not answered", { answers: { title: answers.title } }],
+    [
+      "what stops the money without words",
+      { answers: { ...answers, title: { answer: "first", words: "" } } },
+    ],
+  ])("does not go: %s", (_, change) => {
+    expect(mayDecide(decideAfter(whole, change), matters)).toBe(false);
+  });
+
+  test("of a summary with nothing open still asks whether it is understood", () => {
+    expect(mayDecide(form({ kind: "approve" }), [])).toBe(false);
+    expect(mayDecide(form({ kind: "approve", understood: true }), [])).toBe(true);
+  });
+
+  test("carries nothing that was typed before for a counter, and is no longer on the page", () => {
+    const counter = decideAfter(whole, { price: "41000", conditions: "with new hoses" });
+    expect(decisionOf("approve", counter, matters, hash)).toEqual(
+      decisionOf("approve", whole, matters, hash),
+    );
+  });
+});
+
+describe("a counter", () => {
+  test.each<[string, Partial<DecideForm>, boolean]>([
+    ["nothing asked", {}, false],
+    ["blanks alone", { price: " ", conditions: "  " }, false],
+    ["a price that is none", { price: "a lot" }, false],
+    ["a price", { price: "41,000" }, true],
+    ["a condition", { conditions: "with new hoses" }, true],
+  ])("with %s", (_, change, goes) => {
+    expect(mayDecide(form({ kind: "counter", ...change }), matters)).toBe(goes);
+  });
+
+  test("sends the price in whole cents and the condition without blanks around it", () => {
+    expect(
+      decisionOf("counter", form({ price: "41,000", conditions: " with new hoses " }), matters, hash),
+    ).toEqual({
+      decision: "counter",
+      hash,
+      acknowledgements: [],
+      price: { minor: 4_100_000, currency: "USD" },
+      conditions: "with new hoses",
+    });
+  });
+});
+
+test("one who declines answers for nothing; nothing chosen sends nothing", () => {
+  expect(mayDecide(form({ kind: "decline" }), matters)).toBe(true);
+  expect(decisionOf("decline", form({ answers }), matters, hash).acknowledgements).toEqual([]);
+  expect(mayDecide(form({ understood: true, answers, price: "1" }), matters)).toBe(false);
+});
