@@ -115,6 +115,40 @@ test("a migration on a filled database keeps what is there", async () => {
   expect(await query(url, "SELECT name, more FROM organization")).toEqual([{ name: "Hollin", more: 1 }]);
 });
 
+const id = (last: number): string => `018f0000-0000-7000-8000-00000000000${last}`;
+
+test("what was noted as shown before places were noted is read place by place afterwards, none of it lost", async () => {
+  const url = await empty("exposed");
+  const before = readMigrations().filter(({ name }) => name < "20261127000000_exposure_by_place");
+  await migrate(url, before);
+  const [car, firm, other, version, account, report] = [1, 2, 3, 4, 5, 6].map(id);
+  const shown = (nth: number, who: string | undefined, whole: boolean, hour: number): string =>
+    `('${id(nth)}', '${who}', '${car}', '${version}', '${account}', ${whole}, '2026-05-04T${hour}:00:00Z')`;
+  // Only what the migration reads: what these rows refer to is left out.
+  await query(
+    url,
+    `SET session_replication_role = replica;
+     INSERT INTO report VALUES ('${report}', '${car}', '${firm}', null, 'inspection', 1, true, '{}', '${account}', now(), now());
+     INSERT INTO report_finding VALUES
+       ('${report}', 'electrics.horn', '', 1, '{}', '2026-05-04T10:30:00Z', '${account}', now()),
+       ('${report}', 'wheels.tread-depth', 'left-front', 1, '{}', '2026-05-04T12:30:00Z', '${account}', now());
+     INSERT INTO statement_exposure VALUES
+       ${[shown(7, firm, false, 11), shown(8, firm, false, 13), shown(9, other, true, 10)].join(", ")};
+     RESET session_replication_role`,
+  );
+  await migrate(url);
+  const rows = await query(
+    url,
+    `SELECT organization_id AS "to", item, position, door, shown_at FROM statement_exposure ORDER BY shown_at`,
+  );
+  const at = (hour: number): Date => new Date(`2026-05-04T${hour}:00:00Z`);
+  expect(rows).toEqual([
+    { to: other, item: "", position: "", door: "statement", shown_at: at(10) },
+    { to: firm, item: "electrics.horn", position: "", door: "statement", shown_at: at(11) },
+    { to: firm, item: "wheels.tread-depth", position: "left-front", door: "statement", shown_at: at(13) },
+  ]);
+});
+
 test("the bookkeeping is Prisma's own", async () => {
   const url = await cloneDatabase("bookkeeping");
   const [row] = await query<{ migration_name: string; checksum: string; applied_steps_count: number }>(

@@ -13,6 +13,11 @@ import { ROUTE_ID } from "./route.ts";
 
 const refused = (detail: string) => new ProblemError("not-permitted", detail);
 
+export const notSignedIn = (): ProblemError =>
+  new ProblemError("not-signed-in", "Sign in, or send a token that still holds.", {
+    headers: { "www-authenticate": 'Bearer realm="evenhand"' },
+  });
+
 /**
  * The access table at work, in front of every route. A route that names no entry refuses everybody. What remains, the relation to
  * the object, is part of the query that reads it.
@@ -33,18 +38,12 @@ export class AccessGuard implements CanActivate {
     const request = context.switchToHttp().getRequest<FastifyRequest & { user?: unknown }>();
     if (entry.public) return this.checkOrigin(request, request.headers.origin !== undefined);
     const actor = await this.credentials.findActor(request);
-    if (actor === null) throw this.nobody();
+    if (actor === null) throw notSignedIn();
     request.user = actor;
     await this.limits.admitAccount(request, contractTable[id].costly === true);
     this.checkOrigin(request, "session" in actor.by);
     checkActor(id, entry, actor);
     return true;
-  }
-
-  private nobody(): ProblemError {
-    return new ProblemError("not-signed-in", "Sign in, or send a token that still holds.", {
-      headers: { "www-authenticate": 'Bearer realm="evenhand"' },
-    });
   }
 
   private checkOrigin(request: FastifyRequest, needed: boolean): true {
