@@ -5,14 +5,15 @@ const notTests = String.raw`\.test\.tsx?$|/(testing|fixtures)/`;
 /** Which libraries each may use: lower ones, never one beside it. All may use `shared`. */
 export const libraryOrder: Readonly<Record<string, readonly string[]>> = {
   measurement: [],
-  record: [],
   sheet: ["measurement"],
   wording: ["measurement", "sheet"],
+  record: ["measurement", "sheet"],
+  case: ["record"],
   handbook: ["measurement", "sheet"],
   comparison: ["measurement", "sheet", "wording", "handbook"],
   matters: ["measurement", "sheet", "wording", "handbook", "comparison"],
   lexicon: ["measurement", "sheet"],
-  booking: ["measurement", "sheet"],
+  booking: ["measurement", "sheet", "case"],
   decision: ["measurement", "sheet"],
 };
 

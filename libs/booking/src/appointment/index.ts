@@ -1,4 +1,5 @@
 import type { AppointmentActor, AppointmentMove, AppointmentState } from "@evenhand/shared/booking";
+import { decideMove, type StateRefusal } from "@evenhand/case/state-table";
 import { shareAt } from "../cancellation-terms/index.ts";
 import {
   type Appointment,
@@ -8,7 +9,7 @@ import {
 } from "./appointment.ts";
 import { type Asked, CONDITIONS, type MoveFacts, type Shortfall } from "./conditions.ts";
 import { type Consequence, consequencesOfEnd, consequencesOfMove } from "./consequences.ts";
-import { findTransition, LIVE_STATES, type Transition, TRANSITIONS } from "./table.ts";
+import { APPOINTMENT_STATES, LIVE_STATES, type Transition } from "./table.ts";
 
 export {
   type Appointment,
@@ -19,22 +20,10 @@ export {
 } from "./appointment.ts";
 export type { MoveFacts, Shortfall } from "./conditions.ts";
 export type { Consequence } from "./consequences.ts";
-export { CAUSES, LIVE_STATES, TRANSITIONS } from "./table.ts";
+export { APPOINTMENT_STATES, CAUSES, LIVE_STATES, TRANSITIONS } from "./table.ts";
 
 export type MoveRefusal =
-  /** It is over; nothing works any more but a new booking. */
-  | { readonly code: "ended"; readonly state: AppointmentState }
-  /** Not this move, by this actor, in this state. */
-  | {
-      readonly code: "no-such-move";
-      readonly state: AppointmentState;
-      /** Moves this actor can make now. */
-      readonly moves: readonly AppointmentMove[];
-      /** Who can make this move now. */
-      readonly actors: readonly AppointmentActor[];
-      /** States in which this actor can make this move. */
-      readonly states: readonly AppointmentState[];
-    }
+  | StateRefusal<AppointmentState, AppointmentMove, AppointmentActor>
   | { readonly code: "conditions"; readonly shortfalls: readonly Shortfall[] };
 
 export type MoveDecision =
@@ -44,24 +33,6 @@ export type MoveDecision =
       readonly consequences: readonly Consequence[];
     }
   | { readonly kind: "refused"; readonly refusal: MoveRefusal };
-
-function whatWouldWork(state: AppointmentState, move: AppointmentMove, actor: AppointmentActor): MoveRefusal {
-  if (!LIVE_STATES.includes(state)) return { code: "ended", state };
-  const here = TRANSITIONS.filter(({ from }) => from.includes(state));
-  return {
-    code: "no-such-move",
-    state,
-    moves: here.filter(({ actors }) => actors.includes(actor)).map((row) => row.move),
-    actors: [...new Set(here.filter((row) => row.move === move).flatMap(({ actors }) => actors))],
-    states: [
-      ...new Set(
-        TRANSITIONS.filter((row) => row.move === move && row.actors.includes(actor)).flatMap(
-          ({ from }) => from,
-        ),
-      ),
-    ],
-  };
-}
 
 /** The next answer is due within the time for it, and never after the start. */
 function nextDeadline({ now, rules }: Asked, { to }: Transition, start: number): number | null {
@@ -121,8 +92,9 @@ export function decide(
   facts: MoveFacts,
   rules: AppointmentRules = DEFAULT_APPOINTMENT_RULES,
 ): MoveDecision {
-  const row = findTransition(appointment.state, move, actor);
-  if (row === undefined) return { kind: "refused", refusal: whatWouldWork(appointment.state, move, actor) };
+  const found = decideMove(APPOINTMENT_STATES, appointment.state, move, actor);
+  if (found.kind === "refused") return found;
+  const { row } = found;
   const asked: Asked = { appointment, actor, now, facts, rules };
   const shortfalls = row.conditions.map((code) => CONDITIONS[code](asked)).filter((one) => one !== null);
   if (shortfalls.length > 0) return { kind: "refused", refusal: { code: "conditions", shortfalls } };

@@ -1,8 +1,9 @@
-import type {
+import type { StateRow, StateTable } from "@evenhand/case/state-table";
+import {
   AppointmentActor,
   AppointmentMove,
   AppointmentState,
-  CancellationCause,
+  type CancellationCause,
 } from "@evenhand/shared/booking";
 
 /** What must hold before a move; each is judged in `conditions.ts`. */
@@ -26,11 +27,7 @@ export type ConditionCode =
   | "road-cleared"
   | "report-sealed";
 
-export type Transition = {
-  readonly move: AppointmentMove;
-  readonly from: readonly AppointmentState[];
-  readonly to: AppointmentState;
-  readonly actors: readonly AppointmentActor[];
+export type Transition = StateRow<AppointmentState, AppointmentMove, AppointmentActor> & {
   readonly conditions: readonly ConditionCode[];
 };
 
@@ -207,10 +204,12 @@ export const CAUSES: readonly CauseRule[] = [
   { cause: "stopped-for-safety", actors: ["inspector", "operator"], states: ["under-way"], atTheVisit: true },
 ];
 
-/** The row for a state, a move and an actor; `undefined` where there is none. */
-export const findTransition = (
-  state: AppointmentState,
-  move: AppointmentMove,
-  actor: AppointmentActor,
-): Transition | undefined =>
-  TRANSITIONS.find((row) => row.move === move && row.from.includes(state) && row.actors.includes(actor));
+/** The table with what it is made of; a row's conditions are judged in `conditions.ts`. */
+export const APPOINTMENT_STATES: StateTable<AppointmentState, AppointmentMove, AppointmentActor, Transition> =
+  {
+    states: AppointmentState.options,
+    moves: AppointmentMove.options,
+    actors: AppointmentActor.options,
+    first: ["held"],
+    rows: TRANSITIONS,
+  };

@@ -1,9 +1,12 @@
 import { Injectable } from "@nestjs/common";
+import { COMPLAINT_STATES } from "@evenhand/case/complaint-states";
+import { decideMove } from "@evenhand/case/state-table";
 import type {
   ComplaintOpening,
   ComplaintQuery,
   ComplaintReply,
   ComplaintRequest,
+  ComplaintState,
 } from "@evenhand/shared/http/complaints";
 import type { Created, CreatedDraft } from "@evenhand/shared/http/paging";
 import { checkRevision } from "../../platform/access/parameters.ts";
@@ -97,9 +100,11 @@ export class ComplaintsService {
       await tx.complaintOpening.create({
         data: { id: this.ids.next(), complaintId: id, accountId: actor.account, reason, at },
       });
-      if (complaint.state !== "received") return { id, revision: complaint.revision };
+      const moved = decideMove(COMPLAINT_STATES, complaint.state, "open", "operator");
+      if (moved.kind === "refused" || moved.to === complaint.state)
+        return { id, revision: complaint.revision };
       const revision = complaint.revision + 1;
-      await tx.complaint.update({ where: { id }, data: { state: "opened", revision } });
+      await tx.complaint.update({ where: { id }, data: { state: moved.to, revision } });
       return { id, revision };
     });
   }
@@ -111,7 +116,8 @@ export class ComplaintsService {
       const opened = await tx.complaintOpening.count({
         where: { complaintId: id, accountId: actor.account },
       });
-      if (complaint.state !== "opened" || opened === 0)
+      const moved = decideMove(COMPLAINT_STATES, complaint.state, "answer", "operator");
+      if (moved.kind === "refused" || opened === 0)
         throw new ProblemError(
           "complaint-state",
           "Open the complaint first; one that is answered stays so.",
@@ -123,7 +129,7 @@ export class ComplaintsService {
       const answered = { answeredBy: actor.account, answeredAt: this.clock.now() };
       await tx.complaint.update({
         where: { id },
-        data: { state: "answered", reply: text, revision, ...answered },
+        data: { state: moved.to, reply: text, revision, ...answered },
       });
       await this.tell(tx, complaint.author);
       return { id, revision };
@@ -142,8 +148,8 @@ const whoOf = (actor: Actor): unknown[] => [actor.organizations(), actor.account
 async function lock(
   tx: Transaction,
   id: string,
-): Promise<{ state: string; revision: number; author: string }> {
-  const [row] = await tx.$queryRaw<{ state: string; revision: number; author: string }[]>`
+): Promise<{ state: ComplaintState; revision: number; author: string }> {
+  const [row] = await tx.$queryRaw<{ state: ComplaintState; revision: number; author: string }[]>`
     SELECT state, revision, created_by AS author FROM complaint WHERE id = ${id}::uuid FOR UPDATE`;
   return found(row, "complaint");
 }

@@ -1,3 +1,4 @@
+import { LIVE_ORDERS } from "@evenhand/case/order-states";
 import type { OrderRequest } from "@evenhand/shared/http/orders";
 import type { Actor } from "../../platform/auth/actor.ts";
 import type { Transaction } from "../../platform/database/database.ts";
@@ -52,7 +53,7 @@ export async function findOrderable(
       vehicleId: vehicle,
       inspectorId: inspector,
       buyerId: { in: actor.organizations("buyer") },
-      state: { in: ["ordered", "accepted"] },
+      state: { in: [...LIVE_ORDERS] },
     },
     select: { id: true },
   });

@@ -6,6 +6,8 @@ import type {
   OrderRequest,
   OrderState,
 } from "@evenhand/shared/http/orders";
+import { ORDER_STATES, type OrderMove, type OrderParty } from "@evenhand/case/order-states";
+import { decideMove } from "@evenhand/case/state-table";
 import type { CreatedDraft } from "@evenhand/shared/http/paging";
 import type { NoticeKind } from "@evenhand/shared/http/notices";
 import { checkRevision } from "../../platform/access/parameters.ts";
@@ -20,7 +22,6 @@ import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { AdmissionsService } from "../admissions/index.ts";
 import { NoticesService } from "../notices/index.ts";
 import { checkIndependence, findOrderable } from "./order-checks.ts";
-import { nextOrderState, type OrderMove, type OrderParty } from "./order-states.ts";
 import { orderDetail, orderList } from "./orders.queries.ts";
 
 export type LockedOrder = {
@@ -188,8 +189,8 @@ async function lock(
 }
 
 function stateAfter(order: LockedOrder, move: OrderMove, by: OrderParty): OrderState {
-  const state = nextOrderState(order.state, move, by);
-  if (state !== null) return state;
+  const moved = decideMove(ORDER_STATES, order.state, move, by);
+  if (moved.kind === "moved") return moved.to;
   throw new ProblemError(
     "order-state",
     `The order is ${order.state}; that cannot be done with it any more.`,

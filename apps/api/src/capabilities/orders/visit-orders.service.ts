@@ -1,4 +1,7 @@
 import { Injectable } from "@nestjs/common";
+import { LIVE_ORDERS, ORDER_STATES } from "@evenhand/case/order-states";
+import { decideMove } from "@evenhand/case/state-table";
+import type { OrderState } from "@evenhand/shared/http/orders";
 import { Clock } from "../../platform/clock/index.ts";
 import type { Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
@@ -13,7 +16,7 @@ export type VisitOrder = {
   account: string;
 };
 
-type Live = { id: string; vehicleId: string; buyerId: string; inspectorId: string; state: string };
+type Live = { id: string; vehicleId: string; buyerId: string; inspectorId: string; state: OrderState };
 
 /** Orders as a booked visit moves them: made with it, accepted with it, ended with it. */
 @Injectable()
@@ -30,7 +33,7 @@ export class VisitOrdersService {
         vehicleId: vehicle,
         inspectorId: firm,
         buyerId: buyer,
-        state: { in: ["ordered", "accepted"] },
+        state: { in: [...LIVE_ORDERS] },
       },
       select: { id: true },
     });
@@ -56,12 +59,13 @@ export class VisitOrdersService {
   /** @throws ProblemError `not-independent` where the firm shares people with the dealer or with the buyer */
   async accept(tx: Transaction, id: string, account: string, interests: string[]): Promise<void> {
     const order = await lock(tx, id);
-    if (order.state !== "ordered") return;
+    const moved = decideMove(ORDER_STATES, order.state, "accept", "inspector");
+    if (moved.kind === "refused") return;
     await checkIndependence(tx, order);
     await tx.inspectionOrder.update({
       where: { id },
       data: {
-        state: "accepted",
+        state: moved.to,
         interests,
         acceptedBy: account,
         acceptedAt: this.clock.now(),
@@ -73,7 +77,7 @@ export class VisitOrdersService {
   /** Ends an order with its visit, unless something was found already: what is begun can still be sealed. */
   async end(tx: Transaction, id: string, to: "declined" | "cancelled", reason: string): Promise<void> {
     const order = await lock(tx, id);
-    if (order.state !== "ordered" && order.state !== "accepted") return;
+    if (!LIVE_ORDERS.includes(order.state)) return;
     const report = await tx.report.findFirst({ where: { orderId: id }, select: { id: true } });
     if (report !== null) return;
     await tx.inspectionOrder.update({

@@ -1,10 +1,18 @@
 import { Injectable } from "@nestjs/common";
+import {
+  movesOfChange,
+  OPEN_QUESTIONS,
+  QUESTION_STATES,
+  type QuestionMove,
+} from "@evenhand/case/question-states";
+import { decideMove } from "@evenhand/case/state-table";
 import type { CreatedDraft } from "@evenhand/shared/http/paging";
 import type {
   QuestionAnswer,
   QuestionChange,
   QuestionQuery,
   QuestionRequest,
+  QuestionState,
 } from "@evenhand/shared/http/questions";
 import { Vehicle } from "@evenhand/shared/report";
 import { applicablePlaces } from "@evenhand/sheet/expand";
@@ -27,7 +35,7 @@ import { questionDetail, questionList } from "./questions.queries.ts";
 type Locked = {
   id: string;
   revision: number;
-  state: string;
+  state: QuestionState;
   vehicle: string;
   buyer: string;
   dealer: string;
@@ -88,7 +96,7 @@ export class QuestionsService {
       throw dayLimit(
         `You have written ${written} questions within a day, as many as may be. Go on tomorrow.`,
       );
-    const where = { buyerId: buyer, vehicleId: vehicle, state: { in: ["drafted", "asked"] } };
+    const where = { buyerId: buyer, vehicleId: vehicle, state: { in: [...OPEN_QUESTIONS] } };
     keepOpenWithin(
       await tx.question.count({ where }),
       QuestionsService.mostOpen,
@@ -139,9 +147,8 @@ export class QuestionsService {
       const question = await lock(tx, id, "buyer", actor.organizations("buyer"));
       checkRevision(question.revision, meant);
       const sending = move === "send";
-      const open = sending || text !== undefined ? ["drafted"] : ["drafted", "asked"];
-      if (!open.includes(question.state)) throw stateProblem(question.state);
-      const state = move === undefined ? question.state : sending ? "asked" : "withdrawn";
+      let state = question.state;
+      for (const one of movesOfChange({ text, move })) state = stateAfter(state, one, "buyer");
       const asked = sending ? { askedAt: this.clock.now() } : {};
       await tx.question.update({ where: { id }, data: { text, state, ...asked, revision: meant + 1 } });
       const { dealer, vehicle } = question;
@@ -156,9 +163,9 @@ export class QuestionsService {
     return this.database.transaction(async (tx) => {
       const question = await lock(tx, id, "dealer", actor.organizations("dealer"));
       checkRevision(question.revision, meant);
-      if (question.state !== "asked") throw stateProblem(question.state);
+      const state = stateAfter(question.state, "answer", "dealer");
       const { report, version } = await this.answers.write(tx, actor, question, answer);
-      const data = { state: "answered", answeredAt: this.clock.now(), reportId: report, version };
+      const data = { state, answeredAt: this.clock.now(), reportId: report, version };
       await tx.question.update({ where: { id }, data: { ...data, revision: meant + 1 } });
       const { buyer, vehicle } = question;
       await this.notices.tell(tx, { organization: buyer, kind: "question-answered", subject: id, vehicle });
@@ -167,10 +174,16 @@ export class QuestionsService {
   }
 }
 
-const stateProblem = (state: string): ProblemError =>
-  new ProblemError("question-state", `The question is ${state}; that cannot be done with it any more.`, {
-    members: { state },
-  });
+/** @throws ProblemError `question-state` */
+function stateAfter(state: QuestionState, move: QuestionMove, by: "buyer" | "dealer"): QuestionState {
+  const moved = decideMove(QUESTION_STATES, state, move, by);
+  if (moved.kind === "moved") return moved.to;
+  throw new ProblemError(
+    "question-state",
+    `The question is ${state}; that cannot be done with it any more.`,
+    { members: { state } },
+  );
+}
 
 async function findVehicle(
   tx: Transaction,

@@ -4,9 +4,12 @@ import type {
   ReleaseAnswer,
   ReleaseQuery,
   ReleaseRequest,
+  ReleaseState,
   ReleasesMade,
 } from "@evenhand/shared/http/releases";
-import type { FieldProblem } from "@evenhand/shared/problem";
+import { type ChosenEntry, chooseEntries } from "@evenhand/case/release-choice";
+import { RELEASE_STATES } from "@evenhand/case/release-states";
+import { decideMove } from "@evenhand/case/state-table";
 import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
@@ -18,8 +21,6 @@ import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { ComparisonsService, type OrderedComparison } from "../comparisons/index.ts";
 import { NoticesService } from "../notices/index.ts";
 import { VehiclesService } from "../vehicles/index.ts";
-import { whyNotReleasable } from "./releasable.ts";
-import { type ReleaseSnapshot, snapshotOf } from "./release-snapshot.ts";
 import { releaseDetail, releaseList, releaseToLock } from "./releases.queries.ts";
 
 const reasons = {
@@ -27,8 +28,6 @@ const reasons = {
   "nothing-to-dispute": "the two do not dispute it",
   "no-such-entry": "the comparison has no such entry",
 } as const;
-
-type Chosen = { index: number; snapshot: ReleaseSnapshot };
 
 @Injectable()
 export class ReleasesService {
@@ -94,11 +93,17 @@ export class ReleasesService {
     return this.database.transaction(async (tx) => {
       const release = await lockForDealer(tx, actor, id);
       checkRevision(release.revision, meant);
-      if (release.state !== "released")
+      const moved = decideMove(RELEASE_STATES, release.state, answer, "dealer");
+      if (moved.kind === "refused")
         throw new ProblemError("release-state", `It is ${release.state} already; that stands.`);
       const revision = release.revision + 1;
-      const state = answer === "accept" ? ("accepted" as const) : ("contested" as const);
-      const data = { state, reason, revision, answeredBy: actor.account, answeredAt: this.clock.now() };
+      const data = {
+        state: moved.to,
+        reason,
+        revision,
+        answeredBy: actor.account,
+        answeredAt: this.clock.now(),
+      };
       await tx.release.update({ where: { id }, data });
       if (answer === "accept") await this.vehicles.withdraw(tx, release.vehicleId);
       await this.notices.tell(tx, {
@@ -115,7 +120,7 @@ export class ReleasesService {
     tx: Transaction,
     actor: Actor,
     ordered: OrderedComparison,
-    { index, snapshot }: Chosen,
+    { index, snapshot }: ChosenEntry,
   ): Promise<CreatedDraft> {
     const id = this.ids.next();
     await tx.release.create({
@@ -147,27 +152,17 @@ export class ReleasesService {
 }
 
 /** @throws ProblemError `entry-not-releasable` naming every entry that cannot be released */
-function choose({ comparison, a, b }: OrderedComparison, entries: readonly number[]): Chosen[] {
-  const problems: FieldProblem[] = [];
-  const chosen: Chosen[] = [];
-  for (const [place, index] of entries.entries()) {
-    const snapshot = snapshotOf(comparison, index, a, b);
-    const why = snapshot === null ? "no-such-entry" : whyNotReleasable(snapshot.entry);
-    if (why !== null) problems.push({ at: `/entries/${place}`, reason: reasons[why] });
-    else if (snapshot !== null && !chosen.some((each) => each.index === index))
-      chosen.push({ index, snapshot });
-  }
-  if (problems.length === 0) return chosen;
+function choose(ordered: OrderedComparison, entries: readonly number[]): readonly ChosenEntry[] {
+  const { chosen, refused } = chooseEntries(ordered, entries);
+  if (refused.length === 0) return chosen;
   throw new ProblemError(
     "entry-not-releasable",
     "Some of these cannot be laid before the dealer; each is named.",
-    {
-      problems,
-    },
+    { problems: refused.map(({ place, why }) => ({ at: `/entries/${place}`, reason: reasons[why] })) },
   );
 }
 
-type LockedRelease = { state: string; revision: number; vehicleId: string; buyerId: string };
+type LockedRelease = { state: ReleaseState; revision: number; vehicleId: string; buyerId: string };
 
 async function lockForDealer(tx: Transaction, actor: Actor, id: string): Promise<LockedRelease> {
   const [release] = await tx.$queryRawUnsafe<LockedRelease[]>(

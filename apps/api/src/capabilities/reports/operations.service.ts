@@ -1,10 +1,17 @@
 import { Injectable } from "@nestjs/common";
+import {
+  type DraftEdits,
+  editDraft,
+  type KnownOperation,
+  placeKey,
+  type StoredFinding,
+} from "@evenhand/record/draft-edits";
 import type { OperationsAnswer, OperationsRequest } from "@evenhand/shared/http/reports";
 import type { Actor } from "../../platform/auth/actor.ts";
+import { sha256Hex } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { readShown } from "../../platform/access/exposure.ts";
-import { DraftEditor, type KnownOperation, placeKey, type StoredFinding } from "./draft-editor.ts";
 import { checkDrafting, type LockedReport } from "./report-lock.ts";
 import { ReportsService } from "./reports.service.ts";
 
@@ -21,9 +28,10 @@ export class OperationsService {
     return this.database.transaction(async (tx) => {
       const report = await this.reports.lockForWork(tx, actor, id);
       checkDrafting(report);
-      const editor = new DraftEditor({
+      const draft = {
         report,
         now: this.clock.now(),
+        hashOf: sha256Hex,
         findings: await loadFindings(tx, report, operations.map(placeOf)),
         known: await loadKnown(
           tx,
@@ -31,10 +39,11 @@ export class OperationsService {
         ),
         shown:
           report.kind === "inspection" ? await readShown(tx, report.organizationId, report.vehicleId) : null,
-      });
-      const results = operations.map((operation) => editor.apply(operation));
-      if (editor.changes.length === 0) return { revision: report.revision, results };
-      await storeChanges(tx, actor, report, editor, this.clock.now());
+      };
+      const edits = editDraft(draft, operations);
+      const results = [...edits.results];
+      if (edits.done.length === 0) return { revision: report.revision, results };
+      await storeChanges(tx, actor, report, edits, draft.now);
       return { revision: report.revision + 1, results };
     });
   }
@@ -73,10 +82,10 @@ async function storeChanges(
   tx: Transaction,
   actor: Actor,
   report: LockedReport,
-  editor: DraftEditor,
+  { changed, done }: DraftEdits,
   now: Date,
 ): Promise<void> {
-  const findings = [...editor.changedFindings()].map(([, { item, position, stored }]) => ({
+  const findings = changed.map(({ item, position, stored }) => ({
     item,
     position,
     revision: stored.revision,
@@ -92,7 +101,7 @@ async function storeChanges(
     ON CONFLICT (report_id, item, position) DO UPDATE SET revision = excluded.revision, body = excluded.body,
       updated_by = excluded.updated_by, updated_at = excluded.updated_at`;
   await tx.reportOperation.createMany({
-    data: editor.changes.map((change) => ({
+    data: done.map((change) => ({
       id: change.id,
       reportId: report.id,
       accountId: actor.account,

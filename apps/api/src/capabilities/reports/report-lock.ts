@@ -4,7 +4,7 @@ import { readableHeader } from "@evenhand/sheet/readable-header";
 import type { Actor } from "../../platform/auth/actor.ts";
 import type { Transaction } from "../../platform/database/database.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
-import { readVehicle } from "./report-document.ts";
+import { readVehicle } from "@evenhand/record/report-document";
 import { reportToLock } from "./reports.queries.ts";
 
 export type LockedReport = {

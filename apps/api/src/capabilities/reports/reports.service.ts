@@ -13,7 +13,7 @@ import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { AdmissionsService } from "../admissions/index.ts";
 import { FirmInstrumentsService } from "../instruments/index.ts";
 import { OrdersService } from "../orders/index.ts";
-import { newHeader } from "./report-document.ts";
+import { newHeader } from "@evenhand/record/report-document";
 import { checkDrafting, type LockedReport, lockReport } from "./report-lock.ts";
 import { noteDraftShown, reportDraft } from "./reports.queries.ts";
 

@@ -17,7 +17,7 @@ import { ReportedVisits } from "../booking/index.ts";
 import { NoticesService } from "../notices/index.ts";
 import { type LockedOrder, OrdersService } from "../orders/index.ts";
 import { VehiclesService } from "../vehicles/index.ts";
-import { currentSheet, type StoredPlace, toReport } from "./report-document.ts";
+import { currentSheet, type StoredPlace, toReport } from "@evenhand/record/report-document";
 import { checkDrafting, type LockedReport } from "./report-lock.ts";
 import { ReportsService } from "./reports.service.ts";
 

@@ -1,4 +1,6 @@
 import { Injectable } from "@nestjs/common";
+import { DECISION_STATES, decisionStateOf } from "@evenhand/case/decision-states";
+import { decideMove } from "@evenhand/case/state-table";
 import type { CreatedDraft, Created } from "@evenhand/shared/http/paging";
 import type { DecisionAnswer, DecisionQuery, DecisionRequest } from "@evenhand/shared/http/summaries";
 import { checkRevision } from "../../platform/access/parameters.ts";
@@ -36,7 +38,11 @@ export class DecisionsService {
           "This is not the hash of the summary. Read it again, then decide.",
         );
       if (request.decision !== "decline") await this.checkUnmoved(tx, held);
-      if ((await tx.decision.findUnique({ where: { summaryId: id }, select: { id: true } })) !== null)
+      const before = await tx.decision.findUnique({
+        where: { summaryId: id },
+        select: { decision: true, answer: true },
+      });
+      if (decideMove(DECISION_STATES, decisionStateOf(before), request.decision, "buyer").kind === "refused")
         throw new ProblemError(
           "summary-decided",
           "You have decided on this summary. Make a new one to decide anew.",
@@ -74,7 +80,7 @@ export class DecisionsService {
     return this.database.transaction(async (tx) => {
       const decision = await lockForDealer(tx, actor, id);
       checkRevision(decision.revision, meant);
-      if (decision.decision !== "counter" || decision.answer !== null)
+      if (decideMove(DECISION_STATES, decisionStateOf(decision), answer, "dealer").kind === "refused")
         throw new ProblemError("decision-state", "Only a counter-offer without an answer can be answered.");
       const revision = decision.revision + 1;
       const data = {
@@ -141,8 +147,8 @@ export class DecisionsService {
 }
 
 type LockedDecision = {
-  decision: string;
-  answer: string | null;
+  decision: DecisionRequest["decision"];
+  answer: DecisionAnswer["answer"] | null;
   revision: number;
   vehicleId: string;
   buyerId: string;

@@ -1,20 +1,8 @@
 import type { Finding } from "@evenhand/shared/finding";
 import type { Moved } from "@evenhand/shared/http/summaries";
-import { canonicalJson } from "@evenhand/record/canonical-json";
+import { changedPlaces } from "@evenhand/record/changed-places";
 import { Report } from "@evenhand/shared/report";
 import type { Transaction } from "../../platform/database/database.ts";
-
-type Place = Pick<Finding, "item" | "position">;
-const key = ({ item, position }: Place): string => `${item} ${position}`;
-
-/** Places at which two versions of one report do not say the same. */
-export function changedPlaces(was: readonly Finding[], now: readonly Finding[]): Place[] {
-  const before = new Map(was.map((finding) => [key(finding), canonicalJson(finding)]));
-  const after = new Map(now.map((finding) => [key(finding), canonicalJson(finding)]));
-  return [...new Map([...was, ...now].map((finding) => [key(finding), finding])).entries()]
-    .filter(([place]) => before.get(place) !== after.get(place))
-    .map(([, { item, position }]) => ({ item, position }));
-}
 
 async function readFindings(tx: Transaction, report: string, number: string): Promise<Finding[]> {
   const version = await tx.reportVersion.findUnique({

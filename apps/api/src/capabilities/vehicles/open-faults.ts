@@ -1,6 +1,6 @@
 import { Report } from "@evenhand/shared/report";
 import type { OpenFault } from "@evenhand/shared/http/publishing";
-import { canonicalJson } from "@evenhand/record/canonical-json";
+import { openFaults, type SealedStatement } from "@evenhand/case/open-faults";
 import { z } from "zod";
 import type { Reader } from "../../platform/database/reader.ts";
 
@@ -16,42 +16,27 @@ const Snapshot = z.object({
   a: z.object({ answer: z.unknown() }).nullable(),
 });
 
-type Place = { item: string; position: string };
-type Statement = { answers: Map<string, string>; sealed: Date };
-const keyOf = ({ item, position }: Place): string => `${item} ${position}`;
+type Row = { id: string; since: Date; snapshot: unknown };
 
-/**
- * Faults that the newest statement does not answer: it says the same of the place as when the fault was accepted, or nothing.
- * Leaving a claim out is silence, and no answer.
- */
+/** Faults the dealer accepted and the newest statement does not answer. */
 export async function readOpenFaults(read: Reader, vehicle: string): Promise<OpenFault[]> {
-  const faults = await read<{ id: string; since: Date; snapshot: unknown }>(accepted, [vehicle]);
-  if (faults.length === 0) return [];
-  const statement = await readNewest(read, vehicle);
-  return faults.flatMap(({ id, since, snapshot }) => {
+  const rows = await read<Row>(accepted, [vehicle]);
+  if (rows.length === 0) return [];
+  const faults = rows.map(({ id, since, snapshot }) => {
     const { entry, a } = Snapshot.parse(snapshot);
-    const before = a === null ? null : canonicalJson(a.answer);
-    if (statement !== null && isAnswered(statement, keyOf(entry), before, since)) return [];
-    return [{ release: id, item: entry.item, position: entry.position, since: since.toISOString() }];
+    return { release: id, ...entry, since: since.getTime(), stated: a === null ? null : a.answer };
   });
+  return openFaults(faults, await readNewest(read, vehicle)).map(({ release, item, position, since }) => ({
+    release,
+    item,
+    position,
+    since: new Date(since).toISOString(),
+  }));
 }
 
-function isAnswered(
-  { answers, sealed }: Statement,
-  key: string,
-  before: string | null,
-  since: Date,
-): boolean {
-  const now = answers.get(key);
-  return sealed > since && now !== undefined && now !== before;
-}
-
-async function readNewest(read: Reader, vehicle: string): Promise<Statement | null> {
+async function readNewest(read: Reader, vehicle: string): Promise<SealedStatement | null> {
   const [row] = await read<{ document: Uint8Array; sealed: Date }>(newestStatement, [vehicle]);
   if (row === undefined) return null;
   const { findings } = Report.parse(JSON.parse(Buffer.from(row.document).toString("utf8")));
-  return {
-    sealed: row.sealed,
-    answers: new Map(findings.map((finding) => [keyOf(finding), canonicalJson(finding.answer)])),
-  };
+  return { sealed: row.sealed.getTime(), findings };
 }

@@ -11,7 +11,9 @@ const disputed: ReadonlySet<Entry["outcome"]> = new Set(["differ", "unstated", "
  *
  * @example whyNotReleasable(entry) // "found-better"
  */
-export function whyNotReleasable(entry: Entry): NotReleasable | null {
+export function whyNotReleasable(
+  entry: Pick<Entry, "outcome" | "direction" | "standing" | "coverageOnly">,
+): NotReleasable | null {
   if (entry.direction === "found-better") return "found-better";
   const open = disputed.has(entry.outcome) || entry.standing === "contradicted-by-figures";
   return open && entry.coverageOnly !== true ? null : "nothing-to-dispute";

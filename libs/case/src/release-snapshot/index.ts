@@ -3,7 +3,11 @@ import type { ReleasedFinding } from "@evenhand/shared/http/releases";
 import type { Report } from "@evenhand/shared/report";
 
 /** What the dealer gets to see of one entry. */
-export type ReleaseSnapshot = { entry: Entry; a: ReleasedFinding | null; b: ReleasedFinding | null };
+export type ReleaseSnapshot = {
+  readonly entry: Entry;
+  readonly a: ReleasedFinding | null;
+  readonly b: ReleasedFinding | null;
+};
 
 /** The finding without who made it, and with the instrument's name in place of the report's own id for it. */
 function show(report: Report, index: number | null): ReleasedFinding | null {
@@ -14,7 +18,12 @@ function show(report: Report, index: number | null): ReleasedFinding | null {
   return { ...rest, instrumentName: named?.name ?? null };
 }
 
-/** The two answers of one entry as they stood when it was released. */
+/**
+ * The two answers of one entry as they stood when it was released.
+ *
+ * @param index of the entry in the comparison
+ * @returns `null` where the comparison has no such entry
+ */
 export const snapshotOf = (
   comparison: Comparison,
   index: number,

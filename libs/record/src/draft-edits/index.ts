@@ -1,30 +1,59 @@
-import type { OperationResult, OperationsRequest } from "@evenhand/shared/http/reports";
+import type { OperationResult, OperationsRequest, StoredHeader } from "@evenhand/shared/http/reports";
 import type { Finding } from "@evenhand/shared/finding";
 import type { FieldProblem } from "@evenhand/shared/problem";
-import { isBlind, type Place } from "@evenhand/record/blindness";
-import { canonicalJson } from "@evenhand/record/canonical-json";
+import type { Vehicle } from "@evenhand/shared/report";
 import { checkFinding } from "@evenhand/sheet/check-finding";
-import { sha256Hex } from "../../platform/auth/secret.ts";
-import { currentSheet } from "./report-document.ts";
-import type { LockedReport } from "./report-lock.ts";
+import { isBlind, type Place } from "../blindness/index.ts";
+import { canonicalJson } from "../canonical-json/index.ts";
+import { currentSheet } from "../report-document/index.ts";
 
 type Operation = OperationsRequest["operations"][number];
 
 /** `body: null` is a finding that was removed: its revision goes on counting. */
 export type StoredFinding = { revision: number; body: Finding | null; firstCommittedAt: Date };
+/** An operation done before, ever, on whichever report. */
 export type KnownOperation = { report: string; hash: string; revision: number };
-export type Change = { id: string; hash: string; revision: number };
+/** An operation done now. */
+export type DoneOperation = { id: string; hash: string; revision: number };
+export type ChangedFinding = Place & { readonly stored: StoredFinding };
 
 export const placeKey = ({ item, position }: Place): string => `${item} ${position}`;
 
-type Start = {
-  report: LockedReport;
-  now: Date;
-  findings: Map<string, StoredFinding>;
-  known: Map<string, KnownOperation>;
+/** What edits are made on. */
+export type Draft = {
+  /** `header`: what a finding may refer to. */
+  readonly report: { readonly id: string; readonly header: StoredHeader; readonly vehicle: Vehicle };
+  readonly now: Date;
+  /** What stands at the places of the operations, by `placeKey`. */
+  readonly findings: ReadonlyMap<string, StoredFinding>;
+  /** By the operation's id. */
+  readonly known: ReadonlyMap<string, KnownOperation>;
   /** What was shown of the car's statements to an inspection's firm; `null` for other reports: nobody is blind to those. */
-  shown: readonly Place[] | null;
+  readonly shown: readonly Place[] | null;
+  /** A hash of a text, in hexadecimal. */
+  readonly hashOf: (text: string) => string;
 };
+
+export type DraftEdits = {
+  /** One an operation, in their order. */
+  readonly results: readonly OperationResult[];
+  readonly done: readonly DoneOperation[];
+  /** As each place stands afterwards, where something was done. */
+  readonly changed: readonly ChangedFinding[];
+};
+
+/**
+ * What operations do to the findings of a draft, one after the other: each at most once, ever; each refused by itself; none on top
+ * of what its author has not seen. The draft given is left as it is.
+ *
+ * @example editDraft(draft, [{ id, op: "remove", item: "electrics.horn", position: "", base: 1 }]).results
+ * // [{ id, result: "conflict", revision: 2, current: … }] where somebody has changed it since
+ */
+export function editDraft(draft: Draft, operations: readonly Operation[]): DraftEdits {
+  const editor = new Editor(draft);
+  const results = operations.map((operation) => editor.apply(operation));
+  return { results, done: editor.done, changed: [...editor.changed.values()] };
+}
 
 const refused = (id: string, problems: readonly FieldProblem[]): OperationResult => ({
   id,
@@ -32,38 +61,37 @@ const refused = (id: string, problems: readonly FieldProblem[]): OperationResult
   problems: [...problems],
 });
 
-/** Works out what operations do to the findings of a draft, one after the other. Reads and writes nothing. */
-export class DraftEditor {
-  readonly changes: Change[] = [];
-  private readonly start: Start;
-  private readonly changed = new Map<string, Place & { stored: StoredFinding }>();
+class Editor {
+  readonly done: DoneOperation[] = [];
+  readonly changed = new Map<string, ChangedFinding>();
+  private readonly draft: Draft;
+  private readonly findings: Map<string, StoredFinding>;
+  private readonly known: Map<string, KnownOperation>;
 
-  constructor(start: Start) {
-    this.start = start;
+  constructor(draft: Draft) {
+    this.draft = draft;
+    this.findings = new Map(draft.findings);
+    this.known = new Map(draft.known);
   }
 
   apply(operation: Operation): OperationResult {
-    const hash = sha256Hex(canonicalJson(operation));
-    const known = this.start.known.get(operation.id);
+    const hash = this.draft.hashOf(canonicalJson(operation));
+    const known = this.known.get(operation.id);
     if (known !== undefined) return this.repeat(operation.id, known, hash);
     return operation.op === "set" ? this.set(operation, hash) : this.remove(operation, hash);
   }
 
-  changedFindings(): ReadonlyMap<string, Place & { stored: StoredFinding }> {
-    return this.changed;
-  }
-
   private repeat(id: string, known: KnownOperation, hash: string): OperationResult {
-    if (known.report === this.start.report.id && known.hash === hash)
+    if (known.report === this.draft.report.id && known.hash === hash)
       return { id, result: "duplicate", revision: known.revision };
     return refused(id, [{ at: "/id", reason: "This id was used for another operation. Make a new one." }]);
   }
 
   private set(operation: Extract<Operation, { op: "set" }>, hash: string): OperationResult {
-    const { header, vehicle } = this.start.report;
+    const { header, vehicle } = this.draft.report;
     const check = checkFinding(operation.finding, { ...header, vehicle }, currentSheet);
     if (!check.ok) return refused(operation.id, check.problems);
-    const current = this.start.findings.get(placeKey(check.finding));
+    const current = this.findings.get(placeKey(check.finding));
     if (!isBase(current, operation.base)) return conflict(operation.id, current);
     const finding = this.judgeBlind(check.finding, current);
     const revision = this.store(operation.id, hash, check.finding, finding);
@@ -73,7 +101,7 @@ export class DraftEditor {
   }
 
   private remove(operation: Extract<Operation, { op: "remove" }>, hash: string): OperationResult {
-    const current = this.start.findings.get(placeKey(operation));
+    const current = this.findings.get(placeKey(operation));
     if (current === undefined || current.body === null || current.revision !== operation.base)
       return conflict(operation.id, current);
     return { id: operation.id, result: "applied", revision: this.store(operation.id, hash, operation, null) };
@@ -81,7 +109,7 @@ export class DraftEditor {
 
   /** The service says whether it was blind, never the one who answers. */
   private judgeBlind({ blind: _claimed, ...finding }: Finding, current: StoredFinding | undefined): Finding {
-    const { shown } = this.start;
+    const { shown } = this.draft;
     if (shown === null) return finding;
     const { item, position, answer } = finding;
     const before = current?.body ?? null;
@@ -89,13 +117,13 @@ export class DraftEditor {
   }
 
   private store(id: string, hash: string, { item, position }: Place, body: Finding | null): number {
-    const current = this.start.findings.get(placeKey({ item, position }));
+    const current = this.findings.get(placeKey({ item, position }));
     const revision = (current?.revision ?? 0) + 1;
-    const stored = { revision, body, firstCommittedAt: current?.firstCommittedAt ?? this.start.now };
-    this.start.findings.set(placeKey({ item, position }), stored);
-    this.start.known.set(id, { report: this.start.report.id, hash, revision });
+    const stored = { revision, body, firstCommittedAt: current?.firstCommittedAt ?? this.draft.now };
+    this.findings.set(placeKey({ item, position }), stored);
+    this.known.set(id, { report: this.draft.report.id, hash, revision });
     this.changed.set(placeKey({ item, position }), { item, position, stored });
-    this.changes.push({ id, hash, revision });
+    this.done.push({ id, hash, revision });
     return revision;
   }
 }
