@@ -115,6 +115,7 @@ test("a migration on a filled database keeps what is there", async () => {
   expect(await query(url, "SELECT name, more FROM organization")).toEqual([{ name: "Hollin", more: 1 }]);
 });
 
+const at = (hour: number): Date => new Date(`2026-05-04T${hour}:00:00Z`);
 const id = (last: number): string => `018f0000-0000-7000-8000-00000000000${last}`;
 
 test("what was noted as shown before places were noted is read place by place afterwards, none of it lost", async () => {
@@ -141,7 +142,6 @@ test("what was noted as shown before places were noted is read place by place af
     url,
     `SELECT organization_id AS "to", item, position, door, shown_at FROM statement_exposure ORDER BY shown_at`,
   );
-  const at = (hour: number): Date => new Date(`2026-05-04T${hour}:00:00Z`);
   expect(rows).toEqual([
     { to: other, item: "", position: "", door: "statement", shown_at: at(10) },
     { to: firm, item: "electrics.horn", position: "", door: "statement", shown_at: at(11) },
