@@ -137,3 +137,80 @@ test("what cannot be summed is refused", () => {
   expect(() => costSum(rows, { ...options, draws: 0 })).toThrow(/whole number/);
   expect(() => costSum([{ ...first!, probability: -0.1 }], options)).toThrow(/probability lies between/);
 });
+
+test("costs of one group go together, those of two do not", () => {
+  const even = { low: 0, likely: 50, high: 100, probability: 1 };
+  const bound = { ...options, correlation: 1 };
+  const alone = costSum([{ ...even, group: "a" }], bound).standardDeviation;
+  const together = costSum(
+    ["a", "a"].map((group) => ({ ...even, group })),
+    bound,
+  ).standardDeviation;
+  const apart = costSum(
+    ["a", "b"].map((group) => ({ ...even, group })),
+    bound,
+  ).standardDeviation;
+  expect(together / alone).toBeCloseTo(2, 1);
+  expect(apart / alone).toBeCloseTo(Math.SQRT2, 1);
+});
+
+test("of two draws the standard deviation is their distance over the root of two, and one draw is itself", () => {
+  const wide: UncertainCost = { low: 10, likely: 40, high: 90, probability: 1, group: "a" };
+  const { p10, p90, standardDeviation } = costSum([wide], { correlation: 0, draws: 2, seed: 3 });
+  expect(standardDeviation).toBeCloseTo((p90 - p10) / Math.SQRT2, 9);
+  const one = costSum([wide], { correlation: 0, draws: 1, seed: 3 });
+  expect(one).toMatchObject({ p10: one.p90, mean: one.p50, standardDeviation: 0 });
+});
+
+const likeliestAt = (likely: number) =>
+  costSum([{ low: 0, likely, high: 100, probability: 1, group: "a" }], { ...options, draws: 400_000 });
+
+test("a cost likeliest at its end follows Beta(1, 5) or Beta(5, 1)", () => {
+  // Quantiles in closed form: 1 − (1 − p)^(1/5), and p^(1/5).
+  const low = likeliestAt(0);
+  const high = likeliestAt(100);
+  for (const [share, point] of [
+    [0.1, "p10"],
+    [0.5, "p50"],
+    [0.9, "p90"],
+  ] as const) {
+    expect(low[point]).toBeCloseTo(100 * (1 - (1 - share) ** 0.2), 0);
+    expect(high[point]).toBeCloseTo(100 * share ** 0.2, 0);
+  }
+});
+
+test("the same seed gives the same figures for ever", () => {
+  const small = { draws: 1001, seed: 20_260_512 };
+  expect(costSum(rows, { ...small, correlation: 0 })).toMatchInlineSnapshot(`
+    {
+      "closedForm": {
+        "mean": 1896.6666666666667,
+        "standardDeviation": 1543.3973554549705,
+      },
+      "mean": 1894.1426466178739,
+      "p10": 349.0052894412446,
+      "p50": 1077.1349204853002,
+      "p90": 3979.836513079264,
+      "standardDeviation": 1518.7173314376728,
+    }
+  `);
+  expect(costSum(rows, { ...small, correlation: 0.5 })).toMatchInlineSnapshot(`
+    {
+      "closedForm": {
+        "mean": 1896.6666666666667,
+        "standardDeviation": 1543.3973554549705,
+      },
+      "mean": 1875.389874501386,
+      "p10": 326.7886692128708,
+      "p50": 1076.3899252465364,
+      "p90": 3876.471089974418,
+      "standardDeviation": 1512.5996919920449,
+    }
+  `);
+});
+
+test("a correlation or a probability outside 0 and 1 is refused on either side", () => {
+  const [first] = rows;
+  expect(() => costSum(rows, { ...options, correlation: -0.1 })).toThrow(/correlation lies between/);
+  expect(() => costSum([{ ...first!, probability: 1.1 }], options)).toThrow(/probability lies between/);
+});

@@ -183,6 +183,9 @@ test("a reading brings its own probability, and a fault both name is certain", (
     probabilityWorse: 0.97,
   };
   expect(atStake(entry({ figures })).costs[0]?.probability).toBe(0.97);
+  expect(atStake(entry({ figures, outcome: "doubtful" })).costs[0]?.probability).toBe(0.97);
+  // What nobody disputes is priced as its owner says, figures or not.
+  expect(atStake(entry({ figures, outcome: "unstated" })).costs[0]?.probability).toBe(0.8);
   expect(atStake(entry({ outcome: "agree", standing: "agreed-fault" })).costs[0]?.probability).toBe(1);
 });
 
@@ -194,6 +197,14 @@ test("what is confirmed, found better, only in coverage or never put right costs
     entry({ item: "papers.title" }),
   );
   expect(quiet).toMatchObject({ costs: [], unset: [], currency: "USD", correlation: 0.4 });
+});
+
+test("an extent adds nothing where the row has no price of it, or the line is no fault", () => {
+  const fault = { atom: { of: "fault", kind: "corrosion", b: 0 }, finding: { a: null, b: 0 } } as const;
+  expect(atStake(entry({ ...fault, item: "engine.noise" })).costs[0]).toMatchObject({ low: 100, high: 300 });
+  expect(atStake(entry({ finding: { a: null, b: 0 } })).costs[0]).toMatchObject({ low: 1000, high: 5000 });
+  const elsewhere = { ...fault, finding: { a: null, b: null } };
+  expect(atStake(entry(elsewhere)).costs[0]).toMatchObject({ low: 1000, high: 5000 });
 });
 
 test("no row and no probability are said, never guessed", () => {

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import type { Answer } from "@evenhand/shared/answer";
 import type { GradeScale } from "@evenhand/shared/report";
-import type { Item } from "@evenhand/shared/sheet";
+import type { Item, Limit } from "@evenhand/shared/sheet";
 import { sheetVersion1 } from "../sheet-version-1/index.ts";
-import { callOf, mirrorImage } from "./index.ts";
+import { callOf, limitValue, mirrorImage } from "./index.ts";
 import type { CallContext } from "./index.ts";
 
 function itemOf(id: string): Item {
@@ -89,4 +89,81 @@ describe("a grade on a scale of fewer words", () => {
     expect([belts("g0", 4), belts("g1", 4), belts("g2", 4)]).toEqual(["repair", "no-yardstick", "good"]);
     expect([belts("g0", 2), belts("g1", 2)]).toEqual(["repair", "good"]);
   });
+});
+
+const limit = (more: Partial<Limit>): Limit => ({
+  side: "max",
+  value: 2,
+  severity: "danger",
+  source: { kind: "common-practice", text: "common practice, no source" },
+  ...more,
+});
+const wheel = (answer: Answer): CallContext => ({ other: () => answer });
+const coolant = (option: string, ...also: string[]) =>
+  callOf({ kind: "choice", option, also }, itemOf("engine.coolant"));
+const servo = (value: "yes" | "not-known") => callOf({ kind: "working", value }, itemOf("brakes.servo"));
+const floodLine = (value: "present" | "absent" | "not-known") =>
+  callOf({ kind: "presence", value }, itemOf("interior.flood-line"));
+const rails = (denied: string[]) => callOf({ kind: "faults", found: [], denied }, itemOf("underbody.rails"));
+
+describe("the figure a limit asks for", () => {
+  const rows = [
+    { upTo: 16, value: 2 },
+    { upTo: 18, value: 2.25 },
+  ];
+  const byWheel = limit({
+    value: 3,
+    byReading: { item: "interior.steering-wheel-diameter", unit: "in", rows },
+  });
+
+  test.each([
+    ["up to and with the row's own figure", inches(16), 2],
+    ["in the next row", inches(16.5), 2.25],
+    ["past the last row", inches(20), 3],
+    ["by the mean of several readings", millimeters(400, 420), 2.25],
+    ["where what was read is no length", { kind: "reading", unit: "psi", values: [{ value: 17 }] }, 3],
+    ["where it was not read", { kind: "not-seen", reason: "no-time" }, 3],
+  ] satisfies [string, Answer, number][])("hangs on another reading: %s", (_, answer, wanted) => {
+    expect(limitValue(byWheel, wheel(answer))).toBe(wanted);
+  });
+
+  test("speaks only where what it needs is fitted", () => {
+    const fitted = limit({ needsFitted: "brakes.servo" });
+    expect(limitValue(fitted, { other: () => ({ kind: "not-fitted" }) })).toBeUndefined();
+    expect(limitValue(fitted, { other: () => ({ kind: "working", value: "yes" }) })).toBe(2);
+    expect(limitValue(fitted, { other: () => undefined })).toBe(2);
+    expect(limitValue(limit({}), { other: () => ({ kind: "not-fitted" }) })).toBe(2);
+  });
+
+  test("one condition that is not met is enough to be silent", () => {
+    const when = [
+      { condition: "warm", is: true },
+      { condition: "engine-speed", atLeast: 1500 },
+    ];
+    const needed = limit({ when });
+    expect(limitValue(needed, { conditions: { warm: true, "engine-speed": 700 } })).toBeUndefined();
+    expect(limitValue(needed, { conditions: { warm: true, "engine-speed": 1800 } })).toBe(2);
+  });
+});
+
+describe("several options at once", () => {
+  test("are as bad as the worst, and good only where each is", () => {
+    expect(coolant("low", "oily")).toBe("worth");
+    expect(coolant("clean", "low")).toBe("small");
+    expect(coolant("clean")).toBe("good");
+    expect(coolant("clean", "not-known")).toBe("no-yardstick");
+  });
+});
+
+test("what an item calls good is good, what nobody knows has no yardstick", () => {
+  expect([servo("yes"), servo("not-known")]).toEqual(["good", "no-yardstick"]);
+  expect([floodLine("absent"), floodLine("present"), floodLine("not-known")]).toEqual([
+    "good",
+    "halt",
+    "no-yardstick",
+  ]);
+});
+
+test("faults denied are good, and none named and none denied says nothing", () => {
+  expect([rails(["corrosion"]), rails([])]).toEqual(["good", "no-yardstick"]);
 });
