@@ -2,6 +2,7 @@ import type { Answer } from "@evenhand/shared/answer";
 import { Finding } from "@evenhand/shared/finding";
 import type { Item } from "@evenhand/shared/sheet";
 import { callOf } from "@evenhand/sheet/call";
+import { presenceWords } from "@evenhand/sheet/presence-words";
 import type { Locator, Page } from "playwright-core";
 import {
   likePlace,
@@ -51,7 +52,7 @@ const wordsOf = (item: Item, answer: Answer): readonly string[] => {
     case "working":
       return [workingWords[answer.value] ?? answer.value];
     case "presence":
-      return [answer.value.replace("-", " ")];
+      return [presenceWords(item, answer.value) ?? answer.value.replace("-", " ")];
     case "grade":
       return [houseGrades[String(answer.value)] ?? String(answer.value)];
     case "choice":

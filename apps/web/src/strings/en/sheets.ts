@@ -43,7 +43,8 @@ export const sheets = {
   "place.not-fitted": "Not fitted",
   "place.later": "Later",
   "place.read-with": "Read with: {instrument}. Another under “How it was found”.",
-  "place.read-by-eye": "No instrument of the visit fits: it counts as read by eye.",
+  "place.read-by-eye":
+    "No instrument of the visit fits: it counts with twice the ordinary one’s error, or as by eye where eyes read.",
   "place.grounds": "How it was found, note",
   "place.clear": "Clear",
   "place.undo": "Undo",
@@ -120,7 +121,7 @@ export const sheets = {
   "grounds.by-eye": "none, by eye",
   "instruments.title": "Instruments of this visit",
   "instruments.hint":
-    "Their resolution and accuracy decide what a reading can confirm. A reading with no instrument counts as by eye.",
+    "Their resolution and accuracy decide what a reading can confirm. A reading with no instrument named counts with twice the ordinary one’s error, or as by eye where eyes read.",
   "instruments.none": "No instrument is entered yet.",
   "instruments.count": "{count, plural, one {# instrument} other {# instruments}}",
   "instruments.add": "Add an instrument",
