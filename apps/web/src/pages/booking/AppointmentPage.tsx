@@ -75,6 +75,30 @@ const IndependencePanel = ({ appointment }: { readonly appointment: AppointmentS
   );
 };
 
+const PlanPanel = ({ appointment }: { readonly appointment: AppointmentSeen }) => {
+  const t = useText();
+  const name = useCarName();
+  const { plan, start, zone, visits, cars } = appointment;
+  const nameOf = (car: string): string => {
+    const found = cars.find((one) => one.id === car);
+    return found ? name(found) : "";
+  };
+  return (
+    <Panel title={t("appointment.plan")} hint={t("plan.hint")}>
+      {!bringsCaution({ appointment }) && <VisitCaution plan={plan} />}
+      <PlanView plan={plan} start={start} zone={zone} nameOf={nameOf} />
+      {visits.map((visit) => (
+        <SheetStages
+          key={visit.vehicle}
+          visit={visit}
+          car={visits.length > 1 ? nameOf(visit.vehicle) : undefined}
+          isInspector={appointment.as === "inspector"}
+        />
+      ))}
+    </Panel>
+  );
+};
+
 /** One visit, as buyer, inspector, dealer or operator sees it, with what each may do next. */
 export const AppointmentPage = () => {
   const t = useText();
@@ -90,10 +114,6 @@ export const AppointmentPage = () => {
     );
   }
   if (!appointment) return <Loading />;
-  const nameOf = (car: string): string => {
-    const found = appointment.cars.find((one) => one.id === car);
-    return found ? name(found) : "";
-  };
   return (
     <Page
       title={t("appointment.title", {
@@ -105,23 +125,7 @@ export const AppointmentPage = () => {
       <div className={styles.columns}>
         <div className={styles.stack}>
           <Moves appointment={appointment} />
-          <Panel title={t("appointment.plan")} hint={t("plan.hint")}>
-            {!bringsCaution({ appointment }) && <VisitCaution plan={appointment.plan} />}
-            <PlanView
-              plan={appointment.plan}
-              start={appointment.start}
-              zone={appointment.zone}
-              nameOf={nameOf}
-            />
-            {appointment.visits.map((visit) => (
-              <SheetStages
-                key={visit.vehicle}
-                visit={visit}
-                car={appointment.visits.length > 1 ? nameOf(visit.vehicle) : undefined}
-                isInspector={appointment.as === "inspector"}
-              />
-            ))}
-          </Panel>
+          <PlanPanel appointment={appointment} />
           <BriefsPanel appointment={appointment} />
           <History appointment={appointment} />
         </div>

@@ -15,12 +15,11 @@ import { firstValues, problemsOf, vehicleOf, type NewCarValues } from "../../fea
 const wordsOf = (problems: ReturnType<typeof problemsOf>, t: Text): Record<string, string> =>
   Object.fromEntries(Object.entries(problems).map(([field, id]) => [field, t(id)]));
 
-export const NewCar = () => {
+const useNewCar = () => {
   const t = useText();
-  const account = useAccount();
   const navigate = useNavigate();
   const queries = useQueryClient();
-  const firms = organizationsOf(account, "dealer");
+  const firms = organizationsOf(useAccount(), "dealer");
   const form = useForm<NewCarValues>({
     initialValues: { ...firstValues, organization: firms[0]?.id ?? "" },
     validate: (values) => wordsOf(problemsOf(values), t),
@@ -32,11 +31,63 @@ export const NewCar = () => {
       await navigate({ to: "/cars/$vehicle", params: { vehicle: id } });
     },
   });
-  const text = (name: "make" | "model" | "identification" | "market" | "words") => ({
+  return { firms, form, create };
+};
+type NewCarForm = ReturnType<typeof useNewCar>;
+
+const useFields = (form: NewCarForm["form"]) => {
+  const t = useText();
+  return (name: "make" | "model" | "identification" | "market" | "words") => ({
     size: "md" as const,
     label: t(`new-car.${name}`),
     ...form.getInputProps(name),
   });
+};
+
+const Identity = ({ firms, form }: Omit<NewCarForm, "create">) => {
+  const t = useText();
+  const text = useFields(form);
+  return (
+    <div className={styles.fields}>
+      {firms.length > 1 && (
+        <NativeSelect
+          size="md"
+          label={t("new-car.organization")}
+          data={firms.map(({ id, name }) => ({ value: id, label: name }))}
+          {...form.getInputProps("organization")}
+        />
+      )}
+      <TextInput {...text("make")} />
+      <TextInput {...text("model")} />
+      <NumberInput
+        size="md"
+        label={t("new-car.modelYear")}
+        min={1886}
+        max={2100}
+        hideControls
+        {...form.getInputProps("modelYear")}
+      />
+      <TextInput
+        {...text("identification")}
+        description={t("new-car.identification.hint")}
+        autoCapitalize="characters"
+        spellCheck={false}
+      />
+      <TextInput {...text("market")} />
+      <TextInput
+        size="md"
+        inputMode="decimal"
+        label={t("new-car.asking")}
+        {...form.getInputProps("asking")}
+      />
+    </div>
+  );
+};
+
+export const NewCar = () => {
+  const t = useText();
+  const { firms, form, create } = useNewCar();
+  const text = useFields(form);
   return (
     <Page
       title={t("new-car.title")}
@@ -47,39 +98,7 @@ export const NewCar = () => {
       <form className={styles.form} onSubmit={form.onSubmit((values) => create.mutate(values))}>
         {create.error !== null && <ProblemNotice error={create.error} />}
         <Panel title={t("new-car.name")}>
-          <div className={styles.fields}>
-            {firms.length > 1 && (
-              <NativeSelect
-                size="md"
-                label={t("new-car.organization")}
-                data={firms.map(({ id, name }) => ({ value: id, label: name }))}
-                {...form.getInputProps("organization")}
-              />
-            )}
-            <TextInput {...text("make")} />
-            <TextInput {...text("model")} />
-            <NumberInput
-              size="md"
-              label={t("new-car.modelYear")}
-              min={1886}
-              max={2100}
-              hideControls
-              {...form.getInputProps("modelYear")}
-            />
-            <TextInput
-              {...text("identification")}
-              description={t("new-car.identification.hint")}
-              autoCapitalize="characters"
-              spellCheck={false}
-            />
-            <TextInput {...text("market")} />
-            <TextInput
-              size="md"
-              inputMode="decimal"
-              label={t("new-car.asking")}
-              {...form.getInputProps("asking")}
-            />
-          </div>
+          <Identity firms={firms} form={form} />
           <TextInput {...text("words")} description={t("new-car.words.hint")} maxLength={400} />
         </Panel>
         <Panel title={t("new-car.form")} hint={t("new-car.form.hint")}>
