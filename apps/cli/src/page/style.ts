@@ -59,5 +59,6 @@ nav{position:static}}
 .answer h2{margin:1.25rem 0 .3rem}.answer ol,.answer ul{margin:.2rem 0;padding-left:1.6rem}.answer li{margin:.25rem 0}
 .answer .grave{font-weight:600}.answer .danger .grave,.answer .halt .grave{color:var(--differ)}
 .answer q{font-style:italic}.answer small{font-size:.9em}
-@media print{.answer{break-after:page;font-size:9.5pt;line-height:1.3}nav{display:none}.row,.tally li{break-inside:avoid}body{background:#fff}}
+@media print{main{padding:0}h1{font-size:14pt}main>p{font-size:8pt;line-height:1.2;margin:0}
+.answer{break-after:page;font-size:7.5pt;line-height:1.2}.answer h2{font-size:9pt;margin:.35rem 0 .1rem}.answer p,.answer li,.answer ol,.answer ul{margin-top:0;margin-bottom:0}.answer q+q{display:none}nav{display:none}.row,.tally li{break-inside:avoid}body{background:#fff}}
 `;

@@ -19,8 +19,10 @@ const merged = (kind: string, groups: readonly Group[]): Group => ({
 });
 
 const isTrifle = (group: Group): boolean => weightOfGroup(group) >= SMALL;
+/** A number or a paper is put right by nobody's tools, and is telephoned about by itself. */
+const NO_REPAIR: ReadonlySet<string> = new Set(["unknown", "papers", "numbers", "identity"]);
 const isRepair = (group: Group): boolean =>
-  group.kind.family !== "unknown" && weightOfGroup(group) >= REPAIR && !isTrifle(group);
+  !NO_REPAIR.has(group.kind.family) && weightOfGroup(group) >= REPAIR && !isTrifle(group);
 const isUnseen = ({ kind }: Group): boolean => kind.family === "unknown" && kind.id !== "no-yardstick";
 const isClaims = (group: Group): boolean => isUnseen(group) && group.kind.id !== "unseen";
 

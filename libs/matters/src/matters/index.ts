@@ -21,21 +21,35 @@ const unique = (values: readonly (string | null | undefined)[]): string[] => [
   ...new Set(values.filter((value) => value !== null && value !== undefined)),
 ];
 
+const placeKey = ({ item, position }: { readonly item: string; readonly position: string }): string =>
+  `${item}@${position}`;
+
+/** The first group that holds each place some check speaks of. */
+const groupsAt = (groups: readonly Group[], items: ReadonlySet<string>): ReadonlyMap<string, number> => {
+  const at = new Map<string, number>();
+  for (const [index, { lines }] of groups.entries()) {
+    for (const { entry } of lines) {
+      if (!items.has(entry.item)) continue;
+      const key = placeKey(entry);
+      if (!at.has(key)) at.set(key, index);
+    }
+  }
+  return at;
+};
+
 /** Open checks by the matter they belong to: the first that holds a line they decided, found bad or read. */
 const checksByGroup = (
   groups: readonly Group[],
   { crossChecks }: Pick<Comparison, "crossChecks">,
-): ReadonlyMap<Group, number[]> => {
-  const of = new Map<Group, number[]>();
-  for (const [index, check] of crossChecks.entries()) {
-    if (!isOpenCheck(check)) continue;
-    const spoken = [...check.decides, ...check.bad, ...check.reads];
-    const group = groups.find(({ lines }) =>
-      lines.some(({ entry }) =>
-        spoken.some(({ item, position }) => item === entry.item && position === entry.position),
-      ),
-    );
-    if (group !== undefined) of.set(group, [...(of.get(group) ?? []), index]);
+): ReadonlyMap<number, number[]> => {
+  const open = [...crossChecks.entries()]
+    .filter(([, check]) => isOpenCheck(check))
+    .map(([index, { decides, bad, reads }]) => ({ index, spoken: [...decides, ...bad, ...reads] }));
+  const at = groupsAt(groups, new Set(open.flatMap(({ spoken }) => spoken.map(({ item }) => item))));
+  const of = new Map<number, number[]>();
+  for (const { index, spoken } of open) {
+    const first = Math.min(...spoken.map((place) => at.get(placeKey(place)) ?? Infinity));
+    if (Number.isFinite(first)) of.set(first, [...(of.get(first) ?? []), index]);
   }
   return of;
 };
@@ -60,7 +74,7 @@ export const matters = (
   const rank = (groups: readonly Group[]): Group[] => orderGroups(groups, reports.b, likely);
   const groups = rank(foldGroups(joinLines(comparison, reports.sheet), rank));
   const checks = checksByGroup(groups, comparison);
-  return groups.map((group): Matter => {
+  return groups.map((group, place): Matter => {
     const lines = group.lines.toSorted((a, b) => a.weight - b.weight || a.index - b.index);
     return {
       kind: group.kind.id,
@@ -73,7 +87,7 @@ export const matters = (
       question: group.kind.ask,
       admitted: isAdmitted(group),
       lines: lines.map(({ index }) => index),
-      checks: checks.get(group) ?? [],
+      checks: checks.get(place) ?? [],
       costRows: unique(lines.map(({ entry }) => reports.sheet.items.get(entry.item)?.item.costRow)),
     };
   });

@@ -114,6 +114,32 @@ describe("matters", () => {
     expect(ruled).toMatchObject({ kind: "engine-wear", checks: [0] });
   });
 
+  it("never count a number in doubt among trifles or repairs", () => {
+    const slip = { severity: "repair", outcome: "doubtful", marks: ["perhaps-unit"] } as const;
+    const number = line("identity.vin@main-plate", { ...slip, marks: [...slip.marks] });
+    const small = line("interior.carpet", { severity: "small" });
+    expect(namesOf(of(number, small))).toEqual(["numbers", "small-things"]);
+    const repairs = [
+      "electrics.clock",
+      "electrics.horn",
+      "electrics.heat",
+      "engine.coolant",
+      "engine.timing",
+    ];
+    const more = [
+      "road.take-up",
+      "interior.top@fabric",
+      "driveline.exhaust@hangers",
+      "steering.springs@left-front",
+    ];
+    const rest = ["brakes.servo", "wheels.tubes", "engine.wiring", "electrics.volts-rest", "interior.smell"];
+    const many = [...repairs, ...more, ...rest].map((place) => line(place, repair));
+    const found = of(number, ...many);
+    expect(found.length).toBeLessThanOrEqual(12);
+    expect(namesOf(found)).toContain("numbers");
+    expect(namesOf(found)).toContain("repairs");
+  });
+
   it("fold repairs, and what nobody spoke of, where there would be more than a dozen", () => {
     const dangers = [
       "brakes.hoses@left-front",

@@ -47,8 +47,9 @@ const isPerhapsASlip = ({ marks }: Entry): boolean =>
 const DOUBTFUL = 0.25;
 /** Behind what was found one step milder: a search nobody ran does not stand before a rotten lift point, but before the price. */
 const UNKNOWN = 1.5;
-/** What neither claimed nor looked for: every visit leaves some; behind what the price rests on, before the trifles. */
+/** What neither claimed nor looked for: every visit leaves some; behind what the price rests on. */
 const UNASKED = 2.5;
+/** In doubt or unknown, nothing that is more than a trifle becomes one. */
 const BEFORE_TRIFLES = 3.75;
 
 const behind = (entry: Entry): number => {
@@ -67,7 +68,7 @@ const behind = (entry: Entry): number => {
  */
 export const weightOf = (entry: Entry): number => {
   const weight = severityRank(entry.severity ?? "small") + behind(entry);
-  return isUnasked(entry) ? Math.min(weight, BEFORE_TRIFLES) : weight;
+  return entry.severity === "small" ? weight : Math.min(weight, BEFORE_TRIFLES);
 };
 
 const isMeasured = ({ marks, figures, standing }: Entry): boolean =>
