@@ -122,14 +122,14 @@ test("what was noted as shown before places were noted is read place by place af
   const url = await empty("exposed");
   const before = readMigrations().filter(({ name }) => name < "20261127000000_exposure_by_place");
   await migrate(url, before);
-  const [car, firm, other, version, account, report] = [1, 2, 3, 4, 5, 6].map(id);
+  const [car, firm, other, version, account, report, order] = [1, 2, 3, 4, 5, 6, 0].map(id);
   const shown = (nth: number, who: string | undefined, whole: boolean, hour: number): string =>
     `('${id(nth)}', '${who}', '${car}', '${version}', '${account}', ${whole}, '2026-05-04T${hour}:00:00Z')`;
   // Only what the migration reads: what these rows refer to is left out.
   await query(
     url,
     `SET session_replication_role = replica;
-     INSERT INTO report VALUES ('${report}', '${car}', '${firm}', null, 'inspection', 1, true, '{}', '${account}', now(), now());
+     INSERT INTO report VALUES ('${report}', '${car}', '${firm}', '${order}', 'inspection', 1, true, '{}', '${account}', now(), now());
      INSERT INTO report_finding VALUES
        ('${report}', 'electrics.horn', '', 1, '{}', '2026-05-04T10:30:00Z', '${account}', now()),
        ('${report}', 'wheels.tread-depth', 'left-front', 1, '{}', '2026-05-04T12:30:00Z', '${account}', now());
