@@ -93,3 +93,30 @@ test("a first look is filled on a phone by stage and place with one and a half p
     await keepPicture(wide, `walk-${stage}`);
   }
 });
+
+test("the inspector's own doubt, in words, leaves the road as not seen and unsafe, and stands beside every line of it", async () => {
+  const { inspector, id, address } = await emptyInspection();
+  const page = await openPage(browser(), inspector, phone);
+  await page.goto(`${address}?stage=road`);
+  await page.getByRole("button", { name: "I have read these: begin" }).click();
+  const leave = page.getByRole("button", { name: /^Stay off the road: \d+ lines not seen, unsafe$/ });
+  await leave.waitFor();
+  expect(await leave.isDisabled()).toBe(true);
+  const doubt = "The rear axle sits askew, and nobody could say why.";
+  await page.getByLabel("Your own doubt about the road, in words").fill(doubt);
+  await keepPicture(page, "walk-road-doubt");
+  await leave.click();
+  await page.getByText("Stay off the road: your own doubt closes it").waitFor();
+  await keepPicture(page, "walk-road-doubted");
+  await page.getByText("Everything is saved with the service").waitFor();
+  const { report } = await inspector.does("reports.get", { path: { id } });
+  const road = walkOf(index, report.vehicle.form, scopeOf("first-look", null)).find(
+    ({ stage }) => stage === "road",
+  );
+  const keys = new Set(road?.lines.map(({ key }) => key));
+  const left = report.findings.filter((finding) => keys.has(keyOf(finding)));
+  expect(left).toHaveLength(keys.size);
+  expect(new Set(left.map(({ answer, note }) => JSON.stringify([answer, note])))).toEqual(
+    new Set([JSON.stringify([{ kind: "not-seen", reason: "unsafe" }, doubt])]),
+  );
+});

@@ -29,7 +29,7 @@ export const walk = {
   "walk.progress.bar": "Answered of all lines",
   "walk.left":
     "{minutes, plural, =0 {nothing left by the sheet’s minutes} one {about # minute left} other {about # min left}}",
-  "walk.left.here": "{minutes, plural, =0 {} other {# of them here}}",
+  "walk.left.here": "{minutes, plural, =0 {} other {# min of them here}}",
   "walk.gate": "Before this stage: {stage}",
   "walk.gate.begin": "I have read these: begin",
   "walk.gate.read": "Cautions of this stage, read at {time}",
