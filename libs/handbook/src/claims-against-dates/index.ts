@@ -81,22 +81,21 @@ export const claimsAgainstDates = (input: ClaimsAgainstDatesInput, firm: FirmLim
   const newDays = claimsAgainstDatesRecord.limit("claims.new-days", firm);
   const reference = referenceOf(input);
   const known = input.dates.filter((dates) => dates.length > 0);
-  const words = {
-    claim: claimText(input),
-    dates: known.map(dateText).join("; "),
-    reference: dateText(reference),
-  };
-  const detail = {
-    words,
+  const detailOf = (dates: readonly DateSet[]) => ({
+    words: {
+      claim: claimText(input),
+      dates: dates.map(dateText).join("; "),
+      reference: dateText(reference),
+    },
     ...(input.claim === "new" ? { limits: [newDays] } : {}),
     ...(input.claim === "at-most-years" ? { figures: { years: figure(input.years, "a") } } : {}),
-  };
-  if (known.length === 0 || reference.length === 0) return claimsAgainstDatesRecord.answer("too-few", detail);
+  });
+  const { answer } = claimsAgainstDatesRecord;
+  if (known.length === 0 || reference.length === 0) return answer("too-few", detailOf(known));
   const zone = zoneOf(input, newDays);
   const verdicts = known.map((dates) => judgeAll(gapsOf(dates, reference), zone));
-  if (verdicts.includes("breaks")) return claimsAgainstDatesRecord.answer(BREAKS[input.claim], detail);
-  return claimsAgainstDatesRecord.answer(
-    verdicts.includes("cannot-tell") ? "some-readings" : "no-contradiction",
-    detail,
-  );
+  // A date that fits is no reason, and is not named as one.
+  const against = known.filter((_, index) => verdicts[index] === "breaks");
+  if (against.length > 0) return answer(BREAKS[input.claim], detailOf(against));
+  return answer(verdicts.includes("cannot-tell") ? "some-readings" : "no-contradiction", detailOf(known));
 };

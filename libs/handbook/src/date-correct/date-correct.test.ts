@@ -177,6 +177,8 @@ describe("claimsAgainstDates", () => {
     expect(claimsAgainstDates({ ...input, dates: [on(1), on(2), on(1001)] }).reason).toBe(
       "original-but-later",
     );
+    // A date that fits is not named among those that do not.
+    expect(claimsAgainstDates({ ...input, dates: [on(1), on(1001)] }).words?.dates).toBe("1972-09-28");
     expect(claimsAgainstDates({ ...input, dates: [on(1), between(1, 2000)] }).reason).toBe("some-readings");
     expect(claimsAgainstDates({ ...input, dates: [[...on(1), ...on(2000)]] }).reason).toBe("some-readings");
     expect(claimsAgainstDates({ ...input, dates: [on(1), on(2)] }).words?.dates).toBe(
