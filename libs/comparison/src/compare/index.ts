@@ -84,10 +84,9 @@ const severityOf = (meeting: Meeting, judgment: Judgment, calls: Entry["calls"])
   // Nobody is worse off than was said: only the statement is in question.
   if (direction === "found-better") return "small";
   if (isBadCall(calls.a)) return calls.a;
-  // What was found is good by its yardstick: it may be dearer than was said, and hurts nobody.
-  return calls.b === "good" && severityRank(parted) < severityRank("repair") && parted !== "worth"
-    ? "repair"
-    : parted;
+  // What was found is good by its yardstick: it may be dearer than was said, and hurts nobody. A reading may lie at its limit.
+  const isGood = calls.b === "good" && meeting.b?.answer.kind !== "reading";
+  return isGood && parted !== "worth" && severityRank(parted) < severityRank("repair") ? "repair" : parted;
 };
 
 const NO_MARKS: Mark[] = [];
