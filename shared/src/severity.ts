@@ -16,8 +16,6 @@ export const CALLS = ["good", "no-yardstick", ...SEVERITIES] as const;
 export const Call = z.enum(CALLS);
 export type Call = z.infer<typeof Call>;
 
-const rank = new Map<string, number>(SEVERITIES.map((severity, index) => [severity, index]));
-
 /**
  * Whether a call says that the thing is bad.
  *
@@ -32,7 +30,10 @@ export const isBadCall = (call: Call | null | undefined): call is Severity =>
  *
  * @example severityRank("danger") // 1
  */
-export const severityRank = (severity: Severity): number => rank.get(severity) ?? SEVERITIES.length;
+export const severityRank = (severity: Severity): number => {
+  const rank = SEVERITIES.indexOf(severity);
+  return rank < 0 ? SEVERITIES.length : rank;
+};
 
 /**
  * The graver of two severities; `null` is none.

@@ -8,7 +8,7 @@ import { applyRules } from "../apply-rules/index.ts";
 import { agreementOf } from "../agreement/index.ts";
 import { biasOf } from "../bias/index.ts";
 import { chanceOf, qValuesOf } from "../chance/index.ts";
-import { compare } from "../compare/index.ts";
+import { compareByPlace } from "../compare/index.ts";
 import type { CompareOptions } from "../compare/index.ts";
 import { coverageOf, placesSeen } from "../coverage/index.ts";
 import { ENGINE } from "../engine/index.ts";
@@ -38,6 +38,9 @@ const figuresOf = ({ limits, maker }: ReportHandbook): NonNullable<Comparison["h
   limits,
   makerSource: maker?.source ?? null,
 });
+
+/** Statistics are made of these alone; most lines have none. */
+const hasFigures = ({ figures }: Entry): boolean => figures !== undefined;
 
 /** q-values and readings to settle, into figures that this analysis alone holds. */
 const completeFigures = (
@@ -76,15 +79,16 @@ export const analyze = (
   sheet: CompiledSheet,
   options: AnalyzeOptions = {},
 ): Comparison => {
-  const { entries: found } = compare(a, b, sheet, options);
+  const { entries: found, places: placed } = compareByPlace(a, b, sheet, options);
   const checks = crossChecks(
     { report: a, index: indexFindings(a) },
     { report: b, index: indexFindings(b) },
     sheet,
   );
-  completeFigures(found, a, b, sheet, options);
+  completeFigures(found.filter(hasFigures), a, b, sheet, options);
   const entries = applyRules(found, checks, sheet);
-  const places = placesSeen(entries, a, b, sheet);
+  const measured = entries.filter(hasFigures);
+  const places = placesSeen(entries, a, b, sheet, placed);
   const costs = costsOf(options.costs);
   const { make, model, modelYear, identification } = a.vehicle;
   return {
@@ -102,8 +106,8 @@ export const analyze = (
     ...tallyOf(entries),
     coverage: coverageOf(places, sheet),
     softness: softnessOf(places, a),
-    agreement: agreementOf(entries, b),
-    bias: biasOf(entries, sheet),
-    chance: chanceOf(entries),
+    agreement: agreementOf(measured, b),
+    bias: biasOf(measured, sheet),
+    chance: chanceOf(measured),
   };
 };

@@ -128,12 +128,19 @@ const collect = (
   entries: readonly Entry[],
   checks: readonly CrossCheck[],
   { items }: Pick<CompiledSheet, "items">,
-): { readonly items: ReadonlySet<string>; readonly places: Places } => {
+): { readonly spokenOf: readonly number[]; readonly places: Places } => {
   const isFigure = (item: string): boolean => items.get(item)?.item.answer === "reading";
   const places: Places = new Map();
   // Only what a check speaks of is looked up.
-  const spokenOf = new Set(checks.flatMap(({ reads, decides, bad }) => itemsOf(reads, decides, bad)));
-  const own = entries.filter(({ item }) => spokenOf.has(item));
+  const itemsSpokenOf = new Set(checks.flatMap(({ reads, decides, bad }) => itemsOf(reads, decides, bad)));
+  const spokenOf: number[] = [];
+  const own: Entry[] = [];
+  for (let index = 0; index < entries.length; index += 1) {
+    const entry = entries[index];
+    if (entry === undefined || !itemsSpokenOf.has(entry.item)) continue;
+    spokenOf.push(index);
+    own.push(entry);
+  }
   const alike = readAlike(own);
   const lines: Lines = new Map(
     own
@@ -144,7 +151,7 @@ const collect = (
     if (check.verdict === "breaks") collectBreak(check, alike, lines, places);
     else if (check.verdict === "holds") collectHold(check, isFigure, places);
   }
-  return { items: spokenOf, places };
+  return { spokenOf, places };
 };
 
 const without = (entry: Entry, ...marks: Entry["marks"]): Entry["marks"] =>
@@ -225,6 +232,24 @@ const borneOut = (entry: Entry): Entry =>
       }
     : entry;
 
+const ruledEntry = (entry: Entry, ruled: Ruled): Entry => {
+  if (ruled.fallen !== null) {
+    // A rule that says which reading is right says how grave the slip is, and accuses nobody.
+    return isMisread(entry) ? { ...entry, severity: ruled.fallen } : fallen(entry, ruled.fallen);
+  }
+  const alone = entry.coverageOnly === true || entry.outcome === "unstated";
+  const unjudged = alone && entry.marks.includes("no-yardstick");
+  const severity = worseSeverity(
+    worseSeverity(ruled.bad, alone ? ruled.suspect : null),
+    unjudged ? ruled.evidence : null,
+  );
+  if (severity !== null && entry.atom.of === "answer" && entry.finding.b !== null)
+    return bad(entry, severity);
+  if (severity !== null) return { ...entry, severity: worseSeverity(entry.severity, severity) };
+  if (ruled.borneOut && !ruled.broken && !isBadCall(entry.calls.a)) return borneOut(entry);
+  return ruled.passed && !ruled.broken ? passed(entry) : entry;
+};
+
 /**
  * Lays what the rules of the handbook say onto the lines: a claim that a rule breaks differs, by figures, whether or not the
  * inspector answered that item, unless it is a number that was probably misread; what a broken rule read is bad; what a rule read and holds is good where nothing else judges it, and a
@@ -237,25 +262,13 @@ export const applyRules = (
   checks: readonly CrossCheck[],
   sheet: Pick<CompiledSheet, "items">,
 ): Entry[] => {
-  const { items, places } = collect(entries, checks, sheet);
-  return entries.map((entry) => {
-    if (entry.atom.of === "fault" || !items.has(entry.item)) return entry;
+  const { spokenOf, places } = collect(entries, checks, sheet);
+  const laid = entries.slice();
+  for (const index of spokenOf) {
+    const entry = entries[index];
+    if (entry === undefined || entry.atom.of === "fault") continue;
     const ruled = places.get(keyOf(entry.item, entry.position));
-    if (ruled === undefined) return entry;
-    if (ruled.fallen !== null) {
-      // A rule that says which reading is right says how grave the slip is, and accuses nobody.
-      return isMisread(entry) ? { ...entry, severity: ruled.fallen } : fallen(entry, ruled.fallen);
-    }
-    const alone = entry.coverageOnly === true || entry.outcome === "unstated";
-    const unjudged = alone && entry.marks.includes("no-yardstick");
-    const severity = worseSeverity(
-      worseSeverity(ruled.bad, alone ? ruled.suspect : null),
-      unjudged ? ruled.evidence : null,
-    );
-    if (severity !== null && entry.atom.of === "answer" && entry.finding.b !== null)
-      return bad(entry, severity);
-    if (severity !== null) return { ...entry, severity: worseSeverity(entry.severity, severity) };
-    if (ruled.borneOut && !ruled.broken && !isBadCall(entry.calls.a)) return borneOut(entry);
-    return ruled.passed && !ruled.broken ? passed(entry) : entry;
-  });
+    if (ruled !== undefined) laid[index] = ruledEntry(entry, ruled);
+  }
+  return laid;
 };

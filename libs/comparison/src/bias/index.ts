@@ -31,9 +31,9 @@ export const gradeSteps = (entries: readonly Entry[]): number[] => {
 export const readingShifts = (entries: readonly Entry[], sheet: CompiledSheet): number[] => {
   const shifts: number[] = [];
   for (const { item, atom, figures } of entries) {
+    if (figures?.of !== "reading" || atom.of !== "answer" || !(figures.delta > 0)) continue;
     const spec = sheet.items.get(item)?.item.reading;
-    if (figures?.of !== "reading" || atom.of !== "answer" || spec === undefined || !(figures.delta > 0))
-      continue;
+    if (spec === undefined) continue;
     const worse = worseBy(figures, worseWay(spec));
     if (worse !== undefined) shifts.push(worse / figures.delta);
   }

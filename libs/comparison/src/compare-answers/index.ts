@@ -1,4 +1,4 @@
-import type { AnswerKind, AnswerOf } from "@evenhand/shared/answer";
+import type { AnswerOf } from "@evenhand/shared/answer";
 import type { Finding } from "@evenhand/shared/finding";
 import type { Instrument, Report } from "@evenhand/shared/report";
 import type { ReadingSpec } from "@evenhand/shared/sheet";
@@ -61,13 +61,6 @@ const OTHER_KIND: Judgment = {
   standing: standingOf("incomparable"),
 };
 
-/** Two answers of one kind, and what they are of. */
-type Pair<K extends AnswerKind> = {
-  readonly a: AnswerOf<K>;
-  readonly b: AnswerOf<K>;
-  readonly asked: AnsweredPair;
-};
-
 const instrumentOf = (finding: Finding, side: Side): Instrument | undefined =>
   side.instruments.get(finding.instrument ?? "");
 
@@ -83,7 +76,7 @@ const useAllowed = (item: string, spec: ReadingSpec, { useAllowed: set, milesBet
   return set[item] ?? riseAllowed + byMiles;
 };
 
-const readings = ({ a, b, asked }: Pair<"reading">): Judgment => {
+const readings = (a: AnswerOf<"reading">, b: AnswerOf<"reading">, asked: AnsweredPair): Judgment => {
   const { item } = asked.place.compiled;
   const spec = item.reading;
   if (spec === undefined) return OTHER_KIND;
@@ -110,7 +103,7 @@ const isSameGrade = (a: AnswerOf<"grade">, b: AnswerOf<"grade">): boolean =>
 
 const isSameStretch = (a: Stretch, b: Stretch): boolean => a[0] === b[0] && a[1] === b[1];
 
-const grades = ({ a, b, asked }: Pair<"grade">): Judgment => {
+const grades = (a: AnswerOf<"grade">, b: AnswerOf<"grade">, asked: AnsweredPair): Judgment => {
   const { item } = asked.place.compiled;
   const scalesA = asked.sides.a.report.scales;
   const scalesB = asked.sides.b.report.scales;
@@ -145,7 +138,7 @@ const choices = (a: string, b: string, between: string | undefined, asked: Answe
 };
 
 /** What nobody promised and nobody found is no fault of anybody. */
-const presences = ({ a, b, asked }: Pair<"presence">): Judgment => {
+const presences = (a: AnswerOf<"presence">, b: AnswerOf<"presence">, asked: AnsweredPair): Judgment => {
   const { presence } = asked.place.compiled.item;
   if (presence?.onlyIfPromised !== true || a.value !== b.value || a.value === "not-known") {
     return choices(a.value, b.value, undefined, asked);
@@ -165,7 +158,7 @@ const gravest = (options: readonly string[], asked: AnsweredPair): string => {
 };
 
 /** Where several options can be true: what one found beyond the other decides, the gravest first. */
-const lists = ({ a, b, asked }: Pair<"choice">): Judgment => {
+const lists = (a: AnswerOf<"choice">, b: AnswerOf<"choice">, asked: AnsweredPair): Judgment => {
   if (a.also === undefined && b.also === undefined) return choices(a.option, b.option, undefined, asked);
   const saidA = optionsOf(a);
   const saidB = optionsOf(b);
@@ -192,13 +185,13 @@ const lists = ({ a, b, asked }: Pair<"choice">): Judgment => {
 /** The check digit is 49 CFR 565's: from model year 1981 on. */
 const FIRST_CHECKED_YEAR = 1981;
 
-const codes = ({ a, b, asked }: Pair<"code">): Judgment => {
+const codes = (a: AnswerOf<"code">, b: AnswerOf<"code">, asked: AnsweredPair): Judgment => {
   const system = asked.place.compiled.item.code?.system;
   const checked = asked.sides.a.report.vehicle.modelYear >= FIRST_CHECKED_YEAR;
   return system === undefined ? OTHER_KIND : compareCode(system, a.text, b.text, checked);
 };
 
-const colors = ({ a, b, asked }: Pair<"color">): Judgment => {
+const colors = (a: AnswerOf<"color">, b: AnswerOf<"color">, asked: AnsweredPair): Judgment => {
   const spec = asked.place.compiled.item.color;
   return spec === undefined ? OTHER_KIND : compareColor(a, b, spec);
 };
@@ -206,13 +199,13 @@ const colors = ({ a, b, asked }: Pair<"color">): Judgment => {
 const byKind = (asked: AnsweredPair): Judgment => {
   const a = asked.a.answer;
   const b = asked.b.answer;
-  if (a.kind === "reading" && b.kind === "reading") return readings({ a, b, asked });
-  if (a.kind === "choice" && b.kind === "choice") return lists({ a, b, asked });
+  if (a.kind === "reading" && b.kind === "reading") return readings(a, b, asked);
+  if (a.kind === "choice" && b.kind === "choice") return lists(a, b, asked);
   if (a.kind === "working" && b.kind === "working") return choices(a.value, b.value, "intermittent", asked);
-  if (a.kind === "presence" && b.kind === "presence") return presences({ a, b, asked });
-  if (a.kind === "grade" && b.kind === "grade") return grades({ a, b, asked });
-  if (a.kind === "code" && b.kind === "code") return codes({ a, b, asked });
-  return a.kind === "color" && b.kind === "color" ? colors({ a, b, asked }) : OTHER_KIND;
+  if (a.kind === "presence" && b.kind === "presence") return presences(a, b, asked);
+  if (a.kind === "grade" && b.kind === "grade") return grades(a, b, asked);
+  if (a.kind === "code" && b.kind === "code") return codes(a, b, asked);
+  return a.kind === "color" && b.kind === "color" ? colors(a, b, asked) : OTHER_KIND;
 };
 
 /** Options that move from day to day: those the item names, or all of one that drifts. */

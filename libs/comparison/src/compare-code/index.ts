@@ -1,7 +1,8 @@
 import type { CodeFigures } from "@evenhand/shared/comparison";
 import type { CodeSystem } from "@evenhand/shared/sheet";
 import { hasRightCheckDigit } from "@evenhand/handbook/check-digit";
-import { isSameCode, normalizeCode } from "@evenhand/handbook/code-text";
+import { isSameAsNormalized, normalizeCode } from "@evenhand/handbook/code-text";
+import type { NormalizedCode } from "@evenhand/handbook/code-text";
 import { misreading } from "@evenhand/handbook/identifier-text";
 import type { Judgment } from "../judgment/index.ts";
 import type { Reason } from "../reason/index.ts";
@@ -54,10 +55,11 @@ const oneDropped = (a: string, b: string): boolean => {
 
 type Said = { readonly outcome: Judgment["outcome"]; readonly reason: Reason };
 
-const judge = (system: CodeSystem, texts: readonly [string, string], a: string, b: string): Said => {
-  if (isSameCode(system, ...texts)) return { outcome: "agree", reason: "same-code" };
+const judge = (system: CodeSystem, codeA: NormalizedCode, codeB: NormalizedCode): Said => {
+  if (isSameAsNormalized(system, codeA, codeB)) return { outcome: "agree", reason: "same-code" };
   // Free text and sizes have no look-alikes: another word is another word.
   if (system === "tire-size") return { outcome: "differ", reason: "other-code" };
+  const [a, b] = [codeA.normalized, codeB.normalized];
   const apart = misreading(a, b);
   if (apart === "exchanged") return { outcome: "doubtful", reason: "two-exchanged" };
   if (apart === "look-alike" || oneWornShape(a, b)) return { outcome: "doubtful", reason: "one-look-alike" };
@@ -76,7 +78,7 @@ const judge = (system: CodeSystem, texts: readonly [string, string], a: string, 
 export const compareCode = (system: CodeSystem, textA: string, textB: string, checked: boolean): Judgment => {
   const a = normalizeCode(system, textA);
   const b = normalizeCode(system, textB);
-  const { outcome, reason } = judge(system, [textA, textB], a, b);
+  const { outcome, reason } = judge(system, { text: textA, normalized: a }, { text: textB, normalized: b });
   return {
     outcome,
     reason,

@@ -5,7 +5,8 @@ import { isBadCall, severityRank } from "@evenhand/shared/severity";
 import type { Call, Severity } from "@evenhand/shared/severity";
 import { callFault, callOf } from "@evenhand/sheet/call";
 import type { CallContext } from "@evenhand/sheet/call";
-import type { CompiledItem, CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import { contextMover, findingAt } from "./moving-context.ts";
 import { compareAnswers } from "../compare-answers/index.ts";
 import type { Sides } from "../compare-answers/index.ts";
 import { compareFaults } from "../compare-faults/index.ts";
@@ -16,7 +17,7 @@ import { milesBetween } from "../miles-between/index.ts";
 import { mirrorFaults } from "../mirror-faults/index.ts";
 import { pairPlaces } from "../pair-places/index.ts";
 import { planOf } from "../plan/index.ts";
-import type { Plan, PlannedPlace } from "../plan/index.ts";
+import type { PlannedPlace } from "../plan/index.ts";
 import { findSharing } from "../sharing/index.ts";
 import type { SameIds } from "../sharing/index.ts";
 import { faultAtoms, isClaim, isSilence, judgeSilence, limitsOfOne } from "../silence/index.ts";
@@ -32,22 +33,23 @@ export type CompareOptions = {
 
 /** The few pairs of firmness there are, kept once each, so that nobody may write to them. */
 const FIRMNESS: readonly (Firmness | null)[] = [null, "asserted", "hedged", "second-hand"];
-const FIRMNESSES: ReadonlyMap<Firmness | null, ReadonlyMap<Firmness | null, Entry["firmness"]>> = new Map(
-  FIRMNESS.map((a) => [a, new Map(FIRMNESS.map((b) => [b, Object.freeze({ a, b })]))]),
+const FIRMNESSES: readonly Entry["firmness"][] = FIRMNESS.flatMap((a) =>
+  FIRMNESS.map((b) => Object.freeze({ a, b })),
 );
 
 const firmnessOf = (a: Finding | undefined, b: Finding | undefined): Entry["firmness"] => {
   const first = a?.firmness ?? null;
   const second = b?.firmness ?? null;
-  return FIRMNESSES.get(first)?.get(second) ?? { a: first, b: second };
+  const kept = FIRMNESSES[FIRMNESS.indexOf(first) * FIRMNESS.length + FIRMNESS.indexOf(second)];
+  return kept ?? { a: first, b: second };
 };
 
-/** One place as the two reports have it. */
+/** One place as the two reports have it. One object moves over all the places of a comparison, and nobody keeps it. */
 type Meeting = {
-  readonly place: PlannedPlace;
-  readonly a: Finding | undefined;
-  readonly b: Finding | undefined;
-  readonly finding: Entry["finding"];
+  place: PlannedPlace;
+  a: Finding | undefined;
+  b: Finding | undefined;
+  finding: Entry["finding"];
   readonly sides: Sides;
   readonly contexts: { readonly a: CallContext; readonly b: CallContext };
 };
@@ -173,24 +175,13 @@ const append = (meeting: Meeting, entries: Entry[]): void => {
       frame: place.frame,
       sharedEye: sides.sharing.person(a, b),
     });
-    for (const { atom, said } of atoms) entries.push(makeEntry(meeting, atom, said));
+    for (let index = 0; index < atoms.length; index += 1) {
+      const judged = atoms[index];
+      if (judged !== undefined) entries.push(makeEntry(meeting, judged.atom, judged.said));
+    }
     return undefined;
   }
   entries.push(makeEntry(meeting, WHOLE, compareAnswers({ a, b, place, sides, contexts: meeting.contexts })));
-};
-
-/** A list is never asked for what stands before its first: the machine takes that for a name and looks long for it. */
-const findingAt = (findings: readonly Finding[], index: number): Finding | undefined =>
-  index < 0 ? undefined : findings[index];
-
-/** Finds another finding of a report, of the whole car or at the same place. */
-const otherFindings = ({ findings }: Report, plan: Plan, indexes: Int32Array) => {
-  const at = (item: string, position: string): Finding | undefined => {
-    const number = plan.numberOf(item, position);
-    return number === undefined ? undefined : findingAt(findings, indexes[number] ?? -1);
-  };
-  return (item: string, position = ""): Finding | undefined =>
-    at(item, "") ?? (position === "" ? undefined : at(item, position));
 };
 
 const once = <Value>(make: () => Value): (() => Value) => {
@@ -206,36 +197,57 @@ const sidesOf = (a: Report, b: Report, options: CompareOptions): Sides => ({
   milesBetween: once(() => milesBetween(a, b)),
 });
 
-const NO_CONTEXT: CallContext = {};
+/** Lines in sheet order, and for each the place it speaks of. */
+export type Lines = { readonly entries: Entry[]; readonly places: readonly PlannedPlace[] };
 
-const contextMaker = (report: Report, plan: Plan, indexes: Int32Array) => {
-  const otherFinding = otherFindings(report, plan, indexes);
-  const other: CallContext["other"] = (item, position) => otherFinding(item, position)?.answer;
-  const { scales } = report;
-  const { form } = report.vehicle;
-  const contextOf = (
-    { faultKinds }: CompiledItem,
-    position: string,
-    { conditions }: Finding,
-  ): CallContext => ({
-    position,
-    conditions,
-    scales,
-    form,
-    faultKinds,
-    other,
-    otherCall,
-  });
-  /** What another item is called follows nothing in its turn. */
-  const otherCall = (item: string, position = ""): Call | undefined => {
-    const compiled = plan.sheet.items.get(item);
-    const finding = otherFinding(item, position);
-    if (compiled === undefined || finding === undefined) return undefined;
-    const { otherCall: _none, ...context } = contextOf(compiled, position, finding);
-    return callOf(finding.answer, compiled.item, context);
-  };
-  return ({ compiled, position }: PlannedPlace, finding: Finding | undefined): CallContext =>
-    finding === undefined ? NO_CONTEXT : contextOf(compiled, position, finding);
+/** What has been said so far, and where lines of single faults stand. */
+type Written = { readonly entries: Entry[]; readonly places: PlannedPlace[]; readonly faults: number[] };
+
+const noteLines = ({ entries, places, faults }: Written, place: PlannedPlace): void => {
+  for (let index = places.length; index < entries.length; index += 1) {
+    places.push(place);
+    if (entries[index]?.atom.of === "fault") faults.push(index);
+  }
+};
+
+/** `compare`, with the place of every line, which who goes on with the lines then need not look up. */
+export const compareByPlace = (
+  a: Report,
+  b: Report,
+  sheet: CompiledSheet,
+  options: CompareOptions = {},
+): Lines => {
+  const plan = planOf(sheet);
+  const { places, findingsA, findingsB } = pairPlaces(a, b, plan);
+  const first = contextMover(a, plan, findingsA);
+  const second = contextMover(b, plan, findingsB);
+  const contexts = { a: first.context, b: second.context };
+  const sides = sidesOf(a, b, options);
+  const written: Written = { entries: [], places: [], faults: [] };
+  let meeting: Meeting | undefined;
+  for (let number = 0; number < places.length; number += 1) {
+    const place = places[number];
+    if (place === undefined || place.circumstance) continue;
+    const indexA = findingsA[place.number] ?? -1;
+    const indexB = findingsB[place.number] ?? -1;
+    if (indexA < 0 && indexB < 0) {
+      written.entries.push(place.silent);
+      written.places.push(place);
+      continue;
+    }
+    const findingA = findingAt(a.findings, indexA);
+    const findingB = findingAt(b.findings, indexB);
+    first.move(place, findingA);
+    second.move(place, findingB);
+    meeting ??= { place, a: findingA, b: findingB, finding: { a: null, b: null }, sides, contexts };
+    meeting.place = place;
+    meeting.a = findingA;
+    meeting.b = findingB;
+    meeting.finding = { a: indexA < 0 ? null : indexA, b: indexB < 0 ? null : indexB };
+    append(meeting, written.entries);
+    noteLines(written, place);
+  }
+  return { entries: mirrorFaults(written.entries, written.faults, a, b, sheet), places: written.places };
 };
 
 /**
@@ -256,27 +268,4 @@ export const compare = (
   b: Report,
   sheet: CompiledSheet,
   options: CompareOptions = {},
-): { readonly entries: Entry[] } => {
-  const plan = planOf(sheet);
-  const { places, findingsA, findingsB } = pairPlaces(a, b, plan);
-  const sides = sidesOf(a, b, options);
-  const contextA = contextMaker(a, plan, findingsA);
-  const contextB = contextMaker(b, plan, findingsB);
-  const entries: Entry[] = [];
-  for (let number = 0; number < places.length; number += 1) {
-    const place = places[number];
-    if (place === undefined || place.circumstance) continue;
-    const indexA = findingsA[place.number] ?? -1;
-    const indexB = findingsB[place.number] ?? -1;
-    if (indexA < 0 && indexB < 0) {
-      entries.push(place.silent);
-      continue;
-    }
-    const finding = { a: indexA < 0 ? null : indexA, b: indexB < 0 ? null : indexB };
-    const findingA = findingAt(a.findings, indexA);
-    const findingB = findingAt(b.findings, indexB);
-    const contexts = { a: contextA(place, findingA), b: contextB(place, findingB) };
-    append({ place, a: findingA, b: findingB, finding, sides, contexts }, entries);
-  }
-  return { entries: mirrorFaults(entries, a, b, sheet) };
-};
+): { readonly entries: Entry[] } => ({ entries: compareByPlace(a, b, sheet, options).entries });

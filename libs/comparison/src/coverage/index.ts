@@ -4,6 +4,7 @@ import { SEVERITIES } from "@evenhand/shared/severity";
 import type { Severity } from "@evenhand/shared/severity";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { isClaim } from "../silence/index.ts";
+import type { PlannedPlace } from "../plan/index.ts";
 import { worstSeverity } from "../worst-severity/index.ts";
 
 type Findings = Pick<Report, "findings">;
@@ -26,9 +27,15 @@ export type SeenPlace = {
 const findingAt = (report: Findings, index: number | null) =>
   index === null ? undefined : report.findings[index];
 
+const atStakeAt = ({ item, position }: Entry, sheet: CompiledSheet): Severity => {
+  const compiled = sheet.items.get(item);
+  return compiled === undefined ? "small" : worstSeverity(compiled, position);
+};
+
 /**
  * The places of a comparison, each once; entries of one place stand together.
  *
+ * @param placed the place of each entry, where it is known: it need not be looked up then
  * @example placesSeen(entries, statement, inspection, sheet).filter(({ seen }) => !seen)
  */
 export const placesSeen = (
@@ -36,15 +43,17 @@ export const placesSeen = (
   a: Findings,
   b: Findings,
   sheet: CompiledSheet,
+  placed: readonly PlannedPlace[] = [],
 ): SeenPlace[] => {
   const places: SeenPlace[] = [];
   let last: Entry | undefined;
-  for (const entry of entries) {
+  for (let index = 0; index < entries.length; index += 1) {
+    const entry = entries[index];
+    if (entry === undefined) continue;
     if (last !== undefined && last.item === entry.item && last.position === entry.position) continue;
     last = entry;
     const { item, position, finding } = entry;
-    const compiled = sheet.items.get(item);
-    const atStake = compiled === undefined ? "small" : worstSeverity(compiled, position);
+    const atStake = placed[index]?.severity ?? atStakeAt(entry, sheet);
     const stated = isClaim(findingAt(a, finding.a));
     const seen = isClaim(findingAt(b, finding.b));
     const seenSoundNotStated = !stated && entry.coverageOnly === true;
@@ -82,10 +91,17 @@ export const coverageOf = (places: readonly SeenPlace[], sheet: CompiledSheet): 
   const sections = new Map(sheet.sheet.sections.map(({ id }) => [id, emptyRow(id)]));
   const severities = new Map(SEVERITIES.map((id) => [id, emptyRow(id)]));
   const whole = emptyRow("whole");
+  let item: string | undefined;
+  let section: CoverageRow | undefined;
   for (const place of places) {
+    // Places of one item stand together.
+    if (place.item !== item) {
+      item = place.item;
+      section = sections.get(sheet.items.get(item)?.item.section ?? "");
+    }
     count(whole, place);
     count(severities.get(place.atStake), place);
-    count(sections.get(sheet.items.get(place.item)?.item.section ?? ""), place);
+    count(section, place);
   }
   return {
     bySection: Array.from(sections.values()).filter(({ onSheet }) => onSheet > 0),

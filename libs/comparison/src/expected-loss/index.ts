@@ -49,6 +49,7 @@ export const expectedLoss = (
   sheet: CompiledSheet,
   b: Pick<Report, "findings">,
 ): ExpectedLoss => {
+  if (costs.size === 0) return UNSET;
   const row = costs.get(sheet.items.get(entry.item)?.item.costRow ?? "");
   if (row === undefined) return UNSET;
   const probability = probabilityOf(entry, row);

@@ -31,9 +31,13 @@ const isAlike = (a: Fault, b: Fault, sheet: CompiledSheet): boolean => {
 type Found = { readonly at: number; readonly position: string; readonly fault: Fault };
 
 /** What only the inspector found, and where it stands among the lines, by its item. */
-const foundByItem = (entries: readonly Entry[], b: Report): Map<string, Found[]> => {
+const foundByItem = (
+  entries: readonly Entry[],
+  faults: readonly number[],
+  b: Report,
+): Map<string, Found[]> => {
   const found = new Map<string, Found[]>();
-  for (let at = 0; at < entries.length; at += 1) {
+  for (const at of faults) {
     const entry = entries[at];
     if (entry === undefined || !ONLY_FOUND.has(entry.reason)) continue;
     const fault = faultOf(entry, b, "b");
@@ -54,9 +58,9 @@ type Disclosed = {
 };
 
 /** Faults disclosed and not found, at places that the other side of the car has too. */
-const disclosedIn = (entries: readonly Entry[], a: Report): Disclosed[] => {
+const disclosedIn = (entries: readonly Entry[], faults: readonly number[], a: Report): Disclosed[] => {
   const disclosed: Disclosed[] = [];
-  for (let index = 0; index < entries.length; index += 1) {
+  for (const index of faults) {
     const entry = entries[index];
     if (entry?.reason !== "disclosed-not-found") continue;
     const mirror = mirrorImage(entry.position);
@@ -72,12 +76,19 @@ const disclosedIn = (entries: readonly Entry[], a: Report): Disclosed[] => {
  * looked again.
  *
  * @param entries lines of one comparison in sheet order
+ * @param faults where among them the lines of single faults stand
  * @returns the same lines, those that mirror each other replaced
  */
-export const mirrorFaults = (entries: Entry[], a: Report, b: Report, sheet: CompiledSheet): Entry[] => {
-  const disclosed = disclosedIn(entries, a);
+export const mirrorFaults = (
+  entries: Entry[],
+  faults: readonly number[],
+  a: Report,
+  b: Report,
+  sheet: CompiledSheet,
+): Entry[] => {
+  const disclosed = disclosedIn(entries, faults, a);
   if (disclosed.length === 0) return entries;
-  const candidates = foundByItem(entries, b);
+  const candidates = foundByItem(entries, faults, b);
   const mirrored = new Map<number, Entry>();
   for (const { entry, index, fault, mirror } of disclosed) {
     const at = candidates

@@ -57,7 +57,9 @@ const isAgreedFault = ({ standing }: Entry): boolean => standing === "agreed-fau
  */
 export const order = (entries: readonly Entry[], lossOf: (entry: Entry) => ExpectedLoss): number[] => {
   const keys: Key[] = [];
-  for (const [index, entry] of entries.entries()) {
+  for (let index = 0; index < entries.length; index += 1) {
+    const entry = entries[index];
+    if (entry === undefined) continue;
     if (isDiscrepancy(entry) || isAgreedFault(entry)) keys.push(keyOf(entry, index, lossOf(entry)));
   }
   return keys.sort(morePressing).map(({ index }) => index);

@@ -69,8 +69,9 @@ export const settlerOf = (
   const [readA, readB] = [sideReader(a), sideReader(b)];
   return (entry) => {
     const { figures, finding } = entry;
+    if (figures?.of !== "reading" || !isOpen(entry)) return undefined;
     const spec = sheet.items.get(entry.item)?.item.reading;
-    if (figures?.of !== "reading" || spec === undefined || !isOpen(entry)) return undefined;
+    if (spec === undefined) return undefined;
     const [first, second] = [readA(finding.a, spec), readB(finding.b, spec)];
     if (first === undefined || second === undefined) return undefined;
     const shared = sharing.instrument(first.finding, second.finding);

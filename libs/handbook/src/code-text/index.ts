@@ -134,6 +134,15 @@ const isPartOf = (system: CodeSystem, a: string, b: string): boolean => {
   return system === "tire-identification" ? long.endsWith(short) : long.includes(short);
 };
 
+/** A code as it was written, and as it is compared. */
+export type NormalizedCode = { readonly text: string; readonly normalized: string };
+
+/** `isSameCode` of codes that are normalized already. */
+export const isSameAsNormalized = (system: CodeSystem, a: NormalizedCode, b: NormalizedCode): boolean =>
+  a.normalized === b.normalized ||
+  isPartOf(system, a.normalized, b.normalized) ||
+  (isDated(system) && sameDate(a.text, b.text));
+
 /**
  * Whether two texts are one code in its system, however each is written: a date in another order, a tire's size with its load index, a
  * tire's number by its date alone, a part number without its suffix.
@@ -141,7 +150,9 @@ const isPartOf = (system: CodeSystem, a: string, b: string): boolean => {
  * @example isSameCode("tire-size", "P205/75 R15 97S", "205/75R15") // true
  * @example isSameCode("date-code", "1958-03-14", "14 Mar 1958") // true
  */
-export const isSameCode = (system: CodeSystem, textA: string, textB: string): boolean => {
-  const [a, b] = [normalizeCode(system, textA), normalizeCode(system, textB)];
-  return a === b || isPartOf(system, a, b) || (isDated(system) && sameDate(textA, textB));
-};
+export const isSameCode = (system: CodeSystem, textA: string, textB: string): boolean =>
+  isSameAsNormalized(
+    system,
+    { text: textA, normalized: normalizeCode(system, textA) },
+    { text: textB, normalized: normalizeCode(system, textB) },
+  );

@@ -29,18 +29,23 @@ const optionsOf = ({ handbook }: Report): CrossCheckOptions => ({
   maker: handbook?.maker?.data,
 });
 
-type Ready = { readonly rule: HandbookRule; readonly prepared: Prepared };
-
 const referenceTo = ({ side, item, position }: Found): EntryReference => ({ side, item, position });
 
-/** Rule, claim and places read, as one text: two checks with the same are one check. Views list reads in one order. */
-const keyOf = ({ rule, prepared: { reads, claim } }: Ready): string => {
-  let key: string = rule.id;
-  if (claim !== undefined && typeof claim !== "function")
-    key += `|${claim.side} ${claim.item} ${claim.position}|`;
-  for (const { side, item, position } of reads) key += `|${side} ${item} ${position}`;
-  return key;
-};
+const isSamePlace = (one: Found | undefined, other: Found | undefined): boolean =>
+  one === other ||
+  (one !== undefined &&
+    other !== undefined &&
+    one.side === other.side &&
+    one.position === other.position &&
+    one.item === other.item);
+
+const claimed = ({ claim }: Prepared): Found | undefined => (typeof claim === "function" ? undefined : claim);
+
+/** One rule's inputs with the same claim and places read are one check. Views list reads in one order. */
+const isSameCheck = (one: Prepared, other: Prepared): boolean =>
+  one.reads.length === other.reads.length &&
+  isSamePlace(claimed(one), claimed(other)) &&
+  one.reads.every((read, index) => isSamePlace(read, other.reads[index]));
 
 /** What a break makes bad: as the rule says, else what was read where nobody claimed anything. */
 const badOf = ({ bad, claim, reads }: Prepared, result: RuleResult): readonly Found[] => {
@@ -49,7 +54,7 @@ const badOf = ({ bad, claim, reads }: Prepared, result: RuleResult): readonly Fo
   return claim === undefined ? reads : [];
 };
 
-const runCheck = ({ rule, prepared }: Ready): CrossCheck => {
+const runCheck = (rule: HandbookRule, prepared: Prepared): CrossCheck => {
   const result = prepared.run();
   const claim = typeof prepared.claim === "function" ? prepared.claim(result) : prepared.claim;
   const { over, strength } = rule;
@@ -80,34 +85,47 @@ const gravest = (undecided: readonly CrossCheck[]): CrossCheck[] => {
  * One rule and one fact is one line, whoever's readings agree: of checks that answer the same about one place the last stands,
  * which tests one's claim by the other's readings; what cannot be told gives way to what can.
  */
-const onePerFact = (checks: readonly CrossCheck[]): CrossCheck[] =>
-  [...Map.groupBy(checks, factOf).values()].flatMap((same) => {
+const onePerFact = (checks: CrossCheck[]): CrossCheck[] => {
+  if (checks.length < 2 && checks[0]?.verdict !== "cannot-tell") return checks;
+  return [...Map.groupBy(checks, factOf).values()].flatMap((same) => {
     const decided = same.filter(({ verdict }) => verdict !== "cannot-tell");
     if (decided.length === 0) return gravest(same);
     const last = new Map(decided.map((check) => [`${check.reason} ${check.claim?.item}`, check]));
     return [...last.values()];
   });
+};
 
 /** Every rule whose inputs are there, each set of findings read and claim tested once: a view that finds nothing of its own repeats another. */
 const runViews = (own: readonly View[], across: readonly View[]): CrossCheck[] => {
-  const seen = new Set<string>();
+  const all = [...own, ...across];
   return rules.flatMap((rule) => {
-    const views = rule.over === "one-report" ? own : [...own, ...across];
-    const checks = views
-      .flatMap((view) => rule.prepare(view).map((prepared): Ready => ({ rule, prepared })))
-      .flatMap((ready) => {
-        const key = keyOf(ready);
-        if (seen.has(key)) return [];
-        seen.add(key);
-        return [runCheck(ready)];
-      });
+    const once: Prepared[] = [];
+    for (const view of rule.over === "one-report" ? own : all) {
+      for (const prepared of rule.prepare(view)) {
+        if (!once.some((known) => isSameCheck(known, prepared))) once.push(prepared);
+      }
+    }
+    const checks = once.map((prepared) => runCheck(rule, prepared));
     return across.length === 0 ? checks : onePerFact(checks);
   });
 };
 
-const viewMaker =
-  (sheet: CompiledSheet, reports: View["reports"], { firm = {}, maker = {} }: CrossCheckOptions) =>
-  (claims: Side, readings: readonly Side[]): View => ({ sheet, reports, firm, maker, claims, readings });
+const viewMaker = (
+  sheet: CompiledSheet,
+  reports: View["reports"],
+  { firm = {}, maker = {} }: CrossCheckOptions,
+) => {
+  const known = { a: new Map(), b: new Map() };
+  return (claims: Side, readings: readonly Side[]): View => ({
+    sheet,
+    reports,
+    firm,
+    maker,
+    claims,
+    readings,
+    known,
+  });
+};
 
 /**
  * Every rule of the handbook over two reports: each report's claims against its own readings, and the claims of A

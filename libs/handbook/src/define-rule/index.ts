@@ -127,7 +127,12 @@ export const defineRule = <
     limits: keysOf(limits),
     limitRecords: limits,
     prepare: (view) =>
-      find(view).map(({ input, ...found }) => ({ ...found, run: () => compute(input, view.firm) })),
+      find(view).map(({ input, reads, claim, bad }) => ({
+        reads,
+        claim,
+        bad,
+        run: () => compute(input, view.firm),
+      })),
     examples: mapped<Reason, Input, () => RuleResult>(examples, (input) => () => run(input)),
     trueClaims:
       trueClaims === "no-figures"

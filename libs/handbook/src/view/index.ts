@@ -53,6 +53,8 @@ export type View = {
   /** Sides readings are taken from, the first that has one. */
   readonly readings: readonly Side[];
   readonly reports: Readonly<Partial<Record<Side, IndexedReport>>>;
+  /** What a finding of each side was read as, for several rules read one finding in several views. Changes no answer. */
+  readonly known?: Readonly<Record<Side, Map<Finding, ReadingSide>>>;
 };
 
 const isKind = <K extends AnswerKind>(answer: Answer, kind: K): answer is AnswerOf<K> => answer.kind === kind;
@@ -92,12 +94,31 @@ export const findClaim = <K extends AnswerKind>(
   position = "",
 ): Read<K> | undefined => readFrom(view, view.claims, item, position, kind);
 
+const NOWHERE: readonly string[] = [];
+
+const positionsOf = (view: View, side: Side | undefined, item: string): Iterable<string> =>
+  (side === undefined ? undefined : view.reports[side]?.index.get(item)?.keys()) ?? NOWHERE;
+
+/** Whether a side that comes before one of the readings has the position too. */
+const isAnsweredBefore = (view: View, at: number, item: string, position: string): boolean => {
+  for (let before = 0; before < at; before += 1) {
+    const side = view.readings[before];
+    if (side !== undefined && view.reports[side]?.index.get(item)?.has(position) === true) return true;
+  }
+  return false;
+};
+
 /** Every position of an item that some side of the readings answered in the kind asked for, first answered first. */
 export const findReads = <K extends AnswerKind>(view: View, kind: K, item: string): Read<K>[] => {
-  const positions = new Set(
-    view.readings.flatMap((side) => [...(view.reports[side]?.index.get(item)?.keys() ?? [])]),
-  );
-  return [...positions].flatMap((position) => findRead(view, kind, item, position) ?? []);
+  const reads: Read<K>[] = [];
+  for (let at = 0; at < view.readings.length; at += 1) {
+    for (const position of positionsOf(view, view.readings[at], item)) {
+      if (isAnsweredBefore(view, at, item, position)) continue;
+      const read = findRead(view, kind, item, position);
+      if (read !== undefined) reads.push(read);
+    }
+  }
+  return reads;
 };
 
 /** The same for the side whose claims are tested. */
@@ -126,6 +147,15 @@ const sideOf = (view: View, read: Read<"reading">, answer = read.answer): Readin
   );
 };
 
+const knownSideOf = (view: View, read: Read<"reading">): ReadingSide | undefined => {
+  const known = view.known?.[read.side];
+  const kept = known?.get(read.finding);
+  if (kept !== undefined) return kept;
+  const side = sideOf(view, read);
+  if (side !== undefined) known?.set(read.finding, side);
+  return side;
+};
+
 /** `whole`: everything counts, as against a limit. `differences`: what one instrument shares over all readings cancels. */
 export type UncertaintyOf = "whole" | "differences";
 
@@ -135,7 +165,7 @@ export const estimateOf = (
   read: Read<"reading">,
   of: UncertaintyOf = "whole",
 ): Estimate | undefined => {
-  const side = sideOf(view, read);
+  const side = knownSideOf(view, read);
   return side === undefined ? undefined : derived(side.mean, uncertaintyParts(side, of === "whole"));
 };
 

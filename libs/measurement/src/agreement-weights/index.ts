@@ -19,6 +19,25 @@ const spread = (categories: number, weight: (share: number) => number): Matrix =
     ),
   );
 
+const SPREADS = {
+  unweighted: () => 0,
+  linear: (share: number) => 1 - share,
+  quadratic: (share: number) => 1 - share ** 2,
+};
+
+/** By the kind and the number of categories, of which they are a function alone; grades of one scale are asked for again and again. */
+const spreads = new Map<string, Matrix>();
+const MOST_KEPT = 64;
+
+const spreadOf = (kind: keyof typeof SPREADS, categories: number): Matrix => {
+  const key = `${kind} ${categories}`;
+  const known = spreads.get(key);
+  if (known !== undefined) return known;
+  const made = spread(categories, SPREADS[kind]);
+  if (spreads.size < MOST_KEPT) spreads.set(key, made);
+  return made;
+};
+
 const checked = (matrix: Matrix, categories: number): Matrix => {
   if (matrix.length !== categories || matrix.some((row) => row.length !== categories)) {
     throw new RangeError(`The weights must be ${categories} by ${categories}.`);
@@ -41,9 +60,7 @@ const fromDisagreement = (matrix: Matrix): Matrix => {
  * @example agreementWeights("linear", 3) // [[1, 0.5, 0], [0.5, 1, 0.5], [0, 0.5, 1]]
  */
 export const agreementWeights = (weights: AgreementWeights, categories: number): Matrix => {
-  if (weights === "unweighted") return spread(categories, () => 0);
-  if (weights === "linear") return spread(categories, (share) => 1 - share);
-  if (weights === "quadratic") return spread(categories, (share) => 1 - share ** 2);
+  if (typeof weights === "string") return spreadOf(weights, categories);
   if ("agreement" in weights) return checked(weights.agreement, categories);
   return fromDisagreement(checked(weights.disagreement, categories));
 };

@@ -14,7 +14,10 @@ const sum = (values: readonly number[]): number => values.reduce((total, value) 
 /** Sum over all pairs of categories. */
 export const sumOverCells = (table: Matrix, term: (cell: number, i: number, j: number) => number): number => {
   let total = 0;
-  for (const [i, row] of table.entries()) for (const [j, cell] of row.entries()) total += term(cell, i, j);
+  for (let i = 0; i < table.length; i += 1) {
+    const row = table[i] ?? [];
+    for (let j = 0; j < row.length; j += 1) total += term(row[j] ?? Number.NaN, i, j);
+  }
   return total;
 };
 
@@ -42,5 +45,16 @@ export const proportions = (counts: Matrix): Proportions => {
 export const contributions = (
   weights: Matrix,
   of: (i: number, j: number) => Omit<Contribution, "weight">,
-): Contribution[] =>
-  weights.flatMap((row, i) => row.flatMap((weight, j) => (weight > 0 ? [{ weight, ...of(i, j) }] : [])));
+): Contribution[] => {
+  const found: Contribution[] = [];
+  for (let i = 0; i < weights.length; i += 1) {
+    const row = weights[i] ?? [];
+    for (let j = 0; j < row.length; j += 1) {
+      const weight = row[j] ?? 0;
+      if (!(weight > 0)) continue;
+      const { disagreement, chance } = of(i, j);
+      found.push({ weight, disagreement, chance });
+    }
+  }
+  return found;
+};

@@ -16,12 +16,26 @@ const probabilities = (items: number): Float64Array => {
   return chances;
 };
 
-const countedQuantile = (probability: number, items: number): number => {
+const count = (probability: number, items: number): number => {
   const chances = probabilities(items);
   let total = 0;
   // Halves of halves add up without rounding, so that all together they are exactly 1.
   for (let below = chances[0] ?? 1; below < probability; below += chances[total] ?? 1) total += 1;
   return total;
+};
+
+/** By the probability and the number of items, of which it is a function alone: reports ask for few, and again and again. */
+const counted = new Map<number, Map<number, number>>();
+const MOST_PROBABILITIES = 16;
+
+const countedQuantile = (probability: number, items: number): number => {
+  const kept = counted.get(probability) ?? new Map<number, number>();
+  const known = kept.get(items);
+  if (known !== undefined) return known;
+  const found = count(probability, items);
+  if (counted.has(probability) || counted.size < MOST_PROBABILITIES)
+    counted.set(probability, kept.set(items, found));
+  return found;
 };
 
 /**

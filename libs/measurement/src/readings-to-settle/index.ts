@@ -1,4 +1,4 @@
-import { combineUncertainty } from "../combine-uncertainty/index.ts";
+import { combineUncertainty, contribution } from "../combine-uncertainty/index.ts";
 import type { Component } from "../combine-uncertainty/index.ts";
 import type { Uncertainty } from "../estimate/index.ts";
 import { coverageFactor } from "../student-factor/index.ts";
@@ -48,14 +48,31 @@ const fixedComponents = (plan: ReadingPlan): Component[] => [
 const expanded = (components: readonly Component[], coverage: number | undefined): number =>
   coverageFactor(welchSatterthwaite(components), coverage) * combineUncertainty(components);
 
-const componentsWith = (plan: ReadingPlan, fixed: readonly Component[], readings: number): Component[] => [
-  ...fixed,
-  {
-    standardUncertainty: plan.repeatability.standardUncertainty / Math.sqrt(readings),
-    degreesOfFreedom: plan.repeatability.degreesOfFreedom,
-  },
-  { standardUncertainty: plan.spots === "each" ? plan.placement / Math.sqrt(readings) : 0 },
-];
+const varianceOf = (components: readonly Component[]): number => {
+  let variance = 0;
+  for (const component of components) variance += contribution(component) ** 2;
+  return variance;
+};
+
+/**
+ * U with so many readings: the same sum of parts as above, written out, for it is asked a hundred times a line.
+ *
+ * @param fixed the variance of what stays
+ */
+const expandedWith = (plan: ReadingPlan, fixed: number, readings: number): number => {
+  const { repeatability, other, placement, spots } = plan;
+  const ofOther = other.standardUncertainty ** 2;
+  const ofScatter = (repeatability.standardUncertainty / Math.sqrt(readings)) ** 2;
+  const ofPlacement = spots === "each" ? (placement / Math.sqrt(readings)) ** 2 : 0;
+  const variance = fixed + ofScatter + ofPlacement;
+  // Resolution, accuracy and placement are known: they lose no degrees of freedom.
+  const loss =
+    variance === 0
+      ? 0
+      : (ofOther / variance) ** 2 / other.degreesOfFreedom +
+        (ofScatter / variance) ** 2 / repeatability.degreesOfFreedom;
+  return coverageFactor(1 / loss, plan.coverage) * Math.sqrt(variance);
+};
 
 /**
  * How many readings one side would have to take for the interval [Δ − U, Δ + U] to fall wholly within or
@@ -81,10 +98,9 @@ export const readingsToSettle = (plan: ReadingPlan): ReadingsToSettle => {
   const fixed = fixedComponents(plan);
   const floor = expanded(fixed, plan.coverage);
   if (floor >= target) return { kind: "never", floor };
+  const fixedVariance = varianceOf(fixed);
   for (let readings = 1; readings <= most; readings += 1) {
-    if (expanded(componentsWith(plan, fixed, readings), plan.coverage) <= target) {
-      return { kind: "readings", readings };
-    }
+    if (expandedWith(plan, fixedVariance, readings) <= target) return { kind: "readings", readings };
   }
   return { kind: "tooMany", most };
 };

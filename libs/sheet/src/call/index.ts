@@ -39,8 +39,16 @@ export const isUnmet = (needed: ConditionNeeded, conditions: Finding["conditions
 
 const meanIn = ({ values, unit: from }: AnswerOf<"reading">, unit: UnitSymbol): number => {
   let sum = 0;
-  for (const { value } of values) sum += convert(value, from, unit);
+  for (let index = 0; index < values.length; index += 1)
+    sum += convert(values[index]?.value ?? Number.NaN, from, unit);
   return sum / values.length;
+};
+
+const valuesIn = ({ values, unit: from }: AnswerOf<"reading">, unit: UnitSymbol): number[] => {
+  const inUnit: number[] = [];
+  for (let index = 0; index < values.length; index += 1)
+    inUnit.push(convert(values[index]?.value ?? Number.NaN, from, unit));
+  return inUnit;
 };
 
 type Elsewhere = { readonly item: string; readonly unit: UnitSymbol };
@@ -201,15 +209,18 @@ const callReading = (
   context: CallContext,
 ): Call => {
   if (dimensionOf(answer.unit) !== dimensionOf(spec.unit)) return "no-yardstick";
-  const values = answer.values.map(({ value }) => convert(value, answer.unit, spec.unit));
+  const values = valuesIn(answer, spec.unit);
   const beside = callBesideMirror(answer, id, spec, context);
   let judged = beside === "good" || hasOnlyOrdinary(spec);
   let worst: Severity | null = isBadCall(beside) ? beside : null;
-  for (const { limit, severity, fixed } of limitsAt(spec, context.position ?? "")) {
-    const asked = fixed ?? limitValue(limit, context);
-    if (asked === undefined) continue;
+  // By index, here and below: walked otherwise, these lists make garbage on every line of a comparison.
+  const there = limitsAt(spec, context.position ?? "");
+  for (let index = 0; index < there.length; index += 1) {
+    const at = there[index];
+    const asked = at === undefined ? undefined : (at.fixed ?? limitValue(at.limit, context));
+    if (at === undefined || asked === undefined) continue;
     judged = true;
-    if (isAnyPast(values, limit.side, asked, spec)) worst = worseSeverity(worst, severity);
+    if (isAnyPast(values, at.limit.side, asked, spec)) worst = worseSeverity(worst, at.severity);
   }
   const sound = judged && beside !== "no-yardstick" && isSound(values, spec, context);
   return worst ?? (sound ? "good" : "no-yardstick");
@@ -252,7 +263,10 @@ const callPresence = ({ value }: AnswerOf<"presence">, spec: NonNullable<Item["p
 };
 
 const callOption = (id: string, { options }: NonNullable<Item["choice"]>, position: string): Call => {
-  for (const option of options) if (option.id === id) return option.at?.[position] ?? option.call;
+  for (let index = 0; index < options.length; index += 1) {
+    const option = options[index];
+    if (option?.id === id) return option.at?.[position] ?? option.call;
+  }
   return "no-yardstick";
 };
 
@@ -279,6 +293,20 @@ const callChoice = (
   return worst;
 };
 
+type SeverityRow = NonNullable<NonNullable<Item["faults"]>["severities"]>[number];
+const NO_ROWS: readonly SeverityRow[] = [];
+
+const isRowOf = (
+  { kinds, from, positions, spots }: SeverityRow,
+  fault: Fault,
+  size: number | undefined,
+  position = "",
+): boolean =>
+  (kinds === undefined || kinds.includes(fault.kind)) &&
+  (from === undefined || (size !== undefined && size >= from)) &&
+  (positions === undefined || positions.includes(position)) &&
+  (spots === undefined || (fault.spot !== undefined && spots.includes(fault.spot)));
+
 /**
  * How grave one fault is by its kind, extent and place; the item's own table before the kind's.
  *
@@ -286,24 +314,25 @@ const callChoice = (
  */
 export const callFault = (fault: Fault, item: Item, context: CallContext = NOTHING): Severity => {
   const kind = context.faultKinds?.get(fault.kind);
-  const { extent, spot } = fault;
+  const { extent } = fault;
   const size =
     extent === undefined
       ? undefined
       : convert(extent.value, extent.unit, kind === undefined ? extent.unit : kind.unit);
-  const row = item.faults?.severities?.find(
-    ({ kinds, from, positions, spots }) =>
-      (kinds === undefined || kinds.includes(fault.kind)) &&
-      (from === undefined || (size !== undefined && size >= from)) &&
-      (positions === undefined || positions.includes(context.position ?? "")) &&
-      (spots === undefined || (spot !== undefined && spots.includes(spot))),
-  );
-  return row?.severity ?? kind?.severity ?? "repair";
+  const rows = item.faults?.severities ?? NO_ROWS;
+  for (let index = 0; index < rows.length; index += 1) {
+    const row = rows[index];
+    if (row !== undefined && isRowOf(row, fault, size, context.position)) return row.severity;
+  }
+  return kind?.severity ?? "repair";
 };
 
 const callFaults = (answer: AnswerOf<"faults">, item: Item, context: CallContext): Call => {
   let worst: Severity | null = null;
-  for (const fault of answer.found) worst = worseSeverity(worst, callFault(fault, item, context));
+  for (let index = 0; index < answer.found.length; index += 1) {
+    const fault = answer.found[index];
+    if (fault !== undefined) worst = worseSeverity(worst, callFault(fault, item, context));
+  }
   return worst ?? (answer.denied.length === 0 ? "no-yardstick" : "good");
 };
 

@@ -91,8 +91,12 @@ const countNamedSpots = (readings: readonly ReadingValue[]): number => {
   return named;
 };
 
-const inBaseUnit = ({ values, unit: from }: Reading, unit: UnitSymbol): number[] =>
-  values.map(({ value }) => convert(value, from, unit));
+const inBaseUnit = ({ values, unit: from }: Reading, unit: UnitSymbol): number[] => {
+  const inUnit: number[] = [];
+  for (let index = 0; index < values.length; index += 1)
+    inUnit.push(convert(values[index]?.value ?? Number.NaN, from, unit));
+  return inUnit;
+};
 
 const least = (values: readonly number[]): number => {
   let lowest = Number.POSITIVE_INFINITY;
