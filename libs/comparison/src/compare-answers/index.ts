@@ -199,13 +199,27 @@ const colors = (a: AnswerOf<"color">, b: AnswerOf<"color">, asked: AnsweredPair)
 const byKind = (asked: AnsweredPair): Judgment => {
   const a = asked.a.answer;
   const b = asked.b.answer;
-  if (a.kind === "reading" && b.kind === "reading") return readings(a, b, asked);
-  if (a.kind === "choice" && b.kind === "choice") return lists(a, b, asked);
-  if (a.kind === "working" && b.kind === "working") return choices(a.value, b.value, "intermittent", asked);
-  if (a.kind === "presence" && b.kind === "presence") return presences(a, b, asked);
-  if (a.kind === "grade" && b.kind === "grade") return grades(a, b, asked);
-  if (a.kind === "code" && b.kind === "code") return codes(a, b, asked);
-  return a.kind === "color" && b.kind === "color" ? colors(a, b, asked) : OTHER_KIND;
+  // Each kind of answer is of another shape, so that asking its kind again and again is what costs here.
+  switch (a.kind) {
+    case "reading":
+      return b.kind === "reading" ? readings(a, b, asked) : OTHER_KIND;
+    case "choice":
+      return b.kind === "choice" ? lists(a, b, asked) : OTHER_KIND;
+    case "working":
+      return b.kind === "working" ? choices(a.value, b.value, "intermittent", asked) : OTHER_KIND;
+    case "presence":
+      return b.kind === "presence" ? presences(a, b, asked) : OTHER_KIND;
+    case "grade":
+      return b.kind === "grade" ? grades(a, b, asked) : OTHER_KIND;
+    case "code":
+      return b.kind === "code" ? codes(a, b, asked) : OTHER_KIND;
+    case "color":
+      return b.kind === "color" ? colors(a, b, asked) : OTHER_KIND;
+    case "faults":
+    case "not-fitted":
+    case "not-seen":
+      return OTHER_KIND;
+  }
 };
 
 /** Options that move from day to day: those the item names, or all of one that drifts. */

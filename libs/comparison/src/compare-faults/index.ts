@@ -144,14 +144,19 @@ const judgeBoth = (a: Fault, b: Fault, pair: FaultsPair): Judgment => {
  * @example faultAtom({ b: 0 }, { kind: "dent", spot: "upper-front" })
  * // { of: "fault", kind: "dent", spot: "upper-front", b: 0 }
  */
-export const faultAtom = (match: FaultMatch, { kind, spot }: Fault): Atom =>
-  spot === undefined ? { of: "fault", kind, ...match } : { of: "fault", kind, spot, ...match };
+export const faultAtom = ({ a, b }: FaultMatch, { kind, spot }: Fault): Atom => {
+  const atom: Atom = spot === undefined ? { of: "fault", kind } : { of: "fault", kind, spot };
+  if (a !== undefined) atom.a = a;
+  if (b !== undefined) atom.b = b;
+  return atom;
+};
 
 /** A patch stands where the rust was that the statement showed: how it was mended, not another fault. */
 const MENDS = new Map([["repair", "rust"]]);
 
 const withMended = (matches: readonly FaultMatch[], { a, b, frame }: FaultsPair): readonly FaultMatch[] => {
   if (a.found.length === 0 || b.found.length === 0) return matches;
+  if (!b.found.some(({ kind }) => MENDS.has(familyOf(kind, frame)))) return matches;
   const freeA = matches.filter((match) => match.b === undefined && match.a !== undefined);
   const joined = new Map<number, number>();
   for (const { a: indexA, b: indexB } of matches) {

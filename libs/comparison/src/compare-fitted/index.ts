@@ -28,9 +28,10 @@ const lacks = (finding: Finding | undefined): boolean => finding?.answer.kind ==
  * @returns `undefined` where neither says so
  */
 export const compareFitted = (a: Finding | undefined, b: Finding | undefined): Judgment | undefined => {
-  if (!lacks(a) && !lacks(b)) return undefined;
-  if (lacks(a) && lacks(b)) return BOTH;
-  if (lacks(b)) {
+  const [lacksA, lacksB] = [lacks(a), lacks(b)];
+  if (!lacksA && !lacksB) return undefined;
+  if (lacksA && lacksB) return BOTH;
+  if (lacksB) {
     return isClaim(a)
       ? { outcome: "differ", reason: "not-fitted-found", direction: "stated-better", standing: "differs" }
       : SEEN_NONE;

@@ -135,6 +135,7 @@ const meanWritten = ({ values }: AnswerOf<"reading">): number =>
 
 /** Digits that fit in another unit of the item: a slip of the pen, before anything graver is said. */
 const isUnitSlip = ({ a, b, spec }: ReadingPair, figures: ReadingFigures): boolean => {
+  if (a.unit === b.unit && a.unit === spec.unit && spec.alsoIn.length === 0) return false;
   const writtenA = meanWritten(a);
   const writtenB = meanWritten(b);
   if (a.unit !== b.unit && within(SAME_DIGITS, writtenA, writtenB)) return true;
@@ -152,6 +153,7 @@ const isUnitSlip = ({ a, b, spec }: ReadingPair, figures: ReadingFigures): boole
  * apart than chance explains: differ.
  */
 const oppositeCalls = (limits: readonly LimitFigures[], parted: boolean): Settled | undefined => {
+  if (limits.length === 0) return undefined;
   let unsure: Settled | undefined;
   for (const { a, b } of limits) {
     if (a?.plain !== "pass" || b?.plain !== "fail") continue;
@@ -194,14 +196,14 @@ const marksOf = (
   limits: readonly LimitFigures[],
   figures: ReadingFigures,
   outcome: Judgment["outcome"],
-): Mark[] => [
-  ...(reason === "both-past-limit" ? (["both-bad"] as const) : []),
-  ...(limits.some(({ b }) => b?.plain === "fail") ? (["over-limit"] as const) : []),
-  ...(reason === "perhaps-the-unit" ? (["perhaps-unit"] as const) : []),
-  ...(outcome === "consistent" && figures.expandedUncertainty > figures.delta
-    ? (["too-coarse"] as const)
-    : []),
-];
+): Mark[] => {
+  const marks: Mark[] = [];
+  if (reason === "both-past-limit") marks.push("both-bad");
+  if (limits.some(({ b }) => b?.plain === "fail")) marks.push("over-limit");
+  if (reason === "perhaps-the-unit") marks.push("perhaps-unit");
+  if (outcome === "consistent" && figures.expandedUncertainty > figures.delta) marks.push("too-coarse");
+  return marks;
+};
 
 /** From the mildest on. */
 const RANK: readonly Judgment["outcome"][] = ["agree", "consistent", "doubtful", "differ"];

@@ -86,18 +86,24 @@ const spotRank = ({ spot }: Fault, { drawing }: FaultFrame): number =>
 
 const extentRank = (fault: Fault, frame: FaultFrame): number => extentOf(fault, frame) ?? -1;
 
+const byPlace = (a: Placed, b: Placed, frame: FaultFrame): number =>
+  kindRank(a.fault.kind, frame) - kindRank(b.fault.kind, frame) ||
+  spotRank(a.fault, frame) - spotRank(b.fault, frame) ||
+  extentRank(a.fault, frame) - extentRank(b.fault, frame) ||
+  a.index - b.index;
+
 /** Faults in the sheet's order: kind, spot, extent; what the sheet cannot tell apart, as written. */
 const bySheet = (faults: readonly Fault[], frame: FaultFrame): Placed[] => {
   const placed: Placed[] = [];
-  for (const fault of faults) placed.push({ fault, index: placed.length });
-  if (placed.length < 2) return placed;
-  return placed.sort(
-    (a, b) =>
-      kindRank(a.fault.kind, frame) - kindRank(b.fault.kind, frame) ||
-      spotRank(a.fault, frame) - spotRank(b.fault, frame) ||
-      extentRank(a.fault, frame) - extentRank(b.fault, frame) ||
-      a.index - b.index,
-  );
+  for (let index = 0; index < faults.length; index += 1) {
+    const fault = faults[index];
+    if (fault !== undefined) placed.push({ fault, index });
+  }
+  const [first, second] = placed;
+  if (first === undefined || second === undefined) return placed;
+  // Two are by far the most frequent case of several.
+  if (placed.length === 2) return byPlace(first, second, frame) > 0 ? [second, first] : placed;
+  return placed.sort((a, b) => byPlace(a, b, frame));
 };
 
 /**
@@ -112,8 +118,24 @@ const costsOf = (a: readonly Placed[], b: readonly Placed[], frame: FaultFrame):
   ]);
 };
 
+const onlyOneSide = (a: readonly Placed[], b: readonly Placed[]): FaultMatch[] => {
+  const matches: FaultMatch[] = [];
+  for (const { index } of a) matches.push({ a: index });
+  for (const { index } of b) matches.push({ b: index });
+  return matches;
+};
+
 /** Matches of the faults of one family. */
 const matchFamily = (a: readonly Placed[], b: readonly Placed[], frame: FaultFrame): FaultMatch[] => {
+  const [firstA] = a;
+  const [firstB] = b;
+  if (firstA === undefined || firstB === undefined) return onlyOneSide(a, b);
+  // One of each is matched as the assignment would match it.
+  if (a.length === 1 && b.length === 1) {
+    return pairCost(firstA.fault, firstB.fault, frame) <= NO_MATCH
+      ? [{ a: firstA.index, b: firstB.index }]
+      : [{ a: firstA.index }, { b: firstB.index }];
+  }
   const columns = leastCostAssignment(costsOf(a, b, frame));
   const matches = a.map(({ index }, rank): FaultMatch => {
     const other = b[columns[rank] ?? b.length];
@@ -126,19 +148,30 @@ const matchFamily = (a: readonly Placed[], b: readonly Placed[], frame: FaultFra
   return matches;
 };
 
-const onlyOneSide = (a: readonly Placed[], b: readonly Placed[]): FaultMatch[] => {
-  const matches: FaultMatch[] = [];
-  for (const { index } of a) matches.push({ a: index });
-  for (const { index } of b) matches.push({ b: index });
-  return matches;
-};
-
 /** By far the most frequent case of two sides, with the outcome the assignment would have. */
 const matchOne = (a: Fault, b: Fault, frame: FaultFrame): FaultMatch[] => {
   if (familyOf(a.kind, frame) === familyOf(b.kind, frame)) {
     return pairCost(a, b, frame) <= NO_MATCH ? [{ a: 0, b: 0 }] : [{ a: 0 }, { b: 0 }];
   }
   return kindRank(a.kind, frame) <= kindRank(b.kind, frame) ? [{ a: 0 }, { b: 0 }] : [{ b: 0 }, { a: 0 }];
+};
+
+/** The families of two sorted sides, each once, in the order of the item's kinds. */
+const familiesIn = (a: readonly Placed[], b: readonly Placed[], frame: FaultFrame): string[] => {
+  const families: string[] = [];
+  let [nextA, nextB] = [0, 0];
+  while (nextA < a.length || nextB < b.length) {
+    const [one, other] = [a[nextA], b[nextB]];
+    const isFirst =
+      one !== undefined &&
+      (other === undefined || kindRank(one.fault.kind, frame) <= kindRank(other.fault.kind, frame));
+    const next = isFirst ? one : other;
+    if (isFirst) nextA += 1;
+    else nextB += 1;
+    const family = next === undefined ? undefined : familyOf(next.fault.kind, frame);
+    if (family !== undefined && !families.includes(family)) families.push(family);
+  }
+  return families;
 };
 
 const ofFamily = (placed: readonly Placed[], family: string, frame: FaultFrame): Placed[] =>
@@ -164,14 +197,10 @@ export const matchFaults = (a: readonly Fault[], b: readonly Fault[], frame: Fau
   const placedA = bySheet(a, frame);
   const placedB = bySheet(b, frame);
   if (a.length === 0 || b.length === 0) return onlyOneSide(placedA, placedB);
-  const families = Array.from(
-    new Set(
-      [...placedA, ...placedB]
-        .sort((one, other) => kindRank(one.fault.kind, frame) - kindRank(other.fault.kind, frame))
-        .map(({ fault }) => familyOf(fault.kind, frame)),
-    ),
-  );
-  return families.flatMap((family) =>
-    matchFamily(ofFamily(placedA, family, frame), ofFamily(placedB, family, frame), frame),
-  );
+  const matches: FaultMatch[] = [];
+  for (const family of familiesIn(placedA, placedB, frame)) {
+    const ofBoth = matchFamily(ofFamily(placedA, family, frame), ofFamily(placedB, family, frame), frame);
+    for (const match of ofBoth) matches.push(match);
+  }
+  return matches;
 };

@@ -84,8 +84,24 @@ const probabilityWorse = (pair: MeasuredPair, difference: number, lowerTail: num
 /** Use allowed stands behind the difference it lessens; few readings have any. */
 const withUse = (useAllowed: number, figures: ReadingFigures): ReadingFigures => {
   if (useAllowed === 0) return figures;
-  const { of, unit, a, b, difference, ...rest } = figures;
-  return { of, unit, a, b, difference, useAllowed, ...rest };
+  return {
+    of: figures.of,
+    unit: figures.unit,
+    a: figures.a,
+    b: figures.b,
+    difference: figures.difference,
+    useAllowed,
+    standardUncertainty: figures.standardUncertainty,
+    degreesOfFreedom: figures.degreesOfFreedom,
+    coverageFactor: figures.coverageFactor,
+    expandedUncertainty: figures.expandedUncertainty,
+    delta: figures.delta,
+    zetaScore: figures.zetaScore,
+    eNumber: figures.eNumber,
+    pValue: figures.pValue,
+    qValue: figures.qValue,
+    probabilityWorse: figures.probabilityWorse,
+  };
 };
 
 const finiteOrNull = (value: number): number | null => (Number.isFinite(value) ? value : null);

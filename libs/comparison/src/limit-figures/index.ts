@@ -20,6 +20,17 @@ export type LimitInForce = {
 
 const NONE: readonly LimitInForce[] = [];
 
+/** A side that the item's yardstick can judge under the conditions it noted. */
+const judging = (
+  { yardstickNeeds }: Pick<Item, "yardstickNeeds">,
+  context: CallContext | undefined,
+): CallContext | undefined =>
+  context === undefined || yardstickNeeds === undefined
+    ? context
+    : yardstickNeeds.some((needed) => isUnmet(needed, context.conditions))
+      ? undefined
+      : context;
+
 /**
  * Limits and alarm figures of an item that judge these two sides: those of the place and the car, under the conditions each side
  * noted; where a figure hangs on another answer, the found one decides.
@@ -33,14 +44,14 @@ export const limitsInForce = (
 ): readonly LimitInForce[] => {
   const spec = item.reading;
   if (spec === undefined || (spec.limits.length === 0 && spec.alarms.length === 0)) return NONE;
-  const free = (context: CallContext | undefined): context is CallContext =>
-    context !== undefined &&
-    (item.yardstickNeeds === undefined ||
-      !item.yardstickNeeds.some((needed) => isUnmet(needed, context.conditions)));
-  const judgingA = free(contextA) ? contextA : undefined;
-  const judgingB = free(contextB) ? contextB : undefined;
+  const judgingA = judging(item, contextA);
+  const judgingB = judging(item, contextB);
   const inForce: LimitInForce[] = [];
-  for (const { limit, fixed } of limitsAt(spec, (contextA ?? contextB)?.position ?? "")) {
+  const there = limitsAt(spec, (contextA ?? contextB)?.position ?? "");
+  for (let index = 0; index < there.length; index += 1) {
+    const at = there[index];
+    if (at === undefined) continue;
+    const { limit, fixed } = at;
     const a = judgingA === undefined ? undefined : (fixed ?? limitValue(limit, judgingA));
     const b = judgingB === undefined ? undefined : (fixed ?? limitValue(limit, judgingB));
     const value = b ?? a;
@@ -61,16 +72,13 @@ const passesPlainly = (
 };
 
 /** The worst spot is judged by itself: its value, with the uncertainty of the whole. */
-const worstOf = ({ limit }: LimitInForce, { estimate, lowest, highest }: LimitSide): Estimate => ({
-  value: limit.side === "min" ? Math.min(estimate.value, lowest) : Math.max(estimate.value, highest),
-  standardUncertainty: estimate.standardUncertainty,
-  degreesOfFreedom: estimate.degreesOfFreedom,
-});
+const worstOf = ({ limit }: LimitInForce, { estimate, lowest, highest }: LimitSide): number =>
+  limit.side === "min" ? Math.min(estimate.value, lowest) : Math.max(estimate.value, highest);
 
 const call = (inForce: LimitInForce, side: LimitSide, delta: ReadingSpec["delta"]): LimitCall => {
   const { limit, value } = inForce;
   const limits = limit.side === "min" ? { lower: value } : { upper: value };
-  const probability = probabilityOfConformity(worstOf(inForce, side), limits);
+  const probability = probabilityOfConformity(side.estimate, limits, worstOf(inForce, side));
   return {
     plain: passesPlainly(inForce, side, delta) ? "pass" : "fail",
     probability,

@@ -39,8 +39,11 @@ const probabilityWithin = (
  * @param limits in the unit of the estimate; with none given the probability is 1
  * @example probabilityOfConformity(estimate(509.7, 8.6), { lower: 490 }) // 0.98901…
  */
-export const probabilityOfConformity = (estimate: Estimate, limits: Limits): number => {
-  const { value } = estimate;
+export const probabilityOfConformity = (
+  estimate: Estimate,
+  limits: Limits,
+  value: number = estimate.value,
+): number => {
   const below = limits.upper === undefined ? 1 : probabilityWithin(limits.upper - value, estimate);
   const above = limits.lower === undefined ? 1 : probabilityWithin(value - limits.lower, estimate);
   return Math.max(0, below + above - 1);
