@@ -56,8 +56,10 @@ test("from signing in to an open line of the comparison without a pointer", asyn
   await page.getByRole("link", { name: "Read the comparison" }).waitFor();
   await tabTo(page, /Read the comparison/);
   await page.keyboard.press("Enter");
-  await page.getByRole("tab", { name: "Item by item" }).waitFor();
-  await tabTo(page, /Item by item/);
+  await page.getByRole("heading", { name: "What is wrong, worst first" }).waitFor();
+  await tabTo(page, /The answer/);
+  await page.keyboard.press("ArrowRight");
+  await page.getByRole("heading", { name: "Most pressing first" }).waitFor();
   await page.keyboard.press("ArrowRight");
   await page.getByRole("heading", { name: "Nobody saw, of what a purchase can turn on" }).waitFor();
   await page.keyboard.press("ArrowLeft");

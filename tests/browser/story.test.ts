@@ -77,6 +77,8 @@ async function inspect(inspector: Page): Promise<void> {
 async function readAndRelease(buyer: Page): Promise<void> {
   await buyer.reload();
   await buyer.getByRole("link", { name: "Read the comparison" }).click();
+  await buyer.getByRole("heading", { name: "What to do next" }).waitFor();
+  await buyer.getByRole("tab", { name: /^All lines/ }).click();
   const tread = buyer
     .getByRole("listitem")
     .filter({ hasText: "Tread depth" })

@@ -91,7 +91,18 @@ export async function screens(people: DemoPeople, car: Compared, other: Stated):
     { name: "orders", by: inspector, address: "/orders" },
     { name: "order-asked", by: inspector, address: `/orders/${asked}` },
     { name: "order-reported", by: buyer, address: `/orders/${car.order}` },
-    { name: "comparison", by: buyer, address: comparison, whole: false },
+    { name: "comparison", by: buyer, address: comparison },
+    {
+      name: "comparison-matter",
+      by: buyer,
+      address: comparison,
+      before: (page) =>
+        page
+          .getByRole("button", { name: /lines? of: / })
+          .first()
+          .click(),
+    },
+    { name: "comparison-lines", by: buyer, address: `${comparison}?view=items`, whole: false },
     { name: "comparison-open", by: buyer, address: `${comparison}?open=${first}`, whole: false },
     {
       name: "comparison-sheet",

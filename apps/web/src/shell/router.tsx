@@ -10,6 +10,7 @@ import { accountQuery } from "../entities/account/queries";
 import { hoursSearch } from "../features/booking/search";
 import { isDate } from "../entities/time/is-date";
 import { comparisonDocumentQuery, comparisonQuery } from "../entities/comparison/queries";
+import { answerCode } from "../features/comparisons/answer/use-answer";
 import { comparisonSearch } from "../features/comparisons/search";
 import { sheetQuery } from "../entities/sheet/load-sheet";
 import { sealedSearch } from "../features/reports/sealed-search";
@@ -133,6 +134,7 @@ const comparison = createRoute({
     void queries.prefetchQuery(comparisonQuery(id));
     void queries.prefetchQuery(comparisonDocumentQuery(id));
     void queries.prefetchQuery(sheetQuery("evenhand", 1));
+    void queries.prefetchQuery(answerCode);
   },
   validateSearch: comparisonSearch,
   component: lazyRouteComponent(() => import("../pages/comparisons/ComparisonPage"), "ComparisonPage"),

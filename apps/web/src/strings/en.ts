@@ -1,3 +1,4 @@
+import { answer } from "./en/answer";
 import { accounts } from "./en/accounts";
 import { comparison } from "./en/comparison";
 import { decisions } from "./en/decisions";
@@ -27,6 +28,7 @@ export const en = {
   ...vehicles,
   ...sheets,
   ...comparison,
+  ...answer,
   ...figures,
   ...decisions,
   ...appointments,

@@ -24,7 +24,11 @@ async function paintOnce(browser: Browser, { service, comparison }: Ground): Pro
   const [name = "", value = ""] = service.cookie.split("=");
   await context.addCookies([{ name, value, url: address }]);
   try {
-    return await paintOnSlowPhone(context, `${address}/comparisons/${comparison}`, "differ");
+    return await paintOnSlowPhone(
+      context,
+      `${address}/comparisons/${comparison}`,
+      "What is wrong, worst first",
+    );
   } finally {
     await context.close();
   }

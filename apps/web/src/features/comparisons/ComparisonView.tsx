@@ -3,8 +3,8 @@ import { useMediaQuery } from "@mantine/hooks";
 import { useMemo, type ReactNode } from "react";
 import { useText } from "../../strings/text";
 import { Empty } from "../../ui/Page";
-import { useFirstScroll } from "../../ui/scroll-to";
 import { Tabs } from "../../ui/Tabs";
+import { AnswerView } from "./answer/AnswerView";
 import { Checks } from "./Checks";
 import styles from "./ComparisonView.module.css";
 import type { Choosing } from "../../entities/comparison/choosing";
@@ -12,7 +12,8 @@ import { FacingPages } from "./FacingPages";
 import { Filters } from "./Filters";
 import { isFiltered, visibleRows } from "./filters";
 import { comparisonRows, type ComparisonSource } from "../../entities/comparison/model";
-import type { ComparisonSearch } from "./search";
+import { viewOf, type ComparisonSearch } from "./search";
+import { useOpenLine } from "./use-open-line";
 import { CarPlan } from "./plan/CarPlan";
 import { Tally } from "./Tally";
 import { WholeReport } from "./whole/WholeReport";
@@ -57,41 +58,46 @@ const Rail = ({ filtered, children }: { readonly filtered: boolean; readonly chi
   );
 };
 
-/** The comparison: counts, plan, filters, the facing pages, the figures over the whole, and the rules. */
+/** The comparison: the answer first; behind it counts, plan, filters, the facing pages, the figures over the whole, and the rules. */
 export const ComparisonView = ({ source, search, onSearch, choosing, before }: Props) => {
   const t = useText();
   const rows = useMemo(() => comparisonRows(source), [source]);
-  useFirstScroll(search.open === undefined ? undefined : `entry-${search.open}`);
   const shown = visibleRows(rows, search);
   const listed = rows.filter(({ entry }) => entry.coverageOnly !== true);
   const counted = visibleRows(rows, { ...search, outcome: undefined });
   const counts: Partial<Record<Outcome, number>> = {};
   for (const { entry } of counted) counts[entry.outcome] = (counts[entry.outcome] ?? 0) + 1;
   const used = new Set(rows.map(({ section }) => section?.id));
+  const view = viewOf(search);
+  const goToLine = useOpenLine(view === "items" ? search.open : undefined);
   const open = (at: number): void => {
-    onSearch({ ...none, view: undefined, open: at });
-    requestAnimationFrame(() => document.getElementById(`entry-${at}`)?.scrollIntoView({ block: "center" }));
+    goToLine(at);
+    onSearch({ ...none, view: "items", open: at });
   };
-  const view = search.view ?? "items";
+  const onLines = (change: Partial<ComparisonSearch>): void => onSearch({ view: "items", ...change });
   const broken = source.comparison.crossChecks.filter(({ verdict }) => verdict === "breaks").length;
   return (
     <div className={styles.view}>
-      <Tally
-        counts={counts}
-        selected={search.outcome ?? []}
-        onToggle={(outcome) => onSearch({ view: undefined, outcome: toggled(search.outcome ?? [], outcome) })}
-      />
+      {view !== "answer" && (
+        <Tally
+          counts={counts}
+          selected={search.outcome ?? []}
+          onToggle={(outcome) => onLines({ outcome: toggled(search.outcome ?? [], outcome) })}
+        />
+      )}
       {before}
       <Tabs
         label={t("comparison.views")}
         value={view}
-        onChange={(next) => onSearch({ view: next === "items" ? undefined : next })}
+        onChange={(next) => onSearch({ view: next })}
         tabs={[
-          { value: "items", label: t("comparison.view.items") },
+          { value: "answer", label: t("comparison.view.answer") },
+          { value: "items", label: t("comparison.view.items", { count: listed.length }) },
           { value: "whole", label: t("comparison.view.whole") },
           { value: "checks", label: t("comparison.view.checks", { count: broken }) },
         ]}
       >
+        {view === "answer" && <AnswerView source={source} rows={rows} onOpen={open} />}
         {view === "items" && (
           <div className={styles.spread}>
             <Rail filtered={isFiltered(search)}>
@@ -99,15 +105,15 @@ export const ComparisonView = ({ source, search, onSearch, choosing, before }: P
                 stations={source.index.sheet.stations}
                 rows={rows}
                 selected={search.station}
-                onSelect={(station) => onSearch({ station })}
+                onSelect={(station) => onLines({ station })}
               />
               <Filters
                 search={search}
                 sections={source.index.sheet.sections.filter(({ id }) => used.has(id))}
                 shown={shown.length}
                 total={listed.length}
-                onChange={onSearch}
-                onClear={() => onSearch(none)}
+                onChange={onLines}
+                onClear={() => onLines(none)}
               />
             </Rail>
             {shown.length === 0 ? (
@@ -119,7 +125,7 @@ export const ComparisonView = ({ source, search, onSearch, choosing, before }: P
                 source={source}
                 order={search.order ?? "pressing"}
                 open={search.open}
-                onToggle={(at) => onSearch({ open: search.open === at ? undefined : at })}
+                onToggle={(at) => onLines({ open: search.open === at ? undefined : at })}
                 choosing={choosing}
               />
             )}

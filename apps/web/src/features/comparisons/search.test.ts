@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { comparisonSearch } from "./search.ts";
+import { comparisonSearch, viewOf } from "./search.ts";
 import { ownPath } from "../../service/search.ts";
 
 test("what does not fit in an address is left out", () => {
@@ -43,4 +43,19 @@ test("after signing in nobody is led to another site", () => {
     undefined,
     undefined,
   ]);
+});
+
+test("a bare address shows the answer; one that speaks of lines, as old ones do, shows the lines", () => {
+  expect(viewOf(comparisonSearch({}))).toBe("answer");
+  expect(viewOf(comparisonSearch({ view: "graph" }))).toBe("answer");
+  for (const raw of [
+    { open: 0 },
+    { section: "engine" },
+    { q: "hood" },
+    { order: "sheet" },
+    { outcome: ["differ"] },
+  ])
+    expect(viewOf(comparisonSearch(raw))).toBe("items");
+  expect(viewOf(comparisonSearch({ view: "whole", open: 3 }))).toBe("whole");
+  expect(viewOf(comparisonSearch({ view: "answer", section: "engine" }))).toBe("answer");
 });

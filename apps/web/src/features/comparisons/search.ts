@@ -5,9 +5,13 @@ import { text, whole, type RawSearch } from "../../service/search";
 import { outcomeOrder, standings } from "../../entities/comparison/terms";
 import { oneOf } from "../../service/one-of";
 
+const VIEWS = ["answer", "items", "whole", "checks"] as const;
+export type View = (typeof VIEWS)[number];
+
 /** The state of the page lies in its address, so that a view of it can be sent to somebody. */
 export interface ComparisonSearch {
-  readonly view?: "items" | "whole" | "checks";
+  /** Left out: the answer, or the lines where the address speaks of lines. */
+  readonly view?: View;
   readonly order?: "pressing" | "sheet";
   readonly outcome?: readonly Outcome[];
   readonly standing?: Standing;
@@ -27,7 +31,7 @@ const outcomesOf = (said: unknown): readonly Outcome[] | undefined => {
 };
 
 export const comparisonSearch = (raw: RawSearch): ComparisonSearch => ({
-  view: oneOf(["items", "whole", "checks"], raw["view"]),
+  view: oneOf(VIEWS, raw["view"]),
   order: oneOf(["pressing", "sheet"], raw["order"]),
   outcome: outcomesOf(raw["outcome"]),
   standing: oneOf(standings, raw["standing"]),
@@ -37,3 +41,7 @@ export const comparisonSearch = (raw: RawSearch): ComparisonSearch => ({
   q: text(raw["q"]),
   open: whole(raw["open"]),
 });
+
+/** What the page shows first: the answer, unless the address names a view, or speaks of lines as filters, an order or one open line do. */
+export const viewOf = ({ view, ...ofLines }: ComparisonSearch): View =>
+  view ?? (Object.values(ofLines).some((one) => one !== undefined) ? "items" : "answer");

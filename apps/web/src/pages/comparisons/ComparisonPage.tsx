@@ -14,7 +14,7 @@ import { ChooseBar } from "../../features/disputes/ChooseBar";
 import { useCarName } from "../../entities/car/CarName";
 import styles from "./ComparisonPage.module.css";
 import { ComparisonView } from "../../features/comparisons/ComparisonView";
-import type { ComparisonSearch } from "../../features/comparisons/search";
+import { viewOf, type ComparisonSearch } from "../../features/comparisons/search";
 import type { ComparisonSource } from "../../entities/comparison/model";
 import { useComparisonSource } from "../../features/comparisons/use-source";
 
@@ -55,14 +55,24 @@ export const ComparisonPage = () => {
   const account = useAccount();
   const { comparison: id } = route.useParams();
   const search = route.useSearch();
+  const view = viewOf(search);
   const navigate = route.useNavigate();
   const { meta, source, error } = useComparisonSource(id);
   const choosing = useChoosing(id);
   const onSearch = useCallback(
     (change: Partial<ComparisonSearch>) =>
-      void navigate({ search: (old) => ({ ...old, ...change }), replace: true, resetScroll: false }),
-    [navigate],
+      void navigate({
+        search: (old) => ({ ...old, ...change }),
+        // Going to another view is a step to come back from; a filter is not.
+        replace: change.view === undefined || change.view === view,
+        resetScroll: false,
+      }),
+    [navigate, view],
   );
+  const choose = (): void => {
+    choosing.start();
+    onSearch({ view: "items" });
+  };
   if (error) {
     return (
       <Page title={t("car.comparison")} narrow>
@@ -92,7 +102,7 @@ export const ComparisonPage = () => {
             {t("comparison.print")}
           </Button>
           {buys && !choosing.active && (
-            <Button variant="default" onClick={choosing.start}>
+            <Button variant="default" onClick={choose}>
               {t("release.start")}
             </Button>
           )}

@@ -1,7 +1,8 @@
 export const comparison = {
   "comparison.title": "{year} {make} {model}",
   "comparison.views": "Views of the comparison",
-  "comparison.view.items": "Item by item",
+  "comparison.view.answer": "The answer",
+  "comparison.view.items": "All lines ({count})",
   "comparison.view.whole": "The whole report",
   "comparison.view.checks": "Cross-checks ({count} broken)",
   "comparison.against": "set against",

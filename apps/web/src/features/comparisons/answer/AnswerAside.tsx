@@ -1,0 +1,143 @@
+import type { Answer } from "@evenhand/matters/answer";
+import { useDuration } from "../../../entities/time/use-duration";
+import { useText } from "../../../strings/text";
+import styles from "./AnswerView.module.css";
+import type { Step } from "./steps";
+
+const STOPS = 4;
+
+/** What was found that stops the money; and, apart, what could and nobody knows. */
+export const Stops = ({ stops }: Pick<Answer, "stops">) => {
+  const t = useText();
+  const known = stops.filter((stop) => stop.known);
+  const unknown = stops.filter((stop) => !stop.known);
+  return (
+    <section className={styles.stops}>
+      <h2>{t("answer.stops")}</h2>
+      {stops.length === 0 && <p>{t("answer.stops.none")}</p>}
+      {known.length > 0 && (
+        <ul>
+          {known.slice(0, STOPS).map(({ words }) => (
+            <li key={words}>{words}</li>
+          ))}
+          {known.length > STOPS && <li>{t("answer.more", { count: known.length - STOPS })}</li>}
+        </ul>
+      )}
+      {unknown.length > 0 && (
+        <p>
+          <strong>{t("answer.stops.unknown", { count: unknown.length })}</strong>{" "}
+          {unknown
+            .slice(0, STOPS)
+            .map(({ words }) => words)
+            .join("; ")}
+          {unknown.length > STOPS && `; ${t("answer.more", { count: unknown.length - STOPS })}`}
+        </p>
+      )}
+    </section>
+  );
+};
+
+const NAMED = 2;
+
+/** What to do next: each step once, the gravest matter's first. */
+export const NextSteps = ({ steps }: { readonly steps: readonly Step[] }) => {
+  const t = useText();
+  const duration = useDuration();
+  return (
+    <section className={styles.next}>
+      <h2>{t("answer.next")}</h2>
+      <ol>
+        {steps.map(({ step, words, minutes, matters }) => (
+          <li key={step}>
+            <strong>
+              {minutes === null ? words : t("answer.next.minutes", { next: words, time: duration(minutes) })}
+            </strong>
+            <span>
+              {matters
+                .slice(0, NAMED)
+                .map(({ number, headline }) => t("answer.numbered", { number, headline }))
+                .join("; ")}
+              {matters.length > NAMED && `; ${t("answer.more", { count: matters.length - NAMED })}`}
+            </span>
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+};
+
+/** The five questions, word for word. */
+export const Questions = ({ questions }: Pick<Answer, "questions">) => {
+  const t = useText();
+  if (questions.length === 0) return null;
+  return (
+    <section className={styles.questions}>
+      <h2>{t("answer.questions")}</h2>
+      <ol>
+        {questions.map((question) => (
+          <li key={question}>{question}</li>
+        ))}
+      </ol>
+    </section>
+  );
+};
+
+const BECAME = ["fell", "doubtful", "unseen", "notComparable", "disclosed", "held"] as const;
+
+/** What became of what was stated, place by place, and the gravest that was found otherwise. */
+export const ClaimsSaid = ({ claims }: Pick<Answer, "claims">) => {
+  const t = useText();
+  return (
+    <section className={styles.claims}>
+      <h2>{t("answer.claims")}</h2>
+      <p>{t("answer.claims.stated", { count: claims.stated })}</p>
+      <dl>
+        {BECAME.map((became) => (
+          <div key={became}>
+            <dt>{t(`answer.claims.${became}`)}</dt>
+            <dd className="figures">{claims[became]}</dd>
+          </div>
+        ))}
+      </dl>
+      {claims.fallen.length > 0 && (
+        <>
+          <h3>{t("answer.claims.gravest")}</h3>
+          <ul>
+            {claims.fallen.map((words) => (
+              <li key={words}>{words}</li>
+            ))}
+          </ul>
+        </>
+      )}
+    </section>
+  );
+};
+
+/** How long it was looked at, and why places were not seen. */
+export const Looked = ({ looked }: Pick<Answer, "looked">) => {
+  const t = useText();
+  const duration = useDuration();
+  const { by, minutes, couldNot } = looked;
+  return (
+    <section className={styles.looked}>
+      <h2>{t("answer.looked")}</h2>
+      <p>
+        {minutes === null
+          ? t("answer.looked.by", { by })
+          : t("answer.looked.for", { by, time: duration(minutes) })}
+      </p>
+      {couldNot.length > 0 && (
+        <>
+          <p>{t("answer.looked.not")}</p>
+          <ul>
+            {couldNot.map(({ reason, places }) => (
+              <li key={reason}>
+                {t("answer.looked.reason", { reason: t(`not-seen.${reason}`), count: places })}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </section>
+  );
+};
