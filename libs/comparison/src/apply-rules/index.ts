@@ -133,13 +133,17 @@ const collect = (
   const places: Places = new Map();
   // Only what a check speaks of is looked up.
   const itemsSpokenOf = new Set(checks.flatMap(({ reads, decides, bad }) => itemsOf(reads, decides, bad)));
+  // Only breaks ask how the lines of what they accuse stand.
+  const accused = new Set(
+    checks.flatMap(({ verdict, decides, bad }) => (verdict === "breaks" ? itemsOf(decides, bad) : [])),
+  );
   const spokenOf: number[] = [];
   const own: Entry[] = [];
   for (let index = 0; index < entries.length; index += 1) {
     const entry = entries[index];
     if (entry === undefined || !itemsSpokenOf.has(entry.item)) continue;
     spokenOf.push(index);
-    own.push(entry);
+    if (accused.has(entry.item)) own.push(entry);
   }
   const alike = readAlike(own);
   const lines: Lines = new Map(

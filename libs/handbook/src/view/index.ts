@@ -34,7 +34,8 @@ export const indexFindings = ({ findings }: Pick<Report, "findings">): FindingIn
   const index = new Map<string, Map<string, Finding>>();
   for (const finding of findings) {
     const ofItem = index.get(finding.item);
-    if (ofItem === undefined) index.set(finding.item, new Map([[finding.position, finding]]));
+    if (ofItem === undefined)
+      index.set(finding.item, new Map<string, Finding>().set(finding.position, finding));
     else ofItem.set(finding.position, finding);
   }
   return index;
@@ -42,6 +43,9 @@ export const indexFindings = ({ findings }: Pick<Report, "findings">): FindingIn
 
 /** One report and its findings by place. */
 export type IndexedReport = { readonly report: Report; readonly index: FindingIndex };
+
+/** A reading as a side, and its estimates as far as they were asked for. */
+export type KnownReading = { readonly side: ReadingSide; whole?: Estimate; differences?: Estimate };
 
 /** Whose claims are tested against whose readings: one report's against its own, or one's against both. */
 export type View = {
@@ -54,7 +58,7 @@ export type View = {
   readonly readings: readonly Side[];
   readonly reports: Readonly<Partial<Record<Side, IndexedReport>>>;
   /** What a finding of each side was read as, for several rules read one finding in several views. Changes no answer. */
-  readonly known?: Readonly<Record<Side, Map<Finding, ReadingSide>>>;
+  readonly known?: Readonly<Record<Side, Map<Finding, KnownReading>>>;
 };
 
 const isKind = <K extends AnswerKind>(answer: Answer, kind: K): answer is AnswerOf<K> => answer.kind === kind;
@@ -147,13 +151,15 @@ const sideOf = (view: View, read: Read<"reading">, answer = read.answer): Readin
   );
 };
 
-const knownSideOf = (view: View, read: Read<"reading">): ReadingSide | undefined => {
+const knownReadingOf = (view: View, read: Read<"reading">): KnownReading | undefined => {
   const known = view.known?.[read.side];
   const kept = known?.get(read.finding);
   if (kept !== undefined) return kept;
   const side = sideOf(view, read);
-  if (side !== undefined) known?.set(read.finding, side);
-  return side;
+  if (side === undefined) return undefined;
+  const made: KnownReading = { side };
+  known?.set(read.finding, made);
+  return made;
 };
 
 /** `whole`: everything counts, as against a limit. `differences`: what one instrument shares over all readings cancels. */
@@ -165,8 +171,10 @@ export const estimateOf = (
   read: Read<"reading">,
   of: UncertaintyOf = "whole",
 ): Estimate | undefined => {
-  const side = knownSideOf(view, read);
-  return side === undefined ? undefined : derived(side.mean, uncertaintyParts(side, of === "whole"));
+  const known = knownReadingOf(view, read);
+  if (known === undefined) return undefined;
+  const { side } = known;
+  return (known[of] ??= derived(side.mean, uncertaintyParts(side, of === "whole")));
 };
 
 /** The lowest value of a reading by itself, which the scatter between spots says nothing of. */

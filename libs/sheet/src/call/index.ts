@@ -44,13 +44,6 @@ const meanIn = ({ values, unit: from }: AnswerOf<"reading">, unit: UnitSymbol): 
   return sum / values.length;
 };
 
-const valuesIn = ({ values, unit: from }: AnswerOf<"reading">, unit: UnitSymbol): number[] => {
-  const inUnit: number[] = [];
-  for (let index = 0; index < values.length; index += 1)
-    inUnit.push(convert(values[index]?.value ?? Number.NaN, from, unit));
-  return inUnit;
-};
-
 type Elsewhere = { readonly item: string; readonly unit: UnitSymbol };
 
 const otherReading = ({ item, unit }: Elsewhere, context: CallContext): number | undefined => {
@@ -138,27 +131,29 @@ const fails = (value: number, side: Limit["side"], limit: number, { delta }: Rea
   return side === "min" ? value < limit - rounding : value > limit + rounding;
 };
 
+/** Values are taken as they come, without a list of them in the item's unit: most are written in it. */
 const isAnyPast = (
-  values: readonly number[],
+  { values, unit }: AnswerOf<"reading">,
   side: Limit["side"],
   limit: number,
   spec: ReadingSpec,
 ): boolean => {
   for (let index = 0; index < values.length; index += 1) {
-    if (fails(values[index] ?? limit, side, limit, spec)) return true;
+    const read = values[index];
+    if (read !== undefined && fails(convert(read.value, unit, spec.unit), side, limit, spec)) return true;
   }
   return false;
 };
 
 /** Whether every value lies where an item says a reading is good; those between that and the alarm nobody can judge. */
-const isSound = (values: readonly number[], spec: ReadingSpec, context: CallContext): boolean => {
+const isSound = (answer: AnswerOf<"reading">, spec: ReadingSpec, context: CallContext): boolean => {
   const { sound } = spec;
   if (sound === undefined) return true;
   if (sound.when?.some((needed) => isUnmet(needed, context.conditions)) === true) return false;
   const { atLeast, atMost } = sound;
   return (
-    (atLeast === undefined || !isAnyPast(values, "min", atLeast, spec)) &&
-    (atMost === undefined || !isAnyPast(values, "max", atMost, spec))
+    (atLeast === undefined || !isAnyPast(answer, "min", atLeast, spec)) &&
+    (atMost === undefined || !isAnyPast(answer, "max", atMost, spec))
   );
 };
 
@@ -209,7 +204,6 @@ const callReading = (
   context: CallContext,
 ): Call => {
   if (dimensionOf(answer.unit) !== dimensionOf(spec.unit)) return "no-yardstick";
-  const values = valuesIn(answer, spec.unit);
   const beside = callBesideMirror(answer, id, spec, context);
   let judged = beside === "good" || hasOnlyOrdinary(spec);
   let worst: Severity | null = isBadCall(beside) ? beside : null;
@@ -220,9 +214,9 @@ const callReading = (
     const asked = at === undefined ? undefined : (at.fixed ?? limitValue(at.limit, context));
     if (at === undefined || asked === undefined) continue;
     judged = true;
-    if (isAnyPast(values, at.limit.side, asked, spec)) worst = worseSeverity(worst, at.severity);
+    if (isAnyPast(answer, at.limit.side, asked, spec)) worst = worseSeverity(worst, at.severity);
   }
-  const sound = judged && beside !== "no-yardstick" && isSound(values, spec, context);
+  const sound = judged && beside !== "no-yardstick" && isSound(answer, spec, context);
   return worst ?? (sound ? "good" : "no-yardstick");
 };
 

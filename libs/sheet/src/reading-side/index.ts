@@ -92,10 +92,9 @@ const countNamedSpots = (readings: readonly ReadingValue[]): number => {
 };
 
 const inBaseUnit = ({ values, unit: from }: Reading, unit: UnitSymbol): number[] => {
-  const inUnit: number[] = [];
-  for (let index = 0; index < values.length; index += 1)
-    inUnit.push(convert(values[index]?.value ?? Number.NaN, from, unit));
-  return inUnit;
+  const [first] = values;
+  if (first !== undefined && values.length === 1) return [convert(first.value, from, unit)];
+  return values.map(({ value }) => convert(value, from, unit));
 };
 
 const least = (values: readonly number[]): number => {
