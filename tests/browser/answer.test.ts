@@ -108,6 +108,10 @@ test("a line is reached from its matter by keyboard, and the way back leads to t
     )
       break;
   }
+  const opens = matter.getByRole("button").first();
+  const label = await opens.getAttribute("aria-label");
+  expect(label).toContain((await opens.textContent()) ?? "no words");
+  expect(label).toContain(expectedAnswer("sovrano").matters[0]?.matter.headline ?? "no such matter");
   await page.keyboard.press("Enter");
   const line = matter.getByRole("listitem").first().getByRole("button");
   await line.waitFor();

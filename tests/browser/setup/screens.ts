@@ -98,7 +98,7 @@ export async function screens(people: DemoPeople, car: Compared, other: Stated):
       address: comparison,
       before: (page) =>
         page
-          .getByRole("button", { name: /lines? of: / })
+          .getByRole("button", { name: /^Show its \d+ lines?: / })
           .first()
           .click(),
     },

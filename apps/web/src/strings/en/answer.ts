@@ -12,7 +12,7 @@ export const answer = {
   "answer.unknown": "What nobody knows",
   "answer.lines": "{count, plural, one {Show its # line} other {Show its # lines}}",
   "answer.lines.close": "{count, plural, one {Hide its # line} other {Hide its # lines}}",
-  "answer.lines.of": "{count, plural, one {# line} other {# lines}} of: {headline}",
+  "answer.lines.of": "{shown}: {headline}",
   "answer.decides": "What would decide it: {decides}",
   "answer.ask": "Ask the dealer: {question}",
   "answer.questions": "Ask the dealer",

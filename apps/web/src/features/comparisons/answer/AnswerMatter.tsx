@@ -53,6 +53,7 @@ export const AnswerMatter = ({ one, number, rows, onOpen, unknown = false }: Pro
   const [open, setOpen] = useState(false);
   const { matter, notes } = one;
   const { severity, headline, found, next, lines, decides, question } = matter;
+  const shown = t(open ? "answer.lines.close" : "answer.lines", { count: lines.length });
   const quoted = open ? notes : notes.slice(0, QUOTED);
   return (
     <li className={styles.matter} data-severity={severity} data-unknown={unknown}>
@@ -81,9 +82,9 @@ export const AnswerMatter = ({ one, number, rows, onOpen, unknown = false }: Pro
             className={styles.opener}
             aria-expanded={open}
             onClick={() => setOpen(!open)}
-            aria-label={t("answer.lines.of", { count: lines.length, headline })}
+            aria-label={t("answer.lines.of", { shown, headline })}
           >
-            {t(open ? "answer.lines.close" : "answer.lines", { count: lines.length })}
+            {shown}
           </button>
         </p>
         {open && (
