@@ -16,6 +16,8 @@ const project = (name: string, include: string[], more: object = {}) => ({
     setupFiles: ["tests/setup/draws.ts"],
     testTimeout: 300_000,
     hookTimeout: 300_000,
+    // What is waited for comes sooner or later; by default a second would be all it gets.
+    expect: { poll: { timeout: 60_000 } },
     maxWorkers: "100%",
     // What many files share is loaded once a worker.
     isolate: false,
