@@ -1,11 +1,8 @@
-import type { Atom, Entry, Mark } from "@evenhand/shared/comparison";
-import type { Finding, Firmness } from "@evenhand/shared/finding";
+import type { Atom, Entry } from "@evenhand/shared/comparison";
 import type { Report } from "@evenhand/shared/report";
-import { isBadCall, severityRank } from "@evenhand/shared/severity";
-import type { Call, Severity } from "@evenhand/shared/severity";
-import { callFault, callOf } from "@evenhand/sheet/call";
-import type { CallContext } from "@evenhand/sheet/call";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import { callSide, makeEntry } from "./entry.ts";
+import type { Meeting } from "./entry.ts";
 import { contextMover, findingAt } from "./moving-context.ts";
 import { compareAnswers } from "../compare-answers/index.ts";
 import type { Sides } from "../compare-answers/index.ts";
@@ -29,106 +26,6 @@ export type CompareOptions = {
   readonly sameInstruments?: SameIds;
   /** Ids of A and B that name one person. */
   readonly samePersons?: SameIds;
-};
-
-/** The few pairs of firmness there are, kept once each, so that nobody may write to them. */
-const FIRMNESS: readonly (Firmness | null)[] = [null, "asserted", "hedged", "second-hand"];
-const FIRMNESSES: readonly Entry["firmness"][] = FIRMNESS.flatMap((a) =>
-  FIRMNESS.map((b) => Object.freeze({ a, b })),
-);
-
-const firmnessOf = (a: Finding | undefined, b: Finding | undefined): Entry["firmness"] => {
-  const first = a?.firmness ?? null;
-  const second = b?.firmness ?? null;
-  const kept = FIRMNESSES[FIRMNESS.indexOf(first) * FIRMNESS.length + FIRMNESS.indexOf(second)];
-  return kept ?? { a: first, b: second };
-};
-
-/** One place as the two reports have it. One object moves over all the places of a comparison, and nobody keeps it. */
-type Meeting = {
-  place: PlannedPlace;
-  a: Finding | undefined;
-  b: Finding | undefined;
-  finding: Entry["finding"];
-  readonly sides: Sides;
-  readonly contexts: { readonly a: CallContext; readonly b: CallContext };
-};
-
-const faultOf = (finding: Finding | undefined, atom: Atom, side: "a" | "b") => {
-  const index = atom.of === "fault" ? atom[side] : undefined;
-  return index !== undefined && finding?.answer.kind === "faults" ? finding.answer.found[index] : undefined;
-};
-
-/** An answer called by itself: the one fault or denial an atom is about, else the whole answer. */
-const callSide = (meeting: Meeting, atom: Atom, side: "a" | "b"): Call | null => {
-  const finding = meeting[side];
-  if (finding === undefined || finding.answer.kind === "not-seen") return null;
-  const { item } = meeting.place.compiled;
-  if (atom.of === "fault") {
-    const fault = faultOf(finding, atom, side);
-    return fault === undefined ? null : callFault(fault, item, meeting.contexts[side]);
-  }
-  if (atom.of === "denial") return atom.by === "both" || atom.by === side ? "good" : null;
-  return callOf(finding.answer, item, meeting.contexts[side]);
-};
-
-const OPEN: ReadonlySet<string> = new Set(["doubtful", "differ", "incomparable"]);
-
-/** The worst of what was found, or of what the claim covers where it was not seen. */
-const severityOf = (meeting: Meeting, judgment: Judgment, calls: Entry["calls"]): Severity | null => {
-  const { outcome, direction, coverageOnly } = judgment;
-  if (coverageOnly === true) return null;
-  if (isBadCall(calls.b)) return calls.b;
-  if (outcome === "unseen") return meeting.place.severity;
-  const { parted } = meeting.place;
-  if (outcome === "unstated") return calls.b === "no-yardstick" ? parted : null;
-  if (!OPEN.has(outcome)) return null;
-  // Nobody is worse off than was said: only the statement is in question.
-  if (direction === "found-better") return "small";
-  if (isBadCall(calls.a)) return calls.a;
-  // What was found is good by its yardstick: it may be dearer than was said, and hurts nobody. A reading may lie at its limit.
-  const isGood = calls.b === "good" && meeting.b?.answer.kind !== "reading";
-  return isGood && parted !== "worth" && severityRank(parted) < severityRank("repair") ? "repair" : parted;
-};
-
-const NO_MARKS: Mark[] = [];
-Object.freeze(NO_MARKS);
-
-const marksOf = ({ a }: Meeting, atom: Atom, judgment: Judgment): Mark[] => {
-  const { figures } = judgment;
-  const soft = a !== undefined && a.firmness !== "asserted";
-  // An extent is always judged by eye, so that the mark would say nothing of a fault.
-  const byEye = atom.of === "answer" && figures?.of === "reading" && (figures.a.byEye || figures.b.byEye);
-  const own = judgment.marks ?? NO_MARKS;
-  if (own.length === 0 && !soft && !byEye) return NO_MARKS;
-  const marks = own.slice();
-  if (soft) marks.push(a.firmness === "hedged" ? "hedged" : "second-hand");
-  if (byEye) marks.push("by-eye");
-  return marks;
-};
-
-const makeEntry = (meeting: Meeting, atom: Atom, judgment: Judgment): Entry => {
-  const { place, a, b, finding } = meeting;
-  const { id } = place.compiled.item;
-  const calls = { a: callSide(meeting, atom, "a"), b: callSide(meeting, atom, "b") };
-  const entry: Entry = {
-    item: id,
-    position: place.position,
-    atom,
-    outcome: judgment.outcome,
-    calls,
-    severity: severityOf(meeting, judgment, calls),
-    marks: marksOf(meeting, atom, judgment),
-    reason: judgment.reason,
-    direction: judgment.direction,
-    standing: judgment.standing,
-    firmness: firmnessOf(a, b),
-    finding,
-  };
-  if (judgment.figures !== undefined) entry.figures = judgment.figures;
-  if (judgment.limits !== undefined) entry.limits = judgment.limits;
-  if (judgment.coverageOnly === true) entry.coverageOnly = true;
-  return entry;
 };
 
 /** A reading that only one side took is judged against its limits. */

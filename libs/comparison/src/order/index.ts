@@ -18,7 +18,7 @@ const PRESSING: ReadonlySet<string> = new Set([
  */
 export const isDiscrepancy = (entry: Entry): boolean =>
   entry.standing === "contradicted-by-figures" ||
-  (entry.coverageOnly !== true && (DISCREPANT.has(entry.outcome) || PRESSING.has(entry.standing)));
+  ((DISCREPANT.has(entry.outcome) || PRESSING.has(entry.standing)) && entry.coverageOnly !== true);
 
 /** A flat assertion that fails outranks a hedge, a hedge what was never claimed. */
 const FIRMNESS_RANK = { asserted: 0, hedged: 1, "second-hand": 2 } as const;
