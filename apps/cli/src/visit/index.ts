@@ -56,7 +56,7 @@ const minutesOf = (stages: readonly StageOfVisit[]) => stages.reduce((sum, { min
 
 function stageLines({ stage, minutes, items, cautions }: StageOfVisit): string[] {
   return [
-    `- **${stage.replaceAll("-", " ")}**, ${String(minutes)} min: ${items.map(({ words }) => words.american).join(", ")}.`,
+    `- **${stage.replaceAll("-", " ")}**, ${String(minutes)} min: ${items.map(({ words }) => words.american).join("; ")}.`,
     ...cautions.map(({ text }) => `  - Caution: ${text}`),
   ];
 }
