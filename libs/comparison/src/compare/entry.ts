@@ -84,6 +84,7 @@ const marksOf = ({ a }: Meeting, atom: Atom, judgment: Judgment): Mark[] => {
   return marks;
 };
 
+/** The line of a comparison: what was judged, with its place, its calls, and whose findings it rests on. */
 export const makeEntry = (meeting: Meeting, atom: Atom, judgment: Judgment): Entry => {
   const { place, a, b, finding } = meeting;
   const { id } = place.compiled.item;
