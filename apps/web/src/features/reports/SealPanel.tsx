@@ -32,6 +32,13 @@ interface Props {
 const nameOf = (place: Place): string =>
   [place.item.words.american, place.words].filter((part) => part !== "").join(", ");
 
+const goTo = (place: Props["places"][number], onGo: Props["onGo"]): void => {
+  onGo({ section: place.item.section, items: undefined, open: place.key });
+  requestAnimationFrame(() =>
+    document.getElementById(`place-${place.key}`)?.scrollIntoView({ block: "center" }),
+  );
+};
+
 const PlaceList = ({ places, onGo }: Pick<Props, "places" | "onGo">) => {
   const t = useText();
   const [all, setAll] = useState(false);
@@ -40,15 +47,7 @@ const PlaceList = ({ places, onGo }: Pick<Props, "places" | "onGo">) => {
     <ul className={styles.list}>
       {shown.map((place) => (
         <li key={place.key}>
-          <button
-            type="button"
-            onClick={() => {
-              onGo({ section: place.item.section, items: undefined, open: place.key });
-              requestAnimationFrame(() =>
-                document.getElementById(`place-${place.key}`)?.scrollIntoView({ block: "center" }),
-              );
-            }}
-          >
+          <button type="button" onClick={() => goTo(place, onGo)}>
             {nameOf(place)}
           </button>
         </li>

@@ -10,6 +10,15 @@ import { releasedQuery } from "../../entities/release/queries";
 const route = getRouteApi("/signed-in/released");
 
 /** Items laid before the dealer: for the dealer to answer, for the buyer to read the answers. */
+const NoRelease = ({ deals }: { readonly deals: boolean }) => {
+  const t = useText();
+  return (
+    <Empty title={t(deals ? "home.dealer.released.none" : "released.none.buyer")}>
+      {t(deals ? "released.none.dealer.hint" : "released.none.buyer.hint")}
+    </Empty>
+  );
+};
+
 export const Released = () => {
   const t = useText();
   const { vehicle } = route.useSearch();
@@ -32,11 +41,7 @@ export const Released = () => {
         query={releases}
         keyOf={({ id }) => id}
         renderRow={(release) => <OneRelease release={release} mayAnswer={deals} />}
-        empty={
-          <Empty title={t(deals ? "home.dealer.released.none" : "released.none.buyer")}>
-            {t(deals ? "released.none.dealer.hint" : "released.none.buyer.hint")}
-          </Empty>
-        }
+        empty={<NoRelease deals={deals} />}
       />
     </Page>
   );
