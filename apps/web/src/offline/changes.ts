@@ -57,12 +57,17 @@ const fromService = (report: string, raw: Finding, base: number | null): KeptFin
 const isHeldHere = ({ state, unread, finding }: KeptFinding): boolean =>
   unread !== undefined || (state !== "saved" && !(state === "refused" && finding === null));
 
-/** Takes what the service holds as the truth, except where this device has something that has not arrived. */
+/**
+ * Takes what the service holds as the truth, except where this device has something that has not arrived. A draft that was on its way
+ * while something newer was saved is left aside: it would put back what stood before.
+ */
 export const keepDraft = async (draft: ReportDraft): Promise<void> => {
   const { findings, ...rest } = draft;
   await store.transaction("rw", store.findings, store.operations, store.drafts, async () => {
+    const heard = (await store.drafts.get(draft.id))?.heard ?? 0;
+    if (heard > draft.revision) return;
     const report = { ...rest.report, ...readableHeader(rest.report).header };
-    await store.drafts.put({ report: draft.id, draft: { ...rest, report } });
+    await store.drafts.put({ report: draft.id, draft: { ...rest, report }, heard: draft.revision });
     const here = await store.findings.where("report").equals(draft.id).toArray();
     const held = new Set(here.filter(isHeldHere).map(({ place }) => place));
     const there = draft.report.findings.map((finding, at) =>

@@ -176,6 +176,16 @@ test("a stored finding that cannot be read any more keeps its place, and is answ
   expect(await row()).toMatchObject({ state: "saved", base: 2 });
 });
 
+test("a draft that was on its way while a newer answer was saved puts nothing back", async () => {
+  await keepDraft(draftOf([horn("no")], 6));
+  await changeFinding(report, place, { finding: horn("yes") });
+  await sendWaiting(report, answering(applied));
+  await keepDraft(draftOf([horn("no")], 6));
+  expect(await row()).toMatchObject({ finding: horn("yes"), state: "saved" });
+  await keepDraft(draftOf([horn("intermittent")], 8));
+  expect(await row()).toMatchObject({ finding: horn("intermittent") });
+});
+
 const fetched = (findings: readonly unknown[]) => () => Promise.resolve(draftOf(findings, 9));
 const notSent = () => Promise.resolve(null);
 

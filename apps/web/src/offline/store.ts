@@ -47,6 +47,8 @@ export interface KeptOperation {
 export interface KeptDraft {
   readonly report: string;
   readonly draft: Omit<ReportDraft, "findings">;
+  /** The report's latest revision this device has heard of: a draft fetched before it is no news. */
+  readonly heard?: number | undefined;
 }
 
 /** The cautions at a stage's gate were read; a row stands until the service has it. */
