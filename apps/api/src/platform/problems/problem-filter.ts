@@ -10,7 +10,7 @@ const detailOf: Partial<Record<ProblemCode, string>> = {
   "not-found": "There is nothing at this address.",
   "method-not-allowed": "This address does not take this method.",
   "media-type-unsupported": "Send the body as application/json.",
-  "timed-out": "The database took too long. Nothing was changed; try again.",
+  "timed-out": "The database took too long. Look whether it was done before you try again.",
   "database-away": "The database does not answer. Ask again in a few seconds.",
   "came-second":
     "Another request changed the same thing at the same moment, and this one changed nothing. Read it again and decide anew.",
