@@ -9,10 +9,10 @@ const windowLines = 12;
 const within = (patterns, path) => patterns.some((pattern) => matchesGlob(path, pattern));
 
 /** Paths that a list of patterns names, those behind `!` left out. */
-export function filesOf(patterns, all = sources()) {
+export function filesOf(patterns) {
   const left = patterns.filter((each) => each.startsWith("!")).map((each) => each.slice(1));
   const taken = patterns.filter((each) => !each.startsWith("!"));
-  return all.filter((path) => within(taken, path) && !within(left, path));
+  return sources().filter((path) => within(taken, path) && !within(left, path));
 }
 
 function sources() {
@@ -24,14 +24,14 @@ function sources() {
 }
 
 /** Draws windows of lines, each as likely as any other, as `path:first-last`. */
-export function sampleOf(files, count, draw = randomInt) {
+export function sampleOf(files, count) {
   const windows = files.flatMap((path) => {
     const lines = readFileSync(join(root, path), "utf8").split("\n").length;
     const starts = Array.from({ length: Math.ceil(lines / windowLines) }, (_, at) => at * windowLines + 1);
     return starts.map((first) => `${path}:${first}-${first + windowLines - 1}`);
   });
   for (let at = windows.length - 1; at > 0; at -= 1) {
-    const other = draw(at + 1);
+    const other = randomInt(at + 1);
     [windows[at], windows[other]] = [windows[other], windows[at]];
   }
   return windows.slice(0, count);

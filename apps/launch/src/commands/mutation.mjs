@@ -8,9 +8,8 @@ import { runTool } from "../tools.mjs";
 
 /** What one run mutates: everything, the folders asked for, or a sample of windows of lines. */
 function mutateOf(library, { folders, sample }) {
-  const named = folders?.split(",").map((folder) => `libs/*/src/${folder}/**`);
-  const files = filesOf(library.mutate);
-  const asked = named === undefined ? files : filesOf(named, files);
+  const named = folders?.split(",").map((folder) => `/src/${folder}/`);
+  const asked = filesOf(library.mutate).filter((path) => named?.some((part) => path.includes(part)) ?? true);
   return sample === undefined ? asked : sampleOf(asked, Number(sample));
 }
 
@@ -20,9 +19,11 @@ async function runLibrary(library, options) {
   mkdirSync(folder, { recursive: true });
   const file = join(folder, `${library.name}.json`);
   writeFileSync(file, JSON.stringify(configOf(library, mutateOf(library, options)), null, 2));
-  process.env.MUTATION_TESTS = library.include.join("\n");
-  process.env.MUTATION_TESTS_LEFT_OUT = library.exclude.join("\n");
-  return runTool({ packageName: "@stryker-mutator/core", command: "stryker", args: ["run", file] });
+  const env = {
+    MUTATION_TESTS: library.include.join("\n"),
+    MUTATION_TESTS_LEFT_OUT: library.exclude.join("\n"),
+  };
+  return runTool({ packageName: "@stryker-mutator/core", command: "stryker", args: ["run", file], env });
 }
 
 /**
