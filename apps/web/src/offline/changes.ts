@@ -64,10 +64,10 @@ const isHeldHere = ({ state, unread, finding }: KeptFinding): boolean =>
 export const keepDraft = async (draft: ReportDraft): Promise<void> => {
   const { findings, ...rest } = draft;
   await store.transaction("rw", store.findings, store.operations, store.drafts, async () => {
-    const heard = (await store.drafts.get(draft.id))?.heard ?? 0;
-    if (heard > draft.revision) return;
+    const known = await store.drafts.get(draft.id);
+    if (known !== undefined && known.draft.revision > draft.revision) return;
     const report = { ...rest.report, ...readableHeader(rest.report).header };
-    await store.drafts.put({ report: draft.id, draft: { ...rest, report }, heard: draft.revision });
+    await store.drafts.put({ report: draft.id, draft: { ...rest, report } });
     const here = await store.findings.where("report").equals(draft.id).toArray();
     const held = new Set(here.filter(isHeldHere).map(({ place }) => place));
     const there = draft.report.findings.map((finding, at) =>

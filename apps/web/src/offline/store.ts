@@ -43,12 +43,13 @@ export interface KeptOperation {
   readonly sent?: Operation;
 }
 
-/** The draft without its findings, so that the sheet can be shown where the service does not answer. */
+/**
+ * The draft without its findings, so that the sheet can be shown where the service does not answer. Its revision is the latest this
+ * device has heard of.
+ */
 export interface KeptDraft {
   readonly report: string;
   readonly draft: Omit<ReportDraft, "findings">;
-  /** The report's latest revision this device has heard of: a draft fetched before it is no news. */
-  readonly heard?: number | undefined;
 }
 
 /** The cautions at a stage's gate were read; a row stands until the service has it. */

@@ -107,7 +107,7 @@ export const sendWaiting = async (report: string, send = operate): Promise<numbe
       batch.map(({ sent }) => sent),
     );
     revision = answer.revision;
-    await store.drafts.update(report, { heard: revision });
+    await store.drafts.update(report, { "draft.revision": revision });
     for (const [at, one] of batch.entries()) {
       const result = answer.results[at];
       if (result) await takeResult(report, one, result);
