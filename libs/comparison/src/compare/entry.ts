@@ -65,7 +65,7 @@ const severityOf = (meeting: Meeting, judgment: Judgment, calls: Entry["calls"])
   if (isBadCall(calls.a)) return calls.a;
   // What was found is good by its yardstick: it may be dearer than was said, and hurts nobody. A reading may lie at its limit.
   const isGood = calls.b === "good" && meeting.b?.answer.kind !== "reading";
-  return isGood && parted !== "worth" && severityRank(parted) < severityRank("repair") ? "repair" : parted;
+  return isGood && severityRank(parted) <= severityRank("danger") ? "repair" : parted;
 };
 
 const NO_MARKS: Mark[] = [];
