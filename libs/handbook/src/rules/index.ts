@@ -29,6 +29,7 @@ import { roadRatioRule } from "../road-ratio/rule.ts";
 import { sameNumberRule } from "../same-number/rule.ts";
 import { speedometerRule } from "../speedometer/rule.ts";
 import { squareRule } from "../square/rule.ts";
+import { tachometerRule } from "../tachometer/rule.ts";
 import { teethRule } from "../teeth/rule.ts";
 import { tireAgeRule } from "../tire-age/rule.ts";
 import { tireDiameterRule } from "../tire-diameter/rule.ts";
@@ -60,6 +61,7 @@ const handbook = [
   tiresMixedRule,
   tireDiameterRule,
   speedometerRule,
+  tachometerRule,
   roadRatioRule,
   turnsRatioRule,
   teethRule,

@@ -75,11 +75,12 @@ export const cabin: readonly Kind[] = [
       "electrics.tachometer",
       "electrics.clock",
       "electrics.warning-lamps",
+      "road.indicated-revolutions",
       "road.indicated-speed",
       "road.gps-speed",
     ],
     {
-      rules: ["speedometer"],
+      rules: ["speedometer", "tachometer"],
       says: { danger: "An instrument hides a danger", repair: "Instruments or warning lamps do not work" },
       decides: "Every instrument watched through a start and a drive.",
       ask: "Which instruments do not work, and since when?",

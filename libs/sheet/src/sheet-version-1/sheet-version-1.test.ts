@@ -146,9 +146,15 @@ describe("every item", () => {
       ...["pressure", "fixing-kind", "torque", "rollout"].map((id) => `wheels.${id}`),
       "engine.bore",
       "engine.stroke",
-      ...["gear", "gear-ratio", "lock-up", "revolutions", "indicated-speed", "gps-speed"].map(
-        (id) => `road.${id}`,
-      ),
+      ...[
+        "gear",
+        "gear-ratio",
+        "lock-up",
+        "revolutions",
+        "indicated-revolutions",
+        "indicated-speed",
+        "gps-speed",
+      ].map((id) => `road.${id}`),
     ]);
   });
 
@@ -228,6 +234,7 @@ describe("every reading item", () => {
       "road.gps-speed",
       "road.indicated-speed",
       "road.revolutions",
+      "road.indicated-revolutions",
       "road.gear",
       "road.temperature-after-20",
       "engine.oil",

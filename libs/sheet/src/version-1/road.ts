@@ -216,6 +216,30 @@ export const road: Item[] = [
       }),
     },
   ),
+  item(
+    "road.indicated-revolutions",
+    words("revolutions as the car shows them", undefined, ["dash tachometer", "rev counter reading"]),
+    "The car's own tachometer, at the same moment as the shop tachometer; a passenger reads it.",
+    {
+      ...onRoad,
+      time: "drifts",
+      minutes: 1,
+      costRow: null,
+      conditions: ["gear", "speed"],
+      reading: reading({
+        unit: "rpm",
+        alsoIn: ["1/min"],
+        delta: [200],
+        scatter: [40],
+        betterIs: "target",
+        plausible: [0, 10_000],
+        typical: 2500,
+        ask: [3, 1],
+        byEye: [300],
+        instrument: ["the tachometer itself", 50, [50]],
+      }),
+    },
+  ),
   ...[
     {
       id: "road.indicated-speed",

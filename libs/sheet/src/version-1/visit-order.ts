@@ -344,6 +344,7 @@ const ORDER: Readonly<Record<Stage, readonly Line[]>> = {
     ["road.gear-ratio", "day", 0.5],
     ["road.lock-up", "day", 0.5],
     ["road.revolutions", "day", 3],
+    ["road.indicated-revolutions", "day", 0.5],
     ["road.indicated-speed", "day", 1],
     ["road.gps-speed", "day", 1],
     ["road.temperature-after-20", "first", 4],

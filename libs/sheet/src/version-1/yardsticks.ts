@@ -192,6 +192,11 @@ export const yardsticks: Readonly<Record<string, Yardstick>> = {
   "road.idle": { alarms: [over(1100, "small"), under(400, "small")], dayToDay: 100 },
   "road.gear-ratio": { noAlarmBecause: forRatio },
   "road.revolutions": { noAlarmBecause: forRatio, sameConditions: ["gear"] },
+  "road.indicated-revolutions": {
+    noAlarmBecause:
+      "right or wrong only beside a shop tachometer at the same moment: the handbook's rule judges it",
+    sameConditions: ["gear"],
+  },
   "road.indicated-speed": { noAlarmBecause: forRatio },
   "road.gps-speed": { noAlarmBecause: forRatio },
   "road.temperature-after-20": {
