@@ -1,0 +1,183 @@
+import { CaseDecision, CaseVisitState, type CaseParty, type CaseStep } from "@evenhand/shared/http/cases";
+import { describe, expect, it, test } from "vitest";
+import { facts, visit } from "../../testing/case-facts.ts";
+import { byDeadline, type CaseFacts, caseOf } from "./index.ts";
+
+const compared = { comparison: { id: "compared", inspection: "first" } };
+const decided = (state: CaseDecision, inspection: string | null = "first") => ({
+  decision: { id: "decided", state, inspection },
+});
+const some = (count = 1) => ({ count, first: "oldest" });
+const questions = facts().questions;
+
+/** Where it stands, what comes next, and whose it is; written down apart from the rules. */
+const stories: [string, Partial<CaseFacts>, string, CaseStep | null, CaseParty | null][] = [
+  ["nothing chosen yet", {}, "book", "choose-brief", "buyer"],
+  ["something chosen", { briefed: true }, "book", "book", "buyer"],
+  ["a withdrawn car", { listed: false }, "book", null, null],
+  ["a question in draft", { questions: { ...questions, drafted: some() } }, "ask", "send-question", "buyer"],
+  [
+    "asked, of a withdrawn car",
+    { listed: false, questions: { ...questions, asked: some(2) } },
+    "ask",
+    "answer-question",
+    "dealer",
+  ],
+  [
+    "answered in a draft, to the dealer",
+    { by: "dealer", questions: { ...questions, answered: some() } },
+    "ask",
+    "publish-answer",
+    "dealer",
+  ],
+  [
+    "all answered, to the dealer",
+    { by: "dealer", questions: { ...questions, published: some() } },
+    "ask",
+    null,
+    null,
+  ],
+  [
+    "all answered, to the buyer",
+    { briefed: true, questions: { ...questions, published: some() } },
+    "book",
+    "book",
+    "buyer",
+  ],
+  ["ordered without an hour", { visits: [visit("asked-for")] }, "book", "accept-visit", "inspector"],
+  ["taken on without an hour", { visits: [visit("taken-on")] }, "look", "inspect-any-hour", "inspector"],
+  ["an hour held", { visits: [visit("held")] }, "book", "request-hour", "buyer"],
+  ["an hour asked for", { visits: [visit("requested")] }, "book", "accept-hour", "inspector"],
+  ["an hour accepted", { visits: [visit("accepted")] }, "book", "give-access", "dealer"],
+  ["an hour confirmed", { visits: [visit("confirmed")] }, "look", "inspect", "inspector"],
+  ["under way", { visits: [visit("under-way")] }, "look", "inspect", "inspector"],
+  [
+    "findings begun",
+    { by: "inspector", visits: [visit("under-way", { draft: "draft" })] },
+    "look",
+    "seal",
+    "inspector",
+  ],
+  [
+    "a report written anew",
+    { by: "inspector", visits: [visit("reported", { draft: "draft" })] },
+    "look",
+    "seal",
+    "inspector",
+  ],
+  ["reported, to its inspector", { by: "inspector", visits: [visit("reported")] }, "read", null, null],
+  ["a hold run out", { briefed: true, visits: [visit("expired")] }, "book", "book", "buyer"],
+  ["declined by the inspector", { briefed: true, visits: [visit("declined")] }, "book", "book", "buyer"],
+  ["compared", { ...compared, visits: [visit("reported")] }, "read", "read", "buyer"],
+  [
+    "items laid before the dealer",
+    { ...compared, releases: { waiting: 2, answered: 1 } },
+    "settle",
+    "answer-items",
+    "dealer",
+  ],
+  ["items answered", { ...compared, releases: { waiting: 0, answered: 3 } }, "decide", "sum-up", "buyer"],
+  [
+    "items answered, to the dealer",
+    { by: "dealer", releases: { waiting: 0, answered: 3 } },
+    "settle",
+    null,
+    null,
+  ],
+  ["a summary to decide", { ...compared, summary: "summed" }, "decide", "decide", "buyer"],
+  ["approved", { ...compared, ...decided("approved") }, "collect", null, null],
+  ["declined by the buyer", { ...compared, ...decided("declined") }, "decide", null, null],
+  ["a counter-offer", { ...compared, ...decided("countered") }, "decide", "answer-counter", "dealer"],
+  [
+    "a counter-offer, to the dealer",
+    { by: "dealer", ...decided("countered", null) },
+    "decide",
+    "answer-counter",
+    "dealer",
+  ],
+  ["a counter-offer taken", { ...compared, ...decided("counter-accepted") }, "collect", null, null],
+  [
+    "a counter-offer refused",
+    { ...compared, ...decided("counter-refused") },
+    "decide",
+    "decide-again",
+    "buyer",
+  ],
+  [
+    "refused, and summed up anew",
+    { ...compared, ...decided("counter-refused"), summary: "again" },
+    "decide",
+    "decide",
+    "buyer",
+  ],
+  [
+    "approved, and found anew since",
+    { ...compared, ...decided("approved", "earlier") },
+    "read",
+    "read",
+    "buyer",
+  ],
+];
+
+describe("a case", () => {
+  it.each(stories)("%s", (_, more, stage, step, of) => {
+    const standing = caseOf(facts(more));
+    expect([standing.stage, standing.next?.step ?? null, standing.next?.of ?? null]).toEqual([
+      stage,
+      step,
+      of,
+    ]);
+  });
+
+  it("has a story for every state of a visit and every decision", () => {
+    const told = JSON.stringify(stories.map(([, more]) => more));
+    const open = CaseVisitState.options.filter((state) => !["cancelled", "missed"].includes(state));
+    for (const state of [...open, ...CaseDecision.options]) expect(told).toContain(`"${state}"`);
+  });
+});
+
+test("the person's own comes first, even where another's is due earlier", () => {
+  const { waits, next } = caseOf(
+    facts({
+      questions: { ...questions, drafted: some() },
+      visits: [visit("requested", { deadline: "2027-05-01T00:00:00Z" })],
+    }),
+  );
+  expect(next?.step).toBe("send-question");
+  expect(waits.map(({ of }) => of)).toEqual(["buyer", "inspector"]);
+});
+
+test("of one's own the one with the earliest deadline comes first, and one without a deadline last", () => {
+  const visits = [
+    visit("requested", { deadline: "2027-05-02T00:00:00Z" }),
+    visit("asked-for"),
+    visit("requested", { appointment: "sooner", deadline: "2027-05-01T00:00:00Z" }),
+  ];
+  const { waits } = caseOf(facts({ by: "inspector", visits }));
+  expect(waits.map(({ subject }) => subject)).toEqual(["sooner", "visit", "order"]);
+});
+
+const stepsWithBrief = (state: CaseVisitState) =>
+  caseOf(facts({ by: "inspector", visits: [visit(state, { proposed: true })] })).waits.map(
+    ({ step }) => step,
+  );
+
+test("another brief that is proposed waits for the inspector until the visit, and not once it is over", () => {
+  expect(stepsWithBrief("confirmed")).toEqual(["inspect", "answer-brief"]);
+  expect(stepsWithBrief("reported")).toEqual([]);
+});
+
+const heldUntil = (id: string, until: string | null) => ({
+  id,
+  standing: caseOf(facts({ visits: [visit("held", { deadline: until })] })),
+});
+
+test("cases are put by the deadline of what comes next", () => {
+  const rows = [
+    heldUntil("c", null),
+    heldUntil("b", "2027-05-02T00:00:00Z"),
+    heldUntil("a", null),
+    heldUntil("d", "2027-05-01T00:00:00Z"),
+  ];
+  expect(rows.toSorted(byDeadline).map(({ id }) => id)).toEqual(["d", "b", "a", "c"]);
+});

@@ -1,0 +1,27 @@
+import type { CaseFacts, CaseVisit } from "../src/case-of/index.ts";
+
+/** A case in which nothing has happened yet, as the buyer knows it. */
+export const facts = (more: Partial<CaseFacts> = {}): CaseFacts => ({
+  by: "buyer",
+  vehicle: "car",
+  listed: true,
+  briefed: false,
+  questions: { drafted: null, asked: null, answered: null, published: null },
+  visits: [],
+  comparison: null,
+  releases: { waiting: 0, answered: 0 },
+  summary: null,
+  decision: null,
+  ...more,
+});
+
+export const visit = (state: CaseVisit["state"], more: Partial<CaseVisit> = {}): CaseVisit => ({
+  state,
+  appointment: state === "asked-for" || state === "taken-on" ? null : "visit",
+  order: "order",
+  deadline: null,
+  start: state === "asked-for" || state === "taken-on" ? null : "2027-05-04T14:00:00Z",
+  draft: null,
+  proposed: false,
+  ...more,
+});

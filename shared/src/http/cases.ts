@@ -1,0 +1,206 @@
+import { z } from "zod";
+import { AppointmentState } from "../booking.ts";
+import { Instant, ObjectId } from "../identifier.ts";
+import { ComplaintState } from "./complaints.ts";
+import { Named, PageQuery, type Contract } from "./paging.ts";
+import { QuestionState } from "./questions.ts";
+
+/** The way of a case, from the first question to delivery. */
+export const CaseStage = z.enum(["ask", "book", "look", "read", "settle", "decide", "collect"]);
+export type CaseStage = z.infer<typeof CaseStage>;
+
+export const CaseParty = z.enum(["buyer", "dealer", "inspector"]);
+export type CaseParty = z.infer<typeof CaseParty>;
+
+/** A visit to a car. Without an hour yet it is `asked-for`, or `taken-on` once an inspector has accepted it. */
+export const CaseVisitState = z.enum(["asked-for", "taken-on", ...AppointmentState.options]);
+export type CaseVisitState = z.infer<typeof CaseVisitState>;
+
+/** What was decided last, and what the dealer said to a counter-offer. */
+export const CaseDecision = z.enum([
+  "approved",
+  "declined",
+  "countered",
+  "counter-accepted",
+  "counter-refused",
+]);
+export type CaseDecision = z.infer<typeof CaseDecision>;
+
+/** What can wait for somebody; where nothing has a deadline, a later one goes before. What `subject` names is said with each. */
+export const CaseStep = z.enum([
+  /** Nobody is booked yet, and nothing is chosen to be looked at: the car. */
+  "choose-brief",
+  /** Nobody is booked yet: the car. */
+  "book",
+  /** A question in draft: the question. */
+  "send-question",
+  /** A question asked: the question. */
+  "answer-question",
+  /** An answer in a draft of the statement: the report. */
+  "publish-answer",
+  /** An hour is held: the appointment. */
+  "request-hour",
+  /** The hour waits for the inspector: the appointment. */
+  "accept-hour",
+  /** A visit without an hour waits for the inspector: the order. */
+  "accept-visit",
+  /** The hour waits for the dealer's access: the appointment. */
+  "give-access",
+  /** Another brief is proposed: the appointment. */
+  "answer-brief",
+  /** The visit lies ahead: the appointment. */
+  "inspect",
+  /** A visit without an hour is taken on: the order. */
+  "inspect-any-hour",
+  /** Findings are being recorded: the report. */
+  "seal",
+  /** The comparison is there: the comparison. */
+  "read",
+  /** Items are laid before the dealer: the car. */
+  "answer-items",
+  /** The dealer has answered all of them: the comparison. */
+  "sum-up",
+  /** A summary is not decided: the summary. */
+  "decide",
+  /** A counter-offer waits for the dealer: the decision. */
+  "answer-counter",
+  /** A counter-offer was refused: the comparison. */
+  "decide-again",
+]);
+export type CaseStep = z.infer<typeof CaseStep>;
+
+export const CaseWait = z.strictObject({
+  step: CaseStep,
+  of: CaseParty,
+  /** When the answer is due, or the visit's hour; `null` where there is no deadline. */
+  until: Instant.nullable(),
+  count: z.int().positive(),
+  /** Where it is done; of several the oldest. */
+  subject: ObjectId,
+});
+export type CaseWait = z.infer<typeof CaseWait>;
+
+/** Where a case stands, as one of its parties may know it. */
+export const CaseStanding = z.strictObject({
+  stage: CaseStage,
+  /** The decision that stands; `null` while there is none, or since something new was found. */
+  decision: CaseDecision.nullable(),
+  /** Everything that waits for somebody, the person's own first, the earliest deadline first. */
+  waits: z.array(CaseWait),
+  /** What comes next: the first of them; `null` where nothing is open. */
+  next: CaseWait.nullable(),
+});
+export type CaseStanding = z.infer<typeof CaseStanding>;
+
+export const CaseCar = z.strictObject({
+  id: ObjectId,
+  make: z.string(),
+  model: z.string(),
+  modelYear: z.int(),
+  identification: z.string(),
+});
+
+export const CaseRow = z.strictObject({
+  id: ObjectId,
+  /** As whom the person sees it. */
+  as: CaseParty,
+  car: CaseCar,
+  dealer: Named,
+  /** To the buyer always, to the inspector once accepted, to the dealer never. */
+  buyer: Named.nullable(),
+  openedAt: Instant,
+  standing: CaseStanding,
+});
+export type CaseRow = z.infer<typeof CaseRow>;
+
+/** What waits for the operator. Never contents: those are read by opening, with a reason. */
+export const OperatorTask = z.strictObject({
+  kind: z.enum(["answer-complaint", "decide-admission"]),
+  id: ObjectId,
+  /** Since when it waits. */
+  since: Instant,
+  /** A complaint's state; the name of the firm or inspector who asks to be admitted. */
+  state: ComplaintState.nullable(),
+  name: z.string().nullable(),
+});
+export type OperatorTask = z.infer<typeof OperatorTask>;
+
+export const OperatorDesk = z.strictObject({
+  tasks: z.array(OperatorTask),
+  /** How many there are in all; only the first hundred stand in `tasks`. */
+  waiting: z.int(),
+  /** Visits that wait for a party, each with the earliest answer due. */
+  owed: z.array(
+    z.strictObject({ state: AppointmentState, of: CaseParty, count: z.int(), until: Instant.nullable() }),
+  ),
+  /** Visits of the last thirty days that wait for nobody. */
+  rest: z.array(z.strictObject({ state: AppointmentState, count: z.int() })),
+});
+export type OperatorDesk = z.infer<typeof OperatorDesk>;
+
+/** The first page: every open case, and the newest of the rest. With `after`: more of the rest. */
+export const CaseHome = z.strictObject({
+  /** Open cases whose next step is the person's own, by deadline. */
+  yours: z.array(CaseRow),
+  /** Open cases where another's step is awaited, by deadline. */
+  others: z.array(CaseRow),
+  /** Cases in which nothing is open, the newest first. */
+  rest: z.array(CaseRow),
+  /** Open cases in all; more than stand here where there are more than two hundred, the oldest of which are shown. */
+  open: z.int(),
+  next: z.string().nullable(),
+  /** To an operator. */
+  desk: OperatorDesk.nullable(),
+});
+export type CaseHome = z.infer<typeof CaseHome>;
+
+/** The parts of a case. Each leads to a page of its own. */
+export const CaseParts = z.strictObject({
+  questions: z.array(
+    z.strictObject({
+      id: ObjectId,
+      item: z.string(),
+      position: z.string(),
+      text: z.string(),
+      state: QuestionState,
+      at: Instant,
+    }),
+  ),
+  visits: z.array(
+    z.strictObject({
+      appointment: ObjectId.nullable(),
+      order: ObjectId.nullable(),
+      state: CaseVisitState,
+      /** With the site's zone; `null` while there is no hour. */
+      hour: z.strictObject({ start: Instant, end: Instant, zone: z.string() }).nullable(),
+      until: Instant.nullable(),
+      /** The inspector where one is named, else the firm. */
+      inspector: z.string(),
+      askedAt: Instant,
+      /** The report begun or sealed, to those who may see it. */
+      report: ObjectId.nullable(),
+    }),
+  ),
+  /** Sealed inspections and, to whoever may read it, what came of comparing each. */
+  inspections: z.array(
+    z.strictObject({
+      id: ObjectId,
+      version: z.int().positive(),
+      sealedAt: Instant,
+      comparison: ObjectId.nullable(),
+    }),
+  ),
+  /** Items laid before the dealer. */
+  released: z.strictObject({ waiting: z.int(), accepted: z.int(), contested: z.int() }),
+  summaries: z.array(z.strictObject({ id: ObjectId, createdAt: Instant, decision: CaseDecision.nullable() })),
+  decisions: z.array(z.strictObject({ id: ObjectId, state: CaseDecision, at: Instant })),
+});
+export type CaseParts = z.infer<typeof CaseParts>;
+
+export const CaseSeen = CaseRow.extend({ parts: CaseParts });
+export type CaseSeen = z.infer<typeof CaseSeen>;
+
+export const caseContracts = {
+  "cases.list": { query: PageQuery, status: 200, answer: CaseHome },
+  "cases.get": { status: 200, answer: CaseSeen },
+} as const satisfies Record<string, Contract>;
