@@ -11,6 +11,10 @@ export class Refusal extends Error {
   }
 }
 
+/** What the service says of one field, to stand at that field. */
+export const reasonAt = (error: unknown, at: string): string | undefined =>
+  error instanceof Refusal ? error.problem.problems?.find((problem) => problem.at === at)?.reason : undefined;
+
 /** No answer at all; status 0 tells it from anything the service says. */
 export const unreachable: Problem = { type: "unreachable", title: "", status: 0, detail: "" };
 

@@ -2,9 +2,9 @@ import type { Account } from "@evenhand/shared/http/accounts";
 import { useMantineColorScheme, type MantineColorScheme } from "@mantine/core";
 import { Link } from "@tanstack/react-router";
 import { useRef } from "react";
-import { isKind } from "../entities/account/queries";
 import { useText } from "../strings/text";
 import styles from "./AccountMenu.module.css";
+import { accountLinks, offered } from "./links";
 import { SignOut } from "./SignOut";
 
 const schemes = ["auto", "light", "dark"] as const satisfies readonly MantineColorScheme[];
@@ -44,36 +44,11 @@ export const AccountMenu = ({ account }: { readonly account: Account | null }) =
         {account && (
           <>
             <p className={styles.email}>{account.email}</p>
-            <Link to="/handbook" onClick={close}>
-              {t("nav.handbook")}
-            </Link>
-            {(isKind(account, "inspector") || isKind(account, "dealer")) && (
-              <Link to="/instruments" onClick={close}>
-                {t("own-instruments.title")}
+            {offered(accountLinks, account).map(({ to, words }) => (
+              <Link key={to} to={to} onClick={close}>
+                {t(words)}
               </Link>
-            )}
-            {isKind(account, "inspector") && (
-              <Link to="/calendars" onClick={close}>
-                {t("nav.calendars")}
-              </Link>
-            )}
-            {isKind(account, "dealer") && (
-              <Link to="/sites" onClick={close}>
-                {t("nav.sites")}
-              </Link>
-            )}
-            <Link to="/complaints" onClick={close}>
-              {t("nav.complaints")}
-            </Link>
-            <Link to="/organization" onClick={close}>
-              {t("nav.organization")}
-            </Link>
-            <Link to="/account" onClick={close}>
-              {t("nav.account")}
-            </Link>
-            <Link to="/sessions" onClick={close}>
-              {t("nav.sessions")}
-            </Link>
+            ))}
           </>
         )}
         <SchemeChoice />

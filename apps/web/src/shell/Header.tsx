@@ -1,7 +1,9 @@
+import type { Account } from "@evenhand/shared/http/accounts";
 import { Link } from "@tanstack/react-router";
-import { isKind, useAccount } from "../entities/account/queries";
+import { useAccount } from "../entities/account/queries";
 import { useText } from "../strings/text";
 import { AccountMenu } from "./AccountMenu";
+import { headerLinks, offered } from "./links";
 import styles from "./Shell.module.css";
 
 const Mark = () => (
@@ -11,40 +13,33 @@ const Mark = () => (
   </svg>
 );
 
+/** The pages of each kind of person, in a row. */
+const Menu = ({ account }: { readonly account: Account }) => {
+  const t = useText();
+  return (
+    <nav aria-label={t("app.menu")} className={styles.nav}>
+      {offered(headerLinks, account).map(({ to, words }) => (
+        <Link key={to} to={to}>
+          {t(words)}
+        </Link>
+      ))}
+      <Link to="/handbook" className={styles.wideOnly}>
+        {t("nav.handbook")}
+      </Link>
+    </nav>
+  );
+};
+
 export const Header = () => {
   const t = useText();
   const account = useAccount();
-  const deals = isKind(account, "dealer");
-  const buys = isKind(account, "buyer");
-  const inspects = isKind(account, "inspector");
-  const operates = isKind(account, "operator");
   return (
     <header className={`${styles.header} no-print`}>
       <Link to="/" className={styles.brand}>
         <Mark />
         <span>{t("app.name")}</span>
       </Link>
-      {account && (
-        <nav aria-label={t("app.menu")} className={styles.nav}>
-          <Link to="/cars">{t("nav.cars")}</Link>
-          {(buys || inspects || deals) && <Link to="/appointments">{t("nav.appointments")}</Link>}
-          {(buys || inspects) && <Link to="/orders">{t("nav.orders")}</Link>}
-          {(buys || deals) && <Link to="/released">{t("nav.released")}</Link>}
-          {(buys || deals) && <Link to="/decisions">{t("nav.decisions")}</Link>}
-          {(buys || deals) && <Link to="/questions">{t("nav.questions")}</Link>}
-          {inspects && <Link to="/day">{t("nav.day")}</Link>}
-          {operates && (
-            <>
-              <Link to="/admissions">{t("nav.admissions")}</Link>
-              <Link to="/complaints">{t("nav.complaints")}</Link>
-              <Link to="/appointments">{t("nav.appointments")}</Link>
-            </>
-          )}
-          <Link to="/handbook" className={styles.wideOnly}>
-            {t("nav.handbook")}
-          </Link>
-        </nav>
-      )}
+      {account && <Menu account={account} />}
       <AccountMenu account={account} />
     </header>
   );

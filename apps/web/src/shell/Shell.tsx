@@ -1,29 +1,15 @@
-import { Outlet, useRouter } from "@tanstack/react-router";
-import { useCallback, useEffect, useRef } from "react";
+import { Outlet } from "@tanstack/react-router";
 import { useText } from "../strings/text";
 import { Header } from "./Header";
 import styles from "./Shell.module.css";
 import { TakeAwaitedTitle } from "../ui/title-focus";
+import { useAwaitedTitle } from "./use-awaited-title";
 
 /** Header, page and foot. After going to another page the focus goes to its title, as it would on a page loaded anew. */
 export const Shell = () => {
   const t = useText();
-  const router = useRouter();
-  const awaited = useRef(false);
-  const takeAwaited = useCallback((): boolean => {
-    const was = awaited.current;
-    awaited.current = false;
-    return was;
-  }, []);
-  useEffect(
-    () =>
-      router.subscribe("onBeforeNavigate", ({ fromLocation, pathChanged }) => {
-        if (fromLocation !== undefined && pathChanged) awaited.current = true;
-      }),
-    [router],
-  );
   return (
-    <TakeAwaitedTitle value={takeAwaited}>
+    <TakeAwaitedTitle value={useAwaitedTitle()}>
       <div className={styles.shell}>
         <a className={styles.skip} href="#main">
           {t("app.skip")}

@@ -15,9 +15,38 @@ interface Props {
   readonly onLeave: (what: "keep" | "throw-away") => void;
 }
 
-/** Asked before leaving where something typed here would be left. */
-export const LeaveAsk = ({ left, error, forGood = false, onStay, onLeave }: Props) => {
+/** What is left here, as far as the device says. */
+const useLeftWords = (left: number | null): string => {
   const t = useText();
+  if (left === null) return t("sign-out.unknown");
+  return left === 0 ? t("sign-out.not-done") : t("sign-out.left", { count: left });
+};
+
+/** What may be done with it: to stay comes first. */
+const Ways = ({ left, forGood = false, onStay, onLeave }: Omit<Props, "error">) => {
+  const t = useText();
+  return (
+    <div className={styles.deeds}>
+      <Button onClick={onStay}>{t("sign-out.stay")}</Button>
+      {!forGood && (
+        <Button variant="default" onClick={() => onLeave("keep")}>
+          {t(left === 0 ? "sign-out.again" : "sign-out.keep")}
+        </Button>
+      )}
+      {left !== 0 && (
+        <Button variant="subtle" color="red" onClick={() => onLeave("throw-away")}>
+          {t(forGood ? "sign-out.throw-away.for-good" : "sign-out.throw-away")}
+        </Button>
+      )}
+    </div>
+  );
+};
+
+/** Asked before leaving where something typed here would be left. */
+export const LeaveAsk = ({ error, ...ways }: Props) => {
+  const t = useText();
+  const { left, forGood = false, onStay } = ways;
+  const title = useLeftWords(left);
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => {
     if (dialog.current?.open === false) dialog.current.showModal();
@@ -26,27 +55,11 @@ export const LeaveAsk = ({ left, error, forGood = false, onStay, onLeave }: Prop
   return createPortal(
     <dialog ref={dialog} className={styles.dialog} aria-labelledby="sign-out-title" onClose={onStay}>
       <h2 id="sign-out-title" className={styles.title}>
-        {left === null
-          ? t("sign-out.unknown")
-          : left === 0
-            ? t("sign-out.not-done")
-            : t("sign-out.left", { count: left })}
+        {title}
       </h2>
       {left !== 0 && <p>{t(forGood ? "sign-out.left.for-good" : "sign-out.left.what")}</p>}
       {error !== null && <ProblemNotice error={error} />}
-      <div className={styles.deeds}>
-        <Button onClick={onStay}>{t("sign-out.stay")}</Button>
-        {!forGood && (
-          <Button variant="default" onClick={() => onLeave("keep")}>
-            {t(left === 0 ? "sign-out.again" : "sign-out.keep")}
-          </Button>
-        )}
-        {left !== 0 && (
-          <Button variant="subtle" color="red" onClick={() => onLeave("throw-away")}>
-            {t(forGood ? "sign-out.throw-away.for-good" : "sign-out.throw-away")}
-          </Button>
-        )}
-      </div>
+      <Ways {...ways} />
     </dialog>,
     document.body,
   );

@@ -1,4 +1,5 @@
 import { Button } from "@mantine/core";
+import type { OpenInvitation } from "@evenhand/shared/http/accounts";
 import { useInfiniteQuery, useMutation, useQueryClient } from "@tanstack/react-query";
 import { useIntl } from "react-intl";
 import { call } from "../../service/client";
@@ -13,18 +14,43 @@ const openInvitationsQuery = (organization: string) =>
     call("invitations.list", { params: { id: organization }, query: { after }, signal }),
   );
 
+interface LineProps {
+  readonly invitation: OpenInvitation;
+  readonly onRevoke: () => void;
+}
+
+const InvitationLine = ({ invitation, onRevoke }: LineProps) => {
+  const t = useText();
+  const intl = useIntl();
+  const { email, role, expiresAt } = invitation;
+  const until = intl.formatDate(expiresAt, { dateStyle: "medium", timeStyle: "short" });
+  return (
+    <Line
+      main={email}
+      sub={t("invitations.open.until", { role: t(`role.${role}`), until })}
+      end={
+        <Button
+          variant="default"
+          size="sm"
+          aria-label={t("invitations.revoke.of", { email })}
+          onClick={onRevoke}
+        >
+          {t("invitations.revoke")}
+        </Button>
+      }
+    />
+  );
+};
+
 /** Invitations that still hold, and taking one back: its link leads nowhere from then on. */
 export const OpenInvitations = ({ organization }: { readonly organization: string }) => {
   const t = useText();
-  const intl = useIntl();
   const queries = useQueryClient();
   const invitations = useInfiniteQuery(openInvitationsQuery(organization));
   const revoke = useMutation({
     mutationFn: (id: string) => call("invitations.revoke", { params: { id } }),
     onSuccess: () => queries.invalidateQueries({ queryKey: ["open-invitations", organization] }),
   });
-  const when = (instant: string): string =>
-    intl.formatDate(instant, { dateStyle: "medium", timeStyle: "short" });
   return (
     <div>
       <h3>{t("invitations.open")}</h3>
@@ -33,21 +59,8 @@ export const OpenInvitations = ({ organization }: { readonly organization: strin
         query={invitations}
         keyOf={({ id }) => id}
         empty={<p className={styles.aside}>{t("invitations.open.none")}</p>}
-        renderRow={({ id, email, role, expiresAt }) => (
-          <Line
-            main={email}
-            sub={t("invitations.open.until", { role: t(`role.${role}`), until: when(expiresAt) })}
-            end={
-              <Button
-                variant="default"
-                size="sm"
-                aria-label={t("invitations.revoke.of", { email })}
-                onClick={() => revoke.mutate(id)}
-              >
-                {t("invitations.revoke")}
-              </Button>
-            }
-          />
+        renderRow={(invitation) => (
+          <InvitationLine invitation={invitation} onRevoke={() => revoke.mutate(invitation.id)} />
         )}
       />
     </div>

@@ -2,7 +2,7 @@ import { useQueryClient } from "@tanstack/react-query";
 import { type ReactNode, useState } from "react";
 import { leaveBy, type Leaving } from "../../offline/forget";
 import { LeaveAsk } from "../../ui/LeaveAsk";
-import { becomes } from "../../entities/account/queries";
+import { signedOut } from "../../entities/account/signed-out";
 
 interface Asking {
   readonly left: number | null;
@@ -28,9 +28,7 @@ export const useLeave = (
   };
   const leave = async (end: () => Promise<unknown>): Promise<void> => {
     if (!(await leaveBy(account, end, ask))) return;
-    becomes(queries, null);
-    // Loaded anew, so that nothing of this account stays in the page's memory.
-    globalThis.location.assign("/sign-in");
+    signedOut(queries);
   };
   const question = asking && (
     <LeaveAsk

@@ -1,4 +1,5 @@
 import { useInfiniteQuery } from "@tanstack/react-query";
+import type { ReactNode } from "react";
 import { call } from "../../service/client";
 import { pagedQuery } from "../../service/pages";
 import { useText } from "../../strings/text";
@@ -15,79 +16,26 @@ import styles from "../../features/accounts/Accounts.module.css";
 import { isKind, useAccount } from "../../entities/account/queries";
 import { LinkButton } from "../../ui/LinkButton";
 
-const DealerHome = () => {
-  const t = useText();
+interface CarsProps {
+  readonly title: string;
+  readonly actions?: ReactNode;
+  /** What stands there where there is none. */
+  readonly empty: ReactNode;
+}
+
+const CarsPanel = ({ title, actions, empty }: CarsProps) => {
   const cars = useInfiniteQuery(carsQuery(undefined));
-  const released = useInfiniteQuery(releasedQuery({ state: "released" }));
-  const decisions = useInfiniteQuery(decisionsQuery);
   return (
-    <>
-      <Panel title={t("home.dealer.released")}>
-        <List
-          query={released}
-          keyOf={({ id }) => id}
-          renderRow={(release) => <ReleaseLine release={release} />}
-          empty={<Empty title={t("home.dealer.released.none")} />}
-        />
-      </Panel>
-      <Panel
-        title={t("home.dealer.cars")}
-        actions={
-          <LinkButton variant="default" to="/cars/new">
-            {t("cars.add")}
-          </LinkButton>
-        }
-      >
-        <List
-          query={cars}
-          keyOf={({ id }) => id}
-          renderRow={(car) => <CarLine car={car} />}
-          empty={<Empty title={t("cars.none.dealer")}>{t("cars.none.dealer.hint")}</Empty>}
-        />
-      </Panel>
-      <Panel title={t("home.decisions")}>
-        <List
-          query={decisions}
-          keyOf={({ id }) => id}
-          renderRow={(decision) => <DecisionLine decision={decision} />}
-          empty={<Empty title={t("decisions.none.dealer")} />}
-        />
-      </Panel>
-    </>
+    <Panel title={title} actions={actions}>
+      <List query={cars} keyOf={({ id }) => id} renderRow={(car) => <CarLine car={car} />} empty={empty} />
+    </Panel>
   );
 };
 
-const BuyerHome = () => {
-  const t = useText();
-  const orders = useInfiniteQuery(ordersQuery);
-  const cars = useInfiniteQuery(carsQuery(undefined));
-  return (
-    <>
-      <Panel title={t("home.buyer.orders")}>
-        <List
-          query={orders}
-          keyOf={({ id }) => id}
-          renderRow={(order) => <OrderLine order={order} />}
-          empty={<NoOrders />}
-        />
-      </Panel>
-      <Panel title={t("cars.title")}>
-        <List
-          query={cars}
-          keyOf={({ id }) => id}
-          renderRow={(car) => <CarLine car={car} />}
-          empty={<Empty title={t("cars.none")}>{t("cars.none.hint")}</Empty>}
-        />
-      </Panel>
-    </>
-  );
-};
-
-const InspectorHome = () => {
-  const t = useText();
+const OrdersPanel = ({ title }: { readonly title: string }) => {
   const orders = useInfiniteQuery(ordersQuery);
   return (
-    <Panel title={t("home.inspector.orders")}>
+    <Panel title={title}>
       <List
         query={orders}
         keyOf={({ id }) => id}
@@ -96,6 +44,74 @@ const InspectorHome = () => {
       />
     </Panel>
   );
+};
+
+/** What was laid before the dealer and waits for an answer. */
+const ReleasedPanel = () => {
+  const t = useText();
+  const released = useInfiniteQuery(releasedQuery({ state: "released" }));
+  return (
+    <Panel title={t("home.dealer.released")}>
+      <List
+        query={released}
+        keyOf={({ id }) => id}
+        renderRow={(release) => <ReleaseLine release={release} />}
+        empty={<Empty title={t("home.dealer.released.none")} />}
+      />
+    </Panel>
+  );
+};
+
+const DecisionsPanel = () => {
+  const t = useText();
+  const decisions = useInfiniteQuery(decisionsQuery);
+  return (
+    <Panel title={t("home.decisions")}>
+      <List
+        query={decisions}
+        keyOf={({ id }) => id}
+        renderRow={(decision) => <DecisionLine decision={decision} />}
+        empty={<Empty title={t("decisions.none.dealer")} />}
+      />
+    </Panel>
+  );
+};
+
+const DealerHome = () => {
+  const t = useText();
+  return (
+    <>
+      <ReleasedPanel />
+      <CarsPanel
+        title={t("home.dealer.cars")}
+        actions={
+          <LinkButton variant="default" to="/cars/new">
+            {t("cars.add")}
+          </LinkButton>
+        }
+        empty={<Empty title={t("cars.none.dealer")}>{t("cars.none.dealer.hint")}</Empty>}
+      />
+      <DecisionsPanel />
+    </>
+  );
+};
+
+const BuyerHome = () => {
+  const t = useText();
+  return (
+    <>
+      <OrdersPanel title={t("home.buyer.orders")} />
+      <CarsPanel
+        title={t("cars.title")}
+        empty={<Empty title={t("cars.none")}>{t("cars.none.hint")}</Empty>}
+      />
+    </>
+  );
+};
+
+const InspectorHome = () => {
+  const t = useText();
+  return <OrdersPanel title={t("home.inspector.orders")} />;
 };
 
 const organizationsQuery = pagedQuery(["organizations"], (after, signal) =>

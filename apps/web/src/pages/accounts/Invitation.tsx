@@ -1,93 +1,111 @@
-import { Button, PasswordInput, TextInput } from "@mantine/core";
+import { Button, TextInput } from "@mantine/core";
+import type { InvitationSeen } from "@evenhand/shared/http/accounts";
 import { mailedPages } from "@evenhand/shared/mailed-pages";
 import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
 import { getRouteApi, useNavigate } from "@tanstack/react-router";
-import { useState, type FormEvent } from "react";
+import { useState } from "react";
 import { call } from "../../service/client";
 import { useText } from "../../strings/text";
+import { Form } from "../../ui/Form";
 import { Loading } from "../../ui/Loading";
 import { Page, Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
-import styles from "../../features/accounts/Accounts.module.css";
+import { EntryPage } from "../../features/accounts/EntryPage";
+import { SettledEmail } from "../../features/accounts/EmailField";
+import { PasswordField } from "../../features/accounts/PasswordField";
 import { becomes } from "../../entities/account/queries";
 
 const route = getRouteApi(mailedPages.invitation);
 
-/** The single-use link of an invitation leads here. */
-export const Invitation = () => {
+/** The link was used, taken back, or is over. */
+const Spent = ({ error }: { readonly error: unknown }) => {
   const t = useText();
-  const { token } = route.useParams();
+  return (
+    <Page title={t("invitation.title.spent")} narrow>
+      <ProblemNotice error={error} />
+      <p>{t("invitation.spent.what")}</p>
+    </Page>
+  );
+};
+
+const useAccept = (token: string) => {
   const navigate = useNavigate();
   const queries = useQueryClient();
-  const [name, setName] = useState("");
-  const [password, setPassword] = useState("");
-  const invitation = useQuery({
-    queryKey: ["invitation", token],
-    queryFn: ({ signal }) => call("invitations.get", { params: { token }, signal }),
-  });
-  const accept = useMutation({
-    mutationFn: () =>
+  return useMutation({
+    mutationFn: ({ name, password }: { readonly name: string; readonly password: string }) =>
       call("invitations.accept", { params: { token }, body: { name: name.trim(), password } }),
     onSuccess: async () => {
       becomes(queries, null);
       await navigate({ to: "/sign-in", search: {} });
     },
   });
-  const submit = (event: FormEvent): void => {
-    event.preventDefault();
-    accept.mutate();
-  };
-  if (invitation.error) {
-    return (
-      <Page title={t("invitation.title.spent")} narrow>
-        <ProblemNotice error={invitation.error} />
-        <p>{t("invitation.spent.what")}</p>
-      </Page>
-    );
-  }
-  if (!invitation.data) return <Loading />;
-  const { organization, email, known } = invitation.data;
+};
+
+const NameField = ({
+  value,
+  onChange,
+}: {
+  readonly value: string;
+  readonly onChange: (name: string) => void;
+}) => {
+  const t = useText();
   return (
-    <div className={styles.entry}>
-      <Page
-        title={t("invitation.title", { organization: organization.name })}
-        under={t("invitation.for", { email })}
-        narrow
-      >
-        <Panel hint={t(known ? "invitation.known" : "invitation.new")}>
-          <form className={styles.form} onSubmit={submit}>
-            {accept.error !== null && <ProblemNotice error={accept.error} />}
-            <input type="hidden" name="email" autoComplete="username" value={email} readOnly />
-            <TextInput
-              size="md"
-              name="name"
-              autoComplete="name"
-              label={t("invitation.name")}
-              description={t("invitation.name.hint")}
-              required
-              withAsterisk={false}
-              value={name}
-              onChange={(event) => setName(event.currentTarget.value)}
-            />
-            <PasswordInput
-              size="md"
-              name="password"
-              autoComplete={known ? "current-password" : "new-password"}
-              label={t(known ? "sign-in.password" : "invitation.password")}
-              description={known ? undefined : t("invitation.password.hint")}
-              visibilityToggleButtonProps={{ "aria-label": t("sign-in.show") }}
-              required
-              withAsterisk={false}
-              minLength={known ? undefined : 12}
-              value={password}
-              onChange={(event) => setPassword(event.currentTarget.value)}
-            />
-            <Button type="submit" size="md" loading={accept.isPending}>
-              {t("invitation.do")}
-            </Button>
-          </form>
-        </Panel>
-      </Page>
-    </div>
+    <TextInput
+      size="md"
+      name="name"
+      autoComplete="name"
+      label={t("invitation.name")}
+      description={t("invitation.name.hint")}
+      required
+      withAsterisk={false}
+      value={value}
+      onChange={(event) => onChange(event.currentTarget.value)}
+    />
+  );
+};
+
+/** Who has an account joins with its password; who has none chooses one. */
+const JoinForm = ({ token, invitation }: { readonly token: string; readonly invitation: InvitationSeen }) => {
+  const t = useText();
+  const { email, known } = invitation;
+  const [name, setName] = useState("");
+  const [password, setPassword] = useState("");
+  const accept = useAccept(token);
+  return (
+    <Panel hint={t(known ? "invitation.known" : "invitation.new")}>
+      <Form error={accept.error} onSubmit={() => accept.mutate({ name, password })}>
+        <SettledEmail email={email} />
+        <NameField value={name} onChange={setName} />
+        <PasswordField
+          kind={known ? "current" : "new"}
+          label={t(known ? "sign-in.password" : "invitation.password")}
+          value={password}
+          onChange={setPassword}
+        />
+        <Button type="submit" size="md" loading={accept.isPending}>
+          {t("invitation.do")}
+        </Button>
+      </Form>
+    </Panel>
+  );
+};
+
+/** The single-use link of an invitation leads here. */
+export const Invitation = () => {
+  const t = useText();
+  const { token } = route.useParams();
+  const { data: invitation, error } = useQuery({
+    queryKey: ["invitation", token],
+    queryFn: ({ signal }) => call("invitations.get", { params: { token }, signal }),
+  });
+  if (error) return <Spent error={error} />;
+  if (!invitation) return <Loading />;
+  return (
+    <EntryPage
+      title={t("invitation.title", { organization: invitation.organization.name })}
+      under={t("invitation.for", { email: invitation.email })}
+    >
+      <JoinForm token={token} invitation={invitation} />
+    </EntryPage>
   );
 };

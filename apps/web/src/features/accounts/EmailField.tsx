@@ -1,0 +1,31 @@
+import { TextInput } from "@mantine/core";
+import { useText } from "../../strings/text";
+
+interface Props {
+  readonly value: string;
+  readonly onChange: (value: string) => void;
+  /** The person's own address, which the browser may fill in; not somebody else's. */
+  readonly own?: boolean;
+}
+
+export const EmailField = ({ value, onChange, own = false }: Props) => {
+  const t = useText();
+  return (
+    <TextInput
+      size="md"
+      type="email"
+      name={own ? "email" : undefined}
+      autoComplete={own ? "username" : undefined}
+      label={t("sign-in.email")}
+      required
+      withAsterisk={false}
+      value={value}
+      onChange={(event) => onChange(event.currentTarget.value)}
+    />
+  );
+};
+
+/** Tells a password keeper whose password is typed, where the address itself is settled. */
+export const SettledEmail = ({ email }: { readonly email: string }) => (
+  <input type="hidden" name="email" autoComplete="username" value={email} readOnly />
+);

@@ -1,0 +1,44 @@
+import type { OrganizationKind } from "@evenhand/shared/access";
+import type { Account } from "@evenhand/shared/http/accounts";
+import { isKind } from "../entities/account/queries";
+import type { MessageId } from "../strings/en";
+
+interface MenuLink {
+  readonly to: string;
+  readonly words: MessageId;
+  /** Who is offered it; everybody where none is named. */
+  readonly kinds?: readonly OrganizationKind[];
+}
+
+/** The row at the head of every page. */
+export const headerLinks = [
+  { to: "/cars", words: "nav.cars" },
+  { to: "/appointments", words: "nav.appointments", kinds: ["buyer", "inspector", "dealer"] },
+  { to: "/orders", words: "nav.orders", kinds: ["buyer", "inspector"] },
+  { to: "/released", words: "nav.released", kinds: ["buyer", "dealer"] },
+  { to: "/decisions", words: "nav.decisions", kinds: ["buyer", "dealer"] },
+  { to: "/questions", words: "nav.questions", kinds: ["buyer", "dealer"] },
+  { to: "/day", words: "nav.day", kinds: ["inspector"] },
+  { to: "/admissions", words: "nav.admissions", kinds: ["operator"] },
+  { to: "/complaints", words: "nav.complaints", kinds: ["operator"] },
+  // For the operator it is what is looked at last.
+  { to: "/appointments", words: "nav.appointments", kinds: ["operator"] },
+] as const satisfies readonly MenuLink[];
+
+/** The menu under the person's name. */
+export const accountLinks = [
+  { to: "/handbook", words: "nav.handbook" },
+  { to: "/instruments", words: "own-instruments.title", kinds: ["inspector", "dealer"] },
+  { to: "/calendars", words: "nav.calendars", kinds: ["inspector"] },
+  { to: "/sites", words: "nav.sites", kinds: ["dealer"] },
+  { to: "/complaints", words: "nav.complaints" },
+  { to: "/organization", words: "nav.organization" },
+  { to: "/account", words: "nav.account" },
+  { to: "/sessions", words: "nav.sessions" },
+] as const satisfies readonly MenuLink[];
+
+/** Those of the links that this person is offered, each once. */
+export const offered = <L extends MenuLink>(links: readonly L[], account: Account): readonly L[] => {
+  const theirs = links.filter(({ kinds }) => kinds?.some((kind) => isKind(account, kind)) ?? true);
+  return theirs.filter(({ to }, at) => theirs.findIndex((link) => link.to === to) === at);
+};
