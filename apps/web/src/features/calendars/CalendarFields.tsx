@@ -1,10 +1,13 @@
 import { SKILLS } from "@evenhand/shared/terms";
-import { Checkbox, TextInput } from "@mantine/core";
+import { Checkbox } from "@mantine/core";
 import { useText } from "../../strings/text";
+import { TickField } from "../../ui/Fields";
 import { Panel } from "../../ui/Page";
 import styles from "./Calendars.module.css";
 import type { CalendarTyped } from "./calendar-form";
-import { ExceptionsEditor, WeeklyEditor } from "./HoursEditor";
+import { calendarFields } from "./fields";
+import { HoursEditor } from "./HoursEditor";
+import { TypedFields } from "./TypedFields";
 import { ZoneField } from "./ZoneField";
 
 interface Props {
@@ -12,75 +15,72 @@ interface Props {
   readonly onChange: (value: CalendarTyped) => void;
 }
 
-type TextName = Exclude<keyof CalendarTyped, "hours" | "skills" | "accepting">;
+const Who = ({ value, onChange }: Props) => {
+  const t = useText();
+  return (
+    <Panel title={t("calendar.who")}>
+      <div className={styles.fields}>
+        <TypedFields shown={calendarFields} names={["name"]} value={value} onChange={onChange} />
+        <ZoneField value={value.hours} onChange={(hours) => onChange({ ...value, hours })} />
+      </div>
+      <TickField
+        label={t("calendar.accepting")}
+        description={t("calendar.accepting.hint")}
+        checked={value.accepting}
+        onChange={(accepting) => onChange({ ...value, accepting })}
+      />
+    </Panel>
+  );
+};
+
+const travelNames = ["latitude", "longitude", "radius", "speed", "notice"] as const;
+const feeNames = ["perVisit", "perExtraCar", "perMile", "currency"] as const;
+
+const Skills = ({ value, onChange }: Props) => {
+  const t = useText();
+  return (
+    <Panel title={t("calendar.skills")}>
+      <Checkbox.Group
+        aria-label={t("calendar.skills")}
+        value={[...value.skills]}
+        onChange={(chosen) =>
+          onChange({ ...value, skills: SKILLS.filter((skill) => chosen.includes(skill)) })
+        }
+      >
+        <div className={styles.weekdays}>
+          {SKILLS.map((skill) => (
+            <Checkbox key={skill} size="md" value={skill} label={t(`skill.${skill}`)} />
+          ))}
+        </div>
+      </Checkbox.Group>
+    </Panel>
+  );
+};
 
 /** Everything an inspector says of their time, in panels. */
 export const CalendarFields = ({ value, onChange }: Props) => {
   const t = useText();
-  const field = (name: TextName, label: string, hint?: string) => (
-    <TextInput
-      size="md"
-      inputMode={name === "name" || name === "currency" ? "text" : "decimal"}
-      label={label}
-      description={hint}
-      value={value[name]}
-      onChange={(event) => onChange({ ...value, [name]: event.currentTarget.value })}
-    />
-  );
+  const typed = { shown: calendarFields, value, onChange };
   return (
     <>
-      <Panel title={t("calendar.who")}>
-        <div className={styles.fields}>
-          {field("name", t("calendar.name"))}
-          <ZoneField
-            value={value.hours.zone}
-            onChange={(zone) => onChange({ ...value, hours: { ...value.hours, zone } })}
-          />
-        </div>
-        <Checkbox
-          size="md"
-          label={t("calendar.accepting")}
-          description={t("calendar.accepting.hint")}
-          checked={value.accepting}
-          onChange={(event) => onChange({ ...value, accepting: event.currentTarget.checked })}
-        />
-      </Panel>
-      <Panel title={t("hours-edit.title")} hint={t("hours-edit.hint")}>
-        <WeeklyEditor value={value.hours} onChange={(hours) => onChange({ ...value, hours })} />
-        <ExceptionsEditor value={value.hours} onChange={(hours) => onChange({ ...value, hours })} />
-      </Panel>
+      <Who value={value} onChange={onChange} />
+      <HoursEditor
+        title={t("hours-edit.title")}
+        hint={t("hours-edit.hint")}
+        value={value.hours}
+        onChange={(hours) => onChange({ ...value, hours })}
+      />
       <Panel title={t("calendar.travel")} hint={t("calendar.travel.hint")}>
         <div className={styles.fields}>
-          {field("latitude", t("place.latitude"), t("place.latitude.hint"))}
-          {field("longitude", t("place.longitude"), t("place.longitude.hint"))}
-          {field("radius", t("calendar.radius"), t("calendar.radius.hint"))}
-          {field("speed", t("calendar.speed"))}
-          {field("notice", t("calendar.notice"), t("calendar.notice.hint"))}
+          <TypedFields {...typed} names={travelNames} />
         </div>
       </Panel>
       <Panel title={t("calendar.fees")}>
         <div className={styles.fields}>
-          {field("perVisit", t("calendar.per-visit"))}
-          {field("perExtraCar", t("calendar.per-car"))}
-          {field("perMile", t("calendar.per-mile"))}
-          {field("currency", t("calendar.currency"))}
+          <TypedFields {...typed} names={feeNames} />
         </div>
       </Panel>
-      <Panel title={t("calendar.skills")}>
-        <Checkbox.Group
-          aria-label={t("calendar.skills")}
-          value={[...value.skills]}
-          onChange={(chosen) =>
-            onChange({ ...value, skills: SKILLS.filter((skill) => chosen.includes(skill)) })
-          }
-        >
-          <div className={styles.weekdays}>
-            {SKILLS.map((skill) => (
-              <Checkbox key={skill} size="md" value={skill} label={t(`skill.${skill}`)} />
-            ))}
-          </div>
-        </Checkbox.Group>
-      </Panel>
+      <Skills value={value} onChange={onChange} />
     </>
   );
 };

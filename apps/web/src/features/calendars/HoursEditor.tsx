@@ -1,120 +1,37 @@
-import { Button, Checkbox, TextInput } from "@mantine/core";
-import type { HoursRule } from "@evenhand/shared/booking";
+import { Button } from "@mantine/core";
+import { replaced, without } from "../../service/rows";
 import { useText } from "../../strings/text";
+import { Panel } from "../../ui/Page";
 import { DayFields } from "./DayFields";
 import styles from "./Calendars.module.css";
-import { newDay, newWeekly, weekdays, type HoursTyped, type WeeklyRow } from "./weekly-hours";
+import { OtherRules } from "./OtherRules";
+import { newDay, newWeekly, type HoursTyped } from "./weekly-hours";
+import { WeeklyFields } from "./WeeklyFields";
 
 interface Props {
   readonly value: HoursTyped;
   readonly onChange: (value: HoursTyped) => void;
 }
 
-const replaced = <T extends { readonly key: string }>(rows: readonly T[], one: T): readonly T[] =>
-  rows.map((other) => (other.key === one.key ? one : other));
-const without = <T extends { readonly key: string }>(rows: readonly T[], key: string): readonly T[] =>
-  rows.filter((other) => other.key !== key);
-
-const WeeklyFields = ({
-  row,
-  number,
-  onChange,
-  onRemove,
-}: {
-  readonly row: WeeklyRow;
-  readonly number: number;
-  readonly onChange: (row: WeeklyRow) => void;
-  readonly onRemove: () => void;
-}) => {
+const Weekly = ({ value, onChange }: Props) => {
   const t = useText();
-  return (
-    <fieldset className={styles.row}>
-      <legend>{t("hours-edit.group", { number })}</legend>
-      <Checkbox.Group
-        label={t("hours-edit.days")}
-        value={[...row.days]}
-        onChange={(chosen) => onChange({ ...row, days: weekdays.filter((day) => chosen.includes(day)) })}
-      >
-        <div className={styles.weekdays}>
-          {weekdays.map((day) => (
-            <Checkbox key={day} size="md" value={day} label={t(`weekday.${day}`)} />
-          ))}
-        </div>
-      </Checkbox.Group>
-      <div className={styles.fields}>
-        <TextInput
-          size="md"
-          type="time"
-          label={t("hours-edit.opens")}
-          value={row.opens}
-          onChange={(event) => onChange({ ...row, opens: event.currentTarget.value })}
-        />
-        <TextInput
-          size="md"
-          type="time"
-          label={t("hours-edit.closes")}
-          value={row.closes === "24:00" ? "00:00" : row.closes}
-          onChange={(event) => onChange({ ...row, closes: event.currentTarget.value })}
-        />
-        <Button variant="default" size="md" onClick={onRemove}>
-          {t("hours-edit.remove")}
-        </Button>
-      </div>
-    </fieldset>
-  );
-};
-
-/** Rules another program entered: shown as they are, to be kept or taken out. */
-const OtherRules = ({
-  rules,
-  onChange,
-}: {
-  readonly rules: readonly HoursRule[];
-  readonly onChange: (rules: readonly HoursRule[]) => void;
-}) => {
-  const t = useText();
-  if (rules.length === 0) return null;
-  return (
-    <div className={styles.part}>
-      <h3>{t("hours-edit.other")}</h3>
-      <ul className={styles.plain}>
-        {rules.map((rule) => (
-          <li key={`${rule.opens}${rule.rrule ?? ""}`} className={styles.other}>
-            <span>
-              {t("hours-edit.other.line", {
-                opens: rule.opens.replace("T", " ").slice(0, 16),
-                closes: rule.closes,
-                rule: rule.rrule ?? t("hours-edit.other.once"),
-              })}
-            </span>
-            <Button variant="default" size="xs" onClick={() => onChange(rules.filter((one) => one !== rule))}>
-              {t("hours-edit.remove")}
-            </Button>
-          </li>
-        ))}
-      </ul>
-    </div>
-  );
-};
-
-export const WeeklyEditor = ({ value, onChange }: Props) => {
-  const t = useText();
+  const { weekly } = value;
   return (
     <div className={styles.form}>
-      {value.weekly.length === 0 && <p>{t("hours-edit.none")}</p>}
-      {value.weekly.map((row, index) => (
+      {weekly.length === 0 && <p>{t("hours-edit.none")}</p>}
+      {weekly.map((row, index) => (
         <WeeklyFields
           key={row.key}
           row={row}
           number={index + 1}
-          onChange={(next) => onChange({ ...value, weekly: replaced(value.weekly, next) })}
-          onRemove={() => onChange({ ...value, weekly: without(value.weekly, row.key) })}
+          onChange={(next) => onChange({ ...value, weekly: replaced(weekly, next) })}
+          onRemove={() => onChange({ ...value, weekly: without(weekly, row.key) })}
         />
       ))}
       <div>
         <Button
           variant="default"
-          onClick={() => onChange({ ...value, weekly: [...value.weekly, newWeekly(value.zone)] })}
+          onClick={() => onChange({ ...value, weekly: [...weekly, newWeekly(value.zone)] })}
         >
           {t("hours-edit.add")}
         </Button>
@@ -124,38 +41,51 @@ export const WeeklyEditor = ({ value, onChange }: Props) => {
   );
 };
 
-/** Single further days, and everything that takes hours away. */
-export const ExceptionsEditor = ({ value, onChange }: Props) => {
+const Days = ({ part, value, onChange }: Props & { readonly part: "away" | "extra" }) => {
   const t = useText();
+  const rows = value[part];
+  const set = (next: HoursTyped["away"]): void => onChange({ ...value, [part]: next });
   return (
-    <div className={styles.form}>
-      {(["away", "extra"] as const).map((part) => (
-        <div key={part} className={styles.part}>
-          <h3>{t(`hours-edit.${part}`)}</h3>
-          <p className={styles.hint}>{t(`hours-edit.${part}.hint`)}</p>
-          {value[part].map((row, index) => (
-            <DayFields
-              key={row.key}
-              row={row}
-              away={part === "away"}
-              legend={t(`hours-edit.${part}.group`, { number: index + 1 })}
-              onChange={(next) => onChange({ ...value, [part]: replaced(value[part], next) })}
-              onRemove={() => onChange({ ...value, [part]: without(value[part], row.key) })}
-            />
-          ))}
-          <div>
-            <Button
-              variant="default"
-              onClick={() =>
-                onChange({ ...value, [part]: [...value[part], newDay(value.zone, part === "away")] })
-              }
-            >
-              {t(`hours-edit.${part}.add`)}
-            </Button>
-          </div>
-        </div>
+    <div className={styles.part}>
+      <h3>{t(`hours-edit.${part}`)}</h3>
+      <p className={styles.hint}>{t(`hours-edit.${part}.hint`)}</p>
+      {rows.map((row, index) => (
+        <DayFields
+          key={row.key}
+          row={row}
+          away={part === "away"}
+          legend={t(`hours-edit.${part}.group`, { number: index + 1 })}
+          onChange={(next) => set(replaced(rows, next))}
+          onRemove={() => set(without(rows, row.key))}
+        />
       ))}
-      <OtherRules rules={value.otherAway} onChange={(otherAway) => onChange({ ...value, otherAway })} />
+      <div>
+        <Button variant="default" onClick={() => set([...rows, newDay(value.zone, part === "away")])}>
+          {t(`hours-edit.${part}.add`)}
+        </Button>
+      </div>
     </div>
   );
 };
+
+/** Single further days, and everything that takes hours away. */
+const Exceptions = ({ value, onChange }: Props) => (
+  <div className={styles.form}>
+    <Days part="away" value={value} onChange={onChange} />
+    <Days part="extra" value={value} onChange={onChange} />
+    <OtherRules rules={value.otherAway} onChange={(otherAway) => onChange({ ...value, otherAway })} />
+  </div>
+);
+
+interface PanelProps extends Props {
+  readonly title: string;
+  readonly hint?: string;
+}
+
+/** The hours of an inspector or of a site: week by week, and what differs from that. */
+export const HoursEditor = ({ title, hint, value, onChange }: PanelProps) => (
+  <Panel title={title} hint={hint}>
+    <Weekly value={value} onChange={onChange} />
+    <Exceptions value={value} onChange={onChange} />
+  </Panel>
+);

@@ -3,19 +3,14 @@ import { useDebouncedValue } from "@mantine/hooks";
 import { keepPreviousData, useQuery } from "@tanstack/react-query";
 import { useState } from "react";
 import { useText } from "../../strings/text";
-import { Loading } from "../../ui/Loading";
-import { Panel } from "../../ui/Page";
-import { ProblemNotice } from "../../ui/ProblemNotice";
 import { bandsOfTrial } from "./bands";
 import { trialQuery } from "../../entities/calendar/queries";
-import { useTimes } from "../../entities/time/use-times";
-import { WeekView } from "./WeekView";
 import { addDays, mondayOf, today } from "../../entities/time/zone-time";
+import { WeekPanel } from "./WeekPanel";
 
 /** How the hours lie in a week while they are being entered. */
 export const TrialWeek = ({ hours }: { readonly hours: WeeklyHours }) => {
   const t = useText();
-  const times = useTimes();
   const [monday, setMonday] = useState(() => mondayOf(today(hours.zone)));
   const [settled] = useDebouncedValue(hours, 400);
   const trial = useQuery({
@@ -23,18 +18,13 @@ export const TrialWeek = ({ hours }: { readonly hours: WeeklyHours }) => {
     placeholderData: keepPreviousData,
   });
   return (
-    <Panel
-      title={t("week.title")}
-      hint={`${t("week.hint", {
-        name: times.zoneName(`${monday}T12:00:00Z`, settled.zone),
-        zone: settled.zone.replaceAll("_", " "),
-      })} ${t("week.trial")}`}
-    >
-      {trial.error !== null && <ProblemNotice error={trial.error} />}
-      {trial.isPending && <Loading />}
-      {trial.data !== undefined && (
-        <WeekView monday={monday} zone={settled.zone} bands={bandsOfTrial(trial.data)} onWeek={setMonday} />
-      )}
-    </Panel>
+    <WeekPanel
+      monday={monday}
+      zone={settled.zone}
+      days={trial}
+      bandsOf={bandsOfTrial}
+      onWeek={setMonday}
+      note={t("week.trial")}
+    />
   );
 };

@@ -1,24 +1,26 @@
-import { NativeSelect } from "@mantine/core";
 import { useText } from "../../strings/text";
+import { ChoiceField } from "../../ui/Fields";
+import type { HoursTyped } from "./weekly-hours";
 
 const zones = Intl.supportedValuesOf("timeZone").filter((zone) => /^[A-Za-z]+\//.test(zone));
 
 interface Props {
-  readonly value: string;
-  readonly onChange: (zone: string) => void;
+  readonly value: HoursTyped;
+  readonly onChange: (value: HoursTyped) => void;
 }
 
+/** The zone on whose clock the hours are meant. */
 export const ZoneField = ({ value, onChange }: Props) => {
   const t = useText();
-  const all = zones.includes(value) ? zones : [value, ...zones];
+  const { zone } = value;
+  const all = zones.includes(zone) ? zones : [zone, ...zones];
   return (
-    <NativeSelect
-      size="md"
+    <ChoiceField
       label={t("calendar.zone")}
       description={t("calendar.zone.hint")}
-      value={value}
-      data={all.map((zone) => ({ value: zone, label: zone.replaceAll("_", " ") }))}
-      onChange={(event) => onChange(event.currentTarget.value)}
+      value={zone}
+      data={all.map((one) => ({ value: one, label: one.replaceAll("_", " ") }))}
+      onChange={(chosen) => onChange({ ...value, zone: chosen })}
     />
   );
 };

@@ -67,11 +67,12 @@ export const typedCalendar = (seen: CalendarSeen): CalendarTyped => ({
 /** A number as typed, or not one at all: an empty field is no zero. */
 export const numberOf = (typed: string): number => (typed.trim() === "" ? Number.NaN : Number(typed));
 
-export type NumberField =
+export type CalendarNumber =
   "latitude" | "longitude" | "radius" | "speed" | "notice" | "perVisit" | "perExtraCar" | "perMile";
+export type CalendarText = "name" | "currency";
 
 /** Fields that hold no number. */
-export const wrongFields = (typed: CalendarTyped): readonly NumberField[] => [
+export const wrongFields = (typed: CalendarTyped): readonly CalendarNumber[] => [
   ...(["latitude", "longitude", "radius", "speed", "notice"] as const).filter((name) =>
     Number.isNaN(numberOf(typed[name])),
   ),

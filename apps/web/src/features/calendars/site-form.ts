@@ -2,7 +2,7 @@ import type { Closure, SiteSeen } from "@evenhand/shared/http/calendars";
 import { parseMoney } from "../../ui/money";
 import { amountText, numberOf } from "./calendar-form";
 import { firstHours, hoursOf, newKey, typedHours, type HoursTyped } from "./weekly-hours";
-import { ownZone } from "../../entities/time/zone-time";
+import { ownZone, today } from "../../entities/time/zone-time";
 
 export interface BayTyped {
   readonly key: string;
@@ -12,6 +12,14 @@ export interface BayTyped {
 export interface ClosureTyped extends Closure {
   readonly key: string;
 }
+
+export const newBay = (): BayTyped => ({ key: newKey(), id: null, name: "" });
+
+/** The morning of this day on the site's clock, to begin with. */
+export const newClosure = (zone: string): ClosureTyped => {
+  const date = today(zone);
+  return { key: newKey(), from: `${date}T09:00`, until: `${date}T12:00`, note: "" };
+};
 
 /** A site as it is typed. */
 export interface SiteTyped {
@@ -54,6 +62,7 @@ export const typedSite = (site: SiteSeen): SiteTyped => ({
 });
 
 export type SiteNumber = "latitude" | "longitude" | "perVisit" | "perLiftSpell";
+export type SiteText = "name" | "address" | "currency";
 
 export const wrongSiteFields = (typed: SiteTyped): readonly SiteNumber[] => [
   ...(["latitude", "longitude"] as const).filter((name) => Number.isNaN(numberOf(typed[name]))),

@@ -1,6 +1,6 @@
 import type { WeeklyHours } from "@evenhand/shared/booking";
 import { expect, test } from "vitest";
-import { hoursOf, typedHours } from "./weekly-hours.ts";
+import { beginningOn, comingAgain, hoursOf, newDay, typedHours } from "./weekly-hours.ts";
 
 const rule = (opens: string, closes: string, rrule: string | null) => ({
   opens,
@@ -47,4 +47,21 @@ test("a recurrence begins on one of its own days", () => {
   if (row === undefined) throw new Error("There is a weekly row.");
   const changed = hoursOf({ ...typed, weekly: [{ ...row, days: ["SA"] }] });
   expect(changed.open[0]).toMatchObject({ opens: "2026-11-28T08:00:00", rrule: "FREQ=WEEKLY;BYDAY=SA" });
+});
+
+const away = { ...newDay("America/Denver", true), first: "2026-12-21", last: "2026-12-23" };
+
+test("days away that begin later end no earlier than they begin", () => {
+  expect(beginningOn(away, "2026-12-22", true)).toMatchObject({ first: "2026-12-22", last: "2026-12-23" });
+  expect(beginningOn(away, "2026-12-28", true)).toMatchObject({ first: "2026-12-28", last: "2026-12-28" });
+});
+
+test("a single day moves whole", () => {
+  const day = { ...away, last: away.first };
+  expect(beginningOn(day, "2026-12-18", false)).toMatchObject({ first: "2026-12-18", last: "2026-12-18" });
+});
+
+test("what comes again every week is one day", () => {
+  expect(comingAgain(away, true)).toMatchObject({ weekly: true, first: "2026-12-21", last: "2026-12-21" });
+  expect(comingAgain({ ...away, weekly: true }, false)).toMatchObject({ weekly: false, last: "2026-12-21" });
 });

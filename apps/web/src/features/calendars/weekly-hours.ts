@@ -168,6 +168,16 @@ export const newDay = (zone: string, whole: boolean): DayRow => ({
   closes: "17:00",
 });
 
+/** Begun on another day: one day stays one day, and of several the last never comes before the first. */
+export const beginningOn = (row: DayRow, first: string, several: boolean): DayRow => ({
+  ...row,
+  first,
+  last: several && row.last > first ? row.last : first,
+});
+
+/** What comes again every week is one day long. */
+export const comingAgain = (row: DayRow, weekly: boolean): DayRow => ({ ...row, weekly, last: row.first });
+
 /** Nothing but working hours from Monday to Friday. */
 export const firstHours = (zone: string): HoursTyped => ({
   zone,

@@ -11,7 +11,7 @@ import { ProblemNotice } from "../../ui/ProblemNotice";
 import { bandsOfInspector, onDate } from "../../features/calendars/bands";
 import { calendarDaysQuery, calendarsQuery } from "../../entities/calendar/queries";
 import { useTimes } from "../../entities/time/use-times";
-import { BandKey, DayBar, HourScale } from "../../features/calendars/WeekView";
+import { BandKey, DayBar, HourScale } from "../../features/calendars/DayBar";
 import { isDate } from "../../entities/time/is-date";
 import { addDays, today } from "../../entities/time/zone-time";
 import styles from "../../features/booking/Booking.module.css";

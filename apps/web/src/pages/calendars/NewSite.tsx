@@ -1,72 +1,47 @@
-import { Button, NativeSelect } from "@mantine/core";
-import { useMutation, useQueryClient } from "@tanstack/react-query";
 import { Link, useNavigate } from "@tanstack/react-router";
-import { useState, type FormEvent } from "react";
+import { useState } from "react";
 import { call } from "../../service/client";
 import { useText } from "../../strings/text";
+import { ChoiceField } from "../../ui/Fields";
 import { Page } from "../../ui/Page";
-import { ProblemNotice } from "../../ui/ProblemNotice";
 import { organizationsOf, useAccount } from "../../entities/account/queries";
-import styles from "../../features/calendars/Calendars.module.css";
-import { firstSite, siteOf, wrongSiteFields } from "../../features/calendars/site-form";
+import { siteEntry } from "../../features/calendars/entries";
+import { firstSite, siteOf, type SiteTyped } from "../../features/calendars/site-form";
 import { SiteFields } from "../../features/calendars/SiteFields";
-import { TrialWeek } from "../../features/calendars/TrialWeek";
-import { useSiteFieldNames } from "../../features/calendars/use-site-field-names";
-import { hoursOf } from "../../features/calendars/weekly-hours";
-import { WrongFields } from "../../features/calendars/WrongFields";
+import { TypedForm } from "../../features/calendars/TypedForm";
+import { useNewForm } from "../../features/calendars/use-typed-form";
+
+const useEntering = (organization: string) => {
+  const navigate = useNavigate();
+  return useNewForm(siteEntry, {
+    first: firstSite,
+    create: (typed: SiteTyped) =>
+      call("sites.create", {
+        body: { organization, ...siteOf(typed), bays: typed.bays.map(({ name }) => name) },
+      }),
+    open: (id) => navigate({ to: "/sites/$site", params: { site: id } }),
+  });
+};
 
 /** A dealer enters a site. */
 export const NewSite = () => {
   const t = useText();
-  const queries = useQueryClient();
-  const navigate = useNavigate();
-  const names = useSiteFieldNames();
   const firms = organizationsOf(useAccount(), "dealer");
   const [organization, setOrganization] = useState(firms[0]?.id ?? "");
-  const [typed, setTyped] = useState(firstSite);
-  const [tried, setTried] = useState(false);
-  const wrong = wrongSiteFields(typed);
-  const create = useMutation({
-    mutationFn: () =>
-      call("sites.create", {
-        body: { organization, ...siteOf(typed), bays: typed.bays.map(({ name }) => name) },
-      }),
-    onSuccess: async ({ id }) => {
-      await queries.invalidateQueries({ queryKey: ["sites"] });
-      await navigate({ to: "/sites/$site", params: { site: id } });
-    },
-  });
-  const submit = (event: FormEvent): void => {
-    event.preventDefault();
-    setTried(true);
-    if (wrong.length === 0) create.mutate();
-  };
+  const form = useEntering(organization);
   return (
     <Page title={t("site.new")} over={<Link to="/sites">{t("nav.sites")}</Link>}>
-      <form className={styles.columns} onSubmit={submit}>
-        <div className={styles.stack}>
-          {firms.length > 1 && (
-            <NativeSelect
-              size="md"
-              label={t("site.dealer")}
-              value={organization}
-              data={firms.map(({ id, name }) => ({ value: id, label: name }))}
-              onChange={(event) => setOrganization(event.currentTarget.value)}
-            />
-          )}
-          <SiteFields value={typed} onChange={setTyped} />
-          {tried && <WrongFields names={names(wrong)} />}
-          {create.error !== null && <ProblemNotice error={create.error} />}
-          <div>
-            <Button type="submit" size="md" loading={create.isPending}>
-              {t("site.create")}
-            </Button>
-          </div>
-        </div>
-        <div className={styles.side}>
-          <TrialWeek hours={hoursOf(typed.hours)} />
-        </div>
-      </form>
+      <TypedForm form={form} button={t("site.create")}>
+        {firms.length > 1 && (
+          <ChoiceField
+            label={t("site.dealer")}
+            value={organization}
+            data={firms.map(({ id, name }) => ({ value: id, label: name }))}
+            onChange={setOrganization}
+          />
+        )}
+        <SiteFields value={form.typed} onChange={form.change} />
+      </TypedForm>
     </Page>
   );
 };

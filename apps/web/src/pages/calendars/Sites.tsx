@@ -1,3 +1,4 @@
+import type { SiteSeen } from "@evenhand/shared/http/calendars";
 import { useInfiniteQuery } from "@tanstack/react-query";
 import { Link } from "@tanstack/react-router";
 import { useText } from "../../strings/text";
@@ -5,6 +6,25 @@ import { LinkButton } from "../../ui/LinkButton";
 import { Line, List } from "../../ui/List";
 import { Empty, Page, Panel, Tag } from "../../ui/Page";
 import { sitesQuery } from "../../entities/calendar/queries";
+
+const SiteLine = ({ site: { id, name, address, bays } }: { readonly site: SiteSeen }) => {
+  const t = useText();
+  const link = (
+    <Link to="/sites/$site" params={{ site: id }}>
+      {name}
+    </Link>
+  );
+  return <Line main={link} sub={address} end={<Tag>{t("sites.lifts", { count: bays.length })}</Tag>} />;
+};
+
+const NoSites = () => {
+  const t = useText();
+  return (
+    <Empty title={t("sites.none")}>
+      <p>{t("sites.none.hint")}</p>
+    </Empty>
+  );
+};
 
 /** A dealer's sites. */
 export const Sites = () => {
@@ -21,22 +41,8 @@ export const Sites = () => {
         <List
           query={sites}
           keyOf={({ id }) => id}
-          renderRow={({ id, name, address, bays }) => (
-            <Line
-              main={
-                <Link to="/sites/$site" params={{ site: id }}>
-                  {name}
-                </Link>
-              }
-              sub={address}
-              end={<Tag>{t("sites.lifts", { count: bays.length })}</Tag>}
-            />
-          )}
-          empty={
-            <Empty title={t("sites.none")}>
-              <p>{t("sites.none.hint")}</p>
-            </Empty>
-          }
+          renderRow={(site) => <SiteLine site={site} />}
+          empty={<NoSites />}
         />
       </Panel>
     </Page>
