@@ -11,7 +11,7 @@ import { useDuration } from "../../entities/time/use-duration";
 import { useCarName } from "../../entities/car/CarName";
 import { carQuery } from "../../entities/car/queries";
 import styles from "../../features/booking/Booking.module.css";
-import { HoursPanel } from "../../features/booking/HoursPanel";
+import { HoursPanel } from "../../features/booking/hours/HoursPanel";
 import { briefQuery } from "../../entities/appointment/queries";
 
 const route = getRouteApi("/signed-in/cars/$vehicle/hours");

@@ -1,5 +1,5 @@
 import type { OfferBody } from "@evenhand/shared/booking";
-import { dateAt, minuteOfDay } from "../../entities/time/zone-time";
+import { dateAt, minuteOfDay } from "../../../entities/time/zone-time";
 
 /** Offers of one inspector on one day at one price: they differ only by the start. */
 export interface OfferRow {

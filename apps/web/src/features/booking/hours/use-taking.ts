@@ -1,8 +1,8 @@
 import type { OfferBody } from "@evenhand/shared/booking";
 import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
 import { useNavigate } from "@tanstack/react-router";
-import { call } from "../../service/client";
-import { appointmentQuery } from "../../entities/appointment/queries";
+import { call } from "../../../service/client";
+import { appointmentQuery } from "../../../entities/appointment/queries";
 
 const chosen = ({ inspector, start, bays, cost }: OfferBody) => ({
   inspector,
