@@ -4,3 +4,30 @@ const DAY = 86_400_000;
 export const BOOKING_HORIZON = 250 * DAY;
 /** How far back days are shown: three years, in milliseconds. */
 export const LOOKING_BACK = 3 * 366 * DAY;
+
+/** Why days cannot be asked for. `days`: as many as may be. */
+export type DatesRefusal =
+  | { readonly code: "not-a-stretch"; readonly days: number }
+  | { readonly code: "too-far-ahead"; readonly at: "from" | "until"; readonly days: number }
+  | { readonly code: "too-far-back"; readonly at: "from" | "until" };
+
+const dateRefusal = (at: "from" | "until", date: string, now: number): DatesRefusal | null => {
+  if (Date.parse(date) > now + BOOKING_HORIZON)
+    return { code: "too-far-ahead", at, days: Math.round(BOOKING_HORIZON / DAY) };
+  return Date.parse(date) < now - LOOKING_BACK ? { code: "too-far-back", at } : null;
+};
+
+/**
+ * Why calendars are not laid out over these dates: the wrong way round, too many at once, or too far from now.
+ *
+ * @param from the first, `until` the last date, as `YYYY-MM-DD`
+ * @param now epoch milliseconds
+ * @param most days at once
+ * @returns `null` where they can be
+ * @example datesRefusal("2026-06-02", "2026-06-01", Date.UTC(2026, 5, 1), 62)?.code // "not-a-stretch"
+ */
+export function datesRefusal(from: string, until: string, now: number, most: number): DatesRefusal | null {
+  const days = (Date.parse(until) - Date.parse(from)) / DAY;
+  if (!(days >= 0 && days < most)) return { code: "not-a-stretch", days: most };
+  return dateRefusal("until", until, now) ?? dateRefusal("from", from, now);
+}

@@ -1,4 +1,4 @@
-import type { BriefItem } from "@evenhand/shared/booking";
+import type { AppointmentState, BriefItem } from "@evenhand/shared/booking";
 import type { Need } from "@evenhand/shared/sheet";
 import type { RefusedHour } from "../refused-hour/index.ts";
 
@@ -6,6 +6,9 @@ const HOUR = 3_600_000;
 
 /** Changes are taken until so long before the start; common practice, no source. */
 export const LAST_CHANGE = 24 * HOUR;
+
+/** While a visit is in one of these, its brief can be changed. What is under way is looked at as it was agreed. */
+export const OPEN_TO_CHANGE: readonly AppointmentState[] = ["held", "requested", "accepted", "confirmed"];
 
 /** What the inspector is to look at. A change stands apart until the inspector agrees. */
 export type Brief = {

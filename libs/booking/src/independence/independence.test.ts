@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { CarDealing, type DeclaredInterest, InterestKind } from "@evenhand/shared/booking";
 import { DAY, MONDAY } from "../../testing/builders.ts";
-import { INDEPENDENCE_YEAR, type IndependenceQuestion, judgeIndependence } from "./index.ts";
+import { INDEPENDENCE_YEAR, type IndependenceQuestion, judgeIndependence, splitConflicts } from "./index.ts";
 
 const now = MONDAY;
 const question = (more: Partial<IndependenceQuestion> = {}): IndependenceQuestion => ({
@@ -74,5 +74,17 @@ describe("independence", () => {
     const judgment = judgeIndependence(question({ visits }));
     expect(judgment.share).toEqual({ atDealer: 2, all: 3, share: 2 / 3 });
     expect(judgment.mayAccept).toBe(true);
+  });
+});
+
+describe("what speaks against an hour", () => {
+  it("is told apart: a part in dealer or car, which no other hour mends, and the rest", () => {
+    const conflicts = [{ code: "dealt-with-car" as const, dealing: "repaired" as const, car: "car-1" }];
+    const taken = { code: "inspector-taken" as const, taken: { start: now, end: now + DAY } };
+    expect(splitConflicts([{ code: "not-independent", conflicts }, taken])).toEqual({
+      refusedHour: [taken],
+      conflicts,
+    });
+    expect(splitConflicts([])).toEqual({ refusedHour: [], conflicts: [] });
   });
 });

@@ -1,5 +1,6 @@
 import type { CarDealing, DeclaredInterest } from "@evenhand/shared/booking";
 import type { Conflict } from "../calendar/index.ts";
+import type { RefusedHour } from "../refused-hour/index.ts";
 
 const DAY = 86_400_000;
 
@@ -78,3 +79,15 @@ export function judgeIndependence(question: IndependenceQuestion): IndependenceJ
     share: shareOfWork(question),
   };
 }
+
+/**
+ * What speaks against an hour, in two: a part in the dealer or the car, which no other hour would mend, and the rest.
+ *
+ * @example splitConflicts([{ code: "inspector-taken", taken }]) // { refusedHour: [{ code: "inspector-taken", taken }], conflicts: [] }
+ */
+export const splitConflicts = (
+  reasons: readonly RefusedHour[],
+): { refusedHour: RefusedHour[]; conflicts: Conflict[] } => ({
+  refusedHour: reasons.filter(({ code }) => code !== "not-independent"),
+  conflicts: reasons.flatMap((each) => (each.code === "not-independent" ? each.conflicts : [])),
+});

@@ -176,3 +176,54 @@ export const roadGate = (report: GateReport, sheet: CompiledSheet): RoadBlock[] 
     if (rule === undefined || compiled === undefined || !closes(rule, finding, report, compiled)) return [];
     return [{ item: finding.item, position: finding.position, finding: index }];
   });
+
+/** A place of the gate as a visit stands: looked at or not, and whether what was found there closes the road. */
+export type GateState = {
+  readonly item: string;
+  readonly position: string;
+  readonly seen: boolean;
+  readonly safetyOpen: boolean;
+};
+
+const whereSeen = (draft: GateReport): Set<string> =>
+  new Set(
+    draft.findings.flatMap(({ item, position, answer }) =>
+      answer.kind === "not-seen" ? [] : [`${item} ${position}`],
+    ),
+  );
+
+/**
+ * The gate to the road as one visit stands: every place of it that the brief asks, seen or not, and every place that closes it,
+ * whether the brief asked for it or not. With nothing written yet no place is known, and every gate item of the brief is unseen.
+ *
+ * @param brief items agreed, with the positions asked where not all are
+ * @param draft what the inspector has found so far; `undefined` before anything is written
+ * @example gateOfBrief([{ item: "brakes.hoses" }], undefined, sheet)
+ * // [{ item: "brakes.hoses", position: "", seen: false, safetyOpen: false }]
+ */
+export function gateOfBrief(
+  brief: readonly { readonly item: string; readonly positions?: readonly string[] | undefined }[],
+  draft: GateReport | undefined,
+  sheet: CompiledSheet,
+): GateState[] {
+  const asked = new Map(brief.map(({ item, positions }) => [item, positions]));
+  if (draft === undefined)
+    return GATE_ITEMS.filter((item) => asked.has(item)).map((item) => ({
+      item,
+      position: "",
+      seen: false,
+      safetyOpen: false,
+    }));
+  const seen = whereSeen(draft);
+  const places = gatePlaces(sheet.sheet, draft.vehicle.form, (item) =>
+    asked.has(item) ? asked.get(item) : null,
+  );
+  return [
+    ...places.map((place) => ({
+      ...place,
+      seen: seen.has(`${place.item} ${place.position}`),
+      safetyOpen: false,
+    })),
+    ...roadGate(draft, sheet).map(({ item, position }) => ({ item, position, seen: true, safetyOpen: true })),
+  ];
+}

@@ -1,5 +1,6 @@
 import { Injectable } from "@nestjs/common";
 import type { Consequence } from "@evenhand/booking/appointment";
+import { isTold, orderEndAfter, type Role, toldOf, type ToldMove } from "@evenhand/booking/parties";
 import type { AppointmentMove } from "@evenhand/shared/booking";
 import type { NoticeKind } from "@evenhand/shared/http/notices";
 import type { Transaction } from "../../platform/database/database.ts";
@@ -9,7 +10,6 @@ import { VisitOrdersService } from "../orders/index.ts";
 import { Payments } from "../payments/index.ts";
 import type { StoredAppointment } from "./appointment-store.ts";
 import { VisitInvitations } from "./invitations.service.ts";
-import type { Role } from "./roles.ts";
 
 export type Done = {
   readonly appointment: StoredAppointment;
@@ -25,7 +25,7 @@ export type Done = {
 const ordersOf = ({ cars }: StoredAppointment): string[] =>
   cars.flatMap(({ order }) => order ?? []).toSorted((a, b) => (a < b ? -1 : 1));
 
-const newsOf: Partial<Record<AppointmentMove, NoticeKind>> = {
+const newsOf: Readonly<Record<ToldMove, NoticeKind>> = {
   request: "appointment-requested",
   accept: "appointment-accepted",
   decline: "appointment-declined",
@@ -90,30 +90,20 @@ export class AppointmentEffects {
   }
 
   private async endOrders(tx: Transaction, { appointment, move, actor }: Done): Promise<void> {
-    if (move === "reschedule") return;
-    const to = move === "decline" && actor === "inspector" ? "declined" : "cancelled";
+    const to = orderEndAfter(move, actor);
+    if (to === null) return;
     for (const order of ordersOf(appointment))
       await this.orders.end(tx, order, to, `The visit did not take place (${move}).`);
   }
 
   /** Everybody whom it concerns, except whoever did it. */
   private async tell(tx: Transaction, { appointment, move, actor }: Done): Promise<void> {
-    const kind = newsOf[move];
     const [first] = appointment.cars;
-    if (
-      kind === undefined ||
-      first === undefined ||
-      (appointment.visit.state === "held" && move !== "request")
-    )
-      return;
+    if (first === undefined || !isTold(move)) return;
     const { buyer, firm, dealer, declaredAt } = appointment;
-    const parties: [Role, string][] = [
-      ["buyer", buyer],
-      ["inspector", firm],
-    ];
-    if (declaredAt !== null || move === "accept") parties.push(["dealer", dealer]);
-    for (const [role, organization] of parties)
-      if (role !== actor)
-        await this.notices.tell(tx, { organization, kind, subject: appointment.id, vehicle: first.vehicle });
+    const organizations = { buyer, inspector: firm, dealer };
+    const about = { kind: newsOf[move], subject: appointment.id, vehicle: first.vehicle };
+    for (const role of toldOf({ move, actor, from: appointment.visit.state, declaredAt }))
+      await this.notices.tell(tx, { organization: organizations[role], ...about });
   }
 }

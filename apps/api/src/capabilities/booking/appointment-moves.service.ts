@@ -1,5 +1,7 @@
 import { Injectable } from "@nestjs/common";
 import type { MoveFacts } from "@evenhand/booking/appointment";
+import { splitConflicts } from "@evenhand/booking/independence";
+import { answersAll, isBriefComplete } from "@evenhand/booking/visit-brief";
 import type {
   BookingAcceptance,
   BookingCancellation,
@@ -48,7 +50,7 @@ export class AppointmentMovesService {
         stays,
         facts: {
           ...facts,
-          briefComplete: stored.cars.every(({ brief, proposed }) => brief.length > 0 && proposed === null),
+          briefComplete: isBriefComplete(stored.cars),
           termsAcknowledged: terms,
           paymentAuthorized: ready && (await this.payments.authorize(tx, stored.id, { minor, currency })),
         },
@@ -68,9 +70,7 @@ export class AppointmentMovesService {
         for (const dealing of body.dealings)
           await this.interests.storeDealing(tx, by.actor, inspector, dealing);
         const { facts, stays } = await this.askHour(tx, stored, now);
-        const reasons = facts.refusedHour ?? [];
-        const conflicts = reasons.flatMap((each) => (each.code === "not-independent" ? each.conflicts : []));
-        const refusedHour = reasons.filter(({ code }) => code !== "not-independent");
+        const { refusedHour, conflicts } = splitConflicts(facts.refusedHour ?? []);
         return {
           stays,
           more: { declaredAt: new Date(now) },
@@ -95,12 +95,13 @@ export class AppointmentMovesService {
   confirm(by: Plain, { permissions, heldFromSaleUntil }: BookingConfirmation): Promise<CreatedDraft> {
     return this.moves.move({ ...by, move: "confirm", among: ["dealer"] }, async (tx, stored, _role, now) => {
       const { facts, stays } = await this.askHour(tx, stored, now);
-      const answered = stored.plan.toAllow.every(({ car, item }) =>
-        permissions.some((each) => each.car === car && each.item === item),
-      );
       const until =
         heldFromSaleUntil === undefined ? {} : { heldFromSaleUntil: Date.parse(heldFromSaleUntil) };
-      return { stays, more: { permissions }, facts: { ...facts, accessAgreed: answered, ...until } };
+      return {
+        stays,
+        more: { permissions },
+        facts: { ...facts, accessAgreed: answersAll(stored.plan.toAllow, permissions), ...until },
+      };
     });
   }
 

@@ -1,4 +1,5 @@
 import { Injectable } from "@nestjs/common";
+import { type Role, rolesIn } from "@evenhand/booking/parties";
 import type { AppointmentQuery, AppointmentSeen } from "@evenhand/shared/http/booking";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
@@ -9,7 +10,7 @@ import type { JsonText } from "../../platform/http/json-text.ts";
 import { found } from "../../platform/problems/problem-error.ts";
 import { type Detail, seenBy } from "./appointment-view.ts";
 import { appointmentCounts, appointmentDetail, appointmentList } from "./appointments.queries.ts";
-import { type Role, rolesIn } from "./roles.ts";
+import { membershipOf } from "./roles.ts";
 import { readVisits, shareOf } from "./world.ts";
 
 @Injectable()
@@ -58,10 +59,10 @@ export class AppointmentsService {
 const at = (text: string | null): number | null => (text === null ? null : Date.parse(text));
 
 function roleOf(actor: Actor, { parties, requestedAt, declaredAt }: Detail): Role {
-  const [role] = rolesIn(actor, {
+  const [role] = rolesIn(membershipOf(actor), {
     ...parties,
     declaredAt: at(declaredAt),
-    visit: { requestedAt: at(requestedAt) },
+    requestedAt: at(requestedAt),
   });
   return found(role, "appointment");
 }

@@ -1,6 +1,8 @@
 import { Injectable } from "@nestjs/common";
-import { type BriefMove, decideBrief } from "@evenhand/booking/brief";
+import { type BriefMove, decideBrief, OPEN_TO_CHANGE } from "@evenhand/booking/brief";
+import type { Role } from "@evenhand/booking/parties";
 import type { RefusedHour } from "@evenhand/booking/refused-hour";
+import { briefOf, depthOf } from "@evenhand/booking/visit-brief";
 import type { VisitPlan } from "@evenhand/booking/visit-plan";
 import { Vehicle } from "@evenhand/shared/report";
 import type { BriefAnswer, BriefProposal } from "@evenhand/shared/http/booking";
@@ -20,13 +22,12 @@ import {
   type StoredCar,
   writeTimes,
 } from "./appointment-store.ts";
-import { briefOf, checkChosen, depthOf, requirePlan } from "./brief-items.ts";
+import { checkChosen, requirePlan, visitSheet } from "./brief-items.ts";
 import { HourCheck } from "./hour-check.ts";
 import { briefProblem } from "./move-problems.ts";
 import { searchFor } from "./moves.service.ts";
-import { type Role, rolesIn } from "./roles.ts";
+import { rolesOf } from "./roles.ts";
 
-const open = ["held", "requested", "accepted", "confirmed"];
 type Booked = { plan: VisitPlan; reasons: readonly RefusedHour[]; stays: Stay[]; end: number };
 type Change = { stored: StoredAppointment; car: StoredCar; by: Role; move: BriefMove };
 
@@ -57,7 +58,7 @@ export class BriefChangesService {
       const move: BriefMove = {
         kind: "propose",
         by: "buyer",
-        items: briefOf(form, depth ?? depthOf(car.brief), items).items,
+        items: briefOf(visitSheet, form, depth ?? depthOf(visitSheet, car.brief), items).items,
       };
       return this.decide(tx, { stored, car, by: "buyer", move });
     });
@@ -80,9 +81,9 @@ export class BriefChangesService {
 
   private async lock(tx: Transaction, actor: Actor, id: string, meant: number, vehicle: string, role: Role) {
     const stored = await getLocked(tx, id);
-    if (!rolesIn(actor, stored).includes(role)) throw notFound("appointment");
+    if (!rolesOf(actor, stored).includes(role)) throw notFound("appointment");
     checkRevision(stored.revision, meant);
-    if (!open.includes(stored.visit.state))
+    if (!OPEN_TO_CHANGE.includes(stored.visit.state))
       throw new ProblemError("appointment-state", `It is ${stored.visit.state}; its brief stands.`, {
         members: { state: stored.visit.state },
       });

@@ -1,7 +1,7 @@
 import { Injectable } from "@nestjs/common";
+import { dayRoute } from "@evenhand/booking/day-route";
 import { type Interval, intersect, normalize } from "@evenhand/booking/interval";
 import { instantOfLocal, localDays } from "@evenhand/booking/local-time";
-import { greatCircleTravel } from "@evenhand/booking/travel";
 import type { Place, WeeklyHours } from "@evenhand/shared/booking";
 import type {
   Closure,
@@ -135,21 +135,13 @@ const withoutTravel = (engagement: Engagement): EngagementSeen => ({
   travelAfter: null,
 });
 
-/** Longest break after which one drives from the base again. */
-const sameOuting = 12 * 3_600_000;
-
 /** Minutes of driving to each job from the one before or the base, and after the last one back. */
 function withTravel(engagements: readonly Engagement[], base: Place, speed: number): EngagementSeen[] {
-  const minutes = (from: Place, to: Place) => greatCircleTravel(from, to, speed).milliseconds / 60_000;
-  const follows = (one: Engagement | undefined, next: Engagement | undefined): boolean =>
-    one !== undefined && next !== undefined && Date.parse(next.start) - Date.parse(one.end) < sameOuting;
-  return engagements.map((engagement, index) => {
-    const [before, after] = [engagements[index - 1], engagements[index + 1]];
-    const came = before !== undefined && follows(before, engagement) ? before.site.place : base;
-    return {
-      ...engagement,
-      travelBefore: minutes(came, engagement.site.place),
-      travelAfter: follows(engagement, after) ? null : minutes(engagement.site.place, base),
-    };
-  });
+  const jobs = engagements.map(({ start, end, site }) => ({
+    start: Date.parse(start),
+    end: Date.parse(end),
+    place: site.place,
+  }));
+  const legs = dayRoute(jobs, base, speed);
+  return engagements.map((engagement, index) => ({ ...withoutTravel(engagement), ...legs[index] }));
 }

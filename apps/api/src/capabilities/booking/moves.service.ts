@@ -1,5 +1,12 @@
 import { Injectable } from "@nestjs/common";
-import { decide, DEFAULT_APPOINTMENT_RULES, type MoveFacts } from "@evenhand/booking/appointment";
+import {
+  decide,
+  DEFAULT_APPOINTMENT_RULES,
+  dueMove,
+  type MoveFacts,
+  nextLook,
+} from "@evenhand/booking/appointment";
+import type { Role } from "@evenhand/booking/parties";
 import type { AppointmentMove } from "@evenhand/shared/booking";
 import type { CreatedDraft } from "@evenhand/shared/http/paging";
 import { checkRevision } from "../../platform/access/parameters.ts";
@@ -21,7 +28,7 @@ import {
 import { HourTaken, isRace } from "./hour-taken.ts";
 import { moveProblem } from "./move-problems.ts";
 import type { Search } from "./offer-search.ts";
-import { type Role, roleFor, rolesIn } from "./roles.ts";
+import { requireRole } from "./roles.ts";
 
 /** A move as it is asked for, with what was found out for it. */
 export type Prepared = {
@@ -41,8 +48,6 @@ export type Asking = {
   readonly among: readonly Role[];
 };
 type By = { readonly actor: Role | "clock"; readonly account: string | null };
-
-const MINUTE = 60_000;
 
 /** The search that would find other hours for this visit. */
 export const searchFor = (stored: StoredAppointment): Search & { inspector: string; moving: string } => ({
@@ -78,7 +83,7 @@ export class MovesService {
     const { actor, id, meant, move, among } = asking;
     return this.database.transaction(async (tx) => {
       const stored = await getLocked(tx, id);
-      const role = roleFor(actor, stored, move, among);
+      const role = requireRole(actor, stored, move, among);
       checkRevision(stored.revision, meant);
       const prepared = await prepare(tx, stored, role, this.clock.now().getTime());
       await this.perform(tx, stored, move, { actor: role, account: actor.account }, prepared);
@@ -121,7 +126,7 @@ export class MovesService {
     const changed = { ...stored, cars: stored.cars };
     await this.effects.apply(
       tx,
-      { appointment: changed, move, ...by, interests, due: dueOf(next) },
+      { appointment: changed, move, ...by, interests, due: dateOf(nextLook(next)) },
       consequences,
     );
   }
@@ -133,13 +138,9 @@ export class MovesService {
     await this.database.transaction(async (tx) => {
       const stored = await findLocked(tx, id);
       if (stored === undefined) return;
-      const { state, deadline, hour } = stored.visit;
-      const now = this.clock.now().getTime();
-      const by = { actor: "clock", account: null } as const;
-      if (deadline !== null && now >= deadline && ["held", "requested", "accepted"].includes(state))
-        await this.perform(tx, stored, "expire", by, { facts: {} });
-      else if (state === "confirmed" && now >= hour.start + DEFAULT_APPOINTMENT_RULES.grace)
-        await this.perform(tx, stored, "miss", by, { facts: {} });
+      const move = dueMove(stored.visit, this.clock.now().getTime());
+      if (move === null) return;
+      await this.perform(tx, stored, move, { actor: "clock", account: null }, { facts: {} });
     });
   }
 
@@ -165,11 +166,7 @@ export async function allSealed(tx: Transaction, { cars }: StoredAppointment): P
   return orders.length === cars.length && sealed === orders.length;
 }
 
-/** A minute after the answer was due, or after a confirmed visit should have begun. */
-function dueOf({ state, deadline, hour }: StoredAppointment["visit"]): Date | null {
-  if (state === "confirmed") return new Date(hour.start + DEFAULT_APPOINTMENT_RULES.grace + MINUTE);
-  return deadline === null ? null : new Date(deadline);
-}
+const dateOf = (at: number | null): Date | null => (at === null ? null : new Date(at));
 
 type Refusal = Parameters<typeof moveProblem>[0];
 
@@ -182,5 +179,3 @@ function refusalOf(refusal: Refusal, stored: StoredAppointment, { actor }: By): 
   }
   return moveProblem(refusal);
 }
-
-export { rolesIn };

@@ -1,6 +1,7 @@
 import { Injectable } from "@nestjs/common";
 import type { OfferPosition } from "@evenhand/booking/free-hours";
 import { localDay } from "@evenhand/booking/local-time";
+import { briefOf } from "@evenhand/booking/visit-brief";
 import type { VisitPlan } from "@evenhand/booking/visit-plan";
 import type {
   BriefRequest,
@@ -18,7 +19,7 @@ import { Database } from "../../platform/database/database.ts";
 import { readerIn, readerOn } from "../../platform/database/reader.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { checkDates, checkDay, dateIn, readableZone } from "../calendars/index.ts";
-import { briefBody, briefOf, checkChosen, requirePlan } from "./brief-items.ts";
+import { briefBody, checkChosen, requirePlan, visitSheet } from "./brief-items.ts";
 import { OfferSearch, type Search } from "./offer-search.ts";
 import { buyerOf, readBriefedCars, readCars } from "./visit-cars.ts";
 import { readBarred } from "./world.ts";
@@ -72,7 +73,7 @@ export class OffersService {
     const [car] = await readBriefedCars(read, actor, [vehicle]);
     const { form, depth, items, briefRevision } = found(car, "car");
     const chosen = items.filter(({ core }) => !core).map(({ item }) => item);
-    return briefBody(vehicle, briefRevision, briefOf(form, depth, chosen));
+    return briefBody(vehicle, briefRevision, briefOf(visitSheet, form, depth, chosen));
   }
 
   async putBrief(
@@ -95,7 +96,7 @@ export class OffersService {
         create: { vehicleId: vehicle, buyerId: buyer, ...data },
         update: data,
       });
-      return briefBody(vehicle, revision, briefOf(form, depth, items));
+      return briefBody(vehicle, revision, briefOf(visitSheet, form, depth, items));
     });
   }
 

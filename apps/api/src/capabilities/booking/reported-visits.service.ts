@@ -1,5 +1,5 @@
 import { Injectable } from "@nestjs/common";
-import { DEFAULT_APPOINTMENT_RULES } from "@evenhand/booking/appointment";
+import { openMoves } from "@evenhand/booking/appointment";
 import { Clock } from "../../platform/clock/index.ts";
 import type { Transaction } from "../../platform/database/database.ts";
 import { getLocked } from "./appointment-store.ts";
@@ -38,10 +38,7 @@ export class ReportedVisits {
     let stored = await getLocked(tx, visit);
     if (!(await allSealed(tx, stored))) return;
     if (stored.visit.state === "confirmed") {
-      const { hour } = stored.visit;
-      const now = this.clock.now().getTime();
-      const open = now >= hour.start - DEFAULT_APPOINTMENT_RULES.earlyStart && now < hour.end;
-      if (!open) return;
+      if (!openMoves(stored.visit, "inspector", this.clock.now().getTime()).includes("start")) return;
       await this.moves.perform(tx, stored, "start", by, { facts: {} });
       stored = await getLocked(tx, visit);
     }

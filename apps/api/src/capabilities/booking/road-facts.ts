@@ -1,18 +1,12 @@
 import type { GateItem, RoadFacts } from "@evenhand/booking/before-the-road";
-import { GATE_ITEMS, gatePlaces, roadDoubts, roadGate } from "@evenhand/handbook/road-gate";
-import type { BriefItem } from "@evenhand/shared/booking";
+import { type GateReport, gateOfBrief, roadDoubts } from "@evenhand/handbook/road-gate";
 import { Finding } from "@evenhand/shared/finding";
 import type { RoadClearance } from "@evenhand/shared/http/booking";
-import { type Report, Vehicle } from "@evenhand/shared/report";
-import { compileSheet } from "@evenhand/sheet/compile-sheet";
+import { Vehicle } from "@evenhand/shared/report";
 import { readableHeader } from "@evenhand/sheet/readable-header";
-import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import type { Transaction } from "../../platform/database/database.ts";
 import type { StoredAppointment } from "./appointment-store.ts";
-
-type Draft = Pick<Report, "visit" | "vehicle" | "scales" | "findings">;
-
-const sheet = compileSheet(sheetVersion1);
+import { visitSheet } from "./brief-items.ts";
 
 /** What the inspector has committed on the cars, as the gate to the road reads it, and every gate item of the brief beside it. */
 export async function readRoadFacts(
@@ -24,7 +18,7 @@ export async function readRoadFacts(
   const doubts: string[] = [];
   for (const car of cars.filter((each) => vehicle === undefined || each.vehicle === vehicle)) {
     const draft = car.order === null ? undefined : await readDraft(tx, car.order);
-    gate.push(...gateOf(car.brief, draft));
+    gate.push(...gateOfBrief(car.brief, draft, visitSheet));
     doubts.push(...wordsOfDoubt(draft));
   }
   return {
@@ -45,40 +39,12 @@ const paper = (given: RoadClearance["insurance"]) =>
         validUntil: given.validUntil === null ? null : Date.parse(given.validUntil),
       };
 
-/** What of the gate the brief asks, place by place as it stands in the draft, and every place that closes it. */
-function gateOf(brief: readonly BriefItem[], draft: Draft | undefined): GateItem[] {
-  const asked = new Map(brief.map(({ item, positions }) => [item, positions]));
-  if (draft === undefined)
-    return GATE_ITEMS.filter((item) => asked.has(item)).map((item) => ({
-      item,
-      position: "",
-      seen: false,
-      safetyOpen: false,
-    }));
-  const answered = new Set(
-    draft.findings.flatMap(({ item, position, answer }) =>
-      answer.kind === "not-seen" ? [] : [`${item} ${position}`],
-    ),
-  );
-  const places = gatePlaces(sheetVersion1, draft.vehicle.form, (item) =>
-    asked.has(item) ? asked.get(item) : null,
-  );
-  return [
-    ...places.map((place) => ({
-      ...place,
-      seen: answered.has(`${place.item} ${place.position}`),
-      safetyOpen: false,
-    })),
-    ...roadGate(draft, sheet).map(({ item, position }) => ({ item, position, seen: true, safetyOpen: true })),
-  ];
-}
-
 /** Each once: one press leaves every line of the road as unsafe. */
-const wordsOfDoubt = (draft: Draft | undefined): string[] =>
-  draft === undefined ? [] : [...new Set(roadDoubts(draft, sheet).map(({ words }) => words))];
+const wordsOfDoubt = (draft: GateReport | undefined): string[] =>
+  draft === undefined ? [] : [...new Set(roadDoubts(draft, visitSheet).map(({ words }) => words))];
 
 /** The inspection as far as it is written; a part of its header that cannot be read is left out, as while it is filled in. */
-async function readDraft(tx: Transaction, order: string): Promise<Draft | undefined> {
+async function readDraft(tx: Transaction, order: string): Promise<GateReport | undefined> {
   const [row] = await tx.$queryRaw<
     { header: Record<string, unknown>; vehicle: unknown; bodies: unknown[] }[]
   >`

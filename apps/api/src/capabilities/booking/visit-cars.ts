@@ -1,3 +1,4 @@
+import { briefOf } from "@evenhand/booking/visit-brief";
 import type { BriefItem } from "@evenhand/shared/booking";
 import { Vehicle } from "@evenhand/shared/report";
 import type { Depth } from "@evenhand/shared/sheet";
@@ -6,7 +7,7 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import type { Reader } from "../../platform/database/reader.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { siteOfVehicle } from "../sites/index.ts";
-import { briefOf } from "./brief-items.ts";
+import { visitSheet } from "./brief-items.ts";
 
 export type VisitCar = {
   readonly id: string;
@@ -64,7 +65,7 @@ export async function readBriefedCars(
     );
     const { form, modelYear, make, model } = Vehicle.parse(document);
     const name = `${modelYear} ${make} ${model}`;
-    const { depth, items } = briefOf(form, wanted ?? "half-day", chosen ?? []);
+    const { depth, items } = briefOf(visitSheet, form, wanted ?? "half-day", chosen ?? []);
     return { ...row, name, form, depth, items, briefRevision: revision ?? 0 };
   });
 }

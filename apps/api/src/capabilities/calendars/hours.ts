@@ -1,5 +1,5 @@
 import { setImmediate as nextTurn } from "node:timers/promises";
-import { BOOKING_HORIZON, LOOKING_BACK } from "@evenhand/booking/booking-horizon";
+import { BOOKING_HORIZON, type DatesRefusal, datesRefusal } from "@evenhand/booking/booking-horizon";
 import { type Interval, normalize } from "@evenhand/booking/interval";
 import { checkRule, layOutRule } from "@evenhand/booking/recurrence";
 import type { HoursRule, WeeklyHours } from "@evenhand/shared/booking";
@@ -47,23 +47,12 @@ export async function layOutInTurns(
   return normalize(stretches);
 }
 
-const refused = (detail: string, at: string, reason: string) =>
-  new ProblemError("invalid-fields", detail, { problems: [{ at, reason }] });
-
 /**
  * @param now epoch milliseconds
  * @throws ProblemError `invalid-fields` where the dates are the wrong way round, too far apart, or too far from now
  */
 export function checkDates(from: string, until: string, now: number, most = 62): void {
-  const days = (Date.parse(until) - Date.parse(from)) / DAY;
-  if (!(days >= 0 && days < most))
-    throw refused(
-      `Ask for 1 to ${most} days, the first not after the last.`,
-      "query/until",
-      `from the first date to ${most - 1} days later`,
-    );
-  checkDay(until, now, "query/until");
-  checkDay(from, now, "query/from");
+  refuseDates(datesRefusal(from, until, now, most), { from: "query/from", until: "query/until" });
 }
 
 /**
@@ -71,9 +60,25 @@ export function checkDates(from: string, until: string, now: number, most = 62):
  * @throws ProblemError `invalid-fields` where nobody's hours are laid out that far from now
  */
 export function checkDay(date: string, now: number, at = "query/date"): void {
-  const ahead = Math.round(BOOKING_HORIZON / DAY);
-  if (Date.parse(date) > now + BOOKING_HORIZON)
-    throw refused(`Hours are laid out for ${ahead} days ahead.`, at, `at most ${ahead} days from today`);
-  if (Date.parse(date) < now - LOOKING_BACK)
-    throw refused("Days are shown for three years back.", at, "at most three years ago");
+  refuseDates(datesRefusal(date, date, now, 1), { from: at, until: at });
+}
+
+const refused = (detail: string, at: string, reason: string) =>
+  new ProblemError("invalid-fields", detail, { problems: [{ at, reason }] });
+
+function refuseDates(refusal: DatesRefusal | null, at: { from: string; until: string }): void {
+  if (refusal === null) return;
+  if (refusal.code === "too-far-ahead") {
+    const { days } = refusal;
+    const detail = `Hours are laid out for ${days} days ahead.`;
+    throw refused(detail, at[refusal.at], `at most ${days} days from today`);
+  }
+  if (refusal.code === "too-far-back")
+    throw refused("Days are shown for three years back.", at[refusal.at], "at most three years ago");
+  const { days } = refusal;
+  throw refused(
+    `Ask for 1 to ${days} days, the first not after the last.`,
+    at.until,
+    `from the first date to ${days - 1} days later`,
+  );
 }
