@@ -1,5 +1,6 @@
 /**
- * What is mutated and by which tests a change must be noticed, a library or a part of one each.
+ * What is mutated and by which tests a change must be noticed, a library or a part of one each, and the queue of
+ * changes on a device (its hook aside, which takes a page).
  * Left out of the tests is what would take minutes for every mutant: thousands of generated reports, whole reports of
  * the demo, tens of thousands of readings. The score is won without them.
  */
@@ -39,4 +40,17 @@ export const mutated = [
   library("decision"),
   library("booking", { leftOut: ["libs/booking/src/**/*.properties.test.ts"] }),
   library("record"),
+  library("matters"),
+  library("case"),
+  library("wording"),
+  {
+    name: "offline",
+    mutate: [
+      "apps/web/src/offline/*.ts",
+      "!apps/web/src/offline/*.test.ts",
+      "!apps/web/src/offline/use-*.ts",
+    ],
+    include: ["apps/web/src/offline/*.test.ts"],
+    exclude: ["apps/web/src/offline/*.property.test.ts"],
+  },
 ];

@@ -16,8 +16,8 @@ export function filesOf(patterns) {
 }
 
 function sources() {
-  const below = readdirSync(join(root, "libs"), { recursive: true, withFileTypes: true });
-  return below
+  return ["libs", "apps/web/src/offline"]
+    .flatMap((folder) => readdirSync(join(root, folder), { recursive: true, withFileTypes: true }))
     .filter((each) => each.isFile() && each.name.endsWith(".ts"))
     .map((each) => join(each.parentPath, each.name).slice(root.length + 1))
     .filter((path) => path.includes("/src/") && !path.includes("node_modules"));
@@ -59,6 +59,9 @@ export function configOf({ name }, mutate) {
       "!tsconfig.base.json",
       "!tests/setup/*.ts",
       "!libs/**",
+      "!apps/web/package.json",
+      "!apps/web/src/offline/**",
+      "!apps/web/src/service/**",
       "!shared/**",
       "!fixtures/**",
       "!docs/handbook.md",
