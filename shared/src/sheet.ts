@@ -52,8 +52,6 @@ export const Limit = z.strictObject({
   severity: Severity,
   /** At these positions it is less or more grave (a spare without tread). */
   at: z.partialRecord(PositionId, Severity).optional(),
-  /** Only at these positions; everywhere where absent. */
-  positions: z.array(PositionId).optional(),
   /** Conditions under which the figure holds; where they were not noted so, it judges nothing. */
   when: z.array(ConditionNeeded).optional(),
   /**

@@ -28,14 +28,14 @@ type Bad = {
 /** How far past a figure: by what matters, and by a hair. */
 const PAST = [1, 0.05];
 
-const inForce = ({ positions, systemVolts }: Limit, position: string, form: VehicleForm): boolean =>
-  positions?.includes(position) !== false && (systemVolts ?? form.systemVolts) === form.systemVolts;
+const inForce = ({ systemVolts }: Limit, form: VehicleForm): boolean =>
+  (systemVolts ?? form.systemVolts) === form.systemVolts;
 
 /** The figure a drum carries, so that there is something to be past. */
 const CAST_FIGURE = 9.06;
 
 const readingsPast = (spec: ReadingSpec, position: string, form: VehicleForm): Bad[] => {
-  const figures = [...spec.limits, ...spec.alarms].filter((limit) => inForce(limit, position, form));
+  const figures = [...spec.limits, ...spec.alarms].filter((limit) => inForce(limit, form));
   return figures.flatMap((limit) =>
     PAST.flatMap((share): Bad[] => {
       const figure = limit.isReadingOf === undefined ? limit.value : CAST_FIGURE;

@@ -30,9 +30,7 @@ const severitiesOf = (compiled: CompiledItem, position: string): Severity[] => {
   switch (item.answer) {
     case "reading": {
       const { limits = [], alarms = [] } = item.reading ?? {};
-      return [...limits, ...alarms]
-        .filter(({ positions }) => positions === undefined || positions.includes(position))
-        .map(({ severity, at }) => at?.[position] ?? severity);
+      return [...limits, ...alarms].map(({ severity, at }) => at?.[position] ?? severity);
     }
     case "grade":
       return defined(item.grade?.spent, item.grade?.severity);

@@ -54,13 +54,12 @@ const otherReading = ({ item, unit }: Elsewhere, context: CallContext): number |
 
 /**
  * The figure a limit asks for in one report, in the item's base unit: its own, or the one another answer decides. `undefined`
- * where the limit does not speak of this place, car or condition.
+ * where the limit does not speak of this car or condition.
  *
  * @example limitValue({ side: "max", value: 2, severity: "danger", source }, {}) // 2
  */
 export const limitValue = (limit: Limit, context: CallContext): number | undefined => {
-  const { position = "", conditions, form } = context;
-  if (limit.positions !== undefined && !limit.positions.includes(position)) return undefined;
+  const { conditions, form } = context;
   if (limit.systemVolts !== undefined && form !== undefined && form.systemVolts !== limit.systemVolts) {
     return undefined;
   }
@@ -99,20 +98,18 @@ const isFixed = (limit: Limit): boolean =>
   limit.byOption === undefined;
 
 const makeLimitsAt = ({ limits, alarms }: ReadingSpec, position: string): readonly LimitAt[] =>
-  [...limits, ...alarms]
-    .filter(({ positions }) => positions === undefined || positions.includes(position))
-    .map((limit) => ({
-      limit,
-      severity: limit.at?.[position] ?? limit.severity,
-      fixed: isFixed(limit) ? limit.value : undefined,
-    }));
+  [...limits, ...alarms].map((limit) => ({
+    limit,
+    severity: limit.at?.[position] ?? limit.severity,
+    fixed: isFixed(limit) ? limit.value : undefined,
+  }));
 
 /** A function of the specification and the place alone, so that keeping them changes no answer. */
 const limitsByPlace = new WeakMap<ReadingSpec, Map<string, readonly LimitAt[]>>();
 const MOST_PLACES = 1024;
 
 /**
- * The limits and then the alarms of an item that speak of a place, worked out once for each.
+ * The limits and then the alarms of an item as they stand at a place, worked out once for each.
  *
  * @example limitsAt(treadSpec, "spare")[0]?.severity // "repair"
  */

@@ -7,7 +7,7 @@ type Yardstick = Partial<
     Pick<Item, "sameConditions" | "yardstickNeeds">
 >;
 
-type Where = Partial<Pick<Limit, "at" | "positions" | "when" | "systemVolts" | "byOption" | "isReadingOf">>;
+type Where = Partial<Pick<Limit, "at" | "when" | "systemVolts" | "byOption" | "isReadingOf">>;
 
 const alarm =
   (side: Limit["side"]) =>
