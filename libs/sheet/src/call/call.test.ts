@@ -151,7 +151,15 @@ describe("several options at once", () => {
     expect(coolant("low", "oily")).toBe("worth");
     expect(coolant("clean", "low")).toBe("small");
     expect(coolant("clean")).toBe("good");
-    expect(coolant("clean", "not-known")).toBe("no-yardstick");
+    expect([coolant("clean", "not-known"), coolant("not-known", "clean")]).toEqual([
+      "no-yardstick",
+      "no-yardstick",
+    ]);
+    expect([coolant("oily", "low"), coolant("low", "clean"), coolant("low", "not-known")]).toEqual([
+      "worth",
+      "small",
+      "small",
+    ]);
   });
 });
 
