@@ -1,9 +1,10 @@
-import { Button, Checkbox } from "@mantine/core";
+import { Button } from "@mantine/core";
 import { useMutation } from "@tanstack/react-query";
 import { useState } from "react";
 import { call } from "../../service/client";
 import { reasonAt } from "../../service/refusal";
 import { useText } from "../../strings/text";
+import { TickField } from "../../ui/Fields";
 import { Form } from "../../ui/Form";
 import { Panel } from "../../ui/Page";
 import { PasswordField } from "./PasswordField";
@@ -20,13 +21,7 @@ const SureToClose = ({ isSure, pending, onChange }: SureProps) => {
   const t = useText();
   return (
     <>
-      <Checkbox
-        size="md"
-        label={t("account.close.sure")}
-        checked={isSure}
-        required
-        onChange={(event) => onChange(event.currentTarget.checked)}
-      />
+      <TickField label={t("account.close.sure")} checked={isSure} required onChange={onChange} />
       <div>
         <Button type="submit" size="md" variant="default" disabled={!isSure} loading={pending}>
           {t("account.close.do")}

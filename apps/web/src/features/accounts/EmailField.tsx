@@ -1,5 +1,5 @@
-import { TextInput } from "@mantine/core";
 import { useText } from "../../strings/text";
+import { TextField } from "../../ui/Fields";
 
 interface Props {
   readonly value: string;
@@ -11,16 +11,14 @@ interface Props {
 export const EmailField = ({ value, onChange, own = false }: Props) => {
   const t = useText();
   return (
-    <TextInput
-      size="md"
+    <TextField
       type="email"
       name={own ? "email" : undefined}
       autoComplete={own ? "username" : undefined}
       label={t("sign-in.email")}
       required
-      withAsterisk={false}
       value={value}
-      onChange={(event) => onChange(event.currentTarget.value)}
+      onChange={onChange}
     />
   );
 };

@@ -3,7 +3,7 @@ import { useMutation, useQueryClient } from "@tanstack/react-query";
 import { useState } from "react";
 import { call } from "../../service/client";
 import { useText } from "../../strings/text";
-import { ChoiceField } from "../../ui/ChoiceField";
+import { TermField } from "../../ui/Fields";
 import { Form } from "../../ui/Form";
 import { Notice } from "../../ui/Notice";
 import { ProblemNotice } from "../../ui/ProblemNotice";
@@ -37,7 +37,7 @@ export const Invite = ({ organization }: { readonly organization: string }) => {
       {invite.isSuccess && <Notice kind="note" title={t("organization.invited")} />}
       <div className={styles.row}>
         <EmailField value={email} onChange={setEmail} />
-        <ChoiceField
+        <TermField
           label={t("organization.role")}
           value={role}
           terms={roles}

@@ -1,118 +1,89 @@
-import { Button, NativeSelect, Textarea } from "@mantine/core";
-import { useInfiniteQuery, useMutation, useQueryClient } from "@tanstack/react-query";
-import { useState, type FormEvent } from "react";
-import { call } from "../../service/client";
+import { Button } from "@mantine/core";
 import { useText } from "../../strings/text";
+import { ChoiceField, LongTextField, TermField } from "../../ui/Fields";
+import { Form } from "../../ui/Form";
 import { Notice } from "../../ui/Notice";
 import { Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
-import { useAccount } from "../../entities/account/queries";
-import { appointmentsQuery } from "../../entities/appointment/queries";
-import { useTimes } from "../../entities/time/use-times";
-import { oneOf } from "../../service/one-of";
-import { useCarName } from "../../entities/car/CarName";
-import { carsQuery } from "../../entities/car/queries";
+import { kinds } from "./complaint-form";
 import styles from "./Complaints.module.css";
+import { useComplaining } from "./use-complaining";
 
-const kinds = ["appointment", "vehicle", "other"] as const;
-type Kind = (typeof kinds)[number];
+type Complaining = ReturnType<typeof useComplaining>;
 
-/** What a complaint can be about, by name. */
-const useSubjects = (kind: Kind) => {
-  const name = useCarName();
-  const times = useTimes();
-  const cars = useInfiniteQuery(carsQuery(undefined)).data ?? [];
-  const visits = useInfiniteQuery(appointmentsQuery()).data ?? [];
-  if (kind === "vehicle") return cars.map((car) => ({ value: car.id, label: name(car) }));
-  if (kind === "appointment") {
-    return visits.map(({ id, start, zone, site }) => ({
-      value: id,
-      label: `${times.full(start, zone)}, ${site.name}`,
-    }));
-  }
-  return [];
+/** For somebody of several organizations. */
+const ForWhom = ({ organizations, form, change }: Complaining) => {
+  const t = useText();
+  if (organizations.length < 2) return null;
+  return (
+    <ChoiceField
+      label={t("complaint.send.organization")}
+      value={form.organization}
+      data={organizations.map(({ id, name }) => ({ value: id, label: name }))}
+      onChange={(organization) => change({ organization })}
+    />
+  );
+};
+
+/** The visit or the car that is complained about. */
+const Subject = ({ subjects, subject, form, change }: Complaining) => {
+  const t = useText();
+  if (form.kind === "other" || subjects.length === 0) return null;
+  return (
+    <ChoiceField
+      label={t(form.kind === "appointment" ? "complaint.send.visit" : "complaint.send.car")}
+      value={subject ?? ""}
+      data={subjects}
+      onChange={(chosen) => change({ chosen })}
+    />
+  );
+};
+
+const About = (complaining: Complaining) => {
+  const t = useText();
+  const { form, change } = complaining;
+  return (
+    <div className={styles.fields}>
+      <ForWhom {...complaining} />
+      <TermField
+        label={t("complaint.send.about")}
+        value={form.kind}
+        terms={kinds}
+        wordFor={(kind) => t(`complaint.about.${kind}`)}
+        onChange={(kind) => change({ kind })}
+      />
+      <Subject {...complaining} />
+    </div>
+  );
 };
 
 export const SendComplaint = () => {
   const t = useText();
-  const queries = useQueryClient();
-  const account = useAccount();
-  const organizations = account?.memberships.map(({ organization }) => organization) ?? [];
-  const [organization, setOrganization] = useState(organizations[0]?.id ?? "");
-  const [kind, setKind] = useState<Kind>("appointment");
-  const [chosen, setChosen] = useState("");
-  const [text, setText] = useState("");
-  const subjects = useSubjects(kind);
-  const id = chosen === "" ? (subjects[0]?.value ?? null) : chosen;
-  const send = useMutation({
-    mutationFn: () =>
-      call("complaints.create", {
-        body: { organization, about: { kind, id: kind === "other" ? null : id }, text: text.trim() },
-      }),
-    onSuccess: async () => {
-      setText("");
-      await queries.invalidateQueries({ queryKey: ["complaints"] });
-    },
-  });
-  const submit = (event: FormEvent): void => {
-    event.preventDefault();
-    send.mutate();
-  };
+  const complaining = useComplaining();
+  const { form, change, send } = complaining;
   return (
     <Panel title={t("complaint.send.title")}>
-      <form className={styles.form} onSubmit={submit}>
+      <Form onSubmit={() => send.mutate()}>
         <Notice kind="caution">
           <p>{t("complaint.send.what")}</p>
         </Notice>
         {send.error !== null && <ProblemNotice error={send.error} />}
         <p aria-live="polite">{send.isSuccess && t("complaint.sent")}</p>
-        <div className={styles.fields}>
-          {organizations.length > 1 && (
-            <NativeSelect
-              size="md"
-              label={t("complaint.send.organization")}
-              value={organization}
-              data={organizations.map(({ id: value, name }) => ({ value, label: name }))}
-              onChange={(event) => setOrganization(event.currentTarget.value)}
-            />
-          )}
-          <NativeSelect
-            size="md"
-            label={t("complaint.send.about")}
-            value={kind}
-            data={kinds.map((value) => ({ value, label: t(`complaint.about.${value}`) }))}
-            onChange={({ currentTarget }) => {
-              setKind(oneOf(kinds, currentTarget.value) ?? kind);
-              setChosen("");
-            }}
-          />
-          {kind !== "other" && subjects.length > 0 && (
-            <NativeSelect
-              size="md"
-              label={t(kind === "appointment" ? "complaint.send.visit" : "complaint.send.car")}
-              value={id ?? ""}
-              data={subjects}
-              onChange={(event) => setChosen(event.currentTarget.value)}
-            />
-          )}
-        </div>
-        <Textarea
-          size="md"
-          autosize
+        <About {...complaining} />
+        <LongTextField
           minRows={4}
           required
-          withAsterisk={false}
           maxLength={10_000}
           label={t("complaint.send.text")}
-          value={text}
-          onChange={(event) => setText(event.currentTarget.value)}
+          value={form.text}
+          onChange={(text) => change({ text })}
         />
         <div>
           <Button type="submit" size="md" loading={send.isPending}>
             {t("complaint.send.do")}
           </Button>
         </div>
-      </form>
+      </Form>
     </Panel>
   );
 };

@@ -13,11 +13,35 @@ export const mayBeReleased = (entry: Entry): boolean =>
     entry.outcome === "doubtful" ||
     entry.standing === "contradicted-by-figures");
 
+/** The lines chosen, with one more or one less. */
+export const withLine = (chosen: ReadonlySet<number>, at: number, on: boolean): ReadonlySet<number> => {
+  const next = new Set(chosen);
+  if (on) next.add(at);
+  else next.delete(at);
+  return next;
+};
+
+type Chosen = ReadonlySet<number> | null;
+
+/** How a line is chosen; what lies before the dealer already is not laid before them again. */
+const useLineChoice = (comparison: string, chosen: Chosen, choose: (chosen: Chosen) => void) => {
+  const released = useQuery({ ...releasesQuery({ comparison }), enabled: chosen !== null }).data;
+  return useMemo((): Choosing | undefined => {
+    if (chosen === null) return undefined;
+    const before = new Set(released?.items.map(({ entryIndex }) => entryIndex));
+    return {
+      chosen,
+      may: (row) => mayBeReleased(row.entry) && !before.has(row.at),
+      onChoose: (at, on) => choose(withLine(chosen, at, on)),
+    };
+  }, [chosen, choose, released]);
+};
+
 /** Choosing items of one comparison for the dealer, and laying them before them. */
 export const useChoosing = (comparison: string) => {
   const queries = useQueryClient();
-  const [chosen, setChosen] = useState<ReadonlySet<number> | null>(null);
-  const released = useQuery({ ...releasesQuery({ comparison }), enabled: chosen !== null }).data;
+  const [chosen, setChosen] = useState<Chosen>(null);
+  const choosing = useLineChoice(comparison, chosen, setChosen);
   const send = useMutation({
     mutationFn: () =>
       call("releases.create", {
@@ -29,20 +53,6 @@ export const useChoosing = (comparison: string) => {
       await queries.invalidateQueries({ queryKey: ["releases"] });
     },
   });
-  const choosing = useMemo((): Choosing | undefined => {
-    if (chosen === null) return undefined;
-    const before = new Set(released?.items.map(({ entryIndex }) => entryIndex));
-    return {
-      chosen,
-      may: (row) => mayBeReleased(row.entry) && !before.has(row.at),
-      onChoose: (at, on) => {
-        const next = new Set(chosen);
-        if (on) next.add(at);
-        else next.delete(at);
-        setChosen(next);
-      },
-    };
-  }, [chosen, released]);
   return {
     active: chosen !== null,
     count: chosen?.size ?? 0,

@@ -1,4 +1,4 @@
-import { Button, TextInput } from "@mantine/core";
+import { Button } from "@mantine/core";
 import type { InvitationSeen } from "@evenhand/shared/http/accounts";
 import { mailedPages } from "@evenhand/shared/mailed-pages";
 import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
@@ -6,6 +6,7 @@ import { getRouteApi, useNavigate } from "@tanstack/react-router";
 import { useState } from "react";
 import { call } from "../../service/client";
 import { useText } from "../../strings/text";
+import { TextField } from "../../ui/Fields";
 import { Form } from "../../ui/Form";
 import { Loading } from "../../ui/Loading";
 import { Page, Panel } from "../../ui/Page";
@@ -50,16 +51,14 @@ const NameField = ({
 }) => {
   const t = useText();
   return (
-    <TextInput
-      size="md"
+    <TextField
       name="name"
       autoComplete="name"
       label={t("invitation.name")}
       description={t("invitation.name.hint")}
       required
-      withAsterisk={false}
       value={value}
-      onChange={(event) => onChange(event.currentTarget.value)}
+      onChange={onChange}
     />
   );
 };

@@ -1,7 +1,9 @@
+import type { ComplaintSeen } from "@evenhand/shared/http/complaints";
 import { useInfiniteQuery, useQuery } from "@tanstack/react-query";
 import { Link } from "@tanstack/react-router";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
+import { dotted } from "../../ui/dotted";
 import { Line, List } from "../../ui/List";
 import { Empty, Facts, Page, Panel, Tag } from "../../ui/Page";
 import { isKind, useAccount } from "../../entities/account/queries";
@@ -32,10 +34,33 @@ const Counts = () => {
   );
 };
 
+const ComplaintLine = ({ complaint }: { readonly complaint: ComplaintSeen }) => {
+  const t = useText();
+  const intl = useIntl();
+  const { id, state, text, about, receivedAt } = complaint;
+  const when = intl.formatDate(receivedAt, { dateStyle: "long", timeStyle: "short" });
+  return (
+    <Line
+      main={
+        <Link to="/complaints/$complaint" params={{ complaint: id }}>
+          {about === null ? t("complaint.title") : t(`complaint.about.${about.kind}`)}
+        </Link>
+      }
+      sub={dotted([t("complaints.line", { when }), text?.slice(0, 90)])}
+      end={<Tag strong={state === "received"}>{t(`complaints.state.${state}`)}</Tag>}
+    />
+  );
+};
+
+const NoComplaints = ({ operates }: { readonly operates: boolean }) => {
+  const t = useText();
+  if (operates) return <Empty title={t("complaints.none.operator")} />;
+  return <Empty title={t("complaints.none")}>{t("complaints.none.hint")}</Empty>;
+};
+
 /** What somebody complained of, or, for the operator, what waits. */
 export const Complaints = () => {
   const t = useText();
-  const intl = useIntl();
   const account = useAccount();
   const complaints = useInfiniteQuery(complaintsQuery);
   const operates = isKind(account, "operator");
@@ -50,31 +75,8 @@ export const Complaints = () => {
         <List
           query={complaints}
           keyOf={({ id }) => id}
-          renderRow={({ id, state, text, about, receivedAt }) => (
-            <Line
-              main={
-                <Link to="/complaints/$complaint" params={{ complaint: id }}>
-                  {about === null ? t("complaint.title") : t(`complaint.about.${about.kind}`)}
-                </Link>
-              }
-              sub={[
-                t("complaints.line", {
-                  when: intl.formatDate(receivedAt, { dateStyle: "long", timeStyle: "short" }),
-                }),
-                text?.slice(0, 90) ?? "",
-              ]
-                .filter((part) => part !== "")
-                .join(" · ")}
-              end={<Tag strong={state === "received"}>{t(`complaints.state.${state}`)}</Tag>}
-            />
-          )}
-          empty={
-            operates ? (
-              <Empty title={t("complaints.none.operator")} />
-            ) : (
-              <Empty title={t("complaints.none")}>{t("complaints.none.hint")}</Empty>
-            )
-          }
+          renderRow={(complaint) => <ComplaintLine complaint={complaint} />}
+          empty={<NoComplaints operates={operates} />}
         />
       </Panel>
       {!operates && <SendComplaint />}

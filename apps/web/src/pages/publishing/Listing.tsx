@@ -1,11 +1,15 @@
-import { Button, Textarea } from "@mantine/core";
+import { Button } from "@mantine/core";
 import type { ListingSeen } from "@evenhand/shared/http/publishing";
 import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
 import { getRouteApi, Link } from "@tanstack/react-router";
-import { useState, type FormEvent } from "react";
+import { useState } from "react";
 import { useIntl } from "react-intl";
 import { call } from "../../service/client";
 import { useText } from "../../strings/text";
+import { dotted } from "../../ui/dotted";
+import { RefusedPage } from "../../ui/Failed";
+import { LongTextField } from "../../ui/Fields";
+import { Form } from "../../ui/Form";
 import { LinkButton } from "../../ui/LinkButton";
 import { Line } from "../../ui/List";
 import { Loading } from "../../ui/Loading";
@@ -84,12 +88,10 @@ const Publish = ({ listing }: Props) => {
   );
 };
 
-const Withdraw = ({ listing }: Props) => {
-  const t = useText();
+const useWithdraw = ({ listing }: Props) => {
   const changed = useChanged(listing.vehicle);
-  const [reason, setReason] = useState("");
-  const withdraw = useMutation({
-    mutationFn: () =>
+  return useMutation({
+    mutationFn: (reason: string) =>
       call("listing.withdraw", {
         params: { id: listing.vehicle },
         ifMatch: listing.revision,
@@ -97,34 +99,29 @@ const Withdraw = ({ listing }: Props) => {
       }),
     onSettled: changed,
   });
-  const submit = (event: FormEvent): void => {
-    event.preventDefault();
-    withdraw.mutate();
-  };
+};
+
+const Withdraw = ({ listing }: Props) => {
+  const t = useText();
+  const withdraw = useWithdraw({ listing });
+  const [reason, setReason] = useState("");
+  const isSilent = reason.trim() === "";
   return (
     <Panel title={t("listing.withdraw.title")} hint={t("listing.withdraw.what")}>
-      <form className={styles.form} onSubmit={submit}>
-        {withdraw.error !== null && <ProblemNotice error={withdraw.error} />}
-        <Textarea
-          size="md"
-          autosize
+      <Form error={withdraw.error} onSubmit={() => withdraw.mutate(reason)}>
+        <LongTextField
           maxLength={500}
           label={t("listing.withdraw.reason")}
           description={t("listing.withdraw.reason.hint")}
           value={reason}
-          onChange={(event) => setReason(event.currentTarget.value)}
+          onChange={setReason}
         />
         <div>
-          <Button
-            type="submit"
-            variant="default"
-            disabled={reason.trim() === ""}
-            loading={withdraw.isPending}
-          >
+          <Button type="submit" variant="default" disabled={isSilent} loading={withdraw.isPending}>
             {t("listing.withdraw")}
           </Button>
         </div>
-      </form>
+      </Form>
     </Panel>
   );
 };
@@ -142,12 +139,10 @@ const Changes = ({ listing }: Props) => {
             <li key={`${change.at}${change.cause}`}>
               <Line
                 main={t(`listing.change.${change.cause}`)}
-                sub={[
+                sub={dotted([
                   intl.formatDate(change.at, { dateStyle: "long", timeStyle: "short" }),
-                  change.reason ?? "",
-                ]
-                  .filter((part) => part !== "")
-                  .join(" · ")}
+                  change.reason,
+                ])}
               />
             </li>
           ))}
@@ -188,13 +183,7 @@ export const Listing = () => {
   const car = useQuery(carQuery(vehicle));
   const listing = useQuery(listingQuery(vehicle));
   const error = car.error ?? listing.error;
-  if (error) {
-    return (
-      <Page title={t("listing.title")} narrow>
-        <ProblemNotice error={error} />
-      </Page>
-    );
-  }
+  if (error) return <RefusedPage title={t("listing.title")} error={error} />;
   if (!car.data || !listing.data) return <Loading />;
   return (
     <Page

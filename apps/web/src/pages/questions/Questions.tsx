@@ -3,6 +3,7 @@ import { useInfiniteQuery, useQuery } from "@tanstack/react-query";
 import { getRouteApi, Link } from "@tanstack/react-router";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
+import { dotted } from "../../ui/dotted";
 import { LinkButton } from "../../ui/LinkButton";
 import { Line, List } from "../../ui/List";
 import { Empty, Page, Panel, Tag } from "../../ui/Page";
@@ -29,15 +30,25 @@ const QuestionLine = ({ question }: { readonly question: QuestionSeen }) => {
           {words(question)}
         </Link>
       }
-      sub={[
-        car ? name(car.vehicle) : "",
+      sub={dotted([
+        car && name(car.vehicle),
         t(askedAt === null ? "question.created" : "question.asked", { when }),
         question.text.length > 90 ? `${question.text.slice(0, 90)}…` : question.text,
-      ]
-        .filter((part) => part !== "")
-        .join(" · ")}
+      ])}
       end={<Tag strong={state === "asked"}>{t(`questions.state.${state}`)}</Tag>}
     />
+  );
+};
+
+const NoQuestions = ({ who }: { readonly who: "dealer" | "buyer" }) => {
+  const t = useText();
+  return (
+    <Empty title={t(`questions.none.${who}`)}>
+      <p>{t(`questions.none.${who}.hint`)}</p>
+      <LinkButton variant="default" to="/cars">
+        {t("nav.cars")}
+      </LinkButton>
+    </Empty>
   );
 };
 
@@ -66,14 +77,7 @@ export const Questions = () => {
           query={questions}
           keyOf={({ id }) => id}
           renderRow={(question) => <QuestionLine question={question} />}
-          empty={
-            <Empty title={t(`questions.none.${who}`)}>
-              <p>{t(`questions.none.${who}.hint`)}</p>
-              <LinkButton variant="default" to="/cars">
-                {t("nav.cars")}
-              </LinkButton>
-            </Empty>
-          }
+          empty={<NoQuestions who={who} />}
         />
       </Panel>
     </Page>
