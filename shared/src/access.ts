@@ -188,6 +188,20 @@ export const access = {
     ifMatch: true,
   },
 
+  "cases.list": {
+    method: "GET",
+    path: "/cases",
+    who: [buyer("own"), dealer("own"), inspector("party"), operator("any")],
+    scope: "read",
+  },
+  // An operator has states and counts, and reads contents only by opening a complaint.
+  "cases.get": {
+    method: "GET",
+    path: "/cases/:id",
+    who: [buyer("own"), dealer("party"), inspector("party")],
+    scope: "read",
+  },
+
   "orders.create": {
     method: "POST",
     path: "/vehicles/:id/orders",

@@ -101,6 +101,7 @@ async function decideOnIt({ buyer, otherInspector, dealer }: World, vehicle: str
 const tables = [
   "vehicle",
   "inspection_order",
+  "buyer_case",
   "report",
   "report_version",
   "comparison",

@@ -149,6 +149,38 @@ test("what was noted as shown before places were noted is read place by place af
   ]);
 });
 
+test("what buyers had begun before there were cases is a case since its first part", async () => {
+  const url = await empty("cased");
+  await migrate(
+    url,
+    readMigrations().filter(({ name }) => name < "20261127070000_case"),
+  );
+  const [car, dealer, buyer, other, order, question, account] = [1, 2, 3, 4, 5, 6, 7].map(id);
+  await query(
+    url,
+    `SET session_replication_role = replica;
+     INSERT INTO vehicle (id, organization_id, make, model, model_year, identification, document, listed, revision, search,
+       created_at, updated_at) VALUES ('${car}', '${dealer}', 'Uthwick', 'Alder', 1958, 'A', '{}', true, 1, 'a', now(), now());
+     INSERT INTO inspection_order (id, vehicle_id, buyer_id, inspector_id, statement_id, state, revision, ordered_by, ordered_at)
+       VALUES ('${order}', '${car}', '${buyer}', '${other}', '${order}', 'ordered', 1, '${account}', '2026-05-04T13:00:00Z');
+     INSERT INTO question (id, vehicle_id, buyer_id, dealer_id, item, position, text, state, revision, created_by, created_at)
+       VALUES ('${question}', '${car}', '${buyer}', '${dealer}', 'electrics.horn', '', 'Does it?', 'drafted', 1, '${account}',
+         '2026-05-04T11:00:00Z');
+     INSERT INTO brief (vehicle_id, buyer_id, depth, items, revision, updated_by, updated_at) VALUES ('${car}', '${other}', 'half-day', '{}', 1, '${account}', '2026-05-04T12:00:00Z');
+     RESET session_replication_role`,
+  );
+  await migrate(url);
+  const rows = await query<{ id: string }>(
+    url,
+    "SELECT id, buyer_id AS buyer, dealer_id AS dealer, opened_at AS since FROM buyer_case ORDER BY id",
+  );
+  expect(rows).toMatchObject([
+    { buyer, dealer, since: at(11) },
+    { buyer: other, dealer, since: at(12) },
+  ]);
+  for (const row of rows) expect(row.id).toMatch(/^019df[0-9a-f]{3}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab]/);
+});
+
 test("the bookkeeping is Prisma's own", async () => {
   const url = await cloneDatabase("bookkeeping");
   const [row] = await query<{ migration_name: string; checksum: string; applied_steps_count: number }>(

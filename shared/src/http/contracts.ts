@@ -2,6 +2,7 @@ import type { RouteId } from "../access.ts";
 import { accountContracts } from "./accounts.ts";
 import { bookingContracts } from "./booking.ts";
 import { calendarContracts } from "./calendars.ts";
+import { caseContracts } from "./cases.ts";
 import { comparisonContracts } from "./comparisons.ts";
 import { complaintContracts } from "./complaints.ts";
 import { handbookContracts } from "./handbook.ts";
@@ -24,6 +25,7 @@ export const contracts = {
   ...organizationContracts,
   ...vehicleContracts,
   ...orderContracts,
+  ...caseContracts,
   ...reportContracts,
   ...comparisonContracts,
   ...releaseContracts,

@@ -1,4 +1,5 @@
 import type { RouteId } from "@evenhand/shared/access";
+import { caseOn } from "./homes.ts";
 import type { Asked, Person } from "./person.ts";
 import { header, type Scene, withSession } from "./scene.ts";
 import { bookingVariants } from "./booking-requests.ts";
@@ -190,6 +191,15 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
       const { revision } = await world.dealer.does("vehicles.get", { path: { id: bareAgain } });
       return { path: { id: bareAgain }, revision, body: { words: "Dry stored." } };
     }),
+  ],
+  "cases.list": [one("one's home", everybody, nothing)],
+  "cases.get": [
+    one("the buyer's case, gone far", ["buyer", "dealer", "inspector"], async ({ way, world }) => ({
+      path: { id: (await caseOn(world.buyer, way.vehicle))?.id ?? "" },
+    })),
+    one("the buyer's case, an order only", ["buyer", "inspector"], async ({ inspected, world }) => ({
+      path: { id: (await caseOn(world.buyer, inspected))?.id ?? "" },
+    })),
   ],
   "orders.create": [
     one("a listed car", buyers, ({ listed, world }) => ({

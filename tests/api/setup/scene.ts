@@ -39,6 +39,8 @@ export type Scene = {
   inspectionToSeal: { id: string; revision: number };
   /** Orders that wait for each move; a listed car to order on. */
   orders: { toAccept: string; toDecline: string; toCancel: string; toInspect: string };
+  /** A car whose inspection is begun, of which the dealer knows nothing. */
+  inspected: string;
   listed: { vehicle: string; statement: string };
   entries: { horn: number; tire: number };
   release: string;
@@ -93,6 +95,7 @@ export async function setScene(service: Service): Promise<Scene> {
   };
   const [inspectionDraft, begun] = [await beginInspection(), await beginInspection()];
   const inspectionToSeal = { id: begun, revision: await write(inspector, begun, inspected) };
+  const begunOrder = await inspector.does("orders.get", { path: { id: toInspect } });
   const comparison = await readComparison(buyer, way.comparison);
   const entries = {
     horn: entryAt(comparison, "electrics.horn"),
@@ -124,6 +127,7 @@ export async function setScene(service: Service): Promise<Scene> {
     inspectionDraft,
     inspectionToSeal,
     orders: { toAccept, toDecline, toCancel, toInspect },
+    inspected: begunOrder.vehicle.id,
     listed: await publish(dealer),
     entries,
     release: made.items[0]?.id ?? "",

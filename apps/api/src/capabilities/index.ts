@@ -3,6 +3,7 @@ import { AccountsModule } from "./accounts/index.ts";
 import { AdmissionsModule } from "./admissions/index.ts";
 import { BookingModule } from "./booking/index.ts";
 import { CalendarsModule } from "./calendars/index.ts";
+import { CasesModule } from "./cases/index.ts";
 import { ComparisonsModule } from "./comparisons/index.ts";
 import { ComplaintsModule } from "./complaints/index.ts";
 import { HandbookModule } from "./handbook/index.ts";
@@ -25,6 +26,7 @@ export const capabilities: readonly Type[] = [
   OrganizationsModule,
   VehiclesModule,
   OrdersModule,
+  CasesModule,
   ReportsModule,
   ComparisonsModule,
   ReleasesModule,

@@ -1,7 +1,7 @@
 import { CaseDecision, CaseVisitState, type CaseParty, type CaseStep } from "@evenhand/shared/http/cases";
 import { describe, expect, it, test } from "vitest";
 import { facts, visit } from "../../testing/case-facts.ts";
-import { byDeadline, type CaseFacts, caseOf } from "./index.ts";
+import { type CaseFacts, caseOf } from "./index.ts";
 
 const compared = { comparison: { id: "compared", inspection: "first" } };
 const decided = (state: CaseDecision, inspection: string | null = "first") => ({
@@ -165,19 +165,4 @@ const stepsWithBrief = (state: CaseVisitState) =>
 test("another brief that is proposed waits for the inspector until the visit, and not once it is over", () => {
   expect(stepsWithBrief("confirmed")).toEqual(["inspect", "answer-brief"]);
   expect(stepsWithBrief("reported")).toEqual([]);
-});
-
-const heldUntil = (id: string, until: string | null) => ({
-  id,
-  standing: caseOf(facts({ visits: [visit("held", { deadline: until })] })),
-});
-
-test("cases are put by the deadline of what comes next", () => {
-  const rows = [
-    heldUntil("c", null),
-    heldUntil("b", "2027-05-02T00:00:00Z"),
-    heldUntil("a", null),
-    heldUntil("d", "2027-05-01T00:00:00Z"),
-  ];
-  expect(rows.toSorted(byDeadline).map(({ id }) => id)).toEqual(["d", "b", "a", "c"]);
 });

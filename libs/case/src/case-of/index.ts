@@ -40,13 +40,3 @@ export function caseOf(facts: CaseFacts): CaseStanding {
     next: waits[0] ?? null,
   };
 }
-
-/** The earliest deadline first; what has none comes after, the oldest id first. */
-export function byDeadline(
-  a: { readonly id: string; readonly standing: CaseStanding },
-  b: { readonly id: string; readonly standing: CaseStanding },
-): number {
-  const [x, y] = [a.standing.next?.until ?? "~", b.standing.next?.until ?? "~"];
-  if (x !== y) return x < y ? -1 : 1;
-  return a.id < b.id ? -1 : 1;
-}

@@ -2,6 +2,7 @@ import { Module } from "@nestjs/common";
 import { MailModule } from "../../platform/mail/mail.module.ts";
 import { AdmissionsModule } from "../admissions/index.ts";
 import { CalendarsModule } from "../calendars/index.ts";
+import { CasesModule } from "../cases/index.ts";
 import { NoticesModule } from "../notices/index.ts";
 import { OrdersModule } from "../orders/index.ts";
 import { PaymentsModule } from "../payments/index.ts";
@@ -27,7 +28,15 @@ import { RunOutHolds } from "./run-out-holds.ts";
 import { TermsService } from "./terms.service.ts";
 
 @Module({
-  imports: [MailModule, AdmissionsModule, CalendarsModule, NoticesModule, OrdersModule, PaymentsModule],
+  imports: [
+    MailModule,
+    AdmissionsModule,
+    CalendarsModule,
+    CasesModule,
+    NoticesModule,
+    OrdersModule,
+    PaymentsModule,
+  ],
   controllers: [OffersController, AppointmentsController, CalendarViewsController],
   providers: [
     OfferSearch,

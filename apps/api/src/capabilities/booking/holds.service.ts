@@ -15,6 +15,7 @@ import { readerIn } from "../../platform/database/reader.ts";
 import { Jobs } from "../../platform/jobs/jobs.ts";
 import { ProblemError } from "../../platform/problems/problem-error.ts";
 import { toJson } from "../../platform/database/to-json.ts";
+import { OpenCases } from "../cases/index.ts";
 import { writeHistory, writeTimes } from "./appointment-store.ts";
 import { requirePlan } from "./brief-items.ts";
 import { type CheckedHour, HourCheck } from "./hour-check.ts";
@@ -40,6 +41,7 @@ export class HoldsService {
     private readonly hours: HourCheck,
     private readonly runOut: RunOutHolds,
     private readonly terms: TermsService,
+    private readonly cases: OpenCases,
     @Inject(CONFIG) private readonly config: Config,
   ) {}
 
@@ -88,6 +90,8 @@ export class HoldsService {
   private async store(tx: Transaction, actor: Actor, hold: Hold): Promise<CreatedDraft> {
     const { cars, plan, free, start, now } = hold;
     const id = this.ids.next();
+    const vehicles = cars.map((car) => car.id);
+    await this.cases.open(tx, buyerOf(actor), vehicles);
     const hour = { start, end: free.end };
     const held = holdHour(hour, free.cost, await this.terms.current(tx), now);
     await tx.appointment.create({

@@ -19,6 +19,7 @@ import { Database } from "../../platform/database/database.ts";
 import { readerIn, readerOn } from "../../platform/database/reader.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { checkDates, checkDay, dateIn, readableZone } from "../calendars/index.ts";
+import { OpenCases } from "../cases/index.ts";
 import { briefBody, checkChosen, requirePlan, visitSheet } from "./brief-items.ts";
 import { OfferSearch, type Search } from "./offer-search.ts";
 import { buyerOf, readBriefedCars, readCars } from "./visit-cars.ts";
@@ -66,6 +67,7 @@ export class OffersService {
     private readonly database: Database,
     private readonly clock: Clock,
     private readonly search: OfferSearch,
+    private readonly cases: OpenCases,
   ) {}
 
   async brief(actor: Actor, vehicle: string): Promise<BriefSeen> {
@@ -89,6 +91,7 @@ export class OffersService {
       const { form, briefRevision } = found(car, "car");
       checkRevision(briefRevision, meant);
       checkChosen(form, items);
+      await this.cases.open(tx, buyer, [vehicle]);
       const revision = briefRevision + 1;
       const data = { depth, items, revision, updatedBy: actor.account, updatedAt: this.clock.now() };
       await tx.brief.upsert({

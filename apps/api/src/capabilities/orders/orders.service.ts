@@ -20,6 +20,7 @@ import { readCursor, readPage } from "../../platform/database/page.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { AdmissionsService } from "../admissions/index.ts";
+import { OpenCases } from "../cases/index.ts";
 import { NoticesService } from "../notices/index.ts";
 import { checkIndependence, findOrderable } from "./order-checks.ts";
 import { orderDetail, orderList } from "./orders.queries.ts";
@@ -48,6 +49,7 @@ export class OrdersService {
     private readonly ids: Ids,
     private readonly notices: NoticesService,
     private readonly admissions: AdmissionsService,
+    private readonly cases: OpenCases,
   ) {}
 
   async list(actor: Actor, query: OrderQuery): Promise<JsonText> {
@@ -80,6 +82,7 @@ export class OrdersService {
       const buyer = found(actor.organizations("buyer")[0], "buyer");
       await findOrderable(tx, actor, vehicle, request);
       await this.admissions.requireAdmitted(tx, request.inspector);
+      await this.cases.open(tx, buyer, [vehicle]);
       const id = this.ids.next();
       await tx.inspectionOrder.create({
         data: {

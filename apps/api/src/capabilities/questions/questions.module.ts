@@ -1,4 +1,5 @@
 import { Module } from "@nestjs/common";
+import { CasesModule } from "../cases/index.ts";
 import { NoticesModule } from "../notices/index.ts";
 import { ReportsModule } from "../reports/index.ts";
 import { QuestionsController } from "./questions.controller.ts";
@@ -6,7 +7,7 @@ import { QuestionsService } from "./questions.service.ts";
 import { StatementAnswers } from "./statement-answers.ts";
 
 @Module({
-  imports: [NoticesModule, ReportsModule],
+  imports: [CasesModule, NoticesModule, ReportsModule],
   controllers: [QuestionsController],
   providers: [QuestionsService, StatementAnswers],
 })

@@ -28,6 +28,7 @@ import { readCursor, readPage } from "../../platform/database/page.ts";
 import { readerIn } from "../../platform/database/reader.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
+import { OpenCases } from "../cases/index.ts";
 import { NoticesService } from "../notices/index.ts";
 import { StatementAnswers } from "./statement-answers.ts";
 import { questionDetail, questionList } from "./questions.queries.ts";
@@ -56,6 +57,7 @@ export class QuestionsService {
     private readonly ids: Ids,
     private readonly notices: NoticesService,
     private readonly answers: StatementAnswers,
+    private readonly cases: OpenCases,
   ) {}
 
   async list(actor: Actor, query: QuestionQuery): Promise<JsonText> {
@@ -115,6 +117,7 @@ export class QuestionsService {
       const [id, now] = [this.ids.next(), this.clock.now()];
       const buyer = found(actor.organizations("buyer")[0], "buyer");
       await this.keepWithinBounds(tx, { account: actor.account, buyer, vehicle });
+      await this.cases.open(tx, buyer, [vehicle]);
       await tx.question.create({
         data: {
           id,

@@ -44,6 +44,7 @@ export const growths: Readonly<Record<string, Growth>> = {
   membership: { kept: work },
   vehicle: { kept: work },
   inspection_order: { kept: work },
+  buyer_case: { kept: work },
   report: { kept: work },
   report_finding: { kept: work },
   report_operation: { kept: "an operation is done once, ever, however late it is sent again" },

@@ -1,0 +1,78 @@
+import { Injectable } from "@nestjs/common";
+import { type CaseFacts, caseOf } from "@evenhand/case/case-of";
+import {
+  type CaseHome,
+  type CaseParts,
+  CaseParty,
+  type CaseRow,
+  type CaseSeen,
+  type OperatorDesk,
+} from "@evenhand/shared/http/cases";
+import type { PageQuery } from "@evenhand/shared/http/paging";
+import type { Actor } from "../../platform/auth/actor.ts";
+import { Clock } from "../../platform/clock/index.ts";
+import { Database } from "../../platform/database/database.ts";
+import { readCursor } from "../../platform/database/page.ts";
+import { notFound } from "../../platform/problems/problem-error.ts";
+import { caseDetails, caseHomes } from "./cases.queries.ts";
+import { operatorDesk } from "./desk.queries.ts";
+import { pageOf } from "./home-page.ts";
+
+type StoredRow = Omit<CaseRow, "standing"> & { facts: CaseFacts };
+type StoredHome = { open: number; items: { open: boolean; row: StoredRow }[] };
+
+const toRow = ({ facts, ...row }: StoredRow): CaseRow => ({ ...row, standing: caseOf(facts) });
+
+/** Cases as each of their parties may know them: put together from what is stored, kept nowhere. */
+@Injectable()
+export class CasesService {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+  ) {}
+
+  /** Who is more than one of the four gets what is theirs as each. */
+  async home(actor: Actor, query: PageQuery): Promise<CaseHome> {
+    const first = query.after === undefined;
+    const [homes, desk] = await Promise.all([
+      Promise.all(partiesOf(actor).map((by) => this.homeAs(actor, by, query))),
+      actor.isOperator && first ? this.desk() : null,
+    ]);
+    return { ...pageOf(homes, query.limit), desk };
+  }
+
+  async get(actor: Actor, id: string): Promise<CaseSeen> {
+    for (const by of partiesOf(actor)) {
+      const found = await this.database.findRow<{ body: { row: StoredRow; parts: CaseParts } }>({
+        name: `case-${by}`,
+        text: caseDetails[by],
+        values: [actor.organizations(), actor.organizations(by), id],
+      });
+      if (found !== null) return { ...toRow(found.body.row), parts: found.body.parts };
+    }
+    throw notFound("case");
+  }
+
+  private async homeAs(actor: Actor, by: CaseParty, query: PageQuery) {
+    const all = actor.organizations();
+    const found = await this.database.findRow<{ body: StoredHome }>({
+      name: `case-home-${by}`,
+      text: caseHomes[by],
+      values: [all, actor.organizations(by), readCursor(query), query.limit, query.after === undefined],
+    });
+    const { open = 0, items = [] } = found?.body ?? {};
+    return { open, items: items.map(({ row, ...item }) => ({ ...item, row: toRow(row) })) };
+  }
+
+  private async desk(): Promise<OperatorDesk | null> {
+    const found = await this.database.findRow<{ body: OperatorDesk }>({
+      name: "operator-desk",
+      text: operatorDesk,
+      values: [this.clock.now()],
+    });
+    return found?.body ?? null;
+  }
+}
+
+const partiesOf = (actor: Actor): CaseParty[] =>
+  CaseParty.options.filter((party) => actor.kinds.includes(party));

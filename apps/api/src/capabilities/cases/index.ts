@@ -1,0 +1,2 @@
+export { CasesModule } from "./cases.module.ts";
+export { OpenCases } from "./open-cases.ts";
