@@ -1,7 +1,11 @@
 import { z } from "zod";
+import { CancellationCause } from "./booking.ts";
 import { CostTable } from "./cost-table.ts";
-import { Instant, ItemId, LocalId, Money, PositionId } from "./identifier.ts";
+import { Instant, ItemId, LocalDate, LocalId, Money, PositionId } from "./identifier.ts";
+import { BookingAcceptance } from "./http/booking.ts";
+import { InspectorTime, SiteRequest } from "./http/calendars.ts";
 import { ReportKind, Vehicle } from "./report.ts";
+import { Depth } from "./sheet.ts";
 
 /** Names inside the scenario; the loader gives each its object id. */
 const Key = LocalId;
@@ -40,7 +44,7 @@ export const DemoVehicle = z.strictObject({
 });
 export type DemoVehicle = z.infer<typeof DemoVehicle>;
 
-/** A report in `file`, beside the scenario: sealed, or still a draft. An inspection belongs to an order. */
+/** A report in `file`, beside the scenario: sealed, or still a draft. An inspection belongs to an order, or to a visit that names it. */
 export const DemoReport = z.strictObject({
   key: Key,
   vehicle: Key,
@@ -75,6 +79,84 @@ export const DemoOrder = z.strictObject({
   state: z.enum(["ordered", "accepted", "reported"]),
 });
 export type DemoOrder = z.infer<typeof DemoOrder>;
+
+/** A dealer's yard; it is entered before anything else happens. */
+export const DemoSite = z.strictObject({
+  key: Key,
+  dealer: Key,
+  by: Key,
+  site: SiteRequest.omit({ organization: true }),
+});
+export type DemoSite = z.infer<typeof DemoSite>;
+
+/** An inspector's hours. Without `admitted` the operator has still to decide. */
+export const DemoCalendar = z.strictObject({
+  key: Key,
+  firm: Key,
+  by: Key,
+  account: Key,
+  name: z.string().min(1).max(200),
+  time: InspectorTime,
+  admitted: z.strictObject({ by: Key, reason: z.string().min(1).max(2000) }).optional(),
+});
+export type DemoCalendar = z.infer<typeof DemoCalendar>;
+
+const HoursAgo = z.number().positive();
+const VisitMove = z.discriminatedUnion("move", [
+  z.strictObject({
+    move: z.literal("accept"),
+    by: Key,
+    hoursAgo: HoursAgo,
+    interests: BookingAcceptance.shape.interests,
+  }),
+  z.strictObject({ move: z.literal("confirm"), by: Key, hoursAgo: HoursAgo }),
+  z.strictObject({
+    move: z.literal("cancel"),
+    by: Key,
+    hoursAgo: HoursAgo,
+    cause: CancellationCause,
+    note: z.string().min(1).max(1000),
+  }),
+]);
+export type DemoVisitMove = z.infer<typeof VisitMove>;
+
+/**
+ * A visit booked by the hour, dated from the day the demo is loaded: on the first of these days that has a free hour. `begun` by this
+ * account at that hour; the draft that belongs to it is written then.
+ */
+export const DemoVisit = z.strictObject({
+  key: Key,
+  vehicle: Key,
+  buyer: Key,
+  calendar: Key,
+  depth: Depth,
+  /** Days from today, tried one after the other. */
+  days: z.array(z.int().min(-30).max(60)).min(1),
+  bookedHoursAgo: HoursAgo,
+  moves: z.array(VisitMove),
+  begun: z.strictObject({ by: Key, report: Key }).optional(),
+});
+export type DemoVisit = z.infer<typeof DemoVisit>;
+
+/** A question that waits for its answer. */
+export const DemoQuestion = z.strictObject({
+  vehicle: Key,
+  by: Key,
+  hoursAgo: HoursAgo,
+  item: ItemId,
+  position: PositionId.default(""),
+  text: z.string().min(1).max(2000),
+});
+export type DemoQuestion = z.infer<typeof DemoQuestion>;
+
+/** A complaint about a car that nobody has read yet. */
+export const DemoComplaint = z.strictObject({
+  vehicle: Key,
+  by: Key,
+  hoursAgo: HoursAgo,
+  text: z.string().min(1).max(2000),
+});
+export type DemoComplaint = z.infer<typeof DemoComplaint>;
 
 /** Sealing the order's inspection makes it. */
 export const DemoComparison = z.strictObject({ key: Key, order: Key, a: Key, b: Key });
@@ -119,7 +201,7 @@ export const DemoSummary = z.strictObject({
     .strictObject({
       decision: z.enum(["approve", "counter", "decline"]),
       at: Instant,
-      acknowledgement: z.string().min(1).max(400),
+      acknowledgement: z.string().min(1).max(400).optional(),
       price: Money.optional(),
       conditions: z.string().max(2000).optional(),
     })
@@ -127,13 +209,17 @@ export const DemoSummary = z.strictObject({
 });
 export type DemoSummary = z.infer<typeof DemoSummary>;
 
-/** An invented world, loaded in this order: organizations, accounts, vehicles, statements, orders, inspections, releases, summaries. */
+/**
+ * An invented world. What happened is told up to the end of `told`, and moved by whole weeks so that this day is within a week of the
+ * day the demo is loaded; visits, questions and complaints count from that day itself.
+ */
 export const DemoScenario = z.strictObject({
   format: z.literal("evenhand-demo-scenario"),
   version: z.literal(1),
   /** Raised when the loaded data would change, so that an older demo database is seen to be older. */
   revision: z.int().positive(),
   notice: z.string().min(1),
+  told: LocalDate,
   organizations: z.array(DemoOrganization).min(1),
   accounts: z.array(DemoAccount).min(1),
   vehicles: z.array(DemoVehicle).min(1),
@@ -142,6 +228,11 @@ export const DemoScenario = z.strictObject({
   comparisons: z.array(DemoComparison),
   releases: z.array(DemoRelease),
   summaries: z.array(DemoSummary),
+  sites: z.array(DemoSite),
+  calendars: z.array(DemoCalendar),
+  visits: z.array(DemoVisit),
+  questions: z.array(DemoQuestion),
+  complaints: z.array(DemoComplaint),
   /** Costs of the buyer's summaries. */
   costTable: CostTable,
   /** The comparison the demo prints, read as this account. */

@@ -1,13 +1,17 @@
 import { beforeAll, expect, test } from "vitest";
 import { loadDemo } from "../../apps/api/src/commands/load-demo.ts";
+import { toldLater } from "../../apps/api/src/demo/told-dates.ts";
 import { cloneDatabase, query } from "./setup/database.ts";
 import { testConfig } from "./setup/service.ts";
+
+/** A Friday in the afternoon. */
+const today = new Date("2026-11-27T21:00:00Z");
 
 let [first, second] = ["", ""];
 beforeAll(async () => {
   [first, second] = [await cloneDatabase("demo_first"), await cloneDatabase("demo_second")];
-  await loadDemo(testConfig(first));
-  await loadDemo(testConfig(second));
+  await loadDemo(testConfig(first), today);
+  await loadDemo(testConfig(second), today);
 }, 240_000);
 
 const digest = `SELECT 'vehicle' AS what, count(*)::int AS count, md5(string_agg(id::text, ',' ORDER BY id)) AS ids FROM vehicle
@@ -25,7 +29,7 @@ test("loaded twice, into two databases, it is the same to the last id and hash",
 
 test("loaded again into the same database, it changes nothing", async () => {
   const before = await query(first, digest);
-  const { state, accounts } = await loadDemo(testConfig(first));
+  const { state, accounts } = await loadDemo(testConfig(first), today);
   expect(state).toBe("there");
   expect(accounts.length).toBeGreaterThan(5);
   expect(await query(first, digest)).toEqual(before);
@@ -36,15 +40,54 @@ test("an older demo is known as one", async () => {
   expect((await loadDemo(testConfig(second))).state).toBe("older");
 });
 
-test("the main case is approved, and its hash is that of its summary", async () => {
-  const { main } = await loadDemo(testConfig(first));
-  const rows = await query<{ decision: string; same: boolean }>(
+test("its cars are approved, countered and declined, each by the hash of its summary; the main case is declined in the buyer's words", async () => {
+  const { main } = await loadDemo(testConfig(first), today);
+  const rows = await query<{ comparison: string; decision: string; same: boolean; words: number }>(
     first,
-    `SELECT d.decision, d.hash = s.hash AS same FROM decision d JOIN summary s ON s.id = d.summary_id
-     WHERE s.comparison_id = '${main.comparison}'`,
+    `SELECT s.comparison_id AS comparison, d.decision, d.hash = s.hash AS same, coalesce(length(d.conditions), 0) AS words
+     FROM decision d JOIN summary s ON s.id = d.summary_id ORDER BY d.decision`,
   );
-  expect(rows).toEqual([{ decision: "approve", same: true }]);
+  expect(rows.map(({ decision, same }) => [decision, same])).toEqual([
+    ["approve", true],
+    ["counter", true],
+    ["decline", true],
+  ]);
+  const declined = rows.find(({ decision }) => decision === "decline");
+  expect(declined?.comparison).toBe(main.comparison);
+  expect(declined?.words).toBeGreaterThan(100);
 });
+
+test("its visits stand in every state somebody can wait in, and everything waits that a person can answer", async () => {
+  const [waiting] = await query(
+    first,
+    `SELECT (SELECT array_agg(state ORDER BY state) FROM appointment) AS visits,
+       (SELECT count(*)::int FROM question WHERE state = 'asked') AS questions,
+       (SELECT count(*)::int FROM complaint WHERE answered_at IS NULL) AS complaints,
+       (SELECT array_agg(name) FROM inspector_calendar WHERE admission = 'applied') AS applied,
+       (SELECT count(*)::int FROM release WHERE answered_at IS NULL) AS released,
+       (SELECT count(*)::int FROM site) AS sites`,
+  );
+  expect(waiting).toEqual({
+    visits: ["accepted", "cancelled", "confirmed", "requested", "under-way"],
+    questions: 2,
+    complaints: 1,
+    applied: ["Pereder Stroud"],
+    released: 3,
+    sites: 2,
+  });
+});
+
+test.each(["2026-05-19T00:30:00Z", "2026-11-27T16:00:00Z", "2027-02-28T23:00:00Z"])(
+  "loaded at %s, nothing in it lies more than a week before, and nothing sealed after",
+  async (at) => {
+    const moment = new Date(at);
+    const later = toldLater("2026-05-19", moment);
+    expect(later % (7 * 86_400_000)).toBe(0);
+    const end = Date.parse("2026-05-19T00:00:00Z") + later;
+    expect(end).toBeLessThanOrEqual(moment.getTime());
+    expect(moment.getTime() - end).toBeLessThan(7 * 86_400_000);
+  },
+);
 
 test("every outcome occurs in its comparisons", async () => {
   const rows = await query<{ outcome: string }>(

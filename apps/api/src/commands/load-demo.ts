@@ -1,6 +1,9 @@
 import { createApp } from "../app.ts";
 import { DemoIds } from "../demo/demo-ids.ts";
+import { DemoAsks } from "../demo/load-asks.ts";
 import { DemoLoader, DemoServices } from "../demo/load-demo.ts";
+import { DemoHours } from "../demo/load-hours.ts";
+import { DemoVisits } from "../demo/load-visits.ts";
 import { readScenario, type Scenario } from "../demo/read-scenario.ts";
 import { SetClock } from "../platform/clock/index.ts";
 import type { Config } from "../platform/config/index.ts";
@@ -8,7 +11,7 @@ import { Database } from "../platform/database/database.ts";
 import { Module } from "@nestjs/common";
 import { capabilities } from "../capabilities/index.ts";
 
-@Module({ imports: [...capabilities], providers: [DemoServices] })
+@Module({ imports: [...capabilities], providers: [DemoServices, DemoHours, DemoVisits, DemoAsks] })
 class DemoModule {}
 
 /** What a person needs to look round in the demo. `main` is the comparison it is about. */
@@ -18,10 +21,10 @@ export type DemoGuide = {
   main: { comparison: string; viewer: { email: string; password: string } };
 };
 
-/** Loads the invented world once, all of it or nothing. Run again, it changes nothing. */
-export async function loadDemo(config: Config): Promise<DemoGuide> {
+/** Loads the invented world once, all of it or nothing, dated from `today`. Run again, it changes nothing. */
+export async function loadDemo(config: Config, today = new Date()): Promise<DemoGuide> {
   const scenario = readScenario();
-  const clock = new SetClock(new Date());
+  const clock = new SetClock(today);
   const patient = { ...config, jobs: false, database: { ...config.database, statementTimeout: 600_000 } };
   const app = await createApp(patient, { modules: [DemoModule], clock, ids: new DemoIds(clock) });
   try {

@@ -37,6 +37,14 @@ export class DemoWorld {
     return actor;
   }
 
+  /** The clock an inspector keeps and the money asked for. */
+  timeOf(calendar: string): { zone: string; currency: string } {
+    const known = this.scenario.calendars.find(({ key }) => key === calendar);
+    if (known === undefined) throw new Error(`The scenario has no calendar "${calendar}".`);
+    const { hours, fees } = known.time;
+    return { zone: hours.zone, currency: fees.currency };
+  }
+
   /** Somebody of an organization. */
   memberOf(organization: string): Actor {
     const account = this.scenario.accounts.find((each) =>

@@ -8,6 +8,7 @@ import type {
   DemoReport,
   DemoSummary,
   DemoVehicle,
+  DemoVisit,
 } from "@evenhand/shared/demo-scenario";
 import type { Report } from "@evenhand/shared/report";
 import type { Acknowledgement, Summary } from "@evenhand/shared/summary";
@@ -24,12 +25,17 @@ import type { Actor } from "../platform/auth/actor.ts";
 import type { SetClock } from "../platform/clock/index.ts";
 import type { Transaction } from "../platform/database/database.ts";
 import { DemoWorld } from "./demo-world.ts";
+import { DemoAsks } from "./load-asks.ts";
+import { DemoHours } from "./load-hours.ts";
+import { DemoVisits } from "./load-visits.ts";
 import type { Scenario } from "./read-scenario.ts";
+import { datedFrom, movedReport } from "./told-dates.ts";
 
 const hour = 60 * 60_000;
 const batch = 400;
 
-type Event = { at: Date; what: string; happen: () => Promise<void> };
+/** What happens, and what only then is known to happen later. */
+type Event = { at: Date; what: string; happen: () => Promise<Event[] | void> };
 
 /** Every service the story goes through. */
 @Injectable()
@@ -47,6 +53,9 @@ export class DemoServices {
     readonly costTables: CostTablesService,
     readonly summaries: SummariesService,
     readonly decisions: DecisionsService,
+    readonly hours: DemoHours,
+    readonly visits: DemoVisits,
+    readonly asks: DemoAsks,
   ) {}
 }
 
@@ -57,28 +66,36 @@ export class DemoLoader {
   private readonly services: DemoServices;
   private readonly clock: SetClock;
   private readonly tx: Transaction;
+  private readonly today: Date;
 
+  /** @param clock stands at the hour from which the scenario is dated */
   constructor(tx: Transaction, scenario: Scenario, services: DemoServices, clock: SetClock) {
     this.tx = tx;
-    this.scenario = scenario;
+    this.today = clock.now();
+    this.scenario = datedFrom(scenario, this.today);
     this.services = services;
     this.clock = clock;
-    this.world = new DemoWorld(scenario);
+    this.world = new DemoWorld(this.scenario);
   }
 
   async load(): Promise<DemoWorld> {
     const events = this.events();
     this.clock.set(new Date(Math.min(...events.map(({ at }) => at.getTime())) - 24 * hour));
     await this.people();
-    for (const { at, what, happen } of events) {
-      this.clock.set(at);
-      try {
-        await happen();
-      } catch (error) {
-        throw new Error(`The scenario does not go on at ${what}.`, { cause: error });
-      }
-    }
+    await this.services.hours.enter(this.world, this.scenario);
+    for (let open = inOrder(events), next = open.shift(); next !== undefined; next = open.shift())
+      open = inOrder([...open, ...(await this.goOn(next))]);
+    this.clock.set(this.today);
     return this.world;
+  }
+
+  private async goOn({ at, what, happen }: Event): Promise<Event[]> {
+    this.clock.set(at);
+    try {
+      return (await happen()) ?? [];
+    } catch (error) {
+      throw new Error(`The scenario does not go on at ${what}.`, { cause: error });
+    }
   }
 
   private async people(): Promise<void> {
@@ -97,16 +114,51 @@ export class DemoLoader {
       if (kind === "buyer") await this.services.costTables.put(this.world.memberOf(key), 0, costTable);
   }
 
-  /** In the order in which they happen; of two at one instant, as they stand in the scenario. */
   private events(): Event[] {
-    const { vehicles, reports, orders, releases, summaries } = this.scenario;
+    const { vehicles, orders, releases, summaries, visits, questions, complaints } = this.scenario;
+    const ofVisits = new Set(visits.map(({ begun }) => begun?.report));
+    const reports = this.scenario.reports.filter(({ key }) => !ofVisits.has(key));
     return [
       ...vehicles.map((each) => this.vehicleEvent(each)),
       ...orders.flatMap((each) => this.orderEvents(each)),
       ...reports.map((each) => this.reportEvent(each)),
       ...releases.flatMap((each) => this.releaseEvents(each)),
       ...summaries.flatMap((each) => this.summaryEvents(each)),
-    ].toSorted((a, b) => a.at.getTime() - b.at.getTime());
+      ...visits.flatMap((each) => this.visitEvents(each)),
+      ...questions.map((each) =>
+        this.ago(each.hoursAgo, "a question", () => this.services.asks.ask(this.world, each)),
+      ),
+      ...complaints.map((each) =>
+        this.ago(each.hoursAgo, "a complaint", () => this.services.asks.complain(this.world, each)),
+      ),
+    ];
+  }
+
+  private ago(hours: number, what: string, happen: Event["happen"]): Event {
+    return { at: new Date(this.today.getTime() - hours * hour), what, happen };
+  }
+
+  private visitEvents(visit: DemoVisit): Event[] {
+    const { visits } = this.services;
+    const what = `visit ${visit.key}`;
+    const book = async () => this.beginning(visit, await visits.book(this.world, visit, this.today));
+    return [
+      this.ago(visit.bookedHoursAgo, what, book),
+      ...visit.moves.map((move) => this.ago(move.hoursAgo, what, () => visits.move(this.world, visit, move))),
+    ];
+  }
+
+  /** The visit begins at its hour, and what has been written down since is in its draft. */
+  private beginning(visit: DemoVisit, start: Date): Event[] {
+    const report = this.scenario.reports.find(({ key }) => key === visit.begun?.report);
+    if (report === undefined) return [];
+    const begin = async (): Promise<void> => {
+      await this.services.visits.begin(this.world, visit);
+      const told = this.file(report.key);
+      const by = start.getTime() - Date.parse(told.visit.started);
+      await this.writeReport(report, movedReport(told, by));
+    };
+    return [{ at: start, what: `beginning of ${visit.key}`, happen: begin }];
   }
 
   private vehicleEvent({ key, dealer, by, vehicle, asking, words }: DemoVehicle): Event {
@@ -162,10 +214,10 @@ export class DemoLoader {
     return { at, what: `report ${report.key}`, happen: () => this.writeReport(report) };
   }
 
-  private async writeReport(report: DemoReport): Promise<void> {
+  private async writeReport(report: DemoReport, file = this.file(report.key)): Promise<void> {
     const actor = this.world.actor(report.by);
-    const { id } = await this.beginReport(actor, report);
-    const { findings } = this.file(report.key);
+    const { id } = await this.beginReport(actor, report, file);
+    const { findings } = file;
     let revision = 1;
     for (let from = 0; from < findings.length; from += batch) {
       const operations = findings
@@ -184,8 +236,8 @@ export class DemoLoader {
       this.world.set("comparison", comparison.key, sealed.comparison);
   }
 
-  private async beginReport(actor: Actor, report: DemoReport): Promise<{ id: string }> {
-    const { visit, terms, instruments, persons, scales } = this.file(report.key);
+  private async beginReport(actor: Actor, report: DemoReport, file: Report): Promise<{ id: string }> {
+    const { visit, terms, instruments, persons, scales } = file;
     const header = { visit, terms, instruments, persons, scales };
     if (report.order !== undefined)
       return this.services.reports.inspect(actor, this.world.get("order", report.order), header);
@@ -225,7 +277,7 @@ export class DemoLoader {
       const [actor, id] = [this.world.actor(by), this.world.get("summary", key)];
       const { summary, hash } = await this.services.summaries.hold(this.tx, actor, id);
       const { acknowledgement, at: _at, ...request } = decision;
-      const acknowledgements = acknowledge(summary, acknowledgement);
+      const acknowledgements = acknowledgement === undefined ? [] : acknowledge(summary, acknowledgement);
       await this.services.decisions.decide(actor, id, { ...request, hash, acknowledgements });
     };
     return [created, { at: new Date(decision.at), what: `decision on ${key}`, happen: decide }];
@@ -237,6 +289,10 @@ export class DemoLoader {
     return file;
   }
 }
+
+/** In the order in which they happen; of two at one instant, as they stand in the scenario. */
+const inOrder = (events: readonly Event[]): Event[] =>
+  events.toSorted((a, b) => a.at.getTime() - b.at.getTime());
 
 /** Every entry about the place, or only the one about the fault named. */
 function entriesAbout({ entries }: Comparison, { item, position, fault }: DemoEntry): number[] {

@@ -23,22 +23,27 @@ function askedToStop() {
   return promise;
 }
 
-function printDoors(address, { accounts }) {
-  console.log(`
+const doors = (address, { accounts }) => `
 The web application:  ${address}
 Everybody who can sign in; all of it is invented, and printed only here:
 
 ${accountLines(accounts)
   .map((line) => `  ${line}`)
   .join("\n")}
+`;
 
-Ctrl-C stops everything, the database too.`);
-}
+/** Where the demo stands on its way: what is done next, counted, so that nobody wonders how long it takes. */
+const stepsOf = (count) => {
+  let at = 0;
+  return (what) => console.log(`${(at += 1)} of ${count}  ${what}`);
+};
 
 async function show(service, guide, isOnce, stopped) {
+  if (!isOnce) console.log(doors(service.address, guide));
   await printMainCase(service.address, guide.main);
   if (isOnce) return 0;
-  printDoors(service.address, guide);
+  console.log(`${doors(service.address, guide)}
+The case above is ${guide.main.viewer.email}'s. Ctrl-C stops everything, the database too.`);
   const end = await Promise.race([stopped, service.ended]);
   if (typeof end === "string") return 0;
   console.error("The service has ended by itself; what it said stands above.");
@@ -53,15 +58,22 @@ export async function main(args) {
     return 0;
   }
   const stopped = askedToStop();
+  const step = stepsOf(6);
+  step("what has changed is built");
   await prepareProduct();
+  step("the database is started");
   const database = await startDatabase();
   try {
-    console.log(`Using ${database.words}.`);
+    console.log(`        Using ${database.words}.`);
     const env = demoEnvironment(database.url);
-    console.log(await runServiceCommand(["migrate"], env));
+    step("its tables are brought up to date");
+    console.log(`        ${await runServiceCommand(["migrate"], env)}`);
+    step("the invented world is loaded, dated from today: half a minute the first time");
     const guide = JSON.parse(await runServiceCommand(["load-demo"], env));
-    console.log(loadWords[guide.state]);
+    console.log(`        ${loadWords[guide.state]}`);
+    step("the service is started");
     const service = await startService(env);
+    step("the main case is fetched and printed as its buyer reads it");
     try {
       return await show(service, guide, values.once === true, stopped);
     } finally {

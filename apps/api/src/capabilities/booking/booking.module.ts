@@ -57,6 +57,6 @@ import { TermsService } from "./terms.service.ts";
     DaysService,
     FeedsService,
   ],
-  exports: [BookingJobs, ReportedVisits],
+  exports: [BookingJobs, ReportedVisits, AppointmentMovesService, HoldsService, OffersService, TermsService],
 })
 export class BookingModule {}

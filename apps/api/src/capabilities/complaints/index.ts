@@ -1,1 +1,2 @@
 export { ComplaintsModule } from "./complaints.module.ts";
+export { ComplaintsService } from "./complaints.service.ts";

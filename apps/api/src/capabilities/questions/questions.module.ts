@@ -10,5 +10,6 @@ import { StatementAnswers } from "./statement-answers.ts";
   imports: [CasesModule, NoticesModule, ReportsModule],
   controllers: [QuestionsController],
   providers: [QuestionsService, StatementAnswers],
+  exports: [QuestionsService],
 })
 export class QuestionsModule {}
