@@ -84,6 +84,30 @@ describe("an answer alone in a row", () => {
     expect(row(readings(5, 6, 7, 8, 4))).toBe("5 readings, 4–8 mi");
   });
 
+  it("tells four readings one by one, and each of them in a sentence", () => {
+    expect(row(readings(4, 5, 6, 7))).toBe("4 · 5 · 6 · 7 mi");
+    expect(say(readings(4, 5, 6, 7, 8))).toBe("4, 5, 6, 7 and 8 mi");
+    expect(say(readings(4))).toBe("4 mi");
+  });
+
+  it("tells every color in a sentence", () => {
+    const colors = [
+      { L: 40, a: -3, b: 12 },
+      { L: 41, a: 0, b: 12.5 },
+    ];
+    expect(say({ kind: "color", geometry: "d/8", metallic: false, values: colors })).toBe(
+      "L* 40.0, a* −3.0, b* 12.0 and L* 41.0, a* 0.0, b* 12.5",
+    );
+    expect(row({ kind: "color", geometry: "d/8", metallic: false, values: colors.slice(0, 1) })).toBe(
+      "L* 40.0, a* −3.0, b* 12.0 (1 reading)",
+    );
+  });
+
+  it("tells every option that was chosen", () => {
+    const coolant = { kind: "choice", option: "low", also: ["oily", "rusty"] } as const;
+    expect(row({ ...coolant, also: [...coolant.also] }, "engine.coolant")).toBe("low, oily, rusty");
+  });
+
   it("tells a color by its first reading and how many there are", () => {
     const one = { L: 40.04, a: -3, b: 12 };
     expect(row({ kind: "color", geometry: "d/8", metallic: false, values: [one, one] })).toBe(

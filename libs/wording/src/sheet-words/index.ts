@@ -27,7 +27,7 @@ const numberedPosition = (set: PositionSet, position: string): string | undefine
   const { numbered } = set;
   if (numbered === undefined || !position.startsWith(`${numbered.prefix}-`)) return undefined;
   const count = position.slice(numbered.prefix.length + 1);
-  return numbered.words.includes("{n}") ? numbered.words.replace("{n}", count) : `${numbered.words} ${count}`;
+  return `${numbered.words} ${count}`;
 };
 
 const wordsOf = (sheet: Sheet): SheetWords => {
