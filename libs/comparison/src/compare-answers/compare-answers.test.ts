@@ -238,6 +238,32 @@ describe("readings under other conditions", () => {
   });
 });
 
+const turned = (one: number | undefined, other: number | undefined) =>
+  compare("electrics.volts-charging", read("V", 14.1), read("V", 14.1), {
+    ...measured,
+    conditions: {
+      a: one === undefined ? undefined : { "engine-speed": one },
+      b: other === undefined ? undefined : { "engine-speed": other },
+    },
+  }).outcome;
+
+describe("conditions noted on both sides", () => {
+  it("are the same as near as a person notes them", () => {
+    expect(compared(vacuum(19, 0), vacuum(19, 500)).outcome).toBe("agree");
+    expect(compared(vacuum(19, 500), vacuum(19, 0)).outcome).toBe("agree");
+    expect(compared(vacuum(19, 4000), vacuum(19, 4500)).outcome).toBe("agree");
+    expect(compared(vacuum(19, 0), vacuum(19, 2000)).outcome).not.toBe("agree");
+  });
+
+  it("decide nothing where one side noted none, or where the item does not hang on them", () => {
+    expect([turned(1500, undefined), turned(undefined, 1500), turned(1500, 2900)]).toEqual([
+      "agree",
+      "agree",
+      "agree",
+    ]);
+  });
+});
+
 describe("one answer for several of them", () => {
   it("differs where some do not work, and is in doubt where it is one thing", () => {
     expect(compare("electrics.warning-lamps", working("yes"), working("intermittent"))).toMatchObject({

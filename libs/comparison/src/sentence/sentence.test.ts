@@ -86,6 +86,18 @@ describe("a sentence about readings", () => {
     expect(say(tread(2, 2, 2), null, gauged)[0]).toMatch(/required: the statement may or may not meet it\.$/);
   });
 
+  it("speaks of common practice as of no requirement, either way", () => {
+    const gap = about("gaps.width-top", "hood-left-fender");
+    const wide = (value: number) =>
+      gap({ kind: "reading", unit: "mm", values: [{ value }] }, { instrument: "gauge" });
+    expect(say(wide(5), wide(12), gauged)[0]).toMatch(
+      /; common practice looks for at most 8 mm: the statement meets it, the inspection fails it/,
+    );
+    expect(say(wide(5), wide(0.5), gauged)[0]).toMatch(
+      /; common practice looks for at least 2 mm: the statement meets it, the inspection fails it/,
+    );
+  });
+
   it("speaks of a limit upward, of every limit not met, and of none that is", () => {
     expect(say(play(1), play(3), gauged)[0]).toMatch(
       /; at most 2 in is allowed: the statement meets it, the inspection fails it\.$/,
