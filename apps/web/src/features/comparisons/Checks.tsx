@@ -32,9 +32,8 @@ const Under = ({ checks }: { readonly checks: readonly CrossCheck[] }) => {
   );
 };
 
-type CheckProps = Props & { readonly check: CrossCheck; readonly under: readonly CrossCheck[] };
-
-const Check = ({ check, under, source, onOpenPlace }: CheckProps) => {
+/** The findings a rule reads, each a way to its line. */
+const Reads = ({ reads, source, onOpenPlace }: Props & Pick<CrossCheck, "reads">) => {
   const t = useText();
   const place = (item: string, position: string): string => {
     const known = source.index.items.get(item);
@@ -43,80 +42,99 @@ const Check = ({ check, under, source, onOpenPlace }: CheckProps) => {
       .join(", ");
   };
   return (
+    <p className={styles.reads}>
+      {t("check.reads")}{" "}
+      {reads.map((one, at) => (
+        <span key={`${one.side}${one.item}${one.position}`}>
+          {at > 0 && " · "}
+          <button type="button" onClick={() => onOpenPlace(one.item, one.position)}>
+            {place(one.item, one.position)}
+          </button>{" "}
+          ({t(one.side === "a" ? "side.stated" : "side.found")})
+        </span>
+      ))}
+    </p>
+  );
+};
+
+const Head = ({ check }: { readonly check: CrossCheck }) => {
+  const t = useText();
+  const { verdict, severity, strength } = check;
+  return (
+    <p className={styles.head}>
+      <strong>{checkTitle(check)}</strong>
+      {severity !== null && (
+        <Tag>{t(verdict === "breaks" ? `severity.${severity}` : `at-stake.${severity}`)}</Tag>
+      )}
+      {strength !== "contradicts" && <Tag>{t(`check.strength.${strength}`)}</Tag>}
+    </p>
+  );
+};
+
+const Check = ({ check, ...view }: Props & { readonly check: CrossCheck }) => {
+  const t = useText();
+  const { crossChecks } = view.source.comparison;
+  return (
     <li className={styles.check} data-verdict={check.verdict}>
-      <p className={styles.head}>
-        <strong>{checkTitle(check)}</strong>
-        {check.severity !== null && (
-          <Tag>
-            {t(check.verdict === "breaks" ? `severity.${check.severity}` : `at-stake.${check.severity}`)}
-          </Tag>
-        )}
-        {check.strength !== "contradicts" && <Tag>{t(`check.strength.${check.strength}`)}</Tag>}
-      </p>
+      <Head check={check} />
       <p>{checkSentence(check)}</p>
       <p className={styles.reads}>{t("check.source", { source: checkSource(check) ?? "" })}</p>
-      <p className={styles.reads}>
-        {t("check.reads")}{" "}
-        {check.reads.map((one, at) => (
-          <span key={`${one.side}${one.item}${one.position}`}>
-            {at > 0 && " · "}
-            <button type="button" onClick={() => onOpenPlace(one.item, one.position)}>
-              {place(one.item, one.position)}
-            </button>{" "}
-            ({t(one.side === "a" ? "side.stated" : "side.found")})
-          </span>
-        ))}
-      </p>
-      <Under checks={under} />
+      <Reads reads={check.reads} {...view} />
+      <Under
+        checks={crossChecks.filter(({ under }) => under !== undefined && crossChecks[under] === check)}
+      />
     </li>
   );
 };
 
-/** Rules of the handbook over these two reports: what the readings and codes themselves give away. */
-export const Checks = ({ source, onOpenPlace }: Props) => {
+/** Whose limits and whose maker's figures the rules judged by, where they are a firm's own. */
+const OwnLimits = ({ source }: Pick<Props, "source">) => {
   const t = useText();
-  const { crossChecks, handbook, b } = source.comparison;
-  if (crossChecks.length === 0) return <Empty title={t("check.none")}>{t("check.none.hint")}</Empty>;
+  const { handbook, b } = source.comparison;
+  if (handbook === undefined) return null;
+  const { limits, makerSource } = handbook;
+  return (
+    <Notice kind="note">
+      <p>
+        {t("check.own.limits", { firm: b.organization, count: Object.keys(limits).length })}
+        {makerSource !== null && <> {t("check.own.maker", { firm: b.organization, source: makerSource })}</>}
+      </p>
+    </Notice>
+  );
+};
+
+/** The rules with one verdict. */
+const Verdict = ({ verdict, ...view }: Props & { readonly verdict: (typeof verdicts)[number] }) => {
+  const t = useText();
+  const list = view.source.comparison.crossChecks.filter(
+    (check) => check.verdict === verdict && check.under === undefined,
+  );
+  if (list.length === 0) return null;
+  return (
+    <Panel
+      title={t(`check.verdict.${verdict}`, { count: list.length })}
+      hint={t(`check.verdict.${verdict}.hint`)}
+    >
+      <ul className={styles.list}>
+        {list.map((check, at) => (
+          <Check key={`${check.rule}${at}`} check={check} {...view} />
+        ))}
+      </ul>
+    </Panel>
+  );
+};
+
+/** Rules of the handbook over these two reports: what the readings and codes themselves give away. */
+export const Checks = (view: Props) => {
+  const t = useText();
+  if (view.source.comparison.crossChecks.length === 0)
+    return <Empty title={t("check.none")}>{t("check.none.hint")}</Empty>;
   return (
     <div className={styles.checks}>
-      {handbook !== undefined && (
-        <Notice kind="note">
-          <p>
-            {t("check.own.limits", {
-              firm: b.organization,
-              count: Object.keys(handbook.limits).length,
-            })}
-            {handbook.makerSource !== null && (
-              <> {t("check.own.maker", { firm: b.organization, source: handbook.makerSource })}</>
-            )}
-          </p>
-        </Notice>
-      )}
-      {verdicts.map((verdict) => {
-        const list = crossChecks.filter((check) => check.verdict === verdict && check.under === undefined);
-        if (list.length === 0) return null;
-        return (
-          <Panel
-            key={verdict}
-            title={t(`check.verdict.${verdict}`, { count: list.length })}
-            hint={t(`check.verdict.${verdict}.hint`)}
-          >
-            <ul className={styles.list}>
-              {list.map((check, at) => (
-                <Check
-                  key={`${check.rule}${at}`}
-                  check={check}
-                  under={crossChecks.filter(
-                    ({ under }) => under !== undefined && crossChecks[under] === check,
-                  )}
-                  source={source}
-                  onOpenPlace={onOpenPlace}
-                />
-              ))}
-            </ul>
-          </Panel>
-        );
-      })}
+      <OwnLimits source={view.source} />
+      {verdicts.map((verdict) => (
+        <Verdict key={verdict} verdict={verdict} {...view} />
+      ))}
     </div>
   );
 };

@@ -52,54 +52,49 @@ const Block = ({ rows, all, title, number, hint, section, source, open, onToggle
   );
 };
 
-/** The statement on the left page, the inspection on the right, the outcome on the spine between them. */
-export const FacingPages = (props: Props) => {
+/** Whose answers stand on which page. */
+const Heads = ({ source }: Pick<Props, "source">) => {
   const t = useText();
-  const { rows, source, order } = props;
-  const { pressing, rest } = byPressing(rows);
   return (
-    <div className={styles.pages} data-choosing={props.choosing !== undefined}>
-      <div className={styles.heads} aria-hidden="true">
-        <span className={styles.item}>{t("facing.item")}</span>
-        <span className={styles.stated}>
-          <strong>{t("side.stated")}</strong> {source.a.author.organization}
-        </span>
-        <span className={styles.spine} />
-        <span className={styles.found}>
-          <strong>{t("side.found")}</strong> {source.b.author.organization}
-        </span>
-      </div>
-      {order === "sheet" ? (
-        bySection(rows).map((group) => (
-          <Block
-            key={group.id}
-            {...props}
-            rows={group.rows}
-            title={group.title}
-            number={group.number}
-            section={group.id}
-          />
-        ))
-      ) : (
-        <>
-          {pressing.length > 0 && (
-            <Block
-              {...props}
-              rows={pressing}
-              title={t("facing.pressing")}
-              hint={t("facing.pressing.hint", { count: pressing.length })}
-            />
-          )}
-          {rest.length > 0 && (
-            <Block
-              {...props}
-              rows={rest}
-              title={t("facing.rest")}
-              hint={t("facing.rest.hint", { count: rest.length })}
-            />
-          )}
-        </>
-      )}
+    <div className={styles.heads} aria-hidden="true">
+      <span className={styles.item}>{t("facing.item")}</span>
+      <span className={styles.stated}>
+        <strong>{t("side.stated")}</strong> {source.a.author.organization}
+      </span>
+      <span className={styles.spine} />
+      <span className={styles.found}>
+        <strong>{t("side.found")}</strong> {source.b.author.organization}
+      </span>
     </div>
   );
 };
+
+const BySection = (props: Props) =>
+  bySection(props.rows).map(({ id, title, number, rows }) => (
+    <Block key={id} {...props} rows={rows} title={title} number={number} section={id} />
+  ));
+
+/** What presses first, then the rest. */
+const ByPressing = (props: Props) => {
+  const t = useText();
+  const blocks = byPressing(props.rows);
+  return (["pressing", "rest"] as const)
+    .filter((part) => blocks[part].length > 0)
+    .map((part) => (
+      <Block
+        key={part}
+        {...props}
+        rows={blocks[part]}
+        title={t(`facing.${part}`)}
+        hint={t(`facing.${part}.hint`, { count: blocks[part].length })}
+      />
+    ));
+};
+
+/** The statement on the left page, the inspection on the right, the outcome on the spine between them. */
+export const FacingPages = (props: Props) => (
+  <div className={styles.pages} data-choosing={props.choosing !== undefined}>
+    <Heads source={props.source} />
+    {props.order === "sheet" ? <BySection {...props} /> : <ByPressing {...props} />}
+  </div>
+);

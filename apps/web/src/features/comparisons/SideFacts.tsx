@@ -1,3 +1,4 @@
+import type { Finding } from "@evenhand/shared/finding";
 import type { ReactNode } from "react";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
@@ -38,47 +39,62 @@ const useInstrumentWords = (): ((source: ComparisonSource, side: Side, id: strin
   };
 };
 
-/** The grounds of one side: how firmly, on what basis, with which instrument, by whom, when and in which circumstances. */
-export const SideFacts = ({ side, row, source }: Props) => {
+type Fact = readonly [term: string, text: ReactNode];
+
+/** With what a reading was taken; by eye, where nothing is named. */
+const useInstrumentFact = (): ((
+  finding: Finding,
+  source: ComparisonSource,
+  side: Side,
+) => string | undefined) => {
+  const t = useText();
+  const instrumentWords = useInstrumentWords();
+  return ({ instrument, answer }, source, side) => {
+    if (instrument !== undefined) return instrumentWords(source, side, instrument);
+    return answer.kind === "reading" ? t("facts.by-eye") : undefined;
+  };
+};
+
+/** How firmly, on what basis, with which instrument, by whom, when and in which circumstances; what is not known is left out. */
+const useFacts = ({ side, row, source }: Props): readonly Fact[] => {
   const t = useText();
   const intl = useIntl();
-  const instrumentWords = useInstrumentWords();
+  const instrumentFact = useInstrumentFact();
   const finding = row[side];
-  const report = source[side];
-  const rows: (readonly [string, ReactNode])[] = [];
-  if (finding) {
-    rows.push([t("facts.firmness"), t(`firmness.${finding.firmness}`)]);
-    rows.push([t("facts.basis"), t(`basis.${finding.basis}`)]);
-    if (finding.instrument !== undefined)
-      rows.push([t("facts.instrument"), instrumentWords(source, side, finding.instrument)]);
-    else if (finding.answer.kind === "reading") rows.push([t("facts.instrument"), t("facts.by-eye")]);
-    const person = report.persons.find(({ id }) => id === finding.person)?.name;
-    if (person !== undefined) rows.push([t("facts.person"), person]);
-    if (finding.time !== undefined) {
-      rows.push([
-        t("facts.time"),
-        intl.formatDate(finding.time, {
-          dateStyle: "medium",
-          timeStyle: "short",
-          timeZone: report.visit.zone,
-        }),
-      ]);
-    }
-    const conditions = conditionText(intl, source.index, finding.conditions ?? {});
-    if (conditions !== "") rows.push([t("facts.conditions"), conditions]);
-    if (finding.blind !== undefined && side === "b")
-      rows.push([t("facts.blind"), t(finding.blind ? "facts.blind.yes" : "facts.blind.no")]);
-    if (finding.note !== undefined) rows.push([t("facts.note"), finding.note]);
-  }
+  if (!finding) return [];
+  const { persons, visit } = source[side];
+  const { firmness, basis, person, time, blind, note, conditions = {} } = finding;
+  const facts: readonly Fact[] = [
+    [t("facts.firmness"), t(`firmness.${firmness}`)],
+    [t("facts.basis"), t(`basis.${basis}`)],
+    [t("facts.instrument"), instrumentFact(finding, source, side)],
+    [t("facts.person"), persons.find(({ id }) => id === person)?.name],
+    [
+      t("facts.time"),
+      time && intl.formatDate(time, { dateStyle: "medium", timeStyle: "short", timeZone: visit.zone }),
+    ],
+    [t("facts.conditions"), conditionText(intl, source.index, conditions) || undefined],
+    [
+      t("facts.blind"),
+      side === "b" && blind !== undefined ? t(blind ? "facts.blind.yes" : "facts.blind.no") : undefined,
+    ],
+    [t("facts.note"), note],
+  ];
+  return facts.filter(([, text]) => text !== undefined);
+};
+
+/** The grounds of one side. */
+export const SideFacts = ({ side, row, source }: Props) => {
+  const t = useText();
+  const facts = useFacts({ side, row, source });
+  const { organization } = source[side].author;
   return (
     <section className={styles.side} data-side={side}>
-      <h4>
-        {t(side === "a" ? "side.stated.by" : "side.found.by", { organization: report.author.organization })}
-      </h4>
+      <h4>{t(side === "a" ? "side.stated.by" : "side.found.by", { organization })}</h4>
       <SideAnswer side={side} row={row} source={source} />
-      {rows.length > 0 && (
+      {facts.length > 0 && (
         <dl className={styles.facts}>
-          {rows.map(([term, text]) => (
+          {facts.map(([term, text]) => (
             <div key={term}>
               <dt>{term}</dt>
               <dd>{text}</dd>

@@ -10,22 +10,29 @@ interface Props {
   readonly onToggle: (outcome: Outcome) => void;
 }
 
+/** The share of each, as a band. */
+const Shares = ({ counts }: Pick<Props, "counts">) => {
+  const total = outcomeOrder.reduce((sum, outcome) => sum + (counts[outcome] ?? 0), 0);
+  return (
+    <div className={styles.share} aria-hidden="true">
+      {outcomeOrder.map((outcome) => (
+        <span
+          key={outcome}
+          data-outcome={outcome}
+          style={{ flexGrow: counts[outcome] ?? 0 }}
+          hidden={total === 0 || !counts[outcome]}
+        />
+      ))}
+    </div>
+  );
+};
+
 /** The seven outcomes with their counts; each is a switch that shows only its lines. */
 export const Tally = ({ counts, selected, onToggle }: Props) => {
   const t = useText();
-  const total = outcomeOrder.reduce((sum, outcome) => sum + (counts[outcome] ?? 0), 0);
   return (
     <div className={styles.tally}>
-      <div className={styles.share} aria-hidden="true">
-        {outcomeOrder.map((outcome) => (
-          <span
-            key={outcome}
-            data-outcome={outcome}
-            style={{ flexGrow: counts[outcome] ?? 0 }}
-            hidden={total === 0 || !counts[outcome]}
-          />
-        ))}
-      </div>
+      <Shares counts={counts} />
       <fieldset className={styles.switches}>
         <legend className="only-read">{t("tally.label")}</legend>
         {outcomeOrder.map((outcome) => (

@@ -9,35 +9,41 @@ import { Tag } from "../../ui/Page";
 import { useCarName } from "../../entities/car/CarName";
 import { carQuery } from "../../entities/car/queries";
 
-export const DecisionLine = ({ decision }: { readonly decision: Decision }) => {
+interface Props {
+  readonly decision: Decision;
+}
+
+/** The car, as the way to what was decided on, where the person may read that. */
+const DecidedCar = ({ decision: { id, summary, vehicle } }: Props) => {
+  const t = useText();
+  const name = useCarName();
+  const car = useQuery(carQuery(vehicle)).data;
+  const title = car ? name(car.vehicle) : t("car.title");
+  return summary === null ? (
+    <Link to="/decisions" hash={`decision-${id}`}>
+      {title}
+    </Link>
+  ) : (
+    <Link to="/summaries/$summary" params={{ summary }}>
+      {title}
+    </Link>
+  );
+};
+
+export const DecisionLine = ({ decision }: Props) => {
   const t = useText();
   const intl = useIntl();
-  const name = useCarName();
-  const car = useQuery(carQuery(decision.vehicle)).data;
-  const date = intl.formatDate(decision.decidedAt, { dateStyle: "medium" });
-  const title = car ? name(car.vehicle) : t("car.title");
+  const { decision: kind, decidedAt, price, answer } = decision;
   return (
     <Line
-      main={
-        decision.summary === null ? (
-          <Link to="/decisions" hash={`decision-${decision.id}`}>
-            {title}
-          </Link>
-        ) : (
-          <Link to="/summaries/$summary" params={{ summary: decision.summary }}>
-            {title}
-          </Link>
-        )
-      }
-      sub={t(`decision.line.${decision.decision}`, {
-        date,
-        price: decision.price === null ? "" : moneyText(intl, decision.price),
+      main={<DecidedCar decision={decision} />}
+      sub={t(`decision.line.${kind}`, {
+        date: intl.formatDate(decidedAt, { dateStyle: "medium" }),
+        price: price === null ? "" : moneyText(intl, price),
       })}
       end={
-        <Tag strong={decision.decision === "counter" && decision.answer === null}>
-          {decision.answer === null
-            ? t(`decision.state.${decision.decision}`)
-            : t(`decision.answer.${decision.answer.answer}`)}
+        <Tag strong={kind === "counter" && answer === null}>
+          {answer === null ? t(`decision.state.${kind}`) : t(`decision.answer.${answer.answer}`)}
         </Tag>
       }
     />

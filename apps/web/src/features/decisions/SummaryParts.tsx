@@ -52,28 +52,38 @@ const sameWord: ReadonlySet<string> = new Set([
   "not-comparable",
 ]);
 
-const Items = ({ items }: { readonly items: readonly SummaryItem[] }) => {
+interface ItemProps {
+  readonly item: SummaryItem;
+  readonly folded: boolean;
+}
+
+const Item = ({ item, folded }: ItemProps) => {
   const t = useText();
   const words = useItemWords();
+  const { outcome, standing, severity, found } = item;
+  const outcomeWords = t(`outcome.${outcome}`);
+  return (
+    <li data-folded={folded}>
+      <OutcomeSign outcome={outcome} size={30} />
+      <span>
+        <strong>{words(item)}</strong>
+        <span className={styles.note}>
+          {sameWord.has(standing) ? outcomeWords : `${outcomeWords} · ${t(`standing.${standing}`)}`}
+        </span>
+      </span>
+      {severity !== null && <Tag>{t(found ? `severity.${severity}` : `at-stake.${severity}`)}</Tag>}
+    </li>
+  );
+};
+
+const Items = ({ items }: { readonly items: readonly SummaryItem[] }) => {
+  const t = useText();
   const [all, setAll] = useState(false);
-  const said = ({ outcome, standing }: SummaryItem): string => {
-    const outcomeWords = t(`outcome.${outcome}`);
-    return sameWord.has(standing) ? outcomeWords : `${outcomeWords} · ${t(`standing.${standing}`)}`;
-  };
   return (
     <>
       <ol className={styles.items}>
-        {items.map((one, at) => (
-          <li key={one.entry} data-folded={!all && at >= atFirst}>
-            <OutcomeSign outcome={one.outcome} size={30} />
-            <span>
-              <strong>{words(one)}</strong>
-              <span className={styles.note}>{said(one)}</span>
-            </span>
-            {one.severity !== null && (
-              <Tag>{t(one.found ? `severity.${one.severity}` : `at-stake.${one.severity}`)}</Tag>
-            )}
-          </li>
+        {items.map((item, at) => (
+          <Item key={item.entry} item={item} folded={!all && at >= atFirst} />
         ))}
       </ol>
       {!all && items.length > atFirst && (

@@ -40,15 +40,48 @@ export const cylinderGroups = (
 
 const number = (position: string): string => position.slice(position.lastIndexOf("-") + 1);
 
-/** One pair of bars a cylinder: what was stated and what was found. */
-export const CylinderBars = ({ group }: { readonly group: CylinderGroup }) => {
-  const t = useText();
+interface BarProps {
+  readonly side: "a" | "b";
+  readonly value: number | null;
+  /** The highest of all readings: its bar is whole. */
+  readonly most: number;
+}
+
+const Bar = ({ side, value, most }: BarProps) => {
   const intl = useIntl();
-  const { item, cylinders } = group;
+  return (
+    <td data-side={side}>
+      <span className={styles.track}>
+        <span className={styles.bar} style={{ width: `${((value ?? 0) / most) * 100}%` }} />
+      </span>
+      <span className={styles.value}>
+        {value === null ? "–" : intl.formatNumber(value, { maximumSignificantDigits: 3 })}
+      </span>
+    </td>
+  );
+};
+
+const Bars = ({ cylinders }: Pick<CylinderGroup, "cylinders">) => {
   const most = Math.max(...cylinders.flatMap(({ a, b }) => [a ?? 0, b ?? 0])) || 1;
+  return (
+    <tbody>
+      {cylinders.map(({ position, name, a, b }) => (
+        <tr key={position}>
+          <th scope="row" aria-label={name}>
+            {number(position)}
+          </th>
+          <Bar side="a" value={a} most={most} />
+          <Bar side="b" value={b} most={most} />
+        </tr>
+      ))}
+    </tbody>
+  );
+};
+
+/** One pair of bars a cylinder: what was stated and what was found. */
+export const CylinderBars = ({ group: { item, cylinders } }: { readonly group: CylinderGroup }) => {
+  const t = useText();
   const unit = item.reading ? UNITS[item.reading.unit].text : "";
-  const text = (value: number | null): string =>
-    value === null ? "–" : intl.formatNumber(value, { maximumSignificantDigits: 3 });
   return (
     <figure className={styles.figure}>
       <figcaption>
@@ -62,27 +95,7 @@ export const CylinderBars = ({ group }: { readonly group: CylinderGroup }) => {
             <th scope="col">{t("side.found")}</th>
           </tr>
         </thead>
-        <tbody>
-          {cylinders.map(({ position, name, a, b }) => (
-            <tr key={position}>
-              <th scope="row" aria-label={name}>
-                {number(position)}
-              </th>
-              <td data-side="a">
-                <span className={styles.track}>
-                  <span className={styles.bar} style={{ width: `${((a ?? 0) / most) * 100}%` }} />
-                </span>
-                <span className={styles.value}>{text(a)}</span>
-              </td>
-              <td data-side="b">
-                <span className={styles.track}>
-                  <span className={styles.bar} style={{ width: `${((b ?? 0) / most) * 100}%` }} />
-                </span>
-                <span className={styles.value}>{text(b)}</span>
-              </td>
-            </tr>
-          ))}
-        </tbody>
+        <Bars cylinders={cylinders} />
       </table>
     </figure>
   );

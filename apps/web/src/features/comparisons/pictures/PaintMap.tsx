@@ -55,29 +55,36 @@ const DrawnPanel = ({ panel: { position, mean, highest }, text }: PanelProps) =>
   );
 };
 
-const OneMap = ({ label, side, rows }: MapProps) => {
+/** The thickness of a panel, in words for who does not see the map. */
+const usePanelWords = (text: (thickness: number) => string): ((panel: PaintPanel) => string) => {
   const t = useText();
-  const intl = useIntl();
-  const read = paintPanels(rows, side);
-  const unread = Object.entries(panelShapes).filter(
-    ([position]) => everyCar.has(position) && !read.some((panel) => panel.position === position),
-  );
-  const text = (thickness: number): string => intl.formatNumber(thickness, { maximumFractionDigits: 0 });
-  const described = read.map(({ place, mean, highest }) =>
+  return ({ place, mean, highest }) =>
     t("paint.panel", {
       panel: place,
       thickness: mean === null ? t("paint.not-read") : t("paint.mean", { thickness: text(mean) }),
       highest: highest === null ? t("paint.not-read") : t("paint.highest", { thickness: text(highest) }),
-    }),
-  );
+    });
+};
+
+/** Panels of every car that nobody read. */
+const Unread = ({ read }: { readonly read: readonly PaintPanel[] }) =>
+  Object.entries(panelShapes)
+    .filter(([position]) => everyCar.has(position) && !read.some((panel) => panel.position === position))
+    .map(([position, [x, y, width, height]]) => (
+      <g key={position} data-band="none" className={styles.panel}>
+        <rect x={x} y={y} width={width} height={height} rx={5} />
+      </g>
+    ));
+
+const OneMap = ({ label, side, rows }: MapProps) => {
+  const intl = useIntl();
+  const text = (thickness: number): string => intl.formatNumber(thickness, { maximumFractionDigits: 0 });
+  const panelWords = usePanelWords(text);
+  const read = paintPanels(rows, side);
   return (
     <figure className={styles.map}>
-      <svg viewBox="0 0 190 300" role="img" aria-label={`${label}: ${described.join("; ")}`}>
-        {unread.map(([position, [x, y, width, height]]) => (
-          <g key={position} data-band="none" className={styles.panel}>
-            <rect x={x} y={y} width={width} height={height} rx={5} />
-          </g>
-        ))}
+      <svg viewBox="0 0 190 300" role="img" aria-label={`${label}: ${read.map(panelWords).join("; ")}`}>
+        <Unread read={read} />
         {read.map((panel) => (
           <DrawnPanel key={panel.position} panel={panel} text={text} />
         ))}

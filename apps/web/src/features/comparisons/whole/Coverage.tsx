@@ -15,6 +15,37 @@ interface TableProps {
 
 const share = (part: number, whole: number): string => (whole === 0 ? "0%" : `${(part / whole) * 100}%`);
 
+interface PartProps {
+  readonly part: number;
+  readonly whole: number;
+}
+
+/** So many of so many, and how far the bar is filled. */
+const PartCell = ({ part, whole }: PartProps) => {
+  const t = useText();
+  return (
+    <td>
+      <span className={styles.ratio}>{t("coverage.ratio", { part, whole })}</span>
+      <span className={styles.cover} aria-hidden="true">
+        <span style={{ width: share(part, whole) }} />
+      </span>
+    </td>
+  );
+};
+
+const CoverageLine = ({ name, row }: TableProps["rows"][number]) => (
+  <tr>
+    <th scope="row" className={styles.coverName}>
+      {name}
+    </th>
+    <PartCell part={row.statedAndSeen} whole={row.stated} />
+    <PartCell part={row.seen} whole={row.onSheet} />
+    <td className={styles.count}>{row.seenSoundNotStated}</td>
+  </tr>
+);
+
+const columns = ["of", "seen-of-stated", "seen-of-sheet", "sound"] as const;
+
 const CoverageTable = ({ caption, rows }: TableProps) => {
   const t = useText();
   return (
@@ -23,36 +54,16 @@ const CoverageTable = ({ caption, rows }: TableProps) => {
         <caption>{caption}</caption>
         <thead>
           <tr>
-            <th scope="col">{t("coverage.of")}</th>
-            <th scope="col">{t("coverage.seen-of-stated")}</th>
-            <th scope="col">{t("coverage.seen-of-sheet")}</th>
-            <th scope="col">{t("coverage.sound")}</th>
+            {columns.map((column) => (
+              <th key={column} scope="col">
+                {t(`coverage.${column}`)}
+              </th>
+            ))}
           </tr>
         </thead>
         <tbody>
           {rows.map(({ name, row }) => (
-            <tr key={row.of}>
-              <th scope="row" className={styles.coverName}>
-                {name}
-              </th>
-              <td>
-                <span className={styles.ratio}>
-                  {t("coverage.ratio", { part: row.statedAndSeen, whole: row.stated })}
-                </span>
-                <span className={styles.cover} aria-hidden="true">
-                  <span style={{ width: share(row.statedAndSeen, row.stated) }} />
-                </span>
-              </td>
-              <td>
-                <span className={styles.ratio}>
-                  {t("coverage.ratio", { part: row.seen, whole: row.onSheet })}
-                </span>
-                <span className={styles.cover} aria-hidden="true">
-                  <span style={{ width: share(row.seen, row.onSheet) }} />
-                </span>
-              </td>
-              <td className={styles.count}>{row.seenSoundNotStated}</td>
-            </tr>
+            <CoverageLine key={row.of} name={name} row={row} />
           ))}
         </tbody>
       </table>

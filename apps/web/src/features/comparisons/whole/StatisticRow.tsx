@@ -14,15 +14,46 @@ interface Props {
 
 const clamp = (share: number): number => Math.min(1, Math.max(0, share));
 
-/** One figure with its interval drawn on its axis; never a figure without its interval, never one from too few items. */
-export const StatisticRow = ({ name, hint, statistic, range, unit }: Props) => {
+type Known = Extract<Statistic, { state: "known" }>;
+
+type PlotProps = Pick<Props, "range"> & { readonly statistic: Known };
+
+/** The interval on its axis, with the estimate on it and zero where the axis goes through it. */
+const Plot = ({ statistic: { estimate, low, high }, range: [from, to] }: PlotProps) => {
+  const at = (value: number): string => `${clamp((value - from) / (to - from)) * 100}%`;
+  return (
+    <td className={styles.plot} aria-hidden="true">
+      <span className={styles.axis}>
+        {from < 0 && to > 0 && <span className={styles.zero} style={{ left: at(0) }} />}
+        <span
+          className={styles.interval}
+          style={{ left: at(low), width: `calc(${at(high)} - ${at(low)})` }}
+        />
+        <span className={styles.point} style={{ left: at(estimate) }} />
+      </span>
+    </td>
+  );
+};
+
+const Figure = ({ statistic, unit }: Pick<Props, "unit"> & { readonly statistic: Known }) => {
   const t = useText();
   const intl = useIntl();
+  const { estimate, low, high, n } = statistic;
   const text = (value: number): string =>
     unit === "share"
       ? intl.formatNumber(value, { style: "percent", maximumFractionDigits: 0 })
       : intl.formatNumber(value, { maximumFractionDigits: 2, minimumFractionDigits: 2 });
-  const at = (value: number): string => `${clamp((value - range[0]) / (range[1] - range[0])) * 100}%`;
+  return (
+    <td className={styles.figure}>
+      <strong>{text(estimate)}</strong>
+      <span>{t("whole.interval", { low: text(low), high: text(high), n })}</span>
+    </td>
+  );
+};
+
+/** One figure with its interval drawn on its axis; never a figure without its interval, never one from too few items. */
+export const StatisticRow = ({ name, hint, statistic, range, unit }: Props) => {
+  const t = useText();
   return (
     <tr>
       <th scope="row">
@@ -35,25 +66,8 @@ export const StatisticRow = ({ name, hint, statistic, range, unit }: Props) => {
         </td>
       ) : (
         <>
-          <td className={styles.figure}>
-            <strong>{text(statistic.estimate)}</strong>
-            <span>
-              {t("whole.interval", { low: text(statistic.low), high: text(statistic.high), n: statistic.n })}
-            </span>
-          </td>
-          <td className={styles.plot} aria-hidden="true">
-            <span className={styles.axis}>
-              {range[0] < 0 && range[1] > 0 && <span className={styles.zero} style={{ left: at(0) }} />}
-              <span
-                className={styles.interval}
-                style={{
-                  left: at(statistic.low),
-                  width: `calc(${at(statistic.high)} - ${at(statistic.low)})`,
-                }}
-              />
-              <span className={styles.point} style={{ left: at(statistic.estimate) }} />
-            </span>
-          </td>
+          <Figure statistic={statistic} unit={unit} />
+          <Plot statistic={statistic} range={range} />
         </>
       )}
     </tr>

@@ -46,11 +46,18 @@ const Unseen = ({ rows, onOpen }: Pick<Props, "rows" | "onOpen">) => {
   );
 };
 
-const Leaning = ({ source }: Pick<Props, "source">) => {
+/** The chance of such a leaning by luck. */
+const SignTest = ({ p }: { readonly p: number | null }) => {
   const t = useText();
   const intl = useIntl();
-  const { bias } = source.comparison;
-  const p = bias.signTestP;
+  if (p === null) return <p className={styles.line}>{t("whole.sign.none")}</p>;
+  const said = intl.formatNumber(p, { maximumSignificantDigits: 2 });
+  return <p className={styles.line}>{t(p < 0.001 ? "whole.sign.small" : "whole.sign", { p: said })}</p>;
+};
+
+const Leaning = ({ source }: Pick<Props, "source">) => {
+  const t = useText();
+  const { meanStep, shift, signTestP } = source.comparison.bias;
   return (
     <Panel title={t("whole.bias")} hint={t("whole.bias.hint")}>
       <table className={styles.statistics}>
@@ -58,27 +65,29 @@ const Leaning = ({ source }: Pick<Props, "source">) => {
           <StatisticRow
             name={t("whole.steps")}
             hint={t("whole.steps.hint")}
-            statistic={bias.meanStep}
+            statistic={meanStep}
             range={[-2, 2]}
           />
           <StatisticRow
             name={t("whole.shift")}
             hint={t("whole.shift.hint")}
-            statistic={bias.shift}
+            statistic={shift}
             range={[-2, 2]}
           />
         </tbody>
       </table>
-      <p className={styles.line}>
-        {p === null
-          ? t("whole.sign.none")
-          : t(p < 0.001 ? "whole.sign.small" : "whole.sign", {
-              p: intl.formatNumber(p, { maximumSignificantDigits: 2 }),
-            })}
-      </p>
+      <SignTest p={signTestP} />
     </Panel>
   );
 };
+
+/** The coefficients of agreement, each from one to minus one. */
+const coefficients = [
+  { of: "kappaLinear", name: "whole.kappa-linear", hint: "whole.kappa.hint" },
+  { of: "kappaQuadratic", name: "whole.kappa-quadratic", hint: "whole.kappa.hint" },
+  { of: "gwetAC2", name: "whole.gwet", hint: "whole.gwet.hint" },
+  { of: "krippendorffAlpha", name: "whole.alpha", hint: "whole.alpha.hint" },
+] as const;
 
 const Agreement = ({ source }: Pick<Props, "source">) => {
   const t = useText();
@@ -94,30 +103,9 @@ const Agreement = ({ source }: Pick<Props, "source">) => {
             range={[0, 1]}
             unit="share"
           />
-          <StatisticRow
-            name={t("whole.kappa-linear")}
-            hint={t("whole.kappa.hint")}
-            statistic={agreement.kappaLinear}
-            range={[-1, 1]}
-          />
-          <StatisticRow
-            name={t("whole.kappa-quadratic")}
-            hint={t("whole.kappa.hint")}
-            statistic={agreement.kappaQuadratic}
-            range={[-1, 1]}
-          />
-          <StatisticRow
-            name={t("whole.gwet")}
-            hint={t("whole.gwet.hint")}
-            statistic={agreement.gwetAC2}
-            range={[-1, 1]}
-          />
-          <StatisticRow
-            name={t("whole.alpha")}
-            hint={t("whole.alpha.hint")}
-            statistic={agreement.krippendorffAlpha}
-            range={[-1, 1]}
-          />
+          {coefficients.map(({ of, name, hint }) => (
+            <StatisticRow key={of} name={t(name)} hint={t(hint)} statistic={agreement[of]} range={[-1, 1]} />
+          ))}
         </tbody>
       </table>
     </Panel>

@@ -33,15 +33,13 @@ const worklistQuery = ({ index, comparison, a, b }: ComparisonSource) => ({
 
 const SHOWN = 12;
 
-const Line = ({
-  work,
-  row,
-  onOpen,
-}: {
+/** One piece of work with the line that it would close. */
+interface Open {
   readonly work: WorklistRow;
   readonly row: Row;
-  readonly onOpen: (at: number) => void;
-}) => {
+}
+
+const Line = ({ work, row, onOpen }: Open & Pick<Props, "onOpen">) => {
   const t = useText();
   return (
     <li>
@@ -58,16 +56,33 @@ const Line = ({
   );
 };
 
-/** What to read or look at again so that what is open closes: safety first, doubtful before consistent. */
-export const Worklist = ({ source, rows, onOpen }: Props) => {
+interface LinesProps extends Pick<Props, "onOpen"> {
+  readonly lines: readonly Open[];
+}
+
+const Lines = ({ lines, onOpen }: LinesProps) => (
+  <ul className={styles.work}>
+    {lines.map((line) => (
+      <Line key={line.row.at} {...line} onOpen={onOpen} />
+    ))}
+  </ul>
+);
+
+/** Those that come after the first ones, folded. */
+const More = ({ lines, onOpen }: LinesProps) => {
+  const t = useText();
+  if (lines.length === 0) return null;
+  return (
+    <details>
+      <summary>{t("work.more", { count: lines.length })}</summary>
+      <Lines lines={lines} onOpen={onOpen} />
+    </details>
+  );
+};
+
+const Work = ({ list, source, rows, onOpen }: Props & { readonly list: readonly WorklistRow[] }) => {
   const t = useText();
   const duration = useDuration();
-  const { data: list, error } = useQuery(worklistQuery(source));
-  if (list === undefined) {
-    return (
-      <Panel title={t("work.title")}>{error === null ? <Loading /> : <ProblemNotice error={error} />}</Panel>
-    );
-  }
   const lines = list.flatMap((work) => {
     const row = rows[work.entry];
     return row === undefined ? [] : [{ work, row }];
@@ -75,23 +90,25 @@ export const Worklist = ({ source, rows, onOpen }: Props) => {
   const minutes = list.reduce((sum, work) => sum + work.minutes, 0);
   const items = lines.map(({ row }) => row.entry.item);
   const cautions = cautionsOf(source.index.sheet, items).map(({ id }) => id);
-  const draw = (some: typeof lines) => (
-    <ul className={styles.work}>
-      {some.map(({ work, row }) => (
-        <Line key={row.at} work={work} row={row} onOpen={onOpen} />
-      ))}
-    </ul>
-  );
   return (
     <Panel title={t("work.title")} hint={t("work.hint", { count: lines.length, time: duration(minutes) })}>
-      {lines.length === 0 ? <Empty title={t("work.none")} /> : draw(lines.slice(0, SHOWN))}
-      <Cautions index={source.index} ids={cautions} />
-      {lines.length > SHOWN && (
-        <details>
-          <summary>{t("work.more", { count: lines.length - SHOWN })}</summary>
-          {draw(lines.slice(SHOWN))}
-        </details>
+      {lines.length === 0 ? (
+        <Empty title={t("work.none")} />
+      ) : (
+        <Lines lines={lines.slice(0, SHOWN)} onOpen={onOpen} />
       )}
+      <Cautions index={source.index} ids={cautions} />
+      <More lines={lines.slice(SHOWN)} onOpen={onOpen} />
     </Panel>
+  );
+};
+
+/** What to read or look at again so that what is open closes: safety first, doubtful before consistent. */
+export const Worklist = (props: Props) => {
+  const t = useText();
+  const { data: list, error } = useQuery(worklistQuery(props.source));
+  if (list !== undefined) return <Work {...props} list={list} />;
+  return (
+    <Panel title={t("work.title")}>{error === null ? <Loading /> : <ProblemNotice error={error} />}</Panel>
   );
 };
