@@ -64,10 +64,8 @@ const OTHER_KIND: Judgment = {
 const instrumentOf = (finding: Finding, side: Side): Instrument | undefined =>
   side.instruments.get(finding.instrument ?? "");
 
-const timesOf =
-  ({ a, b, sides }: AnsweredPair) =>
-  (): VisitTimes =>
-    visitTimes(a, sides.a.report, b, sides.b.report);
+const timesOf = ({ a, b, sides }: AnsweredPair): VisitTimes =>
+  visitTimes(a, sides.a.report, b, sides.b.report);
 
 /** The caller's own figure, else what ordinary handling and the miles between the visits explain. */
 const useAllowed = (item: string, spec: ReadingSpec, { useAllowed: set, milesBetween }: Sides): number => {
@@ -75,6 +73,13 @@ const useAllowed = (item: string, spec: ReadingSpec, { useAllowed: set, milesBet
   const byMiles = risePerThousandMiles === 0 ? 0 : (risePerThousandMiles * milesBetween()) / 1000;
   return set[item] ?? riseAllowed + byMiles;
 };
+
+/** Made for the few items that may rise alone: what is made for every line is what a comparison costs. */
+const riseAllowed = (item: string, spec: ReadingSpec, sides: Sides) => (): number =>
+  useAllowed(item, spec, sides);
+const noRise = (): number => 0;
+
+const timesLater = (asked: AnsweredPair) => (): VisitTimes => timesOf(asked);
 
 const readings = (a: AnswerOf<"reading">, b: AnswerOf<"reading">, asked: AnsweredPair): Judgment => {
   const { item } = asked.place.compiled;
@@ -92,8 +97,8 @@ const readings = (a: AnswerOf<"reading">, b: AnswerOf<"reading">, asked: Answere
     instrumentB: instrumentOf(asked.b, sides.b),
     shared: sides.sharing.instrument(asked.a, asked.b),
     drifts: item.time === "drifts",
-    useAllowed: () => (item.time === "only-rises" ? useAllowed(item.id, spec, sides) : 0),
-    times: timesOf(asked),
+    useAllowed: item.time === "only-rises" ? riseAllowed(item.id, spec, sides) : noRise,
+    times: timesLater(asked),
   });
 };
 
@@ -238,7 +243,7 @@ const softenDrift = (judgment: Judgment, asked: AnsweredPair): Judgment => {
   const { item } = asked.place.compiled;
   const parted = judgment.outcome === "differ" || judgment.outcome === "doubtful";
   if (!parted || item.answer === "reading" || !isDrifting(asked)) return judgment;
-  if (!timesOf(asked)().differentDays) return judgment;
+  if (!timesOf(asked).differentDays) return judgment;
   const bad = isBadCall(callOf(asked.b.answer, item, asked.contexts.b));
   const outcome = bad ? "doubtful" : "consistent";
   return {

@@ -3,6 +3,7 @@ import type { LimitFigures, Mark, ReadingFigures, SideFigures } from "@evenhand/
 import type { Direction } from "@evenhand/shared/outcome";
 import type { Instrument } from "@evenhand/shared/report";
 import type { Item, ReadingSpec } from "@evenhand/shared/sheet";
+import type { UnitSymbol } from "@evenhand/shared/unit";
 import { convert } from "@evenhand/measurement/unit";
 import type { CallContext } from "@evenhand/sheet/call";
 import { difference } from "@evenhand/measurement/difference";
@@ -12,8 +13,7 @@ import type { Estimate } from "@evenhand/measurement/estimate";
 import { deltaOf } from "../delta/index.ts";
 import { intervalFigures, worseBy, worseWay } from "../interval-figures/index.ts";
 import type { Judgment } from "../judgment/index.ts";
-import { limitFigures, limitsInForce } from "../limit-figures/index.ts";
-import type { LimitSide } from "../limit-figures/index.ts";
+import { hasLimits, limitFigures } from "../limit-figures/index.ts";
 import { readSide, sideEstimate } from "@evenhand/sheet/reading-side";
 import type { ReadingSide } from "@evenhand/sheet/reading-side";
 import type { Reason } from "../reason/index.ts";
@@ -41,6 +41,9 @@ export type ReadingPair = {
   /** How the two visits lie in time; asked only where it matters. */
   readonly times: () => VisitTimes;
 };
+
+const NO_LIMITS: LimitFigures[] = [];
+Object.freeze(NO_LIMITS);
 
 const sideFigures = (side: ReadingSide, whole: Estimate): SideFigures => {
   const figures: SideFigures = {
@@ -77,14 +80,9 @@ const REASONS: Readonly<Record<IntervalOutcome, Reason>> = {
   differ: "beyond-delta",
 };
 
-const limitSide = (side: ReadingSide, estimate: Estimate): LimitSide => ({
-  estimate,
-  lowest: side.lowest,
-  highest: side.highest,
-});
-
 const directionOf = (figures: ReadingFigures, spec: ReadingSpec): Direction => {
-  const worse = worseBy({ ...figures, difference: leftOf(figures) }, worseWay(spec)) ?? 0;
+  const { a, b } = figures;
+  const worse = worseBy({ a, b, difference: leftOf(figures) }, worseWay(spec)) ?? 0;
   if (worse === 0) return "neither";
   return worse > 0 ? "stated-better" : "found-better";
 };
@@ -133,19 +131,21 @@ const within = (share: number, a: number, b: number): boolean => Math.abs(a - b)
 const meanWritten = ({ values }: AnswerOf<"reading">): number =>
   values.reduce((sum, { value }) => sum + value, 0) / values.length;
 
+/** Whether one side's digits fit the other's mean when they are read in another unit than they were written in. */
+const fitsElsewhere = (written: AnswerOf<"reading">, spec: ReadingSpec, other: number): boolean => {
+  const digits = meanWritten(written);
+  const fits = (unit: UnitSymbol): boolean =>
+    unit !== written.unit && within(FITS, convert(digits, unit, spec.unit), other);
+  return fits(spec.unit) || spec.alsoIn.some(fits);
+};
+
 /** Digits that fit in another unit of the item: a slip of the pen, before anything graver is said. */
 const isUnitSlip = ({ a, b, spec }: ReadingPair, figures: ReadingFigures): boolean => {
   if (a.unit === b.unit && a.unit === spec.unit && spec.alsoIn.length === 0) return false;
-  const writtenA = meanWritten(a);
-  const writtenB = meanWritten(b);
-  if (a.unit !== b.unit && within(SAME_DIGITS, writtenA, writtenB)) return true;
+  if (a.unit !== b.unit && within(SAME_DIGITS, meanWritten(a), meanWritten(b))) return true;
   const factor = Math.abs(figures.a.mean / figures.b.mean);
   if (!(factor > FAR_APART || factor < 1 / FAR_APART)) return false;
-  return [spec.unit, ...spec.alsoIn].some(
-    (unit) =>
-      (unit !== a.unit && within(FITS, convert(writtenA, unit, spec.unit), figures.b.mean)) ||
-      (unit !== b.unit && within(FITS, convert(writtenB, unit, spec.unit), figures.a.mean)),
-  );
+  return fitsElsewhere(a, spec, figures.b.mean) || fitsElsewhere(b, spec, figures.a.mean);
 };
 
 /**
@@ -171,6 +171,14 @@ const bothFail = (limits: readonly LimitFigures[]): boolean =>
 const classify = (figures: ReadingFigures): IntervalOutcome =>
   classifyInterval(leftOf(figures), figures.expandedUncertainty, figures.delta);
 
+/** What the interval alone says. */
+const SETTLED: Readonly<Record<IntervalOutcome, Settled>> = {
+  agree: { outcome: "agree", reason: REASONS.agree },
+  consistent: { outcome: "consistent", reason: REASONS.consistent },
+  doubtful: { outcome: "doubtful", reason: REASONS.doubtful },
+  differ: { outcome: "differ", reason: REASONS.differ },
+};
+
 const settle = (pair: ReadingPair, figures: ReadingFigures, limits: readonly LimitFigures[]): Settled => {
   const { expandedUncertainty } = figures;
   const apart = leftOf(figures);
@@ -180,7 +188,7 @@ const settle = (pair: ReadingPair, figures: ReadingFigures, limits: readonly Lim
     return { outcome: "doubtful", reason: "perhaps-the-unit" };
   }
   const opposite = oppositeCalls(limits, Math.abs(apart) > expandedUncertainty);
-  if (opposite !== undefined) return outcome === "differ" ? { outcome, reason: REASONS[outcome] } : opposite;
+  if (opposite !== undefined) return outcome === "differ" ? SETTLED.differ : opposite;
   if (bothFail(limits)) return { outcome: "agree", reason: "both-past-limit" };
   if (outcome === "doubtful" || outcome === "differ") {
     const allowance = allowanceOf(pair, figures);
@@ -188,7 +196,7 @@ const settle = (pair: ReadingPair, figures: ReadingFigures, limits: readonly Lim
       return { outcome: "consistent", reason: "changed-between-days" };
     }
   }
-  return { outcome, reason: REASONS[outcome] };
+  return SETTLED[outcome];
 };
 
 const marksOf = (
@@ -278,11 +286,15 @@ export const compareReading = (pair: ReadingPair): Judgment => {
   const b = readSide(pair.b, pair.spec, pair.instrumentB);
   const whole = { a: sideEstimate(a, true), b: sideEstimate(b, true) };
   const figures = figuresOf(pair, a, b, whole);
-  const inForce = limitsInForce(pair.item, pair.contextA, pair.contextB);
-  const limits =
-    inForce.length === 0
-      ? []
-      : limitFigures(pair.spec, inForce, limitSide(a, whole.a), limitSide(b, whole.b));
+  const limits = hasLimits(pair.item, pair.contextA.position)
+    ? limitFigures(
+        pair.item,
+        pair.contextA,
+        pair.contextB,
+        { estimate: whole.a, extremes: a },
+        { estimate: whole.b, extremes: b },
+      )
+    : NO_LIMITS;
   const settled = settle(pair, figures, limits);
   const worst = worstSpots(pair, a, b, limits);
   return worst !== undefined && RANK.indexOf(worst.settled.outcome) > RANK.indexOf(settled.outcome)

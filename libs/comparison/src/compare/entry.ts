@@ -14,7 +14,8 @@ const FIRMNESSES: readonly Entry["firmness"][] = FIRMNESS.flatMap((a) =>
   FIRMNESS.map((b) => Object.freeze({ a, b })),
 );
 
-const firmnessOf = (a: Finding | undefined, b: Finding | undefined): Entry["firmness"] => {
+/** How firmly each side says what it says of a place; `null` where it says nothing. */
+export const firmnessOf = (a: Finding | undefined, b: Finding | undefined): Entry["firmness"] => {
   const first = a?.firmness ?? null;
   const second = b?.firmness ?? null;
   const kept = FIRMNESSES[FIRMNESS.indexOf(first) * FIRMNESS.length + FIRMNESS.indexOf(second)];
@@ -27,6 +28,7 @@ export type Meeting = {
   a: Finding | undefined;
   b: Finding | undefined;
   finding: Entry["finding"];
+  firmness: Entry["firmness"];
   readonly sides: Sides;
   readonly contexts: { readonly a: CallContext; readonly b: CallContext };
 };
@@ -36,8 +38,12 @@ const faultOf = (finding: Finding | undefined, atom: Atom, side: "a" | "b") => {
   return index !== undefined && finding?.answer.kind === "faults" ? finding.answer.found[index] : undefined;
 };
 
+type Calls = Entry["calls"];
+/** By far the most frequent pair of calls; nobody may write to it. */
+const BOTH_GOOD: Calls = Object.freeze({ a: "good", b: "good" });
+
 /** An answer called by itself: the one fault or denial an atom is about, else the whole answer. */
-export const callSide = (meeting: Meeting, atom: Atom, side: "a" | "b"): Call | null => {
+const callSide = (meeting: Meeting, atom: Atom, side: "a" | "b"): Call | null => {
   const finding = meeting[side];
   if (finding === undefined || finding.answer.kind === "not-seen") return null;
   const { item } = meeting.place.compiled;
@@ -49,17 +55,25 @@ export const callSide = (meeting: Meeting, atom: Atom, side: "a" | "b"): Call | 
   return callOf(finding.answer, item, meeting.contexts[side]);
 };
 
-const OPEN: ReadonlySet<string> = new Set(["doubtful", "differ", "incomparable"]);
+/** What each side says of an atom, called by itself; `null` where it says nothing. */
+export const callSides = (meeting: Meeting, atom: Atom): Calls => {
+  const a = callSide(meeting, atom, "a");
+  const b = callSide(meeting, atom, "b");
+  return a === "good" && b === "good" ? BOTH_GOOD : { a, b };
+};
+
+const isOpen = (outcome: Judgment["outcome"]): boolean =>
+  outcome === "doubtful" || outcome === "differ" || outcome === "incomparable";
 
 /** The worst of what was found, or of what the claim covers where it was not seen. */
-const severityOf = (meeting: Meeting, judgment: Judgment, calls: Entry["calls"]): Severity | null => {
+const severityOf = (meeting: Meeting, judgment: Judgment, calls: Calls): Severity | null => {
   const { outcome, direction, coverageOnly } = judgment;
   if (coverageOnly === true) return null;
   if (isBadCall(calls.b)) return calls.b;
   if (outcome === "unseen") return meeting.place.severity;
   const { parted } = meeting.place;
   if (outcome === "unstated") return calls.b === "no-yardstick" ? parted : null;
-  if (!OPEN.has(outcome)) return null;
+  if (!isOpen(outcome)) return null;
   // Nobody is worse off than was said: only the statement is in question.
   if (direction === "found-better") return "small";
   if (isBadCall(calls.a)) return calls.a;
@@ -85,12 +99,10 @@ const marksOf = ({ a }: Meeting, atom: Atom, judgment: Judgment): Mark[] => {
 };
 
 /** The line of a comparison: what was judged, with its place, its calls, and whose findings it rests on. */
-export const makeEntry = (meeting: Meeting, atom: Atom, judgment: Judgment): Entry => {
-  const { place, a, b, finding } = meeting;
-  const { id } = place.compiled.item;
-  const calls = { a: callSide(meeting, atom, "a"), b: callSide(meeting, atom, "b") };
+export const makeEntry = (meeting: Meeting, atom: Atom, calls: Calls, judgment: Judgment): Entry => {
+  const { place, finding, firmness } = meeting;
   const entry: Entry = {
-    item: id,
+    item: place.compiled.item.id,
     position: place.position,
     atom,
     outcome: judgment.outcome,
@@ -100,7 +112,7 @@ export const makeEntry = (meeting: Meeting, atom: Atom, judgment: Judgment): Ent
     reason: judgment.reason,
     direction: judgment.direction,
     standing: judgment.standing,
-    firmness: firmnessOf(a, b),
+    firmness,
     finding,
   };
   if (judgment.figures !== undefined) entry.figures = judgment.figures;

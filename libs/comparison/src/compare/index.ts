@@ -1,11 +1,13 @@
+import type { AnswerOf } from "@evenhand/shared/answer";
 import type { Atom, Entry } from "@evenhand/shared/comparison";
 import type { Report } from "@evenhand/shared/report";
+import type { Call } from "@evenhand/shared/severity";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
-import { callSide, makeEntry } from "./entry.ts";
+import { callSides, firmnessOf, makeEntry } from "./entry.ts";
 import type { Meeting } from "./entry.ts";
 import { contextMover, findingAt } from "./moving-context.ts";
 import { compareAnswers } from "../compare-answers/index.ts";
-import type { Sides } from "../compare-answers/index.ts";
+import type { AnsweredPair, Sides } from "../compare-answers/index.ts";
 import { compareFaults } from "../compare-faults/index.ts";
 import { compareFitted } from "../compare-fitted/index.ts";
 import { WHOLE } from "../judgment/index.ts";
@@ -28,11 +30,15 @@ export type CompareOptions = {
   readonly samePersons?: SameIds;
 };
 
+const NO_ATOMS: readonly Atom[] = [];
+/** Where no report speaks yet. */
+const NOBODY: Entry["finding"] = { a: null, b: null };
+const SILENT: Entry["firmness"] = { a: null, b: null };
+
 /** A reading that only one side took is judged against its limits. */
-const judgeWhole = (meeting: Meeting): Judgment => {
+const judgeWhole = (meeting: Meeting, call: Call | null): Judgment => {
   const { place, a, b, sides, contexts } = meeting;
-  const call = callSide(meeting, WHOLE, "b") ?? "no-yardstick";
-  const judgment = judgeSilence(a, b, call);
+  const judgment = judgeSilence(a, b, call ?? "no-yardstick");
   if (place.compiled.item.reading === undefined) return judgment;
   const limits = limitsOfOne(a, b, place.compiled.item, {
     a: { instruments: sides.a.instruments, context: contexts.a },
@@ -44,41 +50,68 @@ const judgeWhole = (meeting: Meeting): Judgment => {
 };
 
 /** A fault the inspector did not look for stands as unseen; one only he found is bad; a kind he denies is sound. */
-const judgeAtom = (meeting: Meeting, atom: Atom): Judgment => {
-  const call = atom.of === "fault" ? (callSide(meeting, atom, "b") ?? "no-yardstick") : "good";
-  return judgeSilence(meeting.a, meeting.b, call);
+const judgeAtom = (meeting: Meeting, atom: Atom, call: Call | null): Judgment =>
+  judgeSilence(meeting.a, meeting.b, atom.of === "fault" ? (call ?? "no-yardstick") : "good");
+
+/** Lines as they are said, and where among them those of single faults stand. */
+type Written = { readonly entries: Entry[]; readonly faults: number[] };
+
+const write = ({ entries, faults }: Written, entry: Entry): void => {
+  if (entry.atom.of === "fault") faults.push(entries.length);
+  entries.push(entry);
 };
 
-const appendOneSided = (meeting: Meeting, entries: Entry[]): void => {
-  const { place, a, b } = meeting;
-  const [side, answer] = isClaim(b) ? (["b", b?.answer] as const) : (["a", a?.answer] as const);
-  const atoms = answer?.kind === "faults" ? faultAtoms(answer, side, place.frame) : [];
-  for (const atom of atoms) entries.push(makeEntry(meeting, atom, judgeAtom(meeting, atom)));
-  if (atoms.length === 0) entries.push(makeEntry(meeting, WHOLE, judgeWhole(meeting)));
-};
-
-const append = (meeting: Meeting, entries: Entry[]): void => {
-  const { place, a, b, sides } = meeting;
-  const fitted = compareFitted(a, b);
-  if (fitted !== undefined) return void entries.push(makeEntry(meeting, WHOLE, fitted));
-  // "Not known" claims nothing: what the inspector found stands as if the statement were silent.
-  const silent = a === undefined || b === undefined || isSilence(a, b) || (!isClaim(a) && isClaim(b));
-  if (silent) return appendOneSided(meeting, entries);
-  if (a.answer.kind === "faults" && b.answer.kind === "faults") {
-    const atoms = compareFaults({
-      a: a.answer,
-      b: b.answer,
-      item: place.compiled.item,
-      frame: place.frame,
-      sharedEye: sides.sharing.person(a, b),
-    });
-    for (let index = 0; index < atoms.length; index += 1) {
-      const judged = atoms[index];
-      if (judged !== undefined) entries.push(makeEntry(meeting, judged.atom, judged.said));
-    }
-    return undefined;
+const appendOneSided = (meeting: Meeting, written: Written): void => {
+  const { place, b } = meeting;
+  const side = isClaim(b) ? "b" : "a";
+  const answer = meeting[side]?.answer;
+  const atoms = answer?.kind === "faults" ? faultAtoms(answer, side, place.frame) : NO_ATOMS;
+  for (let index = 0; index < atoms.length; index += 1) {
+    const atom = atoms[index];
+    if (atom === undefined) continue;
+    const calls = callSides(meeting, atom);
+    write(written, makeEntry(meeting, atom, calls, judgeAtom(meeting, atom, calls.b)));
   }
-  entries.push(makeEntry(meeting, WHOLE, compareAnswers({ a, b, place, sides, contexts: meeting.contexts })));
+  if (atoms.length > 0) return;
+  const calls = callSides(meeting, WHOLE);
+  write(written, makeEntry(meeting, WHOLE, calls, judgeWhole(meeting, calls.b)));
+};
+
+const appendFaults = (
+  meeting: Meeting,
+  a: AnswerOf<"faults">,
+  b: AnswerOf<"faults">,
+  sharedEye: boolean,
+  written: Written,
+): void => {
+  const { compiled, frame } = meeting.place;
+  const atoms = compareFaults({ a, b, item: compiled.item, frame, sharedEye });
+  for (let index = 0; index < atoms.length; index += 1) {
+    const judged = atoms[index];
+    if (judged === undefined) continue;
+    const { atom, said } = judged;
+    write(written, makeEntry(meeting, atom, callSides(meeting, atom), said));
+  }
+};
+
+const appendWhole = (meeting: Meeting, judgment: Judgment, written: Written): void =>
+  write(written, makeEntry(meeting, WHOLE, callSides(meeting, WHOLE), judgment));
+
+/** "Not known" claims nothing: what the inspector found stands as if the statement were silent. */
+const isAnswered = (meeting: Meeting): meeting is Meeting & AnsweredPair =>
+  meeting.a !== undefined &&
+  meeting.b !== undefined &&
+  !isSilence(meeting.a, meeting.b) &&
+  (isClaim(meeting.a) || !isClaim(meeting.b));
+
+const append = (meeting: Meeting, written: Written): void => {
+  const fitted = compareFitted(meeting.a, meeting.b);
+  if (fitted !== undefined) return appendWhole(meeting, fitted, written);
+  if (!isAnswered(meeting)) return appendOneSided(meeting, written);
+  const { a, b } = meeting;
+  return a.answer.kind === "faults" && b.answer.kind === "faults"
+    ? appendFaults(meeting, a.answer, b.answer, meeting.sides.sharing.person(a, b), written)
+    : appendWhole(meeting, compareAnswers(meeting), written);
 };
 
 const once = <Value>(make: () => Value): (() => Value) => {
@@ -94,20 +127,10 @@ const sidesOf = (a: Report, b: Report, options: CompareOptions): Sides => ({
   milesBetween: once(() => milesBetween(a, b)),
 });
 
-/** Lines in sheet order, and for each the place it speaks of. */
+/** Lines in sheet order, and the places they speak of: each has at least one, and those of one place stand together. */
 export type Lines = { readonly entries: Entry[]; readonly places: readonly PlannedPlace[] };
 
-/** What has been said so far, and where lines of single faults stand. */
-type Written = { readonly entries: Entry[]; readonly places: PlannedPlace[]; readonly faults: number[] };
-
-const noteLines = ({ entries, places, faults }: Written, place: PlannedPlace): void => {
-  for (let index = places.length; index < entries.length; index += 1) {
-    places.push(place);
-    if (entries[index]?.atom.of === "fault") faults.push(index);
-  }
-};
-
-/** `compare`, with the place of every line, which who goes on with the lines then need not look up. */
+/** `compare`, with the places of the lines, which who goes on with them then need not look up. */
 export const compareByPlace = (
   a: Report,
   b: Report,
@@ -120,31 +143,30 @@ export const compareByPlace = (
   const second = contextMover(b, plan, findingsB);
   const contexts = { a: first.context, b: second.context };
   const sides = sidesOf(a, b, options);
-  const written: Written = { entries: [], places: [], faults: [] };
+  const written: Written = { entries: [], faults: [] };
   let meeting: Meeting | undefined;
   for (let number = 0; number < places.length; number += 1) {
     const place = places[number];
-    if (place === undefined || place.circumstance) continue;
+    if (place === undefined) continue;
     const indexA = findingsA[place.number] ?? -1;
     const indexB = findingsB[place.number] ?? -1;
     if (indexA < 0 && indexB < 0) {
       written.entries.push(place.silent);
-      written.places.push(place);
       continue;
     }
     const findingA = findingAt(a.findings, indexA);
     const findingB = findingAt(b.findings, indexB);
     first.move(place, findingA);
     second.move(place, findingB);
-    meeting ??= { place, a: findingA, b: findingB, finding: { a: null, b: null }, sides, contexts };
+    meeting ??= { place, a: findingA, b: findingB, finding: NOBODY, firmness: SILENT, sides, contexts };
     meeting.place = place;
     meeting.a = findingA;
     meeting.b = findingB;
     meeting.finding = { a: indexA < 0 ? null : indexA, b: indexB < 0 ? null : indexB };
-    append(meeting, written.entries);
-    noteLines(written, place);
+    meeting.firmness = firmnessOf(findingA, findingB);
+    append(meeting, written);
   }
-  return { entries: mirrorFaults(written.entries, written.faults, a, b, sheet), places: written.places };
+  return { entries: mirrorFaults(written.entries, written.faults, a, b, sheet), places };
 };
 
 /**

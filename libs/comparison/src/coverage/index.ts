@@ -35,7 +35,7 @@ const atStakeAt = ({ item, position }: Entry, sheet: CompiledSheet): Severity =>
 /**
  * The places of a comparison, each once; entries of one place stand together.
  *
- * @param placed the place of each entry, where it is known: it need not be looked up then
+ * @param placed the places, where they are known: they need not be looked up then
  * @example placesSeen(entries, statement, inspection, sheet).filter(({ seen }) => !seen)
  */
 export const placesSeen = (
@@ -53,7 +53,7 @@ export const placesSeen = (
     if (last !== undefined && last.item === entry.item && last.position === entry.position) continue;
     last = entry;
     const { item, position, finding } = entry;
-    const atStake = placed[index]?.severity ?? atStakeAt(entry, sheet);
+    const atStake = placed[places.length]?.severity ?? atStakeAt(entry, sheet);
     const stated = isClaim(findingAt(a, finding.a));
     const seen = isClaim(findingAt(b, finding.b));
     const seenSoundNotStated = !stated && entry.coverageOnly === true;

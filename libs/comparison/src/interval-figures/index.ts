@@ -104,6 +104,9 @@ const withUse = (useAllowed: number, figures: ReadingFigures): ReadingFigures =>
   };
 };
 
+const rounded = (value: number, delta: number): number =>
+  Math.abs(value) < ROUNDING_SHARE * delta ? 0 : value;
+
 const finiteOrNull = (value: number): number | null => (Number.isFinite(value) ? value : null);
 
 /**
@@ -118,8 +121,7 @@ const finiteOrNull = (value: number): number | null => (Number.isFinite(value) ?
  */
 export const intervalFigures = (measured: MeasuredPair): ReadingFigures => {
   const { unit, a, b, standardUncertainty, degreesOfFreedom, delta, useAllowed = 0 } = measured;
-  const rounded = (value: number): number => (Math.abs(value) < ROUNDING_SHARE * delta ? 0 : value);
-  const difference = rounded(leftOf(measured));
+  const difference = rounded(leftOf(measured), delta);
   const factor = coverageFactor(degreesOfFreedom);
   const expanded = factor * standardUncertainty;
   const lowerTail =
@@ -133,7 +135,7 @@ export const intervalFigures = (measured: MeasuredPair): ReadingFigures => {
     unit,
     a,
     b,
-    difference: rounded(measured.difference),
+    difference: rounded(measured.difference, delta),
     standardUncertainty,
     degreesOfFreedom: finiteOrNull(degreesOfFreedom),
     coverageFactor: factor,

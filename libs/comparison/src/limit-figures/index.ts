@@ -1,65 +1,27 @@
 import type { LimitCall, LimitFigures } from "@evenhand/shared/comparison";
 import type { Item, Limit, ReadingSpec } from "@evenhand/shared/sheet";
-import { isUnmet, limitsAt, limitValue } from "@evenhand/sheet/call";
-import type { CallContext } from "@evenhand/sheet/call";
+import { isAnyUnmet, limitsAt, limitValue } from "@evenhand/sheet/call";
+import type { CallContext, LimitAt } from "@evenhand/sheet/call";
 import { callConformity, probabilityOfConformity } from "@evenhand/measurement/conformity";
 import { ROUNDING_SHARE } from "@evenhand/measurement/equivalence";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { deltaOf } from "../delta/index.ts";
 
 /** A side against limits: its whole uncertainty (what is shared stays), and its extreme single readings. */
-export type LimitSide = { readonly estimate: Estimate; readonly lowest: number; readonly highest: number };
-
-/** A limit or alarm that judges at least one of two sides, with the figure that holds there. */
-export type LimitInForce = {
-  readonly limit: Limit;
-  readonly value: number;
-  readonly judgesA: boolean;
-  readonly judgesB: boolean;
+export type LimitSide = {
+  readonly estimate: Estimate;
+  readonly extremes: { readonly lowest: number; readonly highest: number };
 };
 
-const NONE: readonly LimitInForce[] = [];
+/** A limit or alarm with the figure that holds at a place. */
+type LimitInForce = { readonly limit: Limit; readonly value: number };
 
 /** A side that the item's yardstick can judge under the conditions it noted. */
 const judging = (
   { yardstickNeeds }: Pick<Item, "yardstickNeeds">,
   context: CallContext | undefined,
 ): CallContext | undefined =>
-  context === undefined || yardstickNeeds === undefined
-    ? context
-    : yardstickNeeds.some((needed) => isUnmet(needed, context.conditions))
-      ? undefined
-      : context;
-
-/**
- * Limits and alarm figures of an item that judge these two sides: those of the place and the car, under the conditions each side
- * noted; where a figure hangs on another answer, the found one decides.
- *
- * @returns none where the item has none, or its yardstick cannot judge
- */
-export const limitsInForce = (
-  item: Pick<Item, "reading" | "yardstickNeeds">,
-  contextA: CallContext | undefined,
-  contextB: CallContext | undefined,
-): readonly LimitInForce[] => {
-  const spec = item.reading;
-  if (spec === undefined || (spec.limits.length === 0 && spec.alarms.length === 0)) return NONE;
-  const judgingA = judging(item, contextA);
-  const judgingB = judging(item, contextB);
-  const inForce: LimitInForce[] = [];
-  const there = limitsAt(spec, (contextA ?? contextB)?.position ?? "");
-  for (let index = 0; index < there.length; index += 1) {
-    const at = there[index];
-    if (at === undefined) continue;
-    const { limit, fixed } = at;
-    const a = judgingA === undefined ? undefined : (fixed ?? limitValue(limit, judgingA));
-    const b = judgingB === undefined ? undefined : (fixed ?? limitValue(limit, judgingB));
-    const value = b ?? a;
-    if (value === undefined) continue;
-    inForce.push({ limit, value, judgesA: a !== undefined, judgesB: b !== undefined });
-  }
-  return inForce;
-};
+  context !== undefined && isAnyUnmet(yardstickNeeds, context.conditions) ? undefined : context;
 
 /** Plain pass or fail, as a regulation has it: every single reading, equality passing, rounding apart. */
 const passesPlainly = (
@@ -68,12 +30,15 @@ const passesPlainly = (
   delta: ReadingSpec["delta"],
 ): boolean => {
   const rounding = ROUNDING_SHARE * deltaOf(delta, side.estimate.value, side.estimate.value);
-  return limit.side === "min" ? side.lowest >= value - rounding : side.highest <= value + rounding;
+  const { lowest, highest } = side.extremes;
+  return limit.side === "min" ? lowest >= value - rounding : highest <= value + rounding;
 };
 
 /** The worst spot is judged by itself: its value, with the uncertainty of the whole. */
-const worstOf = ({ limit }: LimitInForce, { estimate, lowest, highest }: LimitSide): number =>
-  limit.side === "min" ? Math.min(estimate.value, lowest) : Math.max(estimate.value, highest);
+const worstOf = ({ limit }: LimitInForce, { estimate, extremes }: LimitSide): number =>
+  limit.side === "min"
+    ? Math.min(estimate.value, extremes.lowest)
+    : Math.max(estimate.value, extremes.highest);
 
 const call = (inForce: LimitInForce, side: LimitSide, delta: ReadingSpec["delta"]): LimitCall => {
   const { limit, value } = inForce;
@@ -86,26 +51,59 @@ const call = (inForce: LimitInForce, side: LimitSide, delta: ReadingSpec["delta"
   };
 };
 
+/** What a limit asks of a side that the yardstick can judge; `undefined` where it does not speak of it. */
+const askedOf = ({ limit, fixed }: LimitAt, context: CallContext | undefined): number | undefined =>
+  context === undefined ? undefined : (fixed ?? limitValue(limit, context));
+
+/** Whether an item has a limit or alarm figure at a place at all; most readings need not be set against any. */
+export const hasLimits = ({ reading }: Pick<Item, "reading">, position = ""): boolean =>
+  reading !== undefined &&
+  (reading.limits.length > 0 || reading.alarms.length > 0) &&
+  limitsAt(reading, position).length > 0;
+
 /**
- * Each limit in force against each side that was read: plain pass or fail, and the probability of conformity
- * (JCGM 106:2012, 7.2) with the Student distribution of the side's estimate, the worst spot by itself.
+ * Each limit and alarm figure of an item that judges at least one of two sides, against each side that was read: plain pass or fail,
+ * and the probability of conformity (JCGM 106:2012, 7.2) with the Student distribution of the side's estimate, the worst spot by
+ * itself. Those of the place and the car, under the conditions each side noted; where a figure hangs on another answer, the found
+ * one decides.
  *
- * @returns one row a limit, in the sheet's order
- * @example limitFigures(treadSpec, limitsInForce(tread, {}, {}), side, null)[0].a // { plain: "pass", probability: 0.99…, … }
+ * @param contextA what of report A a limit may hang on; `undefined` where A says nothing of the place
+ * @returns one row a limit, in the sheet's order; none where the item has none, or its yardstick cannot judge
+ * @example limitFigures(tread, {}, {}, side, null)[0].a // { plain: "pass", probability: 0.99…, … }
  */
 export const limitFigures = (
-  spec: ReadingSpec,
-  inForce: readonly LimitInForce[],
+  item: Pick<Item, "reading" | "yardstickNeeds">,
+  contextA: CallContext | undefined,
+  contextB: CallContext | undefined,
   a: LimitSide | null,
   b: LimitSide | null,
-): LimitFigures[] =>
-  inForce.map((each) => ({
-    side: each.limit.side,
-    value: each.value,
-    unit: spec.unit,
-    source: each.limit.source.text,
-    practice: each.limit.source.kind === "common-practice",
-    severity: each.limit.severity,
-    a: a !== null && each.judgesA ? call(each, a, spec.delta) : null,
-    b: b !== null && each.judgesB ? call(each, b, spec.delta) : null,
-  }));
+): LimitFigures[] => {
+  const position = (contextA ?? contextB)?.position;
+  if (item.reading === undefined || !hasLimits(item, position)) return [];
+  const { unit, delta } = item.reading;
+  const judgingA = judging(item, contextA);
+  const judgingB = judging(item, contextB);
+  let rows: LimitFigures[] | undefined;
+  for (const at of limitsAt(item.reading, position ?? "")) {
+    const askedA = askedOf(at, judgingA);
+    const askedB = askedOf(at, judgingB);
+    const value = askedB ?? askedA;
+    if (value === undefined) continue;
+    const { limit } = at;
+    const inForce: LimitInForce = { limit, value };
+    const row: LimitFigures = {
+      side: limit.side,
+      value,
+      unit,
+      source: limit.source.text,
+      practice: limit.source.kind === "common-practice",
+      severity: limit.severity,
+      a: a !== null && askedA !== undefined ? call(inForce, a, delta) : null,
+      b: b !== null && askedB !== undefined ? call(inForce, b, delta) : null,
+    };
+    // A list of just one is by far the most frequent.
+    if (rows === undefined) rows = [row];
+    else rows.push(row);
+  }
+  return rows ?? [];
+};

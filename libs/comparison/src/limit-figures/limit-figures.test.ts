@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { LimitFigures } from "@evenhand/shared/comparison";
 import { readingItem, treadSpec } from "../../testing/small-items.ts";
-import { limitFigures, limitsInForce } from "./index.ts";
+import { limitFigures } from "./index.ts";
 import type { LimitSide } from "./index.ts";
 
 const spec = treadSpec();
@@ -11,11 +11,10 @@ const side = (lowest: number, highest = lowest, standardUncertainty = 0.2) => ({
     standardUncertainty,
     degreesOfFreedom: Number.POSITIVE_INFINITY,
   },
-  lowest,
-  highest,
+  extremes: { lowest, highest },
 });
 const judge = (own: typeof spec, a: LimitSide | null, b: LimitSide | null) =>
-  limitFigures(own, limitsInForce(readingItem(own), {}, {}), a, b);
+  limitFigures(readingItem(own), {}, {}, a, b);
 const first = (limits: LimitFigures[]) => limits[0];
 
 describe("limitFigures", () => {

@@ -10,18 +10,6 @@ export type PairedPlaces = {
 
 type Placed = Pick<Report, "findings" | "vehicle">;
 
-const placesOfFindings = ({ findings }: Placed, plan: Plan): PlannedPlace[] => {
-  const places: PlannedPlace[] = [];
-  for (const { item, position } of findings) places.push(plan.place(item, position));
-  return places;
-};
-
-const indexByNumber = (places: readonly PlannedPlace[], count: number): Int32Array => {
-  const indexes = new Int32Array(count).fill(-1);
-  for (let index = 0; index < places.length; index += 1) indexes[places[index]?.number ?? 0] = index;
-  return indexes;
-};
-
 const bySheet = (first: PlannedPlace, second: PlannedPlace): number => first.order - second.order;
 
 /** Findings are mostly written in the order of the sheet, and then there is nothing to sort. */
@@ -34,62 +22,61 @@ const inSheetOrder = (places: PlannedPlace[]): PlannedPlace[] => {
   return places;
 };
 
-/** Two lists in sheet order as one: putting a few places between many is less work than sorting them all. */
+/** Two lists in sheet order as one, from behind: putting a few places between many is less work than sorting them all. */
 const merged = (many: readonly PlannedPlace[], few: readonly PlannedPlace[]): readonly PlannedPlace[] => {
   if (few.length === 0) return many;
-  const all: PlannedPlace[] = [];
-  let next = 0;
-  for (const place of many) {
-    for (let one = few[next]; one !== undefined && one.order < place.order; one = few[next]) {
-      all.push(one);
-      next += 1;
-    }
-    all.push(place);
-  }
-  for (let one = few[next]; one !== undefined; one = few[next]) {
-    all.push(one);
-    next += 1;
+  const all = many.concat(few);
+  let ofMany = many.length - 1;
+  let ofFew = few.length - 1;
+  for (let at = all.length - 1; ofFew >= 0; at -= 1) {
+    const one = many[ofMany];
+    const other = few[ofFew];
+    if (other === undefined) break;
+    const isOne = one !== undefined && one.order > other.order;
+    all[at] = isOne ? one : other;
+    if (isOne) ofMany -= 1;
+    else ofFew -= 1;
   }
   return all;
 };
 
-/** Those of several lists that a first list lacks, each once. */
-const missingFrom = (
-  list: readonly PlannedPlace[],
-  others: readonly (readonly PlannedPlace[])[],
-  count: number,
-): PlannedPlace[] => {
-  const known = new Uint8Array(count);
-  for (const { number } of list) known[number] = 1;
-  const missing: PlannedPlace[] = [];
-  for (const other of others) {
-    if (other === list) continue;
-    for (const place of other) {
-      if (known[place.number] === 1) continue;
-      known[place.number] = 1;
-      missing.push(place);
-    }
+/** Which places stand on a list already, by their number, and those that were met beside it. */
+type Met = { readonly listed: Uint8Array; readonly missing: PlannedPlace[] };
+
+const meet = (place: PlannedPlace, { listed, missing }: Met): void => {
+  if (listed[place.number] === 1 || place.circumstance) return;
+  listed[place.number] = 1;
+  missing.push(place);
+};
+
+const indexByNumber = ({ findings }: Placed, plan: Plan, met: Met): Int32Array => {
+  const indexes = new Int32Array(met.listed.length).fill(-1);
+  for (let index = 0; index < findings.length; index += 1) {
+    const finding = findings[index];
+    if (finding === undefined) continue;
+    const place = plan.place(finding.item, finding.position);
+    indexes[place.number] = index;
+    meet(place, met);
   }
-  return missing;
+  return indexes;
 };
 
 /**
  * Lines two reports up: every place that applies to the car as either of them describes it, and any other that one of
- * them answered.
+ * them answered, but circumstances, which are never compared.
  *
  * @throws {RangeError} when a finding's place is not on the sheet
  * @example pairPlaces(statement, inspection, planOf(sheet)).places.length // 712
  */
 export const pairPlaces = (a: Placed, b: Placed, plan: Plan): PairedPlaces => {
-  const placesA = placesOfFindings(a, plan);
-  const placesB = placesOfFindings(b, plan);
   const applicable = plan.applicable(a.vehicle.form);
-  const others = [plan.applicable(b.vehicle.form), placesA, placesB];
-  const count = plan.count();
-  const missing = inSheetOrder(missingFrom(applicable, others, count));
-  return {
-    places: merged(applicable, missing),
-    findingsA: indexByNumber(placesA, count),
-    findingsB: indexByNumber(placesB, count),
-  };
+  const others = plan.applicable(b.vehicle.form);
+  // A finding may be the first the plan hears of its place.
+  const most = plan.count() + a.findings.length + b.findings.length;
+  const met: Met = { listed: new Uint8Array(most), missing: [] };
+  for (const { number } of applicable) met.listed[number] = 1;
+  if (others !== applicable) for (const place of others) meet(place, met);
+  const findingsA = indexByNumber(a, plan, met);
+  const findingsB = indexByNumber(b, plan, met);
+  return { places: merged(applicable, inSheetOrder(met.missing)), findingsA, findingsB };
 };

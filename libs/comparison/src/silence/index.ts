@@ -12,7 +12,7 @@ import { matchFaults } from "../fault-matches/index.ts";
 import type { FaultFrame } from "../fault-matches/index.ts";
 import { SEEN_SOUND } from "../judgment/index.ts";
 import type { Judgment } from "../judgment/index.ts";
-import { limitFigures, limitsInForce } from "../limit-figures/index.ts";
+import { hasLimits, limitFigures } from "../limit-figures/index.ts";
 import type { LimitSide } from "../limit-figures/index.ts";
 import { readSide, sideEstimate } from "@evenhand/sheet/reading-side";
 
@@ -104,7 +104,7 @@ const limitSide = (
 ): LimitSide | null => {
   if (finding?.answer.kind !== "reading") return null;
   const side = readSide(finding.answer, spec, instruments.get(finding.instrument ?? ""));
-  return { estimate: sideEstimate(side, true), lowest: side.lowest, highest: side.highest };
+  return { estimate: sideEstimate(side, true), extremes: side };
 };
 
 /**
@@ -123,17 +123,14 @@ export const limitsOfOne = (
 ): LimitFigures[] => {
   const spec = item.reading;
   if (spec === undefined) return [];
-  const inForce = limitsInForce(
+  const contextA = a === undefined ? undefined : sides.a.context;
+  const contextB = b === undefined ? undefined : sides.b.context;
+  if (!hasLimits(item, (contextA ?? contextB)?.position)) return [];
+  return limitFigures(
     item,
-    a === undefined ? undefined : sides.a.context,
-    b === undefined ? undefined : sides.b.context,
+    contextA,
+    contextB,
+    limitSide(a, spec, sides.a.instruments),
+    limitSide(b, spec, sides.b.instruments),
   );
-  return inForce.length === 0
-    ? []
-    : limitFigures(
-        spec,
-        inForce,
-        limitSide(a, spec, sides.a.instruments),
-        limitSide(b, spec, sides.b.instruments),
-      );
 };

@@ -1,6 +1,5 @@
-import { combineUncertainty } from "../combine-uncertainty/index.ts";
 import type { Estimate } from "../estimate/index.ts";
-import { welchSatterthwaite } from "../welch-satterthwaite/index.ts";
+import { lossOf } from "../welch-satterthwaite/index.ts";
 
 /**
  * The difference a − b of two independent estimates, with its standard uncertainty and effective degrees of
@@ -12,10 +11,14 @@ import { welchSatterthwaite } from "../welch-satterthwaite/index.ts";
  * // { value: 6, standardUncertainty: 5, degreesOfFreedom: Infinity }
  */
 export const difference = (a: Estimate, b: Estimate): Estimate => {
-  const both = [a, b];
+  // What combineUncertainty and welchSatterthwaite give for the two, without a list of them.
+  const variance = a.standardUncertainty ** 2 + b.standardUncertainty ** 2;
+  const loss =
+    lossOf(a.standardUncertainty, variance, a.degreesOfFreedom) +
+    lossOf(b.standardUncertainty, variance, b.degreesOfFreedom);
   return {
     value: a.value - b.value,
-    standardUncertainty: combineUncertainty(both),
-    degreesOfFreedom: welchSatterthwaite(both),
+    standardUncertainty: Math.sqrt(variance),
+    degreesOfFreedom: 1 / loss,
   };
 };

@@ -37,6 +37,16 @@ export const isUnmet = (needed: ConditionNeeded, conditions: Finding["conditions
   );
 };
 
+/** Whether what was noted speaks against any of several conditions. Without a function made for every line it is asked for. */
+export const isAnyUnmet = (
+  needs: readonly ConditionNeeded[] | undefined,
+  conditions: Finding["conditions"],
+): boolean => {
+  if (needs === undefined || conditions === undefined) return false;
+  for (const needed of needs) if (isUnmet(needed, conditions)) return true;
+  return false;
+};
+
 const meanIn = ({ values, unit: from }: AnswerOf<"reading">, unit: UnitSymbol): number => {
   let sum = 0;
   for (let index = 0; index < values.length; index += 1)
@@ -52,6 +62,12 @@ const otherReading = ({ item, unit }: Elsewhere, context: CallContext): number |
   return meanIn(answer, unit);
 };
 
+const rowUpTo = (rows: NonNullable<Limit["byReading"]>["rows"], read: number) =>
+  rows.find(({ upTo }) => read <= upTo);
+
+const rowOfOption = (rows: NonNullable<Limit["byOption"]>["rows"], option: string | undefined) =>
+  rows.find((row) => row.option === option);
+
 /**
  * The figure a limit asks for in one report, in the item's base unit: its own, or the one another answer decides. `undefined`
  * where the limit does not speak of this car or condition.
@@ -66,17 +82,16 @@ export const limitValue = (limit: Limit, context: CallContext): number | undefin
   if (limit.needsFitted !== undefined && context.other?.(limit.needsFitted)?.kind === "not-fitted") {
     return undefined;
   }
-  if (limit.when?.some((needed) => isUnmet(needed, conditions)) === true) return undefined;
+  if (isAnyUnmet(limit.when, conditions)) return undefined;
   if (limit.isReadingOf !== undefined) return otherReading(limit.isReadingOf, context);
   if (limit.byReading !== undefined) {
     const read = otherReading(limit.byReading, context);
-    const row = read === undefined ? undefined : limit.byReading.rows.find(({ upTo }) => read <= upTo);
-    return row?.value ?? limit.value;
+    return (read === undefined ? undefined : rowUpTo(limit.byReading.rows, read)?.value) ?? limit.value;
   }
   if (limit.byOption !== undefined) {
     const answer = context.other?.(limit.byOption.item, context.position);
     const option = answer?.kind === "choice" ? answer.option : undefined;
-    return limit.byOption.rows.find((row) => row.option === option)?.value ?? limit.value;
+    return rowOfOption(limit.byOption.rows, option)?.value ?? limit.value;
   }
   return limit.value;
 };
@@ -146,7 +161,7 @@ const isAnyPast = (
 const isSound = (answer: AnswerOf<"reading">, spec: ReadingSpec, context: CallContext): boolean => {
   const { sound } = spec;
   if (sound === undefined) return true;
-  if (sound.when?.some((needed) => isUnmet(needed, context.conditions)) === true) return false;
+  if (isAnyUnmet(sound.when, context.conditions)) return false;
   const { atLeast, atMost } = sound;
   return (
     (atLeast === undefined || !isAnyPast(answer, "min", atLeast, spec)) &&
@@ -219,6 +234,7 @@ const callReading = (
 
 /** Stretches are fractions of few digits: what differs by less is rounding. */
 const ROUNDING = 1e-9;
+const GRADES: readonly string[] = houseGrades;
 
 const callGrade = (
   answer: AnswerOf<"grade">,
@@ -228,7 +244,7 @@ const callGrade = (
   const stretch = gradeStretch(answer, scales);
   if (stretch === undefined) return "no-yardstick";
   const [low, high] = stretch;
-  const edge = (houseGrades.findIndex((grade) => grade === spec.badFrom) + 1) * houseStep;
+  const edge = (GRADES.indexOf(spec.badFrom) + 1) * houseStep;
   if (low >= edge - ROUNDING) return "good";
   // A word that covers both sides of bad says neither, unless it is the worst its scale has.
   if (high > edge + ROUNDING && low > 0) return "no-yardstick";
@@ -253,12 +269,23 @@ const callPresence = ({ value }: AnswerOf<"presence">, spec: NonNullable<Item["p
   return spec.onlyIfPromised === true ? "good" : spec.severity;
 };
 
-const callOption = (id: string, { options }: NonNullable<Item["choice"]>, position: string): Call => {
+const callListed = (id: string, { options }: NonNullable<Item["choice"]>, position: string): Call => {
   for (let index = 0; index < options.length; index += 1) {
     const option = options[index];
     if (option?.id === id) return option.at?.[position] ?? option.call;
   }
   return "no-yardstick";
+};
+
+/** What nothing judges by itself may follow another answer's call. */
+const callOption = (
+  id: string,
+  spec: NonNullable<Item["choice"]>,
+  position: string,
+  followed: Call | undefined,
+): Call => {
+  const own = callListed(id, spec, position);
+  return own === "no-yardstick" && id !== "not-known" && isBadCall(followed) ? followed : own;
 };
 
 /** The worse of two calls; good only where both are. */
@@ -275,12 +302,10 @@ const callChoice = (
   { position = "", otherCall }: CallContext,
 ): Call => {
   const followed = spec.followsCallOf === undefined ? undefined : otherCall?.(spec.followsCallOf, position);
-  const callOne = (id: string): Call => {
-    const own = callOption(id, spec, position);
-    return own === "no-yardstick" && id !== "not-known" && isBadCall(followed) ? followed : own;
-  };
-  let worst = callOne(answer.option);
-  if (answer.also !== undefined) for (const id of answer.also) worst = worseCall(worst, callOne(id));
+  let worst = callOption(answer.option, spec, position, followed);
+  if (answer.also !== undefined) {
+    for (const id of answer.also) worst = worseCall(worst, callOption(id, spec, position, followed));
+  }
   return worst;
 };
 
@@ -338,8 +363,7 @@ const callFaults = (answer: AnswerOf<"faults">, item: Item, context: CallContext
  */
 export const callOf = (answer: Answer, item: Item, context: CallContext = NOTHING): Call => {
   if (item.circumstance === true) return "no-yardstick";
-  if (item.yardstickNeeds?.some((needed) => isUnmet(needed, context.conditions)) === true)
-    return "no-yardstick";
+  if (isAnyUnmet(item.yardstickNeeds, context.conditions)) return "no-yardstick";
   switch (answer.kind) {
     case "reading":
       return item.reading === undefined

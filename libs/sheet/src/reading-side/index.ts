@@ -46,28 +46,29 @@ const quantityIn = (quantity: Quantity | undefined, unit: UnitSymbol): number | 
     ? convertDifference(quantity.value, quantity.unit, unit)
     : undefined;
 
-/** An instrument whose resolution or accuracy is not stated is held to the item's ordinary one. */
-const instrumentFigures = (spec: ReadingSpec, instrument: Instrument, size: number) => {
-  const absolute = quantityIn(instrument.accuracy?.absolute, spec.unit);
-  const stated =
-    instrument.accuracy !== undefined && (absolute !== undefined || instrument.accuracy.share > 0);
-  return {
-    resolution: quantityIn(instrument.resolution, spec.unit) ?? spec.instrument.resolution,
-    accuracy: stated
-      ? sizeWithShare({ absolute: absolute ?? 0, share: instrument.accuracy?.share ?? 0 }, size)
-      : sizeWithShare(spec.instrument.accuracy, size),
-  };
+/** An instrument whose accuracy is not stated is held to the item's ordinary one. */
+const instrumentAccuracy = (spec: ReadingSpec, { accuracy }: Instrument, size: number): number => {
+  const absolute = quantityIn(accuracy?.absolute, spec.unit);
+  if (accuracy === undefined || !(absolute !== undefined || accuracy.share > 0)) {
+    return sizeWithShare(spec.instrument.accuracy, size);
+  }
+  return (absolute ?? 0) + accuracy.share * Math.abs(size);
 };
 
 /** Where no instrument is named: the eye where eyes read, else the ordinary instrument at twice its stated accuracy. */
-const figuresOf = (spec: ReadingSpec, instrument: Instrument | undefined, size: number, byEye: boolean) => {
-  if (instrument !== undefined) return instrumentFigures(spec, instrument, size);
-  if (byEye) return { resolution: 0, accuracy: sizeWithShare(spec.byEye, size) };
-  return {
-    resolution: spec.instrument.resolution,
-    accuracy: 2 * sizeWithShare(spec.instrument.accuracy, size),
-  };
+const accuracyOf = (
+  spec: ReadingSpec,
+  instrument: Instrument | undefined,
+  size: number,
+  byEye: boolean,
+): number => {
+  if (instrument !== undefined) return instrumentAccuracy(spec, instrument, size);
+  return byEye ? sizeWithShare(spec.byEye, size) : 2 * sizeWithShare(spec.instrument.accuracy, size);
 };
+
+/** That of the item's ordinary instrument where none is named, or its own is not stated; the eye has none. */
+const resolutionOf = (spec: ReadingSpec, instrument: Instrument | undefined, byEye: boolean): number =>
+  byEye ? 0 : (quantityIn(instrument?.resolution, spec.unit) ?? spec.instrument.resolution);
 
 /** Means of the readings at each named spot; a reading without a spot stands for itself. */
 const spotMeans = (readings: readonly ReadingValue[], values: readonly number[]): number[] => {
@@ -91,10 +92,15 @@ const countNamedSpots = (readings: readonly ReadingValue[]): number => {
   return named;
 };
 
-const inBaseUnit = ({ values, unit: from }: Reading, unit: UnitSymbol): number[] => {
-  const [first] = values;
-  if (first !== undefined && values.length === 1) return [convert(first.value, from, unit)];
-  return values.map(({ value }) => convert(value, from, unit));
+const allInBaseUnit = ({ values, unit: from }: Reading, unit: UnitSymbol): number[] =>
+  values.map(({ value }) => convert(value, from, unit));
+
+/** One value is by far the most frequent case. */
+const inBaseUnit = (answer: Reading, unit: UnitSymbol): number[] => {
+  const [first] = answer.values;
+  return first !== undefined && answer.values.length === 1
+    ? [convert(first.value, answer.unit, unit)]
+    : allInBaseUnit(answer, unit);
 };
 
 const least = (values: readonly number[]): number => {
@@ -116,20 +122,21 @@ const expectedScatter = ({ repeatability }: ReadingSpec, size: number): number =
     ? repeatability.value
     : Math.hypot(repeatability.value, repeatability.share * size);
 
-/** s₀, unless the scatter seen is larger than s₀ (and placement, over several spots) explains at 1 %. */
-const chooseScatter = (spec: ReadingSpec, samples: readonly number[], size: number, placement: number) => {
-  const scatter = expectedScatter(spec, size);
-  const { degreesOfFreedom } = spec.repeatability;
-  const kept = { scatter, scatterDegreesOfFreedom: degreesOfFreedom, scatterReplaced: false };
-  if (samples.length < 2) return kept;
-  const seen = sampleStandardDeviation(samples);
-  if (seen <= scatter) return kept;
+/** Whether a scatter seen is larger than s₀ (and placement, over several spots) explains at 1 %. */
+const isBeyondChance = (
+  seen: number,
+  samples: number,
+  scatter: number,
+  placement: number,
+  degreesOfFreedom: number,
+): boolean => {
+  if (seen <= scatter) return false;
   const expected = placement === 0 ? scatter : Math.hypot(scatter, placement);
-  if (seen <= expected) return kept;
-  const observed = { standardDeviation: seen, degreesOfFreedom: samples.length - 1 };
-  return fTest(observed, { standardDeviation: expected, degreesOfFreedom }).larger
-    ? { scatter: seen, scatterDegreesOfFreedom: samples.length - 1, scatterReplaced: true }
-    : kept;
+  if (seen <= expected) return false;
+  return fTest(
+    { standardDeviation: seen, degreesOfFreedom: samples - 1 },
+    { standardDeviation: expected, degreesOfFreedom },
+  ).larger;
 };
 
 /**
@@ -155,24 +162,30 @@ export const readSide = (
   const center = mean(samples);
   const placement = overSpots ? 0 : spec.placement;
   const byEye = instrument === undefined && spec.eyesRead === true;
-  const figures = figuresOf(spec, instrument, center, byEye);
+  const { degreesOfFreedom } = spec.repeatability;
+  const expected = expectedScatter(spec, center);
+  const seen = samples.length < 2 ? 0 : sampleStandardDeviation(samples);
+  const isBeyond = isBeyondChance(
+    seen,
+    samples.length,
+    expected,
+    spots > 1 ? placement : 0,
+    degreesOfFreedom,
+  );
   // Values at named spots of one place may rightly differ: wear is not scatter.
-  const seen = chooseScatter(spec, samples, center, spots > 1 ? placement : 0);
-  const patterned = named > 1 && seen.scatterReplaced;
-  const { scatter, scatterDegreesOfFreedom, scatterReplaced } = patterned
-    ? chooseScatter(spec, [], center, placement)
-    : seen;
+  const patterned = named > 1 && isBeyond;
+  const scatterReplaced = isBeyond && !patterned;
   return {
     mean: center,
     count: values.length,
     lowest: least(values),
     highest: most(values),
-    scatter,
-    scatterDegreesOfFreedom,
+    scatter: scatterReplaced ? seen : expected,
+    scatterDegreesOfFreedom: scatterReplaced ? samples.length - 1 : degreesOfFreedom,
     scatterReplaced,
     samples: samples.length,
-    resolution: figures.resolution,
-    accuracy: figures.accuracy,
+    resolution: resolutionOf(spec, instrument, byEye),
+    accuracy: accuracyOf(spec, instrument, center, byEye),
     placement,
     spots,
     patterned,
