@@ -63,7 +63,29 @@ test("every key the scenario names is there", () => {
         ...scenario.comparisons.flatMap(({ a, b }) => [a, b]),
       ],
     ],
-    [orders, [...scenario.comparisons, ...scenario.reports].flatMap(({ order }) => order ?? [])],
+    [
+      new Set([...orders, ...keys(scenario.visits)]),
+      [...scenario.comparisons, ...scenario.reports].flatMap(({ order }) => order ?? []),
+    ],
+    [reports, scenario.visits.map(({ begun }) => begun?.report)],
+    [keys(scenario.calendars), scenario.visits.map(({ calendar }) => calendar)],
+    [
+      vehicles,
+      [...scenario.visits, ...scenario.questions, ...scenario.complaints].map(({ vehicle }) => vehicle),
+    ],
+    [
+      accounts,
+      [
+        ...[...scenario.sites, ...scenario.calendars, ...scenario.questions, ...scenario.complaints].map(
+          ({ by }) => by,
+        ),
+        ...scenario.visits.flatMap(({ buyer, moves, begun }) => [
+          buyer,
+          ...moves.map(({ by }) => by),
+          begun?.by,
+        ]),
+      ],
+    ],
     [comparisons, [...scenario.releases, ...scenario.summaries].map(({ comparison }) => comparison)],
     [comparisons, [scenario.mainCase.comparison]],
   ];
@@ -77,9 +99,14 @@ test("two dealers, three inspectors, three buyers and six cars, each at its stag
   expect([ofKind("dealer"), ofKind("inspector"), ofKind("buyer"), scenario.vehicles.length]).toEqual([
     2, 3, 3, 6,
   ]);
-  expect(new Set(scenario.orders.map(({ state }) => state))).toEqual(
-    new Set(["ordered", "accepted", "reported"]),
-  );
+  expect(new Set(scenario.orders.map(({ state }) => state))).toEqual(new Set(["reported"]));
+  expect(scenario.visits.map(({ moves, begun }) => moves.at(-1)?.move ?? begun?.by ?? "asked")).toEqual([
+    "confirm",
+    "confirm",
+    "accept",
+    "asked",
+    "cancel",
+  ]);
   expect(scenario.reports.filter(({ state }) => state === "draft").map(({ kind }) => kind)).toEqual([
     "statement",
     "inspection",
