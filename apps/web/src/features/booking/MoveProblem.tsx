@@ -11,7 +11,7 @@ import { Notice } from "../../ui/Notice";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import { useTimes } from "../../entities/time/use-times";
 import { useItemWords } from "../../entities/sheet/item-words";
-import { useConflictWords } from "./reasons";
+import { useConflictWords } from "./use-conflict-words";
 
 const When = z.union([z.string(), z.number()]).transform((at) => new Date(at).toISOString());
 

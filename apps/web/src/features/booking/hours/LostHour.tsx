@@ -10,7 +10,7 @@ import { moneyText } from "../../../ui/money";
 import { Notice } from "../../../ui/Notice";
 import { ProblemNotice } from "../../../ui/ProblemNotice";
 import { useTimes } from "../../../entities/time/use-times";
-import { useReason } from "../reasons";
+import { useReason } from "./use-reason";
 import { ReasonList } from "./ReasonList";
 import styles from "../Booking.module.css";
 

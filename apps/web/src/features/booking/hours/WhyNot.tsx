@@ -7,7 +7,7 @@ import { Empty, Panel } from "../../../ui/Page";
 import { ProblemNotice } from "../../../ui/ProblemNotice";
 import { useTimes } from "../../../entities/time/use-times";
 import { dayQuery, type OfferWish } from "../../../entities/appointment/queries";
-import { useReason } from "../reasons";
+import { useReason } from "./use-reason";
 import { ReasonList } from "./ReasonList";
 import { stretchesOf, type Stretch } from "./stretches";
 import styles from "../Booking.module.css";

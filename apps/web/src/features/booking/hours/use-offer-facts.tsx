@@ -5,7 +5,7 @@ import { useText } from "../../../strings/text";
 import { When } from "../../../entities/time/When";
 import { useDuration } from "../../../entities/time/use-duration";
 import { useTimes } from "../../../entities/time/use-times";
-import { useMiles } from "../reasons";
+import { useMiles } from "../use-miles";
 import type { Found } from "./use-hours";
 import { useInspectorLine } from "./use-inspector-line";
 

@@ -1,119 +1,110 @@
-import { Button, Checkbox } from "@mantine/core";
-import { useRef, useState, type FormEvent } from "react";
+import { Button } from "@mantine/core";
+import { useReducer, type Dispatch } from "react";
 import { call } from "../../../service/client";
 import { useText } from "../../../strings/text";
+import { TickField } from "../../../ui/Fields";
 import { Notice } from "../../../ui/Notice";
-import { Panel } from "../../../ui/Page";
 import { useCarName } from "../../../entities/car/CarName";
+import { DealingFields, InterestFields } from "../../../entities/declaration/DeclarationFields";
 import styles from "../Booking.module.css";
 import { VisitCaution } from "../PlanView";
-import { DealingFields, InterestFields } from "../../../entities/declaration/DeclarationFields";
-import {
-  interestBody,
-  newInterest,
-  type DealingTyped,
-  type InterestTyped,
-} from "../../../entities/declaration/declarations";
-import { MoveProblem } from "../MoveProblem";
+import { declaredAfter, declaredBody, nothingDeclared, type Declared, type DeclaredStep } from "./declared";
+import { MoveForm } from "./MoveForm";
 import type { MoveProps } from "./Moves";
 import { useMove } from "../use-move";
 
-const replaced = <T extends { readonly key: number }>(list: readonly T[], one: T): readonly T[] =>
-  list.map((other) => (other.key === one.key ? one : other));
+const useAccept = ({ id, revision, zone }: MoveProps["appointment"], declared: Declared) =>
+  useMove({ id }, () =>
+    call("appointments.accept", {
+      params: { id },
+      ifMatch: revision,
+      body: declaredBody(declared, zone),
+    }),
+  );
+
+interface PartProps extends MoveProps {
+  readonly declared: Declared;
+  readonly step: Dispatch<DeclaredStep>;
+}
+
+const Interests = ({ appointment: { dealer, zone }, declared, step }: PartProps) => {
+  const t = useText();
+  const { interests, dealings } = declared;
+  return (
+    <div className={styles.part}>
+      <h3>{t("moves.accept.interest", { dealer: dealer.name })}</h3>
+      {interests.length === 0 && dealings.length === 0 && (
+        <p className={styles.hint}>{t("moves.accept.none")}</p>
+      )}
+      {interests.map((one) => (
+        <InterestFields
+          key={one.key}
+          value={one}
+          onChange={(interest) => step({ step: "change-interest", interest })}
+          onRemove={() => step({ step: "remove-interest", key: one.key })}
+        />
+      ))}
+      <div>
+        <Button variant="default" onClick={() => step({ step: "add-interest", zone })}>
+          {t("moves.accept.interest.add")}
+        </Button>
+      </div>
+    </div>
+  );
+};
+
+const Dealings = ({ appointment: { cars }, declared, step }: PartProps) => {
+  const t = useText();
+  const name = useCarName();
+  const named = cars.map((car) => ({ id: car.id, name: name(car) }));
+  const vehicle = cars[0]?.id ?? "";
+  return (
+    <div className={styles.part}>
+      <h3>{t("moves.accept.dealing")}</h3>
+      {declared.dealings.map((one) => (
+        <DealingFields
+          key={one.key}
+          value={one}
+          cars={named}
+          onChange={(dealing) => step({ step: "change-dealing", dealing })}
+          onRemove={() => step({ step: "remove-dealing", key: one.key })}
+        />
+      ))}
+      <div>
+        <Button variant="default" onClick={() => step({ step: "add-dealing", vehicle })}>
+          {t("moves.accept.dealing.add")}
+        </Button>
+      </div>
+    </div>
+  );
+};
 
 /** The inspector declares what there is to declare, then accepts. */
 export const AcceptVisit = ({ appointment }: MoveProps) => {
   const t = useText();
-  const name = useCarName();
-  const { zone, dealer, cars } = appointment;
-  const [interests, setInterests] = useState<readonly InterestTyped[]>([]);
-  const [dealings, setDealings] = useState<readonly DealingTyped[]>([]);
-  const [independent, setIndependent] = useState(false);
-  const lastKey = useRef(0);
-  const nextKey = (): number => (lastKey.current += 1);
-  const accept = useMove(appointment, () =>
-    call("appointments.accept", {
-      params: { id: appointment.id },
-      ifMatch: appointment.revision,
-      body: {
-        independent: true,
-        interests: interests.map((one) => interestBody(one, zone)),
-        dealings: dealings.map(({ vehicle, dealing, note }) => ({ vehicle, dealing, note })),
-      },
-    }),
-  );
-  const submit = (event: FormEvent): void => {
-    event.preventDefault();
-    accept.mutate(undefined);
-  };
+  const [declared, step] = useReducer(declaredAfter, nothingDeclared);
+  const accept = useAccept(appointment, declared);
   return (
-    <Panel title={t("moves.accept.title")} hint={t("moves.accept.what")}>
-      <form className={styles.form} onSubmit={submit}>
-        {accept.error !== null && <MoveProblem error={accept.error} appointment={appointment} />}
-        <Notice kind="note">
-          <p>{t("moves.accept.blind")}</p>
-        </Notice>
-        <div className={styles.part}>
-          <h3>{t("moves.accept.interest", { dealer: dealer.name })}</h3>
-          {interests.length === 0 && dealings.length === 0 && (
-            <p className={styles.hint}>{t("moves.accept.none")}</p>
-          )}
-          {interests.map((one) => (
-            <InterestFields
-              key={one.key}
-              value={one}
-              onChange={(next) => setInterests(replaced(interests, next))}
-              onRemove={() => setInterests(interests.filter(({ key }) => key !== one.key))}
-            />
-          ))}
-          <div>
-            <Button
-              variant="default"
-              onClick={() => setInterests([...interests, newInterest(nextKey(), zone)])}
-            >
-              {t("moves.accept.interest.add")}
-            </Button>
-          </div>
-        </div>
-        <div className={styles.part}>
-          <h3>{t("moves.accept.dealing")}</h3>
-          {dealings.map((one) => (
-            <DealingFields
-              key={one.key}
-              value={one}
-              cars={cars.map((car) => ({ id: car.id, name: name(car) }))}
-              onChange={(next) => setDealings(replaced(dealings, next))}
-              onRemove={() => setDealings(dealings.filter(({ key }) => key !== one.key))}
-            />
-          ))}
-          <div>
-            <Button
-              variant="default"
-              onClick={() =>
-                setDealings([
-                  ...dealings,
-                  { key: nextKey(), vehicle: cars[0]?.id ?? "", dealing: "repaired", note: "" },
-                ])
-              }
-            >
-              {t("moves.accept.dealing.add")}
-            </Button>
-          </div>
-        </div>
-        <p className={styles.hint}>{t("moves.accept.warning")}</p>
-        <VisitCaution plan={appointment.plan} />
-        <Checkbox
-          size="md"
-          label={t("moves.accept.independent", { dealer: dealer.name })}
-          checked={independent}
-          onChange={(event) => setIndependent(event.currentTarget.checked)}
-        />
-        <div>
-          <Button type="submit" size="md" disabled={!independent} loading={accept.isPending}>
-            {t("moves.accept.do")}
-          </Button>
-        </div>
-      </form>
-    </Panel>
+    <MoveForm
+      appointment={appointment}
+      of="accept"
+      hint={t("moves.accept.what")}
+      moving={accept}
+      isReady={declared.independent}
+      onSubmit={() => accept.mutate(undefined)}
+    >
+      <Notice kind="note">
+        <p>{t("moves.accept.blind")}</p>
+      </Notice>
+      <Interests appointment={appointment} declared={declared} step={step} />
+      <Dealings appointment={appointment} declared={declared} step={step} />
+      <p className={styles.hint}>{t("moves.accept.warning")}</p>
+      <VisitCaution plan={appointment.plan} />
+      <TickField
+        label={t("moves.accept.independent", { dealer: appointment.dealer.name })}
+        checked={declared.independent}
+        onChange={(independent) => step({ step: "independent", independent })}
+      />
+    </MoveForm>
   );
 };

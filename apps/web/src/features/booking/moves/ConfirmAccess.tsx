@@ -1,105 +1,121 @@
-import { Button, Checkbox, Radio, TextInput } from "@mantine/core";
+import { Radio } from "@mantine/core";
 import type { VisitPlan } from "@evenhand/shared/http/booking";
-import { useState, type FormEvent } from "react";
+import { useState } from "react";
 import { useIntl } from "react-intl";
 import { call } from "../../../service/client";
 import { useText } from "../../../strings/text";
-import { Panel } from "../../../ui/Page";
-import { useTimes } from "../../../entities/time/use-times";
-import { instantOf } from "../../../entities/time/zone-time";
+import { TextField, TickField } from "../../../ui/Fields";
 import { useItemWords } from "../../../entities/sheet/item-words";
 import { useCarName } from "../../../entities/car/CarName";
 import styles from "../Booking.module.css";
 import { VisitCaution } from "../PlanView";
-import { MoveProblem } from "../MoveProblem";
+import { useLiftWords } from "../use-lift-words";
+import {
+  accessBody,
+  isAllowed,
+  mayConfirm,
+  nothingAnswered,
+  permissionKey,
+  withPermission,
+  type Access,
+} from "./access";
+import { MoveForm } from "./MoveForm";
 import type { MoveProps } from "./Moves";
 import { useMove } from "../use-move";
 
-const keyOf = ({ car, item }: { readonly car: string; readonly item: string }): string => `${car} ${item}`;
+interface PartProps extends MoveProps {
+  readonly answers: Access;
+  readonly onChange: (answers: Access) => void;
+}
 
-/** The dealer confirms car, site and lift at this hour, and answers what needs permission. */
-export const ConfirmAccess = ({ appointment }: MoveProps) => {
+/** What is asked for, with the car where the visit has several. */
+const useAsked = ({ cars }: MoveProps["appointment"]): ((one: VisitPlan["toAllow"][number]) => string) => {
   const t = useText();
-  const intl = useIntl();
-  const times = useTimes();
   const words = useItemWords();
   const name = useCarName();
-  const { zone, bays, plan, cars } = appointment;
-  const [access, setAccess] = useState(false);
-  const [allowed, setAllowed] = useState<Readonly<Record<string, boolean>>>({});
-  const [until, setUntil] = useState("");
-  const answered = plan.toAllow.every((one) => allowed[keyOf(one)] !== undefined);
-  const confirm = useMove(appointment, () =>
-    call("appointments.confirm", {
-      params: { id: appointment.id },
-      ifMatch: appointment.revision,
-      body: {
-        access: true,
-        permissions: plan.toAllow.map((one) => ({ ...one, allowed: allowed[keyOf(one)] ?? false })),
-        ...(until === "" ? {} : { heldFromSaleUntil: instantOf(until, zone) }),
-      },
-    }),
-  );
-  const labelOf = (one: VisitPlan["toAllow"][number]): string => {
+  return (one) => {
     const item = words({ item: one.item, position: "" });
     const car = cars.length > 1 ? cars.find(({ id }) => id === one.car) : undefined;
     return car === undefined ? item : t("moves.confirm.allow", { item, car: name(car) });
   };
-  const submit = (event: FormEvent): void => {
-    event.preventDefault();
-    confirm.mutate(undefined);
-  };
-  const lifts = bays.map((one) =>
-    t("appointment.bay.line", { bay: one.bay.name, range: times.range(one.start, one.end, zone) }),
-  );
+};
+
+const Permissions = ({ appointment, answers, onChange }: PartProps) => {
+  const t = useText();
+  const asked = useAsked(appointment);
+  const { toAllow } = appointment.plan;
+  if (toAllow.length === 0) return null;
   return (
-    <Panel title={t("moves.confirm.title")}>
-      <form className={styles.form} onSubmit={submit}>
-        {confirm.error !== null && <MoveProblem error={confirm.error} appointment={appointment} />}
-        <VisitCaution plan={plan} />
-        {plan.toAllow.length > 0 && (
-          <div className={styles.part}>
-            <h3>{t("moves.confirm.permissions")}</h3>
-            {plan.toAllow.map((one) => (
-              <Radio.Group
-                key={keyOf(one)}
-                label={labelOf(one)}
-                value={allowed[keyOf(one)] === undefined ? "" : String(allowed[keyOf(one)])}
-                onChange={(value) => setAllowed({ ...allowed, [keyOf(one)]: value === "true" })}
-              >
-                <div className={styles.buttons} style={{ gap: "1.2rem", paddingTop: "0.4rem" }}>
-                  <Radio size="md" value="true" label={t("moves.confirm.allow.yes")} />
-                  <Radio size="md" value="false" label={t("moves.confirm.allow.no")} />
-                </div>
-              </Radio.Group>
-            ))}
+    <div className={styles.part}>
+      <h3>{t("moves.confirm.permissions")}</h3>
+      {toAllow.map((one) => (
+        <Radio.Group
+          key={permissionKey(one)}
+          label={asked(one)}
+          value={String(isAllowed(answers, one) ?? "")}
+          onChange={(value) => onChange(withPermission(answers, one, value === "true"))}
+        >
+          <div className={styles.buttons} style={{ gap: "1.2rem", paddingTop: "0.4rem" }}>
+            <Radio size="md" value="true" label={t("moves.confirm.allow.yes")} />
+            <Radio size="md" value="false" label={t("moves.confirm.allow.no")} />
           </div>
-        )}
-        <TextInput
-          size="md"
-          type="datetime-local"
-          style={{ maxWidth: "26rem" }}
-          label={t("moves.confirm.held")}
-          description={t("moves.confirm.held.hint")}
-          value={until}
-          onChange={(event) => setUntil(event.currentTarget.value)}
-        />
-        <Checkbox
-          size="md"
-          label={
-            lifts.length === 0
-              ? t("moves.confirm.access.no-lift")
-              : t("moves.confirm.access", { bays: intl.formatList(lifts, { type: "conjunction" }) })
-          }
-          checked={access}
-          onChange={(event) => setAccess(event.currentTarget.checked)}
-        />
-        <div>
-          <Button type="submit" size="md" disabled={!access || !answered} loading={confirm.isPending}>
-            {t("moves.confirm.do")}
-          </Button>
-        </div>
-      </form>
-    </Panel>
+        </Radio.Group>
+      ))}
+    </div>
+  );
+};
+
+const AccessTick = ({ appointment, answers, onChange }: PartProps) => {
+  const t = useText();
+  const intl = useIntl();
+  const lifts = useLiftWords(appointment);
+  return (
+    <TickField
+      label={
+        lifts.length === 0
+          ? t("moves.confirm.access.no-lift")
+          : t("moves.confirm.access", { bays: intl.formatList(lifts, { type: "conjunction" }) })
+      }
+      checked={answers.access}
+      onChange={(access) => onChange({ ...answers, access })}
+    />
+  );
+};
+
+const useConfirm = ({ id, revision, plan, zone }: MoveProps["appointment"], answers: Access) =>
+  useMove({ id }, () =>
+    call("appointments.confirm", {
+      params: { id },
+      ifMatch: revision,
+      body: accessBody(answers, plan.toAllow, zone),
+    }),
+  );
+
+/** The dealer confirms car, site and lift at this hour, and answers what needs permission. */
+export const ConfirmAccess = ({ appointment }: MoveProps) => {
+  const t = useText();
+  const [answers, onChange] = useState(nothingAnswered);
+  const confirm = useConfirm(appointment, answers);
+  const { plan } = appointment;
+  return (
+    <MoveForm
+      appointment={appointment}
+      of="confirm"
+      moving={confirm}
+      isReady={mayConfirm(answers, plan.toAllow)}
+      onSubmit={() => confirm.mutate(undefined)}
+    >
+      <VisitCaution plan={plan} />
+      <Permissions appointment={appointment} answers={answers} onChange={onChange} />
+      <TextField
+        type="datetime-local"
+        style={{ maxWidth: "26rem" }}
+        label={t("moves.confirm.held")}
+        description={t("moves.confirm.held.hint")}
+        value={answers.heldUntil}
+        onChange={(heldUntil) => onChange({ ...answers, heldUntil })}
+      />
+      <AccessTick appointment={appointment} answers={answers} onChange={onChange} />
+    </MoveForm>
   );
 };

@@ -1,15 +1,18 @@
-import { Button, Checkbox } from "@mantine/core";
-import { useState, type FormEvent } from "react";
+import { useState } from "react";
 import { useIntl } from "react-intl";
 import { call } from "../../../service/client";
 import { useText } from "../../../strings/text";
+import { TickField } from "../../../ui/Fields";
 import { moneyText } from "../../../ui/money";
-import { Panel } from "../../../ui/Page";
-import styles from "../Booking.module.css";
 import { VisitCaution } from "../PlanView";
-import { MoveProblem } from "../MoveProblem";
+import { MoveForm } from "./MoveForm";
 import type { MoveProps } from "./Moves";
 import { useMove } from "../use-move";
+
+const useRequest = ({ id, revision, terms }: MoveProps["appointment"]) =>
+  useMove({ id }, () =>
+    call("appointments.request", { params: { id }, ifMatch: revision, body: { terms: terms.version } }),
+  );
 
 /** The buyer asks for the hour that is held, under terms that were read. */
 export const RequestHour = ({ appointment }: MoveProps) => {
@@ -17,44 +20,25 @@ export const RequestHour = ({ appointment }: MoveProps) => {
   const intl = useIntl();
   const [read, setRead] = useState(false);
   const [pays, setPays] = useState(false);
-  const { terms, cost } = appointment;
-  const request = useMove(appointment, () =>
-    call("appointments.request", {
-      params: { id: appointment.id },
-      ifMatch: appointment.revision,
-      body: { terms: terms.version },
-    }),
-  );
-  const submit = (event: FormEvent): void => {
-    event.preventDefault();
-    request.mutate(undefined);
-  };
+  const request = useRequest(appointment);
+  const { terms, cost, plan } = appointment;
+  const total = cost === null ? "" : moneyText(intl, cost.total);
   return (
-    <Panel title={t("moves.request.title")} hint={t("moves.request.what")}>
-      <form className={styles.form} onSubmit={submit}>
-        {request.error !== null && <MoveProblem error={request.error} appointment={appointment} />}
-        <VisitCaution plan={appointment.plan} />
-        <Checkbox
-          size="md"
-          label={t("moves.request.terms", {
-            version: terms.version,
-            total: cost === null ? "" : moneyText(intl, cost.total),
-          })}
-          checked={read}
-          onChange={(event) => setRead(event.currentTarget.checked)}
-        />
-        <Checkbox
-          size="md"
-          label={t("moves.request.pays")}
-          checked={pays}
-          onChange={(event) => setPays(event.currentTarget.checked)}
-        />
-        <div>
-          <Button type="submit" size="md" disabled={!read || !pays} loading={request.isPending}>
-            {t("moves.request.do")}
-          </Button>
-        </div>
-      </form>
-    </Panel>
+    <MoveForm
+      appointment={appointment}
+      of="request"
+      hint={t("moves.request.what")}
+      moving={request}
+      isReady={read && pays}
+      onSubmit={() => request.mutate(undefined)}
+    >
+      <VisitCaution plan={plan} />
+      <TickField
+        label={t("moves.request.terms", { version: terms.version, total })}
+        checked={read}
+        onChange={setRead}
+      />
+      <TickField label={t("moves.request.pays")} checked={pays} onChange={setPays} />
+    </MoveForm>
   );
 };
