@@ -7,6 +7,7 @@ import { useTimes } from "../../entities/time/use-times";
 import { When } from "../../entities/time/When";
 import { useItemWords } from "../../entities/sheet/item-words";
 import { useCarName } from "../../entities/car/CarName";
+import { useLiftWords } from "./use-lift-words";
 
 interface Props {
   readonly appointment: AppointmentSeen;
@@ -74,14 +75,24 @@ const Road = ({ appointment: { road, zone } }: Props) => {
   return lines.map((line) => line !== false && <div key={line}>{line}</div>);
 };
 
-export const AppointmentFacts = ({ appointment }: Props) => {
+const usePermissions = ({ permissions }: AppointmentSeen): readonly string[] => {
   const t = useText();
-  const times = useTimes();
   const item = useItemWords();
+  return permissions.map((one) =>
+    t(one.allowed ? "appointment.allowed.yes" : "appointment.allowed.no", {
+      item: item({ item: one.item, position: "" }),
+    }),
+  );
+};
+
+type Row = readonly [ReactNode, ReactNode];
+
+/** When and where it is, and who takes part. */
+const useWhoAndWhere = (appointment: AppointmentSeen): readonly Row[] => {
+  const t = useText();
   const buyer = useBuyer({ appointment });
-  const kept = useKept({ appointment });
-  const { start, end, zone, site, dealer, inspector, bays, permissions, visits } = appointment;
-  const rows: (readonly [ReactNode, ReactNode])[] = [
+  const { start, end, zone, site, dealer, inspector } = appointment;
+  return [
     [t("offer.when"), <When key="when" start={start} end={end} zone={zone} />],
     [t("appointment.site"), `${site.name}, ${site.address}`],
     [t("appointment.car"), <Cars key="cars" appointment={appointment} />],
@@ -89,34 +100,29 @@ export const AppointmentFacts = ({ appointment }: Props) => {
     [t("appointment.inspector"), t("offer.who.line", { name: inspector.name, firm: inspector.firm.name })],
     [t("appointment.buyer"), buyer],
   ];
-  if (bays.length > 0) {
-    rows.push([
-      t("appointment.bay"),
-      bays
-        .map((one) =>
-          t("appointment.bay.line", { bay: one.bay.name, range: times.range(one.start, one.end, zone) }),
-        )
-        .join("; "),
-    ]);
-  }
-  if (visits.some(({ statement }) => statement !== null)) {
-    rows.push([t("appointment.statement"), <Orders key="orders" appointment={appointment} />]);
-  }
-  rows.push([t("appointment.kept"), kept]);
-  if (permissions.length > 0) {
-    rows.push([
-      t("appointment.allowed"),
-      permissions
-        .map((one) =>
-          t(one.allowed ? "appointment.allowed.yes" : "appointment.allowed.no", {
-            item: item({ item: one.item, position: "" }),
-          }),
-        )
-        .join("; "),
-    ]);
-  }
-  if (appointment.road !== null)
-    rows.push([t("appointment.road"), <Road key="road" appointment={appointment} />]);
+};
+
+/** What is agreed besides, where there is something. */
+const useAgreed = (appointment: AppointmentSeen): readonly Row[] => {
+  const t = useText();
+  const lifts = useLiftWords(appointment);
+  const allowed = usePermissions(appointment);
+  const kept = useKept({ appointment });
+  const stated = appointment.visits.some(({ statement }) => statement !== null);
+  const rows: readonly (Row | false)[] = [
+    lifts.length > 0 && [t("appointment.bay"), lifts.join("; ")],
+    stated && [t("appointment.statement"), <Orders key="orders" appointment={appointment} />],
+    [t("appointment.kept"), kept],
+    allowed.length > 0 && [t("appointment.allowed"), allowed.join("; ")],
+    appointment.road !== null && [t("appointment.road"), <Road key="road" appointment={appointment} />],
+  ];
+  return rows.filter((row) => row !== false);
+};
+
+/** Everything that is fixed about a visit. */
+export const AppointmentFacts = ({ appointment }: Props) => {
+  const t = useText();
+  const rows = [...useWhoAndWhere(appointment), ...useAgreed(appointment)];
   return (
     <Panel title={t("appointment.facts")}>
       <Facts rows={rows} />

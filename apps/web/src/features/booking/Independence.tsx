@@ -10,11 +10,43 @@ interface Props {
   readonly interests: readonly InterestSeen[];
 }
 
+const InterestLine = ({ interest }: { readonly interest: InterestSeen }) => {
+  const t = useText();
+  const intl = useIntl();
+  const day = (instant: string): string => intl.formatDate(instant, { dateStyle: "medium" });
+  const { kind, holder, since, endedAt, note } = interest;
+  return (
+    <li>
+      {t(endedAt === null ? "beholden.line" : "beholden.line.ended", {
+        kind: t(`interest.${kind}`),
+        holder: t(`beholden.holder.${holder}`),
+        since: day(since),
+        ended: endedAt === null ? "" : day(endedAt),
+      })}
+      {note !== "" && <span className={styles.hint}> {note}</span>}
+    </li>
+  );
+};
+
+const Interests = ({ dealer, interests }: Omit<Props, "share">) => {
+  const t = useText();
+  if (interests.length === 0) return <p>{t("beholden.none", { dealer })}</p>;
+  return (
+    <div>
+      <p>{t("beholden.past", { dealer })}</p>
+      <ul>
+        {interests.map((one) => (
+          <InterestLine key={one.id} interest={one} />
+        ))}
+      </ul>
+    </div>
+  );
+};
+
 /** The share of a year's work at this dealer and what is declared: always shown, never judged. */
 export const Independence = ({ dealer, share, interests }: Props) => {
   const t = useText();
   const intl = useIntl();
-  const day = (instant: string): string => intl.formatDate(instant, { dateStyle: "medium" });
   return (
     <div className={styles.part}>
       <p>
@@ -27,26 +59,7 @@ export const Independence = ({ dealer, share, interests }: Props) => {
               all: share.all,
             })}
       </p>
-      {interests.length === 0 ? (
-        <p>{t("beholden.none", { dealer })}</p>
-      ) : (
-        <div>
-          <p>{t("beholden.past", { dealer })}</p>
-          <ul>
-            {interests.map((one) => (
-              <li key={one.id}>
-                {t(one.endedAt === null ? "beholden.line" : "beholden.line.ended", {
-                  kind: t(`interest.${one.kind}`),
-                  holder: t(`beholden.holder.${one.holder}`),
-                  since: day(one.since),
-                  ended: one.endedAt === null ? "" : day(one.endedAt),
-                })}
-                {one.note !== "" && <span className={styles.hint}> {one.note}</span>}
-              </li>
-            ))}
-          </ul>
-        </div>
-      )}
+      <Interests dealer={dealer} interests={interests} />
     </div>
   );
 };

@@ -1,8 +1,9 @@
-import { Checkbox, TextInput } from "@mantine/core";
+import { Checkbox } from "@mantine/core";
 import type { BriefItem } from "@evenhand/shared/booking";
 import { useQuery } from "@tanstack/react-query";
 import { useState } from "react";
 import { useText } from "../../strings/text";
+import { TextField } from "../../ui/Fields";
 import { Loading } from "../../ui/Loading";
 import { Empty, Tag } from "../../ui/Page";
 import { sheetQuery } from "../../entities/sheet/load-sheet";
@@ -24,6 +25,12 @@ const fits = (index: SheetIndex, { item }: One, q: string): boolean => {
     .toLowerCase()
     .split(/\s+/)
     .every((word) => words.includes(word));
+};
+
+const toggled = (chosen: ReadonlySet<string> | undefined, item: string): ReadonlySet<string> => {
+  const next = new Set(chosen);
+  if (!next.delete(item)) next.add(item);
+  return next;
 };
 
 const Takes = ({ one }: { readonly one: One }) => {
@@ -56,59 +63,82 @@ const PickerLine = ({ one, words, checked, onToggle }: LineProps) => (
   </div>
 );
 
+interface SectionProps extends Props {
+  readonly index: SheetIndex;
+  readonly section: SheetIndex["sheet"]["sections"][number];
+  /** Nothing that is folded away hides what was looked for. */
+  readonly open: boolean;
+}
+
+const PickerSection = ({ index, section, items, chosen, onChange, open }: SectionProps) => {
+  const t = useText();
+  const toggle = (item: string): void => onChange?.(toggled(chosen, item));
+  return (
+    <details className={styles.section} open={open}>
+      <summary>
+        {t("brief.section", {
+          section: capital(section.words.american),
+          count: items.length,
+          chosen: items.filter(({ item }) => chosen?.has(item) ?? false).length,
+        })}
+      </summary>
+      {items.map((one) => (
+        <PickerLine
+          key={one.item}
+          one={one}
+          words={capital(itemWords(index, one.item))}
+          checked={chosen?.has(one.item) ?? false}
+          onToggle={onChange === undefined ? undefined : () => toggle(one.item)}
+        />
+      ))}
+    </details>
+  );
+};
+
+interface SectionsProps extends Props {
+  readonly index: SheetIndex;
+  readonly q: string;
+}
+
+/** What fits the words looked for, section by section. */
+const Sections = ({ index, q, items, ...picking }: SectionsProps) => {
+  const t = useText();
+  const shown = items.filter((one) => fits(index, one, q.trim()));
+  if (shown.length === 0) return <Empty title={t("brief.none", { q })} />;
+  return index.sheet.sections.map((section) => {
+    const here = shown.filter(({ item }) => index.items.get(item)?.section === section.id);
+    if (here.length === 0) return null;
+    return (
+      <PickerSection
+        key={`${section.id}${q === "" ? "" : "found"}`}
+        index={index}
+        section={section}
+        items={here}
+        open={q !== "" || here.length === items.length}
+        {...picking}
+      />
+    );
+  });
+};
+
 /** Items section by section, each with its minutes and needs; to tick, or only to read. */
-export const ItemPicker = ({ items, chosen, onChange }: Props) => {
+export const ItemPicker = (picking: Props) => {
   const t = useText();
   const [q, setQ] = useState("");
   const index = useQuery(sheetQuery("evenhand", 1)).data;
   if (!index) return <Loading />;
-  const shown = items.filter((one) => fits(index, one, q.trim()));
-  const toggle = (item: string): void => {
-    const next = new Set(chosen);
-    if (!next.delete(item)) next.add(item);
-    onChange?.(next);
-  };
   return (
     <div className={styles.picker}>
-      {onChange !== undefined && (
-        <TextInput
+      {picking.onChange !== undefined && (
+        <TextField
           type="search"
-          size="md"
           label={t("brief.search")}
           description={t("brief.search.hint")}
           value={q}
-          onChange={(event) => setQ(event.currentTarget.value)}
+          onChange={setQ}
         />
       )}
-      {shown.length === 0 && <Empty title={t("brief.none", { q })} />}
-      {index.sheet.sections.map((section) => {
-        const here = shown.filter(({ item }) => index.items.get(item)?.section === section.id);
-        if (here.length === 0) return null;
-        return (
-          <details
-            key={`${section.id}${q === "" ? "" : "found"}`}
-            className={styles.section}
-            open={q !== "" || here.length === items.length}
-          >
-            <summary>
-              {t("brief.section", {
-                section: capital(section.words.american),
-                count: here.length,
-                chosen: here.filter(({ item }) => chosen?.has(item) ?? false).length,
-              })}
-            </summary>
-            {here.map((one) => (
-              <PickerLine
-                key={one.item}
-                one={one}
-                words={capital(itemWords(index, one.item))}
-                checked={chosen?.has(one.item) ?? false}
-                onToggle={onChange === undefined ? undefined : () => toggle(one.item)}
-              />
-            ))}
-          </details>
-        );
-      })}
+      <Sections index={index} q={q} {...picking} />
     </div>
   );
 };

@@ -1,13 +1,9 @@
 import type { VisitPlan } from "@evenhand/shared/http/booking";
-import { cautionsOf } from "@evenhand/sheet/cautions-of";
-import { useQuery } from "@tanstack/react-query";
 import { useText } from "../../strings/text";
-import { Notice } from "../../ui/Notice";
 import { Tag } from "../../ui/Page";
 import { useDuration } from "../../entities/time/use-duration";
 import { useTimes } from "../../entities/time/use-times";
 import { useItemWords } from "../../entities/sheet/item-words";
-import { sheetQuery } from "../../entities/sheet/load-sheet";
 import styles from "./PlanView.module.css";
 
 interface Props {
@@ -18,98 +14,94 @@ interface Props {
   readonly nameOf?: (car: string) => string;
 }
 
+type Segment = VisitPlan["segments"][number];
+
 const MINUTE = 60_000;
 
-/** The stages in their order, each with its time, what it needs and its part of the visit drawn to scale. */
-export const PlanView = ({ plan, start, zone = "UTC", nameOf }: Props) => {
+/** From when until when: on the site's clock where the start is known, else after it. */
+const useSpan = ({ start, zone = "UTC" }: Props): ((segment: Segment) => string) => {
   const t = useText();
   const duration = useDuration();
   const times = useTimes();
-  const words = useItemWords();
-  const cars = new Set(plan.segments.map(({ car }) => car));
-  const ofCar = (what: string, car: string): string =>
-    cars.size > 1 && nameOf !== undefined ? `${what}, ${nameOf(car)}` : what;
-  const span = (from: number, to: number): string => {
+  return ({ from, to }) => {
     if (start === undefined) return t("plan.after", { from: duration(from), to: duration(to) });
     const at = (minutes: number): string => new Date(Date.parse(start) + minutes * MINUTE).toISOString();
     return times.range(at(from), at(to), zone);
   };
+};
+
+/** Something of a car, with the car's name where the visit has several. */
+const ofCar = ({ plan, nameOf }: Props, what: string, car: string): string => {
+  const cars = new Set(plan.segments.map((segment) => segment.car));
+  return cars.size > 1 && nameOf !== undefined ? `${what}, ${nameOf(car)}` : what;
+};
+
+/** Its part of the visit, drawn to scale. */
+const SegmentBar = ({
+  segment: { from, to, lift },
+  minutes,
+}: {
+  readonly segment: Segment;
+  readonly minutes: number;
+}) => (
+  <span className={styles.bar} aria-hidden="true">
+    <span
+      data-lift={lift}
+      style={{ left: `${(from / minutes) * 100}%`, width: `${((to - from) / minutes) * 100}%` }}
+    />
+  </span>
+);
+
+const SegmentLine = ({ segment, ...view }: Props & { readonly segment: Segment }) => {
+  const t = useText();
+  const span = useSpan(view);
+  const { car, stage, lift, daylight, items } = segment;
+  return (
+    <li>
+      <span className={`${styles.time} figures`}>{span(segment)}</span>
+      <SegmentBar segment={segment} minutes={view.plan.minutes} />
+      <span className={styles.what}>
+        <span className={styles.stage}>{ofCar(view, t(`stage.${stage}`), car)}</span>
+        {items.length > 0 && <span className={styles.items}>{t("plan.items", { count: items.length })}</span>}
+        {lift && <Tag>{t("plan.lift")}</Tag>}
+        {daylight && <Tag>{t("plan.daylight")}</Tag>}
+      </span>
+    </li>
+  );
+};
+
+/** What the dealer is asked to allow. */
+const ToAllow = (view: Props) => {
+  const t = useText();
+  const words = useItemWords();
+  const { toAllow } = view.plan;
+  if (toAllow.length === 0) return null;
+  return (
+    <div>
+      <h3>{t("plan.allow")}</h3>
+      <ul>
+        {toAllow.map(({ car, item }) => (
+          <li key={`${car}${item}`}>{ofCar(view, words({ item, position: "" }), car)}</li>
+        ))}
+      </ul>
+    </div>
+  );
+};
+
+/** The stages in their order, each with its time, what it needs and its part of the visit drawn to scale. */
+export const PlanView = (view: Props) => {
+  const t = useText();
+  const duration = useDuration();
+  const { plan } = view;
   return (
     <>
       <ol className={styles.plan}>
-        {plan.segments.map(({ car, stage, from, to, lift, daylight, items }) => (
-          <li key={`${car}${stage}`}>
-            <span className={`${styles.time} figures`}>{span(from, to)}</span>
-            <span className={styles.bar} aria-hidden="true">
-              <span
-                data-lift={lift}
-                style={{
-                  left: `${(from / plan.minutes) * 100}%`,
-                  width: `${((to - from) / plan.minutes) * 100}%`,
-                }}
-              />
-            </span>
-            <span className={styles.what}>
-              <span className={styles.stage}>{ofCar(t(`stage.${stage}`), car)}</span>
-              {items.length > 0 && (
-                <span className={styles.items}>{t("plan.items", { count: items.length })}</span>
-              )}
-              {lift && <Tag>{t("plan.lift")}</Tag>}
-              {daylight && <Tag>{t("plan.daylight")}</Tag>}
-            </span>
-          </li>
+        {plan.segments.map((segment) => (
+          <SegmentLine key={`${segment.car}${segment.stage}`} segment={segment} {...view} />
         ))}
       </ol>
       <p>{t("plan.total", { time: duration(plan.minutes) })}</p>
-      {plan.toAllow.length > 0 && (
-        <div>
-          <h3>{t("plan.allow")}</h3>
-          <ul>
-            {plan.toAllow.map(({ car, item }) => (
-              <li key={`${car}${item}`}>{ofCar(words({ item, position: "" }), car)}</li>
-            ))}
-          </ul>
-        </div>
-      )}
+      <ToAllow {...view} />
     </>
-  );
-};
-
-/** The cautions of everything the visit asks for, in the words of the sheet, as they stand at each task. */
-const SheetCautions = ({ plan }: { readonly plan: VisitPlan }) => {
-  const t = useText();
-  const sheet = useQuery(sheetQuery("evenhand", 1)).data?.sheet;
-  if (sheet === undefined) return null;
-  const cautions = cautionsOf(
-    sheet,
-    plan.segments.flatMap(({ items }) => items),
-  );
-  return (
-    <details>
-      <summary>{t("plan.caution.sheet", { count: cautions.length })}</summary>
-      <ul>
-        {cautions.map(({ id, text }) => (
-          <li key={id}>{text}</li>
-        ))}
-      </ul>
-    </details>
-  );
-};
-
-/** Stands wherever a visit that lifts or drives the car is planned, asked for, confirmed or begun. */
-export const VisitCaution = ({ plan }: { readonly plan: VisitPlan }) => {
-  const t = useText();
-  const lifts = plan.lifts.length > 0;
-  const drives = plan.segments.some(({ stage }) => stage === "road");
-  if (!lifts && !drives) return null;
-  return (
-    <Notice kind="caution" title={t("plan.caution")}>
-      <ul>
-        {lifts && <li>{t("plan.caution.lift")}</li>}
-        {drives && <li>{t("plan.caution.road")}</li>}
-        <li>{t("plan.caution.law")}</li>
-      </ul>
-      <SheetCautions plan={plan} />
-    </Notice>
   );
 };

@@ -30,34 +30,47 @@ const projection = (places: readonly Place[]) => {
   }));
 };
 
+type Point = ReturnType<typeof projection>[number];
+
+const Base = ({ at: { x, y } }: { readonly at: Point }) => {
+  const t = useText();
+  return (
+    <>
+      <rect x={x - 7} y={y - 7} width={14} height={14} rx={2} />
+      <text x={x + 11} y={y + 16}>
+        {t("day.base")}
+      </text>
+    </>
+  );
+};
+
+const StopMark = ({ at: { x, y }, number }: { readonly at: Point; readonly number: number }) => (
+  <g>
+    <circle cx={x} cy={y} r={9} />
+    <text x={x} y={y + 4} className={styles.inside}>
+      {number}
+    </text>
+  </g>
+);
+
 /** The way as a drawing; the list beside it says the same. */
 export const RouteMap = ({ base, stops }: Props) => {
   const t = useText();
   const [home, ...points] = projection([base, ...stops.map(({ place }) => place)]);
   if (!home) return null;
   const way = [home, ...points, home];
+  const named = stops.map(({ name }, index) => t("day.stop", { number: index + 1, site: name }));
   return (
     <svg
       viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
       className={styles.map}
       role="img"
-      aria-label={[
-        t("day.base"),
-        ...stops.map(({ name }, index) => t("day.stop", { number: index + 1, site: name })),
-      ].join(", ")}
+      aria-label={[t("day.base"), ...named].join(", ")}
     >
       <path d={`M${way.map(({ x, y }) => `${x.toFixed(1)} ${y.toFixed(1)}`).join("L")}`} />
-      <rect x={home.x - 7} y={home.y - 7} width={14} height={14} rx={2} />
-      <text x={home.x + 11} y={home.y + 16}>
-        {t("day.base")}
-      </text>
-      {points.map(({ x, y }, index) => (
-        <g key={`${x} ${y}`}>
-          <circle cx={x} cy={y} r={9} />
-          <text x={x} y={y + 4} className={styles.inside}>
-            {index + 1}
-          </text>
-        </g>
+      <Base at={home} />
+      {points.map((point, index) => (
+        <StopMark key={`${point.x} ${point.y}`} at={point} number={index + 1} />
       ))}
     </svg>
   );

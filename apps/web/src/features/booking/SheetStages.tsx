@@ -24,10 +24,35 @@ const useDraftOf = (order: string | null, isInspector: boolean): string | undefi
   return report?.drafting === true ? report.id : undefined;
 };
 
+type Stage = ReturnType<typeof visitOf>[number];
+
+/** A stage; it opens the form there where there is a draft. */
+const StageLine = ({ stage, draft }: { readonly stage: Stage; readonly draft: string | undefined }) => {
+  const t = useText();
+  const duration = useDuration();
+  const name = t(`walk.stage.${stage.stage}`);
+  return (
+    <li>
+      {draft === undefined ? (
+        <span>{name}</span>
+      ) : (
+        <Link to="/reports/$report" params={{ report: draft }} search={{ stage: stage.stage }}>
+          {name}
+        </Link>
+      )}
+      <span className="figures">
+        {t("plan.sheet.stage", {
+          count: stage.stops.reduce((sum, { lines }) => sum + lines.length, 0),
+          time: duration(Math.ceil(stage.minutes)),
+        })}
+      </span>
+    </li>
+  );
+};
+
 /** The stages of the sheet as this visit walks them; each opens the form there, for whoever fills it. */
 export const SheetStages = ({ visit, car, isInspector }: Props) => {
   const t = useText();
-  const duration = useDuration();
   const index = useQuery(sheetQuery("evenhand", 1)).data;
   const vehicle = useQuery({ ...carQuery(visit.vehicle), enabled: visit.brief !== null }).data?.vehicle;
   const draft = useDraftOf(visit.order, isInspector);
@@ -38,26 +63,9 @@ export const SheetStages = ({ visit, car, isInspector }: Props) => {
       <h3>{car === undefined ? t("plan.sheet") : t("plan.sheet.of", { car })}</h3>
       {isInspector && draft === undefined && <p className={styles.hint}>{t("plan.sheet.later")}</p>}
       <ol className={styles.stages}>
-        {stages.map(({ stage, stops, minutes }) => {
-          const name = t(`walk.stage.${stage}`);
-          return (
-            <li key={stage}>
-              {draft === undefined ? (
-                <span>{name}</span>
-              ) : (
-                <Link to="/reports/$report" params={{ report: draft }} search={{ stage }}>
-                  {name}
-                </Link>
-              )}
-              <span className="figures">
-                {t("plan.sheet.stage", {
-                  count: stops.reduce((sum, { lines }) => sum + lines.length, 0),
-                  time: duration(Math.ceil(minutes)),
-                })}
-              </span>
-            </li>
-          );
-        })}
+        {stages.map((stage) => (
+          <StageLine key={stage.stage} stage={stage} draft={draft} />
+        ))}
       </ol>
     </div>
   );

@@ -30,9 +30,27 @@ const useSpan = (): ((bands: Bands, index: number) => string) => {
   };
 };
 
+const BandRow = ({
+  who,
+  span,
+  share,
+}: {
+  readonly who: Who;
+  readonly span: string;
+  readonly share: number;
+}) => {
+  const t = useText();
+  const percent = useShare();
+  return (
+    <tr>
+      <th scope="row">{span}</th>
+      <td>{share === 0 ? t(`terms.${who}.free`) : t(`terms.${who}.share`, { share: percent(share) })}</td>
+    </tr>
+  );
+};
+
 const ByNotice = ({ bands, who }: { readonly bands: Bands; readonly who: Who }) => {
   const t = useText();
-  const share = useShare();
   const span = useSpan();
   return (
     <div>
@@ -46,15 +64,8 @@ const ByNotice = ({ bands, who }: { readonly bands: Bands; readonly who: Who }) 
             </tr>
           </thead>
           <tbody>
-            {bands.map((band, index) => (
-              <tr key={band.atLeast}>
-                <th scope="row">{span(bands, index)}</th>
-                <td>
-                  {band.share === 0
-                    ? t(`terms.${who}.free`)
-                    : t(`terms.${who}.share`, { share: share(band.share) })}
-                </td>
-              </tr>
+            {bands.map(({ atLeast, share }, index) => (
+              <BandRow key={atLeast} who={who} span={span(bands, index)} share={share} />
             ))}
           </tbody>
         </table>

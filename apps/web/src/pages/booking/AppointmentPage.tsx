@@ -16,7 +16,8 @@ import { History } from "../../features/booking/History";
 import { Independence } from "../../features/booking/Independence";
 import { bringsCaution, Moves } from "../../features/booking/moves/Moves";
 import { MoneyPanel } from "../../features/booking/MoneyPanel";
-import { PlanView, VisitCaution } from "../../features/booking/PlanView";
+import { PlanView } from "../../features/booking/PlanView";
+import { VisitCaution } from "../../features/booking/VisitCaution";
 import { SheetStages } from "../../features/booking/SheetStages";
 import { appointmentQuery } from "../../entities/appointment/queries";
 import { TermsTable } from "../../features/booking/TermsTable";
@@ -99,6 +100,28 @@ const PlanPanel = ({ appointment }: { readonly appointment: AppointmentSeen }) =
   );
 };
 
+const Visit = ({ appointment }: { readonly appointment: AppointmentSeen }) => {
+  const t = useText();
+  return (
+    <div className={styles.columns}>
+      <div className={styles.stack}>
+        <Moves appointment={appointment} />
+        <PlanPanel appointment={appointment} />
+        <BriefsPanel appointment={appointment} />
+        <History appointment={appointment} />
+      </div>
+      <div className={styles.stack}>
+        <AppointmentFacts appointment={appointment} />
+        <IndependencePanel appointment={appointment} />
+        <MoneyPanel appointment={appointment} />
+        <Panel title={t("appointment.terms")}>
+          <TermsTable terms={appointment.terms} />
+        </Panel>
+      </div>
+    </div>
+  );
+};
+
 /** One visit, as buyer, inspector, dealer or operator sees it, with what each may do next. */
 export const AppointmentPage = () => {
   const t = useText();
@@ -122,22 +145,7 @@ export const AppointmentPage = () => {
       over={<Link to="/appointments">{t("nav.appointments")}</Link>}
       under={<Standing appointment={appointment} />}
     >
-      <div className={styles.columns}>
-        <div className={styles.stack}>
-          <Moves appointment={appointment} />
-          <PlanPanel appointment={appointment} />
-          <BriefsPanel appointment={appointment} />
-          <History appointment={appointment} />
-        </div>
-        <div className={styles.stack}>
-          <AppointmentFacts appointment={appointment} />
-          <IndependencePanel appointment={appointment} />
-          <MoneyPanel appointment={appointment} />
-          <Panel title={t("appointment.terms")}>
-            <TermsTable terms={appointment.terms} />
-          </Panel>
-        </div>
-      </div>
+      <Visit appointment={appointment} />
     </Page>
   );
 };

@@ -81,6 +81,16 @@ const Counts = () => {
   );
 };
 
+/** An inspector goes from the visits to the day. */
+const ToDay = () => {
+  const t = useText();
+  return (
+    <LinkButton variant="default" to="/day">
+      {t("nav.day")}
+    </LinkButton>
+  );
+};
+
 /** Every visit the person is a party to. */
 export const Appointments = () => {
   const t = useText();
@@ -91,13 +101,7 @@ export const Appointments = () => {
       title={t("appointments.title")}
       under={t("appointments.under")}
       narrow
-      actions={
-        isKind(account, "inspector") ? (
-          <LinkButton variant="default" to="/day">
-            {t("nav.day")}
-          </LinkButton>
-        ) : undefined
-      }
+      actions={isKind(account, "inspector") ? <ToDay /> : undefined}
     >
       <div className={styles.stack}>
         {isKind(account, "operator") && <Counts />}

@@ -1,8 +1,6 @@
 import { Button, Radio } from "@mantine/core";
-import type { BriefItem } from "@evenhand/shared/booking";
 import type { BriefSeen } from "@evenhand/shared/http/booking";
 import { Depth, DEPTHS } from "@evenhand/shared/sheet";
-import { briefItem } from "@evenhand/sheet/brief-item";
 import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
 import { getRouteApi, Link } from "@tanstack/react-router";
 import { useState } from "react";
@@ -18,9 +16,11 @@ import { useDuration } from "../../entities/time/use-duration";
 import { useCarName } from "../../entities/car/CarName";
 import { carQuery } from "../../entities/car/queries";
 import styles from "../../features/booking/Booking.module.css";
+import { chosenOf, coreOf, isSame, itemsOf, minutesOf, wishedOf } from "../../features/booking/brief-wish";
 import { BriefTotalsPanel } from "../../features/booking/BriefTotalsPanel";
 import { ItemPicker } from "../../features/booking/ItemPicker";
-import { PlanView, VisitCaution } from "../../features/booking/PlanView";
+import { PlanView } from "../../features/booking/PlanView";
+import { VisitCaution } from "../../features/booking/VisitCaution";
 import { briefQuery } from "../../entities/appointment/queries";
 
 const route = getRouteApi("/signed-in/cars/$vehicle/brief");
@@ -55,42 +55,23 @@ const BriefProblems = ({ problems }: { readonly problems: BriefSeen["problems"] 
   );
 };
 
-/** What is wanted at this moment: a depth, and items beside it. Each as the brief would hold it. */
+/** What is wanted at this moment: a depth, and items beside it. */
 const useWish = (brief: BriefSeen, index: SheetIndex) => {
   const [depth, setDepth] = useState(brief.depth);
-  const [chosen, setChosen] = useState<ReadonlySet<string>>(
-    () => new Set(brief.items.filter(({ core }) => !core).map(({ item }) => item)),
-  );
-  const all = [...brief.items, ...brief.further].flatMap(({ item }) => index.items.get(item) ?? []);
-  const at = (one: Depth) => all.map((item) => briefItem(item, one, nothing)).filter((item) => item !== null);
-  const core = at(depth);
-  // What the depth takes only in part can be chosen whole.
-  const whole = new Set(core.filter(({ positions }) => positions === undefined).map(({ item }) => item));
-  const pickable = all
-    .filter(({ id }) => !whole.has(id))
-    .map(({ id, minutes, needs }): BriefItem => ({ item: id, core: false, minutes, needs }));
-  const included = all.map((item) => briefItem(item, depth, chosen)).filter((item) => item !== null);
-  const further = [...chosen].filter((item) => !whole.has(item));
+  const [chosen, setChosen] = useState(() => chosenOf(brief));
+  const items = itemsOf(brief, index);
+  const wished = wishedOf(items, depth, chosen);
   return {
     depth,
     setDepth,
     chosen,
     setChosen,
-    core,
-    pickable,
-    included,
-    further,
-    minutesAt: (one: Depth) => minutesOf(at(one)),
+    ...wished,
+    isChanged: depth !== brief.depth || !isSame(wished.included, brief.items),
+    minutesAt: (one: Depth) => minutesOf(coreOf(items, one)),
   };
 };
-
-const nothing: ReadonlySet<string> = new Set();
-const minutesOf = (items: readonly BriefItem[]): number =>
-  items.reduce((sum, { minutes }) => sum + minutes, 0);
-const isSame = (a: readonly BriefItem[], b: readonly BriefItem[]): boolean => {
-  const keys = new Set(a.map(({ item, minutes }) => `${item} ${minutes}`));
-  return keys.size === b.length && b.every(({ item, minutes }) => keys.has(`${item} ${minutes}`));
-};
+type Wish = ReturnType<typeof useWish>;
 
 const DepthChoice = ({
   depth,
@@ -141,49 +122,69 @@ const useSave = (brief: BriefSeen, vehicle: string) => {
   });
 };
 
-const Chooser = ({ brief, vehicle, index }: ChooserProps) => {
+interface ShownProps {
+  readonly brief: BriefSeen;
+  readonly wish: Wish;
+}
+
+/** A depth, with what it takes in for certain, and what may be chosen beside it. */
+const Choices = ({ wish }: Pick<ShownProps, "wish">) => {
   const t = useText();
   const duration = useDuration();
-  const wish = useWish(brief, index);
-  const { depth, core, included } = wish;
-  const changed = depth !== brief.depth || !isSame(included, brief.items);
+  const { core } = wish;
+  return (
+    <div className={styles.stack}>
+      <Panel title={t("brief.depth")} hint={t("brief.left-out")}>
+        <DepthChoice depth={wish.depth} onDepth={wish.setDepth} minutesAt={wish.minutesAt} />
+        <details>
+          <summary>{t("brief.core.show", { count: core.length, time: duration(minutesOf(core)) })}</summary>
+          <ItemPicker items={core} />
+        </details>
+      </Panel>
+      <Panel title={t("brief.further")}>
+        <ItemPicker items={wish.pickable} chosen={wish.chosen} onChange={wish.setChosen} />
+      </Panel>
+    </div>
+  );
+};
+
+const Totals = ({ brief, wish, vehicle }: ShownProps & { readonly vehicle: string }) => {
+  const t = useText();
   const save = useSave(brief, vehicle);
+  const { depth, included, further, isChanged } = wish;
+  return (
+    <div className={styles.side}>
+      <BriefTotalsPanel items={included} plan={isChanged ? null : brief.plan}>
+        {save.error !== null && <ProblemNotice error={save.error} />}
+        {!isChanged && <BriefProblems problems={brief.problems} />}
+        {isChanged && <p className={styles.hint}>{t("brief.total.unsaved")}</p>}
+        <div>
+          <Button size="md" loading={save.isPending} onClick={() => save.mutate({ depth, items: further })}>
+            {t("brief.save")}
+          </Button>
+        </div>
+      </BriefTotalsPanel>
+    </div>
+  );
+};
+
+const PlanPanel = ({ plan }: { readonly plan: NonNullable<BriefSeen["plan"]> }) => {
+  const t = useText();
+  return (
+    <Panel title={t("plan.title")} hint={t("plan.hint")}>
+      <VisitCaution plan={plan} />
+      <PlanView plan={plan} />
+    </Panel>
+  );
+};
+
+const Chooser = ({ brief, vehicle, index }: ChooserProps) => {
+  const wish = useWish(brief, index);
   return (
     <div className={styles.columns}>
-      <div className={styles.stack}>
-        <Panel title={t("brief.depth")} hint={t("brief.left-out")}>
-          <DepthChoice depth={depth} onDepth={wish.setDepth} minutesAt={wish.minutesAt} />
-          <details>
-            <summary>{t("brief.core.show", { count: core.length, time: duration(minutesOf(core)) })}</summary>
-            <ItemPicker items={core} />
-          </details>
-        </Panel>
-        <Panel title={t("brief.further")}>
-          <ItemPicker items={wish.pickable} chosen={wish.chosen} onChange={wish.setChosen} />
-        </Panel>
-      </div>
-      <div className={styles.side}>
-        <BriefTotalsPanel items={included} plan={changed ? null : brief.plan}>
-          {save.error !== null && <ProblemNotice error={save.error} />}
-          {!changed && <BriefProblems problems={brief.problems} />}
-          {changed && <p className={styles.hint}>{t("brief.total.unsaved")}</p>}
-          <div>
-            <Button
-              size="md"
-              loading={save.isPending}
-              onClick={() => save.mutate({ depth, items: wish.further })}
-            >
-              {t("brief.save")}
-            </Button>
-          </div>
-        </BriefTotalsPanel>
-      </div>
-      {brief.plan !== null && !changed && (
-        <Panel title={t("plan.title")} hint={t("plan.hint")}>
-          <VisitCaution plan={brief.plan} />
-          <PlanView plan={brief.plan} />
-        </Panel>
-      )}
+      <Choices wish={wish} />
+      <Totals brief={brief} wish={wish} vehicle={vehicle} />
+      {brief.plan !== null && !wish.isChanged && <PlanPanel plan={brief.plan} />}
     </div>
   );
 };

@@ -1,8 +1,9 @@
-import { Button, NativeSelect, TextInput } from "@mantine/core";
+import { Button } from "@mantine/core";
 import type { CalendarSeen, InspectorDay as Day } from "@evenhand/shared/http/calendars";
 import { useInfiniteQuery, useQuery } from "@tanstack/react-query";
 import { getRouteApi } from "@tanstack/react-router";
 import { useText } from "../../strings/text";
+import { ChoiceField, TextField } from "../../ui/Fields";
 import { LinkButton } from "../../ui/LinkButton";
 import { Loading } from "../../ui/Loading";
 import { Notice } from "../../ui/Notice";
@@ -39,8 +40,32 @@ const DayFacts = ({ day, zone }: { readonly day: Day; readonly zone: string }) =
   );
 };
 
-const OneDay = ({ calendar, date }: { readonly calendar: CalendarSeen; readonly date: string }) => {
+interface DayProps {
+  readonly calendar: CalendarSeen;
+  readonly date: string;
+}
+
+/** Visits in their order with the ways between them. */
+const RoutePanel = ({ day, zone }: { readonly day: Day; readonly zone: string }) => {
   const t = useText();
+  if (day.engagements.length === 0) {
+    return (
+      <Panel title={t("day.route")} hint={t("day.route.hint")}>
+        <Empty title={t("day.none")}>{t("day.none.hint", { open: day.open.length })}</Empty>
+      </Panel>
+    );
+  }
+  return (
+    <Panel title={t("day.route")} hint={t("day.route.hint")}>
+      <Notice kind="caution">
+        <p>{t("day.caution")}</p>
+      </Notice>
+      <DayRoute engagements={day.engagements} zone={zone} />
+    </Panel>
+  );
+};
+
+const OneDay = ({ calendar, date }: DayProps) => {
   const days = useQuery(calendarDaysQuery(calendar.id, date, 1));
   if (days.error) return <ProblemNotice error={days.error} />;
   const day = days.data?.days[0];
@@ -49,18 +74,7 @@ const OneDay = ({ calendar, date }: { readonly calendar: CalendarSeen; readonly 
   return (
     <div className={styles.columns}>
       <div className={styles.stack}>
-        <Panel title={t("day.route")} hint={t("day.route.hint")}>
-          {day.engagements.length === 0 ? (
-            <Empty title={t("day.none")}>{t("day.none.hint", { open: day.open.length })}</Empty>
-          ) : (
-            <>
-              <Notice kind="caution">
-                <p>{t("day.caution")}</p>
-              </Notice>
-              <DayRoute engagements={day.engagements} zone={zone} />
-            </>
-          )}
-        </Panel>
+        <RoutePanel day={day} zone={zone} />
       </div>
       <div className={styles.stack}>
         <Panel>
@@ -79,36 +93,68 @@ const OneDay = ({ calendar, date }: { readonly calendar: CalendarSeen; readonly 
   );
 };
 
-/** The inspector's day: from the base to each visit and back, in the daylight there is. */
-export const InspectorDay = () => {
+interface Choosing extends DayProps {
+  readonly calendars: readonly CalendarSeen[];
+  readonly go: (next: { date?: string; calendar?: string }) => void;
+}
+
+/** Which day, and of whom where it may be several. */
+const DayChoice = ({ calendar, calendars, date, go }: Choosing) => {
+  const t = useText();
+  return (
+    <div className={styles.choosing}>
+      <TextField
+        type="date"
+        label={t("day.date")}
+        value={date}
+        onChange={(typed) => {
+          if (isDate(typed)) go({ date: typed });
+        }}
+      />
+      {calendars.length > 1 && (
+        <ChoiceField
+          label={t("day.of")}
+          value={calendar.id}
+          data={calendars.map(({ id, name }) => ({ value: id, label: name }))}
+          onChange={(id) => go({ calendar: id })}
+        />
+      )}
+      <DaySteps date={date} go={go} />
+    </div>
+  );
+};
+
+const DaySteps = ({ date, go }: Pick<Choosing, "date" | "go">) => {
+  const t = useText();
+  return (
+    <div className={styles.buttons}>
+      <Button variant="default" size="md" onClick={() => go({ date: addDays(date, -1) })}>
+        {t("day.before")}
+      </Button>
+      <Button variant="default" size="md" onClick={() => go({ date: addDays(date, 1) })}>
+        {t("day.after")}
+      </Button>
+    </div>
+  );
+};
+
+const NoCalendar = () => {
+  const t = useText();
+  return (
+    <Page title={t("nav.day")} narrow>
+      <Empty title={t("day.no-calendar")}>
+        <p>{t("day.no-calendar.hint")}</p>
+        <LinkButton to="/calendars">{t("nav.calendars")}</LinkButton>
+      </Empty>
+    </Page>
+  );
+};
+
+const DayPage = (choosing: Choosing) => {
   const t = useText();
   const times = useTimes();
-  const search = route.useSearch();
-  const navigate = route.useNavigate();
-  const calendars = useInfiniteQuery(calendarsQuery);
-  if (calendars.error) {
-    return (
-      <Page title={t("nav.day")} narrow>
-        <ProblemNotice error={calendars.error} />
-      </Page>
-    );
-  }
-  if (!calendars.data) return <Loading />;
-  const calendar = calendars.data.find(({ id }) => id === search.calendar) ?? calendars.data[0];
-  if (!calendar) {
-    return (
-      <Page title={t("nav.day")} narrow>
-        <Empty title={t("day.no-calendar")}>
-          <p>{t("day.no-calendar.hint")}</p>
-          <LinkButton to="/calendars">{t("nav.calendars")}</LinkButton>
-        </Empty>
-      </Page>
-    );
-  }
+  const { calendar, date } = choosing;
   const { zone } = calendar.hours;
-  const date = search.date ?? today(zone);
-  const go = (next: { date?: string; calendar?: string }): void =>
-    void navigate({ search: (before) => ({ ...before, ...next }), replace: true });
   return (
     <Page
       title={t("day.title", { name: calendar.name })}
@@ -117,36 +163,31 @@ export const InspectorDay = () => {
         zone: zone.replaceAll("_", " "),
       })}
     >
-      <div className={styles.choosing}>
-        <TextInput
-          type="date"
-          size="md"
-          label={t("day.date")}
-          value={date}
-          onChange={({ currentTarget: { value } }) => {
-            if (isDate(value)) go({ date: value });
-          }}
-        />
-        {calendars.data.length > 1 && (
-          <NativeSelect
-            size="md"
-            label={t("day.of")}
-            value={calendar.id}
-            data={calendars.data.map(({ id, name }) => ({ value: id, label: name }))}
-            onChange={(event) => go({ calendar: event.currentTarget.value })}
-          />
-        )}
-        <div className={styles.buttons}>
-          <Button variant="default" size="md" onClick={() => go({ date: addDays(date, -1) })}>
-            {t("day.before")}
-          </Button>
-          <Button variant="default" size="md" onClick={() => go({ date: addDays(date, 1) })}>
-            {t("day.after")}
-          </Button>
-        </div>
-      </div>
+      <DayChoice {...choosing} />
       <h2 aria-live="polite">{times.date(date)}</h2>
       <OneDay calendar={calendar} date={date} />
     </Page>
   );
+};
+
+/** The inspector's day: from the base to each visit and back, in the daylight there is. */
+export const InspectorDay = () => {
+  const t = useText();
+  const search = route.useSearch();
+  const navigate = route.useNavigate();
+  const { data: calendars, error } = useInfiniteQuery(calendarsQuery);
+  if (error) {
+    return (
+      <Page title={t("nav.day")} narrow>
+        <ProblemNotice error={error} />
+      </Page>
+    );
+  }
+  if (!calendars) return <Loading />;
+  const calendar = calendars.find(({ id }) => id === search.calendar) ?? calendars[0];
+  if (!calendar) return <NoCalendar />;
+  const date = search.date ?? today(calendar.hours.zone);
+  const go: Choosing["go"] = (next) =>
+    void navigate({ search: (before) => ({ ...before, ...next }), replace: true });
+  return <DayPage calendar={calendar} calendars={calendars} date={date} go={go} />;
 };

@@ -6,7 +6,7 @@ import { Facts, Panel } from "../../../ui/Page";
 import styles from "../Booking.module.css";
 import { CostTable } from "../CostTable";
 import { Independence } from "../Independence";
-import { VisitCaution } from "../PlanView";
+import { VisitCaution } from "../VisitCaution";
 import { TermsTable } from "../TermsTable";
 import { SameStart } from "./SameStart";
 import type { Found, Hours } from "./use-hours";

@@ -7,7 +7,7 @@ import { Notice } from "../../../ui/Notice";
 import { useCarName } from "../../../entities/car/CarName";
 import { DealingFields, InterestFields } from "../../../entities/declaration/DeclarationFields";
 import styles from "../Booking.module.css";
-import { VisitCaution } from "../PlanView";
+import { VisitCaution } from "../VisitCaution";
 import { declaredAfter, declaredBody, nothingDeclared, type Declared, type DeclaredStep } from "./declared";
 import { MoveForm } from "./MoveForm";
 import type { MoveProps } from "./Moves";

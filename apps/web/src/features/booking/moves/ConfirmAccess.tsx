@@ -8,7 +8,7 @@ import { TextField, TickField } from "../../../ui/Fields";
 import { useItemWords } from "../../../entities/sheet/item-words";
 import { useCarName } from "../../../entities/car/CarName";
 import styles from "../Booking.module.css";
-import { VisitCaution } from "../PlanView";
+import { VisitCaution } from "../VisitCaution";
 import { useLiftWords } from "../use-lift-words";
 import {
   accessBody,

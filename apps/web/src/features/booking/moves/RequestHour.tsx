@@ -4,7 +4,7 @@ import { call } from "../../../service/client";
 import { useText } from "../../../strings/text";
 import { TickField } from "../../../ui/Fields";
 import { moneyText } from "../../../ui/money";
-import { VisitCaution } from "../PlanView";
+import { VisitCaution } from "../VisitCaution";
 import { MoveForm } from "./MoveForm";
 import type { MoveProps } from "./Moves";
 import { useMove } from "../use-move";

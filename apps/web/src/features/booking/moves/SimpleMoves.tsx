@@ -4,7 +4,7 @@ import { useText } from "../../../strings/text";
 import { LinkButton } from "../../../ui/LinkButton";
 import { Panel } from "../../../ui/Page";
 import styles from "../Booking.module.css";
-import { VisitCaution } from "../PlanView";
+import { VisitCaution } from "../VisitCaution";
 import { MoveProblem } from "../MoveProblem";
 import type { MoveProps } from "./Moves";
 import { useMove } from "../use-move";
