@@ -347,7 +347,6 @@ export const Item = z
     "an item carries the particulars of its own answer kind",
   );
 export type Item = z.infer<typeof Item>;
-export type ItemInput = z.input<typeof Item>;
 
 /** `station`: where its items stand on the plan drawing when their position says nothing else. */
 export const Section = z.strictObject({

@@ -1,7 +1,7 @@
 import type { Answer } from "@evenhand/shared/answer";
 import type { Finding } from "@evenhand/shared/finding";
 import type { VehicleForm } from "@evenhand/shared/report";
-import { isBadCall, worseSeverity } from "@evenhand/shared/severity";
+import { isBadCall } from "@evenhand/shared/severity";
 import type { Severity } from "@evenhand/shared/severity";
 import { HouseGrade } from "@evenhand/shared/sheet";
 import type { FaultKind, FaultSeverity, Item, Limit, ReadingSpec } from "@evenhand/shared/sheet";
@@ -172,10 +172,3 @@ export const everythingBad = (form: VehicleForm): Planted[] =>
         beside: beside === undefined ? [] : [beside],
       })),
     );
-
-/** The gravest of several. */
-export const gravestOf = (severities: Iterable<Severity>): Severity | null => {
-  let worst: Severity | null = null;
-  for (const severity of severities) worst = worseSeverity(worst, severity);
-  return worst;
-};

@@ -10,7 +10,6 @@ export type PageQuery = z.infer<typeof PageQuery>;
 
 export const pageOf = <T extends z.ZodType>(item: T) =>
   z.strictObject({ items: z.array(item), next: z.string().nullable() });
-export type Page<T> = { items: T[]; next: string | null };
 
 /** Rises by one with every change; `ETag: "3"` on reading, `If-Match: "3"` on changing. */
 export const Revision = z.int().positive();

@@ -91,7 +91,6 @@ export const RemoveFinding = z.strictObject({
 });
 export const Operation = z.discriminatedUnion("op", [SetFinding, RemoveFinding]);
 export type Operation = z.infer<typeof Operation>;
-export type OperationInput = z.input<typeof Operation>;
 
 /** A finding that does not hold refuses its own operation only, so the body takes it as it comes. */
 export const OperationsRequest = z.strictObject({

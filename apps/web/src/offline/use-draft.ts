@@ -11,8 +11,6 @@ import { gatesRead, keepGate } from "./gates";
 import { store, type KeptDraft, type KeptFinding, type KeptGate } from "./store";
 import { sendWaiting } from "./sync";
 
-export type { Connection } from "./save-state";
-
 const isUnreachable = (error: unknown): boolean => error instanceof Refusal && error.problem.status === 0;
 
 interface Kept {

@@ -44,6 +44,3 @@ export const OutcomeSign = ({ outcome, size = 34, bare = false }: Props) => (
     </svg>
   </span>
 );
-
-/** The same drawing for use inside another SVG, 24 units wide. */
-export const outcomeDrawing = drawing;

@@ -21,7 +21,7 @@ export {
 export type { MoveFacts, Shortfall } from "./conditions.ts";
 export type { Consequence } from "./consequences.ts";
 export { dueMove, nextLook, openMoves } from "./open-moves.ts";
-export { APPOINTMENT_STATES, CAUSES, LIVE_STATES, TRANSITIONS } from "./table.ts";
+export { CAUSES, LIVE_STATES, TRANSITIONS } from "./table.ts";
 
 export type MoveRefusal =
   | StateRefusal<AppointmentState, AppointmentMove, AppointmentActor>

@@ -4,7 +4,7 @@ import type { CaseFacts } from "./facts.ts";
 import { stageOf } from "./stage.ts";
 import { waitsOf } from "./waits.ts";
 
-export type { CaseFacts, CaseVisit, Counted } from "./facts.ts";
+export type { CaseFacts, CaseVisit } from "./facts.ts";
 
 const place = new Map(CaseStep.options.map((step, at) => [step, at]));
 const placeOf = ({ step }: CaseWait): number => place.get(step) ?? 0;

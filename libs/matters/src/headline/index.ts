@@ -8,7 +8,7 @@ import type { Zone } from "../zone/index.ts";
 import { phraseOf, placeWords, saidOf } from "./phrase.ts";
 import type { Reports } from "./phrase.ts";
 
-export { phraseOf, placeWords, saidOf } from "./phrase.ts";
+export { phraseOf, placeWords } from "./phrase.ts";
 export type { Reports } from "./phrase.ts";
 
 /** What is named in a headline; the rest is counted. */

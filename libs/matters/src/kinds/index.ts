@@ -6,7 +6,7 @@ import { folds, unknowns } from "./folded.ts";
 import type { Kind } from "./kind.ts";
 import { papers } from "./papers.ts";
 
-export type { Family, Kind } from "./kind.ts";
+export type { Kind } from "./kind.ts";
 export { folds, unknowns } from "./folded.ts";
 
 /**

@@ -1,2 +1,2 @@
-export { type Amount, Payments } from "./payments.ts";
+export { Payments } from "./payments.ts";
 export { PaymentsModule } from "./payments.module.ts";

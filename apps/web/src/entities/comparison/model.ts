@@ -78,7 +78,3 @@ export const comparisonRows = ({ index, comparison, a, b }: ComparisonSource): r
     };
   });
 };
-
-/** The lines of one finding stand together under one name. */
-export const sameFinding = (one: Row, other: Row | undefined): boolean =>
-  other !== undefined && one.entry.item === other.entry.item && one.entry.position === other.entry.position;

@@ -35,10 +35,6 @@ export const withUnit = (number: string, unit: keyof typeof UNITS): string =>
 export const quantity = (value: number, unit: keyof typeof UNITS): string =>
   withUnit(formatExact(value), unit);
 
-/** A spot is a cell of the item's drawing. */
-export const spotWords = (index: SheetIndex, item: Item | undefined, spot: string): string =>
-  sheetWords(index.sheet).spot(item, spot);
-
 export const faultText = (context: AnswerContext, fault: Fault): string =>
   plainSlash(wording.faultWords(fault, wordingContext(context)));
 
