@@ -89,6 +89,7 @@ test("the top folder holds what the design names and nothing else", () => {
     "tests",
     "tsconfig.base.json",
     "tsconfig.json",
+    "knip.jsonc",
     "vitest.config.ts",
   ];
   expect([...top].filter((name) => !allowed.includes(name))).toEqual([]);

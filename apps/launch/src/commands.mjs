@@ -16,7 +16,7 @@ export const commands = {
   mutation: own("mutation", "mutation score of the libraries: [LIBRARY …]"),
   dev: own("dev", "service and web application, built again on changes"),
   sbom: own("sbom", "print what site and service are built from, as CycloneDX"),
-  lint: own("lint", "lint and format check"),
+  lint: own("lint", "lint, what nothing uses, and format check"),
   typecheck: own("typecheck", "check the types, the database client made first"),
   generate: own("generate", "make again everything that is generated"),
 };

@@ -6,6 +6,13 @@ import { Page } from "./Page";
 import { ProblemNotice } from "./ProblemNotice";
 import { LinkButton } from "./LinkButton";
 
+/** A page whose contents the service did not give: its title, and why. */
+export const RefusedPage = ({ title, error }: { readonly title: string; readonly error: unknown }) => (
+  <Page title={title} narrow>
+    <ProblemNotice error={error} />
+  </Page>
+);
+
 /** A page that could not be shown, and what would work. */
 export const Failed = ({ error }: { readonly error: unknown }) => {
   const t = useText();
