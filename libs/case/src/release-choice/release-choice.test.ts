@@ -18,7 +18,10 @@ const compared: Compared = JSON.parse(
     },
     a: { instruments: [], findings: [{ item: "electrics.horn", person: "rowan" }] },
     b: {
-      instruments: [{ id: "g1", name: "a meter" }],
+      instruments: [
+        { id: "g0", name: "a rule" },
+        { id: "g1", name: "a meter" },
+      ],
       findings: [{ item: "electrics.horn", person: "ines", instrument: "g1", note: "silent" }],
     },
   }),
