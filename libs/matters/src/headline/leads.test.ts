@@ -8,6 +8,7 @@ const headlineOf = (...entries: Entry[]): string => of(...entries)[0]?.headline 
 const foundIn = (...entries: Entry[]): string => of(...entries)[0]?.found ?? "";
 const fault = (place: string, kind: string, more: Partial<Entry> = {}): Entry =>
   line(place, { atom: { of: "fault", kind, b: 0 }, ...more });
+const servo = (severity: "halt" | "danger" | "worth" | "repair") => line("brakes.servo", { severity });
 const small = (place: string): Entry => line(place, { severity: "small" });
 
 describe("a place on the car", () => {
@@ -57,7 +58,6 @@ describe("a place on the car", () => {
 
 describe("how grave it is", () => {
   it("has words of its own, else those of what is next milder, else trouble with it", () => {
-    const servo = (severity: "halt" | "danger" | "worth" | "repair") => line("brakes.servo", { severity });
     expect(headlineOf(servo("danger"))).toBe("The brakes are not safe");
     expect(headlineOf(servo("halt"))).toBe("The brakes are not safe");
     expect(headlineOf(servo("worth"))).toBe(headlineOf(servo("repair")));

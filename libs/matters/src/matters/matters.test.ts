@@ -7,6 +7,25 @@ const of = (...entries: Parameters<typeof comparisonOf>[0]) => matters(compariso
 const worth = { severity: "worth" } as const;
 const repair = { severity: "repair" } as const;
 
+const check = (places: string[], more: Partial<CrossCheck> = {}): CrossCheck => ({
+  rule: "odometer",
+  verdict: "breaks",
+  reason: "tired",
+  severity: "worth",
+  figures: {},
+  over: "both-reports",
+  strength: "contradicts",
+  reads: places.map((place) => ({
+    side: "b",
+    item: place.split("@")[0] ?? "",
+    position: place.split("@")[1] ?? "",
+  })),
+  claim: null,
+  bad: [],
+  decides: [],
+  ...more,
+});
+
 describe("matters", () => {
   it("join what one thing says in many places, worst line first", () => {
     const [brakes, ...others] = of(
@@ -112,6 +131,41 @@ describe("matters", () => {
     expect(namesOf(matters(comparisonOf([claim]), silent))).toEqual(["history"]);
     const [ruled] = matters(comparisonOf([claim], [wear]), silent);
     expect(ruled).toMatchObject({ kind: "engine-wear", checks: [0] });
+  });
+
+  it("name what each would cost by, once, and nothing where the sheet has no cost for it", () => {
+    const [brakes] = of(
+      line("brakes.hoses@left-front"),
+      line("brakes.hoses@right-front"),
+      line("brakes.pedal-reserve"),
+    );
+    const rows = ["brakes.hoses", "brakes.pedal-reserve"].map(
+      (item) => silent.sheet.items.get(item)?.item.costRow,
+    );
+    expect(brakes?.costRows).toEqual(rows);
+    const [label] = of(line("identity.market-label"));
+    expect(label?.costRows).toEqual([]);
+  });
+
+  it("have each open check beside the first matter that it speaks of, and none that holds or speaks of nothing", () => {
+    const lines = [
+      line("brakes.hoses@left-front"),
+      line("wheels.fixings@left-front"),
+      line("electrics.clock", repair),
+    ];
+    const checks = [
+      check(["electrics.clock", "wheels.fixings@left-front"]),
+      check(["wheels.fixings@left-front"], { verdict: "holds" }),
+      check(["wheels.fixings@right-front"]),
+      check(["electrics.clock"]),
+      check(["wheels.fixings@left-front"], { verdict: "cannot-tell" }),
+    ];
+    const found = matters(comparisonOf(lines, checks), silent);
+    expect(found.map((matter) => [matter.kind, matter.checks])).toEqual([
+      ["brakes", []],
+      ["wheels", [0, 4]],
+      ["instruments", [3]],
+    ]);
   });
 
   it("never count a number in doubt among trifles or repairs", () => {
