@@ -3,16 +3,14 @@ import { Finding } from "@evenhand/shared/finding";
 import type { ReportDraft } from "@evenhand/shared/http/reports";
 import type { FieldProblem } from "@evenhand/shared/problem";
 import { readableHeader } from "@evenhand/sheet/readable-header";
-import { store, type KeptFinding, type Unread } from "./store";
+import { stepPlace } from "./kept-places";
+import { decidePlace, type PlaceHere } from "./place-states";
+import { store, type Change, type KeptFinding, type KeptOperation } from "./store";
+
+export type { Change } from "./store";
 
 const placeOf = (finding: { readonly item: string; readonly position: string }): string =>
   `${finding.item}@${finding.position}`;
-
-/** What a place says from now on: its finding, and what was typed there and cannot be read. */
-export interface Change {
-  readonly finding: Finding | null;
-  readonly unread?: Unread | undefined;
-}
 
 /**
  * Keeps a change of one finding on this device, and queues it. A change not yet sent is replaced by the next one of the same
@@ -22,22 +20,16 @@ export interface Change {
 export const changeFinding = async (
   report: string,
   place: string,
-  { finding, unread }: Change,
-): Promise<void> => {
-  await store.transaction("rw", store.findings, store.operations, async () => {
-    const known = await store.findings.get([report, place]);
-    const next = { report, place, finding, unread, base: known?.base ?? null };
-    if (known?.state === "conflict") {
-      await store.findings.put({ ...next, state: "conflict", theirs: known.theirs });
-      return;
-    }
-    const queued = await store.operations.where("[report+place]").equals([report, place]).toArray();
-    await store.findings.put({ ...next, state: "waiting" });
-    if (!queued.some(({ sent }) => sent === undefined)) {
-      await store.operations.add({ id: newId(), report, place });
-    }
-  });
-};
+  change: Change,
+  on = store,
+): Promise<void> => stepPlace(on, report, place, { type: "keep", report, place, id: newId(), change });
+
+/** A conflict ends when the person says which of the two stands. */
+export const settleConflict = async (
+  { report, place }: Pick<KeptFinding, "report" | "place">,
+  which: "mine" | "theirs",
+  on = store,
+): Promise<void> => stepPlace(on, report, place, { type: "settle", id: newId(), which });
 
 const noLongerRead: FieldProblem = {
   at: "",
@@ -53,52 +45,50 @@ const fromService = (report: string, raw: Finding, base: number | null): KeptFin
     : { report, place, finding: null, base, state: "refused", problems: [noLongerRead] };
 };
 
-/** Something of this place has not arrived, or is to be looked at by the person first. */
-const isHeldHere = ({ state, unread, finding }: KeptFinding): boolean =>
-  unread !== undefined || (state !== "saved" && !(state === "refused" && finding === null));
+/** Every place that this device or the service has something of, as it stands here. */
+const placesOf = (
+  findings: readonly KeptFinding[],
+  operations: readonly KeptOperation[],
+  places: Iterable<string>,
+): ReadonlyMap<string, PlaceHere> => {
+  const kept = new Map(findings.map((one) => [one.place, one]));
+  const queues = Map.groupBy(operations, ({ place }) => place);
+  const all = new Set([...kept.keys(), ...places]);
+  return new Map([...all].map((place) => [place, { kept: kept.get(place), queue: queues.get(place) ?? [] }]));
+};
+
+/** Takes what the service holds of each place, where nothing that has not arrived stands here. */
+const bringFindings = async ({ id, report, findings }: ReportDraft, on: typeof store): Promise<void> => {
+  const held = new Map(
+    report.findings.map((raw, at) => [placeOf(raw), fromService(id, raw, findings[at]?.revision ?? null)]),
+  );
+  const here = placesOf(
+    await on.findings.where("report").equals(id).toArray(),
+    await on.operations.where("report").equals(id).toArray(),
+    held.keys(),
+  );
+  const after = [...here].map(([place, one]) => {
+    const { kept } = decidePlace(one, { type: "bring", held: held.get(place) });
+    return { place, before: one.kept, kept };
+  });
+  const changed = after.filter(({ before, kept }) => before !== kept);
+  await on.findings.bulkPut(changed.flatMap(({ kept }) => kept ?? []));
+  await on.findings.bulkDelete(
+    changed.filter(({ kept }) => kept === undefined).map(({ place }) => [id, place]),
+  );
+};
 
 /**
  * Takes what the service holds as the truth, except where this device has something that has not arrived. A draft that was on its way
  * while something newer was saved is left aside: it would put back what stood before.
  */
-export const keepDraft = async (draft: ReportDraft): Promise<void> => {
-  const { findings, ...rest } = draft;
-  await store.transaction("rw", store.findings, store.operations, store.drafts, async () => {
-    const known = await store.drafts.get(draft.id);
+export const keepDraft = async (draft: ReportDraft, on = store): Promise<void> => {
+  const { findings: _findings, ...rest } = draft;
+  await on.transaction("rw", on.findings, on.operations, on.drafts, async () => {
+    const known = await on.drafts.get(draft.id);
     if (known !== undefined && known.draft.revision > draft.revision) return;
     const report = { ...rest.report, ...readableHeader(rest.report).header };
-    await store.drafts.put({ report: draft.id, draft: { ...rest, report } });
-    const here = await store.findings.where("report").equals(draft.id).toArray();
-    const held = new Set(here.filter(isHeldHere).map(({ place }) => place));
-    const there = draft.report.findings.map((finding, at) =>
-      fromService(draft.id, finding, findings[at]?.revision ?? null),
-    );
-    const places = new Set(there.map(({ place }) => place));
-    await store.findings.bulkDelete(
-      here
-        .filter(({ place }) => !held.has(place) && !places.has(place))
-        .map(({ place }) => [draft.id, place]),
-    );
-    await store.findings.bulkPut(there.filter(({ place }) => !held.has(place)));
-  });
-};
-
-/** A conflict ends when the person says which of the two stands. */
-export const settleConflict = async (
-  { report, place }: Pick<KeptFinding, "report" | "place">,
-  keep: "mine" | "theirs",
-): Promise<void> => {
-  await store.transaction("rw", store.findings, store.operations, async () => {
-    const kept = await store.findings.get([report, place]);
-    if (kept?.state !== "conflict") return;
-    const { theirs = null, base, finding, unread } = kept;
-    if (keep === "mine") {
-      await store.findings.put({ report, place, base, finding, unread, state: "waiting" });
-      await store.operations.add({ id: newId(), report, place });
-    } else if (theirs) {
-      await store.findings.put({ report, place, base, finding: theirs, state: "saved" });
-    } else {
-      await store.findings.delete([report, place]);
-    }
+    await on.drafts.put({ report: draft.id, draft: { ...rest, report } });
+    await bringFindings(draft, on);
   });
 };

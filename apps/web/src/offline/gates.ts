@@ -6,8 +6,8 @@ import { Refusal } from "../service/refusal";
 import { store, type KeptGate } from "./store";
 
 /** Keeps on this device that the cautions at a stage's gate were read. */
-export const keepGate = async (report: string, stage: Stage, time: string): Promise<void> => {
-  await store.gates.put({ report, stage, time });
+export const keepGate = async (report: string, stage: Stage, time: string, on = store): Promise<void> => {
+  await on.gates.put({ report, stage, time });
 };
 
 /** What the service has, and what waits here beside it: each stage once, the first time. */
@@ -43,24 +43,24 @@ const isMoved = (error: unknown): boolean =>
   error instanceof Refusal && (error.problem.status === 412 || error.problem.status === 409);
 
 /** Sends which gates were read, and forgets here what has arrived. Throws where the service cannot be reached; nothing is lost. */
-export const sendGates = async (report: string, { get, change } = service): Promise<void> => {
-  const waiting = await store.gates.where("report").equals(report).toArray();
+export const sendGates = async (report: string, { get, change } = service, on = store): Promise<void> => {
+  const waiting = await on.gates.where("report").equals(report).toArray();
   if (waiting.length === 0) return;
   for (let left = tries; left > 0; left -= 1) {
     const { revision, report: there } = await get(report);
     const read = gatesRead(there.cautionsRead, waiting);
     try {
       if (read.length > (there.cautionsRead ?? []).length) await change(report, revision, read);
-      await store.transaction("rw", store.drafts, store.gates, async () => {
-        const kept = await store.drafts.get(report);
+      await on.transaction("rw", on.drafts, on.gates, async () => {
+        const kept = await on.drafts.get(report);
         if (kept) {
           const { draft } = kept;
-          await store.drafts.put({
+          await on.drafts.put({
             report,
             draft: { ...draft, report: { ...draft.report, cautionsRead: [...read] } },
           });
         }
-        await store.gates.bulkDelete(waiting.map(({ stage }): [string, string] => [report, stage]));
+        await on.gates.bulkDelete(waiting.map(({ stage }): [string, string] => [report, stage]));
       });
       return;
     } catch (error) {

@@ -59,7 +59,14 @@ export interface KeptGate {
   readonly time: string;
 }
 
-class Store extends Dexie {
+/** What was said at a place: its finding, and what was typed there and cannot be read. */
+export interface Change {
+  readonly finding: Finding | null;
+  readonly unread?: Unread | undefined;
+}
+
+/** What one account keeps on one device. */
+export class Store extends Dexie {
   readonly findings!: Table<KeptFinding, [string, string]>;
   readonly operations!: EntityTable<KeptOperation & { seq: number }, "seq">;
   readonly drafts!: EntityTable<KeptDraft, "report">;

@@ -41,7 +41,7 @@ export const SaveState = ({ draft }: { readonly draft: Draft }) => {
         <Icon size={17} stroke={1.9} aria-hidden="true" />{" "}
         {t(`save.${word}`, { count: countOf(word, standing) })}
         {word === "offline" && (
-          <Button variant="subtle" size="compact-sm" onClick={() => void send()}>
+          <Button variant="subtle" size="compact-sm" onClick={send}>
             {t("problem.again")}
           </Button>
         )}

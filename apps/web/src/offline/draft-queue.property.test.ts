@@ -1,0 +1,262 @@
+import "fake-indexeddb/auto";
+import type { Finding } from "@evenhand/shared/finding";
+import type { ReportDraft } from "@evenhand/shared/http/reports";
+import * as fc from "fast-check";
+import { expect, test } from "vitest";
+import { keepDraft } from "./changes.ts";
+import { DraftQueue } from "./draft-queue.ts";
+import { storeOf } from "./managers.ts";
+import { withWrites } from "./save-state.ts";
+import { Store, type KeptFinding } from "./store.ts";
+import { sendWaiting } from "./sync.ts";
+import { ServiceModel, type LineIs } from "./testing/service-model.ts";
+
+const report = "018f0000-0000-7000-8000-000000000003";
+type Value = "yes" | "no" | "intermittent" | null;
+const places = ["electrics.horn@p0", "electrics.horn@p1"] as const;
+type Place = (typeof places)[number];
+const horn = (place: Place, value: Value): Finding | null =>
+  value === null
+    ? null
+    : {
+        item: "electrics.horn",
+        position: place.slice(-2),
+        answer: { kind: "working", value },
+        firmness: "asserted",
+        basis: "seen",
+      };
+
+const draftFrom = (service: ServiceModel, revision: number): ReportDraft => {
+  const held = [...service.held.values()].filter(({ finding }) => finding !== null);
+  const draft: ReportDraft = JSON.parse(
+    JSON.stringify({
+      id: report,
+      revision,
+      drafting: true,
+      report: { findings: held.map(({ finding }) => finding) },
+      findings: held.map((one) => ({ revision: one.revision })),
+    }),
+  );
+  return draft;
+};
+
+/** One device: its store, which outlives the page; its page with a queue; its line; and a clock that rings when told. */
+class Device {
+  line: LineIs = "up";
+  queue!: DraftQueue;
+  /** What the person last said of a place here, as text, until it was given up for the other. */
+  readonly said = new Map<Place, string>();
+  private store!: Store;
+  private close = () => {};
+  private ring: (() => void) | null = null;
+  private signal = () => {};
+  private changed: (() => Promise<void>) | null = null;
+  private readonly name: string;
+  private readonly service: ServiceModel;
+
+  constructor(name: string, service: ServiceModel) {
+    this.name = name;
+    this.service = service;
+  }
+
+  async open(): Promise<void> {
+    const store = new Store(this.name);
+    this.store = store;
+    const rows = storeOf(report, store);
+    this.queue = new DraftQueue({
+      store: {
+        ...rows,
+        watch: (changed) => {
+          this.changed = async () => changed(await rows.read());
+          return () => (this.changed = null);
+        },
+      },
+      sender: {
+        send: () =>
+          sendWaiting(report, async (_, operations) => this.service.answer(this.line, operations), store),
+        whyFailed: () => "lose-signal",
+      },
+      clock: {
+        now: () => new Date(0),
+        ringAfter: (_, ring) => {
+          this.ring = ring;
+          return () => (this.ring = null);
+        },
+      },
+      onSignal: (back) => {
+        this.signal = back;
+        return () => (this.signal = () => {});
+      },
+    });
+    this.close = this.queue.start();
+    await this.changed?.();
+  }
+
+  /** The page goes in the midst of what it does. */
+  kill(): void {
+    this.close();
+    this.ring = null;
+    this.store.close();
+  }
+
+  async type(place: Place, value: Value): Promise<void> {
+    this.said.set(place, JSON.stringify(horn(place, value)));
+    await this.queue.keep(place, { finding: horn(place, value) });
+  }
+
+  /** Waits until nothing is on its way. */
+  async still(): Promise<void> {
+    await new Promise<void>((done) => {
+      const look = () => {
+        if (this.queue.snapshot().line.state !== "sending") done();
+      };
+      this.queue.subscribe(look);
+      look();
+    });
+    await this.changed?.();
+  }
+
+  async wait(): Promise<void> {
+    this.ring?.();
+    await this.still();
+  }
+
+  async getSignal(): Promise<void> {
+    this.line = "up";
+    this.signal();
+    await this.still();
+  }
+
+  async fetch(revision: number): Promise<void> {
+    if (this.line !== "up") return;
+    await keepDraft(draftFrom(this.service, revision), this.store);
+    await this.changed?.();
+  }
+
+  shown(): ReadonlyMap<string, KeptFinding> {
+    const { kept, writes } = this.queue.snapshot();
+    return withWrites(report, kept?.findings ?? new Map(), writes);
+  }
+
+  async settle(place: Place, which: "mine" | "theirs"): Promise<void> {
+    const kept = this.shown().get(place);
+    if (kept?.state !== "conflict") return;
+    if (which === "theirs") this.said.delete(place);
+    await this.queue.settle(kept, which);
+  }
+}
+
+interface World {
+  readonly service: ServiceModel;
+  readonly devices: readonly [Device, Device];
+  fetches: number;
+}
+
+/** What was said stands on its device, or has stood with the service: it is never nowhere. */
+const nothingLost = ({ service, devices }: World): void => {
+  for (const device of devices)
+    for (const [place, said] of device.said) {
+      const here = JSON.stringify(device.shown().get(place)?.finding ?? null);
+      expect(here === said || service.said.get(place)?.has(said) || said === "null").toBe(true);
+    }
+};
+
+type Deed = (device: Device, world: World) => Promise<void> | void;
+type Step = fc.AsyncCommand<object, World>;
+const step = (name: string, which: 0 | 1, deed: Deed): Step => ({
+  check: () => true,
+  run: async (_, world) => {
+    await deed(world.devices[which], world);
+    nothingLost(world);
+  },
+  toString: () => `${name} on ${which}`,
+});
+
+const which = fc.constantFrom(0 as const, 1 as const);
+const place = fc.constantFrom(...places);
+const value = fc.constantFrom<Value[]>("yes", "no", "intermittent", null);
+const edit = fc
+  .tuple(which, place, value)
+  .map(([on, at, said]) => step(`${at} is ${said}`, on, (device) => device.type(at, said)));
+const loseSignal = fc.tuple(which, fc.constantFrom("down" as const, "lost" as const)).map(([on, line]) =>
+  step(`line is ${line}`, on, (device) => {
+    device.line = line;
+  }),
+);
+const getSignal = which.map((on) => step("signal", on, (device) => device.getSignal()));
+const wait = which.map((on) => step("wait", on, (device) => device.wait()));
+const fetch = which.map((on) =>
+  step("fetch", on, (device, world) => {
+    world.fetches += 1;
+    return device.fetch(world.fetches);
+  }),
+);
+const killed = which.map((on) =>
+  step("kill and open again", on, async (device) => {
+    device.kill();
+    await device.open();
+  }),
+);
+const killedWhileTyping = fc.tuple(which, place, value).map(([on, at, said]) =>
+  step(`kept ${at} ${said}, killed while sending`, on, async (device) => {
+    await device.type(at, said);
+    device.queue.send();
+    const late = device.queue.snapshot().line.state === "sending" ? device.still() : null;
+    device.kill();
+    await device.open();
+    await Promise.race([late, device.still()]);
+  }),
+);
+const typedOn = fc.tuple(which, place, value, value).map(([on, at, first, then]) =>
+  step(`${at} is ${first} on its way, and then ${then}`, on, async (device) => {
+    await device.type(at, first);
+    device.queue.send();
+    await device.type(at, then);
+    await device.still();
+  }),
+);
+const settle = fc
+  .tuple(which, place, fc.constantFrom("mine" as const, "theirs" as const))
+  .map(([on, at, one]) => step(`${one} at ${at}`, on, (device) => device.settle(at, one)));
+
+/** Both get a line, and say of each conflict what stands, until nothing waits. */
+const arrive = async (world: World): Promise<void> => {
+  for (const device of [...world.devices, ...world.devices]) {
+    await device.getSignal();
+    nothingLost(world);
+    for (const at of places) await device.settle(at, "theirs");
+    world.fetches += 1;
+    await device.fetch(world.fetches);
+  }
+};
+
+let runs = 0;
+test("edit, lose signal, kill, open again, sync, two devices: nothing is lost, and both end as the service has it", async () => {
+  const steps = fc.commands(
+    [edit, edit, loseSignal, getSignal, wait, fetch, killed, killedWhileTyping, typedOn, settle],
+    {
+      maxCommands: 14,
+    },
+  );
+  await fc.assert(
+    fc.asyncProperty(steps, async (chosen) => {
+      runs += 1;
+      const service = new ServiceModel();
+      const devices = [new Device(`one-${runs}`, service), new Device(`two-${runs}`, service)] as const;
+      const world: World = { service, devices, fetches: 1 };
+      for (const device of devices) await device.open();
+      await fc.asyncModelRun(() => ({ model: {}, real: world }), chosen);
+      await arrive(world);
+      for (const device of devices) {
+        expect(device.queue.snapshot().line).toMatchObject({ state: "idle", waiting: 0 });
+        for (const at of places) {
+          const kept = device.shown().get(at);
+          expect(kept?.state ?? "saved").toBe("saved");
+          expect(kept?.finding ?? null).toEqual(service.held.get(at)?.finding ?? null);
+        }
+        device.kill();
+      }
+    }),
+    { numRuns: 200 },
+  );
+});
