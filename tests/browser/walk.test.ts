@@ -108,6 +108,16 @@ test("the inspector's own doubt, in words, leaves the road as not seen and unsaf
   await leave.click();
   await page.getByText("Stay off the road: your own doubt closes it").waitFor();
   await keepPicture(page, "walk-road-doubted");
+  // At this width too the word of the button stands in it whole.
+  const undo = page.getByRole("button", { name: "Undo" });
+  expect(
+    await undo.evaluate(
+      (button) =>
+        [button, ...button.querySelectorAll("*")].filter(
+          (part) => part.scrollWidth > part.clientWidth + 1 && part.clientWidth > 0,
+        ).length,
+    ),
+  ).toBe(0);
   await page.getByText("Everything is saved with the service").waitFor();
   const { report } = await inspector.does("reports.get", { path: { id } });
   const road = walkOf(index, report.vehicle.form, scopeOf("first-look", null)).find(
