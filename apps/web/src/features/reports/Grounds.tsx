@@ -1,14 +1,12 @@
-import { NativeSelect, Textarea, TextInput } from "@mantine/core";
+import { NativeSelect, Textarea } from "@mantine/core";
 import { Basis, Firmness } from "@evenhand/shared/finding";
 import type { Instrument } from "@evenhand/shared/report";
 import type { Item } from "@evenhand/shared/sheet";
 import { useText } from "../../strings/text";
-import { withUnit } from "../../entities/sheet/answer-text";
 import type { SheetIndex } from "../../entities/sheet/sheet-index";
-import { TypedNumber } from "../../entities/answer/TypedNumber";
+import { Conditions } from "./Conditions";
 import styles from "./Grounds.module.css";
 import type { GroundsOf } from "./place-edit";
-import { spelled } from "../../entities/sheet/sheet-index";
 
 interface Props {
   readonly index: SheetIndex;
@@ -21,84 +19,34 @@ interface Props {
   readonly onUnread: (condition: string, text: string | undefined) => void;
 }
 
-const Conditions = ({ index, item, grounds, unread, onChange, onUnread }: Props) => {
+const InstrumentChoice = ({
+  grounds,
+  instruments,
+  onChange,
+}: Pick<Props, "grounds" | "instruments" | "onChange">) => {
   const t = useText();
-  const held = grounds.conditions ?? {};
-  const set = (id: string, value: boolean | number | string | undefined): void => {
-    const rest = Object.fromEntries(Object.entries(held).filter(([other]) => other !== id));
-    onChange({ conditions: value === undefined ? rest : { ...rest, [id]: value } });
-  };
-  return item.conditions.map((id) => {
-    const kind = index.sheet.conditions.find((one) => one.id === id);
-    const label = kind?.words.american ?? spelled(id);
-    const value = held[id];
-    if (kind?.ask === "number") {
-      return (
-        <TypedNumber
-          key={id}
-          label={label}
-          unit={kind.unit === undefined ? "" : withUnit("", kind.unit).trim()}
-          value={typeof value === "number" ? value : undefined}
-          unread={unread[`condition.${id}`]}
-          onChange={(number, text) => {
-            set(id, number);
-            onUnread(id, text);
-          }}
-        />
-      );
-    }
-    if (kind?.ask === "text") {
-      return (
-        <TextInput
-          size="md"
-          key={id}
-          label={label}
-          defaultValue={typeof value === "string" ? value : ""}
-          onChange={(event) => set(id, event.currentTarget.value.trim() || undefined)}
-        />
-      );
-    }
-    return (
-      <NativeSelect
-        size="md"
-        key={id}
-        label={label}
-        value={typeof value === "boolean" ? String(value) : ""}
-        data={[
-          { value: "", label: t("condition.not-noted") },
-          { value: "true", label: kind?.otherwise === undefined ? t("yes") : label },
-          { value: "false", label: kind?.otherwise?.american ?? t("no") },
-        ]}
-        onChange={(event) =>
-          set(id, event.currentTarget.value === "" ? undefined : event.currentTarget.value === "true")
-        }
-      />
-    );
-  });
+  return (
+    <NativeSelect
+      size="md"
+      label={t("facts.instrument")}
+      value={grounds.instrument ?? ""}
+      data={[
+        { value: "", label: t("grounds.no-instrument") },
+        ...instruments.map(({ id, name }) => ({ value: id, label: name })),
+      ]}
+      onChange={(event) => {
+        const instrument = event.currentTarget.value || undefined;
+        onChange({ instrument, basis: instrument === undefined ? "seen" : "measured" });
+      }}
+    />
+  );
 };
 
-/** How firmly it is said, what it rests on, with what it was read, in which circumstances. */
-export const Grounds = (props: Props) => {
+/** How firmly it is said, and what it rests on. */
+const Standing = ({ grounds, onChange }: Pick<Props, "grounds" | "onChange">) => {
   const t = useText();
-  const { grounds, instruments, item, onChange } = props;
-  const readable = item.answer === "reading" || item.answer === "color";
   return (
-    <div className={styles.grounds}>
-      {readable && (
-        <NativeSelect
-          size="md"
-          label={t("facts.instrument")}
-          value={grounds.instrument ?? ""}
-          data={[
-            { value: "", label: t("grounds.by-eye") },
-            ...instruments.map(({ id, name }) => ({ value: id, label: name })),
-          ]}
-          onChange={(event) => {
-            const instrument = event.currentTarget.value || undefined;
-            onChange({ instrument, basis: instrument === undefined ? "seen" : "measured" });
-          }}
-        />
-      )}
+    <>
       <NativeSelect
         size="md"
         label={t("facts.firmness")}
@@ -113,18 +61,43 @@ export const Grounds = (props: Props) => {
         data={Basis.options.map((one) => ({ value: one, label: t(`basis.${one}`) }))}
         onChange={(event) => onChange({ basis: Basis.parse(event.currentTarget.value) })}
       />
-      <Conditions {...props} />
-      <Textarea
-        size="md"
-        className={styles.note}
-        label={t("facts.note")}
-        autosize
-        minRows={1}
-        maxRows={6}
-        maxLength={4000}
-        defaultValue={grounds.note ?? ""}
-        onChange={(event) => onChange({ note: event.currentTarget.value.trim() || undefined })}
+    </>
+  );
+};
+
+const Note = ({ grounds, onChange }: Pick<Props, "grounds" | "onChange">) => {
+  const t = useText();
+  return (
+    <Textarea
+      size="md"
+      className={styles.note}
+      label={t("facts.note")}
+      autosize
+      minRows={1}
+      maxRows={6}
+      maxLength={4000}
+      defaultValue={grounds.note ?? ""}
+      onChange={(event) => onChange({ note: event.currentTarget.value.trim() || undefined })}
+    />
+  );
+};
+
+/** How firmly it is said, what it rests on, with what it was read, in which circumstances. */
+export const Grounds = ({ index, item, grounds, instruments, unread, onChange, onUnread }: Props) => {
+  const isMeasured = item.answer === "reading" || item.answer === "color";
+  return (
+    <div className={styles.grounds}>
+      {isMeasured && <InstrumentChoice grounds={grounds} instruments={instruments} onChange={onChange} />}
+      <Standing grounds={grounds} onChange={onChange} />
+      <Conditions
+        index={index}
+        item={item}
+        held={grounds.conditions}
+        unread={unread}
+        onChange={(conditions) => onChange({ conditions })}
+        onUnread={onUnread}
       />
+      <Note grounds={grounds} onChange={onChange} />
     </div>
   );
 };

@@ -32,8 +32,74 @@ const useChange = (reportId: string) => {
   });
 };
 
+type Change = ReturnType<typeof useChange>["mutate"];
+
 /** As many stand open; a whole case of them folds away. */
 const fewInstruments = 5;
+
+const InstrumentRow = ({ one, onChange }: { readonly one: Instrument; readonly onChange: Change }) => {
+  const t = useText();
+  const facts = useInstrumentFacts();
+  return (
+    <li>
+      <span>
+        <strong>{one.name}</strong>
+        <span className={styles.facts}>{facts(one)}</span>
+      </span>
+      <ActionIcon
+        variant="default"
+        size={42}
+        aria-label={t("instruments.remove", { name: one.name })}
+        onClick={() => onChange((list) => list.filter(({ id }) => id !== one.id))}
+      >
+        <IconTrash size={18} aria-hidden="true" />
+      </ActionIcon>
+    </li>
+  );
+};
+
+interface ListProps {
+  readonly instruments: readonly Instrument[];
+  readonly onChange: Change;
+}
+
+const InstrumentList = ({ instruments, onChange }: ListProps) => {
+  const t = useText();
+  return (
+    <details open={instruments.length <= fewInstruments}>
+      <summary className={styles.summary}>{t("instruments.count", { count: instruments.length })}</summary>
+      <ul className={styles.list}>
+        {instruments.map((one) => (
+          <InstrumentRow key={one.id} one={one} onChange={onChange} />
+        ))}
+      </ul>
+    </details>
+  );
+};
+
+type AddProps = ListProps & { readonly adding: boolean; readonly onAdding: (adding: boolean) => void };
+
+const AddInstrument = ({ instruments, onChange, adding, onAdding }: AddProps) => {
+  const t = useText();
+  if (!adding)
+    return (
+      <div>
+        <Button variant="default" onClick={() => onAdding(true)}>
+          {t("instruments.add")}
+        </Button>
+      </div>
+    );
+  return (
+    <InstrumentForm
+      taken={instruments.map(({ id }) => id)}
+      onCancel={() => onAdding(false)}
+      onAdd={(made) => {
+        onChange((list) => [...list, made]);
+        onAdding(false);
+      }}
+    />
+  );
+};
 
 /** The instruments of this visit: their resolution and accuracy decide how firmly a reading can confirm. */
 export const Instruments = ({ reportId, draft }: Props) => {
@@ -41,52 +107,13 @@ export const Instruments = ({ reportId, draft }: Props) => {
   const [adding, setAdding] = useState(false);
   const change = useChange(reportId);
   const instruments = draft.draft?.report.instruments ?? [];
-  const facts = useInstrumentFacts();
+  const list = { instruments, onChange: change.mutate };
   return (
     <Panel title={t("instruments.title")} hint={t("instruments.hint")}>
       {instruments.length === 0 && !adding && <p className={styles.none}>{t("instruments.none")}</p>}
-      {instruments.length > 0 && (
-        <details open={instruments.length <= fewInstruments}>
-          <summary className={styles.summary}>
-            {t("instruments.count", { count: instruments.length })}
-          </summary>
-          <ul className={styles.list}>
-            {instruments.map((one) => (
-              <li key={one.id}>
-                <span>
-                  <strong>{one.name}</strong>
-                  <span className={styles.facts}>{facts(one)}</span>
-                </span>
-                <ActionIcon
-                  variant="default"
-                  size={42}
-                  aria-label={t("instruments.remove", { name: one.name })}
-                  onClick={() => change.mutate((list) => list.filter(({ id }) => id !== one.id))}
-                >
-                  <IconTrash size={18} aria-hidden="true" />
-                </ActionIcon>
-              </li>
-            ))}
-          </ul>
-        </details>
-      )}
+      {instruments.length > 0 && <InstrumentList {...list} />}
       {change.error !== null && <ProblemNotice error={change.error} />}
-      {adding ? (
-        <InstrumentForm
-          taken={instruments.map(({ id }) => id)}
-          onCancel={() => setAdding(false)}
-          onAdd={(made) => {
-            change.mutate((list) => [...list, made]);
-            setAdding(false);
-          }}
-        />
-      ) : (
-        <div>
-          <Button variant="default" onClick={() => setAdding(true)}>
-            {t("instruments.add")}
-          </Button>
-        </div>
-      )}
+      <AddInstrument {...list} adding={adding} onAdding={setAdding} />
     </Panel>
   );
 };

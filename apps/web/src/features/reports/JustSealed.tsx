@@ -9,36 +9,47 @@ interface Props {
   readonly search: SealedSearch;
 }
 
-/** After sealing: that it is sealed, who sees it from now on, and what comes next. */
-export const JustSealed = ({ version: { kind, vehicle, version }, search }: Props) => {
+type Of = "inspection" | "statement" | "other";
+
+/** Where one goes from here. */
+const NextSteps = ({ version: { vehicle }, search, of }: Props & { readonly of: Of }) => {
   const t = useText();
   const { comparison, visit } = search;
+  return (
+    <ul>
+      {visit !== undefined && (
+        <li>
+          <Link to="/appointments/$appointment" params={{ appointment: visit }}>
+            {t("sealed.next.visit")}
+          </Link>
+        </li>
+      )}
+      {comparison !== undefined && (
+        <li>
+          <Link to="/comparisons/$comparison" params={{ comparison }}>
+            {t("sealed.next.comparison")}
+          </Link>
+        </li>
+      )}
+      <li>
+        <Link to="/cars/$vehicle" params={{ vehicle }}>
+          {t(`sealed.next.car.${of}`)}
+        </Link>
+      </li>
+    </ul>
+  );
+};
+
+/** After sealing: that it is sealed, who sees it from now on, and what comes next. */
+export const JustSealed = (props: Props) => {
+  const t = useText();
+  const { kind, version } = props.version;
   const of = kind === "inspection" || kind === "statement" ? kind : "other";
   return (
     <Answered title={t("sealed.title", { kind: of, version })}>
       <p>{t(`sealed.who.${of}`)}</p>
       <p>{t("sealed.next")}</p>
-      <ul>
-        {visit !== undefined && (
-          <li>
-            <Link to="/appointments/$appointment" params={{ appointment: visit }}>
-              {t("sealed.next.visit")}
-            </Link>
-          </li>
-        )}
-        {comparison !== undefined && (
-          <li>
-            <Link to="/comparisons/$comparison" params={{ comparison }}>
-              {t("sealed.next.comparison")}
-            </Link>
-          </li>
-        )}
-        <li>
-          <Link to="/cars/$vehicle" params={{ vehicle }}>
-            {t(`sealed.next.car.${of}`)}
-          </Link>
-        </li>
-      </ul>
+      <NextSteps {...props} of={of} />
     </Answered>
   );
 };

@@ -103,30 +103,50 @@ const cleared = (edit: PlaceEdit): PlaceEdit => ({
   anew: edit.anew + 1,
 });
 
+type StepOf<K extends EditStep["type"]> = Extract<EditStep, { type: K }>;
+
+const answered = (edit: PlaceEdit, { answer, unread }: StepOf<"answer">): PlaceEdit => {
+  // Said of the whole thing and not in its fields: they start anew.
+  const whole = answer?.kind === "not-fitted";
+  return {
+    ...edit,
+    answer,
+    unread,
+    notSeen: whole ? false : edit.notSeen,
+    before: losesSome(edit.answer, answer) || (whole && edit.unread) ? stateOf(edit) : null,
+    anew: whole ? edit.anew + 1 : edit.anew,
+  };
+};
+
+const noted = (edit: PlaceEdit, { id, text }: StepOf<"condition">): PlaceEdit => {
+  const field = `condition.${id}`;
+  const rest = Object.entries(edit.conditions).filter(([other]) => other !== field);
+  return {
+    ...edit,
+    conditions: Object.fromEntries(text === undefined ? rest : [...rest, [field, text]]),
+  };
+};
+
+const undone = (edit: PlaceEdit): PlaceEdit =>
+  edit.before === null
+    ? edit
+    : {
+        ...edit,
+        ...edit.before,
+        notSeen: edit.before.answer?.kind === "not-seen",
+        before: null,
+        anew: edit.anew + 1,
+      };
+
+/** What stands at the place after a step. */
 export const editAfter = (edit: PlaceEdit, step: EditStep): PlaceEdit => {
   switch (step.type) {
-    case "answer": {
-      // Said of the whole thing and not in its fields: they start anew.
-      const whole = step.answer?.kind === "not-fitted";
-      return {
-        ...edit,
-        answer: step.answer,
-        unread: step.unread,
-        notSeen: whole ? false : edit.notSeen,
-        before: losesSome(edit.answer, step.answer) || (whole && edit.unread) ? stateOf(edit) : null,
-        anew: whole ? edit.anew + 1 : edit.anew,
-      };
-    }
+    case "answer":
+      return answered(edit, step);
     case "grounds":
       return { ...edit, grounds: { ...edit.grounds, ...step.change } };
-    case "condition": {
-      const field = `condition.${step.id}`;
-      const rest = Object.entries(edit.conditions).filter(([other]) => other !== field);
-      return {
-        ...edit,
-        conditions: Object.fromEntries(step.text === undefined ? rest : [...rest, [field, step.text]]),
-      };
-    }
+    case "condition":
+      return noted(edit, step);
     case "not-seen":
       return edit.notSeen && edit.answer?.kind === "not-seen"
         ? cleared(edit)
@@ -134,15 +154,7 @@ export const editAfter = (edit: PlaceEdit, step: EditStep): PlaceEdit => {
     case "clear":
       return cleared(edit);
     case "undo":
-      return edit.before === null
-        ? edit
-        : {
-            ...edit,
-            ...edit.before,
-            notSeen: edit.before.answer?.kind === "not-seen",
-            before: null,
-            anew: edit.anew + 1,
-          };
+      return undone(edit);
   }
 };
 

@@ -25,3 +25,13 @@ export const linesOf = (index: SheetIndex, document: Report | WithheldReport): r
     words: `${searchWords(place.item.words)} ${words.toLowerCase()}`,
   }));
 };
+
+export type LinesShown = "all" | "answered" | "silent";
+
+/** Is a line among those looked for? Every word of the search has to be in it. */
+export const matches = (line: Line, show: LinesShown, q: string): boolean =>
+  (show === "all" || (show === "silent") === (line.finding === null && !line.withheld)) &&
+  q
+    .toLowerCase()
+    .split(/\s+/)
+    .every((word) => line.words.includes(word));

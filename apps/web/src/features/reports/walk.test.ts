@@ -10,6 +10,7 @@ import {
   nextOpen,
   progressOf,
   scopeOf,
+  together,
   walkOf,
   workingTogether,
   type Findings,
@@ -141,4 +142,14 @@ test("the next line is the next open one, and what was passed over comes round a
   expect(nextOpen(lines, answered([b ?? "", works]), a)?.key).toBe(c);
   expect(nextOpen(lines, answered([c ?? "", works]), c)?.key).toBe(a);
   expect(nextOpen(lines, answered([a ?? "", works], [b ?? "", works]), c)).toBeUndefined();
+});
+
+test("while the gate to the road is shut nothing of the road is offered as working, with one press or as elsewhere", () => {
+  const road = stage("road");
+  const stops = road.stops.filter(({ lines }) => workingTogether(lines, answered()).length > 1);
+  expect(stops.length).toBeGreaterThan(0);
+  for (const { lines } of stops) {
+    expect(together(lines, road.lines, answered(), true).working.length).toBeGreaterThan(1);
+    expect(together(lines, road.lines, answered(), false)).toEqual({ like: undefined, working: [] });
+  }
 });

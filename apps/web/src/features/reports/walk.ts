@@ -160,6 +160,28 @@ export const workingTogether = (lines: readonly Place[], findings: Findings): re
   return open.length > 1 ? open : [];
 };
 
+/** What one press says of several lines. */
+export interface Together {
+  readonly like: ReturnType<typeof likeStop>;
+  readonly working: readonly Place[];
+}
+
+/**
+ * What may be said of several lines here with one press.
+ *
+ * @param mayTry false where what is done here may not be done with this car, or where that is not known yet: then nothing is known
+ *   to work
+ */
+export const together = (
+  here: readonly Place[],
+  lines: readonly Place[],
+  findings: Findings,
+  mayTry: boolean,
+): Together =>
+  mayTry
+    ? { like: likeStop(here, lines, findings), working: workingTogether(here, findings) }
+    : { like: undefined, working: [] };
+
 /** The next line to answer after this one, in the order one walks; round to the first open one at the end. */
 export const nextOpen = (
   lines: readonly Place[],

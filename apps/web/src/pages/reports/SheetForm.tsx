@@ -1,7 +1,7 @@
 import type { Report } from "@evenhand/shared/report";
 import { useQuery } from "@tanstack/react-query";
 import { useCallback } from "react";
-import { getRouteApi, Link } from "@tanstack/react-router";
+import { getRouteApi } from "@tanstack/react-router";
 import { isNotTheirs, isOnlyHere } from "../../offline/leaving";
 import type { KeptDraft } from "../../offline/store";
 import { useDraft } from "../../offline/use-draft";
@@ -11,98 +11,83 @@ import { Notice } from "../../ui/Notice";
 import { Page } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import { sheetQuery } from "../../entities/sheet/load-sheet";
-import { SaveState } from "../../features/reports/SaveState";
+import type { SheetIndex } from "../../entities/sheet/sheet-index";
+import { SaveState, type Draft } from "../../features/reports/SaveState";
 import { isWalked, type SheetSearch } from "../../features/reports/sheet-search";
 import { Sheet } from "../../features/reports/Sheet";
 import { Shut } from "../../features/reports/Shut";
 import { WalkSheet } from "../../features/reports/walk/WalkSheet";
+import { WayBack } from "./WayBack";
 
 const route = getRouteApi("/signed-in/reports/$report");
 
-/** A statement belongs to its car; an inspection to its visit, or to its order where no hour was booked. */
-const WayBack = ({ draft }: { readonly draft: KeptDraft["draft"] }) => {
+/** In place of a sheet that is not to be had: why. */
+const NoSheet = ({ draft, error }: { readonly draft: Draft; readonly error: unknown }) => {
   const t = useText();
-  const { vehicle, order, visit } = draft;
-  // A draft kept on this device before drafts named their visit has none.
-  if (visit !== null && visit !== undefined)
-    return (
-      <Link to="/appointments/$appointment" params={{ appointment: visit }}>
-        {t("sheet.back.visit")}
-      </Link>
-    );
-  if (order !== null)
-    return (
-      <Link to="/orders/$order" params={{ order }}>
-        {t("sheet.back.order")}
-      </Link>
+  const why =
+    draft.failure === null ? (
+      <ProblemNotice error={error} />
+    ) : (
+      <Notice kind="refusal" title={t("save.no-store")}>
+        <p>{t("save.no-store.what")}</p>
+      </Notice>
     );
   return (
-    <Link to="/cars/$vehicle" params={{ vehicle }}>
-      {t("sheet.back")}
-    </Link>
+    <Page title={t("sheet.title.unknown")} narrow>
+      {why}
+    </Page>
   );
 };
 
-/** The sheet of one draft. Its draft is read from this device where the service does not answer; the page must have loaded. */
-export const SheetForm = () => {
+interface OpenProps {
+  readonly reportId: string;
+  readonly draft: Draft;
+  readonly kept: KeptDraft["draft"];
+  readonly index: SheetIndex;
+}
+
+/** The sheet, walked or by sections as the address says. */
+const OpenSheet = ({ reportId, draft, kept, index }: OpenProps) => {
   const t = useText();
-  const { report: reportId } = route.useParams();
   const search = route.useSearch();
   const navigate = route.useNavigate();
-  const draft = useDraft(reportId);
   const onSearch = useCallback(
     (change: SheetSearch) =>
       void navigate({ search: (old) => ({ ...old, ...change }), replace: true, resetScroll: false }),
     [navigate],
   );
-  const named = draft.draft?.report.sheet;
-  const index = useQuery({
-    ...sheetQuery(named?.id ?? "", named?.version ?? 0),
-    enabled: named !== undefined,
-  });
-  const shut = [draft.remote.error, draft.refusal].find(isNotTheirs);
-  if (shut !== undefined)
-    return (
-      <Shut
-        report={reportId}
-        error={shut}
-        onlyHere={[...draft.findings.values()].filter(isOnlyHere).length}
-      />
-    );
-  if (draft.failure !== null) {
-    return (
-      <Page title={t("sheet.title.unknown")} narrow>
-        <Notice kind="refusal" title={t("save.no-store")}>
-          <p>{t("save.no-store.what")}</p>
-        </Notice>
-      </Page>
-    );
-  }
-  if (draft.draft === undefined || index.data === undefined) {
-    const failed = draft.remote.error ?? index.error;
-    return failed ? (
-      <Page title={t("sheet.title.unknown")} narrow>
-        <ProblemNotice error={failed} />
-      </Page>
-    ) : (
-      <Loading />
-    );
-  }
-  const report: Report = { ...draft.draft.report, findings: [] };
+  const report: Report = { ...kept.report, findings: [] };
   const { vehicle, kind } = report;
-  const shown = { reportId, report, draft, index: index.data, search, onSearch };
+  const { modelYear: year, make, model } = vehicle;
+  const shown = { reportId, report, draft, index, search, onSearch };
   return (
     <Page
-      title={t("sheet.title", {
-        kind,
-        year: vehicle.modelYear,
-        make: vehicle.make,
-        model: vehicle.model,
-      })}
-      over={<WayBack draft={draft.draft} />}
+      title={t("sheet.title", { kind, year, make, model })}
+      over={<WayBack draft={kept} />}
       under={<SaveState draft={draft} />}
     >
       {isWalked(search, kind) ? <WalkSheet {...shown} /> : <Sheet {...shown} />}
     </Page>
   );
+};
+
+/** The sheet of one draft. Its draft is read from this device where the service does not answer; the page must have loaded. */
+export const SheetForm = () => {
+  const { report } = route.useParams();
+  const draft = useDraft(report);
+  const { draft: kept, failure, remote, refusal, findings } = draft;
+  const named = kept?.report.sheet;
+  const index = useQuery({
+    ...sheetQuery(named?.id ?? "", named?.version ?? 0),
+    enabled: named !== undefined,
+  });
+  const shut = [remote.error, refusal].find(isNotTheirs);
+  if (shut !== undefined) {
+    const onlyHere = [...findings.values()].filter(isOnlyHere).length;
+    return <Shut report={report} error={shut} onlyHere={onlyHere} />;
+  }
+  if (failure === null && kept !== undefined && index.data !== undefined)
+    return <OpenSheet reportId={report} draft={draft} kept={kept} index={index.data} />;
+  const error = remote.error ?? index.error;
+  return failure !== null || error ? <NoSheet draft={draft} error={error} /> : <Loading />;
 };

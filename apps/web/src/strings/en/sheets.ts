@@ -118,7 +118,7 @@ export const sheets = {
   "condition.not-noted": "not noted",
   yes: "yes",
   no: "no",
-  "grounds.by-eye": "none, by eye",
+  "grounds.no-instrument": "instrument not named",
   "instruments.title": "Instruments of this visit",
   "instruments.hint":
     "Their resolution and accuracy decide what a reading can confirm. A reading with no instrument named counts with twice the ordinary one’s error, or as by eye where eyes read.",

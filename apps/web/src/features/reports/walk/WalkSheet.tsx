@@ -1,6 +1,4 @@
-import { Button } from "@mantine/core";
 import type { Report } from "@evenhand/shared/report";
-import type { Stage } from "@evenhand/shared/sheet";
 import { useCallback, useMemo } from "react";
 import { useText } from "../../../strings/text";
 import { Empty } from "../../../ui/Page";
@@ -11,15 +9,12 @@ import type { Draft } from "../SaveState";
 import { SealPanel } from "../SealPanel";
 import sheet from "../Sheet.module.css";
 import type { SheetSearch } from "../sheet-search";
-import { useOwnChecks } from "../use-own-checks";
 import { Gate } from "./Gate";
 import { ProgressLine } from "./ProgressLine";
-import { RoadClosed } from "./RoadClosed";
+import { StageLines } from "./StageLines";
 import { StageRail } from "./StageRail";
-import { Stop } from "./Stop";
-import { extentOf, showLine, turnId, useAdvance, useStages, useTogether } from "./use-walk";
-import { nextOpen, progressOf, stageAt, wholeProgress, type WalkStage } from "../walk";
-import styles from "./Walk.module.css";
+import { extentOf, showLine, useStages } from "./use-walk";
+import { walkSearchAfter, walkView, type WalkMove, type WalkView } from "./walk-view";
 
 interface Props {
   readonly reportId: string;
@@ -30,177 +25,96 @@ interface Props {
   readonly onSearch: (change: SheetSearch) => void;
 }
 
-interface StageProps extends Props {
-  readonly stage: WalkStage;
-  readonly onNextStage: { readonly go: () => void; readonly name: string } | undefined;
+interface Walked extends Props {
+  readonly view: WalkView;
+  readonly onMove: (move: WalkMove) => void;
 }
 
-/** What was said with one press stays in sight, to be taken back with one. */
-const Undo = ({ count, onUndo }: { readonly count: number; readonly onUndo: () => void }) => {
-  const t = useText();
-  return (
-    <output className={styles.undo}>
-      {count > 0 && (
-        <>
-          <span>{t("walk.said", { count })}</span>
-          <Button variant="white" size="compact-md" onClick={onUndo}>
-            {t("place.undo")}
-          </Button>
-        </>
-      )}
-    </output>
-  );
-};
-
-/** The lines of one stage, stop by stop, once its cautions were read. */
-const StageLines = ({ report, draft, index, search, onSearch, stage, onNextStage }: StageProps) => {
-  const t = useText();
-  const { findings, keep, settle } = draft;
-  const checks = useOwnChecks(report, draft.draft?.handbook, index, findings);
+/** The stage shown: its gate, and its lines once its cautions were read. */
+const StageBody = ({ view, onMove, onSearch, ...props }: Walked) => {
+  const { stage, read, following } = view;
+  const { report, draft, index, search } = props;
   const onOpen = useCallback((open: string | undefined) => onSearch({ open }), [onSearch]);
-  const next = useAdvance(stage.lines, findings, onOpen);
-  const together = useTogether(report, findings, keep);
-  const kept = useMemo(() => ({ findings, keep, settle }), [findings, keep, settle]);
-  const left = nextOpen(stage.lines, findings, undefined) !== undefined;
+  const begin = (): void => {
+    void draft.readCautions(stage.stage);
+    onMove({ type: "begin" });
+  };
   return (
     <>
-      {stage.stage === "road" && (
-        <RoadClosed
-          report={report}
-          index={index}
-          lines={stage.lines}
-          findings={findings}
-          onSay={(said) => {
-            together.say(said);
-            next(
-              undefined,
-              said.map(({ place }) => place),
-            );
-          }}
+      {stage === view.walk[0] && <Instruments reportId={props.reportId} draft={draft} />}
+      {stage.cautions.length > 0 && (
+        <Gate stage={stage} zone={report.visit.zone} read={read} onRead={begin} />
+      )}
+      {read !== undefined && (
+        <StageLines
+          key={stage.stage}
+          {...{ report, draft, index, stage, following, onOpen }}
+          open={search.open}
+          onFollow={(next) => onMove({ type: "stage", stage: next.stage })}
         />
       )}
-      {stage.stops.map((stop) => (
-        <Stop
-          key={stop.id}
-          report={report}
-          index={index}
-          stage={stage}
-          stop={stop}
-          draft={kept}
-          checks={checks}
-          open={search.open}
-          onOpen={onOpen}
-          onNext={next}
-          onSay={together.say}
-        />
-      ))}
-      <Undo count={together.last.length} onUndo={together.undo} />
-      <div className={sheet.turn} id={turnId}>
-        {onNextStage && (
-          <Button
-            size="lg"
-            className={styles.following}
-            variant={left ? "default" : "filled"}
-            onClick={onNextStage.go}
-          >
-            {t("walk.next", { stage: onNextStage.name })}
-          </Button>
-        )}
-      </div>
     </>
   );
 };
 
+const StageHeading = ({ view: { number, stage } }: Pick<Walked, "view">) => {
+  const t = useText();
+  return (
+    <h2 className={sheet.heading}>
+      <span>{number}</span> {t(`walk.stage.${stage.stage}`)}
+    </h2>
+  );
+};
+
+const WalkBody = (props: Walked) => {
+  const { view, onMove, reportId, report, draft } = props;
+  const places = view.walk.flatMap(({ lines }) => lines);
+  return (
+    <div className={sheet.body}>
+      <ProgressLine view={view} onMove={onMove} />
+      <StageHeading view={view} />
+      <StageBody {...props} />
+      {view.following === undefined && (
+        <SealPanel
+          {...{ reportId, report, draft, places }}
+          allAsked
+          onGo={({ open }) => onMove({ type: "line", place: open })}
+        />
+      )}
+    </div>
+  );
+};
+
+/** Moves about the walk: the address first, then what is to be seen. */
+const useMoves =
+  ({ draft: { findings, cautionsRead }, onSearch }: Props, view: WalkView | undefined) =>
+  (move: WalkMove): void => {
+    if (view === undefined) return;
+    const change = walkSearchAfter(view, findings, cautionsRead, move);
+    onSearch(change);
+    if (change.open !== undefined) showLine(change.open);
+    else if (move.type === "stage") globalThis.scrollTo({ top: 0 });
+  };
+
 /** The sheet as one walks it: stage by stage, stop by stop. */
 export const WalkSheet = (props: Props) => {
-  const { reportId, report, draft, index, search, onSearch } = props;
+  const { report, draft, index, search } = props;
   const t = useText();
-  const { findings, cautionsRead } = draft;
   const brief = draft.draft?.brief;
   const extent = extentOf(search, brief);
   const walk = useStages(index, report, extent, brief);
   useFirstScroll(search.open === undefined ? undefined : `place-${search.open}`);
-  const parts = useMemo(
-    () => new Map(walk.map((one) => [one.stage, progressOf(one, findings)] as const)),
-    [walk, findings],
+  const { findings, cautionsRead } = draft;
+  const view = useMemo(
+    () => walkView(walk, search.stage, findings, cautionsRead),
+    [walk, search.stage, findings, cautionsRead],
   );
-  const stage = stageAt(walk, search.stage);
-  if (stage === undefined) return <Empty title={t("walk.none")}>{t("walk.none.hint")}</Empty>;
-  const wasRead = (one: WalkStage): string | undefined =>
-    one.cautions.length === 0 ? "" : cautionsRead.find((each) => each.stage === one.stage)?.time;
-  const go = (to: Stage): void => {
-    const there = stageAt(walk, to);
-    const first =
-      there && wasRead(there) !== undefined ? nextOpen(there.lines, findings, undefined) : undefined;
-    onSearch({ stage: to, open: first?.key });
-    if (first === undefined) globalThis.scrollTo({ top: 0 });
-    else showLine(first.key);
-  };
-  const read = wasRead(stage);
-  const following = walk[walk.indexOf(stage) + 1];
+  const onMove = useMoves(props, view);
+  if (view === undefined) return <Empty title={t("walk.none")}>{t("walk.none.hint")}</Empty>;
   return (
     <div className={sheet.sheet}>
-      <StageRail
-        walk={walk}
-        current={stage.stage}
-        parts={parts}
-        extent={extent}
-        hasBrief={(brief ?? null) !== null}
-        onExtent={(next) => onSearch({ extent: next, open: undefined })}
-        onGo={go}
-        onSections={() => onSearch({ view: "sections", stage: undefined, open: undefined })}
-      />
-      <div className={sheet.body}>
-        <ProgressLine
-          walk={walk}
-          current={stage.stage}
-          whole={wholeProgress([...parts.values()])}
-          parts={parts}
-          onGo={go}
-        />
-        <h2 className={sheet.heading}>
-          <span>{walk.indexOf(stage) + 1}</span> {t(`walk.stage.${stage.stage}`)}
-        </h2>
-        {stage === walk[0] && <Instruments reportId={reportId} draft={draft} />}
-        {stage.cautions.length > 0 && (
-          <Gate
-            stage={stage}
-            zone={report.visit.zone}
-            read={read}
-            onRead={() => {
-              void draft.readCautions(stage.stage);
-              const first = nextOpen(stage.lines, findings, undefined)?.key;
-              onSearch({ stage: stage.stage, open: first });
-              if (first !== undefined) showLine(first);
-            }}
-          />
-        )}
-        {read !== undefined && (
-          <StageLines
-            key={stage.stage}
-            {...props}
-            stage={stage}
-            onNextStage={
-              following && { go: () => go(following.stage), name: t(`walk.stage.${following.stage}`) }
-            }
-          />
-        )}
-        {following === undefined && (
-          <SealPanel
-            reportId={reportId}
-            report={report}
-            draft={draft}
-            index={index}
-            places={walk.flatMap(({ lines }) => lines)}
-            allAsked
-            onGo={({ open }) => {
-              const there = walk.find(({ lines }) => lines.some(({ key }) => key === open));
-              onSearch({ stage: there?.stage, open });
-              if (open !== undefined) showLine(open);
-            }}
-          />
-        )}
-      </div>
+      <StageRail view={view} extent={extent} hasBrief={(brief ?? null) !== null} onMove={onMove} />
+      <WalkBody {...props} view={view} onMove={onMove} />
     </div>
   );
 };
