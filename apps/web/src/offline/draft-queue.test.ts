@@ -7,12 +7,12 @@ const empty: Kept = { draft: undefined, findings: new Map(), gates: [] };
 /** A queue whose store and line do as they are told. */
 const start = (store: Partial<Managers["store"]>, send: () => Promise<unknown> = () => Promise.resolve()) => {
   const rings: number[] = [];
-  let changed: (kept: Kept) => void = () => {};
+  const watching: ((kept: Kept) => void)[] = [];
   const queue = new DraftQueue({
     store: {
       read: () => Promise.resolve(empty),
       watch: (next) => {
-        changed = next;
+        watching.push(next);
         return () => {};
       },
       keep: () => Promise.resolve(),
@@ -31,7 +31,7 @@ const start = (store: Partial<Managers["store"]>, send: () => Promise<unknown> =
     onSignal: () => () => {},
   });
   const stop = queue.start();
-  return { queue, rings, stop, changed: (kept: Kept) => changed(kept) };
+  return { queue, rings, stop, changed: (kept: Kept) => watching.forEach((next) => next(kept)) };
 };
 
 test("what this device cannot keep stands on the page as not kept, until it can", async () => {
@@ -76,13 +76,15 @@ test("a gate that was read waits like an answer, with the hour of this device's 
 });
 
 test("once it is stopped nothing is set to ring, and what is on its way still arrives", async () => {
-  let arrive: () => void = () => {};
-  const sent = new Promise<void>((done) => (arrive = done));
+  const arrivals: (() => void)[] = [];
+  const sent = new Promise<void>((done) => {
+    arrivals.push(done);
+  });
   const { queue, rings, stop, changed } = start({}, () => sent);
   queue.send();
   stop();
   changed({ ...empty, gates: [{ report: "r", stage: "road", time: "1970-01-01T00:00:00Z" }] });
-  arrive();
+  for (const arrive of arrivals) arrive();
   await sent;
   await Promise.resolve();
   expect(queue.snapshot().line.state).toBe("due");
