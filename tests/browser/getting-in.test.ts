@@ -49,5 +49,5 @@ test("the first operator joins by the link in the letter that the command sends"
   const opal = await join("opal@example.com", "Opal");
   await opal.goto(`${service().url}/admissions`);
   await opal.getByRole("heading", { level: 1 }).waitFor();
-  expect(await opal.getByRole("link", { name: "Complaints" }).count()).toBe(1);
+  expect(await opal.getByRole("link", { name: "Queues" }).count()).toBe(1);
 });

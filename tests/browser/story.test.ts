@@ -56,13 +56,13 @@ async function orderInspection(buyer: Page): Promise<void> {
 }
 
 async function inspect(inspector: Page): Promise<void> {
-  await inspector.getByRole("link", { name: "1958 Uthwick Alder" }).click();
+  await inspector.getByRole("link", { name: "Answer about the visit" }).click();
   await inspector.getByText("named once you accept").waitFor();
   await inspector.getByRole("checkbox", { name: /^I have no interest/ }).check();
-  await inspector.getByRole("button", { name: "Accept the order" }).click();
+  await inspector.getByRole("button", { name: "Accept the visit" }).click();
   await inspector.getByRole("button", { name: "Begin the report" }).click();
   await inspector.getByRole("heading", { name: "Inspection: 1958 Uthwick Alder" }).waitFor();
-  await inspector.getByRole("link", { name: "Back to the order" }).waitFor();
+  await inspector.getByRole("link", { name: "Back to the visit" }).waitFor();
   await addInstrument(inspector, "my gauge", "0.5", "0.3");
   await read(inspector, "Wheels and tires", "wheels.tread-depth", /Left front/i, [2, 2, 2]);
   await choose(inspector, "Instruments and electrics", "electrics.horn", /answer/i, "does not work");
@@ -98,7 +98,8 @@ async function readAndRelease(buyer: Page): Promise<void> {
 }
 
 async function answer(dealer: Page): Promise<void> {
-  await dealer.getByRole("link", { name: "Released" }).click();
+  await dealer.getByRole("link", { name: "Cases", exact: true }).click();
+  await dealer.getByRole("link", { name: "Answer", exact: true }).click();
   await dealer.getByRole("heading", { name: "Horn" }).waitFor();
   expect(await dealer.getByText("Tread depth").count()).toBe(0);
   await dealer.getByLabel("Your answer in words").fill("A wire had come off. It is on again.");
@@ -146,7 +147,7 @@ test("a car goes from statement to approval through all four people", async () =
   const { url, databaseUrl } = service();
   await makeWorld(service());
   const operator = await signIn(browser(), url, "Opal");
-  await operator.getByText("Ines's firm").waitFor();
+  await operator.getByText("Nothing waits for you.").waitFor();
   const dealer = await signIn(browser(), url, "Delia");
   await enterAndState(dealer);
   const buyer = await signIn(browser(), url, "Bea");

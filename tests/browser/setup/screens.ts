@@ -88,7 +88,7 @@ export async function screens(people: DemoPeople, car: Compared, other: Stated):
           .click();
       },
     },
-    { name: "orders", by: inspector, address: "/orders" },
+    { name: "help", by: inspector, address: "/help" },
     { name: "order-asked", by: inspector, address: `/orders/${asked}` },
     { name: "order-reported", by: buyer, address: `/orders/${car.order}` },
     { name: "comparison", by: buyer, address: comparison },

@@ -19,13 +19,10 @@ const Menu = ({ account }: { readonly account: Account }) => {
   return (
     <nav aria-label={t("app.menu")} className={styles.nav}>
       {offered(headerLinks, account).map(({ to, words }) => (
-        <Link key={to} to={to}>
+        <Link key={to} to={to} activeOptions={{ exact: to === "/" }}>
           {t(words)}
         </Link>
       ))}
-      <Link to="/handbook" className={styles.wideOnly}>
-        {t("nav.handbook")}
-      </Link>
     </nav>
   );
 };

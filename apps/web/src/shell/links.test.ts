@@ -17,26 +17,17 @@ const addresses = (account: Account): readonly string[] => offered(headerLinks, 
 
 const menu = (account: Account): readonly string[] => offered(accountLinks, account).map(({ to }) => to);
 
-test("a dealer is led to what a dealer has to do, and to no inspector's day", () => {
-  expect(addresses(of("dealer"))).toEqual([
-    "/cars",
-    "/appointments",
-    "/released",
-    "/decisions",
-    "/questions",
-  ]);
+test.each([
+  ["buyer", ["/", "/cars", "/help"]],
+  ["dealer", ["/", "/cars", "/sites", "/help"]],
+  ["inspector", ["/", "/cars", "/calendars", "/help"]],
+  ["operator", ["/", "/cars", "/queues", "/help"]],
+] as const)("the menu of a %s is cases, cars, at most one more, and help", (kind, links) => {
+  expect(addresses(of(kind))).toEqual(links);
 });
 
-test("an inspector is led to orders and the day", () => {
-  expect(addresses(of("inspector"))).toEqual(["/cars", "/appointments", "/orders", "/day"]);
-});
-
-test("an operator is led to admissions and complaints, and to appointments last", () => {
-  expect(addresses(of("operator"))).toEqual(["/cars", "/admissions", "/complaints", "/appointments"]);
-});
-
-test("who is buyer and operator is offered appointments once", () => {
-  expect(addresses(of("buyer", "operator")).filter((to) => to === "/appointments")).toHaveLength(1);
+test("who is more than one of the four has the one more of each", () => {
+  expect(addresses(of("dealer", "inspector"))).toEqual(["/", "/cars", "/calendars", "/sites", "/help"]);
 });
 
 test("instruments are in the menu of who may have some, the handbook in everybody's", () => {

@@ -12,22 +12,18 @@ interface MenuLink {
 
 /** The row at the head of every page. */
 export const headerLinks = [
+  { to: "/", words: "cases.title" },
   { to: "/cars", words: "nav.cars" },
-  { to: "/appointments", words: "nav.appointments", kinds: ["buyer", "inspector", "dealer"] },
-  { to: "/orders", words: "nav.orders", kinds: ["buyer", "inspector"] },
-  { to: "/released", words: "nav.released", kinds: ["buyer", "dealer"] },
-  { to: "/decisions", words: "nav.decisions", kinds: ["buyer", "dealer"] },
-  { to: "/questions", words: "nav.questions", kinds: ["buyer", "dealer"] },
-  { to: "/day", words: "nav.day", kinds: ["inspector"] },
-  { to: "/admissions", words: "nav.admissions", kinds: ["operator"] },
-  { to: "/complaints", words: "nav.complaints", kinds: ["operator"] },
-  // For the operator it is what is looked at last.
-  { to: "/appointments", words: "nav.appointments", kinds: ["operator"] },
+  { to: "/calendars", words: "nav.hours", kinds: ["inspector"] },
+  { to: "/sites", words: "nav.sites-short", kinds: ["dealer"] },
+  { to: "/queues", words: "queues.title", kinds: ["operator"] },
+  { to: "/help", words: "help.title" },
 ] as const satisfies readonly MenuLink[];
 
 /** The menu under the person's name. */
 export const accountLinks = [
   { to: "/handbook", words: "nav.handbook" },
+  { to: "/appointments", words: "nav.appointments", kinds: ["buyer", "inspector", "dealer"] },
   { to: "/instruments", words: "own-instruments.title", kinds: ["inspector", "dealer"] },
   { to: "/calendars", words: "nav.calendars", kinds: ["inspector"] },
   { to: "/sites", words: "nav.sites", kinds: ["dealer"] },

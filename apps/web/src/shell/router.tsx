@@ -33,6 +33,10 @@ const loadAnew = async (href: string): Promise<never> => {
   return new Promise<never>(() => {});
 };
 
+const toHome = (): never => {
+  throw redirect({ to: "/", replace: true });
+};
+
 /** Everything below it asks who is signed in first. */
 const signedIn = createRoute({
   getParentRoute: () => root,
@@ -78,7 +82,32 @@ const accountPage = createRoute({
 const home = createRoute({
   getParentRoute: () => signedIn,
   path: "/",
-  component: lazyRouteComponent(() => import("../pages/accounts/Home"), "Home"),
+  component: lazyRouteComponent(() => import("../pages/cases/Home"), "Home"),
+});
+
+const onlyCase = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/cases/$case",
+  component: lazyRouteComponent(() => import("../pages/cases/CasePage"), "CasePage"),
+});
+
+/** The list of cases is the first screen. */
+const cases = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/cases",
+  beforeLoad: toHome,
+});
+
+const queues = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/queues",
+  component: lazyRouteComponent(() => import("../pages/cases/Queues"), "Queues"),
+});
+
+const help = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/help",
+  component: lazyRouteComponent(() => import("../pages/cases/Help"), "Help"),
 });
 
 const cars = createRoute({
@@ -114,10 +143,11 @@ const draft = createRoute({
   component: lazyRouteComponent(() => import("../pages/reports/SheetForm"), "SheetForm"),
 });
 
+/** What was a list of orders is cases now; its address still leads to them. */
 const orders = createRoute({
   getParentRoute: () => signedIn,
   path: "/orders",
-  component: lazyRouteComponent(() => import("../pages/vehicles/Orders"), "Orders"),
+  beforeLoad: toHome,
 });
 
 const order = createRoute({
@@ -321,6 +351,10 @@ const tree = root.addChildren([
   sharedStatement,
   signedIn.addChildren([
     home,
+    cases,
+    onlyCase,
+    queues,
+    help,
     cars,
     newCar,
     car,

@@ -11,6 +11,7 @@ import { appointments } from "./en/appointments";
 import { booking } from "./en/booking";
 import { brief } from "./en/brief";
 import { calendars } from "./en/calendars";
+import { cases } from "./en/cases";
 import { admissions } from "./en/admissions";
 import { complaints } from "./en/complaints";
 import { publishing } from "./en/publishing";
@@ -26,6 +27,7 @@ export const en = {
   ...terms,
   ...accounts,
   ...vehicles,
+  ...cases,
   ...sheets,
   ...comparison,
   ...answer,

@@ -11,10 +11,6 @@ export const carQuery = (id: string) =>
     queryFn: ({ signal }) => call("vehicles.get", { params: { id }, signal }),
   });
 
-export const ordersQuery = pagedQuery(["orders"], (after, signal) =>
-  call("orders.list", { query: { after }, signal }),
-);
-
 export const orderQuery = (id: string) =>
   queryOptions({
     queryKey: ["order", id],

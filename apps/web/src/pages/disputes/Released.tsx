@@ -13,7 +13,7 @@ const route = getRouteApi("/signed-in/released");
 const NoRelease = ({ deals }: { readonly deals: boolean }) => {
   const t = useText();
   return (
-    <Empty title={t(deals ? "home.dealer.released.none" : "released.none.buyer")}>
+    <Empty title={t(deals ? "released.none.dealer" : "released.none.buyer")}>
       {t(deals ? "released.none.dealer.hint" : "released.none.buyer.hint")}
     </Empty>
   );

@@ -76,7 +76,7 @@ export const Order = () => {
   const { data: order, error } = useQuery(orderQuery(id));
   if (error) {
     return (
-      <Page title={t("nav.orders")} narrow>
+      <Page title={t("case.not-found.visit")} narrow>
         <ProblemNotice error={error} />
       </Page>
     );

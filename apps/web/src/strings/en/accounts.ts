@@ -91,17 +91,4 @@ export const accounts = {
   "role.admin": "administrator",
   "role.member": "member",
   "home.title": "Good day, {name}",
-  "home.dealer.cars": "Your cars",
-  "home.dealer.released": "Items that wait for your answer",
-  "home.dealer.released.none": "No buyer has laid an item before you.",
-  "home.buyer.orders": "Your inspections",
-  "home.buyer.orders.none": "You have not ordered an inspection yet.",
-  "home.buyer.orders.none.hint":
-    "Find a car, read what its dealer states, and order an independent inspection of it.",
-  "home.buyer.cars": "Look at the cars",
-  "home.inspector.orders": "Your work",
-  "home.inspector.orders.none": "No buyer has ordered an inspection from your firm yet.",
-  "home.decisions": "Decisions",
-  "home.operator": "Firms",
-  "home.operator.none": "No firm is admitted yet.",
 } as const;

@@ -2,6 +2,8 @@
 export const calendars = {
   "nav.calendars": "Hours and fees",
   "nav.sites": "Sites and lifts",
+  "nav.sites-short": "Sites",
+  "nav.hours": "Hours",
   "calendars.title": "Hours and fees",
   "calendars.under":
     "Each inspector of your firm: when and where they work, for what fee, and what they declare.",

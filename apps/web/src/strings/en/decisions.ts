@@ -5,6 +5,7 @@ export const decisions = {
     "A buyer asks you about these items. Accept what was found, or contest it and say why. Nothing else of the inspection is shown to you.",
   "released.what.buyer": "What you laid before the dealer, and what they answered.",
   "released.none.dealer.hint": "When a buyer lays items before you, they stand here for your answer.",
+  "released.none.dealer": "No buyer has laid an item before you.",
   "released.none.buyer": "You have not laid anything before a dealer.",
   "released.none.buyer.hint": "Open a comparison and choose the items the dealer should answer.",
   "released.waiting": "Waiting for the dealer’s answer.",

@@ -13,7 +13,6 @@ export const general = {
   "app.foot":
     "Evenhand gives no roadworthiness certificate, no valuation, no legal advice and no contract of sale.",
   "nav.cars": "Cars",
-  "nav.orders": "Orders",
   "nav.released": "Released",
   "nav.decisions": "Decisions",
   "nav.organization": "Organization",
@@ -41,9 +40,9 @@ export const general = {
     "Check the connection and try again. What you entered on a sheet stays on this device until then.",
   "problem.not-found": "There is nothing here",
   "problem.not-found.what":
-    "The address may be wrong, or what lies there is not yours to see. Go back to your cars.",
+    "The address may be wrong, or what lies there is not yours to see. Go back to your cases.",
   "problem.again": "Try again",
-  "problem.home": "To your cars",
+  "problem.home": "To your cases",
   "problem.number": "Reference {instance}",
   "list.more": "Show more",
   save: "Save",

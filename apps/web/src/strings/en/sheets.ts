@@ -8,7 +8,7 @@ export const sheets = {
   "sheet.shut.sign-in": "Sign in",
   "sheet.back": "Back to the car",
   "sheet.back.visit": "Back to the visit",
-  "sheet.back.order": "Back to the order",
+  "sheet.back.order": "Back to the visit",
   "sheet.sections": "Sections of the sheet",
   "sheet.section": "Section",
   "sheet.section.option": "{number} {title} ({done} of {all})",

@@ -1,4 +1,4 @@
-/** Cars, orders, sealed reports. */
+/** Cars, visits without an hour, sealed reports. */
 export const vehicles = {
   "cars.title": "Cars",
   "cars.title.dealer": "Your cars",
@@ -70,7 +70,7 @@ export const vehicles = {
   "next.wait.accepted": "{inspector} has accepted",
   "next.wait.what":
     "When the report is sealed, it is set against statement version {version} and you can read the comparison here.",
-  "next.wait.do": "See the order",
+  "next.wait.do": "See the visit",
   "next.order": "Order an independent inspection",
   "next.order.what":
     "You choose the inspector and you pay, whatever the verdict. The inspection is set against statement version {version}; a later version never takes its place. The inspector does not see what is stated before answering the same item.",
@@ -82,15 +82,15 @@ export const vehicles = {
   "next.order.do": "Order the inspection",
   "next.inspect": "You are asked to inspect this car",
   "next.inspect.what": "You get the items without the answers until you have committed your own.",
-  "next.inspect.do": "Open the order",
+  "next.inspect.do": "Open the visit",
   "order.title": "Inspection: {car}",
   "order.state.ordered": "ordered",
   "order.state.accepted": "accepted",
   "order.state.reported": "reported",
   "order.state.declined": "declined",
   "order.state.cancelled": "cancelled",
-  "order.facts": "The order",
-  "order.frozen": "The statement it is set against is frozen with the order.",
+  "order.facts": "The visit",
+  "order.frozen": "The statement it is set against was frozen when it was ordered.",
   "order.inspector": "Inspector",
   "order.buyer": "Buyer",
   "order.buyer.hidden": "named once you accept",
@@ -103,8 +103,7 @@ export const vehicles = {
   "order.result": "The report is sealed",
   "order.result.hint": "It was set against the statement at once.",
   "order.report.read": "Read the inspection report",
-  "orders.line": "{dealer}, inspected by {inspector}, ordered {date}",
-  "accept.title": "Accept this order",
+  "accept.title": "Accept this visit",
   "accept.hint": "The buyer orders and pays, whatever you find.",
   "accept.blind": "You inspect blind",
   "accept.blind.what":
@@ -114,7 +113,7 @@ export const vehicles = {
     "One a line: work for this dealer, family, a share, this car. They are shown to the buyer. Leave empty if there are none.",
   "accept.independent":
     "I have no interest in {dealer} or in this car beyond what I declare, and I do not buy, sell or repair it.",
-  "accept.do": "Accept the order",
+  "accept.do": "Accept the visit",
   "inspect.title": "Inspect the car",
   "inspect.title.on": "Your report is a draft",
   "inspect.title.again": "Your report is sealed",
@@ -124,10 +123,10 @@ export const vehicles = {
   "inspect.begin": "Begin the report",
   "inspect.on": "Go on with the sheet",
   "inspect.again": "Make a new version",
-  "end.decline.title": "Decline this order",
+  "end.decline.title": "Decline this visit",
   "end.decline.do": "Decline",
-  "end.cancel.title": "Cancel this order",
-  "end.cancel.do": "Cancel the order",
+  "end.cancel.title": "Cancel this visit",
+  "end.cancel.do": "Cancel the visit",
   "end.reason": "Why",
   "end.reason.hint": "The other side reads it.",
   "new-car.title": "Enter a car",

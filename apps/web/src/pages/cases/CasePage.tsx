@@ -1,0 +1,72 @@
+import type { CaseSeen } from "@evenhand/shared/http/cases";
+import { useQuery } from "@tanstack/react-query";
+import { getRouteApi, Link } from "@tanstack/react-router";
+import { useIntl } from "react-intl";
+import { useCarName } from "../../entities/car/CarName";
+import { caseQuery } from "../../entities/case/queries";
+import { CaseParts } from "../../features/cases/CaseParts";
+import styles from "../../features/cases/Cases.module.css";
+import { CaseWaits } from "../../features/cases/CaseWaits";
+import { Way } from "../../features/cases/Way";
+import { useText } from "../../strings/text";
+import { LinkButton } from "../../ui/LinkButton";
+import { Loading } from "../../ui/Loading";
+import { Facts, Page } from "../../ui/Page";
+import { ProblemNotice } from "../../ui/ProblemNotice";
+
+const route = getRouteApi("/signed-in/cases/$case");
+
+const CaseFacts = ({ row }: { readonly row: CaseSeen }) => {
+  const t = useText();
+  const intl = useIntl();
+  const { car, dealer, buyer, openedAt, as } = row;
+  const unnamed = t(as === "dealer" ? "case.buyer.unnamed" : "case.buyer.hidden");
+  return (
+    <section className={styles.part}>
+      <h2>{t("case.facts")}</h2>
+      <Facts
+        rows={[
+          [t("car.identification"), car.identification],
+          [t("car.dealer"), dealer.name],
+          [t("order.buyer"), buyer?.name ?? unnamed],
+          [t("case.opened"), intl.formatDate(openedAt, { dateStyle: "medium" })],
+        ]}
+      />
+      <div>
+        <LinkButton variant="default" to="/cars/$vehicle" params={{ vehicle: car.id }}>
+          {t("case.car")}
+        </LinkButton>
+      </div>
+    </section>
+  );
+};
+
+/** One buyer and one car: the way, where it stands, what waits for whom, and everything that belongs to it. */
+export const CasePage = () => {
+  const t = useText();
+  const name = useCarName();
+  const { case: id } = route.useParams();
+  const { data: row, error } = useQuery(caseQuery(id));
+  if (error) {
+    return (
+      <Page title={t("case.not-found")} narrow>
+        <ProblemNotice error={error} />
+      </Page>
+    );
+  }
+  if (!row) return <Loading />;
+  return (
+    <Page title={name(row.car)} over={<Link to="/">{t("cases.title")}</Link>}>
+      <div className={styles.sheet}>
+        <Way as={row.as} standing={row.standing} />
+        <div className={styles.columns}>
+          <div className={styles.sections}>
+            <CaseWaits row={row} />
+            <CaseParts row={row} />
+          </div>
+          <CaseFacts row={row} />
+        </div>
+      </div>
+    </Page>
+  );
+};

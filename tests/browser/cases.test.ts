@@ -1,0 +1,141 @@
+import type { Page } from "playwright-core";
+import { beforeAll, expect, test } from "vitest";
+import { monday, newClock } from "../api/setup/booking-story.ts";
+import { useService } from "../api/setup/service.ts";
+import type { Person } from "../api/setup/person.ts";
+import { loadWhole, violationsInEveryLook } from "./setup/accessibility.ts";
+import { useBrowser } from "./setup/browser.ts";
+import { casesScene } from "./setup/cases-scene.ts";
+import { desk, east, openPage, phone } from "./setup/pages.ts";
+import { rawIdsIn } from "./setup/raw-ids.ts";
+
+const service = useService({ clock: newClock(), emptyBetween: false });
+const browser = useBrowser();
+let scene: Awaited<ReturnType<typeof casesScene>>;
+beforeAll(async () => {
+  scene = await casesScene(service());
+});
+
+const open = (person: Person): Promise<Page> => openPage(browser(), person, { ...desk, ...east }, monday);
+const part = (page: Page, name: string) =>
+  page
+    .locator("section")
+    .filter({ has: page.getByRole("heading", { name: new RegExp(`^${name}`), level: 2 }) });
+/** The cars of a part of the home, from above. */
+const carsIn = (page: Page, name: string): Promise<string[]> =>
+  part(page, name)
+    .getByRole("link", { name: /^\d{4} / })
+    .allTextContents();
+const menu = (page: Page): Promise<string[]> =>
+  page.getByRole("navigation", { name: "Main menu" }).getByRole("link").allTextContents();
+
+/** The first screen keeps axe's rules in every look, fits a phone, and shows nobody an id. */
+async function holds(page: Page, name: string): Promise<void> {
+  expect(rawIdsIn(await page.locator("body").innerText())).toEqual([]);
+  expect(await violationsInEveryLook(page, name)).toEqual([]);
+}
+
+/** One press of the first thing that is theirs to do, on a phone, leads to where it is done. */
+async function pressFirst(page: Page, words: string, address: RegExp, there: string | RegExp): Promise<void> {
+  await page.setViewportSize(phone.viewport);
+  await page.goto("/");
+  const first = part(page, "Yours to do").getByRole("listitem").first();
+  await first.getByRole("link", { name: words }).click();
+  await page.waitForURL(address);
+  await page.getByRole("heading", { name: there }).first().waitFor();
+}
+
+test("a buyer's home: what is theirs by deadline, what others owe, the rest, and one press to the hour that runs out", async () => {
+  const page = await open(scene.buyer);
+  await loadWhole(page, "/");
+  expect(await menu(page)).toEqual(["Cases", "Cars", "Help"]);
+  expect(await carsIn(page, "Yours to do")).toEqual([
+    "1958 Uthwick Alder",
+    "1969 Ildmere Contralto",
+    "1949 Brackwater Six",
+  ]);
+  expect((await carsIn(page, "Others owe")).toSorted()).toEqual([
+    "1955 Pellham Gannet",
+    "1961 Uthwick Rowan",
+    "1967 Corvane Tern",
+    "1971 Corvane Heron",
+    "1984 Ildmere Sovrano",
+  ]);
+  expect(await carsIn(page, "The rest")).toEqual(["1963 Pellham Osprey"]);
+  await holds(page, "home-of-buyer");
+  await pressFirst(page, "Ask for the hour", /\/appointments\//, /Uthwick Alder/);
+});
+
+test("a dealer's home: access, questions and items that wait, with the deadline first", async () => {
+  const page = await open(scene.dealer);
+  await loadWhole(page, "/");
+  expect(await menu(page)).toEqual(["Cases", "Cars", "Sites", "Help"]);
+  expect(await carsIn(page, "Yours to do")).toEqual([
+    "1967 Corvane Tern",
+    "1961 Uthwick Rowan",
+    "1955 Pellham Gannet",
+  ]);
+  expect(await carsIn(page, "Others owe")).toEqual(["1971 Corvane Heron"]);
+  expect(await page.locator("body").innerText()).not.toContain("Bea");
+  await holds(page, "home-of-dealer");
+  await pressFirst(page, "Give access", /\/appointments\//, /Corvane Tern/);
+});
+
+test("an inspector's home: hours to answer, visits ahead and visits without an hour", async () => {
+  const page = await open(scene.inspector);
+  await loadWhole(page, "/");
+  expect(await menu(page)).toEqual(["Cases", "Cars", "Hours", "Help"]);
+  expect((await carsIn(page, "Yours to do")).toSorted()).toEqual([
+    "1961 Uthwick Rowan",
+    "1971 Corvane Heron",
+    "1984 Ildmere Sovrano",
+  ]);
+  expect(await carsIn(page, "Others owe")).toEqual(["1967 Corvane Tern"]);
+  await holds(page, "home-of-inspector");
+  await pressFirst(page, "Answer about the hour", /\/appointments\//, /Uthwick Rowan/);
+});
+
+test("an operator's home: what waits, who owes what, and no contents", async () => {
+  const page = await open(scene.operator);
+  await loadWhole(page, "/");
+  expect(await menu(page)).toEqual(["Cases", "Cars", "Queues", "Help"]);
+  await part(page, "Yours to do").getByText("Otto Fennimore").waitFor();
+  expect(await page.locator("body").innerText()).not.toMatch(/Nobody came|Uthwick|Bea/);
+  await part(page, "Others owe").getByText("waiting for the dealer’s access").waitFor();
+  await holds(page, "home-of-operator");
+  await page.goto("/");
+  await part(page, "Yours to do").getByRole("link", { name: "See the complaint" }).click();
+  await page.waitForURL(/\/complaints\//);
+});
+
+test("a case shows its way, what waits and its parts, each with a page of its own; old addresses lead to cases", async () => {
+  const page = await open(scene.buyer);
+  for (const name of ["asked", "released", "approved"] as const) {
+    await loadWhole(page, `/cases/${scene.cases[name]}`);
+    await holds(page, `case-${name}`);
+    await page.setViewportSize(desk.viewport);
+  }
+  await page.getByRole("heading", { name: "Before money moves" }).waitFor();
+  await page.goto(`/cases/${scene.cases.asked}`);
+  await page.getByRole("listitem").filter({ hasText: "Book" }).first().waitFor();
+  expect(await page.locator('[aria-current="step"]').textContent()).toBe("Book");
+  await page.getByRole("link", { name: "Does the horn sound, and at both buttons?" }).click();
+  await page.waitForURL(/\/questions\//);
+  for (const address of ["/orders", "/cases"]) {
+    await page.goto(address);
+    await page.getByRole("heading", { name: "Yours to do" }).waitFor();
+    expect(new URL(page.url()).pathname).toBe("/");
+  }
+});
+
+test("help tells the way and leads to every list, and the operator's queues to each of theirs", async () => {
+  const page = await open(scene.dealer);
+  await loadWhole(page, "/help");
+  await holds(page, "help");
+  await page.getByRole("link", { name: "Questions" }).click();
+  await page.getByRole("heading", { name: "Questions", level: 1 }).waitFor();
+  expect(await page.getByRole("link", { name: /horn/i }).count()).toBe(2);
+  const operators = await open(scene.operator);
+  await loadWhole(operators, "/queues");
+  await holds(operators, "queues");
+});
