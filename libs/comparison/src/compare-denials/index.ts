@@ -20,6 +20,11 @@ const BY_STATEMENT: Judgment = {
 
 const ALL: readonly string[] = ["all"];
 
+const rankOf = (kind: string, { kindOrder }: FaultFrame): number => kindOrder.get(kind) ?? kindOrder.size;
+
+const onceInOrder = (kinds: readonly string[], frame: FaultFrame): readonly string[] =>
+  Array.from(new Set(kinds)).sort((a, b) => rankOf(a, frame) - rankOf(b, frame) || (a < b ? -1 : 1));
+
 /**
  * The kinds an answer denies in the order of the item's kinds, each once; `all` for none at all.
  *
@@ -28,10 +33,9 @@ const ALL: readonly string[] = ["all"];
 export const deniedKinds = ({ denied }: Faults, frame: FaultFrame): readonly string[] => {
   if (denied === "all") return ALL;
   if (denied.length < 2) return denied;
-  const rank = (kind: string) => frame.kindOrder.get(kind) ?? frame.kindOrder.size;
   const [first = "", second = ""] = denied;
-  if (denied.length === 2 && rank(first) < rank(second)) return denied;
-  return Array.from(new Set(denied)).sort((a, b) => rank(a) - rank(b) || (a < b ? -1 : 1));
+  if (denied.length === 2 && rankOf(first, frame) < rankOf(second, frame)) return denied;
+  return onceInOrder(denied, frame);
 };
 
 /** The reason of a fault that contradicts a denial of this side. */
@@ -46,6 +50,12 @@ const isContradicted = (kind: string, by: "a" | "b", found: readonly AtomJudgmen
   return false;
 };
 
+const withoutContradicted = (
+  denied: readonly string[],
+  by: "a" | "b",
+  found: readonly AtomJudgment[],
+): readonly string[] => denied.filter((kind) => !isContradicted(kind, by, found));
+
 /** What an answer denies and no fault contradicts. */
 const standing = (
   answer: Faults,
@@ -54,8 +64,10 @@ const standing = (
   found: readonly AtomJudgment[],
 ): readonly string[] => {
   const denied = deniedKinds(answer, frame);
-  if (!found.some(({ said }) => said.reason === CONTRADICTED_BY[by])) return denied;
-  return denied.filter((kind) => !isContradicted(kind, by, found));
+  for (const { said } of found) {
+    if (said.reason === CONTRADICTED_BY[by]) return withoutContradicted(denied, by, found);
+  }
+  return denied;
 };
 
 /**

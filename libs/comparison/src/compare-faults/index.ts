@@ -58,8 +58,12 @@ export type FaultsPair = {
   readonly sharedEye: boolean;
 };
 
-const deniesFamily = ({ denied }: Faults, kind: string, frame: FaultFrame): boolean =>
-  denied === "all" || denied.some((each) => each === kind || familyOf(each, frame) === familyOf(kind, frame));
+const deniesFamily = ({ denied }: Faults, kind: string, frame: FaultFrame): boolean => {
+  if (denied === "all") return true;
+  const family = familyOf(kind, frame);
+  for (const each of denied) if (each === kind || familyOf(each, frame) === family) return true;
+  return false;
+};
 
 /** Smaller than what matters of its kind; holes, cracks and the structure are never trifles. */
 const isTrifle = (fault: Fault, { frame, item }: FaultsPair): boolean => {
@@ -154,9 +158,7 @@ export const faultAtom = ({ a, b }: FaultMatch, { kind, spot }: Fault): Atom => 
 /** A patch stands where the rust was that the statement showed: how it was mended, not another fault. */
 const MENDS = new Map([["repair", "rust"]]);
 
-const withMended = (matches: readonly FaultMatch[], { a, b, frame }: FaultsPair): readonly FaultMatch[] => {
-  if (a.found.length === 0 || b.found.length === 0) return matches;
-  if (!b.found.some(({ kind }) => MENDS.has(familyOf(kind, frame)))) return matches;
+const joinMended = (matches: readonly FaultMatch[], { a, b, frame }: FaultsPair): readonly FaultMatch[] => {
   const freeA = matches.filter((match) => match.b === undefined && match.a !== undefined);
   const joined = new Map<number, number>();
   for (const { a: indexA, b: indexB } of matches) {
@@ -178,6 +180,14 @@ const withMended = (matches: readonly FaultMatch[], { a, b, frame }: FaultsPair)
     }
     return match.a === undefined && match.b !== undefined && taken.has(match.b) ? [] : [match];
   });
+};
+
+/** Few cars have a patch at all. */
+const withMended = (matches: readonly FaultMatch[], pair: FaultsPair): readonly FaultMatch[] => {
+  const { a, b, frame } = pair;
+  if (a.found.length === 0) return matches;
+  for (const { kind } of b.found) if (MENDS.has(familyOf(kind, frame))) return joinMended(matches, pair);
+  return matches;
 };
 
 const compareFound = (pair: FaultsPair): AtomJudgment[] => {

@@ -92,18 +92,16 @@ const byPlace = (a: Placed, b: Placed, frame: FaultFrame): number =>
   extentRank(a.fault, frame) - extentRank(b.fault, frame) ||
   a.index - b.index;
 
+const sorted = (placed: Placed[], frame: FaultFrame): Placed[] => placed.sort((a, b) => byPlace(a, b, frame));
+
 /** Faults in the sheet's order: kind, spot, extent; what the sheet cannot tell apart, as written. */
 const bySheet = (faults: readonly Fault[], frame: FaultFrame): Placed[] => {
-  const placed: Placed[] = [];
-  for (let index = 0; index < faults.length; index += 1) {
-    const fault = faults[index];
-    if (fault !== undefined) placed.push({ fault, index });
-  }
+  const placed = faults.map((fault, index): Placed => ({ fault, index }));
   const [first, second] = placed;
   if (first === undefined || second === undefined) return placed;
   // Two are by far the most frequent case of several.
   if (placed.length === 2) return byPlace(first, second, frame) > 0 ? [second, first] : placed;
-  return placed.sort((a, b) => byPlace(a, b, frame));
+  return sorted(placed, frame);
 };
 
 /**
@@ -194,6 +192,8 @@ export const matchFaults = (a: readonly Fault[], b: readonly Fault[], frame: Fau
   if (a.length === 1 && b.length === 1 && onlyA !== undefined && onlyB !== undefined) {
     return matchOne(onlyA, onlyB, frame);
   }
+  // One fault or none in all has nothing to be sorted or matched.
+  if (a.length + b.length < 2) return a.length === 1 ? [{ a: 0 }] : b.length === 1 ? [{ b: 0 }] : [];
   const placedA = bySheet(a, frame);
   const placedB = bySheet(b, frame);
   if (a.length === 0 || b.length === 0) return onlyOneSide(placedA, placedB);

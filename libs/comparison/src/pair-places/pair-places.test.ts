@@ -50,4 +50,10 @@ describe("pairPlaces", () => {
     const orders = places.map(({ compiled }) => compiled.order);
     expect(orders).toEqual(orders.toSorted((a, b) => a - b));
   });
+
+  it("leaves out circumstances, which are never compared", () => {
+    const item = sheetVersion1.items.find(({ circumstance }) => circumstance === true)?.id ?? "";
+    const answered = statement([{ ...horn, item }]);
+    expect(pairPlaces(answered, inspection([horn]), plan).places).toBe(plan.applicable(form));
+  });
 });

@@ -1,6 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { welchSatterthwaite } from "./index.ts";
+import { lossOf, welchSatterthwaite } from "./index.ts";
 
 const components = fc.array(
   fc.record({
@@ -48,5 +48,17 @@ describe("welchSatterthwaite", () => {
       }),
       { numRuns: 1000 },
     );
+  });
+});
+
+describe("lossOf", () => {
+  it("is the square of a component's share of the variance, over its degrees of freedom", () => {
+    expect(lossOf(1, 2, 4)).toBe(0.0625);
+    expect(lossOf(1, 2, Number.POSITIVE_INFINITY)).toBe(0);
+  });
+
+  it("asks for positive degrees of freedom, also where nothing varies", () => {
+    expect(lossOf(0, 0, 4)).toBe(0);
+    expect(() => lossOf(0, 0, 0)).toThrow(RangeError);
   });
 });
