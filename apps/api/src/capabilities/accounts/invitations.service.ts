@@ -1,4 +1,5 @@
 import { Inject, Injectable } from "@nestjs/common";
+import { letter } from "@evenhand/wording/letter";
 import type { AcceptanceRequest, InvitationRequest } from "@evenhand/shared/http/accounts";
 import type { Created, PageQuery } from "@evenhand/shared/http/paging";
 import { mailedLink } from "@evenhand/shared/mailed-pages";
@@ -18,7 +19,6 @@ import { found, notFound, ProblemError } from "../../platform/problems/problem-e
 import { AccountsService, normalEmail } from "./accounts.service.ts";
 import { invitationJson, openInvitations } from "./accounts.queries.ts";
 import { checkApart, checkInviter, isStillInvited } from "./inviters.ts";
-import { invitationLetter } from "./letters.ts";
 
 const day = 24 * 60 * 60_000;
 const spent = () =>
@@ -75,7 +75,7 @@ export class InvitationsService {
       const link = mailedLink(this.site.base, "invitation", secret);
       await this.outbox.enqueue(tx, {
         recipient,
-        ...invitationLetter(name, link, this.config.invitation.days),
+        ...letter("invitation", { organization: name, link, days: this.config.invitation.days }),
       });
     });
     return { id };

@@ -1,4 +1,5 @@
 import { Injectable, type OnModuleInit } from "@nestjs/common";
+import { letter } from "@evenhand/wording/letter";
 import type { PasswordChange, PasswordResetRequest, PasswordResetUse } from "@evenhand/shared/http/accounts";
 import { mailedLink } from "@evenhand/shared/mailed-pages";
 import type { Actor } from "../../platform/auth/actor.ts";
@@ -14,7 +15,6 @@ import { Outbox } from "../../platform/mail/outbox.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { AccountsService, normalEmail } from "./accounts.service.ts";
 import { clientNetwork } from "../../platform/http/client-network.ts";
-import { newPasswordLetter, passwordChangedLetter } from "./letters.ts";
 import { SessionsService } from "./sessions.service.ts";
 import { Throttle, tooMany } from "./throttle.ts";
 
@@ -126,7 +126,7 @@ export class PasswordsService implements OnModuleInit {
       });
       if (count === 0) return;
       const link = mailedLink(this.site.base, "newPassword", secret);
-      await this.outbox.enqueue(tx, { recipient: asked.email, ...newPasswordLetter(link) });
+      await this.outbox.enqueue(tx, { recipient: asked.email, ...letter("new-password", { link }) });
     });
   }
 
@@ -148,7 +148,10 @@ export class PasswordsService implements OnModuleInit {
         where: { accountId: account, revokedAt: null },
         data: { revokedAt: now },
       });
-      await this.outbox.enqueue(tx, { recipient: email, ...passwordChangedLetter(this.site.base) });
+      await this.outbox.enqueue(tx, {
+        recipient: email,
+        ...letter("password-changed", { address: this.site.base }),
+      });
     });
     this.sessions.forget(account);
   }

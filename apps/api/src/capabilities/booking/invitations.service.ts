@@ -1,4 +1,5 @@
 import { Inject, Injectable } from "@nestjs/common";
+import { letter } from "@evenhand/wording/letter";
 import type { Consequence } from "@evenhand/booking/appointment";
 import { CONFIG, type Config } from "../../platform/config/index.ts";
 import { Clock } from "../../platform/clock/index.ts";
@@ -11,11 +12,6 @@ import { invitation, type Recipient, type VisitEvent } from "./visit-calendar.ts
 
 type Invite = Extract<Consequence, { code: "invite" }>;
 type Place = Pick<VisitEvent, "cars"> & { site: VisitEvent["site"] };
-
-const subjects = {
-  REQUEST: "An inspection visit for your calendar",
-  CANCEL: "An inspection visit is off",
-} as const;
 
 /** Sends what calendars of buyer, inspector and dealer need to know, to each for themselves. */
 @Injectable()
@@ -35,14 +31,11 @@ export class VisitInvitations {
     for (const to of await readRecipients(tx, appointment))
       await this.outbox.enqueue(tx, {
         recipient: to.email,
-        subject: subjects[method],
-        body: this.body(subjects[method]),
+        ...letter(method === "CANCEL" ? "visit-off-calendar" : "visit-on-calendar", {
+          address: this.site.base,
+        }),
         calendar: { method, text: invitation(event, method, to, addressIn(this.config.mail.from)) },
       });
-  }
-
-  private body(words: string): string {
-    return `${words}.\n\nSign in to read it: ${this.site.base}\n`;
   }
 }
 

@@ -1,4 +1,5 @@
 import { Injectable } from "@nestjs/common";
+import { letter } from "@evenhand/wording/letter";
 import { COMPLAINT_STATES } from "@evenhand/case/complaint-states";
 import { decideMove } from "@evenhand/case/state-table";
 import type {
@@ -138,8 +139,7 @@ export class ComplaintsService {
 
   private async tell(tx: Transaction, account: string): Promise<void> {
     const { email } = await tx.account.findUniqueOrThrow({ where: { id: account }, select: { email: true } });
-    const subject = "Your complaint was answered.";
-    await this.outbox.enqueue(tx, { recipient: email, subject, body: `${subject}\n\nSign in to read it.\n` });
+    await this.outbox.enqueue(tx, { recipient: email, ...letter("complaint-answered") });
   }
 }
 

@@ -1,4 +1,5 @@
 import { Injectable } from "@nestjs/common";
+import { newsLetter } from "@evenhand/wording/letter";
 import type { NoticeKind, NoticesRead } from "@evenhand/shared/http/notices";
 import type { PageQuery } from "@evenhand/shared/http/paging";
 import type { Actor } from "../../platform/auth/actor.ts";
@@ -9,7 +10,6 @@ import { readCursor, readPage } from "../../platform/database/page.ts";
 import type { JsonText } from "../../platform/http/json-text.ts";
 import { SiteAddress } from "../../platform/http/site-address.ts";
 import { Outbox } from "../../platform/mail/outbox.ts";
-import { noticeMail } from "./notice-mail.ts";
 import { noticeList } from "./notices.queries.ts";
 
 export type News = { organization: string; kind: NoticeKind; subject: string; vehicle: string };
@@ -37,7 +37,7 @@ export class NoticesService {
       });
       await this.outbox.enqueue(tx, {
         recipient: account.email,
-        ...noticeMail(kind, this.site.base),
+        ...newsLetter(kind, this.site.base),
       });
     }
   }

@@ -1,0 +1,58 @@
+import type { NoticeKind } from "@evenhand/shared/http/notices";
+
+/** What is mailed, by code: subject and body as ICU messages. Never a secret in a subject, and nothing of what was found. */
+export const letters = {
+  invitation: {
+    subject: "An invitation",
+    body: "You are invited to join {organization}.\n\n{link}\n\nThe link works once, for {days, plural, one {# day} other {# days}}. If you did not expect this letter, do nothing.\n",
+  },
+  "new-password": {
+    subject: "A new password",
+    body: "Somebody asked for a new password for the account with this address. If it was you, choose one here:\n\n{link}\n\nThe link works once, for one hour. If it was not you, do nothing: your password stays as it is.\n",
+  },
+  "password-changed": {
+    subject: "Your password was changed",
+    body: "The password of your account was changed, and every other device was signed out.\n\nIf it was not you, ask for a new password by mail at once: {address}/forgotten-password\n",
+  },
+  "complaint-answered": {
+    subject: "Your complaint was answered.",
+    body: "Your complaint was answered.\n\nSign in to read it.\n",
+  },
+  "visit-on-calendar": {
+    subject: "An inspection visit for your calendar",
+    body: "An inspection visit for your calendar.\n\nSign in to read it: {address}\n",
+  },
+  "visit-off-calendar": {
+    subject: "An inspection visit is off",
+    body: "An inspection visit is off.\n\nSign in to read it: {address}\n",
+  },
+} as const;
+
+export type LetterCode = keyof typeof letters;
+
+/** One sentence a piece of news. Which car and what was found stand behind the sign-in, never in the mail. */
+export const news: Readonly<Record<NoticeKind, string>> = {
+  "order-received": "A buyer asks you to inspect a car.",
+  "order-accepted": "An inspection you ordered was accepted.",
+  "order-declined": "An inspection you ordered was declined.",
+  "order-cancelled": "An inspection order was cancelled.",
+  "inspection-sealed": "An inspection report is sealed, and the comparison is ready.",
+  "items-released": "A buyer lays items of an inspection before you for an answer.",
+  "release-answered": "The dealer has answered items you released.",
+  "decision-made": "A buyer has decided about one of your cars.",
+  "counter-answered": "The dealer has answered your counter-offer.",
+  "appointment-requested": "A buyer asks for a visit at an hour of yours.",
+  "appointment-accepted": "A visit was accepted by the inspector.",
+  "appointment-declined": "A visit was declined.",
+  "appointment-confirmed": "A visit is confirmed.",
+  "appointment-rescheduled": "A visit was moved to another hour.",
+  "appointment-cancelled": "A visit was cancelled.",
+  "appointment-missed": "A visit was missed.",
+  "appointment-expired": "A visit was not answered in time.",
+  "brief-proposed": "A buyer proposes a change to a brief.",
+  "brief-answered": "A change to a brief was answered.",
+  "question-asked": "A buyer asks about one of your cars.",
+  "question-answered": "A question of yours was answered.",
+};
+
+export const newsBody = "{sentence}\n\nSign in to read it: {address}\n";
