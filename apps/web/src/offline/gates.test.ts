@@ -57,3 +57,51 @@ test("a change that came between is no obstacle; where the service cannot be rea
   await expect(sendGates(report, { ...there, get: () => Promise.reject(dead) })).rejects.toBe(dead);
   expect(await store.gates.toArray()).toEqual([{ report, ...road }]);
 });
+
+const refusing = (status: number) => new Refusal({ type: "a", title: "", status, detail: "" });
+
+test("gates are told in the order in which they were read", async () => {
+  await keepGate(report, "road", road.time);
+  await keepGate(report, "lift", time);
+  const there = service(undefined);
+  await sendGates(report, there);
+  expect(there.state.held).toEqual([lift, road]);
+});
+
+test("what came between is tried again four times, anything else is no reason to try again", async () => {
+  await keepGate(report, "lift", time);
+  for (const [status, tries] of [
+    [409, 4],
+    [412, 4],
+    [422, 1],
+    [500, 1],
+  ] as const) {
+    let asked = 0;
+    const change = () => {
+      asked += 1;
+      return Promise.reject(refusing(status));
+    };
+    await expect(sendGates(report, { ...service(undefined), change })).rejects.toMatchObject({
+      problem: { status },
+    });
+    expect([status, asked]).toEqual([status, tries]);
+  }
+  await expect(
+    sendGates(report, { ...service(undefined), change: () => Promise.reject(new Error("broken")) }),
+  ).rejects.toThrow("broken");
+  expect(await store.gates.count()).toBe(1);
+});
+
+test("what the service knows already is not sent again, and the kept draft says what was read", async () => {
+  await store.drafts.put({
+    report,
+    draft: JSON.parse(JSON.stringify({ id: report, revision: 3, report: { make: "x" } })),
+  });
+  await keepGate(report, "lift", "2026-05-05T15:00:00Z");
+  const there = service([lift]);
+  await sendGates(report, { ...there, change: () => Promise.reject(new Error("sent again")) });
+  expect(await store.gates.count()).toBe(0);
+  expect(await store.drafts.get(report)).toMatchObject({
+    draft: { revision: 3, report: { make: "x", cautionsRead: [lift] } },
+  });
+});

@@ -176,6 +176,22 @@ describe("ending every session, or the account", () => {
   });
 });
 
+test("on another account's page nothing of that account is sent, counted or thrown away", async () => {
+  await unread();
+  await leaving("keep");
+  await unread();
+  const asked: (number | null)[] = [];
+  const ended = await leaveBy(
+    "somebody-else",
+    () => Promise.resolve(),
+    (left) => {
+      asked.push(left);
+      return Promise.resolve("throw-away");
+    },
+  );
+  expect([asked, ended, await store.findings.count()]).toEqual([[null], true, 1]);
+});
+
 /** The page loaded anew by an account. */
 const load = async (account: string) => {
   vi.resetModules();

@@ -124,3 +124,34 @@ test("what stands is counted from what was kept", () => {
     unread: 1,
   });
 });
+
+describe("several writes at once", () => {
+  const lamp = "electrics.lamps@left-stop";
+  const began = [
+    { type: "began", nth: 2, place: horn, change: change("yes") } as const,
+    { type: "began", nth: 1, place: lamp, change: change("no") } as const,
+  ].reduce(writesAfter, noWrites);
+
+  test("are each under way until it ends itself", () => {
+    expect([began.begun, began.underWay.size]).toEqual([2, 2]);
+    const one = writesAfter(began, { type: "kept", nth: 1, place: lamp });
+    expect([...one.underWay.keys()]).toEqual([2]);
+    const failed = writesAfter(one, { type: "failed", nth: 2, place: horn, change: change("yes") });
+    expect([[...failed.underWay.keys()], [...failed.lost.keys()]]).toEqual([[], [horn]]);
+  });
+
+  test("are seen as waiting, and as lost where what stood there was", () => {
+    const seen = withWrites("r", new Map(), began);
+    expect([seen.get(horn)?.state, seen.get(lamp)?.state]).toEqual(["waiting", "waiting"]);
+    const lost = writesAfter(began, { type: "failed", nth: 1, place: lamp, change: change("no") });
+    const again = writesAfter(lost, { type: "began", nth: 3, place: lamp, change: change("yes") });
+    const shown = withWrites("r", new Map(), again);
+    expect(shown.get(lamp)).toMatchObject({ state: "lost", finding: { answer: { value: "yes" } } });
+    expect(standingOf(shown, again, "reached", 2)).toMatchObject({ lost: 1, waiting: 3, keeping: 2 });
+  });
+
+  test("what was not kept at last hides nothing of what was", () => {
+    const findings = new Map([[horn, kept("saved")]]);
+    expect(withWrites("r", findings, noWrites)).toBe(findings);
+  });
+});
