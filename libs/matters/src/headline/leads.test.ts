@@ -100,6 +100,29 @@ describe("of many lines", () => {
     expect(foundIn(...lamps.slice(0, 3))).not.toMatch(/more$/);
   });
 
+  it("what the inspector came to, and could not see, is named before what nobody spoke of", () => {
+    const silence = unasked("underbody.rails@left-front", {
+      severity: "worth",
+      finding: { a: null, b: null },
+    });
+    const cameTo = unseen("underbody.towers@left-rear", { severity: "worth", finding: { a: null, b: 0 } });
+    const claimed = unseen("underbody.floor-pans@left-rear", {
+      severity: "worth",
+      finding: { a: 0, b: null },
+    });
+    const dangers = ["wheels.fixings@left-front", "steering.free-play"].map((place) => line(place));
+    const places = (entries: Entry[]) =>
+      of(...entries, ...dangers)
+        .find(({ kind }) => kind === "unseen-lift")
+        ?.found.split("; ")
+        .map((each) => each.split(",")[0]);
+    expect(places([silence, cameTo])).toEqual([
+      expect.stringContaining("tower"),
+      expect.stringContaining("rail"),
+    ]);
+    expect(places([silence, claimed])).toEqual(["floor pans", expect.stringContaining("rail")]);
+  });
+
   it("of what nobody knows what was claimed is named first, then the gravest", () => {
     const silence = unasked("underbody.rails@left-front", { severity: "halt" });
     const milder = unseen("underbody.towers@left-rear", { severity: "worth" });
