@@ -347,11 +347,23 @@ export const access = {
     ifMatch: true,
   },
 
-  "costTable.get": { method: "GET", path: "/cost-table", who: [buyer("own")], scope: "read" },
+  "costTable.get": {
+    method: "GET",
+    path: "/cost-table",
+    who: [buyer("own"), inspector("own")],
+    scope: "read",
+  },
+  "costTable.history": {
+    method: "GET",
+    path: "/cost-table/history",
+    who: [buyer("own"), inspector("own")],
+    scope: "read",
+  },
+  "costTable.offered": { method: "GET", path: "/cost-table/offered", who: [buyer("own")], scope: "read" },
   "costTable.put": {
     method: "PUT",
     path: "/cost-table",
-    who: [buyer("own")],
+    who: [buyer("own"), inspector("own")],
     once: "content",
     ifMatch: true,
   },

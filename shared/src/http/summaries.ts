@@ -1,8 +1,9 @@
 import { z } from "zod";
-import { CostTable } from "../cost-table.ts";
-import { Instant, ItemId, Money, ObjectId, PositionId, Sha256 } from "../identifier.ts";
+import { CostRow, CostTable } from "../cost-table.ts";
+import { Currency } from "../currency.ts";
+import { Instant, ItemId, LocalId, Money, ObjectId, PositionId, Sha256 } from "../identifier.ts";
 import { Acknowledgement, OpenMatterKind, Summary, SummarySource } from "../summary.ts";
-import { Created, CreatedDraft, pageOf, PageQuery, Revision, type Contract } from "./paging.ts";
+import { Created, CreatedDraft, Named, pageOf, PageQuery, Revision, type Contract } from "./paging.ts";
 
 export const SummaryRequest = z.strictObject({});
 export type SummaryRequest = z.infer<typeof SummaryRequest>;
@@ -87,6 +88,33 @@ export const CostTableSeen = z.strictObject({
 });
 export type CostTableSeen = z.infer<typeof CostTableSeen>;
 
+const CostChange = z.strictObject({
+  row: LocalId,
+  words: z.string(),
+  before: CostRow.nullable(),
+  after: CostRow.nullable(),
+});
+/** The last twenty times a table was saved, the latest first, each with the rows that changed. */
+export const CostTableHistory = z.strictObject({
+  items: z.array(
+    z.strictObject({
+      revision: Revision,
+      name: z.string(),
+      currency: Currency,
+      savedBy: z.string(),
+      savedAt: Instant,
+      changes: z.array(CostChange),
+    }),
+  ),
+});
+export type CostTableHistory = z.infer<typeof CostTableHistory>;
+
+/** Tables of the firms that have reported on a car for this buyer, who may begin with one of them. */
+export const CostTablesOffered = z.strictObject({
+  items: z.array(z.strictObject({ firm: Named, table: CostTable })),
+});
+export type CostTablesOffered = z.infer<typeof CostTablesOffered>;
+
 /** A thousand rows with their words. */
 const costTableBytes = 512 * 1024;
 /** What is said of every open matter, each in its own words. */
@@ -94,6 +122,8 @@ const decisionBytes = 256 * 1024;
 
 export const summaryContracts = {
   "costTable.get": { status: 200, answer: CostTableSeen },
+  "costTable.history": { status: 200, answer: CostTableHistory },
+  "costTable.offered": { status: 200, answer: CostTablesOffered },
   "costTable.put": { body: CostTable, bodyBytes: costTableBytes, status: 200, answer: CostTableSeen },
   "summaries.create": { body: SummaryRequest, costly: true, status: 201, answer: SummaryCreated },
   "summaries.list": { query: SummaryQuery, status: 200, answer: pageOf(SummaryRow) },

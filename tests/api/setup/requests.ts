@@ -442,9 +442,11 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
       body: { instruments: [] },
     })),
   ],
-  "costTable.get": [one("one's own", buyers, nothing)],
+  "costTable.get": [one("one's own", [...buyers, ...inspectors], nothing)],
+  "costTable.history": [one("one's own", [...buyers, ...inspectors], nothing)],
+  "costTable.offered": [one("one's own", buyers, nothing)],
   "costTable.put": [
-    one("one's own", buyers, () => ({
+    one("one's own", [...buyers, ...inspectors], () => ({
       revision: 0,
       body: { format: "evenhand-cost-table", version: 1, name: "Own", currency: "USD", rows: [] },
     })),

@@ -27,6 +27,16 @@ export class SummariesController {
     return this.costTables.get(actor);
   }
 
+  @Route("costTable.history")
+  getCostTableHistory(@By() actor: Actor) {
+    return this.costTables.history(actor);
+  }
+
+  @Route("costTable.offered")
+  getCostTablesOffered(@By() actor: Actor) {
+    return this.costTables.offered(actor);
+  }
+
   @Route("costTable.put")
   putCostTable(
     @By() actor: Actor,
