@@ -1,5 +1,5 @@
 import { ActionIcon, Button, Checkbox, NativeSelect } from "@mantine/core";
-import type { AnswerOf, Fault } from "@evenhand/shared/answer";
+import type { Fault } from "@evenhand/shared/answer";
 import type { FaultKind } from "@evenhand/shared/sheet";
 import { IconTrash } from "@tabler/icons-react";
 import { useState } from "react";
@@ -7,11 +7,10 @@ import { useText } from "../../strings/text";
 import { withUnit } from "../sheet/answer-text";
 import styles from "./Answers.module.css";
 import type { EditorProps } from "./editor";
-import { extentTexts, withExtentText, withoutFault } from "./fault-texts";
+import { extentTexts } from "./fault-texts";
+import { faultsAfter, faultsAnswer, type FaultsSaid, type FaultsStep } from "./faults-edit";
 import { NewFault } from "./NewFault";
 import { TypedNumber } from "./TypedNumber";
-
-type Faults = AnswerOf<"faults">;
 
 interface FaultProps {
   readonly fault: Fault;
@@ -71,102 +70,117 @@ const OneFault = ({ fault, kinds, cells, unread, fresh, onChange, onRemove }: Fa
   );
 };
 
-/** Faults that were found, kinds said not to be there, or "none at all". */
-export const FaultsEditor = ({ item, index, answer, unread, onChange, onPick }: EditorProps<"faults">) => {
-  const t = useText();
+/** What may be found here, and where: kinds of fault and cells of the drawing. */
+const faultsOf = ({ item, index }: Pick<EditorProps<"faults">, "item" | "index">) => {
   const kinds = (item.faults?.kinds ?? [])
     .map((id) => index.faultKinds.get(id))
     .filter((kind) => kind !== undefined);
   const drawing = item.faults?.drawing === undefined ? undefined : index.drawings.get(item.faults.drawing);
   const cells = (drawing?.cells ?? []).map(({ id, words }) => ({ value: id, label: words.american }));
+  return { kinds, cells };
+};
+
+interface SaidProps {
+  readonly said: FaultsSaid;
+  readonly onStep: (step: FaultsStep) => void;
+}
+
+/** Nothing at all is wrong: to be checked, or where one walks to be pressed. */
+const NoFaults = ({ said, onStep, onPick }: SaidProps & Pick<EditorProps<"faults">, "onPick">) => {
+  const t = useText();
+  const none = said.denied === "all";
+  if (onPick === undefined)
+    return (
+      <Checkbox
+        size="md"
+        label={t("faults.none")}
+        checked={none}
+        disabled={said.found.length > 0}
+        onChange={(event) => onStep({ type: "none", none: event.currentTarget.checked })}
+      />
+    );
+  if (said.found.length > 0) return null;
+  return (
+    <Button
+      size="md"
+      variant={none ? "filled" : "default"}
+      aria-pressed={none}
+      onClick={() => onPick({ kind: "faults", found: [], denied: "all" })}
+    >
+      {t("faults.none")}
+    </Button>
+  );
+};
+
+const FoundFaults = ({
+  said: { found, texts },
+  fresh,
+  onStep,
+  ...of
+}: SaidProps & Pick<FaultProps, "kinds" | "cells"> & { readonly fresh: number }) =>
+  found.length > 0 && (
+    <ul className={styles.faults}>
+      {found.map((fault, at) => (
+        <OneFault
+          // The list grows and shrinks while fields hold what was typed: a shorter list starts anew.
+          key={`${found.length}-${at}`}
+          {...of}
+          fault={fault}
+          unread={texts[`extent.${at}`]}
+          fresh={at === fresh}
+          onChange={(next, text) => onStep({ type: "change", at, fault: next, text })}
+          onRemove={() => onStep({ type: "remove", at })}
+        />
+      ))}
+    </ul>
+  );
+
+/** Kinds said one by one not to be there. */
+const DeniedKinds = ({ said, kinds, onStep }: SaidProps & Pick<FaultProps, "kinds">) => {
+  const t = useText();
+  const { found, denied } = said;
+  return (
+    <fieldset className={styles.denied}>
+      <legend>{t("faults.denied")}</legend>
+      {kinds
+        .filter(({ id }) => !found.some(({ kind }) => kind === id))
+        .map(({ id, words }) => (
+          <Checkbox
+            key={id}
+            label={t("answer.faults.no", { kind: words.american })}
+            checked={denied.includes(id)}
+            onChange={(event) => onStep({ type: "deny", kind: id, denied: event.currentTarget.checked })}
+          />
+        ))}
+    </fieldset>
+  );
+};
+
+/** Faults that were found, kinds said not to be there, or "none at all". */
+export const FaultsEditor = ({ item, index, answer, unread, onChange, onPick }: EditorProps<"faults">) => {
+  const { kinds, cells } = faultsOf({ item, index });
   const [fresh, setFresh] = useState(-1);
-  const found = answer?.found ?? [];
-  const denied: Faults["denied"] = answer?.denied ?? [];
-  const none = denied === "all";
-  const texts = extentTexts(unread);
-  const send = (nextFound: readonly Fault[], nextDenied: Faults["denied"], nextTexts = texts): void => {
-    const empty = nextFound.length === 0 && nextDenied !== "all" && nextDenied.length === 0;
-    const left = Object.keys(nextTexts).length === 0 ? undefined : { texts: nextTexts };
-    onChange(empty ? null : { kind: "faults", found: [...nextFound], denied: nextDenied }, left);
+  const said: FaultsSaid = {
+    found: answer?.found ?? [],
+    denied: answer?.denied ?? [],
+    texts: extentTexts(unread),
   };
+  const onStep = (step: FaultsStep): void => {
+    const next = faultsAfter(said, step);
+    onChange(faultsAnswer(next), Object.keys(next.texts).length === 0 ? undefined : { texts: next.texts });
+  };
+  const add = (kind: string): void => {
+    if (onPick !== undefined) setFresh(said.found.length);
+    onStep({ type: "add", kind });
+  };
+  const asksEach = said.denied !== "all" && kinds.length > 1;
   return (
     <div className={styles.stack}>
-      {onPick === undefined ? (
-        <Checkbox
-          size="md"
-          label={t("faults.none")}
-          checked={none}
-          disabled={found.length > 0}
-          onChange={(event) => send(found, event.currentTarget.checked ? "all" : [])}
-        />
-      ) : (
-        found.length === 0 && (
-          <Button
-            size="md"
-            variant={none ? "filled" : "default"}
-            aria-pressed={none}
-            onClick={() => onPick({ kind: "faults", found: [], denied: "all" })}
-          >
-            {t("faults.none")}
-          </Button>
-        )
-      )}
-      {found.length > 0 && (
-        <ul className={styles.faults}>
-          {found.map((fault, at) => (
-            <OneFault
-              // The list grows and shrinks while fields hold what was typed: a shorter list starts anew.
-              key={`${found.length}-${at}`}
-              fault={fault}
-              kinds={kinds}
-              cells={cells}
-              unread={texts[`extent.${at}`]}
-              fresh={at === fresh}
-              onChange={(next, text) =>
-                send(
-                  found.map((one, other) => (other === at ? next : one)),
-                  none ? [] : denied,
-                  withExtentText(texts, at, text),
-                )
-              }
-              onRemove={() =>
-                send(
-                  found.filter((_, other) => other !== at),
-                  denied,
-                  withoutFault(texts, at),
-                )
-              }
-            />
-          ))}
-        </ul>
-      )}
-      <NewFault
-        kinds={kinds}
-        atOnce={onPick !== undefined}
-        onKind={(kind) => {
-          if (onPick !== undefined) setFresh(found.length);
-          send([...found, { kind }], none ? [] : denied.filter((one) => one !== kind));
-        }}
-      />
-      {!none && kinds.length > 1 && (onPick === undefined || found.length > 0) && (
-        <fieldset className={styles.denied}>
-          <legend>{t("faults.denied")}</legend>
-          {kinds
-            .filter(({ id }) => !found.some(({ kind }) => kind === id))
-            .map(({ id, words }) => (
-              <Checkbox
-                key={id}
-                label={t("answer.faults.no", { kind: words.american })}
-                checked={denied.includes(id)}
-                onChange={(event) =>
-                  send(
-                    found,
-                    event.currentTarget.checked ? [...denied, id] : denied.filter((one) => one !== id),
-                  )
-                }
-              />
-            ))}
-        </fieldset>
+      <NoFaults said={said} onStep={onStep} onPick={onPick} />
+      <FoundFaults said={said} kinds={kinds} cells={cells} fresh={fresh} onStep={onStep} />
+      <NewFault kinds={kinds} atOnce={onPick !== undefined} onKind={add} />
+      {asksEach && (onPick === undefined || said.found.length > 0) && (
+        <DeniedKinds said={said} kinds={kinds} onStep={onStep} />
       )}
     </div>
   );

@@ -37,57 +37,85 @@ const useWrong = (spec: ReadingSpec) => {
   };
 };
 
-const Fields = ({
-  spec,
-  answer,
-  unread,
-  unit,
-  onChange,
-}: EditorProps<"reading"> & { readonly spec: ReadingSpec }) => {
+/** What a field of the reading is called: its spot, or its number among those asked for. */
+const useSlotName = (spec: ReadingSpec) => {
   const t = useText();
-  const wrongOf = useWrong(spec);
-  const [form, setForm] = useState(() => readingForm(spec, answer, unread, unit));
-  const units = usual(spec.unit, spec.alsoIn);
-  const set = (next: ReadingForm): void => {
-    setForm(next);
-    const made = readingOf(spec, next);
-    onChange(made.answer, made.unread);
-  };
-  const name = (slot: Slot, at: number): string => {
+  return (slot: Slot, at: number): string => {
     const known = spec.spots.find(({ id }) => id === slot.spot)?.words.american;
     const nth = (at % spec.ask.readings) + 1;
     if (known !== undefined)
       return spec.ask.readings > 1 ? t("reading.spot.nth", { spot: known, nth }) : known;
     return spec.ask.spots > 1 ? t("reading.spot", { nth: at + 1 }) : t("reading.nth", { nth: at + 1 });
   };
+};
+
+interface FormProps {
+  readonly spec: ReadingSpec;
+  readonly form: ReadingForm;
+  readonly onForm: (form: ReadingForm) => void;
+}
+
+const Numbers = ({ spec, form, onForm }: FormProps) => {
+  const wrongOf = useWrong(spec);
+  const name = useSlotName(spec);
+  return (
+    <div className={styles.numbers}>
+      {form.slots.map((slot, at) => (
+        <NumberField
+          key={`${slot.spot ?? ""}${at}`}
+          label={name(slot, at)}
+          text={slot.text}
+          unit={withUnit("", form.unit).trim()}
+          wrong={wrongOf(form.unit, slot)}
+          onText={(text) => onForm(withText(form, at, text))}
+        />
+      ))}
+    </div>
+  );
+};
+
+const UnitChoice = ({ spec, form, onForm }: FormProps) => {
+  const t = useText();
+  const units = usual(spec.unit, spec.alsoIn);
+  return (
+    <NativeSelect
+      size="sm"
+      label={t("reading.unit")}
+      value={form.unit}
+      onChange={(event) => {
+        const chosen = units.find((one) => one === event.currentTarget.value) ?? spec.unit;
+        onForm({ ...form, unit: chosen });
+      }}
+      data={units.map((one) => ({ value: one, label: withUnit("", one).trim() || t("reading.ratio") }))}
+    />
+  );
+};
+
+const Asked = ({ spec: { ask, instrument } }: Pick<FormProps, "spec">) => {
+  const t = useText();
+  return (
+    <p className={styles.hint}>
+      {t("reading.asked", { readings: ask.readings, spots: ask.spots, instrument: instrument.name })}
+    </p>
+  );
+};
+
+type FieldsProps = EditorProps<"reading"> & { readonly spec: ReadingSpec };
+
+const Fields = ({ spec, answer, unread, unit, onChange }: FieldsProps) => {
+  const t = useText();
+  const [form, setForm] = useState(() => readingForm(spec, answer, unread, unit));
+  const onForm = (next: ReadingForm): void => {
+    setForm(next);
+    const made = readingOf(spec, next);
+    onChange(made.answer, made.unread);
+  };
+  const fields = { spec, form, onForm };
   return (
     <div className={styles.reading}>
-      <div className={styles.numbers}>
-        {form.slots.map((slot, at) => (
-          <NumberField
-            key={`${slot.spot ?? ""}${at}`}
-            label={name(slot, at)}
-            text={slot.text}
-            unit={withUnit("", form.unit).trim()}
-            wrong={wrongOf(form.unit, slot)}
-            onText={(text) => set(withText(form, at, text))}
-          />
-        ))}
-      </div>
+      <Numbers {...fields} />
       <div className={styles.under}>
-        <NativeSelect
-          size="sm"
-          label={t("reading.unit")}
-          value={form.unit}
-          onChange={(event) => {
-            const chosen = units.find((one) => one === event.currentTarget.value) ?? spec.unit;
-            set({ ...form, unit: chosen });
-          }}
-          data={units.map((one) => ({
-            value: one,
-            label: withUnit("", one).trim() || t("reading.ratio"),
-          }))}
-        />
+        <UnitChoice {...fields} />
         <Button
           variant="default"
           leftSection={<IconPlus size={16} aria-hidden="true" />}
@@ -96,13 +124,7 @@ const Fields = ({
           {t("reading.more")}
         </Button>
       </div>
-      <p className={styles.hint}>
-        {t("reading.asked", {
-          readings: spec.ask.readings,
-          spots: spec.ask.spots,
-          instrument: spec.instrument.name,
-        })}
-      </p>
+      <Asked spec={spec} />
     </div>
   );
 };

@@ -9,22 +9,50 @@ const { body, construction, gearbox, driven, fuelSystem } = VehicleForm.shape;
 const brake = VehicleForm.shape.brakes.shape.front;
 
 type Form = UseFormReturnType<NewCarValues>;
-type Answer = { readonly value: string; readonly label: string };
 
-/** A choice with nothing chosen beforehand. */
-const Choice = (props: {
-  readonly form: Form;
+/** A question about how a car is built, and what may be answered. */
+interface Asked {
   readonly name: keyof NewCarValues;
   readonly label: MessageId;
-  readonly answers: readonly Answer[];
-}) => {
+  readonly answers: readonly { readonly value: string; readonly label: MessageId; readonly volts?: string }[];
+}
+
+const asked = <V extends string>(
+  name: keyof NewCarValues,
+  label: MessageId,
+  values: readonly V[],
+  idOf: (value: V) => MessageId,
+): Asked => ({ name, label, answers: values.map((value) => ({ value, label: idOf(value) })) });
+
+const bodyAsked = asked("body", "form.body", body.options, (value) => `form.body.${value}`);
+
+const buildAsked: readonly Asked[] = [
+  asked("construction", "form.construction", construction.options, (value) => `form.construction.${value}`),
+  asked("gearbox", "form.gearbox", gearbox.options, (value) => `form.gearbox.${value}`),
+  asked("driven", "form.driven", driven.options, (value) => `form.driven.${value}`),
+  asked("fuelSystem", "form.fuelSystem", fuelSystem.options, (value) => `form.fuelSystem.${value}`),
+  {
+    name: "systemVolts",
+    label: "form.volts",
+    answers: ["12", "6"].map((volts) => ({ value: volts, label: "form.volts.are", volts })),
+  },
+  asked("front", "form.brakes.front", brake.options, (value) => `form.brake.${value}`),
+  asked("rear", "form.brakes.rear", brake.options, (value) => `form.brake.${value}`),
+  asked("drive", "form.drive", ["left", "right"] as const, (value) => `form.drive.${value}`),
+];
+
+/** A choice with nothing chosen beforehand. */
+const Choice = ({ form, name, label, answers }: Asked & { readonly form: Form }) => {
   const t = useText();
   return (
     <NativeSelect
       size="md"
-      label={t(props.label)}
-      data={[{ value: "", label: t("form.choose") }, ...props.answers]}
-      {...props.form.getInputProps(props.name)}
+      label={t(label)}
+      data={[
+        { value: "", label: t("form.choose") },
+        ...answers.map((one) => ({ value: one.value, label: t(one.label, { volts: one.volts ?? "" }) })),
+      ]}
+      {...form.getInputProps(name)}
     />
   );
 };
@@ -32,63 +60,17 @@ const Choice = (props: {
 /** How the car is built: what decides which lines of the sheet apply. */
 export const CarFormFields = ({ form }: { readonly form: Form }) => {
   const t = useText();
-  const brakes = brake.options.map((value) => ({ value, label: t(`form.brake.${value}`) }));
-  const of = <V extends string>(options: readonly V[], id: (value: V) => MessageId): Answer[] =>
-    options.map((value) => ({ value, label: t(id(value)) }));
+  const counted = (name: "doors" | "cylinders", min: number, max: number) => (
+    <NumberInput size="md" label={t(`form.${name}`)} min={min} max={max} {...form.getInputProps(name)} />
+  );
   return (
     <>
-      <Choice
-        form={form}
-        name="body"
-        label="form.body"
-        answers={of(body.options, (value) => `form.body.${value}`)}
-      />
-      <NumberInput size="md" label={t("form.doors")} min={2} max={5} {...form.getInputProps("doors")} />
-      <NumberInput
-        size="md"
-        label={t("form.cylinders")}
-        min={1}
-        max={16}
-        {...form.getInputProps("cylinders")}
-      />
-      <Choice
-        form={form}
-        name="construction"
-        label="form.construction"
-        answers={of(construction.options, (value) => `form.construction.${value}`)}
-      />
-      <Choice
-        form={form}
-        name="gearbox"
-        label="form.gearbox"
-        answers={of(gearbox.options, (value) => `form.gearbox.${value}`)}
-      />
-      <Choice
-        form={form}
-        name="driven"
-        label="form.driven"
-        answers={of(driven.options, (value) => `form.driven.${value}`)}
-      />
-      <Choice
-        form={form}
-        name="fuelSystem"
-        label="form.fuelSystem"
-        answers={of(fuelSystem.options, (value) => `form.fuelSystem.${value}`)}
-      />
-      <Choice
-        form={form}
-        name="systemVolts"
-        label="form.volts"
-        answers={["12", "6"].map((value) => ({ value, label: t("form.volts.are", { volts: value }) }))}
-      />
-      <Choice form={form} name="front" label="form.brakes.front" answers={brakes} />
-      <Choice form={form} name="rear" label="form.brakes.rear" answers={brakes} />
-      <Choice
-        form={form}
-        name="drive"
-        label="form.drive"
-        answers={of(["left", "right"] as const, (value) => `form.drive.${value}`)}
-      />
+      <Choice form={form} {...bodyAsked} />
+      {counted("doors", 2, 5)}
+      {counted("cylinders", 1, 16)}
+      {buildAsked.map((one) => (
+        <Choice key={one.name} form={form} {...one} />
+      ))}
     </>
   );
 };
