@@ -12,33 +12,22 @@ interface Props {
   readonly onKind: (kind: string) => void;
 }
 
-/** A fault begins with its kind: until one is chosen nothing is said and nothing is kept. */
-export const NewFault = ({ kinds, atOnce, onKind }: Props) => {
+const KindButtons = ({ kinds, onKind }: Omit<Props, "atOnce">) => {
   const t = useText();
-  const [choosing, setChoosing] = useState(false);
-  if (kinds.length === 0) return null;
-  if (atOnce)
-    return (
-      <fieldset className={styles.kinds}>
-        <legend className="only-read">{t("faults.which")}</legend>
-        {kinds.map(({ id, words }) => (
-          <Button key={id} variant="default" size="md" onClick={() => onKind(id)}>
-            {words.american}
-          </Button>
-        ))}
-      </fieldset>
-    );
-  if (!choosing)
-    return (
-      <Button
-        variant="default"
-        leftSection={<IconPlus size={16} aria-hidden="true" />}
-        onClick={() => setChoosing(true)}
-        style={{ justifySelf: "start" }}
-      >
-        {t("faults.add")}
-      </Button>
-    );
+  return (
+    <fieldset className={styles.kinds}>
+      <legend className="only-read">{t("faults.which")}</legend>
+      {kinds.map(({ id, words }) => (
+        <Button key={id} variant="default" size="md" onClick={() => onKind(id)}>
+          {words.american}
+        </Button>
+      ))}
+    </fieldset>
+  );
+};
+
+const KindChoice = ({ kinds, onKind, onEnd }: Omit<Props, "atOnce"> & { readonly onEnd: () => void }) => {
+  const t = useText();
   return (
     <div className={styles.under}>
       <NativeSelect
@@ -51,12 +40,31 @@ export const NewFault = ({ kinds, atOnce, onKind }: Props) => {
         ]}
         onChange={(event) => {
           onKind(event.currentTarget.value);
-          setChoosing(false);
+          onEnd();
         }}
       />
-      <Button variant="subtle" onClick={() => setChoosing(false)}>
+      <Button variant="subtle" onClick={onEnd}>
         {t("cancel")}
       </Button>
     </div>
+  );
+};
+
+/** A fault begins with its kind: until one is chosen nothing is said and nothing is kept. */
+export const NewFault = ({ kinds, atOnce, onKind }: Props) => {
+  const t = useText();
+  const [choosing, setChoosing] = useState(false);
+  if (kinds.length === 0) return null;
+  if (atOnce) return <KindButtons kinds={kinds} onKind={onKind} />;
+  if (choosing) return <KindChoice kinds={kinds} onKind={onKind} onEnd={() => setChoosing(false)} />;
+  return (
+    <Button
+      variant="default"
+      leftSection={<IconPlus size={16} aria-hidden="true" />}
+      onClick={() => setChoosing(true)}
+      style={{ justifySelf: "start" }}
+    >
+      {t("faults.add")}
+    </Button>
   );
 };

@@ -13,14 +13,21 @@ interface Props {
   readonly fresh?: boolean | undefined;
 }
 
-/** A number with its unit beside it and the number pad on a phone. What cannot be read stays, is marked, and is said. */
-export const NumberField = ({ label, text, unit, wrong, onText, fresh = false }: Props) => {
-  const id = useId();
-  const said = `${id}-wrong`;
+/** Takes the focus as it appears, where it is fresh. */
+const useFocus = (fresh: boolean) => {
   const field = useRef<HTMLInputElement>(null);
   useEffect(() => {
     if (fresh) field.current?.focus();
   }, [fresh]);
+  return field;
+};
+
+/** A number with its unit beside it and the number pad on a phone. What cannot be read stays, is marked, and is said. */
+export const NumberField = ({ label, text, unit, wrong, onText, fresh = false }: Props) => {
+  const id = useId();
+  const said = wrong === undefined ? undefined : `${id}-wrong`;
+  const field = useFocus(fresh);
+  const typing = { type: "text", inputMode: "decimal", autoComplete: "off", enterKeyHint: "next" } as const;
   return (
     <div className={styles.number} data-invalid={wrong !== undefined}>
       <label className={styles.numberLabel} htmlFor={id}>
@@ -30,13 +37,10 @@ export const NumberField = ({ label, text, unit, wrong, onText, fresh = false }:
         <input
           id={id}
           ref={field}
-          type="text"
-          inputMode="decimal"
-          autoComplete="off"
-          enterKeyHint="next"
+          {...typing}
           value={text}
           aria-invalid={wrong !== undefined}
-          aria-describedby={wrong === undefined ? undefined : said}
+          aria-describedby={said}
           onChange={(event) => onText(event.currentTarget.value)}
         />
         <span className={styles.unit}>{unit}</span>

@@ -79,6 +79,26 @@ const SeveralChoices = ({ item, answer, onChange, onPick }: EditorProps<"choice"
 export const ChoiceEditor = (props: EditorProps<"choice">) =>
   props.item.choice?.several === true ? <SeveralChoices {...props} /> : <OneChoice {...props} />;
 
+interface ScaleProps extends Pick<EditorProps<"grade">, "scales"> {
+  readonly scale: string;
+  readonly onScale: (scale: string) => void;
+}
+
+const ScaleChoice = ({ scales, scale, onScale }: ScaleProps) => {
+  const t = useText();
+  return (
+    <NativeSelect
+      label={t("grade.scale")}
+      value={scale}
+      onChange={(event) => onScale(event.currentTarget.value)}
+      data={[
+        { value: "house", label: t("grade.house") },
+        ...scales.map(({ id, name: label }) => ({ value: id, label })),
+      ]}
+    />
+  );
+};
+
 export const GradeEditor = ({ item, name, scales, answer, onChange, onPick }: EditorProps<"grade">) => {
   const t = useText();
   const [scale, setScale] = useState(answer?.scale ?? "house");
@@ -97,17 +117,7 @@ export const GradeEditor = ({ item, name, scales, answer, onChange, onPick }: Ed
         onChange={(value: string) => onChange({ kind: "grade", scale, value })}
         onPick={onPick && ((value: string) => onPick({ kind: "grade", scale, value }))}
       />
-      {scales.length > 0 && (
-        <NativeSelect
-          label={t("grade.scale")}
-          value={scale}
-          onChange={(event) => setScale(event.currentTarget.value)}
-          data={[
-            { value: "house", label: t("grade.house") },
-            ...scales.map(({ id, name: label }) => ({ value: id, label })),
-          ]}
-        />
-      )}
+      {scales.length > 0 && <ScaleChoice scales={scales} scale={scale} onScale={setScale} />}
     </div>
   );
 };

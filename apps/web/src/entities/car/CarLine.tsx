@@ -7,17 +7,45 @@ import { moneyText } from "../../ui/money";
 import { Tag } from "../../ui/Page";
 import { useCarName } from "./CarName";
 
-/** One car in a list: which it is, what of it is stated, what is asked. */
-export const CarLine = ({ car }: { readonly car: VehicleRow }) => {
+interface Props {
+  readonly car: VehicleRow;
+}
+
+const block = { display: "block" } as const;
+
+/** Its number and dealer, the dealer's words, and what of it is stated. */
+const CarFacts = ({ car: { identification, dealer, words, statement } }: Props) => {
   const t = useText();
   const intl = useIntl();
-  const name = useCarName();
-  const stated = car.statement
+  const stated = statement
     ? t("cars.stated", {
-        version: car.statement.version,
-        date: intl.formatDate(car.statement.sealedAt, { dateStyle: "medium" }),
+        version: statement.version,
+        date: intl.formatDate(statement.sealedAt, { dateStyle: "medium" }),
       })
     : t("cars.not-stated");
+  return (
+    <>
+      {t("cars.line", { identification, dealer: dealer.name })}
+      {words !== null && <span style={block}>{words}</span>}
+      <span style={block}>{stated}</span>
+    </>
+  );
+};
+
+const Asking = ({ car: { listed, asking } }: Props) => {
+  const t = useText();
+  const intl = useIntl();
+  return (
+    <>
+      {!listed && <Tag>{t("cars.not-listed")}</Tag>}
+      {asking !== null && <strong className="figures">{moneyText(intl, asking)}</strong>}
+    </>
+  );
+};
+
+/** One car in a list: which it is, what of it is stated, what is asked. */
+export const CarLine = ({ car }: Props) => {
+  const name = useCarName();
   return (
     <Line
       main={
@@ -25,19 +53,8 @@ export const CarLine = ({ car }: { readonly car: VehicleRow }) => {
           {name(car)}
         </Link>
       }
-      sub={
-        <>
-          {t("cars.line", { identification: car.identification, dealer: car.dealer.name })}
-          {car.words !== null && <span style={{ display: "block" }}>{car.words}</span>}
-          <span style={{ display: "block" }}>{stated}</span>
-        </>
-      }
-      end={
-        <>
-          {!car.listed && <Tag>{t("cars.not-listed")}</Tag>}
-          {car.asking !== null && <strong className="figures">{moneyText(intl, car.asking)}</strong>}
-        </>
-      }
+      sub={<CarFacts car={car} />}
+      end={<Asking car={car} />}
     />
   );
 };

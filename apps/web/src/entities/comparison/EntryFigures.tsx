@@ -8,36 +8,29 @@ import { ReadingScale } from "./ReadingScale";
 import { digitsFor } from "./scale";
 import styles from "./EntryFigures.module.css";
 
-const ReadingNumbers = ({ figures }: { readonly figures: ReadingFigures }) => {
+/** What a reading's figures are, each with its name. */
+const useNumbers = (figures: ReadingFigures): readonly (readonly [string, string])[] => {
   const t = useText();
   const intl = useIntl();
-  const digits = digitsFor(figures.expandedUncertainty);
+  const { difference, expandedUncertainty: u, delta, unit, zetaScore, eNumber, coverageFactor } = figures;
+  const digits = digitsFor(u);
+  const style = { minimumFractionDigits: digits, maximumFractionDigits: digits } as const;
   const exact = (value: number): string =>
-    withUnit(
-      intl.formatNumber(value, {
-        minimumFractionDigits: digits,
-        maximumFractionDigits: digits,
-        signDisplay: "negative",
-      }),
-      figures.unit,
-    );
+    withUnit(intl.formatNumber(value, { ...style, signDisplay: "negative" }), unit);
   const short = (value: number): string => intl.formatNumber(value, { maximumFractionDigits: 2 });
-  const numbers: (readonly [string, string])[] = [
-    [
-      t("figures.difference"),
-      t("figures.difference.value", {
-        difference: exact(figures.difference),
-        u: exact(figures.expandedUncertainty),
-      }),
-    ],
-    [
-      t("figures.delta"),
-      withUnit(intl.formatNumber(figures.delta, { maximumSignificantDigits: 4 }), figures.unit),
-    ],
+  const matters = withUnit(intl.formatNumber(delta, { maximumSignificantDigits: 4 }), unit);
+  return [
+    [t("figures.difference"), t("figures.difference.value", { difference: exact(difference), u: exact(u) })],
+    [t("figures.delta"), matters],
+    ...(zetaScore === null ? [] : [[t("figures.zeta"), short(zetaScore)] as const]),
+    ...(eNumber === null ? [] : [[t("figures.en"), short(eNumber)] as const]),
+    [t("figures.k"), short(coverageFactor)],
   ];
-  if (figures.zetaScore !== null) numbers.push([t("figures.zeta"), short(figures.zetaScore)]);
-  if (figures.eNumber !== null) numbers.push([t("figures.en"), short(figures.eNumber)]);
-  numbers.push([t("figures.k"), short(figures.coverageFactor)]);
+};
+
+const ReadingNumbers = ({ figures }: { readonly figures: ReadingFigures }) => {
+  const t = useText();
+  const numbers = useNumbers(figures);
   const replaced = figures.a.scatterReplaced || figures.b.scatterReplaced;
   return (
     <>
@@ -54,15 +47,22 @@ const ReadingNumbers = ({ figures }: { readonly figures: ReadingFigures }) => {
   );
 };
 
-export const EntryFigures = ({
-  figures,
-  limits,
-}: {
-  readonly figures: Figures;
-  readonly limits: readonly LimitFigures[];
-}) => {
+const ColorFigures = ({ figures }: { readonly figures: Extract<Figures, { of: "color" }> }) => {
   const t = useText();
   const intl = useIntl();
+  const one = (value: number): string =>
+    intl.formatNumber(value, { maximumFractionDigits: 1, minimumFractionDigits: 1 });
+  const { deltaE, expandedUncertainty, delta } = figures;
+  return <p>{t("figures.color", { deltaE: one(deltaE), u: one(expandedUncertainty), delta: one(delta) })}</p>;
+};
+
+interface Props {
+  readonly figures: Figures;
+  readonly limits: readonly LimitFigures[];
+}
+
+/** What was computed of a place, as its kind of answer shows it. */
+export const EntryFigures = ({ figures, limits }: Props) => {
   switch (figures.of) {
     case "reading":
       return (
@@ -75,18 +75,7 @@ export const EntryFigures = ({
       return <GradePicture figures={figures} />;
     case "code":
       return <CodePicture figures={figures} />;
-    case "color": {
-      const one = (value: number): string =>
-        intl.formatNumber(value, { maximumFractionDigits: 1, minimumFractionDigits: 1 });
-      return (
-        <p>
-          {t("figures.color", {
-            deltaE: one(figures.deltaE),
-            u: one(figures.expandedUncertainty),
-            delta: one(figures.delta),
-          })}
-        </p>
-      );
-    }
+    case "color":
+      return <ColorFigures figures={figures} />;
   }
 };
