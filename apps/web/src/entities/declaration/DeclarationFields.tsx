@@ -5,17 +5,41 @@ import { oneOf } from "../../service/one-of";
 import styles from "./Declaration.module.css";
 import type { DealingTyped, InterestTyped } from "./declarations";
 
-interface InterestProps {
-  readonly value: InterestTyped;
-  readonly onChange: (value: InterestTyped) => void;
+interface EntryProps<T> {
+  readonly value: T;
+  readonly onChange: (value: T) => void;
   readonly onRemove?: () => void;
 }
 
-/** One interest: what it is, whose, since when. */
-export const InterestFields = ({ value, onChange, onRemove }: InterestProps) => {
+const RemoveButton = ({ onRemove }: Pick<EntryProps<never>, "onRemove">) => {
+  const t = useText();
+  if (onRemove === undefined) return null;
+  return (
+    <Button variant="default" size="md" onClick={onRemove}>
+      {t("moves.remove")}
+    </Button>
+  );
+};
+
+const NoteField = ({ note, onNote }: { readonly note: string; readonly onNote: (note: string) => void }) => {
   const t = useText();
   return (
-    <div className={styles.fields}>
+    <TextInput
+      size="md"
+      label={t("declare.note")}
+      maxLength={2000}
+      value={note}
+      onChange={({ currentTarget }) => onNote(currentTarget.value)}
+    />
+  );
+};
+
+/** What the interest is, and whose. */
+const InterestOf = ({ value, onChange }: EntryProps<InterestTyped>) => {
+  const t = useText();
+  const holders = ["inspector", "firm"] as const;
+  return (
+    <>
       <NativeSelect
         size="md"
         label={t("declare.kind")}
@@ -29,14 +53,20 @@ export const InterestFields = ({ value, onChange, onRemove }: InterestProps) => 
         size="md"
         label={t("declare.holder")}
         value={value.holder}
-        data={(["inspector", "firm"] as const).map((holder) => ({
-          value: holder,
-          label: t(`beholden.holder.${holder}`),
-        }))}
+        data={holders.map((holder) => ({ value: holder, label: t(`beholden.holder.${holder}`) }))}
         onChange={({ currentTarget }) =>
           onChange({ ...value, holder: currentTarget.value === "firm" ? "firm" : "inspector" })
         }
       />
+    </>
+  );
+};
+
+/** Since when, and until when if it is over. */
+const InterestTime = ({ value, onChange }: EntryProps<InterestTyped>) => {
+  const t = useText();
+  return (
+    <>
       <TextInput
         size="md"
         type="date"
@@ -54,43 +84,48 @@ export const InterestFields = ({ value, onChange, onRemove }: InterestProps) => 
         value={value.ended}
         onChange={({ currentTarget }) => onChange({ ...value, ended: currentTarget.value })}
       />
-      <TextInput
-        size="md"
-        label={t("declare.note")}
-        maxLength={2000}
-        value={value.note}
-        onChange={({ currentTarget }) => onChange({ ...value, note: currentTarget.value })}
-      />
-      {onRemove !== undefined && (
-        <Button variant="default" size="md" onClick={onRemove}>
-          {t("moves.remove")}
-        </Button>
-      )}
+    </>
+  );
+};
+
+/** One interest: what it is, whose, since when. */
+export const InterestFields = (props: EntryProps<InterestTyped>) => {
+  const { value, onChange, onRemove } = props;
+  return (
+    <div className={styles.fields}>
+      <InterestOf {...props} />
+      <InterestTime {...props} />
+      <NoteField note={value.note} onNote={(note) => onChange({ ...value, note })} />
+      <RemoveButton onRemove={onRemove} />
     </div>
   );
 };
 
-interface DealingProps {
-  readonly value: DealingTyped;
+interface DealingProps extends EntryProps<DealingTyped> {
   readonly cars: readonly { readonly id: string; readonly name: string }[];
-  readonly onChange: (value: DealingTyped) => void;
-  readonly onRemove?: () => void;
 }
 
+const CarChoice = ({ value, cars, onChange }: DealingProps) => {
+  const t = useText();
+  if (cars.length <= 1) return null;
+  return (
+    <NativeSelect
+      size="md"
+      label={t("declare.car")}
+      value={value.vehicle}
+      data={cars.map(({ id, name }) => ({ value: id, label: name }))}
+      onChange={({ currentTarget }) => onChange({ ...value, vehicle: currentTarget.value })}
+    />
+  );
+};
+
 /** What somebody of the firm once had to do with a car. */
-export const DealingFields = ({ value, cars, onChange, onRemove }: DealingProps) => {
+export const DealingFields = (props: DealingProps) => {
+  const { value, onChange, onRemove } = props;
   const t = useText();
   return (
     <div className={styles.fields}>
-      {cars.length > 1 && (
-        <NativeSelect
-          size="md"
-          label={t("declare.car")}
-          value={value.vehicle}
-          data={cars.map(({ id, name }) => ({ value: id, label: name }))}
-          onChange={({ currentTarget }) => onChange({ ...value, vehicle: currentTarget.value })}
-        />
-      )}
+      <CarChoice {...props} />
       <NativeSelect
         size="md"
         label={t("declare.dealing")}
@@ -100,18 +135,8 @@ export const DealingFields = ({ value, cars, onChange, onRemove }: DealingProps)
           onChange({ ...value, dealing: oneOf(CAR_DEALINGS, currentTarget.value) ?? value.dealing })
         }
       />
-      <TextInput
-        size="md"
-        label={t("declare.note")}
-        maxLength={2000}
-        value={value.note}
-        onChange={({ currentTarget }) => onChange({ ...value, note: currentTarget.value })}
-      />
-      {onRemove !== undefined && (
-        <Button variant="default" size="md" onClick={onRemove}>
-          {t("moves.remove")}
-        </Button>
-      )}
+      <NoteField note={value.note} onNote={(note) => onChange({ ...value, note })} />
+      <RemoveButton onRemove={onRemove} />
     </div>
   );
 };

@@ -44,29 +44,53 @@ const useFields = (form: NewCarForm["form"]) => {
   });
 };
 
+type FormProps = Pick<NewCarForm, "form">;
+
+/** For which firm, where the person acts for more than one. */
+const FirmChoice = ({ firms, form }: Omit<NewCarForm, "create">) => {
+  const t = useText();
+  if (firms.length <= 1) return null;
+  return (
+    <NativeSelect
+      size="md"
+      label={t("new-car.organization")}
+      data={firms.map(({ id, name }) => ({ value: id, label: name }))}
+      {...form.getInputProps("organization")}
+    />
+  );
+};
+
+const YearField = ({ form }: FormProps) => {
+  const t = useText();
+  return (
+    <NumberInput
+      size="md"
+      label={t("new-car.modelYear")}
+      min={1886}
+      max={2100}
+      hideControls
+      {...form.getInputProps("modelYear")}
+    />
+  );
+};
+
+const AskingField = ({ form }: FormProps) => {
+  const t = useText();
+  return (
+    <TextInput size="md" inputMode="decimal" label={t("new-car.asking")} {...form.getInputProps("asking")} />
+  );
+};
+
+/** Which car it is, where it was sold, and what is asked for it. */
 const Identity = ({ firms, form }: Omit<NewCarForm, "create">) => {
   const t = useText();
   const text = useFields(form);
   return (
     <div className={styles.fields}>
-      {firms.length > 1 && (
-        <NativeSelect
-          size="md"
-          label={t("new-car.organization")}
-          data={firms.map(({ id, name }) => ({ value: id, label: name }))}
-          {...form.getInputProps("organization")}
-        />
-      )}
+      <FirmChoice firms={firms} form={form} />
       <TextInput {...text("make")} />
       <TextInput {...text("model")} />
-      <NumberInput
-        size="md"
-        label={t("new-car.modelYear")}
-        min={1886}
-        max={2100}
-        hideControls
-        {...form.getInputProps("modelYear")}
-      />
+      <YearField form={form} />
       <TextInput
         {...text("identification")}
         description={t("new-car.identification.hint")}
@@ -74,20 +98,39 @@ const Identity = ({ firms, form }: Omit<NewCarForm, "create">) => {
         spellCheck={false}
       />
       <TextInput {...text("market")} />
-      <TextInput
-        size="md"
-        inputMode="decimal"
-        label={t("new-car.asking")}
-        {...form.getInputProps("asking")}
-      />
+      <AskingField form={form} />
     </div>
   );
 };
 
+const NewCarFields = ({ firms, form, create }: NewCarForm) => {
+  const t = useText();
+  const text = useFields(form);
+  return (
+    <form className={styles.form} onSubmit={form.onSubmit((values) => create.mutate(values))}>
+      {create.error !== null && <ProblemNotice error={create.error} />}
+      <Panel title={t("new-car.name")}>
+        <Identity firms={firms} form={form} />
+        <TextInput {...text("words")} description={t("new-car.words.hint")} maxLength={400} />
+      </Panel>
+      <Panel title={t("new-car.form")} hint={t("new-car.form.hint")}>
+        <div className={styles.fields}>
+          <CarFormFields form={form} />
+        </div>
+      </Panel>
+      <div className={styles.buttons}>
+        <Button type="submit" size="md" loading={create.isPending}>
+          {t("new-car.do")}
+        </Button>
+      </div>
+    </form>
+  );
+};
+
+/** The form a car is entered with. */
 export const NewCar = () => {
   const t = useText();
-  const { firms, form, create } = useNewCar();
-  const text = useFields(form);
+  const made = useNewCar();
   return (
     <Page
       title={t("new-car.title")}
@@ -95,23 +138,7 @@ export const NewCar = () => {
       over={<Link to="/cars">{t("nav.cars")}</Link>}
       narrow
     >
-      <form className={styles.form} onSubmit={form.onSubmit((values) => create.mutate(values))}>
-        {create.error !== null && <ProblemNotice error={create.error} />}
-        <Panel title={t("new-car.name")}>
-          <Identity firms={firms} form={form} />
-          <TextInput {...text("words")} description={t("new-car.words.hint")} maxLength={400} />
-        </Panel>
-        <Panel title={t("new-car.form")} hint={t("new-car.form.hint")}>
-          <div className={styles.fields}>
-            <CarFormFields form={form} />
-          </div>
-        </Panel>
-        <div className={styles.buttons}>
-          <Button type="submit" size="md" loading={create.isPending}>
-            {t("new-car.do")}
-          </Button>
-        </div>
-      </form>
+      <NewCarFields {...made} />
     </Page>
   );
 };
