@@ -134,7 +134,7 @@ test("help tells the way and leads to every list, and the operator's queues to e
   await holds(page, "help");
   await page.getByRole("link", { name: "Questions" }).click();
   await page.getByRole("heading", { name: "Questions", level: 1 }).waitFor();
-  expect(await page.getByRole("link", { name: /horn/i }).count()).toBe(2);
+  await expect.poll(() => page.getByRole("link", { name: /horn/i }).count()).toBe(2);
   const operators = await open(scene.operator);
   await loadWhole(operators, "/queues");
   await holds(operators, "queues");

@@ -1,6 +1,8 @@
 import { once } from "node:events";
 import { createServer, type ServerResponse } from "node:http";
 import { Pool, type QueryConfig } from "pg";
+import { caseDetails, caseHomes } from "../capabilities/cases/cases.queries.ts";
+import { operatorDesk } from "../capabilities/cases/desk.queries.ts";
 import { comparisonDetail, comparisonList } from "../capabilities/comparisons/comparisons.queries.ts";
 import { orderList } from "../capabilities/orders/orders.queries.ts";
 import { questionList } from "../capabilities/questions/questions.queries.ts";
@@ -15,6 +17,9 @@ const wordsAlone = (condition: string) => `SELECT coalesce(json_agg(found), '[]'
   SELECT v.id, v.make, v.model, v.model_year, v.identification FROM vehicle v
   WHERE ${condition} ORDER BY v.id DESC LIMIT $1) found`;
 
+/** The body as text, as it goes out. */
+const asText = (statement: string) => `SELECT read.body::text AS body FROM (${statement}) read`;
+
 /**
  * The floor that reads of the service are measured against: nothing but `http` and `pg`, one statement a request, for one person
  * whose organizations are given. No session, no checks, no log.
@@ -23,6 +28,11 @@ const statements = {
   "comparison document": `SELECT convert_from(c.document, 'UTF8') AS body FROM comparison c
     JOIN report_version a ON a.id = c.a_id JOIN report_version b ON b.id = c.b_id JOIN vehicle v ON v.id = c.vehicle_id
     WHERE c.id = $2 AND ${maySeeComparison("a", "b", "v")}`,
+  "home of a buyer": asText(caseHomes.buyer),
+  "home of a dealer": asText(caseHomes.dealer),
+  "home of an inspector": asText(caseHomes.inspector),
+  "home of an operator": asText(operatorDesk),
+  case: asText(caseDetails.buyer),
   comparison: comparisonDetail,
   comparisons: comparisonList,
   car: vehicleDetail,

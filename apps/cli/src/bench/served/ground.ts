@@ -8,14 +8,22 @@ export type Ground = {
   readonly client: Client;
   readonly service: Target;
   readonly floor: Target;
+  readonly account: string;
   readonly organizations: readonly string[];
   readonly comparison: string;
   readonly vehicle: string;
   readonly report: string;
+  readonly case: string;
+  readonly people: Readonly<Record<Kind, BenchPerson>>;
 };
+
+type Kind = "buyer" | "dealer" | "inspector" | "operator";
+/** Somebody signed in who is one of the four and nothing else. */
+export type BenchPerson = { readonly cookie: string; readonly organizations: readonly string[] };
 
 /** What the service prints once the demo's world is there. */
 const Guide = z.object({
+  accounts: z.array(z.object({ email: z.string(), password: z.string() })),
   main: z.object({
     comparison: z.string(),
     viewer: z.object({ email: z.string(), password: z.string() }),
@@ -42,6 +50,39 @@ async function firstRow<R extends object>(client: Client, text: string, values: 
   return row;
 }
 
+/** `$1` the kind. Of those who are nothing else, the one with the most cases. */
+const busiest = `SELECT a.email, array_agg(o.id) AS organizations
+  FROM account a JOIN membership m ON m.account_id = a.id JOIN organization o ON o.id = m.organization_id
+  GROUP BY a.id, a.email HAVING bool_and(o.kind = $1::organization_kind)
+  ORDER BY (SELECT count(*) FROM buyer_case c WHERE c.buyer_id = ANY(array_agg(o.id)) OR c.dealer_id = ANY(array_agg(o.id))
+    OR EXISTS (SELECT 1 FROM inspection_order io WHERE io.vehicle_id = c.vehicle_id AND io.buyer_id = c.buyer_id
+      AND io.inspector_id = ANY(array_agg(o.id)))) DESC, a.id LIMIT 1`;
+
+async function signInBusiest(
+  client: Client,
+  address: string,
+  accounts: z.infer<typeof Guide>["accounts"],
+  kind: Kind,
+): Promise<BenchPerson> {
+  const { email, organizations } = await firstRow<{ email: string; organizations: string[] }>(
+    client,
+    busiest,
+    [kind],
+  );
+  const password = accounts.find((each) => each.email === email)?.password ?? "";
+  return { cookie: await signIn(address, { email, password }), organizations };
+}
+
+async function signInAll(client: Client, address: string, accounts: z.infer<typeof Guide>["accounts"]) {
+  const each = (kind: Kind) => signInBusiest(client, address, accounts, kind);
+  return {
+    buyer: await each("buyer"),
+    dealer: await each("dealer"),
+    inspector: await each("inspector"),
+    operator: await each("operator"),
+  };
+}
+
 /** Everything of it is stopped when the work ends, however it ends. */
 export async function withGround<T>(
   client: Client,
@@ -60,17 +101,22 @@ export async function withGround<T>(
     COSTLY_REQUESTS_BY_ACCOUNT: "1000000000",
   };
   await runService("migrate", env);
-  const { main } = Guide.parse(JSON.parse(await runService("load-demo", env)));
-  const { organizations } = await firstRow<{ organizations: string[] }>(
+  const { main, accounts } = Guide.parse(JSON.parse(await runService("load-demo", env)));
+  const { account, organizations } = await firstRow<{ account: string; organizations: string[] }>(
     client,
-    `SELECT array_agg(m.organization_id) AS organizations FROM membership m
-     JOIN account a ON a.id = m.account_id WHERE a.email = $1`,
+    `SELECT a.id AS account, array_agg(m.organization_id) AS organizations FROM membership m
+     JOIN account a ON a.id = m.account_id WHERE a.email = $1 GROUP BY a.id`,
     [main.viewer.email],
   );
   const { vehicle, report } = await firstRow<{ vehicle: string; report: string }>(
     client,
     "SELECT vehicle_id AS vehicle, a_id AS report FROM comparison WHERE id = $1",
     [main.comparison],
+  );
+  const own = await firstRow<{ id: string }>(
+    client,
+    "SELECT id FROM buyer_case WHERE vehicle_id = $1 AND buyer_id = ANY($2)",
+    [vehicle, organizations],
   );
   const service = await startService(env);
   try {
@@ -81,10 +127,13 @@ export async function withGround<T>(
         client,
         service: { served: service, cookie },
         floor: { served: floor, cookie },
+        account,
         organizations,
         comparison: main.comparison,
         vehicle,
         report,
+        case: own.id,
+        people: await signInAll(client, service.address, accounts),
       });
     } finally {
       await floor.stop();

@@ -1,21 +1,46 @@
 import { benchRow, type BenchOptions, type BenchRow } from "../row.ts";
 import { quantile, requestsPerProcessorSecond, type Target } from "./load.ts";
-import type { Ground } from "./ground.ts";
+import type { BenchPerson, Ground } from "./ground.ts";
 
 const ROUNDS = 5;
 const REQUESTS = 1_000;
 const STORED = "comparison document";
 
-type Read = { statement: string; path: string; values: unknown[] };
+/** `by`: whoever reads it, where it is not the buyer of the main case. */
+type Read = { statement: string; path: string; values: unknown[]; by?: BenchPerson };
 
 const beyondAll = "ffffffff-ffff-ffff-ffff-ffffffffffff";
 
+const caseHome = (of: string, by: BenchPerson): Read => ({
+  statement: `home of ${of}`,
+  path: "/api/v1/cases?limit=25",
+  values: [by.organizations, by.organizations, beyondAll, 25, true],
+  by,
+});
+
+/** The first screen of each of the four, and the case of the main comparison. */
+const homesOf = ({ people, organizations: who, case: id }: Ground): Read[] => [
+  caseHome("a buyer", people.buyer),
+  caseHome("a dealer", people.dealer),
+  caseHome("an inspector", people.inspector),
+  {
+    statement: "home of an operator",
+    path: "/api/v1/cases?limit=25",
+    values: [new Date().toISOString()],
+    by: people.operator,
+  },
+  { statement: "case", path: `/api/v1/cases/${id}`, values: [who, who, id] },
+];
+
 /** What the buyer of the main case reads: the stored comparison, and one of every kind of other read. */
-const readsOf = ({ organizations: who, comparison, vehicle, report }: Ground): Read[] => {
-  const page = (statement: string, path: string, nulls: number): Read => ({
+const readsOf = (ground: Ground): Read[] => {
+  const { organizations: who, account, comparison, vehicle, report } = ground;
+  /** Whoever reads what is stated is noted. */
+  const noted = [account, new Date().toISOString()];
+  const page = (statement: string, path: string, nulls: number, more: string[] = []): Read => ({
     statement,
     path: `/api/v1/${path}?limit=25`,
-    values: [who, beyondAll, 25, ...Array.from({ length: nulls }, () => null)],
+    values: [who, beyondAll, 25, ...Array.from({ length: nulls }, () => null), ...more],
   });
   return [
     {
@@ -24,15 +49,16 @@ const readsOf = ({ organizations: who, comparison, vehicle, report }: Ground): R
       values: [who, comparison],
     },
     { statement: "comparison", path: `/api/v1/comparisons/${comparison}`, values: [who, comparison] },
-    { statement: "car", path: `/api/v1/vehicles/${vehicle}`, values: [who, vehicle] },
+    { statement: "car", path: `/api/v1/vehicles/${vehicle}`, values: [who, vehicle, ...noted] },
     { statement: "report", path: `/api/v1/report-versions/${report}`, values: [who, report] },
     page("comparisons", "comparisons", 1),
     page("cars", "vehicles", 0),
     page("orders", "orders", 2),
-    page("questions", "questions", 2),
-    page("releases", "releases", 3),
+    page("questions", "questions", 2, noted),
+    page("releases", "releases", 3, noted),
     page("summaries", "summaries", 2),
     page("decisions", "decisions", 1),
+    ...homesOf(ground),
   ];
 };
 
@@ -50,10 +76,11 @@ async function shareOfFloor(service: Target, floor: Target, path: string): Promi
 export async function measureReads(ground: Ground, { print }: BenchOptions): Promise<BenchRow[]> {
   const { service, floor } = ground;
   const reads = readsOf(ground);
-  await floor.served.ask(reads);
   const shares: [statement: string, share: number][] = [];
-  for (const { statement, path } of reads) {
-    const share = await shareOfFloor(service, floor, path);
+  for (const { by, ...read } of reads) {
+    const { statement, path } = read;
+    await floor.served.ask([read]);
+    const share = await shareOfFloor({ ...service, ...(by && { cookie: by.cookie }) }, floor, path);
     print(`${statement}: ${(100 * share).toFixed(0)} % of the floor's requests per processor-second`);
     shares.push([statement, share]);
   }
