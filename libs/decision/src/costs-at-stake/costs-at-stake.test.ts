@@ -138,6 +138,15 @@ test("a fault found costs by its extent, in the table's own unit", () => {
   ]);
 });
 
+test("of several faults at one place the longest is what the work costs by", () => {
+  const long = { outcome: "unstated", atom: { of: "fault", kind: "corrosion", b: 0 } } as const;
+  const { costs } = atStake(
+    entry({ ...long, finding: { a: null, b: 0 } }),
+    entry({ ...long, finding: { a: null, b: null } }),
+  );
+  expect(costs).toMatchObject([{ entries: [0, 1], low: 1100, likely: 2200, high: 5300 }]);
+});
+
 test("a row of the whole car is asked for once, with the strongest probability", () => {
   const { costs } = atStake(
     entry({ item: "engine.noise", position: "" }),
@@ -145,6 +154,11 @@ test("a row of the whole car is asked for once, with the strongest probability",
   );
   expect(costs).toHaveLength(1);
   expect(costs[0]).toMatchObject({ row: "engine", probability: 0.4, entries: [0, 1] });
+  const ends = atStake(
+    entry({ item: "engine.noise", position: "front" }),
+    entry({ item: "engine.smoke", position: "rear" }),
+  );
+  expect(ends).toMatchObject({ costs: [{ row: "engine", entries: [0, 1] }], unset: [] });
 });
 
 test("a row of places is asked for at each place", () => {
@@ -209,6 +223,7 @@ test("an extent adds nothing where the row has no price of it, or the line is no
 
 test("no row and no probability are said, never guessed", () => {
   const unseen = entry({ outcome: "unseen", standing: "unseen" });
+  expect(atStake(unseen).costs).toEqual([]);
   expect(atStake(unseen).unset).toEqual([{ row: "floor", because: "no-probability", entries: [0] }]);
   const bare = costsAtStake({
     comparison: { entries: [unseen] },
