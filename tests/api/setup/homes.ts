@@ -1,3 +1,4 @@
+import assert from "node:assert/strict";
 import type { CaseHome, CaseRow } from "@evenhand/shared/http/cases";
 import type { Person } from "./person.ts";
 
@@ -13,6 +14,8 @@ export async function caseOn(person: Person, car: string): Promise<CaseRow | und
 /** In which part of the home the case of the car stands, at which stage, and what comes next: one line. */
 export async function standingOn(person: Person, car: string): Promise<string> {
   const parts = await home(person);
+  // What somebody owes is found among what is open, and not by chance among the newest of the rest.
+  assert.ok(parts.open >= parts.yours.length + parts.others.length, "an open case is taken for one at rest");
   for (const part of ["yours", "others", "rest"] as const) {
     const row = parts[part].find((each) => each.car.id === car);
     if (row === undefined) continue;
