@@ -11,7 +11,7 @@ import { answerWords } from "../../entities/sheet/answer-text";
 import { sheetQuery } from "../../entities/sheet/load-sheet";
 import { AnswerRelease } from "./AnswerRelease";
 import styles from "./Disputes.module.css";
-import { useReleaseWords } from "./ReleaseLine";
+import { useReleaseWords } from "./use-release-words";
 
 interface Props {
   readonly release: Release;

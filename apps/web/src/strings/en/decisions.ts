@@ -9,7 +9,6 @@ export const decisions = {
   "released.none.buyer": "You have not laid anything before a dealer.",
   "released.none.buyer.hint": "Open a comparison and choose the items the dealer should answer.",
   "released.waiting": "Waiting for the dealer’s answer.",
-  "release.line": "laid before you on {date}",
   "release.state.released": "waits for an answer",
   "release.state.accepted": "accepted by the dealer",
   "release.state.contested": "contested by the dealer",
