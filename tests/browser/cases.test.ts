@@ -91,6 +91,7 @@ test("an inspector's home: hours to answer, visits ahead and visits without an h
     "1984 Ildmere Sovrano",
   ]);
   expect(await carsIn(page, "Others owe")).toEqual(["1967 Corvane Tern"]);
+  await part(page, "Yours to do").getByText("May 4, 10:15 AM EDT").waitFor();
   await holds(page, "home-of-inspector");
   await pressFirst(page, "Answer about the hour", /\/appointments\//, /Uthwick Rowan/);
 });

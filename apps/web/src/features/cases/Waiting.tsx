@@ -38,10 +38,17 @@ export const SpineLine = ({ whose, time, title, children, press }: LineProps) =>
   </li>
 );
 
-/** A moment on the reader's own clock, to the minute. */
+/** A moment on the reader's own clock, to the minute, with the zone: a visit is shown on the site's elsewhere. */
 export const useMoment = (): ((at: string) => string) => {
   const intl = useIntl();
-  return (at) => intl.formatDate(at, { month: "short", day: "numeric", hour: "numeric", minute: "2-digit" });
+  return (at) =>
+    intl.formatDate(at, {
+      month: "short",
+      day: "numeric",
+      hour: "numeric",
+      minute: "2-digit",
+      timeZoneName: "short",
+    });
 };
 
 /** When the answer is due, or the hour itself. */

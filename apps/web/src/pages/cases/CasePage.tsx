@@ -34,7 +34,7 @@ const CaseFacts = ({ row }: { readonly row: CaseSeen }) => {
       />
       <div>
         <LinkButton variant="default" to="/cars/$vehicle" params={{ vehicle: car.id }}>
-          {t("case.car")}
+          {t(as === "inspector" ? "case.car.inspector" : "case.car")}
         </LinkButton>
       </div>
     </section>

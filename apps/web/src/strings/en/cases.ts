@@ -144,6 +144,7 @@ export const cases = {
   "case.buyer.hidden": "named once you accept",
   "case.buyer.unnamed": "not named to you",
   "case.car": "See the car and what is stated",
+  "case.car.inspector": "See the car",
   "case.not-found": "This case",
   "case.not-found.visit": "This visit",
   "desk.yours.none": "Nothing waits for you.",
