@@ -328,6 +328,18 @@ export const access = {
     who: [dealer("may-see"), buyer("may-see"), inspector("may-see")],
     scope: "read",
   },
+  "comparisons.answer": {
+    method: "GET",
+    path: "/comparisons/:id/answer",
+    who: [dealer("may-see"), buyer("may-see"), inspector("may-see")],
+    scope: "read",
+  },
+  "comparisons.cost": {
+    method: "GET",
+    path: "/comparisons/:id/cost",
+    who: [buyer("party")],
+    scope: "read",
+  },
 
   "releases.create": {
     method: "POST",
@@ -381,6 +393,13 @@ export const access = {
     path: "/summaries/:id/document",
     who: [buyer("own")],
     scope: "read",
+  },
+  "summaries.draft": {
+    method: "PUT",
+    path: "/summaries/:id/draft",
+    who: [buyer("own")],
+    once: "content",
+    ifMatch: true,
   },
   "summaries.decide": { method: "POST", path: "/summaries/:id/decision", who: [buyer("own")], once: "key" },
 

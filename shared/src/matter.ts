@@ -48,3 +48,9 @@ export const Matter = z.strictObject({
   costRows: z.array(LocalId),
 });
 export type Matter = z.infer<typeof Matter>;
+
+/** As `matterId` makes it. */
+export const MatterId = z
+  .string()
+  .regex(/^[a-z0-9-]+(:[a-z0-9-]+)?$/, "an id such as brakes or structure:left")
+  .max(130);

@@ -1,4 +1,3 @@
-import { matterWords } from "@evenhand/decision/open-matters";
 import { createHash } from "node:crypto";
 import { canonicalJson } from "@evenhand/record/canonical-json";
 import { beforeEach, describe, expect, test } from "vitest";
@@ -99,7 +98,8 @@ test("a second decision on what has not moved is refused", async () => {
 
 test("an open matter that is not answered for is named, in words", async () => {
   const summarized = await summarize(world.buyer, way.comparison);
-  const [missing, ...rest] = acknowledgeAll(summarized.summary);
+  const [, ...rest] = acknowledgeAll(summarized.summary);
+  const name = summarized.summary.openMatters[0]?.name;
   const problem = await world.buyer.isRefused("summaries.decide", {
     path: { id: summarized.id },
     body: { ...approval(summarized), acknowledgements: rest },
@@ -107,14 +107,14 @@ test("an open matter that is not answered for is named, in words", async () => {
   expect(problem).toMatchObject({
     code: "matters-unanswered",
     status: 422,
-    problems: [{ reason: `${matterWords(missing?.matter ?? "title")}: say what you will do about it` }],
+    problems: [{ reason: `${name ?? "no name"}: say what you will do about it` }],
   });
 });
 
 test("the worn tire can hurt somebody, and is among the open matters", async () => {
   const { summary } = await summarize(world.buyer, way.comparison);
-  const wheels = summary.openMatters.find(({ matter }) => matter === "wheels");
-  expect(wheels?.lines).toContainEqual(
+  const tires = summary.openMatters.find(({ id }) => id === "tires");
+  expect(tires?.lines).toContainEqual(
     expect.objectContaining({ item: "wheels.tread-depth", position: "left-front", standing: "differs" }),
   );
 });
@@ -216,4 +216,91 @@ test("people stand in the summary as ids", async () => {
   const { id } = await summarize(world.buyer, way.comparison);
   const { text } = await world.buyer.ask("summaries.document", { path: { id } });
   for (const name of ["Bea", "Delia", "Ines", "Rowan"]) expect(text).not.toContain(name);
+});
+
+test("the summary carries every matter with its state, what was stated beside what was found, and what is broken", async () => {
+  const { summary } = await summarize(world.buyer, way.comparison);
+  const page = await world.buyer.does("comparisons.answer", { path: { id: way.comparison } });
+  const matters = [...page.matters, ...page.unknown].map(({ matter }) => matter);
+  expect(summary.matters.map(({ headline, state }) => [headline, state])).toEqual(
+    matters.map(({ headline }) => [headline, "open"]),
+  );
+  const grave = matters.filter(({ severity }) => severity === "halt" || severity === "danger");
+  expect(summary.openMatters.flatMap((open) => open.matters).length).toBe(grave.length);
+  const tread = summary.inDoubt.find(({ item }) => item === "wheels.tread-depth");
+  expect(tread?.said?.stated).toMatch(/^8/);
+  expect(tread?.said?.found).toMatch(/^2/);
+  const lines = summary.inDoubt.filter(({ item }) => item === "wheels.tread-depth").map(({ entry }) => entry);
+  await world.buyer.does("releases.create", { path: { id: way.comparison }, body: { entries: lines } });
+  const later = (await summarize(world.buyer, way.comparison)).summary;
+  expect(later.matters.find(({ id }) => id === "tires")?.state).toBe("laid");
+});
+
+test("words that answer for one matter that stops the money do not answer for another", async () => {
+  const summarized = await summarize(world.buyer, way.comparison);
+  const halts = summarized.summary.openMatters.filter(({ severity }) => severity === "halt");
+  const words = "The title company holds the money until it is cleared.";
+  const acknowledgements = acknowledgeAll(summarized.summary).map((one) => ({ ...one, words }));
+  const ask = { path: { id: summarized.id }, body: { ...approval(summarized), acknowledgements } };
+  expect(halts.length).toBeGreaterThan(1);
+  const problem = await world.buyer.isRefused("summaries.decide", ask);
+  expect(problem.problems?.map(({ reason }) => reason)).toEqual(
+    halts.slice(1).map(({ name }) => expect.stringMatching(`^${name}: .*stand at another`)),
+  );
+});
+
+describe("what was typed before deciding", () => {
+  const draft = {
+    decision: "approve",
+    answers: [{ matter: "tires", answer: "first", words: "new ones on" }],
+    price: "",
+    conditions: "",
+  };
+
+  test("is kept, refused over what is newer, and gone once it is decided", async () => {
+    const summarized = await summarize(world.buyer, way.comparison);
+    const path = { id: summarized.id };
+    const put = { path, revision: 0, body: draft };
+    expect(await world.buyer.does("summaries.draft", put)).toEqual({ revision: 1, draft });
+    expect((await world.buyer.isRefused("summaries.draft", put)).status).toBe(412);
+    expect((await world.buyer.does("summaries.get", { path })).draft).toEqual({ revision: 1, draft });
+    expect((await world.otherBuyer.isRefused("summaries.draft", { ...put, revision: 1 })).status).toBe(404);
+    await world.buyer.does("summaries.decide", { path, body: approval(summarized) });
+    expect((await world.buyer.does("summaries.get", { path })).draft).toEqual({ revision: 0, draft: null });
+    expect((await world.buyer.isRefused("summaries.draft", put)).code).toBe("summary-decided");
+  });
+});
+
+test("a summary stored before there were matters is read as it was, and decided on", async () => {
+  const { id } = await summarize(world.buyer, way.comparison);
+  const made = await world.buyer.does("summaries.document", { path: { id } });
+  if (made.version !== 2) throw new Error("It is of an older version.");
+  const { matters: _m, broken: _b, bothBad: _bad, ...rest } = made;
+  const plain = (items: typeof made.inDoubt) => items.map(({ said: _said, ...item }) => item);
+  const old = {
+    ...rest,
+    version: 1,
+    inDoubt: plain(made.inDoubt),
+    unseen: plain(made.unseen),
+    openMatters: [{ matter: "title", severity: "halt", lines: plain(made.unseen).slice(0, 1) }],
+  };
+  const text = canonicalJson(old);
+  const hash = createHash("sha256").update(text).digest("hex");
+  const url = service().databaseUrl;
+  await query(url, "ALTER TABLE summary DISABLE TRIGGER summary_sealed");
+  await query(url, "UPDATE summary SET document = convert_to($2, 'UTF8'), hash = $3 WHERE id = $1", [
+    id,
+    text,
+    hash,
+  ]);
+  await query(url, "ALTER TABLE summary ENABLE TRIGGER summary_sealed");
+  expect((await world.buyer.ask("summaries.document", { path: { id } })).text).toBe(text);
+  const words = "The title company holds the money.";
+  const acknowledgements = [{ matter: "title", answer: "first", words }];
+  await world.buyer.does("summaries.decide", {
+    path: { id },
+    body: { decision: "approve", hash, acknowledgements },
+  });
+  const seen = await world.buyer.does("summaries.get", { path: { id } });
+  expect(seen.decision?.acknowledgements).toEqual(acknowledgements);
 });

@@ -93,6 +93,9 @@ const kept: Keeping = {
     [body, contracts["costTable.get"].answer.shape.table],
   ]),
   "summaries.create": "an empty body",
+  "summaries.draft": keeps(contracts["summaries.draft"], (body) => [
+    [body, contracts["summaries.draft"].answer.shape.draft],
+  ]),
   "summaries.decide": keeps(contracts["summaries.decide"], (body) => same(body, answers.decision)),
   "decisions.answer": keeps(contracts["decisions.answer"], ({ note }) =>
     note === undefined ? [] : [[note, answers.decision.answer.unwrap().shape.note]],

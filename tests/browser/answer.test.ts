@@ -1,25 +1,39 @@
 import type { Locator, Page } from "playwright-core";
 import { expect, test } from "vitest";
-import { analyze } from "@evenhand/comparison/analyze";
-import { answer } from "@evenhand/matters/answer";
-import { matters } from "@evenhand/matters/matters";
-import { compileSheet } from "@evenhand/sheet/compile-sheet";
+import type { Answer, AnswerCost } from "@evenhand/shared/page-one";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import { useService } from "../api/setup/service.ts";
 import { useBrowser } from "./setup/browser.ts";
-import { compareDemoCar, demoPeople, demoReport } from "./setup/demo-car.ts";
+import { compareDemoCar, demoPeople } from "./setup/demo-car.ts";
 import { signedIn } from "./setup/signed-in.ts";
 
 const service = useService();
 const browser = useBrowser();
 
-/** The answer as the libraries give it, away from any page. */
-function expectedAnswer(name: string) {
-  const a = demoReport(`${name}-statement`);
-  const b = demoReport(`${name}-inspection`);
-  const reports = { a, b, sheet: compileSheet(sheetVersion1) };
-  const comparison = analyze(a, b, reports.sheet);
-  return answer({ comparison, matters: matters(comparison, reports), reports });
+/** A table of costs with a row for whatever a demo car asks for. */
+const costTable = {
+  format: "evenhand-cost-table",
+  version: 1,
+  name: "What I was quoted",
+  currency: "USD",
+  rows: [...new Set(sheetVersion1.items.flatMap(({ costRow }) => costRow ?? []))].map((row) => ({
+    row,
+    words: row,
+    low: 12_345,
+    likely: 23_456,
+    high: 98_765,
+    occurs: { differ: 0.9, unstated: 0.9, doubtful: 0.4, unseen: 0.1 },
+  })),
+};
+
+/** A demo car compared, its answer as the service stores it, and its cost from the buyer's own table. */
+async function answered(name: string) {
+  const people = await demoPeople(service());
+  const { comparison } = await compareDemoCar(people, name);
+  await people.buyer.does("costTable.put", { revision: 0, body: costTable });
+  const of = { path: { id: comparison } };
+  const answer = await people.buyer.does("comparisons.answer", of);
+  return { people, comparison, answer, cost: await people.buyer.does("comparisons.cost", of) };
 }
 
 const part = (page: Page, heading: string): Locator =>
@@ -40,12 +54,12 @@ async function openAnswer(page: Page, comparison: string): Promise<void> {
   await page.evaluate(() => document.fonts.ready);
 }
 
-async function readsAs(page: Page, expected: ReturnType<typeof expectedAnswer>): Promise<void> {
+async function readsAs(page: Page, expected: Answer): Promise<void> {
   const listed = part(page, "What is wrong, worst first").getByRole("listitem");
   for (const [at, { matter, notes }] of expected.matters.slice(0, 3).entries()) {
     const shown = await listed.nth(at).textContent();
     for (const words of [matter.headline, matter.found, matter.next.words]) expect(shown).toContain(words);
-    for (const { words } of notes.slice(0, 2)) expect(shown).toContain(words);
+    for (const { words } of notes.slice(0, 1)) expect(shown).toContain(words);
   }
   const stops = await part(page, "What stops the money").textContent();
   for (const { words } of expected.stops.slice(0, 4)) expect(stops).toContain(words);
@@ -62,37 +76,62 @@ async function readsAs(page: Page, expected: ReturnType<typeof expectedAnswer>):
   );
 }
 
-test("the comparison opens with the answer: the three gravest, what nobody knows and what to do next, on the first screen of a desk", async () => {
-  const people = await demoPeople(service());
-  const { comparison } = await compareDemoCar(people, "sovrano");
-  const expected = expectedAnswer("sovrano");
-  expect(expected.matters.length).toBeGreaterThan(3);
+async function pricedAs(page: Page, { cost, asking }: AnswerCost): Promise<void> {
+  const dollars = (minor: number): string => `$${(minor / 100).toLocaleString("en-US")}`;
+  const shown = part(page, "Cost to put right");
+  await shown.getByText(dollars(cost?.total.likely ?? 0)).waitFor();
+  const said = await shown.textContent();
+  expect(said).toContain(dollars(asking?.minor ?? 0));
+  expect(await shown.getByRole("listitem").count()).toBe(3);
+  for (const { likely } of cost?.byMatter.slice(0, 3) ?? []) expect(said).toContain(dollars(likely));
+}
 
+const figures = (page: Page): Locator => page.locator("dl").filter({ hasText: "Not known" });
+
+test("on the first screen of a desk: the three gravest, what nobody knows, the cost beside the price, and what to do next", async () => {
+  const { people, comparison, answer, cost } = await answered("sovrano");
+  expect(answer.matters.length).toBeGreaterThan(3);
   const desk = await signedIn(browser(), people.buyer, { viewport: { width: 1440, height: 900 } });
   const page = await desk.newPage();
+  const asked: string[] = [];
+  page.on("request", (request) => asked.push(new URL(request.url()).pathname));
   await openAnswer(page, comparison);
-  await readsAs(page, expected);
+  await readsAs(page, answer);
+  await pricedAs(page, cost);
   for (const shown of [
     part(page, "What is wrong, worst first").getByRole("listitem").nth(2),
     part(page, "What nobody knows").getByRole("listitem").first(),
+    figures(page),
     part(page, "What to do next").getByRole("listitem").last(),
   ])
     expect(await lowerEdge(shown)).toBeLessThanOrEqual(900);
   expect(await page.locator("*").count()).toBeLessThanOrEqual(2500);
+  // Nothing is worked out here: neither the lines, nor the reports, nor what makes matters of them is asked for.
+  expect(asked.filter((path) => /document|matters|compile-sheet/.test(path))).toEqual([]);
+});
 
+test("on the first screen of a phone: the claims struck through, the four figures and the first matter", async () => {
+  const { people, comparison, answer } = await answered("sovrano");
   const phone = await signedIn(browser(), people.buyer, { viewport: { width: 360, height: 740 } });
   const small = await phone.newPage();
   await openAnswer(small, comparison);
-  await readsAs(small, expected);
+  await readsAs(small, answer);
   expect(await small.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
-  expect(await lowerEdge(part(small, "What to do next"))).toBeLessThan(
-    await lowerEdge(part(small, "What is wrong, worst first").getByRole("listitem").first()),
-  );
+  const said = small.locator("section").filter({ hasText: "and what became of it" });
+  const struck = said.locator("s");
+  expect(await struck.first().textContent()).toBe(answer.claims.line[0]?.words);
+  expect(answer.claims.line.filter(({ became }) => became === "fell")).toHaveLength(await struck.count());
+  await figures(small).getByText("$").first().waitFor();
+  for (const shown of [
+    struck.first(),
+    figures(small),
+    part(small, "What is wrong, worst first").getByRole("listitem").first(),
+  ])
+    expect(await lowerEdge(shown)).toBeLessThanOrEqual(740);
 });
 
 test("a line is reached from its matter by keyboard, and the way back leads to the answer", async () => {
-  const people = await demoPeople(service());
-  const { comparison } = await compareDemoCar(people, "sovrano");
+  const { people, comparison, answer } = await answered("sovrano");
   const context = await signedIn(browser(), people.buyer, { viewport: { width: 1280, height: 900 } });
   const page = await context.newPage();
   await openAnswer(page, comparison);
@@ -111,7 +150,7 @@ test("a line is reached from its matter by keyboard, and the way back leads to t
   const opens = matter.getByRole("button").first();
   const label = await opens.getAttribute("aria-label");
   expect(label).toContain((await opens.textContent()) ?? "no words");
-  expect(label).toContain(expectedAnswer("sovrano").matters[0]?.matter.headline ?? "no such matter");
+  expect(label).toContain(answer.matters[0]?.matter.headline ?? "no such matter");
   await page.keyboard.press("Enter");
   const line = matter.getByRole("listitem").first().getByRole("button");
   await line.waitFor();
@@ -132,4 +171,61 @@ test("a line is reached from its matter by keyboard, and the way back leads to t
   await page.getByRole("heading", { name: "Most pressing first" }).waitFor();
   await page.goto(`/comparisons/${comparison}?view=whole`);
   await page.getByRole("heading", { name: "Nobody saw, of what a purchase can turn on" }).waitFor();
+});
+
+test("the list of all lines draws what is in sight: 25 to a screen, filtered by matter and mark, and every tally says the same", async () => {
+  const { people, comparison, answer } = await answered("sovrano");
+  const document = await people.buyer.does("comparisons.document", { path: { id: comparison } });
+  const context = await signedIn(browser(), people.buyer, { viewport: { width: 1440, height: 900 } });
+  const page = await context.newPage();
+  await page.goto(`/comparisons/${comparison}?view=items`);
+  const lines = page.locator("li[data-open]");
+  await lines.first().waitFor();
+  const listed = Object.values(document.tally).reduce((sum, count) => sum + count, 0);
+  await page.getByRole("tab", { name: `All lines (${listed})` }).waitFor();
+  await page.getByText(`${listed} of ${listed} lines`).waitFor();
+  expect(answer.tally).toEqual(document.tally);
+  for (const [outcome, count] of Object.entries(document.tally))
+    await page.getByRole("button", { name: new RegExp(`^${count} ?${outcome}$`) }).waitFor();
+  expect(await page.locator("*").count()).toBeLessThanOrEqual(2500);
+  await page.mouse.wheel(0, 3000);
+  const inSight = () =>
+    lines.evaluateAll(
+      (all) =>
+        all.filter((one) => {
+          const { top, bottom } = one.getBoundingClientRect();
+          return top >= 85 && bottom <= 900;
+        }).length,
+    );
+  await expect.poll(inSight).toBeGreaterThanOrEqual(25);
+  expect(await page.locator("*").count()).toBeLessThanOrEqual(2500);
+  const brakes = answer.matters.findIndex(({ matter }) => matter.kind === "brakes");
+  await page.goto(`/comparisons/${comparison}?view=items&matter=${brakes}`);
+  const ofMatter = answer.matters[brakes]?.matter.lines.length ?? 0;
+  await page.getByText(`${ofMatter} of ${listed} lines`).waitFor();
+  const hedged = document.entries.filter(
+    ({ marks, coverageOnly }) => marks.includes("hedged") && coverageOnly !== true,
+  ).length;
+  await page.goto(`/comparisons/${comparison}?view=items&mark=hedged`);
+  await page.getByText(`${hedged} of ${listed} lines`).waitFor();
+});
+
+test("a line says why it matters and what it costs, and leads to asking the dealer and to laying it before them", async () => {
+  const { people, comparison } = await answered("sovrano");
+  const document = await people.buyer.does("comparisons.document", { path: { id: comparison } });
+  const at = document.entries.findIndex(
+    ({ item, outcome }) => item === "steering.free-play" && outcome === "differ",
+  );
+  const context = await signedIn(browser(), people.buyer, { viewport: { width: 1440, height: 900 } });
+  const page = await context.newPage();
+  await page.goto(`/comparisons/${comparison}?open=${at}`);
+  const line = page.locator('li[data-open="true"]');
+  await line.getByText(/^Why it matters: safety/).waitFor();
+  await line.getByText(/By your own table, to .+: \$123.45 to \$987.65/).waitFor();
+  const ask = await line.getByRole("link", { name: "Ask the dealer about it" }).getAttribute("href");
+  expect(ask).toContain("item=steering.free-play");
+  await line.getByRole("button", { name: "Lay before the dealer" }).click();
+  expect(
+    await page.getByRole("checkbox", { name: "Lay before the dealer: steering free play" }).isChecked(),
+  ).toBe(true);
 });

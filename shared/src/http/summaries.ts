@@ -2,7 +2,7 @@ import { z } from "zod";
 import { CostRow, CostTable } from "../cost-table.ts";
 import { Currency } from "../currency.ts";
 import { Instant, ItemId, LocalId, Money, ObjectId, PositionId, Sha256 } from "../identifier.ts";
-import { Acknowledgement, OpenMatterKind, Summary, SummarySource } from "../summary.ts";
+import { Acknowledgement, DecisionDraft, StoredSummary, SummarySource } from "../summary.ts";
 import { Created, CreatedDraft, Named, pageOf, PageQuery, Revision, type Contract } from "./paging.ts";
 
 export const SummaryRequest = z.strictObject({});
@@ -26,7 +26,7 @@ export const DecisionKind = z.enum(["approve", "counter", "decline"]);
 export const DecisionRequest = z.strictObject({
   decision: DecisionKind,
   hash: Sha256,
-  acknowledgements: z.array(Acknowledgement).max(OpenMatterKind.options.length).default([]),
+  acknowledgements: z.array(Acknowledgement).max(20).default([]),
   price: Money.optional(),
   conditions: z.string().trim().min(1).max(4000).optional(),
 });
@@ -51,6 +51,13 @@ export const Decision = z.strictObject({
 });
 export type Decision = z.infer<typeof Decision>;
 
+/** The draft of a decision, with the revision the next `PUT` matches. */
+export const KeptDraft = z.strictObject({
+  revision: z.int().nonnegative(),
+  draft: DecisionDraft.nullable(),
+});
+export type KeptDraft = z.infer<typeof KeptDraft>;
+
 export const SummarySeen = z.strictObject({
   id: ObjectId,
   comparison: ObjectId,
@@ -60,9 +67,11 @@ export const SummarySeen = z.strictObject({
   /** Empty while the summary still tells how things stand. */
   moved: z.array(Moved),
   decision: Decision.nullable(),
+  /** What was typed and chosen so far; revision 0 before anything was. */
+  draft: KeptDraft,
 });
 export type SummarySeen = z.infer<typeof SummarySeen>;
-export const SummaryRow = SummarySeen.omit({ moved: true, decision: true }).extend({
+export const SummaryRow = SummarySeen.omit({ moved: true, decision: true, draft: true }).extend({
   decision: DecisionKind.nullable(),
 });
 export type SummaryRow = z.infer<typeof SummaryRow>;
@@ -128,7 +137,8 @@ export const summaryContracts = {
   "summaries.create": { body: SummaryRequest, costly: true, status: 201, answer: SummaryCreated },
   "summaries.list": { query: SummaryQuery, status: 200, answer: pageOf(SummaryRow) },
   "summaries.get": { status: 200, answer: SummarySeen },
-  "summaries.document": { status: 200, answer: Summary },
+  "summaries.document": { status: 200, answer: StoredSummary },
+  "summaries.draft": { body: DecisionDraft, bodyBytes: decisionBytes, status: 200, answer: KeptDraft },
   "summaries.decide": { body: DecisionRequest, bodyBytes: decisionBytes, status: 201, answer: Created },
   "decisions.list": { query: DecisionQuery, status: 200, answer: pageOf(Decision) },
   "decisions.get": { status: 200, answer: Decision },

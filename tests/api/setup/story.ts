@@ -4,6 +4,7 @@ import type { Comparison } from "@evenhand/shared/comparison";
 import type { FindingInput } from "@evenhand/shared/finding";
 import type { Sealed } from "@evenhand/shared/http/reports";
 import type { Vehicle } from "@evenhand/shared/report";
+import { asSummary } from "@evenhand/shared/as-summary";
 import type { Acknowledgement, Summary } from "@evenhand/shared/summary";
 import type { Person } from "./person.ts";
 import type { World } from "./world.ts";
@@ -182,15 +183,16 @@ export async function summarize(
   comparison: string,
 ): Promise<{ id: string; hash: string; summary: Summary }> {
   const made = await buyer.does("summaries.create", { path: { id: comparison }, body: {} });
-  return { ...made, summary: await buyer.does("summaries.document", { path: { id: made.id } }) };
+  const stored = await buyer.does("summaries.document", { path: { id: made.id } });
+  return { ...made, summary: asSummary(stored) };
 }
 
 /** An answer for each open matter. */
 export const acknowledgeAll = ({ openMatters }: Summary): Acknowledgement[] =>
-  openMatters.map(({ matter }) => ({
-    matter,
+  openMatters.map(({ id, name }) => ({
+    matter: id,
     answer: "look-again",
-    words: "I know of this and will have it looked at.",
+    words: `I know of ${name} and will have it looked at.`,
   }));
 
 /** Changes one finding of a sealed report and seals the next version. */

@@ -12,7 +12,6 @@ import type {
 } from "@evenhand/shared/demo-scenario";
 import type { Report } from "@evenhand/shared/report";
 import type { Acknowledgement, Summary } from "@evenhand/shared/summary";
-import { matterWords } from "@evenhand/decision/open-matters";
 import { AccountsService } from "../capabilities/accounts/index.ts";
 import { ComparisonsService } from "../capabilities/comparisons/index.ts";
 import { OrdersService } from "../capabilities/orders/index.ts";
@@ -308,9 +307,9 @@ function entriesAbout({ entries }: Comparison, { item, position, fault }: DemoEn
 
 /** The sentence for each open matter, with its name in it. */
 function acknowledge({ openMatters }: Summary, sentence: string): Acknowledgement[] {
-  return openMatters.map(({ matter }) => ({
-    matter,
+  return openMatters.map(({ id, name }) => ({
+    matter: id,
     answer: "first",
-    words: sentence.replaceAll("{matter}", matterWords(matter)),
+    words: sentence.replaceAll("{matter}", name),
   }));
 }

@@ -1,4 +1,4 @@
-import type { Answer, AnsweredMatter } from "@evenhand/matters/answer";
+import type { Answer, AnsweredMatter } from "@evenhand/shared/page-one";
 import { html } from "../page/html.ts";
 import type { Markup } from "../page/html.ts";
 import { answerWords } from "./words.ts";

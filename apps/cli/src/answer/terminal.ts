@@ -1,4 +1,4 @@
-import type { Answer, AnsweredMatter } from "@evenhand/matters/answer";
+import type { Answer, AnsweredMatter } from "@evenhand/shared/page-one";
 import type { Terminal } from "../terminal/index.ts";
 import { wrap } from "../terminal/layout.ts";
 import { answerWords } from "./words.ts";

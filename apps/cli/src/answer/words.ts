@@ -1,4 +1,4 @@
-import type { Answer, AnsweredMatter } from "@evenhand/matters/answer";
+import type { Answer, AnsweredMatter } from "@evenhand/shared/page-one";
 import { notSeenWords } from "@evenhand/comparison/sentence";
 import type { Severity } from "@evenhand/shared/severity";
 

@@ -7,7 +7,7 @@ import { countedItem, needsSentence } from "../view/index.ts";
 import type { Row, SectionView, SideView, View } from "../view/index.ts";
 import { catalog } from "../words/catalog.ts";
 import { formatShare } from "../words/quantity.ts";
-import type { Answer } from "@evenhand/matters/answer";
+import type { Answer } from "@evenhand/shared/page-one";
 import { answerMarkup } from "../answer/page.ts";
 import { html, Markup } from "./html.ts";
 import { intervalPicture } from "./interval-picture.ts";

@@ -9,10 +9,8 @@ import {
 import { accountQuery } from "../entities/account/queries";
 import { hoursSearch } from "../features/booking/search";
 import { isDate } from "../entities/time/is-date";
-import { comparisonDocumentQuery, comparisonQuery } from "../entities/comparison/queries";
-import { answerCode } from "../features/comparisons/answer/use-answer";
+import { answerQuery, comparisonQuery } from "../entities/comparison/queries";
 import { comparisonSearch } from "../features/comparisons/search";
-import { sheetQuery } from "../entities/sheet/load-sheet";
 import { sealedSearch } from "../features/reports/sealed-search";
 import { sheetSearch } from "../features/reports/sheet-search";
 import { takePageFor } from "../offline/owner";
@@ -162,9 +160,7 @@ const comparison = createRoute({
   // Asked for while the page's own code is on its way.
   loader: ({ context: { queries }, params: { comparison: id } }) => {
     void queries.prefetchQuery(comparisonQuery(id));
-    void queries.prefetchQuery(comparisonDocumentQuery(id));
-    void queries.prefetchQuery(sheetQuery("evenhand", 1));
-    void queries.prefetchQuery(answerCode);
+    void queries.prefetchQuery(answerQuery(id));
   },
   validateSearch: comparisonSearch,
   component: lazyRouteComponent(() => import("../pages/comparisons/ComparisonPage"), "ComparisonPage"),

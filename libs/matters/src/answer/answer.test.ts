@@ -3,6 +3,7 @@ import type { Entry } from "@evenhand/shared/comparison";
 import { analyze } from "@evenhand/comparison/analyze";
 import type { Answer as Said } from "@evenhand/shared/answer";
 import type { Finding } from "@evenhand/shared/finding";
+import { Answer } from "@evenhand/shared/page-one";
 import type { Report } from "@evenhand/shared/report";
 import { sheet } from "../../testing/lines.ts";
 import { matters } from "../matters/index.ts";
@@ -94,6 +95,31 @@ describe("answer", () => {
       "title: in another name (stated: in the seller's name, in hand)",
       "pedal sinks under held force: falls to the floor (stated: holds)",
     ]);
+  });
+
+  it("puts the dealer's line together from claims, and says of each what became of it", () => {
+    expect(page.claims.line).toEqual([
+      { words: "title: in the seller's name, in hand", became: "fell" },
+      { words: "pedal sinks under held force: holds", became: "fell" },
+      { words: "lien: none recorded", became: "unseen" },
+    ]);
+  });
+
+  it("names the lines of each matter with what they came to, gravest first", () => {
+    expect(page.matters[1]?.lines).toEqual([
+      {
+        entry: comparison.entries.findIndex(({ item }) => item === "brakes.pedal-sink"),
+        place: "pedal sinks under held force",
+        outcome: "differ",
+        severity: "danger",
+        found: true,
+      },
+    ]);
+  });
+
+  it("is what the contract of a stored answer says", () => {
+    expect(Answer.parse(page)).toEqual(page);
+    expect(page.cautions.length).toBeGreaterThan(0);
   });
 
   it("carries the inspector's own words with each matter, what nobody knows apart", () => {

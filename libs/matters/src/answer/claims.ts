@@ -1,27 +1,13 @@
 import type { Comparison, Entry } from "@evenhand/shared/comparison";
 import type { Standing } from "@evenhand/shared/outcome";
+import { BECAME } from "@evenhand/shared/page-one";
+import type { Became, Claims, LineClaim } from "@evenhand/shared/page-one";
 import { severityRank } from "@evenhand/shared/severity";
-import { phraseOf } from "../headline/index.ts";
+import { phraseOf, placeWords, saidOf } from "../headline/index.ts";
 import type { Reports } from "../headline/index.ts";
+import { SOLD_BY } from "./sold-by.ts";
 
-/** What became of what the statement says, place by place. */
-export type Claims = {
-  /** Places of which the statement says something. */
-  readonly stated: number;
-  readonly held: number;
-  /** Faults the statement owned up to, and that were found. */
-  readonly disclosed: number;
-  readonly fell: number;
-  readonly doubtful: number;
-  readonly unseen: number;
-  readonly notComparable: number;
-  /** The gravest that fell, worst first, with what was found. */
-  readonly fallen: readonly string[];
-};
-
-type Became = Exclude<keyof Claims, "stated" | "fallen">;
-
-const BECAME: Readonly<Record<Standing, Became>> = {
+const BECOMES: Readonly<Record<Standing, Became>> = {
   confirmed: "held",
   "not-contradicted": "held",
   "agreed-fault": "disclosed",
@@ -33,27 +19,61 @@ const BECAME: Readonly<Record<Standing, Became>> = {
   "not-comparable": "notComparable",
   unseen: "unseen",
 };
-/** From the worst down: a place with several lines became what the worst of them says. */
-const WORST_FIRST: readonly Became[] = ["fell", "doubtful", "unseen", "notComparable", "disclosed", "held"];
 
 const isClaim = ({ finding }: Entry, { a }: Reports): boolean => {
   const stated = a.findings[finding.a ?? -1];
   return stated !== undefined && stated.answer.kind !== "not-seen";
 };
 
-const becameOf = (lines: readonly Entry[]): Became =>
-  WORST_FIRST.find((one) =>
-    lines.some(
-      ({ standing, direction }) =>
-        BECAME[standing] === one && !(one === "fell" && direction === "found-better"),
-    ),
-  ) ?? "held";
+/** A place stated, with what became of it and the line that says so. */
+type Claim = { readonly became: Became; readonly line: Entry };
+
+const isFallen = ({ standing, direction }: Entry): boolean =>
+  BECOMES[standing] === "fell" && direction !== "found-better";
+
+/** From the worst down: a place with several lines became what the worst of them says. */
+const claimOf = (lines: readonly Entry[]): Claim | undefined => {
+  for (const became of BECAME) {
+    const line = lines.find((one) => (became === "fell" ? isFallen(one) : BECOMES[one.standing] === became));
+    if (line !== undefined) return { became, line };
+  }
+  const [line] = lines;
+  return line === undefined ? undefined : { became: "held", line };
+};
+
+const bySeverity = (a: Claim, b: Claim): number =>
+  severityRank(a.line.severity ?? "small") - severityRank(b.line.severity ?? "small");
 
 const SHOWN = 5;
+const LINE = 9;
+
+/** The first of every item. */
+const oneAnItem = (claims: readonly Claim[]): Claim[] =>
+  [...new Map(claims.toReversed().map((one) => [one.line.item, one])).values()].reverse();
+
+const wordsOf = ({ line, became }: Claim, reports: Reports): LineClaim => ({
+  words: `${placeWords(line, reports.sheet)}: ${saidOf(line, "a", reports) ?? "stated"}`,
+  became,
+});
+
+/** The dealer's line is nothing but claims: the gravest that fell, and what a car is sold by. */
+const lineOf = (claims: readonly Claim[], fallen: readonly Claim[], reports: Reports): LineClaim[] => {
+  const fell = oneAnItem(fallen).slice(0, SHOWN);
+  const said = new Set(fell.map(({ line }) => line.item));
+  const sold = SOLD_BY.filter((item) => !said.has(item)).flatMap((item): Claim[] => {
+    const of = claims.filter(({ line }) => line.item === item);
+    const worst = BECAME.map((became) => of.find((one) => one.became === became)).find(Boolean);
+    return worst === undefined ? [] : [worst];
+  });
+  return [...fell, ...sold].slice(0, LINE).map((claim) => wordsOf(claim, reports));
+};
+
+const countOf = (claims: readonly Claim[], became: Became): number =>
+  claims.filter((claim) => claim.became === became).length;
 
 /**
- * What became of the statement's claims: how many held, were owned up to, fell, are in doubt or were not seen, and the gravest that
- * fell. What was found better than stated has not fallen.
+ * What became of the statement's claims: how many held, were owned up to, fell, are in doubt or were not seen, the gravest that
+ * fell, and the dealer's line, claim by claim. What was found better than stated has not fallen.
  *
  * @example claimsOf(comparison, reports).fell // 12
  */
@@ -62,20 +82,17 @@ export const claimsOf = ({ entries }: Pick<Comparison, "entries">, reports: Repo
     entries.filter((entry) => isClaim(entry, reports)),
     ({ item, position }) => `${item}@${position}`,
   );
-  const counts = { held: 0, disclosed: 0, fell: 0, doubtful: 0, unseen: 0, notComparable: 0 };
-  const fallen: Entry[] = [];
-  for (const lines of places.values()) {
-    const became = becameOf(lines);
-    counts[became] += 1;
-    if (became === "fell")
-      fallen.push(...lines.filter(({ standing }) => BECAME[standing] === "fell").slice(0, 1));
-  }
-  const worst = fallen.toSorted(
-    (a, b) => severityRank(a.severity ?? "small") - severityRank(b.severity ?? "small"),
-  );
+  const claims = [...places.values()].flatMap((lines) => claimOf(lines) ?? []);
+  const fallen = claims.filter(({ became }) => became === "fell").toSorted(bySeverity);
   return {
-    ...counts,
     stated: places.size,
-    fallen: worst.slice(0, SHOWN).map((entry) => phraseOf(entry, reports)),
+    held: countOf(claims, "held"),
+    disclosed: countOf(claims, "disclosed"),
+    fell: fallen.length,
+    doubtful: countOf(claims, "doubtful"),
+    unseen: countOf(claims, "unseen"),
+    notComparable: countOf(claims, "notComparable"),
+    fallen: fallen.slice(0, SHOWN).map(({ line }) => phraseOf(line, reports)),
+    line: lineOf(claims, fallen, reports),
   };
 };

@@ -1,52 +1,29 @@
 import type { Comparison } from "@evenhand/shared/comparison";
-import type { Matter } from "@evenhand/shared/matter";
 import type { NotSeenReason } from "@evenhand/shared/answer";
+import type { Matter } from "@evenhand/shared/matter";
+import type { Answer, AnsweredMatter, MatterLine, Stop } from "@evenhand/shared/page-one";
 import type { Report } from "@evenhand/shared/report";
+import { isFoundBad } from "@evenhand/comparison/found-bad";
+import { cautionsOf } from "@evenhand/sheet/cautions-of";
 import { phraseOf, placeWords } from "../headline/index.ts";
 import type { Reports } from "../headline/index.ts";
 import { kindOf } from "../kinds/index.ts";
 import { isUnknown } from "../weight/index.ts";
 import { claimsOf } from "./claims.ts";
-import type { Claims } from "./claims.ts";
 
-export type { Claims } from "./claims.ts";
-
-/** A matter with what the inspector wrote beside its lines. */
-export type AnsweredMatter = {
-  readonly matter: Matter;
-  /** The inspector's own words, gravest line first, each with its place. */
-  readonly notes: readonly { readonly place: string; readonly words: string }[];
-};
-
-/** What stops the money: found so, or not known. */
-export type Stop = { readonly words: string; readonly known: boolean };
-
-/** Page one: what a buyer needs to stop or go on. */
-export type Answer = {
-  readonly vehicle: Comparison["vehicle"];
-  readonly looked: {
-    readonly by: string;
-    readonly started: string;
-    readonly minutes: number | null;
-    /** Why places the inspector came to were not seen, with how many. */
-    readonly couldNot: readonly { readonly reason: NotSeenReason; readonly places: number }[];
-  };
-  readonly stops: readonly Stop[];
-  readonly claims: Claims;
-  readonly matters: readonly AnsweredMatter[];
-  /** Matters of what nobody knows. */
-  readonly unknown: readonly AnsweredMatter[];
-  readonly questions: readonly string[];
-};
+/** A report with what page one says of the visit and who made it. */
+type Visited = Pick<Report, "findings" | "scales" | "visit" | "author">;
 
 export type AnswerInput = {
   readonly comparison: Comparison;
   readonly matters: readonly Matter[];
-  readonly reports: Reports & { readonly b: Pick<Report, "findings" | "scales" | "visit" | "author"> };
+  readonly reports: Reports & { readonly a: Visited; readonly b: Visited };
 };
 
 const QUESTIONS = 5;
 const MINUTE = 60_000;
+/** More stand behind the answer, in the list of all lines. */
+const LINES = 24;
 
 const notesOf = ({ lines }: Matter, { comparison, reports }: AnswerInput): AnsweredMatter["notes"] =>
   lines.flatMap((index) => {
@@ -88,6 +65,48 @@ const minutesOf = ({ visit }: Pick<Report, "visit">): number | null =>
     ? null
     : Math.round((Date.parse(visit.ended) - Date.parse(visit.started)) / MINUTE);
 
+const linesOf = ({ lines }: Matter, { comparison, reports }: AnswerInput): MatterLine[] =>
+  lines.slice(0, LINES).flatMap((index): MatterLine[] => {
+    const entry = comparison.entries[index];
+    if (entry === undefined) return [];
+    const { outcome, severity } = entry;
+    const place = placeWords(entry, reports.sheet);
+    return [{ entry: index, place, outcome, severity, found: isFoundBad(entry) }];
+  });
+
+/** What has to be kept in mind by whoever looks again, opens something or drives. */
+const TO_BE_CAREFUL: ReadonlySet<string> = new Set(["look-again", "open-up", "do-not-drive"]);
+
+const cautionsFor = ({ comparison, matters, reports }: AnswerInput): Answer["cautions"] => {
+  const careful = matters.filter(({ next }) => TO_BE_CAREFUL.has(next.step));
+  const items = careful.flatMap(({ lines }) => lines.flatMap((at) => comparison.entries[at]?.item ?? []));
+  return cautionsOf(reports.sheet.sheet, items).map(({ id, text }) => ({ id, text }));
+};
+
+const sideOf = ({ kind, organization, seal }: Comparison["a"], { visit }: Visited): Answer["a"] => ({
+  kind,
+  organization,
+  seal,
+  started: visit.started,
+  zone: visit.zone,
+});
+
+const lookedOf = (report: Visited): Answer["looked"] => ({
+  by: report.author.organization,
+  started: report.visit.started,
+  minutes: minutesOf(report),
+  couldNot: couldNotOf(report),
+});
+
+/** One question a matter, the gravest first; a heap of trifles is no question. */
+const questionsOf = (matters: readonly Matter[]): string[] => [
+  ...new Set(
+    matters
+      .filter(({ kind }) => kind !== "small-things" && kind !== "repairs")
+      .map(({ question }) => question),
+  ),
+];
+
 const isOfUnknown = ({ matter }: AnsweredMatter): boolean => kindOf(matter.kind).family === "unknown";
 
 /**
@@ -102,24 +121,23 @@ export const answer = (input: AnswerInput): Answer => {
   const answered = matters.map((matter): AnsweredMatter => ({
     matter,
     notes: withoutRepeats(notesOf(matter, input)),
+    lines: linesOf(matter, input),
   }));
-  const questions = new Set(
-    matters
-      .filter(({ kind }) => kind !== "small-things" && kind !== "repairs")
-      .map(({ question }) => question),
-  );
   return {
+    format: "evenhand-answer",
+    version: 1,
+    engine: comparison.engine,
     vehicle: comparison.vehicle,
-    looked: {
-      by: reports.b.author.organization,
-      started: reports.b.visit.started,
-      minutes: minutesOf(reports.b),
-      couldNot: couldNotOf(reports.b),
-    },
+    a: sideOf(comparison.a, reports.a),
+    b: sideOf(comparison.b, reports.b),
+    looked: lookedOf(reports.b),
     stops: stopsOf(input),
     claims: claimsOf(comparison, reports),
     matters: answered.filter((one) => !isOfUnknown(one)),
     unknown: answered.filter(isOfUnknown),
-    questions: [...questions].slice(0, QUESTIONS),
+    questions: questionsOf(matters).slice(0, QUESTIONS),
+    cautions: cautionsFor(input),
+    tally: comparison.tally,
+    broken: comparison.crossChecks.filter(({ verdict }) => verdict === "breaks").length,
   };
 };

@@ -107,4 +107,12 @@ describe("headline", () => {
       /on a lift: battery tray \(stated: sound\); .+; .+; and 2 more$/,
     );
   });
+
+  it("counts what is not named by the system it belongs to, so that somebody can set about it", () => {
+    const places = ["underbody.towers@left-front", "underbody.rails@left-front", "underbody.firewall"];
+    const others = ["driveline.exhaust", "driveline.pinion-seal", "underbody.battery-tray"];
+    const entries = [...places, ...others].map((place) => unseen(place, { severity: "halt" }));
+    const [underside] = matters(comparisonOf(entries), { a: saying(null), b: saying(null), sheet });
+    expect(underside?.found).toMatch(/; and 3 more: \D+ \d, \D+ \d$/);
+  });
 });

@@ -4,15 +4,14 @@ import type { Group, Line } from "../join/line.ts";
 import { isAdmitted } from "../order/index.ts";
 import { isUnknown } from "../weight/index.ts";
 import { LEADS, SILENT_LEADS } from "./leads.ts";
+import { named } from "./named.ts";
 import type { Zone } from "../zone/index.ts";
-import { phraseOf, placeWords, saidOf } from "./phrase.ts";
+import { phraseOf, saidOf } from "./phrase.ts";
 import type { Reports } from "./phrase.ts";
+import { unknownWords } from "./unknown.ts";
 
 export { phraseOf, placeWords } from "./phrase.ts";
 export type { Reports } from "./phrase.ts";
-
-/** What is named in a headline; the rest is counted. */
-const NAMED = 3;
 
 const ZONE_WORDS: Readonly<Record<Zone, string>> = {
   "left-front": "at the left front",
@@ -30,21 +29,6 @@ const ZONE_WORDS: Readonly<Record<Zone, string>> = {
 /** Gravest first; of two alike what was found before what nobody saw. */
 const worstFirst = (lines: readonly Line[]): Line[] =>
   lines.toSorted((a, b) => a.weight - b.weight || a.index - b.index);
-
-/** The first lines, one an item and then others, so that a headline does not name one thing three times. */
-const named = (lines: readonly Line[]): Line[] => {
-  const first = new Map<string, Line>();
-  for (const line of lines) {
-    if (first.size === NAMED) break;
-    if (!first.has(line.entry.item)) first.set(line.entry.item, line);
-  }
-  const chosen = new Set(first.values());
-  for (const line of lines) {
-    if (chosen.size === NAMED) break;
-    chosen.add(line);
-  }
-  return [...chosen];
-};
 
 const RUST: ReadonlySet<string> = new Set(["corrosion", "perforation", "blister", "rot"]);
 const HIT: ReadonlySet<string> = new Set(["buckle", "kink", "bend", "weld-crack", "dent", "twist"]);
@@ -134,23 +118,6 @@ const NOBODY: Readonly<Record<string, string>> = {
   "unseen-claims": "Claimed or asked for, and not seen",
   unseen: "Neither stated nor looked at",
 };
-
-const isClaimed = ({ entry }: Line): boolean => entry.finding.a !== null || entry.finding.b !== null;
-
-/** What was claimed and not seen is named with the claim; of what nobody spoke of, the thing alone. */
-const unknownPhrase = ({ entry }: Line, reports: Reports): string => {
-  if (entry.finding.b !== null && entry.outcome !== "unseen") return phraseOf(entry, reports);
-  const claim = saidOf(entry, "a", reports);
-  return placeWords(entry, reports.sheet) + (claim === undefined ? "" : ` (stated: ${claim})`);
-};
-
-const unknownWords = ({ lines }: Group, reports: Reports): string =>
-  listed(
-    lines.toSorted(
-      (a, b) => Number(isClaimed(b)) - Number(isClaimed(a)) || a.weight - b.weight || a.index - b.index,
-    ),
-    (line) => unknownPhrase(line, reports),
-  );
 
 const TRIFLES_NAMED = 5;
 

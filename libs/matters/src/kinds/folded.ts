@@ -77,6 +77,6 @@ export const folds: readonly Kind[] = [
     says: { small: "Small things" },
     decides: "Nothing hangs on them.",
     ask: "Did you know of these?",
-    step: "ask",
+    step: "bargain",
   }),
 ];

@@ -1,8 +1,11 @@
 import { analyze } from "@evenhand/comparison/analyze";
 import { ENGINE } from "@evenhand/comparison/engine";
 import { heldUpCounts, type SectionCounts } from "@evenhand/comparison/held-up-counts";
+import { answer } from "@evenhand/matters/answer";
+import { matters } from "@evenhand/matters/matters";
 import { sealDocument } from "@evenhand/record/seal";
 import type { Comparison } from "@evenhand/shared/comparison";
+import { Answer } from "@evenhand/shared/page-one";
 import { Report } from "@evenhand/shared/report";
 import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
@@ -18,7 +21,13 @@ type Version = { document: Uint8Array; seal: string };
 /** What became of a statement in an inspection, by section. */
 export type HeldUpCounts = { [section: string]: SectionCounts };
 /** Without counts where the two are not a statement and an inspection of it. */
-type Analysis = { document: Uint8Array<ArrayBuffer>; hash: string; heldUpCounts?: HeldUpCounts };
+type Analysis = StoredAnswer & {
+  document: Uint8Array<ArrayBuffer>;
+  hash: string;
+  heldUpCounts?: HeldUpCounts;
+};
+/** Page one as it is stored: its bytes and their hash. */
+export type StoredAnswer = { answer: Uint8Array<ArrayBuffer>; answerHash: string };
 
 const read = ({ document, seal }: Version): Report =>
   Report.parse(JSON.parse(Buffer.from(sealedBytes(document, seal)).toString("utf8")));
@@ -29,12 +38,22 @@ const settledByMoney: ReadonlySet<number> = new Set();
 export const countHeldUp = ({ entries }: Pick<Comparison, "entries">): HeldUpCounts =>
   Object.fromEntries(heldUpCounts(entries, sheet, settledByMoney));
 
+const bytesOf = (text: string): Uint8Array<ArrayBuffer> => new Uint8Array(Buffer.from(text, "utf8"));
+
+/** Page one of a comparison of two reports, held against its contract before it is stored. */
+export function answerOf(comparison: Comparison, a: Report, b: Report): StoredAnswer {
+  const reports = { a, b, sheet };
+  const page = answer({ comparison, matters: matters(comparison, reports), reports });
+  const { text, seal } = sealDocument(Answer.parse(page), sha256Hex);
+  return { answer: bytesOf(text), answerHash: seal };
+}
+
 /** The whole comparison of two sealed versions, as the bytes that are stored. */
 export function analyzeVersions(first: Version, second: Version): Analysis {
   const [a, b] = [read(first), read(second)];
   const comparison = analyze(a, b, sheet, { seals: { a: first.seal, b: second.seal } });
   const { text, seal } = sealDocument(comparison, sha256Hex);
-  const stored = { document: new Uint8Array(Buffer.from(text, "utf8")), hash: seal };
+  const stored = { document: bytesOf(text), hash: seal, ...answerOf(comparison, a, b) };
   const isOfStatement = a.kind === "statement" && b.kind === "inspection";
   return isOfStatement ? { ...stored, heldUpCounts: countHeldUp(comparison) } : stored;
 }

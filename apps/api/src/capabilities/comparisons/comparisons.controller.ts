@@ -32,4 +32,9 @@ export class ComparisonsController {
   document(@By() actor: Actor, @Id() id: string) {
     return this.comparisons.document(actor, id);
   }
+
+  @Route("comparisons.answer")
+  answer(@By() actor: Actor, @Id() id: string) {
+    return this.comparisons.answer(actor, id);
+  }
 }

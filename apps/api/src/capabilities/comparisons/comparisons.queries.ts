@@ -29,12 +29,12 @@ export const comparisonDetail = `SELECT ${comparisonJson("c", "a", "b")}::text A
   WHERE c.id = $2 AND ${maySeeComparison("a", "b", "v")}`;
 
 /**
- * The hash of the stored bytes, for whoever may see them, noted as shown in the same breath: `$1` organizations, `$2` the
+ * The hashes of the stored bytes, for whoever may see them, noted as shown in the same breath: `$1` organizations, `$2` the
  * comparison, `$3` the account, `$4` now.
  */
-export const comparisonHash = `
+export const comparisonHashes = `
   WITH seen AS MATERIALIZED (
-    SELECT c.hash, c.vehicle_id, c.a_id, c.b_id FROM ${joined}
+    SELECT c.hash, c.answer_hash, c.vehicle_id, c.a_id, c.b_id FROM ${joined}
     WHERE c.id = $2 AND ${maySeeComparison("a", "b", "v")}),
   noted AS (${noteShown(
     "comparison",
@@ -42,7 +42,7 @@ export const comparisonHash = `
      FROM seen JOIN report_version rv ON rv.id IN (seen.a_id, seen.b_id) AND rv.kind <> 'inspection'`,
     { account: "$3", now: "$4" },
   )})
-  SELECT hash FROM seen`;
+  SELECT hash, answer_hash AS "answerHash" FROM seen`;
 
 /** `$1` the comparison. */
 export const comparisonDocument = "SELECT document FROM comparison WHERE id = $1";

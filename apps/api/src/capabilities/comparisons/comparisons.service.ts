@@ -3,6 +3,7 @@ import type { ComparisonQuery, ComparisonRequest } from "@evenhand/shared/http/c
 import type { Created } from "@evenhand/shared/http/paging";
 import { maySeeVehicle, maySeeVersion, mustBeBlind } from "../../platform/access/row-access.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
+import { sha256Hex } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
@@ -12,11 +13,11 @@ import { JsonText } from "../../platform/http/json-text.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { analyzeVersions, engine } from "./analysis.ts";
 import { countStored } from "./counting.ts";
-import { lockOrdered, type OrderedComparison } from "./ordered-comparison.ts";
+import { lockOrdered, readAnswer, readOrdered, type OrderedComparison } from "./ordered-comparison.ts";
 import {
   comparisonDetail,
   comparisonDocument,
-  comparisonHash,
+  comparisonHashes,
   comparisonList,
 } from "./comparisons.queries.ts";
 
@@ -52,13 +53,19 @@ export class ComparisonsService {
 
   /** The stored bytes. Whether the person may see them is asked every time. */
   async document(actor: Actor, id: string): Promise<JsonText> {
-    const row = await this.database.findRow<{ hash: string }>({
-      name: "comparison-hash",
-      text: comparisonHash,
-      values: [actor.organizations(), id, actor.account, this.clock.now()],
-    });
-    const { hash } = found(row, "comparison");
+    const { hash } = await this.hashes(actor, id);
     return new JsonText(await this.kept.get(hash, () => this.loadDocument(id)), hash);
+  }
+
+  /** Page one with its matters, as it was stored with the comparison. */
+  async answer(actor: Actor, id: string): Promise<JsonText> {
+    const seen = await this.hashes(actor, id);
+    if (seen.answerHash !== null) {
+      const hash = seen.answerHash;
+      return new JsonText(await this.kept.get(hash, () => this.loadAnswer(id)), hash);
+    }
+    const bytes = await this.loadAnswer(id);
+    return new JsonText(bytes, sha256Hex(Buffer.from(bytes).toString("utf8")));
   }
 
   /** Sets any two sealed versions of one car against each other that the person may read. */
@@ -92,12 +99,30 @@ export class ComparisonsService {
     return lockOrdered(tx, actor, id);
   }
 
+  /** The same to look at, holding nothing. */
+  async readOrdered(tx: Transaction, actor: Actor, id: string): Promise<OrderedComparison> {
+    return readOrdered(tx, actor, id);
+  }
+
   /** Counts what has not been counted, from what is stored, and keeps it: some in each transaction, so that none takes long. */
   async count(comparisons: readonly string[]): Promise<void> {
     for (let at = 0; at < comparisons.length; at += countedAtOnce) {
       const some = comparisons.slice(at, at + countedAtOnce);
       await this.database.transaction((tx) => countStored(tx, some));
     }
+  }
+
+  private async hashes(actor: Actor, id: string): Promise<{ hash: string; answerHash: string | null }> {
+    const row = await this.database.findRow<{ hash: string; answerHash: string | null }>({
+      name: "comparison-hashes",
+      text: comparisonHashes,
+      values: [actor.organizations(), id, actor.account, this.clock.now()],
+    });
+    return found(row, "comparison");
+  }
+
+  private async loadAnswer(id: string): Promise<Uint8Array> {
+    return this.database.transaction((tx) => readAnswer(tx, id));
   }
 
   private async loadDocument(id: string): Promise<Uint8Array> {

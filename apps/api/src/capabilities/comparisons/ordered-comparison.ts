@@ -1,9 +1,11 @@
 import { Comparison } from "@evenhand/shared/comparison";
+import { Answer } from "@evenhand/shared/page-one";
 import { Report } from "@evenhand/shared/report";
 import { mustBeBlind } from "../../platform/access/row-access.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import type { Transaction } from "../../platform/database/database.ts";
 import { found } from "../../platform/problems/problem-error.ts";
+import { answerOf } from "./analysis.ts";
 
 type VersionFacts = { id: string; report: string; version: number; seal: string };
 type Row = {
@@ -15,6 +17,7 @@ type Row = {
   engine: string;
   hash: string;
   document: Uint8Array;
+  answer: Uint8Array | null;
   aDocument: Uint8Array;
   bDocument: Uint8Array;
   statement: VersionFacts;
@@ -22,11 +25,14 @@ type Row = {
 };
 
 /** A comparison with an inspection that the person's organization ordered, and all that it was made from. */
-export type OrderedComparison = Omit<Row, "document" | "aDocument" | "bDocument"> & {
+export type OrderedComparison = Omit<Row, "document" | "answer" | "aDocument" | "bDocument"> & {
   comparison: Comparison;
+  answer: Answer;
   a: Report;
   b: Report;
 };
+
+type Made = Pick<OrderedComparison, "comparison" | "a" | "b">;
 
 const json = (bytes: Uint8Array): unknown => JSON.parse(Buffer.from(bytes).toString("utf8"));
 /** The documents were held against their contracts when they were stored and cannot have changed since. */
@@ -40,33 +46,56 @@ const hasFormat = (value: unknown, format: string): boolean =>
 const isComparison = (value: unknown): value is Comparison => hasFormat(value, "evenhand-comparison");
 /** What a comparison's stored bytes say. */
 export const readComparison = (document: Uint8Array): Comparison => readStored(document, isComparison);
+const isAnswer = (value: unknown): value is Answer => hasFormat(value, "evenhand-answer");
 const isReport = (value: unknown): value is Report => hasFormat(value, "evenhand-report");
 
 /** `$1` organizations, `$2` those of them that buy, `$3` the comparison. Nothing of it to whoever must be blind. */
-const orderedToLock = `
+const ordered = `
   SELECT c.id, c.vehicle_id AS "vehicleId", v.organization_id AS "dealerId", b.buyer_id AS "buyerId",
-    b.organization_id AS "inspectorId", c.engine, c.hash, c.document,
+    b.organization_id AS "inspectorId", c.engine, c.hash, c.document, c.answer,
     a.document AS "aDocument", b.document AS "bDocument",
     json_build_object('id', a.id, 'report', a.report_id, 'version', a.number, 'seal', a.seal) AS statement,
     json_build_object('id', b.id, 'report', b.report_id, 'version', b.number, 'seal', b.seal) AS inspection
   FROM comparison c JOIN report_version a ON a.id = c.a_id JOIN report_version b ON b.id = c.b_id
     JOIN vehicle v ON v.id = c.vehicle_id
   WHERE c.id = $3::uuid AND a.kind = 'statement' AND b.kind = 'inspection'
-    AND b.buyer_id = ANY($2::uuid[]) AND NOT ${mustBeBlind("v.id")} FOR UPDATE OF c`;
+    AND b.buyer_id = ANY($2::uuid[]) AND NOT ${mustBeBlind("v.id")}`;
+
+/** Gives a comparison made before there were answers its own, once. */
+async function fillAnswer(tx: Transaction, id: string, made: Made): Promise<Uint8Array> {
+  const data = answerOf(made.comparison, made.a, made.b);
+  // Two at once make the same, and the second finds nothing left to do.
+  await tx.comparison.updateMany({ where: { id, answer: null }, data });
+  return data.answer;
+}
+
+type Unanswered = { answer: Uint8Array | null; document: Uint8Array; a: Uint8Array; b: Uint8Array };
+
+/** The stored answer's bytes, made and kept now where the comparison is from before there were any. */
+export async function readAnswer(tx: Transaction, id: string): Promise<Uint8Array> {
+  const [row] = await tx.$queryRaw<Unanswered[]>`
+    SELECT c.answer, c.document, a.document AS a, b.document AS b FROM comparison c
+      JOIN report_version a ON a.id = c.a_id JOIN report_version b ON b.id = c.b_id
+    WHERE c.id = ${id}::uuid FOR UPDATE OF c`;
+  const { answer, document, a, b } = found(row, "comparison");
+  if (answer !== null) return answer;
+  const [first, second] = [readStored(a, isReport), readStored(b, isReport)];
+  return fillAnswer(tx, id, { comparison: readComparison(document), a: first, b: second });
+}
 
 /** Held until the transaction ends, so that releases and decisions on it come one after the other. */
-export async function lockOrdered(tx: Transaction, actor: Actor, id: string): Promise<OrderedComparison> {
-  const [row] = await tx.$queryRawUnsafe<Row[]>(
-    orderedToLock,
-    actor.organizations(),
-    actor.organizations("buyer"),
-    id,
-  );
-  const { document, aDocument, bDocument, ...facts } = found(row, "comparison");
-  return {
-    ...facts,
-    comparison: readComparison(document),
-    a: readStored(aDocument, isReport),
-    b: readStored(bDocument, isReport),
-  };
+export const lockOrdered = (tx: Transaction, actor: Actor, id: string): Promise<OrderedComparison> =>
+  read(tx, actor, id, `${ordered} FOR UPDATE OF c`);
+
+/** The same to look at, holding nothing. */
+export const readOrdered = (tx: Transaction, actor: Actor, id: string): Promise<OrderedComparison> =>
+  read(tx, actor, id, ordered);
+
+async function read(tx: Transaction, actor: Actor, id: string, text: string): Promise<OrderedComparison> {
+  const rows = await tx.$queryRawUnsafe<Row[]>(text, actor.organizations(), actor.organizations("buyer"), id);
+  const { document, answer, aDocument, bDocument, ...facts } = found(rows[0], "comparison");
+  const comparison = readComparison(document);
+  const [a, b] = [readStored(aDocument, isReport), readStored(bDocument, isReport)];
+  const stored = answer ?? (await fillAnswer(tx, id, { comparison, a, b }));
+  return { ...facts, comparison, answer: readStored(stored, isAnswer), a, b };
 }

@@ -1,4 +1,4 @@
-import { matterWords, unanswered } from "@evenhand/decision/open-matters";
+import { unanswered } from "@evenhand/decision/matter-answers";
 import type { DecisionRequest } from "@evenhand/shared/http/summaries";
 import type { Summary } from "@evenhand/shared/summary";
 import { ProblemError } from "../../platform/problems/problem-error.ts";
@@ -6,19 +6,22 @@ import { ProblemError } from "../../platform/problems/problem-error.ts";
 const why = {
   "not-answered": "say what you will do about it",
   "no-words": "say in your own words, at least ten characters, what you know of it and why",
+  "same-words": "say what you know of this one by itself: these words stand at another matter already",
+  "not-open": "this is none of the summary's open matters; leave it out",
 } as const;
 
 /** @throws ProblemError `matters-unanswered` naming each */
 export function checkAcknowledged({ openMatters }: Summary, { acknowledgements }: DecisionRequest): void {
   const open = unanswered(openMatters, acknowledgements);
   if (open.length === 0) return;
+  const names = new Map(openMatters.map(({ id, name }) => [id, name]));
   throw new ProblemError(
     "matters-unanswered",
     "Say of each matter that stops the money or can hurt somebody what you will do about it. Each is named.",
     {
       problems: open.map(({ matter, because }) => ({
         at: "/acknowledgements",
-        reason: `${matterWords(matter)}: ${why[because]}`,
+        reason: `${names.get(matter) ?? matter}: ${why[because]}`,
       })),
     },
   );

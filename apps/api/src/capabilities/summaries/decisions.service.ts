@@ -13,6 +13,7 @@ import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { NoticesService } from "../notices/index.ts";
 import { checkAcknowledged, checkCounter } from "./decision-checks.ts";
+import { DecisionDraftsService } from "./decision-drafts.service.ts";
 import { decisionDetail, decisionList } from "./summaries.queries.ts";
 import { type HeldSummary, SummariesService } from "./summaries.service.ts";
 
@@ -25,6 +26,7 @@ export class DecisionsService {
     private readonly ids: Ids,
     private readonly summaries: SummariesService,
     private readonly notices: NoticesService,
+    private readonly drafts: DecisionDraftsService,
   ) {}
 
   /** Declining is free; the other two need that nothing moved since. */
@@ -136,6 +138,7 @@ export class DecisionsService {
         decidedAt: this.clock.now(),
       },
     });
+    await this.drafts.drop(tx, held.id);
     await this.notices.tell(tx, {
       organization: dealerId,
       kind: "decision-made",

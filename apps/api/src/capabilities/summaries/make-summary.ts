@@ -1,14 +1,15 @@
-import type { Comparison, Entry } from "@evenhand/shared/comparison";
+import type { Entry } from "@evenhand/shared/comparison";
 import type { CostTable } from "@evenhand/shared/cost-table";
-import type { Report } from "@evenhand/shared/report";
 import { isDecisive, type Severity, severityRank } from "@evenhand/shared/severity";
-import type { Summary, SummaryCost, SummaryItem, SummarySource } from "@evenhand/shared/summary";
-import { costsAtStake } from "@evenhand/decision/costs-at-stake";
+import type { Summary, SummaryItem, SummarySource } from "@evenhand/shared/summary";
 import { isFoundBad } from "@evenhand/comparison/found-bad";
-import { costSum } from "@evenhand/decision/cost-sum";
-import { openMatters } from "@evenhand/decision/open-matters";
+import { saidOf } from "@evenhand/matters/headline";
+import { openMatters } from "@evenhand/matters/open-matters";
+import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import type { OrderedComparison } from "../comparisons/index.ts";
+import { summaryCostOf } from "./cost-at-stake.ts";
+import { summaryMatters } from "./summary-matters.ts";
 
 export type SummaryParts = {
   id: string;
@@ -21,9 +22,9 @@ export type SummaryParts = {
 
 /** Codes; the sentences are worded where they are shown. */
 const cautions = ["not-a-certificate", "not-a-valuation", "not-a-contract", "local-law", "licensed-mechanic"];
-const draws = 10_000;
+const sheet = compileSheet(sheetVersion1);
 
-const toItem = (entry: Entry, index: number): SummaryItem => ({
+const toItem = (entry: Entry, index: number, { a, b }: OrderedComparison): SummaryItem => ({
   entry: index,
   item: entry.item,
   position: entry.position,
@@ -33,81 +34,80 @@ const toItem = (entry: Entry, index: number): SummaryItem => ({
   severity: entry.severity,
   found: isFoundBad(entry),
   reason: entry.reason,
+  said: {
+    stated: saidOf(entry, "a", { a, b, sheet }) ?? null,
+    found: saidOf(entry, "b", { a, b, sheet }) ?? null,
+  },
 });
-
-/** What a purchase can turn on and nobody saw, gravest first. */
-function unseenOf({ entries }: Comparison): SummaryItem[] {
-  return entries
-    .flatMap((entry, index) =>
-      entry.outcome === "unseen" && isDecisive(entry.severity) ? [toItem(entry, index)] : [],
-    )
-    .toSorted((one, other) => rankOf(one.severity) - rankOf(other.severity) || one.entry - other.entry);
-}
 
 const rankOf = (severity: Severity | null): number => severityRank(severity ?? "small");
 
 /** The lines of entries by their indexes. */
-function linesAt({ entries }: Comparison, indexes: readonly number[]): SummaryItem[] {
-  return indexes.flatMap((index) => {
-    const entry = entries[index];
-    return entry === undefined ? [] : [toItem(entry, index)];
+const linesAt = (ordered: OrderedComparison, indexes: readonly number[]): SummaryItem[] =>
+  indexes.flatMap((index) => {
+    const entry = ordered.comparison.entries[index];
+    return entry === undefined ? [] : [toItem(entry, index, ordered)];
   });
-}
 
-/** Drawn with a seed from the comparison's own hash: the same summary, the same figures. */
-function costOf(comparison: Comparison, hash: string, inspection: Report, table: CostTable): SummaryCost {
-  const atStake = costsAtStake({ comparison, found: inspection, sheet: sheetVersion1, table });
-  const seed = Number.parseInt(hash.slice(0, 8), 16);
-  const sum = costSum(atStake.costs, { correlation: atStake.correlation, draws, seed });
+const indexesOf = ({ comparison }: OrderedComparison, is: (entry: Entry) => boolean): number[] =>
+  comparison.entries.flatMap((entry, index) => (is(entry) ? [index] : []));
+
+/** Gravest first. */
+const gravest = (items: SummaryItem[]): SummaryItem[] =>
+  items.toSorted((one, other) => rankOf(one.severity) - rankOf(other.severity) || one.entry - other.entry);
+
+/** What is counted and listed of the comparison's lines. */
+function listsOf(ordered: OrderedComparison): Pick<Summary, "inDoubt" | "unseen" | "bothBad"> {
+  const { entries, order } = ordered.comparison;
+  const isAdmitted = (entry: Entry | undefined): boolean => entry?.standing === "agreed-fault";
+  const isUnseen = ({ outcome, severity }: Entry): boolean => outcome === "unseen" && isDecisive(severity);
   return {
-    currency: atStake.currency,
-    table: table.name,
-    rows: atStake.costs.map(({ row, entries, probability, low, likely, high }) => ({
-      row,
-      entries: [...entries],
-      probability,
-      low: Math.round(low),
-      likely: Math.round(likely),
-      high: Math.round(high),
-    })),
-    unset: [...new Set(atStake.unset.map(({ row }) => row))],
-    total: { low: Math.round(sum.p10), likely: Math.round(sum.p50), high: Math.round(sum.p90) },
-    draws,
-    seed,
+    // What both say is bad ranks among them, and nobody doubts it.
+    inDoubt: linesAt(
+      ordered,
+      order.filter((index) => !isAdmitted(entries[index])),
+    ),
+    // What a purchase can turn on and nobody saw.
+    unseen: gravest(linesAt(ordered, indexesOf(ordered, isUnseen))),
+    bothBad: gravest(linesAt(ordered, indexesOf(ordered, isAdmitted))),
   };
 }
 
 const versionOf = ({ id, version, seal }: OrderedComparison["statement"]) => ({ id, version, seal });
 
+/** Whose car, which reports, which comparison. */
+const factsOf = (ordered: OrderedComparison) => ({
+  vehicle: { id: ordered.vehicleId, ...ordered.comparison.vehicle },
+  dealer: ordered.dealerId,
+  inspector: ordered.inspectorId,
+  comparison: { id: ordered.id, engine: ordered.engine, hash: ordered.hash },
+  statement: versionOf(ordered.statement),
+  inspection: versionOf(ordered.inspection),
+});
+
 /** The snapshot the buyer decides on. Nothing in it is looked up again later. */
-export function makeSummary({ id, createdAt, ordered, releases, costTable, sources }: SummaryParts): Summary {
-  const { comparison, hash } = ordered;
+export function makeSummary(parts: SummaryParts): Summary {
+  const { id, createdAt, ordered, releases, costTable, sources } = parts;
+  const { comparison, answer } = ordered;
+  const matters = [...answer.matters, ...answer.unknown].map(({ matter }) => matter);
   return {
     format: "evenhand-summary",
-    version: 1,
+    version: 2,
     id,
     createdAt: createdAt.toISOString(),
-    vehicle: { id: ordered.vehicleId, ...comparison.vehicle },
-    dealer: ordered.dealerId,
-    inspector: ordered.inspectorId,
-    comparison: { id: ordered.id, engine: ordered.engine, hash },
-    statement: versionOf(ordered.statement),
-    inspection: versionOf(ordered.inspection),
+    ...factsOf(ordered),
     standings: comparison.standings,
     coverage: comparison.coverage.whole,
-    // What both say is bad ranks among them, and nobody doubts it.
-    inDoubt: linesAt(
-      comparison,
-      comparison.order.filter((index) => comparison.entries[index]?.standing !== "agreed-fault"),
-    ),
-    unseen: unseenOf(comparison),
-    openMatters: openMatters(comparison.entries).map(({ matter, severity, entries }) => ({
-      matter,
-      severity,
-      lines: linesAt(comparison, entries),
+    ...listsOf(ordered),
+    matters: summaryMatters(matters, releases),
+    openMatters: openMatters(matters).map((open) => ({
+      ...open,
+      matters: [...open.matters],
+      lines: linesAt(ordered, open.lines),
     })),
+    broken: comparison.crossChecks.filter(({ verdict }) => verdict === "breaks"),
     releases,
-    cost: costTable === null ? null : costOf(comparison, hash, ordered.b, costTable),
+    cost: costTable === null ? null : summaryCostOf(ordered, costTable),
     cautions,
     sources: [...sources],
   };

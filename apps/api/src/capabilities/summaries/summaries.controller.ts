@@ -7,10 +7,13 @@ import {
   SummaryQuery,
   SummaryRequest,
 } from "@evenhand/shared/http/summaries";
+import { DecisionDraft } from "@evenhand/shared/summary";
 import { By, Id, IfMatch } from "../../platform/access/parameters.ts";
 import { Route } from "../../platform/access/route.ts";
 import { Actor } from "../../platform/auth/actor.ts";
+import { AnswerCostService } from "./answer-cost.service.ts";
 import { CostTablesService } from "./cost-tables.service.ts";
+import { DecisionDraftsService } from "./decision-drafts.service.ts";
 import { DecisionsService } from "./decisions.service.ts";
 import { SummariesService } from "./summaries.service.ts";
 
@@ -20,7 +23,14 @@ export class SummariesController {
     private readonly summaries: SummariesService,
     private readonly decisions: DecisionsService,
     private readonly costTables: CostTablesService,
+    private readonly answerCosts: AnswerCostService,
+    private readonly drafts: DecisionDraftsService,
   ) {}
+
+  @Route("comparisons.cost")
+  cost(@By() actor: Actor, @Id() comparison: string) {
+    return this.answerCosts.get(actor, comparison);
+  }
 
   @Route("costTable.get")
   getCostTable(@By() actor: Actor) {
@@ -68,6 +78,16 @@ export class SummariesController {
   @Route("summaries.document")
   document(@By() actor: Actor, @Id() id: string) {
     return this.summaries.document(actor, id);
+  }
+
+  @Route("summaries.draft")
+  draft(
+    @By() actor: Actor,
+    @Id() id: string,
+    @IfMatch() revision: number,
+    @Body({ schema: DecisionDraft }) body: DecisionDraft,
+  ) {
+    return this.drafts.put(actor, id, revision, body);
   }
 
   @Route("summaries.decide")

@@ -7,7 +7,8 @@ import {
   type SummarySeen,
 } from "@evenhand/shared/http/summaries";
 import { sealDocument } from "@evenhand/record/seal";
-import { Summary } from "@evenhand/shared/summary";
+import { asSummary } from "@evenhand/shared/as-summary";
+import { StoredSummary, type Summary } from "@evenhand/shared/summary";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { sha256Hex } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
@@ -18,6 +19,7 @@ import { JsonText } from "../../platform/http/json-text.ts";
 import { found } from "../../platform/problems/problem-error.ts";
 import { ComparisonsService, type OrderedComparison } from "../comparisons/index.ts";
 import { CostTablesService } from "./cost-tables.service.ts";
+import { DecisionDraftsService } from "./decision-drafts.service.ts";
 import { makeSummary } from "./make-summary.ts";
 import { nameFindings } from "./moved-findings.ts";
 import { decisionOfSummary, summaryDocument, summaryList } from "./summaries.queries.ts";
@@ -39,6 +41,7 @@ export class SummariesService {
     private readonly ids: Ids,
     private readonly comparisons: ComparisonsService,
     private readonly costTables: CostTablesService,
+    private readonly drafts: DecisionDraftsService,
   ) {}
 
   /** Takes a snapshot of how things stand, for the buyer to decide on. */
@@ -99,6 +102,7 @@ export class SummariesService {
         createdAt: held.createdAt.toISOString(),
         moved: await this.findMoved(tx, held),
         decision: row === undefined ? null : Decision.parse(row.decision),
+        draft: await this.drafts.read(tx, id),
       };
     });
   }
@@ -119,8 +123,8 @@ export class SummariesService {
     const where = { id, buyerId: { in: actor.organizations("buyer") } };
     const row = found(await tx.summary.findFirst({ where }), "summary");
     const ordered = await this.comparisons.lockOrdered(tx, actor, row.comparisonId);
-    const summary = Summary.parse(JSON.parse(Buffer.from(row.document).toString("utf8")));
-    return { id, hash: row.hash, createdAt: row.createdAt, ordered, summary };
+    const stored = StoredSummary.parse(JSON.parse(Buffer.from(row.document).toString("utf8")));
+    return { id, hash: row.hash, createdAt: row.createdAt, ordered, summary: asSummary(stored) };
   }
 
   /** What the summary was made from that has moved since. */

@@ -57,6 +57,7 @@ export const growths: Readonly<Record<string, Growth>> = {
   firm_handbook: { kept: "one a firm" },
   firm_instruments: { kept: "one a firm" },
   summary: { kept: evidence },
+  decision_draft: { kept: "one a summary, gone once it is decided" },
   decision: { kept: evidence },
   demo_load: { kept: "one a demo" },
   inspector_calendar: { kept: work },

@@ -1,3 +1,4 @@
+import type { Mark } from "@evenhand/shared/comparison";
 import type { Outcome, Standing } from "@evenhand/shared/outcome";
 import type { Severity } from "@evenhand/shared/severity";
 
@@ -26,6 +27,19 @@ export const standings = [
   "not-contradicted",
   "confirmed",
 ] as const satisfies readonly Standing[];
+
+/** Marks that a line's standing and sentence do not say already. */
+export const marks = [
+  "both-bad",
+  "over-limit",
+  "by-eye",
+  "hedged",
+  "second-hand",
+  "no-yardstick",
+  "only-as-declared",
+  "perhaps-unit",
+  "perhaps-other-side",
+] as const satisfies readonly Mark[];
 
 /** What a purchase turns on. */
 export const decisive: ReadonlySet<Severity | null> = new Set(["halt", "danger", "worth"]);

@@ -1,17 +1,19 @@
 import type { Mark } from "@evenhand/shared/comparison";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
-import { OutcomeSign } from "../../ui/OutcomeSign";
 import { EntryFigures } from "../../entities/comparison/EntryFigures";
+import { LineActions } from "./LineActions";
 import { LimitCalls } from "./LimitCalls";
 import styles from "./EntryDetail.module.css";
 import type { ComparisonSource, Row } from "../../entities/comparison/model";
+import { marks } from "../../entities/comparison/terms";
 import { checkSentence, entrySentence } from "../../entities/comparison/sentences";
 import { SideFacts } from "./SideFacts";
 
 interface Props {
   readonly row: Row;
   readonly source: ComparisonSource;
+  readonly onLay?: (at: number) => void;
 }
 
 /** Readings of one side alone that would settle a line that is consistent or in doubt. */
@@ -38,60 +40,64 @@ const Chance = ({ row }: { readonly row: Row }) => {
   return <p className={styles.settle}>{t("settle.chance", { q })}</p>;
 };
 
-const said = [
-  "both-bad",
-  "over-limit",
-  "by-eye",
-  "hedged",
-  "second-hand",
-  "no-yardstick",
-  "only-as-declared",
-  "perhaps-unit",
-  "perhaps-other-side",
-] as const satisfies readonly Mark[];
-
 /** Marks that the line's standing and sentence do not say already. */
-const isSaid = (mark: Mark): mark is (typeof said)[number] => said.some((one) => one === mark);
+const isSaid = (mark: Mark): mark is (typeof marks)[number] => marks.some((one) => one === mark);
 
-/** What lies behind one line: the sentence, the figures, both sides' grounds, limits, rules, and what would settle it. */
-export const EntryDetail = ({ row, source }: Props) => {
+const Rules = ({ broken }: Pick<Row, "broken">) => {
   const t = useText();
-  const { entry, broken } = row;
-  const marks = entry.marks.filter(isSaid);
+  if (broken.length === 0) return null;
+  return (
+    <section className={styles.rules}>
+      <h4>{t("entry.rules", { count: broken.length })}</h4>
+      <ul>
+        {broken.map((check) => (
+          <li key={`${check.rule}${check.reason}`}>{checkSentence(check)}</li>
+        ))}
+      </ul>
+    </section>
+  );
+};
+
+/** Figures stand folded: words come first. */
+const Arithmetic = ({ row }: { readonly row: Row }) => {
+  const t = useText();
+  const { figures, limits = [] } = row.entry;
+  if (figures === undefined && limits.length === 0) return null;
+  return (
+    <>
+      {figures && (
+        <div className={styles.figures}>
+          <EntryFigures figures={figures} limits={limits} />
+        </div>
+      )}
+      {limits.length > 0 && <LimitCalls limits={limits} />}
+      <Settle row={row} />
+      <details className={styles.settle}>
+        <summary>{t("whole.arithmetic")}</summary>
+        <Chance row={row} />
+        <p>{t(`outcome.${row.entry.outcome}.means`)}</p>
+      </details>
+    </>
+  );
+};
+
+/** What lies behind one line: the sentence, the figures, both sides' grounds, limits, rules, what would settle it and what to do. */
+export const EntryDetail = ({ row, source, onLay }: Props) => {
+  const t = useText();
+  const said = row.entry.marks.filter(isSaid);
   return (
     <div className={styles.detail}>
       <p className={styles.sentence}>{entrySentence(source, row)}</p>
-      {marks.length > 0 && (
-        <p className={styles.settle}>{marks.map((mark) => t(`mark.${mark}`)).join(" · ")}</p>
+      {said.length > 0 && (
+        <p className={styles.settle}>{said.map((mark) => t(`mark.${mark}`)).join(" · ")}</p>
       )}
-      {entry.figures && (
-        <div className={styles.figures}>
-          <EntryFigures figures={entry.figures} limits={entry.limits ?? []} />
-        </div>
-      )}
-      {entry.limits && entry.limits.length > 0 && <LimitCalls limits={entry.limits} />}
-      {broken.length > 0 && (
-        <section className={styles.rules}>
-          <h4>{t("entry.rules", { count: broken.length })}</h4>
-          <ul>
-            {broken.map((check) => (
-              <li key={`${check.rule}${check.reason}`}>{checkSentence(check)}</li>
-            ))}
-          </ul>
-        </section>
-      )}
+      <LineActions row={row} onLay={onLay} />
+      <Arithmetic row={row} />
+      <Rules broken={row.broken} />
       <div className={styles.sides}>
         <SideFacts side="a" row={row} source={source} />
         <SideFacts side="b" row={row} source={source} />
       </div>
-      <Settle row={row} />
-      <Chance row={row} />
-      {row.item && (
-        <p className={styles.how}>
-          <OutcomeSign outcome={entry.outcome} size={18} bare /> {t(`outcome.${entry.outcome}.means`)}{" "}
-          {t("entry.how", { how: row.item.how })}
-        </p>
-      )}
     </div>
   );
 };

@@ -8,7 +8,7 @@ import {
   type AnswerContext,
   type AnswerWords,
 } from "../../entities/sheet/answer-text";
-import styles from "./EntryRow.module.css";
+import styles from "./LineRow.module.css";
 import type { ComparisonSource, Row } from "../../entities/comparison/model";
 
 export type Side = "a" | "b";

@@ -1,3 +1,5 @@
+import type { Outcome } from "@evenhand/shared/outcome";
+import type { Answer } from "@evenhand/shared/page-one";
 import type { Row } from "../../entities/comparison/model";
 import type { ComparisonSearch } from "./search";
 import { spelled } from "../../entities/sheet/sheet-index";
@@ -15,14 +17,61 @@ export const matches = (row: Row, search: ComparisonSearch): boolean =>
   (search.severity === undefined || row.entry.severity === search.severity) &&
   (search.section === undefined || row.section?.id === search.section) &&
   (search.station === undefined || row.station === search.station) &&
+  (search.mark === undefined || row.entry.marks.includes(search.mark)) &&
   (search.q === undefined || matchesWords(row, search.q));
 
-export const isFiltered = ({ outcome, standing, severity, section, station, q }: ComparisonSearch): boolean =>
-  [outcome, standing, severity, section, station, q].some((one) => one !== undefined);
+/** Every filter taken away; the order stays. */
+export const noFilter: Partial<ComparisonSearch> = {
+  outcome: undefined,
+  standing: undefined,
+  severity: undefined,
+  section: undefined,
+  station: undefined,
+  mark: undefined,
+  matter: undefined,
+  q: undefined,
+};
 
-/** What is seen, sound and was not stated counts in coverage only; it is listed when asked for by search or place. */
-export const visibleRows = (rows: readonly Row[], search: ComparisonSearch): readonly Row[] =>
-  rows.filter((row) => row.entry.coverageOnly !== true && matches(row, search));
+export const isFiltered = (search: ComparisonSearch): boolean =>
+  [
+    search.outcome,
+    search.standing,
+    search.severity,
+    search.section,
+    search.station,
+    search.mark,
+    search.matter,
+    search.q,
+  ].some((one) => one !== undefined);
+
+/** The lines of the matter that is asked for by its place; `undefined` where none is. */
+export const linesOfMatter = (
+  { matters, unknown }: Pick<Answer, "matters" | "unknown">,
+  place: number | undefined,
+): ReadonlySet<number> | undefined => {
+  const one = place === undefined ? undefined : [...matters, ...unknown][place];
+  return one === undefined ? undefined : new Set(one.matter.lines);
+};
+
+/** What is seen, sound and was not stated counts in coverage only and is not listed. */
+export const visibleRows = (
+  rows: readonly Row[],
+  search: ComparisonSearch,
+  ofMatter?: ReadonlySet<number>,
+): readonly Row[] =>
+  rows.filter(
+    (row) =>
+      row.entry.coverageOnly !== true &&
+      matches(row, search) &&
+      (ofMatter === undefined || ofMatter.has(row.at)),
+  );
+
+/** How many lines of each outcome. */
+export const countsOf = (rows: readonly Row[]): Partial<Record<Outcome, number>> => {
+  const counts: Partial<Record<Outcome, number>> = {};
+  for (const { entry } of rows) counts[entry.outcome] = (counts[entry.outcome] ?? 0) + 1;
+  return counts;
+};
 
 export interface Group {
   readonly id: string;

@@ -1,8 +1,9 @@
 import { SEVERITIES } from "@evenhand/shared/terms";
 import type { Outcome, Standing } from "@evenhand/shared/outcome";
+import type { Mark } from "@evenhand/shared/comparison";
 import type { Severity } from "@evenhand/shared/severity";
 import { text, whole, type RawSearch } from "../../service/search";
-import { outcomeOrder, standings } from "../../entities/comparison/terms";
+import { marks, outcomeOrder, standings } from "../../entities/comparison/terms";
 import { oneOf } from "../../service/one-of";
 
 const VIEWS = ["answer", "items", "whole", "checks"] as const;
@@ -18,6 +19,9 @@ export interface ComparisonSearch {
   readonly severity?: Severity;
   readonly section?: string;
   readonly station?: string;
+  readonly mark?: Mark;
+  /** Place of a matter among all of the answer's, from 0. */
+  readonly matter?: number;
   readonly q?: string;
   /** Index of the line that is open. */
   readonly open?: number;
@@ -38,6 +42,8 @@ export const comparisonSearch = (raw: RawSearch): ComparisonSearch => ({
   severity: oneOf(SEVERITIES, raw["severity"]),
   section: text(raw["section"]),
   station: text(raw["station"]),
+  mark: oneOf(marks, raw["mark"]),
+  matter: whole(raw["matter"]),
   q: text(raw["q"]),
   open: whole(raw["open"]),
 });

@@ -1,25 +1,27 @@
-import { Button, Checkbox, Textarea, TextInput } from "@mantine/core";
+import { Button, Textarea, TextInput } from "@mantine/core";
 import type { SummarySeen } from "@evenhand/shared/http/summaries";
 import type { Summary } from "@evenhand/shared/summary";
 import { useMutation, useQueryClient } from "@tanstack/react-query";
-import { useReducer, type FormEvent } from "react";
+import { useState, type FormEvent } from "react";
 import { call } from "../../service/client";
 import { useText } from "../../strings/text";
 import { Panel } from "../../ui/Page";
+import { ProblemNotice } from "../../ui/ProblemNotice";
 import { Choices } from "../../entities/answer/Choices";
 import { DecisionProblem } from "./DecisionProblem";
 import {
   decideAfter,
   decisionKinds,
   decisionOf,
-  emptyDecision,
+  formOf,
   mayDecide,
   type DecideForm,
   type DecisionKind,
 } from "./decide-form";
-import { leftOpen } from "./matter-answers";
-import { Matters } from "./Matters";
+import { openOf } from "./matter-answers";
 import styles from "./Summary.module.css";
+import { useKeptDraft } from "./use-kept-draft";
+import { Walk } from "./Walk";
 
 interface Props {
   readonly summary: Summary;
@@ -87,18 +89,6 @@ const KindChoice = ({ form, onChange }: PartProps) => {
   );
 };
 
-const Understood = ({ form, onChange }: PartProps) => {
-  const t = useText();
-  return (
-    <Checkbox
-      size="md"
-      label={t("decide.understood")}
-      checked={form.understood}
-      onChange={(event) => onChange({ understood: event.currentTarget.checked })}
-    />
-  );
-};
-
 interface SendProps {
   readonly kind: DecisionKind;
   readonly ready: boolean;
@@ -110,7 +100,8 @@ interface SendProps {
 const Send = ({ kind, ready, sending, open }: SendProps) => {
   const t = useText();
   return (
-    <div>
+    <div className={styles.send}>
+      {kind === "approve" && <p>{t("decide.understood")}</p>}
       <Button type="submit" size="md" disabled={!ready} loading={sending}>
         {t(`decide.${kind}.do`)}
       </Button>
@@ -121,39 +112,57 @@ const Send = ({ kind, ready, sending, open }: SendProps) => {
   );
 };
 
+/** Said from what the service answered, never before. */
+const Kept = ({ draft }: { readonly draft: ReturnType<typeof useKeptDraft> }) => {
+  const t = useText();
+  if (draft.error !== null) return <ProblemNotice error={draft.error} />;
+  if (!draft.isKept || draft.isKeeping) return null;
+  return <output className={styles.note}>{t("decide.kept")}</output>;
+};
+
+/** What is chosen and typed, kept as it goes. */
+const useForm = ({ seen }: Props) => {
+  const draft = useKeptDraft(seen.id, seen.draft);
+  const [form, setForm] = useState(() => formOf(seen.draft.draft));
+  const change = (changed: Partial<DecideForm>): void => {
+    const next = decideAfter(form, changed);
+    setForm(next);
+    draft.keep(next);
+  };
+  return { form, change, draft };
+};
+
 /** Approve, counter or decline exactly what is on this page. */
 export const Decide = (props: Props) => {
   const t = useText();
   const { summary, seen } = props;
   const matters = summary.openMatters;
-  const [form, change] = useReducer(decideAfter, emptyDecision);
+  const { form, change, draft } = useForm(props);
   const { kind } = form;
   const decide = useDecide(props, form);
+  const ready = mayDecide(form, matters);
   const submit = (event: FormEvent): void => {
     event.preventDefault();
-    if (kind !== undefined && mayDecide(form, matters)) decide.mutate(kind);
+    if (kind !== undefined && ready) decide.mutate(kind);
   };
+  const open = openOf(matters, form.answers).length;
   return (
-    <div className="no-print">
-      <Panel title={t("decide.title")} hint={t("decide.hint")}>
-        <form className={styles.form} onSubmit={submit}>
-          <KindChoice form={form} onChange={change} />
-          {kind === "approve" && matters.length > 0 && (
-            <Matters summary={summary} answers={form.answers} onAnswers={(answers) => change({ answers })} />
-          )}
-          {kind === "counter" && <CounterFields form={form} onChange={change} />}
-          {kind === "approve" && <Understood form={form} onChange={change} />}
-          {decide.error !== null && <DecisionProblem error={decide.error} comparison={seen.comparison} />}
-          {kind !== undefined && (
-            <Send
-              kind={kind}
-              ready={mayDecide(form, matters)}
-              sending={decide.isPending}
-              open={leftOpen(matters, form.answers)}
-            />
-          )}
-        </form>
-      </Panel>
-    </div>
+    <Panel title={t("decide.title")} hint={t("decide.hint")}>
+      <form className={`${styles.form} no-print`} onSubmit={submit}>
+        <KindChoice form={form} onChange={change} />
+        {kind === "approve" && matters.length > 0 && (
+          <Walk
+            comparison={summary.comparison.id}
+            matters={matters}
+            answers={form.answers}
+            onAnswers={(answers) => change({ answers })}
+          />
+        )}
+        {kind === "counter" && <CounterFields form={form} onChange={change} />}
+        {decide.error !== null && <DecisionProblem error={decide.error} comparison={seen.comparison} />}
+        {kind !== undefined && <Send kind={kind} ready={ready} sending={decide.isPending} open={open} />}
+        <Kept draft={draft} />
+      </form>
+    </Panel>
   );
 };

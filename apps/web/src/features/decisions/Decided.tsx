@@ -1,35 +1,50 @@
-import { matterWords } from "@evenhand/decision/open-matters";
 import type { Decision } from "@evenhand/shared/http/summaries";
+import type { OpenMatter } from "@evenhand/shared/summary";
 import type { ReactNode } from "react";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import { moneyText } from "../../ui/money";
 import { Facts, Panel } from "../../ui/Page";
-import { capital } from "../../entities/sheet/sheet-index";
 
-/** What was decided, on which hash, in which words. */
-export const Decided = ({ decision }: { readonly decision: Decision }) => {
+interface Props {
+  readonly decision: Decision;
+  readonly matters: readonly OpenMatter[];
+}
+
+type Rows = readonly (readonly [string, ReactNode])[];
+
+const useMatterFacts = ({ decision, matters }: Props): Rows => {
+  const t = useText();
+  const headlines = new Map(matters.map(({ id, headline }) => [id, headline]));
+  return decision.acknowledgements.map(({ matter, answer, words }) => {
+    const said = t(`decided.matter.${answer}`);
+    return [headlines.get(matter) ?? matter, words === undefined ? said : `${said}: “${words}”`];
+  });
+};
+
+const useAnswerFacts = ({ answer }: Decision): Rows => {
   const t = useText();
   const intl = useIntl();
-  const when = (instant: string): string =>
-    intl.formatDate(instant, { dateStyle: "long", timeStyle: "short" });
-  const rows: (readonly [string, ReactNode])[] = [
-    [t("decided.when"), when(decision.decidedAt)],
-    [t("summary.hash"), <code key="hash">{decision.hash}</code>],
+  if (answer === null) return [];
+  const date = intl.formatDate(answer.answeredAt, { dateStyle: "long", timeStyle: "short" });
+  const said = [t("decided.answer"), t(`decided.answer.${answer.answer}`, { date })] as const;
+  return answer.note === null ? [said] : [said, [t("decided.note"), answer.note]];
+};
+
+/** What was decided, on which hash, in which words. */
+export const Decided = (props: Props) => {
+  const t = useText();
+  const intl = useIntl();
+  const { decision } = props;
+  const { price, conditions, decidedAt, hash } = decision;
+  const rows: Rows = [
+    [t("decided.when"), intl.formatDate(decidedAt, { dateStyle: "long", timeStyle: "short" })],
+    ...(price === null ? [] : [[t("decide.price"), moneyText(intl, price)] as const]),
+    ...(conditions === null ? [] : [[t("decide.conditions"), conditions] as const]),
+    ...useMatterFacts(props),
+    ...useAnswerFacts(decision),
+    [t("summary.hash"), <code key="hash">{hash}</code>],
   ];
-  if (decision.price !== null) rows.push([t("decide.price"), moneyText(intl, decision.price)]);
-  if (decision.conditions !== null) rows.push([t("decide.conditions"), decision.conditions]);
-  for (const { matter, answer, words } of decision.acknowledgements) {
-    const said = t(`decided.matter.${answer}`);
-    rows.push([capital(matterWords(matter)), words === undefined ? said : `${said}: “${words}”`]);
-  }
-  if (decision.answer !== null) {
-    rows.push([
-      t("decided.answer"),
-      t(`decided.answer.${decision.answer.answer}`, { date: when(decision.answer.answeredAt) }),
-    ]);
-    if (decision.answer.note !== null) rows.push([t("decided.note"), decision.answer.note]);
-  }
   return (
     <Panel title={t(`decided.${decision.decision}`)}>
       <Facts rows={rows} />

@@ -1,3 +1,4 @@
+import { twoFigures } from "@evenhand/decision/two-figures";
 import type { Summary, SummaryItem } from "@evenhand/shared/summary";
 import { Button } from "@mantine/core";
 import { useState } from "react";
@@ -6,6 +7,7 @@ import { useText } from "../../strings/text";
 import { OutcomeSign } from "../../ui/OutcomeSign";
 import { moneyText } from "../../ui/money";
 import { Empty, Facts, Panel, Tag } from "../../ui/Page";
+import { checkSentence, checkTitle } from "../../entities/comparison/sentences";
 import { standings as standingOrder } from "../../entities/comparison/terms";
 import { useItemWords } from "../../entities/sheet/item-words";
 import styles from "./Summary.module.css";
@@ -13,6 +15,7 @@ import styles from "./Summary.module.css";
 interface Props {
   readonly summary: Summary;
 }
+type Release = Summary["releases"][number];
 
 /** How many lines stand how, in words. */
 export const Standings = ({ summary }: Props) => {
@@ -52,26 +55,32 @@ const sameWord: ReadonlySet<string> = new Set([
   "not-comparable",
 ]);
 
-interface ItemProps {
-  readonly item: SummaryItem;
-  readonly folded: boolean;
-}
+/** How it stands, and what was stated beside what was found. */
+const useSaid = (): ((one: SummaryItem) => string) => {
+  const t = useText();
+  return ({ outcome, standing, said }) => {
+    const outcomeWords = t(`outcome.${outcome}`);
+    const stands = sameWord.has(standing) ? outcomeWords : `${outcomeWords} · ${t(`standing.${standing}`)}`;
+    if (said === undefined) return stands;
+    const stated = said.stated ?? t("entry.silent.stated");
+    return t("summary.said", { stated, found: said.found ?? t("entry.silent.found"), stands });
+  };
+};
 
-const Item = ({ item, folded }: ItemProps) => {
+const Item = ({ one, folded }: { readonly one: SummaryItem; readonly folded: boolean }) => {
   const t = useText();
   const words = useItemWords();
-  const { outcome, standing, severity, found } = item;
-  const outcomeWords = t(`outcome.${outcome}`);
+  const said = useSaid();
   return (
     <li data-folded={folded}>
-      <OutcomeSign outcome={outcome} size={30} />
+      <OutcomeSign outcome={one.outcome} size={30} />
       <span>
-        <strong>{words(item)}</strong>
-        <span className={styles.note}>
-          {sameWord.has(standing) ? outcomeWords : `${outcomeWords} · ${t(`standing.${standing}`)}`}
-        </span>
+        <strong>{words(one)}</strong>
+        <span className={styles.note}>{said(one)}</span>
       </span>
-      {severity !== null && <Tag>{t(found ? `severity.${severity}` : `at-stake.${severity}`)}</Tag>}
+      {one.severity !== null && (
+        <Tag>{t(one.found ? `severity.${one.severity}` : `at-stake.${one.severity}`)}</Tag>
+      )}
     </li>
   );
 };
@@ -82,8 +91,8 @@ const Items = ({ items }: { readonly items: readonly SummaryItem[] }) => {
   return (
     <>
       <ol className={styles.items}>
-        {items.map((item, at) => (
-          <Item key={item.entry} item={item} folded={!all && at >= atFirst} />
+        {items.map((one, at) => (
+          <Item key={one.entry} one={one} folded={!all && at >= atFirst} />
         ))}
       </ol>
       {!all && items.length > atFirst && (
@@ -94,6 +103,60 @@ const Items = ({ items }: { readonly items: readonly SummaryItem[] }) => {
         </div>
       )}
     </>
+  );
+};
+
+/** Every matter with how it stands between buyer and dealer. */
+export const SummaryMatters = ({ summary }: Props) => {
+  const t = useText();
+  if (summary.matters.length === 0) return null;
+  return (
+    <Panel title={t("summary.matters", { count: summary.matters.length })}>
+      <ol className={styles.matters}>
+        {summary.matters.map(({ id, headline, found, next, severity, certainty, state }) => (
+          <li key={id}>
+            <strong>{headline}</strong>
+            <Tag>{t(certainty === "unknown" ? `at-stake.${severity}` : `severity.${severity}`)}</Tag>
+            <span className={styles.note}>{found}</span>
+            <span className={styles.note}>
+              {t("summary.matter.next", { next, state: t(`matter.state.${state}`) })}
+            </span>
+          </li>
+        ))}
+      </ol>
+    </Panel>
+  );
+};
+
+/** What figures and codes contradict by themselves. */
+export const BrokenRules = ({ summary }: Props) => {
+  const t = useText();
+  if (summary.broken.length === 0) return null;
+  return (
+    <Panel
+      title={t("summary.broken", { count: summary.broken.length })}
+      hint={t("check.verdict.breaks.hint")}
+    >
+      <ul className={styles.plainList}>
+        {summary.broken.map((check, at) => (
+          <li key={`${check.rule}${at}`}>
+            <strong>{checkTitle(check)}</strong>
+            <span className={styles.note}>{checkSentence(check)}</span>
+          </li>
+        ))}
+      </ul>
+    </Panel>
+  );
+};
+
+/** What both say is bad: nobody disputes it, and it costs like any other. */
+export const BothBad = ({ summary }: Props) => {
+  const t = useText();
+  if (summary.bothBad.length === 0) return null;
+  return (
+    <Panel title={t("summary.both-bad", { count: summary.bothBad.length })} hint={t("summary.both-bad.hint")}>
+      <Items items={summary.bothBad} />
+    </Panel>
   );
 };
 
@@ -123,50 +186,47 @@ export const UnseenItems = ({ summary }: Props) => {
   );
 };
 
-export const ReleasedItems = ({ summary }: Props) => {
+const ReleasedItem = ({ one, item }: { readonly one: Release; readonly item: SummaryItem | undefined }) => {
   const t = useText();
   const words = useItemWords();
+  return (
+    <li>
+      <strong>{item ? words(item) : t("summary.entry", { entry: one.entry + 1 })}</strong>{" "}
+      <Tag strong={one.state === "released"}>{t(`release.state.${one.state}`)}</Tag>
+      {one.reason !== null && <p className={styles.note}>{one.reason}</p>}
+    </li>
+  );
+};
+
+export const ReleasedItems = ({ summary }: Props) => {
+  const t = useText();
   if (summary.releases.length === 0) return null;
+  const lines = summary.openMatters.flatMap((open) => open.lines);
   const items = new Map(
-    [...summary.inDoubt, ...summary.unseen, ...summary.openMatters.flatMap(({ lines }) => lines)].map(
-      (one) => [one.entry, one],
-    ),
+    [...summary.inDoubt, ...summary.unseen, ...summary.bothBad, ...lines].map((one) => [one.entry, one]),
   );
   return (
     <Panel title={t("summary.released")}>
       <ul className={styles.plainList}>
-        {summary.releases.map((one) => {
-          const item = items.get(one.entry);
-          return (
-            <li key={one.id}>
-              <strong>{item ? words(item) : t("summary.entry", { entry: one.entry + 1 })}</strong>{" "}
-              <Tag strong={one.state === "released"}>{t(`release.state.${one.state}`)}</Tag>
-              {one.reason !== null && <p className={styles.note}>{one.reason}</p>}
-            </li>
-          );
-        })}
+        {summary.releases.map((one) => (
+          <ReleasedItem key={one.id} one={one} item={items.get(one.entry)} />
+        ))}
       </ul>
     </Panel>
   );
 };
 
-/** Cost to put right, as a range from the buyer's own table; never one number alone. */
-export const CostRange = ({ summary }: Props) => {
+type Cost = NonNullable<Summary["cost"]>;
+
+const Range = ({ cost }: { readonly cost: Cost }) => {
   const t = useText();
   const intl = useIntl();
-  const { cost } = summary;
-  if (cost === null) {
-    return (
-      <Panel title={t("summary.cost")}>
-        <p className={styles.note}>{t("summary.cost.none")}</p>
-      </Panel>
-    );
-  }
-  const money = (minor: number): string => moneyText(intl, { minor, currency: cost.currency });
+  const money = (minor: number): string =>
+    moneyText(intl, { minor: twoFigures(minor), currency: cost.currency });
   const { low, likely, high } = cost.total;
   const at = (minor: number): string => `${high === 0 ? 0 : (minor / high) * 100}%`;
   return (
-    <Panel title={t("summary.cost")} hint={t("summary.cost.hint", { table: cost.table })}>
+    <>
       <p className={styles.range}>
         {t("summary.cost.range", { low: money(low), likely: money(likely), high: money(high) })}
       </p>
@@ -174,6 +234,23 @@ export const CostRange = ({ summary }: Props) => {
         <span className={styles.span} style={{ left: at(low), right: "0%" }} />
         <span className={styles.likely} style={{ left: at(likely) }} />
       </div>
+    </>
+  );
+};
+
+/** Cost to put right, as a range from the buyer's own table, to two figures; never one number alone. */
+export const CostRange = ({ summary: { cost } }: Props) => {
+  const t = useText();
+  if (cost === null) {
+    return (
+      <Panel title={t("summary.cost")}>
+        <p className={styles.note}>{t("summary.cost.none")}</p>
+      </Panel>
+    );
+  }
+  return (
+    <Panel title={t("summary.cost")} hint={t("summary.cost.hint", { table: cost.table })}>
+      <Range cost={cost} />
       {cost.unset.length > 0 && (
         <p className={styles.note}>{t("summary.cost.unset", { count: cost.unset.length })}</p>
       )}

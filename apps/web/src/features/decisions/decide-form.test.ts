@@ -1,11 +1,18 @@
-import type { Summary } from "@evenhand/shared/summary";
 import { describe, expect, test } from "vitest";
-import { decideAfter, decisionOf, emptyDecision, mayDecide, type DecideForm } from "./decide-form.ts";
+import {
+  decideAfter,
+  decisionOf,
+  draftOf,
+  emptyDecision,
+  formOf,
+  mayDecide,
+  type DecideForm,
+} from "./decide-form.ts";
 
-const matters: Summary["openMatters"] = [
-  { matter: "title", severity: "halt", lines: [] },
-  { matter: "brakes", severity: "danger", lines: [] },
-];
+const matters = [
+  { id: "title", severity: "halt" },
+  { id: "brakes", severity: "danger" },
+] as const;
 const hash = "e".repeat(64);
 const answers = {
   title: { answer: "first", words: "the lien is paid off at closing" },
@@ -14,9 +21,9 @@ const answers = {
 const form = (change: Partial<DecideForm>): DecideForm => decideAfter(emptyDecision, change);
 
 describe("an approval", () => {
-  const whole = form({ kind: "approve", answers, understood: true });
+  const whole = form({ kind: "approve", answers });
 
-  test("goes with every matter answered and understood", () => {
+  test("goes with every matter answered", () => {
     expect(mayDecide(whole, matters)).toBe(true);
     expect(decisionOf("approve", whole, matters, hash)).toEqual({
       decision: "approve",
@@ -29,7 +36,6 @@ describe("an approval", () => {
   });
 
   test.each<[string, Partial<DecideForm>]>([
-    ["not understood", { understood: false }],
     ["nothing answered", { answers: {} }],
     ["one matter not answered", { answers: { title: answers.title } }],
     [
@@ -38,11 +44,6 @@ describe("an approval", () => {
     ],
   ])("does not go: %s", (_, change) => {
     expect(mayDecide(decideAfter(whole, change), matters)).toBe(false);
-  });
-
-  test("of a summary with nothing open still asks whether it is understood", () => {
-    expect(mayDecide(form({ kind: "approve" }), [])).toBe(false);
-    expect(mayDecide(form({ kind: "approve", understood: true }), [])).toBe(true);
   });
 
   test("carries nothing that was typed before for a counter, and is no longer on the page", () => {
@@ -80,5 +81,16 @@ describe("a counter", () => {
 test("one who declines answers for nothing; nothing chosen sends nothing", () => {
   expect(mayDecide(form({ kind: "decline" }), matters)).toBe(true);
   expect(decisionOf("decline", form({ answers }), matters, hash).acknowledgements).toEqual([]);
-  expect(mayDecide(form({ understood: true, answers, price: "1" }), matters)).toBe(false);
+  expect(mayDecide(form({ answers, price: "1" }), matters)).toBe(false);
+});
+
+test("what is kept comes back as it was left, nothing answered with it", () => {
+  const left = form({
+    kind: "approve",
+    answers: { ...answers, tires: { answer: null, words: "begun" } },
+    price: "4",
+  });
+  expect(formOf(draftOf(left))).toEqual(left);
+  expect(formOf(draftOf(emptyDecision))).toEqual(emptyDecision);
+  expect(formOf(null)).toEqual(emptyDecision);
 });

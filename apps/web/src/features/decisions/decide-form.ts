@@ -1,7 +1,7 @@
 import type { DecisionRequest } from "@evenhand/shared/http/summaries";
-import type { Summary } from "@evenhand/shared/summary";
+import type { DecisionDraft, OpenMatter } from "@evenhand/shared/summary";
 import { parseMoney } from "../../ui/money";
-import { acknowledgementsOf, type Answers, leftOpen } from "./matter-answers";
+import { acknowledgementsOf, type Answers, nothingGiven, openOf } from "./matter-answers";
 
 export type DecisionKind = DecisionRequest["decision"];
 export const decisionKinds = ["approve", "counter", "decline"] as const satisfies readonly DecisionKind[];
@@ -14,7 +14,6 @@ export interface DecideForm {
   /** As typed. */
   readonly price: string;
   readonly conditions: string;
-  readonly understood: boolean;
 }
 
 export const emptyDecision: DecideForm = {
@@ -22,7 +21,6 @@ export const emptyDecision: DecideForm = {
   answers: {},
   price: "",
   conditions: "",
-  understood: false,
 };
 
 export const decideAfter = (form: DecideForm, change: Partial<DecideForm>): DecideForm => ({
@@ -32,11 +30,34 @@ export const decideAfter = (form: DecideForm, change: Partial<DecideForm>): Deci
 
 const priceOf = ({ price }: DecideForm) => parseMoney(price, "USD");
 
-/** Whether it may be sent: an approval only with every matter answered and its meaning understood, a counter only with what it asks. */
-export const mayDecide = (form: DecideForm, matters: Summary["openMatters"]): boolean => {
+type Asked = Pick<OpenMatter, "id" | "severity">;
+
+/** As it was left: what is typed is kept with the service, here and on other devices. */
+export const formOf = (draft: DecisionDraft | null): DecideForm =>
+  draft === null
+    ? emptyDecision
+    : {
+        kind: draft.decision ?? undefined,
+        answers: Object.fromEntries(
+          draft.answers.map(({ matter, answer, words }) => [matter, { answer, words }]),
+        ),
+        price: draft.price,
+        conditions: draft.conditions,
+      };
+
+/** What is kept of it. */
+export const draftOf = ({ kind, answers, price, conditions }: DecideForm): DecisionDraft => ({
+  decision: kind ?? null,
+  answers: Object.entries(answers).map(([matter, given]) => ({ matter, ...nothingGiven, ...given })),
+  price,
+  conditions,
+});
+
+/** Whether it may be sent: an approval only with every matter answered, a counter only with what it asks. */
+export const mayDecide = (form: DecideForm, matters: readonly Asked[]): boolean => {
   switch (form.kind) {
     case "approve":
-      return form.understood && leftOpen(matters, form.answers) === 0;
+      return openOf(matters, form.answers).length === 0;
     case "counter":
       return priceOf(form) !== null || form.conditions.trim() !== "";
     case "decline":
@@ -53,7 +74,7 @@ export const mayDecide = (form: DecideForm, matters: Summary["openMatters"]): bo
 export const decisionOf = (
   decision: DecisionKind,
   form: DecideForm,
-  matters: Summary["openMatters"],
+  matters: readonly Asked[],
   hash: string,
 ): DecisionRequest => {
   const counters = decision === "counter";

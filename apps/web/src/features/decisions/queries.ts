@@ -1,3 +1,4 @@
+import { asSummary } from "@evenhand/shared/as-summary";
 import { queryOptions } from "@tanstack/react-query";
 import { call } from "../../service/client";
 import { pagedQuery } from "../../service/pages";
@@ -17,7 +18,7 @@ export const summaryDocumentQuery = (id: string) =>
   queryOptions({
     queryKey: ["summary-document", id],
     staleTime: Number.POSITIVE_INFINITY,
-    queryFn: ({ signal }) => call("summaries.document", { params: { id }, signal }),
+    queryFn: async ({ signal }) => asSummary(await call("summaries.document", { params: { id }, signal })),
   });
 
 export const summariesOfQuery = (comparison: string) =>

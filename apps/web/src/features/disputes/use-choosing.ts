@@ -59,7 +59,7 @@ export const useChoosing = (comparison: string) => {
     done: send.data?.items.length ?? 0,
     choosing,
     send,
-    start: () => setChosen(new Set()),
+    start: (at?: number) => setChosen(new Set(at === undefined ? [] : [at])),
     stop: () => setChosen(null),
   };
 };

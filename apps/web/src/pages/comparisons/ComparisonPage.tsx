@@ -1,4 +1,7 @@
+import type { ComparisonSeen } from "@evenhand/shared/http/comparisons";
+import type { Answer } from "@evenhand/shared/page-one";
 import { Button } from "@mantine/core";
+import { useMediaQuery } from "@mantine/hooks";
 import { IconPrinter } from "@tabler/icons-react";
 import { getRouteApi, Link } from "@tanstack/react-router";
 import { useCallback } from "react";
@@ -15,50 +18,72 @@ import { useCarName } from "../../entities/car/CarName";
 import styles from "./ComparisonPage.module.css";
 import { ComparisonView } from "../../features/comparisons/ComparisonView";
 import { viewOf, type ComparisonSearch } from "../../features/comparisons/search";
-import type { ComparisonSource } from "../../entities/comparison/model";
-import { useComparisonSource } from "../../features/comparisons/use-source";
+import { usePageOne } from "../../features/comparisons/use-page-one";
 
 const route = getRouteApi("/signed-in/comparisons/$comparison");
 
-const Against = ({ source }: { readonly source: ComparisonSource }) => {
+const Side = ({ side, which }: { readonly side: Answer["a"]; readonly which: "a" | "b" }) => {
   const t = useText();
   const intl = useIntl();
-  const side = (which: "a" | "b") => {
-    const report = source[which];
-    const { seal } = source.comparison[which];
-    return (
-      <span className={styles.side} data-side={which}>
-        <strong>{report.author.organization}</strong>
-        <span>
-          {t("comparison.started", {
-            kind: t(`kind.${report.kind}`),
-            date: intl.formatDate(report.visit.started, { dateStyle: "long", timeZone: report.visit.zone }),
-          })}
-          {seal !== null && `, ${t("comparison.sealed")}`}
-        </span>
+  return (
+    <span className={styles.side} data-side={which}>
+      <strong>{side.organization}</strong>
+      <span>
+        {t("comparison.started", {
+          kind: t(`kind.${side.kind}`),
+          date: intl.formatDate(side.started, { dateStyle: "long", timeZone: side.zone }),
+        })}
+        {side.seal !== null && `, ${t("comparison.sealed")}`}
       </span>
-    );
-  };
+    </span>
+  );
+};
+
+const Against = ({ answer }: { readonly answer: Answer }) => {
+  const t = useText();
   return (
     <div className={styles.against}>
-      {side("a")}
+      <Side side={answer.a} which="a" />
       <span className={styles.versus}>{t("comparison.against")}</span>
-      {side("b")}
+      <Side side={answer.b} which="b" />
     </div>
   );
 };
 
-/** The comparison of a statement and an inspection, for the buyer who ordered it. */
-export const ComparisonPage = () => {
+interface ActionsProps {
+  readonly comparison: string;
+  readonly buys: boolean;
+  readonly choosing: boolean;
+  readonly onChoose: () => void;
+}
+
+const Actions = ({ comparison, buys, choosing, onChoose }: ActionsProps) => {
   const t = useText();
-  const name = useCarName();
-  const account = useAccount();
-  const { comparison: id } = route.useParams();
+  return (
+    <>
+      <Button
+        className={styles.print}
+        variant="default"
+        leftSection={<IconPrinter size={18} aria-hidden="true" />}
+        onClick={() => globalThis.print()}
+      >
+        {t("comparison.print")}
+      </Button>
+      {buys && !choosing && (
+        <Button variant="default" onClick={onChoose}>
+          {t("release.start")}
+        </Button>
+      )}
+      {buys && <MakeSummary comparison={comparison} />}
+    </>
+  );
+};
+
+/** The state of the page lies in its address: what it says, and how it is changed. */
+const useSearchState = () => {
   const search = route.useSearch();
-  const view = viewOf(search);
   const navigate = route.useNavigate();
-  const { meta, source, error } = useComparisonSource(id);
-  const choosing = useChoosing(id);
+  const view = viewOf(search);
   const onSearch = useCallback(
     (change: Partial<ComparisonSearch>) =>
       void navigate({
@@ -69,10 +94,64 @@ export const ComparisonPage = () => {
       }),
     [navigate, view],
   );
+  return { search, onSearch };
+};
+
+interface OpenedProps {
+  readonly meta: ComparisonSeen;
+  readonly answer: Answer;
+}
+
+const Opened = ({ meta, answer }: OpenedProps) => {
+  const t = useText();
+  const name = useCarName();
+  const buys = isKind(useAccount(), "buyer");
+  const choosing = useChoosing(meta.id);
+  const { search, onSearch } = useSearchState();
+  // On a phone the answer comes first, and what can be done with it after it.
+  const wide = useMediaQuery("(min-width: 621px)", true, { getInitialValueInEffect: false });
   const choose = (): void => {
     choosing.start();
     onSearch({ view: "items" });
   };
+  const lay = (at: number): void => {
+    if (!choosing.active) choosing.start(at);
+    else choosing.choosing?.onChoose(at, true);
+  };
+  const actions = <Actions comparison={meta.id} buys={buys} choosing={choosing.active} onChoose={choose} />;
+  return (
+    <Page
+      title={name(answer.vehicle)}
+      over={
+        <Link to="/cars/$vehicle" params={{ vehicle: meta.vehicle }}>
+          {t("comparison.back")}
+        </Link>
+      }
+      under={<Against answer={answer} />}
+      actions={wide ? actions : undefined}
+    >
+      <ComparisonView
+        id={meta.id}
+        answer={answer}
+        search={search}
+        onSearch={onSearch}
+        choosing={choosing.choosing}
+        onLay={buys ? lay : undefined}
+        before={choosing.active || choosing.done > 0 ? <ChooseBar choosing={choosing} /> : undefined}
+      />
+      {!wide && <div className={`${styles.actions} no-print`}>{actions}</div>}
+      <p className={styles.foot}>
+        {t("comparison.caution")} {t("comparison.engine", { engine: answer.engine })}.
+      </p>
+    </Page>
+  );
+};
+
+/** The comparison of a statement and an inspection, for the buyer who ordered it. */
+export const ComparisonPage = () => {
+  const t = useText();
+  const { comparison: id } = route.useParams();
+  const { meta, answer, error } = usePageOne(id);
   if (error) {
     return (
       <Page title={t("car.comparison")} narrow>
@@ -80,46 +159,6 @@ export const ComparisonPage = () => {
       </Page>
     );
   }
-  if (!source || !meta) return <Loading />;
-  const buys = isKind(account, "buyer");
-  return (
-    <Page
-      title={name(source.comparison.vehicle)}
-      over={
-        <Link to="/cars/$vehicle" params={{ vehicle: meta.vehicle }}>
-          {t("comparison.back")}
-        </Link>
-      }
-      under={<Against source={source} />}
-      actions={
-        <>
-          <Button
-            className={styles.print}
-            variant="default"
-            leftSection={<IconPrinter size={18} aria-hidden="true" />}
-            onClick={() => globalThis.print()}
-          >
-            {t("comparison.print")}
-          </Button>
-          {buys && !choosing.active && (
-            <Button variant="default" onClick={choose}>
-              {t("release.start")}
-            </Button>
-          )}
-          {buys && <MakeSummary comparison={id} />}
-        </>
-      }
-    >
-      <ComparisonView
-        source={source}
-        search={search}
-        onSearch={onSearch}
-        choosing={choosing.choosing}
-        before={choosing.active || choosing.done > 0 ? <ChooseBar choosing={choosing} /> : undefined}
-      />
-      <p className={styles.foot}>
-        {t("comparison.caution")} {t("comparison.engine", { engine: source.comparison.engine })}.
-      </p>
-    </Page>
-  );
+  if (!answer || !meta) return <Loading />;
+  return <Opened meta={meta} answer={answer} />;
 };

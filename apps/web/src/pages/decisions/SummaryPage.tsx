@@ -1,6 +1,6 @@
-import { Button } from "@mantine/core";
 import type { Decision, SummarySeen } from "@evenhand/shared/http/summaries";
 import type { Summary } from "@evenhand/shared/summary";
+import { Button } from "@mantine/core";
 import { IconPrinter } from "@tabler/icons-react";
 import { useQuery } from "@tanstack/react-query";
 import { getRouteApi, Link } from "@tanstack/react-router";
@@ -20,48 +20,43 @@ import { MovedList } from "../../features/decisions/MovedList";
 import { summaryDocumentQuery, summaryQuery } from "../../features/decisions/queries";
 import styles from "../../features/decisions/Summary.module.css";
 import {
+  BothBad,
+  BrokenRules,
   CostRange,
   InDoubt,
   ReleasedItems,
   Sources,
   Standings,
+  SummaryMatters,
   UnseenItems,
 } from "../../features/decisions/SummaryParts";
 
 const route = getRouteApi("/signed-in/summaries/$summary");
 
-/** What the summary is made of has moved on: a decision on it would be refused. */
-const Moved = ({ seen: { moved, comparison } }: { readonly seen: SummarySeen }) => {
+interface Props {
+  readonly seen: SummarySeen;
+  readonly summary: Summary;
+}
+
+const MovedSince = ({ seen }: Pick<Props, "seen">) => {
   const t = useText();
+  if (seen.moved.length === 0 || seen.decision !== null) return null;
   return (
     <Notice kind="refusal" title={t("summary.moved")}>
-      <MovedList moved={moved} />
+      <MovedList moved={seen.moved} />
       <div className="no-print">
-        <MakeSummary comparison={comparison} again />
+        <MakeSummary comparison={seen.comparison} again />
       </div>
     </Notice>
   );
 };
 
-/** That it was decided just now, and what comes next. */
-const DecidedNow = ({ kind }: { readonly kind: Decision["decision"] }) => {
-  const t = useText();
-  return (
-    <Answered title={t(`decided.${kind}`)}>
-      <p>{t(`decided.next.${kind}`)}</p>
-    </Answered>
-  );
-};
-
-const cautions = ["certificate", "valuation", "contract", "law", "road"] as const;
-
-/** What the summary is not. */
-const SummaryCautions = () => {
+const BeforeDeciding = () => {
   const t = useText();
   return (
     <Panel title={t("summary.cautions")}>
       <ul className={styles.cautions}>
-        {cautions.map((one) => (
+        {(["certificate", "valuation", "contract", "law", "road"] as const).map((one) => (
           <li key={one}>{t(`summary.caution.${one}`)}</li>
         ))}
       </ul>
@@ -69,35 +64,62 @@ const SummaryCautions = () => {
   );
 };
 
-interface Props {
-  readonly summary: Summary;
-  readonly seen: SummarySeen;
-}
+/** What the page is made of, from the matters to the sums. */
+const Parts = ({ summary }: Pick<Props, "summary">) => (
+  <>
+    <SummaryMatters summary={summary} />
+    <Standings summary={summary} />
+    <InDoubt summary={summary} />
+    <BrokenRules summary={summary} />
+    <BothBad summary={summary} />
+    <UnseenItems summary={summary} />
+    <ReleasedItems summary={summary} />
+    <CostRange summary={summary} />
+    <BeforeDeciding />
+  </>
+);
 
-/** The summary line by line, with the decision: to be made at its end, or made and said first. */
-const Contents = ({ summary, seen }: Props) => {
+/** Where it is decided it is said what was decided, and what comes next. */
+const JustDecided = ({
+  decision,
+  matters,
+}: {
+  readonly decision: Decision;
+  readonly matters: Summary["openMatters"];
+}) => {
+  const t = useText();
+  return (
+    <>
+      <Answered title={t(`decided.${decision.decision}`)}>
+        <p>{t(`decided.next.${decision.decision}`)}</p>
+        <p>
+          <Link to="/decisions">{t("nav.decisions")}</Link>
+        </p>
+      </Answered>
+      <Decided decision={decision} matters={matters} />
+    </>
+  );
+};
+
+const Opened = ({ seen, summary }: Props) => {
   const t = useText();
   const [decidedNow, setDecidedNow] = useState(false);
-  const { moved, decision, hash } = seen;
+  const { decision, hash } = seen;
+  const matters = summary.openMatters;
   return (
     <>
       <p className={styles.plain}>{t("summary.plain")}</p>
-      {moved.length > 0 && decision === null && <Moved seen={seen} />}
-      {decision !== null && decidedNow && <DecidedNow kind={decision.decision} />}
-      {decision !== null && <Decided decision={decision} />}
-      <Standings summary={summary} />
-      <InDoubt summary={summary} />
-      <UnseenItems summary={summary} />
-      <ReleasedItems summary={summary} />
-      <CostRange summary={summary} />
-      <SummaryCautions />
+      <MovedSince seen={seen} />
+      {decision !== null && !decidedNow && <Decided decision={decision} matters={matters} />}
+      <Parts summary={summary} />
+      {decision !== null && decidedNow && <JustDecided decision={decision} matters={matters} />}
       {decision === null && <Decide summary={summary} seen={seen} onDecided={() => setDecidedNow(true)} />}
       <Sources summary={summary} hash={hash} />
     </>
   );
 };
 
-const Print = () => {
+const PrintButton = () => {
   const t = useText();
   return (
     <Button
@@ -110,16 +132,16 @@ const Print = () => {
   );
 };
 
-const Whole = ({ summary, seen }: Props) => {
+const Titled = (props: Props) => {
   const t = useText();
   const intl = useIntl();
   const name = useCarName();
-  const { vehicle, createdAt } = summary;
+  const { vehicle, createdAt } = props.summary;
   return (
     <Page
       title={t("summary.title", { car: name(vehicle) })}
       over={
-        <Link to="/comparisons/$comparison" params={{ comparison: seen.comparison }}>
+        <Link to="/comparisons/$comparison" params={{ comparison: props.seen.comparison }}>
           {t("summary.back")}
         </Link>
       }
@@ -127,10 +149,10 @@ const Whole = ({ summary, seen }: Props) => {
         date: intl.formatDate(createdAt, { dateStyle: "long", timeStyle: "short" }),
         identification: vehicle.identification,
       })}
-      actions={<Print />}
+      actions={<PrintButton />}
       narrow
     >
-      <Contents summary={summary} seen={seen} />
+      <Opened {...props} />
     </Page>
   );
 };
@@ -144,5 +166,5 @@ export const SummaryPage = () => {
   const error = seen.error ?? document.error;
   if (error) return <RefusedPage title={t("summary.title.unknown")} error={error} />;
   if (!seen.data || !document.data) return <Loading />;
-  return <Whole key={id} summary={document.data} seen={seen.data} />;
+  return <Titled key={id} seen={seen.data} summary={document.data} />;
 };

@@ -33,6 +33,24 @@ export const answer = {
   "answer.cautions":
     "{count, plural, one {# caution} other {# cautions}} for whoever looks again, opens something or drives it",
   "answer.cost": "Cost to put right",
-  "answer.cost.where":
-    "It stands in the summary, worked out from your own table of costs where you keep one. Nothing is added up here.",
+  "answer.cost.none": "You keep no table of costs, so nothing is added up and nothing is guessed.",
+  "answer.cost.range": "{low} to {high}, likely {likely}.",
+  "answer.cost.asking": "Asked for the car: {price}.",
+  "answer.cost.about": "about {amount}",
+  "answer.cost.plain":
+    "From your own table, {table}, to two figures. Arithmetic on your figures, no valuation.",
+  "answer.next.cost": "{next} · about {amount}",
+  "answer.line": "{by} says, and what became of it",
+  "answer.lines.all": "All {count} lines of it in the list",
+  "answer.figure.wrong": "Wrong",
+  "answer.figure.grave":
+    "{count, plural, =0 {none that stops the money or hurts} one {# stops the money or can hurt} other {# stop the money or can hurt}}",
+  "answer.figure.unknown": "Not known",
+  "answer.figure.places":
+    "{count, plural, =0 {nothing left out} one {# place nobody can speak for} other {# places nobody can speak for}}",
+  "answer.figure.cost": "{low} to {high}",
+  "answer.figure.cost.none": "not added up",
+  "answer.figure.asking": "asked for the car: {price}",
+  "answer.figure.asking.none": "no price is asked",
+  "answer.figure.next": "First",
 } as const;

@@ -1,4 +1,4 @@
-import type { Answer } from "@evenhand/matters/answer";
+import type { Answer } from "@evenhand/shared/page-one";
 import { useDuration } from "../../../entities/time/use-duration";
 import { useText } from "../../../strings/text";
 import styles from "./AnswerView.module.css";
@@ -55,7 +55,9 @@ export const NextSteps = ({ steps }: { readonly steps: readonly Step[] }) => {
             <span>
               {matters
                 .slice(0, NAMED)
-                .map(({ number, headline }) => t("answer.numbered", { number, headline }))
+                .map(({ number, headline, question }) =>
+                  t("answer.numbered", { number, headline: step === "ask" ? question : headline }),
+                )
                 .join("; ")}
               {matters.length > NAMED && `; ${t("answer.more", { count: matters.length - NAMED })}`}
             </span>

@@ -1,60 +1,119 @@
-import type { AnsweredMatter } from "@evenhand/matters/answer";
+import type { Money } from "@evenhand/shared/identifier";
+import type { AnsweredMatter, MatterLine } from "@evenhand/shared/page-one";
 import { useState } from "react";
+import { useIntl } from "react-intl";
 import { useDuration } from "../../../entities/time/use-duration";
-import type { Row } from "../../../entities/comparison/model";
-import { useSeverityWords } from "../../../entities/comparison/use-severity-words";
 import { capital } from "../../../entities/sheet/sheet-index";
 import { useText } from "../../../strings/text";
+import { moneyText } from "../../../ui/money";
 import { OutcomeSign } from "../../../ui/OutcomeSign";
 import styles from "./AnswerMatter.module.css";
-
-interface LinesProps {
-  readonly rows: readonly Row[];
-  readonly onOpen: (at: number) => void;
-}
-
-const Lines = ({ rows, onOpen }: LinesProps) => {
-  const t = useText();
-  const severityWords = useSeverityWords();
-  return (
-    <ul className={styles.lines}>
-      {rows.map((row) => (
-        <li key={row.at}>
-          <OutcomeSign outcome={row.entry.outcome} size={24} />
-          <span>
-            <button type="button" onClick={() => onOpen(row.at)}>
-              {capital([row.name, row.place].filter((part) => part !== "").join(", "))}
-            </button>
-            <span>
-              {[severityWords(row.entry), t(`outcome.${row.entry.outcome}`)].filter(Boolean).join(" · ")}
-            </span>
-          </span>
-        </li>
-      ))}
-    </ul>
-  );
-};
 
 interface Props {
   readonly one: AnsweredMatter;
   readonly number: number;
-  readonly rows: readonly Row[];
   readonly onOpen: (at: number) => void;
+  readonly onMatter: (place: number) => void;
+  /** What it is likely to add to the cost, where that is known. */
+  readonly likely?: Money;
   /** Of what nobody knows there is nothing to quote, and how grave it could be stands in its lines. */
   readonly unknown?: boolean;
 }
 
-const QUOTED = 2;
+const Line = ({ line, onOpen }: { readonly line: MatterLine } & Pick<Props, "onOpen">) => {
+  const t = useText();
+  const { entry, place, outcome, severity, found } = line;
+  const grave = severity === null ? null : t(found ? `severity.${severity}` : `at-stake.${severity}`);
+  return (
+    <li>
+      <OutcomeSign outcome={outcome} size={24} />
+      <span>
+        <button type="button" onClick={() => onOpen(entry)}>
+          {capital(place)}
+        </button>
+        <span>{[grave, t(`outcome.${outcome}`)].filter(Boolean).join(" · ")}</span>
+      </span>
+    </li>
+  );
+};
+
+/** What would decide it, the question, and its lines: the gravest here, all of them in the list. */
+const More = ({ one, number, onOpen, onMatter }: Props) => {
+  const t = useText();
+  const { lines, decides, question } = one.matter;
+  return (
+    <div className={styles.more}>
+      <p>{t("answer.decides", { decides })}</p>
+      <p>{t("answer.ask", { question })}</p>
+      <ul className={styles.lines}>
+        {one.lines.map((line) => (
+          <Line key={line.entry} line={line} onOpen={onOpen} />
+        ))}
+      </ul>
+      {lines.length > one.lines.length && (
+        <p>
+          <button type="button" className={styles.opener} onClick={() => onMatter(number - 1)}>
+            {t("answer.lines.all", { count: lines.length })}
+          </button>
+        </p>
+      )}
+    </div>
+  );
+};
+
+/** In the inspector's own words, the gravest; the rest with the lines. */
+const QUOTED = 1;
+
+const Quotes = ({ notes, open }: Pick<AnsweredMatter, "notes"> & { readonly open: boolean }) =>
+  (open ? notes : notes.slice(0, QUOTED)).map(({ place, words }) => (
+    <blockquote key={words} className={styles.quote}>
+      {open && <span>{capital(place)}: </span>}“{words}”
+    </blockquote>
+  ));
+
+const useNextWords = ({ next }: AnsweredMatter["matter"], likely: Money | undefined): string => {
+  const t = useText();
+  const intl = useIntl();
+  const duration = useDuration();
+  const words =
+    next.minutes === undefined
+      ? next.words
+      : t("answer.next.minutes", { next: next.words, time: duration(next.minutes) });
+  return likely === undefined
+    ? words
+    : t("answer.next.cost", { next: words, amount: moneyText(intl, likely) });
+};
+
+interface FootProps extends Pick<Props, "one" | "likely"> {
+  readonly open: boolean;
+  readonly onToggle: () => void;
+}
+
+const Foot = ({ one: { matter }, likely, open, onToggle }: FootProps) => {
+  const t = useText();
+  const shown = t(open ? "answer.lines.close" : "answer.lines", { count: matter.lines.length });
+  return (
+    <p className={styles.foot}>
+      <strong>{useNextWords(matter, likely)}</strong>
+      <button
+        type="button"
+        className={styles.opener}
+        aria-expanded={open}
+        onClick={onToggle}
+        aria-label={t("answer.lines.of", { shown, headline: matter.headline })}
+      >
+        {shown}
+      </button>
+    </p>
+  );
+};
 
 /** One matter: what is wrong, what was found, the inspector's own words, what to do; its lines one press behind. */
-export const AnswerMatter = ({ one, number, rows, onOpen, unknown = false }: Props) => {
+export const AnswerMatter = (props: Props) => {
   const t = useText();
-  const duration = useDuration();
   const [open, setOpen] = useState(false);
-  const { matter, notes } = one;
-  const { severity, headline, found, next, lines, decides, question } = matter;
-  const shown = t(open ? "answer.lines.close" : "answer.lines", { count: lines.length });
-  const quoted = open ? notes : notes.slice(0, QUOTED);
+  const { one, number, likely, unknown = false } = props;
+  const { severity, headline, found } = one.matter;
   return (
     <li className={styles.matter} data-severity={severity} data-unknown={unknown}>
       <span className={styles.number} aria-hidden="true">
@@ -66,34 +125,9 @@ export const AnswerMatter = ({ one, number, rows, onOpen, unknown = false }: Pro
           <span className={styles.grave}>{t(unknown ? `at-stake.${severity}` : `severity.${severity}`)}</span>
         </div>
         <p className={styles.found}>{found}</p>
-        {quoted.map(({ place, words }) => (
-          <blockquote key={words} className={styles.quote}>
-            {open && <span>{capital(place)}: </span>}“{words}”
-          </blockquote>
-        ))}
-        <p className={styles.foot}>
-          <strong>
-            {next.minutes === undefined
-              ? next.words
-              : t("answer.next.minutes", { next: next.words, time: duration(next.minutes) })}
-          </strong>
-          <button
-            type="button"
-            className={styles.opener}
-            aria-expanded={open}
-            onClick={() => setOpen(!open)}
-            aria-label={t("answer.lines.of", { shown, headline })}
-          >
-            {shown}
-          </button>
-        </p>
-        {open && (
-          <div className={styles.more}>
-            <p>{t("answer.decides", { decides })}</p>
-            <p>{t("answer.ask", { question })}</p>
-            <Lines rows={lines.flatMap((at) => rows[at] ?? [])} onOpen={onOpen} />
-          </div>
-        )}
+        <Quotes notes={one.notes} open={open} />
+        <Foot one={one} likely={likely} open={open} onToggle={() => setOpen(!open)} />
+        {open && <More {...props} />}
       </div>
     </li>
   );

@@ -1,92 +1,112 @@
-import type { Answer, AnsweredMatter } from "@evenhand/matters/answer";
-import { cautionsOf } from "@evenhand/sheet/cautions-of";
-import type { ComparisonSource, Row } from "../../../entities/comparison/model";
-import { Cautions } from "../../../entities/sheet/Cautions";
+import type { Answer, AnswerCost, AnsweredMatter } from "@evenhand/shared/page-one";
 import { useText } from "../../../strings/text";
-import { Loading } from "../../../ui/Loading";
-import { ProblemNotice } from "../../../ui/ProblemNotice";
+import { Notice } from "../../../ui/Notice";
 import { ClaimsSaid, Looked, NextSteps, Questions, Stops } from "./AnswerAside";
 import { AnswerMatter } from "./AnswerMatter";
 import styles from "./AnswerView.module.css";
+import { CostSaid } from "./CostSaid";
+import { DealersLine } from "./DealersLine";
+import { Figures } from "./Figures";
+import { likelyOf } from "./likely-of";
 import { stepsOf } from "./steps";
-import { useAnswer } from "./use-answer";
 
-interface Props {
-  readonly source: ComparisonSource;
-  readonly rows: readonly Row[];
+export interface AnswerWays {
+  /** To a line, by its index. */
   readonly onOpen: (at: number) => void;
+  /** To all the lines of a matter, by its place among all of them. */
+  readonly onMatter: (place: number) => void;
 }
 
-interface ListProps extends Omit<Props, "source"> {
+interface Props extends AnswerWays {
+  readonly answer: Answer;
+  /** Absent while it is asked for, and for whoever is shown none. */
+  readonly cost?: AnswerCost;
+}
+
+interface ListProps extends AnswerWays {
   readonly matters: readonly AnsweredMatter[];
   readonly from: number;
   readonly unknown?: boolean;
+  readonly cost?: AnswerCost;
 }
 
-const MatterList = ({ matters, from, ...rest }: ListProps) => (
+const MatterList = ({ matters, from, cost, ...rest }: ListProps) => (
   <ol className={styles.list} start={from}>
     {matters.map((one, index) => (
-      <AnswerMatter key={`${one.matter.kind}@${one.matter.zone}`} one={one} number={from + index} {...rest} />
+      <AnswerMatter
+        key={`${one.matter.kind}@${one.matter.zone}`}
+        one={one}
+        number={from + index}
+        likely={likelyOf(cost, one.matter)}
+        {...rest}
+      />
     ))}
   </ol>
 );
 
-/** What has to be kept in mind by whoever looks again, opens something or drives. */
-const TO_BE_CAREFUL = new Set(["look-again", "open-up", "do-not-drive"]);
-
-const cautionsFor = (all: readonly AnsweredMatter[], { index }: ComparisonSource, rows: readonly Row[]) => {
-  const careful = all.filter(({ matter }) => TO_BE_CAREFUL.has(matter.next.step));
-  const items = careful.flatMap(({ matter }) => matter.lines.flatMap((at) => rows[at]?.entry.item ?? []));
-  return cautionsOf(index.sheet, items).map(({ id }) => id);
+const Wrong = ({ answer, ...rest }: Props) => {
+  const t = useText();
+  return (
+    <section className={styles.matters}>
+      <h2>{t("answer.matters")}</h2>
+      {answer.matters.length === 0 ? (
+        <p>{t("answer.matters.none")}</p>
+      ) : (
+        <MatterList matters={answer.matters} from={1} {...rest} />
+      )}
+    </section>
+  );
 };
 
-const AnswerPage = ({ answer, source, rows, onOpen }: Props & { readonly answer: Answer }) => {
+const Unknown = ({ answer, ...rest }: Props) => {
   const t = useText();
-  const { matters, unknown } = answer;
-  const all = [...matters, ...unknown];
-  const cautions = cautionsFor(all, source, rows);
+  if (answer.unknown.length === 0) return null;
   return (
-    <div className={styles.answer}>
-      <div className={styles.main}>
-        <Stops stops={answer.stops} />
-        <section className={styles.matters}>
-          <h2>{t("answer.matters")}</h2>
-          {matters.length === 0 ? (
-            <p>{t("answer.matters.none")}</p>
-          ) : (
-            <MatterList matters={matters} from={1} rows={rows} onOpen={onOpen} />
-          )}
-        </section>
-      </div>
-      <div className={styles.beside}>
-        {all.length > 0 && <NextSteps steps={stepsOf(all)} />}
-        {unknown.length > 0 && (
-          <section className={styles.unknown}>
-            <h2>{t("answer.unknown")}</h2>
-            <MatterList matters={unknown} from={matters.length + 1} rows={rows} onOpen={onOpen} unknown />
-          </section>
-        )}
-        <Questions questions={answer.questions} />
-        <ClaimsSaid claims={answer.claims} />
-        <Looked looked={answer.looked} />
-        <section>
-          <h2>{t("answer.cost")}</h2>
-          <p className={styles.cost}>{t("answer.cost.where")}</p>
-        </section>
-      </div>
-      {cautions.length > 0 && (
-        <details className={styles.cautions}>
-          <summary>{t("answer.cautions", { count: cautions.length })}</summary>
-          <Cautions index={source.index} ids={cautions} />
-        </details>
-      )}
-    </div>
+    <section className={styles.unknown}>
+      <h2>{t("answer.unknown")}</h2>
+      <MatterList matters={answer.unknown} from={answer.matters.length + 1} unknown {...rest} />
+    </section>
+  );
+};
+
+const Careful = ({ cautions }: Pick<Answer, "cautions">) => {
+  const t = useText();
+  if (cautions.length === 0) return null;
+  return (
+    <details className={styles.cautions}>
+      <summary>{t("answer.cautions", { count: cautions.length })}</summary>
+      <Notice kind="caution" title={t("caution.before")}>
+        <ul>
+          {cautions.map(({ id, text }) => (
+            <li key={id}>{text}</li>
+          ))}
+        </ul>
+      </Notice>
+    </details>
   );
 };
 
 /** Page one of the comparison: what a buyer needs to stop or go on. The lines stand behind it. */
 export const AnswerView = (props: Props) => {
-  const { data: answer, error } = useAnswer(props.source);
-  if (answer === undefined) return error === null ? <Loading /> : <ProblemNotice error={error} />;
-  return <AnswerPage {...props} answer={answer} />;
+  const { answer, cost } = props;
+  const steps = stepsOf([...answer.matters, ...answer.unknown]);
+  return (
+    <div className={styles.answer}>
+      <Figures answer={answer} cost={cost} step={steps[0]} />
+      <DealersLine claims={answer.claims} by={answer.a.organization} />
+      <div className={styles.main}>
+        <Wrong {...props} />
+      </div>
+      <div className={styles.beside}>
+        <Stops stops={answer.stops} />
+        {steps.length > 0 && <NextSteps steps={steps} />}
+        <Unknown {...props} />
+        <CostSaid cost={cost} answer={answer} />
+        <Questions questions={answer.questions} />
+        <ClaimsSaid claims={answer.claims} />
+        <Looked looked={answer.looked} />
+      </div>
+      <Careful cautions={answer.cautions} />
+    </div>
+  );
 };

@@ -1,14 +1,21 @@
-import type { AnsweredMatter } from "@evenhand/matters/answer";
+import type { AnsweredMatter } from "@evenhand/shared/page-one";
 import type { NextStep } from "@evenhand/shared/matter";
+import type { Severity } from "@evenhand/shared/severity";
 import { expect, test } from "vitest";
 import { stepsOf } from "./steps.ts";
 
-const asks = (headline: string, step: NextStep, minutes?: number): AnsweredMatter => ({
+const asks = (
+  headline: string,
+  step: NextStep,
+  minutes?: number,
+  severity: Severity = "halt",
+): AnsweredMatter => ({
   notes: [],
+  lines: [],
   matter: {
     kind: "title",
     zone: null,
-    severity: "halt",
+    severity,
     certainty: "seen",
     headline,
     found: "",
@@ -40,4 +47,10 @@ test("each step stands once, in the order of the gravest matter that asks for it
 
 test("nothing to do is said of nothing", () => {
   expect(stepsOf([])).toEqual([]);
+});
+
+test("trifles ask for nothing while anything else does", () => {
+  const trifles = asks("Small things", "bargain", undefined, "small");
+  expect(stepsOf([asks("title", "see-paper"), trifles]).map(({ step }) => step)).toEqual(["see-paper"]);
+  expect(stepsOf([trifles]).map(({ step }) => step)).toEqual(["bargain"]);
 });

@@ -141,6 +141,22 @@ const Softness = ({ source }: Pick<Props, "source">) => {
   );
 };
 
+/** Statistics stand folded: words come first. */
+const Arithmetic = ({ source }: Pick<Props, "source">) => {
+  const t = useText();
+  return (
+    <details className={styles.wide}>
+      <summary>{t("whole.arithmetic")}</summary>
+      <div className={styles.whole}>
+        <Leaning source={source} />
+        <div className={styles.wide}>
+          <Agreement source={source} />
+        </div>
+      </div>
+    </details>
+  );
+};
+
 /** The figures over the whole report. */
 export const WholeReport = ({ source, rows, onOpen }: Props) => {
   const t = useText();
@@ -154,15 +170,12 @@ export const WholeReport = ({ source, rows, onOpen }: Props) => {
         <Worklist source={source} rows={rows} onOpen={onOpen} />
       </div>
       <Softness source={source} />
-      <Leaning source={source} />
       <div className={styles.wide}>
         <Panel title={t("coverage.title")} hint={t("coverage.hint")}>
           <Coverage coverage={source.comparison.coverage} sectionName={sectionName} />
         </Panel>
       </div>
-      <div className={styles.wide}>
-        <Agreement source={source} />
-      </div>
+      <Arithmetic source={source} />
     </div>
   );
 };

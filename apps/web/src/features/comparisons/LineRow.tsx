@@ -3,24 +3,27 @@ import { memo } from "react";
 import { OutcomeSign } from "../../ui/OutcomeSign";
 import { useText } from "../../strings/text";
 import { EntryDetail } from "./EntryDetail";
-import styles from "./EntryRow.module.css";
+import styles from "./LineRow.module.css";
 import type { ComparisonSource, Row } from "../../entities/comparison/model";
 import { SideAnswer } from "./SideAnswer";
 import { useSeverityWords } from "../../entities/comparison/use-severity-words";
 
-interface Props {
+export interface LineWays {
+  readonly onToggle: (at: number) => void;
+  /** Lays the line before the dealer; absent for whoever may not. */
+  readonly onLay?: (at: number) => void;
+}
+
+interface Props extends LineWays {
   readonly row: Row;
   readonly source: ComparisonSource;
   readonly open: boolean;
-  readonly onToggle: (at: number) => void;
   /** While choosing what to lay before the dealer: whether this line is chosen; absent when it cannot be. */
   readonly chosen?: boolean;
   readonly onChoose?: (at: number, chosen: boolean) => void;
 }
 
-/** What the line is about; pressing it shows what lies behind. */
 const Name = ({ row, open, onToggle }: Pick<Props, "row" | "open" | "onToggle">) => {
-  const t = useText();
   const grave = useSeverityWords()(row.entry);
   return (
     <div className={styles.name}>
@@ -29,39 +32,24 @@ const Name = ({ row, open, onToggle }: Pick<Props, "row" | "open" | "onToggle">)
           type="button"
           className={styles.opener}
           aria-expanded={open}
-          aria-controls={`detail-${row.at}`}
+          aria-controls={open ? `detail-${row.at}` : undefined}
           onClick={() => onToggle(row.at)}
         >
           {row.name} {row.place !== "" && <span className={styles.place}>{row.place}</span>}
         </button>
       </h3>
-      <p className={styles.standing}>
-        {grave !== null && `${grave} · `}
-        {t(`standing.${row.entry.standing}`)}
-      </p>
-    </div>
-  );
-};
-
-const Spine = ({ row: { entry } }: Pick<Props, "row">) => {
-  const t = useText();
-  const contradicted = entry.standing === "contradicted-by-figures";
-  return (
-    <div className={styles.spine}>
-      <OutcomeSign outcome={entry.outcome} />
-      <span className={styles.word}>{t(`outcome.${entry.outcome}`)}</span>
-      {contradicted && <span className={styles.contradicted}>{t("entry.contradicted")}</span>}
+      {grave !== null && <p className={styles.standing}>{grave}</p>}
     </div>
   );
 };
 
 const Choose = ({ row, chosen, onChoose }: Pick<Props, "row" | "chosen" | "onChoose">) => {
   const t = useText();
-  if (!onChoose || chosen === undefined) return null;
+  if (onChoose === undefined || chosen === undefined) return null;
   return (
     <div className={styles.choose}>
       <Checkbox
-        size="md"
+        size="sm"
         checked={chosen}
         onChange={(event) => onChoose(row.at, event.currentTarget.checked)}
         aria-label={t("release.choose", { item: [row.name, row.place].filter(Boolean).join(", ") })}
@@ -70,38 +58,44 @@ const Choose = ({ row, chosen, onChoose }: Pick<Props, "row" | "chosen" | "onCho
   );
 };
 
-const Line = ({ source, ...line }: Props) => (
-  <div className={styles.line}>
-    <Name {...line} />
-    <div className={styles.stated}>
-      <SideAnswer side="a" row={line.row} source={source} />
-    </div>
-    <Spine row={line.row} />
-    <div className={styles.found}>
-      <SideAnswer side="b" row={line.row} source={source} />
-    </div>
-    <Choose {...line} />
-  </div>
-);
-
 /** One line of the facing pages: it reads across as an equation, stated · sign · found. */
-export const EntryRow = memo((line: Props) => {
-  const { row, source, open, onChoose } = line;
+export const LineRow = memo(({ row, source, open, chosen, onChoose, onToggle, onLay }: Props) => {
+  const t = useText();
+  const { entry } = row;
   return (
-    <li
+    <div
       className={styles.row}
-      data-outcome={row.entry.outcome}
+      data-outcome={entry.outcome}
       data-open={open}
       data-choosing={onChoose !== undefined}
       id={`entry-${row.at}`}
     >
-      <Line {...line} />
+      <div className={styles.line}>
+        <Name row={row} open={open} onToggle={onToggle} />
+        <div className={styles.stated}>
+          <SideAnswer side="a" row={row} source={source} />
+        </div>
+        <div className={styles.spine}>
+          <OutcomeSign outcome={entry.outcome} size={20} />
+          <span className={styles.word}>
+            {t(
+              entry.standing === "contradicted-by-figures"
+                ? "entry.contradicted"
+                : `outcome.${entry.outcome}`,
+            )}
+          </span>
+        </div>
+        <div className={styles.found}>
+          <SideAnswer side="b" row={row} source={source} />
+        </div>
+        <Choose row={row} chosen={chosen} onChoose={onChoose} />
+      </div>
       {open && (
         <div id={`detail-${row.at}`} className={styles.detail}>
-          <EntryDetail row={row} source={source} />
+          <EntryDetail row={row} source={source} onLay={onLay} />
         </div>
       )}
-    </li>
+    </div>
   );
 });
-EntryRow.displayName = "EntryRow";
+LineRow.displayName = "LineRow";
