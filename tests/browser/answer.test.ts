@@ -104,7 +104,7 @@ test("on the first screen of a desk: the three gravest, what nobody knows, the c
     figures(page),
     part(page, "What to do next").getByRole("listitem").last(),
   ])
-    expect(await lowerEdge(shown)).toBeLessThanOrEqual(900);
+    expect.soft(await lowerEdge(shown)).toBeLessThanOrEqual(900);
   expect(await page.locator("*").count()).toBeLessThanOrEqual(2500);
   // Nothing is worked out here: neither the lines, nor the reports, nor what makes matters of them is asked for.
   expect(asked.filter((path) => /document|matters|compile-sheet/.test(path))).toEqual([]);
@@ -117,7 +117,9 @@ test("on the first screen of a phone: the claims struck through, the four figure
   await openAnswer(small, comparison);
   await readsAs(small, answer);
   expect(await small.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
-  const said = small.locator("section").filter({ hasText: "and what became of it" });
+  const said = small
+    .locator("section")
+    .filter({ has: small.getByRole("heading", { name: "Grandspur Collector Hall says" }) });
   const struck = said.locator("s");
   expect(await struck.first().textContent()).toBe(answer.claims.line[0]?.words);
   expect(answer.claims.line.filter(({ became }) => became === "fell")).toHaveLength(await struck.count());
@@ -127,7 +129,7 @@ test("on the first screen of a phone: the claims struck through, the four figure
     figures(small),
     part(small, "What is wrong, worst first").getByRole("listitem").first(),
   ])
-    expect(await lowerEdge(shown)).toBeLessThanOrEqual(740);
+    expect.soft(await lowerEdge(shown)).toBeLessThanOrEqual(740);
 });
 
 test("a line is reached from its matter by keyboard, and the way back leads to the answer", async () => {
@@ -224,7 +226,7 @@ test("a line says why it matters and what it costs, and leads to asking the deal
   await line.getByText(/By your own table, to .+: \$123.45 to \$987.65/).waitFor();
   const ask = await line.getByRole("link", { name: "Ask the dealer about it" }).getAttribute("href");
   expect(ask).toContain("item=steering.free-play");
-  await line.getByRole("button", { name: "Lay before the dealer" }).click();
+  await line.getByRole("button", { name: "Lay it before the dealer" }).click();
   expect(
     await page.getByRole("checkbox", { name: "Lay before the dealer: steering free play" }).isChecked(),
   ).toBe(true);

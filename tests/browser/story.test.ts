@@ -109,16 +109,13 @@ async function answer(dealer: Page): Promise<void> {
 
 async function answerForEveryMatter(buyer: Page): Promise<void> {
   await buyer.getByRole("radio", { name: /^Approve/ }).check();
-  const matters = buyer.getByRole("group", { name: /: what you will do$/ });
-  await matters.first().waitFor();
-  for (let at = 0; at < (await matters.count()); at += 1) {
-    await matters.nth(at).getByRole("radio", { name: "It is looked at again first" }).check();
+  const asked = buyer.getByText(/^\d+ of \d+: what will you do about it\?$/);
+  const words = buyer.getByLabel("In your own words");
+  for (let at = 1; (await asked.count()) > 0; at += 1) {
+    await buyer.getByText(new RegExp(`^${at} of `)).waitFor();
+    if ((await words.count()) > 0) await words.fill(`I know of number ${at}, and a mechanic looks at it.`);
+    await buyer.getByRole("button", { name: "It is looked at again first" }).click();
   }
-  const words = buyer.getByRole("textbox", { name: /in your own words$/ });
-  for (let at = 0; at < (await words.count()); at += 1) {
-    await words.nth(at).fill("I know, and a licensed mechanic looks at it before it is driven.");
-  }
-  await buyer.getByRole("checkbox", { name: /^I have read this page/ }).check();
 }
 
 async function summarize(buyer: Page): Promise<string> {

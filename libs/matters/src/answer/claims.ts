@@ -45,7 +45,7 @@ const bySeverity = (a: Claim, b: Claim): number =>
   severityRank(a.line.severity ?? "small") - severityRank(b.line.severity ?? "small");
 
 const SHOWN = 5;
-const LINE = 9;
+const LINE = 8;
 
 /** The first of every item. */
 const oneAnItem = (claims: readonly Claim[]): Claim[] =>

@@ -10,7 +10,7 @@ import { phraseOf, saidOf } from "./phrase.ts";
 import type { Reports } from "./phrase.ts";
 import { unknownWords } from "./unknown.ts";
 
-export { phraseOf, placeWords } from "./phrase.ts";
+export { phraseOf, placeWords, saidOf } from "./phrase.ts";
 export type { Reports } from "./phrase.ts";
 
 const ZONE_WORDS: Readonly<Record<Zone, string>> = {

@@ -1,5 +1,6 @@
 import { analyze } from "@evenhand/comparison/analyze";
 import { compare } from "@evenhand/comparison/compare";
+import { matters } from "@evenhand/matters/matters";
 import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import { benchRow } from "../row.ts";
@@ -15,7 +16,7 @@ const ratios = (print: BenchOptions["print"]): BenchRow[] => {
   const { a, b } = sampleReports(sheetVersion1, FINDINGS, SEED);
   const texts = [JSON.stringify(a), JSON.stringify(b)];
   const parse = (): unknown[] => texts.map((text): unknown => JSON.parse(text));
-  const works = [parse, () => compare(a, b, sheet), () => analyze(a, b, sheet)];
+  const works = [parse, () => compare(a, b, sheet), () => matters(analyze(a, b, sheet), { a, b, sheet })];
   quartiles(works, 200);
   const [parsing = Number.NaN, comparing = Number.NaN, analyzing = Number.NaN] = quartiles(works, 400);
   const bytes = Math.round(texts.join("").length / (2 * FINDINGS));
@@ -33,7 +34,7 @@ const ratios = (print: BenchOptions["print"]): BenchRow[] => {
       better: "lower",
     }),
     benchRow({
-      work: "whole analysis of the same",
+      work: "whole analysis of the same, with its matters",
       against,
       value: analyzing / parsing,
       goal: 3,

@@ -63,7 +63,7 @@ export const LineActions = ({ row, onLay }: Props) => {
             {t("line.ask")}
           </LinkButton>
           <Button variant="default" size="compact-md" onClick={() => onLay(row.at)}>
-            {t("release.send")}
+            {t("line.lay")}
           </Button>
         </div>
       )}

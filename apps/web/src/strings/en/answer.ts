@@ -26,8 +26,8 @@ export const answer = {
   "answer.claims.held": "not contradicted",
   "answer.claims.gravest": "The gravest not found as stated",
   "answer.looked": "What was looked at",
-  "answer.looked.by": "By {by}; when the visit ended is not said.",
-  "answer.looked.for": "By {by}, in {time}.",
+  "answer.looked.by": "By {by}, {date}; when the visit ended is not said.",
+  "answer.looked.for": "By {by}, {date}, in {time}.",
   "answer.looked.not": "Places not seen, and why:",
   "answer.looked.reason": "{reason}: {count}",
   "answer.cautions":
@@ -40,7 +40,7 @@ export const answer = {
   "answer.cost.plain":
     "From your own table, {table}, to two figures. Arithmetic on your figures, no valuation.",
   "answer.next.cost": "{next} · about {amount}",
-  "answer.line": "{by} says, and what became of it",
+  "answer.line": "{by} says",
   "answer.lines.all": "All {count} lines of it in the list",
   "answer.figure.wrong": "Wrong",
   "answer.figure.grave":

@@ -52,6 +52,7 @@ export const comparison = {
   "entry.silent.found": "no finding",
   "entry.contradicted": "figures contradict it",
   "entry.rules": "{count, plural, one {A rule breaks} other {# rules break}}",
+  "line.lay": "Lay it before the dealer",
   "line.ask": "Ask the dealer about it",
   "line.why": "Why it matters: {why}.",
   "line.cost": "By your own table, to {what}: {low} to {high}.",

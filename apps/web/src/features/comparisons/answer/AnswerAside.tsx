@@ -1,4 +1,5 @@
 import type { Answer } from "@evenhand/shared/page-one";
+import { useIntl } from "react-intl";
 import { useDuration } from "../../../entities/time/use-duration";
 import { useText } from "../../../strings/text";
 import styles from "./AnswerView.module.css";
@@ -37,7 +38,7 @@ export const Stops = ({ stops }: Pick<Answer, "stops">) => {
   );
 };
 
-const NAMED = 2;
+const NAMED = 1;
 
 /** What to do next: each step once, the gravest matter's first. */
 export const NextSteps = ({ steps }: { readonly steps: readonly Step[] }) => {
@@ -116,17 +117,19 @@ export const ClaimsSaid = ({ claims }: Pick<Answer, "claims">) => {
 };
 
 /** How long it was looked at, and why places were not seen. */
-export const Looked = ({ looked }: Pick<Answer, "looked">) => {
+export const Looked = ({ looked, zone }: Pick<Answer, "looked"> & { readonly zone: string }) => {
   const t = useText();
   const duration = useDuration();
+  const intl = useIntl();
   const { by, minutes, couldNot } = looked;
+  const date = intl.formatDate(looked.started, { dateStyle: "long", timeZone: zone });
   return (
     <section className={styles.looked}>
       <h2>{t("answer.looked")}</h2>
       <p>
         {minutes === null
-          ? t("answer.looked.by", { by })
-          : t("answer.looked.for", { by, time: duration(minutes) })}
+          ? t("answer.looked.by", { by, date })
+          : t("answer.looked.for", { by, date, time: duration(minutes) })}
       </p>
       {couldNot.length > 0 && (
         <>

@@ -125,7 +125,7 @@ export const AnswerMatter = (props: Props) => {
           <span className={styles.grave}>{t(unknown ? `at-stake.${severity}` : `severity.${severity}`)}</span>
         </div>
         <p className={styles.found}>{found}</p>
-        <Quotes notes={one.notes} open={open} />
+        {(open || !unknown) && <Quotes notes={one.notes} open={open} />}
         <Foot one={one} likely={likely} open={open} onToggle={() => setOpen(!open)} />
         {open && <More {...props} />}
       </div>

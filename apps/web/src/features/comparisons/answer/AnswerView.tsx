@@ -98,13 +98,13 @@ export const AnswerView = (props: Props) => {
         <Wrong {...props} />
       </div>
       <div className={styles.beside}>
-        <Stops stops={answer.stops} />
-        {steps.length > 0 && <NextSteps steps={steps} />}
         <Unknown {...props} />
+        {steps.length > 0 && <NextSteps steps={steps} />}
+        <Stops stops={answer.stops} />
         <CostSaid cost={cost} answer={answer} />
         <Questions questions={answer.questions} />
         <ClaimsSaid claims={answer.claims} />
-        <Looked looked={answer.looked} />
+        <Looked looked={answer.looked} zone={answer.b.zone} />
       </div>
       <Careful cautions={answer.cautions} />
     </div>
