@@ -17,7 +17,7 @@ describe("what to do about", () => {
     ["what can hurt somebody", line("brakes.hoses@left-front"), "do-not-drive"],
     ["what the price rests on", line("engine.noise", { severity: "worth" }), "bargain"],
     ["a repair", line("electrics.clock", { severity: "repair" }), "bargain"],
-    ["a trifle", line("electrics.clock", { severity: "small" }), "ask"],
+    ["a trifle", line("electrics.clock", { severity: "small" }), "bargain"],
     ["brakes in doubt", line("brakes.hoses@left-front", { outcome: "doubtful" }), "look-again"],
     ["a drum nobody opened", unseen("brakes.drum-diameter@left-rear"), "open-up"],
     ["a car made ready before the visit", line("visit.washed-beforehand"), "look-again"],
