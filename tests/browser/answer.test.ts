@@ -76,8 +76,9 @@ async function readsAs(page: Page, expected: Answer): Promise<void> {
   );
 }
 
+const dollars = (minor: number): string => `$${(minor / 100).toLocaleString("en-US")}`;
+
 async function pricedAs(page: Page, { cost, asking }: AnswerCost): Promise<void> {
-  const dollars = (minor: number): string => `$${(minor / 100).toLocaleString("en-US")}`;
   const shown = part(page, "Cost to put right");
   await shown.getByText(dollars(cost?.total.likely ?? 0)).waitFor();
   const said = await shown.textContent();

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import { assert, constantFrom, nat, property, record, uniqueArray } from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Acknowledgement } from "@evenhand/shared/summary";
 import { unanswered } from "./index.ts";
@@ -44,17 +44,16 @@ describe("unanswered", () => {
 });
 
 const ids = ["a", "b", "c", "d", "e", "f"];
-const anyOpen = fc.uniqueArray(
-  fc.record({ id: fc.constantFrom(...ids), severity: fc.constantFrom("halt", "danger") }),
-  { selector: ({ id }) => id },
-);
+const anyOpen = uniqueArray(record({ id: constantFrom(...ids), severity: constantFrom("halt", "danger") }), {
+  selector: ({ id }) => id,
+});
 const whole = (open: readonly { id: string }[]): Acknowledgement[] =>
   open.map(({ id }) => says(id, "look-again", `a second look at ${id}`));
 
 describe("whatever is open", () => {
   test("a whole set of answers passes in any order, and with any one of them gone that one alone is named", () => {
-    fc.assert(
-      fc.property(anyOpen, fc.nat(), (open, at) => {
+    assert(
+      property(anyOpen, nat(), (open, at) => {
         const given = whole(open);
         expect(unanswered(open, given)).toEqual([]);
         expect(unanswered(open, given.toReversed())).toEqual([]);

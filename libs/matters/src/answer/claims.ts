@@ -48,8 +48,11 @@ const SHOWN = 5;
 const LINE = 8;
 
 /** The first of every item. */
-const oneAnItem = (claims: readonly Claim[]): Claim[] =>
-  [...new Map(claims.toReversed().map((one) => [one.line.item, one])).values()].reverse();
+const oneAnItem = (claims: readonly Claim[]): Claim[] => {
+  const first = new Map<string, Claim>();
+  for (const claim of claims) if (!first.has(claim.line.item)) first.set(claim.line.item, claim);
+  return [...first.values()];
+};
 
 const wordsOf = ({ line, became }: Claim, reports: Reports): LineClaim => ({
   words: `${placeWords(line, reports.sheet)}: ${saidOf(line, "a", reports) ?? "stated"}`,

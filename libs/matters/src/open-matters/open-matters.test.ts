@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import { array, assert, constantFrom, property, uniqueArray } from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Matter } from "@evenhand/shared/matter";
 import { SEVERITIES } from "@evenhand/shared/terms";
@@ -21,6 +21,8 @@ const matter = (kind: string, severity: Matter["severity"], ...lines: number[]):
   costRows: [],
 });
 
+const sorted = (ids: string[]): string[] => ids.toSorted();
+
 describe("openMatters", () => {
   it("keeps what stops the money or can hurt somebody, the money first", () => {
     const open = openMatters([
@@ -42,20 +44,17 @@ describe("openMatters", () => {
     expect(open.at(-1)?.headline).toMatch(/^The .+; the .+; the .+$/);
   });
 
-  const anyMatters = fc
-    .uniqueArray(fc.constantFrom(...kinds.map(({ id }) => id)), { maxLength: 15 })
-    .chain((ids) =>
-      fc
-        .array(fc.constantFrom(...SEVERITIES), { minLength: ids.length, maxLength: ids.length })
-        .map((grave) => ids.map((id, at) => matter(id, grave[at] ?? "small", at))),
-    );
+  const anyMatters = uniqueArray(constantFrom(...kinds.map(({ id }) => id)), { maxLength: 15 }).chain((ids) =>
+    array(constantFrom(...SEVERITIES), { minLength: ids.length, maxLength: ids.length }).map((grave) =>
+      ids.map((id, at) => matter(id, grave[at] ?? "small", at)),
+    ),
+  );
 
   it("loses no matter and no line of halt or danger, and folds nothing that stops the money", () => {
-    fc.assert(
-      fc.property(anyMatters, (all) => {
+    assert(
+      property(anyMatters, (all) => {
         const open = openMatters(all);
         const grave = all.filter(({ severity }) => severity === "halt" || severity === "danger");
-        const sorted = (ids: string[]): string[] => ids.toSorted();
         expect(sorted(open.flatMap(({ matters }) => matters))).toEqual(sorted(grave.map(({ kind }) => kind)));
         expect(open.flatMap(({ lines }) => lines)).toHaveLength(grave.length);
         const halts = open.filter(({ severity }) => severity === "halt");

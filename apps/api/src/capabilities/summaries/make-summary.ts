@@ -56,11 +56,12 @@ const indexesOf = ({ comparison }: OrderedComparison, is: (entry: Entry) => bool
 const gravest = (items: SummaryItem[]): SummaryItem[] =>
   items.toSorted((one, other) => rankOf(one.severity) - rankOf(other.severity) || one.entry - other.entry);
 
+const isAdmitted = (entry: Entry | undefined): boolean => entry?.standing === "agreed-fault";
+const isUnseen = ({ outcome, severity }: Entry): boolean => outcome === "unseen" && isDecisive(severity);
+
 /** What is counted and listed of the comparison's lines. */
 function listsOf(ordered: OrderedComparison): Pick<Summary, "inDoubt" | "unseen" | "bothBad"> {
   const { entries, order } = ordered.comparison;
-  const isAdmitted = (entry: Entry | undefined): boolean => entry?.standing === "agreed-fault";
-  const isUnseen = ({ outcome, severity }: Entry): boolean => outcome === "unseen" && isDecisive(severity);
   return {
     // What both say is bad ranks among them, and nobody doubts it.
     inDoubt: linesAt(

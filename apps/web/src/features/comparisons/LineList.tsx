@@ -1,12 +1,12 @@
-import { useWindowVirtualizer, type VirtualItem } from "@tanstack/react-virtual";
+import type { VirtualItem } from "@tanstack/virtual-core";
 import {
   type CSSProperties,
-  type ReactNode,
   type RefObject,
   useLayoutEffect,
   useMemo,
   useRef,
   useState,
+  useSyncExternalStore,
 } from "react";
 import { useText } from "../../strings/text";
 import type { Choosing } from "../../entities/comparison/choosing";
@@ -17,6 +17,7 @@ import { type ListPart, listParts } from "./list-parts";
 import { SectionPictures } from "./SectionPictures";
 import { useOpenLine } from "./use-open-line";
 import { usePrinting } from "./use-printing";
+import { WindowLines } from "./window-lines";
 
 export interface Props extends LineWays {
   readonly rows: readonly Row[];
@@ -65,31 +66,16 @@ const Heads = ({ source }: Pick<Props, "source">) => {
   );
 };
 
-/** How high one is before it is measured, in pixels. */
-const LINE = 29;
-const HEADING = 44;
-/** Lines drawn beyond the edge, so that the keys find the next one. */
-const BEYOND = 10;
-
-/** Where the list begins, from the top of the page. */
-const useTop = (list: RefObject<HTMLElement | null>): number => {
-  const [top, setTop] = useState(0);
+/** The lines in sight, as the window is scrolled and as they are measured. */
+const useLines = (parts: readonly ListPart[]) => {
+  const [lines] = useState(() => new WindowLines());
+  const list = useRef<HTMLOListElement>(null);
+  const inSight = useSyncExternalStore(lines.subscribe, lines.snapshot);
+  useLayoutEffect(() => lines.mount(), [lines]);
   useLayoutEffect(() => {
-    if (list.current !== null) setTop(list.current.getBoundingClientRect().top + globalThis.scrollY);
-  }, [list]);
-  return top;
-};
-
-const useLines = (parts: readonly ListPart[], list: RefObject<HTMLElement | null>) => {
-  const top = useTop(list);
-  return useWindowVirtualizer({
-    count: parts.length,
-    estimateSize: (at) => (parts[at]?.is === "heading" ? HEADING : LINE),
-    getItemKey: (at) => parts[at]?.key ?? at,
-    overscan: BEYOND,
-    scrollMargin: top,
-    scrollPaddingStart: 110,
-  });
+    if (list.current !== null) lines.show(parts, list.current);
+  }, [lines, parts]);
+  return { lines, list, inSight };
 };
 
 const placed = ({ start }: VirtualItem, top: number): CSSProperties => ({
@@ -99,62 +85,79 @@ const placed = ({ start }: VirtualItem, top: number): CSSProperties => ({
   transform: `translateY(${start - top}px)`,
 });
 
+interface DrawnProps extends Props {
+  readonly part: ListPart;
+}
+
+const Drawn = ({ part, ...props }: DrawnProps) => {
+  const { source, open, choosing, onToggle, onLay } = props;
+  if (part.is === "heading") return <Heading part={part} {...props} />;
+  const { row } = part;
+  return (
+    <LineRow
+      row={row}
+      source={source}
+      open={open === row.at}
+      chosen={choosing?.may(row) === true ? choosing.chosen.has(row.at) : undefined}
+      onChoose={choosing?.onChoose}
+      onToggle={onToggle}
+      onLay={onLay}
+    />
+  );
+};
+
+interface PartsProps extends Props {
+  readonly parts: readonly ListPart[];
+}
+
+const InSightOnly = ({ parts, ...props }: PartsProps) => {
+  const { lines, list, inSight } = useLines(parts);
+  useOpenLine(props.open, props.goTo, (at) => {
+    const place = parts.findIndex((part) => part.is === "line" && part.row.at === at);
+    if (place >= 0) lines.scrollTo(place);
+  });
+  return (
+    <ol ref={list} className={styles.rows} style={{ height: inSight.total, position: "relative" }}>
+      {inSight.items.map((item) => {
+        const part = parts[item.index];
+        return (
+          part && (
+            <li
+              key={item.key}
+              ref={lines.measure}
+              data-index={item.index}
+              data-open={part.is === "line" ? props.open === part.row.at : undefined}
+              aria-setsize={parts.length}
+              aria-posinset={item.index + 1}
+              style={placed(item, inSight.top)}
+            >
+              <Drawn {...props} part={part} />
+            </li>
+          )
+        );
+      })}
+    </ol>
+  );
+};
+
 /** The statement on the left page, the inspection on the right, the outcome on the spine between them; only what is in sight is drawn. */
 export const LineList = (props: Props) => {
-  const { rows, source, order, open, goTo, choosing, onToggle, onLay } = props;
+  const { rows, source, order, choosing } = props;
   const parts = useMemo(() => listParts(rows, order), [rows, order]);
-  const list = useRef<HTMLOListElement>(null);
-  const lines = useLines(parts, list);
   const printing = usePrinting();
-  useOpenLine(open, goTo, (at) => {
-    const place = parts.findIndex((part) => part.is === "line" && part.row.at === at);
-    if (place >= 0) lines.scrollToIndex(place, { align: "center" });
-  });
-  const draw = (part: ListPart): ReactNode =>
-    part.is === "heading" ? (
-      <Heading part={part} {...props} />
-    ) : (
-      <LineRow
-        row={part.row}
-        source={source}
-        open={open === part.row.at}
-        chosen={choosing?.may(part.row) === true ? choosing.chosen.has(part.row.at) : undefined}
-        onChoose={choosing?.onChoose}
-        onToggle={onToggle}
-        onLay={onLay}
-      />
-    );
-  const top = lines.options.scrollMargin;
   return (
     <div className={styles.pages} data-choosing={choosing !== undefined}>
       <Heads source={source} />
       {printing ? (
         <ol className={styles.rows}>
           {parts.map((part) => (
-            <li key={part.key}>{draw(part)}</li>
+            <li key={part.key}>
+              <Drawn {...props} part={part} />
+            </li>
           ))}
         </ol>
       ) : (
-        <ol ref={list} className={styles.rows} style={{ height: lines.getTotalSize(), position: "relative" }}>
-          {lines.getVirtualItems().map((item) => {
-            const part = parts[item.index];
-            if (part === undefined) return null;
-            const isOpen = part.is === "line" && open === part.row.at;
-            return (
-              <li
-                key={item.key}
-                ref={lines.measureElement}
-                data-index={item.index}
-                data-open={part.is === "line" ? isOpen : undefined}
-                aria-setsize={parts.length}
-                aria-posinset={item.index + 1}
-                style={placed(item, top)}
-              >
-                {draw(part)}
-              </li>
-            );
-          })}
-        </ol>
+        <InSightOnly {...props} parts={parts} />
       )}
     </div>
   );

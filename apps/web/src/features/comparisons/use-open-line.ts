@@ -30,10 +30,11 @@ export const useOpenLine = (
     const at = first.current;
     if (at === undefined) return;
     const frame = requestAnimationFrame(() => {
+      first.current = undefined;
       show(at);
       if (goTo.current === at) focusWhenDrawn(at);
       goTo.current = null;
     });
     return () => cancelAnimationFrame(frame);
-  }, []);
+  }, [goTo, show]);
 };

@@ -75,11 +75,11 @@ const Pick = ({ matter, given, onAnswer }: Pick<Props, "matter" | "given" | "onA
 
 /** The eye and the keys go where the next thing is to be done: the words where they are asked for, else the matter. */
 const useFocus = (number: number, words: boolean) => {
-  const place = useRef<HTMLDivElement>(null);
+  const place = useRef<HTMLFieldSetElement>(null);
   const first = useRef(number === 1);
   useEffect(() => {
-    const field = place.current?.querySelector("textarea");
-    if (first.current && field === null) return;
+    const field = words ? place.current?.querySelector("textarea") : undefined;
+    if (first.current && field == null) return;
     (field ?? place.current)?.focus({ preventScroll: true });
     place.current?.scrollIntoView({ block: "nearest" });
   }, [words]);
@@ -118,7 +118,7 @@ export const OneMatter = (props: Props) => {
   const place = useFocus(number, words);
   const found = matter.lines.some((line) => line.found);
   return (
-    <div ref={place} tabIndex={-1} className={styles.matter} role="group" aria-label={matter.headline}>
+    <fieldset ref={place} tabIndex={-1} className={styles.matter} aria-label={matter.headline}>
       <p className={styles.note}>{t("decide.matter.number", { number, of })}</p>
       <h4>{matter.headline}</h4>
       <p>
@@ -128,6 +128,6 @@ export const OneMatter = (props: Props) => {
       <Evidence lines={matter.lines} comparison={comparison} />
       {words && <Words {...props} />}
       <Pick matter={matter} given={given} onAnswer={onAnswer} />
-    </div>
+    </fieldset>
   );
 };
