@@ -48,7 +48,7 @@ test("a car with eight open matters is approved with twelve presses at most, and
     await expect
       .poll(() =>
         page.evaluate(
-          () => document.activeElement?.closest("[role=group]")?.getAttribute("aria-label") ?? null,
+          () => document.activeElement?.closest("fieldset[aria-label]")?.getAttribute("aria-label") ?? null,
         ),
       )
       .toBe(at === 0 && severity === "danger" ? null : headline);
