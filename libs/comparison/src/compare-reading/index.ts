@@ -14,7 +14,15 @@ import { deltaOf } from "../delta/index.ts";
 import { intervalFigures, worseBy, worseWay } from "../interval-figures/index.ts";
 import type { Judgment } from "../judgment/index.ts";
 import { hasLimits, limitFigures } from "../limit-figures/index.ts";
-import { readSide, sideEstimate } from "@evenhand/sheet/reading-side";
+import type { LimitSide } from "../limit-figures/index.ts";
+import {
+  movingEstimate,
+  movingSide,
+  readSide,
+  readSideInto,
+  sideEstimate,
+  sideEstimateInto,
+} from "@evenhand/sheet/reading-side";
 import type { ReadingSide } from "@evenhand/sheet/reading-side";
 import type { Reason } from "../reason/index.ts";
 import { standingOf } from "../standing/index.ts";
@@ -273,6 +281,13 @@ const judged = (
   };
 };
 
+/** The two sides and their estimates, moved over all the readings of a comparison; nobody keeps them. */
+const SIDE_A = movingSide();
+const SIDE_B = movingSide();
+const MOVING = { a: movingEstimate(), b: movingEstimate() };
+const AGAINST_A: LimitSide = { estimate: MOVING.a, extremes: SIDE_A };
+const AGAINST_B: LimitSide = { estimate: MOVING.b, extremes: SIDE_B };
+
 /**
  * Compares two readings of one item by the interval of their difference (agree, differ, consistent, doubtful). What drifts parts
  * only past a day's allowance; digits that fit in another unit are doubtful before anything graver; a stated reading on the good
@@ -282,18 +297,13 @@ const judged = (
  * @example compareReading({ a: twelveThirtySeconds, b: fourThirtySeconds, spec: tread, … }).outcome // "differ"
  */
 export const compareReading = (pair: ReadingPair): Judgment => {
-  const a = readSide(pair.a, pair.spec, pair.instrumentA);
-  const b = readSide(pair.b, pair.spec, pair.instrumentB);
-  const whole = { a: sideEstimate(a, true), b: sideEstimate(b, true) };
-  const figures = figuresOf(pair, a, b, whole);
+  const a = readSideInto(SIDE_A, pair.a, pair.spec, pair.instrumentA);
+  const b = readSideInto(SIDE_B, pair.b, pair.spec, pair.instrumentB);
+  sideEstimateInto(MOVING.a, a, true);
+  sideEstimateInto(MOVING.b, b, true);
+  const figures = figuresOf(pair, a, b, MOVING);
   const limits = hasLimits(pair.item, pair.contextA.position)
-    ? limitFigures(
-        pair.item,
-        pair.contextA,
-        pair.contextB,
-        { estimate: whole.a, extremes: a },
-        { estimate: whole.b, extremes: b },
-      )
+    ? limitFigures(pair.item, pair.contextA, pair.contextB, AGAINST_A, AGAINST_B)
     : NO_LIMITS;
   const settled = settle(pair, figures, limits);
   const worst = worstSpots(pair, a, b, limits);

@@ -123,18 +123,31 @@ const makeLimitsAt = ({ limits, alarms }: ReadingSpec, position: string): readon
 const limitsByPlace = new WeakMap<ReadingSpec, Map<string, readonly LimitAt[]>>();
 const MOST_PLACES = 1024;
 
-/**
- * The limits and then the alarms of an item as they stand at a place, worked out once for each.
- *
- * @example limitsAt(treadSpec, "spare")[0]?.severity // "repair"
- */
-export const limitsAt = (spec: ReadingSpec, position: string): readonly LimitAt[] => {
+const findLimits = (spec: ReadingSpec, position: string): readonly LimitAt[] => {
   const kept = limitsByPlace.get(spec) ?? new Map<string, readonly LimitAt[]>();
   const known = kept.get(position);
   if (known !== undefined) return known;
   const made = makeLimitsAt(spec, position);
   if (kept.size < MOST_PLACES) limitsByPlace.set(spec, kept.set(position, made));
   return made;
+};
+
+/** The place that was asked for last: one line asks for its own several times over. */
+let lastSpec: ReadingSpec | undefined;
+let lastPosition = "";
+let lastLimits: readonly LimitAt[] = [];
+
+/**
+ * The limits and then the alarms of an item as they stand at a place, worked out once for each.
+ *
+ * @example limitsAt(treadSpec, "spare")[0]?.severity // "repair"
+ */
+export const limitsAt = (spec: ReadingSpec, position: string): readonly LimitAt[] => {
+  if (spec === lastSpec && position === lastPosition) return lastLimits;
+  lastSpec = spec;
+  lastPosition = position;
+  lastLimits = findLimits(spec, position);
+  return lastLimits;
 };
 
 /** Equality passes; a difference under 1e-9 of δ is rounding. */

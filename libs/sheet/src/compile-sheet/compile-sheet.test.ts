@@ -4,6 +4,9 @@ import { compileSheet } from "./index.ts";
 
 const itemOf = (id: string) => compileSheet({ ...sheet }).items.get(id);
 
+const shapesOf = (list: readonly (object | undefined)[]): number =>
+  new Set(list.filter((one) => one !== undefined).map((one) => Object.keys(one).join(" "))).size;
+
 describe("compileSheet", () => {
   it("is made once for a sheet, and anew for another", () => {
     const compiled = compileSheet(sheet);
@@ -17,11 +20,26 @@ describe("compileSheet", () => {
     expect([...compiled.items.values()].map(({ order }) => order)).toEqual(
       sheet.items.map((_, index) => index),
     );
-    expect(itemOf("wheels.tread-depth")?.item).toBe(
+    expect(itemOf("wheels.tread-depth")?.item).toEqual(
       sheet.items.find(({ id }) => id === "wheels.tread-depth"),
     );
     expect(itemOf("wheels.tread-depth")?.positionSet?.id).toBe("corners-and-spare");
     expect(itemOf("electrics.horn")?.positionSet).toBeUndefined();
+  });
+
+  it("holds items, particulars, limits and options in one shape each, and as the sheet has them", () => {
+    const items = Array.from(compileSheet({ ...sheet }).items.values(), ({ item }) => item);
+    const readings = items.flatMap(({ reading }) => reading ?? []);
+    expect([
+      shapesOf(items),
+      shapesOf(readings),
+      shapesOf(readings.flatMap(({ limits, alarms }) => [...limits, ...alarms])),
+      shapesOf(items.map(({ choice }) => choice)),
+      shapesOf(items.flatMap(({ choice }) => choice?.options ?? [])),
+      shapesOf(items.map(({ faults }) => faults)),
+      shapesOf(items.map(({ presence }) => presence)),
+    ]).toEqual([1, 1, 1, 1, 1, 1, 1]);
+    expect(items).toEqual(sheet.items);
   });
 
   it.each([

@@ -1,6 +1,7 @@
 import { isBadCall } from "@evenhand/shared/severity";
 import type { Call } from "@evenhand/shared/severity";
 import type { Drawing, FaultKind, Item, PositionSet, Sheet } from "@evenhand/shared/sheet";
+import { oneShape } from "../one-shape/index.ts";
 
 type OptionCall = { readonly rank: number; readonly call: Call; readonly bad: boolean };
 
@@ -13,6 +14,7 @@ export type CompiledSheet = {
 };
 
 export type CompiledItem = {
+  /** The sheet's item, with all the fields that any item has, so that lines are compared fast. */
   readonly item: Item;
   /** Place of the item in the sheet, from 0. */
   readonly order: number;
@@ -71,6 +73,46 @@ function positionOrderOf(set: PositionSet | undefined): CompiledItem["positionOr
   };
 }
 
+const present = <Part>(parts: readonly (Part | undefined)[]): Part[] =>
+  parts.filter((part) => part !== undefined);
+
+/** A copier of the particulars of one kind; items of other kinds go on having none. */
+const particulars = <Part extends object>(parts: readonly (Part | undefined)[]) => {
+  const shape = oneShape(present(parts));
+  return (part: Part | undefined): Part | undefined => (part === undefined ? undefined : shape(part));
+};
+
+/** The items of a sheet in one shape, and their particulars, limits and options in one each. */
+function inOneShape(items: readonly Item[]): Item[] {
+  const readings = present(items.map(({ reading }) => reading));
+  const limit = oneShape(readings.flatMap(({ limits, alarms }) => [...limits, ...alarms]));
+  const option = oneShape(items.flatMap(({ choice }) => choice?.options ?? []));
+  const reading = oneShape(readings);
+  const choice = oneShape(present(items.map((item) => item.choice)));
+  const faults = particulars(items.map((item) => item.faults));
+  const grade = particulars(items.map((item) => item.grade));
+  const working = particulars(items.map((item) => item.working));
+  const presence = particulars(items.map((item) => item.presence));
+  const code = particulars(items.map((item) => item.code));
+  const color = particulars(items.map((item) => item.color));
+  const whole = items.map((item): Item => ({
+    ...item,
+    reading: item.reading && {
+      ...reading(item.reading),
+      limits: item.reading.limits.map(limit),
+      alarms: item.reading.alarms.map(limit),
+    },
+    choice: item.choice && { ...choice(item.choice), options: item.choice.options.map(option) },
+    faults: faults(item.faults),
+    grade: grade(item.grade),
+    working: working(item.working),
+    presence: presence(item.presence),
+    code: code(item.code),
+    color: color(item.color),
+  }));
+  return whole.map(oneShape(whole));
+}
+
 function compile(sheet: Sheet): CompiledSheet {
   const sets = byId(sheet.positionSets);
   const faultKinds = byId(sheet.faultKinds);
@@ -92,7 +134,7 @@ function compile(sheet: Sheet): CompiledSheet {
   };
   return {
     sheet,
-    items: new Map(sheet.items.map((item, order) => [item.id, compileItem(item, order)])),
+    items: new Map(inOneShape(sheet.items).map((item, order) => [item.id, compileItem(item, order)])),
     faultKinds,
     drawings,
   };

@@ -82,6 +82,7 @@ const spotMeans = (readings: readonly ReadingValue[], values: readonly number[])
 };
 
 const countNamedSpots = (readings: readonly ReadingValue[]): number => {
+  if (readings.length === 1) return readings[0]?.spot === undefined ? 0 : 1;
   let named = 0;
   for (let index = 0; index < readings.length; index += 1) {
     const spot = readings[index]?.spot;
@@ -92,28 +93,38 @@ const countNamedSpots = (readings: readonly ReadingValue[]): number => {
   return named;
 };
 
-const allInBaseUnit = ({ values, unit: from }: Reading, unit: UnitSymbol): number[] =>
+const inBaseUnit = ({ values, unit: from }: Reading, unit: UnitSymbol): number[] =>
   values.map(({ value }) => convert(value, from, unit));
 
-/** One value is by far the most frequent case. */
-const inBaseUnit = (answer: Reading, unit: UnitSymbol): number[] => {
-  const [first] = answer.values;
-  return first !== undefined && answer.values.length === 1
-    ? [convert(first.value, answer.unit, unit)]
-    : allInBaseUnit(answer, unit);
+/** The least and the greatest of the values, in the item's unit, without a list of them. */
+const readExtremes = ({ values, unit: from }: Reading, unit: UnitSymbol, side: MovingSide): void => {
+  side.lowest = Number.POSITIVE_INFINITY;
+  side.highest = Number.NEGATIVE_INFINITY;
+  for (let index = 0; index < values.length; index += 1) {
+    const value = convert(values[index]?.value ?? Number.NaN, from, unit);
+    side.lowest = Math.min(side.lowest, value);
+    side.highest = Math.max(side.highest, value);
+  }
 };
 
-const least = (values: readonly number[]): number => {
-  let lowest = Number.POSITIVE_INFINITY;
-  for (let index = 0; index < values.length; index += 1) lowest = Math.min(lowest, values[index] ?? lowest);
-  return lowest;
-};
-
-const most = (values: readonly number[]): number => {
-  let highest = Number.NEGATIVE_INFINITY;
-  for (let index = 0; index < values.length; index += 1)
-    highest = Math.max(highest, values[index] ?? highest);
-  return highest;
+/** Mean, samples and the scatter seen among them; one value, the most frequent case, has none. */
+const readSamples = (
+  answer: Reading,
+  { unit, repeatability }: ReadingSpec,
+  named: number,
+  side: MovingSide,
+): number => {
+  if (answer.values.length === 1) {
+    side.mean = side.lowest;
+    side.samples = 1;
+    return 0;
+  }
+  const values = inBaseUnit(answer, unit);
+  const meansOfSpots = repeatability.over === "spots" && named > 0 && named < values.length;
+  const samples = meansOfSpots ? spotMeans(answer.values, values) : values;
+  side.mean = mean(samples);
+  side.samples = samples.length;
+  return samples.length < 2 ? 0 : sampleStandardDeviation(samples);
 };
 
 /** s₀ for a reading of this size: its absolute and its proportional part in quadrature. */
@@ -139,6 +150,63 @@ const isBeyondChance = (
   ).larger;
 };
 
+/** Where a side is read into, over and over: what is made for every reading is what a comparison costs. */
+export type MovingSide = { -readonly [Part in keyof ReadingSide]: ReadingSide[Part] };
+
+/** A side that nothing was read into yet. Figures are no numbers from the start, which keeps room for fractions in them. */
+export const movingSide = (): MovingSide => ({
+  mean: Number.NaN,
+  count: 0,
+  lowest: Number.NaN,
+  highest: Number.NaN,
+  scatter: Number.NaN,
+  scatterDegreesOfFreedom: Number.NaN,
+  scatterReplaced: false,
+  samples: 0,
+  resolution: Number.NaN,
+  accuracy: Number.NaN,
+  placement: Number.NaN,
+  spots: 0,
+  patterned: false,
+  byEye: false,
+  unnamed: false,
+});
+
+/**
+ * Reads one side of a reading item, as `readSide` does, into a side that was made before and is good until the next reading.
+ *
+ * @throws {DimensionError} when the answer's unit measures something else (a checked report has none)
+ * @example readSideInto(side, { kind: "reading", unit: "in", values: [{ value: 0.25 }] }, treadSpec, undefined).mean // 8 (1/32 in)
+ */
+export const readSideInto = (
+  side: MovingSide,
+  answer: Reading,
+  spec: ReadingSpec,
+  instrument: Instrument | undefined,
+): ReadingSide => {
+  const count = answer.values.length;
+  const named = countNamedSpots(answer.values);
+  readExtremes(answer, spec.unit, side);
+  const seen = readSamples(answer, spec, named, side);
+  const { degreesOfFreedom } = spec.repeatability;
+  const expected = expectedScatter(spec, side.mean);
+  side.count = count;
+  side.spots = named === 0 ? Math.min(count, spec.ask.spots) : named;
+  side.placement = spec.repeatability.over === "spots" ? 0 : spec.placement;
+  const placement = side.spots > 1 ? side.placement : 0;
+  const isBeyond = isBeyondChance(seen, side.samples, expected, placement, degreesOfFreedom);
+  // Values at named spots of one place may rightly differ: wear is not scatter.
+  side.patterned = named > 1 && isBeyond;
+  side.scatterReplaced = isBeyond && !side.patterned;
+  side.scatter = side.scatterReplaced ? seen : expected;
+  side.scatterDegreesOfFreedom = side.scatterReplaced ? side.samples - 1 : degreesOfFreedom;
+  side.byEye = instrument === undefined && spec.eyesRead === true;
+  side.unnamed = instrument === undefined && !side.byEye;
+  side.resolution = resolutionOf(spec, instrument, side.byEye);
+  side.accuracy = accuracyOf(spec, instrument, side.mean, side.byEye);
+  return side;
+};
+
 /**
  * Reads one side of a reading item: u² = s₀²/n + r²/12 + a²/3 + p²/m (JCGM 100:2008, 4.2, 4.3 and F.2.2.1), in
  * parts. Without a named instrument the ordinary one at twice its stated accuracy, or the eye where eyes read, takes the place of r and a. Readings whose spots
@@ -153,46 +221,7 @@ export const readSide = (
   answer: Reading,
   spec: ReadingSpec,
   instrument: Instrument | undefined,
-): ReadingSide => {
-  const values = inBaseUnit(answer, spec.unit);
-  const named = countNamedSpots(answer.values);
-  const spots = named === 0 ? Math.min(values.length, spec.ask.spots) : named;
-  const overSpots = spec.repeatability.over === "spots";
-  const samples = overSpots && named > 0 && named < values.length ? spotMeans(answer.values, values) : values;
-  const center = mean(samples);
-  const placement = overSpots ? 0 : spec.placement;
-  const byEye = instrument === undefined && spec.eyesRead === true;
-  const { degreesOfFreedom } = spec.repeatability;
-  const expected = expectedScatter(spec, center);
-  const seen = samples.length < 2 ? 0 : sampleStandardDeviation(samples);
-  const isBeyond = isBeyondChance(
-    seen,
-    samples.length,
-    expected,
-    spots > 1 ? placement : 0,
-    degreesOfFreedom,
-  );
-  // Values at named spots of one place may rightly differ: wear is not scatter.
-  const patterned = named > 1 && isBeyond;
-  const scatterReplaced = isBeyond && !patterned;
-  return {
-    mean: center,
-    count: values.length,
-    lowest: least(values),
-    highest: most(values),
-    scatter: scatterReplaced ? seen : expected,
-    scatterDegreesOfFreedom: scatterReplaced ? samples.length - 1 : degreesOfFreedom,
-    scatterReplaced,
-    samples: samples.length,
-    resolution: resolutionOf(spec, instrument, byEye),
-    accuracy: accuracyOf(spec, instrument, center, byEye),
-    placement,
-    spots,
-    patterned,
-    byEye,
-    unnamed: instrument === undefined && !byEye,
-  };
-};
+): ReadingSide => readSideInto(movingSide(), answer, spec, instrument);
 
 /** A part taken as known: its degrees of freedom are infinite. */
 const known = (standardUncertainty: number): Component => ({
@@ -218,6 +247,38 @@ export const uncertaintyParts = (side: ReadingSide, withAccuracy: boolean): read
   return parts;
 };
 
+/** An estimate that is worked out over and over. */
+export type MovingEstimate = { -readonly [Part in keyof Estimate]: Estimate[Part] };
+
+/** An estimate that nothing was worked out into yet. */
+export const movingEstimate = (): MovingEstimate => ({
+  value: Number.NaN,
+  standardUncertainty: Number.NaN,
+  degreesOfFreedom: Number.NaN,
+});
+
+/**
+ * What `sideEstimate` gives, in an estimate that was made before and is good until the next one.
+ *
+ * @example sideEstimateInto(estimate, readSide(answer, treadSpec, gauge), false).value // 8
+ */
+export const sideEstimateInto = (
+  estimate: MovingEstimate,
+  side: ReadingSide,
+  withAccuracy: boolean,
+): Estimate => {
+  const ofScatter = (side.scatter / Math.sqrt(side.samples)) ** 2;
+  let variance = ofScatter;
+  if (side.resolution > 0) variance += resolution(side.resolution) ** 2;
+  if (withAccuracy && side.accuracy > 0) variance += rectangular(side.accuracy) ** 2;
+  if (side.placement > 0) variance += (side.placement / Math.sqrt(side.spots)) ** 2;
+  const share = variance === 0 ? 0 : ofScatter / variance;
+  estimate.value = side.mean;
+  estimate.standardUncertainty = Math.sqrt(variance);
+  estimate.degreesOfFreedom = 1 / (share ** 2 / side.scatterDegreesOfFreedom);
+  return estimate;
+};
+
 /**
  * A side's mean with its combined standard uncertainty and effective degrees of freedom (JCGM 100:2008, equations 10 and G.2b): those
  * of its parts, of which all but the scatter are taken as known.
@@ -225,16 +286,5 @@ export const uncertaintyParts = (side: ReadingSide, withAccuracy: boolean): read
  * @param withAccuracy false where both sides share the instrument or the eye, whose error cancels
  * @example sideEstimate(readSide(answer, treadSpec, gauge), false).value // 8
  */
-export const sideEstimate = (side: ReadingSide, withAccuracy: boolean): Estimate => {
-  const ofScatter = (side.scatter / Math.sqrt(side.samples)) ** 2;
-  let variance = ofScatter;
-  if (side.resolution > 0) variance += resolution(side.resolution) ** 2;
-  if (withAccuracy && side.accuracy > 0) variance += rectangular(side.accuracy) ** 2;
-  if (side.placement > 0) variance += (side.placement / Math.sqrt(side.spots)) ** 2;
-  const share = variance === 0 ? 0 : ofScatter / variance;
-  return {
-    value: side.mean,
-    standardUncertainty: Math.sqrt(variance),
-    degreesOfFreedom: 1 / (share ** 2 / side.scatterDegreesOfFreedom),
-  };
-};
+export const sideEstimate = (side: ReadingSide, withAccuracy: boolean): Estimate =>
+  sideEstimateInto(movingEstimate(), side, withAccuracy);

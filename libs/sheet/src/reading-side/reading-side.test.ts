@@ -4,7 +4,15 @@ import { combineUncertainty } from "@evenhand/measurement/combine-uncertainty";
 import { welchSatterthwaite } from "@evenhand/measurement/welch-satterthwaite";
 import type { AnswerOf } from "@evenhand/shared/answer";
 import type { ReadingSpec } from "@evenhand/shared/sheet";
-import { readSide, sideEstimate, uncertaintyParts } from "./index.ts";
+import {
+  movingEstimate,
+  movingSide,
+  readSide,
+  readSideInto,
+  sideEstimate,
+  sideEstimateInto,
+  uncertaintyParts,
+} from "./index.ts";
 
 /** A reading item by hand: base unit 1/32 in, s₀ 0.3 over spots, an ordinary gauge of ±0.3. */
 const treadSpec = (more: Partial<ReadingSpec> = {}): ReadingSpec => ({
@@ -193,5 +201,26 @@ describe("sideEstimate", () => {
       }),
       { numRuns: 1000 },
     );
+  });
+});
+
+describe("a side that moves over several readings", () => {
+  const eye = treadSpec({ eyesRead: true });
+  const named = ["outer", "inner", "outer"].map((spot, index) => ({ value: 4 + 3 * index, spot }));
+  const cases: Parameters<typeof readSide>[] = [
+    [reading("1/32in", 2, 9, 16), repeats, gauge],
+    [{ kind: "reading", unit: "1/32in", values: named }, spec, undefined],
+    [reading("in", 0.25), eye, undefined],
+    [reading("mm", 6.3, 6.5), spec, gauge],
+  ];
+
+  it("keeps nothing of the reading before", () => {
+    const side = movingSide();
+    const estimate = movingEstimate();
+    for (const [answer, ofItem, instrument] of [...cases, ...cases.toReversed()]) {
+      const alone = readSide(answer, ofItem, instrument);
+      expect(readSideInto(side, answer, ofItem, instrument)).toEqual(alone);
+      expect(sideEstimateInto(estimate, side, false)).toEqual(sideEstimate(alone, false));
+    }
   });
 });
