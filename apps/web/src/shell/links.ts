@@ -25,6 +25,7 @@ export const accountLinks = [
   { to: "/handbook", words: "nav.handbook" },
   { to: "/appointments", words: "nav.appointments", kinds: ["buyer", "inspector", "dealer"] },
   { to: "/instruments", words: "own-instruments.title", kinds: ["inspector", "dealer"] },
+  { to: "/costs", words: "costs.title", kinds: ["buyer", "inspector"] },
   { to: "/calendars", words: "nav.calendars", kinds: ["inspector"] },
   { to: "/sites", words: "nav.sites", kinds: ["dealer"] },
   { to: "/complaints", words: "nav.complaints" },

@@ -209,6 +209,12 @@ const ownFigures = createRoute({
   component: lazyRouteComponent(() => import("../pages/handbook/OwnFigures"), "OwnFigures"),
 });
 
+const costTable = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/costs",
+  component: lazyRouteComponent(() => import("../pages/costs/CostTablePage"), "CostTablePage"),
+});
+
 const ownInstruments = createRoute({
   getParentRoute: () => signedIn,
   path: "/instruments",
@@ -367,6 +373,7 @@ const tree = root.addChildren([
     sessions,
     handbook,
     ownFigures,
+    costTable,
     ownInstruments,
     brief,
     hours,

@@ -1,5 +1,6 @@
 import { answer } from "./en/answer";
 import { accounts } from "./en/accounts";
+import { costs } from "./en/costs";
 import { comparison } from "./en/comparison";
 import { decisions } from "./en/decisions";
 import { figures } from "./en/figures";
@@ -33,6 +34,7 @@ export const en = {
   ...answer,
   ...figures,
   ...decisions,
+  ...costs,
   ...appointments,
   ...booking,
   ...brief,

@@ -1,0 +1,109 @@
+import { useState } from "react";
+import { useText } from "../../strings/text";
+import { TermField, TextField } from "../../ui/Fields";
+import styles from "./Costs.module.css";
+import { CHANCES, isUnset, wrongWith, type CostedRow, type TypedRow } from "./cost-form";
+
+interface Props {
+  readonly row: TypedRow;
+  readonly costed: CostedRow | undefined;
+  readonly currency: string;
+  /** It was tried to save it, so that what is wrong is said. */
+  readonly said: boolean;
+  readonly onChange: (row: TypedRow) => void;
+}
+
+const Amounts = ({ row, currency, said, onChange }: Omit<Props, "costed">) => {
+  const t = useText();
+  const isWrong = said && wrongWith(row, currency) === "figures";
+  return (
+    <>
+      {(["low", "likely", "high"] as const).map((which) => (
+        <TextField
+          key={which}
+          className={styles.amount}
+          label={t(`costs.${which}`)}
+          aria-label={t("costs.of", { figure: t(`costs.${which}`), row: row.words })}
+          inputMode="decimal"
+          value={row[which]}
+          error={isWrong && which === "low" ? t("costs.wrong.figures") : isWrong}
+          onChange={(value) => onChange({ ...row, [which]: value })}
+        />
+      ))}
+    </>
+  );
+};
+
+const Chances = ({ row, currency, said, onChange }: Omit<Props, "costed">) => {
+  const t = useText();
+  const isWrong = said && wrongWith(row, currency) === "chance";
+  return (
+    <div className={styles.chances}>
+      <p className={styles.hint}>{t("costs.chances.hint")}</p>
+      {isWrong && <p className={styles.wrong}>{t("costs.wrong.chance")}</p>}
+      {CHANCES.map((chance) => (
+        <TextField
+          key={chance}
+          className={styles.amount}
+          label={t(`costs.chance.${chance}`)}
+          inputMode="decimal"
+          rightSection="%"
+          value={row.chances[chance]}
+          onChange={(value) => onChange({ ...row, chances: { ...row.chances, [chance]: value } })}
+        />
+      ))}
+    </div>
+  );
+};
+
+const FallsDue = ({ row, onChange }: Pick<Props, "row" | "onChange">) => {
+  const t = useText();
+  return (
+    <TermField
+      label={t("costs.per")}
+      value={row.per}
+      terms={["place", "car"]}
+      wordFor={(per) => t(`costs.per.${per}`)}
+      onChange={(per) => onChange({ ...row, per })}
+    />
+  );
+};
+
+/** How often and how likely it falls due, drawn once it is opened: there are many rows. */
+const More = (props: Omit<Props, "costed">) => {
+  const t = useText();
+  const [open, setOpen] = useState(false);
+  return (
+    <details className={styles.more} onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{t("costs.chances")}</summary>
+      {open && (
+        <div className={styles.inside}>
+          <FallsDue row={props.row} onChange={props.onChange} />
+          <Chances {...props} />
+        </div>
+      )}
+    </details>
+  );
+};
+
+/** One thing that is put right: what it costs, how it falls due, and how likely. */
+export const CostRowFields = ({ costed, ...props }: Props) => {
+  const t = useText();
+  const { row } = props;
+  return (
+    <li className={styles.row} data-unset={isUnset(row)}>
+      <p className={styles.name}>
+        <span>{row.words}</span>
+        {costed !== undefined && (
+          <span className={styles.hint}>
+            {t("costs.asked-by", { items: costed.items.slice(0, 3).join(", ") })}
+          </span>
+        )}
+      </p>
+      <div className={styles.amounts}>
+        <Amounts {...props} />
+      </div>
+      {!isUnset(row) && <More {...props} />}
+    </li>
+  );
+};
