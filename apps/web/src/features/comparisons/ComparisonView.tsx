@@ -1,17 +1,20 @@
 import type { Answer } from "@evenhand/shared/page-one";
 import { useQuery } from "@tanstack/react-query";
-import { type ReactNode, useRef } from "react";
+import { lazy, type ReactNode, Suspense, useRef } from "react";
 import { useText } from "../../strings/text";
+import { Loading } from "../../ui/Loading";
 import { Tabs } from "../../ui/Tabs";
 import { isKind, useAccount } from "../../entities/account/queries";
 import type { Choosing } from "../../entities/comparison/choosing";
 import { answerCostQuery } from "../../entities/comparison/queries";
 import { AnswerView } from "./answer/AnswerView";
-import { Behind } from "./Behind";
 import styles from "./ComparisonView.module.css";
 import { noFilter } from "./filters";
 import { listedOf } from "./listed-of";
 import { viewOf, type ComparisonSearch } from "./search";
+
+/** The lines bring every rule's words along: nobody waits for them before the answer. */
+const Behind = lazy(async () => ({ default: (await import("./Behind")).Behind }));
 
 interface Props {
   readonly id: string;
@@ -58,17 +61,19 @@ export const ComparisonView = ({ id, answer, search, onSearch, choosing, before,
         {view === "answer" ? (
           <AnswerView answer={answer} cost={cost} onOpen={open} onMatter={onMatter} />
         ) : (
-          <Behind
-            id={id}
-            answer={answer}
-            view={view}
-            search={search}
-            onSearch={onSearch}
-            onOpen={open}
-            choosing={choosing}
-            goTo={goTo}
-            onLay={onLay}
-          />
+          <Suspense fallback={<Loading />}>
+            <Behind
+              id={id}
+              answer={answer}
+              view={view}
+              search={search}
+              onSearch={onSearch}
+              onOpen={open}
+              choosing={choosing}
+              goTo={goTo}
+              onLay={onLay}
+            />
+          </Suspense>
         )}
       </Tabs>
     </div>
