@@ -67,7 +67,7 @@ describe("headline", () => {
   it("gives the dealer credit for what he disclosed", () => {
     const entry = admitted("wheels.tire-age@left-front");
     expect(headlineOf(entry, choice("over-ten-years"), choice("over-ten-years"))).toBe(
-      "The tires are not safe (disclosed): tire age, as stated, left front: over ten years (as stated)",
+      "The tires are not safe (disclosed): claimed tire age, left front: over ten years (as stated)",
     );
   });
 

@@ -80,7 +80,7 @@ describe("small things", () => {
     const many = [...three, ...["electrics.heat", "electrics.blower", "electrics.radio"].map(small)];
     expect(foundIn(...many)).toMatch(/^6 of them: .+ and others$/);
     const twice = ["left-front", "right-front", "left-rear"].map((at) => small(`wheels.tire-age@${at}`));
-    expect(foundIn(...twice)).toBe("3 of them: tire age, as stated");
+    expect(foundIn(...twice)).toBe("3 of them: claimed tire age");
   });
 });
 

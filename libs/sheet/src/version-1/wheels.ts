@@ -76,7 +76,7 @@ export const tires: Item[] = [
   ),
   item(
     "wheels.tire-age",
-    words("tire age, as stated", "tyre age, as stated", ["new tires"]),
+    words("claimed tire age", "claimed tyre age", ["new tires"]),
     "Say what is claimed of the tire's age; the identification number is read beside it.",
     {
       positions: "corners-and-spare",

@@ -51,7 +51,7 @@ const useInstrumentFact = (): ((
   const instrumentWords = useInstrumentWords();
   return ({ instrument, answer }, source, side) => {
     if (instrument !== undefined) return instrumentWords(source, side, instrument);
-    return answer.kind === "reading" ? t("facts.by-eye") : undefined;
+    return answer.kind === "reading" ? t("facts.no-instrument") : undefined;
   };
 };
 

@@ -61,7 +61,7 @@ export const comparison = {
   "facts.firmness": "Firmness",
   "facts.basis": "Basis",
   "facts.instrument": "Instrument",
-  "facts.by-eye": "none named; judged by eye",
+  "facts.no-instrument": "instrument not named",
   "facts.person": "By",
   "facts.time": "When",
   "facts.conditions": "Conditions",
