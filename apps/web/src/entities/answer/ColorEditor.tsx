@@ -29,62 +29,85 @@ export const colorOf = (
   return { answer: null, unread: typed.length === 0 ? undefined : { texts: left } };
 };
 
-export const ColorEditor = ({ answer, unread, onChange }: EditorProps<"color">) => {
-  const t = useText();
+/** The color as it is typed. */
+interface ColorForm {
+  readonly texts: Readonly<Record<Part, string>>;
+  readonly geometry: Color["geometry"];
+  readonly metallic: boolean;
+}
+
+const colorForm = ({ answer, unread }: Pick<EditorProps<"color">, "answer" | "unread">): ColorForm => {
   const first = answer?.values[0];
   const textOf = (part: Part): string => unread?.texts[`color.${part}`] ?? first?.[part].toString() ?? "";
-  const [texts, setTexts] = useState({ L: textOf("L"), a: textOf("a"), b: textOf("b") });
-  const [geometry, setGeometry] = useState<Color["geometry"]>(answer?.geometry ?? "45/0");
-  const [metallic, setMetallic] = useState(answer?.metallic ?? false);
-  const send = (next: typeof texts, at: Color["geometry"], metal: boolean): void => {
-    const made = colorOf(next, at, metal);
+  return {
+    texts: { L: textOf("L"), a: textOf("a"), b: textOf("b") },
+    geometry: answer?.geometry ?? "45/0",
+    metallic: answer?.metallic ?? false,
+  };
+};
+
+const madeOf = ({ texts, geometry, metallic }: ColorForm) => colorOf(texts, geometry, metallic);
+
+const isUnread = (text: string): boolean => text.trim() !== "" && parseNumber(text) === undefined;
+
+interface FormProps {
+  readonly form: ColorForm;
+  readonly onForm: (form: ColorForm) => void;
+}
+
+const Numbers = ({ form, onForm }: FormProps) => {
+  const t = useText();
+  return (
+    <div className={styles.numbers}>
+      {parts.map((part) => (
+        <NumberField
+          key={part}
+          label={`${part}*`}
+          unit=""
+          text={form.texts[part]}
+          wrong={isUnread(form.texts[part]) ? t("number.unread") : undefined}
+          onText={(text) => onForm({ ...form, texts: { ...form.texts, [part]: text } })}
+        />
+      ))}
+    </div>
+  );
+};
+
+/** How the instrument lit the paint, and what paint it is. */
+const Under = ({ form, onForm }: FormProps) => {
+  const t = useText();
+  return (
+    <div className={styles.under}>
+      <NativeSelect
+        label={t("color.geometry")}
+        value={form.geometry}
+        data={geometries.map((one) => ({ value: one, label: t(`color.geometry.${one}`) }))}
+        onChange={({ currentTarget: { value } }) =>
+          onForm({ ...form, geometry: geometries.find((one) => one === value) ?? "45/0" })
+        }
+      />
+      <Checkbox
+        label={t("color.metallic")}
+        checked={form.metallic}
+        onChange={(event) => onForm({ ...form, metallic: event.currentTarget.checked })}
+      />
+    </div>
+  );
+};
+
+export const ColorEditor = ({ answer, unread, onChange }: EditorProps<"color">) => {
+  const t = useText();
+  const [form, setForm] = useState(() => colorForm({ answer, unread }));
+  const onForm = (next: ColorForm): void => {
+    setForm(next);
+    const made = madeOf(next);
     onChange(made.answer, made.unread);
   };
-  const set = (part: Part, text: string): void => {
-    const next = { ...texts, [part]: text };
-    setTexts(next);
-    send(next, geometry, metallic);
-  };
-  const { unread: left } = colorOf(texts, geometry, metallic);
   return (
     <div className={styles.reading}>
-      <div className={styles.numbers}>
-        {parts.map((part) => (
-          <NumberField
-            key={part}
-            label={`${part}*`}
-            unit=""
-            text={texts[part]}
-            wrong={
-              texts[part].trim() !== "" && parseNumber(texts[part]) === undefined
-                ? t("number.unread")
-                : undefined
-            }
-            onText={(text) => set(part, text)}
-          />
-        ))}
-      </div>
-      {left && <p className={styles.wrong}>{t("color.not-whole")}</p>}
-      <div className={styles.under}>
-        <NativeSelect
-          label={t("color.geometry")}
-          value={geometry}
-          data={geometries.map((one) => ({ value: one, label: t(`color.geometry.${one}`) }))}
-          onChange={(event) => {
-            const next = geometries.find((one) => one === event.currentTarget.value) ?? "45/0";
-            setGeometry(next);
-            send(texts, next, metallic);
-          }}
-        />
-        <Checkbox
-          label={t("color.metallic")}
-          checked={metallic}
-          onChange={(event) => {
-            setMetallic(event.currentTarget.checked);
-            send(texts, geometry, event.currentTarget.checked);
-          }}
-        />
-      </div>
+      <Numbers form={form} onForm={onForm} />
+      {madeOf(form).unread && <p className={styles.wrong}>{t("color.not-whole")}</p>}
+      <Under form={form} onForm={onForm} />
     </div>
   );
 };

@@ -24,46 +24,63 @@ interface FaultProps {
   readonly onRemove: () => void;
 }
 
-const OneFault = ({ fault, kinds, cells, unread, fresh, onChange, onRemove }: FaultProps) => {
+const KindChoice = ({ fault, kinds, onChange }: FaultProps) => {
   const t = useText();
-  const kind = kinds.find(({ id }) => id === fault.kind);
-  const unit = fault.extent?.unit ?? kind?.unit ?? "mm";
+  return (
+    <NativeSelect
+      label={t("faults.kind")}
+      value={fault.kind}
+      data={kinds.map(({ id, words }) => ({ value: id, label: words.american }))}
+      onChange={(event) =>
+        onChange({ ...fault, kind: event.currentTarget.value, extent: undefined }, undefined)
+      }
+    />
+  );
+};
+
+const Extent = ({ fault, kinds, unread, fresh, onChange }: FaultProps) => {
+  const t = useText();
+  const unit = fault.extent?.unit ?? kinds.find(({ id }) => id === fault.kind)?.unit ?? "mm";
+  return (
+    <TypedNumber
+      key={fault.kind}
+      label={t("faults.extent")}
+      value={fault.extent?.value}
+      unit={withUnit("", unit).trim()}
+      unread={unread}
+      fresh={fresh}
+      least={0}
+      onChange={(value, text) =>
+        onChange({ ...fault, extent: value === undefined ? undefined : { value, unit } }, text)
+      }
+    />
+  );
+};
+
+/** Where on the drawing it is, if the item has one. */
+const SpotChoice = ({ fault, cells, unread, onChange }: FaultProps) => {
+  const t = useText();
+  if (cells.length === 0) return null;
+  return (
+    <NativeSelect
+      label={t("faults.spot")}
+      value={fault.spot ?? ""}
+      data={[{ value: "", label: t("faults.spot.none") }, ...cells]}
+      onChange={(event) => onChange({ ...fault, spot: event.currentTarget.value || undefined }, unread)}
+    />
+  );
+};
+
+const OneFault = (props: FaultProps) => {
+  const t = useText();
+  const { fault, kinds, onRemove } = props;
+  const kind = kinds.find(({ id }) => id === fault.kind)?.words.american ?? fault.kind;
   return (
     <li className={styles.fault}>
-      <NativeSelect
-        label={t("faults.kind")}
-        value={fault.kind}
-        data={kinds.map(({ id, words }) => ({ value: id, label: words.american }))}
-        onChange={(event) =>
-          onChange({ ...fault, kind: event.currentTarget.value, extent: undefined }, undefined)
-        }
-      />
-      <TypedNumber
-        key={fault.kind}
-        label={t("faults.extent")}
-        value={fault.extent?.value}
-        unit={withUnit("", unit).trim()}
-        unread={unread}
-        fresh={fresh}
-        least={0}
-        onChange={(value, text) =>
-          onChange({ ...fault, extent: value === undefined ? undefined : { value, unit } }, text)
-        }
-      />
-      {cells.length > 0 && (
-        <NativeSelect
-          label={t("faults.spot")}
-          value={fault.spot ?? ""}
-          data={[{ value: "", label: t("faults.spot.none") }, ...cells]}
-          onChange={(event) => onChange({ ...fault, spot: event.currentTarget.value || undefined }, unread)}
-        />
-      )}
-      <ActionIcon
-        variant="default"
-        size={42}
-        aria-label={t("faults.remove", { kind: kind?.words.american ?? fault.kind })}
-        onClick={onRemove}
-      >
+      <KindChoice {...props} />
+      <Extent {...props} />
+      <SpotChoice {...props} />
+      <ActionIcon variant="default" size={42} aria-label={t("faults.remove", { kind })} onClick={onRemove}>
         <IconTrash size={18} aria-hidden="true" />
       </ActionIcon>
     </li>

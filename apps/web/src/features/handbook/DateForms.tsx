@@ -8,50 +8,70 @@ import styles from "./OwnFigures.module.css";
 import { useDatedParts, type Part } from "./use-parts";
 import { useWrong } from "./use-wrong";
 
-interface RowProps {
-  readonly row: DateFormTyped;
-  readonly number: number;
-  readonly parts: readonly Part[];
+interface Problems {
   readonly problems: MakerProblems | undefined;
+  /** Saving was tried: what is wrong shows also where nothing was typed. */
   readonly tried: boolean;
-  readonly onChange: (row: DateFormTyped) => void;
-  readonly onRemove: () => void;
 }
 
-const DateFormRow = ({ row, number, parts, problems, tried, onChange, onRemove }: RowProps) => {
+interface RowProps extends Problems {
+  readonly row: DateFormTyped;
+  readonly parts: readonly Part[];
+  readonly onChange: (row: DateFormTyped) => void;
+}
+
+const PartChoice = ({ row, parts, problems, tried, onChange }: RowProps) => {
   const t = useText();
   const wrong = useWrong(problems);
-  const field = (name: "form" | "from" | "to") => (
-    <CheckedInput
-      label={t(`own.dates.${name}`)}
-      required
-      numeric={name !== "form"}
-      value={row[name]}
-      tried={tried}
-      wrong={wrong(dateFormField(row.key, name))}
-      onChange={(value) => onChange({ ...row, [name]: value })}
+  return (
+    <NativeSelect
+      size="md"
+      label={t("own.dates.part")}
+      aria-required
+      value={row.part}
+      error={(tried || row.part !== "") && wrong(dateFormField(row.key, "part"))}
+      data={[
+        { value: "", label: t("own.dates.part.choose") },
+        ...parts.map(({ id, words }) => ({ value: id, label: words })),
+      ]}
+      onChange={(event) => onChange({ ...row, part: event.currentTarget.value })}
     />
   );
+};
+
+const RowFields = (props: RowProps) => {
+  const t = useText();
+  const { row, problems, tried, onChange } = props;
+  const wrong = useWrong(problems);
+  return (
+    <div className={styles.fields}>
+      <PartChoice {...props} />
+      {(["form", "from", "to"] as const).map((name) => (
+        <CheckedInput
+          key={name}
+          label={t(`own.dates.${name}`)}
+          required
+          numeric={name !== "form"}
+          value={row[name]}
+          tried={tried}
+          wrong={wrong(dateFormField(row.key, name))}
+          onChange={(value) => onChange({ ...row, [name]: value })}
+        />
+      ))}
+    </div>
+  );
+};
+
+const DateFormRow = ({
+  number,
+  onRemove,
+  ...props
+}: RowProps & { readonly number: number; readonly onRemove: () => void }) => {
+  const t = useText();
   return (
     <fieldset className={styles.dateRow}>
       <legend>{t("own.dates.row", { number })}</legend>
-      <div className={styles.fields}>
-        <NativeSelect
-          size="md"
-          label={t("own.dates.part")}
-          aria-required
-          value={row.part}
-          error={(tried || row.part !== "") && wrong(dateFormField(row.key, "part"))}
-          data={[
-            { value: "", label: t("own.dates.part.choose") },
-            ...parts.map(({ id, words }) => ({ value: id, label: words })),
-          ]}
-          onChange={(event) => onChange({ ...row, part: event.currentTarget.value })}
-        />
-        {field("form")}
-        {field("from")}
-        {field("to")}
-      </div>
+      <RowFields {...props} />
       <div>
         <Button variant="default" aria-label={t("own.dates.remove", { number })} onClick={onRemove}>
           {t("own.maker.remove")}
@@ -80,15 +100,13 @@ const Letters = () => {
   );
 };
 
-interface Props {
+interface Props extends Problems {
   readonly rows: readonly DateFormTyped[];
-  readonly problems: MakerProblems | undefined;
-  readonly tried: boolean;
   readonly onChange: (rows: readonly DateFormTyped[]) => void;
 }
 
 /** How the maker dated parts, a row for each. */
-export const DateForms = ({ rows, problems, tried, onChange }: Props) => {
+export const DateForms = ({ rows, onChange, ...problems }: Props) => {
   const t = useText();
   const add = useRef<HTMLButtonElement>(null);
   const parts = useDatedParts(rows.map(({ part }) => part));
@@ -102,11 +120,8 @@ export const DateForms = ({ rows, problems, tried, onChange }: Props) => {
       {rows.map((row, index) => (
         <DateFormRow
           key={row.key}
-          row={row}
+          {...{ row, parts, ...problems }}
           number={index + 1}
-          parts={parts}
-          problems={problems}
-          tried={tried}
           onChange={(next) => onChange(rows.map((other) => (other.key === row.key ? next : other)))}
           onRemove={() => remove(row.key)}
         />

@@ -4,7 +4,15 @@ import { useText } from "../../strings/text";
 import { Panel } from "../../ui/Page";
 import { SearchField } from "../../ui/SearchField";
 import { LimitRow } from "./LimitRow";
-import { isSet, limitGroups, limitWrong, ownLimitCount, type LimitsTyped, type OwnLimit } from "./own-limits";
+import {
+  isSet,
+  limitGroups,
+  limitWrong,
+  ownLimitCount,
+  type LimitGroup,
+  type LimitsTyped,
+  type OwnLimit,
+} from "./own-limits";
 import styles from "./OwnFigures.module.css";
 
 interface Props {
@@ -35,6 +43,42 @@ const shownGroups = ({ typed, stored, tried }: Props, { q, only }: Filter) => {
     .filter(({ limits }) => limits.length > 0);
 };
 
+interface FilterProps {
+  readonly filter: Filter;
+  readonly onFilter: (filter: Filter) => void;
+}
+
+const FilterFields = ({ filter, onFilter }: FilterProps) => {
+  const t = useText();
+  return (
+    <div className={styles.filter}>
+      <SearchField
+        label={t("own.limits.search")}
+        value={filter.q}
+        onChange={(q) => onFilter({ ...filter, q })}
+      />
+      <Checkbox
+        size="md"
+        label={t("own.limits.only")}
+        checked={filter.only}
+        onChange={(event) => onFilter({ ...filter, only: event.currentTarget.checked })}
+      />
+    </div>
+  );
+};
+
+const Group = ({
+  group: { title, limits },
+  ...props
+}: Pick<Props, "typed" | "tried" | "onChange"> & { readonly group: LimitGroup }) => (
+  <section className={styles.group}>
+    <h3>{title}</h3>
+    {limits.map((limit) => (
+      <LimitRow key={limit.id} limit={limit} {...props} onChange={props.onChange} />
+    ))}
+  </section>
+);
+
 /** The figures a firm may set, by the rules that judge by them. */
 export const LimitsPanel = (props: Props) => {
   const t = useText();
@@ -47,29 +91,12 @@ export const LimitsPanel = (props: Props) => {
       title={t("own.limits")}
       hint={t(onChange ? "own.limits.hint" : "own.limits.hint.read", { set, all: ownLimitCount })}
     >
-      <div className={styles.filter}>
-        <SearchField
-          label={t("own.limits.search")}
-          value={filter.q}
-          onChange={(q) => setFilter({ ...filter, q })}
-        />
-        <Checkbox
-          size="md"
-          label={t("own.limits.only")}
-          checked={filter.only}
-          onChange={(event) => setFilter({ ...filter, only: event.currentTarget.checked })}
-        />
-      </div>
+      <FilterFields filter={filter} onFilter={setFilter} />
       <p className={groups.length === 0 ? undefined : "only-read"} aria-live="polite">
         {groups.length === 0 && t(filter.only && set === 0 ? "own.limits.none.only" : "own.limits.none")}
       </p>
-      {groups.map(({ rule, title, limits }) => (
-        <section key={rule} className={styles.group}>
-          <h3>{title}</h3>
-          {limits.map((limit) => (
-            <LimitRow key={limit.id} limit={limit} typed={typed} tried={tried} onChange={onChange} />
-          ))}
-        </section>
+      {groups.map((group) => (
+        <Group key={group.rule} {...{ group, typed, tried, onChange }} />
       ))}
     </Panel>
   );

@@ -143,49 +143,64 @@ const LowVolume = ({ entry, onChange }: Props) => {
   );
 };
 
+/** Fields side by side, and what else belongs beside them. */
+const Fields = ({
+  names,
+  children,
+  ...props
+}: Props & { readonly names: readonly TextField[]; readonly children?: ReactNode }) => (
+  <div className={styles.fields}>
+    {names.map((name) => (
+      <Field key={name} {...props} name={name} first={name === "make"} />
+    ))}
+    {children}
+  </div>
+);
+
+/** An entry that holds no figure at all says nothing. */
+const NoFigure = ({ problems, tried }: Props) => {
+  const t = useText();
+  return (
+    tried &&
+    problems?.has("figures") === true && (
+      <div tabIndex={-1} data-wrong="true">
+        <Notice kind="refusal" title={t("own.wrong.no-figure")}>
+          <p>{t("own.wrong.no-figure.what")}</p>
+        </Notice>
+      </div>
+    )
+  );
+};
+
+const MakerDates = ({ entry, problems, tried, onChange }: Props) => (
+  <DateForms
+    rows={entry.dateForms}
+    problems={problems}
+    tried={tried}
+    onChange={(dateForms) => onChange({ ...entry, dateForms })}
+  />
+);
+
 /** Everything a firm may know of a make, a model or some years of it. */
 export const MakerFields = (props: Props) => {
   const t = useText();
-  const { entry, problems, tried, onChange } = props;
   return (
     <div className={styles.parts}>
       <Part title={t("own.maker.cars")}>
-        <div className={styles.fields}>
-          {carFields.map((name) => (
-            <Field key={name} {...props} name={name} first={name === "make"} />
-          ))}
-        </div>
+        <Fields {...props} names={carFields} />
       </Part>
-      {tried && problems?.has("figures") === true && (
-        <div tabIndex={-1} data-wrong="true">
-          <Notice kind="refusal" title={t("own.wrong.no-figure")}>
-            <p>{t("own.wrong.no-figure.what")}</p>
-          </Notice>
-        </div>
-      )}
+      <NoFigure {...props} />
       <Part title={t("own.maker.figures")}>
-        <div className={styles.fields}>
-          {(["axleRatios", ...figureFields, "cylinderNeighbors"] as const).map((name) => (
-            <Field key={name} {...props} name={name} />
-          ))}
+        <Fields {...props} names={["axleRatios", ...figureFields, "cylinderNeighbors"]}>
           <Cam {...props} />
-        </div>
+        </Fields>
       </Part>
       <Part title={t("own.maker.numbers")}>
-        <div className={styles.fields}>
-          {patternFields.map((name) => (
-            <Field key={name} {...props} name={name} />
-          ))}
-        </div>
+        <Fields {...props} names={patternFields} />
         <NeverStamped {...props} />
       </Part>
       <Part title={t("own.maker.dates")}>
-        <DateForms
-          rows={entry.dateForms}
-          problems={problems}
-          tried={tried}
-          onChange={(dateForms) => onChange({ ...entry, dateForms })}
-        />
+        <MakerDates {...props} />
         <LowVolume {...props} />
       </Part>
     </div>

@@ -10,45 +10,54 @@ import { firmHandbookQuery } from "./queries";
 const moved = (error: unknown): boolean =>
   error instanceof Refusal && (error.problem.status === 412 || error.problem.status === 409);
 
-/** What is typed over a firm's stored handbook, and saving it for the revision it was begun on. */
-export const useSave = (organization: string, seen: FirmHandbookSeen) => {
+interface Sent {
+  readonly sent: HandbookTyped;
+  readonly over: number;
+}
+
+/** Sends it for a revision; where somebody else saved since, their handbook is fetched. */
+const usePut = (organization: string, onStored: (sent: HandbookTyped, revision: number) => void) => {
   const queries = useQueryClient();
   const { queryKey } = firmHandbookQuery(organization);
-  const { revision, typed, touched, change, settle, settleSent } = useEdited(seen, typedHandbook);
-  const [tries, setTries] = useState(0);
-  const save = useMutation({
-    mutationFn: ({ sent, over }: { readonly sent: HandbookTyped; readonly over: number }) =>
+  return useMutation({
+    mutationFn: ({ sent, over }: Sent) =>
       call("firmHandbook.put", { params: { id: organization }, ifMatch: over, body: handbookOf(sent) }),
     onSuccess: (answer, { sent }) => {
-      settleSent(sent, answer.revision);
-      setTries(0);
+      onStored(sent, answer.revision);
       queries.setQueryData(queryKey, answer);
     },
     onError: (error) => (moved(error) ? queries.invalidateQueries({ queryKey }) : undefined),
   });
+};
+
+/** How saving stands; `conflict` is that somebody else saved since this was begun. */
+const standingOf = (put: ReturnType<typeof usePut>, touched: boolean, conflict: boolean) => ({
+  conflict,
+  pending: put.isPending,
+  refused: put.isError,
+  saved: put.isSuccess && !touched,
+  error: conflict && moved(put.error) ? null : put.error,
+});
+
+/** What is typed over a firm's stored handbook, and saving it for the revision it was begun on. */
+export const useSave = (organization: string, seen: FirmHandbookSeen) => {
+  const { revision, typed, touched, change, settle, settleSent } = useEdited(seen, typedHandbook);
+  /** How often saving was tried with something wrong in it. */
+  const [tries, setTries] = useState(0);
+  const put = usePut(organization, (sent, stored) => {
+    settleSent(sent, stored);
+    setTries(0);
+  });
   const wrong = wrongCount(typed);
-  const conflict = touched && !save.isPending && seen.revision !== revision;
-  return {
-    typed,
-    touched,
-    change,
-    wrong,
-    /** Somebody else saved since this was begun. */
-    conflict,
-    /** How often saving was tried with something wrong in it. */
-    tries,
-    pending: save.isPending,
-    refused: save.isError,
-    saved: save.isSuccess && !touched,
-    error: conflict && moved(save.error) ? null : save.error,
-    submit: (over = revision): void => {
-      if (wrong > 0) setTries((count) => count + 1);
-      else save.mutate({ sent: typed, over });
-    },
-    takeTheirs: (): void => {
-      save.reset();
-      setTries(0);
-      settle();
-    },
+  const conflict = touched && !put.isPending && seen.revision !== revision;
+  const submit = (over = revision): void => {
+    if (wrong > 0) setTries((count) => count + 1);
+    else put.mutate({ sent: typed, over });
   };
+  const takeTheirs = (): void => {
+    put.reset();
+    setTries(0);
+    settle();
+  };
+  return { typed, touched, change, wrong, tries, ...standingOf(put, touched, conflict), submit, takeTheirs };
 };

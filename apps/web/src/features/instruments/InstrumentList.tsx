@@ -17,40 +17,37 @@ export interface Deeds {
   readonly form: ReactNode;
 }
 
-const Buttons = ({ one, deeds }: { readonly one: FirmInstrument; readonly deeds: Deeds }) => {
+interface ButtonsProps {
+  readonly one: FirmInstrument;
+  readonly deeds: Deeds;
+}
+type Kind = Exclude<Deed["kind"], "keep">;
+
+const DeedButton = ({ kind, one, deeds }: ButtonsProps & { readonly kind: Kind | "change" }) => {
   const t = useText();
-  const { name } = one;
-  const button = (kind: "retire" | "use" | "remove"): ReactNode => (
+  return (
     <Button
       variant="default"
       disabled={deeds.closed}
-      aria-label={t(`own-instruments.${kind}.of`, { name })}
-      onClick={() => deeds.act({ kind, instrument: one })}
+      aria-label={t(`own-instruments.${kind}.of`, { name: one.name })}
+      onClick={() => (kind === "change" ? deeds.onChange(one.id) : deeds.act({ kind, instrument: one }))}
     >
       {t(`own-instruments.${kind}`)}
     </Button>
   );
-  return (
-    <span className={styles.buttons}>
-      <Button
-        variant="default"
-        disabled={deeds.closed}
-        aria-label={t("own-instruments.change.of", { name })}
-        onClick={() => deeds.onChange(one.id)}
-      >
-        {t("own-instruments.change")}
-      </Button>
-      {one.retired ? (
-        <>
-          {button("use")}
-          {button("remove")}
-        </>
-      ) : (
-        button("retire")
-      )}
-    </span>
-  );
 };
+
+/** Only what is retired may be removed. */
+const kindsOf = ({ retired }: FirmInstrument) =>
+  retired ? (["change", "use", "remove"] as const) : (["change", "retire"] as const);
+
+const Buttons = ({ one, deeds }: ButtonsProps) => (
+  <span className={styles.buttons}>
+    {kindsOf(one).map((kind) => (
+      <DeedButton key={kind} kind={kind} one={one} deeds={deeds} />
+    ))}
+  </span>
+);
 
 interface Props {
   readonly instruments: readonly FirmInstrument[];

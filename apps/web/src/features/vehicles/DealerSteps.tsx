@@ -1,11 +1,11 @@
 import { Button } from "@mantine/core";
 import type { VehicleDetail } from "@evenhand/shared/http/vehicles";
 import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
-import { useNavigate } from "@tanstack/react-router";
 import { call } from "../../service/client";
 import { useText } from "../../strings/text";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import { versionQuery } from "../../entities/report/queries";
+import { useOpenReport, useRevise, visitNow } from "./begin-report";
 import { Step } from "./Step";
 import { LinkButton } from "../../ui/LinkButton";
 
@@ -14,80 +14,69 @@ interface Props {
 }
 
 const useStart = (car: VehicleDetail) => {
-  const navigate = useNavigate();
+  const open = useOpenReport();
   const queries = useQueryClient();
   return useMutation({
     mutationFn: () =>
-      call("reports.state", {
-        params: { id: car.id },
-        body: {
-          kind: "statement",
-          visit: {
-            started: new Date().toISOString(),
-            zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
-          },
-        },
-      }),
+      call("reports.state", { params: { id: car.id }, body: { kind: "statement", visit: visitNow() } }),
     onSuccess: async ({ id }) => {
       await queries.invalidateQueries({ queryKey: ["vehicle", car.id] });
-      await navigate({ to: "/reports/$report", params: { report: id } });
+      await open(id);
     },
   });
 };
 
-const useRevise = (report: string | undefined) => {
-  const navigate = useNavigate();
-  const queries = useQueryClient();
-  return useMutation({
-    mutationFn: () => call("reports.revise", { params: { id: report ?? "" } }),
-    onSuccess: async ({ id }) => {
-      await queries.invalidateQueries();
-      await navigate({ to: "/reports/$report", params: { report: id } });
-    },
-  });
+const BeginStatement = ({ car }: Props) => {
+  const t = useText();
+  const start = useStart(car);
+  return (
+    <Step title={t("next.state")}>
+      <p>{t("next.state.what")}</p>
+      {start.error !== null && <ProblemNotice error={start.error} />}
+      <Button loading={start.isPending} onClick={() => start.mutate()}>
+        {t("next.state.do")}
+      </Button>
+    </Step>
+  );
+};
+
+const ContinueStatement = ({ draft }: { readonly draft: string }) => {
+  const t = useText();
+  return (
+    <Step title={t("next.state.on")}>
+      <LinkButton to="/reports/$report" params={{ report: draft }}>
+        {t("next.state.on.do")}
+      </LinkButton>
+    </Step>
+  );
+};
+
+const ReviseStatement = ({ newest }: { readonly newest: string }) => {
+  const t = useText();
+  const version = useQuery(versionQuery(newest));
+  const revise = useRevise(version.data?.report);
+  return (
+    <Step title={t("next.revise")}>
+      <p>{t("next.revise.what")}</p>
+      {revise.error !== null && <ProblemNotice error={revise.error} />}
+      <Button
+        variant="default"
+        loading={revise.isPending}
+        disabled={!version.data}
+        onClick={() => revise.mutate()}
+      >
+        {t("next.revise.do")}
+      </Button>
+    </Step>
+  );
 };
 
 /** Begin the statement, go on with it, or make a new version of it. */
 export const StatementStep = ({ car }: Props) => {
-  const t = useText();
   const draft = car.drafts.find(({ kind }) => kind === "statement");
   const [newest] = car.statements;
-  const version = useQuery({
-    ...versionQuery(newest?.id ?? ""),
-    enabled: newest !== undefined && draft === undefined,
-  });
-  const start = useStart(car);
-  const revise = useRevise(version.data?.report);
-  const error = start.error ?? revise.error;
-  if (draft) {
-    return (
-      <Step title={t("next.state.on")}>
-        <LinkButton to="/reports/$report" params={{ report: draft.id }}>
-          {t("next.state.on.do")}
-        </LinkButton>
-      </Step>
-    );
-  }
-  return (
-    <Step title={t(newest ? "next.revise" : "next.state")}>
-      <p>{t(newest ? "next.revise.what" : "next.state.what")}</p>
-      {error !== null && <ProblemNotice error={error} />}
-      {newest ? (
-        <Button
-          variant="default"
-          loading={revise.isPending}
-          disabled={!version.data}
-          onClick={() => revise.mutate()}
-        >
-          {t("next.revise.do")}
-        </Button>
-      ) : (
-        <Button loading={start.isPending} onClick={() => start.mutate()}>
-          {t("next.state.do")}
-        </Button>
-      )}
-    </Step>
-  );
+  if (draft) return <ContinueStatement draft={draft.id} />;
+  return newest ? <ReviseStatement newest={newest.id} /> : <BeginStatement car={car} />;
 };
 
 /** List the car once it is stated, or withdraw it. */

@@ -34,34 +34,38 @@ const DealerSteps = ({ car }: Props) => {
   );
 };
 
-const BuyerSteps = ({ car }: Props) => {
+const ReadComparison = ({ comparison }: { readonly comparison: string }) => {
   const t = useText();
+  return (
+    <Step title={t("next.read")}>
+      <p>{t("next.read.what")}</p>
+      <LinkButton to="/comparisons/$comparison" params={{ comparison }}>
+        {t("next.read.do")}
+      </LinkButton>
+    </Step>
+  );
+};
+
+const WaitForReport = ({ order }: { readonly order: VehicleDetail["orders"][number] }) => {
+  const t = useText();
+  const title = t(order.state === "ordered" ? "next.wait.ordered" : "next.wait.accepted", {
+    inspector: order.inspector.name,
+  });
+  return (
+    <Step title={title}>
+      <p>{t("next.wait.what", { version: order.statement.version })}</p>
+      <LinkButton variant="default" to="/orders/$order" params={{ order: order.id }}>
+        {t("next.wait.do")}
+      </LinkButton>
+    </Step>
+  );
+};
+
+const BuyerSteps = ({ car }: Props) => {
   const [order] = car.orders.filter(({ state }) => state !== "declined" && state !== "cancelled");
   const [comparison] = car.comparisons;
-  if (comparison) {
-    return (
-      <Step title={t("next.read")}>
-        <p>{t("next.read.what")}</p>
-        <LinkButton to="/comparisons/$comparison" params={{ comparison: comparison.id }}>
-          {t("next.read.do")}
-        </LinkButton>
-      </Step>
-    );
-  }
-  if (order) {
-    return (
-      <Step
-        title={t(order.state === "ordered" ? "next.wait.ordered" : "next.wait.accepted", {
-          inspector: order.inspector.name,
-        })}
-      >
-        <p>{t("next.wait.what", { version: order.statement.version })}</p>
-        <LinkButton variant="default" to="/orders/$order" params={{ order: order.id }}>
-          {t("next.wait.do")}
-        </LinkButton>
-      </Step>
-    );
-  }
+  if (comparison) return <ReadComparison comparison={comparison.id} />;
+  if (order) return <WaitForReport order={order} />;
   return (
     <>
       {car.statements.length > 0 && <BookingStep vehicle={car.id} />}

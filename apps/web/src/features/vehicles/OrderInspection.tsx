@@ -10,50 +10,69 @@ import styles from "./Car.module.css";
 import { inspectorsQuery } from "../../entities/car/queries";
 import { Step } from "./Step";
 
-/** A buyer orders an inspection; the statement of this hour is the one it will be set against. */
-export const OrderInspection = ({ car }: { readonly car: VehicleDetail }) => {
-  const t = useText();
+interface Props {
+  readonly car: VehicleDetail;
+}
+
+const useOrder = (car: string, statement: string) => {
   const queries = useQueryClient();
-  const [inspector, setInspector] = useState("");
-  const firms = useInfiniteQuery(inspectorsQuery);
-  const [newest] = car.statements;
-  const order = useMutation({
-    mutationFn: () =>
-      call("orders.create", { params: { id: car.id }, body: { inspector, statement: newest?.id ?? "" } }),
+  return useMutation({
+    mutationFn: (inspector: string) =>
+      call("orders.create", { params: { id: car }, body: { inspector, statement } }),
     onSuccess: () => queries.invalidateQueries(),
   });
-  if (!newest) {
-    return (
-      <Step title={t("next.order.unstated")}>
-        <p>{t("next.order.unstated.what")}</p>
-      </Step>
-    );
-  }
+};
+
+interface InspectorProps {
+  readonly inspector: string;
+  readonly onInspector: (inspector: string) => void;
+}
+
+const InspectorChoice = ({ inspector, onInspector }: InspectorProps) => {
+  const t = useText();
+  const firms = useInfiniteQuery(inspectorsQuery);
+  if (firms.data === undefined) return <Loading />;
+  return (
+    <Radio.Group
+      label={t("next.order.inspector")}
+      description={t("next.order.inspector.hint")}
+      value={inspector}
+      onChange={onInspector}
+    >
+      <div className={styles.form} style={{ gap: "0.75rem", paddingTop: "0.75rem" }}>
+        {firms.data.map(({ id, name, place }) => (
+          <Radio key={id} size="md" value={id} label={name} description={place} />
+        ))}
+      </div>
+    </Radio.Group>
+  );
+};
+
+const Unstated = () => {
+  const t = useText();
+  return (
+    <Step title={t("next.order.unstated")}>
+      <p>{t("next.order.unstated.what")}</p>
+    </Step>
+  );
+};
+
+type Statement = VehicleDetail["statements"][number];
+
+const OrderForm = ({ car, statement }: Props & { readonly statement: Statement }) => {
+  const t = useText();
+  const [inspector, setInspector] = useState("");
+  const order = useOrder(car.id, statement.id);
   const submit = (event: FormEvent): void => {
     event.preventDefault();
-    order.mutate();
+    order.mutate(inspector);
   };
   return (
     <Step title={t("next.order")}>
-      <p>{t("next.order.what", { version: newest.version })}</p>
+      <p>{t("next.order.what", { version: statement.version })}</p>
       <form className={styles.form} onSubmit={submit}>
         {order.error !== null && <ProblemNotice error={order.error} />}
-        {firms.data === undefined ? (
-          <Loading />
-        ) : (
-          <Radio.Group
-            label={t("next.order.inspector")}
-            description={t("next.order.inspector.hint")}
-            value={inspector}
-            onChange={setInspector}
-          >
-            <div className={styles.form} style={{ gap: "0.75rem", paddingTop: "0.75rem" }}>
-              {firms.data.map(({ id, name, place }) => (
-                <Radio key={id} size="md" value={id} label={name} description={place} />
-              ))}
-            </div>
-          </Radio.Group>
-        )}
+        <InspectorChoice inspector={inspector} onInspector={setInspector} />
         <div>
           <Button type="submit" disabled={inspector === ""} loading={order.isPending}>
             {t("next.order.do")}
@@ -62,4 +81,10 @@ export const OrderInspection = ({ car }: { readonly car: VehicleDetail }) => {
       </form>
     </Step>
   );
+};
+
+/** A buyer orders an inspection; the statement of this hour is the one it will be set against. */
+export const OrderInspection = ({ car }: Props) => {
+  const [newest] = car.statements;
+  return newest ? <OrderForm car={car} statement={newest} /> : <Unstated />;
 };

@@ -39,9 +39,35 @@ const Limits = ({ rule }: { readonly rule: Rule }) => {
   );
 };
 
-const OneRule = ({ rule }: { readonly rule: Rule }) => {
+const Tags = ({ rule }: { readonly rule: Rule }) => {
+  const t = useText();
+  return (
+    <p className={styles.tags}>
+      <Tag>{t(`consequence.${rule.consequence}`)}</Tag>
+      <Tag>{t(`handbook.over.${rule.over}`)}</Tag>
+      <Tag>{t(`handbook.strength.${rule.strength}`)}</Tag>
+    </p>
+  );
+};
+
+/** What to mind before what the rule reads is done. */
+const Cautions = ({ rule }: { readonly rule: Rule }) => {
   const t = useText();
   const cautions = useQuery(sheetQuery("evenhand", 1)).data?.cautions;
+  if (rule.cautions.length === 0 || !cautions) return null;
+  return (
+    <Notice kind="caution" title={t("caution.before")}>
+      <ul>
+        {rule.cautions.map((id) => (
+          <li key={id}>{cautions.get(id)?.text}</li>
+        ))}
+      </ul>
+    </Notice>
+  );
+};
+
+const OneRule = ({ rule }: { readonly rule: Rule }) => {
+  const t = useText();
   const rows: (readonly [string, ReactNode])[] = [
     [t("handbook.reads"), rule.reads],
     [t("handbook.computes"), rule.formula],
@@ -51,20 +77,8 @@ const OneRule = ({ rule }: { readonly rule: Rule }) => {
   return (
     <article id={rule.id}>
       <Panel title={rule.title}>
-        <p className={styles.tags}>
-          <Tag>{t(`consequence.${rule.consequence}`)}</Tag>
-          <Tag>{t(`handbook.over.${rule.over}`)}</Tag>
-          <Tag>{t(`handbook.strength.${rule.strength}`)}</Tag>
-        </p>
-        {rule.cautions.length > 0 && cautions && (
-          <Notice kind="caution" title={t("caution.before")}>
-            <ul>
-              {rule.cautions.map((id) => (
-                <li key={id}>{cautions.get(id)?.text}</li>
-              ))}
-            </ul>
-          </Notice>
-        )}
+        <Tags rule={rule} />
+        <Cautions rule={rule} />
         <Facts rows={rows} />
         {rule.note !== undefined && <p className={styles.note}>{rule.note}</p>}
       </Panel>

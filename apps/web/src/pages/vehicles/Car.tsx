@@ -1,4 +1,5 @@
 import type { VehicleDetail } from "@evenhand/shared/http/vehicles";
+import type { VehicleForm } from "@evenhand/shared/report";
 import { useQuery } from "@tanstack/react-query";
 import { getRouteApi, Link } from "@tanstack/react-router";
 import { useIntl } from "react-intl";
@@ -19,6 +20,10 @@ import { Silence } from "../../features/vehicles/Silence";
 
 const route = getRouteApi("/signed-in/cars/$vehicle");
 
+interface Props {
+  readonly car: VehicleDetail;
+}
+
 const askingText = (
   t: ReturnType<typeof useText>,
   intl: ReturnType<typeof useIntl>,
@@ -28,80 +33,102 @@ const askingText = (
   return asking === null ? t("car.asking.none") : moneyText(intl, asking);
 };
 
-const CarFacts = ({ car }: { readonly car: VehicleDetail }) => {
+type Row = readonly [string, string];
+
+/** What a buyer asks of a car first. */
+const useSaleRows = () => {
   const t = useText();
   const intl = useIntl();
-  const { form, market, identification } = car.vehicle;
-  const rows: (readonly [string, string])[] = [
-    [t("car.identification"), identification],
-    [t("car.dealer"), car.dealer.name],
-    [t("car.asking"), askingText(t, intl, car)],
-    [t("form.body"), t(`form.body.${form.body}`)],
-    [t("form.doors"), String(form.doors)],
-    [
-      t("form.engine"),
-      t("form.engine.is", { cylinders: form.cylinders, fuel: t(`form.fuelSystem.${form.fuelSystem}`) }),
-    ],
-    [t("form.gearbox"), t(`form.gearbox.${form.gearbox}`)],
-    [t("form.driven"), t(`form.driven.${form.driven}`)],
-    [t("form.construction"), t(`form.construction.${form.construction}`)],
-    [
-      t("form.brakes"),
-      t("form.brakes.are", {
-        front: t(`form.brake.${form.brakes.front}`),
-        rear: t(`form.brake.${form.brakes.rear}`),
-      }),
-    ],
-    [t("form.volts"), t("form.volts.are", { volts: form.systemVolts })],
-    [t("form.drive"), t(form.leftHandDrive ? "form.drive.left" : "form.drive.right")],
-  ];
-  if (market !== undefined) rows.splice(3, 0, [t("car.market"), market]);
+  return (car: VehicleDetail): readonly Row[] => {
+    const { market, identification } = car.vehicle;
+    return [
+      [t("car.identification"), identification],
+      [t("car.dealer"), car.dealer.name],
+      [t("car.asking"), askingText(t, intl, car)],
+      ...(market === undefined ? [] : [[t("car.market"), market] as const]),
+    ];
+  };
+};
+
+/** How the car is built. */
+const useFormRows = () => {
+  const t = useText();
+  return ({ cylinders, fuelSystem, brakes, systemVolts, ...form }: VehicleForm): readonly Row[] => {
+    const fuel = t(`form.fuelSystem.${fuelSystem}`);
+    const [front, rear] = [t(`form.brake.${brakes.front}`), t(`form.brake.${brakes.rear}`)];
+    return [
+      [t("form.body"), t(`form.body.${form.body}`)],
+      [t("form.doors"), String(form.doors)],
+      [t("form.engine"), t("form.engine.is", { cylinders, fuel })],
+      [t("form.gearbox"), t(`form.gearbox.${form.gearbox}`)],
+      [t("form.driven"), t(`form.driven.${form.driven}`)],
+      [t("form.construction"), t(`form.construction.${form.construction}`)],
+      [t("form.brakes"), t("form.brakes.are", { front, rear })],
+      [t("form.volts"), t("form.volts.are", { volts: systemVolts })],
+      [t("form.drive"), t(form.leftHandDrive ? "form.drive.left" : "form.drive.right")],
+    ];
+  };
+};
+
+const CarFacts = ({ car }: Props) => {
+  const t = useText();
+  const [saleRows, formRows] = [useSaleRows(), useFormRows()];
   return (
     <Panel title={t("car.facts")}>
-      <Facts rows={rows} />
+      <Facts rows={[...saleRows(car), ...formRows(car.vehicle.form)]} />
     </Panel>
   );
 };
 
-const Statements = ({ car }: { readonly car: VehicleDetail }) => {
+type Statement = VehicleDetail["statements"][number];
+
+const StatementLine = ({ one, newest }: { readonly one: Statement; readonly newest: boolean }) => {
   const t = useText();
   const intl = useIntl();
+  return (
+    <Line
+      main={
+        <Link to="/report-versions/$version" params={{ version: one.id }}>
+          {t("car.statement.version", { version: one.version })}
+        </Link>
+      }
+      sub={t("car.statement.sealed", {
+        date: intl.formatDate(one.sealedAt, { dateStyle: "long", timeStyle: "short" }),
+      })}
+      end={newest ? <Tag>{t("car.statement.newest")}</Tag> : undefined}
+    />
+  );
+};
+
+/** The statements, newest first, and what the newest is silent about. */
+const Stated = ({ car, newest }: Props & { readonly newest: Statement }) => (
+  <>
+    <ul className={styles.list}>
+      {car.statements.map((one) => (
+        <li key={one.id}>
+          <StatementLine one={one} newest={one.id === newest.id && car.statements.length > 1} />
+        </li>
+      ))}
+    </ul>
+    <Silence version={newest.id} form={car.vehicle.form} />
+  </>
+);
+
+const Statements = ({ car }: Props) => {
+  const t = useText();
   const [newest] = car.statements;
   return (
     <Panel title={t("car.statements")} hint={t("car.statements.hint")}>
       {newest === undefined ? (
         <Empty title={t("car.statements.none")}>{t("car.statements.none.hint")}</Empty>
       ) : (
-        <>
-          <ul className={styles.list}>
-            {car.statements.map((one) => (
-              <li key={one.id}>
-                <Line
-                  main={
-                    <Link to="/report-versions/$version" params={{ version: one.id }}>
-                      {t("car.statement.version", { version: one.version })}
-                    </Link>
-                  }
-                  sub={t("car.statement.sealed", {
-                    date: intl.formatDate(one.sealedAt, { dateStyle: "long", timeStyle: "short" }),
-                  })}
-                  end={
-                    one.id === newest.id && car.statements.length > 1 ? (
-                      <Tag>{t("car.statement.newest")}</Tag>
-                    ) : undefined
-                  }
-                />
-              </li>
-            ))}
-          </ul>
-          <Silence version={newest.id} form={car.vehicle.form} />
-        </>
+        <Stated car={car} newest={newest} />
       )}
     </Panel>
   );
 };
 
-const OrdersHere = ({ car }: { readonly car: VehicleDetail }) => {
+const OrdersHere = ({ car }: Props) => {
   const t = useText();
   const intl = useIntl();
   if (car.orders.length === 0) return null;
@@ -129,7 +156,7 @@ const OrdersHere = ({ car }: { readonly car: VehicleDetail }) => {
   );
 };
 
-const ComparisonsHere = ({ car }: { readonly car: VehicleDetail }) => {
+const ComparisonsHere = ({ car }: Props) => {
   const t = useText();
   const intl = useIntl();
   if (car.comparisons.length === 0) return null;
@@ -155,20 +182,39 @@ const ComparisonsHere = ({ car }: { readonly car: VehicleDetail }) => {
   );
 };
 
-/** One car: what to do next for this person, what is stated and what is not, orders, comparisons. */
+/** What to do next for this person, what is stated and what is not, orders, comparisons. */
+const OneCar = ({ car }: Props) => {
+  const account = useAccount();
+  return (
+    <div className={styles.columns}>
+      <div className={styles.main}>
+        <NextSteps car={car} />
+        <ComparisonsHere car={car} />
+        <Statements car={car} />
+        <OrdersHere car={car} />
+        {mayEver(account, "dealerRecords.get") && <DealerRecord dealer={car.dealer.id} />}
+      </div>
+      <CarFacts car={car} />
+    </div>
+  );
+};
+
+const NoCar = ({ error }: { readonly error: Error }) => {
+  const t = useText();
+  return (
+    <Page title={t("car.title")} narrow>
+      <ProblemNotice error={error} />
+    </Page>
+  );
+};
+
+/** The page of one car. */
 export const Car = () => {
   const t = useText();
-  const account = useAccount();
   const name = useCarName();
   const { vehicle: id } = route.useParams();
   const { data: car, error } = useQuery(carQuery(id));
-  if (error) {
-    return (
-      <Page title={t("car.title")} narrow>
-        <ProblemNotice error={error} />
-      </Page>
-    );
-  }
+  if (error) return <NoCar error={error} />;
   if (!car) return <Loading />;
   return (
     <Page
@@ -177,16 +223,7 @@ export const Car = () => {
       under={car.words ?? undefined}
       actions={car.listed ? undefined : <Tag>{t("cars.not-listed")}</Tag>}
     >
-      <div className={styles.columns}>
-        <div className={styles.main}>
-          <NextSteps car={car} />
-          <ComparisonsHere car={car} />
-          <Statements car={car} />
-          <OrdersHere car={car} />
-          {mayEver(account, "dealerRecords.get") && <DealerRecord dealer={car.dealer.id} />}
-        </div>
-        <CarFacts car={car} />
-      </div>
+      <OneCar car={car} />
     </Page>
   );
 };

@@ -25,18 +25,27 @@ const NoCars = ({ q, deals }: { readonly q: string | undefined; readonly deals: 
   );
 };
 
-export const Cars = () => {
+/** Cars are searched for once typing pauses; the words stand in the address. */
+const CarSearch = ({ q }: { readonly q: string | undefined }) => {
   const t = useText();
-  const account = useAccount();
-  const { q } = route.useSearch();
   const navigate = route.useNavigate();
   const [typed, setTyped] = useState(q ?? "");
   const send = useDebouncedCallback(
     (text: string) => void navigate({ search: { q: text.trim() || undefined }, replace: true }),
     300,
   );
+  const type = (words: string): void => {
+    setTyped(words);
+    send(words);
+  };
+  return <SearchField label={t("cars.search")} hint={t("cars.search.hint")} value={typed} onChange={type} />;
+};
+
+export const Cars = () => {
+  const t = useText();
+  const deals = isKind(useAccount(), "dealer");
+  const { q } = route.useSearch();
   const cars = useInfiniteQuery(carsQuery(q));
-  const deals = isKind(account, "dealer");
   return (
     <Page
       title={t(deals ? "cars.title.dealer" : "cars.title")}
@@ -44,15 +53,7 @@ export const Cars = () => {
       actions={deals ? <LinkButton to="/cars/new">{t("cars.add")}</LinkButton> : undefined}
       narrow
     >
-      <SearchField
-        label={t("cars.search")}
-        hint={t("cars.search.hint")}
-        value={typed}
-        onChange={(words) => {
-          setTyped(words);
-          send(words);
-        }}
-      />
+      <CarSearch q={q} />
       <Panel>
         <List
           query={cars}

@@ -67,23 +67,39 @@ const Result = ({ order }: { readonly order: OrderSeen }) => {
   );
 };
 
+/** What this person may do about it, and what came of it. */
+const OneOrder = ({ order }: { readonly order: OrderSeen }) => {
+  const account = useAccount();
+  const { state, inspector } = order;
+  const inspects = account?.memberships.some(({ organization }) => organization.id === inspector.id) ?? false;
+  return (
+    <>
+      {inspects && state === "ordered" && <AcceptOrder order={order} />}
+      {inspects && state !== "ordered" && <BeginInspection order={order} />}
+      <Result order={order} />
+      <OrderFacts order={order} />
+      {(state === "ordered" || state === "accepted") && <EndOrder order={order} inspects={inspects} />}
+    </>
+  );
+};
+
+const NoOrder = ({ error }: { readonly error: Error }) => {
+  const t = useText();
+  return (
+    <Page title={t("case.not-found.visit")} narrow>
+      <ProblemNotice error={error} />
+    </Page>
+  );
+};
+
 /** One ordered inspection, for the buyer and for the inspector. */
 export const Order = () => {
   const t = useText();
   const name = useCarName();
-  const account = useAccount();
   const { order: id } = route.useParams();
   const { data: order, error } = useQuery(orderQuery(id));
-  if (error) {
-    return (
-      <Page title={t("case.not-found.visit")} narrow>
-        <ProblemNotice error={error} />
-      </Page>
-    );
-  }
+  if (error) return <NoOrder error={error} />;
   if (!order) return <Loading />;
-  const inspects =
-    account?.memberships.some(({ organization }) => organization.id === order.inspector.id) ?? false;
   return (
     <Page
       title={t("order.title", { car: name(order.vehicle) })}
@@ -95,13 +111,7 @@ export const Order = () => {
       under={<Tag strong={order.state === "reported"}>{t(`order.state.${order.state}`)}</Tag>}
       narrow
     >
-      {inspects && order.state === "ordered" && <AcceptOrder order={order} />}
-      {inspects && order.state !== "ordered" && <BeginInspection order={order} />}
-      <Result order={order} />
-      <OrderFacts order={order} />
-      {(order.state === "ordered" || order.state === "accepted") && (
-        <EndOrder order={order} inspects={inspects} />
-      )}
+      <OneOrder order={order} />
     </Page>
   );
 };
