@@ -157,6 +157,12 @@ test("an inspector who does not come has missed the visit, and the buyer has eve
   const seen = await see(world.buyer, id);
   expect(seen).toMatchObject({ state: "missed", settlement: { buyerRefunded: cost?.total.minor } });
   expect(seen.payments.map(({ kind }) => kind)).toEqual(["authorized", "captured", "refunded"]);
+  const { orders } = await world.buyer.does("vehicles.get", { path: { id: world.vehicle } });
+  const ended = await world.buyer.does("orders.get", { path: { id: orders[0]?.id ?? "" } });
+  expect(ended).toMatchObject({
+    state: "cancelled",
+    reason: "Nobody began the visit at its hour, so it counts as missed.",
+  });
 });
 
 test("moving a visit keeps its history, asks the inspector again, and carries what a late withdrawal would cost", async () => {

@@ -120,16 +120,41 @@ export function toldOf({ move, actor, from, declaredAt }: MoveMade): Exclude<Rol
   return concerned.filter((role) => role !== actor);
 }
 
+export type OrderEnd = { readonly state: "declined" | "cancelled"; readonly reason: string };
+
+const WHO: Readonly<Record<AppointmentActor, string>> = {
+  buyer: "The buyer",
+  inspector: "The inspector",
+  dealer: "The dealer",
+  operator: "The operator",
+  clock: "The service",
+};
+
 /**
- * How the orders of a visit end with it.
+ * How the orders of a visit end with it, and the reason that whoever reads the order is given.
  *
- * @returns `null` where they go on: the visit has only been moved
- * @example orderEndAfter("decline", "inspector") // "declined"
+ * @returns `null` where they go on: the visit has only been moved, or goes its way
+ * @example orderEndAfter("decline", "inspector") // { state: "declined", reason: "The inspector declined the visit." }
  */
-export function orderEndAfter(
-  move: AppointmentMove,
-  actor: AppointmentActor,
-): "declined" | "cancelled" | null {
-  if (move === "reschedule") return null;
-  return move === "decline" && actor === "inspector" ? "declined" : "cancelled";
+export function orderEndAfter(move: AppointmentMove, actor: AppointmentActor): OrderEnd | null {
+  switch (move) {
+    case "decline":
+      return actor === "inspector"
+        ? { state: "declined", reason: "The inspector declined the visit." }
+        : { state: "cancelled", reason: `${WHO[actor]} declined the hour of the visit.` };
+    case "cancel":
+      return { state: "cancelled", reason: `${WHO[actor]} cancelled the visit.` };
+    case "miss":
+      return { state: "cancelled", reason: missed(actor) };
+    case "expire":
+      return { state: "cancelled", reason: "The visit was not answered in time." };
+    default:
+      return null;
+  }
 }
+
+/** Somebody says that the inspector did not come; the clock knows only that nobody began. */
+const missed = (actor: AppointmentActor): string =>
+  actor === "clock"
+    ? "Nobody began the visit at its hour, so it counts as missed."
+    : "The inspector did not come to the visit.";

@@ -1,6 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { AppointmentActor, AppointmentState } from "@evenhand/shared/booking";
+import { AppointmentActor, type AppointmentMove, AppointmentState } from "@evenhand/shared/booking";
 import {
   isBetween,
   isTold,
@@ -112,9 +112,24 @@ describe("who hears of a move", () => {
   });
 
   it("and the orders end with the visit: declined by the inspector alone, not at all where it is only moved", () => {
-    expect(orderEndAfter("decline", "inspector")).toBe("declined");
-    expect(orderEndAfter("decline", "dealer")).toBe("cancelled");
-    expect(orderEndAfter("miss", "clock")).toBe("cancelled");
+    expect(orderEndAfter("decline", "inspector")?.state).toBe("declined");
+    expect(orderEndAfter("decline", "dealer")?.state).toBe("cancelled");
+    expect(orderEndAfter("miss", "clock")?.state).toBe("cancelled");
     expect(orderEndAfter("reschedule", "buyer")).toBeNull();
+    expect(orderEndAfter("start", "inspector")).toBeNull();
+  });
+
+  it.each<[AppointmentMove, AppointmentActor, string]>([
+    ["decline", "inspector", "The inspector declined the visit."],
+    ["decline", "dealer", "The dealer declined the hour of the visit."],
+    ["cancel", "buyer", "The buyer cancelled the visit."],
+    ["cancel", "inspector", "The inspector cancelled the visit."],
+    ["cancel", "dealer", "The dealer cancelled the visit."],
+    ["cancel", "operator", "The operator cancelled the visit."],
+    ["miss", "buyer", "The inspector did not come to the visit."],
+    ["miss", "clock", "Nobody began the visit at its hour, so it counts as missed."],
+    ["expire", "clock", "The visit was not answered in time."],
+  ])("of which the order says, after %s by %s, what was done", (move, actor, reason) => {
+    expect(orderEndAfter(move, actor)?.reason).toBe(reason);
   });
 });

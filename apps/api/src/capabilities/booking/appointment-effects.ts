@@ -90,10 +90,9 @@ export class AppointmentEffects {
   }
 
   private async endOrders(tx: Transaction, { appointment, move, actor }: Done): Promise<void> {
-    const to = orderEndAfter(move, actor);
-    if (to === null) return;
-    for (const order of ordersOf(appointment))
-      await this.orders.end(tx, order, to, `The visit did not take place (${move}).`);
+    const end = orderEndAfter(move, actor);
+    if (end === null) return;
+    for (const order of ordersOf(appointment)) await this.orders.end(tx, order, end.state, end.reason);
   }
 
   /** Everybody whom it concerns, except whoever did it. */
