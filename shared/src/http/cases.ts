@@ -50,6 +50,8 @@ export const CaseStep = z.enum([
   "answer-brief",
   /** The visit lies ahead: the appointment. */
   "inspect",
+  /** The visit is under way, and its report is not in: the appointment. */
+  "report-visit",
   /** A visit without an hour is taken on: the order. */
   "inspect-any-hour",
   /** Findings are being recorded: the report. */

@@ -50,7 +50,7 @@ const stories: [string, Partial<CaseFacts>, string, CaseStep | null, CaseParty |
   ["an hour asked for", { visits: [visit("requested")] }, "book", "accept-hour", "inspector"],
   ["an hour accepted", { visits: [visit("accepted")] }, "book", "give-access", "dealer"],
   ["an hour confirmed", { visits: [visit("confirmed")] }, "look", "inspect", "inspector"],
-  ["under way", { visits: [visit("under-way")] }, "look", "inspect", "inspector"],
+  ["under way", { visits: [visit("under-way")] }, "look", "report-visit", "inspector"],
   [
     "findings begun",
     { by: "inspector", visits: [visit("under-way", { draft: "draft" })] },

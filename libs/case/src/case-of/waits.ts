@@ -32,8 +32,9 @@ function visitMove(visit: CaseVisit): CaseWait[] {
     case "confirmed":
     case "under-way":
       if (draft !== null) return wait(draft, { step: "seal", of: "inspector", until: start });
-      return appointment === null
-        ? wait(order, { step: "inspect-any-hour", of: "inspector" })
+      if (appointment === null) return wait(order, { step: "inspect-any-hour", of: "inspector" });
+      return state === "under-way"
+        ? wait(appointment, { step: "report-visit", of: "inspector" })
         : wait(appointment, { step: "inspect", of: "inspector", until: start });
     default:
       return wait(draft, { step: "seal", of: "inspector" });

@@ -24,6 +24,7 @@ export const stepPlaces = {
   "give-access": appointment,
   "answer-brief": appointment,
   inspect: appointment,
+  "report-visit": appointment,
   "inspect-any-hour": order,
   seal: report,
   read: comparison,
