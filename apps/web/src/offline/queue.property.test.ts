@@ -115,6 +115,6 @@ test("whatever is typed, sent, lost and changed elsewhere, what was said stands 
       expect(await store.operations.count()).toBe(0);
       expect(await notArrived(world)).toEqual([]);
     }),
-    { numRuns: 500 },
+    { numRuns: 1000 },
   );
 }, 60_000);
