@@ -6,7 +6,7 @@ import { functionLines } from "./function-lines.ts";
 const web = join(import.meta.dirname, "..", "..", "apps", "web", "src");
 
 /** How many functions of the web application are so long. These numbers only go down: lower them when you have split one. */
-const most = { over60: 2, over30: 10 };
+const most = { over60: 0, over30: 6 };
 
 const functions = readdirSync(web, { recursive: true, encoding: "utf8" })
   .filter((file) => /\.tsx?$/.test(file) && !/\.test\.tsx?$/.test(file))
