@@ -8,7 +8,7 @@ import type { Reports } from "../headline/index.ts";
 import { joinLines } from "../join/index.ts";
 import type { Group, Line } from "../join/line.ts";
 import { nextStep } from "../next-step/index.ts";
-import { certaintyOfGroup, isAdmitted, orderGroups } from "../order/index.ts";
+import { certaintyOfGroup, isAdmitted, rankingOf, unpriced } from "../order/index.ts";
 import type { LikelyCost } from "../order/index.ts";
 import { isOpenCheck } from "../weight/index.ts";
 
@@ -54,8 +54,6 @@ const checksByGroup = (
   return of;
 };
 
-const nothing: LikelyCost = () => 0;
-
 /**
  * What is wrong, in doubt or unknown with a car: about a dozen matters, worst first, each line of halt, danger or worth that is bad,
  * differs, is in doubt, was not mentioned or was not seen in exactly one of them. A pure function: the same comparison gives the same
@@ -69,9 +67,9 @@ const nothing: LikelyCost = () => 0;
 export const matters = (
   comparison: Pick<Comparison, "entries" | "crossChecks">,
   reports: Reports,
-  likely: LikelyCost = nothing,
+  likely: LikelyCost = unpriced,
 ): Matter[] => {
-  const rank = (groups: readonly Group[]): Group[] => orderGroups(groups, reports.b, likely);
+  const rank = rankingOf(reports.b, likely);
   const groups = rank(foldGroups(joinLines(comparison, reports.sheet), rank));
   const checks = checksByGroup(groups, comparison);
   return groups.map((group, place): Matter => {

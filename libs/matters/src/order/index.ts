@@ -10,6 +10,9 @@ import { ZONES } from "../zone/index.ts";
 /** What is likely to be paid for some lines, in minor units; 0 where nothing is known. */
 export type LikelyCost = (lines: ReadonlySet<number>) => number;
 
+/** No table of costs is known. */
+export const unpriced: LikelyCost = () => 0;
+
 const rankOf = new Map(CERTAINTIES.map((certainty, index) => [certainty, index]));
 
 /**
@@ -48,33 +51,39 @@ const keyOf = (group: Group, found: Pick<Report, "findings">, likely: LikelyCost
   group.kind.id === "unseen" ? UNSPOKEN : weightOfGroup(group),
   sureness(certaintyOfGroup(group, found)),
   isAdmitted(group) ? 1 : 0,
-  -likely(new Set(group.lines.map(({ index }) => index))),
+  likely === unpriced ? 0 : -likely(new Set(group.lines.map(({ index }) => index))),
   kindOrder(group.kind.id),
   group.zone === null ? ZONES.length : ZONES.indexOf(group.zone),
   group.lines[0]?.index ?? 0,
 ];
 
 const compareKeys = (a: Key, b: Key): number => {
-  for (const [index, one] of a.entries()) {
-    const difference = one - (b[index] ?? 0);
+  for (let index = 0; index < a.length; index += 1) {
+    const difference = (a[index] ?? 0) - (b[index] ?? 0);
     if (difference !== 0) return difference;
   }
   return 0;
 };
 
 /**
- * Groups worst first: halt, danger, worth, repair, small by their weightiest line; within one what was shown before what was said or
- * is in doubt, what nobody admitted before what both say, then the dearer, then in the order of the kinds.
+ * Puts groups worst first: halt, danger, worth, repair, small by their weightiest line; within one what was shown before what was said
+ * or is in doubt, what nobody admitted before what both say, then the dearer, then in the order of the kinds. A group's place is worked
+ * out once, however often it is asked to be put among others.
  *
  * @param found the inspector's report
  * @param likely what lines are likely to cost
  */
-export const orderGroups = (
-  groups: readonly Group[],
+export const rankingOf = (
   found: Pick<Report, "findings">,
   likely: LikelyCost,
-): Group[] =>
-  groups
-    .map((group) => ({ group, key: keyOf(group, found, likely) }))
-    .sort((a, b) => compareKeys(a.key, b.key))
-    .map(({ group }) => group);
+): ((groups: readonly Group[]) => Group[]) => {
+  const keys = new Map<Group, Key>();
+  const keyFor = (group: Group): Key => {
+    const known = keys.get(group);
+    if (known !== undefined) return known;
+    const key = keyOf(group, found, likely);
+    keys.set(group, key);
+    return key;
+  };
+  return (groups) => groups.toSorted((a, b) => compareKeys(keyFor(a), keyFor(b)));
+};
