@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { Comparison } from "../comparison.ts";
 import { Instant, ObjectId, Sha256 } from "../identifier.ts";
-import { Answer, AnswerCost } from "../page-one.ts";
+import { Answer } from "../page-one.ts";
 import { Created, pageOf, PageQuery, type Contract } from "./paging.ts";
 
 /** `a` and `b` are sealed report versions of the one car. */
@@ -31,5 +31,4 @@ export const comparisonContracts = {
   "comparisons.get": { status: 200, answer: ComparisonSeen },
   "comparisons.document": { status: 200, answer: Comparison },
   "comparisons.answer": { status: 200, answer: Answer },
-  "comparisons.cost": { costly: true, status: 200, answer: AnswerCost },
 } as const satisfies Record<string, Contract>;

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { AnswerCost } from "../page-one.ts";
 import { CostRow, CostTable } from "../cost-table.ts";
 import { Currency } from "../currency.ts";
 import { Instant, ItemId, LocalId, Money, ObjectId, PositionId, Sha256 } from "../identifier.ts";
@@ -130,6 +131,7 @@ const costTableBytes = 512 * 1024;
 const decisionBytes = 256 * 1024;
 
 export const summaryContracts = {
+  "comparisons.cost": { costly: true, status: 200, answer: AnswerCost },
   "costTable.get": { status: 200, answer: CostTableSeen },
   "costTable.history": { status: 200, answer: CostTableHistory },
   "costTable.offered": { status: 200, answer: CostTablesOffered },
