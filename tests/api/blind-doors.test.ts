@@ -168,6 +168,8 @@ async function alsoOf(other: Person, name: string, role: "admin" | "member"): Pr
 }
 
 const doors: RouteId[] = [
+  "comparisons.answer",
+  "comparisons.cost",
   "comparisons.document",
   "decisions.get",
   "decisions.list",
@@ -179,6 +181,7 @@ const doors: RouteId[] = [
   "reportVersions.document",
   "reports.get",
   "sharedStatements.get",
+  "summaries.document",
   "summaries.get",
   "vehicles.get",
   "vehicles.list",

@@ -102,8 +102,8 @@ test("an order with an hour is one visit, and its report is the inspector's alon
   const path = { id: did.order };
   did.draft = (await world.inspector.does("reports.inspect", { path, body: header })).id;
   expect(await standings()).toEqual([
-    "others: look, inspect of the inspector",
-    "others: look, inspect of the inspector",
+    "others: look, report-visit of the inspector",
+    "others: look, report-visit of the inspector",
     "yours: look, seal of the inspector",
   ]);
   const { id = "" } = (await caseOn(world.inspector, world.vehicle)) ?? {};
