@@ -363,6 +363,25 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
       at(({ way }) => way.comparison),
     ),
   ],
+  "comparisons.answer": [
+    one(
+      "of two statements",
+      [...dealers, ...buyers, ...inspectors],
+      at(({ statements }) => statements.comparison),
+    ),
+    one(
+      "with an inspection",
+      ["buyer", "inspector"],
+      at(({ way }) => way.comparison),
+    ),
+  ],
+  "comparisons.cost": [
+    one(
+      "the buyer's comparison",
+      ["buyer"],
+      at(({ way }) => way.comparison),
+    ),
+  ],
   "releases.create": [
     one("the buyer's comparison", ["buyer"], ({ way, entries }) => ({
       path: { id: way.comparison },
@@ -468,6 +487,13 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
       ["buyer"],
       at(({ summaries }) => summaries.seen),
     ),
+  ],
+  "summaries.draft": [
+    one("the buyer's summary", ["buyer"], ({ summaries }) => ({
+      path: { id: summaries.seen },
+      revision: 0,
+      body: { decision: null, answers: [], price: "", conditions: "" },
+    })),
   ],
   "summaries.decide": [
     one("the buyer's summary", ["buyer"], ({ summaries }) => ({
