@@ -116,6 +116,31 @@ test("a buyer books an hour, the inspector declares and accepts, the dealer conf
   await keepPicture(day, "booking-day");
 });
 
+test("from home, a car that was asked about is booked with eight presses at most", async () => {
+  const scene = await bookingScene(service());
+  const body = { item: "identity.lien", text: "Is there a lien on it?" };
+  await scene.buyer.does("questions.create", { path: { id: scene.vehicle }, body });
+  const page = await pageOf(scene.buyer);
+  await page.goto("/");
+  let presses = 0;
+  const press = async (role: "link" | "button" | "checkbox", name: string | RegExp): Promise<void> => {
+    presses += 1;
+    await page.getByRole(role, { name }).first().click();
+  };
+  await press("link", "Choose what is looked at");
+  await press("button", "Save and find an hour");
+  await press("button", /Varga-Reyes, \$/);
+  await press("button", "Hold this hour for 10 minutes");
+  await page.getByText(/You hold this hour until/).waitFor();
+  await press("checkbox", /I have read the terms/);
+  await press("checkbox", /I order and pay/);
+  await press("button", "Request it");
+  await page.getByText(/is asked and answers by/).waitFor();
+  const { items } = await scene.buyer.does("appointments.list", {});
+  expect(items.map(({ state }) => state)).toEqual(["requested"]);
+  expect(presses).toBeLessThanOrEqual(8);
+});
+
 test("an hour that somebody else took meanwhile is refused with hours that are free, and one of them can be taken", async () => {
   const scene = await bookingScene(service());
   const other = await makePerson(service(), "buyer", "Anselm Oduya-Birch");

@@ -79,7 +79,31 @@ describe("matters of any comparison", () => {
           expect(SEVERITIES.indexOf(matter.severity)).toBe(Math.min(...ranks));
         }
       }),
-      { numRuns: 200 },
+      { numRuns: 1000 },
+    );
+  });
+
+  it("are of the same things with the sides exchanged, where both spoke and parted", () => {
+    const exchanged = (entry: Entry): Entry => ({
+      ...entry,
+      finding: { a: entry.finding.b, b: entry.finding.a },
+      calls: { a: entry.calls.b, b: entry.calls.a },
+    });
+    const parted = anyLine.filter(
+      ({ outcome, finding }) => ["differ", "doubtful"].includes(outcome) && finding.a !== null,
+    );
+    const kindsOf = (entries: readonly Entry[]): (string | undefined)[] => {
+      const found = matters(comparisonOf([...entries]), silent);
+      return entries.map((_, index) => {
+        const matter = found.find(({ lines }) => lines.includes(index));
+        return matter === undefined ? undefined : `${matter.kind}@${matter.zone} ${matter.severity}`;
+      });
+    };
+    fc.assert(
+      fc.property(fc.array(parted, { maxLength: 10 }), (entries) => {
+        expect(kindsOf(entries.map(exchanged))).toEqual(kindsOf(entries));
+      }),
+      { numRuns: 1000 },
     );
   });
 });
