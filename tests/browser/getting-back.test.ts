@@ -19,7 +19,7 @@ beforeEach(async () => {
 
 const strangersPage = async (): Promise<Page> => {
   const page = await (await browser().newContext({ baseURL: service().url })).newPage();
-  page.setDefaultTimeout(15_000);
+  page.setDefaultTimeout(60_000);
   return page;
 };
 
@@ -34,6 +34,8 @@ test("who forgot the password chooses a new one by the link in the letter, and s
   const page = await strangersPage();
   await page.goto("/sign-in");
   await page.getByRole("link", { name: "Forgot the password?" }).click();
+  // The page before has a field of the same name.
+  await page.getByRole("heading", { name: "A new password by mail" }).waitFor();
   await page.getByLabel("E-mail address").fill(emailOf("Delia"));
   await page.getByRole("button", { name: "Send the letter" }).click();
   await page.getByText("If an account has this address, a letter goes to it").waitFor();

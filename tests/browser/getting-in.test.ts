@@ -14,7 +14,7 @@ const password = "a long enough password";
 /** Follows the link of a letter as somebody without a session, and joins; ends on their first screen. */
 async function join(email: string, name: string): Promise<Page> {
   const page = await (await browser().newContext()).newPage();
-  page.setDefaultTimeout(15_000);
+  page.setDefaultTimeout(60_000);
   await page.goto(linkIn(await letterTo(service().mailFolder, email)));
   await page.getByText(`The invitation is for ${email}.`).waitFor();
   await page.getByLabel("Your name").fill(name);

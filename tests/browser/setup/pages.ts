@@ -45,6 +45,6 @@ export async function openPage(
   const context = await signedIn(browser, person, options);
   const page = await context.newPage();
   if (at !== undefined) await page.clock.setSystemTime(at);
-  page.setDefaultTimeout(30_000);
+  page.setDefaultTimeout(60_000);
   return page;
 }

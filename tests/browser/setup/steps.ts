@@ -5,7 +5,7 @@ import { emailOf, password } from "../../api/setup/world.ts";
 export async function signIn(browser: Browser, url: string, name: string): Promise<Page> {
   const context = await browser.newContext({ baseURL: url, viewport: { width: 1280, height: 900 } });
   const page = await context.newPage();
-  page.setDefaultTimeout(15_000);
+  page.setDefaultTimeout(60_000);
   await page.goto("/");
   await page.getByLabel("E-mail address").fill(emailOf(name));
   await page.getByLabel("Password", { exact: true }).fill(password);

@@ -51,6 +51,25 @@ const SPOKEN: readonly string[] = ["differ", "doubtful", "unstated", "unseen"];
 const mustStand = ({ severity, outcome, marks, calls }: Entry): boolean =>
   isDecisive(severity) && (SPOKEN.includes(outcome) || marks.includes("both-bad") || isBadCall(calls.b));
 
+/** The same line with the sides exchanged. */
+const exchanged = (entry: Entry): Entry => ({
+  ...entry,
+  finding: { a: entry.finding.b, b: entry.finding.a },
+  calls: { a: entry.calls.b, b: entry.calls.a },
+});
+/** A line of which both spoke, and not alike. */
+const parted = anyLine.filter(
+  ({ outcome, finding }) => ["differ", "doubtful"].includes(outcome) && finding.a !== null,
+);
+/** In which matter each line stands. */
+const kindsOf = (entries: readonly Entry[]): (string | undefined)[] => {
+  const found = matters(comparisonOf([...entries]), silent);
+  return entries.map((_, index) => {
+    const matter = found.find(({ lines }) => lines.includes(index));
+    return matter === undefined ? undefined : `${matter.kind}@${matter.zone} ${matter.severity}`;
+  });
+};
+
 describe("matters of any comparison", () => {
   it("hold every line of halt, danger and worth exactly once, and are never more than fifteen", () => {
     fc.assert(
@@ -84,21 +103,6 @@ describe("matters of any comparison", () => {
   });
 
   it("are of the same things with the sides exchanged, where both spoke and parted", () => {
-    const exchanged = (entry: Entry): Entry => ({
-      ...entry,
-      finding: { a: entry.finding.b, b: entry.finding.a },
-      calls: { a: entry.calls.b, b: entry.calls.a },
-    });
-    const parted = anyLine.filter(
-      ({ outcome, finding }) => ["differ", "doubtful"].includes(outcome) && finding.a !== null,
-    );
-    const kindsOf = (entries: readonly Entry[]): (string | undefined)[] => {
-      const found = matters(comparisonOf([...entries]), silent);
-      return entries.map((_, index) => {
-        const matter = found.find(({ lines }) => lines.includes(index));
-        return matter === undefined ? undefined : `${matter.kind}@${matter.zone} ${matter.severity}`;
-      });
-    };
     fc.assert(
       fc.property(fc.array(parted, { maxLength: 10 }), (entries) => {
         expect(kindsOf(entries.map(exchanged))).toEqual(kindsOf(entries));
