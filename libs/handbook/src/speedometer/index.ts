@@ -1,6 +1,7 @@
 import type { Figure, FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
 import type { Estimate } from "@evenhand/measurement/estimate";
-import { judge, productOf } from "../interval/index.ts";
+import { productOf } from "../interval/index.ts";
+import { needleError } from "../needle-error/index.ts";
 import { figure } from "../rule-result/index.ts";
 import { speedometerRecord } from "./record.ts";
 
@@ -46,14 +47,7 @@ export const speedometer = (input: SpeedometerInput, firm: FirmLimits = {}): Rul
   if (satellite.value < slowest.value || indicated.value <= 0) {
     return speedometerRecord.answer("too-slow", { figures, limits: [slowest] });
   }
-  const ratio = productOf(1, [
-    [indicated, 1],
-    [satellite, -1],
-  ]);
-  const verdict = judge(ratio, { low: 1 - share.value, high: 1 + share.value });
-  const breaking = ratio.value > 1 ? "reads-high" : "reads-low";
-  const reason = ({ holds: "within", breaks: breaking, "cannot-tell": "range-covers" } as const)[verdict];
-  const error = figure(100 * (ratio.value - 1), "%", 100 * ratio.standardUncertainty);
+  const { reason, error } = needleError({ indicated, measured: satellite }, share.value);
   return speedometerRecord.answer(reason, {
     figures: { ...figures, error, ...explaining(input) },
     limits: [share],

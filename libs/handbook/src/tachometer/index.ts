@@ -1,6 +1,6 @@
 import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
 import type { Estimate } from "@evenhand/measurement/estimate";
-import { judge, productOf } from "../interval/index.ts";
+import { needleError } from "../needle-error/index.ts";
 import { figure } from "../rule-result/index.ts";
 import { tachometerRecord } from "./record.ts";
 
@@ -33,13 +33,6 @@ export const tachometer = (input: TachometerInput, firm: FirmLimits = {}): RuleR
   if (measured.value < slowest.value || indicated.value <= 0) {
     return tachometerRecord.answer("too-slow", { figures, limits: [slowest] });
   }
-  const ratio = productOf(1, [
-    [indicated, 1],
-    [measured, -1],
-  ]);
-  const verdict = judge(ratio, { low: 1 - share.value, high: 1 + share.value });
-  const breaking = ratio.value > 1 ? "reads-high" : "reads-low";
-  const reason = ({ holds: "within", breaks: breaking, "cannot-tell": "range-covers" } as const)[verdict];
-  const error = figure(100 * (ratio.value - 1), "%", 100 * ratio.standardUncertainty);
+  const { reason, error } = needleError(input, share.value);
   return tachometerRecord.answer(reason, { figures: { ...figures, error }, limits: [share] });
 };
