@@ -2,11 +2,6 @@ import { queryOptions } from "@tanstack/react-query";
 import { call } from "../../service/client";
 import type { CostedRow } from "./cost-form";
 
-export const costTableQuery = queryOptions({
-  queryKey: ["cost-table"],
-  queryFn: ({ signal }) => call("costTable.get", { signal }),
-});
-
 export const costHistoryQuery = queryOptions({
   queryKey: ["cost-table", "history"],
   queryFn: ({ signal }) => call("costTable.history", { signal }),

@@ -2,6 +2,7 @@ import type { CostTable } from "@evenhand/shared/cost-table";
 import type { CostTableSeen } from "@evenhand/shared/http/summaries";
 import { useMutation, useQueryClient } from "@tanstack/react-query";
 import { useState } from "react";
+import { costTableQuery } from "../../entities/comparison/cost-table";
 import { call } from "../../service/client";
 import { useEdited } from "../../service/use-edited";
 import {
@@ -13,7 +14,6 @@ import {
   type TypedRow,
   type TypedTable,
 } from "./cost-form";
-import { costTableQuery } from "./queries";
 
 const useSave = (revision: number, settleSent: (sent: TypedTable, revision: number) => void) => {
   const queries = useQueryClient();
@@ -22,7 +22,7 @@ const useSave = (revision: number, settleSent: (sent: TypedTable, revision: numb
     onSuccess: async (saved, sent) => {
       settleSent(sent, saved.revision);
       queries.setQueryData(costTableQuery.queryKey, saved);
-      await queries.invalidateQueries({ predicate: ({ queryKey: [first] }) => first === "cost-table" });
+      await queries.invalidateQueries({ queryKey: costTableQuery.queryKey });
     },
   });
 };
