@@ -1,4 +1,5 @@
 import { queryOptions } from "@tanstack/react-query";
+import { capital } from "../../entities/sheet/sheet-index";
 import { call } from "../../service/client";
 import type { CostedRow } from "./cost-form";
 
@@ -11,8 +12,6 @@ export const costsOfferedQuery = queryOptions({
   queryKey: ["cost-table", "offered"],
   queryFn: ({ signal }) => call("costTable.offered", { signal }),
 });
-
-const capital = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
 
 /** What on the sheet can cost something, by section. The sheet is large, so it comes only with the page that needs it. */
 export const costedRowsQuery = queryOptions({
