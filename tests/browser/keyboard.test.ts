@@ -1,4 +1,4 @@
-import type { Page } from "playwright-core";
+import type { Page, Route } from "playwright-core";
 import { expect, test } from "vitest";
 import { useService } from "../api/setup/service.ts";
 import { inspect } from "../api/setup/story.ts";
@@ -32,6 +32,18 @@ const focusIsVisible = (page: Page): Promise<boolean> =>
     const styles = [getComputedStyle(element), getComputedStyle(element, "::after")];
     return styles.some(({ outlineStyle, outlineWidth }) => outlineStyle !== "none" && outlineWidth !== "0px");
   });
+
+/** Answers that wait until they are released. */
+const held = () => {
+  const asked = Promise.withResolvers<undefined>();
+  const released = Promise.withResolvers<undefined>();
+  const hold = async (route: Route): Promise<void> => {
+    asked.resolve(undefined);
+    await released.promise;
+    await route.continue();
+  };
+  return { asked: asked.promise, hold, release: () => released.resolve(undefined) };
+};
 
 test("from signing in to an open line of the comparison without a pointer", async () => {
   const world = await makeWorld(service());
@@ -74,8 +86,17 @@ test("after going to another page the focus is on its title, and the first Tab o
   const world = await makeWorld(service());
   const context = await signedIn(browser(), world.buyer);
   const page = await context.newPage();
+  // The page that is left shows anew, its cars come, while the next one is still being fetched.
+  const cars = held();
+  const help = held();
+  await page.route(/\/api\/v1\/vehicles/, cars.hold);
+  await page.route(/\/assets\/Help/, help.hold);
   await page.goto("/cars");
   await page.getByRole("link", { name: "Help" }).press("Enter");
+  await help.asked;
+  cars.release();
+  await page.getByText("No car is listed at the moment.").waitFor();
+  help.release();
   await page.getByRole("heading", { name: "Help", level: 1 }).waitFor();
   await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe("Help");
   await page.reload();

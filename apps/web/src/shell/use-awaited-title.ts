@@ -1,20 +1,20 @@
 import { useRouter } from "@tanstack/react-router";
 import { useCallback, useEffect, useRef } from "react";
 
-/** After a person went to another page its title is awaited, until it is taken. */
-export const useAwaitedTitle = (): (() => boolean) => {
+/** After a person left a page another one's title is awaited, until it is taken. */
+export const useAwaitedTitle = (): ((path: string | undefined) => boolean) => {
   const router = useRouter();
-  const awaited = useRef(false);
+  const left = useRef<string | undefined>(undefined);
   useEffect(
     () =>
       router.subscribe("onBeforeNavigate", ({ fromLocation, pathChanged }) => {
-        if (fromLocation !== undefined && pathChanged) awaited.current = true;
+        if (fromLocation !== undefined && pathChanged) left.current = fromLocation.pathname;
       }),
     [router],
   );
-  return useCallback((): boolean => {
-    const was = awaited.current;
-    awaited.current = false;
-    return was;
+  return useCallback((path: string | undefined): boolean => {
+    if (left.current === undefined || path === undefined || path === left.current) return false;
+    left.current = undefined;
+    return true;
   }, []);
 };
