@@ -1,5 +1,6 @@
 import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
+import { LongestFirst } from "./tests/setup/longest-first.ts";
 
 /** What starts the service from a test file: one database server a run. */
 const withService = {
@@ -27,6 +28,7 @@ const project = (name: string, include: string[], more: object = {}) => ({
 
 export default defineConfig({
   test: {
+    sequence: { sequencer: LongestFirst },
     projects: [
       project("unit", [
         "shared/src/**/*.test.ts",

@@ -1,7 +1,7 @@
 /** Kinds of test that start no server run together first. */
 const pure = ["unit", "published", "architecture"];
-/** Kinds that try one file after the other and mostly wait: one run each, side by side. */
-const patient = ["hostile", "faults"];
+/** Kinds that try one thing after the other and mostly wait: one run each, side by side. */
+const patient = ["demo", "hostile", "faults"];
 
 /**
  * The order in which kinds of test run: steps one after the other, each a list of runs that go side by side, each run
