@@ -84,9 +84,10 @@ const bringFindings = async ({ id, report, findings }: ReportDraft, on: typeof s
  */
 export const keepDraft = async (draft: ReportDraft, on = store): Promise<void> => {
   const { findings: _findings, ...rest } = draft;
-  await on.transaction("rw", on.findings, on.operations, on.drafts, async () => {
-    const known = await on.drafts.get(draft.id);
-    if (known !== undefined && known.draft.revision > draft.revision) return;
+  await on.transaction("rw", on.findings, on.operations, on.drafts, on.heard, async () => {
+    const heard = await on.heard.get(draft.id);
+    if (heard !== undefined && heard.revision > draft.revision) return;
+    await on.heard.put({ report: draft.id, revision: draft.revision });
     const report = { ...rest.report, ...readableHeader(rest.report).header };
     await on.drafts.put({ report: draft.id, draft: { ...rest, report } });
     await bringFindings(draft, on);

@@ -26,12 +26,12 @@ const horn = (place: Place, value: Value): Finding | null =>
         basis: "seen",
       };
 
-const draftFrom = (service: ServiceModel, revision: number): ReportDraft => {
+const draftFrom = (service: ServiceModel): ReportDraft => {
   const held = [...service.held.values()].filter(({ finding }) => finding !== null);
   const draft: ReportDraft = JSON.parse(
     JSON.stringify({
       id: report,
-      revision,
+      revision: service.revision,
       drafting: true,
       report: { findings: held.map(({ finding }) => finding) },
       findings: held.map((one) => ({ revision: one.revision })),
@@ -40,6 +40,12 @@ const draftFrom = (service: ServiceModel, revision: number): ReportDraft => {
   return draft;
 };
 
+/** As text, and the revision of its place at the service when it was said. */
+interface Said {
+  readonly text: string;
+  readonly since: number;
+}
+
 /** Stores of devices whose last case has ended well. */
 const leftOpen = new Map<string, Store>();
 
@@ -47,14 +53,16 @@ const leftOpen = new Map<string, Store>();
 class Device {
   line: LineIs = "up";
   queue!: DraftQueue;
-  /** What the person last said of a place here, as text, until it was given up for the other. */
-  readonly said = new Map<Place, string>();
+  /** What the person last said of a place here, until it was given up for the other. */
+  readonly said = new Map<Place, Said>();
+  /** Drafts the service gave that have not arrived here yet, the oldest first. */
+  private readonly underway: ReportDraft[] = [];
   private store!: Store;
   private close = () => {};
   private ring: (() => void) | null = null;
   private signal = () => {};
   private changed: (() => Promise<void>) | null = null;
-  private readonly name: string;
+  readonly name: string;
   private readonly service: ServiceModel;
 
   constructor(name: string, service: ServiceModel) {
@@ -93,7 +101,11 @@ class Device {
       },
       sender: {
         send: () =>
-          sendWaiting(report, async (_, operations) => this.service.answer(this.line, operations), store),
+          sendWaiting(
+            report,
+            async (_, operations) => this.service.answer(this.line, operations, this.name),
+            store,
+          ),
         whyFailed: () => "lose-signal",
       },
       clock: {
@@ -120,7 +132,8 @@ class Device {
   }
 
   async type(place: Place, value: Value): Promise<void> {
-    this.said.set(place, JSON.stringify(horn(place, value)));
+    const since = this.service.held.get(place)?.revision ?? 0;
+    this.said.set(place, { text: JSON.stringify(horn(place, value)), since });
     await this.queue.keep(place, { finding: horn(place, value) });
   }
 
@@ -147,10 +160,23 @@ class Device {
     await this.still();
   }
 
-  async fetch(revision: number): Promise<void> {
-    if (this.line !== "up") return;
-    await keepDraft(draftFrom(this.service, revision), this.store);
+  /** The service gives the draft as it is now: a line that loses one thing may carry another. */
+  askDraft(): void {
+    this.underway.push(draftFrom(this.service));
+  }
+
+  /** One that was given arrives, after however much has happened since; the newest may come before an older one. */
+  async takeDraft(which: "oldest" | "newest"): Promise<void> {
+    const draft = which === "oldest" ? this.underway.shift() : this.underway.pop();
+    if (draft === undefined) return;
+    await keepDraft(draft, this.store);
     await this.changed?.();
+  }
+
+  async fetch(): Promise<void> {
+    if (this.line !== "up") return;
+    this.askDraft();
+    await this.takeDraft("newest");
   }
 
   shown(): ReadonlyMap<string, KeptFinding> {
@@ -169,15 +195,30 @@ class Device {
 interface World {
   readonly service: ServiceModel;
   readonly devices: readonly [Device, Device];
-  fetches: number;
 }
 
-/** What was said stands on its device, or has stood with the service: it is never nowhere. */
-const nothingLost = ({ service, devices }: World): void => {
-  for (const device of devices)
-    for (const [place, said] of device.said) {
-      const here = JSON.stringify(device.shown().get(place)?.finding ?? null);
-      expect(here === said || service.said.get(place)?.has(said) || said === "null").toBe(true);
+/** Of which revision is what a device shows of a place, where it says that it has arrived; for nothing, the last taking back. */
+const revisionShown = (service: ServiceModel, place: Place, kept: KeptFinding | undefined): number =>
+  kept?.base ?? (service.said.get(place)?.findLastIndex((one) => one.text === "null") ?? -1) + 1;
+
+/**
+ * What was said stands on its device until the service has had it; then that or something newer stands there, and never
+ * what the service held before.
+ */
+const nothingLost = (world: World): void => {
+  for (const device of world.devices)
+    for (const [place, { text, since }] of device.said) {
+      const kept = device.shown().get(place);
+      if (JSON.stringify(kept?.finding ?? null) === text) continue;
+      const had =
+        world.service.said
+          .get(place)
+          ?.findIndex((one, at) => at >= since && one.by === device.name && one.text === text) ?? -1;
+      if (had === -1) expect(text).toBe("null");
+      else {
+        expect(kept?.state ?? "saved").toBe("saved");
+        expect(revisionShown(world.service, place, kept)).toBeGreaterThan(had + 1);
+      }
     }
 };
 
@@ -205,12 +246,11 @@ const loseSignal = fc.tuple(which, fc.constantFrom("down" as const, "lost" as co
 );
 const getSignal = which.map((on) => step("signal", on, (device) => device.getSignal()));
 const wait = which.map((on) => step("wait", on, (device) => device.wait()));
-const fetch = which.map((on) =>
-  step("fetch", on, (device, world) => {
-    world.fetches += 1;
-    return device.fetch(world.fetches);
-  }),
-);
+const fetch = which.map((on) => step("fetch", on, (device) => device.fetch()));
+const askDraft = which.map((on) => step("the service gives the draft", on, (device) => device.askDraft()));
+const takeDraft = fc
+  .tuple(which, fc.constantFrom("oldest" as const, "newest" as const))
+  .map(([on, draft]) => step(`the ${draft} draft arrives`, on, (device) => device.takeDraft(draft)));
 const killed = which.map((on) =>
   step("kill and open again", on, async (device) => {
     device.kill();
@@ -227,14 +267,28 @@ const killedWhileTyping = fc.tuple(which, place, value).map(([on, at, said]) =>
     await Promise.race([late, device.still()]);
   }),
 );
-const typedOn = fc.tuple(which, place, value, value).map(([on, at, first, then]) =>
-  step(`${at} is ${first} on its way, and then ${then}`, on, async (device) => {
-    await device.type(at, first);
-    device.queue.send();
-    await device.type(at, then);
-    await device.still();
-  }),
-);
+const typedOn = fc
+  .record({
+    on: which,
+    at: place,
+    first: value,
+    after: fc.array(value, { maxLength: 2 }),
+    draft: fc.boolean(),
+  })
+  .map(({ on, at, first, after, draft }) =>
+    step(
+      `${at} is ${first} on its way${draft ? ", a draft arrives" : ""}, and then ${after.join(", ")}`,
+      on,
+      async (device) => {
+        if (draft) device.askDraft();
+        await device.type(at, first);
+        device.queue.send();
+        for (const said of after) await device.type(at, said);
+        if (draft) await device.takeDraft("oldest");
+        await device.still();
+      },
+    ),
+  );
 const settle = fc
   .tuple(which, place, fc.constantFrom("mine" as const, "theirs" as const))
   .map(([on, at, one]) => step(`${one} at ${at}`, on, (device) => device.settle(at, one)));
@@ -245,21 +299,35 @@ const arrive = async (world: World): Promise<void> => {
     await device.getSignal();
     nothingLost(world);
     for (const at of places) await device.settle(at, "theirs");
-    world.fetches += 1;
-    await device.fetch(world.fetches);
+    await device.takeDraft("oldest");
+    nothingLost(world);
+    await device.fetch();
   }
 };
 
 test("edit, lose signal, kill, open again, sync, two devices: nothing is lost, and both end as the service has it", async () => {
   const steps = fc.commands(
-    [edit, edit, loseSignal, getSignal, wait, fetch, killed, killedWhileTyping, typedOn, settle],
+    [
+      edit,
+      edit,
+      loseSignal,
+      getSignal,
+      wait,
+      fetch,
+      askDraft,
+      takeDraft,
+      killed,
+      killedWhileTyping,
+      typedOn,
+      settle,
+    ],
     { maxCommands: 10 },
   );
   await fc.assert(
     fc.asyncProperty(steps, async (chosen) => {
       const service = new ServiceModel();
       const devices = [new Device("one", service), new Device("two", service)] as const;
-      const world: World = { service, devices, fetches: 1 };
+      const world: World = { service, devices };
       for (const device of devices) await device.openEmpty();
       await fc.asyncModelRun(() => ({ model: {}, real: world }), chosen);
       await arrive(world);

@@ -45,8 +45,9 @@ export const isNotTheirs = (error: unknown): boolean =>
  * of sight, since it was typed here and is nowhere else.
  */
 export const forgetReport = async (report: string): Promise<void> =>
-  store.transaction("rw", store.findings, store.operations, store.drafts, async () => {
+  store.transaction("rw", store.findings, store.operations, store.drafts, store.heard, async () => {
     await store.drafts.delete(report);
+    await store.heard.delete(report);
     const gone = (await store.findings.where("report").equals(report).toArray()).filter(
       (one) => !isOnlyHere(one),
     );

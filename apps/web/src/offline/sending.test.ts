@@ -123,11 +123,14 @@ describe("what waits", () => {
     expect(bodies.map(({ length }) => length)).toEqual([200, 1]);
   });
 
-  test("says of which revision the kept draft is, once it has arrived", async () => {
-    await keepDraft(draft);
+  test("has arrived for good: a draft that the service gave before puts nothing back, though none was kept here", async () => {
     await type("no");
     await sendTo(applied);
-    expect((await store.drafts.get(report))?.draft.revision).toBe(7);
+    await keepDraft(draft);
+    expect(await row()).toMatchObject({ state: "saved", finding: lamp("no") });
+    expect(await store.drafts.count()).toBe(0);
+    await keepDraft({ ...draft, revision: 7 });
+    expect(await row()).toBeUndefined();
   });
 });
 

@@ -43,13 +43,16 @@ export interface KeptOperation {
   readonly sent?: Operation;
 }
 
-/**
- * The draft without its findings, so that the sheet can be shown where the service does not answer. Its revision is the latest this
- * device has heard of.
- */
+/** The draft without its findings, so that the sheet can be shown where the service does not answer. */
 export interface KeptDraft {
   readonly report: string;
   readonly draft: Omit<ReportDraft, "findings">;
+}
+
+/** The latest revision of a report that this device has heard of, whether or not it keeps a draft of it. */
+interface Heard {
+  readonly report: string;
+  readonly revision: number;
 }
 
 /** The cautions at a stage's gate were read; a row stands until the service has it. */
@@ -70,6 +73,7 @@ export class Store extends Dexie {
   readonly findings!: Table<KeptFinding, [string, string]>;
   readonly operations!: EntityTable<KeptOperation & { seq: number }, "seq">;
   readonly drafts!: EntityTable<KeptDraft, "report">;
+  readonly heard!: EntityTable<Heard, "report">;
   readonly gates!: Table<KeptGate, [string, string]>;
 
   constructor(name: string) {
@@ -80,6 +84,7 @@ export class Store extends Dexie {
       drafts: "report",
     });
     this.version(2).stores({ gates: "[report+stage], report" });
+    this.version(3).stores({ heard: "report" });
   }
 }
 

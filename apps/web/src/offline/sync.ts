@@ -65,7 +65,7 @@ export const sendWaiting = async (report: string, send = operate, on = store): P
       batch.map(({ sent }) => sent),
     );
     revision = answer.revision;
-    await on.drafts.update(report, { "draft.revision": revision });
+    await on.heard.put({ report, revision });
     for (const [at, { id, place }] of batch.entries()) {
       const result = answer.results[at];
       if (result) await stepPlace(on, report, place, { type: "answer", id, result });

@@ -6,6 +6,12 @@ interface Held {
   readonly revision: number;
 }
 
+/** What was put, as text, and by which device. */
+interface Put {
+  readonly text: string;
+  readonly by: string;
+}
+
 /** How a line treats what is sent: `lost`: all of it is done, and the answer never arrives. */
 export type LineIs = "up" | "down" | "lost";
 
@@ -17,17 +23,19 @@ const placeOf = (operation: Operation): string => {
 /** The service as far as a queue sees it: what it holds of a place by its revision, and each operation done once. */
 export class ServiceModel {
   readonly held = new Map<string, Held>();
-  /** All that a place ever said, as text. */
-  readonly said = new Map<string, Set<string>>();
+  /** All that a place ever said: at its revision less one. */
+  readonly said = new Map<string, Put[]>();
+  /** The report's revision: one more with everything that is put. */
+  revision = 1;
   private readonly done = new Map<string, number>();
   /** Places whose conflict the person has not settled: nothing of them may arrive. */
   readonly open = new Set<string>();
 
-  put(place: string, finding: Finding | null): number {
+  put(place: string, finding: Finding | null, by = "elsewhere"): number {
     const revision = (this.held.get(place)?.revision ?? 0) + 1;
     this.held.set(place, { finding, revision });
-    const said = this.said.get(place) ?? new Set();
-    this.said.set(place, said.add(JSON.stringify(finding)));
+    this.said.set(place, [...(this.said.get(place) ?? []), { text: JSON.stringify(finding), by }]);
+    this.revision += 1;
     return revision;
   }
 
@@ -37,7 +45,7 @@ export class ServiceModel {
     return (base ?? 0) === (held?.revision ?? 0) || (held?.finding === null && (base ?? 0) === 0);
   }
 
-  private apply(operation: Operation): OperationResult {
+  private apply(operation: Operation, by?: string): OperationResult {
     const { id } = operation;
     const place = placeOf(operation);
     if (this.open.has(place)) throw new Error("sent while the person had not said which of two stands");
@@ -47,17 +55,17 @@ export class ServiceModel {
       const held = this.held.get(place);
       return { id, result: "conflict", revision: held?.revision ?? 0, current: held?.finding ?? null };
     }
-    const revision = this.put(place, operation.op === "set" ? operation.finding : null);
+    const revision = this.put(place, operation.op === "set" ? operation.finding : null, by);
     this.done.set(id, revision);
     return { id, result: "applied", revision };
   }
 
   /** Does what is asked, over such a line. */
-  answer(line: LineIs, operations: readonly Operation[]): OperationsAnswer {
+  answer(line: LineIs, operations: readonly Operation[], by?: string): OperationsAnswer {
     if (line === "down") throw new Error("no line");
-    const results = operations.map((operation) => this.apply(operation));
+    const results = operations.map((operation) => this.apply(operation, by));
     if (line === "lost") throw new Error("the answer was lost");
-    return { revision: 1, results };
+    return { revision: this.revision, results };
   }
 
   /** The same for one device, which may send nothing of a place in conflict until the person has said which stands. */
