@@ -5,15 +5,15 @@ const notTests = String.raw`\.test\.tsx?$|/(testing|fixtures)/`;
 /** Which libraries each may use: lower ones, never one beside it. All may use `shared`. */
 export const libraryOrder: Readonly<Record<string, readonly string[]>> = {
   measurement: [],
-  sheet: ["measurement"],
-  wording: ["measurement", "sheet"],
+  message: [],
+  sheet: ["measurement", "message"],
+  wording: ["measurement", "message", "sheet"],
   record: ["measurement", "sheet"],
   case: ["record"],
-  handbook: ["measurement", "sheet"],
-  comparison: ["measurement", "sheet", "wording", "handbook"],
-  matters: ["measurement", "sheet", "wording", "handbook", "comparison"],
-  lexicon: ["measurement", "sheet"],
-  booking: ["measurement", "sheet", "case"],
+  handbook: ["measurement", "message", "sheet", "wording"],
+  comparison: ["measurement", "message", "sheet", "wording", "handbook"],
+  matters: ["measurement", "message", "sheet", "wording", "handbook", "comparison"],
+  booking: ["measurement", "message", "sheet", "case"],
   decision: ["measurement", "sheet"],
 };
 

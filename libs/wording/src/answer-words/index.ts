@@ -1,3 +1,4 @@
+import { listed } from "@evenhand/message/listed";
 import type { Answer, AnswerOf, Fault } from "@evenhand/shared/answer";
 import type { GradeScale } from "@evenhand/shared/report";
 import type { Item } from "@evenhand/shared/sheet";
@@ -22,19 +23,16 @@ export type AnswerForm = "row" | "said";
 
 const isTerm = (id: string): id is keyof typeof terms => Object.hasOwn(terms, id);
 
-/** Several things in a row, the last with "and": "6, 6 and 5". */
-const withAnd = (things: readonly string[]): string =>
-  things.length < 2 ? things.join("") : `${things.slice(0, -1).join(", ")} and ${things.at(-1) ?? ""}`;
-
 /** More readings than a row holds are told by their range. */
 const MOST_IN_A_ROW = 4;
 
 const readingWords = ({ unit, values }: AnswerOf<"reading">, form: AnswerForm): string => {
   const numbers = values.map(({ value }) => value);
   const each = numbers.map(formatExact);
-  if (form === "said") return withAnd(each) + formatUnit(unit);
+  if (form === "said") return listed(each, "and") + formatUnit(unit);
   if (numbers.length <= MOST_IN_A_ROW) return each.join(" · ") + formatUnit(unit);
-  const range = `${formatExact(Math.min(...numbers))}–${formatExact(Math.max(...numbers))}${formatUnit(unit)}`;
+  const [low, high] = [Math.min(...numbers), Math.max(...numbers)].map(formatExact);
+  const range = say("answer.range", { low: low ?? "", high: high ?? "" }) + formatUnit(unit);
   return say("answer.readings.many", { count: numbers.length, range });
 };
 
@@ -42,7 +40,7 @@ const colorWords = ({ values }: AnswerOf<"color">, form: AnswerForm): string => 
   const each = values.map(({ L, a, b }) =>
     say("answer.color", { L: formatNumber(L, 1), a: formatNumber(a, 1), b: formatNumber(b, 1) }),
   );
-  if (form === "said") return withAnd(each);
+  if (form === "said") return listed(each, "and");
   return say("answer.color.first", { color: each[0] ?? "", count: values.length });
 };
 
@@ -65,7 +63,7 @@ const ownGradeWords = ({ scale, value }: AnswerOf<"grade">, scales: readonly Gra
 export const gradeWords = (answer: AnswerOf<"grade">, scales: readonly GradeScale[]): string => {
   const grade = ownGradeWords(answer, scales);
   const house = mappedTo(answer, scales).map(houseWords);
-  return house.length === 0 ? grade : say("grade.read-as", { grade, house: house.join(" or ") });
+  return house.length === 0 ? grade : say("grade.read-as", { grade, house: listed(house, "or") });
 };
 
 type FaultContext = Omit<AnswerContext, "scales">;
@@ -78,8 +76,10 @@ export const faultAt = (kind: string, spot: string | undefined, { sheet, item }:
 
 /** A fault as one side wrote it: "corrosion at lower rear, 40 mm". */
 export const faultWords = ({ kind, spot, extent }: Fault, context: FaultContext): string =>
-  faultAt(kind, spot, context) +
-  (extent === undefined ? "" : `, ${formatExact(extent.value)}${formatUnit(extent.unit)}`);
+  listed([
+    faultAt(kind, spot, context),
+    ...(extent === undefined ? [] : [formatExact(extent.value) + formatUnit(extent.unit)]),
+  ]);
 
 /** What is said not to be there: one kind of fault, or any. */
 export const denialWords = (kind: string, { sheet }: Pick<AnswerContext, "sheet">): string =>
@@ -96,7 +96,7 @@ const faultsWords = (
   // In a sentence on one fault the rest is not what it is about.
   else if (form === "row") said.push(say("answer.faults.none-else"));
   if (said.length === 0) return say("answer.faults.nothing");
-  return form === "row" ? said.join("; ") : withAnd(said);
+  return form === "row" ? listed(said, "semicolon") : listed(said, "and");
 };
 
 /**
@@ -119,9 +119,9 @@ export const answerWords = (answer: Answer, context: AnswerContext, form: Answer
     case "presence":
       return presenceWords(context.item, answer.value) ?? say(`answer.presence.${answer.value}`);
     case "choice":
-      return [answer.option, ...(answer.also ?? [])]
-        .map((option) => context.sheet.option(context.item, option))
-        .join(", ");
+      return listed(
+        [answer.option, ...(answer.also ?? [])].map((option) => context.sheet.option(context.item, option)),
+      );
     case "code":
       return answer.text;
     case "faults":

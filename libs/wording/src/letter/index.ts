@@ -1,14 +1,11 @@
-import { IntlMessageFormat } from "intl-messageformat";
+import { formatMessage } from "@evenhand/message/format-message";
 import type { NoticeKind } from "@evenhand/shared/http/notices";
-import { type LetterCode, letters, news, newsBody } from "./letters.ts";
+import { type LetterCode, letters, news, newsLetters } from "./letters.ts";
 
 /** What a mail says, without who it goes to. */
 export type Letter = { readonly subject: string; readonly body: string };
 
 type Values = Readonly<Record<string, string | number>>;
-
-const fill = (message: string, values: Values): string =>
-  String(new IntlMessageFormat(message, "en-US", undefined, { ignoreTag: true }).format({ ...values }));
 
 /**
  * A letter in words. What people wrote (a firm's name) stands as it was written and is never read as a message.
@@ -18,8 +15,10 @@ const fill = (message: string, values: Values): string =>
  * @example letter("complaint-answered").subject // "Your complaint was answered."
  */
 export function letter(code: LetterCode, values: Values = {}): Letter {
-  const { subject, body } = letters[code];
-  return { subject, body: fill(body, values) };
+  return {
+    subject: letters.say(`${code}.subject`),
+    body: formatMessage<string>(letters.templates[`${code}.body`], values),
+  };
 }
 
 /**
@@ -29,6 +28,6 @@ export function letter(code: LetterCode, values: Values = {}): Letter {
  * @example newsLetter("question-asked", "https://evenhand.example").subject // "A buyer asks about one of your cars."
  */
 export const newsLetter = (kind: NoticeKind, address: string): Letter => ({
-  subject: news[kind],
-  body: fill(newsBody, { sentence: news[kind], address }),
+  subject: news.say(kind),
+  body: newsLetters.say("body", { sentence: news.say(kind), address }),
 });

@@ -1,37 +1,33 @@
-import type { NoticeKind } from "@evenhand/shared/http/notices";
+import { defineMessages } from "@evenhand/message/define-messages";
 
-/** What is mailed, by code: subject and body as ICU messages. Never a secret in a subject, and nothing of what was found. */
-export const letters = {
-  invitation: {
-    subject: "An invitation",
-    body: "You are invited to join {organization}.\n\n{link}\n\nThe link works once, for {days, plural, one {# day} other {# days}}. If you did not expect this letter, do nothing.\n",
-  },
-  "new-password": {
-    subject: "A new password",
-    body: "Somebody asked for a new password for the account with this address. If it was you, choose one here:\n\n{link}\n\nThe link works once, for one hour. If it was not you, do nothing: your password stays as it is.\n",
-  },
-  "password-changed": {
-    subject: "Your password was changed",
-    body: "The password of your account was changed, and every other device was signed out.\n\nIf it was not you, ask for a new password by mail at once: {address}/forgotten-password\n",
-  },
-  "complaint-answered": {
-    subject: "Your complaint was answered.",
-    body: "Your complaint was answered.\n\nSign in to read it.\n",
-  },
-  "visit-on-calendar": {
-    subject: "An inspection visit for your calendar",
-    body: "An inspection visit for your calendar.\n\nSign in to read it: {address}\n",
-  },
-  "visit-off-calendar": {
-    subject: "An inspection visit is off",
-    body: "An inspection visit is off.\n\nSign in to read it: {address}\n",
-  },
-} as const;
+/**
+ * What is mailed, by code: subject and body as ICU messages. Never a secret in a subject, and nothing of what was found.
+ */
+export const letters = defineMessages("letter", {
+  "invitation.subject": "An invitation",
+  "invitation.body":
+    "You are invited to join {organization}.\n\n{link}\n\nThe link works once, for {days, plural, one {# day} other {# days}}. If you did not expect this letter, do nothing.\n",
+  "new-password.subject": "A new password",
+  "new-password.body":
+    "Somebody asked for a new password for the account with this address. If it was you, choose one here:\n\n{link}\n\nThe link works once, for one hour. If it was not you, do nothing: your password stays as it is.\n",
+  "password-changed.subject": "Your password was changed",
+  "password-changed.body":
+    "The password of your account was changed, and every other device was signed out.\n\nIf it was not you, ask for a new password by mail at once: {address}/forgotten-password\n",
+  "complaint-answered.subject": "Your complaint was answered.",
+  "complaint-answered.body": "Your complaint was answered.\n\nSign in to read it.\n",
+  "visit-on-calendar.subject": "An inspection visit for your calendar",
+  "visit-on-calendar.body": "An inspection visit for your calendar.\n\nSign in to read it: {address}\n",
+  "visit-off-calendar.subject": "An inspection visit is off",
+  "visit-off-calendar.body": "An inspection visit is off.\n\nSign in to read it: {address}\n",
+});
 
-export type LetterCode = keyof typeof letters;
+type LetterId = keyof typeof letters.templates;
+
+/** A letter by its code. */
+export type LetterCode = LetterId extends infer Id ? (Id extends `${infer Code}.body` ? Code : never) : never;
 
 /** One sentence a piece of news. Which car and what was found stand behind the sign-in, never in the mail. */
-export const news: Readonly<Record<NoticeKind, string>> = {
+export const news = defineMessages("news", {
   "order-received": "A buyer asks you to inspect a car.",
   "order-accepted": "An inspection you ordered was accepted.",
   "order-declined": "An inspection you ordered was declined.",
@@ -53,6 +49,8 @@ export const news: Readonly<Record<NoticeKind, string>> = {
   "brief-answered": "A change to a brief was answered.",
   "question-asked": "A buyer asks about one of your cars.",
   "question-answered": "A question of yours was answered.",
-};
+});
 
-export const newsBody = "{sentence}\n\nSign in to read it: {address}\n";
+export const newsLetters = defineMessages("news-letter", {
+  body: "{sentence}\n\nSign in to read it: {address}\n",
+});

@@ -1,17 +1,6 @@
-import { IntlMessageFormat } from "intl-messageformat";
+import { formatMessage } from "@evenhand/message/format-message";
 import { terms } from "../terms/index.ts";
 import type { TermId } from "../terms/index.ts";
-
-const LANGUAGE = "en-US";
-const made = new Map<string, IntlMessageFormat>();
-
-const messageOf = (template: string): IntlMessageFormat => {
-  const known = made.get(template);
-  if (known !== undefined) return known;
-  const message = new IntlMessageFormat(template, LANGUAGE);
-  made.set(template, message);
-  return message;
-};
 
 /**
  * A term in words.
@@ -21,5 +10,5 @@ const messageOf = (template: string): IntlMessageFormat => {
  * @example say("not-seen.covered") // "covered"
  * @example say("answer.not-seen", { reason: "covered" }) // "not seen: covered"
  */
-export const say = (id: TermId, values?: Readonly<Record<string, string | number>>): string =>
-  values === undefined ? terms[id] : String(messageOf(terms[id]).format({ ...values }));
+export const say = (id: TermId, values: Readonly<Record<string, string | number>> = {}): string =>
+  formatMessage<string>(terms[id], values);

@@ -1,3 +1,4 @@
+import { listed } from "@evenhand/message/listed";
 import type { Item, PositionSet, Sheet } from "@evenhand/shared/sheet";
 
 /** Looks the words of a sheet up by id; what is not on the sheet is read out of its id. */
@@ -48,7 +49,7 @@ const wordsOf = (sheet: Sheet): SheetWords => {
     position: positionWords,
     place: (id, position) => {
       const where = positionWords(items.get(id), position);
-      return where === "" ? itemWords(id) : `${itemWords(id)}, ${where}`;
+      return listed(where === "" ? [itemWords(id)] : [itemWords(id), where]);
     },
     option: (item, option) =>
       item?.choice?.options.find(({ id }) => id === option)?.words.american ?? spelled(option),

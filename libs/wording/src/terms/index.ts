@@ -1,10 +1,12 @@
+import { defineMessages } from "@evenhand/message/define-messages";
+
 /**
  * How the trade's own terms read, in American English: outcomes, standings, severities, grounds, answers. ICU MessageFormat. Another
  * language is another catalog of the same keys. `answer.…` stands for itself in a row; `said.…` follows "stated" or "found".
  *
  * @example terms["standing.in-doubt"] // "in doubt"
  */
-export const terms = {
+export const terms = defineMessages("term", {
   "outcome.agree": "agree",
   "outcome.consistent": "consistent",
   "outcome.doubtful": "doubtful",
@@ -81,6 +83,7 @@ export const terms = {
   "not-seen.no-time": "no time",
   "answer.not-fitted": "not fitted",
   "answer.not-seen": "not seen: {reason}",
+  "answer.range": "{low}–{high}",
   "answer.readings.many": "{count, plural, one {# reading} other {# readings}}, {range}",
   "answer.faults.none": "no faults",
   "answer.faults.none-else": "nothing else",
@@ -119,7 +122,7 @@ export const terms = {
   "need.hot-engine": "hot engine",
   "need.dismantling": "dismantling",
   "need.permission": "permission",
-} as const;
+}).templates;
 
 /** The id of a term's words. */
 export type TermId = keyof typeof terms;
