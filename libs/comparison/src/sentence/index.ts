@@ -1,25 +1,20 @@
 import type { Answer, NotSeenReason } from "@evenhand/shared/answer";
-import type {
-  CodeFigures,
-  Entry,
-  LimitFigures,
-  ReadingFigures,
-  SideFigures,
-} from "@evenhand/shared/comparison";
+import type { Entry, LimitFigures, ReadingFigures, SideFigures } from "@evenhand/shared/comparison";
 import type { Firmness } from "@evenhand/shared/finding";
 import type { Direction, Outcome, Standing } from "@evenhand/shared/outcome";
 import type { GradeScale, Report, ReportKind } from "@evenhand/shared/report";
 import type { Severity } from "@evenhand/shared/severity";
 import type { Item, Sheet } from "@evenhand/shared/sheet";
 import { convert, convertDifference, dimensionOf } from "@evenhand/measurement/unit";
+import { capital } from "@evenhand/message/first-letter";
+import { formatMessage } from "@evenhand/message/format-message";
 import { NOT_SEEN_REASONS } from "@evenhand/shared/terms";
 import { answerWords, denialWords, faultAt, faultWords } from "@evenhand/wording/answer-words";
 import { formatExact, formatMeasured, formatUnit, formatValue } from "@evenhand/wording/format-figure";
 import { say } from "@evenhand/wording/say";
 import { sheetWords } from "@evenhand/wording/sheet-words";
-import { CLAUSES, LIMIT_CALLS, REPORTS, SENTENCES } from "./catalog.ts";
-import type { SentenceKey } from "./catalog.ts";
-import { asSentence, fill } from "./fill.ts";
+import { clauseMessages, lineMessages, limitCall, reportName, reportSays } from "./messages.ts";
+import type { LineId } from "./messages.ts";
 
 /** One side's answer, with the scales its report describes. */
 export type SideAnswer = { readonly answer: Answer; readonly scales: readonly GradeScale[] };
@@ -46,7 +41,11 @@ export const firmnessWords = (firmness: Firmness): string => say(`firmness.${fir
 /** Why a thing was not seen. */
 export const notSeenWords = (reason: NotSeenReason): string => say(`not-seen.${reason}`);
 
-type Values = Record<string, string>;
+/** What fills some places of a line's sentence. */
+type Values = Readonly<Record<string, string>>;
+
+/** The two reports in a sentence. */
+type ReportValues = Record<"A" | "B" | "theA" | "theB", string>;
 
 type Unit = ReadingFigures["unit"];
 
@@ -60,8 +59,8 @@ const unitOf = (answer: SideAnswer | null, { unit }: ReadingFigures): Unit =>
 const meanWords = (side: SideFigures, from: Unit, unit: Unit): string => {
   const uncertainty = convertDifference(side.standardUncertainty, from, unit);
   const value = formatValue(convert(side.mean, from, unit), uncertainty, unit);
-  if (side.unnamed === true) return fill(CLAUSES.unnamed, { value });
-  return side.byEye ? fill(CLAUSES.byEye, { value }) : value;
+  if (side.unnamed === true) return clauseMessages.say("unnamed", { value });
+  return side.byEye ? clauseMessages.say("by-eye", { value }) : value;
 };
 
 /** A figure that was not measured: exact in the unit it was given in, to three digits in another. */
@@ -76,10 +75,8 @@ const differenceWords = (figures: ReadingFigures, unit: Unit): string => {
   const size = (value: number): number => convertDifference(Math.abs(value), from, unit);
   const words = formatMeasured(size(difference), size(expandedUncertainty), unit);
   if (useAllowed === undefined) return words;
-  return fill(CLAUSES.useAllowed, {
-    difference: words,
-    allowed: sizeWords(Math.abs(useAllowed), from, unit),
-  });
+  const allowed = sizeWords(Math.abs(useAllowed), from, unit);
+  return clauseMessages.say("use-allowed", { difference: words, allowed });
 };
 
 /** Each side in the unit it was written in; the difference in that unit where both share it, else in the item's own. */
@@ -129,14 +126,14 @@ const atomValues = ({ atom }: Entry, item: Item, words: Sheet): Values => {
   return atom.of === "denial" ? { kind: sheet.faultKind(atom.kind) } : {};
 };
 
-const isKey = (key: string): key is SentenceKey => Object.hasOwn(SENTENCES, key);
+const isLineId = (id: string): id is LineId => Object.hasOwn(lineMessages.templates, id);
 
 const WITH_ALL: readonly string[] = ["denied-by-both", "denied-not-contradicted"];
 
 const deniesAll = (side: SideAnswer | null): boolean =>
   side?.answer.kind === "faults" && side.answer.denied === "all";
 
-const keyOf = (entry: Entry, context: SentenceContext): string => {
+const lineIdOf = (entry: Entry, context: SentenceContext): string => {
   const { reason, atom } = entry;
   if (reason.startsWith("not-seen-"))
     return context.a === null || context.a.answer.kind === "not-seen" ? "not-seen-not-stated" : "not-seen";
@@ -151,42 +148,32 @@ const notSeenReason = ({ reason }: Entry): Values => {
   return known === undefined || why === reason ? {} : { reason: notSeenWords(known) };
 };
 
-const passesClause = ({ figures }: Entry): string => {
-  if (figures?.of !== "code" || figures.passes === null) return "";
-  const clauses: Record<NonNullable<CodeFigures["passes"]>, string> = {
-    a: CLAUSES.passesA,
-    b: CLAUSES.passesB,
-    both: CLAUSES.passesBoth,
-    neither: CLAUSES.passesNeither,
-  };
-  return figures.a === figures.b ? "" : clauses[figures.passes];
-};
+const passesClause = ({ figures }: Entry, reports: ReportValues): string =>
+  figures?.of !== "code" || figures.passes === null || figures.a === figures.b
+    ? ""
+    : clauseMessages.say(`passes.${figures.passes}`, reports);
 
-const callOf = (report: string | undefined, call: string): string =>
-  fill(CLAUSES.limitOne, { report: report ?? "", call });
-
-const limitCalls = ({ a, b }: LimitFigures, reports: Values): string => {
+const limitCalls = ({ a, b }: LimitFigures, reports: ReportValues): string => {
   if (a !== null && b !== null) {
-    return fill(CLAUSES.limitBoth, { ...reports, callA: LIMIT_CALLS[a.call], callB: LIMIT_CALLS[b.call] });
+    return clauseMessages.say("limit.both", {
+      ...reports,
+      callA: limitCall(a.call),
+      callB: limitCall(b.call),
+    });
   }
-  if (a !== null) return callOf(reports.theA, LIMIT_CALLS[a.call]);
-  return b === null ? "" : callOf(reports.theB, LIMIT_CALLS[b.call]);
-};
-
-/** Only a regulation's figure is required or allowed; practice looks for one. */
-const limitTemplate = ({ side, practice }: LimitFigures): string => {
-  if (practice) return side === "min" ? CLAUSES.practiceLeast : CLAUSES.practiceMost;
-  return side === "min" ? CLAUSES.limitLeast : CLAUSES.limitMost;
+  if (a !== null) return clauseMessages.say("limit.one", { report: reports.theA, call: limitCall(a.call) });
+  return b === null ? "" : clauseMessages.say("limit.one", { report: reports.theB, call: limitCall(b.call) });
 };
 
 /** Limits are spoken of where a side does not surely meet them. */
-const limitClauses = (limits: readonly LimitFigures[], reports: Values): string =>
+const limitClauses = (limits: readonly LimitFigures[], reports: ReportValues): string =>
   limits
     .filter(({ a, b }) =>
       [a, b].some((call) => call !== null && (call.call !== "meets" || call.plain === "fail")),
     )
     .map((limit) =>
-      fill(limitTemplate(limit), {
+      // Only a regulation's figure is required or allowed; practice looks for one.
+      clauseMessages.say(`${limit.practice ? "practice" : "limit"}.${limit.side}`, {
         limit: formatExact(limit.value) + formatUnit(limit.unit),
         calls: limitCalls(limit, reports),
       }),
@@ -203,22 +190,25 @@ const limitClauses = (limits: readonly LimitFigures[], reports: Values): string 
  * // "Stated 8.00⁄32 in, found 4.00⁄32 in: the difference of 4.00 ± 0.75⁄32 in is more than the 2⁄32 in that matters."
  */
 export const sentence = (entry: Entry, context: SentenceContext): string => {
-  const item = context.sheet.items.find(({ id }) => id === entry.item);
+  const item = sheetWords(context.sheet).findItem(entry.item);
   if (item === undefined) throw new RangeError(`The sheet holds no item ${entry.item}.`);
-  const key = keyOf(entry, context);
-  if (!isKey(key)) throw new RangeError(`There is no sentence for the reason ${entry.reason}.`);
+  const id = lineIdOf(entry, context);
+  if (!isLineId(id)) throw new RangeError(`There is no sentence for the reason ${entry.reason}.`);
   const { a, b } = context.kinds;
-  const reports = { A: REPORTS[a].says, B: REPORTS[b].says, theA: REPORTS[a].name, theB: REPORTS[b].name };
-  const said = { a: saidBy(entry, "a", context, item), b: saidBy(entry, "b", context, item) };
+  const reports = { A: reportSays(a), B: reportSays(b), theA: reportName(a), theB: reportName(b) };
   const values = {
     ...reports,
-    ...said,
+    a: saidBy(entry, "a", context, item),
+    b: saidBy(entry, "b", context, item),
     ...figureValues(entry, context),
     ...atomValues(entry, item, context.sheet),
     ...notSeenReason(entry),
   };
-  const clauses = fill(passesClause(entry), reports) + limitClauses(entry.limits ?? [], reports);
-  return asSentence(fill(SENTENCES[key], values) + clauses);
+  const line = formatMessage<string>(lineMessages.templates[id], values);
+  const passes = passesClause(entry, reports);
+  return capital(
+    clauseMessages.say("whole", { line, passes, limits: limitClauses(entry.limits ?? [], reports) }),
+  );
 };
 
 type ReportWords = Pick<Report, "kind" | "findings" | "scales">;

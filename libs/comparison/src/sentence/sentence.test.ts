@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { placesOf } from "@evenhand/message/format-message";
 import { Answer as AnswerSchema, NotSeenReason } from "@evenhand/shared/answer";
 import type { Answer } from "@evenhand/shared/answer";
 import type { Finding } from "@evenhand/shared/finding";
@@ -18,6 +19,7 @@ import {
   severityWords,
   standingWords,
 } from "./index.ts";
+import { lineMessages } from "./messages.ts";
 
 type Sides = { a?: Partial<Report>; b?: Partial<Report>; options?: CompareOptions };
 
@@ -296,6 +298,13 @@ describe("a sentence about other answers", () => {
 });
 
 describe("the catalog", () => {
+  it("asks in no line for what nothing fills", () => {
+    const places = Object.values(lineMessages.templates).flatMap((template) => placesOf(template).all);
+    expect([...new Set(places)].toSorted()).toEqual(
+      ["A", "B", "a", "b", "delta", "difference", "fault", "kind", "reason", "theA", "theB"].toSorted(),
+    );
+  });
+
   it("has words for every outcome, standing, reason not seen, direction and firmness", () => {
     const words = [
       ...Outcome.options.map(outcomeWords),

@@ -1,10 +1,11 @@
 import type { NotSeenReason } from "@evenhand/shared/answer";
 import type { LimitCall } from "@evenhand/shared/comparison";
 import type { ReportKind } from "@evenhand/shared/report";
+import { defineMessages } from "@evenhand/message/define-messages";
 import type { Reason } from "../reason/index.ts";
 
-/** Templates: `{a}` and `{b}` are the two answers, `{A}` and `{B}` how each report says a thing, `{theA}` and `{theB}` the reports. */
-export type SentenceKey =
+/** What a line's sentence is called by: its reason, or a reason told apart. */
+export type LineId =
   | Exclude<Reason, `not-seen-${NotSeenReason}`>
   | "not-seen"
   | "not-seen-not-stated"
@@ -13,7 +14,11 @@ export type SentenceKey =
   | "denied-found-all"
   | "denied-not-contradicted-all";
 
-export const SENTENCES: Readonly<Record<SentenceKey, string>> = {
+/**
+ * What is said of a line: `{a}` and `{b}` are the two answers, `{A}` and `{B}` how each report says a thing, `{theA}` and `{theB}` the
+ * reports.
+ */
+export const lineMessages = defineMessages("line", {
   "within-delta": "{A} {a}, {B} {b}: the difference of {difference} lies within the {delta} that matters",
   "not-settled":
     "{A} {a}, {B} {b}: the difference of {difference} neither confirms nor contradicts, {delta} being what matters",
@@ -113,36 +118,51 @@ export const SENTENCES: Readonly<Record<SentenceKey, string>> = {
   "seen-sound-not-stated": "{B} {b}, as it should be; {theA} says nothing of it",
   "seen-sound-statement-unseen": "{B} {b}, as it should be; {theA} did not see it",
   "other-kind": "The two answers are of different kinds and cannot be set against each other",
-};
+});
 
 /** How a report of each kind says a thing, and what it is called. */
-export const REPORTS: Readonly<Record<ReportKind, { readonly says: string; readonly name: string }>> = {
-  acquisition: { says: "on acquisition", name: "the acquisition report" },
-  statement: { says: "stated", name: "the statement" },
-  inspection: { says: "found", name: "the inspection" },
-  collection: { says: "on collection", name: "the collection report" },
-  delivery: { says: "on delivery", name: "the delivery report" },
-};
+const reportMessages = defineMessages("report", {
+  "acquisition.says": "on acquisition",
+  "acquisition.name": "the acquisition report",
+  "statement.says": "stated",
+  "statement.name": "the statement",
+  "inspection.says": "found",
+  "inspection.name": "the inspection",
+  "collection.says": "on collection",
+  "collection.name": "the collection report",
+  "delivery.says": "on delivery",
+  "delivery.name": "the delivery report",
+});
 
-/** What may follow a sentence's main clause. */
-export const CLAUSES = {
-  byEye: "{value} by eye",
+/** How a report of a kind says a thing: "found". */
+export const reportSays = (kind: ReportKind): string => reportMessages.say(`${kind}.says`);
+
+/** What a report of a kind is called: "the inspection". */
+export const reportName = (kind: ReportKind): string => reportMessages.say(`${kind}.name`);
+
+/** What may stand beside a figure, or follow a sentence's main clause. */
+export const clauseMessages = defineMessages("clause", {
+  "by-eye": "{value} by eye",
   unnamed: "{value} (instrument not named)",
-  useAllowed: "{difference} ({allowed} of use is allowed between the visits)",
-  limitLeast: "; at least {limit} is required: {calls}",
-  limitMost: "; at most {limit} is allowed: {calls}",
-  practiceLeast: "; common practice looks for at least {limit}: {calls}",
-  practiceMost: "; common practice looks for at most {limit}: {calls}",
-  limitBoth: "{theA} {callA}, {theB} {callB}",
-  limitOne: "{report} {call}",
-  passesA: "; only the number in {theA} passes its check digit",
-  passesB: "; only the number in {theB} passes its check digit",
-  passesBoth: "; both pass their check digits",
-  passesNeither: "; neither passes its check digit",
-} as const;
+  "use-allowed": "{difference} ({allowed} of use is allowed between the visits)",
+  "limit.min": "; at least {limit} is required: {calls}",
+  "limit.max": "; at most {limit} is allowed: {calls}",
+  "practice.min": "; common practice looks for at least {limit}: {calls}",
+  "practice.max": "; common practice looks for at most {limit}: {calls}",
+  "limit.both": "{theA} {callA}, {theB} {callB}",
+  "limit.one": "{report} {call}",
+  "passes.a": "; only the number in {theA} passes its check digit",
+  "passes.b": "; only the number in {theB} passes its check digit",
+  "passes.both": "; both pass their check digits",
+  "passes.neither": "; neither passes its check digit",
+  whole: "{line}{passes}{limits}.",
+});
 
-export const LIMIT_CALLS: Readonly<Record<LimitCall["call"], string>> = {
+const callMessages = defineMessages("call", {
   meets: "meets it",
   marginal: "may or may not meet it",
   fails: "fails it",
-};
+});
+
+/** Whether a limit is met: "may or may not meet it". */
+export const limitCall = (call: LimitCall["call"]): string => callMessages.say(call);
