@@ -26,19 +26,19 @@ export const actualMilesRecord = defineRecord("actual-miles", {
     ),
     "called-actual-but-lower": breaks(
       "worth",
-      "The odometer shows {shown} with five digits, but {earlierPlace} of {earlierDay} already has {earlier}: the miles shown cannot be the actual miles. They may be {or:alternatives}.",
+      "The odometer shows {shown} with five digits, but {earlierPlace} of {earlierDay} already has {earlier}: the miles shown cannot be the actual miles. They may be {anyAlternative}.",
     ),
     "lower-than-papers": undecided(
       "worth",
-      "The odometer shows {shown} with five digits, but {earlierPlace} of {earlierDay} already has {earlier}. It started again at 100,000 or was turned back; the miles may be {or:alternatives}.",
+      "The odometer shows {shown} with five digits, but {earlierPlace} of {earlierDay} already has {earlier}. It started again at 100,000 or was turned back; the miles may be {anyAlternative}.",
     ),
     "may-be-more": undecided(
       "worth",
-      "The odometer shows {shown} with five digits; nothing seen rules out that it started again at 100,000: the miles may be {or:alternatives}.",
+      "The odometer shows {shown} with five digits; nothing seen rules out that it started again at 100,000: the miles may be {anyAlternative}.",
     ),
     "too-near": undecided(
       "worth",
-      "The odometer shows {shown} with five digits, too near the {earlier} of {earlierDay} to tell whether it started again; the miles may be {or:alternatives}.",
+      "The odometer shows {shown} with five digits, too near the {earlier} of {earlierDay} to tell whether it started again; the miles may be {anyAlternative}.",
     ),
   },
 });

@@ -21,18 +21,18 @@ export const chargingRecord = defineRecord("charging", {
   cautions: ["battery", "carbon-monoxide"],
   outcomes: {
     charges: holds(
-      "{volts} at {engineSpeed}: it charges[; {limit:charging.low-12..charging.high-12} is usual][; {limit:charging.low-6..charging.high-6} is usual].",
+      "{volts} at {engineSpeed}: it charges{limitLow12ToHigh12, select, none {} other {; {limitLow12ToHigh12} is usual}}{limitLow6ToHigh6, select, none {} other {; {limitLow6ToHigh6} is usual}}.",
     ),
     "too-low": breaks(
       "repair",
-      "{volts} at {engineSpeed}: it does not charge as it should[; {limit:charging.low-12..charging.high-12} is usual][; {limit:charging.low-6..charging.high-6} is usual].",
+      "{volts} at {engineSpeed}: it does not charge as it should{limitLow12ToHigh12, select, none {} other {; {limitLow12ToHigh12} is usual}}{limitLow6ToHigh6, select, none {} other {; {limitLow6ToHigh6} is usual}}.",
     ),
     "too-high": breaks(
       "repair",
-      "{volts} at {engineSpeed}: it overcharges[; {limit:charging.low-12..charging.high-12} is usual][; {limit:charging.low-6..charging.high-6} is usual].",
+      "{volts} at {engineSpeed}: it overcharges{limitLow12ToHigh12, select, none {} other {; {limitLow12ToHigh12} is usual}}{limitLow6ToHigh6, select, none {} other {; {limitLow6ToHigh6} is usual}}.",
     ),
     "range-covers": cannotTell(
-      "{volts} at {engineSpeed}: too near the edge of what is usual to tell[: {limit:charging.low-12..charging.high-12}][: {limit:charging.low-6..charging.high-6}].",
+      "{volts} at {engineSpeed}: too near the edge of what is usual to tell{limitLow12ToHigh12, select, none {} other {: {limitLow12ToHigh12}}}{limitLow6ToHigh6, select, none {} other {: {limitLow6ToHigh6}}}.",
     ),
     "generator-at-idle": cannotTell("{volts} at {engineSpeed}: a generator is not judged at idle."),
     "other-speed": cannotTell("{volts} at {engineSpeed}: not the speed charging is judged at."),

@@ -26,11 +26,11 @@ export const compressionRecord = defineRecord("compression", {
   cautions: ["cranking-fuel"],
   outcomes: {
     even: holds(
-      "Lowest {lowest} (cylinder {lowestCylinder}), highest {highest} (cylinder {highestCylinder}): {share} of it, and {limit:compression.lowest-share} is enough.",
+      "Lowest {lowest} (cylinder {lowestCylinder}), highest {highest} (cylinder {highestCylinder}): {share} of it, and {limitLowestShare} is enough.",
     ),
     uneven: breaks(
       "worth",
-      "Lowest {lowest} (cylinder {lowestCylinder}) is {share} of the highest {highest} (cylinder {highestCylinder}); {limit:compression.lowest-share} is the least. The median is {median}.",
+      "Lowest {lowest} (cylinder {lowestCylinder}) is {share} of the highest {highest} (cylinder {highestCylinder}); {limitLowestShare} is the least. The median is {median}.",
     ),
     "neighbors-low": breaks(
       "worth",
@@ -42,7 +42,7 @@ export const compressionRecord = defineRecord("compression", {
     ),
     "low-level": breaks(
       "worth",
-      "Lowest {lowest} (cylinder {lowestCylinder}), highest {highest}: low, under {limit:compression.least}. An engine built with low compression is judged by its maker's figure.",
+      "Lowest {lowest} (cylinder {lowestCylinder}), highest {highest}: low, under {limitLeast}. An engine built with low compression is judged by its maker's figure.",
     ),
     "range-covers": cannotTell(
       "Lowest {lowest} (cylinder {lowestCylinder}) is {share} of the highest {highest}: too near a limit to tell.",

@@ -17,14 +17,14 @@ export const crankingRecord = defineRecord("cranking", {
   cautions: ["battery"],
   outcomes: {
     enough: holds(
-      "{volts} while cranking[: at least {limit:cranking.least-12}][: at least {limit:cranking.least-6}].",
+      "{volts} while cranking{limitLeast12, select, none {} other {: at least {limitLeast12}}}{limitLeast6, select, none {} other {: at least {limitLeast6}}}.",
     ),
     "too-low": breaks(
       "repair",
-      "{volts} while cranking[, under {limit:cranking.least-12}][, under {limit:cranking.least-6}]. Battery, cables, grounds or starter: charge the battery, read at its posts, and test again.",
+      "{volts} while cranking{limitLeast12, select, none {} other {, under {limitLeast12}}}{limitLeast6, select, none {} other {, under {limitLeast6}}}. Battery, cables, grounds or starter: charge the battery, read at its posts, and test again.",
     ),
     "range-covers": cannotTell(
-      "{volts} while cranking[: too near {limit:cranking.least-12} to tell][: too near {limit:cranking.least-6} to tell].",
+      "{volts} while cranking{limitLeast12, select, none {} other {: too near {limitLeast12} to tell}}{limitLeast6, select, none {} other {: too near {limitLeast6} to tell}}.",
     ),
   },
 });

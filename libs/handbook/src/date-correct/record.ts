@@ -49,7 +49,7 @@ export const dateCorrectRecord = defineRecord("date-correct", {
       "Dated {part}, {days} days before the build ({built}): plausible only for a part made in small numbers.",
     ),
     "some-readings": cannotTell(
-      "Dated {part}, built {built}: {or:alternatives} the build; some of that fits and some does not.",
+      "Dated {part}, built {built}: {anyAlternative} the build; some of that fits and some does not.",
     ),
     "too-few": cannotTell("The part's date or the build date is not known."),
   },

@@ -15,7 +15,7 @@ export const dateOrderRecord = defineRecord("date-order", {
   outcomes: {
     "in-order": holds("The dates are in order: {dates}."),
     "out-of-order": breaks("worth", "The dates cannot be in order: {dates}."),
-    "some-readings": cannotTell("The dates are in order only as: {or:alternatives}."),
+    "some-readings": cannotTell("The dates are in order only as: {anyAlternative}."),
     "too-few": cannotTell("Fewer than two of the dates are known."),
   },
 });

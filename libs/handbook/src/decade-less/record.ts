@@ -13,9 +13,9 @@ export const decadeLessRecord = defineRecord("decade-less", {
   strength: "contradicts",
   cautions: [],
   outcomes: {
-    "one-left": holds("{code} can only mean {or:alternatives}."),
+    "one-left": holds("{code} can only mean {anyAlternative}."),
     "none-left": breaks("worth", "{code} can mean {all}, and other facts rule out each."),
-    "claim-not-among": breaks("worth", "{code} can mean {or:alternatives}, not the claimed {claimed}."),
-    "several-left": cannotTell("{code} can mean {or:alternatives}; nothing yet says which."),
+    "claim-not-among": breaks("worth", "{code} can mean {anyAlternative}, not the claimed {claimed}."),
+    "several-left": cannotTell("{code} can mean {anyAlternative}; nothing yet says which."),
   },
 });

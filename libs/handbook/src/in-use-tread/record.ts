@@ -24,10 +24,10 @@ export const inUseTreadRecord = defineRecord("in-use-tread", {
     meets: holds("{reading}: not under the in-use limit. Local inspection law decides."),
     "under-limit": breaks(
       "danger",
-      "{reading}: under the in-use limit of {limit:in-use.tread}. Local inspection law decides.",
+      "{reading}: under the in-use limit of {limitTread}. Local inspection law decides.",
     ),
     "range-covers": cannotTell(
-      "{reading}: as read it {plain}, but too near the in-use limit of {limit:in-use.tread} to be sure. Local inspection law decides.",
+      "{reading}: as read it {plain}, but too near the in-use limit of {limitTread} to be sure. Local inspection law decides.",
     ),
   },
 });

@@ -18,22 +18,24 @@ export const leakDownRecord = defineRecord("leak-down", {
   strength: "contradicts",
   cautions: ["leak-down-air"],
   outcomes: {
-    good: holds("Worst cylinder {worstCylinder} leaks {worst}: good.[ The median is {median}.]"),
+    good: holds(
+      "Worst cylinder {worstCylinder} leaks {worst}: good.{median, select, none {} other { The median is {median}.}}",
+    ),
     worn: holds(
-      "Worst cylinder {worstCylinder} leaks {worst}: worn, not poor.[ The median is {median}.] Air escapes by: {escape}.",
+      "Worst cylinder {worstCylinder} leaks {worst}: worn, not poor.{median, select, none {} other { The median is {median}.}} Air escapes by: {escape}.",
     ),
     "good-or-worn": holds(
-      "Worst cylinder {worstCylinder} leaks {worst}: good or worn, not poor.[ The median is {median}.]",
+      "Worst cylinder {worstCylinder} leaks {worst}: good or worn, not poor.{median, select, none {} other { The median is {median}.}}",
     ),
     poor: breaks(
       "worth",
-      "Worst cylinder {worstCylinder} leaks {worst}: poor.[ The median is {median}.] Air escapes by: {escape}.",
+      "Worst cylinder {worstCylinder} leaks {worst}: poor.{median, select, none {} other { The median is {median}.}} Air escapes by: {escape}.",
     ),
     "range-covers": cannotTell(
       "Worst cylinder {worstCylinder} leaks {worst}: worn or poor. Air escapes by: {escape}.",
     ),
     "other-pressure": cannotTell(
-      "Worst cylinder {worstCylinder} leaks {worst}[, the median is {median}]; the bands are for {limit:leak-down.pressure}, and the test was not at it.",
+      "Worst cylinder {worstCylinder} leaks {worst}{median, select, none {} other {, the median is {median}}}; the bands are for {limitPressure}, and the test was not at it.",
     ),
     "too-few": cannotTell("No cylinder's leak-down is known."),
   },

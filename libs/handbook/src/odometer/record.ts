@@ -21,7 +21,7 @@ export const odometerRecord = defineRecord("odometer", {
     ),
     "rolled-over-or-back": undecided(
       "worth",
-      "From {earlier} ({from}) to {later} ({to}): with five digits it may have rolled over; the miles may be {or:alternatives}.",
+      "From {earlier} ({from}) to {later} ({to}): with five digits it may have rolled over; the miles may be {anyAlternative}.",
     ),
     "range-covers": cannotTell("From {earlier} ({from}) to {later} ({to}): too near to tell."),
     "too-few": cannotTell("Fewer than two readings with a date."),

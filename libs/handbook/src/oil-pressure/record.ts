@@ -17,11 +17,11 @@ export const oilPressureRecord = defineRecord("oil-pressure", {
   cautions: ["carbon-monoxide"],
   outcomes: {
     enough: holds(
-      "{pressure} hot at {engineSpeed}[; the maker's least is {makersLeast}][; {limit:oil-pressure.per-1000-rpm} for each 1,000 rpm makes {least}].",
+      "{pressure} hot at {engineSpeed}{makersLeast, select, none {} other {; the maker's least is {makersLeast}}}{limitPer1000Rpm, select, none {} other {; {limitPer1000Rpm} for each 1,000 rpm makes {least}}}.",
     ),
     low: breaks(
       "worth",
-      "{pressure} hot at {engineSpeed}; {limit:oil-pressure.per-1000-rpm} for each 1,000 rpm makes {least}. The maker's figure decides.",
+      "{pressure} hot at {engineSpeed}; {limitPer1000Rpm} for each 1,000 rpm makes {least}. The maker's figure decides.",
     ),
     "under-makers": breaks("worth", "{pressure} hot at {engineSpeed}, under the maker's {least}."),
     "range-covers": cannotTell("{pressure} hot at {engineSpeed}: too near {least} to tell."),

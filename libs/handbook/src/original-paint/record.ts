@@ -34,7 +34,7 @@ export const originalPaintRecord = defineRecord("original-paint", {
     refinished: breaks("worth", "Called original paint, but thicker than a factory finish: {alternatives}."),
     "over-the-others": breaks(
       "worth",
-      "Called original paint, but it stands over the car's other panels, whose median is {median} by the same gauge, by more than {limit:paint.contrast}: {alternatives}.",
+      "Called original paint, but it stands over the car's other panels, whose median is {median} by the same gauge, by more than {limitContrast}: {alternatives}.",
     ),
     "range-covers": cannotTell(
       "Thickest {thickestPanel}, {thickest}: too near the edge of a factory finish to tell.",

@@ -45,7 +45,7 @@ export const paintMapRecord = defineRecord("paint-map", {
     "panels-stand-out": breaks("worth", "The car's median is {median}; standing out: {alternatives}."),
     "filler-likely": breaks(
       "worth",
-      "[The car's median is {median}. ]So thick that filler is likely, or thick beside it: {alternatives}.",
+      "{median, select, none {} other {The car's median is {median}. }}So thick that filler is likely, or thick beside it: {alternatives}.",
     ),
     thick: breaks("worth", "Thicker than a refinish is: {alternatives}."),
     "range-covers": cannotTell("The car's median is {median}; some panels are too near the edge to tell."),

@@ -5,10 +5,12 @@ export const ratioOutcomes = (found: string) => ({
   "claimed-ratio": holds(`{claimed} is the ratio nearest to what was found: ${found}.`),
   "other-ratio": breaks(
     "worth",
-    `{claimed} is claimed; what was found is ${found}[: of the maker's, {or:alternatives}].`,
+    `{claimed} is claimed; what was found is ${found}{anyAlternative, select, none {} other {: of the maker's, {anyAlternative}}}.`,
   ),
   "cannot-separate": cannotTell(
-    `${found} does not tell the claimed {claimed} from its neighbors[: it allows {or:alternatives}].`,
+    `${found} does not tell the claimed {claimed} from its neighbors{anyAlternative, select, none {} other {: it allows {anyAlternative}}}.`,
   ),
-  "no-claim": cannotTell(`Found: ${found}[: of the maker's, {or:alternatives}]. No ratio is claimed.`),
+  "no-claim": cannotTell(
+    `Found: ${found}{anyAlternative, select, none {} other {: of the maker's, {anyAlternative}}}. No ratio is claimed.`,
+  ),
 });

@@ -36,19 +36,19 @@ export const rebuiltEngineRecord = defineRecord("rebuilt-engine", {
     ),
     "failed-cylinder": breaks(
       "worth",
-      "Called rebuilt, but cylinder {lowestCylinder} has {lowest} where the highest has {highest}: under {limit:rebuilt.failed} of it a cylinder has failed.",
+      "Called rebuilt, but cylinder {lowestCylinder} has {lowest} where the highest has {highest}: under {limitFailed} of it a cylinder has failed.",
     ),
     tired: breaks(
       "worth",
-      "Called rebuilt, but compression is low: lowest {lowest}, highest {highest}, where a rebuilt engine has at least {limit:rebuilt.least}. Evenly tired is still tired.",
+      "Called rebuilt, but compression is low: lowest {lowest}, highest {highest}, where a rebuilt engine has at least {limitLeast}. Evenly tired is still tired.",
     ),
     uneven: breaks(
       "worth",
-      "Called rebuilt, but compression is uneven: lowest {lowest} (cylinder {lowestCylinder}), highest {highest}, where it is at least {limit:rebuilt.uneven} of it.",
+      "Called rebuilt, but compression is uneven: lowest {lowest} (cylinder {lowestCylinder}), highest {highest}, where it is at least {limitUneven} of it.",
     ),
     leaks: breaks(
       "worth",
-      "Called rebuilt, but cylinder {worstCylinder} leaks {worst}, where {limit:rebuilt.leaks} is the most.",
+      "Called rebuilt, but cylinder {worstCylinder} leaks {worst}, where {limitLeaks} is the most.",
     ),
     smokes: breaks("worth", "Called rebuilt, but it smokes blue when warm."),
     "low-oil": breaks(

@@ -1,4 +1,5 @@
 import type { FirmLimits, LimitUse, RuleResult, RuleStrength, Verdict } from "@evenhand/shared/cross-check";
+import { defineMessages } from "@evenhand/message/define-messages";
 import type { Severity } from "@evenhand/shared/severity";
 import type { Consequence, Source } from "@evenhand/shared/sheet";
 import { limitInForce } from "../limit-record/index.ts";
@@ -6,9 +7,9 @@ import type { LimitRecord, LimitRecords } from "../limit-record/index.ts";
 import type { ResultDetail } from "../rule-result/index.ts";
 
 /**
- * What a reason comes to, and the sentence for it. `{name}` in a sentence stands for a figure, a range, a word, or the
- * alternatives (`{or:alternatives}` where one of them holds); `{limit:id}` for the figure of a limit that was used, `{limit:low..high}` for a band. A
- * part in square brackets is left out where what it speaks of is not there.
+ * What a reason comes to, and the message for it (ICU MessageFormat). A place is a figure, a range or a word of the result; `{alternatives}`
+ * all of them, `{anyAlternative}` where one of them holds; `{limitLowestShare}` the figure of the limit `….lowest-share` that was used,
+ * `{limitLowToHigh}` a band between two. What may be missing is asked for by a `select` with an option `none`.
  */
 export type Outcome = {
   readonly verdict: Verdict;
@@ -73,7 +74,7 @@ const recordOf = (limits: LimitRecords, id: string): LimitRecord => {
 };
 
 /**
- * A rule's record, under its id.
+ * A rule's record, under its id; its sentences stand in the catalog.
  *
  * @example defineRecord("square", { … }).answer("square").verdict // "holds"
  */
@@ -84,25 +85,29 @@ export const defineRecord = <
 >(
   id: Id,
   record: RuleRecord<Limits, Reason>,
-): DefinedRecord<Id, Limits, Reason> => ({
-  ...record,
-  id,
-  answer: (reason, detail = {}) => ({
-    figures: {},
-    ...detail,
-    rule: id,
-    verdict: record.outcomes[reason].verdict,
-    reason,
-    severity: record.outcomes[reason].severity,
-  }),
-  limit: (limit, firm) => limitInForce(limit, recordOf(record.limits, limit), firm),
-  makersLimit: (limit, value) => ({
-    id: limit,
-    value,
-    unit: recordOf(record.limits, limit).unit,
-    origin: "maker",
-  }),
-});
+): DefinedRecord<Id, Limits, Reason> => {
+  const outcomes: readonly (readonly [string, Outcome])[] = Object.entries(record.outcomes);
+  defineMessages(`rule.${id}`, Object.fromEntries(outcomes.map(([reason, { says }]) => [reason, says])));
+  return {
+    ...record,
+    id,
+    answer: (reason, detail = {}) => ({
+      figures: {},
+      ...detail,
+      rule: id,
+      verdict: record.outcomes[reason].verdict,
+      reason,
+      severity: record.outcomes[reason].severity,
+    }),
+    limit: (limit, firm) => limitInForce(limit, recordOf(record.limits, limit), firm),
+    makersLimit: (limit, value) => ({
+      id: limit,
+      value,
+      unit: recordOf(record.limits, limit).unit,
+      origin: "maker",
+    }),
+  };
+};
 
 /** The words for a rule or limit that nobody published. */
 export const commonPractice = {

@@ -1,58 +1,70 @@
+import { capital } from "@evenhand/message/first-letter";
+import { formatMessage, LEFT_OUT, placesOf } from "@evenhand/message/format-message";
 import type { LimitUse, RuleResult } from "@evenhand/shared/cross-check";
 import { figureText, rangeFigureText, timeWord } from "../figure-text/index.ts";
 import type { LimitRecords } from "../limit-record/index.ts";
 import type { Outcome } from "../rule-record/index.ts";
 import { findRule } from "../rules/index.ts";
-
-const PLACEHOLDER = /\{(limit:|or:)?([^}]+)\}/g;
-
-const findAlternatives = ({ alternatives = [] }: RuleResult, between: string): string | undefined =>
-  alternatives.length === 0 ? undefined : alternatives.join(between);
+import { messages } from "./messages.ts";
 
 /** A figure of practice is worded as one: nobody requires or allows it. */
-const beside = ({ origin }: LimitUse): string => (origin === "common-practice" ? " (common practice)" : "");
-
-/** A limit's figure, or the band between two (`low..high`), by whose figures it is. */
-const findLimitText = ({ limits = [] }: RuleResult, name: string): string | undefined => {
-  const [limit, upper] = name.split("..").map((each) => limits.find(({ id }) => id === each));
-  if (limit === undefined || (upper === undefined && name.includes(".."))) return undefined;
-  if (upper === undefined) return `${figureText(limit)}${timeWord(limit.unit)}${beside(limit)}`;
-  return `${figureText({ value: limit.value, unit: "1" })} to ${figureText(upper)}${beside(limit) || beside(upper)}`;
+const limitText = (limit: LimitUse): string => {
+  const figure = `${figureText(limit)}${timeWord(limit.unit)}`;
+  return limit.origin === "common-practice" ? messages.say("of-practice", { figure }) : figure;
 };
 
-/** What a placeholder stands for: a range before the figure of the same name, since it says more. */
-const findText = (result: RuleResult, kind: string | undefined, name: string): string | undefined => {
-  if (kind === "limit:") return findLimitText(result, name);
-  if (name === "alternatives") return findAlternatives(result, kind === "or:" ? ", or " : "; ");
-  const range = result.ranges?.[name];
+/** The band between two limits: the unit once, and practice where either is. */
+const bandText = (lower: LimitUse, upper: LimitUse): string => {
+  const figure = messages.say("band", {
+    low: figureText({ value: lower.value, unit: "1" }),
+    high: figureText(upper),
+  });
+  const isPractice = [lower, upper].some(({ origin }) => origin === "common-practice");
+  return isPractice ? messages.say("of-practice", { figure }) : figure;
+};
+
+/** A limit's id as messages name it: `LowestShare` of `compression.lowest-share`. */
+export const placeOfLimit = (id: string): string =>
+  id
+    .slice(id.indexOf(".") + 1)
+    .split("-")
+    .map(capital)
+    .join("");
+
+const LIMIT = "limit";
+const BAND = /To(?=[A-Z])/;
+
+/** A limit's figure, or the band between two (`limitLowToHigh`), by whose figures it is. */
+const findLimitText = ({ limits = [] }: RuleResult, place: string): string | undefined => {
+  const find = (name: string): LimitUse | undefined => limits.find(({ id }) => placeOfLimit(id) === name);
+  const name = place.slice(LIMIT.length);
+  const [only, [low = "", high = ""]] = [find(name), name.split(BAND)];
+  if (only !== undefined) return limitText(only);
+  const [lower, upper] = [find(low), find(high)];
+  return lower === undefined || upper === undefined ? undefined : bandText(lower, upper);
+};
+
+const ALTERNATIVES = { alternatives: "; ", anyAlternative: ", or " } as const;
+
+/** What fills a place: a range before the figure of the same name, since it says more. */
+const findText = (result: RuleResult, place: string): string | undefined => {
+  if (place === "alternatives" || place === "anyAlternative") {
+    const { alternatives = [] } = result;
+    return alternatives.length === 0 ? undefined : alternatives.join(ALTERNATIVES[place]);
+  }
+  const range = result.ranges?.[place];
   if (range !== undefined) return rangeFigureText(range);
-  const own = result.figures[name];
-  return own === undefined ? result.words?.[name] : figureText(own);
+  const own = result.figures[place];
+  if (own !== undefined) return figureText(own);
+  return result.words?.[place] ?? (place.startsWith(LIMIT) ? findLimitText(result, place) : undefined);
 };
-
-/** Any rule's break that rests on a code one person read once. */
-const READ_AGAIN =
-  "{said} It rests on {codes}, which was not read alike twice: read it again, with a photograph, before anything is made of it.";
 
 const findTemplate = ({ rule, reason }: RuleResult): string | undefined => {
   const outcomes: Readonly<Record<string, Outcome>> = findRule(rule)?.outcomes ?? {};
   if (Object.hasOwn(outcomes, reason)) return outcomes[reason]?.says;
-  return reason === "read-again" ? READ_AGAIN : undefined;
+  // Any rule's break that rests on a code one person read once.
+  return reason === "read-again" ? messages.templates["read-again"] : undefined;
 };
-
-/** A part in square brackets stands only where everything it speaks of is there. */
-const OPTIONAL = /\[([^\]]*)\]/g;
-
-const withOptions = (template: string, result: RuleResult): string =>
-  template.replaceAll(OPTIONAL, (_, part: string) =>
-    Array.from(part.matchAll(PLACEHOLDER)).every(
-      ([, kind, name = ""]) => findText(result, kind, name) !== undefined,
-    )
-      ? part
-      : "",
-  );
-
-const WHOSE = { firm: "the firm's own figure", maker: "the maker's figure" } as const;
 
 /** Which limits were not the handbook's own, so that nobody has to ask by what a claim was judged. */
 const ownFigures = ({ rule, limits: used = [] }: RuleResult): string[] => {
@@ -60,7 +72,12 @@ const ownFigures = ({ rule, limits: used = [] }: RuleResult): string[] => {
   return used.flatMap(({ id, origin, ...limit }) => {
     const record = records[id];
     return (origin === "firm" || origin === "maker") && record !== undefined
-      ? [`Judged by ${WHOSE[origin]}: ${record.words}, ${figureText(limit)}${timeWord(limit.unit)}.`]
+      ? [
+          messages.say(`judged-by-${origin}`, {
+            words: record.words,
+            figure: `${figureText(limit)}${timeWord(limit.unit)}`,
+          }),
+        ]
       : [];
   });
 };
@@ -76,13 +93,12 @@ const ownFigures = ({ rule, limits: used = [] }: RuleResult): string[] => {
 export const sentence = (result: RuleResult): string => {
   const template = findTemplate(result);
   if (template === undefined) throw new RangeError(`no sentence for ${result.rule}, ${result.reason}`);
-  const said = withOptions(template, result).replaceAll(
-    PLACEHOLDER,
-    (_, kind: string | undefined, name: string) => {
-      const text = findText(result, kind, name);
-      if (text === undefined) throw new RangeError(`${result.rule}, ${result.reason} lacks ${name}`);
-      return text;
-    },
-  );
-  return [said, ...ownFigures(result)].join(" ");
+  const { all, optional, required } = placesOf(template);
+  const values = all.flatMap((place): (readonly [string, string])[] => {
+    const text = findText(result, place) ?? (optional.includes(place) ? LEFT_OUT : undefined);
+    if (text !== undefined) return [[place, text]];
+    if (required.includes(place)) throw new RangeError(`${result.rule}, ${result.reason} lacks ${place}`);
+    return [];
+  });
+  return [formatMessage<string>(template, Object.fromEntries(values)), ...ownFigures(result)].join(" ");
 };

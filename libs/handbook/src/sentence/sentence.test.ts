@@ -1,3 +1,4 @@
+import { placesOf } from "@evenhand/message/format-message";
 import { RuleResult } from "@evenhand/shared/cross-check";
 import { describe, expect, it } from "vitest";
 import { charging } from "../charging/index.ts";
@@ -5,7 +6,7 @@ import { dayOf } from "../day/index.ts";
 import { exactly } from "../interval/index.ts";
 import { tireAge } from "../tire-age/index.ts";
 import { rules } from "../rules/index.ts";
-import { sentence } from "./index.ts";
+import { placeOfLimit, sentence } from "./index.ts";
 
 const cases = rules.flatMap((rule) =>
   Object.entries(rule.examples).map(([reason, answer]) => [rule.id, reason, answer, rule] as const),
@@ -48,9 +49,8 @@ describe("sentence", () => {
 
   it.each(cases)("%s, %s: a figure of practice is printed as one", (_, reason, answer, rule) => {
     const result = answer();
-    const printed = [...(rule.outcomes[reason]?.says ?? "").matchAll(/\{limit:([^}]+)\}/g)].map(
-      ([, id]) => id,
-    );
+    const { all } = placesOf(rule.outcomes[reason]?.says ?? "");
+    const printed: readonly string[] = rule.limits.filter((id) => all.includes(`limit${placeOfLimit(id)}`));
     const ofPractice = (result.limits ?? []).filter(
       ({ id, origin }) => origin === "common-practice" && printed.includes(id),
     );

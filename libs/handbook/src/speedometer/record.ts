@@ -25,11 +25,11 @@ export const speedometerRecord = defineRecord("speedometer", {
     within: holds("Indicated {indicated} at a true {satellite}: {error} off."),
     "reads-high": breaks(
       "repair",
-      "Indicated {indicated} at a true {satellite}: it reads {error} high[; a tire of {explainingDiameter} over all would explain it].",
+      "Indicated {indicated} at a true {satellite}: it reads {error} high{explainingDiameter, select, none {} other {; a tire of {explainingDiameter} over all would explain it}}.",
     ),
     "reads-low": breaks(
       "repair",
-      "Indicated {indicated} at a true {satellite}: it is off by {error}, low[; a tire of {explainingDiameter} over all would explain it].",
+      "Indicated {indicated} at a true {satellite}: it is off by {error}, low{explainingDiameter, select, none {} other {; a tire of {explainingDiameter} over all would explain it}}.",
     ),
     "range-covers": cannotTell(
       "Indicated {indicated} at a true {satellite}: {error} off, which may or may not matter.",

@@ -14,7 +14,7 @@ export const squareRecord = defineRecord("square", {
   cautions: ["lift-points"],
   note: "A difference asks about collision repair; some cars were made with one on purpose.",
   outcomes: {
-    square: holds("Left and right lie within {limit:square.difference} of each other."),
+    square: holds("Left and right lie within {limitDifference} of each other."),
     "wheelbase-differs": breaks(
       "worth",
       "The wheelbase differs by {wheelbase} from left to right: ask about collision repair, or whether it was made so.",
@@ -23,7 +23,7 @@ export const squareRecord = defineRecord("square", {
       "worth",
       "The underbody diagonals differ by {diagonals}: ask about collision repair.",
     ),
-    "range-covers": cannotTell("Left and right are too near the limit of {limit:square.difference} to tell."),
+    "range-covers": cannotTell("Left and right are too near the limit of {limitDifference} to tell."),
     "too-few": cannotTell("Neither wheelbase nor diagonals were measured on both sides."),
   },
 });

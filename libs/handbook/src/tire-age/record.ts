@@ -20,11 +20,11 @@ export const tireAgeRecord = defineRecord("tire-age", {
     young: holds("Made {made}: {age} years old at the visit."),
     "caution-age": breaks(
       "repair",
-      "Made {made}: {age} years old at the visit; caution from {limit:tire-age.caution-years}.",
+      "Made {made}: {age} years old at the visit; caution from {limitCautionYears}.",
     ),
     "replace-age": breaks(
       "danger",
-      "Made {made}: {age} years old at the visit; replace at {limit:tire-age.replace-years}.",
+      "Made {made}: {age} years old at the visit; replace at {limitReplaceYears}.",
     ),
     "not-a-date": cannotTell("{number} does not end in a week and a year."),
     "after-the-visit": cannotTell("{number} ends in a week after the visit: misread."),

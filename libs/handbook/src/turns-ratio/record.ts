@@ -19,7 +19,7 @@ export const turnsRatioRecord = defineRecord("turns-ratio", {
   cautions: ["limited-slip", "lift-points"],
   outcomes: {
     "perhaps-doubled": cannotTell(
-      "{ratio} is more than any car's axle has: the turns were perhaps doubled before they were written down, and it would be {or:alternatives}. Count again, ten turns at least, as they are.",
+      "{ratio} is more than any car's axle has: the turns were perhaps doubled before they were written down, and it would be {anyAlternative}. Count again, ten turns at least, as they are.",
     ),
     ...ratioOutcomes("{ratio} by turning the wheels"),
   },

@@ -26,11 +26,11 @@ export const vacuumRecord = defineRecord("vacuum", {
   cautions: ["carbon-monoxide"],
   outcomes: {
     "in-band": holds(
-      "{vacuum}, {corrected} at sea level, needle steady: a stock engine usually has {limit:vacuum.low..vacuum.high}.",
+      "{vacuum}, {corrected} at sea level, needle steady: a stock engine usually has {limitLowToHigh}.",
     ),
     low: breaks(
       "repair",
-      "{vacuum}, {corrected} at sea level, with timing right: low; a stock engine usually has {limit:vacuum.low..vacuum.high}.",
+      "{vacuum}, {corrected} at sea level, with timing right: low; a stock engine usually has {limitLowToHigh}.",
     ),
     "needle-drops": breaks("repair", "{vacuum} with a needle that drops in step: ask about a valve."),
     "needle-drifts": breaks(
@@ -42,21 +42,21 @@ export const vacuumRecord = defineRecord("vacuum", {
       "{vacuum} with a needle that flutters: ask about guides, springs or ignition.",
     ),
     "range-covers": cannotTell(
-      "{vacuum}, {corrected} at sea level: too near the edge of the usual {limit:vacuum.low..vacuum.high} to tell.",
+      "{vacuum}, {corrected} at sea level: too near the edge of the usual {limitLowToHigh} to tell.",
     ),
     "late-timing": cannotTell(
-      "{vacuum}, {corrected} at sea level: under the usual {limit:vacuum.low..vacuum.high}, but timing is late, which explains it before wear does.",
+      "{vacuum}, {corrected} at sea level: under the usual {limitLowToHigh}, but timing is late, which explains it before wear does.",
     ),
     "timing-unknown": cannotTell(
-      "{vacuum}, {corrected} at sea level: under the usual {limit:vacuum.low..vacuum.high}, but timing is not known, and late timing would explain it.",
+      "{vacuum}, {corrected} at sea level: under the usual {limitLowToHigh}, but timing is not known, and late timing would explain it.",
     ),
     "cam-unknown": cannotTell(
-      "{vacuum}, {corrected} at sea level: whether the cam is stock is not known, and the usual {limit:vacuum.low..vacuum.high} is for a stock cam.",
+      "{vacuum}, {corrected} at sea level: whether the cam is stock is not known, and the usual {limitLowToHigh} is for a stock cam.",
     ),
     "cam-not-stock": cannotTell(
-      "{vacuum}: the cam is not stock, so the usual {limit:vacuum.low..vacuum.high} says nothing.",
+      "{vacuum}: the cam is not stock, so the usual {limitLowToHigh} says nothing.",
     ),
     "height-unknown": cannotTell("{vacuum}: the height above the sea is not noted."),
-    high: cannotTell("{vacuum}, {corrected} at sea level: above the usual {limit:vacuum.low..vacuum.high}."),
+    high: cannotTell("{vacuum}, {corrected} at sea level: above the usual {limitLowToHigh}."),
   },
 });

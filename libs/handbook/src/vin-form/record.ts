@@ -31,7 +31,7 @@ export const vinFormRecord = defineRecord("vin-form", {
     ),
     "read-again": undecided(
       "halt",
-      "{vin}, as it was read once, has {length} characters[, {wrong} among them, which no VIN has][, and carries {carried} in position 9 where the others ask for {expected}]; a VIN has 17 and passes its check digit. Read it again, with a photograph, before anything is made of it.",
+      "{vin}, as it was read once, has {length} characters{wrong, select, none {} other {, {wrong} among them, which no VIN has}}{carried, select, none {} other {, and carries {carried} in position 9 where the others ask for {expected}}}; a VIN has 17 and passes its check digit. Read it again, with a photograph, before anything is made of it.",
     ),
     "before-1981": cannotTell("{vin} is from before 1981: the check digit was not yet required."),
     "year-unknown": cannotTell(

@@ -14,10 +14,10 @@ export const vinYearRecord = defineRecord("vin-year", {
   strength: "contradicts",
   cautions: [],
   outcomes: {
-    "same-year": holds("Position 10 of {vin} is {character}: model year {or:alternatives}, as claimed."),
+    "same-year": holds("Position 10 of {vin} is {character}: model year {anyAlternative}, as claimed."),
     "other-year": breaks(
       "halt",
-      "Position 10 of {vin} is {character}: model year {or:alternatives}, not the claimed {claimed}.",
+      "Position 10 of {vin} is {character}: model year {anyAlternative}, not the claimed {claimed}.",
     ),
     "year-character": breaks("halt", "Position 10 of {vin} is {character}, which stands for no model year."),
     "read-again": undecided(
@@ -31,7 +31,7 @@ export const vinYearRecord = defineRecord("vin-year", {
     ),
     "not-seventeen": cannotTell("{vin} does not have 17 characters and tells no year by this rule."),
     "either-cycle": cannotTell(
-      "Position 10 of {vin} is {character}: model year {or:alternatives}; {claimed} is one of them.",
+      "Position 10 of {vin} is {character}: model year {anyAlternative}; {claimed} is one of them.",
     ),
   },
 });
