@@ -3,7 +3,7 @@ import type { Standing } from "@evenhand/shared/outcome";
 import { BECAME } from "@evenhand/shared/page-one";
 import type { Became, Claims, LineClaim } from "@evenhand/shared/page-one";
 import { severityRank } from "@evenhand/shared/severity";
-import { phraseOf, placeWords, saidOf } from "../headline/index.ts";
+import { claimWords, phraseOf, placeWords, saidOf } from "../headline/index.ts";
 import type { Reports } from "../headline/index.ts";
 import { SOLD_BY } from "./sold-by.ts";
 
@@ -55,7 +55,7 @@ const oneAnItem = (claims: readonly Claim[]): Claim[] => {
 };
 
 const wordsOf = ({ line, became }: Claim, reports: Reports): LineClaim => ({
-  words: `${placeWords(line, reports.sheet)}: ${saidOf(line, "a", reports) ?? "stated"}`,
+  words: claimWords(placeWords(line, reports.sheet), saidOf(line, "a", reports)),
   became,
 });
 

@@ -1,30 +1,20 @@
+import { lowered } from "@evenhand/message/first-letter";
+import { listed } from "@evenhand/message/listed";
 import { SEVERITIES, severityRank } from "@evenhand/shared/severity";
 import type { Severity } from "@evenhand/shared/severity";
 import type { Group, Line } from "../join/line.ts";
 import { isAdmitted } from "../order/index.ts";
 import { isUnknown } from "../weight/index.ts";
 import { LEADS, SILENT_LEADS } from "./leads.ts";
+import { foundMessages, headlineMessages, nobodyMessages, wordsFor, zoneMessages } from "./messages.ts";
 import { named } from "./named.ts";
 import type { Zone } from "../zone/index.ts";
 import { phraseOf, saidOf } from "./phrase.ts";
 import type { Reports } from "./phrase.ts";
 import { unknownWords } from "./unknown.ts";
 
-export { phraseOf, placeWords, saidOf } from "./phrase.ts";
+export { claimWords, phraseOf, placeWords, saidOf } from "./phrase.ts";
 export type { Reports } from "./phrase.ts";
-
-const ZONE_WORDS: Readonly<Record<Zone, string>> = {
-  "left-front": "at the left front",
-  "right-front": "at the right front",
-  left: "along the left side",
-  right: "along the right side",
-  "left-rear": "at the left rear",
-  "right-rear": "at the right rear",
-  front: "at the front",
-  rear: "at the rear",
-  top: "on the roof",
-  whole: "of the whole car",
-};
 
 /** Gravest first; of two alike what was found before what nobody saw. */
 const worstFirst = (lines: readonly Line[]): Line[] =>
@@ -39,14 +29,14 @@ const kindsOfFault = (lines: readonly Line[]): ReadonlySet<string> =>
 /** What a place suffers from, told by the faults and by the inspector's word on a collision. */
 const placeLead = (lines: readonly Line[], zone: Zone): string => {
   const faults = kindsOfFault(lines.filter(({ entry }) => !isUnknown(entry)));
-  const where = ZONE_WORDS[zone];
+  const where = zoneMessages.say(zone);
   if (lines.some(({ entry }) => entry.item === "underbody.collision-repair" && !isUnknown(entry))) {
-    return `Hit and repaired ${where}`;
+    return headlineMessages.say("hit", { where });
   }
   const rust = [...faults].some((fault) => RUST.has(fault));
   const hit = [...faults].some((fault) => HIT.has(fault));
-  if (rust) return `Rust${hit ? " and bent metal" : ""} ${where}`;
-  return hit ? `Bent or cracked metal ${where}` : `Repairs or damage ${where}`;
+  const what = rust ? (hit ? "rust-and-bent" : "rust") : hit ? "bent" : "damage";
+  return headlineMessages.say(what, { where });
 };
 
 /** What was found and is beyond doubt. */
@@ -76,9 +66,9 @@ const leadOf = (group: Group, reports: Reports): string => {
   const { says, name, id } = group.kind;
   const own = id === "repairs" ? undefined : ownLead(worstFirst(group.lines)[0], reports);
   if (group.zone !== null) {
-    const elsewhere = group.elsewhere === true ? " and elsewhere" : "";
-    const place = placeLead(group.lines, group.zone) + elsewhere;
-    return own === undefined ? place : `${own}, and ${place.charAt(0).toLowerCase()}${place.slice(1)}`;
+    const there = placeLead(group.lines, group.zone);
+    const place = group.elsewhere === true ? headlineMessages.say("elsewhere", { place: there }) : there;
+    return own === undefined ? place : headlineMessages.say("also-place", { own, place: lowered(place) });
   }
   if (own !== undefined) return own;
   const severity = severityFound(group.lines);
@@ -86,46 +76,35 @@ const leadOf = (group: Group, reports: Reports): string => {
   const graver = SEVERITIES.findLast((one) => says[one] !== undefined);
   return (
     (milder === undefined ? undefined : says[milder]) ??
-    (graver === undefined ? name : `Trouble with ${name}`)
+    (graver === undefined ? name : headlineMessages.say("trouble", { name }))
   );
 };
 
 const isSamePlace = (a: Line, b: Line | undefined): boolean =>
   a.entry.item === b?.entry.item && a.entry.position === b.entry.position;
 
-const listed = (lines: readonly Line[], words: (line: Line, again: boolean) => string): string => {
+const listedLines = (lines: readonly Line[], words: (line: Line, again: boolean) => string): string => {
   const chosen = named(lines);
   const left = lines.length - chosen.length;
   const said = chosen.map((line, index) => words(line, isSamePlace(line, chosen[index - 1])));
-  return `${said.join("; ")}${left === 0 ? "" : `; and ${left} more`}`;
+  const list = listed(said, "semicolon");
+  return left === 0 ? list : foundMessages.say("more", { list, count: left });
 };
 
 const foundWords = ({ lines }: Group, reports: Reports): string =>
-  listed(
+  listedLines(
     worstFirst(lines),
     ({ entry }, again) => (again ? saidOf(entry, "b", reports) : undefined) ?? phraseOf(entry, reports),
   );
-
-const NOBODY: Readonly<Record<string, string>> = {
-  "unseen-papers": "Papers and checks nobody has seen",
-  "unseen-numbers": "Numbers on the car nobody has read",
-  "unseen-opened": "Nobody looked where something must come off, or leave be given",
-  "unseen-lift": "Nobody looked at this underneath, on a lift",
-  "unseen-road": "Nobody has tried this on the road",
-  "unseen-running": "Nobody has tried this with the engine cold or hot",
-  "unseen-looking": "Nobody looked at this, though it needs neither lift nor drive",
-  "no-yardstick": "Found, but nothing says whether it is good",
-  "unseen-claims": "Claimed or asked for, and not seen",
-  unseen: "Neither stated nor looked at",
-};
 
 const TRIFLES_NAMED = 5;
 
 const smallWords = ({ lines }: Group, { sheet }: Reports): string => {
   const words = worstFirst(lines).map(({ entry }) => sheet.items.get(entry.item)?.item.words.american);
   const names = [...new Set(words.filter((word) => word !== undefined))];
-  const others = names.length > TRIFLES_NAMED ? " and others" : "";
-  return `${lines.length} of them: ${names.slice(0, TRIFLES_NAMED).join(", ")}${others}`;
+  const list = listed(names.slice(0, TRIFLES_NAMED));
+  const said = names.length > TRIFLES_NAMED ? foundMessages.say("and-others", { list }) : list;
+  return foundMessages.say("small", { count: lines.length, names: said });
 };
 
 /** What is wrong, and the lines it rests on. */
@@ -138,19 +117,20 @@ export type Headline = { readonly headline: string; readonly found: string };
  * // { headline: "It pulls to one side under braking", found: "pull under braking: pulls right (stated: straight); …" }
  */
 export const headline = (group: Group, reports: Reports): Headline => {
-  const nobody = NOBODY[group.kind.id];
+  const nobody = wordsFor(nobodyMessages, group.kind.id);
   if (nobody !== undefined) return { headline: nobody, found: unknownWords(group, reports) };
   if (group.kind.id === "small-things")
-    return { headline: "Small things", found: smallWords(group, reports) };
+    return { headline: headlineMessages.say("small-things"), found: smallWords(group, reports) };
   const found = foundWords(group, reports);
+  const { name } = group.kind;
   const known = group.lines.filter(isFound);
   if (known.length > 0 && known.every(isOnlyParted)) {
-    return { headline: `Not as stated: ${group.kind.name}`, found };
+    return { headline: headlineMessages.say("not-as-stated", { name }), found };
   }
   if (known.length > 0) {
-    return { headline: leadOf(group, reports) + (isAdmitted(group) ? " (disclosed)" : ""), found };
+    const lead = leadOf(group, reports);
+    return { headline: isAdmitted(group) ? headlineMessages.say("disclosed", { lead }) : lead, found };
   }
   const doubtful = group.lines.some(({ entry }) => entry.outcome === "doubtful");
-  const why = doubtful ? "To be looked at again" : "Not shown to the inspector";
-  return { headline: `${why}: ${group.kind.name}`, found };
+  return { headline: headlineMessages.say(doubtful ? "look-again" : "not-shown", { name }), found };
 };

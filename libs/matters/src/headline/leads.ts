@@ -1,8 +1,10 @@
+import { defineMessages } from "@evenhand/message/define-messages";
+
 /**
  * What a headline opens with, by the gravest thing found: an item, or one option of it. It says what was found and no more; who is
  * to blame, and why, it leaves open.
  */
-export const LEADS: Readonly<Record<string, string>> = {
+export const LEADS: Readonly<Record<string, string>> = defineMessages("lead", {
   "identity.title-holder=other-name": "The title is in another person's name",
   "identity.title-holder=seller-not-in-hand": "The title is not there to be seen",
   "identity.title-holder=no-title": "There is no title",
@@ -60,13 +62,13 @@ export const LEADS: Readonly<Record<string, string>> = {
   "doors.latches": "A door does not stay shut",
   "doors.lid-latches": "A lid does not stay shut",
   "visit.warmed-beforehand": "The engine had been warmed before it was looked at",
-};
+}).templates;
 
 /** The same of a number or figure that the dealer said nothing of: nobody is told that it is not as stated. */
-export const SILENT_LEADS: Readonly<Record<string, string>> = {
+export const SILENT_LEADS: Readonly<Record<string, string>> = defineMessages("silent-lead", {
   "identity.title-number": "The number on the title is not the one on the car",
   "identity.vin": "The numbers on the car do not agree",
   "identity.engine-number": "The engine number does not fit what else was read",
   "identity.market-label": "The market label is missing",
   "identity.odometer": "The odometer does not fit what else was read",
-};
+}).templates;

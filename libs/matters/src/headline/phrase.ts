@@ -4,6 +4,7 @@ import type { Report } from "@evenhand/shared/report";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { answerWords, denialWords, faultWords } from "@evenhand/wording/answer-words";
 import { sheetWords } from "@evenhand/wording/sheet-words";
+import { foundMessages } from "./messages.ts";
 
 /** What headlines are made from beside the lines. */
 export type Reports = {
@@ -58,7 +59,17 @@ export const saidOf = (entry: Entry, side: "a" | "b", reports: Reports): string 
   return answerWords(answer, { sheet, item, scales }, "said");
 };
 
-const stated = (words: string | undefined): string => (words === undefined ? "" : ` (stated: ${words})`);
+/**
+ * A claim and its place in words.
+ *
+ * @example claimWords("tread depth, spare", "6 mm") // "tread depth, spare: 6 mm"
+ */
+export const claimWords = (place: string, claim: string | undefined): string =>
+  foundMessages.say("line", { place, said: claim ?? foundMessages.say("claimed") });
+
+/** With what was stated behind it, where something was. */
+export const withClaim = (line: string, claim: string | undefined): string =>
+  claim === undefined ? line : foundMessages.say("stated", { line, claim });
 
 /**
  * A line in a few words: what was found where, and what was stated where that differs.
@@ -69,8 +80,12 @@ export const phraseOf = (entry: Entry, reports: Reports): string => {
   const place = placeWords(entry, reports.sheet);
   const [a, b] = [saidOf(entry, "a", reports), saidOf(entry, "b", reports)];
   const { outcome, finding, standing } = entry;
-  if (standing === "agreed-fault") return `${place}: ${b ?? "bad"}${a === b ? " (as stated)" : stated(a)}`;
-  if (outcome === "unseen") return `${place}: ${b ?? "not seen"}${stated(a)}`;
-  if (finding.b === null) return `${place}: stated ${a ?? "nothing"}, which figures contradict`;
-  return `${place}: ${b ?? "found"}${stated(a)}`;
+  const line = (instead: "bad" | "not-seen" | "found"): string =>
+    foundMessages.say("line", { place, said: b ?? foundMessages.say(instead) });
+  if (standing === "agreed-fault") {
+    return a === b ? foundMessages.say("as-stated", { line: line("bad") }) : withClaim(line("bad"), a);
+  }
+  if (outcome === "unseen") return withClaim(line("not-seen"), a);
+  if (finding.b !== null) return withClaim(line("found"), a);
+  return foundMessages.say("contradicted", { place, claim: a ?? foundMessages.say("nothing") });
 };

@@ -1,7 +1,9 @@
+import { listed } from "@evenhand/message/listed";
 import type { Group, Line } from "../join/line.ts";
 import { needOf } from "../need/index.ts";
 import { named } from "./named.ts";
-import { phraseOf, placeWords, saidOf } from "./phrase.ts";
+import { foundMessages, needMessages, wordsFor } from "./messages.ts";
+import { phraseOf, placeWords, saidOf, withClaim } from "./phrase.ts";
 import type { Reports } from "./phrase.ts";
 
 const isClaimed = ({ entry }: Line): boolean => entry.finding.a !== null || entry.finding.b !== null;
@@ -9,8 +11,7 @@ const isClaimed = ({ entry }: Line): boolean => entry.finding.a !== null || entr
 /** What was claimed and not seen is named with the claim; of what nobody spoke of, the thing alone. */
 const unknownPhrase = ({ entry }: Line, reports: Reports): string => {
   if (entry.finding.b !== null && entry.outcome !== "unseen") return phraseOf(entry, reports);
-  const claim = saidOf(entry, "a", reports);
-  return placeWords(entry, reports.sheet) + (claim === undefined ? "" : ` (stated: ${claim})`);
+  return withClaim(placeWords(entry, reports.sheet), saidOf(entry, "a", reports));
 };
 
 const claimsFirst = (lines: readonly Line[]): Line[] =>
@@ -18,40 +19,36 @@ const claimsFirst = (lines: readonly Line[]): Line[] =>
     (a, b) => Number(isClaimed(b)) - Number(isClaimed(a)) || a.weight - b.weight || a.index - b.index,
   );
 
-/** What a place would have needed, in a few words. */
-const NEEDS: Readonly<Record<string, string>> = {
-  "unseen-papers": "papers",
-  "unseen-numbers": "numbers on the car",
-  "unseen-opened": "to be opened",
-  "unseen-lift": "on a lift",
-  "unseen-road": "on the road",
-  "unseen-running": "engine cold or hot",
-  "unseen-looking": "by looking alone",
-  "no-yardstick": "without a yardstick",
-};
-
 /** Where something is looked at that needs one thing: by system; else by what it would have needed. */
 const heading = ({ entry }: Line, { kind }: Group, { sheet }: Reports): string => {
   const item = sheet.items.get(entry.item)?.item;
   if (item === undefined) return entry.item;
-  if (NEEDS[kind.id] === undefined) return NEEDS[needOf(entry, item)] ?? item.section;
+  if (wordsFor(needMessages, kind.id) === undefined) {
+    return wordsFor(needMessages, needOf(entry, item)) ?? item.section;
+  }
   const words = sheet.sheet.sections.find(({ id }) => id === item.section)?.words.american;
   return (words ?? item.section).toLowerCase();
 };
 
 /** How many of each, the most first: what a second look would have to take in. */
-const counted = (lines: readonly Line[], group: Group, reports: Reports): string => {
+const counted = (lines: readonly Line[], group: Group, reports: Reports): string | undefined => {
   const of = [...Map.groupBy(lines, (line) => heading(line, group, reports))];
-  if (of.length < 2) return "";
+  if (of.length < 2) return undefined;
   const most = of.sort(([a, some], [b, others]) => others.length - some.length || (a < b ? -1 : 1));
-  return `: ${most.map(([words, { length }]) => `${words} ${length}`).join(", ")}`;
+  return listed(most.map(([words, { length }]) => foundMessages.say("count", { of: words, count: length })));
 };
 
 /** What was claimed first, three by name, the rest counted by what it would have needed or by system. */
 export const unknownWords = (group: Group, reports: Reports): string => {
   const lines = claimsFirst(group.lines);
   const first = named(lines);
-  const said = first.map((line) => unknownPhrase(line, reports)).join("; ");
+  const said = listed(
+    first.map((line) => unknownPhrase(line, reports)),
+    "semicolon",
+  );
   const rest = lines.filter((line) => !first.includes(line));
-  return rest.length === 0 ? said : `${said}; and ${rest.length} more${counted(rest, group, reports)}`;
+  if (rest.length === 0) return said;
+  const counts = counted(rest, group, reports);
+  const list = foundMessages.say("more", { list: said, count: rest.length });
+  return counts === undefined ? list : foundMessages.say("more-by", { list, counts });
 };

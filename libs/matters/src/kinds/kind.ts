@@ -1,3 +1,4 @@
+import { defineMessages } from "@evenhand/message/define-messages";
 import type { NextStep } from "@evenhand/shared/matter";
 import type { Severity } from "@evenhand/shared/severity";
 
@@ -42,11 +43,15 @@ export type KindDraft = Omit<Kind, "id" | "family" | "name" | "members" | "rules
   readonly rules?: readonly string[];
 };
 
-/** A kind of matter; common practice, no source. */
+/** A kind of matter, its words in the catalog; common practice, no source. */
 export const kind = (
   id: string,
   family: Family,
   name: string,
   members: readonly string[],
   draft: KindDraft,
-): Kind => ({ ...draft, id, family, name, members, rules: draft.rules ?? [] });
+): Kind => {
+  const { says, decides, ask } = draft;
+  defineMessages(`matter.${id}`, { ...says, name, decides, ask });
+  return { ...draft, id, family, name, members, rules: draft.rules ?? [] };
+};

@@ -1,3 +1,4 @@
+import { defineMessages } from "@evenhand/message/define-messages";
 import type { Matter, NextStep } from "@evenhand/shared/matter";
 import type { Severity } from "@evenhand/shared/severity";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
@@ -5,14 +6,14 @@ import type { Group, Line } from "../join/line.ts";
 import { weightOfGroup } from "../join/line.ts";
 import { isUnknown } from "../weight/index.ts";
 
-const WORDS: Readonly<Record<NextStep, string>> = {
+const messages = defineMessages("next-step", {
   "see-paper": "See the paper before any money moves",
   ask: "Ask the dealer",
   "look-again": "Have it looked at again",
   "open-up": "Have it opened",
   bargain: "Take it into the price",
   "do-not-drive": "Do not drive it until it is put right",
-};
+});
 
 const BY_SEVERITY: Readonly<Record<Severity, NextStep>> = {
   halt: "ask",
@@ -53,7 +54,7 @@ const minutesOf = (lines: readonly Line[], { items }: Pick<CompiledSheet, "items
  */
 export const nextStep = (group: Group, sheet: Pick<CompiledSheet, "items">): Matter["next"] => {
   const step = stepOf(group);
-  const words = WORDS[step];
+  const words = messages.say(step);
   return step === "look-again" || step === "open-up"
     ? { step, words, minutes: minutesOf(group.lines.filter(isOpen), sheet) }
     : { step, words };

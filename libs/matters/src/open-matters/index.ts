@@ -1,3 +1,5 @@
+import { lowered } from "@evenhand/message/first-letter";
+import { listed } from "@evenhand/message/listed";
 import { matterId } from "@evenhand/shared/matter-id";
 import type { Matter } from "@evenhand/shared/matter";
 import { kindOf } from "../kinds/index.ts";
@@ -30,15 +32,13 @@ const alone = (matter: Open): OpenMatter => ({
   lines: matter.lines,
 });
 
-const lowered = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1);
-
 const together = (one: OpenMatter, other: OpenMatter): OpenMatter => ({
   id: one.id,
-  name: `${one.name}, ${other.name}`,
+  name: listed([one.name, other.name]),
   matters: [...one.matters, ...other.matters],
   severity: one.severity,
-  headline: `${one.headline}; ${lowered(other.headline)}`,
-  found: `${one.found}; ${other.found}`,
+  headline: listed([one.headline, lowered(other.headline)], "semicolon"),
+  found: listed([one.found, other.found], "semicolon"),
   lines: [...one.lines, ...other.lines],
 });
 
