@@ -58,17 +58,18 @@ const compareTwo = (a: number, b: number, kind: FaultKind, sharedEye: boolean): 
     worse: { is: "higher" },
   });
   const outcome = classifyInterval(figures.difference, figures.expandedUncertainty, figures.delta);
-  const apart = outcome === "doubtful" || outcome === "differ";
   // Disclosed at least as large as found: nobody was misled.
-  if (a >= b) return { ...agreedFault("agree", apart ? "disclosed-at-least" : REASONS.agree), figures };
+  if (a >= b) {
+    const apart = outcome === "doubtful" || outcome === "differ";
+    return { ...agreedFault("agree", apart ? "disclosed-at-least" : REASONS.agree), figures };
+  }
   // Both say it is there: only how large it is stays in doubt, and it costs as what was found.
   if (outcome !== "differ") return { ...agreedFault("agree", REASONS[outcome]), figures };
   return {
     outcome,
     reason: REASONS[outcome],
-    direction: apart ? "stated-better" : "neither",
-    standing: standingOf(outcome, { bothBad: true }),
-    ...(apart ? {} : { marks: ["both-bad"] as const }),
+    direction: "stated-better",
+    standing: standingOf(outcome),
     figures,
   };
 };

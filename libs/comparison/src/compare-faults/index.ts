@@ -61,7 +61,7 @@ export type FaultsPair = {
 const deniesFamily = ({ denied }: Faults, kind: string, frame: FaultFrame): boolean => {
   if (denied === "all") return true;
   const family = familyOf(kind, frame);
-  for (const each of denied) if (each === kind || familyOf(each, frame) === family) return true;
+  for (const each of denied) if (familyOf(each, frame) === family) return true;
   return false;
 };
 
@@ -112,9 +112,6 @@ const isGraverStage = (a: Fault, b: Fault, frame: FaultFrame): boolean =>
   rankOf(b, frame) > rankOf(a, frame) && frame.kinds.get(b.kind)?.neverTrifling === true;
 
 const leftOverOfB = (fault: Fault, pair: FaultsPair): Judgment => {
-  if (deniesFamily(pair.a, fault.kind, pair.frame) && pair.a.found.length === 0) {
-    return isTrifle(fault, pair) ? TRIFLE : DENIED;
-  }
   const stages = pair.a.found.filter(
     (each) => familyOf(each.kind, pair.frame) === familyOf(fault.kind, pair.frame),
   );
@@ -135,11 +132,10 @@ const leftOverOfA = (fault: Fault, { b, frame }: FaultsPair): Judgment =>
     : DISCLOSED;
 
 const judgeBoth = (a: Fault, b: Fault, pair: FaultsPair): Judgment => {
-  if (isGraverStage(a, b, pair.frame)) return GRAVER;
   const said = compareExtents(a, b, pair.frame, pair.sharedEye);
-  const parted = said.outcome === "differ" || said.outcome === "doubtful";
-  if (!parted || said.direction !== "stated-better") return said;
-  return isDisclosedInAll(b, pair) ? agreedFault("agree", "disclosed-in-all") : said;
+  return said.outcome === "differ" && isDisclosedInAll(b, pair)
+    ? agreedFault("agree", "disclosed-in-all")
+    : said;
 };
 
 /**
@@ -174,11 +170,10 @@ const joinMended = (matches: readonly FaultMatch[], { a, b, frame }: FaultsPair)
   if (joined.size === 0) return matches;
   const taken = new Set(joined.values());
   return matches.flatMap((match): FaultMatch[] => {
-    if (match.a !== undefined && match.b === undefined) {
-      const other = joined.get(match.a);
-      return other === undefined ? [match] : [{ a: match.a, b: other }];
-    }
-    return match.a === undefined && match.b !== undefined && taken.has(match.b) ? [] : [match];
+    const { a: indexA, b: indexB } = match;
+    if (indexA === undefined) return indexB !== undefined && taken.has(indexB) ? [] : [match];
+    const patch = joined.get(indexA);
+    return [patch === undefined ? match : { a: indexA, b: patch }];
   });
 };
 

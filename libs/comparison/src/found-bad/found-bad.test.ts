@@ -8,6 +8,8 @@ it("says found of what was called bad, of what figures contradict, and of what b
     true,
   );
   expect(isFoundBad(entry({ calls: { a: "small", b: "small" }, standing: "agreed-fault" }))).toBe(true);
+  // Two tires of unlike sizes, each good by itself: the figures make them bad.
+  expect(isFoundBad(entry({ calls: { a: "good", b: "good" }, standing: "agreed-fault" }))).toBe(true);
 });
 
 it("says it of nothing that nobody saw, that is good, or that has no yardstick", () => {
