@@ -1,6 +1,6 @@
 import { kindOf } from "../kinds/index.ts";
 import type { Group } from "../join/line.ts";
-import { byIndex, weightOfGroup } from "../join/line.ts";
+import { byIndex, partLines, weightOfGroup } from "../join/line.ts";
 import { isUnasked } from "../weight/index.ts";
 
 /** What anybody holds in mind, and what a telephone call has room for. */
@@ -47,10 +47,9 @@ const unaskedApart = (groups: readonly Group[]): readonly Group[] => {
   const unasked: Group[] = [];
   const others = groups.flatMap((group): Group[] => {
     if (!isUnseen(group)) return [group];
-    const apart = Map.groupBy(group.lines, ({ entry }) => isUnasked(entry));
-    const [silent, asked] = [apart.get(true), apart.get(false)];
-    if (silent !== undefined) unasked.push({ ...group, lines: silent });
-    return asked === undefined ? [] : [{ ...group, lines: asked }];
+    const { held: silent, others: asked } = partLines(group.lines, ({ entry }) => isUnasked(entry));
+    if (silent.length > 0) unasked.push({ ...group, lines: silent });
+    return asked.length === 0 ? [] : [{ ...group, lines: asked }];
   });
   return unasked.length === 0 ? groups : [...others, merged("unseen", unasked)];
 };
@@ -64,7 +63,8 @@ const foldFamilies = (groups: readonly Group[], rank: Rank): readonly Group[] =>
     const graver = ranked.findLast((one, at) => at < last && one.kind.family === group?.kind.family);
     if (group === undefined || graver === undefined) continue;
     const lines = byIndex([...graver.lines, ...group.lines]);
-    const rest = groups.filter((one) => one !== group && one !== graver);
+    // Of those in order, so that putting the new one among them finds the others so.
+    const rest = ranked.filter((one) => one !== group && one !== graver);
     const folded: Group = graver.zone === null ? { ...graver, lines } : { ...graver, elsewhere: true, lines };
     return foldFamilies([...rest, folded], rank);
   }

@@ -16,10 +16,6 @@ import { unknownWords } from "./unknown.ts";
 export { claimWords, phraseOf, placeWords, saidOf } from "./phrase.ts";
 export type { Reports } from "./phrase.ts";
 
-/** Gravest first; of two alike what was found before what nobody saw. */
-const worstFirst = (lines: readonly Line[]): Line[] =>
-  lines.toSorted((a, b) => a.weight - b.weight || a.index - b.index);
-
 const RUST: ReadonlySet<string> = new Set(["corrosion", "perforation", "blister", "rot"]);
 const HIT: ReadonlySet<string> = new Set(["buckle", "kink", "bend", "weld-crack", "dent", "twist"]);
 
@@ -46,9 +42,8 @@ const isFound = ({ entry }: Line): boolean => !isUnknown(entry) && entry.outcome
 const isOnlyParted = ({ entry }: Line): boolean =>
   entry.calls.b === "good" && !entry.marks.includes("by-figures") && !entry.marks.includes("both-bad");
 
-/** The gravest of what was found. */
-const severityFound = (lines: readonly Line[]): Severity =>
-  worstFirst(lines.filter(isFound))[0]?.entry.severity ?? "small";
+/** The gravest of what was found: lines stand worst first. */
+const severityFound = (lines: readonly Line[]): Severity => lines.find(isFound)?.entry.severity ?? "small";
 
 /** What the gravest line found says by itself. */
 const ownLead = (worst: Line | undefined, { b }: Reports): string | undefined => {
@@ -64,7 +59,7 @@ const ownLead = (worst: Line | undefined, { b }: Reports): string | undefined =>
 
 const leadOf = (group: Group, reports: Reports): string => {
   const { says, name, id } = group.kind;
-  const own = id === "repairs" ? undefined : ownLead(worstFirst(group.lines)[0], reports);
+  const own = id === "repairs" ? undefined : ownLead(group.lines[0], reports);
   if (group.zone !== null) {
     const there = placeLead(group.lines, group.zone);
     const place = group.elsewhere === true ? headlineMessages.say("elsewhere", { place: there }) : there;
@@ -93,14 +88,14 @@ const listedLines = (lines: readonly Line[], words: (line: Line, again: boolean)
 
 const foundWords = ({ lines }: Group, reports: Reports): string =>
   listedLines(
-    worstFirst(lines),
+    lines,
     ({ entry }, again) => (again ? saidOf(entry, "b", reports) : undefined) ?? phraseOf(entry, reports),
   );
 
 const TRIFLES_NAMED = 5;
 
 const smallWords = ({ lines }: Group, { sheet }: Reports): string => {
-  const words = worstFirst(lines).map(({ entry }) => sheet.items.get(entry.item)?.item.words.american);
+  const words = lines.map(({ entry }) => sheet.items.get(entry.item)?.item.words.american);
   const names = [...new Set(words.filter((word) => word !== undefined))];
   const list = listed(names.slice(0, TRIFLES_NAMED));
   const said = names.length > TRIFLES_NAMED ? foundMessages.say("and-others", { list }) : list;
@@ -113,6 +108,7 @@ export type Headline = { readonly headline: string; readonly found: string };
 /**
  * What is wrong in a few words made from what was found, and the three gravest lines with what was stated.
  *
+ * @param group its lines worst first
  * @example headline(brakes, reports)
  * // { headline: "It pulls to one side under braking", found: "pull under braking: pulls right (stated: straight); …" }
  */

@@ -14,10 +14,11 @@ const unknownPhrase = ({ entry }: Line, reports: Reports): string => {
   return withClaim(placeWords(entry, reports.sheet), saidOf(entry, "a", reports));
 };
 
-const claimsFirst = (lines: readonly Line[]): Line[] =>
-  lines.toSorted(
-    (a, b) => Number(isClaimed(b)) - Number(isClaimed(a)) || a.weight - b.weight || a.index - b.index,
-  );
+const claimsFirst = (worstFirst: readonly Line[]): readonly Line[] => {
+  const claimed = worstFirst.filter(isClaimed);
+  if (claimed.length === 0 || claimed.length === worstFirst.length) return worstFirst;
+  return [...claimed, ...worstFirst.filter((line) => !isClaimed(line))];
+};
 
 /** Where something is looked at that needs one thing: by system; else by what it would have needed. */
 const heading = ({ entry }: Line, { kind }: Group, { sheet }: Reports): string => {
@@ -38,7 +39,11 @@ const counted = (lines: readonly Line[], group: Group, reports: Reports): string
   return listed(most.map(([words, { length }]) => foundMessages.say("count", { of: words, count: length })));
 };
 
-/** What was claimed first, three by name, the rest counted by what it would have needed or by system. */
+/**
+ * What was claimed first, three by name, the rest counted by what it would have needed or by system.
+ *
+ * @param group its lines worst first
+ */
 export const unknownWords = (group: Group, reports: Reports): string => {
   const lines = claimsFirst(group.lines);
   const first = named(lines);

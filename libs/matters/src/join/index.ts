@@ -7,7 +7,7 @@ import type { Kind } from "../kinds/index.ts";
 import { needOf } from "../need/index.ts";
 import { isGap, isOfMatter, isUnasked, weightOf } from "../weight/index.ts";
 import { findPlace, isOfBody, joinBody } from "./body.ts";
-import { byIndex, weightOfGroup } from "./line.ts";
+import { byIndex, partLines, weightOfGroup } from "./line.ts";
 import type { Group, Line } from "./line.ts";
 
 const placeKey = (item: string, position: string): string => `${item}@${position}`;
@@ -35,19 +35,23 @@ const kindOfEntry = ({ item, position, marks }: Entry, ruled: ReadonlyMap<string
 const linesOf = ({ entries, crossChecks }: Pick<Comparison, "entries" | "crossChecks">): Line[] => {
   const ruled = ruledKinds(crossChecks);
   const lines: Line[] = [];
-  for (const [index, entry] of entries.entries()) {
-    if (!isOfMatter(entry)) continue;
+  for (let index = 0; index < entries.length; index += 1) {
+    const entry = entries[index];
+    if (entry === undefined || !isOfMatter(entry)) continue;
     lines.push({ index, entry, weight: weightOf(entry), kind: kindOfEntry(entry, ruled) });
   }
   return lines;
 };
 
 const foundGroups = (lines: readonly Line[]): Group[] => {
-  const ofBody = Map.groupBy(lines, isOfBody);
-  const others = Map.groupBy(ofBody.get(false) ?? [], ({ kind }) => kind.id);
+  const { held: ofBody, others } = partLines(lines, isOfBody);
   return [
-    ...joinBody(ofBody.get(true) ?? []),
-    ...[...others].map(([id, of]): Group => ({ kind: kindOf(id), zone: null, lines: of })),
+    ...joinBody(ofBody),
+    ...[...Map.groupBy(others, ({ kind }) => kind.id)].map(([id, of]): Group => ({
+      kind: kindOf(id),
+      zone: null,
+      lines: of,
+    })),
   ];
 };
 
@@ -63,7 +67,7 @@ const homeOf = (line: Line, need: string, groups: readonly Group[]): Group | und
   return home !== undefined && weightOfGroup(home) <= severityRank(entry.severity) ? home : undefined;
 };
 
-const addTo = (map: Map<string, Line[]>, key: string, line: Line): void => {
+const addTo = <Key>(map: Map<Key, Line[]>, key: Key, line: Line): void => {
   const lines = map.get(key);
   if (lines === undefined) map.set(key, [line]);
   else lines.push(line);
@@ -79,17 +83,16 @@ export const joinLines = (
   comparison: Pick<Comparison, "entries" | "crossChecks">,
   sheet: Pick<CompiledSheet, "items">,
 ): Group[] => {
-  const lines = linesOf(comparison);
-  const known = Map.groupBy(lines, ({ entry }) => isGap(entry));
-  const groups = foundGroups(known.get(false) ?? []);
+  const { held: gaps, others: found } = partLines(linesOf(comparison), ({ entry }) => isGap(entry));
+  const groups = foundGroups(found);
   const joined = new Map<Group, Line[]>();
   const unknown = new Map<string, Line[]>();
-  for (const line of known.get(true) ?? []) {
+  for (const line of gaps) {
     const item = sheet.items.get(line.entry.item)?.item;
     const need = item === undefined ? "unseen-looking" : needOf(line.entry, item);
     const home = homeOf(line, need, groups);
     if (home === undefined) addTo(unknown, need, line);
-    else joined.set(home, [...(joined.get(home) ?? []), line]);
+    else addTo(joined, home, line);
   }
   return [
     ...groups.map((group): Group => {

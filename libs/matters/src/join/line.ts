@@ -30,5 +30,30 @@ export const weightOfGroup = ({ lines }: Pick<Group, "lines">): number => {
   return least;
 };
 
-/** Lines of groups, each list in the order of the comparison. */
-export const byIndex = (lines: readonly Line[]): Line[] => lines.toSorted((a, b) => a.index - b.index);
+/** Lines of which something holds, and the others, each list in the order they came. */
+export const partLines = (
+  lines: readonly Line[],
+  holds: (line: Line) => boolean,
+): { readonly held: Line[]; readonly others: Line[] } => {
+  const held: Line[] = [];
+  const others: Line[] = [];
+  for (const line of lines) (holds(line) ? held : others).push(line);
+  return { held, others };
+};
+
+const isInOrder = (lines: readonly Line[]): boolean => {
+  let last = -1;
+  for (const { index } of lines) {
+    if (index < last) return false;
+    last = index;
+  }
+  return true;
+};
+
+/** Lines in the order of the comparison. They mostly come in it, and then stay the same list. */
+export const byIndex = (lines: readonly Line[]): readonly Line[] =>
+  isInOrder(lines) ? lines : lines.toSorted((a, b) => a.index - b.index);
+
+/** Gravest first; of two alike what was found before what nobody saw. */
+export const worstFirst = (lines: readonly Line[]): readonly Line[] =>
+  lines.toSorted((a, b) => a.weight - b.weight || a.index - b.index);

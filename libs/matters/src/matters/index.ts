@@ -6,6 +6,7 @@ import { foldGroups } from "../fold/index.ts";
 import { headline } from "../headline/index.ts";
 import type { Reports } from "../headline/index.ts";
 import { joinLines } from "../join/index.ts";
+import { worstFirst } from "../join/line.ts";
 import type { Group, Line } from "../join/line.ts";
 import { nextStep } from "../next-step/index.ts";
 import { certaintyOfGroup, isAdmitted, rankingOf, unpriced } from "../order/index.ts";
@@ -17,9 +18,14 @@ export type { LikelyCost } from "../order/index.ts";
 const severityOf = (lines: readonly Line[]): Severity =>
   lines.reduce<Severity | null>((worst, { entry }) => worseSeverity(worst, entry.severity), null) ?? "small";
 
-const unique = (values: readonly (string | null | undefined)[]): string[] => [
-  ...new Set(values.filter((value) => value !== null && value !== undefined)),
-];
+const costRowsOf = (lines: readonly Line[], { items }: Reports["sheet"]): string[] => {
+  const rows = new Set<string>();
+  for (const { entry } of lines) {
+    const row = items.get(entry.item)?.item.costRow;
+    if (row !== null && row !== undefined) rows.add(row);
+  }
+  return [...rows];
+};
 
 const placeKey = ({ item, position }: { readonly item: string; readonly position: string }): string =>
   `${item}@${position}`;
@@ -73,20 +79,20 @@ export const matters = (
   const groups = rank(foldGroups(joinLines(comparison, reports.sheet), rank));
   const checks = checksByGroup(groups, comparison);
   return groups.map((group, place): Matter => {
-    const lines = group.lines.toSorted((a, b) => a.weight - b.weight || a.index - b.index);
+    const lines = worstFirst(group.lines);
     return {
       kind: group.kind.id,
       zone: group.zone,
       severity: severityOf(lines),
       certainty: certaintyOfGroup(group, reports.b),
-      ...headline(group, reports),
+      ...headline({ ...group, lines }, reports),
       decides: group.kind.decides,
       next: nextStep(group, reports.sheet),
       question: group.kind.ask,
       admitted: isAdmitted(group),
       lines: lines.map(({ index }) => index),
       checks: checks.get(place) ?? [],
-      costRows: unique(lines.map(({ entry }) => reports.sheet.items.get(entry.item)?.item.costRow)),
+      costRows: costRowsOf(lines, reports.sheet),
     };
   });
 };

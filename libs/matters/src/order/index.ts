@@ -35,8 +35,13 @@ const TRIFLE = 4;
 
 /** Both say it is bad, and nothing but trifles was found beside it. */
 export const isAdmitted = ({ lines }: Group): boolean => {
-  const found = lines.filter(({ entry, weight }) => !isGap(entry) && weight < TRIFLE);
-  return found.length > 0 && found.every(({ entry }) => entry.standing === "agreed-fault");
+  let isFound = false;
+  for (const { entry, weight } of lines) {
+    if (weight >= TRIFLE || isGap(entry)) continue;
+    if (entry.standing !== "agreed-fault") return false;
+    isFound = true;
+  }
+  return isFound;
 };
 
 /** What somebody measured or saw is shown alike: a worn tire that was measured does not stand before a rail seen to be rotten. */
@@ -85,5 +90,9 @@ export const rankingOf = (
     keys.set(group, key);
     return key;
   };
-  return (groups) => groups.toSorted((a, b) => compareKeys(keyFor(a), keyFor(b)));
+  return (groups) =>
+    groups
+      .map((group) => ({ group, key: keyFor(group) }))
+      .sort((a, b) => compareKeys(a.key, b.key))
+      .map(({ group }) => group);
 };

@@ -21,7 +21,8 @@ export const decimalsFor = (uncertainty: number): number => {
   return Math.min(MOST_DECIMALS, 1 - exponent);
 };
 
-const groupThousands = (digits: string): string => digits.replaceAll(/\B(?=(\d{3})+$)/g, ",");
+const groupThousands = (digits: string): string =>
+  digits.length < 4 ? digits : digits.replaceAll(/\B(?=(\d{3})+$)/g, ",");
 
 /**
  * A number as it is read: rounded to that many digits after the point (to tens or hundreds where negative), thousands
@@ -35,9 +36,9 @@ export const formatNumber = (value: number, decimals: number): string => {
   const fixed = (Math.round(Math.abs(value) / scale) * scale).toFixed(0);
   const text = decimals < 0 ? fixed : Math.abs(value).toFixed(decimals);
   const [whole = "0", fraction] = text.split(".");
-  const isZero = !/[1-9]/.test(text);
+  const isNegative = value < 0 && /[1-9]/.test(text);
   const grouped = groupThousands(whole);
-  return `${value < 0 && !isZero ? MINUS : ""}${fraction === undefined ? grouped : `${grouped}.${fraction}`}`;
+  return `${isNegative ? MINUS : ""}${fraction === undefined ? grouped : `${grouped}.${fraction}`}`;
 };
 
 /** A number with no more digits than it needs: a limit, a difference that matters, a count. */
