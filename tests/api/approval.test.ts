@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import { canonicalJson } from "@evenhand/record/canonical-json";
 import { beforeEach, describe, expect, test } from "vitest";
 import { query } from "./setup/database.ts";
+import { caseOn } from "./setup/homes.ts";
 import { useService } from "./setup/service.ts";
 import { acknowledgeAll, horn, inspect, type Inspected, reseal, summarize } from "./setup/story.ts";
 import { makeWorld, type World } from "./setup/world.ts";
@@ -36,6 +37,12 @@ test("an approval stores the hash that was seen", async () => {
   await world.buyer.does("summaries.decide", { path: { id: summarized.id }, body: approval(summarized) });
   const seen = await world.buyer.does("summaries.get", { path: { id: summarized.id } });
   expect(seen).toMatchObject({ moved: [], decision: { decision: "approve", hash: summarized.hash } });
+  const { id = "" } = (await caseOn(world.buyer, way.vehicle)) ?? {};
+  const { matters } = await world.buyer.does("cases.get", { path: { id } });
+  const answered = matters.filter(({ state }) => state === "answered-for");
+  expect(answered.map((matter) => matter.id).toSorted()).toEqual(
+    summarized.summary.openMatters.flatMap((open) => open.matters).toSorted(),
+  );
 });
 
 test("another hash than the summary's is refused", async () => {

@@ -45,8 +45,35 @@ test("the dealer gets the two answers of that item and nothing else of the inspe
     },
     b: { answer: { values: [{ value: 2 }, { value: 2 }, { value: 2 }] } },
   });
+  expect(seen.matter).toEqual({ id: "tires", severity: "danger", headline: "Not as stated: tires" });
   expect(JSON.stringify(seen)).not.toMatch(/rowan|Fresh|horn|headliner/);
   expect((await world.dealer.does("releases.list")).items).toHaveLength(1);
+});
+
+test("what the dealer is told of a matter is the same to the byte whatever else was found of it", async () => {
+  const [item] = (await release(tire())).items;
+  const told = await world.dealer.ask("releases.get", { path: { id: item?.id ?? "" } });
+  const worse = {
+    item: "wheels.tire-age",
+    position: "left-front",
+    answer: { kind: "choice" as const, option: "over-ten-years" },
+  };
+  const found = await inspect(world, [
+    ...inspected,
+    worse,
+    { ...worse, position: "right-rear", note: "Split to the cord." },
+  ]);
+  const entry = entryAt(
+    await readComparison(world.buyer, found.comparison),
+    "wheels.tread-depth",
+    "left-front",
+  );
+  const path = { id: found.comparison };
+  const laid = await world.buyer.does("releases.create", { path, body: { entries: [entry] } });
+  const seen = await world.dealer.ask("releases.get", { path: { id: laid.items[0]?.id ?? "" } });
+  const matterIn = (text: string): string => /"matter"\s*:\s*(\{.*?\})/.exec(text)?.[1] ?? text;
+  expect(matterIn(seen.text)).toBe(matterIn(told.text));
+  expect(seen.text).not.toMatch(/tire-age|ten-years|cord/);
 });
 
 test("another dealer and another buyer get none of it", async () => {

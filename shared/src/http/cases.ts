@@ -1,6 +1,9 @@
 import { z } from "zod";
 import { AppointmentState } from "../booking.ts";
 import { Instant, ObjectId } from "../identifier.ts";
+import { MatterId } from "../matter.ts";
+import { Severity } from "../severity.ts";
+import { MATTER_STATES } from "../summary.ts";
 import { ComplaintState } from "./complaints.ts";
 import { Named, PageQuery, type Contract } from "./paging.ts";
 import { QuestionState } from "./questions.ts";
@@ -156,6 +159,34 @@ export const CaseHome = z.strictObject({
 });
 export type CaseHome = z.infer<typeof CaseHome>;
 
+/** What became of a matter; `answered-for` where the buyer said in approving what is to be done about it. */
+export const CaseMatterState = z.enum([...MATTER_STATES, "answered-for"]);
+export type CaseMatterState = z.infer<typeof CaseMatterState>;
+
+/**
+ * A matter of the case. To the buyer and the inspector one of the answer; to the dealer what the buyer laid before them comes to,
+ * joined and worded from that alone.
+ */
+export const CaseMatter = z.strictObject({
+  id: MatterId,
+  comparison: ObjectId,
+  /** Its place among the matters of the answer, what nobody knows after what is wrong; `null` to the dealer. */
+  place: z.int().nonnegative().nullable(),
+  severity: Severity,
+  headline: z.string(),
+  /** Nobody knows, and it could be grave. */
+  unknown: z.boolean(),
+  /** What to do about it, in words; `null` to the dealer, whose step is to answer. */
+  next: z.string().nullable(),
+  /** Lines that speak of it; to the dealer, those laid before them. */
+  lines: z.int().positive(),
+  /** How many of them lie before the dealer. */
+  laid: z.int().nonnegative(),
+  /** Of what was laid, where anything was; `null` to the inspector, who is no party to settling. */
+  state: CaseMatterState.nullable(),
+});
+export type CaseMatter = z.infer<typeof CaseMatter>;
+
 /** The parts of a case. Each leads to a page of its own. */
 export const CaseParts = z.strictObject({
   questions: z.array(
@@ -199,7 +230,8 @@ export const CaseParts = z.strictObject({
 });
 export type CaseParts = z.infer<typeof CaseParts>;
 
-export const CaseSeen = CaseRow.extend({ parts: CaseParts });
+/** With its matters, worst first, of the newest inspection that may be read. */
+export const CaseSeen = CaseRow.extend({ parts: CaseParts, matters: z.array(CaseMatter) });
 export type CaseSeen = z.infer<typeof CaseSeen>;
 
 export const caseContracts = {

@@ -2,6 +2,8 @@ import { z } from "zod";
 import { Entry } from "../comparison.ts";
 import { Finding } from "../finding.ts";
 import { Instant, ObjectId } from "../identifier.ts";
+import { MatterId } from "../matter.ts";
+import { Severity } from "../severity.ts";
 import { CreatedDraft, pageOf, PageQuery, Revision, type Contract } from "./paging.ts";
 
 /** Indexes into the comparison's entries. Never one that was found better than stated. */
@@ -19,6 +21,10 @@ export const ReleasedFinding = Finding.omit({ person: true, instrument: true }).
 });
 export type ReleasedFinding = z.infer<typeof ReleasedFinding>;
 
+/** What a released entry belongs to, joined and worded from the released entries alone. */
+export const ReleasedMatter = z.strictObject({ id: MatterId, severity: Severity, headline: z.string() });
+export type ReleasedMatter = z.infer<typeof ReleasedMatter>;
+
 /** One disputed entry laid before the dealer: the two answers, and nothing else of the inspection. */
 export const Release = z.strictObject({
   id: ObjectId,
@@ -29,6 +35,8 @@ export const Release = z.strictObject({
   entry: Entry,
   a: ReleasedFinding.nullable(),
   b: ReleasedFinding.nullable(),
+  /** `null` where it belongs to none, and for what was released before matters were kept with it. */
+  matter: ReleasedMatter.nullable(),
   state: ReleaseState,
   reason: z.string().nullable(),
   releasedAt: Instant,

@@ -1,6 +1,7 @@
 import { beforeAll, expect, test } from "vitest";
 import { type BookingWorld, hold, makeBookingWorld, monday, move, newClock } from "../setup/booking-story.ts";
 import { caseOn, home, standingOn } from "../setup/homes.ts";
+import type { Person } from "../setup/person.ts";
 import { useService } from "../setup/service.ts";
 import { entryAt, header, inspected, readComparison, seal, summarize, write } from "../setup/story.ts";
 
@@ -24,6 +25,12 @@ const did: Record<"question" | "visit" | "order" | "draft" | "comparison" | "rel
   comparison: "",
   release: "",
 };
+
+/** The case as one of the three has it. */
+const caseOf = async (who: Person) =>
+  who.does("cases.get", { path: { id: (await caseOn(who, world.vehicle))?.id ?? "" } });
+const mattersTo = async (who: Person) =>
+  (await caseOf(who)).matters.map(({ id, state, lines }) => `${id} ${state} ${lines}`);
 
 test("nothing is a case before a buyer begins something", async () => {
   expect(await standings()).toEqual(["none", "none", "none"]);
@@ -120,6 +127,28 @@ test("sealed, the comparison is the buyer's to read, and the inspector's work is
   expect((await caseOn(world.buyer, world.vehicle))?.standing.next?.subject).toBe(did.comparison);
 });
 
+test("its matters are the answer's, worst first: open to the buyer, without a state to the inspector, none to the dealer", async () => {
+  const answer = await world.buyer.does("comparisons.answer", { path: { id: did.comparison } });
+  const { matters } = await caseOf(world.buyer);
+  const expected = [...answer.matters, ...answer.unknown].map(({ matter }) => matter);
+  expect(expected.length).toBeGreaterThan(2);
+  expect(matters.map(({ headline, next, lines, state }) => ({ headline, next, lines, state }))).toEqual(
+    expected.map(({ headline, next, lines }) => ({
+      headline,
+      next: next.words,
+      lines: lines.length,
+      state: "open",
+    })),
+  );
+  expect(matters.map(({ comparison, place }) => [comparison, place])).toEqual(
+    expected.map((_matter, place) => [did.comparison, place]),
+  );
+  expect(matters.filter(({ unknown }) => unknown)).toHaveLength(answer.unknown.length);
+  const seen = await caseOf(world.inspector);
+  expect(seen.matters).toEqual(matters.map((matter) => ({ ...matter, state: null })));
+  expect((await caseOf(world.dealer)).matters).toEqual([]);
+});
+
 test("items laid before the dealer are the dealer's turn; answered, the buyer's again", async () => {
   const entry = entryAt(await readComparison(world.buyer, did.comparison), "electrics.horn");
   const path = { id: did.comparison };
@@ -130,8 +159,12 @@ test("items laid before the dealer are the dealer's turn; answered, the buyer's 
     "yours: settle, answer-items of the dealer",
     "rest: read",
   ]);
+  expect(await mattersTo(world.buyer)).toContain("lamps laid 1");
+  expect(await mattersTo(world.dealer)).toEqual(["lamps laid 1"]);
   const body = { answer: "contest", reason: "It sounds." };
   await world.dealer.does("releases.answer", { path: { id: did.release }, revision: 1, body });
+  expect(await mattersTo(world.buyer)).toContain("lamps contested 1");
+  expect(await mattersTo(world.dealer)).toEqual(["lamps contested 1"]);
   expect(await standings()).toEqual(["yours: decide, sum-up of the buyer", "rest: settle", "rest: read"]);
 });
 

@@ -14,6 +14,8 @@ import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
 import { readCursor } from "../../platform/database/page.ts";
 import { notFound } from "../../platform/problems/problem-error.ts";
+import { ComparisonsService } from "../comparisons/index.ts";
+import { mattersOf } from "./case-matters.ts";
 import { caseDetails, caseHomes } from "./cases.queries.ts";
 import { operatorDesk } from "./desk.queries.ts";
 import { pageOf } from "./home-page.ts";
@@ -28,6 +30,7 @@ const toRow = ({ facts, ...row }: StoredRow): CaseRow => ({ ...row, standing: ca
 export class CasesService {
   constructor(
     private readonly database: Database,
+    private readonly comparisons: ComparisonsService,
     private readonly clock: Clock,
   ) {}
 
@@ -48,7 +51,17 @@ export class CasesService {
         text: caseDetails[by],
         values: [actor.organizations(), actor.organizations(by), id],
       });
-      if (found !== null) return { ...toRow(found.body.row), parts: found.body.parts };
+      if (found === null) continue;
+      const { row, parts } = found.body;
+      return {
+        ...toRow(row),
+        parts,
+        matters: await mattersOf({ database: this.database, comparisons: this.comparisons }, actor, {
+          id,
+          by,
+          parts,
+        }),
+      };
     }
     throw notFound("case");
   }

@@ -3,8 +3,10 @@ import { ENGINE } from "@evenhand/comparison/engine";
 import { heldUpCounts, type SectionCounts } from "@evenhand/comparison/held-up-counts";
 import { answer } from "@evenhand/matters/answer";
 import { matters } from "@evenhand/matters/matters";
+import { type ReleasedLine, releasedMatters } from "@evenhand/matters/released-matters";
 import { sealDocument } from "@evenhand/record/seal";
 import type { Comparison } from "@evenhand/shared/comparison";
+import type { ReleasedMatter } from "@evenhand/shared/http/releases";
 import { Answer } from "@evenhand/shared/page-one";
 import { Report } from "@evenhand/shared/report";
 import { compileSheet } from "@evenhand/sheet/compile-sheet";
@@ -47,6 +49,10 @@ export function answerOf(comparison: Comparison, a: Report, b: Report): StoredAn
   const { text, seal } = sealDocument(Answer.parse(page), sha256Hex);
   return { answer: bytesOf(text), answerHash: seal };
 }
+
+/** The matter of each line laid before a dealer, worded from those lines alone. */
+export const mattersReleased = (lines: readonly ReleasedLine[]): (ReleasedMatter | null)[] =>
+  releasedMatters(lines, sheet);
 
 /** The whole comparison of two sealed versions, as the bytes that are stored. */
 export function analyzeVersions(first: Version, second: Version): Analysis {

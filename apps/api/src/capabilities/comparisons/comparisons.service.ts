@@ -13,6 +13,7 @@ import { JsonText } from "../../platform/http/json-text.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { analyzeVersions, engine } from "./analysis.ts";
 import { countStored } from "./counting.ts";
+import { type AnswerMatters, mattersBytes, readMatters } from "./answer-matters.ts";
 import { lockOrdered, readAnswer, readOrdered, type OrderedComparison } from "./ordered-comparison.ts";
 import {
   comparisonDetail,
@@ -66,6 +67,17 @@ export class ComparisonsService {
     }
     const bytes = await this.loadAnswer(id);
     return new JsonText(bytes, sha256Hex(Buffer.from(bytes).toString("utf8")));
+  }
+
+  /**
+   * The matters of a stored answer, for whoever has asked already whether it may be read.
+   *
+   * @param answerHash of the stored answer; `null` where none is stored yet, and then it is made and kept
+   */
+  async matters(id: string, answerHash: string | null): Promise<AnswerMatters> {
+    const load = async () => mattersBytes(await this.loadAnswer(id));
+    const bytes = answerHash === null ? await load() : await this.kept.get(`matters ${answerHash}`, load);
+    return readMatters(bytes);
   }
 
   /** Sets any two sealed versions of one car against each other that the person may read. */

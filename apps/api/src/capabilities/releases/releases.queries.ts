@@ -19,6 +19,7 @@ const releaseJson = (release: string) => `json_build_object(
   'id', ${release}.id, 'revision', ${release}.revision, 'vehicle', ${release}.vehicle_id,
   'comparison', ${release}.comparison_id, 'entryIndex', ${release}.entry_index,
   'entry', ${release}.snapshot->'entry', 'a', ${release}.snapshot->'a', 'b', ${release}.snapshot->'b',
+  'matter', ${release}.matter,
   'state', ${release}.state, 'reason', ${release}.reason, 'releasedAt', instant(${release}.released_at),
   'answeredAt', instant(${release}.answered_at))`;
 

@@ -21,6 +21,7 @@ import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { ComparisonsService, type OrderedComparison } from "../comparisons/index.ts";
 import { NoticesService } from "../notices/index.ts";
 import { VehiclesService } from "../vehicles/index.ts";
+import { nameMatters } from "./name-matters.ts";
 import { releaseDetail, releaseList, releaseToLock } from "./releases.queries.ts";
 
 const reasons = {
@@ -78,7 +79,10 @@ export class ReleasesService {
       const known = new Map(there.map(({ entryIndex, ...release }) => [entryIndex, release]));
       const made = chosen.filter(({ index }) => !known.has(index));
       for (const one of made) known.set(one.index, await this.store(tx, actor, ordered, one));
-      if (made.length > 0) await this.tellDealer(tx, ordered);
+      if (made.length > 0) {
+        await nameMatters(tx, comparison);
+        await this.tellDealer(tx, ordered);
+      }
       return { items: entries.map((index) => found(known.get(index), "released item")) };
     });
   }

@@ -33,7 +33,8 @@ const ReadingNumbers = ({ figures }: { readonly figures: ReadingFigures }) => {
   const numbers = useNumbers(figures);
   const replaced = figures.a.scatterReplaced || figures.b.scatterReplaced;
   return (
-    <>
+    <details>
+      <summary>{t("figures.arithmetic")}</summary>
       <dl className={styles.numbers}>
         {numbers.map(([term, value]) => (
           <div key={term}>
@@ -43,7 +44,7 @@ const ReadingNumbers = ({ figures }: { readonly figures: ReadingFigures }) => {
         ))}
       </dl>
       {replaced && <p className={styles.aside}>{t("figures.scatter-replaced")}</p>}
-    </>
+    </details>
   );
 };
 

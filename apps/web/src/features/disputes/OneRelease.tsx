@@ -4,7 +4,7 @@ import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import { dotted } from "../../ui/dotted";
 import { OutcomeSign } from "../../ui/OutcomeSign";
-import { Panel, Tag } from "../../ui/Page";
+import { Tag } from "../../ui/Page";
 import { EntryFigures } from "../../entities/comparison/EntryFigures";
 import { useSeverityWords } from "../../entities/comparison/use-severity-words";
 import { answerWords } from "../../entities/sheet/answer-text";
@@ -72,7 +72,7 @@ const Head = ({ release }: Props) => {
   const { state } = release;
   return (
     <div className={styles.head}>
-      <h2>{words(release)}</h2>
+      <h3>{words(release)}</h3>
       <p>
         {grave !== null && `${grave} · `}
         <Tag strong={state === "released"}>{t(`release.state.${state}`)}</Tag>
@@ -110,15 +110,11 @@ const DealersAnswer = ({ release, mayAnswer }: WithAnswer) => {
 export const OneRelease = ({ release, mayAnswer }: WithAnswer) => {
   const { figures, limits = [] } = release.entry;
   return (
-    <div id={`release-${release.id}`} style={{ paddingBlock: "0.5rem" }}>
-      <Panel>
-        <div className={styles.release}>
-          <Head release={release} />
-          <FacingAnswers release={release} />
-          {figures?.of === "reading" && <EntryFigures figures={figures} limits={limits} />}
-          <DealersAnswer release={release} mayAnswer={mayAnswer} />
-        </div>
-      </Panel>
+    <div id={`release-${release.id}`} className={styles.release}>
+      <Head release={release} />
+      <FacingAnswers release={release} />
+      {figures?.of === "reading" && <EntryFigures figures={figures} limits={limits} />}
+      <DealersAnswer release={release} mayAnswer={mayAnswer} />
     </div>
   );
 };

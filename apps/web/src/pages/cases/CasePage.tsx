@@ -4,6 +4,7 @@ import { getRouteApi, Link } from "@tanstack/react-router";
 import { useIntl } from "react-intl";
 import { useCarName } from "../../entities/car/CarName";
 import { caseQuery } from "../../entities/case/queries";
+import { CaseMatters } from "../../features/cases/CaseMatters";
 import { CaseParts } from "../../features/cases/CaseParts";
 import styles from "../../features/cases/Cases.module.css";
 import { CaseWaits } from "../../features/cases/CaseWaits";
@@ -62,6 +63,7 @@ export const CasePage = () => {
         <div className={styles.columns}>
           <div className={styles.sections}>
             <CaseWaits row={row} />
+            <CaseMatters row={row} />
             <CaseParts row={row} />
           </div>
           <CaseFacts row={row} />

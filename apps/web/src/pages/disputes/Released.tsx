@@ -4,7 +4,8 @@ import { useText } from "../../strings/text";
 import { List } from "../../ui/List";
 import { Empty, Page } from "../../ui/Page";
 import { isKind, useAccount } from "../../entities/account/queries";
-import { OneRelease } from "../../features/disputes/OneRelease";
+import { byMatter } from "../../features/disputes/by-matter";
+import { OneMatter } from "../../features/disputes/OneMatter";
 import { releasedQuery } from "../../entities/release/queries";
 
 const route = getRouteApi("/signed-in/released");
@@ -23,7 +24,10 @@ export const Released = () => {
   const t = useText();
   const { vehicle } = route.useSearch();
   const deals = isKind(useAccount(), "dealer");
-  const releases = useInfiniteQuery(releasedQuery({ vehicle }));
+  const groups = useInfiniteQuery({
+    ...releasedQuery({ vehicle }),
+    select: ({ pages }) => byMatter(pages.flatMap(({ items }) => items)),
+  });
   return (
     <Page
       title={t("released.title")}
@@ -38,9 +42,9 @@ export const Released = () => {
       narrow
     >
       <List
-        query={releases}
-        keyOf={({ id }) => id}
-        renderRow={(release) => <OneRelease release={release} mayAnswer={deals} />}
+        query={groups}
+        keyOf={({ key }) => key}
+        renderRow={(group) => <OneMatter group={group} mayAnswer={deals} />}
         empty={<NoRelease deals={deals} />}
       />
     </Page>

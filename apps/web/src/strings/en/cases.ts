@@ -119,6 +119,9 @@ export const cases = {
   "case.collect": "Before money moves",
   "case.collect.what":
     "See the title, and that it is in the seller’s name; know its brand; have any lien paid or released; compare the VIN or chassis number everywhere it stands; and check export and import. Titles and taxes are local: ask the authority where the car is and where it goes.",
+  "case.matters": "Wrong or unknown with this car, worst first",
+  "case.matter.part": "{state}: {laid} of {lines} lines",
+  "case.matters.dealer": "What the buyer laid before you, gravest first",
   "case.parts": "What belongs to it",
   "case.questions": "Questions",
   "case.questions.ask": "Ask the dealer",

@@ -9,6 +9,7 @@ export const figures = {
   "scale.limit.min": "limit: at least {value}",
   "scale.limit.max": "limit: at most {value}",
   "scale.limit.source": "{limit} ({source})",
+  "figures.arithmetic": "The arithmetic",
   "figures.difference": "Difference, stated − found",
   "figures.difference.value": "{difference} ± {u}",
   "figures.delta": "Difference that matters, δ",
