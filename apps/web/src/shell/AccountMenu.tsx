@@ -30,6 +30,20 @@ const SchemeChoice = () => {
   );
 };
 
+/** The name; on a phone its first letters, for the eye alone. */
+const AccountName = ({ name }: { readonly name: string }) => (
+  <>
+    <span className={styles.name}>{name}</span>
+    <span className={styles.initials} aria-hidden="true">
+      {name
+        .split(" ")
+        .map((word) => word.slice(0, 1))
+        .slice(0, 2)
+        .join("")}
+    </span>
+  </>
+);
+
 /** The browser's own popover: it opens on the top layer, closes on Escape and on a click beside it. */
 export const AccountMenu = ({ account }: { readonly account: Account | null }) => {
   const t = useText();
@@ -38,7 +52,7 @@ export const AccountMenu = ({ account }: { readonly account: Account | null }) =
   return (
     <div className={styles.menu}>
       <button type="button" className={styles.opener} popoverTarget="account-menu">
-        {account ? account.name : t("app.scheme")}
+        {account ? <AccountName name={account.name} /> : t("app.scheme")}
       </button>
       <div id="account-menu" popover="auto" ref={panel} className={styles.panel}>
         {account && (
