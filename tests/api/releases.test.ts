@@ -50,6 +50,8 @@ test("the dealer gets the two answers of that item and nothing else of the inspe
   expect((await world.dealer.does("releases.list")).items).toHaveLength(1);
 });
 
+const matterIn = (text: string): string => /"matter"\s*:\s*(\{.*?\})/.exec(text)?.[1] ?? text;
+
 test("what the dealer is told of a matter is the same to the byte whatever else was found of it", async () => {
   const [item] = (await release(tire())).items;
   const told = await world.dealer.ask("releases.get", { path: { id: item?.id ?? "" } });
@@ -71,7 +73,6 @@ test("what the dealer is told of a matter is the same to the byte whatever else 
   const path = { id: found.comparison };
   const laid = await world.buyer.does("releases.create", { path, body: { entries: [entry] } });
   const seen = await world.dealer.ask("releases.get", { path: { id: laid.items[0]?.id ?? "" } });
-  const matterIn = (text: string): string => /"matter"\s*:\s*(\{.*?\})/.exec(text)?.[1] ?? text;
   expect(matterIn(seen.text)).toBe(matterIn(told.text));
   expect(seen.text).not.toMatch(/tire-age|ten-years|cord/);
 });

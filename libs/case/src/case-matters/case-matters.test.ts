@@ -55,8 +55,9 @@ test("whoever is no party to settling is told of no state", () => {
   expect(new Set(caseMatters(answer, null).map(({ state }) => state))).toEqual(new Set([null]));
 });
 
+const of = (id: string, severity: Severity) => ({ id, severity, headline: `released of ${id}` });
+
 test("what is laid before a dealer is told as matters made of it alone, worst first", () => {
-  const of = (id: string, severity: Severity) => ({ id, severity, headline: `released of ${id}` });
   const seen = releasedCaseMatters([
     { comparison: "k", entry: 9, state: "accepted", matter: of("body:left", "worth") },
     { comparison: "k", entry: 4, state: "accepted", matter: of("brakes", "danger") },
