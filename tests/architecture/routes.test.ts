@@ -1,6 +1,8 @@
 import { accessTable, isRouteId, routeIds } from "@evenhand/shared/access";
 import { contractTable } from "@evenhand/shared/http/contracts";
 import { expect, test } from "vitest";
+import { CostlyInterceptor } from "../../apps/api/src/platform/http/costly.interceptor.ts";
+import { IdempotencyInterceptor } from "../../apps/api/src/platform/http/idempotency.interceptor.ts";
 import { handlers } from "../api/setup/served-routes.ts";
 
 test("there are handlers to look at", () => {
@@ -22,6 +24,19 @@ test.each(handlers)("$controller.$method holds what is sent against its own cont
   expect(new Set(schemas)).toEqual(new Set(asked));
   expect(schemas.every((schema) => asked.some((each) => each === schema))).toBe(true);
 });
+
+test.each(handlers)(
+  "$controller.$method is called as it is, unless it is costly or done once by a key",
+  (handler) => {
+    const { id, interceptors } = handler;
+    if (typeof id !== "string" || !isRouteId(id)) throw new TypeError("it stands in no table");
+    const wanted = [
+      ...(contractTable[id].costly === true ? [CostlyInterceptor] : []),
+      ...(accessTable[id].once === "key" ? [IdempotencyInterceptor] : []),
+    ];
+    expect(interceptors).toEqual(wanted);
+  },
+);
 
 test("no two entries of the table are one address", () => {
   const addresses = routeIds.map(

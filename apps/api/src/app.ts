@@ -2,11 +2,12 @@ import "reflect-metadata";
 import fastifyCookie from "@fastify/cookie";
 import { ConsoleLogger, Module, type Type } from "@nestjs/common";
 import { NestFactory } from "@nestjs/core";
-import { FastifyAdapter, type NestFastifyApplication } from "@nestjs/platform-fastify";
+import type { NestFastifyApplication } from "@nestjs/platform-fastify";
 import { type FastifyReply, type FastifyRequest, LogController } from "fastify";
 import { capabilities } from "./capabilities/index.ts";
 import type { Config } from "./platform/config/index.ts";
 import type { Given } from "./platform/database/database.module.ts";
+import { AnswerAdapter } from "./platform/http/answer-adapter.ts";
 import { registerBodyLimits } from "./platform/http/body-limits.ts";
 import { registerHealth } from "./platform/http/health.ts";
 import { makeOpenApi } from "./platform/http/openapi.ts";
@@ -24,7 +25,7 @@ import { sendProblem } from "./platform/problems/problem-filter.ts";
 class AppModule {}
 
 const adapterOf = (config: Config) =>
-  new FastifyAdapter({
+  new AnswerAdapter({
     logger: loggerOptions(config),
     logController: new LogController({ disableRequestLogging: true }),
     genReqId: requestIdOf,

@@ -1,13 +1,20 @@
-import { MODULE_METADATA, PATH_METADATA, ROUTE_ARGS_METADATA } from "@nestjs/common/constants.js";
+import {
+  INTERCEPTORS_METADATA,
+  MODULE_METADATA,
+  PATH_METADATA,
+  ROUTE_ARGS_METADATA,
+} from "@nestjs/common/constants.js";
 import { accessTable, isRouteId, type RouteId } from "@evenhand/shared/access";
 import { capabilities } from "../../../apps/api/src/capabilities/index.ts";
-import { ROUTE_ID } from "../../../apps/api/src/platform/access/route.ts";
+import { ROUTE_ID } from "../../../apps/api/src/platform/access/route-id.ts";
 
 type Handler = {
   readonly controller: string;
   readonly method: string;
   readonly id: unknown;
   readonly schemas: unknown[];
+  /** What stands around the handler, the outermost first. */
+  readonly interceptors: unknown;
 };
 type Class = { readonly name: string; readonly prototype: object };
 
@@ -38,7 +45,10 @@ const handlersOf = (controller: Class): Handler[] =>
     if (method === "constructor" || typeof handler !== "function") return [];
     if (Reflect.getMetadata(PATH_METADATA, handler) === undefined) return [];
     const id: unknown = Reflect.getMetadata(ROUTE_ID, handler);
-    return [{ controller: controller.name, method, id, schemas: schemasOf(controller, method) }];
+    const interceptors: unknown = Reflect.getMetadata(INTERCEPTORS_METADATA, handler) ?? [];
+    return [
+      { controller: controller.name, method, id, schemas: schemasOf(controller, method), interceptors },
+    ];
   });
 
 /** Every handler of every capability. */

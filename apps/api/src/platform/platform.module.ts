@@ -1,17 +1,15 @@
 import { type DynamicModule, Global, Module } from "@nestjs/common";
-import { APP_FILTER, APP_GUARD, APP_INTERCEPTOR, APP_PIPE } from "@nestjs/core";
+import { APP_FILTER, APP_GUARD, APP_PIPE } from "@nestjs/core";
 import { AccessGuard } from "./access/access.guard.ts";
 import { Actors } from "./auth/actors.ts";
 import { Credentials } from "./auth/credentials.ts";
 import { CONFIG, type Config } from "./config/index.ts";
 import { DatabaseModule, type Given } from "./database/database.module.ts";
-import { AnswerInterceptor } from "./http/answer.interceptor.ts";
-import { CostlyInterceptor } from "./http/costly.interceptor.ts";
+import { CostlyGate } from "./http/costly.interceptor.ts";
 import { ContractPipe } from "./http/contract.pipe.ts";
 import { RequestLimits } from "./http/request-limits.ts";
 import { SiteAddress } from "./http/site-address.ts";
 import { Stopping } from "./http/stopping.ts";
-import { IdempotencyInterceptor } from "./http/idempotency.interceptor.ts";
 import { ProblemFilter } from "./problems/problem-filter.ts";
 
 @Global()
@@ -40,15 +38,12 @@ export class PlatformModule {
         Stopping,
         Credentials,
         RequestLimits,
+        CostlyGate,
         { provide: APP_GUARD, useClass: AccessGuard },
         { provide: APP_PIPE, useClass: ContractPipe },
         { provide: APP_FILTER, useClass: ProblemFilter },
-        // The first one is the outermost: costly requests wait before they take anything, and answers are written after the key's first answer was found or kept.
-        { provide: APP_INTERCEPTOR, useClass: CostlyInterceptor },
-        { provide: APP_INTERCEPTOR, useClass: AnswerInterceptor },
-        { provide: APP_INTERCEPTOR, useClass: IdempotencyInterceptor },
       ],
-      exports: [Actors, SiteAddress],
+      exports: [Actors, CostlyGate, SiteAddress],
     };
   }
 }

@@ -9,7 +9,7 @@ import { Credentials, isReading } from "../auth/credentials.ts";
 import { CONFIG, type Config } from "../config/index.ts";
 import { RequestLimits } from "../http/request-limits.ts";
 import { ProblemError } from "../problems/problem-error.ts";
-import { ROUTE_ID } from "./route.ts";
+import { ROUTE_ID } from "./route-id.ts";
 
 const refused = (detail: string) => new ProblemError("not-permitted", detail);
 

@@ -1,10 +1,17 @@
-import { applyDecorators, HttpCode, RequestMapping, RequestMethod, SetMetadata } from "@nestjs/common";
+import {
+  applyDecorators,
+  HttpCode,
+  RequestMapping,
+  RequestMethod,
+  SetMetadata,
+  UseInterceptors,
+} from "@nestjs/common";
 import { ApiHeader, ApiOperation, ApiParam, ApiResponse, ApiSecurity } from "@nestjs/swagger";
 import { accessTable, type Access, type RouteId } from "@evenhand/shared/access";
 import { contractTable } from "@evenhand/shared/http/contracts";
-
-/** Metadata key of a route's id in the access table. */
-export const ROUTE_ID = "evenhand:route";
+import { CostlyInterceptor } from "../http/costly.interceptor.ts";
+import { IdempotencyInterceptor } from "../http/idempotency.interceptor.ts";
+import { ROUTE_ID } from "./route-id.ts";
 
 const methods: Record<Access["method"], RequestMethod> = {
   GET: RequestMethod.GET,
@@ -25,6 +32,18 @@ function headers(entry: Access) {
 }
 
 /**
+ * What stands around the handler, the outermost first: costly requests wait before they take anything. Where nothing does, which is
+ * so for almost every read, the handler is called as it is.
+ */
+const around = (id: RouteId): MethodDecorator[] => {
+  const interceptors = [
+    ...(contractTable[id].costly === true ? [CostlyInterceptor] : []),
+    ...(accessTable[id].once === "key" ? [IdempotencyInterceptor] : []),
+  ];
+  return interceptors.length === 0 ? [] : [UseInterceptors(...interceptors)];
+};
+
+/**
  * A route by its id in the access table, which gives its method, path and permission; its contract gives status and answer.
  * Nothing else makes a route reachable.
  */
@@ -33,6 +52,7 @@ export function Route(id: RouteId): MethodDecorator {
   const { status, answer } = contractTable[id];
   return applyDecorators(
     SetMetadata(ROUTE_ID, id),
+    ...around(id),
     RequestMapping({ method: methods[entry.method], path: entry.path }),
     HttpCode(status),
     ApiOperation({ operationId: id }),

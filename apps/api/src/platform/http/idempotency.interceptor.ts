@@ -6,7 +6,7 @@ import { contractTable } from "@evenhand/shared/http/contracts";
 import { canonicalJson } from "@evenhand/record/canonical-json";
 import type { FastifyReply, FastifyRequest } from "fastify";
 import { from, lastValueFrom, type Observable } from "rxjs";
-import { ROUTE_ID } from "../access/route.ts";
+import { ROUTE_ID } from "../access/route-id.ts";
 import { Actor } from "../auth/actor.ts";
 import { Clock } from "../clock/index.ts";
 import { Database, type Transaction } from "../database/database.ts";
@@ -38,7 +38,7 @@ const hashOf = (request: Request): Uint8Array<ArrayBuffer> => {
 /**
  * A creating request is done once, however often it is sent. The answer is kept in the transaction of the change itself, so that
  * a service killed in between has done and kept both or neither. A repeat gets the first answer, if the person still belongs to
- * every organization they belonged to then; refusals are not kept.
+ * every organization they belonged to then; refusals are not kept. It stands on those routes alone whose repeats a key recognizes.
  */
 @Injectable()
 export class IdempotencyInterceptor implements NestInterceptor {

@@ -25,12 +25,13 @@ export function registerRequestLog(app: NestFastifyApplication): void {
   app
     .getHttpAdapter()
     .getInstance()
-    .addHook("onResponse", async (request, reply) => {
+    .addHook("onResponse", (request, reply, done) => {
       const { method, routeOptions } = request;
       const milliseconds = Math.round(reply.elapsedTime * 10) / 10;
       request.log.info(
         { method, route: routeOptions.url ?? "none", status: reply.statusCode, milliseconds },
         "answered",
       );
+      done();
     });
 }

@@ -22,8 +22,9 @@ export function registerStopping(app: NestFastifyApplication): void {
   app
     .getHttpAdapter()
     .getInstance()
-    .addHook("onRequest", async (_request, reply) => {
-      if (stopping.isStopping) reply.header("connection", "close");
+    .addHook("onRequest", (_request, reply, done) => {
+      if (stopping.isStopping) void reply.header("connection", "close");
+      done();
     });
 }
 
