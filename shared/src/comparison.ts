@@ -213,6 +213,16 @@ export const Chance = z.strictObject({
   expectedDoubtful: z.number(),
 });
 export type Chance = z.infer<typeof Chance>;
+/** How far the two people really scatter, read off what was found better than stated. */
+export const Scatter = z.strictObject({
+  /** Readings that tell of it. */
+  readings: Count,
+  /** How plausible it is that both scattered no more than they declared; `null` where too few readings tell. */
+  asDeclared: z.number().min(0).max(1).nullable(),
+  /** Readings that agree or differ only if they did; each carries the mark. */
+  onlyAsDeclared: Count,
+});
+export type Scatter = z.infer<typeof Scatter>;
 /** Decisive places (whatever can be halt, danger or worth) stated hedged, by eye, or left silent. */
 export const Softness = z.strictObject({ decisive: Count, hedged: Count, byEye: Count, silent: Count });
 export type Softness = z.infer<typeof Softness>;
@@ -260,5 +270,7 @@ export const Comparison = z.strictObject({
   agreement: Agreement,
   bias: Bias,
   chance: Chance,
+  /** Comparisons made before it was read have none. */
+  scatter: Scatter.optional(),
 });
 export type Comparison = z.infer<typeof Comparison>;

@@ -103,7 +103,8 @@ const checks = ({ crossChecks: { broken, holding, untold }, comparison: { handbo
 
 const coverage = (view: View): Markup => {
   const words = new Map(view.sections.map(({ section: { id, words: named } }) => [id, named.american]));
-  const { coverage: rows, softness, chance } = view.comparison;
+  const { coverage: rows, softness, chance, scatter } = view.comparison;
+  const scattered = scatter === undefined ? undefined : catalog.scatter(scatter);
   const line = (of: string, { onSheet, stated, seen, statedAndSeen }: typeof rows.whole): Markup =>
     html`<tr>
       <th scope="row">${of}</th>
@@ -125,6 +126,7 @@ const coverage = (view: View): Markup => {
     </div>
     <p>${catalog.softness(softness)}</p>
     <p>${catalog.chance(chance)}</p>
+    ${scattered === undefined ? null : html`<p>${scattered}</p>`}
     ${view.unseenDecisive.length > 0 ? html`<p>${outcomeSign.unseen} ${catalog.unseenDecisive}: ${view.unseenDecisive.join("; ")}</p>` : null}`;
 };
 

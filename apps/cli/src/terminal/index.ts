@@ -139,7 +139,8 @@ const unseenDecisiveLines = ({ unseenDecisive }: View, { width }: Terminal): str
     : wrap(`${outcomeSign.unseen} ${catalog.unseenDecisive}: ${unseenDecisive.join("; ")}`, width);
 
 const coverageLines = (view: View, terminal: Terminal): string[] => {
-  const { coverage, softness, chance } = view.comparison;
+  const { coverage, softness, chance, scatter } = view.comparison;
+  const scattered = scatter === undefined ? undefined : catalog.scatter(scatter);
   const sectionWords = new Map(view.sections.map(({ section }) => [section.id, section.words.american]));
   return [
     ...heading(catalog.coverage, terminal),
@@ -149,6 +150,7 @@ const coverageLines = (view: View, terminal: Terminal): string[] => {
     "",
     ...wrap(catalog.softness(softness), terminal.width),
     ...wrap(catalog.chance(chance), terminal.width),
+    ...(scattered === undefined ? [] : wrap(scattered, terminal.width)),
     ...unseenDecisiveLines(view, terminal),
   ];
 };

@@ -1,6 +1,6 @@
 import type { RowState } from "@evenhand/comparison/many-reports";
 import type { Work } from "@evenhand/comparison/worklist";
-import type { Comparison } from "@evenhand/shared/comparison";
+import type { Comparison, Scatter } from "@evenhand/shared/comparison";
 
 const plural = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
@@ -82,6 +82,14 @@ export const catalog = {
     `Of ${of.decisive} decisive places (what can stop a purchase, hurt somebody or carry the price) the statement hedged ${of.hedged}, judged ${of.byEye} by eye and was silent on ${of.silent}.`,
   chance: (of: { readings: number; doubtful: number; expectedDoubtful: number }) =>
     `Of ${plural(of.readings, "reading", "readings")} compared ${of.doubtful} came out doubtful; chance alone would give about ${of.expectedDoubtful.toFixed(1)}.`,
+  /** `undefined` where every reading stands as well by how far the two really scatter. */
+  scatter: ({ asDeclared, onlyAsDeclared }: Scatter): string | undefined => {
+    if (onlyAsDeclared === 0) return undefined;
+    const hang = `${plural(onlyAsDeclared, "reading agrees or differs", "readings agree or differ")} only if both sides measured as exactly as they declared`;
+    return asDeclared !== null && asDeclared < 0.5
+      ? `By what was found better than stated, the two sides scatter more than they declared: ${hang}.`
+      : `${hang}; what was found better than stated does not speak against it.`;
+  },
   picture: (a: string, b: string, delta: string) => `A ${a}, B ${b}; a difference of ${delta} matters`,
   limit: "limit",
   limitSide: { min: "at least", max: "at most" },

@@ -10,6 +10,7 @@ import { biasOf } from "../bias/index.ts";
 import { chanceOf, qValuesOf } from "../chance/index.ts";
 import { compareByPlace } from "../compare/index.ts";
 import type { CompareOptions } from "../compare/index.ts";
+import { markOnlyAsDeclared } from "../declared-scatter/index.ts";
 import { coverageOf, placesSeen } from "../coverage/index.ts";
 import { ENGINE } from "../engine/index.ts";
 import { costsOf, expectedLoss } from "../expected-loss/index.ts";
@@ -65,7 +66,7 @@ const completeFigures = (
 
 /**
  * The whole comparison of two reports as a document: outcomes, the handbook's rules over both, coverage, how soft the
- * statement is, agreement and bias, what chance would give, and the discrepancies in order. A pure function: the same
+ * statement is, agreement and bias, what chance would give, how far both people scatter, and the discrepancies in order. A pure function: the same
  * reports, sheet and tables give the same bytes.
  *
  * @param a what was stated; `checkReport` accepted it
@@ -86,7 +87,7 @@ export const analyze = (
     sheet,
   );
   completeFigures(found.filter(hasFigures), a, b, sheet, options);
-  const entries = applyRules(found, checks, sheet);
+  const { entries, scatter } = markOnlyAsDeclared(applyRules(found, checks, sheet), sheet);
   const measured = entries.filter(hasFigures);
   const places = placesSeen(entries, a, b, sheet, placed);
   const costs = costsOf(options.costs);
@@ -109,5 +110,6 @@ export const analyze = (
     agreement: agreementOf(measured, b),
     bias: biasOf(measured, sheet),
     chance: chanceOf(measured),
+    scatter,
   };
 };

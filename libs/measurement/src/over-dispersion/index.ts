@@ -6,6 +6,8 @@ export type Apart = {
   readonly standardUncertainty: number;
   /** δ, the difference that matters; all three in one unit. */
   readonly delta: number;
+  /** How much of a witness it is, to 1: less where other readings' errors go with its own (one gauge on eight cylinders: an eighth each). */
+  readonly share?: number;
 };
 
 /** How far two people may scatter: u² = (noise·u)² + (dark·δ)², and how plausible that is. */
@@ -23,7 +25,7 @@ export type Ladder = readonly Rung[];
 /** The two ways in which a pair may scatter more than was declared, each by itself. */
 export type PairScatter = { readonly noisier: Ladder; readonly darker: Ladder };
 
-/** Of fewer readings nothing is said. */
+/** Of fewer whole witnesses nothing is said. */
 export const LEAST_READINGS = 10;
 
 const ONLY_DECLARED: Ladder = Object.freeze([Object.freeze({ noise: 1, dark: 0, weight: 1 })]);
@@ -71,9 +73,9 @@ const weigh = (running: Float64Array, { foundBetter, standardUncertainty, delta 
   }
 };
 
-const moveToLogarithms = (logarithms: Float64Array, running: Float64Array): void => {
+const moveToLogarithms = (logarithms: Float64Array, running: Float64Array, share: number): void => {
   for (let rung = 0; rung < RUNGS; rung += 1) {
-    logarithms[rung] = (logarithms[rung] ?? 0) + Math.log(running[rung] ?? 1);
+    logarithms[rung] = (logarithms[rung] ?? 0) + share * Math.log(running[rung] ?? 1);
     running[rung] = 1;
   }
 };
@@ -82,12 +84,17 @@ const moveToLogarithms = (logarithms: Float64Array, running: Float64Array): void
 const evidenceOf = (readings: readonly Apart[]): Float64Array => {
   const logarithms = new Float64Array(RUNGS);
   const running = new Float64Array(RUNGS).fill(1);
-  for (let index = 0; index < readings.length; index += 1) {
-    const reading = readings[index];
-    if (reading !== undefined) weigh(running, reading);
-    if (index % AT_ONCE === AT_ONCE - 1) moveToLogarithms(logarithms, running);
+  let [share, multiplied] = [1, 0];
+  for (const reading of readings) {
+    const { share: own = 1 } = reading;
+    if (own !== share || multiplied === AT_ONCE) {
+      moveToLogarithms(logarithms, running, share);
+      [share, multiplied] = [own, 0];
+    }
+    weigh(running, reading);
+    multiplied += 1;
   }
-  moveToLogarithms(logarithms, running);
+  moveToLogarithms(logarithms, running, share);
   return logarithms;
 };
 
@@ -109,7 +116,7 @@ const ladderOf = (evidence: Float64Array, from: number, steps: number): Ladder =
   }));
 };
 
-const check = ({ foundBetter, standardUncertainty, delta }: Apart): void => {
+const check = ({ foundBetter, standardUncertainty, delta, share = 1 }: Apart): void => {
   if (!Number.isFinite(foundBetter)) {
     throw new RangeError(`The difference must be a number: ${foundBetter}`);
   }
@@ -119,7 +126,19 @@ const check = ({ foundBetter, standardUncertainty, delta }: Apart): void => {
   if (!(delta >= 0 && Number.isFinite(delta))) {
     throw new RangeError(`The difference that matters must be a number from 0: ${delta}`);
   }
+  if (!(share > 0 && share <= 1)) throw new RangeError(`A witness's share must be over 0, to 1: ${share}`);
 };
+
+/** What shares of a third and the like may miss a whole number by. */
+const ROUNDING = 1e-9;
+
+/** How many whole witnesses readings are. */
+const witnessesOf = (readings: readonly Apart[]): number =>
+  readings.reduce((sum, { share = 1 }) => sum + share, 0);
+
+/** Whether readings are enough to say how far two people scatter: ten whole witnesses. */
+export const areEnough = (readings: readonly Apart[]): boolean =>
+  witnessesOf(readings) >= LEAST_READINGS - ROUNDING;
 
 /**
  * How far two people really scatter, read off what was found *better* than stated.
@@ -139,9 +158,9 @@ const check = ({ foundBetter, standardUncertainty, delta }: Apart): void => {
  * the idea of a null read off the data; dark uncertainty: Thompson and Ellison 2011). The grid's two edges and not its
  * inside, since a lie on one reading could then move the blame from τ to R, and widen another reading.
  *
- * @param readings in any order; fewer than ten say nothing
+ * @param readings in any order; fewer than ten whole witnesses say nothing
  * @returns the two ladders, from "as declared" on
- * @throws {RangeError} when an uncertainty is not positive, δ is negative or a difference is no number
+ * @throws {RangeError} when an uncertainty is not positive, δ is negative, a difference is no number or a share not over 0 to 1
  * @example pairScatter([]).noisier // [{ noise: 1, dark: 0, weight: 1 }]
  * @example
  * pairScatter(Array(30).fill({ foundBetter: -1, standardUncertainty: 1, delta: 4 })).noisier[0].weight // 0.987…
@@ -150,7 +169,7 @@ const check = ({ foundBetter, standardUncertainty, delta }: Apart): void => {
  */
 export const pairScatter = (readings: readonly Apart[]): PairScatter => {
   for (const reading of readings) check(reading);
-  if (readings.length < LEAST_READINGS) return AS_DECLARED;
+  if (!areEnough(readings)) return AS_DECLARED;
   const evidence = evidenceOf(readings);
   return {
     noisier: ladderOf(evidence, 1, NOISES.length),

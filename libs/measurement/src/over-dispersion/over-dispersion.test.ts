@@ -84,6 +84,27 @@ describe("pairScatter", () => {
     expect(declaredWeight(pairScatter(wild).noisier)).toBeLessThan(0.01);
   });
 
+  it("takes readings whose errors go together for one witness", () => {
+    const eight = Array.from({ length: 8 }, () => ({
+      foundBetter: 2,
+      standardUncertainty: 1,
+      delta: 4,
+      share: 1 / 8,
+    }));
+    const one = { foundBetter: 2, standardUncertainty: 1, delta: 4 };
+    const [others] = [simulate(seededRandom(3), { count: 12 })];
+    const [together, single] = [pairScatter([...others, ...eight]), pairScatter([...others, one])];
+    expect(
+      farthestApart(
+        together.noisier,
+        single.noisier.map(({ weight }) => weight),
+      ),
+    ).toBeLessThan(1e-12);
+    const thirds = Array.from({ length: 30 }, () => ({ ...one, share: 1 / 3 }));
+    expect(pairScatter(thirds.slice(1))).toBe(AS_DECLARED);
+    expect(pairScatter(thirds)).not.toBe(AS_DECLARED);
+  });
+
   it("is the formula of its docstring, at any number of readings", () => {
     fc.assert(
       fc.property(nearReadings, (pair) => {
@@ -188,6 +209,14 @@ describe("pairScatter", () => {
     [
       { foundBetter: 1, standardUncertainty: 1, delta: Infinity },
       "The difference that matters must be a number from 0: Infinity",
+    ],
+    [
+      { foundBetter: 1, standardUncertainty: 1, delta: 1, share: 0 },
+      "A witness's share must be over 0, to 1: 0",
+    ],
+    [
+      { foundBetter: 1, standardUncertainty: 1, delta: 1, share: 2 },
+      "A witness's share must be over 0, to 1: 2",
     ],
   ])("refuses %o", (wrong, message) => {
     expect(() => pairScatter([wrong])).toThrow(new RangeError(message));

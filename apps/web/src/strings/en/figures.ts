@@ -99,6 +99,8 @@ export const figures = {
   "softness.silent": "left silent",
   "chance.line":
     "{doubtful, plural, =0 {No reading is} one {# reading is} other {# readings are}} doubtful out of {readings}. Were nothing wrong, chance alone would be expected to make {expected} doubtful.",
+  "scatter.line":
+    "{more, select, yes {By what was found better than stated, the two sides scatter more than they declared: } other {}}{count, plural, one {# reading agrees or differs} other {# readings agree or differ}} only if both sides measured as exactly as they declared{more, select, yes {.} other {; what was found better than stated does not speak against it.}}",
   "coverage.title": "What was looked at",
   "coverage.hint":
     "Two denominators: of what the dealer stated, and of everything on the sheet that applies to this car.",

@@ -112,6 +112,16 @@ const Agreement = ({ source }: Pick<Props, "source">) => {
   );
 };
 
+/** Said only where something hangs on it. */
+const Scatter = ({ source }: Pick<Props, "source">) => {
+  const t = useText();
+  const { scatter } = source.comparison;
+  if (scatter === undefined || scatter.onlyAsDeclared === 0) return null;
+  const { asDeclared, onlyAsDeclared: count } = scatter;
+  const more = asDeclared !== null && asDeclared < 0.5 ? "yes" : "no";
+  return <p className={styles.line}>{t("scatter.line", { count, more })}</p>;
+};
+
 const Softness = ({ source }: Pick<Props, "source">) => {
   const t = useText();
   const intl = useIntl();
@@ -137,6 +147,7 @@ const Softness = ({ source }: Pick<Props, "source">) => {
           expected: intl.formatNumber(chance.expectedDoubtful, { maximumFractionDigits: 1 }),
         })}
       </p>
+      <Scatter source={source} />
     </Panel>
   );
 };
