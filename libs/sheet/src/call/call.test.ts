@@ -1,9 +1,10 @@
 import { describe, expect, test } from "vitest";
 import type { Answer } from "@evenhand/shared/answer";
+import type { Finding } from "@evenhand/shared/finding";
 import type { GradeScale } from "@evenhand/shared/report";
-import type { Item, Limit } from "@evenhand/shared/sheet";
+import type { ConditionNeeded, Item, Limit } from "@evenhand/shared/sheet";
 import { sheetVersion1 } from "../sheet-version-1/index.ts";
-import { callOf, limitValue, mirrorImage } from "./index.ts";
+import { callOf, isUnmet, limitValue, mirrorImage } from "./index.ts";
 import type { CallContext } from "./index.ts";
 
 function itemOf(id: string): Item {
@@ -105,6 +106,39 @@ const servo = (value: "yes" | "not-known") => callOf({ kind: "working", value },
 const floodLine = (value: "present" | "absent" | "not-known") =>
   callOf({ kind: "presence", value }, itemOf("interior.flood-line"));
 const rails = (denied: string[]) => callOf({ kind: "faults", found: [], denied }, itemOf("underbody.rails"));
+
+describe("a condition that is needed", () => {
+  const fast = { condition: "engine-speed", atLeast: 1500, atMost: 2500 };
+
+  test.each([
+    ["was noted as it is needed", { condition: "warm", is: true }, { warm: true }, false],
+    ["was noted otherwise", { condition: "warm", is: true }, { warm: false }, true],
+    [
+      "was not noted, beside another that was",
+      { condition: "warm", is: true },
+      { "engine-speed": 900 },
+      false,
+    ],
+    ["was not noted at all", { condition: "warm", is: true }, undefined, false],
+    ["lies at the lower bound", fast, { "engine-speed": 1500 }, false],
+    ["lies below it", fast, { "engine-speed": 1499 }, true],
+    ["lies at the upper bound", fast, { "engine-speed": 2500 }, false],
+    ["lies above it", fast, { "engine-speed": 2501 }, true],
+    [
+      "has a lower bound alone",
+      { condition: "engine-speed", atLeast: 1500 },
+      { "engine-speed": 9000 },
+      false,
+    ],
+    ["has an upper bound alone", { condition: "engine-speed", atMost: 2500 }, { "engine-speed": 0 }, false],
+    ["was noted in words where a figure is asked for", fast, { "engine-speed": "100 or so" }, false],
+  ] satisfies [string, ConditionNeeded, Finding["conditions"], boolean][])(
+    "%s",
+    (_, needed, conditions, unmet) => {
+      expect(isUnmet(needed, conditions)).toBe(unmet);
+    },
+  );
+});
 
 describe("the figure a limit asks for", () => {
   const rows = [

@@ -84,6 +84,14 @@ describe("checkFinding advises", () => {
     ]);
   });
 
+  it("by its id of a condition that the sheet has no words for", () => {
+    const wordless = { ...sheet, conditions: [] };
+    expect(checkFinding(compression, report, wordless).advisories.map(({ reason }) => reason)).toEqual([
+      "“Compression” asks for “warm” to be noted: without it some checks cannot tell.",
+      "“Compression” asks for “throttle open” to be noted: without it some checks cannot tell.",
+    ]);
+  });
+
   it("nothing about what was not seen", () => {
     expect(check({ ...compression, answer: { kind: "not-seen", reason: "no-tool" } }).advisories).toEqual([]);
   });
@@ -249,6 +257,12 @@ describe("checkFinding refuses", () => {
       },
       "/answer/found/0/spot",
       "“Ball joint seals” has no drawing: leave the spot out, and say where in the note.",
+    ],
+    [
+      "one of several faults found and denied",
+      faults({ found: [{ kind: "dent" }, { kind: "filler" }], denied: ["filler"] }),
+      "/answer/denied/0",
+      "“filler” is both found and denied: take one of the two away.",
     ],
     [
       "a fault found and denied",

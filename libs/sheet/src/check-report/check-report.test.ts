@@ -283,6 +283,11 @@ describe("checkReport refuses", () => {
     expect(problemsOf(json)).toEqual([{ at, reason }]);
   });
 
+  it("ids that are no text, each once, and never as the same", () => {
+    const json = changed(({ persons }) => persons.push({ id: 7, name: "one" }, { id: 7, name: "two" }));
+    expect(problemsOf(json).map(({ at }) => at)).toEqual(["/persons/1/id", "/persons/2/id"]);
+  });
+
   it("an instrument whose resolution and accuracy measure different things", () => {
     const json = changed((report) =>
       report.instruments.push({
@@ -355,7 +360,10 @@ describe("checkReport refuses a scale", () => {
     const stepless = changed((report) => {
       for (const scale of report.scales) delete scale["step"];
     });
-    expect(problemsOf(stepless).map(({ at }) => at)).toEqual(["/scales/1/step", "/findings/4/answer/scale"]);
+    expect(linesOf(stepless)).toEqual([
+      "/scales/1/step: The scale percent needs the step it is given in: for example 5.",
+      '/findings/4/answer/scale: A percentage needs its step: add a scale "percent" with its step to the report\'s scales.',
+    ]);
   });
 });
 

@@ -55,6 +55,7 @@ describe("compileSheet", () => {
     ["engine.compression", "cylinder-", undefined],
     ["engine.compression", "cylinder-1a", undefined],
     ["engine.compression", "pot-1", undefined],
+    ["engine.compression", "chamber--1", undefined],
   ])("puts %s at %j in place %j", (item, position, order) => {
     expect(itemOf(item)?.positionOrder(position)).toBe(order);
   });

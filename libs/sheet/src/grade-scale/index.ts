@@ -69,7 +69,7 @@ export function gradeStretch(
 export function houseGradeOf([low, high]: Stretch): HouseGrade {
   // 1e-9: thirds and fifths meet at boundaries that floating point misses by less.
   const index = Math.floor(((low + high) / 2) * houseGrades.length + 1e-9);
-  return houseGrades[Math.min(Math.max(index, 0), houseGrades.length - 1)] ?? "as-new";
+  return houseGrades[Math.max(index, 0)] ?? "as-new";
 }
 
 /**

@@ -36,6 +36,27 @@ describe("findItems", () => {
     expect(idsOf(query)[0]).toBe(id);
   });
 
+  it.each([
+    ["its American name", "tread depth"],
+    ["a synonym", "tread remaining"],
+    ["its section", "depth wheels"],
+    ["a position", "tread spare"],
+    ["a synonym of a position", "tread driver"],
+    ["its id", "wheels.tread-depth"],
+  ])("finds it alone on a sheet by %s", (_, query) => {
+    const items = sheet.items.filter(({ id }) => id === "wheels.tread-depth");
+    expect(findItems({ ...sheet, items }, query).map(({ id }) => id)).toEqual(["wheels.tread-depth"]);
+    expect(findItems({ ...sheet, items }, `${query} zebra`)).toEqual([]);
+  });
+
+  it("finds by the British name of an item and of its section", () => {
+    const { items, sections } = sheet;
+    const own = items.find(({ section, words }) => section === "trunk" && words.british !== undefined);
+    const alone = { ...sheet, sections, items: items.filter((item) => item === own) };
+    expect(findItems(alone, own?.words.british ?? "")).toEqual([own]);
+    expect(findItems(alone, `boot ${own?.words.american}`)).toEqual([own]);
+  });
+
   it("puts the name itself before names that begin so, those before names that hold the words", () => {
     const found = idsOf("seats");
     expect(found[0]).toBe("interior.seats");
