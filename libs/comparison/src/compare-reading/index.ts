@@ -142,14 +142,12 @@ const meanWritten = ({ values }: AnswerOf<"reading">): number =>
 /** Whether one side's digits fit the other's mean when they are read in another unit than they were written in. */
 const fitsElsewhere = (written: AnswerOf<"reading">, spec: ReadingSpec, other: number): boolean => {
   const digits = meanWritten(written);
-  const fits = (unit: UnitSymbol): boolean =>
-    unit !== written.unit && within(FITS, convert(digits, unit, spec.unit), other);
+  const fits = (unit: UnitSymbol): boolean => within(FITS, convert(digits, unit, spec.unit), other);
   return fits(spec.unit) || spec.alsoIn.some(fits);
 };
 
 /** Digits that fit in another unit of the item: a slip of the pen, before anything graver is said. */
 const isUnitSlip = ({ a, b, spec }: ReadingPair, figures: ReadingFigures): boolean => {
-  if (a.unit === b.unit && a.unit === spec.unit && spec.alsoIn.length === 0) return false;
   if (a.unit !== b.unit && within(SAME_DIGITS, meanWritten(a), meanWritten(b))) return true;
   const factor = Math.abs(figures.a.mean / figures.b.mean);
   if (!(factor > FAR_APART || factor < 1 / FAR_APART)) return false;
@@ -161,7 +159,6 @@ const isUnitSlip = ({ a, b, spec }: ReadingPair, figures: ReadingFigures): boole
  * apart than chance explains: differ.
  */
 const oppositeCalls = (limits: readonly LimitFigures[], parted: boolean): Settled | undefined => {
-  if (limits.length === 0) return undefined;
   let unsure: Settled | undefined;
   for (const { a, b } of limits) {
     if (a?.plain !== "pass" || b?.plain !== "fail") continue;
@@ -200,7 +197,7 @@ const settle = (pair: ReadingPair, figures: ReadingFigures, limits: readonly Lim
   if (bothFail(limits)) return { outcome: "agree", reason: "both-past-limit" };
   if (outcome === "doubtful" || outcome === "differ") {
     const allowance = allowanceOf(pair, figures);
-    if (allowance > 0 && Math.abs(apart) <= expandedUncertainty + allowance) {
+    if (Math.abs(apart) <= expandedUncertainty + allowance) {
       return { outcome: "consistent", reason: "changed-between-days" };
     }
   }

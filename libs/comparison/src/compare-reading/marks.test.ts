@@ -80,6 +80,54 @@ describe("a limit that one side passes and the other fails", () => {
     expect(result).toMatchObject({ outcome: "doubtful", reason: "opposite-calls-unsure" });
   });
 
+  it("is in doubt where what was stated is not sure, however far below the found one lies", () => {
+    const close = treadSpec({ delta: { absolute: 8, share: 0 } });
+    const result = compare([2.2, 2.2, 2.2], [0.5, 0.5, 0.5], { spec: close });
+    expect(result.limits?.[0]).toMatchObject({ a: { call: "marginal" }, b: { call: "fails" } });
+    expect(result).toMatchObject({ outcome: "doubtful", reason: "opposite-calls-unsure" });
+  });
+
+  it("is a difference where both are sure, though the coarser of the two instruments could explain what lies between", () => {
+    const close = treadSpec({ delta: { absolute: 8, share: 0 } });
+    const accuracy = { absolute: { value: 1, unit: "1/32in" as const }, share: 0 };
+    const fine = { absolute: { value: 0, unit: "1/32in" as const }, share: 0 };
+    const result = compare([3, 3, 3], [1.9, 1.9, 1.9], {
+      spec: { ...close, repeatability: { ...close.repeatability, value: 0.05 } },
+      instrumentA: { ...gauge, accuracy },
+      instrumentB: { ...gauge, accuracy: fine },
+    });
+    const { difference, expandedUncertainty } = figures(result);
+    expect(difference).toBeLessThan(expandedUncertainty);
+    expect(result.limits?.[0]).toMatchObject({ a: { call: "meets" }, b: { call: "fails" } });
+    expect(result).toMatchObject({ outcome: "differ", reason: "opposite-calls" });
+  });
+
+  it("decides nothing where the yardstick cannot judge one of them under what was noted", () => {
+    const spec = treadSpec({ delta: { absolute: 8, share: 0 } });
+    const item = { ...readingItem(spec), yardstickNeeds: [{ condition: "warm", is: true }] };
+    const cold = { conditions: { warm: false } };
+    const judgeable = { conditions: { warm: true } };
+    const statedCold = compare([6, 6, 6], [1, 1, 1], { spec, item, contextA: cold, contextB: judgeable });
+    expect(statedCold).toMatchObject({ outcome: "agree", reason: "within-delta", marks: ["over-limit"] });
+    expect(statedCold.limits).toMatchObject([{ a: null, b: { plain: "fail" } }]);
+    const foundCold = compare([6, 6, 6], [1, 1, 1], { spec, item, contextA: judgeable, contextB: cold });
+    expect(foundCold).toMatchObject({ outcome: "agree", reason: "within-delta", marks: [] });
+    expect(foundCold.limits).toMatchObject([{ a: { plain: "pass" }, b: null }]);
+    const bothLow = compare([1, 1, 1], [1, 1, 1], { spec, item, contextA: judgeable, contextB: cold });
+    expect(bothLow).toMatchObject({ reason: "within-delta", standing: "confirmed", marks: [] });
+  });
+
+  it("says which side is lower where both fail", () => {
+    expect(compare([1.5, 1.5, 1.5], [0.5, 0.5, 0.5])).toMatchObject({
+      reason: "both-past-limit",
+      direction: "stated-better",
+    });
+    expect(compare([0.5, 0.5, 0.5], [1.5, 1.5, 1.5])).toMatchObject({
+      reason: "both-past-limit",
+      direction: "found-better",
+    });
+  });
+
   it("says nothing of what was found better than stated", () => {
     expect(compare([1.9, 1.9, 1.9], [2.1, 2.1, 2.1])).toMatchObject({ outcome: "agree" });
   });
