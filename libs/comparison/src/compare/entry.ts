@@ -67,8 +67,7 @@ const isOpen = (outcome: Judgment["outcome"]): boolean =>
 
 /** The worst of what was found, or of what the claim covers where it was not seen. */
 const severityOf = (meeting: Meeting, judgment: Judgment, calls: Calls): Severity | null => {
-  const { outcome, direction, coverageOnly } = judgment;
-  if (coverageOnly === true) return null;
+  const { outcome, direction } = judgment;
   if (isBadCall(calls.b)) return calls.b;
   if (outcome === "unseen") return meeting.place.severity;
   const { parted } = meeting.place;
