@@ -29,13 +29,25 @@ const apartOf = ({ item: id, atom, figures, reason }: Entry, sheet: CompiledShee
   return { foundBetter: 0 - worse, standardUncertainty, delta };
 };
 
+type Compared = { readonly index: number; readonly entry: Entry };
+
+/** The readings among the entries, and where they stand: one look at each entry, for most have no figures. */
+const comparedOf = (entries: readonly Entry[]): Compared[] => {
+  const compared: Compared[] = [];
+  for (let index = 0; index < entries.length; index += 1) {
+    const entry = entries[index];
+    if (entry?.figures?.of === "reading") compared.push({ index, entry });
+  }
+  return compared;
+};
+
 /** Half of what two places of one item are off by they are off by together, for the same two instruments read them (an assumption). */
 const TOGETHER = 0.5;
 
 /** The readings that tell; k places of one item weigh k/(1 + (k − 1)/2), less than two witnesses (Kish's design effect). */
-const witnessesOf = (entries: readonly Entry[], sheet: CompiledSheet): Apart[] => {
+const witnessesOf = (compared: readonly Compared[], sheet: CompiledSheet): Apart[] => {
   const byItem = new Map<string, Apart[]>();
-  for (const entry of entries) {
+  for (const { entry } of compared) {
     const apart = apartOf(entry, sheet);
     if (apart === undefined) continue;
     const known = byItem.get(entry.item);
@@ -68,14 +80,16 @@ export const markOnlyAsDeclared = (
   entries: readonly Entry[],
   sheet: CompiledSheet,
 ): { readonly entries: Entry[]; readonly scatter: Scatter } => {
-  const readings = witnessesOf(entries, sheet);
+  const compared = comparedOf(entries);
+  const readings = witnessesOf(compared, sheet);
   const people = pairScatter(readings);
+  const marked = Array.from(entries);
   let onlyAsDeclared = 0;
-  const marked = entries.map((entry) => {
-    if (!hangsOnIt(entry, people)) return entry;
+  for (const { index, entry } of compared) {
+    if (!hangsOnIt(entry, people)) continue;
     onlyAsDeclared += 1;
-    return { ...entry, marks: [...entry.marks, "only-as-declared" as const] };
-  });
+    marked[index] = { ...entry, marks: [...entry.marks, "only-as-declared"] };
+  }
   const [noisier, darker] = [people.noisier, people.darker].map((ladder) => ladder[0]?.weight ?? 1);
   const asDeclared = areEnough(readings) ? Math.min(noisier ?? 1, darker ?? 1) : null;
   return { entries: marked, scatter: { readings: readings.length, asDeclared, onlyAsDeclared } };
