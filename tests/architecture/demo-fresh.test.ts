@@ -12,7 +12,7 @@ const scenario = DemoScenario.parse(JSON.parse(text("scenario.json")));
 test("the committed demo is what its script writes", () => {
   const made = demoFiles();
   const there = readdirSync(new URL("reports/", folder)).map((name) => `reports/${name}`);
-  expect([...made.keys()].sort()).toEqual([...there, "scenario.json"].sort());
+  expect([...made.keys()].sort()).toEqual([...there, "cost-table.json", "scenario.json"].sort());
   expect([...made].filter(([path, contents]) => text(path) !== contents).map(([path]) => path)).toEqual([]);
 });
 

@@ -1,4 +1,4 @@
-const compare = `compare A.json B.json [--all | --json | --html FILE | --worklist]
+const compare = `compare A.json B.json [--all | --json | --html FILE | --worklist] [--costs FILE [--asking AMOUNT]]
 compare A.json B.json C.json … [--json]
   Sets two reports on one car against each other: A is what was stated, B what was found.
   Three or more become a table of who says what, in which nobody is outvoted.
@@ -6,9 +6,11 @@ compare A.json B.json C.json … [--json]
   --all        print every line behind it
   --json       print the result by its contract
   --html FILE  write one self-contained page
+  --costs FILE price what is to be put right by this table of costs, beside what is asked with --asking AMOUNT;
+               an invented table to try it with: fixtures/demo/cost-table.json
   --worklist   print what to read or look at again to settle what is open`;
 
-const show = `show COMPARISON.json A.json B.json [--all | --html FILE]
+const show = `show COMPARISON.json A.json B.json [--all | --html FILE] [--costs FILE [--asking AMOUNT]]
   Shows a comparison that was made before, with the two reports it was made from.`;
 
 const bench = `bench [--json FILE] [NAME …]

@@ -1,16 +1,18 @@
-import type { Answer, AnsweredMatter } from "@evenhand/shared/page-one";
+import type { Answer, AnswerCost, AnsweredMatter } from "@evenhand/shared/page-one";
 import { html } from "../page/html.ts";
 import type { Markup } from "../page/html.ts";
+import { costWords, likelyWords } from "./cost.ts";
 import { answerWords } from "./words.ts";
 
 const QUOTED = 2;
 
-const matterItem = (one: AnsweredMatter): Markup => {
+const matterItem = (one: AnsweredMatter, priced: AnswerCost | null): Markup => {
   const { matter, notes } = one;
+  const likely = likelyWords(matter, priced);
   return html`<li class="${matter.severity}">
     <span class="grave">${matter.headline}</span> <small>${answerWords.grave(matter.severity)}</small><br />
     ${matter.found}. ${notes.slice(0, QUOTED).map(({ words }) => html`<q>${words}</q> `)}
-    <b>${answerWords.next(one)}.</b>
+    <b>${answerWords.next(one)}.</b>${likely === null ? null : html` To put right: ${likely}.`}
   </li>`;
 };
 
@@ -38,8 +40,17 @@ const stops = ({ stops: all }: Answer): Markup => {
   }`;
 };
 
+const cost = (answer: Answer, priced: AnswerCost | null): Markup => {
+  const said = costWords(answer, priced);
+  if (said === null) return html`<p>${answerWords.noCost}</p>`;
+  return html`<p><b>${said.range}</b> ${said.from}</p>
+    <ul>
+      ${said.largest.map((words) => html`<li>${words}</li>`)}
+    </ul>`;
+};
+
 /** Page one of the page, and of what is printed: the lines stand behind it. */
-export const answerMarkup = (answer: Answer): Markup =>
+export const answerMarkup = (answer: Answer, priced: AnswerCost | null): Markup =>
   html`<section class="answer">
     <p>${answerWords.lookedHeading} ${answerWords.looked(answer.looked)}</p>
     ${stops(answer)}
@@ -53,7 +64,7 @@ export const answerMarkup = (answer: Answer): Markup =>
       answer.matters.length === 0
         ? html`<p>${answerWords.noMatter}</p>`
         : html`<ol>
-            ${answer.matters.map(matterItem)}
+            ${answer.matters.map((one) => matterItem(one, priced))}
           </ol>`
     }
     ${
@@ -65,7 +76,7 @@ export const answerMarkup = (answer: Answer): Markup =>
             </ul>`
     }
     <h2>${answerWords.costHeading}</h2>
-    <p>${answerWords.noCost}</p>
+    ${cost(answer, priced)}
     <h2>${answerWords.questionsHeading}</h2>
     <ol>
       ${answer.questions.map((question) => html`<li>${question}</li>`)}

@@ -1,6 +1,7 @@
-import type { Answer, AnsweredMatter } from "@evenhand/shared/page-one";
+import type { Answer, AnswerCost, AnsweredMatter } from "@evenhand/shared/page-one";
 import type { Terminal } from "../terminal/index.ts";
 import { wrap } from "../terminal/layout.ts";
+import { costWords } from "./cost.ts";
 import { answerWords } from "./words.ts";
 
 /** One screen: whatever more there is stands behind it, and is counted. */
@@ -51,12 +52,12 @@ const matterLines = (one: AnsweredMatter, number: number, terminal: Terminal): s
 };
 
 /** The trifles stand last whatever is left out. */
-const shownMatters = (matters: readonly AnsweredMatter[]): readonly AnsweredMatter[] =>
-  matters.length <= MATTERS ? matters : matters.slice(0, MATTERS - 1);
+const shownMatters = (matters: readonly AnsweredMatter[], most: number): readonly AnsweredMatter[] =>
+  matters.length <= most ? matters : matters.slice(0, most - 1);
 
-const mattersBlock = ({ matters }: Answer, terminal: Terminal): string[] => {
+const mattersBlock = ({ matters }: Answer, terminal: Terminal, most: number): string[] => {
   if (matters.length === 0) return paragraph(answerWords.mattersHeading, answerWords.noMatter, 2, terminal);
-  const shown = shownMatters(matters);
+  const shown = shownMatters(matters, most);
   const left = matters.slice(shown.length);
   const names = left.map(({ matter }) => matter.headline).join("; ");
   return [
@@ -80,6 +81,13 @@ const unknownLines = ({ unknown }: Answer, terminal: Terminal): string[] => {
   ];
 };
 
+const costLines = (answer: Answer, priced: AnswerCost | null, terminal: Terminal): string[] => {
+  const said = costWords(answer, priced);
+  if (said === null) return paragraph(answerWords.costHeading, answerWords.noCost, 1, terminal);
+  const largest = said.largest.length === 0 ? "" : ` Largest: ${said.largest.join("; ")}.`;
+  return paragraph(answerWords.costHeading, `${said.range}${largest} ${said.by}`, 3, terminal);
+};
+
 const questionLines = ({ questions }: Answer, terminal: Terminal): string[] =>
   questions.length === 0
     ? []
@@ -92,16 +100,17 @@ const questionLines = ({ questions }: Answer, terminal: Terminal): string[] =>
  * Page one on a terminal, 30 lines at most: what stops the money, what became of the statement, the matters worst first, what nobody
  * knows and what to ask; what is left out is counted.
  */
-export const answerLines = (answer: Answer, terminal: Terminal): string[] => {
+export const answerLines = (answer: Answer, terminal: Terminal, priced: AnswerCost | null): string[] => {
   const { make, model, modelYear, identification } = answer.vehicle;
   return [
     terminal.style.strong(clip(`${modelYear} ${make} ${model}, ${identification}`, terminal.width)),
     ...paragraph(answerWords.lookedHeading, answerWords.looked(answer.looked), 2, terminal),
     ...stopLines(answer, terminal),
     ...paragraph(answerWords.claimsHeading, answerWords.claims(answer.claims), 2, terminal),
-    ...mattersBlock(answer, terminal),
+    // The cost takes lines of its own.
+    ...mattersBlock(answer, terminal, priced === null ? MATTERS : MATTERS - 1),
     ...unknownLines(answer, terminal),
-    ...paragraph(answerWords.costHeading, answerWords.noCost, 1, terminal),
+    ...costLines(answer, priced, terminal),
     ...questionLines(answer, terminal),
     ...wrap(answerWords.caution, terminal.width),
   ];

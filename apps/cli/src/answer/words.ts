@@ -28,7 +28,7 @@ export const answerWords = {
   unknownHeading: "What nobody knows",
   costHeading: "Cost to put right",
   questionsHeading: "Ask the dealer",
-  noCost: "not worked out here; it needs your own table of costs.",
+  noCost: "not worked out: name your own table with --costs FILE.",
   grave: (severity: Severity): string => HOW_GRAVE[severity],
   more: (count: number): string => `and ${count} more`,
   looked: ({ by, started, minutes, couldNot }: Answer["looked"]): string => {

@@ -8,6 +8,9 @@ export type Arguments = {
   /** Every line, and not page one alone. */
   readonly all: boolean;
   readonly html?: string;
+  /** File of a table of costs, and what is asked for the car in its currency. */
+  readonly costs?: string;
+  readonly asking?: string;
 };
 
 /**
@@ -23,6 +26,8 @@ export const readArguments = (args: readonly string[]): Arguments => {
       worklist: { type: "boolean", default: false },
       all: { type: "boolean", default: false },
       html: { type: "string" },
+      costs: { type: "string" },
+      asking: { type: "string" },
     },
     allowPositionals: true,
   });
@@ -31,5 +36,7 @@ export const readArguments = (args: readonly string[]): Arguments => {
   if (outputs.length > 1) throw new TypeError("Choose one of --json, --worklist, --all and --html.");
   if (positionals.length > 2 && (values.worklist || values.all || values.html !== undefined))
     throw new TypeError("--all, --html and --worklist are for two reports.");
+  if (values.costs !== undefined && (positionals.length > 2 || values.json || values.worklist || values.all))
+    throw new TypeError("--costs is for the answer on two reports, on the terminal or with --html.");
   return { files: positionals, ...values };
 };

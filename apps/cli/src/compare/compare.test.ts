@@ -75,6 +75,51 @@ test("the answer says what stops the money, what is wrong in its order, in whose
   expect(out.match(/^ {2}\d\. .+\?$/gm)).toHaveLength(5);
 });
 
+const costs = ["--costs", fixture("demo/cost-table.json")];
+
+test("the cost to put right stands beside the price, by matter, and says whose figures it is from", () => {
+  const { code, out } = said(compareCommand, [...pair, ...costs, "--asking", "31500"]);
+  expect(code).toBe(0);
+  const lines = out.split("\n");
+  expect(lines.length).toBeLessThanOrEqual(30);
+  const cost = out
+    .slice(out.indexOf("Cost to put right:"), out.indexOf("Ask the dealer:"))
+    .replaceAll(/\s+/g, " ");
+  expect(cost).toMatch(
+    /^Cost to put right: \$(\d\d),000 to \$(\d\d),000, likely \$(\d\d),000; asked for the car: \$31,500\. Largest: /,
+  );
+  expect(cost.match(/, about \$[\d,]+/g)).toHaveLength(3);
+  expect(cost).toContain("By “Invented prices of the demonstration”.");
+});
+
+test("where no price is known it is said, and without a table nothing is added up", () => {
+  const { out } = said(compareCommand, [...pair, ...costs], 300);
+  expect(out).toContain("; what is asked for the car was not said (--asking).");
+  expect(said(compareCommand, pair).out).toContain(
+    "Cost to put right: not worked out: name your own table with --costs FILE.",
+  );
+});
+
+test.each([
+  [["--asking", "31500"], /^--asking goes with --costs FILE/],
+  [[...costs, "--asking", "a lot"], /^--asking is an amount such as 31500, not a lot/],
+  [["--costs", tenMistakes], /It is no table of costs: \//],
+  [["--costs", "nowhere.json"], /nowhere\.json: The file cannot be read/],
+  [[...costs, "--json"], /^--costs is for the answer/],
+])("%j is refused, saying why", (args, why) => {
+  const { code, error, out } = said(compareCommand, [...pair, ...args]);
+  expect([code, out]).toEqual([2, ""]);
+  expect(error).toMatch(why);
+});
+
+test("the page has the cost too, with that of each matter", () => {
+  const page = join(folder, "priced.html");
+  expect(said(compareCommand, [...pair, ...costs, "--asking", "31500", "--html", page]).code).toBe(0);
+  const text = readFileSync(page, "utf8");
+  expect(text).toMatch(/\$\d\d,000 to \$\d\d,000, likely \$\d\d,000; asked for the car: \$31,500\./);
+  expect(text.match(/To put right: about \$/g)?.length).toBeGreaterThan(8);
+});
+
 test("the table says every outcome with its sign and word, and the totals", () => {
   const { out } = said(compareCommand, every);
   for (const outcome of Outcome.options) expect(out).toContain(`${outcomeSign[outcome]} ${outcome}`);
@@ -138,7 +183,9 @@ test.each([
 ])("wrong arguments %j are answered with the usage", (args) => {
   const { code, error } = said(compareCommand, args);
   expect(code).toBe(2);
-  expect(error).toMatch(/compare A\.json B\.json \[--all \| --json \| --html FILE \| --worklist\]/);
+  expect(error).toMatch(
+    /compare A\.json B\.json \[--all \| --json \| --html FILE \| --worklist\] \[--costs FILE/,
+  );
 });
 
 test("the page stands alone: no script, nothing fetched, every pressing entry on it", () => {

@@ -2,6 +2,7 @@ import { analyze } from "@evenhand/comparison/analyze";
 import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import type { Report } from "@evenhand/shared/report";
+import { readPricing } from "../costs/index.ts";
 import { problemLines, readReport } from "../read-report.ts";
 import { done, unusable } from "../shell.ts";
 import type { Shell } from "../shell.ts";
@@ -12,10 +13,20 @@ import { worklistLines } from "../worklist/index.ts";
 import { readArguments } from "./arguments.ts";
 import type { Arguments } from "./arguments.ts";
 
-const compareTwo = (a: Report, b: Report, { json, worklist, all, html }: Arguments, shell: Shell): number => {
+const compareTwo = (
+  a: Report,
+  b: Report,
+  { json, worklist, all, html, costs, asking }: Arguments,
+  shell: Shell,
+): number => {
+  const priced = readPricing(costs, asking);
+  if (!priced.ok) {
+    shell.error(priced.reason);
+    return unusable;
+  }
   const sheet = compileSheet(sheetVersion1);
   const comparison = analyze(a, b, sheet);
-  if (!json && !worklist) return present({ comparison, a, b, all, html }, shell);
+  if (!json && !worklist) return present({ comparison, a, b, all, html, pricing: priced.pricing }, shell);
   const lines = () => worklistLines(comparison.entries, a, b, sheet, shell.terminal);
   shell.out(json ? JSON.stringify(comparison) : lines().join("\n"));
   return done;

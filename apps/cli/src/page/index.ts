@@ -7,7 +7,7 @@ import { countedItem, needsSentence } from "../view/index.ts";
 import type { Row, SectionView, SideView, View } from "../view/index.ts";
 import { catalog } from "../words/catalog.ts";
 import { formatShare } from "../words/quantity.ts";
-import type { Answer } from "@evenhand/shared/page-one";
+import type { Answer, AnswerCost } from "@evenhand/shared/page-one";
 import { answerMarkup } from "../answer/page.ts";
 import { html, Markup } from "./html.ts";
 import { intervalPicture } from "./interval-picture.ts";
@@ -145,7 +145,7 @@ const links = (view: View): Markup =>
   </nav>`;
 
 /** One self-contained page: facing pages with a spine, no script, nothing fetched. */
-export const pageOf = (view: View, answer: Answer): string => {
+export const pageOf = (view: View, answer: Answer, priced: AnswerCost | null): string => {
   const { make, model, modelYear, identification } = view.comparison.vehicle;
   return html`<!doctype html>
     <html lang="en">
@@ -163,7 +163,7 @@ export const pageOf = (view: View, answer: Answer): string => {
           <h1>${modelYear} ${make} ${model}</h1>
           <p class="code">${identification}</p>
           ${reportLine("A", view.a, view.comparison.a.seal)}${reportLine("B", view.b, view.comparison.b.seal)}
-          ${answerMarkup(answer)} ${tally(view)}
+          ${answerMarkup(answer, priced)} ${tally(view)}
           <p class="caution">${catalog.caution}</p>
           ${links(view)}
           <h2 id="pressing">${catalog.mostPressing}</h2>

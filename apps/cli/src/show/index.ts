@@ -1,6 +1,7 @@
 import { parseArgs } from "node:util";
 import { Comparison } from "@evenhand/shared/comparison";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
+import { readPricing } from "../costs/index.ts";
 import { readJson } from "../read-json.ts";
 import { problemLines, readReport } from "../read-report.ts";
 import { unusable } from "../shell.ts";
@@ -19,7 +20,12 @@ const readComparison = (path: string): Comparison | string => {
 export const showCommand = (args: readonly string[], shell: Shell): number => {
   const { values, positionals } = parseArgs({
     args: [...args],
-    options: { html: { type: "string" }, all: { type: "boolean", default: false } },
+    options: {
+      html: { type: "string" },
+      all: { type: "boolean", default: false },
+      costs: { type: "string" },
+      asking: { type: "string" },
+    },
     allowPositionals: true,
   });
   const [comparisonPath, ...paths] = positionals;
@@ -34,5 +40,14 @@ export const showCommand = (args: readonly string[], shell: Shell): number => {
     if (read?.ok === false) shell.error(problemLines(read.path, read.problems, sheetVersion1).join("\n"));
   }
   if (typeof comparison === "string" || a?.ok !== true || b?.ok !== true) return unusable;
-  return present({ comparison, a: a.report, b: b.report, all: values.all, html: values.html }, shell);
+  const read = readPricing(values.costs, values.asking);
+  if (!read.ok) {
+    shell.error(read.reason);
+    return unusable;
+  }
+  const { pricing } = read;
+  return present(
+    { comparison, a: a.report, b: b.report, all: values.all, html: values.html, pricing },
+    shell,
+  );
 };

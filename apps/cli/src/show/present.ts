@@ -8,6 +8,7 @@ import { sentence as ruleSentence } from "@evenhand/handbook/sentence";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import type { Comparison } from "@evenhand/shared/comparison";
 import type { Report } from "@evenhand/shared/report";
+import { answerCost, type Pricing } from "../costs/index.ts";
 import { answerLines } from "../answer/terminal.ts";
 import { pageOf } from "../page/index.ts";
 import { done, unusable } from "../shell.ts";
@@ -25,6 +26,8 @@ export type Presented = {
   readonly all: boolean;
   /** File of the page; without one, the terminal. */
   readonly html: string | undefined;
+  /** What putting right is priced by; `null` where no table was named. */
+  readonly pricing: Pricing | null;
 };
 
 const answerOf = ({ comparison, a, b }: Presented) => {
@@ -36,7 +39,9 @@ const answerOf = ({ comparison, a, b }: Presented) => {
 export const present = (presented: Presented, shell: Shell): number => {
   const { comparison, a, b, all, html } = presented;
   if (html === undefined && !all) {
-    shell.out(answerLines(answerOf(presented), shell.terminal).join("\n"));
+    const page = answerOf(presented);
+    const priced = answerCost({ comparison, b, answer: page }, presented.pricing);
+    shell.out(answerLines(page, shell.terminal, priced).join("\n"));
     return done;
   }
   const view = viewOf({
@@ -55,7 +60,8 @@ export const present = (presented: Presented, shell: Shell): number => {
     return done;
   }
   try {
-    writeFileSync(html, pageOf(view, answerOf(presented)));
+    const page = answerOf(presented);
+    writeFileSync(html, pageOf(view, page, answerCost({ comparison, b, answer: page }, presented.pricing)));
   } catch (error) {
     shell.error(`The page cannot be written: ${error instanceof Error ? error.message : String(error)}`);
     return unusable;

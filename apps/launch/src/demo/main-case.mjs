@@ -15,6 +15,8 @@ async function fetchDocuments(address, { comparison: id, viewer }) {
     comparison: await get(`/comparisons/${id}/document`),
     a: await get(`/report-versions/${a}/document`),
     b: await get(`/report-versions/${b}/document`),
+    costs: (await get("/cost-table")).table,
+    asking: (await get(`/comparisons/${id}/cost`)).asking,
   };
 }
 
@@ -23,12 +25,14 @@ export async function printMainCase(address, mainCase) {
   const documents = await fetchDocuments(address, mainCase);
   const folder = mkdtempSync(join(tmpdir(), "evenhand-demo-"));
   try {
-    const files = ["comparison", "a", "b"].map((name) => {
+    const [costs, ...files] = ["costs", "comparison", "a", "b"].map((name) => {
       const file = join(folder, `${name}.json`);
       writeFileSync(file, JSON.stringify(documents[name]));
       return file;
     });
-    const code = await run(process.execPath, [cli, "show", ...files], { cwd: folder });
+    const asking = documents.asking === null ? [] : ["--asking", String(documents.asking.minor / 100)];
+    const pricing = documents.costs === null ? [] : ["--costs", costs, ...asking];
+    const code = await run(process.execPath, [cli, "show", ...files, ...pricing], { cwd: folder });
     if (code !== 0) throw new Error("The discrepancy report could not be shown; what was said stands above.");
   } finally {
     rmSync(folder, { recursive: true, force: true });
