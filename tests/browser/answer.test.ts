@@ -125,8 +125,20 @@ test("on the first screen of a phone: the claims struck through, the four figure
   expect(await struck.first().textContent()).toBe(answer.claims.line[0]?.words);
   expect(answer.claims.line.filter(({ became }) => became === "fell")).toHaveLength(await struck.count());
   await figures(small).getByText("$").first().waitFor();
+  // Nothing is cut off: what a phone leaves out is behind a press that says how much.
+  const clipped = await figures(small)
+    .locator("*")
+    .evaluateAll(
+      (all) => all.filter((one) => one.scrollHeight > one.clientHeight + 1 && one.clientHeight > 0).length,
+    );
+  expect(clipped).toBe(0);
+  const held = said.getByText(answer.claims.line.at(-1)?.words ?? "no such claim", { exact: true });
+  expect(await held.isVisible()).toBe(false);
+  await said.getByRole("button", { name: /^and \d+ more claims?$/ }).click();
+  await held.waitFor();
+  await said.getByRole("button", { name: "fewer claims" }).click();
   for (const shown of [
-    struck.first(),
+    struck.last(),
     figures(small),
     part(small, "What is wrong, worst first").getByRole("listitem").first(),
   ])

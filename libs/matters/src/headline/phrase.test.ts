@@ -49,7 +49,7 @@ describe("a line in a few words", () => {
 
   it("of what was not seen tells why, where the inspector said so", () => {
     const why: Answer = { kind: "not-seen", reason: "no-tool" };
-    expect(phrase(unseen(horn), works("yes"), why)).toBe("horn: no tool for it (stated: working)");
+    expect(phrase(unseen(horn), works("yes"), why)).toBe("horn: not seen (no tool for it) (stated: working)");
     expect(phrase(unseen(horn, { finding: { a: 0, b: null } }), works("yes"), null)).toBe(
       "horn: not seen (stated: working)",
     );

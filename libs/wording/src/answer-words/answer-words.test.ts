@@ -72,7 +72,7 @@ describe("an answer alone in a row", () => {
     const works = { kind: "working", value: "intermittent" } as const;
     expect([row(works), say(works)]).toEqual(["works now and then", "working now and then"]);
     const unseen = { kind: "not-seen", reason: "no-tool" } as const;
-    expect([row(unseen), say(unseen)]).toEqual(["not seen: no tool for it", "no tool for it"]);
+    expect([row(unseen), say(unseen)]).toEqual(["not seen: no tool for it", "not seen (no tool for it)"]);
     expect(row({ kind: "not-fitted" })).toBe("not fitted");
     const off = { kind: "presence", value: "absent" } as const;
     expect([row(off), row(off, "visit.battery-on-charger")]).toEqual(["absent", "off a charger"]);

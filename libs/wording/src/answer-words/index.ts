@@ -130,7 +130,9 @@ export const answerWords = (answer: Answer, context: AnswerContext, form: Answer
       return say("answer.not-fitted");
     case "not-seen": {
       const reason = say(`not-seen.${answer.reason}`);
-      return form === "row" ? say("answer.not-seen", { reason }) : reason;
+      if (form === "row") return say("answer.not-seen", { reason });
+      // "Torque boxes: unsafe" would say it of the boxes, and not of looking at them.
+      return reason.startsWith("not ") ? reason : say("said.not-seen", { reason });
     }
   }
 };

@@ -83,6 +83,7 @@ export const terms = defineMessages("term", {
   "not-seen.no-time": "no time",
   "answer.not-fitted": "not fitted",
   "answer.not-seen": "not seen: {reason}",
+  "said.not-seen": "not seen ({reason})",
   "answer.range": "{low}–{high}",
   "answer.readings.many": "{count, plural, one {# reading} other {# readings}}, {range}",
   "answer.faults.none": "no faults",

@@ -2,7 +2,6 @@ import type { ComparisonSeen } from "@evenhand/shared/http/comparisons";
 import type { Answer } from "@evenhand/shared/page-one";
 import { Button } from "@mantine/core";
 import { useMediaQuery } from "@mantine/hooks";
-import { IconPrinter } from "@tabler/icons-react";
 import { getRouteApi, Link } from "@tanstack/react-router";
 import { useCallback } from "react";
 import { useIntl } from "react-intl";
@@ -61,12 +60,7 @@ const Actions = ({ comparison, buys, choosing, onChoose }: ActionsProps) => {
   const t = useText();
   return (
     <>
-      <Button
-        className={styles.print}
-        variant="default"
-        leftSection={<IconPrinter size={18} aria-hidden="true" />}
-        onClick={() => globalThis.print()}
-      >
+      <Button className={styles.print} variant="default" onClick={() => globalThis.print()}>
         {t("comparison.print")}
       </Button>
       {buys && !choosing && (

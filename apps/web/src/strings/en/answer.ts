@@ -38,16 +38,21 @@ export const answer = {
   "answer.cost.asking": "Asked for the car: {price}.",
   "answer.cost.about": "about {amount}",
   "answer.cost.plain":
-    "From your own table, {table}, to two figures. Arithmetic on your figures, no valuation.",
-  "answer.next.cost": "{next} · about {amount}",
+    "From your own table of costs “{table}”, to two figures. Arithmetic on your figures, no valuation.",
+  "answer.next.cost": "{next} · about {amount} to put right",
+  "answer.next.cost.unknown": "{next} · could add about {amount}",
+  "answer.line.all": "{count, plural, one {and # more claim} other {and # more claims}}",
+  "answer.line.less": "fewer claims",
   "answer.line": "{by} says",
   "answer.lines.all": "All {count} lines of it in the list",
   "answer.figure.wrong": "Wrong",
+  "answer.figure.matters": "{count, plural, =0 {nothing found} one {# matter} other {# matters}}",
   "answer.figure.grave":
-    "{count, plural, =0 {none that stops the money or hurts} one {# stops the money or can hurt} other {# stop the money or can hurt}}",
+    "{count, plural, =0 {none that stops the money or can hurt somebody} one {# stops the money or can hurt somebody} other {# stop the money or can hurt somebody}}",
   "answer.figure.unknown": "Not known",
-  "answer.figure.places":
-    "{count, plural, =0 {nothing left out} one {# place nobody can speak for} other {# places nobody can speak for}}",
+  "answer.figure.places": "{count, plural, =0 {nothing left out} one {# place} other {# places}}",
+  "answer.figure.could-stop":
+    "{count, plural, =0 {{matters, plural, =0 {every place that counts was seen} one {in one matter} other {in # matters}}} one {# could stop the money} other {# could stop the money}}",
   "answer.figure.cost": "{low} to {high}",
   "answer.figure.cost.none": "not added up",
   "answer.figure.asking": "asked for the car: {price}",

@@ -5,7 +5,7 @@ export const comparison = {
   "comparison.view.items": "All lines ({count})",
   "comparison.view.whole": "The whole report",
   "comparison.view.checks": "Cross-checks ({count} broken)",
-  "comparison.against": "set against",
+  "comparison.against": "against",
   "comparison.sealed": "sealed",
   "comparison.started": "{kind}, {date}",
   "comparison.engine": "Worked out by engine {engine}",

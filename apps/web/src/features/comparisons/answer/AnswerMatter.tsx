@@ -2,6 +2,7 @@ import type { Money } from "@evenhand/shared/identifier";
 import type { AnsweredMatter, MatterLine } from "@evenhand/shared/page-one";
 import { useState } from "react";
 import { useIntl } from "react-intl";
+import { Severity } from "../../../entities/matter/Severity";
 import { useDuration } from "../../../entities/time/use-duration";
 import { capital } from "../../../entities/sheet/sheet-index";
 import { useText } from "../../../strings/text";
@@ -67,11 +68,15 @@ const QUOTED = 1;
 const Quotes = ({ notes, open }: Pick<AnsweredMatter, "notes"> & { readonly open: boolean }) =>
   (open ? notes : notes.slice(0, QUOTED)).map(({ place, words }) => (
     <blockquote key={words} className={styles.quote}>
-      {open && <span>{capital(place)}: </span>}“{words}”
+      “{words}” <cite>{place}</cite>
     </blockquote>
   ));
 
-const useNextWords = ({ next }: AnsweredMatter["matter"], likely: Money | undefined): string => {
+const useNextWords = (
+  { next }: AnsweredMatter["matter"],
+  likely: Money | undefined,
+  unknown: boolean,
+): string => {
   const t = useText();
   const intl = useIntl();
   const duration = useDuration();
@@ -81,20 +86,24 @@ const useNextWords = ({ next }: AnsweredMatter["matter"], likely: Money | undefi
       : t("answer.next.minutes", { next: next.words, time: duration(next.minutes) });
   return likely === undefined
     ? words
-    : t("answer.next.cost", { next: words, amount: moneyText(intl, likely) });
+    : t(unknown ? "answer.next.cost.unknown" : "answer.next.cost", {
+        next: words,
+        amount: moneyText(intl, likely),
+      });
 };
 
 interface FootProps extends Pick<Props, "one" | "likely"> {
+  readonly unknown: boolean;
   readonly open: boolean;
   readonly onToggle: () => void;
 }
 
-const Foot = ({ one: { matter }, likely, open, onToggle }: FootProps) => {
+const Foot = ({ one: { matter }, likely, unknown, open, onToggle }: FootProps) => {
   const t = useText();
   const shown = t(open ? "answer.lines.close" : "answer.lines", { count: matter.lines.length });
   return (
     <p className={styles.foot}>
-      <strong>{useNextWords(matter, likely)}</strong>
+      <strong>{useNextWords(matter, likely, unknown)}</strong>
       <button
         type="button"
         className={styles.opener}
@@ -110,7 +119,6 @@ const Foot = ({ one: { matter }, likely, open, onToggle }: FootProps) => {
 
 /** One matter: what is wrong, what was found, the inspector's own words, what to do; its lines one press behind. */
 export const AnswerMatter = (props: Props) => {
-  const t = useText();
   const [open, setOpen] = useState(false);
   const { one, number, likely, unknown = false } = props;
   const { severity, headline, found } = one.matter;
@@ -122,11 +130,11 @@ export const AnswerMatter = (props: Props) => {
       <div className={styles.body}>
         <div className={styles.head}>
           <h3>{headline}</h3>
-          <span className={styles.grave}>{t(unknown ? `at-stake.${severity}` : `severity.${severity}`)}</span>
+          <Severity severity={severity} unknown={unknown} />
         </div>
         <p className={styles.found}>{found}</p>
         {(open || !unknown) && <Quotes notes={one.notes} open={open} />}
-        <Foot one={one} likely={likely} open={open} onToggle={() => setOpen(!open)} />
+        <Foot one={one} likely={likely} unknown={unknown} open={open} onToggle={() => setOpen(!open)} />
         {open && <More {...props} />}
       </div>
     </li>

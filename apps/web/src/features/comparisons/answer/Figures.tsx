@@ -49,17 +49,18 @@ export const Figures = ({ answer, cost, step }: Props) => {
     ({ matter }) => matter.severity === "halt" || matter.severity === "danger",
   );
   const places = answer.unknown.reduce((sum, { matter }) => sum + matter.lines.length, 0);
+  const couldStop = answer.stops.filter(({ known }) => !known).length;
   return (
     <dl className={styles.figures}>
       <Figure
         name={t("answer.figure.wrong")}
-        value={String(answer.matters.length)}
+        value={t("answer.figure.matters", { count: answer.matters.length })}
         note={t("answer.figure.grave", { count: grave.length })}
       />
       <Figure
         name={t("answer.figure.unknown")}
-        value={String(answer.unknown.length)}
-        note={t("answer.figure.places", { count: places })}
+        value={t("answer.figure.places", { count: places })}
+        note={t("answer.figure.could-stop", { count: couldStop, matters: answer.unknown.length })}
       />
       <Figure name={t("answer.cost")} {...costFigure} />
       {step !== undefined && (
