@@ -5,6 +5,7 @@ import { Actor } from "../platform/auth/actor.ts";
 import type { Config } from "../platform/config/index.ts";
 import { SiteAddress } from "../platform/http/site-address.ts";
 import { Database } from "../platform/database/database.ts";
+import { findRow, IdRow } from "../platform/database/rows.ts";
 
 /** Stands for whoever runs the machine: nobody has an account yet who could invite. */
 const machine = "00000000-0000-7000-8000-000000000000";
@@ -19,7 +20,7 @@ export async function inviteOperator(config: Config, email: string): Promise<str
   const app = await createApp({ ...config, jobs: false });
   try {
     const database = app.get(Database);
-    const there = await database.findRow<{ id: string }>({
+    const there = await findRow(database, IdRow, {
       text: "SELECT id FROM organization WHERE kind = 'operator' ORDER BY id LIMIT 1",
     });
     const request = { name: "Operations", kind: "operator" as const, zone: "UTC" };

@@ -1,14 +1,20 @@
 import { Injectable } from "@nestjs/common";
 import type { MemberRole } from "@evenhand/shared/http/accounts";
+import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { hashPassword, passwordMatches } from "../../platform/auth/password.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
+import { BodyRow, findRow } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { accountJson } from "./accounts.queries.ts";
 import { Throttle } from "./throttle.ts";
+
+const HashOfAddress = z.object({ email: z.string(), password_hash: z.string() });
+
+const HashOfAccount = z.object({ id: z.string(), password_hash: z.string() });
 
 /** Addresses are compared without regard to case. */
 export const normalEmail = (email: string): string => email.trim().toLowerCase();
@@ -35,7 +41,7 @@ export class AccountsService {
   async authenticate(given: { email: string; password: string; address: string }): Promise<string> {
     const attempt = { email: normalEmail(given.email), address: given.address };
     await this.throttle.admit(attempt);
-    const row = await this.database.findRow<{ id: string; password_hash: string }>({
+    const row = await findRow(this.database, HashOfAccount, {
       text: "SELECT id, password_hash FROM account WHERE email = $1 AND closed_at IS NULL",
       values: [attempt.email],
     });
@@ -55,7 +61,7 @@ export class AccountsService {
     password: string,
     { address, at }: { address: string; at: string },
   ): Promise<void> {
-    const row = await this.database.findRow<{ email: string; password_hash: string }>({
+    const row = await findRow(this.database, HashOfAddress, {
       text: "SELECT email, password_hash FROM account WHERE id = $1 AND closed_at IS NULL",
       values: [account],
     });
@@ -73,7 +79,7 @@ export class AccountsService {
   }
 
   async describe(account: string): Promise<JsonText> {
-    const row = await this.database.findRow<{ body: string }>({
+    const row = await findRow(this.database, BodyRow, {
       name: "account",
       text: `SELECT ${accountJson}::text AS body FROM account WHERE account.id = $1`,
       values: [account],

@@ -1,20 +1,23 @@
 import { Injectable } from "@nestjs/common";
 import type { AccountClosure } from "@evenhand/shared/http/accounts";
+import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
+import { readRows } from "../../platform/database/rows.ts";
 import { ProblemError } from "../../platform/problems/problem-error.ts";
 import { AccountsService } from "./accounts.service.ts";
 import { MembersService } from "./members.service.ts";
 import { SessionsService } from "./sessions.service.ts";
 
-type Membership = {
-  organization: string;
-  name: string;
-  isAlone: boolean;
-  isOperator: boolean;
-  open: string[];
-};
+const Membership = z.object({
+  organization: z.string(),
+  name: z.string(),
+  isAlone: z.boolean(),
+  isOperator: z.boolean(),
+  open: z.array(z.string()),
+});
+type Membership = z.infer<typeof Membership>;
 
 /** What would be left without anybody, were the only member of an organization to go. `$1` account. */
 const membershipsOf = `SELECT o.id AS organization, o.name, o.kind = 'operator' AS "isOperator",
@@ -47,7 +50,7 @@ export class ClosureService {
     await this.accounts.confirm(actor.account, password, { address, at: "/password" });
     await this.database.transaction(async (tx) => {
       const { account } = actor;
-      const memberships = await tx.$queryRawUnsafe<Membership[]>(membershipsOf, account);
+      const memberships = await readRows(tx, Membership, { text: membershipsOf, values: [account] });
       for (const membership of memberships) await this.endMembership(tx, account, membership);
       await this.sessions.endAllOf(tx, account, null);
       await tx.apiToken.deleteMany({ where: { accountId: account } });

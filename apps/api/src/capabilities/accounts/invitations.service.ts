@@ -3,6 +3,7 @@ import { letter } from "@evenhand/wording/letter";
 import type { AcceptanceRequest, InvitationRequest } from "@evenhand/shared/http/accounts";
 import type { Created, PageQuery } from "@evenhand/shared/http/paging";
 import { mailedLink } from "@evenhand/shared/mailed-pages";
+import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { hashPassword } from "../../platform/auth/password.ts";
 import { hashSecret, newSecret } from "../../platform/auth/secret.ts";
@@ -12,6 +13,7 @@ import { Database, type Transaction } from "../../platform/database/database.ts"
 import { keepOpenWithin, oneAtATime } from "../../platform/database/bounds.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
+import { BodyRow, exists, findRow } from "../../platform/database/rows.ts";
 import { SiteAddress } from "../../platform/http/site-address.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { Outbox } from "../../platform/mail/outbox.ts";
@@ -19,6 +21,8 @@ import { found, notFound, ProblemError } from "../../platform/problems/problem-e
 import { AccountsService, normalEmail } from "./accounts.service.ts";
 import { invitationJson, openInvitations } from "./accounts.queries.ts";
 import { checkApart, checkInviter, isStillInvited } from "./inviters.ts";
+
+const AddressRow = z.object({ email: z.string() });
 
 const day = 24 * 60 * 60_000;
 const spent = () =>
@@ -82,7 +86,7 @@ export class InvitationsService {
   }
 
   async get(secret: string): Promise<JsonText> {
-    const row = await this.database.findRow<{ body: string }>({
+    const row = await findRow(this.database, BodyRow, {
       text: `SELECT ${invitationJson}::text AS body FROM invitation i JOIN organization o ON o.id = i.organization_id
              WHERE i.token_hash = $1 AND i.accepted_at IS NULL AND i.revoked_at IS NULL AND i.expires_at > $2`,
       values: [hashSecret(secret), this.clock.now()],
@@ -94,11 +98,11 @@ export class InvitationsService {
   /** The organization's invitations that still hold. */
   async list(actor: Actor, organization: string, query: PageQuery): Promise<JsonText> {
     if (!actor.isOperator && !actor.isAdmin(organization)) throw notFound("organization");
-    const there = await this.database.findRow({
+    const there = await exists(this.database, {
       text: "SELECT 1 FROM organization WHERE id = $1",
       values: [organization],
     });
-    found(there, "organization");
+    if (!there) throw notFound("organization");
     return readPage(this.database, {
       name: "invitation-list",
       text: openInvitations,
@@ -129,12 +133,13 @@ export class InvitationsService {
    */
   async accept(secret: string, given: AcceptanceRequest, address: string): Promise<Created> {
     const { email } = await this.find(secret);
-    const known = await this.database.findRow({
+    const known = await exists(this.database, {
       text: "SELECT 1 FROM account WHERE email = $1",
       values: [email],
     });
-    const account =
-      known === null ? null : await this.accounts.authenticate({ email, password: given.password, address });
+    const account = !known
+      ? null
+      : await this.accounts.authenticate({ email, password: given.password, address });
     const passwordHash = account === null ? await hashPassword(given.password) : "";
     return this.database.transaction(async (tx) => {
       const { organizationId, role, invitedBy } = await this.claim(tx, secret);
@@ -157,7 +162,7 @@ export class InvitationsService {
   }
 
   private async find(secret: string): Promise<{ email: string }> {
-    const row = await this.database.findRow<{ email: string }>({
+    const row = await findRow(this.database, AddressRow, {
       text: `SELECT email FROM invitation
              WHERE token_hash = $1 AND accepted_at IS NULL AND revoked_at IS NULL AND expires_at > $2`,
       values: [hashSecret(secret), this.clock.now()],

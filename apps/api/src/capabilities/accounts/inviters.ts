@@ -1,7 +1,9 @@
 import { mayBelong, type OrganizationKind } from "@evenhand/shared/access";
 import type { InvitationRequest } from "@evenhand/shared/http/accounts";
+import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
 import type { Transaction } from "../../platform/database/database.ts";
+import { findRow, run, sql } from "../../platform/database/rows.ts";
 import { ProblemError } from "../../platform/problems/problem-error.ts";
 
 type Invited = InvitationRequest & { readonly kind: OrganizationKind };
@@ -28,6 +30,9 @@ const isNew = `NOT EXISTS (SELECT 1 FROM membership m WHERE m.organization_id = 
   AND NOT EXISTS (SELECT 1 FROM inspection_order i WHERE o.id IN (i.buyer_id, i.inspector_id))
   AND NOT EXISTS (SELECT 1 FROM appointment a WHERE o.id IN (a.buyer_id, a.firm_id, a.dealer_id))`;
 
+const NewRow = z.object({ isNew: z.boolean() });
+const HoldsRow = z.object({ holds: z.boolean() });
+
 /**
  * Whoever runs the service invites the first person into a firm that is new, to administer it, and never one of their own. From
  * then on the firm's administrators invite: by an address of one's own one could read everything that is the firm's.
@@ -37,10 +42,10 @@ const isNew = `NOT EXISTS (SELECT 1 FROM membership m WHERE m.organization_id = 
 export async function checkInviter(tx: Transaction, actor: Actor, invited: Invited): Promise<void> {
   const { email, organization, kind, role } = invited;
   if (!actor.isOperator || actor.isAdmin(organization)) return;
-  const [firm] = await tx.$queryRawUnsafe<{ isNew: boolean }[]>(
-    `SELECT ${isNew} AS "isNew" FROM organization o WHERE o.id = $1::uuid`,
-    organization,
-  );
+  const firm = await findRow(tx, NewRow, {
+    text: `SELECT ${isNew} AS "isNew" FROM organization o WHERE o.id = $1::uuid`,
+    values: [organization],
+  });
   if (firm?.isNew !== true)
     throw new ProblemError(
       "not-permitted",
@@ -62,14 +67,13 @@ export async function isStillInvited(
   organization: string,
 ): Promise<boolean> {
   // Of two who come first at once, the second sees that somebody has come.
-  await tx.$queryRaw`SELECT id FROM organization WHERE id = ${organization}::uuid FOR NO KEY UPDATE`;
-  const [found] = await tx.$queryRawUnsafe<{ holds: boolean }[]>(
-    `SELECT o.kind = 'operator' OR (${isNew}) OR EXISTS (
+  await run(tx, sql`SELECT id FROM organization WHERE id = ${organization}::uuid FOR NO KEY UPDATE`);
+  const found = await findRow(tx, HoldsRow, {
+    text: `SELECT o.kind = 'operator' OR (${isNew}) OR EXISTS (
        SELECT 1 FROM membership m WHERE m.organization_id = o.id AND m.account_id = $2::uuid
      ) AS holds FROM organization o WHERE o.id = $1::uuid`,
-    organization,
-    invitedBy,
-  );
+    values: [organization, invitedBy],
+  });
   return found?.holds === true;
 }
 

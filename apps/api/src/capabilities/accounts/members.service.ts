@@ -4,6 +4,7 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { Actors } from "../../platform/auth/actors.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
+import { run, sql } from "../../platform/database/rows.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { CalendarsService } from "../calendars/index.ts";
 
@@ -68,7 +69,7 @@ export class MembersService {
 
 /** Two who lower or remove each other wait here, so that the second sees what the first has done. */
 async function lockMember(tx: Transaction, organization: string, account: string): Promise<MemberRole> {
-  await tx.$queryRaw`SELECT id FROM organization WHERE id = ${organization}::uuid FOR NO KEY UPDATE`;
+  await run(tx, sql`SELECT id FROM organization WHERE id = ${organization}::uuid FOR NO KEY UPDATE`);
   const member = await tx.membership.findFirst({
     where: { accountId: account, organizationId: organization },
     select: { role: true },

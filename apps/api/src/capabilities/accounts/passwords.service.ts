@@ -8,6 +8,7 @@ import { hashSecret, newSecret } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
+import { BodyRow, findRow, run, sql } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { SiteAddress } from "../../platform/http/site-address.ts";
 import { Jobs } from "../../platform/jobs/jobs.ts";
@@ -80,7 +81,7 @@ export class PasswordsService implements OnModuleInit {
 
   /** For whom the link is. Only who holds it may know. */
   async get(secret: string): Promise<JsonText> {
-    const row = await this.database.findRow<{ body: string }>({
+    const row = await findRow(this.database, BodyRow, {
       text: `SELECT json_build_object('email', a.email, 'expiresAt', instant(r.expires_at))::text AS body
              FROM password_reset r JOIN account a ON a.id = r.account_id
              WHERE r.token_hash = $1 AND r.used_at IS NULL AND r.expires_at > $2`,
@@ -114,7 +115,7 @@ export class PasswordsService implements OnModuleInit {
       const account = asked === null ? null : await this.accounts.findByEmail(tx, asked.email);
       if (asked === null || account === null) return;
       // Jobs of one account are done beside each other: the next one counts when this letter is written.
-      await tx.$queryRaw`SELECT id FROM account WHERE id = ${account.id}::uuid FOR UPDATE`;
+      await run(tx, sql`SELECT id FROM account WHERE id = ${account.id}::uuid FOR UPDATE`);
       const letters = await tx.passwordReset.count({
         where: { accountId: account.id, createdAt: { gt: new Date(now.getTime() - hour) } },
       });

@@ -9,6 +9,7 @@ import { oneAtATime } from "../../platform/database/bounds.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { pageStatement, readCursor, readPage } from "../../platform/database/page.ts";
+import { IdRow, readRows, sql } from "../../platform/database/rows.ts";
 import type { JsonText } from "../../platform/http/json-text.ts";
 import { notFound } from "../../platform/problems/problem-error.ts";
 import { sessionItem } from "./accounts.queries.ts";
@@ -22,11 +23,15 @@ const mostSessions = 50;
 /** Nobody is kept from signing in: what is more than may go on ends with those that were seen longest ago. */
 async function endLongestUnseen(tx: Transaction, account: string, now: Date): Promise<{ id: string }[]> {
   await oneAtATime(tx, "sessions", account);
-  return tx.$queryRaw<{ id: string }[]>`
+  return readRows(
+    tx,
+    IdRow,
+    sql`
     UPDATE session SET revoked_at = ${now} WHERE id IN (
       SELECT id FROM session WHERE account_id = ${account}::uuid AND revoked_at IS NULL AND expires_at > ${now}
       ORDER BY last_seen_at DESC, id DESC OFFSET ${mostSessions}
-    ) RETURNING id::text`;
+    ) RETURNING id::text`,
+  );
 }
 
 @Injectable()

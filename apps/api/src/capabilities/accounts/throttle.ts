@@ -1,8 +1,10 @@
 import { createHash } from "node:crypto";
 import { setTimeout as wait } from "node:timers/promises";
 import { Injectable } from "@nestjs/common";
+import { z } from "zod";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
+import { exists, findRow, readRows, run } from "../../platform/database/rows.ts";
 import { clientNetwork } from "../../platform/http/client-network.ts";
 import { ProblemError } from "../../platform/problems/problem-error.ts";
 
@@ -11,7 +13,7 @@ const day = 24 * 60 * minute;
 
 /** How often something may be done within a stretch of time. */
 type Limit = { readonly most: number; readonly within: number };
-type Counted = { kind: string; count: number; window_ends: Date };
+const Counted = z.object({ kind: z.string(), count: z.number(), window_ends: z.date() });
 type Attempt = { email: string; address: string };
 type Keys = Readonly<Record<"pair" | "network" | "name" | "known", Uint8Array<ArrayBuffer>>>;
 
@@ -71,7 +73,7 @@ export class Throttle {
     const now = this.clock.now();
     const { pair, network, name, known } = keysOf(attempt);
     const ends = new Date(now.getTime() + Throttle.window);
-    const counted = await this.database.rows<Counted>({
+    const counted = await readRows(this.database, Counted, {
       text: countAttempt,
       values: [pair, network, name, Throttle.pairLimit, Throttle.networkLimit, ends, now],
     });
@@ -87,7 +89,7 @@ export class Throttle {
   async succeeded(attempt: Attempt): Promise<void> {
     const now = this.clock.now();
     const { pair, network, name, known } = keysOf(attempt);
-    await this.database.rows({
+    await run(this.database, {
       text: `WITH done AS (DELETE FROM throttle WHERE key = $1),
         back AS (UPDATE throttle SET count = greatest(count - 1, 0) WHERE key IN ($2, $3))
         INSERT INTO throttle (key, count, window_ends) VALUES ($4, 0, $5)
@@ -99,19 +101,18 @@ export class Throttle {
   /** Counts one of something else that is bounded, and says whether it still may be done. */
   async allows(what: string, whose: string, { most, within }: Limit): Promise<boolean> {
     const now = this.clock.now();
-    const [counted] = await this.database.rows<Counted>({
+    const counted = await findRow(this.database, Counted, {
       text: `WITH ${oneMore("one", "$1::bytea", "").replaceAll("$6", "$2").replaceAll("$7", "$3")} SELECT * FROM one`,
       values: [keyOf(what, whose), new Date(now.getTime() + within), now],
     });
-    return counted !== undefined && counted.count <= most;
+    return counted !== null && counted.count <= most;
   }
 
   private async isKnown(key: Uint8Array, now: Date): Promise<boolean> {
-    const row = await this.database.findRow({
+    return exists(this.database, {
       text: "SELECT 1 FROM throttle WHERE key = $1 AND window_ends > $2",
       values: [key, now],
     });
-    return row !== null;
   }
 }
 

@@ -1,18 +1,21 @@
 import { Injectable } from "@nestjs/common";
 import type { AdmissionDecision, AdmissionQuery } from "@evenhand/shared/http/calendars";
 import type { CreatedDraft } from "@evenhand/shared/http/paging";
+import { z } from "zod";
 import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
+import { findRow, run, sql } from "../../platform/database/rows.ts";
 import type { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { admissionList } from "./admissions.queries.ts";
 
 const stateAfter = { admit: "admitted", refuse: "refused", suspend: "suspended" } as const;
 
-type Known = { kind: "firm" | "inspector"; revision: number };
+const Known = z.object({ kind: z.enum(["firm", "inspector"]), revision: z.number() });
+type Known = z.infer<typeof Known>;
 
 /**
  * Which firms and inspectors are let work. One who is suspended can neither be ordered, nor accept, nor begin. What is booked already
@@ -46,7 +49,7 @@ export class AdmissionsService {
    * @throws ProblemError `not-admitted`
    */
   async requireAdmitted(tx: Transaction, firm: string, inspector?: string): Promise<void> {
-    await tx.$queryRaw`SELECT id FROM organization WHERE id = ${firm}::uuid FOR KEY SHARE`;
+    await run(tx, sql`SELECT id FROM organization WHERE id = ${firm}::uuid FOR KEY SHARE`);
     const state = (await tx.firmAdmission.findUnique({ where: { organizationId: firm } }))?.state;
     if (state !== undefined && state !== "admitted")
       throw new ProblemError(
@@ -95,15 +98,23 @@ export class AdmissionsService {
   }
 }
 
-async function lock(tx: Transaction, id: string): Promise<Known | undefined> {
-  const [calendar] = await tx.$queryRaw<Known[]>`
+async function lock(tx: Transaction, id: string): Promise<Known | null> {
+  const calendar = await findRow(
+    tx,
+    Known,
+    sql`
     SELECT 'inspector' AS kind, admission_revision AS revision FROM inspector_calendar
-    WHERE id = ${id}::uuid FOR UPDATE`;
-  if (calendar !== undefined) return calendar;
-  await tx.$queryRaw`SELECT id FROM organization WHERE id = ${id}::uuid AND kind = 'inspector' FOR UPDATE`;
-  const [firm] = await tx.$queryRaw<Known[]>`
+    WHERE id = ${id}::uuid FOR UPDATE`,
+  );
+  if (calendar !== null) return calendar;
+  await run(tx, sql`SELECT id FROM organization WHERE id = ${id}::uuid AND kind = 'inspector' FOR UPDATE`);
+  const firm = await findRow(
+    tx,
+    Known,
+    sql`
     SELECT 'firm' AS kind, coalesce(f.revision, 0) AS revision FROM organization o
     LEFT JOIN firm_admission f ON f.organization_id = o.id
-    WHERE o.id = ${id}::uuid AND o.kind = 'inspector'`;
+    WHERE o.id = ${id}::uuid AND o.kind = 'inspector'`,
+  );
   return firm;
 }

@@ -1,26 +1,27 @@
 import type { Appointment } from "@evenhand/booking/appointment";
-import type { CancellationTerms } from "@evenhand/booking/cancellation-terms";
-import type { VisitCost } from "@evenhand/booking/visit-cost";
 import type { VisitPlan } from "@evenhand/booking/visit-plan";
-import type {
-  AppointmentActor,
-  AppointmentMove,
+import {
+  type AppointmentActor,
+  type AppointmentMove,
   AppointmentState,
   BriefItem,
-  CancellationCause,
+  type CancellationCause,
 } from "@evenhand/shared/booking";
+import { z } from "zod";
 import type { Transaction } from "../../platform/database/database.ts";
 import { Prisma } from "../../platform/database/generated/client.ts";
+import { findRow, run, sql } from "../../platform/database/rows.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
+import { Permission, Proposed, StoredCost, StoredPlan, StoredTerms } from "./stored.ts";
 
-export type StoredCar = {
-  vehicle: string;
-  order: string | null;
-  briefVersion: number;
-  brief: BriefItem[];
-  proposed: { items: BriefItem[]; at: number } | null;
-};
-export type Permission = { car: string; item: string; allowed: boolean };
+const StoredCar = z.object({
+  vehicle: z.string(),
+  order: z.string().nullable(),
+  briefVersion: z.number(),
+  brief: z.array(BriefItem),
+  proposed: Proposed.nullable(),
+});
+export type StoredCar = z.infer<typeof StoredCar>;
 
 /** An appointment as it is worked on: what the rules of booking know of it, and whom and what it concerns. */
 export type StoredAppointment = {
@@ -39,31 +40,32 @@ export type StoredAppointment = {
   readonly visit: Appointment;
 };
 
-type Row = {
-  id: string;
-  revision: number;
-  inspector_id: string;
-  firm_id: string;
-  site_id: string;
-  dealer_id: string;
-  buyer_id: string;
-  state: AppointmentState;
-  starts_at: Date;
-  ends_at: Date;
-  deadline: Date | null;
-  requested_at: Date | null;
-  cost: VisitCost;
-  terms: CancellationTerms;
-  plan: VisitPlan;
-  paid: boolean;
-  carried_share: number;
-  held_from_sale_until: Date | null;
-  sequence: number | null;
-  declared_at: Date | null;
-  permissions: Permission[];
-  cars: StoredCar[];
-  bays: string[];
-};
+const Row = z.object({
+  id: z.string(),
+  revision: z.number(),
+  inspector_id: z.string(),
+  firm_id: z.string(),
+  site_id: z.string(),
+  dealer_id: z.string(),
+  buyer_id: z.string(),
+  state: AppointmentState,
+  starts_at: z.date(),
+  ends_at: z.date(),
+  deadline: z.date().nullable(),
+  requested_at: z.date().nullable(),
+  cost: StoredCost,
+  terms: StoredTerms,
+  plan: StoredPlan,
+  paid: z.boolean(),
+  carried_share: z.number(),
+  held_from_sale_until: z.date().nullable(),
+  sequence: z.number().nullable(),
+  declared_at: z.date().nullable(),
+  permissions: z.array(Permission),
+  cars: z.array(StoredCar),
+  bays: z.array(z.string()),
+});
+type Row = z.infer<typeof Row>;
 
 const time = (at: Date | null): number | null => at?.getTime() ?? null;
 const date = (at: number | null): Date | null => (at === null ? null : new Date(at));
@@ -102,16 +104,23 @@ const toStored = (row: Row): StoredAppointment => ({
  * @returns undefined where it is not there
  */
 export async function findLocked(tx: Transaction, id: string): Promise<StoredAppointment | undefined> {
-  await tx.$queryRaw`SELECT c.id FROM inspector_calendar c
-    WHERE c.id = (SELECT a.inspector_id FROM appointment a WHERE a.id = ${id}::uuid) FOR UPDATE`;
-  await tx.$queryRaw`SELECT id FROM appointment WHERE id = ${id}::uuid FOR UPDATE`;
-  const [row] = await tx.$queryRaw<Row[]>`
+  await run(
+    tx,
+    sql`SELECT c.id FROM inspector_calendar c
+    WHERE c.id = (SELECT a.inspector_id FROM appointment a WHERE a.id = ${id}::uuid) FOR UPDATE`,
+  );
+  await run(tx, sql`SELECT id FROM appointment WHERE id = ${id}::uuid FOR UPDATE`);
+  const row = await findRow(
+    tx,
+    Row,
+    sql`
     SELECT a.*, (SELECT json_agg(json_build_object('vehicle', c.vehicle_id, 'order', c.order_id,
         'briefVersion', c.brief_version, 'brief', c.brief, 'proposed', c.proposed) ORDER BY c.place)
         FROM appointment_car c WHERE c.appointment_id = a.id) AS cars,
       ARRAY(SELECT b.bay_id::text FROM appointment_bay b WHERE b.appointment_id = a.id ORDER BY b.spell) AS bays
-    FROM appointment a WHERE a.id = ${id}::uuid`;
-  return row === undefined ? undefined : toStored(row);
+    FROM appointment a WHERE a.id = ${id}::uuid`,
+  );
+  return row === null ? undefined : toStored(row);
 }
 
 export const getLocked = async (tx: Transaction, id: string): Promise<StoredAppointment> =>

@@ -1,50 +1,49 @@
 import { type Appointment, openMoves } from "@evenhand/booking/appointment";
 import { LAST_CHANGE } from "@evenhand/booking/brief";
-import type { CancellationTerms } from "@evenhand/booking/cancellation-terms";
 import { cancellings } from "@evenhand/booking/cancellings";
 import { isBetween, PAYMENTS_SEEN, planFor, type Role } from "@evenhand/booking/parties";
-import type { VisitCost } from "@evenhand/booking/visit-cost";
-import type { VisitPlan } from "@evenhand/booking/visit-plan";
-import type { BriefItem } from "@evenhand/shared/booking";
-import type {
+import { BriefItem } from "@evenhand/shared/booking";
+import {
   AppointmentRow,
   AppointmentSeen,
   RoadClearance,
-  ShareOfWork,
+  type ShareOfWork,
 } from "@evenhand/shared/http/booking";
-import type { InterestSeen } from "@evenhand/shared/http/calendars";
+import { InterestSeen } from "@evenhand/shared/http/calendars";
+import { z } from "zod";
 import { costBody, instant, termsBody } from "./bodies.ts";
 import { planBody, totalsBody } from "./brief-items.ts";
+import { Proposed, StoredCost, StoredPlan, StoredTerms } from "./stored.ts";
 
 /** The row as the database gives it: everything, whoever asks. */
-export type Detail = AppointmentRow & {
-  visits: {
-    vehicle: string;
-    order: string | null;
-    statement: { id: string; version: number } | null;
-    version: number;
-    items: BriefItem[];
-    proposed: { items: BriefItem[]; at: number } | null;
-  }[];
-  bays: AppointmentSeen["bays"];
-  history: AppointmentSeen["history"];
-  payments: AppointmentSeen["payments"];
-  interests: InterestSeen[];
-  plan: VisitPlan;
-  travel: NonNullable<AppointmentSeen["travel"]>;
-  cost: VisitCost;
-  terms: CancellationTerms;
-  permissions: AppointmentSeen["permissions"];
-  road: RoadClearance | null;
-  settlement: AppointmentSeen["settlement"];
-  heldFromSaleUntil: string | null;
-  declaredAt: string | null;
-  requestedAt: string | null;
-  paid: boolean;
-  carriedShare: number;
-  sequence: number | null;
-  parties: { buyer: string; firm: string; dealer: string };
-};
+export const Detail = AppointmentRow.extend({
+  visits: z.array(
+    z.object({
+      vehicle: z.string(),
+      order: z.string().nullable(),
+      statement: z.object({ id: z.string(), version: z.number() }).nullable(),
+      version: z.number(),
+      items: z.array(BriefItem),
+      proposed: Proposed.nullable(),
+    }),
+  ),
+  ...AppointmentSeen.pick({ bays: true, history: true, payments: true, permissions: true, settlement: true })
+    .shape,
+  interests: z.array(InterestSeen),
+  plan: StoredPlan,
+  travel: AppointmentSeen.shape.travel.unwrap(),
+  cost: StoredCost,
+  terms: StoredTerms,
+  road: RoadClearance.nullable(),
+  heldFromSaleUntil: z.string().nullable(),
+  declaredAt: z.string().nullable(),
+  requestedAt: z.string().nullable(),
+  paid: z.boolean(),
+  carriedShare: z.number(),
+  sequence: z.number().nullable(),
+  parties: z.object({ buyer: z.string(), firm: z.string(), dealer: z.string() }),
+});
+export type Detail = z.infer<typeof Detail>;
 
 const time = (at: string | null): number | null => (at === null ? null : Date.parse(at));
 

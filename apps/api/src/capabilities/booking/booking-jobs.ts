@@ -2,6 +2,7 @@ import { Injectable, Logger, type OnModuleInit } from "@nestjs/common";
 import { Clock } from "../../platform/clock/index.ts";
 import { DEFAULT_APPOINTMENT_RULES } from "@evenhand/booking/appointment";
 import { Database } from "../../platform/database/database.ts";
+import { IdRow, readRows } from "../../platform/database/rows.ts";
 import { Jobs } from "../../platform/jobs/jobs.ts";
 import { DUE, MovesService } from "./moves.service.ts";
 
@@ -32,7 +33,7 @@ export class BookingJobs implements OnModuleInit {
   async sweep(): Promise<number> {
     const now = this.clock.now();
     const begun = new Date(now.getTime() - DEFAULT_APPOINTMENT_RULES.grace);
-    const rows = await this.database.rows<{ id: string }>({ text: due, values: [now, begun] });
+    const rows = await readRows(this.database, IdRow, { text: due, values: [now, begun] });
     for (const { id } of rows)
       await this.moves.lookAt(id).catch((error: unknown) => {
         this.logger.error(`the appointment ${id} is due and could not be looked at: ${String(error)}`);

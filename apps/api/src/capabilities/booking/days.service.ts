@@ -2,29 +2,37 @@ import { Injectable } from "@nestjs/common";
 import { dayRoute } from "@evenhand/booking/day-route";
 import { type Interval, intersect, normalize } from "@evenhand/booking/interval";
 import { instantOfLocal, localDays } from "@evenhand/booking/local-time";
-import type { Place, WeeklyHours } from "@evenhand/shared/booking";
-import type {
+import { Place } from "@evenhand/shared/booking";
+import {
   Closure,
-  DaysQuery,
+  type DaysQuery,
   EngagementSeen,
-  InspectorDays,
-  SiteDays,
+  type InspectorDays,
+  type SiteDays,
 } from "@evenhand/shared/http/calendars";
+import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
+import { findRow } from "../../platform/database/rows.ts";
 import { found } from "../../platform/problems/problem-error.ts";
-import { checkDates, LaidOutHours, readableZone, toStretch } from "../calendars/index.ts";
+import { checkDates, LaidOutHours, toStretch, zoneOfHours } from "../calendars/index.ts";
 import { liveStates } from "./world.queries.ts";
 
-type Engagement = Omit<EngagementSeen, "travelBefore" | "travelAfter">;
-type InspectorRow = { hours: WeeklyHours; base: Place; speed: number; engagements: Engagement[] };
-type SiteRow = {
-  hours: WeeklyHours;
-  place: Place;
-  closures: Closure[];
-  bays: { id: string; name: string; engagements: Engagement[] }[];
-};
+const Engagement = EngagementSeen.omit({ travelBefore: true, travelAfter: true });
+type Engagement = z.infer<typeof Engagement>;
+/** Hours may be anything that was stored; what cannot be laid out is told where it is. */
+const InspectorRow = z.object({
+  body: z.object({ hours: z.unknown(), base: Place, speed: z.number(), engagements: z.array(Engagement) }),
+});
+const SiteRow = z.object({
+  body: z.object({
+    hours: z.unknown(),
+    place: Place,
+    closures: z.array(Closure),
+    bays: z.array(z.object({ id: z.string(), name: z.string(), engagements: z.array(Engagement) })),
+  }),
+});
 
 const siteOf = (s: string) => `json_build_object('id', ${s}.id, 'name', ${s}.name,
   'place', json_build_object('latitude', ${s}.latitude, 'longitude', ${s}.longitude))`;
@@ -64,10 +72,12 @@ export class DaysService {
   async ofInspector(actor: Actor, id: string, { from, until }: DaysQuery): Promise<InspectorDays> {
     checkDates(from, until, this.clock.now().getTime());
     const organizations = actor.organizations("inspector");
-    const row = await this.read<InspectorRow>(inspectorTime, organizations, id, { from, until });
-    const { hours, base, speed, engagements } = found(row, "calendar");
+    const values = this.values(organizations, id, { from, until });
+    const row = await findRow(this.database, InspectorRow, { text: inspectorTime, values });
+    const { hours, base, speed, engagements } = found(row, "calendar").body;
     const routed = withTravel(engagements, base, speed);
-    const days = localDays(from, until, readableZone(hours.zone)).map(({ date, day }) => {
+    const zone = zoneOfHours(hours);
+    const days = localDays(from, until, zone).map(({ date, day }) => {
       return {
         date,
         day: toStretch(day),
@@ -77,21 +87,22 @@ export class DaysService {
         engagements: within(routed, day),
       };
     });
-    return { zone: hours.zone, days };
+    return { zone, days };
   }
 
   async ofSite(actor: Actor, id: string, { from, until }: DaysQuery): Promise<SiteDays> {
     checkDates(from, until, this.clock.now().getTime());
-    const row = await this.read<SiteRow>(siteTime, actor.organizations("dealer"), id, { from, until });
-    const { hours, place, closures, bays } = found(row, "site");
-    readableZone(hours.zone);
+    const values = this.values(actor.organizations("dealer"), id, { from, until });
+    const row = await findRow(this.database, SiteRow, { text: siteTime, values });
+    const { hours, place, closures, bays } = found(row, "site").body;
+    const zone = zoneOfHours(hours);
     const closed = normalize(
       closures.map((each) => ({
-        start: instantOfLocal(each.from, hours.zone),
-        end: instantOfLocal(each.until, hours.zone),
+        start: instantOfLocal(each.from, zone),
+        end: instantOfLocal(each.until, zone),
       })),
     );
-    const days = localDays(from, until, readableZone(hours.zone)).map(({ date, day }) => {
+    const days = localDays(from, until, zone).map(({ date, day }) => {
       return {
         date,
         day: toStretch(day),
@@ -105,27 +116,13 @@ export class DaysService {
         })),
       };
     });
-    return { zone: hours.zone, days };
+    return { zone, days };
   }
 
-  private async read<T>(
-    text: string,
-    organizations: string[],
-    id: string,
-    { from, until }: DaysQuery,
-  ): Promise<T | undefined> {
+  private values(organizations: string[], id: string, { from, until }: DaysQuery): unknown[] {
     const margin = 2 * 86_400_000;
-    const [row] = await this.database.rows<{ body: T }>({
-      text,
-      values: [
-        organizations,
-        id,
-        new Date(Date.parse(from) - margin),
-        new Date(Date.parse(until) + margin),
-        this.clock.now(),
-      ],
-    });
-    return row?.body;
+    const [begin, end] = [new Date(Date.parse(from) - margin), new Date(Date.parse(until) + margin)];
+    return [organizations, id, begin, end, this.clock.now()];
   }
 }
 

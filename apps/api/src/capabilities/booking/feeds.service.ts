@@ -1,6 +1,7 @@
 import { Injectable } from "@nestjs/common";
 import type { FeedCreated, FeedRequest } from "@evenhand/shared/http/calendars";
 import type { PageQuery } from "@evenhand/shared/http/paging";
+import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { hashSecret, newSecret } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
@@ -8,6 +9,7 @@ import { keepOpenWithin, oneAtATime } from "../../platform/database/bounds.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { pageStatement, readCursor, readPage } from "../../platform/database/page.ts";
+import { findRow, readRows } from "../../platform/database/rows.ts";
 import type { JsonText } from "../../platform/http/json-text.ts";
 import { found, notFound } from "../../platform/problems/problem-error.ts";
 import { feed, type VisitEvent } from "./visit-calendar.ts";
@@ -37,9 +39,20 @@ const feedEvents = `SELECT a.id, coalesce(a.sequence, 0) AS sequence, a.state, a
     AND (a.buyer_id = $1 OR a.firm_id = $1 OR (a.dealer_id = $1 AND a.declared_at IS NOT NULL))
   ORDER BY a.starts_at LIMIT 1000`;
 
-type Found = { name: string; organization: string; calendar: string | null };
-type Row = Pick<VisitEvent, "id" | "sequence" | "cars"> &
-  VisitEvent["site"] & { state: string; starts_at: Date; ends_at: Date };
+const Found = z.object({ name: z.string(), organization: z.string(), calendar: z.string().nullable() });
+const Row = z.object({
+  id: z.string(),
+  sequence: z.number(),
+  state: z.string(),
+  starts_at: z.date(),
+  ends_at: z.date(),
+  name: z.string(),
+  address: z.string(),
+  latitude: z.number(),
+  longitude: z.number(),
+  cars: z.array(z.string()),
+});
+type Row = z.infer<typeof Row>;
 
 const kept = 90 * 86_400_000;
 const tentative = new Set(["requested", "accepted"]);
@@ -106,12 +119,12 @@ export class FeedsService {
 
   async read(secret: string): Promise<string> {
     const now = this.clock.now();
-    const [known] = await this.database.rows<Found>({
+    const known = await findRow(this.database, Found, {
       text: feedBySecret,
       values: [Buffer.from(hashSecret(secret)), now],
     });
     const { name, organization, calendar } = found(known, "feed");
-    const rows = await this.database.rows<Row>({
+    const rows = await readRows(this.database, Row, {
       text: feedEvents,
       values: [organization, calendar, new Date(now.getTime() - kept)],
     });

@@ -5,16 +5,17 @@ import { greatCircleTravel } from "@evenhand/booking/travel";
 import type { VisitPlan } from "@evenhand/booking/visit-plan";
 import type { HoldRequest } from "@evenhand/shared/http/booking";
 import type { CreatedDraft } from "@evenhand/shared/http/paging";
+import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { CONFIG, type Config } from "../../platform/config/index.ts";
 import { oneAtATime } from "../../platform/database/bounds.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
-import { readerIn } from "../../platform/database/reader.ts";
 import { Jobs } from "../../platform/jobs/jobs.ts";
 import { ProblemError } from "../../platform/problems/problem-error.ts";
 import { toJson } from "../../platform/database/to-json.ts";
+import { findRow, IdRow, readRows, sql } from "../../platform/database/rows.ts";
 import { OpenCases } from "../cases/index.ts";
 import { writeHistory, writeTimes } from "./appointment-store.ts";
 import { requirePlan } from "./brief-items.ts";
@@ -25,6 +26,8 @@ import { RunOutHolds } from "./run-out-holds.ts";
 import { TermsService } from "./terms.service.ts";
 import { buyerOf, readCars, type VisitCar } from "./visit-cars.ts";
 import { readBarred } from "./world.ts";
+
+const LiveHold = z.object({ id: z.string(), cars: z.array(z.string()), deadline: z.date() });
 
 type FreeHour = Extract<CheckedHour, { kind: "free" }>;
 type Visit = { cars: readonly VisitCar[]; plan: VisitPlan; site: string; dealer: string };
@@ -49,10 +52,10 @@ export class HoldsService {
   async hold(actor: Actor, { vehicles, offer }: HoldRequest): Promise<CreatedDraft> {
     return this.database.transaction(async (tx) => {
       const now = this.clock.now().getTime();
-      const cars = await readCars(readerIn(tx), actor, vehicles);
+      const cars = await readCars(tx, actor, vehicles);
       const [{ site, dealer }] = cars;
       const plan = requirePlan(cars);
-      const barred = await readBarred(readerIn(tx), [dealer, ...actor.organizations("buyer")]);
+      const barred = await readBarred(tx, [dealer, ...actor.organizations("buyer")]);
       const ids = cars.map(({ id }) => id);
       const search: Search = { site, cars: ids, plan, barred, skills: [], currency: offer.total.currency };
       await this.keepWithinBounds(tx, buyerOf(actor), ids, now);
@@ -78,10 +81,14 @@ export class HoldsService {
   /** One who asks for many hours at once waits here, so that each sees what the one before has taken. */
   private async keepWithinBounds(tx: Transaction, buyer: string, cars: string[], now: number): Promise<void> {
     await oneAtATime(tx, "holds", buyer);
-    const rows = await tx.$queryRaw<{ id: string; cars: string[]; deadline: Date }[]>`
+    const rows = await readRows(
+      tx,
+      LiveHold,
+      sql`
       SELECT a.id, a.deadline, array_agg(c.vehicle_id::text) AS cars
       FROM appointment a JOIN appointment_car c ON c.appointment_id = a.id
-      WHERE a.buyer_id = ${buyer}::uuid AND a.state = 'held' AND a.deadline > ${new Date(now)} GROUP BY a.id`;
+      WHERE a.buyer_id = ${buyer}::uuid AND a.state = 'held' AND a.deadline > ${new Date(now)} GROUP BY a.id`,
+    );
     const open = rows.map(({ deadline, ...hold }) => ({ ...hold, until: deadline.getTime() }));
     const refusal = findHoldRefusal(open, cars, this.config.booking.holdsOfABuyer);
     if (refusal !== null) throw holdsOpen(refusal, now);
@@ -139,9 +146,13 @@ function holdsOpen({ code, hold }: HoldRefusal, now: number): ProblemError {
 }
 
 async function lockInspector(tx: Transaction, id: string): Promise<void> {
-  const [row] = await tx.$queryRaw<{ id: string }[]>`
-    SELECT id FROM inspector_calendar WHERE id = ${id}::uuid FOR UPDATE`;
-  if (row === undefined)
+  const row = await findRow(
+    tx,
+    IdRow,
+    sql`
+    SELECT id FROM inspector_calendar WHERE id = ${id}::uuid FOR UPDATE`,
+  );
+  if (row === null)
     throw new ProblemError("not-admitted", "This inspector takes no work here now; choose another offer.");
 }
 

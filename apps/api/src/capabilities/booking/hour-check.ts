@@ -3,7 +3,6 @@ import type { RefusedHour } from "@evenhand/booking/refused-hour";
 import { type VisitCost, visitCost } from "@evenhand/booking/visit-cost";
 import { Injectable } from "@nestjs/common";
 import type { Transaction } from "../../platform/database/database.ts";
-import { readerIn } from "../../platform/database/reader.ts";
 import { ProblemError } from "../../platform/problems/problem-error.ts";
 import { LaidOutHours } from "../calendars/index.ts";
 import type { Stay } from "./appointment-store.ts";
@@ -43,7 +42,7 @@ export class HourCheck {
     now: number,
   ): Promise<CheckedHour> {
     const horizon = { start: start - DAY, end: start + search.plan.length + DAY };
-    const world = await readWorld(readerIn(tx), { ...search, horizon, now });
+    const world = await readWorld(tx, { ...search, horizon, now });
     const [inspector] = world.inspectors;
     if (inspector === undefined)
       throw new ProblemError("not-admitted", "This inspector takes no work here now; choose another offer.");

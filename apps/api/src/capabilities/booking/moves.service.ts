@@ -14,6 +14,7 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
+import { exists } from "../../platform/database/rows.ts";
 import { AppointmentEffects } from "./appointment-effects.ts";
 import {
   findLocked,
@@ -147,11 +148,10 @@ export class MovesService {
   private async isDue(id: string): Promise<boolean> {
     const now = this.clock.now();
     const begun = new Date(now.getTime() - DEFAULT_APPOINTMENT_RULES.grace);
-    const rows = await this.database.rows({
+    return exists(this.database, {
       text: `SELECT id FROM appointment WHERE id = $3::uuid AND ${DUE}`,
       values: [now, begun, id],
     });
-    return rows.length > 0;
   }
 }
 

@@ -10,8 +10,7 @@ import type { Skill } from "@evenhand/shared/booking";
 import type { DayExplained, OfferingInspector, Offers } from "@evenhand/shared/http/booking";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
-import { type Reader, readerOn } from "../../platform/database/reader.ts";
-import { HoursUnreadable, LaidOutHours, toStretch } from "../calendars/index.ts";
+import { HoursUnreadable, LaidOutHours, toStretch, zoneOfHours } from "../calendars/index.ts";
 import { instant, offerBody, refusedBody } from "./bodies.ts";
 import { planBody } from "./brief-items.ts";
 import {
@@ -48,18 +47,15 @@ const cursorOf = ({ total, start, inspector }: OfferPosition): string =>
 @Injectable()
 export class OfferSearch {
   private readonly logger = new Logger("offers");
-  private readonly read: Reader;
   constructor(
-    database: Database,
+    private readonly database: Database,
     private readonly clock: Clock,
     private readonly laidOut: LaidOutHours,
-  ) {
-    this.read = readerOn(database);
-  }
+  ) {}
 
   async offers(search: Search, { horizon, limit, after }: Page): Promise<Offers> {
     const now = this.clock.now().getTime();
-    const world = await readWorld(this.read, { ...search, horizon, now });
+    const world = await readWorld(this.database, { ...search, horizon, now });
     const currency = search.currency ?? world.site.fees.currency;
     const request = toRequest(world, this.laidOut, { ...search, currency, horizon });
     const calendars = this.calendarsOf(world, world.inspectors, { now, horizon });
@@ -68,7 +64,7 @@ export class OfferSearch {
     const last = offers.at(-1);
     const named = world.inspectors.filter(({ id }) => offers.some(({ inspector }) => inspector === id));
     return {
-      zone: world.site.hours.zone,
+      zone: zoneOfHours(world.site.hours),
       site: siteBody(world),
       dealer: world.site.dealer,
       plan: planBody(search.plan),
@@ -83,13 +79,13 @@ export class OfferSearch {
 
   async explain(search: Search, day: Interval): Promise<DayExplained> {
     const now = this.clock.now().getTime();
-    const world = await readWorld(this.read, { ...search, horizon: day, now });
+    const world = await readWorld(this.database, { ...search, horizon: day, now });
     const currency = search.currency ?? world.site.fees.currency;
     const request = toRequest(world, this.laidOut, { ...search, currency, horizon: day });
     const near = nearest(world);
     const calendars = this.calendarsOf(world, near, { now, horizon: day });
     return {
-      zone: world.site.hours.zone,
+      zone: zoneOfHours(world.site.hours),
       day: toStretch(day),
       hours: explainDay(request, calendars, { now, day }).map(({ start, offeredBy, site, inspectors }) => ({
         start: instant(start),
@@ -123,7 +119,7 @@ export class OfferSearch {
 
   private async describe(world: World, named: WorldInspector[], now: number): Promise<OfferingInspector[]> {
     const ids = named.map(({ id }) => id);
-    const visits = await readVisits(this.read, ids, now);
+    const visits = await readVisits(this.database, ids, now);
     return named.map(({ id, name, firm, skills, interests }) => ({
       id,
       name,

@@ -2,7 +2,6 @@ import { Injectable } from "@nestjs/common";
 import type { OfferPosition } from "@evenhand/booking/free-hours";
 import { localDay } from "@evenhand/booking/local-time";
 import { briefOf } from "@evenhand/booking/visit-brief";
-import type { VisitPlan } from "@evenhand/booking/visit-plan";
 import type {
   BriefRequest,
   BriefSeen,
@@ -16,24 +15,26 @@ import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
-import { readerIn, readerOn } from "../../platform/database/reader.ts";
+import { findRow, run, sql } from "../../platform/database/rows.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { checkDates, checkDay, dateIn, readableZone } from "../calendars/index.ts";
 import { OpenCases } from "../cases/index.ts";
 import { briefBody, checkChosen, requirePlan, visitSheet } from "./brief-items.ts";
 import { OfferSearch, type Search } from "./offer-search.ts";
+import { StoredPlan } from "./stored.ts";
 import { buyerOf, readBriefedCars, readCars } from "./visit-cars.ts";
 import { readBarred } from "./world.ts";
 
 const DAY = 86_400_000;
-type Moving = {
-  site: string;
-  inspector: string;
-  plan: VisitPlan;
-  currency: string;
-  zone: string | null;
-  cars: string[];
-};
+const Moving = z.object({
+  site: z.string(),
+  inspector: z.string(),
+  plan: StoredPlan,
+  currency: z.string(),
+  zone: z.string().nullable(),
+  cars: z.array(z.string()),
+});
+const ZoneRow = z.object({ zone: z.string().nullable() });
 /** `$1` organizations, `$2` the appointment. */
 const movingVisit = `SELECT a.site_id AS site, a.inspector_id AS inspector, a.plan, a.cost->>'currency' AS currency,
     s.hours->>'zone' AS zone, ARRAY(SELECT c.vehicle_id FROM appointment_car c WHERE c.appointment_id = a.id ORDER BY c.place) AS cars
@@ -71,8 +72,7 @@ export class OffersService {
   ) {}
 
   async brief(actor: Actor, vehicle: string): Promise<BriefSeen> {
-    const read = readerOn(this.database);
-    const [car] = await readBriefedCars(read, actor, [vehicle]);
+    const [car] = await readBriefedCars(this.database, actor, [vehicle]);
     const { form, depth, items, briefRevision } = found(car, "car");
     const chosen = items.filter(({ core }) => !core).map(({ item }) => item);
     return briefBody(vehicle, briefRevision, briefOf(visitSheet, form, depth, chosen));
@@ -86,8 +86,8 @@ export class OffersService {
   ): Promise<BriefSeen> {
     return this.database.transaction(async (tx) => {
       const buyer = buyerOf(actor);
-      await tx.$executeRaw`SELECT pg_advisory_xact_lock(hashtextextended(${`brief ${vehicle} ${buyer}`}, 0))`;
-      const [car] = await readBriefedCars(readerIn(tx), actor, [vehicle]);
+      await run(tx, sql`SELECT pg_advisory_xact_lock(hashtextextended(${`brief ${vehicle} ${buyer}`}, 0))`);
+      const [car] = await readBriefedCars(tx, actor, [vehicle]);
       const { form, briefRevision } = found(car, "car");
       checkRevision(briefRevision, meant);
       checkChosen(form, items);
@@ -125,18 +125,17 @@ export class OffersService {
     query: Omit<DayQuery, "date">,
   ): Promise<{ search: Search; zone: string }> {
     if (query.moving !== undefined) return this.prepareMoving(actor, query.moving, query);
-    const read = readerOn(this.database);
-    const cars = await readCars(read, actor, [vehicle, ...(query.with ?? [])]);
+    const cars = await readCars(this.database, actor, [vehicle, ...(query.with ?? [])]);
     const [{ dealer, site }] = cars;
-    const [row] = await read<{ zone: string | null }>(
-      "SELECT hours->>'zone' AS zone FROM site WHERE id = $1",
-      [site],
-    );
+    const row = await findRow(this.database, ZoneRow, {
+      text: "SELECT hours->>'zone' AS zone FROM site WHERE id = $1",
+      values: [site],
+    });
     const search: Search = {
       site,
       cars: cars.map(({ id }) => id),
       plan: requirePlan(cars),
-      barred: await readBarred(read, [dealer, ...actor.organizations("buyer")]),
+      barred: await readBarred(this.database, [dealer, ...actor.organizations("buyer")]),
       skills: query.skills ?? [],
       currency: query.currency,
       inspector: query.inspector,
@@ -150,7 +149,7 @@ export class OffersService {
     moving: string,
     { skills = [] }: Pick<DayQuery, "skills">,
   ): Promise<{ search: Search; zone: string }> {
-    const row = await this.database.findRow<Moving>({
+    const row = await findRow(this.database, Moving, {
       text: movingVisit,
       values: [actor.organizations("buyer"), moving],
     });

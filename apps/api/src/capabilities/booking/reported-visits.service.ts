@@ -2,6 +2,7 @@ import { Injectable } from "@nestjs/common";
 import { openMoves } from "@evenhand/booking/appointment";
 import { Clock } from "../../platform/clock/index.ts";
 import type { Transaction } from "../../platform/database/database.ts";
+import { findRow, IdRow, sql } from "../../platform/database/rows.ts";
 import { getLocked } from "./appointment-store.ts";
 import { allSealed, MovesService } from "./moves.service.ts";
 
@@ -20,11 +21,15 @@ export class ReportedVisits {
    * @returns the visit, or `null` where none is confirmed or under way
    */
   async hold(tx: Transaction, order: string): Promise<string | null> {
-    const [visit] = await tx.$queryRaw<{ id: string }[]>`
+    const visit = await findRow(
+      tx,
+      IdRow,
+      sql`
       SELECT a.id FROM appointment_car c JOIN appointment a ON a.id = c.appointment_id
       WHERE c.order_id = ${order}::uuid AND a.state IN ('confirmed', 'under-way')
-      ORDER BY a.state = 'under-way' DESC, a.starts_at, a.id LIMIT 1`;
-    if (visit === undefined) return null;
+      ORDER BY a.state = 'under-way' DESC, a.starts_at, a.id LIMIT 1`,
+    );
+    if (visit === null) return null;
     await getLocked(tx, visit.id);
     return visit.id;
   }

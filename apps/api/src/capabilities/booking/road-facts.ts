@@ -4,7 +4,9 @@ import { Finding } from "@evenhand/shared/finding";
 import type { RoadClearance } from "@evenhand/shared/http/booking";
 import { Vehicle } from "@evenhand/shared/report";
 import { readableHeader } from "@evenhand/sheet/readable-header";
+import { z } from "zod";
 import type { Transaction } from "../../platform/database/database.ts";
+import { findRow, sql } from "../../platform/database/rows.ts";
 import type { StoredAppointment } from "./appointment-store.ts";
 import { visitSheet } from "./brief-items.ts";
 
@@ -43,21 +45,29 @@ const paper = (given: RoadClearance["insurance"]) =>
 const wordsOfDoubt = (draft: GateReport | undefined): string[] =>
   draft === undefined ? [] : [...new Set(roadDoubts(draft, visitSheet).map(({ words }) => words))];
 
+const DraftRow = z.object({
+  header: z.record(z.string(), z.unknown()),
+  vehicle: Vehicle,
+  bodies: z.array(Finding),
+});
+
 /** The inspection as far as it is written; a part of its header that cannot be read is left out, as while it is filled in. */
 async function readDraft(tx: Transaction, order: string): Promise<GateReport | undefined> {
-  const [row] = await tx.$queryRaw<
-    { header: Record<string, unknown>; vehicle: unknown; bodies: unknown[] }[]
-  >`
+  const row = await findRow(
+    tx,
+    DraftRow,
+    sql`
     SELECT r.header, v.document AS vehicle,
       (SELECT COALESCE(json_agg(f.body ORDER BY f.item, f.position), '[]') FROM report_finding f
         WHERE f.report_id = r.id AND f.body IS NOT NULL) AS bodies
-    FROM report r JOIN vehicle v ON v.id = r.vehicle_id WHERE r.order_id = ${order}::uuid`;
-  if (row === undefined) return undefined;
+    FROM report r JOIN vehicle v ON v.id = r.vehicle_id WHERE r.order_id = ${order}::uuid`,
+  );
+  if (row === null) return undefined;
   const { visit, scales } = readableHeader(row.header).header;
   return {
     visit,
     scales,
-    vehicle: Vehicle.parse(row.vehicle),
-    findings: row.bodies.map((body) => Finding.parse(body)),
+    vehicle: row.vehicle,
+    findings: row.bodies,
   };
 }

@@ -1,6 +1,8 @@
 import { Injectable } from "@nestjs/common";
+import { z } from "zod";
 import type { Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
+import { readRows, sql } from "../../platform/database/rows.ts";
 import { writeHistory } from "./appointment-store.ts";
 
 export type Concerned = {
@@ -9,7 +11,7 @@ export type Concerned = {
   readonly cars: readonly string[];
 };
 
-type Ended = { id: string; revision: number; starts_at: Date; ends_at: Date };
+const Ended = z.object({ id: z.string(), revision: z.number(), starts_at: z.date(), ends_at: z.date() });
 
 /** Ends holds whose ten minutes are over, where somebody else wants the time: a constraint cannot know the hour. */
 @Injectable()
@@ -17,7 +19,10 @@ export class RunOutHolds {
   constructor(private readonly ids: Ids) {}
 
   async end(tx: Transaction, { inspector, site, cars }: Concerned, now: number): Promise<void> {
-    const ended = await tx.$queryRaw<Ended[]>`
+    const ended = await readRows(
+      tx,
+      Ended,
+      sql`
       UPDATE appointment a SET state = 'expired', deadline = NULL, revision = revision + 1
       WHERE a.id IN (
         SELECT h.id FROM appointment h WHERE h.state = 'held' AND h.deadline <= ${new Date(now)}
@@ -25,7 +30,8 @@ export class RunOutHolds {
             SELECT 1 FROM appointment_car c WHERE c.appointment_id = h.id AND c.vehicle_id = ANY(${[...cars]}::uuid[])))
         ORDER BY h.id FOR UPDATE SKIP LOCKED)
         AND a.state = 'held'
-      RETURNING a.id, a.revision, a.starts_at, a.ends_at`;
+      RETURNING a.id, a.revision, a.starts_at, a.ends_at`,
+    );
     for (const { id, revision, starts_at, ends_at } of ended)
       await writeHistory(tx, {
         id: this.ids.next(),

@@ -1,10 +1,11 @@
 import { briefOf } from "@evenhand/booking/visit-brief";
 import type { BriefItem } from "@evenhand/shared/booking";
 import { Vehicle } from "@evenhand/shared/report";
-import type { Depth } from "@evenhand/shared/sheet";
+import { Depth } from "@evenhand/shared/sheet";
+import { z } from "zod";
 import { maySeeVehicle } from "../../platform/access/row-access.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
-import type { Reader } from "../../platform/database/reader.ts";
+import { readRows, type Source } from "../../platform/database/rows.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { siteOfVehicle } from "../sites/index.ts";
 import { visitSheet } from "./brief-items.ts";
@@ -22,16 +23,16 @@ export type VisitCar = {
   readonly briefRevision: number;
 };
 
-type Row = {
-  id: string;
-  dealer: string;
-  site: string | null;
-  listed: boolean;
-  document: unknown;
-  chosen: string[] | null;
-  depth: Depth | null;
-  revision: number | null;
-};
+const Row = z.object({
+  id: z.string(),
+  dealer: z.string(),
+  site: z.string().nullable(),
+  listed: z.boolean(),
+  document: Vehicle,
+  chosen: z.array(z.string()).nullable(),
+  depth: Depth.nullable(),
+  revision: z.number().nullable(),
+});
 
 /** `$1` organizations, `$2` cars, `$3` the buyer. */
 const carsOf = `
@@ -47,11 +48,14 @@ export type BriefedCar = Omit<VisitCar, "site"> & { readonly site: string | null
 
 /** @throws ProblemError `not-found` where a car is not there for the buyer */
 export async function readBriefedCars(
-  read: Reader,
+  source: Source,
   actor: Actor,
   vehicles: readonly string[],
 ): Promise<BriefedCar[]> {
-  const rows = await read<Row>(carsOf, [actor.organizations(), vehicles, buyerOf(actor)]);
+  const rows = await readRows(source, Row, {
+    text: carsOf,
+    values: [actor.organizations(), vehicles, buyerOf(actor)],
+  });
   return vehicles.map((id) => {
     const {
       document,
@@ -63,7 +67,7 @@ export async function readBriefedCars(
       rows.find((each) => each.id === id),
       "car",
     );
-    const { form, modelYear, make, model } = Vehicle.parse(document);
+    const { form, modelYear, make, model } = document;
     const name = `${modelYear} ${make} ${model}`;
     const { depth, items } = briefOf(visitSheet, form, wanted ?? "half-day", chosen ?? []);
     return { ...row, name, form, depth, items, briefRevision: revision ?? 0 };
@@ -72,11 +76,11 @@ export async function readBriefedCars(
 
 /** The cars of one visit: at one site, listed. @throws ProblemError where they are not */
 export async function readCars(
-  read: Reader,
+  source: Source,
   actor: Actor,
   vehicles: readonly string[],
 ): Promise<[VisitCar, ...VisitCar[]]> {
-  const cars = (await readBriefedCars(read, actor, [...new Set(vehicles)])).map(placed);
+  const cars = (await readBriefedCars(source, actor, [...new Set(vehicles)])).map(placed);
   const [first, ...rest] = cars;
   if (first === undefined) throw new RangeError("a visit has at least one car");
   const elsewhere = rest.filter(({ site }) => site !== first.site);

@@ -75,5 +75,5 @@ export const barredFirms = `SELECT DISTINCT o.id FROM membership of_firm
   JOIN membership other ON other.account_id = of_firm.account_id AND other.organization_id = ANY($1::uuid[])`;
 
 /** Visits done since `$2` by the inspectors in `$1`. */
-export const visitsDone = `SELECT inspector_id AS inspector, dealer_id AS dealer, ${ms("starts_at")} AS at
+export const visitsDone = `SELECT inspector_id AS inspector, dealer_id AS dealer, ${ms("starts_at")}::float8 AS at
   FROM appointment WHERE inspector_id = ANY($1::uuid[]) AND state = 'reported' AND starts_at > $2::timestamptz`;

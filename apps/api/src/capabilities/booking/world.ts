@@ -9,53 +9,69 @@ import { type Interval, normalize } from "@evenhand/booking/interval";
 import { instantOfLocal } from "@evenhand/booking/local-time";
 import { greatCircleTravel } from "@evenhand/booking/travel";
 import type { VisitPlan } from "@evenhand/booking/visit-plan";
-import type { CarDealing, Place, Skill, WeeklyHours } from "@evenhand/shared/booking";
+import { CarDealing, Place, Skill } from "@evenhand/shared/booking";
 import type { ShareOfWork } from "@evenhand/shared/http/booking";
-import type { Closure, InspectorFees, InterestSeen, SiteFees } from "@evenhand/shared/http/calendars";
-import type { Named } from "@evenhand/shared/http/paging";
-import type { Reader } from "../../platform/database/reader.ts";
+import { Closure, InspectorFees, InterestSeen, SiteFees } from "@evenhand/shared/http/calendars";
+import { Named } from "@evenhand/shared/http/paging";
+import { z } from "zod";
+import { IdRow, readRows, type Source } from "../../platform/database/rows.ts";
 import { found } from "../../platform/problems/problem-error.ts";
-import type { LaidOutHours } from "../calendars/index.ts";
+import { type LaidOutHours, zoneOfHours } from "../calendars/index.ts";
 import { barredFirms, visitsDone, worldAt } from "./world.queries.ts";
 
 const MINUTE = 60_000;
 
-export type WorldSite = {
-  id: string;
-  name: string;
-  address: string;
-  place: Place;
-  hours: WeeklyHours;
-  closures: Closure[];
-  fees: SiteFees;
-  dealer: Named;
-};
+/** Hours may be anything that was stored: one inspector's that cannot be laid out take nobody else's away. */
+const StoredHours = z.unknown();
+
+const WorldSite = z.object({
+  id: z.string(),
+  name: z.string(),
+  address: z.string(),
+  place: Place,
+  hours: StoredHours,
+  closures: z.array(Closure),
+  fees: SiteFees,
+  dealer: Named,
+});
 /** Start and end in epoch milliseconds, latitude and longitude in degrees. */
 type JobAsNumbers = readonly [start: number, end: number, latitude: number, longitude: number];
-export type WorldInspector = {
-  id: string;
-  name: string;
-  firm: Named;
-  hours: WeeklyHours;
-  base: Place;
-  radius: number;
-  speed: number;
-  notice: number;
-  skills: Skill[];
-  fees: InspectorFees;
-  engagements: JobAsNumbers[];
-  interests: InterestSeen[];
-  dealings: { car: string; dealing: CarDealing }[];
-};
-type CarTime = { id: string; engagements: (Interval & { needsCold: boolean; warms: boolean })[] };
-export type World = {
-  site: WorldSite;
-  bays: { id: string; taken: Interval[] }[];
-  cars: CarTime[];
-  inspectors: WorldInspector[];
-};
-
-type WorldRow = { place: Omit<World, "inspectors"> | null; inspector: WorldInspector | null };
+const isJob = (job: unknown): job is JobAsNumbers =>
+  Array.isArray(job) && job.length === 4 && job.every((each) => typeof each === "number");
+/** Looked at in place: a page of hours reads the jobs of everybody, many thousands of them. */
+const Jobs = z.custom<readonly JobAsNumbers[]>(
+  (jobs) => Array.isArray(jobs) && jobs.every(isJob),
+  "jobs of four numbers each",
+);
+const WorldInspector = z.object({
+  id: z.string(),
+  name: z.string(),
+  firm: Named,
+  hours: StoredHours,
+  base: Place,
+  radius: z.number(),
+  speed: z.number(),
+  notice: z.number(),
+  skills: z.array(Skill),
+  fees: InspectorFees,
+  engagements: Jobs,
+  interests: z.array(InterestSeen),
+  dealings: z.array(z.object({ car: z.string(), dealing: CarDealing })),
+});
+export type WorldInspector = z.infer<typeof WorldInspector>;
+const Taken = z.object({ start: z.number(), end: z.number() });
+const WorldPlace = z.object({
+  site: WorldSite,
+  bays: z.array(z.object({ id: z.string(), taken: z.array(Taken) })),
+  cars: z.array(
+    z.object({
+      id: z.string(),
+      engagements: z.array(Taken.extend({ needsCold: z.boolean(), warms: z.boolean() })),
+    }),
+  ),
+});
+const WorldRow = z.object({ place: WorldPlace.nullable(), inspector: WorldInspector.nullable() });
+export type World = z.infer<typeof WorldPlace> & { inspectors: WorldInspector[] };
 
 export type WorldQuestion = {
   readonly site: string;
@@ -71,25 +87,19 @@ export type WorldQuestion = {
 /** Before and after the horizon: for a night's soak, and for jobs that travel has to reckon with. */
 const MARGIN = 48 * 60 * MINUTE;
 
-export async function readWorld(read: Reader, question: WorldQuestion): Promise<World> {
+export async function readWorld(source: Source, question: WorldQuestion): Promise<World> {
   const { site, cars, horizon, now, moving, inspector, barred } = question;
-  const rows = await read<WorldRow>(worldAt, [
-    site,
-    new Date(horizon.start - MARGIN),
-    new Date(horizon.end + MARGIN),
-    new Date(now),
-    cars,
-    moving ?? null,
-    inspector ?? null,
-    barred,
-  ]);
+  const { start, end } = { start: new Date(horizon.start - MARGIN), end: new Date(horizon.end + MARGIN) };
+  const values = [site, start, end, new Date(now), cars, moving ?? null, inspector ?? null, barred];
+  const rows = await readRows(source, WorldRow, { text: worldAt, values });
   const place = found(rows.find((row) => row.place !== null)?.place ?? undefined, "site");
   return { ...place, inspectors: rows.flatMap((row) => row.inspector ?? []) };
 }
 
 /** Inspection firms that share people with the dealer or the buyer: never offered. */
-export async function readBarred(read: Reader, organizations: readonly string[]): Promise<string[]> {
-  return (await read<{ id: string }>(barredFirms, [organizations])).map(({ id }) => id).toSorted();
+export async function readBarred(source: Source, organizations: readonly string[]): Promise<string[]> {
+  const rows = await readRows(source, IdRow, { text: barredFirms, values: [organizations] });
+  return rows.map(({ id }) => id).toSorted();
 }
 
 export type Wanted = {
@@ -106,9 +116,10 @@ export function toRequest(world: World, laidOut: LaidOutHours, wanted: Wanted): 
   const horizon = { start: wanted.horizon.start - MARGIN, end: wanted.horizon.end + MARGIN };
   // First: a zone that is none is found here.
   const open = laidOut.open(site.hours, horizon);
+  const zone = zoneOfHours(site.hours);
   const closures = site.closures.map(({ from, until }) => ({
-    start: instantOfLocal(from, site.hours.zone),
-    end: instantOfLocal(until, site.hours.zone),
+    start: instantOfLocal(from, zone),
+    end: instantOfLocal(until, zone),
   }));
   return {
     plan,
@@ -162,21 +173,20 @@ export function toCalendar(
   };
 }
 
+const VisitDone = z.object({ inspector: z.string(), dealer: z.string(), at: z.number() });
+
 /** Visits done within the year, by inspector. */
 export async function readVisits(
-  read: Reader,
+  source: Source,
   inspectors: readonly string[],
   now: number,
 ): Promise<Map<string, PastVisit[]>> {
   const since = new Date(now - INDEPENDENCE_YEAR);
-  const rows = await read<{ inspector: string; dealer: string; at: unknown }>(visitsDone, [
-    inspectors,
-    since,
-  ]);
+  const rows = await readRows(source, VisitDone, { text: visitsDone, values: [inspectors, since] });
   const visits = new Map<string, PastVisit[]>();
   for (const { inspector, dealer, at } of rows) {
     const own = visits.get(inspector) ?? [];
-    own.push({ dealer, at: Number(at) });
+    own.push({ dealer, at });
     visits.set(inspector, own);
   }
   return visits;

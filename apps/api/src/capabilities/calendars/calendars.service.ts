@@ -8,16 +8,20 @@ import type {
   HoursTrial,
 } from "@evenhand/shared/http/calendars";
 import type { CreatedDraft, PageQuery } from "@evenhand/shared/http/paging";
+import { z } from "zod";
 import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
+import { findRow, RevisedBodyRow, sql } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { calendarDetail, calendarList } from "./calendars.queries.ts";
 import { checkDates, checkHours, layOutInTurns } from "./hours.ts";
+
+const LockedCalendar = z.object({ organizationId: z.string(), revision: z.number() });
 
 /** The columns of what an inspector says of their time. */
 const columnsOf = ({ hours, base, radius, speed, notice, fees, skills, name, account }: CalendarChange) => ({
@@ -55,7 +59,7 @@ export class CalendarsService {
   }
 
   async get(actor: Actor, id: string): Promise<JsonText> {
-    const row = await this.database.findRow<{ body: string; revision: number }>({
+    const row = await findRow(this.database, RevisedBodyRow, {
       name: "calendar",
       text: calendarDetail,
       values: [actor.organizations("inspector"), actor.isOperator, id],
@@ -122,9 +126,13 @@ export class CalendarsService {
     actor: Actor,
     id: string,
   ): Promise<{ organizationId: string; revision: number }> {
-    const [calendar] = await tx.$queryRaw<{ organizationId: string; revision: number }[]>`
+    const calendar = await findRow(
+      tx,
+      LockedCalendar,
+      sql`
       SELECT organization_id AS "organizationId", revision FROM inspector_calendar
-      WHERE id = ${id}::uuid AND organization_id = ANY(${actor.organizations("inspector")}::uuid[]) FOR UPDATE`;
+      WHERE id = ${id}::uuid AND organization_id = ANY(${actor.organizations("inspector")}::uuid[]) FOR UPDATE`,
+    );
     return found(calendar, "calendar");
   }
 

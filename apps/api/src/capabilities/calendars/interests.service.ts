@@ -1,12 +1,16 @@
 import { Injectable } from "@nestjs/common";
 import type { DealingRequest, InterestEnd, InterestRequest } from "@evenhand/shared/http/calendars";
 import type { Created } from "@evenhand/shared/http/paging";
+import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
+import { findRow, sql } from "../../platform/database/rows.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { CalendarsService } from "./calendars.service.ts";
+
+const SinceRow = z.object({ since: z.date() });
 
 /** What ties inspectors and their firms to dealers and to cars, as they declare it. Nothing declared is ever taken back. */
 @Injectable()
@@ -27,9 +31,13 @@ export class InterestsService {
 
   async end(actor: Actor, id: string, { endedAt }: InterestEnd): Promise<Created> {
     return this.database.transaction(async (tx) => {
-      const [row] = await tx.$queryRaw<{ since: Date }[]>`
+      const row = await findRow(
+        tx,
+        SinceRow,
+        sql`
         SELECT i.since FROM inspector_interest i JOIN inspector_calendar c ON c.id = i.calendar_id
-        WHERE i.id = ${id}::uuid AND c.organization_id = ANY(${actor.organizations("inspector")}::uuid[]) FOR UPDATE OF i`;
+        WHERE i.id = ${id}::uuid AND c.organization_id = ANY(${actor.organizations("inspector")}::uuid[]) FOR UPDATE OF i`,
+      );
       if (new Date(endedAt) < found(row, "interest").since)
         throw new ProblemError("invalid-fields", "An interest does not end before it began.", {
           problems: [{ at: "/endedAt", reason: "not before it began" }],

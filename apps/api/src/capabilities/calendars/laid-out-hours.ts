@@ -2,9 +2,10 @@ import { Injectable } from "@nestjs/common";
 import { daylight } from "@evenhand/booking/daylight";
 import { type Interval, intersect, normalize } from "@evenhand/booking/interval";
 import { layOutHours, layOutRule } from "@evenhand/booking/recurrence";
-import type { Place, WeeklyHours } from "@evenhand/shared/booking";
+import type { Place } from "@evenhand/shared/booking";
 import { Zone } from "@evenhand/shared/zone";
 import { LRUCache } from "lru-cache";
+import { z } from "zod";
 import { ProblemError } from "../../platform/problems/problem-error.ts";
 
 const DAY = 86_400_000;
@@ -27,7 +28,7 @@ export class HoursUnreadable extends ProblemError {
 }
 
 /**
- * The zone of stored hours.
+ * A zone as it is stored.
  *
  * @throws HoursUnreadable where it is none
  */
@@ -36,6 +37,21 @@ export function readableZone(stored: unknown): string {
   if (!parsed.success) throw new HoursUnreadable(parsed.error);
   return parsed.data;
 }
+
+const Zoned = z.object({ zone: z.unknown() });
+
+/** The zone of hours as they are stored. @throws HoursUnreadable where there is none */
+export const zoneOfHours = (stored: unknown): string => readableZone(Zoned.safeParse(stored).data?.zone);
+
+const StoredRule = z.object({
+  opens: z.string(),
+  closes: z.string(),
+  rrule: z.string().nullable(),
+  rdates: z.array(z.string()),
+  exdates: z.array(z.string()),
+});
+/** Hours as far as they can be laid out at all; whether each rule can is seen when it is. */
+const StoredHours = z.object({ zone: Zone, open: z.array(StoredRule), away: z.array(StoredRule) });
 
 /**
  * Recurrences and daylight laid out, kept by what they were laid out from: the same hours give the same stretches, so nothing
@@ -52,14 +68,17 @@ export class LaidOutHours {
   });
 
   /** @throws HoursUnreadable where what is stored cannot be laid out, as all of these do */
-  open(hours: WeeklyHours, horizon: Interval): Interval[] {
-    return this.keep(`h ${JSON.stringify(hours)}`, horizon, (long) => layOutHours(hours, long));
+  open(stored: unknown, horizon: Interval): Interval[] {
+    return this.keep(`h ${JSON.stringify(stored)}`, horizon, (long) =>
+      layOutHours(StoredHours.parse(stored), long),
+    );
   }
 
-  away(hours: WeeklyHours, horizon: Interval): Interval[] {
-    const layOut = (long: Interval) =>
-      normalize(hours.away.flatMap((rule) => layOutRule(rule, hours.zone, long)));
-    return this.keep(`a ${JSON.stringify(hours)}`, horizon, layOut);
+  away(stored: unknown, horizon: Interval): Interval[] {
+    return this.keep(`a ${JSON.stringify(stored)}`, horizon, (long) => {
+      const { away, zone } = StoredHours.parse(stored);
+      return normalize(away.flatMap((rule) => layOutRule(rule, zone, long)));
+    });
   }
 
   daylight(place: Place, horizon: Interval): Interval[] {

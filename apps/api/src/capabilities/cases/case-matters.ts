@@ -1,27 +1,22 @@
-import {
-  caseMatters,
-  releasedCaseMatters,
-  type ReleasedEntry,
-  type ReleasedOf,
-} from "@evenhand/case/case-matters";
+import { caseMatters, releasedCaseMatters } from "@evenhand/case/case-matters";
 import { openMatters } from "@evenhand/matters/open-matters";
 import type { CaseMatter, CaseParts, CaseParty } from "@evenhand/shared/http/cases";
 import type { Matter } from "@evenhand/shared/matter";
-import type { Acknowledgement } from "@evenhand/shared/summary";
 import type { Actor } from "../../platform/auth/actor.ts";
 import type { Database } from "../../platform/database/database.ts";
+import { findRow } from "../../platform/database/rows.ts";
 import { found } from "../../platform/problems/problem-error.ts";
 import type { ComparisonsService } from "../comparisons/index.ts";
 import { mattersSettled, releasedOfCase } from "./case-matters.queries.ts";
+import { ReleasedRow, SettledRow } from "./rows.ts";
 
 export type MatterSources = { readonly database: Database; readonly comparisons: ComparisonsService };
 type Seen = { readonly id: string; readonly by: CaseParty; readonly parts: CaseParts };
-type Settled = { answerHash: string | null; released: ReleasedEntry[]; answers: Acknowledgement[] | null };
 
 /** Matters answered for: those of the summary's open ones, where several were answered for together each of them. */
 const answeredFor = (
   matters: readonly Matter[],
-  answers: readonly Acknowledgement[],
+  answers: readonly { readonly matter: string }[],
 ): ReadonlySet<string> => {
   const given = new Set(answers.map(({ matter }) => matter));
   return new Set(openMatters(matters).flatMap(({ id, matters: of }) => (given.has(id) ? of : [])));
@@ -34,7 +29,7 @@ async function ofAnswer(
   // The statement that names them asks whether they may be read.
   const read = parts.inspections.find(({ comparison }) => comparison !== null)?.comparison;
   if (read == null) return [];
-  const row = await database.findRow<{ body: Settled }>({
+  const row = await findRow(database, SettledRow, {
     name: "case-matters-settled",
     text: mattersSettled,
     values: [read],
@@ -46,7 +41,7 @@ async function ofAnswer(
 }
 
 async function ofReleased({ database }: MatterSources, actor: Actor, id: string): Promise<CaseMatter[]> {
-  const row = await database.findRow<{ body: ReleasedOf[] }>({
+  const row = await findRow(database, ReleasedRow, {
     name: "case-released-matters",
     text: releasedOfCase,
     values: [actor.organizations(), actor.organizations("dealer"), id],

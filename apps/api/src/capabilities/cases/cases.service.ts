@@ -1,8 +1,7 @@
 import { Injectable } from "@nestjs/common";
-import { type CaseFacts, caseOf } from "@evenhand/case/case-of";
+import { caseOf } from "@evenhand/case/case-of";
 import {
   type CaseHome,
-  type CaseParts,
   CaseParty,
   type CaseRow,
   type CaseSeen,
@@ -13,15 +12,14 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
 import { readCursor } from "../../platform/database/page.ts";
+import { findRow } from "../../platform/database/rows.ts";
 import { notFound } from "../../platform/problems/problem-error.ts";
 import { ComparisonsService } from "../comparisons/index.ts";
 import { mattersOf } from "./case-matters.ts";
 import { caseDetails, caseHomes } from "./cases.queries.ts";
 import { operatorDesk } from "./desk.queries.ts";
 import { pageOf } from "./home-page.ts";
-
-type StoredRow = Omit<CaseRow, "standing"> & { facts: CaseFacts };
-type StoredHome = { open: number; items: { open: boolean; row: StoredRow }[] };
+import { DeskRow, HomeRow, SeenRow, type StoredRow } from "./rows.ts";
 
 const toRow = ({ facts, ...row }: StoredRow): CaseRow => ({ ...row, standing: caseOf(facts) });
 
@@ -46,7 +44,7 @@ export class CasesService {
 
   async get(actor: Actor, id: string): Promise<CaseSeen> {
     for (const by of partiesOf(actor)) {
-      const found = await this.database.findRow<{ body: { row: StoredRow; parts: CaseParts } }>({
+      const found = await findRow(this.database, SeenRow, {
         name: `case-${by}`,
         text: caseDetails[by],
         values: [actor.organizations(), actor.organizations(by), id],
@@ -68,7 +66,7 @@ export class CasesService {
 
   private async homeAs(actor: Actor, by: CaseParty, query: PageQuery) {
     const all = actor.organizations();
-    const found = await this.database.findRow<{ body: StoredHome }>({
+    const found = await findRow(this.database, HomeRow, {
       name: `case-home-${by}`,
       text: caseHomes[by],
       values: [all, actor.organizations(by), readCursor(query), query.limit, query.after === undefined],
@@ -78,7 +76,7 @@ export class CasesService {
   }
 
   private async desk(): Promise<OperatorDesk | null> {
-    const found = await this.database.findRow<{ body: OperatorDesk }>({
+    const found = await findRow(this.database, DeskRow, {
       name: "operator-desk",
       text: operatorDesk,
       values: [this.clock.now()],

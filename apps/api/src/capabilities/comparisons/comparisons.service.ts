@@ -1,6 +1,7 @@
 import { Injectable } from "@nestjs/common";
 import type { ComparisonQuery, ComparisonRequest } from "@evenhand/shared/http/comparisons";
 import type { Created } from "@evenhand/shared/http/paging";
+import { z } from "zod";
 import { maySeeVehicle, maySeeVersion, mustBeBlind } from "../../platform/access/row-access.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { sha256Hex } from "../../platform/auth/secret.ts";
@@ -9,6 +10,7 @@ import { Database, type Transaction } from "../../platform/database/database.ts"
 import { Ids } from "../../platform/database/ids.ts";
 import { KeptDocuments } from "../../platform/database/kept-documents.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
+import { BodyRow, DocumentRow, findRow } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { analyzeVersions, engine } from "./analysis.ts";
@@ -21,6 +23,9 @@ import {
   comparisonHashes,
   comparisonList,
 } from "./comparisons.queries.ts";
+
+const CountRow = z.object({ count: z.number() });
+const Hashes = z.object({ hash: z.string(), answerHash: z.string().nullable() });
 
 const countedAtOnce = 20;
 
@@ -44,7 +49,7 @@ export class ComparisonsService {
   }
 
   async get(actor: Actor, id: string): Promise<JsonText> {
-    const row = await this.database.findRow<{ body: string }>({
+    const row = await findRow(this.database, BodyRow, {
       name: "comparison",
       text: comparisonDetail,
       values: [actor.organizations(), id],
@@ -125,7 +130,7 @@ export class ComparisonsService {
   }
 
   private async hashes(actor: Actor, id: string): Promise<{ hash: string; answerHash: string | null }> {
-    const row = await this.database.findRow<{ hash: string; answerHash: string | null }>({
+    const row = await findRow(this.database, Hashes, {
       name: "comparison-hashes",
       text: comparisonHashes,
       values: [actor.organizations(), id, actor.account, this.clock.now()],
@@ -138,7 +143,7 @@ export class ComparisonsService {
   }
 
   private async loadDocument(id: string): Promise<Uint8Array> {
-    const row = await this.database.findRow<{ document: Uint8Array }>({
+    const row = await findRow(this.database, DocumentRow, {
       text: comparisonDocument,
       values: [id],
     });
@@ -149,10 +154,8 @@ export class ComparisonsService {
     const readable = `SELECT count(*)::int AS count FROM report_version rv JOIN vehicle v ON v.id = rv.vehicle_id
       WHERE v.id = $2::uuid AND rv.id = ANY($3::uuid[]) AND ${maySeeVehicle("v")} AND ${maySeeVersion("rv", "v")}
         AND NOT ${mustBeBlind("v.id")}`;
-    const [row] = await tx.$queryRawUnsafe<{ count: number }[]>(readable, actor.organizations(), vehicle, [
-      a,
-      b,
-    ]);
+    const values = [actor.organizations(), vehicle, [a, b]];
+    const row = await findRow(tx, CountRow, { text: readable, values });
     return row?.count === new Set([a, b]).size;
   }
 }

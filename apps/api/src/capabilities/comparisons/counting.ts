@@ -1,12 +1,20 @@
+import { z } from "zod";
 import type { Transaction } from "../../platform/database/database.ts";
+import { readRows, sql } from "../../platform/database/rows.ts";
 import { countHeldUp } from "./analysis.ts";
 import { readComparison } from "./ordered-comparison.ts";
 
+const Uncounted = z.object({ id: z.string(), document: z.instanceof(Uint8Array) });
+
 /** Counts comparisons made before counts were kept. Two at once count the same, and the second finds nothing left to do. */
 export async function countStored(tx: Transaction, comparisons: readonly string[]): Promise<void> {
-  const rows = await tx.$queryRaw<{ id: string; document: Uint8Array }[]>`
+  const rows = await readRows(
+    tx,
+    Uncounted,
+    sql`
     SELECT id, document FROM comparison WHERE id = ANY(${comparisons}::uuid[]) AND held_up_counts IS NULL
-    ORDER BY id FOR UPDATE`;
+    ORDER BY id FOR UPDATE`,
+  );
   for (const { id, document } of rows) {
     const heldUpCounts = countHeldUp(readComparison(document));
     await tx.comparison.update({ where: { id }, data: { heldUpCounts }, select: { id: true } });

@@ -1,28 +1,32 @@
 import { Comparison } from "@evenhand/shared/comparison";
 import { Answer } from "@evenhand/shared/page-one";
 import { Report } from "@evenhand/shared/report";
+import { z } from "zod";
 import { mustBeBlind } from "../../platform/access/row-access.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import type { Transaction } from "../../platform/database/database.ts";
+import { findRow, sql } from "../../platform/database/rows.ts";
 import { found } from "../../platform/problems/problem-error.ts";
 import { answerOf } from "./analysis.ts";
 
-type VersionFacts = { id: string; report: string; version: number; seal: string };
-type Row = {
-  id: string;
-  vehicleId: string;
-  dealerId: string;
-  buyerId: string;
-  inspectorId: string;
-  engine: string;
-  hash: string;
-  document: Uint8Array;
-  answer: Uint8Array | null;
-  aDocument: Uint8Array;
-  bDocument: Uint8Array;
-  statement: VersionFacts;
-  inspection: VersionFacts;
-};
+const Bytes = z.instanceof(Uint8Array);
+const VersionFacts = z.object({ id: z.string(), report: z.string(), version: z.number(), seal: z.string() });
+const Row = z.object({
+  id: z.string(),
+  vehicleId: z.string(),
+  dealerId: z.string(),
+  buyerId: z.string(),
+  inspectorId: z.string(),
+  engine: z.string(),
+  hash: z.string(),
+  document: Bytes,
+  answer: Bytes.nullable(),
+  aDocument: Bytes,
+  bDocument: Bytes,
+  statement: VersionFacts,
+  inspection: VersionFacts,
+});
+type Row = z.infer<typeof Row>;
 
 /** A comparison with an inspection that the person's organization ordered, and all that it was made from. */
 export type OrderedComparison = Omit<Row, "document" | "answer" | "aDocument" | "bDocument"> & {
@@ -69,14 +73,18 @@ async function fillAnswer(tx: Transaction, id: string, made: Made): Promise<Uint
   return data.answer;
 }
 
-type Unanswered = { answer: Uint8Array | null; document: Uint8Array; a: Uint8Array; b: Uint8Array };
+const Unanswered = z.object({ answer: Bytes.nullable(), document: Bytes, a: Bytes, b: Bytes });
 
 /** The stored answer's bytes, made and kept now where the comparison is from before there were any. */
 export async function readAnswer(tx: Transaction, id: string): Promise<Uint8Array> {
-  const [row] = await tx.$queryRaw<Unanswered[]>`
+  const row = await findRow(
+    tx,
+    Unanswered,
+    sql`
     SELECT c.answer, c.document, a.document AS a, b.document AS b FROM comparison c
       JOIN report_version a ON a.id = c.a_id JOIN report_version b ON b.id = c.b_id
-    WHERE c.id = ${id}::uuid FOR UPDATE OF c`;
+    WHERE c.id = ${id}::uuid FOR UPDATE OF c`,
+  );
   const { answer, document, a, b } = found(row, "comparison");
   if (answer !== null) return answer;
   const [first, second] = [readStored(a, isReport), readStored(b, isReport)];
@@ -92,8 +100,9 @@ export const readOrdered = (tx: Transaction, actor: Actor, id: string): Promise<
   read(tx, actor, id, ordered);
 
 async function read(tx: Transaction, actor: Actor, id: string, text: string): Promise<OrderedComparison> {
-  const rows = await tx.$queryRawUnsafe<Row[]>(text, actor.organizations(), actor.organizations("buyer"), id);
-  const { document, answer, aDocument, bDocument, ...facts } = found(rows[0], "comparison");
+  const values = [actor.organizations(), actor.organizations("buyer"), id];
+  const row = await findRow(tx, Row, { text, values });
+  const { document, answer, aDocument, bDocument, ...facts } = found(row, "comparison");
   const comparison = readComparison(document);
   const [a, b] = [readStored(aDocument, isReport), readStored(bDocument, isReport)];
   const stored = answer ?? (await fillAnswer(tx, id, { comparison, a, b }));

@@ -2,14 +2,15 @@ import { Injectable } from "@nestjs/common";
 import { letter } from "@evenhand/wording/letter";
 import { COMPLAINT_STATES } from "@evenhand/case/complaint-states";
 import { decideMove } from "@evenhand/case/state-table";
-import type {
-  ComplaintOpening,
-  ComplaintQuery,
-  ComplaintReply,
-  ComplaintRequest,
+import {
+  type ComplaintOpening,
+  type ComplaintQuery,
+  type ComplaintReply,
+  type ComplaintRequest,
   ComplaintState,
 } from "@evenhand/shared/http/complaints";
 import type { Created, CreatedDraft } from "@evenhand/shared/http/paging";
+import { z } from "zod";
 import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
@@ -17,10 +18,13 @@ import { Database, type Transaction } from "../../platform/database/database.ts"
 import { dayLimit, dayMs, keepOpenWithin, oneAtATime } from "../../platform/database/bounds.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
+import { findRow, RevisedBodyRow, sql } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { Outbox } from "../../platform/mail/outbox.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { complaintCounts, complaintDetail, complaintList } from "./complaints.queries.ts";
+
+const LockedComplaint = z.object({ state: ComplaintState, revision: z.number(), author: z.string() });
 
 /** Complaints. The operator sees how many wait and for how long; what they say only by opening one, with a reason that is kept. */
 @Injectable()
@@ -80,7 +84,7 @@ export class ComplaintsService {
   }
 
   async get(actor: Actor, id: string): Promise<JsonText> {
-    const row = await this.database.findRow<{ body: string; revision: number }>({
+    const row = await findRow(this.database, RevisedBodyRow, {
       name: "complaint",
       text: complaintDetail,
       values: [...whoOf(actor), id],
@@ -149,7 +153,11 @@ async function lock(
   tx: Transaction,
   id: string,
 ): Promise<{ state: ComplaintState; revision: number; author: string }> {
-  const [row] = await tx.$queryRaw<{ state: ComplaintState; revision: number; author: string }[]>`
-    SELECT state, revision, created_by AS author FROM complaint WHERE id = ${id}::uuid FOR UPDATE`;
+  const row = await findRow(
+    tx,
+    LockedComplaint,
+    sql`
+    SELECT state, revision, created_by AS author FROM complaint WHERE id = ${id}::uuid FOR UPDATE`,
+  );
   return found(row, "complaint");
 }

@@ -1,28 +1,41 @@
 import { LIVE_ORDERS } from "@evenhand/case/order-states";
 import type { OrderRequest } from "@evenhand/shared/http/orders";
+import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
 import type { Transaction } from "../../platform/database/database.ts";
+import { findRow, sql } from "../../platform/database/rows.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 
-type Orderable = { dealerId: string; listed: boolean; newest: string | null };
+const SharedRow = z.object({ shared: z.boolean() });
+
+const Orderable = z.object({ dealerId: z.string(), listed: z.boolean(), newest: z.string().nullable() });
+type Orderable = z.infer<typeof Orderable>;
 
 async function findVehicle(tx: Transaction, actor: Actor, vehicle: string): Promise<Orderable> {
-  const [row] = await tx.$queryRaw<Orderable[]>`
+  const row = await findRow(
+    tx,
+    Orderable,
+    sql`
     SELECT v.organization_id AS "dealerId", v.listed, (
       SELECT rv.id FROM report_version rv WHERE rv.vehicle_id = v.id AND rv.kind = 'statement'
       ORDER BY rv.sealed_at DESC, rv.number DESC LIMIT 1) AS newest
     FROM vehicle v WHERE v.id = ${vehicle}::uuid AND (v.listed OR EXISTS (
       SELECT 1 FROM inspection_order o WHERE o.vehicle_id = v.id
         AND o.buyer_id = ANY(${actor.organizations("buyer")}::uuid[])))
-    FOR SHARE OF v`;
+    FOR SHARE OF v`,
+  );
   return found(row, "car");
 }
 
 /** Who belongs to both would inspect for themselves, or buy what they inspect. */
 async function shareMembers(tx: Transaction, one: string, other: string): Promise<boolean> {
-  const [row] = await tx.$queryRaw<{ shared: boolean }[]>`
+  const row = await findRow(
+    tx,
+    SharedRow,
+    sql`
     SELECT EXISTS (SELECT 1 FROM membership a JOIN membership b ON a.account_id = b.account_id
-      WHERE a.organization_id = ${one}::uuid AND b.organization_id = ${other}::uuid) AS shared`;
+      WHERE a.organization_id = ${one}::uuid AND b.organization_id = ${other}::uuid) AS shared`,
+  );
   return row?.shared === true;
 }
 

@@ -1,15 +1,16 @@
 import { Injectable } from "@nestjs/common";
-import type {
-  OrderAcceptance,
-  OrderEnding,
-  OrderQuery,
-  OrderRequest,
+import {
+  type OrderAcceptance,
+  type OrderEnding,
+  type OrderQuery,
+  type OrderRequest,
   OrderState,
 } from "@evenhand/shared/http/orders";
 import { ORDER_STATES, type OrderMove, type OrderParty } from "@evenhand/case/order-states";
 import { decideMove } from "@evenhand/case/state-table";
 import type { CreatedDraft } from "@evenhand/shared/http/paging";
 import type { NoticeKind } from "@evenhand/shared/http/notices";
+import { z } from "zod";
 import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
@@ -17,6 +18,7 @@ import { Database, type Transaction } from "../../platform/database/database.ts"
 import type { Prisma } from "../../platform/database/generated/client.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
+import { findRow, RevisedBodyRow, sql } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { AdmissionsService } from "../admissions/index.ts";
@@ -25,15 +27,16 @@ import { NoticesService } from "../notices/index.ts";
 import { checkIndependence, findOrderable } from "./order-checks.ts";
 import { orderDetail, orderList } from "./orders.queries.ts";
 
-export type LockedOrder = {
-  id: string;
-  vehicleId: string;
-  buyerId: string;
-  inspectorId: string;
-  statementId: string;
-  state: OrderState;
-  revision: number;
-};
+const LockedOrder = z.object({
+  id: z.string(),
+  vehicleId: z.string(),
+  buyerId: z.string(),
+  inspectorId: z.string(),
+  statementId: z.string(),
+  state: OrderState,
+  revision: z.number(),
+});
+export type LockedOrder = z.infer<typeof LockedOrder>;
 
 const newsOf: Partial<Record<OrderMove, NoticeKind>> = {
   accept: "order-accepted",
@@ -67,7 +70,7 @@ export class OrdersService {
   }
 
   async get(actor: Actor, id: string): Promise<JsonText> {
-    const row = await this.database.findRow<{ body: string; revision: number }>({
+    const row = await findRow(this.database, RevisedBodyRow, {
       name: "order",
       text: orderDetail,
       values: [actor.organizations(), id],
@@ -182,12 +185,16 @@ async function lock(
   by: OrderParty,
   organizations: string[],
 ): Promise<LockedOrder> {
-  const [order] = await tx.$queryRaw<LockedOrder[]>`
+  const order = await findRow(
+    tx,
+    LockedOrder,
+    sql`
     SELECT id, vehicle_id AS "vehicleId", buyer_id AS "buyerId", inspector_id AS "inspectorId",
       statement_id AS "statementId", state::text AS state, revision
     FROM inspection_order WHERE id = ${id}::uuid
       AND CASE WHEN ${by} = 'buyer' THEN buyer_id ELSE inspector_id END = ANY(${organizations}::uuid[])
-    FOR UPDATE`;
+    FOR UPDATE`,
+  );
   return found(order, "order");
 }
 

@@ -1,12 +1,16 @@
 import { Injectable } from "@nestjs/common";
 import { LIVE_ORDERS, ORDER_STATES } from "@evenhand/case/order-states";
 import { decideMove } from "@evenhand/case/state-table";
-import type { OrderState } from "@evenhand/shared/http/orders";
+import { OrderState } from "@evenhand/shared/http/orders";
+import { z } from "zod";
 import { Clock } from "../../platform/clock/index.ts";
 import type { Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
+import { findRow, sql } from "../../platform/database/rows.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { checkIndependence } from "./order-checks.ts";
+
+const NewestStatement = z.object({ id: z.string(), listed: z.boolean() });
 
 export type VisitOrder = {
   vehicle: string;
@@ -16,7 +20,14 @@ export type VisitOrder = {
   account: string;
 };
 
-type Live = { id: string; vehicleId: string; buyerId: string; inspectorId: string; state: OrderState };
+const Live = z.object({
+  id: z.string(),
+  vehicleId: z.string(),
+  buyerId: z.string(),
+  inspectorId: z.string(),
+  state: OrderState,
+});
+type Live = z.infer<typeof Live>;
 
 /** Orders as a booked visit moves them: made with it, accepted with it, ended with it. */
 @Injectable()
@@ -88,16 +99,24 @@ export class VisitOrdersService {
 }
 
 async function lock(tx: Transaction, id: string): Promise<Live> {
-  const [order] = await tx.$queryRaw<Live[]>`
+  const order = await findRow(
+    tx,
+    Live,
+    sql`
     SELECT id, vehicle_id AS "vehicleId", buyer_id AS "buyerId", inspector_id AS "inspectorId", state::text AS state
-    FROM inspection_order WHERE id = ${id}::uuid FOR UPDATE`;
+    FROM inspection_order WHERE id = ${id}::uuid FOR UPDATE`,
+  );
   return found(order, "order");
 }
 
 async function newestStatement(tx: Transaction, vehicle: string): Promise<string> {
-  const [row] = await tx.$queryRaw<{ id: string; listed: boolean }[]>`
+  const row = await findRow(
+    tx,
+    NewestStatement,
+    sql`
     SELECT rv.id, v.listed FROM vehicle v JOIN report_version rv ON rv.vehicle_id = v.id AND rv.kind = 'statement'
-    WHERE v.id = ${vehicle}::uuid ORDER BY rv.sealed_at DESC, rv.number DESC LIMIT 1`;
+    WHERE v.id = ${vehicle}::uuid ORDER BY rv.sealed_at DESC, rv.number DESC LIMIT 1`,
+  );
   if (row?.listed === true) return row.id;
   throw new ProblemError(
     "vehicle-not-listed",

@@ -9,6 +9,7 @@ import type { JsonText } from "../../platform/http/json-text.ts";
 import { found } from "../../platform/problems/problem-error.ts";
 import { inspectorsPage, membersPage, organizationsPage } from "./organizations.queries.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
+import { findRow, IdRow } from "../../platform/database/rows.ts";
 
 @Injectable()
 export class OrganizationsService {
@@ -43,7 +44,7 @@ export class OrganizationsService {
   }
 
   async members(actor: Actor, organization: string, query: PageQuery): Promise<JsonText> {
-    const there = await this.database.findRow<{ id: string }>({
+    const there = await findRow(this.database, IdRow, {
       text: "SELECT id FROM organization WHERE id = $2 AND (id = ANY($1::uuid[]) OR $3)",
       values: [actor.organizations(), organization, actor.isOperator],
     });

@@ -56,7 +56,7 @@ export const sharedStatement = `
   )})
   SELECT link.blind, link.unknown, rv.document, json_build_object('vehicle', v.document,
     'dealer', (SELECT json_build_object('name', o.name) FROM organization o WHERE o.id = v.organization_id),
-    'statement', ${sealed}) AS body
+    'statement', ${sealed})::text AS body
   FROM link JOIN vehicle v ON v.id = link.vehicle_id
   LEFT JOIN shown ON true LEFT JOIN report_version rv ON rv.id = shown.version_id
   WHERE link.blind OR link.unknown OR shown.id IS NOT NULL`;

@@ -1,12 +1,13 @@
 import { Inject, Injectable } from "@nestjs/common";
 import type { CreatedDraft, PageQuery } from "@evenhand/shared/http/paging";
-import type {
+import {
   ListingSeen,
-  ShareLinkCreated,
-  ShareLinkRequest,
-  WithdrawRequest,
+  type ShareLinkCreated,
+  type ShareLinkRequest,
+  type WithdrawRequest,
 } from "@evenhand/shared/http/publishing";
 import type { FastifyRequest } from "fastify";
+import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Actors } from "../../platform/auth/actors.ts";
 import { readSessionCookie } from "../../platform/auth/cookie.ts";
@@ -17,15 +18,21 @@ import { keepOpenWithin, oneAtATime } from "../../platform/database/bounds.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
-import { readerOn } from "../../platform/database/reader.ts";
+import { findRow, IdRow } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { readOpenFaults, VehiclesService } from "../vehicles/index.ts";
 import { listing, sharedStatement, shareLinks } from "./publishing.queries.ts";
 
 const year = 366 * 86_400_000;
-type Listing = { own: boolean; body: Omit<ListingSeen, "openFaults"> };
-type Shared = { document: Uint8Array; body: object; blind: boolean; unknown: boolean };
+const Listing = z.object({ own: z.boolean(), body: ListingSeen.omit({ openFaults: true }) });
+/** Of a statement that may not be shown there is no document. The rest is passed on as it is. */
+const Shared = z.object({
+  document: z.instanceof(Uint8Array).nullable(),
+  body: z.string(),
+  blind: z.boolean(),
+  unknown: z.boolean(),
+});
 
 /** Links to one car's statement that work at once. Common practice, no source. */
 const mostLinks = 100;
@@ -52,13 +59,13 @@ export class PublishingService {
   ) {}
 
   async get(actor: Actor, vehicle: string): Promise<ListingSeen> {
-    const row = await this.database.findRow<Listing>({
+    const row = await findRow(this.database, Listing, {
       name: "listing",
       text: listing,
       values: [actor.organizations(), vehicle],
     });
     const { own, body } = found(row, "car");
-    return { ...body, openFaults: own ? await readOpenFaults(readerOn(this.database), vehicle) : [] };
+    return { ...body, openFaults: own ? await readOpenFaults(this.database, vehicle) : [] };
   }
 
   publish(actor: Actor, vehicle: string, meant: number): Promise<CreatedDraft> {
@@ -105,7 +112,7 @@ export class PublishingService {
   }
 
   async revoke(actor: Actor, id: string): Promise<void> {
-    const [row] = await this.database.rows<{ id: string }>({
+    const row = await findRow(this.database, IdRow, {
       text: `UPDATE share_link s SET revoked_at = coalesce(s.revoked_at, $3) FROM vehicle v
         WHERE s.id = $2 AND v.id = s.vehicle_id AND v.organization_id = ANY($1::uuid[]) RETURNING s.id`,
       values: [actor.organizations("dealer"), id, this.clock.now()],
@@ -119,7 +126,7 @@ export class PublishingService {
    */
   async shared(request: FastifyRequest, secret: string): Promise<JsonText> {
     const actor = await this.findReader(request);
-    const row = await this.database.findRow<Shared>({
+    const row = await findRow(this.database, Shared, {
       text: sharedStatement,
       values: [
         actor?.organizations() ?? [],
@@ -135,8 +142,8 @@ export class PublishingService {
         "being-inspected",
         "An inspector is at work on this car, and must not know yet what is stated of it. Sign in to read it now, or open the link again when the inspection is sealed.",
       );
-    const text = JSON.stringify(body).slice(0, -1);
-    return new JsonText(`${text},"document":${Buffer.from(document).toString("utf8")}}`);
+    const bytes = found(document, "statement");
+    return new JsonText(`${body.slice(0, -1)},"document":${Buffer.from(bytes).toString("utf8")}}`);
   }
 
   /** Whoever is signed in beside the link is known by their session, a program by its token. */
@@ -148,7 +155,7 @@ export class PublishingService {
   }
 
   private async requireOwn(actor: Actor, vehicle: string): Promise<void> {
-    const row = await this.database.findRow<{ id: string }>({
+    const row = await findRow(this.database, IdRow, {
       text: "SELECT id FROM vehicle WHERE id = $2 AND organization_id = ANY($1::uuid[])",
       values: [actor.organizations("dealer"), vehicle],
     });

@@ -7,16 +7,17 @@ import {
 } from "@evenhand/case/question-states";
 import { decideMove } from "@evenhand/case/state-table";
 import type { CreatedDraft } from "@evenhand/shared/http/paging";
-import type {
-  QuestionAnswer,
-  QuestionChange,
-  QuestionQuery,
-  QuestionRequest,
+import {
+  type QuestionAnswer,
+  type QuestionChange,
+  type QuestionQuery,
+  type QuestionRequest,
   QuestionState,
 } from "@evenhand/shared/http/questions";
 import { Vehicle } from "@evenhand/shared/report";
 import { applicablePlaces } from "@evenhand/sheet/expand";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
+import { z } from "zod";
 import { checkRevision } from "../../platform/access/parameters.ts";
 import { maySeeVehicle } from "../../platform/access/row-access.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
@@ -25,7 +26,7 @@ import { Database, type Transaction } from "../../platform/database/database.ts"
 import { dayLimit, dayMs, keepOpenWithin, oneAtATime } from "../../platform/database/bounds.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
-import { readerIn } from "../../platform/database/reader.ts";
+import { findRow, RevisedBodyRow, sql } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { OpenCases } from "../cases/index.ts";
@@ -33,16 +34,17 @@ import { NoticesService } from "../notices/index.ts";
 import { StatementAnswers } from "./statement-answers.ts";
 import { questionDetail, questionList } from "./questions.queries.ts";
 
-type Locked = {
-  id: string;
-  revision: number;
-  state: QuestionState;
-  vehicle: string;
-  buyer: string;
-  dealer: string;
-  item: string;
-  position: string;
-};
+const Locked = z.object({
+  id: z.string(),
+  revision: z.number(),
+  state: QuestionState,
+  vehicle: z.string(),
+  buyer: z.string(),
+  dealer: z.string(),
+  item: z.string(),
+  position: z.string(),
+});
+type Locked = z.infer<typeof Locked>;
 
 /** Buyers' questions on items, and the dealer's answers, which become findings of the next statement. */
 @Injectable()
@@ -77,7 +79,7 @@ export class QuestionsService {
   }
 
   async get(actor: Actor, id: string): Promise<JsonText> {
-    const row = await this.database.findRow<{ body: string; revision: number }>({
+    const row = await findRow(this.database, RevisedBodyRow, {
       name: "question",
       text: questionDetail,
       values: [actor.organizations(), id, actor.account, this.clock.now()],
@@ -113,7 +115,7 @@ export class QuestionsService {
   ): Promise<CreatedDraft> {
     return this.database.transaction(async (tx) => {
       const { dealer, document } = await findVehicle(tx, actor, vehicle);
-      checkPlace(Vehicle.parse(document), item, position);
+      checkPlace(document, item, position);
       const [id, now] = [this.ids.next(), this.clock.now()];
       const buyer = found(actor.organizations("buyer")[0], "buyer");
       await this.keepWithinBounds(tx, { account: actor.account, buyer, vehicle });
@@ -188,15 +190,17 @@ function stateAfter(state: QuestionState, move: QuestionMove, by: "buyer" | "dea
   );
 }
 
+const AskedCar = z.object({ dealer: z.string(), document: Vehicle });
+
 async function findVehicle(
   tx: Transaction,
   actor: Actor,
   vehicle: string,
-): Promise<{ dealer: string; document: unknown }> {
-  const [row] = await readerIn(tx)<{ dealer: string; document: unknown }>(
-    `SELECT v.organization_id AS dealer, v.document FROM vehicle v WHERE v.id = $2::uuid AND ${maySeeVehicle("v")}`,
-    [actor.organizations(), vehicle],
-  );
+): Promise<z.infer<typeof AskedCar>> {
+  const row = await findRow(tx, AskedCar, {
+    text: `SELECT v.organization_id AS dealer, v.document FROM vehicle v WHERE v.id = $2::uuid AND ${maySeeVehicle("v")}`,
+    values: [actor.organizations(), vehicle],
+  });
   return found(row, "car");
 }
 
@@ -219,11 +223,15 @@ async function lock(
   by: "buyer" | "dealer",
   organizations: string[],
 ): Promise<Locked> {
-  const [row] = await tx.$queryRaw<Locked[]>`
+  const row = await findRow(
+    tx,
+    Locked,
+    sql`
     SELECT id, revision, state, vehicle_id AS vehicle, buyer_id AS buyer, dealer_id AS dealer, item, position
     FROM question WHERE id = ${id}::uuid
       AND CASE WHEN ${by} = 'buyer' THEN buyer_id = ANY(${organizations}::uuid[])
         ELSE dealer_id = ANY(${organizations}::uuid[]) AND asked_at IS NOT NULL END
-    FOR UPDATE`;
+    FOR UPDATE`,
+  );
   return found(row, "question");
 }

@@ -1,13 +1,30 @@
 import { Injectable } from "@nestjs/common";
 import { type HeldUp, heldUp } from "@evenhand/comparison/held-up";
 import type { DealerRecord } from "@evenhand/shared/http/records";
+import { z } from "zod";
 import { Database } from "../../platform/database/database.ts";
+import { findRow, readRows } from "../../platform/database/rows.ts";
 import { found } from "../../platform/problems/problem-error.ts";
 import { ComparisonsService, type HeldUpCounts } from "../comparisons/index.ts";
 import { dealerRecord } from "./dealer-record.ts";
 import { dealer, inspectedCars, stateOfCounts } from "./records.queries.ts";
 
-type Car = { dealer: string; car: string; comparison: string; counts: HeldUpCounts | null };
+const DealerRow = z.object({ id: z.string(), name: z.string() });
+const StateRow = z.object({ state: z.string() });
+
+const SectionCounts = z.object({
+  confirmed: z.number(),
+  notContradicted: z.number(),
+  fell: z.number(),
+  leftOut: z.number(),
+}) satisfies z.ZodType<HeldUpCounts[string]>;
+const Car = z.object({
+  dealer: z.string(),
+  car: z.string(),
+  comparison: z.string(),
+  counts: z.record(z.string(), SectionCounts).nullable(),
+});
+type Car = z.infer<typeof Car>;
 type Counted = Car & { counts: HeldUpCounts };
 /** Of all dealers at once, for each is pooled with the others. */
 type Records = { state: string; cars: ReadonlyMap<string, number>; rows: readonly HeldUp[] };
@@ -26,7 +43,7 @@ export class RecordsService {
   ) {}
 
   async get(organization: string): Promise<DealerRecord> {
-    const row = await this.database.findRow<DealerRecord["dealer"]>({
+    const row = await findRow(this.database, DealerRow, {
       name: "dealer",
       text: dealer,
       values: [organization],
@@ -37,7 +54,7 @@ export class RecordsService {
   }
 
   private async records(): Promise<Records> {
-    const row = await this.database.findRow<{ state: string }>({ text: stateOfCounts });
+    const row = await findRow(this.database, StateRow, { text: stateOfCounts });
     const state = row?.state ?? "";
     if (this.kept?.state === state) return this.kept;
     const counted = await this.counted();
@@ -52,7 +69,7 @@ export class RecordsService {
 
   /** Every inspected car with its counts; what has none yet, from before they were kept, is counted first. */
   private async counted(): Promise<readonly Counted[]> {
-    const cars = await this.database.rows<Car>({ text: inspectedCars });
+    const cars = await readRows(this.database, Car, { text: inspectedCars });
     const uncounted = cars.filter((car) => !isCounted(car)).map(({ comparison }) => comparison);
     if (uncounted.length === 0) return cars.filter(isCounted);
     await this.comparisons.count(uncounted);

@@ -1,21 +1,23 @@
 import { Injectable } from "@nestjs/common";
 import type { CreatedDraft } from "@evenhand/shared/http/paging";
-import type {
-  ReleaseAnswer,
-  ReleaseQuery,
-  ReleaseRequest,
+import {
+  type ReleaseAnswer,
+  type ReleaseQuery,
+  type ReleaseRequest,
   ReleaseState,
-  ReleasesMade,
+  type ReleasesMade,
 } from "@evenhand/shared/http/releases";
 import { type ChosenEntry, chooseEntries } from "@evenhand/case/release-choice";
 import { RELEASE_STATES } from "@evenhand/case/release-states";
 import { decideMove } from "@evenhand/case/state-table";
+import { z } from "zod";
 import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
+import { findRow, RevisedBodyRow } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { ComparisonsService, type OrderedComparison } from "../comparisons/index.ts";
@@ -58,7 +60,7 @@ export class ReleasesService {
   }
 
   async get(actor: Actor, id: string): Promise<JsonText> {
-    const row = await this.database.findRow<{ body: string; revision: number }>({
+    const row = await findRow(this.database, RevisedBodyRow, {
       name: "release",
       text: releaseDetail,
       values: [actor.organizations(), id, actor.account, this.clock.now()],
@@ -166,14 +168,18 @@ function choose(ordered: OrderedComparison, entries: readonly number[]): readonl
   );
 }
 
-type LockedRelease = { state: ReleaseState; revision: number; vehicleId: string; buyerId: string };
+const LockedRelease = z.object({
+  state: ReleaseState,
+  revision: z.number(),
+  vehicleId: z.string(),
+  buyerId: z.string(),
+});
+type LockedRelease = z.infer<typeof LockedRelease>;
 
 async function lockForDealer(tx: Transaction, actor: Actor, id: string): Promise<LockedRelease> {
-  const [release] = await tx.$queryRawUnsafe<LockedRelease[]>(
-    releaseToLock,
-    actor.organizations(),
-    actor.organizations("dealer"),
-    id,
-  );
+  const release = await findRow(tx, LockedRelease, {
+    text: releaseToLock,
+    values: [actor.organizations(), actor.organizations("dealer"), id],
+  });
   return found(release, "released item");
 }

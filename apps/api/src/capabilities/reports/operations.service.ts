@@ -6,14 +6,28 @@ import {
   placeKey,
   type StoredFinding,
 } from "@evenhand/record/draft-edits";
+import type { Finding } from "@evenhand/shared/finding";
 import type { OperationsAnswer, OperationsRequest } from "@evenhand/shared/http/reports";
+import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { sha256Hex } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
+import { readRows, run, sql } from "../../platform/database/rows.ts";
 import { readShown } from "../../platform/access/exposure.ts";
 import { checkDrafting, type LockedReport } from "./report-lock.ts";
 import { ReportsService } from "./reports.service.ts";
+
+const isFinding = (body: unknown): body is Finding =>
+  typeof body === "object" && body !== null && "item" in body && "answer" in body;
+/** A finding as it is stored: one that nobody can read any more is answered anew, and named at the seal. */
+const FindingRow = z.object({
+  item: z.string(),
+  position: z.string(),
+  revision: z.number(),
+  body: z.custom<Finding>(isFinding, "a finding").nullable(),
+  firstCommittedAt: z.date(),
+});
 
 /** Changes of single findings: each done at most once, ever, and each refused by itself. */
 @Injectable()
@@ -59,12 +73,16 @@ async function loadFindings(
   report: LockedReport,
   places: { item: string; position: string }[],
 ): Promise<Map<string, StoredFinding>> {
-  const rows = await tx.$queryRaw<(StoredFinding & { item: string; position: string })[]>`
+  const rows = await readRows(
+    tx,
+    FindingRow,
+    sql`
     SELECT f.item, f.position, f.revision, f.body, f.first_committed_at AS "firstCommittedAt"
     FROM report_finding f
     JOIN unnest(${places.map((each) => each.item)}::text[], ${places.map((each) => each.position)}::text[])
       AS asked (item, position) ON asked.item = f.item AND asked.position = f.position
-    WHERE f.report_id = ${report.id}::uuid`;
+    WHERE f.report_id = ${report.id}::uuid`,
+  );
   return new Map(rows.map((row) => [placeKey(row), row]));
 }
 
@@ -92,14 +110,17 @@ async function storeChanges(
     body: stored.body,
     first: stored.firstCommittedAt,
   }));
-  await tx.$executeRaw`
+  await run(
+    tx,
+    sql`
     INSERT INTO report_finding (report_id, item, position, revision, body, first_committed_at, updated_by, updated_at)
     SELECT ${report.id}::uuid, f.item, f.position, f.revision, nullif(f.body, 'null'::jsonb), f.first,
       ${actor.account}::uuid, ${now}
     FROM jsonb_to_recordset(${JSON.stringify(findings)}::jsonb)
       AS f (item text, position text, revision int, body jsonb, first timestamptz)
     ON CONFLICT (report_id, item, position) DO UPDATE SET revision = excluded.revision, body = excluded.body,
-      updated_by = excluded.updated_by, updated_at = excluded.updated_at`;
+      updated_by = excluded.updated_by, updated_at = excluded.updated_at`,
+  );
   await tx.reportOperation.createMany({
     data: done.map((change) => ({
       id: change.id,

@@ -1,8 +1,10 @@
 import type { StoredHeader } from "@evenhand/shared/http/reports";
-import type { ReportKind, Vehicle } from "@evenhand/shared/report";
+import { ReportKind, type Vehicle } from "@evenhand/shared/report";
 import { readableHeader } from "@evenhand/sheet/readable-header";
+import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
 import type { Transaction } from "../../platform/database/database.ts";
+import { findRow } from "../../platform/database/rows.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { readVehicle } from "@evenhand/record/report-document";
 import { reportToLock } from "./reports.queries.ts";
@@ -23,14 +25,22 @@ export type LockedReport = {
   vehicle: Vehicle;
 };
 
-type Row = Omit<LockedReport, "header" | "stored" | "vehicle"> & {
-  header: Record<string, unknown>;
-  vehicle: unknown;
-};
+const Row = z.object({
+  id: z.string(),
+  vehicleId: z.string(),
+  organizationId: z.string(),
+  organizationName: z.string(),
+  orderId: z.string().nullable(),
+  kind: ReportKind,
+  revision: z.number(),
+  drafting: z.boolean(),
+  header: z.record(z.string(), z.unknown()),
+  vehicle: z.unknown(),
+});
 
 /** One of the person's own reports, held until the transaction ends; no statement to whoever must be blind. */
 export async function lockReport(tx: Transaction, actor: Actor, id: string): Promise<LockedReport> {
-  const [row] = await tx.$queryRawUnsafe<Row[]>(reportToLock, actor.organizations(), id);
+  const row = await findRow(tx, Row, { text: reportToLock, values: [actor.organizations(), id] });
   const report = found(row, "report");
   return {
     ...report,

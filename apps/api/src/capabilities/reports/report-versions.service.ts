@@ -5,13 +5,15 @@ import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
 import { KeptDocuments } from "../../platform/database/kept-documents.ts";
 import { sealedBytes } from "../../platform/database/sealed-bytes.ts";
+import { BodyRow, DocumentRow, findRow, run } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found } from "../../platform/problems/problem-error.ts";
 import { type Place, showable, wholeCar, withhold } from "@evenhand/record/blindness";
+import { z } from "zod";
 import { readWorks } from "../../platform/access/exposure.ts";
 import { notePlacesShown, versionDocument, versionMeta, versionSeal } from "./reports.queries.ts";
 
-type Version = { seal: string; vehicle: string; withheld: boolean };
+const Version = z.object({ seal: z.string(), vehicle: z.string(), withheld: z.boolean() });
 
 @Injectable()
 export class ReportVersionsService {
@@ -22,7 +24,7 @@ export class ReportVersionsService {
   ) {}
 
   async get(actor: Actor, id: string): Promise<JsonText> {
-    const row = await this.database.findRow<{ body: string }>({
+    const row = await findRow(this.database, BodyRow, {
       name: "report-version",
       text: versionMeta,
       values: [actor.organizations(), id],
@@ -33,7 +35,7 @@ export class ReportVersionsService {
   /** The sealed bytes; to an inspector who must be blind, the places stated and what they have committed themselves. */
   async document(actor: Actor, id: string): Promise<JsonText> {
     const version = found(
-      await this.database.findRow<Version>({
+      await findRow(this.database, Version, {
         name: "report-version-seal",
         text: versionSeal,
         values: [actor.organizations(), id, actor.account, this.clock.now()],
@@ -53,23 +55,18 @@ export class ReportVersionsService {
     return this.database.transaction(async (tx) => {
       const open = showable(await readWorks(tx, actor.organizations(), vehicle));
       const shown = open === "whole" ? [wholeCar] : open;
-      await tx.$executeRawUnsafe(
-        notePlacesShown,
-        actor.organizations(),
-        id,
-        actor.account,
-        this.clock.now(),
-        vehicle,
-        shown.map(({ item }) => item),
-        shown.map(({ position }) => position),
-      );
+      const places = [shown.map(({ item }) => item), shown.map(({ position }) => position)];
+      await run(tx, {
+        text: notePlacesShown,
+        values: [actor.organizations(), id, actor.account, this.clock.now(), vehicle, ...places],
+      });
       return open;
     });
   }
 
   private read(id: string, seal: string): Promise<Uint8Array> {
     return this.kept.get(seal, async () => {
-      const row = await this.database.findRow<{ document: Uint8Array }>({
+      const row = await findRow(this.database, DocumentRow, {
         text: versionDocument,
         values: [id],
       });

@@ -8,6 +8,7 @@ import { Database, type Transaction } from "../../platform/database/database.ts"
 import type { Prisma } from "../../platform/database/generated/client.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { toJson } from "../../platform/database/to-json.ts";
+import { findRow, RevisedBodyRow, run } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { AdmissionsService } from "../admissions/index.ts";
@@ -58,7 +59,7 @@ export class ReportsService {
   }
 
   async get(actor: Actor, id: string): Promise<JsonText> {
-    const row = await this.database.findRow<{ body: string; revision: number }>({
+    const row = await findRow(this.database, RevisedBodyRow, {
       name: "report",
       text: reportDraft,
       values: [actor.organizations(), id, actor.account, this.clock.now()],
@@ -93,7 +94,8 @@ export class ReportsService {
     const report = await lockReport(tx, actor, id);
     if (report.orderId === null) {
       // A conflict or a problem of the seal tells what stands there.
-      await tx.$executeRawUnsafe(noteDraftShown, actor.organizations(), id, actor.account, this.clock.now());
+      const values = [actor.organizations(), id, actor.account, this.clock.now()];
+      await run(tx, { text: noteDraftShown, values });
       return report;
     }
     const { state } = await this.orders.lockForInspector(tx, actor, report.orderId);

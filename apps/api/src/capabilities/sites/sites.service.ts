@@ -1,16 +1,20 @@
 import { Injectable } from "@nestjs/common";
 import type { CarPlaceRequest, SiteChange, SiteRequest } from "@evenhand/shared/http/calendars";
 import type { CreatedDraft, PageQuery } from "@evenhand/shared/http/paging";
+import { z } from "zod";
 import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
+import { BodyRow, findRow, RevisedBodyRow, sql } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, notFound } from "../../platform/problems/problem-error.ts";
 import { checkHours } from "../calendars/index.ts";
 import { carPlace, siteDetail, siteList } from "./sites.queries.ts";
+
+const LockedSite = z.object({ revision: z.number() });
 
 type BayRow = { id: string | null; name: string };
 
@@ -32,7 +36,7 @@ export class SitesService {
   }
 
   async get(actor: Actor, id: string): Promise<JsonText> {
-    const row = await this.database.findRow<{ body: string; revision: number }>({
+    const row = await findRow(this.database, RevisedBodyRow, {
       name: "site",
       text: siteDetail,
       values: [actor.organizations("dealer"), id],
@@ -85,7 +89,7 @@ export class SitesService {
   }
 
   async placeOf(actor: Actor, vehicle: string): Promise<JsonText> {
-    const row = await this.database.findRow<{ body: string }>({
+    const row = await findRow(this.database, BodyRow, {
       name: "car-place",
       text: carPlace,
       values: [actor.organizations(), vehicle],
@@ -126,8 +130,12 @@ export class SitesService {
 }
 
 async function lockOwn(tx: Transaction, actor: Actor, id: string): Promise<{ revision: number }> {
-  const [site] = await tx.$queryRaw<{ revision: number }[]>`
+  const site = await findRow(
+    tx,
+    LockedSite,
+    sql`
     SELECT revision FROM site WHERE id = ${id}::uuid
-      AND organization_id = ANY(${actor.organizations("dealer")}::uuid[]) FOR UPDATE`;
+      AND organization_id = ANY(${actor.organizations("dealer")}::uuid[]) FOR UPDATE`,
+  );
   return found(site, "site");
 }

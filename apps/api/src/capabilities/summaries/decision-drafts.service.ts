@@ -1,11 +1,15 @@
 import { Injectable } from "@nestjs/common";
 import type { KeptDraft } from "@evenhand/shared/http/summaries";
 import { DecisionDraft } from "@evenhand/shared/summary";
+import { z } from "zod";
 import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
+import { findRow, sql } from "../../platform/database/rows.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
+
+const DecidedRow = z.object({ decided: z.boolean() });
 
 /** What a buyer typed and chose before deciding, so that nothing of it is lost. The buyer's alone. */
 @Injectable()
@@ -46,10 +50,14 @@ export class DecisionDraftsService {
 
 /** One's own summary, held so that of two drafts at once one comes second and is told. */
 async function lockUndecided(tx: Transaction, actor: Actor, summary: string): Promise<void> {
-  const [row] = await tx.$queryRaw<{ decided: boolean }[]>`
+  const row = await findRow(
+    tx,
+    DecidedRow,
+    sql`
     SELECT EXISTS (SELECT 1 FROM decision d WHERE d.summary_id = s.id) AS decided
     FROM summary s WHERE s.id = ${summary}::uuid AND s.buyer_id = ANY(${actor.organizations("buyer")}::uuid[])
-    FOR UPDATE OF s`;
+    FOR UPDATE OF s`,
+  );
   if (found(row, "summary").decided)
     throw new ProblemError(
       "summary-decided",

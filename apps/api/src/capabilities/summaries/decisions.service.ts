@@ -2,13 +2,15 @@ import { Injectable } from "@nestjs/common";
 import { DECISION_STATES, decisionStateOf } from "@evenhand/case/decision-states";
 import { decideMove } from "@evenhand/case/state-table";
 import type { CreatedDraft, Created } from "@evenhand/shared/http/paging";
-import type { DecisionAnswer, DecisionQuery, DecisionRequest } from "@evenhand/shared/http/summaries";
+import { DecisionAnswer, type DecisionQuery, DecisionRequest } from "@evenhand/shared/http/summaries";
+import { z } from "zod";
 import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
+import { findRow, RevisedBodyRow, sql } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { NoticesService } from "../notices/index.ts";
@@ -63,7 +65,7 @@ export class DecisionsService {
   }
 
   async get(actor: Actor, id: string): Promise<JsonText> {
-    const row = await this.database.findRow<{ body: string; revision: number }>({
+    const row = await findRow(this.database, RevisedBodyRow, {
       name: "decision",
       text: decisionDetail,
       values: [actor.organizations(), id],
@@ -149,17 +151,22 @@ export class DecisionsService {
   }
 }
 
-type LockedDecision = {
-  decision: DecisionRequest["decision"];
-  answer: DecisionAnswer["answer"] | null;
-  revision: number;
-  vehicleId: string;
-  buyerId: string;
-};
+const LockedDecision = z.object({
+  decision: DecisionRequest.shape.decision,
+  answer: DecisionAnswer.shape.answer.nullable(),
+  revision: z.number(),
+  vehicleId: z.string(),
+  buyerId: z.string(),
+});
+type LockedDecision = z.infer<typeof LockedDecision>;
 
 async function lockForDealer(tx: Transaction, actor: Actor, id: string): Promise<LockedDecision> {
-  const [decision] = await tx.$queryRaw<LockedDecision[]>`
+  const decision = await findRow(
+    tx,
+    LockedDecision,
+    sql`
     SELECT decision::text AS decision, answer::text AS answer, revision, vehicle_id AS "vehicleId", buyer_id AS "buyerId"
-    FROM decision WHERE id = ${id}::uuid AND dealer_id = ANY(${actor.organizations("dealer")}::uuid[]) FOR UPDATE`;
+    FROM decision WHERE id = ${id}::uuid AND dealer_id = ANY(${actor.organizations("dealer")}::uuid[]) FOR UPDATE`,
+  );
   return found(decision, "decision");
 }

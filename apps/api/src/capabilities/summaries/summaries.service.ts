@@ -9,12 +9,14 @@ import {
 import { sealDocument } from "@evenhand/record/seal";
 import { asSummary } from "@evenhand/shared/as-summary";
 import { StoredSummary, type Summary } from "@evenhand/shared/summary";
+import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { sha256Hex } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
+import { DocumentRow, findRow } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found } from "../../platform/problems/problem-error.ts";
 import { ComparisonsService, type OrderedComparison } from "../comparisons/index.ts";
@@ -24,6 +26,9 @@ import { makeSummary } from "./make-summary.ts";
 import { nameFindings } from "./moved-findings.ts";
 import { decisionOfSummary, summaryDocument, summaryList } from "./summaries.queries.ts";
 import { moves, readSources } from "./summary-sources.ts";
+
+const SummaryRow = DocumentRow.extend({ hash: z.string() });
+const DecisionRow = z.object({ decision: Decision });
 
 export type HeldSummary = {
   id: string;
@@ -89,11 +94,8 @@ export class SummariesService {
   async get(actor: Actor, id: string): Promise<SummarySeen> {
     return this.database.transaction(async (tx) => {
       const held = await this.hold(tx, actor, id);
-      const [row] = await tx.$queryRawUnsafe<{ decision: unknown }[]>(
-        decisionOfSummary,
-        actor.organizations(),
-        id,
-      );
+      const values = [actor.organizations(), id];
+      const row = await findRow(tx, DecisionRow, { text: decisionOfSummary, values });
       return {
         id,
         comparison: held.ordered.id,
@@ -101,7 +103,7 @@ export class SummariesService {
         hash: held.hash,
         createdAt: held.createdAt.toISOString(),
         moved: await this.findMoved(tx, held),
-        decision: row === undefined ? null : Decision.parse(row.decision),
+        decision: row?.decision ?? null,
         draft: await this.drafts.read(tx, id),
       };
     });
@@ -109,7 +111,7 @@ export class SummariesService {
 
   /** The bytes as they were shown. */
   async document(actor: Actor, id: string): Promise<JsonText> {
-    const row = await this.database.findRow<{ document: Uint8Array; hash: string }>({
+    const row = await findRow(this.database, SummaryRow, {
       name: "summary-document",
       text: summaryDocument,
       values: [actor.organizations(), id, actor.account, this.clock.now()],

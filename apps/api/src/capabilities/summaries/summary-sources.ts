@@ -1,6 +1,7 @@
 import type { Moved } from "@evenhand/shared/http/summaries";
-import type { SummarySource } from "@evenhand/shared/summary";
+import { SummarySource } from "@evenhand/shared/summary";
 import type { Transaction } from "../../platform/database/database.ts";
+import { readRows, run, sql } from "../../platform/database/rows.ts";
 import type { OrderedComparison } from "../comparisons/index.ts";
 
 type Facts = Pick<OrderedComparison, "id" | "hash" | "buyerId" | "statement" | "inspection">;
@@ -14,15 +15,19 @@ export async function readSources(
   { id, hash, buyerId, statement, inspection }: Facts,
 ): Promise<SummarySource[]> {
   const lines = [statement.report, inspection.report].toSorted();
-  await tx.$queryRaw`SELECT id FROM report WHERE id = ANY(${lines}::uuid[]) ORDER BY id FOR UPDATE`;
-  return tx.$queryRaw<SummarySource[]>`
+  await run(tx, sql`SELECT id FROM report WHERE id = ANY(${lines}::uuid[]) ORDER BY id FOR UPDATE`);
+  return readRows(
+    tx,
+    SummarySource,
+    sql`
     SELECT CASE rv.kind WHEN 'statement' THEN 'statement' ELSE 'inspection' END AS what, rv.report_id AS id,
       max(rv.number)::text AS version
     FROM report_version rv WHERE rv.report_id = ANY(${lines}::uuid[]) GROUP BY rv.kind, rv.report_id
     UNION ALL SELECT 'comparison', ${id}::uuid, ${hash}
     UNION ALL SELECT 'release', r.id, r.revision::text FROM release r WHERE r.comparison_id = ${id}::uuid
     UNION ALL SELECT 'cost-table', t.organization_id, t.revision::text FROM cost_table t WHERE t.organization_id = ${buyerId}::uuid
-    ORDER BY what, id`;
+    ORDER BY what, id`,
+  );
 }
 
 const key = ({ what, id }: SummarySource): string => `${what} ${id}`;

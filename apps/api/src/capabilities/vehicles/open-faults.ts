@@ -2,7 +2,7 @@ import { Report } from "@evenhand/shared/report";
 import type { OpenFault } from "@evenhand/shared/http/publishing";
 import { openFaults, type SealedStatement } from "@evenhand/case/open-faults";
 import { z } from "zod";
-import type { Reader } from "../../platform/database/reader.ts";
+import { findRow, readRows, type Source } from "../../platform/database/rows.ts";
 
 /** Faults the dealer accepted, with what was stated then. `$1` the car. */
 const accepted = `SELECT id, answered_at AS since, snapshot FROM release
@@ -16,17 +16,18 @@ const Snapshot = z.object({
   a: z.object({ answer: z.unknown() }).nullable(),
 });
 
-type Row = { id: string; since: Date; snapshot: unknown };
+const Accepted = z.object({ id: z.string(), since: z.date(), snapshot: Snapshot });
+const Newest = z.object({ document: z.instanceof(Uint8Array), sealed: z.date() });
 
 /** Faults the dealer accepted and the newest statement does not answer. */
-export async function readOpenFaults(read: Reader, vehicle: string): Promise<OpenFault[]> {
-  const rows = await read<Row>(accepted, [vehicle]);
+export async function readOpenFaults(source: Source, vehicle: string): Promise<OpenFault[]> {
+  const rows = await readRows(source, Accepted, { text: accepted, values: [vehicle] });
   if (rows.length === 0) return [];
   const faults = rows.map(({ id, since, snapshot }) => {
-    const { entry, a } = Snapshot.parse(snapshot);
+    const { entry, a } = snapshot;
     return { release: id, ...entry, since: since.getTime(), stated: a === null ? null : a.answer };
   });
-  return openFaults(faults, await readNewest(read, vehicle)).map(({ release, item, position, since }) => ({
+  return openFaults(faults, await readNewest(source, vehicle)).map(({ release, item, position, since }) => ({
     release,
     item,
     position,
@@ -34,9 +35,9 @@ export async function readOpenFaults(read: Reader, vehicle: string): Promise<Ope
   }));
 }
 
-async function readNewest(read: Reader, vehicle: string): Promise<SealedStatement | null> {
-  const [row] = await read<{ document: Uint8Array; sealed: Date }>(newestStatement, [vehicle]);
-  if (row === undefined) return null;
+async function readNewest(source: Source, vehicle: string): Promise<SealedStatement | null> {
+  const row = await findRow(source, Newest, { text: newestStatement, values: [vehicle] });
+  if (row === null) return null;
   const { findings } = Report.parse(JSON.parse(Buffer.from(row.document).toString("utf8")));
   return { sealed: row.sealed.getTime(), findings };
 }

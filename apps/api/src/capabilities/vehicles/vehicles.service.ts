@@ -3,6 +3,7 @@ import type { CreatedDraft } from "@evenhand/shared/http/paging";
 import type { ListingChange } from "@evenhand/shared/http/publishing";
 import type { VehicleChange, VehicleQuery, VehicleRequest } from "@evenhand/shared/http/vehicles";
 import type { Vehicle } from "@evenhand/shared/report";
+import { z } from "zod";
 import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
@@ -11,7 +12,7 @@ import { Database, type Transaction } from "../../platform/database/database.ts"
 import { Ids } from "../../platform/database/ids.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
-import { readerIn } from "../../platform/database/reader.ts";
+import { findRow, RevisedBodyRow, sql } from "../../platform/database/rows.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { readOpenFaults } from "./open-faults.ts";
 import { searchedVehicles, searchPatterns, vehicleDetail, vehicleLists } from "./vehicles.queries.ts";
@@ -65,7 +66,7 @@ export class VehiclesService {
   }
 
   async get(actor: Actor, id: string): Promise<JsonText> {
-    const row = await this.database.findRow<{ body: string; revision: number }>({
+    const row = await findRow(this.database, RevisedBodyRow, {
       name: "vehicle",
       text: vehicleDetail,
       values: [actor.organizations(), id, actor.account, this.clock.now()],
@@ -123,7 +124,7 @@ export class VehiclesService {
 
   /** A new sealed statement lists the car; after a fault was accepted, one that answers it. */
   async listWithStatement(tx: Transaction, id: string): Promise<void> {
-    if ((await readOpenFaults(readerIn(tx), id)).length === 0) await this.setListed(tx, id, true, "sealed");
+    if ((await readOpenFaults(tx, id)).length === 0) await this.setListed(tx, id, true, "sealed");
   }
 
   /** A fault accepted as true withdraws the listing until a new statement answers it. */
@@ -180,7 +181,7 @@ export class VehiclesService {
     const where = { vehicleId: id, kind: "statement" as const };
     if ((await tx.reportVersion.count({ where })) === 0)
       throw new ProblemError("nothing-to-list", "Seal a statement first; sealing it lists the car.");
-    const openFaults = await readOpenFaults(readerIn(tx), id);
+    const openFaults = await readOpenFaults(tx, id);
     if (openFaults.length > 0)
       throw new ProblemError(
         "faults-unanswered",
@@ -190,11 +191,16 @@ export class VehiclesService {
   }
 }
 
-type Own = { revision: number; listed: boolean };
+const Own = z.object({ revision: z.number(), listed: z.boolean() });
+type Own = z.infer<typeof Own>;
 
 async function lockOwn(tx: Transaction, actor: Actor, id: string): Promise<Own> {
-  const [vehicle] = await tx.$queryRaw<Own[]>`
+  const vehicle = await findRow(
+    tx,
+    Own,
+    sql`
     SELECT revision, listed FROM vehicle
-    WHERE id = ${id}::uuid AND organization_id = ANY(${actor.organizations("dealer")}::uuid[]) FOR UPDATE`;
+    WHERE id = ${id}::uuid AND organization_id = ANY(${actor.organizations("dealer")}::uuid[]) FOR UPDATE`,
+  );
   return found(vehicle, "car");
 }

@@ -1,18 +1,37 @@
+import { scopes } from "@evenhand/shared/access";
+import { MemberRole } from "@evenhand/shared/http/accounts";
+import { OrganizationKind } from "@evenhand/shared/http/organizations";
 import { Injectable } from "@nestjs/common";
 import { LRUCache } from "lru-cache";
+import { z } from "zod";
 import { Clock } from "../clock/index.ts";
 import { Database } from "../database/database.ts";
+import { findRow, run } from "../database/rows.ts";
 import { Actor, type ActorMembership } from "./actor.ts";
 import { hashSecret } from "./secret.ts";
-import type { Scope } from "@evenhand/shared/access";
 
 const memberships = `coalesce((
   SELECT json_agg(json_build_object('organization', o.id, 'kind', o.kind, 'role', m.role))
   FROM membership m JOIN organization o ON o.id = m.organization_id WHERE m.account_id = found.account_id
 ), '[]') AS memberships`;
 
-type SessionRow = { id: string; account_id: string; last_seen_at: Date; memberships: ActorMembership[] };
-type TokenRow = { id: string; account_id: string; scopes: Scope[]; memberships: ActorMembership[] };
+const Membership = z.object({
+  organization: z.string(),
+  kind: OrganizationKind,
+  role: MemberRole,
+}) satisfies z.ZodType<ActorMembership>;
+const SessionRow = z.object({
+  id: z.string(),
+  account_id: z.string(),
+  last_seen_at: z.date(),
+  memberships: z.array(Membership),
+});
+const TokenRow = z.object({
+  id: z.string(),
+  account_id: z.string(),
+  scopes: z.array(z.enum(scopes)),
+  memberships: z.array(Membership),
+});
 
 const seenEvery = 5 * 60_000;
 /** How long a reading request may go by what an earlier one found. Changes always look again. */
@@ -40,7 +59,7 @@ export class Actors {
     const now = this.clock.now();
     const known = this.recent.get(secret);
     if (!fresh && known !== undefined && known.until > now.getTime()) return known.actor;
-    const row = await this.database.findRow<SessionRow>({
+    const row = await findRow(this.database, SessionRow, {
       name: "actor-by-session",
       text: `SELECT found.id, found.account_id, found.last_seen_at, ${memberships} FROM session found
              WHERE found.token_hash = $1 AND found.revoked_at IS NULL AND found.expires_at > $2`,
@@ -58,7 +77,7 @@ export class Actors {
 
   async findByToken(secret: string): Promise<Actor | null> {
     const now = this.clock.now();
-    const row = await this.database.findRow<TokenRow>({
+    const row = await findRow(this.database, TokenRow, {
       name: "actor-by-token",
       text: `SELECT found.id, found.account_id, found.scopes, ${memberships} FROM api_token found
              WHERE found.token_hash = $1 AND found.revoked_at IS NULL AND found.expires_at > $2`,
@@ -86,7 +105,7 @@ export class Actors {
 
   private async noteSeen(table: "session" | "api_token", id: string, now: Date): Promise<void> {
     const column = table === "session" ? "last_seen_at" : "last_used_at";
-    await this.database.rows({
+    await run(this.database, {
       text: `UPDATE ${table} SET ${column} = $2 WHERE id = $1 AND (${column} IS NULL OR ${column} < $3)`,
       values: [id, now, new Date(now.getTime() - seenEvery)],
     });

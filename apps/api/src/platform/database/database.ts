@@ -1,12 +1,19 @@
 import { AsyncLocalStorage } from "node:async_hooks";
 import { PrismaPg } from "@prisma/adapter-pg";
-import { Pool, type QueryConfig, type QueryResultRow } from "pg";
+import { Pool } from "pg";
 import type { Config } from "../config/index.ts";
 import { type Prisma, PrismaClient } from "./generated/client.ts";
 import { Turns } from "./turns.ts";
 
-/** A transaction's own client: typed reads and writes, and `$queryRaw` where the database does the work. */
+/** A transaction's own client: typed reads and writes; SQL is asked through `rows.ts`. */
 export type Transaction = Prisma.TransactionClient;
+
+/** An SQL statement and its values. With a name it is prepared once a connection, outside transactions. */
+export type Statement = {
+  readonly name?: string;
+  readonly text: string;
+  readonly values?: readonly unknown[];
+};
 
 /** Kept out of reach of transactions, so that reads go on however many changes wait. */
 const connectionsForReads = 2;
@@ -42,16 +49,14 @@ export class Database {
     this.prisma = new PrismaClient({ adapter: new PrismaPg(this.pool) });
   }
 
-  /** Rows of one statement outside any transaction. Named statements are prepared once a connection. */
-  async rows<R extends QueryResultRow>(query: QueryConfig): Promise<R[]> {
-    const { rows } = await this.pool.query<R>(query);
+  /** One statement outside any transaction, as the driver gives its rows: `rows.ts` reads them, and nobody else. */
+  async query({ name, text, values = [] }: Statement): Promise<unknown[]> {
+    const { rows } = await this.pool.query<object>({
+      ...(name === undefined ? {} : { name }),
+      text,
+      values: [...values],
+    });
     return rows;
-  }
-
-  /** The first row, if there is one. */
-  async findRow<R extends QueryResultRow>(query: QueryConfig): Promise<R | null> {
-    const { rows } = await this.pool.query<R>(query);
-    return rows[0] ?? null;
   }
 
   async transaction<T>(work: (tx: Transaction) => Promise<T>): Promise<T> {
@@ -66,8 +71,7 @@ export class Database {
   }
 
   async isReachable(): Promise<boolean> {
-    const row = await this.findRow<{ one: number }>({ text: "SELECT 1 AS one" });
-    return row?.one === 1;
+    return (await this.query({ text: "SELECT 1" })).length === 1;
   }
 
   /** For libraries that bring their own statements. */

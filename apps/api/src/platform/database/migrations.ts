@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { Pool } from "pg";
+import { z } from "zod";
 import { projectFolder } from "../config/project-folder.ts";
 import { openSchemaEngine, type MigrationFolder } from "./schema-engine.ts";
 
@@ -59,16 +60,23 @@ export async function migrate(
   }
 }
 
+const Applied = z.object({ migration_name: z.string() });
+
 /** Names of migrations the database does not have yet; all of them where it is empty. */
 export async function missingMigrations(pool: Pick<Pool, "query">): Promise<string[]> {
-  const { rows } = await pool.query<{ there: boolean }>(
-    "SELECT to_regclass('public._prisma_migrations') IS NOT NULL AS there",
+  const { rowCount } = await pool.query(
+    "SELECT 1 WHERE to_regclass('public._prisma_migrations') IS NOT NULL",
   );
   const names = readMigrations().map((each) => each.name);
-  if (rows[0]?.there !== true) return names;
-  const applied = await pool.query<{ migration_name: string }>(
+  if (rowCount === 0) return names;
+  const { rows } = await pool.query(
     "SELECT migration_name FROM _prisma_migrations WHERE finished_at IS NOT NULL AND rolled_back_at IS NULL",
   );
-  const have = new Set(applied.rows.map((row) => row.migration_name));
+  const have = new Set(
+    z
+      .array(Applied)
+      .parse(rows)
+      .map((row) => row.migration_name),
+  );
   return names.filter((name) => !have.has(name));
 }

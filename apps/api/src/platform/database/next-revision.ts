@@ -1,5 +1,6 @@
 import { checkRevision } from "../access/parameters.ts";
 import type { Transaction } from "./database.ts";
+import { run, sql } from "./rows.ts";
 
 /**
  * For a document an organization has one of: holds the organization until the transaction ends, so that of two who put it anew
@@ -14,7 +15,7 @@ export async function nextRevision(
   meant: number,
   read: () => Promise<{ revision: number }>,
 ): Promise<number> {
-  await tx.$queryRaw`SELECT id FROM organization WHERE id = ${organizationId}::uuid FOR UPDATE`;
+  await run(tx, sql`SELECT id FROM organization WHERE id = ${organizationId}::uuid FOR UPDATE`);
   const { revision } = await read();
   checkRevision(revision, meant);
   return revision + 1;

@@ -4,6 +4,7 @@ import type { PageQuery } from "@evenhand/shared/http/paging";
 import { JsonText } from "../http/json-text.ts";
 import { ProblemError } from "../problems/problem-error.ts";
 import type { Database } from "./database.ts";
+import { BodyRow, findRow } from "./rows.ts";
 
 const beyondAll = "ffffffff-ffff-ffff-ffff-ffffffffffff";
 
@@ -40,7 +41,7 @@ export const pageStatement = (rows: string, item: string, limit: string, alongsi
   FROM placed page`;
 
 /** The answer of a statement whose one row has a `body`. With a name it is prepared once a connection, which halves what it costs. */
-export async function readPage(database: Pick<Database, "findRow">, query: QueryConfig): Promise<JsonText> {
-  const row = await database.findRow<{ body: string }>(query);
+export async function readPage(database: Database, query: QueryConfig): Promise<JsonText> {
+  const row = await findRow(database, BodyRow, query);
   return new JsonText(row?.body ?? "");
 }

@@ -1,4 +1,6 @@
 import type { Database } from "./database.ts";
+import { z } from "zod";
+import { readRows } from "./rows.ts";
 
 /**
  * What becomes of every table in time. `older` is SQL that holds for rows whose time is over at `$1`; `after` says the same in
@@ -83,25 +85,19 @@ export const growths: Readonly<Record<string, Growth>> = {
  * @param now the hour from which ages are reckoned
  * @returns rows taken away, by table
  */
-export async function sweepTables(
-  database: Pick<Database, "rows">,
-  now: Date,
-): Promise<Record<string, number>> {
+export async function sweepTables(database: Database, now: Date): Promise<Record<string, number>> {
   const taken: Record<string, number> = {};
   for (const [table, growth] of Object.entries(growths))
     if ("older" in growth) taken[table] = await sweepTable(database, table, growth.older, now);
   return taken;
 }
 
-async function sweepTable(
-  database: Pick<Database, "rows">,
-  table: string,
-  older: string,
-  now: Date,
-): Promise<number> {
+const TakenRow = z.object({ one: z.number() });
+
+async function sweepTable(database: Database, table: string, older: string, now: Date): Promise<number> {
   let taken = 0;
   for (;;) {
-    const rows = await database.rows({
+    const rows = await readRows(database, TakenRow, {
       text: `DELETE FROM ${table} WHERE ctid IN (
         SELECT ctid FROM ${table} WHERE ${older} LIMIT ${atOnce} FOR UPDATE SKIP LOCKED) RETURNING 1 AS one`,
       values: [now],

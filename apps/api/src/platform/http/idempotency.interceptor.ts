@@ -6,13 +6,17 @@ import { contractTable } from "@evenhand/shared/http/contracts";
 import { canonicalJson } from "@evenhand/record/canonical-json";
 import type { FastifyReply, FastifyRequest } from "fastify";
 import { from, lastValueFrom, type Observable } from "rxjs";
+import { z } from "zod";
 import { ROUTE_ID } from "../access/route-id.ts";
 import { Actor } from "../auth/actor.ts";
 import { Clock } from "../clock/index.ts";
 import { Database, type Transaction } from "../database/database.ts";
+import { findRow, sql } from "../database/rows.ts";
 import { ProblemError } from "../problems/problem-error.ts";
 import { holdAgainst } from "./contract.pipe.ts";
 import { JsonText, toJsonText } from "./json-text.ts";
+
+const ClaimRow = z.object({ free: z.boolean() });
 
 type Keyed = { actor: Actor; route: RouteId; key: string; requestHash: Uint8Array<ArrayBuffer> };
 type Request = FastifyRequest & { user?: unknown };
@@ -131,8 +135,12 @@ export class IdempotencyInterceptor implements NestInterceptor {
 
 /** Held until the transaction ends; whoever comes meanwhile is told so. */
 async function claim(tx: Transaction, { actor, route, key }: Keyed): Promise<void> {
-  const [row] = await tx.$queryRaw<{ free: boolean }[]>`
-    SELECT pg_try_advisory_xact_lock(hashtextextended(${`${actor.account} ${route} ${key}`}, 0)) AS free`;
+  const row = await findRow(
+    tx,
+    ClaimRow,
+    sql`
+    SELECT pg_try_advisory_xact_lock(hashtextextended(${`${actor.account} ${route} ${key}`}, 0)) AS free`,
+  );
   if (row?.free !== true)
     throw new ProblemError(
       "request-in-progress",

@@ -1,20 +1,23 @@
 import { Injectable, Logger, type OnModuleInit } from "@nestjs/common";
+import { z } from "zod";
 import { Clock } from "../clock/index.ts";
 import { Database, type Transaction } from "../database/database.ts";
 import { Ids } from "../database/ids.ts";
+import { exists, findRow, run } from "../database/rows.ts";
 import { Jobs } from "../jobs/jobs.ts";
 import { Mailer, type Message } from "./mailer.ts";
 import { whileHeld } from "./while-held.ts";
 
-type Claimed = {
+const Claimed = z.object({
   /** Until when it is claimed, which is whose the claim is. */
-  until: Date;
-  recipient: string;
-  subject: string;
-  body: string;
-  calendar: string | null;
-  method: "REQUEST" | "CANCEL" | null;
-};
+  until: z.date(),
+  recipient: z.string(),
+  subject: z.string(),
+  body: z.string(),
+  calendar: z.string().nullable(),
+  method: z.enum(["REQUEST", "CANCEL"]).nullable(),
+});
+type Claimed = z.infer<typeof Claimed>;
 
 type Claim = { readonly id: string; until: Date };
 
@@ -96,35 +99,35 @@ export class Outbox implements OnModuleInit {
 
   private async claim(id: string): Promise<Claimed | "sent" | "being-sent"> {
     const now = this.clock.now();
-    const [claimed] = await this.database.rows<Claimed>({
+    const claimed = await findRow(this.database, Claimed, {
       text: `UPDATE mail SET claimed_until = $2, attempts = attempts + 1
              WHERE id = $1 AND state = 'waiting' AND (claimed_until IS NULL OR claimed_until <= $3)
              RETURNING claimed_until AS until, recipient, subject, body, calendar, method`,
       values: [id, new Date(now.getTime() + claimMs), now],
     });
-    if (claimed !== undefined) return claimed;
-    const waiting = await this.database.findRow({
+    if (claimed !== null) return claimed;
+    const waiting = await exists(this.database, {
       text: "SELECT 1 FROM mail WHERE id = $1 AND state = 'waiting'",
       values: [id],
     });
-    return waiting === null ? "sent" : "being-sent";
+    return waiting ? "being-sent" : "sent";
   }
 
   private async renew(claim: Claim): Promise<boolean> {
     const next = new Date(this.clock.now().getTime() + claimMs);
-    const renewed = await this.database.rows({
+    const renewed = await exists(this.database, {
       text: `UPDATE mail SET claimed_until = $3 WHERE id = $1 AND state = 'waiting' AND claimed_until = $2
              RETURNING id`,
       values: [claim.id, claim.until, next],
     });
-    if (renewed.length === 0) return false;
+    if (!renewed) return false;
     claim.until = next;
     return true;
   }
 
   /** Nobody holds it any more; where another does by now, that stays. */
   private async release({ id, until }: Claim): Promise<void> {
-    await this.database.rows({
+    await run(this.database, {
       text: "UPDATE mail SET claimed_until = NULL WHERE id = $1 AND state = 'waiting' AND claimed_until = $2",
       values: [id, until],
     });
@@ -132,7 +135,7 @@ export class Outbox implements OnModuleInit {
 
   /** What is out is forgotten but for the fact. */
   private async markSent(id: string): Promise<void> {
-    await this.database.rows({
+    await run(this.database, {
       text: `UPDATE mail SET state = 'sent', sent_at = $2, claimed_until = NULL, body = NULL, calendar = NULL
              WHERE id = $1`,
       values: [id, this.clock.now()],

@@ -1,0 +1,65 @@
+import type { CaseFacts } from "@evenhand/case/case-of";
+import {
+  CaseDecision,
+  CaseParts,
+  CaseParty,
+  CaseRow,
+  CaseVisitState,
+  OperatorDesk,
+} from "@evenhand/shared/http/cases";
+import { ReleasedMatter, ReleaseState } from "@evenhand/shared/http/releases";
+import { z } from "zod";
+
+/** What the statements of this capability give. */
+
+const Counted = z.object({ count: z.number(), first: z.string() });
+const Visit = z.object({
+  state: CaseVisitState,
+  appointment: z.string().nullable(),
+  order: z.string().nullable(),
+  deadline: z.string().nullable(),
+  start: z.string().nullable(),
+  draft: z.string().nullable(),
+  proposed: z.boolean(),
+});
+const Facts = z.object({
+  by: CaseParty,
+  vehicle: z.string(),
+  listed: z.boolean(),
+  briefed: z.boolean(),
+  questions: z.object({
+    drafted: Counted.nullable(),
+    asked: Counted.nullable(),
+    answered: Counted.nullable(),
+    published: Counted.nullable(),
+  }),
+  visits: z.array(Visit),
+  comparison: z.object({ id: z.string(), inspection: z.string() }).nullable(),
+  releases: z.object({ waiting: z.number(), answered: z.number() }),
+  summary: z.string().nullable(),
+  decision: z.object({ id: z.string(), state: CaseDecision, inspection: z.string().nullable() }).nullable(),
+}) satisfies z.ZodType<CaseFacts>;
+
+const StoredRow = CaseRow.omit({ standing: true }).extend({ facts: Facts });
+export type StoredRow = z.infer<typeof StoredRow>;
+
+export const HomeRow = z.object({
+  body: z.object({
+    open: z.number(),
+    items: z.array(z.object({ open: z.boolean(), row: StoredRow })),
+  }),
+});
+export const SeenRow = z.object({ body: z.object({ row: StoredRow, parts: CaseParts }) });
+export const DeskRow = z.object({ body: OperatorDesk });
+
+const ReleasedEntry = z.object({ entry: z.number(), state: ReleaseState });
+export const SettledRow = z.object({
+  body: z.object({
+    answerHash: z.string().nullable(),
+    released: z.array(ReleasedEntry),
+    answers: z.array(z.object({ matter: z.string() })).nullable(),
+  }),
+});
+export const ReleasedRow = z.object({
+  body: z.array(ReleasedEntry.extend({ comparison: z.string(), matter: ReleasedMatter.nullable() })),
+});
