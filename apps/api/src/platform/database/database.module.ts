@@ -9,6 +9,7 @@ import {
 import { Clock, SystemClock } from "../clock/index.ts";
 import { CONFIG, type Config } from "../config/index.ts";
 import { Database } from "./database.ts";
+import { FirmDocuments } from "./firm-documents.ts";
 import { Ids, TimeIds } from "./ids.ts";
 import { KeptDocuments } from "./kept-documents.ts";
 
@@ -33,8 +34,9 @@ export class DatabaseModule implements OnApplicationShutdown {
         { provide: Ids, useValue: ids },
         { provide: Database, useFactory: connect, inject: [CONFIG] },
         KeptDocuments,
+        FirmDocuments,
       ],
-      exports: [Clock, Ids, Database, KeptDocuments],
+      exports: [Clock, Ids, Database, KeptDocuments, FirmDocuments],
     };
   }
 
