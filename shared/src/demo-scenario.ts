@@ -3,7 +3,8 @@ import { CancellationCause } from "./booking.ts";
 import { CostTable } from "./cost-table.ts";
 import { Instant, ItemId, LocalDate, LocalId, Money, PositionId } from "./identifier.ts";
 import { BookingAcceptance } from "./http/booking.ts";
-import { InspectorTime, SiteRequest } from "./http/calendars.ts";
+import { InspectorTime } from "./http/calendars.ts";
+import { SiteRequest } from "./http/sites.ts";
 import { ReportKind, Vehicle } from "./report.ts";
 import { Depth } from "./sheet.ts";
 

@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from "node:fs";
+import { sep } from "node:path";
 import { expect, test } from "vitest";
 import { routeIds } from "@evenhand/shared/access";
 
@@ -23,21 +24,18 @@ const served = routesIn(
     ),
   /@Route\("([\w.]+)"/g,
 );
-const contracted = routesIn(
-  namesIn("shared/src/http").map((file) => [file.replace(/\.ts$/, ""), textOf(`shared/src/http/${file}`)]),
-  /^ {2}"(\w+\.\w+)": \{/gm,
-);
-
-/** Calendars of people and places are one contract, which three capabilities serve. */
-const withCalendars: ReadonlySet<string | undefined> = new Set(["sites", "admissions", "booking"]);
+/** Files under a folder, each by the name of what it belongs to: the folder's where it stands in one. */
+const owned = (folder: string) =>
+  readdirSync(new URL(folder, root), { recursive: true, encoding: "utf8" })
+    .filter((file) => file.endsWith(".ts"))
+    .map((file) => [file.split(sep)[0]?.replace(/\.ts$/, "") ?? "", textOf(`${folder}/${file}`)] as const);
+const entry = /^ {2}"(\w+\.\w+)": \{/gm;
+const contracted = routesIn(owned("shared/src/http"), entry);
+const allowed = routesIn(owned("shared/src/access"), entry);
 
 test("a route's contract stands under the name of the capability that serves it", () => {
   expect(routeIds.filter((route) => !served.has(route) || !contracted.has(route))).toEqual([]);
-  const elsewhere = routeIds.filter(
-    (route) =>
-      served.get(route) !== contracted.get(route) &&
-      !(contracted.get(route) === "calendars" && withCalendars.has(served.get(route))),
-  );
+  const elsewhere = routeIds.filter((route) => served.get(route) !== contracted.get(route));
   expect(elsewhere).toEqual([]);
 });
 
@@ -45,4 +43,10 @@ test("an access entry stands beside the others of its thing, so that all that ma
   const groups = routeIds.map((route) => route.split(".")[0]);
   const starts = groups.filter((group, at) => group !== groups[at - 1]);
   expect(starts.filter((group, at) => starts.indexOf(group) !== at)).toEqual([]);
+});
+
+test("an access entry stands under the name of the capability that serves its thing", () => {
+  const things = new Map(routeIds.toReversed().map((route) => [route.split(".")[0], served.get(route)]));
+  const elsewhere = routeIds.filter((route) => things.get(route.split(".")[0]) !== allowed.get(route));
+  expect(elsewhere).toEqual([]);
 });

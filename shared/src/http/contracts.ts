@@ -1,5 +1,7 @@
 import type { RouteId } from "../access.ts";
 import { accountContracts } from "./accounts.ts";
+import { admissionContracts } from "./admissions.ts";
+import { calendarViewContracts } from "./booking/calendar-views.ts";
 import { bookingContracts } from "./booking.ts";
 import { calendarContracts } from "./calendars.ts";
 import { caseContracts } from "./cases.ts";
@@ -16,6 +18,7 @@ import { questionContracts } from "./questions.ts";
 import { recordContracts } from "./records.ts";
 import { releaseContracts } from "./releases.ts";
 import { reportContracts } from "./reports.ts";
+import { siteContracts } from "./sites.ts";
 import { summaryContracts } from "./summaries.ts";
 import { vehicleContracts } from "./vehicles.ts";
 
@@ -37,6 +40,9 @@ export const contracts = {
   ...publishingContracts,
   ...questionContracts,
   ...calendarContracts,
+  ...calendarViewContracts,
+  ...siteContracts,
+  ...admissionContracts,
   ...bookingContracts,
   ...complaintContracts,
 } as const satisfies Record<RouteId, Contract>;

@@ -1,5 +1,5 @@
 import { Body, Controller, Query } from "@nestjs/common";
-import { AdmissionDecision, AdmissionQuery } from "@evenhand/shared/http/calendars";
+import { AdmissionDecision, AdmissionQuery } from "@evenhand/shared/http/admissions";
 import { By, Id, IfMatch } from "../../platform/access/parameters.ts";
 import { Route } from "../../platform/access/route.ts";
 import { Actor } from "../../platform/auth/actor.ts";

@@ -1,5 +1,5 @@
 import { Injectable } from "@nestjs/common";
-import type { AdmissionDecision, AdmissionQuery } from "@evenhand/shared/http/calendars";
+import type { AdmissionDecision, AdmissionQuery } from "@evenhand/shared/http/admissions";
 import type { CreatedDraft } from "@evenhand/shared/http/paging";
 import { z } from "zod";
 import { checkRevision } from "../../platform/access/parameters.ts";

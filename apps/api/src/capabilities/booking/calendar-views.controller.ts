@@ -1,5 +1,5 @@
 import { Body, Controller, Query, Res } from "@nestjs/common";
-import { DaysQuery, FeedRequest } from "@evenhand/shared/http/calendars";
+import { DaysQuery, FeedRequest } from "@evenhand/shared/http/booking/calendar-views";
 import { PageQuery } from "@evenhand/shared/http/paging";
 import type { FastifyReply } from "fastify";
 import { By, Id, Secret } from "../../platform/access/parameters.ts";

@@ -4,12 +4,12 @@ import { type Interval, intersect, normalize } from "@evenhand/booking/interval"
 import { instantOfLocal, localDays } from "@evenhand/booking/local-time";
 import { Place } from "@evenhand/shared/booking";
 import {
-  Closure,
   type DaysQuery,
   EngagementSeen,
   type InspectorDays,
   type SiteDays,
-} from "@evenhand/shared/http/calendars";
+} from "@evenhand/shared/http/booking/calendar-views";
+import { Closure } from "@evenhand/shared/http/sites";
 import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";

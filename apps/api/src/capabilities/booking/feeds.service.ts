@@ -1,5 +1,5 @@
 import { Injectable } from "@nestjs/common";
-import type { FeedCreated, FeedRequest } from "@evenhand/shared/http/calendars";
+import type { FeedCreated, FeedRequest } from "@evenhand/shared/http/booking/calendar-views";
 import type { PageQuery } from "@evenhand/shared/http/paging";
 import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";

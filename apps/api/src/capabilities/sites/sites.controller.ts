@@ -1,5 +1,5 @@
 import { Body, Controller, Query } from "@nestjs/common";
-import { CarPlaceRequest, SiteChange, SiteRequest } from "@evenhand/shared/http/calendars";
+import { CarPlaceRequest, SiteChange, SiteRequest } from "@evenhand/shared/http/sites";
 import { PageQuery } from "@evenhand/shared/http/paging";
 import { By, Id, IfMatch } from "../../platform/access/parameters.ts";
 import { Route } from "../../platform/access/route.ts";

@@ -1,5 +1,5 @@
 import { Injectable } from "@nestjs/common";
-import type { CarPlaceRequest, SiteChange, SiteRequest } from "@evenhand/shared/http/calendars";
+import type { CarPlaceRequest, SiteChange, SiteRequest } from "@evenhand/shared/http/sites";
 import type { CreatedDraft, PageQuery } from "@evenhand/shared/http/paging";
 import { z } from "zod";
 import { checkRevision } from "../../platform/access/parameters.ts";

@@ -1,4 +1,4 @@
-import type { EngagementSeen } from "@evenhand/shared/http/calendars";
+import type { EngagementSeen } from "@evenhand/shared/http/booking/calendar-views";
 import { Link } from "@tanstack/react-router";
 import { useText } from "../../strings/text";
 import { Tag } from "../../ui/Page";

@@ -1,5 +1,5 @@
 import { Button } from "@mantine/core";
-import type { FeedSeen } from "@evenhand/shared/http/calendars";
+import type { FeedSeen } from "@evenhand/shared/http/booking/calendar-views";
 import { useInfiniteQuery, useMutation, useQueryClient } from "@tanstack/react-query";
 import { useIntl } from "react-intl";
 import { call } from "../../service/client";

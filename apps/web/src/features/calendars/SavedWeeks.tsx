@@ -1,4 +1,5 @@
-import type { CalendarSeen, SiteSeen } from "@evenhand/shared/http/calendars";
+import type { CalendarSeen } from "@evenhand/shared/http/calendars";
+import type { SiteSeen } from "@evenhand/shared/http/sites";
 import { keepPreviousData, useQuery } from "@tanstack/react-query";
 import { useState } from "react";
 import { useText } from "../../strings/text";

@@ -1,4 +1,5 @@
-import type { InspectorDays, SiteDays, Stretch } from "@evenhand/shared/http/calendars";
+import type { InspectorDays, SiteDays } from "@evenhand/shared/http/booking/calendar-views";
+import type { Stretch } from "@evenhand/shared/http/calendars";
 import { addDays, instantOf } from "../../entities/time/zone-time";
 
 export type BandKind = "open" | "away" | "closed" | "daylight" | "visit";

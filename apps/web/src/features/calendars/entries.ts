@@ -1,4 +1,5 @@
-import type { CalendarSeen, SiteSeen } from "@evenhand/shared/http/calendars";
+import type { CalendarSeen } from "@evenhand/shared/http/calendars";
+import type { SiteSeen } from "@evenhand/shared/http/sites";
 import { call } from "../../service/client";
 import { timeOf, typedCalendar, wrongFields, type CalendarNumber, type CalendarTyped } from "./calendar-form";
 import { calendarFields, siteFields } from "./fields";

@@ -1,4 +1,4 @@
-import type { Closure, SiteSeen } from "@evenhand/shared/http/calendars";
+import type { Closure, SiteSeen } from "@evenhand/shared/http/sites";
 import { parseMoney } from "../../ui/money";
 import { amountText, numberOf } from "./calendar-form";
 import { firstHours, hoursOf, newKey, typedHours, type HoursTyped } from "./weekly-hours";

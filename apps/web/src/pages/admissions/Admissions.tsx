@@ -1,5 +1,5 @@
 import { SegmentedControl } from "@mantine/core";
-import type { AdmissionSeen } from "@evenhand/shared/http/calendars";
+import type { AdmissionSeen } from "@evenhand/shared/http/admissions";
 import { useInfiniteQuery } from "@tanstack/react-query";
 import { useState } from "react";
 import { useIntl } from "react-intl";

@@ -1,5 +1,5 @@
 import { Button, Radio } from "@mantine/core";
-import type { AdmissionSeen } from "@evenhand/shared/http/calendars";
+import type { AdmissionSeen } from "@evenhand/shared/http/admissions";
 import { useMutation, useQueryClient } from "@tanstack/react-query";
 import { useState } from "react";
 import { call } from "../../service/client";

@@ -1,5 +1,6 @@
 import { Button } from "@mantine/core";
-import type { CalendarSeen, InspectorDay as Day } from "@evenhand/shared/http/calendars";
+import type { InspectorDay as Day } from "@evenhand/shared/http/booking/calendar-views";
+import type { CalendarSeen } from "@evenhand/shared/http/calendars";
 import { useInfiniteQuery, useQuery } from "@tanstack/react-query";
 import { getRouteApi } from "@tanstack/react-router";
 import { useText } from "../../strings/text";

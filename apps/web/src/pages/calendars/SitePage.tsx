@@ -1,4 +1,4 @@
-import type { SiteSeen } from "@evenhand/shared/http/calendars";
+import type { SiteSeen } from "@evenhand/shared/http/sites";
 import { useQuery } from "@tanstack/react-query";
 import { getRouteApi, Link } from "@tanstack/react-router";
 import { useText } from "../../strings/text";
