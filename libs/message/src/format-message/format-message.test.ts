@@ -1,3 +1,4 @@
+import { IntlMessageFormat } from "intl-messageformat";
 import { describe, expect, expectTypeOf, test } from "vitest";
 import { formatMessage, placesOf } from "./index.ts";
 import type { PlaceNames } from "./index.ts";
@@ -8,6 +9,15 @@ describe("a message", () => {
       "one {b}, <b>'s and one {b}",
     );
     expect(formatMessage("the maker's", {})).toBe("the maker's");
+  });
+
+  test("puts plain places together as the library does", () => {
+    const templates = ["", "{a}", "{a}{b}", "'{a}' isn''t {b}", "{n} of {a}", "<b>{a}</b>", "{a}: # {n}"];
+    const values = { a: "one {b}", b: "", n: -0.5 };
+    for (const template of templates) {
+      const library = new IntlMessageFormat(template, "en-US", undefined, { ignoreTag: true });
+      expect(formatMessage<string>(template, values)).toBe(String(library.format(values)));
+    }
   });
 
   test("counts in the right number", () => {

@@ -22,8 +22,45 @@ const compiledOf = (template: string): IntlMessageFormat => {
   return message;
 };
 
-/** Messages without a place, which read the same whatever fills them. */
-const fixed = new Map<string, string>();
+type Element = ReturnType<IntlMessageFormat["getAst"]>[number];
+
+/** What the numbers of a plain text and of a plain place mean in an ICU message's tree (`TYPE` of its parser). */
+const PLAIN_TEXT = 0;
+const PLAIN_PLACE = 1;
+
+/** A piece of a message that is nothing but texts and plain places: the text itself, or the name of what fills the place. */
+type Piece = { readonly text: string } | { readonly place: string };
+
+const pieceOf = (element: Element): Piece | undefined => {
+  const type: number = element.type;
+  if (!("value" in element) || typeof element.value !== "string") return undefined;
+  if (type === PLAIN_TEXT) return { text: element.value };
+  return type === PLAIN_PLACE ? { place: element.value } : undefined;
+};
+
+const pieces = new Map<string, readonly Piece[] | null>();
+
+/** The pieces of a message; `null` where it counts or chooses. */
+const piecesOf = (template: string): readonly Piece[] | null => {
+  const known = pieces.get(template);
+  if (known !== undefined) return known;
+  const read = compiledOf(template).getAst().map(pieceOf);
+  const plain = read.filter((piece) => piece !== undefined);
+  const made = plain.length === read.length ? plain : null;
+  pieces.set(template, made);
+  return made;
+};
+
+/** The pieces put together, many times as fast as the library does it; `undefined` where a place is not filled. */
+const joined = (plain: readonly Piece[], values: Values): string | undefined => {
+  let said = "";
+  for (const piece of plain) {
+    const filling = "text" in piece ? piece.text : values[piece.place];
+    if (filling === undefined) return undefined;
+    said += filling;
+  }
+  return said;
+};
 
 /**
  * A message of ICU MessageFormat with its places filled. What fills them stands as it is and is never read as a message.
@@ -35,17 +72,10 @@ export const formatMessage = <const Template extends string>(
   template: Template,
   values: Values<Template>,
 ): string => {
-  const same = fixed.get(template);
-  if (same !== undefined) return same;
-  const said = String(compiledOf(template).format(values));
-  if (!template.includes("{")) fixed.set(template, said);
-  return said;
+  const plain = piecesOf(template);
+  const said = plain === null ? undefined : joined(plain, values);
+  return said ?? String(compiledOf(template).format(values));
 };
-
-type Element = ReturnType<IntlMessageFormat["getAst"]>[number];
-
-/** What the number of a plain text means in an ICU message's tree (`TYPE` of its parser). */
-const PLAIN_TEXT = 0;
 
 const optionsOf = (element: Element): readonly (readonly [string, readonly Element[]])[] =>
   "options" in element
