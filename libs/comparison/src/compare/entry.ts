@@ -1,3 +1,4 @@
+import type { AnswerKind } from "@evenhand/shared/answer";
 import type { Atom, Entry, Mark } from "@evenhand/shared/comparison";
 import type { Finding, Firmness } from "@evenhand/shared/finding";
 import { isBadCall, severityRank } from "@evenhand/shared/severity";
@@ -5,6 +6,7 @@ import type { Call, Severity } from "@evenhand/shared/severity";
 import { callFault, callOf } from "@evenhand/sheet/call";
 import type { CallContext } from "@evenhand/sheet/call";
 import type { Sides } from "../compare-answers/index.ts";
+import { WHOLE } from "../judgment/index.ts";
 import type { Judgment } from "../judgment/index.ts";
 import type { PlannedPlace } from "../plan/index.ts";
 
@@ -14,12 +16,17 @@ const FIRMNESSES: readonly Entry["firmness"][] = FIRMNESS.flatMap((a) =>
   FIRMNESS.map((b) => Object.freeze({ a, b })),
 );
 
+let lastFirmness: Entry["firmness"] = Object.freeze({ a: null, b: null });
+
 /** How firmly each side says what it says of a place; `null` where it says nothing. */
 export const firmnessOf = (a: Finding | undefined, b: Finding | undefined): Entry["firmness"] => {
   const first = a?.firmness ?? null;
   const second = b?.firmness ?? null;
+  // Most lines are as firm as the one before.
+  if (lastFirmness.a === first && lastFirmness.b === second) return lastFirmness;
   const kept = FIRMNESSES[FIRMNESS.indexOf(first) * FIRMNESS.length + FIRMNESS.indexOf(second)];
-  return kept ?? { a: first, b: second };
+  lastFirmness = kept ?? { a: first, b: second };
+  return lastFirmness;
 };
 
 /** One place as the two reports have it. One object moves over all the places of a comparison, and nobody keeps it. */
@@ -27,6 +34,9 @@ export type Meeting = {
   place: PlannedPlace;
   a: Finding | undefined;
   b: Finding | undefined;
+  /** Of what kind each answer is. Answers are of ten shapes, and looking into such is slow: the kind is asked for once a line. */
+  kindA: AnswerKind | undefined;
+  kindB: AnswerKind | undefined;
   finding: Entry["finding"];
   firmness: Entry["firmness"];
   readonly sides: Sides;
@@ -42,24 +52,32 @@ type Calls = Entry["calls"];
 /** By far the most frequent pair of calls; nobody may write to it. */
 const BOTH_GOOD: Calls = Object.freeze({ a: "good", b: "good" });
 
-/** An answer called by itself: the one fault or denial an atom is about, else the whole answer. */
-const callSide = (meeting: Meeting, atom: Atom, side: "a" | "b"): Call | null => {
+/** The one fault or denial an atom is about, called by itself. */
+const callPart = (meeting: Meeting, atom: Atom, side: "a" | "b"): Call | null => {
   const finding = meeting[side];
-  if (finding === undefined || finding.answer.kind === "not-seen") return null;
-  const { item } = meeting.place.compiled;
-  if (atom.of === "fault") {
-    const fault = faultOf(finding, atom, side);
-    return fault === undefined ? null : callFault(fault, item, meeting.contexts[side]);
-  }
+  if (finding === undefined || meeting[side === "a" ? "kindA" : "kindB"] === "not-seen") return null;
   if (atom.of === "denial") return atom.by === "both" || atom.by === side ? "good" : null;
-  return callOf(finding.answer, item, meeting.contexts[side]);
+  const fault = faultOf(finding, atom, side);
+  return fault === undefined ? null : callFault(fault, meeting.place.compiled.item, meeting.contexts[side]);
 };
+
+const callWhole = (
+  finding: Finding | undefined,
+  kind: AnswerKind | undefined,
+  { compiled }: PlannedPlace,
+  context: CallContext,
+): Call | null =>
+  finding === undefined || kind === "not-seen" ? null : callOf(finding.answer, compiled.item, context);
+
+/** Frozen and shared where both are good, which is by far the most frequent. */
+const callsOf = (a: Call | null, b: Call | null): Calls =>
+  a === "good" && b === "good" ? BOTH_GOOD : { a, b };
 
 /** What each side says of an atom, called by itself; `null` where it says nothing. */
 export const callSides = (meeting: Meeting, atom: Atom): Calls => {
-  const a = callSide(meeting, atom, "a");
-  const b = callSide(meeting, atom, "b");
-  return a === "good" && b === "good" ? BOTH_GOOD : { a, b };
+  if (atom !== WHOLE) return callsOf(callPart(meeting, atom, "a"), callPart(meeting, atom, "b"));
+  const { a, b, kindA, kindB, place, contexts } = meeting;
+  return callsOf(callWhole(a, kindA, place, contexts.a), callWhole(b, kindB, place, contexts.b));
 };
 
 const isOpen = (outcome: Judgment["outcome"]): boolean =>
@@ -77,7 +95,7 @@ const severityOf = (meeting: Meeting, judgment: Judgment, calls: Calls): Severit
   if (direction === "found-better") return "small";
   if (isBadCall(calls.a)) return calls.a;
   // What was found is good by its yardstick: it may be dearer than was said, and hurts nobody. A reading may lie at its limit.
-  const isGood = calls.b === "good" && meeting.b?.answer.kind !== "reading";
+  const isGood = calls.b === "good" && meeting.kindB !== "reading";
   return isGood && severityRank(parted) <= severityRank("danger") ? "repair" : parted;
 };
 

@@ -1,5 +1,6 @@
 import type { AnswerOf } from "@evenhand/shared/answer";
 import type { Atom, Entry } from "@evenhand/shared/comparison";
+import type { Finding } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
 import type { Call } from "@evenhand/shared/severity";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
@@ -12,14 +13,14 @@ import { compareFaults } from "../compare-faults/index.ts";
 import { compareFitted } from "../compare-fitted/index.ts";
 import { WHOLE } from "../judgment/index.ts";
 import type { Judgment } from "../judgment/index.ts";
-import { milesBetween } from "../miles-between/index.ts";
+import { ODOMETER, milesBetween } from "../miles-between/index.ts";
 import { mirrorFaults } from "../mirror-faults/index.ts";
 import { pairPlaces } from "../pair-places/index.ts";
 import { planOf } from "../plan/index.ts";
-import type { PlannedPlace } from "../plan/index.ts";
+import type { Plan, PlannedPlace } from "../plan/index.ts";
 import { findSharing } from "../sharing/index.ts";
 import type { SameIds } from "../sharing/index.ts";
-import { faultAtoms, isClaim, isSilence, judgeSilence, limitsOfOne } from "../silence/index.ts";
+import { faultAtoms, isClaim, judgeSilence, limitsOfOne } from "../silence/index.ts";
 
 export type CompareOptions = {
   /** Use allowed between the two visits by item id, in base units, for items that only rise; else the sheet's own. */
@@ -62,9 +63,10 @@ const write = ({ entries, faults }: Written, entry: Entry): void => {
 };
 
 const appendOneSided = (meeting: Meeting, written: Written): void => {
-  const { place, b } = meeting;
+  const { place, a, b, kindA, kindB } = meeting;
   const side = isClaim(b) ? "b" : "a";
-  const answer = meeting[side]?.answer;
+  const isFaults = (side === "b" ? kindB : kindA) === "faults";
+  const answer = isFaults ? (side === "b" ? b : a)?.answer : undefined;
   const atoms = answer?.kind === "faults" ? faultAtoms(answer, side, place.frame) : NO_ATOMS;
   for (let index = 0; index < atoms.length; index += 1) {
     const atom = atoms[index];
@@ -101,15 +103,19 @@ const appendWhole = (meeting: Meeting, judgment: Judgment, written: Written): vo
 const isAnswered = (meeting: Meeting): meeting is Meeting & AnsweredPair =>
   meeting.a !== undefined &&
   meeting.b !== undefined &&
-  !isSilence(meeting.a, meeting.b) &&
+  meeting.kindA !== "not-seen" &&
+  meeting.kindB !== "not-seen" &&
   (isClaim(meeting.a) || !isClaim(meeting.b));
 
 const append = (meeting: Meeting, written: Written): void => {
-  const fitted = compareFitted(meeting.a, meeting.b);
-  if (fitted !== undefined) return appendWhole(meeting, fitted, written);
+  const { kindA, kindB } = meeting;
+  if (kindA === "not-fitted" || kindB === "not-fitted") {
+    const fitted = compareFitted(meeting.a, meeting.b);
+    if (fitted !== undefined) return appendWhole(meeting, fitted, written);
+  }
   if (!isAnswered(meeting)) return appendOneSided(meeting, written);
   const { a, b } = meeting;
-  return a.answer.kind === "faults" && b.answer.kind === "faults"
+  return kindA === "faults" && a.answer.kind === "faults" && b.answer.kind === "faults"
     ? appendFaults(meeting, a.answer, b.answer, meeting.sides.sharing.person(a, b), written)
     : appendWhole(meeting, compareAnswers(meeting), written);
 };
@@ -119,13 +125,45 @@ const once = <Value>(make: () => Value): (() => Value) => {
   return () => (made ??= make());
 };
 
-const sidesOf = (a: Report, b: Report, options: CompareOptions): Sides => ({
+const odometerIn = ({ findings, visit }: Report, plan: Plan, indexes: Int32Array) => {
+  const number = plan.numberOf(ODOMETER, "");
+  const index = number === undefined ? undefined : indexes[number];
+  return { visit, finding: findingAt(findings, index ?? -1) };
+};
+
+const sidesOf = (a: Report, b: Report, options: CompareOptions, miles: () => number): Sides => ({
   a: { report: a, instruments: new Map(a.instruments.map((instrument) => [instrument.id, instrument])) },
   b: { report: b, instruments: new Map(b.instruments.map((instrument) => [instrument.id, instrument])) },
   sharing: findSharing(a, b, options),
   useAllowed: options.useAllowed ?? {},
-  milesBetween: once(() => milesBetween(a, b)),
+  milesBetween: once(miles),
 });
+
+const firstMeeting = (place: PlannedPlace, sides: Sides, contexts: Meeting["contexts"]): Meeting => ({
+  place,
+  a: undefined,
+  b: undefined,
+  kindA: undefined,
+  kindB: undefined,
+  finding: NOBODY,
+  firmness: SILENT,
+  sides,
+  contexts,
+});
+
+const moveTo = (
+  meeting: Meeting,
+  place: PlannedPlace,
+  a: Finding | undefined,
+  b: Finding | undefined,
+): void => {
+  meeting.place = place;
+  meeting.a = a;
+  meeting.b = b;
+  meeting.kindA = a?.answer.kind;
+  meeting.kindB = b?.answer.kind;
+  meeting.firmness = firmnessOf(a, b);
+};
 
 /** Lines in sheet order, and the places they speak of: each has at least one, and those of one place stand together. */
 export type Lines = { readonly entries: Entry[]; readonly places: readonly PlannedPlace[] };
@@ -142,7 +180,9 @@ export const compareByPlace = (
   const first = contextMover(a, plan, findingsA);
   const second = contextMover(b, plan, findingsB);
   const contexts = { a: first.context, b: second.context };
-  const sides = sidesOf(a, b, options);
+  const sides = sidesOf(a, b, options, () =>
+    milesBetween(odometerIn(a, plan, findingsA), odometerIn(b, plan, findingsB)),
+  );
   const written: Written = { entries: [], faults: [] };
   let meeting: Meeting | undefined;
   for (let number = 0; number < places.length; number += 1) {
@@ -158,12 +198,9 @@ export const compareByPlace = (
     const findingB = findingAt(b.findings, indexB);
     first.move(place, findingA);
     second.move(place, findingB);
-    meeting ??= { place, a: findingA, b: findingB, finding: NOBODY, firmness: SILENT, sides, contexts };
-    meeting.place = place;
-    meeting.a = findingA;
-    meeting.b = findingB;
+    meeting ??= firstMeeting(place, sides, contexts);
+    moveTo(meeting, place, findingA, findingB);
     meeting.finding = { a: indexA < 0 ? null : indexA, b: indexB < 0 ? null : indexB };
-    meeting.firmness = firmnessOf(findingA, findingB);
     append(meeting, written);
   }
   return { entries: mirrorFaults(written.entries, written.faults, a, b, sheet), places };

@@ -1,18 +1,20 @@
+import type { Finding } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
 import { convert, dimensionOf } from "@evenhand/measurement/unit";
 
-const ODOMETER = "identity.odometer";
+/** The item that reads it; it has one place. */
+export const ODOMETER = "identity.odometer";
 /** More than this a day nobody drives a car that is for sale: what is beyond is the odometer's question, and excuses no wear. */
 const MOST_A_DAY = 150;
 const DAY = 86_400_000;
 
-type Read = Pick<Report, "findings" | "visit">;
+/** What a report says of its odometer, and when the visit was. */
+export type OdometerRead = Pick<Report, "visit"> & { readonly finding: Finding | undefined };
 
 const odometerOf = ({
-  findings,
+  finding,
   visit,
-}: Read): { readonly miles: number; readonly at: number } | undefined => {
-  const finding = findings.find(({ item }) => item === ODOMETER);
+}: OdometerRead): { readonly miles: number; readonly at: number } | undefined => {
   if (finding?.answer.kind !== "reading" || dimensionOf(finding.answer.unit) !== dimensionOf("mi")) {
     return undefined;
   }
@@ -28,7 +30,7 @@ const odometerOf = ({
  * @returns 0 where one of them did not read it
  * @example milesBetween(reportAt(61_240), eightDaysLaterAt(61_640)) // 400
  */
-export const milesBetween = (a: Read, b: Read): number => {
+export const milesBetween = (a: OdometerRead, b: OdometerRead): number => {
   const [first, second] = [odometerOf(a), odometerOf(b)];
   if (first === undefined || second === undefined) return 0;
   const later = second.at >= first.at ? 1 : -1;

@@ -140,8 +140,17 @@ const makePlan = (sheet: CompiledSheet): Plan => {
       silent: silentEntry(compiled, position),
     };
   };
+  /** Findings of one item mostly stand together, and then the item need not be looked up again. */
+  let lastItem: string | undefined;
+  let ofLast: ReadonlyMap<string, PlannedPlace> | undefined;
+  const placesOfItem = (item: string): ReadonlyMap<string, PlannedPlace> | undefined => {
+    if (item === lastItem) return ofLast;
+    ofLast = places.get(item);
+    lastItem = ofLast === undefined ? undefined : item;
+    return ofLast;
+  };
   const place = (item: string, position: string): PlannedPlace => {
-    const known = places.get(item)?.get(position);
+    const known = placesOfItem(item)?.get(position);
     if (known !== undefined) return known;
     const compiled = sheet.items.get(item);
     const positionOrder = compiled?.positionOrder(position);
@@ -167,7 +176,7 @@ const makePlan = (sheet: CompiledSheet): Plan => {
     return list;
   };
   const numberOf = (item: string, position: string): number | undefined =>
-    places.get(item)?.get(position)?.number;
+    placesOfItem(item)?.get(position)?.number;
   return { sheet, place, numberOf, count: () => count, applicable };
 };
 

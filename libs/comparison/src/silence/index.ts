@@ -66,10 +66,6 @@ const whatTheStatementLeftOut = (a: Finding | undefined, call: Call): Judgment =
   };
 };
 
-/** Whether one side at least has nothing to set against the other's answer. */
-export const isSilence = (a: Finding | undefined, b: Finding | undefined): boolean =>
-  !wasSeen(a) || !wasSeen(b);
-
 /**
  * What is to be said where one side at least is silent or did not see. Not seen by the inspection: unseen, whatever was stated.
  * Seen by the inspection alone: unstated where bad, or where nothing is there to judge it by; where good, seen, sound and not

@@ -3,7 +3,7 @@ import type { Answer } from "@evenhand/shared/answer";
 import type { Finding } from "@evenhand/shared/finding";
 import { faults, frame, gauge, reading, readingItem, treadSpec } from "../../testing/small-items.ts";
 import { finding } from "../../testing/small-reports.ts";
-import { faultAtoms, isClaim, isSilence, judgeSilence, limitsOfOne } from "./index.ts";
+import { faultAtoms, isClaim, judgeSilence, limitsOfOne } from "./index.ts";
 
 const said = (answer: Answer): Finding => finding("electrics.horn", answer);
 const yes = said({ kind: "working", value: "yes" });
@@ -28,18 +28,6 @@ describe("isClaim", () => {
 
   it("is none where nothing was said", () => {
     expect(isClaim(undefined)).toBe(false);
-  });
-});
-
-describe("isSilence", () => {
-  it("is where either side is silent or did not see, not where it does not know", () => {
-    expect([isSilence(yes, yes), isSilence(yes, notKnown)]).toEqual([false, false]);
-    expect([
-      isSilence(undefined, yes),
-      isSilence(yes, undefined),
-      isSilence(unseen, yes),
-      isSilence(yes, unseen),
-    ]).toEqual([true, true, true, true]);
   });
 });
 
