@@ -1,5 +1,5 @@
 import { normalizeVin } from "../identifier-text/index.ts";
-import { findReads } from "../view/index.ts";
+import { findReads, findingsOf } from "../view/index.ts";
 import type { Read, View } from "../view/index.ts";
 import type { Market } from "../vin-form/index.ts";
 
@@ -30,7 +30,7 @@ const alsoReadAs = (item: string): readonly string[] =>
 export const isReadTwice = (view: View, read: Read<"code">): boolean => {
   const number = normalizeVin(read.answer.text);
   const findings = (["a", "b"] as const).flatMap((side) =>
-    alsoReadAs(read.item).flatMap((item) => [...(view.reports[side]?.index.get(item)?.values() ?? [])]),
+    alsoReadAs(read.item).flatMap((item) => findingsOf(view, side, item)),
   );
   const alike = findings.filter(
     ({ answer }) => answer.kind === "code" && normalizeVin(answer.text) === number,

@@ -27,6 +27,14 @@ const paintOf = (view: View, read: Read<"reading">): Measured[] => {
   return [{ paint, reads: [read, material, highest].flatMap((found) => found ?? []) }];
 };
 
+/** A function of the view alone, which several rules ask for. */
+const measured = new WeakMap<View, readonly Measured[]>();
+
 /** Every panel whose paint was measured. */
-export const measuredPanels = (view: View): Measured[] =>
-  findReads(view, "reading", "body.paint-thickness").flatMap((read) => paintOf(view, read));
+export const measuredPanels = (view: View): readonly Measured[] => {
+  const known = measured.get(view);
+  if (known !== undefined) return known;
+  const panels = findReads(view, "reading", "body.paint-thickness").flatMap((read) => paintOf(view, read));
+  measured.set(view, panels);
+  return panels;
+};

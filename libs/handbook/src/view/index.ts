@@ -4,10 +4,9 @@ import type { Finding } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
-import { readSide, uncertaintyParts } from "@evenhand/sheet/reading-side";
+import { readSide, sideEstimate } from "@evenhand/sheet/reading-side";
 import type { ReadingSide } from "@evenhand/sheet/reading-side";
 import { dayOf, findIsoRange } from "../day/index.ts";
-import { derived } from "../interval/index.ts";
 
 export type Side = EntryReference["side"];
 
@@ -22,24 +21,39 @@ export type Found = {
 /** The same with its answer, of the kind asked for. */
 export type Read<K extends AnswerKind> = Found & { readonly answer: AnswerOf<K> };
 
-/** The findings of one report by item and position. */
-export type FindingIndex = ReadonlyMap<string, ReadonlyMap<string, Finding>>;
+/** The findings of one report by item; those of one item are few, each at a position of its own. */
+export type FindingIndex = ReadonlyMap<string, readonly Finding[]>;
+
+const NOTHING: readonly Finding[] = [];
 
 /**
- * Findings by item, then by position.
+ * Findings by item.
  *
- * @example indexFindings(report).get("wheels.tread-depth")?.get("left-front")?.answer.kind // "reading"
+ * @example indexFindings(report).get("wheels.tread-depth")?.length // 5: one a wheel
  */
 export const indexFindings = ({ findings }: Pick<Report, "findings">): FindingIndex => {
-  const index = new Map<string, Map<string, Finding>>();
+  const index = new Map<string, Finding[]>();
+  let item: string | undefined;
+  let ofItem: Finding[] | undefined;
   for (const finding of findings) {
-    const ofItem = index.get(finding.item);
-    if (ofItem === undefined)
-      index.set(finding.item, new Map<string, Finding>().set(finding.position, finding));
-    else ofItem.set(finding.position, finding);
+    // Findings of one item mostly stand together.
+    if (finding.item !== item) {
+      item = finding.item;
+      ofItem = index.get(item);
+    }
+    if (ofItem !== undefined) ofItem.push(finding);
+    else index.set(finding.item, (ofItem = [finding]));
   }
   return index;
 };
+
+/**
+ * The finding of an item at a position; the last one written, were there several.
+ *
+ * @example findingAt(indexFindings(report), "wheels.tread-depth", "left-front")?.answer.kind // "reading"
+ */
+export const findingAt = (index: FindingIndex, item: string, position: string): Finding | undefined =>
+  index.get(item)?.findLast((finding) => finding.position === position);
 
 /** One report and its findings by place. */
 export type IndexedReport = { readonly report: Report; readonly index: FindingIndex };
@@ -70,7 +84,8 @@ const readFrom = <K extends AnswerKind>(
   position: string,
   kind: K,
 ): Read<K> | undefined => {
-  const finding = view.reports[side]?.index.get(item)?.get(position);
+  const report = view.reports[side];
+  const finding = report === undefined ? undefined : findingAt(report.index, item, position);
   return finding !== undefined && isKind(finding.answer, kind)
     ? { side, item, position, finding, answer: finding.answer }
     : undefined;
@@ -98,16 +113,15 @@ export const findClaim = <K extends AnswerKind>(
   position = "",
 ): Read<K> | undefined => readFrom(view, view.claims, item, position, kind);
 
-const NOWHERE: readonly string[] = [];
-
-const positionsOf = (view: View, side: Side | undefined, item: string): Iterable<string> =>
-  (side === undefined ? undefined : view.reports[side]?.index.get(item)?.keys()) ?? NOWHERE;
+/** What a side says of an item, at every position. */
+export const findingsOf = (view: View, side: Side | undefined, item: string): readonly Finding[] =>
+  (side === undefined ? undefined : view.reports[side]?.index.get(item)) ?? NOTHING;
 
 /** Whether a side that comes before one of the readings has the position too. */
 const isAnsweredBefore = (view: View, at: number, item: string, position: string): boolean => {
   for (let before = 0; before < at; before += 1) {
-    const side = view.readings[before];
-    if (side !== undefined && view.reports[side]?.index.get(item)?.has(position) === true) return true;
+    const answered = findingsOf(view, view.readings[before], item);
+    if (answered.some((finding) => finding.position === position)) return true;
   }
   return false;
 };
@@ -116,7 +130,7 @@ const isAnsweredBefore = (view: View, at: number, item: string, position: string
 export const findReads = <K extends AnswerKind>(view: View, kind: K, item: string): Read<K>[] => {
   const reads: Read<K>[] = [];
   for (let at = 0; at < view.readings.length; at += 1) {
-    for (const position of positionsOf(view, view.readings[at], item)) {
+    for (const { position } of findingsOf(view, view.readings[at], item)) {
       if (isAnsweredBefore(view, at, item, position)) continue;
       const read = findRead(view, kind, item, position);
       if (read !== undefined) reads.push(read);
@@ -127,9 +141,7 @@ export const findReads = <K extends AnswerKind>(view: View, kind: K, item: strin
 
 /** The same for the side whose claims are tested. */
 export const findClaims = <K extends AnswerKind>(view: View, kind: K, item: string): Read<K>[] =>
-  [...(view.reports[view.claims]?.index.get(item)?.keys() ?? [])].flatMap(
-    (position) => findClaim(view, kind, item, position) ?? [],
-  );
+  findingsOf(view, view.claims, item).flatMap(({ position }) => findClaim(view, kind, item, position) ?? []);
 
 /** The option chosen, where it is known. */
 export const optionOf = (read: Read<"choice"> | undefined): string | undefined =>
@@ -174,7 +186,7 @@ export const estimateOf = (
   const known = knownReadingOf(view, read);
   if (known === undefined) return undefined;
   const { side } = known;
-  return (known[of] ??= derived(side.mean, uncertaintyParts(side, of === "whole")));
+  return (known[of] ??= sideEstimate(side, of === "whole"));
 };
 
 /** The lowest value of a reading by itself, which the scatter between spots says nothing of. */
@@ -182,7 +194,7 @@ export const lowestOf = (view: View, read: Read<"reading">): Estimate | undefine
   const lowest = read.answer.values.toSorted((a, b) => a.value - b.value)[0];
   if (lowest === undefined) return undefined;
   const side = sideOf(view, read, { ...read.answer, values: [lowest] });
-  return side === undefined ? undefined : derived(side.mean, uncertaintyParts(side, true));
+  return side === undefined ? undefined : sideEstimate(side, true);
 };
 
 /** A condition noted with a finding, as a number. */

@@ -28,9 +28,20 @@ export type ChanceInterval = {
   readonly degreesOfFreedom: number;
 };
 
-const weighted = (list: readonly Contribution[], of: (one: Contribution) => number): number =>
-  list.reduce((total, one) => total + one.weight * of(one), 0) /
-  list.reduce((total, one) => total + one.weight, 0);
+const weighted = (
+  list: readonly Contribution[],
+  of: (one: Contribution, index: number) => number,
+): number => {
+  let total = 0;
+  let weights = 0;
+  for (let index = 0; index < list.length; index += 1) {
+    const one = list[index];
+    if (one === undefined) continue;
+    total += one.weight * of(one, index);
+    weights += one.weight;
+  }
+  return total / weights;
+};
 
 /** Variance over the items of how 1 − D/E moves with each of them (linearization). */
 export const varianceOfMoves = (
@@ -38,10 +49,13 @@ export const varianceOfMoves = (
   disagreement: number,
   expectedDisagreement: number,
 ): number => {
-  const move = (one: Contribution): number =>
-    ((disagreement / expectedDisagreement) * one.chance - one.disagreement) / expectedDisagreement;
-  const center = weighted(list, move);
-  return weighted(list, (one) => (move(one) - center) ** 2);
+  const moves = Float64Array.from(
+    list,
+    (one) => ((disagreement / expectedDisagreement) * one.chance - one.disagreement) / expectedDisagreement,
+  );
+  const moved = (_: Contribution, index: number): number => moves[index] ?? 0;
+  const center = weighted(list, moved);
+  return weighted(list, (one, index) => (moved(one, index) - center) ** 2);
 };
 
 /**

@@ -9,7 +9,11 @@ export type Proportions = {
   readonly columns: readonly number[];
 };
 
-const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+const sum = (values: readonly number[]): number => {
+  let total = 0;
+  for (const value of values) total += value;
+  return total;
+};
 
 /** Sum over all pairs of categories. */
 export const sumOverCells = (table: Matrix, term: (cell: number, i: number, j: number) => number): number => {
@@ -21,24 +25,27 @@ export const sumOverCells = (table: Matrix, term: (cell: number, i: number, j: n
   return total;
 };
 
+const sumsOfColumns = (cells: Matrix): number[] => {
+  const sums = cells.map(() => 0);
+  for (const row of cells) {
+    for (let j = 0; j < sums.length; j += 1) sums[j] = (sums[j] ?? 0) + (row[j] ?? 0);
+  }
+  return sums;
+};
+
 /**
  * Turns counts into proportions.
  *
  * @throws {RangeError} when the table is not square or holds a negative count
  */
 export const proportions = (counts: Matrix): Proportions => {
-  if (counts.some((row) => row.length !== counts.length)) throw new RangeError("The table must be square.");
-  if (counts.some((row) => row.some((count) => !(count >= 0)))) {
-    throw new RangeError("Counts must be numbers from 0.");
+  for (const row of counts) {
+    if (row.length !== counts.length) throw new RangeError("The table must be square.");
+    for (const count of row) if (!(count >= 0)) throw new RangeError("Counts must be numbers from 0.");
   }
   const items = sum(counts.map(sum));
   const cells = counts.map((row) => row.map((count) => count / items));
-  return {
-    items,
-    cells,
-    rows: cells.map(sum),
-    columns: cells.map((_, j) => sum(cells.map((row) => row[j] ?? 0))),
-  };
+  return { items, cells, rows: cells.map(sum), columns: sumsOfColumns(cells) };
 };
 
 /** The cells of a table that hold anything, each with its weight and what it adds. */
