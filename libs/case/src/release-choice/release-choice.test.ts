@@ -8,6 +8,7 @@ const entry = (more: object): object => ({
   direction: "stated-better",
   standing: "differs",
   finding: { a: 0, b: 0 },
+  marks: [],
   ...more,
 });
 /** Only what is read of the three: the rest of a comparison and of a report says nothing here. */
@@ -41,4 +42,17 @@ test("what the dealer gets to see says not by whom it was found, and names the i
   expect(first?.snapshot.b).toEqual({ item: "electrics.horn", note: "silent", instrumentName: "a meter" });
   expect(first?.snapshot.a).toEqual({ item: "electrics.horn", instrumentName: null });
   expect(chooseEntries(compared, [2]).chosen[0]?.snapshot.a).toBeNull();
+});
+
+test("what the dealer gets to see tells nothing that the rest of the inspection has a part in", () => {
+  const figures = { of: "reading", difference: 3, qValue: 0.04 };
+  const [marked] = compared.comparison.entries;
+  const told: Compared = JSON.parse(
+    JSON.stringify({
+      ...compared,
+      comparison: { entries: [{ ...marked, figures, marks: ["hedged", "only-as-declared"] }] },
+    }),
+  );
+  const entryShown = chooseEntries(told, [0]).chosen[0]?.snapshot.entry;
+  expect(entryShown).toEqual({ ...marked, figures: { ...figures, qValue: null }, marks: ["hedged"] });
 });

@@ -18,8 +18,17 @@ function show(report: Report, index: number | null): ReleasedFinding | null {
   return { ...rest, instrumentName: named?.name ?? null };
 }
 
+/** The entry without what only the other readings of the report tell: the q-value, and whether the pair scatters more than declared. */
+const byItself = (entry: Entry): Entry => {
+  const { figures } = entry;
+  const marks = entry.marks.filter((mark) => mark !== "only-as-declared");
+  return figures?.of === "reading"
+    ? { ...entry, marks, figures: { ...figures, qValue: null } }
+    : { ...entry, marks };
+};
+
 /**
- * The two answers of one entry as they stood when it was released.
+ * The two answers of one entry as they stood when it was released, and nothing that the rest of the inspection has a part in.
  *
  * @param index of the entry in the comparison
  * @returns `null` where the comparison has no such entry
@@ -31,5 +40,7 @@ export const snapshotOf = (
   b: Report,
 ): ReleaseSnapshot | null => {
   const entry = comparison.entries[index];
-  return entry === undefined ? null : { entry, a: show(a, entry.finding.a), b: show(b, entry.finding.b) };
+  return entry === undefined
+    ? null
+    : { entry: byItself(entry), a: show(a, entry.finding.a), b: show(b, entry.finding.b) };
 };
