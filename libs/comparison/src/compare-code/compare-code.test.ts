@@ -80,3 +80,44 @@ describe("compareCode", () => {
     expect(compareCode("text", vin, "0EVTL8Z633A007146", true).figures).toMatchObject({ passes: null });
   });
 });
+
+/** Outcome and reason, the same from either side. */
+const either = (system: Parameters<typeof compareCode>[0], a: string, b: string): string => {
+  const [there, back] = [compareCode(system, a, b, false), compareCode(system, b, a, false)];
+  expect([back.outcome, back.reason]).toEqual([there.outcome, there.reason]);
+  return `${there.outcome}: ${there.reason}`;
+};
+
+describe("a number read off worn or painted metal", () => {
+  it.each([
+    ["a three for an eight", "7306215", "7806215", "doubtful: one-look-alike"],
+    ["a one for a seven, at the end", "4306221", "4306227", "doubtful: one-look-alike"],
+    ["an E for an F, at the beginning", "E306221", "F306221", "doubtful: one-look-alike"],
+    ["a three for a four, which look like nothing of each other", "7306215", "7406215", "differ: other-code"],
+    ["two characters at once", "7306213", "7806218", "differ: other-code"],
+  ])("%s", (_name, a, b, expected) => {
+    expect(either("casting-number", a, b)).toBe(expected);
+  });
+});
+
+describe("a number with a character too few", () => {
+  it.each([
+    ["dropped in the middle", "7206315", "720315", "doubtful: one-dropped"],
+    ["dropped at the beginning", "7206315", "206315", "doubtful: one-dropped"],
+    ["dropped at the end", "7206315", "720631", "doubtful: one-dropped"],
+    ["one of a pair", "7206615", "720615", "doubtful: one-dropped"],
+    ["of four that are left", "72063", "7206", "doubtful: one-dropped"],
+    ["of three that are left, which say too little", "7206", "720", "differ: other-code"],
+    ["two of them", "7206315", "72031", "differ: other-code"],
+    ["and another one misread", "7206315", "720915", "differ: other-code"],
+    ["and all others in other places", "7206315", "136027", "differ: other-code"],
+  ])("%s", (_name, a, b, expected) => {
+    expect(either("vin", a, b)).toBe(expected);
+  });
+
+  it("is no slip in a tire's size, where every character is a size", () => {
+    expect(either("tire-size", "P205/75-R15", "P205/75-R1S")).toBe("differ: other-code");
+    expect(either("tire-size", "P205/75-R15", "P205/75-R1")).toBe("differ: other-code");
+    expect(either("tire-size", "P205/75-R15", "P205/75-R15")).toBe("agree: same-code");
+  });
+});

@@ -65,6 +65,18 @@ describe("expectedLoss", () => {
     expect(loss(reading, rowFor("engine.compression"))).toMatchObject({ probability: 0.7, minor: 7_000 });
   });
 
+  it("is certain where both say it is bad, whatever was read", () => {
+    const both = horn({ outcome: "agree", marks: ["both-bad"] });
+    expect(loss(both, rowFor("electrics.horn"))).toMatchObject({ probability: 1, minor: 10_000 });
+    const read = entry({
+      item: "engine.compression",
+      outcome: "agree",
+      marks: ["both-bad"],
+      figures: readingFigures(1, { probabilityWorse: 0.7 }),
+    });
+    expect(loss(read, rowFor("engine.compression"))).toMatchObject({ probability: 1 });
+  });
+
   it("is unset without a row, a probability, or anything to expect", () => {
     expect(loss(horn({ outcome: "differ" }))).toEqual({ state: "unset" });
     expect(loss(horn({ outcome: "differ" }), rowFor("electrics.horn", { occurs: {} }))).toEqual({

@@ -75,6 +75,9 @@ describe("a fault stated on one side of the car and found at the same place of t
     expect(isMirrored(dent("upper-front", 99), dent("upper-front", 49))).toBe(true);
     expect(isMirrored(dent("upper-front", 100), dent("upper-front", 49))).toBe(false);
     expect(isMirrored(dent("upper-front", 40), dent("upper-front"))).toBe(true);
+    expect(isMirrored(dent("upper-front"), dent("upper-front", 40))).toBe(true);
+    const inInches: Fault = { ...dent("upper-front"), extent: { value: 1.6, unit: "in" } };
+    expect(isMirrored(dent("upper-front", 40), inInches)).toBe(true);
   });
 
   it("stands for one found fault only, the other staying what it is", () => {

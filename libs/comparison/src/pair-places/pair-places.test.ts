@@ -51,6 +51,20 @@ describe("pairPlaces", () => {
     expect(orders).toEqual(orders.toSorted((a, b) => a - b));
   });
 
+  it("puts what was answered in any order, and what only the second form has, into the order of the sheet", () => {
+    const order = sheetOrder.get("engine.compression");
+    const cylinders = (...[a, b]: Parameters<typeof pairPlaces>) =>
+      keys(pairPlaces(a, b, plan).places).filter((key) => key.startsWith(`${order} `));
+    const numbered = (...numbers: number[]) => numbers.map((number) => `${order} cylinder-${number}`);
+    const shuffled = statement([psi(12), psi(10), psi(11), psi(10)]);
+    expect(cylinders(shuffled, inspection([psi(9), psi(10)]), plan)).toEqual(
+      numbered(1, 2, 3, 4, 5, 6, 9, 10, 11, 12),
+    );
+    expect(cylinders(statement([]), inspection([], withCylinders(8)), plan)).toEqual(
+      numbered(1, 2, 3, 4, 5, 6, 7, 8),
+    );
+  });
+
   it("leaves out circumstances, which are never compared", () => {
     const item = sheetVersion1.items.find(({ circumstance }) => circumstance === true)?.id ?? "";
     const answered = statement([{ ...horn, item }]);

@@ -25,6 +25,27 @@ describe("planOf", () => {
     expect(fresh.count()).toBe(2);
   });
 
+  it("orders places by item and then by position, and knows circumstances", () => {
+    const plan = freshPlan();
+    const order = (item: string, position = "") => plan.place(item, position).order;
+    const cylinders = [1, 2, 3].map((number) => order("engine.compression", `cylinder-${number}`));
+    expect(cylinders).toEqual(cylinders.toSorted((a, b) => a - b));
+    expect(new Set(cylinders).size).toBe(3);
+    const items = sheetVersion1.items.map(({ id }) => id);
+    const earlier = items.indexOf("electrics.horn") < items.indexOf("engine.compression");
+    expect(order("electrics.horn") < Math.min(...cylinders)).toBe(earlier);
+    expect(plan.place("visit.light", "").circumstance).toBe(true);
+    expect(plan.place("electrics.horn", "").circumstance).toBe(false);
+  });
+
+  it("has a number only for a place it has met", () => {
+    const plan = freshPlan();
+    expect(plan.numberOf("electrics.horn", "")).toBeUndefined();
+    const { number } = plan.place("electrics.horn", "");
+    expect(plan.numberOf("electrics.horn", "")).toBe(number);
+    expect(plan.numberOf("electrics.horn", "hood")).toBeUndefined();
+  });
+
   it("shares what is an item's among its positions", () => {
     const plan = freshPlan();
     const [hood, roof] = [plan.place("body.faults", "hood"), plan.place("body.faults", "roof")];
@@ -113,6 +134,8 @@ describe("how grave it is that two answers part, neither of them bad", () => {
 const callAt = (item: string, position: string, answer: string) =>
   freshPlan().place(item, position).picks.get(answer)?.call;
 
+const presence = (item: string) => picksOf(item).map(({ answer, call }) => `${answer}: ${call}`);
+
 describe("the answers of a list", () => {
   it("rank what works from yes down", () => {
     expect(picksOf("electrics.horn")).toEqual([
@@ -153,6 +176,32 @@ describe("the answers of a list", () => {
     expect(callAt("wheels.tire-age", "spare", "over-ten-years")).toBe("small");
     expect(callAt("driveline.leaks-before", "oil-pan", "weep")).toBe("small");
     expect(callAt("driveline.leaks-before", "fuel", "weep")).toBe("danger");
+  });
+
+  it("are called at each place by itself, whichever of them was met first", () => {
+    const plan = freshPlan();
+    const callOver = (position: string) =>
+      plan.place("wheels.tire-age", position).picks.get("over-ten-years")?.call;
+    expect([callOver("left-front"), callOver("spare"), callOver("right-front")]).toEqual([
+      "danger",
+      "small",
+      "danger",
+    ]);
+    const failing = (position: string) => plan.place("electrics.lamps", position).picks.get("no")?.call;
+    expect([failing("left-headlamp"), failing("reverse"), failing("right-headlamp")]).toEqual([
+      "danger",
+      "small",
+      "danger",
+    ]);
+  });
+
+  it("miss a paper only where it was promised", () => {
+    expect(presence("identity.build-sheet")).toEqual([
+      "present: good",
+      "absent: small",
+      "not-known: no-yardstick",
+    ]);
+    expect(presence("trunk.jack")).toEqual(["present: good", "absent: small", "not-known: no-yardstick"]);
   });
 
   it("are none for other kinds", () => {
