@@ -99,8 +99,15 @@ describe("compareGrade", () => {
   });
 
   it("makes an agreed fault of what both call bad", () => {
-    expect(compare(house(0), house(1), { bothBad: true }).standing).toBe("agreed-fault");
+    const agreed = { standing: "agreed-fault", marks: ["both-bad"] };
+    expect(compare(house(0), house(0), { bothBad: true })).toMatchObject({ ...agreed, outcome: "agree" });
+    expect(compare(house(0), house(1), { bothBad: true })).toMatchObject({
+      ...agreed,
+      outcome: "consistent",
+    });
     expect(compare(house(0), house(2), { bothBad: true }).standing).toBe("differs");
+    expect(compare(house(0), house(2), { bothBad: true })).not.toHaveProperty("marks");
+    for (const grade of [0, 1, 2]) expect(compare(house(0), house(grade))).not.toHaveProperty("marks");
   });
 });
 

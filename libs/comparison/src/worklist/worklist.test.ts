@@ -78,6 +78,16 @@ describe("worklist", () => {
     ]);
   });
 
+  it("puts what could hurt somebody before what is in doubt and hurts nobody", () => {
+    const tread = finding(
+      "wheels.tread-depth",
+      { kind: "reading", unit: "1/32in", values: [{ value: 8 }] },
+      { position: "left-front" },
+    );
+    const rows = list([grade("as-new"), horn("yes"), tread], [horn("intermittent"), tread]);
+    expect(rows.map(({ item }) => item)).toEqual(["wheels.tread-depth", "electrics.horn"]);
+  });
+
   it("puts what is doubtful before what is consistent, of what hurts nobody", () => {
     const scales = [
       {
