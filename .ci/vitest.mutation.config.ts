@@ -11,6 +11,7 @@ export default defineConfig({
     exclude: paths("MUTATION_TESTS_LEFT_OUT"),
     setupFiles: ["tests/setup/draws.ts"],
     maxWorkers: 1,
+    isolate: false,
     testTimeout: 60_000,
   },
 });
