@@ -1,3 +1,4 @@
+import { defineMessages } from "@evenhand/message/define-messages";
 import type { AppointmentActor, AppointmentMove, AppointmentState } from "@evenhand/shared/booking";
 import { TRANSITIONS } from "../appointment/index.ts";
 
@@ -122,13 +123,22 @@ export function toldOf({ move, actor, from, declaredAt }: MoveMade): Exclude<Rol
 
 export type OrderEnd = { readonly state: "declined" | "cancelled"; readonly reason: string };
 
-const WHO: Readonly<Record<AppointmentActor, string>> = {
+const whoMessages = defineMessages("visit.who", {
   buyer: "The buyer",
   inspector: "The inspector",
   dealer: "The dealer",
   operator: "The operator",
   clock: "The service",
-};
+});
+
+const endMessages = defineMessages("visit.end", {
+  declined: "{who} declined the visit.",
+  "hour-declined": "{who} declined the hour of the visit.",
+  cancelled: "{who} cancelled the visit.",
+  expired: "The visit was not answered in time.",
+  "nobody-began": "Nobody began the visit at its hour, so it counts as missed.",
+  "did-not-come": "The inspector did not come to the visit.",
+});
 
 /**
  * How the orders of a visit end with it, and the reason that whoever reads the order is given.
@@ -137,17 +147,18 @@ const WHO: Readonly<Record<AppointmentActor, string>> = {
  * @example orderEndAfter("decline", "inspector") // { state: "declined", reason: "The inspector declined the visit." }
  */
 export function orderEndAfter(move: AppointmentMove, actor: AppointmentActor): OrderEnd | null {
+  const who = whoMessages.say(actor);
   switch (move) {
     case "decline":
       return actor === "inspector"
-        ? { state: "declined", reason: "The inspector declined the visit." }
-        : { state: "cancelled", reason: `${WHO[actor]} declined the hour of the visit.` };
+        ? { state: "declined", reason: endMessages.say("declined", { who }) }
+        : { state: "cancelled", reason: endMessages.say("hour-declined", { who }) };
     case "cancel":
-      return { state: "cancelled", reason: `${WHO[actor]} cancelled the visit.` };
+      return { state: "cancelled", reason: endMessages.say("cancelled", { who }) };
     case "miss":
       return { state: "cancelled", reason: missed(actor) };
     case "expire":
-      return { state: "cancelled", reason: "The visit was not answered in time." };
+      return { state: "cancelled", reason: endMessages.say("expired") };
     default:
       return null;
   }
@@ -155,6 +166,4 @@ export function orderEndAfter(move: AppointmentMove, actor: AppointmentActor): O
 
 /** Somebody says that the inspector did not come; the clock knows only that nobody began. */
 const missed = (actor: AppointmentActor): string =>
-  actor === "clock"
-    ? "Nobody began the visit at its hour, so it counts as missed."
-    : "The inspector did not come to the visit.";
+  endMessages.say(actor === "clock" ? "nobody-began" : "did-not-come");

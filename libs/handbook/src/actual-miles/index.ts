@@ -1,3 +1,4 @@
+import { listed } from "@evenhand/message/listed";
 import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
 import { difference } from "@evenhand/measurement/difference";
 import type { Estimate } from "@evenhand/measurement/estimate";
@@ -6,6 +7,7 @@ import { judge } from "../interval/index.ts";
 import { rollOvers } from "../odometer/index.ts";
 import { figure } from "../rule-result/index.ts";
 import { actualMilesRecord } from "./record.ts";
+import { resultMessages, valueOf } from "../result-words/index.ts";
 
 /** What a paper or the odometer showed on a day, mi. */
 export type MilesEntry = { readonly day: number; readonly miles: Estimate; readonly place: string };
@@ -22,7 +24,8 @@ export type ActualMilesInput = {
 };
 
 const ROLL_OVER = 100_000;
-const miles = (value: number): string => `${Math.round(value).toLocaleString("en-US")} mi`;
+const miles = (value: number): string =>
+  resultMessages.say("miles", { miles: Math.round(value).toLocaleString("en-US") });
 
 /** Whether 100,000 miles more than the readings show fit between two of them. */
 const roomBetween = (from: MilesEntry, to: MilesEntry, aYear: number): boolean =>
@@ -78,7 +81,7 @@ export const actualMiles = (input: ActualMilesInput, firm: FirmLimits = {}): Rul
     });
   return actualMilesRecord.answer("no-room", {
     figures,
-    words: { entries: older.map(({ day, miles: at }) => `${isoOf(day)} ${miles(at.value)}`).join(", ") },
+    words: { entries: listed(older.map(({ day, miles: at }) => valueOf(isoOf(day), miles(at.value)))) },
     limits: [aYear],
   });
 };

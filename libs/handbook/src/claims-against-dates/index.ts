@@ -1,3 +1,4 @@
+import { listed } from "@evenhand/message/listed";
 import type { FirmLimits, LimitUse, RuleResult, Verdict } from "@evenhand/shared/cross-check";
 import { dateText, DAYS_A_YEAR } from "../day/index.ts";
 import type { DateSet } from "../day/index.ts";
@@ -5,6 +6,7 @@ import { judgeSpan } from "../interval/index.ts";
 import type { Span, Zone } from "../interval/index.ts";
 import { figure } from "../rule-result/index.ts";
 import { claimsAgainstDatesRecord } from "./record.ts";
+import { resultMessages } from "../result-words/index.ts";
 
 /** What is claimed, and the date it is held against. */
 export type DatedClaim =
@@ -40,7 +42,9 @@ const CLAIM_TEXTS = {
 } as const;
 
 const claimText = (input: DatedClaim): string =>
-  input.claim === "at-most-years" ? `no older than ${input.years} years` : CLAIM_TEXTS[input.claim];
+  input.claim === "at-most-years"
+    ? resultMessages.say("no-older-than", { years: input.years })
+    : CLAIM_TEXTS[input.claim];
 
 /** Days from a date to the reference, least and most, for every pair of what both can mean. */
 const gapsOf = (dates: DateSet, reference: DateSet): Span[] =>
@@ -84,7 +88,7 @@ export const claimsAgainstDates = (input: ClaimsAgainstDatesInput, firm: FirmLim
   const detailOf = (dates: readonly DateSet[]) => ({
     words: {
       claim: claimText(input),
-      dates: dates.map(dateText).join("; "),
+      dates: listed(dates.map(dateText), "semicolon"),
       reference: dateText(reference),
     },
     ...(input.claim === "new" ? { limits: [newDays] } : {}),

@@ -1,3 +1,4 @@
+import { listed } from "@evenhand/message/listed";
 import type { Figure, FirmLimits, LimitUse, RuleResult, Verdict } from "@evenhand/shared/cross-check";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { median } from "@evenhand/measurement/median";
@@ -122,7 +123,7 @@ export const compression = (input: CompressionInput, firm: FirmLimits = {}): Rul
   if (together !== undefined) {
     return compressionRecord.answer("neighbors-low", {
       ...detail,
-      words: { neighbors: together.join(" and ") },
+      words: { neighbors: listed(together.map(String), "and") },
     });
   }
   const pattern = worstVerdict([...verdicts.values()]);

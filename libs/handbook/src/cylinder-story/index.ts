@@ -1,3 +1,4 @@
+import { listed } from "@evenhand/message/listed";
 import type { RuleResult } from "@evenhand/shared/cross-check";
 import type { Escape } from "../leak-down/index.ts";
 import { cylinderStoryRecord } from "./record.ts";
@@ -16,7 +17,7 @@ export type CylinderStoryInput = {
 };
 
 const named = (cylinders: readonly CylinderState[]): string =>
-  cylinders.map(({ cylinder }) => cylinder).join(", ");
+  listed(cylinders.map(({ cylinder }) => String(cylinder)));
 
 const escapesInto = (path: Escape) => (state: CylinderState) => state.escapes?.includes(path) ?? false;
 
@@ -79,5 +80,7 @@ export const cylinderStory = (input: CylinderStoryInput): RuleResult => {
   const gasket = findGasket(input);
   return gasket === undefined
     ? cylinderStoryRecord.answer("one-story")
-    : cylinderStoryRecord.answer("gasket-between", { words: { cylinders: gasket.join(" and ") } });
+    : cylinderStoryRecord.answer("gasket-between", {
+        words: { cylinders: listed(gasket.map(String), "and") },
+      });
 };

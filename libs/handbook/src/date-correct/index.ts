@@ -4,6 +4,7 @@ import type { DateSet } from "../day/index.ts";
 import { judgeSpan } from "../interval/index.ts";
 import type { Span } from "../interval/index.ts";
 import { dateCorrectRecord } from "./record.ts";
+import { resultMessages } from "../result-words/index.ts";
 
 export type DateCorrectInput = {
   readonly part: DateSet;
@@ -23,8 +24,8 @@ const within = (gap: Span, days: number): boolean => judgeSpan(gap, { low: 0, hi
 /** A gap in words, whichever way it lies. */
 const gapText = ({ low, high }: Span): string => {
   const [least, most] = low < 0 ? [-high, -low] : [low, high];
-  const days = least === most ? `${least}` : `${least} to ${most}`;
-  return `${days} days ${low < 0 ? "after" : "before"}`;
+  const days = least === most ? least : resultMessages.say("between", { first: least, last: most });
+  return resultMessages.say(low < 0 ? "days-after" : "days-before", { days });
 };
 
 const holding = (gaps: readonly Span[], [usual, plausible]: readonly LimitUse[]) => {

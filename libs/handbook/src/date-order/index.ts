@@ -1,7 +1,9 @@
+import { listed } from "@evenhand/message/listed";
 import type { RuleResult } from "@evenhand/shared/cross-check";
 import { rangeText, takenText } from "../day/index.ts";
 import type { DateSet, DayRange } from "../day/index.ts";
 import { dateOrderRecord } from "./record.ts";
+import { valueOf } from "../result-words/index.ts";
 
 export type DateOrderInput = {
   readonly cast?: DateSet;
@@ -51,7 +53,13 @@ export const dateOrder = ({ cast, assembled, built, yearless }: DateOrderInput):
   const textOf = ({ name, dates: set }: Step): string => takenText(set, yearless === true && name === "cast");
   const words = Object.fromEntries(steps.map((step) => [step.name, textOf(step)]));
   const dates = {
-    words: { ...words, dates: steps.map((step) => `${step.name} ${textOf(step)}`).join("; ") },
+    words: {
+      ...words,
+      dates: listed(
+        steps.map((step) => valueOf(step.name, textOf(step))),
+        "semicolon",
+      ),
+    },
   };
   if (steps.length < 2) return dateOrderRecord.answer("too-few", dates);
   const choices = choicesOf(steps);
@@ -59,7 +67,10 @@ export const dateOrder = ({ cast, assembled, built, yearless }: DateOrderInput):
   if (possible.length === 0) return dateOrderRecord.answer("out-of-order", dates);
   if (choices.every(mustRise)) return dateOrderRecord.answer("in-order", dates);
   const alternatives = possible.map((choice) =>
-    choice.map(({ name, range }) => `${name} ${rangeText(range)}`).join(" and "),
+    listed(
+      choice.map(({ name, range }) => valueOf(name, rangeText(range))),
+      "and",
+    ),
   );
   return dateOrderRecord.answer("some-readings", { ...dates, alternatives });
 };

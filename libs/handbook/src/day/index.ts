@@ -1,3 +1,5 @@
+import { listed } from "@evenhand/message/listed";
+import { resultMessages } from "../result-words/index.ts";
 /** Days a date can mean: whole days since 1970-01-01, both ends included. */
 export type DayRange = { readonly first: number; readonly last: number };
 
@@ -90,11 +92,13 @@ export const narrow = (dates: DateSet, within: DayRange): DateSet =>
  * @example rangeText({ first: 0, last: 6 }) // "1970-01-01 to 1970-01-07"
  */
 export const rangeText = (range: DayRange): string =>
-  range.first === range.last ? isoOf(range.first) : `${isoOf(range.first)} to ${isoOf(range.last)}`;
+  range.first === range.last
+    ? isoOf(range.first)
+    : resultMessages.say("between", { first: isoOf(range.first), last: isoOf(range.last) });
 
 /** A set in words. */
-export const dateText = (dates: DateSet): string => dates.map(rangeText).join(", or ");
+export const dateText = (dates: DateSet): string => listed(dates.map(rangeText), "comma-or");
 
 /** The same where the code held no year, which is said beside it. */
 export const takenText = (dates: DateSet, yearless = false): string =>
-  yearless ? `${dateText(dates)} (the code has no year; taken as of the model year)` : dateText(dates);
+  yearless ? resultMessages.say("no-year", { dates: dateText(dates) }) : dateText(dates);

@@ -1,5 +1,6 @@
 import type { Figure, FigureRange } from "@evenhand/shared/cross-check";
 import { UNITS } from "@evenhand/shared/unit";
+import { resultMessages } from "../result-words/index.ts";
 
 /** Standard uncertainties are shown doubled, as a half width that holds about 95 %. */
 const SHOWN_FACTOR = 2;
@@ -86,5 +87,8 @@ export const rangeFigureText = ({ low, high, unit }: FigureRange): string => {
   if (low === high) return withUnit(plain(low, unit), unit);
   const decimals = decimalsOf(high - low);
   const [first, last] = [grouped(low, decimals, unit), grouped(high, decimals, unit)];
-  return withUnit(first === last ? first : `${first} to ${last}`, unit);
+  return withUnit(
+    first === last ? first : resultMessages.say("between", { first: first ?? "", last: last ?? "" }),
+    unit,
+  );
 };

@@ -1,6 +1,7 @@
 import type { RuleResult } from "@evenhand/shared/cross-check";
 import { normalizeNumber } from "../identifier-text/index.ts";
 import { firstColorRecord } from "./record.ts";
+import { resultMessages } from "../result-words/index.ts";
 
 export type FirstColorInput = {
   /** Paint or trim code on the body tag, or the color's name. */
@@ -21,6 +22,6 @@ export const firstColor = ({ tag, spots }: FirstColorInput): RuleResult => {
   const other = spots.filter(({ color }) => normalizeNumber(color) !== normalizeNumber(tag));
   return firstColorRecord.answer(other.length === 0 ? "equal" : "differs", {
     words: { tag },
-    alternatives: other.map(({ place, color }) => `${place}: ${color}`),
+    alternatives: other.map(({ place, color }) => resultMessages.say("at-place", { place, value: color })),
   });
 };

@@ -4,6 +4,7 @@ import type { Estimate } from "@evenhand/measurement/estimate";
 import { judge } from "../interval/index.ts";
 import { figure } from "../rule-result/index.ts";
 import { gapTaperRecord } from "./record.ts";
+import { resultMessages, valueOf } from "../result-words/index.ts";
 
 /** One gap at its two ends, mm. */
 export type GapEnds = { readonly top: Estimate; readonly bottom: Estimate };
@@ -21,8 +22,12 @@ const measuresOf = ({ gap, left, right }: Gap): Measure[] => {
   if (left === undefined || right === undefined) return tapers;
   return [
     ...tapers,
-    { of: "sides", name: `${gap} at the top`, difference: difference(left.top, right.top) },
-    { of: "sides", name: `${gap} at the bottom`, difference: difference(left.bottom, right.bottom) },
+    { of: "sides", name: resultMessages.say("at-top", { gap }), difference: difference(left.top, right.top) },
+    {
+      of: "sides",
+      name: resultMessages.say("at-bottom", { gap }),
+      difference: difference(left.bottom, right.bottom),
+    },
   ];
 };
 
@@ -59,6 +64,8 @@ export const gapTaper = ({ gaps }: GapTaperInput, firm: FirmLimits = {}): RuleRe
     limits: [limit],
     figures: { difference: figure(Math.abs(value), "mm", standardUncertainty) },
     words: { gap: farthest.name },
-    alternatives: broken.map(({ name, difference: out }) => `${name} ${Math.abs(out.value).toFixed(1)} mm`),
+    alternatives: broken.map(({ name, difference: out }) =>
+      valueOf(name, `${Math.abs(out.value).toFixed(1)} mm`),
+    ),
   });
 };

@@ -1,9 +1,11 @@
+import { listed } from "@evenhand/message/listed";
 import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { median } from "@evenhand/measurement/median";
 import { judge } from "../interval/index.ts";
 import { figure } from "../rule-result/index.ts";
 import { leakDownRecord } from "./record.ts";
+import { resultMessages } from "../result-words/index.ts";
 
 /** Where the air of a leak-down test comes out. */
 export type Escape = "intake" | "exhaust" | "crankcase" | "coolant" | "neighbor";
@@ -86,7 +88,7 @@ export const leakDown = ({ cylinders, testPressure }: LeakDownInput, firm: FirmL
         : { median: figure(median(cylinders.map(({ leak }) => leak.value)), "%") }),
       ...(testPressure === undefined ? {} : { testPressure: figure(testPressure, "psi") }),
     },
-    words: { escape: worst.escapes?.join(", ") ?? "not noted" },
+    words: { escape: worst.escapes === undefined ? resultMessages.say("not-noted") : listed(worst.escapes) },
     limits: [good, poor, pressure],
   };
   if (!isBandsPressure(testPressure, firm)) {

@@ -1,3 +1,4 @@
+import { listed } from "@evenhand/message/listed";
 import type { RuleResult } from "@evenhand/shared/cross-check";
 import { difference } from "@evenhand/measurement/difference";
 import type { Estimate } from "@evenhand/measurement/estimate";
@@ -44,8 +45,8 @@ const stepsOf = (readings: readonly OdometerReading[]): Step[] => {
 };
 
 const say = ({ from, to }: Step) => ({
-  from: `${from.place}, ${isoOf(from.day)}`,
-  to: `${to.place}, ${isoOf(to.day)}`,
+  from: listed([from.place, isoOf(from.day)]),
+  to: listed([to.place, isoOf(to.day)]),
 });
 
 const riseFigures = ({ from, to, rise }: Step) => ({

@@ -5,6 +5,7 @@ import { median } from "@evenhand/measurement/median";
 import { judge, worstVerdict } from "../interval/index.ts";
 import { figure } from "../rule-result/index.ts";
 import { paintMapRecord } from "./record.ts";
+import { resultMessages } from "../result-words/index.ts";
 
 /** Paint over one panel, µm, each metal by the probe made for it. */
 export type PanelPaint = {
@@ -75,9 +76,11 @@ const greatest = ({ thickness, thickest }: PanelPaint): number =>
 /** Each panel with its mean, its thickest spot where that is thicker, and the band of the thicker, in words. */
 export const panelTexts = (panels: readonly PanelPaint[], firm: FirmLimits): string[] =>
   panels.map((panel) => {
-    const [mean, most] = [Math.round(panel.thickness.value), Math.round(greatest(panel))];
-    const spot = most > mean ? ` (${most} µm at its thickest)` : "";
-    return `${panel.panel} ${mean} µm${spot}, ${paintBand(greatest(panel), firm)}`;
+    const [thickness, thickest] = [Math.round(panel.thickness.value), Math.round(greatest(panel))];
+    const values = { panel: panel.panel, thickness, band: paintBand(greatest(panel), firm) };
+    return thickest > thickness
+      ? resultMessages.say("paint-with-thickest", { ...values, thickest })
+      : resultMessages.say("paint", values);
   });
 
 /** What is read of a panel: its mean, and its thickest spot where that was noted. */

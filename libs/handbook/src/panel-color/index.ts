@@ -1,3 +1,4 @@
+import { listed } from "@evenhand/message/listed";
 import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
 import { normalCdf } from "@evenhand/measurement/normal-distribution";
 import { colorDifference } from "../color-difference/index.ts";
@@ -6,6 +7,7 @@ import { HANDBOOK_COVERAGE, judgeSpan } from "../interval/index.ts";
 import type { Span } from "../interval/index.ts";
 import { figure } from "../rule-result/index.ts";
 import { panelColorRecord } from "./record.ts";
+import { resultMessages } from "../result-words/index.ts";
 
 export type PanelLab = {
   readonly panel: string;
@@ -85,13 +87,15 @@ export const panelColor = (input: PanelColorInput, firm: FirmLimits = {}): RuleR
     limits,
     figures: { deltaE: figure(farthest.deltaE, "dE") },
     ranges: { deltaE: { ...farthest.span, unit: "dE" } },
-    words: { panels: farthest.panels.join(" and ") },
+    words: { panels: listed(farthest.panels, "and") },
   };
   if (input.metallicOneAngle === true) return panelColorRecord.answer("metallic-one-angle", detail);
   const judged = pairs.map((pair) => ({ pair, verdict: judgeSpan(pair.span, { high: limit.value }) }));
   const noticed = judged.filter(({ verdict }) => verdict === "breaks").map(({ pair }) => pair);
   if (noticed.length > 0) {
-    const alternatives = noticed.map(({ panels, deltaE }) => `${panels.join(" and ")}: ${deltaE.toFixed(1)}`);
+    const alternatives = noticed.map(({ panels, deltaE }) =>
+      resultMessages.say("at-place", { place: listed(panels, "and"), value: deltaE.toFixed(1) }),
+    );
     return panelColorRecord.answer("noticeable", { ...detail, alternatives });
   }
   return panelColorRecord.answer(

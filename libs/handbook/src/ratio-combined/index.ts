@@ -1,3 +1,4 @@
+import { listed } from "@evenhand/message/listed";
 import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
 import { difference } from "@evenhand/measurement/difference";
 import type { Estimate } from "@evenhand/measurement/estimate";
@@ -5,6 +6,7 @@ import { derived, judge, spanOf } from "../interval/index.ts";
 import { judgeRatio, ratiosWithin } from "../ratio-zone/index.ts";
 import { figure } from "../rule-result/index.ts";
 import { ratioCombinedRecord } from "./record.ts";
+import { valueOf } from "../result-words/index.ts";
 
 /** A way the ratio was found; a tag or a quotient of teeth is quoted rounded, which is its uncertainty. */
 export type RatioWay = { readonly way: "tag" | "teeth" | "turns" | "road"; readonly ratio: Estimate };
@@ -54,7 +56,7 @@ export const ratioCombined = (
   const figures = Object.fromEntries(
     ways.map(({ way, ratio }) => [way, figure(ratio.value, "1", ratio.standardUncertainty)]),
   );
-  const words = { ways: ways.map(({ way, ratio }) => `${way} ${ratio.value.toFixed(2)}`).join(", ") };
+  const words = { ways: listed(ways.map(({ way, ratio }) => valueOf(way, ratio.value.toFixed(2)))) };
   if (ways.length < 2) return ratioCombinedRecord.answer("too-few", { figures, words });
   if (!agree(ways)) return ratioCombinedRecord.answer("ways-disagree", { figures, words });
   const mean = weightedMean(ways.map(({ ratio }) => ratio));

@@ -1,7 +1,9 @@
+import { listed } from "@evenhand/message/listed";
 import type { RuleResult } from "@evenhand/shared/cross-check";
 import { misreading, normalizeVin } from "../identifier-text/index.ts";
 import { figure } from "../rule-result/index.ts";
 import { sameNumberRecord } from "./record.ts";
+import { valueOf } from "../result-words/index.ts";
 
 /** A number and where it was read: title, plate, stamping, photograph. */
 export type PlacedNumber = { readonly place: string; readonly number: string };
@@ -15,9 +17,8 @@ const pairsOf = (numbers: readonly PlacedNumber[]): Pair[] =>
   numbers.flatMap((left, index) => numbers.slice(index + 1).map((right) => ({ left, right })));
 
 const say = (pairs: readonly Pair[]): string[] =>
-  pairs.map(
-    ({ left, right }) =>
-      `${left.place} ${normalizeVin(left.number)}, ${right.place} ${normalizeVin(right.number)}`,
+  pairs.map(({ left, right }) =>
+    listed([left, right].map(({ place, number }) => valueOf(place, normalizeVin(number)))),
   );
 
 /** Numbers that were read by both people, or at two places. */

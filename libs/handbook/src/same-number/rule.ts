@@ -8,6 +8,7 @@ import { examples, growth, trueClaims } from "./examples.ts";
 import { sameNumber } from "./index.ts";
 import type { SameNumberInput } from "./index.ts";
 import { sameNumberRecord } from "./record.ts";
+import { resultMessages } from "../result-words/index.ts";
 
 const placeName = ({ item, position }: Found): string =>
   item === TITLE ? "title" : position.replaceAll("-", " ");
@@ -27,7 +28,12 @@ const find = (view: View): Inputs<SameNumberInput>[] => {
   const claim = findClaim(view, "code", TITLE) ?? findClaim(view, "code", VIN, "main-plate");
   const both = new Set(numbers.map(({ side }) => side)).size > 1;
   const placed = numbers.map((read) => ({
-    place: both ? `${placeName(read)} (${view.reports[read.side]?.report.kind})` : placeName(read),
+    place: both
+      ? resultMessages.say("place-in-report", {
+          place: placeName(read),
+          report: view.reports[read.side]?.report.kind ?? "",
+        })
+      : placeName(read),
     number: read.answer.text,
   }));
   return [{ reads: numbers, claim, bad: () => outliers(numbers), input: placed }];

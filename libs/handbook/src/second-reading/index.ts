@@ -1,3 +1,4 @@
+import { listed } from "@evenhand/message/listed";
 import type { CrossCheck, EntryReference } from "@evenhand/shared/cross-check";
 import type { CodeSystem } from "@evenhand/shared/sheet";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
@@ -83,7 +84,7 @@ const asked = (check: CrossCheck, open: readonly EntryReference[], both: Read): 
   reason: READ_AGAIN,
   words: {
     said: sentence(check),
-    codes: asWritten(open, both).join(", "),
+    codes: listed(asWritten(open, both)),
   },
   bad: [],
   decides: [],

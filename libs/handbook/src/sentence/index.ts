@@ -1,3 +1,4 @@
+import { listed } from "@evenhand/message/listed";
 import { capital } from "@evenhand/message/first-letter";
 import { formatMessage, LEFT_OUT, placesOf } from "@evenhand/message/format-message";
 import type { LimitUse, RuleResult } from "@evenhand/shared/cross-check";
@@ -6,6 +7,7 @@ import type { LimitRecords } from "../limit-record/index.ts";
 import type { Outcome } from "../rule-record/index.ts";
 import { findRule } from "../rules/index.ts";
 import { messages } from "./messages.ts";
+import { resultMessages } from "../result-words/index.ts";
 
 /** A figure of practice is worded as one: nobody requires or allows it. */
 const limitText = (limit: LimitUse): string => {
@@ -15,9 +17,9 @@ const limitText = (limit: LimitUse): string => {
 
 /** The band between two limits: the unit once, and practice where either is. */
 const bandText = (lower: LimitUse, upper: LimitUse): string => {
-  const figure = messages.say("band", {
-    low: figureText({ value: lower.value, unit: "1" }),
-    high: figureText(upper),
+  const figure = resultMessages.say("between", {
+    first: figureText({ value: lower.value, unit: "1" }),
+    last: figureText(upper),
   });
   const isPractice = [lower, upper].some(({ origin }) => origin === "common-practice");
   return isPractice ? messages.say("of-practice", { figure }) : figure;
@@ -44,13 +46,12 @@ const findLimitText = ({ limits = [] }: RuleResult, place: string): string | und
   return lower === undefined || upper === undefined ? undefined : bandText(lower, upper);
 };
 
-const ALTERNATIVES = { alternatives: "; ", anyAlternative: ", or " } as const;
-
 /** What fills a place: a range before the figure of the same name, since it says more. */
 const findText = (result: RuleResult, place: string): string | undefined => {
   if (place === "alternatives" || place === "anyAlternative") {
     const { alternatives = [] } = result;
-    return alternatives.length === 0 ? undefined : alternatives.join(ALTERNATIVES[place]);
+    if (alternatives.length === 0) return undefined;
+    return listed(alternatives, place === "alternatives" ? "semicolon" : "comma-or");
   }
   const range = result.ranges?.[place];
   if (range !== undefined) return rangeFigureText(range);

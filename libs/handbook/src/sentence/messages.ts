@@ -3,7 +3,6 @@ import { defineMessages } from "@evenhand/message/define-messages";
 /** What stands in or behind the sentence of any rule; a rule's own sentences are in its record. */
 export const messages = defineMessages("rule", {
   "of-practice": "{figure} (common practice)",
-  band: "{low} to {high}",
   "judged-by-firm": "Judged by the firm's own figure: {words}, {figure}.",
   "judged-by-maker": "Judged by the maker's figure: {words}, {figure}.",
   "read-again":

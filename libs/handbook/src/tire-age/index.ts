@@ -1,3 +1,4 @@
+import { listed } from "@evenhand/message/listed";
 import type { FirmLimits, RuleResult, Verdict } from "@evenhand/shared/cross-check";
 import { dateText, DAYS_A_YEAR, yearOf } from "../day/index.ts";
 import type { DateSet } from "../day/index.ts";
@@ -44,7 +45,10 @@ export const tireAge = ({ number, visit }: TireAgeInput, firm: FirmLimits = {}):
   const words = {
     number,
     made: dateText(dates),
-    years: dates.map(({ first }) => yearOf(first)).join(" or "),
+    years: listed(
+      dates.map(({ first }) => String(yearOf(first))),
+      "or",
+    ),
   };
   if (dates.length === 0) {
     return tireAgeRecord.answer(endsInDate(number) ? "after-the-visit" : "not-a-date", {

@@ -1,8 +1,10 @@
+import { listed } from "@evenhand/message/listed";
 import type { RuleResult } from "@evenhand/shared/cross-check";
 import { judge, productOf } from "../interval/index.ts";
 import { findTireSize } from "../tire-size/index.ts";
 import type { Construction, TireSize } from "../tire-size/index.ts";
 import { tiresMixedRecord } from "./record.ts";
+import { resultMessages } from "../result-words/index.ts";
 
 export type FittedTire = { readonly size?: string; readonly construction?: Construction };
 export type TiresMixedInput = {
@@ -75,7 +77,10 @@ export const tiresMixed = (input: TiresMixedInput): RuleResult => {
   const words = Object.fromEntries(
     Object.entries(fitted).map(([corner, tire]) => [
       corner,
-      `${tire?.size ?? "size not known"}, ${tire?.construction ?? "construction not known"}`,
+      listed([
+        tire?.size ?? resultMessages.say("size-not-known"),
+        tire?.construction ?? resultMessages.say("construction-not-known"),
+      ]),
     ]),
   );
   const mixture = findMixture(front, rear);

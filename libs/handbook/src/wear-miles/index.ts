@@ -1,3 +1,4 @@
+import { listed } from "@evenhand/message/listed";
 import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { judge } from "../interval/index.ts";
@@ -36,7 +37,7 @@ export const wearMiles = ({ parts, miles }: WearMilesInput, firm: FirmLimits = {
   const detail = {
     limits,
     figures: { miles: figure(miles.value, "mi") },
-    words: { parts: (heavy.length > 0 ? heavy : first).map(({ part }) => part).join(", ") },
+    words: { parts: listed((heavy.length > 0 ? heavy : first).map(({ part }) => part)) },
   };
   if (first.length === 0) return wearMilesRecord.answer("retrimmed", detail);
   const enough = judge(miles, { low: limit.value });
