@@ -1,3 +1,4 @@
+import { listed } from "@evenhand/message/listed";
 import { say } from "@evenhand/wording/say";
 import { isFoundBad } from "@evenhand/comparison/found-bad";
 import { outcomeWords, severityWords, standingWords } from "@evenhand/comparison/sentence";
@@ -66,7 +67,7 @@ const section = (view: SectionView): Markup =>
       view.unseenPlaces > 0
         ? html`<p class="note faint">
             ${outcomeSign.unseen} ${catalog.unseenBySection(view.unseenPlaces)}:
-            ${view.unseen.map(countedItem).join("; ")}
+            ${listed(view.unseen.map(countedItem), "semicolon")}
           </p>`
         : null
     }
@@ -127,7 +128,7 @@ const coverage = (view: View): Markup => {
     <p>${catalog.softness(softness)}</p>
     <p>${catalog.chance(chance)}</p>
     ${scattered === undefined ? null : html`<p>${scattered}</p>`}
-    ${view.unseenDecisive.length > 0 ? html`<p>${outcomeSign.unseen} ${catalog.unseenDecisive}: ${view.unseenDecisive.join("; ")}</p>` : null}`;
+    ${view.unseenDecisive.length > 0 ? html`<p>${outcomeSign.unseen} ${catalog.unseenDecisive}: ${listed(view.unseenDecisive, "semicolon")}</p>` : null}`;
 };
 
 const reportLine = (name: string, report: View["a"], seal: string | null): Markup =>

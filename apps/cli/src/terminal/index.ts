@@ -1,3 +1,4 @@
+import { listed } from "@evenhand/message/listed";
 import { say } from "@evenhand/wording/say";
 import { outcomeWords, standingWords } from "@evenhand/comparison/sentence";
 import { outcomeSign } from "@evenhand/shared/outcome";
@@ -17,7 +18,7 @@ export type Terminal = { readonly width: number; readonly style: Style };
 export const outcomeWidth = 14;
 
 const sideText = ({ text, firmness }: SideView): string =>
-  firmness === null ? text : `${text} (${firmness})`;
+  firmness === null ? text : catalog.noted(text, firmness);
 
 /** An outcome with its sign, as every table begins with it. */
 export const outcomeText = (outcome: Outcome): string => `${outcomeSign[outcome]} ${outcomeWords(outcome)}`;
@@ -70,8 +71,8 @@ const rowLines = (row: Row, { width, style }: Terminal): string[] => {
 };
 
 const unseenText = ({ unseen, unseenPlaces }: SectionView): string => {
-  const items = unseen.map(countedItem).join("; ");
-  return `${outcomeSign.unseen} ${catalog.unseenBySection(unseenPlaces)}: ${items}`;
+  const items = listed(unseen.map(countedItem), "semicolon");
+  return catalog.labelled(`${outcomeSign.unseen} ${catalog.unseenBySection(unseenPlaces)}`, items);
 };
 
 const sectionLines = (view: SectionView, terminal: Terminal): string[] => [
@@ -88,7 +89,7 @@ const brokenLines = (rule: BrokenRule, { width, style }: Terminal): string[] => 
   const [first = "", ...rest] = columns([
     { text: strength === "contradicts" ? sign : catalog.hint, width: outcomeWidth },
     { text: catalog.whose[over], width: 10 },
-    { text: `${ruleTitle(rule)}: ${sentence}`, width: width - outcomeWidth - 14 },
+    { text: catalog.labelled(ruleTitle(rule), sentence), width: width - outcomeWidth - 14 },
   ]);
   return [style.strong(first), ...rest];
 };
@@ -136,7 +137,13 @@ const coverageHead = ({ width }: Terminal): string[] => {
 const unseenDecisiveLines = ({ unseenDecisive }: View, { width }: Terminal): string[] =>
   unseenDecisive.length === 0
     ? []
-    : wrap(`${outcomeSign.unseen} ${catalog.unseenDecisive}: ${unseenDecisive.join("; ")}`, width);
+    : wrap(
+        catalog.labelled(
+          `${outcomeSign.unseen} ${catalog.unseenDecisive}`,
+          listed(unseenDecisive, "semicolon"),
+        ),
+        width,
+      );
 
 const coverageLines = (view: View, terminal: Terminal): string[] => {
   const { coverage, softness, chance, scatter } = view.comparison;
@@ -175,13 +182,19 @@ const totalLines = ({ comparison }: View, terminal: Terminal): string[] => {
   return [
     ...heading(catalog.totals, terminal),
     ...wrap(outcomes.join("   "), terminal.width).map(terminal.style.strong),
-    ...wrap(`${catalog.standings}: ${standings.join(", ")}.`, terminal.width),
+    ...wrap(catalog.standingsLine(catalog.standings, standings), terminal.width),
   ];
 };
 
 const reportLine = (side: "A" | "B", report: View["a"], terminal: Terminal): string[] =>
   wrap(
-    `${side}  ${say(`kind.${report.kind}`)} of ${report.visit.started.slice(0, 10)} by ${report.author.organization}, ${catalog.findings(report.findings.length)}`,
+    catalog.report({
+      side,
+      kind: say(`kind.${report.kind}`),
+      day: report.visit.started.slice(0, 10),
+      organization: report.author.organization,
+      findings: catalog.findings(report.findings.length),
+    }),
     terminal.width,
   );
 
@@ -189,7 +202,7 @@ const headLines = ({ comparison, a, b }: View, terminal: Terminal): string[] => 
   const { make, model, modelYear, identification } = comparison.vehicle;
   return [
     terminal.style.strong(catalog.title),
-    `${modelYear} ${make} ${model}, ${identification}`,
+    catalog.car({ modelYear, make, model, identification }),
     ...reportLine("A", a, terminal),
     ...reportLine("B", b, terminal),
   ];

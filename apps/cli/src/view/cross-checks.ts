@@ -1,3 +1,4 @@
+import { listed } from "@evenhand/message/listed";
 import type { Comparison } from "@evenhand/shared/comparison";
 import type { SheetWords } from "@evenhand/wording/sheet-words";
 import { catalog } from "../words/catalog.ts";
@@ -77,4 +78,4 @@ export const crossCheckView = (
 
 /** What a broken rule is called, with its places. */
 export const ruleTitle = ({ title, places }: BrokenRule): string =>
-  places.length === 0 ? title : `${title} (${places.join(", ")})`;
+  places.length === 0 ? title : catalog.noted(title, listed(places));

@@ -1,10 +1,14 @@
+import { listed } from "@evenhand/message/listed";
 import { formatExact, formatMeasured, formatNumber, formatUnit } from "@evenhand/wording/format-figure";
 import type { Figures, LimitFigures, ReadingFigures } from "@evenhand/shared/comparison";
 import { catalog } from "../words/catalog.ts";
 import { formatQuantity } from "../words/quantity.ts";
 
 const readingText = ({ difference, expandedUncertainty, delta, unit }: ReadingFigures): string =>
-  `Δ ${formatMeasured(difference, expandedUncertainty, unit)}; δ ${formatExact(delta)}${formatUnit(unit)}`;
+  catalog.inReading(
+    formatMeasured(difference, expandedUncertainty, unit),
+    formatExact(delta) + formatUnit(unit),
+  );
 
 /**
  * The figures of an entry in one line.
@@ -18,7 +22,10 @@ export const figuresText = (figures: Figures): string => {
     case "grade":
       return catalog.gradeFigures(formatNumber(Math.abs(figures.steps), 1));
     case "color":
-      return `${formatMeasured(figures.deltaE, figures.expandedUncertainty, "dE")}; δ ${formatExact(figures.delta)}`;
+      return catalog.inColor(
+        formatMeasured(figures.deltaE, figures.expandedUncertainty, "dE"),
+        formatExact(figures.delta),
+      );
     case "code":
       return catalog.codeFigures(figures.differsAt.length, figures.passes);
   }
@@ -32,5 +39,5 @@ export const figuresText = (figures: Figures): string => {
 export const limitText = ({ side, value, unit, a, b }: LimitFigures): string => {
   const bound = `${catalog.limitSide[side]} ${formatQuantity(value, unit)}`;
   const calls = [a && `A ${a.call}`, b && `B ${b.call}`].filter((call) => call !== null);
-  return `${catalog.limit} ${bound}: ${calls.join(", ")}`;
+  return catalog.labelled(`${catalog.limit} ${bound}`, listed(calls));
 };

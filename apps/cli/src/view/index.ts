@@ -1,3 +1,4 @@
+import { listed } from "@evenhand/message/listed";
 import { firmnessWords } from "@evenhand/comparison/sentence";
 import type { Comparison, Entry } from "@evenhand/shared/comparison";
 import type { Finding } from "@evenhand/shared/finding";
@@ -157,11 +158,11 @@ const sectionView = (section: Section, rows: readonly Row[]): SectionView => {
 
 /** An item with the number of its places, where there are several: `rails (4)`. */
 export const countedItem = ({ item, places }: { readonly item: string; readonly places: number }): string =>
-  places > 1 ? `${item} (${places})` : item;
+  places > 1 ? catalog.noted(item, places) : item;
 
 /** Item and position in one line: `tread depth, left front`. */
 export const placeText = ({ item, position }: Pick<Row, "item" | "position">): string =>
-  position === "" ? item : `${item}, ${position}`;
+  position === "" ? item : listed([item, position]);
 
 /** Equal words need no sentence; equal readings do, for the figures. */
 export const needsSentence = ({ entry }: Row): boolean =>
@@ -180,7 +181,7 @@ export const viewOf = (input: ViewInput): View => {
     b: input.b,
     sections: input.sheet.sections
       .map((section) => sectionView(section, bySection.get(section.id) ?? []))
-      .filter(({ rows: listed, unseenPlaces, quiet }) => listed.length + unseenPlaces + quiet > 0),
+      .filter(({ rows: shown, unseenPlaces, quiet }) => shown.length + unseenPlaces + quiet > 0),
     pressing: input.comparison.order.flatMap((index) => rows[index] ?? []),
     unseenDecisive: unseenByItem(rows.filter((row) => isUnseen(row) && isDecisive(row.entry.severity))).map(
       countedItem,

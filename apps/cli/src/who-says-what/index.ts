@@ -15,7 +15,11 @@ const STATES: readonly RowState[] = ["disputed", "in-doubt", "agreed", "one-part
 const stateWidth = 12;
 
 const authorOf = (report: Report): string =>
-  `${report.author.organization}, ${say(`kind.${report.kind}`)} of ${report.visit.started.slice(0, 10)}`;
+  catalog.author({
+    organization: report.author.organization,
+    kind: say(`kind.${report.kind}`),
+    day: report.visit.started.slice(0, 10),
+  });
 
 const sayingLines = (row: Row, reports: readonly Report[], words: SheetWords, width: number): string[] =>
   row.says.flatMap((saying, index) => {
@@ -23,7 +27,11 @@ const sayingLines = (row: Row, reports: readonly Report[], words: SheetWords, wi
     const finding = saying === null ? undefined : report?.findings[saying.finding];
     if (report === undefined || finding === undefined) return [];
     const context = { sheet: words, item: words.findItem(row.item), scales: report.scales };
-    return indented(`${authorOf(report)}: ${answerWords(finding.answer, context)}`, stateWidth + 2, width);
+    return indented(
+      catalog.labelled(authorOf(report), answerWords(finding.answer, context)),
+      stateWidth + 2,
+      width,
+    );
   });
 
 const rowLines = (row: Row, reports: readonly Report[], words: SheetWords, terminal: Terminal): string[] => {
