@@ -1,3 +1,4 @@
+import { isIndependent, orderRefusal, type OrderRefusal } from "@evenhand/case/order-choice";
 import { LIVE_ORDERS } from "@evenhand/case/order-states";
 import type { OrderRequest } from "@evenhand/shared/http/orders";
 import { z } from "zod";
@@ -27,7 +28,6 @@ async function findVehicle(tx: Transaction, actor: Actor, vehicle: string): Prom
   return found(row, "car");
 }
 
-/** Who belongs to both would inspect for themselves, or buy what they inspect. */
 async function shareMembers(tx: Transaction, one: string, other: string): Promise<boolean> {
   const row = await findRow(
     tx,
@@ -39,6 +39,25 @@ async function shareMembers(tx: Transaction, one: string, other: string): Promis
   return row?.shared === true;
 }
 
+/** How a refusal reads to who orders. */
+const refused = (refusal: OrderRefusal): ProblemError => {
+  switch (refusal.because) {
+    case "not-listed":
+      return new ProblemError(
+        "vehicle-not-listed",
+        "The dealer has withdrawn the car; there is nothing to order.",
+      );
+    case "statement-superseded":
+      return new ProblemError("statement-superseded", "Order against the newest statement; read it first.", {
+        members: { statement: refusal.newest },
+      });
+    case "ordered-already":
+      return new ProblemError("order-exists", "You have ordered this firm to inspect this car already.", {
+        members: { order: refusal.order },
+      });
+  }
+};
+
 /** @throws ProblemError unless the car can be ordered to be inspected by this firm against this statement */
 export async function findOrderable(
   tx: Transaction,
@@ -47,20 +66,6 @@ export async function findOrderable(
   { inspector, statement }: OrderRequest,
 ): Promise<void> {
   const { listed, newest } = await findVehicle(tx, actor, vehicle);
-  if (!listed)
-    throw new ProblemError(
-      "vehicle-not-listed",
-      "The dealer has withdrawn the car; there is nothing to order.",
-    );
-  if (newest !== statement)
-    throw new ProblemError("statement-superseded", "Order against the newest statement; read it first.", {
-      members: { statement: newest },
-    });
-  const firm = await tx.organization.findFirst({
-    where: { id: inspector, kind: "inspector" },
-    select: { id: true },
-  });
-  found(firm, "inspection firm");
   const live = await tx.inspectionOrder.findFirst({
     where: {
       vehicleId: vehicle,
@@ -70,10 +75,13 @@ export async function findOrderable(
     },
     select: { id: true },
   });
-  if (live !== null)
-    throw new ProblemError("order-exists", "You have ordered this firm to inspect this car already.", {
-      members: { order: live.id },
-    });
+  const refusal = orderRefusal({ listed, newestStatement: newest, liveOrder: live?.id ?? null }, statement);
+  if (refusal !== null) throw refused(refusal);
+  const firm = await tx.organization.findFirst({
+    where: { id: inspector, kind: "inspector" },
+    select: { id: true },
+  });
+  found(firm, "inspection firm");
 }
 
 /** @throws ProblemError `not-independent` where the firm shares people with the dealer or with the buyer */
@@ -85,12 +93,13 @@ export async function checkIndependence(
     await tx.vehicle.findUnique({ where: { id: order.vehicleId }, select: { organizationId: true } }),
     "car",
   );
-  const tied =
-    (await shareMembers(tx, order.inspectorId, vehicle.organizationId)) ||
-    (await shareMembers(tx, order.inspectorId, order.buyerId));
-  if (tied)
-    throw new ProblemError(
-      "not-independent",
-      "Somebody of your firm also belongs to the dealer or the buyer. Decline, so that another firm can be asked.",
-    );
+  const shared = {
+    withDealer: await shareMembers(tx, order.inspectorId, vehicle.organizationId),
+    withBuyer: await shareMembers(tx, order.inspectorId, order.buyerId),
+  };
+  if (isIndependent(shared)) return;
+  throw new ProblemError(
+    "not-independent",
+    "Somebody of your firm also belongs to the dealer or the buyer. Decline, so that another firm can be asked.",
+  );
 }

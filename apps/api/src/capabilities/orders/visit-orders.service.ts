@@ -1,4 +1,5 @@
 import { Injectable } from "@nestjs/common";
+import { endsWithVisit, orderOfVisit, type OrderableCar } from "@evenhand/case/order-choice";
 import { LIVE_ORDERS, ORDER_STATES } from "@evenhand/case/order-states";
 import { decideMove } from "@evenhand/case/state-table";
 import { OrderState } from "@evenhand/shared/http/orders";
@@ -10,7 +11,8 @@ import { findRow, sql } from "../../platform/database/rows.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { checkIndependence } from "./order-checks.ts";
 
-const NewestStatement = z.object({ id: z.string(), listed: z.boolean() });
+const Newest = z.object({ newestStatement: z.string(), listed: z.boolean() });
+type Newest = Pick<OrderableCar, "newestStatement" | "listed">;
 
 export type VisitOrder = {
   vehicle: string;
@@ -48,7 +50,13 @@ export class VisitOrdersService {
       },
       select: { id: true },
     });
-    if (live !== null) return live.id;
+    const choice = orderOfVisit({ ...(await newestStatement(tx, vehicle)), liveOrder: live?.id ?? null });
+    if (choice.of === "standing") return choice.order;
+    if (choice.of === "none")
+      throw new ProblemError(
+        "vehicle-not-listed",
+        "The dealer has withdrawn the car; there is nothing to inspect.",
+      );
     const id = this.ids.next();
     await tx.inspectionOrder.create({
       data: {
@@ -56,7 +64,7 @@ export class VisitOrdersService {
         vehicleId: vehicle,
         buyerId: buyer,
         inspectorId: firm,
-        statementId: await newestStatement(tx, vehicle),
+        statementId: choice.statement,
         state: "ordered",
         revision: 1,
         interests: [],
@@ -88,9 +96,8 @@ export class VisitOrdersService {
   /** Ends an order with its visit, unless something was found already: what is begun can still be sealed. */
   async end(tx: Transaction, id: string, to: "declined" | "cancelled", reason: string): Promise<void> {
     const order = await lock(tx, id);
-    if (!LIVE_ORDERS.includes(order.state)) return;
     const report = await tx.report.findFirst({ where: { orderId: id }, select: { id: true } });
-    if (report !== null) return;
+    if (!endsWithVisit(order.state, { hasReport: report !== null })) return;
     await tx.inspectionOrder.update({
       where: { id },
       data: { state: to, reason, endedAt: this.clock.now(), revision: { increment: 1 } },
@@ -109,17 +116,14 @@ async function lock(tx: Transaction, id: string): Promise<Live> {
   return found(order, "order");
 }
 
-async function newestStatement(tx: Transaction, vehicle: string): Promise<string> {
+async function newestStatement(tx: Transaction, vehicle: string): Promise<Newest> {
   const row = await findRow(
     tx,
-    NewestStatement,
+    Newest,
     sql`
-    SELECT rv.id, v.listed FROM vehicle v JOIN report_version rv ON rv.vehicle_id = v.id AND rv.kind = 'statement'
+    SELECT rv.id AS "newestStatement", v.listed
+    FROM vehicle v JOIN report_version rv ON rv.vehicle_id = v.id AND rv.kind = 'statement'
     WHERE v.id = ${vehicle}::uuid ORDER BY rv.sealed_at DESC, rv.number DESC LIMIT 1`,
   );
-  if (row?.listed === true) return row.id;
-  throw new ProblemError(
-    "vehicle-not-listed",
-    "The dealer has withdrawn the car; there is nothing to inspect.",
-  );
+  return row ?? { listed: false, newestStatement: null };
 }

@@ -1,3 +1,4 @@
+import { isEmptyCounter } from "@evenhand/decision/counter-offer";
 import { unanswered } from "@evenhand/decision/matter-answers";
 import type { DecisionRequest } from "@evenhand/shared/http/summaries";
 import type { Summary } from "@evenhand/shared/summary";
@@ -28,8 +29,8 @@ export function checkAcknowledged({ openMatters }: Summary, { acknowledgements }
 }
 
 /** A counter-offer offers something. */
-export function checkCounter({ decision, price, conditions }: DecisionRequest): void {
-  if (decision !== "counter" || price !== undefined || conditions !== undefined) return;
+export function checkCounter(request: DecisionRequest): void {
+  if (!isEmptyCounter(request)) return;
   throw new ProblemError("invalid-fields", "A counter-offer names a price, conditions, or both.", {
     problems: [{ at: "/price", reason: "a counter-offer names a price, conditions, or both" }],
   });
