@@ -65,7 +65,7 @@ export const gapTaper = ({ gaps }: GapTaperInput, firm: FirmLimits = {}): RuleRe
     figures: { difference: figure(Math.abs(value), "mm", standardUncertainty) },
     words: { gap: farthest.name },
     alternatives: broken.map(({ name, difference: out }) =>
-      valueOf(name, `${Math.abs(out.value).toFixed(1)} mm`),
+      valueOf(name, resultMessages.say("millimeters", { length: Math.abs(out.value).toFixed(1) })),
     ),
   });
 };

@@ -10,6 +10,7 @@ export const resultMessages = defineMessages("result", {
   "days-after": "{days} days after",
   "days-before": "{days} days before",
   miles: "{miles} mi",
+  millimeters: "{length} mm",
   "no-older-than": "no older than {years} years",
   "at-top": "{gap} at the top",
   "at-bottom": "{gap} at the bottom",
