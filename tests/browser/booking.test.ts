@@ -70,7 +70,7 @@ async function acceptAsInspector({ inspector }: BookingScene, id: string): Promi
   await page.getByText("named once you accept", { exact: true }).waitFor();
   expect(page.url()).toContain(id);
   await keepPicture(page, "booking-asked");
-  await page.getByRole("checkbox", { name: /I and my firm are independent/ }).check();
+  await page.getByRole("checkbox", { name: /My firm and I are independent/ }).check();
   await page.getByRole("button", { name: "Accept the visit" }).click();
   await page.getByText("Maribel Okonjo-Strand").first().waitFor();
   await page.getByText(/^Independence declared/).waitFor();

@@ -54,7 +54,7 @@ test("a buyer's home: what is theirs by deadline, what others owe, the rest, and
     "1969 Ildmere Contralto",
     "1949 Brackwater Six",
   ]);
-  expect((await carsIn(page, "Others owe")).toSorted()).toEqual([
+  expect((await carsIn(page, "Waiting on others")).toSorted()).toEqual([
     "1955 Pellham Gannet",
     "1961 Uthwick Rowan",
     "1967 Corvane Tern",
@@ -75,7 +75,7 @@ test("a dealer's home: access, questions and items that wait, with the deadline 
     "1961 Uthwick Rowan",
     "1955 Pellham Gannet",
   ]);
-  expect(await carsIn(page, "Others owe")).toEqual(["1971 Corvane Heron"]);
+  expect(await carsIn(page, "Waiting on others")).toEqual(["1971 Corvane Heron"]);
   expect(await page.locator("body").innerText()).not.toContain("Bea");
   await holds(page, "home-of-dealer");
   await pressFirst(page, "Give access", /\/appointments\//, /Corvane Tern/);
@@ -90,7 +90,7 @@ test("an inspector's home: hours to answer, visits ahead and visits without an h
     "1971 Corvane Heron",
     "1984 Ildmere Sovrano",
   ]);
-  expect(await carsIn(page, "Others owe")).toEqual(["1967 Corvane Tern"]);
+  expect(await carsIn(page, "Waiting on others")).toEqual(["1967 Corvane Tern"]);
   await part(page, "Yours to do").getByText("May 4, 10:15 AM EDT").waitFor();
   await holds(page, "home-of-inspector");
   await pressFirst(page, "Answer about the hour", /\/appointments\//, /Uthwick Rowan/);
@@ -102,7 +102,7 @@ test("an operator's home: what waits, who owes what, and no contents", async () 
   expect(await menu(page)).toEqual(["Cases", "Cars", "Queues", "Help"]);
   await part(page, "Yours to do").getByText("Otto Fennimore").waitFor();
   expect(await page.locator("body").innerText()).not.toMatch(/Nobody came|Uthwick|Bea/);
-  await part(page, "Others owe").getByText("waiting for the dealer’s access").waitFor();
+  await part(page, "Waiting on others").getByText("waiting for the dealer’s access").waitFor();
   await holds(page, "home-of-operator");
   await page.goto("/");
   await part(page, "Yours to do").getByRole("link", { name: "See the complaint" }).click();

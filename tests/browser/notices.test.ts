@@ -8,7 +8,7 @@ const browser = useBrowser();
 test("what it is built from is a link away for everybody, with the licenses of site and service", async () => {
   const page = await browser().newPage({ baseURL: service().url });
   await page.goto("/sign-in");
-  await page.getByRole("link", { name: "What it is built from, with licenses" }).click();
+  await page.getByRole("link", { name: "What it is built with, and the licenses" }).click();
   await page.waitForURL("**/notices.txt");
   const text = await page.locator("body").innerText();
   for (const part of [

@@ -97,7 +97,7 @@ test("a complaint is received, opened for a reason that is shown, and answered",
   await page.getByLabel("What it is about").selectOption({ label: "something else" });
   await page.getByLabel("What happened").fill("The gate was shut at the agreed hour.");
   await page.getByRole("button", { name: "Send it" }).click();
-  await page.getByText("It was sent. The answer will stand here.").waitFor();
+  await page.getByText("It was sent. The answer will appear here.").waitFor();
   const desk = await pageOf(operator);
   await desk.goto("/complaints");
   await look(desk, "complaints-operator");

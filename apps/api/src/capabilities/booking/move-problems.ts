@@ -28,7 +28,7 @@ export function moveProblem(refusal: MoveRefusal): ProblemError {
       members: { state, moves, actors, states },
     });
   }
-  return new ProblemError("appointment-conditions", "Something is wanting first; each thing is named.", {
+  return new ProblemError("appointment-conditions", "Something is missing first; each thing is named.", {
     members: { shortfalls: refusal.shortfalls.map(shortfallBody) },
   });
 }

@@ -17,7 +17,7 @@ export const appointments = {
   "appointments.hours": "To your hours",
   "appointments.sites": "To your sites",
   "appointments.line": "{when}, {site}, {inspector}",
-  "appointments.counts": "How many stand where",
+  "appointments.counts": "How many are at each state",
   "appointments.feed": "In your own calendar",
   "appointment.title": "Visit: {cars}",
   "appointment.back": "Back to the visit",
@@ -32,7 +32,7 @@ export const appointments = {
   "appointment.state.missed": "missed",
   "appointment.state.expired": "expired",
   "appointment.now.held":
-    "{as, select, buyer {You hold this hour until {deadline}. Request it before then, or it goes back.} other {A buyer holds this hour until {deadline}.}}",
+    "{as, select, buyer {You hold this hour until {deadline}. Request it before then, or it is released.} other {A buyer holds this hour until {deadline}.}}",
   "appointment.now.requested":
     "{as, select, inspector {You are asked. Answer by {deadline}.} other {{inspector} is asked and answers by {deadline}.}}",
   "appointment.now.accepted":
@@ -43,7 +43,7 @@ export const appointments = {
   "appointment.now.declined": "It was declined. Nothing is owed; another hour can be found.",
   "appointment.now.cancelled": "It was cancelled. What is owed is settled by its terms, below.",
   "appointment.now.missed": "The inspector did not come. What is owed is settled by its terms, below.",
-  "appointment.now.expired": "Nobody answered in time and the hour went back. Nothing is owed.",
+  "appointment.now.expired": "Nobody answered in time and the hour was released. Nothing is owed.",
   "appointment.left":
     "{minutes, plural, =0 {less than a minute left} one {one minute left} other {# minutes left}}",
   "appointment.again": "Find another hour",
@@ -141,7 +141,7 @@ export const appointments = {
   "moves.accept.warning":
     "An interest that stands, or one that ended less than a year ago, keeps you from accepting. Declaring it is still right.",
   "moves.accept.independent":
-    "I and my firm are independent of {dealer} and of the car, and we do not buy, sell or repair it. What there is to declare is declared here.",
+    "My firm and I are independent of {dealer} and of the car, and we do not buy, sell or repair it. What there is to declare is declared here.",
   "moves.accept.do": "Accept the visit",
   "moves.remove": "Leave out",
   "declare.kind": "What ties you",
@@ -177,11 +177,11 @@ export const appointments = {
   "moves.cancel.what": "What it settles now, by the terms of this visit.",
   "moves.cancel.cause": "Why",
   "moves.cancel.do": "Cancel the visit",
-  "moves.cancel.cost.buyer": "You pay {pays} and have {back} back.",
+  "moves.cancel.cost.buyer": "You pay {pays} and get {back} back.",
   "moves.cancel.cost.inspector": "You get {gets} and owe {owes}.",
   "moves.cancel.cost.dealer": "You owe {owes}.",
   "moves.cancel.cost.operator":
-    "Buyer pays {pays}, has {back} back; dealer owes {owes}; inspector gets {gets}.",
+    "Buyer pays {pays}, gets {back} back; dealer owes {owes}; inspector gets {gets}.",
   "moves.cancel.set-out": "I had set out already",
   "moves.cancel.minutes": "Minutes of the visit done",
   "moves.cancel.sure": "Once cancelled, this hour goes back to others.",
@@ -238,7 +238,7 @@ export const appointments = {
   "appointment.brief.withdraw": "Withdraw the proposal",
   "appointment.brief.change": "Propose a change",
   "appointment.brief.propose": "Propose it to the inspector",
-  "wanting.title": "Something is wanting first",
+  "wanting.title": "Something is missing first",
   "wanting.hold-running": "The hold ended at {when}. Find the hour again.",
   "wanting.answer-in-time": "The answer was due by {when}. The buyer can find another hour.",
   "wanting.before-start": "The visit began at {when}. From then on it can only be begun or cancelled.",
@@ -249,12 +249,12 @@ export const appointments = {
   "wanting.brief-complete": "The brief is not complete. Choose what is looked at, and save it.",
   "wanting.payment-authorized":
     "The payment provider has not set the amount aside. Try again, or pay another way.",
-  "wanting.new-hour": "Choose another hour than the present one.",
+  "wanting.new-hour": "Choose an hour other than the present one.",
   "wanting.declared": "Declare independence for this visit first.",
   "wanting.access-agreed": "Answer every item that needs your permission, and confirm access.",
   "wanting.report-sealed": "Seal the report of every car first.",
   "wanting.terms-acknowledged": "The terms are version {version} now. Read them and tick them again.",
-  "wanting.hour-free": "The hour is not free any more. Find another one.",
+  "wanting.hour-free": "The hour is no longer free. Find another one.",
   "wanting.independent": "You are not independent of this dealer or car: {conflicts}. Decline the visit.",
   "wanting.cause": "Name one of these reasons: {causes}.",
   "wanting.road-cleared": "Before the road:",
@@ -270,7 +270,7 @@ export const appointments = {
   "wanting.own-doubt":
     "your own doubt keeps it off the road{words, select, none {} other { (“{words}”)}}: you left lines of the road as unsafe",
   "moved.title": "The visit changed meanwhile",
-  "moved.what": "It was read anew. Look at it and do it again if it still holds.",
+  "moved.what": "It was loaded again. Look at it, and do it again if you still want to.",
   "ended.title": "The visit is over",
   "ended.what": "Find another hour for a new one.",
   "day.title": "The day of {name}",

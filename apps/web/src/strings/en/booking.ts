@@ -23,7 +23,7 @@ export const booking = {
   "hours.under": "Hours that inspector, site, lift and daylight share, with the way between jobs counted in.",
   "hours.under.moving":
     "Hours of the same inspector. Moving costs nothing; what withdrawing would have cost at this moment stays owing.",
-  "hours.steps": "The way to a booked visit",
+  "hours.steps": "The steps to a booked visit",
   "hours.step.brief": "What is looked at",
   "hours.step.hour": "An hour",
   "hours.step.request": "Hold and request",
@@ -61,7 +61,7 @@ export const booking = {
   "hours.site.missing": "It is not known where the car stands",
   "hours.site.missing.what":
     "The dealer has not said at which site the car can be seen. Ask the dealer; hours can be offered as soon as that is said.",
-  "hours.changed": "The hours were read anew.",
+  "hours.changed": "The hours were loaded again.",
   "offer.title": "This hour",
   "offer.none": "Choose an hour to see its cost, who the inspector is beholden to, and the terms.",
   "offer.inspectors": "Inspectors at this hour",
@@ -127,12 +127,12 @@ export const booking = {
   "terms.buyer": "The buyer withdraws",
   "terms.dealer": "Car sold, absent, warm or not on the lift, or the dealer has no time",
   "terms.missed": "The inspector does not come",
-  "terms.missed.what": "The buyer has everything back. The inspector owes {share} of the site fee.",
+  "terms.missed.what": "The buyer gets everything back. The inspector owes {share} of the site fee.",
   "terms.inspector": "The inspector cannot come",
-  "terms.inspector.what": "The buyer has everything back.",
+  "terms.inspector.what": "The buyer gets everything back.",
   "terms.weather": "Weather",
   "terms.weather.what":
-    "The buyer has everything back, but if the inspector has set out, {share} of the travel is paid.",
+    "The buyer gets everything back, but if the inspector has set out, {share} of the travel is paid.",
   "terms.safety": "Stopped for safety",
   "terms.safety.what":
     "Part is paid: the share of the minutes done, at least {share} of the visit, with travel and site.",
@@ -143,8 +143,8 @@ export const booking = {
   "terms.days": "{count, plural, one {one day} other {# days}}",
   "terms.buyer.free": "costs nothing",
   "terms.buyer.share": "the buyer pays {share} of visit and site",
-  "terms.dealer.free": "the buyer has everything back; the dealer owes nothing",
-  "terms.dealer.share": "the buyer has everything back; the dealer owes {share} of the visit",
+  "terms.dealer.free": "the buyer gets everything back; the dealer owes nothing",
+  "terms.dealer.share": "the buyer gets everything back; the dealer owes {share} of the visit",
   "terms.held":
     "Between visit and decision the car may be sold, unless the dealer keeps it from sale on confirming. The booking page says which.",
   "stage.before-start": "before the start",
@@ -167,7 +167,7 @@ export const booking = {
   "plan.caution.lift":
     "Lift points are inspected before lifting; nobody goes under a car held by a jack alone; a second person is there for lift and road.",
   "plan.caution.road":
-    "Road only with written consent, insurance, plates, it being settled who bears damage, every place of the gate looked at, and nothing there, nor your own doubt, that closes it. First braking at walking pace; stop if the pedal sinks.",
+    "Road only with written consent, insurance, plates, who bears damage settled, every place of the gate looked at, and nothing there, nor your own doubt, that closes it. First braking at walking pace; stop if the pedal sinks.",
   "plan.caution.sheet":
     "{count, plural, one {The caution} other {All # cautions}} of this visit, as on the sheet",
   "plan.caution.law":

@@ -2,7 +2,7 @@
 export const brief = {
   "brief.title": "What is looked at",
   "brief.under":
-    "Choose how deep it is looked, then add what matters to you. Each item takes minutes and may need the lift, daylight or the road.",
+    "Choose how deep the inspection goes, then add what matters to you. Each item takes minutes and may need the lift, daylight or the road.",
   "brief.depth": "How deep",
   "brief.depth.one": "{depth}, {time}",
   "brief.depth.first-look": "First look",
@@ -42,7 +42,7 @@ export const brief = {
     "An item asks for a stage that its needs do not allow. Leave it out: {item}.",
   "brief.problem.impossible-minutes": "An item names no possible time. Leave it out: {item}.",
   "brief.problem.other": "An item cannot be fitted into the visit. Take the last one you added out again.",
-  "brief.moved": "The brief was changed meanwhile. It was read anew; choose again and save.",
+  "brief.moved": "The brief was changed in the meantime. It was loaded again; choose again and save.",
   "why.title": "Why not another hour on {day}",
   "why.hint": "What is in the way at each start, and what would work.",
   "why.all": "For every inspector",
@@ -74,8 +74,9 @@ export const brief = {
   "why.travel":
     "{direction, select, before {Cannot be here in time: the way takes {needed}, there are {available}. A later start works.} other {Cannot be at the next job in time: the way takes {needed}, there are {available}. An earlier start works.}}",
   "why.outside-radius":
-    "The site is {distance} away; this inspector goes {radius}. Choose another inspector.",
-  "why.lacks-skill": "Does not name {skills} among what they know. Leave the wish out, or choose another.",
+    "The site is {distance} away; this inspector travels {radius}. Choose another inspector.",
+  "why.lacks-skill":
+    "Does not name {skills} among what they know. Leave that wish out, or choose another inspector.",
   "why.not-independent": "Not independent: {conflicts}. Choose another inspector.",
   "why.other-currency": "Charges in {currency}; you asked for {wanted}.",
   "why.price-changed": "The price is {total} now; {offered} was shown. Read the offer again.",

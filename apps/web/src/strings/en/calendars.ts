@@ -119,7 +119,7 @@ export const calendars = {
   "interests.since": "since {since}",
   "interests.ended": "{since} to {ended}",
   "interests.no-dealer":
-    "No dealer is known to you here yet. They stand here once a car of theirs is listed.",
+    "No dealer is known to you here yet. They appear here once a car of theirs is listed.",
   "dealings.title": "Cars you had to do with",
   "dealings.hint": "Who bought, sold, owned, repaired or restored a car does not inspect it.",
   "dealings.none": "Nothing is declared.",
@@ -128,7 +128,7 @@ export const calendars = {
   "dealings.no-car": "No car is listed at the moment.",
   "feeds.title": "In your own calendar program",
   "feeds.hint":
-    "A private address from which a calendar program reads your visits. Whoever has it can read them; revoke it if it went astray.",
+    "A private address from which a calendar program reads your visits. Whoever has it can read them; revoke it if it has gotten into the wrong hands.",
   "feeds.none": "No address yet.",
   "feeds.name": "For which program",
   "feeds.organization": "Visits of",

@@ -5,11 +5,11 @@ export const complaints = {
   "complaints.under": "What you sent to the operator, and what was answered.",
   "complaints.under.operator":
     "What waits. Contents are read only by opening one for a reason, which is logged and shown to whoever complained.",
-  "complaints.none": "You have sent no complaint.",
+  "complaints.none": "You have not sent a complaint.",
   "complaints.none.hint":
     "If something went wrong with a visit, a firm or a car, write it below. An operator cannot change a finding.",
-  "complaints.none.operator": "No complaint waits.",
-  "complaints.counts": "How many stand where",
+  "complaints.none.operator": "No complaint is waiting.",
+  "complaints.counts": "How many are at each state",
   "complaints.oldest": "Oldest that waits",
   "complaints.oldest.none": "none waits",
   "complaints.state.received": "received",
@@ -50,5 +50,5 @@ export const complaints = {
   "complaint.send.car": "Which car",
   "complaint.send.text": "What happened",
   "complaint.send.do": "Send it",
-  "complaint.sent": "It was sent. The answer will stand here.",
+  "complaint.sent": "It was sent. The answer will appear here.",
 } as const;

@@ -2,7 +2,7 @@
 export const costs = {
   "costs.title": "What repairs cost",
   "costs.under.buyer":
-    "Your own figures, in which the cost of what was found is reckoned. Nobody else sees them. Where you set nothing, nothing is reckoned, and that is said.",
+    "Your own figures, from which the cost of what was found is worked out. Nobody else sees them. Where you set nothing, nothing is worked out, and the page says so.",
   "costs.under.firm":
     "Your firm’s figures. A buyer you have reported to may begin with them. They are no offer and no estimate for a car.",
   "costs.nobody": "Only buyers and inspection firms keep a table of costs",
@@ -30,7 +30,7 @@ export const costs = {
   "costs.save": "Save the table",
   "costs.saved": "The table is saved as version {revision}.",
   "costs.saved.what":
-    "Costs you open from now on are reckoned with it. A summary you made before keeps the table it was made with, and says that yours has changed.",
+    "Costs you open from now on are worked out with it. A summary you made before keeps the table it was made with, and says that yours has changed.",
   "costs.wrong.figures": "Three amounts, the smallest first, or none of them",
   "costs.wrong.chance": "A percentage from 0 to 100, or nothing",
   "costs.wrong.some": "{count, plural, one {One row} other {# rows}} cannot be saved as typed: {rows}",

@@ -104,7 +104,7 @@ export const decisions = {
   "decide.matter.lack.no-words": "Say what you know of it, and why: at least ten letters.",
   "decide.matter.lack.too-short": "At least ten letters.",
   "decide.matter.lack.same-words":
-    "These words stand at another matter already. What do you know of this one?",
+    "You have used these words for another matter already. What do you know of this one?",
   "decide.matter.lack.not-open": "This is none of the open matters.",
   "decide.matter.on": "Go on",
   "decide.matter.change": "Change",
@@ -124,7 +124,7 @@ export const decisions = {
   "decided.next.approve":
     "The dealer has been told that you approved, and sees none of this page. Nothing is bought or paid here: agree on price, papers and collection with the dealer, and let a licensed mechanic look at what is open before the car is driven.",
   "decided.next.counter":
-    "The dealer has been told, and sees your price and conditions and none of this page. Their answer will stand here.",
+    "The dealer has been told, and sees your price and conditions and none of this page. Their answer will appear here.",
   "decided.next.decline": "The dealer has been told that you declined, and sees none of this page.",
   "decided.when": "When",
   "decided.matter.first": "cleared or put right first",
@@ -146,7 +146,7 @@ export const decisions = {
   "decisions.what.dealer": "What buyers decided about your cars. A counter waits for your answer.",
   "decisions.what.buyer": "What you decided, each on the summary it was decided on.",
   "decisions.none.dealer": "No buyer has decided yet.",
-  "decisions.none.dealer.hint": "Approvals, counters and refusals stand here when they come.",
+  "decisions.none.dealer.hint": "Approvals, counters and refusals appear here when they come.",
   "decisions.none.buyer": "You have not decided on a car yet.",
   "decisions.none.buyer.hint": "Open a comparison and make its summary; the decision is taken there.",
   "counter.no-price": "no price named",

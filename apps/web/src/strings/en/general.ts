@@ -7,9 +7,9 @@ export const general = {
   "app.scheme": "Light or dark",
   "app.scheme.light": "Light",
   "app.scheme.dark": "Dark",
-  "app.scheme.auto": "As the device",
+  "app.scheme.auto": "Same as the device",
   "app.loading": "Loading",
-  "app.notices": "What it is built from, with licenses",
+  "app.notices": "What it is built with, and the licenses",
   "app.foot":
     "Evenhand gives no roadworthiness certificate, no valuation, no legal advice and no contract of sale.",
   "nav.cars": "Cars",
@@ -20,8 +20,8 @@ export const general = {
   "nav.account": "Account and password",
   "nav.sessions": "Signed-in devices",
   "nav.sign-out": "Sign out",
-  "sign-out.sending": "Sending what waits…",
-  "sign-out.left": "{count, plural, one {# answer stands} other {# answers stand}} on this device alone",
+  "sign-out.sending": "Sending what is waiting…",
+  "sign-out.left": "{count, plural, one {# answer is} other {# answers are}} on this device only",
   "sign-out.left.what":
     "The service does not have it: it could not be sent, was refused, or waits for you to look at it. Kept here, it opens again only to you, on this device.",
   "sign-out.left.for-good":
@@ -40,7 +40,7 @@ export const general = {
     "Check the connection and try again. What you entered on a sheet stays on this device until then.",
   "problem.not-found": "There is nothing here",
   "problem.not-found.what":
-    "The address may be wrong, or what lies there is not yours to see. Go back to your cases.",
+    "The address may be wrong, or the page is not one you may see. Go back to your cases.",
   "problem.again": "Try again",
   "problem.home": "To your cases",
   "problem.number": "Reference {instance}",

@@ -9,7 +9,7 @@ export const questions = {
   "questions.none.buyer.hint":
     "Open a car and ask about an item on which the statement is silent or not firm.",
   "questions.none.dealer": "Nobody has asked anything.",
-  "questions.none.dealer.hint": "Questions of buyers on items of your cars stand here.",
+  "questions.none.dealer.hint": "Questions from buyers about your cars appear here.",
   "questions.state.drafted": "draft",
   "questions.state.asked": "asked",
   "questions.state.answered": "answered, not sealed",
