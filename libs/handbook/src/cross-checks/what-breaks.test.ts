@@ -4,6 +4,7 @@ import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import { describe, expect, it } from "vitest";
 import { choice, code, reading, report } from "../../testing/small-report.ts";
 import { honest, maker, overstated } from "../../testing/stories.ts";
+import { sentence } from "../sentence/index.ts";
 import { crossChecks, indexFindings, singleReportChecks } from "./index.ts";
 
 const sheet = compileSheet(sheetVersion1);
@@ -42,6 +43,39 @@ describe("what a break makes bad and decides", () => {
       severity: "worth",
       bad: [{ side: "b", item: "body.paint-thickness", position: "hood" }],
       decides: [{ side: "a", item: "body.paint-history", position: "hood" }],
+    });
+  });
+
+  it("names the number that stands in fewer places, and whose report each stands in", () => {
+    const numbers = [
+      code("identity.vin", "TM467R20871", "main-plate"),
+      code("identity.vin", "TM467R20871", "body-tag"),
+      code("identity.title-number", "TM467R20899"),
+    ];
+    const found = { report: report(numbers, { kind: "inspection" }), index: indexed(...numbers).index };
+    const across = crossChecks(indexed(...numbers), found, sheet).filter(
+      ({ rule, reads }) => rule === "same-number" && reads.length === 6,
+    );
+    expect(across).toMatchObject([
+      {
+        verdict: "breaks",
+        bad: [
+          { side: "b", item: "identity.title-number" },
+          { side: "a", item: "identity.title-number" },
+        ],
+      },
+    ]);
+    const said = across.map(sentence).join("");
+    expect(said).toContain("title (statement)");
+    expect(said).toContain("body tag (inspection)");
+  });
+
+  it("names the spot that was never painted, where its color is not the tag's", () => {
+    const stated = indexed(code("identity.paint-code", "Y"));
+    const found = indexed(code("doors.first-color", "R"));
+    expect(of(crossChecks(stated, found, sheet), "first-color")).toMatchObject({
+      claim: { side: "a", item: "identity.paint-code" },
+      bad: [{ side: "b", item: "doors.first-color" }],
     });
   });
 
