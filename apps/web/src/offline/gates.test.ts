@@ -61,11 +61,17 @@ test("a change that came between is no obstacle; where the service cannot be rea
 const refusing = (status: number) => new Refusal({ type: "a", title: "", status, detail: "" });
 
 test("gates are told in the order in which they were read", async () => {
-  await keepGate(report, "road", road.time);
-  await keepGate(report, "lift", time);
-  const there = service(undefined);
-  await sendGates(report, there);
-  expect(there.state.held).toEqual([lift, road]);
+  const early = { ...road, time: "2026-05-04T14:00:00Z" };
+  for (const [read, order] of [
+    [road, [lift, road]],
+    [early, [early, lift]],
+  ] as const) {
+    await keepGate(report, "road", read.time);
+    await keepGate(report, "lift", time);
+    const there = service(undefined);
+    await sendGates(report, there);
+    expect(there.state.held).toEqual(order);
+  }
 });
 
 test("what came between is tried again four times, anything else is no reason to try again", async () => {

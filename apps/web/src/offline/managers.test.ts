@@ -53,10 +53,10 @@ const follow = (watch: Managers["store"]["watch"]) => {
 };
 
 describe("the store of one report", () => {
-  const { read, watch, keep, settle, keepGate } = storeOf(report);
   beforeEach(async () => Promise.all(store.tables.map((table) => table.clear())));
 
   test("gives what is kept of it, and nothing of another", async () => {
+    const { read, keep, keepGate } = storeOf(report);
     await keep(place, { finding: horn });
     await keepGate("lift", "2026-05-04T15:00:00.000Z");
     await storeOf(other).keep(place, { finding: null });
@@ -68,6 +68,7 @@ describe("the store of one report", () => {
   });
 
   test("settles a conflict as the person says", async () => {
+    const { read, settle } = storeOf(report);
     const kept: KeptFinding = { report, place, finding: horn, base: 3, state: "conflict", theirs: null };
     await store.findings.put(kept);
     await settle(kept, "theirs");
@@ -75,6 +76,7 @@ describe("the store of one report", () => {
   });
 
   test("tells whoever watches, at once and of every change, until they end it", async () => {
+    const { watch, keep } = storeOf(report);
     const one = follow(watch);
     await one.told(0);
     await keep(place, { finding: horn });

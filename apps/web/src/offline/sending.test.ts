@@ -117,6 +117,18 @@ describe("what waits", () => {
     expect(await row()).toMatchObject({ state: "saved", base: 10 });
   });
 
+  test("and was not answered, beside what was, waits and is sent again", async () => {
+    await type("no", "left-stop");
+    await type("yes", "right-stop");
+    await sendWaiting(report, async (_, operations) => {
+      bodies.push(operations);
+      return { revision: 7, results: operations.slice(0, 1).map(applied) };
+    });
+    expect(values()).toEqual([["no", "yes"], ["yes"]]);
+    expect(bodies[1]?.[0]).toEqual(bodies[0]?.[1]);
+    expect((await store.findings.toArray()).map(({ state }) => state)).toEqual(["saved", "saved"]);
+  });
+
   test("is sent two hundred at a time", async () => {
     for (let at = 0; at < 201; at += 1) await type("yes", `p${at}`);
     await sendTo(applied);
