@@ -24,12 +24,15 @@ export async function inviteOperator(config: Config, email: string): Promise<str
       text: "SELECT id FROM organization WHERE kind = 'operator' ORDER BY id LIMIT 1",
     });
     const request = { name: "Operations", kind: "operator" as const, zone: "UTC" };
-    const { id } = there ?? (await app.get(OrganizationsService, { strict: false }).admit(request));
-    const actor = new Actor(machine, [{ organization: id, kind: "operator", role: "admin" }], {
-      session: machine,
-    });
+    const organizations = app.get(OrganizationsService, { strict: false });
     const invitations = app.get(InvitationsService, { strict: false });
-    await invitations.create(actor, { email, organization: id, role: "admin" });
+    await database.transaction(async (tx) => {
+      const { id } = there ?? (await organizations.admit(tx, request));
+      const actor = new Actor(machine, [{ organization: id, kind: "operator", role: "admin" }], {
+        session: machine,
+      });
+      await invitations.create(tx, actor, { email, organization: id, role: "admin" });
+    });
     return app.get(SiteAddress).base;
   } finally {
     await app.close();

@@ -1,4 +1,5 @@
 import { Actor, type ActorMembership } from "../platform/auth/actor.ts";
+import type { Transaction } from "../platform/database/database.ts";
 import type { Scenario } from "./read-scenario.ts";
 
 /** What the names of the scenario have become: ids by kind and key, and the people who act. */
@@ -7,7 +8,11 @@ export class DemoWorld {
   private readonly actors = new Map<string, Actor>();
   private readonly scenario: Scenario;
 
-  constructor(scenario: Scenario) {
+  /** @param tx in which everything of it happens */
+  constructor(
+    scenario: Scenario,
+    readonly tx: Transaction,
+  ) {
     this.scenario = scenario;
   }
 

@@ -14,7 +14,7 @@ export class DemoAsks {
 
   async ask(world: DemoWorld, { vehicle, by, item, position, text }: DemoQuestion): Promise<void> {
     const request = { item, position, text, send: true };
-    await this.questions.create(world.actor(by), world.get("vehicle", vehicle), request);
+    await this.questions.create(world.tx, world.actor(by), world.get("vehicle", vehicle), request);
   }
 
   async complain(world: DemoWorld, { vehicle, by, text }: DemoComplaint): Promise<void> {
@@ -22,6 +22,6 @@ export class DemoAsks {
     const [organization] = actor.organizations();
     if (organization === undefined) throw new Error(`"${by}" belongs to nobody for whom to complain.`);
     const about = { kind: "vehicle" as const, id: world.get("vehicle", vehicle) };
-    await this.complaints.create(actor, { organization, about, text });
+    await this.complaints.create(world.tx, actor, { organization, about, text });
   }
 }

@@ -74,7 +74,7 @@ export class DemoLoader {
     this.scenario = datedFrom(scenario, this.today);
     this.services = services;
     this.clock = clock;
-    this.world = new DemoWorld(this.scenario);
+    this.world = new DemoWorld(this.scenario, tx);
   }
 
   async load(): Promise<DemoWorld> {
@@ -100,17 +100,18 @@ export class DemoLoader {
   private async people(): Promise<void> {
     const { organizations, accounts, costTable } = this.scenario;
     for (const { key, name, kind, place, zone } of organizations) {
-      const { id } = await this.services.organizations.admit({ name, kind, place, zone });
+      const { id } = await this.services.organizations.admit(this.tx, { name, kind, place, zone });
       this.world.set("organization", key, id);
     }
     for (const { key, memberships, ...person } of accounts) {
-      const id = await this.services.accounts.register(person);
+      const id = await this.services.accounts.register(this.tx, person);
       this.world.set("account", key, id);
       for (const { organization, role } of memberships)
-        await this.services.accounts.join(id, this.world.get("organization", organization), role);
+        await this.services.accounts.join(this.tx, id, this.world.get("organization", organization), role);
     }
     for (const { key, kind } of organizations)
-      if (kind === "buyer") await this.services.costTables.put(this.world.memberOf(key), 0, costTable);
+      if (kind === "buyer")
+        await this.services.costTables.putIn(this.tx, this.world.memberOf(key), 0, costTable);
   }
 
   private events(): Event[] {
@@ -167,7 +168,11 @@ export class DemoLoader {
     const happen = async () => {
       const organization = this.world.get("organization", dealer);
       const request = { organization, vehicle, asking, words };
-      this.world.set("vehicle", key, (await this.services.vehicles.create(this.world.actor(by), request)).id);
+      this.world.set(
+        "vehicle",
+        key,
+        (await this.services.vehicles.create(this.tx, this.world.actor(by), request)).id,
+      );
     };
     return { at: new Date(Math.min(...starts) - hour), what: `vehicle ${key}`, happen };
   }
@@ -187,6 +192,7 @@ export class DemoLoader {
         statement: this.world.get("version", statement),
       };
       const { id } = await this.services.orders.create(
+        this.tx,
         this.world.actor(buyer),
         this.world.get("vehicle", vehicle),
         request,
@@ -198,7 +204,7 @@ export class DemoLoader {
     const { by, at, independent, interests } = acceptance;
     const accept = async () => {
       const id = this.world.get("order", key);
-      await this.services.orders.accept(this.world.actor(by), id, 1, { independent, interests });
+      await this.services.orders.accept(this.tx, this.world.actor(by), id, 1, { independent, interests });
     };
     return [created, { at: new Date(at), what: `acceptance of ${key}`, happen: accept }];
   }
@@ -222,13 +228,13 @@ export class DemoLoader {
       const operations = findings
         .slice(from, from + batch)
         .map((finding) => ({ id: randomUUID(), op: "set" as const, finding, base: null }));
-      const answer = await this.services.operations.apply(actor, id, { operations });
+      const answer = await this.services.operations.apply(this.tx, actor, id, { operations });
       const refused = answer.results.find(({ result }) => result !== "applied");
       if (refused !== undefined) throw new Error(`A finding was not taken: ${JSON.stringify(refused)}`);
       revision = answer.revision;
     }
     if (report.state === "draft") return;
-    const sealed = await this.services.sealing.seal(actor, id, revision);
+    const sealed = await this.services.sealing.seal(this.tx, actor, id, revision);
     this.world.set("version", report.key, sealed.id);
     const comparison = this.scenario.comparisons.find((each) => each.b === report.key);
     if (comparison !== undefined && sealed.comparison !== null)
@@ -239,10 +245,10 @@ export class DemoLoader {
     const { visit, terms, instruments, persons, scales } = file;
     const header = { visit, terms, instruments, persons, scales };
     if (report.order !== undefined)
-      return this.services.reports.inspect(actor, this.world.get("order", report.order), header);
+      return this.services.reports.inspect(this.tx, actor, this.world.get("order", report.order), header);
     if (report.kind !== "statement" && report.kind !== "acquisition")
       throw new Error(`A report of the kind ${report.kind} needs an order.`);
-    return this.services.reports.state(actor, this.world.get("vehicle", report.vehicle), {
+    return this.services.reports.state(this.tx, actor, this.world.get("vehicle", report.vehicle), {
       ...header,
       kind: report.kind,
     });
@@ -253,14 +259,14 @@ export class DemoLoader {
       const [actor, id] = [this.world.actor(by), this.world.get("comparison", comparison)];
       const { comparison: document } = await this.services.comparisons.lockOrdered(this.tx, actor, id);
       const entries = entriesAbout(document, entry);
-      const { items } = await this.services.releases.create(actor, id, { entries });
+      const { items } = await this.services.releases.create(this.tx, actor, id, { entries });
       this.world.set("release", key, items.map((each) => each.id).join(" "));
     };
     const released = { at: new Date(releasedAt), what: `release ${key}`, happen: release };
     if (answer === undefined) return [released];
     const reply = async () => {
       for (const id of this.world.get("release", key).split(" "))
-        await this.services.releases.answer(this.world.actor(answer.by), id, 1, answer);
+        await this.services.releases.answer(this.tx, this.world.actor(answer.by), id, 1, answer);
     };
     return [released, { at: new Date(answer.at), what: `answer to ${key}`, happen: reply }];
   }
@@ -268,7 +274,11 @@ export class DemoLoader {
   private summaryEvents({ key, comparison, by, createdAt, decision }: DemoSummary): Event[] {
     const create = async () => {
       const id = this.world.get("comparison", comparison);
-      this.world.set("summary", key, (await this.services.summaries.create(this.world.actor(by), id)).id);
+      this.world.set(
+        "summary",
+        key,
+        (await this.services.summaries.create(this.tx, this.world.actor(by), id)).id,
+      );
     };
     const created = { at: new Date(createdAt), what: `summary ${key}`, happen: create };
     if (decision === undefined) return [created];
@@ -277,7 +287,7 @@ export class DemoLoader {
       const { summary, hash } = await this.services.summaries.hold(this.tx, actor, id);
       const { acknowledgement, at: _at, ...request } = decision;
       const acknowledgements = acknowledgement === undefined ? [] : acknowledge(summary, acknowledgement);
-      await this.services.decisions.decide(actor, id, { ...request, hash, acknowledgements });
+      await this.services.decisions.decide(this.tx, actor, id, { ...request, hash, acknowledgements });
     };
     return [created, { at: new Date(decision.at), what: `decision on ${key}`, happen: decide }];
   }

@@ -17,17 +17,21 @@ export class DemoHours {
   async enter(world: DemoWorld, { sites, calendars }: Scenario): Promise<void> {
     for (const { key, dealer, by, site } of sites) {
       const organization = world.get("organization", dealer);
-      const { id } = await this.sites.create(world.actor(by), { organization, ...site });
+      const { id } = await this.sites.create(world.tx, world.actor(by), { organization, ...site });
       world.set("site", key, id);
     }
     for (const { key, firm, by, account, name, time, admitted } of calendars) {
       const organization = world.get("organization", firm);
       const person = { account: world.get("account", account), name };
-      const { id } = await this.calendars.create(world.actor(by), { organization, ...person, ...time });
+      const { id } = await this.calendars.create(world.tx, world.actor(by), {
+        organization,
+        ...person,
+        ...time,
+      });
       world.set("calendar", key, id);
       if (admitted === undefined) continue;
       const { reason } = admitted;
-      await this.admissions.decide(world.actor(admitted.by), id, 1, { decision: "admit", reason });
+      await this.admissions.decide(world.tx, world.actor(admitted.by), id, 1, { decision: "admit", reason });
     }
   }
 }

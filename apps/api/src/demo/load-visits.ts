@@ -12,7 +12,6 @@ import {
 } from "../capabilities/booking/index.ts";
 import { dateIn } from "../capabilities/calendars/index.ts";
 import type { Actor } from "../platform/auth/actor.ts";
-import { Database } from "../platform/database/database.ts";
 import type { DemoWorld } from "./demo-world.ts";
 
 const DAY = 86_400_000;
@@ -26,7 +25,6 @@ const hoursOfStart = ["08:00", "09:00", "10:00", "11:00", "13:00"];
 @Injectable()
 export class DemoVisits {
   constructor(
-    private readonly database: Database,
     private readonly offers: OffersService,
     private readonly holds: HoldsService,
     private readonly moves: AppointmentMovesService,
@@ -37,46 +35,44 @@ export class DemoVisits {
   async book(world: DemoWorld, visit: DemoVisit, today: Date): Promise<Date> {
     const buyer = world.actor(visit.buyer);
     const vehicle = world.get("vehicle", visit.vehicle);
-    await this.offers.putBrief(buyer, vehicle, 0, { depth: visit.depth, items: [] });
+    await this.offers.putBriefIn(world.tx, buyer, vehicle, 0, { depth: visit.depth, items: [] });
     const held = await this.holdFirstFree(world, visit, today);
     world.set("visit", visit.key, held.id);
-    const { version } = await this.database.transaction((tx) => this.terms.current(tx));
-    await this.moves.request({ actor: buyer, id: held.id, meant: 1 }, { terms: version });
+    const { version } = await this.terms.current(world.tx);
+    await this.moves.request(world.tx, { actor: buyer, id: held.id, meant: 1 }, { terms: version });
     return held.start;
   }
 
   async move(world: DemoWorld, { key }: DemoVisit, move: DemoVisitMove): Promise<void> {
-    const by = await this.by(world.actor(move.by), world.get("visit", key));
+    const by = await this.by(world, world.actor(move.by), world.get("visit", key));
     if (move.move === "accept")
-      await this.moves.accept(by, { independent: true, interests: move.interests, dealings: [] });
-    else if (move.move === "confirm") await this.moves.confirm(by, await this.access(by.id));
-    else await this.moves.cancel(by, { cause: move.cause, note: move.note });
+      await this.moves.accept(world.tx, by, { independent: true, interests: move.interests, dealings: [] });
+    else if (move.move === "confirm") await this.moves.confirm(world.tx, by, await this.access(world, by.id));
+    else await this.moves.cancel(world.tx, by, { cause: move.cause, note: move.note });
   }
 
   /** Sets the order that the visit has become, so that a report can belong to it. */
   async begin(world: DemoWorld, { key, begun }: DemoVisit): Promise<void> {
     if (begun === undefined) return;
     const id = world.get("visit", key);
-    await this.moves.start(await this.by(world.actor(begun.by), id));
-    const car = await this.database.transaction((tx) =>
-      tx.appointmentCar.findFirstOrThrow({ where: { appointmentId: id } }),
-    );
+    await this.moves.start(world.tx, await this.by(world, world.actor(begun.by), id));
+    const car = await world.tx.appointmentCar.findFirstOrThrow({ where: { appointmentId: id } });
     if (car.orderId === null) throw new Error(`The visit "${key}" has no order.`);
     world.set("order", key, car.orderId);
   }
 
-  private by(actor: Actor, id: string): Promise<{ actor: Actor; id: string; meant: number }> {
-    return this.database.transaction(async (tx) => {
-      const { revision } = await tx.appointment.findUniqueOrThrow({ where: { id } });
-      return { actor, id, meant: revision };
-    });
+  private async by(
+    { tx }: DemoWorld,
+    actor: Actor,
+    id: string,
+  ): Promise<{ actor: Actor; id: string; meant: number }> {
+    const { revision } = await tx.appointment.findUniqueOrThrow({ where: { id } });
+    return { actor, id, meant: revision };
   }
 
   /** The dealer allows everything that has to be allowed. */
-  private async access(id: string) {
-    const { plan } = await this.database.transaction((tx) =>
-      tx.appointment.findUniqueOrThrow({ where: { id } }),
-    );
+  private async access({ tx }: DemoWorld, id: string) {
+    const { plan } = await tx.appointment.findUniqueOrThrow({ where: { id } });
     const { toAllow } = PlannedPermissions.parse(plan);
     return { access: true as const, permissions: toAllow.map((each) => ({ ...each, allowed: true })) };
   }
@@ -112,7 +108,7 @@ export class DemoVisits {
     for (let asked = 0; asked < 2; asked += 1)
       try {
         const chosen = { ...offer, total: { minor, currency } };
-        return (await this.holds.hold(world.actor(visit.buyer), { vehicles, offer: chosen })).id;
+        return (await this.holds.hold(world.tx, world.actor(visit.buyer), { vehicles, offer: chosen })).id;
       } catch (error) {
         if (!(error instanceof HourTaken)) throw error;
         const [reason, ...others] = error.reasons;

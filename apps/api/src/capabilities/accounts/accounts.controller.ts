@@ -18,6 +18,8 @@ import { InvitationsService } from "./invitations.service.ts";
 import { LocalGuard } from "./local.guard.ts";
 import { SessionsService } from "./sessions.service.ts";
 import { TokensService } from "./tokens.service.ts";
+import type { Transaction } from "../../platform/database/database.ts";
+import { InTransaction } from "../../platform/http/in-transaction.ts";
 
 @Controller()
 export class AccountsController {
@@ -64,8 +66,12 @@ export class AccountsController {
   }
 
   @Route("invitations.create")
-  invite(@By() actor: Actor, @Body({ schema: InvitationRequest }) body: InvitationRequest) {
-    return this.invitations.create(actor, body);
+  invite(
+    @InTransaction() tx: Transaction,
+    @By() actor: Actor,
+    @Body({ schema: InvitationRequest }) body: InvitationRequest,
+  ) {
+    return this.invitations.create(tx, actor, body);
   }
 
   @Route("invitations.get")

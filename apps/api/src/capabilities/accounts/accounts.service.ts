@@ -92,29 +92,25 @@ export class AccountsService {
   }
 
   /** Makes an account; the caller has made sure that the address is the person's. */
-  async register({ name, email, password }: NewAccount): Promise<string> {
-    return this.registerHashed({ name, email, passwordHash: await hashPassword(password) });
+  async register(tx: Transaction, { name, email, password }: NewAccount): Promise<string> {
+    return this.registerHashed(tx, { name, email, passwordHash: await hashPassword(password) });
   }
 
   /** For whoever has a transaction open: hashing takes a while, and is done before it. */
-  async registerHashed({ name, email, passwordHash }: HashedAccount): Promise<string> {
+  async registerHashed(tx: Transaction, { name, email, passwordHash }: HashedAccount): Promise<string> {
     const id = this.ids.next();
-    await this.database.transaction((tx) =>
-      tx.account.create({
-        data: { id, name, email: normalEmail(email), passwordHash, createdAt: this.clock.now() },
-      }),
-    );
+    await tx.account.create({
+      data: { id, name, email: normalEmail(email), passwordHash, createdAt: this.clock.now() },
+    });
     return id;
   }
 
   /** Makes the account a member; one that is a member already only changes role. */
-  async join(account: string, organization: string, role: MemberRole): Promise<void> {
-    await this.database.transaction((tx) =>
-      tx.membership.upsert({
-        where: { accountId_organizationId: { accountId: account, organizationId: organization } },
-        create: { accountId: account, organizationId: organization, role, createdAt: this.clock.now() },
-        update: { role },
-      }),
-    );
+  async join(tx: Transaction, account: string, organization: string, role: MemberRole): Promise<void> {
+    await tx.membership.upsert({
+      where: { accountId_organizationId: { accountId: account, organizationId: organization } },
+      create: { accountId: account, organizationId: organization, role, createdAt: this.clock.now() },
+      update: { role },
+    });
   }
 }

@@ -48,39 +48,41 @@ export class InvitationsService {
     @Inject(CONFIG) private readonly config: Config,
   ) {}
 
-  async create(actor: Actor, { email, organization, role }: InvitationRequest): Promise<Created> {
+  async create(
+    tx: Transaction,
+    actor: Actor,
+    { email, organization, role }: InvitationRequest,
+  ): Promise<Created> {
     if (!actor.isOperator && !actor.isAdmin(organization)) throw notFound("organization");
     const [id, secret, now] = [this.ids.next(), newSecret(), this.clock.now()];
     const recipient = normalEmail(email);
-    await this.database.transaction(async (tx) => {
-      const { name, kind } = found(
-        await tx.organization.findUnique({ where: { id: organization } }),
-        "organization",
-      );
-      await this.keepWithinTheDay(tx, actor.account, recipient);
-      await checkInviter(tx, actor, { email: recipient, organization, kind, role });
-      await tx.invitation.updateMany({
-        where: { organizationId: organization, email: recipient, acceptedAt: null, revokedAt: null },
-        data: { revokedAt: now },
-      });
-      await this.keepOpenWithin(tx, organization, now);
-      await tx.invitation.create({
-        data: {
-          id,
-          organizationId: organization,
-          email: recipient,
-          role,
-          tokenHash: hashSecret(secret),
-          invitedBy: actor.account,
-          createdAt: now,
-          expiresAt: new Date(now.getTime() + this.config.invitation.days * day),
-        },
-      });
-      const link = mailedLink(this.site.base, "invitation", secret);
-      await this.outbox.enqueue(tx, {
-        recipient,
-        ...letter("invitation", { organization: name, link, days: this.config.invitation.days }),
-      });
+    const { name, kind } = found(
+      await tx.organization.findUnique({ where: { id: organization } }),
+      "organization",
+    );
+    await this.keepWithinTheDay(tx, actor.account, recipient);
+    await checkInviter(tx, actor, { email: recipient, organization, kind, role });
+    await tx.invitation.updateMany({
+      where: { organizationId: organization, email: recipient, acceptedAt: null, revokedAt: null },
+      data: { revokedAt: now },
+    });
+    await this.keepOpenWithin(tx, organization, now);
+    await tx.invitation.create({
+      data: {
+        id,
+        organizationId: organization,
+        email: recipient,
+        role,
+        tokenHash: hashSecret(secret),
+        invitedBy: actor.account,
+        createdAt: now,
+        expiresAt: new Date(now.getTime() + this.config.invitation.days * day),
+      },
+    });
+    const link = mailedLink(this.site.base, "invitation", secret);
+    await this.outbox.enqueue(tx, {
+      recipient,
+      ...letter("invitation", { organization: name, link, days: this.config.invitation.days }),
     });
     return { id };
   }
@@ -145,8 +147,9 @@ export class InvitationsService {
       const { organizationId, role, invitedBy } = await this.claim(tx, secret);
       if (!(await isStillInvited(tx, invitedBy, organizationId))) throw spent();
       if (account !== null) await checkApart(tx, account, organizationId);
-      const id = account ?? (await this.accounts.registerHashed({ email, name: given.name, passwordHash }));
-      await this.accounts.join(id, organizationId, role);
+      const id =
+        account ?? (await this.accounts.registerHashed(tx, { email, name: given.name, passwordHash }));
+      await this.accounts.join(tx, id, organizationId, role);
       return { id };
     });
   }

@@ -6,7 +6,7 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { hashPassword } from "../../platform/auth/password.ts";
 import { hashSecret, newSecret } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
-import { Database } from "../../platform/database/database.ts";
+import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { BodyRow, findRow, run, sql } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
@@ -55,7 +55,8 @@ export class PasswordsService implements OnModuleInit {
     await this.accounts.confirm(actor.account, current, { address, at: "/current" });
     const passwordHash = await hashPassword(next);
     const kept = "session" in actor.by ? actor.by.session : null;
-    await this.replace(actor.account, passwordHash, kept);
+    await this.database.transaction((tx) => this.replace(tx, actor.account, passwordHash, kept));
+    this.sessions.forget(actor.account);
   }
 
   /**
@@ -96,12 +97,14 @@ export class PasswordsService implements OnModuleInit {
     await this.get(secret);
     const passwordHash = await hashPassword(password);
     const now = this.clock.now();
-    await this.database.transaction(async (tx) => {
+    const account = await this.database.transaction(async (tx) => {
       const where = { tokenHash: hashSecret(secret), usedAt: null, expiresAt: { gt: now } };
       const [used] = await tx.passwordReset.updateManyAndReturn({ where, data: { usedAt: now } });
       if (used === undefined || used.accountId === null) throw spent();
-      await this.replace(used.accountId, passwordHash, null);
+      await this.replace(tx, used.accountId, passwordHash, null);
+      return used.accountId;
     });
+    this.sessions.forget(account);
   }
 
   /** Writes the letter, where the address has an account and has not had too many. Done again, it does nothing. */
@@ -132,28 +135,30 @@ export class PasswordsService implements OnModuleInit {
   }
 
   /** The new password, the end of every session but one, of every token and every open link, and a letter that says so. */
-  private async replace(account: string, passwordHash: string, kept: string | null): Promise<void> {
-    await this.database.transaction(async (tx) => {
-      const { email } = found(
-        await tx.account.findFirst({ where: { id: account, closedAt: null }, select: { email: true } }),
-        "account",
-      );
-      const now = this.clock.now();
-      await tx.account.update({ where: { id: account }, data: { passwordHash } });
-      await tx.passwordReset.updateMany({
-        where: { accountId: account, usedAt: null },
-        data: { usedAt: now },
-      });
-      await this.sessions.endAllOf(tx, account, kept);
-      await tx.apiToken.updateMany({
-        where: { accountId: account, revokedAt: null },
-        data: { revokedAt: now },
-      });
-      await this.outbox.enqueue(tx, {
-        recipient: email,
-        ...letter("password-changed", { address: this.site.base }),
-      });
+  private async replace(
+    tx: Transaction,
+    account: string,
+    passwordHash: string,
+    kept: string | null,
+  ): Promise<void> {
+    const { email } = found(
+      await tx.account.findFirst({ where: { id: account, closedAt: null }, select: { email: true } }),
+      "account",
+    );
+    const now = this.clock.now();
+    await tx.account.update({ where: { id: account }, data: { passwordHash } });
+    await tx.passwordReset.updateMany({
+      where: { accountId: account, usedAt: null },
+      data: { usedAt: now },
     });
-    this.sessions.forget(account);
+    await this.sessions.endAllOf(tx, account, kept);
+    await tx.apiToken.updateMany({
+      where: { accountId: account, revokedAt: null },
+      data: { revokedAt: now },
+    });
+    await this.outbox.enqueue(tx, {
+      recipient: email,
+      ...letter("password-changed", { address: this.site.base }),
+    });
   }
 }

@@ -4,6 +4,8 @@ import { By, Id, IfMatch } from "../../platform/access/parameters.ts";
 import { Route } from "../../platform/access/route.ts";
 import { Actor } from "../../platform/auth/actor.ts";
 import { AdmissionsService } from "./admissions.service.ts";
+import type { Transaction } from "../../platform/database/database.ts";
+import { InTransaction } from "../../platform/http/in-transaction.ts";
 
 @Controller()
 export class AdmissionsController {
@@ -16,11 +18,12 @@ export class AdmissionsController {
 
   @Route("admissions.decide")
   decide(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() id: string,
     @IfMatch() revision: number,
     @Body({ schema: AdmissionDecision }) body: AdmissionDecision,
   ) {
-    return this.admissions.decide(actor, id, revision, body);
+    return this.admissions.decide(tx, actor, id, revision, body);
   }
 }

@@ -72,29 +72,28 @@ export class AdmissionsService {
   }
 
   async decide(
+    tx: Transaction,
     actor: Actor,
     id: string,
     meant: number,
     { decision, reason }: AdmissionDecision,
   ): Promise<CreatedDraft> {
-    return this.database.transaction(async (tx) => {
-      const { kind, revision: now } = found(await lock(tx, id), "firm or inspector");
-      checkRevision(now, meant);
-      const revision = now + 1;
-      const by = { decidedBy: actor.account, decidedAt: this.clock.now() };
-      const state = stateAfter[decision];
-      if (kind === "inspector")
-        await tx.inspectorCalendar.update({
-          where: { id },
-          data: { admission: state, admissionReason: reason, admissionRevision: revision, ...by },
-        });
-      else {
-        const data = { state, reason, revision, ...by };
-        const where = { organizationId: id };
-        await tx.firmAdmission.upsert({ where, create: { organizationId: id, ...data }, update: data });
-      }
-      return { id, revision };
-    });
+    const { kind, revision: now } = found(await lock(tx, id), "firm or inspector");
+    checkRevision(now, meant);
+    const revision = now + 1;
+    const by = { decidedBy: actor.account, decidedAt: this.clock.now() };
+    const state = stateAfter[decision];
+    if (kind === "inspector")
+      await tx.inspectorCalendar.update({
+        where: { id },
+        data: { admission: state, admissionReason: reason, admissionRevision: revision, ...by },
+      });
+    else {
+      const data = { state, reason, revision, ...by };
+      const where = { organizationId: id };
+      await tx.firmAdmission.upsert({ where, create: { organizationId: id, ...data }, update: data });
+    }
+    return { id, revision };
   }
 }
 

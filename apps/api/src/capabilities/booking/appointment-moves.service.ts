@@ -39,8 +39,8 @@ export class AppointmentMovesService {
   ) {}
 
   /** The buyer books what they hold: terms seen, payment set aside, the statement frozen. */
-  request(by: Plain, { terms }: BookingRequest): Promise<CreatedDraft> {
-    return this.moves.move({ ...by, move: "request", among: ["buyer"] }, async (tx, stored, _role, now) => {
+  request(tx: Transaction, by: Plain, { terms }: BookingRequest): Promise<CreatedDraft> {
+    return this.moves.move(tx, { ...by, move: "request", among: ["buyer"] }, async (stored, _role, now) => {
       await this.admissions.requireAdmitted(tx, stored.firm, stored.inspector);
       const { minor, currency } = { minor: stored.visit.cost.total, currency: stored.visit.cost.currency };
       const running = stored.visit.deadline !== null && now < stored.visit.deadline;
@@ -59,10 +59,11 @@ export class AppointmentMovesService {
   }
 
   /** The inspector declares independence and everything there is to declare, and takes the visit. */
-  accept(by: Plain, body: BookingAcceptance): Promise<CreatedDraft> {
+  accept(tx: Transaction, by: Plain, body: BookingAcceptance): Promise<CreatedDraft> {
     return this.moves.move(
+      tx,
       { ...by, move: "accept", among: ["inspector"] },
-      async (tx, stored, _role, now) => {
+      async (stored, _role, now) => {
         const { inspector, dealer } = stored;
         await this.admissions.requireAdmitted(tx, stored.firm, inspector);
         for (const interest of body.interests)
@@ -86,14 +87,18 @@ export class AppointmentMovesService {
   }
 
   /** The inspector declines the visit; the dealer the hour, with a cause about the car or the site. */
-  decline(by: Plain, { cause, note }: BookingRefusal): Promise<CreatedDraft> {
+  decline(tx: Transaction, by: Plain, { cause, note }: BookingRefusal): Promise<CreatedDraft> {
     const asking = { ...by, move: "decline", among: ["inspector", "dealer"] } as const;
-    return this.moves.move(asking, () => ({ note, facts: cause === undefined ? {} : { cause } }));
+    return this.moves.move(tx, asking, () => ({ note, facts: cause === undefined ? {} : { cause } }));
   }
 
   /** The dealer gives access at this hour, and answers for every item that needs to be allowed. */
-  confirm(by: Plain, { permissions, heldFromSaleUntil }: BookingConfirmation): Promise<CreatedDraft> {
-    return this.moves.move({ ...by, move: "confirm", among: ["dealer"] }, async (tx, stored, _role, now) => {
+  confirm(
+    tx: Transaction,
+    by: Plain,
+    { permissions, heldFromSaleUntil }: BookingConfirmation,
+  ): Promise<CreatedDraft> {
+    return this.moves.move(tx, { ...by, move: "confirm", among: ["dealer"] }, async (stored, _role, now) => {
       const { facts, stays } = await this.askHour(tx, stored, now);
       const until =
         heldFromSaleUntil === undefined ? {} : { heldFromSaleUntil: Date.parse(heldFromSaleUntil) };
@@ -105,10 +110,11 @@ export class AppointmentMovesService {
     });
   }
 
-  reschedule(by: Plain, { offer }: Rescheduling): Promise<CreatedDraft> {
+  reschedule(tx: Transaction, by: Plain, { offer }: Rescheduling): Promise<CreatedDraft> {
     return this.moves.move(
+      tx,
       { ...by, move: "reschedule", among: ["buyer"] },
-      async (tx, stored, _role, now) => {
+      async (stored, _role, now) => {
         if (offer.inspector !== stored.inspector)
           throw new ProblemError(
             "invalid-fields",
@@ -128,9 +134,9 @@ export class AppointmentMovesService {
     );
   }
 
-  cancel(by: Plain, { cause, note, work }: BookingCancellation): Promise<CreatedDraft> {
+  cancel(tx: Transaction, by: Plain, { cause, note, work }: BookingCancellation): Promise<CreatedDraft> {
     const among = ["buyer", "inspector", "dealer", "operator"] as const;
-    return this.moves.move({ ...by, move: "cancel", among }, (_tx, stored, role) => {
+    return this.moves.move(tx, { ...by, move: "cancel", among }, (stored, role) => {
       const known = work !== undefined && role === "inspector";
       const minutesPlanned = stored.plan.length / 60_000;
       const done = known ? { work: { ...work, minutesPlanned } } : {};
@@ -138,28 +144,28 @@ export class AppointmentMovesService {
     });
   }
 
-  start(by: Plain): Promise<CreatedDraft> {
-    return this.moves.move({ ...by, move: "start", among: ["inspector"] }, async (tx, stored) => {
+  start(tx: Transaction, by: Plain): Promise<CreatedDraft> {
+    return this.moves.move(tx, { ...by, move: "start", among: ["inspector"] }, async (stored) => {
       await this.admissions.requireAdmitted(tx, stored.firm, stored.inspector);
       return { facts: {} };
     });
   }
 
   /** Papers there, the gate looked at, nothing open that holds, steers or stops the car. It says no more than that. */
-  takeToRoad(by: Plain, clearance: RoadClearance): Promise<CreatedDraft> {
-    return this.moves.move({ ...by, move: "take-to-road", among: ["inspector"] }, async (tx, stored) => ({
+  takeToRoad(tx: Transaction, by: Plain, clearance: RoadClearance): Promise<CreatedDraft> {
+    return this.moves.move(tx, { ...by, move: "take-to-road", among: ["inspector"] }, async (stored) => ({
       more: { road: clearance },
       facts: { road: await readRoadFacts(tx, stored, clearance) },
     }));
   }
 
-  miss(by: Plain): Promise<CreatedDraft> {
+  miss(tx: Transaction, by: Plain): Promise<CreatedDraft> {
     const among = ["buyer", "dealer", "operator"] as const;
-    return this.moves.move({ ...by, move: "miss", among }, () => ({ facts: {} }));
+    return this.moves.move(tx, { ...by, move: "miss", among }, () => ({ facts: {} }));
   }
 
-  report(by: Plain): Promise<CreatedDraft> {
-    return this.moves.move({ ...by, move: "report", among: ["inspector"] }, async (tx, stored) => ({
+  report(tx: Transaction, by: Plain): Promise<CreatedDraft> {
+    return this.moves.move(tx, { ...by, move: "report", among: ["inspector"] }, async (stored) => ({
       facts: { reportSealed: await allSealed(tx, stored) },
     }));
   }

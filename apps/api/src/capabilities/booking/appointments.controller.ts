@@ -21,6 +21,8 @@ import { AppointmentsService } from "./appointments.service.ts";
 import { BriefChangesService } from "./brief-changes.service.ts";
 import { HoldsService } from "./holds.service.ts";
 import { HourTakenFilter } from "./hour-taken.ts";
+import type { Transaction } from "../../platform/database/database.ts";
+import { InTransaction } from "../../platform/http/in-transaction.ts";
 
 @Controller()
 @UseFilters(HourTakenFilter)
@@ -33,8 +35,12 @@ export class AppointmentsController {
   ) {}
 
   @Route("appointments.hold")
-  hold(@By() actor: Actor, @Body({ schema: HoldRequest }) body: HoldRequest) {
-    return this.holds.hold(actor, body);
+  hold(
+    @InTransaction() tx: Transaction,
+    @By() actor: Actor,
+    @Body({ schema: HoldRequest }) body: HoldRequest,
+  ) {
+    return this.holds.hold(tx, actor, body);
   }
 
   @Route("appointments.list")
@@ -54,121 +60,133 @@ export class AppointmentsController {
 
   @Route("appointments.request")
   request(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() id: string,
     @IfMatch() meant: number,
     @Body({ schema: BookingRequest }) body: BookingRequest,
   ) {
-    return this.moves.request({ actor, id, meant }, body);
+    return this.moves.request(tx, { actor, id, meant }, body);
   }
 
   @Route("appointments.accept")
   accept(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() id: string,
     @IfMatch() meant: number,
     @Body({ schema: BookingAcceptance }) body: BookingAcceptance,
   ) {
-    return this.moves.accept({ actor, id, meant }, body);
+    return this.moves.accept(tx, { actor, id, meant }, body);
   }
 
   @Route("appointments.decline")
   decline(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() id: string,
     @IfMatch() meant: number,
     @Body({ schema: BookingRefusal }) body: BookingRefusal,
   ) {
-    return this.moves.decline({ actor, id, meant }, body);
+    return this.moves.decline(tx, { actor, id, meant }, body);
   }
 
   @Route("appointments.confirm")
   confirm(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() id: string,
     @IfMatch() meant: number,
     @Body({ schema: BookingConfirmation }) body: BookingConfirmation,
   ) {
-    return this.moves.confirm({ actor, id, meant }, body);
+    return this.moves.confirm(tx, { actor, id, meant }, body);
   }
 
   @Route("appointments.reschedule")
   reschedule(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() id: string,
     @IfMatch() meant: number,
     @Body({ schema: Rescheduling }) body: Rescheduling,
   ) {
-    return this.moves.reschedule({ actor, id, meant }, body);
+    return this.moves.reschedule(tx, { actor, id, meant }, body);
   }
 
   @Route("appointments.cancel")
   cancel(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() id: string,
     @IfMatch() meant: number,
     @Body({ schema: BookingCancellation }) body: BookingCancellation,
   ) {
-    return this.moves.cancel({ actor, id, meant }, body);
+    return this.moves.cancel(tx, { actor, id, meant }, body);
   }
 
   @Route("appointments.start")
   start(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() id: string,
     @IfMatch() meant: number,
     @Body({ schema: Nothing }) _body: object,
   ) {
-    return this.moves.start({ actor, id, meant });
+    return this.moves.start(tx, { actor, id, meant });
   }
 
   @Route("appointments.takeToRoad")
   takeToRoad(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() id: string,
     @IfMatch() meant: number,
     @Body({ schema: RoadClearance }) body: RoadClearance,
   ) {
-    return this.moves.takeToRoad({ actor, id, meant }, body);
+    return this.moves.takeToRoad(tx, { actor, id, meant }, body);
   }
 
   @Route("appointments.miss")
   miss(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() id: string,
     @IfMatch() meant: number,
     @Body({ schema: Nothing }) _body: object,
   ) {
-    return this.moves.miss({ actor, id, meant });
+    return this.moves.miss(tx, { actor, id, meant });
   }
 
   @Route("appointments.report")
   report(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() id: string,
     @IfMatch() meant: number,
     @Body({ schema: Nothing }) _body: object,
   ) {
-    return this.moves.report({ actor, id, meant });
+    return this.moves.report(tx, { actor, id, meant });
   }
 
   @Route("appointments.proposeBrief")
   proposeBrief(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() id: string,
     @IfMatch() meant: number,
     @Body({ schema: BriefProposal }) body: BriefProposal,
   ) {
-    return this.briefs.propose(actor, id, meant, body);
+    return this.briefs.propose(tx, actor, id, meant, body);
   }
 
   @Route("appointments.answerBrief")
   answerBrief(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() id: string,
     @IfMatch() meant: number,
     @Body({ schema: BriefAnswer }) body: BriefAnswer,
   ) {
-    return this.briefs.answer(actor, id, meant, body);
+    return this.briefs.answer(tx, actor, id, meant, body);
   }
 }

@@ -11,7 +11,7 @@ import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { toJson } from "../../platform/database/to-json.ts";
 import { Clock } from "../../platform/clock/index.ts";
-import { Database, type Transaction } from "../../platform/database/database.ts";
+import type { Transaction } from "../../platform/database/database.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { NoticesService } from "../notices/index.ts";
 import {
@@ -35,48 +35,45 @@ type Change = { stored: StoredAppointment; car: StoredCar; by: Role; move: Brief
 @Injectable()
 export class BriefChangesService {
   constructor(
-    private readonly database: Database,
     private readonly clock: Clock,
     private readonly hours: HourCheck,
     private readonly notices: NoticesService,
   ) {}
 
   async propose(
+    tx: Transaction,
     actor: Actor,
     id: string,
     meant: number,
     { vehicle, depth, items }: BriefProposal,
   ): Promise<CreatedDraft> {
-    return this.database.transaction(async (tx) => {
-      const { stored, car } = await this.lock(tx, actor, id, meant, vehicle, "buyer");
-      const { document } = await tx.vehicle.findUniqueOrThrow({
-        where: { id: vehicle },
-        select: { document: true },
-      });
-      const { form } = Vehicle.parse(document);
-      checkChosen(form, items);
-      const move: BriefMove = {
-        kind: "propose",
-        by: "buyer",
-        items: briefOf(visitSheet, form, depth ?? depthOf(visitSheet, car.brief), items).items,
-      };
-      return this.decide(tx, { stored, car, by: "buyer", move });
+    const { stored, car } = await this.lock(tx, actor, id, meant, vehicle, "buyer");
+    const { document } = await tx.vehicle.findUniqueOrThrow({
+      where: { id: vehicle },
+      select: { document: true },
     });
+    const { form } = Vehicle.parse(document);
+    checkChosen(form, items);
+    const move: BriefMove = {
+      kind: "propose",
+      by: "buyer",
+      items: briefOf(visitSheet, form, depth ?? depthOf(visitSheet, car.brief), items).items,
+    };
+    return this.decide(tx, { stored, car, by: "buyer", move });
   }
 
   async answer(
+    tx: Transaction,
     actor: Actor,
     id: string,
     meant: number,
     { vehicle, answer }: BriefAnswer,
   ): Promise<CreatedDraft> {
-    return this.database.transaction(async (tx) => {
-      const by = answer === "withdraw" ? "buyer" : "inspector";
-      const { stored, car } = await this.lock(tx, actor, id, meant, vehicle, by);
-      const move: BriefMove =
-        answer === "withdraw" ? { kind: answer, by: "buyer" } : { kind: answer, by: "inspector" };
-      return this.decide(tx, { stored, car, by, move });
-    });
+    const by = answer === "withdraw" ? "buyer" : "inspector";
+    const { stored, car } = await this.lock(tx, actor, id, meant, vehicle, by);
+    const move: BriefMove =
+      answer === "withdraw" ? { kind: answer, by: "buyer" } : { kind: answer, by: "inspector" };
+    return this.decide(tx, { stored, car, by, move });
   }
 
   private async lock(tx: Transaction, actor: Actor, id: string, meant: number, vehicle: string, role: Role) {

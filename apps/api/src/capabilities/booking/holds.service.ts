@@ -10,7 +10,7 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { CONFIG, type Config } from "../../platform/config/index.ts";
 import { oneAtATime } from "../../platform/database/bounds.ts";
-import { Database, type Transaction } from "../../platform/database/database.ts";
+import type { Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { Jobs } from "../../platform/jobs/jobs.ts";
 import { ProblemError } from "../../platform/problems/problem-error.ts";
@@ -37,7 +37,6 @@ type Hold = Visit & { free: FreeHour; start: number; now: number };
 @Injectable()
 export class HoldsService {
   constructor(
-    private readonly database: Database,
     private readonly clock: Clock,
     private readonly ids: Ids,
     private readonly jobs: Jobs,
@@ -49,33 +48,31 @@ export class HoldsService {
   ) {}
 
   /** @throws HourTaken where the hour cannot be had any more */
-  async hold(actor: Actor, { vehicles, offer }: HoldRequest): Promise<CreatedDraft> {
-    return this.database.transaction(async (tx) => {
-      const now = this.clock.now().getTime();
-      const cars = await readCars(tx, actor, vehicles);
-      const [{ site, dealer }] = cars;
-      const plan = requirePlan(cars);
-      const barred = await readBarred(tx, [dealer, ...actor.organizations("buyer")]);
-      const ids = cars.map(({ id }) => id);
-      const search: Search = { site, cars: ids, plan, barred, skills: [], currency: offer.total.currency };
-      await this.keepWithinBounds(tx, buyerOf(actor), ids, now);
-      await lockInspector(tx, offer.inspector);
-      await this.runOut.end(tx, { inspector: offer.inspector, site, cars: ids }, now);
-      const asked = {
-        start: Date.parse(offer.start),
-        bays: offer.bays.map(({ bay }) => bay),
-        total: offer.total.minor,
-      };
-      const checked = await this.hours.check(tx, { ...search, inspector: offer.inspector }, asked, now);
-      if (checked.kind === "refused") throw new HourTaken(checked.reasons, search);
-      const hold = { cars, plan, site, dealer, free: checked, start: asked.start, now };
-      try {
-        return await this.store(tx, actor, hold);
-      } catch (error) {
-        if (isRace(error)) throw new HourTaken([], search);
-        throw error;
-      }
-    });
+  async hold(tx: Transaction, actor: Actor, { vehicles, offer }: HoldRequest): Promise<CreatedDraft> {
+    const now = this.clock.now().getTime();
+    const cars = await readCars(tx, actor, vehicles);
+    const [{ site, dealer }] = cars;
+    const plan = requirePlan(cars);
+    const barred = await readBarred(tx, [dealer, ...actor.organizations("buyer")]);
+    const ids = cars.map(({ id }) => id);
+    const search: Search = { site, cars: ids, plan, barred, skills: [], currency: offer.total.currency };
+    await this.keepWithinBounds(tx, buyerOf(actor), ids, now);
+    await lockInspector(tx, offer.inspector);
+    await this.runOut.end(tx, { inspector: offer.inspector, site, cars: ids }, now);
+    const asked = {
+      start: Date.parse(offer.start),
+      bays: offer.bays.map(({ bay }) => bay),
+      total: offer.total.minor,
+    };
+    const checked = await this.hours.check(tx, { ...search, inspector: offer.inspector }, asked, now);
+    if (checked.kind === "refused") throw new HourTaken(checked.reasons, search);
+    const hold = { cars, plan, site, dealer, free: checked, start: asked.start, now };
+    try {
+      return await this.store(tx, actor, hold);
+    } catch (error) {
+      if (isRace(error)) throw new HourTaken([], search);
+      throw error;
+    }
   }
 
   /** One who asks for many hours at once waits here, so that each sees what the one before has taken. */

@@ -73,23 +73,17 @@ export class MovesService {
   ) {}
 
   async move(
+    tx: Transaction,
     asking: Asking,
-    prepare: (
-      tx: Transaction,
-      stored: StoredAppointment,
-      role: Role,
-      now: number,
-    ) => Promise<Prepared> | Prepared,
+    prepare: (stored: StoredAppointment, role: Role, now: number) => Promise<Prepared> | Prepared,
   ): Promise<CreatedDraft> {
     const { actor, id, meant, move, among } = asking;
-    return this.database.transaction(async (tx) => {
-      const stored = await getLocked(tx, id);
-      const role = requireRole(actor, stored, move, among);
-      checkRevision(stored.revision, meant);
-      const prepared = await prepare(tx, stored, role, this.clock.now().getTime());
-      await this.perform(tx, stored, move, { actor: role, account: actor.account }, prepared);
-      return { id, revision: stored.revision + 1 };
-    });
+    const stored = await getLocked(tx, id);
+    const role = requireRole(actor, stored, move, among);
+    checkRevision(stored.revision, meant);
+    const prepared = await prepare(stored, role, this.clock.now().getTime());
+    await this.perform(tx, stored, move, { actor: role, account: actor.account }, prepared);
+    return { id, revision: stored.revision + 1 };
   }
 
   /** @throws ProblemError or HourTaken where the table or its conditions refuse */

@@ -14,7 +14,7 @@ import { z } from "zod";
 import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
-import { Database } from "../../platform/database/database.ts";
+import { Database, type Transaction } from "../../platform/database/database.ts";
 import { findRow, run, sql } from "../../platform/database/rows.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { checkDates, checkDay, dateIn, readableZone } from "../calendars/index.ts";
@@ -84,23 +84,32 @@ export class OffersService {
     meant: number,
     { depth, items }: BriefRequest,
   ): Promise<BriefSeen> {
-    return this.database.transaction(async (tx) => {
-      const buyer = buyerOf(actor);
-      await run(tx, sql`SELECT pg_advisory_xact_lock(hashtextextended(${`brief ${vehicle} ${buyer}`}, 0))`);
-      const [car] = await readBriefedCars(tx, actor, [vehicle]);
-      const { form, briefRevision } = found(car, "car");
-      checkRevision(briefRevision, meant);
-      checkChosen(form, items);
-      await this.cases.open(tx, buyer, [vehicle]);
-      const revision = briefRevision + 1;
-      const data = { depth, items, revision, updatedBy: actor.account, updatedAt: this.clock.now() };
-      await tx.brief.upsert({
-        where: { vehicleId_buyerId: { vehicleId: vehicle, buyerId: buyer } },
-        create: { vehicleId: vehicle, buyerId: buyer, ...data },
-        update: data,
-      });
-      return briefBody(vehicle, revision, briefOf(visitSheet, form, depth, items));
+    return this.database.transaction((tx) => this.putBriefIn(tx, actor, vehicle, meant, { depth, items }));
+  }
+
+  /** The same, as part of a larger change. */
+  async putBriefIn(
+    tx: Transaction,
+    actor: Actor,
+    vehicle: string,
+    meant: number,
+    { depth, items }: BriefRequest,
+  ): Promise<BriefSeen> {
+    const buyer = buyerOf(actor);
+    await run(tx, sql`SELECT pg_advisory_xact_lock(hashtextextended(${`brief ${vehicle} ${buyer}`}, 0))`);
+    const [car] = await readBriefedCars(tx, actor, [vehicle]);
+    const { form, briefRevision } = found(car, "car");
+    checkRevision(briefRevision, meant);
+    checkChosen(form, items);
+    await this.cases.open(tx, buyer, [vehicle]);
+    const revision = briefRevision + 1;
+    const data = { depth, items, revision, updatedBy: actor.account, updatedAt: this.clock.now() };
+    await tx.brief.upsert({
+      where: { vehicleId_buyerId: { vehicleId: vehicle, buyerId: buyer } },
+      create: { vehicleId: vehicle, buyerId: buyer, ...data },
+      update: data,
     });
+    return briefBody(vehicle, revision, briefOf(visitSheet, form, depth, items));
   }
 
   async list(actor: Actor, vehicle: string, query: OfferQuery): Promise<Offers> {

@@ -13,6 +13,8 @@ import { Route } from "../../platform/access/route.ts";
 import { Actor } from "../../platform/auth/actor.ts";
 import { CalendarsService } from "./calendars.service.ts";
 import { InterestsService } from "./interests.service.ts";
+import type { Transaction } from "../../platform/database/database.ts";
+import { InTransaction } from "../../platform/http/in-transaction.ts";
 
 @Controller()
 export class CalendarsController {
@@ -22,8 +24,12 @@ export class CalendarsController {
   ) {}
 
   @Route("calendars.create")
-  create(@By() actor: Actor, @Body({ schema: CalendarRequest }) body: CalendarRequest) {
-    return this.calendars.create(actor, body);
+  create(
+    @InTransaction() tx: Transaction,
+    @By() actor: Actor,
+    @Body({ schema: CalendarRequest }) body: CalendarRequest,
+  ) {
+    return this.calendars.create(tx, actor, body);
   }
 
   @Route("calendars.list")
@@ -53,11 +59,12 @@ export class CalendarsController {
 
   @Route("interests.declare")
   declare(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() calendar: string,
     @Body({ schema: InterestRequest }) body: InterestRequest,
   ) {
-    return this.interests.declare(actor, calendar, body);
+    return this.interests.declare(tx, actor, calendar, body);
   }
 
   @Route("interests.end")
@@ -67,10 +74,11 @@ export class CalendarsController {
 
   @Route("dealings.declare")
   declareDealing(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() calendar: string,
     @Body({ schema: DealingRequest }) body: DealingRequest,
   ) {
-    return this.interests.declareDealing(actor, calendar, body);
+    return this.interests.declareDealing(tx, actor, calendar, body);
   }
 }

@@ -69,33 +69,35 @@ export class CalendarsService {
   }
 
   /** A firm names an inspector; the operator admits them before their hours are offered. */
-  async create(actor: Actor, { organization, ...request }: CalendarRequest): Promise<CreatedDraft> {
+  async create(
+    tx: Transaction,
+    actor: Actor,
+    { organization, ...request }: CalendarRequest,
+  ): Promise<CreatedDraft> {
     if (!actor.organizations("inspector").includes(organization)) throw notFound("organization");
     if (!actor.isAdmin(organization))
       throw new ProblemError("not-permitted", "An administrator of the firm names its inspectors.");
     await checkHours(request.hours, this.clock.now().getTime());
-    return this.database.transaction(async (tx) => {
-      await checkAccount(tx, organization, request.account);
-      const id = this.ids.next();
-      const { hours, base, fees, account, ...rest } = request;
-      await tx.inspectorCalendar.create({
-        data: {
-          ...rest,
-          ...base,
-          ...fees,
-          id,
-          hours,
-          organizationId: organization,
-          accountId: account ?? null,
-          accepting: true,
-          revision: 1,
-          admission: "applied",
-          admissionRevision: 1,
-          createdAt: this.clock.now(),
-        },
-      });
-      return { id, revision: 1 };
+    await checkAccount(tx, organization, request.account);
+    const id = this.ids.next();
+    const { hours, base, fees, account, ...rest } = request;
+    await tx.inspectorCalendar.create({
+      data: {
+        ...rest,
+        ...base,
+        ...fees,
+        id,
+        hours,
+        organizationId: organization,
+        accountId: account ?? null,
+        accepting: true,
+        revision: 1,
+        admission: "applied",
+        admissionRevision: 1,
+        createdAt: this.clock.now(),
+      },
     });
+    return { id, revision: 1 };
   }
 
   async change(actor: Actor, id: string, meant: number, change: CalendarChange): Promise<CreatedDraft> {

@@ -22,11 +22,9 @@ export class InterestsService {
     private readonly calendars: CalendarsService,
   ) {}
 
-  async declare(actor: Actor, calendar: string, request: InterestRequest): Promise<Created> {
-    return this.database.transaction(async (tx) => {
-      await this.calendars.lockOwn(tx, actor, calendar);
-      return this.store(tx, actor, calendar, request);
-    });
+  async declare(tx: Transaction, actor: Actor, calendar: string, request: InterestRequest): Promise<Created> {
+    await this.calendars.lockOwn(tx, actor, calendar);
+    return this.store(tx, actor, calendar, request);
   }
 
   async end(actor: Actor, id: string, { endedAt }: InterestEnd): Promise<Created> {
@@ -47,11 +45,14 @@ export class InterestsService {
     });
   }
 
-  async declareDealing(actor: Actor, calendar: string, request: DealingRequest): Promise<Created> {
-    return this.database.transaction(async (tx) => {
-      await this.calendars.lockOwn(tx, actor, calendar);
-      return this.storeDealing(tx, actor, calendar, request);
-    });
+  async declareDealing(
+    tx: Transaction,
+    actor: Actor,
+    calendar: string,
+    request: DealingRequest,
+  ): Promise<Created> {
+    await this.calendars.lockOwn(tx, actor, calendar);
+    return this.storeDealing(tx, actor, calendar, request);
   }
 
   async store(tx: Transaction, actor: Actor, calendar: string, request: InterestRequest): Promise<Created> {

@@ -4,6 +4,8 @@ import { By, Id } from "../../platform/access/parameters.ts";
 import { Route } from "../../platform/access/route.ts";
 import { Actor } from "../../platform/auth/actor.ts";
 import { ComparisonsService } from "./comparisons.service.ts";
+import type { Transaction } from "../../platform/database/database.ts";
+import { InTransaction } from "../../platform/http/in-transaction.ts";
 
 @Controller()
 export class ComparisonsController {
@@ -11,11 +13,12 @@ export class ComparisonsController {
 
   @Route("comparisons.create")
   create(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() vehicle: string,
     @Body({ schema: ComparisonRequest }) body: ComparisonRequest,
   ) {
-    return this.comparisons.create(actor, vehicle, body);
+    return this.comparisons.create(tx, actor, vehicle, body);
   }
 
   @Route("comparisons.list")

@@ -86,12 +86,15 @@ export class ComparisonsService {
   }
 
   /** Sets any two sealed versions of one car against each other that the person may read. */
-  async create(actor: Actor, vehicle: string, { a, b }: ComparisonRequest): Promise<Created> {
-    return this.database.transaction(async (tx) => {
-      if (!(await this.mayRead(tx, actor, { vehicle, a, b }))) throw notFound("pair of reports on this car");
-      if (a === b) throw new ProblemError("not-comparable", "Name two different reports.");
-      return { id: await this.make(tx, { vehicle, a, b }) };
-    });
+  async create(
+    tx: Transaction,
+    actor: Actor,
+    vehicle: string,
+    { a, b }: ComparisonRequest,
+  ): Promise<Created> {
+    if (!(await this.mayRead(tx, actor, { vehicle, a, b }))) throw notFound("pair of reports on this car");
+    if (a === b) throw new ProblemError("not-comparable", "Name two different reports.");
+    return { id: await this.make(tx, { vehicle, a, b }) };
   }
 
   /** The stored comparison of the two by this engine, made now where there is none. */

@@ -9,14 +9,20 @@ import { By, Id, IfMatch } from "../../platform/access/parameters.ts";
 import { Route } from "../../platform/access/route.ts";
 import { Actor } from "../../platform/auth/actor.ts";
 import { ComplaintsService } from "./complaints.service.ts";
+import type { Transaction } from "../../platform/database/database.ts";
+import { InTransaction } from "../../platform/http/in-transaction.ts";
 
 @Controller()
 export class ComplaintsController {
   constructor(private readonly complaints: ComplaintsService) {}
 
   @Route("complaints.create")
-  create(@By() actor: Actor, @Body({ schema: ComplaintRequest }) body: ComplaintRequest) {
-    return this.complaints.create(actor, body);
+  create(
+    @InTransaction() tx: Transaction,
+    @By() actor: Actor,
+    @Body({ schema: ComplaintRequest }) body: ComplaintRequest,
+  ) {
+    return this.complaints.create(tx, actor, body);
   }
 
   @Route("complaints.list")
@@ -35,17 +41,23 @@ export class ComplaintsController {
   }
 
   @Route("complaints.open")
-  open(@By() actor: Actor, @Id() id: string, @Body({ schema: ComplaintOpening }) body: ComplaintOpening) {
-    return this.complaints.open(actor, id, body);
+  open(
+    @InTransaction() tx: Transaction,
+    @By() actor: Actor,
+    @Id() id: string,
+    @Body({ schema: ComplaintOpening }) body: ComplaintOpening,
+  ) {
+    return this.complaints.open(tx, actor, id, body);
   }
 
   @Route("complaints.answer")
   answer(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() id: string,
     @IfMatch() revision: number,
     @Body({ schema: ComplaintReply }) body: ComplaintReply,
   ) {
-    return this.complaints.answer(actor, id, revision, body);
+    return this.complaints.answer(tx, actor, id, revision, body);
   }
 }

@@ -39,24 +39,26 @@ export class ComplaintsService {
     private readonly outbox: Outbox,
   ) {}
 
-  async create(actor: Actor, { organization, about, text }: ComplaintRequest): Promise<Created> {
+  async create(
+    tx: Transaction,
+    actor: Actor,
+    { organization, about, text }: ComplaintRequest,
+  ): Promise<Created> {
     if (!actor.organizations().includes(organization)) throw notFound("organization");
     const id = this.ids.next();
-    await this.database.transaction(async (tx) => {
-      await this.keepWithinBounds(tx, actor.account, organization);
-      await tx.complaint.create({
-        data: {
-          id,
-          organizationId: organization,
-          aboutKind: about.kind,
-          aboutId: about.id,
-          text,
-          state: "received",
-          revision: 1,
-          createdBy: actor.account,
-          receivedAt: this.clock.now(),
-        },
-      });
+    await this.keepWithinBounds(tx, actor.account, organization);
+    await tx.complaint.create({
+      data: {
+        id,
+        organizationId: organization,
+        aboutKind: about.kind,
+        aboutId: about.id,
+        text,
+        state: "received",
+        revision: 1,
+        createdBy: actor.account,
+        receivedAt: this.clock.now(),
+      },
     });
     return { id };
   }
@@ -98,47 +100,44 @@ export class ComplaintsService {
   }
 
   /** Lets this operator read it, and keeps that they did and why. */
-  async open(actor: Actor, id: string, { reason }: ComplaintOpening): Promise<CreatedDraft> {
-    return this.database.transaction(async (tx) => {
-      const complaint = await lock(tx, id);
-      const at = this.clock.now();
-      await tx.complaintOpening.create({
-        data: { id: this.ids.next(), complaintId: id, accountId: actor.account, reason, at },
-      });
-      const moved = decideMove(COMPLAINT_STATES, complaint.state, "open", "operator");
-      if (moved.kind === "refused" || moved.to === complaint.state)
-        return { id, revision: complaint.revision };
-      const revision = complaint.revision + 1;
-      await tx.complaint.update({ where: { id }, data: { state: moved.to, revision } });
-      return { id, revision };
+  async open(tx: Transaction, actor: Actor, id: string, { reason }: ComplaintOpening): Promise<CreatedDraft> {
+    const complaint = await lock(tx, id);
+    const at = this.clock.now();
+    await tx.complaintOpening.create({
+      data: { id: this.ids.next(), complaintId: id, accountId: actor.account, reason, at },
     });
+    const moved = decideMove(COMPLAINT_STATES, complaint.state, "open", "operator");
+    if (moved.kind === "refused" || moved.to === complaint.state) return { id, revision: complaint.revision };
+    const revision = complaint.revision + 1;
+    await tx.complaint.update({ where: { id }, data: { state: moved.to, revision } });
+    return { id, revision };
   }
 
-  async answer(actor: Actor, id: string, meant: number, { text }: ComplaintReply): Promise<CreatedDraft> {
-    return this.database.transaction(async (tx) => {
-      const complaint = await lock(tx, id);
-      checkRevision(complaint.revision, meant);
-      const opened = await tx.complaintOpening.count({
-        where: { complaintId: id, accountId: actor.account },
-      });
-      const moved = decideMove(COMPLAINT_STATES, complaint.state, "answer", "operator");
-      if (moved.kind === "refused" || opened === 0)
-        throw new ProblemError(
-          "complaint-state",
-          "Open the complaint first; one that is answered stays so.",
-          {
-            members: { state: complaint.state },
-          },
-        );
-      const revision = meant + 1;
-      const answered = { answeredBy: actor.account, answeredAt: this.clock.now() };
-      await tx.complaint.update({
-        where: { id },
-        data: { state: moved.to, reply: text, revision, ...answered },
-      });
-      await this.tell(tx, complaint.author);
-      return { id, revision };
+  async answer(
+    tx: Transaction,
+    actor: Actor,
+    id: string,
+    meant: number,
+    { text }: ComplaintReply,
+  ): Promise<CreatedDraft> {
+    const complaint = await lock(tx, id);
+    checkRevision(complaint.revision, meant);
+    const opened = await tx.complaintOpening.count({
+      where: { complaintId: id, accountId: actor.account },
     });
+    const moved = decideMove(COMPLAINT_STATES, complaint.state, "answer", "operator");
+    if (moved.kind === "refused" || opened === 0)
+      throw new ProblemError("complaint-state", "Open the complaint first; one that is answered stays so.", {
+        members: { state: complaint.state },
+      });
+    const revision = meant + 1;
+    const answered = { answeredBy: actor.account, answeredAt: this.clock.now() };
+    await tx.complaint.update({
+      where: { id },
+      data: { state: moved.to, reply: text, revision, ...answered },
+    });
+    await this.tell(tx, complaint.author);
+    return { id, revision };
   }
 
   private async tell(tx: Transaction, account: string): Promise<void> {

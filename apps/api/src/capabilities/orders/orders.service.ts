@@ -80,57 +80,68 @@ export class OrdersService {
   }
 
   /** Freezes the statement: what is found will be set against this version, whatever is sealed later. */
-  async create(actor: Actor, vehicle: string, request: OrderRequest): Promise<CreatedDraft> {
-    return this.database.transaction(async (tx) => {
-      const buyer = found(actor.organizations("buyer")[0], "buyer");
-      await findOrderable(tx, actor, vehicle, request);
-      await this.admissions.requireAdmitted(tx, request.inspector);
-      await this.cases.open(tx, buyer, [vehicle]);
-      const id = this.ids.next();
-      await tx.inspectionOrder.create({
-        data: {
-          id,
-          vehicleId: vehicle,
-          buyerId: buyer,
-          inspectorId: request.inspector,
-          statementId: request.statement,
-          state: "ordered",
-          revision: 1,
-          interests: [],
-          orderedBy: actor.account,
-          orderedAt: this.clock.now(),
-        },
-      });
-      await this.notices.tell(tx, {
-        organization: request.inspector,
-        kind: "order-received",
-        subject: id,
-        vehicle,
-      });
-      return { id, revision: 1 };
+  async create(tx: Transaction, actor: Actor, vehicle: string, request: OrderRequest): Promise<CreatedDraft> {
+    const buyer = found(actor.organizations("buyer")[0], "buyer");
+    await findOrderable(tx, actor, vehicle, request);
+    await this.admissions.requireAdmitted(tx, request.inspector);
+    await this.cases.open(tx, buyer, [vehicle]);
+    const id = this.ids.next();
+    await tx.inspectionOrder.create({
+      data: {
+        id,
+        vehicleId: vehicle,
+        buyerId: buyer,
+        inspectorId: request.inspector,
+        statementId: request.statement,
+        state: "ordered",
+        revision: 1,
+        interests: [],
+        orderedBy: actor.account,
+        orderedAt: this.clock.now(),
+      },
     });
+    await this.notices.tell(tx, {
+      organization: request.inspector,
+      kind: "order-received",
+      subject: id,
+      vehicle,
+    });
+    return { id, revision: 1 };
   }
 
   /** The inspector declares independence; from here until sealing no statement's answer reaches the firm. */
   async accept(
+    tx: Transaction,
     actor: Actor,
     id: string,
     meant: number,
     { interests }: OrderAcceptance,
   ): Promise<CreatedDraft> {
-    return this.move(actor, id, meant, "accept", async (tx, order) => {
+    return this.move(tx, actor, id, meant, "accept", async (order) => {
       await this.admissions.requireAdmitted(tx, order.inspectorId);
       await checkIndependence(tx, order);
       return { interests, acceptedBy: actor.account, acceptedAt: this.clock.now() };
     });
   }
 
-  async decline(actor: Actor, id: string, meant: number, { reason }: OrderEnding): Promise<CreatedDraft> {
-    return this.move(actor, id, meant, "decline", async () => ({ reason, endedAt: this.clock.now() }));
+  async decline(
+    tx: Transaction,
+    actor: Actor,
+    id: string,
+    meant: number,
+    { reason }: OrderEnding,
+  ): Promise<CreatedDraft> {
+    return this.move(tx, actor, id, meant, "decline", async () => ({ reason, endedAt: this.clock.now() }));
   }
 
-  async cancel(actor: Actor, id: string, meant: number, { reason }: OrderEnding): Promise<CreatedDraft> {
-    return this.move(actor, id, meant, "cancel", async () => ({ reason, endedAt: this.clock.now() }));
+  async cancel(
+    tx: Transaction,
+    actor: Actor,
+    id: string,
+    meant: number,
+    { reason }: OrderEnding,
+  ): Promise<CreatedDraft> {
+    return this.move(tx, actor, id, meant, "cancel", async () => ({ reason, endedAt: this.clock.now() }));
   }
 
   /** The order as its inspector works on it, held until the transaction ends. */
@@ -148,22 +159,21 @@ export class OrdersService {
   }
 
   private async move(
+    tx: Transaction,
     actor: Actor,
     id: string,
     meant: number,
     move: OrderMove,
-    change: (tx: Transaction, order: LockedOrder) => Promise<Prisma.InspectionOrderUncheckedUpdateInput>,
+    change: (order: LockedOrder) => Promise<Prisma.InspectionOrderUncheckedUpdateInput>,
   ): Promise<CreatedDraft> {
-    return this.database.transaction(async (tx) => {
-      const by: OrderParty = move === "cancel" ? "buyer" : "inspector";
-      const order = await lock(tx, id, by, actor.organizations(by));
-      checkRevision(order.revision, meant);
-      const state = stateAfter(order, move, by);
-      const data = { ...(await change(tx, order)), state, revision: { increment: 1 } };
-      const { revision } = await tx.inspectionOrder.update({ where: { id }, data });
-      await this.tellOther(tx, order, move, by);
-      return { id, revision };
-    });
+    const by: OrderParty = move === "cancel" ? "buyer" : "inspector";
+    const order = await lock(tx, id, by, actor.organizations(by));
+    checkRevision(order.revision, meant);
+    const state = stateAfter(order, move, by);
+    const data = { ...(await change(order)), state, revision: { increment: 1 } };
+    const { revision } = await tx.inspectionOrder.update({ where: { id }, data });
+    await this.tellOther(tx, order, move, by);
+    return { id, revision };
   }
 
   private async tellOther(

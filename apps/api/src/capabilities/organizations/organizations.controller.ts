@@ -5,6 +5,8 @@ import { By, Id } from "../../platform/access/parameters.ts";
 import { Route } from "../../platform/access/route.ts";
 import { Actor } from "../../platform/auth/actor.ts";
 import { OrganizationsService } from "./organizations.service.ts";
+import type { Transaction } from "../../platform/database/database.ts";
+import { InTransaction } from "../../platform/http/in-transaction.ts";
 
 @Controller()
 export class OrganizationsController {
@@ -16,8 +18,12 @@ export class OrganizationsController {
   }
 
   @Route("organizations.create")
-  create(@By() actor: Actor, @Body({ schema: OrganizationRequest }) body: OrganizationRequest) {
-    return this.organizations.create(actor, body);
+  create(
+    @InTransaction() tx: Transaction,
+    @By() actor: Actor,
+    @Body({ schema: OrganizationRequest }) body: OrganizationRequest,
+  ) {
+    return this.organizations.create(tx, actor, body);
   }
 
   @Route("organizations.members")

@@ -10,6 +10,7 @@ import { found } from "../../platform/problems/problem-error.ts";
 import { inspectorsPage, membersPage, organizationsPage } from "./organizations.queries.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
 import { findRow, IdRow } from "../../platform/database/rows.ts";
+import type { Transaction } from "../../platform/database/database.ts";
 
 @Injectable()
 export class OrganizationsService {
@@ -19,18 +20,16 @@ export class OrganizationsService {
     private readonly ids: Ids,
   ) {}
 
-  async create(_actor: Actor, request: OrganizationRequest): Promise<Created> {
-    return this.admit(request);
+  async create(tx: Transaction, _actor: Actor, request: OrganizationRequest): Promise<Created> {
+    return this.admit(tx, request);
   }
 
   /** Makes an organization: the operator's to do, or the loader's of a demo. */
-  async admit({ name, kind, place, zone }: OrganizationRequest): Promise<Created> {
+  async admit(tx: Transaction, { name, kind, place, zone }: OrganizationRequest): Promise<Created> {
     const id = this.ids.next();
-    await this.database.transaction((tx) =>
-      tx.organization.create({
-        data: { id, name, kind, place: place ?? null, zone, createdAt: this.clock.now() },
-      }),
-    );
+    await tx.organization.create({
+      data: { id, name, kind, place: place ?? null, zone, createdAt: this.clock.now() },
+    });
     return { id };
   }
 

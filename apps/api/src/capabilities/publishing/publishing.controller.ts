@@ -6,6 +6,8 @@ import { By, Id, IfMatch, Secret } from "../../platform/access/parameters.ts";
 import { Route } from "../../platform/access/route.ts";
 import { Actor } from "../../platform/auth/actor.ts";
 import { PublishingService } from "./publishing.service.ts";
+import type { Transaction } from "../../platform/database/database.ts";
+import { InTransaction } from "../../platform/http/in-transaction.ts";
 
 @Controller()
 export class PublishingController {
@@ -18,22 +20,24 @@ export class PublishingController {
 
   @Route("listing.publish")
   publish(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() vehicle: string,
     @IfMatch() revision: number,
     @Body({ schema: PublishRequest }) _body: object,
   ) {
-    return this.publishing.publish(actor, vehicle, revision);
+    return this.publishing.publish(tx, actor, vehicle, revision);
   }
 
   @Route("listing.withdraw")
   withdraw(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() vehicle: string,
     @IfMatch() revision: number,
     @Body({ schema: WithdrawRequest }) body: WithdrawRequest,
   ) {
-    return this.publishing.withdraw(actor, vehicle, revision, body);
+    return this.publishing.withdraw(tx, actor, vehicle, revision, body);
   }
 
   @Route("shareLinks.create")

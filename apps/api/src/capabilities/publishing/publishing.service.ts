@@ -68,12 +68,18 @@ export class PublishingService {
     return { ...body, openFaults: own ? await readOpenFaults(this.database, vehicle) : [] };
   }
 
-  publish(actor: Actor, vehicle: string, meant: number): Promise<CreatedDraft> {
-    return this.vehicles.publish(actor, vehicle, meant, { listed: true });
+  publish(tx: Transaction, actor: Actor, vehicle: string, meant: number): Promise<CreatedDraft> {
+    return this.vehicles.publish(tx, actor, vehicle, meant, { listed: true });
   }
 
-  withdraw(actor: Actor, vehicle: string, meant: number, { reason }: WithdrawRequest): Promise<CreatedDraft> {
-    return this.vehicles.publish(actor, vehicle, meant, { listed: false, reason });
+  withdraw(
+    tx: Transaction,
+    actor: Actor,
+    vehicle: string,
+    meant: number,
+    { reason }: WithdrawRequest,
+  ): Promise<CreatedDraft> {
+    return this.vehicles.publish(tx, actor, vehicle, meant, { listed: false, reason });
   }
 
   async share(actor: Actor, vehicle: string, { name, expires }: ShareLinkRequest): Promise<ShareLinkCreated> {

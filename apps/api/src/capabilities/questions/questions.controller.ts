@@ -9,6 +9,8 @@ import { By, Id, IfMatch } from "../../platform/access/parameters.ts";
 import { Route } from "../../platform/access/route.ts";
 import { Actor } from "../../platform/auth/actor.ts";
 import { QuestionsService } from "./questions.service.ts";
+import type { Transaction } from "../../platform/database/database.ts";
+import { InTransaction } from "../../platform/http/in-transaction.ts";
 
 @Controller()
 export class QuestionsController {
@@ -16,11 +18,12 @@ export class QuestionsController {
 
   @Route("questions.create")
   create(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() vehicle: string,
     @Body({ schema: QuestionRequest }) body: QuestionRequest,
   ) {
-    return this.questions.create(actor, vehicle, body);
+    return this.questions.create(tx, actor, vehicle, body);
   }
 
   @Route("questions.list")
@@ -45,11 +48,12 @@ export class QuestionsController {
 
   @Route("questions.answer")
   answer(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() id: string,
     @IfMatch() revision: number,
     @Body({ schema: QuestionAnswer }) body: QuestionAnswer,
   ) {
-    return this.questions.answer(actor, id, revision, body);
+    return this.questions.answer(tx, actor, id, revision, body);
   }
 }

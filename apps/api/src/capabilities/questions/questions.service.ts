@@ -109,37 +109,36 @@ export class QuestionsService {
   }
 
   async create(
+    tx: Transaction,
     actor: Actor,
     vehicle: string,
     { item, position, text, send }: QuestionRequest,
   ): Promise<CreatedDraft> {
-    return this.database.transaction(async (tx) => {
-      const { dealer, document } = await findVehicle(tx, actor, vehicle);
-      checkPlace(document, item, position);
-      const [id, now] = [this.ids.next(), this.clock.now()];
-      const buyer = found(actor.organizations("buyer")[0], "buyer");
-      await this.keepWithinBounds(tx, { account: actor.account, buyer, vehicle });
-      await this.cases.open(tx, buyer, [vehicle]);
-      await tx.question.create({
-        data: {
-          id,
-          vehicleId: vehicle,
-          buyerId: buyer,
-          dealerId: dealer,
-          item,
-          position,
-          text,
-          state: send ? "asked" : "drafted",
-          revision: 1,
-          createdBy: actor.account,
-          createdAt: now,
-          askedAt: send ? now : null,
-        },
-      });
-      if (send)
-        await this.notices.tell(tx, { organization: dealer, kind: "question-asked", subject: id, vehicle });
-      return { id, revision: 1 };
+    const { dealer, document } = await findVehicle(tx, actor, vehicle);
+    checkPlace(document, item, position);
+    const [id, now] = [this.ids.next(), this.clock.now()];
+    const buyer = found(actor.organizations("buyer")[0], "buyer");
+    await this.keepWithinBounds(tx, { account: actor.account, buyer, vehicle });
+    await this.cases.open(tx, buyer, [vehicle]);
+    await tx.question.create({
+      data: {
+        id,
+        vehicleId: vehicle,
+        buyerId: buyer,
+        dealerId: dealer,
+        item,
+        position,
+        text,
+        state: send ? "asked" : "drafted",
+        revision: 1,
+        createdBy: actor.account,
+        createdAt: now,
+        askedAt: send ? now : null,
+      },
     });
+    if (send)
+      await this.notices.tell(tx, { organization: dealer, kind: "question-asked", subject: id, vehicle });
+    return { id, revision: 1 };
   }
 
   async change(
@@ -164,18 +163,22 @@ export class QuestionsService {
   }
 
   /** The answer is a finding on the very place asked about; the buyer has it when the statement with it is sealed. */
-  async answer(actor: Actor, id: string, meant: number, answer: QuestionAnswer): Promise<CreatedDraft> {
-    return this.database.transaction(async (tx) => {
-      const question = await lock(tx, id, "dealer", actor.organizations("dealer"));
-      checkRevision(question.revision, meant);
-      const state = stateAfter(question.state, "answer", "dealer");
-      const { report, version } = await this.answers.write(tx, actor, question, answer);
-      const data = { state, answeredAt: this.clock.now(), reportId: report, version };
-      await tx.question.update({ where: { id }, data: { ...data, revision: meant + 1 } });
-      const { buyer, vehicle } = question;
-      await this.notices.tell(tx, { organization: buyer, kind: "question-answered", subject: id, vehicle });
-      return { id, revision: meant + 1 };
-    });
+  async answer(
+    tx: Transaction,
+    actor: Actor,
+    id: string,
+    meant: number,
+    answer: QuestionAnswer,
+  ): Promise<CreatedDraft> {
+    const question = await lock(tx, id, "dealer", actor.organizations("dealer"));
+    checkRevision(question.revision, meant);
+    const state = stateAfter(question.state, "answer", "dealer");
+    const { report, version } = await this.answers.write(tx, actor, question, answer);
+    const data = { state, answeredAt: this.clock.now(), reportId: report, version };
+    await tx.question.update({ where: { id }, data: { ...data, revision: meant + 1 } });
+    const { buyer, vehicle } = question;
+    await this.notices.tell(tx, { organization: buyer, kind: "question-answered", subject: id, vehicle });
+    return { id, revision: meant + 1 };
   }
 }
 

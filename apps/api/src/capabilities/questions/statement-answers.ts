@@ -26,7 +26,7 @@ export class StatementAnswers {
     { finding, base, seal }: QuestionAnswer,
   ): Promise<{ report: string; version: number }> {
     const report = await findStatement(tx, vehicle, dealer);
-    if (!report.drafting) await this.reports.revise(actor, report.id);
+    if (!report.drafting) await this.reports.revise(tx, actor, report.id);
     const place = { reportId: report.id, item, position };
     const operation = {
       id: this.ids.next(),
@@ -34,7 +34,9 @@ export class StatementAnswers {
       finding: { ...finding, item, position },
       base: report.drafting ? base : await findRevision(tx, place),
     };
-    const { results, revision } = await this.operations.apply(actor, report.id, { operations: [operation] });
+    const { results, revision } = await this.operations.apply(tx, actor, report.id, {
+      operations: [operation],
+    });
     const [result] = results;
     if (result?.result === "refused")
       throw new ProblemError("invalid-fields", "The answer does not hold as a finding of the sheet.", {
@@ -49,7 +51,7 @@ export class StatementAnswers {
         },
       );
     const version = 1 + (await tx.reportVersion.count({ where: { reportId: report.id } }));
-    if (seal) await this.sealing.seal(actor, report.id, revision);
+    if (seal) await this.sealing.seal(tx, actor, report.id, revision);
     return { report: report.id, version };
   }
 }

@@ -4,6 +4,8 @@ import { By, Id, IfMatch } from "../../platform/access/parameters.ts";
 import { Route } from "../../platform/access/route.ts";
 import { Actor } from "../../platform/auth/actor.ts";
 import { ReleasesService } from "./releases.service.ts";
+import type { Transaction } from "../../platform/database/database.ts";
+import { InTransaction } from "../../platform/http/in-transaction.ts";
 
 @Controller()
 export class ReleasesController {
@@ -11,11 +13,12 @@ export class ReleasesController {
 
   @Route("releases.create")
   create(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() comparison: string,
     @Body({ schema: ReleaseRequest }) body: ReleaseRequest,
   ) {
-    return this.releases.create(actor, comparison, body);
+    return this.releases.create(tx, actor, comparison, body);
   }
 
   @Route("releases.list")
@@ -30,11 +33,12 @@ export class ReleasesController {
 
   @Route("releases.answer")
   answer(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() id: string,
     @IfMatch() revision: number,
     @Body({ schema: ReleaseAnswer }) body: ReleaseAnswer,
   ) {
-    return this.releases.answer(actor, id, revision, body);
+    return this.releases.answer(tx, actor, id, revision, body);
   }
 }

@@ -70,56 +70,58 @@ export class ReleasesService {
   }
 
   /** The buyer lays entries before the dealer; one that lies there already stays as it is. */
-  async create(actor: Actor, comparison: string, { entries }: ReleaseRequest): Promise<ReleasesMade> {
-    return this.database.transaction(async (tx) => {
-      const ordered = await this.comparisons.lockOrdered(tx, actor, comparison);
-      const chosen = choose(ordered, entries);
-      const there = await tx.release.findMany({
-        where: { comparisonId: comparison, entryIndex: { in: entries } },
-        select: { id: true, revision: true, entryIndex: true },
-      });
-      const known = new Map(there.map(({ entryIndex, ...release }) => [entryIndex, release]));
-      const made = chosen.filter(({ index }) => !known.has(index));
-      for (const one of made) known.set(one.index, await this.store(tx, actor, ordered, one));
-      if (made.length > 0) {
-        await nameMatters(tx, comparison);
-        await this.tellDealer(tx, ordered);
-      }
-      return { items: entries.map((index) => found(known.get(index), "released item")) };
+  async create(
+    tx: Transaction,
+    actor: Actor,
+    comparison: string,
+    { entries }: ReleaseRequest,
+  ): Promise<ReleasesMade> {
+    const ordered = await this.comparisons.lockOrdered(tx, actor, comparison);
+    const chosen = choose(ordered, entries);
+    const there = await tx.release.findMany({
+      where: { comparisonId: comparison, entryIndex: { in: entries } },
+      select: { id: true, revision: true, entryIndex: true },
     });
+    const known = new Map(there.map(({ entryIndex, ...release }) => [entryIndex, release]));
+    const made = chosen.filter(({ index }) => !known.has(index));
+    for (const one of made) known.set(one.index, await this.store(tx, actor, ordered, one));
+    if (made.length > 0) {
+      await nameMatters(tx, comparison);
+      await this.tellDealer(tx, ordered);
+    }
+    return { items: entries.map((index) => found(known.get(index), "released item")) };
   }
 
   /** The dealer accepts or contests. Accepting withdraws the listing until a new statement answers it. */
   async answer(
+    tx: Transaction,
     actor: Actor,
     id: string,
     meant: number,
     { answer, reason }: ReleaseAnswer,
   ): Promise<CreatedDraft> {
-    return this.database.transaction(async (tx) => {
-      const release = await lockForDealer(tx, actor, id);
-      checkRevision(release.revision, meant);
-      const moved = decideMove(RELEASE_STATES, release.state, answer, "dealer");
-      if (moved.kind === "refused")
-        throw new ProblemError("release-state", `It is ${release.state} already; that stands.`);
-      const revision = release.revision + 1;
-      const data = {
-        state: moved.to,
-        reason,
-        revision,
-        answeredBy: actor.account,
-        answeredAt: this.clock.now(),
-      };
-      await tx.release.update({ where: { id }, data });
-      if (answer === "accept") await this.vehicles.withdraw(tx, release.vehicleId);
-      await this.notices.tell(tx, {
-        organization: release.buyerId,
-        kind: "release-answered",
-        subject: id,
-        vehicle: release.vehicleId,
-      });
-      return { id, revision };
+    const release = await lockForDealer(tx, actor, id);
+    checkRevision(release.revision, meant);
+    const moved = decideMove(RELEASE_STATES, release.state, answer, "dealer");
+    if (moved.kind === "refused")
+      throw new ProblemError("release-state", `It is ${release.state} already; that stands.`);
+    const revision = release.revision + 1;
+    const data = {
+      state: moved.to,
+      reason,
+      revision,
+      answeredBy: actor.account,
+      answeredAt: this.clock.now(),
+    };
+    await tx.release.update({ where: { id }, data });
+    if (answer === "accept") await this.vehicles.withdraw(tx, release.vehicleId);
+    await this.notices.tell(tx, {
+      organization: release.buyerId,
+      kind: "release-answered",
+      subject: id,
+      vehicle: release.vehicleId,
     });
+    return { id, revision };
   }
 
   private async store(

@@ -38,28 +38,36 @@ export class OperationsService {
     private readonly reports: ReportsService,
   ) {}
 
-  async apply(actor: Actor, id: string, { operations }: OperationsRequest): Promise<OperationsAnswer> {
-    return this.database.transaction(async (tx) => {
-      const report = await this.reports.lockForWork(tx, actor, id);
-      checkDrafting(report);
-      const draft = {
-        report,
-        now: this.clock.now(),
-        hashOf: sha256Hex,
-        findings: await loadFindings(tx, report, operations.map(placeOf)),
-        known: await loadKnown(
-          tx,
-          operations.map((each) => each.id),
-        ),
-        shown:
-          report.kind === "inspection" ? await readShown(tx, report.organizationId, report.vehicleId) : null,
-      };
-      const edits = editDraft(draft, operations);
-      const results = [...edits.results];
-      if (edits.done.length === 0) return { revision: report.revision, results };
-      await storeChanges(tx, actor, report, edits, draft.now);
-      return { revision: report.revision + 1, results };
-    });
+  async operate(actor: Actor, id: string, request: OperationsRequest): Promise<OperationsAnswer> {
+    return this.database.transaction((tx) => this.apply(tx, actor, id, request));
+  }
+
+  /** The same, as part of a larger change. */
+  async apply(
+    tx: Transaction,
+    actor: Actor,
+    id: string,
+    { operations }: OperationsRequest,
+  ): Promise<OperationsAnswer> {
+    const report = await this.reports.lockForWork(tx, actor, id);
+    checkDrafting(report);
+    const draft = {
+      report,
+      now: this.clock.now(),
+      hashOf: sha256Hex,
+      findings: await loadFindings(tx, report, operations.map(placeOf)),
+      known: await loadKnown(
+        tx,
+        operations.map((each) => each.id),
+      ),
+      shown:
+        report.kind === "inspection" ? await readShown(tx, report.organizationId, report.vehicleId) : null,
+    };
+    const edits = editDraft(draft, operations);
+    const results = [...edits.results];
+    if (edits.done.length === 0) return { revision: report.revision, results };
+    await storeChanges(tx, actor, report, edits, draft.now);
+    return { revision: report.revision + 1, results };
   }
 }
 

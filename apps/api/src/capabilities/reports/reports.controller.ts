@@ -12,6 +12,8 @@ import { OperationsService } from "./operations.service.ts";
 import { ReportVersionsService } from "./report-versions.service.ts";
 import { ReportsService } from "./reports.service.ts";
 import { SealingService } from "./sealing.service.ts";
+import type { Transaction } from "../../platform/database/database.ts";
+import { InTransaction } from "../../platform/http/in-transaction.ts";
 
 @Controller()
 export class ReportsController {
@@ -24,20 +26,22 @@ export class ReportsController {
 
   @Route("reports.state")
   state(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() vehicle: string,
     @Body({ schema: StatementRequest }) body: StatementRequest,
   ) {
-    return this.reports.state(actor, vehicle, body);
+    return this.reports.state(tx, actor, vehicle, body);
   }
 
   @Route("reports.inspect")
   inspect(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() order: string,
     @Body({ schema: InspectionRequest }) body: InspectionRequest,
   ) {
-    return this.reports.inspect(actor, order, body);
+    return this.reports.inspect(tx, actor, order, body);
   }
 
   @Route("reports.get")
@@ -61,17 +65,17 @@ export class ReportsController {
     @Id() id: string,
     @Body({ schema: OperationsRequest }) body: OperationsRequest,
   ) {
-    return this.operations.apply(actor, id, body);
+    return this.operations.operate(actor, id, body);
   }
 
   @Route("reports.seal")
-  seal(@By() actor: Actor, @Id() id: string, @IfMatch() revision: number) {
-    return this.sealing.seal(actor, id, revision);
+  seal(@InTransaction() tx: Transaction, @By() actor: Actor, @Id() id: string, @IfMatch() revision: number) {
+    return this.sealing.seal(tx, actor, id, revision);
   }
 
   @Route("reports.revise")
-  revise(@By() actor: Actor, @Id() id: string) {
-    return this.reports.revise(actor, id);
+  revise(@InTransaction() tx: Transaction, @By() actor: Actor, @Id() id: string) {
+    return this.reports.revise(tx, actor, id);
   }
 
   @Route("reportVersions.get")

@@ -32,30 +32,31 @@ export class ReportsService {
   ) {}
 
   /** A dealer begins a statement; there is one line of versions a car. */
-  async state(actor: Actor, vehicle: string, { kind, ...header }: StatementRequest): Promise<CreatedDraft> {
-    return this.database.transaction(async (tx) => {
-      const own = { id: vehicle, organizationId: { in: actor.organizations("dealer") } };
-      const { organizationId } = found(await tx.vehicle.findFirst({ where: own }), "car");
-      const where = { vehicleId: vehicle, organizationId, kind, orderId: null };
-      await refuseSecond(tx, where);
-      return this.begin(tx, actor, { vehicleId: vehicle, organizationId, kind }, header);
-    });
+  async state(
+    tx: Transaction,
+    actor: Actor,
+    vehicle: string,
+    { kind, ...header }: StatementRequest,
+  ): Promise<CreatedDraft> {
+    const own = { id: vehicle, organizationId: { in: actor.organizations("dealer") } };
+    const { organizationId } = found(await tx.vehicle.findFirst({ where: own }), "car");
+    const where = { vehicleId: vehicle, organizationId, kind, orderId: null };
+    await refuseSecond(tx, where);
+    return this.begin(tx, actor, { vehicleId: vehicle, organizationId, kind }, header);
   }
 
   /** An inspector begins the findings of an order they accepted. */
-  async inspect(actor: Actor, id: string, header: InspectionRequest): Promise<CreatedDraft> {
-    return this.database.transaction(async (tx) => {
-      const order = await this.orders.lockForInspector(tx, actor, id);
-      if (order.state !== "accepted")
-        throw new ProblemError("order-state", "Accept the order first; then the inspection can begin.", {
-          members: { state: order.state },
-        });
-      await this.admissions.requireAdmitted(tx, order.inspectorId);
-      await refuseSecond(tx, { orderId: id });
-      const { vehicleId, inspectorId } = order;
-      const report: NewReport = { vehicleId, organizationId: inspectorId, orderId: id, kind: "inspection" };
-      return this.begin(tx, actor, report, header);
-    });
+  async inspect(tx: Transaction, actor: Actor, id: string, header: InspectionRequest): Promise<CreatedDraft> {
+    const order = await this.orders.lockForInspector(tx, actor, id);
+    if (order.state !== "accepted")
+      throw new ProblemError("order-state", "Accept the order first; then the inspection can begin.", {
+        members: { state: order.state },
+      });
+    await this.admissions.requireAdmitted(tx, order.inspectorId);
+    await refuseSecond(tx, { orderId: id });
+    const { vehicleId, inspectorId } = order;
+    const report: NewReport = { vehicleId, organizationId: inspectorId, orderId: id, kind: "inspection" };
+    return this.begin(tx, actor, report, header);
   }
 
   async get(actor: Actor, id: string): Promise<JsonText> {
@@ -80,13 +81,11 @@ export class ReportsService {
   }
 
   /** Opens the newest sealed version for changes: the next version begins where it ended. */
-  async revise(actor: Actor, id: string): Promise<CreatedDraft> {
-    return this.database.transaction(async (tx) => {
-      const report = await this.lockForWork(tx, actor, id);
-      if (report.drafting)
-        throw new ProblemError("report-still-draft", "The report is a draft already; change it as it is.");
-      return this.update(tx, report, { drafting: true });
-    });
+  async revise(tx: Transaction, actor: Actor, id: string): Promise<CreatedDraft> {
+    const report = await this.lockForWork(tx, actor, id);
+    if (report.drafting)
+      throw new ProblemError("report-still-draft", "The report is a draft already; change it as it is.");
+    return this.update(tx, report, { drafting: true });
   }
 
   /** One's own report with its order, if it has one, in a state in which it may be worked on; held until the transaction ends. */

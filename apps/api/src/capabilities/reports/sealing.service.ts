@@ -9,7 +9,7 @@ import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { sha256Hex } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
-import { Database, type Transaction } from "../../platform/database/database.ts";
+import type { Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { readRows, sql } from "../../platform/database/rows.ts";
 import { ProblemError } from "../../platform/problems/problem-error.ts";
@@ -27,7 +27,6 @@ import { ReportsService } from "./reports.service.ts";
 @Injectable()
 export class SealingService {
   constructor(
-    private readonly database: Database,
     private readonly clock: Clock,
     private readonly ids: Ids,
     private readonly reports: ReportsService,
@@ -43,22 +42,20 @@ export class SealingService {
    * A statement lists its car; an inspection is set against the frozen statement, and its visit moves on. All of it happens, or
    * nothing; the visit is held before the report, in the order in which everybody locks.
    */
-  async seal(actor: Actor, id: string, meant: number): Promise<Sealed> {
-    return this.database.transaction(async (tx) => {
-      const visit = await this.holdVisit(tx, actor, id);
-      const report = await this.reports.lockForWork(tx, actor, id);
-      checkRevision(report.revision, meant);
-      checkDrafting(report);
-      const order =
-        report.orderId === null ? null : await this.orders.lockForInspector(tx, actor, report.orderId);
-      const handbook = await this.handbooks.forReport(tx, report.organizationId, report.vehicle);
-      const sealed = sealDocument(await readComplete(tx, report, handbook), sha256Hex);
-      const version = await this.store(tx, actor, report, order, sealed);
-      if (report.kind === "statement") await this.vehicles.listWithStatement(tx, report.vehicleId);
-      const comparison = order === null ? null : await this.report(tx, order, version.id);
-      if (visit !== null) await this.visits.noteSealed(tx, visit, actor.account);
-      return { ...version, seal: sealed.seal, comparison };
-    });
+  async seal(tx: Transaction, actor: Actor, id: string, meant: number): Promise<Sealed> {
+    const visit = await this.holdVisit(tx, actor, id);
+    const report = await this.reports.lockForWork(tx, actor, id);
+    checkRevision(report.revision, meant);
+    checkDrafting(report);
+    const order =
+      report.orderId === null ? null : await this.orders.lockForInspector(tx, actor, report.orderId);
+    const handbook = await this.handbooks.forReport(tx, report.organizationId, report.vehicle);
+    const sealed = sealDocument(await readComplete(tx, report, handbook), sha256Hex);
+    const version = await this.store(tx, actor, report, order, sealed);
+    if (report.kind === "statement") await this.vehicles.listWithStatement(tx, report.vehicleId);
+    const comparison = order === null ? null : await this.report(tx, order, version.id);
+    if (visit !== null) await this.visits.noteSealed(tx, visit, actor.account);
+    return { ...version, seal: sealed.seal, comparison };
   }
 
   private async store(

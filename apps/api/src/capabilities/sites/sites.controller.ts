@@ -5,14 +5,20 @@ import { By, Id, IfMatch } from "../../platform/access/parameters.ts";
 import { Route } from "../../platform/access/route.ts";
 import { Actor } from "../../platform/auth/actor.ts";
 import { SitesService } from "./sites.service.ts";
+import type { Transaction } from "../../platform/database/database.ts";
+import { InTransaction } from "../../platform/http/in-transaction.ts";
 
 @Controller()
 export class SitesController {
   constructor(private readonly sites: SitesService) {}
 
   @Route("sites.create")
-  create(@By() actor: Actor, @Body({ schema: SiteRequest }) body: SiteRequest) {
-    return this.sites.create(actor, body);
+  create(
+    @InTransaction() tx: Transaction,
+    @By() actor: Actor,
+    @Body({ schema: SiteRequest }) body: SiteRequest,
+  ) {
+    return this.sites.create(tx, actor, body);
   }
 
   @Route("sites.list")

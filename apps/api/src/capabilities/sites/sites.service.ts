@@ -46,31 +46,30 @@ export class SitesService {
   }
 
   async create(
+    tx: Transaction,
     actor: Actor,
     { organization, bays, place, fees, ...site }: SiteRequest,
   ): Promise<CreatedDraft> {
     if (!actor.organizations("dealer").includes(organization)) throw notFound("organization");
     await checkHours(site.hours, this.clock.now().getTime());
-    return this.database.transaction(async (tx) => {
-      const id = this.ids.next();
-      await tx.site.create({
-        data: {
-          ...site,
-          ...place,
-          ...fees,
-          id,
-          organizationId: organization,
-          revision: 1,
-          createdAt: this.clock.now(),
-        },
-      });
-      await this.keepBays(
-        tx,
+    const id = this.ids.next();
+    await tx.site.create({
+      data: {
+        ...site,
+        ...place,
+        ...fees,
         id,
-        bays.map((name) => ({ id: null, name })),
-      );
-      return { id, revision: 1 };
+        organizationId: organization,
+        revision: 1,
+        createdAt: this.clock.now(),
+      },
     });
+    await this.keepBays(
+      tx,
+      id,
+      bays.map((name) => ({ id: null, name })),
+    );
+    return { id, revision: 1 };
   }
 
   async change(actor: Actor, id: string, meant: number, change: SiteChange): Promise<CreatedDraft> {

@@ -31,20 +31,23 @@ export class CostTablesService {
   }
 
   async put(actor: Actor, meant: number, table: CostTable): Promise<CostTableSeen> {
+    return this.database.transaction((tx) => this.putIn(tx, actor, meant, table));
+  }
+
+  /** The same, as part of a larger change. */
+  async putIn(tx: Transaction, actor: Actor, meant: number, table: CostTable): Promise<CostTableSeen> {
     const organizationId = ownerOf(actor);
-    return this.database.transaction(async (tx) => {
-      const revision = await nextRevision(tx, organizationId, meant, () => this.read(tx, organizationId));
-      const at = this.clock.now();
-      const row = { revision, document: table, updatedBy: actor.account, updatedAt: at };
-      await tx.costTable.upsert({
-        where: { organizationId },
-        create: { organizationId, ...row },
-        update: row,
-      });
-      const saved = { savedBy: actor.account, savedAt: at };
-      await tx.costTableVersion.create({ data: { organizationId, revision, document: table, ...saved } });
-      return { revision, table };
+    const revision = await nextRevision(tx, organizationId, meant, () => this.read(tx, organizationId));
+    const at = this.clock.now();
+    const row = { revision, document: table, updatedBy: actor.account, updatedAt: at };
+    await tx.costTable.upsert({
+      where: { organizationId },
+      create: { organizationId, ...row },
+      update: row,
     });
+    const saved = { savedBy: actor.account, savedAt: at };
+    await tx.costTableVersion.create({ data: { organizationId, revision, document: table, ...saved } });
+    return { revision, table };
   }
 
   async history(actor: Actor): Promise<CostTableHistory> {

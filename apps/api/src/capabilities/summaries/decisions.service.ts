@@ -32,28 +32,26 @@ export class DecisionsService {
   ) {}
 
   /** Declining is free; the other two need that nothing moved since. */
-  async decide(actor: Actor, id: string, request: DecisionRequest): Promise<Created> {
+  async decide(tx: Transaction, actor: Actor, id: string, request: DecisionRequest): Promise<Created> {
     checkCounter(request);
-    return this.database.transaction(async (tx) => {
-      const held = await this.summaries.hold(tx, actor, id);
-      if (request.hash !== held.hash)
-        throw new ProblemError(
-          "summary-hash",
-          "This is not the hash of the summary. Read it again, then decide.",
-        );
-      if (request.decision !== "decline") await this.checkUnmoved(tx, held);
-      const before = await tx.decision.findUnique({
-        where: { summaryId: id },
-        select: { decision: true, answer: true },
-      });
-      if (decideMove(DECISION_STATES, decisionStateOf(before), request.decision, "buyer").kind === "refused")
-        throw new ProblemError(
-          "summary-decided",
-          "You have decided on this summary. Make a new one to decide anew.",
-        );
-      if (request.decision === "approve") checkAcknowledged(held.summary, request);
-      return this.store(tx, actor, held, request);
+    const held = await this.summaries.hold(tx, actor, id);
+    if (request.hash !== held.hash)
+      throw new ProblemError(
+        "summary-hash",
+        "This is not the hash of the summary. Read it again, then decide.",
+      );
+    if (request.decision !== "decline") await this.checkUnmoved(tx, held);
+    const before = await tx.decision.findUnique({
+      where: { summaryId: id },
+      select: { decision: true, answer: true },
     });
+    if (decideMove(DECISION_STATES, decisionStateOf(before), request.decision, "buyer").kind === "refused")
+      throw new ProblemError(
+        "summary-decided",
+        "You have decided on this summary. Make a new one to decide anew.",
+      );
+    if (request.decision === "approve") checkAcknowledged(held.summary, request);
+    return this.store(tx, actor, held, request);
   }
 
   async list(actor: Actor, query: DecisionQuery): Promise<JsonText> {
@@ -76,32 +74,31 @@ export class DecisionsService {
 
   /** The dealer's answer to a counter-offer. */
   async answer(
+    tx: Transaction,
     actor: Actor,
     id: string,
     meant: number,
     { answer, note }: DecisionAnswer,
   ): Promise<CreatedDraft> {
-    return this.database.transaction(async (tx) => {
-      const decision = await lockForDealer(tx, actor, id);
-      checkRevision(decision.revision, meant);
-      if (decideMove(DECISION_STATES, decisionStateOf(decision), answer, "dealer").kind === "refused")
-        throw new ProblemError("decision-state", "Only a counter-offer without an answer can be answered.");
-      const revision = decision.revision + 1;
-      const data = {
-        answer,
-        answerNote: note ?? null,
-        answeredBy: actor.account,
-        answeredAt: this.clock.now(),
-      };
-      await tx.decision.update({ where: { id }, data: { ...data, revision } });
-      await this.notices.tell(tx, {
-        organization: decision.buyerId,
-        kind: "counter-answered",
-        subject: id,
-        vehicle: decision.vehicleId,
-      });
-      return { id, revision };
+    const decision = await lockForDealer(tx, actor, id);
+    checkRevision(decision.revision, meant);
+    if (decideMove(DECISION_STATES, decisionStateOf(decision), answer, "dealer").kind === "refused")
+      throw new ProblemError("decision-state", "Only a counter-offer without an answer can be answered.");
+    const revision = decision.revision + 1;
+    const data = {
+      answer,
+      answerNote: note ?? null,
+      answeredBy: actor.account,
+      answeredAt: this.clock.now(),
+    };
+    await tx.decision.update({ where: { id }, data: { ...data, revision } });
+    await this.notices.tell(tx, {
+      organization: decision.buyerId,
+      kind: "counter-answered",
+      subject: id,
+      vehicle: decision.vehicleId,
     });
+    return { id, revision };
   }
 
   private async checkUnmoved(tx: Transaction, held: HeldSummary): Promise<void> {

@@ -16,6 +16,8 @@ import { CostTablesService } from "./cost-tables.service.ts";
 import { DecisionDraftsService } from "./decision-drafts.service.ts";
 import { DecisionsService } from "./decisions.service.ts";
 import { SummariesService } from "./summaries.service.ts";
+import type { Transaction } from "../../platform/database/database.ts";
+import { InTransaction } from "../../platform/http/in-transaction.ts";
 
 @Controller()
 export class SummariesController {
@@ -58,11 +60,12 @@ export class SummariesController {
 
   @Route("summaries.create")
   create(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() comparison: string,
     @Body({ schema: SummaryRequest }) _body: SummaryRequest,
   ) {
-    return this.summaries.create(actor, comparison);
+    return this.summaries.create(tx, actor, comparison);
   }
 
   @Route("summaries.list")
@@ -91,8 +94,13 @@ export class SummariesController {
   }
 
   @Route("summaries.decide")
-  decide(@By() actor: Actor, @Id() id: string, @Body({ schema: DecisionRequest }) body: DecisionRequest) {
-    return this.decisions.decide(actor, id, body);
+  decide(
+    @InTransaction() tx: Transaction,
+    @By() actor: Actor,
+    @Id() id: string,
+    @Body({ schema: DecisionRequest }) body: DecisionRequest,
+  ) {
+    return this.decisions.decide(tx, actor, id, body);
   }
 
   @Route("decisions.list")
@@ -107,11 +115,12 @@ export class SummariesController {
 
   @Route("decisions.answer")
   answer(
+    @InTransaction() tx: Transaction,
     @By() actor: Actor,
     @Id() id: string,
     @IfMatch() revision: number,
     @Body({ schema: DecisionAnswer }) body: DecisionAnswer,
   ) {
-    return this.decisions.answer(actor, id, revision, body);
+    return this.decisions.answer(tx, actor, id, revision, body);
   }
 }

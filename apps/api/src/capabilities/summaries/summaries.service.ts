@@ -50,36 +50,34 @@ export class SummariesService {
   ) {}
 
   /** Takes a snapshot of how things stand, for the buyer to decide on. */
-  async create(actor: Actor, comparison: string): Promise<SummaryCreated> {
-    return this.database.transaction(async (tx) => {
-      const ordered = await this.comparisons.lockOrdered(tx, actor, comparison);
-      const [id, createdAt] = [this.ids.next(), this.clock.now()];
-      const summary = makeSummary({
-        id,
-        createdAt,
-        ordered,
-        releases: await readReleases(tx, comparison),
-        costTable: (await this.costTables.read(tx, ordered.buyerId)).table,
-        sources: await readSources(tx, ordered),
-      });
-      const { text, seal: hash } = sealDocument(summary, sha256Hex);
-      const { vehicleId, buyerId, dealerId } = ordered;
-      const document = new Uint8Array(Buffer.from(text, "utf8"));
-      await tx.summary.create({
-        data: {
-          id,
-          comparisonId: comparison,
-          vehicleId,
-          buyerId,
-          dealerId,
-          hash,
-          document,
-          createdBy: actor.account,
-          createdAt,
-        },
-      });
-      return { id, hash };
+  async create(tx: Transaction, actor: Actor, comparison: string): Promise<SummaryCreated> {
+    const ordered = await this.comparisons.lockOrdered(tx, actor, comparison);
+    const [id, createdAt] = [this.ids.next(), this.clock.now()];
+    const summary = makeSummary({
+      id,
+      createdAt,
+      ordered,
+      releases: await readReleases(tx, comparison),
+      costTable: (await this.costTables.read(tx, ordered.buyerId)).table,
+      sources: await readSources(tx, ordered),
     });
+    const { text, seal: hash } = sealDocument(summary, sha256Hex);
+    const { vehicleId, buyerId, dealerId } = ordered;
+    const document = new Uint8Array(Buffer.from(text, "utf8"));
+    await tx.summary.create({
+      data: {
+        id,
+        comparisonId: comparison,
+        vehicleId,
+        buyerId,
+        dealerId,
+        hash,
+        document,
+        createdBy: actor.account,
+        createdAt,
+      },
+    });
+    return { id, hash };
   }
 
   async list(actor: Actor, query: SummaryQuery): Promise<JsonText> {

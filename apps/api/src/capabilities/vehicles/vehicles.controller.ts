@@ -4,6 +4,8 @@ import { By, Id, IfMatch } from "../../platform/access/parameters.ts";
 import { Route } from "../../platform/access/route.ts";
 import { Actor } from "../../platform/auth/actor.ts";
 import { VehiclesService } from "./vehicles.service.ts";
+import type { Transaction } from "../../platform/database/database.ts";
+import { InTransaction } from "../../platform/http/in-transaction.ts";
 
 @Controller()
 export class VehiclesController {
@@ -15,8 +17,12 @@ export class VehiclesController {
   }
 
   @Route("vehicles.create")
-  create(@By() actor: Actor, @Body({ schema: VehicleRequest }) body: VehicleRequest) {
-    return this.vehicles.create(actor, body);
+  create(
+    @InTransaction() tx: Transaction,
+    @By() actor: Actor,
+    @Body({ schema: VehicleRequest }) body: VehicleRequest,
+  ) {
+    return this.vehicles.create(tx, actor, body);
   }
 
   @Route("vehicles.get")

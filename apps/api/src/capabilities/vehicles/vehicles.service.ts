@@ -75,25 +75,23 @@ export class VehiclesService {
     return new JsonText(body, String(revision));
   }
 
-  async create(actor: Actor, request: VehicleRequest): Promise<CreatedDraft> {
+  async create(tx: Transaction, actor: Actor, request: VehicleRequest): Promise<CreatedDraft> {
     if (!actor.organizations("dealer").includes(request.organization)) throw notFound("organization");
     const [id, now] = [this.ids.next(), this.clock.now()];
-    await this.database.transaction(async (tx) => {
-      await keepWithinTheDay(tx, request.organization, now);
-      await tx.vehicle.create({
-        data: {
-          id,
-          organizationId: request.organization,
-          ...columnsOf(request.vehicle),
-          askingMinor: request.asking?.minor ?? null,
-          askingCurrency: request.asking?.currency ?? null,
-          words: request.words ?? null,
-          listed: false,
-          revision: 1,
-          createdAt: now,
-          updatedAt: now,
-        },
-      });
+    await keepWithinTheDay(tx, request.organization, now);
+    await tx.vehicle.create({
+      data: {
+        id,
+        organizationId: request.organization,
+        ...columnsOf(request.vehicle),
+        askingMinor: request.asking?.minor ?? null,
+        askingCurrency: request.asking?.currency ?? null,
+        words: request.words ?? null,
+        listed: false,
+        revision: 1,
+        createdAt: now,
+        updatedAt: now,
+      },
     });
     return { id, revision: 1 };
   }
@@ -133,15 +131,19 @@ export class VehiclesService {
   }
 
   /** The dealer lists the car, or withdraws it and says why. @returns the car's revision */
-  async publish(actor: Actor, id: string, meant: number, wanted: Published): Promise<CreatedDraft> {
-    return this.database.transaction(async (tx) => {
-      const vehicle = await lockOwn(tx, actor, id);
-      checkRevision(vehicle.revision, meant);
-      if (wanted.listed) await this.checkListable(tx, id);
-      const cause = wanted.listed ? "published" : "withdrawn";
-      const changed = await this.setListed(tx, id, wanted.listed, cause, wanted.reason, actor.account);
-      return { id, revision: vehicle.revision + (changed ? 1 : 0) };
-    });
+  async publish(
+    tx: Transaction,
+    actor: Actor,
+    id: string,
+    meant: number,
+    wanted: Published,
+  ): Promise<CreatedDraft> {
+    const vehicle = await lockOwn(tx, actor, id);
+    checkRevision(vehicle.revision, meant);
+    if (wanted.listed) await this.checkListable(tx, id);
+    const cause = wanted.listed ? "published" : "withdrawn";
+    const changed = await this.setListed(tx, id, wanted.listed, cause, wanted.reason, actor.account);
+    return { id, revision: vehicle.revision + (changed ? 1 : 0) };
   }
 
   private async setListed(

@@ -1,4 +1,3 @@
-import { AsyncLocalStorage } from "node:async_hooks";
 import { PrismaPg } from "@prisma/adapter-pg";
 import { Pool } from "pg";
 import type { Config } from "../config/index.ts";
@@ -22,13 +21,11 @@ export type DatabaseOptions = Config["database"];
 
 /**
  * The one way to the database. Reads are one SQL statement each, over a pool; changes are one transaction a public method of a
- * service. A transaction begun while one is open on the same request joins it, so that the answer kept for an Idempotency-Key
- * and the change itself happen together or not at all.
+ * service, or a request with a key. A transaction travels as an argument.
  */
 export class Database {
   private readonly pool: Pool;
   private readonly prisma: PrismaClient;
-  private readonly current = new AsyncLocalStorage<Transaction>();
   private readonly timeout: number;
   private readonly turns: Turns;
 
@@ -59,14 +56,10 @@ export class Database {
     return rows;
   }
 
+  /** Begins a transaction, and hands it to the work: what takes part in it takes it as an argument, and begins no other. */
   async transaction<T>(work: (tx: Transaction) => Promise<T>): Promise<T> {
-    const open = this.current.getStore();
-    if (open !== undefined) return work(open);
     return this.turns.take(() =>
-      this.prisma.$transaction((tx) => this.current.run(tx, () => work(tx)), {
-        maxWait: this.timeout,
-        timeout: this.timeout,
-      }),
+      this.prisma.$transaction((tx) => work(tx), { maxWait: this.timeout, timeout: this.timeout }),
     );
   }
 

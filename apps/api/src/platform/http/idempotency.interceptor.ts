@@ -14,6 +14,7 @@ import { Database, type Transaction } from "../database/database.ts";
 import { findRow, sql } from "../database/rows.ts";
 import { ProblemError } from "../problems/problem-error.ts";
 import { holdAgainst } from "./contract.pipe.ts";
+import { beginFor } from "./in-transaction.ts";
 import { JsonText, toJsonText } from "./json-text.ts";
 
 const ClaimRow = z.object({ free: z.boolean() });
@@ -71,10 +72,17 @@ export class IdempotencyInterceptor implements NestInterceptor {
   ): Promise<JsonText> {
     const { body } = contractTable[asked.route];
     if (body !== undefined) await holdAgainst(body, request.body, "body");
-    return this.once({ ...asked, requestHash: hashOf(request) }, reply, work);
+    return this.once({ ...asked, requestHash: hashOf(request) }, reply, (tx) => {
+      beginFor(request, tx);
+      return work();
+    });
   }
 
-  private async once(keyed: Keyed, reply: FastifyReply, work: () => Promise<unknown>): Promise<JsonText> {
+  private async once(
+    keyed: Keyed,
+    reply: FastifyReply,
+    work: (tx: Transaction) => Promise<unknown>,
+  ): Promise<JsonText> {
     return this.database.transaction(async (tx) => {
       await claim(tx, keyed);
       const first = await this.findFirst(tx, keyed);
@@ -82,7 +90,7 @@ export class IdempotencyInterceptor implements NestInterceptor {
         void reply.header("idempotency-replayed", "true");
         return first;
       }
-      const answer = toJsonText(await work());
+      const answer = toJsonText(await work(tx));
       await this.keep(tx, keyed, answer);
       return answer;
     });
