@@ -45,7 +45,12 @@ test("the dealer gets the two answers of that item and nothing else of the inspe
     },
     b: { answer: { values: [{ value: 2 }, { value: 2 }, { value: 2 }] } },
   });
-  expect(seen.matter).toEqual({ id: "tires", severity: "danger", headline: "Not as stated: tires" });
+  expect(seen.matter).toEqual({
+    id: "tires",
+    severity: "danger",
+    headline: "Not as stated: tires",
+    found: false,
+  });
   expect(JSON.stringify(seen)).not.toMatch(/rowan|Fresh|horn|headliner/);
   expect((await world.dealer.does("releases.list")).items).toHaveLength(1);
 });

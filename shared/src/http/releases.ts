@@ -22,7 +22,13 @@ export const ReleasedFinding = Finding.omit({ person: true, instrument: true }).
 export type ReleasedFinding = z.infer<typeof ReleasedFinding>;
 
 /** What a released entry belongs to, joined and worded from the released entries alone. */
-export const ReleasedMatter = z.strictObject({ id: MatterId, severity: Severity, headline: z.string() });
+export const ReleasedMatter = z.strictObject({
+  id: MatterId,
+  severity: Severity,
+  headline: z.string(),
+  /** Something bad was found; `false` where it could only be. */
+  found: z.boolean(),
+});
 export type ReleasedMatter = z.infer<typeof ReleasedMatter>;
 
 /** One disputed entry laid before the dealer: the two answers, and nothing else of the inspection. */

@@ -55,7 +55,12 @@ test("whoever is no party to settling is told of no state", () => {
   expect(new Set(caseMatters(answer, null).map(({ state }) => state))).toEqual(new Set([null]));
 });
 
-const of = (id: string, severity: Severity) => ({ id, severity, headline: `released of ${id}` });
+const of = (id: string, severity: Severity) => ({
+  id,
+  severity,
+  headline: `released of ${id}`,
+  found: id === "brakes",
+});
 
 test("what is laid before a dealer is told as matters made of it alone, worst first", () => {
   const seen = releasedCaseMatters([
@@ -70,5 +75,6 @@ test("what is laid before a dealer is told as matters made of it alone, worst fi
     ["other", "brakes", 1, "contested"],
     ["k", "body:left", 1, "accepted"],
   ]);
-  expect(seen[0]).toMatchObject({ headline: "released of brakes", place: null, next: null });
+  expect(seen[0]).toMatchObject({ headline: "released of brakes", place: null, next: null, unknown: false });
+  expect(seen[2]?.unknown).toBe(true);
 });

@@ -68,7 +68,8 @@ export const releasedCaseMatters = (released: readonly ReleasedOf[]): CaseMatter
     .flatMap((lines): CaseMatter[] => {
       const [first] = lines;
       if (first?.matter == null) return [];
-      const { comparison, matter } = first;
+      const { comparison } = first;
+      const { found, ...matter } = first.matter;
       const indexes = lines.map(({ entry }) => entry);
       const state = matterState(indexes, lines);
       return [
@@ -76,7 +77,7 @@ export const releasedCaseMatters = (released: readonly ReleasedOf[]): CaseMatter
           ...matter,
           comparison,
           place: null,
-          unknown: false,
+          unknown: !found,
           next: null,
           lines: lines.length,
           laid: lines.length,

@@ -1,3 +1,4 @@
+import { isFoundBad } from "@evenhand/comparison/found-bad";
 import type { Entry } from "@evenhand/shared/comparison";
 import type { Finding } from "@evenhand/shared/finding";
 import type { ReleasedFinding, ReleasedMatter } from "@evenhand/shared/http/releases";
@@ -30,7 +31,7 @@ const sideOf = (lines: readonly ReleasedLine[], side: "a" | "b") => {
  *
  * @param lines all lines of one comparison that are laid before the dealer
  * @returns one for each line, in their order; `null` for a line that is of no matter
- * @example releasedMatters([sinkingPedal], sheet) // [{ id: "brakes", severity: "danger", headline: "The brake pedal sinks" }]
+ * @example releasedMatters([sinkingPedal], sheet) // [{ id: "brakes", severity: "danger", headline: "The brake pedal sinks", found: true }]
  */
 export const releasedMatters = (
   lines: readonly ReleasedLine[],
@@ -44,7 +45,8 @@ export const releasedMatters = (
   const of = new Map<number, ReleasedMatter>();
   for (const matter of matters({ entries, crossChecks: [] }, { a: a.report, b: b.report, sheet })) {
     const { severity, headline } = matter;
-    for (const line of matter.lines) of.set(line, { id: matterId(matter), severity, headline });
+    const found = matter.lines.some((line) => lines[line] !== undefined && isFoundBad(lines[line].entry));
+    for (const line of matter.lines) of.set(line, { id: matterId(matter), severity, headline, found });
   }
   return lines.map((_line, index) => of.get(index) ?? null);
 };

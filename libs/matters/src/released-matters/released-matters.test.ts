@@ -30,16 +30,22 @@ const title = {
 
 test("each released line is of a matter that is named by what was released", () => {
   expect(releasedMatters([title, pedal], sheet)).toEqual([
-    { id: "title", severity: "halt", headline: "The title is in another person's name" },
-    { id: "brakes", severity: "danger", headline: "The brake pedal sinks" },
+    { id: "title", severity: "halt", headline: "The title is in another person's name", found: true },
+    { id: "brakes", severity: "danger", headline: "The brake pedal sinks", found: true },
   ]);
 });
 
 test("what was not released is in no word of it", () => {
   expect(releasedMatters([hose], sheet)).toEqual([
-    { id: "brakes", severity: "danger", headline: "Brake hoses are damaged" },
+    { id: "brakes", severity: "danger", headline: "Brake hoses are damaged", found: true },
   ]);
   expect(releasedMatters([pedal], sheet)[0]?.headline).not.toMatch(/hose/);
+});
+
+test("what passes, though it is not as stated, could only be grave", () => {
+  const passes = { ...pedal, entry: { ...pedal.entry, calls: { a: "good", b: "good" } as const } };
+  expect(releasedMatters([passes], sheet)[0]?.found).toBe(false);
+  expect(releasedMatters([passes, hose], sheet)[0]?.found).toBe(true);
 });
 
 test("lines of one cause are of one matter, in the order given", () => {

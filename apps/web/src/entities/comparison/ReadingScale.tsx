@@ -3,7 +3,7 @@ import { useElementSize } from "@mantine/hooks";
 import { useText } from "../../strings/text";
 import { withUnit } from "../sheet/answer-text";
 import styles from "./ReadingScale.module.css";
-import { readingScale, type Band, type ReadingScaleView } from "./reading-scale";
+import { noteAt, readingScale, type Band, type ReadingScaleView } from "./reading-scale";
 import { axisMarks } from "./scale";
 import { useScaleWords, type ScaleWords } from "./use-scale-words";
 
@@ -22,7 +22,7 @@ const height = 138;
 const row = { delta: 20, a: 48, b: 78, axis: 104 } as const;
 
 /** The difference that matters, round the stated reading. */
-const Matters = ({ figures, view: { matters, x }, words }: Drawn) => {
+const Matters = ({ figures, view: { matters, x }, words, width }: Drawn) => {
   const t = useText();
   const [low, high] = [x(matters.low), x(matters.high)];
   return (
@@ -35,7 +35,12 @@ const Matters = ({ figures, view: { matters, x }, words }: Drawn) => {
         height={row.axis - row.delta}
       />
       <path className={styles.bracket} d={`M${low} ${row.delta + 5}v-5H${high}v5`} />
-      <text className={styles.note} x={x(figures.a.mean)} y={row.delta - 7} textAnchor="middle">
+      <text
+        className={styles.note}
+        x={noteAt(x(figures.a.mean), width)}
+        y={row.delta - 7}
+        textAnchor="middle"
+      >
         {t("scale.delta", { delta: words.delta })}
       </text>
     </>

@@ -18,6 +18,17 @@ export interface ReadingScaleView {
   readonly x: (value: number) => number;
 }
 
+/** Half of what the words over the difference that matters take, in pixels. */
+const HALF_NOTE = 130;
+
+/**
+ * Where the middle of those words stands, so that neither end is cut off.
+ *
+ * @example noteAt(330, 345) // 215
+ */
+export const noteAt = (x: number, width: number): number =>
+  width < 2 * HALF_NOTE ? width / 2 : Math.min(Math.max(x, HALF_NOTE), width - HALF_NOTE);
+
 const spread = (mean: number, uncertainty: number): Band => ({
   low: mean - uncertainty,
   high: mean + uncertainty,

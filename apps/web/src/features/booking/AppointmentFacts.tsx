@@ -1,6 +1,7 @@
 import type { AppointmentSeen } from "@evenhand/shared/http/booking";
 import { Link } from "@tanstack/react-router";
 import type { ReactNode } from "react";
+import { useInspectorLine } from "./hours/use-inspector-line";
 import { useText } from "../../strings/text";
 import { Facts, Panel } from "../../ui/Page";
 import { useTimes } from "../../entities/time/use-times";
@@ -91,13 +92,14 @@ type Row = readonly [ReactNode, ReactNode];
 const useWhoAndWhere = (appointment: AppointmentSeen): readonly Row[] => {
   const t = useText();
   const buyer = useBuyer({ appointment });
+  const inspectorLine = useInspectorLine();
   const { start, end, zone, site, dealer, inspector } = appointment;
   return [
     [t("offer.when"), <When key="when" start={start} end={end} zone={zone} />],
     [t("appointment.site"), `${site.name}, ${site.address}`],
     [t("appointment.car"), <Cars key="cars" appointment={appointment} />],
     [t("appointment.dealer"), dealer.name],
-    [t("appointment.inspector"), t("offer.who.line", { name: inspector.name, firm: inspector.firm.name })],
+    [t("appointment.inspector"), inspectorLine(inspector)],
     [t("appointment.buyer"), buyer],
   ];
 };

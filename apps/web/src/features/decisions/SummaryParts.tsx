@@ -3,6 +3,7 @@ import type { Summary, SummaryItem } from "@evenhand/shared/summary";
 import { Button } from "@mantine/core";
 import { useState } from "react";
 import { useIntl } from "react-intl";
+import { Severity } from "../../entities/matter/Severity";
 import { useText } from "../../strings/text";
 import { OutcomeSign } from "../../ui/OutcomeSign";
 import { moneyText } from "../../ui/money";
@@ -116,7 +117,7 @@ export const SummaryMatters = ({ summary }: Props) => {
         {summary.matters.map(({ id, headline, found, next, severity, certainty, state }) => (
           <li key={id}>
             <strong>{headline}</strong>
-            <Tag>{t(certainty === "unknown" ? `at-stake.${severity}` : `severity.${severity}`)}</Tag>
+            <Severity severity={severity} unknown={certainty === "unknown"} />
             <span className={styles.note}>{found}</span>
             <span className={styles.note}>
               {t("summary.matter.next", { next, state: t(`matter.state.${state}`) })}

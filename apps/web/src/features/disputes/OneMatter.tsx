@@ -17,7 +17,7 @@ export const OneMatter = ({ group: { matter, releases }, mayAnswer }: Props) => 
       <div className={styles.matterHead}>
         <h2>{matter?.headline ?? t("released.matter.none")}</h2>
         <p>
-          {matter !== null && <Severity severity={matter.severity} />}
+          {matter !== null && <Severity severity={matter.severity} unknown={!matter.found} />}
           <span>{t("released.matter", { count: releases.length })}</span>
         </p>
       </div>

@@ -42,8 +42,9 @@ const Side = ({ side, release, finding }: SideProps) => {
         {index && answerWords({ index, item, scales: [] }, finding.answer).text}
       </p>
       <p className={styles.grounds}>
-        {dotted([t(`firmness.${firmness}`), t(`basis.${basis}`), instrumentName, note])}
+        {dotted([t(`firmness.${firmness}`), t(`basis.${basis}`), instrumentName])}
       </p>
+      {note !== undefined && <blockquote className={styles.note}>“{note}”</blockquote>}
     </div>
   );
 };

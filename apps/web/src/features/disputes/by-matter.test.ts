@@ -2,8 +2,13 @@ import type { Release, ReleasedMatter } from "@evenhand/shared/http/releases";
 import { expect, test } from "vitest";
 import { byMatter } from "./by-matter.ts";
 
-const brakes: ReleasedMatter = { id: "brakes", severity: "danger", headline: "The brake pedal sinks" };
-const top: ReleasedMatter = { id: "top", severity: "repair", headline: "The top is worn" };
+const brakes: ReleasedMatter = {
+  id: "brakes",
+  severity: "danger",
+  headline: "The brake pedal sinks",
+  found: true,
+};
+const top: ReleasedMatter = { id: "top", severity: "repair", headline: "The top is worn", found: true };
 
 const release = (id: string, matter: ReleasedMatter | null, comparison = "k"): Release => ({
   id,
