@@ -9,7 +9,7 @@ import type { Interval } from "../interval/index.ts";
 import type { VisitCost } from "../visit-cost/index.ts";
 import { LIVE_STATES } from "./table.ts";
 
-const MINUTE = 60_000;
+const MINUTE_MS = 60_000;
 
 /** Times in milliseconds. */
 export type AppointmentRules = {
@@ -24,10 +24,10 @@ export type AppointmentRules = {
 
 /** Ten minutes of hold are the service's own; the rest is common practice, no source. */
 export const DEFAULT_APPOINTMENT_RULES: AppointmentRules = {
-  hold: 10 * MINUTE,
-  answerWithin: 24 * 60 * MINUTE,
-  earlyStart: 30 * MINUTE,
-  grace: 60 * MINUTE,
+  hold: 10 * MINUTE_MS,
+  answerWithin: 24 * 60 * MINUTE_MS,
+  earlyStart: 30 * MINUTE_MS,
+  grace: 60 * MINUTE_MS,
 };
 
 export type HistoryEntry = {

@@ -3,7 +3,7 @@ import { type Appointment, type AppointmentRules, DEFAULT_APPOINTMENT_RULES } fr
 import { CONDITIONS } from "./conditions.ts";
 import { type ConditionCode, TRANSITIONS, type Transition } from "./table.ts";
 
-const MINUTE = 60_000;
+const MINUTE_MS = 60_000;
 
 /** Conditions that the hour alone decides. The others only the move itself can find out. */
 const OF_TIME: ReadonlySet<ConditionCode> = new Set<ConditionCode>([
@@ -69,4 +69,4 @@ export const dueMove = (
 export const nextLook = (
   { state, deadline, hour }: Pick<Appointment, "state" | "deadline" | "hour">,
   rules: AppointmentRules = DEFAULT_APPOINTMENT_RULES,
-): number | null => (state === "confirmed" ? hour.start + rules.grace + MINUTE : deadline);
+): number | null => (state === "confirmed" ? hour.start + rules.grace + MINUTE_MS : deadline);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { BOOKING_HORIZON, datesRefusal, LOOKING_BACK } from "./index.ts";
+import { BOOKING_HORIZON_MS, datesRefusal, LOOKING_BACK_MS } from "./index.ts";
 
 const NOW = Date.UTC(2026, 5, 1);
 const on = (at: number): string => new Date(at).toISOString().slice(0, 10);
@@ -15,11 +15,11 @@ describe("dates that calendars are laid out over", () => {
   });
 
   it("lie at most 250 days ahead and three years back, and the one that does not is named", () => {
-    const [last, first] = [on(NOW + BOOKING_HORIZON), on(NOW - LOOKING_BACK)];
+    const [last, first] = [on(NOW + BOOKING_HORIZON_MS), on(NOW - LOOKING_BACK_MS)];
     expect([ask(last, last), ask(first, first)]).toEqual([null, null]);
-    const beyond = on(NOW + BOOKING_HORIZON + 86_400_000);
+    const beyond = on(NOW + BOOKING_HORIZON_MS + 86_400_000);
     expect(ask(last, beyond)).toEqual({ code: "too-far-ahead", at: "until", days: 250 });
-    const before = on(NOW - LOOKING_BACK - 86_400_000);
+    const before = on(NOW - LOOKING_BACK_MS - 86_400_000);
     expect(ask(before, first)).toEqual({ code: "too-far-back", at: "from" });
   });
 });

@@ -2,10 +2,10 @@ import type { AppointmentState, BriefItem } from "@evenhand/shared/booking";
 import type { Need } from "@evenhand/shared/sheet";
 import type { RefusedHour } from "../refused-hour/index.ts";
 
-const HOUR = 3_600_000;
+const HOUR_MS = 3_600_000;
 
 /** Changes are taken until so long before the start; common practice, no source. */
-export const LAST_CHANGE = 24 * HOUR;
+export const LAST_CHANGE_MS = 24 * HOUR_MS;
 
 /** While a visit is in one of these, its brief can be changed. What is under way is looked at as it was agreed. */
 export const OPEN_TO_CHANGE: readonly AppointmentState[] = ["held", "requested", "accepted", "confirmed"];
@@ -90,13 +90,13 @@ function checkItems(brief: Brief, items: readonly BriefItem[], facts: BriefFacts
  * last stands until the next one is.
  *
  * @example
- * decideBrief(brief, { kind: "agree", by: "inspector" }, { now, start: now + 25 * HOUR, refusedHour: [] })
+ * decideBrief(brief, { kind: "agree", by: "inspector" }, { now, start: now + 25 * HOUR_MS, refusedHour: [] })
  * // { kind: "changed", brief: { version: brief.version + 1, items: brief.proposed.items, proposed: null } }
  */
 export function decideBrief(brief: Brief, move: BriefMove, facts: BriefFacts): BriefDecision {
   const { now, start } = facts;
   const { proposed, version } = brief;
-  const until = start === null ? Infinity : start - LAST_CHANGE;
+  const until = start === null ? Infinity : start - LAST_CHANGE_MS;
   if (move.kind === "propose") {
     if (now > until) return refuse({ code: "too-late", until });
     const refusal = checkItems(brief, move.items, facts);

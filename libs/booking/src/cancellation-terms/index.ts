@@ -1,7 +1,7 @@
 import type { CancellationCause } from "@evenhand/shared/booking";
 import type { VisitCost } from "../visit-cost/index.ts";
 
-const HOUR = 3_600_000;
+const HOUR_MS = 3_600_000;
 const WHOLE = 10_000;
 
 /** With at least so many milliseconds of notice, this share in basis points (1 / 10 000). */
@@ -26,14 +26,14 @@ export type CancellationTerms = {
 export const DEFAULT_TERMS: CancellationTerms = {
   version: "2026-11",
   buyerWithdraws: [
-    { atLeast: 48 * HOUR, share: 0 },
-    { atLeast: 24 * HOUR, share: 2_500 },
-    { atLeast: 4 * HOUR, share: 5_000 },
+    { atLeast: 48 * HOUR_MS, share: 0 },
+    { atLeast: 24 * HOUR_MS, share: 2_500 },
+    { atLeast: 4 * HOUR_MS, share: 5_000 },
     { atLeast: 0, share: WHOLE },
   ],
   dealerFails: [
-    { atLeast: 48 * HOUR, share: 0 },
-    { atLeast: 24 * HOUR, share: 5_000 },
+    { atLeast: 48 * HOUR_MS, share: 0 },
+    { atLeast: 24 * HOUR_MS, share: 5_000 },
     { atLeast: 0, share: WHOLE },
   ],
   weatherTravel: WHOLE,
@@ -82,7 +82,7 @@ const NOTHING: Shares = { visit: 0, travel: 0, site: 0 };
 /**
  * The share of the first band whose notice is met; of the last where none is.
  *
- * @example shareAt(DEFAULT_TERMS.buyerWithdraws, 30 * HOUR) // 2500
+ * @example shareAt(DEFAULT_TERMS.buyerWithdraws, 30 * HOUR_MS) // 2500
  */
 export function shareAt(bands: readonly NoticeBand[], notice: number): number {
   const band = bands.find(({ atLeast }) => notice >= atLeast) ?? bands.at(-1);

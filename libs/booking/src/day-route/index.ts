@@ -2,11 +2,11 @@ import type { Place } from "@evenhand/shared/booking";
 import type { Interval } from "../interval/index.ts";
 import { greatCircleTravel, type TravelRule } from "../travel/index.ts";
 
-const MINUTE = 60_000;
-const HOUR = 60 * MINUTE;
+const MINUTE_MS = 60_000;
+const HOUR_MS = 60 * MINUTE_MS;
 
 /** Longest break after which one still drives on from the last job; after a longer one, from the base again. Common practice, no source. */
-export const SAME_OUTING = 12 * HOUR;
+export const SAME_OUTING = 12 * HOUR_MS;
 
 export type Job = Interval & { readonly place: Place };
 
@@ -30,7 +30,7 @@ export function dayRoute(
   speed: number,
   travel: TravelRule = greatCircleTravel,
 ): Legs[] {
-  const minutes = (from: Place, to: Place): number => travel(from, to, speed).milliseconds / MINUTE;
+  const minutes = (from: Place, to: Place): number => travel(from, to, speed).milliseconds / MINUTE_MS;
   return jobs.map((job, index) => {
     const [before, after] = [jobs[index - 1], jobs[index + 1]];
     const came = before !== undefined && follows(before, job) ? before.place : base;

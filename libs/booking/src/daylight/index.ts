@@ -2,7 +2,7 @@ import type { Place } from "@evenhand/shared/booking";
 import { type Interval, intersect, normalize } from "../interval/index.ts";
 import { solarPosition } from "./solar-position.ts";
 
-const DAY = 86_400_000;
+const DAY_MS = 86_400_000;
 const MILLISECONDS_A_DEGREE = 240_000;
 /** Sunrise and sunset: the center of the sun 0.833° under the horizon, for refraction and its radius (NOAA; from memory). */
 const ZENITH_OF_SUNRISE = 90.833;
@@ -65,7 +65,7 @@ const instantOf = (crossed: number | "above" | "below"): number | null =>
  * // { kind: "day", sunrise: 01:52Z, noon: 09:56Z, sunset: 18:00Z }
  */
 export function solarDay(place: Place, day: number): SolarDay {
-  const meanNoon = day * DAY + DAY / 2 - place.longitude * MILLISECONDS_A_DEGREE;
+  const meanNoon = day * DAY_MS + DAY_MS / 2 - place.longitude * MILLISECONDS_A_DEGREE;
   const noon = Math.round(meanNoon - solarPosition(meanNoon).equationOfTime);
   const sunrise = crossing(place, meanNoon, noon, -1);
   const sunset = crossing(place, meanNoon, noon, 1);
@@ -78,12 +78,12 @@ export function solarDay(place: Place, day: number): SolarDay {
 /** From sunrise to sunset of a solar day; `null` in the polar night. */
 function lightOf(day: SolarDay): Interval | null {
   if (day.kind === "polar-night") return null;
-  if (day.kind === "polar-day") return { start: day.noon - DAY / 2, end: day.noon + DAY / 2 };
-  return { start: day.sunrise ?? day.noon - DAY / 2, end: day.sunset ?? day.noon + DAY / 2 };
+  if (day.kind === "polar-day") return { start: day.noon - DAY_MS / 2, end: day.noon + DAY_MS / 2 };
+  return { start: day.sunrise ?? day.noon - DAY_MS / 2, end: day.sunset ?? day.noon + DAY_MS / 2 };
 }
 
 /** The equation of time moves noon by half a minute a day: what lies closer than this is one stretch of polar day. */
-const NOON_DRIFT = 60_000;
+const NOON_DRIFT_MS = 60_000;
 
 /**
  * The stretches from sunrise to sunset within a horizon, as a normal list. A polar day is one stretch; in the polar
@@ -93,7 +93,11 @@ const NOON_DRIFT = 60_000;
  */
 export function daylight(place: Place, horizon: Interval): Interval[] {
   const light: Interval[] = [];
-  for (let day = Math.floor(horizon.start / DAY) - 1; day <= Math.floor(horizon.end / DAY) + 1; day += 1) {
+  for (
+    let day = Math.floor(horizon.start / DAY_MS) - 1;
+    day <= Math.floor(horizon.end / DAY_MS) + 1;
+    day += 1
+  ) {
     const found = lightOf(solarDay(place, day));
     if (found !== null) light.push(found);
   }
@@ -104,7 +108,7 @@ function joinAcross(light: readonly Interval[]): Interval[] {
   const joined: Interval[] = [];
   for (const { start, end } of light) {
     const last = joined.at(-1);
-    if (last !== undefined && start - last.end <= NOON_DRIFT)
+    if (last !== undefined && start - last.end <= NOON_DRIFT_MS)
       joined[joined.length - 1] = { start: last.start, end };
     else joined.push({ start, end });
   }

@@ -1,7 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { CarDealing, type DeclaredInterest, InterestKind } from "@evenhand/shared/booking";
 import { DAY, MONDAY } from "../../testing/builders.ts";
-import { INDEPENDENCE_YEAR, type IndependenceQuestion, judgeIndependence, splitConflicts } from "./index.ts";
+import {
+  INDEPENDENCE_YEAR_MS,
+  type IndependenceQuestion,
+  judgeIndependence,
+  splitConflicts,
+} from "./index.ts";
 
 const now = MONDAY;
 const question = (more: Partial<IndependenceQuestion> = {}): IndependenceQuestion => ({
@@ -56,10 +61,12 @@ describe("independence", () => {
 
   it("counts an interest for a year after it ended, and shows it ever after", () => {
     const fresh = judgeIndependence(
-      question({ interests: [interest({ endedAt: ended(INDEPENDENCE_YEAR - DAY) })] }),
+      question({ interests: [interest({ endedAt: ended(INDEPENDENCE_YEAR_MS - DAY) })] }),
     );
     expect([fresh.mayAccept, fresh.past.length]).toEqual([false, 0]);
-    const old = judgeIndependence(question({ interests: [interest({ endedAt: ended(INDEPENDENCE_YEAR) })] }));
+    const old = judgeIndependence(
+      question({ interests: [interest({ endedAt: ended(INDEPENDENCE_YEAR_MS) })] }),
+    );
     expect([old.mayAccept, old.past.length]).toEqual([true, 1]);
   });
 
@@ -68,7 +75,7 @@ describe("independence", () => {
       { dealer: "dealer-1", at: now - DAY },
       { dealer: "dealer-1", at: now - 200 * DAY },
       { dealer: "dealer-2", at: now - 364 * DAY },
-      { dealer: "dealer-1", at: now - INDEPENDENCE_YEAR },
+      { dealer: "dealer-1", at: now - INDEPENDENCE_YEAR_MS },
       { dealer: "dealer-1", at: now + DAY },
     ];
     const judgment = judgeIndependence(question({ visits }));

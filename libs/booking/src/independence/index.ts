@@ -2,10 +2,10 @@ import type { CarDealing, DeclaredInterest } from "@evenhand/shared/booking";
 import type { Conflict } from "../calendar/index.ts";
 import type { RefusedHour } from "../refused-hour/index.ts";
 
-const DAY = 86_400_000;
+const DAY_MS = 86_400_000;
 
 /** The year over which shares of work are counted, and for which an ended interest still counts. */
-export const INDEPENDENCE_YEAR = 365 * DAY;
+export const INDEPENDENCE_YEAR_MS = 365 * DAY_MS;
 
 /** A visit the inspector has done: where and when. */
 export type PastVisit = { readonly dealer: string; readonly at: number };
@@ -38,7 +38,7 @@ export type IndependenceJudgment = {
 
 /** Counts the visits of the last year. A high share is shown, never judged: there is no figure at which it turns bad. */
 function shareOfWork({ now, dealer, visits }: IndependenceQuestion): ShareOfWork {
-  const lastYear = visits.filter(({ at }) => at > now - INDEPENDENCE_YEAR && at <= now);
+  const lastYear = visits.filter(({ at }) => at > now - INDEPENDENCE_YEAR_MS && at <= now);
   const atDealer = lastYear.filter((visit) => visit.dealer === dealer).length;
   return { atDealer, all: lastYear.length, share: lastYear.length === 0 ? null : atDealer / lastYear.length };
 }
@@ -63,7 +63,7 @@ export function judgeIndependence(question: IndependenceQuestion): IndependenceJ
   const { now, dealer, cars, dealings } = question;
   const interests = question.interests.filter((interest) => interest.dealer === dealer);
   const counts = ({ endedAt }: DeclaredInterest): boolean =>
-    endedAt === null || Date.parse(endedAt) > now - INDEPENDENCE_YEAR;
+    endedAt === null || Date.parse(endedAt) > now - INDEPENDENCE_YEAR_MS;
   const conflicts: Conflict[] = [
     ...interests
       .filter(counts)

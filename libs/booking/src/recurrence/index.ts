@@ -4,7 +4,7 @@ import { Temporal } from "temporal-polyfill";
 import { findPartProblem } from "../recurrence-parts/index.ts";
 import { type Interval, intersect, normalize, subtract } from "../interval/index.ts";
 
-const DAY = 86_400_000;
+const DAY_MS = 86_400_000;
 
 /** A recurrence set of RFC 5545 whose times are wall-clock times of one zone. */
 export type Recurrence = {
@@ -79,8 +79,8 @@ function byRule(recurrence: Recurrence, zone: string, horizon: Interval): Tempor
     temporal: Temporal,
   });
   // A skipped time moves forward by the gap: a day more on either side takes in every one that lands in the horizon.
-  const after = new Date(toWall(horizon.start, zone) - DAY);
-  const before = new Date(toWall(horizon.end, zone) + DAY);
+  const after = new Date(toWall(horizon.start, zone) - DAY_MS);
+  const before = new Date(toWall(horizon.end, zone) + DAY_MS);
   return rule.between(after, before, true);
 }
 
@@ -103,7 +103,7 @@ function closing(opening: Temporal.PlainDateTime, closes: string): Temporal.Plai
 export function layOutRule(rule: HoursRule, zone: string, horizon: Interval): Interval[] {
   const { opens, closes, rrule, rdates, exdates } = rule;
   // Hours opened before the horizon may still run into it: none is longer than a day and the gap of one change.
-  const early = { start: horizon.start - 2 * DAY, end: horizon.end };
+  const early = { start: horizon.start - 2 * DAY_MS, end: horizon.end };
   const openings = wallTimes({ start: opens, rrule, rdates, exdates }, zone, early);
   const stretches = openings.map((opening) => ({
     start: toInstant(opening, zone),
@@ -153,7 +153,7 @@ export function checkRule(
   const part = rule.rrule === null ? null : findPartProblem(rule.rrule);
   if (part !== null) return { code: "unreadable-recurrence", detail: `${part.part}: ${part.reason}` };
   try {
-    layOutRule(rule, over?.zone ?? "UTC", over?.horizon ?? { start, end: start + 7 * DAY });
+    layOutRule(rule, over?.zone ?? "UTC", over?.horizon ?? { start, end: start + 7 * DAY_MS });
     return null;
   } catch (error) {
     const said = String(error instanceof Error ? error.message : error);

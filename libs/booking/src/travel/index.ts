@@ -1,7 +1,7 @@
 import type { Place } from "@evenhand/shared/booking";
 import { greatCircleDistance } from "../great-circle/index.ts";
 
-const MINUTE = 60_000;
+const MINUTE_MS = 60_000;
 
 /** How far and how long from one place to another. */
 export type Travel = {
@@ -31,5 +31,5 @@ export const ROAD_OVER_GREAT_CIRCLE = 1.25;
 export const greatCircleTravel: TravelRule = (from, to, speed) => {
   if (!(speed > 0)) throw new RangeError(`speed of travel must be above zero, not ${speed}`);
   const meters = greatCircleDistance(from, to) * ROAD_OVER_GREAT_CIRCLE;
-  return { meters, milliseconds: Math.ceil(((meters / speed) * 1000) / MINUTE) * MINUTE };
+  return { meters, milliseconds: Math.ceil(((meters / speed) * 1000) / MINUTE_MS) * MINUTE_MS };
 };

@@ -1,7 +1,7 @@
 import type { VisitStage } from "@evenhand/shared/booking";
 import type { Need } from "@evenhand/shared/sheet";
 
-const MINUTE = 60_000;
+const MINUTE_MS = 60_000;
 
 /** What is looked at before a car goes on the road. */
 export const GATE_SUBJECTS = [
@@ -181,7 +181,7 @@ function segmentsOf(blocks: readonly Block[]): VisitSegment[] {
     const raised = before !== undefined && before.lift && before.car === block.car;
     const handling = block.lift && !raised ? LIFT_HANDLING_MINUTES : 0;
     const from = at;
-    at += Math.ceil(minutes + handling) * MINUTE;
+    at += Math.ceil(minutes + handling) * MINUTE_MS;
     return { ...block, from, to: at };
   });
 }

@@ -5,8 +5,8 @@ import { convert, dimensionOf } from "@evenhand/measurement/unit";
 /** The item that reads it; it has one place. */
 export const ODOMETER = "identity.odometer";
 /** More than this a day nobody drives a car that is for sale: what is beyond is the odometer's question, and excuses no wear. */
-const MOST_A_DAY = 150;
-const DAY = 86_400_000;
+const MOST_MILES_A_DAY = 150;
+const DAY_MS = 86_400_000;
 
 /** What a report says of its odometer, and when the visit was. */
 export type OdometerRead = Pick<Report, "visit"> & { readonly finding: Finding | undefined };
@@ -35,5 +35,5 @@ export const milesBetween = (a: OdometerRead, b: OdometerRead): number => {
   if (first === undefined || second === undefined) return 0;
   const later = second.at >= first.at ? 1 : -1;
   const driven = later * (second.miles - first.miles);
-  return Math.max(0, Math.min(driven, (MOST_A_DAY * Math.abs(second.at - first.at)) / DAY));
+  return Math.max(0, Math.min(driven, (MOST_MILES_A_DAY * Math.abs(second.at - first.at)) / DAY_MS));
 };

@@ -3,7 +3,7 @@ import type { Report } from "@evenhand/shared/report";
 
 /** Readings this far apart are of different days. A day is a stretch of work, not a date: midnight in UTC is an afternoon elsewhere. */
 const SAME_DAY_HOURS = 12;
-const HOUR = 3_600_000;
+const HOUR_MS = 3_600_000;
 
 /** When two findings were made, as far as the comparison cares. */
 export type VisitTimes = { readonly differentDays: boolean; readonly later: "a" | "b" | null };
@@ -24,7 +24,7 @@ export const visitTimes = (
 ): VisitTimes => {
   const after = instantOf(b, reportB) - instantOf(a, reportA);
   return {
-    differentDays: Math.abs(after) > SAME_DAY_HOURS * HOUR,
+    differentDays: Math.abs(after) > SAME_DAY_HOURS * HOUR_MS,
     later: after === 0 ? null : after > 0 ? "b" : "a",
   };
 };

@@ -23,13 +23,13 @@ export type ActualMilesInput = {
   readonly calledActual: boolean;
 };
 
-const ROLL_OVER = 100_000;
+const ROLL_OVER_MILES = 100_000;
 const miles = (value: number): string =>
   resultMessages.say("miles", { miles: Math.round(value).toLocaleString("en-US") });
 
 /** Whether 100,000 miles more than the readings show fit between two of them. */
 const roomBetween = (from: MilesEntry, to: MilesEntry, aYear: number): boolean =>
-  to.miles.value - from.miles.value + ROLL_OVER <= ((to.day - from.day) / DAYS_A_YEAR) * aYear;
+  to.miles.value - from.miles.value + ROLL_OVER_MILES <= ((to.day - from.day) / DAYS_A_YEAR) * aYear;
 
 /**
  * Miles called actual on an odometer of five digits: an older entry that is higher rules it out, and wherever 100,000 miles

@@ -6,7 +6,7 @@ export type DayRange = { readonly first: number; readonly last: number };
 /** Everything a date can mean; several ranges where a code leaves out the decade. An empty set means nothing is left. */
 export type DateSet = readonly DayRange[];
 
-const MILLISECONDS = 86_400_000;
+const DAY_MS = 86_400_000;
 
 /** Mean length of a year in the Gregorian calendar. */
 export const DAYS_A_YEAR = 365.2425;
@@ -17,21 +17,21 @@ export const DAYS_A_YEAR = 365.2425;
  * @example dayOf(1970, 1, 2) // 1
  */
 export const dayOf = (year: number, month: number, day: number): number =>
-  Date.UTC(year, month - 1, day) / MILLISECONDS;
+  Date.UTC(year, month - 1, day) / DAY_MS;
 
 /**
  * Day number as an ISO date.
  *
  * @example isoOf(0) // "1970-01-01"
  */
-export const isoOf = (day: number): string => new Date(day * MILLISECONDS).toISOString().slice(0, 10);
+export const isoOf = (day: number): string => new Date(day * DAY_MS).toISOString().slice(0, 10);
 
 /**
  * Year a day falls in.
  *
  * @example yearOf(0) // 1970
  */
-export const yearOf = (day: number): number => new Date(day * MILLISECONDS).getUTCFullYear();
+export const yearOf = (day: number): number => new Date(day * DAY_MS).getUTCFullYear();
 
 const ISO = /^(\d{4})(?:-(\d{2})(?:-(\d{2}))?)?$/;
 
@@ -71,7 +71,7 @@ export const monthRange = (year: number, month: number): DayRange => ({
  */
 export const weekRange = (year: number, week: number): DayRange => {
   const newYear = dayOf(year, 1, 1);
-  const weekday = new Date(newYear * MILLISECONDS).getUTCDay();
+  const weekday = new Date(newYear * DAY_MS).getUTCDay();
   const first = newYear + ((7 - weekday) % 7) + 7 * (week - 1);
   return { first, last: first + 6 };
 };

@@ -27,12 +27,12 @@ export type LeakDownInput = {
 const ENOUGH_FOR_MEDIAN = 4;
 
 /** A gauge set within this of the bands' pressure counts as set to it, psi. */
-const PRESSURE_SLACK = 5;
+const PRESSURE_SLACK_PSI = 5;
 
 /** Whether a test was made at the pressure the bands are for. */
 export const isBandsPressure = (testPressure: number | undefined, firm: FirmLimits = {}): boolean =>
   testPressure !== undefined &&
-  Math.abs(testPressure - leakDownRecord.limit("leak-down.pressure", firm).value) <= PRESSURE_SLACK;
+  Math.abs(testPressure - leakDownRecord.limit("leak-down.pressure", firm).value) <= PRESSURE_SLACK_PSI;
 
 /**
  * Which cylinders certainly leak, certainly do not, or neither, at the bands' pressure: for setting beside

@@ -22,7 +22,7 @@ export type OdometerInput = {
   readonly digits: 5 | 6;
 };
 
-const ROLL_OVER = 100_000;
+const ROLL_OVER_MILES = 100_000;
 /** How many roll-overs are kept as alternatives. */
 const KEPT = 2;
 
@@ -32,7 +32,7 @@ const KEPT = 2;
  * @example rollOvers(34210) // [34210, 134210, 234210]
  */
 export const rollOvers = (shown: number): number[] =>
-  Array.from({ length: KEPT + 1 }, (_, times) => shown + times * ROLL_OVER);
+  Array.from({ length: KEPT + 1 }, (_, times) => shown + times * ROLL_OVER_MILES);
 
 type Step = { readonly from: OdometerReading; readonly to: OdometerReading; readonly rise: Estimate };
 

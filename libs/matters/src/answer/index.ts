@@ -21,7 +21,7 @@ export type AnswerInput = {
 };
 
 const QUESTIONS = 5;
-const MINUTE = 60_000;
+const MINUTE_MS = 60_000;
 /** More stand behind the answer, in the list of all lines. */
 const LINES = 24;
 
@@ -63,7 +63,7 @@ const couldNotOf = ({ findings }: Pick<Report, "findings">): Answer["looked"]["c
 const minutesOf = ({ visit }: Pick<Report, "visit">): number | null =>
   visit.ended === undefined
     ? null
-    : Math.round((Date.parse(visit.ended) - Date.parse(visit.started)) / MINUTE);
+    : Math.round((Date.parse(visit.ended) - Date.parse(visit.started)) / MINUTE_MS);
 
 const linesOf = ({ lines }: Matter, { comparison, reports }: AnswerInput): MatterLine[] =>
   lines.slice(0, LINES).flatMap((index): MatterLine[] => {

@@ -1,5 +1,5 @@
 import { type Appointment, openMoves } from "@evenhand/booking/appointment";
-import { LAST_CHANGE } from "@evenhand/booking/brief";
+import { LAST_CHANGE_MS } from "@evenhand/booking/brief";
 import { cancellings } from "@evenhand/booking/cancellings";
 import { isBetween, PAYMENTS_SEEN, planFor, type Role } from "@evenhand/booking/parties";
 import { BriefItem } from "@evenhand/shared/booking";
@@ -73,7 +73,7 @@ function visitsOf(detail: Detail, role: Role): AppointmentSeen["visits"] {
           items,
           totals: totalsBody(items),
           proposed: proposed === null ? null : { items: proposed.items, at: instant(proposed.at) },
-          until: instant(Date.parse(detail.start) - LAST_CHANGE),
+          until: instant(Date.parse(detail.start) - LAST_CHANGE_MS),
         }
       : null,
   }));

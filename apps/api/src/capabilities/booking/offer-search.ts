@@ -2,7 +2,7 @@ import { Injectable, Logger } from "@nestjs/common";
 import type { InspectorCalendar } from "@evenhand/booking/calendar";
 import { explainDay } from "@evenhand/booking/explain-day";
 import { findOffers, type OfferPosition } from "@evenhand/booking/free-hours";
-import { INDEPENDENCE_YEAR } from "@evenhand/booking/independence";
+import { INDEPENDENCE_YEAR_MS } from "@evenhand/booking/independence";
 import type { Interval } from "@evenhand/booking/interval";
 import { greatCircleTravel } from "@evenhand/booking/travel";
 import type { VisitPlan } from "@evenhand/booking/visit-plan";
@@ -127,7 +127,7 @@ export class OfferSearch {
       skills,
       shareOfWork: shareOf(world.site.dealer.id, visits.get(id) ?? [], now),
       past: interests.filter(
-        ({ endedAt }) => endedAt !== null && Date.parse(endedAt) <= now - INDEPENDENCE_YEAR,
+        ({ endedAt }) => endedAt !== null && Date.parse(endedAt) <= now - INDEPENDENCE_YEAR_MS,
       ),
     }));
   }

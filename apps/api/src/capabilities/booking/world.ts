@@ -4,7 +4,7 @@ import {
   type InspectorCalendar,
   type VisitRequest,
 } from "@evenhand/booking/calendar";
-import { INDEPENDENCE_YEAR, judgeIndependence, type PastVisit } from "@evenhand/booking/independence";
+import { INDEPENDENCE_YEAR_MS, judgeIndependence, type PastVisit } from "@evenhand/booking/independence";
 import { type Interval, normalize } from "@evenhand/booking/interval";
 import { instantOfLocal } from "@evenhand/booking/local-time";
 import { greatCircleTravel } from "@evenhand/booking/travel";
@@ -182,7 +182,7 @@ export async function readVisits(
   inspectors: readonly string[],
   now: number,
 ): Promise<Map<string, PastVisit[]>> {
-  const since = new Date(now - INDEPENDENCE_YEAR);
+  const since = new Date(now - INDEPENDENCE_YEAR_MS);
   const rows = await readRows(source, VisitDone, { text: visitsDone, values: [inspectors, since] });
   const visits = new Map<string, PastVisit[]>();
   for (const { inspector, dealer, at } of rows) {

@@ -1,5 +1,5 @@
 import { setImmediate as nextTurn } from "node:timers/promises";
-import { BOOKING_HORIZON, type DatesRefusal, datesRefusal } from "@evenhand/booking/booking-horizon";
+import { BOOKING_HORIZON_MS, type DatesRefusal, datesRefusal } from "@evenhand/booking/booking-horizon";
 import { type Interval, normalize } from "@evenhand/booking/interval";
 import { checkRule, layOutRule } from "@evenhand/booking/recurrence";
 import type { HoursRule, WeeklyHours } from "@evenhand/shared/booking";
@@ -17,7 +17,10 @@ const mostNamed = 5;
  * @throws ProblemError `hours-unreadable` naming every rule that cannot be laid out
  */
 export async function checkHours(hours: WeeklyHours, now: number, at = "/hours"): Promise<void> {
-  const over = { zone: hours.zone, horizon: { start: now - 7 * DAY, end: now + BOOKING_HORIZON + 7 * DAY } };
+  const over = {
+    zone: hours.zone,
+    horizon: { start: now - 7 * DAY, end: now + BOOKING_HORIZON_MS + 7 * DAY },
+  };
   const problems: FieldProblem[] = [];
   for (const part of ["open", "away"] as const)
     for (const [index, rule] of hours[part].entries()) {
