@@ -21,7 +21,7 @@ import { summaryAccess } from "./access/summaries.ts";
 import { vehicleAccess } from "./access/vehicles.ts";
 
 export { scopes } from "./access/grants.ts";
-export type { Access, Grant, OrganizationKind, Relation, Scope } from "./access/grants.ts";
+export type { Access, OrganizationKind, Scope } from "./access/grants.ts";
 
 /**
  * Who may do what: one table, read by the service's guard, by the tests and by the web application.

@@ -3,7 +3,7 @@
 export type OrganizationKind = "dealer" | "inspector" | "operator" | "buyer";
 
 /** The relation to the object the route is about. `any`: no object, or one that is open to everybody of that kind. */
-export type Relation =
+type Relation =
   | "any"
   /** The account, session or token is the person's own. */
   | "self"
@@ -16,7 +16,7 @@ export type Relation =
   /** The car is listed, or the organization has it, has ordered work on it or was asked to work on it. */
   | "may-see";
 
-export type Grant = { readonly kind: OrganizationKind | "anyone"; readonly relation: Relation };
+type Grant = { readonly kind: OrganizationKind | "anyone"; readonly relation: Relation };
 
 /** What a program's token may be given. Sign-in, tokens, invitations and decisions are for people only and have no scope. */
 export const scopes = ["read", "vehicles", "orders", "reports", "releases"] as const;
