@@ -100,7 +100,11 @@ async function readAndRelease(buyer: Page): Promise<void> {
 async function answer(dealer: Page): Promise<void> {
   await dealer.getByRole("link", { name: "Cases", exact: true }).click();
   await dealer.getByRole("link", { name: "Answer", exact: true }).click();
-  await dealer.getByRole("heading", { name: "Horn" }).waitFor();
+  // Called by what was laid before them, under the matter it comes to.
+  await dealer
+    .getByRole("heading", { name: "Lamps, horn or wipers do not work as they should", level: 2 })
+    .waitFor();
+  await dealer.getByRole("heading", { name: "Horn", exact: true, level: 3 }).waitFor();
   expect(await dealer.getByText("Tread depth").count()).toBe(0);
   await dealer.getByLabel("Your answer in words").fill("A wire had come off. It is on again.");
   await dealer.getByRole("button", { name: "Accept what was found" }).click();
