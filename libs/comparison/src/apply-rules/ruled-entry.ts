@@ -22,18 +22,16 @@ const without = (entry: Entry, ...marks: Entry["marks"]): Entry["marks"] =>
   entry.marks.filter((mark) => !marks.includes(mark));
 
 /** The claim falls to figures, whatever the inspector answered there. */
-const fallen = (entry: Entry, severity: Severity): Entry => {
-  const { coverageOnly: _folded, ...rest } = entry;
-  return {
-    ...rest,
-    outcome: "differ",
-    reason: "falls-to-figures",
-    direction: "stated-better",
-    standing: "contradicted-by-figures",
-    severity: worseSeverity(entry.severity, severity),
-    marks: [...without(entry, "no-yardstick", "both-bad"), "by-figures"],
-  };
-};
+const fallen = (entry: Entry, severity: Severity): Entry => ({
+  ...entry,
+  coverageOnly: undefined,
+  outcome: "differ",
+  reason: "falls-to-figures",
+  direction: "stated-better",
+  standing: "contradicted-by-figures",
+  severity: worseSeverity(entry.severity, severity),
+  marks: [...without(entry, "no-yardstick", "both-bad"), "by-figures"],
+});
 
 /** One character apart: a slip of the pen or of the eye, before it is anything graver. */
 const MISREAD: ReadonlySet<string> = new Set(["one-look-alike", "one-dropped", "two-exchanged"]);
@@ -47,9 +45,9 @@ const bad = (entry: Entry, severity: Severity): Entry => {
   const worst = worseSeverity(entry.severity, severity);
   const calls = { ...entry.calls, b: isBadCall(entry.calls.b) ? entry.calls.b : severity };
   if (entry.coverageOnly === true || entry.outcome === "unstated") {
-    const { coverageOnly: _folded, ...rest } = entry;
     return {
-      ...rest,
+      ...entry,
+      coverageOnly: undefined,
       calls,
       outcome: "unstated",
       reason: "found-bad-by-figures",

@@ -4,6 +4,7 @@ import type { Finding } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
 import { applicablePlaces } from "@evenhand/sheet/expand";
 import { finding, form, inspection, sheet, statement } from "../../testing/small-reports.ts";
+import { analyze } from "../analyze/index.ts";
 import { compare } from "./index.ts";
 
 const HORN = "electrics.horn";
@@ -109,7 +110,8 @@ const jack = (value: "present" | "absent") => finding("trunk.jack", { kind: "pre
 const seal = (option: string) => finding("driveline.pinion-seal", { kind: "choice", option });
 describe("an entry", () => {
   it("is plain data with nothing in it that is not said", () => {
-    expect(hornOf([horn("yes")], [horn("no", { firmness: "second-hand" })])).toStrictEqual({
+    const entry = hornOf([horn("yes")], [horn("no", { firmness: "second-hand" })]);
+    expect(JSON.parse(JSON.stringify(entry))).toStrictEqual({
       item: HORN,
       position: "",
       atom: { of: "answer" },
@@ -123,6 +125,17 @@ describe("an entry", () => {
       firmness: { a: "asserted", b: "second-hand" },
       finding: { a: 0, b: 0 },
     });
+  });
+
+  it("is of one shape, said or silent, with figures or without, and whatever rules laid onto it", () => {
+    const [stated, found] = [
+      statement([jack("present"), miles(61_240)]),
+      inspection([horn("yes"), miles(21_240)]),
+    ];
+    const { entries } = analyze(stated, found, sheet);
+    expect(entries.some(({ coverageOnly }) => coverageOnly === true)).toBe(true);
+    expect(entries.some(({ figures }) => figures?.of === "reading")).toBe(true);
+    expect(new Set(entries.map((entry) => Object.keys(entry).join())).size).toBe(1);
   });
 
   it("names the finding of the one side that spoke", () => {
@@ -240,7 +253,7 @@ describe("silence", () => {
   });
 
   it("never lists as coverage only what is not", () => {
-    expect(hornOf([], [horn("no")])).not.toHaveProperty("coverageOnly");
+    expect(hornOf([], [horn("no")])?.coverageOnly).toBeUndefined();
   });
 
   it("splits a lone answer of faults into its atoms", () => {

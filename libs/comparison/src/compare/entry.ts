@@ -118,7 +118,7 @@ const marksOf = ({ a }: Meeting, atom: Atom, judgment: Judgment): Mark[] => {
 /** The line of a comparison: what was judged, with its place, its calls, and whose findings it rests on. */
 export const makeEntry = (meeting: Meeting, atom: Atom, calls: Calls, judgment: Judgment): Entry => {
   const { place, finding, firmness } = meeting;
-  const entry: Entry = {
+  return {
     item: place.compiled.item.id,
     position: place.position,
     atom,
@@ -131,9 +131,9 @@ export const makeEntry = (meeting: Meeting, atom: Atom, calls: Calls, judgment: 
     standing: judgment.standing,
     firmness,
     finding,
+    // There or not, so that all lines are of one shape: looking into many shapes by turns is slow.
+    figures: judgment.figures,
+    limits: judgment.limits,
+    coverageOnly: judgment.coverageOnly === true ? true : undefined,
   };
-  if (judgment.figures !== undefined) entry.figures = judgment.figures;
-  if (judgment.limits !== undefined) entry.limits = judgment.limits;
-  if (judgment.coverageOnly === true) entry.coverageOnly = true;
-  return entry;
 };

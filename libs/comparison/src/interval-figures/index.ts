@@ -81,29 +81,6 @@ const probabilityWorse = (pair: MeasuredPair, difference: number, lowerTail: num
   return probabilityAtMost(worse / u, nu);
 };
 
-/** Use allowed stands behind the difference it lessens; few readings have any. */
-const withUse = (useAllowed: number, figures: ReadingFigures): ReadingFigures => {
-  if (useAllowed === 0) return figures;
-  return {
-    of: figures.of,
-    unit: figures.unit,
-    a: figures.a,
-    b: figures.b,
-    difference: figures.difference,
-    useAllowed,
-    standardUncertainty: figures.standardUncertainty,
-    degreesOfFreedom: figures.degreesOfFreedom,
-    coverageFactor: figures.coverageFactor,
-    expandedUncertainty: figures.expandedUncertainty,
-    delta: figures.delta,
-    zetaScore: figures.zetaScore,
-    eNumber: figures.eNumber,
-    pValue: figures.pValue,
-    qValue: figures.qValue,
-    probabilityWorse: figures.probabilityWorse,
-  };
-};
-
 const rounded = (value: number, delta: number): number =>
   Math.abs(value) < ROUNDING_SHARE * delta ? 0 : value;
 
@@ -130,12 +107,14 @@ export const intervalFigures = (measured: MeasuredPair): ReadingFigures => {
         ? 0.5
         : 0
       : studentTail(Math.abs(difference) / standardUncertainty, degreesOfFreedom);
-  return withUse(useAllowed, {
+  return {
     of: "reading",
     unit,
     a,
     b,
     difference: rounded(measured.difference, delta),
+    // There or not, as what settles it is below: all figures of readings are of one shape.
+    useAllowed: useAllowed === 0 ? undefined : useAllowed,
     standardUncertainty,
     degreesOfFreedom: finiteOrNull(degreesOfFreedom),
     coverageFactor: factor,
@@ -146,5 +125,6 @@ export const intervalFigures = (measured: MeasuredPair): ReadingFigures => {
     pValue: 2 * lowerTail,
     qValue: null,
     probabilityWorse: probabilityWorse(measured, difference, lowerTail),
-  });
+    settle: undefined,
+  };
 };

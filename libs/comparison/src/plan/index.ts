@@ -68,6 +68,9 @@ const silentEntry = (compiled: CompiledItem, position: string): Entry => {
     standing: "unseen",
     firmness: { a: null, b: null },
     finding: { a: null, b: null },
+    figures: undefined,
+    limits: undefined,
+    coverageOnly: undefined,
   });
 };
 
