@@ -14,4 +14,10 @@ export const caseAccess = {
     who: [buyer("own"), dealer("party"), inspector("party")],
     scope: "read",
   },
+  "cases.ofPart": {
+    method: "GET",
+    path: "/case-parts/:id/cases",
+    who: [buyer("own"), dealer("party"), inspector("party")],
+    scope: "read",
+  },
 } as const satisfies Readonly<Record<string, Access>>;

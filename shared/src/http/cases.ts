@@ -234,7 +234,14 @@ export type CaseParts = z.infer<typeof CaseParts>;
 export const CaseSeen = CaseRow.extend({ parts: CaseParts, matters: z.array(CaseMatter) });
 export type CaseSeen = z.infer<typeof CaseSeen>;
 
+/** Cases a part belongs to: a visit to several cars belongs to one for each. The first begun comes first. */
+export const CasesOfPart = z.strictObject({
+  items: z.array(CaseRow.pick({ id: true, as: true, car: true, openedAt: true })),
+});
+export type CasesOfPart = z.infer<typeof CasesOfPart>;
+
 export const caseContracts = {
   "cases.list": { query: PageQuery, status: 200, answer: CaseHome },
   "cases.get": { status: 200, answer: CaseSeen },
+  "cases.ofPart": { status: 200, answer: CasesOfPart },
 } as const satisfies Record<string, Contract>;

@@ -95,6 +95,59 @@ test("an inspector gets no price, none of the dealer's words and nothing of ques
   expect(dealt).not.toMatch(new RegExp(`Bea|${buyer.organization}|${inspector.organization}`));
 });
 
+const sentQuestion = async (buyer: BookingWorld["buyer"], vehicle: string, text: string): Promise<string> => {
+  const body = { item: "electrics.horn", text, send: true };
+  return (await buyer.does("questions.create", { path: { id: vehicle }, body })).id;
+};
+
+const caseAndText = async (who: BookingWorld["buyer"], vehicle: string) => {
+  const { id = "" } = (await caseOn(who, vehicle)) ?? {};
+  return { id, text: JSON.stringify([await home(who), await who.does("cases.get", { path: { id } })]) };
+};
+
+test("two buyers of one car have a row each, in which nothing is of the other, and the dealer one for each without a name", async () => {
+  const { buyer, otherBuyer, dealer, inspector, vehicle, statement } = world;
+  await sentQuestion(buyer, vehicle, "Does it sound like zebrawood?");
+  await sentQuestion(otherBuyer, vehicle, "Does it sound like alabaster?");
+  await order(buyer, inspector, vehicle, statement);
+  const [one, other] = [await caseAndText(buyer, vehicle), await caseAndText(otherBuyer, vehicle)];
+  expect(one.text).not.toMatch(new RegExp(`alabaster|${other.id}|${otherBuyer.organization}`));
+  expect(other.text).not.toMatch(
+    new RegExp(`zebrawood|${one.id}|${buyer.organization}|${inspector.organization}|accept-visit`),
+  );
+  const { yours } = await home(dealer);
+  expect(yours.map(({ id, buyer: name, standing }) => [id, name, standing.waits.length])).toEqual([
+    [one.id, null, 1],
+    [other.id, null, 1],
+  ]);
+  expect(JSON.stringify(yours)).not.toMatch(
+    new RegExp(`${buyer.organization}|${otherBuyer.organization}|${inspector.organization}`),
+  );
+});
+
+const leads = async (who: BookingWorld["buyer"], part: string) => {
+  const { items } = await who.does("cases.ofPart", { path: { id: part } });
+  return items.map(({ id, as, car }) => [id, as, car.id]);
+};
+
+test("a part leads to its case, each party to their own, and nobody else anywhere", async () => {
+  const { buyer, otherBuyer, dealer, inspector, vehicle, statement } = world;
+  const question = await sentQuestion(buyer, vehicle, "Does the horn sound?");
+  const ordered = await order(buyer, inspector, vehicle, statement);
+  const own = await caseOn(buyer, vehicle);
+  expect(await leads(buyer, question)).toEqual([[own?.id, "buyer", vehicle]]);
+  expect(await leads(dealer, question)).toEqual([[own?.id, "dealer", vehicle]]);
+  expect(await leads(inspector, ordered)).toEqual([[own?.id, "inspector", vehicle]]);
+  for (const [who, part] of [
+    [inspector, question],
+    [dealer, ordered],
+    [otherBuyer, question],
+    [otherBuyer, ordered],
+    [buyer, v7()],
+  ] as const)
+    expect(await who.isRefused("cases.ofPart", { path: { id: part } })).toMatchObject({ code: "not-found" });
+});
+
 test("an hour that is only held is the buyer's alone", async () => {
   await hold(world.buyer, world.vehicle);
   expect(await standingOn(world.buyer, world.vehicle)).toBe("yours: book, request-hour of the buyer");

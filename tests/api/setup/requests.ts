@@ -201,6 +201,18 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
       path: { id: (await caseOn(world.buyer, inspected))?.id ?? "" },
     })),
   ],
+  "cases.ofPart": [
+    one(
+      "an inspection of the buyer's case",
+      ["buyer", "inspector"],
+      at(({ way }) => way.inspection),
+    ),
+    one(
+      "an item laid before the dealer",
+      ["buyer", "dealer"],
+      at(({ release }) => release),
+    ),
+  ],
   "orders.create": [
     one("a listed car", buyers, ({ listed, world }) => ({
       path: { id: listed.vehicle },

@@ -57,10 +57,13 @@ const buyer: Readonly<Record<CaseParty, string>> = {
   dealer: "NULL",
 };
 
+/** `v` is the car. */
+export const caseCar = `json_build_object('id', v.id, 'make', v.make, 'model', v.model, 'modelYear', v.model_year,
+    'identification', v.identification)`;
+
 /** The names of a case; `v` is its car. */
 export const caseNames = (by: CaseParty): string => `'id', c.id, 'as', '${by}',
-  'car', json_build_object('id', v.id, 'make', v.make, 'model', v.model, 'modelYear', v.model_year,
-    'identification', v.identification),
+  'car', ${caseCar},
   'dealer', ${named("c.dealer_id")}, 'buyer', ${buyer[by]}, 'openedAt', instant(c.opened_at)`;
 
 /** The draft of an order's report: its inspector's alone. */

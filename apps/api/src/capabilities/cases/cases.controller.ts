@@ -18,4 +18,9 @@ export class CasesController {
   get(@By() actor: Actor, @Id() id: string) {
     return this.cases.get(actor, id);
   }
+
+  @Route("cases.ofPart")
+  ofPart(@By() actor: Actor, @Id() id: string) {
+    return this.cases.ofPart(actor, id);
+  }
 }

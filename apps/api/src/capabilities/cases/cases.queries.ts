@@ -1,6 +1,7 @@
 import type { CaseParty } from "@evenhand/shared/http/cases";
-import { caseNames, isPublished, live, ofCase, seesAppointment, seesOrder } from "./case-rows.ts";
+import { caseCar, caseNames, isPublished, live, ofCase, seesAppointment, seesOrder } from "./case-rows.ts";
 import { caseFacts, factSources } from "./facts.ts";
+import { partOf } from "./of-part.ts";
 import { caseParts } from "./parts.ts";
 
 /** Open cases on the first page; of more the oldest. */
@@ -87,6 +88,12 @@ const detailOf = (
 ): string => `SELECT json_build_object('row', ${rowJson(by)}, 'parts', ${caseParts(by)}) AS body
   FROM buyer_case c ${sources(by)} WHERE c.id = $3 AND ${mine[by]}`;
 
+/** `$3` a part of a case. */
+const partCasesOf = (by: CaseParty): string => `
+  SELECT json_build_object('id', c.id, 'as', '${by}', 'car', ${caseCar}, 'openedAt', instant(c.opened_at)) AS item
+  FROM buyer_case c JOIN vehicle v ON v.id = c.vehicle_id
+  WHERE (c.vehicle_id, c.buyer_id) IN (${partOf[by]}) AND ${mine[by]} AND ${asOneOfOwn} ORDER BY c.id`;
+
 const each = (make: (by: CaseParty) => string): Readonly<Record<CaseParty, string>> => ({
   buyer: make("buyer"),
   dealer: make("dealer"),
@@ -96,3 +103,4 @@ const each = (make: (by: CaseParty) => string): Readonly<Record<CaseParty, strin
 /** One statement for each kind of people: `$1` all organizations of the person, `$2` those of that kind. */
 export const caseHomes = each(homeOf);
 export const caseDetails = each(detailOf);
+export const partCases = each(partCasesOf);

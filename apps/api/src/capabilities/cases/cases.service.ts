@@ -5,6 +5,7 @@ import {
   CaseParty,
   type CaseRow,
   type CaseSeen,
+  type CasesOfPart,
   type OperatorDesk,
 } from "@evenhand/shared/http/cases";
 import type { PageQuery } from "@evenhand/shared/http/paging";
@@ -12,14 +13,14 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
 import { readCursor } from "../../platform/database/page.ts";
-import { findRow } from "../../platform/database/rows.ts";
+import { findRow, readRows } from "../../platform/database/rows.ts";
 import { notFound } from "../../platform/problems/problem-error.ts";
 import { ComparisonsService } from "../comparisons/index.ts";
 import { mattersOf } from "./case-matters.ts";
-import { caseDetails, caseHomes } from "./cases.queries.ts";
+import { caseDetails, caseHomes, partCases } from "./cases.queries.ts";
 import { operatorDesk } from "./desk.queries.ts";
 import { pageOf } from "./home-page.ts";
-import { DeskRow, HomeRow, SeenRow, type StoredRow } from "./rows.ts";
+import { DeskRow, HomeRow, PartCaseRow, SeenRow, type StoredRow } from "./rows.ts";
 
 const toRow = ({ facts, ...row }: StoredRow): CaseRow => ({ ...row, standing: caseOf(facts) });
 
@@ -62,6 +63,22 @@ export class CasesService {
       };
     }
     throw notFound("case");
+  }
+
+  /** The cases that a question, a visit, a comparison or any other part of a case belongs to, as far as they are the person's. */
+  async ofPart(actor: Actor, part: string): Promise<CasesOfPart> {
+    const found = await Promise.all(
+      partiesOf(actor).map((by) =>
+        readRows(this.database, PartCaseRow, {
+          name: `part-cases-${by}`,
+          text: partCases[by],
+          values: [actor.organizations(), actor.organizations(by), part],
+        }),
+      ),
+    );
+    const items = found.flat().map(({ item }) => item);
+    if (items.length === 0) throw notFound("case");
+    return { items };
   }
 
   private async homeAs(actor: Actor, by: CaseParty, query: PageQuery) {

@@ -4,6 +4,7 @@ import {
   CaseParts,
   CaseParty,
   CaseRow,
+  CasesOfPart,
   CaseVisitState,
   OperatorDesk,
 } from "@evenhand/shared/http/cases";
@@ -50,6 +51,8 @@ export const HomeRow = z.object({
   }),
 });
 export const SeenRow = z.object({ body: z.object({ row: StoredRow, parts: CaseParts }) });
+/** One of the cases a part belongs to. */
+export const PartCaseRow = z.object({ item: CasesOfPart.shape.items.element });
 export const DeskRow = z.object({ body: OperatorDesk });
 
 const ReleasedEntry = z.object({ entry: z.number(), state: ReleaseState });

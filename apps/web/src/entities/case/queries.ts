@@ -16,3 +16,11 @@ export const caseQuery = (id: string) =>
     queryFn: ({ signal }) => call("cases.get", { params: { id }, signal }),
     staleTime: 0,
   });
+
+/** A part stays in its case for good. */
+export const partCasesQuery = (part: string) =>
+  queryOptions({
+    queryKey: ["part-cases", part],
+    queryFn: ({ signal }) => call("cases.ofPart", { params: { id: part }, signal }),
+    staleTime: Number.POSITIVE_INFINITY,
+  });

@@ -9,6 +9,7 @@ import { Page, Panel, Tag } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import { useTimes } from "../../entities/time/use-times";
 import { useCarName } from "../../entities/car/CarName";
+import { OverPart } from "../../entities/case/OverPart";
 import { AppointmentFacts } from "../../features/booking/AppointmentFacts";
 import styles from "../../features/booking/Booking.module.css";
 import { BriefsPanel } from "../../features/booking/BriefsPanel";
@@ -142,7 +143,11 @@ export const AppointmentPage = () => {
       title={t("appointment.title", {
         cars: intl.formatList(appointment.cars.map(name), { type: "unit" }),
       })}
-      over={<Link to="/appointments">{t("nav.appointments")}</Link>}
+      over={
+        <OverPart parts={[appointment.id]}>
+          <Link to="/appointments">{t("nav.appointments")}</Link>
+        </OverPart>
+      }
       under={<Standing appointment={appointment} />}
     >
       <Visit appointment={appointment} />

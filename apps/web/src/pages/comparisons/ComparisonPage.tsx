@@ -14,6 +14,7 @@ import { MakeSummary } from "../../features/decisions/MakeSummary";
 import { useChoosing } from "../../features/disputes/use-choosing";
 import { ChooseBar } from "../../features/disputes/ChooseBar";
 import { useCarName } from "../../entities/car/CarName";
+import { OverPart } from "../../entities/case/OverPart";
 import styles from "./ComparisonPage.module.css";
 import { ComparisonView } from "../../features/comparisons/ComparisonView";
 import { viewOf, type ComparisonSearch } from "../../features/comparisons/search";
@@ -117,9 +118,11 @@ const Opened = ({ meta, answer }: OpenedProps) => {
     <Page
       title={name(answer.vehicle)}
       over={
-        <Link to="/cars/$vehicle" params={{ vehicle: meta.vehicle }}>
-          {t("comparison.back")}
-        </Link>
+        <OverPart parts={[meta.id]}>
+          <Link to="/cars/$vehicle" params={{ vehicle: meta.vehicle }}>
+            {t("comparison.back")}
+          </Link>
+        </OverPart>
       }
       under={<Against answer={answer} />}
       actions={wide ? actions : undefined}

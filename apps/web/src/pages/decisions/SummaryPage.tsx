@@ -13,6 +13,7 @@ import { Loading } from "../../ui/Loading";
 import { Notice } from "../../ui/Notice";
 import { Page, Panel } from "../../ui/Page";
 import { useCarName } from "../../entities/car/CarName";
+import { OverPart } from "../../entities/case/OverPart";
 import { Decide } from "../../features/decisions/Decide";
 import { Decided } from "../../features/decisions/Decided";
 import { MakeSummary } from "../../features/decisions/MakeSummary";
@@ -141,9 +142,11 @@ const Titled = (props: Props) => {
     <Page
       title={t("summary.title", { car: name(vehicle) })}
       over={
-        <Link to="/comparisons/$comparison" params={{ comparison: props.seen.comparison }}>
-          {t("summary.back")}
-        </Link>
+        <OverPart parts={[props.seen.id]}>
+          <Link to="/comparisons/$comparison" params={{ comparison: props.seen.comparison }}>
+            {t("summary.back")}
+          </Link>
+        </OverPart>
       }
       under={t("summary.made", {
         date: intl.formatDate(createdAt, { dateStyle: "long", timeStyle: "short" }),

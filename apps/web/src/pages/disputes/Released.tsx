@@ -4,11 +4,19 @@ import { useText } from "../../strings/text";
 import { List } from "../../ui/List";
 import { Empty, Page } from "../../ui/Page";
 import { isKind, useAccount } from "../../entities/account/queries";
-import { byMatter } from "../../features/disputes/by-matter";
+import { OverPart } from "../../entities/case/OverPart";
+import { byMatter, type ReleasedGroup } from "../../features/disputes/by-matter";
 import { OneMatter } from "../../features/disputes/OneMatter";
 import { releasedQuery } from "../../entities/release/queries";
 
 const route = getRouteApi("/signed-in/released");
+
+/** One item of each comparison: the items of one comparison belong to one case. */
+const onePartEach = (groups: readonly ReleasedGroup[]): string[] => [
+  ...new Map(
+    groups.flatMap(({ releases }) => releases.map(({ comparison, id }) => [comparison, id])),
+  ).values(),
+];
 
 /** Items laid before the dealer: for the dealer to answer, for the buyer to read the answers. */
 const NoRelease = ({ deals }: { readonly deals: boolean }) => {
@@ -33,9 +41,11 @@ export const Released = () => {
       title={t("released.title")}
       over={
         vehicle === undefined ? undefined : (
-          <Link to="/cars/$vehicle" params={{ vehicle }}>
-            {t("comparison.back")}
-          </Link>
+          <OverPart parts={onePartEach(groups.data ?? [])}>
+            <Link to="/cars/$vehicle" params={{ vehicle }}>
+              {t("comparison.back")}
+            </Link>
+          </OverPart>
         )
       }
       under={t(deals ? "released.what.dealer" : "released.what.buyer")}

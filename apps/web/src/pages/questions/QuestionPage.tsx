@@ -17,6 +17,7 @@ import { answerWords } from "../../entities/sheet/answer-text";
 import { sheetQuery } from "../../entities/sheet/load-sheet";
 import { useCarName } from "../../entities/car/CarName";
 import { carQuery } from "../../entities/car/queries";
+import { OverPart } from "../../entities/case/OverPart";
 import { AnswerQuestion } from "../../features/questions/AnswerQuestion";
 import { questionQuery } from "../../features/questions/queries";
 import styles from "../../features/questions/Questions.module.css";
@@ -152,7 +153,11 @@ export const QuestionPage = () => {
   return (
     <Page
       title={words(question)}
-      over={<Link to="/questions">{t("nav.questions")}</Link>}
+      over={
+        <OverPart parts={[question.id]}>
+          <Link to="/questions">{t("nav.questions")}</Link>
+        </OverPart>
+      }
       under={when(question)}
       narrow
     >

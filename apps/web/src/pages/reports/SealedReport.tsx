@@ -7,6 +7,7 @@ import { Loading } from "../../ui/Loading";
 import { Notice } from "../../ui/Notice";
 import { Page, Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
+import { OverPart } from "../../entities/case/OverPart";
 import { sheetQuery } from "../../entities/sheet/load-sheet";
 import { JustSealed } from "../../features/reports/JustSealed";
 import { documentQuery, versionQuery } from "../../entities/report/queries";
@@ -91,9 +92,11 @@ const SealedPage = (sealed: Sealed) => {
     <Page
       title={t("reader.title", { kind, version })}
       over={
-        <Link to="/cars/$vehicle" params={{ vehicle }}>
-          {t("comparison.back")}
-        </Link>
+        <OverPart parts={kind === "inspection" ? [sealed.version.id] : []}>
+          <Link to="/cars/$vehicle" params={{ vehicle }}>
+            {t("comparison.back")}
+          </Link>
+        </OverPart>
       }
       under={t("reader.under", {
         organization: organization.name,

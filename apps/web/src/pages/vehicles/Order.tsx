@@ -10,6 +10,7 @@ import { useAccount } from "../../entities/account/queries";
 import { AcceptOrder, BeginInspection, EndOrder } from "../../features/vehicles/OrderDeeds";
 import { useCarName } from "../../entities/car/CarName";
 import { carQuery, orderQuery } from "../../entities/car/queries";
+import { OverPart } from "../../entities/case/OverPart";
 import { LinkButton } from "../../ui/LinkButton";
 
 const route = getRouteApi("/signed-in/orders/$order");
@@ -104,9 +105,11 @@ export const Order = () => {
     <Page
       title={t("order.title", { car: name(order.vehicle) })}
       over={
-        <Link to="/cars/$vehicle" params={{ vehicle: order.vehicle.id }}>
-          {t("comparison.back")}
-        </Link>
+        <OverPart parts={[order.id]}>
+          <Link to="/cars/$vehicle" params={{ vehicle: order.vehicle.id }}>
+            {t("comparison.back")}
+          </Link>
+        </OverPart>
       }
       under={<Tag strong={order.state === "reported"}>{t(`order.state.${order.state}`)}</Tag>}
       narrow

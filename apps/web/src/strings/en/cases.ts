@@ -20,6 +20,8 @@ export const cases = {
   "cases.none.dealer.do": "See your cars",
   "cases.since": "since {date}",
   "cases.also": "{count, plural, one {and one thing more} other {and # things more}}",
+  "case.link": "{car} — the case",
+  "case.link.of": "{car} — the case of {date}",
   "case.by": "by {when}",
   "case.at": "{when}",
   "case.step.choose-brief.yours": "Choose what an inspector should look at.",
