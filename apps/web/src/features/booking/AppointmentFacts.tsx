@@ -1,7 +1,7 @@
 import type { AppointmentSeen } from "@evenhand/shared/http/booking";
 import { Link } from "@tanstack/react-router";
 import type { ReactNode } from "react";
-import { useInspectorLine } from "./hours/use-inspector-line";
+import { useInspectorLine } from "./use-inspector-line";
 import { useText } from "../../strings/text";
 import { Facts, Panel } from "../../ui/Page";
 import { useTimes } from "../../entities/time/use-times";

@@ -6,7 +6,7 @@ import { useTimes } from "../../../entities/time/use-times";
 import { rowsOf, type OfferRow } from "./grouping";
 import styles from "./Offers.module.css";
 import type { Found } from "./use-hours";
-import { useInspectorLine } from "./use-inspector-line";
+import { useInspectorLine } from "../use-inspector-line";
 
 export interface OffersProps {
   readonly found: Found;

@@ -5,7 +5,7 @@ import { useText } from "../../../strings/text";
 import { moneyText } from "../../../ui/money";
 import styles from "../Booking.module.css";
 import type { Found } from "./use-hours";
-import { useInspectorLine } from "./use-inspector-line";
+import { useInspectorLine } from "../use-inspector-line";
 
 interface Props {
   readonly offer: OfferBody;

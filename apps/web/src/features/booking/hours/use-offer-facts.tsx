@@ -7,7 +7,7 @@ import { useDuration } from "../../../entities/time/use-duration";
 import { useTimes } from "../../../entities/time/use-times";
 import { useMiles } from "../use-miles";
 import type { Found } from "./use-hours";
-import { useInspectorLine } from "./use-inspector-line";
+import { useInspectorLine } from "../use-inspector-line";
 
 const useWay = (): ((travel: OfferBody["travel"]) => string) => {
   const t = useText();
