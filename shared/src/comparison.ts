@@ -67,6 +67,12 @@ export const ReadingFigures = z.strictObject({
   qValue: z.number().nullable(),
   /** P(the car is worse than stated by more than nothing), from the interval. */
   probabilityWorse: z.number(),
+  /**
+   * Calibrated chance that the car is worse than stated by more than δ (off by more, either way, where no side is the worse one), with
+   * how far these two people really scatter. Of readings that are not settled and not bad by themselves; cost and order go by it.
+   * Comparisons made before it was worked out have none.
+   */
+  chanceOff: z.number().min(0).max(1).optional(),
   settle: ReadingsToSettle.optional(),
 });
 export type ReadingFigures = z.infer<typeof ReadingFigures>;

@@ -1,7 +1,7 @@
 import integrate from "integrate-adaptive-simpson";
 import * as r from "lib-r-math.js";
 import { describe, expect, it } from "vitest";
-import { chanceOff, shareOff } from "@evenhand/measurement/chance-off";
+import { chanceOff, pairChance, shareOff } from "@evenhand/measurement/chance-off";
 import { isOnlyAsDeclared, mixtureExpandedUncertainty } from "@evenhand/measurement/mixture-interval";
 import { moderatedVariance } from "@evenhand/measurement/moderated-variance";
 import { pairScatter } from "@evenhand/measurement/over-dispersion";
@@ -105,7 +105,7 @@ describe("the mixture of a pair's scatter against numerical integration", () => 
         integral(joint, 1, 14),
       ];
       const all = 0.8 * spike + 0.2 * ((below ?? 0) + (between ?? 0) + (above ?? 0));
-      const { worse, better } = chanceOff({ ...reading, foundBetter }, scatter, shares);
+      const { worse, better } = chanceOff({ ...reading, foundBetter }, pairChance(scatter, shares));
       expect(worse).toBeCloseTo((0.2 * (below ?? 0)) / all, 7);
       expect(better).toBeCloseTo((0.2 * (above ?? 0)) / all, 7);
     }

@@ -10,7 +10,7 @@ import { biasOf } from "../bias/index.ts";
 import { chanceOf, qValuesOf } from "../chance/index.ts";
 import { compareByPlace } from "../compare/index.ts";
 import type { CompareOptions } from "../compare/index.ts";
-import { markOnlyAsDeclared } from "../declared-scatter/index.ts";
+import { weighByScatter } from "../declared-scatter/index.ts";
 import { coverageOf, placesSeen } from "../coverage/index.ts";
 import { ENGINE } from "../engine/index.ts";
 import { costsOf, expectedLoss } from "../expected-loss/index.ts";
@@ -87,7 +87,7 @@ export const analyze = (
     sheet,
   );
   completeFigures(found.filter(hasFigures), a, b, sheet, options);
-  const { entries, scatter } = markOnlyAsDeclared(applyRules(found, checks, sheet), sheet);
+  const { entries, scatter } = weighByScatter(applyRules(found, checks, sheet), sheet);
   const measured = entries.filter(hasFigures);
   const places = placesSeen(entries, a, b, sheet, placed);
   const costs = costsOf(options.costs);

@@ -3,7 +3,7 @@ import type { Entry, ReadingFigures } from "@evenhand/shared/comparison";
 import { entry, readingFigures } from "../../testing/small-entries.ts";
 import { sheet } from "../../testing/small-reports.ts";
 import { worseWay } from "../interval-figures/index.ts";
-import { markOnlyAsDeclared } from "./index.ts";
+import { weighByScatter } from "./index.ts";
 
 /** Readings that do not drift and have a better side: by the sheet, 21 items. */
 const steady = sheet.sheet.items.filter(({ reading, time }) => reading !== undefined && time !== "drifts");
@@ -28,18 +28,18 @@ const better = (by: number): Entry[] => lower.map((item) => figured(item, by));
 const [first = "", second = "", third = ""] = higher;
 
 const marks = (entries: readonly Entry[]): string[] =>
-  markOnlyAsDeclared(entries, sheet)
+  weighByScatter(entries, sheet)
     .entries.filter((one) => one.marks.includes("only-as-declared"))
     .map(({ item }) => item);
 
-describe("markOnlyAsDeclared", () => {
+describe("weighByScatter", () => {
   it("has enough items to stand on", () => {
     expect([lower.length, higher.length]).toEqual([14, 6]);
   });
 
   it("marks nothing that stands by how far both really scatter, and changes nothing else", () => {
     const entries = [...better(0.3), figured(first, 1)];
-    const result = markOnlyAsDeclared(entries, sheet);
+    const result = weighByScatter(entries, sheet);
     expect(result.entries).toEqual(entries);
     expect(result.scatter).toMatchObject({ readings: 15, onlyAsDeclared: 0 });
     expect(result.scatter.asDeclared).toBeGreaterThan(0.8);
@@ -48,7 +48,7 @@ describe("markOnlyAsDeclared", () => {
   it("marks an agree and a differ that hang on it, where much was found better than stated", () => {
     const differ = figured(second, 6.2, { outcome: "differ", reason: "beyond-delta" });
     const entries = [...better(2.5), figured(first, 1.9), differ];
-    const result = markOnlyAsDeclared(entries, sheet);
+    const result = weighByScatter(entries, sheet);
     expect(result.scatter.asDeclared).toBeLessThan(0.05);
     expect(result.entries.map(({ outcome }) => outcome)).toEqual(entries.map(({ outcome }) => outcome));
     expect(marks(entries)).toEqual(expect.arrayContaining([first, second]));
@@ -57,7 +57,7 @@ describe("markOnlyAsDeclared", () => {
   });
 
   it("keeps the marks an entry has", () => {
-    const result = markOnlyAsDeclared([...better(2.5), figured(first, 1.9, { marks: ["hedged"] })], sheet);
+    const result = weighByScatter([...better(2.5), figured(first, 1.9, { marks: ["hedged"] })], sheet);
     expect(result.entries.at(-1)?.marks).toEqual(["hedged", "only-as-declared"]);
   });
 
@@ -66,16 +66,14 @@ describe("markOnlyAsDeclared", () => {
     const lies = [second, third].map((item) =>
       figured(item, 30, { outcome: "differ", reason: "beyond-delta" }),
     );
-    const [alone, among] = [honest, [...honest, ...lies]].map(
-      (all) => markOnlyAsDeclared(all, sheet).scatter,
-    );
+    const [alone, among] = [honest, [...honest, ...lies]].map((all) => weighByScatter(all, sheet).scatter);
     expect(among?.asDeclared).toBeGreaterThanOrEqual(alone?.asDeclared ?? 2);
   });
 
   it("goes by which side of the item is the better one", () => {
     const [some, none] = [-2.5, 2.5].map((difference) => {
       const all = [...better(0.3), ...higher.map((item) => figured(item, difference))];
-      return markOnlyAsDeclared(all, sheet).scatter;
+      return weighByScatter(all, sheet).scatter;
     });
     expect(some?.asDeclared).toBeLessThan(none?.asDeclared ?? 0);
   });
@@ -84,14 +82,14 @@ describe("markOnlyAsDeclared", () => {
     const places = Array.from({ length: 12 }, (_, index) =>
       figured(first, -2.5, { position: `place-${index}` }),
     );
-    const few = markOnlyAsDeclared([...better(0.3).slice(0, 8), ...places], sheet).scatter;
+    const few = weighByScatter([...better(0.3).slice(0, 8), ...places], sheet).scatter;
     expect(few).toMatchObject({ readings: 20, asDeclared: null, onlyAsDeclared: 0 });
-    const enough = markOnlyAsDeclared([...better(0.3).slice(0, 9), ...places], sheet).scatter;
+    const enough = weighByScatter([...better(0.3).slice(0, 9), ...places], sheet).scatter;
     expect(enough.asDeclared).toBeGreaterThan(0.5);
     const apart = [...higher, ...lower.slice(9)].map((item) =>
       figured(item, higher.includes(item) ? -2.5 : 2.5),
     );
-    expect(markOnlyAsDeclared([...better(0.3).slice(0, 9), ...apart], sheet).scatter.asDeclared).toBeLessThan(
+    expect(weighByScatter([...better(0.3).slice(0, 9), ...apart], sheet).scatter.asDeclared).toBeLessThan(
       0.05,
     );
   });
@@ -113,7 +111,7 @@ describe("markOnlyAsDeclared", () => {
       entry(),
     ];
     expect([drifting, aimless].every((id) => id !== undefined)).toBe(true);
-    expect(markOnlyAsDeclared(mute, sheet).scatter).toEqual({
+    expect(weighByScatter(mute, sheet).scatter).toEqual({
       readings: 0,
       asDeclared: null,
       onlyAsDeclared: 0,
@@ -134,5 +132,23 @@ describe("markOnlyAsDeclared", () => {
   it("judges what is left after the use allowed", () => {
     expect(marks([...better(2.5), figured(first, 3.9, {}, { useAllowed: 2 })])).toContain(first);
     expect(marks([...better(0.3), figured(first, 3.9, {}, { useAllowed: 3.5 })])).toEqual([]);
+  });
+
+  it("gives what is open its chance of being worse by more than what matters, and nothing else one", () => {
+    const doubtful = { outcome: "doubtful", reason: "opposite-calls-unsure" } as const;
+    const entries = [
+      ...better(0.3),
+      figured(first, 0, doubtful),
+      figured(second, 9, { outcome: "differ", reason: "beyond-delta" }, { probabilityWorse: 1 }),
+      figured(third, 0, { ...doubtful, marks: ["over-limit"] }),
+    ];
+    const chances = weighByScatter(entries, sheet).entries.map(({ figures }) =>
+      figures?.of === "reading" ? figures.chanceOff : undefined,
+    );
+    const [none, far, past] = chances.slice(-3);
+    expect(none).toBeLessThan(0.001);
+    expect(far).toBeGreaterThan(0.99);
+    expect(past).toBeUndefined();
+    expect(chances.slice(0, -3).every((chance) => chance === undefined)).toBe(true);
   });
 });

@@ -1,9 +1,11 @@
 import type { Entry, Scatter } from "@evenhand/shared/comparison";
 import { isOnlyAsDeclared } from "@evenhand/measurement/mixture-interval";
+import type { PairChance } from "@evenhand/measurement/chance-off";
 import { areEnough, pairScatter } from "@evenhand/measurement/over-dispersion";
 import type { Apart, PairScatter } from "@evenhand/measurement/over-dispersion";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { worseBy, worseWay } from "../interval-figures/index.ts";
+import { chancesOf, isOpenReading, openChance } from "../open-chance/index.ts";
 import { leftOf } from "../use-allowed/index.ts";
 
 /** Only what the interval itself decided can hang on its width. */
@@ -68,29 +70,57 @@ const hangsOnIt = ({ figures, reason }: Entry, people: PairScatter): boolean => 
   );
 };
 
+/** The chance that each open reading is off, into figures that this analysis alone holds. */
+const giveChances = (
+  compared: readonly Compared[],
+  readings: readonly Apart[],
+  people: PairScatter,
+  sheet: CompiledSheet,
+): void => {
+  let pair: PairChance | undefined;
+  for (const { entry } of compared) {
+    if (!isOpenReading(entry)) continue;
+    const { figures } = entry;
+    const spec = sheet.items.get(entry.item)?.item.reading;
+    if (figures?.of !== "reading" || spec === undefined) continue;
+    pair ??= chancesOf(readings, people);
+    const chance = openChance(figures, spec, pair);
+    if (chance !== undefined) figures.chanceOff = chance;
+  }
+};
+
+const markAll = (entries: Entry[], compared: readonly Compared[], people: PairScatter): number => {
+  let onlyAsDeclared = 0;
+  for (const { index } of compared) {
+    const entry = entries[index];
+    if (entry === undefined || !hangsOnIt(entry, people)) continue;
+    onlyAsDeclared += 1;
+    entries[index] = { ...entry, marks: [...entry.marks, "only-as-declared"] };
+  }
+  return onlyAsDeclared;
+};
+
 /**
- * Marks every agree and differ of a reading that stands only if both people scatter as little as they declared, by how far they
- * really do, read off what was found better than stated. It changes no outcome. A reading without a better side, one that drifts or
- * that use explains is no witness; the places of one item are less than two.
+ * Weighs every reading by how far both people really scatter, read off what was found better than stated. Every agree and differ that
+ * stands only if they scatter as little as they declared is marked; every open reading is given its chance of being worse by more than
+ * what matters. It changes no outcome. A reading without a better side, one that drifts or that use explains is no witness; the places
+ * of one item are less than two.
  *
+ * @param entries whose figures this analysis alone holds: the chances are written into them
  * @returns the entries, those marked anew; and what there is to say over the whole report
- * @example markOnlyAsDeclared(entries, sheet).scatter // { readings: 84, asDeclared: 0.93…, onlyAsDeclared: 1 }
+ * @example weighByScatter(entries, sheet).scatter // { readings: 84, asDeclared: 0.93…, onlyAsDeclared: 1 }
  */
-export const markOnlyAsDeclared = (
+export const weighByScatter = (
   entries: readonly Entry[],
   sheet: CompiledSheet,
 ): { readonly entries: Entry[]; readonly scatter: Scatter } => {
   const compared = comparedOf(entries);
   const readings = witnessesOf(compared, sheet);
   const people = pairScatter(readings);
-  const marked = Array.from(entries);
-  let onlyAsDeclared = 0;
-  for (const { index, entry } of compared) {
-    if (!hangsOnIt(entry, people)) continue;
-    onlyAsDeclared += 1;
-    marked[index] = { ...entry, marks: [...entry.marks, "only-as-declared"] };
-  }
+  const weighed = Array.from(entries);
+  giveChances(compared, readings, people, sheet);
+  const onlyAsDeclared = markAll(weighed, compared, people);
   const [noisier, darker] = [people.noisier, people.darker].map((ladder) => ladder[0]?.weight ?? 1);
   const asDeclared = areEnough(readings) ? Math.min(noisier ?? 1, darker ?? 1) : null;
-  return { entries: marked, scatter: { readings: readings.length, asDeclared, onlyAsDeclared } };
+  return { entries: weighed, scatter: { readings: readings.length, asDeclared, onlyAsDeclared } };
 };

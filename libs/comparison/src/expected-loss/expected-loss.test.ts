@@ -56,13 +56,22 @@ describe("expectedLoss", () => {
     });
   });
 
-  it("takes the interval's for readings", () => {
+  it("takes the interval's for readings without it", () => {
     const reading = entry({
       item: "engine.compression",
       outcome: "doubtful",
       figures: readingFigures(1, { probabilityWorse: 0.7 }),
     });
     expect(loss(reading, rowFor("engine.compression"))).toMatchObject({ probability: 0.7, minor: 7_000 });
+  });
+
+  it("takes the chance of worse by more than what matters, where it was worked out", () => {
+    const reading = entry({
+      item: "engine.compression",
+      outcome: "doubtful",
+      figures: readingFigures(0, { probabilityWorse: 0.5, chanceOff: 0.01 }),
+    });
+    expect(loss(reading, rowFor("engine.compression"))).toMatchObject({ probability: 0.01, minor: 100 });
   });
 
   it("is certain where both say it is bad, whatever was read", () => {
@@ -72,7 +81,7 @@ describe("expectedLoss", () => {
       item: "engine.compression",
       outcome: "agree",
       marks: ["both-bad"],
-      figures: readingFigures(1, { probabilityWorse: 0.7 }),
+      figures: readingFigures(1, { probabilityWorse: 0.7, chanceOff: 0.2 }),
     });
     expect(loss(read, rowFor("engine.compression"))).toMatchObject({ probability: 1 });
   });

@@ -17,11 +17,14 @@ export type Costs = ReadonlyMap<string, CostRow>;
 export const costsOf = (table: CostTable | undefined): Costs =>
   new Map(table?.rows.map((row) => [row.row, row]));
 
-/** P that the cost falls due: from the interval for readings, else the owner's own for the outcome; `undefined` where unset. */
+/**
+ * P that the cost falls due: for readings that they are worse by more than what matters (what is bad by itself, and comparisons made
+ * before that chance was worked out: by anything), else the owner's own for the outcome; `undefined` where unset.
+ */
 const probabilityOf = ({ figures, outcome, atom, marks }: Entry, row: CostRow): number | undefined => {
   // What both say is bad is there to be put right.
   if (marks.includes("both-bad")) return 1;
-  if (figures?.of === "reading" && atom.of === "answer") return figures.probabilityWorse;
+  if (figures?.of === "reading" && atom.of === "answer") return figures.chanceOff ?? figures.probabilityWorse;
   return outcome === "agree" || outcome === "incomparable" ? undefined : row.occurs[outcome];
 };
 
@@ -37,7 +40,7 @@ const extentOf = ({ atom, finding }: Entry, b: Pick<Report, "findings">, unit: E
 };
 
 /**
- * What an entry is expected to cost to put right: the probability that the car is worse than stated, times the middle
+ * What an entry is expected to cost to put right: the probability that it falls due, times the middle
  * cost of the item's row in a table that its owner made, scaled by the extent the inspection found. Arithmetic on the
  * owner's own figures; what the table leaves open stays open.
  *

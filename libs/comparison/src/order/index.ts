@@ -48,7 +48,7 @@ const isAgreedFault = ({ standing }: Entry): boolean => standing === "agreed-fau
 
 /**
  * The discrepancies and what both say is bad, most pressing first: by the severity of what was found (halt, danger, worth, repair, small); within one by
- * P(worse than stated) × middle cost to put right; then a flat assertion before a hedge; then sheet order. An open lien stands
+ * the chance that it falls due × middle cost to put right; then a flat assertion before a hedge; then sheet order. An open lien stands
  * before a chip in the glass, whatever either costs.
  *
  * @param lossOf what an entry is expected to cost

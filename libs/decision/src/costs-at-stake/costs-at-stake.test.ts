@@ -198,6 +198,11 @@ test("a reading brings its own probability, and a fault both name is certain", (
   };
   expect(atStake(entry({ figures })).costs[0]?.probability).toBe(0.97);
   expect(atStake(entry({ figures, outcome: "doubtful" })).costs[0]?.probability).toBe(0.97);
+  // Worse by more than what matters, and not by anything.
+  const open = { ...figures, chanceOff: 0.04 };
+  expect(atStake(entry({ figures: open })).costs[0]?.probability).toBe(0.04);
+  expect(atStake(entry({ figures: open, outcome: "doubtful" })).costs[0]?.probability).toBe(0.04);
+  expect(atStake(entry({ figures: open, standing: "agreed-fault" })).costs[0]?.probability).toBe(1);
   // What nobody disputes is priced as its owner says, figures or not.
   expect(atStake(entry({ figures, outcome: "unstated" })).costs[0]?.probability).toBe(0.8);
   expect(atStake(entry({ outcome: "agree", standing: "agreed-fault" })).costs[0]?.probability).toBe(1);

@@ -39,13 +39,14 @@ const isAtStake = ({ standing, direction, coverageOnly }: Entry): boolean =>
   standing !== "confirmed" && direction !== "found-better" && coverageOnly !== true;
 
 /**
- * Probability that the cost falls due: certain where both say it is bad; from the interval for readings; else the owner's own for
- * this outcome. `undefined` where none is set.
+ * Probability that the cost falls due: certain where both say it is bad; for readings that they are worse than stated by more than what
+ * matters (what is bad by itself, and comparisons made before that chance was worked out: by anything); else the owner's own for this
+ * outcome. `undefined` where none is set.
  */
 const probabilityOf = ({ standing, outcome, figures }: Entry, row: CostRow): number | undefined => {
   if (standing === "agreed-fault") return 1;
   if (figures?.of === "reading" && (outcome === "differ" || outcome === "doubtful"))
-    return figures.probabilityWorse;
+    return figures.chanceOff ?? figures.probabilityWorse;
   return outcome === "agree" || outcome === "incomparable" ? undefined : row.occurs[outcome];
 };
 

@@ -1,9 +1,13 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { AS_DECLARED, pairScatter } from "../over-dispersion/index.ts";
-import type { Apart } from "../over-dispersion/index.ts";
+import type { Apart, PairScatter } from "../over-dispersion/index.ts";
 import { normalDeviate, seededRandom } from "../random/index.ts";
-import { chanceOff, shareOff } from "./index.ts";
+import { chanceOff as chanceOfPair, inThree, pairChance, shareOff } from "./index.ts";
+import type { ShareOff } from "./index.ts";
+
+const chanceOff = (reading: Apart, scatter: PairScatter, shares: ShareOff) =>
+  chanceOfPair(reading, pairChance(scatter, shares));
 
 const RUNS = { numRuns: 1000 };
 const apart = (foundBetter: number, standardUncertainty = 1, delta = 4): Apart => ({
@@ -84,6 +88,19 @@ describe("chanceOff", () => {
   });
 });
 
+describe("inThree", () => {
+  it("keeps what is as declared, and the mean variance of what is wider", () => {
+    const noisier = [
+      { noise: 1, dark: 0, weight: 0.5 },
+      { noise: 2, dark: 0, weight: 0.375 },
+      { noise: 3, dark: 0, weight: 0.125 },
+    ];
+    const three = inThree({ ...AS_DECLARED, noisier });
+    expect(three.darker).toEqual(AS_DECLARED.darker);
+    expect(three.noisier).toEqual([noisier[0], { noise: Math.sqrt(21 / 4), dark: 0, weight: 0.5 }]);
+  });
+});
+
 /** Pairs of eighty readings, a share of which is worse than stated, by some 2 δ. */
 const simulate = (random: () => number, lies: number, noise: number) =>
   Array.from({ length: 80 }, (_, index) => {
@@ -112,17 +129,21 @@ describe("shareOff", () => {
   });
 });
 
+const whole = (scatter: PairScatter): PairScatter => scatter;
+
 describe("the chance is calibrated", () => {
   it.each([
-    ["as declared", 1],
-    ["with half as much noise again", 1.5],
-  ])("of things given a chance, about that share is off by more than δ: %s", (_, noise) => {
+    ["as declared", 1, whole],
+    ["with half as much noise again", 1.5, whole],
+    ["as declared, in three widths", 1, inThree],
+    ["with half as much noise again, in three widths", 1.5, inThree],
+  ])("of things given a chance, about that share is off by more than δ: %s", (_, noise, seen) => {
     const random = seededRandom(31);
     const bins = Array.from({ length: 5 }, () => ({ count: 0, chance: 0, off: 0 }));
     for (let round = 0; round < 120; round += 1) {
       const pair = simulate(random, 0.2, noise);
       const readings = pair.map(({ reading }) => reading);
-      const scatter = pairScatter(readings);
+      const scatter = seen(pairScatter(readings));
       const shares = shareOff(readings, scatter);
       for (const { reading, worseBy } of pair) {
         const { worse } = chanceOff(reading, scatter, shares);
