@@ -11,12 +11,28 @@ import { releasedQuery } from "../../entities/release/queries";
 
 const route = getRouteApi("/signed-in/released");
 
+interface OverCarProps {
+  readonly vehicle: string;
+  readonly groups: readonly ReleasedGroup[];
+}
+
 /** One item of each comparison: the items of one comparison belong to one case. */
 const onePartEach = (groups: readonly ReleasedGroup[]): string[] => [
   ...new Map(
     groups.flatMap(({ releases }) => releases.map(({ comparison, id }) => [comparison, id])),
   ).values(),
 ];
+
+const OverCar = ({ vehicle, groups }: OverCarProps) => {
+  const t = useText();
+  return (
+    <OverPart parts={onePartEach(groups)}>
+      <Link to="/cars/$vehicle" params={{ vehicle }}>
+        {t("comparison.back")}
+      </Link>
+    </OverPart>
+  );
+};
 
 /** Items laid before the dealer: for the dealer to answer, for the buyer to read the answers. */
 const NoRelease = ({ deals }: { readonly deals: boolean }) => {
@@ -39,15 +55,7 @@ export const Released = () => {
   return (
     <Page
       title={t("released.title")}
-      over={
-        vehicle === undefined ? undefined : (
-          <OverPart parts={onePartEach(groups.data ?? [])}>
-            <Link to="/cars/$vehicle" params={{ vehicle }}>
-              {t("comparison.back")}
-            </Link>
-          </OverPart>
-        )
-      }
+      over={vehicle === undefined ? undefined : <OverCar vehicle={vehicle} groups={groups.data ?? []} />}
       under={t(deals ? "released.what.dealer" : "released.what.buyer")}
       narrow
     >

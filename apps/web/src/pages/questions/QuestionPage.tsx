@@ -141,6 +141,15 @@ const useQuestion = (id: string) => {
   return { question, error, car, own };
 };
 
+const OverQuestion = ({ id }: { readonly id: string }) => {
+  const t = useText();
+  return (
+    <OverPart parts={[id]}>
+      <Link to="/questions">{t("nav.questions")}</Link>
+    </OverPart>
+  );
+};
+
 /** One question with its answer; the dealer answers it with a finding. */
 export const QuestionPage = () => {
   const t = useText();
@@ -151,16 +160,7 @@ export const QuestionPage = () => {
   if (error) return <RefusedPage title={t("question.title")} error={error} />;
   if (!question) return <Loading />;
   return (
-    <Page
-      title={words(question)}
-      over={
-        <OverPart parts={[question.id]}>
-          <Link to="/questions">{t("nav.questions")}</Link>
-        </OverPart>
-      }
-      under={when(question)}
-      narrow
-    >
+    <Page title={words(question)} over={<OverQuestion id={question.id} />} under={when(question)} narrow>
       <Asked question={question} car={car} own={own} />
       {question.state !== "drafted" && question.state !== "withdrawn" && (
         <Panel title={t("question.answer")}>
