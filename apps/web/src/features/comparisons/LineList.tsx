@@ -15,6 +15,7 @@ import styles from "./LineList.module.css";
 import { LineRow, type LineWays } from "./LineRow";
 import { type ListPart, listParts } from "./list-parts";
 import { SectionPictures } from "./SectionPictures";
+import { useFocusBelow } from "./use-focus-below";
 import { useOpenLine } from "./use-open-line";
 import { usePrinting } from "./use-printing";
 import { WindowLines } from "./window-lines";
@@ -75,6 +76,7 @@ const useLines = (parts: readonly ListPart[]) => {
   useLayoutEffect(() => {
     if (list.current !== null) lines.show(parts, list.current);
   }, [lines, parts]);
+  useFocusBelow(list, inSight.total);
   return { lines, list, inSight };
 };
 
