@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import type { Answer, AnswerCost } from "@evenhand/shared/page-one";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import { useService } from "../api/setup/service.ts";
+import { emailOf, password } from "../api/setup/world.ts";
 import { useBrowser } from "./setup/browser.ts";
 import { compareDemoCar, demoPeople } from "./setup/demo-car.ts";
 import { signedIn } from "./setup/signed-in.ts";
@@ -109,6 +110,41 @@ test("on the first screen of a desk: the three gravest, what nobody knows, the c
   expect(await page.locator("*").count()).toBeLessThanOrEqual(2500);
   // Nothing is worked out here: neither the lines, nor the reports, nor what makes matters of them is asked for.
   expect(asked.filter((path) => /document|matters|compile-sheet/.test(path))).toEqual([]);
+});
+
+const pathOf = (request: { url(): string }): string => new URL(request.url()).pathname;
+
+test("what the page opens with is asked for before its code has come, and once; a refusal is not kept for whoever signs in", async () => {
+  const { people, comparison, answer } = await answered("sovrano");
+  const opensWith = ["", "/answer"].map((end) => `/api/v1/comparisons/${comparison}${end}`);
+  const first = ["/api/v1/account", ...opensWith];
+  const buyer = await signedIn(browser(), people.buyer);
+  const page = await buyer.newPage();
+  const asked: string[] = [];
+  page.on("request", (request) => asked.push(pathOf(request)));
+  const askedAll = () => first.every((path) => asked.includes(path));
+  // The application comes only when all of it has been asked for.
+  await page.route(/\/assets\/main-[^/]+\.js$/, async (route) => {
+    await expect.poll(askedAll).toBe(true);
+    await route.continue();
+  });
+  await openAnswer(page, comparison);
+  await readsAs(page, answer);
+  expect(asked.filter((path) => /\/assets\/main-[^/]+\.js$/.test(path))).toHaveLength(1);
+  expect(asked.filter((path) => first.includes(path)).toSorted()).toEqual(first.toSorted());
+
+  const stranger = await (await browser().newContext({ baseURL: service().url })).newPage();
+  const refused: number[] = [];
+  stranger.on("response", (response) => {
+    if (opensWith.includes(pathOf(response))) refused.push(response.status());
+  });
+  await stranger.goto(`/comparisons/${comparison}`);
+  await stranger.getByLabel("E-mail address").fill(emailOf("Maribel Okonjo-Strand"));
+  await expect.poll(() => refused).toEqual([401, 401]);
+  await stranger.getByLabel("Password", { exact: true }).fill(password);
+  await stranger.getByRole("button", { name: "Sign in" }).click();
+  await stranger.getByRole("heading", { name: "What is wrong, worst first" }).waitFor();
+  await readsAs(stranger, answer);
 });
 
 test("on the first screen of a phone: the claims struck through, the four figures and the first matter", async () => {

@@ -1,6 +1,7 @@
 import { access, type Access, type RouteId } from "@evenhand/shared/access";
 import type { contracts } from "@evenhand/shared/http/contracts";
 import type { z } from "zod";
+import { takeEarly } from "./early";
 import { newId } from "./new-id";
 import { problemFrom, Refusal, unreachable } from "./refusal";
 
@@ -50,16 +51,22 @@ const headersOf = (
   return headers;
 };
 
+/** What was asked before the application had come is not asked again. */
+const send = async (address: string, request: RequestInit): Promise<Response> =>
+  (request.method === "GET" ? await takeEarly(address) : undefined) ?? fetch(address, request);
+
 /** Asks the service by route, as the table in `shared` has it. Throws {@link Refusal} with the problem document. */
 export const call = async <R extends Route>(route: R, ask: Ask<R> = {}): Promise<Answered<R>> => {
   const { method, path: template } = access[route];
-  const response = await fetch(`/api/v1${path(template, ask.params ?? {})}${queryText(ask.query)}`, {
+  const address = `/api/v1${path(template, ask.params ?? {})}${queryText(ask.query)}`;
+  const request: RequestInit = {
     method,
     headers: headersOf(route, ask),
     body: ask.body === undefined ? undefined : JSON.stringify(ask.body),
     signal: ask.signal,
     credentials: "same-origin",
-  }).catch((cause: unknown) => {
+  };
+  const response = await send(address, request).catch((cause: unknown) => {
     throw new Refusal(unreachable, { cause });
   });
   if (!response.ok) throw new Refusal(await problemFrom(response));
