@@ -151,7 +151,7 @@ export const CaseHome = z.strictObject({
   others: z.array(CaseRow),
   /** Cases in which nothing is open, the newest first. */
   rest: z.array(CaseRow),
-  /** Open cases in all; more than stand here where there are more than two hundred, the oldest of which are shown. */
+  /** Open cases in all. Of those of one kind of people the two hundred oldest are shown: where it is more than stand here, the rest of them are not. */
   open: z.int(),
   next: z.string().nullable(),
   /** To an operator. */

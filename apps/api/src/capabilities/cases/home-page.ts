@@ -17,9 +17,11 @@ export function pageOf(homes: readonly HomeAs[], limit: number): Omit<CaseHome, 
   const last = closed.length > limit ? closed[limit - 1]?.id : undefined;
   const shown = last === undefined ? closed : closed.filter(({ id }) => id >= last);
   const opened = items.filter(({ open }) => open).map(({ row }) => row);
+  // Taken for open, and found to be at rest: these stand among the rest.
+  const atRest = opened.filter(({ standing }) => standing.next === null).length;
   return {
     ...sortHome([...opened, ...shown]),
-    open: homes.reduce((sum, { open }) => sum + open, 0),
+    open: homes.reduce((sum, { open }) => sum + open, -atRest),
     next: last ?? null,
   };
 }

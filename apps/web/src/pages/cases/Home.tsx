@@ -14,9 +14,6 @@ import { Loading } from "../../ui/Loading";
 import { Empty, Page } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 
-/** Open cases that stand on the first page at most. */
-const mostOpen = 200;
-
 const begins = { buyer: "/cars", dealer: "/cars", inspector: "/calendars" } as const;
 
 /** Where nothing has begun: how it begins. */
@@ -64,7 +61,7 @@ const Parts = ({ first, rest, more, loading }: PartsProps) => {
       <HomePart title={t("cases.others")} count={first.others.length} none={t("cases.others.none")}>
         <CaseLines rows={first.others} />
       </HomePart>
-      {first.open > mostOpen && <p className={styles.none}>{t("cases.more", { shown, open: first.open })}</p>}
+      {first.open > shown && <p className={styles.none}>{t("cases.more", { shown, open: first.open })}</p>}
       {rest.length > 0 && (
         <HomePart
           title={t("cases.rest")}
