@@ -6,6 +6,7 @@ import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import { acceptOrder, order } from "../api/setup/story.ts";
 import { useService } from "../api/setup/service.ts";
 import { useBrowser } from "./setup/browser.ts";
+import { faultsOnTheWay } from "./setup/focus.ts";
 import { demoPeople, demoReport, headerOf, stateDemoCar } from "./setup/demo-car.ts";
 import { desk, keepPicture, openPage, phone } from "./setup/pages.ts";
 import { same, Walker } from "./setup/walker.ts";
@@ -86,6 +87,9 @@ test("a first look is filled on a phone by stage and place with one and a half p
   await page.goto(`${address}?stage=lift`);
   await page.getByText(/^Cautions of this stage, read at/).waitFor();
   expect(await page.getByRole("button", { name: "I have read these: begin" }).count()).toBe(0);
+  // Upward through the lines, past the progress that stays at the head.
+  await page.getByRole("button", { name: /^Next stage:/ }).focus();
+  expect(await faultsOnTheWay(page, "Shift+Tab", 30)).toEqual([]);
   const wide = await openPage(browser(), inspector, desk);
   for (const { stage } of process.env["PICTURES"] === undefined ? [] : walk) {
     await wide.goto(`${address}?stage=${stage}`);
