@@ -6,7 +6,7 @@ export const narrow = { width: 360, height: 740 };
 export type TabKey = "Tab" | "Shift+Tab";
 
 /** Presses Tab until the focus is on what is named so; gives up where a person would have long given up. */
-export async function tabTo(page: Page, name: RegExp, key: TabKey = "Tab", most = 80): Promise<void> {
+export async function tabTo(page: Page, name: RegExp, key: TabKey = "Tab", most = 160): Promise<void> {
   for (let count = 0; count < most; count += 1) {
     await page.keyboard.press(key);
     const focused = await page.evaluate(() => {
