@@ -18,6 +18,7 @@ const answeredFor = (
   matters: readonly Matter[],
   answers: readonly { readonly matter: string }[],
 ): ReadonlySet<string> => {
+  if (answers.length === 0) return new Set();
   const given = new Set(answers.map(({ matter }) => matter));
   return new Set(openMatters(matters).flatMap(({ id, matters: of }) => (given.has(id) ? of : [])));
 };

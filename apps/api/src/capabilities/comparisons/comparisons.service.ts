@@ -1,6 +1,7 @@
 import { Injectable } from "@nestjs/common";
 import type { ComparisonQuery, ComparisonRequest } from "@evenhand/shared/http/comparisons";
 import type { Created } from "@evenhand/shared/http/paging";
+import { LRUCache } from "lru-cache";
 import { z } from "zod";
 import { maySeeVehicle, maySeeVersion, mustBeBlind } from "../../platform/access/row-access.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
@@ -15,7 +16,7 @@ import { JsonText } from "../../platform/http/json-text.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { analyzeVersions, engine } from "./analysis.ts";
 import { countStored } from "./counting.ts";
-import { type AnswerMatters, mattersBytes, readMatters } from "./answer-matters.ts";
+import { type AnswerMatters, answerMatters } from "./answer-matters.ts";
 import { lockOrdered, readAnswer, readOrdered, type OrderedComparison } from "./ordered-comparison.ts";
 import {
   comparisonDetail,
@@ -31,8 +32,13 @@ const countedAtOnce = 20;
 
 export type Pair = { vehicle: string; a: string; b: string };
 
+/** Answers of which the matters are kept as read: some 50 KB each. */
+const mattersKept = 200;
+
 @Injectable()
 export class ComparisonsService {
+  private readonly answerMatters = new LRUCache<string, AnswerMatters>({ max: mattersKept });
+
   constructor(
     private readonly database: Database,
     private readonly clock: Clock,
@@ -80,9 +86,12 @@ export class ComparisonsService {
    * @param answerHash of the stored answer; `null` where none is stored yet, and then it is made and kept
    */
   async matters(id: string, answerHash: string | null): Promise<AnswerMatters> {
-    const load = async () => mattersBytes(await this.loadAnswer(id));
-    const bytes = answerHash === null ? await load() : await this.kept.get(`matters ${answerHash}`, load);
-    return readMatters(bytes);
+    if (answerHash === null) return answerMatters(await this.loadAnswer(id));
+    const known = this.answerMatters.get(answerHash);
+    if (known !== undefined) return known;
+    const matters = answerMatters(await this.loadAnswer(id));
+    this.answerMatters.set(answerHash, matters);
+    return matters;
   }
 
   /** Sets any two sealed versions of one car against each other that the person may read. */
