@@ -1,11 +1,11 @@
 import { expect, test } from "vitest";
 import { LaidOutHours } from "../../apps/api/src/capabilities/calendars/index.ts";
-import { KeptDocuments } from "../../apps/api/src/platform/database/kept-documents.ts";
+import { DocumentCache } from "../../apps/api/src/platform/database/document-cache.ts";
 
 const MiB = 1024 * 1024;
 
 test("stored documents are kept up to so many bytes, the ones asked for last", async () => {
-  const kept = new KeptDocuments();
+  const kept = new DocumentCache();
   let loaded = 0;
   const ask = (name: number) =>
     kept.get(`document ${name}`, () => {
@@ -13,8 +13,8 @@ test("stored documents are kept up to so many bytes, the ones asked for last", a
       return Promise.resolve(new Uint8Array(MiB));
     });
   for (let name = 0; name < 300; name += 1) await ask(name);
-  expect(kept.bytes).toBeLessThanOrEqual(KeptDocuments.mostBytes);
-  expect(kept.bytes).toBeGreaterThan(KeptDocuments.mostBytes / 2);
+  expect(kept.bytes).toBeLessThanOrEqual(DocumentCache.maxBytes);
+  expect(kept.bytes).toBeGreaterThan(DocumentCache.maxBytes / 2);
   await ask(299);
   expect(loaded).toBe(300);
   await ask(0);
@@ -28,6 +28,6 @@ test("hours laid out are kept up to so many bytes, however long what they were l
     const long = { zone: "UTC", open: [], away: [], whose, words: "x".repeat(MiB) };
     laidOut.open(long, day);
   }
-  expect(laidOut.bytes).toBeGreaterThan(LaidOutHours.mostBytes / 2);
-  expect(laidOut.bytes).toBeLessThanOrEqual(LaidOutHours.mostBytes);
+  expect(laidOut.bytes).toBeGreaterThan(LaidOutHours.maxBytes / 2);
+  expect(laidOut.bytes).toBeLessThanOrEqual(LaidOutHours.maxBytes);
 });

@@ -5,7 +5,7 @@ import { Actors } from "./auth/actors.ts";
 import { Credentials } from "./auth/credentials.ts";
 import { CONFIG, type Config } from "./config/index.ts";
 import { DatabaseModule, type Given } from "./database/database.module.ts";
-import { CostlyGate } from "./http/costly.interceptor.ts";
+import { CostlySemaphore } from "./http/costly.interceptor.ts";
 import { ContractPipe } from "./http/contract.pipe.ts";
 import { RequestLimits } from "./http/request-limits.ts";
 import { SiteAddress } from "./http/site-address.ts";
@@ -38,12 +38,12 @@ export class PlatformModule {
         Stopping,
         Credentials,
         RequestLimits,
-        CostlyGate,
+        CostlySemaphore,
         { provide: APP_GUARD, useClass: AccessGuard },
         { provide: APP_PIPE, useClass: ContractPipe },
         { provide: APP_FILTER, useClass: ProblemFilter },
       ],
-      exports: [Actors, CostlyGate, SiteAddress],
+      exports: [Actors, CostlySemaphore, SiteAddress],
     };
   }
 }

@@ -7,7 +7,7 @@ import { store, type KeptOperation, type Store } from "./store";
 
 /** More than the service takes in one body is sent in turns, small enough for a weak line. */
 const most = 200;
-const mostBytes = operationsBytes / 8;
+const maxBytes = operationsBytes / 8;
 
 const bytesOf = (operation: Operation): number =>
   new TextEncoder().encode(JSON.stringify(operation)).byteLength + 1;
@@ -40,7 +40,7 @@ const nextBatch = async (on: Store, report: string): Promise<readonly SentOperat
       const next = batch.length < most ? await fixFirst(on, report, place, room) : "no-room";
       if (next === "no-room") break;
       if (next === null) continue;
-      room = Math.min(room, mostBytes) - bytesOf(next.sent);
+      room = Math.min(room, maxBytes) - bytesOf(next.sent);
       batch.push(next);
     }
     return batch;

@@ -59,10 +59,10 @@ const StoredHours = z.object({ zone: Zone, open: z.array(StoredRule), away: z.ar
  */
 @Injectable()
 export class LaidOutHours {
-  static readonly mostBytes = 64 * 1024 * 1024;
+  static readonly maxBytes = 64 * 1024 * 1024;
 
   private readonly kept = new LRUCache<string, Interval[] | HoursUnreadable>({
-    maxSize: LaidOutHours.mostBytes,
+    maxSize: LaidOutHours.maxBytes,
     sizeCalculation: (found, key) =>
       2 * key.length + stretchBytes * (found instanceof HoursUnreadable ? 20 : found.length + 1),
   });

@@ -9,7 +9,7 @@ import { sha256Hex } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
-import { KeptDocuments } from "../../platform/database/kept-documents.ts";
+import { DocumentCache } from "../../platform/database/document-cache.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
 import { BodyRow, DocumentRow, findRow } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
@@ -33,17 +33,17 @@ const countedAtOnce = 20;
 export type Pair = { vehicle: string; a: string; b: string };
 
 /** Answers of which the matters are kept as read: some 50 KB each. */
-const mattersKept = 200;
+const maxAnswerMatters = 200;
 
 @Injectable()
 export class ComparisonsService {
-  private readonly answerMatters = new LRUCache<string, AnswerMatters>({ max: mattersKept });
+  private readonly answerMatters = new LRUCache<string, AnswerMatters>({ max: maxAnswerMatters });
 
   constructor(
     private readonly database: Database,
     private readonly clock: Clock,
     private readonly ids: Ids,
-    private readonly kept: KeptDocuments,
+    private readonly kept: DocumentCache,
   ) {}
 
   async list(actor: Actor, query: ComparisonQuery): Promise<JsonText> {

@@ -3,7 +3,7 @@ import { Report } from "@evenhand/shared/report";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
-import { KeptDocuments } from "../../platform/database/kept-documents.ts";
+import { DocumentCache } from "../../platform/database/document-cache.ts";
 import { sealedBytes } from "../../platform/database/sealed-bytes.ts";
 import { BodyRow, DocumentRow, findRow, run } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
@@ -20,7 +20,7 @@ export class ReportVersionsService {
   constructor(
     private readonly database: Database,
     private readonly clock: Clock,
-    private readonly kept: KeptDocuments,
+    private readonly kept: DocumentCache,
   ) {}
 
   async get(actor: Actor, id: string): Promise<JsonText> {

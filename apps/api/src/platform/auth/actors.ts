@@ -38,14 +38,14 @@ const seenEvery = 5 * 60_000;
 const briefly = 3_000;
 /** Sessions remembered at once, the ones asked for longest ago forgotten first; and what they may take, about. */
 const most = 10_000;
-const mostBytes = 16 * 1024 * 1024;
+const maxBytes = 16 * 1024 * 1024;
 
 /** Finds who a session or token belongs to. */
 @Injectable()
 export class Actors {
   private readonly recent = new LRUCache<string, { actor: Actor; until: number }>({
     max: most,
-    maxSize: mostBytes,
+    maxSize: maxBytes,
     sizeCalculation: ({ actor }) => 400 + 200 * actor.memberships.length,
   });
 

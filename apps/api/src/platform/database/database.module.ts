@@ -11,7 +11,7 @@ import { CONFIG, type Config } from "../config/index.ts";
 import { Database } from "./database.ts";
 import { FirmDocuments } from "./firm-documents.ts";
 import { Ids, TimeIds } from "./ids.ts";
-import { KeptDocuments } from "./kept-documents.ts";
+import { DocumentCache } from "./document-cache.ts";
 
 /** The hour and the ids, where something else than the real ones is wanted. */
 export type Given = { readonly clock?: Clock; readonly ids?: Ids };
@@ -33,10 +33,10 @@ export class DatabaseModule implements OnApplicationShutdown {
         { provide: Clock, useValue: clock },
         { provide: Ids, useValue: ids },
         { provide: Database, useFactory: connect, inject: [CONFIG] },
-        KeptDocuments,
+        DocumentCache,
         FirmDocuments,
       ],
-      exports: [Clock, Ids, Database, KeptDocuments, FirmDocuments],
+      exports: [Clock, Ids, Database, DocumentCache, FirmDocuments],
     };
   }
 

@@ -5,7 +5,7 @@ import { Turns } from "../database/turns.ts";
 
 /** One for the whole service: each module that has costly routes has an interceptor of its own. */
 @Injectable()
-export class CostlyGate {
+export class CostlySemaphore {
   private readonly turns = new Turns(1);
 
   /** Resolves once the one before has begun, and a turn of the event loop after that. */
@@ -20,9 +20,9 @@ export class CostlyGate {
  */
 @Injectable()
 export class CostlyInterceptor implements NestInterceptor {
-  constructor(private readonly gate: CostlyGate) {}
+  constructor(private readonly semaphore: CostlySemaphore) {}
 
   intercept(_context: ExecutionContext, next: CallHandler<unknown>): Observable<unknown> {
-    return from(this.gate.pass()).pipe(switchMap(() => next.handle()));
+    return from(this.semaphore.pass()).pipe(switchMap(() => next.handle()));
   }
 }

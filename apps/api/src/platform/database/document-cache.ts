@@ -6,11 +6,11 @@ import { LRUCache } from "lru-cache";
  * their compressed form. Who may see one is asked of the database every time; only then are the bytes taken from here.
  */
 @Injectable()
-export class KeptDocuments {
-  static readonly mostBytes = 64 * 1024 * 1024;
+export class DocumentCache {
+  static readonly maxBytes = 64 * 1024 * 1024;
 
   private readonly kept = new LRUCache<string, Uint8Array>({
-    maxSize: KeptDocuments.mostBytes,
+    maxSize: DocumentCache.maxBytes,
     // The compressed form is kept beside it and is never larger, but for some bytes.
     sizeCalculation: ({ byteLength }, hash) => 2 * byteLength + hash.length + 100,
   });
