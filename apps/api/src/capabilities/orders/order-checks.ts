@@ -1,11 +1,11 @@
 import { isIndependent, orderRefusal, type OrderRefusal } from "@evenhand/case/order-choice";
-import { LIVE_ORDERS } from "@evenhand/case/order-states";
 import type { OrderRequest } from "@evenhand/shared/http/orders";
 import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
 import type { Transaction } from "../../platform/database/database.ts";
 import { findRow, sql } from "../../platform/database/rows.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
+import { findLiveOrder } from "./order-rows.ts";
 
 const SharedRow = z.object({ shared: z.boolean() });
 
@@ -66,16 +66,9 @@ export async function findOrderable(
   { inspector, statement }: OrderRequest,
 ): Promise<void> {
   const { listed, newest } = await findVehicle(tx, actor, vehicle);
-  const live = await tx.inspectionOrder.findFirst({
-    where: {
-      vehicleId: vehicle,
-      inspectorId: inspector,
-      buyerId: { in: actor.organizations("buyer") },
-      state: { in: [...LIVE_ORDERS] },
-    },
-    select: { id: true },
-  });
-  const refusal = orderRefusal({ listed, newestStatement: newest, liveOrder: live?.id ?? null }, statement);
+  const buyers = actor.organizations("buyer");
+  const liveOrder = await findLiveOrder(tx, { vehicle, firm: inspector, buyers });
+  const refusal = orderRefusal({ listed, newestStatement: newest, liveOrder }, statement);
   if (refusal !== null) throw refused(refusal);
   const firm = await tx.organization.findFirst({
     where: { id: inspector, kind: "inspector" },

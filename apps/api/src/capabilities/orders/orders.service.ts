@@ -25,6 +25,7 @@ import { AdmissionsService } from "../admissions/index.ts";
 import { OpenCases } from "../cases/index.ts";
 import { NoticesService } from "../notices/index.ts";
 import { checkIndependence, findOrderable } from "./order-checks.ts";
+import { insertOrder } from "./order-rows.ts";
 import { orderDetail, orderList } from "./orders.queries.ts";
 
 const LockedOrder = z.object({
@@ -86,19 +87,14 @@ export class OrdersService {
     await this.admissions.requireAdmitted(tx, request.inspector);
     await this.cases.open(tx, buyer, [vehicle]);
     const id = this.ids.next();
-    await tx.inspectionOrder.create({
-      data: {
-        id,
-        vehicleId: vehicle,
-        buyerId: buyer,
-        inspectorId: request.inspector,
-        statementId: request.statement,
-        state: "ordered",
-        revision: 1,
-        interests: [],
-        orderedBy: actor.account,
-        orderedAt: this.clock.now(),
-      },
+    await insertOrder(tx, {
+      id,
+      vehicle,
+      buyer,
+      firm: request.inspector,
+      statement: request.statement,
+      account: actor.account,
+      at: this.clock.now(),
     });
     await this.notices.tell(tx, {
       organization: request.inspector,
@@ -129,9 +125,9 @@ export class OrdersService {
     actor: Actor,
     id: string,
     meant: number,
-    { reason }: OrderEnding,
+    ending: OrderEnding,
   ): Promise<CreatedDraft> {
-    return this.move(tx, actor, id, meant, "decline", async () => ({ reason, endedAt: this.clock.now() }));
+    return this.end(tx, actor, id, meant, "decline", ending);
   }
 
   async cancel(
@@ -139,9 +135,9 @@ export class OrdersService {
     actor: Actor,
     id: string,
     meant: number,
-    { reason }: OrderEnding,
+    ending: OrderEnding,
   ): Promise<CreatedDraft> {
-    return this.move(tx, actor, id, meant, "cancel", async () => ({ reason, endedAt: this.clock.now() }));
+    return this.end(tx, actor, id, meant, "cancel", ending);
   }
 
   /** The order as its inspector works on it, held until the transaction ends. */
@@ -156,6 +152,17 @@ export class OrdersService {
       where: { id: order.id },
       data: { state, revision: { increment: 1 }, endedAt: this.clock.now() },
     });
+  }
+
+  private async end(
+    tx: Transaction,
+    actor: Actor,
+    id: string,
+    meant: number,
+    move: "decline" | "cancel",
+    { reason }: OrderEnding,
+  ): Promise<CreatedDraft> {
+    return this.move(tx, actor, id, meant, move, async () => ({ reason, endedAt: this.clock.now() }));
   }
 
   private async move(

@@ -1,6 +1,6 @@
 import { Injectable } from "@nestjs/common";
 import { endsWithVisit, orderOfVisit, type OrderableCar } from "@evenhand/case/order-choice";
-import { LIVE_ORDERS, ORDER_STATES } from "@evenhand/case/order-states";
+import { ORDER_STATES } from "@evenhand/case/order-states";
 import { decideMove } from "@evenhand/case/state-table";
 import { OrderState } from "@evenhand/shared/http/orders";
 import { z } from "zod";
@@ -10,6 +10,7 @@ import { Ids } from "../../platform/database/ids.ts";
 import { findRow, sql } from "../../platform/database/rows.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { checkIndependence } from "./order-checks.ts";
+import { findLiveOrder, insertOrder } from "./order-rows.ts";
 
 const Newest = z.object({ newestStatement: z.string(), listed: z.boolean() });
 type Newest = Pick<OrderableCar, "newestStatement" | "listed">;
@@ -41,16 +42,8 @@ export class VisitOrdersService {
 
   /** The buyer's live order with this firm on the car, or a new one against the newest statement, frozen from here on. */
   async orderFor(tx: Transaction, { vehicle, buyer, firm, account }: VisitOrder): Promise<string> {
-    const live = await tx.inspectionOrder.findFirst({
-      where: {
-        vehicleId: vehicle,
-        inspectorId: firm,
-        buyerId: buyer,
-        state: { in: [...LIVE_ORDERS] },
-      },
-      select: { id: true },
-    });
-    const choice = orderOfVisit({ ...(await newestStatement(tx, vehicle)), liveOrder: live?.id ?? null });
+    const liveOrder = await findLiveOrder(tx, { vehicle, firm, buyers: [buyer] });
+    const choice = orderOfVisit({ ...(await newestStatement(tx, vehicle)), liveOrder });
     if (choice.of === "standing") return choice.order;
     if (choice.of === "none")
       throw new ProblemError(
@@ -58,20 +51,8 @@ export class VisitOrdersService {
         "The dealer has withdrawn the car; there is nothing to inspect.",
       );
     const id = this.ids.next();
-    await tx.inspectionOrder.create({
-      data: {
-        id,
-        vehicleId: vehicle,
-        buyerId: buyer,
-        inspectorId: firm,
-        statementId: choice.statement,
-        state: "ordered",
-        revision: 1,
-        interests: [],
-        orderedBy: account,
-        orderedAt: this.clock.now(),
-      },
-    });
+    const { statement } = choice;
+    await insertOrder(tx, { id, vehicle, buyer, firm, statement, account, at: this.clock.now() });
     return id;
   }
 
