@@ -74,7 +74,7 @@ export class ComparisonsService {
     const seen = await this.hashes(actor, id);
     if (seen.answerHash !== null) {
       const hash = seen.answerHash;
-      return new JsonText(await this.kept.get(hash, () => this.loadAnswer(id)), hash);
+      return new JsonText(await this.storedAnswer(id, hash), hash);
     }
     const bytes = await this.loadAnswer(id);
     return new JsonText(bytes, sha256Hex(Buffer.from(bytes).toString("utf8")));
@@ -89,7 +89,7 @@ export class ComparisonsService {
     if (answerHash === null) return answerMatters(await this.loadAnswer(id));
     const known = this.answerMatters.get(answerHash);
     if (known !== undefined) return known;
-    const matters = answerMatters(await this.loadAnswer(id));
+    const matters = answerMatters(await this.storedAnswer(id, answerHash));
     this.answerMatters.set(answerHash, matters);
     return matters;
   }
@@ -148,6 +148,11 @@ export class ComparisonsService {
       values: [actor.organizations(), id, actor.account, this.clock.now()],
     });
     return found(row, "comparison");
+  }
+
+  /** The bytes of an answer that is stored by this hash. */
+  private storedAnswer(id: string, hash: string): Promise<Uint8Array> {
+    return this.kept.get(hash, () => this.loadAnswer(id));
   }
 
   private async loadAnswer(id: string): Promise<Uint8Array> {
