@@ -120,7 +120,7 @@ export const weighByScatter = (
   const weighed = Array.from(entries);
   giveChances(compared, readings, people, sheet);
   const onlyAsDeclared = markAll(weighed, compared, people);
-  const [noisier, darker] = [people.noisier, people.darker].map((ladder) => ladder[0]?.weight ?? 1);
-  const asDeclared = areEnough(readings) ? Math.min(noisier ?? 1, darker ?? 1) : null;
+  const declared = [people.noisier, people.darker].map(([first]) => first?.weight ?? 1);
+  const asDeclared = areEnough(readings) ? Math.min(...declared) : null;
   return { entries: weighed, scatter: { readings: readings.length, asDeclared, onlyAsDeclared } };
 };

@@ -1,5 +1,6 @@
 import { normalCdf } from "../normal-distribution/index.ts";
 import type { Apart, Ladder, PairScatter, Rung } from "../over-dispersion/index.ts";
+import { posteriorWeights } from "../posterior-weights/index.ts";
 
 /** How often readings of this pair are truly off, as far as they tell; the weights add up to 1. */
 export type ShareOff = readonly { readonly share: number; readonly weight: number }[];
@@ -127,10 +128,8 @@ export const shareOff = (readings: readonly Apart[], scatter: PairScatter): Shar
     if (place % AT_ONCE === AT_ONCE - 1) moveToLogarithms(logarithms, running);
   }
   moveToLogarithms(logarithms, running);
-  const most = Math.max(...logarithms);
-  const weights = logarithms.map((logarithm) => Math.exp(logarithm - most));
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
-  return SHARES.map((share, index) => ({ share, weight: (weights[index] ?? 0) / total }));
+  const { weights } = posteriorWeights(logarithms);
+  return SHARES.map((share, index) => ({ share, weight: weights[index] ?? 0 }));
 };
 
 /** What a pair's chances are worked out with, made once for many readings. */

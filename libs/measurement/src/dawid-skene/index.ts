@@ -1,3 +1,5 @@
+import { posteriorWeights } from "../posterior-weights/index.ts";
+
 /** One answer: who put which item into which category, all counted from 0. Repeats are allowed. */
 export type Rating = { readonly item: number; readonly rater: number; readonly category: number };
 
@@ -83,11 +85,9 @@ const expect = (
   }
   let logLikelihood = 0;
   const posterior = logs.map((row) => {
-    const most = Math.max(...row);
-    const scaled = row.map((value) => Math.exp(value - most));
-    const total = sum(scaled);
-    logLikelihood += most + Math.log(total);
-    return scaled.map((value) => value / total);
+    const { weights, logTotal } = posteriorWeights(row);
+    logLikelihood += logTotal;
+    return weights;
   });
   return { posterior, logLikelihood };
 };

@@ -1,3 +1,5 @@
+import { posteriorWeights } from "../posterior-weights/index.ts";
+
 /** A reading as two people took it: how much better it was found than stated, and what was declared of that difference. */
 export type Apart = {
   /** Found less stated, counted toward the better: negative where it was found worse. */
@@ -106,13 +108,11 @@ const ladderOf = (evidence: Float64Array, from: number, steps: number): Ladder =
     const prior = step === 0 ? DECLARED_PRIOR : ((1 - DECLARED_PRIOR) * 0.5 ** step) / halves;
     return Math.log(prior) + EVIDENCE * (evidence[rung] ?? 0);
   });
-  const most = Math.max(...logarithms);
-  const weights = logarithms.map((logarithm) => Math.exp(logarithm - most));
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  const { weights } = posteriorWeights(logarithms);
   return rungs.map((rung, step) => ({
     noise: noises[rung] ?? 1,
     dark: darks[rung] ?? 0,
-    weight: (weights[step] ?? 0) / total,
+    weight: weights[step] ?? 0,
   }));
 };
 
