@@ -1,5 +1,4 @@
 import "fake-indexeddb/auto";
-import type { Finding } from "@evenhand/shared/finding";
 import type { Operation } from "@evenhand/shared/http/reports";
 import { beforeEach, describe, expect, test, vi } from "vitest";
 import { Refusal, unreachable } from "../service/refusal.ts";
@@ -9,17 +8,11 @@ import { forgetArrived, forgetReport, isNotTheirs, onlyHere, sendEverything } fr
 import { pageOwner } from "./owner.ts";
 import { type KeptDraft, store } from "./store.ts";
 import { sendWaiting } from "./sync.ts";
+import { hornWorks } from "./testing/horn.ts";
 
 const [first, second] = ["018f0000-0000-7000-8000-000000000001", "018f0000-0000-7000-8000-000000000002"];
-const horn: Finding = {
-  item: "electrics.horn",
-  position: "",
-  answer: { kind: "working", value: "yes" },
-  firmness: "asserted",
-  basis: "seen",
-};
 const keep = (report: string, position = "") =>
-  changeFinding(report, `electrics.horn@${position}`, { finding: { ...horn, position } });
+  changeFinding(report, `electrics.horn@${position}`, { finding: { ...hornWorks, position } });
 const refusal = (status: number) => new Refusal({ type: "a", title: "", status, detail: "" });
 
 /** A service that takes everything. */
@@ -151,7 +144,7 @@ describe("ending every session, or the account", () => {
     await store.findings.put({
       report: second,
       place: "electrics.horn@",
-      finding: horn,
+      finding: hornWorks,
       base: 1,
       state: "saved",
     });
@@ -206,7 +199,7 @@ describe("what a device keeps", () => {
     await inspector.store.findings.put({
       report: first,
       place: "electrics.horn@",
-      finding: horn,
+      finding: hornWorks,
       base: null,
       state: "waiting",
     });

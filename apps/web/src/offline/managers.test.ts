@@ -1,11 +1,11 @@
 import "fake-indexeddb/auto";
-import type { Finding } from "@evenhand/shared/finding";
 import { problemType } from "@evenhand/shared/http/problem-codes";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { Refusal, unreachable } from "../service/refusal.ts";
 import type { Managers } from "./draft-queue.ts";
 import { managersOf, storeOf, whyFailed } from "./managers.ts";
 import { store, Store, type KeptFinding } from "./store.ts";
+import { hornWorks } from "./testing/horn.ts";
 
 const refusal = (type: string, status: number) => new Refusal({ type, title: "", status, detail: "" });
 
@@ -20,13 +20,6 @@ test("no answer at all is no signal; a sealed report is sealed; everything else 
 const report = "018f0000-0000-7000-8000-000000000001";
 const other = "018f0000-0000-7000-8000-000000000002";
 const place = "electrics.horn@";
-const horn: Finding = {
-  item: "electrics.horn",
-  position: "",
-  answer: { kind: "working", value: "yes" },
-  firmness: "asserted",
-  basis: "seen",
-};
 
 /** Watches how many findings are kept. */
 const follow = (watch: Managers["store"]["watch"]) => {
@@ -57,19 +50,19 @@ describe("the store of one report", () => {
 
   test("gives what is kept of it, and nothing of another", async () => {
     const { read, keep, keepGate } = storeOf(report);
-    await keep(place, { finding: horn });
+    await keep(place, { finding: hornWorks });
     await keepGate("lift", "2026-05-04T15:00:00.000Z");
     await storeOf(other).keep(place, { finding: null });
     await storeOf(other).keepGate("road", "2026-05-04T16:00:00.000Z");
     const { draft, findings, gates } = await read();
     expect(draft).toBeUndefined();
-    expect([...findings]).toMatchObject([[place, { report, place, finding: horn, state: "waiting" }]]);
+    expect([...findings]).toMatchObject([[place, { report, place, finding: hornWorks, state: "waiting" }]]);
     expect(gates).toEqual([{ report, stage: "lift", time: "2026-05-04T15:00:00.000Z" }]);
   });
 
   test("settles a conflict as the person says", async () => {
     const { read, settle } = storeOf(report);
-    const kept: KeptFinding = { report, place, finding: horn, base: 3, state: "conflict", theirs: null };
+    const kept: KeptFinding = { report, place, finding: hornWorks, base: 3, state: "conflict", theirs: null };
     await store.findings.put(kept);
     await settle(kept, "theirs");
     expect((await read()).findings.size).toBe(0);
@@ -79,11 +72,11 @@ describe("the store of one report", () => {
     const { watch, keep } = storeOf(report);
     const one = follow(watch);
     await one.told(0);
-    await keep(place, { finding: horn });
+    await keep(place, { finding: hornWorks });
     await one.told(1);
     one.end();
     const two = follow(watch);
-    await keep("electrics.lamps@plate", { finding: horn });
+    await keep("electrics.lamps@plate", { finding: hornWorks });
     await two.told(2);
     two.end();
     expect(one.counts).not.toContain(2);

@@ -1,21 +1,14 @@
 import "fake-indexeddb/auto";
-import type { Finding } from "@evenhand/shared/finding";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { changeFinding } from "./changes.ts";
 import { endSession, leaveBy, sendBeforeLeaving } from "./forget.ts";
 import { managersOf } from "./managers.ts";
 import { pageOwner } from "./owner.ts";
 import { store } from "./store.ts";
+import { hornWorks } from "./testing/horn.ts";
 
 const report = "018f0000-0000-7000-8000-000000000001";
-const horn: Finding = {
-  item: "electrics.horn",
-  position: "",
-  answer: { kind: "working", value: "yes" },
-  firmness: "asserted",
-  basis: "seen",
-};
-const keepHorn = () => changeFinding(report, "electrics.horn@", { finding: horn });
+const keepHorn = () => changeFinding(report, "electrics.horn@", { finding: hornWorks });
 const time = "2026-05-04T15:00:00.000Z";
 
 interface Asked {
@@ -62,7 +55,7 @@ describe("the page's own service", () => {
       {
         method: "POST",
         path: `/api/v1/reports/${report}/operations`,
-        body: { operations: [{ op: "set", base: null, finding: horn }] },
+        body: { operations: [{ op: "set", base: null, finding: hornWorks }] },
       },
       { method: "GET", path: `/api/v1/reports/${report}` },
       {
