@@ -112,12 +112,16 @@ const Send = ({ kind, ready, sending, open }: SendProps) => {
   );
 };
 
-/** Said from what the service answered, never before. */
+/** Said from what the service answered, never before; its room is there before, or the page would jump under what has the focus. */
 const Kept = ({ draft }: { readonly draft: ReturnType<typeof useKeptDraft> }) => {
   const t = useText();
   if (draft.error !== null) return <ProblemNotice error={draft.error} />;
-  if (!draft.isKept || draft.isKeeping) return null;
-  return <output className={styles.note}>{t("decide.kept")}</output>;
+  const visibility = draft.isKept && !draft.isKeeping ? "visible" : "hidden";
+  return (
+    <output className={styles.note} style={{ visibility }}>
+      {t("decide.kept")}
+    </output>
+  );
 };
 
 /** What is chosen and typed, kept as it goes. */
