@@ -118,7 +118,10 @@ test("from home to a decision without a pointer, and the focus is always seen", 
   await press(page, /^\s*The answer/, "ArrowRight");
   await heading("Most pressing first");
   await seenUpward(page, 30);
-  await press(page, /Choose items for the dealer/, "Enter", "Shift+Tab");
+  // From its top again: how far up the list the focus has come hangs on how many of its lines were drawn.
+  await page.reload();
+  await heading("Most pressing first");
+  await press(page, /Choose items for the dealer/);
   await page.getByRole("button", { name: "Cancel" }).first().waitFor();
   await seenDownward(page, 45);
   await press(page, /^\s*Cancel/, "Enter", "Shift+Tab");
