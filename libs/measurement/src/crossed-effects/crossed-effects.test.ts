@@ -96,6 +96,44 @@ describe("crossedEffects", () => {
     );
   });
 
+  it("gives whoever was read against a mean of their own: whatever they add to all they say reaches nobody's lean", () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.record({ one: reading, against: fc.constantFrom("x", "y", "z") }), {
+          minLength: 1,
+          maxLength: 40,
+        }),
+        components,
+        fc.double({ min: -50, max: 50, noNaN: true }),
+        (all, variances, shift) => {
+          const said = (by: number) =>
+            all.map(({ one, against }) => ({
+              ...one,
+              against,
+              value: one.value + (against === "y" ? by : 0),
+            }));
+          const [here, there] = [effectsOf(said(0), variances), effectsOf(said(shift), variances)];
+          const apart = all.map(({ one }) =>
+            Math.max(
+              Math.abs(here.inspector(one.inspector) - there.inspector(one.inspector)),
+              Math.abs(here.gauge(one.gauge) - there.gauge(one.gauge)),
+            ),
+          );
+          expect(Math.max(...apart)).toBeLessThan(1e-6);
+        },
+      ),
+      { numRuns: 1000 },
+    );
+  });
+
+  it("learns nothing of an inspector who alone read against somebody", () => {
+    const all = [4, 5, 6].map((value) => ({ inspector: "ada", gauge: "one", value, against: "x" }));
+    const others = [1, 2].map((value) => ({ inspector: "ben", gauge: "two", value, against: "y" }));
+    const { inspectors, mean } = crossedEffects([...all, ...others], EQUAL);
+    expect(inspectors.get("ada")?.effect).toBeCloseTo(0, 12);
+    expect(mean).toBeCloseTo((3 * 5 + 2 * 1.5) / 5, 12);
+  });
+
   it("tells how far off its predictions are, of effects and of the mean", () => {
     const random = seededRandom(12);
     const draw = { lean: 0, leanError: 0, offset: 0, offsetError: 0, mean: 0, meanError: 0 };

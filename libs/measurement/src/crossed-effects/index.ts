@@ -1,7 +1,16 @@
-import { solveEquations } from "./equations.ts";
+import { groupOf, solveEquations } from "./equations.ts";
+import type { Solved } from "./equations.ts";
 
-/** One past reading: by how much an inspector with a gauge read off from what the thing was, in one unit for all. */
-export type CrossedReading = { readonly inspector: string; readonly gauge: string; readonly value: number };
+/**
+ * One past reading: by how much an inspector with a gauge read off from what the thing was, in one unit for all. Where that is only known
+ * as somebody said it, `against` names them.
+ */
+export type CrossedReading = {
+  readonly inspector: string;
+  readonly gauge: string;
+  readonly value: number;
+  readonly against?: string;
+};
 
 /** σ² of inspectors' leans, of gauges' offsets, and of what is left. */
 export type VarianceComponents = {
@@ -18,6 +27,7 @@ export type Predicted = {
 };
 
 export type CrossedEffects = {
+  /** Over all readings, of what their own means are. */
   readonly mean: number;
   readonly meanStandardError: number;
   readonly inspectors: ReadonlyMap<string, Predicted>;
@@ -39,6 +49,29 @@ const check = (readings: readonly CrossedReading[], components: VarianceComponen
   }
 };
 
+/** The mean of what is left of the readings, and what it may be off by: ȳ − z̄′û, of which σ²ₑ·(1/n + z̄′C⁻¹z̄) is the variance. */
+const meanOf = (
+  readings: readonly CrossedReading[],
+  { inspectors, gauges, inverse, means }: Solved,
+  residual: number,
+) => {
+  const count = readings.length;
+  const [byInspector, byGauge] = [
+    countBy(readings.map(({ inspector }) => inspector)),
+    countBy(readings.map(({ gauge }) => gauge)),
+  ];
+  const shares = [
+    ...inspectors.map((name) => (byInspector.get(name) ?? 0) / count),
+    ...gauges.map((name) => (byGauge.get(name) ?? 0) / count),
+  ];
+  let spread = 1 / count;
+  for (const [i, share] of shares.entries()) {
+    for (const [j, other] of shares.entries()) spread += share * other * (inverse[i]?.[j] ?? Number.NaN);
+  }
+  const sum = readings.reduce((total, one) => total + (means.get(groupOf(one)) ?? Number.NaN), 0);
+  return { mean: sum / count, meanStandardError: Math.sqrt(residual * spread) };
+};
+
 /**
  * Leans of inspectors and offsets of gauges, told apart though every reading has one of each: best linear unbiased prediction in a crossed
  * model, value = mean + lean + offset + error, by Henderson's mixed-model equations (Henderson 1950, 1984)
@@ -46,7 +79,8 @@ const check = (readings: readonly CrossedReading[], components: VarianceComponen
  * [n 1′Z; Z′1 Z′Z + diag(σ²ₑ/σ²)]·[mean; effects] = [1′y; Z′y]
  *
  * Whoever has read little is drawn toward nought, and the more the fewer readings; an inspector whose gauge everybody reads alike with
- * is not blamed for it. The standard error is that of effect less prediction (√(σ²ₑ·C⁻¹ᵢᵢ)): it widens u where the effect corrects a
+ * is not blamed for it. Readings that are differences from what somebody said have a mean for each of them, a fixed effect: an inspector is
+ * set against others who read against the same word only, so that no lean of whoever spoke reaches a lean or an offset. The standard error is that of effect less prediction (√(σ²ₑ·C⁻¹ᵢᵢ)): it widens u where the effect corrects a
  * reading (JCGM 100:2008, 3.2.3). Never for a dealer's statement: its lean is the claim.
  *
  * @param readings at least one; inspectors and gauges by their ids
@@ -61,7 +95,8 @@ export const crossedEffects = (
   components: VarianceComponents,
 ): CrossedEffects => {
   check(readings, components);
-  const { inspectors, gauges, solution, inverse } = solveEquations(readings, components);
+  const solved = solveEquations(readings, components);
+  const { inspectors, gauges, solution, inverse } = solved;
   const errorOf = (index: number): number =>
     Math.sqrt(components.residual * (inverse[index]?.[index] ?? Number.NaN));
   const predicted = (names: readonly string[], from: number, counts: ReadonlyMap<string, number>) =>
@@ -76,9 +111,8 @@ export const crossedEffects = (
       ]),
     );
   return {
-    mean: solution[0] ?? Number.NaN,
-    meanStandardError: errorOf(0),
-    inspectors: predicted(inspectors, 1, countBy(readings.map(({ inspector }) => inspector))),
-    gauges: predicted(gauges, 1 + inspectors.length, countBy(readings.map(({ gauge }) => gauge))),
+    ...meanOf(readings, solved, components.residual),
+    inspectors: predicted(inspectors, 0, countBy(readings.map(({ inspector }) => inspector))),
+    gauges: predicted(gauges, inspectors.length, countBy(readings.map(({ gauge }) => gauge))),
   };
 };

@@ -1,20 +1,34 @@
-import { solveEquations } from "../crossed-effects/equations.ts";
+import { groupOf, solveEquations } from "../crossed-effects/equations.ts";
 import type { CrossedReading, VarianceComponents } from "../crossed-effects/index.ts";
 
+/** How many steps are taken at most, and at which share of the whole variance a step is the last. */
+export type Patience = { readonly steps: number; readonly close: number };
+
 /** Each step comes nearer by a share of what is left; where a component is tiny that share is small. */
-const MOST_STEPS = 5000;
-const CLOSE = 1e-10;
+const EXACT: Patience = { steps: 5000, close: 1e-10 };
 /** A component is not let die, since its equations divide by it. */
 const LEAST_SHARE = 1e-9;
 
+/** How many means the readings have of their own. */
+const countMeans = (readings: readonly CrossedReading[]): number => new Set(readings.map(groupOf)).size;
+
+/** About the mean of each group. */
 const varianceOf = (readings: readonly CrossedReading[]): number => {
-  const mean = readings.reduce((sum, { value }) => sum + value, 0) / readings.length;
-  return readings.reduce((sum, { value }) => sum + (value - mean) ** 2, 0) / (readings.length - 1);
+  const sums = new Map<string, { sum: number; count: number }>();
+  for (const reading of readings) {
+    const known = sums.get(groupOf(reading)) ?? { sum: 0, count: 0 };
+    sums.set(groupOf(reading), { sum: known.sum + reading.value, count: known.count + 1 });
+  }
+  const squares = readings.reduce((total, reading) => {
+    const { sum, count } = sums.get(groupOf(reading)) ?? { sum: Number.NaN, count: 1 };
+    return total + (reading.value - sum / count) ** 2;
+  }, 0);
+  return squares / (readings.length - sums.size);
 };
 
 /** One step of expectation and maximization from given components. */
 const step = (readings: readonly CrossedReading[], components: VarianceComponents): VarianceComponents => {
-  const { inspectors, gauges, solution, inverse } = solveEquations(readings, components);
+  const { inspectors, gauges, solution, inverse, means } = solveEquations(readings, components);
   const of = (from: number, count: number): number => {
     let sum = 0;
     for (let index = from; index < from + count; index += 1) {
@@ -22,27 +36,30 @@ const step = (readings: readonly CrossedReading[], components: VarianceComponent
     }
     return sum / count;
   };
-  const inspectorIndex = new Map(inspectors.map((name, index) => [name, 1 + index]));
-  const gaugeIndex = new Map(gauges.map((name, index) => [name, 1 + inspectors.length + index]));
+  const inspectorIndex = new Map(inspectors.map((name, index) => [name, index]));
+  const gaugeIndex = new Map(gauges.map((name, index) => [name, inspectors.length + index]));
   let fitted = 0;
-  for (const { inspector, gauge, value } of readings) {
+  for (const reading of readings) {
+    const { inspector, gauge, value } = reading;
     const lean = solution[inspectorIndex.get(inspector) ?? -1] ?? 0;
     const offset = solution[gaugeIndex.get(gauge) ?? -1] ?? 0;
-    // y′(y − Xb − Zu) over n − 1 is the residual variance at the maximum (Henderson 1984, chapter 12).
-    fitted += value * (value - (solution[0] ?? 0) - lean - offset);
+    // y′(y − Xb − Zu) over n − p, p means, is the residual variance at the maximum (Henderson 1984, chapter 12).
+    fitted += value * (value - (means.get(groupOf(reading)) ?? 0) - lean - offset);
   }
   return {
-    inspector: of(1, inspectors.length),
-    gauge: of(1 + inspectors.length, gauges.length),
-    residual: fitted / (readings.length - 1),
+    inspector: of(0, inspectors.length),
+    gauge: of(inspectors.length, gauges.length),
+    residual: fitted / (readings.length - countMeans(readings)),
   };
 };
 
 /**
  * How much of the scatter of past readings is inspectors' leans, gauges' offsets and the rest: restricted maximum likelihood (Patterson and
- * Thompson 1971) by expectation and maximization on Henderson's equations: σ² of a factor = (Σ û² + σ²ₑ·Σ C⁻¹ᵢᵢ)/levels, σ²ₑ = y′(y − fitted)/(n − 1).
+ * Thompson 1971) by expectation and maximization on Henderson's equations: σ² of a factor = (Σ û² + σ²ₑ·Σ C⁻¹ᵢᵢ)/levels, σ²ₑ = y′(y − fitted)/(n − p), p being how
+ * many means the readings have of their own.
  *
  * @param readings of at least two inspectors and two gauges
+ * @param patience fewer steps where figures are to be shown to two digits and not ten
  * @throws {RangeError} with fewer, or where all values are the same
  * @example
  * varianceComponents([
@@ -50,7 +67,10 @@ const step = (readings: readonly CrossedReading[], components: VarianceComponent
  *   { inspector: "j", gauge: "g", value: 2 }, { inspector: "j", gauge: "h", value: 9 },
  * ]).gauge // 13.9…
  */
-export const varianceComponents = (readings: readonly CrossedReading[]): VarianceComponents => {
+export const varianceComponents = (
+  readings: readonly CrossedReading[],
+  { steps, close }: Patience = EXACT,
+): VarianceComponents => {
   const levels = [readings.map(({ inspector }) => inspector), readings.map(({ gauge }) => gauge)];
   if (levels.some((names) => new Set(names).size < 2)) {
     throw new RangeError("Variance components need at least two inspectors and two gauges.");
@@ -60,7 +80,7 @@ export const varianceComponents = (readings: readonly CrossedReading[]): Varianc
     throw new RangeError("Variance components need readings that differ.");
   const least = LEAST_SHARE * all;
   let components: VarianceComponents = { inspector: all / 3, gauge: all / 3, residual: all / 3 };
-  for (let count = 0; count < MOST_STEPS; count += 1) {
+  for (let count = 0; count < steps; count += 1) {
     const next = step(readings, components);
     const moved = Math.max(
       Math.abs(next.inspector - components.inspector),
@@ -72,7 +92,7 @@ export const varianceComponents = (readings: readonly CrossedReading[]): Varianc
       gauge: Math.max(least, next.gauge),
       residual: Math.max(least, next.residual),
     };
-    if (moved <= CLOSE * all) break;
+    if (moved <= close * all) break;
   }
   return components;
 };

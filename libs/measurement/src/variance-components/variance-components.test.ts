@@ -81,6 +81,21 @@ describe("varianceComponents", () => {
     expect(Math.abs(sum.residual - 0.25)).toBeLessThan(0.03);
   });
 
+  it("does not take what those who were read against add for scatter", () => {
+    const random = seededRandom(8);
+    const leans = Array.from({ length: 6 }, () => 2 * normalDeviate(random));
+    const table = crossed(6, 5, (i, j) => (leans[i] ?? 0) + j + normalDeviate(random));
+    const said = (by: number) =>
+      [...table, ...table.map((one) => ({ ...one, value: one.value + normalDeviate(seededRandom(3)) }))].map(
+        (one, index) => ({ ...one, against: `${index % 3}`, value: one.value + by * (index % 3) }),
+      );
+    const [near, far] = [varianceComponents(said(0)), varianceComponents(said(100))];
+    for (const name of ["inspector", "gauge", "residual"] as const)
+      expect(far[name] / near[name]).toBeCloseTo(1, 3);
+    const unlike = table.map((one, index) => ({ ...one, against: `${index}` }));
+    expect(() => varianceComponents(unlike)).toThrow(RangeError);
+  });
+
   it("refuses one inspector or one gauge, and values that are all the same", () => {
     const refusal = new RangeError("Variance components need at least two inspectors and two gauges.");
     expect(() => varianceComponents(crossed(1, 4, (_, j) => j))).toThrow(refusal);
