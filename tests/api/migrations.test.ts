@@ -61,6 +61,7 @@ test("what the migrations add by hand is there", async () => {
     "vehicle_listed",
     "vehicle_search",
     "report_one_line",
+    "report_unsealed",
     "inspection_order_live",
     "inspection_order_accepted_whole",
     "report_order_kind",

@@ -74,11 +74,21 @@ test("a dealer's home: access, questions and items that wait, with the deadline 
     "1967 Corvane Tern",
     "1961 Uthwick Rowan",
     "1955 Pellham Gannet",
+    "1952 Brackwater Nine",
   ]);
+  await part(page, "Yours to do").getByText("Your statement is begun and not sealed").waitFor();
   expect(await carsIn(page, "Waiting on others")).toEqual(["1971 Corvane Heron"]);
   expect(await page.locator("body").innerText()).not.toContain("Bea");
   await holds(page, "home-of-dealer");
   await pressFirst(page, "Give access", /\/appointments\//, /Corvane Tern/);
+});
+
+test("a dealer no buyer has come to yet is led back to the statement begun, and not told that nothing was", async () => {
+  const page = await open(scene.otherDealer);
+  await pressFirst(page, "Go on with the sheet", /\/reports\//, /Brackwater Nine/);
+  await page.goto("/");
+  await part(page, "Yours to do").getByText("1952 Brackwater Nine").waitFor();
+  expect(await page.getByText("No buyer has begun anything").count()).toBe(0);
 });
 
 test("an inspector's home: hours to answer, visits ahead and visits without an hour", async () => {

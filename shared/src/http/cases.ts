@@ -2,6 +2,7 @@ import { z } from "zod";
 import { AppointmentState } from "../booking.ts";
 import { Instant, ObjectId } from "../identifier.ts";
 import { MatterId } from "../matter.ts";
+import { ReportKind } from "../report.ts";
 import { Severity } from "../severity.ts";
 import { MATTER_STATES } from "../summary.ts";
 import { ComplaintState } from "./complaints.ts";
@@ -143,6 +144,18 @@ export const OperatorDesk = z.strictObject({
 });
 export type OperatorDesk = z.infer<typeof OperatorDesk>;
 
+/** A report a dealer has begun and not sealed: nobody else reads it, so it belongs to no case. */
+export const UnsealedDraft = z.strictObject({
+  /** The report. */
+  id: ObjectId,
+  kind: ReportKind,
+  car: CaseCar,
+  /** The newest version that is sealed and stands meanwhile; `null` where none ever was. */
+  version: z.int().positive().nullable(),
+  changedAt: Instant,
+});
+export type UnsealedDraft = z.infer<typeof UnsealedDraft>;
+
 /** The first page: every open case, and the newest of the rest. With `after`: more of the rest. */
 export const CaseHome = z.strictObject({
   /** Open cases whose next step is the person's own, by deadline. */
@@ -154,6 +167,10 @@ export const CaseHome = z.strictObject({
   /** Open cases in all. Of those of one kind of people the two hundred oldest are shown: where it is more than stand here, the rest of them are not. */
   open: z.int(),
   next: z.string().nullable(),
+  /** To a dealer on the first page: reports of theirs that are not sealed, the one worked on last first, at most fifty; never one a case of `yours` leads to. */
+  drafts: z.array(UnsealedDraft),
+  /** How many of those there are in all. */
+  drafting: z.int().nonnegative(),
   /** To an operator. */
   desk: OperatorDesk.nullable(),
 });

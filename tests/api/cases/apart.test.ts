@@ -12,7 +12,16 @@ import {
 import { query } from "../setup/database.ts";
 import { caseOn, home, standingOn } from "../setup/homes.ts";
 import { useService } from "../setup/service.ts";
-import { acceptOrder, header, inspected, order, seal, write } from "../setup/story.ts";
+import {
+  acceptOrder,
+  draftStatement,
+  header,
+  inspected,
+  makeVehicle,
+  order,
+  seal,
+  write,
+} from "../setup/story.ts";
 
 const clock = newClock();
 const service = useService({ clock });
@@ -189,6 +198,22 @@ test("what is at rest comes in pages, each case once and the newest first; what 
   } while (after !== null);
   expect(seen).toEqual(ids.toReversed());
   expect(open).toEqual([1, 0, 0]);
+});
+
+test("a statement begun and not sealed is its dealer's to do and nobody else's; sealed, it is gone until it is opened again", async () => {
+  const { buyer, inspector, otherDealer, dealer } = world;
+  const vehicle = await makeVehicle(dealer);
+  const { id, revision } = await draftStatement(dealer, vehicle);
+  const drafts = async (who = dealer) =>
+    (await home(who)).drafts.map((draft) => [draft.id, draft.car.id, draft.version, draft.kind]);
+  expect(await drafts()).toEqual([[id, vehicle, null, "statement"]]);
+  expect((await home(dealer)).drafting).toBe(1);
+  for (const other of [buyer, inspector, otherDealer]) expect(await drafts(other)).toEqual([]);
+  expect((await home(dealer, { after: v7() })).drafts).toEqual([]);
+  await seal(dealer, id, revision);
+  expect(await drafts()).toEqual([]);
+  await dealer.does("reports.revise", { path: { id } });
+  expect(await drafts()).toEqual([[id, vehicle, 1, "statement"]]);
 });
 
 test("an operator has what waits and how many, and no contents", async () => {

@@ -7,6 +7,7 @@ import {
   request,
 } from "../../api/setup/booking-story.ts";
 import { caseOn } from "../../api/setup/homes.ts";
+import type { Person } from "../../api/setup/person.ts";
 import type { Service } from "../../api/setup/service.ts";
 import {
   acceptOrder,
@@ -34,8 +35,11 @@ const cars = {
   released: ["Pellham", "Gannet", 1955],
   approved: ["Pellham", "Osprey", 1963],
   answered: ["Brackwater", "Six", 1949],
+  drafted: ["Brackwater", "Nine", 1952],
 } as const;
 type Name = keyof typeof cars;
+/** What a buyer has begun something about. */
+type Begun = Exclude<Name, "drafted">;
 
 async function publishCar(world: BookingWorld, name: Name): Promise<BookingWorld> {
   const [make, model, modelYear] = cars[name];
@@ -44,6 +48,12 @@ async function publishCar(world: BookingWorld, name: Name): Promise<BookingWorld
   const { id, revision } = await draftStatement(world.dealer, vehicle);
   const sealed = await seal(world.dealer, id, revision);
   return { ...world, vehicle, statement: sealed.id, report: id };
+}
+
+/** A statement begun and not sealed. */
+async function begin(dealer: Person, [make, model, modelYear]: (typeof cars)[Name]): Promise<void> {
+  const identification = `BR${modelYear}214983`;
+  await draftStatement(dealer, await makeVehicle(dealer, { ...car, make, model, modelYear, identification }));
 }
 
 /** Inspected without an hour, and compared. */
@@ -101,7 +111,7 @@ async function fillDesk({ buyer, otherInspector }: BookingWorld): Promise<void> 
 }
 
 /** One buyer's cases with one dealer and one inspector, one for each way a case can stand, and something for the operator. */
-export async function casesScene(service: Service): Promise<BookingWorld & { cases: Record<Name, string> }> {
+export async function casesScene(service: Service): Promise<BookingWorld & { cases: Record<Begun, string> }> {
   const world = await makeBookingWorld(service);
   const on = (name: Name) => publishCar(world, name);
   const [held, asked, accepted, confirmed] = [
@@ -133,6 +143,8 @@ export async function casesScene(service: Service): Promise<BookingWorld & { cas
     body: { finding: { answer: { kind: "working", value: "yes" } }, seal: true },
   });
   await fillDesk(world);
+  await begin(world.dealer, cars.drafted);
+  await begin(world.otherDealer, cars.drafted);
   const worlds = { held, asked, accepted, confirmed, ordered, compared, released, approved, answered };
   const ids = await Promise.all(
     Object.entries(worlds).map(async ([name, { buyer, vehicle }]) => [

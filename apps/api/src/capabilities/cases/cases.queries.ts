@@ -69,6 +69,22 @@ const sources = (by: CaseParty) => `JOIN vehicle v ON v.id = c.vehicle_id ${fact
 /** Nobody looks as an organization that is not theirs. */
 const asOneOfOwn = "$2::uuid[] <@ $1::uuid[]";
 
+/** Reports begun and not sealed on the first page; of more those worked on last. */
+const MOST_DRAFTS = 50;
+
+/** A dealer's own, of no order. */
+const unsealed =
+  "FROM report r WHERE $5 AND r.drafting AND r.order_id IS NULL AND r.organization_id = ANY($2::uuid[])";
+const drafts = `coalesce((SELECT json_agg(json_build_object('id', r.id, 'kind', r.kind, 'car', ${caseCar},
+    'version', (SELECT max(rv.number) FROM report_version rv WHERE rv.report_id = r.id), 'changedAt', instant(r.updated_at))
+    ORDER BY r.updated_at DESC, r.id DESC)
+  FROM (SELECT r.* ${unsealed} ORDER BY r.updated_at DESC, r.id DESC LIMIT ${MOST_DRAFTS}) r
+  JOIN vehicle v ON v.id = r.vehicle_id), '[]')`;
+const draftsOf = (by: CaseParty): string =>
+  by === "dealer"
+    ? `'drafts', ${drafts}, 'drafting', (SELECT count(*) ${unsealed})`
+    : "'drafts', '[]'::json, 'drafting', 0";
+
 /** `$3` cursor, `$4` limit, `$5` is it the first page: then every open case too, and how many there are. */
 const homeOf = (by: CaseParty): string => `
   WITH open AS MATERIALIZED (SELECT DISTINCT one.vehicle_id, one.buyer_id FROM (${open[by]}) one),
@@ -78,7 +94,7 @@ const homeOf = (by: CaseParty): string => `
     UNION ALL
     (SELECT c.*, false FROM buyer_case c WHERE ${mine[by]} AND c.id < $3
       AND (c.vehicle_id, c.buyer_id) NOT IN (SELECT * FROM open) ORDER BY c.id DESC LIMIT $4 + 1))
-  SELECT json_build_object('open', (SELECT count(*) FROM open),
+  SELECT json_build_object('open', (SELECT count(*) FROM open), ${draftsOf(by)},
     'items', coalesce(json_agg(json_build_object('open', c.is_open, 'row', ${rowJson(by)}) ORDER BY c.id DESC), '[]')) AS body
   FROM c ${sources(by)}`;
 

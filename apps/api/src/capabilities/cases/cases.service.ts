@@ -88,8 +88,8 @@ export class CasesService {
       text: caseHomes[by],
       values: [all, actor.organizations(by), readCursor(query), query.limit, query.after === undefined],
     });
-    const { open = 0, items = [] } = found?.body ?? {};
-    return { open, items: items.map(({ row, ...item }) => ({ ...item, row: toRow(row) })) };
+    const { open = 0, drafts = [], drafting = 0, items = [] } = found?.body ?? {};
+    return { open, drafts, drafting, items: items.map(({ row, ...item }) => ({ ...item, row: toRow(row) })) };
   }
 
   private async desk(): Promise<OperatorDesk | null> {

@@ -7,6 +7,7 @@ import {
   CasesOfPart,
   CaseVisitState,
   OperatorDesk,
+  UnsealedDraft,
 } from "@evenhand/shared/http/cases";
 import { ReleasedMatter, ReleaseState } from "@evenhand/shared/http/releases";
 import { z } from "zod";
@@ -47,6 +48,8 @@ export type StoredRow = z.infer<typeof StoredRow>;
 export const HomeRow = z.object({
   body: z.object({
     open: z.number(),
+    drafts: z.array(UnsealedDraft),
+    drafting: z.number(),
     items: z.array(z.object({ open: z.boolean(), row: StoredRow })),
   }),
 });

@@ -6,6 +6,7 @@ import { useInfiniteQuery } from "@tanstack/react-query";
 import { isKind, useAccount } from "../../entities/account/queries";
 import { homeQuery } from "../../entities/case/queries";
 import styles from "../../features/cases/Cases.module.css";
+import { DraftLine } from "../../features/cases/DraftLine";
 import { CaseLines, HomePart } from "../../features/cases/HomePart";
 import { OperatorDesk } from "../../features/cases/OperatorDesk";
 import { useText } from "../../strings/text";
@@ -43,6 +44,23 @@ const More = ({ load, loading }: { readonly load: () => void; readonly loading: 
   );
 };
 
+/** Cases first, since others wait in them; then what is begun and not sealed. */
+const Yours = ({ first: { yours, drafts, drafting } }: { readonly first: CaseHome }) => {
+  const t = useText();
+  const left = drafting - drafts.length;
+  return (
+    <>
+      <HomePart title={t("cases.yours")} count={yours.length + drafting} none={t("cases.yours.none")}>
+        <CaseLines rows={yours} />
+        {drafts.map((draft) => (
+          <DraftLine key={draft.id} draft={draft} />
+        ))}
+      </HomePart>
+      {left > 0 && <p className={styles.none}>{t("case.drafts.more", { left })}</p>}
+    </>
+  );
+};
+
 interface PartsProps {
   readonly first: CaseHome;
   readonly rest: CaseHome["rest"];
@@ -55,9 +73,7 @@ const Parts = ({ first, rest, more, loading }: PartsProps) => {
   const shown = first.yours.length + first.others.length;
   return (
     <>
-      <HomePart title={t("cases.yours")} count={first.yours.length} none={t("cases.yours.none")}>
-        <CaseLines rows={first.yours} />
-      </HomePart>
+      <Yours first={first} />
       <HomePart title={t("cases.others")} count={first.others.length} none={t("cases.others.none")}>
         <CaseLines rows={first.others} />
       </HomePart>
@@ -84,7 +100,7 @@ const Cases = ({ account }: { readonly account: Account }) => {
   if (!query.data || first === undefined) return <Loading />;
   const rest = query.data.pages.flatMap((page) => page.rest);
   const party = (["buyer", "dealer", "inspector"] as const).some((kind) => isKind(account, kind));
-  const none = first.yours.length + first.others.length + rest.length === 0;
+  const none = first.yours.length + first.others.length + first.drafting + rest.length === 0;
   return (
     <div className={styles.sheet}>
       {first.desk && <OperatorDesk desk={first.desk} />}

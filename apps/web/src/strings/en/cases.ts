@@ -91,6 +91,13 @@ export const cases = {
   "case.step.decide-again.yours": "The dealer refused your counter-offer.",
   "case.step.decide-again.theirs": "The buyer considers the refusal.",
   "case.step.decide-again.do": "Read it and sum up again",
+  "case.draft.first":
+    "{kind, select, acquisition {Your acquisition report} delivery {Your delivery report} other {Your statement}} is begun and not sealed: nobody else reads it yet.",
+  "case.draft.again":
+    "Changes to {kind, select, acquisition {your acquisition report} delivery {your delivery report} other {your statement}} are not sealed: version {version} stands until they are.",
+  "case.draft.changed": "last worked on {date}",
+  "case.drafts.more":
+    "{left, plural, one {One more report} other {# more reports}} of yours {left, plural, one {is} other {are}} not sealed.",
   "case.stage.ask": "Ask",
   "case.stage.book": "Book",
   "case.stage.look": "Look",
