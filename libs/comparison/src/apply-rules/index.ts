@@ -10,13 +10,15 @@ const keyOf = (item: string, position: string): string => `${item} ${position}`;
 
 const LEAST: Severity = "small";
 
-/** Places of which both people read the same: what is written there is so, whatever else does not fit it. */
+/** Places of which both people read the same, use aside: what is written there is so, whatever else does not fit it. */
 const readAlike = (entries: readonly Entry[]): ReadonlySet<string> =>
   new Set(
     entries
       .filter(
-        ({ outcome, figures, finding }) =>
-          outcome === "agree" && finding.b !== null && (figures?.of === "code" || figures?.of === "reading"),
+        ({ outcome, reason, figures, finding }) =>
+          (outcome === "agree" || reason === "within-use") &&
+          finding.b !== null &&
+          (figures?.of === "code" || figures?.of === "reading"),
       )
       .map(({ item, position }) => keyOf(item, position)),
   );

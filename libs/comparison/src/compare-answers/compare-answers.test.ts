@@ -190,9 +190,9 @@ describe("readings", () => {
   it("are allowed use only where the item rises, the caller's before the sheet's", () => {
     const miles = (a: number, b: number, useAllowed?: Record<string, number>) =>
       compare("identity.odometer", read("mi", a), read("mi", b), { ...measured, useAllowed }).outcome;
-    expect(miles(1000, 1045)).toBe("agree");
+    expect(miles(1000, 1045)).toBe("consistent");
     expect(miles(1000, 1045, { "identity.odometer": 0 })).toBe("differ");
-    expect(miles(1000, 1200, { "identity.odometer": 200 })).toBe("agree");
+    expect(miles(1000, 1200, { "identity.odometer": 200 })).toBe("consistent");
     const steady = { ...measured, useAllowed: { "engine.compression": 60 } };
     expect(compare("engine.compression", psi(150), psi(90), steady).outcome).toBe("differ");
   });

@@ -166,10 +166,19 @@ describe("the use allowed between two visits", () => {
     expect(leftBetween([8, 8, 8], [11, 11, 11], wear)).toBe(-3);
   });
 
+  it("excuses a difference and confirms nothing: only what agrees as it was read agrees", () => {
+    const result = compare([8, 8, 8], [13, 13, 13], rise);
+    expect(result).toMatchObject({ outcome: "consistent", reason: "within-use" });
+    expect(compare([8, 8, 8], [8.2, 8.2, 8.2], rise)).toMatchObject({
+      outcome: "agree",
+      reason: "within-delta",
+    });
+  });
+
   it("leaves the difference as it was read, and decides by what is left", () => {
     const result = compare([8, 8, 8], [13, 13, 13], rise);
     expect(figures(result)).toMatchObject({ difference: -5, useAllowed: -4 });
-    expect(result.outcome).toBe("agree");
+    expect(result.outcome).toBe("consistent");
     expect(compare([8, 8, 8], [13, 13, 13], { spec: rise.spec }).outcome).toBe("differ");
     expect(figures(result).zetaScore).toBeCloseTo(
       figures(compare([8, 8, 8], [9, 9, 9], { spec: rise.spec })).zetaScore ?? Number.NaN,

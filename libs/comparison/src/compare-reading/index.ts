@@ -176,6 +176,11 @@ const bothFail = (limits: readonly LimitFigures[]): boolean =>
 const classify = (figures: ReadingFigures): IntervalOutcome =>
   classifyInterval(leftOf(figures), figures.expandedUncertainty, figures.delta);
 
+/** Use excuses a difference and never shows that there is none: what agrees only without what it took off is not contradicted. */
+const isExcusedByUse = (figures: ReadingFigures): boolean =>
+  figures.useAllowed !== undefined &&
+  classifyInterval(figures.difference, figures.expandedUncertainty, figures.delta) !== "agree";
+
 /** What the interval alone says. */
 const SETTLED: Readonly<Record<IntervalOutcome, Settled>> = {
   agree: { outcome: "agree", reason: REASONS.agree },
@@ -183,6 +188,8 @@ const SETTLED: Readonly<Record<IntervalOutcome, Settled>> = {
   doubtful: { outcome: "doubtful", reason: REASONS.doubtful },
   differ: { outcome: "differ", reason: REASONS.differ },
 };
+
+const WITHIN_USE: Settled = { outcome: "consistent", reason: "within-use" };
 
 const settle = (pair: ReadingPair, figures: ReadingFigures, limits: readonly LimitFigures[]): Settled => {
   const { expandedUncertainty } = figures;
@@ -201,7 +208,7 @@ const settle = (pair: ReadingPair, figures: ReadingFigures, limits: readonly Lim
       return { outcome: "consistent", reason: "changed-between-days" };
     }
   }
-  return SETTLED[outcome];
+  return outcome === "agree" && isExcusedByUse(figures) ? WITHIN_USE : SETTLED[outcome];
 };
 
 const marksOf = (

@@ -417,9 +417,12 @@ describe("answers of both sides", () => {
   });
 
   it("allows the sheet's own use between visits, or the caller's", () => {
-    expect(odometer(61204, 61250)).toMatchObject({ outcome: "agree" });
+    expect(odometer(61204, 61204)).toMatchObject({ outcome: "agree" });
+    expect(odometer(61204, 61250)).toMatchObject({ outcome: "consistent", reason: "within-use" });
     expect(odometer(61204, 61404)).toMatchObject({ outcome: "differ", direction: "stated-better" });
-    expect(odometer(61204, 61404, { "identity.odometer": 250 })).toMatchObject({ outcome: "agree" });
+    expect(odometer(61204, 61404, { "identity.odometer": 250 })).toMatchObject({
+      outcome: "consistent",
+    });
     expect(odometer(61204, 61100)).toMatchObject({ outcome: "differ", direction: "found-better" });
   });
 

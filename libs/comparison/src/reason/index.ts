@@ -10,6 +10,7 @@ export type Reason =
   | "opposite-calls"
   | "opposite-calls-unsure"
   | "both-past-limit"
+  | "within-use"
   | "perhaps-the-unit"
   | "worst-spot-beyond-chance"
   | "worst-spot-beyond-delta"

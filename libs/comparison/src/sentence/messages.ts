@@ -29,6 +29,7 @@ export const lineMessages = defineMessages("line", {
   "opposite-calls-unsure":
     "{A} {a}, {B} {b}: the one passes and the other may not; too close to be sure, so read it again",
   "both-past-limit": "{A} {a}, {B} {b}: both say it is past the limit",
+  "within-use": "{A} {a}, {B} {b}: use may explain the difference of {difference}",
   "perhaps-the-unit": "{A} {a}, {B} {b}: the figures fit in another unit, so perhaps only the unit is wrong",
   "worst-spot-beyond-chance":
     "taken at the worst spot, {A} {a}, {B} {b}: the difference of {difference} is more than chance explains, but perhaps less than the {delta} that matters",
