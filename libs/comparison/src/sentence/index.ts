@@ -9,7 +9,7 @@ import { convert, convertDifference, dimensionOf } from "@evenhand/measurement/u
 import { capital } from "@evenhand/message/first-letter";
 import { formatMessage } from "@evenhand/message/format-message";
 import { NOT_SEEN_REASONS } from "@evenhand/shared/terms";
-import { answerWords, denialWords, faultAt, faultWords } from "@evenhand/wording/answer-words";
+import { answerWords, denialWords, faultAt, faultWords, readingWords } from "@evenhand/wording/answer-words";
 import { formatExact, formatMeasured, formatUnit, formatValue } from "@evenhand/wording/format-figure";
 import { say } from "@evenhand/wording/say";
 import { sheetWords } from "@evenhand/wording/sheet-words";
@@ -55,13 +55,20 @@ const unitOf = (answer: SideAnswer | null, { unit }: ReadingFigures): Unit =>
     ? answer.answer.unit
     : unit;
 
+/** With what it was read, where that was no instrument with a name. */
+const readWith = ({ unnamed, byEye }: SideFigures, value: string): string => {
+  if (unnamed === true) return clauseMessages.say("unnamed", { value });
+  return byEye ? clauseMessages.say("by-eye", { value }) : value;
+};
+
 /** A mean as its reader wrote it, to the digits that its uncertainty warrants in that unit. */
 const meanWords = (side: SideFigures, from: Unit, unit: Unit): string => {
   const uncertainty = convertDifference(side.standardUncertainty, from, unit);
-  const value = formatValue(convert(side.mean, from, unit), uncertainty, unit);
-  if (side.unnamed === true) return clauseMessages.say("unnamed", { value });
-  return side.byEye ? clauseMessages.say("by-eye", { value }) : value;
+  return readWith(side, formatValue(convert(side.mean, from, unit), uncertainty, unit));
 };
+
+/** Where the worst reading decides, all of them are told: their mean may lie on the other side. */
+const BY_THE_WORST: readonly string[] = ["both-past-limit", "opposite-calls", "opposite-calls-unsure"];
 
 /** A figure that was not measured: exact in the unit it was given in, to three digits in another. */
 const sizeWords = (size: number, from: Unit, unit: Unit): string => {
@@ -80,12 +87,19 @@ const differenceWords = (figures: ReadingFigures, unit: Unit): string => {
 };
 
 /** Each side in the unit it was written in; the difference in that unit where both share it, else in the item's own. */
-const readingValues = (figures: ReadingFigures, { a, b }: SentenceContext): Values => {
+const readingValues = (figures: ReadingFigures, entry: Entry, context: SentenceContext): Values => {
+  const { a, b } = context;
   const [unitA, unitB] = [unitOf(a, figures), unitOf(b, figures)];
   const unit = unitA === unitB ? unitA : figures.unit;
+  const sideWords = (side: "a" | "b", own: Unit): string => {
+    const { answer } = context[side] ?? {};
+    return answer?.kind === "reading" && BY_THE_WORST.includes(entry.reason)
+      ? readWith(figures[side], readingWords(answer, "said"))
+      : meanWords(figures[side], figures.unit, own);
+  };
   return {
-    a: meanWords(figures.a, figures.unit, unitA),
-    b: meanWords(figures.b, figures.unit, unitB),
+    a: sideWords("a", unitA),
+    b: sideWords("b", unitB),
     difference: differenceWords(figures, unit),
     delta: sizeWords(figures.delta, figures.unit, unit),
   };
@@ -93,7 +107,7 @@ const readingValues = (figures: ReadingFigures, { a, b }: SentenceContext): Valu
 
 const figureValues = (entry: Entry, context: SentenceContext): Values => {
   const { figures } = entry;
-  if (figures?.of === "reading") return readingValues(figures, context);
+  if (figures?.of === "reading") return readingValues(figures, entry, context);
   if (figures?.of !== "color") return {};
   return {
     difference: formatMeasured(figures.deltaE, figures.expandedUncertainty, "dE"),
@@ -153,29 +167,51 @@ const passesClause = ({ figures }: Entry, reports: ReportValues): string =>
     ? ""
     : clauseMessages.say(`passes.${figures.passes}`, reports);
 
-const limitCalls = ({ a, b }: LimitFigures, reports: ReportValues): string => {
-  if (a !== null && b !== null) {
-    return clauseMessages.say("limit.both", {
-      ...reports,
-      callA: limitCall(a.call),
-      callB: limitCall(b.call),
-    });
-  }
-  if (a !== null) return clauseMessages.say("limit.one", { report: reports.theA, call: limitCall(a.call) });
-  return b === null ? "" : clauseMessages.say("limit.one", { report: reports.theB, call: limitCall(b.call) });
+/** The one reading of several that a limit is judged by; of one alone nothing more is to be said. */
+const worstWords = ({ side }: LimitFigures, answer: SideAnswer | null): string | undefined => {
+  if (answer?.answer.kind !== "reading") return undefined;
+  const values = answer.answer.values.map(({ value }) => value);
+  const [low, high] = [Math.min(...values), Math.max(...values)];
+  return low === high ? undefined : formatExact(side === "min" ? low : high) + formatUnit(answer.answer.unit);
+};
+
+const callOfSide = (limit: LimitFigures, side: "a" | "b", context: SentenceContext): string | undefined => {
+  const made = limit[side];
+  if (made === null) return undefined;
+  const call = limitCall(made);
+  const value = made.call === "meets" ? undefined : worstWords(limit, context[side]);
+  return value === undefined ? call : clauseMessages.say("at-worst", { call, value });
+};
+
+const limitCalls = (limit: LimitFigures, reports: ReportValues, context: SentenceContext): string => {
+  const callA = callOfSide(limit, "a", context);
+  const callB = callOfSide(limit, "b", context);
+  if (callA !== undefined && callB !== undefined)
+    return clauseMessages.say("limit.both", { ...reports, callA, callB });
+  if (callA !== undefined) return clauseMessages.say("limit.one", { report: reports.theA, call: callA });
+  return callB === undefined ? "" : clauseMessages.say("limit.one", { report: reports.theB, call: callB });
+};
+
+/** A limit in its own unit, and beside it in the one that both wrote, or who alone read. */
+const limitWords = ({ value, unit }: LimitFigures, { a, b }: SentenceContext): string => {
+  const limit = formatExact(value) + formatUnit(unit);
+  const units = new Set([a, b].flatMap((side) => (side?.answer.kind === "reading" ? side.answer.unit : [])));
+  const [theirs] = units;
+  if (theirs === undefined || units.size > 1 || theirs === unit) return limit;
+  return clauseMessages.say("in-their-unit", { limit, theirs: sizeWords(value, unit, theirs) });
 };
 
 /** Limits are spoken of where a side does not surely meet them. */
-const limitClauses = (limits: readonly LimitFigures[], reports: ReportValues): string =>
-  limits
+const limitClauses = (entry: Entry, reports: ReportValues, context: SentenceContext): string =>
+  (entry.limits ?? [])
     .filter(({ a, b }) =>
       [a, b].some((call) => call !== null && (call.call !== "meets" || call.plain === "fail")),
     )
     .map((limit) =>
       // Only a regulation's figure is required or allowed; practice looks for one.
       clauseMessages.say(`${limit.practice ? "practice" : "limit"}.${limit.side}`, {
-        limit: formatExact(limit.value) + formatUnit(limit.unit),
-        calls: limitCalls(limit, reports),
+        limit: limitWords(limit, context),
+        calls: limitCalls(limit, reports, context),
       }),
     )
     .join("");
@@ -207,7 +243,7 @@ export const sentence = (entry: Entry, context: SentenceContext): string => {
   const line = formatMessage<string>(lineMessages.templates[id], values);
   const passes = passesClause(entry, reports);
   return capital(
-    clauseMessages.say("whole", { line, passes, limits: limitClauses(entry.limits ?? [], reports) }),
+    clauseMessages.say("whole", { line, passes, limits: limitClauses(entry, reports, context) }),
   );
 };
 

@@ -152,6 +152,8 @@ export const clauseMessages = defineMessages("clause", {
   "practice.max": "; common practice looks for at most {limit}: {calls}",
   "limit.both": "{theA} {callA}, {theB} {callB}",
   "limit.one": "{report} {call}",
+  "at-worst": "{call} (at worst {value})",
+  "in-their-unit": "{limit} ({theirs})",
   "passes.a": "; only the number in {theA} passes its check digit",
   "passes.b": "; only the number in {theB} passes its check digit",
   "passes.both": "; both pass their check digits",
@@ -161,9 +163,13 @@ export const clauseMessages = defineMessages("clause", {
 
 const callMessages = defineMessages("call", {
   meets: "meets it",
-  marginal: "may or may not meet it",
+  "meets-closely": "meets it as read, too closely to be sure",
+  "fails-closely": "fails it as read, too closely to be sure",
   fails: "fails it",
 });
 
-/** Whether a limit is met: "may or may not meet it". */
-export const limitCall = (call: LimitCall["call"]): string => callMessages.say(call);
+/** Whether a limit is met: "fails it as read, too closely to be sure". */
+export const limitCall = ({ call, plain }: LimitCall): string => {
+  if (call !== "marginal") return callMessages.say(call);
+  return callMessages.say(plain === "pass" ? "meets-closely" : "fails-closely");
+};

@@ -85,7 +85,22 @@ describe("a sentence about readings", () => {
     expect(say(null, tread(1, 1, 1), gauged)[0]).toBe(
       "Found 1, 1 and 1⁄32 in; the statement says nothing of it; at least 2⁄32 in is required: the inspection fails it.",
     );
-    expect(say(tread(2, 2, 2), null, gauged)[0]).toMatch(/required: the statement may or may not meet it\.$/);
+    expect(say(tread(2, 2, 2), null, gauged)[0]).toMatch(
+      /required: the statement meets it as read, too closely to be sure\.$/,
+    );
+  });
+
+  it("tells every reading where the worst of them decides, and which that is, in the unit it was read in", () => {
+    const bearing = about("steering.wheel-bearing-play", "right-front");
+    const rocked = (one: number, other: number) =>
+      bearing({ kind: "reading", unit: "in", values: [{ value: one }, { value: other }] }, {});
+    // Their means lie under the figure, and would speak against the sentence they stand in.
+    expect(say(rocked(0.01, 0.002), rocked(0.003, 0.008), {})[0]).toBe(
+      "Stated 0.01 and 0.002 in (instrument not named), found 0.003 and 0.008 in (instrument not named): " +
+        "both say it is past the limit; common practice looks for at most 0.2 mm (0.00787 in): the statement " +
+        "fails it as read, too closely to be sure (at worst 0.01 in), the inspection fails it as read, too " +
+        "closely to be sure (at worst 0.008 in).",
+    );
   });
 
   it("speaks of common practice as of no requirement, either way", () => {

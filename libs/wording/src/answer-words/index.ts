@@ -26,7 +26,8 @@ const isTerm = (id: string): id is keyof typeof terms => Object.hasOwn(terms, id
 /** More readings than a row holds are told by their range. */
 const MOST_IN_A_ROW = 4;
 
-const readingWords = ({ unit, values }: AnswerOf<"reading">, form: AnswerForm): string => {
+/** Readings as they were written: "8 · 7", or in a sentence "8 and 7". */
+export const readingWords = ({ unit, values }: AnswerOf<"reading">, form: AnswerForm): string => {
   const numbers = values.map(({ value }) => value);
   const each = numbers.map(formatExact);
   if (form === "said") return listed(each, "and") + formatUnit(unit);
