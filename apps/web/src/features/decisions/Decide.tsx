@@ -116,7 +116,7 @@ const Send = ({ kind, ready, sending, open }: SendProps) => {
 const Kept = ({ draft }: { readonly draft: ReturnType<typeof useKeptDraft> }) => {
   const t = useText();
   if (draft.error !== null) return <ProblemNotice error={draft.error} />;
-  const visibility = draft.isKept && !draft.isKeeping ? "visible" : "hidden";
+  const visibility = draft.isKept ? "visible" : "hidden";
   return (
     <output className={styles.note} style={{ visibility }}>
       {t("decide.kept")}

@@ -1,7 +1,7 @@
 import type { KeptDraft } from "@evenhand/shared/http/summaries";
 import { useDebouncedCallback } from "@mantine/hooks";
 import { useMutation } from "@tanstack/react-query";
-import { useRef } from "react";
+import { useRef, useState } from "react";
 import { call } from "../../service/client";
 import { type DecideForm, draftOf } from "./decide-form";
 
@@ -10,6 +10,7 @@ const REST = 700;
 
 /** Keeps what is chosen and typed with the service, one after the other, the newest last. */
 export const useKeptDraft = (summary: string, kept: KeptDraft) => {
+  const [newest, setNewest] = useState<DecideForm>();
   const revision = useRef(kept.revision);
   const keep = useMutation({
     scope: { id: `decision-draft-${summary}` },
@@ -26,5 +27,13 @@ export const useKeptDraft = (summary: string, kept: KeptDraft) => {
     delay: REST,
     flushOnUnmount: true,
   });
-  return { keep: later, isKept: keep.isSuccess, isKeeping: keep.isPending, error: keep.error };
+  return {
+    keep: (form: DecideForm) => {
+      setNewest(form);
+      later(form);
+    },
+    // What was kept before says nothing of what was typed since and still rests.
+    isKept: keep.isSuccess && keep.variables === newest,
+    error: keep.error,
+  };
 };
