@@ -1,6 +1,8 @@
 import type { Comparison, Entry } from "@evenhand/shared/comparison";
 import type { Matter } from "@evenhand/shared/matter";
 import type { Reports } from "../src/headline/index.ts";
+import { inWords } from "../src/in-words/index.ts";
+import { matters } from "../src/matters/index.ts";
 import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 
@@ -53,6 +55,10 @@ export const comparisonOf = (
   crossChecks: Comparison["crossChecks"] = [],
 ): Pick<Comparison, "entries" | "crossChecks"> => ({ entries: [...entries], crossChecks });
 
+/** The matters of a comparison, each with its words. */
+export const worded = (comparison: ReturnType<typeof comparisonOf>, reports: Reports): Matter[] =>
+  matters(comparison, reports).map((matter) => inWords(matter, reports));
+
 /** Kind, and place where it has one, of each matter, in order. */
-export const namesOf = (found: readonly Matter[]): string[] =>
+export const namesOf = (found: readonly Pick<Matter, "kind" | "zone">[]): string[] =>
   found.map(({ kind, zone }) => (zone === null ? kind : `${kind}@${zone}`));

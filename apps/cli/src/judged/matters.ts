@@ -20,7 +20,7 @@ const TELEPHONED = 12;
 /** Whether a judge's matter stands among the first twelve. */
 export const isHit = ({ place }: MatterSought): boolean => place !== null && place < TELEPHONED;
 
-const placesOf = (matter: Matter, { entries }: Comparison): ReadonlySet<string> =>
+const placesOf = (matter: Pick<Matter, "lines">, { entries }: Comparison): ReadonlySet<string> =>
   new Set(
     matter.lines.flatMap((index) => entries[index] ?? []).map(({ item, position }) => `${item}@${position}`),
   );
@@ -32,7 +32,7 @@ const placesOf = (matter: Matter, { entries }: Comparison): ReadonlySet<string> 
 export const scoreMatters = (
   name: string,
   judgments: readonly (readonly JudgedMatter[])[],
-  found: readonly Matter[],
+  found: readonly Pick<Matter, "lines">[],
   comparison: Comparison,
 ): MattersScore => {
   const held = found.map((matter) => placesOf(matter, comparison));

@@ -1,13 +1,14 @@
 import type { Comparison } from "@evenhand/shared/comparison";
 import type { NotSeenReason } from "@evenhand/shared/answer";
-import type { Matter } from "@evenhand/shared/matter";
 import type { Answer, AnsweredMatter, MatterLine, Stop } from "@evenhand/shared/page-one";
 import type { Report } from "@evenhand/shared/report";
 import { isFoundBad } from "@evenhand/comparison/found-bad";
 import { cautionsOf } from "@evenhand/sheet/cautions-of";
 import { phraseOf, placeWords } from "../headline/index.ts";
 import type { Reports } from "../headline/index.ts";
+import { inWords } from "../in-words/index.ts";
 import { kindOf } from "../kinds/index.ts";
+import type { JoinedMatter } from "../matters/index.ts";
 import { isUnknown } from "../weight/index.ts";
 import { claimsOf } from "./claims.ts";
 
@@ -16,7 +17,7 @@ type Visited = Pick<Report, "findings" | "scales" | "visit" | "author">;
 
 export type AnswerInput = {
   readonly comparison: Comparison;
-  readonly matters: readonly Matter[];
+  readonly matters: readonly JoinedMatter[];
   readonly reports: Reports & { readonly a: Visited; readonly b: Visited };
 };
 
@@ -25,7 +26,7 @@ const MINUTE_MS = 60_000;
 /** More stand behind the answer, in the list of all lines. */
 const LINES = 24;
 
-const notesOf = ({ lines }: Matter, { comparison, reports }: AnswerInput): AnsweredMatter["notes"] =>
+const notesOf = ({ lines }: JoinedMatter, { comparison, reports }: AnswerInput): AnsweredMatter["notes"] =>
   lines.flatMap((index) => {
     const entry = comparison.entries[index];
     const words = entry === undefined ? undefined : reports.b.findings[entry.finding.b ?? -1]?.note;
@@ -65,7 +66,7 @@ const minutesOf = ({ visit }: Pick<Report, "visit">): number | null =>
     ? null
     : Math.round((Date.parse(visit.ended) - Date.parse(visit.started)) / MINUTE_MS);
 
-const linesOf = ({ lines }: Matter, { comparison, reports }: AnswerInput): MatterLine[] =>
+const linesOf = ({ lines }: JoinedMatter, { comparison, reports }: AnswerInput): MatterLine[] =>
   lines.slice(0, LINES).flatMap((index): MatterLine[] => {
     const entry = comparison.entries[index];
     if (entry === undefined) return [];
@@ -99,7 +100,7 @@ const lookedOf = (report: Visited): Answer["looked"] => ({
 });
 
 /** One question a matter, the gravest first; a heap of trifles is no question. */
-const questionsOf = (matters: readonly Matter[]): string[] => [
+const questionsOf = (matters: readonly JoinedMatter[]): string[] => [
   ...new Set(
     matters
       .filter(({ kind }) => kind !== "small-things" && kind !== "repairs")
@@ -119,7 +120,7 @@ const isOfUnknown = ({ matter }: AnsweredMatter): boolean => kindOf(matter.kind)
 export const answer = (input: AnswerInput): Answer => {
   const { comparison, matters, reports } = input;
   const answered = matters.map((matter): AnsweredMatter => ({
-    matter,
+    matter: inWords(matter, reports),
     notes: withoutRepeats(notesOf(matter, input)),
     lines: linesOf(matter, input),
   }));

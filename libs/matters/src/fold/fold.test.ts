@@ -1,9 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { comparisonOf, line, namesOf, silent, unasked, unseen } from "../../testing/lines.ts";
-import { matters } from "../matters/index.ts";
+import { comparisonOf, line, namesOf, silent, unasked, unseen, worded } from "../../testing/lines.ts";
 
 type Entries = Parameters<typeof comparisonOf>[0];
-const of = (entries: Entries) => matters(comparisonOf(entries), silent);
+const of = (entries: Entries) => worded(comparisonOf(entries), silent);
 const names = (entries: Entries) => namesOf(of(entries));
 
 /** One place each of as many kinds of matter, gravest first where all are as grave. */

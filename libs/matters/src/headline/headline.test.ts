@@ -1,8 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Answer } from "@evenhand/shared/answer";
 import type { Finding } from "@evenhand/shared/finding";
-import { admitted, comparisonOf, line, sheet, unasked, unseen } from "../../testing/lines.ts";
-import { matters } from "../matters/index.ts";
+import { admitted, comparisonOf, line, sheet, unasked, unseen, worded } from "../../testing/lines.ts";
 
 const finding = (answer: Answer): Finding => ({
   item: "x.y",
@@ -25,7 +24,7 @@ const saying = (answer: Answer | null) => ({
 });
 
 const headlineOf = (entry: ReturnType<typeof line>, a: Answer | null, b: Answer | null): string => {
-  const [matter] = matters(comparisonOf([entry]), { a: saying(a), b: saying(b), sheet });
+  const [matter] = worded(comparisonOf([entry]), { a: saying(a), b: saying(b), sheet });
   return `${matter?.headline}: ${matter?.found}`;
 };
 
@@ -98,7 +97,7 @@ describe("headline", () => {
       unseen("underbody.battery-tray"),
     ];
     const reports = { findings: [finding(choice("sound"))], scales: [] };
-    const [underside] = matters(comparisonOf(entries), {
+    const [underside] = worded(comparisonOf(entries), {
       a: reports,
       b: { findings: [], scales: [] },
       sheet,
@@ -112,7 +111,7 @@ describe("headline", () => {
     const places = ["underbody.towers@left-front", "underbody.rails@left-front", "underbody.firewall"];
     const others = ["driveline.exhaust", "driveline.pinion-seal", "underbody.battery-tray"];
     const entries = [...places, ...others].map((place) => unseen(place, { severity: "halt" }));
-    const [underside] = matters(comparisonOf(entries), { a: saying(null), b: saying(null), sheet });
+    const [underside] = worded(comparisonOf(entries), { a: saying(null), b: saying(null), sheet });
     expect(underside?.found).toMatch(/; and 3 more: \D+ \d, \D+ \d$/);
   });
 });

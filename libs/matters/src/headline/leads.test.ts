@@ -1,9 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Entry } from "@evenhand/shared/comparison";
-import { comparisonOf, line, silent, unasked, unseen } from "../../testing/lines.ts";
-import { matters } from "../matters/index.ts";
+import { comparisonOf, line, silent, unasked, unseen, worded } from "../../testing/lines.ts";
 
-const of = (...entries: Entry[]) => matters(comparisonOf(entries), silent);
+const of = (...entries: Entry[]) => worded(comparisonOf(entries), silent);
 const headlineOf = (...entries: Entry[]): string => of(...entries)[0]?.headline ?? "";
 const foundIn = (...entries: Entry[]): string => of(...entries)[0]?.found ?? "";
 const fault = (place: string, kind: string, more: Partial<Entry> = {}): Entry =>

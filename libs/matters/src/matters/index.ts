@@ -3,7 +3,6 @@ import type { Matter } from "@evenhand/shared/matter";
 import { worseSeverity } from "@evenhand/shared/severity";
 import type { Severity } from "@evenhand/shared/severity";
 import { foldGroups } from "../fold/index.ts";
-import { headline } from "../headline/index.ts";
 import type { Reports } from "../headline/index.ts";
 import { joinLines } from "../join/index.ts";
 import { worstFirst } from "../join/line.ts";
@@ -14,6 +13,12 @@ import type { LikelyCost } from "../order/index.ts";
 import { isOpenCheck } from "../weight/index.ts";
 
 export type { LikelyCost } from "../order/index.ts";
+
+/** A matter by codes and figures. Its words are made by `inWords` where somebody reads them. */
+export type JoinedMatter = Omit<Matter, "headline" | "found"> & {
+  /** The lines it was joined from, gravest first: what its words are made from. */
+  readonly group: Group;
+};
 
 const severityOf = (lines: readonly Line[]): Severity =>
   lines.reduce<Severity | null>((worst, { entry }) => worseSeverity(worst, entry.severity), null) ?? "small";
@@ -63,7 +68,7 @@ const checksByGroup = (
 /**
  * What is wrong, in doubt or unknown with a car: about a dozen matters, worst first, each line of halt, danger or worth that is bad,
  * differs, is in doubt, was not mentioned or was not seen in exactly one of them. A pure function: the same comparison gives the same
- * matters in the same order.
+ * matters in the same order. Codes and figures only: words are `inWords`'.
  *
  * @param comparison of these two reports
  * @param reports both reports and the sheet they were made on
@@ -74,18 +79,17 @@ export const matters = (
   comparison: Pick<Comparison, "entries" | "crossChecks">,
   reports: Reports,
   likely: LikelyCost = unpriced,
-): Matter[] => {
+): JoinedMatter[] => {
   const rank = rankingOf(reports.b, likely);
   const groups = rank(foldGroups(joinLines(comparison, reports.sheet), rank));
   const checks = checksByGroup(groups, comparison);
-  return groups.map((group, place): Matter => {
+  return groups.map((group, place): JoinedMatter => {
     const lines = worstFirst(group.lines);
     return {
       kind: group.kind.id,
       zone: group.zone,
       severity: severityOf(lines),
       certainty: certaintyOfGroup(group, reports.b),
-      ...headline({ ...group, lines }, reports),
       decides: group.kind.decides,
       next: nextStep(group, reports.sheet),
       question: group.kind.ask,
@@ -93,6 +97,7 @@ export const matters = (
       lines: lines.map(({ index }) => index),
       checks: checks.get(place) ?? [],
       costRows: costRowsOf(lines, reports.sheet),
+      group: { ...group, lines },
     };
   });
 };

@@ -4,6 +4,7 @@ import type { Entry } from "@evenhand/shared/comparison";
 import { Matter } from "@evenhand/shared/matter";
 import { SEVERITIES, isBadCall, isDecisive } from "@evenhand/shared/severity";
 import { comparisonOf, line, sheet, silent } from "../../testing/lines.ts";
+import { inWords } from "../in-words/index.ts";
 import { matters } from "./index.ts";
 
 const places = [...sheet.items.values()].flatMap(({ item, positionSet }) =>
@@ -93,7 +94,7 @@ describe("matters of any comparison", () => {
         const found = matters(comparisonOf(entries), silent);
         expect(matters(comparisonOf(entries), silent)).toEqual(found);
         for (const matter of found) {
-          Matter.parse(matter);
+          Matter.parse(inWords(matter, silent));
           const ranks = matter.lines.map((index) => SEVERITIES.indexOf(entries[index]?.severity ?? "small"));
           expect(SEVERITIES.indexOf(matter.severity)).toBe(Math.min(...ranks));
         }

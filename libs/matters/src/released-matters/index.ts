@@ -4,6 +4,7 @@ import type { Finding } from "@evenhand/shared/finding";
 import type { ReleasedFinding, ReleasedMatter } from "@evenhand/shared/http/releases";
 import { matterId } from "@evenhand/shared/matter-id";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import { inWords } from "../in-words/index.ts";
 import { matters } from "../matters/index.ts";
 
 /** A line laid before the dealer: the two answers, and what came of setting them against each other. */
@@ -43,8 +44,9 @@ export const releasedMatters = (
     finding: { a: a.at[index] ?? null, b: b.at[index] ?? null },
   }));
   const of = new Map<number, ReleasedMatter>();
-  for (const matter of matters({ entries, crossChecks: [] }, { a: a.report, b: b.report, sheet })) {
-    const { severity, headline } = matter;
+  const reports = { a: a.report, b: b.report, sheet };
+  for (const matter of matters({ entries, crossChecks: [] }, reports)) {
+    const { severity, headline } = inWords(matter, reports);
     const found = matter.lines.some((line) => lines[line] !== undefined && isFoundBad(lines[line].entry));
     for (const line of matter.lines) of.set(line, { id: matterId(matter), severity, headline, found });
   }
