@@ -29,7 +29,7 @@ export const SideFigures = z.strictObject({
   count: z.int(),
   standardUncertainty: z.number(),
   degreesOfFreedom: z.number().nullable(),
-  /** The scatter seen was larger than the sheet's own (F-test at 1 %) and was used instead. */
+  /** The readings scattered more than the sheet's s₀, and drew it up (moderated variance). Before 1.0.4 of the engine only where an F-test at 1 % said so. */
   scatterReplaced: z.boolean(),
   byEye: z.boolean(),
   /** Read with no instrument named: the ordinary one at twice its accuracy was taken. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { AnswerOf } from "@evenhand/shared/answer";
 import { colorDifference } from "@evenhand/handbook/color-difference";
+import { coverageFactor } from "@evenhand/measurement/student-factor";
 import { compareColor } from "./index.ts";
 
 const spec = { delta: 2, repeatability: 0.3, source: { kind: "common-practice", text: "none" } } as const;
@@ -11,6 +12,11 @@ const color = (lightness: number[], more: Partial<AnswerOf<"color">> = {}): Answ
   values: lightness.map((L) => ({ L, a: 10, b: -20 })),
   ...more,
 });
+
+const U = (apart: number): number => {
+  const { figures } = compareColor(color([40 - apart, 40 + apart]), color([40, 40]), spec);
+  return figures?.of === "color" ? figures.expandedUncertainty : Number.NaN;
+};
 
 const shifted = (more: object) => color([], { values: [{ L: 40, a: 10, b: -20, ...more }] });
 
@@ -47,29 +53,34 @@ describe("compareColor", () => {
     });
   });
 
-  it("takes the scatter seen where it is larger than chance allows", () => {
-    const result = compareColor(color([40, 60]), color([50, 50]), spec);
-    expect(result).toMatchObject({
+  it("takes the sheet's scatter moderated by the one seen, with n − 1, where that is larger", () => {
+    const center = { L: 50, a: 10, b: -20 };
+    const apart = [40, 50, 60].map((L) => colorDifference({ ...center, L }, center) ** 2);
+    const seen = apart.reduce((sum, square) => sum + square, 0) / 2;
+    const moderated = (6 * 0.09 + 2 * seen) / 8;
+    const shares = [moderated / 3, 0.09].map((variance) => variance / (moderated / 3 + 0.09));
+    const degrees = 8 / (1 - 0.09 / moderated) / (shares[0] ?? 0) ** 2;
+    expect(compareColor(color([40, 50, 60]), color([50]), spec).figures).toMatchObject({
+      expandedUncertainty: expect.closeTo(coverageFactor(degrees) * Math.sqrt(moderated / 3 + 0.09), 6),
+    });
+    expect(compareColor(color([40, 60]), color([50, 50]), spec)).toMatchObject({
       outcome: "consistent",
       reason: "color-not-settled",
       standing: "too-coarse",
     });
   });
 
-  it("takes the scatter seen with n − 1", () => {
-    const center = { L: 50, a: 10, b: -20 };
-    const apart = [40, 50, 60].map((L) => colorDifference({ ...center, L }, center) ** 2);
-    const seen = Math.sqrt(apart.reduce((sum, square) => sum + square, 0) / 2);
-    const expected = 1.959964 * Math.hypot(seen / Math.sqrt(3), 0.3);
-    expect(compareColor(color([40, 50, 60]), color([50]), spec).figures).toMatchObject({
-      expandedUncertainty: expect.closeTo(expected, 4),
-    });
-  });
-
-  it("keeps the sheet's scatter where the readings happen to be closer or hardly farther apart", () => {
+  it("keeps the sheet's scatter where the readings lie no farther apart", () => {
     const expected = { expandedUncertainty: expect.closeTo(1.959964 * Math.hypot(0.3 / Math.SQRT2, 0.3), 5) };
     expect(compareColor(color([40, 40]), color([40]), spec).figures).toMatchObject(expected);
-    expect(compareColor(color([40, 40.6]), color([40]), spec).figures).toMatchObject(expected);
+    expect(compareColor(color([40, 40.4]), color([40]), spec).figures).toMatchObject(expected);
+  });
+
+  it("has no edge: more scatter is more uncertainty, and never by a step", () => {
+    const all = Array.from({ length: 1000 }, (_, hundredths) => U(0.005 + hundredths / 200));
+    const steps = all.slice(1).map((one, index) => one - (all[index] ?? 0));
+    expect(Math.min(...steps)).toBeGreaterThan(-1e-9);
+    expect(Math.max(...steps)).toBeLessThan(0.05);
   });
 
   it("cannot set a metallic from one angle against anything", () => {

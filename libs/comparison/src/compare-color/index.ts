@@ -3,9 +3,12 @@ import type { Item } from "@evenhand/shared/sheet";
 import { colorDifference } from "@evenhand/handbook/color-difference";
 import type { Lab } from "@evenhand/handbook/color-difference";
 import { classifyInterval } from "@evenhand/measurement/equivalence";
-import { fTest } from "@evenhand/measurement/f-test";
+import { combineUncertainty } from "@evenhand/measurement/combine-uncertainty";
+import type { Component } from "@evenhand/measurement/combine-uncertainty";
+import { moderatedVariance } from "@evenhand/measurement/moderated-variance";
 import { coverageFactor } from "@evenhand/measurement/student-factor";
 import { mean } from "@evenhand/measurement/type-a";
+import { welchSatterthwaite } from "@evenhand/measurement/welch-satterthwaite";
 import type { Judgment } from "../judgment/index.ts";
 import type { Reason } from "../reason/index.ts";
 import { standingOf } from "../standing/index.ts";
@@ -19,17 +22,16 @@ const meanColor = ({ values }: Color): Lab => ({
   b: mean(values.map((value) => value.b)),
 });
 
-/** Standard uncertainty of a mean color: the sheet's scatter, or the scatter seen where chance does not explain it. */
-const uncertaintyOfMean = (answer: Color, center: Lab, spec: ColorSpec): number => {
+/** Uncertainty of a mean color: the sheet's scatter, drawn up by the scatter seen where that is larger. */
+const uncertaintyOfMean = (answer: Color, center: Lab, { repeatability }: ColorSpec): Component => {
   const count = answer.values.length;
-  if (count < 2) return spec.repeatability;
   const squares = answer.values.map((value) => colorDifference(value, center) ** 2);
-  const seen = Math.sqrt(squares.reduce((sum, square) => sum + square, 0) / (count - 1));
-  const { larger } = fTest(
+  const seen = count < 2 ? 0 : Math.sqrt(squares.reduce((sum, square) => sum + square, 0) / (count - 1));
+  const { standardDeviation, degreesOfFreedom } = moderatedVariance(
     { standardDeviation: seen, degreesOfFreedom: count - 1 },
-    { standardDeviation: spec.repeatability, degreesOfFreedom: Number.POSITIVE_INFINITY },
+    { standardDeviation: repeatability, degreesOfFreedom: Number.POSITIVE_INFINITY },
   );
-  return (larger ? seen : spec.repeatability) / Math.sqrt(count);
+  return { standardUncertainty: standardDeviation / Math.sqrt(count), degreesOfFreedom };
 };
 
 const incomparable = (reason: Reason): Judgment => ({
@@ -64,7 +66,8 @@ const REASONS = {
 } as const;
 
 /**
- * Compares two colors by ΔE₀₀ of their means against δ, with the scatter of color readings; equal answers agree. A metallic measured
+ * Compares two colors by ΔE₀₀ of their means against δ, with the scatter of color readings (the sheet's, moderated by
+ * the one seen); equal answers agree. A metallic measured
  * from one angle, or by different geometries, cannot be set against the other.
  *
  * @example compareColor(red, red, { delta: 2, repeatability: 0.3, source }).outcome // "agree"
@@ -77,8 +80,8 @@ export const compareColor = (a: Color, b: Color, spec: ColorSpec): Judgment => {
   const centerA = meanColor(a);
   const centerB = meanColor(b);
   const deltaE = colorDifference(centerA, centerB);
-  const uncertainty = Math.hypot(uncertaintyOfMean(a, centerA, spec), uncertaintyOfMean(b, centerB, spec));
-  const expandedUncertainty = coverageFactor(Number.POSITIVE_INFINITY) * uncertainty;
+  const parts = [uncertaintyOfMean(a, centerA, spec), uncertaintyOfMean(b, centerB, spec)];
+  const expandedUncertainty = coverageFactor(welchSatterthwaite(parts)) * combineUncertainty(parts);
   const outcome = classifyInterval(deltaE, expandedUncertainty, spec.delta);
   return {
     outcome,

@@ -5,6 +5,7 @@ import type { UnitSymbol } from "@evenhand/shared/unit";
 import type { Component } from "@evenhand/measurement/combine-uncertainty";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { fTest } from "@evenhand/measurement/f-test";
+import { moderatedVariance } from "@evenhand/measurement/moderated-variance";
 import { mean, sampleStandardDeviation } from "@evenhand/measurement/type-a";
 import { rectangular, resolution } from "@evenhand/measurement/type-b";
 import { convert, convertDifference, dimensionOf } from "@evenhand/measurement/unit";
@@ -18,9 +19,10 @@ export type ReadingSide = {
   readonly count: number;
   readonly lowest: number;
   readonly highest: number;
-  /** s: the item's repeatability s₀, or the scatter seen where that is larger than chance allows. */
+  /** s̃: the item's repeatability s₀, drawn up by the scatter seen where that is larger; never under s₀. */
   readonly scatter: number;
   readonly scatterDegreesOfFreedom: number;
+  /** The readings scattered more than s₀ (and placement, over several spots) accounts for. */
   readonly scatterReplaced: boolean;
   /** How many independent samples `scatter` is divided over: readings, or spots where s₀ is the spread over spots. */
   readonly samples: number;
@@ -133,21 +135,34 @@ const expectedScatter = ({ repeatability }: ReadingSpec, size: number): number =
     ? repeatability.value
     : Math.hypot(repeatability.value, repeatability.share * size);
 
-/** Whether a scatter seen is larger than s₀ (and placement, over several spots) explains at 1 %. */
-const isBeyondChance = (
+/** Whether named spots lie farther apart than s₀ and placement explain at 1 %: wear, which is no scatter. */
+const isPatterned = (
   seen: number,
   samples: number,
   scatter: number,
   placement: number,
   degreesOfFreedom: number,
 ): boolean => {
-  if (seen <= scatter) return false;
   const expected = placement === 0 ? scatter : Math.hypot(scatter, placement);
   if (seen <= expected) return false;
   return fTest(
     { standardDeviation: seen, degreesOfFreedom: samples - 1 },
     { standardDeviation: expected, degreesOfFreedom },
   ).larger;
+};
+
+/** s̃ of readings that scatter by so much more than placement explains, in place of s₀, which the side has. */
+const moderate = (side: MovingSide, seen: number, placement: number): void => {
+  const { standardDeviation, degreesOfFreedom } = moderatedVariance(
+    {
+      standardDeviation: placement === 0 ? seen : Math.sqrt(Math.max(0, seen ** 2 - placement ** 2)),
+      degreesOfFreedom: side.samples - 1,
+    },
+    { standardDeviation: side.scatter, degreesOfFreedom: side.scatterDegreesOfFreedom },
+  );
+  side.scatterReplaced = standardDeviation > side.scatter;
+  side.scatter = standardDeviation;
+  side.scatterDegreesOfFreedom = degreesOfFreedom;
 };
 
 /** Where a side is read into, over and over: what is made for every reading is what a comparison costs. */
@@ -194,12 +209,12 @@ export const readSideInto = (
   side.spots = named === 0 ? Math.min(count, spec.ask.spots) : named;
   side.placement = spec.repeatability.over === "spots" ? 0 : spec.placement;
   const placement = side.spots > 1 ? side.placement : 0;
-  const isBeyond = isBeyondChance(seen, side.samples, expected, placement, degreesOfFreedom);
+  side.scatter = expected;
+  side.scatterDegreesOfFreedom = degreesOfFreedom;
+  side.scatterReplaced = false;
   // Values at named spots of one place may rightly differ: wear is not scatter.
-  side.patterned = named > 1 && isBeyond;
-  side.scatterReplaced = isBeyond && !side.patterned;
-  side.scatter = side.scatterReplaced ? seen : expected;
-  side.scatterDegreesOfFreedom = side.scatterReplaced ? side.samples - 1 : degreesOfFreedom;
+  side.patterned = named > 1 && isPatterned(seen, side.samples, expected, placement, degreesOfFreedom);
+  if (named <= 1 && seen > expected) moderate(side, seen, placement);
   side.byEye = instrument === undefined && spec.eyesRead === true;
   side.unnamed = instrument === undefined && !side.byEye;
   side.resolution = resolutionOf(spec, instrument, side.byEye);
@@ -208,8 +223,8 @@ export const readSideInto = (
 };
 
 /**
- * Reads one side of a reading item: u² = s₀²/n + r²/12 + a²/3 + p²/m (JCGM 100:2008, 4.2, 4.3 and F.2.2.1), in
- * parts. Without a named instrument the ordinary one at twice its stated accuracy, or the eye where eyes read, takes the place of r and a. Readings whose spots
+ * Reads one side of a reading item: u² = s̃²/n + r²/12 + a²/3 + p²/m (JCGM 100:2008, 4.2, 4.3 and F.2.2.1), in
+ * parts; s̃ is s₀ moderated by the scatter seen (`moderatedVariance`). Without a named instrument the ordinary one at twice its stated accuracy, or the eye where eyes read, takes the place of r and a. Readings whose spots
  * are not named are taken to be at as many spots as the sheet asks for, and never at more than there are readings.
  *
  * @param instrument what the finding was read with; `undefined` where none is named

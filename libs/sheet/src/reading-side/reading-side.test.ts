@@ -1,6 +1,7 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { combineUncertainty } from "@evenhand/measurement/combine-uncertainty";
+import { coverageFactor } from "@evenhand/measurement/student-factor";
 import { welchSatterthwaite } from "@evenhand/measurement/welch-satterthwaite";
 import type { AnswerOf } from "@evenhand/shared/answer";
 import type { ReadingSpec } from "@evenhand/shared/sheet";
@@ -36,6 +37,12 @@ const reading = (unit: AnswerOf<"reading">["unit"], ...values: number[]): Answer
   kind: "reading",
   unit,
   values: values.map((value) => ({ value })),
+});
+
+const across = (...values: number[]): AnswerOf<"reading"> => ({
+  kind: "reading",
+  unit: "1/32in",
+  values: values.map((value, index) => ({ value, spot: `s${index}` })),
 });
 
 const spec = treadSpec();
@@ -138,38 +145,60 @@ describe("readSide", () => {
 });
 
 describe("the scatter used", () => {
-  it("is s₀ although two or three readings scatter more or less", () => {
-    expect(readSide(reading("1/32in", 8, 8.5), spec, gauge)).toMatchObject({
-      scatter: 0.3,
-      scatterDegreesOfFreedom: 30,
-      scatterReplaced: false,
-    });
+  it("is s₀ where two or three readings scatter no more, and where there is one", () => {
+    for (const answer of [reading("1/32in", 8, 8.4), reading("1/32in", 8, 8), reading("1/32in", 8)]) {
+      expect(readSide(answer, spec, gauge)).toMatchObject({
+        scatter: 0.3,
+        scatterDegreesOfFreedom: 30,
+        scatterReplaced: false,
+      });
+    }
   });
 
-  it("is the one seen where an F-test at 1 % says it is larger", () => {
-    expect(readSide(reading("1/32in", 8, 10), spec, gauge)).toMatchObject({
-      scatter: Math.SQRT2,
-      scatterDegreesOfFreedom: 1,
-      scatterReplaced: true,
-    });
+  it("is s₀ moderated by what was seen where that is more: (6·0.3² + ν·s²)/(6 + ν)", () => {
+    const two = readSide(reading("1/32in", 8, 10), spec, gauge);
+    expect(two).toMatchObject({ patterned: false, scatterReplaced: true });
+    expect(two.scatter ** 2).toBeCloseTo((6 * 0.09 + 1 * 2) / 7, 12);
+    expect(two.scatterDegreesOfFreedom).toBeGreaterThan(7);
+    expect(two.scatterDegreesOfFreedom).toBeLessThan(30);
+    const three = readSide(reading("1/32in", 8, 10, 12), spec, gauge);
+    expect(three.scatter ** 2).toBeCloseTo((6 * 0.09 + 2 * 4) / 8, 12);
   });
 
-  it("is not replaced at the edge of the F-test", () => {
+  it.each([
+    ["over spots", spec],
+    ["of repeats", { ...repeats, ask: { readings: 3, spots: 1 } }],
+    ["of repeats over several spots", repeats],
+  ])("has no edge: with more of it %s U grows, and never by a step", (_name, of) => {
+    const U = (apart: number): number => {
+      const side = readSide(reading("1/32in", 10 - apart, 10, 10 + apart), of, gauge);
+      const { standardUncertainty, degreesOfFreedom } = sideEstimate(side, true);
+      return coverageFactor(degreesOfFreedom) * standardUncertainty;
+    };
+    const all = Array.from({ length: 3000 }, (_, thousandths) => U(thousandths / 1000));
+    const steps = all.slice(1).map((one, index) => one - (all[index] ?? 0));
+    expect(Math.min(...steps)).toBeGreaterThan(-1e-12);
+    expect(Math.max(...steps)).toBeLessThan(0.002);
+  });
+
+  it("takes placement off what was seen over several spots that are not named", () => {
+    const wide = { ...repeats, placement: 0.8 };
+    const within = readSide(reading("1/32in", 8, 9.2, 8.2), wide, gauge);
+    expect(within).toMatchObject({ scatter: 0.3, scatterReplaced: false });
+    const beyond = readSide(reading("1/32in", 8, 10.4, 8.2), wide, gauge);
+    const seen = (0.8667 ** 2 + 1.5333 ** 2 + 0.6667 ** 2) / 2;
+    expect(beyond.scatter ** 2).toBeCloseTo((6 * 0.09 + 2 * (seen - 0.64)) / 8, 3);
+    const one = readSide(reading("1/32in", 8, 9.2, 8.2), { ...wide, ask: { readings: 3, spots: 1 } }, gauge);
+    expect(one.scatterReplaced).toBe(true);
+  });
+
+  it("is s₀ at named spots however far apart they lie, and at 1 % they are a pattern", () => {
     const most = 0.3 * Math.sqrt(7.5624) * Math.SQRT2;
-    expect(readSide(reading("1/32in", 8, 8 + most * 0.999), spec, gauge).scatterReplaced).toBe(false);
-    expect(readSide(reading("1/32in", 8, 8 + most * 1.001), spec, gauge).scatterReplaced).toBe(true);
-  });
-
-  it("expects placement to scatter readings over several spots", () => {
-    const answer = reading("1/32in", 8, 9.2, 8.2);
-    expect(readSide(answer, { ...repeats, placement: 0.8 }, gauge).scatterReplaced).toBe(false);
-    expect(readSide(answer, { ...repeats, placement: 0 }, gauge).scatterReplaced).toBe(false);
-    expect(readSide(reading("1/32in", 8, 10, 8.2), { ...repeats, placement: 0 }, gauge).scatterReplaced).toBe(
-      true,
-    );
-    expect(
-      readSide(reading("1/32in", 8, 10, 8.2), { ...repeats, placement: 0.8 }, gauge).scatterReplaced,
-    ).toBe(false);
+    const s0 = { scatter: 0.3, scatterDegreesOfFreedom: 30, scatterReplaced: false };
+    expect(readSide(across(8, 8 + most * 0.999), spec, gauge)).toMatchObject({ ...s0, patterned: false });
+    expect(readSide(across(8, 8 + most * 1.001), spec, gauge)).toMatchObject({ ...s0, patterned: true });
+    const wide = { ...repeats, placement: 0.8 };
+    expect(readSide(across(8, 8 + most * 1.001), wide, gauge)).toMatchObject({ ...s0, patterned: false });
   });
 
   it("grows with the reading by its share, in quadrature", () => {

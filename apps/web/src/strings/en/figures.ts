@@ -17,7 +17,7 @@ export const figures = {
   "figures.en": "Eₙ number",
   "figures.k": "Coverage factor, 95 %",
   "figures.scatter-replaced":
-    "One side’s own readings scatter more than the sheet expects; their scatter was used instead of the sheet’s.",
+    "One side’s own readings scatter more than the sheet expects; the uncertainty was widened by it.",
   "figures.color": "Color difference ΔE₀₀ {deltaE} ± {u}; it matters from {delta}.",
   "grade.picture": "Both grades on the house scale of wear, from spent to as new.",
   "code.passes.a": "Only the stated reading passes its check digit.",
