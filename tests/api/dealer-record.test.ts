@@ -1,6 +1,6 @@
 import { randomUUID } from "node:crypto";
-import { type HeldUp, heldUp } from "@evenhand/comparison/held-up";
-import type { DealerRecord, SectionRecord } from "@evenhand/shared/http/records";
+import { type DealerFigures, dealerFigures } from "@evenhand/record/dealer-figures";
+import type { DealerRecord, RecordFigures } from "@evenhand/shared/http/records";
 import { beforeEach, describe, expect, test } from "vitest";
 import { query } from "./setup/database.ts";
 import {
@@ -10,10 +10,23 @@ import {
   fell,
   insertInspected,
   notContradicted,
+  open,
 } from "./setup/inspected-cars.ts";
 import type { Person } from "./setup/person.ts";
 import { useService } from "./setup/service.ts";
-import { acceptOrder, header, inspect, inspected, order, reseal, horn, seal, write } from "./setup/story.ts";
+import {
+  acceptOrder,
+  entryAt,
+  header,
+  inspect,
+  inspected,
+  order,
+  readComparison,
+  reseal,
+  horn,
+  seal,
+  write,
+} from "./setup/story.ts";
 import { makePerson, makeWorld, type World } from "./setup/world.ts";
 
 const service = useService();
@@ -29,44 +42,29 @@ const insert = (dealer: Person, cars: readonly Counts[]) =>
 const sql = <R extends object>(text: string, values: unknown[] = []) =>
   query<R>(service().databaseUrl, text, values);
 
-/** What the core makes of the same counts, as it may be shown. */
-const expected = (dealer: Person, all: ReadonlyMap<Person, readonly Counts[]>): object[] =>
-  heldUp(
+/** What the core makes of the same counts. */
+const expected = (dealer: Person, all: ReadonlyMap<Person, readonly Counts[]>): DealerFigures[] =>
+  dealerFigures(
     [...all].flatMap(([each, cars]) =>
-      cars.map((counts, car) => ({
-        dealer: each.organization,
-        car: String(car),
-        sections: new Map(Object.entries(counts)),
-      })),
+      cars.map((counts) => ({ dealer: each.organization, counts, decided: new Map() })),
     ),
-  )
-    .filter((row) => row.dealer === dealer.organization)
-    .map((row: HeldUp) => {
-      const { dealer: _dealer, cars, ...shown } = row;
-      if (row.state === "too-few") return shown;
-      const { confirmed: confirmedCars, notContradicted: silent, fell: fallen } = cars;
-      return { ...shown, fell: fallen, notContradicted: silent, confirmedCars };
-    });
-const shareIn = (record: DealerRecord, section: string): number | undefined => {
-  const row = record.sections.find((each) => each.section === section);
-  return row?.state === "known" ? row.heldUp.estimate : undefined;
-};
-const sectionIn = (record: DealerRecord, section: string): SectionRecord | undefined =>
-  record.sections.find((each) => each.section === section);
+  ).filter((row) => row.dealer === dealer.organization);
+const figuresIn = (record: DealerRecord, section: string): RecordFigures | undefined =>
+  record.sections.find((each) => each.section === section)?.figures;
 
 /** Nineteen made-up cars that held up in the section of the horn and of the tires. */
 const almostEnough = () => insert(world.dealer, alike(19, { electrics: confirmed, wheels: confirmed }));
 /** Past the lock that keeps a comparison as it was: as one made before counts were kept. */
 const uncount = (comparison: string) =>
   sql(`ALTER TABLE comparison DISABLE TRIGGER comparison_sealed;
-    UPDATE comparison SET held_up_counts = NULL WHERE id = '${comparison}';
+    UPDATE comparison SET statement_counts = NULL WHERE id = '${comparison}';
     ALTER TABLE comparison ENABLE TRIGGER comparison_sealed`);
 const countsOf = async (comparison: string): Promise<Counts | null | undefined> =>
   (
-    await sql<{ held_up_counts: Counts | null }>("SELECT held_up_counts FROM comparison WHERE id = $1", [
+    await sql<{ statement_counts: Counts | null }>("SELECT statement_counts FROM comparison WHERE id = $1", [
       comparison,
     ])
-  )[0]?.held_up_counts;
+  )[0]?.statement_counts;
 
 /** The same car ordered again, inspected again by the same firm. */
 async function inspectAgain(vehicle: string, statement: string, findings = inspected): Promise<string> {
@@ -80,9 +78,15 @@ async function inspectAgain(vehicle: string, statement: string, findings = inspe
 describe("what a comparison keeps", () => {
   test("is what became of the statement, by section", async () => {
     const { comparison } = await inspect(world);
-    expect(await countsOf(comparison)).toEqual({
-      wheels: { confirmed: 1, notContradicted: 0, fell: 1, leftOut: 0 },
-      electrics: { confirmed: 0, notContradicted: 0, fell: 1, leftOut: 0 },
+    expect(await countsOf(comparison)).toMatchObject({
+      wheels: {
+        stated: 2,
+        confirmed: 1,
+        notContradicted: 0,
+        falls: [{ line: "wheels.tread-depth|left-front|answer", by: null }],
+      },
+      electrics: { stated: 1, confirmed: 0, falls: [{ line: "electrics.horn||answer", by: null }] },
+      trunk: { stated: 0, confirmed: 0, falls: [] },
     });
   });
 
@@ -99,19 +103,19 @@ describe("what a comparison keeps", () => {
     const { comparison } = await inspect(world);
     const refused = /rows of comparison are never changed/;
     const change = (what: string) => sql(`UPDATE comparison SET ${what} WHERE id = $1`, [comparison]);
-    await expect(change("held_up_counts = '{}'")).rejects.toThrow(refused);
-    await expect(change("held_up_counts = NULL")).rejects.toThrow(refused);
+    await expect(change("statement_counts = '{}'")).rejects.toThrow(refused);
+    await expect(change("statement_counts = NULL")).rejects.toThrow(refused);
     await uncount(comparison);
-    await expect(change("held_up_counts = '{}', document = '{}'")).rejects.toThrow(refused);
+    await expect(change("statement_counts = '{}', document = '{}'")).rejects.toThrow(refused);
     await expect(change("engine = 'another'")).rejects.toThrow(refused);
     await expect(sql("DELETE FROM comparison WHERE id = $1", [comparison])).rejects.toThrow(refused);
-    await change("held_up_counts = '{}'");
+    await change("statement_counts = '{}'");
     expect(await countsOf(comparison)).toEqual({});
   });
 });
 
 describe("a dealer's record", () => {
-  test("under twenty cars says how many, and not how many fell", async () => {
+  test("under twenty cars says how many, and not how many statements fell", async () => {
     await insert(world.dealer, [
       ...alike(9, { body: confirmed, trunk: fell }),
       ...alike(10, { body: fell, gaps: notContradicted }),
@@ -120,10 +124,10 @@ describe("a dealer's record", () => {
       dealer: { id: world.dealer.organization, name: "Delia's firm" },
       cars: 19,
       needed: 20,
+      whole: { state: "too-few", cars: 19 },
       sections: [
-        { section: "body", state: "too-few", n: 19, needed: 20 },
-        { section: "gaps", state: "too-few", n: 10, needed: 20 },
-        { section: "trunk", state: "too-few", n: 9, needed: 20 },
+        { section: "body", figures: { state: "too-few", cars: 19 } },
+        { section: "trunk", figures: { state: "too-few", cars: 9 } },
       ],
     });
   });
@@ -131,64 +135,84 @@ describe("a dealer's record", () => {
   test("from twenty cars on is what the core gives for the same counts, in the order of the sheet", async () => {
     const cars = [
       ...alike(14, { wheels: confirmed, body: confirmed }),
-      ...alike(5, { wheels: fell, body: notContradicted }),
+      ...alike(5, { wheels: fell, body: open }),
       ...alike(6, { wheels: fell }),
     ];
     await insert(world.dealer, cars);
     const record = await recordOf(world.dealer);
     expect(record.cars).toBe(25);
-    expect(record.sections.map(({ section, state }) => [section, state])).toEqual([
+    expect(record.sections.map(({ section, figures }) => [section, figures.state])).toEqual([
       ["body", "too-few"],
       ["wheels", "known"],
     ]);
-    expect(record.sections).toEqual(
-      expect.arrayContaining(expected(world.dealer, new Map([[world.dealer, cars]]))),
+    const rows = [{ section: null, figures: record.whole }, ...record.sections].map(
+      ({ section, figures }) => ({
+        dealer: world.dealer.organization,
+        section,
+        ...figures,
+      }),
     );
-    expect(sectionIn(record, "wheels")).toMatchObject({
-      n: 25,
-      pooled: false,
-      heldUp: { estimate: 14 / 25 },
+    expect(rows).toEqual(expect.arrayContaining(expected(world.dealer, new Map([[world.dealer, cars]]))));
+    expect(figuresIn(record, "wheels")).toMatchObject({
+      cars: 25,
+      tested: 100,
       fell: 11,
-      notContradicted: 0,
-      confirmedCars: 14,
+      fallen: { estimate: 0.11 },
+      others: null,
     });
+    expect(record.whole).toMatchObject({ tested: 171, fell: 11, open: 5 });
   });
 
-  test("is pooled with other dealers' cars from five dealers on", async () => {
+  test("has the other dealers' middle beside it, and is drawn toward nobody", async () => {
     const own = [...alike(8, { body: confirmed }), ...alike(12, { body: fell })];
     const others = [...alike(18, { body: confirmed }), ...alike(2, { body: fell })];
-    const all = new Map<Person, readonly Counts[]>([[world.dealer, own]]);
     await insert(world.dealer, own);
-    for (const name of ["Ada Fenwick-Lune", "Bram Fenwick-Lune", "Cleo Fenwick-Lune"]) {
-      const dealer = await makePerson(service(), "dealer", name);
-      await insert(dealer, others);
-      all.set(dealer, others);
+    const alone = (await recordOf(world.dealer)).whole;
+    for (const name of ["Ada Fenwick-Lune", "Bram Fenwick-Lune"]) {
+      await insert(await makePerson(service(), "dealer", name), others);
     }
-    expect(shareIn(await recordOf(world.dealer), "body")).toBe(0.4);
     await insert(world.otherDealer, others);
-    all.set(world.otherDealer, others);
-    const record = await recordOf(world.dealer);
-    expect(record.sections).toEqual(expected(world.dealer, all));
-    expect(sectionIn(record, "body")).toMatchObject({ pooled: true, n: 20, fell: 12 });
-    expect(shareIn(record, "body")).toBeGreaterThan(0.4);
-    expect(record.cars).toBe(20);
+    const { whole, cars } = await recordOf(world.dealer);
+    expect(alone).toMatchObject({ fallen: { estimate: 0.15 }, others: null });
+    expect(whole).toEqual({ ...alone, others: { dealers: 3, fallen: 0.025, stated: 0.8 } });
+    expect(cars).toBe(20);
+  });
+
+  test("lets a statement fall once the dealer accepts what was found, and not before", async () => {
+    await almostEnough();
+    const { comparison } = await inspect(world);
+    const lines = await readComparison(world.buyer, comparison);
+    const laid = await world.buyer.does("releases.create", {
+      path: { id: comparison },
+      body: {
+        entries: [entryAt(lines, "electrics.horn"), entryAt(lines, "wheels.tread-depth", "left-front")],
+      },
+    });
+    const [first, second] = laid.items;
+    const before = await recordOf(world.dealer);
+    expect(before.whole).toMatchObject({ cars: 20, fell: 0, open: 2, fallen: { estimate: 0 } });
+    const answer = (release: typeof first, how: "accept" | "contest") =>
+      world.dealer.does("releases.answer", {
+        path: { id: release?.id ?? "" },
+        revision: release?.revision ?? 0,
+        body: { answer: how, reason: "Looked at again." },
+      });
+    await answer(second, "contest");
+    expect((await recordOf(world.dealer)).whole).toEqual(before.whole);
+    await answer(first, "accept");
+    expect((await recordOf(world.dealer)).whole).toMatchObject({ fell: 1, open: 1 });
   });
 
   test("counts the car with the latest of its inspections", async () => {
     await almostEnough();
     const { vehicle, statement } = await inspect(world);
     const before = await recordOf(world.dealer);
-    expect(sectionIn(before, "electrics")).toMatchObject({ n: 20, fell: 1, confirmedCars: 19 });
+    expect(before.whole).toMatchObject({ cars: 20, open: 2 });
     await inspectAgain(vehicle, statement, [horn("yes")]);
     const record = await recordOf(world.dealer);
     expect(record.cars).toBe(20);
-    expect(sectionIn(record, "electrics")).toMatchObject({ n: 20, fell: 0, confirmedCars: 20 });
-    expect(sectionIn(record, "wheels")).toEqual({
-      section: "wheels",
-      state: "too-few",
-      n: 19,
-      needed: 20,
-    });
+    expect(figuresIn(record, "electrics")).toMatchObject({ cars: 20, tested: 77, open: 0 });
+    expect(figuresIn(record, "wheels")).toEqual({ state: "too-few", cars: 19 });
   });
 
   test("counts a corrected inspection with its newest version", async () => {
@@ -197,8 +221,8 @@ describe("a dealer's record", () => {
     await reseal(world.inspector, inspectionReport, horn("yes"));
     const record = await recordOf(world.dealer);
     expect(record.cars).toBe(20);
-    expect(sectionIn(record, "electrics")).toMatchObject({ n: 20, fell: 0 });
-    expect(sectionIn(record, "wheels")).toMatchObject({ n: 20, fell: 1 });
+    expect(figuresIn(record, "electrics")).toMatchObject({ cars: 20, open: 0 });
+    expect(figuresIn(record, "wheels")).toMatchObject({ cars: 20, open: 1 });
   });
 
   test("takes an inspection against the statement it was ordered on, whatever somebody compares", async () => {
@@ -209,8 +233,8 @@ describe("a dealer's record", () => {
       path: { id: vehicle },
       body: { a: later, b: inspection },
     });
-    expect(await countsOf(made.id)).toMatchObject({ electrics: { fell: 0 } });
-    expect(sectionIn(await recordOf(world.dealer), "electrics")).toMatchObject({ n: 20, fell: 1 });
+    expect(await countsOf(made.id)).toMatchObject({ electrics: { falls: [] } });
+    expect((await recordOf(world.dealer)).whole).toMatchObject({ cars: 20, open: 2 });
   });
 
   test("counts what was stored before counts were kept, and keeps the count", async () => {
@@ -222,9 +246,9 @@ describe("a dealer's record", () => {
     const records = await Promise.all([recordOf(world.dealer), recordOf(world.dealer)]);
     for (const record of records) {
       expect(record.cars).toBe(20);
-      expect(sectionIn(record, "wheels")).toMatchObject({ n: 20, fell: 1, confirmedCars: 19 });
+      expect(figuresIn(record, "wheels")).toMatchObject({ cars: 20, tested: 77, open: 1 });
     }
-    expect(kept).toMatchObject({ wheels: { fell: 1 } });
+    expect(kept).toMatchObject({ wheels: { falls: [{ by: null }] } });
     expect(await countsOf(comparison)).toEqual(kept);
   });
 

@@ -67,6 +67,7 @@ test("what the migrations add by hand is there", async () => {
     "report_order_kind",
     "report_version_sealed",
     "comparison_sealed",
+    "release_accepted",
     "summary_sealed",
   ])
     expect(added).toContain(name);

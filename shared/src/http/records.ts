@@ -3,36 +3,50 @@ import { Interval } from "../comparison.ts";
 import { LocalId } from "../identifier.ts";
 import { Named, type Contract } from "./paging.ts";
 
-const Cars = z.int().nonnegative();
+const Count = z.int().nonnegative();
 
-/** How a dealer's statements of one section held up, over cars. Of few cars only how many: more would give a buyer's report away. */
-export const SectionRecord = z.discriminatedUnion("state", [
-  z.strictObject({ section: LocalId, state: z.literal("too-few"), n: Cars, needed: Cars }),
-  z.strictObject({
-    section: LocalId,
-    state: z.literal("known"),
-    /** Cars with anything that was tested in this section. */
-    n: Cars,
-    /** Whether other dealers' shares were drawn on. */
-    pooled: z.boolean(),
-    /** Share of cars of which nothing stated was found worse, 90 % interval. */
-    heldUp: Interval,
-    /** Share of cars of which nothing stated was found worse and something was confirmed, 90 % interval. */
-    confirmed: Interval,
-    fell: Cars,
-    notContradicted: Cars,
-    confirmedCars: Cars,
-  }),
-]);
+/** Of few cars only how many: more would give a buyer's report away. */
+const TooFew = z.strictObject({ state: z.literal("too-few"), cars: Count });
+
+/** How a dealer's statements fared, over cars. */
+const Known = z.strictObject({
+  state: z.literal("known"),
+  /** Cars of which a statement was tested here. */
+  cars: Count,
+  /** Statements that were borne out or fell. */
+  tested: Count,
+  /** Upheld by figures or by the dealer's own word. */
+  fell: Count,
+  /** Found worse by one look, and nothing upholds it yet: neither tested nor fallen. */
+  open: Count,
+  /** What was true is not known. */
+  settledByMoney: Count,
+  notContradicted: Count,
+  /** Fallen over tested statements, 90 % interval with the car as the cluster. */
+  fallen: Interval,
+  /** The same if everything open should fall; `null` where nothing is. */
+  fallenIfAllOpen: Interval.nullable(),
+  /** Places stated over places of the sheet that apply to the cars. */
+  stated: Interval,
+  /** The middle of the other dealers of whom as much is known; `null` where they are too few. */
+  others: z.strictObject({ dealers: Count, fallen: z.number(), stated: z.number() }).nullable(),
+});
+
+export const RecordFigures = z.discriminatedUnion("state", [TooFew, Known]);
+export type RecordFigures = z.infer<typeof RecordFigures>;
+
+export const SectionRecord = z.strictObject({ section: LocalId, figures: RecordFigures });
 export type SectionRecord = z.infer<typeof SectionRecord>;
 
 /** Nothing in it is of one car, one buyer or one inspector. */
 export const DealerRecord = z.strictObject({
   dealer: Named,
   /** The dealer's cars that were inspected; of several inspections of one car the latest counts. */
-  cars: Cars,
-  /** Cars without which nothing is said of a section. */
-  needed: Cars,
+  cars: Count,
+  /** Cars without which nothing is said. */
+  needed: Count,
+  /** Over the whole sheet. */
+  whole: RecordFigures,
   /** Sections in which any statement was tested, in the order of the sheet. */
   sections: z.array(SectionRecord),
 });

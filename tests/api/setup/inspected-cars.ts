@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import type { SectionCounts } from "@evenhand/comparison/held-up-counts";
+import type { SectionCounts } from "@evenhand/record/statement-counts";
 import { v7 } from "uuid";
 import { query } from "./database.ts";
 import type { Person } from "./person.ts";
@@ -9,10 +9,17 @@ import type { World } from "./world.ts";
 /** What became of a car's statements, by section. */
 export type Counts = Readonly<Record<string, SectionCounts>>;
 
-/** One of each that was tested: what a car's section came to. */
-export const confirmed: SectionCounts = { confirmed: 3, notContradicted: 1, fell: 0, leftOut: 0 };
-export const notContradicted: SectionCounts = { confirmed: 0, notContradicted: 2, fell: 0, leftOut: 0 };
-export const fell: SectionCounts = { confirmed: 3, notContradicted: 0, fell: 1, leftOut: 0 };
+/** What a car's section came to: four statements tested, or two that could only not be contradicted. */
+const stated = { places: 10, stated: 8 };
+export const confirmed: SectionCounts = { ...stated, confirmed: 4, notContradicted: 1, falls: [] };
+export const notContradicted: SectionCounts = { ...stated, confirmed: 0, notContradicted: 2, falls: [] };
+export const fell: SectionCounts = {
+  ...stated,
+  confirmed: 3,
+  notContradicted: 0,
+  falls: [{ line: "made up", by: "figures" }],
+};
+export const open: SectionCounts = { ...fell, falls: [{ line: "made up", by: null }] };
 
 /** So many cars of the same counts. */
 export const alike = (count: number, counts: Counts): Counts[] => Array.from({ length: count }, () => counts);
@@ -45,7 +52,7 @@ const inserts = [
       sealed_by, sealed_at)
     SELECT r.inspection, r.inspection, r.vehicle, p.inspector, p.buyer, r."order", 'inspection', 1, r."inspectionSeal", '{}',
       p.inspector_account, now()`,
-  `INSERT INTO comparison (id, vehicle_id, a_id, b_id, engine, hash, document, created_at, held_up_counts)
+  `INSERT INTO comparison (id, vehicle_id, a_id, b_id, engine, hash, document, created_at, statement_counts)
     SELECT r.comparison, r.vehicle, r.statement, r.inspection, 'made up', r.hash, '{}', now(), r.counts`,
 ];
 const given = `FROM jsonb_to_recordset($1::jsonb) AS r(vehicle uuid, statement uuid, "order" uuid, inspection uuid,

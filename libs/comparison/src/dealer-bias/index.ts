@@ -2,7 +2,6 @@ import type { Entry, Statistic } from "@evenhand/shared/comparison";
 import { mean } from "@evenhand/measurement/type-a";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { gradeSteps, readingShifts } from "../bias/index.ts";
-import { LEAST_CARS } from "../held-up/index.ts";
 import { meanStatistic, tooFew } from "../statistic/index.ts";
 
 /** One comparison of a car a dealer stated. */
@@ -17,6 +16,9 @@ export type DealerBias = {
   /** The same for readings, as a share of δ. */
   readonly shift: Statistic;
 };
+
+/** Nothing is said of fewer cars. */
+const LEAST_CARS = 20;
 
 type CarMeans = { readonly steps: number[]; readonly shifts: number[] };
 

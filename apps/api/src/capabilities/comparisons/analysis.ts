@@ -1,16 +1,17 @@
 import { analyze } from "@evenhand/comparison/analyze";
 import { ENGINE } from "@evenhand/comparison/engine";
-import { heldUpCounts, type SectionCounts } from "@evenhand/comparison/held-up-counts";
 import { answer } from "@evenhand/matters/answer";
 import { matters } from "@evenhand/matters/matters";
 import { type ReleasedLine, releasedMatters } from "@evenhand/matters/released-matters";
 import { sealDocument } from "@evenhand/record/seal";
+import { statementCounts } from "@evenhand/record/statement-counts";
 import type { Comparison } from "@evenhand/shared/comparison";
 import type { ReleasedMatter } from "@evenhand/shared/http/releases";
 import { Answer } from "@evenhand/shared/page-one";
 import { Report } from "@evenhand/shared/report";
 import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
+import type { Prisma } from "../../platform/database/generated/client.ts";
 import { sha256Hex } from "../../platform/auth/secret.ts";
 import { sealedBytes } from "../../platform/database/sealed-bytes.ts";
 
@@ -20,13 +21,13 @@ export const engine = ENGINE;
 const sheet = compileSheet(sheetVersion1);
 
 type Version = { document: Uint8Array; seal: string };
-/** What became of a statement in an inspection, by section. */
-export type HeldUpCounts = { [section: string]: SectionCounts };
+/** What became of a statement in an inspection, by section, as it is stored. */
+type StoredCounts = Prisma.InputJsonObject;
 /** Without counts where the two are not a statement and an inspection of it. */
 type Analysis = StoredAnswer & {
   document: Uint8Array<ArrayBuffer>;
   hash: string;
-  heldUpCounts?: HeldUpCounts;
+  statementCounts?: StoredCounts;
 };
 /** Page one as it is stored: its bytes and their hash. */
 export type StoredAnswer = { answer: Uint8Array<ArrayBuffer>; answerHash: string };
@@ -34,11 +35,7 @@ export type StoredAnswer = { answer: Uint8Array<ArrayBuffer>; answerHash: string
 const read = ({ document, seal }: Version): Report =>
   Report.parse(JSON.parse(Buffer.from(sealedBytes(document, seal)).toString("utf8")));
 
-/** No dispute ends in money yet, so nothing is left out for it. */
-const settledByMoney: ReadonlySet<number> = new Set();
-
-export const countHeldUp = ({ entries }: Pick<Comparison, "entries">): HeldUpCounts =>
-  Object.fromEntries(heldUpCounts(entries, sheet, settledByMoney));
+export const countStatements = (comparison: Comparison): StoredCounts => statementCounts(comparison, sheet);
 
 const bytesOf = (text: string): Uint8Array<ArrayBuffer> => new Uint8Array(Buffer.from(text, "utf8"));
 
@@ -61,5 +58,5 @@ export function analyzeVersions(first: Version, second: Version): Analysis {
   const { text, seal } = sealDocument(comparison, sha256Hex);
   const stored = { document: bytesOf(text), hash: seal, ...answerOf(comparison, a, b) };
   const isOfStatement = a.kind === "statement" && b.kind === "inspection";
-  return isOfStatement ? { ...stored, heldUpCounts: countHeldUp(comparison) } : stored;
+  return isOfStatement ? { ...stored, statementCounts: countStatements(comparison) } : stored;
 }

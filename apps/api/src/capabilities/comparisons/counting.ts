@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { Transaction } from "../../platform/database/database.ts";
 import { readRows, sql } from "../../platform/database/rows.ts";
-import { countHeldUp } from "./analysis.ts";
+import { countStatements } from "./analysis.ts";
 import { readComparison } from "./ordered-comparison.ts";
 
 const Uncounted = z.object({ id: z.string(), document: z.instanceof(Uint8Array) });
@@ -12,11 +12,11 @@ export async function countStored(tx: Transaction, comparisons: readonly string[
     tx,
     Uncounted,
     sql`
-    SELECT id, document FROM comparison WHERE id = ANY(${comparisons}::uuid[]) AND held_up_counts IS NULL
+    SELECT id, document FROM comparison WHERE id = ANY(${comparisons}::uuid[]) AND statement_counts IS NULL
     ORDER BY id FOR UPDATE`,
   );
   for (const { id, document } of rows) {
-    const heldUpCounts = countHeldUp(readComparison(document));
-    await tx.comparison.update({ where: { id }, data: { heldUpCounts }, select: { id: true } });
+    const statementCounts = countStatements(readComparison(document));
+    await tx.comparison.update({ where: { id }, data: { statementCounts }, select: { id: true } });
   }
 }

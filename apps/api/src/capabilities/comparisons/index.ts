@@ -1,4 +1,4 @@
-export { type HeldUpCounts, mattersReleased } from "./analysis.ts";
+export { mattersReleased } from "./analysis.ts";
 export { ComparisonsModule } from "./comparisons.module.ts";
 export { comparisonJson } from "./comparisons.queries.ts";
 export { ComparisonsService } from "./comparisons.service.ts";

@@ -1,11 +1,14 @@
 import { Injectable } from "@nestjs/common";
-import { type HeldUp, heldUp } from "@evenhand/comparison/held-up";
+import { type DealerFigures, dealerFigures, type InspectedCar } from "@evenhand/record/dealer-figures";
+import { lineKey } from "@evenhand/record/line-key";
+import type { StatementCounts } from "@evenhand/record/statement-counts";
+import { Atom } from "@evenhand/shared/comparison";
 import type { DealerRecord } from "@evenhand/shared/http/records";
 import { z } from "zod";
 import { Database } from "../../platform/database/database.ts";
 import { findRow, readRows } from "../../platform/database/rows.ts";
 import { found } from "../../platform/problems/problem-error.ts";
-import { ComparisonsService, type HeldUpCounts } from "../comparisons/index.ts";
+import { ComparisonsService } from "../comparisons/index.ts";
 import { dealerRecord } from "./dealer-record.ts";
 import { dealer, inspectedCars, stateOfCounts } from "./records.queries.ts";
 
@@ -13,23 +16,31 @@ const DealerRow = z.object({ id: z.string(), name: z.string() });
 const StateRow = z.object({ state: z.string() });
 
 const SectionCounts = z.object({
+  places: z.number(),
+  stated: z.number(),
   confirmed: z.number(),
   notContradicted: z.number(),
-  fell: z.number(),
-  leftOut: z.number(),
-}) satisfies z.ZodType<HeldUpCounts[string]>;
+  falls: z.array(z.object({ line: z.string(), by: z.literal("figures").nullable() })),
+}) satisfies z.ZodType<StatementCounts[string]>;
 const Car = z.object({
   dealer: z.string(),
   car: z.string(),
   comparison: z.string(),
   counts: z.record(z.string(), SectionCounts).nullable(),
+  accepted: z.array(z.object({ item: z.string(), position: z.string(), atom: Atom })),
 });
 type Car = z.infer<typeof Car>;
-type Counted = Car & { counts: HeldUpCounts };
-/** Of all dealers at once, for each is pooled with the others. */
-type Records = { state: string; cars: ReadonlyMap<string, number>; rows: readonly HeldUp[] };
+type Counted = Car & { counts: StatementCounts };
+/** Of all dealers at once, for the others stand beside each. */
+type Records = { state: string; cars: ReadonlyMap<string, number>; rows: readonly DealerFigures[] };
 
 const isCounted = (car: Car): car is Counted => car.counts !== null;
+/** What a dealer accepted has fallen; what is contested, or not answered, is open. */
+const withDecided = ({ dealer: of, counts, accepted }: Counted): InspectedCar => ({
+  dealer: of,
+  counts,
+  decided: new Map(accepted.map((entry) => [lineKey(entry), "fell"])),
+});
 
 /** How often a dealer's statements held up in inspections. Nothing of one car, buyer or inspector is in it. */
 @Injectable()
@@ -60,9 +71,7 @@ export class RecordsService {
     const counted = await this.counted();
     const cars = new Map<string, number>();
     for (const each of counted) cars.set(each.dealer, (cars.get(each.dealer) ?? 0) + 1);
-    const rows = heldUp(
-      counted.map(({ counts, ...car }) => ({ ...car, sections: new Map(Object.entries(counts)) })),
-    );
+    const rows = dealerFigures(counted.map(withDecided));
     this.kept = { state, cars, rows };
     return this.kept;
   }

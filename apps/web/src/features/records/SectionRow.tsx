@@ -1,15 +1,30 @@
 import type { Interval } from "@evenhand/shared/comparison";
-import type { SectionRecord } from "@evenhand/shared/http/records";
+import type { RecordFigures } from "@evenhand/shared/http/records";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import styles from "./DealerRecord.module.css";
 import { intervalBar } from "./interval-bar";
 
-type Known = Extract<SectionRecord, { state: "known" }>;
+type Known = Extract<RecordFigures, { state: "known" }>;
+type What = "fallen" | "fallenIfAllOpen" | "stated";
 
-/** The interval as a band, the share as a mark across it, on 0 to 100 %. */
-const Bar = ({ interval, of }: { readonly interval: Interval; readonly of: "heldUp" | "confirmed" }) => {
-  const { from, width, at } = intervalBar(interval);
+const usePercent = (): ((value: number) => string) => {
+  const intl = useIntl();
+  return (value) =>
+    intl.formatNumber(value, { style: "percent", maximumFractionDigits: value < 0.095 ? 1 : 0 });
+};
+
+/** The interval as a band, the share as a mark across it, on 0 to the top. */
+const Bar = ({
+  interval,
+  of,
+  top,
+}: {
+  readonly interval: Interval;
+  readonly of: What;
+  readonly top: number;
+}) => {
+  const { from, width, at } = intervalBar(interval, top);
   return (
     <svg className={styles.bar} data-of={of} aria-hidden="true">
       <rect className={styles.track} x="0" y="6" width="100%" height="4" />
@@ -22,16 +37,22 @@ const Bar = ({ interval, of }: { readonly interval: Interval; readonly of: "held
   );
 };
 
-const Share = ({ row, of }: { readonly row: Known; readonly of: "heldUp" | "confirmed" }) => {
+const Share = ({
+  interval,
+  of,
+  top,
+}: {
+  readonly interval: Interval;
+  readonly of: What;
+  readonly top: number;
+}) => {
   const t = useText();
-  const intl = useIntl();
-  const percent = (value: number): string =>
-    intl.formatNumber(value, { style: "percent", maximumFractionDigits: 0 });
-  const { estimate, low, high } = row[of];
+  const percent = usePercent();
+  const { estimate, low, high } = interval;
   return (
     <div className={styles.share}>
       <span>{t(`record.${of}`)}</span>
-      <Bar interval={row[of]} of={of} />
+      <Bar interval={interval} of={of} top={top} />
       <span className={styles.figures}>
         {t("record.share", { share: percent(estimate), low: percent(low), high: percent(high) })}
       </span>
@@ -39,31 +60,58 @@ const Share = ({ row, of }: { readonly row: Known; readonly of: "heldUp" | "conf
   );
 };
 
+const Others = ({ others }: Pick<Known, "others">) => {
+  const t = useText();
+  const percent = usePercent();
+  return (
+    <p className={styles.cars}>
+      {others === null
+        ? t("record.no-others")
+        : t("record.others", {
+            dealers: others.dealers,
+            fallen: percent(others.fallen),
+            stated: percent(others.stated),
+          })}
+    </p>
+  );
+};
+
+const Figures = ({ figures, top }: { readonly figures: Known; readonly top: number }) => {
+  const t = useText();
+  const { cars, tested, fell, open, notContradicted, settledByMoney } = figures;
+  const { fallen, fallenIfAllOpen, stated, others } = figures;
+  return (
+    <div className={styles.shares}>
+      <Share interval={fallen} of="fallen" top={top} />
+      {fallenIfAllOpen && <Share interval={fallenIfAllOpen} of="fallenIfAllOpen" top={top} />}
+      <Share interval={stated} of="stated" top={1} />
+      <p className={styles.cars}>
+        {t("record.counts", { cars, tested, fell, open, notContradicted, settledByMoney })}
+      </p>
+      <Others others={others} />
+    </div>
+  );
+};
+
 interface Props {
-  readonly row: SectionRecord;
+  readonly figures: RecordFigures;
+  readonly needed: number;
   readonly name: string;
+  /** Where the bars of what fell end, the same for all rows. */
+  readonly top: number;
 }
 
-/** One section: its shares with their intervals, and the cars behind them; or that there are too few. */
-export const SectionRow = ({ row, name }: Props) => {
+/** The whole car or one section: its shares with their intervals, and what they are counted from; or that there are too few. */
+export const SectionRow = ({ figures, needed, name, top }: Props) => {
   const t = useText();
-  if (row.state === "too-few") {
-    return (
-      <li className={styles.section}>
-        <h3>{name}</h3>
-        <p className={styles.cars}>{t("record.too-few", { n: row.n, needed: row.needed })}</p>
-      </li>
-    );
-  }
-  const { n, confirmedCars, notContradicted, fell } = row;
   return (
     <li className={styles.section}>
       <h3>{name}</h3>
-      <div className={styles.shares}>
-        <Share row={row} of="heldUp" />
-        <Share row={row} of="confirmed" />
-        <p className={styles.cars}>{t("record.cars", { n, confirmedCars, notContradicted, fell })}</p>
-      </div>
+      {figures.state === "known" ? (
+        <Figures figures={figures} top={top} />
+      ) : (
+        <p className={styles.cars}>{t("record.too-few", { n: figures.cars, needed })}</p>
+      )}
     </li>
   );
 };
