@@ -43,7 +43,7 @@ export const GradeScale = z.strictObject({
     )
     .min(2)
     .max(100),
-  /** Only on the scale `percent`: the step it is given in, in per cent; however wide, it covers at most one house step. */
+  /** Only on the scale `percent`: the step it is given in, in per cent; however wide, a percentage covers no more than another. */
   step: z.number().positive().max(100).optional(),
 });
 export type GradeScale = z.infer<typeof GradeScale>;

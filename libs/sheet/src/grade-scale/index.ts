@@ -14,12 +14,14 @@ function stretchOfIndex(index: number, count: number): Stretch | undefined {
   return index < 0 ? undefined : [index / count, (index + 1) / count];
 }
 
-/** As wide as its step, at most a house step, around the value, kept inside 0–1. */
+/** What every percentage covers, in per cent, whatever step its author says it is given in: a wide step must widen nothing. */
+const PERCENT_WIDTH = 5;
+
+/** Around the value, kept inside 0–1. */
 function percentStretch(value: number, step: number): Stretch | undefined {
   if (!(value >= 0 && value <= 100) || !(step > 0 && step <= 100)) return undefined;
-  const wide = Math.min(step, 100 * houseStep);
-  const low = Math.min(Math.max(value - wide / 2, 0), 100 - wide);
-  return [low / 100, (low + wide) / 100];
+  const low = Math.min(Math.max(value - PERCENT_WIDTH / 2, 0), 100 - PERCENT_WIDTH);
+  return [low / 100, (low + PERCENT_WIDTH) / 100];
 }
 
 /** By plain rank over equal shares: no report brings stretches of its own. */
@@ -31,8 +33,8 @@ function ownStretch({ grades }: GradeScale, value: string): Stretch | undefined 
 }
 
 /**
- * The stretch of 0–1 a grade covers: on the scale `house` a fifth; on `percent` as wide as the step that the report's scale
- * `percent` gives, at most a fifth, whatever the value; on a report's own scale an equal share of 0–1 by its rank.
+ * The stretch of 0–1 a grade covers: on the scale `house` a fifth; on `percent` a twentieth, whatever the step that the
+ * report's scale `percent` gives, so that nobody agrees more by a wider one; on a report's own scale an equal share of 0–1 by its rank.
  *
  * @param scales the report's own scales
  * @returns `undefined` where the scale or the value on it is unknown, or a percentage has no step
