@@ -47,10 +47,10 @@ describe("compareExtents", () => {
     expect(compare(a, b)).toMatchObject({ outcome, reason, direction, standing });
   });
 
-  it("needs no extents", () => {
+  it("shows nothing without both extents, not even where neither gives one", () => {
     expect(compare()).toEqual({
-      outcome: "agree",
-      reason: "same-fault",
+      outcome: "consistent",
+      reason: "extents-not-given",
       direction: "neither",
       standing: "agreed-fault",
       marks: ["both-bad"],

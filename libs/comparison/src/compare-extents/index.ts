@@ -28,7 +28,9 @@ export const agreedFault = (outcome: "agree" | "consistent", reason: Reason): Ju
   marks: ["both-bad"],
 });
 
-const WITHOUT_EXTENTS = agreedFault("agree", "same-fault");
+/** Of a kind that the sheet does not know. */
+const UNMEASURED = agreedFault("agree", "same-fault");
+const WITHOUT_EXTENTS = agreedFault("consistent", "extents-not-given");
 const ONE_EXTENT = agreedFault("consistent", "extent-not-given");
 
 /** An extent is judged by eye whatever the finding's instrument: a paint gauge says nothing of a length of rust. */
@@ -75,8 +77,8 @@ const compareTwo = (a: number, b: number, kind: FaultKind, sharedEye: boolean): 
 };
 
 /**
- * Compares a fault both sides found by its extents, as readings by eye; larger is worse. Without extents it is the same
- * fault; with one of the two it is consistent.
+ * Compares a fault both sides found by its extents, as readings by eye; larger is worse. Without both extents it is
+ * consistent: the same fault, and nobody can say that no more was found than was disclosed.
  *
  * @param sharedEye one person looked for both sides, so that the error of the eye cancels
  * @example compareExtents(rust20, rust300, frame, false).outcome // "differ"
@@ -85,7 +87,8 @@ export const compareExtents = (a: Fault, b: Fault, frame: FaultFrame, sharedEye:
   const extentA = extentOf(a, frame);
   const extentB = extentOf(b, frame);
   const kind = frame.kinds.get(a.kind);
-  if (kind === undefined || (extentA === undefined && extentB === undefined)) return WITHOUT_EXTENTS;
+  if (kind === undefined) return UNMEASURED;
+  if (extentA === undefined && extentB === undefined) return WITHOUT_EXTENTS;
   if (extentA === undefined || extentB === undefined) return ONE_EXTENT;
   return compareTwo(extentA, extentB, kind, sharedEye);
 };

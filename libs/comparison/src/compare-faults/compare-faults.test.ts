@@ -63,10 +63,10 @@ describe("a fault both found", () => {
     });
   });
 
-  it("is an agreed fault without extents, and with one of them", () => {
+  it("is an agreed fault without extents, and with one of them, and no more than consistent", () => {
     expect(only(faults([dent()]), faults([dent()]))).toMatchObject({
-      outcome: "agree",
-      reason: "same-fault",
+      outcome: "consistent",
+      reason: "extents-not-given",
       standing: "agreed-fault",
     });
     expect(only(faults([dent()]), faults([dent(40)]))).toMatchObject({
@@ -78,6 +78,24 @@ describe("a fault both found", () => {
       outcome: "consistent",
       reason: "extent-not-given",
     });
+  });
+
+  it("is no more than consistent where one side says not where: rust anywhere is not this rust", () => {
+    const anywhere = (millimeters: number) => ({ ...dent(millimeters), spot: undefined });
+    for (const [stated, found] of [
+      [anywhere(40), dent(40)],
+      [dent(40), anywhere(40)],
+      [anywhere(40), anywhere(40)],
+    ] as const) {
+      expect(only(faults([stated]), faults([found]))).toMatchObject({
+        outcome: "consistent",
+        reason: "place-not-given",
+        standing: "agreed-fault",
+        marks: ["both-bad"],
+      });
+    }
+    expect(only(faults([dent(40)]), faults([dent(40)]))?.outcome).toBe("agree");
+    expect(only(faults([anywhere(20)]), faults([dent(400)]))?.outcome).toBe("differ");
   });
 
   it("is shown where the inspection found it", () => {
@@ -189,7 +207,7 @@ describe("a denial", () => {
 
   it("beside faults both sides list means none other, and agrees", () => {
     const [both, rest] = compare(faults([dent()], "all"), faults([dent()], "all"));
-    expect(both).toMatchObject({ outcome: "agree", standing: "agreed-fault" });
+    expect(both).toMatchObject({ outcome: "consistent", standing: "agreed-fault" });
     expect(rest).toMatchObject({ outcome: "agree", reason: "denied-by-both" });
   });
 

@@ -93,16 +93,19 @@ const totalOf = (faults: readonly Fault[], family: string, frame: FaultFrame): n
   return total;
 };
 
-/** Extents of one family on one panel add up: what was disclosed there covers what was found there in all. */
-const isDisclosedInAll = (fault: Fault, { a, b, frame }: FaultsPair): boolean => {
+/**
+ * Extents of one family on one panel add up: what was disclosed there covers what was found there in all, where both say how large.
+ * `undefined` where it does not.
+ */
+const inAll = (fault: Fault, { a, b, frame }: FaultsPair): Judgment | undefined => {
   const family = familyOf(fault.kind, frame);
   const kind = frame.kinds.get(fault.kind);
   const disclosed = totalOf(a.found, family, frame);
   const found = totalOf(b.found, family, frame);
-  if (kind === undefined || !a.found.some((each) => familyOf(each.kind, frame) === family)) return false;
-  if (disclosed === undefined || found === undefined) return true;
+  if (kind === undefined || !a.found.some((each) => familyOf(each.kind, frame) === family)) return undefined;
+  if (disclosed === undefined || found === undefined) return agreedFault("consistent", "perhaps-in-all");
   const most = disclosed + Math.max(kind.delta.absolute, kind.delta.share * disclosed);
-  return found <= most * (1 + ROUNDING);
+  return found <= most * (1 + ROUNDING) ? agreedFault("agree", "disclosed-in-all") : undefined;
 };
 
 const rankOf = (fault: Fault, frame: FaultFrame): number => frame.kinds.get(fault.kind)?.rank ?? 0;
@@ -117,7 +120,8 @@ const leftOverOfB = (fault: Fault, pair: FaultsPair): Judgment => {
   );
   if (stages.length > 0) {
     if (stages.every((each) => isGraverStage(each, fault, pair.frame))) return GRAVER;
-    if (isDisclosedInAll(fault, pair)) return agreedFault("agree", "disclosed-in-all");
+    const covered = inAll(fault, pair);
+    if (covered !== undefined) return covered;
   }
   if (!deniesFamily(pair.a, fault.kind, pair.frame)) return NOT_STATED;
   return isTrifle(fault, pair) ? TRIFLE : DENIED;
@@ -131,11 +135,16 @@ const leftOverOfA = (fault: Fault, { b, frame }: FaultsPair): Judgment =>
     ? agreedFault("agree", "disclosed-in-all")
     : DISCLOSED;
 
+/** A fault that is anywhere on the panel is the one that was found wherever that is: it may be, and nothing shows it. */
+const isSomewhere = (a: Fault, b: Fault, { drawing }: FaultFrame): boolean =>
+  drawing !== undefined && (a.spot === undefined || b.spot === undefined);
+
 const judgeBoth = (a: Fault, b: Fault, pair: FaultsPair): Judgment => {
   const said = compareExtents(a, b, pair.frame, pair.sharedEye);
-  return said.outcome === "differ" && isDisclosedInAll(b, pair)
-    ? agreedFault("agree", "disclosed-in-all")
-    : said;
+  const settled = said.outcome === "differ" ? (inAll(b, pair) ?? said) : said;
+  return settled.outcome === "agree" && isSomewhere(a, b, pair.frame)
+    ? { ...settled, ...agreedFault("consistent", "place-not-given") }
+    : settled;
 };
 
 /**

@@ -74,6 +74,7 @@ describe("a fault found where the statement denies it", () => {
 
 describe("several faults of one family on one panel", () => {
   const agreed = "dent agree: disclosed-in-all";
+  const perhaps = "dent consistent: perhaps-in-all";
   const news = "dent unstated: found-bad-not-stated";
 
   it.each<[string, Fault[], Fault[], string[]]>([
@@ -111,13 +112,13 @@ describe("several faults of one family on one panel", () => {
       "an extent found that nobody gave: it may be all there",
       [fault("dent", "1-1", 10)],
       [fault("dent", "1-1", 10), fault("dent", "3-3")],
-      ["dent agree: same-fault", agreed],
+      ["dent agree: same-fault", perhaps],
     ],
     [
       "an extent stated that nobody gave",
       [fault("dent", "1-1")],
       [fault("dent", "1-1", 10), fault("dent", "3-3", 400)],
-      ["dent consistent: extent-not-given", agreed],
+      ["dent consistent: extent-not-given", perhaps],
     ],
     [
       "as much in all as was disclosed, beside a fault of another family",
@@ -135,7 +136,7 @@ describe("several faults of one family on one panel", () => {
       "nor do those whose extent nobody gave",
       [fault("dent", "1-1", 10), fault("crack", "2-2")],
       [fault("dent", "1-1", 10), fault("dent", "3-3", 400), fault("crack", "2-2")],
-      ["dent agree: same-fault", news, "crack agree: same-fault"],
+      ["dent agree: same-fault", news, "crack consistent: extents-not-given"],
     ],
     [
       "of a kind the sheet does not have: nothing can be added up",
@@ -234,9 +235,9 @@ const atoms = (a: Fault[], b: Fault[]) =>
 describe("a patch where the statement showed rust", () => {
   it("is how the rust was mended, and not another fault", () => {
     expect(atoms([fault("corrosion", "1-1")], [fault("patch", "1-1")])).toEqual([
-      ["patch", "1-1", 0, 0, "agree"],
+      ["patch", "1-1", 0, 0, "consistent"],
     ]);
-    expect(atoms([fault("corrosion")], [fault("patch")])).toEqual([["patch", undefined, 0, 0, "agree"]]);
+    expect(atoms([fault("corrosion")], [fault("patch")])).toEqual([["patch", undefined, 0, 0, "consistent"]]);
   });
 
   it("is at the spot of the rust: beside it, it is a fault of its own", () => {
@@ -264,12 +265,12 @@ describe("a patch where the statement showed rust", () => {
   it("takes no rust that was found as rust, and no patch that was stated as one", () => {
     const rustAndPatch = [fault("corrosion", "1-1"), fault("patch", "1-1")];
     expect(atoms([fault("corrosion", "1-1")], rustAndPatch)).toEqual([
-      ["corrosion", "1-1", 0, 0, "agree"],
+      ["corrosion", "1-1", 0, 0, "consistent"],
       ["patch", "1-1", undefined, 1, "unstated"],
     ]);
     expect(atoms(rustAndPatch, [fault("patch", "1-1")])).toEqual([
       ["corrosion", "1-1", 0, undefined, "doubtful"],
-      ["patch", "1-1", 1, 0, "agree"],
+      ["patch", "1-1", 1, 0, "consistent"],
     ]);
   });
 
@@ -280,10 +281,10 @@ describe("a patch where the statement showed rust", () => {
         [fault("patch", "3-3"), fault("patch", "3-3"), fault("patch", "1-1"), fault("dent", "2-2")],
       ),
     ).toEqual([
-      ["patch", "1-1", 0, 2, "agree"],
-      ["patch", "3-3", 1, 0, "agree"],
+      ["patch", "1-1", 0, 2, "consistent"],
+      ["patch", "3-3", 1, 0, "consistent"],
       ["patch", "3-3", undefined, 1, "unstated"],
-      ["dent", "2-2", 2, 3, "agree"],
+      ["dent", "2-2", 2, 3, "consistent"],
     ]);
   });
 

@@ -327,7 +327,7 @@ describe("answers of both sides", () => {
       [finding("body.faults", dent, at)],
     );
     expect(entries.filter(({ position }) => position === "hood")).toMatchObject([
-      { outcome: "agree", standing: "agreed-fault", atom: { a: 0, b: 0 } },
+      { outcome: "consistent", standing: "agreed-fault", atom: { a: 0, b: 0 } },
       { outcome: "agree", reason: "denied-by-both" },
     ]);
   });

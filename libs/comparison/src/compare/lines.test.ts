@@ -171,7 +171,7 @@ describe("how a fault and a denial are called", () => {
   };
 
   it.each<[string, Said, Said, string[]]>([
-    ["both found it", dent, dent, ["agree: small against small, small"]],
+    ["both found it", dent, dent, ["consistent: small against small, small"]],
     ["found and denied", noDent, dent, ["differ: null against small, small"]],
     ["stated and not found", dent, noDent, ["doubtful: small against null, small"]],
     ["denied by both", noDent, noDent, ["agree: good against good, null"]],

@@ -112,8 +112,8 @@ describe("the table of exchange", () => {
       "a fault against the same fault",
       rust,
       rust,
-      ["agree", "neither", "agreed-fault", "listed"],
-      ["agree", "neither", "agreed-fault", "listed"],
+      ["consistent", "neither", "agreed-fault", "listed"],
+      ["consistent", "neither", "agreed-fault", "listed"],
     ],
   ])("%s", (_name, a, b, there, back) => {
     expect(said(a, b)).toEqual(there);

@@ -221,9 +221,14 @@ describe("a sentence about faults", () => {
     );
   });
 
-  it("needs no extents", () => {
+  it("says where a fault has no extent, and where it has no place", () => {
     const dent = hood({ kind: "faults", found: [{ kind: "dent" }], denied: [] });
-    expect(say(dent, dent)).toEqual(["Both report dent."]);
+    expect(say(dent, dent)).toEqual(["Both report dent, neither of them with its extent."]);
+    const extent = { value: 40, unit: "mm" as const };
+    const anywhere = hood({ kind: "faults", found: [{ kind: "dent", extent }], denied: [] });
+    expect(say(anywhere, anywhere)).toEqual([
+      "Both report dent, not both of them where on it: it may be another.",
+    ]);
   });
 });
 
