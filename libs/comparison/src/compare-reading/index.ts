@@ -26,6 +26,7 @@ import {
 import type { ReadingSide } from "@evenhand/sheet/reading-side";
 import type { Reason } from "../reason/index.ts";
 import { standingOf } from "../standing/index.ts";
+import { partsFirmly } from "./firm.ts";
 import { leftOf } from "../use-allowed/index.ts";
 import type { VisitTimes } from "../visit-times/index.ts";
 
@@ -190,8 +191,17 @@ const SETTLED: Readonly<Record<IntervalOutcome, Settled>> = {
 };
 
 const WITHIN_USE: Settled = { outcome: "consistent", reason: "within-use" };
+/** A difference that only a gauge named as very coarse, or readings far apart, would explain. */
+const PARTS_FIRMLY: Settled = { outcome: "doubtful", reason: "beyond-ordinary" };
 
-const settle = (pair: ReadingPair, figures: ReadingFigures, limits: readonly LimitFigures[]): Settled => {
+type Read = { readonly a: ReadingSide; readonly b: ReadingSide };
+
+const settle = (
+  pair: ReadingPair,
+  figures: ReadingFigures,
+  limits: readonly LimitFigures[],
+  read: Read,
+): Settled => {
   const { expandedUncertainty } = figures;
   const apart = leftOf(figures);
   const outcome = classify(figures);
@@ -202,13 +212,12 @@ const settle = (pair: ReadingPair, figures: ReadingFigures, limits: readonly Lim
   const opposite = oppositeCalls(limits, Math.abs(apart) > expandedUncertainty);
   if (opposite !== undefined) return outcome === "differ" ? SETTLED.differ : opposite;
   if (bothFail(limits)) return { outcome: "agree", reason: "both-past-limit" };
-  if (outcome === "doubtful" || outcome === "differ") {
-    const allowance = allowanceOf(pair, figures);
-    if (Math.abs(apart) <= expandedUncertainty + allowance) {
-      return { outcome: "consistent", reason: "changed-between-days" };
-    }
-  }
-  return outcome === "agree" && isExcusedByUse(figures) ? WITHIN_USE : SETTLED[outcome];
+  if (outcome === "agree") return isExcusedByUse(figures) ? WITHIN_USE : SETTLED.agree;
+  const isOpen = outcome !== "consistent";
+  if (isOpen && Math.abs(apart) > expandedUncertainty + allowanceOf(pair, figures)) return SETTLED[outcome];
+  const { spec, shared } = pair;
+  if (partsFirmly(figures, { ...read, spec, shared }, () => allowanceOf(pair, figures))) return PARTS_FIRMLY;
+  return isOpen ? { outcome: "consistent", reason: "changed-between-days" } : SETTLED.consistent;
 };
 
 const marksOf = (
@@ -258,7 +267,7 @@ const worstSpots = (pair: ReadingPair, a: ReadingSide, b: ReadingSide, limits: r
     a: sideEstimate(sideA, true),
     b: sideEstimate(sideB, true),
   });
-  const settled = settle(spots, figures, limits);
+  const settled = settle(spots, figures, limits, { a: sideA, b: sideB });
   const reason = settled.reason === REASONS[classify(figures)] ? WORST_SPOT[settled.outcome] : undefined;
   return { figures, settled: { ...settled, reason: reason ?? settled.reason } };
 };
@@ -309,7 +318,7 @@ export const compareReading = (pair: ReadingPair): Judgment => {
   const limits = hasLimits(pair.item, pair.contextA.position)
     ? limitFigures(pair.item, pair.contextA, pair.contextB, AGAINST_A, AGAINST_B)
     : NO_LIMITS;
-  const settled = settle(pair, figures, limits);
+  const settled = settle(pair, figures, limits, { a, b });
   const worst = worstSpots(pair, a, b, limits);
   return worst !== undefined && RANK.indexOf(worst.settled.outcome) > RANK.indexOf(settled.outcome)
     ? judged(pair, worst.figures, worst.settled, limits)

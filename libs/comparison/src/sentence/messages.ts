@@ -24,6 +24,8 @@ export const lineMessages = defineMessages("line", {
     "{A} {a}, {B} {b}: the difference of {difference} neither confirms nor contradicts, {delta} being what matters",
   "beyond-chance":
     "{A} {a}, {B} {b}: the difference of {difference} is more than chance explains, but perhaps less than the {delta} that matters",
+  "beyond-ordinary":
+    "{A} {a}, {B} {b}: the difference of {difference} is more than an ordinary instrument, read with ordinary care, explains; what was named is coarser or scatters more, so read it again",
   "beyond-delta": "{A} {a}, {B} {b}: the difference of {difference} is more than the {delta} that matters",
   "opposite-calls": "{A} {a}, {B} {b}: the one passes where the other does not",
   "opposite-calls-unsure":
@@ -82,6 +84,8 @@ export const lineMessages = defineMessages("line", {
   "same-fault-extents":
     "Both report {fault}, {a} and {b}: the difference of {difference} lies within the {delta} that matters",
   "extent-not-given": "Both report {fault}, only one of them with its extent",
+  "extents-not-given": "Both report {fault}, neither of them with its extent",
+  "place-not-given": "Both report {fault}, not both of them where on it: it may be another",
   "extent-not-settled":
     "Both report {fault}, {a} and {b}: the difference of {difference} is too uncertain to tell, {delta} being what matters",
   "extent-beyond-chance":
@@ -93,6 +97,8 @@ export const lineMessages = defineMessages("line", {
   "graver-stage": "{B} {b}: graver than what {theA} shows there",
   "disclosed-at-least": "{theA} discloses {a}; {B} {b}, no more than that",
   "disclosed-in-all": "{theA} discloses it; {B} {b}, in all no more than was disclosed",
+  "perhaps-in-all":
+    "{theA} discloses some of it, and not how much; {B} {b}, which may be part of that or more",
   "perhaps-other-side":
     "One report has it on the left and the other on the right: perhaps the sides are exchanged",
   "denied-found": "{theA} says there is no {kind}; {B} {b}",
