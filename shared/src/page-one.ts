@@ -62,6 +62,18 @@ export const AnsweredMatter = z.strictObject({
 });
 export type AnsweredMatter = z.infer<typeof AnsweredMatter>;
 
+/** What makes the word of one side, or of both, weigh less over the whole report. */
+export const Softening = z.strictObject({
+  /** Stable code of what it is. */
+  of: LocalId,
+  side: z.enum(["a", "b", "both"]),
+  /** A sentence for a buyer, with its counts. */
+  words: z.string(),
+  /** The arithmetic it rests on, folded where there is room to fold. */
+  figures: z.string().optional(),
+});
+export type Softening = z.infer<typeof Softening>;
+
 const Side = z.strictObject({
   kind: ReportKind,
   organization: z.string(),
@@ -93,6 +105,8 @@ export const Answer = z.strictObject({
   /** Matters of what nobody knows. */
   unknown: z.array(AnsweredMatter),
   questions: z.array(z.string()),
+  /** What softens it, on either side, worst first. Answers made before it was counted have none. */
+  soft: z.array(Softening).optional(),
   /** The sheet's cautions for whoever looks again, opens something or drives. */
   cautions: z.array(z.strictObject({ id: LocalId, text: z.string() })),
   /** How many lines stand how, as the comparison counts them. */

@@ -49,6 +49,17 @@ const cost = (answer: Answer, priced: AnswerCost | null): Markup => {
     </ul>`;
 };
 
+const soft = ({ soft: all = [] }: Answer): Markup | null =>
+  all.length === 0
+    ? null
+    : html`<h2>${answerWords.softHeading}</h2>
+        <ul>
+          ${all.map(
+            ({ words, figures }) =>
+              html`<li>${words}${figures === undefined ? null : html` <small>${figures}</small>`}</li>`,
+          )}
+        </ul>`;
+
 /** Page one of the page, and of what is printed: the lines stand behind it. */
 export const answerMarkup = (answer: Answer, priced: AnswerCost | null): Markup =>
   html`<section class="answer">
@@ -81,4 +92,5 @@ export const answerMarkup = (answer: Answer, priced: AnswerCost | null): Markup 
     <ol>
       ${answer.questions.map((question) => html`<li>${question}</li>`)}
     </ol>
+    ${soft(answer)}
   </section>`;

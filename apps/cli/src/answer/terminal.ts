@@ -9,6 +9,7 @@ const STOPS = 3;
 const MATTERS = 8;
 const NOTED = 3;
 const UNKNOWN = 2;
+const SOFT = 3;
 
 /** A text in one line, cut at the terminal's edge. */
 const clip = (text: string, width: number, margin = 0): string => {
@@ -88,6 +89,12 @@ const costLines = (answer: Answer, priced: AnswerCost | null, terminal: Terminal
   return paragraph(answerWords.costHeading, `${said.range}${largest} ${said.by}`, 3, terminal);
 };
 
+/** What softens it: as many lines as are left to it, the worst first. */
+const softLines = ({ soft = [] }: Answer, terminal: Terminal, most: number): string[] => {
+  if (soft.length === 0) return [];
+  return paragraph(answerWords.softHeading, soft.map(({ words }) => words).join(" "), most, terminal);
+};
+
 const questionLines = ({ questions }: Answer, terminal: Terminal): string[] =>
   questions.length === 0
     ? []
@@ -98,20 +105,23 @@ const questionLines = ({ questions }: Answer, terminal: Terminal): string[] =>
 
 /**
  * Page one on a terminal, 30 lines at most: what stops the money, what became of the statement, the matters worst first, what nobody
- * knows and what to ask; what is left out is counted.
+ * knows, what to ask and what softens it; what is left out is counted.
  */
 export const answerLines = (answer: Answer, terminal: Terminal, priced: AnswerCost | null): string[] => {
   const { make, model, modelYear, identification } = answer.vehicle;
+  const soft = softLines(answer, terminal, SOFT);
+  // The cost takes lines of its own, and so does what softens it.
+  const most = MATTERS - (priced === null ? 0 : 1) - soft.length;
   return [
     terminal.style.strong(clip(`${modelYear} ${make} ${model}, ${identification}`, terminal.width)),
     ...paragraph(answerWords.lookedHeading, answerWords.looked(answer.looked), 2, terminal),
     ...stopLines(answer, terminal),
     ...paragraph(answerWords.claimsHeading, answerWords.claims(answer.claims), 2, terminal),
-    // The cost takes lines of its own.
-    ...mattersBlock(answer, terminal, priced === null ? MATTERS : MATTERS - 1),
+    ...mattersBlock(answer, terminal, most),
     ...unknownLines(answer, terminal),
     ...costLines(answer, priced, terminal),
     ...questionLines(answer, terminal),
+    ...soft,
     ...wrap(answerWords.caution, terminal.width),
   ];
 };

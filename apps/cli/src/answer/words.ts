@@ -28,6 +28,7 @@ export const answerWords = {
   unknownHeading: "What nobody knows",
   costHeading: "Cost to put right",
   questionsHeading: "Ask the dealer",
+  softHeading: "What softens it",
   noCost: "not worked out: name your own table with --costs FILE.",
   grave: (severity: Severity): string => HOW_GRAVE[severity],
   more: (count: number): string => `and ${count} more`,

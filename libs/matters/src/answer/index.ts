@@ -9,6 +9,7 @@ import type { Reports } from "../headline/index.ts";
 import { inWords } from "../in-words/index.ts";
 import { kindOf } from "../kinds/index.ts";
 import type { JoinedMatter } from "../matters/index.ts";
+import { softenings } from "../softenings/index.ts";
 import { isUnknown } from "../weight/index.ts";
 import { claimsOf } from "./claims.ts";
 
@@ -112,7 +113,7 @@ const isOfUnknown = ({ matter }: AnsweredMatter): boolean => kindOf(matter.kind)
 
 /**
  * Page one of a comparison: the car, who looked and what could not be done, what stops the money, what became of the claims, the
- * matters worst first with the inspector's own words, what nobody knows, and five questions to ask.
+ * matters worst first with the inspector's own words, what nobody knows, five questions to ask, and what softens either side's word.
  * Nothing in it says that a car is good.
  *
  * @example answer({ comparison, matters, reports }).stops[0]?.words // "title: in another name (stated: in the seller's name)"
@@ -137,6 +138,7 @@ export const answer = (input: AnswerInput): Answer => {
     matters: answered.filter((one) => !isOfUnknown(one)),
     unknown: answered.filter(isOfUnknown),
     questions: questionsOf(matters).slice(0, QUESTIONS),
+    soft: softenings(comparison),
     cautions: cautionsFor(input),
     tally: comparison.tally,
     broken: comparison.crossChecks.filter(({ verdict }) => verdict === "breaks").length,

@@ -16,6 +16,8 @@ export const answer = {
   "answer.decides": "What would decide it: {decides}",
   "answer.ask": "Ask the dealer: {question}",
   "answer.questions": "Ask the dealer",
+  "answer.soft": "What softens it",
+  "answer.soft.figures": "The figures",
   "answer.claims": "What became of the statement",
   "answer.claims.stated": "{count, plural, one {Of # place stated} other {Of # places stated}}:",
   "answer.claims.fell": "not found as stated",

@@ -85,6 +85,30 @@ export const Questions = ({ questions }: Pick<Answer, "questions">) => {
   );
 };
 
+/** What makes either side's word weigh less, its figures folded. */
+export const Softened = ({ soft = [] }: Pick<Answer, "soft">) => {
+  const t = useText();
+  if (soft.length === 0) return null;
+  return (
+    <section className={styles.soft}>
+      <h2>{t("answer.soft")}</h2>
+      <ul>
+        {soft.map(({ of, side, words, figures }) => (
+          <li key={`${of}@${side}`}>
+            {words}
+            {figures !== undefined && (
+              <details>
+                <summary>{t("answer.soft.figures")}</summary>
+                {figures}
+              </details>
+            )}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+};
+
 const BECAME = ["fell", "doubtful", "unseen", "notComparable", "disclosed", "held"] as const;
 
 /** What became of what was stated, place by place, and the gravest that was found otherwise. */

@@ -1,7 +1,7 @@
 import type { Answer, AnswerCost, AnsweredMatter } from "@evenhand/shared/page-one";
 import { useText } from "../../../strings/text";
 import { Notice } from "../../../ui/Notice";
-import { ClaimsSaid, Looked, NextSteps, Questions, Stops } from "./AnswerAside";
+import { ClaimsSaid, Looked, NextSteps, Questions, Softened, Stops } from "./AnswerAside";
 import { AnswerMatter } from "./AnswerMatter";
 import styles from "./AnswerView.module.css";
 import { CostSaid } from "./CostSaid";
@@ -104,6 +104,7 @@ export const AnswerView = (props: Props) => {
         <CostSaid cost={cost} answer={answer} />
         <Questions questions={answer.questions} />
         <ClaimsSaid claims={answer.claims} />
+        <Softened soft={answer.soft} />
         <Looked looked={answer.looked} zone={answer.b.zone} />
       </div>
       <Careful cautions={answer.cautions} />
