@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { LaidOutHours } from "../../apps/api/src/capabilities/calendars/index.ts";
+import { AnswerCache } from "../../apps/api/src/platform/database/answer-cache.ts";
 import { DocumentCache } from "../../apps/api/src/platform/database/document-cache.ts";
 
 const MiB = 1024 * 1024;
@@ -30,4 +31,30 @@ test("hours laid out are kept up to so many bytes, however long what they were l
   }
   expect(laidOut.bytes).toBeGreaterThan(LaidOutHours.maxBytes / 2);
   expect(laidOut.bytes).toBeLessThanOrEqual(LaidOutHours.maxBytes);
+});
+
+test("an answer is made once of what the database gave, and anew of anything else", async () => {
+  const answers = new AnswerCache();
+  let made = 0;
+  const ask = (...from: string[]) =>
+    answers.get(from, () => {
+      made += 1;
+      return from.join(" and ");
+    });
+  expect([await ask("a case", "open"), await ask("a case", "open")]).toEqual([
+    "a case and open",
+    "a case and open",
+  ]);
+  expect(made).toBe(1);
+  expect(await ask("a caseopen")).toBe("a caseopen");
+  expect(await ask("a case", "decided")).toBe("a case and decided");
+  expect(made).toBe(3);
+});
+
+test("answers are kept up to so many bytes, what they were made from included", async () => {
+  const answers = new AnswerCache();
+  for (let whose = 0; whose < 100; whose += 1)
+    await answers.get([String(whose), "x".repeat(MiB / 2)], () => "short");
+  expect(answers.bytes).toBeGreaterThan(AnswerCache.maxBytes / 2);
+  expect(answers.bytes).toBeLessThanOrEqual(AnswerCache.maxBytes);
 });

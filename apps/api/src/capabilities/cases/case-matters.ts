@@ -1,17 +1,12 @@
 import { caseMatters, releasedCaseMatters } from "@evenhand/case/case-matters";
 import { openMatters } from "@evenhand/matters/open-matters";
-import type { CaseMatter, CaseParts, CaseParty } from "@evenhand/shared/http/cases";
+import type { CaseMatter } from "@evenhand/shared/http/cases";
 import type { Matter } from "@evenhand/shared/matter";
-import type { Actor } from "../../platform/auth/actor.ts";
-import type { Database } from "../../platform/database/database.ts";
-import { findRow } from "../../platform/database/rows.ts";
-import { found } from "../../platform/problems/problem-error.ts";
+import type { z } from "zod";
 import type { ComparisonsService } from "../comparisons/index.ts";
-import { mattersSettled, releasedOfCase } from "./case-matters.queries.ts";
-import { ReleasedRow, SettledRow } from "./rows.ts";
+import type { ReadAnswer, SeenRow } from "./rows.ts";
 
-export type MatterSources = { readonly database: Database; readonly comparisons: ComparisonsService };
-type Seen = { readonly id: string; readonly by: CaseParty; readonly parts: CaseParts };
+type Seen = z.infer<typeof SeenRow>["body"];
 
 /** Matters answered for: those of the summary's open ones, where several were answered for together each of them. */
 const answeredFor = (
@@ -24,32 +19,21 @@ const answeredFor = (
 };
 
 async function ofAnswer(
-  { database, comparisons }: MatterSources,
-  { by, parts }: Seen,
+  comparisons: ComparisonsService,
+  { comparison, answerHash, released, answers }: ReadAnswer,
+  settles: boolean,
 ): Promise<CaseMatter[]> {
-  // The statement that names them asks whether they may be read.
-  const read = parts.inspections.find(({ comparison }) => comparison !== null)?.comparison;
-  if (read == null) return [];
-  const row = await findRow(database, SettledRow, {
-    name: "case-matters-settled",
-    text: mattersSettled,
-    values: [read],
-  });
-  const { answerHash, released, answers } = found(row, "comparison").body;
-  const { wrong, unknown } = await comparisons.matters(read, answerHash);
+  // The statement that named it asked whether it may be read.
+  const { wrong, unknown } = await comparisons.matters(comparison, answerHash);
   const settling = { released, answeredFor: answeredFor([...wrong, ...unknown], answers ?? []) };
-  return caseMatters({ comparison: read, wrong, unknown }, by === "buyer" ? settling : null);
-}
-
-async function ofReleased({ database }: MatterSources, actor: Actor, id: string): Promise<CaseMatter[]> {
-  const row = await findRow(database, ReleasedRow, {
-    name: "case-released-matters",
-    text: releasedOfCase,
-    values: [actor.organizations(), actor.organizations("dealer"), id],
-  });
-  return releasedCaseMatters(row?.body ?? []);
+  return caseMatters({ comparison, wrong, unknown }, settles ? settling : null);
 }
 
 /** The matters of a case as this party may know them. */
-export const mattersOf = (sources: MatterSources, actor: Actor, seen: Seen): Promise<CaseMatter[]> =>
-  seen.by === "dealer" ? ofReleased(sources, actor, seen.id) : ofAnswer(sources, seen);
+export async function mattersOf(
+  comparisons: ComparisonsService,
+  { row, read, laid }: Seen,
+): Promise<CaseMatter[]> {
+  if (row.as === "dealer") return releasedCaseMatters(laid);
+  return read === null ? [] : ofAnswer(comparisons, read, row.as === "buyer");
+}

@@ -1,4 +1,5 @@
 import type { CaseParty } from "@evenhand/shared/http/cases";
+import { matterSources, readComparison } from "./case-matters.queries.ts";
 import { caseCar, caseNames, isPublished, live, ofCase, seesAppointment, seesOrder } from "./case-rows.ts";
 import { caseFacts, factSources } from "./facts.ts";
 import { partOf } from "./of-part.ts";
@@ -95,14 +96,14 @@ const homeOf = (by: CaseParty): string => `
     (SELECT c.*, false FROM buyer_case c WHERE ${mine[by]} AND c.id < $3
       AND (c.vehicle_id, c.buyer_id) NOT IN (SELECT * FROM open) ORDER BY c.id DESC LIMIT $4 + 1))
   SELECT json_build_object('open', (SELECT count(*) FROM open), ${draftsOf(by)},
-    'items', coalesce(json_agg(json_build_object('open', c.is_open, 'row', ${rowJson(by)}) ORDER BY c.id DESC), '[]')) AS body
+    'items', coalesce(json_agg(json_build_object('open', c.is_open, 'row', ${rowJson(by)}) ORDER BY c.id DESC), '[]'))::text AS body
   FROM c ${sources(by)}`;
 
 /** `$3` the case. */
 const detailOf = (
   by: CaseParty,
-): string => `SELECT json_build_object('row', ${rowJson(by)}, 'parts', ${caseParts(by)}) AS body
-  FROM buyer_case c ${sources(by)} WHERE c.id = $3 AND ${mine[by]}`;
+): string => `SELECT json_build_object('row', ${rowJson(by)}, 'parts', ${caseParts(by)}, ${matterSources(by)})::text AS body
+  FROM buyer_case c ${sources(by)} ${readComparison(by)} WHERE c.id = $3 AND ${mine[by]}`;
 
 /** `$3` a part of a case. */
 const partCasesOf = (by: CaseParty): string => `

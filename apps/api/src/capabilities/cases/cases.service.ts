@@ -1,66 +1,63 @@
-import { Injectable } from "@nestjs/common";
-import { caseOf } from "@evenhand/case/case-of";
-import {
-  type CaseHome,
-  CaseParty,
-  type CaseRow,
-  type CaseSeen,
-  type CasesOfPart,
-  type OperatorDesk,
-} from "@evenhand/shared/http/cases";
+import { CaseParty, type CasesOfPart } from "@evenhand/shared/http/cases";
 import type { PageQuery } from "@evenhand/shared/http/paging";
+import { Injectable } from "@nestjs/common";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
-import { Database } from "../../platform/database/database.ts";
+import { AnswerCache } from "../../platform/database/answer-cache.ts";
+import { Database, type Statement } from "../../platform/database/database.ts";
 import { readCursor } from "../../platform/database/page.ts";
-import { findRow, readRows } from "../../platform/database/rows.ts";
+import { BodyRow, findRow, readRows } from "../../platform/database/rows.ts";
+import { JsonText } from "../../platform/http/json-text.ts";
 import { notFound } from "../../platform/problems/problem-error.ts";
 import { ComparisonsService } from "../comparisons/index.ts";
-import { mattersOf } from "./case-matters.ts";
+import { caseAnswer, type Given, homeAnswer } from "./case-answers.ts";
 import { caseDetails, caseHomes, partCases } from "./cases.queries.ts";
 import { operatorDesk } from "./desk.queries.ts";
-import { pageOf } from "./home-page.ts";
-import { DeskRow, HomeRow, PartCaseRow, SeenRow, type StoredRow } from "./rows.ts";
+import { PartCaseRow } from "./rows.ts";
 
-const toRow = ({ facts, ...row }: StoredRow): CaseRow => ({ ...row, standing: caseOf(facts) });
+const homeOf = (actor: Actor, by: CaseParty, query: PageQuery): Statement => ({
+  name: `case-home-${by}`,
+  text: caseHomes[by],
+  values: [
+    actor.organizations(),
+    actor.organizations(by),
+    readCursor(query),
+    query.limit,
+    query.after === undefined,
+  ],
+});
 
-/** Cases as each of their parties may know them: put together from what is stored, kept nowhere. */
+/** Cases as each of their parties may know them: put together from what is stored, and for as long as that is the same, once. */
 @Injectable()
 export class CasesService {
   constructor(
     private readonly database: Database,
     private readonly comparisons: ComparisonsService,
     private readonly clock: Clock,
+    private readonly answers: AnswerCache,
   ) {}
 
   /** Who is more than one of the four gets what is theirs as each. */
-  async home(actor: Actor, query: PageQuery): Promise<CaseHome> {
-    const first = query.after === undefined;
+  async home(actor: Actor, query: PageQuery): Promise<JsonText> {
     const [homes, desk] = await Promise.all([
-      Promise.all(partiesOf(actor).map((by) => this.homeAs(actor, by, query))),
-      actor.isOperator && first ? this.desk() : null,
+      Promise.all(partiesOf(actor).map((by) => this.ask(homeOf(actor, by, query)))),
+      actor.isOperator && query.after === undefined ? this.desk() : null,
     ]);
-    return { ...pageOf(homes, query.limit), desk };
+    const there = homes.filter((home) => home !== null);
+    const from = ["home", String(query.limit), desk?.body ?? "", ...there.map(({ body }) => body)];
+    return new JsonText(await this.answers.get(from, () => homeAnswer(there, desk, query.limit)));
   }
 
-  async get(actor: Actor, id: string): Promise<CaseSeen> {
+  async get(actor: Actor, id: string): Promise<JsonText> {
     for (const by of partiesOf(actor)) {
-      const found = await findRow(this.database, SeenRow, {
+      const seen = await this.ask({
         name: `case-${by}`,
         text: caseDetails[by],
         values: [actor.organizations(), actor.organizations(by), id],
       });
-      if (found === null) continue;
-      const { row, parts } = found.body;
-      return {
-        ...toRow(row),
-        parts,
-        matters: await mattersOf({ database: this.database, comparisons: this.comparisons }, actor, {
-          id,
-          by,
-          parts,
-        }),
-      };
+      if (seen === null) continue;
+      const make = () => caseAnswer(seen, this.comparisons);
+      return new JsonText(await this.answers.get(["case", seen.body], make));
     }
     throw notFound("case");
   }
@@ -81,24 +78,13 @@ export class CasesService {
     return { items };
   }
 
-  private async homeAs(actor: Actor, by: CaseParty, query: PageQuery) {
-    const all = actor.organizations();
-    const found = await findRow(this.database, HomeRow, {
-      name: `case-home-${by}`,
-      text: caseHomes[by],
-      values: [all, actor.organizations(by), readCursor(query), query.limit, query.after === undefined],
-    });
-    const { open = 0, drafts = [], drafting = 0, items = [] } = found?.body ?? {};
-    return { open, drafts, drafting, items: items.map(({ row, ...item }) => ({ ...item, row: toRow(row) })) };
+  private desk(): Promise<Given | null> {
+    return this.ask({ name: "operator-desk", text: operatorDesk, values: [this.clock.now()] });
   }
 
-  private async desk(): Promise<OperatorDesk | null> {
-    const found = await findRow(this.database, DeskRow, {
-      name: "operator-desk",
-      text: operatorDesk,
-      values: [this.clock.now()],
-    });
-    return found?.body ?? null;
+  private async ask(statement: Statement): Promise<Given | null> {
+    const row = await findRow(this.database, BodyRow, statement);
+    return row === null ? null : { statement, body: row.body };
   }
 }
 

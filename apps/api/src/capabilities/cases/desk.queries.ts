@@ -24,4 +24,4 @@ export const operatorDesk = `
     'waiting', (SELECT count(*) FROM task),
     'owed', coalesce((SELECT json_agg(json_build_object('state', state, 'of', of, 'count', count, 'until', instant(until))
       ORDER BY until) FROM owed), '[]'),
-    'rest', coalesce((SELECT json_agg(json_build_object('state', state, 'count', count) ORDER BY state) FROM past), '[]')) AS body`;
+    'rest', coalesce((SELECT json_agg(json_build_object('state', state, 'count', count) ORDER BY state) FROM past), '[]'))::text AS body`;

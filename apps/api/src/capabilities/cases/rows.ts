@@ -53,19 +53,20 @@ export const HomeRow = z.object({
     items: z.array(z.object({ open: z.boolean(), row: StoredRow })),
   }),
 });
-export const SeenRow = z.object({ body: z.object({ row: StoredRow, parts: CaseParts }) });
+const ReleasedEntry = z.object({ entry: z.number(), state: ReleaseState });
+/** The answer that the matters are taken from, what of it lies before the dealer, and what approving it answered for. */
+const ReadAnswer = z.object({
+  comparison: z.string(),
+  answerHash: z.string().nullable(),
+  released: z.array(ReleasedEntry),
+  answers: z.array(z.object({ matter: z.string() })).nullable(),
+});
+export type ReadAnswer = z.infer<typeof ReadAnswer>;
+const Laid = ReleasedEntry.extend({ comparison: z.string(), matter: ReleasedMatter.nullable() });
+
+export const SeenRow = z.object({
+  body: z.object({ row: StoredRow, parts: CaseParts, read: ReadAnswer.nullable(), laid: z.array(Laid) }),
+});
 /** One of the cases a part belongs to. */
 export const PartCaseRow = z.object({ item: CasesOfPart.shape.items.element });
 export const DeskRow = z.object({ body: OperatorDesk });
-
-const ReleasedEntry = z.object({ entry: z.number(), state: ReleaseState });
-export const SettledRow = z.object({
-  body: z.object({
-    answerHash: z.string().nullable(),
-    released: z.array(ReleasedEntry),
-    answers: z.array(z.object({ matter: z.string() })).nullable(),
-  }),
-});
-export const ReleasedRow = z.object({
-  body: z.array(ReleasedEntry.extend({ comparison: z.string(), matter: ReleasedMatter.nullable() })),
-});

@@ -8,6 +8,7 @@ import {
 } from "@nestjs/common";
 import { Clock, SystemClock } from "../clock/index.ts";
 import { CONFIG, type Config } from "../config/index.ts";
+import { AnswerCache } from "./answer-cache.ts";
 import { Database } from "./database.ts";
 import { FirmDocuments } from "./firm-documents.ts";
 import { Ids, TimeIds } from "./ids.ts";
@@ -33,10 +34,11 @@ export class DatabaseModule implements OnApplicationShutdown {
         { provide: Clock, useValue: clock },
         { provide: Ids, useValue: ids },
         { provide: Database, useFactory: connect, inject: [CONFIG] },
+        AnswerCache,
         DocumentCache,
         FirmDocuments,
       ],
-      exports: [Clock, Ids, Database, DocumentCache, FirmDocuments],
+      exports: [Clock, Ids, Database, AnswerCache, DocumentCache, FirmDocuments],
     };
   }
 

@@ -34,7 +34,8 @@ const ask = (source: Source, statement: Statement): Promise<unknown[]> =>
     ? source.query(statement)
     : source.$queryRawUnsafe<unknown[]>(statement.text, ...(statement.values ?? []));
 
-function read<S extends RowSchema>(schema: S, statement: Statement, row: unknown): z.output<S> {
+/** A row of a statement, held against what it says it gives. @throws WrongRow naming statement and column */
+export function holdRow<S extends RowSchema>(schema: S, statement: Statement, row: unknown): z.output<S> {
   const result = schema.safeParse(row);
   if (result.success) return result.data;
   throw new WrongRow(statement, result.error);
@@ -51,7 +52,7 @@ export async function readRows<S extends RowSchema>(
   schema: S,
   statement: Statement,
 ): Promise<z.output<S>[]> {
-  return (await ask(source, statement)).map((row) => read(schema, statement, row));
+  return (await ask(source, statement)).map((row) => holdRow(schema, statement, row));
 }
 
 /** The first row, if there is one. @throws WrongRow naming statement and column */
@@ -61,7 +62,7 @@ export async function findRow<S extends RowSchema>(
   statement: Statement,
 ): Promise<z.output<S> | null> {
   const [row] = await ask(source, statement);
-  return row === undefined ? null : read(schema, statement, row);
+  return row === undefined ? null : holdRow(schema, statement, row);
 }
 
 /** Does the statement and reads nothing: for what writes or locks. */
