@@ -3,8 +3,8 @@ import { join } from "node:path";
 import { brotliCompressSync, constants, gzipSync } from "node:zlib";
 import type { Plugin } from "vite";
 
-/** Below this a packet holds it anyway; pictures and fonts are compressed already. */
-const leastBytes = 1_400;
+/** Below this little is won, and a packet holds it anyway; pictures and fonts are compressed already. */
+const leastBytes = 1_000;
 const worthIt = /\.(js|css|html|svg|json|txt|webmanifest)$/;
 
 const brotli = (bytes: Uint8Array): Uint8Array =>

@@ -1,14 +1,7 @@
 import type { HtmlTagDescriptor, Plugin, Rolldown } from "vite";
+import { neededBy } from "./needed-by.ts";
 
 type Bundle = Rolldown.OutputBundle;
-
-/** A chunk and whatever it cannot run without, itself last. */
-const neededBy = (bundle: Bundle, name: string, seen = new Set<string>()): readonly string[] => {
-  const chunk = bundle[name];
-  if (seen.has(name) || chunk?.type !== "chunk") return [];
-  seen.add(name);
-  return [...chunk.imports.flatMap((one) => neededBy(bundle, one, seen)), name];
-};
 
 const stylesOf = (bundle: Bundle, name: string): readonly string[] => {
   const chunk = bundle[name];
@@ -22,11 +15,7 @@ const link = (rel: string, file: string): HtmlTagDescriptor => ({
 });
 
 const tagsOf = (bundle: Bundle, html: string): HtmlTagDescriptor[] => {
-  const main = Object.values(bundle).find(
-    (one) => one.type === "chunk" && one.facadeModuleId?.endsWith("/src/main.tsx") === true,
-  );
-  if (main === undefined) throw new Error("The build holds no chunk of src/main.tsx.");
-  const chunks = neededBy(bundle, main.fileName);
+  const chunks = neededBy(bundle, "src/main.tsx");
   return [
     ...chunks.toReversed().map((file) => link("modulepreload", file)),
     ...[...new Set(chunks.flatMap((file) => stylesOf(bundle, file)))].map((file) => link("stylesheet", file)),

@@ -1,8 +1,9 @@
 import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
+import { compileAhead } from "./compile-ahead.ts";
 import { compressFiles } from "./compress-files.ts";
 import { notices } from "./notices.ts";
-import { comparisonFiles } from "./page-files.ts";
+import { pageFiles } from "./page-files.ts";
 import { preloadMain } from "./preload-main.ts";
 
 /** The service's address while developing; in production the service itself hands out these files. */
@@ -10,7 +11,7 @@ const service = process.env["EVENHAND_SERVICE"] ?? "http://127.0.0.1:8080";
 
 export default defineConfig({
   root: import.meta.dirname,
-  plugins: [react(), notices(), preloadMain(), compressFiles()],
+  plugins: [react(), notices(), preloadMain(), compileAhead(), compressFiles()],
   build: {
     // Beside the type declarations, which lie in dist itself.
     outDir: "dist/site",
@@ -20,9 +21,9 @@ export default defineConfig({
     rolldownOptions: {
       output: {
         codeSplitting: {
-          // What the comparison imports from elsewhere stays where it is.
+          // What they import from elsewhere stays where it is.
           includeDependenciesRecursively: false,
-          groups: [comparisonFiles()],
+          groups: pageFiles(),
         },
       },
     },

@@ -76,8 +76,11 @@ test("no inline script runs, nobody frames the page, and types are not guessed",
   expect(headers["referrer-policy"]).toBe("same-origin");
 });
 
-test("data is no page: nothing in it runs, loads or is framed", async () => {
-  const { headers } = await get("/api/openapi.json", "application/json");
+test.each([
+  ["data", "/api/openapi.json", "application/json"],
+  ["a script", "/assets/main-1a2b.js", "*/*"],
+])("%s is no page: nothing in it runs, loads or is framed", async (_, address, accept) => {
+  const { headers } = await get(address, accept);
   expect(headers["content-security-policy"]).toBe("default-src 'none'; frame-ancestors 'none'");
   expect(headers["x-content-type-options"]).toBe("nosniff");
 });

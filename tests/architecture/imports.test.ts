@@ -85,6 +85,12 @@ describe("the project", () => {
     expect([...brought].filter((file) => /node_modules\/zod\//.test(file))).toEqual([]);
   });
 
+  test("reckons in no zone before the comparison is shown", () => {
+    const brought = broughtBy(result, "apps/web/src/pages/comparisons/ComparisonPage.tsx");
+    expect([...brought]).toContain("apps/web/src/entities/time/use-duration.ts");
+    expect([...brought].filter((file) => /temporal/.test(file))).toEqual([]);
+  });
+
   test("has a place in the order for every library", () => {
     const folders = readdirSync(join(root, "libs"), { withFileTypes: true }).filter((entry) =>
       entry.isDirectory(),

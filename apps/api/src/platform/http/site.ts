@@ -29,7 +29,7 @@ const pagePolicy = (secure: boolean) => ({
   },
 });
 
-/** Data is no page: nothing in it runs, loads or is framed. The same words every time, so they are not worked out anew. */
+/** Data is no page, and what a page is made of is none either: nothing in it runs, loads or is framed. The same words every time, so they are not worked out anew. */
 const dataHeaders = (secure: boolean): Readonly<Record<string, string>> => ({
   "content-security-policy": "default-src 'none'; frame-ancestors 'none'",
   "x-content-type-options": "nosniff",
@@ -54,7 +54,7 @@ export async function registerSecurityHeaders(app: NestFastifyApplication, confi
     .getHttpAdapter()
     .getInstance()
     .addHook("onRequest", (request, reply, done) => {
-      if (request.url.startsWith("/api/")) void reply.headers(forData);
+      if (/^\/(api|assets)\//.test(request.url)) void reply.headers(forData);
       else reply.helmet();
       done();
     });

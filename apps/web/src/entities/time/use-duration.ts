@@ -1,5 +1,10 @@
 import { useText } from "../../strings/text";
-import { splitMinutes } from "./use-times";
+
+/** Nothing of a zone: what shows minutes needs no calendar. */
+const splitMinutes = (minutes: number): { hours: number; minutes: number } => {
+  const whole = Math.round(minutes);
+  return { hours: Math.floor(whole / 60), minutes: whole % 60 };
+};
 
 /** Minutes in words: `45 min`, `3 h`, `3 h 20 min`. */
 export const useDuration = (): ((minutes: number) => string) => {

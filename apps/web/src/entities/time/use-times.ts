@@ -40,9 +40,3 @@ export const useTimes = () => {
   const intl = useIntl();
   return useMemo(() => ({ ...timesIn(intl), ...daysIn(intl) }), [intl]);
 };
-
-/** `3 h 20 min` by the catalog's own words. */
-export const splitMinutes = (minutes: number): { hours: number; minutes: number } => {
-  const whole = Math.round(minutes);
-  return { hours: Math.floor(whole / 60), minutes: whole % 60 };
-};
