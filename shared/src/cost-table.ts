@@ -7,8 +7,13 @@ import { UnitSymbol } from "./unit.ts";
 const minorUnits = z.int().min(0).max(1_000_000_000_000);
 const probability = z.number().min(0).max(1);
 
+const isOrdered = ({ low, likely, high }: { low: number; likely: number; high: number }): boolean =>
+  low <= likely && likely <= high;
+const ORDERED = "low ≤ likely ≤ high";
+
 /**
- * Cost to put one row right, in whole minor units: low, likely, high. `perExtent` adds to it for every unit of extent of a fault
+ * Cost to put one row right, in whole minor units: low, likely, high. `small` is what it costs where nothing but a trifle was found (a
+ * touched-up chip is no refinished panel); left out, a trifle costs what anything does. `perExtent` adds to it for every unit of extent of a fault
  * (a longer rust hole costs more). `occurs` is the owner's own probability that the cost falls due, where no interval of
  * readings gives one; a key left out is unset, and unset is said, never guessed.
  */
@@ -21,6 +26,10 @@ export const CostRow = z
     low: minorUnits,
     likely: minorUnits,
     high: minorUnits,
+    small: z
+      .strictObject({ low: minorUnits, likely: minorUnits, high: minorUnits })
+      .refine(isOrdered, ORDERED)
+      .optional(),
     perExtent: z
       .strictObject({ unit: UnitSymbol, low: minorUnits, likely: minorUnits, high: minorUnits })
       .optional(),
@@ -34,7 +43,7 @@ export const CostRow = z
       })
       .default({}),
   })
-  .refine((row) => row.low <= row.likely && row.likely <= row.high, "low ≤ likely ≤ high");
+  .refine(isOrdered, ORDERED);
 export type CostRow = z.infer<typeof CostRow>;
 
 /** A table of costs that a firm or a buyer owns. Rows are named by the sheet's items (`costRow`). */

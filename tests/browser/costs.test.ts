@@ -27,20 +27,34 @@ test("a buyer sets what a thing costs, is told what cannot be saved, and reads l
   expect(await buyer.does("costTable.get")).toEqual({ revision: 0, table: null });
 
   await battery.getByLabel("Most likely").fill("160");
-  await battery.getByText("How likely it falls due").click();
+  await battery.getByText("Trifles, and how likely it falls due").click();
   await battery.getByLabel("in doubt").fill("25");
+  await battery.getByLabel("At the least, renew the battery, a trifle").fill("5");
+  await battery.getByLabel("Most likely, renew the battery, a trifle").fill("15");
+  await battery.getByLabel("At the most, renew the battery, a trifle").fill("40");
   await save.click();
   await page.getByText("The table is saved as version 1.").waitFor();
   const { table } = await buyer.does("costTable.get");
   expect(table?.rows).toMatchObject([
-    { low: 11_000, likely: 16_000, high: 26_000, per: "place", occurs: { doubtful: 0.25 } },
+    {
+      low: 11_000,
+      likely: 16_000,
+      high: 26_000,
+      small: { low: 500, likely: 1_500, high: 4_000 },
+      per: "place",
+      occurs: { doubtful: 0.25 },
+    },
   ]);
 
   await battery.getByLabel("At the most").fill("300");
   await save.click();
   await page.getByText("The table is saved as version 2.").waitFor();
   await page.getByText("Version 2, “Mine”").click();
-  await page.getByText(/Renew the battery: \$110, \$160, \$260 before, \$110, \$160, \$300 now/).waitFor();
+  await page
+    .getByText(
+      /Renew the battery: \$110, \$160, \$260 \(a trifle \$5, \$15, \$40\) before, \$110, \$160, \$300 \(a trifle .*\) now/,
+    )
+    .waitFor();
 });
 
 test.each([
@@ -61,7 +75,7 @@ test.each([
   const page = await openPage(browser(), buyer, view);
   await page.goto("/costs");
   await page.getByText("a battery", { exact: true }).waitFor();
-  await page.getByText("How likely it falls due").first().click();
+  await page.getByText("Trifles, and how likely it falls due").first().click();
   await keepPicture(page, `costs-${name}`);
   expect(await violationsInEveryLook(page, `costs-${name}`)).toEqual([]);
 });

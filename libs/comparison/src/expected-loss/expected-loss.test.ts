@@ -56,6 +56,22 @@ describe("expectedLoss", () => {
     });
   });
 
+  it("takes the unseen's probability for what was found and no yardstick judges", () => {
+    const row = rowFor("electrics.horn");
+    expect(loss(horn({ outcome: "unstated", marks: ["no-yardstick"] }), row)).toMatchObject({
+      probability: 0.1,
+    });
+    expect(loss(horn({ outcome: "unstated" }), row)).toMatchObject({ probability: 0.8 });
+  });
+
+  it("takes a trifle's price for a trifle, where the row has one", () => {
+    const row = rowFor("electrics.horn", { small: { low: 100, likely: 200, high: 300 } });
+    expect(loss(horn({ outcome: "differ", severity: "small" }), row)).toMatchObject({ middle: 200 });
+    expect(loss(horn({ outcome: "differ", severity: "repair" }), row)).toMatchObject({ middle: 10_000 });
+    const unset = rowFor("electrics.horn");
+    expect(loss(horn({ outcome: "differ", severity: "small" }), unset)).toMatchObject({ middle: 10_000 });
+  });
+
   it("takes the interval's for readings without it", () => {
     const reading = entry({
       item: "engine.compression",

@@ -25,6 +25,8 @@ const probabilityOf = ({ figures, outcome, atom, marks }: Entry, row: CostRow): 
   // What both say is bad is there to be put right.
   if (marks.includes("both-bad")) return 1;
   if (figures?.of === "reading" && atom.of === "answer") return figures.chanceOff ?? figures.probabilityWorse;
+  // Found, and nothing says whether it is good: nobody knows more of it than of what was not seen.
+  if (outcome === "unstated" && marks.includes("no-yardstick")) return row.occurs.unseen;
   return outcome === "agree" || outcome === "incomparable" ? undefined : row.occurs[outcome];
 };
 
@@ -37,6 +39,16 @@ const extentOf = ({ atom, finding }: Entry, b: Pick<Report, "findings">, unit: E
   const extent = answer.found[atom.b ?? -1]?.extent;
   if (extent === undefined || dimensionOf(extent.unit) !== dimensionOf(unit)) return 0;
   return convert(extent.value, extent.unit, unit);
+};
+
+/** Most likely cost: a trifle's where the row has one, else with what the extent adds. */
+const middleOf = (
+  entry: Entry,
+  { likely, small, perExtent }: CostRow,
+  b: Pick<Report, "findings">,
+): number => {
+  if (entry.severity === "small" && small !== undefined) return small.likely;
+  return likely + (perExtent === undefined ? 0 : perExtent.likely * extentOf(entry, b, perExtent.unit));
 };
 
 /**
@@ -57,8 +69,6 @@ export const expectedLoss = (
   if (row === undefined) return UNSET;
   const probability = probabilityOf(entry, row);
   if (probability === undefined) return UNSET;
-  const { perExtent } = row;
-  const byExtent = perExtent === undefined ? 0 : perExtent.likely * extentOf(entry, b, perExtent.unit);
-  const middle = row.likely + byExtent;
+  const middle = middleOf(entry, row, b);
   return { state: "set", probability, middle, minor: probability * middle };
 };

@@ -60,6 +60,7 @@ describe("what has changed in a table of costs", () => {
     ["its least", { low: 101 }],
     ["its most", { high: 901 }],
     ["a chance", { occurs: { differ: 0.5 } }],
+    ["what a trifle costs", { small: { low: 1, likely: 2, high: 3 } }],
     ["what it costs by extent", { perExtent: { unit: "mm", low: 1, likely: 2, high: 3 } }],
   ])("is a row of which %s is another", (_, more) => {
     expect(said(table(row("tire", 200)), table(row("tire", 200, more)))).toHaveLength(1);

@@ -17,11 +17,12 @@ const spread = ({ low, likely, high }: Pick<CostRow, "low" | "likely" | "high">)
   high,
 ];
 
-const figuresOf = ({ per, words, perExtent, occurs, ...figures }: CostRow): string =>
+const figuresOf = ({ per, words, small, perExtent, occurs, ...figures }: CostRow): string =>
   JSON.stringify([
     per,
     words,
     spread(figures),
+    small === undefined ? null : spread(small),
     perExtent === undefined ? null : [perExtent.unit, spread(perExtent)],
     Object.entries(occurs).toSorted(([a], [b]) => (a < b ? -1 : 1)),
   ]);

@@ -138,6 +138,62 @@ test("a fault found costs by its extent, in the table's own unit", () => {
   ]);
 });
 
+test("what is only a trifle costs what its row says of trifles, beside anything graver the whole work", () => {
+  const small = { low: 10, likely: 40, high: 90 };
+  const rows = table.rows.map((row) => (row.row === "floor" ? { ...row, small } : row));
+  const priced = (...severities: Entry["severity"][]) =>
+    costsAtStake({
+      comparison: { entries: severities.map((severity) => entry({ severity })) },
+      found,
+      sheet,
+      table: { ...table, rows },
+    }).costs;
+  expect(priced("small")).toMatchObject([small]);
+  expect(priced("small", "small")).toMatchObject([small]);
+  expect(priced("small", "repair")).toMatchObject([{ low: 1000, likely: 2000, high: 5000, entries: [1] }]);
+  expect(priced("repair")).toMatchObject([{ likely: 2000 }]);
+  expect(atStake(entry({ severity: "small" })).costs).toMatchObject([{ likely: 2000 }]);
+});
+
+test("a trifle that is certain makes no certain work of what is only possible", () => {
+  const small = { low: 10, likely: 40, high: 90 };
+  const rows = table.rows.map((row) => (row.row === "engine" ? { ...row, small } : row));
+  const ticks = entry({
+    item: "engine.noise",
+    outcome: "agree",
+    standing: "agreed-fault",
+    severity: "small",
+  });
+  const claim = entry({ item: "engine.smoke", outcome: "unseen", standing: "unseen", severity: "worth" });
+  const priced = (...entries: Entry[]) =>
+    costsAtStake({ comparison: { entries }, found, sheet, table: { ...table, rows } }).costs;
+  // 1 × 43 for the tick, 0.2 × 200 for the engine: the tick is dearer, and nobody is charged for an engine.
+  expect(priced(ticks, claim)).toMatchObject([{ ...small, probability: 1, entries: [0] }]);
+  const dear = rows.map((row) => (row.row === "engine" ? { ...row, high: 900 } : row));
+  const { costs } = costsAtStake({
+    comparison: { entries: [ticks, claim] },
+    found,
+    sheet,
+    table: { ...table, rows: dear },
+  });
+  expect(costs).toMatchObject([{ likely: 200, probability: 0.2, entries: [1] }]);
+});
+
+test("what was found and no yardstick judges is as likely to cost as what nobody saw", () => {
+  const rows = table.rows.map((row) =>
+    row.row === "floor" ? { ...row, occurs: { unstated: 0.8, unseen: 0.1 } } : row,
+  );
+  const priced = (marks: Entry["marks"]) =>
+    costsAtStake({
+      comparison: { entries: [entry({ outcome: "unstated", marks })] },
+      found,
+      sheet,
+      table: { ...table, rows },
+    }).costs;
+  expect(priced(["no-yardstick"])).toMatchObject([{ probability: 0.1 }]);
+  expect(priced([])).toMatchObject([{ probability: 0.8 }]);
+});
+
 test("of several faults at one place the longest is what the work costs by", () => {
   const long = { outcome: "unstated", atom: { of: "fault", kind: "corrosion", b: 0 } } as const;
   const { costs } = atStake(

@@ -3,10 +3,11 @@ import type { Comparison, Entry } from "@evenhand/shared/comparison";
 import type { CostRow, CostTable } from "@evenhand/shared/cost-table";
 import type { Report } from "@evenhand/shared/report";
 import type { Item, Sheet } from "@evenhand/shared/sheet";
+import { betaPertMean } from "../beta-pert/index.ts";
 import type { ThreePoints } from "../beta-pert/index.ts";
 import type { UncertainCost } from "../cost-sum/index.ts";
 
-/** A row of the table that something in the comparison asks for, with the entries that ask for it. */
+/** A row of the table that something in the comparison asks for, with the entries that ask for it at that price. */
 export type CostAtStake = UncertainCost & { readonly row: string; readonly entries: readonly number[] };
 
 /** What could not be priced: the table has no such row, or no probability is set for this outcome. */
@@ -41,12 +42,14 @@ const isAtStake = ({ standing, direction, coverageOnly }: Entry): boolean =>
 /**
  * Probability that the cost falls due: certain where both say it is bad; for readings that they are worse than stated by more than what
  * matters (what is bad by itself, and comparisons made before that chance was worked out: by anything); else the owner's own for this
- * outcome. `undefined` where none is set.
+ * outcome, for what has no yardstick that of the unseen. `undefined` where none is set.
  */
-const probabilityOf = ({ standing, outcome, figures }: Entry, row: CostRow): number | undefined => {
+const probabilityOf = ({ standing, outcome, figures, marks }: Entry, row: CostRow): number | undefined => {
   if (standing === "agreed-fault") return 1;
   if (figures?.of === "reading" && (outcome === "differ" || outcome === "doubtful"))
     return figures.chanceOff ?? figures.probabilityWorse;
+  // Found, and nothing says whether it is good: nobody knows more of it than of what was not seen.
+  if (outcome === "unstated" && marks.includes("no-yardstick")) return row.occurs.unseen;
   return outcome === "agree" || outcome === "incomparable" ? undefined : row.occurs[outcome];
 };
 
@@ -57,28 +60,52 @@ const extentIn = (row: CostRow, { entry }: Asking, found: Report): number => {
   return extent === undefined ? 0 : convertDifference(extent.value, extent.unit, row.perExtent.unit);
 };
 
-const pointsOf = (row: CostRow, extent: number): ThreePoints => ({
-  low: row.low + extent * (row.perExtent?.low ?? 0),
-  likely: row.likely + extent * (row.perExtent?.likely ?? 0),
-  high: row.high + extent * (row.perExtent?.high ?? 0),
-});
-
 /** Entries that ask for one cost together: those of one place, or of the whole car. */
 const groupKey = (row: CostRow, { entry }: Asking): string => (row.per === "car" ? "" : entry.position);
 
-const costOfGroup = (row: CostRow, group: readonly Asking[], found: Report): CostAtStake | UnsetCost => {
-  const entries = group.map(({ index }) => index);
-  const known = group.flatMap(({ entry }) => probabilityOf(entry, row) ?? []);
-  if (known.length === 0) return { row: row.row, because: "no-probability", entries };
-  const extent = Math.max(...group.map((asking) => extentIn(row, asking, found)));
+/** What of a group asks for one price, and how likely that falls due. */
+type Reason = ThreePoints & { readonly probability: number; readonly asking: readonly Asking[] };
+
+const reasonOf = (asking: readonly Asking[], row: CostRow, points: ThreePoints): Reason | undefined => {
+  const known = asking.flatMap(({ entry }) => probabilityOf(entry, row) ?? []);
+  return known.length === 0 ? undefined : { ...points, probability: Math.max(...known), asking };
+};
+
+const wholeWork = (row: CostRow, asking: readonly Asking[], found: Report): ThreePoints => {
+  const extent = Math.max(...asking.map((one) => extentIn(row, one, found)));
   return {
-    row: row.row,
-    entries,
-    group: group[0]?.item.section ?? "",
-    // The strongest reason counts once: several signs of one worn engine are not several engines.
-    probability: Math.max(...known),
-    ...pointsOf(row, extent),
+    low: row.low + extent * (row.perExtent?.low ?? 0),
+    likely: row.likely + extent * (row.perExtent?.likely ?? 0),
+    high: row.high + extent * (row.perExtent?.high ?? 0),
   };
+};
+
+/** A trifle asks for a trifle's price, where the row has one; whatever is graver for the whole work. */
+const reasonsOf = (row: CostRow, group: readonly Asking[], found: Report): Reason[] => {
+  const { small } = row;
+  const [trifles = [], grave = []] =
+    small === undefined
+      ? [[], group]
+      : [true, false].map((isTrifle) =>
+          group.filter(({ entry }) => (entry.severity === "small") === isTrifle),
+        );
+  const asTrifle = small === undefined ? undefined : reasonOf(trifles, row, small);
+  const asWhole = reasonOf(grave, row, wholeWork(row, grave, found));
+  return [asTrifle, asWhole].filter((one) => one !== undefined);
+};
+
+const expectedOf = (reason: Reason): number => reason.probability * betaPertMean(reason);
+
+const costOfGroup = (row: CostRow, group: readonly Asking[], found: Report): CostAtStake | UnsetCost => {
+  // The dearest reason counts, and once: several signs of one worn engine are not several engines.
+  const [dearest] = reasonsOf(row, group, found).toSorted(
+    (one, other) => expectedOf(other) - expectedOf(one),
+  );
+  if (dearest === undefined)
+    return { row: row.row, because: "no-probability", entries: group.map(({ index }) => index) };
+  const { asking, ...cost } = dearest;
+  const entries = asking.map(({ index }) => index);
+  return { row: row.row, entries, group: group[0]?.item.section ?? "", ...cost };
 };
 
 const isPriced = (cost: CostAtStake | UnsetCost): cost is CostAtStake => !("because" in cost);

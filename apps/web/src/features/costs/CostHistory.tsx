@@ -15,12 +15,17 @@ type Version = CostTableHistory["items"][number];
 const useChangeText = (currency: string) => {
   const [t, intl] = [useText(), useIntl()];
   const said = (minor: number): string => moneyText(intl, { minor, currency });
-  const range = ({ low, likely, high }: CostRow): string =>
+  const amounts = ({ low, likely, high }: Pick<CostRow, "low" | "likely" | "high">): string =>
     t("costs.range", { low: said(low), likely: said(likely), high: said(high) });
+  const range = ({ small, ...whole }: CostRow): string =>
+    small === undefined
+      ? amounts(whole)
+      : t("costs.range.small", { whole: amounts(whole), small: amounts(small) });
   return ({ words, before, after }: Version["changes"][number]): string => {
     if (before === null)
       return t("costs.history.added", { words, after: after === null ? "" : range(after) });
     if (after === null) return t("costs.history.removed", { words, before: range(before) });
+    if (range(before) === range(after)) return t("costs.history.due", { words });
     return t("costs.history.changed", { words, before: range(before), after: range(after) });
   };
 };

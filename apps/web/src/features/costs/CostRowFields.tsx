@@ -34,6 +34,29 @@ const Amounts = ({ row, currency, said, onChange }: Omit<Props, "costed">) => {
   );
 };
 
+/** What a trifle costs, where it is less than the whole work. */
+const Trifle = ({ row, currency, said, onChange }: Omit<Props, "costed">) => {
+  const t = useText();
+  const isWrong = said && wrongWith(row, currency) === "small";
+  return (
+    <div className={styles.chances}>
+      <p className={styles.hint}>{t("costs.small.hint")}</p>
+      {isWrong && <p className={styles.wrong}>{t("costs.wrong.figures")}</p>}
+      {(["low", "likely", "high"] as const).map((which) => (
+        <TextField
+          key={which}
+          className={styles.amount}
+          label={t(`costs.${which}`)}
+          aria-label={t("costs.small.of", { figure: t(`costs.${which}`), row: row.words })}
+          inputMode="decimal"
+          value={row.small[which]}
+          onChange={(value) => onChange({ ...row, small: { ...row.small, [which]: value } })}
+        />
+      ))}
+    </div>
+  );
+};
+
 const Chances = ({ row, currency, said, onChange }: Omit<Props, "costed">) => {
   const t = useText();
   const isWrong = said && wrongWith(row, currency) === "chance";
@@ -79,6 +102,7 @@ const More = (props: Omit<Props, "costed">) => {
       {open && (
         <div className={styles.inside}>
           <FallsDue row={props.row} onChange={props.onChange} />
+          <Trifle {...props} />
           <Chances {...props} />
         </div>
       )}

@@ -12,6 +12,9 @@ export interface CostedRow {
   readonly items: readonly string[];
 }
 
+/** Three amounts as they stand in their fields. */
+export type Amounts = Readonly<Record<"low" | "likely" | "high", string>>;
+
 /** A row as it stands in its fields; empty amounts are an unset row. */
 export interface TypedRow {
   readonly row: string;
@@ -20,6 +23,8 @@ export interface TypedRow {
   readonly low: string;
   readonly likely: string;
   readonly high: string;
+  /** Where nothing but a trifle was found; empty amounts are unset. */
+  readonly small: Amounts;
   readonly chances: Readonly<Record<Chance, string>>;
   /** Kept as it is: entered with the table and not here. */
   readonly perExtent: CostRow["perExtent"];
@@ -32,8 +37,9 @@ export interface TypedTable {
   readonly rows: readonly TypedRow[];
 }
 
-export type WrongRow = "figures" | "chance";
+export type WrongRow = "figures" | "small" | "chance";
 
+const noAmounts = { low: "", likely: "", high: "" };
 const noChances = { differ: "", unstated: "", doubtful: "", consistent: "", unseen: "" };
 
 const unset = ({ row, words }: CostedRow): TypedRow => ({
@@ -43,6 +49,7 @@ const unset = ({ row, words }: CostedRow): TypedRow => ({
   low: "",
   likely: "",
   high: "",
+  small: noAmounts,
   chances: noChances,
   perExtent: undefined,
 });
@@ -55,16 +62,24 @@ const amountText = (minor: number, currency: string): string => {
 const percentText = (chance: number | undefined): string =>
   chance === undefined ? "" : String(Number((chance * 100).toFixed(6)));
 
+const amountTexts = (
+  { low, likely, high }: Pick<CostRow, "low" | "likely" | "high">,
+  currency: string,
+): Amounts => ({
+  low: amountText(low, currency),
+  likely: amountText(likely, currency),
+  high: amountText(high, currency),
+});
+
 const typedRow = (
-  { occurs, low, likely, high, row, words, per, perExtent }: CostRow,
+  { occurs, row, words, per, small, perExtent, ...amounts }: CostRow,
   currency: string,
 ): TypedRow => ({
   row,
   words,
   per,
-  low: amountText(low, currency),
-  likely: amountText(likely, currency),
-  high: amountText(high, currency),
+  ...amountTexts(amounts, currency),
+  small: small === undefined ? noAmounts : amountTexts(small, currency),
   chances: {
     differ: percentText(occurs.differ),
     unstated: percentText(occurs.unstated),
@@ -94,9 +109,9 @@ export function typedOf(table: CostTable | null, costed: readonly CostedRow[]): 
 const AMOUNTS = ["low", "likely", "high"] as const;
 
 /** Nothing is typed of what it costs. */
-export const isUnset = (row: TypedRow): boolean => AMOUNTS.every((which) => row[which].trim() === "");
+export const isUnset = (row: Amounts): boolean => AMOUNTS.every((which) => row[which].trim() === "");
 
-const amountsOf = (row: TypedRow, currency: string): readonly [number, number, number] | null => {
+const amountsOf = (row: Amounts, currency: string): readonly [number, number, number] | null => {
   const [low, likely, high] = AMOUNTS.map((which) => parseMoney(row[which], currency)?.minor);
   if (low === undefined || likely === undefined || high === undefined) return null;
   return low <= likely && likely <= high ? [low, likely, high] : null;
@@ -112,13 +127,22 @@ const chanceOf = (text: string): number | undefined | null => {
 export function wrongWith(row: TypedRow, currency: string): WrongRow | null {
   if (isUnset(row)) return null;
   if (amountsOf(row, currency) === null) return "figures";
+  if (!isUnset(row.small) && amountsOf(row.small, currency) === null) return "small";
   return CHANCES.some((chance) => chanceOf(row.chances[chance]) === null) ? "chance" : null;
 }
+
+const storedSmall = ({ small }: TypedRow, currency: string): CostRow["small"] => {
+  const amounts = isUnset(small) ? null : amountsOf(small, currency);
+  if (amounts === null) return undefined;
+  const [low, likely, high] = amounts;
+  return { low, likely, high };
+};
 
 const storedRow = (row: TypedRow, currency: string): CostRow[] => {
   const amounts = amountsOf(row, currency);
   if (isUnset(row) || amounts === null) return [];
   const [low, likely, high] = amounts;
+  const small = storedSmall(row, currency);
   const chances = CHANCES.flatMap((chance) => {
     const said = chanceOf(row.chances[chance]);
     return said === undefined || said === null ? [] : [[chance, said] as const];
@@ -131,6 +155,7 @@ const storedRow = (row: TypedRow, currency: string): CostRow[] => {
       low,
       likely,
       high,
+      ...(small === undefined ? {} : { small }),
       ...(row.perExtent === undefined ? {} : { perExtent: row.perExtent }),
       occurs: Object.fromEntries(chances),
     },

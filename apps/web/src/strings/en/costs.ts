@@ -17,7 +17,10 @@ export const costs = {
   "costs.per.place": "for each place",
   "costs.per.car": "once for the car",
   "costs.asked-by": "Asked for by {items}",
-  "costs.chances": "How likely it falls due",
+  "costs.chances": "Trifles, and how likely it falls due",
+  "costs.small.hint":
+    "Where nothing but a trifle was found, such as a chip to touch up. Left empty, a trifle costs the whole work.",
+  "costs.small.of": "{figure}, {row}, a trifle",
   "costs.chances.hint":
     "Percent, in your own judgment, where no readings give a chance. Empty is unset, and is never guessed.",
   "costs.chance.differ": "what was found differs",
@@ -47,4 +50,6 @@ export const costs = {
   "costs.history.changed": "{words}: {before} before, {after} now",
   "costs.history.removed": "{words}: {before} before, unset now",
   "costs.range": "{low}, {likely}, {high}",
+  "costs.range.small": "{whole} (a trifle {small})",
+  "costs.history.due": "{words}: how often or how likely it falls due",
 } as const;
