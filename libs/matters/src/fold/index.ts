@@ -1,6 +1,7 @@
 import { kindOf } from "../kinds/index.ts";
 import type { Group } from "../join/line.ts";
-import { byIndex, partLines, weightOfGroup } from "../join/line.ts";
+import { partLines, weightOfGroup } from "../join/line.ts";
+import type { Ranking } from "../order/index.ts";
 import { isUnasked } from "../weight/index.ts";
 
 /** What anybody holds in mind, and what a telephone call has room for. */
@@ -10,12 +11,10 @@ const MOST = 15;
 const REPAIR = 3;
 const SMALL = 4;
 
-type Rank = (groups: readonly Group[]) => Group[];
-
 const merged = (kind: string, groups: readonly Group[]): Group => ({
   kind: kindOf(kind),
   zone: null,
-  lines: byIndex(groups.flatMap(({ lines }) => lines)),
+  lines: groups.flatMap(({ lines }) => lines),
 });
 
 const isTrifle = (group: Group): boolean => weightOfGroup(group) >= SMALL;
@@ -29,15 +28,17 @@ const isClaims = (group: Group): boolean => isUnseen(group) && group.kind.id !==
 /** Of some groups, the last ones made one, so that no more than `ENOUGH` are left, but `keep` of them stay by themselves. */
 const foldLast = (
   groups: readonly Group[],
-  { of, keep, into, rank }: { of: (group: Group) => boolean; keep: number; into: string; rank: Rank },
+  { of, keep, into }: { of: (group: Group) => boolean; keep: number; into: string },
+  { ranked }: Ranking,
 ): readonly Group[] => {
   const over = groups.length - ENOUGH;
+  if (over <= 0) return groups;
   // What has been folded before takes more before anything else is folded.
-  const candidates = rank(groups.filter(of)).sort(
+  const candidates = ranked(groups.filter(of)).sort(
     (a, b) => Number(a.kind.id === into) - Number(b.kind.id === into),
   );
   const count = Math.min(candidates.length - keep, over + 1);
-  if (over <= 0 || count < 2) return groups;
+  if (count < 2) return groups;
   const last = new Set(candidates.slice(candidates.length - count));
   return [...groups.filter((group) => !last.has(group)), merged(into, [...last])];
 };
@@ -54,30 +55,39 @@ const unaskedApart = (groups: readonly Group[]): readonly Group[] => {
   return unasked.length === 0 ? groups : [...others, merged("unseen", unasked)];
 };
 
-/** The two last of one family made one, the graver giving its name. */
-const foldFamilies = (groups: readonly Group[], rank: Rank): readonly Group[] => {
-  if (groups.length <= MOST) return groups;
-  const ranked = rank(groups);
+/** The last group that another of its family stands before, and that one; nothing where no two are of one family. */
+const lastTwo = (ranked: readonly Group[]): readonly [Group, Group] | undefined => {
   for (let last = ranked.length - 1; last > 0; last -= 1) {
     const group = ranked[last];
     const graver = ranked.findLast((one, at) => at < last && one.kind.family === group?.kind.family);
-    if (group === undefined || graver === undefined) continue;
-    const lines = byIndex([...graver.lines, ...group.lines]);
-    // Of those in order, so that putting the new one among them finds the others so.
-    const rest = ranked.filter((one) => one !== group && one !== graver);
-    const folded: Group = graver.zone === null ? { ...graver, lines } : { ...graver, elsewhere: true, lines };
-    return foldFamilies([...rest, folded], rank);
+    if (group !== undefined && graver !== undefined) return [graver, group];
   }
-  return groups;
+  return undefined;
+};
+
+/** While there are too many, the two last of one family made one, the graver giving its name. */
+const foldFamilies = (groups: readonly Group[], { ranked, stands }: Ranking): readonly Group[] => {
+  if (groups.length <= MOST) return groups;
+  let left = ranked(groups);
+  while (left.length > MOST) {
+    const two = lastTwo(left);
+    if (two === undefined) break;
+    const [graver, group] = two;
+    const lines = graver.lines.concat(group.lines);
+    const folded: Group = graver.zone === null ? { ...graver, lines } : { ...graver, elsewhere: true, lines };
+    const rest = left.filter((one) => one !== group && one !== graver);
+    left = rest.toSpliced(stands(folded, rest), 0, folded);
+  }
+  return left;
 };
 
 /**
  * About a dozen: trifles fold into one; where there are too many, repairs and then what nobody saw fold from the last, and at the
  * worst what is of one family, so that there are never more than fifteen.
  *
- * @param rank groups worst first
+ * @param ranking which group stands before which
  */
-export const foldGroups = (groups: readonly Group[], rank: Rank): readonly Group[] => {
+export const foldGroups = (groups: readonly Group[], ranking: Ranking): readonly Group[] => {
   const trifles = groups.filter(isTrifle);
   let left: readonly Group[] =
     trifles.length === 0
@@ -85,8 +95,8 @@ export const foldGroups = (groups: readonly Group[], rank: Rank): readonly Group
       : [...groups.filter((group) => !isTrifle(group)), merged("small-things", trifles)];
   if (left.length > ENOUGH) left = unaskedApart(left);
   for (const keep of [2, 0]) {
-    left = foldLast(left, { of: isRepair, keep, into: "repairs", rank });
-    left = foldLast(left, { of: isClaims, keep, into: "unseen-claims", rank });
+    left = foldLast(left, { of: isRepair, keep, into: "repairs" }, ranking);
+    left = foldLast(left, { of: isClaims, keep, into: "unseen-claims" }, ranking);
   }
-  return foldFamilies(left, rank);
+  return foldFamilies(left, ranking);
 };

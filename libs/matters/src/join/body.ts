@@ -1,7 +1,7 @@
 import { neighborsOf, zoneOf } from "../zone/index.ts";
 import type { Zone } from "../zone/index.ts";
 import { kindOf } from "../kinds/index.ts";
-import { byIndex, weightOfGroup } from "./line.ts";
+import { weightOfGroup } from "./line.ts";
 import type { Group, Line } from "./line.ts";
 
 const CARRIES: ReadonlySet<string> = new Set(["structure", "bodywork"]);
@@ -82,18 +82,20 @@ export const joinBody = (lines: readonly Line[]): Group[] => {
   return [...placed].map(([key, at]): Group => {
     const zone = [...anchors.keys()].find((anchor) => anchor === key);
     const kind = zone === undefined ? kindOf(key) : kindOfPlace(at);
-    return { kind, zone: zone ?? null, lines: byIndex(at) };
+    return { kind, zone: zone ?? null, lines: at };
   });
 };
 
 /**
- * The group at whose place a line of the body lies.
+ * What stands at the place where a line of the body lies.
  *
- * @example findPlace(unseenRail, groups)?.zone // "right-front"
+ * @param there by place
+ * @example findPlace(unseenRail, new Map([["right-front", group]])) === group // true
  */
-export const findPlace = (line: Line, groups: readonly Group[]): Group | undefined => {
+export const findPlace = <At>(line: Line, there: ReadonlyMap<Zone, At>): At | undefined => {
   const own = zoneOfLine(line);
-  const at = (place: Zone): Group | undefined => groups.find(({ zone }) => zone === place);
-  if (line.kind.id !== "paint" && line.kind.id !== "fit") return at(own);
-  return [own, ...neighborsOf(own)].map(at).find((group) => group !== undefined);
+  const at = there.get(own);
+  if (at !== undefined || (line.kind.id !== "paint" && line.kind.id !== "fit")) return at;
+  const beside = neighborsOf(own).find((zone) => there.has(zone));
+  return beside === undefined ? undefined : there.get(beside);
 };

@@ -1,4 +1,5 @@
 import type { Entry } from "@evenhand/shared/comparison";
+import type { CompiledItem } from "@evenhand/sheet/compile-sheet";
 import type { Kind } from "../kinds/index.ts";
 import type { Zone } from "../zone/index.ts";
 
@@ -6,11 +7,13 @@ import type { Zone } from "../zone/index.ts";
 export type Line = {
   readonly index: number;
   readonly entry: Entry;
+  /** Its item as the sheet has it. */
+  readonly compiled: CompiledItem | undefined;
   readonly weight: number;
   readonly kind: Kind;
 };
 
-/** Lines of one cause. */
+/** Lines of one cause, in no order. */
 export type Group = {
   readonly kind: Kind;
   readonly zone: Zone | null;
@@ -41,19 +44,13 @@ export const partLines = (
   return { held, others };
 };
 
-const isInOrder = (lines: readonly Line[]): boolean => {
-  let last = -1;
-  for (const { index } of lines) {
-    if (index < last) return false;
-    last = index;
-  }
-  return true;
+/** Where the first of a group's lines stands in the comparison. */
+export const firstIndex = ({ lines }: Pick<Group, "lines">): number => {
+  let first = Infinity;
+  for (const { index } of lines) if (index < first) first = index;
+  return first;
 };
 
-/** Lines in the order of the comparison. They mostly come in it, and then stay the same list. */
-export const byIndex = (lines: readonly Line[]): readonly Line[] =>
-  isInOrder(lines) ? lines : lines.toSorted((a, b) => a.index - b.index);
-
-/** Gravest first; of two alike what was found before what nobody saw. */
+/** Gravest first; of two alike in the order of the comparison. */
 export const worstFirst = (lines: readonly Line[]): readonly Line[] =>
   lines.toSorted((a, b) => a.weight - b.weight || a.index - b.index);

@@ -57,6 +57,21 @@ const byPlace: ReadonlySet<string> = new Set(
 );
 const sectionOf = (item: string): string => item.slice(0, item.indexOf("."));
 
+const ownKind = (item: string): Kind => byMember.get(item) ?? byMember.get(sectionOf(item)) ?? rest();
+
+/** Items are few, and asked for line by line; a service that met more starts over rather than grow. */
+const byItem = new Map<string, Kind>();
+const MOST_ITEMS = 4096;
+
+const kindOfItem = (item: string): Kind => {
+  const known = byItem.get(item);
+  if (known !== undefined) return known;
+  if (byItem.size >= MOST_ITEMS) byItem.clear();
+  const own = ownKind(item);
+  byItem.set(item, own);
+  return own;
+};
+
 /**
  * The kind a place belongs to: by item and position, else by item, else by section.
  *
@@ -64,10 +79,7 @@ const sectionOf = (item: string): string => item.slice(0, item.indexOf("."));
  * @example kindAt("driveline.limited-slip", "").id // "driveline"
  */
 export const kindAt = (item: string, position: string): Kind =>
-  (byPlace.has(item) ? byMember.get(`${item}@${position}`) : undefined) ??
-  byMember.get(item) ??
-  byMember.get(sectionOf(item)) ??
-  rest();
+  (byPlace.has(item) ? byMember.get(`${item}@${position}`) : undefined) ?? kindOfItem(item);
 
 /**
  * The kind whose claims a rule of the handbook decides, if it is of one.

@@ -23,10 +23,10 @@ export type JoinedMatter = Omit<Matter, "headline" | "found"> & {
 const severityOf = (lines: readonly Line[]): Severity =>
   lines.reduce<Severity | null>((worst, { entry }) => worseSeverity(worst, entry.severity), null) ?? "small";
 
-const costRowsOf = (lines: readonly Line[], { items }: Reports["sheet"]): string[] => {
+const costRowsOf = (lines: readonly Line[]): string[] => {
   const rows = new Set<string>();
-  for (const { entry } of lines) {
-    const row = items.get(entry.item)?.item.costRow;
+  for (const { compiled } of lines) {
+    const row = compiled?.item.costRow;
     if (row !== null && row !== undefined) rows.add(row);
   }
   return [...rows];
@@ -80,8 +80,8 @@ export const matters = (
   reports: Reports,
   likely: LikelyCost = unpriced,
 ): JoinedMatter[] => {
-  const rank = rankingOf(reports.b, likely);
-  const groups = rank(foldGroups(joinLines(comparison, reports.sheet), rank));
+  const ranking = rankingOf(reports.b, likely);
+  const groups = ranking.ranked(foldGroups(joinLines(comparison, reports.sheet), ranking));
   const checks = checksByGroup(groups, comparison);
   return groups.map((group, place): JoinedMatter => {
     const lines = worstFirst(group.lines);
@@ -91,12 +91,12 @@ export const matters = (
       severity: severityOf(lines),
       certainty: certaintyOfGroup(group, reports.b),
       decides: group.kind.decides,
-      next: nextStep(group, reports.sheet),
+      next: nextStep(group),
       question: group.kind.ask,
       admitted: isAdmitted(group),
       lines: lines.map(({ index }) => index),
       checks: checks.get(place) ?? [],
-      costRows: costRowsOf(lines, reports.sheet),
+      costRows: costRowsOf(lines),
       group: { ...group, lines },
     };
   });

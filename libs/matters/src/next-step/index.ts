@@ -1,7 +1,6 @@
 import { defineMessages } from "@evenhand/message/define-messages";
 import type { Matter, NextStep } from "@evenhand/shared/matter";
 import type { Severity } from "@evenhand/shared/severity";
-import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import type { Group, Line } from "../join/line.ts";
 import { weightOfGroup } from "../join/line.ts";
 import { isUnknown } from "../weight/index.ts";
@@ -37,10 +36,9 @@ const stepOf = (group: Group): NextStep => {
 };
 
 /** An item's minutes are for all its positions. */
-const minutesOf = (lines: readonly Line[], { items }: Pick<CompiledSheet, "items">): number => {
+const minutesOf = (lines: readonly Line[]): number => {
   let minutes = 0;
-  for (const { entry } of lines) {
-    const compiled = items.get(entry.item);
+  for (const { compiled } of lines) {
     const positions = Math.max(1, compiled?.positionSet?.positions.length ?? 1);
     minutes += (compiled?.item.minutes ?? 0) / positions;
   }
@@ -50,12 +48,12 @@ const minutesOf = (lines: readonly Line[], { items }: Pick<CompiledSheet, "items
 /**
  * What to do about a matter: see the paper, ask, look again (with the minutes its open lines take), open up, bargain or not drive.
  *
- * @example nextStep(brakes, sheet) // { step: "do-not-drive", words: "Do not drive it until it is put right" }
+ * @example nextStep(brakes) // { step: "do-not-drive", words: "Do not drive it until it is put right" }
  */
-export const nextStep = (group: Group, sheet: Pick<CompiledSheet, "items">): Matter["next"] => {
+export const nextStep = (group: Group): Matter["next"] => {
   const step = stepOf(group);
   const words = messages.say(step);
   return step === "look-again" || step === "open-up"
-    ? { step, words, minutes: minutesOf(group.lines.filter(isOpen), sheet) }
+    ? { step, words, minutes: minutesOf(group.lines.filter(isOpen)) }
     : { step, words };
 };

@@ -3,7 +3,7 @@ import { CERTAINTIES } from "@evenhand/shared/matter";
 import type { Report } from "@evenhand/shared/report";
 import { kindOrder } from "../kinds/index.ts";
 import type { Group } from "../join/line.ts";
-import { weightOfGroup } from "../join/line.ts";
+import { firstIndex, weightOfGroup } from "../join/line.ts";
 import { certaintyOf, isGap } from "../weight/index.ts";
 import { ZONES } from "../zone/index.ts";
 
@@ -52,14 +52,18 @@ const UNSPOKEN = 3.75;
 
 type Key = readonly number[];
 
+/** In the order of the comparison, so that costs add up alike whatever was joined first. */
+const indexesOf = ({ lines }: Group): ReadonlySet<number> =>
+  new Set(lines.map(({ index }) => index).sort((a, b) => a - b));
+
 const keyOf = (group: Group, found: Pick<Report, "findings">, likely: LikelyCost): Key => [
   group.kind.id === "unseen" ? UNSPOKEN : weightOfGroup(group),
   sureness(certaintyOfGroup(group, found)),
   isAdmitted(group) ? 1 : 0,
-  likely === unpriced ? 0 : -likely(new Set(group.lines.map(({ index }) => index))),
+  likely === unpriced ? 0 : -likely(indexesOf(group)),
   kindOrder(group.kind.id),
   group.zone === null ? ZONES.length : ZONES.indexOf(group.zone),
-  group.lines[0]?.index ?? 0,
+  firstIndex(group),
 ];
 
 const compareKeys = (a: Key, b: Key): number => {
@@ -70,18 +74,22 @@ const compareKeys = (a: Key, b: Key): number => {
   return 0;
 };
 
+/** Which groups stand before which. A group's place is worked out once, however often it is asked to be put among others. */
+export type Ranking = {
+  /** Groups worst first. */
+  readonly ranked: (groups: readonly Group[]) => Group[];
+  /** How many of some that are ranked stand before a group. */
+  readonly stands: (group: Group, ranked: readonly Group[]) => number;
+};
+
 /**
  * Puts groups worst first: halt, danger, worth, repair, small by their weightiest line; within one what was shown before what was said
- * or is in doubt, what nobody admitted before what both say, then the dearer, then in the order of the kinds. A group's place is worked
- * out once, however often it is asked to be put among others.
+ * or is in doubt, what nobody admitted before what both say, then the dearer, then in the order of the kinds.
  *
  * @param found the inspector's report
  * @param likely what lines are likely to cost
  */
-export const rankingOf = (
-  found: Pick<Report, "findings">,
-  likely: LikelyCost,
-): ((groups: readonly Group[]) => Group[]) => {
+export const rankingOf = (found: Pick<Report, "findings">, likely: LikelyCost): Ranking => {
   const keys = new Map<Group, Key>();
   const keyFor = (group: Group): Key => {
     const known = keys.get(group);
@@ -90,9 +98,14 @@ export const rankingOf = (
     keys.set(group, key);
     return key;
   };
-  return (groups) =>
+  const ranked = (groups: readonly Group[]): Group[] =>
     groups
       .map((group) => ({ group, key: keyFor(group) }))
       .sort((a, b) => compareKeys(a.key, b.key))
       .map(({ group }) => group);
+  const stands = (group: Group, others: readonly Group[]): number => {
+    const key = keyFor(group);
+    return others.findLastIndex((other) => compareKeys(keyFor(other), key) <= 0) + 1;
+  };
+  return { ranked, stands };
 };

@@ -4,7 +4,8 @@ import type { Certainty } from "@evenhand/shared/matter";
 import type { Finding } from "@evenhand/shared/finding";
 import { isBadCall, isDecisive, severityRank } from "@evenhand/shared/severity";
 
-const OPEN: ReadonlySet<string> = new Set(["differ", "doubtful", "unstated"]);
+const isOpen = ({ outcome }: Entry): boolean =>
+  outcome === "differ" || outcome === "doubtful" || outcome === "unstated";
 
 /** Nobody spoke of it: neither claimed nor looked for. */
 export const isUnasked = ({ finding }: Entry): boolean => finding.a === null && finding.b === null;
@@ -20,14 +21,14 @@ export const isOfMatter = (entry: Entry): boolean => {
   if (severity === null) return false;
   if (standing === "contradicted-by-figures") return true;
   if (coverageOnly === true) return false;
-  if (OPEN.has(outcome) || marks.includes("both-bad") || isBadCall(calls.b)) return true;
+  if (isOpen(entry) || marks.includes("both-bad") || isBadCall(calls.b)) return true;
   if (outcome === "unseen") return isDecisive(severity) || !isUnasked(entry);
   return outcome === "incomparable" && isDecisive(severity);
 };
 
 /** Found, and nothing says whether it is good. */
 export const isUnjudged = ({ marks, outcome }: Entry): boolean =>
-  marks.includes("no-yardstick") && outcome === "unstated";
+  outcome === "unstated" && marks.includes("no-yardstick");
 
 /** Whether nobody knows: not seen, or seen and nothing to judge it by. */
 export const isUnknown = (entry: Entry): boolean =>
