@@ -56,7 +56,7 @@ const lines = ({ work, against, value, goal, better, met }: BenchRow, width: num
 export const benchCommand = async (args: readonly string[], shell: Shell): Promise<number> => {
   const { values, positionals } = parseArgs({
     args: [...args],
-    options: { json: { type: "string" } },
+    options: { json: { type: "string" }, cars: { type: "string" }, picture: { type: "string" } },
     allowPositionals: true,
   });
   const known = benchNames();
@@ -66,12 +66,17 @@ export const benchCommand = async (args: readonly string[], shell: Shell): Promi
     shell.error(`No measurement is named ${unknown.join(", ")}. There are: ${known.join(", ")}.`);
     return unusable;
   }
+  const cars = values.cars === undefined ? undefined : Number(values.cars);
+  if (cars !== undefined && !(Number.isInteger(cars) && cars >= 1)) {
+    shell.error(`--cars takes a whole number from 1, such as --cars 400; “${values.cars ?? ""}” is none.`);
+    return unusable;
+  }
   shell.out(machineFacts());
   const rows: BenchRow[] = [];
   for (const name of wanted) {
     shell.out(`\n${name}`);
     const { rows: measure } = await load(name);
-    const measured = await measure({ print: shell.out });
+    const measured = await measure({ print: shell.out, cars, picture: values.picture });
     rows.push(...measured);
     shell.out(measured.flatMap((row) => lines(row, shell.terminal.width)).join("\n"));
   }

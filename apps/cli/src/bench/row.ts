@@ -11,6 +11,10 @@ export type BenchRow = {
 export type BenchOptions = {
   /** Writes a line or a table of the measurement's own. */
   readonly print: (text: string) => void;
+  /** Cars a row of a study, where somebody asks for more or fewer than it takes by itself. */
+  readonly cars?: number | undefined;
+  /** File for the study's picture. */
+  readonly picture?: string | undefined;
 };
 
 /** What every measurement exports. */
