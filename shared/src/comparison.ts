@@ -23,9 +23,31 @@ export const Atom = z.discriminatedUnion("of", [
 ]);
 export type Atom = z.infer<typeof Atom>;
 
+/** What told of a correction: an inspector's lean and a gauge's offset of past pairs of reports, or a check standard read on the visit. */
+export const CorrectionPart = z.strictObject({
+  of: z.enum(["inspector", "gauge", "check-standard"]),
+  /** Base unit of the item; above 0 where it reads high. */
+  effect: z.number(),
+  standardError: z.number().nonnegative(),
+  /** Past pairs of reports it is known from; of a check standard none. */
+  pairs: z.int().positive().optional(),
+});
+export type CorrectionPart = z.infer<typeof CorrectionPart>;
+
+/** What was taken off an inspector's reading (JCGM 100:2008, 3.2.3), and what that may be off by. */
+export const Correction = z.strictObject({
+  effect: z.number(),
+  standardError: z.number().nonnegative(),
+  parts: z.array(CorrectionPart).min(1),
+});
+export type Correction = z.infer<typeof Correction>;
+
 /** One side of a reading, in the item's base unit. */
 export const SideFigures = z.strictObject({
+  /** As it was read. */
   mean: z.number(),
+  /** What it was taken as, where it was corrected; the uncertainty is that of what was taken. */
+  taken: z.number().optional(),
   count: z.int(),
   standardUncertainty: z.number(),
   degreesOfFreedom: z.number().nullable(),
@@ -54,6 +76,8 @@ export const ReadingFigures = z.strictObject({
    * Outcome, scores and probabilities are those of what is left; the picture draws it.
    */
   useAllowed: z.number().optional(),
+  /** What corrections of the sides add to A − B. Outcome, scores and probabilities are those of the corrected difference. */
+  correction: z.number().optional(),
   standardUncertainty: z.number(),
   degreesOfFreedom: z.number().nullable(),
   coverageFactor: z.number(),
@@ -164,6 +188,8 @@ export const Entry = z.strictObject({
   limits: z.array(LimitFigures).optional(),
   /** Seen, sound and not stated: counts in coverage, is not listed among the outcomes. */
   coverageOnly: z.boolean().optional(),
+  /** What was taken off a side's reading; absent where both stand as read. */
+  corrections: z.strictObject({ a: Correction.optional(), b: Correction.optional() }).optional(),
 });
 export type Entry = z.infer<typeof Entry>;
 
@@ -264,6 +290,8 @@ export const Comparison = z.strictObject({
   handbook: z
     .strictObject({ side: z.enum(["a", "b"]), limits: FirmLimits, makerSource: z.string().nullable() })
     .optional(),
+  /** Hashes of the tables of past pairs that corrected a side's readings: with the reports, what this is a function of. */
+  history: z.strictObject({ a: Sha256.optional(), b: Sha256.optional() }).optional(),
   tally: z.record(Outcome, Count),
   standings: z.record(Standing, Count),
   coverage: z.strictObject({

@@ -284,6 +284,19 @@ export const Item = z
     qualifies: z
       .strictObject({ items: z.array(ItemId).default([]), sections: z.array(LocalId).default([]) })
       .optional(),
+    /**
+     * A gauge read on a standard that is brought along: the reading less the condition `nominal`, a number, is the offset of that gauge on
+     * that visit. Accuracy of the standard ±(absolute + share), base unit of the item.
+     */
+    checkStandard: z
+      .strictObject({
+        nominal: LocalId,
+        accuracy: z.strictObject({
+          absolute: z.number().nonnegative(),
+          share: z.number().min(0).max(1).default(0),
+        }),
+      })
+      .optional(),
     /** Asks what another item asks; readable in older files, not asked any more. */
     sameAs: ItemId.optional(),
     /** A thing a car may lack: "not fitted" is an answer. */

@@ -1,5 +1,5 @@
 import { formatMeasured } from "@evenhand/wording/format-figure";
-import { allowedBand } from "@evenhand/comparison/use-allowed";
+import { allowedBand, takenMean } from "@evenhand/comparison/use-allowed";
 import type { LimitFigures, ReadingFigures } from "@evenhand/shared/comparison";
 import { catalog } from "../words/catalog.ts";
 import { formatQuantity } from "../words/quantity.ts";
@@ -35,18 +35,19 @@ export const intervalPicture = (figures: ReadingFigures, limits: readonly LimitF
   const { a, b, delta, coverageFactor: k, unit } = figures;
   const halfA = k * a.standardUncertainty;
   const halfB = k * b.standardUncertainty;
+  const [meanA, meanB] = [takenMean(a), takenMean(b)];
   const band = allowedBand(figures);
   const ends = [
-    Math.min(a.mean - halfA, band.low),
-    Math.max(a.mean + halfA, band.high),
-    b.mean - halfB,
-    b.mean + halfB,
+    Math.min(meanA - halfA, band.low),
+    Math.max(meanA + halfA, band.high),
+    meanB - halfB,
+    meanB + halfB,
   ];
   const scale = scaleOver([...ends, ...limits.map(({ value }) => value)]);
   const text = (mean: number, half: number): string => formatMeasured(mean, half, unit);
   const words = catalog.picture(
-    text(a.mean, halfA),
-    text(b.mean, halfB),
+    text(meanA, halfA),
+    text(meanB, halfB),
     formatQuantity(Number(delta.toPrecision(3)), unit),
   );
   return html`<svg class="intervals" viewBox="0 0 ${width} 56" role="img" aria-label="${words}">
@@ -59,6 +60,6 @@ export const intervalPicture = (figures: ReadingFigures, limits: readonly LimitF
       height="44"
     />
     ${limits.map((limit) => limitLine(limit, scale))}
-    ${bar("A", 18, a.mean, halfA, scale)}${bar("B", 38, b.mean, halfB, scale)}
+    ${bar("A", 18, meanA, halfA, scale)}${bar("B", 38, meanB, halfB, scale)}
   </svg>`;
 };

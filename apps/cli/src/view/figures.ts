@@ -1,14 +1,18 @@
+import { takenDifference } from "@evenhand/comparison/use-allowed";
 import { listed } from "@evenhand/message/listed";
 import { formatExact, formatMeasured, formatNumber, formatUnit } from "@evenhand/wording/format-figure";
 import type { Figures, LimitFigures, ReadingFigures } from "@evenhand/shared/comparison";
 import { catalog } from "../words/catalog.ts";
 import { formatQuantity } from "../words/quantity.ts";
 
-const readingText = ({ difference, expandedUncertainty, delta, unit }: ReadingFigures): string =>
-  catalog.inReading(
-    formatMeasured(difference, expandedUncertainty, unit),
+/** The difference that was judged: corrected, where a side was. */
+const readingText = (figures: ReadingFigures): string => {
+  const { expandedUncertainty, delta, unit } = figures;
+  return catalog.inReading(
+    formatMeasured(takenDifference(figures), expandedUncertainty, unit),
     formatExact(delta) + formatUnit(unit),
   );
+};
 
 /**
  * The figures of an entry in one line.

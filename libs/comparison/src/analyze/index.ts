@@ -16,6 +16,7 @@ import { ENGINE } from "../engine/index.ts";
 import { costsOf, expectedLoss } from "../expected-loss/index.ts";
 import { order } from "../order/index.ts";
 import { settlerOf } from "../readings-to-settle/index.ts";
+import type { Settler } from "../readings-to-settle/index.ts";
 import { findSharing } from "../sharing/index.ts";
 import { softnessOf } from "../softness/index.ts";
 import { tallyOf } from "../tally/index.ts";
@@ -40,19 +41,25 @@ const figuresOf = ({ limits, maker }: ReportHandbook): NonNullable<Comparison["h
   makerSource: maker?.source ?? null,
 });
 
+/** The tables that the inspectors' readings were set against, whether or not they spoke of one. */
+const historyOf = (a: Report, b: Report, { history }: CompareOptions): Pick<Comparison, "history"> => {
+  const ofA = a.author.role === "inspector" ? history?.a?.hash : undefined;
+  const ofB = b.author.role === "inspector" ? history?.b?.hash : undefined;
+  if (ofA === undefined && ofB === undefined) return {};
+  return {
+    history: {
+      ...(ofA === undefined ? {} : { a: ofA }),
+      ...(ofB === undefined ? {} : { b: ofB }),
+    },
+  };
+};
+
 /** Statistics are made of these alone; most lines have none. */
 const hasFigures = ({ figures }: Entry): boolean => figures !== undefined;
 
 /** q-values and readings to settle, into figures that this analysis alone holds. */
-const completeFigures = (
-  entries: readonly Entry[],
-  a: Report,
-  b: Report,
-  sheet: CompiledSheet,
-  options: CompareOptions,
-) => {
+const completeFigures = (entries: readonly Entry[], settle: Settler) => {
   const qValues = qValuesOf(entries);
-  const settle = settlerOf(a, b, sheet, findSharing(a, b, options));
   let next = 0;
   for (const entry of entries) {
     const { figures } = entry;
@@ -80,13 +87,18 @@ export const analyze = (
   sheet: CompiledSheet,
   options: AnalyzeOptions = {},
 ): Comparison => {
-  const { entries: found, places: placed } = compareByPlace(a, b, sheet, options);
+  const { entries: found, places: placed, corrected } = compareByPlace(a, b, sheet, options);
+  const [takenA, takenB] = [corrected.a?.taken ?? a, corrected.b?.taken ?? b];
   const checks = crossChecks(
-    { report: a, index: indexFindings(a) },
-    { report: b, index: indexFindings(b) },
+    { report: takenA, index: indexFindings(takenA) },
+    { report: takenB, index: indexFindings(takenB) },
     sheet,
   );
-  completeFigures(found.filter(hasFigures), a, b, sheet, options);
+  const settle = settlerOf(a, b, sheet, findSharing(a, b, options), {
+    a: corrected.a?.correctionOf,
+    b: corrected.b?.correctionOf,
+  });
+  completeFigures(found.filter(hasFigures), settle);
   const { entries, scatter } = weighByScatter(applyRules(found, checks, sheet), sheet);
   const measured = entries.filter(hasFigures);
   const places = placesSeen(entries, a, b, sheet, placed);
@@ -104,6 +116,7 @@ export const analyze = (
     order: order(entries, (entry) => expectedLoss(entry, costs, sheet, b)),
     crossChecks: checks,
     ...(b.handbook === undefined ? {} : { handbook: figuresOf(b.handbook) }),
+    ...historyOf(a, b, options),
     ...tallyOf(entries),
     coverage: coverageOf(places, sheet),
     softness: softnessOf(places, a),

@@ -4,6 +4,7 @@ import { hodgesLehmann } from "@evenhand/measurement/hodges-lehmann";
 import { signTest } from "@evenhand/measurement/sign-test";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { worseBy, worseWay } from "../interval-figures/index.ts";
+import { asTaken } from "../use-allowed/index.ts";
 import { meanStatistic, shiftStatistic } from "../statistic/index.ts";
 
 /** Steps of the middles smaller than this are rounding. */
@@ -34,7 +35,7 @@ export const readingShifts = (entries: readonly Entry[], sheet: CompiledSheet): 
     if (figures?.of !== "reading" || atom.of !== "answer" || !(figures.delta > 0)) continue;
     const spec = sheet.items.get(item)?.item.reading;
     if (spec === undefined) continue;
-    const worse = worseBy(figures, worseWay(spec));
+    const worse = worseBy(asTaken(figures), worseWay(spec));
     if (worse !== undefined) shifts.push(worse / figures.delta);
   }
   return shifts;

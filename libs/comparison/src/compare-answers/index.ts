@@ -14,6 +14,7 @@ import { compareCode } from "../compare-code/index.ts";
 import { compareColor } from "../compare-color/index.ts";
 import { compareGrade } from "../compare-grade/index.ts";
 import { compareReading } from "../compare-reading/index.ts";
+import type { Corrected } from "../corrections/index.ts";
 import type { Judgment } from "../judgment/index.ts";
 import type { PlannedPlace } from "../plan/index.ts";
 import type { Sharing } from "../sharing/index.ts";
@@ -25,6 +26,8 @@ import type { VisitTimes } from "../visit-times/index.ts";
 export type Side = {
   readonly report: Report;
   readonly instruments: ReadonlyMap<string, Instrument>;
+  /** What is taken off its readings, and the report as it then stands; most stand as read. */
+  readonly corrected?: Corrected | undefined;
 };
 
 /** Two reports on one car, and what is known of them together. */
@@ -96,6 +99,8 @@ const readings = (a: AnswerOf<"reading">, b: AnswerOf<"reading">, asked: Answere
     instrumentA: instrumentOf(asked.a, sides.a),
     instrumentB: instrumentOf(asked.b, sides.b),
     shared: sides.sharing.instrument(asked.a, asked.b),
+    correctionA: sides.a.corrected?.correctionOf(asked.a),
+    correctionB: sides.b.corrected?.correctionOf(asked.b),
     drifts: item.time === "drifts",
     useAllowed: item.time === "only-rises" ? riseAllowed(item.id, spec, sides) : noRise,
     times: timesLater(asked),

@@ -1,5 +1,11 @@
 import type { AnswerOf } from "@evenhand/shared/answer";
-import type { LimitFigures, Mark, ReadingFigures, SideFigures } from "@evenhand/shared/comparison";
+import type {
+  Correction,
+  LimitFigures,
+  Mark,
+  ReadingFigures,
+  SideFigures,
+} from "@evenhand/shared/comparison";
 import type { Direction } from "@evenhand/shared/outcome";
 import type { Instrument } from "@evenhand/shared/report";
 import type { Item, ReadingSpec } from "@evenhand/shared/sheet";
@@ -16,19 +22,22 @@ import type { Judgment } from "../judgment/index.ts";
 import { hasLimits, limitFigures } from "../limit-figures/index.ts";
 import type { LimitSide } from "../limit-figures/index.ts";
 import {
+  correctSide,
   movingEstimate,
   movingSide,
-  readSide,
   readSideInto,
   sideEstimate,
   sideEstimateInto,
 } from "@evenhand/sheet/reading-side";
-import type { ReadingSide } from "@evenhand/sheet/reading-side";
+import type { MovingSide, ReadingSide } from "@evenhand/sheet/reading-side";
 import type { Reason } from "../reason/index.ts";
 import { standingOf } from "../standing/index.ts";
-import { partsFirmly } from "./firm.ts";
-import { leftOf } from "../use-allowed/index.ts";
+import { asTaken, leftOf, takenDifference } from "../use-allowed/index.ts";
 import type { VisitTimes } from "../visit-times/index.ts";
+import { partsFirmly } from "./firm.ts";
+
+/** A correction and its standard error, in the item's base unit. */
+type Off = Pick<Correction, "effect" | "standardError">;
 
 /** What a comparison of two readings needs to know beside them. */
 export type ReadingPair = {
@@ -45,6 +54,9 @@ export type ReadingPair = {
   /** One instrument, or one person's eye, read both sides. */
   readonly shared: boolean;
   readonly drifts: boolean;
+  /** What is taken off each side's reading; the dealer's is never corrected. */
+  readonly correctionA?: Off | undefined;
+  readonly correctionB?: Off | undefined;
   /** How far the later reading may rightly have moved toward the worse; 0 where nothing is allowed. Asked only where it matters. */
   readonly useAllowed: () => number;
   /** How the two visits lie in time; asked only where it matters. */
@@ -56,7 +68,7 @@ Object.freeze(NO_LIMITS);
 
 const sideFigures = (side: ReadingSide, whole: Estimate): SideFigures => {
   const figures: SideFigures = {
-    mean: side.mean,
+    mean: side.read,
     count: side.count,
     standardUncertainty: whole.standardUncertainty,
     degreesOfFreedom: Number.isFinite(whole.degreesOfFreedom) ? whole.degreesOfFreedom : null,
@@ -64,6 +76,7 @@ const sideFigures = (side: ReadingSide, whole: Estimate): SideFigures => {
     byEye: side.byEye,
   };
   if (side.unnamed) figures.unnamed = true;
+  if (side.mean !== side.read || side.correction > 0) figures.taken = side.mean;
   return figures;
 };
 
@@ -90,8 +103,7 @@ const REASONS: Readonly<Record<IntervalOutcome, Reason>> = {
 };
 
 const directionOf = (figures: ReadingFigures, spec: ReadingSpec): Direction => {
-  const { a, b } = figures;
-  const worse = worseBy({ a, b, difference: leftOf(figures) }, worseWay(spec)) ?? 0;
+  const worse = worseBy({ ...asTaken(figures), difference: leftOf(figures) }, worseWay(spec)) ?? 0;
   if (worse === 0) return "neither";
   return worse > 0 ? "stated-better" : "found-better";
 };
@@ -106,11 +118,14 @@ const differenceOf = (pair: ReadingPair, a: ReadingSide, b: ReadingSide, whole: 
 /** The figures; the use allowed is among them only where it took something off the difference. */
 const figuresOf = (pair: ReadingPair, a: ReadingSide, b: ReadingSide, whole: Whole): ReadingFigures => {
   const apart = differenceOf(pair, a, b, whole);
+  const correction = (pair.correctionB?.effect ?? 0) - (pair.correctionA?.effect ?? 0);
+  const corrected = a.read !== a.mean || b.read !== b.mean;
   return intervalFigures({
     unit: pair.spec.unit,
     a: sideFigures(a, whole.a),
     b: sideFigures(b, whole.b),
-    difference: apart.value,
+    difference: corrected ? a.read - b.read : apart.value,
+    correction: corrected ? correction : undefined,
     useAllowed: useOf(pair, apart.value),
     standardUncertainty: apart.standardUncertainty,
     degreesOfFreedom: apart.degreesOfFreedom,
@@ -180,7 +195,7 @@ const classify = (figures: ReadingFigures): IntervalOutcome =>
 /** Use excuses a difference and never shows that there is none: what agrees only without what it took off is not contradicted. */
 const isExcusedByUse = (figures: ReadingFigures): boolean =>
   figures.useAllowed !== undefined &&
-  classifyInterval(figures.difference, figures.expandedUncertainty, figures.delta) !== "agree";
+  classifyInterval(takenDifference(figures), figures.expandedUncertainty, figures.delta) !== "agree";
 
 /** What the interval alone says. */
 const SETTLED: Readonly<Record<IntervalOutcome, Settled>> = {
@@ -260,9 +275,10 @@ const worstSpots = (pair: ReadingPair, a: ReadingSide, b: ReadingSide, limits: r
   if (pair.spec.betterIs === "target" || !(a.patterned || b.patterned)) return undefined;
   const spots = { ...pair, a: worstSpotOf(pair.a, pair.spec), b: worstSpotOf(pair.b, pair.spec) };
   const [sideA, sideB] = [
-    readSide(spots.a, pair.spec, pair.instrumentA),
-    readSide(spots.b, pair.spec, pair.instrumentB),
+    readCorrected(movingSide(), spots.a, pair.spec, pair.instrumentA, pair.correctionA),
+    readCorrected(movingSide(), spots.b, pair.spec, pair.instrumentB, pair.correctionB),
   ];
+  cancelShared(pair, sideA, sideB);
   const figures = figuresOf(spots, sideA, sideB, {
     a: sideEstimate(sideA, true),
     b: sideEstimate(sideB, true),
@@ -298,22 +314,49 @@ const judged = (
 const SIDE_A = movingSide();
 const SIDE_B = movingSide();
 const MOVING = { a: movingEstimate(), b: movingEstimate() };
+/** Reads a side, and takes off it what is to be taken off. */
+const readCorrected = (
+  side: MovingSide,
+  answer: AnswerOf<"reading">,
+  spec: ReadingSpec,
+  instrument: Instrument | undefined,
+  off: Off | undefined,
+): MovingSide => {
+  readSideInto(side, answer, spec, instrument);
+  if (off !== undefined) correctSide(side, off);
+  return side;
+};
+
+/** One gauge that both sides read with is as far off on both: that cancels in the difference, and stays against a limit. */
+const cancelShared = (
+  { shared, correctionA, correctionB }: ReadingPair,
+  a: MovingSide,
+  b: MovingSide,
+): void => {
+  if (!shared || correctionA?.effect !== correctionB?.effect) return;
+  if (correctionA?.standardError !== correctionB?.standardError) return;
+  a.correction = 0;
+  b.correction = 0;
+};
+
 const AGAINST_A: LimitSide = { estimate: MOVING.a, extremes: SIDE_A };
 const AGAINST_B: LimitSide = { estimate: MOVING.b, extremes: SIDE_B };
 
 /**
  * Compares two readings of one item by the interval of their difference (agree, differ, consistent, doubtful). What drifts parts
  * only past a day's allowance; digits that fit in another unit are doubtful before anything graver; a stated reading on the good
- * side of a limit or alarm and a found one on the bad side never agree; past the same limit on both sides they agree, both bad.
+ * side of a limit or alarm and a found one on the bad side never agree; past the same limit on both sides they agree, both bad. What
+ * is known of an inspector's hand and gauge is taken off first and widens u; what was read is what the figures show.
  *
  * @throws {DimensionError} when a unit measures something else than the item (a checked report has none)
  * @example compareReading({ a: twelveThirtySeconds, b: fourThirtySeconds, spec: tread, … }).outcome // "differ"
  */
 export const compareReading = (pair: ReadingPair): Judgment => {
-  const a = readSideInto(SIDE_A, pair.a, pair.spec, pair.instrumentA);
-  const b = readSideInto(SIDE_B, pair.b, pair.spec, pair.instrumentB);
+  const a = readCorrected(SIDE_A, pair.a, pair.spec, pair.instrumentA, pair.correctionA);
+  const b = readCorrected(SIDE_B, pair.b, pair.spec, pair.instrumentB, pair.correctionB);
   sideEstimateInto(MOVING.a, a, true);
   sideEstimateInto(MOVING.b, b, true);
+  cancelShared(pair, a, b);
   const figures = figuresOf(pair, a, b, MOVING);
   const limits = hasLimits(pair.item, pair.contextA.position)
     ? limitFigures(pair.item, pair.contextA, pair.contextB, AGAINST_A, AGAINST_B)

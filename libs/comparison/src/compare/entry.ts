@@ -5,7 +5,7 @@ import { isBadCall, severityRank } from "@evenhand/shared/severity";
 import type { Call, Severity } from "@evenhand/shared/severity";
 import { callFault, callOf } from "@evenhand/sheet/call";
 import type { CallContext } from "@evenhand/sheet/call";
-import type { Sides } from "../compare-answers/index.ts";
+import type { Side, Sides } from "../compare-answers/index.ts";
 import { WHOLE } from "../judgment/index.ts";
 import type { Judgment } from "../judgment/index.ts";
 import type { PlannedPlace } from "../plan/index.ts";
@@ -61,6 +61,22 @@ const callPart = (meeting: Meeting, atom: Atom, side: "a" | "b"): Call | null =>
   return fault === undefined ? null : callFault(fault, meeting.place.compiled.item, meeting.contexts[side]);
 };
 
+/** A reading that is corrected is called by what it is taken as. */
+const asTaken = (
+  read: Finding | undefined,
+  { corrected }: Side,
+  index: number | null,
+): Finding | undefined =>
+  corrected === undefined || index === null ? read : corrected.taken.findings[index];
+
+/** What was taken off the readings of a line. */
+const correctionsOf = ({ a, b, sides, kindA, kindB }: Meeting, atom: Atom): Entry["corrections"] => {
+  if ((sides.a.corrected ?? sides.b.corrected) === undefined || atom !== WHOLE) return undefined;
+  const ofA = a && kindA === "reading" ? sides.a.corrected?.correctionOf(a) : undefined;
+  const ofB = b && kindB === "reading" ? sides.b.corrected?.correctionOf(b) : undefined;
+  return (ofA ?? ofB) === undefined ? undefined : { a: ofA, b: ofB };
+};
+
 const callWhole = (
   finding: Finding | undefined,
   kind: AnswerKind | undefined,
@@ -76,7 +92,9 @@ const callsOf = (a: Call | null, b: Call | null): Calls =>
 /** What each side says of an atom, called by itself; `null` where it says nothing. */
 export const callSides = (meeting: Meeting, atom: Atom): Calls => {
   if (atom !== WHOLE) return callsOf(callPart(meeting, atom, "a"), callPart(meeting, atom, "b"));
-  const { a, b, kindA, kindB, place, contexts } = meeting;
+  const { kindA, kindB, place, contexts, sides, finding } = meeting;
+  const a = asTaken(meeting.a, sides.a, finding.a);
+  const b = asTaken(meeting.b, sides.b, finding.b);
   return callsOf(callWhole(a, kindA, place, contexts.a), callWhole(b, kindB, place, contexts.b));
 };
 
@@ -135,5 +153,6 @@ export const makeEntry = (meeting: Meeting, atom: Atom, calls: Calls, judgment: 
     figures: judgment.figures,
     limits: judgment.limits,
     coverageOnly: judgment.coverageOnly === true ? true : undefined,
+    corrections: correctionsOf(meeting, atom),
   };
 };

@@ -7,8 +7,10 @@ import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { callSides, firmnessOf, makeEntry } from "./entry.ts";
 import type { Meeting } from "./entry.ts";
 import { contextMover, findingAt } from "./moving-context.ts";
+import { correct } from "../corrections/index.ts";
+import type { Corrected, KnownReader } from "../corrections/index.ts";
 import { compareAnswers } from "../compare-answers/index.ts";
-import type { AnsweredPair, Sides } from "../compare-answers/index.ts";
+import type { AnsweredPair, Side, Sides } from "../compare-answers/index.ts";
 import { compareFaults } from "../compare-faults/index.ts";
 import { compareFitted } from "../compare-fitted/index.ts";
 import { WHOLE } from "../judgment/index.ts";
@@ -29,6 +31,8 @@ export type CompareOptions = {
   readonly sameInstruments?: SameIds;
   /** Ids of A and B that name one person. */
   readonly samePersons?: SameIds;
+  /** What past pairs tell of the inspector who made a side's report; of a dealer's it is never asked. */
+  readonly history?: { readonly a?: KnownReader | undefined; readonly b?: KnownReader | undefined };
 };
 
 const NO_ATOMS: readonly Atom[] = [];
@@ -42,8 +46,8 @@ const judgeWhole = (meeting: Meeting, call: Call | null): Judgment => {
   const judgment = judgeSilence(a, b, call ?? "no-yardstick");
   if (place.compiled.item.reading === undefined) return judgment;
   const limits = limitsOfOne(a, b, place.compiled.item, {
-    a: { instruments: sides.a.instruments, context: contexts.a },
-    b: { instruments: sides.b.instruments, context: contexts.b },
+    a: { ...sides.a, correctionOf: sides.a.corrected?.correctionOf, context: contexts.a },
+    b: { ...sides.b, correctionOf: sides.b.corrected?.correctionOf, context: contexts.b },
   });
   if (limits.length === 0) return judgment;
   const over = limits.some((limit) => limit.b?.plain === "fail");
@@ -120,6 +124,9 @@ const append = (meeting: Meeting, written: Written): void => {
     : appendWhole(meeting, compareAnswers(meeting), written);
 };
 
+/** What is taken off the readings of each report. */
+type Both = { readonly a: Corrected | undefined; readonly b: Corrected | undefined };
+
 const once = <Value>(make: () => Value): (() => Value) => {
   let made: Value | undefined;
   return () => (made ??= make());
@@ -131,9 +138,21 @@ const odometerIn = ({ findings, visit }: Report, plan: Plan, indexes: Int32Array
   return { visit, finding: findingAt(findings, index ?? -1) };
 };
 
-const sidesOf = (a: Report, b: Report, options: CompareOptions, miles: () => number): Sides => ({
-  a: { report: a, instruments: new Map(a.instruments.map((instrument) => [instrument.id, instrument])) },
-  b: { report: b, instruments: new Map(b.instruments.map((instrument) => [instrument.id, instrument])) },
+const sideOf = (report: Report, corrected: Corrected | undefined): Side => ({
+  report,
+  instruments: new Map(report.instruments.map((instrument) => [instrument.id, instrument])),
+  corrected,
+});
+
+const sidesOf = (
+  a: Report,
+  b: Report,
+  options: CompareOptions,
+  corrected: Both,
+  miles: () => number,
+): Sides => ({
+  a: sideOf(a, corrected.a),
+  b: sideOf(b, corrected.b),
   sharing: findSharing(a, b, options),
   useAllowed: options.useAllowed ?? {},
   milesBetween: once(miles),
@@ -166,7 +185,11 @@ const moveTo = (
 };
 
 /** Lines in sheet order, and the places they speak of: each has at least one, and those of one place stand together. */
-export type Lines = { readonly entries: Entry[]; readonly places: readonly PlannedPlace[] };
+export type Lines = {
+  readonly entries: Entry[];
+  readonly places: readonly PlannedPlace[];
+  readonly corrected: Both;
+};
 
 /** `compare`, with the places of the lines, which who goes on with them then need not look up. */
 export const compareByPlace = (
@@ -177,10 +200,14 @@ export const compareByPlace = (
 ): Lines => {
   const plan = planOf(sheet);
   const { places, findingsA, findingsB } = pairPlaces(a, b, plan);
-  const first = contextMover(a, plan, findingsA);
-  const second = contextMover(b, plan, findingsB);
+  const corrected: Both = {
+    a: correct(a, sheet, options.history?.a),
+    b: correct(b, sheet, options.history?.b),
+  };
+  const first = contextMover(corrected.a?.taken ?? a, plan, findingsA);
+  const second = contextMover(corrected.b?.taken ?? b, plan, findingsB);
   const contexts = { a: first.context, b: second.context };
-  const sides = sidesOf(a, b, options, () =>
+  const sides = sidesOf(a, b, options, corrected, () =>
     milesBetween(odometerIn(a, plan, findingsA), odometerIn(b, plan, findingsB)),
   );
   const written: Written = { entries: [], faults: [] };
@@ -203,7 +230,7 @@ export const compareByPlace = (
     meeting.finding = { a: indexA < 0 ? null : indexA, b: indexB < 0 ? null : indexB };
     append(meeting, written);
   }
-  return { entries: mirrorFaults(written.entries, written.faults, a, b, sheet), places };
+  return { entries: mirrorFaults(written.entries, written.faults, a, b, sheet), places, corrected };
 };
 
 /**

@@ -6,13 +6,13 @@ import type { Apart, PairScatter } from "@evenhand/measurement/over-dispersion";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { worseBy, worseWay } from "../interval-figures/index.ts";
 import { chancesOf, isOpenReading, openChance } from "../open-chance/index.ts";
-import { leftOf } from "../use-allowed/index.ts";
+import { asTaken, leftOf } from "../use-allowed/index.ts";
 
 /** Only what the interval itself decided can hang on its width. */
 const BY_INTERVAL: ReadonlySet<string> = new Set(["within-delta", "beyond-delta", "worst-spot-beyond-delta"]);
 
 /** Differences that are no error of measurement. */
-const NO_ERROR: ReadonlySet<string> = new Set([
+export const NO_ERROR: ReadonlySet<string> = new Set([
   "perhaps-the-unit",
   "other-conditions",
   "explained-by-conditions",
@@ -22,11 +22,11 @@ const NO_ERROR: ReadonlySet<string> = new Set([
 /** How much better a reading was found than stated; `undefined` where it tells nothing of how far two people scatter. */
 const apartOf = ({ item: id, atom, figures, reason }: Entry, sheet: CompiledSheet): Apart | undefined => {
   if (figures?.of !== "reading" || atom.of !== "answer" || NO_ERROR.has(reason)) return undefined;
-  const { a, b, difference, standardUncertainty, delta, useAllowed } = figures;
+  const { standardUncertainty, delta, useAllowed } = figures;
   const item = sheet.items.get(id)?.item;
   // What drifts moved by itself, and what use explains was taken off.
   if (item?.reading === undefined || item.time === "drifts" || useAllowed !== undefined) return undefined;
-  const worse = worseBy({ a, b, difference }, worseWay(item.reading));
+  const worse = worseBy(asTaken(figures), worseWay(item.reading));
   if (worse === undefined || standardUncertainty === 0) return undefined;
   return { foundBetter: 0 - worse, standardUncertainty, delta };
 };

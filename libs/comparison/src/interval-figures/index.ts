@@ -6,7 +6,7 @@ import { ROUNDING_SHARE } from "@evenhand/measurement/equivalence";
 import { coverageFactor } from "@evenhand/measurement/student-factor";
 import { studentTail } from "@evenhand/measurement/student-tail";
 import { zetaScore } from "@evenhand/measurement/zeta-score";
-import { leftOf } from "../use-allowed/index.ts";
+import { asTaken, leftOf } from "../use-allowed/index.ts";
 
 /** Which way a car is worse: at lower values, at higher ones, away from a target, or not known which way. */
 export type WorseWay =
@@ -29,6 +29,8 @@ export type MeasuredPair = {
   readonly b: SideFigures;
   readonly difference: number;
   readonly useAllowed?: number;
+  /** What corrections add to the difference; `undefined` where there are none. */
+  readonly correction?: number | undefined;
   readonly standardUncertainty: number;
   readonly degreesOfFreedom: number;
   readonly delta: number;
@@ -70,7 +72,8 @@ const probabilityAtMost = (t: number, degreesOfFreedom: number): number => {
  * difference is larger than what matters, either way.
  */
 const probabilityWorse = (pair: MeasuredPair, difference: number, lowerTail: number): number => {
-  const { a, b, standardUncertainty: u, degreesOfFreedom: nu, delta } = pair;
+  const { standardUncertainty: u, degreesOfFreedom: nu, delta } = pair;
+  const { a, b } = asTaken(pair);
   const worse = worseBy({ a, b, difference }, pair.worse);
   if (worse === undefined) {
     if (u === 0) return Math.abs(difference) > delta ? 1 : 0;
@@ -115,6 +118,7 @@ export const intervalFigures = (measured: MeasuredPair): ReadingFigures => {
     difference: rounded(measured.difference, delta),
     // There or not, as what settles it is below: all figures of readings are of one shape.
     useAllowed: useAllowed === 0 ? undefined : useAllowed,
+    correction: measured.correction,
     standardUncertainty,
     degreesOfFreedom: finiteOrNull(degreesOfFreedom),
     coverageFactor: factor,

@@ -6,7 +6,7 @@ import { areEnough, AS_DECLARED } from "@evenhand/measurement/over-dispersion";
 import type { Apart, PairScatter } from "@evenhand/measurement/over-dispersion";
 import type { ReadingSpec } from "@evenhand/shared/sheet";
 import { worseBy, worseWay } from "../interval-figures/index.ts";
-import { leftOf } from "../use-allowed/index.ts";
+import { asTaken, leftOf } from "../use-allowed/index.ts";
 
 /** What is in the order and costs by its figures; what is merely not settled costs by its owner's own probability. */
 const OPEN: ReadonlySet<string> = new Set(["doubtful", "differ"]);
@@ -57,10 +57,10 @@ export const openChance = (
   spec: ReadingSpec,
   pair: PairChance,
 ): number | undefined => {
-  const { a, b, standardUncertainty, delta, probabilityWorse } = figures;
+  const { standardUncertainty, delta, probabilityWorse } = figures;
   if (!(standardUncertainty > 0 && delta > 0)) return undefined;
   const difference = leftOf(figures);
-  const worse = worseBy({ a, b, difference }, worseWay(spec));
+  const worse = worseBy({ ...asTaken(figures), difference }, worseWay(spec));
   const reading = { foundBetter: 0 - (worse ?? difference), standardUncertainty, delta };
   const chance = chanceWorse(reading, pair);
   if (worse !== undefined) return Math.min(probabilityWorse, chance);

@@ -71,6 +71,7 @@ const silentEntry = (compiled: CompiledItem, position: string): Entry => {
     figures: undefined,
     limits: undefined,
     coverageOnly: undefined,
+    corrections: undefined,
   });
 };
 

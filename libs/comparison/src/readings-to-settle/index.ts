@@ -4,15 +4,16 @@ import type { ReadingSpec } from "@evenhand/shared/sheet";
 import { readingsToSettle as settle } from "@evenhand/measurement/readings-to-settle";
 import type { ReadingPlan } from "@evenhand/measurement/readings-to-settle";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
-import { readSide, sideEstimate } from "@evenhand/sheet/reading-side";
+import { correctSide, movingSide, readSideInto, sideEstimate } from "@evenhand/sheet/reading-side";
 import type { ReadingSide } from "@evenhand/sheet/reading-side";
+import type { CorrectionOf } from "../corrections/index.ts";
 import { leftOf } from "../use-allowed/index.ts";
 import { findSharing } from "../sharing/index.ts";
 import type { Sharing } from "../sharing/index.ts";
 
 /** A further reading takes a spot of its own where the item asks for several, else the spot it has. */
 const planOf = (
-  figures: Pick<ReadingFigures, "difference" | "useAllowed" | "delta">,
+  figures: Pick<ReadingFigures, "difference" | "useAllowed" | "correction" | "delta">,
   reading: ReadingSide,
   other: ReadingSide,
   shared: boolean,
@@ -25,7 +26,8 @@ const planOf = (
     degreesOfFreedom: reading.scatterDegreesOfFreedom,
   },
   resolution: reading.resolution,
-  accuracy: shared ? 0 : reading.accuracy,
+  // What a correction may be off by no number of readings makes less, as the gauge's accuracy.
+  accuracy: Math.hypot(shared ? 0 : reading.accuracy, Math.sqrt(3) * reading.correction),
   placement: reading.placement,
   spots: spec.ask.spots > 1 ? "each" : reading.spots,
   other: sideEstimate(other, !shared),
@@ -43,12 +45,16 @@ export type Settler = (entry: Entry) => ReadingsToSettle | undefined;
 const isOpen = ({ outcome }: Entry): boolean => outcome === "consistent" || outcome === "doubtful";
 
 /** Reads a finding of one report as a side; `undefined` where it is no reading. */
-const sideReader = ({ findings, instruments }: Report) => {
+const sideReader = ({ findings, instruments }: Report, correctionOf: CorrectionOf | undefined) => {
   const byId = new Map(instruments.map((instrument) => [instrument.id, instrument]));
   return (index: number | null, spec: ReadingSpec) => {
     const finding = findings[index ?? -1];
     if (finding?.answer.kind !== "reading") return undefined;
-    return { finding, side: readSide(finding.answer, spec, byId.get(finding.instrument ?? "")) };
+    const side = movingSide();
+    readSideInto(side, finding.answer, spec, byId.get(finding.instrument ?? ""));
+    const off = correctionOf?.(finding);
+    if (off !== undefined) correctSide(side, off);
+    return { finding, side };
   };
 };
 
@@ -65,8 +71,9 @@ export const settlerOf = (
   b: Report,
   sheet: CompiledSheet,
   sharing: Sharing = findSharing(a, b, {}),
+  corrections: { readonly a?: CorrectionOf | undefined; readonly b?: CorrectionOf | undefined } = {},
 ): Settler => {
-  const [readA, readB] = [sideReader(a), sideReader(b)];
+  const [readA, readB] = [sideReader(a, corrections.a), sideReader(b, corrections.b)];
   return (entry) => {
     const { figures, finding } = entry;
     if (figures?.of !== "reading" || !isOpen(entry)) return undefined;

@@ -1,5 +1,11 @@
 import type { Answer, NotSeenReason } from "@evenhand/shared/answer";
-import type { Entry, LimitFigures, ReadingFigures, SideFigures } from "@evenhand/shared/comparison";
+import type {
+  Correction,
+  Entry,
+  LimitFigures,
+  ReadingFigures,
+  SideFigures,
+} from "@evenhand/shared/comparison";
 import type { Firmness } from "@evenhand/shared/finding";
 import type { Direction, Outcome, Standing } from "@evenhand/shared/outcome";
 import type { GradeScale, Report, ReportKind } from "@evenhand/shared/report";
@@ -13,6 +19,8 @@ import { answerWords, denialWords, faultAt, faultWords, readingWords } from "@ev
 import { formatExact, formatMeasured, formatUnit, formatValue } from "@evenhand/wording/format-figure";
 import { say } from "@evenhand/wording/say";
 import { sheetWords } from "@evenhand/wording/sheet-words";
+import { takenDifference } from "../use-allowed/index.ts";
+import { whyCorrected } from "./corrected.ts";
 import { clauseMessages, lineMessages, limitCall, reportName, reportSays } from "./messages.ts";
 import type { LineId } from "./messages.ts";
 
@@ -61,10 +69,14 @@ const readWith = ({ unnamed, byEye }: SideFigures, value: string): string => {
   return byEye ? clauseMessages.say("by-eye", { value }) : value;
 };
 
-/** A mean as its reader wrote it, to the digits that its uncertainty warrants in that unit. */
-const meanWords = (side: SideFigures, from: Unit, unit: Unit): string => {
+/** A mean as its reader wrote it, to the digits that its uncertainty warrants in that unit, and what it was taken as where it was corrected. */
+const meanWords = (side: SideFigures, from: Unit, unit: Unit, correction: Correction | undefined): string => {
   const uncertainty = convertDifference(side.standardUncertainty, from, unit);
-  return readWith(side, formatValue(convert(side.mean, from, unit), uncertainty, unit));
+  const words = (mean: number): string => formatValue(convert(mean, from, unit), uncertainty, unit);
+  const value = readWith(side, words(side.mean));
+  if (side.taken === undefined || correction === undefined) return value;
+  const why = whyCorrected(correction, from, unit, uncertainty);
+  return clauseMessages.say("corrected", { value, why, taken: words(side.taken) });
 };
 
 /** Where the worst reading decides, all of them are told: their mean may lie on the other side. */
@@ -76,14 +88,17 @@ const sizeWords = (size: number, from: Unit, unit: Unit): string => {
   return formatExact(from === unit ? converted : Number(converted.toPrecision(3))) + formatUnit(unit);
 };
 
-/** The difference as it was read. */
+/** The difference as it was read, and as it was taken where a side was corrected. */
 const differenceWords = (figures: ReadingFigures, unit: Unit): string => {
-  const { difference, expandedUncertainty, unit: from, useAllowed } = figures;
+  const { difference, expandedUncertainty, unit: from, useAllowed, correction } = figures;
   const size = (value: number): number => convertDifference(Math.abs(value), from, unit);
-  const words = formatMeasured(size(difference), size(expandedUncertainty), unit);
-  if (useAllowed === undefined) return words;
-  const allowed = sizeWords(Math.abs(useAllowed), from, unit);
-  return clauseMessages.say("use-allowed", { difference: words, allowed });
+  const judged = formatMeasured(size(takenDifference(figures)), size(expandedUncertainty), unit);
+  const allowed = useAllowed === undefined ? undefined : sizeWords(Math.abs(useAllowed), from, unit);
+  const taken =
+    allowed === undefined ? judged : clauseMessages.say("use-allowed", { difference: judged, allowed });
+  if (correction === undefined) return taken;
+  const read = formatValue(size(difference), size(expandedUncertainty), unit);
+  return clauseMessages.say("difference-corrected", { difference: read, taken });
 };
 
 /** Each side in the unit it was written in; the difference in that unit where both share it, else in the item's own. */
@@ -93,9 +108,14 @@ const readingValues = (figures: ReadingFigures, entry: Entry, context: SentenceC
   const unit = unitA === unitB ? unitA : figures.unit;
   const sideWords = (side: "a" | "b", own: Unit): string => {
     const { answer } = context[side] ?? {};
-    return answer?.kind === "reading" && BY_THE_WORST.includes(entry.reason)
-      ? readWith(figures[side], readingWords(answer, "said"))
-      : meanWords(figures[side], figures.unit, own);
+    const correction = entry.corrections?.[side];
+    if (answer?.kind !== "reading" || !BY_THE_WORST.includes(entry.reason))
+      return meanWords(figures[side], figures.unit, own, correction);
+    const value = readWith(figures[side], readingWords(answer, "said"));
+    if (correction === undefined) return value;
+    const uncertainty = convertDifference(figures[side].standardUncertainty, figures.unit, own);
+    const why = whyCorrected(correction, figures.unit, own, uncertainty);
+    return clauseMessages.say("corrected-list", { value, why });
   };
   return {
     a: sideWords("a", unitA),
@@ -166,6 +186,19 @@ const passesClause = ({ figures }: Entry, reports: ReportValues): string =>
   figures?.of !== "code" || figures.passes === null || figures.a === figures.b
     ? ""
     : clauseMessages.say(`passes.${figures.passes}`, reports);
+
+/** What was taken off a reading that stands alone, so that there are no figures of it. */
+const correctedAlone = ({ figures, corrections }: Entry, { a, b }: SentenceContext, item: Item): string => {
+  const spec = item.reading;
+  const [correction, side] = corrections?.b === undefined ? [corrections?.a, a] : [corrections.b, b];
+  if (figures !== undefined || correction === undefined || spec === undefined) return "";
+  if (side?.answer.kind !== "reading") return "";
+  const { unit } = side.answer;
+  const uncertainty = convertDifference(correction.standardError, spec.unit, unit);
+  return clauseMessages.say("corrected-alone", {
+    why: whyCorrected(correction, spec.unit, unit, uncertainty),
+  });
+};
 
 /** The one reading of several that a limit is judged by; of one alone nothing more is to be said. */
 const worstWords = ({ side }: LimitFigures, answer: SideAnswer | null): string | undefined => {
@@ -242,9 +275,9 @@ export const sentence = (entry: Entry, context: SentenceContext): string => {
   };
   const line = formatMessage<string>(lineMessages.templates[id], values);
   const passes = passesClause(entry, reports);
-  return capital(
-    clauseMessages.say("whole", { line, passes, limits: limitClauses(entry, reports, context) }),
-  );
+  const corrected = correctedAlone(entry, context, item);
+  const limits = limitClauses(entry, reports, context);
+  return capital(clauseMessages.say("whole", { line, passes, corrected, limits }));
 };
 
 type ReportWords = Pick<Report, "kind" | "findings" | "scales">;

@@ -152,6 +152,18 @@ export const clauseMessages = defineMessages("clause", {
   "by-eye": "{value} by eye",
   unnamed: "{value} (instrument not named)",
   "use-allowed": "{difference} ({allowed} of use is allowed between the visits)",
+  "difference-corrected": "{difference} as read, {taken} as taken,",
+  corrected: "{value} ({why}: taken as {taken})",
+  "corrected-list": "{value} ({why}, which was taken off before it was judged)",
+  "corrected-alone": "; {why}, which was taken off before it was judged",
+  off: "{way, select, true {reads true} high {reads {size} high} other {reads {size} low}}",
+  "why.gauge": "this gauge {off} over {pairs} past pairs of reports",
+  "why.inspector": "this inspector {off} over {pairs} past pairs of reports",
+  "why.inspector-and-gauge":
+    "this inspector with this gauge {off} over past pairs of reports, {hand} of the hand and {pairs} of the gauge",
+  "why.check-standard": "by the check standard of this visit this gauge {off}",
+  "why.inspector-and-check-standard":
+    "by the check standard of this visit and {hand} past pairs of reports this inspector with this gauge {off}",
   "limit.min": "; at least {limit} is required: {calls}",
   "limit.max": "; at most {limit} is allowed: {calls}",
   "practice.min": "; common practice looks for at least {limit}: {calls}",
@@ -164,7 +176,7 @@ export const clauseMessages = defineMessages("clause", {
   "passes.b": "; only the number in {theB} passes its check digit",
   "passes.both": "; both pass their check digits",
   "passes.neither": "; neither passes its check digit",
-  whole: "{line}{passes}{limits}.",
+  whole: "{line}{passes}{corrected}{limits}.",
 });
 
 const callMessages = defineMessages("call", {

@@ -14,7 +14,8 @@ import { SEEN_SOUND } from "../judgment/index.ts";
 import type { Judgment } from "../judgment/index.ts";
 import { hasLimits, limitFigures } from "../limit-figures/index.ts";
 import type { LimitSide } from "../limit-figures/index.ts";
-import { readSide, sideEstimate } from "@evenhand/sheet/reading-side";
+import type { CorrectionOf } from "../corrections/index.ts";
+import { correctSide, movingSide, readSideInto, sideEstimate } from "@evenhand/sheet/reading-side";
 
 type Unseen = { readonly outcome: "unseen"; readonly direction: "neither"; readonly standing: "unseen" };
 const UNSEEN: Unseen = { outcome: "unseen", direction: "neither", standing: "unseen" };
@@ -93,13 +94,22 @@ export const faultAtoms = (answer: AnswerOf<"faults">, side: "a" | "b", frame: F
   return [...found, ...deniedKinds(answer, frame).map((kind): Atom => ({ of: "denial", kind, by: side }))];
 };
 
+/** One report as its readings are set against limits. */
+type LimitsSide = {
+  readonly instruments: ReadonlyMap<string, Instrument>;
+  readonly correctionOf?: CorrectionOf | undefined;
+};
+
 const limitSide = (
   finding: Finding | undefined,
   spec: ReadingSpec,
-  instruments: ReadonlyMap<string, Instrument>,
+  { instruments, correctionOf }: LimitsSide,
 ): LimitSide | null => {
   if (finding?.answer.kind !== "reading") return null;
-  const side = readSide(finding.answer, spec, instruments.get(finding.instrument ?? ""));
+  const side = movingSide();
+  readSideInto(side, finding.answer, spec, instruments.get(finding.instrument ?? ""));
+  const off = correctionOf?.(finding);
+  if (off !== undefined) correctSide(side, off);
   return { estimate: sideEstimate(side, true), extremes: side };
 };
 
@@ -113,8 +123,8 @@ export const limitsOfOne = (
   b: Finding | undefined,
   item: Item,
   sides: {
-    readonly a: { readonly instruments: ReadonlyMap<string, Instrument>; readonly context: CallContext };
-    readonly b: { readonly instruments: ReadonlyMap<string, Instrument>; readonly context: CallContext };
+    readonly a: LimitsSide & { readonly context: CallContext };
+    readonly b: LimitsSide & { readonly context: CallContext };
   },
 ): LimitFigures[] => {
   const spec = item.reading;
@@ -122,11 +132,5 @@ export const limitsOfOne = (
   const contextA = a === undefined ? undefined : sides.a.context;
   const contextB = b === undefined ? undefined : sides.b.context;
   if (!hasLimits(item, (contextA ?? contextB)?.position)) return [];
-  return limitFigures(
-    item,
-    contextA,
-    contextB,
-    limitSide(a, spec, sides.a.instruments),
-    limitSide(b, spec, sides.b.instruments),
-  );
+  return limitFigures(item, contextA, contextB, limitSide(a, spec, sides.a), limitSide(b, spec, sides.b));
 };

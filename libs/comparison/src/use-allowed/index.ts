@@ -1,14 +1,47 @@
-import type { ReadingFigures } from "@evenhand/shared/comparison";
+import type { ReadingFigures, SideFigures } from "@evenhand/shared/comparison";
 
-type Read = Pick<ReadingFigures, "difference" | "useAllowed">;
+type Read = Pick<ReadingFigures, "difference" | "useAllowed" | "correction">;
 
 /**
- * What is left of a difference after the use allowed between two visits.
+ * A difference as it was read, with what corrections of the sides add to it.
+ *
+ * @example takenDifference({ difference: 1.8, correction: 0.3 }) // 2.1
+ */
+export const takenDifference = ({
+  difference,
+  correction,
+}: Pick<ReadingFigures, "difference" | "correction">): number =>
+  correction === undefined ? difference : difference + correction;
+
+/**
+ * What a side's reading was taken as: its mean, less what was corrected.
+ *
+ * @example takenMean({ mean: 6.2, taken: 5.9 }) // 5.9
+ */
+export const takenMean = ({ mean, taken = mean }: Pick<SideFigures, "mean" | "taken">): number => taken;
+
+type Sided = Pick<ReadingFigures, "difference" | "correction"> & {
+  readonly a: Pick<SideFigures, "mean" | "taken">;
+  readonly b: Pick<SideFigures, "mean" | "taken">;
+};
+
+/** Both means and their difference as they were taken. */
+export const asTaken = (figures: Sided) => {
+  const { a, b, correction } = figures;
+  if (correction === undefined) return figures;
+  return { a: { mean: takenMean(a) }, b: { mean: takenMean(b) }, difference: takenDifference(figures) };
+};
+
+/**
+ * What is left of a difference, corrected, after the use allowed between two visits.
  *
  * @example leftOf({ difference: -7, useAllowed: -4 }) // -3
  */
-export const leftOf = ({ difference, useAllowed = 0 }: Read): number =>
-  Math.sign(difference) * Math.max(0, Math.abs(difference) - Math.abs(useAllowed)) + 0;
+export const leftOf = (read: Read): number => {
+  const { useAllowed = 0 } = read;
+  const difference = takenDifference(read);
+  return Math.sign(difference) * Math.max(0, Math.abs(difference) - Math.abs(useAllowed)) + 0;
+};
 
 /**
  * Where B's mean may lie and still be within what matters of A's: δ on either side, and the use allowed on one.
@@ -19,7 +52,10 @@ export const allowedBand = ({
   a,
   delta,
   useAllowed = 0,
-}: Pick<ReadingFigures, "delta" | "useAllowed"> & { readonly a: { readonly mean: number } }): {
+}: Pick<ReadingFigures, "delta" | "useAllowed"> & { readonly a: Pick<SideFigures, "mean" | "taken"> }): {
   readonly low: number;
   readonly high: number;
-} => ({ low: a.mean - delta - Math.max(0, useAllowed), high: a.mean + delta - Math.min(0, useAllowed) });
+} => ({
+  low: takenMean(a) - delta - Math.max(0, useAllowed),
+  high: takenMean(a) + delta - Math.min(0, useAllowed),
+});

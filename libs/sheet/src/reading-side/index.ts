@@ -15,7 +15,12 @@ import { convert, convertDifference, dimensionOf } from "@evenhand/measurement/u
  * sides share cancels in their difference and stays against a limit.
  */
 export type ReadingSide = {
+  /** What it is taken as: as read, less what was corrected. */
   readonly mean: number;
+  /** As it was read. */
+  readonly read: number;
+  /** Standard uncertainty of the correction; 0 where there is none. */
+  readonly correction: number;
   readonly count: number;
   readonly lowest: number;
   readonly highest: number;
@@ -171,6 +176,8 @@ export type MovingSide = { -readonly [Part in keyof ReadingSide]: ReadingSide[Pa
 /** A side that nothing was read into yet. Figures are no numbers from the start, which keeps room for fractions in them. */
 export const movingSide = (): MovingSide => ({
   mean: Number.NaN,
+  read: Number.NaN,
+  correction: Number.NaN,
   count: 0,
   lowest: Number.NaN,
   highest: Number.NaN,
@@ -219,6 +226,25 @@ export const readSideInto = (
   side.unnamed = instrument === undefined && !side.byEye;
   side.resolution = resolutionOf(spec, instrument, side.byEye);
   side.accuracy = accuracyOf(spec, instrument, side.mean, side.byEye);
+  side.read = side.mean;
+  side.correction = 0;
+  return side;
+};
+
+/**
+ * Takes a correction off a side that was just read: its mean and its extremes move, its uncertainty grows (JCGM 100:2008, 3.2.3). What
+ * was read stays in `read`.
+ *
+ * @example correctSide(side, { effect: 0.5, standardError: 0.1 }) // side.mean is side.read − 0.5
+ */
+export const correctSide = (
+  side: MovingSide,
+  { effect, standardError }: { readonly effect: number; readonly standardError: number },
+): ReadingSide => {
+  side.mean = side.read - effect;
+  side.lowest -= effect;
+  side.highest -= effect;
+  side.correction = standardError;
   return side;
 };
 
@@ -259,6 +285,7 @@ export const uncertaintyParts = (side: ReadingSide, withAccuracy: boolean): read
   if (side.resolution > 0) parts.push(known(resolution(side.resolution)));
   if (withAccuracy && side.accuracy > 0) parts.push(known(rectangular(side.accuracy)));
   if (side.placement > 0) parts.push(known(side.placement / Math.sqrt(side.spots)));
+  if (side.correction > 0) parts.push(known(side.correction));
   return parts;
 };
 
@@ -287,6 +314,7 @@ export const sideEstimateInto = (
   if (side.resolution > 0) variance += resolution(side.resolution) ** 2;
   if (withAccuracy && side.accuracy > 0) variance += rectangular(side.accuracy) ** 2;
   if (side.placement > 0) variance += (side.placement / Math.sqrt(side.spots)) ** 2;
+  if (side.correction > 0) variance += side.correction ** 2;
   const share = variance === 0 ? 0 : ofScatter / variance;
   estimate.value = side.mean;
   estimate.standardUncertainty = Math.sqrt(variance);

@@ -1,3 +1,4 @@
+import { takenDifference } from "@evenhand/comparison/use-allowed";
 import type { Figures, LimitFigures, ReadingFigures } from "@evenhand/shared/comparison";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
@@ -13,14 +14,26 @@ const useNumbers = (figures: ReadingFigures): readonly (readonly [string, string
   const t = useText();
   const intl = useIntl();
   const { difference, expandedUncertainty: u, delta, unit, zetaScore, eNumber, coverageFactor } = figures;
+  const { a, b, correction } = figures;
   const digits = digitsFor(u);
   const style = { minimumFractionDigits: digits, maximumFractionDigits: digits } as const;
   const exact = (value: number): string =>
     withUnit(intl.formatNumber(value, { ...style, signDisplay: "negative" }), unit);
   const short = (value: number): string => intl.formatNumber(value, { maximumFractionDigits: 2 });
+  const withU = (value: number): string =>
+    t("figures.difference.value", { difference: exact(value), u: exact(u) });
+  const readAs = (read: number, taken: number): string =>
+    t("figures.taken.value", { read: exact(read), taken: exact(taken) });
   const matters = withUnit(intl.formatNumber(delta, { maximumSignificantDigits: 4 }), unit);
   return [
-    [t("figures.difference"), t("figures.difference.value", { difference: exact(difference), u: exact(u) })],
+    ...(correction === undefined
+      ? [[t("figures.difference"), withU(difference)] as const]
+      : [
+          [t("figures.difference.read"), exact(difference)] as const,
+          [t("figures.difference.taken"), withU(takenDifference(figures))] as const,
+        ]),
+    ...(a.taken === undefined ? [] : [[t("figures.stated.taken"), readAs(a.mean, a.taken)] as const]),
+    ...(b.taken === undefined ? [] : [[t("figures.found.taken"), readAs(b.mean, b.taken)] as const]),
     [t("figures.delta"), matters],
     ...(zetaScore === null ? [] : [[t("figures.zeta"), short(zetaScore)] as const]),
     ...(eNumber === null ? [] : [[t("figures.en"), short(eNumber)] as const]),

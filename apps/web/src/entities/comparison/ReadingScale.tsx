@@ -1,3 +1,4 @@
+import { takenMean } from "@evenhand/comparison/use-allowed";
 import type { LimitFigures, ReadingFigures } from "@evenhand/shared/comparison";
 import { useElementSize } from "@mantine/hooks";
 import { useText } from "../../strings/text";
@@ -37,7 +38,7 @@ const Matters = ({ figures, view: { matters, x }, words, width }: Drawn) => {
       <path className={styles.bracket} d={`M${low} ${row.delta + 5}v-5H${high}v5`} />
       <text
         className={styles.note}
-        x={noteAt(x(figures.a.mean), width)}
+        x={noteAt(x(takenMean(figures.a)), width)}
         y={row.delta - 7}
         textAnchor="middle"
       >
@@ -84,11 +85,11 @@ const Sides = ({ figures: { a, b }, view: { stated, found, x } }: Drawn) => (
   <>
     <g className={styles.stated}>
       <path d={whisker(stated, row.a, x)} />
-      <rect x={x(a.mean) - 6} y={row.a - 6} width={12} height={12} />
+      <rect x={x(takenMean(a)) - 6} y={row.a - 6} width={12} height={12} />
     </g>
     <g className={styles.found}>
       <path d={whisker(found, row.b, x)} />
-      <circle cx={x(b.mean)} cy={row.b} r={6.5} />
+      <circle cx={x(takenMean(b))} cy={row.b} r={6.5} />
     </g>
   </>
 );

@@ -1,4 +1,4 @@
-import { allowedBand } from "@evenhand/comparison/use-allowed";
+import { allowedBand, takenMean } from "@evenhand/comparison/use-allowed";
 import type { LimitFigures, ReadingFigures } from "@evenhand/shared/comparison";
 
 export interface Band {
@@ -41,8 +41,8 @@ export const readingScale = (
   width: number,
 ): ReadingScaleView => {
   const { a, b, coverageFactor: k } = figures;
-  const stated = spread(a.mean, k * a.standardUncertainty);
-  const found = spread(b.mean, k * b.standardUncertainty);
+  const stated = spread(takenMean(a), k * a.standardUncertainty);
+  const found = spread(takenMean(b), k * b.standardUncertainty);
   const matters = allowedBand(figures);
   const ends = [stated, found, matters].flatMap(({ low, high }) => [low, high]);
   const all = [...ends, ...limits.map(({ value }) => value)];

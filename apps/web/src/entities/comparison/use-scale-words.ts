@@ -1,3 +1,4 @@
+import { takenMean } from "@evenhand/comparison/use-allowed";
 import type { LimitFigures, ReadingFigures } from "@evenhand/shared/comparison";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
@@ -21,8 +22,8 @@ export const useScaleWords = (figures: ReadingFigures, view: ReadingScaleView) =
     });
   return {
     plain,
-    stated: side(view.stated, figures.a.mean),
-    found: side(view.found, figures.b.mean),
+    stated: side(view.stated, takenMean(figures.a)),
+    found: side(view.found, takenMean(figures.b)),
     delta: withUnit(plain(figures.delta), figures.unit),
     limit: (one: LimitFigures): string =>
       t(`scale.limit.${one.side}`, { value: withUnit(plain(one.value), one.unit) }),
