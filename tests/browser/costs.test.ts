@@ -18,15 +18,15 @@ test("a buyer sets what a thing costs, is told what cannot be saved, and reads l
   await page.getByText("Nothing has been saved yet.").waitFor();
   await page.getByLabel("What this table is called").fill("Mine");
   const battery = page.getByRole("listitem").filter({ hasText: "renew the battery" });
-  await battery.getByLabel("At the least").fill("110");
-  await battery.getByLabel("Most likely").fill("90");
-  await battery.getByLabel("At the most").fill("260");
+  await battery.getByLabel(/^At the least, renew the battery$/i).fill("110");
+  await battery.getByLabel(/^Most likely, renew the battery$/i).fill("90");
+  await battery.getByLabel(/^At the most, renew the battery$/i).fill("260");
   const save = page.getByRole("button", { name: "Save the table" });
   await save.click();
   await page.getByText("One row cannot be saved as typed").waitFor();
   expect(await buyer.does("costTable.get")).toEqual({ revision: 0, table: null });
 
-  await battery.getByLabel("Most likely").fill("160");
+  await battery.getByLabel(/^Most likely, renew the battery$/i).fill("160");
   await battery.getByText("Trifles, and how likely it falls due").click();
   await battery.getByLabel("in doubt").fill("25");
   await battery.getByLabel("At the least, renew the battery, a trifle").fill("5");
@@ -46,7 +46,7 @@ test("a buyer sets what a thing costs, is told what cannot be saved, and reads l
     },
   ]);
 
-  await battery.getByLabel("At the most").fill("300");
+  await battery.getByLabel(/^At the most, renew the battery$/i).fill("300");
   await save.click();
   await page.getByText("The table is saved as version 2.").waitFor();
   await page.getByText("Version 2, “Mine”").click();
