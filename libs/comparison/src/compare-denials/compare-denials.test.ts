@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { saidOfAtoms } from "../../testing/said-of-atoms.ts";
 import { faults, frame } from "../../testing/small-items.ts";
 import type { AtomJudgment } from "../judgment/index.ts";
 import { compareDenials, deniedKinds } from "./index.ts";
@@ -11,11 +12,9 @@ const found = (
   said: { outcome: "differ", reason, direction: "neither", standing: "differs" },
 });
 const compare = (a: string[] | "all", b: string[] | "all", entries: AtomJudgment[] = []) =>
-  compareDenials(faults([], a), faults([], b), frame, entries).map(({ atom, said }) => [
-    atom.of === "denial" ? `${atom.kind} ${atom.by}` : "",
-    said.reason,
-    said.standing,
-  ]);
+  saidOfAtoms((say) => compareDenials(faults([], a), faults([], b), frame, entries, say)).map(
+    ({ atom, said }) => [atom.of === "denial" ? `${atom.kind} ${atom.by}` : "", said.reason, said.standing],
+  );
 
 describe("compareDenials", () => {
   it.each<[string, string[] | "all", string[] | "all", string[][]]>([

@@ -1,7 +1,7 @@
 import type { AnswerOf } from "@evenhand/shared/answer";
 import type { FaultFrame } from "../fault-matches/index.ts";
 import { SEEN_SOUND } from "../judgment/index.ts";
-import type { AtomJudgment, Judgment } from "../judgment/index.ts";
+import type { AtomJudgment, Judgment, Say } from "../judgment/index.ts";
 
 type Faults = AnswerOf<"faults">;
 
@@ -30,7 +30,7 @@ const onceInOrder = (kinds: readonly string[], frame: FaultFrame): readonly stri
  *
  * @example deniedKinds({ kind: "faults", found: [], denied: "all" }, frame) // ["all"]
  */
-export const deniedKinds = ({ denied }: Faults, frame: FaultFrame): readonly string[] => {
+export const deniedKinds = ({ denied }: Pick<Faults, "denied">, frame: FaultFrame): readonly string[] => {
   if (denied === "all") return ALL;
   if (denied.length < 2) return denied;
   const [first = "", second = ""] = denied;
@@ -71,30 +71,30 @@ const standing = (
 };
 
 /**
- * What is said of the kinds either side denies: denied by both agrees (a kind also where the other side denies all), by
+ * Says of the kinds either side denies: denied by both agrees (a kind also where the other side denies all), by
  * the statement alone is not contradicted, by the inspection alone was seen sound and not stated. `by` names who denies
  * just that.
  *
- * @param found what was said of the faults found, one of which may contradict a denial
- * @example compareDenials(noneAtAll, noneAtAll, frame, [])[0].said.outcome // "agree"
+ * @param found what was said of faults found that may contradict a denial
+ * @param say takes each denied kind and what is said of it
+ * @example compareDenials(noneAtAll, noneAtAll, frame, [], say) // says "agree" of the kind "all"
  */
 export const compareDenials = (
   a: Faults,
   b: Faults,
   frame: FaultFrame,
   found: readonly AtomJudgment[],
-): AtomJudgment[] => {
+  say: Say,
+): void => {
   const deniedA = standing(a, "a", frame, found);
   const deniedB = standing(b, "b", frame, found);
-  const entries: AtomJudgment[] = [];
   for (const kind of deniedA) {
     const both = deniedB.includes(kind);
     const said = both || b.denied === "all" ? BY_BOTH : BY_STATEMENT;
-    entries.push({ atom: { of: "denial", kind, by: both ? "both" : "a" }, said });
+    say({ of: "denial", kind, by: both ? "both" : "a" }, said);
   }
   for (const kind of deniedB) {
     if (deniedA.includes(kind)) continue;
-    entries.push({ atom: { of: "denial", kind, by: "b" }, said: a.denied === "all" ? BY_BOTH : SEEN_SOUND });
+    say({ of: "denial", kind, by: "b" }, a.denied === "all" ? BY_BOTH : SEEN_SOUND);
   }
-  return entries;
 };

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { AnswerOf } from "@evenhand/shared/answer";
+import { saidOfAtoms } from "../../testing/said-of-atoms.ts";
 import { faults, frame } from "../../testing/small-items.ts";
 import { compareFaults } from "./index.ts";
 
@@ -10,10 +11,9 @@ const dent = (millimeters?: number, spot = "1-1") => ({
   extent: millimeters === undefined ? undefined : { value: millimeters, unit: "mm" as const },
 });
 const compare = (a: Faults, b: Faults, sharedEye = false) =>
-  compareFaults({ a, b, item: { consequence: "appearance" }, frame, sharedEye }).map(({ atom, said }) => ({
-    ...said,
-    atom,
-  }));
+  saidOfAtoms((say) =>
+    compareFaults({ a, b, item: { consequence: "appearance" }, frame, sharedEye }, say),
+  ).map(({ atom, said }) => ({ ...said, atom }));
 const only = (a: Faults, b: Faults, sharedEye = false) => {
   const entries = compare(a, b, sharedEye);
   expect(entries).toHaveLength(1);

@@ -6,7 +6,7 @@ import { agreedFault, compareExtents } from "../compare-extents/index.ts";
 import { extentOf, familyOf, matchFaults } from "../fault-matches/index.ts";
 import type { FaultFrame, FaultMatch } from "../fault-matches/index.ts";
 import { WHOLE } from "../judgment/index.ts";
-import type { AtomJudgment, Judgment } from "../judgment/index.ts";
+import type { AtomJudgment, Judgment, Say } from "../judgment/index.ts";
 
 type Faults = AnswerOf<"faults">;
 
@@ -35,18 +35,18 @@ const NOT_STATED: Judgment = {
   standing: "not-mentioned",
 };
 const GRAVER: Judgment = { ...NOT_STATED, reason: "graver-stage" };
-const NOTHING_CLAIMED: AtomJudgment = {
-  atom: WHOLE,
-  said: { outcome: "unseen", reason: "nothing-claimed", direction: "neither", standing: "unseen" },
+const NOTHING_CLAIMED: Judgment = {
+  outcome: "unseen",
+  reason: "nothing-claimed",
+  direction: "neither",
+  standing: "unseen",
 };
 
 /** By far the most frequent case: both say there are no faults at all. */
-const NONE_AT_ALL: readonly AtomJudgment[] = [
-  {
-    atom: Object.freeze({ of: "denial", kind: "all", by: "both" }),
-    said: { outcome: "agree", reason: "denied-by-both", direction: "neither", standing: "confirmed" },
-  },
-];
+const NONE_AT_ALL: AtomJudgment = {
+  atom: Object.freeze({ of: "denial", kind: "all", by: "both" }),
+  said: { outcome: "agree", reason: "denied-by-both", direction: "neither", standing: "confirmed" },
+};
 
 /** Two answers of faults at one place. */
 export type FaultsPair = {
@@ -114,10 +114,15 @@ const rankOf = (fault: Fault, frame: FaultFrame): number => frame.kinds.get(faul
 const isGraverStage = (a: Fault, b: Fault, frame: FaultFrame): boolean =>
   rankOf(b, frame) > rankOf(a, frame) && frame.kinds.get(b.kind)?.neverTrifling === true;
 
+const NO_FAULTS: readonly Fault[] = [];
+
+const ofFamilyOf = ({ kind }: Fault, faults: readonly Fault[], frame: FaultFrame): readonly Fault[] =>
+  faults.length === 0
+    ? NO_FAULTS
+    : faults.filter((each) => familyOf(each.kind, frame) === familyOf(kind, frame));
+
 const leftOverOfB = (fault: Fault, pair: FaultsPair): Judgment => {
-  const stages = pair.a.found.filter(
-    (each) => familyOf(each.kind, pair.frame) === familyOf(fault.kind, pair.frame),
-  );
+  const stages = ofFamilyOf(fault, pair.a.found, pair.frame);
   if (stages.length > 0) {
     if (stages.every((each) => isGraverStage(each, fault, pair.frame))) return GRAVER;
     const covered = inAll(fault, pair);
@@ -194,25 +199,34 @@ const withMended = (matches: readonly FaultMatch[], pair: FaultsPair): readonly 
   return matches;
 };
 
-const compareFound = (pair: FaultsPair): AtomJudgment[] => {
+const judgeMatch = (a: Fault | undefined, b: Fault | undefined, pair: FaultsPair): Judgment => {
+  if (b === undefined) return a === undefined ? NOTHING_CLAIMED : leftOverOfA(a, pair);
+  return a === undefined ? leftOverOfB(b, pair) : judgeBoth(a, b, pair);
+};
+
+const NOTHING_SAID: readonly AtomJudgment[] = [];
+
+/** Says of each fault what is to be said, and gives those that contradict a denial: few do. */
+const sayFound = (pair: FaultsPair, say: Say): readonly AtomJudgment[] => {
   const { a, b, frame } = pair;
-  const entries: AtomJudgment[] = [];
+  let contradicting: AtomJudgment[] | undefined;
   for (const match of withMended(matchFaults(a.found, b.found, frame), pair)) {
     const faultA = match.a === undefined ? undefined : a.found[match.a];
     const faultB = match.b === undefined ? undefined : b.found[match.b];
     // The spot shown is where the inspection found it, and where it was stated if it was not found.
     const shown = faultB ?? faultA;
     if (shown === undefined) continue;
-    const said =
-      faultA !== undefined && faultB !== undefined
-        ? judgeBoth(faultA, faultB, pair)
-        : faultB === undefined
-          ? leftOverOfA(shown, pair)
-          : leftOverOfB(faultB, pair);
-    entries.push({ atom: faultAtom(match, shown), said });
+    const said = judgeMatch(faultA, faultB, pair);
+    const atom = faultAtom(match, shown);
+    if (said === DENIED || said === DISCLOSED) (contradicting ??= []).push({ atom, said });
+    say(atom, said);
   }
-  return entries;
+  return contradicting ?? NOTHING_SAID;
 };
+
+/** Neither side says anything of faults. */
+const isSilent = ({ a, b }: FaultsPair): boolean =>
+  a.found.length + b.found.length === 0 && a.denied.length + b.denied.length === 0;
 
 /**
  * Compares two answers of faults, atom by atom. Faults are matched by family and spot; extents are compared as readings by eye,
@@ -221,13 +235,14 @@ const compareFound = (pair: FaultsPair): AtomJudgment[] => {
  * on A's side: doubtful, disclosed and not found. Kinds denied by both agree; by A alone are not contradicted; by B alone were
  * seen sound and not stated.
  *
- * @returns one judgment an atom; a line on the whole place where neither side says anything
- * @example compareFaults({ a: noneAtAll, b: noneAtAll, item, frame, sharedEye: false })[0].said.outcome // "agree"
+ * @param say takes each atom and what is said of it; the whole place where neither side says anything
+ * @example compareFaults({ a: noneAtAll, b: noneAtAll, item, frame, sharedEye: false }, say) // says "agree" of the denial of all
  */
-export const compareFaults = (pair: FaultsPair): readonly AtomJudgment[] => {
+export const compareFaults = (pair: FaultsPair, say: Say): void => {
   const { a, b, frame } = pair;
-  if (a.denied === "all" && b.denied === "all" && a.found.length + b.found.length === 0) return NONE_AT_ALL;
-  const entries = compareFound(pair);
-  for (const denial of compareDenials(a, b, frame, entries)) entries.push(denial);
-  return entries.length === 0 ? [NOTHING_CLAIMED] : entries;
+  if (isSilent(pair)) return say(WHOLE, NOTHING_CLAIMED);
+  if (a.denied === "all" && b.denied === "all" && a.found.length + b.found.length === 0) {
+    return say(NONE_AT_ALL.atom, NONE_AT_ALL.said);
+  }
+  return compareDenials(a, b, frame, sayFound(pair, say), say);
 };

@@ -3,6 +3,7 @@ import type { AnswerOf, Fault } from "@evenhand/shared/answer";
 import type { Item } from "@evenhand/shared/sheet";
 import { faultKind, faults, frame } from "../../testing/small-items.ts";
 import { frameOf } from "../fault-matches/index.ts";
+import { saidOfAtoms } from "../../testing/said-of-atoms.ts";
 import { compareFaults } from "./index.ts";
 
 type Faults = AnswerOf<"faults">;
@@ -30,7 +31,7 @@ const fault = (kind: string, spot?: string, millimeters?: number): Fault => ({
 });
 
 const compare = (a: Faults, b: Faults, consequence: Item["consequence"] = "appearance") =>
-  compareFaults({ a, b, item: { consequence }, frame: panel, sharedEye: false });
+  saidOfAtoms((say) => compareFaults({ a, b, item: { consequence }, frame: panel, sharedEye: false }, say));
 /** Kind, outcome and reason of each line of a fault. */
 const lines = (...of: Parameters<typeof compare>): string[] =>
   compare(...of).flatMap(({ atom, said }) =>

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { AnswerOf } from "@evenhand/shared/answer";
 import { faultKind, faults } from "../../testing/small-items.ts";
 import { frameOf } from "../fault-matches/index.ts";
+import { saidOfAtoms } from "../../testing/said-of-atoms.ts";
 import { compareFaults } from "./index.ts";
 
 type Faults = AnswerOf<"faults">;
@@ -16,9 +17,9 @@ const stages = frameOf({
   drawing: undefined,
 });
 const rusted = (a: Faults, b: Faults) =>
-  compareFaults({ a, b, item: { consequence: "appearance" }, frame: stages, sharedEye: false }).map(
-    ({ atom, said }) => [atom.of === "fault" ? atom.kind : atom.of, said.outcome, said.reason],
-  );
+  saidOfAtoms((say) =>
+    compareFaults({ a, b, item: { consequence: "appearance" }, frame: stages, sharedEye: false }, say),
+  ).map(({ atom, said }) => [atom.of === "fault" ? atom.kind : atom.of, said.outcome, said.reason]);
 const rust = (kind: string, millimeters?: number) => ({
   kind,
   ...(millimeters === undefined ? {} : { extent: { value: millimeters, unit: "mm" as const } }),

@@ -91,13 +91,9 @@ const appendFaults = (
   written: Written,
 ): void => {
   const { compiled, frame } = meeting.place;
-  const atoms = compareFaults({ a, b, item: compiled.item, frame, sharedEye });
-  for (let index = 0; index < atoms.length; index += 1) {
-    const judged = atoms[index];
-    if (judged === undefined) continue;
-    const { atom, said } = judged;
+  compareFaults({ a, b, item: compiled.item, frame, sharedEye }, (atom, said) => {
     write(written, makeEntry(meeting, atom, callSides(meeting, atom), said));
-  }
+  });
 };
 
 const appendWhole = (meeting: Meeting, judgment: Judgment, written: Written): void =>

@@ -123,6 +123,14 @@ const onlyOneSide = (a: readonly Placed[], b: readonly Placed[]): FaultMatch[] =
   return matches;
 };
 
+/** By far the most frequent matches, kept once each; nobody may write to them. */
+const NONE: readonly FaultMatch[] = Object.freeze([]);
+const ONLY_A: readonly FaultMatch[] = Object.freeze([{ a: 0 }]);
+const ONLY_B: readonly FaultMatch[] = Object.freeze([{ b: 0 }]);
+const SAME: readonly FaultMatch[] = Object.freeze([{ a: 0, b: 0 }]);
+const APART: readonly FaultMatch[] = Object.freeze([{ a: 0 }, { b: 0 }]);
+const APART_B_FIRST: readonly FaultMatch[] = Object.freeze([{ b: 0 }, { a: 0 }]);
+
 /** Matches of the faults of one family. */
 const matchFamily = (a: readonly Placed[], b: readonly Placed[], frame: FaultFrame): FaultMatch[] => {
   const [firstA] = a;
@@ -147,11 +155,11 @@ const matchFamily = (a: readonly Placed[], b: readonly Placed[], frame: FaultFra
 };
 
 /** By far the most frequent case of two sides, with the outcome the assignment would have. */
-const matchOne = (a: Fault, b: Fault, frame: FaultFrame): FaultMatch[] => {
+const matchOne = (a: Fault, b: Fault, frame: FaultFrame): readonly FaultMatch[] => {
   if (familyOf(a.kind, frame) === familyOf(b.kind, frame)) {
-    return pairCost(a, b, frame) <= NO_MATCH ? [{ a: 0, b: 0 }] : [{ a: 0 }, { b: 0 }];
+    return pairCost(a, b, frame) <= NO_MATCH ? SAME : APART;
   }
-  return kindRank(a.kind, frame) <= kindRank(b.kind, frame) ? [{ a: 0 }, { b: 0 }] : [{ b: 0 }, { a: 0 }];
+  return kindRank(a.kind, frame) <= kindRank(b.kind, frame) ? APART : APART_B_FIRST;
 };
 
 /** The families of two sorted sides, each once, in the order of the item's kinds. */
@@ -186,14 +194,18 @@ const ofFamily = (placed: readonly Placed[], family: string, frame: FaultFrame):
  * matchFaults([{ kind: "dent", spot: "upper-front" }], [{ kind: "dent", spot: "upper-center" }], frame)
  * // [{ a: 0, b: 0 }]
  */
-export const matchFaults = (a: readonly Fault[], b: readonly Fault[], frame: FaultFrame): FaultMatch[] => {
+export const matchFaults = (
+  a: readonly Fault[],
+  b: readonly Fault[],
+  frame: FaultFrame,
+): readonly FaultMatch[] => {
   const onlyA = a[0];
   const onlyB = b[0];
   if (a.length === 1 && b.length === 1 && onlyA !== undefined && onlyB !== undefined) {
     return matchOne(onlyA, onlyB, frame);
   }
   // One fault or none in all has nothing to be sorted or matched.
-  if (a.length + b.length < 2) return a.length === 1 ? [{ a: 0 }] : b.length === 1 ? [{ b: 0 }] : [];
+  if (a.length + b.length < 2) return a.length === 1 ? ONLY_A : b.length === 1 ? ONLY_B : NONE;
   const placedA = bySheet(a, frame);
   const placedB = bySheet(b, frame);
   if (a.length === 0 || b.length === 0) return onlyOneSide(placedA, placedB);

@@ -19,6 +19,9 @@ export type Judgment = {
 /** One atom of an answer and what is said of it. */
 export type AtomJudgment = { readonly atom: Atom; readonly said: Judgment };
 
+/** Takes one atom of an answer and what is said of it, in the order of the lines. */
+export type Say = (atom: Atom, said: Judgment) => void;
+
 /** The atom of an answer that is compared as a whole; one object for all of them, so that nobody may write to it. */
 export const WHOLE: Atom = Object.freeze({ of: "answer" });
 

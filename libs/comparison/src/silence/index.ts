@@ -1,4 +1,5 @@
-import type { AnswerOf } from "@evenhand/shared/answer";
+import { NotSeenReason } from "@evenhand/shared/answer";
+import type { AnswerOf, Fault } from "@evenhand/shared/answer";
 import type { Atom, LimitFigures } from "@evenhand/shared/comparison";
 import type { Finding } from "@evenhand/shared/finding";
 import type { Instrument } from "@evenhand/shared/report";
@@ -40,31 +41,32 @@ export const isClaim = (finding: Finding | undefined): boolean => {
 const wasSeen = (finding: Finding | undefined): boolean =>
   finding !== undefined && finding.answer.kind !== "not-seen";
 
+const NOT_SEEN: ReadonlyMap<NotSeenReason, Judgment> = new Map(
+  NotSeenReason.options.map((reason) => [reason, { ...UNSEEN, reason: `not-seen-${reason}` }]),
+);
+const NOT_KNOWN_NOR_STATED: Judgment = { ...UNSEEN, reason: "not-known-nor-stated" };
+const NOT_INSPECTED: Judgment = { ...UNSEEN, reason: "stated-not-inspected" };
+const NOT_REPORTED: Judgment = { ...UNSEEN, reason: "not-reported" };
+
 /** Why the inspection has nothing to say of it. */
 const whyUnseen = (a: Finding | undefined, b: Finding | undefined): Judgment => {
-  if (b?.answer.kind === "not-seen") return { ...UNSEEN, reason: `not-seen-${b.answer.reason}` };
-  if (b !== undefined) return { ...UNSEEN, reason: "not-known-nor-stated" };
-  return { ...UNSEEN, reason: wasSeen(a) ? "stated-not-inspected" : "not-reported" };
+  if (b?.answer.kind === "not-seen") return NOT_SEEN.get(b.answer.reason) ?? NOT_REPORTED;
+  if (b !== undefined) return NOT_KNOWN_NOR_STATED;
+  return wasSeen(a) ? NOT_INSPECTED : NOT_REPORTED;
 };
 
-const ONE_SIDED = { direction: "neither", standing: "not-mentioned" } as const;
+const ONE_SIDED = { outcome: "unstated", direction: "neither", standing: "not-mentioned" } as const;
+const BAD: Judgment = { ...ONE_SIDED, reason: "found-bad-not-stated" };
+const BAD_UNSEEN: Judgment = { ...ONE_SIDED, reason: "found-bad-statement-unseen" };
+const UNJUDGED: Judgment = { ...ONE_SIDED, reason: "found-without-yardstick", marks: ["no-yardstick"] };
+const UNJUDGED_UNSEEN: Judgment = { ...UNJUDGED, reason: "found-without-yardstick-statement-unseen" };
+const SOUND_UNSEEN: Judgment = { ...SEEN_SOUND, reason: "seen-sound-statement-unseen" };
 
 const whatTheStatementLeftOut = (a: Finding | undefined, call: Call): Judgment => {
   const unseen = a !== undefined && a.answer.kind === "not-seen";
-  if (call === "good") return unseen ? { ...SEEN_SOUND, reason: "seen-sound-statement-unseen" } : SEEN_SOUND;
-  if (call === "no-yardstick") {
-    return {
-      ...ONE_SIDED,
-      outcome: "unstated",
-      reason: unseen ? "found-without-yardstick-statement-unseen" : "found-without-yardstick",
-      marks: ["no-yardstick"],
-    };
-  }
-  return {
-    ...ONE_SIDED,
-    outcome: "unstated",
-    reason: unseen ? "found-bad-statement-unseen" : "found-bad-not-stated",
-  };
+  if (call === "good") return unseen ? SOUND_UNSEEN : SEEN_SOUND;
+  if (call === "no-yardstick") return unseen ? UNJUDGED_UNSEEN : UNJUDGED;
+  return unseen ? BAD_UNSEEN : BAD;
 };
 
 /**
@@ -78,20 +80,33 @@ const whatTheStatementLeftOut = (a: Finding | undefined, call: Call): Judgment =
 export const judgeSilence = (a: Finding | undefined, b: Finding | undefined, call: Call): Judgment =>
   isClaim(b) ? whatTheStatementLeftOut(a, call) : whyUnseen(a, b);
 
+/** By far the most frequent answer of faults. */
+const NONE_AT_ALL = {
+  a: [Object.freeze<Atom>({ of: "denial", kind: "all", by: "a" })],
+  b: [Object.freeze<Atom>({ of: "denial", kind: "all", by: "b" })],
+} as const;
+const NO_FAULTS: readonly Fault[] = [];
+
 /**
  * The atoms of an answer of faults that stands alone: each fault and each denied kind, in the sheet's order.
  *
  * @example faultAtoms({ kind: "faults", found: [], denied: "all" }, "b", frame)
  * // [{ of: "denial", kind: "all", by: "b" }]
  */
-export const faultAtoms = (answer: AnswerOf<"faults">, side: "a" | "b", frame: FaultFrame): Atom[] => {
-  const matches = side === "a" ? matchFaults(answer.found, [], frame) : matchFaults([], answer.found, frame);
-  const found = matches.flatMap((match) => {
-    const index = match[side];
-    const fault = index === undefined ? undefined : answer.found[index];
-    return fault === undefined ? [] : [faultAtom(match, fault)];
-  });
-  return [...found, ...deniedKinds(answer, frame).map((kind): Atom => ({ of: "denial", kind, by: side }))];
+export const faultAtoms = (
+  { found, denied }: Pick<AnswerOf<"faults">, "found" | "denied">,
+  side: "a" | "b",
+  frame: FaultFrame,
+): readonly Atom[] => {
+  if (denied === "all" && found.length === 0) return NONE_AT_ALL[side];
+  const atoms: Atom[] = [];
+  const [ofA, ofB] = side === "a" ? [found, NO_FAULTS] : [NO_FAULTS, found];
+  for (const match of matchFaults(ofA, ofB, frame)) {
+    const fault = found[match[side] ?? 0];
+    if (fault !== undefined) atoms.push(faultAtom(match, fault));
+  }
+  for (const kind of deniedKinds({ denied }, frame)) atoms.push({ of: "denial", kind, by: side });
+  return atoms;
 };
 
 /** One report as its readings are set against limits. */
