@@ -63,15 +63,15 @@ const CLAIMED_YEARS: Readonly<Record<string, number>> = { "under-three-years": 3
 const tires = (view: View): Found =>
   findReads(view, "code", "wheels.tire-identification").flatMap((number): Found => {
     const claim = findClaim(view, "choice", "wheels.tire-age", number.position);
-    const [day, visit] = [visitDay(view, view.claims), visitDay(view, number.side)];
-    if (claim === undefined || day === undefined || visit === undefined) return [];
-    const dates = [tireDate(number.answer.text, Math.max(day, visit)).dates];
-    const stated = [{ first: day, last: day }];
     const option = optionOf(claim) ?? "";
     const years = CLAIMED_YEARS[option];
+    if (claim === undefined || (option !== "new" && years === undefined)) return [];
+    const [day, visit] = [visitDay(view, view.claims), visitDay(view, number.side)];
+    if (day === undefined || visit === undefined) return [];
+    const dates = [tireDate(number.answer.text, Math.max(day, visit)).dates];
+    const stated = [{ first: day, last: day }];
     const reads = [number, claim];
-    if (option === "new") return [{ reads, claim, input: { claim: "new", stated, dates } }];
-    if (years === undefined) return [];
+    if (years === undefined) return [{ reads, claim, input: { claim: "new", stated, dates } }];
     return [{ reads, claim, input: { claim: "at-most-years", years, stated, dates } }];
   });
 

@@ -1,5 +1,5 @@
 import type { CodeSystem } from "@evenhand/shared/sheet";
-import { normalizeNumber, normalizeVin } from "../identifier-text/index.ts";
+import { bareNumber, normalizeVin } from "../identifier-text/index.ts";
 
 /** Section, aspect, construction, rim; prefix, load index and speed rating aside. */
 const TIRE =
@@ -100,14 +100,12 @@ export const sameDate = (a: string, b: string): boolean => {
   );
 };
 
-const bare = (text: string): string => normalizeNumber(text).replaceAll(/[#/_,]/g, "");
-
 const bySystem = (system: CodeSystem, text: string): string => {
   if (system === "text") return text.replaceAll(/\s+/g, " ");
   if (system === "tire-size") return tireSizeText(text);
-  if (system === "tire-identification") return bare(text).replace(/^DOT/, "");
-  if (system === "vin" || system === "chassis-number") return normalizeVin(bare(text));
-  return bare(text);
+  if (system === "tire-identification") return bareNumber(text).replace(/^DOT/, "");
+  if (system === "vin" || system === "chassis-number") return normalizeVin(bareNumber(text));
+  return bareNumber(text);
 };
 
 /**

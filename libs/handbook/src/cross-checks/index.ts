@@ -15,7 +15,7 @@ import { oneFact } from "../one-fact/index.ts";
 import { rules } from "../rules/index.ts";
 import type { HandbookRule } from "../rules/index.ts";
 import { withSecondReadings } from "../second-reading/index.ts";
-import { indexFindings } from "../view/index.ts";
+import { indexFindings, nothingKnown } from "../view/index.ts";
 import type { Found, IndexedReport, Side, View } from "../view/index.ts";
 
 export { indexFindings };
@@ -81,33 +81,44 @@ const gravest = (undecided: readonly CrossCheck[]): CrossCheck[] => {
   return first === undefined ? [] : [first];
 };
 
+/** Of checks about one place: of those that answer the same the last; what cannot be told gives way to what can. */
+const lastOfEach = (same: readonly CrossCheck[]): readonly CrossCheck[] => {
+  if (same.length === 1) return same;
+  const decided = same.filter(({ verdict }) => verdict !== "cannot-tell");
+  if (decided.length === 0) return gravest(same);
+  return [...new Map(decided.map((check) => [`${check.reason} ${check.claim?.item}`, check])).values()];
+};
+
 /**
  * One rule and one fact is one line, whoever's readings agree: of checks that answer the same about one place the last stands,
  * which tests one's claim by the other's readings; what cannot be told gives way to what can.
  */
-const onePerFact = (checks: CrossCheck[]): CrossCheck[] => {
-  if (checks.length < 2 && checks[0]?.verdict !== "cannot-tell") return checks;
-  return [...Map.groupBy(checks, factOf).values()].flatMap((same) => {
-    const decided = same.filter(({ verdict }) => verdict !== "cannot-tell");
-    if (decided.length === 0) return gravest(same);
-    const last = new Map(decided.map((check) => [`${check.reason} ${check.claim?.item}`, check]));
-    return [...last.values()];
-  });
+const onePerFact = (checks: CrossCheck[]): CrossCheck[] =>
+  checks.length < 2 ? checks : [...Map.groupBy(checks, factOf).values()].flatMap(lastOfEach);
+
+/** A rule's inputs in all views, each set of findings read and claim tested once: a view that finds nothing of its own repeats another. */
+const preparedOnce = (rule: HandbookRule, views: readonly View[]): readonly Prepared[] => {
+  let once: Prepared[] | undefined;
+  for (const view of views) {
+    for (const prepared of rule.prepare(view)) {
+      if (once === undefined) once = [prepared];
+      else if (!once.some((known) => isSameCheck(known, prepared))) once.push(prepared);
+    }
+  }
+  return once ?? [];
 };
 
-/** Every rule whose inputs are there, each set of findings read and claim tested once: a view that finds nothing of its own repeats another. */
+/** Every rule whose inputs are there. */
 const runViews = (own: readonly View[], across: readonly View[]): CrossCheck[] => {
   const all = [...own, ...across];
-  return rules.flatMap((rule) => {
-    const once: Prepared[] = [];
-    for (const view of rule.over === "one-report" ? own : all) {
-      for (const prepared of rule.prepare(view)) {
-        if (!once.some((known) => isSameCheck(known, prepared))) once.push(prepared);
-      }
-    }
-    const checks = once.map((prepared) => runCheck(rule, prepared));
-    return across.length === 0 ? checks : onePerFact(checks);
-  });
+  const found: CrossCheck[] = [];
+  for (const rule of rules) {
+    const prepared = preparedOnce(rule, rule.over === "one-report" ? own : all);
+    if (prepared.length === 0) continue;
+    const checks = prepared.map((inputs) => runCheck(rule, inputs));
+    for (const check of across.length === 0 ? checks : onePerFact(checks)) found.push(check);
+  }
+  return found;
 };
 
 const viewMaker = (
@@ -115,7 +126,7 @@ const viewMaker = (
   reports: View["reports"],
   { firm = {}, maker = {} }: CrossCheckOptions,
 ) => {
-  const known = { a: new Map(), b: new Map() };
+  const known = { a: nothingKnown(), b: nothingKnown() };
   return (claims: Side, readings: readonly Side[]): View => ({
     sheet,
     reports,

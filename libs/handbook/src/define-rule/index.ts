@@ -53,6 +53,9 @@ export type RuleParts<Id extends string, Limits extends LimitRecords, Reason ext
 /** A rule with its inputs found, not yet run. */
 export type Prepared = Omit<Inputs<unknown>, "input"> & { readonly run: () => RuleResult };
 
+/** Most rules have no inputs in most views. */
+const NOTHING_FOUND: readonly Prepared[] = [];
+
 /** A rule of the handbook, whatever it reads. */
 export type Rule<
   Id extends string = string,
@@ -126,13 +129,16 @@ export const defineRule = <
     ...words,
     limits: keysOf(limits),
     limitRecords: limits,
-    prepare: (view) =>
-      find(view).map(({ input, reads, claim, bad }) => ({
+    prepare: (view) => {
+      const found = find(view);
+      if (found.length === 0) return NOTHING_FOUND;
+      return found.map(({ input, reads, claim, bad }) => ({
         reads,
         claim,
         bad,
         run: () => compute(input, view.firm),
-      })),
+      }));
+    },
     examples: mapped<Reason, Input, () => RuleResult>(examples, (input) => () => run(input)),
     trueClaims:
       trueClaims === "no-figures"

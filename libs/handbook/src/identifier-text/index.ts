@@ -10,18 +10,22 @@ const NUMBER_SIGN = /^\s*(?:(?:NO|NR)(?:\.\s*|\s+)|№\s*)/i;
 /** What is written so already: most numbers, and every one that is asked for again. */
 const PLAIN = /^[A-Z\d]*$/;
 
+const inCapitals = (text: string, marks: RegExp): string =>
+  PLAIN.test(text) ? text : text.replace(NUMBER_SIGN, "").toUpperCase().replaceAll(marks, "");
+
 /**
  * A number as it is compared: capitals, without "No." before it, spaces, hyphens, strokes, points or stars.
  *
  * @example normalizeNumber(" 1g4-ah59 h ") // "1G4AH59H"
  */
-export const normalizeNumber = (text: string): string =>
-  PLAIN.test(text)
-    ? text
-    : text
-        .replace(NUMBER_SIGN, "")
-        .toUpperCase()
-        .replaceAll(/[\s\-./*]/g, "");
+export const normalizeNumber = (text: string): string => inCapitals(text, /[\s\-./*]/g);
+
+/**
+ * The same without number signs, underscores and commas either.
+ *
+ * @example bareNumber("#44_17,b") // "4417B"
+ */
+export const bareNumber = (text: string): string => inCapitals(text, /[\s\-./*#_,]/g);
 
 /**
  * The same for a 17-character VIN, which never holds I, O or Q (49 CFR 565.13): I is read as 1, O and Q as 0.

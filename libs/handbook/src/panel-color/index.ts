@@ -49,6 +49,18 @@ export const threeWayFactor = (probability: number): number => {
   return high;
 };
 
+/** Panels meet at a few dozen places at most. */
+const factors = new Map<number, number>();
+
+/** How far the noise of any one of so many pairs of panels can have gone. */
+const factorOf = (pairs: number): number => {
+  const known = factors.get(pairs);
+  if (known !== undefined) return known;
+  const factor = MOST_STRETCH * threeWayFactor(1 - (1 - HANDBOOK_COVERAGE) / Math.max(1, pairs));
+  factors.set(pairs, factor);
+  return factor;
+};
+
 type Pair = { readonly panels: readonly [string, string]; readonly deltaE: number; readonly span: Span };
 
 /** Scatter only ever adds to a distance, so its range is by the triangle: |d| ± the farthest the noise can have gone. */
@@ -58,7 +70,7 @@ const pairsOf = ({ panels, neighbors }: PanelColorInput): Pair[] => {
     const [one, other] = [byName.get(left), byName.get(right)];
     return one === undefined || other === undefined ? [] : [{ one, other }];
   });
-  const factor = MOST_STRETCH * threeWayFactor(1 - (1 - HANDBOOK_COVERAGE) / Math.max(1, met.length));
+  const factor = factorOf(met.length);
   return met.map(({ one, other }) => {
     const deltaE = colorDifference(one.color, other.color);
     const reach = factor * Math.hypot(one.standardUncertainty, other.standardUncertainty);

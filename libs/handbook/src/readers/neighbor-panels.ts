@@ -25,16 +25,27 @@ const FRONT_DOOR_TO_QUARTER = ["left-front-door", "left-quarter"];
 
 const mirror = (panel: string): string => panel.replace("left", "right");
 
+type Pair = readonly [string, string];
+
+const isFrontDoorToQuarter = ([one, other]: Pair): boolean =>
+  FRONT_DOOR_TO_QUARTER.includes(one) && FRONT_DOOR_TO_QUARTER.includes(other);
+
+/** Every pair of panels that meet, on a car with rear doors at the left and without. */
+const withPairs = (left: readonly Pair[]): readonly Pair[] => [
+  ...left,
+  ...left.map(([one, other]): Pair => [mirror(one), mirror(other)]),
+  ...MIDDLE,
+];
+const TWO_DOORS = withPairs(SIDE);
+const FOUR_DOORS = withPairs(SIDE.filter((pair) => !isFrontDoorToQuarter(pair)));
+
 /**
  * Pairs among the given panels that meet on a car.
  *
  * @example neighborPanels(["hood", "left-front-fender", "trunk-lid"]) // [["hood", "left-front-fender"]]
  */
-export const neighborPanels = (panels: readonly string[]): (readonly [string, string])[] => {
+export const neighborPanels = (panels: readonly string[]): Pair[] => {
   const there = new Set(panels);
-  const left = SIDE.filter(
-    (pair) => !(there.has("left-rear-door") && pair.every((panel) => FRONT_DOOR_TO_QUARTER.includes(panel))),
-  );
-  const right = left.map(([one, other]) => [mirror(one), mirror(other)] as const);
-  return [...left, ...right, ...MIDDLE].filter(([one, other]) => there.has(one) && there.has(other));
+  const pairs = there.has("left-rear-door") ? FOUR_DOORS : TWO_DOORS;
+  return pairs.filter(([one, other]) => there.has(one) && there.has(other));
 };

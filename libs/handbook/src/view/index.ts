@@ -21,6 +21,9 @@ export type Found = {
 /** The same with its answer, of the kind asked for. */
 export type Read<K extends AnswerKind> = Found & { readonly answer: AnswerOf<K> };
 
+/** A finding with its answer, of whatever kind. */
+export type Answered = Found & { readonly answer: Answer };
+
 /** The findings of one report by item; those of one item are few, each at a position of its own. */
 export type FindingIndex = ReadonlyMap<string, readonly Finding[]>;
 
@@ -59,7 +62,18 @@ export const findingAt = (index: FindingIndex, item: string, position: string): 
 export type IndexedReport = { readonly report: Report; readonly index: FindingIndex };
 
 /** A reading as a side, and its estimates as far as they were asked for. */
-export type KnownReading = { readonly side: ReadingSide; whole?: Estimate; differences?: Estimate };
+type KnownReading = { readonly side: ReadingSide; whole?: Estimate; differences?: Estimate };
+
+/** What several rules ask of one report in several views, worked out once. It changes no answer. */
+export type Known = {
+  /** Findings by item, as rules read them. */
+  readonly found: Map<string, readonly Answered[]>;
+  readonly readings: Map<Finding, KnownReading>;
+  visitDay?: number | undefined;
+};
+
+/** What is known of a report nobody asked anything of. */
+export const nothingKnown = (): Known => ({ found: new Map(), readings: new Map() });
 
 /** Whose claims are tested against whose readings: one report's against its own, or one's against both. */
 export type View = {
@@ -71,11 +85,30 @@ export type View = {
   /** Sides readings are taken from, the first that has one. */
   readonly readings: readonly Side[];
   readonly reports: Readonly<Partial<Record<Side, IndexedReport>>>;
-  /** What a finding of each side was read as, for several rules read one finding in several views. Changes no answer. */
-  readonly known?: Readonly<Record<Side, Map<Finding, KnownReading>>>;
+  readonly known: Readonly<Record<Side, Known>>;
 };
 
-const isKind = <K extends AnswerKind>(answer: Answer, kind: K): answer is AnswerOf<K> => answer.kind === kind;
+const NOBODY: readonly Answered[] = [];
+
+const foundOf = (finding: Finding, side: Side): Answered => {
+  const { item, position, answer } = finding;
+  return { side, item, position, finding, answer };
+};
+
+/** What a side says of an item, each finding as one object for all rules and views. */
+const answeredBy = (view: View, side: Side, item: string): readonly Answered[] => {
+  const findings = view.reports[side]?.index.get(item);
+  if (findings === undefined) return NOBODY;
+  const { found } = view.known[side];
+  const known = found.get(item);
+  if (known !== undefined) return known;
+  const made = findings.map((finding) => foundOf(finding, side));
+  found.set(item, made);
+  return made;
+};
+
+const isKind = <K extends AnswerKind>(found: Answered, kind: K): found is Answered & Read<K> =>
+  found.answer.kind === kind;
 
 const readFrom = <K extends AnswerKind>(
   view: View,
@@ -84,11 +117,12 @@ const readFrom = <K extends AnswerKind>(
   position: string,
   kind: K,
 ): Read<K> | undefined => {
-  const report = view.reports[side];
-  const finding = report === undefined ? undefined : findingAt(report.index, item, position);
-  return finding !== undefined && isKind(finding.answer, kind)
-    ? { side, item, position, finding, answer: finding.answer }
-    : undefined;
+  const answered = answeredBy(view, side, item);
+  for (let index = answered.length - 1; index >= 0; index -= 1) {
+    const found = answered[index];
+    if (found?.position === position) return isKind(found, kind) ? found : undefined;
+  }
+  return undefined;
 };
 
 /** What was found of an item, from the first side that has it in the kind asked for. */
@@ -164,13 +198,13 @@ const sideOf = (view: View, read: Read<"reading">, answer = read.answer): Readin
 };
 
 const knownReadingOf = (view: View, read: Read<"reading">): KnownReading | undefined => {
-  const known = view.known?.[read.side];
-  const kept = known?.get(read.finding);
+  const { readings } = view.known[read.side];
+  const kept = readings.get(read.finding);
   if (kept !== undefined) return kept;
   const side = sideOf(view, read);
   if (side === undefined) return undefined;
   const made: KnownReading = { side };
-  known?.set(read.finding, made);
+  readings.set(read.finding, made);
   return made;
 };
 
@@ -206,7 +240,9 @@ export const numberNoted = (read: Found | undefined, condition: string): number 
 /** The day a report was made. */
 export const visitDay = (view: View, side: Side): number | undefined => {
   const started = view.reports[side]?.report.visit.started;
-  return started === undefined ? undefined : findIsoRange(started.slice(0, 10))?.first;
+  const known = view.known[side];
+  if (started === undefined) return undefined;
+  return (known.visitDay ??= findIsoRange(started.slice(0, 10))?.first);
 };
 
 /** The day an entry or bill is dated, where it is written as an ISO date. */
