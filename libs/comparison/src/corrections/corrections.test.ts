@@ -3,8 +3,6 @@ import type { Entry } from "@evenhand/shared/comparison";
 import { Comparison } from "@evenhand/shared/comparison";
 import type { HistoryTable } from "@evenhand/shared/history";
 import type { Report } from "@evenhand/shared/report";
-import { compileSheet } from "@evenhand/sheet/compile-sheet";
-import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import { finding, inspection, sheet, statement } from "../../testing/small-reports.ts";
 import { analyze } from "../analyze/index.ts";
 import { pastReadings } from "../past-readings/index.ts";
@@ -49,8 +47,8 @@ const said = (a: Report, b: Report, line: Entry): string =>
 
 const block = (nominal: number | undefined, ...values: number[]) => ({
   ...tread("", ...values),
-  item: "visit.block",
-  ...(nominal === undefined ? {} : { conditions: { nominal } }),
+  item: "visit.tread-gauge-check",
+  ...(nominal === undefined ? {} : { conditions: { "step-depth": nominal } }),
 });
 
 const pair = (values: readonly number[], more: Partial<Report> = {}) => {
@@ -70,6 +68,11 @@ const told = ({ a, b }: { a: Report; b: Report }, history?: KnownReader) =>
 
 const onVisit = (nominal: number | undefined, ...values: number[]): Report =>
   inspection([...found().findings, block(nominal, ...values)], gauges);
+
+const correctionOf = (report: Report, of?: KnownReader) => {
+  const [read] = report.findings;
+  return read && correct(report, sheet, of)?.correctionOf(read);
+};
 
 describe("correct", () => {
   it("takes off what past pairs tell of the gauge, and says so, with what was read", () => {
@@ -145,43 +148,33 @@ describe("correct", () => {
 });
 
 describe("a check standard read on the visit", () => {
-  const withCheck = compileSheet({
-    ...sheetVersion1,
-    items: sheetVersion1.items.flatMap((item) =>
-      item.id === "wheels.tread-depth"
-        ? [
-            item,
-            {
-              ...item,
-              id: "visit.block",
-              positions: undefined,
-              circumstance: true,
-              conditions: ["nominal"],
-              checkStandard: { nominal: "nominal", accuracy: { absolute: 0.06, share: 0 } },
-            },
-          ]
-        : [item],
-    ),
-  });
-  const correctionOf = (report: Report, of?: KnownReader) => {
-    const [read] = report.findings;
-    return read && correct(report, withCheck, of)?.correctionOf(read);
-  };
-
   it("gives the gauge its offset of the day, as unsure as both are, instead of what it was before", () => {
-    const correction = correctionOf(onVisit(8, 8.4, 8.6), known());
+    const correction = correctionOf(onVisit(6.35, 8.4, 8.6), known());
+    // 6.35 mm are 8/32 in.
     expect(correction?.effect).toBeCloseTo(0.5, 12);
     expect(correction?.parts.map(({ of }) => of)).toEqual(["check-standard"]);
-    expect(correction?.standardError).toBeGreaterThan(0.06 / Math.sqrt(3));
+    expect(correction?.standardError).toBeGreaterThan(0.025 / Math.sqrt(3));
     expect(
-      correctionOf(onVisit(8, 8.4, 8.6), known({ leans: [adaHigh] }))?.parts.map(({ of }) => of),
+      correctionOf(onVisit(6.35, 8.4, 8.6), known({ leans: [adaHigh] }))?.parts.map(({ of }) => of),
     ).toEqual(["inspector", "check-standard"]);
+    const report = onVisit(6.35, 8.4, 8.6);
+    expect(said(stated(), report, lineOf(stated(), report))).toContain(
+      "found 6.20⁄32 in (by the check standard of this visit this gauge reads 0.50⁄32 in high: taken as 5.70⁄32 in)",
+    );
   });
 
-  it("says nothing without the standard's own figure, and corrects no dealer", () => {
+  it("is no line of the comparison", () => {
+    const { entries } = analyze(stated(), onVisit(6.35, 8.5), sheet);
+    expect(entries.some(({ item }) => item === "visit.tread-gauge-check")).toBe(false);
+  });
+
+  it("says nothing without the standard's own figure, or of a gauge so far off that a figure must be wrong", () => {
     expect(correctionOf(onVisit(undefined, 8.5))).toBeUndefined();
-    const dealers = { ...onVisit(8, 8.5), author: stated().author };
-    expect(correctionOf(dealers)).toBeUndefined();
+    expect(correctionOf(onVisit(8, 8.5))).toBeUndefined();
+  });
+
+  it("corrects no dealer", () => {
+    expect(correctionOf({ ...onVisit(6.35, 8.5), author: stated().author })).toBeUndefined();
   });
 });
 

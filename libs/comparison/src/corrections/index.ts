@@ -5,7 +5,7 @@ import type { Sha256 } from "@evenhand/shared/identifier";
 import type { Report } from "@evenhand/shared/report";
 import type { Item, ReadingSpec } from "@evenhand/shared/sheet";
 import { rectangular } from "@evenhand/measurement/type-b";
-import { convertDifference, dimensionOf } from "@evenhand/measurement/unit";
+import { convert, convertDifference, dimensionOf } from "@evenhand/measurement/unit";
 import { readSide, sideEstimate } from "@evenhand/sheet/reading-side";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 
@@ -29,6 +29,9 @@ type Checked = {
   readonly standardError: number;
 };
 
+/** So many times its ordinary accuracy off, a gauge is broken or a figure is a slip: nothing is corrected by it. Common practice, no source. */
+const MOST_OFF = 5;
+
 const CHECKS = new WeakMap<CompiledSheet, ReadonlyMap<string, Item>>();
 
 const checksOf = (sheet: CompiledSheet): ReadonlyMap<string, Item> => {
@@ -45,14 +48,23 @@ const checksOf = (sheet: CompiledSheet): ReadonlyMap<string, Item> => {
  * The reading less what the standard is, with the uncertainty of both: of the reading without the gauge's own accuracy, since that is what
  * is measured here.
  */
-const checkedOf = (finding: Finding, item: Item, report: Report): Checked | undefined => {
+const checkedOf = (
+  finding: Finding,
+  item: Item,
+  report: Report,
+  { sheet }: CompiledSheet,
+): Checked | undefined => {
   const { reading: spec, checkStandard: standard } = item;
   const { answer, conditions } = finding;
   if (spec === undefined || standard === undefined || answer.kind !== "reading") return undefined;
-  const nominal = conditions?.[standard.nominal];
-  if (typeof nominal !== "number") return undefined;
+  const stated = conditions?.[standard.nominal];
+  if (typeof stated !== "number") return undefined;
+  const { unit = spec.unit } = sheet.conditions.find(({ id }) => id === standard.nominal) ?? {};
+  const nominal = convert(stated, unit, spec.unit);
   const gauge = report.instruments.find(({ id }) => id === finding.instrument);
   const { value, standardUncertainty } = sideEstimate(readSide(answer, spec, gauge), false);
+  const ordinary = spec.instrument.accuracy.absolute + spec.instrument.accuracy.share * Math.abs(nominal);
+  if (Math.abs(value - nominal) > MOST_OFF * ordinary) return undefined;
   const accuracy = standard.accuracy.absolute + standard.accuracy.share * Math.abs(nominal);
   return {
     unit: spec.unit,
@@ -69,7 +81,7 @@ const checkedGauges = (report: Report, sheet: CompiledSheet): ReadonlyMap<string
   for (const finding of report.findings) {
     const item = checks.get(finding.item);
     if (item === undefined || finding.instrument === undefined) continue;
-    const checked = checkedOf(finding, item, report);
+    const checked = checkedOf(finding, item, report, sheet);
     if (checked !== undefined) gauges.set(`${finding.instrument} ${dimensionOf(checked.unit)}`, checked);
   }
   return gauges;

@@ -49,5 +49,7 @@ export const conditions: ConditionKind[] = [
     otherwise: words("tires warm", "tyres warm"),
     ask: "yes-no",
   },
+  { id: "foil-thickness", words: words("stated thickness of the foil"), ask: "number", unit: "um" },
+  { id: "step-depth", words: words("stated depth of the step"), ask: "number", unit: "mm" },
   { id: "seconds-held", words: words("seconds held"), ask: "number", unit: "s" },
 ];

@@ -128,6 +128,7 @@ type Common = Pick<Item, "consequence" | "minutes" | "costRow"> &
       | "qualifies"
       | "sameAs"
       | "circumstance"
+      | "checkStandard"
       | "equipment"
       | "stage"
       | "depth"
@@ -225,6 +226,7 @@ const OPTIONAL = [
   "qualifies",
   "sameAs",
   "circumstance",
+  "checkStandard",
   "equipment",
   "place",
   "matter",

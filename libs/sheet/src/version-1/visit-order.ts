@@ -24,6 +24,8 @@ const ORDER: Readonly<Record<Stage, readonly Line[]>> = {
     ["visit.carpet-allowed", "half", 0.5],
     ["visit.present", "half", 0.5],
     ["visit.calibration", "half", 1],
+    ["visit.paint-gauge-check", "half", 0.75],
+    ["visit.tread-gauge-check", "half", 0.5],
     ["engine.oil", "first", 1],
     ["engine.coolant", "half", 0.5],
     ["engine.fuel-smell", "first", 0.5],

@@ -23,6 +23,7 @@ const under = alarm("min");
 const over = alarm("max");
 
 const onSpare = { at: { spare: "small" } } as const;
+const gauge = "it tells of the gauge, and nothing of the car";
 const charged: ConditionNeeded = { condition: "charger-off", atLeast: 2 };
 /** A generator is never judged at idle, an alternator only for what it gives too much. */
 const atSpeed = [{ condition: "engine-speed", atLeast: 1200 }];
@@ -50,6 +51,8 @@ const doorSag: Yardstick = { alarms: [over(6, "repair"), over(12, "worth")], sou
  * `mirror` sets a reading beside the one on the other side of the car; `dayToDay` is how far the thing moves by itself between days.
  */
 export const yardsticks: Readonly<Record<string, Yardstick>> = {
+  "visit.paint-gauge-check": { noAlarmBecause: gauge },
+  "visit.tread-gauge-check": { noAlarmBecause: gauge },
   "visit.ambient-temperature": { noAlarmBecause: "weather is nobody's fault" },
   "visit.engine-cold": { alarms: [over(5, "repair")], dayToDay: 3 },
   "identity.odometer": { noAlarmBecause: miles },
