@@ -163,6 +163,7 @@ export const MARKS = [
   "perhaps-unit",
   "perhaps-other-side",
   "not-fitted",
+  "looked-twice",
 ] as const;
 export const Mark = z.enum(MARKS);
 export type Mark = z.infer<typeof Mark>;

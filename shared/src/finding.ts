@@ -14,6 +14,14 @@ export type Basis = z.infer<typeof Basis>;
 /** What was noted of the circumstances of one finding, as the item asks: `warm`, `charger-off`, `height`. */
 export const Conditions = z.record(LocalId, z.union([z.boolean(), z.number(), z.string().max(200)]));
 
+/** What was answered before a place was looked at again; blind as it was then. */
+export const FirstLook = z.strictObject({
+  answer: Answer,
+  blind: z.boolean().optional(),
+  time: Instant.optional(),
+});
+export type FirstLook = z.infer<typeof FirstLook>;
+
 /** One finding answers one item at one position; a second for the same place is refused. */
 export const Finding = z.strictObject({
   item: ItemId,
@@ -27,6 +35,10 @@ export const Finding = z.strictObject({
   conditions: Conditions.optional(),
   /** Answered before any statement on it was shown to the person who answered. */
   blind: z.boolean().optional(),
+  /** The answer is of a second look, for which the place was named before the report was sealed. */
+  look: z.literal("second").optional(),
+  /** The answer of the first look; kept by the service, and there where `look` is. */
+  first: FirstLook.optional(),
   note: z.string().max(4000).optional(),
   evidence: z.array(Sha256).max(50).optional(),
 });

@@ -4,7 +4,7 @@ import { query } from "../api/setup/database.ts";
 import { useService } from "../api/setup/service.ts";
 import { makeWorld } from "../api/setup/world.ts";
 import { useBrowser } from "./setup/browser.ts";
-import { addInstrument, choose, notSeen, read, seal, signIn } from "./setup/steps.ts";
+import { addInstrument, choose, notSeen, openSection, read, seal, signIn } from "./setup/steps.ts";
 
 const service = useService();
 const browser = useBrowser();
@@ -55,6 +55,21 @@ async function orderInspection(buyer: Page): Promise<void> {
   await buyer.getByRole("heading", { name: "Ines's firm has not answered yet" }).waitFor();
 }
 
+/** On a phone: the places that part are named, and the inspector stands by one of them after a second look. */
+async function lookAgain(inspector: Page): Promise<void> {
+  await openSection(inspector, "Visit");
+  await inspector.setViewportSize({ width: 360, height: 780 });
+  await inspector.getByText("Everything on this device has reached the service").waitFor();
+  await inspector.getByRole("button", { name: "Name the places" }).click();
+  await inspector.getByText("Looked at again: 0 of 2").waitFor();
+  expect(await inspector.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+  await inspector.getByRole("button", { name: /^tread depth, left front$/i }).click();
+  await inspector.getByText("This place was named for a second look").waitFor();
+  await inspector.getByRole("button", { name: "Looked again: it stands" }).click();
+  await inspector.getByText("Looked at again; the first answer is kept").waitFor();
+  await inspector.setViewportSize({ width: 1280, height: 900 });
+}
+
 async function inspect(inspector: Page): Promise<void> {
   await inspector.getByRole("link", { name: "Answer about the visit" }).click();
   await inspector.getByText("named once you accept").waitFor();
@@ -67,6 +82,7 @@ async function inspect(inspector: Page): Promise<void> {
   await read(inspector, "Wheels and tires", "wheels.tread-depth", /Left front/i, [2, 2, 2]);
   await choose(inspector, "Instruments and electrics", "electrics.horn", /answer/i, "does not work");
   await notSeen(inspector, "Interior", "interior.headliner", /answer/i, "covered");
+  await lookAgain(inspector);
   await seal(inspector, "report");
   const sealed = inspector.getByRole("status");
   await sealed.getByText("Your report is sealed as version 1").waitFor();
@@ -89,6 +105,7 @@ async function readAndRelease(buyer: Page): Promise<void> {
     .getByText(/Stated 8.*found 2/)
     .first()
     .waitFor();
+  await buyer.getByText(/^the same both times: 2/).waitFor();
   await buyer.getByRole("button", { name: "Choose items for the dealer" }).click();
   await buyer.getByRole("checkbox", { name: "Lay before the dealer: horn" }).check();
   await buyer.getByRole("button", { name: "Lay before the dealer" }).click();
@@ -137,6 +154,8 @@ async function approve(buyer: Page): Promise<number> {
 
 async function stateAgain(dealer: Page): Promise<void> {
   await dealer.getByRole("link", { name: "Cars", exact: true }).click();
+  // The page before has a link of that name too.
+  await dealer.getByRole("heading", { name: "Your cars" }).waitFor();
   await dealer.getByRole("link", { name: "1958 Uthwick Alder" }).click();
   await dealer.getByRole("button", { name: "Make a new version" }).click();
   await choose(dealer, "Instruments and electrics", "electrics.horn", /answer/i, "does not work");

@@ -35,6 +35,14 @@ export const reportAccess = {
     scope: "reports",
     once: "content",
   },
+  "reports.lookAgain": {
+    method: "POST",
+    path: "/reports/:id/second-look",
+    who: [inspector("own")],
+    scope: "reports",
+    once: "key",
+    ifMatch: true,
+  },
   "reports.seal": {
     method: "POST",
     path: "/reports/:id/seal",

@@ -15,7 +15,7 @@ const Known = z.strictObject({
   cars: Count,
   /** Statements that were borne out or fell. */
   tested: Count,
-  /** Upheld by figures or by the dealer's own word. */
+  /** Upheld by figures, a second look or the dealer's own word. */
   fell: Count,
   /** Found worse by one look, and nothing upholds it yet: neither tested nor fallen. */
   open: Count,

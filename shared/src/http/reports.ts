@@ -49,6 +49,10 @@ export type ReportChange = z.infer<typeof ReportChange>;
 const Place = z.strictObject({ item: ItemId, position: PositionId });
 export const FindingRevision = Place.extend({ revision: Revision });
 
+/** Where an inspector is asked to look again before sealing: some of these part from the statement, and some do not. */
+export const SecondLook = z.strictObject({ askedAt: Instant, places: z.array(Place) });
+export type SecondLook = z.infer<typeof SecondLook>;
+
 /** The report as it stands. `report.findings` and `findings` run in the same order. */
 export const ReportDraft = z.strictObject({
   id: ObjectId,
@@ -61,6 +65,8 @@ export const ReportDraft = z.strictObject({
   brief: z.array(BriefItem).nullable(),
   /** `false` between sealing and the next version: nothing can be changed. */
   drafting: z.boolean(),
+  /** Asked for once, before the first version of an inspection is sealed. */
+  secondLook: SecondLook.nullish(),
   report: Report,
   /** The firm's own handbook as it stands; what of it speaks of this car is sealed with the report. */
   handbook: FirmHandbook,
@@ -190,6 +196,7 @@ export const reportContracts = {
     status: 200,
     answer: OperationsAnswer,
   },
+  "reports.lookAgain": { costly: true, status: 201, answer: CreatedDraft.extend({ secondLook: SecondLook }) },
   "reports.seal": { costly: true, status: 201, answer: Sealed },
   "reports.revise": { status: 201, answer: CreatedDraft },
   "reportVersions.get": { status: 200, answer: ReportVersion },

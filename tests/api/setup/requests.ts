@@ -57,6 +57,12 @@ const newcomer = async ({ service }: Scene, { organization }: Person) => {
 const ownFirms = ["dealer", "buyer", "inspector", "operator"] as const;
 const ending = { reason: "No lift is free." };
 
+/** The inspector's draft as it stands now, which whoever asks about it moves on. */
+const revisionOfInspection: Variant["ask"] = async ({ world, inspectionToSeal: { id } }) => {
+  const { revision } = await world.inspector.does("reports.get", { path: { id } });
+  return { path: { id }, revision };
+};
+
 /** For each route of the table that asks who one is: whom it is open to, object by object. */
 const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
   "sessions.end": [one("one's own session", everybody, nothing, { ownSession: true })],
@@ -294,15 +300,13 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
       body: { operations: [setOperation(headliner("even-wear"))] },
     })),
   ],
+  "reports.lookAgain": [one("the inspector's draft", ["inspector"], revisionOfInspection)],
   "reports.seal": [
     one("the dealer's draft", ["dealer"], ({ toSeal }) => ({
       path: { id: toSeal.id },
       revision: toSeal.revision,
     })),
-    one("the inspector's draft", ["inspector"], ({ inspectionToSeal: { id, revision } }) => ({
-      path: { id },
-      revision,
-    })),
+    one("the inspector's draft", ["inspector"], revisionOfInspection),
   ],
   "reports.revise": [
     one(

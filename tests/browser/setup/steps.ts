@@ -15,7 +15,7 @@ export async function signIn(browser: Browser, url: string, name: string): Promi
 }
 
 /** A section of the sheet; an inspection is shown by stage at first. */
-const openSection = async (page: Page, section: string): Promise<void> => {
+export const openSection = async (page: Page, section: string): Promise<void> => {
   await page.getByText("By section", { exact: true }).click();
   await page
     .getByRole("navigation", { name: "Sections of the sheet" })

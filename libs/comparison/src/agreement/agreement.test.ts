@@ -46,6 +46,22 @@ const near = (result: { kind: string; coefficient?: number }): unknown =>
   expect.closeTo(result.coefficient ?? Number.NaN, 12);
 
 describe("agreementOf", () => {
+  it("goes by the first look where a place was looked at twice: a second one was asked for because they part", () => {
+    const once = pairs.map(([rank]) => rank);
+    const a = statement(pairs.map(([rank], index) => graded(index, grade(rank), false)));
+    const firsts = pairs.map(([, rank], index) => graded(index, grade(rank), true));
+    const seconds = firsts.map((one, index): Finding => ({
+      ...graded(index, grade(once[index] ?? 0), false),
+      look: "second",
+      first: { answer: one.answer, blind: true },
+    }));
+    const of = (findings: Finding[]) => {
+      const b = inspection(findings);
+      return agreementOf(compare(a, b, sheet).entries, b);
+    };
+    expect(of(seconds)).toEqual(of(firsts));
+  });
+
   it("gives every coefficient with its interval over grades given blind", () => {
     const result = agreement(pairs);
     expect(result).toMatchObject({

@@ -120,16 +120,18 @@ const severityOf = (meeting: Meeting, judgment: Judgment, calls: Calls): Severit
 const NO_MARKS: Mark[] = [];
 Object.freeze(NO_MARKS);
 
-const marksOf = ({ a }: Meeting, atom: Atom, judgment: Judgment): Mark[] => {
+const marksOf = ({ a, b }: Meeting, atom: Atom, judgment: Judgment): Mark[] => {
   const { figures } = judgment;
   const soft = a !== undefined && a.firmness !== "asserted";
   // An extent is always judged by eye, so that the mark would say nothing of a fault.
   const byEye = atom.of === "answer" && figures?.of === "reading" && (figures.a.byEye || figures.b.byEye);
   const own = judgment.marks ?? NO_MARKS;
-  if (own.length === 0 && !soft && !byEye) return NO_MARKS;
+  const twice = b?.look === "second";
+  if (own.length === 0 && !soft && !byEye && !twice) return NO_MARKS;
   const marks = own.slice();
   if (soft) marks.push(a.firmness === "hedged" ? "hedged" : "second-hand");
   if (byEye) marks.push("by-eye");
+  if (twice) marks.push("looked-twice");
   return marks;
 };
 

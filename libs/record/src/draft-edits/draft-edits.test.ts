@@ -39,6 +39,7 @@ const draft = (more: Partial<Draft> = {}): Draft => ({
   findings: new Map(),
   known: new Map(),
   shown: null,
+  again: new Set(),
   hashOf: (text) => text,
   ...more,
 });
@@ -138,4 +139,45 @@ test("sent again in any pieces after a broken line, operations are done once, an
     }),
     { numRuns: 1_000 },
   );
+});
+
+describe("a place that was named to be looked at again", () => {
+  const again = new Set([placeKey(horn)]);
+  const asked = (): Draft => ({ ...after(draft({ shown: [] }), [set("a", "no", null)]), again });
+  const stands = (one: Draft) => one.findings.get(placeKey(horn))?.body;
+
+  test("keeps the first answer beside the second, and the first is the blind one", () => {
+    const before = after(asked(), [set("b", "yes", 1, { note: "Loud." })]);
+    expect(stands(before)).toMatchObject({
+      answer: { value: "yes" },
+      look: "second",
+      first: { answer: { kind: "working", value: "no" }, blind: true },
+    });
+    expect(stands(after(before, [set("c", "intermittent", 2)]))?.first?.answer).toEqual({
+      kind: "working",
+      value: "no",
+    });
+  });
+
+  test("keeps it where the second look finds the same, and takes a note for none", () => {
+    expect(stands(after(asked(), [set("b", "no", 1, { note: "Loud." })]))).not.toHaveProperty("look");
+    expect(stands(after(asked(), [set("b", "no", 1, { look: "second" })]))).toMatchObject({
+      look: "second",
+      first: { answer: { value: "no" }, blind: true },
+      blind: true,
+    });
+  });
+
+  test("cannot be emptied: the first answer would be gone", () => {
+    const { results, changed } = editDraft(asked(), [remove("b", 1)]);
+    expect(results).toMatchObject([{ result: "refused" }]);
+    expect(changed).toEqual([]);
+  });
+
+  test("and nobody says so of another place", () => {
+    const first = { answer: { kind: "working", value: "yes" } };
+    const claimed = after(draft({ shown: [] }), [set("a", "no", null, { look: "second", first })]);
+    expect(stands(claimed)).not.toHaveProperty("look");
+    expect(stands(claimed)).not.toHaveProperty("first");
+  });
 });

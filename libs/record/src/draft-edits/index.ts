@@ -4,6 +4,7 @@ import type { FieldProblem } from "@evenhand/shared/problem";
 import type { Vehicle } from "@evenhand/shared/report";
 import { checkFinding } from "@evenhand/sheet/check-finding";
 import { isBlind, type Place } from "../blindness/index.ts";
+import { asOneLook, lookedAgain } from "../second-look/index.ts";
 import { canonicalJson } from "../canonical-json/index.ts";
 import { currentSheet } from "../report-document/index.ts";
 
@@ -30,6 +31,8 @@ export type Draft = {
   readonly known: ReadonlyMap<string, KnownOperation>;
   /** What was shown of the car's statements to an inspection's firm; `null` for other reports: nobody is blind to those. */
   readonly shown: readonly Place[] | null;
+  /** Places that were named to be looked at again, by `placeKey`. What stood there first is kept. */
+  readonly again: ReadonlySet<string>;
   /** A hash of a text, in hexadecimal. */
   readonly hashOf: (text: string) => string;
 };
@@ -60,6 +63,12 @@ const refused = (id: string, problems: readonly FieldProblem[]): OperationResult
   result: "refused",
   problems: [...problems],
 });
+
+const firstStands: FieldProblem = {
+  at: "",
+  reason:
+    "This was to be looked at again, so the first answer stays. Answer anew, or say that it was not seen.",
+};
 
 class Editor {
   readonly done: DoneOperation[] = [];
@@ -93,7 +102,7 @@ class Editor {
     if (!check.ok) return refused(operation.id, check.problems);
     const current = this.findings.get(placeKey(check.finding));
     if (!isBase(current, operation.base)) return conflict(operation.id, current);
-    const finding = this.judgeBlind(check.finding, current);
+    const finding = this.judgeLook(this.judgeBlind(check.finding, current), current);
     const revision = this.store(operation.id, hash, check.finding, finding);
     return finding.blind === undefined
       ? { id: operation.id, result: "applied", revision }
@@ -104,7 +113,16 @@ class Editor {
     const current = this.findings.get(placeKey(operation));
     if (current === undefined || current.body === null || current.revision !== operation.base)
       return conflict(operation.id, current);
+    if (this.draft.again.has(placeKey(operation))) return refused(operation.id, [firstStands]);
     return { id: operation.id, result: "applied", revision: this.store(operation.id, hash, operation, null) };
+  }
+
+  /** The service says whether it was a second look, and keeps what was answered first. */
+  private judgeLook(finding: Finding, current: StoredFinding | undefined): Finding {
+    const before = current?.body ?? null;
+    return before !== null && this.draft.again.has(placeKey(finding))
+      ? lookedAgain(before, finding)
+      : asOneLook(finding);
   }
 
   /** The service says whether it was blind, never the one who answers. */

@@ -2,8 +2,8 @@ import type { Comparison, Entry } from "@evenhand/shared/comparison";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { lineKey } from "../line-key/index.ts";
 
-/** What upheld a fall when the comparison was made: figures; `null` where one look alone speaks for it. */
-type UpheldBy = "figures" | null;
+/** What upheld a fall when the comparison was made: figures, or a second look; `null` where one look alone speaks for it. */
+type UpheldBy = "figures" | "second-look" | null;
 
 /** A statement that was found worse, by its `lineKey`. */
 export type Fall = { readonly line: string; readonly by: UpheldBy };
@@ -37,7 +37,9 @@ const fateOf = (entry: Entry): Fate | undefined => {
     case "contradicted-by-figures":
       return { line: lineKey(entry), by: "figures" };
     case "differs":
-      return entry.direction === "found-better" ? undefined : { line: lineKey(entry), by: null };
+      return entry.direction === "found-better"
+        ? undefined
+        : { line: lineKey(entry), by: entry.marks.includes("looked-twice") ? "second-look" : null };
     default:
       return undefined;
   }

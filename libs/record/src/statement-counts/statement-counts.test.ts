@@ -47,6 +47,7 @@ describe("statementCounts", () => {
       entry("differs", "stated-better"),
       entry("differs"),
       entry("contradicted-by-figures"),
+      entry("differs", "stated-better", { marks: ["looked-twice"] }),
     ]);
     expect(electrics).toEqual({
       places: 40,
@@ -57,6 +58,7 @@ describe("statementCounts", () => {
         { line, by: null },
         { line, by: null },
         { line, by: "figures" },
+        { line, by: "second-look" },
       ],
     });
   });

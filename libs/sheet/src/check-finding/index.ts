@@ -4,7 +4,7 @@ import type { FieldProblem } from "@evenhand/shared/problem";
 import type { Sheet } from "@evenhand/shared/sheet";
 import { answerProblems, kindProblems } from "./answer.ts";
 import { unitsOf } from "./answer-reading.ts";
-import { contextOf, nameOf, pointer } from "./context.ts";
+import { contextOf, nameOf, pointer, problemAt } from "./context.ts";
 import type { CompiledItem, FindingContext, Place, ReportHeader } from "./context.ts";
 import { positionProblems, unknownItem } from "./place.ts";
 import {
@@ -53,6 +53,32 @@ function ownStructure(
   });
 }
 
+/** An answer of a first look is an answer of the item, and stands beside one of a second look only. */
+function firstLookProblems(
+  raw: unknown,
+  place: Place,
+  compiled: CompiledItem,
+  context: FindingContext,
+): FieldProblem[] {
+  const rawAnswer = fieldOf(fieldOf(raw, "first"), "answer");
+  const answer = Answer.safeParse(rawAnswer);
+  if (!answer.success) return [];
+  const at = { ...place, at: pointer(place.at, "first") };
+  return [
+    ...(fieldOf(raw, "look") === undefined
+      ? [
+          problemAt(
+            place,
+            ["look"],
+            "A first answer stands beside a second one: write second, or leave first out.",
+          ),
+        ]
+      : []),
+    ...kindProblems(answer.data.kind, compiled, at),
+    ...answerProblems(answer.data, compiled, context, at),
+  ];
+}
+
 function onTheSheet(
   raw: unknown,
   place: Place,
@@ -65,6 +91,7 @@ function onTheSheet(
   const instrument = textOf(raw, "instrument");
   return [
     ...positionProblems(place, compiled, context),
+    ...firstLookProblems(raw, place, compiled, context),
     ...(kind === undefined ? [] : kindProblems(kind, compiled, place)),
     ...(answer.success ? answerProblems(answer.data, compiled, context, place) : []),
     ...(instrument === undefined

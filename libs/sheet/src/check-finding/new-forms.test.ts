@@ -88,3 +88,25 @@ describe("what only a seller can claim", () => {
     });
   });
 });
+
+const horn = (first: unknown, more: object = { look: "second" }) => ({
+  item: "electrics.horn",
+  answer: { kind: "working", value: "yes" },
+  first: { answer: first },
+  ...more,
+});
+
+describe("a first answer beside a second", () => {
+  it("is an answer of the same item", () => {
+    expect(check(horn({ kind: "working", value: "no" })).ok).toBe(true);
+    expect(problemsOf(horn({ kind: "grade", scale: "house", value: "as-new" }))).toEqual([
+      ["/first/answer/kind", expect.stringContaining("Horn")],
+    ]);
+  });
+
+  it("stands beside a second one only", () => {
+    expect(problemsOf(horn({ kind: "working", value: "no" }, {}))).toEqual([
+      ["/look", "A first answer stands beside a second one: write second, or leave first out."],
+    ]);
+  });
+});

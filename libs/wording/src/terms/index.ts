@@ -56,6 +56,7 @@ export const terms = defineMessages("term", {
   "mark.only-as-declared": "confirmed only as it was declared",
   "mark.perhaps-unit": "perhaps another unit",
   "mark.perhaps-other-side": "perhaps the other side",
+  "mark.looked-twice": "looked at twice",
   "direction.stated-better": "stated better",
   "direction.found-better": "found better",
   "direction.neither": "neither better",

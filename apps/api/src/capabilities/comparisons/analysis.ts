@@ -3,7 +3,9 @@ import { ENGINE } from "@evenhand/comparison/engine";
 import { answer } from "@evenhand/matters/answer";
 import { matters } from "@evenhand/matters/matters";
 import { type ReleasedLine, releasedMatters } from "@evenhand/matters/released-matters";
+import type { Place } from "@evenhand/record/blindness";
 import { sealDocument } from "@evenhand/record/seal";
+import { secondLookPlaces } from "@evenhand/record/second-look";
 import { statementCounts } from "@evenhand/record/statement-counts";
 import type { Comparison } from "@evenhand/shared/comparison";
 import type { ReleasedMatter } from "@evenhand/shared/http/releases";
@@ -59,4 +61,14 @@ export function analyzeVersions(first: Version, second: Version): Analysis {
   const stored = { document: bytesOf(text), hash: seal, ...answerOf(comparison, a, b) };
   const isOfStatement = a.kind === "statement" && b.kind === "inspection";
   return isOfStatement ? { ...stored, statementCounts: countStatements(comparison) } : stored;
+}
+
+/**
+ * Where an inspector is to look again: places alone. Which of them part from the statement cannot be told from the order in which
+ * the others were taken, since that hangs on the statement's bytes.
+ */
+export function placesToLookAgain(statement: Version, inspection: Report, report: string): Place[] {
+  const comparison = analyze(read(statement), inspection, sheet);
+  const secret = sha256Hex(`${report} ${Buffer.from(statement.document).toString("utf8")}`);
+  return secondLookPlaces(comparison, (place) => sha256Hex(`${secret} ${place}`));
 }

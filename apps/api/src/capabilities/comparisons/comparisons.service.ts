@@ -1,5 +1,7 @@
 import { Injectable } from "@nestjs/common";
 import type { ComparisonQuery, ComparisonRequest } from "@evenhand/shared/http/comparisons";
+import type { Place } from "@evenhand/record/blindness";
+import type { Report } from "@evenhand/shared/report";
 import type { Created } from "@evenhand/shared/http/paging";
 import { LRUCache } from "lru-cache";
 import { z } from "zod";
@@ -14,7 +16,7 @@ import { readCursor, readPage } from "../../platform/database/page.ts";
 import { BodyRow, DocumentRow, findRow } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
-import { analyzeVersions, engine } from "./analysis.ts";
+import { analyzeVersions, engine, placesToLookAgain } from "./analysis.ts";
 import { countStored } from "./counting.ts";
 import { type AnswerMatters, answerMatters } from "./answer-matters.ts";
 import { lockOrdered, readAnswer, readOrdered, type OrderedComparison } from "./ordered-comparison.ts";
@@ -121,6 +123,12 @@ export class ComparisonsService {
       data: { id, vehicleId: vehicle, aId: a, bId: b, engine, ...analysis, createdAt: this.clock.now() },
     });
     return id;
+  }
+
+  /** Where whoever wrote an inspection is to look again before sealing it, told from the statement it was ordered on. */
+  async lookAgain(tx: Transaction, statement: string, inspection: Report, report: string): Promise<Place[]> {
+    const version = await tx.reportVersion.findUnique({ where: { id: statement } });
+    return placesToLookAgain(found(version ?? undefined, "report"), inspection, report);
   }
 
   /** A comparison with an inspection that the person's organization ordered, held until the transaction ends. */

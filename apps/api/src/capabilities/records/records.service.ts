@@ -20,7 +20,7 @@ const SectionCounts = z.object({
   stated: z.number(),
   confirmed: z.number(),
   notContradicted: z.number(),
-  falls: z.array(z.object({ line: z.string(), by: z.literal("figures").nullable() })),
+  falls: z.array(z.object({ line: z.string(), by: z.enum(["figures", "second-look"]).nullable() })),
 }) satisfies z.ZodType<StatementCounts[string]>;
 const Car = z.object({
   dealer: z.string(),

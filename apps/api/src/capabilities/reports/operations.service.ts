@@ -55,6 +55,7 @@ export class OperationsService {
       report,
       now: this.clock.now(),
       hashOf: sha256Hex,
+      again: new Set(report.secondLook?.places.map(placeKey)),
       findings: await loadFindings(tx, report, operations.map(placeOf)),
       known: await loadKnown(
         tx,

@@ -1,4 +1,5 @@
 import type { StoredHeader } from "@evenhand/shared/http/reports";
+import { SecondLook } from "@evenhand/shared/http/reports";
 import { ReportKind, type Vehicle } from "@evenhand/shared/report";
 import { readableHeader } from "@evenhand/sheet/readable-header";
 import { z } from "zod";
@@ -18,6 +19,8 @@ export type LockedReport = {
   kind: ReportKind;
   revision: number;
   drafting: boolean;
+  /** Where it was asked to be looked at again; `null` where nobody asked. */
+  secondLook: SecondLook | null;
   /** As far as it can be read: what a finding may refer to. */
   header: StoredHeader;
   /** As it is stored. A change goes into this, so that nothing is lost of what only could not be read. */
@@ -34,6 +37,7 @@ const Row = z.object({
   kind: ReportKind,
   revision: z.number(),
   drafting: z.boolean(),
+  secondLook: SecondLook.nullable(),
   header: z.record(z.string(), z.unknown()),
   vehicle: z.unknown(),
 });

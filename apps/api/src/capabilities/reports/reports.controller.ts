@@ -12,6 +12,7 @@ import { OperationsService } from "./operations.service.ts";
 import { ReportVersionsService } from "./report-versions.service.ts";
 import { ReportsService } from "./reports.service.ts";
 import { SealingService } from "./sealing.service.ts";
+import { SecondLooksService } from "./second-look.service.ts";
 import type { Transaction } from "../../platform/database/database.ts";
 import { InTransaction } from "../../platform/http/in-transaction.ts";
 
@@ -21,6 +22,7 @@ export class ReportsController {
     private readonly reports: ReportsService,
     private readonly operations: OperationsService,
     private readonly sealing: SealingService,
+    private readonly secondLooks: SecondLooksService,
     private readonly versions: ReportVersionsService,
   ) {}
 
@@ -66,6 +68,16 @@ export class ReportsController {
     @Body({ schema: OperationsRequest }) body: OperationsRequest,
   ) {
     return this.operations.operate(actor, id, body);
+  }
+
+  @Route("reports.lookAgain")
+  lookAgain(
+    @InTransaction() tx: Transaction,
+    @By() actor: Actor,
+    @Id() id: string,
+    @IfMatch() revision: number,
+  ) {
+    return this.secondLooks.ask(tx, actor, id, revision);
   }
 
   @Route("reports.seal")

@@ -12,6 +12,7 @@ import { ReportVersionsService } from "./report-versions.service.ts";
 import { ReportsController } from "./reports.controller.ts";
 import { ReportsService } from "./reports.service.ts";
 import { SealingService } from "./sealing.service.ts";
+import { SecondLooksService } from "./second-look.service.ts";
 
 @Module({
   imports: [
@@ -25,7 +26,7 @@ import { SealingService } from "./sealing.service.ts";
     VehiclesModule,
   ],
   controllers: [ReportsController],
-  providers: [ReportsService, OperationsService, SealingService, ReportVersionsService],
+  providers: [ReportsService, OperationsService, SealingService, SecondLooksService, ReportVersionsService],
   exports: [ReportsService, OperationsService, SealingService],
 })
 export class ReportsModule {}

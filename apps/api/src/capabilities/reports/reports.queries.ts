@@ -29,6 +29,7 @@ export const reportDraft = `
   WITH noted AS (${noteDraftShown})
   SELECT r.revision, json_build_object(
     'id', r.id, 'revision', r.revision, 'vehicle', r.vehicle_id, 'order', r.order_id, 'drafting', r.drafting,
+    'secondLook', r.second_look,
     'visit', ${appointmentOf("c.appointment_id")}, 'brief', ${appointmentOf("c.brief")},
     'report', r.header || jsonb_build_object(
       'format', 'evenhand-report', 'version', 1, 'kind', r.kind, 'vehicle', v.document,
@@ -48,7 +49,8 @@ export const reportDraft = `
 /** The same condition, and what whoever works on a report needs of it, held until the transaction ends. */
 export const reportToLock = `
   SELECT r.id, r.vehicle_id AS "vehicleId", r.organization_id AS "organizationId", o.name AS "organizationName",
-    r.order_id AS "orderId", r.kind::text AS kind, r.revision, r.drafting, r.header, v.document AS vehicle
+    r.order_id AS "orderId", r.kind::text AS kind, r.revision, r.drafting,
+    r.second_look AS "secondLook", r.header, v.document AS vehicle
   FROM report r JOIN vehicle v ON v.id = r.vehicle_id JOIN organization o ON o.id = r.organization_id
   WHERE ${mayWorkOn} FOR UPDATE OF r`;
 

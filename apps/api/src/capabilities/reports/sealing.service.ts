@@ -1,25 +1,19 @@
 import { Injectable } from "@nestjs/common";
-import type { ReportHandbook } from "@evenhand/shared/cross-check";
 import type { Sealed } from "@evenhand/shared/http/reports";
-import type { Report } from "@evenhand/shared/report";
 import { type SealedText, sealDocument } from "@evenhand/record/seal";
-import { checkReport } from "@evenhand/sheet/check-report";
-import { z } from "zod";
 import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { sha256Hex } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import type { Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
-import { readRows, sql } from "../../platform/database/rows.ts";
-import { ProblemError } from "../../platform/problems/problem-error.ts";
 import { ComparisonsService } from "../comparisons/index.ts";
 import { FirmHandbooksService } from "../handbook/index.ts";
 import { ReportedVisits } from "../booking/index.ts";
 import { NoticesService } from "../notices/index.ts";
 import { type LockedOrder, OrdersService } from "../orders/index.ts";
 import { VehiclesService } from "../vehicles/index.ts";
-import { currentSheet, toReport } from "@evenhand/record/report-document";
+import { readComplete } from "./complete-report.ts";
 import { checkDrafting, type LockedReport } from "./report-lock.ts";
 import { ReportsService } from "./reports.service.ts";
 
@@ -112,37 +106,4 @@ export class SealingService {
     });
     return comparison;
   }
-}
-
-const PlaceRow = z.object({ item: z.string(), position: z.string(), body: z.unknown() });
-
-/** The whole report, held against its sheet. @throws ProblemError `report-incomplete` with every problem */
-async function readComplete(
-  tx: Transaction,
-  report: LockedReport,
-  handbook: ReportHandbook | undefined,
-): Promise<Report> {
-  const findings = await readRows(
-    tx,
-    PlaceRow,
-    sql`
-    SELECT item, position, body FROM report_finding WHERE report_id = ${report.id}::uuid AND body IS NOT NULL`,
-  );
-  const author = {
-    organization: report.organizationName,
-    role: report.kind === "inspection" ? ("inspector" as const) : ("dealer" as const),
-  };
-  const check = checkReport(toReport({ ...report, author, handbook, findings }), currentSheet);
-  const problems = [
-    ...(findings.length === 0 ? [{ at: "/findings", reason: "there is not one finding" }] : []),
-    ...(check.ok ? [] : check.problems),
-  ];
-  if (check.ok && problems.length === 0) return check.report;
-  throw new ProblemError(
-    "report-incomplete",
-    "The report does not hold against the sheet; each problem is named.",
-    {
-      problems,
-    },
-  );
 }

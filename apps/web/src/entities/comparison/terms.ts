@@ -39,6 +39,7 @@ export const marks = [
   "only-as-declared",
   "perhaps-unit",
   "perhaps-other-side",
+  "looked-twice",
 ] as const satisfies readonly Mark[];
 
 /** What a purchase turns on. */

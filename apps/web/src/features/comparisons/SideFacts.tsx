@@ -3,7 +3,7 @@ import type { ReactNode } from "react";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import { conditionText } from "../../entities/sheet/condition-text";
-import { quantity } from "../../entities/sheet/answer-text";
+import { answerWords, quantity } from "../../entities/sheet/answer-text";
 import type { ComparisonSource, Row } from "../../entities/comparison/model";
 import { SideAnswer, type Side } from "./SideAnswer";
 import styles from "./SideFacts.module.css";
@@ -55,11 +55,32 @@ const useInstrumentFact = (): ((
   };
 };
 
+/** What was answered at the first look and at the second, where there were two. */
+const useLooksFact = (): ((
+  finding: Finding,
+  row: Row,
+  source: ComparisonSource,
+  side: Side,
+) => string | undefined) => {
+  const t = useText();
+  return ({ first, answer }, row, source, side) => {
+    if (first === undefined) return undefined;
+    const { index } = source;
+    const words = (one: Finding["answer"]): string =>
+      answerWords({ index, item: row.item, scales: source[side].scales }, one).text;
+    const [before, now] = [words(first.answer), words(answer)];
+    return before === now
+      ? t("facts.looks.same", { first: before })
+      : t("facts.looks.what", { first: before, second: now });
+  };
+};
+
 /** How firmly, on what basis, with which instrument, by whom, when and in which circumstances; what is not known is left out. */
 const useFacts = ({ side, row, source }: Props): readonly Fact[] => {
   const t = useText();
   const intl = useIntl();
   const instrumentFact = useInstrumentFact();
+  const looksFact = useLooksFact();
   const finding = row[side];
   if (!finding) return [];
   const { persons, visit } = source[side];
@@ -78,6 +99,7 @@ const useFacts = ({ side, row, source }: Props): readonly Fact[] => {
       t("facts.blind"),
       side === "b" && blind !== undefined ? t(blind ? "facts.blind.yes" : "facts.blind.no") : undefined,
     ],
+    [t("facts.looks"), looksFact(finding, row, source, side)],
     [t("facts.note"), note],
   ];
   return facts.filter(([, text]) => text !== undefined);

@@ -8,6 +8,8 @@ interface Props {
   readonly edit: PlaceEdit;
   /** The item may be missing from the car altogether. */
   readonly equipment: boolean;
+  /** What was answered may be taken back; not where the first answer stays. */
+  readonly clears: boolean;
   readonly walked: boolean;
   readonly onStep: (step: EditStep) => void;
   readonly onNext: () => void;
@@ -63,13 +65,13 @@ const Next = ({ edit: { answer }, walked, onNext }: Props) => {
 
 /** What can be said of a place besides its answer, and on to the next. */
 export const PlaceButtons = (props: Props) => {
-  const { edit, equipment, onStep } = props;
+  const { edit, equipment, clears, onStep } = props;
   const t = useText();
   return (
     <div className={styles.buttons}>
       {equipment && <NotFitted {...props} />}
       <NotSeen {...props} />
-      {(edit.answer !== null || edit.unread !== undefined) && (
+      {clears && (edit.answer !== null || edit.unread !== undefined) && (
         <Button variant="subtle" size="md" onClick={() => onStep({ type: "clear" })}>
           {t("place.clear")}
         </Button>

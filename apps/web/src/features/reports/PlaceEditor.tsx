@@ -6,7 +6,9 @@ import type { KeptFinding } from "../../offline/store";
 import { useText } from "../../strings/text";
 import type { Place } from "../../entities/sheet/places";
 import type { SheetIndex } from "../../entities/sheet/sheet-index";
+import { AskedAgain } from "./AskedAgain";
 import { Grounds } from "./Grounds";
+import { useAskedAgain } from "./look-again";
 import { OwnChecks } from "./OwnChecks";
 import { PlaceAnswer } from "./PlaceAnswer";
 import { PlaceButtons } from "./PlaceButtons";
@@ -81,17 +83,25 @@ const PlaceUndo = ({ edit, onStep }: Edited) => {
 /** One line of the sheet, open: the answer, its grounds, and on to the next. Every change is kept on this device at once. */
 export const PlaceEditor = (props: Props) => {
   const { report, index, place, kept, checks, last, lastRead, keep, settle, onNext, walked = false } = props;
-  const { edit, step, again } = usePlaceEdit({ report, place, kept, last, keep });
+  const again = useAskedAgain(place.key);
+  const { edit, step, keepAgain } = usePlaceEdit({ report, place, kept, last, keep, again });
   const edited = { edit, onStep: step };
   const shown = { report, index, place };
   return (
     <div className={styles.editor}>
-      <PlaceTrouble {...shown} kept={kept} onSettle={settle} onAgain={again} />
+      <PlaceTrouble {...shown} kept={kept} onSettle={settle} onAgain={keepAgain} />
+      {again && <AskedAgain {...edited} />}
       <PlaceAnswer {...shown} {...edited} lastRead={lastRead} walked={walked} onNext={onNext} />
       <OwnChecks checks={checks} />
       <PlaceGrounds {...props} {...edited} />
       <PlaceUndo {...edited} />
-      <PlaceButtons {...edited} equipment={place.item.equipment === true} walked={walked} onNext={onNext} />
+      <PlaceButtons
+        {...edited}
+        equipment={place.item.equipment === true}
+        clears={!again}
+        walked={walked}
+        onNext={onNext}
+      />
     </div>
   );
 };

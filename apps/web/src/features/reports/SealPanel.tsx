@@ -11,6 +11,7 @@ import { ProblemNotice } from "../../ui/ProblemNotice";
 import type { Place } from "../../entities/sheet/places";
 import { PlaceList } from "./PlaceList";
 import type { Draft } from "./SaveState";
+import { SecondLook } from "./SecondLook";
 import { faultyPlaces, sealView, type SealView } from "./seal-view";
 import styles from "./SealPanel.module.css";
 import type { SheetSearch } from "./sheet-search";
@@ -124,13 +125,18 @@ export const SealPanel = (props: Props) => {
   const { reportId, report, draft, places, onGo, allAsked = false } = props;
   const t = useText();
   const seal = useSeal(reportId, draft.draft?.visit);
+  const [lookError, setLookError] = useState<unknown>(null);
   const view = sealView(places, draft.findings, draft.standing, allAsked);
   const kind = kindOf(report);
+  const blocked = view.blocks.length > 0;
   return (
     <Panel title={t(`seal.title.${kind}`)} hint={t("seal.hint")}>
       <Checks {...props} view={view} />
-      <NotSealed error={seal.error} places={places} onGo={onGo} />
-      <SealIt kind={kind} blocked={view.blocks.length > 0} seal={seal} />
+      <NotSealed error={seal.error ?? lookError} places={places} onGo={onGo} />
+      {kind === "inspection" && (
+        <SecondLook {...{ reportId, draft, places, onGo, blocked }} onError={setLookError} />
+      )}
+      <SealIt kind={kind} blocked={blocked} seal={seal} />
     </Panel>
   );
 };

@@ -3,7 +3,14 @@ import type { Instrument } from "@evenhand/shared/report";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import { describe, expect, test } from "vitest";
 import { fittingInstrument } from "./fitting-instrument.ts";
-import { changeOf, editAfter, startEdit, type EditStep, type PlaceEdit } from "./place-edit.ts";
+import {
+  changeOf,
+  editAfter,
+  editAgainAfter,
+  startEdit,
+  type EditStep,
+  type PlaceEdit,
+} from "./place-edit.ts";
 
 const itemOf = (id: string) => {
   const item = sheetVersion1.items.find((one) => one.id === id);
@@ -123,4 +130,23 @@ test("a condition that cannot be read stays beside the finding, and comes back a
   );
   expect(again.conditions).toEqual({ "condition.height": "about so" });
   expect(again.unread).toBeUndefined();
+});
+
+describe("a place that was named to be looked at again", () => {
+  const first = { ...start(), answer: reading };
+  const again: Answer = { kind: "reading", unit: "1/32in", values: [{ value: 7 }] };
+
+  test("is looked at again by answering anew, or by saying that the answer stands", () => {
+    const answered = editAgainAfter(first, { type: "answer", answer: again });
+    expect(changeOf(place, answered, time).finding).toMatchObject({ answer: again, look: "second" });
+    const stands = after(first, { type: "grounds", change: { look: "second" } });
+    expect(changeOf(place, stands, time).finding).toMatchObject({ answer: reading, look: "second" });
+  });
+
+  test("is not by a note, nor by emptying a field; and other places are none", () => {
+    const noted = editAgainAfter(first, { type: "grounds", change: { note: "Worn." } });
+    const emptied = editAgainAfter(first, { type: "answer", answer: null });
+    for (const { grounds } of [noted, emptied, after(first, { type: "answer", answer: again })])
+      expect(grounds.look).toBeUndefined();
+  });
 });

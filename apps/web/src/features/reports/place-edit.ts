@@ -9,7 +9,7 @@ import { fittingInstrument } from "./fitting-instrument";
 /** How firmly it is said, what it rests on, and in which circumstances. */
 export type GroundsOf = Pick<
   Finding,
-  "firmness" | "basis" | "instrument" | "conditions" | "note" | "person" | "evidence"
+  "firmness" | "basis" | "instrument" | "conditions" | "note" | "person" | "evidence" | "look"
 >;
 
 /** What stands at one place while it is open: what is kept of it is worked out from this alone. */
@@ -161,6 +161,13 @@ export const editAfter = (edit: PlaceEdit, step: EditStep): PlaceEdit => {
 const clean = (conditions: Finding["conditions"]): Finding["conditions"] =>
   conditions !== undefined && Object.keys(conditions).length > 0 ? conditions : undefined;
 
+/** The same, where the place was named to be looked at again: whoever answers it anew has looked again. */
+export const editAgainAfter = (edit: PlaceEdit, step: EditStep): PlaceEdit => {
+  const next = editAfter(edit, step);
+  const answers = step.type === "answer" && step.answer !== null;
+  return answers ? { ...next, grounds: { ...next.grounds, look: "second" } } : next;
+};
+
 /** What is kept of it. A typed reading keeps the instrument it was taken with; an answer without a measure has none. */
 export const changeOf = (
   place: { readonly item: Pick<Item, "id">; readonly position: string },
@@ -168,7 +175,7 @@ export const changeOf = (
   time: string,
 ): Change => {
   const texts = { ...unread?.texts, ...conditions };
-  const { firmness, basis, instrument, note, person, evidence } = grounds;
+  const { firmness, basis, instrument, note, person, evidence, look } = grounds;
   const finding: Finding | null = answer && {
     item: place.item.id,
     position: place.position,
@@ -177,6 +184,7 @@ export const changeOf = (
     note,
     person,
     evidence,
+    look,
     conditions: clean(grounds.conditions),
     instrument: isMeasured(answer) ? instrument : undefined,
     answer,

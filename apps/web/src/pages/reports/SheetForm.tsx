@@ -1,6 +1,6 @@
 import type { Report } from "@evenhand/shared/report";
 import { useQuery } from "@tanstack/react-query";
-import { useCallback } from "react";
+import { useCallback, useMemo } from "react";
 import { getRouteApi } from "@tanstack/react-router";
 import { isNotTheirs, isOnlyHere } from "../../offline/leaving";
 import type { KeptDraft } from "../../offline/store";
@@ -12,6 +12,7 @@ import { Page } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import { sheetQuery } from "../../entities/sheet/load-sheet";
 import type { SheetIndex } from "../../entities/sheet/sheet-index";
+import { askedPlaces, LookAgainProvider } from "../../features/reports/look-again";
 import { SaveState, type Draft } from "../../features/reports/SaveState";
 import { isWalked, type SheetSearch } from "../../features/reports/sheet-search";
 import { Sheet } from "../../features/reports/Sheet";
@@ -56,6 +57,7 @@ const OpenSheet = ({ reportId, draft, kept, index }: OpenProps) => {
       void navigate({ search: (old) => ({ ...old, ...change }), replace: true, resetScroll: false }),
     [navigate],
   );
+  const again = useMemo(() => askedPlaces(kept.secondLook), [kept.secondLook]);
   const report: Report = { ...kept.report, findings: [] };
   const { vehicle, kind } = report;
   const { modelYear: year, make, model } = vehicle;
@@ -66,7 +68,9 @@ const OpenSheet = ({ reportId, draft, kept, index }: OpenProps) => {
       over={<WayBack draft={kept} />}
       under={<SaveState draft={draft} />}
     >
-      {isWalked(search, kind) ? <WalkSheet {...shown} /> : <Sheet {...shown} />}
+      <LookAgainProvider value={again}>
+        {isWalked(search, kind) ? <WalkSheet {...shown} /> : <Sheet {...shown} />}
+      </LookAgainProvider>
     </Page>
   );
 };

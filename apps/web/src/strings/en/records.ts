@@ -2,7 +2,7 @@
 export const records = {
   "record.title": "How this dealer’s statements held up",
   "record.how":
-    "{cars, plural, one {# car} other {# cars}} of this dealer have been inspected and set against what was stated. Counted are statements, of those that an inspection could test: one fell where the car was found worse and figures show it, or the dealer accepted it. What one look alone found worse is open: it is not in the share, but stands beside it.",
+    "{cars, plural, one {# car} other {# cars}} of this dealer have been inspected and set against what was stated. Counted are statements, of those that an inspection could test: one fell where the car was found worse and figures show it, a second look found it again, or the dealer accepted it. What one look alone found worse is open: it is not in the share, but stands beside it.",
   "record.interval":
     "The mark is the share and the band its 90% interval, in which a dealer’s true share lies about nine times in ten. It goes by whole cars, since the statements of one car stand or fall together, and by this dealer’s cars alone. Bars of what fell run from 0 to {top}, of what was stated from 0 to 100%.",
   "record.silence":

@@ -159,6 +159,18 @@ export const sheets = {
   "seal.open.asked":
     "{count, plural, one {# line of what is walked here is} other {# lines of what is walked here are}} not answered. You may seal all the same: {count, plural, one {it} other {they}} will stand as unseen.",
   "seal.more": "and {count} more",
+  "look.title": "Look again before you seal",
+  "look.what":
+    "Once the report says what you found, some places are named for a second look: among them those where you and the statement part, mixed with some where you do not. You are not told which are which, nor what was stated. Your first answers are kept as they are, and the second stand beside them. The places are named once.",
+  "look.ask": "Name the places",
+  "look.asked": "Looked at again: {again} of {all}",
+  "look.asked.what":
+    "Some of these part from the statement and some do not. Look at the car again, and answer as you find it. You may seal all the same.",
+  "look.here": "This place was named for a second look",
+  "look.here.what":
+    "Look at it again. Your first answer is kept; what you answer now stands beside it, and is what the comparison goes by.",
+  "look.same": "Looked again: it stands",
+  "look.done": "Looked at again; the first answer is kept",
   "seal.means": "What the seal does",
   "seal.means.statement":
     "A sealed statement is not altered, only followed by a new version; the version a buyer ordered on stays as it is. A statement may bind whoever makes it under local law: take advice where that matters.",
