@@ -22,7 +22,6 @@ const { say } = defineMessages("terminal", {
   "work.use-instrument":
     "{count, plural, one {# reading} other {# readings}} with an ordinary instrument instead of by eye",
   "work.read-on-one-day": "to be read by both on one day: it drifts",
-  "work.measure-extent": "to be measured: how far it reaches",
   "work.read-code-again": "the code, to be read again character by character",
   "work.look-again": "to be looked at again and answered more closely",
   "work.finer-instrument": "no number of readings with these instruments settles it",
@@ -123,7 +122,6 @@ export const catalog = {
     "read-again": (count: number) => say("work.read-again", { count }),
     "use-instrument": (count: number) => say("work.use-instrument", { count }),
     "read-on-one-day": () => say("work.read-on-one-day"),
-    "measure-extent": () => say("work.measure-extent"),
     "read-code-again": () => say("work.read-code-again"),
     "look-again": () => say("work.look-again"),
     "finer-instrument": () => say("work.finer-instrument"),

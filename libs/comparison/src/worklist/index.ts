@@ -14,19 +14,12 @@ import { worstSeverity } from "../worst-severity/index.ts";
  * - `read-again`: `readings` in all, with what it read with
  * - `use-instrument`: `readings` in all with the item's ordinary instrument, since it was read by eye
  * - `read-on-one-day`: both sides on one day, since it drifts
- * - `measure-extent`: of a fault both found
  * - `read-code-again`: it was probably misread
  * - `look-again`: nothing here is a matter of readings
  * - `finer-instrument`: no number of readings with an ordinary instrument would settle it
  */
 export type Work =
-  | "read-again"
-  | "use-instrument"
-  | "read-on-one-day"
-  | "measure-extent"
-  | "read-code-again"
-  | "look-again"
-  | "finer-instrument";
+  "read-again" | "use-instrument" | "read-on-one-day" | "read-code-again" | "look-again" | "finer-instrument";
 
 export type WorklistRow = {
   /** Index of the entry. */
@@ -61,12 +54,9 @@ const readingWork = (entry: Entry, settle: Settler, settleWithInstrument: Settle
 };
 
 const workOf = (entry: Entry, settle: Settler, settleWithInstrument: Settler): Found => {
-  const { figures, atom } = entry;
-  if (figures?.of === "reading") {
-    return atom.of === "fault"
-      ? plain("measure-extent")
-      : readingWork(entry, settle, settleWithInstrument, figures.b.byEye || figures.b.unnamed === true);
-  }
+  const { figures } = entry;
+  if (figures?.of === "reading")
+    return readingWork(entry, settle, settleWithInstrument, figures.b.byEye || figures.b.unnamed === true);
   return plain(figures?.of === "code" ? "read-code-again" : "look-again");
 };
 

@@ -49,7 +49,6 @@ export const figures = {
   "work.use-instrument":
     "{count, plural, one {one reading} other {# readings}} by the inspector with an ordinary instrument instead of by eye",
   "work.read-on-one-day": "to be read by both sides on one day: it drifts",
-  "work.measure-extent": "to be measured: how far the fault reaches",
   "work.read-code-again": "the code, to be read again character by character",
   "work.look-again": "to be looked at again and answered more closely",
   "work.finer-instrument": "no number of readings with these instruments settles it: a finer one would",
