@@ -109,7 +109,8 @@ export const UNITS: Readonly<Record<UnitSymbol, UnitDescription>> = {
   ohm: { text: "Ω", dimension: "resistance" },
   degC: { text: "°C", dimension: "temperature" },
   degF: { text: "°F", dimension: "temperature" },
-  K: { text: "K", dimension: "temperature" },
+  // Kelvin, and only ever of how much warmer one thing is than another: what a thermometer shows of that is degrees.
+  K: { text: "°C", dimension: "temperature" },
   "1": { text: "", dimension: "ratio" },
   "%": { text: "%", dimension: "ratio" },
   ppm: { text: "ppm", dimension: "ratio" },

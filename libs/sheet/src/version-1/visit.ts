@@ -60,7 +60,10 @@ export const visit: Item[] = [
   ),
   item(
     "visit.engine-cold",
-    words("engine cold proof", undefined, ["block minus ambient"]),
+    words("block warmer than the air, before starting", undefined, [
+      "engine cold proof",
+      "block minus ambient",
+    ]),
     "Before anyone starts it, measure the block and take the ambient temperature away.",
     {
       ...circumstance,
