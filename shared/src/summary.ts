@@ -89,6 +89,8 @@ export const SummaryMatter = z.strictObject({
   found: z.string(),
   next: z.string(),
   lines: z.int().positive(),
+  /** How many of them were laid before the dealer: the state is theirs alone. Older summaries do not say. */
+  laid: z.int().nonnegative().optional(),
   state: MatterState,
 });
 export type SummaryMatter = z.infer<typeof SummaryMatter>;

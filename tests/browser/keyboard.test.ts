@@ -90,9 +90,10 @@ async function press(page: Page, name: RegExp, key = "Enter", way: TabKey = "Tab
 async function answerMatter(page: Page, { headline, severity }: OpenMatter, number: number): Promise<void> {
   const asked = page.getByRole("group", { name: headline, exact: true });
   await asked.getByText(`${number} of `).waitFor();
-  // The first takes the focus where its words are asked for; every later one, on the way.
-  const takesFocus = number > 1 || severity === "halt";
+  // An arrow onto a choice leaves the focus there; every later matter takes it, on the way.
+  const takesFocus = number > 1;
   await expect.poll(() => asked.evaluate((one) => one.contains(document.activeElement))).toBe(takesFocus);
+  if (!takesFocus && severity === "halt") await tabTo(page, /In your own words/);
   const inWords = await page.evaluate(() => document.activeElement?.tagName === "TEXTAREA");
   expect((takesFocus ? await focusFaults(page) : undefined) ?? []).toEqual([]);
   if (inWords) await page.keyboard.type(`I know of number ${number}, and a mechanic looks at it.`);

@@ -16,5 +16,6 @@ export const summaryMatters = (
     found: matter.found,
     next: matter.next.words,
     lines: matter.lines.length,
+    laid: matter.lines.filter((line) => releases.some(({ entry }) => entry === line)).length,
     state: matterState(matter.lines, releases),
   }));

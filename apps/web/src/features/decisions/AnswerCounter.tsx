@@ -54,11 +54,11 @@ export const AnswerCounter = ({ decision }: Props) => {
   const t = useText();
   const { note, setNote, answer } = useAnswer({ decision });
   return (
-    <div className={styles.form} id={`decision-${decision.id}`}>
+    <div className={`${styles.form} ${styles.counter}`} id={`decision-${decision.id}`}>
       <Asked decision={decision} />
       {answer.error !== null && <ProblemNotice error={answer.error} />}
       <LongTextField label={t("counter.note")} value={note} onChange={setNote} />
-      <div style={{ display: "flex", gap: "0.5rem", flexWrap: "wrap" }}>
+      <div className={styles.answers}>
         {answers.map(({ given, variant }) => (
           <Button
             key={given}

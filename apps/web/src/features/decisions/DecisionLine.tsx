@@ -30,17 +30,30 @@ const DecidedCar = ({ decision: { id, summary, vehicle } }: Props) => {
   );
 };
 
-export const DecisionLine = ({ decision }: Props) => {
+/** When it was decided, and the price that was countered with, where there was one. */
+const useDecided = () => {
   const t = useText();
   const intl = useIntl();
-  const { decision: kind, decidedAt, price, answer } = decision;
+  return ({ decision: kind, decidedAt, price }: Decision, priced: boolean): string => {
+    const date = intl.formatDate(decidedAt, { dateStyle: "medium" });
+    if (kind !== "counter" || price === null || !priced) return t(`decision.line.${kind}`, { date });
+    return t("decision.line.counter.price", { date, price: moneyText(intl, price) });
+  };
+};
+
+interface LineProps extends Props {
+  /** Its price stands under it, and is not said twice. */
+  readonly priceBelow?: boolean;
+}
+
+export const DecisionLine = ({ decision, priceBelow = false }: LineProps) => {
+  const t = useText();
+  const decided = useDecided();
+  const { decision: kind, answer } = decision;
   return (
     <Line
       main={<DecidedCar decision={decision} />}
-      sub={t(`decision.line.${kind}`, {
-        date: intl.formatDate(decidedAt, { dateStyle: "medium" }),
-        price: price === null ? "" : moneyText(intl, price),
-      })}
+      sub={decided(decision, !priceBelow)}
       end={
         <Tag strong={kind === "counter" && answer === null}>
           {answer === null ? t(`decision.state.${kind}`) : t(`decision.answer.${answer.answer}`)}

@@ -18,6 +18,8 @@ interface Props {
   readonly number: number;
   readonly of: number;
   readonly comparison: string;
+  /** One was answered or gone back to before it: the focus comes along. Choosing to approve leaves it where it is. */
+  readonly follows: boolean;
   readonly given: Given;
   /** What is missing, once it was tried to go on. */
   readonly lack: Lack | undefined;
@@ -74,19 +76,29 @@ const Pick = ({ matter, given, onAnswer }: Pick<Props, "matter" | "given" | "onA
 };
 
 /** The eye and the keys go where the next thing is to be done: the words where they are asked for, else the matter. */
-const useFocus = (number: number, words: boolean) => {
+const useFocus = (follows: boolean, words: boolean) => {
   const place = useRef<HTMLFieldSetElement>(null);
-  const first = useRef(number === 1);
+  const moves = useRef(follows);
   useEffect(() => {
+    // From the first answer on.
+    if (!moves.current) {
+      moves.current = true;
+      return;
+    }
     const field = words ? place.current?.querySelector("textarea") : undefined;
-    if (first.current && field == null) return;
     (field ?? place.current)?.focus({ preventScroll: true });
     place.current?.scrollIntoView({ block: "nearest" });
   }, [words]);
   return place;
 };
 
-const Words = ({ matter, given, lack, onType, onAnswer }: Omit<Props, "comparison" | "number" | "of">) => {
+const Words = ({
+  matter,
+  given,
+  lack,
+  onType,
+  onAnswer,
+}: Omit<Props, "comparison" | "follows" | "number" | "of">) => {
   const t = useText();
   return (
     <div className={styles.words}>
@@ -113,9 +125,9 @@ const Words = ({ matter, given, lack, onType, onAnswer }: Omit<Props, "compariso
 /** One matter, with what speaks of it in sight: an answer leads on to the next, once it has the words it needs. */
 export const OneMatter = (props: Props) => {
   const t = useText();
-  const { matter, number, of, comparison, given, onAnswer } = props;
+  const { matter, number, of, comparison, follows, given, onAnswer } = props;
   const words = showsWords(matter, given);
-  const place = useFocus(number, words);
+  const place = useFocus(follows, words);
   const found = matter.lines.some((line) => line.found);
   return (
     <fieldset ref={place} tabIndex={-1} className={styles.matter} aria-label={matter.headline}>

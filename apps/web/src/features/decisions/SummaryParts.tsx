@@ -107,20 +107,30 @@ const Items = ({ items }: { readonly items: readonly SummaryItem[] }) => {
   );
 };
 
+/** How a matter stands with the dealer, and with how many of its lines where it is not all of them. */
+const useStands = (): ((matter: Summary["matters"][number]) => string) => {
+  const t = useText();
+  return ({ state: of, laid = 0, lines }) => {
+    const state = t(`matter.state.${of}`);
+    return laid === 0 || laid === lines ? state : t("case.matter.part", { state, laid, lines });
+  };
+};
+
 /** Every matter with how it stands between buyer and dealer. */
 export const SummaryMatters = ({ summary }: Props) => {
   const t = useText();
+  const stands = useStands();
   if (summary.matters.length === 0) return null;
   return (
     <Panel title={t("summary.matters", { count: summary.matters.length })}>
       <ol className={styles.matters}>
-        {summary.matters.map(({ id, headline, found, next, severity, certainty, state }) => (
-          <li key={id}>
-            <strong>{headline}</strong>
-            <Severity severity={severity} unknown={certainty === "unknown"} />
-            <span className={styles.note}>{found}</span>
+        {summary.matters.map((matter) => (
+          <li key={matter.id}>
+            <strong>{matter.headline}</strong>
+            <Severity severity={matter.severity} unknown={matter.certainty === "unknown"} />
+            <span className={styles.note}>{matter.found}</span>
             <span className={styles.note}>
-              {t("summary.matter.next", { next, state: t(`matter.state.${state}`) })}
+              {t("summary.matter.next", { next: matter.next, state: stands(matter) })}
             </span>
           </li>
         ))}

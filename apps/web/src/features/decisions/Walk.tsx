@@ -51,6 +51,7 @@ const Answered = ({ matters, answers, onChange }: AnsweredProps) => {
 const useWalk = ({ matters, answers, onAnswers }: Props) => {
   const [back, setBack] = useState<string | null>(null);
   const [tried, setTried] = useState(false);
+  const [follows, setFollows] = useState(false);
   const open = openOf(matters, answers);
   const asked = matters.find(({ id }) => id === back) ?? open[0];
   const change = (given: Given): Answers => ({ ...answers, ...(asked && { [asked.id]: given }) });
@@ -58,6 +59,7 @@ const useWalk = ({ matters, answers, onAnswers }: Props) => {
     if (asked === undefined) return;
     const next = change(given);
     onAnswers(next);
+    setFollows(true);
     const lacks = lackOf(matters, next, asked.id) !== undefined;
     // It stays in sight while it lacks its words, whatever else is open.
     setBack(lacks ? asked.id : null);
@@ -67,14 +69,18 @@ const useWalk = ({ matters, answers, onAnswers }: Props) => {
     setBack(asked?.id ?? null);
     onAnswers(change(given));
   };
-  return { asked, tried, goOn, type, setBack, left: open.length };
+  const goBack = (id: string): void => {
+    setFollows(true);
+    setBack(id);
+  };
+  return { asked, tried, follows, goOn, type, goBack };
 };
 
 /** What stops the money and what can hurt somebody, gone through one matter at a time with what speaks of it in sight. */
 export const Walk = (props: Props) => {
   const t = useText();
   const { comparison, matters, answers } = props;
-  const { asked, tried, goOn, type, setBack } = useWalk(props);
+  const { asked, tried, follows, goOn, type, goBack } = useWalk(props);
   return (
     <div className={styles.safety}>
       <h3>{t("decide.matters", { count: matters.length })}</h3>
@@ -87,17 +93,14 @@ export const Walk = (props: Props) => {
           number={matters.indexOf(asked) + 1}
           of={matters.length}
           comparison={comparison}
+          follows={follows}
           given={answers[asked.id] ?? nothingGiven}
           lack={tried ? lackOf(matters, answers, asked.id) : undefined}
           onType={type}
           onAnswer={goOn}
         />
       )}
-      <Answered
-        matters={matters.filter((one) => one !== asked)}
-        answers={answers}
-        onChange={(id) => setBack(id)}
-      />
+      <Answered matters={matters.filter((one) => one !== asked)} answers={answers} onChange={goBack} />
     </div>
   );
 };

@@ -21,14 +21,15 @@ export const Decisions = () => {
   const t = useText();
   const deals = isKind(useAccount(), "dealer");
   const decisions = useInfiniteQuery(decisionsQuery);
-  const row = (decision: Decision) => (
-    <>
-      <DecisionLine decision={decision} />
-      {deals && decision.decision === "counter" && decision.answer === null && (
-        <AnswerCounter decision={decision} />
-      )}
-    </>
-  );
+  const row = (decision: Decision) => {
+    const asks = deals && decision.decision === "counter" && decision.answer === null;
+    return (
+      <>
+        <DecisionLine decision={decision} priceBelow={asks} />
+        {asks && <AnswerCounter decision={decision} />}
+      </>
+    );
+  };
   return (
     <Page
       title={t("nav.decisions")}

@@ -40,7 +40,7 @@ const CoverageLine = ({ name, row }: TableProps["rows"][number]) => (
     </th>
     <PartCell part={row.statedAndSeen} whole={row.stated} />
     <PartCell part={row.seen} whole={row.onSheet} />
-    <td className={styles.count}>{row.seenSoundNotStated}</td>
+    <td>{row.seenSoundNotStated}</td>
   </tr>
 );
 
