@@ -256,8 +256,50 @@ export const Scatter = z.strictObject({
   onlyAsDeclared: Count,
 });
 export type Scatter = z.infer<typeof Scatter>;
+/** Ways to say less than it seems, on either side. */
+export const SOFT_KINDS = [
+  // Decisive places of which the side says nothing it knows.
+  "unmentioned",
+  "not-seen",
+  "not-known",
+  // Decisive places of which it speaks without vouching.
+  "hedged",
+  "second-hand",
+  // Readings.
+  "by-eye",
+  "unnamed",
+  "coarse",
+  "scattered",
+  // Faults, and grades.
+  "vague",
+  "wide-scale",
+  "praised",
+] as const;
+export const SoftKind = z.enum(SOFT_KINDS);
+export type SoftKind = z.infer<typeof SoftKind>;
+/** How soft one side is, by the yardsticks that judge the other too. */
+export const SideSoftness = z.strictObject({
+  /** Decisive places of which it says something it knows. */
+  answered: Count,
+  /** Places it read, graded, or lists faults of. */
+  readings: Count,
+  grades: Count,
+  faults: Count,
+  /** The first entry of each such place, by its index among the entries. */
+  soft: z.partialRecord(SoftKind, z.array(Count)),
+});
+export type SideSoftness = z.infer<typeof SideSoftness>;
 /** Decisive places (whatever can be halt, danger or worth) stated hedged, by eye, or left silent. */
-export const Softness = z.strictObject({ decisive: Count, hedged: Count, byEye: Count, silent: Count });
+export const Softness = z.strictObject({
+  decisive: Count,
+  hedged: Count,
+  byEye: Count,
+  silent: Count,
+  /** Both sides; comparisons made before they were counted have none. */
+  sides: z.strictObject({ a: SideSoftness, b: SideSoftness }).optional(),
+  /** Entries that part by more than chance and are put down to the days between the visits. */
+  betweenDays: z.array(Count).optional(),
+});
 export type Softness = z.infer<typeof Softness>;
 
 export const ComparedReport = z.strictObject({

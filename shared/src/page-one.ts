@@ -22,6 +22,8 @@ export type LineClaim = z.infer<typeof LineClaim>;
 export const Claims = z.strictObject({
   /** Places of which the statement says something. */
   stated: Count,
+  /** Of these, the places that can stop a purchase, hurt somebody or carry the price, and how many of those the sheet has: trifles swell neither. */
+  decisive: z.strictObject({ stated: Count, onSheet: Count, held: Count }).optional(),
   held: Count,
   /** Faults the statement owned up to, and that were found. */
   disclosed: Count,

@@ -37,8 +37,22 @@ export const answerWords = {
     const not = couldNot.map(({ reason, places }) => `${notSeenWords(reason)} ${places}`).join(", ");
     return `${by}, ${started.slice(0, 10)}${time}.${not === "" ? "" : ` Places not seen, and why: ${not}.`}`;
   },
-  claims: ({ stated, held, disclosed, fell, doubtful, unseen, notComparable }: Answer["claims"]): string =>
-    `Of ${stated} places stated: ${fell} fell, ${doubtful} in doubt, ${unseen} not seen, ${notComparable} not comparable, ${disclosed} owned up to, ${held} not contradicted.`,
+  claims: ({
+    stated,
+    decisive,
+    held,
+    disclosed,
+    fell,
+    doubtful,
+    unseen,
+    notComparable,
+  }: Answer["claims"]): string => {
+    const [spoken, counting] =
+      decisive === undefined
+        ? ["", ""]
+        : [` (${decisive.stated} of the ${decisive.onSheet} that count)`, ` (${decisive.held} that count)`];
+    return `Of ${stated} places stated${spoken}: ${fell} fell, ${doubtful} in doubt, ${unseen} not seen, ${notComparable} not comparable, ${disclosed} owned up to, ${held} not contradicted${counting}.`;
+  },
   next: ({ matter: { next } }: AnsweredMatter): string =>
     next.minutes === undefined ? next.words : `${next.words}, about ${next.minutes} min`,
 };

@@ -72,8 +72,8 @@ const completeFigures = (entries: readonly Entry[], settle: Settler) => {
 };
 
 /**
- * The whole comparison of two reports as a document: outcomes, the handbook's rules over both, coverage, how soft the
- * statement is, agreement and bias, what chance would give, how far both people scatter, and the discrepancies in order. A pure function: the same
+ * The whole comparison of two reports as a document: outcomes, the handbook's rules over both, coverage, how soft both
+ * are, agreement and bias, what chance would give, how far both people scatter, and the discrepancies in order. A pure function: the same
  * reports, sheet and tables give the same bytes.
  *
  * @param a what was stated; `checkReport` accepted it
@@ -119,7 +119,7 @@ export const analyze = (
     ...historyOf(a, b, options),
     ...tallyOf(entries),
     coverage: coverageOf(places, sheet),
-    softness: softnessOf(places, a),
+    softness: softnessOf(places, entries, { a, b, sheet }),
     agreement: agreementOf(measured, b),
     bias: biasOf(measured, sheet),
     chance: chanceOf(measured),

@@ -5,6 +5,7 @@ import type { ReadingSpec } from "@evenhand/shared/sheet";
 import { convertDifference } from "@evenhand/measurement/unit";
 import { gradeStretch } from "@evenhand/sheet/grade-scale";
 import type { Stretch } from "@evenhand/sheet/grade-scale";
+import { isPraise } from "@evenhand/sheet/praise";
 import { isBadCall, severityRank } from "@evenhand/shared/severity";
 import { callOf } from "@evenhand/sheet/call";
 import type { CallContext } from "@evenhand/sheet/call";
@@ -64,6 +65,9 @@ const OTHER_KIND: Judgment = {
   standing: standingOf("incomparable"),
 };
 
+/** A word that promises more than its rank on the scale confirms nothing. */
+const PRAISED = { outcome: "consistent", reason: "word-above-rank" } as const;
+
 const instrumentOf = (finding: Finding, side: Side): Instrument | undefined =>
   side.instruments.get(finding.instrument ?? "");
 
@@ -122,13 +126,17 @@ const grades = (a: AnswerOf<"grade">, b: AnswerOf<"grade">, asked: AnsweredPair)
   if (stretchA === undefined || stretchB === undefined) return UNKNOWN_SCALE;
   const bothBad =
     isBadCall(callOf(a, item, asked.contexts.a)) && isBadCall(callOf(b, item, asked.contexts.b));
-  return compareGrade({
+  const said = compareGrade({
     a: stretchA,
     b: stretchB,
     same: isSameGrade(a, b) && isSameStretch(stretchA, stretchB),
     strict: item.strict,
     bothBad,
   });
+  const isPraised = isPraise(a, scalesA) || isPraise(b, scalesB);
+  return said.outcome === "agree" && isPraised
+    ? { ...said, ...PRAISED, standing: standingOf("consistent", { bothBad }) }
+    : said;
 };
 
 const pickOf = ({ place }: AnsweredPair, answer: string): Pick =>

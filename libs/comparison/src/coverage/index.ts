@@ -13,6 +13,8 @@ type Findings = Pick<Report, "findings">;
 export type SeenPlace = {
   readonly item: string;
   readonly position: string;
+  /** The first of its entries, by its index. */
+  readonly entry: number;
   /** How grave it can be that the place is not as claimed, whatever was found. */
   readonly atStake: Severity;
   readonly finding: Entry["finding"];
@@ -57,7 +59,7 @@ export const placesSeen = (
     const stated = isClaim(findingAt(a, finding.a));
     const seen = isClaim(findingAt(b, finding.b));
     const seenSoundNotStated = !stated && entry.coverageOnly === true;
-    places.push({ item, position, atStake, finding, stated, seen, seenSoundNotStated });
+    places.push({ item, position, entry: index, atStake, finding, stated, seen, seenSoundNotStated });
   }
   return places;
 };

@@ -29,6 +29,7 @@ export type Reason =
   | "same-grade"
   | "grades-overlap"
   | "grade-within-wider"
+  | "word-above-rank"
   | "grades-near"
   | "grades-apart"
   | "grades-far-apart"

@@ -47,6 +47,9 @@ export const directionWords = (direction: Direction): string => say(`direction.$
 /** How firmly a thing was said. */
 export const firmnessWords = (firmness: Firmness): string => say(`firmness.${firmness}`);
 /** Why a thing was not seen. */
+/** What a report of a kind is called: "the inspection". */
+export const reportWords = (kind: ReportKind): string => reportName(kind);
+
 export const notSeenWords = (reason: NotSeenReason): string => say(`not-seen.${reason}`);
 
 /** What fills some places of a line's sentence. */

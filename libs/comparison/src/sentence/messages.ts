@@ -53,6 +53,8 @@ export const lineMessages = defineMessages("line", {
   "same-grade": "Both call it {a}",
   "grades-overlap": "{A} {a}, {B} {b}: the two grades cover mostly the same",
   "grade-within-wider": "{A} {a}, {B} {b}: nothing speaks against it, but a word that wide confirms nothing",
+  "word-above-rank":
+    "{A} {a}, {B} {b}: the same by where the word stands on its scale, and the word itself promises more, so it confirms nothing",
   "grades-near": "{A} {a}, {B} {b}: near enough for two careful people to differ so",
   "grades-apart": "{A} {a}, {B} {b}: farther apart than two careful people usually are",
   "grades-far-apart": "{A} {a}, {B} {b}: too far apart for two views of one condition",

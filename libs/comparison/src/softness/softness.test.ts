@@ -7,7 +7,13 @@ import { softnessOf } from "./index.ts";
 
 const softness = (findings: Finding[]) => {
   const [a, b] = [statement(findings), inspection([])];
-  return softnessOf(placesSeen(compare(a, b, sheet).entries, a, b, sheet), a);
+  const { entries } = compare(a, b, sheet);
+  const {
+    sides: _,
+    betweenDays: __,
+    ...old
+  } = softnessOf(placesSeen(entries, a, b, sheet), entries, { a, b, sheet });
+  return old;
 };
 const stopLamp = (more: Partial<Finding> = {}, value: "yes" | "not-known" = "yes") =>
   finding("electrics.lamps", { kind: "working", value }, { position: "left-stop", ...more });

@@ -2,7 +2,8 @@ import type { Comparison, Entry } from "@evenhand/shared/comparison";
 import type { Standing } from "@evenhand/shared/outcome";
 import { BECAME } from "@evenhand/shared/page-one";
 import type { Became, Claims, LineClaim } from "@evenhand/shared/page-one";
-import { severityRank } from "@evenhand/shared/severity";
+import { isDecisive, Severity, severityRank } from "@evenhand/shared/severity";
+import { worstSeverity } from "@evenhand/comparison/worst-severity";
 import { claimWords, phraseOf, placeWords, saidOf } from "../headline/index.ts";
 import type { Reports } from "../headline/index.ts";
 import { SOLD_BY } from "./sold-by.ts";
@@ -74,13 +75,31 @@ const lineOf = (claims: readonly Claim[], fallen: readonly Claim[], reports: Rep
 const countOf = (claims: readonly Claim[], became: Became): number =>
   claims.filter((claim) => claim.became === became).length;
 
+/** Coverage by severity counts places; what held of them is counted by what can be at stake there. */
+const decisiveOf = (
+  { bySeverity }: Comparison["coverage"],
+  claims: readonly Claim[],
+  { sheet }: Reports,
+): Claims["decisive"] => {
+  const rows = bySeverity.filter(({ of }) => isDecisive(Severity.parse(of)));
+  const sum = (of: "stated" | "onSheet") => rows.reduce((total, row) => total + row[of], 0);
+  const isHeld = ({ became, line }: Claim): boolean => {
+    const compiled = sheet.items.get(line.item);
+    return became === "held" && compiled !== undefined && isDecisive(worstSeverity(compiled, line.position));
+  };
+  return { stated: sum("stated"), onSheet: sum("onSheet"), held: claims.filter(isHeld).length };
+};
+
 /**
  * What became of the statement's claims: how many held, were owned up to, fell, are in doubt or were not seen, the gravest that
  * fell, and the dealer's line, claim by claim. What was found better than stated has not fallen.
  *
  * @example claimsOf(comparison, reports).fell // 12
  */
-export const claimsOf = ({ entries }: Pick<Comparison, "entries">, reports: Reports): Claims => {
+export const claimsOf = (
+  { entries, coverage }: Pick<Comparison, "entries"> & Partial<Pick<Comparison, "coverage">>,
+  reports: Reports,
+): Claims => {
   const places = Map.groupBy(
     entries.filter((entry) => isClaim(entry, reports)),
     ({ item, position }) => `${item}@${position}`,
@@ -89,6 +108,7 @@ export const claimsOf = ({ entries }: Pick<Comparison, "entries">, reports: Repo
   const fallen = claims.filter(({ became }) => became === "fell").toSorted(bySeverity);
   return {
     stated: places.size,
+    decisive: coverage === undefined ? undefined : decisiveOf(coverage, claims, reports),
     held: countOf(claims, "held"),
     disclosed: countOf(claims, "disclosed"),
     fell: fallen.length,
