@@ -38,7 +38,7 @@ const readingOf = (item: string) => {
 export const hedged = (report: Report): Report => each(report, (one) => ({ ...one, firmness: "hedged" }));
 
 export const byEye = (report: Report): Report => ({
-  ...each(report, ({ instrument: _, ...one }) => ({ ...one, basis: "seen" })),
+  ...each(report, (one) => ({ ...one, instrument: undefined, basis: "seen" })),
   instruments: [],
 });
 
@@ -100,8 +100,10 @@ export const withoutExtents = (report: Report): Report =>
     said.kind === "faults" ? { ...said, found: said.found.map(({ kind }) => ({ kind })) } : said,
   );
 
+const DAY_MS = 86_400_000;
+const earlier = (time: string): string => new Date(Date.parse(time) - DAY_MS).toISOString();
+
 export const dayEarlier = (report: Report): Report => {
-  const earlier = (time: string) => new Date(Date.parse(time) - 86_400_000).toISOString();
   return {
     ...report,
     visit: {

@@ -77,11 +77,11 @@ const countOf = (claims: readonly Claim[], became: Became): number =>
 
 /** Coverage by severity counts places; what held of them is counted by what can be at stake there. */
 const decisiveOf = (
-  { bySeverity }: Comparison["coverage"],
+  coverage: Comparison["coverage"],
   claims: readonly Claim[],
   { sheet }: Reports,
 ): Claims["decisive"] => {
-  const rows = bySeverity.filter(({ of }) => isDecisive(Severity.parse(of)));
+  const rows = coverage.bySeverity.filter(({ of }) => isDecisive(Severity.parse(of)));
   const sum = (of: "stated" | "onSheet") => rows.reduce((total, row) => total + row[of], 0);
   const isHeld = ({ became, line }: Claim): boolean => {
     const compiled = sheet.items.get(line.item);

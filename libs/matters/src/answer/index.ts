@@ -138,7 +138,7 @@ export const answer = (input: AnswerInput): Answer => {
     matters: answered.filter((one) => !isOfUnknown(one)),
     unknown: answered.filter(isOfUnknown),
     questions: questionsOf(matters).slice(0, QUESTIONS),
-    soft: softenings(comparison),
+    soft: softenings(comparison, reports),
     cautions: cautionsFor(input),
     tally: comparison.tally,
     broken: comparison.crossChecks.filter(({ verdict }) => verdict === "breaks").length,

@@ -1,13 +1,15 @@
 import type { Comparison } from "@evenhand/shared/comparison";
 import type { Softening } from "@evenhand/shared/page-one";
 import { softMessages } from "./messages.ts";
+import { spokenSoftly } from "./spoken.ts";
+import type { SpokenBy } from "./spoken.ts";
 
-type Softened = Pick<Comparison, "chance" | "scatter">;
+type Softened = Pick<Comparison, "chance" | "scatter" | "softness" | "entries" | "a" | "b">;
 
 /** How likely it must be that both scatter more than they declared before a sentence says so. */
 const MORE = 0.5;
 
-const onlyAsDeclared = ({ scatter, chance }: Softened): Softening[] => {
+const onlyAsDeclared = ({ scatter, chance }: Pick<Softened, "chance" | "scatter">): Softening[] => {
   if (scatter === undefined || scatter.onlyAsDeclared === 0) return [];
   const { asDeclared, onlyAsDeclared: count } = scatter;
   const more = asDeclared !== null && asDeclared < MORE ? "yes" : "no";
@@ -15,9 +17,16 @@ const onlyAsDeclared = ({ scatter, chance }: Softened): Softening[] => {
   return [{ of: "only-as-declared", side: "both", words }];
 };
 
+/** More would crowd page one: the counts behind it have them all. */
+const SHOWN = 4;
+
 /**
- * What softens an answer over the whole report, on either side, worst first: one sentence each, made from what was counted.
+ * What softens an answer over the whole report, on either side, worst first: one sentence each, made from what was counted, four at
+ * most.
  *
- * @example softenings(comparison)[0]?.side // "both"
+ * @example softenings(comparison, reports)[0]?.side // "a"
  */
-export const softenings = (comparison: Softened): Softening[] => [...onlyAsDeclared(comparison)];
+export const softenings = (comparison: Softened, reports: SpokenBy): Softening[] => {
+  const ofBoth = onlyAsDeclared(comparison);
+  return [...spokenSoftly(comparison, reports).slice(0, SHOWN - ofBoth.length), ...ofBoth];
+};

@@ -20,6 +20,8 @@ export const answer = {
   "answer.soft.figures": "The figures",
   "answer.claims": "What became of the statement",
   "answer.claims.stated": "{count, plural, one {Of # place stated} other {Of # places stated}}:",
+  "answer.claims.decisive":
+    "{stated} of the {onSheet} places that can stop the money, hurt somebody or carry the price are among them; {held} of those are not contradicted.",
   "answer.claims.fell": "not found as stated",
   "answer.claims.doubtful": "in doubt",
   "answer.claims.unseen": "not seen",

@@ -118,6 +118,7 @@ export const ClaimsSaid = ({ claims }: Pick<Answer, "claims">) => {
     <section className={styles.claims}>
       <h2>{t("answer.claims")}</h2>
       <p>{t("answer.claims.stated", { count: claims.stated })}</p>
+      {claims.decisive !== undefined && <p>{t("answer.claims.decisive", claims.decisive)}</p>}
       <dl>
         {BECAME.map((became) => (
           <div key={became}>
