@@ -51,6 +51,7 @@ const find = (view: View): Inputs<ActualMilesInput>[] => {
 export const actualMilesRule = defineRule({
   record: actualMilesRecord,
   compute: actualMiles,
+  needs: ["identity.odometer"],
   find,
   examples,
   trueClaims,

@@ -32,6 +32,7 @@ const find = (view: View): Inputs<ChargingInput>[] => {
 export const chargingRule = defineRule({
   record: chargingRecord,
   compute: charging,
+  needs: ["electrics.volts-charging"],
   find,
   examples,
   trueClaims,

@@ -30,6 +30,7 @@ const find = (view: View): Inputs<CompressionInput>[] => {
 export const compressionRule = defineRule({
   record: compressionRecord,
   compute: compression,
+  needs: ["engine.compression"],
   find,
   examples,
   trueClaims,

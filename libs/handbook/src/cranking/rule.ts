@@ -20,6 +20,7 @@ const find = (view: View): Inputs<CrankingInput>[] => {
 export const crankingRule = defineRule({
   record: crankingRecord,
   compute: cranking,
+  needs: ["electrics.volts-cranking"],
   find,
   examples,
   trueClaims,

@@ -57,6 +57,7 @@ const find = (view: View): Inputs<CylinderStoryInput>[] => {
 export const cylinderStoryRule = defineRule({
   record: cylinderStoryRecord,
   compute: cylinderStory,
+  needs: ["engine.leak-down"],
   find,
   examples,
   trueClaims,

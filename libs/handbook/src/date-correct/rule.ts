@@ -30,6 +30,7 @@ const find = (view: View): Inputs<DateCorrectInput>[] => {
 export const dateCorrectRule = defineRule({
   record: dateCorrectRecord,
   compute: dateCorrect,
+  needs: ["identity.build-date", "identity.date-code"],
   find,
   examples,
   trueClaims,

@@ -26,6 +26,7 @@ const find = (view: View): Inputs<DateOrderInput>[] => {
 export const dateOrderRule = defineRule({
   record: dateOrderRecord,
   compute: dateOrder,
+  needs: ["identity.build-date", "identity.date-code", "identity.originality"],
   find,
   examples,
   trueClaims,

@@ -20,6 +20,7 @@ const find = (view: View): Inputs<DecadeLessInput>[] =>
 export const decadeLessRule = defineRule({
   record: decadeLessRecord,
   compute: decadeLess,
+  needs: ["identity.date-code"],
   find,
   examples,
   trueClaims,

@@ -3,6 +3,7 @@ import type { DrawnReading } from "../draws/index.ts";
 import type { DateSet } from "../day/index.ts";
 import type { LimitRecords } from "../limit-record/index.ts";
 import type { DefinedRecord, Outcome, RuleRecord } from "../rule-record/index.ts";
+import { isAnswered } from "../view/index.ts";
 import type { Found, View } from "../view/index.ts";
 
 /** What a rule reads of the reports, and what it makes of it. */
@@ -43,6 +44,8 @@ export type RuleParts<Id extends string, Limits extends LimitRecords, Reason ext
   readonly record: DefinedRecord<Id, Limits, Reason>;
   /** The rule itself, pure. */
   readonly compute: (input: Input, firm: FirmLimits) => RuleResult;
+  /** Items each of which it needs an answer to, whoever gave it; it is not asked where one of them has none. */
+  readonly needs?: readonly string[];
   /** Where its inputs stand in the reports; nothing where they are not there. */
   readonly find: (view: View) => readonly Inputs<Input>[];
   readonly examples: { readonly [R in Reason]: NoInfer<Input> };
@@ -66,6 +69,9 @@ export type Rule<
   readonly limits: readonly LimitId[];
   readonly limitRecords: Readonly<Record<LimitId, LimitRecords[string]>>;
   readonly outcomes: Readonly<Record<Reason, Outcome>>;
+  readonly needs: readonly string[];
+  /** What it finds in a view, whether or not what it needs is answered. */
+  readonly find: (view: View) => readonly Inputs<unknown>[];
   readonly prepare: (view: View) => readonly Prepared[];
   readonly examples: Readonly<Record<Reason, () => RuleResult>>;
   readonly trueClaims: Readonly<Record<string, (read: DrawnReading) => RuleResult>>;
@@ -118,6 +124,7 @@ export const defineRule = <
 >({
   record,
   compute,
+  needs = [],
   find,
   examples,
   trueClaims,
@@ -129,8 +136,10 @@ export const defineRule = <
     ...words,
     limits: keysOf(limits),
     limitRecords: limits,
+    needs,
+    find,
     prepare: (view) => {
-      const found = find(view);
+      const found = needs.every((item) => isAnswered(view, item)) ? find(view) : [];
       if (found.length === 0) return NOTHING_FOUND;
       return found.map(({ input, reads, claim, bad }) => ({
         reads,

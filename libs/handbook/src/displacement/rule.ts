@@ -25,6 +25,7 @@ const find = (view: View): Inputs<DisplacementInput>[] => {
 export const displacementRule = defineRule({
   record: displacementRecord,
   compute: displacement,
+  needs: ["engine.bore", "engine.stroke", "engine.displacement"],
   find,
   examples,
   trueClaims,

@@ -19,6 +19,7 @@ const find = (view: View): Inputs<FirstColorInput>[] => {
 export const firstColorRule = defineRule({
   record: firstColorRecord,
   compute: firstColor,
+  needs: ["identity.paint-code", "doors.first-color"],
   find,
   examples,
   trueClaims,

@@ -40,6 +40,7 @@ const find = (view: View): Inputs<GapTaperInput>[] => {
 export const gapTaperRule = defineRule({
   record: gapTaperRecord,
   compute: gapTaper,
+  needs: ["gaps.width-top", "gaps.width-bottom"],
   find,
   examples,
   trueClaims,

@@ -22,6 +22,7 @@ const find = (view: View): Inputs<InUseFreePlayInput>[] => {
 export const inUseFreePlayRule = defineRule({
   record: inUseFreePlayRecord,
   compute: ({ play, wheelDiameter }) => inUseFreePlay(play, wheelDiameter),
+  needs: ["steering.free-play"],
   find,
   examples,
   trueClaims,

@@ -21,6 +21,7 @@ const find = (view: View): Inputs<InUseLiningInput>[] =>
 export const inUseLiningRule = defineRule({
   record: inUseLiningRecord,
   compute: ({ reading, fixing }) => inUseLining(reading, fixing),
+  needs: ["brakes.lining-thickness"],
   find,
   examples,
   trueClaims,

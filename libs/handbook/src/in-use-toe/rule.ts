@@ -25,6 +25,7 @@ const find = (view: View): Inputs<InUseToeInput>[] =>
 export const inUseToeRule = defineRule({
   record: inUseToeRecord,
   compute: ({ toe, makers, unit }) => inUseToe(toe, makers, unit),
+  needs: ["steering.toe"],
   find,
   examples,
   trueClaims,

@@ -18,6 +18,7 @@ const find = (view: View): Inputs<InUseTreadInput>[] =>
 export const inUseTreadRule = defineRule({
   record: inUseTreadRecord,
   compute: ({ reading }) => inUseTread(reading),
+  needs: ["wheels.tread-depth"],
   find,
   examples,
   trueClaims,

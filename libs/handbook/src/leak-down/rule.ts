@@ -22,6 +22,7 @@ const find = (view: View): Inputs<LeakDownInput>[] => {
 export const leakDownRule = defineRule({
   record: leakDownRecord,
   compute: leakDown,
+  needs: ["engine.leak-down"],
   find,
   examples,
   trueClaims,

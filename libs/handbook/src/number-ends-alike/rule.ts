@@ -39,6 +39,7 @@ const find = (view: View): Inputs<NumberEndsAlikeInput>[] =>
 export const numberEndsAlikeRule = defineRule({
   record: numberEndsAlikeRecord,
   compute: numberEndsAlike,
+  needs: ["identity.partial-vin"],
   find,
   examples,
   trueClaims,

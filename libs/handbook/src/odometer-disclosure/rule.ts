@@ -20,6 +20,7 @@ const find = (view: View): Inputs<OdometerDisclosureInput>[] => {
 export const odometerDisclosureRule = defineRule({
   record: odometerDisclosureRecord,
   compute: odometerDisclosure,
+  needs: ["identity.odometer-disclosure"],
   find,
   examples,
   trueClaims,

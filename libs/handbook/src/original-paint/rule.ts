@@ -29,6 +29,7 @@ const find = (view: View): Inputs<OriginalPaintInput>[] => {
 export const originalPaintRule = defineRule({
   record: originalPaintRecord,
   compute: originalPaint,
+  needs: ["body.paint-thickness", "body.paint-history"],
   find,
   examples,
   trueClaims,

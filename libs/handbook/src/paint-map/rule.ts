@@ -23,6 +23,7 @@ const find = (view: View): Inputs<PaintMapInput>[] => {
 export const paintMapRule = defineRule({
   record: paintMapRecord,
   compute: paintMap,
+  needs: ["body.paint-thickness"],
   find,
   examples,
   trueClaims,

@@ -33,6 +33,7 @@ const find = (view: View): Inputs<PanelColorInput>[] => {
 export const panelColorRule = defineRule({
   record: panelColorRecord,
   compute: panelColor,
+  needs: ["body.color"],
   find,
   examples,
   trueClaims,

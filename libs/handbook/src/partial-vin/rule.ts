@@ -40,6 +40,7 @@ const find = (view: View): Inputs<PartialVinInput>[] =>
 export const partialVinRule = defineRule({
   record: partialVinRecord,
   compute: partialVin,
+  needs: ["identity.partial-vin"],
   find,
   examples,
   trueClaims,

@@ -50,6 +50,7 @@ const find = (view: View): Inputs<RatioCombinedInput>[] => {
 export const ratioCombinedRule = defineRule({
   record: ratioCombinedRecord,
   compute: ratioCombined,
+  needs: ["driveline.axle-ratio"],
   find,
   examples,
   trueClaims,

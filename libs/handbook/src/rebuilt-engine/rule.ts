@@ -48,6 +48,7 @@ const find = (view: View): Inputs<RebuiltEngineInput>[] => {
 export const rebuiltEngineRule = defineRule({
   record: rebuiltEngineRecord,
   compute: rebuiltEngine,
+  needs: ["engine.rebuild-claim"],
   find,
   examples,
   trueClaims,

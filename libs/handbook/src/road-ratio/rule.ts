@@ -18,6 +18,7 @@ const find = (view: View): Inputs<RoadRatioInput>[] => {
 export const roadRatioRule = defineRule({
   record: roadRatioRecord,
   compute: roadRatio,
+  needs: ["driveline.axle-ratio", "road.revolutions", "road.gps-speed"],
   find,
   examples,
   trueClaims,

@@ -29,6 +29,7 @@ const find = (view: View): Inputs<SpeedometerInput>[] => {
 export const speedometerRule = defineRule({
   record: speedometerRecord,
   compute: speedometer,
+  needs: ["road.indicated-speed", "road.gps-speed"],
   find,
   examples,
   trueClaims,

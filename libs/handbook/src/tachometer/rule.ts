@@ -27,6 +27,7 @@ const find = (view: View): Inputs<TachometerInput>[] => {
 export const tachometerRule = defineRule({
   record: tachometerRecord,
   compute: tachometer,
+  needs: ["road.indicated-revolutions", "road.revolutions"],
   find,
   examples,
   trueClaims,

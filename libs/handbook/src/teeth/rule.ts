@@ -19,6 +19,7 @@ const find = (view: View): Inputs<TeethInput>[] => {
 export const teethRule = defineRule({
   record: teethRecord,
   compute: teeth,
+  needs: ["driveline.axle-ratio", "driveline.ring-teeth", "driveline.pinion-teeth"],
   find,
   examples,
   trueClaims,

@@ -17,6 +17,7 @@ const find = (view: View): Inputs<TireAgeInput>[] =>
 export const tireAgeRule = defineRule({
   record: tireAgeRecord,
   compute: tireAge,
+  needs: ["wheels.tire-identification"],
   find,
   examples,
   trueClaims,

@@ -26,6 +26,7 @@ const find = (view: View): Inputs<TireDiameterInput>[] =>
 export const tireDiameterRule = defineRule({
   record: tireDiameterRecord,
   compute: tireDiameter,
+  needs: ["wheels.rollout", "wheels.tire-size"],
   find,
   examples,
   trueClaims,

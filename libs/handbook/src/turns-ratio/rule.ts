@@ -18,6 +18,7 @@ const find = (view: View): Inputs<TurnsRatioInput>[] => {
 export const turnsRatioRule = defineRule({
   record: turnsRatioRecord,
   compute: turnsRatio,
+  needs: ["driveline.axle-ratio", "driveline.axle-turns"],
   find,
   examples,
   trueClaims,

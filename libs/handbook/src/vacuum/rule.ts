@@ -49,6 +49,7 @@ const find = (view: View): Inputs<VacuumInput>[] => {
 export const vacuumRule = defineRule({
   record: vacuumRecord,
   compute: vacuum,
+  needs: ["engine.vacuum", "engine.vacuum-needle"],
   find,
   examples,
   trueClaims,

@@ -151,6 +151,11 @@ export const findClaim = <K extends AnswerKind>(
 export const findingsOf = (view: View, side: Side | undefined, item: string): readonly Finding[] =>
   (side === undefined ? undefined : view.reports[side]?.index.get(item)) ?? NOTHING;
 
+/** Whether somebody whose claims or readings a view takes says anything of an item, seen or not. */
+export const isAnswered = ({ reports, claims, readings }: View, item: string): boolean =>
+  reports[claims]?.index.has(item) === true ||
+  readings.some((side) => reports[side]?.index.has(item) === true);
+
 /** Whether a side that comes before one of the readings has the position too. */
 const isAnsweredBefore = (view: View, at: number, item: string, position: string): boolean => {
   for (let before = 0; before < at; before += 1) {

@@ -34,6 +34,7 @@ const find = (view: View): Inputs<VinReadingInput>[] => {
 export const vinReadingRule = defineRule({
   record: vinReadingRecord,
   compute: vinReading,
+  needs: ["identity.vin"],
   find,
   examples,
   trueClaims,

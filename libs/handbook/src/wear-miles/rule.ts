@@ -62,6 +62,7 @@ const find = (view: View): Inputs<WearMilesInput>[] => {
 export const wearMilesRule = defineRule({
   record: wearMilesRecord,
   compute: wearMiles,
+  needs: ["identity.odometer"],
   find,
   examples,
   trueClaims,
