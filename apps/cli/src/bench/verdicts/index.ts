@@ -1,7 +1,7 @@
 import { writeFileSync } from "node:fs";
 import type { BenchOptions, BenchRow } from "../row.ts";
 import { curvePicture, DISTANCES } from "./curve.ts";
-import { kindRows, lieRows, recordRows, wholeRows } from "./rows-of-reports.ts";
+import { kindRows, lieRows, recordRows, secondLookRows, wholeRows } from "./rows-of-reports.ts";
 import { itemRows, peopleRows } from "./rows-of-readings.ts";
 import { asDeclared } from "./people.ts";
 import { plantDistances, tallyReadings } from "./readings.ts";
@@ -23,6 +23,7 @@ export const rows = ({ print, cars = CARS, picture }: BenchOptions): BenchRow[] 
     ...kindRows(cars, print),
     ...lieRows(cars, print),
     ...recordRows(cars, print),
+    ...secondLookRows(cars, print),
     ...wholeRows(cars, print),
   ];
 };

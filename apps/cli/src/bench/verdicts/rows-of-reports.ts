@@ -7,6 +7,7 @@ import { JUDGES } from "./judges.ts";
 import { lies, liesFound } from "./lies.ts";
 import { asDeclared, pairs } from "./people.ts";
 import { studyRecord } from "./record.ts";
+import { studySecondLook } from "./second-look.ts";
 import { percent } from "./rows-of-readings.ts";
 import { honest } from "./study.ts";
 import { coverageOfWhole } from "./whole-report.ts";
@@ -119,6 +120,23 @@ export const recordRows = (cars: number, print: Print): BenchRow[] => {
     }),
   ];
 };
+
+/** What a second look mends where nobody states anything false. */
+export const secondLookRows = (cars: number, print: Print): BenchRow[] =>
+  ["two careful people", "two ordinary people"].map((people) => {
+    const pair = pairs.find(({ name }) => name.startsWith(people)) ?? asDeclared;
+    const { named, ...study } = studySecondLook(pair, cars);
+    print(
+      `${people}, ${named.toFixed(0)} places looked at again: doubtful lines ${study.doubtfulOnce.toFixed(1)} a car, then ${study.doubtfulTwice.toFixed(1)}`,
+    );
+    return benchRow({
+      work: `differ on a true statement after a second look, ${people}`,
+      against: `${study.falseOnce.toFixed(1)} a car after one look`,
+      value: study.falseTwice,
+      goal: study.falseOnce / 2,
+      better: "lower",
+    });
+  });
 
 /** Intervals over a whole report, of people whose errors are shared within an item. */
 export const wholeRows = (cars: number, print: Print): BenchRow[] => {

@@ -7,6 +7,7 @@ import { differsOf, tallyKinds } from "./kinds.ts";
 import { lies, liesFound } from "./lies.ts";
 import { asDeclared, pairs } from "./people.ts";
 import { acrossAlarm, allOf, itemShares, plantDistances, shareOf, tallyReadings } from "./readings.ts";
+import { studySecondLook } from "./second-look.ts";
 import { honest, isReading, studied } from "./study.ts";
 import { keyOf } from "./truth.ts";
 
@@ -110,5 +111,17 @@ describe("what the study finds, in short", () => {
   it("draws the same picture of the same counts", () => {
     expect(curvePicture(declared)).toBe(curvePicture(declared));
     expect(curvePicture(declared)).toContain("<polyline");
+  });
+});
+
+describe("a second look", () => {
+  it("mends most of what two people part in though nothing false was stated", () => {
+    const { named, falseOnce, falseTwice, doubtfulOnce, doubtfulTwice } = studySecondLook(
+      pairCalled("two ordinary"),
+      4,
+    );
+    expect(named).toBeLessThanOrEqual(30);
+    expect(falseTwice).toBeLessThan(falseOnce / 2);
+    expect(doubtfulTwice).toBeLessThan(doubtfulOnce);
   });
 });
