@@ -7,6 +7,7 @@ import { comparisonAccess } from "./access/comparisons.ts";
 import { complaintAccess } from "./access/complaints.ts";
 import type { Access, OrganizationKind } from "./access/grants.ts";
 import { handbookAccess } from "./access/handbook.ts";
+import { historyAccess } from "./access/history.ts";
 import { instrumentAccess } from "./access/instruments.ts";
 import { noticeAccess } from "./access/notices.ts";
 import { orderAccess } from "./access/orders.ts";
@@ -34,6 +35,7 @@ export const access = {
   ...accountAccess,
   ...organizationAccess,
   ...handbookAccess,
+  ...historyAccess,
   ...instrumentAccess,
   ...recordAccess,
   ...vehicleAccess,

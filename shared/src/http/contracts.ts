@@ -8,6 +8,7 @@ import { caseContracts } from "./cases.ts";
 import { comparisonContracts } from "./comparisons.ts";
 import { complaintContracts } from "./complaints.ts";
 import { handbookContracts } from "./handbook.ts";
+import { historyContracts } from "./history.ts";
 import { instrumentContracts } from "./instruments.ts";
 import { noticeContracts } from "./notices.ts";
 import { orderContracts } from "./orders.ts";
@@ -35,6 +36,7 @@ export const contracts = {
   ...summaryContracts,
   ...noticeContracts,
   ...handbookContracts,
+  ...historyContracts,
   ...instrumentContracts,
   ...recordContracts,
   ...publishingContracts,

@@ -443,6 +443,13 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
       body: { limits: {}, makers: [] },
     })),
   ],
+  "firmHistory.get": [
+    one(
+      "the inspector's firm",
+      ["inspector"],
+      at(({ world }) => world.inspector.organization),
+    ),
+  ],
   "firmInstruments.get": [
     one(
       "the dealer's firm",

@@ -7,6 +7,7 @@ import { CasesModule } from "./cases/index.ts";
 import { ComparisonsModule } from "./comparisons/index.ts";
 import { ComplaintsModule } from "./complaints/index.ts";
 import { HandbookModule } from "./handbook/index.ts";
+import { HistoryModule } from "./history/index.ts";
 import { InstrumentsModule } from "./instruments/index.ts";
 import { NoticesModule } from "./notices/index.ts";
 import { OrdersModule } from "./orders/index.ts";
@@ -33,6 +34,7 @@ export const capabilities: readonly Type[] = [
   SummariesModule,
   NoticesModule,
   HandbookModule,
+  HistoryModule,
   InstrumentsModule,
   CalendarsModule,
   SitesModule,

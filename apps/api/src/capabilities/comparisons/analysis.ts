@@ -1,4 +1,5 @@
 import { analyze } from "@evenhand/comparison/analyze";
+import type { AnalyzeOptions } from "@evenhand/comparison/analyze";
 import { ENGINE } from "@evenhand/comparison/engine";
 import { answer } from "@evenhand/matters/answer";
 import { matters } from "@evenhand/matters/matters";
@@ -54,9 +55,13 @@ export const mattersReleased = (lines: readonly ReleasedLine[]): (ReleasedMatter
   releasedMatters(lines, sheet);
 
 /** The whole comparison of two sealed versions, as the bytes that are stored. */
-export function analyzeVersions(first: Version, second: Version): Analysis {
+export function analyzeVersions(
+  first: Version,
+  second: Version,
+  history: AnalyzeOptions["history"] = {},
+): Analysis {
   const [a, b] = [read(first), read(second)];
-  const comparison = analyze(a, b, sheet, { seals: { a: first.seal, b: second.seal } });
+  const comparison = analyze(a, b, sheet, { seals: { a: first.seal, b: second.seal }, history });
   const { text, seal } = sealDocument(comparison, sha256Hex);
   const stored = { document: bytesOf(text), hash: seal, ...answerOf(comparison, a, b) };
   const isOfStatement = a.kind === "statement" && b.kind === "inspection";

@@ -10,12 +10,14 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { sha256Hex } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
+import type { ReportVersion } from "../../platform/database/generated/client.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { DocumentCache } from "../../platform/database/document-cache.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
 import { BodyRow, DocumentRow, findRow } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
+import { HistoryTables } from "../history/index.ts";
 import { analyzeVersions, engine, placesToLookAgain } from "./analysis.ts";
 import { countStored } from "./counting.ts";
 import { type AnswerMatters, answerMatters } from "./answer-matters.ts";
@@ -46,6 +48,7 @@ export class ComparisonsService {
     private readonly clock: Clock,
     private readonly ids: Ids,
     private readonly kept: DocumentCache,
+    private readonly history: HistoryTables,
   ) {}
 
   async list(actor: Actor, query: ComparisonQuery): Promise<JsonText> {
@@ -117,7 +120,7 @@ export class ComparisonsService {
     if (there !== null) return there.id;
     const versions = await tx.reportVersion.findMany({ where: { id: { in: [a, b] } } });
     const [first, second] = [a, b].map((id) => versions.find((each) => each.id === id));
-    const analysis = analyzeVersions(found(first, "report"), found(second, "report"));
+    const analysis = await this.analyze(tx, found(first, "report"), found(second, "report"));
     const id = this.ids.next();
     await tx.comparison.create({
       data: { id, vehicleId: vehicle, aId: a, bId: b, engine, ...analysis, createdAt: this.clock.now() },
@@ -147,6 +150,12 @@ export class ComparisonsService {
       const some = comparisons.slice(at, at + countedAtOnce);
       await this.database.transaction((tx) => countStored(tx, some));
     }
+  }
+
+  /** With what past pairs tell today of the inspectors: a comparison that is there already stays what it is. */
+  private async analyze(tx: Transaction, first: ReportVersion, second: ReportVersion) {
+    const [a, b] = [await this.history.readerOf(tx, first), await this.history.readerOf(tx, second)];
+    return analyzeVersions(first, second, { a, b });
   }
 
   private async hashes(actor: Actor, id: string): Promise<{ hash: string; answerHash: string | null }> {

@@ -53,6 +53,8 @@ export const growths: Readonly<Record<string, Growth>> = {
   report_version: { kept: evidence },
   statement_exposure: { kept: evidence },
   comparison: { kept: evidence },
+  past_pair: { kept: "one a comparison: what later tables are made of" },
+  history_table: { kept: "comparisons name its hash: what they were made with must be found again" },
   release: { kept: evidence },
   cost_table: { kept: "one a buyer or firm" },
   cost_table_version: { kept: "what a summary was reckoned with must be found again" },

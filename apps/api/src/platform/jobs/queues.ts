@@ -1,7 +1,14 @@
 import { PgBoss } from "pg-boss";
 
 /** Every kind of slow work. Workers look at the state again, so doing one twice does no harm. */
-export const queues = ["mail", "appointment", "password-reset", "appointment-sweep", "table-sweep"] as const;
+export const queues = [
+  "mail",
+  "appointment",
+  "password-reset",
+  "appointment-sweep",
+  "table-sweep",
+  "history",
+] as const;
 export type QueueName = (typeof queues)[number];
 
 /** How a queue is worked in one process. */
@@ -20,12 +27,14 @@ export const workings: Readonly<Record<QueueName, Working>> = {
   "password-reset": { atOnce: 4, fetchers: 1, lookEvery: 2 },
   "appointment-sweep": { atOnce: 1, fetchers: 1, lookEvery: 2 },
   "table-sweep": { atOnce: 1, fetchers: 1, lookEvery: 60 },
+  history: { atOnce: 1, fetchers: 1, lookEvery: 60 },
 };
 
 /** What is put in line by the clock, once for however many services there are, as cron says it. */
 const schedules: readonly { readonly queue: QueueName; readonly cron: string }[] = [
   { queue: "appointment-sweep", cron: "* * * * *" },
   { queue: "table-sweep", cron: "17 * * * *" },
+  { queue: "history", cron: "41 3 * * *" },
 ];
 
 /**

@@ -1,0 +1,2 @@
+export { HistoryModule } from "./history.module.ts";
+export { HistoryTables } from "./history-tables.ts";
