@@ -20,6 +20,7 @@ test("rows of hand-written SQL are read by a schema, in one place", () => {
     // What the service is measured against reads nothing: it passes on what comes.
     "bench/floor.ts: .query<",
     "platform/database/database.ts: .query<",
+    "platform/database/read-lines.ts: .query<",
     "platform/database/rows.ts: $executeRawUnsafe",
     "platform/database/rows.ts: $queryRawUnsafe",
   ]);

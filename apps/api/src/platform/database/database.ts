@@ -2,12 +2,13 @@ import { PrismaPg } from "@prisma/adapter-pg";
 import { Pool } from "pg";
 import type { Config } from "../config/index.ts";
 import { type Prisma, PrismaClient } from "./generated/client.ts";
+import { ReadLines } from "./read-lines.ts";
 import { Turns } from "./turns.ts";
 
 /** A transaction's own client: typed reads and writes; SQL is asked through `rows.ts`. */
 export type Transaction = Prisma.TransactionClient;
 
-/** An SQL statement and its values. With a name it is prepared once a connection, outside transactions. */
+/** An SQL statement and its values. With a name, which is then its text's alone, it is prepared once a connection, outside transactions. */
 export type Statement = {
   readonly name?: string;
   readonly text: string;
@@ -20,11 +21,12 @@ const connectionsForReads = 2;
 export type DatabaseOptions = Config["database"];
 
 /**
- * The one way to the database. Reads are one SQL statement each, over a pool; changes are one transaction a public method of a
- * service, or a request with a key. A transaction travels as an argument.
+ * The one way to the database. Reads are one SQL statement each, over a pool or, prepared, over two connections that they share;
+ * changes are one transaction a public method of a service, or a request with a key. A transaction travels as an argument.
  */
 export class Database {
   private readonly pool: Pool;
+  private readonly lines: ReadLines;
   private readonly prisma: PrismaClient;
   private readonly timeout: number;
   private readonly turns: Turns;
@@ -32,15 +34,16 @@ export class Database {
   constructor(options: DatabaseOptions, onError: (error: Error) => void = () => {}) {
     this.timeout = options.statementTimeout;
     this.turns = new Turns(Math.max(1, options.pool - connectionsForReads));
-    this.pool = new Pool({
+    const connection = {
       connectionString: options.url,
-      max: options.pool,
       connectionTimeoutMillis: options.connectionTimeout,
       statement_timeout: options.statementTimeout,
       query_timeout: options.statementTimeout + 1_000,
       idle_in_transaction_session_timeout: options.statementTimeout,
       keepAlive: true,
-    });
+    };
+    this.pool = new Pool({ ...connection, max: options.pool });
+    this.lines = new ReadLines(connection, onError);
     // A connection that breaks while idle is replaced; without a listener it would end the process.
     this.pool.on("error", onError);
     this.prisma = new PrismaClient({ adapter: new PrismaPg(this.pool) });
@@ -48,12 +51,9 @@ export class Database {
 
   /** One statement outside any transaction, as the driver gives its rows: `rows.ts` reads them, and nobody else. */
   async query({ name, text, values = [] }: Statement): Promise<unknown[]> {
-    const { rows } = await this.pool.query<object>({
-      ...(name === undefined ? {} : { name }),
-      text,
-      values: [...values],
-    });
-    return rows;
+    const query = { ...(name === undefined ? {} : { name }), text, values: [...values] };
+    const shared = name === undefined ? null : this.lines.query({ ...query, name });
+    return shared ?? (await this.pool.query<object>(query)).rows;
   }
 
   /** Begins a transaction, and hands it to the work: what takes part in it takes it as an argument, and begins no other. */
@@ -74,6 +74,7 @@ export class Database {
 
   async close(): Promise<void> {
     await this.prisma.$disconnect();
+    await this.lines.close();
     await this.pool.end();
   }
 }
