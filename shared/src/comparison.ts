@@ -289,6 +289,36 @@ export const SideSoftness = z.strictObject({
   soft: z.partialRecord(SoftKind, z.array(Count)),
 });
 export type SideSoftness = z.infer<typeof SideSoftness>;
+
+/** Whether the repeats of one report scatter, all together, as the sheet says such readings do. */
+export const RepeatsOfSide = z.strictObject({
+  found: z.enum(["too-few", "as-declared", "scatters-more", "too-alike"]),
+  /** Places with repeats of one spot that tell. */
+  places: Count,
+  degreesOfFreedom: Count,
+  /** Mean variance over that which the sheet says; absent where they are too few. */
+  ratio: z.number().optional(),
+  /** Of as little, or as much, where all is as declared; absent where it is. */
+  chance: z.number().optional(),
+});
+export type RepeatsOfSide = z.infer<typeof RepeatsOfSide>;
+
+/** Readings that are the same to the last digit on both sides, against what chance makes so. */
+export const LikeReadings = z.strictObject({
+  compared: Count,
+  same: Count,
+  /** At most so many by chance. */
+  expected: z.number(),
+  /** Of so many or more by chance. */
+  chance: z.number(),
+  moreThanChance: z.boolean(),
+  /** Which side was written later. */
+  later: z.enum(["a", "b"]).nullable(),
+  /** Of the same ones, those that the later side answered blind: no copies of the earlier. */
+  blind: Count,
+});
+export type LikeReadings = z.infer<typeof LikeReadings>;
+
 /** Decisive places (whatever can be halt, danger or worth) stated hedged, by eye, or left silent. */
 export const Softness = z.strictObject({
   decisive: Count,
@@ -349,5 +379,9 @@ export const Comparison = z.strictObject({
   chance: Chance,
   /** Comparisons made before it was read have none. */
   scatter: Scatter.optional(),
+  /** Likewise. */
+  repeats: z.strictObject({ a: RepeatsOfSide, b: RepeatsOfSide }).optional(),
+  /** Absent too where one house wrote both, or no reading tells. */
+  likeReadings: LikeReadings.optional(),
 });
 export type Comparison = z.infer<typeof Comparison>;

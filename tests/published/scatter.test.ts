@@ -6,6 +6,7 @@ import { isOnlyAsDeclared, mixtureExpandedUncertainty } from "@evenhand/measurem
 import { moderatedVariance } from "@evenhand/measurement/moderated-variance";
 import { pairScatter } from "@evenhand/measurement/over-dispersion";
 import type { Apart, Ladder } from "@evenhand/measurement/over-dispersion";
+import { poissonBinomialTail } from "@evenhand/measurement/poisson-binomial";
 import { pooledRepeats } from "@evenhand/measurement/pooled-repeats";
 import { normalDeviate, seededRandom } from "@evenhand/measurement/random";
 
@@ -184,5 +185,19 @@ describe("pooled repeats against R's χ²", () => {
     if (pooled.kind === "tooFew") throw new Error("too few");
     expect(pooled.chanceOfMore).toBeCloseTo(r.pchisq(30 * ratio, 30, 0, false), 6);
     expect(pooled.chanceOfLess).toBeCloseTo(r.pchisq(30 * ratio, 30), 6);
+  });
+});
+
+describe("the Poisson–binomial tail against R's binomial, where all chances are equal", () => {
+  it.each([
+    [20, 0.1, 5],
+    [60, 0.3, 25],
+    [99, 0.02, 12],
+  ])("of %d trials at %d, %d or more", (trials, chance, successes) => {
+    const tail = poissonBinomialTail(
+      Array.from({ length: trials }, () => chance),
+      successes,
+    );
+    expect(tail / r.pbinom(successes - 1, trials, chance, false)).toBeCloseTo(1, 8);
   });
 });

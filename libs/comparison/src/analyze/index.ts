@@ -13,13 +13,16 @@ import type { CompareOptions } from "../compare/index.ts";
 import { weighByScatter } from "../declared-scatter/index.ts";
 import { coverageOf, placesSeen } from "../coverage/index.ts";
 import { ENGINE } from "../engine/index.ts";
+import { likeReadings } from "../like-readings/index.ts";
 import { costsOf, expectedLoss } from "../expected-loss/index.ts";
 import { order } from "../order/index.ts";
+import { repeatsOfSide } from "../repeats/index.ts";
 import { settlerOf } from "../readings-to-settle/index.ts";
 import type { Settler } from "../readings-to-settle/index.ts";
 import { findSharing } from "../sharing/index.ts";
 import { softnessOf } from "../softness/index.ts";
 import { tallyOf } from "../tally/index.ts";
+import { writtenSteps } from "../written-steps/index.ts";
 
 export type AnalyzeOptions = CompareOptions & {
   /** The table discrepancies are ordered by; without one they go by severity alone. */
@@ -103,6 +106,8 @@ export const analyze = (
   const measured = entries.filter(hasFigures);
   const places = placesSeen(entries, a, b, sheet, placed);
   const costs = costsOf(options.costs);
+  const steps = { a: writtenSteps(a), b: writtenSteps(b) };
+  const alike = likeReadings(measured, a, b, sheet, steps);
   const { make, model, modelYear, identification } = a.vehicle;
   return {
     format: "evenhand-comparison",
@@ -124,5 +129,7 @@ export const analyze = (
     bias: biasOf(measured, sheet),
     chance: chanceOf(measured),
     scatter,
+    repeats: { a: repeatsOfSide(a, sheet, steps.a), b: repeatsOfSide(b, sheet, steps.b) },
+    ...(alike === undefined ? {} : { likeReadings: alike }),
   };
 };

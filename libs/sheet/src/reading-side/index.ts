@@ -73,9 +73,17 @@ const accuracyOf = (
   return byEye ? sizeWithShare(spec.byEye, size) : 2 * sizeWithShare(spec.instrument.accuracy, size);
 };
 
-/** That of the item's ordinary instrument where none is named, or its own is not stated; the eye has none. */
-const resolutionOf = (spec: ReadingSpec, instrument: Instrument | undefined, byEye: boolean): number =>
-  byEye ? 0 : (quantityIn(instrument?.resolution, spec.unit) ?? spec.instrument.resolution);
+/**
+ * What a reading is rounded to in the item's base unit: by the instrument it was read with, by the item's ordinary one where none is
+ * named, or its own is not stated; the eye has none.
+ *
+ * @example resolutionOf(treadSpec, undefined, false) // 0.5 (1/32 in)
+ */
+export const resolutionOf = (
+  spec: ReadingSpec,
+  instrument: Instrument | undefined,
+  byEye: boolean,
+): number => (byEye ? 0 : (quantityIn(instrument?.resolution, spec.unit) ?? spec.instrument.resolution));
 
 /** Means of the readings at each named spot; a reading without a spot stands for itself. */
 const spotMeans = (readings: readonly ReadingValue[], values: readonly number[]): number[] => {

@@ -1,0 +1,139 @@
+import type { AnswerOf } from "@evenhand/shared/answer";
+import type { Entry, LikeReadings } from "@evenhand/shared/comparison";
+import type { Finding } from "@evenhand/shared/finding";
+import type { Report } from "@evenhand/shared/report";
+import type { ReadingSpec } from "@evenhand/shared/sheet";
+import { poissonBinomialTail } from "@evenhand/measurement/poisson-binomial";
+import { roundsAlike } from "@evenhand/measurement/rounds-alike";
+import { convert, convertDifference, dimensionOf } from "@evenhand/measurement/unit";
+import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import { resolutionOf } from "@evenhand/sheet/reading-side";
+import { writtenSteps } from "../written-steps/index.ts";
+import type { WrittenSteps } from "../written-steps/index.ts";
+
+type Reading = AnswerOf<"reading">;
+
+/** The chance of a false alarm, and how many readings must be the same before anybody asks. */
+const SIGNIFICANCE = 0.001;
+const LEAST = 5;
+
+type Written = {
+  readonly finding: Finding;
+  readonly answer: Reading;
+  /** r, or the step it was written in where that is coarser; base unit. */
+  readonly step: number;
+};
+
+type Pair = {
+  readonly a: Written;
+  readonly b: Written;
+  readonly spec: ReadingSpec;
+  /** How large the reading is, for what of s₀ is a share of it; base unit. */
+  readonly size: number;
+};
+
+const inOrder = ({ values, unit }: Reading, spec: ReadingSpec): number[] =>
+  values.map(({ value }) => convert(value, unit, spec.unit)).sort((one, other) => one - other);
+
+/** The same values, whatever their order and unit. */
+const isSame = ({ a, b, spec }: Pair): boolean => {
+  const [one, other] = [inOrder(a.answer, spec), inOrder(b.answer, spec)];
+  const nothing = 1e-9 * Math.max(1e-12, spec.delta.absolute, ...one.map(Math.abs));
+  return (
+    one.length === other.length && one.every((value, at) => Math.abs(value - (other[at] ?? 0)) <= nothing)
+  );
+};
+
+/**
+ * At most how often two people who each read it write the same: as if the car had not changed, both gauges were exact, and only
+ * repeatability and placement parted them.
+ */
+const chanceOfSame = ({ a, b, spec, size }: Pair): number => {
+  const { value, share } = spec.repeatability;
+  const ofRepeats = (value ** 2 + (share * size) ** 2) / a.answer.values.length;
+  const u = Math.sqrt(2 * (ofRepeats + spec.placement ** 2));
+  return roundsAlike(Math.max(a.step, b.step), u);
+};
+
+const isSpotted = ({ values }: Reading): boolean => values.some(({ spot }) => spot !== undefined);
+
+/** Spread over spots that both name is the car's, and says nothing of how alike two people read one spot. */
+const isTelling = ({ a, b, spec }: Pair): boolean =>
+  a.answer.values.length === b.answer.values.length &&
+  !(spec.repeatability.over === "spots" && (isSpotted(a.answer) || isSpotted(b.answer)));
+
+const reader = (report: Report, steps: WrittenSteps) => {
+  const instruments = new Map(report.instruments.map((instrument) => [instrument.id, instrument]));
+  return (at: number | null, spec: ReadingSpec): Written | undefined => {
+    const finding = report.findings[at ?? -1];
+    if (finding?.answer.kind !== "reading" || dimensionOf(finding.answer.unit) !== dimensionOf(spec.unit)) {
+      return undefined;
+    }
+    const { answer } = finding;
+    const instrument = instruments.get(finding.instrument ?? "");
+    const resolution = resolutionOf(spec, instrument, instrument === undefined && spec.eyesRead === true);
+    const step = steps(finding);
+    const written =
+      step === Number.POSITIVE_INFINITY ? step : convertDifference(step, answer.unit, spec.unit);
+    return { finding, answer, step: Math.max(resolution, written) };
+  };
+};
+
+type Steps = { readonly a: WrittenSteps; readonly b: WrittenSteps };
+
+const pairsOf = (
+  entries: readonly Entry[],
+  a: Report,
+  b: Report,
+  sheet: CompiledSheet,
+  steps: Steps,
+): Pair[] => {
+  const [readA, readB] = [reader(a, steps.a), reader(b, steps.b)];
+  return entries.flatMap(({ item, atom, figures, finding }): Pair[] => {
+    const spec = sheet.items.get(item)?.item.reading;
+    if (figures?.of !== "reading" || atom.of !== "answer" || spec === undefined) return [];
+    const [first, second] = [readA(finding.a, spec), readB(finding.b, spec)];
+    if (first === undefined || second === undefined) return [];
+    const pair = { a: first, b: second, spec, size: figures.a.mean };
+    return isTelling(pair) ? [pair] : [];
+  });
+};
+
+const laterOf = (a: Report, b: Report): LikeReadings["later"] => {
+  const [first, second] = [Date.parse(a.visit.started), Date.parse(b.visit.started)];
+  if (first === second) return null;
+  return first < second ? "b" : "a";
+};
+
+/**
+ * How many readings of two reports are the same to the last digit, and how many chance would make so: whether one may have been written
+ * from the other is then a question, with its evidence. What the later side answered blind is no copy of the earlier, and is counted
+ * apart. It knows these two reports and no third. A house's own reports on one car may rightly carry readings over: nothing is said.
+ *
+ * @returns `undefined` where one house wrote both, or no reading tells
+ * @example likeReadings(entries, statement, inspection, sheet) // { compared: 61, same: 58, expected: 9.2…, chance: 1e-31, later: "b", blind: 0, … }
+ */
+export const likeReadings = (
+  entries: readonly Entry[],
+  a: Report,
+  b: Report,
+  sheet: CompiledSheet,
+  steps: Steps = { a: writtenSteps(a), b: writtenSteps(b) },
+): LikeReadings | undefined => {
+  if (a.author.organization === b.author.organization) return undefined;
+  const pairs = pairsOf(entries, a, b, sheet, steps);
+  if (pairs.length === 0) return undefined;
+  const chances = pairs.map(chanceOfSame);
+  const alike = pairs.filter(isSame);
+  const later = laterOf(a, b);
+  const chance = poissonBinomialTail(chances, alike.length);
+  return {
+    compared: pairs.length,
+    same: alike.length,
+    expected: chances.reduce((sum, one) => sum + one, 0),
+    chance,
+    moreThanChance: alike.length >= LEAST && chance < SIGNIFICANCE,
+    later,
+    blind: later === null ? 0 : alike.filter((pair) => pair[later].finding.blind === true).length,
+  };
+};

@@ -1,0 +1,30 @@
+/** Nothing anybody writes is finer. */
+const FINEST = -9;
+const STEPS = [5, 2, 1];
+
+/** As whole as a written figure can be; what is not 0 is at least one step. */
+const isWhole = (multiple: number): boolean =>
+  multiple === 0 ||
+  (Math.abs(multiple) > 0.5 && Math.abs(multiple - Math.round(multiple)) <= 1e-9 * Math.abs(multiple));
+
+/**
+ * The step a person wrote readings in: the largest of 1, 2 and 5 times a power of ten that all are multiples of. Whoever rounds to the
+ * nearest five reads more coarsely than the gauge could tell, whatever it resolves; a single round figure tells no step but its own, so
+ * this is an upper bound.
+ *
+ * @param values as they were written, in the unit they were written in
+ * @returns Infinity where there is none, or all are 0; 0 where none is fine enough
+ * @example writtenStep([150, 145, 160]) // 5
+ */
+export const writtenStep = (values: readonly number[]): number => {
+  const largest = Math.max(0, ...values.map(Math.abs));
+  if (largest === 0) return Number.POSITIVE_INFINITY;
+  for (let power = Math.floor(Math.log10(largest)); power >= FINEST; power -= 1) {
+    for (const first of STEPS) {
+      // A negative power as a division, which rounds once.
+      const step = power < 0 ? first / 10 ** -power : first * 10 ** power;
+      if (values.every((value) => isWhole(value / step))) return step;
+    }
+  }
+  return 0;
+};
