@@ -1,10 +1,14 @@
 import type { Comparison } from "@evenhand/shared/comparison";
 import type { Softening } from "@evenhand/shared/page-one";
+import { likeness } from "./likeness.ts";
 import { softMessages } from "./messages.ts";
 import { spokenSoftly } from "./spoken.ts";
 import type { SpokenBy } from "./spoken.ts";
 
-type Softened = Pick<Comparison, "chance" | "scatter" | "softness" | "entries" | "a" | "b">;
+type Softened = Pick<
+  Comparison,
+  "chance" | "scatter" | "softness" | "entries" | "repeats" | "likeReadings" | "a" | "b"
+>;
 
 /** How likely it must be that both scatter more than they declared before a sentence says so. */
 const MORE = 0.5;
@@ -27,6 +31,11 @@ const SHOWN = 4;
  * @example softenings(comparison, reports)[0]?.side // "a"
  */
 export const softenings = (comparison: Softened, reports: SpokenBy): Softening[] => {
-  const ofBoth = onlyAsDeclared(comparison);
-  return [...spokenSoftly(comparison, reports).slice(0, SHOWN - ofBoth.length), ...ofBoth];
+  const [alike, ofBoth] = [likeness(comparison), onlyAsDeclared(comparison)];
+  // What readings were copied or not read anew would undo comes first.
+  const spoken = spokenSoftly(comparison, reports).slice(
+    0,
+    Math.max(0, SHOWN - alike.length - ofBoth.length),
+  );
+  return [...alike, ...spoken, ...ofBoth].slice(0, SHOWN);
 };

@@ -25,3 +25,26 @@ export const spokenMessages = defineMessages("spoken", {
   word: "“{word}”",
   days: "{count, plural, one {# difference} other {# differences}} from {side} (dated {date}) {count, plural, one {is} other {are}} put down to the days between.",
 });
+
+/** What readings say by being alike, or too far apart: a question with its evidence, and nothing about anybody. */
+export const alikeMessages = defineMessages("alike", {
+  copied:
+    "Of {compared} readings both sides took, {same} are the same to the last digit, where chance makes at most about {most} so: {ask}",
+  "ask.none-blind": "was {later} written from {earlier}? Ask how each was read.",
+  "ask.either": "was one written from the other? Ask how each was read.",
+  "ask.all-blind":
+    "{later} gave all of them before {earlier} was shown, so they are no copy of it. Ask whether both go back to one earlier report.",
+  "ask.some-blind":
+    "{later} gave {blind} of them before {earlier} was shown, which are no copy of it. Ask how the others were read.",
+  "copied.figures":
+    "So many by chance: {chance}, by declared scatter and rounding. Only these two reports were compared.",
+  "too-alike":
+    "{Side} reads {places} places more than once, and the readings {times, plural, =0 {are all the same, which separate ones are not} other {lie closer together than separate ones do ({times} of the usual scatter)}}: ask whether each was read anew.",
+  "scatters-more":
+    "{Side} reads {places} places more than once, and the readings lie farther apart than such readings do ({times} times the usual scatter): each is worth less than its figures say.",
+  "repeats.figures":
+    "Variance {ratio} times the declared, over {degrees} degrees of freedom; by chance: {chance}.",
+  rare: "less than one in a thousand",
+  chance: "{p}",
+  by: "{report} by {organization}",
+});
