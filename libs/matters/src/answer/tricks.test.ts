@@ -218,6 +218,11 @@ it.each(tricks)("%s: page one says so, and whose it is, with counts", (_trick, p
   expect(saidOf(played(honest, play, side), side, way)).toMatch(said);
 });
 
+it("percentages in steps of a hundred agree with no more than those in steps of five", () => {
+  const [fine, coarse] = [percentIn(5), percentIn(100)].map((play) => compared(played(honest, play, "a")));
+  expect(coarse === undefined ? undefined : agreed(coarse)).toEqual(fine === undefined ? null : agreed(fine));
+});
+
 /** A statement of what counts alone, and the same with true trifles added to it. */
 const trifling = ({ a, b }: Pair) => {
   const { entries } = compared({ a, b });
