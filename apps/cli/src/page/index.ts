@@ -128,6 +128,7 @@ const coverage = (view: View): Markup => {
     <p>${catalog.softness(softness)}</p>
     <p>${catalog.chance(chance)}</p>
     ${scattered === undefined ? null : html`<p>${scattered}</p>`}
+    ${catalog.likeness(view.comparison).map((said) => html`<p>${said}</p>`)}
     ${view.unseenDecisive.length > 0 ? html`<p>${outcomeSign.unseen} ${catalog.unseenDecisive}: ${listed(view.unseenDecisive, "semicolon")}</p>` : null}`;
 };
 

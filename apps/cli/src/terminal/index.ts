@@ -158,6 +158,7 @@ const coverageLines = (view: View, terminal: Terminal): string[] => {
     ...wrap(catalog.softness(softness), terminal.width),
     ...wrap(catalog.chance(chance), terminal.width),
     ...(scattered === undefined ? [] : wrap(scattered, terminal.width)),
+    ...catalog.likeness(view.comparison).flatMap((line) => wrap(line, terminal.width)),
     ...unseenDecisiveLines(view, terminal),
   ];
 };

@@ -18,3 +18,18 @@ describe("the line on how far both sides scatter", () => {
     );
   });
 });
+
+describe("the lines on repeats and on readings that are alike", () => {
+  it("give the figures of each side that has enough, and none of what was not counted", () => {
+    const few = { found: "too-few", places: 3, degreesOfFreedom: 4 } as const;
+    const known = { found: "as-declared", places: 37, degreesOfFreedom: 54, ratio: 0.863 } as const;
+    const like = { compared: 70, same: 5, expected: 14.6, chance: 1, moreThanChance: false, blind: 5 };
+    expect(
+      catalog.likeness({ repeats: { a: few, b: known }, likeReadings: { ...like, later: "b" } }),
+    ).toEqual([
+      "B: 37 places read more than once tell; their variance is 0.9 times the sheet's, over 54 degrees of freedom.",
+      "Of 70 readings both sides took 5 are the same to the last digit; chance makes at most about 14.6 so.",
+    ]);
+    expect(catalog.likeness({})).toEqual([]);
+  });
+});

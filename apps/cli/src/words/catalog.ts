@@ -36,6 +36,10 @@ const { say } = defineMessages("terminal", {
   "scatter.more":
     "By what was found better than stated, the two sides scatter more than they declared: {hang}.",
   "scatter.not-against": "{hang}; what was found better than stated does not speak against it.",
+  repeats:
+    "{side}: {places, plural, one {# place} other {# places}} read more than once tell; their variance is {ratio} times the sheet's, over {degrees} degrees of freedom.",
+  "alike-readings":
+    "Of {compared, plural, one {# reading} other {# readings}} both sides took {same} are the same to the last digit; chance makes at most about {expected} so.",
   picture: "A {a}, B {b}; a difference of {delta} matters",
   "house-steps": "{steps} house steps apart",
   characters: "{count, plural, one {# character} other {# characters}} apart",
@@ -148,6 +152,24 @@ export const catalog = {
     const hang = say("scatter", { count: onlyAsDeclared });
     return say(asDeclared !== null && asDeclared < 0.5 ? "scatter.more" : "scatter.not-against", { hang });
   },
+  /** What repeats of each side, and readings both wrote alike, come to. */
+  likeness: ({ repeats, likeReadings }: Pick<Comparison, "repeats" | "likeReadings">): string[] => [
+    ...(["a", "b"] as const).flatMap((side) => {
+      const own = repeats?.[side];
+      if (own?.ratio === undefined) return [];
+      const { places, degreesOfFreedom: degrees, ratio } = own;
+      return [say("repeats", { side: side.toUpperCase(), places, degrees, ratio: ratio.toFixed(1) })];
+    }),
+    ...(likeReadings === undefined
+      ? []
+      : [
+          say("alike-readings", {
+            compared: likeReadings.compared,
+            same: likeReadings.same,
+            expected: likeReadings.expected.toFixed(1),
+          }),
+        ]),
+  ],
   picture: (a: string, b: string, delta: string) => say("picture", { a, b, delta }),
   limitSide: { min: "at least", max: "at most" },
   gradeFigures: (steps: string) => say("house-steps", { steps }),

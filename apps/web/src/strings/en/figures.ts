@@ -103,6 +103,10 @@ export const figures = {
   "softness.silent": "left silent",
   "chance.line":
     "{doubtful, plural, =0 {No reading is} one {# reading is} other {# readings are}} doubtful out of {readings}. Were nothing wrong, chance alone would be expected to make {expected} doubtful.",
+  "repeats.line":
+    "{side, select, a {What was stated} other {What was found}}: {places, plural, one {# place} other {# places}} read more than once tell; their variance is {ratio} times the sheet’s, over {degrees} degrees of freedom.",
+  "alike.line":
+    "Of {compared, plural, one {# reading} other {# readings}} both sides took {same} are the same to the last digit; chance makes at most about {expected} so.",
   "scatter.line":
     "{more, select, yes {By what was found better than stated, the two sides scatter more than they declared: } other {}}{count, plural, one {# reading agrees or differs} other {# readings agree or differ}} only if both sides measured as exactly as they declared{more, select, yes {.} other {; what was found better than stated does not speak against it.}}",
   "coverage.title": "What was looked at",

@@ -122,6 +122,37 @@ const Scatter = ({ source }: Pick<Props, "source">) => {
   return <p className={styles.line}>{t("scatter.line", { count, more })}</p>;
 };
 
+/** What repeats of each side, and readings both wrote alike, come to; figures alone, since page one says what they mean. */
+const Likeness = ({ source }: Pick<Props, "source">) => {
+  const t = useText();
+  const intl = useIntl();
+  const { repeats, likeReadings } = source.comparison;
+  const one = (value: number): string => intl.formatNumber(value, { maximumFractionDigits: 1 });
+  return (
+    <>
+      {repeats !== undefined &&
+        (["a", "b"] as const).map((side) => {
+          const { places, degreesOfFreedom: degrees, ratio } = repeats[side];
+          if (ratio === undefined) return null;
+          return (
+            <p key={side} className={styles.line}>
+              {t("repeats.line", { side, places, degrees, ratio: one(ratio) })}
+            </p>
+          );
+        })}
+      {likeReadings !== undefined && (
+        <p className={styles.line}>
+          {t("alike.line", {
+            compared: likeReadings.compared,
+            same: likeReadings.same,
+            expected: one(likeReadings.expected),
+          })}
+        </p>
+      )}
+    </>
+  );
+};
+
 const Softness = ({ source }: Pick<Props, "source">) => {
   const t = useText();
   const intl = useIntl();
@@ -148,6 +179,7 @@ const Softness = ({ source }: Pick<Props, "source">) => {
         })}
       </p>
       <Scatter source={source} />
+      <Likeness source={source} />
     </Panel>
   );
 };
