@@ -21,7 +21,7 @@ const onlyAsDeclared = ({ scatter, chance }: Pick<Softened, "chance" | "scatter"
   return [{ of: "only-as-declared", side: "both", words }];
 };
 
-/** More would crowd page one: the counts behind it have them all. */
+/** More would crowd page one: the counts in the comparison have them all. */
 const SHOWN = 4;
 
 /**
