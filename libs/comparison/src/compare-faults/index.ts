@@ -1,5 +1,6 @@
 import type { AnswerOf, Fault } from "@evenhand/shared/answer";
 import type { Atom } from "@evenhand/shared/comparison";
+import type { Severity } from "@evenhand/shared/severity";
 import type { Item } from "@evenhand/shared/sheet";
 import { compareDenials } from "../compare-denials/index.ts";
 import { agreedFault, compareExtents } from "../compare-extents/index.ts";
@@ -54,6 +55,8 @@ export type FaultsPair = {
   readonly b: Faults;
   readonly item: Pick<Item, "consequence">;
   readonly frame: FaultFrame;
+  /** How grave a fault is where it was found; asked only of small ones in what safety hangs on. */
+  readonly severityOf?: (fault: Fault) => Severity;
   /** One person looked for both sides, so that the error of the eye cancels. */
   readonly sharedEye: boolean;
 };
@@ -65,8 +68,11 @@ const deniesFamily = ({ denied }: Faults, kind: string, frame: FaultFrame): bool
   return false;
 };
 
-/** Smaller than what matters of its kind; holes, cracks and the structure are never trifles. */
-const isTrifle = (fault: Fault, { frame, item }: FaultsPair): boolean => {
+/**
+ * Smaller than what matters of its kind; holes, cracks and the structure are never trifles, nor what safety hangs on, unless the fault
+ * itself is a small thing there (a chip in a window, a scratch on a wheel).
+ */
+const isTrifle = (fault: Fault, { frame, item, severityOf }: FaultsPair): boolean => {
   const kind = frame.kinds.get(fault.kind);
   const extent = extentOf(fault, frame);
   return (
@@ -75,7 +81,7 @@ const isTrifle = (fault: Fault, { frame, item }: FaultsPair): boolean => {
     extent < kind.delta.absolute &&
     kind.neverTrifling !== true &&
     item.consequence !== "structure" &&
-    item.consequence !== "safety"
+    (item.consequence !== "safety" || severityOf?.(fault) === "small")
   );
 };
 

@@ -67,6 +67,23 @@ describe("a fault found where the statement denies it", () => {
       expect(lines(stated, faults([found]), consequence)).toContain(`${found.kind} ${expected}`);
   });
 
+  it("is a trifle in what safety hangs on where the fault itself is small there, and never where it is not", () => {
+    const said = (severity: "small" | "danger") => {
+      const pair = {
+        a: faults([], "all"),
+        b: faults([fault("dent", "1-1", 5)]),
+        frame: panel,
+        sharedEye: false,
+      };
+      const [line] = saidOfAtoms((say) =>
+        compareFaults({ ...pair, item: { consequence: "safety" }, severityOf: () => severity }, say),
+      );
+      return line?.said.reason;
+    };
+    expect(said("small")).toBe("denied-trifle");
+    expect(said("danger")).toBe("denied-found");
+  });
+
   it("misled nobody by much where it is a trifle, and is said to be better stated than found", () => {
     const [line] = compare(faults([], "all"), faults([fault("dent", "1-1", 10)]));
     expect(line?.said).toMatchObject({ direction: "stated-better", standing: "not-contradicted" });

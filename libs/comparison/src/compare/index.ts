@@ -1,8 +1,9 @@
-import type { AnswerOf } from "@evenhand/shared/answer";
+import type { AnswerOf, Fault } from "@evenhand/shared/answer";
 import type { Atom, Entry } from "@evenhand/shared/comparison";
 import type { Finding } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
-import type { Call } from "@evenhand/shared/severity";
+import type { Call, Severity } from "@evenhand/shared/severity";
+import { callFault } from "@evenhand/sheet/call";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { callSides, firmnessOf, makeEntry } from "./entry.ts";
 import type { Meeting } from "./entry.ts";
@@ -91,7 +92,8 @@ const appendFaults = (
   written: Written,
 ): void => {
   const { compiled, frame } = meeting.place;
-  compareFaults({ a, b, item: compiled.item, frame, sharedEye }, (atom, said) => {
+  const severityOf = (fault: Fault): Severity => callFault(fault, compiled.item, meeting.contexts.b);
+  compareFaults({ a, b, item: compiled.item, frame, severityOf, sharedEye }, (atom, said) => {
     write(written, makeEntry(meeting, atom, callSides(meeting, atom), said));
   });
 };

@@ -3,7 +3,7 @@ import type { EntryReference } from "@evenhand/shared/cross-check";
 import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import { describe, expect, it } from "vitest";
-import { code, reading, report } from "../../testing/small-report.ts";
+import { choice, code, reading, report } from "../../testing/small-report.ts";
 import { honest, maker, modern, overstated } from "../../testing/stories.ts";
 import { sentence } from "../sentence/index.ts";
 import { crossChecks, indexFindings, singleReportChecks } from "./index.ts";
@@ -114,6 +114,22 @@ describe("crossChecks", () => {
       "cranking too-low",
     ]);
   });
+
+  it.each(["7958-01-20", "1458-01-20"])(
+    "takes %s, a date of no car or after it was read, for none",
+    (date) => {
+      const dated = (text: string) =>
+        indexed(
+          code("identity.build-date", "1958-03-03"),
+          code("identity.date-code", text, "block"),
+          choice("identity.originality", "original-to-car", "engine"),
+        );
+      const broken = (text: string) =>
+        crossChecks(dated(text), dated(text), sheet).filter(({ verdict }) => verdict === "breaks");
+      expect(broken("1961-01-20")).not.toEqual([]);
+      expect(broken(date)).toEqual([]);
+    },
+  );
 
   it("names the misread side as the one contradicted", () => {
     const later = { ...report([]).vehicle, modelYear: 2003, identification: "0EVTL82633A007146" };

@@ -1,7 +1,7 @@
 import { dateCandidates, isYearless } from "../date-code/index.ts";
-import { findIsoRange } from "../day/index.ts";
+import { dayOf, findIsoRange, narrow } from "../day/index.ts";
 import type { DateSet } from "../day/index.ts";
-import { findClaim, findRead, findReads, makersYears, optionOf, vehicleOf } from "../view/index.ts";
+import { findClaim, findRead, findReads, makersYears, optionOf, vehicleOf, visitDay } from "../view/index.ts";
 import type { Read, View } from "../view/index.ts";
 
 /** The unit whose originality a part's date speaks of. */
@@ -34,11 +34,16 @@ const hasNoYear = (view: View, part: string, code: string): boolean => {
   return form !== undefined && isYearless(form) && findIsoRange(code) === undefined;
 };
 
-/** Everything a code can mean: by the maker's form, else as an ISO date. */
+/** Before this nobody dated a part of a car. */
+const FIRST_CARS = dayOf(1886, 1, 1);
+
+/** Everything a code can mean: by the maker's form, else as an ISO date. A date of no car, or after it was read, is a slip and means none. */
 export const datesOf = (view: View, read: Read<"code">, part = read.position): DateSet => {
   const candidates = candidatesOf(view, read, part);
   const iso = findIsoRange(read.answer.text);
-  return candidates.length > 0 || iso === undefined ? candidates : [iso];
+  if (candidates.length > 0 || iso === undefined) return candidates;
+  const day = visitDay(view, read.side);
+  return narrow([iso], { first: FIRST_CARS, last: day === undefined ? Number.POSITIVE_INFINITY : day + 1 });
 };
 
 /** The scheduled build date, with the reading it is from. */

@@ -48,7 +48,8 @@ type Shown = { readonly step: number; readonly scatter: number };
 const shownBy = (spec: ReadingSpec, truth: number, delta: number, person: Person, byEye: boolean): Shown => {
   const { value, share } = spec.repeatability;
   const scatter = person.noise * Math.hypot(value, share * truth);
-  const ordinary = byEye ? 0 : spec.instrument.resolution;
+  // What has no resolution is counted, and a count is whole.
+  const ordinary = byEye ? 0 : spec.instrument.resolution === 0 ? 1 : spec.instrument.resolution;
   return { step: person.convenient ? Math.max(ordinary, convenientStep(delta)) : ordinary, scatter };
 };
 
