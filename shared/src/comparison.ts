@@ -220,7 +220,7 @@ export const Statistic = z.discriminatedUnion("state", [
 ]);
 export type Statistic = z.infer<typeof Statistic>;
 
-/** Agreement on graded items answered blind. */
+/** Agreement on graded items answered blind; `n` and the `n` of what is shown count items, each a cluster of its places. */
 export const Agreement = z.strictObject({
   n: z.int(),
   observed: Statistic,
@@ -231,9 +231,9 @@ export const Agreement = z.strictObject({
 });
 export type Agreement = z.infer<typeof Agreement>;
 export const Bias = z.strictObject({
-  /** Mean signed house steps (A − B); positive: stated better. */
+  /** Mean signed house steps (A − B), one mean an item; positive: stated better. */
   meanStep: Statistic,
-  /** Exact sign test over graded items that differ, two-sided. */
+  /** Exact sign test over graded items whose mean differs, two-sided. */
   signTestP: z.number().nullable(),
   /** Hodges–Lehmann shift of readings as a share of δ, toward the statement's advantage. */
   shift: Statistic,

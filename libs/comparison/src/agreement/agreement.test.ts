@@ -10,7 +10,10 @@ import { finding, form, inspection, sheet, statement } from "../../testing/small
 import { compare } from "../compare/index.ts";
 import { agreementOf } from "./index.ts";
 
-const places = applicablePlaces(sheet.sheet, form).filter(({ item }) => item.answer === "grade");
+const all = applicablePlaces(sheet.sheet, form).filter(({ item }) => item.answer === "grade");
+/** One place of each item: every one is a witness of its own. */
+const places = all.filter(({ item }, index) => all.findIndex((other) => other.item === item) === index);
+const panels = all.filter(({ item }) => item.id === "body.finish");
 const graded = (index: number, value: HouseGrade, blind: boolean): Finding => {
   const place = places[index];
   if (place === undefined) throw new Error(`no place ${index}`);
@@ -71,6 +74,25 @@ describe("agreementOf", () => {
       kappaQuadratic: { estimate: near(cohenKappa(counts, { weights: "quadratic" })) },
       gwetAC2: { estimate: near(gwetAgreement(counts, { weights: "quadratic" })) },
       krippendorffAlpha: { estimate: near(krippendorffAlpha(pairs, "ordinal")) },
+    });
+  });
+
+  it("is never surer than if every place stood for itself, and says nothing of many places of few items", () => {
+    const result = agreement(pairs);
+    const single = gwetAgreement(counts, { weights: "quadratic" });
+    if (result.gwetAC2.state !== "known" || single.kind !== "estimated") throw new Error("not known");
+    expect(result.gwetAC2.low).toBeLessThanOrEqual(single.low);
+    expect(result.gwetAC2.high).toBeGreaterThanOrEqual(single.high);
+    const graded = panels.map(({ item, position }, index) =>
+      finding(item.id, { kind: "grade", scale: "house", value: grade(index % 5) }, { position, blind: true }),
+    );
+    expect(graded.length).toBeGreaterThan(10);
+    expect(
+      agreementOf(compare(statement(graded), inspection(graded), sheet).entries, inspection(graded)),
+    ).toMatchObject({
+      n: 1,
+      observed: { state: "too-few", n: 1, needed: 10 },
+      gwetAC2: { state: "too-few", n: 1, needed: 10 },
     });
   });
 

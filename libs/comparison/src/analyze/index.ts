@@ -1,4 +1,4 @@
-import type { ComparedReport, Comparison, Entry } from "@evenhand/shared/comparison";
+import type { ComparedReport, Comparison, Entry, ReadingFigures } from "@evenhand/shared/comparison";
 import type { CostTable } from "@evenhand/shared/cost-table";
 import type { ReportHandbook } from "@evenhand/shared/cross-check";
 import type { Report } from "@evenhand/shared/report";
@@ -23,6 +23,8 @@ import { findSharing } from "../sharing/index.ts";
 import { softnessOf } from "../softness/index.ts";
 import { tallyOf } from "../tally/index.ts";
 import { writtenSteps } from "../written-steps/index.ts";
+import { dayToDayOf } from "../use-allowed/index.ts";
+import { visitTimes } from "../visit-times/index.ts";
 
 export type AnalyzeOptions = CompareOptions & {
   /** The table discrepancies are ordered by; without one they go by severity alone. */
@@ -59,6 +61,17 @@ const historyOf = (a: Report, b: Report, { history }: CompareOptions): Pick<Comp
 
 /** Statistics are made of these alone; most lines have none. */
 const hasFigures = ({ figures }: Entry): boolean => figures !== undefined;
+
+/** How far a reading may rightly have moved between the two looks, as the comparison allowed it. */
+const driftAllowed =
+  (a: Report, b: Report, { items }: CompiledSheet) =>
+  ({ item: id, finding }: Entry, figures: ReadingFigures): number => {
+    const item = items.get(id)?.item;
+    const [stated, found] = [a.findings[finding.a ?? -1], b.findings[finding.b ?? -1]];
+    if (item?.reading === undefined || item.time !== "drifts" || stated === undefined || found === undefined)
+      return 0;
+    return visitTimes(stated, a, found, b).differentDays ? dayToDayOf(item.reading, figures) : 0;
+  };
 
 /** q-values and readings to settle, into figures that this analysis alone holds. */
 const completeFigures = (entries: readonly Entry[], settle: Settler) => {
@@ -127,7 +140,7 @@ export const analyze = (
     softness: softnessOf(places, entries, { a, b, sheet }),
     agreement: agreementOf(measured, b),
     bias: biasOf(measured, sheet),
-    chance: chanceOf(measured),
+    chance: chanceOf(measured, driftAllowed(a, b, sheet)),
     scatter,
     repeats: { a: repeatsOfSide(a, sheet, steps.a), b: repeatsOfSide(b, sheet, steps.b) },
     ...(alike === undefined ? {} : { likeReadings: alike }),

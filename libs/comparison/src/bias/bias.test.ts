@@ -3,8 +3,8 @@ import { entry, readingFigures } from "../../testing/small-entries.ts";
 import { sheet } from "../../testing/small-reports.ts";
 import { biasOf, gradeSteps, readingShifts } from "./index.ts";
 
-const graded = (steps: number) =>
-  entry({ figures: { of: "grade", a: [0, 0.2], b: [0, 0.2], steps, overlap: 0 } });
+const graded = (steps: number, item = "body.finish") =>
+  entry({ item, figures: { of: "grade", a: [0, 0.2], b: [0, 0.2], steps, overlap: 0 } });
 const read = (item: string, difference: number, more = {}) =>
   entry({ item, figures: readingFigures(difference), ...more });
 const compression = (difference: number) => read("engine.compression", difference);
@@ -36,25 +36,41 @@ describe("readingShifts", () => {
 describe("biasOf", () => {
   it("finds the same step again and again, though each is consistent", () => {
     const bias = biasOf(
-      Array.from({ length: 12 }, () => graded(1)),
+      Array.from({ length: 12 }, (_, index) => graded(1, `item-${index}`)),
       sheet,
     );
     expect(bias.meanStep).toMatchObject({ state: "known", n: 12, estimate: 1 });
     expect(bias.signTestP).toBeCloseTo(2 / 2 ** 12, 12);
   });
 
-  it("says nothing of fewer than ten that differ", () => {
-    const nine = [...Array.from({ length: 9 }, () => graded(1)), graded(0)];
-    expect(biasOf(nine, sheet)).toMatchObject({ meanStep: { state: "known", n: 10 }, signTestP: null });
-    expect(biasOf([...nine, graded(-1)], sheet).signTestP).toBeCloseTo((2 * 11) / 2 ** 10, 12);
+  it("takes the places of one item for one witness: sixteen panels graded by one eye say nothing yet", () => {
+    const panels = Array.from({ length: 16 }, () => graded(1));
+    expect(biasOf(panels, sheet)).toMatchObject({
+      meanStep: { state: "too-few", n: 1, needed: 10 },
+      signTestP: null,
+    });
+    const alone = Array.from({ length: 10 }, (_, index) => graded(index % 2, `item-${index}`));
+    const known = biasOf([...alone, ...panels], sheet).meanStep;
+    expect(known).toMatchObject({ state: "known", n: 11, estimate: expect.closeTo(6 / 11, 12) });
+    // Taken one by one, 26 places would be surer than eleven items are.
+    expect(known.state === "known" && known.high - known.low).toBeGreaterThan(0.5);
   });
 
-  it("gives the shift of readings with its interval", () => {
-    const shift = biasOf(
-      Array.from({ length: 12 }, (_, index) => compression(index / 10)),
-      sheet,
-    ).shift;
-    expect(shift).toMatchObject({
+  it("says nothing of fewer than ten items that differ", () => {
+    const nine = [...Array.from({ length: 9 }, (_, index) => graded(1, `item-${index}`)), graded(0, "even")];
+    expect(biasOf(nine, sheet)).toMatchObject({ meanStep: { state: "known", n: 10 }, signTestP: null });
+    expect(biasOf([...nine, graded(-1, "other")], sheet).signTestP).toBeCloseTo((2 * 11) / 2 ** 10, 12);
+  });
+
+  it("gives the shift of readings with its interval, one mean an item", () => {
+    const readable = Array.from(sheet.items.values()).filter(({ item }) =>
+      ["higher", "lower"].includes(item.reading?.betterIs ?? ""),
+    );
+    const readings = readable.slice(0, 12).flatMap(({ item }, index) => {
+      const sign = item.reading?.betterIs === "higher" ? 1 : -1;
+      return [read(item.id, (sign * index) / 10), read(item.id, (sign * index) / 10)];
+    });
+    expect(biasOf(readings, sheet).shift).toMatchObject({
       state: "known",
       n: 12,
       estimate: expect.closeTo(0.275, 12),

@@ -45,14 +45,21 @@ describe("chanceOfDoubtful", () => {
 describe("chanceOf", () => {
   it("counts the readings, the doubtful ones, and those chance would give", () => {
     const other = entry({ outcome: "doubtful" });
-    const { readings, doubtful, expectedDoubtful } = chanceOf([
-      reading("agree"),
-      reading("agree"),
-      reading("doubtful"),
-      other,
-    ]);
+    const all = [reading("agree"), reading("agree"), reading("doubtful"), other];
+    const { readings, doubtful, expectedDoubtful } = chanceOf(all, () => 0);
     expect([readings, doubtful]).toEqual([3, 1]);
     expect(expectedDoubtful).toBeCloseTo(3 * chanceOfDoubtful(figures(2)), 12);
+  });
+});
+
+describe("what may move from one day to another", () => {
+  it("is doubtful only past the allowance, and not at all where that reaches what differs", () => {
+    expect(chanceOfDoubtful(figures(2), 1)).toBeCloseTo(
+      2 * (normalCdf(-2.959964) - normalCdf(-3.959964)),
+      12,
+    );
+    expect(chanceOfDoubtful(figures(2), 2)).toBe(0);
+    expect(chanceOf([reading("agree")], () => 5).expectedDoubtful).toBe(0);
   });
 });
 

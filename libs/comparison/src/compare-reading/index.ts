@@ -32,7 +32,7 @@ import {
 import type { MovingSide, ReadingSide } from "@evenhand/sheet/reading-side";
 import type { Reason } from "../reason/index.ts";
 import { standingOf } from "../standing/index.ts";
-import { asTaken, leftOf, takenDifference } from "../use-allowed/index.ts";
+import { asTaken, dayToDayOf, leftOf, takenDifference } from "../use-allowed/index.ts";
 import type { VisitTimes } from "../visit-times/index.ts";
 import { partsFirmly } from "./firm.ts";
 
@@ -137,12 +137,8 @@ const figuresOf = (pair: ReadingPair, a: ReadingSide, b: ReadingSide, whole: Who
 type Settled = { readonly outcome: Judgment["outcome"]; readonly reason: Reason };
 
 /** What may rightly move from one day to another; δ where the sheet says nothing. */
-const allowanceOf = ({ spec, drifts, times }: ReadingPair, { a, b, delta }: ReadingFigures): number => {
-  if (!drifts || !times().differentDays) return 0;
-  const { dayToDay, dayToDayShare = 0 } = spec;
-  if (dayToDay === undefined && dayToDayShare === 0) return delta;
-  return (dayToDay ?? 0) + dayToDayShare * Math.max(Math.abs(a.mean), Math.abs(b.mean));
-};
+const allowanceOf = ({ spec, drifts, times }: ReadingPair, figures: ReadingFigures): number =>
+  drifts && times().differentDays ? dayToDayOf(spec, figures) : 0;
 
 /** The same digits, as two people read one thing. */
 const SAME_DIGITS = 0.04;

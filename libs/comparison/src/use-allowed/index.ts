@@ -1,4 +1,5 @@
 import type { ReadingFigures, SideFigures } from "@evenhand/shared/comparison";
+import type { ReadingSpec } from "@evenhand/shared/sheet";
 
 type Read = Pick<ReadingFigures, "difference" | "useAllowed" | "correction">;
 
@@ -59,3 +60,23 @@ export const allowedBand = ({
   low: takenMean(a) - delta - Math.max(0, useAllowed),
   high: takenMean(a) + delta - Math.min(0, useAllowed),
 });
+
+/**
+ * How far a reading that drifts may rightly move from one day to another, in the item's unit; δ where the sheet says nothing.
+ *
+ * @example dayToDayOf(tirePressure, { a: { mean: 30 }, b: { mean: 27 }, delta: 4 }) // 4
+ */
+export const dayToDayOf = (
+  { dayToDay, dayToDayShare = 0 }: Pick<ReadingSpec, "dayToDay" | "dayToDayShare">,
+  {
+    a,
+    b,
+    delta,
+  }: Pick<ReadingFigures, "delta"> & {
+    readonly a: { readonly mean: number };
+    readonly b: { readonly mean: number };
+  },
+): number =>
+  dayToDay === undefined && dayToDayShare === 0
+    ? delta
+    : (dayToDay ?? 0) + dayToDayShare * Math.max(Math.abs(a.mean), Math.abs(b.mean));

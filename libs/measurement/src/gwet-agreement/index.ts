@@ -28,6 +28,21 @@ const answersAtChance = (shares: readonly number[], weights: Matrix, scale: numb
     }),
   );
 
+/**
+ * AC1 or AC2 of two people from their table, without its interval: for who makes one over clusters.
+ *
+ * @throws {RangeError} when the table is not square, or has fewer than two categories
+ * @example gwetCoefficient([[40, 5], [5, 0]], "unweighted") // 0.756…
+ */
+export const gwetCoefficient = (counts: Matrix, chosen: AgreementWeights): number => {
+  const { cells, rows, columns } = proportions(counts);
+  const weights = agreementWeights(chosen, counts.length);
+  const shares = rows.map((row, k) => (row + at(columns, k)) / 2);
+  const expected = chanceAgreement(shares, chanceScale(weights));
+  const observed = sumOverCells(cells, (cell, i, j) => cell * at(weights[i], j));
+  return (observed - expected) / (1 - expected);
+};
+
 const pooledInterval = (
   items: readonly Contribution[],
   atChance: readonly Contribution[],

@@ -47,7 +47,9 @@ export const plantDistances =
     const claims = new Map<string, Truth>();
     const known = car.known.map((one) => {
       const { item, truth, key } = one;
-      if (truth.kind !== "reading" || item.reading === undefined) return one;
+      // What is counted is no fraction of δ off.
+      if (truth.kind !== "reading" || item.reading === undefined || item.reading.instrument.resolution === 0)
+        return one;
       const drawn = ofItem.get(item.id) ?? (draws.chance(share) ? draws.pick(distances) : Number.NaN);
       ofItem.set(item.id, drawn);
       if (Number.isNaN(drawn)) return one;

@@ -81,11 +81,10 @@ const Leaning = ({ source }: Pick<Props, "source">) => {
   );
 };
 
-/** The coefficients of agreement, each from one to minus one. */
-const coefficients = [
+/** Others than the one that is shown, for who asks for them; each from one to minus one. */
+const otherCoefficients = [
   { of: "kappaLinear", name: "whole.kappa-linear", hint: "whole.kappa.hint" },
   { of: "kappaQuadratic", name: "whole.kappa-quadratic", hint: "whole.kappa.hint" },
-  { of: "gwetAC2", name: "whole.gwet", hint: "whole.gwet.hint" },
   { of: "krippendorffAlpha", name: "whole.alpha", hint: "whole.alpha.hint" },
 ] as const;
 
@@ -103,11 +102,31 @@ const Agreement = ({ source }: Pick<Props, "source">) => {
             range={[0, 1]}
             unit="share"
           />
-          {coefficients.map(({ of, name, hint }) => (
-            <StatisticRow key={of} name={t(name)} hint={t(hint)} statistic={agreement[of]} range={[-1, 1]} />
-          ))}
+          <StatisticRow
+            name={t("whole.gwet")}
+            hint={t("whole.gwet.hint")}
+            statistic={agreement.gwetAC2}
+            range={[-1, 1]}
+          />
         </tbody>
       </table>
+      <details>
+        <summary>{t("whole.other-coefficients")}</summary>
+        <p className={styles.line}>{t("whole.other-coefficients.hint")}</p>
+        <table className={styles.statistics}>
+          <tbody>
+            {otherCoefficients.map(({ of, name, hint }) => (
+              <StatisticRow
+                key={of}
+                name={t(name)}
+                hint={t(hint)}
+                statistic={agreement[of]}
+                range={[-1, 1]}
+              />
+            ))}
+          </tbody>
+        </table>
+      </details>
     </Panel>
   );
 };

@@ -1,0 +1,34 @@
+import { describe, expect, it } from "vitest";
+import { clusterRatio } from "../cluster-ratio/index.ts";
+import { mean, sampleStandardDeviation } from "../type-a/index.ts";
+import { clusterJackknife } from "./index.ts";
+
+const values = [2.1, 4.4, 6, 3.3, 9.5];
+
+describe("clusterJackknife", () => {
+  it("is the standard error of a mean, where the figure is one", () => {
+    const { estimate, standardError, clusters } = clusterJackknife(values, mean);
+    expect(estimate).toBeCloseTo(mean(values), 12);
+    expect(standardError).toBeCloseTo(sampleStandardDeviation(values) / Math.sqrt(5), 12);
+    expect(clusters).toBe(5);
+  });
+
+  it("is the ratio estimator's where all clusters are of one size", () => {
+    const clusters = values.map((total) => ({ total, count: 4 }));
+    const ratio = (all: typeof clusters): number =>
+      all.reduce((sum, { total }) => sum + total, 0) / all.reduce((sum, { count }) => sum + count, 0);
+    const { low, high } = clusterJackknife(clusters, (all) => ratio([...all]));
+    expect(low).toBeCloseTo(clusterRatio(clusters).low, 12);
+    expect(high).toBeCloseTo(clusterRatio(clusters).high, 12);
+  });
+
+  it("has no width where no cluster moves the figure, and is wider the surer it has to be", () => {
+    expect(clusterJackknife([3, 3, 3], mean)).toMatchObject({ standardError: 0, low: 3, high: 3 });
+    expect(clusterJackknife(values, mean, 0.99).high).toBeGreaterThan(clusterJackknife(values, mean).high);
+  });
+
+  it("refuses a single cluster, and a figure that is none", () => {
+    expect(() => clusterJackknife([1], mean)).toThrow("at least two");
+    expect(() => clusterJackknife([1, 2], () => Number.NaN)).toThrow("no number");
+  });
+});
