@@ -15,7 +15,7 @@ export const typicalOf = ({ typical, plausible }: ReadingSpec): number =>
 export const towardBetter = ({ betterIs }: ReadingSpec): number => (betterIs === "higher" ? 1 : -1);
 
 /**
- * The truth so many δ off another, to the worse side, or to the other where that is not plausible. δ that is a share of the reading
+ * The truth so many δ off another, to the worse side, or to the other where that is not plausible; as far as it can be where neither is. δ that is a share of the reading
  * follows both values.
  */
 export const truthAway = (spec: ReadingSpec, truth: number, deltas: number): number => {
@@ -24,9 +24,10 @@ export const truthAway = (spec: ReadingSpec, truth: number, deltas: number): num
     const byShare = (deltas * share * truth) / (1 - (sign * deltas * share) / 2);
     return truth + sign * Math.max(deltas * absolute, byShare);
   };
-  const worse = away(-towardBetter(spec));
-  const [low, high] = spec.plausible;
-  return worse >= low && worse <= high ? worse : away(towardBetter(spec));
+  const isPlausible = (value: number): boolean => value === within(value, spec.plausible);
+  const [worse, better] = [away(-towardBetter(spec)), away(towardBetter(spec))];
+  if (isPlausible(worse)) return worse;
+  return isPlausible(better) ? better : within(worse, spec.plausible);
 };
 
 /** Readings that hang together: one axle, one engine, one speed on the road. */
