@@ -83,12 +83,12 @@ describe("agreementOf", () => {
     if (result.gwetAC2.state !== "known" || single.kind !== "estimated") throw new Error("not known");
     expect(result.gwetAC2.low).toBeLessThanOrEqual(single.low);
     expect(result.gwetAC2.high).toBeGreaterThanOrEqual(single.high);
-    const graded = panels.map(({ item, position }, index) =>
+    const painted = panels.map(({ item, position }, index) =>
       finding(item.id, { kind: "grade", scale: "house", value: grade(index % 5) }, { position, blind: true }),
     );
-    expect(graded.length).toBeGreaterThan(10);
+    expect(painted.length).toBeGreaterThan(10);
     expect(
-      agreementOf(compare(statement(graded), inspection(graded), sheet).entries, inspection(graded)),
+      agreementOf(compare(statement(painted), inspection(painted), sheet).entries, inspection(painted)),
     ).toMatchObject({
       n: 1,
       observed: { state: "too-few", n: 1, needed: 10 },

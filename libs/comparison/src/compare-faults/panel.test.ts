@@ -38,6 +38,20 @@ const lines = (...of: Parameters<typeof compare>): string[] =>
     atom.of === "fault" ? `${atom.kind} ${said.outcome}: ${said.reason}` : [],
   );
 
+/** What is said of a small dent where safety hangs on the item, by how grave it is there. */
+const saidOfSmall = (severity: "small" | "danger") => {
+  const pair = {
+    a: faults([], "all"),
+    b: faults([fault("dent", "1-1", 5)]),
+    frame: panel,
+    sharedEye: false,
+  };
+  const [line] = saidOfAtoms((say) =>
+    compareFaults({ ...pair, item: { consequence: "safety" }, severityOf: () => severity }, say),
+  );
+  return line?.said.reason;
+};
+
 describe("a fault found where the statement denies it", () => {
   it.each<[string, Faults["denied"], string, string]>([
     ["its own kind", ["dent"], "dent", "dent differ: denied-found"],
@@ -68,20 +82,8 @@ describe("a fault found where the statement denies it", () => {
   });
 
   it("is a trifle in what safety hangs on where the fault itself is small there, and never where it is not", () => {
-    const said = (severity: "small" | "danger") => {
-      const pair = {
-        a: faults([], "all"),
-        b: faults([fault("dent", "1-1", 5)]),
-        frame: panel,
-        sharedEye: false,
-      };
-      const [line] = saidOfAtoms((say) =>
-        compareFaults({ ...pair, item: { consequence: "safety" }, severityOf: () => severity }, say),
-      );
-      return line?.said.reason;
-    };
-    expect(said("small")).toBe("denied-trifle");
-    expect(said("danger")).toBe("denied-found");
+    expect(saidOfSmall("small")).toBe("denied-trifle");
+    expect(saidOfSmall("danger")).toBe("denied-found");
   });
 
   it("misled nobody by much where it is a trifle, and is said to be better stated than found", () => {
