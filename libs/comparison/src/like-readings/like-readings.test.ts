@@ -3,8 +3,10 @@ import type { Finding } from "@evenhand/shared/finding";
 import type { Instrument, Report } from "@evenhand/shared/report";
 import { normalDeviate, seededRandom } from "@evenhand/measurement/random";
 import type { Random } from "@evenhand/measurement/random";
+import { roundsAlike } from "@evenhand/measurement/rounds-alike";
 import { applicablePlaces } from "@evenhand/sheet/expand";
 import { compare } from "../compare/index.ts";
+import { entry, readingFigures } from "../../testing/small-entries.ts";
 import { finding, form, inspection, sheet, statement } from "../../testing/small-reports.ts";
 import { likeReadings } from "./index.ts";
 
@@ -49,6 +51,17 @@ const told = (a: Finding[], b: Finding[], more: Partial<Report> = {}) => {
   const found = inspection(b, { instruments: [tool], ...more });
   return likeReadings(compare(stated, found, sheet).entries, stated, found, sheet);
 };
+
+const reportsOf = (findings: Finding[]): [Report, Report] => [
+  statement(findings, { instruments: [tool] }),
+  inspection(findings, { instruments: [tool] }),
+];
+
+/** As many lines on paint, each of the findings at its place. */
+const entriesOf = (count: number) =>
+  Array.from({ length: count }, (_, at) =>
+    entry({ item: "body.paint-highest", finding: { a: at, b: at }, figures: readingFigures(0) }),
+  );
 
 const blind = (findings: Finding[]): Finding[] => findings.map((one) => ({ ...one, blind: true }));
 
@@ -96,6 +109,38 @@ describe("likeReadings", () => {
     expect(told(blind(stated), stated, earlier)).toMatchObject({ blind: all?.same, later: "a" });
     const atOnce = { visit: { started: "2026-05-04T15:00:00Z", zone: "America/Chicago" } };
     expect(told(stated, blind(stated), atOnce)).toMatchObject({ later: null, blind: 0 });
+  });
+
+  it("expects what repeatability, placement and the coarser of both roundings give", () => {
+    const height = finding(
+      "steering.ride-height",
+      { kind: "reading", unit: "mm", values: [{ value: 381 }] },
+      { position: "left-front", instrument: "tool" },
+    );
+    expect(told([height], [height])?.expected).toBeCloseTo(
+      roundsAlike(1, Math.sqrt(2 * (2.5 ** 2 + 1.5 ** 2))),
+      9,
+    );
+    const coarse: Instrument = { ...tool, resolution: { value: 9, unit: "mm" } };
+    expect(told([height], [height], { instruments: [coarse] })?.expected).toBeCloseTo(
+      roundsAlike(9, Math.sqrt(2 * (2.5 ** 2 + 1.5 ** 2))),
+      9,
+    );
+  });
+
+  it("asks about no fewer than five, and takes a reading for blind only where it is said to be", () => {
+    const paint = [131, 118, 127, 143, 122].map((value, at) =>
+      finding(
+        "body.paint-highest",
+        { kind: "reading", unit: "um", values: [{ value }] },
+        { position: `panel-${at}`, instrument: "tool", blind: false },
+      ),
+    );
+    const like = (count: number) =>
+      likeReadings(entriesOf(count), ...reportsOf(paint.slice(0, count)), sheet);
+    expect(like(4)).toMatchObject({ same: 4, moreThanChance: false, blind: 0 });
+    expect(like(4)?.chance).toBeLessThan(1e-4);
+    expect(like(5)).toMatchObject({ same: 5, moreThanChance: true, blind: 0 });
   });
 
   it("takes round figures for what they are", () => {
