@@ -56,7 +56,7 @@ const answerAgain = async (report: string, finding: FindingInput) => {
 
 describe("asked to look again", () => {
   test("an inspector gets the names of places, some of which do not part, and not a byte of what was stated", async () => {
-    const named = [];
+    const named: SecondLook[] = [];
     for (const value of ["yes", "intermittent"] as const) {
       const statement = [...stated.filter(({ item }) => item !== "electrics.horn"), horn(value)];
       const { report, revision } = await found(statement);
@@ -69,12 +69,13 @@ describe("asked to look again", () => {
       );
     }
     // One part in the tread and the horn, and the same in the other tire; of the headliner nothing was seen.
-    expect(namesOf(named[0] as SecondLook)).toEqual([
+    const [first, second] = named;
+    expect(first && namesOf(first)).toEqual([
       "electrics.horn ",
       "wheels.tread-depth left-front",
       "wheels.tread-depth right-front",
     ]);
-    expect(named[1]?.places).toEqual(named[0]?.places);
+    expect(second?.places).toEqual(first?.places);
   });
 
   test("is told the same again whatever was changed meanwhile, so that nothing can be tried out", async () => {

@@ -14,7 +14,7 @@ type Named = QueryConfig & { readonly name: string };
 const waits = /\b(INSERT|UPDATE|DELETE|FOR (KEY )?SHARE|pg_\w*advisory\w*)\b/i;
 const onlyReading = new Map<string, boolean>();
 
-function onlyReads({ name, text = "" }: Named): boolean {
+function onlyReads({ name, text }: Named): boolean {
   const known = onlyReading.get(name);
   if (known !== undefined) return known;
   const reads = !waits.test(text);

@@ -1,6 +1,4 @@
 import { expect, test } from "vitest";
-import type { KeptFinding } from "../../offline/store";
-import type { Place } from "../../entities/sheet/places";
 import { askedPlaces, lookedAt } from "./look-again";
 
 const askedAt = "2026-05-04T17:00:00Z";
@@ -12,9 +10,6 @@ const asked = askedPlaces({
   ],
 });
 
-const kept = (look: "second" | undefined): KeptFinding =>
-  ({ finding: { answer: { kind: "working", value: "no" }, look } }) as KeptFinding;
-
 test("nothing was asked where nobody asked", () => {
   expect(askedPlaces(undefined).size).toBe(0);
   expect(askedPlaces(null).size).toBe(0);
@@ -22,15 +17,15 @@ test("nothing was asked where nobody asked", () => {
 
 test("a place is looked at again once its finding says so, and other places are none of it", () => {
   const keys = [...asked, "electrics.clock@"];
-  const places = keys.map((key) => ({ key }) as Place);
+  const places = keys.map((key) => ({ key }));
   const [horn = "", tire = ""] = keys;
   const { again, open } = lookedAt(
     places,
     asked,
     new Map([
-      [horn, kept("second")],
-      [tire, kept(undefined)],
-      ["electrics.clock@", kept("second")],
+      [horn, { finding: { look: "second" } }],
+      [tire, { finding: {} }],
+      ["electrics.clock@", { finding: { look: "second" } }],
     ]),
   );
   expect(again.map(({ key }) => key)).toEqual([horn]);

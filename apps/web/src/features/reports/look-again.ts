@@ -17,13 +17,18 @@ export const LookAgainProvider = LookAgainAt.Provider;
 /** Whether this place was named to be looked at again. */
 export const useAskedAgain = (key: string): boolean => useContext(LookAgainAt).has(key);
 
+/** What of a kept finding says which look it comes from. */
+interface Looked {
+  readonly finding: Pick<NonNullable<KeptFinding["finding"]>, "look"> | null;
+}
+
 /** Of the named places, those that were looked at again and those that were not. */
-export const lookedAt = (
-  places: readonly Place[],
+export const lookedAt = <At extends Pick<Place, "key">>(
+  places: readonly At[],
   asked: ReadonlySet<string>,
-  findings: ReadonlyMap<string, KeptFinding>,
-): { readonly again: readonly Place[]; readonly open: readonly Place[] } => {
+  findings: ReadonlyMap<string, Looked>,
+): { readonly again: readonly At[]; readonly open: readonly At[] } => {
   const named = places.filter(({ key }) => asked.has(key));
-  const isAgain = ({ key }: Place): boolean => findings.get(key)?.finding?.look === "second";
+  const isAgain = ({ key }: At): boolean => findings.get(key)?.finding?.look === "second";
   return { again: named.filter(isAgain), open: named.filter((place) => !isAgain(place)) };
 };
