@@ -88,6 +88,24 @@ const otherCoefficients = [
   { of: "krippendorffAlpha", name: "whole.alpha", hint: "whole.alpha.hint" },
 ] as const;
 
+const OtherCoefficients = ({ source }: Pick<Props, "source">) => {
+  const t = useText();
+  const { agreement } = source.comparison;
+  return (
+    <details>
+      <summary>{t("whole.other-coefficients")}</summary>
+      <p className={styles.line}>{t("whole.other-coefficients.hint")}</p>
+      <table className={styles.statistics}>
+        <tbody>
+          {otherCoefficients.map(({ of, name, hint }) => (
+            <StatisticRow key={of} name={t(name)} hint={t(hint)} statistic={agreement[of]} range={[-1, 1]} />
+          ))}
+        </tbody>
+      </table>
+    </details>
+  );
+};
+
 const Agreement = ({ source }: Pick<Props, "source">) => {
   const t = useText();
   const { agreement } = source.comparison;
@@ -110,23 +128,7 @@ const Agreement = ({ source }: Pick<Props, "source">) => {
           />
         </tbody>
       </table>
-      <details>
-        <summary>{t("whole.other-coefficients")}</summary>
-        <p className={styles.line}>{t("whole.other-coefficients.hint")}</p>
-        <table className={styles.statistics}>
-          <tbody>
-            {otherCoefficients.map(({ of, name, hint }) => (
-              <StatisticRow
-                key={of}
-                name={t(name)}
-                hint={t(hint)}
-                statistic={agreement[of]}
-                range={[-1, 1]}
-              />
-            ))}
-          </tbody>
-        </table>
-      </details>
+      <OtherCoefficients source={source} />
     </Panel>
   );
 };
