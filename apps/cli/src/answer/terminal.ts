@@ -6,10 +6,11 @@ import { answerWords } from "./words.ts";
 
 /** One screen: whatever more there is stands behind it, and is counted. */
 const STOPS = 3;
-const MATTERS = 8;
-const NOTED = 3;
+const NOTED = 2;
 const UNKNOWN = 2;
-const SOFT = 3;
+const SOFT = 2;
+/** All of page one. */
+const LINES = 30;
 
 /** A text in one line, cut at the terminal's edge. */
 const clip = (text: string, width: number, margin = 0): string => {
@@ -52,13 +53,15 @@ const matterLines = (one: AnsweredMatter, number: number, terminal: Terminal): s
   return number > NOTED ? [first] : [terminal.style.strong(first), terminal.style.faint(next)];
 };
 
-/** The trifles stand last whatever is left out. */
-const shownMatters = (matters: readonly AnsweredMatter[], most: number): readonly AnsweredMatter[] =>
-  matters.length <= most ? matters : matters.slice(0, most - 1);
+/** How many matters `room` lines hold: a heading, one line each, a second for the first ones, and one for what is left out. */
+const matterCount = (all: number, room: number): number => {
+  const free = room - 1 - Math.min(all, NOTED);
+  return all <= free ? all : Math.max(1, free - 1);
+};
 
-const mattersBlock = ({ matters }: Answer, terminal: Terminal, most: number): string[] => {
+const mattersBlock = ({ matters }: Answer, terminal: Terminal, room: number): string[] => {
   if (matters.length === 0) return paragraph(answerWords.mattersHeading, answerWords.noMatter, 2, terminal);
-  const shown = shownMatters(matters, most);
+  const shown = matters.slice(0, matterCount(matters.length, room));
   const left = matters.slice(shown.length);
   const names = left.map(({ matter }) => matter.headline).join("; ");
   return [
@@ -109,19 +112,18 @@ const questionLines = ({ questions }: Answer, terminal: Terminal): string[] =>
  */
 export const answerLines = (answer: Answer, terminal: Terminal, priced: AnswerCost | null): string[] => {
   const { make, model, modelYear, identification } = answer.vehicle;
-  const soft = softLines(answer, terminal, SOFT);
-  // The cost takes lines of its own, and so does what softens it.
-  const most = MATTERS - (priced === null ? 0 : 1) - soft.length;
-  return [
+  const before = [
     terminal.style.strong(clip(`${modelYear} ${make} ${model}, ${identification}`, terminal.width)),
     ...paragraph(answerWords.lookedHeading, answerWords.looked(answer.looked), 2, terminal),
     ...stopLines(answer, terminal),
     ...paragraph(answerWords.claimsHeading, answerWords.claims(answer.claims), 2, terminal),
-    ...mattersBlock(answer, terminal, most),
+  ];
+  const after = [
     ...unknownLines(answer, terminal),
     ...costLines(answer, priced, terminal),
     ...questionLines(answer, terminal),
-    ...soft,
+    ...softLines(answer, terminal, SOFT),
     ...wrap(answerWords.caution, terminal.width),
   ];
+  return [...before, ...mattersBlock(answer, terminal, LINES - before.length - after.length), ...after];
 };
