@@ -176,7 +176,7 @@ export type Option = z.infer<typeof Option>;
 export const ChoiceSpec = z.strictObject({
   options: z.array(Option).min(2),
   ordered: z.boolean(),
-  /** What neighbors on the same side of bad are, where ordered: people part by one step (default doubtful). */
+  /** What neighbors on one side of bad are, where ordered. Left out: doubtful, and good is no neighbor of what no yardstick judges. */
   neighbors: z.enum(["doubtful", "consistent"]).optional(),
   /** Options on the good side claim more than an inspector can see: the weaker does not contradict the stronger. */
   weakerIsNotOtherwise: z.boolean().optional(),

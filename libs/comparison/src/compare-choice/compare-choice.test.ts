@@ -77,6 +77,16 @@ describe("ordered options", () => {
     expect(choose({}, { answer: "not-known", call: "no-yardstick" }, more).outcome).toBe("consistent");
   });
 
+  it("are no neighbors where one is good and nothing judges the other, unless the item says so", () => {
+    const beside = (more: Partial<ChoicePair>) =>
+      choose({ rank: 0 }, { rank: 1, call: "no-yardstick" }, more).outcome;
+    expect(beside({})).toBe("differ");
+    expect(beside({ neighbors: "doubtful" })).toBe("doubtful");
+    expect(choose({ rank: 0 }, { rank: 2, call: "no-yardstick" }, { neighbors: "doubtful" }).outcome).toBe(
+      "differ",
+    );
+  });
+
   it("agree, both bad, where both are", () => {
     expect(choose({ rank: 1, call: "repair" }, { rank: 2, call: "repair" })).toMatchObject({
       outcome: "agree",

@@ -91,8 +91,8 @@ const between = (pair: ChoicePair): Judgment => {
   if (pair.weakerIsNotOtherwise === true) {
     return said(pair, "consistent", "weaker-not-otherwise");
   }
-  // Good against what nothing judges is no step on one side.
-  const sameSide = (a.call === "good") === (b.call === "good");
+  // Good against what nothing judges is no step on one side, unless the item says what its neighbors are.
+  const sameSide = pair.neighbors !== undefined || (a.call === "good") === (b.call === "good");
   return oneStep && sameSide
     ? said(pair, pair.neighbors ?? "doubtful", "neighbors")
     : said(pair, "differ", "other-answer");

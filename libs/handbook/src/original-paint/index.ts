@@ -52,9 +52,11 @@ export const originalPaint = (input: OriginalPaintInput, firm: FirmLimits = {}):
   if (others.length >= LEAST_PANELS) {
     const { median, scatter } = centerOf(others, firm);
     // The gauge's own error cancels between panels, so that far less than a map's reach tells one from the others.
-    const high = median + Math.max(scatter, contrast.value);
+    // Chance is asked for once: the panels' scatter has the gauge's in it, so that it is no margin on top of an interval.
+    const high = median + contrast.value;
     const over = probed.filter(
-      ({ thickness, contrast: own = thickness }) => judge(own, { high }, among) === "breaks",
+      ({ thickness, contrast: own = thickness }) =>
+        own.value > median + scatter && judge(own, { high }, among) === "breaks",
     );
     if (over.length > 0)
       return originalPaintRecord.answer("over-the-others", {

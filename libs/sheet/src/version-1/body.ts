@@ -79,12 +79,16 @@ export const body: Item[] = [
       severity: "worth",
       minutes: 2,
       costRow: "paint-panel",
-      choice: ranked(
-        ["original", words("original paint", undefined, ["factory paint", "untouched"])],
-        ["blended", "blended in part", "no-yardstick"],
-        ["refinished", words("refinished", "resprayed", ["repainted", "older respray"]), "no-yardstick"],
-        ["repaired", words("repaired and refinished", undefined, ["filled", "bodywork"]), "worth"],
-      ),
+      choice: {
+        ...ranked(
+          ["original", words("original paint", undefined, ["factory paint", "untouched"])],
+          ["blended", "blended in part", "no-yardstick"],
+          ["refinished", words("refinished", "resprayed", ["repainted", "older respray"]), "no-yardstick"],
+          ["repaired", words("repaired and refinished", undefined, ["filled", "bodywork"]), "worth"],
+        ),
+        // Where a blend ends and old paint begins two careful people part; the gauge decides (common practice, no source).
+        neighbors: "doubtful",
+      },
     },
   ),
   item(

@@ -118,6 +118,9 @@ export const BETWEEN = {
   drift: 0.5,
 } as const;
 
+/** Paint that reads as refinished, so that all nine spots of the sheet are measured: six mil (common practice, no source). */
+export const ALL_SPOTS_OVER = { value: 152, unit: "um" } as const;
+
 /** A gauge that is out: by so many times its stated accuracy, and how many are, where the scenario has such. */
 export const GAUGE_OUT = { times: 2, share: 0.25 } as const;
 

@@ -79,7 +79,8 @@ const resprayed: Lie = {
     const thickness = panels.map((key): [string, Truth] => [key, reading(factory + 5 * draws.normal())]);
     const [panel] = keysOf(car, "body.paint-thickness").filter((key) => key.endsWith("left-front-door"));
     const so = thickness.map(([key, truth]): [string, Truth] => [key, key === panel ? reading(180) : truth]);
-    return { so, said: thickness };
+    const called: [string, Truth] = ["body.paint-history@left-front-door", word("original")];
+    return { so, said: [...thickness, called] };
   },
   shownAt: ["body.paint-history@left-front-door", "body.paint-thickness@left-front-door"],
 };

@@ -1,7 +1,7 @@
 import type { AnswerOf } from "@evenhand/shared/answer";
 import type { ReadingSpec } from "@evenhand/shared/sheet";
 import { deltaOf } from "@evenhand/comparison/delta";
-import { GAUGE_OUT } from "./assumptions.ts";
+import { ALL_SPOTS_OVER, GAUGE_OUT } from "./assumptions.ts";
 import type { Draws } from "./draws.ts";
 import type { Person } from "./people.ts";
 import { towardBetter } from "./true-readings.ts";
@@ -58,6 +58,20 @@ const halfWidthOf = (spec: ReadingSpec, truth: number, byEye: boolean): number =
   return absolute + share * Math.abs(truth);
 };
 
+/** As many spots as the sheet asks for, and all it has where these read as refinished, which it asks for as well. */
+const spotsFor = (
+  spec: ReadingSpec,
+  { byEye }: Gauge,
+  read: readonly { readonly value: number }[],
+): number => {
+  if (byEye) return 1;
+  const hasMore = spec.unit === ALL_SPOTS_OVER.unit && spec.spots.length > spec.ask.spots;
+  const first = read.slice(0, spec.ask.spots * spec.ask.readings);
+  if (!hasMore || first.length < spec.ask.spots * spec.ask.readings) return spec.ask.spots;
+  const mean = first.reduce((sum, { value }) => sum + value, 0) / first.length;
+  return mean > ALL_SPOTS_OVER.value ? spec.spots.length : spec.ask.spots;
+};
+
 /**
  * One person's readings of a true value, as many as the sheet asks for: the gauge's own error, which all places of the item share,
  * placement by spot, scatter by reading or by spot, the indicator's step, and what is particular about the person.
@@ -77,9 +91,8 @@ export const readingsOf = (
     person.noise * gauge.off * halfWidthOf(spec, truth, gauge.byEye) +
     person.kindness * delta * towardBetter(spec) +
     (person.elsewhere === 0 ? 0 : person.elsewhere * delta * draws.normal());
-  const spots = gauge.byEye ? 1 : spec.ask.spots;
   const values: { value: number; spot?: string }[] = [];
-  for (let spot = 0; spot < spots; spot += 1) {
+  for (let spot = 0; spot < spotsFor(spec, gauge, values); spot += 1) {
     const placed =
       over === "spots" ? scatter * draws.normal() : person.noise * spec.placement * draws.normal();
     const repeats = gauge.byEye ? 1 : spec.ask.readings;
@@ -88,7 +101,7 @@ export const readingsOf = (
       const within = Math.min(spec.plausible[1], Math.max(spec.plausible[0], read));
       const value = roundTo(within, step);
       const named = spec.spots[spot]?.id ?? `spot-${spot + 1}`;
-      values.push(spots > 1 ? { value, spot: named } : { value });
+      values.push(spec.ask.spots > 1 && !gauge.byEye ? { value, spot: named } : { value });
     }
   }
   const [first] = values;

@@ -80,10 +80,9 @@ const optionSeen = (item: Item, word: string, { person, draws }: Looking): strin
   return draws.pick([at - 1, at + 1].flatMap((place) => options[place] ?? []));
 };
 
-/** What only a seller claims is no look, and nobody takes one claim for its neighbor. */
+/** What somebody claims is no look, and nobody takes one claim for its neighbor. */
 const choiceSeen = (item: Item, word: string, also: readonly string[], at: Looking): AnswerOf<"choice"> => {
   const { draws, person } = at;
-  if (item.asked === "statement") return { kind: "choice", option: word };
   if (draws.chance(person.rates.notKnown)) return { kind: "choice", option: "not-known" };
   const option = optionSeen(item, word, at);
   const rest = also.filter((id) => id !== option && !draws.chance(person.rates.missesOption));
@@ -130,7 +129,7 @@ export const misread = (text: string, draws: Draws): string => {
   return signs.with(at, draws.pick(Array.from(/\d/.test(sign) ? "0123456789" : "ACEHKMNT"))).join("");
 };
 
-const answerTo = (item: Item, truth: Truth, at: Looking): Answer => {
+const answerTo = (item: Item, truth: Truth, at: Looking, claims: boolean): Answer => {
   const { person, draws, sheet } = at;
   switch (truth.kind) {
     case "reading": {
@@ -145,7 +144,9 @@ const answerTo = (item: Item, truth: Truth, at: Looking): Answer => {
         ? workingSeen(truth.word, at)
         : item.answer === "presence"
           ? presenceSeen(truth.word, at)
-          : choiceSeen(item, truth.word, truth.also, at);
+          : claims
+            ? { kind: "choice", option: truth.word }
+            : choiceSeen(item, truth.word, truth.also, at);
     case "code":
       return {
         kind: "code",
@@ -173,8 +174,8 @@ const colorSeen = (
 /** What one person answers of one place: what they see there, with the slips people make, or that they could not look. */
 export const lookAt = ({ item, truth, key }: Pick<Known, "item" | "truth" | "key">, at: Looking): Answer => {
   const { draws, person, sure } = at;
-  const looks = item.asked === "statement" || sure.has(key);
-  return !looks && draws.chance(person.rates.notSeen)
+  const claims = item.asked === "statement" || sure.has(key);
+  return !claims && draws.chance(person.rates.notSeen)
     ? { kind: "not-seen", reason: "not-reached" }
-    : answerTo(item, truth, at);
+    : answerTo(item, truth, at, claims);
 };

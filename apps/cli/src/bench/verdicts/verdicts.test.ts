@@ -104,7 +104,7 @@ describe("what the study finds, in short", () => {
     expect(lying.planted / (lying.planted + lying.missed)).toBeGreaterThan(0.8);
   });
 
-  it.each(lies.filter(({ name }) => !/respray/.test(name)))("finds $name", (lie) => {
+  it.each(lies)("finds $name", (lie) => {
     expect(liesFound(lie, asDeclared, 8)).toBeGreaterThanOrEqual(0.625);
   });
 
