@@ -87,7 +87,9 @@ test("once: prints the report of the main case, ends with 0 and leaves no proces
   const first = await outputOf(startDemo("--once"));
   expect(first.code).toBe(0);
   expect(first.out).toContain("The demo scenario is loaded.");
-  expect(first.out).toMatch(/What became of the statement: Of \d+ places stated \(\d+ of the \d+ that count\): \d+ fell/);
+  expect(first.out).toMatch(
+    /What became of the statement: Of \d+ places stated \(\d+ of the \d+ that count\): \d+ fell/,
+  );
   expect(first.out).toMatch(/What is wrong, worst first:\n 1 halt /);
   expect(first.out).not.toContain("@");
   expect([...first.out.matchAll(/^(\d) of 6 {2}\S/gm)].map(([, step]) => step)).toEqual([
