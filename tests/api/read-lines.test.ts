@@ -50,11 +50,13 @@ test("one that fails leaves those before and behind it alone", async () => {
 const Setting = z.object({ readonly: z.string() });
 const setting = "SELECT current_setting('transaction_read_only') AS readonly";
 
-test("what the shared connections are asked can write nothing; what writes is asked on its own", async () => {
+test("what the shared connections are asked can write nothing; what writes or takes long is asked on its own", async () => {
   await untilShared();
   expect(await readRows(database, Setting, { name: "only-reads", text: setting })).toEqual([
     { readonly: "on" },
   ]);
+  const long = { name: "long", text: setting, isLong: true };
+  expect(await readRows(database, Setting, long)).toEqual([{ readonly: "off" }]);
   const writes = `WITH noted AS (DELETE FROM throttle WHERE false) ${setting}`;
   expect(await readRows(database, Setting, { name: "writes", text: writes })).toEqual([{ readonly: "off" }]);
 });

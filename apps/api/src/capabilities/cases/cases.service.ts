@@ -18,6 +18,7 @@ import { PartCaseRow } from "./rows.ts";
 const homeOf = (actor: Actor, by: CaseParty, query: PageQuery): Statement => ({
   name: `case-home-${by}`,
   text: caseHomes[by],
+  isLong: true,
   values: [
     actor.organizations(),
     actor.organizations(by),
@@ -53,6 +54,7 @@ export class CasesService {
       const seen = await this.ask({
         name: `case-${by}`,
         text: caseDetails[by],
+        isLong: true,
         values: [actor.organizations(), actor.organizations(by), id],
       });
       if (seen === null) continue;

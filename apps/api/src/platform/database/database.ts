@@ -13,6 +13,8 @@ export type Statement = {
   readonly name?: string;
   readonly text: string;
   readonly values?: readonly unknown[];
+  /** The database works on it for longer than on most: it stands behind no other on a shared connection, and no other behind it. */
+  readonly isLong?: boolean;
 };
 
 /** Kept out of reach of transactions, so that reads go on however many changes wait. */
@@ -50,9 +52,9 @@ export class Database {
   }
 
   /** One statement outside any transaction, as the driver gives its rows: `rows.ts` reads them, and nobody else. */
-  async query({ name, text, values = [] }: Statement): Promise<unknown[]> {
+  async query({ name, text, values = [], isLong = false }: Statement): Promise<unknown[]> {
     const query = { ...(name === undefined ? {} : { name }), text, values: [...values] };
-    const shared = name === undefined ? null : this.lines.query({ ...query, name });
+    const shared = name === undefined || isLong ? null : this.lines.query({ ...query, name });
     return shared ?? (await this.pool.query<object>(query)).rows;
   }
 
