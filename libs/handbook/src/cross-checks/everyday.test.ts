@@ -126,6 +126,19 @@ describe("everyday situations that the handbook decides", () => {
     expect(check).toMatchObject({ verdict: "breaks", reason: "over-the-others", severity: "worth" });
   });
 
+  it("a factory finish stands over no panels that read thinner than any such finish", () => {
+    const panels = ["hood", "roof", "trunk-lid", "left-front-door", "right-front-door"];
+    const [check] = find(
+      "original-paint",
+      [choice("body.paint-history", "original", "left-front-fender")],
+      [
+        ...panels.map((panel) => reading("body.paint-thickness", "um", [29, 28, 30], panel)),
+        reading("body.paint-thickness", "um", [100, 101, 99], "left-front-fender"),
+      ],
+    );
+    expect(check?.verdict).not.toBe("breaks");
+  });
+
   it("one tire number that both people read gives one line", () => {
     const number = code("wheels.tire-identification", "0VNE HKTA 1208", "left-rear");
     expect(find("tire-age", [number], [number])).toHaveLength(1);

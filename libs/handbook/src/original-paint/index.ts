@@ -50,7 +50,9 @@ export const originalPaint = (input: OriginalPaintInput, firm: FirmLimits = {}):
   }
   const others = probedPanels(input.car ?? []);
   if (others.length >= LEAST_PANELS) {
-    const { median, scatter } = centerOf(others, firm);
+    const { median: found, scatter } = centerOf(others, firm);
+    // Thinner than any finish from a factory is no center of one: a gauge not set on metal, or a figure dropped.
+    const median = Math.max(found, thin.value);
     // The gauge's own error cancels between panels, so that far less than a map's reach tells one from the others.
     // Chance is asked for once: the panels' scatter has the gauge's in it, so that it is no margin on top of an interval.
     const high = median + contrast.value;
