@@ -288,3 +288,41 @@ it("a statement dated a day earlier: gains no agree, and page one says what is p
     /^\d+ differences? from the statement \(dated 2026-04-28\) (?:is|are) put down to the days between\.$/u,
   );
 });
+
+/** Every reading word for word what the statement says, after it was shown. */
+const copied = ({ a, b }: Pair): Pair => {
+  const stated = new Map(
+    a.findings.map((finding) => [`${finding.item} ${finding.position}`, finding.answer]),
+  );
+  const findings = b.findings.map((finding) => {
+    const said = stated.get(`${finding.item} ${finding.position}`);
+    return finding.answer.kind === "reading" && said?.kind === "reading"
+      ? { ...finding, answer: said, blind: false }
+      : finding;
+  });
+  return { a, b: { ...b, findings } };
+};
+
+const isOfReading = (key: string): boolean =>
+  sheet.items.get(key.split(" ")[0] ?? "")?.item.answer === "reading";
+
+describe.each([
+  ["a statement that is nearly all so", honest],
+  ["a statement of which much is not", shading],
+])("the statement copied, %s", (_name, base) => {
+  it("page one asks whether it was, with counts, and nothing that is not read changes", () => {
+    const copy = copied(base);
+    const [before, after] = [compared(base), compared(copy)];
+    expect(saidOf(base, "b", "copied")).toBeUndefined();
+    const said = saidOf(copy, "b", "copied");
+    expect(said).toMatch(/was the inspection written from the statement\? Ask how each was read\.$/u);
+    const [, compare, same] =
+      /^Of (\d+) readings .* (\d+) are the same to the last digit/u.exec(said ?? "") ?? [];
+    expect(same).toBe(compare);
+    // What it gains is agrees of readings, all of them among those that are asked about.
+    const known = new Set(agreed(before));
+    const gained = agreed(after).filter((key) => !known.has(key));
+    expect(gained.filter((key) => !isOfReading(key))).toEqual([]);
+    expect(gained.length).toBeLessThanOrEqual(Number(same));
+  });
+});
