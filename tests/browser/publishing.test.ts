@@ -20,6 +20,7 @@ const cutLists = (page: Page) =>
 
 /** What axe finds on the page as it stands and whether it fits its window; kept as a picture with PICTURES. */
 async function look(page: Page, name: string): Promise<void> {
+  await page.locator("h1").first().waitFor();
   await keepPicture(page, name, false);
   await cutLists(page);
   seen.push(...(await violationsOn(page, name)));
@@ -100,6 +101,7 @@ test("a complaint is received, opened for a reason that is shown, and answered",
   await page.getByText("It was sent. The answer will appear here.").waitFor();
   const desk = await pageOf(operator);
   await desk.goto("/complaints");
+  await desk.getByRole("link", { name: "Complaint", exact: true }).first().waitFor();
   await look(desk, "complaints-operator");
   await desk.goto("/complaints");
   await desk.getByRole("link", { name: "Complaint", exact: true }).first().click();

@@ -16,6 +16,8 @@ export const looks = [
  * Nothing here comes from another origin, so axe may finish in the page itself instead of a blank second one.
  */
 export async function violationsOn(page: Page, name: string): Promise<string[]> {
+  // A page whose code is still on its way is none yet.
+  await page.locator("h1").first().waitFor();
   // What lies under a bar at the foot of the window is one turn of the wheel away, and not too small.
   await page.locator('[class*="_bar_"]').evaluateAll((bars) => {
     const held = new Set(["fixed", "sticky"]);
