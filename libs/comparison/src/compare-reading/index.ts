@@ -1,11 +1,5 @@
 import type { AnswerOf } from "@evenhand/shared/answer";
-import type {
-  Correction,
-  LimitFigures,
-  Mark,
-  ReadingFigures,
-  SideFigures,
-} from "@evenhand/shared/comparison";
+import type { LimitFigures, Mark, ReadingFigures, SideFigures } from "@evenhand/shared/comparison";
 import type { Direction } from "@evenhand/shared/outcome";
 import type { Instrument } from "@evenhand/shared/report";
 import type { Item, ReadingSpec } from "@evenhand/shared/sheet";
@@ -22,22 +16,18 @@ import type { Judgment } from "../judgment/index.ts";
 import { hasLimits, limitFigures } from "../limit-figures/index.ts";
 import type { LimitSide } from "../limit-figures/index.ts";
 import {
-  correctSide,
   movingEstimate,
   movingSide,
   readSideInto,
   sideEstimate,
   sideEstimateInto,
 } from "@evenhand/sheet/reading-side";
-import type { MovingSide, ReadingSide } from "@evenhand/sheet/reading-side";
+import type { MovingSide, Off, ReadingSide } from "@evenhand/sheet/reading-side";
 import type { Reason } from "../reason/index.ts";
 import { standingOf } from "../standing/index.ts";
 import { asTaken, dayToDayOf, leftOf, takenDifference } from "../use-allowed/index.ts";
 import type { VisitTimes } from "../visit-times/index.ts";
 import { partsFirmly } from "./firm.ts";
-
-/** A correction and its standard error, in the item's base unit. */
-type Off = Pick<Correction, "effect" | "standardError">;
 
 /** What a comparison of two readings needs to know beside them. */
 export type ReadingPair = {
@@ -271,8 +261,8 @@ const worstSpots = (pair: ReadingPair, a: ReadingSide, b: ReadingSide, limits: r
   if (pair.spec.betterIs === "target" || !(a.patterned || b.patterned)) return undefined;
   const spots = { ...pair, a: worstSpotOf(pair.a, pair.spec), b: worstSpotOf(pair.b, pair.spec) };
   const [sideA, sideB] = [
-    readCorrected(movingSide(), spots.a, pair.spec, pair.instrumentA, pair.correctionA),
-    readCorrected(movingSide(), spots.b, pair.spec, pair.instrumentB, pair.correctionB),
+    readSideInto(movingSide(), spots.a, pair.spec, pair.instrumentA, pair.correctionA),
+    readSideInto(movingSide(), spots.b, pair.spec, pair.instrumentB, pair.correctionB),
   ];
   cancelShared(pair, sideA, sideB);
   const figures = figuresOf(spots, sideA, sideB, {
@@ -310,19 +300,6 @@ const judged = (
 const SIDE_A = movingSide();
 const SIDE_B = movingSide();
 const MOVING = { a: movingEstimate(), b: movingEstimate() };
-/** Reads a side, and takes off it what is to be taken off. */
-const readCorrected = (
-  side: MovingSide,
-  answer: AnswerOf<"reading">,
-  spec: ReadingSpec,
-  instrument: Instrument | undefined,
-  off: Off | undefined,
-): MovingSide => {
-  readSideInto(side, answer, spec, instrument);
-  if (off !== undefined) correctSide(side, off);
-  return side;
-};
-
 /** One gauge that both sides read with is as far off on both: that cancels in the difference, and stays against a limit. */
 const cancelShared = (
   { shared, correctionA, correctionB }: ReadingPair,
@@ -348,8 +325,8 @@ const AGAINST_B: LimitSide = { estimate: MOVING.b, extremes: SIDE_B };
  * @example compareReading({ a: twelveThirtySeconds, b: fourThirtySeconds, spec: tread, … }).outcome // "differ"
  */
 export const compareReading = (pair: ReadingPair): Judgment => {
-  const a = readCorrected(SIDE_A, pair.a, pair.spec, pair.instrumentA, pair.correctionA);
-  const b = readCorrected(SIDE_B, pair.b, pair.spec, pair.instrumentB, pair.correctionB);
+  const a = readSideInto(SIDE_A, pair.a, pair.spec, pair.instrumentA, pair.correctionA);
+  const b = readSideInto(SIDE_B, pair.b, pair.spec, pair.instrumentB, pair.correctionB);
   sideEstimateInto(MOVING.a, a, true);
   sideEstimateInto(MOVING.b, b, true);
   cancelShared(pair, a, b);

@@ -6,7 +6,7 @@ import type { Report } from "@evenhand/shared/report";
 import type { Item, ReadingSpec } from "@evenhand/shared/sheet";
 import { rectangular } from "@evenhand/measurement/type-b";
 import { convert, convertDifference, dimensionOf } from "@evenhand/measurement/unit";
-import { readSide, sideEstimate } from "@evenhand/sheet/reading-side";
+import { readSide, sideEstimate, toleranceAt } from "@evenhand/sheet/reading-side";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 
 /** What past pairs tell of whoever made a report: a sealed table, its hash, and which of the inspectors in it this one is. */
@@ -63,13 +63,12 @@ const checkedOf = (
   const nominal = convert(stated, unit, spec.unit);
   const gauge = report.instruments.find(({ id }) => id === finding.instrument);
   const { value, standardUncertainty } = sideEstimate(readSide(answer, spec, gauge), false);
-  const ordinary = spec.instrument.accuracy.absolute + spec.instrument.accuracy.share * Math.abs(nominal);
+  const ordinary = toleranceAt(spec.instrument.accuracy, nominal);
   if (Math.abs(value - nominal) > MOST_OFF * ordinary) return undefined;
-  const accuracy = standard.accuracy.absolute + standard.accuracy.share * Math.abs(nominal);
   return {
     unit: spec.unit,
     effect: value - nominal,
-    standardError: Math.hypot(standardUncertainty, rectangular(accuracy)),
+    standardError: Math.hypot(standardUncertainty, rectangular(toleranceAt(standard.accuracy, nominal))),
   };
 };
 

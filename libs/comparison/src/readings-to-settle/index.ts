@@ -4,7 +4,7 @@ import type { ReadingSpec } from "@evenhand/shared/sheet";
 import { readingsToSettle as settle } from "@evenhand/measurement/readings-to-settle";
 import type { ReadingPlan } from "@evenhand/measurement/readings-to-settle";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
-import { correctSide, movingSide, readSideInto, sideEstimate } from "@evenhand/sheet/reading-side";
+import { readSide, sideEstimate } from "@evenhand/sheet/reading-side";
 import type { ReadingSide } from "@evenhand/sheet/reading-side";
 import type { CorrectionOf } from "../corrections/index.ts";
 import { leftOf } from "../use-allowed/index.ts";
@@ -50,11 +50,8 @@ const sideReader = ({ findings, instruments }: Report, correctionOf: CorrectionO
   return (index: number | null, spec: ReadingSpec) => {
     const finding = findings[index ?? -1];
     if (finding?.answer.kind !== "reading") return undefined;
-    const side = movingSide();
-    readSideInto(side, finding.answer, spec, byId.get(finding.instrument ?? ""));
-    const off = correctionOf?.(finding);
-    if (off !== undefined) correctSide(side, off);
-    return { finding, side };
+    const instrument = byId.get(finding.instrument ?? "");
+    return { finding, side: readSide(finding.answer, spec, instrument, correctionOf?.(finding)) };
   };
 };
 

@@ -6,9 +6,10 @@ import type { ReadingSpec } from "@evenhand/shared/sheet";
 import type { Spread } from "@evenhand/measurement/f-test";
 import { pooledRepeats } from "@evenhand/measurement/pooled-repeats";
 import type { Repeats } from "@evenhand/measurement/pooled-repeats";
+import { mean } from "@evenhand/measurement/type-a";
 import { convert, convertDifference, dimensionOf } from "@evenhand/measurement/unit";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
-import { readSide } from "@evenhand/sheet/reading-side";
+import { readSide, repeatabilityAt } from "@evenhand/sheet/reading-side";
 import { writtenSteps } from "../written-steps/index.ts";
 import type { WrittenSteps } from "../written-steps/index.ts";
 
@@ -25,8 +26,8 @@ const sameSpots = (values: readonly ReadingValue[], { ask }: ReadingSpec): (read
 const spreadWithin = (spots: readonly (readonly number[])[]): Spread => {
   let [squares, degreesOfFreedom] = [0, 0];
   for (const values of spots) {
-    const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
-    for (const value of values) squares += (value - mean) ** 2;
+    const center = mean(values);
+    for (const value of values) squares += (value - center) ** 2;
     degreesOfFreedom += values.length - 1;
   }
   return {
@@ -52,10 +53,9 @@ const repeatsOf = (
       spot.map(({ value }) => convert(value, answer.unit, spec.unit)),
     ),
   );
-  const { value, share } = spec.repeatability;
   const repeats = {
     seen,
-    repeatability: Math.hypot(value, share * side.mean),
+    repeatability: repeatabilityAt(spec, side.mean),
     // Whoever rounds more coarsely than the gauge reads as coarsely as they round.
     resolution: Math.max(side.resolution, convertDifference(step, answer.unit, spec.unit)),
     placement: spec.placement,

@@ -16,7 +16,7 @@ import type { Judgment } from "../judgment/index.ts";
 import { hasLimits, limitFigures } from "../limit-figures/index.ts";
 import type { LimitSide } from "../limit-figures/index.ts";
 import type { CorrectionOf } from "../corrections/index.ts";
-import { correctSide, movingSide, readSideInto, sideEstimate } from "@evenhand/sheet/reading-side";
+import { readSide, sideEstimate } from "@evenhand/sheet/reading-side";
 
 type Unseen = { readonly outcome: "unseen"; readonly direction: "neither"; readonly standing: "unseen" };
 const UNSEEN: Unseen = { outcome: "unseen", direction: "neither", standing: "unseen" };
@@ -121,10 +121,8 @@ const limitSide = (
   { instruments, correctionOf }: LimitsSide,
 ): LimitSide | null => {
   if (finding?.answer.kind !== "reading") return null;
-  const side = movingSide();
-  readSideInto(side, finding.answer, spec, instruments.get(finding.instrument ?? ""));
-  const off = correctionOf?.(finding);
-  if (off !== undefined) correctSide(side, off);
+  const instrument = instruments.get(finding.instrument ?? "");
+  const side = readSide(finding.answer, spec, instrument, correctionOf?.(finding));
   return { estimate: sideEstimate(side, true), extremes: side };
 };
 

@@ -45,8 +45,15 @@ export type ReadingSide = {
 
 type Reading = AnswerOf<"reading">;
 
-const sizeWithShare = (part: { readonly absolute: number; readonly share: number }, size: number): number =>
-  part.absolute + part.share * Math.abs(size);
+/**
+ * What ±(absolute + share) comes to for something of a size, in the same unit.
+ *
+ * @example toleranceAt({ absolute: 2, share: 0.03 }, 100) // 5
+ */
+export const toleranceAt = (
+  part: { readonly absolute: number; readonly share: number },
+  size: number,
+): number => part.absolute + part.share * Math.abs(size);
 
 const quantityIn = (quantity: Quantity | undefined, unit: UnitSymbol): number | undefined =>
   quantity !== undefined && dimensionOf(quantity.unit) === dimensionOf(unit)
@@ -57,7 +64,7 @@ const quantityIn = (quantity: Quantity | undefined, unit: UnitSymbol): number | 
 const instrumentAccuracy = (spec: ReadingSpec, { accuracy }: Instrument, size: number): number => {
   const absolute = quantityIn(accuracy?.absolute, spec.unit);
   if (accuracy === undefined || !(absolute !== undefined || accuracy.share > 0)) {
-    return sizeWithShare(spec.instrument.accuracy, size);
+    return toleranceAt(spec.instrument.accuracy, size);
   }
   return (absolute ?? 0) + accuracy.share * Math.abs(size);
 };
@@ -70,7 +77,7 @@ const accuracyOf = (
   byEye: boolean,
 ): number => {
   if (instrument !== undefined) return instrumentAccuracy(spec, instrument, size);
-  return byEye ? sizeWithShare(spec.byEye, size) : 2 * sizeWithShare(spec.instrument.accuracy, size);
+  return byEye ? toleranceAt(spec.byEye, size) : 2 * toleranceAt(spec.instrument.accuracy, size);
 };
 
 /**
@@ -142,8 +149,15 @@ const readSamples = (
   return samples.length < 2 ? 0 : sampleStandardDeviation(samples);
 };
 
-/** s₀ for a reading of this size: its absolute and its proportional part in quadrature. */
-const expectedScatter = ({ repeatability }: ReadingSpec, size: number): number =>
+/**
+ * s₀ for a reading of this size: its absolute and its proportional part in quadrature.
+ *
+ * @example repeatabilityAt({ repeatability: { value: 3, share: 0.04, over: "repeats", degreesOfFreedom: 30 } }, 100) // 5
+ */
+export const repeatabilityAt = (
+  { repeatability }: Pick<ReadingSpec, "repeatability">,
+  size: number,
+): number =>
   repeatability.share === 0
     ? repeatability.value
     : Math.hypot(repeatability.value, repeatability.share * size);
@@ -176,6 +190,17 @@ const moderate = (side: MovingSide, seen: number, placement: number): void => {
   side.scatterReplaced = standardDeviation > side.scatter;
   side.scatter = standardDeviation;
   side.scatterDegreesOfFreedom = degreesOfFreedom;
+};
+
+/** What is to be taken off a reading, and what that may be off by, in the item's base unit. */
+export type Off = { readonly effect: number; readonly standardError: number };
+
+/** The mean and the extremes move, the uncertainty grows (JCGM 100:2008, 3.2.3). */
+const takeOff = (side: MovingSide, { effect, standardError }: Off): void => {
+  side.mean = side.read - effect;
+  side.lowest -= effect;
+  side.highest -= effect;
+  side.correction = standardError;
 };
 
 /** Where a side is read into, over and over: what is made for every reading is what a comparison costs. */
@@ -213,13 +238,14 @@ export const readSideInto = (
   answer: Reading,
   spec: ReadingSpec,
   instrument: Instrument | undefined,
-): ReadingSide => {
+  off?: Off,
+): MovingSide => {
   const count = answer.values.length;
   const named = countNamedSpots(answer.values);
   readExtremes(answer, spec.unit, side);
   const seen = readSamples(answer, spec, named, side);
   const { degreesOfFreedom } = spec.repeatability;
-  const expected = expectedScatter(spec, side.mean);
+  const expected = repeatabilityAt(spec, side.mean);
   side.count = count;
   side.spots = named === 0 ? Math.min(count, spec.ask.spots) : named;
   side.placement = spec.repeatability.over === "spots" ? 0 : spec.placement;
@@ -236,23 +262,7 @@ export const readSideInto = (
   side.accuracy = accuracyOf(spec, instrument, side.mean, side.byEye);
   side.read = side.mean;
   side.correction = 0;
-  return side;
-};
-
-/**
- * Takes a correction off a side that was just read: its mean and its extremes move, its uncertainty grows (JCGM 100:2008, 3.2.3). What
- * was read stays in `read`.
- *
- * @example correctSide(side, { effect: 0.5, standardError: 0.1 }) // side.mean is side.read − 0.5
- */
-export const correctSide = (
-  side: MovingSide,
-  { effect, standardError }: { readonly effect: number; readonly standardError: number },
-): ReadingSide => {
-  side.mean = side.read - effect;
-  side.lowest -= effect;
-  side.highest -= effect;
-  side.correction = standardError;
+  if (off !== undefined) takeOff(side, off);
   return side;
 };
 
@@ -262,6 +272,7 @@ export const correctSide = (
  * are not named are taken to be at as many spots as the sheet asks for, and never at more than there are readings.
  *
  * @param instrument what the finding was read with; `undefined` where none is named
+ * @param off what is to be taken off it; what was read stays in `read`
  * @returns all figures in the item's base unit
  * @throws {DimensionError} when the answer's unit measures something else (a checked report has none)
  * @example readSide({ kind: "reading", unit: "in", values: [{ value: 0.25 }] }, treadSpec, undefined).mean // 8 (1/32 in)
@@ -270,7 +281,8 @@ export const readSide = (
   answer: Reading,
   spec: ReadingSpec,
   instrument: Instrument | undefined,
-): ReadingSide => readSideInto(movingSide(), answer, spec, instrument);
+  off?: Off,
+): ReadingSide => readSideInto(movingSide(), answer, spec, instrument, off);
 
 /** A part taken as known: its degrees of freedom are infinite. */
 const known = (standardUncertainty: number): Component => ({

@@ -1,8 +1,9 @@
 import type { AnswerOf } from "@evenhand/shared/answer";
 import type { ReadingSpec } from "@evenhand/shared/sheet";
-import { sampleStandardDeviation } from "@evenhand/measurement/type-a";
+import { mean, sampleStandardDeviation } from "@evenhand/measurement/type-a";
 import { rectangular, resolution } from "@evenhand/measurement/type-b";
 import { convert } from "@evenhand/measurement/unit";
+import { repeatabilityAt, toleranceAt } from "../reading-side/index.ts";
 import type { ReadingSide } from "../reading-side/index.ts";
 
 /** Worse than so many times what is ordinary counts as soft, on either side: the design's own figure, no source. */
@@ -17,12 +18,8 @@ const uncertaintyOf = ({ resolution: step, accuracy }: Shown): number =>
 
 const ordinaryOf = ({ instrument }: ReadingSpec, size: number): Shown => ({
   resolution: instrument.resolution,
-  accuracy: instrument.accuracy.absolute + instrument.accuracy.share * Math.abs(size),
+  accuracy: toleranceAt(instrument.accuracy, size),
 });
-
-/** s₀ of a reading of this size. */
-const repeatabilityOf = ({ repeatability }: ReadingSpec, size: number): number =>
-  Math.hypot(repeatability.value, repeatability.share * size);
 
 /** What an instrument's uncertainty may be before it is soft. */
 const mostOf = (spec: ReadingSpec, size: number): number => SOFT_FROM * uncertaintyOf(ordinaryOf(spec, size));
@@ -44,9 +41,8 @@ export const isSoftInstrument = (side: ReadingSide, spec: ReadingSpec): boolean 
 export const isScattered = ({ values, unit }: AnswerOf<"reading">, spec: ReadingSpec): boolean => {
   if (values.length < 2 || values.some(({ spot }) => spot !== undefined)) return false;
   const read = values.map(({ value }) => convert(value, unit, spec.unit));
-  const mean = read.reduce((sum, value) => sum + value, 0) / read.length;
   const placement = spec.repeatability.over === "spots" ? 0 : spec.placement;
-  const ordinary = Math.hypot(repeatabilityOf(spec, mean), placement);
+  const ordinary = Math.hypot(repeatabilityAt(spec, mean(read)), placement);
   return sampleStandardDeviation(read) > SOFT_FROM * ordinary * (1 + ROUNDING);
 };
 
@@ -58,7 +54,7 @@ export const isScattered = ({ values, unit }: AnswerOf<"reading">, spec: Reading
  */
 export const firmSide = (side: ReadingSide, spec: ReadingSpec): ReadingSide => {
   const soft = isSoftInstrument(side, spec);
-  const most = SOFT_FROM * repeatabilityOf(spec, side.mean);
+  const most = SOFT_FROM * repeatabilityAt(spec, side.mean);
   const scattered = side.scatter > most * (1 + ROUNDING);
   if (!soft && !scattered) return side;
   const part = soft ? mostOf(spec, side.mean) / uncertaintyOf(side) : 1;
