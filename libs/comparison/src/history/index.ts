@@ -26,19 +26,9 @@ const PATIENCE = { steps: 300, close: 1e-6 };
 const familyOf = ({ kind, unit }: PastReading): string => JSON.stringify([kind, unit]);
 const gaugeOf = ({ firm, gauge, calibrated }: Placed): string => JSON.stringify([firm, gauge, calibrated]);
 
-const groupBy = <Value>(all: readonly Value[], keyOf: (one: Value) => string): Map<string, Value[]> => {
-  const groups = new Map<string, Value[]>();
-  for (const one of all) {
-    const known = groups.get(keyOf(one));
-    if (known === undefined) groups.set(keyOf(one), [one]);
-    else known.push(one);
-  }
-  return groups;
-};
-
 /** Without what lies so far off that no gauge explains it, either way, from what is usual against the same word. */
 const withoutGross = (all: readonly Placed[]): Placed[] =>
-  Array.from(groupBy(all, ({ against }) => against).values()).flatMap((group) => {
+  Array.from(Map.groupBy(all, ({ against }) => against).values()).flatMap((group) => {
     const usual = median(group.map(({ difference }) => difference));
     return group.filter(({ difference, delta }) => Math.abs(difference - usual) <= MOST_APART * delta);
   });
@@ -54,7 +44,7 @@ const crossed = (one: Placed): CrossedReading => ({
 const canTell = (all: readonly CrossedReading[]): boolean =>
   new Set(all.map(({ inspector }) => inspector)).size > 1 &&
   new Set(all.map(({ gauge }) => gauge)).size > 1 &&
-  Array.from(groupBy(all, ({ against = "" }) => against).values()).some(
+  Array.from(Map.groupBy(all, ({ against = "" }) => against).values()).some(
     (group) => new Set(group.map(({ value }) => value)).size > 1,
   );
 
@@ -84,12 +74,12 @@ const learnFrom = (
 ): void => {
   const effects = effectsOf(all);
   if (effects === undefined) return;
-  for (const [one] of groupBy(all, ({ firm, inspector }) => JSON.stringify([firm, inspector])).values()) {
+  for (const [one] of Map.groupBy(all, ({ firm, inspector }) => JSON.stringify([firm, inspector])).values()) {
     const lean = effects.inspectors.get(one?.inspector ?? "");
     if (one !== undefined && isEnough(lean))
       leans(one.firm, { inspector: one.inspector, ...learnedOf(one, lean) });
   }
-  for (const [one] of groupBy(all, gaugeOf).values()) {
+  for (const [one] of Map.groupBy(all, gaugeOf).values()) {
     const gauge = one && effects.gauges.get(gaugeOf(one));
     if (one !== undefined && isEnough(gauge))
       gauges(one.firm, { gauge: one.gauge, calibrated: one.calibrated, ...learnedOf(one, gauge) });
@@ -125,7 +115,7 @@ export const historyTables = (pairs: readonly PastPair[]): ReadonlyMap<string, H
     tables.set(firm, table);
     return table;
   };
-  for (const family of groupBy(inOrder(pairs), familyOf).values()) {
+  for (const family of Map.groupBy(inOrder(pairs), familyOf).values()) {
     learnFrom(
       withoutGross(family),
       (firm, lean) => of(firm).leans.push(lean),

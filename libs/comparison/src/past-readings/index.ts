@@ -36,19 +36,16 @@ const toldBy = (
 const keyOf = ({ kind, unit, gauge, calibrated }: Told): string =>
   JSON.stringify([kind, unit, gauge, calibrated]);
 
-const middle = ([first, ...others]: readonly [Told, ...Told[]]): PastReading => {
-  const all = [first, ...others];
-  const { kind, unit, gauge, calibrated } = first;
-  return {
-    kind,
-    unit,
-    gauge,
-    calibrated,
-    difference: median(all.map(({ apart }) => apart)),
-    delta: median(all.map(({ delta }) => delta)),
-    places: all.length,
-  };
-};
+/** All that was told of one gauge, as one. */
+const middle = ({ kind, unit, gauge, calibrated }: Told, all: readonly Told[]): PastReading => ({
+  kind,
+  unit,
+  gauge,
+  calibrated,
+  difference: median(all.map(({ apart }) => apart)),
+  delta: median(all.map(({ delta }) => delta)),
+  places: all.length,
+});
 
 /**
  * What a comparison tells of the gauges that the second report was read with: by how much each read more than the first report says, in the
@@ -66,15 +63,8 @@ export const pastReadings = (
 ): PastReading[] => {
   if (first.organization === second.organization) return [];
   const kinds = new Set(instrumentKinds(sheet.sheet).map(({ name }) => name));
-  const byGauge = new Map<string, [Told, ...Told[]]>();
-  for (const entry of entries) {
-    const told = toldBy(entry, b, sheet, kinds);
-    if (told === undefined) continue;
-    const known = byGauge.get(keyOf(told));
-    if (known === undefined) byGauge.set(keyOf(told), [told]);
-    else known.push(told);
-  }
-  return Array.from(byGauge)
+  const told = entries.flatMap((entry) => toldBy(entry, b, sheet, kinds) ?? []);
+  return Array.from(Map.groupBy(told, keyOf))
     .toSorted(([one], [other]) => (one < other ? -1 : 1))
-    .map(([, told]) => middle(told));
+    .flatMap(([, all]) => (all[0] === undefined ? [] : middle(all[0], all)));
 };

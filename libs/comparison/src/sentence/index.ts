@@ -46,10 +46,9 @@ export const severityWords = (severity: Severity, found: boolean): string =>
 export const directionWords = (direction: Direction): string => say(`direction.${direction}`);
 /** How firmly a thing was said. */
 export const firmnessWords = (firmness: Firmness): string => say(`firmness.${firmness}`);
-/** Why a thing was not seen. */
 /** What a report of a kind is called: "the inspection". */
 export const reportWords = (kind: ReportKind): string => reportName(kind);
-
+/** Why a thing was not seen. */
 export const notSeenWords = (reason: NotSeenReason): string => say(`not-seen.${reason}`);
 
 /** What fills some places of a line's sentence. */

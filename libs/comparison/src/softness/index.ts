@@ -15,12 +15,9 @@ type Spoken = Pick<Report, "findings" | "instruments" | "scales">;
 const WIDE_STEP = 100 * houseStep;
 const ROUNDING = 1e-9;
 
-const scaleOf = (scale: string, scales: readonly GradeScale[]): GradeScale | undefined =>
-  scales.find(({ id }) => id === scale);
-
 const softGrade = (answer: Finding["answer"], scales: readonly GradeScale[]): SoftKind[] => {
   if (answer.kind !== "grade" || answer.scale === "house") return [];
-  const scale = scaleOf(answer.scale, scales);
+  const scale = scales.find(({ id }) => id === answer.scale);
   if (answer.scale === "percent") return (scale?.step ?? 0) > WIDE_STEP ? ["wide-scale"] : [];
   const stretch = gradeStretch(answer, scales);
   if (scale === undefined || stretch === undefined) return [];
@@ -118,7 +115,12 @@ const BETWEEN_DAYS: ReadonlySet<string> = new Set(["changed-between-days", "chan
 const betweenDaysOf = (entries: readonly Entry[]): number[] =>
   entries.flatMap(({ reason }, index) => (BETWEEN_DAYS.has(reason) ? [index] : []));
 
-const lengthOf = ({ soft }: SideSoftness, ...kinds: readonly SoftKind[]): number =>
+/**
+ * How many places of a side are soft in any of these ways.
+ *
+ * @example softPlaces({ answered: 9, readings: 4, grades: 0, faults: 0, soft: { "by-eye": [3, 7], unnamed: [8] } }, "by-eye", "unnamed") // 3
+ */
+export const softPlaces = ({ soft }: SideSoftness, ...kinds: readonly SoftKind[]): number =>
   kinds.reduce((sum, kind) => sum + (soft[kind]?.length ?? 0), 0);
 
 /**
@@ -138,9 +140,9 @@ export const softnessOf = (
   const b = sideOf(places, "b", of.b, of.sheet);
   return {
     decisive: places.reduce((sum, { atStake }) => sum + (isDecisive(atStake) ? 1 : 0), 0),
-    hedged: lengthOf(a, "hedged", "second-hand"),
-    byEye: lengthOf(a, "by-eye", "unnamed"),
-    silent: lengthOf(a, "unmentioned", "not-seen", "not-known"),
+    hedged: softPlaces(a, "hedged", "second-hand"),
+    byEye: softPlaces(a, "by-eye", "unnamed"),
+    silent: softPlaces(a, "unmentioned", "not-seen", "not-known"),
     sides: { a, b },
     betweenDays: betweenDaysOf(entries),
   };

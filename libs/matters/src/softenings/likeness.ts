@@ -18,8 +18,6 @@ const namesOf = ({ a, b }: Compared): Readonly<Record<"a" | "b", string>> => {
   return { a: named(a), b: named(b) };
 };
 
-const SAID = { "too-alike": "too-alike", "scatters-more": "scatters-more" } as const;
-
 const ofRepeats = (side: "a" | "b", own: RepeatsOfSide, name: string): Softening[] => {
   const { found, places, degreesOfFreedom, ratio, chance } = own;
   if (found !== "too-alike" && found !== "scatters-more") return [];
@@ -29,7 +27,7 @@ const ofRepeats = (side: "a" | "b", own: RepeatsOfSide, name: string): Softening
     {
       of: found,
       side,
-      words: messages.say(SAID[found], { Side: capital(name), places, times }),
+      words: messages.say(found, { Side: capital(name), places, times }),
       figures: messages.say("repeats.figures", {
         degrees: degreesOfFreedom,
         ratio: Number(ratio.toPrecision(2)),

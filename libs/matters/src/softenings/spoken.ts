@@ -1,8 +1,10 @@
-import type { Comparison, SideSoftness, SoftKind } from "@evenhand/shared/comparison";
+import type { Comparison, SideSoftness } from "@evenhand/shared/comparison";
 import type { Softening } from "@evenhand/shared/page-one";
-import type { GradeScale, Report } from "@evenhand/shared/report";
+import type { Report } from "@evenhand/shared/report";
+import { capital } from "@evenhand/message/first-letter";
 import { listed } from "@evenhand/message/listed";
 import { reportWords } from "@evenhand/comparison/sentence";
+import { softPlaces } from "@evenhand/comparison/softness";
 import { spokenMessages as messages } from "./messages.ts";
 
 type SoftWay = keyof typeof WEIGHT;
@@ -39,12 +41,6 @@ type Counted = {
   readonly words: () => string;
 };
 
-const lengthOf = ({ soft }: SideSoftness, ...kinds: readonly SoftKind[]): number =>
-  kinds.reduce((sum, kind) => sum + (soft[kind]?.length ?? 0), 0);
-
-const nameOf = (scale: GradeScale | undefined, value: string | number): string =>
-  scale?.grades.find(({ id }) => id === value)?.name ?? String(value);
-
 const praisedWords = (
   entries: Comparison["entries"],
   indexes: readonly number[],
@@ -54,12 +50,8 @@ const praisedWords = (
   const words = indexes.flatMap((index) => {
     const answer = findings[entries[index]?.finding[side] ?? -1]?.answer;
     if (answer?.kind !== "grade") return [];
-    return [
-      nameOf(
-        scales.find(({ id }) => id === answer.scale),
-        answer.value,
-      ),
-    ];
+    const scale = scales.find(({ id }) => id === answer.scale);
+    return [scale?.grades.find(({ id }) => id === answer.value)?.name ?? String(answer.value)];
   });
   return listed([...new Set(words)].map((word) => messages.say("word", { word })));
 };
@@ -69,24 +61,22 @@ const OPEN = ["unmentioned", "not-seen", "not-known"] as const;
 const whyWords = (own: SideSoftness): string =>
   listed(
     OPEN.flatMap((kind) => {
-      const count = lengthOf(own, kind);
+      const count = softPlaces(own, kind);
       return count === 0 ? [] : [messages.say(kind, { count })];
     }),
   );
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 const waysOf = (side: "a" | "b", comparison: Compared, own: SideSoftness, report: Spoken): Counted[] => {
   const name = capital(reportWords(comparison[side].kind));
   const { decisive } = comparison.softness;
   const { answered, readings, grades, faults } = own;
   const plain = (way: "coarse" | "scattered" | "vague" | "wide-scale", of: number): Counted => {
-    const count = lengthOf(own, way);
+    const count = softPlaces(own, way);
     return { side, way, count, of, words: () => messages.say(way, { Side: name, count, of }) };
   };
-  const open = lengthOf(own, ...OPEN);
-  const [hedged, told] = [lengthOf(own, "hedged"), lengthOf(own, "second-hand")];
-  const [eye, unnamed] = [lengthOf(own, "by-eye"), lengthOf(own, "unnamed")];
+  const open = softPlaces(own, ...OPEN);
+  const [hedged, told] = [softPlaces(own, "hedged"), softPlaces(own, "second-hand")];
+  const [eye, unnamed] = [softPlaces(own, "by-eye"), softPlaces(own, "unnamed")];
   const praised = own.soft.praised ?? [];
   return [
     {

@@ -91,22 +91,23 @@ export const solveEquations = (
 ): Solved => {
   const inspectors = numbered(readings.map((one) => one.inspector));
   const gauges = numbered(readings.map((one) => one.gauge));
-  const groups = new Map<string, Touched[]>();
-  for (const reading of readings) {
-    const touched = {
-      inspector: inspectors.get(reading.inspector) ?? Number.NaN,
-      gauge: inspectors.size + (gauges.get(reading.gauge) ?? Number.NaN),
-      value: reading.value,
-    };
-    const known = groups.get(groupOf(reading));
-    if (known === undefined) groups.set(groupOf(reading), [touched]);
-    else known.push(touched);
-  }
+  const touched = (reading: CrossedReading): Touched => ({
+    inspector: inspectors.get(reading.inspector) ?? Number.NaN,
+    gauge: inspectors.size + (gauges.get(reading.gauge) ?? Number.NaN),
+    value: reading.value,
+  });
+  const groups = Array.from(Map.groupBy(readings, groupOf), ([name, group]) => ({
+    name,
+    group: group.map(touched),
+  }));
   const ratios = [
     ...Array.from(inspectors, () => residual / inspector),
     ...Array.from(gauges, () => residual / gauge),
   ];
-  const { left, right } = absorbed(Array.from(groups.values()), ratios);
+  const { left, right } = absorbed(
+    groups.map(({ group }) => group),
+    ratios,
+  );
   invert(left);
   const solution = left.map((row) => row.reduce((sum, cell, j) => sum + cell * (right[j] ?? 0), 0));
   return {
@@ -114,6 +115,6 @@ export const solveEquations = (
     gauges: Array.from(gauges.keys()),
     solution,
     inverse: left,
-    means: new Map(Array.from(groups, ([name, group]) => [name, meanLeft(group, solution)])),
+    means: new Map(groups.map(({ name, group }) => [name, meanLeft(group, solution)])),
   };
 };

@@ -28,20 +28,27 @@ const answersAtChance = (shares: readonly number[], weights: Matrix, scale: numb
     }),
   );
 
+/** What two people's table comes to: shares of its cells and categories, and agreement as it is and as chance would have it. */
+const readTable = (counts: Matrix, chosen: AgreementWeights) => {
+  if (counts.length < 2) throw new RangeError("Agreement needs at least two categories.");
+  const { cells, rows, columns, items } = proportions(counts);
+  const weights = agreementWeights(chosen, counts.length);
+  const shares = rows.map((row, k) => (row + at(columns, k)) / 2);
+  const scale = chanceScale(weights);
+  const observed = sumOverCells(cells, (cell, i, j) => cell * at(weights[i], j));
+  const expected = chanceAgreement(shares, scale);
+  const coefficient = (observed - expected) / (1 - expected);
+  return { cells, items, weights, shares, scale, observed, expected, coefficient };
+};
+
 /**
  * AC1 or AC2 of two people from their table, without its interval: for who makes one over clusters.
  *
  * @throws {RangeError} when the table is not square, or has fewer than two categories
  * @example gwetCoefficient([[40, 5], [5, 0]], "unweighted") // 0.756…
  */
-export const gwetCoefficient = (counts: Matrix, chosen: AgreementWeights): number => {
-  const { cells, rows, columns } = proportions(counts);
-  const weights = agreementWeights(chosen, counts.length);
-  const shares = rows.map((row, k) => (row + at(columns, k)) / 2);
-  const expected = chanceAgreement(shares, chanceScale(weights));
-  const observed = sumOverCells(cells, (cell, i, j) => cell * at(weights[i], j));
-  return (observed - expected) / (1 - expected);
-};
+export const gwetCoefficient = (counts: Matrix, chosen: AgreementWeights): number =>
+  readTable(counts, chosen).coefficient;
 
 const pooledInterval = (
   items: readonly Contribution[],
@@ -63,15 +70,8 @@ const pooledInterval = (
  */
 export const gwetAgreement = (counts: Matrix, options: GwetAgreementOptions = {}): Agreement => {
   const { weights: chosen = "unweighted", confidence = 0.95, least = LEAST_ITEMS } = options;
-  if (counts.length < 2) throw new RangeError("Agreement needs at least two categories.");
-  const { cells, rows, columns, items } = proportions(counts);
+  const { cells, items, weights, shares, scale, observed, expected, coefficient } = readTable(counts, chosen);
   if (items < least) return { kind: "tooFew", items, least };
-  const weights = agreementWeights(chosen, counts.length);
-  const shares = rows.map((row, k) => (row + at(columns, k)) / 2);
-  const scale = chanceScale(weights);
-  const observed = sumOverCells(cells, (cell, i, j) => cell * at(weights[i], j));
-  const expected = chanceAgreement(shares, scale);
-  const coefficient = (observed - expected) / (1 - expected);
   const squares = sumOverCells(cells, (cell, i, j) => {
     const chance = scale * (1 - (at(shares, i) + at(shares, j)) / 2);
     return cell * (at(weights[i], j) - 2 * (1 - coefficient) * chance) ** 2;

@@ -1,5 +1,6 @@
 import { groupOf, solveEquations } from "../crossed-effects/equations.ts";
 import type { CrossedReading, VarianceComponents } from "../crossed-effects/index.ts";
+import { mean } from "../type-a/index.ts";
 
 /** How many steps are taken at most, and at which share of the whole variance a step is the last. */
 export type Patience = { readonly steps: number; readonly close: number };
@@ -14,16 +15,13 @@ const countMeans = (readings: readonly CrossedReading[]): number => new Set(read
 
 /** About the mean of each group. */
 const varianceOf = (readings: readonly CrossedReading[]): number => {
-  const sums = new Map<string, { sum: number; count: number }>();
-  for (const reading of readings) {
-    const known = sums.get(groupOf(reading)) ?? { sum: 0, count: 0 };
-    sums.set(groupOf(reading), { sum: known.sum + reading.value, count: known.count + 1 });
-  }
-  const squares = readings.reduce((total, reading) => {
-    const { sum, count } = sums.get(groupOf(reading)) ?? { sum: Number.NaN, count: 1 };
-    return total + (reading.value - sum / count) ** 2;
-  }, 0);
-  return squares / (readings.length - sums.size);
+  const groups = Map.groupBy(readings, groupOf);
+  const means = new Map(Array.from(groups, ([name, group]) => [name, mean(group.map(({ value }) => value))]));
+  const squares = readings.reduce(
+    (total, reading) => total + (reading.value - (means.get(groupOf(reading)) ?? Number.NaN)) ** 2,
+    0,
+  );
+  return squares / (readings.length - groups.size);
 };
 
 /** One step of expectation and maximization from given components. */
