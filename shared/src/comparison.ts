@@ -194,6 +194,14 @@ export const Entry = z.strictObject({
 });
 export type Entry = z.infer<typeof Entry>;
 
+/**
+ * Found where nothing was stated, and nothing says whether it is good: nobody knows more of it than of what was not seen.
+ *
+ * @example isUnjudged({ outcome: "unstated", marks: ["no-yardstick"] }) // true
+ */
+export const isUnjudged = ({ marks, outcome }: Pick<Entry, "marks" | "outcome">): boolean =>
+  outcome === "unstated" && marks.includes("no-yardstick");
+
 const Count = z.int().nonnegative();
 export const CoverageRow = z.strictObject({
   /** Section id, or severity. */

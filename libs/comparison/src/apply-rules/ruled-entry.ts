@@ -1,4 +1,4 @@
-import type { Entry } from "@evenhand/shared/comparison";
+import { type Entry, isUnjudged } from "@evenhand/shared/comparison";
 import { isBadCall, worseSeverity } from "@evenhand/shared/severity";
 import type { Severity } from "@evenhand/shared/severity";
 
@@ -69,7 +69,7 @@ const bad = (entry: Entry, severity: Severity): Entry => {
 
 /** A rule is a yardstick too: what it read and passes is good. */
 const passed = (entry: Entry): Entry =>
-  entry.outcome === "unstated" && entry.marks.includes("no-yardstick")
+  isUnjudged(entry)
     ? {
         ...entry,
         calls: { ...entry.calls, b: "good" },

@@ -1,4 +1,4 @@
-import type { Entry } from "@evenhand/shared/comparison";
+import { type Entry, isUnjudged } from "@evenhand/shared/comparison";
 import type { CostRow, CostTable } from "@evenhand/shared/cost-table";
 import type { Report } from "@evenhand/shared/report";
 import { dimensionOf, convert } from "@evenhand/measurement/unit";
@@ -21,12 +21,12 @@ export const costsOf = (table: CostTable | undefined): Costs =>
  * P that the cost falls due: for readings that they are worse by more than what matters (what is bad by itself, and comparisons made
  * before that chance was worked out: by anything), else the owner's own for the outcome; `undefined` where unset.
  */
-const probabilityOf = ({ figures, outcome, atom, marks }: Entry, row: CostRow): number | undefined => {
+const probabilityOf = (entry: Entry, row: CostRow): number | undefined => {
+  const { figures, outcome, atom, marks } = entry;
   // What both say is bad is there to be put right.
   if (marks.includes("both-bad")) return 1;
   if (figures?.of === "reading" && atom.of === "answer") return figures.chanceOff ?? figures.probabilityWorse;
-  // Found, and nothing says whether it is good: nobody knows more of it than of what was not seen.
-  if (outcome === "unstated" && marks.includes("no-yardstick")) return row.occurs.unseen;
+  if (isUnjudged(entry)) return row.occurs.unseen;
   return outcome === "agree" || outcome === "incomparable" ? undefined : row.occurs[outcome];
 };
 

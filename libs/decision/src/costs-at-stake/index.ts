@@ -1,5 +1,5 @@
 import { convertDifference } from "@evenhand/measurement/unit";
-import type { Comparison, Entry } from "@evenhand/shared/comparison";
+import { type Comparison, type Entry, isUnjudged } from "@evenhand/shared/comparison";
 import type { CostRow, CostTable } from "@evenhand/shared/cost-table";
 import type { Report } from "@evenhand/shared/report";
 import type { Item, Sheet } from "@evenhand/shared/sheet";
@@ -44,12 +44,12 @@ const isAtStake = ({ standing, direction, coverageOnly }: Entry): boolean =>
  * matters (what is bad by itself, and comparisons made before that chance was worked out: by anything); else the owner's own for this
  * outcome, for what has no yardstick that of the unseen. `undefined` where none is set.
  */
-const probabilityOf = ({ standing, outcome, figures, marks }: Entry, row: CostRow): number | undefined => {
+const probabilityOf = (entry: Entry, row: CostRow): number | undefined => {
+  const { standing, outcome, figures } = entry;
   if (standing === "agreed-fault") return 1;
   if (figures?.of === "reading" && (outcome === "differ" || outcome === "doubtful"))
     return figures.chanceOff ?? figures.probabilityWorse;
-  // Found, and nothing says whether it is good: nobody knows more of it than of what was not seen.
-  if (outcome === "unstated" && marks.includes("no-yardstick")) return row.occurs.unseen;
+  if (isUnjudged(entry)) return row.occurs.unseen;
   return outcome === "agree" || outcome === "incomparable" ? undefined : row.occurs[outcome];
 };
 
@@ -72,7 +72,7 @@ const reasonOf = (asking: readonly Asking[], row: CostRow, points: ThreePoints):
 };
 
 const wholeWork = (row: CostRow, asking: readonly Asking[], found: Report): ThreePoints => {
-  const extent = Math.max(...asking.map((one) => extentIn(row, one, found)));
+  const extent = Math.max(0, ...asking.map((one) => extentIn(row, one, found)));
   return {
     low: row.low + extent * (row.perExtent?.low ?? 0),
     likely: row.likely + extent * (row.perExtent?.likely ?? 0),
@@ -83,13 +83,9 @@ const wholeWork = (row: CostRow, asking: readonly Asking[], found: Report): Thre
 /** A trifle asks for a trifle's price, where the row has one; whatever is graver for the whole work. */
 const reasonsOf = (row: CostRow, group: readonly Asking[], found: Report): Reason[] => {
   const { small } = row;
-  const [trifles = [], grave = []] =
-    small === undefined
-      ? [[], group]
-      : [true, false].map((isTrifle) =>
-          group.filter(({ entry }) => (entry.severity === "small") === isTrifle),
-        );
-  const asTrifle = small === undefined ? undefined : reasonOf(trifles, row, small);
+  const isTrifle = ({ entry }: Asking): boolean => small !== undefined && entry.severity === "small";
+  const grave = group.filter((one) => !isTrifle(one));
+  const asTrifle = small && reasonOf(group.filter(isTrifle), row, small);
   const asWhole = reasonOf(grave, row, wholeWork(row, grave, found));
   return [asTrifle, asWhole].filter((one) => one !== undefined);
 };

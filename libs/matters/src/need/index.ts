@@ -1,6 +1,5 @@
-import type { Entry } from "@evenhand/shared/comparison";
+import { type Entry, isUnjudged } from "@evenhand/shared/comparison";
 import type { Item } from "@evenhand/shared/sheet";
-import { isUnjudged } from "../weight/index.ts";
 
 /** Items of the identity section that are read on the car and not on paper. */
 const ON_THE_CAR: ReadonlySet<string> = new Set([

@@ -1,5 +1,5 @@
 import type { CrossCheck } from "@evenhand/shared/cross-check";
-import type { Entry } from "@evenhand/shared/comparison";
+import { type Entry, isUnjudged } from "@evenhand/shared/comparison";
 import type { Certainty } from "@evenhand/shared/matter";
 import type { Finding } from "@evenhand/shared/finding";
 import { isBadCall, isDecisive, severityRank } from "@evenhand/shared/severity";
@@ -25,10 +25,6 @@ export const isOfMatter = (entry: Entry): boolean => {
   if (outcome === "unseen") return isDecisive(severity) || !isUnasked(entry);
   return outcome === "incomparable" && isDecisive(severity);
 };
-
-/** Found, and nothing says whether it is good. */
-export const isUnjudged = ({ marks, outcome }: Entry): boolean =>
-  outcome === "unstated" && marks.includes("no-yardstick");
 
 /** Whether nobody knows: not seen, or seen and nothing to judge it by. */
 export const isUnknown = (entry: Entry): boolean =>
