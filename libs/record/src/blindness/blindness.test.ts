@@ -2,7 +2,8 @@ import * as fc from "fast-check";
 import type { Answer } from "@evenhand/shared/answer";
 import { Report } from "@evenhand/shared/report";
 import { describe, expect, it } from "vitest";
-import { isBlind, opensPlace, type Place, showable, wholeCar, withhold, type Work } from "./index.ts";
+import { type Place, placeKey } from "../place/index.ts";
+import { isBlind, opensPlace, showable, wholeCar, withhold, type Work } from "./index.ts";
 
 const horn: Place = { item: "electrics.horn", position: "" };
 const tire: Place = { item: "wheels.tread-depth", position: "left-front" };
@@ -149,8 +150,8 @@ const statement = (findings: readonly object[]): Report =>
 describe("a statement that is withheld", () => {
   it("keeps no byte of what may not be shown, nor whose and by which instrument it was", () => {
     fc.assert(
-      fc.property(fc.uniqueArray(place, { selector: keyOf }), fc.array(place), (stated, open) => {
-        const isOpen = (each: Place): boolean => open.some((one) => keyOf(one) === keyOf(each));
+      fc.property(fc.uniqueArray(place, { selector: placeKey }), fc.array(place), (stated, open) => {
+        const isOpen = (each: Place): boolean => open.some((one) => placeKey(one) === placeKey(each));
         const findings = stated.map((each) => ({
           ...each,
           answer: { kind: "code", text: isOpen(each) ? "quince" : "plum" },
@@ -174,10 +175,6 @@ describe("a statement that is withheld", () => {
     expect(withhold(statement([graded]), [tire]).scales).toEqual([]);
   });
 });
-
-function keyOf({ item, position }: Place): string {
-  return `${item} ${position}`;
-}
 
 const blind = (shown: readonly Place[], more: Partial<Parameters<typeof isBlind>[0]> = {}): boolean =>
   isBlind({ place: horn, answer: dead, shown, before: null, ...more });

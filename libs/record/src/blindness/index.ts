@@ -1,7 +1,8 @@
 import { Answer } from "@evenhand/shared/answer";
 import type { Report } from "@evenhand/shared/report";
 import type { WithheldReport } from "@evenhand/shared/http/reports";
-import { canonicalJson } from "@evenhand/record/canonical-json";
+import { canonicalJson } from "../canonical-json/index.ts";
+import { type Place, placeKey } from "../place/index.ts";
 
 /**
  * What an inspection firm may be shown of the statements on a car it works on, and which of its findings were made blind.
@@ -26,8 +27,6 @@ export const doors = [
   "car",
 ] as const;
 export type Door = (typeof doors)[number];
-
-export type Place = { readonly item: string; readonly position: string };
 
 /** Stands for every place of a car: a statement shown whole is a statement shown at each of them, the silent ones too. */
 export const wholeCar: Place = { item: "", position: "" };
@@ -68,8 +67,6 @@ export type Work = {
   readonly committed: readonly (Place & { readonly answer: unknown })[];
 };
 
-const keyOf = ({ item, position }: Place): string => `${item} ${position}`;
-
 /**
  * What of a car's statements may be shown to people whose firms have these orders on it: all of it where no order asks for
  * blindness; otherwise the places that are answered in every order that does, since a firm with two orders on one car would
@@ -83,9 +80,9 @@ export const showable = (works: readonly Work[]): "whole" | Place[] => {
   const [first, ...others] = works.filter(({ state }) => isBlindState(state));
   if (first === undefined) return "whole";
   const open = ({ committed }: Work): Place[] => committed.filter(({ answer }) => opensPlace(answer));
-  const elsewhere = others.map((work) => new Set(open(work).map(keyOf)));
+  const elsewhere = others.map((work) => new Set(open(work).map(placeKey)));
   return open(first)
-    .filter((place) => elsewhere.every((places) => places.has(keyOf(place))))
+    .filter((place) => elsewhere.every((places) => places.has(placeKey(place))))
     .map(({ item, position }) => ({ item, position }));
 };
 
@@ -100,8 +97,8 @@ const used = <T extends Named>(list: readonly T[], ids: readonly (string | undef
  * @param open the places that may be shown
  */
 export const withhold = (statement: Report, open: readonly Place[]): WithheldReport => {
-  const places = new Set(open.map(keyOf));
-  const isOpen = (place: Place): boolean => places.has(keyOf(place));
+  const places = new Set(open.map(placeKey));
+  const isOpen = (place: Place): boolean => places.has(placeKey(place));
   const findings = statement.findings.filter(isOpen);
   const grades = findings.flatMap(({ answer }) => (answer.kind === "grade" ? [answer.scale] : []));
   return {
@@ -147,6 +144,6 @@ export const isBlind = (commit: {
   const { place, answer, shown, before } = commit;
   if (before?.blind !== undefined && canonicalJson(before.answer) === canonicalJson(answer))
     return before.blind;
-  const places = new Set(shown.map(keyOf));
-  return !places.has(keyOf(wholeCar)) && !places.has(keyOf(place));
+  const places = new Set(shown.map(placeKey));
+  return !places.has(placeKey(wholeCar)) && !places.has(placeKey(place));
 };

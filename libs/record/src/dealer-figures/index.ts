@@ -1,6 +1,5 @@
-import { clusterShare } from "@evenhand/measurement/cluster-ratio";
-import type { Cluster } from "@evenhand/measurement/cluster-ratio";
 import { median } from "@evenhand/measurement/median";
+import { carShare, LEAST_CARS, type Share } from "../car-share/index.ts";
 import type { SectionCounts, StatementCounts } from "../statement-counts/index.ts";
 
 /** What was decided of a fall after the comparison: it stands, the statement stands, or money settled it and nobody knows. */
@@ -14,13 +13,8 @@ export type InspectedCar = {
   readonly decided: ReadonlyMap<string, Decided>;
 };
 
-/** Nothing is said of fewer cars. */
-export const LEAST_CARS = 20;
 /** Fewer other dealers are no reference. */
 export const LEAST_OTHERS = 3;
-const CONFIDENCE = 0.9;
-
-type Share = { readonly estimate: number; readonly low: number; readonly high: number };
 
 /** The other dealers of whom as much is known: how many, and the one in the middle of them. */
 export type Others = { readonly dealers: number; readonly fallen: number; readonly stated: number };
@@ -90,11 +84,6 @@ const add = (sum: CarSum, counts: SectionCounts, decided: InspectedCar["decided"
 const total = (cars: readonly CarSum[], key: keyof CarSum): number =>
   cars.reduce((sum, car) => sum + car[key], 0);
 
-const shareOf = (clusters: readonly Cluster[]): Share => {
-  const { estimate, low, high } = clusterShare(clusters, CONFIDENCE);
-  return { estimate, low, high };
-};
-
 type Known = Omit<Extract<DealerFigures, { state: "known" }>, "others" | "dealer" | "section">;
 type Figures = Known | { readonly state: "too-few"; readonly cars: number };
 
@@ -110,12 +99,13 @@ const figuresOf = (cars: readonly CarSum[]): Figures => {
     open,
     settledByMoney: total(cars, "settledByMoney"),
     notContradicted: total(cars, "notContradicted"),
-    fallen: shareOf(tested.map(({ fell, held }) => ({ total: fell, count: held + fell }))),
+    fallen: carShare(tested.map(({ fell, held }) => ({ total: fell, count: held + fell }))).share,
     fallenIfAllOpen:
       open === 0
         ? null
-        : shareOf(cars.map((car) => ({ total: car.fell + car.open, count: car.held + car.fell + car.open }))),
-    stated: shareOf(cars.map(({ stated, places }) => ({ total: stated, count: places }))),
+        : carShare(cars.map((car) => ({ total: car.fell + car.open, count: car.held + car.fell + car.open })))
+            .share,
+    stated: carShare(cars.map(({ stated, places }) => ({ total: stated, count: places }))).share,
   };
 };
 

@@ -4,7 +4,8 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { wholeCar } from "../blindness/index.ts";
 import { newHeader } from "../report-document/index.ts";
-import { type Draft, editDraft, placeKey, type StoredFinding } from "./index.ts";
+import { placeKey } from "../place/index.ts";
+import { type Draft, editDraft, type StoredFinding } from "./index.ts";
 
 type Operation = OperationsRequest["operations"][number];
 type Value = "yes" | "no" | "intermittent";

@@ -3,7 +3,8 @@ import type { Finding } from "@evenhand/shared/finding";
 import type { FieldProblem } from "@evenhand/shared/problem";
 import type { Vehicle } from "@evenhand/shared/report";
 import { checkFinding } from "@evenhand/sheet/check-finding";
-import { isBlind, type Place } from "../blindness/index.ts";
+import { isBlind } from "../blindness/index.ts";
+import { type Place, placeKey } from "../place/index.ts";
 import { asOneLook, lookedAgain } from "../second-look/index.ts";
 import { canonicalJson } from "../canonical-json/index.ts";
 import { currentSheet } from "../report-document/index.ts";
@@ -17,8 +18,6 @@ export type KnownOperation = { report: string; hash: string; revision: number };
 /** An operation done now. */
 export type DoneOperation = { id: string; hash: string; revision: number };
 export type ChangedFinding = Place & { readonly stored: StoredFinding };
-
-export const placeKey = ({ item, position }: Place): string => `${item} ${position}`;
 
 /** What edits are made on. */
 export type Draft = {

@@ -1,4 +1,5 @@
-import { clusterShare } from "@evenhand/measurement/cluster-ratio";
+import type { Cluster } from "@evenhand/measurement/cluster-ratio";
+import { carShare, LEAST_CARS, type Share } from "../car-share/index.ts";
 
 /** What became of one inspected car's report. */
 export type InspectedReport = {
@@ -8,12 +9,6 @@ export type InspectedReport = {
   /** What the delivery of the car showed: of the places seen again, how many had a fault that the inspector had called sound. */
   readonly delivery: { readonly seenAgain: number; readonly missed: number } | null;
 };
-
-/** Nothing is said of fewer cars. */
-const LEAST_CARS = 20;
-const CONFIDENCE = 0.9;
-
-type Share = { readonly estimate: number; readonly low: number; readonly high: number };
 
 /**
  * A share of an inspector's work: `nothing-known` where nothing ever came back of it, which is no praise and is never shown as
@@ -33,14 +28,11 @@ export type InspectorFigures = {
   readonly missed: InspectorShare;
 };
 
-type Part = { readonly total: number; readonly count: number };
-
-const shareOf = (parts: readonly Part[]): InspectorShare => {
+const shareOf = (parts: readonly Cluster[]): InspectorShare => {
   const known = parts.filter(({ count }) => count > 0);
   if (known.length === 0) return { state: "nothing-known" };
   if (known.length < LEAST_CARS) return { state: "too-few", cars: known.length, needed: LEAST_CARS };
-  const { estimate, low, high, count } = clusterShare(known, CONFIDENCE);
-  return { state: "known", cars: known.length, of: count, share: { estimate, low, high } };
+  return { state: "known", cars: known.length, ...carShare(known) };
 };
 
 /**

@@ -6,7 +6,8 @@ import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 
 /** The sheet that new reports are written on. */
 export const currentSheet = sheetVersion1;
-const places = compileSheet(currentSheet).items;
+/** The same with its items by id and what they refer to resolved; made once for everybody. */
+export const compiledSheet = compileSheet(currentSheet);
 
 export const newHeader = (header: ReportHeader): StoredHeader => ({
   sheet: { id: currentSheet.id, version: currentSheet.version },
@@ -23,7 +24,8 @@ export const readVehicle = (stored: unknown): Vehicle => Vehicle.parse(stored);
 /** A finding as it is stored: its place stands beside it, whatever is in it. */
 export type StoredPlace = { item: string; position: string; body: unknown };
 
-const order = ({ item }: StoredPlace): number => places.get(item)?.order ?? Number.MAX_SAFE_INTEGER;
+const order = ({ item }: StoredPlace): number =>
+  compiledSheet.items.get(item)?.order ?? Number.MAX_SAFE_INTEGER;
 const byText = (a: string, b: string): number => Number(a > b) - Number(a < b);
 
 /** In the order of the sheet; positions by name. */

@@ -1,14 +1,12 @@
 import type { Comparison, Entry } from "@evenhand/shared/comparison";
 import type { Finding } from "@evenhand/shared/finding";
 import { canonicalJson } from "../canonical-json/index.ts";
-import type { Place } from "../blindness/index.ts";
+import { type Place, placeKey } from "../place/index.ts";
 
 /** Parting places are named up to this many, the most pressing first: a second look takes minutes each. */
 export const MOST_PARTING = 20;
 /** Never fewer than this many places are named that do not part, and half as many as part. */
 export const LEAST_DECOYS = 3;
-
-const keyOf = ({ item, position }: Place): string => `${item} ${position}`;
 
 /** Places at which both said something: a second look can change nothing of the rest. */
 const isAnswered = ({ finding }: Entry): boolean => finding.a !== null && finding.b !== null;
@@ -18,7 +16,9 @@ const isSame = (entry: Entry): boolean =>
   isAnswered(entry) && (entry.outcome === "agree" || entry.outcome === "consistent");
 
 const uniquePlaces = (entries: readonly Entry[]): Place[] => [
-  ...new Map(entries.map(({ item, position }) => [keyOf({ item, position }), { item, position }])).values(),
+  ...new Map(
+    entries.map(({ item, position }) => [placeKey({ item, position }), { item, position }]),
+  ).values(),
 ];
 
 /** Lines of the order first, as pressing as they are; parting lines found better stand in no order and come last. */
@@ -41,15 +41,15 @@ export const secondLookPlaces = (
   hashOf: (text: string) => string,
 ): Place[] => {
   const parting = partingPlaces(comparison);
-  const apart = new Set(parting.map(keyOf));
+  const apart = new Set(parting.map(placeKey));
   const named = parting.slice(0, MOST_PARTING);
   const same = uniquePlaces(comparison.entries.filter(isSame))
-    .filter((place) => !apart.has(keyOf(place)))
-    .map((place) => ({ place, by: hashOf(keyOf(place)) }))
+    .filter((place) => !apart.has(placeKey(place)))
+    .map((place) => ({ place, by: hashOf(placeKey(place)) }))
     .toSorted((one, other) => (one.by < other.by ? -1 : 1))
     .map(({ place }) => place);
   const decoys = same.slice(0, Math.max(LEAST_DECOYS, Math.ceil(named.length / 2)));
-  return [...named, ...decoys].toSorted((one, other) => (keyOf(one) < keyOf(other) ? -1 : 1));
+  return [...named, ...decoys].toSorted((one, other) => (placeKey(one) < placeKey(other) ? -1 : 1));
 };
 
 /**

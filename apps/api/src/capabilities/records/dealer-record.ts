@@ -1,4 +1,5 @@
-import { type DealerFigures, LEAST_CARS } from "@evenhand/record/dealer-figures";
+import { LEAST_CARS } from "@evenhand/record/car-share";
+import type { DealerFigures } from "@evenhand/record/dealer-figures";
 import type { DealerRecord, RecordFigures } from "@evenhand/shared/http/records";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 

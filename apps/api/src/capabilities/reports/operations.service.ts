@@ -3,9 +3,9 @@ import {
   type DraftEdits,
   editDraft,
   type KnownOperation,
-  placeKey,
   type StoredFinding,
 } from "@evenhand/record/draft-edits";
+import { placeKey } from "@evenhand/record/place";
 import type { Finding } from "@evenhand/shared/finding";
 import type { OperationsAnswer, OperationsRequest } from "@evenhand/shared/http/reports";
 import { z } from "zod";

@@ -1,4 +1,5 @@
-import type { Door, Place, Work } from "@evenhand/record/blindness";
+import type { Door, Work } from "@evenhand/record/blindness";
+import type { Place } from "@evenhand/record/place";
 import { z } from "zod";
 import type { Transaction } from "../database/database.ts";
 import { readRows, sql } from "../database/rows.ts";
