@@ -1,5 +1,6 @@
 import { Injectable } from "@nestjs/common";
 import { type BriefMove, decideBrief, OPEN_TO_CHANGE } from "@evenhand/booking/brief";
+import { compiledSheet as sheet } from "@evenhand/record/report-document";
 import type { Role } from "@evenhand/booking/parties";
 import type { RefusedHour } from "@evenhand/booking/refused-hour";
 import { briefOf, depthOf } from "@evenhand/booking/visit-brief";
@@ -22,7 +23,7 @@ import {
   type StoredCar,
   writeTimes,
 } from "./appointment-store.ts";
-import { checkChosen, requirePlan, visitSheet } from "./brief-items.ts";
+import { checkChosen, requirePlan } from "./brief-items.ts";
 import { HourCheck } from "./hour-check.ts";
 import { briefProblem } from "./move-problems.ts";
 import { searchFor } from "./moves.service.ts";
@@ -57,7 +58,7 @@ export class BriefChangesService {
     const move: BriefMove = {
       kind: "propose",
       by: "buyer",
-      items: briefOf(visitSheet, form, depth ?? depthOf(visitSheet, car.brief), items).items,
+      items: briefOf(sheet, form, depth ?? depthOf(sheet, car.brief), items).items,
     };
     return this.decide(tx, { stored, car, by: "buyer", move });
   }

@@ -1,20 +1,17 @@
 import { briefTotals } from "@evenhand/booking/brief";
 import { type CarAndBrief, type CarBrief, notOnThisCar, planBriefs } from "@evenhand/booking/visit-brief";
 import type { VisitPlan } from "@evenhand/booking/visit-plan";
+import { compiledSheet as sheet } from "@evenhand/record/report-document";
 import type { BriefItem } from "@evenhand/shared/booking";
 import type { BriefSeen, VisitPlan as VisitPlanBody } from "@evenhand/shared/http/booking";
 import type { VehicleForm } from "@evenhand/shared/report";
-import { compileSheet } from "@evenhand/sheet/compile-sheet";
-import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import { ProblemError } from "../../platform/problems/problem-error.ts";
 
 const MINUTE = 60_000;
-/** The sheet that visits are planned by. */
-export const visitSheet = compileSheet(sheetVersion1);
 
 /** @throws ProblemError `invalid-fields` naming items that the sheet does not have, or that do not apply to the car */
 export function checkChosen(form: VehicleForm, chosen: readonly string[]): void {
-  const problems = notOnThisCar(visitSheet, form, chosen).map((index) => ({
+  const problems = notOnThisCar(sheet, form, chosen).map((index) => ({
     at: `/items/${index}`,
     reason: "an item of the sheet that applies to this car",
     item: chosen[index],
@@ -27,7 +24,7 @@ export function checkChosen(form: VehicleForm, chosen: readonly string[]): void 
 
 /** @throws ProblemError `brief-not-plannable` with what is wrong */
 export function requirePlan(cars: readonly CarAndBrief[]): VisitPlan {
-  const planned = planBriefs(visitSheet, cars);
+  const planned = planBriefs(sheet, cars);
   if (planned.kind === "planned") return planned.plan;
   throw new ProblemError(
     "brief-not-plannable",
@@ -57,7 +54,7 @@ export function totalsBody(items: readonly BriefItem[]): BriefSeen["totals"] {
 }
 
 export function briefBody(vehicle: string, revision: number, { depth, items, further }: CarBrief): BriefSeen {
-  const planned = planBriefs(visitSheet, [{ id: vehicle, items }]);
+  const planned = planBriefs(sheet, [{ id: vehicle, items }]);
   return {
     revision,
     vehicle,

@@ -1,5 +1,6 @@
 import { Injectable } from "@nestjs/common";
 import type { OfferPosition } from "@evenhand/booking/free-hours";
+import { compiledSheet as sheet } from "@evenhand/record/report-document";
 import { localDay } from "@evenhand/booking/local-time";
 import { briefOf } from "@evenhand/booking/visit-brief";
 import type {
@@ -19,7 +20,7 @@ import { findRow, run, sql } from "../../platform/database/rows.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { checkDates, checkDay, dateIn, readableZone } from "../calendars/index.ts";
 import { OpenCases } from "../cases/index.ts";
-import { briefBody, checkChosen, requirePlan, visitSheet } from "./brief-items.ts";
+import { briefBody, checkChosen, requirePlan } from "./brief-items.ts";
 import { OfferSearch, type Search } from "./offer-search.ts";
 import { StoredPlan } from "./stored.ts";
 import { buyerOf, readBriefedCars, readCars } from "./visit-cars.ts";
@@ -75,7 +76,7 @@ export class OffersService {
     const [car] = await readBriefedCars(this.database, actor, [vehicle]);
     const { form, depth, items, briefRevision } = found(car, "car");
     const chosen = items.filter(({ core }) => !core).map(({ item }) => item);
-    return briefBody(vehicle, briefRevision, briefOf(visitSheet, form, depth, chosen));
+    return briefBody(vehicle, briefRevision, briefOf(sheet, form, depth, chosen));
   }
 
   async putBrief(
@@ -109,7 +110,7 @@ export class OffersService {
       create: { vehicleId: vehicle, buyerId: buyer, ...data },
       update: data,
     });
-    return briefBody(vehicle, revision, briefOf(visitSheet, form, depth, items));
+    return briefBody(vehicle, revision, briefOf(sheet, form, depth, items));
   }
 
   async list(actor: Actor, vehicle: string, query: OfferQuery): Promise<Offers> {

@@ -1,4 +1,5 @@
 import type { GateItem, RoadFacts } from "@evenhand/booking/before-the-road";
+import { compiledSheet as sheet } from "@evenhand/record/report-document";
 import { type GateReport, gateOfBrief, roadDoubts } from "@evenhand/handbook/road-gate";
 import { Finding } from "@evenhand/shared/finding";
 import type { RoadClearance } from "@evenhand/shared/http/booking";
@@ -8,7 +9,6 @@ import { z } from "zod";
 import type { Transaction } from "../../platform/database/database.ts";
 import { findRow, sql } from "../../platform/database/rows.ts";
 import type { StoredAppointment } from "./appointment-store.ts";
-import { visitSheet } from "./brief-items.ts";
 
 /** What the inspector has committed on the cars, as the gate to the road reads it, and every gate item of the brief beside it. */
 export async function readRoadFacts(
@@ -20,7 +20,7 @@ export async function readRoadFacts(
   const doubts: string[] = [];
   for (const car of cars.filter((each) => vehicle === undefined || each.vehicle === vehicle)) {
     const draft = car.order === null ? undefined : await readDraft(tx, car.order);
-    gate.push(...gateOfBrief(car.brief, draft, visitSheet));
+    gate.push(...gateOfBrief(car.brief, draft, sheet));
     doubts.push(...wordsOfDoubt(draft));
   }
   return {
@@ -43,7 +43,7 @@ const paper = (given: RoadClearance["insurance"]) =>
 
 /** Each once: one press leaves every line of the road as unsafe. */
 const wordsOfDoubt = (draft: GateReport | undefined): string[] =>
-  draft === undefined ? [] : [...new Set(roadDoubts(draft, visitSheet).map(({ words }) => words))];
+  draft === undefined ? [] : [...new Set(roadDoubts(draft, sheet).map(({ words }) => words))];
 
 const DraftRow = z.object({
   header: z.record(z.string(), z.unknown()),

@@ -1,4 +1,5 @@
 import { briefOf } from "@evenhand/booking/visit-brief";
+import { compiledSheet as sheet } from "@evenhand/record/report-document";
 import type { BriefItem } from "@evenhand/shared/booking";
 import { Vehicle } from "@evenhand/shared/report";
 import { Depth } from "@evenhand/shared/sheet";
@@ -8,7 +9,6 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { readRows, type Source } from "../../platform/database/rows.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { siteOfVehicle } from "../sites/index.ts";
-import { visitSheet } from "./brief-items.ts";
 
 export type VisitCar = {
   readonly id: string;
@@ -69,7 +69,7 @@ export async function readBriefedCars(
     );
     const { form, modelYear, make, model } = document;
     const name = `${modelYear} ${make} ${model}`;
-    const { depth, items } = briefOf(visitSheet, form, wanted ?? "half-day", chosen ?? []);
+    const { depth, items } = briefOf(sheet, form, wanted ?? "half-day", chosen ?? []);
     return { ...row, name, form, depth, items, briefRevision: revision ?? 0 };
   });
 }

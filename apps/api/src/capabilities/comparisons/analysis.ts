@@ -4,7 +4,8 @@ import { ENGINE } from "@evenhand/comparison/engine";
 import { answer } from "@evenhand/matters/answer";
 import { matters } from "@evenhand/matters/matters";
 import { type ReleasedLine, releasedMatters } from "@evenhand/matters/released-matters";
-import type { Place } from "@evenhand/record/blindness";
+import type { Place } from "@evenhand/record/place";
+import { compiledSheet as sheet } from "@evenhand/record/report-document";
 import { sealDocument } from "@evenhand/record/seal";
 import { secondLookPlaces } from "@evenhand/record/second-look";
 import { statementCounts } from "@evenhand/record/statement-counts";
@@ -12,16 +13,12 @@ import type { Comparison } from "@evenhand/shared/comparison";
 import type { ReleasedMatter } from "@evenhand/shared/http/releases";
 import { Answer } from "@evenhand/shared/page-one";
 import { Report } from "@evenhand/shared/report";
-import { compileSheet } from "@evenhand/sheet/compile-sheet";
-import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import type { Prisma } from "../../platform/database/generated/client.ts";
 import { sha256Hex } from "../../platform/auth/secret.ts";
 import { sealedBytes } from "../../platform/database/sealed-bytes.ts";
 
 /** Stored with every comparison. */
 export const engine = ENGINE;
-
-const sheet = compileSheet(sheetVersion1);
 
 type Version = { document: Uint8Array; seal: string };
 /** What became of a statement in an inspection, by section, as it is stored. */

@@ -1,6 +1,6 @@
 import { Injectable } from "@nestjs/common";
 import type { ComparisonQuery, ComparisonRequest } from "@evenhand/shared/http/comparisons";
-import type { Place } from "@evenhand/record/blindness";
+import type { Place } from "@evenhand/record/place";
 import type { Report } from "@evenhand/shared/report";
 import type { Created } from "@evenhand/shared/http/paging";
 import { LRUCache } from "lru-cache";
@@ -13,6 +13,7 @@ import { Database, type Transaction } from "../../platform/database/database.ts"
 import type { ReportVersion } from "../../platform/database/generated/client.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { DocumentCache } from "../../platform/database/document-cache.ts";
+import { keptOrMade } from "../../platform/database/kept-or-made.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
 import { BodyRow, DocumentRow, findRow } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
@@ -92,11 +93,9 @@ export class ComparisonsService {
    */
   async matters(id: string, answerHash: string | null): Promise<AnswerMatters> {
     if (answerHash === null) return answerMatters(await this.loadAnswer(id));
-    const known = this.answerMatters.get(answerHash);
-    if (known !== undefined) return known;
-    const matters = answerMatters(await this.storedAnswer(id, answerHash));
-    this.answerMatters.set(answerHash, matters);
-    return matters;
+    return keptOrMade(this.answerMatters, answerHash, async () =>
+      answerMatters(await this.storedAnswer(id, answerHash)),
+    );
   }
 
   /** Sets any two sealed versions of one car against each other that the person may read. */

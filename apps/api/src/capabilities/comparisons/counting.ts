@@ -1,8 +1,8 @@
 import { z } from "zod";
 import type { Transaction } from "../../platform/database/database.ts";
 import { readRows, sql } from "../../platform/database/rows.ts";
+import { storedComparison } from "../../platform/database/stored-documents.ts";
 import { countStatements } from "./analysis.ts";
-import { readComparison } from "./ordered-comparison.ts";
 
 const Uncounted = z.object({ id: z.string(), document: z.instanceof(Uint8Array) });
 
@@ -16,7 +16,7 @@ export async function countStored(tx: Transaction, comparisons: readonly string[
     ORDER BY id FOR UPDATE`,
   );
   for (const { id, document } of rows) {
-    const statementCounts = countStatements(readComparison(document));
+    const statementCounts = countStatements(storedComparison(document));
     await tx.comparison.update({ where: { id }, data: { statementCounts }, select: { id: true } });
   }
 }

@@ -1,11 +1,12 @@
-import { Comparison } from "@evenhand/shared/comparison";
-import { Answer } from "@evenhand/shared/page-one";
-import { Report } from "@evenhand/shared/report";
+import type { Comparison } from "@evenhand/shared/comparison";
+import type { Answer } from "@evenhand/shared/page-one";
+import type { Report } from "@evenhand/shared/report";
 import { z } from "zod";
 import { mustBeBlind } from "../../platform/access/row-access.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import type { Transaction } from "../../platform/database/database.ts";
 import { findRow, sql } from "../../platform/database/rows.ts";
+import { storedAnswer, storedComparison, storedReport } from "../../platform/database/stored-documents.ts";
 import { found } from "../../platform/problems/problem-error.ts";
 import { answerOf } from "./analysis.ts";
 
@@ -37,21 +38,6 @@ export type OrderedComparison = Omit<Row, "document" | "answer" | "aDocument" | 
 };
 
 type Made = Pick<OrderedComparison, "comparison" | "a" | "b">;
-
-const json = (bytes: Uint8Array): unknown => JSON.parse(Buffer.from(bytes).toString("utf8"));
-/** The documents were held against their contracts when they were stored and cannot have changed since. */
-const readStored = <T>(bytes: Uint8Array, is: (value: unknown) => value is T): T => {
-  const value = json(bytes);
-  if (!is(value)) throw new Error("A stored document is not what it was stored as.");
-  return value;
-};
-const hasFormat = (value: unknown, format: string): boolean =>
-  typeof value === "object" && value !== null && "format" in value && value.format === format;
-const isComparison = (value: unknown): value is Comparison => hasFormat(value, "evenhand-comparison");
-/** What a comparison's stored bytes say. */
-export const readComparison = (document: Uint8Array): Comparison => readStored(document, isComparison);
-const isAnswer = (value: unknown): value is Answer => hasFormat(value, "evenhand-answer");
-const isReport = (value: unknown): value is Report => hasFormat(value, "evenhand-report");
 
 /** `$1` organizations, `$2` those of them that buy, `$3` the comparison. Nothing of it to whoever must be blind. */
 const ordered = `
@@ -87,8 +73,11 @@ export async function readAnswer(tx: Transaction, id: string): Promise<Uint8Arra
   );
   const { answer, document, a, b } = found(row, "comparison");
   if (answer !== null) return answer;
-  const [first, second] = [readStored(a, isReport), readStored(b, isReport)];
-  return fillAnswer(tx, id, { comparison: readComparison(document), a: first, b: second });
+  return fillAnswer(tx, id, {
+    comparison: storedComparison(document),
+    a: storedReport(a),
+    b: storedReport(b),
+  });
 }
 
 /** Held until the transaction ends, so that releases and decisions on it come one after the other. */
@@ -103,8 +92,8 @@ async function read(tx: Transaction, actor: Actor, id: string, text: string): Pr
   const values = [actor.organizations(), actor.organizations("buyer"), id];
   const row = await findRow(tx, Row, { text, values });
   const { document, answer, aDocument, bDocument, ...facts } = found(row, "comparison");
-  const comparison = readComparison(document);
-  const [a, b] = [readStored(aDocument, isReport), readStored(bDocument, isReport)];
+  const comparison = storedComparison(document);
+  const [a, b] = [storedReport(aDocument), storedReport(bDocument)];
   const stored = answer ?? (await fillAnswer(tx, id, { comparison, a, b }));
-  return { ...facts, comparison, answer: readStored(stored, isAnswer), a, b };
+  return { ...facts, comparison, answer: storedAnswer(stored), a, b };
 }

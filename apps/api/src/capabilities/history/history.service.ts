@@ -1,22 +1,19 @@
 import { Injectable, Logger, type OnModuleInit } from "@nestjs/common";
 import { historyTables, type PastPair } from "@evenhand/comparison/history";
 import { pastReadings } from "@evenhand/comparison/past-readings";
+import { compiledSheet as sheet } from "@evenhand/record/report-document";
 import { sealDocument } from "@evenhand/record/seal";
-import type { Comparison } from "@evenhand/shared/comparison";
 import { HistoryTable, PastReading } from "@evenhand/shared/history";
-import type { Report } from "@evenhand/shared/report";
-import { compileSheet } from "@evenhand/sheet/compile-sheet";
-import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import { z } from "zod";
 import { sha256Hex } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { readRows } from "../../platform/database/rows.ts";
+import { storedComparison, storedReport } from "../../platform/database/stored-documents.ts";
 import { Jobs } from "../../platform/jobs/jobs.ts";
 import { newestHashes, pastPairs, unread } from "./history.queries.ts";
 
-const sheet = compileSheet(sheetVersion1);
 const readAtOnce = 20;
 
 const Bytes = z.instanceof(Uint8Array);
@@ -39,12 +36,6 @@ const Pair = z.object({
 }) satisfies z.ZodType<PastPair>;
 const Hash = z.object({ firm: z.string(), hash: z.string() });
 
-const json = (bytes: Uint8Array): unknown => JSON.parse(Buffer.from(bytes).toString("utf8"));
-/** The documents were held against their contracts when they were stored and cannot have changed since. */
-const hasFormat = (value: unknown, format: string): boolean =>
-  typeof value === "object" && value !== null && "format" in value && value.format === format;
-const isComparison = (value: unknown): value is Comparison => hasFormat(value, "evenhand-comparison");
-const isReport = (value: unknown): value is Report => hasFormat(value, "evenhand-report");
 const nothing: HistoryTable = { format: "evenhand-history", version: 1, leans: [], gauges: [] };
 
 /** Learns from stored pairs of reports what inspectors' hands and gauges are off by, and seals what it learned. */
@@ -98,13 +89,6 @@ export class HistoryService implements OnModuleInit {
   }
 }
 
-const readingsOf = (document: Uint8Array, inspection: Uint8Array): PastReading[] => {
-  const [comparison, report] = [json(document), json(inspection)];
-  if (!isComparison(comparison) || !isReport(report))
-    throw new Error("A stored document is not what it was stored as.");
-  return pastReadings(comparison, report, sheet);
-};
-
 const told = ({ id, document, inspection, reportId, number, firm, inspector, against }: Unread) => ({
   comparisonId: id,
   reportId,
@@ -112,5 +96,5 @@ const told = ({ id, document, inspection, reportId, number, firm, inspector, aga
   organizationId: firm,
   inspectorId: inspector,
   againstId: against,
-  readings: readingsOf(document, inspection),
+  readings: pastReadings(storedComparison(document), storedReport(inspection), sheet),
 });

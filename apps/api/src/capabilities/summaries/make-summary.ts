@@ -2,8 +2,7 @@ import type { CostTable } from "@evenhand/shared/cost-table";
 import type { Summary, SummarySource } from "@evenhand/shared/summary";
 import { openMatters } from "@evenhand/matters/open-matters";
 import { summaryLines, summaryLists } from "@evenhand/matters/summary-lists";
-import { compileSheet } from "@evenhand/sheet/compile-sheet";
-import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
+import { compiledSheet as sheet } from "@evenhand/record/report-document";
 import type { OrderedComparison } from "../comparisons/index.ts";
 import { summaryCostOf } from "./cost-at-stake.ts";
 import { summaryMatters } from "./summary-matters.ts";
@@ -19,7 +18,6 @@ export type SummaryParts = {
 
 /** Codes; the sentences are worded where they are shown. */
 const cautions = ["not-a-certificate", "not-a-valuation", "not-a-contract", "local-law", "licensed-mechanic"];
-const sheet = compileSheet(sheetVersion1);
 
 const versionOf = ({ id, version, seal }: OrderedComparison["statement"]) => ({ id, version, seal });
 

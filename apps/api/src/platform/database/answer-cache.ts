@@ -1,5 +1,6 @@
 import { Injectable } from "@nestjs/common";
 import { LRUCache } from "lru-cache";
+import { keptOrMade } from "./kept-or-made.ts";
 
 /**
  * Answers put together from what the database gave, kept by that very text: as long as it gives the same, whoever asks, nothing is
@@ -21,11 +22,7 @@ export class AnswerCache {
   async get(from: readonly string[], make: () => string | Promise<string>): Promise<string> {
     // JSON as the database writes it has no such character, so that nothing reads like two other texts.
     const key = from.join("\0");
-    const known = this.kept.get(key);
-    if (known !== undefined) return known;
-    const answer = await make();
-    this.kept.set(key, answer);
-    return answer;
+    return keptOrMade(this.kept, key, make);
   }
 
   /** What is kept at this moment. */

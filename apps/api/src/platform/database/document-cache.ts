@@ -1,5 +1,6 @@
 import { Injectable } from "@nestjs/common";
 import { LRUCache } from "lru-cache";
+import { keptOrMade } from "./kept-or-made.ts";
 
 /**
  * Stored documents never change under their hash, so the bytes of those asked for lately are kept in memory, and for as long
@@ -17,11 +18,7 @@ export class DocumentCache {
 
   /** @param load reads the document where it is stored; asked only for what is not kept */
   async get(hash: string, load: () => Promise<Uint8Array>): Promise<Uint8Array> {
-    const known = this.kept.get(hash);
-    if (known !== undefined) return known;
-    const document = await load();
-    this.kept.set(hash, document);
-    return document;
+    return keptOrMade(this.kept, hash, load);
   }
 
   /** What is kept at this moment, compressed forms included. */
