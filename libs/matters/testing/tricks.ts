@@ -1,6 +1,7 @@
 import type { Answer } from "@evenhand/shared/answer";
 import type { Finding } from "@evenhand/shared/finding";
 import type { Instrument, Report } from "@evenhand/shared/report";
+import { houseGrades, houseStep } from "@evenhand/sheet/grade-scale";
 import { sheet } from "./lines.ts";
 
 /** Ways to say less while seeming to say as much: the same report, softened. */
@@ -57,20 +58,16 @@ export const coarseResolution = (report: Report): Report =>
     };
   });
 
-const PERCENT: Readonly<Record<string, number>> = {
-  spent: 10,
-  "heavy-wear": 30,
-  "even-wear": 50,
-  "light-wear": 70,
-  "as-new": 90,
-};
+/** The middle of a house grade, in per cent. */
+const percentOf = (grade: string | number): number =>
+  (houseGrades.findIndex((one) => one === grade) + 0.5) * houseStep * 100;
 
 export const percentIn =
   (step: number) =>
   (report: Report): Report => ({
     ...answered(report, (said) =>
       said.kind === "grade" && said.scale === "house"
-        ? { kind: "grade", scale: "percent", value: PERCENT[said.value] ?? 50 }
+        ? { kind: "grade", scale: "percent", value: Math.round(percentOf(said.value)) }
         : said,
     ),
     scales: [
@@ -124,13 +121,16 @@ export const notKnown = (report: Report): Report =>
   });
 
 const FIVE = ["worn", "used", "flawless", "finer", "finest"];
-const HOUSE = ["spent", "heavy-wear", "even-wear", "light-wear", "as-new"];
 
 /** The house's five words by rank under five of one's own, of which the middle one promises the best. */
 export const flawless = (report: Report): Report => ({
   ...answered(report, (said) =>
     said.kind === "grade" && said.scale === "house"
-      ? { kind: "grade", scale: "own", value: FIVE[HOUSE.indexOf(String(said.value))] ?? "used" }
+      ? {
+          kind: "grade",
+          scale: "own",
+          value: FIVE[houseGrades.findIndex((one) => one === said.value)] ?? "used",
+        }
       : said,
   ),
   scales: [...report.scales, { id: "own", name: "Own", grades: FIVE.map((id) => ({ id, name: id })) }],

@@ -1,8 +1,8 @@
 import type { Answer, Fault } from "@evenhand/shared/answer";
 import type { Item } from "@evenhand/shared/sheet";
-import { HOUSE_GRADES } from "@evenhand/shared/terms";
 import { deltaOf } from "@evenhand/comparison/delta";
 import { mean } from "@evenhand/measurement/type-a";
+import { houseGrades, houseStep } from "@evenhand/sheet/grade-scale";
 import { FALSE } from "./assumptions.ts";
 import type { Draws } from "./draws.ts";
 import { misread } from "./look.ts";
@@ -10,14 +10,11 @@ import { sheet } from "./study.ts";
 import type { Plant } from "./study.ts";
 import { faultOf, isBadOption } from "./true-car.ts";
 import { truthAway } from "./true-readings.ts";
+import { word } from "./truth.ts";
 import type { Known, Truth } from "./truth.ts";
 
 /** What is so, and what is stated of it. */
 export type Lie = { readonly so: Truth; readonly said: Truth };
-
-const HOUSE_STEP = 1 / HOUSE_GRADES.length;
-
-const word = (said: string): Truth => ({ kind: "word", word: said, also: [] });
 
 const falseWord = (item: Item, draws: Draws): Lie | undefined => {
   if (item.answer === "working") return { so: word("no"), said: word("yes") };
@@ -50,7 +47,7 @@ const falseReading = (value: number, { reading }: Item, draws: Draws): Lie | und
       };
 
 const falseGrade = (deserves: number): Lie => {
-  const dressed = FALSE.gradeSteps * HOUSE_STEP;
+  const dressed = FALSE.gradeSteps * houseStep;
   const said = Math.max(deserves, dressed + 0.05);
   return { so: { kind: "grade", deserves: said - dressed }, said: { kind: "grade", deserves: said } };
 };
@@ -115,7 +112,9 @@ const hidesFault = (stated: readonly Fault[], there: readonly Fault[]): boolean 
     return never || so > said + Math.max(absolute, share * said);
   });
 
-const gradePlace = (value: string | number): number => HOUSE_GRADES.findIndex((grade) => grade === value);
+/** Which of the house grades it is, counted from the worst; −1 for none. */
+export const gradePlace = (value: string | number): number =>
+  houseGrades.findIndex((grade) => grade === value);
 
 /** Whether an answer states something else of a place than is so, by more than what matters: a lie, a slip, or something missed. */
 export const isFalse = ({ item, truth }: Pick<Known, "item" | "truth">, answer: Answer): boolean => {
@@ -127,7 +126,7 @@ export const isFalse = ({ item, truth }: Pick<Known, "item" | "truth">, answer: 
     }
     case "grade":
       return (
-        truth.kind === "grade" && Math.abs(gradePlace(answer.value) + 0.5 - truth.deserves / HOUSE_STEP) > 1.5
+        truth.kind === "grade" && Math.abs(gradePlace(answer.value) + 0.5 - truth.deserves / houseStep) > 1.5
       );
     case "working":
     case "presence":

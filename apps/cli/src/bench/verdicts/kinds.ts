@@ -1,7 +1,6 @@
 import type { Answer } from "@evenhand/shared/answer";
 import type { Entry } from "@evenhand/shared/comparison";
-import { HOUSE_GRADES } from "@evenhand/shared/terms";
-import { isFalse } from "./false-statements.ts";
+import { gradePlace, isFalse } from "./false-statements.ts";
 import type { JudgeName } from "./judges.ts";
 import { JUDGES, verdictsOf } from "./judges.ts";
 import type { Pair } from "./people.ts";
@@ -37,13 +36,10 @@ export const differsOf = (tally: KindTally, judge: JudgeName, kind?: string): Di
   }, NONE);
 };
 
-const gradeSteps = (a: string | number, b: string | number): number =>
-  Math.abs(HOUSE_GRADES.findIndex((one) => one === a) - HOUSE_GRADES.findIndex((one) => one === b));
-
 /** What people do with answers that are no readings: the same, or not; a step of a grade is let pass by bands. */
 const rivalDiffers = (judge: JudgeName, a: Answer, b: Answer): boolean => {
   if (judge === "fixed bands" && a.kind === "grade" && b.kind === "grade")
-    return gradeSteps(a.value, b.value) > 1;
+    return Math.abs(gradePlace(a.value) - gradePlace(b.value)) > 1;
   return JSON.stringify(a) !== JSON.stringify(b);
 };
 

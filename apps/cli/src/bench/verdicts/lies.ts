@@ -3,7 +3,7 @@ import type { Pair } from "./people.ts";
 import { eachCar, entryKey, sheet, studied } from "./study.ts";
 import type { Story, Studied } from "./study.ts";
 import { faultOf } from "./true-car.ts";
-import { withTruths } from "./truth.ts";
+import { withTruths, word } from "./truth.ts";
 import type { TrueCar, Truth } from "./truth.ts";
 
 /** A way to deceive: what is so, what is stated, and the lines on which it has to come out as differing. */
@@ -14,7 +14,6 @@ export type Lie = {
 };
 type Truths = readonly (readonly [key: string, truth: Truth])[];
 
-const word = (said: string): Truth => ({ kind: "word", word: said, also: [] });
 const reading = (value: number): Truth => ({ kind: "reading", value });
 const code = (text: string): Truth => ({ kind: "code", text });
 

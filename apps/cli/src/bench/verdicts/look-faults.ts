@@ -1,5 +1,6 @@
 import type { AnswerOf, Fault } from "@evenhand/shared/answer";
 import type { FaultKind, Item, Sheet } from "@evenhand/shared/sheet";
+import { toleranceAt } from "@evenhand/sheet/reading-side";
 import type { Draws } from "./draws.ts";
 import type { Person } from "./people.ts";
 import { faultOf } from "./true-car.ts";
@@ -41,7 +42,7 @@ const noted = (fault: Fault, item: Item, { rates, noise }: Person, sheet: Sheet,
   const eye = kindOf(sheet, fault.kind)?.byEye;
   const size = fault.extent?.value ?? 0;
   // A stated accuracy is a half-width: its standard deviation is by √3 smaller.
-  const scatter = (noise * ((eye?.absolute ?? 0) + (eye?.share ?? 0) * size)) / Math.sqrt(3);
+  const scatter = (noise * (eye === undefined ? 0 : toleranceAt(eye, size))) / Math.sqrt(3);
   const read = Math.max(1, Math.round(size + scatter * draws.normal()));
   return {
     kind,

@@ -1,6 +1,8 @@
 import type { AnswerOf } from "@evenhand/shared/answer";
 import type { ReadingSpec } from "@evenhand/shared/sheet";
 import { deltaOf } from "@evenhand/comparison/delta";
+import { mean } from "@evenhand/measurement/type-a";
+import { repeatabilityAt, toleranceAt } from "@evenhand/sheet/reading-side";
 import { ALL_SPOTS_OVER, GAUGE_OUT } from "./assumptions.ts";
 import type { Draws } from "./draws.ts";
 import type { Person } from "./people.ts";
@@ -46,17 +48,14 @@ const slippedNumber = (value: number, { plausible }: ReadingSpec, draws: Draws):
 type Shown = { readonly step: number; readonly scatter: number };
 
 const shownBy = (spec: ReadingSpec, truth: number, delta: number, person: Person, byEye: boolean): Shown => {
-  const { value, share } = spec.repeatability;
-  const scatter = person.noise * Math.hypot(value, share * truth);
+  const scatter = person.noise * repeatabilityAt(spec, truth);
   // What has no resolution is counted, and a count is whole.
   const ordinary = byEye ? 0 : spec.instrument.resolution === 0 ? 1 : spec.instrument.resolution;
   return { step: person.convenient ? Math.max(ordinary, convenientStep(delta)) : ordinary, scatter };
 };
 
-const halfWidthOf = (spec: ReadingSpec, truth: number, byEye: boolean): number => {
-  const { absolute, share } = byEye ? spec.byEye : spec.instrument.accuracy;
-  return absolute + share * Math.abs(truth);
-};
+const halfWidthOf = (spec: ReadingSpec, truth: number, byEye: boolean): number =>
+  toleranceAt(byEye ? spec.byEye : spec.instrument.accuracy, truth);
 
 /** As many spots as the sheet asks for, and all it has where these read as refinished, which it asks for as well. */
 const spotsFor = (
@@ -68,8 +67,7 @@ const spotsFor = (
   const hasMore = spec.unit === ALL_SPOTS_OVER.unit && spec.spots.length > spec.ask.spots;
   const first = read.slice(0, spec.ask.spots * spec.ask.readings);
   if (!hasMore || first.length < spec.ask.spots * spec.ask.readings) return spec.ask.spots;
-  const mean = first.reduce((sum, { value }) => sum + value, 0) / first.length;
-  return mean > ALL_SPOTS_OVER.value ? spec.spots.length : spec.ask.spots;
+  return mean(first.map(({ value }) => value)) > ALL_SPOTS_OVER.value ? spec.spots.length : spec.ask.spots;
 };
 
 /**

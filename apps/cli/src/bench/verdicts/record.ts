@@ -1,5 +1,6 @@
 import { analyze } from "@evenhand/comparison/analyze";
 import { seededRandom } from "@evenhand/measurement/random";
+import type { Share } from "@evenhand/record/car-share";
 import { dealerFigures } from "@evenhand/record/dealer-figures";
 import type { Decided, InspectedCar } from "@evenhand/record/dealer-figures";
 import { lineKey } from "@evenhand/record/line-key";
@@ -97,8 +98,6 @@ const DRAWS = 1_000;
 
 const sample = (pool: readonly InspectedCar[], { pick }: Draws): InspectedCar[] =>
   Array.from({ length: RECORD_CARS }, () => pick(pool));
-
-type Share = { readonly estimate: number; readonly low: number; readonly high: number };
 
 /** The record as the service reckons it. */
 const fallenIn = (cars: readonly InspectedCar[]): Share => {

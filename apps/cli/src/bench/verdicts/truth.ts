@@ -12,6 +12,9 @@ export type Truth =
   | { readonly kind: "color"; readonly L: number; readonly a: number; readonly b: number }
   | { readonly kind: "not-fitted" };
 
+/** @example word("absent") // { kind: "word", word: "absent", also: [] } */
+export const word = (said: string): Truth => ({ kind: "word", word: said, also: [] });
+
 /** A place of the sheet on one car, and what is so there. */
 export type Known = Place & { readonly key: string; readonly truth: Truth };
 
