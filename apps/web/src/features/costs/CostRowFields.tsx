@@ -2,7 +2,15 @@ import { useState } from "react";
 import { useText } from "../../strings/text";
 import { TermField, TextField } from "../../ui/Fields";
 import styles from "./Costs.module.css";
-import { CHANCES, isUnset, wrongWith, type CostedRow, type TypedRow } from "./cost-form";
+import {
+  AMOUNTS,
+  CHANCES,
+  isUnset,
+  wrongWith,
+  type Amounts,
+  type CostedRow,
+  type TypedRow,
+} from "./cost-form";
 
 interface Props {
   readonly row: TypedRow;
@@ -13,25 +21,32 @@ interface Props {
   readonly onChange: (row: TypedRow) => void;
 }
 
-const Amounts = ({ row, currency, said, onChange }: Omit<Props, "costed">) => {
+interface AmountFieldsProps<T extends Amounts> {
+  readonly amounts: T;
+  readonly nameFor: (figure: string) => string;
+  /** What is wrong with them, said at the first. */
+  readonly wrong?: string | undefined;
+  readonly onChange: (amounts: T) => void;
+}
+
+/** What something costs at least, most likely and at most. */
+const AmountFields = <T extends Amounts>({ amounts, nameFor, wrong, onChange }: AmountFieldsProps<T>) => {
   const t = useText();
-  const isWrong = said && wrongWith(row, currency) === "figures";
-  return (
-    <>
-      {(["low", "likely", "high"] as const).map((which) => (
-        <TextField
-          key={which}
-          className={styles.amount}
-          label={t(`costs.${which}`)}
-          aria-label={t("costs.of", { figure: t(`costs.${which}`), row: row.words })}
-          inputMode="decimal"
-          value={row[which]}
-          error={isWrong && which === "low" ? t("costs.wrong.figures") : isWrong}
-          onChange={(value) => onChange({ ...row, [which]: value })}
-        />
-      ))}
-    </>
-  );
+  return AMOUNTS.map((which) => {
+    const figure = t(`costs.${which}`);
+    return (
+      <TextField
+        key={which}
+        className={styles.amount}
+        label={figure}
+        aria-label={nameFor(figure)}
+        inputMode="decimal"
+        value={amounts[which]}
+        error={which === "low" ? wrong : wrong !== undefined}
+        onChange={(value) => onChange({ ...amounts, [which]: value })}
+      />
+    );
+  });
 };
 
 /** What a trifle costs, where it is less than the whole work. */
@@ -42,17 +57,11 @@ const Trifle = ({ row, currency, said, onChange }: Omit<Props, "costed">) => {
     <div className={styles.chances}>
       <p className={styles.hint}>{t("costs.small.hint")}</p>
       {isWrong && <p className={styles.wrong}>{t("costs.wrong.figures")}</p>}
-      {(["low", "likely", "high"] as const).map((which) => (
-        <TextField
-          key={which}
-          className={styles.amount}
-          label={t(`costs.${which}`)}
-          aria-label={t("costs.small.of", { figure: t(`costs.${which}`), row: row.words })}
-          inputMode="decimal"
-          value={row.small[which]}
-          onChange={(value) => onChange({ ...row, small: { ...row.small, [which]: value } })}
-        />
-      ))}
+      <AmountFields
+        amounts={row.small}
+        nameFor={(figure) => t("costs.small.of", { figure, row: row.words })}
+        onChange={(small) => onChange({ ...row, small })}
+      />
     </div>
   );
 };
@@ -114,6 +123,7 @@ const More = (props: Omit<Props, "costed">) => {
 export const CostRowFields = ({ costed, ...props }: Props) => {
   const t = useText();
   const { row } = props;
+  const isWrong = props.said && wrongWith(row, props.currency) === "figures";
   return (
     <li className={styles.row} data-unset={isUnset(row)}>
       <p className={styles.name}>
@@ -125,7 +135,12 @@ export const CostRowFields = ({ costed, ...props }: Props) => {
         )}
       </p>
       <div className={styles.amounts}>
-        <Amounts {...props} />
+        <AmountFields
+          amounts={row}
+          nameFor={(figure) => t("costs.of", { figure, row: row.words })}
+          wrong={isWrong ? t("costs.wrong.figures") : undefined}
+          onChange={props.onChange}
+        />
       </div>
       {!isUnset(row) && <More {...props} />}
     </li>

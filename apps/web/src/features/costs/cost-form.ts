@@ -12,17 +12,18 @@ export interface CostedRow {
   readonly items: readonly string[];
 }
 
+export const AMOUNTS = ["low", "likely", "high"] as const;
+
 /** Three amounts as they stand in their fields. */
-export type Amounts = Readonly<Record<"low" | "likely" | "high", string>>;
+export type Amounts = Readonly<Record<(typeof AMOUNTS)[number], string>>;
+/** The same in minor units. */
+type Money = Pick<CostRow, (typeof AMOUNTS)[number]>;
 
 /** A row as it stands in its fields; empty amounts are an unset row. */
-export interface TypedRow {
+export interface TypedRow extends Amounts {
   readonly row: string;
   readonly words: string;
   readonly per: CostRow["per"];
-  readonly low: string;
-  readonly likely: string;
-  readonly high: string;
   /** Where nothing but a trifle was found; empty amounts are unset. */
   readonly small: Amounts;
   readonly chances: Readonly<Record<Chance, string>>;
@@ -62,10 +63,7 @@ const amountText = (minor: number, currency: string): string => {
 const percentText = (chance: number | undefined): string =>
   chance === undefined ? "" : String(Number((chance * 100).toFixed(6)));
 
-const amountTexts = (
-  { low, likely, high }: Pick<CostRow, "low" | "likely" | "high">,
-  currency: string,
-): Amounts => ({
+const amountTexts = ({ low, likely, high }: Money, currency: string): Amounts => ({
   low: amountText(low, currency),
   likely: amountText(likely, currency),
   high: amountText(high, currency),
@@ -106,15 +104,13 @@ export function typedOf(table: CostTable | null, costed: readonly CostedRow[]): 
   };
 }
 
-const AMOUNTS = ["low", "likely", "high"] as const;
-
 /** Nothing is typed of what it costs. */
 export const isUnset = (row: Amounts): boolean => AMOUNTS.every((which) => row[which].trim() === "");
 
-const amountsOf = (row: Amounts, currency: string): readonly [number, number, number] | null => {
+const amountsOf = (row: Amounts, currency: string): Money | null => {
   const [low, likely, high] = AMOUNTS.map((which) => parseMoney(row[which], currency)?.minor);
   if (low === undefined || likely === undefined || high === undefined) return null;
-  return low <= likely && likely <= high ? [low, likely, high] : null;
+  return low <= likely && likely <= high ? { low, likely, high } : null;
 };
 
 const chanceOf = (text: string): number | undefined | null => {
@@ -131,18 +127,10 @@ export function wrongWith(row: TypedRow, currency: string): WrongRow | null {
   return CHANCES.some((chance) => chanceOf(row.chances[chance]) === null) ? "chance" : null;
 }
 
-const storedSmall = ({ small }: TypedRow, currency: string): CostRow["small"] => {
-  const amounts = isUnset(small) ? null : amountsOf(small, currency);
-  if (amounts === null) return undefined;
-  const [low, likely, high] = amounts;
-  return { low, likely, high };
-};
-
 const storedRow = (row: TypedRow, currency: string): CostRow[] => {
   const amounts = amountsOf(row, currency);
-  if (isUnset(row) || amounts === null) return [];
-  const [low, likely, high] = amounts;
-  const small = storedSmall(row, currency);
+  if (amounts === null) return [];
+  const small = amountsOf(row.small, currency);
   const chances = CHANCES.flatMap((chance) => {
     const said = chanceOf(row.chances[chance]);
     return said === undefined || said === null ? [] : [[chance, said] as const];
@@ -152,10 +140,8 @@ const storedRow = (row: TypedRow, currency: string): CostRow[] => {
       row: row.row,
       per: row.per,
       words: row.words,
-      low,
-      likely,
-      high,
-      ...(small === undefined ? {} : { small }),
+      ...amounts,
+      ...(small === null ? {} : { small }),
       ...(row.perExtent === undefined ? {} : { perExtent: row.perExtent }),
       occurs: Object.fromEntries(chances),
     },

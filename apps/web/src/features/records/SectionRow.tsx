@@ -6,7 +6,13 @@ import styles from "./DealerRecord.module.css";
 import { intervalBar } from "./interval-bar";
 
 type Known = Extract<RecordFigures, { state: "known" }>;
-type What = "fallen" | "fallenIfAllOpen" | "stated";
+
+interface ShareProps {
+  readonly interval: Interval;
+  readonly of: "fallen" | "fallenIfAllOpen" | "stated";
+  /** Where the bar ends. */
+  readonly top: number;
+}
 
 const usePercent = (): ((value: number) => string) => {
   const intl = useIntl();
@@ -15,15 +21,7 @@ const usePercent = (): ((value: number) => string) => {
 };
 
 /** The interval as a band, the share as a mark across it, on 0 to the top. */
-const Bar = ({
-  interval,
-  of,
-  top,
-}: {
-  readonly interval: Interval;
-  readonly of: What;
-  readonly top: number;
-}) => {
+const Bar = ({ interval, of, top }: ShareProps) => {
   const { from, width, at } = intervalBar(interval, top);
   return (
     <svg className={styles.bar} data-of={of} aria-hidden="true">
@@ -37,15 +35,7 @@ const Bar = ({
   );
 };
 
-const Share = ({
-  interval,
-  of,
-  top,
-}: {
-  readonly interval: Interval;
-  readonly of: What;
-  readonly top: number;
-}) => {
+const Share = ({ interval, of, top }: ShareProps) => {
   const t = useText();
   const percent = usePercent();
   const { estimate, low, high } = interval;
