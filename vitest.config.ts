@@ -51,6 +51,8 @@ export default defineConfig({
       project("browser", ["tests/browser/**/*.test.ts"], {
         ...withService,
         testTimeout: 600_000,
+        // What a person would press again: once more, and the end of the run names what needed it.
+        retry: 1,
         // A browser waits a good part of the time: for a page, for a frame, for what was pressed.
         maxWorkers: Math.ceil(1.5 * availableParallelism()),
       }),

@@ -1,5 +1,5 @@
-/** What one step of `npm test` gave: checks passed and failed, and what failed by name. */
-const nothing = { passed: 0, failed: 0, failures: [] };
+/** What one step of `npm test` gave: checks passed and failed, what failed by name, and what only its second attempt passed. */
+const nothing = { passed: 0, failed: 0, failures: [], seconds: [] };
 
 /** A step that either passes or fails as a whole counts one. */
 export function tallyOfExit(code) {
@@ -23,10 +23,11 @@ export function tallyOfRun(report, code) {
 /** The sum of several. */
 export function sum(tallies) {
   return tallies.reduce(
-    (total, { passed, failed, failures = [] }) => ({
+    (total, { passed, failed, failures = [], seconds = [] }) => ({
       passed: total.passed + passed,
       failed: total.failed + failed,
       failures: [...total.failures, ...failures],
+      seconds: [...total.seconds, ...seconds],
     }),
     nothing,
   );
@@ -47,8 +48,24 @@ export function failuresOf(report, title) {
   return report.testResults.flatMap((file) => {
     const failed = file.assertionResults.filter((one) => one.status === "failed");
     if (file.status === "failed" && failed.length === 0) return [`${file.name}: ${firstLine(file.message)}`];
-    return failed.map((one) => `${file.name} > ${one.fullName}: ${firstLine(one.failureMessages[0])}`);
+    return failed.map((one) => named(file, one));
   });
+}
+
+/**
+ * What passed, but not at once, with what the first attempt said. Only tests in a browser have a second attempt; a race in one is
+ * still a fault to look for, so a run names it at its end.
+ */
+export function secondAttemptsOf(report) {
+  return (report?.testResults ?? []).flatMap((file) =>
+    file.assertionResults
+      .filter((one) => one.status === "passed" && one.failureMessages.length > 0)
+      .map((one) => named(file, one)),
+  );
+}
+
+function named(file, one) {
+  return `${file.name} > ${one.fullName}: ${firstLine(one.failureMessages[0])}`;
 }
 
 function firstLine(message = "") {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { failuresOf, lastLine, sum, tallyOfExit, tallyOfRun } from "./tally.mjs";
+import { failuresOf, lastLine, secondAttemptsOf, sum, tallyOfExit, tallyOfRun } from "./tally.mjs";
 
 const file = (status, ...tests) => ({ status, assertionResults: tests.map((one) => ({ status: one })) });
 const report = (over) => ({
@@ -67,4 +67,16 @@ test("what failed is told by file, test and the first line of what was said", ()
     "b.test.ts: SyntaxError: no",
   ]);
   expect(failuresOf(null, "unit")).toEqual(["unit: the test runner left no readable result"]);
+});
+
+test("what passed at a second attempt only is told with what the first one said", () => {
+  const tests = [
+    { status: "passed", fullName: "books", failureMessages: [] },
+    { status: "passed", fullName: "reads", failureMessages: ["Error: interrupted\n    at b.test.ts:9"] },
+    { status: "failed", fullName: "seals", failureMessages: ["Error: no"] },
+  ];
+  const run = { testResults: [{ status: "failed", name: "b.test.ts", assertionResults: tests }] };
+  expect(secondAttemptsOf(run)).toEqual(["b.test.ts > reads: Error: interrupted"]);
+  expect(secondAttemptsOf(null)).toEqual([]);
+  expect(sum([{ passed: 1, failed: 0, seconds: ["a"] }, tallyOfExit(0)]).seconds).toEqual(["a"]);
 });

@@ -5,7 +5,7 @@ import { stepsOf } from "../project-groups.mjs";
 import { prepareProduct } from "../prepare.mjs";
 import { check, staticChecks } from "../static-checks.mjs";
 import { runTool } from "../tools.mjs";
-import { failuresOf, lastLine, sum, tallyOfExit, tallyOfRun } from "../tally.mjs";
+import { failuresOf, lastLine, secondAttemptsOf, sum, tallyOfExit, tallyOfRun } from "../tally.mjs";
 
 async function timed(title, work) {
   const start = performance.now();
@@ -38,7 +38,11 @@ async function runTests(args, title) {
     const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${file}`];
     const code = await runTool({ packageName: "vitest", args: ["run", ...reporters, ...args] });
     const report = readReport(file);
-    return { ...tallyOfRun(report, code), failures: failuresOf(report, title) };
+    return {
+      ...tallyOfRun(report, code),
+      failures: failuresOf(report, title),
+      seconds: secondAttemptsOf(report),
+    };
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
@@ -70,12 +74,17 @@ async function runEverything() {
   return sum(tallies);
 }
 
+function printNames(title, names = []) {
+  if (names.length > 0) console.log(`\n${title}:\n  ${names.join("\n  ")}`);
+}
+
 /** With arguments only the test runner runs, with these arguments; without, everything. */
 export async function main(args) {
   await prepareProduct();
   const tally = args.length > 0 ? await runTests(args, args.join(" ")) : await runEverything();
   // A run is long and its end is what is read: what failed stands there by name.
-  if (tally.failures.length > 0) console.log(`\nFailed:\n  ${tally.failures.join("\n  ")}`);
+  printNames("Passed at the second attempt only", tally.seconds);
+  printNames("Failed", tally.failures);
   console.log(`\n${lastLine(tally)}`);
   return tally.failed === 0 && tally.passed > 0 ? 0 : 1;
 }
