@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { ItemAnswerKind } from "./answer.ts";
+import { ItemAnswerKind, NotSeenReason } from "./answer.ts";
 import { ItemId, LocalId, PositionId } from "./identifier.ts";
 import { Call, Severity } from "./severity.ts";
 import { UnitSymbol } from "./unit.ts";
@@ -282,7 +282,12 @@ export const Item = z
     circumstance: z.boolean().optional(),
     /** Where this is bad, what it spoils: items, and whole sections, whose findings say so (a start that was not cold). */
     qualifies: z
-      .strictObject({ items: z.array(ItemId).default([]), sections: z.array(LocalId).default([]) })
+      .strictObject({
+        items: z.array(ItemId).default([]),
+        sections: z.array(LocalId).default([]),
+        /** Options under which nothing of it counts as looked at, and why: dark, wet or dirty is unseen, never sound. */
+        unseen: z.record(LocalId, NotSeenReason).optional(),
+      })
       .optional(),
     /**
      * A gauge read on a standard that is brought along: the reading less the condition `nominal`, a number, is the offset of that gauge on

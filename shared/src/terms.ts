@@ -68,6 +68,9 @@ export const NOT_SEEN_REASONS = [
   "weather",
   "no-tool",
   "covered",
+  "dark",
+  "wet",
+  "dirty",
   "no-time",
 ] as const;
 

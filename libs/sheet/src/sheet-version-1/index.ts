@@ -4,18 +4,11 @@ import { conditions } from "../version-1/conditions.ts";
 import { costRows } from "../version-1/cost-rows.ts";
 import { drawings } from "../version-1/drawings.ts";
 import { faultKinds } from "../version-1/fault-kinds.ts";
+import { frozen } from "../version-1/frozen.ts";
 import { items } from "../version-1/items.ts";
 import { positionSets } from "../version-1/positions.ts";
 import { sections } from "../version-1/sections.ts";
 import { standingPlaces, stations } from "../version-1/stations.ts";
-
-function deepFreeze<T>(value: T): T {
-  if (typeof value === "object" && value !== null && !Object.isFrozen(value)) {
-    Object.freeze(value);
-    for (const part of Object.values(value)) deepFreeze(part);
-  }
-  return value;
-}
 
 /**
  * The inspection sheet `evenhand`, version 1, frozen. Figures are in each item's base unit; a figure without another source is
@@ -24,7 +17,7 @@ function deepFreeze<T>(value: T): T {
  * @example
  * sheetVersion1.items.find((item) => item.id === "wheels.tread-depth")?.reading?.unit; // "1/32in"
  */
-export const sheetVersion1: Sheet = deepFreeze<Sheet>({
+export const sheetVersion1: Sheet = frozen<Sheet>({
   id: "evenhand",
   version: 1,
   title: "Evenhand inspection sheet",
