@@ -9,6 +9,7 @@ import type { Access, OrganizationKind } from "./access/grants.ts";
 import { handbookAccess } from "./access/handbook.ts";
 import { historyAccess } from "./access/history.ts";
 import { instrumentAccess } from "./access/instruments.ts";
+import { moneyAccess } from "./access/money.ts";
 import { noticeAccess } from "./access/notices.ts";
 import { orderAccess } from "./access/orders.ts";
 import { organizationAccess } from "./access/organizations.ts";
@@ -45,6 +46,7 @@ export const access = {
   ...comparisonAccess,
   ...releaseAccess,
   ...summaryAccess,
+  ...moneyAccess,
   ...noticeAccess,
   ...publishingAccess,
   ...questionAccess,

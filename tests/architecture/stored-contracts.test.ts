@@ -92,6 +92,12 @@ const kept: Keeping = {
   "costTable.put": keeps(contracts["costTable.put"], (body) => [
     [body, contracts["costTable.get"].answer.shape.table],
   ]),
+  "landedCost.put": keeps(contracts["landedCost.put"], (body) => [
+    [body, contracts["landedCost.get"].answer.shape.entries],
+  ]),
+  "transportRates.put": keeps(contracts["transportRates.put"], (body) => [
+    [body, contracts["transportRates.get"].answer.shape.rates],
+  ]),
   "summaries.create": "an empty body",
   "summaries.draft": keeps(contracts["summaries.draft"], (body) => [
     [body, contracts["summaries.draft"].answer.shape.draft],

@@ -10,6 +10,7 @@ import { complaintContracts } from "./complaints.ts";
 import { handbookContracts } from "./handbook.ts";
 import { historyContracts } from "./history.ts";
 import { instrumentContracts } from "./instruments.ts";
+import { moneyContracts } from "./money.ts";
 import { noticeContracts } from "./notices.ts";
 import { orderContracts } from "./orders.ts";
 import { organizationContracts } from "./organizations.ts";
@@ -34,6 +35,7 @@ export const contracts = {
   ...comparisonContracts,
   ...releaseContracts,
   ...summaryContracts,
+  ...moneyContracts,
   ...noticeContracts,
   ...handbookContracts,
   ...historyContracts,

@@ -55,6 +55,10 @@ const newcomer = async ({ service }: Scene, { organization }: Person) => {
   return { id: organization, account };
 };
 const ownFirms = ["dealer", "buyer", "inspector", "operator"] as const;
+/** The buyer's case of the car that was compared. */
+const ofCase = async ({ way, world }: Scene) => ({
+  path: { id: (await caseOn(world.buyer, way.vehicle))?.id ?? "" },
+});
 const ending = { reason: "No lift is free." };
 
 /** The inspector's draft as it stands now, which whoever asks about it moves on. */
@@ -491,6 +495,21 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
     one("one's own", [...buyers, ...inspectors], () => ({
       revision: 0,
       body: { format: "evenhand-cost-table", version: 1, name: "Own", currency: "USD", rows: [] },
+    })),
+  ],
+  "landedCost.get": [one("the buyer's case", ["buyer"], ofCase)],
+  "landedCost.put": [
+    one("the buyer's case", ["buyer"], async (scene) => ({
+      ...(await ofCase(scene)),
+      revision: 0,
+      body: { lines: {}, trip: null, currency: null, rates: [], limit: null },
+    })),
+  ],
+  "transportRates.get": [one("one's own", buyers, nothing)],
+  "transportRates.put": [
+    one("one's own", buyers, () => ({
+      revision: 0,
+      body: { currency: "USD", unit: "mi", per: "trip", bands: [], source: "quotes" },
     })),
   ],
   "summaries.create": [

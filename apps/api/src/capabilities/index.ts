@@ -9,6 +9,7 @@ import { ComplaintsModule } from "./complaints/index.ts";
 import { HandbookModule } from "./handbook/index.ts";
 import { HistoryModule } from "./history/index.ts";
 import { InstrumentsModule } from "./instruments/index.ts";
+import { MoneyModule } from "./money/index.ts";
 import { NoticesModule } from "./notices/index.ts";
 import { OrdersModule } from "./orders/index.ts";
 import { OrganizationsModule } from "./organizations/index.ts";
@@ -32,6 +33,7 @@ export const capabilities: readonly Type[] = [
   ComparisonsModule,
   ReleasesModule,
   SummariesModule,
+  MoneyModule,
   NoticesModule,
   HandbookModule,
   HistoryModule,

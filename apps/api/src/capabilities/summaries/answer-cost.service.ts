@@ -17,13 +17,16 @@ export class AnswerCostService {
 
   async get(actor: Actor, comparison: string): Promise<AnswerCost> {
     return this.database.transaction(async (tx) => {
-      const ordered = await this.comparisons.readOrdered(tx, actor, comparison);
-      const { table } = await this.costTables.read(tx, ordered.buyerId);
-      return {
-        asking: await readAsking(tx, ordered.vehicleId),
-        cost: table === null ? null : answerCostOf(ordered, table),
-      };
+      const { ordered, cost } = await this.read(tx, actor, comparison);
+      return { asking: await readAsking(tx, ordered.vehicleId), cost };
     });
+  }
+
+  /** The same beside what it was made of, as part of a larger answer; `revision` is that of the table. */
+  async read(tx: Transaction, actor: Actor, comparison: string) {
+    const ordered = await this.comparisons.readOrdered(tx, actor, comparison);
+    const { table, revision } = await this.costTables.read(tx, ordered.buyerId);
+    return { ordered, table, revision, cost: table === null ? null : answerCostOf(ordered, table) };
   }
 }
 

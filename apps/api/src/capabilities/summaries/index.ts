@@ -1,3 +1,4 @@
+export { AnswerCostService } from "./answer-cost.service.ts";
 export { CostTablesService } from "./cost-tables.service.ts";
 export { DecisionsService } from "./decisions.service.ts";
 export { SummariesModule } from "./summaries.module.ts";

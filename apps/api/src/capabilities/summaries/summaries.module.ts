@@ -18,6 +18,6 @@ import { SummariesService } from "./summaries.service.ts";
     AnswerCostService,
     DecisionDraftsService,
   ],
-  exports: [SummariesService, DecisionsService, CostTablesService],
+  exports: [SummariesService, DecisionsService, CostTablesService, AnswerCostService],
 })
 export class SummariesModule {}

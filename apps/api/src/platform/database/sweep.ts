@@ -58,6 +58,8 @@ export const growths: Readonly<Record<string, Growth>> = {
   release: { kept: evidence },
   cost_table: { kept: "one a buyer or firm" },
   cost_table_version: { kept: "what a summary was reckoned with must be found again" },
+  transport_rates_version: { kept: "what a landed cost was reckoned with must be found again" },
+  case_document_version: { kept: "what stood at a decision must be found again" },
   firm_handbook: { kept: "one a firm" },
   firm_instruments: { kept: "one a firm" },
   summary: { kept: evidence },

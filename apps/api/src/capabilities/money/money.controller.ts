@@ -1,0 +1,44 @@
+import { Body, Controller } from "@nestjs/common";
+import { LandedCostEntries, TransportRates } from "@evenhand/shared/landed-cost";
+import { By, Id, IfMatch } from "../../platform/access/parameters.ts";
+import { Route } from "../../platform/access/route.ts";
+import { Actor } from "../../platform/auth/actor.ts";
+import { LandedCostService } from "./landed-cost.service.ts";
+import { TransportRatesService } from "./transport-rates.service.ts";
+
+@Controller()
+export class MoneyController {
+  constructor(
+    private readonly landedCosts: LandedCostService,
+    private readonly transportRates: TransportRatesService,
+  ) {}
+
+  @Route("landedCost.get")
+  getLandedCost(@By() actor: Actor, @Id() id: string) {
+    return this.landedCosts.get(actor, id);
+  }
+
+  @Route("landedCost.put")
+  putLandedCost(
+    @By() actor: Actor,
+    @Id() id: string,
+    @IfMatch() revision: number,
+    @Body({ schema: LandedCostEntries }) body: LandedCostEntries,
+  ) {
+    return this.landedCosts.put(actor, id, revision, body);
+  }
+
+  @Route("transportRates.get")
+  getRates(@By() actor: Actor) {
+    return this.transportRates.get(actor);
+  }
+
+  @Route("transportRates.put")
+  putRates(
+    @By() actor: Actor,
+    @IfMatch() revision: number,
+    @Body({ schema: TransportRates }) body: TransportRates,
+  ) {
+    return this.transportRates.put(actor, revision, body);
+  }
+}

@@ -1,0 +1,14 @@
+import { Module } from "@nestjs/common";
+import { ComparisonsModule } from "../comparisons/index.ts";
+import { SummariesModule } from "../summaries/index.ts";
+import { CaseDocuments } from "./case-documents.ts";
+import { LandedCostService } from "./landed-cost.service.ts";
+import { MoneyController } from "./money.controller.ts";
+import { TransportRatesService } from "./transport-rates.service.ts";
+
+@Module({
+  imports: [ComparisonsModule, SummariesModule],
+  controllers: [MoneyController],
+  providers: [CaseDocuments, LandedCostService, TransportRatesService],
+})
+export class MoneyModule {}

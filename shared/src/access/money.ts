@@ -1,0 +1,26 @@
+import { type Access, buyer } from "./grants.ts";
+
+/** What a case comes to in money is its buyer's alone. */
+export const moneyAccess = {
+  "landedCost.get": {
+    method: "GET",
+    path: "/cases/:id/landed-cost",
+    who: [buyer("own")],
+    scope: "read",
+  },
+  "landedCost.put": {
+    method: "PUT",
+    path: "/cases/:id/landed-cost",
+    who: [buyer("own")],
+    once: "content",
+    ifMatch: true,
+  },
+  "transportRates.get": { method: "GET", path: "/transport-rates", who: [buyer("own")], scope: "read" },
+  "transportRates.put": {
+    method: "PUT",
+    path: "/transport-rates",
+    who: [buyer("own")],
+    once: "content",
+    ifMatch: true,
+  },
+} as const satisfies Readonly<Record<string, Access>>;
