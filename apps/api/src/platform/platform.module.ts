@@ -10,6 +10,8 @@ import { ContractPipe } from "./http/contract.pipe.ts";
 import { RequestLimits } from "./http/request-limits.ts";
 import { SiteAddress } from "./http/site-address.ts";
 import { Stopping } from "./http/stopping.ts";
+import { RecordChain } from "./record/record-chain.ts";
+import { SigningKeys } from "./record/signing-keys.ts";
 import { ProblemFilter } from "./problems/problem-filter.ts";
 
 @Global()
@@ -39,11 +41,13 @@ export class PlatformModule {
         Credentials,
         RequestLimits,
         CostlySemaphore,
+        SigningKeys,
+        RecordChain,
         { provide: APP_GUARD, useClass: AccessGuard },
         { provide: APP_PIPE, useClass: ContractPipe },
         { provide: APP_FILTER, useClass: ProblemFilter },
       ],
-      exports: [Actors, CostlySemaphore, SiteAddress],
+      exports: [Actors, CostlySemaphore, RecordChain, SigningKeys, SiteAddress],
     };
   }
 }

@@ -9,6 +9,7 @@ export function demoEnvironment(databaseUrl) {
     DATABASE_URL: databaseUrl,
     PORT: process.env.PORT ?? firstPort,
     LOG_LEVEL: process.env.LOG_LEVEL ?? "warn",
+    RECORD_KEYS_FILE: process.env.RECORD_KEYS_FILE ?? join(dataFolder, "record-keys.json"),
     MAIL: "file",
     MAIL_FOLDER: join(dataFolder, "outbox"),
   };

@@ -4,8 +4,10 @@ import type { CreatedDraft } from "@evenhand/shared/http/paging";
 import { z } from "zod";
 import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
+import { sha256Hex } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
+import { RecordChain } from "../../platform/record/record-chain.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
 import { findRow, run, sql } from "../../platform/database/rows.ts";
 import type { JsonText } from "../../platform/http/json-text.ts";
@@ -14,7 +16,11 @@ import { admissionList } from "./admissions.queries.ts";
 
 const stateAfter = { admit: "admitted", refuse: "refused", suspend: "suspended" } as const;
 
-const Known = z.object({ kind: z.enum(["firm", "inspector"]), revision: z.number() });
+const Known = z.object({
+  kind: z.enum(["firm", "inspector"]),
+  revision: z.number(),
+  organization: z.string(),
+});
 type Known = z.infer<typeof Known>;
 
 /**
@@ -26,6 +32,7 @@ export class AdmissionsService {
   constructor(
     private readonly database: Database,
     private readonly clock: Clock,
+    private readonly record: RecordChain,
   ) {}
 
   async list(actor: Actor, query: AdmissionQuery): Promise<JsonText> {
@@ -78,7 +85,7 @@ export class AdmissionsService {
     meant: number,
     { decision, reason }: AdmissionDecision,
   ): Promise<CreatedDraft> {
-    const { kind, revision: now } = found(await lock(tx, id), "firm or inspector");
+    const { kind, revision: now, organization } = found(await lock(tx, id), "firm or inspector");
     checkRevision(now, meant);
     const revision = now + 1;
     const by = { decidedBy: actor.account, decidedAt: this.clock.now() };
@@ -93,6 +100,13 @@ export class AdmissionsService {
       const where = { organizationId: id };
       await tx.firmAdmission.upsert({ where, create: { organizationId: id, ...data }, update: data });
     }
+    this.record.append(tx, {
+      kind: "admission.decided",
+      organizations: [organization],
+      subject: id,
+      actor: actor.account,
+      content: { of: kind, decision, state, revision, words: sha256Hex(reason) },
+    });
     return { id, revision };
   }
 }
@@ -102,7 +116,7 @@ async function lock(tx: Transaction, id: string): Promise<Known | null> {
     tx,
     Known,
     sql`
-    SELECT 'inspector' AS kind, admission_revision AS revision FROM inspector_calendar
+    SELECT 'inspector' AS kind, admission_revision AS revision, organization_id AS organization FROM inspector_calendar
     WHERE id = ${id}::uuid FOR UPDATE`,
   );
   if (calendar !== null) return calendar;
@@ -111,7 +125,7 @@ async function lock(tx: Transaction, id: string): Promise<Known | null> {
     tx,
     Known,
     sql`
-    SELECT 'firm' AS kind, coalesce(f.revision, 0) AS revision FROM organization o
+    SELECT 'firm' AS kind, coalesce(f.revision, 0) AS revision, o.id AS organization FROM organization o
     LEFT JOIN firm_admission f ON f.organization_id = o.id
     WHERE o.id = ${id}::uuid AND o.kind = 'inspector'`,
   );

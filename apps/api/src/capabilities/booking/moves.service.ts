@@ -14,6 +14,7 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
+import { RecordChain } from "../../platform/record/record-chain.ts";
 import { exists } from "../../platform/database/rows.ts";
 import { AppointmentEffects } from "./appointment-effects.ts";
 import {
@@ -70,6 +71,7 @@ export class MovesService {
     private readonly clock: Clock,
     private readonly ids: Ids,
     private readonly effects: AppointmentEffects,
+    private readonly record: RecordChain,
   ) {}
 
   async move(
@@ -118,12 +120,26 @@ export class MovesService {
       state: next.state,
     };
     await writeHistory(tx, { ...entry, hour: next.hour, cause: facts.cause, note });
+    this.note(tx, stored, entry, next.requestedAt !== null);
     const changed = { ...stored, cars: stored.cars };
     await this.effects.apply(
       tx,
       { appointment: changed, move, ...by, interests, due: dateOf(nextLook(next)) },
       consequences,
     );
+  }
+
+  /** A move of a visit that was asked for stands in the record of its three parties; an hour that was only held is nobody's history. */
+  private note(
+    tx: Transaction,
+    { id, buyer, dealer, firm }: StoredAppointment,
+    { move, state, number, account, actor }: By & { move: AppointmentMove; state: string; number: number },
+    isAskedFor: boolean,
+  ): void {
+    if (!isAskedFor) return;
+    const organizations = [buyer, dealer, firm];
+    const content = { move, state, number, by: actor };
+    this.record.append(tx, { kind: "visit.moved", organizations, subject: id, actor: account, content });
   }
 
   /** Looks at one appointment again: what was not answered in time is over, and who did not come has missed it. */

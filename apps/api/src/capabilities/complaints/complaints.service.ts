@@ -13,10 +13,12 @@ import type { Created, CreatedDraft } from "@evenhand/shared/http/paging";
 import { z } from "zod";
 import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
+import { sha256Hex } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { dayLimit, dayMs, keepOpenWithin, oneAtATime } from "../../platform/database/bounds.ts";
 import { Ids } from "../../platform/database/ids.ts";
+import { RecordChain } from "../../platform/record/record-chain.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
 import { findRow, RevisedBodyRow, sql } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
@@ -24,7 +26,12 @@ import { Outbox } from "../../platform/mail/outbox.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { complaintCounts, complaintDetail, complaintList } from "./complaints.queries.ts";
 
-const LockedComplaint = z.object({ state: ComplaintState, revision: z.number(), author: z.string() });
+const LockedComplaint = z.object({
+  state: ComplaintState,
+  revision: z.number(),
+  author: z.string(),
+  organization: z.string(),
+});
 
 /** Complaints. The operator sees how many wait and for how long; what they say only by opening one, with a reason that is kept. */
 @Injectable()
@@ -37,6 +44,7 @@ export class ComplaintsService {
     private readonly clock: Clock,
     private readonly ids: Ids,
     private readonly outbox: Outbox,
+    private readonly record: RecordChain,
   ) {}
 
   async create(
@@ -59,6 +67,13 @@ export class ComplaintsService {
         createdBy: actor.account,
         receivedAt: this.clock.now(),
       },
+    });
+    this.record.append(tx, {
+      kind: "complaint.made",
+      organizations: [organization],
+      subject: id,
+      actor: actor.account,
+      content: { about: about.kind, aboutId: about.id, words: sha256Hex(text) },
     });
     return { id };
   }
@@ -137,6 +152,13 @@ export class ComplaintsService {
       data: { state: moved.to, reply: text, revision, ...answered },
     });
     await this.tell(tx, complaint.author);
+    this.record.append(tx, {
+      kind: "complaint.answered",
+      organizations: [complaint.organization],
+      subject: id,
+      actor: actor.account,
+      content: { words: sha256Hex(text) },
+    });
     return { id, revision };
   }
 
@@ -151,12 +173,12 @@ const whoOf = (actor: Actor): unknown[] => [actor.organizations(), actor.account
 async function lock(
   tx: Transaction,
   id: string,
-): Promise<{ state: ComplaintState; revision: number; author: string }> {
+): Promise<{ state: ComplaintState; revision: number; author: string; organization: string }> {
   const row = await findRow(
     tx,
     LockedComplaint,
     sql`
-    SELECT state, revision, created_by AS author FROM complaint WHERE id = ${id}::uuid FOR UPDATE`,
+    SELECT state, revision, created_by AS author, organization_id AS organization FROM complaint WHERE id = ${id}::uuid FOR UPDATE`,
   );
   return found(row, "complaint");
 }

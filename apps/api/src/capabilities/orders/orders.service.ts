@@ -17,6 +17,7 @@ import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import type { Prisma } from "../../platform/database/generated/client.ts";
 import { Ids } from "../../platform/database/ids.ts";
+import { RecordChain } from "../../platform/record/record-chain.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
 import { findRow, RevisedBodyRow, sql } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
@@ -54,6 +55,7 @@ export class OrdersService {
     private readonly notices: NoticesService,
     private readonly admissions: AdmissionsService,
     private readonly cases: OpenCases,
+    private readonly record: RecordChain,
   ) {}
 
   async list(actor: Actor, query: OrderQuery): Promise<JsonText> {
@@ -95,6 +97,13 @@ export class OrdersService {
       statement: request.statement,
       account: actor.account,
       at: this.clock.now(),
+    });
+    this.record.append(tx, {
+      kind: "order.made",
+      organizations: [buyer, request.inspector],
+      subject: id,
+      actor: actor.account,
+      content: { vehicle, statement: request.statement },
     });
     await this.notices.tell(tx, {
       organization: request.inspector,
@@ -179,6 +188,13 @@ export class OrdersService {
     const state = stateAfter(order, move, by);
     const data = { ...(await change(order)), state, revision: { increment: 1 } };
     const { revision } = await tx.inspectionOrder.update({ where: { id }, data });
+    this.record.append(tx, {
+      kind: "order.moved",
+      organizations: [order.buyerId, order.inspectorId],
+      subject: id,
+      actor: actor.account,
+      content: { move, state, revision },
+    });
     await this.tellOther(tx, order, move, by);
     return { id, revision };
   }

@@ -21,10 +21,12 @@ import { z } from "zod";
 import { checkRevision } from "../../platform/access/parameters.ts";
 import { maySeeVehicle } from "../../platform/access/row-access.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
+import { sha256Hex } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { dayLimit, dayMs, keepOpenWithin, oneAtATime } from "../../platform/database/bounds.ts";
 import { Ids } from "../../platform/database/ids.ts";
+import { RecordChain } from "../../platform/record/record-chain.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
 import { findRow, RevisedBodyRow, sql } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
@@ -45,6 +47,7 @@ const Locked = z.object({
   position: z.string(),
 });
 type Locked = z.infer<typeof Locked>;
+type Asked = Omit<Locked, "revision" | "state">;
 
 /** Buyers' questions on items, and the dealer's answers, which become findings of the next statement. */
 @Injectable()
@@ -60,6 +63,7 @@ export class QuestionsService {
     private readonly notices: NoticesService,
     private readonly answers: StatementAnswers,
     private readonly cases: OpenCases,
+    private readonly record: RecordChain,
   ) {}
 
   async list(actor: Actor, query: QuestionQuery): Promise<JsonText> {
@@ -136,8 +140,7 @@ export class QuestionsService {
         askedAt: send ? now : null,
       },
     });
-    if (send)
-      await this.notices.tell(tx, { organization: dealer, kind: "question-asked", subject: id, vehicle });
+    if (send) await this.send(tx, actor, { id, buyer, dealer, vehicle, item, position }, text);
     return { id, revision: 1 };
   }
 
@@ -154,11 +157,27 @@ export class QuestionsService {
       let state = question.state;
       for (const one of movesOfChange({ text, move })) state = stateAfter(state, one, "buyer");
       const asked = sending ? { askedAt: this.clock.now() } : {};
-      await tx.question.update({ where: { id }, data: { text, state, ...asked, revision: meant + 1 } });
-      const { dealer, vehicle } = question;
-      if (sending)
-        await this.notices.tell(tx, { organization: dealer, kind: "question-asked", subject: id, vehicle });
+      const data = { text, state, ...asked, revision: meant + 1 };
+      const now = await tx.question.update({ where: { id }, data, select: { text: true } });
+      if (sending) await this.send(tx, actor, question, now.text);
       return { id, revision: meant + 1 };
+    });
+  }
+
+  /** The dealer hears of it, and what was asked stands in both records, its words as their hash. */
+  private async send(
+    tx: Transaction,
+    actor: Actor,
+    { id, buyer, dealer, vehicle, item, position }: Asked,
+    text: string,
+  ): Promise<void> {
+    await this.notices.tell(tx, { organization: dealer, kind: "question-asked", subject: id, vehicle });
+    this.record.append(tx, {
+      kind: "question.asked",
+      organizations: [buyer, dealer],
+      subject: id,
+      actor: actor.account,
+      content: { vehicle, item, position, words: sha256Hex(text) },
     });
   }
 
@@ -178,6 +197,13 @@ export class QuestionsService {
     await tx.question.update({ where: { id }, data: { ...data, revision: meant + 1 } });
     const { buyer, vehicle } = question;
     await this.notices.tell(tx, { organization: buyer, kind: "question-answered", subject: id, vehicle });
+    this.record.append(tx, {
+      kind: "question.answered",
+      organizations: [buyer, question.dealer],
+      subject: id,
+      actor: actor.account,
+      content: { report, version },
+    });
     return { id, revision: meant + 1 };
   }
 }

@@ -41,5 +41,6 @@ export const releaseDetail = `
 
 /** The dealer's, held until the transaction ends: `$1` organizations, `$2` those of them that deal, `$3` the release. */
 export const releaseToLock = `
-  SELECT r.state::text AS state, r.revision, r.vehicle_id AS "vehicleId", r.buyer_id AS "buyerId" FROM release r
+  SELECT r.state::text AS state, r.revision, r.vehicle_id AS "vehicleId", r.buyer_id AS "buyerId",
+    r.dealer_id AS "dealerId" FROM release r
   WHERE r.id = $3::uuid AND r.dealer_id = ANY($2::uuid[]) AND NOT ${mustBeBlind("r.vehicle_id")} FOR UPDATE OF r`;

@@ -18,6 +18,7 @@ import { Database, type Transaction } from "../../platform/database/database.ts"
 import { Ids } from "../../platform/database/ids.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
 import { findRow, RevisedBodyRow } from "../../platform/database/rows.ts";
+import { RecordChain } from "../../platform/record/record-chain.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { ComparisonsService, type OrderedComparison } from "../comparisons/index.ts";
@@ -41,6 +42,7 @@ export class ReleasesService {
     private readonly comparisons: ComparisonsService,
     private readonly vehicles: VehiclesService,
     private readonly notices: NoticesService,
+    private readonly record: RecordChain,
   ) {}
 
   async list(actor: Actor, query: ReleaseQuery): Promise<JsonText> {
@@ -114,6 +116,13 @@ export class ReleasesService {
       answeredAt: this.clock.now(),
     };
     await tx.release.update({ where: { id }, data });
+    this.record.append(tx, {
+      kind: "release.moved",
+      organizations: [release.buyerId, release.dealerId],
+      subject: id,
+      actor: actor.account,
+      content: { move: answer, state: moved.to, revision },
+    });
     if (answer === "accept") await this.vehicles.withdraw(tx, release.vehicleId);
     await this.notices.tell(tx, {
       organization: release.buyerId,
@@ -146,6 +155,13 @@ export class ReleasesService {
         releasedAt: this.clock.now(),
       },
     });
+    this.record.append(tx, {
+      kind: "release.laid",
+      organizations: [ordered.buyerId, ordered.dealerId],
+      subject: id,
+      actor: actor.account,
+      content: { comparison: ordered.id, entry: index, state: "released" },
+    });
     return { id, revision: 1 };
   }
 
@@ -175,6 +191,7 @@ const LockedRelease = z.object({
   revision: z.number(),
   vehicleId: z.string(),
   buyerId: z.string(),
+  dealerId: z.string(),
 });
 type LockedRelease = z.infer<typeof LockedRelease>;
 

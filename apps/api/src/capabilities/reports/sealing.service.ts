@@ -7,6 +7,7 @@ import { sha256Hex } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import type { Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
+import { RecordChain } from "../../platform/record/record-chain.ts";
 import { ComparisonsService } from "../comparisons/index.ts";
 import { FirmHandbooksService } from "../handbook/index.ts";
 import { ReportedVisits } from "../booking/index.ts";
@@ -30,6 +31,7 @@ export class SealingService {
     private readonly notices: NoticesService,
     private readonly handbooks: FirmHandbooksService,
     private readonly visits: ReportedVisits,
+    private readonly record: RecordChain,
   ) {}
 
   /**
@@ -80,6 +82,13 @@ export class SealingService {
     await tx.report.update({
       where: { id: report.id },
       data: { drafting: false, revision: report.revision + 1, updatedAt: now },
+    });
+    this.record.append(tx, {
+      kind: "report.sealed",
+      organizations: [report.organizationId, ...(order === null ? [] : [order.buyerId])],
+      subject: id,
+      actor: actor.account,
+      content: { report: report.id, vehicle: report.vehicleId, of: report.kind, version: number, seal },
     });
     return { id, version: number };
   }

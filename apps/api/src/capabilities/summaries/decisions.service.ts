@@ -9,6 +9,7 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
+import { RecordChain } from "../../platform/record/record-chain.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
 import { findRow, RevisedBodyRow, sql } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
@@ -29,6 +30,7 @@ export class DecisionsService {
     private readonly summaries: SummariesService,
     private readonly notices: NoticesService,
     private readonly drafts: DecisionDraftsService,
+    private readonly record: RecordChain,
   ) {}
 
   /** Declining is free; the other two need that nothing moved since. */
@@ -92,6 +94,13 @@ export class DecisionsService {
       answeredAt: this.clock.now(),
     };
     await tx.decision.update({ where: { id }, data: { ...data, revision } });
+    this.record.append(tx, {
+      kind: "decision.answered",
+      organizations: [decision.buyerId, decision.dealerId],
+      subject: id,
+      actor: actor.account,
+      content: { answer, revision },
+    });
     await this.notices.tell(tx, {
       organization: decision.buyerId,
       kind: "counter-answered",
@@ -137,6 +146,19 @@ export class DecisionsService {
         decidedAt: this.clock.now(),
       },
     });
+    this.record.append(tx, {
+      kind: "decision.made",
+      organizations: [buyerId, dealerId],
+      subject: id,
+      actor: actor.account,
+      content: {
+        decision: request.decision,
+        summary: held.id,
+        seal: held.hash,
+        priceMinor: request.price?.minor ?? null,
+        priceCurrency: request.price?.currency ?? null,
+      },
+    });
     await this.drafts.drop(tx, held.id);
     await this.notices.tell(tx, {
       organization: dealerId,
@@ -154,6 +176,7 @@ const LockedDecision = z.object({
   revision: z.number(),
   vehicleId: z.string(),
   buyerId: z.string(),
+  dealerId: z.string(),
 });
 type LockedDecision = z.infer<typeof LockedDecision>;
 
@@ -162,7 +185,7 @@ async function lockForDealer(tx: Transaction, actor: Actor, id: string): Promise
     tx,
     LockedDecision,
     sql`
-    SELECT decision::text AS decision, answer::text AS answer, revision, vehicle_id AS "vehicleId", buyer_id AS "buyerId"
+    SELECT decision::text AS decision, answer::text AS answer, revision, vehicle_id AS "vehicleId", buyer_id AS "buyerId", dealer_id AS "dealerId"
     FROM decision WHERE id = ${id}::uuid AND dealer_id = ANY(${actor.organizations("dealer")}::uuid[]) FOR UPDATE`,
   );
   return found(decision, "decision");

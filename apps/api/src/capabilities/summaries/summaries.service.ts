@@ -15,6 +15,7 @@ import { sha256Hex } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
+import { RecordChain } from "../../platform/record/record-chain.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
 import { DocumentRow, findRow } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
@@ -47,6 +48,7 @@ export class SummariesService {
     private readonly comparisons: ComparisonsService,
     private readonly costTables: CostTablesService,
     private readonly drafts: DecisionDraftsService,
+    private readonly record: RecordChain,
   ) {}
 
   /** Takes a snapshot of how things stand, for the buyer to decide on. */
@@ -76,6 +78,13 @@ export class SummariesService {
         createdBy: actor.account,
         createdAt,
       },
+    });
+    this.record.append(tx, {
+      kind: "summary.made",
+      organizations: [buyerId],
+      subject: id,
+      actor: actor.account,
+      content: { comparison, vehicle: vehicleId, seal: hash },
     });
     return { id, hash };
   }

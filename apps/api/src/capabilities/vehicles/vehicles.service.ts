@@ -10,6 +10,7 @@ import { Clock } from "../../platform/clock/index.ts";
 import { dayLimit, dayMs, oneAtATime } from "../../platform/database/bounds.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
+import { RecordChain } from "../../platform/record/record-chain.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { findRow, RevisedBodyRow, sql } from "../../platform/database/rows.ts";
@@ -50,6 +51,7 @@ export class VehiclesService {
     private readonly database: Database,
     private readonly clock: Clock,
     private readonly ids: Ids,
+    private readonly record: RecordChain,
   ) {}
 
   /** A dealer alone sees their own cars; everybody else what is listed and what they have work on. */
@@ -102,7 +104,10 @@ export class VehiclesService {
       checkRevision(vehicle.revision, meant);
       if (change.listed === true) await this.checkListable(tx, id);
       if (change.listed !== undefined && change.listed !== vehicle.listed)
-        await this.noteListed(tx, actor, id, change.listed);
+        await this.noteListed(tx, id, vehicle.organization, change.listed, {
+          cause: change.listed ? "published" : "withdrawn",
+          account: actor.account,
+        });
       const { revision } = await tx.vehicle.update({
         where: { id },
         data: {
@@ -154,28 +159,37 @@ export class VehiclesService {
     reason: string | null = null,
     accountId: string | null = null,
   ): Promise<boolean> {
-    const at = this.clock.now();
-    const { count } = await tx.vehicle.updateMany({
-      where: { id, listed: !listed },
-      data: { listed, revision: { increment: 1 }, updatedAt: at },
-    });
-    if (count === 0) return false;
-    const data = { id: this.ids.next(), vehicleId: id, at, listed, cause, reason, accountId };
-    await tx.listingChange.create({ data });
+    const row = await findRow(
+      tx,
+      Listed,
+      sql`
+      UPDATE vehicle SET listed = ${listed}, revision = revision + 1, updated_at = ${this.clock.now()}
+      WHERE id = ${id}::uuid AND listed <> ${listed} RETURNING organization_id AS organization`,
+    );
+    if (row === null) return false;
+    await this.noteListed(tx, id, row.organization, listed, { cause, reason, account: accountId });
     return true;
   }
 
-  private async noteListed(tx: Transaction, actor: Actor, id: string, listed: boolean): Promise<void> {
-    const cause: ListingCause = listed ? "published" : "withdrawn";
-    await tx.listingChange.create({
-      data: {
-        id: this.ids.next(),
-        vehicleId: id,
-        at: this.clock.now(),
-        listed,
-        cause,
-        accountId: actor.account,
-      },
+  private async noteListed(
+    tx: Transaction,
+    id: string,
+    organization: string,
+    listed: boolean,
+    {
+      cause,
+      reason = null,
+      account,
+    }: { cause: ListingCause; reason?: string | null; account: string | null },
+  ): Promise<void> {
+    const change = { id: this.ids.next(), vehicleId: id, at: this.clock.now(), listed, cause, reason };
+    await tx.listingChange.create({ data: { ...change, accountId: account } });
+    this.record.append(tx, {
+      kind: listed ? "listing.published" : "listing.withdrawn",
+      organizations: [organization],
+      subject: id,
+      actor: account,
+      content: { cause, change: change.id },
     });
   }
 
@@ -193,7 +207,8 @@ export class VehiclesService {
   }
 }
 
-const Own = z.object({ revision: z.number(), listed: z.boolean() });
+const Listed = z.object({ organization: z.string() });
+const Own = Listed.extend({ revision: z.number(), listed: z.boolean() });
 type Own = z.infer<typeof Own>;
 
 async function lockOwn(tx: Transaction, actor: Actor, id: string): Promise<Own> {
@@ -201,7 +216,7 @@ async function lockOwn(tx: Transaction, actor: Actor, id: string): Promise<Own> 
     tx,
     Own,
     sql`
-    SELECT revision, listed FROM vehicle
+    SELECT revision, listed, organization_id AS organization FROM vehicle
     WHERE id = ${id}::uuid AND organization_id = ANY(${actor.organizations("dealer")}::uuid[]) FOR UPDATE`,
   );
   return found(vehicle, "car");

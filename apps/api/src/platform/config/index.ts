@@ -32,6 +32,9 @@ const Environment = z.object({
   MAIL_FROM: z.string().min(3).default("Evenhand <no-reply@evenhand.example>"),
   SMTP_URL: z.url({ protocol: /^smtps?$/ }).optional(),
   JOBS: Flag.default(true),
+  /** The keys that sign seals and roots, as a list in JSON or the file that holds it; `docs/record.md`. */
+  RECORD_KEYS: z.string().optional(),
+  RECORD_KEYS_FILE: z.string().optional(),
   LOG_LEVEL: z.enum(["fatal", "error", "warn", "info", "debug", "trace", "silent"]).default("info"),
   /** Of bodies whose contract says nothing else (`bodyBytes` in `shared/src/http`). */
   BODY_LIMIT_BYTES: whole(1_000, 100_000_000).default(usualBodyBytes),
@@ -53,6 +56,16 @@ const complete = Environment.superRefine((found, context) => {
       code: "custom",
       path: ["PUBLIC_URL"],
       message: "needed where HOST is not this machine alone, such as 127.0.0.1: mail and cookies go by it",
+    });
+  if (
+    found.PUBLIC_URL !== undefined &&
+    found.RECORD_KEYS === undefined &&
+    found.RECORD_KEYS_FILE === undefined
+  )
+    context.addIssue({
+      code: "custom",
+      path: ["RECORD_KEYS"],
+      message: "needed, or RECORD_KEYS_FILE, where PUBLIC_URL is set: the record of other people is signed",
     });
 }).transform((found) => ({
   database: {
@@ -84,6 +97,10 @@ const complete = Environment.superRefine((found, context) => {
     folder: found.MAIL_FOLDER ?? join(projectFolder(), ".data", "outbox"),
     from: found.MAIL_FROM,
     smtpUrl: found.SMTP_URL ?? null,
+  },
+  record: {
+    keys: found.RECORD_KEYS ?? null,
+    keysFile: found.RECORD_KEYS_FILE ?? join(projectFolder(), ".data", "record-keys.json"),
   },
   jobs: found.JOBS,
   logLevel: found.LOG_LEVEL,

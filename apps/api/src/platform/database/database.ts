@@ -32,6 +32,7 @@ export class Database {
   private readonly prisma: PrismaClient;
   private readonly timeout: number;
   private readonly turns: Turns;
+  private readonly endings: ((tx: Transaction) => Promise<void>)[] = [];
 
   constructor(options: DatabaseOptions, onError: (error: Error) => void = () => {}) {
     this.timeout = options.statementTimeout;
@@ -60,9 +61,19 @@ export class Database {
 
   /** Begins a transaction, and hands it to the work: what takes part in it takes it as an argument, and begins no other. */
   async transaction<T>(work: (tx: Transaction) => Promise<T>): Promise<T> {
+    const whole = async (tx: Transaction): Promise<T> => {
+      const result = await work(tx);
+      for (const ending of this.endings) await ending(tx);
+      return result;
+    };
     return this.turns.take(() =>
-      this.prisma.$transaction((tx) => work(tx), { maxWait: this.timeout, timeout: this.timeout }),
+      this.prisma.$transaction(whole, { maxWait: this.timeout, timeout: this.timeout }),
     );
+  }
+
+  /** Says what is done last in every transaction, after its work and before it is committed: what fails there undoes it all. */
+  atEnd(ending: (tx: Transaction) => Promise<void>): void {
+    this.endings.push(ending);
   }
 
   async isReachable(): Promise<boolean> {

@@ -81,6 +81,10 @@ export const growths: Readonly<Record<string, Growth>> = {
   question: { kept: work },
   complaint: { kept: evidence },
   complaint_opening: { kept: evidence },
+  record_chain: { kept: "one an organization" },
+  record_entry: { kept: evidence },
+  record_root: { kept: evidence },
+  seal_receipt: { kept: evidence },
 };
 
 /**
