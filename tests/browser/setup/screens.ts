@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core";
 import { Person } from "../../api/setup/person.ts";
 import { acceptOrder, header, order, setOperation, treadDepth } from "../../api/setup/story.ts";
+import { enterLandedCost } from "./money-scene.ts";
 import { stateDemoCar, type compareDemoCar, type DemoPeople } from "./demo-car.ts";
 
 export interface Screen {
@@ -45,6 +46,7 @@ export async function screens(people: DemoPeople, car: Compared, other: Stated):
   const accepted = await order(buyer, inspector, vehicle, statement);
   await acceptOrder(inspector, accepted);
   const { id: walked } = await inspector.does("reports.inspect", { path: { id: accepted }, body: header });
+  const money = await enterLandedCost(buyer, car.vehicle);
   const walk = `/reports/${walked}?stage=daylight&open=wheels.tread-depth%40left-front`;
   const comparison = `/comparisons/${car.comparison}`;
   return [
@@ -135,6 +137,7 @@ export async function screens(people: DemoPeople, car: Compared, other: Stated):
         await page.getByRole("heading", { name: "Decide", exact: true }).scrollIntoViewIfNeeded();
       },
     },
+    { name: "landed-cost", by: buyer, address: `/cases/${money}/landed-cost` },
     { name: "decisions", by: buyer, address: "/decisions" },
     { name: "organization", by: dealer, address: "/organization" },
     { name: "account", by: dealer, address: "/account" },

@@ -89,6 +89,12 @@ const onlyCase = createRoute({
   component: lazyRouteComponent(() => import("../pages/cases/CasePage"), "CasePage"),
 });
 
+const landedCost = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/cases/$case/landed-cost",
+  component: lazyRouteComponent(() => import("../pages/money/LandedCostPage"), "LandedCostPage"),
+});
+
 /** The list of cases is the first screen. */
 const cases = createRoute({
   getParentRoute: () => signedIn,
@@ -355,6 +361,7 @@ const tree = root.addChildren([
     home,
     cases,
     onlyCase,
+    landedCost,
     queues,
     help,
     cars,

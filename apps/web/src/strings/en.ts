@@ -20,6 +20,7 @@ import { questions } from "./en/questions";
 import { handbook } from "./en/handbook";
 import { instruments } from "./en/instruments";
 import { records } from "./en/records";
+import { money } from "./en/money";
 import { walk } from "./en/walk";
 
 /** American English, the first catalog. Another language is another file of the same shape. */
@@ -46,6 +47,7 @@ export const en = {
   ...handbook,
   ...instruments,
   ...records,
+  ...money,
   ...walk,
 } as const;
 

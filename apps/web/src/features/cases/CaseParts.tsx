@@ -216,6 +216,26 @@ const Decided = ({ row: { parts, as } }: { readonly row: CaseSeen }) => {
   return lines.length === 0 ? null : <Part title={t("case.decided")}>{lines}</Part>;
 };
 
+/** Only the buyer's own, whose money it is. */
+const Money = ({ row: { id } }: { readonly row: CaseSeen }) => {
+  const t = useText();
+  return (
+    <Part title={t("case.money")}>
+      {[
+        <li key="landed">
+          <Line
+            main={
+              <Link to="/cases/$case/landed-cost" params={{ case: id }}>
+                {t("case.money.landed")}
+              </Link>
+            }
+          />
+        </li>,
+      ]}
+    </Part>
+  );
+};
+
 /** Everything that belongs to the case and this person may know of, each leading to its own page. */
 export const CaseParts = ({ row }: { readonly row: CaseSeen }) => {
   const t = useText();
@@ -226,6 +246,7 @@ export const CaseParts = ({ row }: { readonly row: CaseSeen }) => {
         <Inspections inspections={row.parts.inspections} />
         <Released row={row} />
         <Decided row={row} />
+        {row.as === "buyer" && <Money row={row} />}
         <Visits visits={row.parts.visits} />
         {row.as !== "inspector" && <Questions row={row} />}
       </div>

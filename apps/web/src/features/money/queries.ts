@@ -1,0 +1,15 @@
+import { queryOptions } from "@tanstack/react-query";
+import { call } from "../../service/client";
+
+/** Worked out anew from the record, so asked for anew each time it is looked at. */
+export const landedCostQuery = (id: string) =>
+  queryOptions({
+    queryKey: ["landed-cost", id],
+    queryFn: ({ signal }) => call("landedCost.get", { params: { id }, signal }),
+    staleTime: 0,
+  });
+
+export const transportRatesQuery = queryOptions({
+  queryKey: ["transport-rates"],
+  queryFn: ({ signal }) => call("transportRates.get", { signal }),
+});
