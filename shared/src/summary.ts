@@ -4,6 +4,7 @@ import { Instant, ItemId, LocalId, ObjectId, PositionId, Sha256 } from "./identi
 import { CrossCheck } from "./cross-check.ts";
 import { Certainty, MatterId } from "./matter.ts";
 import { Direction, Outcome, Standing } from "./outcome.ts";
+import { SettlementState } from "./settlement.ts";
 import { Severity } from "./severity.ts";
 
 const minorUnits = z.int().nonnegative();
@@ -76,7 +77,19 @@ export const SummaryCost = z.strictObject({
 export type SummaryCost = z.infer<typeof SummaryCost>;
 
 /** What became of a matter between buyer and dealer: that of its line that is farthest from settled. */
-export const MATTER_STATES = ["open", "laid", "contested", "accepted"] as const;
+export const MATTER_STATES = [
+  "open",
+  "laid",
+  "contested",
+  "offered",
+  "with-inspector",
+  "promised",
+  "accepted",
+  "finding-stands",
+  "statement-stands",
+  "settled",
+  "left-open",
+] as const;
 export const MatterState = z.enum(MATTER_STATES);
 export type MatterState = z.infer<typeof MatterState>;
 
@@ -136,7 +149,7 @@ const anyVersion = {
     z.strictObject({
       id: ObjectId,
       entry: z.int().nonnegative(),
-      state: z.enum(["released", "accepted", "contested"]),
+      state: SettlementState,
       reason: z.string().nullable(),
     }),
   ),

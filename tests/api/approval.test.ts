@@ -84,10 +84,8 @@ test("a new statement, a release and an answer each move a summary", async () =>
     { what: "statement", was: "1", now: "2" },
     { what: "release", was: null, now: "1" },
   ]);
-  await world.dealer.does("releases.answer", {
-    path: { id: items[0]?.id ?? "" },
-    revision: 1,
-    body: { answer: "contest", reason: "It sounded yesterday." },
+  await world.dealer.does("releases.move", {
+    body: { lines: items, move: "contest", words: "It sounded yesterday." },
   });
   const second = await world.buyer.does("summaries.get", { path: { id } });
   expect(second.moved).toContainEqual(expect.objectContaining({ what: "release", was: null, now: "2" }));

@@ -192,10 +192,8 @@ describe("a dealer's record", () => {
     const before = await recordOf(world.dealer);
     expect(before.whole).toMatchObject({ cars: 20, fell: 0, open: 2, fallen: { estimate: 0 } });
     const answer = (release: typeof first, how: "accept" | "contest") =>
-      world.dealer.does("releases.answer", {
-        path: { id: release?.id ?? "" },
-        revision: release?.revision ?? 0,
-        body: { answer: how, reason: "Looked at again." },
+      world.dealer.does("releases.move", {
+        body: { lines: [release], move: how, words: "Looked at again." },
       });
     await answer(second, "contest");
     expect((await recordOf(world.dealer)).whole).toEqual(before.whole);

@@ -67,7 +67,9 @@ test("what the migrations add by hand is there", async () => {
     "report_order_kind",
     "report_version_sealed",
     "comparison_sealed",
-    "release_accepted",
+    "release_state_known",
+    "release_upheld",
+    "settlement_move_kept",
     "summary_sealed",
   ])
     expect(added).toContain(name);
@@ -181,6 +183,41 @@ test("what buyers had begun before there were cases is a case since its first pa
     { buyer: other, dealer, since: at(12) },
   ]);
   for (const row of rows) expect(row.id).toMatch(/^019df[0-9a-f]{3}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab]/);
+});
+
+test("what a dealer had answered stays so, is the beginning of a thread, and has no deadline", async () => {
+  const url = await empty("settled");
+  await migrate(
+    url,
+    readMigrations().filter(({ name }) => name < "20261128030000_settlement"),
+  );
+  const [comparison, statement, inspection, firm, account] = [1, 2, 3, 4, 5].map(id);
+  const answered = (nth: number, state: string): string =>
+    `('${id(nth)}', '${comparison}', ${nth}, '${firm}', '${firm}', '${firm}', '{}', '${state}', 'So it is.', 2, '${account}',
+      '2026-05-04T10:00:00Z', '${account}', '2026-05-04T11:00:00Z')`;
+  await query(
+    url,
+    `SET session_replication_role = replica;
+     INSERT INTO report_version (id, report_id, vehicle_id, organization_id, kind, number, seal, document, sealed_by, sealed_at)
+       VALUES ('${inspection}', '${firm}', '${firm}', '${firm}', 'inspection', 1, repeat('a', 64), '', '${account}', now());
+     INSERT INTO comparison (id, vehicle_id, a_id, b_id, engine, hash, document, created_at)
+       VALUES ('${comparison}', '${firm}', '${statement}', '${inspection}', 'one', repeat('a', 64), '', now());
+     INSERT INTO release (id, comparison_id, entry_index, vehicle_id, buyer_id, dealer_id, snapshot, state, reason, revision,
+       released_by, released_at, answered_by, answered_at)
+       VALUES ${answered(6, "accepted")}, ${answered(7, "contested")};
+     RESET session_replication_role`,
+  );
+  await migrate(url);
+  const rows = await query(
+    url,
+    `SELECT r.state, r.at_entry_index AS at, r.inspector_id AS firm, r.deadline, r.upheld_at AS since, m.move, m.words
+     FROM release r JOIN settlement_move m ON m.release_id = r.id ORDER BY r.id`,
+  );
+  const words = "So it is.";
+  expect(rows).toEqual([
+    { state: "accepted", at: 6, firm, deadline: null, since: at(11), move: "accept", words },
+    { state: "contested", at: 7, firm, deadline: null, since: null, move: "contest", words },
+  ]);
 });
 
 test("the bookkeeping is Prisma's own", async () => {

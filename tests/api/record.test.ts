@@ -33,11 +33,8 @@ test("each change stands in the record of everybody it concerns, in its order, a
     path: { id: way.comparison },
     body: { entries: [horn] },
   });
-  const id = items[0]?.id ?? "";
-  await dealer.does("releases.answer", {
-    path: { id },
-    revision: 1,
-    body: { answer: "contest", reason: "It sounded this morning." },
+  await dealer.does("releases.move", {
+    body: { lines: items, move: "contest", words: "It sounded this morning." },
   });
   const { id: summary, hash, summary: read } = await summarize(buyer, way.comparison);
   await buyer.does("summaries.decide", {

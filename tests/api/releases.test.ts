@@ -30,8 +30,11 @@ beforeEach(async () => {
 const tire = () => entryAt(comparison, "wheels.tread-depth", "left-front");
 const release = (...entries: number[]) =>
   world.buyer.does("releases.create", { path: { id: way.comparison }, body: { entries } });
-const answer = (id: string, body: object, revision = 1) =>
-  world.dealer.ask("releases.answer", { path: { id }, revision, body });
+const answer = (
+  id: string,
+  { answer: move, reason: words }: { answer: string; reason: string },
+  revision = 1,
+) => world.dealer.ask("releases.move", { body: { lines: [{ id, revision }], move, words } });
 
 test("the dealer gets the two answers of that item and nothing else of the inspection", async () => {
   const { items } = await release(tire());
@@ -148,7 +151,7 @@ test("of two answers at once, one counts", async () => {
     answer(id, { answer: "accept", reason: "Yes." }),
     answer(id, { answer: "contest", reason: "No." }),
   ]);
-  expect(statuses.map(({ status }) => status).toSorted((a, b) => a - b)).toEqual([201, 412]);
+  expect(statuses.map(({ status }) => status).toSorted((a, b) => a - b)).toEqual([201, 409]);
 });
 
 test("what was released stays as it was when a new version is sealed", async () => {

@@ -88,7 +88,10 @@ const kept: Keeping = {
   ),
   "comparisons.create": "only ids of what is there already",
   "releases.create": "only places of what is there already",
-  "releases.answer": keeps(contracts["releases.answer"], (body) => same(body, answers.release)),
+  "releases.move": keeps(contracts["releases.move"], ({ words, evidence }) => [
+    ...(words === undefined ? [] : [[words, answers.release.thread.element.shape.words] as const]),
+    [evidence, answers.release.thread.element.shape.evidence],
+  ]),
   "costTable.put": keeps(contracts["costTable.put"], (body) => [
     [body, contracts["costTable.get"].answer.shape.table],
   ]),

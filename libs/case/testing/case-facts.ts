@@ -9,7 +9,7 @@ export const facts = (more: Partial<CaseFacts> = {}): CaseFacts => ({
   questions: { drafted: null, asked: null, answered: null, published: null },
   visits: [],
   comparison: null,
-  releases: { waiting: 0, answered: 0 },
+  releases: { open: [], ended: 0 },
   summary: null,
   decision: null,
   ...more,
@@ -25,3 +25,10 @@ export const visit = (state: CaseVisit["state"], more: Partial<CaseVisit> = {}):
   proposed: false,
   ...more,
 });
+
+/** Lines being settled: so many in a state. */
+export const settling = (
+  state: CaseFacts["releases"]["open"][number]["state"],
+  count = 1,
+  until: string | null = null,
+): CaseFacts["releases"] => ({ open: [{ state, count, until }], ended: 0 });

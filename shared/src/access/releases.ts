@@ -1,4 +1,4 @@
-import { type Access, buyer, dealer } from "./grants.ts";
+import { type Access, buyer, dealer, inspector } from "./grants.ts";
 
 export const releaseAccess = {
   "releases.create": {
@@ -8,14 +8,23 @@ export const releaseAccess = {
     scope: "releases",
     once: "key",
   },
-  "releases.list": { method: "GET", path: "/releases", who: [buyer("own"), dealer("own")], scope: "read" },
-  "releases.get": { method: "GET", path: "/releases/:id", who: [buyer("own"), dealer("own")], scope: "read" },
-  "releases.answer": {
+  "releases.list": {
+    method: "GET",
+    path: "/releases",
+    who: [buyer("own"), dealer("own"), inspector("party")],
+    scope: "read",
+  },
+  "releases.get": {
+    method: "GET",
+    path: "/releases/:id",
+    who: [buyer("own"), dealer("own"), inspector("party")],
+    scope: "read",
+  },
+  "releases.move": {
     method: "POST",
-    path: "/releases/:id/answer",
-    who: [dealer("own")],
+    path: "/releases/moves",
+    who: [buyer("own"), dealer("own"), inspector("party")],
     scope: "releases",
     once: "key",
-    ifMatch: true,
   },
 } as const satisfies Readonly<Record<string, Access>>;

@@ -64,7 +64,21 @@ export const CaseStep = z.enum([
   "read",
   /** Items are laid before the dealer: the car. */
   "answer-items",
-  /** The dealer has answered all of them: the comparison. */
+  /** The dealer contests what was laid: the car. */
+  "answer-contest",
+  /** The dealer offers a price, a remedy or another look: the car. */
+  "answer-remedy",
+  /** The dealer owes a remedy that was taken: the car. */
+  "do-remedy",
+  /** The dealer says that it is done: the car. */
+  "check-remedy",
+  /** The inspector is asked about what the dealer contests: the car. */
+  "answer-dispute",
+  /** The inspector revises the report: the car. */
+  "revise-report",
+  /** Another look is agreed: the car. */
+  "book-look",
+  /** Nothing waits for the dealer any more: the comparison. */
   "sum-up",
   /** A summary is not decided: the summary. */
   "decide",
@@ -199,7 +213,7 @@ export const CaseMatter = z.strictObject({
   lines: z.int().positive(),
   /** How many of them lie before the dealer. */
   laid: z.int().nonnegative(),
-  /** Of what was laid, where anything was; `null` to the inspector, who is no party to settling. */
+  /** Of what was laid, where anything was; `null` to the inspector. */
   state: CaseMatterState.nullable(),
 });
 export type CaseMatter = z.infer<typeof CaseMatter>;
@@ -241,7 +255,17 @@ export const CaseParts = z.strictObject({
     }),
   ),
   /** Items laid before the dealer. */
-  released: z.strictObject({ waiting: z.int(), accepted: z.int(), contested: z.int() }),
+  released: z.strictObject({
+    /** Whose next step is the dealer's, the buyer's, the inspector's. */
+    waiting: z.int(),
+    withBuyer: z.int(),
+    withInspector: z.int(),
+    accepted: z.int(),
+    findingStands: z.int(),
+    statementStands: z.int(),
+    settled: z.int(),
+    leftOpen: z.int(),
+  }),
   summaries: z.array(z.strictObject({ id: ObjectId, createdAt: Instant, decision: CaseDecision.nullable() })),
   decisions: z.array(z.strictObject({ id: ObjectId, state: CaseDecision, at: Instant })),
 });

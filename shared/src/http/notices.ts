@@ -11,6 +11,8 @@ export const NoticeKind = z.enum([
   "inspection-sealed",
   "items-released",
   "release-answered",
+  "settlement-moved",
+  "settlement-asked",
   "decision-made",
   "counter-answered",
   "appointment-requested",

@@ -44,7 +44,7 @@ export const problemTable = {
   "report-incomplete": { status: 422, title: "The report cannot be sealed as it stands" },
   "not-comparable": { status: 422, title: "These two cannot be compared" },
   "entry-not-releasable": { status: 422, title: "This entry cannot be released" },
-  "release-state": { status: 409, title: "The release was answered already" },
+  "release-state": { status: 409, title: "It has moved on meanwhile" },
   "summary-moved": { status: 409, title: "Something moved since the summary was made" },
   "summary-hash": { status: 409, title: "This is not the hash of the summary" },
   "summary-decided": { status: 409, title: "The summary was decided already" },

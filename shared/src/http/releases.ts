@@ -1,8 +1,9 @@
 import { z } from "zod";
 import { Entry } from "../comparison.ts";
 import { Finding } from "../finding.ts";
-import { Instant, ObjectId } from "../identifier.ts";
+import { Instant, Money, ObjectId } from "../identifier.ts";
 import { MatterId } from "../matter.ts";
+import { Evidence, SettlementMove, SettlementState, ThreadEntry } from "../settlement.ts";
 import { Severity } from "../severity.ts";
 import { CreatedDraft, pageOf, PageQuery, Revision, type Contract } from "./paging.ts";
 
@@ -11,9 +12,6 @@ export const ReleaseRequest = z.strictObject({ entries: z.array(z.int().nonnegat
 export type ReleaseRequest = z.infer<typeof ReleaseRequest>;
 export const ReleasesMade = z.strictObject({ items: z.array(CreatedDraft) });
 export type ReleasesMade = z.infer<typeof ReleasesMade>;
-
-export const ReleaseState = z.enum(["released", "accepted", "contested"]);
-export type ReleaseState = z.infer<typeof ReleaseState>;
 
 /** A finding as the other side sees it: not by whom, and with the instrument's name instead of the report's own id for it. */
 export const ReleasedFinding = Finding.omit({ person: true, instrument: true }).extend({
@@ -31,35 +29,77 @@ export const ReleasedMatter = z.strictObject({
 });
 export type ReleasedMatter = z.infer<typeof ReleasedMatter>;
 
-/** One disputed entry laid before the dealer: the two answers, and nothing else of the inspection. */
+/** What a revision or another look found of a line, sealed since it was laid. */
+const LookedAgain = z.strictObject({ entry: Entry, b: ReleasedFinding.nullable() });
+
+/** One disputed entry laid before the dealer: the two answers, nothing else of the inspection, and how it is settled. */
 export const Release = z.strictObject({
   id: ObjectId,
   revision: Revision,
+  /** As whom the person sees it. */
+  as: z.enum(["buyer", "dealer", "inspector"]),
   vehicle: ObjectId,
   comparison: ObjectId,
   entryIndex: z.int().nonnegative(),
+  /** Where the line stands in the newest comparison that has it; `null` to whoever does not read comparisons. */
+  standsIn: z.strictObject({ comparison: ObjectId, entryIndex: z.int().nonnegative() }).nullable(),
   entry: Entry,
   a: ReleasedFinding.nullable(),
   b: ReleasedFinding.nullable(),
+  /** `null` where nothing was sealed of it since. */
+  looked: LookedAgain.nullable(),
   /** `null` where it belongs to none, and for what was released before matters were kept with it. */
   matter: ReleasedMatter.nullable(),
-  state: ReleaseState,
+  state: SettlementState,
+  /** When the next step is due; `null` at an end. */
+  deadline: Instant.nullable(),
+  /** The dealer's last word for accepting or contesting. */
   reason: z.string().nullable(),
   releasedAt: Instant,
   answeredAt: Instant.nullable(),
+  /** Everything done about it, the first first. To the inspector what the inspector is asked about, and not what is offered. */
+  thread: z.array(ThreadEntry),
 });
 export type Release = z.infer<typeof Release>;
 
-export const ReleaseAnswer = z.strictObject({
-  answer: z.enum(["accept", "contest"]),
-  reason: z.string().trim().min(1).max(2000),
-});
-export type ReleaseAnswer = z.infer<typeof ReleaseAnswer>;
+const byPeople = SettlementMove.exclude(["uphold", "clear", "lapse"]);
+
+/**
+ * One move on lines of one car: all of them move, or none. `price` goes with `offer-price`, `remedy` with `offer-remedy`. Words are
+ * asked for where a move is nothing without.
+ */
+export const SettlementRequest = z
+  .strictObject({
+    lines: z
+      .array(z.strictObject({ id: ObjectId, revision: Revision }))
+      .min(1)
+      .max(100),
+    move: byPeople,
+    words: z.string().trim().min(1).max(2000).optional(),
+    evidence: z.array(Evidence).max(10).default([]),
+    price: Money.optional(),
+    remedy: z.enum(["repair", "part", "document"]).optional(),
+  })
+  .refine(({ move, price }) => (move === "offer-price") === (price !== undefined), {
+    path: ["price"],
+    message: "how much is taken off, with offer-price and with nothing else",
+  })
+  .refine(({ move, remedy }) => (move === "offer-remedy") === (remedy !== undefined), {
+    path: ["remedy"],
+    message: "repair, part or document, with offer-remedy and with nothing else",
+  });
+export type SettlementRequest = z.infer<typeof SettlementRequest>;
+
+/** A line with the state it is in; also a member of the refusal where one has moved on meanwhile. */
+export const SettlementLine = z.strictObject({ id: ObjectId, revision: Revision, state: SettlementState });
+export type SettlementLine = z.infer<typeof SettlementLine>;
+export const SettlementMade = z.strictObject({ lines: z.array(SettlementLine) });
+export type SettlementMade = z.infer<typeof SettlementMade>;
 
 export const ReleaseQuery = PageQuery.extend({
   vehicle: ObjectId.optional(),
   comparison: ObjectId.optional(),
-  state: ReleaseState.optional(),
+  state: SettlementState.optional(),
 });
 export type ReleaseQuery = z.infer<typeof ReleaseQuery>;
 
@@ -67,5 +107,5 @@ export const releaseContracts = {
   "releases.create": { body: ReleaseRequest, status: 201, answer: ReleasesMade },
   "releases.list": { query: ReleaseQuery, status: 200, answer: pageOf(Release) },
   "releases.get": { status: 200, answer: Release },
-  "releases.answer": { body: ReleaseAnswer, status: 201, answer: CreatedDraft },
+  "releases.move": { body: SettlementRequest, status: 201, answer: SettlementMade },
 } as const satisfies Record<string, Contract>;

@@ -56,12 +56,7 @@ test("an accepted fault withdraws the car until a statement says something else 
     body: { entries: [entry] },
   });
   clock.set(later(1));
-  const answer = {
-    path: { id: items[0]?.id ?? "" },
-    revision: 1,
-    body: { answer: "accept", reason: "Dead." },
-  };
-  await world.dealer.does("releases.answer", answer);
+  await world.dealer.does("releases.move", { body: { lines: items, move: "accept", words: "Dead." } });
   const seen = await world.dealer.does("listing.get", { path });
   expect(seen).toMatchObject({ listed: false, openFaults: [{ item: "electrics.horn", position: "" }] });
   const refused = await world.dealer.isRefused("listing.publish", {

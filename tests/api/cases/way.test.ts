@@ -161,10 +161,17 @@ test("items laid before the dealer are the dealer's turn; answered, the buyer's 
   ]);
   expect(await mattersTo(world.buyer)).toContain("lamps laid 1");
   expect(await mattersTo(world.dealer)).toEqual(["lamps laid 1"]);
-  const body = { answer: "contest", reason: "It sounds." };
-  await world.dealer.does("releases.answer", { path: { id: did.release }, revision: 1, body });
+  await world.dealer.does("releases.move", { body: { lines: items, move: "contest", words: "It sounds." } });
   expect(await mattersTo(world.buyer)).toContain("lamps contested 1");
   expect(await mattersTo(world.dealer)).toEqual(["lamps contested 1"]);
+  expect(await standings()).toEqual([
+    "yours: settle, answer-contest of the buyer",
+    "others: settle, answer-contest of the buyer",
+    "rest: read",
+  ]);
+  const lines = [{ id: did.release, revision: 2 }];
+  await world.buyer.does("releases.move", { body: { lines, move: "leave" } });
+  expect(await mattersTo(world.dealer)).toEqual(["lamps left-open 1"]);
   expect(await standings()).toEqual(["yours: decide, sum-up of the buyer", "rest: settle", "rest: read"]);
 });
 
@@ -191,7 +198,7 @@ test("a counter-offer is the dealer's to answer; taken, it is the end of the way
   expect(parts).toMatchObject({
     questions: [{ id: did.question, state: "published" }],
     inspections: [{ version: 1, comparison: did.comparison }],
-    released: { waiting: 0, accepted: 0, contested: 1 },
+    released: { waiting: 0, accepted: 0, leftOpen: 1 },
     summaries: [
       { id, decision: "counter-accepted" },
       { id: earlier.id, decision: null },

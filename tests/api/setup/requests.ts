@@ -408,7 +408,7 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
       body: { entries: [entries.tire] },
     })),
   ],
-  "releases.list": [one("one's own", [...buyers, ...dealers], nothing)],
+  "releases.list": [one("one's own", [...buyers, ...dealers, ...inspectors], nothing)],
   "releases.get": [
     one(
       "a released item",
@@ -416,11 +416,9 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
       at(({ release }) => release),
     ),
   ],
-  "releases.answer": [
+  "releases.move": [
     one("a released item", ["dealer"], ({ release }) => ({
-      path: { id: release },
-      revision: 1,
-      body: { answer: "contest", reason: "It sounds." },
+      body: { lines: [{ id: release, revision: 1 }], move: "contest", words: "It sounds." },
     })),
   ],
   "firmHandbook.get": [

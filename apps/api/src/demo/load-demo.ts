@@ -16,7 +16,7 @@ import { AccountsService } from "../capabilities/accounts/index.ts";
 import { ComparisonsService } from "../capabilities/comparisons/index.ts";
 import { OrdersService } from "../capabilities/orders/index.ts";
 import { OrganizationsService } from "../capabilities/organizations/index.ts";
-import { ReleasesService } from "../capabilities/releases/index.ts";
+import { ReleasesService, SettlementService } from "../capabilities/releases/index.ts";
 import { OperationsService, ReportsService, SealingService } from "../capabilities/reports/index.ts";
 import { CostTablesService, DecisionsService, SummariesService } from "../capabilities/summaries/index.ts";
 import { VehiclesService } from "../capabilities/vehicles/index.ts";
@@ -49,6 +49,7 @@ export class DemoServices {
     readonly sealing: SealingService,
     readonly comparisons: ComparisonsService,
     readonly releases: ReleasesService,
+    readonly settlement: SettlementService,
     readonly costTables: CostTablesService,
     readonly summaries: SummariesService,
     readonly decisions: DecisionsService,
@@ -265,8 +266,13 @@ export class DemoLoader {
     const released = { at: new Date(releasedAt), what: `release ${key}`, happen: release };
     if (answer === undefined) return [released];
     const reply = async () => {
-      for (const id of this.world.get("release", key).split(" "))
-        await this.services.releases.answer(this.tx, this.world.actor(answer.by), id, 1, answer);
+      const lines = this.world
+        .get("release", key)
+        .split(" ")
+        .map((id) => ({ id, revision: 1 }));
+      const { answer: move, reason: words } = answer;
+      const actor = this.world.actor(answer.by);
+      await this.services.settlement.move(this.tx, actor, { lines, move, words, evidence: [] });
     };
     return [released, { at: new Date(answer.at), what: `answer to ${key}`, happen: reply }];
   }

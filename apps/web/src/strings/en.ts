@@ -3,6 +3,7 @@ import { accounts } from "./en/accounts";
 import { costs } from "./en/costs";
 import { comparison } from "./en/comparison";
 import { decisions } from "./en/decisions";
+import { disputes } from "./en/disputes";
 import { figures } from "./en/figures";
 import { general } from "./en/general";
 import { sheets } from "./en/sheets";
@@ -35,6 +36,7 @@ export const en = {
   ...answer,
   ...figures,
   ...decisions,
+  ...disputes,
   ...costs,
   ...appointments,
   ...booking,

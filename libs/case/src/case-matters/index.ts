@@ -1,12 +1,13 @@
 import type { CaseMatter } from "@evenhand/shared/http/cases";
-import type { ReleasedMatter, ReleaseState } from "@evenhand/shared/http/releases";
+import type { ReleasedMatter } from "@evenhand/shared/http/releases";
 import type { Matter } from "@evenhand/shared/matter";
 import { matterId } from "@evenhand/shared/matter-id";
+import type { SettlementState } from "@evenhand/shared/settlement";
 import { severityRank } from "@evenhand/shared/severity";
 import { matterState } from "../matter-state/index.ts";
 
 /** A line laid before the dealer, by its index, and the dealer's answer. */
-export type ReleasedEntry = { readonly entry: number; readonly state: ReleaseState };
+export type ReleasedEntry = { readonly entry: number; readonly state: SettlementState };
 
 export type AnswerMatters = {
   readonly comparison: string;

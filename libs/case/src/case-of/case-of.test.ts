@@ -1,6 +1,6 @@
 import { CaseDecision, CaseVisitState, type CaseParty, type CaseStep } from "@evenhand/shared/http/cases";
 import { describe, expect, it, test } from "vitest";
-import { facts, visit } from "../../testing/case-facts.ts";
+import { facts, settling, visit } from "../../testing/case-facts.ts";
 import { type CaseFacts, caseOf } from "./index.ts";
 
 const compared = { comparison: { id: "compared", inspection: "first" } };
@@ -71,19 +71,41 @@ const stories: [string, Partial<CaseFacts>, string, CaseStep | null, CaseParty |
   ["compared", { ...compared, visits: [visit("reported")] }, "read", "read", "buyer"],
   [
     "items laid before the dealer",
-    { ...compared, releases: { waiting: 2, answered: 1 } },
+    { ...compared, releases: settling("released", 2) },
     "settle",
     "answer-items",
     "dealer",
   ],
-  ["items answered", { ...compared, releases: { waiting: 0, answered: 3 } }, "decide", "sum-up", "buyer"],
   [
-    "items answered, to the dealer",
-    { by: "dealer", releases: { waiting: 0, answered: 3 } },
+    "contested",
+    { ...compared, releases: settling("contested", 1, "2027-05-04T14:00:00Z") },
     "settle",
-    null,
-    null,
+    "answer-contest",
+    "buyer",
   ],
+  [
+    "asked, to its inspector",
+    { by: "inspector", visits: [visit("reported")], releases: settling("asked") },
+    "settle",
+    "answer-dispute",
+    "inspector",
+  ],
+  [
+    "another look agreed",
+    { ...compared, releases: settling("looking-again") },
+    "settle",
+    "book-look",
+    "buyer",
+  ],
+  [
+    "another look booked",
+    { ...compared, visits: [visit("confirmed")], releases: settling("looking-again") },
+    "settle",
+    "inspect",
+    "inspector",
+  ],
+  ["items answered", { ...compared, releases: { open: [], ended: 3 } }, "decide", "sum-up", "buyer"],
+  ["items answered, to the dealer", { by: "dealer", releases: { open: [], ended: 3 } }, "settle", null, null],
   ["a summary to decide", { ...compared, summary: "summed" }, "decide", "decide", "buyer"],
   ["approved", { ...compared, ...decided("approved") }, "collect", null, null],
   ["declined by the buyer", { ...compared, ...decided("declined") }, "decide", null, null],

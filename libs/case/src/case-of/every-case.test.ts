@@ -1,7 +1,8 @@
 import { CaseDecision, CaseParty, CaseStage, CaseVisitState } from "@evenhand/shared/http/cases";
+import { SettlementState } from "@evenhand/shared/settlement";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { facts, visit } from "../../testing/case-facts.ts";
+import { facts, settling, visit } from "../../testing/case-facts.ts";
 import { type CaseFacts, caseOf, type CaseVisit } from "./index.ts";
 
 /** Whose turn an unfinished visit is: written down apart from the rules. */
@@ -15,6 +16,21 @@ const turn: Readonly<Partial<Record<CaseVisitState, CaseParty>>> = {
   "under-way": "inspector",
 };
 
+/** Whose turn a line being settled is, written down apart from the rules. */
+const turnOf: Readonly<Partial<Record<SettlementState, CaseParty>>> = {
+  released: "dealer",
+  refused: "dealer",
+  promised: "dealer",
+  contested: "buyer",
+  "price-offered": "buyer",
+  "remedy-offered": "buyer",
+  "look-offered": "buyer",
+  "looking-again": "buyer",
+  proved: "buyer",
+  asked: "inspector",
+  revising: "inspector",
+};
+
 const ownWriting: ReadonlySet<CaseVisitState> = new Set(["taken-on", "confirmed", "under-way"]);
 
 /** What of the visit is open, and whose it is. */
@@ -26,12 +42,19 @@ function openVisit({ state, appointment, order, draft }: CaseVisit): string[] {
 
 /** Every open part, and whose it is, one by one. */
 function openParts({ questions, visits, releases, vehicle, summary, decision, comparison }: CaseFacts) {
-  const unread = comparison !== null && decision === null && summary === null && releases.waiting === 0;
+  const owedBy = (party: CaseParty) =>
+    releases.open.some(({ state }) => state !== "looking-again" && turnOf[state] === party);
+  const forDealer = owedBy("dealer");
+  const others =
+    forDealer || owedBy("inspector") || releases.open.some(({ state }) => state === "looking-again");
+  const unread = comparison !== null && decision === null && summary === null && !others;
   const parts: [boolean, string | undefined, CaseParty][] = [
     [questions.drafted !== null, questions.drafted?.first, "buyer"],
     [questions.asked !== null, questions.asked?.first, "dealer"],
     [questions.answered !== null, questions.answered?.first, "dealer"],
-    [releases.waiting > 0, vehicle, "dealer"],
+    [forDealer, vehicle, "dealer"],
+    [owedBy("buyer"), vehicle, "buyer"],
+    [owedBy("inspector"), vehicle, "inspector"],
     [summary !== null, summary ?? "", "buyer"],
     [decision?.state === "countered", decision?.id, "dealer"],
     [unread, comparison?.id, "buyer"],
@@ -66,7 +89,17 @@ const anyFacts: fc.Arbitrary<CaseFacts> = fc.record({
   questions: fc.record({ drafted: counted, asked: counted, answered: counted, published: counted }),
   visits: fc.array(anyVisit, { maxLength: 3 }),
   comparison: fc.option(fc.record({ id, inspection: fc.constantFrom("first", "second") })),
-  releases: fc.record({ waiting: fc.nat(3), answered: fc.nat(3) }),
+  releases: fc.record({
+    open: fc.array(
+      fc.record({
+        state: fc.constantFrom(...SettlementState.options),
+        count: fc.integer({ min: 1, max: 3 }),
+        until: instant,
+      }),
+      { maxLength: 3 },
+    ),
+    ended: fc.nat(3),
+  }),
   summary: fc.option(id),
   decision: fc.option(
     fc.record({
@@ -152,7 +185,7 @@ describe("every state of each part with every other", () => {
           by,
           visits: [visit(state)],
           comparison: comparison === null ? null : { id: comparison, inspection: "first" },
-          releases: { waiting, answered: 0 },
+          releases: waiting === 0 ? { open: [], ended: 0 } : settling("released", waiting),
           summary,
           decision: decision === null ? null : { id: "decided", state: decision, inspection: "first" },
         }),

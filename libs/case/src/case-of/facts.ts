@@ -1,4 +1,5 @@
 import type { CaseDecision, CaseParty, CaseVisitState } from "@evenhand/shared/http/cases";
+import type { SettlementState } from "@evenhand/shared/settlement";
 
 /** So many of a kind, and the oldest of them. Instants are UTC as in the interface. */
 export type Counted = { readonly count: number; readonly first: string };
@@ -38,10 +39,14 @@ export type CaseFacts = {
   /** Of the newest sealed inspection against the statement it was ordered on. */
   readonly comparison: { readonly id: string; readonly inspection: string } | null;
   readonly releases: {
-    /** That wait for the dealer. */
-    readonly waiting: number;
-    /** Of the newest inspection, answered. */
-    readonly answered: number;
+    /** Lines being settled, by their state, with the earliest deadline of each. To the inspector those asked about. */
+    readonly open: readonly {
+      readonly state: SettlementState;
+      readonly count: number;
+      readonly until: string | null;
+    }[];
+    /** Of the newest inspection, at an end. */
+    readonly ended: number;
   };
   /** The newest that is not decided, of the newest inspection. */
   readonly summary: string | null;

@@ -12,8 +12,8 @@ export function stageOf(facts: CaseFacts): CaseStage {
   const decision = standingDecision(facts);
   if (summary !== null) return "decide";
   if (decision !== null) return bought.has(decision) ? "collect" : "decide";
-  if (releases.waiting > 0) return "settle";
-  if (releases.answered > 0) return comparison === null ? "settle" : "decide";
+  if (releases.open.length > 0) return "settle";
+  if (releases.ended > 0) return comparison === null ? "settle" : "decide";
   if (comparison !== null) return "read";
   if (isLooking(facts)) return "look";
   if (isBooking(facts)) return "book";

@@ -1,6 +1,7 @@
 import type { CaseWait } from "@evenhand/shared/http/cases";
 import { standingDecision } from "./decision.ts";
 import type { CaseFacts, CaseVisit, Counted } from "./facts.ts";
+import { settlingOf, waitsForOthers } from "./settling.ts";
 import { hasVisit } from "./visits.ts";
 
 type Wait = Pick<CaseWait, "step" | "of"> & Partial<CaseWait>;
@@ -59,8 +60,9 @@ function bookingWaits(facts: CaseFacts): CaseWait[] {
 function readingWaits(facts: CaseFacts): CaseWait[] {
   const { comparison, releases, summary } = facts;
   if (summary !== null) return wait(summary, { step: "decide", of: "buyer" });
-  if (comparison === null || standingDecision(facts) !== null || releases.waiting > 0) return [];
-  return wait(comparison.id, { step: releases.answered > 0 ? "sum-up" : "read", of: "buyer" });
+  if (comparison === null || standingDecision(facts) !== null || waitsForOthers(facts)) return [];
+  const laid = releases.ended > 0 || releases.open.length > 0;
+  return wait(comparison.id, { step: laid ? "sum-up" : "read", of: "buyer" });
 }
 
 function decisionWaits(facts: CaseFacts): CaseWait[] {
@@ -76,8 +78,6 @@ export const waitsOf = (facts: CaseFacts): CaseWait[] => [
   ...bookingWaits(facts),
   ...facts.visits.flatMap(visitWaits),
   ...readingWaits(facts),
-  ...(facts.releases.waiting > 0
-    ? wait(facts.vehicle, { step: "answer-items", of: "dealer", count: facts.releases.waiting })
-    : []),
+  ...settlingOf(facts).flatMap((settling) => wait(facts.vehicle, settling)),
   ...decisionWaits(facts),
 ];

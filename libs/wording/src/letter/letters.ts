@@ -35,6 +35,8 @@ export const news = defineMessages("news", {
   "inspection-sealed": "An inspection report is sealed, and the comparison is ready.",
   "items-released": "A buyer lays items of an inspection before you for an answer.",
   "release-answered": "The dealer has answered items you released.",
+  "settlement-moved": "Something you are settling has moved on.",
+  "settlement-asked": "A buyer asks you about a finding that the dealer contests.",
   "decision-made": "A buyer has decided about one of your cars.",
   "counter-answered": "The dealer has answered your counter-offer.",
   "appointment-requested": "A buyer asks for a visit at an hour of yours.",

@@ -1,4 +1,6 @@
 import { LIVE_STATES } from "@evenhand/booking/appointment";
+import { endOf } from "@evenhand/case/settlement";
+import { SettlementState } from "@evenhand/shared/settlement";
 import type { CaseParty } from "@evenhand/shared/http/cases";
 import { mustBeBlind } from "../../platform/access/row-access.ts";
 
@@ -8,6 +10,12 @@ import { mustBeBlind } from "../../platform/access/row-access.ts";
  */
 
 export const live = LIVE_STATES.map((state) => `'${state}'`).join(", ");
+
+/** In which a line laid before the dealer is not settled yet. */
+export const openStates = SettlementState.options
+  .filter((state) => endOf(state) === null)
+  .map((state) => `'${state}'`)
+  .join(", ");
 
 /** Of this case: its buyer's, of its car. */
 export const ofCase = (row: string): string =>

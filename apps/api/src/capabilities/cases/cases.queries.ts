@@ -1,6 +1,15 @@
 import type { CaseParty } from "@evenhand/shared/http/cases";
 import { matterSources, readComparison } from "./case-matters.queries.ts";
-import { caseCar, caseNames, isPublished, live, ofCase, seesAppointment, seesOrder } from "./case-rows.ts";
+import {
+  caseCar,
+  caseNames,
+  isPublished,
+  live,
+  ofCase,
+  openStates,
+  seesAppointment,
+  seesOrder,
+} from "./case-rows.ts";
 import { caseFacts, factSources } from "./facts.ts";
 import { partOf } from "./of-part.ts";
 import { caseParts } from "./parts.ts";
@@ -20,6 +29,8 @@ const ofDealer = (asked: string, released: string, decided: string, visited: str
   UNION ${appointments("dealer", visited)}`;
 
 const ofInspector = (ordered: string, visited: string) => `
+  SELECT r.vehicle_id, r.buyer_id FROM release r WHERE r.inspector_id = ANY($2::uuid[]) AND r.state IN ('asked', 'revising')
+  UNION
   SELECT io.vehicle_id, io.buyer_id FROM inspection_order io WHERE ${seesOrder.inspector} AND ${ordered}
   UNION ${appointments("inspector", visited)}`;
 
@@ -36,7 +47,7 @@ const known = {
 const open = {
   dealer: ofDealer(
     `(q.state = 'asked' OR (q.state = 'answered' AND NOT ${isPublished}))`,
-    "r.state = 'released'",
+    `r.state IN (${openStates})`,
     "d.decision = 'counter' AND d.answer IS NULL",
     `a.state IN (${live})`,
   ),
@@ -51,7 +62,7 @@ const open = {
         OR (q.state = 'answered' AND NOT ${isPublished})))
       AND NOT EXISTS (SELECT 1 FROM inspection_order io WHERE ${ofCase("io")} AND io.state IN ('ordered', 'accepted'))
       AND NOT EXISTS (${appointments("buyer", `ac.vehicle_id = c.vehicle_id AND a.buyer_id = c.buyer_id AND a.state IN (${live})`)})
-      AND NOT EXISTS (SELECT 1 FROM release r WHERE ${ofCase("r")} AND r.state = 'released')
+      AND NOT EXISTS (SELECT 1 FROM release r WHERE ${ofCase("r")} AND r.state IN (${openStates}))
       AND NOT EXISTS (SELECT 1 FROM summary s WHERE ${ofCase("s")} AND s.created_at > d.decided_at)
       AND NOT EXISTS (SELECT 1 FROM report_version rv WHERE rv.vehicle_id = c.vehicle_id AND rv.buyer_id = c.buyer_id
         AND rv.sealed_at > d.decided_at))`,

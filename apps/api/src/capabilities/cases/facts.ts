@@ -1,5 +1,13 @@
 import type { CaseParty } from "@evenhand/shared/http/cases";
-import { decisionState, isPublished, notBlind, ofCase, seesQuestion, visitRows } from "./case-rows.ts";
+import {
+  decisionState,
+  isPublished,
+  notBlind,
+  ofCase,
+  openStates,
+  seesQuestion,
+  visitRows,
+} from "./case-rows.ts";
 
 /** How many, and the oldest. */
 const counted = (
@@ -37,11 +45,21 @@ const decided = `LEFT JOIN LATERAL (
     JOIN summary s ON s.id = d.summary_id JOIN comparison k ON k.id = s.comparison_id
   WHERE ${ofCase("d")} AND ${notBlind} ORDER BY d.decided_at DESC, d.id DESC LIMIT 1) decided ON true`;
 
-const waiting = `(SELECT count(*) FROM release r WHERE ${ofCase("r")} AND r.state = 'released' AND ${notBlind})`;
-const answeredItems = (
+const settled = (open: boolean) => `r.state ${open ? "" : "NOT "}IN (${openStates})`;
+
+/** To the inspector what they are asked about. */
+const settling = (
   by: CaseParty,
-) => `(SELECT count(*) FROM release r JOIN comparison k ON k.id = r.comparison_id
-  WHERE ${ofCase("r")} AND r.state <> 'released' AND ${notBlind} ${by === "buyer" ? "AND k.b_id = newest.b_id" : ""})`;
+) => `coalesce((SELECT json_agg(json_build_object('state', one.state, 'count', one.count,
+    'until', instant(one.until)) ORDER BY one.state)
+  FROM (SELECT r.state, count(*) AS count, min(r.deadline) AS until FROM release r
+    WHERE ${ofCase("r")} AND ${settled(true)} AND ${notBlind}
+      ${by === "inspector" ? "AND r.inspector_id = ANY($2::uuid[]) AND r.state IN ('asked', 'revising')" : ""}
+    GROUP BY r.state) one), '[]')`;
+const ended = (
+  by: CaseParty,
+) => `(SELECT count(*) FROM release r JOIN comparison k ON k.id = r.at_comparison_id
+  WHERE ${ofCase("r")} AND ${settled(false)} AND ${notBlind} ${by === "buyer" ? "AND k.b_id = newest.b_id" : ""})`;
 
 /** Made since the last decision, of the newest inspection. */
 const summary = `(SELECT s.id FROM summary s JOIN comparison k ON k.id = s.comparison_id
@@ -66,6 +84,6 @@ export const caseFacts = (by: CaseParty): string => {
   return `json_build_object('by', '${by}', 'vehicle', c.vehicle_id, 'listed', v.listed,
     'briefed', ${buys ? briefed : "false"}, 'questions', ${questions(by)}, 'visits', ${visits(by)},
     'comparison', ${buys ? "CASE WHEN newest.id IS NOT NULL THEN json_build_object('id', newest.id, 'inspection', newest.b_id) END" : "NULL"},
-    'releases', json_build_object('waiting', ${inspects ? "0" : waiting}, 'answered', ${inspects ? "0" : answeredItems(by)}),
+    'releases', json_build_object('open', ${settling(by)}, 'ended', ${inspects ? "0" : ended(by)}),
     'summary', ${buys ? summary : "NULL"}, 'decision', ${inspects ? "NULL" : decision(by)})`;
 };

@@ -1,3 +1,5 @@
+import { owedIn } from "@evenhand/case/settlement";
+import { SettlementState } from "@evenhand/shared/settlement";
 import type { CaseParty } from "@evenhand/shared/http/cases";
 import { maySeeComparison } from "../../platform/access/row-access.ts";
 import {
@@ -9,6 +11,10 @@ import {
   seesQuestion,
   visitRows,
 } from "./case-rows.ts";
+
+function statesOf(party: CaseParty): SettlementState[] {
+  return SettlementState.options.filter((state) => owedIn(state)?.of === party);
+}
 
 const MOST_QUESTIONS = 200;
 
@@ -36,10 +42,26 @@ const inspections = (
   FROM inspection_order io JOIN report_version b ON b.order_id = io.id AND b.kind = 'inspection'
   WHERE ${ofCase("io")} AND ${seesOrder[by]}), '[]')`;
 
-const ofState = (state: string) => `count(*) FILTER (WHERE r.state = '${state}')`;
-const released = `(SELECT json_build_object('waiting', ${ofState("released")}, 'accepted', ${ofState("accepted")},
-    'contested', ${ofState("contested")}) FROM release r WHERE ${ofCase("r")} AND ${notBlind})`;
-const noneReleased = `json_build_object('waiting', 0, 'accepted', 0, 'contested', 0)`;
+/** How many lines are with whom, and how many ended how. */
+const countsOf = {
+  waiting: statesOf("dealer"),
+  withBuyer: statesOf("buyer"),
+  withInspector: statesOf("inspector"),
+  accepted: ["accepted"],
+  findingStands: ["finding-stands"],
+  statementStands: ["statement-stands"],
+  settled: ["settled"],
+  leftOpen: ["left-open"],
+} as const;
+const released = `(SELECT json_build_object(${Object.entries(countsOf)
+  .map(([name, states]) => {
+    const listed = states.map((state) => `'${state}'`).join(", ");
+    return `'${name}', count(*) FILTER (WHERE r.state IN (${listed}))`;
+  })
+  .join(", ")}) FROM release r WHERE ${ofCase("r")} AND ${notBlind})`;
+const noneReleased = `json_build_object(${Object.keys(countsOf)
+  .map((name) => `'${name}', 0`)
+  .join(", ")})`;
 
 const summaries = `coalesce((SELECT json_agg(json_build_object('id', s.id, 'createdAt', instant(s.created_at),
     'decision', CASE WHEN d.id IS NOT NULL THEN ${decisionState} END) ORDER BY s.id DESC)

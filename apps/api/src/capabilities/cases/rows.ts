@@ -9,7 +9,8 @@ import {
   OperatorDesk,
   UnsealedDraft,
 } from "@evenhand/shared/http/cases";
-import { ReleasedMatter, ReleaseState } from "@evenhand/shared/http/releases";
+import { ReleasedMatter } from "@evenhand/shared/http/releases";
+import { SettlementState } from "@evenhand/shared/settlement";
 import { z } from "zod";
 
 /** What the statements of this capability give. */
@@ -37,7 +38,10 @@ const Facts = z.object({
   }),
   visits: z.array(Visit),
   comparison: z.object({ id: z.string(), inspection: z.string() }).nullable(),
-  releases: z.object({ waiting: z.number(), answered: z.number() }),
+  releases: z.object({
+    open: z.array(z.object({ state: SettlementState, count: z.number(), until: z.string().nullable() })),
+    ended: z.number(),
+  }),
   summary: z.string().nullable(),
   decision: z.object({ id: z.string(), state: CaseDecision, inspection: z.string().nullable() }).nullable(),
 }) satisfies z.ZodType<CaseFacts>;
@@ -53,7 +57,7 @@ export const HomeRow = z.object({
     items: z.array(z.object({ open: z.boolean(), row: StoredRow })),
   }),
 });
-const ReleasedEntry = z.object({ entry: z.number(), state: ReleaseState });
+const ReleasedEntry = z.object({ entry: z.number(), state: SettlementState });
 /** The answer that the matters are taken from, what of it lies before the dealer, and what approving it answered for. */
 const ReadAnswer = z.object({
   comparison: z.string(),

@@ -22,7 +22,13 @@ import { HistoryTables } from "../history/index.ts";
 import { analyzeVersions, engine, placesToLookAgain } from "./analysis.ts";
 import { countStored } from "./counting.ts";
 import { type AnswerMatters, answerMatters } from "./answer-matters.ts";
-import { lockOrdered, readAnswer, readOrdered, type OrderedComparison } from "./ordered-comparison.ts";
+import {
+  lockOrdered,
+  readAnswer,
+  readMade,
+  readOrdered,
+  type OrderedComparison,
+} from "./ordered-comparison.ts";
 import {
   comparisonDetail,
   comparisonDocument,
@@ -141,6 +147,11 @@ export class ComparisonsService {
   /** The same to look at, holding nothing. */
   async readOrdered(tx: Transaction, actor: Actor, id: string): Promise<OrderedComparison> {
     return readOrdered(tx, actor, id);
+  }
+
+  /** One that was just made, whoever may read it. */
+  async readMade(tx: Transaction, id: string): Promise<OrderedComparison> {
+    return readMade(tx, id);
   }
 
   /** Counts what has not been counted, from what is stored, and keeps it: some in each transaction, so that none takes long. */

@@ -4,7 +4,7 @@ import type { Report } from "@evenhand/shared/report";
 import { z } from "zod";
 import { mustBeBlind } from "../../platform/access/row-access.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
-import type { Transaction } from "../../platform/database/database.ts";
+import type { Statement, Transaction } from "../../platform/database/database.ts";
 import { findRow, sql } from "../../platform/database/rows.ts";
 import { storedAnswer, storedComparison, storedReport } from "../../platform/database/stored-documents.ts";
 import { found } from "../../platform/problems/problem-error.ts";
@@ -39,8 +39,7 @@ export type OrderedComparison = Omit<Row, "document" | "answer" | "aDocument" | 
 
 type Made = Pick<OrderedComparison, "comparison" | "a" | "b">;
 
-/** `$1` organizations, `$2` those of them that buy, `$3` the comparison. Nothing of it to whoever must be blind. */
-const ordered = `
+const whole = `
   SELECT c.id, c.vehicle_id AS "vehicleId", v.organization_id AS "dealerId", b.buyer_id AS "buyerId",
     b.organization_id AS "inspectorId", c.engine, c.hash, c.document, c.answer,
     a.document AS "aDocument", b.document AS "bDocument",
@@ -48,8 +47,10 @@ const ordered = `
     json_build_object('id', b.id, 'report', b.report_id, 'version', b.number, 'seal', b.seal) AS inspection
   FROM comparison c JOIN report_version a ON a.id = c.a_id JOIN report_version b ON b.id = c.b_id
     JOIN vehicle v ON v.id = c.vehicle_id
-  WHERE c.id = $3::uuid AND a.kind = 'statement' AND b.kind = 'inspection'
-    AND b.buyer_id = ANY($2::uuid[]) AND NOT ${mustBeBlind("v.id")}`;
+  WHERE a.kind = 'statement' AND b.kind = 'inspection' AND b.buyer_id IS NOT NULL`;
+
+/** `$1` organizations, `$2` those of them that buy, `$3` the comparison. Nothing of it to whoever must be blind. */
+const ordered = `${whole} AND c.id = $3::uuid AND b.buyer_id = ANY($2::uuid[]) AND NOT ${mustBeBlind("v.id")}`;
 
 /** Gives a comparison made before there were answers its own, once. */
 async function fillAnswer(tx: Transaction, id: string, made: Made): Promise<Uint8Array> {
@@ -82,15 +83,21 @@ export async function readAnswer(tx: Transaction, id: string): Promise<Uint8Arra
 
 /** Held until the transaction ends, so that releases and decisions on it come one after the other. */
 export const lockOrdered = (tx: Transaction, actor: Actor, id: string): Promise<OrderedComparison> =>
-  read(tx, actor, id, `${ordered} FOR UPDATE OF c`);
+  readAs(tx, actor, id, `${ordered} FOR UPDATE OF c`);
 
 /** The same to look at, holding nothing. */
 export const readOrdered = (tx: Transaction, actor: Actor, id: string): Promise<OrderedComparison> =>
-  read(tx, actor, id, ordered);
+  readAs(tx, actor, id, ordered);
 
-async function read(tx: Transaction, actor: Actor, id: string, text: string): Promise<OrderedComparison> {
-  const values = [actor.organizations(), actor.organizations("buyer"), id];
-  const row = await findRow(tx, Row, { text, values });
+/** One that the service itself has just made, whoever may read it. */
+export const readMade = (tx: Transaction, id: string): Promise<OrderedComparison> =>
+  read(tx, id, { text: `${whole} AND c.id = $1::uuid`, values: [id] });
+
+const readAs = (tx: Transaction, actor: Actor, id: string, text: string): Promise<OrderedComparison> =>
+  read(tx, id, { text, values: [actor.organizations(), actor.organizations("buyer"), id] });
+
+async function read(tx: Transaction, id: string, statement: Statement): Promise<OrderedComparison> {
+  const row = await findRow(tx, Row, statement);
   const { document, answer, aDocument, bDocument, ...facts } = found(row, "comparison");
   const comparison = storedComparison(document);
   const [a, b] = [storedReport(aDocument), storedReport(bDocument)];

@@ -18,7 +18,7 @@ const isSame = (now: ReleasedMatter, before: ReleasedMatter | null): boolean =>
  */
 export async function nameMatters(tx: Transaction, comparison: string): Promise<void> {
   const rows = await tx.release.findMany({
-    where: { comparisonId: comparison },
+    where: { atComparisonId: comparison },
     select: { id: true, snapshot: true, matter: true },
     orderBy: { id: "asc" },
   });

@@ -1,15 +1,19 @@
 import { Body, Controller, Query } from "@nestjs/common";
-import { ReleaseAnswer, ReleaseQuery, ReleaseRequest } from "@evenhand/shared/http/releases";
-import { By, Id, IfMatch } from "../../platform/access/parameters.ts";
+import { ReleaseQuery, ReleaseRequest, SettlementRequest } from "@evenhand/shared/http/releases";
+import { By, Id } from "../../platform/access/parameters.ts";
 import { Route } from "../../platform/access/route.ts";
 import { Actor } from "../../platform/auth/actor.ts";
 import { ReleasesService } from "./releases.service.ts";
+import { SettlementService } from "./settlement.service.ts";
 import type { Transaction } from "../../platform/database/database.ts";
 import { InTransaction } from "../../platform/http/in-transaction.ts";
 
 @Controller()
 export class ReleasesController {
-  constructor(private readonly releases: ReleasesService) {}
+  constructor(
+    private readonly releases: ReleasesService,
+    private readonly settlement: SettlementService,
+  ) {}
 
   @Route("releases.create")
   create(
@@ -31,14 +35,12 @@ export class ReleasesController {
     return this.releases.get(actor, id);
   }
 
-  @Route("releases.answer")
-  answer(
+  @Route("releases.move")
+  move(
     @InTransaction() tx: Transaction,
     @By() actor: Actor,
-    @Id() id: string,
-    @IfMatch() revision: number,
-    @Body({ schema: ReleaseAnswer }) body: ReleaseAnswer,
+    @Body({ schema: SettlementRequest }) body: SettlementRequest,
   ) {
-    return this.releases.answer(tx, actor, id, revision, body);
+    return this.settlement.move(tx, actor, body);
   }
 }

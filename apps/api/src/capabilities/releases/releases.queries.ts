@@ -2,10 +2,29 @@ import { noteShown } from "../../platform/access/exposure.ts";
 import { mustBeBlind } from "../../platform/access/row-access.ts";
 import { pageStatement } from "../../platform/database/page.ts";
 
-/** The buyer's and the dealer's; nobody's who must be blind to the car, for it shows what was stated. */
-const maySeeRelease = (release: string) =>
-  `((${release}.buyer_id = ANY($1::uuid[]) OR ${release}.dealer_id = ANY($1::uuid[]))
+const isParty = (release: string) =>
+  `(${release}.buyer_id = ANY($1::uuid[]) OR ${release}.dealer_id = ANY($1::uuid[]))`;
+
+/**
+ * The buyer's and the dealer's, and the inspector's once asked about it; nobody's who must be blind to the car, for it shows what
+ * was stated.
+ */
+export const maySeeRelease = (release: string) =>
+  `((${isParty(release)} OR (${release}.inspector_id = ANY($1::uuid[]) AND ${release}.asked_at IS NOT NULL))
     AND NOT ${mustBeBlind(`${release}.vehicle_id`)})`;
+
+/** What the inspector has no part in is between buyer and dealer. */
+const forInspector = `('contest', 'ask', 'stand', 'revise', 'look-again', 'uphold', 'clear', 'accept', 'withdraw', 'leave')`;
+
+const thread = (
+  release: string,
+) => `coalesce((SELECT json_agg(json_build_object('at', instant(m.at), 'by', m.actor,
+    'move', m.move, 'from', m.from_state, 'to', m.to_state, 'words', m.words, 'evidence', m.evidence, 'remedy', m.remedy)
+    ORDER BY m.id)
+  FROM settlement_move m WHERE m.release_id = ${release}.id AND (${isParty(release)} OR m.move IN ${forInspector})), '[]')`;
+
+const seenAs = (release: string) => `CASE WHEN ${release}.buyer_id = ANY($1::uuid[]) THEN 'buyer'
+    WHEN ${release}.dealer_id = ANY($1::uuid[]) THEN 'dealer' ELSE 'inspector' END`;
 
 const noteReleases = (releases: string, account: string, now: string) =>
   noteShown(
@@ -16,18 +35,20 @@ const noteReleases = (releases: string, account: string, now: string) =>
   );
 
 const releaseJson = (release: string) => `json_build_object(
-  'id', ${release}.id, 'revision', ${release}.revision, 'vehicle', ${release}.vehicle_id,
+  'id', ${release}.id, 'revision', ${release}.revision, 'as', ${seenAs(release)}, 'vehicle', ${release}.vehicle_id,
   'comparison', ${release}.comparison_id, 'entryIndex', ${release}.entry_index,
+  'standsIn', CASE WHEN ${release}.buyer_id = ANY($1::uuid[]) THEN json_build_object(
+    'comparison', ${release}.at_comparison_id, 'entryIndex', ${release}.at_entry_index) END,
   'entry', ${release}.snapshot->'entry', 'a', ${release}.snapshot->'a', 'b', ${release}.snapshot->'b',
-  'matter', ${release}.matter,
-  'state', ${release}.state, 'reason', ${release}.reason, 'releasedAt', instant(${release}.released_at),
+  'looked', ${release}.looked, 'matter', ${release}.matter, 'deadline', instant(${release}.deadline),
+  'thread', ${thread(release)}, 'state', ${release}.state, 'reason', ${release}.reason, 'releasedAt', instant(${release}.released_at),
   'answeredAt', instant(${release}.answered_at))`;
 
 /** `$1` organizations, `$2` cursor, `$3` limit, then vehicle, comparison and state, each or null, `$7` the account, `$8` now. */
 export const releaseList = pageStatement(
   `SELECT r.* FROM release r WHERE ${maySeeRelease("r")} AND r.id < $2
-   AND ($4::uuid IS NULL OR r.vehicle_id = $4) AND ($5::uuid IS NULL OR r.comparison_id = $5)
-   AND ($6::release_state IS NULL OR r.state = $6) ORDER BY r.id DESC LIMIT $3 + 1`,
+   AND ($4::uuid IS NULL OR r.vehicle_id = $4) AND ($5::uuid IS NULL OR r.at_comparison_id = $5)
+   AND ($6::text IS NULL OR r.state = $6) ORDER BY r.id DESC LIMIT $3 + 1`,
   releaseJson("page"),
   "$3",
   noteReleases("shown_page", "$7", "$8"),
@@ -38,9 +59,3 @@ export const releaseDetail = `
   WITH seen AS MATERIALIZED (SELECT r.* FROM release r WHERE r.id = $2 AND ${maySeeRelease("r")}),
   noted AS (${noteReleases("seen", "$3", "$4")})
   SELECT ${releaseJson("seen")}::text AS body, seen.revision FROM seen`;
-
-/** The dealer's, held until the transaction ends: `$1` organizations, `$2` those of them that deal, `$3` the release. */
-export const releaseToLock = `
-  SELECT r.state::text AS state, r.revision, r.vehicle_id AS "vehicleId", r.buyer_id AS "buyerId",
-    r.dealer_id AS "dealerId" FROM release r
-  WHERE r.id = $3::uuid AND r.dealer_id = ANY($2::uuid[]) AND NOT ${mustBeBlind("r.vehicle_id")} FOR UPDATE OF r`;

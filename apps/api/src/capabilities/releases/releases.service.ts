@@ -1,17 +1,8 @@
 import { Injectable } from "@nestjs/common";
 import type { CreatedDraft } from "@evenhand/shared/http/paging";
-import {
-  type ReleaseAnswer,
-  type ReleaseQuery,
-  type ReleaseRequest,
-  ReleaseState,
-  type ReleasesMade,
-} from "@evenhand/shared/http/releases";
+import { type ReleaseQuery, type ReleaseRequest, type ReleasesMade } from "@evenhand/shared/http/releases";
 import { type ChosenEntry, chooseEntries } from "@evenhand/case/release-choice";
-import { RELEASE_STATES } from "@evenhand/case/release-states";
-import { decideMove } from "@evenhand/case/state-table";
-import { z } from "zod";
-import { checkRevision } from "../../platform/access/parameters.ts";
+import { owedIn } from "@evenhand/case/settlement";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
@@ -23,9 +14,10 @@ import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { ComparisonsService, type OrderedComparison } from "../comparisons/index.ts";
 import { NoticesService } from "../notices/index.ts";
-import { VehiclesService } from "../vehicles/index.ts";
 import { nameMatters } from "./name-matters.ts";
-import { releaseDetail, releaseList, releaseToLock } from "./releases.queries.ts";
+import { SettlementMoves } from "./settlement-moves.ts";
+import { SettlementService } from "./settlement.service.ts";
+import { releaseDetail, releaseList } from "./releases.queries.ts";
 
 const reasons = {
   "found-better": "it was found better than stated",
@@ -40,7 +32,8 @@ export class ReleasesService {
     private readonly clock: Clock,
     private readonly ids: Ids,
     private readonly comparisons: ComparisonsService,
-    private readonly vehicles: VehiclesService,
+    private readonly settlement: SettlementService,
+    private readonly moves: SettlementMoves,
     private readonly notices: NoticesService,
     private readonly record: RecordChain,
   ) {}
@@ -79,79 +72,57 @@ export class ReleasesService {
     { entries }: ReleaseRequest,
   ): Promise<ReleasesMade> {
     const ordered = await this.comparisons.lockOrdered(tx, actor, comparison);
-    const chosen = choose(ordered, entries);
-    const there = await tx.release.findMany({
-      where: { comparisonId: comparison, entryIndex: { in: entries } },
-      select: { id: true, revision: true, entryIndex: true },
-    });
-    const known = new Map(there.map(({ entryIndex, ...release }) => [entryIndex, release]));
-    const made = chosen.filter(({ index }) => !known.has(index));
-    for (const one of made) known.set(one.index, await this.store(tx, actor, ordered, one));
-    if (made.length > 0) {
-      await nameMatters(tx, comparison);
-      await this.tellDealer(tx, ordered);
-    }
+    await this.settlement.lapseDue(tx, comparison);
+    const known = await this.lay(tx, actor.account, ordered, choose(ordered, entries));
     return { items: entries.map((index) => found(known.get(index), "released item")) };
   }
 
-  /** The dealer accepts or contests. Accepting withdraws the listing until a new statement answers it. */
-  async answer(
+  /** Lays entries that were chosen before the dealer, where they do not lie there already. */
+  async lay(
     tx: Transaction,
-    actor: Actor,
-    id: string,
-    meant: number,
-    { answer, reason }: ReleaseAnswer,
-  ): Promise<CreatedDraft> {
-    const release = await lockForDealer(tx, actor, id);
-    checkRevision(release.revision, meant);
-    const moved = decideMove(RELEASE_STATES, release.state, answer, "dealer");
-    if (moved.kind === "refused")
-      throw new ProblemError("release-state", `It is ${release.state} already; that stands.`);
-    const revision = release.revision + 1;
-    const data = {
-      state: moved.to,
-      reason,
-      revision,
-      answeredBy: actor.account,
-      answeredAt: this.clock.now(),
-    };
-    await tx.release.update({ where: { id }, data });
-    this.record.append(tx, {
-      kind: "release.moved",
-      organizations: [release.buyerId, release.dealerId],
-      subject: id,
-      actor: actor.account,
-      content: { move: answer, state: moved.to, revision },
+    account: string,
+    ordered: OrderedComparison,
+    chosen: readonly ChosenEntry[],
+  ): Promise<Map<number, CreatedDraft>> {
+    const there = await tx.release.findMany({
+      where: { atComparisonId: ordered.id, atEntryIndex: { in: chosen.map(({ index }) => index) } },
+      select: { id: true, revision: true, atEntryIndex: true },
     });
-    if (answer === "accept") await this.vehicles.withdraw(tx, release.vehicleId);
-    await this.notices.tell(tx, {
-      organization: release.buyerId,
-      kind: "release-answered",
-      subject: id,
-      vehicle: release.vehicleId,
-    });
-    return { id, revision };
+    const known = new Map(there.map(({ atEntryIndex, ...release }) => [atEntryIndex, release]));
+    const made = chosen.filter(({ index }) => !known.has(index));
+    for (const one of made) known.set(one.index, await this.store(tx, account, ordered, one));
+    if (made.length > 0) {
+      await nameMatters(tx, ordered.id);
+      await this.tellDealer(tx, ordered);
+    }
+    return known;
   }
 
   private async store(
     tx: Transaction,
-    actor: Actor,
+    account: string,
     ordered: OrderedComparison,
     { index, snapshot }: ChosenEntry,
   ): Promise<CreatedDraft> {
     const id = this.ids.next();
+    const hours = owedIn("released")?.hours ?? null;
+    const deadline = await this.moves.due(tx, id, ordered.vehicleId, hours);
     await tx.release.create({
       data: {
         id,
         comparisonId: ordered.id,
         entryIndex: index,
+        atComparisonId: ordered.id,
+        atEntryIndex: index,
         vehicleId: ordered.vehicleId,
         buyerId: ordered.buyerId,
         dealerId: ordered.dealerId,
+        inspectorId: ordered.inspectorId,
         snapshot,
         state: "released",
+        deadline,
         revision: 1,
-        releasedBy: actor.account,
+        releasedBy: account,
         releasedAt: this.clock.now(),
       },
     });
@@ -159,7 +130,7 @@ export class ReleasesService {
       kind: "release.laid",
       organizations: [ordered.buyerId, ordered.dealerId],
       subject: id,
-      actor: actor.account,
+      actor: account,
       content: { comparison: ordered.id, entry: index, state: "released" },
     });
     return { id, revision: 1 };
@@ -184,21 +155,4 @@ function choose(ordered: OrderedComparison, entries: readonly number[]): readonl
     "Some of these cannot be laid before the dealer; each is named.",
     { problems: refused.map(({ place, why }) => ({ at: `/entries/${place}`, reason: reasons[why] })) },
   );
-}
-
-const LockedRelease = z.object({
-  state: ReleaseState,
-  revision: z.number(),
-  vehicleId: z.string(),
-  buyerId: z.string(),
-  dealerId: z.string(),
-});
-type LockedRelease = z.infer<typeof LockedRelease>;
-
-async function lockForDealer(tx: Transaction, actor: Actor, id: string): Promise<LockedRelease> {
-  const release = await findRow(tx, LockedRelease, {
-    text: releaseToLock,
-    values: [actor.organizations(), actor.organizations("dealer"), id],
-  });
-  return found(release, "released item");
 }

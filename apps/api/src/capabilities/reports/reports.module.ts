@@ -6,6 +6,7 @@ import { HandbookModule } from "../handbook/index.ts";
 import { InstrumentsModule } from "../instruments/index.ts";
 import { NoticesModule } from "../notices/index.ts";
 import { OrdersModule } from "../orders/index.ts";
+import { ReleasesModule } from "../releases/index.ts";
 import { VehiclesModule } from "../vehicles/index.ts";
 import { OperationsService } from "./operations.service.ts";
 import { ReportVersionsService } from "./report-versions.service.ts";
@@ -23,6 +24,7 @@ import { SecondLooksService } from "./second-look.service.ts";
     InstrumentsModule,
     NoticesModule,
     OrdersModule,
+    ReleasesModule,
     VehiclesModule,
   ],
   controllers: [ReportsController],

@@ -13,6 +13,7 @@ import { FirmHandbooksService } from "../handbook/index.ts";
 import { ReportedVisits } from "../booking/index.ts";
 import { NoticesService } from "../notices/index.ts";
 import { type LockedOrder, OrdersService } from "../orders/index.ts";
+import { NewLooks } from "../releases/index.ts";
 import { VehiclesService } from "../vehicles/index.ts";
 import { readComplete } from "./complete-report.ts";
 import { checkDrafting, type LockedReport } from "./report-lock.ts";
@@ -32,6 +33,7 @@ export class SealingService {
     private readonly handbooks: FirmHandbooksService,
     private readonly visits: ReportedVisits,
     private readonly record: RecordChain,
+    private readonly newLooks: NewLooks,
   ) {}
 
   /**
@@ -49,7 +51,7 @@ export class SealingService {
     const sealed = sealDocument(await readComplete(tx, report, handbook), sha256Hex);
     const version = await this.store(tx, actor, report, order, sealed);
     if (report.kind === "statement") await this.vehicles.listWithStatement(tx, report.vehicleId);
-    const comparison = order === null ? null : await this.report(tx, order, version.id);
+    const comparison = order === null ? null : await this.report(tx, actor, order, version.id);
     if (visit !== null) await this.visits.noteSealed(tx, visit, actor.account);
     return { ...version, seal: sealed.seal, comparison };
   }
@@ -100,13 +102,19 @@ export class SealingService {
     return order === null ? null : this.visits.hold(tx, order);
   }
 
-  private async report(tx: Transaction, order: LockedOrder, inspection: string): Promise<string> {
+  private async report(
+    tx: Transaction,
+    actor: Actor,
+    order: LockedOrder,
+    inspection: string,
+  ): Promise<string> {
     const comparison = await this.comparisons.make(tx, {
       vehicle: order.vehicleId,
       a: order.statementId,
       b: inspection,
     });
     await this.orders.markReported(tx, order);
+    await this.newLooks.noteSealed(tx, comparison, actor.account);
     await this.notices.tell(tx, {
       organization: order.buyerId,
       kind: "inspection-sealed",

@@ -15,6 +15,7 @@ import { findRow, RevisedBodyRow, sql } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { NoticesService } from "../notices/index.ts";
+import { SettlementService } from "../releases/index.ts";
 import { checkAcknowledged, checkCounter } from "./decision-checks.ts";
 import { DecisionDraftsService } from "./decision-drafts.service.ts";
 import { decisionDetail, decisionList } from "./summaries.queries.ts";
@@ -31,6 +32,7 @@ export class DecisionsService {
     private readonly notices: NoticesService,
     private readonly drafts: DecisionDraftsService,
     private readonly record: RecordChain,
+    private readonly settlement: SettlementService,
   ) {}
 
   /** Declining is free; the other two need that nothing moved since. */
@@ -53,7 +55,10 @@ export class DecisionsService {
         "You have decided on this summary. Make a new one to decide anew.",
       );
     if (request.decision === "approve") checkAcknowledged(held.summary, request);
-    return this.store(tx, actor, held, request);
+    const made = await this.store(tx, actor, held, request);
+    const { vehicleId, buyerId } = held.ordered;
+    if (request.decision === "decline") await this.settlement.leaveAll(tx, actor.account, vehicleId, buyerId);
+    return made;
   }
 
   async list(actor: Actor, query: DecisionQuery): Promise<JsonText> {

@@ -1,6 +1,7 @@
 import { Module } from "@nestjs/common";
 import { ComparisonsModule } from "../comparisons/index.ts";
 import { NoticesModule } from "../notices/index.ts";
+import { ReleasesModule } from "../releases/index.ts";
 import { AnswerCostService } from "./answer-cost.service.ts";
 import { CostTablesService } from "./cost-tables.service.ts";
 import { DecisionDraftsService } from "./decision-drafts.service.ts";
@@ -9,7 +10,7 @@ import { SummariesController } from "./summaries.controller.ts";
 import { SummariesService } from "./summaries.service.ts";
 
 @Module({
-  imports: [ComparisonsModule, NoticesModule],
+  imports: [ComparisonsModule, NoticesModule, ReleasesModule],
   controllers: [SummariesController],
   providers: [
     SummariesService,

@@ -8,6 +8,7 @@ import {
 } from "@evenhand/shared/http/summaries";
 import { sealDocument } from "@evenhand/record/seal";
 import { asSummary } from "@evenhand/shared/as-summary";
+import { SettlementState } from "@evenhand/shared/settlement";
 import { StoredSummary, type Summary } from "@evenhand/shared/summary";
 import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
@@ -21,6 +22,7 @@ import { DocumentRow, findRow } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found } from "../../platform/problems/problem-error.ts";
 import { ComparisonsService, type OrderedComparison } from "../comparisons/index.ts";
+import { SettlementService } from "../releases/index.ts";
 import { CostTablesService } from "./cost-tables.service.ts";
 import { DecisionDraftsService } from "./decision-drafts.service.ts";
 import { makeSummary } from "./make-summary.ts";
@@ -49,11 +51,13 @@ export class SummariesService {
     private readonly costTables: CostTablesService,
     private readonly drafts: DecisionDraftsService,
     private readonly record: RecordChain,
+    private readonly settlement: SettlementService,
   ) {}
 
   /** Takes a snapshot of how things stand, for the buyer to decide on. */
   async create(tx: Transaction, actor: Actor, comparison: string): Promise<SummaryCreated> {
     const ordered = await this.comparisons.lockOrdered(tx, actor, comparison);
+    await this.settlement.lapseDue(tx, comparison);
     const [id, createdAt] = [this.ids.next(), this.clock.now()];
     const summary = makeSummary({
       id,
@@ -144,8 +148,13 @@ export class SummariesService {
 
 async function readReleases(tx: Transaction, comparison: string): Promise<Summary["releases"]> {
   const rows = await tx.release.findMany({
-    where: { comparisonId: comparison },
-    orderBy: { entryIndex: "asc" },
+    where: { atComparisonId: comparison },
+    orderBy: { atEntryIndex: "asc" },
   });
-  return rows.map(({ id, entryIndex, state, reason }) => ({ id, entry: entryIndex, state, reason }));
+  return rows.map(({ id, atEntryIndex, state, reason }) => ({
+    id,
+    entry: atEntryIndex,
+    state: SettlementState.parse(state),
+    reason,
+  }));
 }

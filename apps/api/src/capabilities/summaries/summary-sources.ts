@@ -24,7 +24,7 @@ export async function readSources(
       max(rv.number)::text AS version
     FROM report_version rv WHERE rv.report_id = ANY(${lines}::uuid[]) GROUP BY rv.kind, rv.report_id
     UNION ALL SELECT 'comparison', ${id}::uuid, ${hash}
-    UNION ALL SELECT 'release', r.id, r.revision::text FROM release r WHERE r.comparison_id = ${id}::uuid
+    UNION ALL SELECT 'release', r.id, r.revision::text FROM release r WHERE r.at_comparison_id = ${id}::uuid
     UNION ALL SELECT 'cost-table', t.organization_id, t.revision::text FROM cost_table t WHERE t.organization_id = ${buyerId}::uuid
     ORDER BY what, id`,
   );

@@ -4,9 +4,9 @@ import { openFaults, type SealedStatement } from "@evenhand/case/open-faults";
 import { z } from "zod";
 import { findRow, readRows, type Source } from "../../platform/database/rows.ts";
 
-/** Faults the dealer accepted, with what was stated then. `$1` the car. */
-const accepted = `SELECT id, answered_at AS since, snapshot FROM release
-  WHERE vehicle_id = $1::uuid AND state = 'accepted' ORDER BY answered_at, id`;
+/** Faults the dealer accepted or that were upheld, with what was stated then. `$1` the car. */
+const accepted = `SELECT id, upheld_at AS since, snapshot FROM release
+  WHERE vehicle_id = $1::uuid AND upheld_at IS NOT NULL ORDER BY upheld_at, id`;
 
 const newestStatement = `SELECT document, sealed_at AS sealed FROM report_version
   WHERE vehicle_id = $1::uuid AND kind = 'statement' ORDER BY sealed_at DESC, number DESC LIMIT 1`;
@@ -19,7 +19,7 @@ const Snapshot = z.object({
 const Accepted = z.object({ id: z.string(), since: z.date(), snapshot: Snapshot });
 const Newest = z.object({ document: z.instanceof(Uint8Array), sealed: z.date() });
 
-/** Faults the dealer accepted and the newest statement does not answer. */
+/** Faults that are established and the newest statement does not answer. */
 export async function readOpenFaults(source: Source, vehicle: string): Promise<OpenFault[]> {
   const rows = await readRows(source, Accepted, { text: accepted, values: [vehicle] });
   if (rows.length === 0) return [];

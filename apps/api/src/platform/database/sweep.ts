@@ -56,6 +56,7 @@ export const growths: Readonly<Record<string, Growth>> = {
   past_pair: { kept: "one a comparison: what later tables are made of" },
   history_table: { kept: "comparisons name its hash: what they were made with must be found again" },
   release: { kept: evidence },
+  settlement_move: { kept: evidence },
   cost_table: { kept: "one a buyer or firm" },
   cost_table_version: { kept: "what a summary was reckoned with must be found again" },
   transport_rates_version: { kept: "what a landed cost was reckoned with must be found again" },

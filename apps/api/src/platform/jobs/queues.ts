@@ -6,6 +6,8 @@ export const queues = [
   "appointment",
   "password-reset",
   "appointment-sweep",
+  "settlement",
+  "settlement-sweep",
   "table-sweep",
   "history",
 ] as const;
@@ -26,6 +28,8 @@ export const workings: Readonly<Record<QueueName, Working>> = {
   appointment: { atOnce: 4, fetchers: 2, lookEvery: 0.5 },
   "password-reset": { atOnce: 4, fetchers: 1, lookEvery: 2 },
   "appointment-sweep": { atOnce: 1, fetchers: 1, lookEvery: 2 },
+  settlement: { atOnce: 2, fetchers: 1, lookEvery: 2 },
+  "settlement-sweep": { atOnce: 1, fetchers: 1, lookEvery: 2 },
   "table-sweep": { atOnce: 1, fetchers: 1, lookEvery: 60 },
   history: { atOnce: 1, fetchers: 1, lookEvery: 60 },
 };
@@ -33,6 +37,7 @@ export const workings: Readonly<Record<QueueName, Working>> = {
 /** What is put in line by the clock, once for however many services there are, as cron says it. */
 const schedules: readonly { readonly queue: QueueName; readonly cron: string }[] = [
   { queue: "appointment-sweep", cron: "* * * * *" },
+  { queue: "settlement-sweep", cron: "* * * * *" },
   { queue: "table-sweep", cron: "17 * * * *" },
   { queue: "history", cron: "41 3 * * *" },
 ];

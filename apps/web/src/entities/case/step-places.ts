@@ -10,6 +10,8 @@ const report = (subject: string) => linkOptions({ to: "/reports/$report", params
 const comparison = (subject: string) =>
   linkOptions({ to: "/comparisons/$comparison", params: { comparison: subject } });
 
+const released = (subject: string) => linkOptions({ to: "/released", search: { vehicle: subject } });
+
 /** The page where each step is done, for what it is about. */
 export const stepPlaces = {
   "choose-brief": (subject: string) =>
@@ -28,7 +30,14 @@ export const stepPlaces = {
   "inspect-any-hour": order,
   seal: report,
   read: comparison,
-  "answer-items": (subject: string) => linkOptions({ to: "/released", search: { vehicle: subject } }),
+  "answer-items": released,
+  "answer-contest": released,
+  "answer-remedy": released,
+  "do-remedy": released,
+  "check-remedy": released,
+  "answer-dispute": released,
+  "revise-report": released,
+  "book-look": released,
   "sum-up": comparison,
   decide: (subject: string) => linkOptions({ to: "/summaries/$summary", params: { summary: subject } }),
   "answer-counter": (_subject: string) => linkOptions({ to: "/decisions" }),

@@ -1,5 +1,6 @@
 import type { ReleaseQuery } from "@evenhand/shared/http/releases";
-import { queryOptions } from "@tanstack/react-query";
+import type { SettlementState } from "@evenhand/shared/settlement";
+import { queryOptions, useQuery } from "@tanstack/react-query";
 import { call } from "../../service/client";
 import { pagedQuery } from "../../service/pages";
 
@@ -16,3 +17,16 @@ export const releasedQuery = (narrowed: Narrowed) =>
   pagedQuery(["releases", "list", narrowed], (after, signal) =>
     call("releases.list", { query: { ...narrowed, after }, signal }),
   );
+
+const noStates: ReadonlyMap<number, SettlementState> = new Map();
+
+/** How each line of a comparison stands that was laid before the dealer, by its place; nothing to whoever laid none. */
+export const useLineStates = (comparison: string, buys: boolean): ReadonlyMap<number, SettlementState> =>
+  useQuery({
+    ...releasesQuery({ comparison }),
+    enabled: buys,
+    select: ({ items }) =>
+      new Map(
+        items.flatMap(({ standsIn, state }) => (standsIn === null ? [] : [[standsIn.entryIndex, state]])),
+      ),
+  }).data ?? noStates;

@@ -165,10 +165,24 @@ const Inspections = ({ inspections }: Pick<Parts, "inspections">) => {
   );
 };
 
+/** With whom the lines are, and how those ended that did. */
+const useReleasedWords = (): ((released: CaseSeen["parts"]["released"]) => string) => {
+  const t = useText();
+  return ({ withBuyer, withInspector, findingStands, statementStands, leftOpen, ...rest }) =>
+    t("case.released.line", {
+      ...rest,
+      buyer: withBuyer,
+      inspector: withInspector,
+      finding: findingStands,
+      statement: statementStands,
+      open: leftOpen,
+    });
+};
+
 const Released = ({ row: { parts, car } }: { readonly row: CaseSeen }) => {
   const t = useText();
-  const { waiting, accepted, contested } = parts.released;
-  if (waiting + accepted + contested === 0) return null;
+  const words = useReleasedWords();
+  if (Object.values(parts.released).every((count) => count === 0)) return null;
   return (
     <Part title={t("case.released")}>
       {[
@@ -179,7 +193,7 @@ const Released = ({ row: { parts, car } }: { readonly row: CaseSeen }) => {
                 {t("case.released.all")}
               </Link>
             }
-            sub={t("case.released.line", { waiting, accepted, contested })}
+            sub={words(parts.released)}
           />
         </li>,
       ]}

@@ -1,3 +1,4 @@
+import type { SettlementState } from "@evenhand/shared/settlement";
 import type { VirtualItem } from "@tanstack/virtual-core";
 import {
   type CSSProperties,
@@ -29,6 +30,8 @@ export interface Props extends LineWays {
   /** The line somebody went to from another view. */
   readonly goTo: RefObject<number | null>;
   readonly choosing?: Choosing;
+  /** How lines stand with the dealer, by their place. */
+  readonly settled: ReadonlyMap<number, SettlementState>;
 }
 
 type HeadingProps = Pick<Props, "all" | "source"> & { readonly part: Extract<ListPart, { is: "heading" }> };
@@ -92,7 +95,7 @@ interface DrawnProps extends Props {
 }
 
 const Drawn = ({ part, ...props }: DrawnProps) => {
-  const { source, open, choosing, onToggle, onLay } = props;
+  const { source, open, choosing, onToggle, onLay, settled } = props;
   if (part.is === "heading") return <Heading part={part} {...props} />;
   const { row } = part;
   return (
@@ -104,6 +107,7 @@ const Drawn = ({ part, ...props }: DrawnProps) => {
       onChoose={choosing?.onChoose}
       onToggle={onToggle}
       onLay={onLay}
+      settled={settled.get(row.at)}
     />
   );
 };

@@ -1,3 +1,4 @@
+import type { SettlementState } from "@evenhand/shared/settlement";
 import { Checkbox } from "@mantine/core";
 import { memo } from "react";
 import { OutcomeSign } from "../../ui/OutcomeSign";
@@ -21,7 +22,27 @@ interface Props extends LineWays {
   /** While choosing what to lay before the dealer: whether this line is chosen; absent when it cannot be. */
   readonly chosen?: boolean;
   readonly onChoose?: (at: number, chosen: boolean) => void;
+  /** How it stands with the dealer; absent while it was not laid before them. */
+  readonly settled?: SettlementState;
 }
+
+/** What came of the line; what was settled is never said to differ and no more. */
+const Word = ({ row: { entry }, settled }: Pick<Props, "row" | "settled">) => {
+  const t = useText();
+  const outcome = t(
+    entry.standing === "contradicted-by-figures" ? "entry.contradicted" : `outcome.${entry.outcome}`,
+  );
+  return (
+    <>
+      <OutcomeSign outcome={entry.outcome} size={20} />
+      <span className={styles.word}>
+        {settled === undefined
+          ? outcome
+          : t("settle.line", { outcome, state: t(`release.state.${settled}`) })}
+      </span>
+    </>
+  );
+};
 
 const Name = ({ row, open, onToggle }: Pick<Props, "row" | "open" | "onToggle">) => {
   const grave = useSeverityWords()(row.entry);
@@ -59,8 +80,7 @@ const Choose = ({ row, chosen, onChoose }: Pick<Props, "row" | "chosen" | "onCho
 };
 
 /** One line of the facing pages: it reads across as an equation, stated · sign · found. */
-export const LineRow = memo(({ row, source, open, chosen, onChoose, onToggle, onLay }: Props) => {
-  const t = useText();
+export const LineRow = memo(({ row, source, open, chosen, onChoose, onToggle, onLay, settled }: Props) => {
   const { entry } = row;
   return (
     <div
@@ -76,14 +96,7 @@ export const LineRow = memo(({ row, source, open, chosen, onChoose, onToggle, on
           <SideAnswer side="a" row={row} source={source} />
         </div>
         <div className={styles.spine}>
-          <OutcomeSign outcome={entry.outcome} size={20} />
-          <span className={styles.word}>
-            {t(
-              entry.standing === "contradicted-by-figures"
-                ? "entry.contradicted"
-                : `outcome.${entry.outcome}`,
-            )}
-          </span>
+          <Word row={row} settled={settled} />
         </div>
         <div className={styles.found}>
           <SideAnswer side="b" row={row} source={source} />

@@ -6,6 +6,7 @@ import { useText } from "../../strings/text";
 import { Empty } from "../../ui/Page";
 import type { Choosing } from "../../entities/comparison/choosing";
 import type { ComparisonSource, Row } from "../../entities/comparison/model";
+import { useLineStates } from "../../entities/release/queries";
 import styles from "./ComparisonView.module.css";
 import { Filters } from "./Filters";
 import { countsOf, isFiltered, linesOfMatter, noFilter, visibleRows } from "./filters";
@@ -15,6 +16,8 @@ import type { ComparisonSearch } from "./search";
 import { Tally } from "./Tally";
 
 interface Props {
+  /** The comparison. */
+  readonly id: string;
   readonly source: ComparisonSource;
   readonly rows: readonly Row[];
   readonly answer: Answer;
@@ -80,7 +83,8 @@ const Controls = ({ source, rows, answer, search, shown, total, onLines }: Contr
 /** All lines: counts and filters, and the list. */
 export const LinesView = (props: Props) => {
   const t = useText();
-  const { source, rows, answer, search, onSearch, choosing, goTo, onLay } = props;
+  const { id, source, rows, answer, search, onSearch, choosing, goTo, onLay } = props;
+  const settled = useLineStates(id, onLay !== undefined);
   const ofMatter = linesOfMatter(answer, search.matter);
   const shown = visibleRows(rows, search, ofMatter);
   const total = visibleRows(rows, {}).length;
@@ -107,6 +111,7 @@ export const LinesView = (props: Props) => {
             onToggle={(at) => onLines({ open: search.open === at ? undefined : at })}
             choosing={choosing}
             onLay={onLay}
+            settled={settled}
           />
         )}
       </div>

@@ -1,6 +1,5 @@
 import type { Release, ReleasedFinding } from "@evenhand/shared/http/releases";
 import { useQuery } from "@tanstack/react-query";
-import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import { dotted } from "../../ui/dotted";
 import { OutcomeSign } from "../../ui/OutcomeSign";
@@ -9,8 +8,11 @@ import { EntryFigures } from "../../entities/comparison/EntryFigures";
 import { useSeverityWords } from "../../entities/comparison/use-severity-words";
 import { answerWords } from "../../entities/sheet/answer-text";
 import { sheetQuery } from "../../entities/sheet/load-sheet";
-import { AnswerRelease } from "./AnswerRelease";
 import styles from "./Disputes.module.css";
+import { Settle } from "./Settle";
+import { isOver, isTurnOf, pressesOf } from "./settle-form";
+import { Standing } from "./Standing";
+import { Thread } from "./Thread";
 import { useReleaseWords } from "./use-release-words";
 
 interface Props {
@@ -76,46 +78,60 @@ const Head = ({ release }: Props) => {
       <h3>{words(release)}</h3>
       <p>
         {grave !== null && `${grave} · `}
-        <Tag strong={state === "released"}>{t(`release.state.${state}`)}</Tag>
+        <Tag strong={!isOver(state)}>{t(`release.state.${state}`)}</Tag>
       </p>
     </div>
   );
 };
 
-/** What the dealer answered, when, and why. */
-const GivenAnswer = ({ release: { state, reason, answeredAt } }: Props) => {
+/** What a revision or another look found of it. */
+const LookedAgain = ({ release }: Props) => {
   const t = useText();
-  const intl = useIntl();
-  if (reason === null) return null;
+  if (release.looked === null) return null;
+  const { entry, b } = release.looked;
   return (
-    <p>
-      <strong>{t(`release.state.${state}`)}</strong>
-      {answeredAt !== null && `, ${intl.formatDate(answeredAt, { dateStyle: "long" })}`}: {reason}
-    </p>
+    <div>
+      <p className={styles.label}>{t("settle.looked")}</p>
+      {b === null ? (
+        <p className={styles.grounds}>{t("settle.looked.silent")}</p>
+      ) : (
+        <FacingAnswers release={{ ...release, entry, b }} />
+      )}
+    </div>
   );
 };
 
-interface WithAnswer extends Props {
-  readonly mayAnswer: boolean;
+interface WithMoves extends Props {
+  /** It is answered together with others of its matter, and by itself only if somebody wants to. */
+  readonly together: boolean;
 }
 
-/** The dealer's answer: given, to be given here, or waited for. */
-const DealersAnswer = ({ release, mayAnswer }: WithAnswer) => {
+/** What the person can do about it: their turn in sight, all else folded away. */
+const Moves = ({ release, together }: WithMoves) => {
   const t = useText();
-  if (release.state !== "released") return <GivenAnswer release={release} />;
-  if (mayAnswer) return <AnswerRelease release={release} />;
-  return <p className={styles.grounds}>{t("released.waiting")}</p>;
+  const { state, as } = release;
+  if (pressesOf(state, as).length === 0) return null;
+  if (isTurnOf(release) && !together) return <Settle releases={[release]} />;
+  return (
+    <details className={styles.more}>
+      <summary>{t(isTurnOf(release) ? "settle.alone" : "settle.still")}</summary>
+      <Settle releases={[release]} />
+    </details>
+  );
 };
 
-/** One disputed item: the two answers as facing pages, the figures, and the dealer's answer. */
-export const OneRelease = ({ release, mayAnswer }: WithAnswer) => {
+/** One disputed item: the two answers as facing pages, the figures, what was said, and what can be done. */
+export const OneRelease = ({ release, together }: WithMoves) => {
   const { figures, limits = [] } = release.entry;
   return (
     <div id={`release-${release.id}`} className={styles.release}>
       <Head release={release} />
       <FacingAnswers release={release} />
       {figures?.of === "reading" && <EntryFigures figures={figures} limits={limits} />}
-      <DealersAnswer release={release} mayAnswer={mayAnswer} />
+      <LookedAgain release={release} />
+      <Thread release={release} />
+      {!together && <Standing release={release} />}
+      <Moves release={release} together={together} />
     </div>
   );
 };

@@ -13,9 +13,11 @@ const top: ReleasedMatter = { id: "top", severity: "repair", headline: "The top 
 const release = (id: string, matter: ReleasedMatter | null, comparison = "k"): Release => ({
   id,
   revision: 1,
+  as: "dealer",
   vehicle: "v",
   comparison,
   entryIndex: 0,
+  standsIn: null,
   entry: {
     item: "brakes.pedal-sink",
     position: "",
@@ -34,6 +36,9 @@ const release = (id: string, matter: ReleasedMatter | null, comparison = "k"): R
   b: null,
   matter,
   state: "released",
+  looked: null,
+  deadline: null,
+  thread: [],
   reason: null,
   releasedAt: "2026-05-04T15:00:00Z",
   answeredAt: null,

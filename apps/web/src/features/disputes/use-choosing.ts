@@ -28,7 +28,7 @@ const useLineChoice = (comparison: string, chosen: Chosen, choose: (chosen: Chos
   const released = useQuery({ ...releasesQuery({ comparison }), enabled: chosen !== null }).data;
   return useMemo((): Choosing | undefined => {
     if (chosen === null) return undefined;
-    const before = new Set(released?.items.map(({ entryIndex }) => entryIndex));
+    const before = new Set(released?.items.map(({ standsIn }) => standsIn?.entryIndex));
     return {
       chosen,
       may: (row) => mayBeReleased(row.entry) && !before.has(row.at),

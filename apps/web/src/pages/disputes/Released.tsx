@@ -1,3 +1,4 @@
+import type { Release } from "@evenhand/shared/http/releases";
 import { useInfiniteQuery } from "@tanstack/react-query";
 import { getRouteApi, Link } from "@tanstack/react-router";
 import { useText } from "../../strings/text";
@@ -34,20 +35,17 @@ const OverCar = ({ vehicle, groups }: OverCarProps) => {
   );
 };
 
-/** Items laid before the dealer: for the dealer to answer, for the buyer to read the answers. */
-const NoRelease = ({ deals }: { readonly deals: boolean }) => {
+/** Items laid before the dealer: each with how it is settled, and with what the person can do. */
+const NoRelease = ({ as }: { readonly as: Release["as"] }) => {
   const t = useText();
-  return (
-    <Empty title={t(deals ? "released.none.dealer" : "released.none.buyer")}>
-      {t(deals ? "released.none.dealer.hint" : "released.none.buyer.hint")}
-    </Empty>
-  );
+  return <Empty title={t(`released.none.${as}`)}>{t(`released.none.${as}.hint`)}</Empty>;
 };
 
 export const Released = () => {
   const t = useText();
   const { vehicle } = route.useSearch();
-  const deals = isKind(useAccount(), "dealer");
+  const account = useAccount();
+  const as = (["dealer", "inspector"] as const).find((kind) => isKind(account, kind)) ?? "buyer";
   const groups = useInfiniteQuery({
     ...releasedQuery({ vehicle }),
     select: ({ pages }) => byMatter(pages.flatMap(({ items }) => items)),
@@ -56,14 +54,14 @@ export const Released = () => {
     <Page
       title={t("released.title")}
       over={vehicle === undefined ? undefined : <OverCar vehicle={vehicle} groups={groups.data ?? []} />}
-      under={t(deals ? "released.what.dealer" : "released.what.buyer")}
+      under={t(`released.what.${as}`)}
       narrow
     >
       <List
         query={groups}
         keyOf={({ key }) => key}
-        renderRow={(group) => <OneMatter group={group} mayAnswer={deals} />}
-        empty={<NoRelease deals={deals} />}
+        renderRow={(group) => <OneMatter group={group} />}
+        empty={<NoRelease as={as} />}
       />
     </Page>
   );

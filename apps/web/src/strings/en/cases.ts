@@ -79,7 +79,33 @@ export const cases = {
   "case.step.answer-items.theirs":
     "The dealer owes an answer to {count, plural, one {an item} other {# items}} you laid before them.",
   "case.step.answer-items.do": "Answer",
-  "case.step.sum-up.yours": "The dealer has answered everything you laid before them.",
+  "case.step.answer-contest.yours":
+    "The dealer contests {count, plural, one {an item} other {# items}}: ask the inspector, or end it.",
+  "case.step.answer-contest.theirs":
+    "The buyer considers your answer to {count, plural, one {an item} other {# items}}.",
+  "case.step.answer-contest.do": "See what speaks against it",
+  "case.step.answer-remedy.yours":
+    "The dealer offers something for {count, plural, one {an item} other {# items}}.",
+  "case.step.answer-remedy.theirs": "The buyer considers what you offer.",
+  "case.step.answer-remedy.do": "See the offer",
+  "case.step.do-remedy.yours":
+    "The buyer took what you offered for {count, plural, one {an item} other {# items}}: do it and show the proof.",
+  "case.step.do-remedy.theirs": "The dealer owes the remedy that was taken.",
+  "case.step.do-remedy.do": "Show that it is done",
+  "case.step.check-remedy.yours": "The dealer says a remedy is done: look at the proof.",
+  "case.step.check-remedy.theirs": "The buyer looks at the proof.",
+  "case.step.check-remedy.do": "See the proof",
+  "case.step.answer-dispute.yours":
+    "The dealer contests {count, plural, one {a finding} other {# findings}} of yours, and the buyer asks you.",
+  "case.step.answer-dispute.theirs": "The inspector owes an answer about what the dealer contests.",
+  "case.step.answer-dispute.do": "Answer",
+  "case.step.revise-report.yours": "You are to revise the report and seal it anew.",
+  "case.step.revise-report.theirs": "The inspector revises the report.",
+  "case.step.revise-report.do": "See what is asked",
+  "case.step.book-look.yours": "Another look is agreed: book a short visit.",
+  "case.step.book-look.theirs": "Another look is agreed; the buyer books it.",
+  "case.step.book-look.do": "See what is looked at",
+  "case.step.sum-up.yours": "Nothing you laid before the dealer waits for an answer.",
   "case.step.sum-up.theirs": "The buyer has the dealer’s answers.",
   "case.step.sum-up.do": "Read it and sum up",
   "case.step.decide.yours": "Your summary is made; you have not decided yet.",
@@ -149,7 +175,7 @@ export const cases = {
   "case.released": "Laid before the dealer",
   "case.released.all": "See the items",
   "case.released.line":
-    "{waiting, plural, =0 {none waits} one {one waits} other {# wait}}, {accepted, plural, =0 {none} other {#}} accepted, {contested, plural, =0 {none} other {#}} contested",
+    "{waiting, plural, =0 {none waits for the dealer} one {one waits for the dealer} other {# wait for the dealer}}{buyer, plural, =0 {} other {, # for the buyer}}{inspector, plural, =0 {} other {, # for the inspector}}{accepted, plural, =0 {} other {; # accepted}}{finding, plural, =0 {} other {; # where the finding stands}}{statement, plural, =0 {} other {; # where the statement stands}}{settled, plural, =0 {} other {; # settled by remedy}}{open, plural, =0 {} other {; # left open}}",
   "case.decided": "Summary and decision",
   "case.summary": "Summary of {date}",
   "case.summary.undecided": "not decided",

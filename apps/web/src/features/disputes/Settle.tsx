@@ -1,0 +1,166 @@
+import { Button } from "@mantine/core";
+import type { Release, SettlementRequest } from "@evenhand/shared/http/releases";
+import { useMutation, useQueryClient } from "@tanstack/react-query";
+import { useState } from "react";
+import { call } from "../../service/client";
+import { useText } from "../../strings/text";
+import { LongTextField, TermField, TextField } from "../../ui/Fields";
+import { ProblemNotice } from "../../ui/ProblemNotice";
+import styles from "./Disputes.module.css";
+import {
+  emptyForm,
+  isHalfRead,
+  lacks,
+  mayOffer,
+  offered,
+  offerOf,
+  pressesOf,
+  requestOf,
+  type SettleForm,
+} from "./settle-form";
+
+interface Props {
+  /** Lines in one state, moved together. */
+  readonly releases: readonly Release[];
+}
+
+interface Filling {
+  readonly form: SettleForm;
+  readonly onForm: (change: Partial<SettleForm>) => void;
+}
+
+/** What is filled in, and the one press that sends it. */
+const useSettling = (releases: readonly Release[]) => {
+  const queries = useQueryClient();
+  const [form, setForm] = useState(emptyForm);
+  const send = useMutation({
+    mutationFn: (asked: Pick<SettlementRequest, "move" | "price" | "remedy">) =>
+      call("releases.move", { body: requestOf(releases, asked, form) }),
+    onSettled: () => queries.invalidateQueries({ queryKey: ["releases"] }),
+  });
+  const onForm = (change: Partial<SettleForm>): void => setForm((old) => ({ ...old, ...change }));
+  return { form, onForm, send };
+};
+
+const EvidenceFields = ({ form, onForm }: Filling) => {
+  const t = useText();
+  return (
+    <details className={styles.more}>
+      <summary>{t("settle.evidence")}</summary>
+      <div className={styles.fields}>
+        <TextField
+          className={styles.wide}
+          label={t("settle.evidence.document")}
+          description={t("settle.evidence.document.hint")}
+          value={form.document}
+          onChange={(document) => onForm({ document })}
+        />
+        {(["of", "value", "unit", "instrument"] as const).map((field) => (
+          <TextField
+            key={field}
+            label={t(`settle.evidence.${field}`)}
+            inputMode={field === "value" ? "decimal" : undefined}
+            value={form[field]}
+            onChange={(typed) => onForm({ [field]: typed })}
+          />
+        ))}
+        {isHalfRead(form) && <p className={styles.lack}>{t("settle.evidence.half")}</p>}
+      </div>
+    </details>
+  );
+};
+
+interface SendProps extends Filling {
+  readonly send: ReturnType<typeof useSettling>["send"];
+}
+
+const OfferFields = ({ form, onForm }: Filling) => {
+  const t = useText();
+  const wrong = form.amount.trim() !== "" && offerOf(form) === null;
+  return (
+    <div className={styles.fields}>
+      <TermField
+        label={t("settle.offer.what")}
+        value={form.offer}
+        terms={offered}
+        wordFor={(one) => t(`settle.offer.${one}`)}
+        onChange={(one) => onForm({ offer: one })}
+      />
+      {form.offer === "price" && (
+        <TextField
+          label={t("settle.offer.amount")}
+          inputMode="decimal"
+          error={wrong && t("settle.offer.amount.wrong")}
+          value={form.amount}
+          onChange={(amount) => onForm({ amount })}
+        />
+      )}
+    </div>
+  );
+};
+
+const Offer = ({ form, onForm, send }: SendProps) => {
+  const t = useText();
+  const offer = offerOf(form);
+  return (
+    <details className={styles.more}>
+      <summary>{t("settle.offer")}</summary>
+      <OfferFields form={form} onForm={onForm} />
+      <Button
+        variant="default"
+        disabled={offer === null || lacks(offer.move, form)}
+        loading={send.isPending && send.variables.move === offer?.move}
+        onClick={() => offer !== null && send.mutate(offer)}
+      >
+        {t("settle.move.offer")}
+      </Button>
+    </details>
+  );
+};
+
+/** One press each; what is nothing without words waits for them. */
+const Presses = ({
+  release: { state, as },
+  form,
+  send,
+}: { readonly release: Release } & Omit<SendProps, "onForm">) => {
+  const t = useText();
+  return (
+    <div className={styles.buttons}>
+      {pressesOf(state, as).map((move, place) => (
+        <Button
+          key={move}
+          variant={place === 0 ? "filled" : "default"}
+          disabled={lacks(move, form)}
+          loading={send.isPending && send.variables.move === move}
+          onClick={() => send.mutate({ move })}
+        >
+          {t(`settle.move.${move}`)}
+        </Button>
+      ))}
+    </div>
+  );
+};
+
+/** What the person can do about these lines: one press each, with words where words are due. */
+export const Settle = ({ releases }: Props) => {
+  const t = useText();
+  const { form, onForm, send } = useSettling(releases);
+  const [first] = releases;
+  if (first === undefined) return null;
+  return (
+    <div className={styles.form}>
+      {send.error !== null && <ProblemNotice error={send.error} />}
+      <LongTextField
+        minRows={2}
+        label={t("settle.words")}
+        description={t(`settle.words.hint.${first.as}`)}
+        value={form.words}
+        onChange={(words) => onForm({ words })}
+      />
+      <EvidenceFields form={form} onForm={onForm} />
+      <Presses release={first} form={form} send={send} />
+      {mayOffer(first.state, first.as) && <Offer form={form} onForm={onForm} send={send} />}
+    </div>
+  );
+};
