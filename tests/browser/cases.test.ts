@@ -72,8 +72,8 @@ test("a dealer's home: access, questions and items that wait, with the deadline 
   expect(await menu(page)).toEqual(["Cases", "Cars", "Sites", "Help"]);
   expect(await carsIn(page, "Yours to do")).toEqual([
     "1967 Corvane Tern",
-    "1961 Uthwick Rowan",
     "1955 Pellham Gannet",
+    "1961 Uthwick Rowan",
     "1952 Brackwater Nine",
   ]);
   await part(page, "Yours to do").getByText("Your statement is begun and not sealed").waitFor();
