@@ -65,18 +65,26 @@ const observedOf = (items: readonly (readonly Pair[])[]): Statistic => {
 
 const WEIGHTS = { weights: "quadratic" } as const;
 
-const sumOf = (tables: readonly Counts[]): number[][] =>
-  houseGrades.map((_, a) =>
-    houseGrades.map((_other, b) => tables.reduce((sum, table) => sum + (table[a]?.[b] ?? 0), 0)),
-  );
+/** The whole table but one item's places: counts are whole numbers, so that taking them off again is exact. */
+const without = (counts: Counts, pairs: readonly Pair[]): number[][] => {
+  const left = counts.map((row) => row.slice());
+  for (const [a, b] of pairs) {
+    const row = left[a];
+    if (row !== undefined) row[b] = (row[b] ?? 0) - 1;
+  }
+  return left;
+};
+
+const coefficientFrom = (counts: Counts): number => gwetCoefficient(counts, WEIGHTS.weights);
 
 /** AC2 with items as clusters; never narrower than if every place stood for itself, so that full agreement has an interval too. */
 const coefficientOf = (items: readonly (readonly Pair[])[], counts: Counts): Statistic => {
   if (items.length < LEAST_ITEMS) return tooFew(items.length, LEAST_ITEMS);
   const single = statisticOf(gwetAgreement(counts, WEIGHTS));
   if (single.state === "too-few") return single;
-  const { standardError, low, high } = clusterJackknife(items.map(countsOf), (tables) =>
-    gwetCoefficient(sumOf(tables), WEIGHTS.weights),
+  const { standardError, low, high } = clusterJackknife(
+    coefficientFrom(counts),
+    items.map((pairs) => coefficientFrom(without(counts, pairs))),
   );
   return {
     ...single,

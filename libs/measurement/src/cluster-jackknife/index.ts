@@ -16,19 +16,18 @@ const LEAST_CLUSTERS = 2;
  * over the G figures of everything but one cluster, and Student's t with G − 1 degrees of freedom (Efron and Tibshirani 1993, chapter 11,
  * number of the chapter from memory). Only the clusters need be independent: all places of one item err together.
  *
- * @param figure of all clusters, and of all but one
+ * @param estimate the figure of all clusters
+ * @param without for each cluster the figure of everything but that one
  * @throws {RangeError} with fewer than two clusters, or where a figure is no number
- * @example clusterJackknife([2, 4, 6], (values) => mean(values)) // { estimate: 4, standardError: 1.154…, low: -0.968…, high: 8.968…, clusters: 3 }
+ * @example clusterJackknife(4, [5, 4, 3]) // { estimate: 4, standardError: 1.154…, low: -0.968…, high: 8.968…, clusters: 3 }
  */
-export const clusterJackknife = <Cluster>(
-  clusters: readonly Cluster[],
-  figure: (clusters: readonly Cluster[]) => number,
+export const clusterJackknife = (
+  estimate: number,
+  without: readonly number[],
   confidence = 0.95,
 ): Jackknifed => {
-  const n = clusters.length;
+  const n = without.length;
   if (n < LEAST_CLUSTERS) throw new RangeError("A jackknife over clusters needs at least two of them.");
-  const estimate = figure(clusters);
-  const without = clusters.map((_, left) => figure(clusters.filter((_other, index) => index !== left)));
   if (![estimate, ...without].every(Number.isFinite)) throw new RangeError("A figure is no number.");
   const center = without.reduce((sum, one) => sum + one, 0) / n;
   const squares = without.reduce((sum, one) => sum + (one - center) ** 2, 0);

@@ -7,6 +7,17 @@ const isWhole = (multiple: number): boolean =>
   multiple === 0 ||
   (Math.abs(multiple) > 0.5 && Math.abs(multiple - Math.round(multiple)) <= 1e-9 * Math.abs(multiple));
 
+const areMultiples = (values: readonly number[], step: number): boolean => {
+  for (const value of values) if (!isWhole(value / step)) return false;
+  return true;
+};
+
+const largestOf = (values: readonly number[]): number => {
+  let largest = 0;
+  for (const value of values) largest = Math.max(largest, Math.abs(value));
+  return largest;
+};
+
 /**
  * The step a person wrote readings in: the largest of 1, 2 and 5 times a power of ten that all are multiples of. Whoever rounds to the
  * nearest five reads more coarsely than the gauge could tell, whatever it resolves; a single round figure tells no step but its own, so
@@ -17,13 +28,13 @@ const isWhole = (multiple: number): boolean =>
  * @example writtenStep([150, 145, 160]) // 5
  */
 export const writtenStep = (values: readonly number[]): number => {
-  const largest = Math.max(0, ...values.map(Math.abs));
+  const largest = largestOf(values);
   if (largest === 0) return Number.POSITIVE_INFINITY;
   for (let power = Math.floor(Math.log10(largest)); power >= FINEST; power -= 1) {
     for (const first of STEPS) {
       // A negative power as a division, which rounds once.
       const step = power < 0 ? first / 10 ** -power : first * 10 ** power;
-      if (values.every((value) => isWhole(value / step))) return step;
+      if (areMultiples(values, step)) return step;
     }
   }
   return 0;
