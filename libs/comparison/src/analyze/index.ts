@@ -13,6 +13,7 @@ import type { CompareOptions } from "../compare/index.ts";
 import { weighByScatter } from "../declared-scatter/index.ts";
 import { coverageOf, placesSeen } from "../coverage/index.ts";
 import { ENGINE } from "../engine/index.ts";
+import { findingOf } from "../finding-of/index.ts";
 import { likeReadings } from "../like-readings/index.ts";
 import { costsOf, expectedLoss } from "../expected-loss/index.ts";
 import { order } from "../order/index.ts";
@@ -67,7 +68,7 @@ const driftAllowed =
   (a: Report, b: Report, { items }: CompiledSheet) =>
   ({ item: id, finding }: Entry, figures: ReadingFigures): number => {
     const item = items.get(id)?.item;
-    const [stated, found] = [a.findings[finding.a ?? -1], b.findings[finding.b ?? -1]];
+    const [stated, found] = [findingOf(a.findings, finding.a), findingOf(b.findings, finding.b)];
     if (item?.reading === undefined || item.time !== "drifts" || stated === undefined || found === undefined)
       return 0;
     return visitTimes(stated, a, found, b).differentDays ? dayToDayOf(item.reading, figures) : 0;

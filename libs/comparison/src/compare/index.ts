@@ -7,7 +7,7 @@ import { callFault } from "@evenhand/sheet/call";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { callSides, firmnessOf, makeEntry } from "./entry.ts";
 import type { Meeting } from "./entry.ts";
-import { contextMover, findingAt } from "./moving-context.ts";
+import { contextMover } from "./moving-context.ts";
 import { correct } from "../corrections/index.ts";
 import type { Corrected, KnownReader } from "../corrections/index.ts";
 import { compareAnswers } from "../compare-answers/index.ts";
@@ -17,6 +17,7 @@ import { compareFitted } from "../compare-fitted/index.ts";
 import { WHOLE } from "../judgment/index.ts";
 import type { Judgment } from "../judgment/index.ts";
 import { ODOMETER, milesBetween } from "../miles-between/index.ts";
+import { findingOf } from "../finding-of/index.ts";
 import { mirrorFaults } from "../mirror-faults/index.ts";
 import { pairPlaces } from "../pair-places/index.ts";
 import { planOf } from "../plan/index.ts";
@@ -133,7 +134,7 @@ const once = <Value>(make: () => Value): (() => Value) => {
 const odometerIn = ({ findings, visit }: Report, plan: Plan, indexes: Int32Array) => {
   const number = plan.numberOf(ODOMETER, "");
   const index = number === undefined ? undefined : indexes[number];
-  return { visit, finding: findingAt(findings, index ?? -1) };
+  return { visit, finding: findingOf(findings, index ?? -1) };
 };
 
 const sideOf = (report: Report, corrected: Corrected | undefined): Side => ({
@@ -219,8 +220,8 @@ export const compareByPlace = (
       written.entries.push(place.silent);
       continue;
     }
-    const findingA = findingAt(a.findings, indexA);
-    const findingB = findingAt(b.findings, indexB);
+    const findingA = findingOf(a.findings, indexA);
+    const findingB = findingOf(b.findings, indexB);
     first.move(place, findingA);
     second.move(place, findingB);
     meeting ??= firstMeeting(place, sides, contexts);

@@ -4,17 +4,14 @@ import type { Call } from "@evenhand/shared/severity";
 import { callOf } from "@evenhand/sheet/call";
 import type { CallContext } from "@evenhand/sheet/call";
 import type { CompiledItem } from "@evenhand/sheet/compile-sheet";
+import { findingOf } from "../finding-of/index.ts";
 import type { Plan, PlannedPlace } from "../plan/index.ts";
-
-/** A list is never asked for what stands before its first: the machine takes that for a name and looks long for it. */
-export const findingAt = (findings: readonly Finding[], index: number): Finding | undefined =>
-  index < 0 ? undefined : findings[index];
 
 /** Finds another finding of a report, of the whole car or at the same place. */
 const otherFindings = ({ findings }: Report, plan: Plan, indexes: Int32Array) => {
   const at = (item: string, position: string): Finding | undefined => {
     const number = plan.numberOf(item, position);
-    return number === undefined ? undefined : findingAt(findings, indexes[number] ?? -1);
+    return number === undefined ? undefined : findingOf(findings, indexes[number] ?? -1);
   };
   return (item: string, position = ""): Finding | undefined =>
     at(item, "") ?? (position === "" ? undefined : at(item, position));

@@ -3,6 +3,7 @@ import type { Report } from "@evenhand/shared/report";
 import { SEVERITIES } from "@evenhand/shared/severity";
 import type { Severity } from "@evenhand/shared/severity";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import { findingOf } from "../finding-of/index.ts";
 import { isClaim } from "../silence/index.ts";
 import type { PlannedPlace } from "../plan/index.ts";
 import { worstSeverity } from "../worst-severity/index.ts";
@@ -25,9 +26,6 @@ export type SeenPlace = {
   /** All there is to say is that it was seen, sound, and not stated. */
   readonly seenSoundNotStated: boolean;
 };
-
-const findingAt = (report: Findings, index: number | null) =>
-  index === null ? undefined : report.findings[index];
 
 const atStakeAt = ({ item, position }: Entry, sheet: CompiledSheet): Severity => {
   const compiled = sheet.items.get(item);
@@ -56,8 +54,8 @@ export const placesSeen = (
     last = entry;
     const { item, position, finding } = entry;
     const atStake = placed[places.length]?.severity ?? atStakeAt(entry, sheet);
-    const stated = isClaim(findingAt(a, finding.a));
-    const seen = isClaim(findingAt(b, finding.b));
+    const stated = isClaim(findingOf(a.findings, finding.a));
+    const seen = isClaim(findingOf(b.findings, finding.b));
     const seenSoundNotStated = !stated && entry.coverageOnly === true;
     places.push({ item, position, entry: index, atStake, finding, stated, seen, seenSoundNotStated });
   }

@@ -3,6 +3,7 @@ import type { CostRow, CostTable } from "@evenhand/shared/cost-table";
 import type { Report } from "@evenhand/shared/report";
 import { dimensionOf, convert } from "@evenhand/measurement/unit";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import { findingOf } from "../finding-of/index.ts";
 
 /** `minor`: P × middle cost in whole minor units, not rounded. Unset where the table has no row or no probability. */
 export type ExpectedLoss =
@@ -34,7 +35,7 @@ type ExtentUnit = NonNullable<CostRow["perExtent"]>["unit"];
 
 /** The extent the inspection gave of the entry's fault, in the table's unit; 0 where there is none to go by. */
 const extentOf = ({ atom, finding }: Entry, b: Pick<Report, "findings">, unit: ExtentUnit): number => {
-  const answer = b.findings[finding.b ?? -1]?.answer;
+  const answer = findingOf(b.findings, finding.b)?.answer;
   if (atom.of !== "fault" || answer?.kind !== "faults") return 0;
   const extent = answer.found[atom.b ?? -1]?.extent;
   if (extent === undefined || dimensionOf(extent.unit) !== dimensionOf(unit)) return 0;

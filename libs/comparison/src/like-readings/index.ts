@@ -8,6 +8,7 @@ import { roundsAlike } from "@evenhand/measurement/rounds-alike";
 import { convert, convertDifference, dimensionOf } from "@evenhand/measurement/unit";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { resolutionOf } from "@evenhand/sheet/reading-side";
+import { findingOf } from "../finding-of/index.ts";
 import { writtenSteps } from "../written-steps/index.ts";
 import type { WrittenSteps } from "../written-steps/index.ts";
 
@@ -32,16 +33,23 @@ type Pair = {
   readonly size: number;
 };
 
-const inOrder = ({ values, unit }: Reading, spec: ReadingSpec): number[] =>
-  values.map(({ value }) => convert(value, unit, spec.unit)).sort((one, other) => one - other);
+const inOrder = ({ values, unit }: Reading, spec: ReadingSpec): number[] => {
+  const converted = values.map(({ value }) => convert(value, unit, spec.unit));
+  return converted.length < 2 ? converted : converted.sort((one, other) => one - other);
+};
 
-/** The same values, whatever their order and unit. */
+/** What two values can lie apart and be the same. */
+const nothingOf = (values: readonly number[], spec: ReadingSpec): number => {
+  let largest = Math.max(1e-12, spec.delta.absolute);
+  for (const value of values) largest = Math.max(largest, Math.abs(value));
+  return 1e-9 * largest;
+};
+
+/** The same values, whatever their order and unit: those that tell are equally many. */
 const isSame = ({ a, b, spec }: Pair): boolean => {
   const [one, other] = [inOrder(a.answer, spec), inOrder(b.answer, spec)];
-  const nothing = 1e-9 * Math.max(1e-12, spec.delta.absolute, ...one.map(Math.abs));
-  return (
-    one.length === other.length && one.every((value, at) => Math.abs(value - (other[at] ?? 0)) <= nothing)
-  );
+  const nothing = nothingOf(one, spec);
+  return one.every((value, at) => Math.abs(value - (other[at] ?? 0)) <= nothing);
 };
 
 /**
@@ -65,7 +73,7 @@ const isTelling = ({ a, b, spec }: Pair): boolean =>
 const reader = (report: Report, steps: WrittenSteps) => {
   const instruments = new Map(report.instruments.map((instrument) => [instrument.id, instrument]));
   return (at: number | null, spec: ReadingSpec): Written | undefined => {
-    const finding = report.findings[at ?? -1];
+    const finding = findingOf(report.findings, at);
     if (finding?.answer.kind !== "reading" || dimensionOf(finding.answer.unit) !== dimensionOf(spec.unit)) {
       return undefined;
     }

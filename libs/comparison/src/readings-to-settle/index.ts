@@ -7,6 +7,7 @@ import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { readSide, sideEstimate } from "@evenhand/sheet/reading-side";
 import type { ReadingSide } from "@evenhand/sheet/reading-side";
 import type { CorrectionOf } from "../corrections/index.ts";
+import { findingOf } from "../finding-of/index.ts";
 import { leftOf } from "../use-allowed/index.ts";
 import { findSharing } from "../sharing/index.ts";
 import type { Sharing } from "../sharing/index.ts";
@@ -48,7 +49,7 @@ const isOpen = ({ outcome }: Entry): boolean => outcome === "consistent" || outc
 const sideReader = ({ findings, instruments }: Report, correctionOf: CorrectionOf | undefined) => {
   const byId = new Map(instruments.map((instrument) => [instrument.id, instrument]));
   return (index: number | null, spec: ReadingSpec) => {
-    const finding = findings[index ?? -1];
+    const finding = findingOf(findings, index);
     if (finding?.answer.kind !== "reading") return undefined;
     const instrument = byId.get(finding.instrument ?? "");
     return { finding, side: readSide(finding.answer, spec, instrument, correctionOf?.(finding)) };

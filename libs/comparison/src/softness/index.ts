@@ -8,6 +8,7 @@ import { readSide } from "@evenhand/sheet/reading-side";
 import { isScattered, isSoftInstrument } from "@evenhand/sheet/soft-reading";
 import { isPraise } from "@evenhand/sheet/praise";
 import type { SeenPlace } from "../coverage/index.ts";
+import { findingOf } from "../finding-of/index.ts";
 
 type Spoken = Pick<Report, "findings" | "instruments" | "scales">;
 
@@ -90,7 +91,7 @@ const sideOf = (
   const soft: Partial<Record<SoftKind, number[]>> = {};
   const count = (kind: SoftKind, entry: number): void => void (soft[kind] ??= []).push(entry);
   for (const place of places) {
-    const finding = report.findings[place.finding[side] ?? -1];
+    const finding = findingOf(report.findings, side === "a" ? place.finding.a : place.finding.b);
     const knows = side === "a" ? place.stated : place.seen;
     const decisive = isDecisive(place.atStake);
     if (finding === undefined || !knows) {

@@ -3,6 +3,7 @@ import type { Standing } from "@evenhand/shared/outcome";
 import { BECAME } from "@evenhand/shared/page-one";
 import type { Became, Claims, LineClaim } from "@evenhand/shared/page-one";
 import { isDecisive, Severity, severityRank } from "@evenhand/shared/severity";
+import { findingOf } from "@evenhand/comparison/finding-of";
 import { worstSeverity } from "@evenhand/comparison/worst-severity";
 import { claimWords, phraseOf, placeWords, saidOf } from "../headline/index.ts";
 import type { Reports } from "../headline/index.ts";
@@ -22,7 +23,7 @@ const BECOMES: Readonly<Record<Standing, Became>> = {
 };
 
 const isClaim = ({ finding }: Entry, { a }: Reports): boolean => {
-  const stated = a.findings[finding.a ?? -1];
+  const stated = findingOf(a.findings, finding.a);
   return stated !== undefined && stated.answer.kind !== "not-seen";
 };
 

@@ -1,5 +1,6 @@
 import { lowered } from "@evenhand/message/first-letter";
 import { listed } from "@evenhand/message/listed";
+import { findingOf } from "@evenhand/comparison/finding-of";
 import { SEVERITIES, severityRank } from "@evenhand/shared/severity";
 import type { Severity } from "@evenhand/shared/severity";
 import type { Group, Line } from "../join/line.ts";
@@ -49,7 +50,7 @@ const severityFound = (lines: readonly Line[]): Severity => lines.find(isFound)?
 const ownLead = (worst: Line | undefined, { b }: Reports): string | undefined => {
   if (worst === undefined || !isFound(worst)) return undefined;
   const { item, outcome, finding, marks } = worst.entry;
-  const answer = b.findings[finding.b ?? -1]?.answer;
+  const answer = findingOf(b.findings, finding.b)?.answer;
   if (answer?.kind === "choice" && LEADS[`${item}=${answer.option}`] !== undefined) {
     return LEADS[`${item}=${answer.option}`];
   }

@@ -1,6 +1,7 @@
 import type { Certainty } from "@evenhand/shared/matter";
 import { CERTAINTIES } from "@evenhand/shared/matter";
 import type { Report } from "@evenhand/shared/report";
+import { findingOf } from "@evenhand/comparison/finding-of";
 import { kindOrder } from "../kinds/index.ts";
 import type { Group } from "../join/line.ts";
 import { firstIndex, weightOfGroup } from "../join/line.ts";
@@ -25,7 +26,7 @@ export const certaintyOfGroup = (group: Group, found: Pick<Report, "findings">):
   let best: Certainty = "unknown";
   for (const { entry, weight: own } of group.lines) {
     if (Math.floor(own) > weight) continue;
-    const certainty = certaintyOf(entry, found.findings[entry.finding.b ?? -1]);
+    const certainty = certaintyOf(entry, findingOf(found.findings, entry.finding.b));
     if ((rankOf.get(certainty) ?? 0) < (rankOf.get(best) ?? 0)) best = certainty;
   }
   return best;
