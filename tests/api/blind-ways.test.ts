@@ -315,6 +315,29 @@ test("in a list a firm gets neither the words nor the price of a car, and stays 
   expect(await copy(report)).toEqual(all);
 });
 
+test("what is read again is noted no second time, and is for a firm that its reader belongs to since", async () => {
+  const vehicle = await makeVehicle(world.dealer);
+  const path = { id: vehicle };
+  const { revision } = await world.dealer.does("vehicles.get", { path });
+  await world.dealer.does("vehicles.change", { path, revision, body: { words: "A horn that sounds." } });
+  const { id } = await world.dealer.does("reports.state", { path, body: header });
+  await seal(world.dealer, id, await write(world.dealer, id, stated));
+  const reader = await anew(world.otherBuyer);
+  const firms = async () => {
+    await reader.does("vehicles.get", { path });
+    const noted = await query<{ firm: string | null }>(
+      service().databaseUrl,
+      "SELECT organization_id AS firm FROM statement_exposure WHERE vehicle_id = $1 AND account_id = $2 ORDER BY shown_at",
+      [vehicle, reader.account],
+    );
+    return noted.map(({ firm }) => firm);
+  };
+  expect(await firms()).toEqual([null]);
+  expect(await firms()).toEqual([null]);
+  await join(world.otherBuyer.account, world.otherInspector.organization);
+  expect(await firms()).toEqual([null, world.otherInspector.organization]);
+});
+
 test("a share link that nobody signed in to opens again when the inspection is sealed", async () => {
   const published = await publish(world.dealer);
   const path = { token: await share(published.vehicle) };

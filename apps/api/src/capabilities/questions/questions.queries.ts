@@ -1,6 +1,6 @@
-import { noteShown } from "../../platform/access/exposure.ts";
+import { notedRead, type NotedRead } from "../../platform/access/exposure.ts";
 import { mustBeBlind } from "../../platform/access/row-access.ts";
-import { pageStatement } from "../../platform/database/page.ts";
+import { type NotingPart, pageStatement } from "../../platform/database/page.ts";
 
 const isAsked = (q: string) => `${q}.state <> 'drafted' AND ${q}.asked_at IS NOT NULL`;
 /** The buyer's own; the dealer's once asked; nobody's who must be blind to the car, for an answer is a claim. */
@@ -8,11 +8,16 @@ const maySee = (q: string) =>
   `((${q}.buyer_id = ANY($1::uuid[]) OR (${q}.dealer_id = ANY($1::uuid[]) AND ${isAsked(q)}))
     AND NOT ${mustBeBlind(`${q}.vehicle_id`)})`;
 
-const noteAnswers = (questions: string, account: string, now: string) =>
-  noteShown(
+const showingAnswers = (
+  questions: string,
+  [account, now]: [string, string],
+  make: (part: NotingPart) => string,
+): NotedRead =>
+  notedRead(
     "question",
     `SELECT q.vehicle_id, NULL::uuid AS version_id, q.item, q.position FROM ${questions} q WHERE q.state = 'answered'`,
     { account, now },
+    make,
   );
 
 /** The sealed version that first says the answer. */
@@ -40,17 +45,23 @@ const questionJson = (
     WHERE ${q}.state = 'answered'))`;
 
 /** `$1` organizations, `$2` cursor, `$3` limit, then vehicle and state, each or null, `$6` the account, `$7` now. */
-export const questionList = pageStatement(
-  `SELECT q.* FROM question q WHERE ${maySee("q")} AND q.id < $2 AND ($4::uuid IS NULL OR q.vehicle_id = $4)
+export const questionList = showingAnswers("shown_page", ["$6", "$7"], (part) =>
+  pageStatement(
+    `SELECT q.* FROM question q WHERE ${maySee("q")} AND q.id < $2 AND ($4::uuid IS NULL OR q.vehicle_id = $4)
    AND ($5::text IS NULL OR (CASE WHEN ${isPublished("q")} THEN 'published' ELSE q.state END) = $5)
    ORDER BY q.id DESC LIMIT $3 + 1`,
-  questionJson("page"),
-  "$3",
-  noteAnswers("shown_page", "$6", "$7"),
+    questionJson("page"),
+    "$3",
+    part,
+  ),
 );
 
 /** `$1` organizations, `$2` the question, `$3` the account, `$4` now. */
-export const questionDetail = `
+export const questionDetail = showingAnswers(
+  "seen",
+  ["$3", "$4"],
+  ({ noted, column }) => `
   WITH seen AS MATERIALIZED (SELECT q.* FROM question q WHERE q.id = $2 AND ${maySee("q")}),
-  noted AS (${noteAnswers("seen", "$3", "$4")})
-  SELECT ${questionJson("seen")}::text AS body, seen.revision FROM seen`;
+  noted AS (${noted})
+  SELECT ${questionJson("seen")}::text AS body, seen.revision, ${column} FROM seen`,
+);

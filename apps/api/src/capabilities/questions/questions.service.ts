@@ -18,6 +18,7 @@ import { Vehicle } from "@evenhand/shared/report";
 import { applicablePlaces } from "@evenhand/sheet/expand";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import { z } from "zod";
+import { findNoted, NotedRevisedBodyRow, readNotedPage } from "../../platform/access/exposure.ts";
 import { checkRevision } from "../../platform/access/parameters.ts";
 import { maySeeVehicle } from "../../platform/access/row-access.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
@@ -27,8 +28,8 @@ import { Database, type Transaction } from "../../platform/database/database.ts"
 import { dayLimit, dayMs, keepOpenWithin, oneAtATime } from "../../platform/database/bounds.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { RecordChain } from "../../platform/record/record-chain.ts";
-import { readCursor, readPage } from "../../platform/database/page.ts";
-import { findRow, RevisedBodyRow, sql } from "../../platform/database/rows.ts";
+import { readCursor } from "../../platform/database/page.ts";
+import { findRow, sql } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { OpenCases } from "../cases/index.ts";
@@ -67,9 +68,9 @@ export class QuestionsService {
   ) {}
 
   async list(actor: Actor, query: QuestionQuery): Promise<JsonText> {
-    return readPage(this.database, {
+    return readNotedPage(this.database, {
       name: "question-list",
-      text: questionList,
+      read: questionList,
       values: [
         actor.organizations(),
         readCursor(query),
@@ -77,16 +78,17 @@ export class QuestionsService {
         query.vehicle ?? null,
         query.state ?? null,
         actor.account,
-        this.clock.now(),
       ],
+      now: this.clock.now(),
     });
   }
 
   async get(actor: Actor, id: string): Promise<JsonText> {
-    const row = await findRow(this.database, RevisedBodyRow, {
+    const row = await findNoted(this.database, NotedRevisedBodyRow, {
       name: "question",
-      text: questionDetail,
-      values: [actor.organizations(), id, actor.account, this.clock.now()],
+      read: questionDetail,
+      values: [actor.organizations(), id, actor.account],
+      now: this.clock.now(),
     });
     const { body, revision } = found(row, "question");
     return new JsonText(body, String(revision));

@@ -1,6 +1,6 @@
-import { noteShown } from "../../platform/access/exposure.ts";
+import { notedRead, type NotedRead } from "../../platform/access/exposure.ts";
 import { mustBeBlind } from "../../platform/access/row-access.ts";
-import { pageStatement } from "../../platform/database/page.ts";
+import { type NotingPart, pageStatement } from "../../platform/database/page.ts";
 
 const isParty = (release: string) =>
   `(${release}.buyer_id = ANY($1::uuid[]) OR ${release}.dealer_id = ANY($1::uuid[]))`;
@@ -26,12 +26,17 @@ const thread = (
 const seenAs = (release: string) => `CASE WHEN ${release}.buyer_id = ANY($1::uuid[]) THEN 'buyer'
     WHEN ${release}.dealer_id = ANY($1::uuid[]) THEN 'dealer' ELSE 'inspector' END`;
 
-const noteReleases = (releases: string, account: string, now: string) =>
-  noteShown(
+const showingReleases = (
+  releases: string,
+  [account, now]: [string, string],
+  make: (part: NotingPart) => string,
+): NotedRead =>
+  notedRead(
     "release",
     `SELECT r.vehicle_id, NULL::uuid AS version_id, r.snapshot->'entry'->>'item' AS item,
        coalesce(r.snapshot->'entry'->>'position', '') AS position FROM ${releases} r`,
     { account, now },
+    make,
   );
 
 const releaseJson = (release: string) => `json_build_object(
@@ -45,17 +50,23 @@ const releaseJson = (release: string) => `json_build_object(
   'answeredAt', instant(${release}.answered_at))`;
 
 /** `$1` organizations, `$2` cursor, `$3` limit, then vehicle, comparison and state, each or null, `$7` the account, `$8` now. */
-export const releaseList = pageStatement(
-  `SELECT r.* FROM release r WHERE ${maySeeRelease("r")} AND r.id < $2
+export const releaseList = showingReleases("shown_page", ["$7", "$8"], (part) =>
+  pageStatement(
+    `SELECT r.* FROM release r WHERE ${maySeeRelease("r")} AND r.id < $2
    AND ($4::uuid IS NULL OR r.vehicle_id = $4) AND ($5::uuid IS NULL OR r.at_comparison_id = $5)
    AND ($6::text IS NULL OR r.state = $6) ORDER BY r.id DESC LIMIT $3 + 1`,
-  releaseJson("page"),
-  "$3",
-  noteReleases("shown_page", "$7", "$8"),
+    releaseJson("page"),
+    "$3",
+    part,
+  ),
 );
 
 /** `$1` organizations, `$2` the release, `$3` the account, `$4` now. */
-export const releaseDetail = `
+export const releaseDetail = showingReleases(
+  "seen",
+  ["$3", "$4"],
+  ({ noted, column }) => `
   WITH seen AS MATERIALIZED (SELECT r.* FROM release r WHERE r.id = $2 AND ${maySeeRelease("r")}),
-  noted AS (${noteReleases("seen", "$3", "$4")})
-  SELECT ${releaseJson("seen")}::text AS body, seen.revision FROM seen`;
+  noted AS (${noted})
+  SELECT ${releaseJson("seen")}::text AS body, seen.revision, ${column} FROM seen`,
+);

@@ -3,12 +3,12 @@ import type { CreatedDraft } from "@evenhand/shared/http/paging";
 import { type ReleaseQuery, type ReleaseRequest, type ReleasesMade } from "@evenhand/shared/http/releases";
 import { type ChosenEntry, chooseEntries } from "@evenhand/case/release-choice";
 import { owedIn } from "@evenhand/case/settlement";
+import { findNoted, NotedRevisedBodyRow, readNotedPage } from "../../platform/access/exposure.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
-import { readCursor, readPage } from "../../platform/database/page.ts";
-import { findRow, RevisedBodyRow } from "../../platform/database/rows.ts";
+import { readCursor } from "../../platform/database/page.ts";
 import { RecordChain } from "../../platform/record/record-chain.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
@@ -40,25 +40,20 @@ export class ReleasesService {
 
   async list(actor: Actor, query: ReleaseQuery): Promise<JsonText> {
     const filters = [query.vehicle ?? null, query.comparison ?? null, query.state ?? null];
-    return readPage(this.database, {
+    return readNotedPage(this.database, {
       name: "release-list",
-      text: releaseList,
-      values: [
-        actor.organizations(),
-        readCursor(query),
-        query.limit,
-        ...filters,
-        actor.account,
-        this.clock.now(),
-      ],
+      read: releaseList,
+      values: [actor.organizations(), readCursor(query), query.limit, ...filters, actor.account],
+      now: this.clock.now(),
     });
   }
 
   async get(actor: Actor, id: string): Promise<JsonText> {
-    const row = await findRow(this.database, RevisedBodyRow, {
+    const row = await findNoted(this.database, NotedRevisedBodyRow, {
       name: "release",
-      text: releaseDetail,
-      values: [actor.organizations(), id, actor.account, this.clock.now()],
+      read: releaseDetail,
+      values: [actor.organizations(), id, actor.account],
+      now: this.clock.now(),
     });
     const { body, revision } = found(row, "released item");
     return new JsonText(body, String(revision));

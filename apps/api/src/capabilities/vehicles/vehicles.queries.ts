@@ -1,4 +1,4 @@
-import { noteShown } from "../../platform/access/exposure.ts";
+import { notedRead } from "../../platform/access/exposure.ts";
 import {
   maySeeComparison,
   maySeeVehicle,
@@ -63,13 +63,13 @@ export const searchedVehicles = (list: keyof typeof visibleIn, words: number): s
 const inDetail = `NOT ${mustBeBlind("v.id")}`;
 
 /** `$1` organizations, `$2` the car, `$3` the account, `$4` now. The dealer's words, where they are shown, are noted. */
-export const vehicleDetail = `
-  WITH noted AS (${noteShown(
-    "car",
-    `SELECT v.id AS vehicle_id, NULL::uuid AS version_id, '' AS item, '' AS position
-     FROM vehicle v WHERE v.id = $2 AND v.words IS NOT NULL AND ${maySeeVehicle("v")} AND ${inDetail}`,
-    { account: "$3", now: "$4" },
-  )})
+export const vehicleDetail = notedRead(
+  "car",
+  `SELECT v.id AS vehicle_id, NULL::uuid AS version_id, '' AS item, '' AS position
+   FROM vehicle v WHERE v.id = $2 AND v.words IS NOT NULL AND ${maySeeVehicle("v")} AND ${inDetail}`,
+  { account: "$3", now: "$4" },
+  ({ noted, column }) => `
+  WITH noted AS (${noted})
   SELECT json_build_object(
     'id', v.id, 'revision', v.revision, 'vehicle', v.document, 'dealer', ${dealer("v")}, 'listed', v.listed,
     'asking', ${money("v", inDetail)}, 'words', CASE WHEN ${inDetail} THEN v.words END, 'withheld', NOT ${inDetail},
@@ -83,8 +83,9 @@ export const vehicleDetail = `
     'comparisons', coalesce((SELECT json_agg(${comparisonJson("c", "a", "b")} ORDER BY c.id DESC)
       FROM comparison c JOIN report_version a ON a.id = c.a_id JOIN report_version b ON b.id = c.b_id
       WHERE c.vehicle_id = v.id AND ${maySeeComparison("a", "b", "v")}), '[]')
-  )::text AS body, v.revision
-  FROM vehicle v WHERE v.id = $2 AND ${maySeeVehicle("v")}`;
+  )::text AS body, v.revision, ${column}
+  FROM vehicle v WHERE v.id = $2 AND ${maySeeVehicle("v")}`,
+);
 
 /** Each different word becomes a pattern; the characters that mean something in patterns mean themselves. */
 export const searchPatterns = (words: string): string[] =>

@@ -4,6 +4,7 @@ import type { ListingChange } from "@evenhand/shared/http/publishing";
 import type { VehicleChange, VehicleQuery, VehicleRequest } from "@evenhand/shared/http/vehicles";
 import type { Vehicle } from "@evenhand/shared/report";
 import { z } from "zod";
+import { findNoted, NotedRevisedBodyRow } from "../../platform/access/exposure.ts";
 import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
@@ -13,7 +14,7 @@ import { Ids } from "../../platform/database/ids.ts";
 import { RecordChain } from "../../platform/record/record-chain.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
-import { findRow, RevisedBodyRow, sql } from "../../platform/database/rows.ts";
+import { findRow, sql } from "../../platform/database/rows.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { readOpenFaults } from "./open-faults.ts";
 import { searchedVehicles, searchPatterns, vehicleDetail, vehicleLists } from "./vehicles.queries.ts";
@@ -68,10 +69,11 @@ export class VehiclesService {
   }
 
   async get(actor: Actor, id: string): Promise<JsonText> {
-    const row = await findRow(this.database, RevisedBodyRow, {
+    const row = await findNoted(this.database, NotedRevisedBodyRow, {
       name: "vehicle",
-      text: vehicleDetail,
-      values: [actor.organizations(), id, actor.account, this.clock.now()],
+      read: vehicleDetail,
+      values: [actor.organizations(), id, actor.account],
+      now: this.clock.now(),
     });
     const { body, revision } = found(row, "car");
     return new JsonText(body, String(revision));

@@ -6,6 +6,9 @@ import { ProblemError } from "../problems/problem-error.ts";
 import type { Database } from "./database.ts";
 import { BodyRow, findRow } from "./rows.ts";
 
+/** What a statement that shows something holds on noting it: a part `noted AS (…)` of its WITH, and a column of its one row. */
+export type NotingPart = { readonly noted: string; readonly column: string };
+
 const beyondAll = "ffffffff-ffff-ffff-ffff-ffffffffffff";
 
 /** Where a page begins: everything older than this id. */
@@ -23,21 +26,21 @@ export function readCursor({ after }: Pick<PageQuery, "after">): string {
  * @param rows gives at least `id`, newest first, at most one row more than the page holds
  * @param item JSON of one row of `page`
  * @param limit the parameter that holds the page's size, such as `$3`
- * @param alongside a statement that writes what the page shows, over `shown_page`, the rows that are on it
+ * @param noting what notes the page as shown, over `shown_page`, the rows that are on it
  */
-export const pageStatement = (rows: string, item: string, limit: string, alongside?: string): string => `
+export const pageStatement = (rows: string, item: string, limit: string, noting?: NotingPart): string => `
   WITH page AS MATERIALIZED (${rows}),
   placed AS (SELECT page.*, row_number() OVER (ORDER BY page.id DESC) AS row_in_page FROM page)${
-    alongside === undefined
+    noting === undefined
       ? ""
       : `,
   shown_page AS (SELECT * FROM placed WHERE placed.row_in_page <= ${limit}),
-  alongside AS (${alongside})`
+  noted AS (${noting.noted})`
   }
   SELECT json_build_object(
     'items', coalesce(json_agg(${item} ORDER BY page.row_in_page) FILTER (WHERE page.row_in_page <= ${limit}), '[]'),
     'next', CASE WHEN count(*) > ${limit} THEN max(page.id::text) FILTER (WHERE page.row_in_page = ${limit}) END
-  )::text AS body
+  )::text AS body${noting === undefined ? "" : `, ${noting.column}`}
   FROM placed page`;
 
 /** The answer of a statement whose one row has a `body`. With a name it is prepared once a connection, which halves what it costs. */

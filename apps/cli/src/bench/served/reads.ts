@@ -35,8 +35,8 @@ const homesOf = ({ people, organizations: who, case: id }: Ground): Read[] => [
 /** What the buyer of the main case reads: the stored comparison, and one of every kind of other read. */
 const readsOf = (ground: Ground): Read[] => {
   const { organizations: who, account, comparison, vehicle, report } = ground;
-  /** Whoever reads what is stated is noted. */
-  const noted = [account, new Date().toISOString()];
+  /** Whoever reads what is stated is noted, once. */
+  const noted = [account];
   const page = (statement: string, path: string, nulls: number, more: string[] = []): Read => ({
     statement,
     path: `/api/v1/${path}?limit=25`,
