@@ -6,6 +6,7 @@ import { caseAccess } from "./access/cases.ts";
 import { comparisonAccess } from "./access/comparisons.ts";
 import { complaintAccess } from "./access/complaints.ts";
 import type { Access, OrganizationKind } from "./access/grants.ts";
+import { handOverAccess } from "./access/hand-overs.ts";
 import { handbookAccess } from "./access/handbook.ts";
 import { historyAccess } from "./access/history.ts";
 import { instrumentAccess } from "./access/instruments.ts";
@@ -55,6 +56,7 @@ export const access = {
   ...admissionAccess,
   ...bookingAccess,
   ...complaintAccess,
+  ...handOverAccess,
 } as const satisfies Readonly<Record<string, Access>>;
 
 export type RouteId = keyof typeof access;

@@ -1,7 +1,9 @@
 import { z } from "zod";
 import { Atom } from "./comparison.ts";
-import { ItemId, LocalId, PositionId, Sha256 } from "./identifier.ts";
+import { ItemId, LocalId, ObjectId, PositionId, Sha256 } from "./identifier.ts";
+import { nameOf } from "./names.ts";
 import { Outcome } from "./outcome.ts";
+import { Report } from "./report.ts";
 import { Severity } from "./severity.ts";
 import { NOT_SEEN_REASONS } from "./terms.ts";
 
@@ -95,3 +97,13 @@ const DISCREPANCIES: ReadonlySet<HandOverKind> = new Set(["new", "larger", "wors
  */
 export const isHandOverDiscrepancy = ({ kind }: Pick<HandOverLine, "kind">): boolean =>
   DISCREPANCIES.has(kind);
+
+/** What is signed at collection and at delivery, word for word: written canonically and hashed. */
+export const HandOverDocument = z.strictObject({
+  format: z.literal("evenhand-hand-over-report"),
+  version: z.literal(1),
+  handOver: ObjectId,
+  place: nameOf(300),
+  report: Report,
+});
+export type HandOverDocument = z.infer<typeof HandOverDocument>;

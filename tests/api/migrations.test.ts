@@ -71,6 +71,8 @@ test("what the migrations add by hand is there", async () => {
     "release_upheld",
     "settlement_move_kept",
     "summary_sealed",
+    "hand_over_live",
+    "hand_over_report_sealed",
   ])
     expect(added).toContain(name);
 });

@@ -28,6 +28,7 @@ const answers = {
   complaint: contracts["complaints.get"].answer.shape,
   decision: contracts["decisions.get"].answer.shape,
   draft: contracts["reports.get"].answer.shape,
+  handOver: contracts["handOvers.get"].answer.shape,
   invitation: contracts["invitations.get"].answer.shape,
   order: contracts["orders.get"].answer.shape,
   question: contracts["questions.get"].answer.shape,
@@ -54,6 +55,9 @@ const header = (body: object): Kept => [
   ...same(body, answers.draft.report.shape, ...("terms" in body && body.terms === null ? ["terms"] : [])),
 ];
 
+const handOverNote = ({ note }: { note: string }): Kept => [
+  [note, answers.handOver.moves.element.shape.note],
+];
 const moves = "kept in the history of moves, as the note and the parties' own words";
 
 const kept: Keeping = {
@@ -169,6 +173,21 @@ const kept: Keeping = {
   "appointments.report": "an empty body",
   "appointments.proposeBrief": "only ids of the sheet, as brief.put",
   "appointments.answerBrief": "only the answer",
+  "handOvers.arrange": keeps(contracts["handOvers.arrange"], (body) => same(body, answers.handOver)),
+  "handOvers.renewLink": "only until when it works",
+  "handOvers.setTerms": keeps(contracts["handOvers.setTerms"], (body) => [[body, answers.handOver.terms]]),
+  "handOvers.callOff": keeps(contracts["handOvers.callOff"], handOverNote),
+  "handOvers.openClaim": keeps(contracts["handOvers.openClaim"], handOverNote),
+  "handOvers.closeClaim": keeps(contracts["handOvers.closeClaim"], handOverNote),
+  "carriedHandOvers.preview": "nothing is kept",
+  "carriedHandOvers.sign": keeps(contracts["carriedHandOvers.sign"], ({ paper, carrier, report }) => {
+    const read = answers.handOver.collection.unwrap().shape;
+    return [
+      [paper, read.paper],
+      [carrier, read.signatures.element.shape.name],
+      ...same(report, read, "findings"),
+    ];
+  }),
   "complaints.create": keeps(contracts["complaints.create"], ({ text }) => [[text, answers.complaint.text]]),
   "complaints.open": "kept in the list of openings",
   "complaints.answer": keeps(contracts["complaints.answer"], ({ text }) => [[text, answers.complaint.reply]]),

@@ -7,6 +7,7 @@ import { calendarContracts } from "./calendars.ts";
 import { caseContracts } from "./cases.ts";
 import { comparisonContracts } from "./comparisons.ts";
 import { complaintContracts } from "./complaints.ts";
+import { handOverContracts } from "./hand-overs.ts";
 import { handbookContracts } from "./handbook.ts";
 import { historyContracts } from "./history.ts";
 import { instrumentContracts } from "./instruments.ts";
@@ -49,6 +50,7 @@ export const contracts = {
   ...admissionContracts,
   ...bookingContracts,
   ...complaintContracts,
+  ...handOverContracts,
 } as const satisfies Record<RouteId, Contract>;
 
 export const contractTable: Readonly<Record<RouteId, Contract>> = contracts;

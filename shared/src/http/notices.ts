@@ -27,13 +27,15 @@ export const NoticeKind = z.enum([
   "brief-answered",
   "question-asked",
   "question-answered",
+  "car-collected",
+  "car-delivered",
 ]);
 export type NoticeKind = z.infer<typeof NoticeKind>;
 
 export const Notice = z.strictObject({
   id: ObjectId,
   kind: NoticeKind,
-  /** The object it is about: an order, a comparison, a release, a decision, an appointment or a question, by kind. */
+  /** The object it is about: an order, a comparison, a release, a decision, an appointment, a question or a hand-over, by kind. */
   subject: ObjectId,
   vehicle: ObjectId,
   createdAt: Instant,

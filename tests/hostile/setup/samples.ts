@@ -1,6 +1,7 @@
 import { accessTable, type RouteId } from "@evenhand/shared/access";
 import { query } from "../../api/setup/database.ts";
 import type { Asked, Person } from "../../api/setup/person.ts";
+import { collected, soundFindings } from "../../api/setup/hand-over-story.ts";
 import { variantsOf, type Who } from "../../api/setup/requests.ts";
 import type { Scene } from "../../api/setup/scene.ts";
 import { guardedRoutes, servedRoutes } from "../../api/setup/served-routes.ts";
@@ -15,6 +16,14 @@ const endsOneself = (route: RouteId): boolean =>
 
 const publicBodies: Readonly<Partial<Record<RouteId, unknown>>> = {
   "sessions.create": { email: "delia@example.com", password: "not the right one" },
+  "carriedHandOvers.preview": collected(soundFindings()),
+  "carriedHandOvers.sign": {
+    report: collected(soundFindings()),
+    hash: "0".repeat(64),
+    paper: "nothing",
+    carrier: "Marlow Penn",
+    other: "Delia Ashcombe",
+  },
   "invitations.accept": { name: "Nobody", password: "long enough to pass" },
 };
 

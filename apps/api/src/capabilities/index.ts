@@ -7,6 +7,7 @@ import { CasesModule } from "./cases/index.ts";
 import { ComparisonsModule } from "./comparisons/index.ts";
 import { ComplaintsModule } from "./complaints/index.ts";
 import { HandbookModule } from "./handbook/index.ts";
+import { HandOversModule } from "./hand-overs/index.ts";
 import { HistoryModule } from "./history/index.ts";
 import { InstrumentsModule } from "./instruments/index.ts";
 import { MoneyModule } from "./money/index.ts";
@@ -46,4 +47,5 @@ export const capabilities: readonly Type[] = [
   QuestionsModule,
   ComplaintsModule,
   RecordsModule,
+  HandOversModule,
 ];

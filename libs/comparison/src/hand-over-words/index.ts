@@ -32,7 +32,11 @@ const messages = defineMessages("hand-over", {
 const unseenMessages = defineMessages("hand-over-unseen", {
   "not-known": "not known",
   "not-reported": "nothing written",
+  "not-read": "not read",
 });
+
+/** A figure nobody read. */
+export const notReadWords = (): string => unseenMessages.say("not-read");
 
 /**
  * Why a report does not speak for a place.

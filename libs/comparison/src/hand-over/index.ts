@@ -8,7 +8,7 @@ import { analyze } from "../analyze/index.ts";
 import { asLookedAt } from "../as-looked-at/index.ts";
 import { handOverFigure } from "./figures.ts";
 import { handOverKind } from "./line-kind.ts";
-import { askedPlaces, unseenPlaces, whyUnseen } from "./unseen.ts";
+import { askedPlaces, unseenOf, whyUnseen } from "./unseen.ts";
 import type { WhyUnseen } from "./unseen.ts";
 
 /** SHA-256 of the sealed reports. */
@@ -80,7 +80,10 @@ export const compareHandOver = (
     sheet: { id: sheet.sheet.id, version: sheet.sheet.version },
     ...seals,
     lines: entries.flatMap((entry) => lineOf(entry, sheet, sides.collection)).toSorted(gravestFirst),
-    unseen: unseenPlaces(places, sides),
+    unseen: [
+      ...unseenOf(places, "collection", sides.collection),
+      ...unseenOf(places, "delivery", sides.delivery),
+    ],
     odometer: handOverFigure("identity.odometer", "mi", reports, entries),
     milesAllowed: sheet.items.get("identity.odometer")?.item.reading?.riseAllowed ?? 0,
     keys: handOverFigure("identity.key-count", "1", reports, entries),

@@ -6,7 +6,7 @@ import { applicablePlaces } from "@evenhand/sheet/expand";
 import { NOT_KNOWN } from "../compare-choice/index.ts";
 import type { LookedAt } from "../as-looked-at/index.ts";
 
-export const placeKey = (item: string, position: string): string => `${item} ${position}`;
+const placeKey = (item: string, position: string): string => `${item} ${position}`;
 
 const isNotKnown = ({ answer }: Finding): boolean =>
   ((answer.kind === "working" || answer.kind === "presence") && answer.value === NOT_KNOWN) ||
@@ -31,21 +31,17 @@ export const whyUnseen = ({ report, spoiled }: LookedAt): WhyUnseen => {
 export const askedPlaces = (sheet: Sheet, { vehicle }: Pick<Report, "vehicle">) =>
   applicablePlaces(sheet, vehicle.form).filter(({ item }) => item.circumstance !== true);
 
-/** What each report does not speak for, by reason, in the order of the sheet. */
-export const unseenPlaces = (
-  places: ReturnType<typeof askedPlaces>,
-  sides: Readonly<Record<"collection" | "delivery", WhyUnseen>>,
-): UnseenPlaces[] => {
-  const found = new Map<string, UnseenPlaces>();
-  for (const at of ["collection", "delivery"] as const) {
-    for (const { item, position } of places) {
-      const reason = sides[at](item.id, position);
-      if (reason === undefined) continue;
-      const key = `${at} ${reason}`;
-      const group = found.get(key) ?? { at, reason, places: [] };
-      group.places.push({ item: item.id, position });
-      found.set(key, group);
-    }
+type Places = ReturnType<typeof askedPlaces>;
+
+/** What one report does not speak for, by reason, in the order of the sheet. */
+export const unseenOf = (places: Places, at: UnseenPlaces["at"], why: WhyUnseen): UnseenPlaces[] => {
+  const found = new Map<UnseenReason, UnseenPlaces>();
+  for (const { item, position } of places) {
+    const reason = why(item.id, position);
+    if (reason === undefined) continue;
+    const group = found.get(reason) ?? { at, reason, places: [] };
+    group.places.push({ item: item.id, position });
+    found.set(reason, group);
   }
   return [...found.values()];
 };

@@ -51,6 +51,8 @@ export const news = defineMessages("news", {
   "brief-answered": "A change to a brief was answered.",
   "question-asked": "A buyer asks about one of your cars.",
   "question-answered": "A question of yours was answered.",
+  "car-collected": "A car was collected by its carrier.",
+  "car-delivered": "A car was delivered by its carrier.",
 });
 
 export const newsLetters = defineMessages("news-letter", {

@@ -1,0 +1,69 @@
+import { comparedInWords } from "@evenhand/comparison/hand-over-compared";
+import { handOverReading } from "@evenhand/comparison/hand-over-reading";
+import type { HandOverCompared, HandOverReportSeen, HandOverSeen } from "@evenhand/shared/http/hand-overs";
+import { readSigned, signedOf, transportSheet } from "./hand-over-document.ts";
+import type { StoredHandOver, StoredReport } from "./stored.ts";
+
+/** One signed report in words. */
+export function reportSeen(stored: StoredReport): HandOverReportSeen {
+  const { place, report } = readSigned(stored);
+  const { stage, seal, signedAt, paper, signatures } = stored;
+  const { started, ended = started, zone } = report.visit;
+  return {
+    stage,
+    seal,
+    signedAt,
+    started,
+    ended,
+    zone,
+    place,
+    paper,
+    signatures,
+    reading: handOverReading(report, stage, transportSheet),
+  };
+}
+
+/** Both reports compared, as it was stored when the second was signed. */
+export function comparedSeen(handOver: StoredHandOver): HandOverCompared | null {
+  const [collection, delivery] = [signedOf(handOver, "collection"), signedOf(handOver, "delivery")];
+  if (handOver.comparison === null || collection === null || delivery === null) return null;
+  const reports = { collection: readSigned(collection).report, delivery: readSigned(delivery).report };
+  return comparedInWords(handOver.comparison, reports, transportSheet.sheet);
+}
+
+const seen = (stored: StoredReport | null): HandOverReportSeen | null =>
+  stored === null ? null : reportSeen(stored);
+
+const CLAIMED: readonly string[] = ["claim-open", "claim-closed"];
+const SELLERS_MOVES: readonly string[] = ["collect", "deliver", "call-off"];
+
+const carOf = ({ vehicleId: id, vehicle }: StoredHandOver): HandOverSeen["car"] => {
+  const { make, model, modelYear, identification } = vehicle;
+  return { id, make, model, modelYear, identification };
+};
+
+/**
+ * A hand-over as its buyer or its dealer may know it. The dealer sees the car leave and hears that it arrived; where it went, what was
+ * found there, and a claim are the buyer's.
+ */
+export function handOverSeen(handOver: StoredHandOver): HandOverSeen {
+  const { id, revision, caseId, carrier, state, arrangedAt, terms, moves, buys } = handOver;
+  const delivery = signedOf(handOver, "delivery");
+  return {
+    id,
+    revision,
+    case: caseId,
+    as: buys ? "buyer" : "dealer",
+    car: carOf(handOver),
+    carrier,
+    state: !buys && CLAIMED.includes(state) ? "delivered" : state,
+    arrangedAt,
+    linkExpires: buys ? handOver.linkExpires : null,
+    terms: buys ? terms : null,
+    collection: seen(signedOf(handOver, "collection")),
+    delivery: buys ? seen(delivery) : null,
+    deliveredAt: delivery?.signedAt ?? null,
+    compared: buys ? comparedSeen(handOver) : null,
+    moves: buys ? moves : moves.filter(({ move }) => SELLERS_MOVES.includes(move)),
+  };
+}

@@ -1,0 +1,1 @@
+export { HandOversModule } from "./hand-overs.module.ts";

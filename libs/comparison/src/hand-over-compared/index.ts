@@ -1,0 +1,38 @@
+import { isHandOverDiscrepancy } from "@evenhand/shared/hand-over";
+import type { HandOverComparison, HandOverKind, HandOverLine } from "@evenhand/shared/hand-over";
+import type { HandOverCompared, HandOverLineSeen } from "@evenhand/shared/http/hand-overs";
+import type { Report } from "@evenhand/shared/report";
+import type { Sheet } from "@evenhand/shared/sheet";
+import { unseenInWords } from "../hand-over-reading/index.ts";
+import { handOverWords } from "../hand-over-words/index.ts";
+
+const OPEN: ReadonlySet<HandOverKind> = new Set(["perhaps", "cannot-say"]);
+
+const isOther = (line: HandOverLine): boolean => !isHandOverDiscrepancy(line) && !OPEN.has(line.kind);
+
+/**
+ * Two hand-over reports compared, in words: what both can tell, what they leave open, and what nobody looked at.
+ *
+ * @example comparedInWords(comparison, { collection, delivery }, transportSheet1).discrepancies[0]?.place
+ * // "panel damage, left front door"
+ */
+export const comparedInWords = (
+  comparison: HandOverComparison,
+  reports: { readonly collection: Report; readonly delivery: Report },
+  sheet: Sheet,
+): HandOverCompared => {
+  const seen = (line: HandOverLine): HandOverLineSeen => ({
+    kind: line.kind,
+    severity: line.severity,
+    ...handOverWords(line, reports, sheet, comparison),
+  });
+  const { lines, unseen, lookedAtTwice, places } = comparison;
+  return {
+    discrepancies: lines.filter(isHandOverDiscrepancy).map(seen),
+    open: lines.filter(({ kind }) => OPEN.has(kind)).map(seen),
+    others: lines.filter(isOther).map(seen),
+    unseen: unseenInWords(unseen, reports.delivery, sheet),
+    lookedAtTwice,
+    places,
+  };
+};
