@@ -11,10 +11,12 @@ export type NewLook = {
 };
 
 type Line = Pick<Entry, "item" | "position" | "atom">;
-type Seen = Pick<Entry, "outcome" | "direction" | "standing" | "coverageOnly">;
+type Seen = Pick<Entry, "outcome" | "direction" | "standing" | "coverageOnly" | "calls">;
 
 function saysOf(entry: Seen): NewLook["says"] {
   if (entry.outcome === "doubtful") return "leave";
+  // Nothing was stated of it: what is found good now bears nothing out against the dealer.
+  if (entry.outcome === "unstated" && entry.calls.b === "good") return "clear";
   if (whyNotReleasable(entry) === null) return "uphold";
   const clear = ["agree", "consistent"].includes(entry.outcome) || entry.direction === "found-better";
   return clear ? "clear" : "leave";

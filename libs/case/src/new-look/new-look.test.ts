@@ -8,13 +8,15 @@ const entry = (more: Partial<Looked>): Looked => ({
   outcome: "differ",
   direction: "stated-better",
   standing: "differs",
+  calls: { a: "good", b: "danger" },
   ...more,
 });
 const other = entry({ item: "body.panel" });
 
 test.each<[string, Partial<Looked>, string]>([
   ["still worse than stated", {}, "uphold"],
-  ["never stated", { outcome: "unstated" }, "uphold"],
+  ["never stated, and bad", { outcome: "unstated", calls: { a: null, b: "danger" } }, "uphold"],
+  ["never stated, and found good", { outcome: "unstated", calls: { a: null, b: "good" } }, "clear"],
   ["both say the same", { outcome: "agree", direction: "neither", standing: "confirmed" }, "clear"],
   [
     "both say the same, against a rule",

@@ -4,6 +4,7 @@ import type { BriefItem } from "@evenhand/shared/booking";
 import { Vehicle } from "@evenhand/shared/report";
 import { Depth } from "@evenhand/shared/sheet";
 import { z } from "zod";
+import { lookAgreed } from "../../platform/access/looks-agreed.ts";
 import { maySeeVehicle } from "../../platform/access/row-access.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { readRows, type Source } from "../../platform/database/rows.ts";
@@ -34,9 +35,10 @@ const Row = z.object({
   revision: z.number().nullable(),
 });
 
-/** `$1` organizations, `$2` cars, `$3` the buyer. */
+/** `$1` organizations, `$2` cars, `$3` the buyer. One that is to be looked at again can be, whether or not it is listed still. */
 const carsOf = `
-  SELECT v.id, v.organization_id AS dealer, ${siteOfVehicle("v")} AS site, v.listed, v.document, b.items AS chosen,
+  SELECT v.id, v.organization_id AS dealer, ${siteOfVehicle("v")} AS site,
+    (v.listed OR ${lookAgreed("v.id", "$3::uuid")}) AS listed, v.document, b.items AS chosen,
     b.depth, b.revision
   FROM vehicle v LEFT JOIN brief b ON b.vehicle_id = v.id AND b.buyer_id = $3::uuid
   WHERE v.id = ANY($2::uuid[]) AND ${maySeeVehicle("v")}`;

@@ -43,7 +43,7 @@ export class VisitOrdersService {
   /** The buyer's live order with this firm on the car, or a new one against the newest statement, frozen from here on. */
   async orderFor(tx: Transaction, { vehicle, buyer, firm, account }: VisitOrder): Promise<string> {
     const liveOrder = await findLiveOrder(tx, { vehicle, firm, buyers: [buyer] });
-    const choice = orderOfVisit({ ...(await newestStatement(tx, vehicle)), liveOrder });
+    const choice = orderOfVisit({ ...(await statementFor(tx, vehicle, buyer)), liveOrder });
     if (choice.of === "standing") return choice.order;
     if (choice.of === "none")
       throw new ProblemError(
@@ -95,6 +95,19 @@ async function lock(tx: Transaction, id: string): Promise<Live> {
     FROM inspection_order WHERE id = ${id}::uuid FOR UPDATE`,
   );
   return found(order, "order");
+}
+
+/** What is looked at again is set against the statement that is disputed, whatever was sealed since; else against the newest. */
+async function statementFor(tx: Transaction, vehicle: string, buyer: string): Promise<Newest> {
+  const disputed = await findRow(
+    tx,
+    Newest,
+    sql`
+    SELECT k.a_id AS "newestStatement", true AS listed FROM release r JOIN comparison k ON k.id = r.at_comparison_id
+    WHERE r.vehicle_id = ${vehicle}::uuid AND r.buyer_id = ${buyer}::uuid AND r.state = 'looking-again'
+    ORDER BY r.id DESC LIMIT 1`,
+  );
+  return disputed ?? newestStatement(tx, vehicle);
 }
 
 async function newestStatement(tx: Transaction, vehicle: string): Promise<Newest> {

@@ -10,6 +10,7 @@ import { RecordChain } from "../../platform/record/record-chain.ts";
 import { NoticesService } from "../notices/index.ts";
 import { VehiclesService } from "../vehicles/index.ts";
 import type { Line } from "./settlement-rows.ts";
+import { briefLooks } from "./look-brief.ts";
 import { deadlineIn } from "./working-hours.ts";
 
 /** One press: what is done, by whom, and what is said with it. */
@@ -68,6 +69,8 @@ export class SettlementMoves {
     if (first === undefined) return;
     if (moved.some(({ decision }) => UPHELD.includes(decision.to)))
       await this.vehicles.withdraw(tx, first.line.vehicleId);
+    const again = moved.filter(({ decision }) => decision.to === "looking-again").map(({ line }) => line);
+    await briefLooks(tx, again, deed.account ?? first.line.buyerId, this.clock.now());
     await this.tell(
       tx,
       deed,

@@ -12,6 +12,7 @@ import { findRow, RevisedBodyRow, run } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { AdmissionsService } from "../admissions/index.ts";
+import { carryFindings } from "./carried-findings.ts";
 import { FirmInstrumentsService } from "../instruments/index.ts";
 import { OrdersService } from "../orders/index.ts";
 import { newHeader } from "@evenhand/record/report-document";
@@ -56,7 +57,9 @@ export class ReportsService {
     await refuseSecond(tx, { orderId: id });
     const { vehicleId, inspectorId } = order;
     const report: NewReport = { vehicleId, organizationId: inspectorId, orderId: id, kind: "inspection" };
-    return this.begin(tx, actor, report, header);
+    const begun = await this.begin(tx, actor, report, header);
+    await carryFindings(tx, order, begun.id);
+    return begun;
   }
 
   async get(actor: Actor, id: string): Promise<JsonText> {
