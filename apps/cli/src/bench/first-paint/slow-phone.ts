@@ -45,6 +45,8 @@ export async function paintOnSlowPhone(
   });
   await page.goto(address, { waitUntil: "networkidle" });
   await page.getByText(shown).first().waitFor();
+  // The letters come last; a phone this slow may seem to rest before it asks for them.
+  await page.evaluate("document.fonts.ready.then(() => true)");
   const painted = await firstContent(page);
   await page.close();
   if (painted === null) throw new Error("The browser tells no first paint.");
