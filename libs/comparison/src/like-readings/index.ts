@@ -97,14 +97,17 @@ const pairsOf = (
   steps: Steps,
 ): Pair[] => {
   const [readA, readB] = [reader(a, steps.a), reader(b, steps.b)];
-  return entries.flatMap(({ item, atom, figures, finding }): Pair[] => {
+  const pairs: Pair[] = [];
+  for (const { item, atom, figures, finding } of entries) {
+    if (figures?.of !== "reading" || atom.of !== "answer") continue;
     const spec = sheet.items.get(item)?.item.reading;
-    if (figures?.of !== "reading" || atom.of !== "answer" || spec === undefined) return [];
-    const [first, second] = [readA(finding.a, spec), readB(finding.b, spec)];
-    if (first === undefined || second === undefined) return [];
+    const first = spec && readA(finding.a, spec);
+    const second = spec && readB(finding.b, spec);
+    if (spec === undefined || first === undefined || second === undefined) continue;
     const pair = { a: first, b: second, spec, size: figures.a.mean };
-    return isTelling(pair) ? [pair] : [];
-  });
+    if (isTelling(pair)) pairs.push(pair);
+  }
+  return pairs;
 };
 
 const laterOf = (a: Report, b: Report): LikeReadings["later"] => {

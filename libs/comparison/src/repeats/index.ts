@@ -36,13 +36,15 @@ const spreadWithin = (spots: readonly (readonly number[])[]): Spread => {
   };
 };
 
+type PlacedRepeats = Repeats & { readonly placement: number };
+
 /** The repeats of one finding with the placement of its item; `undefined` where they are none, or an eye's, which has no repeatability. */
 const repeatsOf = (
   { answer, instrument }: Finding,
   spec: ReadingSpec,
   report: Report,
   step: number,
-): (Repeats & { readonly placement: number }) | undefined => {
+): PlacedRepeats | undefined => {
   if (answer.kind !== "reading" || answer.values.length < 2 || instrument === undefined) return undefined;
   if (spec.repeatability.over === "spots" || dimensionOf(answer.unit) !== dimensionOf(spec.unit))
     return undefined;
@@ -63,6 +65,18 @@ const repeatsOf = (
   return seen.degreesOfFreedom > 0 && repeats.resolution <= repeats.repeatability ? repeats : undefined;
 };
 
+/** What of a report is repeats: most findings are no reading. */
+const allRepeats = (report: Report, sheet: CompiledSheet, steps: WrittenSteps): PlacedRepeats[] => {
+  const all: PlacedRepeats[] = [];
+  for (const finding of report.findings) {
+    if (finding.answer.kind !== "reading") continue;
+    const spec = sheet.items.get(finding.item)?.item.reading;
+    const repeats = spec === undefined ? undefined : repeatsOf(finding, spec, report, steps(finding));
+    if (repeats !== undefined) all.push(repeats);
+  }
+  return all;
+};
+
 /**
  * Whether the repeats of one report, all together, scatter as the sheet says such readings do. Only repeats at one spot with a named
  * instrument count: what lies apart from spot to spot is the car's, and an eye does not read twice. "Too alike" is measured against
@@ -75,10 +89,7 @@ export const repeatsOfSide = (
   sheet: CompiledSheet,
   steps: WrittenSteps = writtenSteps(report),
 ): RepeatsOfSide => {
-  const all = report.findings.flatMap((finding) => {
-    const spec = sheet.items.get(finding.item)?.item.reading;
-    return spec === undefined ? [] : (repeatsOf(finding, spec, report, steps(finding)) ?? []);
-  });
+  const all = allRepeats(report, sheet, steps);
   const alike = pooledRepeats(all);
   const { degreesOfFreedom } = alike;
   if (alike.kind === "tooFew") return { found: "too-few", places: all.length, degreesOfFreedom };

@@ -113,8 +113,13 @@ const sideOf = (
 
 const BETWEEN_DAYS: ReadonlySet<string> = new Set(["changed-between-days", "changed-bad-between-days"]);
 
-const betweenDaysOf = (entries: readonly Entry[]): number[] =>
-  entries.flatMap(({ reason }, index) => (BETWEEN_DAYS.has(reason) ? [index] : []));
+const betweenDaysOf = (entries: readonly Entry[]): number[] => {
+  const indexes: number[] = [];
+  for (let index = 0; index < entries.length; index += 1) {
+    if (BETWEEN_DAYS.has(entries[index]?.reason ?? "")) indexes.push(index);
+  }
+  return indexes;
+};
 
 /**
  * How many places of a side are soft in any of these ways.

@@ -3,7 +3,7 @@ import { paperEntries } from "../readers/miles.ts";
 import type { MilesRead } from "../readers/miles.ts";
 import { defineRule } from "../define-rule/index.ts";
 import type { Inputs } from "../define-rule/index.ts";
-import { estimateOf, findClaim, findRead, numberNoted, visitDay } from "../view/index.ts";
+import { estimateOf, findClaim, numberNoted, readFrom, visitDay } from "../view/index.ts";
 import type { Side, View } from "../view/index.ts";
 import { examples, growth, trueClaims } from "./examples.ts";
 import { odometer } from "./index.ts";
@@ -12,7 +12,7 @@ import { odometerRecord } from "./record.ts";
 
 /** What the odometer showed on each side's visit. */
 const shownOn = (view: View, side: Side): MilesRead[] => {
-  const read = findRead({ ...view, readings: [side] }, "reading", ODOMETER);
+  const read = readFrom(view, side, ODOMETER, "", "reading");
   const [miles, day] = [read === undefined ? undefined : estimateOf(view, read), visitDay(view, side)];
   return read === undefined || miles === undefined || day === undefined
     ? []

@@ -110,7 +110,8 @@ const answeredBy = (view: View, side: Side, item: string): readonly Answered[] =
 const isKind = <K extends AnswerKind>(found: Answered, kind: K): found is Answered & Read<K> =>
   found.answer.kind === kind;
 
-const readFrom = <K extends AnswerKind>(
+/** What one side says of an item in the kind asked for, whoever a view takes its readings from. */
+export const readFrom = <K extends AnswerKind>(
   view: View,
   side: Side,
   item: string,

@@ -21,7 +21,7 @@ export const isOfMatter = (entry: Entry): boolean => {
   if (severity === null) return false;
   if (standing === "contradicted-by-figures") return true;
   if (coverageOnly === true) return false;
-  if (isOpen(entry) || marks.includes("both-bad") || isBadCall(calls.b)) return true;
+  if (isOpen(entry) || isBadCall(calls.b) || marks.includes("both-bad")) return true;
   if (outcome === "unseen") return isDecisive(severity) || !isUnasked(entry);
   return outcome === "incomparable" && isDecisive(severity);
 };
