@@ -173,6 +173,7 @@ const doors: RouteId[] = [
   "comparisons.document",
   "decisions.get",
   "decisions.list",
+  "landedCost.get",
   "listing.get",
   "questions.get",
   "questions.list",

@@ -43,6 +43,7 @@ const visits = `coalesce((SELECT json_agg(json_build_object(
     AND (a.settlement IS NOT NULL OR a.state = 'reported' OR a.state IN (${live}))), '[]')`;
 
 /** `$1` organizations, `$2` the case, which is the person's own. */
-export const caseMoney = `SELECT json_build_object('asking', ${money("v.asking_minor", "v.asking_currency")},
+export const caseMoney = `SELECT json_build_object(
+    'asking', CASE WHEN ${notBlind} THEN ${money("v.asking_minor", "v.asking_currency")} END,
     'offer', ${offer}, 'comparison', ${comparison}, 'visits', ${visits}) AS money
   FROM buyer_case c JOIN vehicle v ON v.id = c.vehicle_id WHERE c.id = $2::uuid`;
