@@ -95,7 +95,12 @@ export const LandedSource = z.discriminatedUnion("of", [
   z.strictObject({ of: z.literal("entry"), words: z.string() }),
   z.strictObject({ of: z.literal("asking") }),
   /** What the buyer or the dealer offered, and whether the other has taken it. */
-  z.strictObject({ of: z.literal("offer"), agreed: z.boolean(), at: Instant }),
+  z.strictObject({
+    of: z.literal("offer"),
+    agreed: z.boolean(),
+    by: z.enum(["buyer", "dealer"]),
+    at: Instant,
+  }),
   z.strictObject({ of: z.literal("cost-table"), name: z.string(), revision: z.int(), unsetRows: z.int() }),
   /** So many visits; `shared` where one of them was to other cars too, and counts with its share. */
   z.strictObject({ of: z.literal("booking"), visits: z.int(), shared: z.boolean() }),

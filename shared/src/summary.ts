@@ -199,5 +199,7 @@ export const DecisionDraft = z.strictObject({
     .max(20),
   price: z.string().max(40),
   conditions: z.string().max(4000),
+  /** The last day a counter stands, as typed. Drafts kept before offers had an end have none. */
+  until: z.string().max(40).optional(),
 });
 export type DecisionDraft = z.infer<typeof DecisionDraft>;

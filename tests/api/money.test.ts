@@ -1,15 +1,19 @@
 import type { LandedCostEntries } from "@evenhand/shared/landed-cost";
 import { beforeAll, describe, expect, test } from "vitest";
-import { caseOn } from "./setup/homes.ts";
+import { OffersService } from "../../apps/api/src/capabilities/summaries/index.ts";
+import { newClock } from "./setup/booking-story.ts";
+import { caseOn, standingOn } from "./setup/homes.ts";
 import { useService } from "./setup/service.ts";
-import { inspect, type Inspected } from "./setup/story.ts";
+import { inspect, type Inspected, summarize } from "./setup/story.ts";
 import { makeWorld, type World } from "./setup/world.ts";
 
-const service = useService({ emptyBetween: false });
+const clock = newClock();
+const service = useService({ clock, emptyBetween: false });
 let world: World;
 let way: Inspected;
 let path: { id: string };
 beforeAll(async () => {
+  clock.set(new Date());
   world = await makeWorld(service());
   way = await inspect(world);
   path = { id: (await caseOn(world.buyer, way.vehicle))?.id ?? "" };
@@ -76,5 +80,84 @@ describe("landed cost", () => {
     for (const other of [world.dealer, world.inspector])
       expect((await other.isRefused("landedCost.get", { path })).status).toBe(403);
     expect(await world.otherBuyer.does("transportRates.get")).toMatchObject({ revision: 0, rates: null });
+  });
+});
+
+const hour = 3_600_000;
+const soon = () => new Date(clock.now().getTime() + hour).toISOString();
+const counter = async (more: object = {}): Promise<string> => {
+  pass(60_000);
+  const { id, hash } = await summarize(world.buyer, way.comparison);
+  pass(60_000);
+  const body = { decision: "counter", hash, price: usd(1_900_000), until: soon(), ...more };
+  return (await world.buyer.does("summaries.decide", { path: { id }, body })).id;
+};
+const pass = (time: number): void => clock.set(new Date(clock.now().getTime() + time));
+const lapse = () => service().app.get(OffersService).lapse();
+const standing = () => standingOn(world.buyer, way.vehicle);
+
+describe("an offer", () => {
+  test("is countered back with a price, conditions and a time of its own, and taken", async () => {
+    const id = await counter();
+    const answer = { answer: "counter", price: usd(1_950_000), conditions: "As it stands.", until: soon() };
+    await world.dealer.does("decisions.answer", { path: { id }, revision: 1, body: answer });
+    expect(await standing()).toBe("yours: decide, answer-offer of the buyer");
+    const seen = await world.buyer.does("decisions.get", { path: { id } });
+    expect(seen.answer?.offer).toEqual({
+      price: answer.price,
+      conditions: answer.conditions,
+      until: answer.until,
+    });
+    await world.buyer.does("decisions.reply", { path: { id }, revision: 2, body: { reply: "accept" } });
+    expect(await standing()).toBe("rest: collect");
+    const { entries } = await world.buyer.does("landedCost.get", { path });
+    const lines = { ...entries.lines };
+    delete lines.price;
+    const body = { ...entries, lines };
+    const { cost } = await world.buyer.does("landedCost.put", { path, revision: 1, body });
+    expect(cost.lines[0]).toMatchObject({
+      amount: { likely: 1_950_000 },
+      source: { of: "offer", agreed: true, by: "dealer" },
+    });
+  });
+
+  test("is withdrawn before an answer, and then nobody's to take", async () => {
+    const id = await counter();
+    await world.buyer.does("decisions.reply", { path: { id }, revision: 1, body: { reply: "withdraw" } });
+    const late = { path: { id }, revision: 2, body: { answer: "accept" } };
+    expect(await world.dealer.isRefused("decisions.answer", late)).toMatchObject({
+      code: "decision-state",
+      state: "counter-withdrawn",
+    });
+    expect(await standing()).toBe("yours: decide, decide-again of the buyer");
+  });
+
+  test("lapses with its time and says so; an answer a moment late is refused", async () => {
+    const id = await counter();
+    pass(hour);
+    const late = { path: { id }, revision: 1, body: { answer: "accept" } };
+    expect((await world.dealer.isRefused("decisions.answer", late)).code).toBe("decision-state");
+    expect([await lapse(), await lapse()]).toEqual([1, 0]);
+    const seen = await world.dealer.does("decisions.get", { path: { id } });
+    expect(seen).toMatchObject({ answer: null, ended: { how: "lapsed" } });
+    expect(await standing()).toBe("yours: decide, decide-again of the buyer");
+  });
+
+  test("of an answer and a withdrawal at once one wins, and the other is told how it stands", async () => {
+    const id = await counter();
+    const [answered, withdrawn] = await Promise.all([
+      world.dealer.ask("decisions.answer", { path: { id }, revision: 1, body: { answer: "accept" } }),
+      world.buyer.ask("decisions.reply", { path: { id }, revision: 1, body: { reply: "withdraw" } }),
+    ]);
+    expect([answered.status, withdrawn.status].toSorted()).toEqual([201, 412]);
+    const { answer, ended } = await world.buyer.does("decisions.get", { path: { id } });
+    expect([answer !== null, ended !== null]).toEqual([answered.status === 201, withdrawn.status === 201]);
+  });
+
+  test("until a time that has passed is refused", async () => {
+    const { id, hash } = await summarize(world.buyer, way.comparison);
+    const body = { decision: "counter", hash, conditions: "A horn.", until: clock.now().toISOString() };
+    const problem = await world.buyer.isRefused("summaries.decide", { path: { id }, body });
+    expect(problem).toMatchObject({ code: "invalid-fields", problems: [{ at: "/until" }] });
   });
 });

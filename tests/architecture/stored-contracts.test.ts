@@ -110,9 +110,11 @@ const kept: Keeping = {
     [body, contracts["summaries.draft"].answer.shape.draft],
   ]),
   "summaries.decide": keeps(contracts["summaries.decide"], (body) => same(body, answers.decision)),
-  "decisions.answer": keeps(contracts["decisions.answer"], ({ note }) =>
-    note === undefined ? [] : [[note, answers.decision.answer.unwrap().shape.note]],
-  ),
+  "decisions.answer": keeps(contracts["decisions.answer"], ({ note, ...offer }) => [
+    ...(note === undefined ? [] : [[note, answers.decision.answer.unwrap().shape.note] as const]),
+    ...same(offer, answers.decision.answer.unwrap().shape.offer.unwrap().shape),
+  ]),
+  "decisions.reply": "only the answer",
   "notices.read": "only up to where",
   "firmHandbook.put": keeps(contracts["firmHandbook.put"], (body) => [
     [body, contracts["firmHandbook.get"].answer.shape.handbook],

@@ -59,4 +59,11 @@ export const summaryAccess = {
     once: "key",
     ifMatch: true,
   },
+  "decisions.reply": {
+    method: "POST",
+    path: "/decisions/:id/reply",
+    who: [buyer("own")],
+    once: "key",
+    ifMatch: true,
+  },
 } as const satisfies Readonly<Record<string, Access>>;

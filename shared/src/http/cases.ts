@@ -25,8 +25,11 @@ export const CaseDecision = z.enum([
   "approved",
   "declined",
   "countered",
+  "countered-back",
   "counter-accepted",
   "counter-refused",
+  "counter-withdrawn",
+  "counter-lapsed",
 ]);
 export type CaseDecision = z.infer<typeof CaseDecision>;
 
@@ -84,7 +87,9 @@ export const CaseStep = z.enum([
   "decide",
   /** A counter-offer waits for the dealer: the decision. */
   "answer-counter",
-  /** A counter-offer was refused: the comparison. */
+  /** The dealer has countered back: the decision. */
+  "answer-offer",
+  /** A counter-offer was refused or withdrawn, or lapsed: the comparison. */
   "decide-again",
 ]);
 export type CaseStep = z.infer<typeof CaseStep>;

@@ -23,13 +23,21 @@ export const Moved = z.strictObject({
 export type Moved = z.infer<typeof Moved>;
 
 export const DecisionKind = z.enum(["approve", "counter", "decline"]);
+/** Until when an offer stands; left out, until it is answered or withdrawn. */
+const Until = Instant.optional();
+const Conditions = z.string().trim().min(1).max(4000).optional();
+/** How an offer ended that nobody answered. */
+export const OfferEnd = z.enum(["withdrawn", "lapsed"]);
+export type OfferEnd = z.infer<typeof OfferEnd>;
+
 /** `hash` is that of the summary as it was seen. A counter names a price, conditions or both. */
 export const DecisionRequest = z.strictObject({
   decision: DecisionKind,
   hash: Sha256,
   acknowledgements: z.array(Acknowledgement).max(20).default([]),
   price: Money.optional(),
-  conditions: z.string().trim().min(1).max(4000).optional(),
+  conditions: Conditions,
+  until: Until,
 });
 export type DecisionRequest = z.infer<typeof DecisionRequest>;
 
@@ -45,10 +53,28 @@ export const Decision = z.strictObject({
   acknowledgements: z.array(Acknowledgement),
   price: Money.nullable(),
   conditions: z.string().nullable(),
+  /** Until when the buyer's offer stands. */
+  until: Instant.nullable(),
   decidedAt: Instant,
+  /** The dealer's; a counter has an offer of its own. */
   answer: z
-    .strictObject({ answer: z.enum(["accept", "refuse"]), note: z.string().nullable(), answeredAt: Instant })
+    .strictObject({
+      answer: z.enum(["accept", "refuse", "counter"]),
+      note: z.string().nullable(),
+      answeredAt: Instant,
+      offer: z
+        .strictObject({
+          price: Money.nullable(),
+          conditions: z.string().nullable(),
+          until: Instant.nullable(),
+        })
+        .nullable(),
+    })
     .nullable(),
+  /** What the buyer said to the dealer's counter. */
+  reply: z.strictObject({ reply: z.enum(["accept", "refuse"]), repliedAt: Instant }).nullable(),
+  /** Where nobody answered: withdrawn by the buyer, or lapsed with its time. */
+  ended: z.strictObject({ how: OfferEnd, at: Instant }).nullable(),
 });
 export type Decision = z.infer<typeof Decision>;
 
@@ -77,11 +103,19 @@ export const SummaryRow = SummarySeen.omit({ moved: true, decision: true, draft:
 });
 export type SummaryRow = z.infer<typeof SummaryRow>;
 
+/** A counter back names a price, conditions or both, as the buyer's does. */
 export const DecisionAnswer = z.strictObject({
-  answer: z.enum(["accept", "refuse"]),
+  answer: z.enum(["accept", "refuse", "counter"]),
   note: z.string().trim().min(1).max(2000).optional(),
+  price: Money.optional(),
+  conditions: Conditions,
+  until: Until,
 });
 export type DecisionAnswer = z.infer<typeof DecisionAnswer>;
+
+/** The buyer takes or leaves the dealer's counter, or withdraws an offer of their own that is not answered. */
+export const OfferReply = z.strictObject({ reply: z.enum(["accept", "refuse", "withdraw"]) });
+export type OfferReply = z.infer<typeof OfferReply>;
 
 export const SummaryQuery = PageQuery.extend({
   comparison: ObjectId.optional(),
@@ -145,4 +179,5 @@ export const summaryContracts = {
   "decisions.list": { query: DecisionQuery, status: 200, answer: pageOf(Decision) },
   "decisions.get": { status: 200, answer: Decision },
   "decisions.answer": { body: DecisionAnswer, status: 201, answer: CreatedDraft },
+  "decisions.reply": { body: OfferReply, status: 201, answer: CreatedDraft },
 } as const satisfies Record<string, Contract>;

@@ -557,6 +557,13 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
       body: { answer: "accept" },
     })),
   ],
+  "decisions.reply": [
+    one("a counter-offer", ["buyer"], ({ counter }) => ({
+      path: { id: counter },
+      revision: 1,
+      body: { reply: "withdraw" },
+    })),
+  ],
   "notices.list": [one("one's own", everybody, nothing)],
   "notices.read": [
     one("one's own", everybody, () => ({ body: { upTo: "01920000-0000-7000-8000-000000000000" } })),

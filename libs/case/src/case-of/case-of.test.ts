@@ -5,7 +5,7 @@ import { type CaseFacts, caseOf } from "./index.ts";
 
 const compared = { comparison: { id: "compared", inspection: "first" } };
 const decided = (state: CaseDecision, inspection: string | null = "first") => ({
-  decision: { id: "decided", state, inspection },
+  decision: { id: "decided", state, until: null, inspection },
 });
 const some = (count = 1) => ({ count, first: "oldest" });
 const questions = facts().questions;
@@ -125,6 +125,9 @@ const stories: [string, Partial<CaseFacts>, string, CaseStep | null, CaseParty |
     "decide-again",
     "buyer",
   ],
+  ["countered back", { ...compared, ...decided("countered-back") }, "decide", "answer-offer", "buyer"],
+  ["an offer withdrawn", { ...compared, ...decided("counter-withdrawn") }, "decide", "decide-again", "buyer"],
+  ["an offer lapsed", { ...compared, ...decided("counter-lapsed") }, "decide", "decide-again", "buyer"],
   [
     "refused, and summed up anew",
     { ...compared, ...decided("counter-refused"), summary: "again" },

@@ -31,6 +31,9 @@ const turnOf: Readonly<Partial<Record<SettlementState, CaseParty>>> = {
   revising: "inspector",
 };
 
+/** Decided, and to be decided anew. */
+const undone: readonly CaseDecision[] = ["counter-refused", "counter-withdrawn", "counter-lapsed"];
+
 const ownWriting: ReadonlySet<CaseVisitState> = new Set(["taken-on", "confirmed", "under-way"]);
 
 /** What of the visit is open, and whose it is. */
@@ -57,6 +60,7 @@ function openParts({ questions, visits, releases, vehicle, summary, decision, co
     [owedBy("inspector"), vehicle, "inspector"],
     [summary !== null, summary ?? "", "buyer"],
     [decision?.state === "countered", decision?.id, "dealer"],
+    [decision?.state === "countered-back", decision?.id, "buyer"],
     [unread, comparison?.id, "buyer"],
   ];
   const open = parts.filter(([is]) => is).map(([, subject, of]) => `${subject} by ${of}`);
@@ -105,6 +109,7 @@ const anyFacts: fc.Arbitrary<CaseFacts> = fc.record({
     fc.record({
       id,
       state: fc.constantFrom(...CaseDecision.options),
+      until: instant,
       inspection: fc.option(fc.constantFrom("first", "second")),
     }),
   ),
@@ -187,7 +192,8 @@ describe("every state of each part with every other", () => {
           comparison: comparison === null ? null : { id: comparison, inspection: "first" },
           releases: waiting === 0 ? { open: [], ended: 0 } : settling("released", waiting),
           summary,
-          decision: decision === null ? null : { id: "decided", state: decision, inspection: "first" },
+          decision:
+            decision === null ? null : { id: "decided", state: decision, until: null, inspection: "first" },
         }),
       );
       const open =
@@ -195,7 +201,8 @@ describe("every state of each part with every other", () => {
         waiting > 0 ||
         summary !== null ||
         decision === "countered" ||
-        (comparison !== null && (decision === null || decision === "counter-refused")) ||
+        decision === "countered-back" ||
+        (comparison !== null && (decision === null || undone.includes(decision))) ||
         (by === "buyer" && state !== "reported" && comparison === null && decision === null);
       expect([waits.length > 0, next !== null]).toEqual([open, open]);
     }

@@ -53,6 +53,8 @@ export type CaseFacts = {
   readonly decision: {
     readonly id: string;
     readonly state: CaseDecision;
+    /** Until when the offer stands that waits for an answer. */
+    readonly until: string | null;
     /** `null` to the dealer, who does not see the inspection it rests on. */
     readonly inspection: string | null;
   } | null;

@@ -65,10 +65,17 @@ function readingWaits(facts: CaseFacts): CaseWait[] {
   return wait(comparison.id, { step: laid ? "sum-up" : "read", of: "buyer" });
 }
 
+/** After which of them the buyer decides anew. */
+const undone: ReadonlySet<string> = new Set(["counter-refused", "counter-withdrawn", "counter-lapsed"]);
+
 function decisionWaits(facts: CaseFacts): CaseWait[] {
   const { decision, comparison, summary } = facts;
-  if (decision?.state === "countered") return wait(decision.id, { step: "answer-counter", of: "dealer" });
-  const again = standingDecision(facts) === "counter-refused" && summary === null;
+  const until = decision?.until ?? null;
+  if (decision?.state === "countered")
+    return wait(decision.id, { step: "answer-counter", of: "dealer", until });
+  if (decision?.state === "countered-back")
+    return wait(decision.id, { step: "answer-offer", of: "buyer", until });
+  const again = undone.has(standingDecision(facts) ?? "") && summary === null;
   return again ? wait(comparison?.id ?? null, { step: "decide-again", of: "buyer" }) : [];
 }
 

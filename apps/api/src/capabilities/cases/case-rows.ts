@@ -48,7 +48,13 @@ export const seesQuestion: Readonly<Record<CaseParty, string>> = {
 };
 
 export const decisionState = `CASE d.decision WHEN 'approve' THEN 'approved' WHEN 'decline' THEN 'declined' ELSE
-  CASE d.answer WHEN 'accept' THEN 'counter-accepted' WHEN 'refuse' THEN 'counter-refused' ELSE 'countered' END END`;
+  CASE WHEN d.ended IS NOT NULL THEN 'counter-' || d.ended
+    WHEN coalesce(d.reply, d.answer) = 'accept' THEN 'counter-accepted'
+    WHEN coalesce(d.reply, d.answer) = 'refuse' THEN 'counter-refused'
+    WHEN d.answer = 'counter' THEN 'countered-back' ELSE 'countered' END END`;
+
+/** Until when the offer of `d` stands that waits for an answer. */
+export const offerUntil = "CASE WHEN d.answer = 'counter' THEN d.back_until ELSE d.stands_until END";
 
 const named = (column: string) =>
   `(SELECT json_build_object('id', o.id, 'name', o.name) FROM organization o WHERE o.id = ${column})`;

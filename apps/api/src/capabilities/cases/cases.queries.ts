@@ -48,7 +48,7 @@ const open = {
   dealer: ofDealer(
     `(q.state = 'asked' OR (q.state = 'answered' AND NOT ${isPublished}))`,
     `r.state IN (${openStates})`,
-    "d.decision = 'counter' AND d.answer IS NULL",
+    "d.decision = 'counter' AND d.answer IS NULL AND d.ended IS NULL",
     `a.state IN (${live})`,
   ),
   inspector: ofInspector(
@@ -57,7 +57,7 @@ const open = {
     `a.state IN (${live})`,
   ),
   buyer: `SELECT c.vehicle_id, c.buyer_id FROM buyer_case c WHERE c.buyer_id = ANY($2::uuid[]) AND NOT EXISTS (
-    SELECT 1 FROM decision d WHERE ${ofCase("d")} AND (d.decision <> 'counter' OR d.answer = 'accept')
+    SELECT 1 FROM decision d WHERE ${ofCase("d")} AND (d.decision <> 'counter' OR d.answer = 'accept' OR d.reply = 'accept')
       AND NOT EXISTS (SELECT 1 FROM question q WHERE ${ofCase("q")} AND (q.state IN ('drafted', 'asked')
         OR (q.state = 'answered' AND NOT ${isPublished})))
       AND NOT EXISTS (SELECT 1 FROM inspection_order io WHERE ${ofCase("io")} AND io.state IN ('ordered', 'accepted'))

@@ -4,6 +4,7 @@ import {
   isPublished,
   notBlind,
   ofCase,
+  offerUntil,
   openStates,
   seesQuestion,
   visitRows,
@@ -41,7 +42,7 @@ const newest = `LEFT JOIN LATERAL (
 
 /** The last decision, with the inspection it rests on. */
 const decided = `LEFT JOIN LATERAL (
-  SELECT d.id, d.decided_at, ${decisionState} AS state, k.b_id FROM decision d
+  SELECT d.id, d.decided_at, ${decisionState} AS state, ${offerUntil} AS until, k.b_id FROM decision d
     JOIN summary s ON s.id = d.summary_id JOIN comparison k ON k.id = s.comparison_id
   WHERE ${ofCase("d")} AND ${notBlind} ORDER BY d.decided_at DESC, d.id DESC LIMIT 1) decided ON true`;
 
@@ -67,7 +68,7 @@ const summary = `(SELECT s.id FROM summary s JOIN comparison k ON k.id = s.compa
   ORDER BY s.id DESC LIMIT 1)`;
 
 const decision = (by: CaseParty) => `CASE WHEN decided.id IS NOT NULL THEN json_build_object('id', decided.id,
-  'state', decided.state, 'inspection', ${by === "buyer" ? "decided.b_id" : "NULL"}) END`;
+  'state', decided.state, 'until', instant(decided.until), 'inspection', ${by === "buyer" ? "decided.b_id" : "NULL"}) END`;
 
 const briefed = `EXISTS (SELECT 1 FROM brief b WHERE ${ofCase("b")})`;
 

@@ -43,7 +43,14 @@ const Facts = z.object({
     ended: z.number(),
   }),
   summary: z.string().nullable(),
-  decision: z.object({ id: z.string(), state: CaseDecision, inspection: z.string().nullable() }).nullable(),
+  decision: z
+    .object({
+      id: z.string(),
+      state: CaseDecision,
+      until: z.string().nullable(),
+      inspection: z.string().nullable(),
+    })
+    .nullable(),
 }) satisfies z.ZodType<CaseFacts>;
 
 const StoredRow = CaseRow.omit({ standing: true }).extend({ facts: Facts });

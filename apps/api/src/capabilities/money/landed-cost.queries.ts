@@ -8,8 +8,10 @@ const Visit = z.object({ minor: z.number(), currency: z.string(), cars: z.number
 /** What the record has on a case's money, as its buyer may know it. */
 export const CaseMoney = z.object({
   asking: Money.nullable(),
-  /** The newest offer with a price that was not turned down. */
-  offer: z.object({ amount: Money, agreed: z.boolean(), at: z.string() }).nullable(),
+  /** The newest price offered by either, that was not turned down and has not lapsed. */
+  offer: z
+    .object({ amount: Money, agreed: z.boolean(), by: z.enum(["buyer", "dealer"]), at: z.string() })
+    .nullable(),
   comparison: z.string().nullable(),
   visits: z.array(Visit),
 });
@@ -21,10 +23,14 @@ const notBlind = `NOT ${mustBeBlind("c.vehicle_id")}`;
 const money = (minor: string, currency: string): string =>
   `CASE WHEN ${minor} IS NOT NULL THEN json_build_object('minor', ${minor}, 'currency', ${currency}) END`;
 
-const offer = `(SELECT json_build_object('amount', ${money("d.price_minor", "d.price_currency")},
-    'agreed', d.answer IS NOT DISTINCT FROM 'accept', 'at', instant(coalesce(d.answered_at, d.decided_at)))
-  FROM decision d WHERE ${ofCase("d")} AND d.decision = 'counter' AND d.price_minor IS NOT NULL
-    AND d.answer IS DISTINCT FROM 'refuse' AND ${notBlind} ORDER BY d.decided_at DESC LIMIT 1)`;
+const offer = `(SELECT json_build_object(
+    'amount', CASE WHEN d.back_price_minor IS NOT NULL THEN ${money("d.back_price_minor", "d.back_price_currency")}
+      ELSE ${money("d.price_minor", "d.price_currency")} END,
+    'agreed', coalesce(d.reply, d.answer) IS NOT DISTINCT FROM 'accept', 'by', CASE WHEN d.answer = 'counter' THEN 'dealer' ELSE 'buyer' END,
+    'at', instant(coalesce(d.replied_at, d.answered_at, d.decided_at)))
+  FROM decision d WHERE ${ofCase("d")} AND d.decision = 'counter' AND d.ended IS NULL
+    AND coalesce(d.back_price_minor, d.price_minor) IS NOT NULL
+    AND coalesce(d.reply, d.answer) IS DISTINCT FROM 'refuse' AND ${notBlind} ORDER BY d.decided_at DESC LIMIT 1)`;
 
 /** Of the newest sealed inspection, against the statement it was ordered on. */
 const comparison = `(SELECT k.id FROM inspection_order io

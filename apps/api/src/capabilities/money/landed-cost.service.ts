@@ -76,8 +76,8 @@ export class LandedCostService {
 
 const priceOf = ({ offer, asking }: CaseMoney): LandedCostInput["price"] => {
   if (offer !== null) {
-    const { amount, agreed, at } = offer;
-    return { amount, source: { of: "offer", agreed, at } };
+    const { amount, ...said } = offer;
+    return { amount, source: { of: "offer", ...said } };
   }
   return asking === null ? null : { amount: asking, source: { of: "asking" } };
 };

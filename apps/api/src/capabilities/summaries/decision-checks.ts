@@ -1,4 +1,4 @@
-import { isEmptyCounter } from "@evenhand/decision/counter-offer";
+import { isEmptyCounter, type Offer, wrongUntil } from "@evenhand/decision/counter-offer";
 import { unanswered } from "@evenhand/decision/matter-answers";
 import type { DecisionRequest } from "@evenhand/shared/http/summaries";
 import type { Summary } from "@evenhand/shared/summary";
@@ -29,9 +29,23 @@ export function checkAcknowledged({ openMatters }: Summary, { acknowledgements }
 }
 
 /** A counter-offer offers something. */
-export function checkCounter(request: DecisionRequest): void {
+export function checkCounter(request: Offer & { readonly decision: DecisionRequest["decision"] }): void {
   if (!isEmptyCounter(request)) return;
   throw new ProblemError("invalid-fields", "A counter-offer names a price, conditions, or both.", {
     problems: [{ at: "/price", reason: "a counter-offer names a price, conditions, or both" }],
+  });
+}
+
+const untilWords = {
+  over: "a time that has not passed yet",
+  "too-far": "a time within half a year",
+} as const;
+
+/** An offer stands until a time that somebody can answer by. */
+export function checkUntil(offer: Offer, now: Date): void {
+  const wrong = wrongUntil(offer, now);
+  if (wrong === null) return;
+  throw new ProblemError("invalid-fields", "An offer stands until a time that is still to come.", {
+    problems: [{ at: "/until", reason: untilWords[wrong] }],
   });
 }

@@ -1,22 +1,20 @@
 import { Injectable } from "@nestjs/common";
 import { DECISION_STATES, decisionStateOf } from "@evenhand/case/decision-states";
 import { decideMove } from "@evenhand/case/state-table";
-import type { CreatedDraft, Created } from "@evenhand/shared/http/paging";
-import { DecisionAnswer, type DecisionQuery, DecisionRequest } from "@evenhand/shared/http/summaries";
-import { z } from "zod";
-import { checkRevision } from "../../platform/access/parameters.ts";
+import type { Created } from "@evenhand/shared/http/paging";
+import type { DecisionQuery, DecisionRequest } from "@evenhand/shared/http/summaries";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { RecordChain } from "../../platform/record/record-chain.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
-import { findRow, RevisedBodyRow, sql } from "../../platform/database/rows.ts";
+import { findRow, RevisedBodyRow } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { NoticesService } from "../notices/index.ts";
 import { SettlementService } from "../releases/index.ts";
-import { checkAcknowledged, checkCounter } from "./decision-checks.ts";
+import { checkAcknowledged, checkCounter, checkUntil } from "./decision-checks.ts";
 import { DecisionDraftsService } from "./decision-drafts.service.ts";
 import { decisionDetail, decisionList } from "./summaries.queries.ts";
 import { type HeldSummary, SummariesService } from "./summaries.service.ts";
@@ -38,6 +36,7 @@ export class DecisionsService {
   /** Declining is free; the other two need that nothing moved since. */
   async decide(tx: Transaction, actor: Actor, id: string, request: DecisionRequest): Promise<Created> {
     checkCounter(request);
+    checkUntil(request, this.clock.now());
     const held = await this.summaries.hold(tx, actor, id);
     if (request.hash !== held.hash)
       throw new ProblemError(
@@ -79,42 +78,6 @@ export class DecisionsService {
     return new JsonText(body, String(revision));
   }
 
-  /** The dealer's answer to a counter-offer. */
-  async answer(
-    tx: Transaction,
-    actor: Actor,
-    id: string,
-    meant: number,
-    { answer, note }: DecisionAnswer,
-  ): Promise<CreatedDraft> {
-    const decision = await lockForDealer(tx, actor, id);
-    checkRevision(decision.revision, meant);
-    if (decideMove(DECISION_STATES, decisionStateOf(decision), answer, "dealer").kind === "refused")
-      throw new ProblemError("decision-state", "Only a counter-offer without an answer can be answered.");
-    const revision = decision.revision + 1;
-    const data = {
-      answer,
-      answerNote: note ?? null,
-      answeredBy: actor.account,
-      answeredAt: this.clock.now(),
-    };
-    await tx.decision.update({ where: { id }, data: { ...data, revision } });
-    this.record.append(tx, {
-      kind: "decision.answered",
-      organizations: [decision.buyerId, decision.dealerId],
-      subject: id,
-      actor: actor.account,
-      content: { answer, revision },
-    });
-    await this.notices.tell(tx, {
-      organization: decision.buyerId,
-      kind: "counter-answered",
-      subject: id,
-      vehicle: decision.vehicleId,
-    });
-    return { id, revision };
-  }
-
   private async checkUnmoved(tx: Transaction, held: HeldSummary): Promise<void> {
     const moved = await this.summaries.findMoved(tx, held);
     if (moved.length === 0) return;
@@ -146,6 +109,7 @@ export class DecisionsService {
         priceMinor: request.price?.minor ?? null,
         priceCurrency: request.price?.currency ?? null,
         conditions: request.conditions ?? null,
+        standsUntil: request.until === undefined ? null : new Date(request.until),
         revision: 1,
         decidedBy: actor.account,
         decidedAt: this.clock.now(),
@@ -162,6 +126,7 @@ export class DecisionsService {
         seal: held.hash,
         priceMinor: request.price?.minor ?? null,
         priceCurrency: request.price?.currency ?? null,
+        until: request.until ?? null,
       },
     });
     await this.drafts.drop(tx, held.id);
@@ -173,25 +138,4 @@ export class DecisionsService {
     });
     return { id };
   }
-}
-
-const LockedDecision = z.object({
-  decision: DecisionRequest.shape.decision,
-  answer: DecisionAnswer.shape.answer.nullable(),
-  revision: z.number(),
-  vehicleId: z.string(),
-  buyerId: z.string(),
-  dealerId: z.string(),
-});
-type LockedDecision = z.infer<typeof LockedDecision>;
-
-async function lockForDealer(tx: Transaction, actor: Actor, id: string): Promise<LockedDecision> {
-  const decision = await findRow(
-    tx,
-    LockedDecision,
-    sql`
-    SELECT decision::text AS decision, answer::text AS answer, revision, vehicle_id AS "vehicleId", buyer_id AS "buyerId", dealer_id AS "dealerId"
-    FROM decision WHERE id = ${id}::uuid AND dealer_id = ANY(${actor.organizations("dealer")}::uuid[]) FOR UPDATE`,
-  );
-  return found(decision, "decision");
 }

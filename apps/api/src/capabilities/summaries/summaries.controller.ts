@@ -4,6 +4,7 @@ import {
   DecisionAnswer,
   DecisionQuery,
   DecisionRequest,
+  OfferReply,
   SummaryQuery,
   SummaryRequest,
 } from "@evenhand/shared/http/summaries";
@@ -15,6 +16,7 @@ import { AnswerCostService } from "./answer-cost.service.ts";
 import { CostTablesService } from "./cost-tables.service.ts";
 import { DecisionDraftsService } from "./decision-drafts.service.ts";
 import { DecisionsService } from "./decisions.service.ts";
+import { OffersService } from "./offers.service.ts";
 import { SummariesService } from "./summaries.service.ts";
 import type { Transaction } from "../../platform/database/database.ts";
 import { InTransaction } from "../../platform/http/in-transaction.ts";
@@ -24,6 +26,7 @@ export class SummariesController {
   constructor(
     private readonly summaries: SummariesService,
     private readonly decisions: DecisionsService,
+    private readonly offers: OffersService,
     private readonly costTables: CostTablesService,
     private readonly answerCosts: AnswerCostService,
     private readonly drafts: DecisionDraftsService,
@@ -121,6 +124,17 @@ export class SummariesController {
     @IfMatch() revision: number,
     @Body({ schema: DecisionAnswer }) body: DecisionAnswer,
   ) {
-    return this.decisions.answer(tx, actor, id, revision, body);
+    return this.offers.answer(tx, actor, id, revision, body);
+  }
+
+  @Route("decisions.reply")
+  reply(
+    @InTransaction() tx: Transaction,
+    @By() actor: Actor,
+    @Id() id: string,
+    @IfMatch() revision: number,
+    @Body({ schema: OfferReply }) body: OfferReply,
+  ) {
+    return this.offers.reply(tx, actor, id, revision, body);
   }
 }

@@ -2,8 +2,11 @@ import { noteShown } from "../../platform/access/exposure.ts";
 import { mustBeBlind } from "../../platform/access/row-access.ts";
 import { pageStatement } from "../../platform/database/page.ts";
 
-const money = (row: string) => `CASE WHEN ${row}.price_minor IS NOT NULL
-  THEN json_build_object('minor', ${row}.price_minor, 'currency', ${row}.price_currency) END`;
+const money = (price: string) => `CASE WHEN ${price}_minor IS NOT NULL
+  THEN json_build_object('minor', ${price}_minor, 'currency', ${price}_currency) END`;
+
+const offerBack = (row: string) => `CASE WHEN ${row}.answer = 'counter' THEN json_build_object(
+  'price', ${money(`${row}.back_price`)}, 'conditions', ${row}.back_conditions, 'until', instant(${row}.back_until)) END`;
 
 /** JSON of a decision for the person in `$1`: the dealer gets neither the summary nor what the buyer acknowledged. */
 const decisionJson = (row: string) => `json_build_object(
@@ -11,9 +14,11 @@ const decisionJson = (row: string) => `json_build_object(
   'summary', CASE WHEN ${row}.buyer_id = ANY($1::uuid[]) THEN ${row}.summary_id END,
   'decision', ${row}.decision, 'hash', ${row}.hash,
   'acknowledgements', CASE WHEN ${row}.buyer_id = ANY($1::uuid[]) THEN ${row}.acknowledgements ELSE '[]'::jsonb END,
-  'price', ${money(row)}, 'conditions', ${row}.conditions, 'decidedAt', instant(${row}.decided_at),
+  'price', ${money(`${row}.price`)}, 'conditions', ${row}.conditions, 'until', instant(${row}.stands_until), 'decidedAt', instant(${row}.decided_at),
   'answer', CASE WHEN ${row}.answer IS NOT NULL THEN json_build_object('answer', ${row}.answer,
-    'note', ${row}.answer_note, 'answeredAt', instant(${row}.answered_at)) END)`;
+    'note', ${row}.answer_note, 'answeredAt', instant(${row}.answered_at), 'offer', ${offerBack(row)}) END,
+  'reply', CASE WHEN ${row}.reply IS NOT NULL THEN json_build_object('reply', ${row}.reply, 'repliedAt', instant(${row}.replied_at)) END,
+  'ended', CASE WHEN ${row}.ended IS NOT NULL THEN json_build_object('how', ${row}.ended, 'at', instant(${row}.ended_at)) END)`;
 
 /** What was agreed rests on what was stated: nobody's who must be blind to the car. */
 const maySeeDecision = (row: string) =>

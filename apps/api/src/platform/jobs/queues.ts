@@ -9,6 +9,7 @@ export const queues = [
   "settlement",
   "settlement-sweep",
   "table-sweep",
+  "offer-sweep",
   "history",
 ] as const;
 export type QueueName = (typeof queues)[number];
@@ -31,6 +32,7 @@ export const workings: Readonly<Record<QueueName, Working>> = {
   settlement: { atOnce: 2, fetchers: 1, lookEvery: 2 },
   "settlement-sweep": { atOnce: 1, fetchers: 1, lookEvery: 2 },
   "table-sweep": { atOnce: 1, fetchers: 1, lookEvery: 60 },
+  "offer-sweep": { atOnce: 1, fetchers: 1, lookEvery: 30 },
   history: { atOnce: 1, fetchers: 1, lookEvery: 60 },
 };
 
@@ -38,6 +40,7 @@ export const workings: Readonly<Record<QueueName, Working>> = {
 const schedules: readonly { readonly queue: QueueName; readonly cron: string }[] = [
   { queue: "appointment-sweep", cron: "* * * * *" },
   { queue: "settlement-sweep", cron: "* * * * *" },
+  { queue: "offer-sweep", cron: "* * * * *" },
   { queue: "table-sweep", cron: "17 * * * *" },
   { queue: "history", cron: "41 3 * * *" },
 ];

@@ -41,5 +41,6 @@ export const stepPlaces = {
   "sum-up": comparison,
   decide: (subject: string) => linkOptions({ to: "/summaries/$summary", params: { summary: subject } }),
   "answer-counter": (_subject: string) => linkOptions({ to: "/decisions" }),
+  "answer-offer": (_subject: string) => linkOptions({ to: "/decisions" }),
   "decide-again": comparison,
 } as const satisfies Record<CaseStep, (subject: string) => object>;

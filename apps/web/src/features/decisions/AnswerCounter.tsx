@@ -1,15 +1,16 @@
 import { Button } from "@mantine/core";
-import type { Decision } from "@evenhand/shared/http/summaries";
+import type { Decision, DecisionAnswer } from "@evenhand/shared/http/summaries";
 import { useMutation, useQueryClient } from "@tanstack/react-query";
 import { useState } from "react";
-import { useIntl } from "react-intl";
 import { call } from "../../service/client";
 import { useText } from "../../strings/text";
-import { LongTextField } from "../../ui/Fields";
-import { moneyText } from "../../ui/money";
-import { Facts } from "../../ui/Page";
+import { LongTextField, TextField } from "../../ui/Fields";
+import { parseMoney } from "../../ui/money";
 import { ProblemNotice } from "../../ui/ProblemNotice";
+import { endOfDay } from "./end-of-day";
+import { OfferFacts } from "./OfferFacts";
 import styles from "./Summary.module.css";
+import { UntilField } from "./UntilField";
 
 const answers = [
   { given: "accept", variant: "filled" },
@@ -20,56 +21,132 @@ interface Props {
   readonly decision: Decision;
 }
 
-/** What the buyer asks for: a price, conditions, or both. */
-const Asked = ({ decision: { price, conditions } }: Props) => {
-  const t = useText();
-  const intl = useIntl();
-  return (
-    <Facts
-      rows={[
-        [t("decide.price"), price === null ? t("counter.no-price") : moneyText(intl, price)],
-        [t("decide.conditions"), conditions ?? t("counter.no-conditions")],
-      ]}
-    />
-  );
-};
-
 const useAnswer = ({ decision }: Props) => {
   const queries = useQueryClient();
   const [note, setNote] = useState("");
   const answer = useMutation({
-    mutationFn: (given: (typeof answers)[number]["given"]) =>
+    mutationFn: (given: DecisionAnswer) =>
       call("decisions.answer", {
         params: { id: decision.id },
         ifMatch: decision.revision,
-        body: { answer: given, ...(note.trim() === "" ? {} : { note: note.trim() }) },
+        body: { ...given, ...(note.trim() === "" ? {} : { note: note.trim() }) },
       }),
-    onSuccess: () => queries.invalidateQueries({ queryKey: ["decisions"] }),
+    onSettled: () => queries.invalidateQueries(),
   });
   return { note, setNote, answer };
 };
 
-/** A counter waits for the dealer, who accepts or refuses it. */
+interface BackProps {
+  readonly currency: string;
+  readonly sending: boolean;
+  readonly onSend: (answer: DecisionAnswer) => void;
+}
+
+/** What is sent of an offer as typed; `null` while it offers nothing, or stands through no day. */
+const counterOf = (typed: Typed, currency: string): DecisionAnswer | null => {
+  const price = parseMoney(typed.price, currency);
+  const conditions = typed.conditions.trim();
+  const until = endOfDay(typed.until);
+  if (until === null || (price === null && conditions === "")) return null;
+  return {
+    answer: "counter",
+    until,
+    ...(price === null ? {} : { price }),
+    ...(conditions === "" ? {} : { conditions }),
+  };
+};
+
+interface Typed {
+  readonly price: string;
+  readonly conditions: string;
+  readonly until: string;
+}
+
+/** The dealer's own price, conditions and day, in place of the buyer's. */
+const CounterBack = ({ currency, sending, onSend }: BackProps) => {
+  const t = useText();
+  const [typed, setTyped] = useState<Typed>({ price: "", conditions: "", until: "" });
+  const change = (more: Partial<Typed>): void => setTyped({ ...typed, ...more });
+  const counter = counterOf(typed, currency);
+  return (
+    <details>
+      <summary>{t("counter.back")}</summary>
+      <div className={styles.form}>
+        <MoneyLine currency={currency} value={typed.price} onChange={(price) => change({ price })} />
+        <LongTextField
+          label={t("decide.conditions")}
+          value={typed.conditions}
+          onChange={(conditions) => change({ conditions })}
+        />
+        <UntilField value={typed.until} onChange={(until) => change({ until })} />
+        <div>
+          <Button
+            disabled={counter === null}
+            loading={sending}
+            onClick={() => counter !== null && onSend(counter)}
+          >
+            {t("counter.back.do")}
+          </Button>
+        </div>
+      </div>
+    </details>
+  );
+};
+
+const MoneyLine = ({
+  currency,
+  value,
+  onChange,
+}: Pick<BackProps, "currency"> & {
+  readonly value: string;
+  readonly onChange: (value: string) => void;
+}) => {
+  const t = useText();
+  return (
+    <TextField
+      inputMode="decimal"
+      label={t("decide.price")}
+      rightSection={currency}
+      rightSectionWidth={56}
+      value={value}
+      onChange={onChange}
+    />
+  );
+};
+
+const Answers = ({ answer }: Pick<ReturnType<typeof useAnswer>, "answer">) => {
+  const t = useText();
+  return (
+    <div className={styles.answers}>
+      {answers.map(({ given, variant }) => (
+        <Button
+          key={given}
+          variant={variant}
+          loading={answer.isPending && answer.variables.answer === given}
+          onClick={() => answer.mutate({ answer: given })}
+        >
+          {t(`counter.${given}`)}
+        </Button>
+      ))}
+    </div>
+  );
+};
+
+/** A counter waits for the dealer, who accepts or refuses it, or counters back. */
 export const AnswerCounter = ({ decision }: Props) => {
   const t = useText();
   const { note, setNote, answer } = useAnswer({ decision });
   return (
     <div className={`${styles.form} ${styles.counter}`} id={`decision-${decision.id}`}>
-      <Asked decision={decision} />
+      <OfferFacts price={decision.price} conditions={decision.conditions} until={decision.until} />
       {answer.error !== null && <ProblemNotice error={answer.error} />}
       <LongTextField label={t("counter.note")} value={note} onChange={setNote} />
-      <div className={styles.answers}>
-        {answers.map(({ given, variant }) => (
-          <Button
-            key={given}
-            variant={variant}
-            loading={answer.isPending && answer.variables === given}
-            onClick={() => answer.mutate(given)}
-          >
-            {t(`counter.${given}`)}
-          </Button>
-        ))}
-      </div>
+      <Answers answer={answer} />
+      <CounterBack
+        currency={decision.price?.currency ?? "USD"}
+        sending={answer.isPending && answer.variables.answer === "counter"}
+        onSend={answer.mutate}
+      />
     </div>
   );
 };

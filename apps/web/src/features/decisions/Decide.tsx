@@ -20,6 +20,7 @@ import {
 } from "./decide-form";
 import { openOf } from "./matter-answers";
 import styles from "./Summary.module.css";
+import { UntilField } from "./UntilField";
 import { useKeptDraft } from "./use-kept-draft";
 import { Walk } from "./Walk";
 
@@ -67,6 +68,7 @@ const CounterFields = ({ form, onChange }: PartProps) => {
         value={form.conditions}
         onChange={(event) => onChange({ conditions: event.currentTarget.value })}
       />
+      <UntilField value={form.until} onChange={(until) => onChange({ until })} />
     </div>
   );
 };

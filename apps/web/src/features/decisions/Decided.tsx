@@ -31,6 +31,22 @@ const useAnswerFacts = ({ answer }: Decision): Rows => {
   return answer.note === null ? [said] : [said, [t("decided.note"), answer.note]];
 };
 
+/** Until when it stood, what was said to the dealer's counter, and how it ended without an answer. */
+const useOfferFacts = ({ until, reply, ended }: Decision): Rows => {
+  const t = useText();
+  const intl = useIntl();
+  const time = (at: string): string => intl.formatDate(at, { dateStyle: "long", timeStyle: "short" });
+  return [
+    ...(until === null ? [] : [[t("decided.until"), time(until)] as const]),
+    ...(reply === null
+      ? []
+      : [[t("decided.reply"), t(`decided.reply.${reply.reply}`, { date: time(reply.repliedAt) })] as const]),
+    ...(ended === null
+      ? []
+      : [[t("decided.ended"), t(`decided.ended.${ended.how}`, { date: time(ended.at) })] as const]),
+  ];
+};
+
 /** What was decided, on which hash, in which words. */
 export const Decided = (props: Props) => {
   const t = useText();
@@ -43,6 +59,7 @@ export const Decided = (props: Props) => {
     ...(conditions === null ? [] : [[t("decide.conditions"), conditions] as const]),
     ...useMatterFacts(props),
     ...useAnswerFacts(decision),
+    ...useOfferFacts(decision),
     [t("summary.hash"), <code key="hash">{hash}</code>],
   ];
   return (

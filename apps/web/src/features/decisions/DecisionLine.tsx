@@ -7,6 +7,7 @@ import { Line } from "../../ui/List";
 import { moneyText } from "../../ui/money";
 import { Tag } from "../../ui/Page";
 import { useCarName } from "../../entities/car/CarName";
+import { stateOf } from "./state-of";
 import { carQuery } from "../../entities/car/queries";
 
 interface Props {
@@ -49,15 +50,13 @@ interface LineProps extends Props {
 export const DecisionLine = ({ decision, priceBelow = false }: LineProps) => {
   const t = useText();
   const decided = useDecided();
-  const { decision: kind, answer } = decision;
+  const state = stateOf(decision);
   return (
     <Line
       main={<DecidedCar decision={decision} />}
       sub={decided(decision, !priceBelow)}
       end={
-        <Tag strong={kind === "counter" && answer === null}>
-          {answer === null ? t(`decision.state.${kind}`) : t(`decision.answer.${answer.answer}`)}
-        </Tag>
+        <Tag strong={state === "countered" || state === "countered-back"}>{t(`decision.state.${state}`)}</Tag>
       }
     />
   );

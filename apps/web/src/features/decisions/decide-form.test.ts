@@ -59,8 +59,9 @@ describe("a counter", () => {
     ["nothing asked", {}, false],
     ["blanks alone", { price: " ", conditions: "  " }, false],
     ["a price that is none", { price: "a lot" }, false],
-    ["a price", { price: "41,000" }, true],
-    ["a condition", { conditions: "with new hoses" }, true],
+    ["a price", { price: "41,000", until: "2027-05-11" }, true],
+    ["a condition", { conditions: "with new hoses", until: "2027-05-11" }, true],
+    ["no day it stands through", { price: "41,000" }, false],
   ])("with %s", (_, change, goes) => {
     expect(mayDecide(form({ kind: "counter", ...change }), matters)).toBe(goes);
   });

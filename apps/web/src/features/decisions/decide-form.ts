@@ -1,6 +1,7 @@
 import type { DecisionRequest } from "@evenhand/shared/http/summaries";
 import type { DecisionDraft, OpenMatter } from "@evenhand/shared/summary";
 import { parseMoney } from "../../ui/money";
+import { endOfDay } from "./end-of-day";
 import { acknowledgementsOf, type Answers, nothingGiven, openOf } from "./matter-answers";
 
 export type DecisionKind = DecisionRequest["decision"];
@@ -14,6 +15,8 @@ export interface DecideForm {
   /** As typed. */
   readonly price: string;
   readonly conditions: string;
+  /** The last day a counter stands, as a date; empty before one is chosen. */
+  readonly until: string;
 }
 
 export const emptyDecision: DecideForm = {
@@ -21,6 +24,7 @@ export const emptyDecision: DecideForm = {
   answers: {},
   price: "",
   conditions: "",
+  until: "",
 };
 
 export const decideAfter = (form: DecideForm, change: Partial<DecideForm>): DecideForm => ({
@@ -43,14 +47,16 @@ export const formOf = (draft: DecisionDraft | null): DecideForm =>
         ),
         price: draft.price,
         conditions: draft.conditions,
+        until: draft.until ?? "",
       };
 
 /** What is kept of it. */
-export const draftOf = ({ kind, answers, price, conditions }: DecideForm): DecisionDraft => ({
+export const draftOf = ({ kind, answers, price, conditions, until }: DecideForm): DecisionDraft => ({
   decision: kind ?? null,
   answers: Object.entries(answers).map(([matter, given]) => ({ matter, ...nothingGiven, ...given })),
   price,
   conditions,
+  until,
 });
 
 /** Whether it may be sent: an approval only with every matter answered, a counter only with what it asks. */
@@ -59,7 +65,7 @@ export const mayDecide = (form: DecideForm, matters: readonly Asked[]): boolean 
     case "approve":
       return openOf(matters, form.answers).length === 0;
     case "counter":
-      return priceOf(form) !== null || form.conditions.trim() !== "";
+      return (priceOf(form) !== null || form.conditions.trim() !== "") && endOfDay(form.until) !== null;
     case "decline":
       return true;
     case undefined:
@@ -80,11 +86,13 @@ export const decisionOf = (
   const counters = decision === "counter";
   const price = counters ? priceOf(form) : null;
   const conditions = counters ? form.conditions.trim() : "";
+  const until = counters ? endOfDay(form.until) : null;
   return {
     decision,
     hash,
     acknowledgements: decision === "decline" ? [] : acknowledgementsOf(matters, form.answers),
     ...(price === null ? {} : { price }),
     ...(conditions === "" ? {} : { conditions }),
+    ...(until === null ? {} : { until }),
   };
 };

@@ -30,7 +30,10 @@ export const useLandedSource = (): ((from: LandedSource) => string) => {
       case "asking":
         return t("landed.source.asking");
       case "offer":
-        return t(from.agreed ? "landed.source.offer.agreed" : "landed.source.offer", { date: date(from.at) });
+        return t(from.agreed ? "landed.source.offer.agreed" : "landed.source.offer", {
+          date: date(from.at),
+          by: from.by,
+        });
       case "cost-table": {
         const { name, revision, unsetRows: count } = from;
         const id = count === 0 ? "landed.source.cost-table" : "landed.source.cost-table.unset";

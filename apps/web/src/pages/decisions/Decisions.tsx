@@ -6,6 +6,8 @@ import { Empty, Page, Panel } from "../../ui/Page";
 import { isKind, useAccount } from "../../entities/account/queries";
 import { AnswerCounter } from "../../features/decisions/AnswerCounter";
 import { DecisionLine } from "../../features/decisions/DecisionLine";
+import { OwnOffer } from "../../features/decisions/OwnOffer";
+import { stateOf } from "../../features/decisions/state-of";
 import { decisionsQuery } from "../../features/decisions/queries";
 
 const NoDecisions = ({ deals }: { readonly deals: boolean }) => {
@@ -22,11 +24,14 @@ export const Decisions = () => {
   const deals = isKind(useAccount(), "dealer");
   const decisions = useInfiniteQuery(decisionsQuery);
   const row = (decision: Decision) => {
-    const asks = deals && decision.decision === "counter" && decision.answer === null;
+    const state = stateOf(decision);
+    const asks = deals && state === "countered";
+    const offers = !deals && (state === "countered" || state === "countered-back");
     return (
       <>
-        <DecisionLine decision={decision} priceBelow={asks} />
+        <DecisionLine decision={decision} priceBelow={asks || offers} />
         {asks && <AnswerCounter decision={decision} />}
+        {offers && <OwnOffer decision={decision} back={state === "countered-back"} />}
       </>
     );
   };

@@ -24,7 +24,7 @@ export const money = {
   "landed.unset.beyond-rates": "Your transport rates say nothing for this distance and kind of carrier.",
   "landed.source.entry": "Your entry: {words}",
   "landed.source.asking": "The asking price",
-  "landed.source.offer": "Your offer of {date}, not answered",
+  "landed.source.offer": "{by, select, dealer {The dealer’s} other {Your}} offer of {date}, not agreed",
   "landed.source.offer.agreed": "Agreed on {date}",
   "landed.source.cost-table": "Your cost table “{name}”, version {revision}",
   "landed.source.cost-table.unset":
