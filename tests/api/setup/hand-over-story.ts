@@ -7,6 +7,9 @@ import { caseOn } from "./homes.ts";
 import { acknowledgeAll, car, inspect, summarize } from "./story.ts";
 import type { World } from "./world.ts";
 
+/** Who has to do with a car that is bought. */
+type Parties = Pick<World, "dealer" | "buyer" | "inspector">;
+
 export const inDays = (days: number): string => new Date(Date.now() + days * 86_400_000).toISOString();
 
 export const terms: HandOverTerms = {
@@ -20,7 +23,7 @@ export const terms: HandOverTerms = {
 
 /** A car of its own, read by its buyer or bought. */
 export async function carTo(
-  world: World,
+  world: Parties,
   until: "read" | "bought",
 ): Promise<{ caseId: string; vehicle: string }> {
   const { comparison, vehicle } = await inspect(world);
@@ -32,7 +35,7 @@ export async function carTo(
   return { caseId: (await caseOn(world.buyer, vehicle))?.id ?? "", vehicle };
 }
 
-export const invite = ({ buyer }: World, caseId: string) =>
+export const invite = ({ buyer }: Pick<World, "buyer">, caseId: string) =>
   buyer.does("handOvers.arrange", {
     path: { id: caseId },
     body: { carrier: "Long Valley Haulage", terms, expires: inDays(20) },
@@ -84,7 +87,11 @@ export const delivered = (findings: readonly FindingInput[]) => ({
 });
 
 /** A report as it is signed by two people who were shown it. */
-export async function signing({ nobody }: World, token: string, report: ReturnType<typeof collected>) {
+export async function signing(
+  { nobody }: Pick<World, "nobody">,
+  token: string,
+  report: ReturnType<typeof collected>,
+) {
   const { hash } = await nobody.does("carriedHandOvers.preview", { path: { token }, body: report });
   return {
     report,

@@ -152,7 +152,10 @@ export type Inspected = {
 };
 
 /** The whole way up to the comparison. */
-export async function inspect({ dealer, buyer, inspector }: World, findings = inspected): Promise<Inspected> {
+export async function inspect(
+  { dealer, buyer, inspector }: Pick<World, "dealer" | "buyer" | "inspector">,
+  findings = inspected,
+): Promise<Inspected> {
   const { vehicle, statement, report: statementReport } = await publish(dealer);
   const orderId = await order(buyer, inspector, vehicle, statement);
   await acceptOrder(inspector, orderId);

@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core";
 import { Person } from "../../api/setup/person.ts";
 import { acceptOrder, header, order, setOperation, treadDepth } from "../../api/setup/story.ts";
+import { carryDemoCar } from "./hand-over-scene.ts";
 import { enterLandedCost } from "./money-scene.ts";
 import { stateDemoCar, type compareDemoCar, type DemoPeople } from "./demo-car.ts";
 
@@ -47,6 +48,7 @@ export async function screens(people: DemoPeople, car: Compared, other: Stated):
   await acceptOrder(inspector, accepted);
   const { id: walked } = await inspector.does("reports.inspect", { path: { id: accepted }, body: header });
   const money = await enterLandedCost(buyer, car.vehicle);
+  const carried = await carryDemoCar(people);
   const walk = `/reports/${walked}?stage=daylight&open=wheels.tread-depth%40left-front`;
   const comparison = `/comparisons/${car.comparison}`;
   return [
@@ -139,6 +141,19 @@ export async function screens(people: DemoPeople, car: Compared, other: Stated):
     },
     { name: "landed-cost", by: buyer, address: `/cases/${money}/landed-cost` },
     { name: "decisions", by: buyer, address: "/decisions" },
+    { name: "case-bought", by: buyer, address: `/cases/${carried.caseId}` },
+    { name: "hand-over", by: buyer, address: `/hand-overs/${carried.id}` },
+    { name: "hand-over-dealer", by: dealer, address: `/hand-overs/${carried.id}` },
+    {
+      name: "carry",
+      by: nobody,
+      address: `/carry/${carried.token}`,
+      before: async (page) => {
+        const hood = page.getByRole("listitem", { name: "hood", exact: true });
+        await hood.getByRole("button", { name: "Note damage" }).click();
+        await hood.getByRole("button", { name: "Add a fault" }).waitFor();
+      },
+    },
     { name: "organization", by: dealer, address: "/organization" },
     { name: "account", by: dealer, address: "/account" },
     { name: "sessions", by: dealer, address: "/sessions" },

@@ -227,6 +227,19 @@ const ownInstruments = createRoute({
   component: lazyRouteComponent(() => import("../pages/instruments/OwnInstruments"), "OwnInstruments"),
 });
 
+/** The carrier's page: the link is all that is needed. */
+const carry = createRoute({
+  getParentRoute: () => root,
+  path: "/carry/$token",
+  component: lazyRouteComponent(() => import("../pages/hand-overs/Carry"), "Carry"),
+});
+
+const handOver = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/hand-overs/$handOver",
+  component: lazyRouteComponent(() => import("../pages/hand-overs/HandOverPage"), "HandOverPage"),
+});
+
 const sharedStatement = createRoute({
   getParentRoute: () => root,
   path: "/shared/$token",
@@ -357,10 +370,12 @@ const tree = root.addChildren([
   forgottenPassword,
   newPassword,
   sharedStatement,
+  carry,
   signedIn.addChildren([
     home,
     cases,
     onlyCase,
+    handOver,
     landedCost,
     queues,
     help,

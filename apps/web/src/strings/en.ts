@@ -18,6 +18,7 @@ import { admissions } from "./en/admissions";
 import { complaints } from "./en/complaints";
 import { publishing } from "./en/publishing";
 import { questions } from "./en/questions";
+import { handOvers } from "./en/hand-overs";
 import { handbook } from "./en/handbook";
 import { instruments } from "./en/instruments";
 import { records } from "./en/records";
@@ -36,6 +37,7 @@ export const en = {
   ...answer,
   ...figures,
   ...decisions,
+  ...handOvers,
   ...disputes,
   ...costs,
   ...appointments,

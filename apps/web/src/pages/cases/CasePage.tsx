@@ -9,6 +9,7 @@ import { CaseParts } from "../../features/cases/CaseParts";
 import styles from "../../features/cases/Cases.module.css";
 import { CaseWaits } from "../../features/cases/CaseWaits";
 import { Way } from "../../features/cases/Way";
+import { CollectPart } from "../../features/hand-overs/CollectPart";
 import { useText } from "../../strings/text";
 import { LinkButton } from "../../ui/LinkButton";
 import { Loading } from "../../ui/Loading";
@@ -64,6 +65,9 @@ export const CasePage = () => {
           <div className={styles.sections}>
             <CaseWaits row={row} />
             <CaseMatters row={row} />
+            {row.standing.stage === "collect" && row.as !== "inspector" && (
+              <CollectPart caseId={row.id} by={row.as} />
+            )}
             <CaseParts row={row} />
           </div>
           <CaseFacts row={row} />

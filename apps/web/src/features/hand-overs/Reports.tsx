@@ -1,0 +1,143 @@
+import type {
+  HandOverCompared,
+  HandOverLineSeen,
+  HandOverReading,
+  HandOverReportSeen,
+  UnseenWords,
+} from "@evenhand/shared/http/hand-overs";
+import { useIntl } from "react-intl";
+import { useText } from "../../strings/text";
+import { Facts, Panel } from "../../ui/Page";
+import styles from "./HandOvers.module.css";
+
+const Unseen = ({ unseen }: { readonly unseen: readonly UnseenWords[] }) => {
+  const t = useText();
+  const intl = useIntl();
+  if (unseen.length === 0) return null;
+  return (
+    <>
+      <h3>{t("hand-over.unseen")}</h3>
+      <ul className={styles.lines}>
+        {unseen.map(({ at, reason, count, places }) => (
+          <li key={`${at} ${reason}`}>
+            {t(`hand-over.unseen.${at}`, { reason, count })}
+            {intl.formatList(places)}
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+};
+
+/** What one report says: figures, what is noted, what it does not speak for. */
+export const Reading = ({ reading }: { readonly reading: HandOverReading }) => {
+  const t = useText();
+  const intl = useIntl();
+  return (
+    <div className={styles.stack}>
+      <Facts
+        rows={[
+          [t("hand-over.odometer"), reading.odometer],
+          [t("hand-over.fuel"), reading.fuel],
+          [t("hand-over.keys"), reading.keys],
+          [t("hand-over.seen-in"), intl.formatList(reading.seenIn)],
+        ]}
+      />
+      <h3>{t("hand-over.noted")}</h3>
+      {reading.noted.length === 0 && <p>{t("hand-over.noted.none")}</p>}
+      <ul className={styles.lines}>
+        {reading.noted.map(({ place, words }) => (
+          <li key={place}>
+            <strong>{place}</strong>: {words}
+          </li>
+        ))}
+      </ul>
+      <Unseen unseen={reading.unseen} />
+    </div>
+  );
+};
+
+/** A signed report, with the names under it. */
+export const SignedReport = ({ report }: { readonly report: HandOverReportSeen }) => {
+  const t = useText();
+  const intl = useIntl();
+  const time = intl.formatDate(report.signedAt, {
+    dateStyle: "medium",
+    timeStyle: "short",
+    timeZone: report.zone,
+  });
+  const names = report.signatures.map(({ as, name }) => t(`hand-over.as.${as}`, { name }));
+  return (
+    <Panel
+      title={t(`hand-over.report.${report.stage}`)}
+      hint={t("hand-over.report.signed", { time, place: report.place })}
+    >
+      <Reading reading={report.reading} />
+      <Facts
+        rows={[
+          [t("hand-over.names"), intl.formatList(names)],
+          ["", t("hand-over.unverified")],
+          [t("hand-over.paper"), t(`carry.paper.${report.paper}`)],
+          [
+            t("hand-over.hash"),
+            <code key="hash" className={styles.hash}>
+              {report.seal}
+            </code>,
+          ],
+        ]}
+      />
+    </Panel>
+  );
+};
+
+interface LinesProps {
+  readonly lines: readonly HandOverLineSeen[];
+  readonly pictures?: boolean;
+}
+
+/** Places for both pictures: there are none yet, and it says so. */
+const Pictures = () => {
+  const t = useText();
+  return (
+    <div className={styles.pictures}>
+      {(["collection", "delivery"] as const).map((at) => (
+        <span key={at}>
+          {t(`hand-over.at.${at}`)}: {t("hand-over.no-photograph")}
+        </span>
+      ))}
+    </div>
+  );
+};
+
+const Lines = ({ lines, pictures = false }: LinesProps) => (
+  <ul className={styles.lines}>
+    {lines.map(({ place, sentence }) => (
+      <li key={`${place} ${sentence}`}>
+        <strong>{place}</strong>: {sentence}
+        {pictures && <Pictures />}
+      </li>
+    ))}
+  </ul>
+);
+
+/** What arrived, set against what left. */
+export const Compared = ({ compared }: { readonly compared: HandOverCompared }) => {
+  const t = useText();
+  const { discrepancies, open, others, unseen, lookedAtTwice: twice, places } = compared;
+  const none = discrepancies.length === 0;
+  return (
+    <Panel
+      title={t("hand-over.compared")}
+      hint={t(none ? "hand-over.compared.none" : "hand-over.compared.some", { twice, places })}
+    >
+      <div className={styles.stack}>
+        <Lines lines={discrepancies} pictures />
+        {open.length > 0 && <h3>{t("hand-over.compared.open")}</h3>}
+        <Lines lines={open} pictures />
+        {others.length > 0 && <h3>{t("hand-over.compared.others")}</h3>}
+        <Lines lines={others} />
+        <Unseen unseen={unseen} />
+      </div>
+    </Panel>
+  );
+};
