@@ -22,16 +22,20 @@ type Manifest = {
   readonly author?: string | { readonly name?: string };
 };
 
+/** A package that names no license in its manifest may still hold one. */
+const licenseOfText = (text: string): string => (text.startsWith("MIT License") ? "MIT" : "");
+
 /** What the package in a folder says of itself. */
 const noticeOf = (folder: string): PackageNotice => {
   const manifest: Manifest = JSON.parse(readFileSync(join(folder, "package.json"), "utf8"));
   const { name = "", version = "", license = "", author = "" } = manifest;
   const texts = readdirSync(folder)
-    .filter((file) => /^(licen[cs]e|copying|notice)([.-].*)?$/i.test(file))
+    .filter((file) => /^(licen[cs]e|copying|notice)([._-].*)?$/i.test(file))
     .sort()
     .map((file) => readFileSync(join(folder, file), "utf8").trim());
   const makers = typeof author === "string" ? author : (author.name ?? "");
-  return { name, version, license, text: texts.join("\n\n"), makers };
+  const text = texts.join("\n\n");
+  return { name, version, license: license || licenseOfText(text), text, makers };
 };
 
 type Lockfile = {

@@ -14,9 +14,17 @@ import { putTogether } from "./put-together.ts";
 const root = join(import.meta.dirname, "../..");
 
 /** What is read by persons and put together from messages alone; the lists too. */
-const CORE = ["booking", "case", "comparison", "decision", "handbook", "matters", "record", "wording"].map(
-  (library) => `libs/${library}/src`,
-);
+const CORE = [
+  "booking",
+  "case",
+  "comparison",
+  "decision",
+  "handbook",
+  "matters",
+  "paper",
+  "record",
+  "wording",
+].map((library) => `libs/${library}/src`);
 /** The same, where a list of what the reader entered may still be joined where it is shown. */
 const SCREENS = ["apps/web/src", "apps/cli/src/page", "apps/cli/src/terminal", "apps/cli/src/view"].concat(
   ["who-says-what", "words", "worklist"].map((folder) => `apps/cli/src/${folder}`),

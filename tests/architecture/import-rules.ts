@@ -15,6 +15,7 @@ export const libraryOrder: Readonly<Record<string, readonly string[]>> = {
   matters: ["measurement", "message", "sheet", "wording", "handbook", "comparison"],
   booking: ["measurement", "message", "sheet", "case"],
   decision: ["measurement", "sheet"],
+  paper: ["measurement", "message", "sheet", "wording", "handbook", "comparison", "matters", "decision"],
 };
 
 /** Packages that compute and do nothing else: no files, no network, no clock, no chance of their own. */

@@ -32,6 +32,12 @@ export const comparisonAccess = {
     who: [dealer("may-see"), buyer("may-see"), inspector("may-see")],
     scope: "read",
   },
+  "comparisons.paper": {
+    method: "GET",
+    path: "/comparisons/:id/answer.pdf",
+    who: [dealer("may-see"), buyer("may-see"), inspector("may-see")],
+    scope: "read",
+  },
   "comparisons.cost": {
     method: "GET",
     path: "/comparisons/:id/cost",

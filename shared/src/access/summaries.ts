@@ -36,6 +36,12 @@ export const summaryAccess = {
     who: [buyer("own")],
     scope: "read",
   },
+  "summaries.paper": {
+    method: "GET",
+    path: "/summaries/:id/summary.pdf",
+    who: [buyer("own")],
+    scope: "read",
+  },
   "summaries.draft": {
     method: "PUT",
     path: "/summaries/:id/draft",

@@ -15,6 +15,7 @@ import { moneyContracts } from "./money.ts";
 import { noticeContracts } from "./notices.ts";
 import { orderContracts } from "./orders.ts";
 import { organizationContracts } from "./organizations.ts";
+import { paperContracts } from "./papers.ts";
 import type { Contract } from "./paging.ts";
 import { publishingContracts } from "./publishing.ts";
 import { questionContracts } from "./questions.ts";
@@ -37,6 +38,7 @@ export const contracts = {
   ...releaseContracts,
   ...summaryContracts,
   ...moneyContracts,
+  ...paperContracts,
   ...noticeContracts,
   ...handbookContracts,
   ...historyContracts,

@@ -396,6 +396,18 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
       at(({ way }) => way.comparison),
     ),
   ],
+  "comparisons.paper": [
+    one(
+      "of two statements",
+      [...dealers, ...buyers, ...inspectors],
+      at(({ statements }) => statements.comparison),
+    ),
+    one(
+      "with an inspection",
+      ["buyer", "inspector"],
+      at(({ way }) => way.comparison),
+    ),
+  ],
   "comparisons.cost": [
     one(
       "the buyer's comparison",
@@ -523,6 +535,13 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
     ),
   ],
   "summaries.document": [
+    one(
+      "the buyer's summary",
+      ["buyer"],
+      at(({ summaries }) => summaries.seen),
+    ),
+  ],
+  "summaries.paper": [
     one(
       "the buyer's summary",
       ["buyer"],

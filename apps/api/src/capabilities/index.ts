@@ -21,6 +21,7 @@ import { ReleasesModule } from "./releases/index.ts";
 import { ReportsModule } from "./reports/index.ts";
 import { SitesModule } from "./sites/index.ts";
 import { SummariesModule } from "./summaries/index.ts";
+import { PapersModule } from "./papers/index.ts";
 import { VehiclesModule } from "./vehicles/index.ts";
 
 /** Everything the service can do. */
@@ -35,6 +36,7 @@ export const capabilities: readonly Type[] = [
   ReleasesModule,
   SummariesModule,
   MoneyModule,
+  PapersModule,
   NoticesModule,
   HandbookModule,
   HistoryModule,

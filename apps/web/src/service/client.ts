@@ -39,6 +39,10 @@ const queryText = (query: object | undefined): string => {
     : `?${new URLSearchParams(pairs.map(([name, value]) => [name, String(value)]))}`;
 };
 
+/** Where a route that is read stands, for a link that the browser follows itself. */
+export const addressOf = (route: Route, params: Readonly<Record<string, string>> = {}): string =>
+  `/api/v1${path(access[route].path, params)}`;
+
 const headersOf = (
   route: RouteId,
   ask: { readonly body?: unknown; readonly ifMatch?: number; readonly key?: string },
@@ -57,8 +61,8 @@ const send = async (address: string, request: RequestInit): Promise<Response> =>
 
 /** Asks the service by route, as the table in `shared` has it. Throws {@link Refusal} with the problem document. */
 export const call = async <R extends Route>(route: R, ask: Ask<R> = {}): Promise<Answered<R>> => {
-  const { method, path: template } = access[route];
-  const address = `/api/v1${path(template, ask.params ?? {})}${queryText(ask.query)}`;
+  const { method } = access[route];
+  const address = `${addressOf(route, ask.params)}${queryText(ask.query)}`;
   const request: RequestInit = {
     method,
     headers: headersOf(route, ask),

@@ -41,6 +41,11 @@ export type HeldSummary = {
   summary: Summary;
 };
 
+type ReadSummary = { hash: string; summary: Summary; decision: Decision | null };
+
+const readStored = (document: Uint8Array): Summary =>
+  asSummary(StoredSummary.parse(JSON.parse(Buffer.from(document).toString("utf8"))));
+
 @Injectable()
 export class SummariesService {
   constructor(
@@ -122,13 +127,26 @@ export class SummariesService {
 
   /** The bytes as they were shown. */
   async document(actor: Actor, id: string): Promise<JsonText> {
+    const { document, hash } = await this.stored(actor, id);
+    return new JsonText(document, hash);
+  }
+
+  /** The summary as it stands, with what was decided on it. */
+  async read(actor: Actor, id: string): Promise<ReadSummary> {
+    const { document, hash } = await this.stored(actor, id);
+    const values = [actor.organizations(), id];
+    const row = await findRow(this.database, DecisionRow, { text: decisionOfSummary, values });
+    return { hash, summary: readStored(document), decision: row?.decision ?? null };
+  }
+
+  /** For whoever may see it, noted as shown. */
+  private async stored(actor: Actor, id: string): Promise<z.infer<typeof SummaryRow>> {
     const row = await findRow(this.database, SummaryRow, {
       name: "summary-document",
       text: summaryDocument,
       values: [actor.organizations(), id, actor.account, this.clock.now()],
     });
-    const { document, hash } = found(row, "summary");
-    return new JsonText(document, hash);
+    return found(row, "summary");
   }
 
   /** One's own summary with the comparison under it held, so that nothing moves until the transaction ends. */
@@ -136,8 +154,7 @@ export class SummariesService {
     const where = { id, buyerId: { in: actor.organizations("buyer") } };
     const row = found(await tx.summary.findFirst({ where }), "summary");
     const ordered = await this.comparisons.lockOrdered(tx, actor, row.comparisonId);
-    const stored = StoredSummary.parse(JSON.parse(Buffer.from(row.document).toString("utf8")));
-    return { id, hash: row.hash, createdAt: row.createdAt, ordered, summary: asSummary(stored) };
+    return { id, hash: row.hash, createdAt: row.createdAt, ordered, summary: readStored(row.document) };
   }
 
   /** What the summary was made from that has moved since. */

@@ -8,6 +8,7 @@ import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import { Loading } from "../../ui/Loading";
 import { Page } from "../../ui/Page";
+import { PaperLink } from "../../ui/PaperLink";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import { isKind, useAccount } from "../../entities/account/queries";
 import { MakeSummary } from "../../features/decisions/MakeSummary";
@@ -64,6 +65,7 @@ const Actions = ({ comparison, buys, choosing, onChoose }: ActionsProps) => {
       <Button className={styles.print} variant="default" onClick={() => globalThis.print()}>
         {t("comparison.print")}
       </Button>
+      <PaperLink of="comparisons.paper" id={comparison} />
       {buys && !choosing && (
         <Button variant="default" onClick={onChoose}>
           {t("release.start")}

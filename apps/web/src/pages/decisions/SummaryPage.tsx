@@ -12,6 +12,7 @@ import { RefusedPage } from "../../ui/Failed";
 import { Loading } from "../../ui/Loading";
 import { Notice } from "../../ui/Notice";
 import { Page, Panel } from "../../ui/Page";
+import { PaperLink } from "../../ui/PaperLink";
 import { useCarName } from "../../entities/car/CarName";
 import { OverPart } from "../../entities/case/OverPart";
 import { Decide } from "../../features/decisions/Decide";
@@ -133,6 +134,13 @@ const PrintButton = () => {
   );
 };
 
+const Paper = ({ id }: { readonly id: string }) => (
+  <>
+    <PrintButton />
+    <PaperLink of="summaries.paper" id={id} />
+  </>
+);
+
 const Titled = (props: Props) => {
   const t = useText();
   const intl = useIntl();
@@ -152,7 +160,7 @@ const Titled = (props: Props) => {
         date: intl.formatDate(createdAt, { dateStyle: "long", timeStyle: "short" }),
         identification: vehicle.identification,
       })}
-      actions={<PrintButton />}
+      actions={<Paper id={props.seen.id} />}
       narrow
     >
       <Opened {...props} />

@@ -1,0 +1,12 @@
+import { Module } from "@nestjs/common";
+import { ComparisonsModule } from "../comparisons/index.ts";
+import { SummariesModule } from "../summaries/index.ts";
+import { PapersController } from "./papers.controller.ts";
+import { PapersService } from "./papers.service.ts";
+
+@Module({
+  imports: [ComparisonsModule, SummariesModule],
+  controllers: [PapersController],
+  providers: [PapersService],
+})
+export class PapersModule {}
