@@ -208,19 +208,22 @@ test("its report goes on with the findings that stand, and ends what was looked 
   did.comparison = sealed.comparison ?? "";
 });
 
+test("where the buyer lets the dealer answer first, what is found worse is laid as it is sealed", async () => {
+  const { items: cases } = await world.buyer.does("cases.ofPart", { path: { id: lines.horn } });
+  const own = { path: { id: cases[0]?.id ?? "" }, body: { allowed: true } };
+  expect((await world.dealer.ask("cases.letDealerFirst", own)).status).toBe(403);
+  await world.buyer.does("cases.letDealerFirst", own);
+  const before = new Set((await world.dealer.does("releases.list")).items.map(({ id }) => id));
+  await reseal(world.inspector, did.again, treadDepth("right-front", 1, 1, 1));
+  const fresh = (await world.dealer.does("releases.list")).items.filter(({ id }) => !before.has(id));
+  expect(fresh.map(({ entry, state }) => `${entry.item} ${entry.position} ${state}`)).toEqual([
+    "wheels.tread-depth right-front released",
+  ]);
+  lines.tire = fresh[0]?.id ?? "";
+  await world.buyer.does("cases.letDealerFirst", { ...own, body: { allowed: false } });
+});
+
 test("a dealer who keeps silent lets the finding stand, by the deadline and not by the job", async () => {
-  const worse = treadDepth("right-front", 1, 1, 1);
-  const { comparison } = await reseal(world.inspector, did.again, worse);
-  const entry = entryAt(
-    await readComparison(world.buyer, comparison ?? ""),
-    "wheels.tread-depth",
-    "right-front",
-  );
-  const { items } = await world.buyer.does("releases.create", {
-    path: { id: comparison ?? "" },
-    body: { entries: [entry] },
-  });
-  [lines.tire = ""] = items.map(({ id }) => id);
   clock.set(new Date((await see(world.dealer, "tire")).deadline ?? ""));
   const late = await act(world.dealer, ["tire"], { move: "contest", words: "It is not." });
   expect([late.status, late.body.lines]).toMatchObject([409, [{ state: "finding-stands" }]]);

@@ -90,6 +90,7 @@ const kept: Keeping = {
       return finding.success ? [[finding.data, answers.draft.report.shape.findings.element]] : [];
     }),
   ),
+  "cases.letDealerFirst": "only whether it is so",
   "comparisons.create": "only ids of what is there already",
   "releases.create": "only places of what is there already",
   "releases.move": keeps(contracts["releases.move"], ({ words, evidence }) => [

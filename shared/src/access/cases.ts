@@ -20,4 +20,10 @@ export const caseAccess = {
     who: [buyer("own"), dealer("party"), inspector("party")],
     scope: "read",
   },
+  "cases.letDealerFirst": {
+    method: "PUT",
+    path: "/cases/:id/dealer-first",
+    who: [buyer("own")],
+    once: "content",
+  },
 } as const satisfies Readonly<Record<string, Access>>;

@@ -277,7 +277,12 @@ export const CaseParts = z.strictObject({
 export type CaseParts = z.infer<typeof CaseParts>;
 
 /** With its matters, worst first, of the newest inspection that may be read. */
-export const CaseSeen = CaseRow.extend({ parts: CaseParts, matters: z.array(CaseMatter) });
+export const CaseSeen = CaseRow.extend({
+  parts: CaseParts,
+  matters: z.array(CaseMatter),
+  /** The buyer lets what is found worse go before the dealer as soon as it is sealed; `null` to the others. */
+  dealerFirst: z.boolean().nullable(),
+});
 export type CaseSeen = z.infer<typeof CaseSeen>;
 
 /** Cases a part belongs to: a visit to several cars belongs to one for each. The first begun comes first. */
@@ -286,8 +291,12 @@ export const CasesOfPart = z.strictObject({
 });
 export type CasesOfPart = z.infer<typeof CasesOfPart>;
 
+export const DealerFirst = z.strictObject({ allowed: z.boolean() });
+export type DealerFirst = z.infer<typeof DealerFirst>;
+
 export const caseContracts = {
   "cases.list": { query: PageQuery, status: 200, answer: CaseHome },
   "cases.get": { status: 200, answer: CaseSeen },
   "cases.ofPart": { status: 200, answer: CasesOfPart },
+  "cases.letDealerFirst": { body: DealerFirst, status: 200, answer: DealerFirst },
 } as const satisfies Record<string, Contract>;

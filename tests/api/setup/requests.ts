@@ -204,6 +204,12 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
     }),
   ],
   "cases.list": [one("one's home", everybody, nothing)],
+  "cases.letDealerFirst": [
+    one("the buyer's case", ["buyer"], async ({ way, world }) => ({
+      path: { id: (await caseOn(world.buyer, way.vehicle))?.id ?? "" },
+      body: { allowed: true },
+    })),
+  ],
   "cases.get": [
     one("the buyer's case, gone far", ["buyer", "dealer", "inspector"], async ({ way, world }) => ({
       path: { id: (await caseOn(world.buyer, way.vehicle))?.id ?? "" },

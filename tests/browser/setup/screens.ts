@@ -27,12 +27,29 @@ async function disputed(buyer: Person, comparison: string): Promise<number[]> {
   });
 }
 
+/** Lines on three ways: one that waits for the dealer, one put to the inspector, one the dealer offers money for. @returns the first */
+async function settleSome({ dealer, buyer }: DemoPeople, comparison: string): Promise<number> {
+  const entries = (await disputed(buyer, comparison)).slice(0, 4);
+  const { items } = await buyer.does("releases.create", { path: { id: comparison }, body: { entries } });
+  const [, , asked, offered] = items;
+  const words = "My shop measured it in April, and it was within the maker’s limit.";
+  const evidence = [
+    { kind: "document", name: "Bill of 14 April" },
+    { kind: "reading", of: "the same place", value: 2.4, unit: "mm", instrument: "caliper" },
+  ];
+  await dealer.does("releases.move", { body: { lines: [asked], move: "contest", words, evidence } });
+  const contested = { id: asked?.id, revision: 2 };
+  await buyer.does("releases.move", { body: { lines: [contested], move: "ask", words: "Is it so?" } });
+  const price = { minor: 85_000, currency: "USD" };
+  await dealer.does("releases.move", { body: { lines: [offered], move: "offer-price", price } });
+  return entries[0] ?? 0;
+}
+
 /** Every screen of the application, with something on it. */
 export async function screens(people: DemoPeople, car: Compared, other: Stated): Promise<readonly Screen[]> {
   const { dealer, buyer, inspector } = people;
   const nobody = new Person(buyer.url);
-  const [first = 0, second = 1] = await disputed(buyer, car.comparison);
-  await buyer.does("releases.create", { path: { id: car.comparison }, body: { entries: [first, second] } });
+  const first = await settleSome(people, car.comparison);
   const summary = await buyer.does("summaries.create", { path: { id: car.comparison }, body: {} });
   const { id: asked } = await buyer.does("orders.create", {
     path: { id: other.vehicle },
@@ -128,6 +145,7 @@ export async function screens(people: DemoPeople, car: Compared, other: Stated):
     },
     { name: "released-dealer", by: dealer, address: "/released" },
     { name: "released-buyer", by: buyer, address: "/released" },
+    { name: "released-inspector", by: inspector, address: "/released" },
     { name: "summary", by: buyer, address: `/summaries/${summary.id}` },
     {
       name: "summary-approve",

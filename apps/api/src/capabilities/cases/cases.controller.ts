@@ -1,4 +1,5 @@
-import { Controller, Query } from "@nestjs/common";
+import { Body, Controller, Query } from "@nestjs/common";
+import { DealerFirst } from "@evenhand/shared/http/cases";
 import { PageQuery } from "@evenhand/shared/http/paging";
 import { By, Id } from "../../platform/access/parameters.ts";
 import { Route } from "../../platform/access/route.ts";
@@ -17,6 +18,11 @@ export class CasesController {
   @Route("cases.get")
   get(@By() actor: Actor, @Id() id: string) {
     return this.cases.get(actor, id);
+  }
+
+  @Route("cases.letDealerFirst")
+  letDealerFirst(@By() actor: Actor, @Id() id: string, @Body({ schema: DealerFirst }) body: DealerFirst) {
+    return this.cases.letDealerFirst(actor, id, body);
   }
 
   @Route("cases.ofPart")

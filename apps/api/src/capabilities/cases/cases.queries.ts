@@ -113,7 +113,8 @@ const homeOf = (by: CaseParty): string => `
 /** `$3` the case. */
 const detailOf = (
   by: CaseParty,
-): string => `SELECT json_build_object('row', ${rowJson(by)}, 'parts', ${caseParts(by)}, ${matterSources(by)})::text AS body
+): string => `SELECT json_build_object('row', ${rowJson(by)}, 'parts', ${caseParts(by)},
+  'dealerFirst', ${by === "buyer" ? "c.lays_at_seal_by IS NOT NULL" : "NULL"}, ${matterSources(by)})::text AS body
   FROM buyer_case c ${sources(by)} ${readComparison(by)} WHERE c.id = $3 AND ${mine[by]}`;
 
 /** `$3` a part of a case. */

@@ -1,4 +1,4 @@
-import { CaseParty, type CasesOfPart } from "@evenhand/shared/http/cases";
+import { CaseParty, type CasesOfPart, type DealerFirst } from "@evenhand/shared/http/cases";
 import type { PageQuery } from "@evenhand/shared/http/paging";
 import { Injectable } from "@nestjs/common";
 import type { Actor } from "../../platform/auth/actor.ts";
@@ -78,6 +78,15 @@ export class CasesService {
     const items = found.flat().map(({ item }) => item);
     if (items.length === 0) throw notFound("case");
     return { items };
+  }
+
+  /** The buyer lets the dealer answer before they read, or no longer: it holds for what is sealed from now on. */
+  async letDealerFirst(actor: Actor, id: string, { allowed }: DealerFirst): Promise<DealerFirst> {
+    const where = { id, buyerId: { in: actor.organizations("buyer") } };
+    const data = { laysAtSealBy: allowed ? actor.account : null };
+    const { count } = await this.database.transaction((tx) => tx.buyerCase.updateMany({ where, data }));
+    if (count === 0) throw notFound("case");
+    return { allowed };
   }
 
   private desk(): Promise<Given | null> {

@@ -76,7 +76,13 @@ export type ReadAnswer = z.infer<typeof ReadAnswer>;
 const Laid = ReleasedEntry.extend({ comparison: z.string(), matter: ReleasedMatter.nullable() });
 
 export const SeenRow = z.object({
-  body: z.object({ row: StoredRow, parts: CaseParts, read: ReadAnswer.nullable(), laid: z.array(Laid) }),
+  body: z.object({
+    row: StoredRow,
+    parts: CaseParts,
+    dealerFirst: z.boolean().nullable(),
+    read: ReadAnswer.nullable(),
+    laid: z.array(Laid),
+  }),
 });
 /** One of the cases a part belongs to. */
 export const PartCaseRow = z.object({ item: CasesOfPart.shape.items.element });

@@ -2,6 +2,7 @@ import type { Release, ReleasedFinding } from "@evenhand/shared/http/releases";
 import { useQuery } from "@tanstack/react-query";
 import { useText } from "../../strings/text";
 import { dotted } from "../../ui/dotted";
+import { Notice } from "../../ui/Notice";
 import { OutcomeSign } from "../../ui/OutcomeSign";
 import { Tag } from "../../ui/Page";
 import { EntryFigures } from "../../entities/comparison/EntryFigures";
@@ -55,12 +56,16 @@ const Side = ({ side, release, finding }: SideProps) => {
 const FacingAnswers = ({ release }: Props) => {
   const t = useText();
   const { outcome } = release.entry;
+  const words = t(`outcome.${outcome}`);
+  const ended = isOver(release.state)
+    ? t("settle.line", { outcome: words, state: t(`release.state.${release.state}`) })
+    : words;
   return (
     <div className={styles.facing}>
       <Side side="stated" release={release} finding={release.a} />
       <div className={styles.spine}>
         <OutcomeSign outcome={outcome} />
-        {t(`outcome.${outcome}`)}
+        {ended}
       </div>
       <Side side="found" release={release} finding={release.b} />
     </div>
@@ -122,6 +127,7 @@ const Moves = ({ release, together }: WithMoves) => {
 
 /** One disputed item: the two answers as facing pages, the figures, what was said, and what can be done. */
 export const OneRelease = ({ release, together }: WithMoves) => {
+  const t = useText();
   const { figures, limits = [] } = release.entry;
   return (
     <div id={`release-${release.id}`} className={styles.release}>
@@ -130,6 +136,11 @@ export const OneRelease = ({ release, together }: WithMoves) => {
       {figures?.of === "reading" && <EntryFigures figures={figures} limits={limits} />}
       <LookedAgain release={release} />
       <Thread release={release} />
+      {release.state === "price-offered" && release.entry.severity === "danger" && (
+        <Notice kind="caution">
+          <p>{t("settle.caution")}</p>
+        </Notice>
+      )}
       {!together && <Standing release={release} />}
       <Moves release={release} together={together} />
     </div>

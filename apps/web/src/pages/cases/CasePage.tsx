@@ -4,6 +4,7 @@ import { getRouteApi, Link } from "@tanstack/react-router";
 import { useIntl } from "react-intl";
 import { useCarName } from "../../entities/car/CarName";
 import { caseQuery } from "../../entities/case/queries";
+import { DealerFirst } from "../../features/cases/DealerFirst";
 import { CaseMatters } from "../../features/cases/CaseMatters";
 import { CaseParts } from "../../features/cases/CaseParts";
 import styles from "../../features/cases/Cases.module.css";
@@ -69,6 +70,7 @@ export const CasePage = () => {
               <CollectPart caseId={row.id} by={row.as} />
             )}
             <CaseParts row={row} />
+            <DealerFirst row={row} />
           </div>
           <CaseFacts row={row} />
         </div>

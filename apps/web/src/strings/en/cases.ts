@@ -181,6 +181,9 @@ export const cases = {
   "case.inspection": "Inspection report, version {version}",
   "case.inspection.sealed": "sealed {date}",
   "case.answer": "The answer: what it found against what was stated",
+  "case.dealer-first": "Let the dealer answer before I have read the report",
+  "case.dealer-first.hint":
+    "What the inspector plainly finds worse than stated then goes before the dealer as soon as the report is sealed: those items and nothing else. Otherwise you choose what they see, after you have read it.",
   "case.released": "Laid before the dealer",
   "case.released.all": "See the items",
   "case.released.line":

@@ -54,6 +54,8 @@ export const disputes = {
     "Without one the finding stands: it counts in the dealer’s record, and the car is off the list until a new statement answers it.",
   "settle.lapse.left-open": "Without one it is left open.",
   "settle.lapse.settled": "Without one the remedy counts as done.",
+  "settle.caution":
+    "Money off does not make it safe: have it put right by a licensed mechanic before the car is driven.",
   "settle.words": "Your answer in words",
   "settle.words.hint.dealer":
     "What the buyer should know: why it differs, what speaks against the finding, or what you offer. Everybody this item concerns reads it.",
