@@ -3,6 +3,7 @@ import { admissionAccess } from "./access/admissions.ts";
 import { bookingAccess } from "./access/booking.ts";
 import { calendarAccess } from "./access/calendars.ts";
 import { caseAccess } from "./access/cases.ts";
+import { chainAccess } from "./access/chain.ts";
 import { comparisonAccess } from "./access/comparisons.ts";
 import { complaintAccess } from "./access/complaints.ts";
 import type { Access, OrganizationKind } from "./access/grants.ts";
@@ -57,6 +58,7 @@ export const access = {
   ...bookingAccess,
   ...complaintAccess,
   ...handOverAccess,
+  ...chainAccess,
 } as const satisfies Readonly<Record<string, Access>>;
 
 export type RouteId = keyof typeof access;

@@ -1,3 +1,4 @@
+import { parseArgs } from "node:util";
 import { ConfigError, parseConfig } from "./platform/config/index.ts";
 import { migrate } from "./platform/database/migrations.ts";
 import { migrateJobs } from "./platform/jobs/queues.ts";
@@ -50,6 +51,18 @@ async function runLoadDemo(): Promise<void> {
   console.log(JSON.stringify(await loadDemo(parseConfig(process.env)), null, 2));
 }
 
+async function runVerifyRecord(): Promise<void> {
+  const { verifyRecord } = await import("./commands/verify-record.ts");
+  const { values } = parseArgs({
+    args: process.argv.slice(3),
+    options: { receipt: { type: "string" }, organization: { type: "string" } },
+  });
+  const asked = { organization: values.organization, receiptFile: values.receipt };
+  const { lines, isWhole } = await verifyRecord(parseConfig(process.env), asked);
+  console.log(lines.length === 0 ? "There is no record yet." : lines.join("\n"));
+  if (!isWhole) process.exitCode = 1;
+}
+
 async function runDraftMigration(): Promise<void> {
   const { draftMigration } = await import("./commands/draft-migration.ts");
   console.log(await draftMigration(parseConfig(process.env).database.url, process.argv[3] ?? ""));
@@ -64,6 +77,10 @@ const commands: Readonly<Record<string, Command>> = {
   "draft-migration": {
     words: "prints the SQL that leads from the schema file named to prisma/schema.prisma",
     run: runDraftMigration,
+  },
+  "verify-record": {
+    words: "holds the record against itself and what was signed: [--receipt FILE] [--organization ID]",
+    run: runVerifyRecord,
   },
   migrate: { words: "applies the migrations that the database lacks", run: runMigrate },
 };
@@ -83,7 +100,7 @@ async function main(): Promise<number> {
   }
   try {
     await command.run();
-    return 0;
+    return Number(process.exitCode ?? 0);
   } catch (error) {
     if (error instanceof UsageError) {
       console.error(error.message);

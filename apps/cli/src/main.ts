@@ -1,5 +1,6 @@
 import { plainStyle, styleOf, widthOf } from "./terminal/style.ts";
 import { compareCommand } from "./compare/index.ts";
+import { checkCommand } from "./check/index.ts";
 import { judgedCommand } from "./judged/index.ts";
 import { showCommand } from "./show/index.ts";
 import { visitCommand } from "./visit/index.ts";
@@ -22,6 +23,7 @@ const commands: Readonly<
   show: showCommand,
   judged: judgedCommand,
   visit: visitCommand,
+  check: checkCommand,
   bench: async (args, ownShell) => (await import("./bench.ts")).benchCommand(args, ownShell),
 };
 

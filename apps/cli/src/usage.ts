@@ -20,5 +20,16 @@ const judged = `judged [DIR] [--json]
   Runs cases that were judged beforehand (fixtures/judged, or a folder of the same form) and counts where the
   comparison says what a judge wants.`;
 
+const check = `record check FILE [--keys FILE]
+  Checks a sealed report or summary that was downloaded: that not a byte of it was changed since it was sealed, and that the
+  service signed that. Get the service's keys from the service itself, at /api/v1/record/keys.`;
+
 /** What each command takes. */
-export const usage = { compare, show, bench, judged, all: [compare, show, bench, judged].join("\n\n") };
+export const usage = {
+  compare,
+  show,
+  bench,
+  judged,
+  check,
+  all: [compare, show, bench, judged, check].join("\n\n"),
+};

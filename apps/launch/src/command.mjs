@@ -9,6 +9,7 @@ const modules = {
   hostile: () => import("./commands/hostile.mjs"),
   bench: () => import("./commands/bench.mjs"),
   mutation: () => import("./commands/mutation.mjs"),
+  record: () => import("./commands/record.mjs"),
   migration: () => import("./commands/migration.mjs"),
   dev: () => import("./commands/dev.mjs"),
   generate: () => import("./commands/generate.mjs"),

@@ -14,6 +14,10 @@ export const commands = {
   visit: cli("visit", "the plan of a first look, half a day and a day"),
   bench: own("bench", "measured goals: [--json FILE] [NAME …]"),
   mutation: own("mutation", "mutation score of the libraries: [LIBRARY …]"),
+  record: own(
+    "record",
+    "the record: verify [--receipt FILE] [--organization ID], or check FILE [--keys FILE]",
+  ),
   migration: own("migration", "draft a migration of the database: NAME"),
   dev: own("dev", "service and web application, built again on changes"),
   sbom: own("sbom", "print what site and service are built from, as CycloneDX"),

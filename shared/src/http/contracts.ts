@@ -5,6 +5,7 @@ import { calendarViewContracts } from "./booking/calendar-views.ts";
 import { bookingContracts } from "./booking.ts";
 import { calendarContracts } from "./calendars.ts";
 import { caseContracts } from "./cases.ts";
+import { chainContracts } from "./chain.ts";
 import { comparisonContracts } from "./comparisons.ts";
 import { complaintContracts } from "./complaints.ts";
 import { handOverContracts } from "./hand-overs.ts";
@@ -53,6 +54,7 @@ export const contracts = {
   ...bookingContracts,
   ...complaintContracts,
   ...handOverContracts,
+  ...chainContracts,
 } as const satisfies Record<RouteId, Contract>;
 
 export const contractTable: Readonly<Record<RouteId, Contract>> = contracts;

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { SealReceipt } from "../chain.ts";
 import { BriefItem } from "../booking.ts";
 import { FirmHandbook } from "../cross-check.ts";
 import { Finding } from "../finding.ts";
@@ -142,6 +143,8 @@ export const Sealed = z.strictObject({
   version: z.int().positive(),
   seal: Sha256,
   comparison: ObjectId.nullable(),
+  /** What proves that it was sealed then: to be kept away from the service. */
+  receipt: SealReceipt,
 });
 export type Sealed = z.infer<typeof Sealed>;
 

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { SealReceipt } from "../chain.ts";
 import { AnswerCost } from "../page-one.ts";
 import { CostRow, CostTable } from "../cost-table.ts";
 import { Currency } from "../currency.ts";
@@ -8,7 +9,7 @@ import { Created, CreatedDraft, Named, pageOf, PageQuery, Revision, type Contrac
 
 export const SummaryRequest = z.strictObject({});
 export type SummaryRequest = z.infer<typeof SummaryRequest>;
-export const SummaryCreated = z.strictObject({ id: ObjectId, hash: Sha256 });
+export const SummaryCreated = z.strictObject({ id: ObjectId, hash: Sha256, receipt: SealReceipt });
 export type SummaryCreated = z.infer<typeof SummaryCreated>;
 
 /** Something the summary was made from that has a newer version now. `was: null`: there was none; `now: null`: there is none. */

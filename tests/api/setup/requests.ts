@@ -440,6 +440,25 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
       body: { lines: [{ id: release, revision: 1 }], move: "contest", words: "It sounds." },
     })),
   ],
+  "receipts.get": [
+    one(
+      "a listed statement",
+      everybody,
+      at(({ way }) => way.statement),
+    ),
+    one(
+      "an inspection",
+      ["buyer", "inspector"],
+      at(({ way }) => way.inspection),
+    ),
+  ],
+  "exports.get": ownFirms.map((who) =>
+    one(
+      `the ${who}'s`,
+      [who],
+      at(({ world }) => world[who].organization),
+    ),
+  ),
   "firmHandbook.get": [
     one(
       "the dealer's firm",

@@ -2,6 +2,7 @@ import assert from "node:assert/strict";
 import { randomUUID } from "node:crypto";
 import type { Comparison } from "@evenhand/shared/comparison";
 import type { FindingInput } from "@evenhand/shared/finding";
+import type { SummaryCreated } from "@evenhand/shared/http/summaries";
 import type { Sealed } from "@evenhand/shared/http/reports";
 import type { Vehicle } from "@evenhand/shared/report";
 import { asSummary } from "@evenhand/shared/as-summary";
@@ -184,7 +185,7 @@ export const entryAt = (comparison: Comparison, item: string, position = ""): nu
 export async function summarize(
   buyer: Person,
   comparison: string,
-): Promise<{ id: string; hash: string; summary: Summary }> {
+): Promise<SummaryCreated & { summary: Summary }> {
   const made = await buyer.does("summaries.create", { path: { id: comparison }, body: {} });
   const stored = await buyer.does("summaries.document", { path: { id: made.id } });
   return { ...made, summary: asSummary(stored) };

@@ -4,6 +4,7 @@ import { AdmissionsModule } from "./admissions/index.ts";
 import { BookingModule } from "./booking/index.ts";
 import { CalendarsModule } from "./calendars/index.ts";
 import { CasesModule } from "./cases/index.ts";
+import { ChainModule } from "./chain/index.ts";
 import { ComparisonsModule } from "./comparisons/index.ts";
 import { ComplaintsModule } from "./complaints/index.ts";
 import { HandbookModule } from "./handbook/index.ts";
@@ -50,4 +51,5 @@ export const capabilities: readonly Type[] = [
   ComplaintsModule,
   RecordsModule,
   HandOversModule,
+  ChainModule,
 ];

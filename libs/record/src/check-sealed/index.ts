@@ -25,7 +25,7 @@ function textFault(text: string): SealedFault | null {
  * @param keys from elsewhere than the file, where one has them; those in the file prove only that the file holds together
  * @returns `null` where everything holds
  */
-export function sealedFault(
+export function checkSealed(
   { document, receipt }: Pick<SealedFile, "document" | "receipt">,
   keys: readonly PublishedKey[],
   given: { readonly sha256: HashText; readonly verify: VerifyText },

@@ -5,6 +5,7 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { readRows } from "../../platform/database/rows.ts";
+import { RecordChain } from "../../platform/record/record-chain.ts";
 import { ProblemError } from "../../platform/problems/problem-error.ts";
 import { AccountsService } from "./accounts.service.ts";
 import { MembersService } from "./members.service.ts";
@@ -43,6 +44,7 @@ export class ClosureService {
     private readonly accounts: AccountsService,
     private readonly members: MembersService,
     private readonly sessions: SessionsService,
+    private readonly record: RecordChain,
   ) {}
 
   /** @throws ProblemError `invalid-fields` (another password), `last-administrator`, `account-in-use` */
@@ -56,6 +58,7 @@ export class ClosureService {
       await tx.apiToken.deleteMany({ where: { accountId: account } });
       await tx.notice.deleteMany({ where: { accountId: account } });
       await tx.passwordReset.deleteMany({ where: { accountId: account } });
+      await this.record.forgetName(tx, account);
       await tx.account.update({
         where: { id: account },
         data: {

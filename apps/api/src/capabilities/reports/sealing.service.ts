@@ -53,7 +53,12 @@ export class SealingService {
     if (report.kind === "statement") await this.vehicles.listWithStatement(tx, report.vehicleId);
     const comparison = order === null ? null : await this.report(tx, actor, order, version.id);
     if (visit !== null) await this.visits.noteSealed(tx, visit, actor.account);
-    return { ...version, seal: sealed.seal, comparison };
+    const receipt = await this.record.receiptOf(tx, {
+      organization: report.organizationId,
+      subject: version.id,
+      seal: sealed.seal,
+    });
+    return { ...version, seal: sealed.seal, comparison, receipt };
   }
 
   private async store(

@@ -95,7 +95,8 @@ export class SummariesService {
       actor: actor.account,
       content: { comparison, vehicle: vehicleId, seal: hash },
     });
-    return { id, hash };
+    const receipt = await this.record.receiptOf(tx, { organization: buyerId, subject: id, seal: hash });
+    return { id, hash, receipt };
   }
 
   async list(actor: Actor, query: SummaryQuery): Promise<JsonText> {

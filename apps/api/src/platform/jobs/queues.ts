@@ -11,6 +11,7 @@ export const queues = [
   "table-sweep",
   "offer-sweep",
   "history",
+  "record-roots",
 ] as const;
 export type QueueName = (typeof queues)[number];
 
@@ -34,6 +35,7 @@ export const workings: Readonly<Record<QueueName, Working>> = {
   "table-sweep": { atOnce: 1, fetchers: 1, lookEvery: 60 },
   "offer-sweep": { atOnce: 1, fetchers: 1, lookEvery: 30 },
   history: { atOnce: 1, fetchers: 1, lookEvery: 60 },
+  "record-roots": { atOnce: 1, fetchers: 1, lookEvery: 60 },
 };
 
 /** What is put in line by the clock, once for however many services there are, as cron says it. */
@@ -43,6 +45,7 @@ const schedules: readonly { readonly queue: QueueName; readonly cron: string }[]
   { queue: "offer-sweep", cron: "* * * * *" },
   { queue: "table-sweep", cron: "17 * * * *" },
   { queue: "history", cron: "41 3 * * *" },
+  { queue: "record-roots", cron: "7 4 * * *" },
 ];
 
 /**

@@ -1,5 +1,5 @@
 import { randomBytes } from "node:crypto";
-import type { Opening, SealReceipt } from "@evenhand/shared/chain";
+import type { Opening, SealReceipt, SignedRoot } from "@evenhand/shared/chain";
 import type { Sha256 } from "@evenhand/shared/identifier";
 import { canonicalJson } from "@evenhand/record/canonical-json";
 import { beforeFirst, commitment, entryHash, fromHex, toHex } from "@evenhand/record/chain-entry";
@@ -92,9 +92,42 @@ export class RecordChain implements OnModuleInit {
       root: toHex(frontierRoot(held.tree, sha256Bytes)),
       at: at.toISOString(),
     });
-    const { what: _, organization: organizationId, ...kept } = receipt;
-    await tx.sealReceipt.create({ data: { ...kept, organizationId, at } });
+    const { size, root, key, signature } = receipt;
+    await tx.sealReceipt.create({
+      data: { subject, organizationId: organization, seal, size, root, at, key, signature },
+    });
     return receipt;
+  }
+
+  /** How far a record has come, signed and kept; `null` where that was signed already. */
+  async signRoot(tx: Transaction, organization: string): Promise<SignedRoot | null> {
+    const [held] = await this.write(tx, [organization]);
+    if (held === undefined) throw new Error("A record that is held is there.");
+    const { size } = held.tree;
+    const signed = await tx.recordRoot.findFirst({
+      where: { organizationId: organization, size: { gte: size } },
+      select: { size: true },
+    });
+    if (size === 0 || signed !== null) return null;
+    const at = this.clock.now();
+    const root = this.keys.sign({
+      what: "root" as const,
+      organization,
+      size,
+      root: toHex(frontierRoot(held.tree, sha256Bytes)),
+      at: at.toISOString(),
+    });
+    const { key, signature } = root;
+    await tx.recordRoot.create({
+      data: { organizationId: organization, size, root: root.root, at, key, signature },
+    });
+    return root;
+  }
+
+  /** What opens an account's name goes out of every record, for good. The commitments to it stay, and the chain with them. */
+  async forgetName(tx: Transaction, account: string): Promise<void> {
+    const where = { actor: account, nameSalt: { not: null } };
+    await tx.recordEntry.updateMany({ where, data: { nameSalt: null, nameText: null } });
   }
 
   /** Writes what waits, and gives the records asked for as they stand then, held. */
