@@ -25,42 +25,40 @@ interface ButtonsProps extends Pick<Props, "item" | "answer" | "onSay"> {
   readonly setNotSeen: (notSeen: boolean) => void;
 }
 
-/** A thumb's work: none, some, or not seen. */
-const PlaceButtons = ({ item, answer, onSay, notSeen, setOpen, setNotSeen }: ButtonsProps) => {
+/** A thumb's work: none, or some. */
+const DamageButtons = ({ answer, onSay, setOpen }: Pick<ButtonsProps, "answer" | "onSay" | "setOpen">) => {
   const t = useText();
   const none = isNone(answer);
-  const setSeen = (seen: boolean) => {
-    setNotSeen(!seen);
+  const sayNone = () => {
+    setOpen(false);
+    onSay({ kind: "faults", found: [], denied: "all" });
+  };
+  const saySome = () => {
+    if (none) onSay(null);
+    setOpen(true);
+  };
+  return (
+    <>
+      <Button size="md" variant={none ? "filled" : "default"} aria-pressed={none} onClick={sayNone}>
+        {t("carry.none")}
+      </Button>
+      <Button size="md" variant="default" onClick={saySome}>
+        {t("carry.some")}
+      </Button>
+    </>
+  );
+};
+
+const PlaceButtons = ({ item, answer, onSay, notSeen, setOpen, setNotSeen }: ButtonsProps) => {
+  const t = useText();
+  const turn = () => {
+    setNotSeen(!notSeen);
     if (answer !== undefined) onSay(null);
   };
   return (
     <div className={styles.buttons}>
-      {item.answer === "faults" && !notSeen && (
-        <>
-          <Button
-            size="md"
-            variant={none ? "filled" : "default"}
-            aria-pressed={none}
-            onClick={() => {
-              setOpen(false);
-              onSay({ kind: "faults", found: [], denied: "all" });
-            }}
-          >
-            {t("carry.none")}
-          </Button>
-          <Button
-            size="md"
-            variant="default"
-            onClick={() => {
-              if (none) onSay(null);
-              setOpen(true);
-            }}
-          >
-            {t("carry.some")}
-          </Button>
-        </>
-      )}
-      <Button size="md" variant="subtle" onClick={() => setSeen(notSeen)}>
+      {item.answer === "faults" && !notSeen && <DamageButtons {...{ answer, onSay, setOpen }} />}
+      <Button size="md" variant="subtle" onClick={turn}>
         {t(notSeen ? "carry.seen" : "carry.not-seen")}
       </Button>
     </div>

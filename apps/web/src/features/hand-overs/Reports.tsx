@@ -57,26 +57,16 @@ export const Reading = ({ reading }: { readonly reading: HandOverReading }) => {
   );
 };
 
-/** A signed report, with the names under it. */
-export const SignedReport = ({ report }: { readonly report: HandOverReportSeen }) => {
+/** Names, what the carrier's paper has, and the hash. */
+const Signatures = ({ report }: { readonly report: HandOverReportSeen }) => {
   const t = useText();
   const intl = useIntl();
-  const time = intl.formatDate(report.signedAt, {
-    dateStyle: "medium",
-    timeStyle: "short",
-    timeZone: report.zone,
-  });
   const names = report.signatures.map(({ as, name }) => t(`hand-over.as.${as}`, { name }));
   return (
-    <Panel
-      title={t(`hand-over.report.${report.stage}`)}
-      hint={t("hand-over.report.signed", { time, place: report.place })}
-    >
-      <Reading reading={report.reading} />
+    <>
       <Facts
         rows={[
           [t("hand-over.names"), intl.formatList(names)],
-          ["", t("hand-over.unverified")],
           [t("hand-over.paper"), t(`carry.paper.${report.paper}`)],
           [
             t("hand-over.hash"),
@@ -86,6 +76,27 @@ export const SignedReport = ({ report }: { readonly report: HandOverReportSeen }
           ],
         ]}
       />
+      <p className={styles.hint}>{t("hand-over.unverified")}</p>
+    </>
+  );
+};
+
+/** A signed report, with the names under it. */
+export const SignedReport = ({ report }: { readonly report: HandOverReportSeen }) => {
+  const t = useText();
+  const intl = useIntl();
+  const time = intl.formatDate(report.signedAt, {
+    dateStyle: "medium",
+    timeStyle: "short",
+    timeZone: report.zone,
+  });
+  return (
+    <Panel
+      title={t(`hand-over.report.${report.stage}`)}
+      hint={t("hand-over.report.signed", { time, place: report.place })}
+    >
+      <Reading reading={report.reading} />
+      <Signatures report={report} />
     </Panel>
   );
 };

@@ -37,16 +37,21 @@ const PaperField = ({
 }) => {
   const t = useText();
   return (
-    <ChoiceField
-      required
-      label={t("carry.paper")}
-      value={value}
-      data={[
-        { value: "", label: t("carry.paper.choose") },
-        ...PAPERS.map((paper) => ({ value: paper, label: t(`carry.paper.${paper}`) })),
-      ]}
-      onChange={onChange}
-    />
+    <>
+      <Notice kind="note" title={t("carry.paper.title")}>
+        <p>{t("carry.paper.what")}</p>
+      </Notice>
+      <ChoiceField
+        required
+        label={t("carry.paper")}
+        value={value}
+        data={[
+          { value: "", label: t("carry.paper.choose") },
+          ...PAPERS.map((paper) => ({ value: paper, label: t(`carry.paper.${paper}`) })),
+        ]}
+        onChange={onChange}
+      />
+    </>
   );
 };
 
@@ -84,9 +89,6 @@ export const SignReport = (props: Props) => {
       {preview.compared !== null && <Compared compared={preview.compared} />}
       <Panel title={t("carry.before")}>
         <Form error={sign.error} onSubmit={() => sign.mutate()}>
-          <Notice kind="note" title={t("carry.paper.title")}>
-            <p>{t("carry.paper.what")}</p>
-          </Notice>
           <PaperField value={paper} onChange={setPaper} />
           <TextField required label={t("carry.sign.carrier")} value={carrier} onChange={setCarrier} />
           <TextField

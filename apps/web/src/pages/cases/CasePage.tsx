@@ -44,6 +44,12 @@ const CaseFacts = ({ row }: { readonly row: CaseSeen }) => {
   );
 };
 
+/** Once it is bought, to those between whom it changes hands. */
+const Collect = ({ row }: { readonly row: CaseSeen }) =>
+  row.standing.stage === "collect" && row.as !== "inspector" ? (
+    <CollectPart caseId={row.id} by={row.as} />
+  ) : null;
+
 /** One buyer and one car: the way, where it stands, what waits for whom, and everything that belongs to it. */
 export const CasePage = () => {
   const t = useText();
@@ -66,9 +72,7 @@ export const CasePage = () => {
           <div className={styles.sections}>
             <CaseWaits row={row} />
             <CaseMatters row={row} />
-            {row.standing.stage === "collect" && row.as !== "inspector" && (
-              <CollectPart caseId={row.id} by={row.as} />
-            )}
+            <Collect row={row} />
             <CaseParts row={row} />
             <DealerFirst row={row} />
           </div>

@@ -92,6 +92,15 @@ const Done = ({ signed }: { readonly signed: HandOverSigned }) => {
   );
 };
 
+const Gone = () => {
+  const t = useText();
+  return (
+    <Page title={t("carry.gone")} narrow>
+      <p>{t("carry.gone.what")}</p>
+    </Page>
+  );
+};
+
 /** The carrier's page: the link is all that is needed. */
 export const Carry = () => {
   const t = useText();
@@ -100,13 +109,7 @@ export const Carry = () => {
   const [signed, setSigned] = useState<HandOverSigned>();
   const { data: carried, error } = useQuery({ ...carriedQuery(token), enabled: signed === undefined });
   const { data: index } = useQuery(transportSheetQuery);
-  if (error && signed === undefined) {
-    return (
-      <Page title={t("carry.gone")} narrow>
-        <p>{t("carry.gone.what")}</p>
-      </Page>
-    );
-  }
+  if (error && signed === undefined) return <Gone />;
   if (!carried || !index) return <Loading />;
   const { stage, carrier, dealer } = carried;
   return (

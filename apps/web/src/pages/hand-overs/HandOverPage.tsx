@@ -77,6 +77,16 @@ const Own = ({ seen }: Props) => {
   );
 };
 
+const Papers = ({ seen }: Props) => (
+  <>
+    {seen.compared !== null && <Compared compared={seen.compared} />}
+    <Stands seen={seen} />
+    {seen.as === "buyer" && <Own seen={seen} />}
+    {seen.delivery !== null && <SignedReport report={seen.delivery} />}
+    {seen.collection !== null && <SignedReport report={seen.collection} />}
+  </>
+);
+
 /** A bought car on its way, and after: both reports, what is on one and not on the other, and the claim. */
 export const HandOverPage = () => {
   const t = useText();
@@ -101,11 +111,7 @@ export const HandOverPage = () => {
       }
       under={t(`hand-over.state.${seen.state}`)}
     >
-      {seen.compared !== null && <Compared compared={seen.compared} />}
-      <Stands seen={seen} />
-      {seen.as === "buyer" && <Own seen={seen} />}
-      {seen.delivery !== null && <SignedReport report={seen.delivery} />}
-      {seen.collection !== null && <SignedReport report={seen.collection} />}
+      <Papers seen={seen} />
     </Page>
   );
 };

@@ -68,7 +68,7 @@ export const handOvers = {
   "hand-over.as.carrier": "{name} (driver)",
   "hand-over.as.seller": "{name} (handed it over)",
   "hand-over.as.receiver": "{name} (took it)",
-  "hand-over.unverified": "typed on the carrier's phone; nobody's identity was checked",
+  "hand-over.unverified": "The names were typed on the carrier's phone; nobody's identity was checked.",
   "hand-over.hash": "Hash of what was signed",
   "hand-over.odometer": "Odometer",
   "hand-over.fuel": "Fuel",
