@@ -4,8 +4,10 @@ import { CostTable } from "./cost-table.ts";
 import { Instant, ItemId, LocalDate, LocalId, Money, PositionId } from "./identifier.ts";
 import { BookingAcceptance } from "./http/booking.ts";
 import { InspectorTime } from "./http/calendars.ts";
+import { CarrierPaper, HandOverReportBody, HandOverTerms } from "./http/hand-overs.ts";
 import { SiteRequest } from "./http/sites.ts";
 import { ReportKind, Vehicle } from "./report.ts";
+import { Evidence, SettlementMove } from "./settlement.ts";
 import { Depth } from "./sheet.ts";
 
 /** Names inside the scenario; the loader gives each its object id. */
@@ -171,21 +173,30 @@ export const DemoEntry = z.strictObject({
 });
 export type DemoEntry = z.infer<typeof DemoEntry>;
 
-/** One release is one item laid before the dealer. */
+/** When something happens: told with the story, or so many hours before the demo is loaded. */
+export const DemoWhen = z.union([Instant, z.strictObject({ hoursAgo: HoursAgo })]);
+export type DemoWhen = z.infer<typeof DemoWhen>;
+
+const Words = z.string().min(1).max(2000);
+const DemoSettling = z.strictObject({
+  by: Key,
+  at: DemoWhen,
+  move: SettlementMove.exclude(["uphold", "clear", "lapse"]),
+  words: Words.optional(),
+  evidence: z.array(Evidence).optional(),
+  price: Money.optional(),
+  remedy: z.enum(["repair", "part", "document"]).optional(),
+});
+export type DemoSettling = z.infer<typeof DemoSettling>;
+
+/** One release is one item laid before the dealer, and what was done about it since, the first first. */
 export const DemoRelease = z.strictObject({
   key: Key,
   comparison: Key,
   by: Key,
   entry: DemoEntry,
-  releasedAt: Instant,
-  answer: z
-    .strictObject({
-      by: Key,
-      at: Instant,
-      answer: z.enum(["accept", "contest"]),
-      reason: z.string().min(1).max(2000),
-    })
-    .optional(),
+  releasedAt: DemoWhen,
+  moves: z.array(DemoSettling),
 });
 export type DemoRelease = z.infer<typeof DemoRelease>;
 
@@ -210,6 +221,28 @@ export const DemoSummary = z.strictObject({
 });
 export type DemoSummary = z.infer<typeof DemoSummary>;
 
+/** A bought car on its way: the carrier the buyer invited, and the two reports signed by its link, in their order. */
+export const DemoHandOver = z.strictObject({
+  key: Key,
+  vehicle: Key,
+  by: Key,
+  arrangedAt: Instant,
+  carrier: z.string().min(1).max(200),
+  terms: HandOverTerms,
+  reports: z
+    .array(
+      z.strictObject({
+        report: HandOverReportBody,
+        paper: CarrierPaper,
+        driver: z.string().min(1).max(200),
+        other: z.string().min(1).max(200),
+      }),
+    )
+    .max(2),
+  claim: z.strictObject({ at: Instant, note: Words }).optional(),
+});
+export type DemoHandOver = z.infer<typeof DemoHandOver>;
+
 /**
  * An invented world. What happened is told up to the end of `told`, and moved by whole weeks so that this day is within a week of the
  * day the demo is loaded; visits, questions and complaints count from that day itself.
@@ -229,6 +262,7 @@ export const DemoScenario = z.strictObject({
   comparisons: z.array(DemoComparison),
   releases: z.array(DemoRelease),
   summaries: z.array(DemoSummary),
+  handOvers: z.array(DemoHandOver),
   sites: z.array(DemoSite),
   calendars: z.array(DemoCalendar),
   visits: z.array(DemoVisit),

@@ -64,7 +64,8 @@ test("its visits stand in every state somebody can wait in, and everything waits
        (SELECT count(*)::int FROM question WHERE state = 'asked') AS questions,
        (SELECT count(*)::int FROM complaint WHERE answered_at IS NULL) AS complaints,
        (SELECT array_agg(name) FROM inspector_calendar WHERE admission = 'applied') AS applied,
-       (SELECT count(*)::int FROM release WHERE answered_at IS NULL) AS released,
+       (SELECT array_agg(DISTINCT state ORDER BY state) FROM release) AS settling,
+       (SELECT array_agg(state) FROM hand_over) AS carried,
        (SELECT count(*)::int FROM site) AS sites`,
   );
   expect(waiting).toEqual({
@@ -72,7 +73,8 @@ test("its visits stand in every state somebody can wait in, and everything waits
     questions: 2,
     complaints: 1,
     applied: ["Pereder Stroud"],
-    released: 3,
+    settling: ["accepted", "finding-stands", "left-open", "released", "remedy-offered"],
+    carried: ["claim-open"],
     sites: 2,
   });
 });

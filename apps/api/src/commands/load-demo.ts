@@ -2,6 +2,7 @@ import { createApp } from "../app.ts";
 import { DemoIds } from "../demo/demo-ids.ts";
 import { DemoAsks } from "../demo/load-asks.ts";
 import { DemoLoader, DemoServices } from "../demo/load-demo.ts";
+import { DemoHandOvers } from "../demo/load-hand-overs.ts";
 import { DemoHours } from "../demo/load-hours.ts";
 import { DemoVisits } from "../demo/load-visits.ts";
 import { readScenario, type Scenario } from "../demo/read-scenario.ts";
@@ -11,7 +12,10 @@ import { Database } from "../platform/database/database.ts";
 import { Module } from "@nestjs/common";
 import { capabilities } from "../capabilities/index.ts";
 
-@Module({ imports: [...capabilities], providers: [DemoServices, DemoHours, DemoVisits, DemoAsks] })
+@Module({
+  imports: [...capabilities],
+  providers: [DemoServices, DemoHours, DemoHandOvers, DemoVisits, DemoAsks],
+})
 class DemoModule {}
 
 /** What a person needs to look round in the demo. `main` is the comparison it is about. */

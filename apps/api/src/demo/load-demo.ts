@@ -3,12 +3,15 @@ import { Injectable } from "@nestjs/common";
 import type { Comparison, Entry } from "@evenhand/shared/comparison";
 import type {
   DemoEntry,
+  DemoHandOver,
   DemoOrder,
   DemoRelease,
   DemoReport,
+  DemoSettling,
   DemoSummary,
   DemoVehicle,
   DemoVisit,
+  DemoWhen,
 } from "@evenhand/shared/demo-scenario";
 import type { Report } from "@evenhand/shared/report";
 import type { Acknowledgement, Summary } from "@evenhand/shared/summary";
@@ -25,6 +28,7 @@ import type { SetClock } from "../platform/clock/index.ts";
 import type { Transaction } from "../platform/database/database.ts";
 import { DemoWorld } from "./demo-world.ts";
 import { DemoAsks } from "./load-asks.ts";
+import { DemoHandOvers } from "./load-hand-overs.ts";
 import { DemoHours } from "./load-hours.ts";
 import { DemoVisits } from "./load-visits.ts";
 import type { Scenario } from "./read-scenario.ts";
@@ -53,6 +57,7 @@ export class DemoServices {
     readonly costTables: CostTablesService,
     readonly summaries: SummariesService,
     readonly decisions: DecisionsService,
+    readonly handOvers: DemoHandOvers,
     readonly hours: DemoHours,
     readonly visits: DemoVisits,
     readonly asks: DemoAsks,
@@ -125,6 +130,7 @@ export class DemoLoader {
       ...reports.map((each) => this.reportEvent(each)),
       ...releases.flatMap((each) => this.releaseEvents(each)),
       ...summaries.flatMap((each) => this.summaryEvents(each)),
+      ...this.scenario.handOvers.flatMap((each) => this.handOverEvents(each)),
       ...visits.flatMap((each) => this.visitEvents(each)),
       ...questions.map((each) =>
         this.ago(each.hoursAgo, "a question", () => this.services.asks.ask(this.world, each)),
@@ -255,7 +261,7 @@ export class DemoLoader {
     });
   }
 
-  private releaseEvents({ key, comparison, by, entry, releasedAt, answer }: DemoRelease): Event[] {
+  private releaseEvents({ key, comparison, by, entry, releasedAt, moves }: DemoRelease): Event[] {
     const release = async () => {
       const [actor, id] = [this.world.actor(by), this.world.get("comparison", comparison)];
       const { comparison: document } = await this.services.comparisons.lockOrdered(this.tx, actor, id);
@@ -263,18 +269,52 @@ export class DemoLoader {
       const { items } = await this.services.releases.create(this.tx, actor, id, { entries });
       this.world.set("release", key, items.map((each) => each.id).join(" "));
     };
-    const released = { at: new Date(releasedAt), what: `release ${key}`, happen: release };
-    if (answer === undefined) return [released];
-    const reply = async () => {
-      const lines = this.world
-        .get("release", key)
-        .split(" ")
-        .map((id) => ({ id, revision: 1 }));
-      const { answer: move, reason: words } = answer;
-      const actor = this.world.actor(answer.by);
-      await this.services.settlement.move(this.tx, actor, { lines, move, words, evidence: [] });
-    };
-    return [released, { at: new Date(answer.at), what: `answer to ${key}`, happen: reply }];
+    return [
+      { at: this.hour(releasedAt), what: `release ${key}`, happen: release },
+      ...moves.map((move) => ({
+        at: this.hour(move.at),
+        what: `${move.move} of ${key}`,
+        happen: () => this.settle(key, move),
+      })),
+    ];
+  }
+
+  /** One move on every line of a release. */
+  private async settle(key: string, { by, at: _at, evidence = [], ...move }: DemoSettling): Promise<void> {
+    const ids = this.world.get("release", key).split(" ");
+    const lines = await this.tx.release.findMany({
+      where: { id: { in: ids } },
+      select: { id: true, revision: true },
+      orderBy: { id: "asc" },
+    });
+    await this.services.settlement.move(this.tx, this.world.actor(by), { lines, evidence, ...move });
+  }
+
+  private handOverEvents(handOver: DemoHandOver): Event[] {
+    const { handOvers } = this.services;
+    const { arrangedAt, reports, claim } = handOver;
+    const what = `hand-over ${handOver.key}`;
+    return [
+      { at: new Date(arrangedAt), what, happen: () => handOvers.arrange(this.world, handOver) },
+      ...reports.map((signed) => ({
+        at: new Date(signed.report.ended),
+        what: `${signed.report.stage} of ${handOver.key}`,
+        happen: () => handOvers.sign(this.world, handOver, signed),
+      })),
+      ...(claim === undefined
+        ? []
+        : [
+            {
+              at: new Date(claim.at),
+              what: `claim of ${handOver.key}`,
+              happen: () => handOvers.claim(this.world, handOver, claim.note),
+            },
+          ]),
+    ];
+  }
+
+  private hour(when: DemoWhen): Date {
+    return typeof when === "string" ? new Date(when) : new Date(this.today.getTime() - when.hoursAgo * hour);
   }
 
   private summaryEvents({ key, comparison, by, createdAt, decision }: DemoSummary): Event[] {

@@ -43,10 +43,10 @@ export const toldLater = (told: string, now: Date): number =>
 /** The scenario as if it had been told today. Visits, questions and complaints count from today by themselves. */
 export function datedFrom(scenario: Scenario, now: Date): Scenario {
   const by = toldLater(scenario.told, now);
-  const { reports, orders, releases, summaries } = scenario;
+  const { reports, orders, releases, summaries, handOvers } = scenario;
   return {
     ...scenario,
-    ...moved({ reports, orders, releases, summaries }, by),
+    ...moved({ reports, orders, releases, summaries, handOvers }, by),
     files: new Map([...scenario.files].map(([key, report]) => [key, movedReport(report, by)])),
   };
 }

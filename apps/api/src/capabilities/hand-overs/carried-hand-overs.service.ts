@@ -71,39 +71,36 @@ export class CarriedHandOversService {
 
   /** What would be signed: its hash, its words, and at delivery what is not on the collection report. Nothing is kept. */
   async preview(secret: string, body: HandOverReportBody): Promise<HandOverPreview> {
-    const handOver = await this.open(secret);
-    checkStage(handOver, body);
-    const signable = makeSignable(handOver, body);
-    const compared = body.stage === "delivery" ? compareWithCollection(handOver, signable) : null;
-    return {
-      hash: signable.sealed.seal,
-      reading: handOverReading(signable.report, body.stage, transportSheet),
-      compared:
-        compared === null
-          ? null
-          : comparedInWords(compared.comparison, compared.reports, transportSheet.sheet),
-    };
+    return previewOf(await this.open(secret), body);
+  }
+
+  /** The same, within a transaction. */
+  async previewIn(tx: Transaction, secret: string, body: HandOverReportBody): Promise<HandOverPreview> {
+    return previewOf(await holdByLink(tx, secret, this.clock.now()), body);
   }
 
   /**
    * Signs one of the two reports. Of two at once the second finds it signed: the same document is answered as the first was, another
    * is refused with the new state.
    */
-  async sign(secret: string, signing: HandOverSigning): Promise<HandOverSigned> {
+  sign(secret: string, signing: HandOverSigning): Promise<HandOverSigned> {
+    return this.database.transaction((tx) => this.signIn(tx, secret, signing));
+  }
+
+  /** The same, within a transaction. */
+  async signIn(tx: Transaction, secret: string, signing: HandOverSigning): Promise<HandOverSigned> {
     const now = this.clock.now();
-    return this.database.transaction(async (tx) => {
-      const handOver = await holdByLink(tx, secret, now);
-      const stored = signedOf(handOver, signing.report.stage);
-      if (stored?.seal === signing.hash) return signedSeen(handOver, signing.report.stage);
-      checkStage(handOver, signing.report);
-      const signable = makeSignable(handOver, signing.report);
-      checkHash(signable, signing);
-      const comparison =
-        signing.report.stage === "delivery" ? compareWithCollection(handOver, signable).comparison : null;
-      checkPaper(signing, comparison);
-      await this.store(tx, handOver, signing, signable, comparison, now);
-      return signedSeen(await readHeld(tx, handOver.id), signing.report.stage);
-    });
+    const handOver = await holdByLink(tx, secret, now);
+    const stored = signedOf(handOver, signing.report.stage);
+    if (stored?.seal === signing.hash) return signedSeen(handOver, signing.report.stage);
+    checkStage(handOver, signing.report);
+    const signable = makeSignable(handOver, signing.report);
+    checkHash(signable, signing);
+    const comparison =
+      signing.report.stage === "delivery" ? compareWithCollection(handOver, signable).comparison : null;
+    checkPaper(signing, comparison);
+    await this.store(tx, handOver, signing, signable, comparison, now);
+    return signedSeen(await readHeld(tx, handOver.id), signing.report.stage);
   }
 
   private async open(secret: string): Promise<StoredHandOver> {
@@ -166,6 +163,18 @@ export class CarriedHandOversService {
       await this.notices.tell(tx, { organization, kind, subject: id, vehicle: vehicleId });
     }
   }
+}
+
+function previewOf(handOver: StoredHandOver, body: HandOverReportBody): HandOverPreview {
+  checkStage(handOver, body);
+  const signable = makeSignable(handOver, body);
+  const compared = body.stage === "delivery" ? compareWithCollection(handOver, signable) : null;
+  return {
+    hash: signable.sealed.seal,
+    reading: handOverReading(signable.report, body.stage, transportSheet),
+    compared:
+      compared === null ? null : comparedInWords(compared.comparison, compared.reports, transportSheet.sheet),
+  };
 }
 
 const signedSeen = (handOver: StoredHandOver, stage: HandOverReportBody["stage"]): HandOverSigned => {

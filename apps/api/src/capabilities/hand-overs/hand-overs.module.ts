@@ -9,5 +9,6 @@ import { HandOversService } from "./hand-overs.service.ts";
   imports: [NoticesModule],
   controllers: [HandOversController, CarriedHandOversController],
   providers: [HandOversService, CarriedHandOversService],
+  exports: [HandOversService, CarriedHandOversService],
 })
 export class HandOversModule {}

@@ -82,42 +82,46 @@ export class HandOversService {
   }
 
   /** Invites a carrier to a car that is bought and that nobody carries. The secret is in this answer alone. */
-  async arrange(
+  arrange(actor: Actor, caseId: string, request: HandOverRequest): Promise<HandOverLinkCreated> {
+    return this.database.transaction((tx) => this.arrangeIn(tx, actor, caseId, request));
+  }
+
+  /** The same, within a transaction. */
+  async arrangeIn(
+    tx: Transaction,
     actor: Actor,
     caseId: string,
     { carrier, terms, expires }: HandOverRequest,
   ): Promise<HandOverLinkCreated> {
     const [now, id, secret] = [this.clock.now(), this.ids.next(), newSecret()];
     const linkExpiresAt = expiryOf(expires, now);
-    await this.database.transaction(async (tx) => {
-      const { decision, vehicleId, buyerId, dealerId } = await holdCase(tx, actor, caseId);
-      if (decision === null) throw notBought();
-      await checkNobodyCarries(tx, caseId);
-      await tx.handOver.create({
-        data: {
-          id,
-          caseId,
-          vehicleId,
-          buyerId,
-          dealerId,
-          decisionId: decision,
-          carrier,
-          terms: toJson(terms),
-          state: "arranged",
-          revision: 1,
-          tokenHash: hashSecret(secret),
-          linkExpiresAt,
-          createdBy: actor.account,
-          createdAt: now,
-        },
-      });
-      this.record.append(tx, {
-        kind: "handover.moved",
-        organizations: [buyerId, dealerId],
-        subject: id,
-        actor: actor.account,
-        content: { move: "arrange", state: "arranged", decision },
-      });
+    const { decision, vehicleId, buyerId, dealerId } = await holdCase(tx, actor, caseId);
+    if (decision === null) throw notBought();
+    await checkNobodyCarries(tx, caseId);
+    await tx.handOver.create({
+      data: {
+        id,
+        caseId,
+        vehicleId,
+        buyerId,
+        dealerId,
+        decisionId: decision,
+        carrier,
+        terms: toJson(terms),
+        state: "arranged",
+        revision: 1,
+        tokenHash: hashSecret(secret),
+        linkExpiresAt,
+        createdBy: actor.account,
+        createdAt: now,
+      },
+    });
+    this.record.append(tx, {
+      kind: "handover.moved",
+      organizations: [buyerId, dealerId],
+      subject: id,
+      actor: actor.account,
+      content: { move: "arrange", state: "arranged", decision },
     });
     return linkTo(id, secret);
   }

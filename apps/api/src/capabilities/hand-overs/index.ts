@@ -1,1 +1,3 @@
+export { CarriedHandOversService } from "./carried-hand-overs.service.ts";
 export { HandOversModule } from "./hand-overs.module.ts";
+export { HandOversService } from "./hand-overs.service.ts";
