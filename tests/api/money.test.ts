@@ -114,7 +114,8 @@ describe("an offer", () => {
     const lines = { ...entries.lines };
     delete lines.price;
     const body = { ...entries, lines };
-    const { cost } = await world.buyer.does("landedCost.put", { path, revision: 1, body });
+    const { cost, worth } = await world.buyer.does("landedCost.put", { path, revision: 1, body });
+    expect(worth).toBeNull();
     expect(cost.lines[0]).toMatchObject({
       amount: { likely: 1_950_000 },
       source: { of: "offer", agreed: true, by: "dealer" },
@@ -160,4 +161,15 @@ describe("an offer", () => {
     const problem = await world.buyer.isRefused("summaries.decide", { path: { id }, body });
     expect(problem).toMatchObject({ code: "invalid-fields", problems: [{ at: "/until" }] });
   });
+});
+
+test("what another look is worth is reckoned once a limit is set, in its currency", async () => {
+  const { revision, entries, worth } = await world.buyer.does("landedCost.get", { path });
+  expect(worth).toBeNull();
+  const limited = { path, revision, body: { ...entries, limit: usd(2_100_000) } };
+  const seen = await world.buyer.does("landedCost.put", limited);
+  expect(seen.worth?.together.currency).toBe("USD");
+  const other = { minor: 2_100_000, currency: "EUR" };
+  const foreign = { path, revision: revision + 1, body: { ...entries, limit: other } };
+  expect((await world.buyer.does("landedCost.put", foreign)).worth).toBeNull();
 });

@@ -9,6 +9,7 @@ import { found } from "../../platform/problems/problem-error.ts";
 import { AnswerCostService } from "../summaries/index.ts";
 import { type CaseDocument, CaseDocuments, type KeptDocument, type OwnCase } from "./case-documents.ts";
 import { type CaseMoney, CaseMoneyRow, caseMoney } from "./landed-cost.queries.ts";
+import { worthOf } from "./worth.ts";
 import { TransportRatesService } from "./transport-rates.service.ts";
 
 const landed: CaseDocument<LandedCostEntries> = {
@@ -50,29 +51,32 @@ export class LandedCostService {
     const values = [actor.organizations(), own.id];
     const row = await findRow(tx, CaseMoneyRow, { text: caseMoney, values });
     const { money } = found(row, "case");
+    const { comparison } = money;
+    const reckoned = comparison === null ? null : await this.costs.read(tx, actor, comparison);
     const { revision, rates } = await this.rates.read(tx, own.buyerId);
     const cost = landedCost({
       entries,
       price: priceOf(money),
-      putRight: await this.putRight(tx, actor, money),
+      putRight: putRightOf(reckoned),
       inspection: inspectionOf(money),
       rates: rates === null ? null : { revision, table: rates },
     });
-    return { ...kept, entries, cost };
-  }
-
-  private async putRight(
-    tx: Transaction,
-    actor: Actor,
-    { comparison }: CaseMoney,
-  ): Promise<LandedCostInput["putRight"]> {
-    if (comparison === null) return { unset: "no-comparison" };
-    const { cost, revision } = await this.costs.read(tx, actor, comparison);
-    if (cost === null) return { unset: "no-cost-table" };
-    const { currency, table: name, total: amount, unset } = cost;
-    return { currency, amount, source: { of: "cost-table", name, revision, unsetRows: unset.length } };
+    const table = reckoned?.table ?? null;
+    const worth =
+      reckoned === null || table === null ? null : worthOf(entries, cost, reckoned.ordered, table);
+    return { ...kept, entries, cost, worth };
   }
 }
+
+type Reckoned = Awaited<ReturnType<AnswerCostService["read"]>>;
+
+const putRightOf = (reckoned: Reckoned | null): LandedCostInput["putRight"] => {
+  if (reckoned === null) return { unset: "no-comparison" };
+  const { cost, revision } = reckoned;
+  if (cost === null) return { unset: "no-cost-table" };
+  const { currency, table: name, total: amount, unset } = cost;
+  return { currency, amount, source: { of: "cost-table", name, revision, unsetRows: unset.length } };
+};
 
 const priceOf = ({ offer, asking }: CaseMoney): LandedCostInput["price"] => {
   if (offer !== null) {

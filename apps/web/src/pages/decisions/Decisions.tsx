@@ -19,22 +19,24 @@ const NoDecisions = ({ deals }: { readonly deals: boolean }) => {
   );
 };
 
+/** A decision, and what can be done about its offer while it is open. */
+const DecisionRow = ({ decision, deals }: { readonly decision: Decision; readonly deals: boolean }) => {
+  const state = stateOf(decision);
+  const asks = deals && state === "countered";
+  const offers = !deals && (state === "countered" || state === "countered-back");
+  return (
+    <>
+      <DecisionLine decision={decision} priceBelow={asks || offers} />
+      {asks && <AnswerCounter decision={decision} />}
+      {offers && <OwnOffer decision={decision} back={state === "countered-back"} />}
+    </>
+  );
+};
+
 export const Decisions = () => {
   const t = useText();
   const deals = isKind(useAccount(), "dealer");
   const decisions = useInfiniteQuery(decisionsQuery);
-  const row = (decision: Decision) => {
-    const state = stateOf(decision);
-    const asks = deals && state === "countered";
-    const offers = !deals && (state === "countered" || state === "countered-back");
-    return (
-      <>
-        <DecisionLine decision={decision} priceBelow={asks || offers} />
-        {asks && <AnswerCounter decision={decision} />}
-        {offers && <OwnOffer decision={decision} back={state === "countered-back"} />}
-      </>
-    );
-  };
   return (
     <Page
       title={t("nav.decisions")}
@@ -45,7 +47,7 @@ export const Decisions = () => {
         <List
           query={decisions}
           keyOf={({ id }) => id}
-          renderRow={row}
+          renderRow={(decision) => <DecisionRow decision={decision} deals={deals} />}
           empty={<NoDecisions deals={deals} />}
         />
       </Panel>

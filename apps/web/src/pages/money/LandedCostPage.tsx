@@ -1,3 +1,4 @@
+import type { CaseSeen } from "@evenhand/shared/http/cases";
 import { useQuery } from "@tanstack/react-query";
 import { getRouteApi, Link } from "@tanstack/react-router";
 import { useCarName } from "../../entities/car/CarName";
@@ -5,6 +6,7 @@ import { caseQuery } from "../../entities/case/queries";
 import { LandedForm } from "../../features/money/LandedForm";
 import { LandedLines } from "../../features/money/LandedLines";
 import { landedCostQuery, transportRatesQuery } from "../../features/money/queries";
+import { Worth } from "../../features/money/Worth";
 import { RatesForm } from "../../features/money/RatesForm";
 import { useText } from "../../strings/text";
 import { RefusedPage } from "../../ui/Failed";
@@ -13,10 +15,19 @@ import { Page } from "../../ui/Page";
 
 const route = getRouteApi("/signed-in/cases/$case/landed-cost");
 
+const OverCase = ({ id, car }: { readonly id: string; readonly car: CaseSeen["car"] }) => {
+  const t = useText();
+  const name = useCarName();
+  return (
+    <Link to="/cases/$case" params={{ case: id }}>
+      {t("case.link", { car: name(car) })}
+    </Link>
+  );
+};
+
 /** What a car comes to at its buyer's door, what the buyer enters for it, and the buyer's transport rates. */
 export const LandedCostPage = () => {
   const t = useText();
-  const name = useCarName();
   const { case: id } = route.useParams();
   const row = useQuery(caseQuery(id));
   const landed = useQuery(landedCostQuery(id));
@@ -27,15 +38,12 @@ export const LandedCostPage = () => {
   return (
     <Page
       title={t("landed.title")}
-      over={
-        <Link to="/cases/$case" params={{ case: id }}>
-          {t("case.link", { car: name(row.data.car) })}
-        </Link>
-      }
+      over={<OverCase id={id} car={row.data.car} />}
       under={t("landed.under")}
       narrow
     >
       <LandedLines cost={landed.data.cost} />
+      <Worth worth={landed.data.worth} />
       <LandedForm id={id} seen={landed.data} />
       <RatesForm seen={rates.data} />
     </Page>

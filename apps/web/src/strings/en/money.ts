@@ -39,6 +39,16 @@ export const money = {
   "landed.without": "without: {lines}",
   "landed.none": "No line has an amount yet, so there is no total.",
   "landed.apart": "Amounts in several currencies stand apart until you enter a rate, with its day, below.",
+  "worth.title": "What another look would be worth",
+  "worth.some":
+    "Of what is in doubt, some may cost you more than you would pay in all. Knowing it first would be worth up to about {together} to you: more than that, a look should not cost.",
+  "worth.none":
+    "By your figures nothing that is still in doubt would change whether you go on, so another look is worth nothing in money. What can hurt somebody is looked at all the same.",
+  "worth.next": "Look at these first, in this order:",
+  "worth.look":
+    "{words}, about {minutes, plural, one {one minute} other {# minutes}}{first, select, yes {: it can stop the money or hurt somebody} other {}}",
+  "worth.plain":
+    "Arithmetic on your own limit and your own table of costs, each doubt taken by itself. It is not a valuation.",
   "landed.enter": "Your entries",
   "landed.enter.hint":
     "Leave empty what you do not know. Enter 0 where nothing is due, and say why. An entry stands before what the record says.",
@@ -58,7 +68,7 @@ export const money = {
   "landed.carrier.enclosed": "enclosed trailer",
   "landed.limit": "The most you would pay in all",
   "landed.limit.hint":
-    "At your door and put right. With it this page works out what another look would be worth to you. The dealer never sees it.",
+    "At your door and put right. With it, and your table of what repairs cost, this page works out what another look would be worth to you. The dealer never sees it.",
   "landed.exchange": "Rates of exchange",
   "landed.exchange.hint":
     "Only the rates you enter are used, and each says its day and where you have it from.",
