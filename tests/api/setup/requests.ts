@@ -430,12 +430,23 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
   "releases.list": [one("one's own", [...buyers, ...dealers, ...inspectors], nothing)],
   "releases.get": [
     one(
+      "one put to the inspector",
+      ["buyer", "dealer", "inspector"],
+      at(({ askedRelease }) => askedRelease),
+    ),
+    one(
       "a released item",
       ["buyer", "dealer"],
       at(({ release }) => release),
     ),
   ],
   "releases.move": [
+    one("one put to the inspector", ["inspector"], ({ askedRelease }) => ({
+      body: { lines: [{ id: askedRelease, revision: 3 }], move: "revise" },
+    })),
+    one("one the buyer lets go", ["buyer"], ({ askedRelease }) => ({
+      body: { lines: [{ id: askedRelease, revision: 4 }], move: "withdraw" },
+    })),
     one("a released item", ["dealer"], ({ release }) => ({
       body: { lines: [{ id: release, revision: 1 }], move: "contest", words: "It sounds." },
     })),

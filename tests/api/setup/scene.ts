@@ -44,6 +44,8 @@ export type Scene = {
   listed: { vehicle: string; statement: string };
   entries: { horn: number; tire: number };
   release: string;
+  /** A contested item that the buyer has put to the inspector. */
+  askedRelease: string;
   summaries: { seen: string; toDecide: string; hash: string };
   counter: string;
 };
@@ -62,6 +64,18 @@ export async function withSession(
   );
   const { account, organization } = person;
   return { person: new Person(url, { account, organization, cookie: secret }), session };
+}
+
+async function putToInspector(world: World): Promise<string> {
+  const { buyer, dealer } = world;
+  const { comparison } = await inspect(world);
+  const entry = entryAt(await readComparison(buyer, comparison), "electrics.horn");
+  const path = { id: comparison };
+  const { items } = await buyer.does("releases.create", { path, body: { entries: [entry] } });
+  const id = items[0]?.id ?? "";
+  await dealer.does("releases.move", { body: { lines: items, move: "contest", words: "It sounds." } });
+  await buyer.does("releases.move", { body: { lines: [{ id, revision: 2 }], move: "ask" } });
+  return id;
 }
 
 export async function setScene(service: Service): Promise<Scene> {
@@ -105,6 +119,7 @@ export async function setScene(service: Service): Promise<Scene> {
     path: { id: way.comparison },
     body: { entries: [entries.horn] },
   });
+  const askedRelease = await putToInspector(world);
   const [seen, toDecide, toCounter] = [
     await summarize(buyer, way.comparison),
     await summarize(buyer, way.comparison),
@@ -131,6 +146,7 @@ export async function setScene(service: Service): Promise<Scene> {
     listed: await publish(dealer),
     entries,
     release: made.items[0]?.id ?? "",
+    askedRelease,
     summaries: { seen: seen.id, toDecide: toDecide.id, hash: toDecide.hash },
     counter: counter.id,
   };

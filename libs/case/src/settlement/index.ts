@@ -84,6 +84,14 @@ export const movesOf = (state: SettlementState, actor: SettlementActor): Settlem
     .filter(({ from, actors }) => from.includes(state) && actors.includes(actor))
     .map(({ move }) => move);
 
+/**
+ * Whether a move is this actor's in any state.
+ *
+ * @example isMoveOf("stand", "buyer") // false
+ */
+export const isMoveOf = (move: SettlementMove, actor: SettlementActor): boolean =>
+  SETTLEMENT_STATES.rows.some((row) => row.move === move && row.actors.includes(actor));
+
 /** A line as it stands. `deadline` in epoch milliseconds. */
 export type Settlement = { readonly state: SettlementState; readonly deadline: number | null };
 

@@ -1,5 +1,5 @@
 import { Injectable, Logger, type OnModuleInit } from "@nestjs/common";
-import { movesOf, type SettlementRefusal } from "@evenhand/case/settlement";
+import { isMoveOf, movesOf, type SettlementRefusal } from "@evenhand/case/settlement";
 import type { SettlementLine, SettlementMade, SettlementRequest } from "@evenhand/shared/http/releases";
 import type { SettlementActor } from "@evenhand/shared/settlement";
 import type { Actor } from "../../platform/auth/actor.ts";
@@ -38,12 +38,13 @@ export class SettlementService implements OnModuleInit {
     const lines = await lockSeen(tx, actor, [...meant.keys()]);
     if (lines.length < meant.size) throw notFound("released item");
     checkTogether(lines);
+    const side = sideOf(actor, lines, request);
     const moved = lines.filter(({ id, revision }) => meant.get(id) !== revision);
     if (moved.length > 0)
       throw new ProblemError("release-state", "Somebody moved it meanwhile; read it again.", {
         members: membersOf(moved),
       });
-    const deed = deedBy(sideOf(actor, lines, request), actor, request);
+    const deed = deedBy(side, actor, request);
     const decided = lines.map((line) => ({ line, decision: this.moves.decide(line, deed) }));
     const going = decided.flatMap(({ line, decision }) => {
       if (decision.kind === "refused") throw refusalOf(decision.refusal, line, request);
@@ -128,10 +129,11 @@ function checkTogether(lines: readonly Line[]): void {
     });
 }
 
-/** As whom the person moves them: whoever is more than one of the three as the one that can. */
+/** As whom the person moves them: whoever is more than one of the three as the one that can. What is another's to do is not there. */
 function sideOf(actor: Actor, lines: readonly Line[], { move }: SettlementRequest): SettlementActor {
-  const sides = (["buyer", "dealer", "inspector"] as const).filter((side) =>
-    lines.every((line) => actor.organizations(side).includes(line[`${side}Id`])),
+  const sides = (["buyer", "dealer", "inspector"] as const).filter(
+    (side) =>
+      isMoveOf(move, side) && lines.every((line) => actor.organizations(side).includes(line[`${side}Id`])),
   );
   const able = sides.find((side) => lines.every(({ state }) => movesOf(state, side).includes(move)));
   const [first] = sides;
