@@ -112,7 +112,7 @@ function bend(from: Recipe): { sample: Sample; sent: Sent } {
 }
 
 /** What is wrong with an answer: a failure, a stack, a refusal that is no problem document or does not say what it refuses. */
-function faultOf({ route }: Sample, { status, type, text }: Got): string | null {
+function faultOf({ route }: Sample, { status, type, text, bytes }: Got): string | null {
   if (status >= 500) return "the service failed";
   if (/\bat .*\.(ts|js):\d+/.test(text)) return "a stack";
   if (status >= 400) {
@@ -123,7 +123,8 @@ function faultOf({ route }: Sample, { status, type, text }: Got): string | null 
   }
   const { answer } = contracts[route];
   if (answer === null) return text === "" ? null : "words where nothing was promised";
-  const read = answer.safeParse(type.startsWith("application/json") ? JSON.parse(text) : text);
+  const paper = type.startsWith("application/pdf") ? bytes : text;
+  const read = answer.safeParse(type.startsWith("application/json") ? JSON.parse(text) : paper);
   return read.success ? null : `an answer off its contract: ${read.error.message.slice(0, 300)}`;
 }
 

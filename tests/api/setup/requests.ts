@@ -613,8 +613,8 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
     })),
   ],
   "decisions.reply": [
-    one("a counter-offer", ["buyer"], ({ counter }) => ({
-      path: { id: counter },
+    one("a counter-offer", ["buyer"], ({ counterToWithdraw }) => ({
+      path: { id: counterToWithdraw },
       revision: 1,
       body: { reply: "withdraw" },
     })),

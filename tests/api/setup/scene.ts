@@ -46,6 +46,8 @@ export type Scene = {
   release: string;
   /** A contested item that the buyer has put to the inspector. */
   askedRelease: string;
+  /** Of the same car, and not answered. */
+  counterToWithdraw: string;
   summaries: { seen: string; toDecide: string; hash: string };
   counter: string;
 };
@@ -66,7 +68,7 @@ export async function withSession(
   return { person: new Person(url, { account, organization, cookie: secret }), session };
 }
 
-async function putToInspector(world: World): Promise<string> {
+async function putToInspector(world: World): Promise<{ askedRelease: string; counterToWithdraw: string }> {
   const { buyer, dealer } = world;
   const { comparison } = await inspect(world);
   const entry = entryAt(await readComparison(buyer, comparison), "electrics.horn");
@@ -75,7 +77,12 @@ async function putToInspector(world: World): Promise<string> {
   const id = items[0]?.id ?? "";
   await dealer.does("releases.move", { body: { lines: items, move: "contest", words: "It sounds." } });
   await buyer.does("releases.move", { body: { lines: [{ id, revision: 2 }], move: "ask" } });
-  return id;
+  const { id: summary, hash } = await summarize(buyer, comparison);
+  const { id: counterToWithdraw } = await buyer.does("summaries.decide", {
+    path: { id: summary },
+    body: { decision: "counter", hash, conditions: "A horn that sounds." },
+  });
+  return { askedRelease: id, counterToWithdraw };
 }
 
 export async function setScene(service: Service): Promise<Scene> {
@@ -119,7 +126,7 @@ export async function setScene(service: Service): Promise<Scene> {
     path: { id: way.comparison },
     body: { entries: [entries.horn] },
   });
-  const askedRelease = await putToInspector(world);
+  const put = await putToInspector(world);
   const [seen, toDecide, toCounter] = [
     await summarize(buyer, way.comparison),
     await summarize(buyer, way.comparison),
@@ -146,7 +153,7 @@ export async function setScene(service: Service): Promise<Scene> {
     listed: await publish(dealer),
     entries,
     release: made.items[0]?.id ?? "",
-    askedRelease,
+    ...put,
     summaries: { seen: seen.id, toDecide: toDecide.id, hash: toDecide.hash },
     counter: counter.id,
   };

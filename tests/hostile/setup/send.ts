@@ -6,7 +6,12 @@ export type Sent = {
   readonly headers: Readonly<Record<string, string>>;
   readonly body?: string;
 };
-export type Got = { readonly status: number; readonly type: string; readonly text: string };
+export type Got = {
+  readonly status: number;
+  readonly type: string;
+  readonly text: string;
+  readonly bytes: Uint8Array;
+};
 
 const agent = new Agent({ keepAlive: true, maxSockets: 16 });
 
@@ -18,13 +23,15 @@ export const send = (url: string, { method, path, headers, body }: Sent): Promis
       const parts: Buffer[] = [];
       response.on("data", (part: Buffer) => parts.push(part));
       response.on("error", reject);
-      response.on("end", () =>
+      response.on("end", () => {
+        const bytes = Buffer.concat(parts);
         resolve({
           status: response.statusCode ?? 0,
           type: response.headers["content-type"] ?? "",
-          text: Buffer.concat(parts).toString("utf8"),
-        }),
-      );
+          text: bytes.toString("utf8"),
+          bytes,
+        });
+      });
     });
     sending.on("error", reject);
     sending.end(body);
