@@ -4,6 +4,7 @@ import { query } from "../api/setup/database.ts";
 import { useService } from "../api/setup/service.ts";
 import { makeWorld } from "../api/setup/world.ts";
 import { useBrowser } from "./setup/browser.ts";
+import { answerForEveryMatter, approve, summarize } from "./setup/approving.ts";
 import { addInstrument, choose, notSeen, openSection, read, seal, signIn } from "./setup/steps.ts";
 
 const service = useService();
@@ -128,30 +129,6 @@ async function answer(dealer: Page): Promise<void> {
   await dealer.getByText("accepted by the dealer").first().waitFor();
 }
 
-async function answerForEveryMatter(buyer: Page): Promise<void> {
-  await buyer.getByRole("radio", { name: /^Approve/ }).check();
-  const asked = buyer.getByText(/^\d+ of \d+: what will you do about it\?$/);
-  const words = buyer.getByLabel("In your own words");
-  for (let at = 1; (await asked.count()) > 0; at += 1) {
-    await buyer.getByText(new RegExp(`^${at} of `)).waitFor();
-    if ((await words.count()) > 0) await words.fill(`I know of number ${at}, and a mechanic looks at it.`);
-    await buyer.getByRole("button", { name: "It is looked at again first" }).click();
-  }
-}
-
-async function summarize(buyer: Page): Promise<string> {
-  await buyer.getByRole("button", { name: "Make the summary" }).click();
-  await buyer.getByRole("heading", { name: "Summary: 1958 Uthwick Alder" }).waitFor();
-  return new URL(buyer.url()).pathname.split("/").at(-1) ?? "";
-}
-
-/** Presses the button and gives the status the service answered with. */
-async function approve(buyer: Page): Promise<number> {
-  const answered = buyer.waitForResponse((response) => response.url().endsWith("/decision"));
-  await buyer.getByRole("button", { name: "Approve this summary" }).click();
-  return (await answered).status();
-}
-
 async function stateAgain(dealer: Page): Promise<void> {
   await dealer.getByRole("link", { name: "Cars", exact: true }).click();
   // The page before has a link of that name too.
@@ -177,7 +154,7 @@ test("a car goes from statement to approval through all four people", async () =
   const comparison = buyer.url();
   await answer(dealer);
 
-  const summary = await summarize(buyer);
+  const summary = await summarize(buyer, "1958 Uthwick Alder");
   await answerForEveryMatter(buyer);
   expect(await approve(buyer)).toBe(201);
   await buyer.getByRole("heading", { name: "You approved this summary" }).waitFor();
@@ -197,7 +174,7 @@ test("a car goes from statement to approval through all four people", async () =
     .waitFor();
 
   await buyer.goto(comparison);
-  await summarize(buyer);
+  await summarize(buyer, "1958 Uthwick Alder");
   await answerForEveryMatter(buyer);
   await stateAgain(dealer);
   expect(await approve(buyer)).toBe(409);
