@@ -79,7 +79,7 @@ test("lines are laid with a deadline in hours the site is open", async () => {
     path: { id: did.comparison },
     body: { entries },
   });
-  [lines.horn, lines.tire, lines.headliner] = items.map(({ id }) => id) as [string, string, string];
+  [lines.horn = "", lines.tire = "", lines.headliner = ""] = items.map(({ id }) => id);
   // Twenty-four hours from Monday, nine o'clock, at ten a day: Wednesday, one o'clock in the afternoon, in Chicago.
   expect((await see(world.dealer, "horn")).deadline).toBe("2027-05-05T18:00:00.000Z");
 });
@@ -240,7 +240,7 @@ test("a revision ends what was asked by what it says, and declining the car what
   const path = { id: comparison ?? "" };
   const entries = ["left-rear", "right-rear"].map((at) => entryAt(read, "wheels.tread-depth", at));
   const { items } = await world.buyer.does("releases.create", { path, body: { entries } });
-  [lines.tire, lines.headliner] = items.map(({ id }) => id) as [string, string];
+  [lines.tire = "", lines.headliner = ""] = items.map(({ id }) => id);
   await act(world.dealer, ["tire"], { move: "contest", words: "They are new." });
   await act(world.buyer, ["tire"], { move: "ask" });
   await act(world.inspector, ["tire"], { move: "revise", words: "I wrote it in the wrong row." });

@@ -269,4 +269,6 @@ test("what differs is contested, looked at again, put right, approved and carrie
   const caseId = (await caseOn(buyer, vehicle))?.id ?? "";
   await carry(await inviteCarrier(buyer, caseId));
   await claim(buyer, caseId);
+  const { items } = await buyer.does("handOvers.ofCase", { path: { id: caseId } });
+  expect(items).toMatchObject([{ carrier: "Long Valley Haulage", state: "claim-open" }]);
 });

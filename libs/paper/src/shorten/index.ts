@@ -7,7 +7,7 @@
  */
 export const shorten = (text: string, most: number): string => {
   const plain = text.replaceAll(/\s+/gu, " ").trim();
-  const characters = [...plain];
+  const characters = Array.from(plain);
   if (characters.length <= most) return plain;
   const cut = characters.slice(0, most - 1).join("");
   const word = characters[most - 1] === " " ? cut.length : cut.lastIndexOf(" ");

@@ -19,7 +19,7 @@ describe("what is shortened", () => {
     assert(
       property(string({ unit: "grapheme", maxLength: 60 }), integer({ min: 2, max: 50 }), (text, most) => {
         const short = shorten(text, most);
-        expect([...short].length).toBeLessThanOrEqual(most);
+        expect(Array.from(short).length).toBeLessThanOrEqual(most);
         const plain = text.replaceAll(/\s+/gu, " ").trim();
         expect(short === plain || short.endsWith("…")).toBe(true);
       }),

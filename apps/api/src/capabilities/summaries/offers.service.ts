@@ -2,6 +2,7 @@ import { Injectable } from "@nestjs/common";
 import {
   DECISION_STATES,
   type DecisionMove,
+  type DecisionState,
   decisionStateOf,
   isOver,
   type StoredDecision,
@@ -187,17 +188,15 @@ type Written = {
   readonly content: Readonly<Record<string, string | number | null>>;
 };
 
-const whatWorks = {
+const whatWorks: Partial<Record<DecisionState, string>> = {
   "countered-back": "the dealer has countered: take it or refuse it",
   "counter-withdrawn": "the buyer has withdrawn it",
   "counter-lapsed": "it has lapsed",
   "counter-accepted": "it is agreed",
   "counter-refused": "it is refused",
-} as const;
-const standing = (offer: StoredDecision): string => {
-  const state = decisionStateOf(offer);
-  return state in whatWorks ? whatWorks[state as keyof typeof whatWorks] : "it waits for the other side";
 };
+const standing = (offer: StoredDecision): string =>
+  whatWorks[decisionStateOf(offer)] ?? "it waits for the other side";
 
 /** @throws ProblemError `decision-state` saying how it stands */
 function mustMove(offer: Locked, move: DecisionMove, by: Party, now: Date): void {

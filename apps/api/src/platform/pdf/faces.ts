@@ -78,6 +78,6 @@ const printed = (letter: string): string => {
  */
 export function printable(text: string): string {
   const plain = text.normalize("NFC").replaceAll(/\s+/gu, " ");
-  if ([...plain].every(hasSign) && !steering.test(plain)) return plain;
+  if (Array.from(plain).every(hasSign) && !steering.test(plain)) return plain;
   return [...graphemes.segment(plain)].map(({ segment }) => printed(segment)).join("");
 }

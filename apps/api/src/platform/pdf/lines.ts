@@ -49,7 +49,7 @@ type Word = { readonly text: string; readonly look: Look; readonly width: number
 function broken(text: string, look: Look, { width, size }: Room): Word[] {
   const whole = widthOf(text, look.face, size);
   if (whole <= width) return [{ text, look, width: whole }];
-  const characters = [...text];
+  const characters = Array.from(text);
   let [low, high] = [1, characters.length];
   while (low < high) {
     const middle = Math.ceil((low + high) / 2);
