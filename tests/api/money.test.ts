@@ -4,6 +4,7 @@ import { OffersService } from "../../apps/api/src/capabilities/summaries/index.t
 import { newClock } from "./setup/booking-story.ts";
 import { caseOn, standingOn } from "./setup/homes.ts";
 import { useService } from "./setup/service.ts";
+import { carTo } from "./setup/hand-over-story.ts";
 import { inspect, type Inspected, summarize } from "./setup/story.ts";
 import { makeWorld, type World } from "./setup/world.ts";
 
@@ -110,6 +111,7 @@ describe("an offer", () => {
     });
     await world.buyer.does("decisions.reply", { path: { id }, revision: 2, body: { reply: "accept" } });
     expect(await standing()).toBe("rest: collect");
+    expect((await world.buyer.does("beforeMoney.get", { path })).bought).toBe(true);
     const { entries } = await world.buyer.does("landedCost.get", { path });
     const lines = { ...entries.lines };
     delete lines.price;
@@ -131,6 +133,7 @@ describe("an offer", () => {
       state: "counter-withdrawn",
     });
     expect(await standing()).toBe("yours: decide, decide-again of the buyer");
+    expect((await world.buyer.does("beforeMoney.get", { path })).bought).toBe(false);
   });
 
   test("lapses with its time and says so; an answer a moment late is refused", async () => {
@@ -172,4 +175,32 @@ test("what another look is worth is reckoned once a limit is set, in its currenc
   const other = { minor: 2_100_000, currency: "EUR" };
   const foreign = { path, revision: revision + 1, body: { ...entries, limit: other } };
   expect((await world.buyer.does("landedCost.put", foreign)).worth).toBeNull();
+});
+
+test("before money moves: what the record says stops it until it is said to be done, and only the buyer reads it", async () => {
+  const { caseId } = await carTo(world, "bought");
+  const at = { path: { id: caseId } };
+  const { bought, revision, standing: stands } = await world.buyer.does("beforeMoney.get", at);
+  expect({ bought, revision, state: stands.state }).toEqual({ bought: true, revision: 0, state: "stopped" });
+  const halts = stands.lines.filter(({ matters }) => matters.some(({ severity }) => severity === "halt"));
+  const lines = stands.lines.map(({ line, matters }) => {
+    const stopping = matters.filter(({ severity }) => severity === "halt");
+    const read = stopping.map(({ id, headline }) => ({ id, headline }));
+    const payee = { name: "Ridge Lane Motors", numberFrom: "known-before" } as const;
+    const said = { say: "done", words: `I have seen to ${line} myself.`, by: "Bea Marsh", on: "2026-01-05" };
+    return [line, { ...said, halts: read, ...(line === "payee" ? { payee } : {}) }];
+  });
+  const body = { lines: Object.fromEntries(lines) };
+  const said = await world.buyer.does("beforeMoney.put", { ...at, revision: 0, body });
+  expect(said).toMatchObject({ revision: 1, entries: body, standing: { state: "answered" } });
+  for (const { line } of halts) {
+    const less = { lines: { ...body.lines, [line]: { ...body.lines[line], say: "not-due" } } };
+    const { revision: now } = await world.buyer.does("beforeMoney.get", at);
+    const after = await world.buyer.does("beforeMoney.put", { ...at, revision: now, body: less });
+    expect(after.standing.state).toBe("stopped");
+  }
+  const stale = { ...at, revision: 0, body };
+  expect(await world.buyer.isRefused("beforeMoney.put", stale)).toMatchObject({ code: "revision-moved" });
+  expect((await world.otherBuyer.isRefused("beforeMoney.get", at)).status).toBe(404);
+  expect((await world.dealer.isRefused("beforeMoney.get", at)).status).toBe(403);
 });

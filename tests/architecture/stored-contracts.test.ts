@@ -103,6 +103,9 @@ const kept: Keeping = {
   "landedCost.put": keeps(contracts["landedCost.put"], (body) => [
     [body, contracts["landedCost.get"].answer.shape.entries],
   ]),
+  "beforeMoney.put": keeps(contracts["beforeMoney.put"], (body) => [
+    [body, contracts["beforeMoney.get"].answer.shape.entries],
+  ]),
   "transportRates.put": keeps(contracts["transportRates.put"], (body) => [
     [body, contracts["transportRates.get"].answer.shape.rates],
   ]),

@@ -15,6 +15,19 @@ export const moneyAccess = {
     once: "content",
     ifMatch: true,
   },
+  "beforeMoney.get": {
+    method: "GET",
+    path: "/cases/:id/before-money",
+    who: [buyer("own")],
+    scope: "read",
+  },
+  "beforeMoney.put": {
+    method: "PUT",
+    path: "/cases/:id/before-money",
+    who: [buyer("own")],
+    once: "content",
+    ifMatch: true,
+  },
   "transportRates.get": { method: "GET", path: "/transport-rates", who: [buyer("own")], scope: "read" },
   "transportRates.put": {
     method: "PUT",

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { BeforeMoneyEntries, BeforeMoneyStanding } from "../before-money.ts";
 import { Instant, LocalId, Money } from "../identifier.ts";
 import { LandedCost, LandedCostEntries, TransportRates } from "../landed-cost.ts";
 import type { Contract } from "./paging.ts";
@@ -34,12 +35,24 @@ export const LandedCostSeen = z.strictObject({
 });
 export type LandedCostSeen = z.infer<typeof LandedCostSeen>;
 
+/** What a buyer goes through before money moves, beside what the record says at the moment it is asked. */
+export const BeforeMoneySeen = z.strictObject({
+  ...Kept,
+  /** By the last decision: approved, or an offer that was taken. */
+  bought: z.boolean(),
+  entries: BeforeMoneyEntries,
+  standing: BeforeMoneyStanding,
+});
+export type BeforeMoneySeen = z.infer<typeof BeforeMoneySeen>;
+
 export const TransportRatesSeen = z.strictObject({ ...Kept, rates: TransportRates.nullable() });
 export type TransportRatesSeen = z.infer<typeof TransportRatesSeen>;
 
 export const moneyContracts = {
   "landedCost.get": { costly: true, status: 200, answer: LandedCostSeen },
   "landedCost.put": { body: LandedCostEntries, costly: true, status: 200, answer: LandedCostSeen },
+  "beforeMoney.get": { costly: true, status: 200, answer: BeforeMoneySeen },
+  "beforeMoney.put": { body: BeforeMoneyEntries, costly: true, status: 200, answer: BeforeMoneySeen },
   "transportRates.get": { status: 200, answer: TransportRatesSeen },
   "transportRates.put": { body: TransportRates, status: 200, answer: TransportRatesSeen },
 } as const satisfies Record<string, Contract>;

@@ -552,6 +552,14 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
       body: { lines: {}, trip: null, currency: null, rates: [], limit: null },
     })),
   ],
+  "beforeMoney.get": [one("the buyer's case", ["buyer"], ofCase)],
+  "beforeMoney.put": [
+    one("the buyer's case", ["buyer"], async (scene) => ({
+      ...(await ofCase(scene)),
+      revision: 0,
+      body: { lines: {} },
+    })),
+  ],
   "transportRates.get": [one("one's own", buyers, nothing)],
   "transportRates.put": [
     one("one's own", buyers, () => ({

@@ -18,7 +18,8 @@ export const CaseMoney = z.object({
 export type CaseMoney = z.infer<typeof CaseMoney>;
 export const CaseMoneyRow = z.object({ money: CaseMoney });
 
-const ofCase = (row: string): string => `${row}.vehicle_id = c.vehicle_id AND ${row}.buyer_id = c.buyer_id`;
+export const ofCase = (row: string): string =>
+  `${row}.vehicle_id = c.vehicle_id AND ${row}.buyer_id = c.buyer_id`;
 const notBlind = `NOT ${mustBeBlind("c.vehicle_id")}`;
 const money = (minor: string, currency: string): string =>
   `CASE WHEN ${minor} IS NOT NULL THEN json_build_object('minor', ${minor}, 'currency', ${currency}) END`;
@@ -33,7 +34,7 @@ const offer = `(SELECT json_build_object(
     AND coalesce(d.reply, d.answer) IS DISTINCT FROM 'refuse' AND ${notBlind} ORDER BY d.decided_at DESC LIMIT 1)`;
 
 /** Of the newest sealed inspection, against the statement it was ordered on. */
-const comparison = `(SELECT k.id FROM inspection_order io
+export const comparison = `(SELECT k.id FROM inspection_order io
     JOIN report_version rv ON rv.order_id = io.id AND rv.kind = 'inspection'
     JOIN comparison k ON k.b_id = rv.id AND k.a_id = io.statement_id
   WHERE ${ofCase("io")} AND ${notBlind} ORDER BY rv.sealed_at DESC, k.id DESC LIMIT 1)`;

@@ -1,8 +1,10 @@
 import { Body, Controller } from "@nestjs/common";
+import { BeforeMoneyEntries } from "@evenhand/shared/before-money";
 import { LandedCostEntries, TransportRates } from "@evenhand/shared/landed-cost";
 import { By, Id, IfMatch } from "../../platform/access/parameters.ts";
 import { Route } from "../../platform/access/route.ts";
 import { Actor } from "../../platform/auth/actor.ts";
+import { BeforeMoneyService } from "./before-money.service.ts";
 import { LandedCostService } from "./landed-cost.service.ts";
 import { TransportRatesService } from "./transport-rates.service.ts";
 
@@ -11,6 +13,7 @@ export class MoneyController {
   constructor(
     private readonly landedCosts: LandedCostService,
     private readonly transportRates: TransportRatesService,
+    private readonly beforeMoney: BeforeMoneyService,
   ) {}
 
   @Route("landedCost.get")
@@ -26,6 +29,21 @@ export class MoneyController {
     @Body({ schema: LandedCostEntries }) body: LandedCostEntries,
   ) {
     return this.landedCosts.put(actor, id, revision, body);
+  }
+
+  @Route("beforeMoney.get")
+  getBeforeMoney(@By() actor: Actor, @Id() id: string) {
+    return this.beforeMoney.get(actor, id);
+  }
+
+  @Route("beforeMoney.put")
+  putBeforeMoney(
+    @By() actor: Actor,
+    @Id() id: string,
+    @IfMatch() revision: number,
+    @Body({ schema: BeforeMoneyEntries }) body: BeforeMoneyEntries,
+  ) {
+    return this.beforeMoney.put(actor, id, revision, body);
   }
 
   @Route("transportRates.get")

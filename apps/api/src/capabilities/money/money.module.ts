@@ -1,6 +1,7 @@
 import { Module } from "@nestjs/common";
 import { ComparisonsModule } from "../comparisons/index.ts";
 import { SummariesModule } from "../summaries/index.ts";
+import { BeforeMoneyService } from "./before-money.service.ts";
 import { CaseDocuments } from "./case-documents.ts";
 import { LandedCostService } from "./landed-cost.service.ts";
 import { MoneyController } from "./money.controller.ts";
@@ -9,6 +10,6 @@ import { TransportRatesService } from "./transport-rates.service.ts";
 @Module({
   imports: [ComparisonsModule, SummariesModule],
   controllers: [MoneyController],
-  providers: [CaseDocuments, LandedCostService, TransportRatesService],
+  providers: [BeforeMoneyService, CaseDocuments, LandedCostService, TransportRatesService],
 })
 export class MoneyModule {}
