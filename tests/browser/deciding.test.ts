@@ -1,3 +1,6 @@
+import { readFileSync } from "node:fs";
+import { checkCommand } from "../../apps/cli/src/check/index.ts";
+import { plainStyle } from "../../apps/cli/src/terminal/style.ts";
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { useService } from "../api/setup/service.ts";
@@ -23,6 +26,23 @@ function presser(page: Page) {
 
 const asked = (page: Page) =>
   page.getByRole("group").filter({ hasText: /of 8: what will you do about it\?/ });
+
+/** Presses what makes a file, and gives the path of what the browser then saved. */
+async function download(page: Page, name: string): Promise<string> {
+  const [saved] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name }).click(),
+  ]);
+  return saved.path();
+}
+
+/** What `npm run record -- check` says of the file, and its exit code. */
+function checked(file: string) {
+  const heard: string[] = [];
+  const hear = (text: string): void => void heard.push(text);
+  const code = checkCommand([file], { out: hear, error: hear, terminal: { width: 80, style: plainStyle } });
+  return { code, said: heard.join("\n") };
+}
 
 /** Types where the focus is, if a field for words has it. */
 async function typeWhereAsked(page: Page, words: string): Promise<boolean> {
@@ -91,7 +111,7 @@ test("a car with eight open matters is approved with twelve presses at most, and
 
 test("what is taken as it is stays in sight until it has its reason, and can be said anew", async () => {
   const people = await demoPeople(service());
-  const { comparison } = await compareDemoCar(people, "larksong");
+  const { comparison, statement } = await compareDemoCar(people, "larksong");
   const { id, summary, hash } = await summarize(people.buyer, comparison);
   const danger = summary.openMatters.findIndex(({ severity }) => severity === "danger");
   const context = await signedIn(browser(), people.buyer, { viewport: { width: 360, height: 740 } });
@@ -126,4 +146,15 @@ test("what is taken as it is stays in sight until it has its reason, and can be 
   await dealers.goto("/decisions");
   await dealers.getByRole("button", { name: "Accept the counter" }).waitFor();
   expect(await dealers.getByText("$16,500").count()).toBe(1);
+  // Each takes away what was sealed, and it holds without the service.
+  const holds = { code: 0, said: expect.stringContaining("The file holds.") };
+  const summaryFile = checked(await download(page, "Download to check it elsewhere"));
+  expect(summaryFile).toEqual(holds);
+  expect(summaryFile.said).toContain(hash);
+  await dealers.goto(`/report-versions/${statement}`);
+  await dealers.getByText(/^Receipt: signed with key [0-9a-f]{16} on /).waitFor();
+  expect(checked(await download(dealers, "Download to check it elsewhere"))).toEqual(holds);
+  await dealers.goto("/organization");
+  const all = readFileSync(await download(dealers, "Export what the organization holds"), "utf8");
+  expect(JSON.parse(all)).toMatchObject({ documents: [{ id: statement }], members: [{ role: "admin" }] });
 });

@@ -59,8 +59,7 @@ const headersOf = (
 const send = async (address: string, request: RequestInit): Promise<Response> =>
   (request.method === "GET" ? await takeEarly(address) : undefined) ?? fetch(address, request);
 
-/** Asks the service by route, as the table in `shared` has it. Throws {@link Refusal} with the problem document. */
-export const call = async <R extends Route>(route: R, ask: Ask<R> = {}): Promise<Answered<R>> => {
+const answered = async <R extends Route>(route: R, ask: Ask<R>): Promise<Response> => {
   const { method } = access[route];
   const address = `${addressOf(route, ask.params)}${queryText(ask.query)}`;
   const request: RequestInit = {
@@ -74,7 +73,17 @@ export const call = async <R extends Route>(route: R, ask: Ask<R> = {}): Promise
     throw new Refusal(unreachable, { cause });
   });
   if (!response.ok) throw new Refusal(await problemFrom(response));
+  return response;
+};
+
+/** Asks the service by route, as the table in `shared` has it. Throws {@link Refusal} with the problem document. */
+export const call = async <R extends Route>(route: R, ask: Ask<R> = {}): Promise<Answered<R>> => {
+  const response = await answered(route, ask);
   // Taken at its word: the service's tests hold every answer against the contract, nothing does so at run time.
   const answer: Answered<R> = response.status === 204 ? null : await response.json();
   return answer;
 };
+
+/** The same, for what is taken away as it came: the text of the answer, character for character. */
+export const callForText = async <R extends Route>(route: R, ask: Ask<R> = {}): Promise<string> =>
+  (await answered(route, ask)).text();

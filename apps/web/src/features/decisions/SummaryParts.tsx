@@ -10,6 +10,7 @@ import { moneyText } from "../../ui/money";
 import { Empty, Facts, Panel, Tag } from "../../ui/Page";
 import { checkSentence, checkTitle } from "../../entities/comparison/sentences";
 import { standings as standingOrder } from "../../entities/comparison/terms";
+import { SealProof } from "../../entities/seal/SealProof";
 import { useItemWords } from "../../entities/sheet/item-words";
 import styles from "./Summary.module.css";
 
@@ -270,13 +271,12 @@ export const CostRange = ({ summary: { cost } }: Props) => {
   );
 };
 
-export const Sources = ({ summary, hash }: Props & { readonly hash: string }) => {
+export const Sources = ({ summary, id, hash }: Props & { readonly id: string; readonly hash: string }) => {
   const t = useText();
   return (
     <Panel title={t("summary.sealed")} hint={t("summary.sealed.hint")}>
       <Facts
         rows={[
-          [t("summary.hash"), <code key="hash">{hash}</code>],
           [
             t("kind.statement"),
             t("summary.version", {
@@ -294,6 +294,7 @@ export const Sources = ({ summary, hash }: Props & { readonly hash: string }) =>
           [t("summary.engine"), summary.comparison.engine],
         ]}
       />
+      <SealProof id={id} seal={hash} of="summaries.document" />
     </Panel>
   );
 };

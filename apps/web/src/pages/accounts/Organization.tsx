@@ -8,6 +8,7 @@ import { Empty, Page, Panel } from "../../ui/Page";
 import { Invite } from "../../features/accounts/Invite";
 import { MemberLine } from "../../features/accounts/Member";
 import { OpenInvitations } from "../../features/accounts/OpenInvitations";
+import { TakeAll } from "../../features/accounts/TakeAll";
 import { useAccount } from "../../entities/account/queries";
 
 const membersQuery = (organization: string) =>
@@ -39,6 +40,7 @@ const OneOrganization = ({ membership }: { readonly membership: Membership }) =>
         <>
           <Invite organization={organization.id} />
           <OpenInvitations organization={organization.id} />
+          <TakeAll organization={organization.id} />
         </>
       )}
     </Panel>

@@ -106,7 +106,7 @@ const JustDecided = ({
 const Opened = ({ seen, summary }: Props) => {
   const t = useText();
   const [decidedNow, setDecidedNow] = useState(false);
-  const { decision, hash } = seen;
+  const { id, decision, hash } = seen;
   const matters = summary.openMatters;
   return (
     <>
@@ -116,7 +116,7 @@ const Opened = ({ seen, summary }: Props) => {
       <Parts summary={summary} />
       {decision !== null && decidedNow && <JustDecided decision={decision} matters={matters} />}
       {decision === null && <Decide summary={summary} seen={seen} onDecided={() => setDecidedNow(true)} />}
-      <Sources summary={summary} hash={hash} />
+      <Sources summary={summary} id={id} hash={hash} />
     </>
   );
 };

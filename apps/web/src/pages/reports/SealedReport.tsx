@@ -8,6 +8,7 @@ import { Notice } from "../../ui/Notice";
 import { Page, Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import { OverPart } from "../../entities/case/OverPart";
+import { SealProof } from "../../entities/seal/SealProof";
 import { sheetQuery } from "../../entities/sheet/load-sheet";
 import { JustSealed } from "../../features/reports/JustSealed";
 import { documentQuery, versionQuery } from "../../entities/report/queries";
@@ -83,6 +84,16 @@ const Lines = ({ version: { kind }, document, index }: Sealed) => {
   );
 };
 
+/** Before the lines, which are long: nobody would find it under them. */
+const Proof = ({ version: { id, seal, withheld } }: Pick<Sealed, "version">) => {
+  const t = useText();
+  return (
+    <Panel title={t("proof.title")}>
+      <SealProof id={id} seal={seal} of="reportVersions.document" withheld={withheld} />
+    </Panel>
+  );
+};
+
 const SealedPage = (sealed: Sealed) => {
   const t = useText();
   const intl = useIntl();
@@ -105,6 +116,7 @@ const SealedPage = (sealed: Sealed) => {
     >
       {search.sealed && <JustSealed version={sealed.version} search={search} />}
       <Preamble {...sealed} />
+      <Proof version={sealed.version} />
       <Lines {...sealed} />
     </Page>
   );

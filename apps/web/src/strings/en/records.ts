@@ -1,4 +1,4 @@
-/** How a dealer's statements held up, over cars. */
+/** How a dealer's statements held up, over cars; what was sealed and what is held, to take away. */
 export const records = {
   "record.title": "How this dealer’s statements held up",
   "record.how":
@@ -22,4 +22,25 @@ export const records = {
     "{cars, plural, =0 {None of this dealer’s cars has been inspected yet} one {# of this dealer’s cars has been inspected so far} other {# of this dealer’s cars have been inspected so far}}; nothing is said of how their statements held up before {needed} cars were tested.",
   "record.caution":
     "This is no rating of the dealer and no promise for this car: it says how statements on the cars inspected so far fared, and nothing of what is true of this one.",
+  "proof.title": "The seal",
+  "proof.seal": "Sealed · SHA-256 {seal}",
+  "proof.receipt":
+    "Receipt: signed with key {key} on {at}. The record of the organization it belongs to had {size, plural, one {# entry} other {# entries}} then, this one among them.",
+  "proof.none":
+    "There is no receipt: this was sealed before the service signed any. It can’t be checked elsewhere; its SHA-256 is all there is to know it by.",
+  "proof.unknown": "Whether there is a receipt could not be asked just now.",
+  "proof.withheld":
+    "It can be downloaded once all of it is shown to you; what you are shown now is not the text that was sealed.",
+  "proof.download": "Download to check it elsewhere",
+  "proof.download.what":
+    "One file with the sealed text, this receipt and the service’s public keys. “npm run record -- check FILE” checks it without this service: that it is what was sealed then, not that what it says of the car is true.",
+  "proof.other": "No file was made",
+  "proof.other.what":
+    "What the service sent is not the text under this SHA-256. It may be withheld from you by now, or it was changed on its way. Load the page again; if it stays so, tell whoever runs the service.",
+  "export.title": "Take away what the organization holds",
+  "export.in":
+    "In it: name and place, members with their mail addresses, cars, inspection orders, visits, what was laid before a dealer, decisions, questions as they were asked, complaints, sites, calendars, and the organization’s record with the receipts and keys that prove it. One JSON file.",
+  "export.out":
+    "Not in it: the texts of sealed reports and summaries. It has their seals and addresses; each is downloaded from its own page, where it is noted who was shown what before an inspection. Other parties’ people are not named. Nothing else is in it either, such as drafts, comparisons, payments, hand-overs, cost tables, instruments, a firm’s own figures, and how people sign in.",
+  "export.do": "Export what the organization holds",
 } as const;
