@@ -173,6 +173,7 @@ const doors: RouteId[] = [
   "comparisons.document",
   "decisions.get",
   "decisions.list",
+  "exports.get",
   "landedCost.get",
   "listing.get",
   "questions.get",

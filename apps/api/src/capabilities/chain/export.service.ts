@@ -6,7 +6,7 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
 import { findRow, readRows } from "../../platform/database/rows.ts";
-import { found, notFound } from "../../platform/problems/problem-error.ts";
+import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { readEntries, readReceipts } from "../../platform/record/read-chain.ts";
 import { SigningKeys } from "../../platform/record/signing-keys.ts";
 import { documentsOf, organizationOf, partsOf } from "./export.queries.ts";
@@ -34,6 +34,7 @@ export class ExportService {
       await findRow(this.database, OrganizationRow, asked),
       "organization",
     );
+    checkMayRead(actor, organization.kind);
     const own = new Set(members.map(({ account }) => account));
     const entries = await readEntries(this.database, id);
     return {
@@ -65,6 +66,15 @@ export class ExportService {
       calendars: await part("calendars"),
     };
   }
+}
+
+/** What a dealer or buyer holds tells of statements: whoever also inspects cars may have to be blind to one of them. */
+function checkMayRead(actor: Actor, kind: OrganizationExport["organization"]["kind"]): void {
+  if (kind === "inspector" || actor.organizations("inspector").length === 0) return;
+  throw new ProblemError(
+    "not-permitted",
+    "You also belong to an inspection firm. Have an administrator who belongs to none take this away.",
+  );
 }
 
 /** The names of other parties' people are theirs to give away. */
