@@ -160,6 +160,7 @@ export async function screens(people: DemoPeople, car: Compared, other: Stated):
     { name: "landed-cost", by: buyer, address: `/cases/${money}/landed-cost` },
     { name: "decisions", by: buyer, address: "/decisions" },
     { name: "case-bought", by: buyer, address: `/cases/${carried.caseId}` },
+    { name: "before-money", by: buyer, address: `/cases/${carried.caseId}/before-money` },
     { name: "hand-over", by: buyer, address: `/hand-overs/${carried.id}` },
     { name: "hand-over-dealer", by: dealer, address: `/hand-overs/${carried.id}` },
     {

@@ -95,6 +95,12 @@ const landedCost = createRoute({
   component: lazyRouteComponent(() => import("../pages/money/LandedCostPage"), "LandedCostPage"),
 });
 
+const beforeMoney = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/cases/$case/before-money",
+  component: lazyRouteComponent(() => import("../pages/money/BeforeMoneyPage"), "BeforeMoneyPage"),
+});
+
 /** The list of cases is the first screen. */
 const cases = createRoute({
   getParentRoute: () => signedIn,
@@ -377,6 +383,7 @@ const tree = root.addChildren([
     onlyCase,
     handOver,
     landedCost,
+    beforeMoney,
     queues,
     help,
     cars,

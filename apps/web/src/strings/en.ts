@@ -10,6 +10,7 @@ import { sheets } from "./en/sheets";
 import { terms } from "@evenhand/wording/terms";
 import { vehicles } from "./en/vehicles";
 import { appointments } from "./en/appointments";
+import { beforeMoney } from "./en/before-money";
 import { booking } from "./en/booking";
 import { brief } from "./en/brief";
 import { calendars } from "./en/calendars";
@@ -52,6 +53,7 @@ export const en = {
   ...instruments,
   ...records,
   ...money,
+  ...beforeMoney,
   ...walk,
 } as const;
 

@@ -230,22 +230,32 @@ const Decided = ({ row: { parts, as } }: { readonly row: CaseSeen }) => {
   return lines.length === 0 ? null : <Part title={t("case.decided")}>{lines}</Part>;
 };
 
+/** By the newest summary that was decided. */
+const isBought = ({ summaries }: CaseSeen["parts"]): boolean => {
+  const last = summaries.find(({ decision }) => decision !== null)?.decision;
+  return last === "approved" || last === "counter-accepted";
+};
+
 /** Only the buyer's own, whose money it is. */
-const Money = ({ row: { id } }: { readonly row: CaseSeen }) => {
+const Money = ({ row: { id, parts } }: { readonly row: CaseSeen }) => {
   const t = useText();
+  const landed = (
+    <Link to="/cases/$case/landed-cost" params={{ case: id }}>
+      {t("case.money.landed")}
+    </Link>
+  );
+  const before = (
+    <Link to="/cases/$case/before-money" params={{ case: id }}>
+      {t("case.money.before")}
+    </Link>
+  );
   return (
     <Part title={t("case.money")}>
-      {[
-        <li key="landed">
-          <Line
-            main={
-              <Link to="/cases/$case/landed-cost" params={{ case: id }}>
-                {t("case.money.landed")}
-              </Link>
-            }
-          />
-        </li>,
-      ]}
+      {(isBought(parts) ? [before, landed] : [landed]).map((link, at) => (
+        <li key={at}>
+          <Line main={link} />
+        </li>
+      ))}
     </Part>
   );
 };

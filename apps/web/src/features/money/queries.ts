@@ -9,6 +9,14 @@ export const landedCostQuery = (id: string) =>
     staleTime: 0,
   });
 
+/** Set beside the record as it stands, so asked for anew each time it is looked at. */
+export const beforeMoneyQuery = (id: string) =>
+  queryOptions({
+    queryKey: ["before-money", id],
+    queryFn: ({ signal }) => call("beforeMoney.get", { params: { id }, signal }),
+    staleTime: 0,
+  });
+
 export const transportRatesQuery = queryOptions({
   queryKey: ["transport-rates"],
   queryFn: ({ signal }) => call("transportRates.get", { signal }),
