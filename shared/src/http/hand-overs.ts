@@ -201,6 +201,8 @@ export type HandOversOfCase = z.infer<typeof HandOversOfCase>;
 
 /** What whoever holds the link gets: the car, what is to be written next, and what left. Nothing of buyer, price or inspection. */
 export const CarriedHandOver = z.strictObject({
+  /** Its id opens nothing; by it the device that holds the link keeps what is being written. */
+  handOver: ObjectId,
   carrier: z.string(),
   vehicle: Vehicle,
   dealer: Named.omit({ id: true }),

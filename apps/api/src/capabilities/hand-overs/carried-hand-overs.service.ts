@@ -60,6 +60,7 @@ export class CarriedHandOversService {
     const handOver = await this.open(secret);
     const collection = signedOf(handOver, "collection");
     return {
+      handOver: handOver.id,
       carrier: handOver.carrier,
       vehicle: handOver.vehicle,
       dealer: { name: handOver.dealer },

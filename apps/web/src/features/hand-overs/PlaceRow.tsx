@@ -4,8 +4,9 @@ import type { Item } from "@evenhand/shared/sheet";
 import { useState } from "react";
 import { AnswerEditor } from "../../entities/answer/AnswerEditor";
 import { positionWords, type SheetIndex } from "../../entities/sheet/sheet-index";
-import type { Unread } from "../../offline/store";
 import { useText } from "../../strings/text";
+import { LongTextField } from "../../ui/Fields";
+import type { CarriedSheet } from "./carried-sheet";
 import styles from "./HandOvers.module.css";
 
 interface Props {
@@ -13,13 +14,17 @@ interface Props {
   readonly position: string;
   readonly index: SheetIndex;
   readonly answer: Answer | undefined;
-  readonly onSay: (answer: Answer | null) => void;
+  /** What was typed as a figure and cannot be read as one. */
+  readonly unread: CarriedSheet["unread"][string] | undefined;
+  readonly note: string;
+  readonly onSay: (answer: Answer | null, unread?: Props["unread"]) => void;
+  readonly onNote: (note: string) => void;
 }
 
 const isNone = (answer: Answer | undefined): boolean =>
   answer?.kind === "faults" && answer.found.length === 0 && answer.denied === "all";
 
-interface ButtonsProps extends Pick<Props, "item" | "answer" | "onSay"> {
+interface ButtonsProps extends Pick<Props, "item" | "answer" | "unread" | "onSay"> {
   readonly notSeen: boolean;
   readonly setOpen: (open: boolean) => void;
   readonly setNotSeen: (notSeen: boolean) => void;
@@ -49,11 +54,11 @@ const DamageButtons = ({ answer, onSay, setOpen }: Pick<ButtonsProps, "answer" |
   );
 };
 
-const PlaceButtons = ({ item, answer, onSay, notSeen, setOpen, setNotSeen }: ButtonsProps) => {
+const PlaceButtons = ({ item, answer, unread, onSay, notSeen, setOpen, setNotSeen }: ButtonsProps) => {
   const t = useText();
   const turn = () => {
     setNotSeen(!notSeen);
-    if (answer !== undefined) onSay(null);
+    if (answer !== undefined || unread !== undefined) onSay(null);
   };
   return (
     <div className={styles.buttons}>
@@ -65,14 +70,35 @@ const PlaceButtons = ({ item, answer, onSay, notSeen, setOpen, setNotSeen }: But
   );
 };
 
+const LONGEST_NOTE = 4000;
+
+/** A note goes with an answer; without one it would not be sent, and the field says so. */
+const NoteField = ({
+  answer,
+  unread,
+  note,
+  onNote,
+}: Pick<Props, "answer" | "unread" | "note" | "onNote">) => {
+  const t = useText();
+  if (answer === undefined && unread === undefined && note === "") return null;
+  return (
+    <LongTextField
+      maxLength={LONGEST_NOTE}
+      label={t("carry.add-note")}
+      value={note}
+      error={note.trim() !== "" && answer === undefined ? t("carry.note-alone") : undefined}
+      onChange={onNote}
+    />
+  );
+};
+
 /** One place of the sheet, as a driver answers it. */
-export const PlaceRow = ({ item, position, index, answer, onSay }: Props) => {
+export const PlaceRow = ({ item, position, index, answer, unread, note, onSay, onNote }: Props) => {
   const [open, setOpen] = useState(false);
   const [notSeen, setNotSeen] = useState(answer?.kind === "not-seen");
-  const [unread, setUnread] = useState<Unread | undefined>();
   const named = position === "" ? item.words.american : positionWords(index, item, position);
   const found = answer?.kind === "faults" && answer.found.length > 0;
-  const shown = item.answer !== "faults" || open || found || notSeen;
+  const shown = item.answer !== "faults" || open || found || notSeen || unread !== undefined;
   return (
     <li className={styles.place} aria-label={named}>
       <h3>{named}</h3>
@@ -85,13 +111,11 @@ export const PlaceRow = ({ item, position, index, answer, onSay }: Props) => {
           answer={answer}
           notSeen={notSeen}
           unread={unread}
-          onChange={(next, left) => {
-            setUnread(left);
-            onSay(next);
-          }}
+          onChange={onSay}
         />
       )}
-      <PlaceButtons {...{ item, answer, onSay, notSeen, setOpen, setNotSeen }} />
+      <PlaceButtons {...{ item, answer, unread, onSay, notSeen, setOpen, setNotSeen }} />
+      <NoteField {...{ answer, unread, note, onNote }} />
     </li>
   );
 };

@@ -46,9 +46,10 @@ export const Reading = ({ reading }: { readonly reading: HandOverReading }) => {
       <h3>{t("hand-over.noted")}</h3>
       {reading.noted.length === 0 && <p>{t("hand-over.noted.none")}</p>}
       <ul className={styles.lines}>
-        {reading.noted.map(({ place, words }) => (
+        {reading.noted.map(({ place, words, note }) => (
           <li key={place}>
             <strong>{place}</strong>: {words}
+            {note !== null && <p className={styles.hint}>{t("hand-over.note", { note })}</p>}
           </li>
         ))}
       </ul>

@@ -1,11 +1,11 @@
-import type { Answer } from "@evenhand/shared/answer";
 import type { VehicleForm } from "@evenhand/shared/report";
 import type { Section } from "@evenhand/shared/sheet";
 import { applicablePlaces } from "@evenhand/sheet/expand";
 import type { SheetIndex } from "../../entities/sheet/sheet-index";
 import { Notice } from "../../ui/Notice";
 import { Panel } from "../../ui/Page";
-import { placeKey, type Said } from "./findings";
+import type { CarriedSheet, SheetAct } from "./carried-sheet";
+import { placeKey } from "./findings";
 import styles from "./HandOvers.module.css";
 import { PlaceRow } from "./PlaceRow";
 
@@ -16,8 +16,8 @@ export const placesOf = (index: SheetIndex, form: VehicleForm): Places => applic
 interface Props {
   readonly index: SheetIndex;
   readonly places: Places;
-  readonly said: Said;
-  readonly onSay: (key: string, answer: Answer | null) => void;
+  readonly sheet: CarriedSheet;
+  readonly onFill: (done: SheetAct) => void;
 }
 
 /** What can hurt somebody at these tasks, before them. */
@@ -33,6 +33,23 @@ const Cautions = ({ index, places }: Pick<Props, "index" | "places">) => {
   );
 };
 
+const Row = ({ index, sheet, onFill, place }: Props & { readonly place: Places[number] }) => {
+  const { item, position } = place;
+  const key = placeKey(item.id, position);
+  return (
+    <PlaceRow
+      item={item}
+      position={position}
+      index={index}
+      answer={sheet.said[key]}
+      unread={sheet.unread[key]}
+      note={sheet.notes[key] ?? ""}
+      onSay={(answer, unread) => onFill({ act: "say", key, answer, unread })}
+      onNote={(note) => onFill({ act: "note", key, note })}
+    />
+  );
+};
+
 const SheetSection = ({ section, ...props }: Props & { readonly section: Section }) => {
   const items = [...new Set(props.places.map(({ item }) => item))];
   return (
@@ -44,19 +61,9 @@ const SheetSection = ({ section, ...props }: Props & { readonly section: Section
           <ul className={styles.places}>
             {props.places
               .filter((place) => place.item === item)
-              .map(({ position }) => {
-                const key = placeKey(item.id, position);
-                return (
-                  <PlaceRow
-                    key={key}
-                    item={item}
-                    position={position}
-                    index={props.index}
-                    answer={props.said[key]}
-                    onSay={(answer) => props.onSay(key, answer)}
-                  />
-                );
-              })}
+              .map((place) => (
+                <Row key={placeKey(item.id, place.position)} {...props} place={place} />
+              ))}
           </ul>
         </div>
       ))}

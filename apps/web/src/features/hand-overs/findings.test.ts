@@ -11,7 +11,8 @@ test("where something was found, what was not noted is said not to be there", ()
     [placeKey("body.faults", "hood")]: { kind: "faults" as const, found, denied: [] },
     [placeKey("road.leaks", "")]: { kind: "choice" as const, option: "none" },
   };
-  expect(findingsOf(said, items)).toEqual([
+  const notes = { [placeKey("road.leaks", "")]: " dry under it " };
+  expect(findingsOf({ said, notes }, items)).toEqual([
     {
       item: "body.faults",
       position: "hood",
@@ -21,6 +22,6 @@ test("where something was found, what was not noted is said not to be there", ()
         denied: ["ding", "scratch", "chip", "crack", "bend", "stain", "missing-piece"],
       },
     },
-    { item: "road.leaks", position: "", answer: { kind: "choice", option: "none" } },
+    { item: "road.leaks", position: "", answer: { kind: "choice", option: "none" }, note: "dry under it" },
   ]);
 });

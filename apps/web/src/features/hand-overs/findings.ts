@@ -1,9 +1,7 @@
 import type { Answer } from "@evenhand/shared/answer";
 import type { FindingInput } from "@evenhand/shared/finding";
 import type { Item } from "@evenhand/shared/sheet";
-
-/** What was said of each place, by item and position. */
-export type Said = Readonly<Record<string, Answer>>;
+import type { CarriedSheet } from "./carried-sheet";
 
 export const placeKey = (item: string, position: string): string => `${item} ${position}`;
 
@@ -14,9 +12,13 @@ const whole = (answer: Answer, item: Item | undefined): Answer => {
   return { ...answer, denied: kinds.filter((kind) => !answer.found.some((each) => each.kind === kind)) };
 };
 
-/** The findings that are sent, from what was said. */
-export const findingsOf = (said: Said, items: ReadonlyMap<string, Item>): FindingInput[] =>
+/** The findings that are sent, from what was said and noted. */
+export const findingsOf = (
+  { said, notes }: Pick<CarriedSheet, "said" | "notes">,
+  items: ReadonlyMap<string, Item>,
+): FindingInput[] =>
   Object.entries(said).map(([key, answer]) => {
     const [item = "", position = ""] = key.split(" ");
-    return { item, position, answer: whole(answer, items.get(item)) };
+    const note = notes[key]?.trim() ?? "";
+    return { item, position, answer: whole(answer, items.get(item)), ...(note === "" ? {} : { note }) };
   });

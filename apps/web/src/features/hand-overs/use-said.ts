@@ -1,16 +1,18 @@
-import type { Answer } from "@evenhand/shared/answer";
-import { useState } from "react";
-import type { Said } from "./findings";
+import type { CarriedHandOver } from "@evenhand/shared/http/hand-overs";
+import { useState, useSyncExternalStore } from "react";
+import { sheetKeeper, type TextStore } from "./sheet-keeper";
 
-/** What was written on the sheet so far, in this page alone. */
-export const useSaid = () => {
-  const [said, setSaid] = useState<Said>({});
-  const [place, setPlace] = useState("");
-  const [started] = useState(() => new Date().toISOString());
-  const say = (key: string, answer: Answer | null): void =>
-    setSaid((before) => {
-      const others = Object.entries(before).filter(([each]) => each !== key);
-      return Object.fromEntries(answer === null ? others : [...others, [key, answer]]);
-    });
-  return { said, say, place, setPlace, started };
+/** A browser that forbids it throws where it is only named. */
+const ownStore = (): TextStore | null => {
+  try {
+    return window.localStorage;
+  } catch {
+    return null;
+  }
+};
+
+/** What was written on the sheet so far, kept on this device. */
+export const useSaid = ({ handOver, stage }: Pick<CarriedHandOver, "handOver" | "stage">) => {
+  const [keeper] = useState(() => sheetKeeper(ownStore(), { handOver, stage }, new Date().toISOString()));
+  return { ...useSyncExternalStore(keeper.subscribe, keeper.get), enter: keeper.enter, clear: keeper.clear };
 };

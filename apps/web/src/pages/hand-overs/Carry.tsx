@@ -6,7 +6,9 @@ import { useState } from "react";
 import { useCarName } from "../../entities/car/CarName";
 import type { SheetIndex } from "../../entities/sheet/sheet-index";
 import { ownZone } from "../../entities/time/zone-time";
+import { unsendable } from "../../features/hand-overs/carried-sheet";
 import { findingsOf } from "../../features/hand-overs/findings";
+import { KeptNotice, Unsendable } from "../../features/hand-overs/KeptNotice";
 import { carriedQuery, transportSheetQuery } from "../../features/hand-overs/queries";
 import { Compared, SignedReport } from "../../features/hand-overs/Reports";
 import { SignReport } from "../../features/hand-overs/SignReport";
@@ -30,51 +32,69 @@ interface Props {
   readonly onSigned: (signed: HandOverSigned) => void;
 }
 
-const useReport = ({ token, carried, index }: Props) => {
-  const { said, say, place, setPlace, started } = useSaid();
+const useReport = ({ token, carried, index, onSigned }: Props) => {
+  const { sheet, enter, clear, kept, found } = useSaid(carried);
   const look = useMutation({
     mutationFn: async () => {
       const report = {
         stage: carried.stage,
-        started,
+        started: sheet.started,
         ended: new Date().toISOString(),
         zone: ownZone(),
-        place: place.trim(),
-        findings: findingsOf(said, index.items),
+        place: sheet.place.trim(),
+        findings: findingsOf(sheet, index.items),
       };
       return { report, preview: await call("carriedHandOvers.preview", { params: { token }, body: report }) };
     },
   });
-  return { said, say, place, setPlace, look };
+  const signed = (answer: HandOverSigned): void => {
+    clear();
+    onSigned(answer);
+  };
+  return { sheet, enter, kept, found, look, signed };
+};
+
+type Written = ReturnType<typeof useReport>;
+
+const ToFill = ({ carried, index, sheet, enter, kept, found, look }: Props & Written) => {
+  const t = useText();
+  const places = placesOf(index, carried.vehicle.form);
+  const left = unsendable(sheet);
+  const ready = sheet.place.trim() !== "" && left.length === 0;
+  return (
+    <>
+      <KeptNotice kept={kept} found={found} />
+      <TextField
+        required
+        label={t("carry.place")}
+        value={sheet.place}
+        onChange={(place) => enter({ act: "place", place })}
+      />
+      <TransportSheet index={index} places={places} sheet={sheet} onFill={enter} />
+      {look.error !== null && <ProblemNotice error={look.error} />}
+      <p>{t("carry.answered", { answered: Object.keys(sheet.said).length, places: places.length })}</p>
+      <Unsendable keys={left} index={index} />
+      <Button size="lg" loading={look.isPending} disabled={!ready} onClick={() => look.mutate()}>
+        {t("carry.look")}
+      </Button>
+    </>
+  );
 };
 
 /** The sheet, and then what is about to be signed. */
 const Sheet = (props: Props) => {
   const t = useText();
-  const { token, carried, index, onSigned } = props;
-  const { said, say, place, setPlace, look } = useReport(props);
-  const places = placesOf(index, carried.vehicle.form);
-  if (look.data !== undefined) {
-    return (
-      <>
-        <div>
-          <Button variant="default" onClick={() => look.reset()}>
-            {t("carry.again")}
-          </Button>
-        </div>
-        <SignReport token={token} stage={carried.stage} {...look.data} onSigned={onSigned} />
-      </>
-    );
-  }
+  const written = useReport(props);
+  const { look, signed } = written;
+  if (look.data === undefined) return <ToFill {...props} {...written} />;
   return (
     <>
-      <TextField required label={t("carry.place")} value={place} onChange={setPlace} />
-      <TransportSheet index={index} places={places} said={said} onSay={say} />
-      {look.error !== null && <ProblemNotice error={look.error} />}
-      <p>{t("carry.answered", { answered: Object.keys(said).length, places: places.length })}</p>
-      <Button size="lg" loading={look.isPending} disabled={place.trim() === ""} onClick={() => look.mutate()}>
-        {t("carry.look")}
-      </Button>
+      <div>
+        <Button variant="default" onClick={() => look.reset()}>
+          {t("carry.again")}
+        </Button>
+      </div>
+      <SignReport token={props.token} stage={props.carried.stage} {...look.data} onSigned={signed} />
     </>
   );
 };

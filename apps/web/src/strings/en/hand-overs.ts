@@ -14,6 +14,23 @@ export const handOvers = {
   "carry.not-seen": "Not seen",
   "carry.seen": "It was seen",
   "carry.add-note": "Note",
+  "carry.note-alone": "A note goes with an answer: answer this place, or say that it was not seen.",
+  "carry.unsendable":
+    "Not readable as a figure, or a note without an answer; mend it or take it away before you go on",
+  "carry.kept.nothing": "What you fill in is kept on this phone only",
+  "carry.kept.nothing.what":
+    "Nobody else has it until both have signed. If this page closes, open the link again on this phone.",
+  "carry.kept.kept": "Kept on this phone only, not sent",
+  "carry.kept.kept.what":
+    "Nobody else has it until both have signed. If this page closes, open the link again on this phone. It is taken away from here once it is signed.",
+  "carry.kept.not-kept": "This phone does not keep what you fill in",
+  "carry.kept.not-kept.what":
+    "Its storage is full, or the browser forbids it. Leave this page open until both have signed: what is filled in stands here alone.",
+  "carry.found.restored": "What was filled in here before is back below. Read it through before you go on.",
+  "carry.found.unreadable":
+    "This phone had something kept for this report that cannot be read. It is left out; the sheet begins anew.",
+  "carry.found.other-stage":
+    "This phone still had what was filled in for the other report. It is left out here: look at the car again.",
   "carry.answered": "{answered} of {places} answered; what is not answered counts as not seen",
   "carry.look": "Look at it before signing",
   "carry.again": "Back to the sheet",
@@ -76,6 +93,7 @@ export const handOvers = {
   "hand-over.seen-in": "Seen in",
   "hand-over.paper": "On the carrier's paper",
   "hand-over.noted": "Noted",
+  "hand-over.note": "Note: {note}",
   "hand-over.noted.none": "nothing noted where it was looked at",
   "hand-over.unseen": "Not seen",
   "hand-over.unseen.collection":
