@@ -48,15 +48,7 @@ export const LandedLineKind = z.enum(LANDED_LINES);
 export type LandedLineKind = z.infer<typeof LandedLineKind>;
 
 /** Lines a buyer may enter by hand; an amount of nothing says that nothing is due. */
-export const ENTERED_LINES = [
-  "price",
-  "inspection",
-  "transport",
-  "sales-tax",
-  "duty",
-  "registration",
-  "broker",
-] as const;
+export const ENTERED_LINES = LandedLineKind.exclude(["put-right"]).options;
 const Entered = z.strictObject({ amount: Money, source: FigureSource });
 
 /** A rate of exchange somebody entered: one unit of `from` is `rate` units of `to`, as it stood on that day. */

@@ -30,21 +30,9 @@ export const emptyForm: SettleForm = {
 
 /** Moves somebody can make by one press; offers are made by a form of their own. */
 export type PlainMove = Exclude<SettlementRequest["move"], "offer-price" | "offer-remedy" | "offer-look">;
-const plain: ReadonlySet<string> = new Set<PlainMove>([
-  "accept",
-  "contest",
-  "prove",
-  "take",
-  "refuse",
-  "ask",
-  "confirm",
-  "withdraw",
-  "leave",
-  "stand",
-  "revise",
-  "look-again",
-]);
-const isPlain = (move: string): move is PlainMove => plain.has(move);
+const byForm = new Set<string>(["offer-price", "offer-remedy", "offer-look"]);
+/** What a seal or the clock does is nobody's press, and `movesOf` names it to nobody. */
+const isPlain = (move: string): move is PlainMove => !byForm.has(move);
 
 /** Presses open to somebody in a state, in the order in which they are offered. */
 export const pressesOf = (state: SettlementState, as: Release["as"]): PlainMove[] =>
