@@ -50,6 +50,23 @@ const Collect = ({ row }: { readonly row: CaseSeen }) =>
     <CollectPart caseId={row.id} by={row.as} />
   ) : null;
 
+/** Where the case stands, and everything that belongs to it. */
+const CaseSheet = ({ row }: { readonly row: CaseSeen }) => (
+  <div className={styles.sheet}>
+    <Way as={row.as} standing={row.standing} />
+    <div className={styles.columns}>
+      <div className={styles.sections}>
+        <CaseWaits row={row} />
+        <CaseMatters row={row} />
+        <Collect row={row} />
+        <CaseParts row={row} />
+        <DealerFirst row={row} />
+      </div>
+      <CaseFacts row={row} />
+    </div>
+  </div>
+);
+
 /** One buyer and one car: the way, where it stands, what waits for whom, and everything that belongs to it. */
 export const CasePage = () => {
   const t = useText();
@@ -66,19 +83,7 @@ export const CasePage = () => {
   if (!row) return <Loading />;
   return (
     <Page title={name(row.car)} over={<Link to="/">{t("cases.title")}</Link>}>
-      <div className={styles.sheet}>
-        <Way as={row.as} standing={row.standing} />
-        <div className={styles.columns}>
-          <div className={styles.sections}>
-            <CaseWaits row={row} />
-            <CaseMatters row={row} />
-            <Collect row={row} />
-            <CaseParts row={row} />
-            <DealerFirst row={row} />
-          </div>
-          <CaseFacts row={row} />
-        </div>
-      </div>
+      <CaseSheet row={row} />
     </Page>
   );
 };
