@@ -139,6 +139,8 @@ export type HandOverReportSeen = z.infer<typeof HandOverReportSeen>;
 export const HandOverLineSeen = z.strictObject({
   kind: HandOverKind,
   severity: Severity.nullable(),
+  /** A picture could show it: not a count, a reading or a level. */
+  pictured: z.boolean(),
   place: z.string(),
   collection: z.string(),
   delivery: z.string(),

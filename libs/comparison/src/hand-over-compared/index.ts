@@ -8,6 +8,13 @@ import { handOverWords } from "../hand-over-words/index.ts";
 
 const OPEN: ReadonlySet<HandOverKind> = new Set(["perhaps", "cannot-say"]);
 
+/** Counted or read, and not to be seen in a picture of a place. Common practice, no source. */
+const UNPICTURED: ReadonlySet<string> = new Set([
+  "identity.odometer",
+  "identity.fuel-level",
+  "identity.key-count",
+]);
+
 const isOther = (line: HandOverLine): boolean => !isHandOverDiscrepancy(line) && !OPEN.has(line.kind);
 
 /**
@@ -24,6 +31,7 @@ export const comparedInWords = (
   const seen = (line: HandOverLine): HandOverLineSeen => ({
     kind: line.kind,
     severity: line.severity,
+    pictured: !UNPICTURED.has(line.item),
     ...handOverWords(line, reports, sheet, comparison),
   });
   const { lines, unseen, lookedAtTwice, places } = comparison;

@@ -64,6 +64,24 @@ describe("what one hand-over report says", () => {
   });
 });
 
+const count = (value: number) => ({ kind: "reading" as const, unit: "1" as const, values: [{ value }] });
+
+it("asks for no picture of a key that is missing, and for one of a dent", () => {
+  const reports = {
+    collection: collectionOf(changed(["identity.key-count", "", count(2)])),
+    delivery: deliveryOf(
+      changed(
+        ["identity.key-count", "", count(1)],
+        ["body.faults", "hood", foundAt("body.faults", { kind: "dent", extent: millimeters(80) })],
+      ),
+    ),
+  };
+  const comparison = compareHandOver(reports.collection, reports.delivery, transportSheet);
+  const { discrepancies } = comparedInWords(comparison, reports, transportSheet1);
+  const said = discrepancies.map(({ kind, pictured }) => `${kind} ${pictured}`);
+  expect(said.toSorted()).toEqual(["missing false", "new true"]);
+});
+
 it("parts what both papers can tell from what they leave open", () => {
   const reports = {
     collection: collectionOf(changed(["road.leaks", "", { kind: "choice", option: "weep" }])),

@@ -1,4 +1,5 @@
 import { Button } from "@mantine/core";
+import type { HandOverTerms } from "@evenhand/shared/http/hand-overs";
 import { useMutation, useQueryClient } from "@tanstack/react-query";
 import { useState } from "react";
 import { addDays, instantOf, ownZone, today } from "../../entities/time/zone-time";
@@ -17,9 +18,22 @@ const blank = () => ({
   until: addDays(today(ownZone()), MONTH),
   deadline: "",
   source: "",
+  claimUntil: "",
   risk: "",
 });
 type Fields = ReturnType<typeof blank>;
+
+const termsOf = ({ deadline, source, claimUntil, risk }: Fields): HandOverTerms => ({
+  claimDeadline:
+    deadline.trim() === ""
+      ? null
+      : {
+          words: deadline.trim(),
+          source: source.trim(),
+          until: claimUntil === "" ? null : instantOf(claimUntil, ownZone()),
+        },
+  riskPasses: risk.trim() === "" ? null : risk.trim(),
+});
 
 const useInviting = (caseId: string) => {
   const queries = useQueryClient();
@@ -32,13 +46,7 @@ const useInviting = (caseId: string) => {
         body: {
           carrier: fields.carrier.trim(),
           expires: instantOf(`${fields.until}T23:59`, ownZone()),
-          terms: {
-            claimDeadline:
-              fields.deadline.trim() === ""
-                ? null
-                : { words: fields.deadline.trim(), source: fields.source.trim(), until: null },
-            riskPasses: fields.risk.trim() === "" ? null : fields.risk.trim(),
-          },
+          terms: termsOf(fields),
         },
       }),
     onSuccess: () => queries.invalidateQueries({ queryKey: ["hand-overs", caseId] }),
@@ -75,6 +83,29 @@ const CarrierFields = ({ fields, set }: FieldsProps) => {
   );
 };
 
+/** Where the deadline stands, and its hour where it is known. */
+const DeadlineFields = ({ fields, set }: FieldsProps) => {
+  const t = useText();
+  return (
+    <>
+      <TextField
+        required
+        maxLength={300}
+        label={t("hand-over.deadline.source")}
+        value={fields.source}
+        onChange={(source) => set({ source })}
+      />
+      <TextField
+        type="datetime-local"
+        label={t("hand-over.deadline.until")}
+        description={t("hand-over.deadline.until.what")}
+        value={fields.claimUntil}
+        onChange={(claimUntil) => set({ claimUntil })}
+      />
+    </>
+  );
+};
+
 /** Words of the papers, with where they stand. */
 const TermsFields = ({ fields, set }: FieldsProps) => {
   const t = useText();
@@ -86,15 +117,7 @@ const TermsFields = ({ fields, set }: FieldsProps) => {
         value={fields.deadline}
         onChange={(deadline) => set({ deadline })}
       />
-      {fields.deadline.trim() !== "" && (
-        <TextField
-          required
-          maxLength={300}
-          label={t("hand-over.deadline.source")}
-          value={fields.source}
-          onChange={(source) => set({ source })}
-        />
-      )}
+      {fields.deadline.trim() !== "" && <DeadlineFields fields={fields} set={set} />}
       <LongTextField
         maxLength={1000}
         label={t("hand-over.risk")}

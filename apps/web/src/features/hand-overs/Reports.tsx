@@ -123,10 +123,10 @@ const Pictures = () => {
 
 const Lines = ({ lines, pictures = false }: LinesProps) => (
   <ul className={styles.lines}>
-    {lines.map(({ place, sentence }) => (
+    {lines.map(({ place, sentence, pictured }) => (
       <li key={`${place} ${sentence}`}>
         <strong>{place}</strong>: {sentence}
-        {pictures && <Pictures />}
+        {pictures && pictured && <Pictures />}
       </li>
     ))}
   </ul>

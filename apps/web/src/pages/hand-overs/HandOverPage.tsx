@@ -21,11 +21,21 @@ interface Props {
 /** What was agreed, in the words of the papers; what was not entered says so. */
 const useTermsRows = ({ terms }: HandOverSeen): (readonly [string, string])[] => {
   const t = useText();
+  const intl = useIntl();
   if (terms === null) return [];
   const { claimDeadline: deadline, riskPasses } = terms;
+  const until = deadline?.until ?? null;
   return [
     [t("hand-over.deadline"), deadline?.words ?? t("hand-over.deadline.unset")],
     ...(deadline === null ? [] : [[t("hand-over.deadline.source"), deadline.source] as const]),
+    ...(until === null
+      ? []
+      : [
+          [
+            t("hand-over.deadline.until.seen"),
+            intl.formatDate(until, { dateStyle: "medium", timeStyle: "short" }),
+          ] as const,
+        ]),
     [t("hand-over.risk"), riskPasses ?? t("hand-over.risk.unset")],
   ];
 };

@@ -62,6 +62,10 @@ export const handOvers = {
   "hand-over.expires": "The link works until",
   "hand-over.deadline": "Deadline for a claim, as the terms say it",
   "hand-over.deadline.source": "Where that stands",
+  "hand-over.deadline.until": "Day and hour it runs out, if you know them (your time)",
+  "hand-over.deadline.until.what":
+    "Leave it empty where it depends on the delivery. Nothing is reckoned here.",
+  "hand-over.deadline.until.seen": "It runs out, as you entered it (your time)",
   "hand-over.deadline.unset": "not entered: look it up in the carrier's terms; it is never guessed here",
   "hand-over.risk": "When the risk passes to you, as agreed",
   "hand-over.risk.unset": "not entered",
