@@ -34,7 +34,7 @@ export const beforeMoney = {
     "Ask the holder of the lien, not the seller; a release names this car’s number and carries a date.",
   "before.hint.numbers": "The same on title, plate, engine and invoice, as far as the make put it on each.",
   "before.hint.border":
-    "Not due where the car stays in one country. Otherwise ask the customs on both sides.",
+    "Where the car was never abroad and stays in its country, say so in your words. Otherwise ask the customs on both sides.",
   "before.hint.payee":
     "Call a number you knew before, or found for yourself, and have the bank details read to you. Never call the number in the mail that carries them: whoever forged the one forged the other. Details that change at the last moment are a reason to stop.",
   "before.hint.law":
