@@ -12,7 +12,7 @@ export class NotAsSealed extends Error {
  * @example await sha256Hex("abc") // "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad", FIPS 180-4
  */
 export const sha256Hex = async (text: string): Promise<string | null> => {
-  if (globalThis.isSecureContext === false) return null;
+  if (!("subtle" in crypto)) return null;
   const hash = await crypto.subtle.digest("SHA-256", new TextEncoder().encode(text));
   return Array.from(new Uint8Array(hash), (byte) => byte.toString(16).padStart(2, "0")).join("");
 };
