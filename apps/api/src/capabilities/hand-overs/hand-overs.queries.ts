@@ -35,7 +35,7 @@ export const lockedHandOver = `SELECT false AS buys, ${whole} WHERE h.id = $1::u
 export const bought = `(SELECT d.id FROM decision d WHERE d.id = (
     SELECT last.id FROM decision last WHERE last.vehicle_id = c.vehicle_id AND last.buyer_id = c.buyer_id
     ORDER BY last.decided_at DESC, last.id DESC LIMIT 1)
-  AND (d.decision = 'approve' OR (d.decision = 'counter' AND d.answer = 'accept')))`;
+  AND (d.decision = 'approve' OR (d.decision = 'counter' AND coalesce(d.reply, d.answer) = 'accept')))`;
 
 const live = `EXISTS (SELECT 1 FROM hand_over l WHERE l.case_id = c.id AND l.state IN ('arranged', 'collected'))`;
 
