@@ -1,3 +1,5 @@
+import { type ReadingAgainst, readingTells, type Told } from "../worth-of-reading/index.ts";
+
 /** Something a look would decide: with this probability it costs so much to put right, in any one unit of money; else nothing. */
 export type Look = {
   readonly id: string;
@@ -7,6 +9,8 @@ export type Look = {
   readonly minutes: number;
   /** It can stop the money or hurt somebody: looked at first, whatever it is worth. */
   readonly first: boolean;
+  /** Where it is read with an instrument: how far off what is known and the reading may be. Without it looking tells for certain. */
+  readonly reading?: Omit<ReadingAgainst, "probability">;
 };
 
 /** Of more, those that could move the decision most are weighed against each other: 2 to the power of this many cases. */
@@ -14,14 +18,19 @@ const MOST_WEIGHED = 12;
 
 const expected = ({ probability, mean }: Look): number => probability * mean;
 
-/** Every sum the looks can tell of, with its probability. */
+const toldBy = ({ probability, reading }: Look): Told =>
+  readingTells({ probability, ...(reading ?? { spread: 1, uncertainty: 0 }) });
+
+/** Every sum that may be expected once the looks have told, with its probability. */
 const sumsOf = (looks: readonly Look[]): ReadonlyMap<number, number> => {
   let sums = new Map([[0, 1]]);
-  for (const { probability, mean } of looks) {
+  for (const look of looks) {
+    const { says, ifSaid, ifNot } = toldBy(look);
     const next = new Map<number, number>();
+    const add = (sum: number, share: number): void => void next.set(sum, (next.get(sum) ?? 0) + share);
     for (const [sum, share] of sums) {
-      next.set(sum, (next.get(sum) ?? 0) + share * (1 - probability));
-      next.set(sum + mean, (next.get(sum + mean) ?? 0) + share * probability);
+      add(sum + ifNot * look.mean, share * (1 - says));
+      add(sum + ifSaid * look.mean, share * says);
     }
     sums = next;
   }
@@ -29,17 +38,18 @@ const sumsOf = (looks: readonly Look[]): ReadonlyMap<number, number> => {
 };
 
 /**
- * Expected value of perfect information on some of the things in doubt, looked at together: what a buyer who goes on only while
- * something is left gains by knowing them first. E[max(0, left given what was seen)] − max(0, left on the mean). Never less than
- * nothing. The things are taken as independent.
+ * Expected value of information on some of the things in doubt, looked at together: what a buyer who goes on only while
+ * something is left gains by what looking tells first. E[max(0, left given what was told)] − max(0, left on the mean). Never less than
+ * nothing; that of perfect information where looking tells for certain, less where an instrument may be off. The things are taken
+ * as independent.
  *
  * Source: H. Raiffa and R. Schlaifer, Applied Statistical Decision Theory (1961), ch. 4; from memory.
  *
  * @param room what the buyer would still spend on putting right, before any of it
  * @param all everything in doubt; what is not among `seen` stays at its mean
- * @example evpi(100, [{ id: "a", probability: 0.5, mean: 240, minutes: 5, first: false }], new Set(["a"])) // 50
+ * @example worthOfSeeing(100, [{ id: "a", probability: 0.5, mean: 240, minutes: 5, first: false }], new Set(["a"])) // 50
  */
-export function evpi(room: number, all: readonly Look[], seen: ReadonlySet<string>): number {
+export function worthOfSeeing(room: number, all: readonly Look[], seen: ReadonlySet<string>): number {
   const left = all.filter(({ id }) => !seen.has(id)).reduce((rest, look) => rest - expected(look), room);
   const before = Math.max(
     0,
@@ -52,8 +62,17 @@ export function evpi(room: number, all: readonly Look[], seen: ReadonlySet<strin
   return Math.max(0, after - before);
 }
 
-const spreadAMinute = ({ probability, mean, minutes }: Look): number =>
-  (probability * (1 - probability) * mean * mean) / minutes;
+/**
+ * Variance of what is expected to fall due, as looking moves it: what a large set of looks is worth rests on the sum of these alone.
+ *
+ * @example varianceTold({ id: "a", probability: 0.5, mean: 240, minutes: 5, first: false }) // 14400
+ */
+export function varianceTold(look: Look): number {
+  const { says, ifSaid, ifNot } = toldBy(look);
+  return says * (1 - says) * ((ifSaid - ifNot) * look.mean) ** 2;
+}
+
+const spreadAMinute = (look: Look): number => varianceTold(look) / look.minutes;
 
 /**
  * The order in which to look: what can stop the money or hurt somebody first, then what the set loses most by leaving out, a minute.
@@ -63,10 +82,10 @@ function ordered(room: number, all: readonly Look[], weighed: readonly Look[]): 
   const order: Look[] = [];
   let rest = [...weighed];
   while (rest.length > 0) {
-    const whole = evpi(room, all, new Set(rest.map(({ id }) => id)));
+    const whole = worthOfSeeing(room, all, new Set(rest.map(({ id }) => id)));
     const losses = rest.map((look) => {
       const others = new Set(rest.filter((one) => one !== look).map(({ id }) => id));
-      return { look, loss: (whole - evpi(room, all, others)) / look.minutes };
+      return { look, loss: (whole - worthOfSeeing(room, all, others)) / look.minutes };
     });
     const [least] = losses.toSorted(
       (a, b) => a.loss - b.loss || spreadAMinute(a.look) - spreadAMinute(b.look),
@@ -96,7 +115,7 @@ export function worthOfLooking(
     .slice(0, MOST_WEIGHED);
   const left = room - certain;
   return {
-    together: evpi(left, open, new Set(weighed.map(({ id }) => id))),
+    together: worthOfSeeing(left, open, new Set(weighed.map(({ id }) => id))),
     order: ordered(left, open, weighed),
   };
 }
