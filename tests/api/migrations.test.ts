@@ -73,6 +73,9 @@ test("what the migrations add by hand is there", async () => {
     "summary_sealed",
     "hand_over_live",
     "hand_over_report_sealed",
+    "account_news_mail_known",
+    "notice_mailing_known",
+    "notice_waiting",
   ])
     expect(added).toContain(name);
 });

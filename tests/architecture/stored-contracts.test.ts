@@ -119,6 +119,7 @@ const kept: Keeping = {
     ...same(offer, answers.decision.answer.unwrap().shape.offer.unwrap().shape),
   ]),
   "decisions.reply": "only the answer",
+  "notices.choose": "only which of three",
   "notices.read": "only up to where",
   "firmHandbook.put": keeps(contracts["firmHandbook.put"], (body) => [
     [body, contracts["firmHandbook.get"].answer.shape.handbook],

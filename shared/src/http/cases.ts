@@ -94,6 +94,35 @@ export const CaseStep = z.enum([
 ]);
 export type CaseStep = z.infer<typeof CaseStep>;
 
+/** Steps that have a deadline: when it is over, silence has its result. Of other steps `until` is the hour of the visit, or nothing. */
+export const DeadlineStep = CaseStep.extract([
+  "request-hour",
+  "accept-hour",
+  "give-access",
+  "answer-items",
+  "answer-contest",
+  "answer-remedy",
+  "answer-dispute",
+  "revise-report",
+  "book-look",
+  "do-remedy",
+  "check-remedy",
+  "answer-counter",
+  "answer-offer",
+]);
+export type DeadlineStep = z.infer<typeof DeadlineStep>;
+
+/** What comes of it where a deadline passes in silence. */
+export const Silence = z.enum([
+  "hour-released",
+  "finding-stands",
+  "statement-stands",
+  "settled",
+  "left-open",
+  "offer-lapsed",
+]);
+export type Silence = z.infer<typeof Silence>;
+
 export const CaseWait = z.strictObject({
   step: CaseStep,
   of: CaseParty,

@@ -32,8 +32,16 @@ export const NoticeKind = z.enum([
   "question-answered",
   "car-collected",
   "car-delivered",
+  "deadline-near",
 ]);
 export type NoticeKind = z.infer<typeof NoticeKind>;
+
+/** How somebody wants to hear of news by mail. */
+export const NewsMail = z.enum(["at-once", "daily", "deadlines"]);
+export type NewsMail = z.infer<typeof NewsMail>;
+
+export const NewsChoice = z.strictObject({ mail: NewsMail });
+export type NewsChoice = z.infer<typeof NewsChoice>;
 
 export const Notice = z.strictObject({
   id: ObjectId,
@@ -42,6 +50,8 @@ export const Notice = z.strictObject({
   subject: ObjectId,
   vehicle: ObjectId,
   createdAt: Instant,
+  /** Of `deadline-near`: until when the answer is due. */
+  due: Instant.nullable(),
   readAt: Instant.nullable(),
 });
 export type Notice = z.infer<typeof Notice>;
@@ -52,5 +62,7 @@ export type NoticesRead = z.infer<typeof NoticesRead>;
 
 export const noticeContracts = {
   "notices.list": { query: PageQuery, status: 200, answer: pageOf(Notice) },
+  "notices.choice": { status: 200, answer: NewsChoice },
+  "notices.choose": { body: NewsChoice, status: 200, answer: NewsChoice },
   "notices.read": { body: NoticesRead, status: 204, answer: null },
 } as const satisfies Record<string, Contract>;

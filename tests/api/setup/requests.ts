@@ -628,6 +628,8 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
     })),
   ],
   "notices.list": [one("one's own", everybody, nothing)],
+  "notices.choice": [one("one's own", everybody, nothing)],
+  "notices.choose": [one("one's own", everybody, () => ({ body: { mail: "at-once" } }))],
   "notices.read": [
     one("one's own", everybody, () => ({ body: { upTo: "01920000-0000-7000-8000-000000000000" } })),
   ],

@@ -7,6 +7,7 @@ import { CasesModule } from "./cases/index.ts";
 import { ChainModule } from "./chain/index.ts";
 import { ComparisonsModule } from "./comparisons/index.ts";
 import { ComplaintsModule } from "./complaints/index.ts";
+import { DeadlinesModule } from "./deadlines/index.ts";
 import { HandbookModule } from "./handbook/index.ts";
 import { HandOversModule } from "./hand-overs/index.ts";
 import { HistoryModule } from "./history/index.ts";
@@ -39,6 +40,7 @@ export const capabilities: readonly Type[] = [
   MoneyModule,
   PapersModule,
   NoticesModule,
+  DeadlinesModule,
   HandbookModule,
   HistoryModule,
   InstrumentsModule,

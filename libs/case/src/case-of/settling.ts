@@ -1,22 +1,8 @@
 import type { CaseStep } from "@evenhand/shared/http/cases";
-import type { SettlementState } from "@evenhand/shared/settlement";
+import { settlingStep } from "../owed-steps/index.ts";
 import { owedIn } from "../settlement/index.ts";
 import type { CaseFacts } from "./facts.ts";
 import { isBooking, isLooking } from "./visits.ts";
-
-const steps: Partial<Record<SettlementState, CaseStep>> = {
-  released: "answer-items",
-  refused: "answer-items",
-  contested: "answer-contest",
-  "price-offered": "answer-remedy",
-  "remedy-offered": "answer-remedy",
-  "look-offered": "answer-remedy",
-  asked: "answer-dispute",
-  revising: "revise-report",
-  "looking-again": "book-look",
-  promised: "do-remedy",
-  proved: "check-remedy",
-};
 
 type Settling = {
   readonly step: CaseStep;
@@ -32,13 +18,14 @@ const earlier = (a: string | null, b: string | null): string | null =>
 export function settlingOf(facts: CaseFacts): Settling[] {
   const waits = new Map<CaseStep, Settling>();
   for (const { state, count, until } of facts.releases.open) {
-    const [step, owed] = [steps[state], owedIn(state)];
-    if (step === undefined || owed === null) continue;
+    const owed = settlingStep(state);
+    if (owed === null) continue;
+    const { step, of } = owed;
     if (step === "book-look" && (isBooking(facts) || isLooking(facts))) continue;
     const known = waits.get(step);
     waits.set(step, {
       step,
-      of: owed.of,
+      of,
       count: count + (known?.count ?? 0),
       until: earlier(until, known?.until ?? null),
     });

@@ -1,6 +1,7 @@
 import type { CaseWait } from "@evenhand/shared/http/cases";
 import { standingDecision } from "./decision.ts";
 import type { CaseFacts, CaseVisit, Counted } from "./facts.ts";
+import { bookingStep, offerStep } from "../owed-steps/index.ts";
 import { settlingOf, waitsForOthers } from "./settling.ts";
 import { hasVisit } from "./visits.ts";
 
@@ -19,16 +20,12 @@ const questionWaits = ({ questions }: CaseFacts): CaseWait[] => [
 
 /** Whoever has to move a visit on. One that is over waits for nobody, unless its report is being written anew. */
 function visitMove(visit: CaseVisit): CaseWait[] {
-  const { state, appointment, order, deadline: until, start, draft } = visit;
+  const { state, appointment, order, deadline, start, draft } = visit;
+  const answer = bookingStep(state);
+  if (answer !== null) return wait(appointment, { ...answer, until: deadline });
   switch (state) {
     case "asked-for":
       return wait(order, { step: "accept-visit", of: "inspector" });
-    case "held":
-      return wait(appointment, { step: "request-hour", of: "buyer", until });
-    case "requested":
-      return wait(appointment, { step: "accept-hour", of: "inspector", until });
-    case "accepted":
-      return wait(appointment, { step: "give-access", of: "dealer", until });
     case "taken-on":
     case "confirmed":
     case "under-way":
@@ -70,11 +67,8 @@ const undone: ReadonlySet<string> = new Set(["counter-refused", "counter-withdra
 
 function decisionWaits(facts: CaseFacts): CaseWait[] {
   const { decision, comparison, summary } = facts;
-  const until = decision?.until ?? null;
-  if (decision?.state === "countered")
-    return wait(decision.id, { step: "answer-counter", of: "dealer", until });
-  if (decision?.state === "countered-back")
-    return wait(decision.id, { step: "answer-offer", of: "buyer", until });
+  const answer = decision === null ? null : offerStep(decision.state);
+  if (decision !== null && answer !== null) return wait(decision.id, { ...answer, until: decision.until });
   const again = undone.has(standingDecision(facts) ?? "") && summary === null;
   return again ? wait(comparison?.id ?? null, { step: "decide-again", of: "buyer" }) : [];
 }

@@ -59,6 +59,7 @@ export const news = defineMessages("news", {
   "question-answered": "A question of yours was answered.",
   "car-collected": "A car was collected by its carrier.",
   "car-delivered": "A car was delivered by its carrier.",
+  "deadline-near": "Something of yours is due soon.",
 });
 
 export const newsLetters = defineMessages("news-letter", {

@@ -1,2 +1,3 @@
+export { DigestService } from "./digest.service.ts";
 export { NoticesModule } from "./notices.module.ts";
 export { NoticesService } from "./notices.service.ts";

@@ -1,5 +1,5 @@
 import { Body, Controller, Query } from "@nestjs/common";
-import { NoticesRead } from "@evenhand/shared/http/notices";
+import { NewsChoice, NoticesRead } from "@evenhand/shared/http/notices";
 import { PageQuery } from "@evenhand/shared/http/paging";
 import { By } from "../../platform/access/parameters.ts";
 import { Route } from "../../platform/access/route.ts";
@@ -13,6 +13,16 @@ export class NoticesController {
   @Route("notices.list")
   list(@By() actor: Actor, @Query({ schema: PageQuery }) query: PageQuery) {
     return this.notices.list(actor, query);
+  }
+
+  @Route("notices.choice")
+  choice(@By() actor: Actor) {
+    return this.notices.choice(actor);
+  }
+
+  @Route("notices.choose")
+  choose(@By() actor: Actor, @Body({ schema: NewsChoice }) body: NewsChoice) {
+    return this.notices.choose(actor, body);
   }
 
   @Route("notices.read")

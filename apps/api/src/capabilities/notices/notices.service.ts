@@ -1,20 +1,32 @@
 import { Injectable } from "@nestjs/common";
-import { newsLetter } from "@evenhand/wording/letter";
-import type { NoticeKind, NoticesRead } from "@evenhand/shared/http/notices";
+import { mailTime, type MailTime } from "@evenhand/case/news-mail";
+import { type Due, deadlineLetter, type Letter, newsLetter } from "@evenhand/wording/letter";
+import { NewsChoice, NewsMail, type NoticeKind, type NoticesRead } from "@evenhand/shared/http/notices";
 import type { PageQuery } from "@evenhand/shared/http/paging";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
+import { readRows, sql } from "../../platform/database/rows.ts";
 import type { JsonText } from "../../platform/http/json-text.ts";
 import { SiteAddress } from "../../platform/http/site-address.ts";
 import { Outbox } from "../../platform/mail/outbox.ts";
+import { found } from "../../platform/problems/problem-error.ts";
 import { noticeList } from "./notices.queries.ts";
 
-export type News = { organization: string; kind: NoticeKind; subject: string; vehicle: string };
+/** `vehicle`: the car, or the first of them. */
+type About = { organization: string; subject: string; vehicle: string };
+export type News = About & { kind: NoticeKind };
+/** `path`: the page of the site where it is done. */
+type NearDeadline = About & { due: Omit<Due, "link">; path: string };
 
-/** Tells every member of an organization what happened: in the application, and by mail. */
+type Written = News & { dueAt: Date | null };
+
+/** How a notice stands with the mail when it is written. */
+const mailings: Readonly<Record<MailTime, string>> = { now: "mailed", morning: "waiting", never: "none" };
+
+/** Tells every member of an organization what happened: in the application, and by mail as each chose. */
 @Injectable()
 export class NoticesService {
   constructor(
@@ -25,21 +37,62 @@ export class NoticesService {
     private readonly site: SiteAddress,
   ) {}
 
-  async tell(tx: Transaction, { organization, kind, subject, vehicle }: News): Promise<void> {
+  async tell(tx: Transaction, news: News): Promise<void> {
+    await this.write(tx, { ...news, dueAt: null }, newsLetter(news.kind, this.site.base));
+  }
+
+  /** Tells of a deadline that nears, with the way to where it is met. */
+  async remind(tx: Transaction, { due, path, ...about }: NearDeadline): Promise<void> {
+    const letter = deadlineLetter({ ...due, link: this.site.base.concat(path) });
+    await this.write(tx, { ...about, kind: "deadline-near", dueAt: new Date(due.due) }, letter);
+  }
+
+  private async write(tx: Transaction, written: Written, letter: Letter): Promise<void> {
+    const { organization, kind, subject, vehicle, dueAt } = written;
     const members = await tx.membership.findMany({
       where: { organizationId: organization },
-      select: { accountId: true, account: { select: { email: true } } },
+      select: { accountId: true, account: { select: { email: true, newsMail: true } } },
     });
     const createdAt = this.clock.now();
     for (const { accountId, account } of members) {
+      const time = mailTime(kind, NewsMail.parse(account.newsMail));
+      const mailing = mailings[time];
       await tx.notice.create({
-        data: { id: this.ids.next(), accountId, kind, subject, vehicleId: vehicle, createdAt },
+        data: {
+          id: this.ids.next(),
+          accountId,
+          kind,
+          subject,
+          vehicleId: vehicle,
+          createdAt,
+          dueAt,
+          mailing,
+        },
       });
-      await this.outbox.enqueue(tx, {
-        recipient: account.email,
-        ...newsLetter(kind, this.site.base),
-      });
+      if (time === "now") await this.outbox.enqueue(tx, { recipient: account.email, ...letter });
     }
+  }
+
+  async choice({ account: id }: Actor): Promise<NewsChoice> {
+    const [row] = await readRows(
+      this.database,
+      NewsChoice,
+      sql`SELECT news_mail AS mail FROM account WHERE id = ${id}::uuid`,
+    );
+    return found(row ?? null, "account");
+  }
+
+  /** What was gathered already still comes with the next morning's letter, unless no news is wanted by mail any more. */
+  async choose({ account: id }: Actor, { mail }: NewsChoice): Promise<NewsChoice> {
+    await this.database.transaction(async (tx) => {
+      await tx.account.update({ where: { id }, data: { newsMail: mail }, select: { id: true } });
+      if (mail === "deadlines")
+        await tx.notice.updateMany({
+          where: { accountId: id, mailing: "waiting" },
+          data: { mailing: "none" },
+        });
+    });
+    return { mail };
   }
 
   async list(actor: Actor, query: PageQuery): Promise<JsonText> {

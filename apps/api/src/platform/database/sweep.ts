@@ -35,6 +35,7 @@ export const growths: Readonly<Record<string, Growth>> = {
     after: "30 days after it was sent, 90 days where it failed",
   },
   notice: { older: `coalesce(read_at, created_at) < ${days(730)}`, after: "two years after it was read" },
+  deadline_notice: { older: `told_at < ${days(30)}`, after: "30 days after it was told" },
   calendar_feed: { older: `revoked_at < ${days(90)}`, after: "90 days after it was revoked" },
   // A hold nobody asked for goes with its parts, which come first.
   appointment_move: { older: ofHolds, after: "with its hold" },

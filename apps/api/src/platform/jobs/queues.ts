@@ -10,6 +10,8 @@ export const queues = [
   "settlement-sweep",
   "table-sweep",
   "offer-sweep",
+  "deadline-sweep",
+  "news-digest",
   "history",
   "record-roots",
 ] as const;
@@ -34,6 +36,8 @@ export const workings: Readonly<Record<QueueName, Working>> = {
   "settlement-sweep": { atOnce: 1, fetchers: 1, lookEvery: 2 },
   "table-sweep": { atOnce: 1, fetchers: 1, lookEvery: 60 },
   "offer-sweep": { atOnce: 1, fetchers: 1, lookEvery: 30 },
+  "deadline-sweep": { atOnce: 1, fetchers: 1, lookEvery: 30 },
+  "news-digest": { atOnce: 1, fetchers: 1, lookEvery: 60 },
   history: { atOnce: 1, fetchers: 1, lookEvery: 60 },
   "record-roots": { atOnce: 1, fetchers: 1, lookEvery: 60 },
 };
@@ -43,6 +47,9 @@ const schedules: readonly { readonly queue: QueueName; readonly cron: string }[]
   { queue: "appointment-sweep", cron: "* * * * *" },
   { queue: "settlement-sweep", cron: "* * * * *" },
   { queue: "offer-sweep", cron: "* * * * *" },
+  { queue: "deadline-sweep", cron: "*/5 * * * *" },
+  // Seven o'clock comes at every quarter of an hour somewhere.
+  { queue: "news-digest", cron: "*/15 * * * *" },
   { queue: "table-sweep", cron: "17 * * * *" },
   { queue: "history", cron: "41 3 * * *" },
   { queue: "record-roots", cron: "7 4 * * *" },

@@ -1,0 +1,2 @@
+export { DeadlinesModule } from "./deadlines.module.ts";
+export { DeadlinesService } from "./deadlines.service.ts";
