@@ -54,6 +54,18 @@ test("who forgot the password chooses a new one by the link in the letter, and s
   expect(await page.getByLabel("New password", { exact: true }).count()).toBe(0);
 });
 
+test("how news comes by mail is chosen on the page, and stands when it is opened again", async () => {
+  const page = await openPage(browser(), delia);
+  await page.goto("/account");
+  const news = page.locator("section", { has: page.getByRole("heading", { name: "News by mail" }) });
+  expect(await news.getByRole("radio", { name: /^At once/ }).isChecked()).toBe(true);
+  await news.getByRole("radio", { name: /^Once a day/ }).check();
+  await news.getByRole("button", { name: "Save the choice" }).click();
+  await news.getByText("Saved: from now on news comes in one letter a day.").waitFor();
+  await page.reload();
+  await news.getByRole("radio", { name: /^Once a day/, checked: true }).waitFor();
+});
+
 test("a password is changed on the page; a wrong current one is said at its field", async () => {
   const page = await openPage(browser(), delia);
   await page.goto("/account");

@@ -3,9 +3,10 @@ import { LinkButton } from "../../ui/LinkButton";
 import { Page } from "../../ui/Page";
 import { ChangePassword } from "../../features/accounts/ChangePassword";
 import { CloseAccount } from "../../features/accounts/CloseAccount";
+import { NewsByMail } from "../../features/accounts/NewsByMail";
 import { useAccount } from "../../entities/account/queries";
 
-/** The person's own account: the password, the devices, and the end of it. */
+/** The person's own account: what comes by mail, the password, the devices, and the end of it. */
 export const AccountPage = () => {
   const t = useText();
   const account = useAccount();
@@ -21,6 +22,7 @@ export const AccountPage = () => {
       }
       narrow
     >
+      <NewsByMail />
       <ChangePassword />
       <CloseAccount account={account.id} />
     </Page>

@@ -32,6 +32,21 @@ export const accounts = {
   "account.password.current": "Current password",
   "account.password.do": "Change the password",
   "account.password.done": "The password was changed, and every other device was signed out.",
+  "account.news.title": "News by mail",
+  "account.news.what":
+    "What happened, and what is asked of you. What waits for you stands on your first page in any case.",
+  "account.news.at-once": "At once",
+  "account.news.at-once.what": "A letter for each thing, in the minute it happens.",
+  "account.news.daily": "Once a day",
+  "account.news.daily.what":
+    "One letter at 7:00 AM, on your organization’s clock, with all that happened since the last one. None where nothing did.",
+  "account.news.deadlines": "Only reminders of deadlines",
+  "account.news.deadlines.what": "No letters of news; one letter before a deadline of yours passes.",
+  "account.news.always":
+    "Whatever you choose, these come at once: reminders of your deadlines, letters about the security of your account, invitations, dates for your calendar, the answer to a complaint, and the signed root of your record.",
+  "account.news.do": "Save the choice",
+  "account.news.done":
+    "{mail, select, daily {Saved: from now on news comes in one letter a day.} deadlines {Saved: from now on no news comes by mail, only reminders of your deadlines.} other {Saved: from now on each piece of news comes by mail at once.}}",
   "account.close.title": "Close the account",
   "account.close.what":
     "You are signed out everywhere and leave every organization; your name, address and password are erased. Sealed reports stay with the organizations they belong to. It cannot be undone.",

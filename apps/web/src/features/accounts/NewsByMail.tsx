@@ -1,0 +1,78 @@
+import { Button } from "@mantine/core";
+import { NewsMail } from "@evenhand/shared/http/notices";
+import { queryOptions, useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
+import { useState } from "react";
+import { Choices } from "../../entities/answer/Choices";
+import { call } from "../../service/client";
+import { useText } from "../../strings/text";
+import { Form } from "../../ui/Form";
+import { Loading } from "../../ui/Loading";
+import { Notice } from "../../ui/Notice";
+import { Panel } from "../../ui/Page";
+import { ProblemNotice } from "../../ui/ProblemNotice";
+import styles from "./Accounts.module.css";
+
+const choiceQuery = queryOptions({
+  queryKey: ["news-choice"],
+  queryFn: ({ signal }) => call("notices.choice", { signal }),
+});
+
+/** What stands at the service, and what is pressed but not sent. */
+const useChoosing = (stands: NewsMail) => {
+  const queries = useQueryClient();
+  const [chosen, setChosen] = useState(stands);
+  const save = useMutation({
+    mutationFn: (mail: NewsMail) => call("notices.choose", { body: { mail } }),
+    onSuccess: (saved) => queries.setQueryData(choiceQuery.queryKey, saved),
+  });
+  const choose = (mail: NewsMail): void => {
+    setChosen(mail);
+    save.reset();
+  };
+  return { chosen, choose, save };
+};
+
+const ChoiceForm = ({ stands }: { readonly stands: NewsMail }) => {
+  const t = useText();
+  const { chosen, choose, save } = useChoosing(stands);
+  const options = NewsMail.options.map((value) => ({
+    value,
+    label: t(`account.news.${value}`),
+    hint: t(`account.news.${value}.what`),
+  }));
+  return (
+    <Form error={save.error} onSubmit={() => save.mutate(chosen)}>
+      <Choices
+        legend={t("account.news.title")}
+        name="news-mail"
+        value={chosen}
+        options={options}
+        onChange={choose}
+        stacked
+      />
+      <p className={styles.aside}>{t("account.news.always")}</p>
+      <div aria-live="polite">
+        {save.data !== undefined && (
+          <Notice kind="note" title={t("account.news.done", { mail: save.data.mail })} />
+        )}
+      </div>
+      <div>
+        <Button type="submit" size="md" loading={save.isPending}>
+          {t("account.news.do")}
+        </Button>
+      </div>
+    </Form>
+  );
+};
+
+/** How news comes by mail: as each thing happens, gathered once a day, or not at all. */
+export const NewsByMail = () => {
+  const t = useText();
+  const { data, error } = useQuery(choiceQuery);
+  return (
+    <Panel title={t("account.news.title")} hint={t("account.news.what")}>
+      {error !== null && <ProblemNotice error={error} />}
+      {data === undefined ? error === null && <Loading /> : <ChoiceForm stands={data.mail} />}
+    </Panel>
+  );
+};
