@@ -2,7 +2,7 @@ import type { ComparedReport, Comparison, Entry, ReadingFigures } from "@evenhan
 import type { CostTable } from "@evenhand/shared/cost-table";
 import type { ReportHandbook } from "@evenhand/shared/cross-check";
 import type { Report } from "@evenhand/shared/report";
-import { crossChecks, indexFindings } from "@evenhand/handbook/cross-checks";
+import { crossChecks } from "@evenhand/handbook/cross-checks";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { applyRules } from "../apply-rules/index.ts";
 import { agreementOf } from "../agreement/index.ts";
@@ -106,11 +106,7 @@ export const analyze = (
 ): Comparison => {
   const { entries: found, places: placed, corrected } = compareByPlace(a, b, sheet, options);
   const [takenA, takenB] = [corrected.a?.taken ?? a, corrected.b?.taken ?? b];
-  const checks = crossChecks(
-    { report: takenA, index: indexFindings(takenA) },
-    { report: takenB, index: indexFindings(takenB) },
-    sheet,
-  );
+  const checks = crossChecks(takenA, takenB, sheet);
   const settle = settlerOf(a, b, sheet, findSharing(a, b, options), {
     a: corrected.a?.correctionOf,
     b: corrected.b?.correctionOf,

@@ -6,7 +6,7 @@ import { describe, expect, it } from "vitest";
 import { choice, code, reading, report } from "../../testing/small-report.ts";
 import { honest, maker, modern, overstated } from "../../testing/stories.ts";
 import { sentence } from "../sentence/index.ts";
-import { crossChecks, indexFindings, singleReportChecks } from "./index.ts";
+import { crossChecks, singleReportChecks } from "./index.ts";
 
 const sheet = compileSheet(sheetVersion1);
 const breaking = (checks: readonly CrossCheck[]) =>
@@ -29,7 +29,7 @@ const lines = (checks: readonly CrossCheck[]): string =>
     .join("\n");
 
 const dated = (text: string) =>
-  indexed(
+  told(
     code("identity.build-date", "1958-03-03"),
     code("identity.date-code", text, "block"),
     choice("identity.originality", "original-to-car", "engine"),
@@ -90,18 +90,15 @@ const honestItems = new Set(honest.findings.map(({ item }) => item));
 const plain = (list: readonly CrossCheck[]) =>
   list.map(({ rule, reason, claim }) => `${rule} ${reason} ${claim?.position}`).toSorted();
 
-const indexed = (...findings: Parameters<typeof report>[0]) => {
-  const made = report(findings);
-  return { report: made, index: indexFindings(made) };
-};
+const told = (...findings: Parameters<typeof report>[0]) => report(findings);
 
 describe("crossChecks", () => {
   it("tests the claims of A against the readings of B", () => {
-    const a = indexed(
+    const a = told(
       reading("driveline.axle-ratio", "1", [3.58]),
       code("wheels.tire-size", "P205/75R15", "left-rear"),
     );
-    const b = indexed(
+    const b = told(
       reading("road.revolutions", "rpm", [2475, 2480, 2485]),
       reading("road.gps-speed", "km/h", [96.5, 96.6, 96.7]),
       reading("road.gear-ratio", "1", [1]),
@@ -119,8 +116,8 @@ describe("crossChecks", () => {
   });
 
   it("runs a check once where both views read the same findings", () => {
-    const a = indexed(reading("electrics.volts-cranking", "V", [8.1, 8.2]));
-    expect(crossChecks(a, indexed(), sheet).map(({ rule, reason }) => `${rule} ${reason}`)).toEqual([
+    const a = told(reading("electrics.volts-cranking", "V", [8.1, 8.2]));
+    expect(crossChecks(a, told(), sheet).map(({ rule, reason }) => `${rule} ${reason}`)).toEqual([
       "cranking too-low",
     ]);
   });
@@ -137,7 +134,7 @@ describe("crossChecks", () => {
     const later = { ...report([]).vehicle, modelYear: 2003, identification: "0EVTL82633A007146" };
     const of = (text: string) => {
       const made = report([code("identity.vin", text, "main-plate")], { vehicle: later });
-      return { report: made, index: indexFindings(made) };
+      return made;
     };
     const checks = crossChecks(of("0EVTL82633A007146"), of("0EVTL8Z633A007146"), sheet);
     expect(checks.find(({ rule }) => rule === "vin-reading")).toMatchObject({
@@ -147,8 +144,8 @@ describe("crossChecks", () => {
   });
 
   it("keeps a firm's own figure and says so", () => {
-    const a = indexed(code("wheels.tire-identification", "0VNE HKTA 2518", "spare"));
-    const [check] = crossChecks(a, indexed(), sheet, { firm: { "tire-age.caution-years": 9 } });
+    const a = told(code("wheels.tire-identification", "0VNE HKTA 2518", "spare"));
+    const [check] = crossChecks(a, told(), sheet, { firm: { "tire-age.caution-years": 9 } });
     expect(check).toMatchObject({ rule: "tire-age", reason: "young" });
     expect(check?.limits?.[0]).toEqual({ id: "tire-age.caution-years", value: 9, unit: "a", origin: "firm" });
   });
@@ -163,18 +160,13 @@ describe("crossChecks", () => {
 
   it("reads an overstated statement against an honest inspection as the golden file has it", async () => {
     const inspection = { ...honest, kind: "inspection" as const };
-    const checks = crossChecks(
-      { report: overstated, index: indexFindings(overstated) },
-      { report: inspection, index: indexFindings(inspection) },
-      sheet,
-      { maker },
-    );
+    const checks = crossChecks(overstated, inspection, sheet, { maker });
     await expect(`${lines(checks)}\n`).toMatchFileSnapshot("overstated-against-honest.golden.txt");
   });
 
   it("marks as over both reports every rule that read both", () => {
-    const a = { report: overstated, index: indexFindings(overstated) };
-    const b = { report: honest, index: indexFindings(honest) };
+    const a = overstated;
+    const b = honest;
     const across = crossChecks(a, b, sheet, { maker }).filter(
       ({ reads }) => new Set(reads.map(({ side }) => side)).size > 1,
     );

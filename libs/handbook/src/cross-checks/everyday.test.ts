@@ -5,18 +5,14 @@ import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import { describe, expect, it } from "vitest";
 import { choice, code, reading, report } from "../../testing/small-report.ts";
 import { sentence } from "../sentence/index.ts";
-import { crossChecks, indexFindings } from "./index.ts";
+import { crossChecks } from "./index.ts";
 
 const sheet = compileSheet(sheetVersion1);
 
 /** What a rule says of the dealer's findings and the inspector's. */
 const find = (rule: string, stated: readonly FindingInput[], found: readonly FindingInput[]) => {
   const [a, b] = [report(stated), report(found, { kind: "inspection" })];
-  const checks = crossChecks(
-    { report: a, index: indexFindings(a) },
-    { report: b, index: indexFindings(b) },
-    sheet,
-  );
+  const checks = crossChecks(a, b, sheet);
   return checks.filter((check) => check.rule === rule);
 };
 const said = (check: CrossCheck | undefined): string => (check === undefined ? "" : sentence(check));

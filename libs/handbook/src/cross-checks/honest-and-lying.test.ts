@@ -7,14 +7,13 @@ import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import { describe, expect, it } from "vitest";
 import { choice, code, reading, report } from "../../testing/small-report.ts";
-import { crossChecks, indexFindings } from "./index.ts";
+import { crossChecks } from "./index.ts";
 
 const sheet = compileSheet(sheetVersion1);
 const folder = new URL("../../../../fixtures/demo/reports/", import.meta.url);
 const demo = (name: string): Report =>
   Report.parse(JSON.parse(readFileSync(new URL(`${name}.json`, folder), "utf8")));
-const checksOf = (a: Report, b: Report): CrossCheck[] =>
-  crossChecks({ report: a, index: indexFindings(a) }, { report: b, index: indexFindings(b) }, sheet);
+const checksOf = (a: Report, b: Report): CrossCheck[] => crossChecks(a, b, sheet);
 
 type Random = () => number;
 const CHARACTERS = "ABCDEFGHJKLMNPRSTUVWXYZ0123456789";

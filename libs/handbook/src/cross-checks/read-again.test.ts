@@ -5,7 +5,7 @@ import type { FindingInput } from "@evenhand/shared/finding";
 import { describe, expect, it } from "vitest";
 import { choice, code, reading, report } from "../../testing/small-report.ts";
 import { sentence } from "../sentence/index.ts";
-import { crossChecks, indexFindings } from "./index.ts";
+import { crossChecks } from "./index.ts";
 
 const sheet = compileSheet(sheetVersion1);
 const { vehicle } = report([]);
@@ -16,7 +16,7 @@ type Car = { readonly maker?: MakerData; readonly modelYear?: number };
 const checksOf = ({ stated = [], found = [] }: Told, { maker = {}, modelYear = 1958 }: Car = {}) => {
   const car = { vehicle: { ...vehicle, modelYear } };
   const [a, b] = [report(stated, car), report(found, { ...car, kind: "inspection" })];
-  return crossChecks({ report: a, index: indexFindings(a) }, { report: b, index: indexFindings(b) }, sheet, {
+  return crossChecks(a, b, sheet, {
     maker,
   });
 };

@@ -5,13 +5,10 @@ import { describe, expect, it } from "vitest";
 import { choice, code, reading, report } from "../../testing/small-report.ts";
 import { honest, maker, overstated } from "../../testing/stories.ts";
 import { sentence } from "../sentence/index.ts";
-import { crossChecks, indexFindings, singleReportChecks } from "./index.ts";
+import { crossChecks, singleReportChecks } from "./index.ts";
 
 const sheet = compileSheet(sheetVersion1);
-const indexed = (...findings: Parameters<typeof report>[0]) => {
-  const made = report(findings);
-  return { report: made, index: indexFindings(made) };
-};
+const told = (...findings: Parameters<typeof report>[0]) => report(findings);
 const of = (checks: readonly CrossCheck[], rule: string) => checks.find((check) => check.rule === rule);
 
 describe("what a break makes bad and decides", () => {
@@ -28,7 +25,7 @@ describe("what a break makes bad and decides", () => {
     const pressures = [150, 140, 155, 90].map((value, index) =>
       reading("engine.compression", "psi", [value, value], `cylinder-${index + 1}`),
     );
-    const check = of(crossChecks(indexed(), indexed(...pressures), sheet), "compression");
+    const check = of(crossChecks(told(), told(...pressures), sheet), "compression");
     expect(check).toMatchObject({
       severity: "worth",
       bad: [{ side: "b", item: "engine.compression", position: "cylinder-4" }],
@@ -37,8 +34,8 @@ describe("what a break makes bad and decides", () => {
   });
 
   it("names the claim that falls", () => {
-    const stated = indexed(choice("body.paint-history", "original", "hood"));
-    const found = indexed(reading("body.paint-thickness", "um", [420, 430, 425], "hood"));
+    const stated = told(choice("body.paint-history", "original", "hood"));
+    const found = told(reading("body.paint-thickness", "um", [420, 430, 425], "hood"));
     expect(of(crossChecks(stated, found, sheet), "original-paint")).toMatchObject({
       severity: "worth",
       bad: [{ side: "b", item: "body.paint-thickness", position: "hood" }],
@@ -52,8 +49,8 @@ describe("what a break makes bad and decides", () => {
       code("identity.vin", "TM467R20871", "body-tag"),
       code("identity.title-number", "TM467R20899"),
     ];
-    const found = { report: report(numbers, { kind: "inspection" }), index: indexed(...numbers).index };
-    const across = crossChecks(indexed(...numbers), found, sheet).filter(
+    const found = report(numbers, { kind: "inspection" });
+    const across = crossChecks(told(...numbers), found, sheet).filter(
       ({ rule, reads }) => rule === "same-number" && reads.length === 6,
     );
     expect(across).toMatchObject([
@@ -71,8 +68,8 @@ describe("what a break makes bad and decides", () => {
   });
 
   it("names the spot that was never painted, where its color is not the tag's", () => {
-    const stated = indexed(code("identity.paint-code", "Y"));
-    const found = indexed(code("doors.first-color", "R"));
+    const stated = told(code("identity.paint-code", "Y"));
+    const found = told(code("doors.first-color", "R"));
     expect(of(crossChecks(stated, found, sheet), "first-color")).toMatchObject({
       claim: { side: "a", item: "identity.paint-code" },
       bad: [{ side: "b", item: "doors.first-color" }],
@@ -80,8 +77,8 @@ describe("what a break makes bad and decides", () => {
   });
 
   it("calls a tire of eighteen years a danger where the dealer is silent", () => {
-    const found = indexed(code("wheels.tire-identification", "0VNE HKTA 1208", "left-rear"));
-    expect(of(crossChecks(indexed(), found, sheet), "tire-age")).toMatchObject({
+    const found = told(code("wheels.tire-identification", "0VNE HKTA 1208", "left-rear"));
+    expect(of(crossChecks(told(), found, sheet), "tire-age")).toMatchObject({
       reason: "replace-age",
       severity: "danger",
       bad: [{ side: "b", position: "left-rear" }],

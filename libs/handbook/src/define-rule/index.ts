@@ -53,11 +53,14 @@ export type RuleParts<Id extends string, Limits extends LimitRecords, Reason ext
   readonly growth: Growth<NoInfer<Input>>;
 };
 
-/** A rule with its inputs found, not yet run. */
-export type Prepared = Omit<Inputs<unknown>, "input"> & { readonly run: () => RuleResult };
+/** What a rule answers to one set of inputs. */
+export type Ruling = Omit<Inputs<unknown>, "input" | "claim"> & {
+  /** The finding whose claim was tested. */
+  readonly claim: Found | undefined;
+  readonly result: RuleResult;
+};
 
-/** Most rules have no inputs in most views. */
-const NOTHING_FOUND: readonly Prepared[] = [];
+const NO_RULINGS: readonly Ruling[] = [];
 
 /** A rule of the handbook, whatever it reads. */
 export type Rule<
@@ -72,7 +75,8 @@ export type Rule<
   readonly needs: readonly string[];
   /** What it finds in a view, whether or not what it needs is answered. */
   readonly find: (view: View) => readonly Inputs<unknown>[];
-  readonly prepare: (view: View) => readonly Prepared[];
+  /** What it answers in some views of one firm, each set of findings read and claim tested once. */
+  readonly rule: (views: readonly View[]) => readonly Ruling[];
   readonly examples: Readonly<Record<Reason, () => RuleResult>>;
   readonly trueClaims: Readonly<Record<string, (read: DrawnReading) => RuleResult>>;
   readonly growth: {
@@ -110,6 +114,58 @@ const grown = <Input>(growth: Growth<Input>, run: (input: Input) => RuleResult):
     : { dates: mapped(growth.dates, (made) => (one: DateSet, other: DateSet) => run(made(one, other))) };
 };
 
+const isSamePlace = (one: Found | undefined, other: Found | undefined): boolean =>
+  one === other ||
+  (one !== undefined &&
+    other !== undefined &&
+    one.side === other.side &&
+    one.position === other.position &&
+    one.item === other.item);
+
+const claimed = ({ claim }: Inputs<unknown>): Found | undefined =>
+  typeof claim === "function" ? undefined : claim;
+
+/** Inputs with the same claim and places read are one. Views list reads in one order. */
+const isSame = (one: Inputs<unknown>, other: Inputs<unknown>): boolean => {
+  const { length } = one.reads;
+  if (length !== other.reads.length || !isSamePlace(claimed(one), claimed(other))) return false;
+  for (let index = 0; index < length; index += 1)
+    if (!isSamePlace(one.reads[index], other.reads[index])) return false;
+  return true;
+};
+
+/** Inputs of one more view: one that finds nothing of its own repeats another. */
+const addOthers = <Input>(asked: Inputs<Input>[], found: readonly Inputs<Input>[]): void => {
+  for (const inputs of found) if (!asked.some((known) => isSame(known, inputs))) asked.push(inputs);
+};
+
+const rulingOf = ({ reads, claim, bad }: Inputs<unknown>, result: RuleResult): Ruling => ({
+  reads,
+  claim: typeof claim === "function" ? claim(result) : claim,
+  bad,
+  result,
+});
+
+const isAsked = (needs: readonly string[], view: View): boolean => {
+  for (const item of needs) if (!isAnswered(view, item)) return false;
+  return true;
+};
+
+const rulingsBy =
+  <Input>({
+    needs = [],
+    find,
+    compute,
+  }: Pick<RuleParts<string, LimitRecords, string, Input>, "needs" | "find" | "compute">): Rule["rule"] =>
+  (views) => {
+    const asked: Inputs<Input>[] = [];
+    for (const view of views) if (isAsked(needs, view)) addOthers(asked, find(view));
+    const firm = views[0]?.firm ?? {};
+    return asked.length === 0
+      ? NO_RULINGS
+      : asked.map((inputs) => rulingOf(inputs, compute(inputs.input, firm)));
+  };
+
 /**
  * A rule in one piece: what the Handbook says of it, its function, where its inputs stand in a report, an example of
  * every reason, and the draws that try it. What is missing does not compile.
@@ -138,16 +194,7 @@ export const defineRule = <
     limitRecords: limits,
     needs,
     find,
-    prepare: (view) => {
-      const found = needs.every((item) => isAnswered(view, item)) ? find(view) : [];
-      if (found.length === 0) return NOTHING_FOUND;
-      return found.map(({ input, reads, claim, bad }) => ({
-        reads,
-        claim,
-        bad,
-        run: () => compute(input, view.firm),
-      }));
-    },
+    rule: rulingsBy({ needs, find, compute }),
     examples: mapped<Reason, Input, () => RuleResult>(examples, (input) => () => run(input)),
     trueClaims:
       trueClaims === "no-figures"

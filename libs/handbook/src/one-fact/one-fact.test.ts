@@ -3,7 +3,7 @@ import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import { describe, expect, it } from "vitest";
 import { choice, reading, report } from "../../testing/small-report.ts";
-import { crossChecks, indexFindings } from "../cross-checks/index.ts";
+import { crossChecks } from "../cross-checks/index.ts";
 import { oneFact } from "./index.ts";
 
 const at = (item: string, position = "", side: "a" | "b" = "b"): EntryReference => ({ side, item, position });
@@ -62,11 +62,9 @@ describe("one fact is one line", () => {
     );
     const stated = report([choice("engine.rebuild-claim", "rebuilt")]);
     const found = report(cylinders, { kind: "inspection" });
-    const checks = crossChecks(
-      { report: stated, index: indexFindings(stated) },
-      { report: found, index: indexFindings(found) },
-      compileSheet(sheetVersion1),
-    ).filter(({ verdict }) => verdict === "breaks");
+    const checks = crossChecks(stated, found, compileSheet(sheetVersion1)).filter(
+      ({ verdict }) => verdict === "breaks",
+    );
     expect(new Set(checks.map(({ rule }) => rule)).size).toBeGreaterThan(1);
     expect(checks.filter(({ under }) => under === undefined)).toHaveLength(1);
   });

@@ -1,5 +1,5 @@
 import { normalizeVin } from "../identifier-text/index.ts";
-import { findReads, findingsOf } from "../view/index.ts";
+import { answersOf, findReads } from "../view/index.ts";
 import type { Read, View } from "../view/index.ts";
 import type { Market } from "../vin-form/index.ts";
 
@@ -29,11 +29,13 @@ const alsoReadAs = (item: string): readonly string[] =>
 /** Whether a number was read by both people, or twice: what a break may rest on that accuses somebody. */
 export const isReadTwice = (view: View, read: Read<"code">): boolean => {
   const number = normalizeVin(read.answer.text);
-  const findings = (["a", "b"] as const).flatMap((side) =>
-    alsoReadAs(read.item).flatMap((item) => findingsOf(view, side, item)),
-  );
-  const alike = findings.filter(
-    ({ answer }) => answer.kind === "code" && normalizeVin(answer.text) === number,
-  );
-  return alike.length > 1;
+  let alike = 0;
+  for (const side of ["a", "b"] as const) {
+    for (const item of alsoReadAs(read.item)) {
+      for (const { answer } of answersOf(view, side, item)) {
+        if (answer.kind === "code" && normalizeVin(answer.text) === number) alike += 1;
+      }
+    }
+  }
+  return alike > 1;
 };

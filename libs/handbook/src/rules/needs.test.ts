@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { Report } from "@evenhand/shared/report";
 import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
-import { indexFindings, nothingKnown } from "../view/index.ts";
+import { indexReport } from "../view/index.ts";
 import type { View } from "../view/index.ts";
 import { rules } from "./index.ts";
 
@@ -15,14 +15,16 @@ const pairs = files
   .map((file) => [read(file.replace("inspection", "statement")), read(file)] as const);
 
 const sheet = compileSheet(sheetVersion1);
-const without = (report: Report, item: string | undefined) => {
-  const left = { ...report, findings: report.findings.filter((finding) => finding.item !== item) };
-  return { report: left, index: indexFindings(left) };
-};
+const without = (report: Report, item: string | undefined, side: "a" | "b") =>
+  indexReport(
+    { ...report, findings: report.findings.filter((finding) => finding.item !== item) },
+    sheet,
+    side,
+  );
 
 /** Each side by itself and A against B, as two reports are read, an item left out of both. */
 const viewsOf = ([a, b]: (typeof pairs)[number], item?: string): View[] => {
-  const reports = { a: without(a, item), b: without(b, item) };
+  const reports = { a: without(a, item, "a"), b: without(b, item, "b") };
   const { limits: firm = {}, maker } = b.handbook ?? {};
   const views = [
     ["a", ["a"]],
@@ -36,7 +38,6 @@ const viewsOf = ([a, b]: (typeof pairs)[number], item?: string): View[] => {
     maker: maker?.data ?? {},
     claims,
     readings,
-    known: { a: nothingKnown(), b: nothingKnown() },
   }));
 };
 
@@ -58,7 +59,7 @@ describe("what a rule needs", () => {
     const views = pairs.flatMap((pair) => viewsOf(pair));
     const finding = rules.filter((rule) => {
       const found = views.map((view) => rule.find(view).length);
-      expect(views.map((view) => rule.prepare(view).length)).toEqual(found);
+      expect(views.map((view) => rule.rule([view]).length)).toEqual(found);
       return found.some((count) => count > 0);
     });
     expect(finding.length).toBeGreaterThan(30);
@@ -67,10 +68,12 @@ describe("what a rule needs", () => {
   it("is asked for first, and nothing is looked for where it is not answered", () => {
     const [pair] = pairs;
     if (pair === undefined) throw new Error("no pair");
-    const silent = { report: pair[0], index: Object.assign(new Map(), { get: looked }) };
+    const none = indexReport({ ...pair[0], findings: [] }, sheet, "a");
+    const silent = Object.defineProperty({ ...none }, "asked", { get: looked });
     for (const view of viewsOf(pair)) {
       for (const rule of needing) {
-        expect(rule.prepare({ ...view, reports: { a: silent, b: silent } })).toEqual([]);
+        const unanswered = { ...view, reports: { a: silent, b: silent } };
+        expect(rule.rule([unanswered])).toEqual([]);
       }
     }
   });

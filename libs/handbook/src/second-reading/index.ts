@@ -5,7 +5,7 @@ import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { isSameCode, normalizeCode } from "../code-text/index.ts";
 import { findRule } from "../rules/index.ts";
 import { sentence } from "../sentence/index.ts";
-import { findingAt } from "../view/index.ts";
+import { answeredBy, findAt } from "../view/indexed-report.ts";
 import type { Side, View } from "../view/index.ts";
 
 type Reports = View["reports"];
@@ -18,8 +18,7 @@ export const READ_AGAIN = "read-again";
 type Code = { readonly system: CodeSystem; readonly text: string };
 
 const codeAt = ({ reports, sheet }: Read, { side, item, position }: EntryReference): Code | undefined => {
-  const report = reports[side];
-  const answer = report === undefined ? undefined : findingAt(report.index, item, position)?.answer;
+  const answer = findAt(answeredBy(reports[side], item), position)?.answer;
   if (answer?.kind !== "code") return undefined;
   return { system: sheet.items.get(item)?.item.code?.system ?? "text", text: answer.text };
 };

@@ -1,79 +1,15 @@
-import type { EntryReference, FirmLimits, MakerData } from "@evenhand/shared/cross-check";
-import type { Answer, AnswerKind, AnswerOf } from "@evenhand/shared/answer";
-import type { Finding } from "@evenhand/shared/finding";
+import type { FirmLimits, MakerData } from "@evenhand/shared/cross-check";
+import type { AnswerKind, ReadingValue } from "@evenhand/shared/answer";
 import type { Report } from "@evenhand/shared/report";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
-import { readSide, sideEstimate } from "@evenhand/sheet/reading-side";
-import type { ReadingSide } from "@evenhand/sheet/reading-side";
+import { movingSide, readSideInto, sideEstimate } from "@evenhand/sheet/reading-side";
 import { dayOf, findIsoRange } from "../day/index.ts";
+import { answeredBy, findAt, isSpokenOf } from "./indexed-report.ts";
+import type { Answered, Found, IndexedReport, Read, Side } from "./indexed-report.ts";
 
-export type Side = EntryReference["side"];
-
-/** A finding as a rule reads it: where, and on which side. */
-export type Found = {
-  readonly side: Side;
-  readonly item: string;
-  readonly position: string;
-  readonly finding: Finding;
-};
-
-/** The same with its answer, of the kind asked for. */
-export type Read<K extends AnswerKind> = Found & { readonly answer: AnswerOf<K> };
-
-/** A finding with its answer, of whatever kind. */
-export type Answered = Found & { readonly answer: Answer };
-
-/** The findings of one report by item; those of one item are few, each at a position of its own. */
-export type FindingIndex = ReadonlyMap<string, readonly Finding[]>;
-
-const NOTHING: readonly Finding[] = [];
-
-/**
- * Findings by item.
- *
- * @example indexFindings(report).get("wheels.tread-depth")?.length // 5: one a wheel
- */
-export const indexFindings = ({ findings }: Pick<Report, "findings">): FindingIndex => {
-  const index = new Map<string, Finding[]>();
-  let item: string | undefined;
-  let ofItem: Finding[] | undefined;
-  for (const finding of findings) {
-    // Findings of one item mostly stand together.
-    if (finding.item !== item) {
-      item = finding.item;
-      ofItem = index.get(item);
-    }
-    if (ofItem !== undefined) ofItem.push(finding);
-    else index.set(finding.item, (ofItem = [finding]));
-  }
-  return index;
-};
-
-/**
- * The finding of an item at a position; the last one written, were there several.
- *
- * @example findingAt(indexFindings(report), "wheels.tread-depth", "left-front")?.answer.kind // "reading"
- */
-export const findingAt = (index: FindingIndex, item: string, position: string): Finding | undefined =>
-  index.get(item)?.findLast((finding) => finding.position === position);
-
-/** One report and its findings by place. */
-export type IndexedReport = { readonly report: Report; readonly index: FindingIndex };
-
-/** A reading as a side, and its estimates as far as they were asked for. */
-type KnownReading = { readonly side: ReadingSide; whole?: Estimate; differences?: Estimate };
-
-/** What several rules ask of one report in several views, worked out once. It changes no answer. */
-export type Known = {
-  /** Findings by item, as rules read them. */
-  readonly found: Map<string, readonly Answered[]>;
-  readonly readings: Map<Finding, KnownReading>;
-  visitDay?: number | undefined;
-};
-
-/** What is known of a report nobody asked anything of. */
-export const nothingKnown = (): Known => ({ found: new Map(), readings: new Map() });
+export { indexReport } from "./indexed-report.ts";
+export type { Answered, Found, IndexedReport, Read, Side } from "./indexed-report.ts";
 
 /** Whose claims are tested against whose readings: one report's against its own, or one's against both. */
 export type View = {
@@ -85,30 +21,19 @@ export type View = {
   /** Sides readings are taken from, the first that has one. */
   readonly readings: readonly Side[];
   readonly reports: Readonly<Partial<Record<Side, IndexedReport>>>;
-  readonly known: Readonly<Record<Side, Known>>;
-};
-
-const NOBODY: readonly Answered[] = [];
-
-const foundOf = (finding: Finding, side: Side): Answered => {
-  const { item, position, answer } = finding;
-  return { side, item, position, finding, answer };
-};
-
-/** What a side says of an item, each finding as one object for all rules and views. */
-const answeredBy = (view: View, side: Side, item: string): readonly Answered[] => {
-  const findings = view.reports[side]?.index.get(item);
-  if (findings === undefined) return NOBODY;
-  const { found } = view.known[side];
-  const known = found.get(item);
-  if (known !== undefined) return known;
-  const made = findings.map((finding) => foundOf(finding, side));
-  found.set(item, made);
-  return made;
 };
 
 const isKind = <K extends AnswerKind>(found: Answered, kind: K): found is Answered & Read<K> =>
   found.answer.kind === kind;
+
+const readAt = <K extends AnswerKind>(
+  answered: readonly Answered[],
+  position: string,
+  kind: K,
+): Read<K> | undefined => {
+  const found = findAt(answered, position);
+  return found !== undefined && isKind(found, kind) ? found : undefined;
+};
 
 /** What one side says of an item in the kind asked for, whoever a view takes its readings from. */
 export const readFrom = <K extends AnswerKind>(
@@ -117,14 +42,7 @@ export const readFrom = <K extends AnswerKind>(
   item: string,
   position: string,
   kind: K,
-): Read<K> | undefined => {
-  const answered = answeredBy(view, side, item);
-  for (let index = answered.length - 1; index >= 0; index -= 1) {
-    const found = answered[index];
-    if (found?.position === position) return isKind(found, kind) ? found : undefined;
-  }
-  return undefined;
-};
+): Read<K> | undefined => readAt(answeredBy(view.reports[side], item), position, kind);
 
 /** What was found of an item, from the first side that has it in the kind asked for. */
 export const findRead = <K extends AnswerKind>(
@@ -148,40 +66,69 @@ export const findClaim = <K extends AnswerKind>(
   position = "",
 ): Read<K> | undefined => readFrom(view, view.claims, item, position, kind);
 
-/** What a side says of an item, at every position. */
-export const findingsOf = (view: View, side: Side | undefined, item: string): readonly Finding[] =>
-  (side === undefined ? undefined : view.reports[side]?.index.get(item)) ?? NOTHING;
-
 /** Whether somebody whose claims or readings a view takes says anything of an item, seen or not. */
-export const isAnswered = ({ reports, claims, readings }: View, item: string): boolean =>
-  reports[claims]?.index.has(item) === true ||
-  readings.some((side) => reports[side]?.index.has(item) === true);
-
-/** Whether a side that comes before one of the readings has the position too. */
-const isAnsweredBefore = (view: View, at: number, item: string, position: string): boolean => {
-  for (let before = 0; before < at; before += 1) {
-    const answered = findingsOf(view, view.readings[before], item);
-    if (answered.some((finding) => finding.position === position)) return true;
+export const isAnswered = ({ reports, claims, readings }: View, item: string): boolean => {
+  const own = reports[claims];
+  if (own !== undefined && isSpokenOf(own, item)) return true;
+  for (const side of readings) {
+    const report = reports[side];
+    if (report !== undefined && isSpokenOf(report, item)) return true;
   }
   return false;
 };
 
-/** Every position of an item that some side of the readings answered in the kind asked for, first answered first. */
-export const findReads = <K extends AnswerKind>(view: View, kind: K, item: string): Read<K>[] => {
+/** Whether each is of the kind, and at a position of its own. */
+const areOnce = <K extends AnswerKind>(
+  answered: readonly Answered[],
+  kind: K,
+): answered is readonly (Answered & Read<K>)[] =>
+  answered.every((found) => isKind(found, kind) && findAt(answered, found.position) === found);
+
+/** Whether a side that comes before one of the readings has the position too. */
+const isAnsweredBefore = (view: View, at: number, item: string, position: string): boolean => {
+  for (let before = 0; before < at; before += 1) {
+    const side = view.readings[before];
+    if (side !== undefined && findAt(answeredBy(view.reports[side], item), position) !== undefined)
+      return true;
+  }
+  return false;
+};
+
+const noReads: readonly never[] = [];
+
+/** What a side and those after it have of an item at the positions that none before it answered. */
+const readsAt = <K extends AnswerKind>(view: View, at: number, kind: K, item: string): readonly Read<K>[] => {
+  const side = view.readings[at];
+  const answered = side === undefined ? [] : answeredBy(view.reports[side], item);
+  if (answered.length === 0) return noReads;
+  if (at === 0 && areOnce(answered, kind)) return answered;
   const reads: Read<K>[] = [];
-  for (let at = 0; at < view.readings.length; at += 1) {
-    for (const { position } of findingsOf(view, view.readings[at], item)) {
-      if (isAnsweredBefore(view, at, item, position)) continue;
-      const read = findRead(view, kind, item, position);
-      if (read !== undefined) reads.push(read);
-    }
+  for (const { position } of answered) {
+    if (isAnsweredBefore(view, at, item, position)) continue;
+    const read = findRead(view, kind, item, position);
+    if (read !== undefined) reads.push(read);
   }
   return reads;
 };
 
+/** Every position of an item that some side of the readings answered in the kind asked for, first answered first. */
+export const findReads = <K extends AnswerKind>(view: View, kind: K, item: string): readonly Read<K>[] => {
+  const reads = readsAt(view, 0, kind, item);
+  if (view.readings.length === 1) return reads;
+  const others = readsAt(view, 1, kind, item);
+  return others.length === 0 ? reads : reads.length === 0 ? others : [...reads, ...others];
+};
+
 /** The same for the side whose claims are tested. */
-export const findClaims = <K extends AnswerKind>(view: View, kind: K, item: string): Read<K>[] =>
-  findingsOf(view, view.claims, item).flatMap(({ position }) => findClaim(view, kind, item, position) ?? []);
+export const findClaims = <K extends AnswerKind>(view: View, kind: K, item: string): readonly Read<K>[] => {
+  const answered = answeredBy(view.reports[view.claims], item);
+  if (areOnce(answered, kind)) return answered;
+  return answered.flatMap(({ position }) => findClaim(view, kind, item, position) ?? []);
+};
+
+/** What a side says of an item, at every position. */
+export const answersOf = (view: View, side: Side, item: string): readonly Answered[] =>
+  answeredBy(view.reports[side], item);
 
 /** The option chosen, where it is known. */
 export const optionOf = (read: Read<"choice"> | undefined): string | undefined =>
@@ -191,50 +138,40 @@ export const optionOf = (read: Read<"choice"> | undefined): string | undefined =
 export const optionsOf = (read: Read<"choice"> | undefined): readonly string[] =>
   read === undefined ? [] : [read.answer.option, ...(read.answer.also ?? [])];
 
-const sideOf = (view: View, read: Read<"reading">, answer = read.answer): ReadingSide | undefined => {
-  const spec = view.sheet.items.get(read.item)?.item.reading;
-  if (spec === undefined) return undefined;
-  const instruments = view.reports[read.side]?.report.instruments;
-  const { instrument } = read.finding;
-  return readSide(
-    answer,
-    spec,
-    instrument === undefined ? undefined : instruments?.find(({ id }) => id === instrument),
-  );
-};
-
-const knownReadingOf = (view: View, read: Read<"reading">): KnownReading | undefined => {
-  const { readings } = view.known[read.side];
-  const kept = readings.get(read.finding);
-  if (kept !== undefined) return kept;
-  const side = sideOf(view, read);
-  if (side === undefined) return undefined;
-  const made: KnownReading = { side };
-  readings.set(read.finding, made);
-  return made;
-};
-
 /** `whole`: everything counts, as against a limit. `differences`: what one instrument shares over all readings cancels. */
 export type UncertaintyOf = "whole" | "differences";
+
+/** Every reading is read into it in turn. */
+const moving = movingSide();
+
+const workOut = (
+  view: View,
+  { side, item, finding, answer }: Read<"reading">,
+  of: UncertaintyOf,
+  values: readonly ReadingValue[] = answer.values,
+): Estimate | undefined => {
+  const spec = view.sheet.items.get(item)?.item.reading;
+  if (spec === undefined) return undefined;
+  const { instrument } = finding;
+  const instruments = instrument === undefined ? undefined : view.reports[side]?.report.instruments;
+  const own = instruments?.find(({ id }) => id === instrument);
+  const read = values === answer.values ? answer : { ...answer, values: [...values] };
+  return sideEstimate(readSideInto(moving, read, spec, own), of === "whole");
+};
 
 /** A reading as an estimate in the item's base unit. */
 export const estimateOf = (
   view: View,
   read: Read<"reading">,
   of: UncertaintyOf = "whole",
-): Estimate | undefined => {
-  const known = knownReadingOf(view, read);
-  if (known === undefined) return undefined;
-  const { side } = known;
-  return (known[of] ??= sideEstimate(side, of === "whole"));
-};
+): Estimate | undefined => (read[of] ??= workOut(view, read, of));
 
 /** The lowest value of a reading by itself, which the scatter between spots says nothing of. */
 export const lowestOf = (view: View, read: Read<"reading">): Estimate | undefined => {
-  const lowest = read.answer.values.toSorted((a, b) => a.value - b.value)[0];
+  const { values } = read.answer;
+  const lowest = values.toSorted((a, b) => a.value - b.value)[0];
   if (lowest === undefined) return undefined;
-  const side = sideOf(view, read, { ...read.answer, values: [lowest] });
-  return side === undefined ? undefined : sideEstimate(side, true);
+  return values.length === 1 ? estimateOf(view, read) : workOut(view, read, "whole", [lowest]);
 };
 
 /** A condition noted with a finding, as a number. */
@@ -243,12 +180,14 @@ export const numberNoted = (read: Found | undefined, condition: string): number 
   return typeof noted === "number" ? noted : undefined;
 };
 
+const startOf = ({ visit }: Report): number | null => findIsoRange(visit.started.slice(0, 10))?.first ?? null;
+
 /** The day a report was made. */
 export const visitDay = (view: View, side: Side): number | undefined => {
-  const started = view.reports[side]?.report.visit.started;
-  const known = view.known[side];
-  if (started === undefined) return undefined;
-  return (known.visitDay ??= findIsoRange(started.slice(0, 10))?.first);
+  const indexed = view.reports[side];
+  if (indexed === undefined) return undefined;
+  indexed.visitDay ??= startOf(indexed.report);
+  return indexed.visitDay ?? undefined;
 };
 
 /** The day an entry or bill is dated, where it is written as an ISO date. */
