@@ -44,14 +44,18 @@ const blindPairs = (entries: readonly Entry[], b: Graded): Map<string, Pair[]> =
   return byItem;
 };
 
-type Counts = readonly (readonly number[])[];
+type Counts = number[][];
 
-const countsOf = (pairs: readonly Pair[]): number[][] => {
-  const counts = houseGrades.map(() => houseGrades.map(() => 0));
+const count = (counts: Counts, pairs: readonly Pair[], by: 1 | -1): void => {
   for (const [a, b] of pairs) {
     const row = counts[a];
-    if (row !== undefined) row[b] = (row[b] ?? 0) + 1;
+    if (row !== undefined) row[b] = (row[b] ?? 0) + by;
   }
+};
+
+const countsOf = (pairs: readonly Pair[]): Counts => {
+  const counts = houseGrades.map(() => houseGrades.map(() => 0));
+  count(counts, pairs, 1);
   return counts;
 };
 
@@ -65,17 +69,15 @@ const observedOf = (items: readonly (readonly Pair[])[]): Statistic => {
 
 const WEIGHTS = { weights: "quadratic" } as const;
 
-/** The whole table but one item's places: counts are whole numbers, so that taking them off again is exact. */
-const without = (counts: Counts, pairs: readonly Pair[]): number[][] => {
-  const left = counts.map((row) => row.slice());
-  for (const [a, b] of pairs) {
-    const row = left[a];
-    if (row !== undefined) row[b] = (row[b] ?? 0) - 1;
-  }
-  return left;
-};
-
 const coefficientFrom = (counts: Counts): number => gwetCoefficient(counts, WEIGHTS.weights);
+
+/** The coefficient of the whole table but one item's places: counts are whole numbers, so that taking off and putting back is exact. */
+const coefficientWithout = (pairs: readonly Pair[], counts: Counts): number => {
+  count(counts, pairs, -1);
+  const coefficient = coefficientFrom(counts);
+  count(counts, pairs, 1);
+  return coefficient;
+};
 
 /** AC2 with items as clusters; never narrower than if every place stood for itself, so that full agreement has an interval too. */
 const coefficientOf = (items: readonly (readonly Pair[])[], counts: Counts): Statistic => {
@@ -84,7 +86,7 @@ const coefficientOf = (items: readonly (readonly Pair[])[], counts: Counts): Sta
   if (single.state === "too-few") return single;
   const { standardError, low, high } = clusterJackknife(
     coefficientFrom(counts),
-    items.map((pairs) => coefficientFrom(without(counts, pairs))),
+    items.map((pairs) => coefficientWithout(pairs, counts)),
   );
   return {
     ...single,

@@ -38,17 +38,29 @@ const inOrder = ({ values, unit }: Reading, spec: ReadingSpec): number[] => {
   return converted.length < 2 ? converted : converted.sort((one, other) => one - other);
 };
 
-/** What two values can lie apart and be the same. */
-const nothingOf = (values: readonly number[], spec: ReadingSpec): number => {
-  let largest = Math.max(1e-12, spec.delta.absolute);
-  for (const value of values) largest = Math.max(largest, Math.abs(value));
-  return 1e-9 * largest;
+/** The least value of a reading, in the item's unit. */
+const leastOf = ({ values, unit }: Reading, spec: ReadingSpec): number => {
+  let least = Number.POSITIVE_INFINITY;
+  for (let at = 0; at < values.length; at += 1)
+    least = Math.min(least, convert(values[at]?.value ?? Number.NaN, unit, spec.unit));
+  return least;
 };
 
-/** The same values, whatever their order and unit: those that tell are equally many. */
+/** The greatest value of a reading, in the item's unit. */
+const greatestOf = ({ values, unit }: Reading, spec: ReadingSpec): number => {
+  let greatest = Number.NEGATIVE_INFINITY;
+  for (let at = 0; at < values.length; at += 1)
+    greatest = Math.max(greatest, convert(values[at]?.value ?? Number.NaN, unit, spec.unit));
+  return greatest;
+};
+
+/** The same values, whatever their order and unit: those that tell are equally many, and few have even the least in common. */
 const isSame = ({ a, b, spec }: Pair): boolean => {
+  const [least, greatest] = [leastOf(a.answer, spec), greatestOf(a.answer, spec)];
+  const nothing = 1e-9 * Math.max(1e-12, spec.delta.absolute, Math.abs(least), Math.abs(greatest));
+  if (Math.abs(least - leastOf(b.answer, spec)) > nothing) return false;
+  if (Math.abs(greatest - greatestOf(b.answer, spec)) > nothing) return false;
   const [one, other] = [inOrder(a.answer, spec), inOrder(b.answer, spec)];
-  const nothing = nothingOf(one, spec);
   return one.every((value, at) => Math.abs(value - (other[at] ?? 0)) <= nothing);
 };
 
@@ -63,7 +75,10 @@ const chanceOfSame = ({ a, b, spec, size }: Pair): number => {
   return roundsAlike(Math.max(a.step, b.step), u);
 };
 
-const isSpotted = ({ values }: Reading): boolean => values.some(({ spot }) => spot !== undefined);
+const isSpotted = ({ values }: Reading): boolean => {
+  for (let at = 0; at < values.length; at += 1) if (values[at]?.spot !== undefined) return true;
+  return false;
+};
 
 /** Spread over spots that both name is the car's, and says nothing of how alike two people read one spot. */
 const isTelling = ({ a, b, spec }: Pair): boolean =>

@@ -1,40 +1,75 @@
-import type { ReadingValue } from "@evenhand/shared/answer";
+import type { AnswerOf } from "@evenhand/shared/answer";
 import type { RepeatsOfSide } from "@evenhand/shared/comparison";
 import type { Finding } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
 import type { ReadingSpec } from "@evenhand/shared/sheet";
+import type { UnitSymbol } from "@evenhand/shared/unit";
 import type { Spread } from "@evenhand/measurement/f-test";
 import { pooledRepeats } from "@evenhand/measurement/pooled-repeats";
 import type { Repeats } from "@evenhand/measurement/pooled-repeats";
-import { mean } from "@evenhand/measurement/type-a";
 import { convert, convertDifference, dimensionOf } from "@evenhand/measurement/unit";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
-import { readSide, repeatabilityAt } from "@evenhand/sheet/reading-side";
+import { movingSide, readSideInto, repeatabilityAt } from "@evenhand/sheet/reading-side";
 import { writtenSteps } from "../written-steps/index.ts";
 import type { WrittenSteps } from "../written-steps/index.ts";
 
-/** Readings of one spot, in the item's unit: those that name it, or all where the item is read at one spot and none is named. */
-const sameSpots = (values: readonly ReadingValue[], { ask }: ReadingSpec): (readonly ReadingValue[])[] => {
-  const isNamed = values.some(({ spot }) => spot !== undefined);
-  if (!isNamed) return ask.spots > 1 ? [] : [values];
-  return [...Map.groupBy(values, ({ spot }) => spot)].flatMap(([spot, group]) =>
-    spot === undefined ? [] : [group],
-  );
+type Reading = AnswerOf<"reading">;
+
+const isAnyNamed = ({ values }: Reading): boolean => {
+  for (let index = 0; index < values.length; index += 1) if (values[index]?.spot !== undefined) return true;
+  return false;
 };
 
-/** s and ν of repeats within their spots, pooled. */
-const spreadWithin = (spots: readonly (readonly number[])[]): Spread => {
-  let [squares, degreesOfFreedom] = [0, 0];
-  for (const values of spots) {
-    const center = mean(values);
-    for (const value of values) squares += (value - center) ** 2;
-    degreesOfFreedom += values.length - 1;
+/** Whether no value before it is of the same spot. */
+const isFirstOfSpot = ({ values }: Reading, at: number): boolean => {
+  for (let index = 0; index < at; index += 1) if (values[index]?.spot === values[at]?.spot) return false;
+  return true;
+};
+
+/** Σ (value − mean)² within spots. */
+type Within = { squares: number; degreesOfFreedom: number };
+
+/** Adds the values of one spot, in the item's unit, of which the first is given. */
+const addSpot = (within: Within, { values, unit: from }: Reading, first: number, unit: UnitSymbol): void => {
+  const spot = values[first]?.spot;
+  let [sum, count] = [0, 0];
+  for (let index = first; index < values.length; index += 1) {
+    const read = values[index];
+    if (read === undefined || read.spot !== spot) continue;
+    sum += convert(read.value, from, unit);
+    count += 1;
   }
+  const center = sum / count;
+  for (let index = first; index < values.length; index += 1) {
+    const read = values[index];
+    if (read === undefined || read.spot !== spot) continue;
+    within.squares += (convert(read.value, from, unit) - center) ** 2;
+  }
+  within.degreesOfFreedom += count - 1;
+};
+
+/**
+ * s and ν of repeats within their spots, pooled, in the item's unit: of the spots that are named, or of all values where the item is read
+ * at one spot and none is named.
+ */
+const spreadWithin = (answer: Reading, { ask, unit }: ReadingSpec): Spread => {
+  const isNamed = isAnyNamed(answer);
+  const within: Within = { squares: 0, degreesOfFreedom: 0 };
+  if (isNamed || ask.spots <= 1) {
+    for (let at = 0; at < answer.values.length; at += 1) {
+      const isOfSpot = !isNamed || answer.values[at]?.spot !== undefined;
+      if (isOfSpot && isFirstOfSpot(answer, at)) addSpot(within, answer, at, unit);
+    }
+  }
+  const { squares, degreesOfFreedom } = within;
   return {
     standardDeviation: degreesOfFreedom === 0 ? 0 : Math.sqrt(squares / degreesOfFreedom),
     degreesOfFreedom,
   };
 };
+
+/** Moved over all the readings of a report; nobody keeps it. */
+const SIDE = movingSide();
 
 type PlacedRepeats = Repeats & { readonly placement: number };
 
@@ -49,20 +84,14 @@ const repeatsOf = (
   if (spec.repeatability.over === "spots" || dimensionOf(answer.unit) !== dimensionOf(spec.unit))
     return undefined;
   const used = report.instruments.find(({ id }) => id === instrument);
-  const side = readSide(answer, spec, used);
-  const seen = spreadWithin(
-    sameSpots(answer.values, spec).map((spot) =>
-      spot.map(({ value }) => convert(value, answer.unit, spec.unit)),
-    ),
-  );
-  const repeats = {
-    seen,
-    repeatability: repeatabilityAt(spec, side.mean),
-    // Whoever rounds more coarsely than the gauge reads as coarsely as they round.
-    resolution: Math.max(side.resolution, convertDifference(step, answer.unit, spec.unit)),
-    placement: spec.placement,
-  };
-  return seen.degreesOfFreedom > 0 && repeats.resolution <= repeats.repeatability ? repeats : undefined;
+  const side = readSideInto(SIDE, answer, spec, used);
+  const seen = spreadWithin(answer, spec);
+  const repeatability = repeatabilityAt(spec, side.mean);
+  // Whoever rounds more coarsely than the gauge reads as coarsely as they round.
+  const resolution = Math.max(side.resolution, convertDifference(step, answer.unit, spec.unit));
+  return seen.degreesOfFreedom > 0 && resolution <= repeatability
+    ? { seen, repeatability, resolution, placement: spec.placement }
+    : undefined;
 };
 
 /** What of a report is repeats: most findings are no reading. */

@@ -1,12 +1,28 @@
 import type { Finding } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
+import type { UnitSymbol } from "@evenhand/shared/unit";
 import { writtenStep } from "@evenhand/measurement/written-step";
 
 /** The step a reading was written in, in its own unit; 0 for what is no reading. */
 export type WrittenSteps = (finding: Finding) => number;
 
 /** What one item was read at in one unit, and the step of it once somebody asked. */
-type Written = { readonly values: number[]; step?: number };
+type Written = { readonly unit: UnitSymbol; readonly values: number[]; step: number | undefined };
+
+/** Nearly every item is read in one unit. */
+const inUnit = (units: readonly Written[] | undefined, unit: UnitSymbol): Written | undefined =>
+  units?.find((written) => written.unit === unit);
+
+/** What is written of an item in a unit, begun where nothing is yet. */
+const writtenIn = (written: Map<string, Written[]>, item: string, unit: UnitSymbol): Written => {
+  const units = written.get(item);
+  const known = inUnit(units, unit);
+  if (known !== undefined) return known;
+  const begun: Written = { unit, values: [], step: undefined };
+  if (units === undefined) written.set(item, [begun]);
+  else units.push(begun);
+  return begun;
+};
 
 /**
  * The step each reading of a report was written in: that of all places of its item in that unit, for one round figure tells little.
@@ -14,18 +30,15 @@ type Written = { readonly values: number[]; step?: number };
  * @example writtenSteps(statement)(compressionOfCylinder2) // 5 (psi)
  */
 export const writtenSteps = ({ findings }: Pick<Report, "findings">): WrittenSteps => {
-  const written = new Map<string, Map<string, Written>>();
+  const written = new Map<string, Written[]>();
   for (const { item, answer } of findings) {
     if (answer.kind !== "reading") continue;
-    const units = written.get(item) ?? new Map<string, Written>();
-    const known = units.get(answer.unit) ?? { values: [] };
-    for (const { value } of answer.values) known.values.push(value);
-    units.set(answer.unit, known);
-    written.set(item, units);
+    const { values } = writtenIn(written, item, answer.unit);
+    for (const { value } of answer.values) values.push(value);
   }
   return ({ item, answer }) => {
     if (answer.kind !== "reading") return 0;
-    const known = written.get(item)?.get(answer.unit);
+    const known = inUnit(written.get(item), answer.unit);
     if (known === undefined) return 0;
     known.step ??= writtenStep(known.values);
     return known.step;

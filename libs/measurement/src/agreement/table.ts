@@ -11,7 +11,7 @@ export type Proportions = {
 
 const sum = (values: readonly number[]): number => {
   let total = 0;
-  for (const value of values) total += value;
+  for (let index = 0; index < values.length; index += 1) total += values[index] ?? 0;
   return total;
 };
 
@@ -34,16 +34,31 @@ const sumsOfColumns = (cells: Matrix): number[] => {
 };
 
 /**
+ * How many items a table of counts holds.
+ *
+ * @throws {RangeError} when the table is not square or holds a negative count
+ */
+export const itemsOf = (counts: Matrix): number => {
+  let items = 0;
+  // By index, here and above: lists of whole numbers and of fractions are two kinds to the machine, and walking both makes garbage.
+  for (let i = 0; i < counts.length; i += 1) {
+    const row = counts[i] ?? [];
+    if (row.length !== counts.length) throw new RangeError("The table must be square.");
+    for (let j = 0; j < row.length; j += 1) {
+      if (!((row[j] ?? Number.NaN) >= 0)) throw new RangeError("Counts must be numbers from 0.");
+    }
+    items += sum(row);
+  }
+  return items;
+};
+
+/**
  * Turns counts into proportions.
  *
  * @throws {RangeError} when the table is not square or holds a negative count
  */
 export const proportions = (counts: Matrix): Proportions => {
-  for (const row of counts) {
-    if (row.length !== counts.length) throw new RangeError("The table must be square.");
-    for (const count of row) if (!(count >= 0)) throw new RangeError("Counts must be numbers from 0.");
-  }
-  const items = sum(counts.map(sum));
+  const items = itemsOf(counts);
   const cells = counts.map((row) => row.map((count) => count / items));
   return { items, cells, rows: cells.map(sum), columns: sumsOfColumns(cells) };
 };

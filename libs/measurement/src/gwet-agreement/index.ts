@@ -2,18 +2,25 @@ import { LEAST_ITEMS, agreementFrom } from "../agreement/index.ts";
 import type { Agreement, AgreementOptions } from "../agreement/index.ts";
 import { varianceOfMoves } from "../agreement/chance-interval.ts";
 import type { ChanceInterval, Contribution } from "../agreement/chance-interval.ts";
-import { contributions, proportions, sumOverCells } from "../agreement/table.ts";
+import { contributions, itemsOf, proportions, sumOverCells } from "../agreement/table.ts";
 import { agreementWeights } from "../agreement-weights/index.ts";
 import type { AgreementWeights, Matrix } from "../agreement-weights/index.ts";
 
 export type GwetAgreementOptions = AgreementOptions & { readonly weights?: AgreementWeights };
 
 const at = (values: readonly number[] | undefined, index: number): number => values?.[index] ?? 0;
-const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+const sum = (values: readonly number[]): number => {
+  let total = 0;
+  for (let index = 0; index < values.length; index += 1) total += values[index] ?? 0;
+  return total;
+};
 
 /** Sum of all weights over q(q − 1): 1/(q − 1) when unweighted. */
-const chanceScale = (weights: Matrix): number =>
-  sum(weights.map(sum)) / (weights.length * (weights.length - 1));
+const chanceScale = (weights: Matrix): number => {
+  let total = 0;
+  for (let i = 0; i < weights.length; i += 1) total += sum(weights[i] ?? []);
+  return total / (weights.length * (weights.length - 1));
+};
 
 const chanceAgreement = (shares: readonly number[], scale: number): number =>
   scale * sum(shares.map((share) => share * (1 - share)));
@@ -28,9 +35,13 @@ const answersAtChance = (shares: readonly number[], weights: Matrix, scale: numb
     }),
   );
 
+const checkCategories = (counts: Matrix): void => {
+  if (counts.length < 2) throw new RangeError("Agreement needs at least two categories.");
+};
+
 /** What two people's table comes to: shares of its cells and categories, and agreement as it is and as chance would have it. */
 const readTable = (counts: Matrix, chosen: AgreementWeights) => {
-  if (counts.length < 2) throw new RangeError("Agreement needs at least two categories.");
+  checkCategories(counts);
   const { cells, rows, columns, items } = proportions(counts);
   const weights = agreementWeights(chosen, counts.length);
   const shares = rows.map((row, k) => (row + at(columns, k)) / 2);
@@ -41,14 +52,36 @@ const readTable = (counts: Matrix, chosen: AgreementWeights) => {
   return { cells, items, weights, shares, scale, observed, expected, coefficient };
 };
 
+/** How often both people together chose a category. */
+const shareOf = (category: number, counts: Matrix, items: number): number => {
+  let [row, column] = [0, 0];
+  for (let other = 0; other < counts.length; other += 1) {
+    row += at(counts[category], other) / items;
+    column += at(counts[other], category) / items;
+  }
+  return (row + column) / 2;
+};
+
 /**
- * AC1 or AC2 of two people from their table, without its interval: for who makes one over clusters.
+ * AC1 or AC2 of two people from their table, without its interval: for who makes one over clusters. It is asked for once a cluster, and so
+ * makes no lists.
  *
  * @throws {RangeError} when the table is not square, or has fewer than two categories
  * @example gwetCoefficient([[40, 5], [5, 0]], "unweighted") // 0.756…
  */
-export const gwetCoefficient = (counts: Matrix, chosen: AgreementWeights): number =>
-  readTable(counts, chosen).coefficient;
+export const gwetCoefficient = (counts: Matrix, chosen: AgreementWeights): number => {
+  checkCategories(counts);
+  const items = itemsOf(counts);
+  const weights = agreementWeights(chosen, counts.length);
+  let [observed, mixed] = [0, 0];
+  for (let i = 0; i < counts.length; i += 1) {
+    for (let j = 0; j < counts.length; j += 1) observed += (at(counts[i], j) / items) * at(weights[i], j);
+    const share = shareOf(i, counts, items);
+    mixed += share * (1 - share);
+  }
+  const expected = chanceScale(weights) * mixed;
+  return (observed - expected) / (1 - expected);
+};
 
 const pooledInterval = (
   items: readonly Contribution[],

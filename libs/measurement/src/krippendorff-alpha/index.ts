@@ -10,7 +10,14 @@ export type { Level } from "./metric.ts";
 /** The answers given to one item, one place a person; null where that person gave none. */
 export type Unit = readonly (number | null)[];
 
-const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+const sumOver = <One>(list: readonly One[], of: (one: One, index: number) => number): number => {
+  let total = 0;
+  for (let index = 0; index < list.length; index += 1) {
+    const one = list[index];
+    if (one !== undefined) total += of(one, index);
+  }
+  return total;
+};
 
 /** What an item adds: how many answers, its disagreement within, its answers' disagreement with all others. */
 type Share = { readonly answers: number; readonly within: number; readonly among: number };
@@ -37,20 +44,28 @@ const countValues = (units: readonly (readonly number[])[]): Map<number, number>
 
 const disagreementOf = (units: readonly (readonly number[])[], level: Level): Disagreement => {
   const counts = countValues(units);
-  const metric = differenceMetric(level, [...counts.keys()], [...counts.values()]);
-  const values = [...counts].map(([value, count]) => ({
+  const distinct = Array.from(counts.keys());
+  const times = Array.from(counts.values());
+  const metric = differenceMetric(level, distinct, times);
+  const toAll = new Map<number, number>();
+  for (const value of distinct) {
+    toAll.set(
+      value,
+      sumOver(distinct, (other, at) => (times[at] ?? 0) * metric(value, other)),
+    );
+  }
+  const values = distinct.map((value, at) => ({
     value,
-    count,
-    toAll: sum([...counts].map(([other, times]) => times * metric(value, other))),
+    count: times[at] ?? 0,
+    toAll: toAll.get(value) ?? 0,
   }));
-  const toAll = new Map(values.map((one) => [one.value, one.toAll]));
   const shares = units.map((unit) => ({
     answers: unit.length,
-    within: sum(unit.map((a) => sum(unit.map((b) => metric(a, b))))) / (unit.length - 1),
-    among: sum(unit.map((value) => toAll.get(value) ?? 0)),
+    within: sumOver(unit, (a) => sumOver(unit, (b) => metric(a, b))) / (unit.length - 1),
+    among: sumOver(unit, (value) => toAll.get(value) ?? 0),
   }));
-  const answers = sum(shares.map((share) => share.answers));
-  return { shares, values, metric, answers, pool: sum(shares.map((share) => share.among)) };
+  const answers = sumOver(shares, (share) => share.answers);
+  return { shares, values, metric, answers, pool: sumOver(shares, (share) => share.among) };
 };
 
 /**
@@ -77,7 +92,7 @@ const intervalOf = ({ shares, values, metric, answers, pool }: Disagreement): Ch
 };
 
 const standardErrorOf = ({ items, expectedDisagreement }: ChanceInterval): number => {
-  const disagreement = sum(items.map((item) => item.disagreement)) / items.length;
+  const disagreement = sumOver(items, (item) => item.disagreement) / items.length;
   return Math.sqrt(varianceOfMoves(items, disagreement, expectedDisagreement) / (items.length - 1));
 };
 
@@ -118,10 +133,10 @@ export const krippendorffAlpha = (
   const found = disagreementOf(paired, level);
   const { shares, values, answers, pool } = found;
   if (pool === 0) return { kind: "noVariation", items };
-  const chance = 1 - sum(values.map(({ count }) => (count / answers) ** 2));
+  const chance = 1 - sumOver(values, ({ count }) => (count / answers) ** 2);
   const alike = tooAlike(items, chance, least);
   if (alike !== undefined) return alike;
-  const observedDisagreement = sum(shares.map((share) => share.within)) / answers;
+  const observedDisagreement = sumOver(shares, (share) => share.within) / answers;
   const expectedDisagreement = pool / (answers * (answers - 1));
   const widest = found.metric(values[0]?.value ?? 0, values.at(-1)?.value ?? 0);
   const interval = intervalOf(found);

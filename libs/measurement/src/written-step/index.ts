@@ -7,14 +7,19 @@ const isWhole = (multiple: number): boolean =>
   multiple === 0 ||
   (Math.abs(multiple) > 0.5 && Math.abs(multiple - Math.round(multiple)) <= 1e-9 * Math.abs(multiple));
 
+// By index, here and below: lists of whole numbers and of fractions are two kinds to the machine, and walking both makes garbage.
 const areMultiples = (values: readonly number[], step: number): boolean => {
-  for (const value of values) if (!isWhole(value / step)) return false;
+  for (let index = 0; index < values.length; index += 1) {
+    if (!isWhole((values[index] ?? 0) / step)) return false;
+  }
   return true;
 };
 
 const largestOf = (values: readonly number[]): number => {
   let largest = 0;
-  for (const value of values) largest = Math.max(largest, Math.abs(value));
+  for (let index = 0; index < values.length; index += 1) {
+    largest = Math.max(largest, Math.abs(values[index] ?? 0));
+  }
   return largest;
 };
 
@@ -31,7 +36,8 @@ export const writtenStep = (values: readonly number[]): number => {
   const largest = largestOf(values);
   if (largest === 0) return Number.POSITIVE_INFINITY;
   for (let power = Math.floor(Math.log10(largest)); power >= FINEST; power -= 1) {
-    for (const first of STEPS) {
+    for (let place = 0; place < STEPS.length; place += 1) {
+      const first = STEPS[place] ?? 1;
       // A negative power as a division, which rounds once.
       const step = power < 0 ? first / 10 ** -power : first * 10 ** power;
       if (areMultiples(values, step)) return step;
