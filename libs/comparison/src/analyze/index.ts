@@ -60,8 +60,14 @@ const historyOf = (a: Report, b: Report, { history }: CompareOptions): Pick<Comp
   };
 };
 
-/** Statistics are made of these alone; most lines have none. */
-const hasFigures = ({ figures }: Entry): boolean => figures !== undefined;
+const linesAt = (entries: readonly Entry[], indexes: readonly number[]): Entry[] => {
+  const lines: Entry[] = [];
+  for (const index of indexes) {
+    const entry = entries[index];
+    if (entry !== undefined) lines.push(entry);
+  }
+  return lines;
+};
 
 /** How far a reading may rightly have moved between the two looks, as the comparison allowed it. */
 const driftAllowed =
@@ -104,17 +110,18 @@ export const analyze = (
   sheet: CompiledSheet,
   options: AnalyzeOptions = {},
 ): Comparison => {
-  const { entries: found, places: placed, corrected } = compareByPlace(a, b, sheet, options);
+  const lines = compareByPlace(a, b, sheet, options);
+  const { entries: found, measured: withFigures, corrected } = lines;
   const [takenA, takenB] = [corrected.a?.taken ?? a, corrected.b?.taken ?? b];
   const checks = crossChecks(takenA, takenB, sheet);
   const settle = settlerOf(a, b, sheet, findSharing(a, b, options), {
     a: corrected.a?.correctionOf,
     b: corrected.b?.correctionOf,
   });
-  completeFigures(found.filter(hasFigures), settle);
-  const { entries, scatter } = weighByScatter(applyRules(found, checks, sheet), sheet);
-  const measured = entries.filter(hasFigures);
-  const places = placesSeen(entries, a, b, sheet, placed);
+  completeFigures(linesAt(found, withFigures), settle);
+  const { entries, scatter } = weighByScatter(applyRules(found, checks, sheet), sheet, withFigures);
+  const measured = linesAt(entries, withFigures);
+  const seen = placesSeen(lines, entries, a, b);
   const costs = costsOf(options.costs);
   const steps = { a: writtenSteps(a), b: writtenSteps(b) };
   const alike = likeReadings(measured, a, b, sheet, steps);
@@ -133,8 +140,8 @@ export const analyze = (
     ...(b.handbook === undefined ? {} : { handbook: figuresOf(b.handbook) }),
     ...historyOf(a, b, options),
     ...tallyOf(entries),
-    coverage: coverageOf(places, sheet),
-    softness: softnessOf(places, entries, { a, b, sheet }),
+    coverage: coverageOf(seen, sheet),
+    softness: softnessOf(seen, entries, a, b),
     agreement: agreementOf(measured, b),
     bias: biasOf(measured, sheet),
     chance: chanceOf(measured, driftAllowed(a, b, sheet)),

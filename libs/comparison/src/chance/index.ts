@@ -2,12 +2,6 @@ import type { Chance, Entry, ReadingFigures } from "@evenhand/shared/comparison"
 import { benjaminiHochberg } from "@evenhand/measurement/benjamini-hochberg";
 import { studentTail } from "@evenhand/measurement/student-tail";
 
-const readingsOf = (entries: readonly Entry[]): ReadingFigures[] => {
-  const readings: ReadingFigures[] = [];
-  for (const { figures } of entries) if (figures?.of === "reading") readings.push(figures);
-  return readings;
-};
-
 /**
  * The chance that a reading comes out doubtful although nothing is wrong: that the difference, which then scatters
  * about 0 with its standard uncertainty, leaves ±U and ±(δ − U) but not ±(δ + U). What may rightly move from one day to another is
@@ -60,5 +54,8 @@ export const chanceOf = (
  *
  * @example qValuesOf(entries) // [0.03, 0.8, …]
  */
-export const qValuesOf = (entries: readonly Entry[]): number[] =>
-  benjaminiHochberg(readingsOf(entries).map(({ pValue }) => Math.min(1, pValue)));
+export const qValuesOf = (entries: readonly Entry[]): number[] => {
+  const pValues: number[] = [];
+  for (const { figures } of entries) if (figures?.of === "reading") pValues.push(Math.min(1, figures.pValue));
+  return benjaminiHochberg(pValues);
+};

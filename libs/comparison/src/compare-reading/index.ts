@@ -93,7 +93,8 @@ const REASONS: Readonly<Record<IntervalOutcome, Reason>> = {
 };
 
 const directionOf = (figures: ReadingFigures, spec: ReadingSpec): Direction => {
-  const worse = worseBy({ ...asTaken(figures), difference: leftOf(figures) }, worseWay(spec)) ?? 0;
+  const { a, b } = asTaken(figures);
+  const worse = worseBy({ a, b, difference: leftOf(figures) }, worseWay(spec)) ?? 0;
   if (worse === 0) return "neither";
   return worse > 0 ? "stated-better" : "found-better";
 };

@@ -60,11 +60,12 @@ const judgeWhole = (meeting: Meeting, call: Call | null): Judgment => {
 const judgeAtom = (meeting: Meeting, atom: Atom, call: Call | null): Judgment =>
   judgeSilence(meeting.a, meeting.b, atom.of === "fault" ? (call ?? "no-yardstick") : "good");
 
-/** Lines as they are said, and where among them those of single faults stand. */
-type Written = { readonly entries: Entry[]; readonly faults: number[] };
+/** Lines as they are said, and where among them those of single faults and those with figures stand. */
+type Written = { readonly entries: Entry[]; readonly faults: number[]; readonly measured: number[] };
 
-const write = ({ entries, faults }: Written, entry: Entry): void => {
+const write = ({ entries, faults, measured }: Written, entry: Entry): void => {
   if (entry.atom.of === "fault") faults.push(entries.length);
+  if (entry.figures !== undefined) measured.push(entries.length);
   entries.push(entry);
 };
 
@@ -187,6 +188,10 @@ const moveTo = (
 export type Lines = {
   readonly entries: Entry[];
   readonly places: readonly PlannedPlace[];
+  /** Where the lines of each place begin. */
+  readonly firsts: Int32Array;
+  /** Which lines have figures: statistics are made of these alone, and most have none. */
+  readonly measured: readonly number[];
   readonly corrected: Both;
 };
 
@@ -209,11 +214,13 @@ export const compareByPlace = (
   const sides = sidesOf(a, b, options, corrected, () =>
     milesBetween(odometerIn(a, plan, findingsA), odometerIn(b, plan, findingsB)),
   );
-  const written: Written = { entries: [], faults: [] };
+  const written: Written = { entries: [], faults: [], measured: [] };
+  const firsts = new Int32Array(places.length);
   let meeting: Meeting | undefined;
   for (let number = 0; number < places.length; number += 1) {
     const place = places[number];
     if (place === undefined) continue;
+    firsts[number] = written.entries.length;
     const indexA = findingsA[place.number] ?? -1;
     const indexB = findingsB[place.number] ?? -1;
     if (indexA < 0 && indexB < 0) {
@@ -229,7 +236,14 @@ export const compareByPlace = (
     meeting.finding = { a: indexA < 0 ? null : indexA, b: indexB < 0 ? null : indexB };
     append(meeting, written);
   }
-  return { entries: mirrorFaults(written.entries, written.faults, a, b, sheet), places, corrected };
+  const { faults, measured } = written;
+  return {
+    entries: mirrorFaults(written.entries, faults, a, b, sheet),
+    places,
+    firsts,
+    measured,
+    corrected,
+  };
 };
 
 /**

@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import type { Finding } from "@evenhand/shared/finding";
 import { applicablePlaces } from "@evenhand/sheet/expand";
 import { finding, form, inspection, sheet, statement } from "../../testing/small-reports.ts";
-import { compare } from "../compare/index.ts";
-import { coverageOf, placesSeen } from "./index.ts";
+import { compareByPlace } from "../compare/index.ts";
+import { coverageOf, isSeen, isSeenSoundNotStated, isStated, placesSeen } from "./index.ts";
 
 const works = (item: string, value: "yes" | "no" | "not-known" = "yes") =>
   finding(item, { kind: "working", value });
@@ -12,10 +12,21 @@ const HORN = "electrics.horn";
 const RADIO = "electrics.radio";
 const seenOf = (a: Finding[], b: Finding[]) => {
   const [first, second] = [statement(a), inspection(b)];
-  return placesSeen(compare(first, second, sheet).entries, first, second, sheet);
+  const lines = compareByPlace(first, second, sheet);
+  return placesSeen(lines, lines.entries, first, second);
 };
 const coverage = (a: Finding[], b: Finding[]) => coverageOf(seenOf(a, b), sheet);
-const horn = (a: Finding[], b: Finding[]) => seenOf(a, b).find(({ item }) => item === HORN);
+/** What is known of an item of the whole car. */
+const knownOf = (item: string, a: Finding[], b: Finding[]) => {
+  const seen = seenOf(a, b);
+  const at = seen.places.findIndex(({ compiled }) => compiled.item.id === item);
+  return {
+    stated: isStated(seen, at),
+    seen: isSeen(seen, at),
+    seenSoundNotStated: isSeenSoundNotStated(seen, at),
+  };
+};
+const horn = (a: Finding[], b: Finding[]) => knownOf(HORN, a, b);
 
 describe("placesSeen", () => {
   it("has every place once, however many entries it has", () => {
@@ -24,13 +35,14 @@ describe("placesSeen", () => {
       found: [{ kind: "dent" }],
       denied: ["corrosion"],
     });
-    const places = seenOf([faults], [faults]);
+    const { places, firsts } = seenOf([faults], [faults]);
+    expect(new Set(firsts).size).toBe(places.length);
     expect(places).toHaveLength(
       applicablePlaces(sheet.sheet, form).filter(
         ({ item }) => item.circumstance !== true && item.asked !== "statement",
       ).length,
     );
-    expect(places.find(({ item }) => item === "trunk.floor")).toMatchObject({ stated: true, seen: true });
+    expect(knownOf("trunk.floor", [faults], [faults])).toMatchObject({ stated: true, seen: true });
   });
 
   it("takes not seen and not known for neither stated nor seen", () => {
@@ -70,6 +82,7 @@ describe("coverageOf", () => {
     const sum = (rows: typeof bySection) => rows.reduce((total, { onSheet }) => total + onSheet, 0);
     expect([sum(bySection), sum(bySeverity)]).toEqual([whole.onSheet, whole.onSheet]);
     expect(bySection.map(({ of }) => of)).toEqual(sheet.sheet.sections.map(({ id }) => id));
-    expect(coverageOf([], sheet).bySection).toEqual([]);
+    const none = { places: [], firsts: new Int32Array(), known: new Uint8Array() };
+    expect(coverageOf(none, sheet).bySection).toEqual([]);
   });
 });

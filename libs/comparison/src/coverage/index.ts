@@ -1,65 +1,70 @@
 import type { Comparison, CoverageRow, Entry } from "@evenhand/shared/comparison";
 import type { Report } from "@evenhand/shared/report";
-import { SEVERITIES } from "@evenhand/shared/severity";
-import type { Severity } from "@evenhand/shared/severity";
-import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import { SEVERITIES, severityRank } from "@evenhand/shared/severity";
+import type { CompiledItem, CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import type { Lines } from "../compare/index.ts";
 import { findingOf } from "../finding-of/index.ts";
 import { isClaim } from "../silence/index.ts";
 import type { PlannedPlace } from "../plan/index.ts";
-import { worstSeverity } from "../worst-severity/index.ts";
 
 type Findings = Pick<Report, "findings">;
 
-/** One place, however many entries it has. */
-export type SeenPlace = {
-  readonly item: string;
-  readonly position: string;
-  /** The first of its entries, by its index. */
-  readonly entry: number;
-  /** How grave it can be that the place is not as claimed, whatever was found. */
-  readonly atStake: Severity;
-  readonly finding: Entry["finding"];
-  /** The first side claims something of it. */
-  readonly stated: boolean;
-  /** The second side saw it and knows. */
-  readonly seen: boolean;
-  /** All there is to say is that it was seen, sound, and not stated. */
-  readonly seenSoundNotStated: boolean;
+/** What each side knows of a place. */
+const STATED = 1;
+const SEEN = 2;
+const SEEN_SOUND_NOT_STATED = 4;
+
+/** The places of a comparison, each once, however many entries it has, and what each side knows of it. */
+export type SeenPlaces = {
+  readonly places: readonly PlannedPlace[];
+  /** The first entry of each, by its index. */
+  readonly firsts: Int32Array;
+  /** Of each: marks that `isStated`, `isSeen` and `isSeenSoundNotStated` read. Objects were a tenth of what an analysis left behind. */
+  readonly known: Uint8Array;
 };
 
-const atStakeAt = ({ item, position }: Entry, sheet: CompiledSheet): Severity => {
-  const compiled = sheet.items.get(item);
-  return compiled === undefined ? "small" : worstSeverity(compiled, position);
+const isKnown = ({ known }: SeenPlaces, at: number, mark: number): boolean => ((known[at] ?? 0) & mark) !== 0;
+
+/** Whether the first side claims something of a place. */
+export const isStated = (seen: SeenPlaces, at: number): boolean => isKnown(seen, at, STATED);
+/** Whether the second side saw a place and knows. */
+export const isSeen = (seen: SeenPlaces, at: number): boolean => isKnown(seen, at, SEEN);
+/** Whether all there is to say of a place is that it was seen, sound, and not stated. */
+export const isSeenSoundNotStated = (seen: SeenPlaces, at: number): boolean =>
+  isKnown(seen, at, SEEN_SOUND_NOT_STATED);
+
+/** Neither side says anything of it: nothing is known then. */
+const isSilent = ({ finding, coverageOnly }: Entry): boolean =>
+  finding.a === null && finding.b === null && coverageOnly === undefined;
+
+const knownOf = ({ finding, coverageOnly }: Entry, a: Findings, b: Findings): number => {
+  const stated = isClaim(findingOf(a.findings, finding.a));
+  const seen = isClaim(findingOf(b.findings, finding.b));
+  return (
+    (stated ? STATED : 0) | (seen ? SEEN : 0) | (!stated && coverageOnly === true ? SEEN_SOUND_NOT_STATED : 0)
+  );
 };
 
 /**
- * The places of a comparison, each once; entries of one place stand together.
+ * What each side knows of the places of a comparison.
  *
- * @param placed the places, where they are known: they need not be looked up then
- * @example placesSeen(entries, statement, inspection, sheet).filter(({ seen }) => !seen)
+ * @param lines of `compareByPlace`: where the entries of each place begin
+ * @param entries the same, whatever rules laid onto them since
+ * @example isSeen(placesSeen(lines, lines.entries, statement, inspection), 0) // true
  */
 export const placesSeen = (
+  { places, firsts }: Pick<Lines, "places" | "firsts">,
   entries: readonly Entry[],
   a: Findings,
   b: Findings,
-  sheet: CompiledSheet,
-  placed: readonly PlannedPlace[] = [],
-): SeenPlace[] => {
-  const places: SeenPlace[] = [];
-  let last: Entry | undefined;
-  for (let index = 0; index < entries.length; index += 1) {
-    const entry = entries[index];
-    if (entry === undefined) continue;
-    if (last !== undefined && last.item === entry.item && last.position === entry.position) continue;
-    last = entry;
-    const { item, position, finding } = entry;
-    const atStake = placed[places.length]?.severity ?? atStakeAt(entry, sheet);
-    const stated = isClaim(findingOf(a.findings, finding.a));
-    const seen = isClaim(findingOf(b.findings, finding.b));
-    const seenSoundNotStated = !stated && entry.coverageOnly === true;
-    places.push({ item, position, entry: index, atStake, finding, stated, seen, seenSoundNotStated });
+): SeenPlaces => {
+  const known = new Uint8Array(places.length);
+  for (let at = 0; at < places.length; at += 1) {
+    const entry = entries[firsts[at] ?? 0];
+    if (entry === undefined || isSilent(entry)) continue;
+    known[at] = knownOf(entry, a, b);
   }
-  return places;
+  return { places, firsts, known };
 };
 
 const emptyRow = (of: string): CoverageRow => ({
@@ -71,13 +76,14 @@ const emptyRow = (of: string): CoverageRow => ({
   seenSoundNotStated: 0,
 });
 
-const count = (row: CoverageRow | undefined, place: SeenPlace): void => {
+const count = (row: CoverageRow | undefined, seen: SeenPlaces, at: number): void => {
   if (row === undefined) return;
   row.onSheet += 1;
-  if (place.stated) row.stated += 1;
-  if (place.seen) row.seen += 1;
-  if (place.stated && place.seen) row.statedAndSeen += 1;
-  if (place.seenSoundNotStated) row.seenSoundNotStated += 1;
+  if ((seen.known[at] ?? 0) === 0) return;
+  if (isStated(seen, at)) row.stated += 1;
+  if (isSeen(seen, at)) row.seen += 1;
+  if (isStated(seen, at) && isSeen(seen, at)) row.statedAndSeen += 1;
+  if (isSeenSoundNotStated(seen, at)) row.seenSoundNotStated += 1;
 };
 
 /**
@@ -85,27 +91,29 @@ const count = (row: CoverageRow | undefined, place: SeenPlace): void => {
  * whole, with both denominators, what is on the sheet and what was stated. Sections with no place on this car are
  * left out.
  *
- * @example coverageOf(placesSeen(entries, a, b, sheet), sheet).whole // { of: "whole", onSheet: 611, stated: 402, … }
+ * @example coverageOf(placesSeen(lines, lines.entries, a, b), sheet).whole // { of: "whole", onSheet: 611, stated: 402, … }
  */
-export const coverageOf = (places: readonly SeenPlace[], sheet: CompiledSheet): Comparison["coverage"] => {
+export const coverageOf = (seen: SeenPlaces, sheet: CompiledSheet): Comparison["coverage"] => {
   const sections = new Map(sheet.sheet.sections.map(({ id }) => [id, emptyRow(id)]));
-  const severities = new Map(SEVERITIES.map((id) => [id, emptyRow(id)]));
+  const severities = SEVERITIES.map((id) => emptyRow(id));
   const whole = emptyRow("whole");
-  let item: string | undefined;
+  let item: CompiledItem | undefined;
   let section: CoverageRow | undefined;
-  for (const place of places) {
+  for (let at = 0; at < seen.places.length; at += 1) {
+    const place = seen.places[at];
+    if (place === undefined) continue;
     // Places of one item stand together.
-    if (place.item !== item) {
-      item = place.item;
-      section = sections.get(sheet.items.get(item)?.item.section ?? "");
+    if (place.compiled !== item) {
+      item = place.compiled;
+      section = sections.get(item.item.section);
     }
-    count(whole, place);
-    count(severities.get(place.atStake), place);
-    count(section, place);
+    count(whole, seen, at);
+    count(severities[severityRank(place.severity)], seen, at);
+    count(section, seen, at);
   }
   return {
     bySection: Array.from(sections.values()).filter(({ onSheet }) => onSheet > 0),
-    bySeverity: Array.from(severities.values()),
+    bySeverity: severities,
     whole,
   };
 };

@@ -33,10 +33,10 @@ const apartOf = ({ item: id, atom, figures, reason }: Entry, sheet: CompiledShee
 
 type Compared = { readonly index: number; readonly entry: Entry };
 
-/** The readings among the entries, and where they stand: one look at each entry, for most have no figures. */
-const comparedOf = (entries: readonly Entry[]): Compared[] => {
+/** The readings among the entries, and where they stand. */
+const comparedOf = (entries: readonly Entry[], indexes: Iterable<number>): Compared[] => {
   const compared: Compared[] = [];
-  for (let index = 0; index < entries.length; index += 1) {
+  for (const index of indexes) {
     const entry = entries[index];
     if (entry?.figures?.of === "reading") compared.push({ index, entry });
   }
@@ -56,9 +56,13 @@ const witnessesOf = (compared: readonly Compared[], sheet: CompiledSheet): Apart
     if (known === undefined) byItem.set(entry.item, [apart]);
     else known.push(apart);
   }
-  return Array.from(byItem.values()).flatMap((places) =>
-    places.map((apart) => ({ ...apart, share: 1 / (1 + (places.length - 1) * TOGETHER) })),
-  );
+  const witnesses: Apart[] = [];
+  for (const places of byItem.values()) {
+    const share = 1 / (1 + (places.length - 1) * TOGETHER);
+    for (const { foundBetter, standardUncertainty, delta } of places)
+      witnesses.push({ foundBetter, standardUncertainty, delta, share });
+  }
+  return witnesses;
 };
 
 const hangsOnIt = ({ figures, reason }: Entry, people: PairScatter): boolean => {
@@ -107,17 +111,19 @@ const markAll = (entries: Entry[], compared: readonly Compared[], people: PairSc
  * of one item are less than two.
  *
  * @param entries whose figures this analysis alone holds: the chances are written into them
+ * @param indexes which of them have figures, where that is known
  * @returns the entries, those marked anew; and what there is to say over the whole report
  * @example weighByScatter(entries, sheet).scatter // { readings: 84, asDeclared: 0.93…, onlyAsDeclared: 1 }
  */
 export const weighByScatter = (
   entries: readonly Entry[],
   sheet: CompiledSheet,
+  indexes: Iterable<number> = entries.keys(),
 ): { readonly entries: Entry[]; readonly scatter: Scatter } => {
-  const compared = comparedOf(entries);
+  const compared = comparedOf(entries, indexes);
   const readings = witnessesOf(compared, sheet);
   const people = pairScatter(readings);
-  const weighed = Array.from(entries);
+  const weighed = entries.slice();
   giveChances(compared, readings, people, sheet);
   const onlyAsDeclared = markAll(weighed, compared, people);
   const declared = [people.noisier, people.darker].map(([first]) => first?.weight ?? 1);

@@ -60,7 +60,8 @@ export const openChance = (
   const { standardUncertainty, delta, probabilityWorse } = figures;
   if (!(standardUncertainty > 0 && delta > 0)) return undefined;
   const difference = leftOf(figures);
-  const worse = worseBy({ ...asTaken(figures), difference }, worseWay(spec));
+  const { a, b } = asTaken(figures);
+  const worse = worseBy({ a, b, difference }, worseWay(spec));
   const reading = { foundBetter: 0 - (worse ?? difference), standardUncertainty, delta };
   const chance = chanceWorse(reading, pair);
   if (worse !== undefined) return Math.min(probabilityWorse, chance);

@@ -4,7 +4,7 @@ import type { ReadingSpec } from "@evenhand/shared/sheet";
 import { readingsToSettle as settle } from "@evenhand/measurement/readings-to-settle";
 import type { ReadingPlan } from "@evenhand/measurement/readings-to-settle";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
-import { readSide, sideEstimate } from "@evenhand/sheet/reading-side";
+import { movingSide, readSideInto, sideEstimate } from "@evenhand/sheet/reading-side";
 import type { ReadingSide } from "@evenhand/sheet/reading-side";
 import type { CorrectionOf } from "../corrections/index.ts";
 import { findingOf } from "../finding-of/index.ts";
@@ -45,14 +45,15 @@ export type Settler = (entry: Entry) => ReadingsToSettle | undefined;
 /** Only what is neither confirmed nor contradicted has anything to settle. */
 const isOpen = ({ outcome }: Entry): boolean => outcome === "consistent" || outcome === "doubtful";
 
-/** Reads a finding of one report as a side; `undefined` where it is no reading. */
+/** Reads a finding of one report into a side that is good until the next one; `undefined` where it is no reading. */
 const sideReader = ({ findings, instruments }: Report, correctionOf: CorrectionOf | undefined) => {
   const byId = new Map(instruments.map((instrument) => [instrument.id, instrument]));
+  const side = movingSide();
   return (index: number | null, spec: ReadingSpec) => {
     const finding = findingOf(findings, index);
     if (finding?.answer.kind !== "reading") return undefined;
     const instrument = byId.get(finding.instrument ?? "");
-    return { finding, side: readSide(finding.answer, spec, instrument, correctionOf?.(finding)) };
+    return { finding, side: readSideInto(side, finding.answer, spec, instrument, correctionOf?.(finding)) };
   };
 };
 

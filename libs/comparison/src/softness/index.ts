@@ -1,14 +1,17 @@
 import type { Entry, SideSoftness, SoftKind, Softness } from "@evenhand/shared/comparison";
 import type { Finding } from "@evenhand/shared/finding";
-import type { GradeScale, Instrument, Report } from "@evenhand/shared/report";
+import type { Instrument, Report } from "@evenhand/shared/report";
 import { isDecisive } from "@evenhand/shared/severity";
 import { gradeStretch, houseStep } from "@evenhand/sheet/grade-scale";
-import type { CompiledSheet, CompiledItem } from "@evenhand/sheet/compile-sheet";
+import type { ReadingSpec } from "@evenhand/shared/sheet";
+import type { CompiledItem } from "@evenhand/sheet/compile-sheet";
 import { readSide } from "@evenhand/sheet/reading-side";
 import { isScattered, isSoftInstrument } from "@evenhand/sheet/soft-reading";
 import { isPraise } from "@evenhand/sheet/praise";
-import type { SeenPlace } from "../coverage/index.ts";
+import { isSeen, isStated } from "../coverage/index.ts";
+import type { SeenPlaces } from "../coverage/index.ts";
 import { findingOf } from "../finding-of/index.ts";
+import type { PlannedPlace } from "../plan/index.ts";
 
 type Spoken = Pick<Report, "findings" | "instruments" | "scales">;
 
@@ -16,17 +19,39 @@ type Spoken = Pick<Report, "findings" | "instruments" | "scales">;
 const WIDE_STEP = 100 * houseStep;
 const ROUNDING = 1e-9;
 
-const softGrade = (answer: Finding["answer"], scales: readonly GradeScale[]): SoftKind[] => {
-  if (answer.kind !== "grade" || answer.scale === "house") return [];
+/** One side as it is looked over, place by place, for what is soft. */
+type SoftSide = {
+  readonly report: Spoken;
+  readonly stated: ReadonlyMap<string, Instrument>;
+  /** The first entry of the place at hand, by its index. */
+  entry: number;
+  answered: number;
+  readings: number;
+  grades: number;
+  faults: number;
+  /** Entries by the ways in which they are soft, in the order of first meeting. */
+  readonly soft: Map<SoftKind, number[]>;
+};
+
+/** Counts one way in which the place at hand is soft. */
+const count = ({ soft, entry }: SoftSide, kind: SoftKind): void => {
+  const entries = soft.get(kind);
+  if (entries === undefined) soft.set(kind, [entry]);
+  else entries.push(entry);
+};
+
+const countGrade = (side: SoftSide, answer: Finding["answer"]): void => {
+  const { scales } = side.report;
+  if (answer.kind !== "grade" || answer.scale === "house") return;
   const scale = scales.find(({ id }) => id === answer.scale);
-  if (answer.scale === "percent") return (scale?.step ?? 0) > WIDE_STEP ? ["wide-scale"] : [];
+  if (answer.scale === "percent") {
+    if ((scale?.step ?? 0) > WIDE_STEP) count(side, "wide-scale");
+    return;
+  }
   const stretch = gradeStretch(answer, scales);
-  if (scale === undefined || stretch === undefined) return [];
-  const wide = stretch[1] - stretch[0] > houseStep + ROUNDING;
-  return [
-    ...(wide ? (["wide-scale"] as const) : []),
-    ...(isPraise(answer, scales) ? (["praised"] as const) : []),
-  ];
+  if (scale === undefined || stretch === undefined) return;
+  if (stretch[1] - stretch[0] > houseStep + ROUNDING) count(side, "wide-scale");
+  if (isPraise(answer, scales)) count(side, "praised");
 };
 
 /** Nothing said of how large it is, or not where on what has a drawing. */
@@ -36,35 +61,37 @@ const isVague = (answer: Finding["answer"], { drawing }: CompiledItem): boolean 
     ({ extent, spot }) => extent === undefined || (drawing !== undefined && spot === undefined),
   );
 
-const softReading = (
-  { answer, instrument: id }: Finding,
-  { item: { reading: spec } }: CompiledItem,
-  instruments: ReadonlyMap<string, Instrument>,
-): SoftKind[] => {
-  if (answer.kind !== "reading" || spec === undefined) return [];
-  const scattered: SoftKind[] = isScattered(answer, spec) ? ["scattered"] : [];
-  if (id === undefined) return [spec.eyesRead === true ? "by-eye" : "unnamed", ...scattered];
-  const named = instruments.get(id);
-  const isCoarse = named !== undefined && isSoftInstrument(readSide(answer, spec, named), spec);
-  return isCoarse ? ["coarse", ...scattered] : scattered;
+const isCoarse = ({ answer }: Finding, spec: ReadingSpec, instrument: Instrument | undefined): boolean =>
+  answer.kind === "reading" &&
+  instrument !== undefined &&
+  isSoftInstrument(readSide(answer, spec, instrument), spec);
+
+const countReading = (side: SoftSide, finding: Finding, spec: ReadingSpec | undefined): void => {
+  const { answer, instrument: id } = finding;
+  if (answer.kind !== "reading" || spec === undefined) return;
+  if (id === undefined) count(side, spec.eyesRead === true ? "by-eye" : "unnamed");
+  else if (isCoarse(finding, spec, side.stated.get(id))) count(side, "coarse");
+  if (isScattered(answer, spec)) count(side, "scattered");
 };
 
-/** What softens an answer by the kind it is of, wherever it stands. */
-const softAnswer = (
-  finding: Finding,
-  compiled: CompiledItem,
-  { scales }: Pick<Report, "scales">,
-  stated: ReadonlyMap<string, Instrument>,
-): SoftKind[] => {
-  switch (finding.answer.kind) {
+/** Counts what softens an answer by the kind it is of, wherever it stands. */
+const countAnswer = (side: SoftSide, finding: Finding, compiled: CompiledItem): void => {
+  const { answer } = finding;
+  switch (answer.kind) {
     case "reading":
-      return softReading(finding, compiled, stated);
+      side.readings += 1;
+      countReading(side, finding, compiled.item.reading);
+      return;
     case "grade":
-      return softGrade(finding.answer, scales);
+      side.grades += 1;
+      countGrade(side, answer);
+      return;
     case "faults":
-      return isVague(finding.answer, compiled) ? ["vague"] : [];
+      if (answer.found.length === 0) return;
+      side.faults += 1;
+      if (isVague(answer, compiled)) count(side, "vague");
+      return;
     default:
-      return [];
   }
 };
 
@@ -80,35 +107,51 @@ const statedOf = ({ instruments }: Spoken): ReadonlyMap<string, Instrument> =>
       .map((one) => [one.id, one]),
   );
 
-const sideOf = (
-  places: readonly SeenPlace[],
-  side: "a" | "b",
-  report: Spoken,
-  sheet: Pick<CompiledSheet, "items">,
-): SideSoftness => {
-  const stated = statedOf(report);
-  const of = { answered: 0, readings: 0, grades: 0, faults: 0 };
-  const soft: Partial<Record<SoftKind, number[]>> = {};
-  const count = (kind: SoftKind, entry: number): void => void (soft[kind] ??= []).push(entry);
-  for (const place of places) {
-    const finding = findingOf(report.findings, side === "a" ? place.finding.a : place.finding.b);
-    const knows = side === "a" ? place.stated : place.seen;
-    const decisive = isDecisive(place.atStake);
-    if (finding === undefined || !knows) {
-      if (decisive) count(whyOpen(finding), place.entry);
-      continue;
-    }
-    if (decisive) of.answered += 1;
-    if (decisive && finding.firmness !== "asserted") count(finding.firmness, place.entry);
-    const { answer } = finding;
-    if (answer.kind === "reading") of.readings += 1;
-    else if (answer.kind === "grade") of.grades += 1;
-    else if (answer.kind === "faults" && answer.found.length > 0) of.faults += 1;
-    const compiled = sheet.items.get(place.item);
-    if (compiled === undefined) continue;
-    for (const kind of softAnswer(finding, compiled, report, stated)) count(kind, place.entry);
+const softSide = (report: Spoken): SoftSide => ({
+  report,
+  stated: statedOf(report),
+  entry: 0,
+  answered: 0,
+  readings: 0,
+  grades: 0,
+  faults: 0,
+  soft: new Map(),
+});
+
+const lookAt = (side: SoftSide, finding: Finding | undefined, place: PlannedPlace, knows: boolean): void => {
+  const decisive = isDecisive(place.severity);
+  if (finding === undefined || !knows) {
+    if (decisive) count(side, whyOpen(finding));
+    return;
   }
-  return { ...of, soft };
+  if (decisive) side.answered += 1;
+  if (decisive && finding.firmness !== "asserted") count(side, finding.firmness);
+  countAnswer(side, finding, place.compiled);
+};
+
+const asCounted = ({ answered, readings, grades, faults, soft }: SoftSide): SideSoftness => ({
+  answered,
+  readings,
+  grades,
+  faults,
+  soft: Object.fromEntries(soft),
+});
+
+/** Looks both sides over, place by place, and gives how many can stop a purchase, hurt somebody or carry the price. */
+const lookOver = (seen: SeenPlaces, entries: readonly Entry[], a: SoftSide, b: SoftSide): number => {
+  let decisive = 0;
+  for (let at = 0; at < seen.places.length; at += 1) {
+    const place = seen.places[at];
+    const first = seen.firsts[at] ?? 0;
+    const finding = entries[first]?.finding;
+    if (place === undefined || finding === undefined) continue;
+    if (isDecisive(place.severity)) decisive += 1;
+    a.entry = first;
+    b.entry = first;
+    lookAt(a, findingOf(a.report.findings, finding.a), place, isStated(seen, at));
+    lookAt(b, findingOf(b.report.findings, finding.b), place, isSeen(seen, at));
+  }
+  return decisive;
 };
 
 const BETWEEN_DAYS: ReadonlySet<string> = new Set(["changed-between-days", "changed-bad-between-days"]);
@@ -135,17 +178,19 @@ export const softPlaces = ({ soft }: SideSoftness, ...kinds: readonly SoftKind[]
  * apart; which faults say nothing of size or place; which grades stand on a scale wider than the house's, or under a word of praise. Nobody gains by any of it while
  * it stands beside the coverage.
  *
- * @example softnessOf(places, entries, { a, b, sheet }).sides?.b.soft["not-seen"]?.length // 31
+ * @example softnessOf(placesSeen(lines, lines.entries, a, b), lines.entries, a, b).sides?.b.soft["not-seen"]?.length // 31
  */
 export const softnessOf = (
-  places: readonly SeenPlace[],
+  seen: SeenPlaces,
   entries: readonly Entry[],
-  of: { readonly a: Spoken; readonly b: Spoken; readonly sheet: Pick<CompiledSheet, "items"> },
+  reportA: Spoken,
+  reportB: Spoken,
 ): Softness => {
-  const a = sideOf(places, "a", of.a, of.sheet);
-  const b = sideOf(places, "b", of.b, of.sheet);
+  const [sideA, sideB] = [softSide(reportA), softSide(reportB)];
+  const decisive = lookOver(seen, entries, sideA, sideB);
+  const [a, b] = [asCounted(sideA), asCounted(sideB)];
   return {
-    decisive: places.reduce((sum, { atStake }) => sum + (isDecisive(atStake) ? 1 : 0), 0),
+    decisive,
     hedged: softPlaces(a, "hedged", "second-hand"),
     byEye: softPlaces(a, "by-eye", "unnamed"),
     silent: softPlaces(a, "unmentioned", "not-seen", "not-known"),

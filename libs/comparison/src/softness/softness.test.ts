@@ -1,18 +1,18 @@
 import { expect, it } from "vitest";
 import type { Finding } from "@evenhand/shared/finding";
 import { finding, inspection, sheet, statement } from "../../testing/small-reports.ts";
-import { compare } from "../compare/index.ts";
+import { compareByPlace } from "../compare/index.ts";
 import { placesSeen } from "../coverage/index.ts";
 import { softnessOf } from "./index.ts";
 
 const softness = (findings: Finding[]) => {
   const [a, b] = [statement(findings), inspection([])];
-  const { entries } = compare(a, b, sheet);
+  const lines = compareByPlace(a, b, sheet);
   const {
     sides: _,
     betweenDays: __,
     ...old
-  } = softnessOf(placesSeen(entries, a, b, sheet), entries, { a, b, sheet });
+  } = softnessOf(placesSeen(lines, lines.entries, a, b), lines.entries, a, b);
   return old;
 };
 const stopLamp = (more: Partial<Finding> = {}, value: "yes" | "not-known" = "yes") =>

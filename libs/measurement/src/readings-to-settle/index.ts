@@ -1,8 +1,6 @@
-import { combineUncertainty, contribution } from "../combine-uncertainty/index.ts";
-import type { Component } from "../combine-uncertainty/index.ts";
 import type { Uncertainty } from "../estimate/index.ts";
 import { coverageFactor } from "../student-factor/index.ts";
-import { welchSatterthwaite } from "../welch-satterthwaite/index.ts";
+import { lossOf } from "../welch-satterthwaite/index.ts";
 
 /** One item, one side that would read again, and the other side as it stands. All in the item's base unit. */
 export type ReadingPlan = {
@@ -37,21 +35,32 @@ export type ReadingsToSettle =
   | { readonly kind: "tooMany"; readonly most: number }
   | { readonly kind: "never"; readonly floor: number };
 
-/** What stays however often one reads; the placement stays too where the spots do. */
-const fixedComponents = (plan: ReadingPlan): Component[] => [
-  { standardUncertainty: plan.resolution / Math.sqrt(12) },
-  { standardUncertainty: plan.accuracy / Math.sqrt(3) },
-  { standardUncertainty: plan.spots === "each" ? 0 : plan.placement / Math.sqrt(plan.spots) },
-  plan.other,
-];
+/** What stays however often one reads, as a variance; the placement stays too where the spots do. */
+const fixedVarianceOf = ({ resolution, accuracy, placement, spots, other }: ReadingPlan): number =>
+  (resolution / Math.sqrt(12)) ** 2 +
+  (accuracy / Math.sqrt(3)) ** 2 +
+  (spots === "each" ? 0 : placement / Math.sqrt(spots)) ** 2 +
+  other.standardUncertainty ** 2;
 
-const expanded = (components: readonly Component[], coverage: number | undefined): number =>
-  coverageFactor(welchSatterthwaite(components), coverage) * combineUncertainty(components);
+/** U of what stays: all of it is taken as known but the other side. */
+const floorOf = ({ other, coverage }: ReadingPlan, fixed: number): number => {
+  const loss = lossOf(other.standardUncertainty, fixed, other.degreesOfFreedom);
+  return coverageFactor(1 / loss, coverage) * Math.sqrt(fixed);
+};
 
-const varianceOf = (components: readonly Component[]): number => {
-  let variance = 0;
-  for (const component of components) variance += contribution(component) ** 2;
-  return variance;
+/** The variance of so many readings, beside what stays. */
+const ofReadings = ({ repeatability, placement, spots }: ReadingPlan, readings: number): number =>
+  (repeatability.standardUncertainty / Math.sqrt(readings)) ** 2 +
+  (spots === "each" ? (placement / Math.sqrt(readings)) ** 2 : 0);
+
+/** What may be rounding in a comparison that only spares work. */
+const ROUNDING = 1e-9;
+
+/** From how many readings on U can come down to the target at all: Student's factor is never under the normal one. */
+const leastReadings = (plan: ReadingPlan, fixed: number, target: number, most: number): number => {
+  const variance = (target / coverageFactor(Number.POSITIVE_INFINITY, plan.coverage)) ** 2 * (1 + ROUNDING);
+  const least = Math.floor((ofReadings(plan, 1) / (variance - fixed)) * (1 - ROUNDING));
+  return variance <= fixed ? most + 1 : Math.max(1, least);
 };
 
 /**
@@ -95,12 +104,11 @@ export const readingsToSettle = (plan: ReadingPlan): ReadingsToSettle => {
     throw new RangeError(`The difference that matters must be a number from 0: ${plan.delta}`);
   const target = Math.abs(plan.delta - Math.abs(plan.difference));
   const most = plan.most ?? 100;
-  const fixed = fixedComponents(plan);
-  const floor = expanded(fixed, plan.coverage);
+  const fixed = fixedVarianceOf(plan);
+  const floor = floorOf(plan, fixed);
   if (floor >= target) return { kind: "never", floor };
-  const fixedVariance = varianceOf(fixed);
-  for (let readings = 1; readings <= most; readings += 1) {
-    if (expandedWith(plan, fixedVariance, readings) <= target) return { kind: "readings", readings };
+  for (let readings = leastReadings(plan, fixed, target, most); readings <= most; readings += 1) {
+    if (expandedWith(plan, fixed, readings) <= target) return { kind: "readings", readings };
   }
   return { kind: "tooMany", most };
 };

@@ -118,6 +118,22 @@ const countNamedSpots = (readings: readonly ReadingValue[]): number => {
 const inBaseUnit = ({ values, unit: from }: Reading, unit: UnitSymbol): number[] =>
   values.map(({ value }) => convert(value, from, unit));
 
+/** The mean of the values, in the item's unit, without a list of them. */
+const meanOf = ({ values, unit: from }: Reading, unit: UnitSymbol): number => {
+  let sum = 0;
+  for (let index = 0; index < values.length; index += 1)
+    sum += convert(values[index]?.value ?? Number.NaN, from, unit);
+  return sum / values.length;
+};
+
+/** Their standard deviation about it. */
+const deviationOf = ({ values, unit: from }: Reading, unit: UnitSymbol, center: number): number => {
+  let squares = 0;
+  for (let index = 0; index < values.length; index += 1)
+    squares += (convert(values[index]?.value ?? Number.NaN, from, unit) - center) ** 2;
+  return Math.sqrt(squares / (values.length - 1));
+};
+
 /** The least and the greatest of the values, in the item's unit, without a list of them. */
 const readExtremes = ({ values, unit: from }: Reading, unit: UnitSymbol, side: MovingSide): void => {
   side.lowest = Number.POSITIVE_INFINITY;
@@ -127,6 +143,14 @@ const readExtremes = ({ values, unit: from }: Reading, unit: UnitSymbol, side: M
     side.lowest = Math.min(side.lowest, value);
     side.highest = Math.max(side.highest, value);
   }
+};
+
+/** Where s₀ is the spread over spots, the means of spots are the samples. */
+const readSpotMeans = (answer: Reading, unit: UnitSymbol, side: MovingSide): number => {
+  const samples = spotMeans(answer.values, inBaseUnit(answer, unit));
+  side.mean = mean(samples);
+  side.samples = samples.length;
+  return samples.length < 2 ? 0 : sampleStandardDeviation(samples);
 };
 
 /** Mean, samples and the scatter seen among them; one value, the most frequent case, has none. */
@@ -141,12 +165,11 @@ const readSamples = (
     side.samples = 1;
     return 0;
   }
-  const values = inBaseUnit(answer, unit);
-  const meansOfSpots = repeatability.over === "spots" && named > 0 && named < values.length;
-  const samples = meansOfSpots ? spotMeans(answer.values, values) : values;
-  side.mean = mean(samples);
-  side.samples = samples.length;
-  return samples.length < 2 ? 0 : sampleStandardDeviation(samples);
+  const count = answer.values.length;
+  if (repeatability.over === "spots" && named > 0 && named < count) return readSpotMeans(answer, unit, side);
+  side.mean = meanOf(answer, unit);
+  side.samples = count;
+  return deviationOf(answer, unit, side.mean);
 };
 
 /**

@@ -39,8 +39,13 @@ export const isSoftInstrument = (side: ReadingSide, spec: ReadingSpec): boolean 
  * @example isScattered({ kind: "reading", unit: "psi", values: [{ value: 100 }, { value: 140 }] }, compressionSpec) // true
  */
 export const isScattered = ({ values, unit }: AnswerOf<"reading">, spec: ReadingSpec): boolean => {
-  if (values.length < 2 || values.some(({ spot }) => spot !== undefined)) return false;
-  const read = values.map(({ value }) => convert(value, unit, spec.unit));
+  if (values.length < 2) return false;
+  const read: number[] = [];
+  for (let index = 0; index < values.length; index += 1) {
+    const { value = Number.NaN, spot } = values[index] ?? {};
+    if (spot !== undefined) return false;
+    read.push(convert(value, unit, spec.unit));
+  }
   const placement = spec.repeatability.over === "spots" ? 0 : spec.placement;
   const ordinary = Math.hypot(repeatabilityAt(spec, mean(read)), placement);
   return sampleStandardDeviation(read) > SOFT_FROM * ordinary * (1 + ROUNDING);
