@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { NotSeenReason } from "./answer.ts";
 import { Comparison } from "./comparison.ts";
-import { LocalId, Money, Sha256 } from "./identifier.ts";
+import { ItemId, LocalId, Money, PositionId, Sha256 } from "./identifier.ts";
 import { Matter, MatterId } from "./matter.ts";
 import { Outcome } from "./outcome.ts";
 import { ReportKind } from "./report.ts";
@@ -27,6 +27,8 @@ export const Claims = z.strictObject({
   held: Count,
   /** Faults the statement owned up to, and that were found. */
   disclosed: Count,
+  /** Places whose fault the statement made out worse than was found. They count among the others too. Answers made before have none. */
+  statedWorse: Count.optional(),
   fell: Count,
   doubtful: Count,
   unseen: Count,
@@ -63,6 +65,10 @@ export const AnsweredMatter = z.strictObject({
   lines: z.array(MatterLine),
 });
 export type AnsweredMatter = z.infer<typeof AnsweredMatter>;
+
+/** A question to the dealer, word for word, and the place it is put on. */
+export const Asked = z.strictObject({ words: z.string(), item: ItemId, position: PositionId });
+export type Asked = z.infer<typeof Asked>;
 
 /** What makes the word of one side, or of both, weigh less over the whole report. */
 export const Softening = z.strictObject({
@@ -107,6 +113,8 @@ export const Answer = z.strictObject({
   /** Matters of what nobody knows. */
   unknown: z.array(AnsweredMatter),
   questions: z.array(z.string()),
+  /** The same with the places they are put on. Answers made before have none. */
+  asks: z.array(Asked).optional(),
   /** What softens it, on either side, worst first. Answers made before it was counted have none. */
   soft: z.array(Softening).optional(),
   /** The sheet's cautions for whoever looks again, opens something or drives. */

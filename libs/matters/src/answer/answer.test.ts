@@ -135,5 +135,7 @@ describe("answer", () => {
     expect(page.questions).toHaveLength(5);
     expect(new Set(page.questions).size).toBe(5);
     expect(page.questions[0]).toMatch(/^Who is named on the title/);
+    expect(page.asks?.map(({ words }) => words)).toEqual(page.questions);
+    expect(page.asks?.[0]?.item).toBe("identity.title-holder");
   });
 });

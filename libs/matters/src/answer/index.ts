@@ -9,6 +9,7 @@ import type { Reports } from "../headline/index.ts";
 import { inWords } from "../in-words/index.ts";
 import { kindOf } from "../kinds/index.ts";
 import type { JoinedMatter } from "../matters/index.ts";
+import { questionsOf } from "../questions/index.ts";
 import { softenings } from "../softenings/index.ts";
 import { isUnknown } from "../weight/index.ts";
 import { claimsOf } from "./claims.ts";
@@ -100,15 +101,6 @@ const lookedOf = (report: Visited): Answer["looked"] => ({
   couldNot: couldNotOf(report),
 });
 
-/** One question a matter, the gravest first; a heap of trifles is no question. */
-const questionsOf = (matters: readonly JoinedMatter[]): string[] => [
-  ...new Set(
-    matters
-      .filter(({ kind }) => kind !== "small-things" && kind !== "repairs")
-      .map(({ question }) => question),
-  ),
-];
-
 const isOfUnknown = ({ matter }: AnsweredMatter): boolean => kindOf(matter.kind).family === "unknown";
 
 /**
@@ -125,6 +117,7 @@ export const answer = (input: AnswerInput): Answer => {
     notes: withoutRepeats(notesOf(matter, input)),
     lines: linesOf(matter, input),
   }));
+  const asks = questionsOf(matters, comparison, reports).slice(0, QUESTIONS);
   return {
     format: "evenhand-answer",
     version: 1,
@@ -137,7 +130,8 @@ export const answer = (input: AnswerInput): Answer => {
     claims: claimsOf(comparison, reports),
     matters: answered.filter((one) => !isOfUnknown(one)),
     unknown: answered.filter(isOfUnknown),
-    questions: questionsOf(matters).slice(0, QUESTIONS),
+    questions: asks.map(({ words }) => words),
+    asks,
     soft: softenings(comparison, reports),
     cautions: cautionsFor(input),
     tally: comparison.tally,
