@@ -4,7 +4,7 @@ import { Firmness } from "./finding.ts";
 import { ItemId, LocalId, PositionId, Sha256 } from "./identifier.ts";
 import { Direction, Outcome, Standing } from "./outcome.ts";
 import { ReportKind } from "./report.ts";
-import { Call, Severity } from "./severity.ts";
+import { Call, isBadCall, Severity } from "./severity.ts";
 import { UnitSymbol } from "./unit.ts";
 
 /** The part of an answer an entry is about. Every atom of every answer has exactly one entry. */
@@ -201,6 +201,21 @@ export type Entry = z.infer<typeof Entry>;
  */
 export const isUnjudged = ({ marks, outcome }: Pick<Entry, "marks" | "outcome">): boolean =>
   outcome === "unstated" && marks.includes("no-yardstick");
+
+/**
+ * The statement owned up to a fault, and made it out worse than the inspection found it, by more than what matters: to the credit of
+ * whoever stated it. Never what is in doubt, and never a fault that was not found at all: it may have been missed.
+ *
+ * @example isStatedWorse({ ...entry, calls: { a: "repair", b: "good" }, outcome: "differ", direction: "found-better" }) // true
+ */
+export const isStatedWorse = (
+  entry: Pick<Entry, "calls" | "outcome" | "direction" | "reason" | "figures">,
+): boolean => {
+  const { calls, outcome, direction, reason, figures } = entry;
+  if (!isBadCall(calls.a)) return false;
+  if (reason !== "disclosed-at-least") return outcome === "differ" && direction === "found-better";
+  return figures?.of === "reading" && figures.difference - figures.expandedUncertainty > figures.delta;
+};
 
 const Count = z.int().nonnegative();
 export const CoverageRow = z.strictObject({

@@ -45,7 +45,7 @@ export const simulatedCar = ({ name, states, hides }: Dealer, random: Random): I
     if (fall === undefined) confirmed += 1;
     else falls.push(fall);
   }
-  const counts = { body: { places: PLACES, stated, confirmed, notContradicted: 0, falls } };
+  const counts = { body: { places: PLACES, stated, confirmed, notContradicted: 0, falls, statedWorse: 0 } };
   return { dealer: name, counts, decided: new Map() };
 };
 

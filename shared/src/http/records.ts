@@ -22,6 +22,8 @@ const Known = z.strictObject({
   /** What was true is not known. */
   settledByMoney: Count,
   notContradicted: Count,
+  /** Faults made out worse than they were found: a credit, which lowers no fall. */
+  statedWorse: Count,
   /** Fallen over tested statements, 90 % interval with the car as the cluster. */
   fallen: Interval,
   /** The same if everything open should fall; `null` where nothing is. */

@@ -10,8 +10,14 @@ import type { World } from "./world.ts";
 export type Counts = Readonly<Record<string, SectionCounts>>;
 
 /** What a car's section came to: four statements tested, or two that could only not be contradicted. */
-const stated = { places: 10, stated: 8 };
-export const confirmed: SectionCounts = { ...stated, confirmed: 4, notContradicted: 1, falls: [] };
+const stated = { places: 10, stated: 8, statedWorse: 0 };
+export const confirmed: SectionCounts = {
+  ...stated,
+  confirmed: 4,
+  notContradicted: 1,
+  falls: [],
+  statedWorse: 1,
+};
 export const notContradicted: SectionCounts = { ...stated, confirmed: 0, notContradicted: 2, falls: [] };
 export const fell: SectionCounts = {
   ...stated,

@@ -13,6 +13,11 @@ const HOW_GRAVE: Readonly<Record<Severity, string>> = {
   small: "a trifle",
 };
 
+const statedWorseSaid = (count: number): string =>
+  count === 0
+    ? ""
+    : ` To the dealer's credit: ${count === 1 ? "one fault was" : `${count} faults were`} stated worse than found.`;
+
 /** Words of page one, each made from what was counted. */
 export const answerWords = {
   caution: CAUTION,
@@ -46,12 +51,13 @@ export const answerWords = {
     doubtful,
     unseen,
     notComparable,
+    statedWorse = 0,
   }: Answer["claims"]): string => {
     const [spoken, counting] =
       decisive === undefined
         ? ["", ""]
         : [` (${decisive.stated} of the ${decisive.onSheet} that count)`, ` (${decisive.held} that count)`];
-    return `Of ${stated} places stated${spoken}: ${fell} fell, ${doubtful} in doubt, ${unseen} not seen, ${notComparable} not comparable, ${disclosed} owned up to, ${held} not contradicted${counting}.`;
+    return `Of ${stated} places stated${spoken}: ${fell} fell, ${doubtful} in doubt, ${unseen} not seen, ${notComparable} not comparable, ${disclosed} owned up to, ${held} not contradicted${counting}.${statedWorseSaid(statedWorse)}`;
   },
   next: ({ matter: { next } }: AnsweredMatter): string =>
     next.minutes === undefined ? next.words : `${next.words}, about ${next.minutes} min`,

@@ -1,4 +1,4 @@
-import type { Comparison, Entry } from "@evenhand/shared/comparison";
+import { type Comparison, type Entry, isStatedWorse } from "@evenhand/shared/comparison";
 import type { Standing } from "@evenhand/shared/outcome";
 import { BECAME } from "@evenhand/shared/page-one";
 import type { Became, Claims, LineClaim } from "@evenhand/shared/page-one";
@@ -112,6 +112,7 @@ export const claimsOf = (
     decisive: coverage === undefined ? undefined : decisiveOf(coverage, claims, reports),
     held: countOf(claims, "held"),
     disclosed: countOf(claims, "disclosed"),
+    statedWorse: [...places.values()].filter((lines) => lines.some(isStatedWorse)).length,
     fell: fallen.length,
     doubtful: countOf(claims, "doubtful"),
     unseen: countOf(claims, "unseen"),

@@ -86,9 +86,20 @@ const cost = ({ matters, unknown: open }: Answer, priced: AnswerCost | null, mos
   ];
 };
 
-const claims = ({ claims: { stated, fell, doubtful, unseen, notComparable, disclosed, held } }: Answer) => [
+const countsOf = ({ stated, fell, doubtful, unseen, notComparable, disclosed, held }: Answer["claims"]) => ({
+  stated,
+  fell,
+  doubtful,
+  unseen,
+  notComparable,
+  disclosed,
+  held,
+});
+
+const claims = ({ claims: said }: Answer): Block[] => [
   heading(say("claims")),
-  text(say("claims.counts", { stated, fell, doubtful, unseen, notComparable, disclosed, held })),
+  text(say("claims.counts", countsOf(said))),
+  ...(said.statedWorse ? [text(say("claims.worse", { count: said.statedWorse }))] : []),
 ];
 
 const most: Most = { stops: 8, unknown: 8, questions: 5, cost: 3, soft: 4, line: LINE, sentence: SENTENCE };

@@ -52,6 +52,8 @@ export const { say } = defineMessages("answer-paper", {
   claims: "What became of the statement",
   "claims.counts":
     "Of {stated, plural, one {# place} other {# places}} stated: {fell} not found as stated, {doubtful} in doubt, {unseen} not seen, {notComparable} not comparable, {disclosed} stated as bad and found so, {held} not contradicted.",
+  "claims.worse":
+    "To the dealer's credit: {count, plural, one {one fault was} other {# faults were}} stated worse than found.",
   soft: "What softens it",
   cautions: "Before anybody looks again, opens something or drives it",
   plain:

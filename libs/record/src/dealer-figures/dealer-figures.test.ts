@@ -12,6 +12,7 @@ const section = ({ fell = 0, open = 0, ...more }: Short): SectionCounts => ({
   stated: 40,
   confirmed: 0,
   notContradicted: 0,
+  statedWorse: 0,
   ...more,
   falls: Array.from({ length: fell + open }, (_, entry): Fall => ({
     line: `${entry}`,
@@ -34,6 +35,13 @@ const known = (list: readonly InspectedCar[], dealer = "Larkspur", of: string | 
 };
 
 describe("dealerFigures", () => {
+  it("credits faults made out worse than found by themselves, and lowers no fall for it", () => {
+    const [plain, worse] = [0, 3].map((statedWorse) =>
+      known(cars("Larkspur", 20, { confirmed: 9, fell: 1, statedWorse })),
+    );
+    expect(worse).toEqual({ ...plain, statedWorse: 60 });
+  });
+
   it("says nothing under twenty cars but how many there are", () => {
     expect(dealerFigures(cars("Larkspur", 19, { confirmed: 9, fell: 1 }))).toEqual([
       { dealer: "Larkspur", section: null, state: "too-few", cars: 19 },

@@ -36,6 +36,8 @@ export type DealerFigures = {
       readonly open: number;
       readonly settledByMoney: number;
       readonly notContradicted: number;
+      /** Faults made out worse than they were found: a credit by itself, which no share and no fall is lowered by. */
+      readonly statedWorse: number;
       /** Fallen over tested statements, 90 %, the car as the cluster. */
       readonly fallen: Share;
       /** The same if everything open should fall; `null` where nothing is open. */
@@ -56,6 +58,7 @@ type CarSum = {
   open: number;
   settledByMoney: number;
   notContradicted: number;
+  statedWorse: number;
 };
 
 const nothing = (): CarSum => ({
@@ -66,6 +69,7 @@ const nothing = (): CarSum => ({
   open: 0,
   settledByMoney: 0,
   notContradicted: 0,
+  statedWorse: 0,
 });
 
 const FATE = { fell: "fell", stood: "held", "settled-by-money": "settledByMoney" } as const;
@@ -75,6 +79,7 @@ const add = (sum: CarSum, counts: SectionCounts, decided: InspectedCar["decided"
   sum.stated += counts.stated;
   sum.held += counts.confirmed;
   sum.notContradicted += counts.notContradicted;
+  sum.statedWorse += counts.statedWorse;
   for (const { line, by } of counts.falls) {
     const later = decided.get(line);
     sum[later === undefined ? (by === null ? "open" : "fell") : FATE[later]] += 1;
@@ -99,6 +104,7 @@ const figuresOf = (cars: readonly CarSum[]): Figures => {
     open,
     settledByMoney: total(cars, "settledByMoney"),
     notContradicted: total(cars, "notContradicted"),
+    statedWorse: total(cars, "statedWorse"),
     fallen: carShare(tested.map(({ fell, held }) => ({ total: fell, count: held + fell }))).share,
     fallenIfAllOpen:
       open === 0

@@ -65,7 +65,13 @@ const carOf = (own: readonly number[], random: Random): InspectedCar => {
   const falls: Fall[] = [];
   for (let entry = 0; entry < tested; entry += 1)
     if (random() < share) falls.push({ line: `${entry}`, by: "figures" });
-  const told = { places: 250, stated: tested, confirmed: tested - falls.length, notContradicted: 0 };
+  const told = {
+    places: 250,
+    stated: tested,
+    confirmed: tested - falls.length,
+    notContradicted: 0,
+    statedWorse: 0,
+  };
   return { dealer: "one", counts: { body: { ...told, falls } }, decided: new Map() };
 };
 

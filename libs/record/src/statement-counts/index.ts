@@ -1,4 +1,4 @@
-import type { Comparison, Entry } from "@evenhand/shared/comparison";
+import { type Comparison, type Entry, isStatedWorse } from "@evenhand/shared/comparison";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { lineKey } from "../line-key/index.ts";
 
@@ -19,6 +19,8 @@ export type SectionCounts = {
   /** Statements too soft or too coarse to be borne out, that nothing contradicts. */
   readonly notContradicted: number;
   readonly falls: readonly Fall[];
+  /** Faults that the statement made out worse than they were found: to the dealer's credit, and in no other count. */
+  readonly statedWorse: number;
 };
 
 /** By section. Kept with a comparison as it is: only facts of the two reports stand in it, nothing that is decided later. */
@@ -50,12 +52,15 @@ const counted = (counts: SectionCounts, fate: Fate): SectionCounts =>
     ? { ...counts, [fate]: counts[fate] + 1 }
     : { ...counts, falls: [...counts.falls, fate] };
 
+const credited = (counts: SectionCounts, entry: Entry): SectionCounts =>
+  isStatedWorse(entry) ? { ...counts, statedWorse: counts.statedWorse + 1 } : counts;
+
 /**
  * What became of a statement, by section: what was confirmed, not contradicted, found worse, and how much was stated at all.
  * What is in doubt, too coarse to test, unseen or never stated says nothing of whether it held up, and neither does what was
- * found better than stated.
+ * found better than stated; a fault that was made out worse than found is credited beside it.
  *
- * @example statementCounts(comparison, sheet)["body"] // { places: 96, stated: 80, confirmed: 31, notContradicted: 12, falls: [] }
+ * @example statementCounts(comparison, sheet)["body"] // { places: 96, stated: 80, confirmed: 31, notContradicted: 12, falls: [], … }
  */
 export const statementCounts = (
   { entries, coverage }: Pick<Comparison, "entries" | "coverage">,
@@ -64,15 +69,15 @@ export const statementCounts = (
   const sections = new Map<string, SectionCounts>(
     coverage.bySection.map(({ of, onSheet, stated }) => [
       of,
-      { places: onSheet, stated, confirmed: 0, notContradicted: 0, falls: [] },
+      { places: onSheet, stated, confirmed: 0, notContradicted: 0, falls: [], statedWorse: 0 },
     ]),
   );
   for (const entry of entries) {
     const fate = fateOf(entry);
     const section = sheet.items.get(entry.item)?.item.section;
     const counts = section === undefined ? undefined : sections.get(section);
-    if (fate === undefined || section === undefined || counts === undefined) continue;
-    sections.set(section, counted(counts, fate));
+    if (section === undefined || counts === undefined) continue;
+    sections.set(section, credited(fate === undefined ? counts : counted(counts, fate), entry));
   }
   return Object.fromEntries(sections);
 };

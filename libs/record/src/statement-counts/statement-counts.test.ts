@@ -36,9 +36,20 @@ const coverage: Comparison["coverage"] = {
 };
 const counts = (entries: Entry[]) => statementCounts({ entries, coverage }, sheet);
 const line = "electrics.horn||answer";
-const NONE = { confirmed: 0, notContradicted: 0, falls: [] };
+const NONE = { confirmed: 0, notContradicted: 0, falls: [], statedWorse: 0 };
 
 describe("statementCounts", () => {
+  it("credits a fault made out worse than found, in no other count, and never what is in doubt", () => {
+    const bad = { calls: { a: "repair", b: "good" } } as const;
+    const { electrics } = counts([
+      entry("differs", "found-better", { ...bad, outcome: "differ" }),
+      // Better than stated, and no fault was stated; stated worse, and perhaps not by what matters.
+      entry("differs", "found-better", { outcome: "differ", calls: { a: "good", b: "good" } }),
+      entry("in-doubt", "found-better", { ...bad, outcome: "doubtful" }),
+    ]);
+    expect(electrics).toEqual({ places: 40, stated: 31, ...NONE, statedWorse: 1 });
+  });
+
   it("counts what was confirmed, not contradicted, or found worse, and says what figures uphold", () => {
     const { electrics } = counts([
       entry("confirmed"),
@@ -54,6 +65,7 @@ describe("statementCounts", () => {
       stated: 31,
       confirmed: 2,
       notContradicted: 1,
+      statedWorse: 0,
       falls: [
         { line, by: null },
         { line, by: null },

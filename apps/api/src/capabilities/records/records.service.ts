@@ -21,6 +21,7 @@ const SectionCounts = z.object({
   confirmed: z.number(),
   notContradicted: z.number(),
   falls: z.array(z.object({ line: z.string(), by: z.enum(["figures", "second-look"]).nullable() })),
+  statedWorse: z.number(),
 }) satisfies z.ZodType<StatementCounts[string]>;
 const Car = z.object({
   dealer: z.string(),

@@ -58,6 +58,7 @@ const merged = (counts: StatementCounts): StatementCounts => {
       confirmed: sum(({ confirmed }) => confirmed),
       notContradicted: sum(({ notContradicted }) => notContradicted),
       falls: sections.flatMap(({ falls }) => falls),
+      statedWorse: sum(({ statedWorse }) => statedWorse),
     },
   };
 };

@@ -68,7 +68,7 @@ const Others = ({ others }: Pick<Known, "others">) => {
 
 const Figures = ({ figures, top }: { readonly figures: Known; readonly top: number }) => {
   const t = useText();
-  const { cars, tested, fell, open, notContradicted, settledByMoney } = figures;
+  const { cars, tested, fell, open, notContradicted, settledByMoney, statedWorse } = figures;
   const { fallen, fallenIfAllOpen, stated, others } = figures;
   return (
     <div className={styles.shares}>
@@ -78,6 +78,7 @@ const Figures = ({ figures, top }: { readonly figures: Known; readonly top: numb
       <p className={styles.cars}>
         {t("record.counts", { cars, tested, fell, open, notContradicted, settledByMoney })}
       </p>
+      {statedWorse > 0 && <p className={styles.cars}>{t("record.stated-worse", { count: statedWorse })}</p>}
       <Others others={others} />
     </div>
   );

@@ -28,6 +28,8 @@ export const answer = {
   "answer.claims.notComparable": "not comparable",
   "answer.claims.disclosed": "stated as bad, and found so",
   "answer.claims.held": "not contradicted",
+  "answer.claims.stated-worse":
+    "To the dealer’s credit: {count, plural, one {one fault was} other {# faults were}} stated worse than found.",
   "answer.claims.gravest": "The gravest not found as stated",
   "answer.looked": "What was looked at",
   "answer.looked.by": "By {by}, {date}; when the visit ended is not said.",

@@ -14,6 +14,8 @@ export const records = {
   "record.share": "{share} ({low} to {high})",
   "record.counts":
     "{cars, plural, one {# car} other {# cars}}, {tested, plural, one {# statement} other {# statements}} tested: {fell, plural, =0 {none fell} other {# fell}}; beside them {open, plural, =0 {none found worse that is open} other {# found worse by one look and open}}, {notContradicted, plural, =0 {none} other {#}} only not contradicted{settledByMoney, plural, =0 {} other {, # settled by money}}.",
+  "record.stated-worse":
+    "To the dealer’s credit: {count, plural, one {# fault was} other {# faults were}} stated worse than found. It stands by itself and changes no share.",
   "record.others":
     "In the middle of {dealers, plural, one {# other dealer} other {# other dealers}}: {fallen} fell, {stated} stated.",
   "record.no-others": "Too little is known of other dealers to set beside it.",

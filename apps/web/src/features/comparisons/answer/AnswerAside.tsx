@@ -111,6 +111,28 @@ export const Softened = ({ soft = [] }: Pick<Answer, "soft">) => {
 
 const BECAME = ["fell", "doubtful", "unseen", "notComparable", "disclosed", "held"] as const;
 
+/** Faults that were made out worse than they are: said for whoever stated them. */
+const Credit = ({ claims: { statedWorse = 0 } }: Pick<Answer, "claims">) => {
+  const t = useText();
+  return statedWorse > 0 ? <p>{t("answer.claims.stated-worse", { count: statedWorse })}</p> : null;
+};
+
+/** The gravest that was found otherwise. */
+const Gravest = ({ claims: { fallen } }: Pick<Answer, "claims">) => {
+  const t = useText();
+  if (fallen.length === 0) return null;
+  return (
+    <>
+      <h3>{t("answer.claims.gravest")}</h3>
+      <ul>
+        {fallen.map((words) => (
+          <li key={words}>{words}</li>
+        ))}
+      </ul>
+    </>
+  );
+};
+
 /** What became of what was stated, place by place, and the gravest that was found otherwise. */
 export const ClaimsSaid = ({ claims }: Pick<Answer, "claims">) => {
   const t = useText();
@@ -127,16 +149,8 @@ export const ClaimsSaid = ({ claims }: Pick<Answer, "claims">) => {
           </div>
         ))}
       </dl>
-      {claims.fallen.length > 0 && (
-        <>
-          <h3>{t("answer.claims.gravest")}</h3>
-          <ul>
-            {claims.fallen.map((words) => (
-              <li key={words}>{words}</li>
-            ))}
-          </ul>
-        </>
-      )}
+      <Credit claims={claims} />
+      <Gravest claims={claims} />
     </section>
   );
 };
