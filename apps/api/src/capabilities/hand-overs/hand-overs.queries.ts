@@ -1,4 +1,5 @@
 import { mustBeBlind } from "../../platform/access/row-access.ts";
+import { bought } from "../summaries/index.ts";
 
 const notBlind = `NOT ${mustBeBlind("h.vehicle_id")}`;
 
@@ -30,12 +31,6 @@ export const carriedHandOver = `SELECT false AS buys, ${whole}
 
 /** `$1` the hand-over, whatever its state: asked by whoever holds it locked. */
 export const lockedHandOver = `SELECT false AS buys, ${whole} WHERE h.id = $1::uuid`;
-
-/** The last decision of the case by which the car is bought, if it is. `c` is the case. */
-export const bought = `(SELECT d.id FROM decision d WHERE d.id = (
-    SELECT last.id FROM decision last WHERE last.vehicle_id = c.vehicle_id AND last.buyer_id = c.buyer_id
-    ORDER BY last.decided_at DESC, last.id DESC LIMIT 1)
-  AND (d.decision = 'approve' OR (d.decision = 'counter' AND coalesce(d.reply, d.answer) = 'accept')))`;
 
 const live = `EXISTS (SELECT 1 FROM hand_over l WHERE l.case_id = c.id AND l.state IN ('arranged', 'collected'))`;
 

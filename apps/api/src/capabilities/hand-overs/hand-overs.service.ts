@@ -24,8 +24,9 @@ import { toJson } from "../../platform/database/to-json.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { RecordChain } from "../../platform/record/record-chain.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
+import { bought } from "../summaries/index.ts";
 import { handOverSeen } from "./hand-over-view.ts";
-import { bought, handOverDetail, handOversOfCase } from "./hand-overs.queries.ts";
+import { handOverDetail, handOversOfCase } from "./hand-overs.queries.ts";
 import { stateProblem } from "./state-problem.ts";
 import { StoredHandOver } from "./stored.ts";
 
