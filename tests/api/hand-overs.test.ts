@@ -13,6 +13,7 @@ import {
   terms,
 } from "./setup/hand-over-story.ts";
 import { useService } from "./setup/service.ts";
+import { summarize } from "./setup/story.ts";
 import { makeWorld, type World } from "./setup/world.ts";
 
 const service = useService({ emptyBetween: false });
@@ -245,4 +246,65 @@ test("a link that has run out opens nothing; what is called off neither, and ano
     "hand-over-link-spent",
   );
   await invite(world, caseId);
+});
+
+test("of a carrier who signs and a buyer who calls it off at once one wins, and the other is told how it stands", async () => {
+  const { caseId } = await carTo(world, "bought");
+  const { id, token } = await invite(world, caseId);
+  const body = await signing(world, token, collected(soundFindings()));
+  const [signed, calledOff] = await Promise.all([
+    world.nobody.ask("carriedHandOvers.sign", { ...by(token), body }),
+    world.buyer.ask("handOvers.callOff", { ...of(id), revision: 1, body: { note: "Another one." } }),
+  ]);
+  const { state, moves, collection } = await world.buyer.does("handOvers.get", of(id));
+  expect(moves.map(({ move }) => move)).toEqual([state === "collected" ? "collect" : "call-off"]);
+  expect([signed.status, calledOff.status, collection === null]).toEqual(
+    state === "collected" ? [201, 409, false] : [409, 201, true],
+  );
+  expect((state === "collected" ? calledOff : signed).body.state).toBe(state);
+});
+
+test("of two claims opened at once one is made", async () => {
+  const { caseId } = await carTo(world, "bought");
+  const { id, token } = await invite(world, caseId);
+  for (const report of [collected(soundFindings()), delivered(soundFindings())])
+    await world.nobody.does("carriedHandOvers.sign", {
+      ...by(token),
+      body: await signing(world, token, report),
+    });
+  const { revision } = await world.buyer.does("handOvers.get", of(id));
+  const open = (note: string) =>
+    world.buyer.ask("handOvers.openClaim", { ...of(id), revision, body: { note } });
+  const answers = await Promise.all([open("One."), open("Other.")]);
+  expect(answers.map(({ status }) => status).toSorted((a, b) => a - b)).toEqual([201, 409]);
+  expect(answers.find(({ status }) => status === 409)?.body.state).toBe("claim-open");
+});
+
+test("what a later decision replaced buys nothing, and a car that was collected stays bought", async () => {
+  const { caseId, comparison } = await carTo(world, "bought");
+  const { id, token } = await invite(world, caseId);
+  const isBought = async () => {
+    const { bought } = await world.buyer.does("beforeMoney.get", of(caseId));
+    const dealer = await world.dealer.ask("handOvers.ofCase", of(caseId));
+    expect(dealer.status).toBe(bought ? 200 : 404);
+    return bought;
+  };
+  const decline = async () => {
+    const made = await summarize(world.buyer, comparison);
+    await world.buyer.does("summaries.decide", {
+      ...of(made.id),
+      body: { decision: "decline", hash: made.hash },
+    });
+  };
+  expect(await isBought()).toBe(true);
+  await decline();
+  expect(await isBought()).toBe(false);
+  await world.nobody.does("carriedHandOvers.sign", {
+    ...by(token),
+    body: await signing(world, token, collected(soundFindings())),
+  });
+  expect(await isBought()).toBe(true);
+  await decline();
+  expect(await isBought()).toBe(true);
+  expect((await world.buyer.does("handOvers.get", of(id))).state).toBe("collected");
 });

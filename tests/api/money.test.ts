@@ -154,9 +154,11 @@ describe("an offer", () => {
       world.dealer.ask("decisions.answer", { path: { id }, revision: 1, body: { answer: "accept" } }),
       world.buyer.ask("decisions.reply", { path: { id }, revision: 1, body: { reply: "withdraw" } }),
     ]);
-    expect([answered.status, withdrawn.status].toSorted((a, b) => a - b)).toEqual([201, 412]);
+    expect([answered.status, withdrawn.status].toSorted((a, b) => a - b)).toEqual([201, 409]);
     const { answer, ended } = await world.buyer.does("decisions.get", { path: { id } });
     expect([answer !== null, ended !== null]).toEqual([answered.status === 201, withdrawn.status === 201]);
+    const lost = answered.status === 409 ? answered : withdrawn;
+    expect(lost.body.state).toBe(answer === null ? "counter-withdrawn" : "counter-accepted");
   });
 
   test("until a time that has passed is refused", async () => {

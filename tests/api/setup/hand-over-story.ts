@@ -25,14 +25,14 @@ export const terms: HandOverTerms = {
 export async function carTo(
   world: Parties,
   until: "read" | "bought",
-): Promise<{ caseId: string; vehicle: string }> {
+): Promise<{ caseId: string; vehicle: string; comparison: string }> {
   const { comparison, vehicle } = await inspect(world);
   if (until === "bought") {
     const { id, hash, summary } = await summarize(world.buyer, comparison);
     const body = { decision: "approve", hash, acknowledgements: acknowledgeAll(summary) };
     await world.buyer.does("summaries.decide", { path: { id }, body });
   }
-  return { caseId: (await caseOn(world.buyer, vehicle))?.id ?? "", vehicle };
+  return { caseId: (await caseOn(world.buyer, vehicle))?.id ?? "", vehicle, comparison };
 }
 
 export const invite = ({ buyer }: Pick<World, "buyer">, caseId: string) =>

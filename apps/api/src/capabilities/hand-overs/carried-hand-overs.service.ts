@@ -212,7 +212,7 @@ function checkPaper({ paper }: HandOverSigning, comparison: HandOverComparison |
 /** By its link, held till the transaction ends: also where it was signed meanwhile, so that a repeat gets the first answer. */
 async function holdByLink(tx: Transaction, secret: string, now: Date): Promise<StoredHandOver> {
   const row = await findRow(tx, IdRow, {
-    text: `SELECT id FROM hand_over WHERE token_hash = $1 AND link_expires_at > $2 AND state <> 'called-off' FOR UPDATE`,
+    text: `SELECT id FROM hand_over WHERE token_hash = $1 AND link_expires_at > $2 FOR UPDATE`,
     values: [Buffer.from(hashSecret(secret)), now],
   });
   if (row === null) throw spent();

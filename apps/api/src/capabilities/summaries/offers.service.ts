@@ -72,8 +72,9 @@ export class OffersService {
       checkCounter({ ...request, decision: "counter" });
       checkUntil(request, now);
     }
-    const offer = await this.lock(tx, actor, id, meant, "dealer");
+    const offer = await this.lock(tx, actor, id, "dealer");
     mustMove(offer, answer, "dealer", now);
+    checkRevision(offer.revision, meant);
     const back = answer === "counter" ? { price, conditions, until } : {};
     await tx.decision.update({
       where: { id },
@@ -101,8 +102,9 @@ export class OffersService {
     { reply }: OfferReply,
   ): Promise<CreatedDraft> {
     const now = this.clock.now();
-    const offer = await this.lock(tx, actor, id, meant, "buyer");
+    const offer = await this.lock(tx, actor, id, "buyer");
     mustMove(offer, reply, "buyer", now);
+    checkRevision(offer.revision, meant);
     const withdraws = reply === "withdraw";
     const data = withdraws
       ? { ended: "withdrawn", endedAt: now }
@@ -135,14 +137,9 @@ export class OffersService {
     return true;
   }
 
-  private async lock(tx: Transaction, actor: Actor, id: string, meant: number, by: Party): Promise<Locked> {
+  private async lock(tx: Transaction, actor: Actor, id: string, by: Party): Promise<Locked> {
     const text = locked(`${by}_id = ANY($2::uuid[])`);
-    const offer = found(
-      await findRow(tx, Locked, { text, values: [id, actor.organizations(by)] }),
-      "decision",
-    );
-    checkRevision(offer.revision, meant);
-    return offer;
+    return found(await findRow(tx, Locked, { text, values: [id, actor.organizations(by)] }), "decision");
   }
 
   private async moved(
