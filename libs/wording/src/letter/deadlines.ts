@@ -18,7 +18,7 @@ export const dueMessages = defineMessages("due", {
 });
 
 export const silenceMessages = defineMessages("silence", {
-  "hour-released": "If nothing comes by then, the hour is given free again and the visit is off.",
+  "hour-released": "If nothing comes by then, the hour is released and the visit is off.",
   "finding-stands":
     "If nothing comes by then, the finding stands: it counts in your record, and the car is off the list until a new statement answers it.",
   "statement-stands": "If nothing comes by then, the statement stands.",
@@ -28,5 +28,5 @@ export const silenceMessages = defineMessages("silence", {
 });
 
 export const deadlineMessages = defineMessages("deadline", {
-  body: "{sentence}{count, plural, one {} other { # lines wait for it; this is the earliest of their times.}} {silence}\n\nHere it is done:\n{link}\n\nIf one of yours has done it already, there is nothing left to do.\n",
+  body: "{sentence}{count, plural, one {} other { # lines wait for it; this is the earliest of their times.}} {silence}\n\nThis is where it is done:\n{link}\n\nIf a colleague has done it already, there is nothing left to do.\n",
 });

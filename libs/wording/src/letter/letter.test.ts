@@ -58,7 +58,7 @@ describe("a reminder of a deadline", () => {
   it("says what is due and until when on the clock of the site, what silence comes to, and where it is done", () => {
     expect(deadlineLetter(asked)).toEqual({
       subject: "Your answer to a buyer is due by Wed, May 5, 1:00 PM CDT.",
-      body: `Your answer to a buyer is due by Wednesday, May 5 at 1:00 PM Central Daylight Time. If nothing comes by then, the finding stands: it counts in your record, and the car is off the list until a new statement answers it.\n\nHere it is done:\n${link}\n\nIf one of yours has done it already, there is nothing left to do.\n`,
+      body: `Your answer to a buyer is due by Wednesday, May 5 at 1:00 PM Central Daylight Time. If nothing comes by then, the finding stands: it counts in your record, and the car is off the list until a new statement answers it.\n\nThis is where it is done:\n${link}\n\nIf a colleague has done it already, there is nothing left to do.\n`,
     });
   });
 
