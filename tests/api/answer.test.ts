@@ -99,6 +99,14 @@ describe("what it may cost", () => {
     expect(cost?.byMatter[0]?.matter).toBe("tires");
     for (const amount of [...Object.values(cost?.total ?? {}), cost?.byMatter[0]?.likely ?? 0])
       expect(String(amount)).toMatch(/^\d{1,2}0*$/);
+
+    // Another table, other figures at once, whatever was shown before.
+    const rows = table.rows.map((row) => ({ ...row, low: 101_000, likely: 163_000, high: 307_000 }));
+    await world.buyer.does("costTable.put", { revision: 1, body: { ...table, rows } });
+    const { cost: dearer } = await world.buyer.does("comparisons.cost", path());
+    expect(dearer?.total.likely).toBeGreaterThan(5 * (cost?.total.likely ?? Number.NaN));
+    await world.buyer.does("costTable.put", { revision: 2, body: table });
+    expect(await world.buyer.does("comparisons.cost", path())).toEqual({ asking, cost });
   });
 
   test("is the buyer's alone, and hidden from one who must be blind to the car", async () => {

@@ -27,6 +27,7 @@ import {
   readAnswer,
   readMade,
   readOrdered,
+  readOrderedOf,
   type OrderedComparison,
 } from "./ordered-comparison.ts";
 import {
@@ -147,6 +148,11 @@ export class ComparisonsService {
   /** The same to look at, holding nothing. */
   async readOrdered(tx: Transaction, actor: Actor, id: string): Promise<OrderedComparison> {
     return readOrdered(tx, actor, id);
+  }
+
+  /** Of the same only whose it is and of which car. */
+  async readOrderedOf(tx: Transaction, actor: Actor, id: string): ReturnType<typeof readOrderedOf> {
+    return readOrderedOf(tx, actor, id);
   }
 
   /** One that was just made, whoever may read it. */

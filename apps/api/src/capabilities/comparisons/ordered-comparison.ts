@@ -39,18 +39,21 @@ export type OrderedComparison = Omit<Row, "document" | "answer" | "aDocument" | 
 
 type Made = Pick<OrderedComparison, "comparison" | "a" | "b">;
 
+const sides = `FROM comparison c JOIN report_version a ON a.id = c.a_id JOIN report_version b ON b.id = c.b_id
+    JOIN vehicle v ON v.id = c.vehicle_id
+  WHERE a.kind = 'statement' AND b.kind = 'inspection' AND b.buyer_id IS NOT NULL`;
+
 const whole = `
   SELECT c.id, c.vehicle_id AS "vehicleId", v.organization_id AS "dealerId", b.buyer_id AS "buyerId",
     b.organization_id AS "inspectorId", c.engine, c.hash, c.document, c.answer,
     a.document AS "aDocument", b.document AS "bDocument",
     json_build_object('id', a.id, 'report', a.report_id, 'version', a.number, 'seal', a.seal) AS statement,
     json_build_object('id', b.id, 'report', b.report_id, 'version', b.number, 'seal', b.seal) AS inspection
-  FROM comparison c JOIN report_version a ON a.id = c.a_id JOIN report_version b ON b.id = c.b_id
-    JOIN vehicle v ON v.id = c.vehicle_id
-  WHERE a.kind = 'statement' AND b.kind = 'inspection' AND b.buyer_id IS NOT NULL`;
+  ${sides}`;
 
 /** `$1` organizations, `$2` those of them that buy, `$3` the comparison. Nothing of it to whoever must be blind. */
-const ordered = `${whole} AND c.id = $3::uuid AND b.buyer_id = ANY($2::uuid[]) AND NOT ${mustBeBlind("v.id")}`;
+const ofBuyer = `c.id = $3::uuid AND b.buyer_id = ANY($2::uuid[]) AND NOT ${mustBeBlind("v.id")}`;
+const ordered = `${whole} AND ${ofBuyer}`;
 
 /** Gives a comparison made before there were answers its own, once. */
 async function fillAnswer(tx: Transaction, id: string, made: Made): Promise<Uint8Array> {
@@ -88,6 +91,15 @@ export const lockOrdered = (tx: Transaction, actor: Actor, id: string): Promise<
 /** The same to look at, holding nothing. */
 export const readOrdered = (tx: Transaction, actor: Actor, id: string): Promise<OrderedComparison> =>
   readAs(tx, actor, id, ordered);
+
+const Of = z.object({ vehicleId: z.string(), buyerId: z.string() });
+
+/** Whose it is and of which car, to whoever may look at it; nothing that was compared is read. */
+export async function readOrderedOf(tx: Transaction, actor: Actor, id: string): Promise<z.infer<typeof Of>> {
+  const text = `SELECT c.vehicle_id AS "vehicleId", b.buyer_id AS "buyerId" ${sides} AND ${ofBuyer}`;
+  const values = [actor.organizations(), actor.organizations("buyer"), id];
+  return found(await findRow(tx, Of, { text, values }), "comparison");
+}
 
 /** One that the service itself has just made, whoever may read it. */
 export const readMade = (tx: Transaction, id: string): Promise<OrderedComparison> =>

@@ -1,14 +1,25 @@
 import { Injectable } from "@nestjs/common";
+import { LRUCache } from "lru-cache";
+import type { CostTable } from "@evenhand/shared/cost-table";
 import type { AnswerCost } from "@evenhand/shared/page-one";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
-import { ComparisonsService } from "../comparisons/index.ts";
+import { keptOrMade } from "../../platform/database/kept-or-made.ts";
+import { ComparisonsService, type OrderedComparison } from "../comparisons/index.ts";
 import { answerCostOf } from "./cost-at-stake.ts";
 import { CostTablesService } from "./cost-tables.service.ts";
+
+type Cost = NonNullable<AnswerCost["cost"]>;
+
+/** Costs kept as drawn: about a kilobyte each, with the table they were drawn from some ten. */
+const maxCosts = 500;
 
 /** What it may cost to put right, beside what is asked: for the buyer who ordered the inspection, from their own table. */
 @Injectable()
 export class AnswerCostService {
+  /** What was compared never changes, so the same comparison and table give the same figures: ten thousand draws once, not at every look. */
+  private readonly costs = new LRUCache<string, Cost>({ max: maxCosts });
+
   constructor(
     private readonly database: Database,
     private readonly comparisons: ComparisonsService,
@@ -17,8 +28,11 @@ export class AnswerCostService {
 
   async get(actor: Actor, comparison: string): Promise<AnswerCost> {
     return this.database.transaction(async (tx) => {
-      const { ordered, cost } = await this.read(tx, actor, comparison);
-      return { asking: await readAsking(tx, ordered.vehicleId), cost };
+      const { buyerId, vehicleId } = await this.comparisons.readOrderedOf(tx, actor, comparison);
+      const { table } = await this.costTables.read(tx, buyerId);
+      const read = () => this.comparisons.readOrdered(tx, actor, comparison);
+      const cost = table === null ? null : await this.costOf(comparison, table, read);
+      return { asking: await readAsking(tx, vehicleId), cost };
     });
   }
 
@@ -26,7 +40,17 @@ export class AnswerCostService {
   async read(tx: Transaction, actor: Actor, comparison: string) {
     const ordered = await this.comparisons.readOrdered(tx, actor, comparison);
     const { table, revision } = await this.costTables.read(tx, ordered.buyerId);
-    return { ordered, table, revision, cost: table === null ? null : answerCostOf(ordered, table) };
+    const cost = table === null ? null : await this.costOf(comparison, table, () => ordered);
+    return { ordered, table, revision, cost };
+  }
+
+  private costOf(
+    comparison: string,
+    table: CostTable,
+    read: () => OrderedComparison | Promise<OrderedComparison>,
+  ): Promise<Cost> {
+    const key = `${comparison} ${JSON.stringify(table)}`;
+    return keptOrMade(this.costs, key, async () => answerCostOf(await read(), table));
   }
 }
 

@@ -42,7 +42,7 @@ export function summaryCostOf(ordered: OrderedComparison, table: CostTable): Sum
 }
 
 /** What page one shows of it, matter by matter. */
-export function answerCostOf(ordered: OrderedComparison, table: CostTable): AnswerCost["cost"] {
+export function answerCostOf(ordered: OrderedComparison, table: CostTable): NonNullable<AnswerCost["cost"]> {
   const { matters, unknown } = ordered.answer;
   return costByMatter({
     atStake: atStakeOf(ordered, table),
