@@ -117,7 +117,10 @@ const pathOf = (request: { url(): string }): string => new URL(request.url()).pa
 test("what the page opens with is asked for before its code has come, and once; a refusal is not kept for whoever signs in", async () => {
   const { people, comparison, answer } = await answered("sovrano");
   const opensWith = ["", "/answer"].map((end) => `/api/v1/comparisons/${comparison}${end}`);
-  const first = ["/api/v1/account", ...opensWith];
+  const parts = [`/api/v1/case-parts/${comparison}/cases`];
+  // As soon as the account has said that a buyer is signed in.
+  const ofBuyers = [`/api/v1/comparisons/${comparison}/cost`, "/api/v1/summaries"];
+  const first = ["/api/v1/account", ...opensWith, ...parts, ...ofBuyers];
   const buyer = await signedIn(browser(), people.buyer);
   const page = await buyer.newPage();
   const asked: string[] = [];

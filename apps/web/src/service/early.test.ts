@@ -1,18 +1,32 @@
-import { access } from "@evenhand/shared/access";
+import { access, accessTable, type RouteId } from "@evenhand/shared/access";
 import { expect, test } from "vitest";
 import { askedFirst, askEarly, comparisonAt, takeEarly } from "./early.ts";
 
 const id = "01a1cc4d-9940-7000-8001-59165ddd66ee";
-const addressOf = (route: "account.get" | "comparisons.get" | "comparisons.answer"): string =>
-  `/api/v1${access[route].path.replace(":id", id)}`;
+const addressOf = (route: RouteId): string => `/api/v1${access[route].path.replace(":id", id)}`;
 
 test("what is asked early has the addresses by which it is taken", () => {
-  expect(askedFirst("/cars")).toEqual([addressOf("account.get")]);
-  expect(askedFirst(`/comparisons/${id}`)).toEqual([
-    addressOf("account.get"),
-    addressOf("comparisons.get"),
-    addressOf("comparisons.answer"),
-  ]);
+  expect(askedFirst("/cars")).toEqual({ byAll: [addressOf("account.get")], byBuyers: [] });
+  expect(askedFirst(`/comparisons/${id}`)).toEqual({
+    byAll: [
+      addressOf("account.get"),
+      addressOf("comparisons.get"),
+      addressOf("comparisons.answer"),
+      addressOf("cases.ofPart"),
+    ],
+    byBuyers: [
+      addressOf("comparisons.cost"),
+      `${addressOf("summaries.list")}?${new URLSearchParams({ comparison: id, limit: "10" })}`,
+    ],
+  });
+});
+
+const kinds = (route: RouteId) => accessTable[route].who.map(({ kind }) => kind).toSorted();
+
+test("of whoever opens a comparison at first, nothing is asked that only some of them may", () => {
+  expect(kinds("cases.ofPart")).toEqual(kinds("comparisons.get"));
+  for (const route of ["comparisons.cost", "summaries.list"] as const)
+    expect(kinds(route)).toEqual(["buyer"]);
 });
 
 test.each([

@@ -1,7 +1,12 @@
-/** An answer on its way, or why there will be none; never a rejection that nobody waits for yet. */
-type Coming = Promise<{ readonly response: Response } | { readonly cause: unknown }>;
+import type { Account } from "@evenhand/shared/http/accounts";
 
-const coming = new Map<string, Coming>();
+type Came = { readonly response: Response } | { readonly cause: unknown };
+/** An answer on its way, or why there will be none; never a rejection that nobody waits for yet. */
+type Coming = Promise<Came>;
+
+/** What is asked only once another answer is there may turn out not to be asked. */
+const coming = new Map<string, Promise<Came | undefined>>();
+const accountAddress = "/api/v1/account";
 
 const comparisonPage = /^\/comparisons\/(?<id>[^/]+)\/?$/;
 
@@ -9,15 +14,25 @@ const comparisonPage = /^\/comparisons\/(?<id>[^/]+)\/?$/;
 export const comparisonAt = (pathname: string): string | undefined =>
   comparisonPage.exec(pathname)?.groups?.["id"];
 
+/** What a page asks of the service before it can show anything, by its address. */
+interface AskedFirst {
+  /** Who is signed in, and what a comparison opens with, whoever opens it. */
+  readonly byAll: readonly string[];
+  /** What the service gives buyers alone, asked for as soon as it has said that one of them is signed in. */
+  readonly byBuyers: readonly string[];
+}
+
 /**
- * What a page asks of the service before it can show anything, by its address: who is signed in, and what a comparison opens with.
- *
- * @example askedFirst("/cars") // ["/api/v1/account"]
+ * @example askedFirst("/cars") // { byAll: ["/api/v1/account"], byBuyers: [] }
  */
-export const askedFirst = (pathname: string): readonly string[] => {
+export const askedFirst = (pathname: string): AskedFirst => {
   const id = comparisonAt(pathname);
-  const ofPage = id === undefined ? [] : [`/api/v1/comparisons/${id}`, `/api/v1/comparisons/${id}/answer`];
-  return ["/api/v1/account", ...ofPage];
+  if (id === undefined) return { byAll: [accountAddress], byBuyers: [] };
+  const comparison = `/api/v1/comparisons/${id}`;
+  return {
+    byAll: [accountAddress, comparison, `${comparison}/answer`, `/api/v1/case-parts/${id}/cases`],
+    byBuyers: [`${comparison}/cost`, `/api/v1/summaries?comparison=${id}&limit=10`],
+  };
 };
 
 const ask = async (address: string): Coming => {
@@ -29,9 +44,25 @@ const ask = async (address: string): Coming => {
   }
 };
 
+/** The answer itself stays for whoever takes it. */
+const isBuyers = async (account: Came): Promise<boolean> => {
+  if ("cause" in account || !account.response.ok) return false;
+  const { memberships }: Account = await account.response.clone().json();
+  return memberships.some(({ organization }) => organization.kind === "buyer");
+};
+
 /** Asks while the page's own code is still on its way. */
 export const askEarly = (pathname: string): void => {
-  for (const address of askedFirst(pathname)) coming.set(address, ask(address));
+  const { byAll, byBuyers } = askedFirst(pathname);
+  const account = ask(accountAddress);
+  for (const address of byAll) coming.set(address, address === accountAddress ? account : ask(address));
+  if (byBuyers.length === 0) return;
+  const buys = account.then(isBuyers).catch(() => false);
+  for (const address of byBuyers)
+    coming.set(
+      address,
+      buys.then((yes) => (yes ? ask(address) : undefined)),
+    );
 };
 
 /**
@@ -45,6 +76,7 @@ export const takeEarly = async (address: string): Promise<Response | undefined> 
   if (early === undefined) return undefined;
   coming.delete(address);
   const came = await early;
+  if (came === undefined) return undefined;
   if ("cause" in came) throw came.cause;
   if (!came.response.ok) coming.clear();
   return came.response;

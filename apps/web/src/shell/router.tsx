@@ -6,10 +6,13 @@ import {
   lazyRouteComponent,
   redirect,
 } from "@tanstack/react-router";
-import { accountQuery } from "../entities/account/queries";
+import { mayEver } from "../entities/account/may-ever";
+import { accountQuery, isKind } from "../entities/account/queries";
+import { partCasesQuery } from "../entities/case/queries";
 import { hoursSearch } from "../features/booking/search";
 import { isDate } from "../entities/time/is-date";
-import { answerQuery, comparisonQuery } from "../entities/comparison/queries";
+import { answerCostQuery, answerQuery, comparisonQuery } from "../entities/comparison/queries";
+import { summariesOfQuery } from "../features/decisions/queries";
 import { comparisonSearch } from "../features/comparisons/search";
 import { sealedSearch } from "../features/reports/sealed-search";
 import { sheetSearch } from "../features/reports/sheet-search";
@@ -171,8 +174,13 @@ const comparison = createRoute({
   path: "/comparisons/$comparison",
   // Asked for while the page's own code is on its way.
   loader: ({ context: { queries }, params: { comparison: id } }) => {
+    const account = queries.getQueryData(accountQuery.queryKey) ?? null;
     void queries.prefetchQuery(comparisonQuery(id));
     void queries.prefetchQuery(answerQuery(id));
+    if (mayEver(account, "cases.ofPart")) void queries.prefetchQuery(partCasesQuery(id));
+    if (!isKind(account, "buyer")) return;
+    void queries.prefetchQuery(answerCostQuery(id));
+    void queries.prefetchQuery(summariesOfQuery(id));
   },
   validateSearch: comparisonSearch,
   component: lazyRouteComponent(() => import("../pages/comparisons/ComparisonPage"), "ComparisonPage"),
