@@ -32,6 +32,29 @@ const useChoosing = (stands: NewsMail) => {
   return { chosen, choose, save };
 };
 
+interface SavingProps {
+  readonly saved: NewsMail | undefined;
+  readonly pending: boolean;
+}
+
+/** What comes in any case, the button, and that it was done. */
+const Saving = ({ saved, pending }: SavingProps) => {
+  const t = useText();
+  return (
+    <>
+      <p className={styles.aside}>{t("account.news.always")}</p>
+      <div aria-live="polite">
+        {saved !== undefined && <Notice kind="note" title={t("account.news.done", { mail: saved })} />}
+      </div>
+      <div>
+        <Button type="submit" size="md" loading={pending}>
+          {t("account.news.do")}
+        </Button>
+      </div>
+    </>
+  );
+};
+
 const ChoiceForm = ({ stands }: { readonly stands: NewsMail }) => {
   const t = useText();
   const { chosen, choose, save } = useChoosing(stands);
@@ -50,17 +73,7 @@ const ChoiceForm = ({ stands }: { readonly stands: NewsMail }) => {
         onChange={choose}
         stacked
       />
-      <p className={styles.aside}>{t("account.news.always")}</p>
-      <div aria-live="polite">
-        {save.data !== undefined && (
-          <Notice kind="note" title={t("account.news.done", { mail: save.data.mail })} />
-        )}
-      </div>
-      <div>
-        <Button type="submit" size="md" loading={save.isPending}>
-          {t("account.news.do")}
-        </Button>
-      </div>
+      <Saving saved={save.data?.mail} pending={save.isPending} />
     </Form>
   );
 };
