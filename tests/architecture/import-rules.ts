@@ -10,6 +10,7 @@ export const libraryOrder: Readonly<Record<string, readonly string[]>> = {
   wording: ["measurement", "message", "sheet"],
   record: ["measurement", "sheet"],
   case: ["record"],
+  evidence: ["message"],
   handbook: ["measurement", "message", "sheet", "wording"],
   comparison: ["measurement", "message", "sheet", "wording", "handbook"],
   matters: ["measurement", "message", "sheet", "wording", "handbook", "comparison"],

@@ -12,6 +12,7 @@ import { SiteAddress } from "./http/site-address.ts";
 import { Stopping } from "./http/stopping.ts";
 import { RecordChain } from "./record/record-chain.ts";
 import { SigningKeys } from "./record/signing-keys.ts";
+import { StorageModule } from "./storage/storage.module.ts";
 import { ProblemFilter } from "./problems/problem-filter.ts";
 
 @Global()
@@ -33,7 +34,7 @@ export class PlatformModule {
   static of(config: Config, given: Given = {}): DynamicModule {
     return {
       module: PlatformModule,
-      imports: [ConfigModule.of(config), DatabaseModule.of(given)],
+      imports: [ConfigModule.of(config), DatabaseModule.of(given), StorageModule],
       providers: [
         Actors,
         SiteAddress,

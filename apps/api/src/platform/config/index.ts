@@ -31,6 +31,14 @@ const Environment = z.object({
   MAIL_FOLDER: z.string().min(1).optional(),
   MAIL_FROM: z.string().min(3).default("Evenhand <no-reply@evenhand.example>"),
   SMTP_URL: z.url({ protocol: /^smtps?$/ }).optional(),
+  /** Where photographs and papers lie: in a folder of this machine, or in a store that speaks S3, which several machines share. */
+  STORAGE: z.enum(["file", "s3"]).default("file"),
+  STORAGE_FOLDER: z.string().min(1).optional(),
+  /** With the bucket as its path. */
+  S3_ENDPOINT: z.url({ protocol: /^https?$/ }).optional(),
+  S3_REGION: z.string().min(1).default("us-east-1"),
+  S3_ACCESS_KEY_ID: z.string().min(1).optional(),
+  S3_SECRET_ACCESS_KEY: z.string().min(1).optional(),
   JOBS: Flag.default(true),
   /** The keys that sign seals and roots, as a list in JSON or the file that holds it; `docs/record.md`. */
   RECORD_KEYS: z.string().optional(),
@@ -48,7 +56,24 @@ const Environment = z.object({
   HOLDS_OF_A_BUYER: whole(1, 1_000).default(HOLDS_OF_A_BUYER),
 });
 
+type Found = z.infer<typeof Environment>;
+
+const neededForS3 = ["S3_ENDPOINT", "S3_ACCESS_KEY_ID", "S3_SECRET_ACCESS_KEY"] as const;
+
+const s3Of = ({ STORAGE, S3_REGION, ...found }: Found) =>
+  STORAGE === "file"
+    ? null
+    : {
+        endpoint: found.S3_ENDPOINT ?? "",
+        region: S3_REGION,
+        accessKeyId: found.S3_ACCESS_KEY_ID ?? "",
+        secretAccessKey: found.S3_SECRET_ACCESS_KEY ?? "",
+      };
+
 const complete = Environment.superRefine((found, context) => {
+  for (const name of neededForS3)
+    if (found.STORAGE === "s3" && found[name] === undefined)
+      context.addIssue({ code: "custom", path: [name], message: "needed where STORAGE is s3" });
   if (found.MAIL === "smtp" && found.SMTP_URL === undefined)
     context.addIssue({ code: "custom", path: ["SMTP_URL"], message: "needed where MAIL is smtp" });
   if (found.PUBLIC_URL === undefined && !isLoopback(found.HOST))
@@ -102,6 +127,7 @@ const complete = Environment.superRefine((found, context) => {
     keys: found.RECORD_KEYS ?? null,
     keysFile: found.RECORD_KEYS_FILE ?? join(projectFolder(), ".data", "record-keys.json"),
   },
+  storage: { folder: found.STORAGE_FOLDER ?? join(projectFolder(), ".data", "files"), s3: s3Of(found) },
   jobs: found.JOBS,
   logLevel: found.LOG_LEVEL,
 }));

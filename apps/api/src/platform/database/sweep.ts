@@ -52,6 +52,10 @@ export const growths: Readonly<Record<string, Growth>> = {
   report_finding: { kept: work },
   report_operation: { kept: "an operation is done once, ever, however late it is sent again" },
   report_version: { kept: evidence },
+  evidence_file: { kept: "swept with what lies in the storage, in evidence/evidence-sweep.ts" },
+  evidence: {
+    kept: "swept with what lies in the storage, in evidence/evidence-sweep.ts; what is sealed is kept",
+  },
   statement_exposure: { kept: evidence },
   comparison: { kept: evidence },
   past_pair: { kept: "one a comparison: what later tables are made of" },

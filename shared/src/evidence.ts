@@ -1,0 +1,71 @@
+import { z } from "zod";
+import { Sha256, ItemId, LocalDateTime, PositionId } from "./identifier.ts";
+
+/** What a file is by its bytes, whatever it is called. */
+export const FileKind = z.enum(["jpeg", "png", "webp", "avif", "pdf", "mp4", "quicktime"]);
+export type FileKind = z.infer<typeof FileKind>;
+
+/** arriving: some bytes are here · pending: all are, and wait · checked: it is what it should be, and kept · ready: it can be shown. */
+export const EvidenceState = z.enum(["arriving", "pending", "checked", "ready", "refused"]);
+export type EvidenceState = z.infer<typeof EvidenceState>;
+export const EvidenceMove = z.enum(["arrive", "check", "prepare", "refuse"]);
+export type EvidenceMove = z.infer<typeof EvidenceMove>;
+
+/** Why a file is not taken. */
+export const FileRefusal = z.enum([
+  "altered",
+  "empty",
+  "unknown",
+  "markup",
+  "heic",
+  "moving",
+  "two-in-one",
+  "cut-short",
+  "metadata",
+  "unreadable",
+  "bytes",
+  "pixels",
+  "tiny",
+  "deep",
+  "print",
+  "slow",
+]);
+export type FileRefusal = z.infer<typeof FileRefusal>;
+
+/** What a camera wrote into its file. `place` is for the owner of the file alone. */
+export const Capture = z.strictObject({
+  /** By the camera's own clock, and how far that was from UTC where it says so. */
+  taken: LocalDateTime.nullable(),
+  offset: z.string().nullable(),
+  camera: z.string().nullable(),
+  software: z.string().nullable(),
+  /** Degrees, WGS 84. */
+  place: z
+    .strictObject({ latitude: z.number().min(-90).max(90), longitude: z.number().min(-180).max(180) })
+    .nullable(),
+});
+export type Capture = z.infer<typeof Capture>;
+
+/** Longest side at most so many pixels; a smaller original stays as it is. */
+export const PICTURE_SIZES = { small: 400, medium: 1280, large: 2560 } as const;
+export const PictureSize = z.enum(["small", "medium", "large"]);
+export type PictureSize = z.infer<typeof PictureSize>;
+
+/** A copy without any metadata, which others are shown. */
+export const PictureCopy = z.strictObject({
+  size: PictureSize,
+  width: z.int().positive(),
+  height: z.int().positive(),
+  sha256: Sha256,
+});
+export type PictureCopy = z.infer<typeof PictureCopy>;
+
+/** A file as a report seals it: where it belongs, the hash of what the author keeps, and of each copy that others are shown. */
+export const SealedEvidence = z.strictObject({
+  item: ItemId.or(z.literal("")),
+  position: PositionId,
+  kind: FileKind,
+  sha256: Sha256,
+  copies: z.array(PictureCopy.pick({ size: true, sha256: true })),
+});
+export type SealedEvidence = z.infer<typeof SealedEvidence>;
