@@ -170,6 +170,11 @@ test("another look is booked as a short visit of what is in dispute, though the 
     "first-look",
     true,
   ]);
+  const { from, looks } = await world.buyer.does("lookFirst.get", { path: { id: world.vehicle } });
+  expect([from, looks.map(({ item, again }) => again && item).filter(Boolean)]).toEqual([
+    "comparison",
+    ["electrics.horn"],
+  ]);
   did.visit = await confirm(service(), world);
   expect(await standingOn(world.buyer, world.vehicle)).toBe("others: settle, inspect of the inspector");
 });

@@ -35,6 +35,10 @@ async function bookAsBuyer({ buyer, vehicle }: BookingScene): Promise<string> {
   await page.goto(`/cars/${vehicle}`);
   await page.getByRole("link", { name: "Choose what is looked at" }).click();
   await page.getByRole("radio", { name: /^First look, / }).check();
+  // What is proposed first is taken in by one press, as far as a first look leaves it out.
+  await page.getByRole("heading", { name: "What to look at first" }).waitFor();
+  await page.getByRole("button", { name: /^Add the .+ this visit leaves out, / }).click();
+  await page.getByText("All of them are in this visit.").waitFor();
   await page.getByLabel("Search", { exact: false }).fill("headliner");
   await page.getByRole("checkbox", { name: "Headliner" }).check();
   await page.getByRole("button", { name: "Save and find an hour" }).click();

@@ -2,6 +2,12 @@ import { type Access, buyer } from "./grants.ts";
 
 /** What a case comes to in money is its buyer's alone. */
 export const moneyAccess = {
+  "lookFirst.get": {
+    method: "GET",
+    path: "/vehicles/:id/look-first",
+    who: [buyer("may-see")],
+    scope: "read",
+  },
   "landedCost.get": {
     method: "GET",
     path: "/cases/:id/landed-cost",

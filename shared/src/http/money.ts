@@ -1,7 +1,8 @@
 import { z } from "zod";
 import { BeforeMoneyEntries, BeforeMoneyStanding } from "../before-money.ts";
-import { Instant, LocalId, Money } from "../identifier.ts";
+import { Instant, ItemId, LocalId, Money } from "../identifier.ts";
 import { LandedCost, LandedCostEntries, TransportRates } from "../landed-cost.ts";
+import { Severity } from "../severity.ts";
 import type { Contract } from "./paging.ts";
 
 const Kept = {
@@ -35,6 +36,37 @@ export const LandedCostSeen = z.strictObject({
 });
 export type LandedCostSeen = z.infer<typeof LandedCostSeen>;
 
+/**
+ * How much is known of what is to be looked at, least first: two answers or figures speak against each other · they cannot be set
+ * against each other · nothing is said · it is said with a hedge or from hearsay · it is claimed.
+ */
+export const KNOWN = ["parted", "incomparable", "silent", "unsure", "claimed"] as const;
+export type Known = (typeof KNOWN)[number];
+
+/** Where a visit would begin, by what is known of the car: a proposal. */
+export const LookFirst = z.strictObject({
+  /** What it goes by: the statement alone, or what an inspection found; nothing where neither is there. */
+  from: z.enum(["statement", "comparison", "nothing"]),
+  /** The buyer keeps a table of costs, and what has no gravity goes by what it could cost. */
+  priced: z.boolean(),
+  /** First things first. */
+  looks: z.array(
+    z.strictObject({
+      item: ItemId,
+      /** The sheet's, for all of the item. */
+      minutes: z.number().positive(),
+      /** How grave it can be. */
+      severity: Severity,
+      known: z.enum(KNOWN),
+      /** It was agreed that it is looked at again. */
+      again: z.boolean(),
+      /** It stands where it does by what it would decide in money. */
+      byWorth: z.boolean(),
+    }),
+  ),
+});
+export type LookFirst = z.infer<typeof LookFirst>;
+
 /** What a buyer goes through before money moves, beside what the record says at the moment it is asked. */
 export const BeforeMoneySeen = z.strictObject({
   ...Kept,
@@ -49,6 +81,7 @@ export const TransportRatesSeen = z.strictObject({ ...Kept, rates: TransportRate
 export type TransportRatesSeen = z.infer<typeof TransportRatesSeen>;
 
 export const moneyContracts = {
+  "lookFirst.get": { costly: true, status: 200, answer: LookFirst },
   "landedCost.get": { costly: true, status: 200, answer: LandedCostSeen },
   "landedCost.put": { body: LandedCostEntries, costly: true, status: 200, answer: LandedCostSeen },
   "beforeMoney.get": { costly: true, status: 200, answer: BeforeMoneySeen },

@@ -79,6 +79,12 @@ test("the inspector does not know the buyer before accepting, and the dealer kno
   const asked = await see(world.inspector, id);
   const ordered = await world.buyer.does("brief.get", { path: { id: world.vehicle } });
   expect([ordered.depth, asked.buyer]).toEqual(["half-day", null]);
+  // What is proposed to the buyer goes by the statement, and is the buyer's alone.
+  const path = { id: world.vehicle };
+  const { from, looks } = await world.buyer.does("lookFirst.get", { path });
+  expect([from, looks.length, looks[0]?.severity]).toEqual(["statement", 12, "halt"]);
+  for (const other of [world.inspector, world.dealer])
+    expect((await other.isRefused("lookFirst.get", { path })).status).toBe(403);
   expect(asked.visits[0]?.brief?.items).toEqual(ordered.items);
   expect((await world.dealer.isRefused("appointments.get", { path: { id } })).code).toBe("not-found");
   await move(service(), world.inspector, "appointments.accept", id, { independent: true });

@@ -544,6 +544,7 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
       body: { format: "evenhand-cost-table", version: 1, name: "Own", currency: "USD", rows: [] },
     })),
   ],
+  "lookFirst.get": [one("a listed car", buyers, ({ listed }) => ({ path: { id: listed.vehicle } }))],
   "landedCost.get": [one("the buyer's case", ["buyer"], ofCase)],
   "landedCost.put": [
     one("the buyer's case", ["buyer"], async (scene) => ({

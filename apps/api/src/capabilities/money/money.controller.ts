@@ -6,6 +6,7 @@ import { Route } from "../../platform/access/route.ts";
 import { Actor } from "../../platform/auth/actor.ts";
 import { BeforeMoneyService } from "./before-money.service.ts";
 import { LandedCostService } from "./landed-cost.service.ts";
+import { LookFirstService } from "./look-first.service.ts";
 import { TransportRatesService } from "./transport-rates.service.ts";
 
 @Controller()
@@ -14,7 +15,13 @@ export class MoneyController {
     private readonly landedCosts: LandedCostService,
     private readonly transportRates: TransportRatesService,
     private readonly beforeMoney: BeforeMoneyService,
+    private readonly looks: LookFirstService,
   ) {}
+
+  @Route("lookFirst.get")
+  getLookFirst(@By() actor: Actor, @Id() id: string) {
+    return this.looks.get(actor, id);
+  }
 
   @Route("landedCost.get")
   getLandedCost(@By() actor: Actor, @Id() id: string) {

@@ -9,6 +9,13 @@ export const briefQuery = (vehicle: string) =>
     queryFn: ({ signal }) => call("brief.get", { params: { id: vehicle }, signal }),
   });
 
+/** Where a visit would begin, by what is known of the car. */
+export const lookFirstQuery = (vehicle: string) =>
+  queryOptions({
+    queryKey: ["look-first", vehicle],
+    queryFn: ({ signal }) => call("lookFirst.get", { params: { id: vehicle }, signal }),
+  });
+
 /** What narrows the offers; `with` and `skills` are comma-separated, as the service reads them. */
 export interface OfferWish {
   readonly from: string;

@@ -19,6 +19,7 @@ import styles from "../../features/booking/Booking.module.css";
 import { chosenOf, coreOf, isSame, itemsOf, minutesOf, wishedOf } from "../../features/booking/brief-wish";
 import { BriefTotalsPanel } from "../../features/booking/BriefTotalsPanel";
 import { ItemPicker } from "../../features/booking/ItemPicker";
+import { LookFirstPanel } from "../../features/booking/LookFirstPanel";
 import { PlanView } from "../../features/booking/PlanView";
 import { VisitCaution } from "../../features/booking/VisitCaution";
 import { briefQuery } from "../../entities/appointment/queries";
@@ -67,6 +68,8 @@ const useWish = (brief: BriefSeen, index: SheetIndex) => {
     chosen,
     setChosen,
     ...wished,
+    possible: new Set(items.map(({ id }) => id)),
+    add: (more: readonly string[]) => setChosen(new Set([...chosen, ...more])),
     isChanged: depth !== brief.depth || !isSame(wished.included, brief.items),
     minutesAt: (one: Depth) => minutesOf(coreOf(items, one)),
   };
@@ -127,20 +130,35 @@ interface ShownProps {
   readonly wish: Wish;
 }
 
-/** A depth, with what it takes in for certain, and what may be chosen beside it. */
-const Choices = ({ wish }: Pick<ShownProps, "wish">) => {
+/** A depth, with what it takes in for certain. */
+const DepthPanel = ({ wish }: Pick<ShownProps, "wish">) => {
   const t = useText();
   const duration = useDuration();
   const { core } = wish;
   return (
+    <Panel title={t("brief.depth")} hint={t("brief.left-out")}>
+      <DepthChoice depth={wish.depth} onDepth={wish.setDepth} minutesAt={wish.minutesAt} />
+      <details>
+        <summary>{t("brief.core.show", { count: core.length, time: duration(minutesOf(core)) })}</summary>
+        <ItemPicker items={core} />
+      </details>
+    </Panel>
+  );
+};
+
+/** A depth, what is proposed first, and what may be chosen beside it. */
+const Choices = ({ wish, vehicle, index }: Omit<ChooserProps, "brief"> & Pick<ShownProps, "wish">) => {
+  const t = useText();
+  return (
     <div className={styles.stack}>
-      <Panel title={t("brief.depth")} hint={t("brief.left-out")}>
-        <DepthChoice depth={wish.depth} onDepth={wish.setDepth} minutesAt={wish.minutesAt} />
-        <details>
-          <summary>{t("brief.core.show", { count: core.length, time: duration(minutesOf(core)) })}</summary>
-          <ItemPicker items={core} />
-        </details>
-      </Panel>
+      <DepthPanel wish={wish} />
+      <LookFirstPanel
+        vehicle={vehicle}
+        index={index}
+        included={new Set(wish.included.map(({ item }) => item))}
+        possible={wish.possible}
+        onAdd={wish.add}
+      />
       <Panel title={t("brief.further")}>
         <ItemPicker items={wish.pickable} chosen={wish.chosen} onChange={wish.setChosen} />
       </Panel>
@@ -182,7 +200,7 @@ const Chooser = ({ brief, vehicle, index }: ChooserProps) => {
   const wish = useWish(brief, index);
   return (
     <div className={styles.columns}>
-      <Choices wish={wish} />
+      <Choices wish={wish} vehicle={vehicle} index={index} />
       <Totals brief={brief} wish={wish} vehicle={vehicle} />
       {brief.plan !== null && !wish.isChanged && <PlanPanel plan={brief.plan} />}
     </div>
