@@ -272,7 +272,15 @@ test("of two claims opened at once one is made", async () => {
       ...by(token),
       body: await signing(world, token, report),
     });
-  const { revision } = await world.buyer.does("handOvers.get", of(id));
+  const { revision: first } = await world.buyer.does("handOvers.get", of(id));
+  const { revision } = await world.buyer.does("handOvers.signOff", {
+    ...of(id),
+    revision: first,
+    body: { note: "Walked around it in daylight." },
+  });
+  expect((await world.buyer.does("handOvers.get", of(id))).state).toBe("signed-off");
+  expect((await world.dealer.does("handOvers.get", of(id))).state).toBe("delivered");
+  // Damage that shows later is still claimed.
   const open = (note: string) =>
     world.buyer.ask("handOvers.openClaim", { ...of(id), revision, body: { note } });
   const answers = await Promise.all([open("One."), open("Other.")]);

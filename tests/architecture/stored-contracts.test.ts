@@ -184,6 +184,7 @@ const kept: Keeping = {
   "handOvers.renewLink": "only until when it works",
   "handOvers.setTerms": keeps(contracts["handOvers.setTerms"], (body) => [[body, answers.handOver.terms]]),
   "handOvers.callOff": keeps(contracts["handOvers.callOff"], handOverNote),
+  "handOvers.signOff": keeps(contracts["handOvers.signOff"], handOverNote),
   "handOvers.openClaim": keeps(contracts["handOvers.openClaim"], handOverNote),
   "handOvers.closeClaim": keeps(contracts["handOvers.closeClaim"], handOverNote),
   "carriedHandOvers.preview": "nothing is kept",

@@ -11,6 +11,13 @@ function reach({ first, rows }: StateTable<string, string, string>): Set<string>
   return reached;
 }
 
+/** Who can bring it to an end from this state by moves of their own alone; everybody where it has ended. */
+export const whoEnds = (table: StateTable<string, string, string>, state: string): string[] =>
+  table.actors.filter((actor) => {
+    const own = table.rows.filter(({ actors }) => actors.includes(actor));
+    return [...reach({ ...table, first: [state], rows: own })].some((one) => hasEnded(table, one));
+  });
+
 const sorted = (all: readonly string[]): string[] => [...new Set(all)].toSorted();
 
 /** What the table must decide, worked out from what is allowed. */

@@ -40,6 +40,13 @@ export const handOverAccess = {
     once: "key",
     ifMatch: true,
   },
+  "handOvers.signOff": {
+    method: "POST",
+    path: "/hand-overs/:id/sign-off",
+    who: [buyer("own")],
+    once: "key",
+    ifMatch: true,
+  },
   "handOvers.openClaim": {
     method: "POST",
     path: "/hand-overs/:id/claim",

@@ -13,6 +13,8 @@ export const HandOverState = z.enum([
   "arranged",
   "collected",
   "delivered",
+  /** Taken as it arrived. Damage that shows later can still be claimed. */
+  "signed-off",
   "claim-open",
   "claim-closed",
   "called-off",
@@ -23,7 +25,14 @@ export type HandOverState = z.infer<typeof HandOverState>;
 export const HandOverStage = z.enum(["collection", "delivery"]);
 export type HandOverStage = z.infer<typeof HandOverStage>;
 
-export const HandOverMove = z.enum(["collect", "deliver", "open-claim", "close-claim", "call-off"]);
+export const HandOverMove = z.enum([
+  "collect",
+  "deliver",
+  "sign-off",
+  "open-claim",
+  "close-claim",
+  "call-off",
+]);
 export type HandOverMove = z.infer<typeof HandOverMove>;
 
 const ownWords = z.string().trim().min(1).max(1000);
@@ -237,6 +246,7 @@ export const handOverContracts = {
   "handOvers.renewLink": { body: HandOverLinkRequest, status: 201, answer: HandOverLinkCreated },
   "handOvers.setTerms": { body: HandOverTerms, status: 200, answer: CreatedDraft },
   "handOvers.callOff": { body: HandOverNote, status: 201, answer: CreatedDraft },
+  "handOvers.signOff": { body: HandOverNote, status: 201, answer: CreatedDraft },
   "handOvers.openClaim": { body: HandOverNote, status: 201, answer: CreatedDraft },
   "handOvers.closeClaim": { body: HandOverNote, status: 201, answer: CreatedDraft },
   "carriedHandOvers.get": { status: 200, answer: CarriedHandOver },

@@ -57,6 +57,11 @@ export const handOverVariants: Readonly<Partial<Record<RouteId, readonly Variant
     revision: 1,
     body: note,
   })),
+  "handOvers.signOff": one("one delivered", ["buyer"], async (scene) => ({
+    path: { id: await handOver(scene, "delivered") },
+    revision: 1,
+    body: note,
+  })),
   "handOvers.openClaim": one("one delivered", ["buyer"], async (scene) => ({
     path: { id: await handOver(scene, "delivered") },
     revision: 1,

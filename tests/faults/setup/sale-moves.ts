@@ -126,7 +126,7 @@ function handOverMoves(sale: Sale): readonly Step[] {
   const moved = { hand_over: 0, hand_over_move: 1, record_chain: 0 };
   const note = (
     name: string,
-    route: "handOvers.callOff" | "handOvers.openClaim" | "handOvers.closeClaim",
+    route: "handOvers.callOff" | "handOvers.signOff" | "handOvers.openClaim" | "handOvers.closeClaim",
     records: number,
     leaves: string,
   ): Move => ({
@@ -157,6 +157,7 @@ function handOverMoves(sale: Sale): readonly Step[] {
     arrange,
     sign("sign what left", collected(soundFindings()), "collected"),
     { ...sign("sign what arrived", delivered(soundFindings()), "delivered"), short: "commit" },
+    note("take it as it arrived", "handOvers.signOff", 1, "signed-off"),
     note("open a claim", "handOvers.openClaim", 1, "claim-open"),
     note("close the claim", "handOvers.closeClaim", 1, "claim-closed"),
   ];

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { walkTable } from "../../testing/walk.ts";
+import { walkTable, whoEnds } from "../../testing/walk.ts";
 import { decideMove } from "../state-table/index.ts";
 import { DECISION_STATES, decisionStateOf, isOver } from "./index.ts";
 
@@ -16,6 +16,13 @@ walkTable(DECISION_STATES, [
   ["countered-back", "refuse", "buyer", "counter-refused"],
   ["countered-back", "lapse", "clock", "counter-lapsed"],
 ]);
+
+test("every open state is ended by somebody alone, an offer by the clock too", () => {
+  for (const state of DECISION_STATES.states)
+    expect([state, whoEnds(DECISION_STATES, state).length > 0]).toEqual([state, true]);
+  expect(whoEnds(DECISION_STATES, "countered")).toEqual(["buyer", "dealer", "clock"]);
+  expect(whoEnds(DECISION_STATES, "countered-back")).toEqual(["buyer", "clock"]);
+});
 
 test.each(["approve", "decline", "counter"] as const)(
   "%s leads to where what is stored of it stands",

@@ -3,7 +3,8 @@ import type { StateTable } from "../state-table/index.ts";
 
 /**
  * A bought car on its way: the carrier's link signs what left and what arrived, with whoever hands over and takes it. Once it is on the
- * truck it cannot be called off. What became of it after delivery is between buyer and carrier.
+ * truck it cannot be called off; where it does not arrive, that is a claim. What became of it after delivery is between buyer and
+ * carrier: it is taken as it arrived, or a claim is opened, which damage that shows later still allows.
  */
 export const HAND_OVER_STATES: StateTable<HandOverState, HandOverMove, "buyer" | "dealer" | "carrier"> = {
   states: HandOverState.options,
@@ -13,7 +14,13 @@ export const HAND_OVER_STATES: StateTable<HandOverState, HandOverMove, "buyer" |
   rows: [
     { move: "collect", from: ["arranged"], to: "collected", actors: ["carrier"] },
     { move: "deliver", from: ["collected"], to: "delivered", actors: ["carrier"] },
-    { move: "open-claim", from: ["delivered"], to: "claim-open", actors: ["buyer"] },
+    { move: "sign-off", from: ["delivered"], to: "signed-off", actors: ["buyer"] },
+    {
+      move: "open-claim",
+      from: ["collected", "delivered", "signed-off"],
+      to: "claim-open",
+      actors: ["buyer"],
+    },
     { move: "close-claim", from: ["claim-open"], to: "claim-closed", actors: ["buyer"] },
     { move: "call-off", from: ["arranged"], to: "called-off", actors: ["buyer"] },
   ],

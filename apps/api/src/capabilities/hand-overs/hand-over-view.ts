@@ -34,12 +34,19 @@ export function comparedSeen(handOver: StoredHandOver): HandOverCompared | null 
 const seen = (stored: StoredReport | null): HandOverReportSeen | null =>
   stored === null ? null : reportSeen(stored);
 
-const CLAIMED: readonly string[] = ["claim-open", "claim-closed"];
+/** What became of it after delivery: the buyer's. */
+const AFTERWARDS: readonly string[] = ["signed-off", "claim-open", "claim-closed"];
 const SELLERS_MOVES: readonly string[] = ["collect", "deliver", "call-off"];
 
 const carOf = ({ vehicleId: id, vehicle }: StoredHandOver): HandOverSeen["car"] => {
   const { make, model, modelYear, identification } = vehicle;
   return { id, make, model, modelYear, identification };
+};
+
+/** To the dealer a claim is the buyer's business: also one that the car never arrived. */
+const shownToDealer = (handOver: StoredHandOver): HandOverSeen["state"] => {
+  if (!AFTERWARDS.includes(handOver.state)) return handOver.state;
+  return signedOf(handOver, "delivery") === null ? "collected" : "delivered";
 };
 
 /**
@@ -56,7 +63,7 @@ export function handOverSeen(handOver: StoredHandOver): HandOverSeen {
     as: buys ? "buyer" : "dealer",
     car: carOf(handOver),
     carrier,
-    state: !buys && CLAIMED.includes(state) ? "delivered" : state,
+    state: buys ? state : shownToDealer(handOver),
     arrangedAt,
     linkExpires: buys ? handOver.linkExpires : null,
     terms: buys ? terms : null,

@@ -61,6 +61,17 @@ export class HandOversController {
     return this.handOvers.move(tx, actor, { id, revision, move: "call-off", ...body });
   }
 
+  @Route("handOvers.signOff")
+  signOff(
+    @InTransaction() tx: Transaction,
+    @By() actor: Actor,
+    @Id() id: string,
+    @IfMatch() revision: number,
+    @Body({ schema: HandOverNote }) body: HandOverNote,
+  ) {
+    return this.handOvers.move(tx, actor, { id, revision, move: "sign-off", ...body });
+  }
+
   @Route("handOvers.openClaim")
   openClaim(
     @InTransaction() tx: Transaction,

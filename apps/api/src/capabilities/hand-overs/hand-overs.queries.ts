@@ -34,9 +34,9 @@ export const lockedHandOver = `SELECT false AS buys, ${whole} WHERE h.id = $1::u
 
 const live = `EXISTS (SELECT 1 FROM hand_over l WHERE l.case_id = c.id AND l.state IN ('arranged', 'collected'))`;
 
-/** To the dealer a claim is the buyer's business. */
-const shownState = `CASE WHEN h.buyer_id = ANY($2::uuid[]) OR h.state NOT IN ('claim-open', 'claim-closed')
-  THEN h.state ELSE 'delivered' END`;
+/** What became of it after delivery is the buyer's business, also that it never arrived. */
+const shownState = `CASE WHEN h.buyer_id = ANY($2::uuid[]) OR h.state NOT IN ('signed-off', 'claim-open', 'claim-closed') THEN h.state
+  WHEN ${signedAt("delivery")} IS NULL THEN 'collected' ELSE 'delivered' END`;
 
 /** `$4` the case. A dealer hears of a case once it is bought; before that it is nobody's but the buyer's. */
 export const handOversOfCase = `SELECT json_build_object(

@@ -165,7 +165,7 @@ export class HandOversService {
     await tx.handOverMove.create({ data: { id: this.ids.next(), handOverId: id, move, note, ...made } });
     this.record.append(tx, {
       kind: "handover.moved",
-      // A claim is between buyer and carrier.
+      // What is made of its arrival is between buyer and carrier.
       organizations: move === "call-off" ? [held.buyerId, held.dealerId] : [held.buyerId],
       subject: id,
       actor: actor.account,

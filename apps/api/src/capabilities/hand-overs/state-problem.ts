@@ -5,6 +5,7 @@ const WHERE: Readonly<Record<HandOverState, string>> = {
   arranged: "The carrier is invited, and the car not collected yet.",
   collected: "The car is collected, and on its way.",
   delivered: "The car is delivered, and both reports are signed.",
+  "signed-off": "The car is delivered and taken as it arrived.",
   "claim-open": "A claim is open.",
   "claim-closed": "The claim is closed.",
   "called-off": "It was called off.",

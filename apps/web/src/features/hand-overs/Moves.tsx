@@ -14,15 +14,21 @@ import { LinkMade } from "./InviteCarrier";
 type Seen = Pick<HandOverSeen, "id" | "revision" | "state">;
 const MONTH = 30;
 
-const MOVES = {
-  arranged: { route: "handOvers.callOff", words: "hand-over.call-off" },
-  delivered: { route: "handOvers.openClaim", words: "hand-over.claim.open" },
-  "claim-open": { route: "handOvers.closeClaim", words: "hand-over.claim.close" },
-} as const;
-type Move = (typeof MOVES)[keyof typeof MOVES];
+const CALL_OFF = { route: "handOvers.callOff", words: "hand-over.call-off" } as const;
+const SIGN_OFF = { route: "handOvers.signOff", words: "hand-over.sign-off" } as const;
+const OPEN_CLAIM = { route: "handOvers.openClaim", words: "hand-over.claim.open" } as const;
+const CLOSE_CLAIM = { route: "handOvers.closeClaim", words: "hand-over.claim.close" } as const;
+type Move = typeof CALL_OFF | typeof SIGN_OFF | typeof OPEN_CLAIM | typeof CLOSE_CLAIM;
 
-const moveOf = (state: HandOverSeen["state"]): Move | null =>
-  state === "arranged" || state === "delivered" || state === "claim-open" ? MOVES[state] : null;
+const MOVES: Readonly<Record<HandOverSeen["state"], readonly Move[]>> = {
+  arranged: [CALL_OFF],
+  collected: [OPEN_CLAIM],
+  delivered: [OPEN_CLAIM, SIGN_OFF],
+  "signed-off": [OPEN_CLAIM],
+  "claim-open": [CLOSE_CLAIM],
+  "claim-closed": [],
+  "called-off": [],
+};
 
 const MoveForm = ({ seen, move }: { readonly seen: Seen; readonly move: Move }) => {
   const t = useText();
@@ -51,11 +57,14 @@ const MoveForm = ({ seen, move }: { readonly seen: Seen; readonly move: Move }) 
   );
 };
 
-/** The buyer's own move in the state it stands in. */
-export const OwnMove = ({ seen }: { readonly seen: Seen }) => {
-  const move = moveOf(seen.state);
-  return move === null ? null : <MoveForm key={seen.state} seen={seen} move={move} />;
-};
+/** The buyer's own moves in the state it stands in. */
+export const OwnMoves = ({ seen }: { readonly seen: Seen }) => (
+  <>
+    {MOVES[seen.state].map((move) => (
+      <MoveForm key={`${seen.state} ${move.route}`} seen={seen} move={move} />
+    ))}
+  </>
+);
 
 /** A new link where the first was lost. */
 export const RenewLink = ({ id }: { readonly id: string }) => {

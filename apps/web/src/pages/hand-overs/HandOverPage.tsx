@@ -4,7 +4,7 @@ import { getRouteApi, Link } from "@tanstack/react-router";
 import { useIntl } from "react-intl";
 import { useCarName } from "../../entities/car/CarName";
 import styles from "../../features/hand-overs/HandOvers.module.css";
-import { OwnMove, RenewLink } from "../../features/hand-overs/Moves";
+import { OwnMoves, RenewLink } from "../../features/hand-overs/Moves";
 import { handOverQuery } from "../../features/hand-overs/queries";
 import { Compared, SignedReport } from "../../features/hand-overs/Reports";
 import { useText } from "../../strings/text";
@@ -58,14 +58,14 @@ const Stands = ({ seen }: Props) => {
   );
 };
 
-/** After delivery: what to do next, and the claim as the buyer keeps it. */
+/** After delivery: what to do next, and the claim as the buyer keeps it; before it, a claim that the car does not arrive. */
 const Claim = ({ seen }: Props) => {
   const t = useText();
   return (
     <Panel title={t("hand-over.claim")}>
       <div className={styles.stack}>
-        <p>{t("hand-over.claim.next")}</p>
-        <OwnMove seen={seen} />
+        <p>{t(seen.delivery === null ? "hand-over.claim.not-arrived" : "hand-over.claim.next")}</p>
+        <OwnMoves seen={seen} />
       </div>
     </Panel>
   );
@@ -74,15 +74,19 @@ const Claim = ({ seen }: Props) => {
 const Own = ({ seen }: Props) => {
   const t = useText();
   if (seen.state === "called-off") return null;
-  if (seen.delivery !== null) return <Claim seen={seen} />;
+  if (seen.state === "arranged")
+    return (
+      <>
+        <RenewLink id={seen.id} />
+        <Panel title={t("hand-over.call-off")}>
+          <OwnMoves seen={seen} />
+        </Panel>
+      </>
+    );
   return (
     <>
-      <RenewLink id={seen.id} />
-      {seen.state === "arranged" && (
-        <Panel title={t("hand-over.call-off")}>
-          <OwnMove seen={seen} />
-        </Panel>
-      )}
+      {seen.state === "collected" && <RenewLink id={seen.id} />}
+      <Claim seen={seen} />
     </>
   );
 };
