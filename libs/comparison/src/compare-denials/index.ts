@@ -22,8 +22,11 @@ const ALL: readonly string[] = ["all"];
 
 const rankOf = (kind: string, { kindOrder }: FaultFrame): number => kindOrder.get(kind) ?? kindOrder.size;
 
+const byRank = (a: string, b: string, frame: FaultFrame): number =>
+  rankOf(a, frame) - rankOf(b, frame) || (a < b ? -1 : 1);
+
 const onceInOrder = (kinds: readonly string[], frame: FaultFrame): readonly string[] =>
-  Array.from(new Set(kinds)).sort((a, b) => rankOf(a, frame) - rankOf(b, frame) || (a < b ? -1 : 1));
+  Array.from(new Set(kinds)).sort((a, b) => byRank(a, b, frame));
 
 /**
  * The kinds an answer denies in the order of the item's kinds, each once; `all` for none at all.
@@ -34,8 +37,8 @@ export const deniedKinds = ({ denied }: Pick<Faults, "denied">, frame: FaultFram
   if (denied === "all") return ALL;
   if (denied.length < 2) return denied;
   const [first = "", second = ""] = denied;
-  if (denied.length === 2 && rankOf(first, frame) < rankOf(second, frame)) return denied;
-  return onceInOrder(denied, frame);
+  if (denied.length > 2 || first === second) return onceInOrder(denied, frame);
+  return byRank(first, second, frame) < 0 ? denied : [second, first];
 };
 
 /** The reason of a fault that contradicts a denial of this side. */

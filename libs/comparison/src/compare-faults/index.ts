@@ -216,7 +216,11 @@ const NOTHING_SAID: readonly AtomJudgment[] = [];
 const sayFound = (pair: FaultsPair, say: Say): readonly AtomJudgment[] => {
   const { a, b, frame } = pair;
   let contradicting: AtomJudgment[] | undefined;
-  for (const match of withMended(matchFaults(a.found, b.found, frame), pair)) {
+  const matches = withMended(matchFaults(a.found, b.found, frame), pair);
+  // By index: lists kept for good and lists made now are two kinds to the machine, and walking both makes garbage.
+  for (let index = 0; index < matches.length; index += 1) {
+    const match = matches[index];
+    if (match === undefined) continue;
     const faultA = match.a === undefined ? undefined : a.found[match.a];
     const faultB = match.b === undefined ? undefined : b.found[match.b];
     // The spot shown is where the inspection found it, and where it was stated if it was not found.

@@ -125,6 +125,9 @@ const figuresOf = (pair: ReadingPair, a: ReadingSide, b: ReadingSide, whole: Who
   });
 };
 
+/** A limit that judges neither side. */
+const NOT_JUDGED: Pick<LimitFigures, "a" | "b"> = { a: null, b: null };
+
 type Settled = { readonly outcome: Judgment["outcome"]; readonly reason: Reason };
 
 /** What may rightly move from one day to another; δ where the sheet says nothing. */
@@ -163,7 +166,8 @@ const isUnitSlip = ({ a, b, spec }: ReadingPair, figures: ReadingFigures): boole
  */
 const oppositeCalls = (limits: readonly LimitFigures[], parted: boolean): Settled | undefined => {
   let unsure: Settled | undefined;
-  for (const { a, b } of limits) {
+  for (let index = 0; index < limits.length; index += 1) {
+    const { a, b } = limits[index] ?? NOT_JUDGED;
     if (a?.plain !== "pass" || b?.plain !== "fail") continue;
     if (a.call === "meets" && (b.call === "fails" || parted)) {
       return { outcome: "differ", reason: "opposite-calls" };

@@ -49,8 +49,10 @@ const faultOf = (finding: Finding | undefined, atom: Atom, side: "a" | "b") => {
 };
 
 type Calls = Entry["calls"];
-/** By far the most frequent pair of calls; nobody may write to it. */
+/** By far the most frequent pairs of calls; nobody may write to them. */
 const BOTH_GOOD: Calls = Object.freeze({ a: "good", b: "good" });
+const A_GOOD: Calls = Object.freeze({ a: "good", b: null });
+const B_GOOD: Calls = Object.freeze({ a: null, b: "good" });
 
 /** The one fault or denial an atom is about, called by itself. */
 const callPart = (meeting: Meeting, atom: Atom, side: "a" | "b"): Call | null => {
@@ -85,9 +87,12 @@ const callWhole = (
 ): Call | null =>
   finding === undefined || kind === "not-seen" ? null : callOf(finding.answer, compiled.item, context);
 
-/** Frozen and shared where both are good, which is by far the most frequent. */
-const callsOf = (a: Call | null, b: Call | null): Calls =>
-  a === "good" && b === "good" ? BOTH_GOOD : { a, b };
+/** Frozen and shared where nothing is bad, which is by far the most frequent. */
+const callsOf = (a: Call | null, b: Call | null): Calls => {
+  if (a === "good" && b === "good") return BOTH_GOOD;
+  if (a === "good" && b === null) return A_GOOD;
+  return a === null && b === "good" ? B_GOOD : { a, b };
+};
 
 /** What each side says of an atom, called by itself; `null` where it says nothing. */
 export const callSides = (meeting: Meeting, atom: Atom): Calls => {

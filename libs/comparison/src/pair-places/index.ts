@@ -1,3 +1,4 @@
+import type { Finding } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
 import type { Plan, PlannedPlace } from "../plan/index.ts";
 
@@ -49,12 +50,54 @@ const meet = (place: PlannedPlace, { listed, missing }: Met): void => {
   missing.push(place);
 };
 
-const indexByNumber = ({ findings }: Placed, plan: Plan, met: Met): Int32Array => {
+/** A list in sheet order, and where in it the next place is looked for. */
+type Walk = { readonly list: readonly PlannedPlace[]; next: number };
+
+/** How many places on a finding is looked for before the plan is asked: most follow closely on the one before. */
+const AHEAD = 4;
+
+const placeAhead = (walk: Walk, { item, position }: Finding): PlannedPlace | undefined => {
+  const { list, next } = walk;
+  for (let at = next; at < next + AHEAD && at < list.length; at += 1) {
+    const place = list[at];
+    if (place === undefined || place.position !== position || place.item !== item) continue;
+    walk.next = at + 1;
+    return place;
+  }
+  return undefined;
+};
+
+/** Goes on behind a place that lay farther off, or is on no list. */
+const walkBehind = (walk: Walk, { order }: PlannedPlace): void => {
+  let [low, high] = [0, walk.list.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((walk.list[middle]?.order ?? order) <= order) low = middle + 1;
+    else high = middle;
+  }
+  walk.next = low;
+};
+
+const placeOf = (walk: Walk, finding: Finding, plan: Plan): PlannedPlace => {
+  const ahead = placeAhead(walk, finding);
+  if (ahead !== undefined) return ahead;
+  const place = plan.place(finding.item, finding.position);
+  walkBehind(walk, place);
+  return place;
+};
+
+const indexByNumber = (
+  { findings }: Placed,
+  plan: Plan,
+  list: readonly PlannedPlace[],
+  met: Met,
+): Int32Array => {
   const indexes = new Int32Array(met.listed.length).fill(-1);
+  const walk: Walk = { list, next: 0 };
   for (let index = 0; index < findings.length; index += 1) {
     const finding = findings[index];
     if (finding === undefined) continue;
-    const place = plan.place(finding.item, finding.position);
+    const place = placeOf(walk, finding, plan);
     indexes[place.number] = index;
     meet(place, met);
   }
@@ -76,7 +119,7 @@ export const pairPlaces = (a: Placed, b: Placed, plan: Plan): PairedPlaces => {
   const met: Met = { listed: new Uint8Array(most), missing: [] };
   for (const { number } of applicable) met.listed[number] = 1;
   if (others !== applicable) for (const place of others) meet(place, met);
-  const findingsA = indexByNumber(a, plan, met);
-  const findingsB = indexByNumber(b, plan, met);
+  const findingsA = indexByNumber(a, plan, applicable, met);
+  const findingsB = indexByNumber(b, plan, others, met);
   return { places: merged(applicable, inSheetOrder(met.missing)), findingsA, findingsB };
 };

@@ -13,10 +13,13 @@ import { partedSeverity, worstSeverity } from "../worst-severity/index.ts";
 export type PlannedPlace = {
   /** A number of its own within the plan, in the order of first meeting. */
   readonly number: number;
+  /** What there is to say where neither report speaks of it: always the same. Beside the number, for most places need no more. */
+  readonly silent: Entry;
+  readonly item: string;
+  readonly position: string;
   /** Where it stands in the order of the sheet and of the walk: less comes first. */
   readonly order: number;
   readonly compiled: CompiledItem;
-  readonly position: string;
   /** Light, weather and the like: never compared. */
   readonly circumstance: boolean;
   readonly frame: FaultFrame;
@@ -26,8 +29,6 @@ export type PlannedPlace = {
   readonly severity: Severity;
   /** How grave it is that two answers part of which neither is bad by itself. */
   readonly parted: Severity;
-  /** What there is to say where neither report speaks of it: always the same. */
-  readonly silent: Entry;
 };
 
 /**
@@ -133,15 +134,16 @@ const makePlan = (sheet: CompiledSheet): Plan => {
     count += 1;
     return {
       number: count - 1,
+      silent: silentEntry(compiled, position),
+      item: compiled.item.id,
+      position,
       order: compiled.order * POSITIONS + positionOrder,
       compiled,
-      position,
       circumstance: compiled.item.circumstance === true,
       frame,
       picks: picksAt(compiled, position),
       severity: worstSeverity(compiled, position),
       parted: partedSeverity(compiled, position),
-      silent: silentEntry(compiled, position),
     };
   };
   /** Findings of one item mostly stand together, and then the item need not be looked up again. */

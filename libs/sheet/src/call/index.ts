@@ -54,11 +54,15 @@ const meanIn = ({ values, unit: from }: AnswerOf<"reading">, unit: UnitSymbol): 
   return sum / values.length;
 };
 
+/** Most readings are written in the item's own unit, and then nothing need be looked up. */
+const isOfDimension = ({ unit }: AnswerOf<"reading">, other: UnitSymbol): boolean =>
+  unit === other || dimensionOf(unit) === dimensionOf(other);
+
 type Elsewhere = { readonly item: string; readonly unit: UnitSymbol };
 
 const otherReading = ({ item, unit }: Elsewhere, context: CallContext): number | undefined => {
   const answer = context.other?.(item, context.position);
-  if (answer?.kind !== "reading" || dimensionOf(answer.unit) !== dimensionOf(unit)) return undefined;
+  if (answer?.kind !== "reading" || !isOfDimension(answer, unit)) return undefined;
   return meanIn(answer, unit);
 };
 
@@ -228,7 +232,7 @@ const callReading = (
   spec: ReadingSpec,
   context: CallContext,
 ): Call => {
-  if (dimensionOf(answer.unit) !== dimensionOf(spec.unit)) return "no-yardstick";
+  if (!isOfDimension(answer, spec.unit)) return "no-yardstick";
   const beside = callBesideMirror(answer, id, spec, context);
   let judged = beside === "good" || hasOnlyOrdinary(spec);
   let worst: Severity | null = isBadCall(beside) ? beside : null;

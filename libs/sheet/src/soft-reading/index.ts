@@ -21,6 +21,10 @@ const ordinaryOf = ({ instrument }: ReadingSpec, size: number): Shown => ({
   accuracy: toleranceAt(instrument.accuracy, size),
 });
 
+/** No worse than the ordinary one in either, as nearly all are: three times need not be worked out. */
+const isOrdinary = (side: ReadingSide, { instrument }: ReadingSpec): boolean =>
+  side.resolution <= instrument.resolution && side.accuracy <= toleranceAt(instrument.accuracy, side.mean);
+
 /** What an instrument's uncertainty may be before it is soft. */
 const mostOf = (spec: ReadingSpec, size: number): number => SOFT_FROM * uncertaintyOf(ordinaryOf(spec, size));
 
@@ -31,7 +35,10 @@ const mostOf = (spec: ReadingSpec, size: number): number => SOFT_FROM * uncertai
  * @example isSoftInstrument(readSide(answer, treadSpec, { id: "x", name: "x", accuracy: { share: 1 } }), treadSpec) // true
  */
 export const isSoftInstrument = (side: ReadingSide, spec: ReadingSpec): boolean =>
-  !side.byEye && !side.unnamed && uncertaintyOf(side) > mostOf(spec, side.mean) * (1 + ROUNDING);
+  !side.byEye &&
+  !side.unnamed &&
+  !isOrdinary(side, spec) &&
+  uncertaintyOf(side) > mostOf(spec, side.mean) * (1 + ROUNDING);
 
 /**
  * Whether repeats of one reading lie farther apart than three times its ordinary scatter. Readings at named spots may rightly differ.
