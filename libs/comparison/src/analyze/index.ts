@@ -9,9 +9,9 @@ import { agreementOf } from "../agreement/index.ts";
 import { biasOf } from "../bias/index.ts";
 import { chanceOf, qValuesOf } from "../chance/index.ts";
 import { compareByPlace } from "../compare/index.ts";
-import type { CompareOptions } from "../compare/index.ts";
+import type { CompareOptions, Lines } from "../compare/index.ts";
 import { weighByScatter } from "../declared-scatter/index.ts";
-import { coverageOf, placesSeen } from "../coverage/index.ts";
+import { coverageCounter, lookOver } from "../coverage/index.ts";
 import { ENGINE } from "../engine/index.ts";
 import { findingOf } from "../finding-of/index.ts";
 import { likeReadings } from "../like-readings/index.ts";
@@ -21,7 +21,7 @@ import { repeatsOfSide } from "../repeats/index.ts";
 import { settlerOf } from "../readings-to-settle/index.ts";
 import type { Settler } from "../readings-to-settle/index.ts";
 import { findSharing } from "../sharing/index.ts";
-import { softnessOf } from "../softness/index.ts";
+import { softnessCounter } from "../softness/index.ts";
 import { tallyOf } from "../tally/index.ts";
 import { writtenSteps } from "../written-steps/index.ts";
 import { dayToDayOf } from "../use-allowed/index.ts";
@@ -67,6 +67,21 @@ const linesAt = (entries: readonly Entry[], indexes: readonly number[]): Entry[]
     if (entry !== undefined) lines.push(entry);
   }
   return lines;
+};
+
+/** Both in one look at every place, for looking at them is most of the work. */
+const coverageAndSoftness = (
+  lines: Lines,
+  entries: readonly Entry[],
+  { a, b, sheet }: { readonly a: Report; readonly b: Report; readonly sheet: CompiledSheet },
+): Pick<Comparison, "coverage" | "softness"> => {
+  const covered = coverageCounter(sheet);
+  const soft = softnessCounter(a, b);
+  lookOver(lines, entries, a, b, (seen) => {
+    covered.count(seen);
+    soft.count(seen);
+  });
+  return { coverage: covered.coverage(), softness: soft.softness(entries) };
 };
 
 /** How far a reading may rightly have moved between the two looks, as the comparison allowed it. */
@@ -121,7 +136,7 @@ export const analyze = (
   completeFigures(linesAt(found, withFigures), settle);
   const { entries, scatter } = weighByScatter(applyRules(found, checks, sheet), sheet, withFigures);
   const measured = linesAt(entries, withFigures);
-  const seen = placesSeen(lines, entries, a, b);
+  const known = coverageAndSoftness(lines, entries, { a, b, sheet });
   const costs = costsOf(options.costs);
   const steps = { a: writtenSteps(a), b: writtenSteps(b) };
   const alike = likeReadings(measured, a, b, sheet, steps);
@@ -140,8 +155,7 @@ export const analyze = (
     ...(b.handbook === undefined ? {} : { handbook: figuresOf(b.handbook) }),
     ...historyOf(a, b, options),
     ...tallyOf(entries),
-    coverage: coverageOf(seen, sheet),
-    softness: softnessOf(seen, entries, a, b),
+    ...known,
     agreement: agreementOf(measured, b),
     bias: biasOf(measured, sheet),
     chance: chanceOf(measured, driftAllowed(a, b, sheet)),

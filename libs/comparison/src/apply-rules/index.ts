@@ -6,22 +6,34 @@ import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { ruledEntry } from "./ruled-entry.ts";
 import type { Ruled } from "./ruled-entry.ts";
 
-const keyOf = (item: string, position: string): string => `${item} ${position}`;
+type Place = Pick<EntryReference, "item" | "position">;
+
+/** What is known by place: by item, and then in a list, for few of an item's places are ever spoken of. No text is made of a place. */
+type ByPlace<Known> = Map<string, { readonly position: string; readonly known: Known }[]>;
+
+const at = <Known>(places: ByPlace<Known>, { item, position }: Place): Known | undefined => {
+  const ofItem = places.get(item);
+  if (ofItem === undefined) return undefined;
+  for (let index = 0; index < ofItem.length; index += 1) {
+    const one = ofItem[index];
+    if (one?.position === position) return one.known;
+  }
+  return undefined;
+};
+
+const put = <Known>(places: ByPlace<Known>, { item, position }: Place, known: Known): void => {
+  const ofItem = places.get(item);
+  if (ofItem === undefined) places.set(item, [{ position, known }]);
+  else ofItem.push({ position, known });
+};
 
 const LEAST: Severity = "small";
 
 /** Places of which both people read the same, use aside: what is written there is so, whatever else does not fit it. */
-const readAlike = (entries: readonly Entry[]): ReadonlySet<string> =>
-  new Set(
-    entries
-      .filter(
-        ({ outcome, reason, figures, finding }) =>
-          (outcome === "agree" || reason === "within-use") &&
-          finding.b !== null &&
-          (figures?.of === "code" || figures?.of === "reading"),
-      )
-      .map(({ item, position }) => keyOf(item, position)),
-  );
+const isReadAlike = ({ outcome, reason, figures, finding }: Entry): boolean =>
+  (outcome === "agree" || reason === "within-use") &&
+  finding.b !== null &&
+  (figures?.of === "code" || figures?.of === "reading");
 
 const NOTHING_RULED: Ruled = {
   bad: null,
@@ -33,29 +45,26 @@ const NOTHING_RULED: Ruled = {
   borneOut: false,
 };
 
-type Places = Map<string, Ruled>;
+type Places = ByPlace<Ruled>;
 
-const ruledAt = (places: Places, { item, position }: EntryReference): Ruled => {
-  const key = keyOf(item, position);
-  const known = places.get(key) ?? { ...NOTHING_RULED };
-  places.set(key, known);
-  return known;
+const ruledAt = (places: Places, place: EntryReference): Ruled => {
+  const known = at(places, place);
+  if (known !== undefined) return known;
+  const nothing = { ...NOTHING_RULED };
+  put(places, place, nothing);
+  return nothing;
 };
 
-/** The lines of whole answers, by place. */
-type Lines = ReadonlyMap<string, Entry>;
+/** The lines of what is accused, by place: those of whole answers, and whether both read it alike. */
+type Accused = { readonly lines: ByPlace<Entry>; readonly alike: ByPlace<true> };
 
 /**
  * What of a broken relation is bad. Both people read some of it alike: then it is the rest that does not fit. Some of it is bad by
  * its own yardstick and some good: then the former explains it.
  */
-const culprits = (
-  { bad }: CrossCheck,
-  alike: ReadonlySet<string>,
-  lines: Lines,
-): readonly EntryReference[] => {
-  const lineOf = ({ item, position }: EntryReference) => lines.get(keyOf(item, position));
-  const strange = bad.filter(({ item, position }) => !alike.has(keyOf(item, position)));
+const culprits = ({ bad }: CrossCheck, { lines, alike }: Accused): readonly EntryReference[] => {
+  const lineOf = (place: Place) => at(lines, place);
+  const strange = bad.filter((place) => at(alike, place) === undefined);
   const left = strange.length > 0 ? strange : bad;
   return left.some((place) => isBadCall(lineOf(place)?.calls.b))
     ? left.filter((place) => lineOf(place)?.calls.b !== "good")
@@ -68,16 +77,16 @@ const evidenceOf = ({ reads }: CrossCheck): readonly EntryReference[] => {
   return new Set(found.map(({ item }) => item)).size === 1 ? found : [];
 };
 
-const collectBreak = (check: CrossCheck, alike: ReadonlySet<string>, lines: Lines, places: Places): void => {
+const collectBreak = (check: CrossCheck, accused: Accused, places: Places): void => {
   const severity = check.severity ?? LEAST;
   for (const place of check.reads) ruledAt(places, place).broken = true;
-  for (const place of culprits(check, alike, lines)) {
+  for (const place of culprits(check, accused)) {
     const ruled = ruledAt(places, place);
     if (check.strength === "contradicts") ruled.bad = worseSeverity(ruled.bad, severity);
     else ruled.suspect = worseSeverity(ruled.suspect, severity);
   }
   for (const claim of check.decides.filter(({ side }) => side === "a")) {
-    if (!alike.has(keyOf(claim.item, claim.position))) {
+    if (at(accused.alike, claim) === undefined) {
       const ruled = ruledAt(places, claim);
       ruled.fallen = worseSeverity(ruled.fallen, severity);
       for (const place of evidenceOf(check)) {
@@ -109,41 +118,61 @@ const collectHold = (
   for (const claim of figures) ruledAt(places, claim).borneOut = true;
 };
 
-const itemsOf = (...references: readonly (readonly EntryReference[])[]): string[] =>
-  references.flat().map(({ item }) => item);
+const addItems = (items: Set<string>, references: readonly EntryReference[]): void => {
+  for (const { item } of references) items.add(item);
+};
 
-const collect = (
-  entries: readonly Entry[],
-  checks: readonly CrossCheck[],
-  { items }: Pick<CompiledSheet, "items">,
-): { readonly spokenOf: readonly number[]; readonly places: Places } => {
-  const isFigure = (item: string): boolean => items.get(item)?.item.answer === "reading";
-  const places: Places = new Map();
-  // Only what a check speaks of is looked up.
-  const itemsSpokenOf = new Set(checks.flatMap(({ reads, decides, bad }) => itemsOf(reads, decides, bad)));
-  // Only breaks ask how the lines of what they accuse stand.
-  const accused = new Set(
-    checks.flatMap(({ verdict, decides, bad }) => (verdict === "breaks" ? itemsOf(decides, bad) : [])),
-  );
+/** The items that checks speak of, and those of which a break says that something is wrong. */
+const itemsOf = (checks: readonly CrossCheck[]) => {
+  const [spokenOf, accused] = [new Set<string>(), new Set<string>()];
+  for (const { reads, decides, bad, verdict } of checks) {
+    addItems(spokenOf, reads);
+    addItems(spokenOf, decides);
+    addItems(spokenOf, bad);
+    if (verdict !== "breaks") continue;
+    addItems(accused, decides);
+    addItems(accused, bad);
+  }
+  return { spokenOf, accused };
+};
+
+const accuse = ({ lines, alike }: Accused, entry: Entry): void => {
+  if (isReadAlike(entry)) put(alike, entry, true);
+  if (entry.atom.of === "answer") put(lines, entry, entry);
+};
+
+/** Where the lines of what checks speak of stand, and those that breaks ask for. Only what a check speaks of is looked up. */
+const linesOf = (entries: readonly Entry[], checks: readonly CrossCheck[]) => {
+  const items = itemsOf(checks);
   const spokenOf: number[] = [];
-  const own: Entry[] = [];
+  const accused: Accused = { lines: new Map(), alike: new Map() };
+  let last: string | undefined;
+  let isSpokenOf = false;
   for (let index = 0; index < entries.length; index += 1) {
     const entry = entries[index];
-    if (entry === undefined || !itemsSpokenOf.has(entry.item)) continue;
+    if (entry === undefined) continue;
+    // Lines of one item stand together.
+    if (entry.item !== last) isSpokenOf = items.spokenOf.has(entry.item);
+    last = entry.item;
+    if (!isSpokenOf) continue;
     spokenOf.push(index);
-    if (accused.has(entry.item)) own.push(entry);
+    if (items.accused.has(entry.item)) accuse(accused, entry);
   }
-  const alike = readAlike(own);
-  const lines: Lines = new Map(
-    own
-      .filter(({ atom }) => atom.of === "answer")
-      .map((entry) => [keyOf(entry.item, entry.position), entry] as const),
-  );
+  return { spokenOf, accused };
+};
+
+const collect = (
+  checks: readonly CrossCheck[],
+  accused: Accused,
+  { items }: Pick<CompiledSheet, "items">,
+): Places => {
+  const isFigure = (item: string): boolean => items.get(item)?.item.answer === "reading";
+  const places: Places = new Map();
   for (const check of checks) {
-    if (check.verdict === "breaks") collectBreak(check, alike, lines, places);
+    if (check.verdict === "breaks") collectBreak(check, accused, places);
     else if (check.verdict === "holds") collectHold(check, isFigure, places);
   }
-  return { spokenOf, places };
+  return places;
 };
 
 /**
@@ -158,12 +187,13 @@ export const applyRules = (
   checks: readonly CrossCheck[],
   sheet: Pick<CompiledSheet, "items">,
 ): Entry[] => {
-  const { spokenOf, places } = collect(entries, checks, sheet);
+  const { spokenOf, accused } = linesOf(entries, checks);
+  const places = collect(checks, accused, sheet);
   const laid = entries.slice();
   for (const index of spokenOf) {
     const entry = entries[index];
     if (entry === undefined || entry.atom.of === "fault") continue;
-    const ruled = places.get(keyOf(entry.item, entry.position));
+    const ruled = at(places, entry);
     if (ruled !== undefined) laid[index] = ruledEntry(entry, ruled);
   }
   return laid;

@@ -3,46 +3,49 @@ import type { Finding } from "@evenhand/shared/finding";
 import { applicablePlaces } from "@evenhand/sheet/expand";
 import { finding, form, inspection, sheet, statement } from "../../testing/small-reports.ts";
 import { compareByPlace } from "../compare/index.ts";
-import { coverageOf, isSeen, isSeenSoundNotStated, isStated, placesSeen } from "./index.ts";
+import { coverageCounter, lookOver } from "./index.ts";
 
 const works = (item: string, value: "yes" | "no" | "not-known" = "yes") =>
   finding(item, { kind: "working", value });
 const unseen = (item: string) => finding(item, { kind: "not-seen", reason: "no-time" });
 const HORN = "electrics.horn";
 const RADIO = "electrics.radio";
-const seenOf = (a: Finding[], b: Finding[]) => {
+const lookedOver = (a: Finding[], b: Finding[]) => {
   const [first, second] = [statement(a), inspection(b)];
   const lines = compareByPlace(first, second, sheet);
-  return placesSeen(lines, lines.entries, first, second);
+  const places: {
+    item: string;
+    entry: number;
+    stated: boolean;
+    seen: boolean;
+    seenSoundNotStated: boolean;
+  }[] = [];
+  const counter = coverageCounter(sheet);
+  lookOver(lines, lines.entries, first, second, (place) => {
+    counter.count(place);
+    const { entry, stated, seen, seenSoundNotStated } = place;
+    places.push({ item: place.place.item, entry, stated, seen, seenSoundNotStated });
+  });
+  return { places, coverage: counter.coverage() };
 };
-const coverage = (a: Finding[], b: Finding[]) => coverageOf(seenOf(a, b), sheet);
-/** What is known of an item of the whole car. */
-const knownOf = (item: string, a: Finding[], b: Finding[]) => {
-  const seen = seenOf(a, b);
-  const at = seen.places.findIndex(({ compiled }) => compiled.item.id === item);
-  return {
-    stated: isStated(seen, at),
-    seen: isSeen(seen, at),
-    seenSoundNotStated: isSeenSoundNotStated(seen, at),
-  };
-};
-const horn = (a: Finding[], b: Finding[]) => knownOf(HORN, a, b);
+const coverage = (a: Finding[], b: Finding[]) => lookedOver(a, b).coverage;
+const horn = (a: Finding[], b: Finding[]) => lookedOver(a, b).places.find(({ item }) => item === HORN);
 
-describe("placesSeen", () => {
+describe("lookOver", () => {
   it("has every place once, however many entries it has", () => {
     const faults = finding("trunk.floor", {
       kind: "faults",
       found: [{ kind: "dent" }],
       denied: ["corrosion"],
     });
-    const { places, firsts } = seenOf([faults], [faults]);
-    expect(new Set(firsts).size).toBe(places.length);
+    const { places } = lookedOver([faults], [faults]);
+    expect(new Set(places.map(({ entry }) => entry)).size).toBe(places.length);
     expect(places).toHaveLength(
       applicablePlaces(sheet.sheet, form).filter(
         ({ item }) => item.circumstance !== true && item.asked !== "statement",
       ).length,
     );
-    expect(knownOf("trunk.floor", [faults], [faults])).toMatchObject({ stated: true, seen: true });
+    expect(places.find(({ item }) => item === "trunk.floor")).toMatchObject({ stated: true, seen: true });
   });
 
   it("takes not seen and not known for neither stated nor seen", () => {
@@ -61,7 +64,7 @@ describe("placesSeen", () => {
   });
 });
 
-describe("coverageOf", () => {
+describe("coverageCounter", () => {
   it("counts by section, by severity and over the whole", () => {
     const { bySection, bySeverity, whole } = coverage(
       [works(HORN), works(RADIO)],
@@ -82,7 +85,6 @@ describe("coverageOf", () => {
     const sum = (rows: typeof bySection) => rows.reduce((total, { onSheet }) => total + onSheet, 0);
     expect([sum(bySection), sum(bySeverity)]).toEqual([whole.onSheet, whole.onSheet]);
     expect(bySection.map(({ of }) => of)).toEqual(sheet.sheet.sections.map(({ id }) => id));
-    const none = { places: [], firsts: new Int32Array(), known: new Uint8Array() };
-    expect(coverageOf(none, sheet).bySection).toEqual([]);
+    expect(coverageCounter(sheet).coverage().bySection).toEqual([]);
   });
 });

@@ -8,9 +8,7 @@ import type { CompiledItem } from "@evenhand/sheet/compile-sheet";
 import { readSide } from "@evenhand/sheet/reading-side";
 import { isScattered, isSoftInstrument } from "@evenhand/sheet/soft-reading";
 import { isPraise } from "@evenhand/sheet/praise";
-import { isSeen, isStated } from "../coverage/index.ts";
-import type { SeenPlaces } from "../coverage/index.ts";
-import { findingOf } from "../finding-of/index.ts";
+import type { SeenPlace } from "../coverage/index.ts";
 import type { PlannedPlace } from "../plan/index.ts";
 
 type Spoken = Pick<Report, "findings" | "instruments" | "scales">;
@@ -137,29 +135,14 @@ const asCounted = ({ answered, readings, grades, faults, soft }: SoftSide): Side
   soft: Object.fromEntries(soft),
 });
 
-/** Looks both sides over, place by place, and gives how many can stop a purchase, hurt somebody or carry the price. */
-const lookOver = (seen: SeenPlaces, entries: readonly Entry[], a: SoftSide, b: SoftSide): number => {
-  let decisive = 0;
-  for (let at = 0; at < seen.places.length; at += 1) {
-    const place = seen.places[at];
-    const first = seen.firsts[at] ?? 0;
-    const finding = entries[first]?.finding;
-    if (place === undefined || finding === undefined) continue;
-    if (isDecisive(place.severity)) decisive += 1;
-    a.entry = first;
-    b.entry = first;
-    lookAt(a, findingOf(a.report.findings, finding.a), place, isStated(seen, at));
-    lookAt(b, findingOf(b.report.findings, finding.b), place, isSeen(seen, at));
-  }
-  return decisive;
-};
-
-const BETWEEN_DAYS: ReadonlySet<string> = new Set(["changed-between-days", "changed-bad-between-days"]);
+/** Two names are compared sooner than looked up. */
+const isBetweenDays = (reason: string | undefined): boolean =>
+  reason === "changed-between-days" || reason === "changed-bad-between-days";
 
 const betweenDaysOf = (entries: readonly Entry[]): number[] => {
   const indexes: number[] = [];
   for (let index = 0; index < entries.length; index += 1) {
-    if (BETWEEN_DAYS.has(entries[index]?.reason ?? "")) indexes.push(index);
+    if (isBetweenDays(entries[index]?.reason)) indexes.push(index);
   }
   return indexes;
 };
@@ -173,28 +156,37 @@ export const softPlaces = ({ soft }: SideSoftness, ...kinds: readonly SoftKind[]
   kinds.reduce((sum, kind) => sum + (soft[kind]?.length ?? 0), 0);
 
 /**
- * How soft both sides are, by the same yardsticks: of the places that can stop a purchase, hurt somebody or carry the price, which were
+ * Counts how soft both sides are, by the same yardsticks: of the places that can stop a purchase, hurt somebody or carry the price, which were
  * left open, hedged or passed on; which readings are by eye, with no instrument named, with one worse than three times the ordinary, or far
  * apart; which faults say nothing of size or place; which grades stand on a scale wider than the house's, or under a word of praise. Nobody gains by any of it while
  * it stands beside the coverage.
  *
- * @example softnessOf(placesSeen(lines, lines.entries, a, b), lines.entries, a, b).sides?.b.soft["not-seen"]?.length // 31
+ * @returns `count`, to be shown every place; and what it comes to, with the entries those places have
+ * @example
+ * const { count, softness } = softnessCounter(a, b);
+ * lookOver(lines, lines.entries, a, b, count);
+ * softness(lines.entries).sides?.b.soft["not-seen"]?.length // 31
  */
-export const softnessOf = (
-  seen: SeenPlaces,
-  entries: readonly Entry[],
-  reportA: Spoken,
-  reportB: Spoken,
-): Softness => {
+export const softnessCounter = (reportA: Spoken, reportB: Spoken) => {
   const [sideA, sideB] = [softSide(reportA), softSide(reportB)];
-  const decisive = lookOver(seen, entries, sideA, sideB);
-  const [a, b] = [asCounted(sideA), asCounted(sideB)];
-  return {
-    decisive,
-    hedged: softPlaces(a, "hedged", "second-hand"),
-    byEye: softPlaces(a, "by-eye", "unnamed"),
-    silent: softPlaces(a, "unmentioned", "not-seen", "not-known"),
-    sides: { a, b },
-    betweenDays: betweenDaysOf(entries),
+  let decisive = 0;
+  const countPlace = ({ place, entry, a, b, stated, seen }: SeenPlace): void => {
+    if (isDecisive(place.severity)) decisive += 1;
+    sideA.entry = entry;
+    sideB.entry = entry;
+    lookAt(sideA, a, place, stated);
+    lookAt(sideB, b, place, seen);
   };
+  const softness = (entries: readonly Entry[]): Softness => {
+    const [a, b] = [asCounted(sideA), asCounted(sideB)];
+    return {
+      decisive,
+      hedged: softPlaces(a, "hedged", "second-hand"),
+      byEye: softPlaces(a, "by-eye", "unnamed"),
+      silent: softPlaces(a, "unmentioned", "not-seen", "not-known"),
+      sides: { a, b },
+      betweenDays: betweenDaysOf(entries),
+    };
+  };
+  return { count: countPlace, softness };
 };

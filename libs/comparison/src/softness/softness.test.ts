@@ -2,17 +2,15 @@ import { expect, it } from "vitest";
 import type { Finding } from "@evenhand/shared/finding";
 import { finding, inspection, sheet, statement } from "../../testing/small-reports.ts";
 import { compareByPlace } from "../compare/index.ts";
-import { placesSeen } from "../coverage/index.ts";
-import { softnessOf } from "./index.ts";
+import { lookOver } from "../coverage/index.ts";
+import { softnessCounter } from "./index.ts";
 
 const softness = (findings: Finding[]) => {
   const [a, b] = [statement(findings), inspection([])];
   const lines = compareByPlace(a, b, sheet);
-  const {
-    sides: _,
-    betweenDays: __,
-    ...old
-  } = softnessOf(placesSeen(lines, lines.entries, a, b), lines.entries, a, b);
+  const counter = softnessCounter(a, b);
+  lookOver(lines, lines.entries, a, b, counter.count);
+  const { sides: _, betweenDays: __, ...old } = counter.softness(lines.entries);
   return old;
 };
 const stopLamp = (more: Partial<Finding> = {}, value: "yes" | "not-known" = "yes") =>

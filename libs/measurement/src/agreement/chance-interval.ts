@@ -28,16 +28,13 @@ export type ChanceInterval = {
   readonly degreesOfFreedom: number;
 };
 
-const weighted = (
-  list: readonly Contribution[],
-  of: (one: Contribution, index: number) => number,
-): number => {
+const weighted = (list: readonly Contribution[], of: (one: Contribution) => number): number => {
   let total = 0;
   let weights = 0;
   for (let index = 0; index < list.length; index += 1) {
     const one = list[index];
     if (one === undefined) continue;
-    total += one.weight * of(one, index);
+    total += one.weight * of(one);
     weights += one.weight;
   }
   return total / weights;
@@ -49,13 +46,10 @@ export const varianceOfMoves = (
   disagreement: number,
   expectedDisagreement: number,
 ): number => {
-  const moves = Float64Array.from(
-    list,
-    (one) => ((disagreement / expectedDisagreement) * one.chance - one.disagreement) / expectedDisagreement,
-  );
-  const moved = (_: Contribution, index: number): number => moves[index] ?? 0;
+  const ratio = disagreement / expectedDisagreement;
+  const moved = (one: Contribution): number => (ratio * one.chance - one.disagreement) / expectedDisagreement;
   const center = weighted(list, moved);
-  return weighted(list, (one, index) => (moved(one, index) - center) ** 2);
+  return weighted(list, (one) => (moved(one) - center) ** 2);
 };
 
 /**
