@@ -1,14 +1,15 @@
 import { Button } from "@mantine/core";
-import type { HandOverTerms } from "@evenhand/shared/http/hand-overs";
 import { useMutation, useQueryClient } from "@tanstack/react-query";
 import { useState } from "react";
 import { addDays, instantOf, ownZone, today } from "../../entities/time/zone-time";
 import { call } from "../../service/client";
 import { useText } from "../../strings/text";
 import { CopyAddress } from "../../ui/CopyAddress";
-import { LongTextField, TextField } from "../../ui/Fields";
+import { TextField } from "../../ui/Fields";
 import { Form } from "../../ui/Form";
 import { Notice } from "../../ui/Notice";
+import { TermsFields } from "./TermsFields";
+import { noTerms, termsOf } from "./terms-form";
 
 const MONTH = 30;
 const LONGEST = 119;
@@ -16,24 +17,9 @@ const LONGEST = 119;
 const blank = () => ({
   carrier: "",
   until: addDays(today(ownZone()), MONTH),
-  deadline: "",
-  source: "",
-  claimUntil: "",
-  risk: "",
+  ...noTerms,
 });
 type Fields = ReturnType<typeof blank>;
-
-const termsOf = ({ deadline, source, claimUntil, risk }: Fields): HandOverTerms => ({
-  claimDeadline:
-    deadline.trim() === ""
-      ? null
-      : {
-          words: deadline.trim(),
-          source: source.trim(),
-          until: claimUntil === "" ? null : instantOf(claimUntil, ownZone()),
-        },
-  riskPasses: risk.trim() === "" ? null : risk.trim(),
-});
 
 const useInviting = (caseId: string) => {
   const queries = useQueryClient();
@@ -78,51 +64,6 @@ const CarrierFields = ({ fields, set }: FieldsProps) => {
         label={t("hand-over.expires")}
         value={fields.until}
         onChange={(until) => set({ until })}
-      />
-    </>
-  );
-};
-
-/** Where the deadline stands, and its hour where it is known. */
-const DeadlineFields = ({ fields, set }: FieldsProps) => {
-  const t = useText();
-  return (
-    <>
-      <TextField
-        required
-        maxLength={300}
-        label={t("hand-over.deadline.source")}
-        value={fields.source}
-        onChange={(source) => set({ source })}
-      />
-      <TextField
-        type="datetime-local"
-        label={t("hand-over.deadline.until")}
-        description={t("hand-over.deadline.until.what")}
-        value={fields.claimUntil}
-        onChange={(claimUntil) => set({ claimUntil })}
-      />
-    </>
-  );
-};
-
-/** Words of the papers, with where they stand. */
-const TermsFields = ({ fields, set }: FieldsProps) => {
-  const t = useText();
-  return (
-    <>
-      <LongTextField
-        maxLength={1000}
-        label={t("hand-over.deadline")}
-        value={fields.deadline}
-        onChange={(deadline) => set({ deadline })}
-      />
-      {fields.deadline.trim() !== "" && <DeadlineFields fields={fields} set={set} />}
-      <LongTextField
-        maxLength={1000}
-        label={t("hand-over.risk")}
-        value={fields.risk}
-        onChange={(risk) => set({ risk })}
       />
     </>
   );

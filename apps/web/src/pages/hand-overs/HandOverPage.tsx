@@ -7,6 +7,7 @@ import styles from "../../features/hand-overs/HandOvers.module.css";
 import { OwnMoves, RenewLink } from "../../features/hand-overs/Moves";
 import { handOverQuery } from "../../features/hand-overs/queries";
 import { Compared, SignedReport } from "../../features/hand-overs/Reports";
+import { SetTerms } from "../../features/hand-overs/SetTerms";
 import { useText } from "../../strings/text";
 import { Loading } from "../../ui/Loading";
 import { Facts, Page, Panel } from "../../ui/Page";
@@ -54,6 +55,7 @@ const Stands = ({ seen }: Props) => {
   return (
     <Panel title={t("hand-over.stands")}>
       <Facts rows={[[t("hand-over.carrier"), seen.carrier], ...terms, ...moves]} />
+      {seen.terms !== null && seen.state !== "called-off" && <SetTerms seen={seen} terms={seen.terms} />}
     </Panel>
   );
 };

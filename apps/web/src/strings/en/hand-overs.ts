@@ -66,9 +66,15 @@ export const handOvers = {
   "hand-over.deadline.until.what":
     "Leave it empty where it depends on the delivery. Nothing is reckoned here.",
   "hand-over.deadline.until.seen": "It runs out, as you entered it (your time)",
-  "hand-over.deadline.unset": "not entered: look it up in the carrier's terms; it is never guessed here",
+  "hand-over.deadline.unset": "not entered yet: look it up in the carrier's terms; it is never guessed here",
   "hand-over.risk": "When the risk passes to you, as agreed",
-  "hand-over.risk.unset": "not entered",
+  "hand-over.risk.unset": "not entered yet",
+  "hand-over.terms.enter": "Enter what was agreed",
+  "hand-over.terms.mend": "Change what was entered",
+  "hand-over.terms.what":
+    "Copy it from the carrier's papers in their own words. Nothing here is worked out, and it changes no contract: the papers and local law decide.",
+  "hand-over.terms.save": "Save what was agreed",
+  "hand-over.terms.saved": "Saved as you entered it; it stands above.",
   "hand-over.make": "Make the link",
   "hand-over.made": "Give this link to the carrier; it is shown only now",
   "hand-over.renew": "Make a new link",
