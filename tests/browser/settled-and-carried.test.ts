@@ -67,13 +67,22 @@ async function comparedCar({ dealer, buyer, inspector }: World) {
   return { vehicle, comparison: (await seal(inspector, report, revision)).comparison ?? "" };
 }
 
+/** The horn with its whole matter, from the answer; the headliner as a single line. */
 const lay = (buyer: Person, comparison: string): Promise<void> =>
-  as(buyer, `/comparisons/${comparison}?view=items`, async (page) => {
+  as(buyer, `/comparisons/${comparison}`, async (page) => {
+    const matter = page.getByRole("listitem").filter({ has: page.getByRole("heading", { name: /horn/i }) });
+    await matter.getByRole("button", { name: /^Lay before the dealer: .*horn/i }).click();
+    await matter.getByText(/sees what they stated, what was found/).waitFor();
+    await keepPicture(page, "lay-matter-before");
+    await matter.getByRole("button", { name: "Lay this item before the dealer" }).click();
+    await matter.getByText(/One item of .* lies before .* now/).waitFor();
+    await matter.getByText(/laid before the dealer · the dealer’s answer is due/i).waitFor();
+    await keepPicture(page, "lay-matter-after");
+    await page.getByRole("tab", { name: /lines|items/i }).click();
     await page.getByRole("button", { name: "Choose items for the dealer" }).click();
-    await page.getByRole("checkbox", { name: "Lay before the dealer: horn" }).check();
     await page.getByRole("checkbox", { name: "Lay before the dealer: headliner" }).check();
-    await page.getByRole("button", { name: "Lay before the dealer" }).click();
-    await page.getByText("2 items were laid before the dealer.").waitFor();
+    await page.getByRole("button", { name: "Lay before the dealer", exact: true }).click();
+    await page.getByText("1 item was laid before the dealer.").waitFor();
   });
 
 /** One move on one line, with words, and what is seen of it then. */

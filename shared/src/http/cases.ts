@@ -3,6 +3,7 @@ import { AppointmentState } from "../booking.ts";
 import { Instant, ObjectId } from "../identifier.ts";
 import { MatterId } from "../matter.ts";
 import { ReportKind } from "../report.ts";
+import { SettlementState } from "../settlement.ts";
 import { Severity } from "../severity.ts";
 import { MATTER_STATES } from "../summary.ts";
 import { ComplaintState } from "./complaints.ts";
@@ -249,6 +250,8 @@ export const CaseMatter = z.strictObject({
   laid: z.int().nonnegative(),
   /** Of what was laid, where anything was; `null` to the inspector. */
   state: CaseMatterState.nullable(),
+  /** Whose step it waits for, of what was laid, and until when; `null` where it waits for nobody. */
+  owed: z.strictObject({ of: CaseParty, state: SettlementState, until: Instant.nullable() }).nullable(),
 });
 export type CaseMatter = z.infer<typeof CaseMatter>;
 
@@ -309,6 +312,8 @@ export type CaseParts = z.infer<typeof CaseParts>;
 export const CaseSeen = CaseRow.extend({
   parts: CaseParts,
   matters: z.array(CaseMatter),
+  /** IANA zone of the site where the car stands, by which deadlines run; `null` where it stands at none. */
+  zone: z.string().nullable(),
   /** The buyer lets what is found worse go before the dealer as soon as it is sealed; `null` to the others. */
   dealerFirst: z.boolean().nullable(),
 });

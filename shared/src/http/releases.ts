@@ -53,6 +53,8 @@ export const Release = z.strictObject({
   state: SettlementState,
   /** When the next step is due; `null` at an end. */
   deadline: Instant.nullable(),
+  /** IANA zone of the site by whose open hours it was reckoned; `null` where the car stands at none. */
+  zone: z.string().nullable(),
   /** The dealer's last word for accepting or contesting. */
   reason: z.string().nullable(),
   releasedAt: Instant,

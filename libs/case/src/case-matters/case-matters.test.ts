@@ -29,9 +29,9 @@ const answer = {
   unknown: [matter("unseen-lift", "danger", [5])],
 };
 const released = [
-  { entry: 3, state: "accepted" },
-  { entry: 4, state: "released" },
-  { entry: 5, state: "contested" },
+  { entry: 3, state: "accepted", deadline: null },
+  { entry: 4, state: "released", deadline: "2026-12-01T19:00:00.000Z" },
+  { entry: 5, state: "contested", deadline: null },
 ] as const;
 
 test("each matter of the answer has its place, its step and what became of it", () => {
@@ -51,6 +51,16 @@ test("each matter of the answer has its place, its step and what became of it", 
   });
 });
 
+test("each matter says whose turn it is, and until when", () => {
+  const seen = caseMatters(answer, { released, answeredFor: new Set() });
+  expect(seen.map(({ owed }) => owed)).toEqual([
+    null,
+    null,
+    { of: "dealer", state: "released", until: "2026-12-01T19:00:00.000Z" },
+    { of: "buyer", state: "contested", until: null },
+  ]);
+});
+
 test("whoever is no party to settling is told of no state", () => {
   expect(new Set(caseMatters(answer, null).map(({ state }) => state))).toEqual(new Set([null]));
 });
@@ -64,11 +74,11 @@ const of = (id: string, severity: Severity) => ({
 
 test("what is laid before a dealer is told as matters made of it alone, worst first", () => {
   const seen = releasedCaseMatters([
-    { comparison: "k", entry: 9, state: "accepted", matter: of("body:left", "worth") },
-    { comparison: "k", entry: 4, state: "accepted", matter: of("brakes", "danger") },
-    { comparison: "k", entry: 7, state: "released", matter: of("brakes", "danger") },
-    { comparison: "other", entry: 4, state: "contested", matter: of("brakes", "danger") },
-    { comparison: "k", entry: 11, state: "released", matter: null },
+    { comparison: "k", entry: 9, state: "accepted", deadline: null, matter: of("body:left", "worth") },
+    { comparison: "k", entry: 4, state: "accepted", deadline: null, matter: of("brakes", "danger") },
+    { comparison: "k", entry: 7, state: "released", deadline: null, matter: of("brakes", "danger") },
+    { comparison: "other", entry: 4, state: "contested", deadline: null, matter: of("brakes", "danger") },
+    { comparison: "k", entry: 11, state: "released", deadline: null, matter: null },
   ]);
   expect(seen.map(({ comparison, id, lines, state }) => [comparison, id, lines, state])).toEqual([
     ["k", "brakes", 2, "laid"],

@@ -4,10 +4,15 @@ import type { Matter } from "@evenhand/shared/matter";
 import { matterId } from "@evenhand/shared/matter-id";
 import type { SettlementState } from "@evenhand/shared/settlement";
 import { severityRank } from "@evenhand/shared/severity";
-import { matterState } from "../matter-state/index.ts";
+import { matterOwed, matterState } from "../matter-state/index.ts";
 
 /** A line laid before the dealer, by its index, and the dealer's answer. */
-export type ReleasedEntry = { readonly entry: number; readonly state: SettlementState };
+export type ReleasedEntry = {
+  readonly entry: number;
+  readonly state: SettlementState;
+  /** When the next step is due; `null` at an end. */
+  readonly deadline: string | null;
+};
 
 export type AnswerMatters = {
   readonly comparison: string;
@@ -49,6 +54,7 @@ export const caseMatters = (
       laid:
         settling === null ? 0 : settling.released.filter(({ entry }) => matter.lines.includes(entry)).length,
       state: settled(),
+      owed: settling === null ? null : matterOwed(matter.lines, settling.released),
     };
   });
 
@@ -83,6 +89,7 @@ export const releasedCaseMatters = (released: readonly ReleasedOf[]): CaseMatter
           lines: lines.length,
           laid: lines.length,
           state,
+          owed: matterOwed(indexes, lines),
         },
       ];
     })

@@ -1,5 +1,6 @@
 import type { SettlementState } from "@evenhand/shared/settlement";
 import type { MatterState } from "@evenhand/shared/summary";
+import { owedIn } from "../settlement/index.ts";
 
 type Released = { readonly entry: number; readonly state: SettlementState };
 
@@ -56,4 +57,38 @@ export const matterState = (lines: readonly number[], releases: readonly Release
   const its = new Set(lines);
   const states = new Set(releases.filter(({ entry }) => its.has(entry)).map(({ state }) => lineState(state)));
   return order.find((state) => states.has(state)) ?? "open";
+};
+
+export type DueRelease = Released & {
+  /** When its next step is due, as an instant in UTC; `null` where no deadline was set. */
+  readonly deadline: string | null;
+};
+
+/** The next step of a matter: whose it is, of a line in which state, and until when. */
+export type MatterOwed = {
+  readonly of: "buyer" | "dealer" | "inspector";
+  readonly state: SettlementState;
+  readonly until: string | null;
+};
+
+const byDeadline = (one: DueRelease, other: DueRelease): number =>
+  (one.deadline ?? "~") < (other.deadline ?? "~") ? -1 : 1;
+
+/**
+ * What the matter waits for: of the lines it is called after, the one that is due first.
+ *
+ * @param lines indexes of the matter's lines
+ * @param releases what was laid before the dealer, by line
+ * @returns `null` where nothing was laid, and where everything laid has ended
+ * @example matterOwed([4], [{ entry: 4, state: "released", deadline: "2026-12-01T19:00:00.000Z" }])
+ * // { of: "dealer", state: "released", until: "2026-12-01T19:00:00.000Z" }
+ */
+export const matterOwed = (lines: readonly number[], releases: readonly DueRelease[]): MatterOwed | null => {
+  const called = matterState(lines, releases);
+  const [first] = releases
+    .filter(({ entry, state }) => lines.includes(entry) && lineState(state) === called)
+    .toSorted(byDeadline);
+  const owed = first === undefined ? null : owedIn(first.state);
+  if (first === undefined || owed === null) return null;
+  return { of: owed.of, state: first.state, until: first.deadline };
 };

@@ -29,10 +29,11 @@ export function homeAnswer(given: readonly Given[], desk: Given | null, limit: n
 /** A case with its matters, as it goes out. @throws WrongRow */
 export async function caseAnswer(given: Given, comparisons: ComparisonsService): Promise<string> {
   const seen = holdRow(SeenRow, given.statement, parsed(given)).body;
-  const { row, parts, dealerFirst } = seen;
+  const { row, parts, zone, dealerFirst } = seen;
   const answer: CaseSeen = {
     ...toRow(row),
     parts,
+    zone,
     dealerFirst,
     matters: await mattersOf(comparisons, seen),
   };

@@ -4,7 +4,7 @@ import { notBlind, ofCase, seesOrder } from "./case-rows.ts";
 
 /** What lies before the dealer, and what approving answered for: between buyer and dealer, so that an inspector has none of it. */
 const settled: Readonly<Record<CaseParty, string>> = {
-  buyer: `'released', coalesce((SELECT json_agg(json_build_object('entry', r.at_entry_index, 'state', r.state))
+  buyer: `'released', coalesce((SELECT json_agg(json_build_object('entry', r.at_entry_index, 'state', r.state, 'deadline', instant(r.deadline)))
       FROM release r WHERE r.at_comparison_id = read.id), '[]'),
     'answers', (SELECT CASE d.decision WHEN 'approve' THEN d.acknowledgements END
       FROM decision d JOIN summary s ON s.id = d.summary_id WHERE s.comparison_id = read.id
@@ -29,7 +29,7 @@ export const readComparison = (by: CaseParty): string =>
 export const matterSources = (by: CaseParty): string =>
   by === "dealer"
     ? `'read', NULL, 'laid', coalesce((SELECT json_agg(json_build_object('comparison', r.at_comparison_id,
-    'entry', r.at_entry_index, 'state', r.state, 'matter', r.matter) ORDER BY r.id)
+    'entry', r.at_entry_index, 'state', r.state, 'deadline', instant(r.deadline), 'matter', r.matter) ORDER BY r.id)
   FROM release r WHERE ${ofCase("r")} AND r.dealer_id = ANY($2::uuid[]) AND ${notBlind}), '[]')`
     : `'read', CASE WHEN read.id IS NOT NULL THEN json_build_object('comparison', read.id,
     'answerHash', read.answer_hash, ${settled[by]}) END, 'laid', '[]'::json`;

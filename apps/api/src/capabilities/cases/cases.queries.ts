@@ -1,4 +1,5 @@
 import type { CaseParty } from "@evenhand/shared/http/cases";
+import { siteOfVehicle } from "../sites/index.ts";
 import { matterSources, readComparison } from "./case-matters.queries.ts";
 import {
   caseCar,
@@ -114,6 +115,7 @@ const homeOf = (by: CaseParty): string => `
 const detailOf = (
   by: CaseParty,
 ): string => `SELECT json_build_object('row', ${rowJson(by)}, 'parts', ${caseParts(by)},
+  'zone', (SELECT s.hours->>'zone' FROM site s WHERE s.id = ${siteOfVehicle("v")}),
   'dealerFirst', ${by === "buyer" ? "c.lays_at_seal_by IS NOT NULL" : "NULL"}, ${matterSources(by)})::text AS body
   FROM buyer_case c ${sources(by)} ${readComparison(by)} WHERE c.id = $3 AND ${mine[by]}`;
 

@@ -64,7 +64,11 @@ export const HomeRow = z.object({
     items: z.array(z.object({ open: z.boolean(), row: StoredRow })),
   }),
 });
-const ReleasedEntry = z.object({ entry: z.number(), state: SettlementState });
+const ReleasedEntry = z.object({
+  entry: z.number(),
+  state: SettlementState,
+  deadline: z.string().nullable(),
+});
 /** The answer that the matters are taken from, what of it lies before the dealer, and what approving it answered for. */
 const ReadAnswer = z.object({
   comparison: z.string(),
@@ -79,6 +83,7 @@ export const SeenRow = z.object({
   body: z.object({
     row: StoredRow,
     parts: CaseParts,
+    zone: z.string().nullable(),
     dealerFirst: z.boolean().nullable(),
     read: ReadAnswer.nullable(),
     laid: z.array(Laid),

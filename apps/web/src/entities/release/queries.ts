@@ -1,4 +1,4 @@
-import type { ReleaseQuery } from "@evenhand/shared/http/releases";
+import type { Release, ReleaseQuery } from "@evenhand/shared/http/releases";
 import type { SettlementState } from "@evenhand/shared/settlement";
 import { queryOptions, useQuery } from "@tanstack/react-query";
 import { call } from "../../service/client";
@@ -30,3 +30,11 @@ export const useLineStates = (comparison: string, buys: boolean): ReadonlyMap<nu
         items.flatMap(({ standsIn, state }) => (standsIn === null ? [] : [[standsIn.entryIndex, state]])),
       ),
   }).data ?? noStates;
+
+/** A line of a comparison as it was laid before the dealer; `undefined` while it was not, and to whoever lays none. */
+export const useLineRelease = (comparison: string, at: number, buys: boolean): Release | undefined =>
+  useQuery({
+    ...releasesQuery({ comparison }),
+    enabled: buys,
+    select: ({ items }) => items.find(({ standsIn }) => standsIn?.entryIndex === at),
+  }).data;

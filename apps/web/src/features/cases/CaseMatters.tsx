@@ -1,6 +1,7 @@
 import type { CaseMatter, CaseSeen } from "@evenhand/shared/http/cases";
 import { Link } from "@tanstack/react-router";
 import { Severity } from "../../entities/matter/Severity";
+import { useMatterStanding } from "../../entities/release/use-owed-words";
 import { useText } from "../../strings/text";
 import { Tag } from "../../ui/Page";
 import styles from "./CaseMatters.module.css";
@@ -23,36 +24,40 @@ const Headline = ({ matter: { comparison, place, headline }, car }: Props) =>
     </Link>
   );
 
-/** How it stands between buyer and dealer; where only part of it was laid before the dealer, how much. */
-const State = ({ matter: { state, laid, lines } }: Pick<Props, "matter">) => {
-  const t = useText();
+interface StateProps extends Pick<Props, "matter"> {
+  readonly row: Pick<CaseSeen, "as" | "zone">;
+}
+
+/** How it stands between buyer and dealer, and until when whose answer is due. */
+const State = ({ matter, row }: StateProps) => {
+  const standing = useMatterStanding();
+  const { state } = matter;
   if (state === null) return null;
-  const words = t(`matter.state.${state}`);
+  const words = standing({ ...matter, state }, row);
   if (state === "open") return <span className={styles.open}>{words}</span>;
-  const part =
-    laid === lines || state === "answered-for" ? words : t("case.matter.part", { state: words, laid, lines });
-  return <Tag strong={state === "laid"}>{part}</Tag>;
+  return <Tag strong={matter.owed !== null && matter.owed.of === row.as}>{words}</Tag>;
 };
 
-const Matter = ({ matter, car }: Props) => {
+const Matter = ({ matter, row }: StateProps & { readonly row: CaseSeen }) => {
   const { severity, unknown, next } = matter;
   return (
     <li>
       <div className={styles.what}>
         <strong>
-          <Headline matter={matter} car={car} />
+          <Headline matter={matter} car={row.car.id} />
         </strong>
         <Severity severity={severity} unknown={unknown} />
         {next !== null && <span className={styles.next}>{next}</span>}
       </div>
-      <State matter={matter} />
+      <State matter={matter} row={row} />
     </li>
   );
 };
 
 /** What is wrong or unknown with this car, worst first, each with what to do and how it stands between buyer and dealer. */
-export const CaseMatters = ({ row: { matters, as, car } }: { readonly row: CaseSeen }) => {
+export const CaseMatters = ({ row }: { readonly row: CaseSeen }) => {
   const t = useText();
+  const { matters, as } = row;
   if (matters.length === 0) return null;
   return (
     <section className={pages.part}>
@@ -62,7 +67,7 @@ export const CaseMatters = ({ row: { matters, as, car } }: { readonly row: CaseS
       </h2>
       <ol className={styles.matters}>
         {matters.map((matter) => (
-          <Matter key={`${matter.comparison} ${matter.id}`} matter={matter} car={car.id} />
+          <Matter key={`${matter.comparison} ${matter.id}`} matter={matter} row={row} />
         ))}
       </ol>
     </section>

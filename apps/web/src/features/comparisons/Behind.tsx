@@ -1,5 +1,5 @@
-import type { Answer } from "@evenhand/shared/page-one";
-import { type RefObject, useMemo } from "react";
+import type { Answer, AnsweredMatter } from "@evenhand/shared/page-one";
+import { type ReactNode, type RefObject, useMemo } from "react";
 import { Loading } from "../../ui/Loading";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import type { Choosing } from "../../entities/comparison/choosing";
@@ -21,6 +21,7 @@ interface Props {
   /** The line somebody went to from another view. */
   readonly goTo: RefObject<number | null>;
   readonly onLay?: (at: number) => void;
+  readonly settling?: (one: AnsweredMatter) => ReactNode;
 }
 
 const Loaded = ({ source, view, onOpen, ...rest }: Props & { readonly source: ComparisonSource }) => {

@@ -1,4 +1,4 @@
-import type { Answer } from "@evenhand/shared/page-one";
+import type { Answer, AnsweredMatter } from "@evenhand/shared/page-one";
 import { useQuery } from "@tanstack/react-query";
 import { lazy, type ReactNode, Suspense, useRef } from "react";
 import { useText } from "../../strings/text";
@@ -7,6 +7,7 @@ import { Tabs } from "../../ui/Tabs";
 import { isKind, useAccount } from "../../entities/account/queries";
 import type { Choosing } from "../../entities/comparison/choosing";
 import { answerCostQuery } from "../../entities/comparison/queries";
+import { useLineStates } from "../../entities/release/queries";
 import { AnswerView } from "./answer/AnswerView";
 import styles from "./ComparisonView.module.css";
 import { noFilter } from "./filters";
@@ -24,6 +25,7 @@ interface Props {
   readonly choosing?: Choosing;
   readonly before?: ReactNode;
   readonly onLay?: (at: number) => void;
+  readonly settling?: (one: AnsweredMatter) => ReactNode;
 }
 
 const useTabs = ({ tally, broken }: Answer) => {
@@ -37,10 +39,12 @@ const useTabs = ({ tally, broken }: Answer) => {
 };
 
 /** The comparison: the answer first; behind it the lines, the figures over the whole, and the rules. */
-export const ComparisonView = ({ id, answer, search, onSearch, choosing, before, onLay }: Props) => {
+export const ComparisonView = (props: Props) => {
   const t = useText();
+  const { id, answer, search, onSearch, before, settling } = props;
   const buys = isKind(useAccount(), "buyer");
   const { data: cost } = useQuery({ ...answerCostQuery(id), enabled: buys });
+  const settled = useLineStates(id, buys);
   const view = viewOf(search);
   const tabs = useTabs(answer);
   const goTo = useRef<number | null>(null);
@@ -59,20 +63,17 @@ export const ComparisonView = ({ id, answer, search, onSearch, choosing, before,
         tabs={tabs}
       >
         {view === "answer" ? (
-          <AnswerView answer={answer} cost={cost} onOpen={open} onMatter={onMatter} />
+          <AnswerView
+            answer={answer}
+            cost={cost}
+            onOpen={open}
+            onMatter={onMatter}
+            settled={settled}
+            settling={settling}
+          />
         ) : (
           <Suspense fallback={<Loading />}>
-            <Behind
-              id={id}
-              answer={answer}
-              view={view}
-              search={search}
-              onSearch={onSearch}
-              onOpen={open}
-              choosing={choosing}
-              goTo={goTo}
-              onLay={onLay}
-            />
+            <Behind {...props} view={view} onOpen={open} goTo={goTo} />
           </Suspense>
         )}
       </Tabs>

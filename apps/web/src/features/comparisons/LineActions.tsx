@@ -1,10 +1,14 @@
+import { whyNotReleasable } from "@evenhand/case/releasable";
 import { Button } from "@mantine/core";
 import { useQuery } from "@tanstack/react-query";
-import { useParams } from "@tanstack/react-router";
+import { Link, useParams } from "@tanstack/react-router";
 import { useIntl } from "react-intl";
 import { costTableQuery } from "../../entities/comparison/cost-table";
 import { comparisonQuery } from "../../entities/comparison/queries";
 import type { Row } from "../../entities/comparison/model";
+import { useLineRelease } from "../../entities/release/queries";
+import { owedOf, useOwedWords } from "../../entities/release/use-owed-words";
+import { capital } from "../../entities/sheet/sheet-index";
 import { useDuration } from "../../entities/time/use-duration";
 import { useText } from "../../strings/text";
 import { LinkButton } from "../../ui/LinkButton";
@@ -41,12 +45,39 @@ const Why = ({ row, buys }: { readonly row: Row; readonly buys: boolean }) => {
   );
 };
 
+interface LayProps extends Props {
+  readonly comparison: string;
+}
+
+/** Lays the line before the dealer; where it lies there already, whose answer is due. Neither where it may not be laid. */
+const Lay = ({ row, comparison, onLay }: LayProps) => {
+  const t = useText();
+  const owedWords = useOwedWords();
+  const release = useLineRelease(comparison, row.at, onLay !== undefined);
+  if (release !== undefined) {
+    const owed = owedOf(release);
+    return (
+      <span>
+        {owed !== null && `${capital(owedWords(owed, release))}. `}
+        <Link to="/released" search={{ vehicle: release.vehicle }}>
+          {t("lay.laid")}
+        </Link>
+      </span>
+    );
+  }
+  if (whyNotReleasable(row.entry) !== null) return null;
+  return (
+    <Button variant="default" size="compact-md" onClick={() => onLay?.(row.at)}>
+      {t("line.lay")}
+    </Button>
+  );
+};
+
 /** What can be done about one line: ask, lay it before the dealer; why it matters, what it costs, how it is looked at again. */
 export const LineActions = ({ row, onLay }: Props) => {
   const t = useText();
-  const { comparison } = useParams({ strict: false });
-  const vehicle = useQuery({ ...comparisonQuery(comparison ?? ""), enabled: onLay !== undefined }).data
-    ?.vehicle;
+  const { comparison = "" } = useParams({ strict: false });
+  const vehicle = useQuery({ ...comparisonQuery(comparison), enabled: onLay !== undefined }).data?.vehicle;
   const { item, position } = row.entry;
   return (
     <>
@@ -62,9 +93,7 @@ export const LineActions = ({ row, onLay }: Props) => {
           >
             {t("line.ask")}
           </LinkButton>
-          <Button variant="default" size="compact-md" onClick={() => onLay(row.at)}>
-            {t("line.lay")}
-          </Button>
+          <Lay row={row} comparison={comparison} onLay={onLay} />
         </div>
       )}
     </>

@@ -81,11 +81,10 @@ const Choose = ({ row, chosen, onChoose }: Pick<Props, "row" | "chosen" | "onCho
 
 /** One line of the facing pages: it reads across as an equation, stated · sign · found. */
 export const LineRow = memo(({ row, source, open, chosen, onChoose, onToggle, onLay, settled }: Props) => {
-  const { entry } = row;
   return (
     <div
       className={styles.row}
-      data-outcome={entry.outcome}
+      data-outcome={row.entry.outcome}
       data-open={open}
       data-choosing={onChoose !== undefined}
       id={`entry-${row.at}`}

@@ -1,4 +1,4 @@
-import type { Answer } from "@evenhand/shared/page-one";
+import type { Answer, AnsweredMatter } from "@evenhand/shared/page-one";
 import type { Outcome } from "@evenhand/shared/outcome";
 import { useMediaQuery } from "@mantine/hooks";
 import type { ReactNode, RefObject } from "react";
@@ -26,6 +26,8 @@ interface Props {
   readonly choosing?: Choosing;
   readonly goTo: RefObject<number | null>;
   readonly onLay?: (at: number) => void;
+  /** How a matter stands with the dealer; absent for whoever is no party to it. */
+  readonly settling?: (one: AnsweredMatter) => ReactNode;
 }
 
 const toggled = (list: readonly Outcome[], outcome: Outcome): Outcome[] | undefined => {
@@ -80,6 +82,18 @@ const Controls = ({ source, rows, answer, search, shown, total, onLines }: Contr
   );
 };
 
+/** The one matter whose lines are shown, and how it stands with the dealer. */
+const TheMatter = ({ answer, search, settling }: Pick<Props, "answer" | "search" | "settling">) => {
+  const one = search.matter === undefined ? undefined : [...answer.matters, ...answer.unknown][search.matter];
+  if (one === undefined || settling === undefined) return null;
+  return (
+    <section className={styles.theMatter}>
+      <h2>{one.matter.headline}</h2>
+      {settling(one)}
+    </section>
+  );
+};
+
 /** All lines: counts and filters, and the list. */
 export const LinesView = (props: Props) => {
   const t = useText();
@@ -91,6 +105,7 @@ export const LinesView = (props: Props) => {
   const onLines = (change: Partial<ComparisonSearch>): void => onSearch({ view: "items", ...change });
   return (
     <div className={styles.lines}>
+      <TheMatter {...props} />
       <Tally
         counts={countsOf(visibleRows(rows, { ...search, outcome: undefined }, ofMatter))}
         selected={search.outcome ?? []}

@@ -1,6 +1,6 @@
 import { lapseOf, owedIn } from "@evenhand/case/settlement";
 import type { Release } from "@evenhand/shared/http/releases";
-import { useIntl } from "react-intl";
+import { useDueTime } from "../../entities/release/use-owed-words";
 import { oneOf } from "../../service/one-of";
 import { useText } from "../../strings/text";
 import { LinkButton } from "../../ui/LinkButton";
@@ -9,7 +9,7 @@ import styles from "./Disputes.module.css";
 const silences = ["finding-stands", "left-open", "settled"] as const;
 
 interface Props {
-  readonly release: Pick<Release, "state" | "as" | "deadline" | "vehicle">;
+  readonly release: Pick<Release, "state" | "as" | "deadline" | "zone" | "vehicle">;
 }
 
 /** What comes next beside an answer: a report to revise, a look to book. */
@@ -30,24 +30,11 @@ const Next = ({ release: { state, as, vehicle } }: Props) => {
   );
 };
 
-const useDay = (): ((at: string) => string) => {
-  const intl = useIntl();
-  return (at) =>
-    intl.formatDate(at, {
-      weekday: "short",
-      month: "short",
-      day: "numeric",
-      hour: "numeric",
-      minute: "2-digit",
-      timeZoneName: "short",
-    });
-};
-
 /** Whose turn it is, until when, and what silence comes to. */
 export const Standing = ({ release }: Props) => {
   const t = useText();
-  const day = useDay();
-  const { state, as, deadline } = release;
+  const dueTime = useDueTime();
+  const { state, as, deadline, zone } = release;
   const owed = owedIn(state);
   if (owed === null) return null;
   const silence = oneOf(silences, lapseOf(state) ?? "");
@@ -58,7 +45,7 @@ export const Standing = ({ release }: Props) => {
         <p>{t("settle.due.none", { whose, of: owed.of })}</p>
       ) : (
         <p>
-          {t("settle.due", { whose, of: owed.of, when: day(deadline) })}{" "}
+          {t("settle.due", { whose, of: owed.of, when: dueTime(deadline, zone) })}{" "}
           {silence !== undefined && t(`settle.lapse.${silence}`)}
         </p>
       )}

@@ -38,6 +38,7 @@ const release = (id: string, matter: ReleasedMatter | null, comparison = "k"): R
   state: "released",
   looked: null,
   deadline: null,
+  zone: null,
   thread: [],
   reason: null,
   releasedAt: "2026-05-04T15:00:00Z",

@@ -1,17 +1,9 @@
-import type { Entry } from "@evenhand/shared/comparison";
+import { whyNotReleasable } from "@evenhand/case/releasable";
 import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
 import { useMemo, useState } from "react";
 import { call } from "../../service/client";
 import type { Choosing } from "../../entities/comparison/choosing";
 import { releasesQuery } from "../../entities/release/queries";
-
-/** What may be laid before the dealer: what differs, is in doubt, was not stated, or breaks a rule; never what was found better. */
-export const mayBeReleased = (entry: Entry): boolean =>
-  entry.direction !== "found-better" &&
-  (entry.outcome === "differ" ||
-    entry.outcome === "unstated" ||
-    entry.outcome === "doubtful" ||
-    entry.standing === "contradicted-by-figures");
 
 /** The lines chosen, with one more or one less. */
 export const withLine = (chosen: ReadonlySet<number>, at: number, on: boolean): ReadonlySet<number> => {
@@ -31,7 +23,7 @@ const useLineChoice = (comparison: string, chosen: Chosen, choose: (chosen: Chos
     const before = new Set(released?.items.map(({ standsIn }) => standsIn?.entryIndex));
     return {
       chosen,
-      may: (row) => mayBeReleased(row.entry) && !before.has(row.at),
+      may: (row) => whyNotReleasable(row.entry) === null && !before.has(row.at),
       onChoose: (at, on) => choose(withLine(chosen, at, on)),
     };
   }, [chosen, choose, released]);

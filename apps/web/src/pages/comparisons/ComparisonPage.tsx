@@ -1,5 +1,5 @@
 import type { ComparisonSeen } from "@evenhand/shared/http/comparisons";
-import type { Answer } from "@evenhand/shared/page-one";
+import type { Answer, AnsweredMatter } from "@evenhand/shared/page-one";
 import { Button } from "@mantine/core";
 import { useMediaQuery } from "@mantine/hooks";
 import { getRouteApi, Link } from "@tanstack/react-router";
@@ -13,6 +13,7 @@ import { ProblemNotice } from "../../ui/ProblemNotice";
 import { isKind, useAccount } from "../../entities/account/queries";
 import { MakeSummary } from "../../features/decisions/MakeSummary";
 import { useChoosing } from "../../features/disputes/use-choosing";
+import { MatterSettling } from "../../features/disputes/MatterSettling";
 import { ChooseBar } from "../../features/disputes/ChooseBar";
 import { useCarName } from "../../entities/car/CarName";
 import { OverPart } from "../../entities/case/OverPart";
@@ -94,6 +95,22 @@ const useSearchState = () => {
   return { search, onSearch };
 };
 
+const disputed: ReadonlySet<string> = new Set(["differ", "unstated", "doubtful"]);
+
+/** What a buyer sees and can do with each matter between them and the dealer. */
+const settlingOf = (comparison: string, { a, matters }: Answer, buys: boolean) => {
+  const wrong = new Set(matters);
+  if (!buys) return undefined;
+  return (one: AnsweredMatter) => (
+    <MatterSettling
+      comparison={comparison}
+      matter={one.matter}
+      dealer={a.organization}
+      mayLay={wrong.has(one) || one.lines.some(({ outcome }) => disputed.has(outcome))}
+    />
+  );
+};
+
 interface OpenedProps {
   readonly meta: ComparisonSeen;
   readonly answer: Answer;
@@ -115,6 +132,7 @@ const Opened = ({ meta, answer }: OpenedProps) => {
     if (!choosing.active) choosing.start(at);
     else choosing.choosing?.onChoose(at, true);
   };
+  const settling = settlingOf(meta.id, answer, buys);
   const actions = <Actions comparison={meta.id} buys={buys} choosing={choosing.active} onChoose={choose} />;
   return (
     <Page
@@ -136,6 +154,7 @@ const Opened = ({ meta, answer }: OpenedProps) => {
         onSearch={onSearch}
         choosing={choosing.choosing}
         onLay={buys ? lay : undefined}
+        settling={settling}
         before={choosing.active || choosing.done > 0 ? <ChooseBar choosing={choosing} /> : undefined}
       />
       {!wide && <div className={`${styles.actions} no-print`}>{actions}</div>}

@@ -31,7 +31,7 @@ export const disputes = {
   "release.state.settled": "settled by remedy",
   "release.state.left-open": "left open",
   "matter.state.open": "not laid before the dealer",
-  "matter.state.laid": "laid before the dealer, whose turn it is",
+  "matter.state.laid": "laid before the dealer",
   "matter.state.contested": "contested by the dealer",
   "matter.state.offered": "the dealer offers something",
   "matter.state.with-inspector": "with the inspector again",
@@ -43,6 +43,27 @@ export const disputes = {
   "matter.state.left-open": "left open",
   "matter.state.answered-for": "answered for in your approval",
   "settle.line": "{outcome}, {state}",
+  "settle.owed":
+    "{whose, select, yours {your} dealer {the dealer’s} inspector {the inspector’s} other {the buyer’s}} {what, select, report {new report} look {booking of another look} remedy {remedy} other {answer}} {when, select, none {is awaited; no deadline was set} other {is due {when}}}",
+  "settle.standing": "{state} · {owed}",
+  "lay.open": "Lay before the dealer",
+  "lay.open.rest": "Lay the rest before the dealer",
+  "lay.of": "{shown}: {headline}",
+  "lay.laid": "See the thread and what you can do",
+  "lay.title": "What will be laid before {dealer}",
+  "lay.what":
+    "Of each item you tick, {dealer} sees what they stated, what was found, the figures, the inspector’s note and the instrument, and nothing else of the inspection. They have {hours} hours in which the site is open to accept it, contest it or offer something. It cannot be taken back.",
+  "lay.doubtful": "in doubt: laid only if you tick it",
+  "lay.left":
+    "{count, plural, one {One more line of this matter is not laid: it was} other {# more lines of this matter are not laid: they were}} not seen, found as stated, or found better than stated.",
+  "lay.none":
+    "Nothing of this matter can be laid before the dealer: its lines were not seen, were found as stated or better, or lie there already.",
+  "lay.send":
+    "{count, plural, =0 {Tick what is to be laid} one {Lay this item before the dealer} other {Lay these # items before the dealer}}",
+  "lay.done":
+    "{count, plural, one {One item} other {# items}} of “{headline}” {count, plural, one {lies} other {lie}} before {dealer} now",
+  "lay.done.what":
+    "They have been told, and answer each by accepting it, contesting it or offering something. You hear of every answer, and see it here; after it the next step is yours.",
   "settle.all": "All {count} that wait for you, in one answer",
   "settle.alone": "Answer this one by itself",
   "settle.still": "What you can still do",

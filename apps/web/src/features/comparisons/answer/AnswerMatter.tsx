@@ -1,11 +1,13 @@
 import type { Money } from "@evenhand/shared/identifier";
 import type { AnsweredMatter, MatterLine } from "@evenhand/shared/page-one";
-import { useState } from "react";
+import type { SettlementState } from "@evenhand/shared/settlement";
+import { type ReactNode, useState } from "react";
 import { useIntl } from "react-intl";
 import { Severity } from "../../../entities/matter/Severity";
 import { useDuration } from "../../../entities/time/use-duration";
 import { capital } from "../../../entities/sheet/sheet-index";
 import { useText } from "../../../strings/text";
+import { dotted } from "../../../ui/dotted";
 import { moneyText } from "../../../ui/money";
 import { OutcomeSign } from "../../../ui/OutcomeSign";
 import styles from "./AnswerMatter.module.css";
@@ -19,12 +21,33 @@ interface Props {
   readonly likely?: Money;
   /** Of what nobody knows there is nothing to quote, and how grave it could be stands in its lines. */
   readonly unknown?: boolean;
+  /** How its lines stand with the dealer, by their place. */
+  readonly settled: ReadonlyMap<number, SettlementState>;
+  /** How the matter stands with the dealer, and what can be done about that; absent for whoever is no party to it. */
+  readonly settling?: (one: AnsweredMatter) => ReactNode;
 }
 
-const Line = ({ line, onOpen }: { readonly line: MatterLine } & Pick<Props, "onOpen">) => {
+/** What came of the line; what was laid before the dealer is never said to differ and no more. */
+const useLineWords = (line: MatterLine, settled: SettlementState | undefined): string => {
   const t = useText();
-  const { entry, place, outcome, severity, found } = line;
+  const { outcome, severity, found } = line;
   const grave = severity === null ? null : t(found ? `severity.${severity}` : `at-stake.${severity}`);
+  const words = t(`outcome.${outcome}`);
+  const came =
+    settled === undefined
+      ? words
+      : t("settle.line", { outcome: words, state: t(`release.state.${settled}`) });
+  return dotted([grave, came]);
+};
+
+interface LineProps extends Pick<Props, "onOpen"> {
+  readonly line: MatterLine;
+  readonly state: SettlementState | undefined;
+}
+
+const Line = ({ line, state, onOpen }: LineProps) => {
+  const words = useLineWords(line, state);
+  const { entry, place, outcome } = line;
   return (
     <li>
       <OutcomeSign outcome={outcome} size={24} />
@@ -32,14 +55,14 @@ const Line = ({ line, onOpen }: { readonly line: MatterLine } & Pick<Props, "onO
         <button type="button" onClick={() => onOpen(entry)}>
           {capital(place)}
         </button>
-        <span>{[grave, t(`outcome.${outcome}`)].filter(Boolean).join(" · ")}</span>
+        <span>{words}</span>
       </span>
     </li>
   );
 };
 
 /** What would decide it, the question, and its lines: the gravest here, all of them in the list. */
-const More = ({ one, number, onOpen, onMatter }: Props) => {
+const More = ({ one, number, settled, onOpen, onMatter }: Props) => {
   const t = useText();
   const { lines, decides, question } = one.matter;
   return (
@@ -48,7 +71,7 @@ const More = ({ one, number, onOpen, onMatter }: Props) => {
       <p>{t("answer.ask", { question })}</p>
       <ul className={styles.lines}>
         {one.lines.map((line) => (
-          <Line key={line.entry} line={line} onOpen={onOpen} />
+          <Line key={line.entry} line={line} state={settled.get(line.entry)} onOpen={onOpen} />
         ))}
       </ul>
       {lines.length > one.lines.length && (
@@ -120,7 +143,7 @@ const Foot = ({ one: { matter }, likely, unknown, open, onToggle }: FootProps) =
 /** One matter: what is wrong, what was found, the inspector's own words, what to do; its lines one press behind. */
 export const AnswerMatter = (props: Props) => {
   const [open, setOpen] = useState(false);
-  const { one, number, likely, unknown = false } = props;
+  const { one, number, likely, unknown = false, settling } = props;
   const { severity, headline, found } = one.matter;
   return (
     <li className={styles.matter} data-severity={severity} data-unknown={unknown}>
@@ -135,6 +158,7 @@ export const AnswerMatter = (props: Props) => {
         <p className={styles.found}>{found}</p>
         {(open || !unknown) && <Quotes notes={one.notes} open={open} />}
         <Foot one={one} likely={likely} unknown={unknown} open={open} onToggle={() => setOpen(!open)} />
+        {settling?.(one)}
         {open && <More {...props} />}
       </div>
     </li>

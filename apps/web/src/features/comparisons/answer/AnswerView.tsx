@@ -1,4 +1,6 @@
 import type { Answer, AnswerCost, AnsweredMatter } from "@evenhand/shared/page-one";
+import type { SettlementState } from "@evenhand/shared/settlement";
+import type { ReactNode } from "react";
 import { useText } from "../../../strings/text";
 import { Notice } from "../../../ui/Notice";
 import { ClaimsSaid, Looked, NextSteps, Questions, Softened, Stops } from "./AnswerAside";
@@ -15,6 +17,10 @@ export interface AnswerWays {
   readonly onOpen: (at: number) => void;
   /** To all the lines of a matter, by its place among all of them. */
   readonly onMatter: (place: number) => void;
+  /** How its lines stand with the dealer, by their place. */
+  readonly settled: ReadonlyMap<number, SettlementState>;
+  /** How a matter stands with the dealer; absent for whoever is no party to it. */
+  readonly settling?: (one: AnsweredMatter) => ReactNode;
 }
 
 interface Props extends AnswerWays {
