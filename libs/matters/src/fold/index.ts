@@ -1,6 +1,6 @@
 import { kindOf } from "../kinds/index.ts";
-import type { Group } from "../join/line.ts";
-import { partLines, weightOfGroup } from "../join/line.ts";
+import type { Group, Line } from "../join/line.ts";
+import { groupOf, partLines } from "../join/line.ts";
 import type { Ranking } from "../order/index.ts";
 import { isUnasked } from "../weight/index.ts";
 
@@ -11,17 +11,17 @@ const MOST = 15;
 const REPAIR = 3;
 const SMALL = 4;
 
-const merged = (kind: string, groups: readonly Group[]): Group => ({
-  kind: kindOf(kind),
-  zone: null,
-  lines: groups.flatMap(({ lines }) => lines),
-});
+const merged = (kind: string, groups: readonly Group[]): Group => {
+  const lines: Line[] = [];
+  for (const group of groups) for (const line of group.lines) lines.push(line);
+  return groupOf(kindOf(kind), null, lines);
+};
 
-const isTrifle = (group: Group): boolean => weightOfGroup(group) >= SMALL;
+const isTrifle = (group: Group): boolean => group.weight >= SMALL;
 /** A number or a paper is put right by nobody's tools, and is telephoned about by itself. */
 const NO_REPAIR: ReadonlySet<string> = new Set(["unknown", "papers", "numbers", "identity"]);
 const isRepair = (group: Group): boolean =>
-  !NO_REPAIR.has(group.kind.family) && weightOfGroup(group) >= REPAIR && !isTrifle(group);
+  !NO_REPAIR.has(group.kind.family) && group.weight >= REPAIR && !isTrifle(group);
 const isUnseen = ({ kind }: Group): boolean => kind.family === "unknown" && kind.id !== "no-yardstick";
 const isClaims = (group: Group): boolean => isUnseen(group) && group.kind.id !== "unseen";
 
@@ -49,8 +49,9 @@ const unaskedApart = (groups: readonly Group[]): readonly Group[] => {
   const others = groups.flatMap((group): Group[] => {
     if (!isUnseen(group)) return [group];
     const { held: silent, others: asked } = partLines(group.lines, ({ entry }) => isUnasked(entry));
-    if (silent.length > 0) unasked.push({ ...group, lines: silent });
-    return asked.length === 0 ? [] : [{ ...group, lines: asked }];
+    if (silent.length === 0) return [group];
+    unasked.push(groupOf(group.kind, group.zone, silent));
+    return asked.length === 0 ? [] : [groupOf(group.kind, group.zone, asked)];
   });
   return unasked.length === 0 ? groups : [...others, merged("unseen", unasked)];
 };
@@ -73,8 +74,8 @@ const foldFamilies = (groups: readonly Group[], { ranked, stands }: Ranking): re
     const two = lastTwo(left);
     if (two === undefined) break;
     const [graver, group] = two;
-    const lines = graver.lines.concat(group.lines);
-    const folded: Group = graver.zone === null ? { ...graver, lines } : { ...graver, elsewhere: true, lines };
+    const elsewhere = graver.zone === null ? graver.elsewhere : true;
+    const folded = groupOf(graver.kind, graver.zone, graver.lines.concat(group.lines), elsewhere);
     const rest = left.filter((one) => one !== group && one !== graver);
     left = rest.toSpliced(stands(folded, rest), 0, folded);
   }

@@ -1,7 +1,8 @@
 import { neighborsOf, zoneOf } from "../zone/index.ts";
 import type { Zone } from "../zone/index.ts";
 import { kindOf } from "../kinds/index.ts";
-import { weightOfGroup } from "./line.ts";
+import type { Kind } from "../kinds/index.ts";
+import { addTo, groupOf, leastWeight } from "./line.ts";
 import type { Group, Line } from "./line.ts";
 
 const CARRIES: ReadonlySet<string> = new Set(["structure", "bodywork"]);
@@ -34,19 +35,26 @@ const graver = (anchors: Anchors, zones: readonly Zone[]): Zone | undefined => {
   let least = Infinity;
   for (const zone of zones) {
     const lines = anchors.get(zone);
-    const weight = lines === undefined ? Infinity : weightOfGroup({ lines });
+    const weight = lines === undefined ? Infinity : leastWeight(lines);
     if (weight < least) [best, least] = [zone, weight];
   }
   return best;
 };
 
+/** A line with its place on the car. */
+type Placed = { readonly line: Line; readonly zone: Zone };
+
+const isCarrying = (line: Line): boolean => CARRIES.has(line.kind.id) && isGrave(line);
+
+/** Of some places those where something is bent. */
+const bentOf = (anchors: Anchors): Anchors =>
+  new Map([...anchors].filter(([, at]) => at.some(({ entry }) => BENT.has(entry.item))));
+
 /** Places where something grave carries; what lies across the whole car belongs to the corner that was bent, if one was. */
-const anchorsOf = (lines: readonly Line[]): Anchors => {
-  const grave = Map.groupBy(
-    lines.filter((line) => CARRIES.has(line.kind.id) && isGrave(line)),
-    zoneOfLine,
-  );
-  const bent = new Map([...grave].filter(([, at]) => at.some(({ entry }) => BENT.has(entry.item))));
+const anchorsOf = (placed: readonly Placed[]): Anchors => {
+  const grave = new Map<Zone, Line[]>();
+  for (const { line, zone } of placed) if (isCarrying(line)) addTo(grave, zone, line);
+  const bent = bentOf(grave);
   for (const end of ENDS) {
     if (grave.has(end) && graver(grave, neighborsOf(end)) !== undefined) grave.delete(end);
   }
@@ -54,16 +62,16 @@ const anchorsOf = (lines: readonly Line[]): Anchors => {
   return grave;
 };
 
-const anchorFor = (line: Line, anchors: Anchors): Zone | undefined => {
-  const zone = zoneOfLine(line);
-  if (anchors.has(zone)) return zone;
-  if (zone === "whole") {
-    const bent = new Map([...anchors].filter(([, at]) => at.some(({ entry }) => BENT.has(entry.item))));
-    return graver(bent, neighborsOf(zone));
-  }
-  const carriesAtAnEnd = ENDS.includes(zone) && CARRIES.has(line.kind.id) && isGrave(line);
-  const follows = line.kind.id === "paint" || line.kind.id === "fit" || carriesAtAnEnd;
-  return follows ? graver(anchors, neighborsOf(zone)) : undefined;
+/** Where each line belongs, by the places that hold something grave. */
+const placing = (anchors: Anchors) => {
+  const bentCorner = graver(bentOf(anchors), neighborsOf("whole"));
+  return ({ line, zone }: Placed): Zone | undefined => {
+    if (anchors.has(zone)) return zone;
+    if (zone === "whole") return bentCorner;
+    const carriesAtAnEnd = ENDS.includes(zone) && isCarrying(line);
+    const follows = line.kind.id === "paint" || line.kind.id === "fit" || carriesAtAnEnd;
+    return follows ? graver(anchors, neighborsOf(zone)) : undefined;
+  };
 };
 
 /** What a place is called by: its structure, where that is grave, else its panels. */
@@ -77,13 +85,14 @@ const kindOfPlace = (lines: readonly Line[]) =>
  * @param lines found lines of body and structure
  */
 export const joinBody = (lines: readonly Line[]): Group[] => {
-  const anchors = anchorsOf(lines);
-  const placed = Map.groupBy(lines, (line) => anchorFor(line, anchors) ?? line.kind.id);
-  return [...placed].map(([key, at]): Group => {
-    const zone = [...anchors.keys()].find((anchor) => anchor === key);
-    const kind = zone === undefined ? kindOf(key) : kindOfPlace(at);
-    return { kind, zone: zone ?? null, lines: at };
-  });
+  const placed = lines.map((line): Placed => ({ line, zone: zoneOfLine(line) }));
+  const anchors = anchorsOf(placed);
+  const anchorFor = placing(anchors);
+  const groups = new Map<Zone | Kind, Line[]>();
+  for (const one of placed) addTo(groups, anchorFor(one) ?? one.line.kind, one.line);
+  return [...groups].map(([key, at]): Group =>
+    typeof key === "string" ? groupOf(kindOfPlace(at), key, at) : groupOf(key, null, at),
+  );
 };
 
 /**

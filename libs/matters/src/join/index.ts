@@ -1,14 +1,16 @@
-import type { Comparison, Entry } from "@evenhand/shared/comparison";
+import { type Comparison, type Entry, isUnjudged } from "@evenhand/shared/comparison";
 import type { CrossCheck } from "@evenhand/shared/cross-check";
 import { severityRank } from "@evenhand/shared/severity";
-import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import type { CompiledItem, CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { kindAt, kindOf, kindOfRule } from "../kinds/index.ts";
 import type { Kind } from "../kinds/index.ts";
-import { needOf } from "../need/index.ts";
+import { mustBeOpened } from "../need/index.ts";
 import { isGap, isOfMatter, isUnasked, weightOf } from "../weight/index.ts";
 import { findPlace, isOfBody, joinBody } from "./body.ts";
-import { partLines, weightOfGroup } from "./line.ts";
+import { addTo, groupOf } from "./line.ts";
 import type { Group, Line } from "./line.ts";
+import { ofSheet } from "./of-sheet.ts";
+import type { OfItem } from "./of-sheet.ts";
 import type { Zone } from "../zone/index.ts";
 
 const placeKey = (item: string, position: string): string => `${item}@${position}`;
@@ -27,53 +29,66 @@ const ruledKinds = (checks: readonly CrossCheck[]): ReadonlyMap<string, Kind> =>
   return kinds;
 };
 
-const kindOfEntry = ({ item, position, marks }: Entry, ruled: ReadonlyMap<string, Kind>): Kind => {
-  const own = kindAt(item, position);
+const kindOfEntry = (
+  { item, position, marks }: Entry,
+  of: OfItem | undefined,
+  ruled: ReadonlyMap<string, Kind>,
+): Kind => {
+  const own = of === undefined || of.byPlace ? kindAt(item, position) : of.kind;
   if (own.family === "body" || !marks.includes("by-figures")) return own;
   return ruled.get(placeKey(item, position)) ?? own;
 };
 
+/** Every line of some matter: what nobody knows, and what was found. */
+type Parted = { readonly gaps: readonly Line[]; readonly found: readonly Line[] };
+
 const linesOf = (
   { entries, crossChecks }: Pick<Comparison, "entries" | "crossChecks">,
   { items }: Pick<CompiledSheet, "items">,
-): Line[] => {
-  const ruled = ruledKinds(crossChecks);
-  const lines: Line[] = [];
+): Parted => {
+  const [ruled, bySheet] = [ruledKinds(crossChecks), ofSheet(items)];
+  const gaps: Line[] = [];
+  const found: Line[] = [];
+  let compiled: CompiledItem | undefined;
+  let item = "";
   for (let index = 0; index < entries.length; index += 1) {
     const entry = entries[index];
     if (entry === undefined || !isOfMatter(entry)) continue;
-    const compiled = items.get(entry.item);
-    lines.push({ index, entry, compiled, weight: weightOf(entry), kind: kindOfEntry(entry, ruled) });
+    // Lines of one item stand together.
+    if (entry.item !== item) {
+      item = entry.item;
+      compiled = items.get(item);
+    }
+    const of = compiled === undefined ? undefined : bySheet[compiled.order];
+    const kind = kindOfEntry(entry, of, ruled);
+    (isGap(entry) ? gaps : found).push({ index, entry, compiled, of, weight: weightOf(entry), kind });
   }
-  return lines;
+  return { gaps, found };
 };
 
 const foundGroups = (lines: readonly Line[]): Group[] => {
-  const { held: ofBody, others } = partLines(lines, isOfBody);
-  return [
-    ...joinBody(ofBody),
-    ...[...Map.groupBy(others, ({ kind }) => kind.id)].map(([id, of]): Group => ({
-      kind: kindOf(id),
-      zone: null,
-      lines: of,
-    })),
-  ];
+  const ofBody: Line[] = [];
+  const byKind = new Map<Kind, Line[]>();
+  for (const line of lines) {
+    if (isOfBody(line)) ofBody.push(line);
+    else addTo(byKind, line.kind, line);
+  }
+  const groups = joinBody(ofBody);
+  for (const [kind, of] of byKind) groups.push(groupOf(kind, null, of));
+  return groups;
 };
 
 const NEVER_JOINED: ReadonlySet<string> = new Set(["unseen-road", "unseen-running"]);
 
-/** A group that something unseen can stand with, and how far down it stands by itself. */
-type Home = { readonly group: Group; readonly weight: number };
-/** Groups by their place, and those without one by their kind. */
-type Homes = { readonly byZone: ReadonlyMap<Zone, Home>; readonly byKind: ReadonlyMap<string, Home> };
+/** Groups that something unseen can stand with, by their place, and those without one by their kind. */
+type Homes = { readonly byZone: ReadonlyMap<Zone, Group>; readonly byKind: ReadonlyMap<Kind, Group> };
 
 const homesOf = (groups: readonly Group[]): Homes => {
-  const byZone = new Map<Zone, Home>();
-  const byKind = new Map<string, Home>();
+  const byZone = new Map<Zone, Group>();
+  const byKind = new Map<Kind, Group>();
   for (const group of groups) {
-    const home = { group, weight: weightOfGroup(group) };
-    if (group.zone === null) byKind.set(group.kind.id, home);
-    else byZone.set(group.zone, home);
+    if (group.zone === null) byKind.set(group.kind, group);
+    else byZone.set(group.zone, group);
   }
   return { byZone, byKind };
 };
@@ -82,14 +97,14 @@ const homesOf = (groups: readonly Group[]): Homes => {
 const homeOf = (line: Line, need: string, { byZone, byKind }: Homes): Group | undefined => {
   const { entry, kind } = line;
   if (isUnasked(entry) || entry.severity === null || NEVER_JOINED.has(need)) return undefined;
-  const home = (isOfBody(line) ? findPlace(line, byZone) : undefined) ?? byKind.get(kind.id);
-  return home !== undefined && home.weight <= severityRank(entry.severity) ? home.group : undefined;
+  const home = (isOfBody(line) ? findPlace(line, byZone) : undefined) ?? byKind.get(kind);
+  return home !== undefined && home.weight <= severityRank(entry.severity) ? home : undefined;
 };
 
-const addTo = <Key>(map: Map<Key, Line[]>, key: Key, line: Line): void => {
-  const lines = map.get(key);
-  if (lines === undefined) map.set(key, [line]);
-  else lines.push(line);
+const needAt = ({ entry, of }: Line): string => {
+  if (of === undefined) return "unseen-looking";
+  if (isUnjudged(entry)) return "no-yardstick";
+  return of.fixedNeed ?? (mustBeOpened(entry) ? "unseen-opened" : of.looseNeed);
 };
 
 /**
@@ -102,23 +117,21 @@ export const joinLines = (
   comparison: Pick<Comparison, "entries" | "crossChecks">,
   sheet: Pick<CompiledSheet, "items">,
 ): Group[] => {
-  const { held: gaps, others: found } = partLines(linesOf(comparison, sheet), ({ entry }) => isGap(entry));
+  const { gaps, found } = linesOf(comparison, sheet);
   const groups = foundGroups(found);
   const homes = homesOf(groups);
   const joined = new Map<Group, Line[]>();
   const unknown = new Map<string, Line[]>();
   for (const line of gaps) {
-    const { entry, compiled } = line;
-    const need = compiled === undefined ? "unseen-looking" : needOf(entry, compiled.item);
+    const need = needAt(line);
     const home = homeOf(line, need, homes);
     if (home === undefined) addTo(unknown, need, line);
     else addTo(joined, home, line);
   }
-  return [
-    ...groups.map((group): Group => {
-      const more = joined.get(group);
-      return more === undefined ? group : { ...group, lines: group.lines.concat(more) };
-    }),
-    ...[...unknown].map(([id, of]): Group => ({ kind: kindOf(id), zone: null, lines: of })),
-  ];
+  const all = groups.map((group): Group => {
+    const more = joined.get(group);
+    return more === undefined ? group : groupOf(group.kind, group.zone, group.lines.concat(more));
+  });
+  for (const [id, of] of unknown) all.push(groupOf(kindOf(id), null, of));
+  return all;
 };

@@ -1,6 +1,7 @@
 import type { Entry } from "@evenhand/shared/comparison";
 import type { CompiledItem } from "@evenhand/sheet/compile-sheet";
 import type { Kind } from "../kinds/index.ts";
+import type { OfItem } from "./of-sheet.ts";
 import type { Zone } from "../zone/index.ts";
 
 /** A line that belongs to some matter. */
@@ -9,6 +10,8 @@ export type Line = {
   readonly entry: Entry;
   /** Its item as the sheet has it. */
   readonly compiled: CompiledItem | undefined;
+  /** What every line of that item is joined by. */
+  readonly of: OfItem | undefined;
   readonly weight: number;
   readonly kind: Kind;
 };
@@ -18,20 +21,36 @@ export type Group = {
   readonly kind: Kind;
   readonly zone: Zone | null;
   /** Lines of other places were folded into it. */
-  readonly elsewhere?: true;
+  readonly elsewhere?: true | undefined;
   readonly lines: readonly Line[];
+  /** How far down it stands: its weightiest line's. */
+  readonly weight: number;
+  /** Where the first of its lines stands in the comparison. */
+  readonly first: number;
 };
 
-/**
- * How far down a group stands: its weightiest line's.
- *
- * @example weightOfGroup(brakes) // 1
- */
-export const weightOfGroup = ({ lines }: Pick<Group, "lines">): number => {
+/** How far down the weightiest of some lines stands. */
+export const leastWeight = (lines: readonly Line[]): number => {
   let least = Infinity;
   for (const { weight } of lines) if (weight < least) least = weight;
   return least;
 };
+
+const firstIndex = (lines: readonly Line[]): number => {
+  let first = Infinity;
+  for (const { index } of lines) if (index < first) first = index;
+  return first;
+};
+
+/** A group of some lines. */
+export const groupOf = (kind: Kind, zone: Zone | null, lines: readonly Line[], elsewhere?: true): Group => ({
+  kind,
+  zone,
+  elsewhere,
+  lines,
+  weight: leastWeight(lines),
+  first: firstIndex(lines),
+});
 
 /** Lines of which something holds, and the others, each list in the order they came. */
 export const partLines = (
@@ -44,13 +63,31 @@ export const partLines = (
   return { held, others };
 };
 
-/** Where the first of a group's lines stands in the comparison. */
-export const firstIndex = ({ lines }: Pick<Group, "lines">): number => {
-  let first = Infinity;
-  for (const { index } of lines) if (index < first) first = index;
-  return first;
+/** Adds a line to those that have its key. */
+export const addTo = <Key>(map: Map<Key, Line[]>, key: Key, line: Line): void => {
+  const lines = map.get(key);
+  if (lines === undefined) map.set(key, [line]);
+  else lines.push(line);
 };
 
+/** More lines, and more ways in which weights differ, than there are: what stands before what fits into one number. */
+const MOST = 2 ** 20;
+/** Weights differ by quarters. */
+const PARTS = 4;
+
 /** Gravest first; of two alike in the order of the comparison. */
-export const worstFirst = (lines: readonly Line[]): readonly Line[] =>
-  lines.toSorted((a, b) => a.weight - b.weight || a.index - b.index);
+export const worstFirst = (lines: readonly Line[]): readonly Line[] => {
+  if (lines.length < 2) return lines;
+  const keys = new Float64Array(lines.length);
+  for (let at = 0; at < lines.length; at += 1) {
+    const { weight = 0, index = 0 } = lines[at] ?? {};
+    keys[at] = (weight * PARTS * MOST + index) * MOST + at;
+  }
+  keys.sort();
+  const sorted: Line[] = [];
+  for (const key of keys) {
+    const line = lines[key % MOST];
+    if (line !== undefined) sorted.push(line);
+  }
+  return sorted;
+};

@@ -59,11 +59,19 @@ const sectionOf = (item: string): string => item.slice(0, item.indexOf("."));
 
 const ownKind = (item: string): Kind => byMember.get(item) ?? byMember.get(sectionOf(item)) ?? rest();
 
+/** Whether one place or another of an item is of a kind of its own. */
+export const isKindByPlace = (item: string): boolean => byPlace.has(item);
+
 /** Items are few, and asked for line by line; a service that met more starts over rather than grow. */
 const byItem = new Map<string, Kind>();
 const MOST_ITEMS = 4096;
 
-const kindOfItem = (item: string): Kind => {
+/**
+ * The kind of an item's places that are of none of their own: by item, else by section.
+ *
+ * @example kindOfItem("driveline.limited-slip").id // "driveline"
+ */
+export const kindOfItem = (item: string): Kind => {
   const known = byItem.get(item);
   if (known !== undefined) return known;
   if (byItem.size >= MOST_ITEMS) byItem.clear();

@@ -36,7 +36,7 @@ export type Kind = {
   /** The question to the dealer. */
   readonly ask: string;
   /** Where it is not what follows from how grave it is. */
-  readonly step?: NextStep;
+  readonly step?: NextStep | undefined;
 };
 
 export type KindDraft = Omit<Kind, "id" | "family" | "name" | "members" | "rules"> & {
@@ -53,5 +53,6 @@ export const kind = (
 ): Kind => {
   const { says, decides, ask } = draft;
   defineMessages(`matter.${id}`, { ...says, name, decides, ask });
-  return { ...draft, id, family, name, members, rules: draft.rules ?? [] };
+  // All in one shape, which lines are joined by fast.
+  return { id, family, name, members, rules: draft.rules ?? [], says, decides, ask, step: draft.step };
 };

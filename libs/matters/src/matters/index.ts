@@ -1,14 +1,16 @@
 import type { Comparison } from "@evenhand/shared/comparison";
+import type { CrossCheck, EntryReference } from "@evenhand/shared/cross-check";
 import type { Matter } from "@evenhand/shared/matter";
 import { worseSeverity } from "@evenhand/shared/severity";
 import type { Severity } from "@evenhand/shared/severity";
+import type { CompiledItem, CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { foldGroups } from "../fold/index.ts";
 import type { Reports } from "../headline/index.ts";
 import { joinLines } from "../join/index.ts";
 import { worstFirst } from "../join/line.ts";
 import type { Group, Line } from "../join/line.ts";
 import { nextStep } from "../next-step/index.ts";
-import { certaintyOfGroup, isAdmitted, rankingOf, unpriced } from "../order/index.ts";
+import { rankingOf, unpriced } from "../order/index.ts";
 import type { LikelyCost } from "../order/index.ts";
 import { isOpenCheck } from "../weight/index.ts";
 
@@ -20,12 +22,22 @@ export type JoinedMatter = Omit<Matter, "headline" | "found"> & {
   readonly group: Group;
 };
 
-const severityOf = (lines: readonly Line[]): Severity =>
-  lines.reduce<Severity | null>((worst, { entry }) => worseSeverity(worst, entry.severity), null) ?? "small";
+const severityOf = (lines: readonly Line[]): Severity => {
+  let worst: Severity | null = null;
+  for (const { entry } of lines) {
+    worst = worseSeverity(worst, entry.severity);
+    if (worst === "halt") break;
+  }
+  return worst ?? "small";
+};
 
 const costRowsOf = (lines: readonly Line[]): string[] => {
   const rows = new Set<string>();
+  let last: CompiledItem | undefined;
   for (const { compiled } of lines) {
+    // Lines of one item mostly stand together.
+    if (compiled === last) continue;
+    last = compiled;
     const row = compiled?.item.costRow;
     if (row !== null && row !== undefined) rows.add(row);
   }
@@ -35,12 +47,29 @@ const costRowsOf = (lines: readonly Line[]): string[] => {
 const placeKey = ({ item, position }: { readonly item: string; readonly position: string }): string =>
   `${item}@${position}`;
 
+/** An open check, and the places it speaks of. */
+type OpenCheck = { readonly index: number; readonly spoken: readonly EntryReference[] };
+
+const openChecksOf = (checks: readonly CrossCheck[]): readonly OpenCheck[] => {
+  const open: OpenCheck[] = [];
+  for (const [index, check] of checks.entries()) {
+    if (isOpenCheck(check)) open.push({ index, spoken: [...check.decides, ...check.bad, ...check.reads] });
+  }
+  return open;
+};
+
 /** The first group that holds each place some check speaks of. */
-const groupsAt = (groups: readonly Group[], items: ReadonlySet<string>): ReadonlyMap<string, number> => {
+const groupsAt = (
+  groups: readonly Group[],
+  open: readonly OpenCheck[],
+  { items }: Pick<CompiledSheet, "items">,
+): ReadonlyMap<string, number> => {
+  const isSpokenOf = new Uint8Array(items.size);
+  for (const { spoken } of open) for (const { item } of spoken) isSpokenOf[items.get(item)?.order ?? -1] = 1;
   const at = new Map<string, number>();
   for (const [index, { lines }] of groups.entries()) {
-    for (const { entry } of lines) {
-      if (!items.has(entry.item)) continue;
+    for (const { entry, compiled } of lines) {
+      if (compiled === undefined || isSpokenOf[compiled.order] === 0) continue;
       const key = placeKey(entry);
       if (!at.has(key)) at.set(key, index);
     }
@@ -52,14 +81,14 @@ const groupsAt = (groups: readonly Group[], items: ReadonlySet<string>): Readonl
 const checksByGroup = (
   groups: readonly Group[],
   { crossChecks }: Pick<Comparison, "crossChecks">,
+  sheet: Pick<CompiledSheet, "items">,
 ): ReadonlyMap<number, number[]> => {
-  const open = [...crossChecks.entries()]
-    .filter(([, check]) => isOpenCheck(check))
-    .map(([index, { decides, bad, reads }]) => ({ index, spoken: [...decides, ...bad, ...reads] }));
-  const at = groupsAt(groups, new Set(open.flatMap(({ spoken }) => spoken.map(({ item }) => item))));
+  const open = openChecksOf(crossChecks);
+  const at = groupsAt(groups, open, sheet);
   const of = new Map<number, number[]>();
   for (const { index, spoken } of open) {
-    const first = Math.min(...spoken.map((place) => at.get(placeKey(place)) ?? Infinity));
+    let first = Infinity;
+    for (const place of spoken) first = Math.min(first, at.get(placeKey(place)) ?? Infinity);
     if (Number.isFinite(first)) of.set(first, [...(of.get(first) ?? []), index]);
   }
   return of;
@@ -82,18 +111,19 @@ export const matters = (
 ): JoinedMatter[] => {
   const ranking = rankingOf(reports.b, likely);
   const groups = ranking.ranked(foldGroups(joinLines(comparison, reports.sheet), ranking));
-  const checks = checksByGroup(groups, comparison);
+  const checks = checksByGroup(groups, comparison, reports.sheet);
   return groups.map((group, place): JoinedMatter => {
     const lines = worstFirst(group.lines);
+    const { certainty, admitted } = ranking.standing(group);
     return {
       kind: group.kind.id,
       zone: group.zone,
       severity: severityOf(lines),
-      certainty: certaintyOfGroup(group, reports.b),
+      certainty,
       decides: group.kind.decides,
       next: nextStep(group),
       question: group.kind.ask,
-      admitted: isAdmitted(group),
+      admitted,
       lines: lines.map(({ index }) => index),
       checks: checks.get(place) ?? [],
       costRows: costRowsOf(lines),

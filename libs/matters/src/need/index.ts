@@ -32,18 +32,28 @@ const MUST_BE_OPENED: ReadonlySet<string> = new Set([
   "not-seen-covered",
 ]);
 
+/** What an item needs whatever was answered there; `undefined` where the answer can say more. */
+export const fixedNeed = ({ id, section, needs }: Item): string | undefined => {
+  if (section === "identity") return ON_THE_CAR.has(id) ? "unseen-numbers" : "unseen-papers";
+  if (needs.includes("road") || section === "road") return "unseen-road";
+  return needs.includes("dismantling") || needs.includes("permission") ? "unseen-opened" : undefined;
+};
+
+/** What an item needs where nothing was in the way. */
+export const looseNeed = ({ section, needs }: Item): string => {
+  if (needs.includes("lift") || section === "underbody") return "unseen-lift";
+  return needs.includes("cold-engine") || needs.includes("hot-engine") ? "unseen-running" : "unseen-looking";
+};
+
+/** Whether the reason why it was not seen says that something had to be opened. */
+export const mustBeOpened = ({ reason }: Entry): boolean => MUST_BE_OPENED.has(reason);
+
 /**
  * What it would have needed to know: the id of the kind of matter that holds what nobody knows for that reason.
  *
  * @example needOf({ ...entry, item: "underbody.inner-rockers" }, innerRockers) // "unseen-lift"
  */
-export const needOf = (entry: Entry, { id, section, needs }: Item): string => {
+export const needOf = (entry: Entry, item: Item): string => {
   if (isUnjudged(entry)) return "no-yardstick";
-  if (section === "identity") return ON_THE_CAR.has(id) ? "unseen-numbers" : "unseen-papers";
-  if (needs.includes("road") || section === "road") return "unseen-road";
-  const opened = needs.includes("dismantling") || needs.includes("permission");
-  if (opened || MUST_BE_OPENED.has(entry.reason)) return "unseen-opened";
-  if (needs.includes("lift") || section === "underbody") return "unseen-lift";
-  if (needs.includes("cold-engine") || needs.includes("hot-engine")) return "unseen-running";
-  return "unseen-looking";
+  return fixedNeed(item) ?? (mustBeOpened(entry) ? "unseen-opened" : looseNeed(item));
 };

@@ -2,7 +2,6 @@ import { defineMessages } from "@evenhand/message/define-messages";
 import type { Matter, NextStep } from "@evenhand/shared/matter";
 import type { Severity } from "@evenhand/shared/severity";
 import type { Group, Line } from "../join/line.ts";
-import { weightOfGroup } from "../join/line.ts";
 import { isUnknown } from "../weight/index.ts";
 
 const messages = defineMessages("next-step", {
@@ -30,7 +29,7 @@ const stepOf = (group: Group): NextStep => {
   const { kind, lines } = group;
   if (kind.step !== undefined) return kind.step;
   if (lines.every(isOpen)) return kind.family === "papers" ? "see-paper" : "look-again";
-  const severity = SEVERITY_BY_RANK[Math.floor(weightOfGroup(group))] ?? "small";
+  const severity = SEVERITY_BY_RANK[Math.floor(group.weight)] ?? "small";
   if (kind.family === "papers") return "see-paper";
   return kind.family === "numbers" && severity === "worth" ? "ask" : BY_SEVERITY[severity];
 };

@@ -4,8 +4,7 @@ import type { Report } from "@evenhand/shared/report";
 import { findingOf } from "@evenhand/comparison/finding-of";
 import { kindOrder } from "../kinds/index.ts";
 import type { Group } from "../join/line.ts";
-import { firstIndex, weightOfGroup } from "../join/line.ts";
-import { certaintyOf, isGap } from "../weight/index.ts";
+import { certaintyByOutcome, certaintyOf, isGap } from "../weight/index.ts";
 import { ZONES } from "../zone/index.ts";
 
 /** What is likely to be paid for some lines, in minor units; 0 where nothing is known. */
@@ -22,11 +21,13 @@ const rankOf = new Map(CERTAINTIES.map((certainty, index) => [certainty, index])
  * @example certaintyOfGroup(brakes, inspection) // "measured"
  */
 export const certaintyOfGroup = (group: Group, found: Pick<Report, "findings">): Certainty => {
-  const weight = Math.floor(weightOfGroup(group));
+  const weight = Math.floor(group.weight);
   let best: Certainty = "unknown";
   for (const { entry, weight: own } of group.lines) {
     if (Math.floor(own) > weight) continue;
-    const certainty = certaintyOf(entry, findingOf(found.findings, entry.finding.b));
+    const certainty =
+      certaintyByOutcome(entry) ?? certaintyOf(entry, findingOf(found.findings, entry.finding.b));
+    if (certainty === "measured") return certainty;
     if ((rankOf.get(certainty) ?? 0) < (rankOf.get(best) ?? 0)) best = certainty;
   }
   return best;
@@ -57,15 +58,23 @@ type Key = readonly number[];
 const indexesOf = ({ lines }: Group): ReadonlySet<number> =>
   new Set(lines.map(({ index }) => index).sort((a, b) => a - b));
 
-const keyOf = (group: Group, found: Pick<Report, "findings">, likely: LikelyCost): Key => [
-  group.kind.id === "unseen" ? UNSPOKEN : weightOfGroup(group),
-  sureness(certaintyOfGroup(group, found)),
-  isAdmitted(group) ? 1 : 0,
-  likely === unpriced ? 0 : -likely(indexesOf(group)),
-  kindOrder(group.kind.id),
-  group.zone === null ? ZONES.length : ZONES.indexOf(group.zone),
-  firstIndex(group),
-];
+/** How sure a group is, whether both say it is bad, and where that puts it. */
+export type Standing = { readonly certainty: Certainty; readonly admitted: boolean; readonly key: Key };
+
+const standingOf = (group: Group, found: Pick<Report, "findings">, likely: LikelyCost): Standing => {
+  const certainty = certaintyOfGroup(group, found);
+  const admitted = isAdmitted(group);
+  const key = [
+    group.kind.id === "unseen" ? UNSPOKEN : group.weight,
+    sureness(certainty),
+    admitted ? 1 : 0,
+    likely === unpriced ? 0 : -likely(indexesOf(group)),
+    kindOrder(group.kind.id),
+    group.zone === null ? ZONES.length : ZONES.indexOf(group.zone),
+    group.first,
+  ];
+  return { certainty, admitted, key };
+};
 
 const compareKeys = (a: Key, b: Key): number => {
   for (let index = 0; index < a.length; index += 1) {
@@ -77,6 +86,7 @@ const compareKeys = (a: Key, b: Key): number => {
 
 /** Which groups stand before which. A group's place is worked out once, however often it is asked to be put among others. */
 export type Ranking = {
+  readonly standing: (group: Group) => Standing;
   /** Groups worst first. */
   readonly ranked: (groups: readonly Group[]) => Group[];
   /** How many of some that are ranked stand before a group. */
@@ -91,22 +101,22 @@ export type Ranking = {
  * @param likely what lines are likely to cost
  */
 export const rankingOf = (found: Pick<Report, "findings">, likely: LikelyCost): Ranking => {
-  const keys = new Map<Group, Key>();
-  const keyFor = (group: Group): Key => {
-    const known = keys.get(group);
-    if (known !== undefined) return known;
-    const key = keyOf(group, found, likely);
-    keys.set(group, key);
-    return key;
+  const known = new Map<Group, Standing>();
+  const standing = (group: Group): Standing => {
+    const kept = known.get(group);
+    if (kept !== undefined) return kept;
+    const made = standingOf(group, found, likely);
+    known.set(group, made);
+    return made;
   };
   const ranked = (groups: readonly Group[]): Group[] =>
     groups
-      .map((group) => ({ group, key: keyFor(group) }))
+      .map((group) => ({ group, key: standing(group).key }))
       .sort((a, b) => compareKeys(a.key, b.key))
       .map(({ group }) => group);
   const stands = (group: Group, others: readonly Group[]): number => {
-    const key = keyFor(group);
-    return others.findLastIndex((other) => compareKeys(keyFor(other), key) <= 0) + 1;
+    const { key } = standing(group);
+    return others.findLastIndex((other) => compareKeys(standing(other).key, key) <= 0) + 1;
   };
-  return { ranked, stands };
+  return { standing, ranked, stands };
 };

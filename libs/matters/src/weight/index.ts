@@ -74,18 +74,21 @@ const isMeasured = ({ marks, figures, standing }: Entry): boolean =>
   marks.includes("over-limit") ||
   (figures?.of === "reading" && !marks.includes("by-eye"));
 
+/** How sure a line is by what came out; `undefined` where that hangs on how it was found. */
+export const certaintyByOutcome = (entry: Entry): Certainty | undefined => {
+  if (isUnknown(entry)) return "unknown";
+  if (entry.outcome === "doubtful") return "doubtful";
+  return isMeasured(entry) ? "measured" : undefined;
+};
+
 /**
  * How sure a line is.
  *
  * @param found the inspector's finding, if there is one
  * @example certaintyOf({ ...entry, marks: ["by-figures"] }, found) // "measured"
  */
-export const certaintyOf = (entry: Entry, found: Finding | undefined): Certainty => {
-  if (isUnknown(entry)) return "unknown";
-  if (entry.outcome === "doubtful") return "doubtful";
-  if (isMeasured(entry)) return "measured";
-  return found === undefined || found.basis === "told" ? "told" : "seen";
-};
+export const certaintyOf = (entry: Entry, found: Finding | undefined): Certainty =>
+  certaintyByOutcome(entry) ?? (found === undefined || found.basis === "told" ? "told" : "seen");
 
 /** Whether a check belongs beside the lines: broken, or undecided where that matters. */
 export const isOpenCheck = ({ verdict, severity }: CrossCheck): boolean =>
