@@ -75,8 +75,13 @@ const pairCost = (a: Fault, b: Fault, frame: FaultFrame): number =>
 /** The family of a kind: stages and names of one thing. */
 export const familyOf = (kind: string, frame: FaultFrame): string => frame.kinds.get(kind)?.family ?? kind;
 
-/** A fault and its index in the answer. */
-type Placed = { readonly fault: Fault; readonly index: number };
+/** A fault and its index in the answer, with what of its kind is asked again and again. */
+type Placed = {
+  readonly fault: Fault;
+  readonly index: number;
+  readonly family: string;
+  readonly rank: number;
+};
 
 const kindRank = (kind: string, { kindOrder }: FaultFrame): number => kindOrder.get(kind) ?? kindOrder.size;
 
@@ -87,7 +92,7 @@ const spotRank = ({ spot }: Fault, { drawing }: FaultFrame): number =>
 const extentRank = (fault: Fault, frame: FaultFrame): number => extentOf(fault, frame) ?? -1;
 
 const byPlace = (a: Placed, b: Placed, frame: FaultFrame): number =>
-  kindRank(a.fault.kind, frame) - kindRank(b.fault.kind, frame) ||
+  a.rank - b.rank ||
   spotRank(a.fault, frame) - spotRank(b.fault, frame) ||
   extentRank(a.fault, frame) - extentRank(b.fault, frame) ||
   a.index - b.index;
@@ -96,7 +101,12 @@ const sorted = (placed: Placed[], frame: FaultFrame): Placed[] => placed.sort((a
 
 /** Faults in the sheet's order: kind, spot, extent; what the sheet cannot tell apart, as written. */
 const bySheet = (faults: readonly Fault[], frame: FaultFrame): Placed[] => {
-  const placed = faults.map((fault, index): Placed => ({ fault, index }));
+  const placed = faults.map((fault, index): Placed => ({
+    fault,
+    index,
+    family: familyOf(fault.kind, frame),
+    rank: kindRank(fault.kind, frame),
+  }));
   const [first, second] = placed;
   if (first === undefined || second === undefined) return placed;
   // Two are by far the most frequent case of several.
@@ -116,11 +126,9 @@ const costsOf = (a: readonly Placed[], b: readonly Placed[], frame: FaultFrame):
   ]);
 };
 
-const onlyOneSide = (a: readonly Placed[], b: readonly Placed[]): FaultMatch[] => {
-  const matches: FaultMatch[] = [];
+const onlyOneSide = (a: readonly Placed[], b: readonly Placed[], matches: FaultMatch[]): void => {
   for (const { index } of a) matches.push({ a: index });
   for (const { index } of b) matches.push({ b: index });
-  return matches;
 };
 
 /** By far the most frequent matches, kept once each; nobody may write to them. */
@@ -131,27 +139,29 @@ const SAME: readonly FaultMatch[] = Object.freeze([{ a: 0, b: 0 }]);
 const APART: readonly FaultMatch[] = Object.freeze([{ a: 0 }, { b: 0 }]);
 const APART_B_FIRST: readonly FaultMatch[] = Object.freeze([{ b: 0 }, { a: 0 }]);
 
-/** Matches of the faults of one family. */
-const matchFamily = (a: readonly Placed[], b: readonly Placed[], frame: FaultFrame): FaultMatch[] => {
+/** Adds the matches of the faults of one family. */
+const matchFamily = (
+  a: readonly Placed[],
+  b: readonly Placed[],
+  frame: FaultFrame,
+  matches: FaultMatch[],
+): void => {
   const [firstA] = a;
   const [firstB] = b;
-  if (firstA === undefined || firstB === undefined) return onlyOneSide(a, b);
+  if (firstA === undefined || firstB === undefined) return onlyOneSide(a, b, matches);
   // One of each is matched as the assignment would match it.
   if (a.length === 1 && b.length === 1) {
-    return pairCost(firstA.fault, firstB.fault, frame) <= NO_MATCH
-      ? [{ a: firstA.index, b: firstB.index }]
-      : [{ a: firstA.index }, { b: firstB.index }];
+    if (pairCost(firstA.fault, firstB.fault, frame) > NO_MATCH) return onlyOneSide(a, b, matches);
+    matches.push({ a: firstA.index, b: firstB.index });
+    return undefined;
   }
   const columns = leastCostAssignment(costsOf(a, b, frame));
-  const matches = a.map(({ index }, rank): FaultMatch => {
+  for (const [rank, { index }] of a.entries()) {
     const other = b[columns[rank] ?? b.length];
-    return other === undefined ? { a: index } : { a: index, b: other.index };
-  });
-  for (let rank = 0; rank < b.length; rank += 1) {
-    const other = b[rank];
-    if (other !== undefined && !columns.includes(rank)) matches.push({ b: other.index });
+    matches.push(other === undefined ? { a: index } : { a: index, b: other.index });
   }
-  return matches;
+  for (const [rank, { index }] of b.entries()) if (!columns.includes(rank)) matches.push({ b: index });
+  return undefined;
 };
 
 /** By far the most frequent case of two sides, with the outcome the assignment would have. */
@@ -163,25 +173,22 @@ const matchOne = (a: Fault, b: Fault, frame: FaultFrame): readonly FaultMatch[] 
 };
 
 /** The families of two sorted sides, each once, in the order of the item's kinds. */
-const familiesIn = (a: readonly Placed[], b: readonly Placed[], frame: FaultFrame): string[] => {
+const familiesIn = (a: readonly Placed[], b: readonly Placed[]): string[] => {
   const families: string[] = [];
   let [nextA, nextB] = [0, 0];
   while (nextA < a.length || nextB < b.length) {
     const [one, other] = [a[nextA], b[nextB]];
-    const isFirst =
-      one !== undefined &&
-      (other === undefined || kindRank(one.fault.kind, frame) <= kindRank(other.fault.kind, frame));
+    const isFirst = one !== undefined && (other === undefined || one.rank <= other.rank);
     const next = isFirst ? one : other;
     if (isFirst) nextA += 1;
     else nextB += 1;
-    const family = next === undefined ? undefined : familyOf(next.fault.kind, frame);
-    if (family !== undefined && !families.includes(family)) families.push(family);
+    if (next !== undefined && !families.includes(next.family)) families.push(next.family);
   }
   return families;
 };
 
-const ofFamily = (placed: readonly Placed[], family: string, frame: FaultFrame): Placed[] =>
-  placed.filter(({ fault }) => familyOf(fault.kind, frame) === family);
+const ofFamily = (placed: readonly Placed[], family: string): Placed[] =>
+  placed.filter((one) => one.family === family);
 
 /**
  * Which faults of two answers are the same ones: within a family of kinds, the assignment with the least total cost, a pair
@@ -208,11 +215,13 @@ export const matchFaults = (
   if (a.length + b.length < 2) return a.length === 1 ? ONLY_A : b.length === 1 ? ONLY_B : NONE;
   const placedA = bySheet(a, frame);
   const placedB = bySheet(b, frame);
-  if (a.length === 0 || b.length === 0) return onlyOneSide(placedA, placedB);
   const matches: FaultMatch[] = [];
-  for (const family of familiesIn(placedA, placedB, frame)) {
-    const ofBoth = matchFamily(ofFamily(placedA, family, frame), ofFamily(placedB, family, frame), frame);
-    for (const match of ofBoth) matches.push(match);
+  if (a.length === 0 || b.length === 0) {
+    onlyOneSide(placedA, placedB, matches);
+    return matches;
+  }
+  for (const family of familiesIn(placedA, placedB)) {
+    matchFamily(ofFamily(placedA, family), ofFamily(placedB, family), frame, matches);
   }
   return matches;
 };

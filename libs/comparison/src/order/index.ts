@@ -3,14 +3,14 @@ import { SEVERITIES, severityRank } from "@evenhand/shared/severity";
 import type { ExpectedLoss } from "../expected-loss/index.ts";
 
 /** Outcomes that are discrepancies whatever their standing. */
-const DISCREPANT: ReadonlySet<string> = new Set(["doubtful", "differ", "unstated"]);
+const isDiscrepant = ({ outcome }: Entry): boolean =>
+  outcome === "doubtful" || outcome === "differ" || outcome === "unstated";
 /** Standings that ask for the buyer's eye whatever the outcome: a limit, a fault on which nothing was claimed. */
-const PRESSING: ReadonlySet<string> = new Set([
-  "contradicted-by-figures",
-  "differs",
-  "in-doubt",
-  "not-mentioned",
-]);
+const isPressing = ({ standing }: Entry): boolean =>
+  standing === "contradicted-by-figures" ||
+  standing === "differs" ||
+  standing === "in-doubt" ||
+  standing === "not-mentioned";
 
 /**
  * Whether an entry is a discrepancy: doubtful, differing, unstated, contradicted by figures, or agreeing within δ on two
@@ -18,7 +18,7 @@ const PRESSING: ReadonlySet<string> = new Set([
  */
 export const isDiscrepancy = (entry: Entry): boolean =>
   entry.standing === "contradicted-by-figures" ||
-  ((DISCREPANT.has(entry.outcome) || PRESSING.has(entry.standing)) && entry.coverageOnly !== true);
+  ((isDiscrepant(entry) || isPressing(entry)) && entry.coverageOnly !== true);
 
 /** A flat assertion that fails outranks a hedge, a hedge what was never claimed. */
 const FIRMNESS_RANK = { asserted: 0, hedged: 1, "second-hand": 2 } as const;
@@ -40,8 +40,9 @@ const keyOf = (entry: Entry, index: number, loss: ExpectedLoss): Key => ({
   firmness: entry.firmness.a === null ? NEVER_CLAIMED : FIRMNESS_RANK[entry.firmness.a],
 });
 
+/** Of keys of one severity. */
 const morePressing = (a: Key, b: Key): number =>
-  a.severity - b.severity || b.loss - a.loss || a.firmness - b.firmness || a.index - b.index;
+  b.loss - a.loss || a.firmness - b.firmness || a.index - b.index;
 
 /** What both say is bad costs and ranks as what it is, though nobody disputes it. */
 const isAgreedFault = ({ standing }: Entry): boolean => standing === "agreed-fault";
@@ -56,11 +57,15 @@ const isAgreedFault = ({ standing }: Entry): boolean => standing === "agreed-fau
  * @example order(entries, () => ({ state: "unset" })) // [41, 7, 12, …]
  */
 export const order = (entries: readonly Entry[], lossOf: (entry: Entry) => ExpectedLoss): number[] => {
-  const keys: Key[] = [];
+  // By severity first: five short lists are sorted in half the time of a long one.
+  const bySeverity = Array.from({ length: NONE + 1 }, (): Key[] => []);
   for (let index = 0; index < entries.length; index += 1) {
     const entry = entries[index];
-    if (entry === undefined) continue;
-    if (isDiscrepancy(entry) || isAgreedFault(entry)) keys.push(keyOf(entry, index, lossOf(entry)));
+    if (entry === undefined || !(isDiscrepancy(entry) || isAgreedFault(entry))) continue;
+    const key = keyOf(entry, index, lossOf(entry));
+    bySeverity[key.severity]?.push(key);
   }
-  return keys.sort(morePressing).map(({ index }) => index);
+  const ordered: number[] = [];
+  for (const keys of bySeverity) for (const { index } of keys.sort(morePressing)) ordered.push(index);
+  return ordered;
 };

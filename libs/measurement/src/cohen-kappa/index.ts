@@ -15,19 +15,24 @@ export type CohenKappa = EstimatedKappa | Exclude<Agreement, EstimatedAgreement>
 
 const at = (values: readonly number[] | undefined, index: number): number => values?.[index] ?? 0;
 
+type Marginal = (i: number, j: number) => number;
+
 /** For each pair, the weight a row's category has on average and a column's category has, added up. */
-const marginalWeights = ({ rows, columns }: Proportions, weights: Matrix) => {
+const marginalWeights = ({ rows, columns }: Proportions, weights: Matrix): Marginal => {
   const ofRow = weights.map((row) => row.reduce((total, weight, j) => total + weight * at(columns, j), 0));
   const ofColumn = columns.map((_, j) =>
     weights.reduce((total, row, i) => total + at(row, j) * at(rows, i), 0),
   );
-  return (i: number, j: number): number => at(ofRow, i) + at(ofColumn, j);
+  return (i, j) => at(ofRow, i) + at(ofColumn, j);
 };
 
 /** Standard errors of Fleiss, Cohen and Everitt (1969), equations 8 (null) and 13 (asymptotic), numbers from memory. */
-const standardErrors = (table: Proportions, weights: Matrix, kappa: number, expected: number) => {
-  const { cells, rows, columns, items } = table;
-  const marginal = marginalWeights(table, weights);
+const standardErrors = (
+  { cells, rows, columns, items }: Proportions,
+  weights: Matrix,
+  marginal: Marginal,
+  { kappa, expected }: { readonly kappa: number; readonly expected: number },
+) => {
   const seen = sumOverCells(
     cells,
     (cell, i, j) => cell * (at(weights[i], j) - marginal(i, j) * (1 - kappa)) ** 2,
@@ -45,8 +50,12 @@ const standardErrors = (table: Proportions, weights: Matrix, kappa: number, expe
 };
 
 /** What the interval is made of: chance answers with each person's own shares. */
-const intervalOf = (table: Proportions, weights: Matrix, expected: number): ChanceInterval => {
-  const marginal = marginalWeights(table, weights);
+const intervalOf = (
+  table: Proportions,
+  weights: Matrix,
+  marginal: Marginal,
+  expected: number,
+): ChanceInterval => {
   const contribution = (i: number, j: number) => ({
     disagreement: 1 - at(weights[i], j),
     chance: -marginal(i, j),
@@ -89,8 +98,9 @@ export const cohenKappa = (counts: Matrix, options: CohenKappaOptions = {}): Coh
   const alike = tooAlike(items, chance, least);
   if (alike !== undefined) return alike;
   const kappa = (observed - expected) / (1 - expected);
-  const { standardError, nullStandardError } = standardErrors(table, weights, kappa, expected);
+  const marginal = marginalWeights(table, weights);
+  const { standardError, nullStandardError } = standardErrors(table, weights, marginal, { kappa, expected });
   const figures = { coefficient: kappa, standardError, observed, expected, items };
-  const estimated = agreementFrom(figures, intervalOf(table, weights, expected), confidence);
+  const estimated = agreementFrom(figures, intervalOf(table, weights, marginal, expected), confidence);
   return { ...estimated, nullStandardError, z: kappa / nullStandardError };
 };
