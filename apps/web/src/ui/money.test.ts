@@ -17,3 +17,9 @@ test("an amount as people type it becomes whole minor units", () => {
 test("a currency without cents has none", () => {
   expect(parseMoney("54,500", "JPY")).toEqual({ minor: 54_500, currency: "JPY" });
 });
+
+test("an amount has as many digits as its currency, and one with more is none", () => {
+  expect(parseMoney("1.250", "KWD")).toEqual({ minor: 1250, currency: "KWD" });
+  expect(parseMoney("12.50", "JPY")).toBeNull();
+  expect(parseMoney("12.500", "USD")).toBeNull();
+});

@@ -12,9 +12,11 @@ export const moneyText = (intl: IntlShape, { minor, currency }: z.infer<typeof M
   return intl.formatNumber(amount, { style: "currency", currency, trailingZeroDisplay: "stripIfInteger" });
 };
 
-/** An amount as typed, `54,500` or `54500.50`, in whole minor units; `null` where it is none. */
+/** An amount as typed, `54,500` or `54500.50`, in whole minor units; `null` where it is none, or has more digits than the currency. */
 export const parseMoney = (text: string, currency: string): z.infer<typeof Money> | null => {
   const plain = text.replaceAll(/[\s,$€£]/g, "");
-  if (!/^\d+(\.\d{0,2})?$/.test(plain)) return null;
-  return { minor: Math.round(Number(plain) * 10 ** minorDigits(currency)), currency };
+  const digits = minorDigits(currency);
+  const [, , after = ""] = /^(\d+)(?:\.(\d*))?$/.exec(plain) ?? [];
+  if (!/^\d+(\.\d*)?$/.test(plain) || after.length > digits) return null;
+  return { minor: Math.round(Number(plain) * 10 ** digits), currency };
 };

@@ -1,7 +1,8 @@
 import { Button } from "@mantine/core";
 import type { Release, SettlementRequest } from "@evenhand/shared/http/releases";
-import { useMutation, useQueryClient } from "@tanstack/react-query";
+import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
 import { useState } from "react";
+import { carQuery } from "../../entities/car/queries";
 import { call } from "../../service/client";
 import { useText } from "../../strings/text";
 import { LongTextField, TermField, TextField } from "../../ui/Fields";
@@ -74,9 +75,13 @@ interface SendProps extends Filling {
   readonly send: ReturnType<typeof useSettling>["send"];
 }
 
-const OfferFields = ({ form, onForm }: Filling) => {
+interface OfferProps extends Filling {
+  readonly currency: string;
+}
+
+const OfferFields = ({ form, onForm, currency }: OfferProps) => {
   const t = useText();
-  const wrong = form.amount.trim() !== "" && offerOf(form) === null;
+  const wrong = form.amount.trim() !== "" && offerOf(form, currency) === null;
   return (
     <div className={styles.fields}>
       <TermField
@@ -88,7 +93,7 @@ const OfferFields = ({ form, onForm }: Filling) => {
       />
       {form.offer === "price" && (
         <TextField
-          label={t("settle.offer.amount")}
+          label={t("settle.offer.amount", { currency })}
           inputMode="decimal"
           error={wrong && t("settle.offer.amount.wrong")}
           value={form.amount}
@@ -99,13 +104,17 @@ const OfferFields = ({ form, onForm }: Filling) => {
   );
 };
 
-const Offer = ({ form, onForm, send }: SendProps) => {
+/** In which the car is offered; dollars where no price is asked. */
+const useCurrency = (vehicle: string): string => useQuery(carQuery(vehicle)).data?.asking?.currency ?? "USD";
+
+const Offer = ({ form, onForm, send, vehicle }: SendProps & Pick<Release, "vehicle">) => {
   const t = useText();
-  const offer = offerOf(form);
+  const currency = useCurrency(vehicle);
+  const offer = offerOf(form, currency);
   return (
     <details className={styles.more}>
       <summary>{t("settle.offer")}</summary>
-      <OfferFields form={form} onForm={onForm} />
+      <OfferFields form={form} onForm={onForm} currency={currency} />
       <Button
         variant="default"
         disabled={offer === null || lacks(offer.move, form)}
@@ -160,7 +169,9 @@ export const Settle = ({ releases }: Props) => {
       />
       <EvidenceFields form={form} onForm={onForm} />
       <Presses release={first} form={form} send={send} />
-      {mayOffer(first.state, first.as) && <Offer form={form} onForm={onForm} send={send} />}
+      {mayOffer(first.state, first.as) && (
+        <Offer form={form} onForm={onForm} send={send} vehicle={first.vehicle} />
+      )}
     </div>
   );
 };

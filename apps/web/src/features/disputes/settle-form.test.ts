@@ -35,13 +35,17 @@ test("what is filled in is sent as the service takes it, and half a reading is n
 });
 
 test("an offer of money needs an amount; another needs none", () => {
-  expect(offerOf({ ...emptyForm, amount: "a little" })).toBeNull();
+  expect(offerOf({ ...emptyForm, amount: "a little" }, "USD")).toBeNull();
+  expect(offerOf({ ...emptyForm, amount: "90,000" }, "JPY")).toEqual({
+    move: "offer-price",
+    price: { minor: 90_000, currency: "JPY" },
+  });
   for (const form of [
     { ...emptyForm, amount: "1,250.50" },
     { ...emptyForm, offer: "repair" as const, words: "New rotors." },
     { ...emptyForm, offer: "look" as const },
   ]) {
-    const offer = offerOf(form);
+    const offer = offerOf(form, "USD");
     expect(SettlementRequest.safeParse(offer && requestOf(lines, offer, form)).success).toBe(true);
   }
 });

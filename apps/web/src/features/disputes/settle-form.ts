@@ -84,11 +84,11 @@ export const lacks = (move: SettlementRequest["move"], form: SettleForm): boolea
 
 type Asked = Pick<SettlementRequest, "move" | "price" | "remedy">;
 
-/** The offer that is filled in; `null` while it cannot be made. */
-export const offerOf = ({ offer, amount }: SettleForm): Asked | null => {
+/** The offer that is filled in, money in the car's own currency; `null` while it cannot be made. */
+export const offerOf = ({ offer, amount }: SettleForm, currency: string): Asked | null => {
   if (offer === "look") return { move: "offer-look" };
   if (offer !== "price") return { move: "offer-remedy", remedy: offer };
-  const price = parseMoney(amount, "USD");
+  const price = parseMoney(amount, currency);
   return price === null ? null : { move: "offer-price", price };
 };
 
