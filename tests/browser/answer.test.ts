@@ -108,6 +108,9 @@ test("on the first screen of a desk: the three gravest, what nobody knows, the c
   ])
     expect.soft(await lowerEdge(shown)).toBeLessThanOrEqual(900);
   expect(await page.locator("*").count()).toBeLessThanOrEqual(2500);
+  const dealer = part(page, "Ask the dealer");
+  await dealer.getByRole("button", { name: `Ask this: ${answer.questions[0]}` }).click();
+  await dealer.getByRole("link", { name: "Yours to the dealer: asked" }).waitFor();
   // Nothing is worked out here: neither the lines, nor the reports, nor what makes matters of them is asked for.
   expect(asked.filter((path) => /document|matters|compile-sheet/.test(path))).toEqual([]);
 });

@@ -60,7 +60,7 @@ const Why = ({ from, looks, priced }: LookFirst) => {
         parts: intl.formatList(parts, { type: "conjunction" }),
         silent,
         again,
-        priced: priced ? "yes" : "no",
+        priced: stakes.worth > 0 ? "yes" : priced || stakes.rest === 0 ? "none" : "no",
       })}
     </p>
   );

@@ -18,6 +18,9 @@ export const answer = {
   "answer.questions": "Ask the dealer",
   "answer.soft": "What softens it",
   "answer.soft.figures": "The figures",
+  "answer.ask.do": "Ask this",
+  "answer.ask.it": "Ask this: {question}",
+  "answer.ask.asked": "Yours to the dealer: {state}",
   "answer.claims": "What became of the statement",
   "answer.claims.stated": "{count, plural, one {Of # place stated} other {Of # places stated}}:",
   "answer.claims.decisive":

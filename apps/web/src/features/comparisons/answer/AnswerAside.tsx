@@ -2,6 +2,7 @@ import type { Answer } from "@evenhand/shared/page-one";
 import { useIntl } from "react-intl";
 import { useDuration } from "../../../entities/time/use-duration";
 import { useText } from "../../../strings/text";
+import { AskIt } from "./AskIt";
 import styles from "./AnswerView.module.css";
 import type { Step } from "./steps";
 
@@ -69,8 +70,8 @@ export const NextSteps = ({ steps }: { readonly steps: readonly Step[] }) => {
   );
 };
 
-/** The five questions, word for word. */
-export const Questions = ({ questions }: Pick<Answer, "questions">) => {
+/** The five questions, word for word, each put by one press. */
+export const Questions = ({ questions, asks = [] }: Pick<Answer, "questions" | "asks">) => {
   const t = useText();
   if (questions.length === 0) return null;
   return (
@@ -78,7 +79,14 @@ export const Questions = ({ questions }: Pick<Answer, "questions">) => {
       <h2>{t("answer.questions")}</h2>
       <ol>
         {questions.map((question) => (
-          <li key={question}>{question}</li>
+          <li key={question}>
+            <span>{question}</span>{" "}
+            {asks
+              .filter(({ words }) => words === question)
+              .map((ask) => (
+                <AskIt key={ask.item} ask={ask} />
+              ))}
+          </li>
         ))}
       </ol>
     </section>

@@ -108,7 +108,7 @@ export const AnswerView = (props: Props) => {
         {steps.length > 0 && <NextSteps steps={steps} />}
         <Stops stops={answer.stops} />
         <CostSaid cost={cost} answer={answer} />
-        <Questions questions={answer.questions} />
+        <Questions questions={answer.questions} asks={answer.asks} />
         <ClaimsSaid claims={answer.claims} />
         <Softened soft={answer.soft} />
         <Looked looked={answer.looked} zone={answer.b.zone} />
