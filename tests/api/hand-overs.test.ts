@@ -12,6 +12,8 @@ import {
   soundFindings,
   terms,
 } from "./setup/hand-over-story.ts";
+import { caseOn, standingOn } from "./setup/homes.ts";
+import type { Person } from "./setup/person.ts";
 import { useService } from "./setup/service.ts";
 import { summarize } from "./setup/story.ts";
 import { makeWorld, type World } from "./setup/world.ts";
@@ -47,15 +49,26 @@ test("nobody is invited to a car that is not bought", async () => {
 
 describe("a car on its way", () => {
   let caseId: string;
+  let vehicle: string;
   let id: string;
   let token: string;
   beforeAll(async () => {
-    ({ caseId } = await carTo(world, "bought"));
+    ({ caseId, vehicle } = await carTo(world, "bought"));
   });
+  /** Where it stands for buyer and dealer. */
+  const standings = () => Promise.all([world.buyer, world.dealer].map((who) => standingOn(who, vehicle)));
+  const stepsOf = async (who: Person) =>
+    (await caseOn(who, vehicle))?.standing.waits.map(({ step, of: whose }) => `${step} of the ${whose}`);
 
   test("the buyer invites a carrier, once at a time", async () => {
     expect((await world.buyer.does("handOvers.ofCase", of(caseId))).mayArrange).toBe(true);
+    expect(await stepsOf(world.buyer)).toEqual(["before-money of the buyer", "name-carrier of the buyer"]);
     ({ id, token } = await invite(world, caseId));
+    expect(await stepsOf(world.buyer)).toEqual([
+      "before-money of the buyer",
+      "sign-collection of the carrier",
+    ]);
+    expect(await stepsOf(world.dealer)).toEqual(["sign-collection of the carrier"]);
     const body = { carrier: "Another", terms, expires: inDays(20) };
     const second = await world.buyer.isRefused("handOvers.arrange", { ...of(caseId), body });
     expect(second).toMatchObject({ code: "hand-over-exists", handOver: id });
@@ -131,6 +144,8 @@ describe("a car on its way", () => {
     ]);
     const { items } = await world.dealer.does("notices.list");
     expect(items[0]).toMatchObject({ kind: "car-collected", subject: id });
+    const leaving = "others: collect, sign-delivery of the carrier";
+    expect(await standings()).toEqual([leaving, leaving]);
   });
 
   test("what was signed cannot be changed, whoever asks the database", async () => {
@@ -181,6 +196,7 @@ describe("a car on its way", () => {
       "panel damage, hood",
     ]);
     expect(seen.terms).toEqual(terms);
+    expect(await standings()).toEqual(["yours: collect, answer-arrival of the buyer", "rest: collect"]);
     const opened = await world.buyer.does("handOvers.openClaim", {
       ...of(id),
       revision: seen.revision,
@@ -191,6 +207,7 @@ describe("a car on its way", () => {
       revision: opened.revision,
       body: { note: "The carrier's insurer paid the repair." },
     });
+    expect(await standings()).toEqual(["rest: collect", "rest: collect"]);
     const ended = await world.buyer.does("handOvers.get", of(id));
     expect(ended).toMatchObject({ state: "claim-closed", revision: closed.revision });
     expect(ended.moves.map(({ move }) => move)).toEqual(["collect", "deliver", "open-claim", "close-claim"]);
@@ -264,14 +281,15 @@ test("of a carrier who signs and a buyer who calls it off at once one wins, and 
   expect((state === "collected" ? calledOff : signed).body.state).toBe(state);
 });
 
-test("of two claims opened at once one is made", async () => {
-  const { caseId } = await carTo(world, "bought");
+test("what arrived as it left waits for nobody; of two claims opened at once one is made", async () => {
+  const { caseId, vehicle } = await carTo(world, "bought");
   const { id, token } = await invite(world, caseId);
   for (const report of [collected(soundFindings()), delivered(soundFindings())])
     await world.nobody.does("carriedHandOvers.sign", {
       ...by(token),
       body: await signing(world, token, report),
     });
+  expect(await standingOn(world.buyer, vehicle)).toBe("rest: collect");
   const { revision: first } = await world.buyer.does("handOvers.get", of(id));
   const { revision } = await world.buyer.does("handOvers.signOff", {
     ...of(id),

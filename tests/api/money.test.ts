@@ -110,7 +110,7 @@ describe("an offer", () => {
       until: answer.until,
     });
     await world.buyer.does("decisions.reply", { path: { id }, revision: 2, body: { reply: "accept" } });
-    expect(await standing()).toBe("rest: collect");
+    expect(await standing()).toBe("yours: collect, before-money of the buyer");
     expect((await world.buyer.does("beforeMoney.get", { path })).bought).toBe(true);
     expect((await world.buyer.does("handOvers.ofCase", { path })).mayArrange).toBe(true);
     const { entries } = await world.buyer.does("landedCost.get", { path });

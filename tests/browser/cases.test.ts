@@ -52,8 +52,12 @@ test("a buyer's home: what is theirs by deadline, what others owe, the rest, and
   expect(await carsIn(page, "Yours to do")).toEqual([
     "1958 Uthwick Alder",
     "1969 Ildmere Contralto",
+    "1963 Pellham Osprey",
     "1949 Brackwater Six",
   ]);
+  await part(page, "Yours to do")
+    .getByText("lines of the list before money moves have no answer yet")
+    .waitFor();
   expect((await carsIn(page, "Waiting on others")).toSorted()).toEqual([
     "1955 Pellham Gannet",
     "1961 Uthwick Rowan",
@@ -61,7 +65,7 @@ test("a buyer's home: what is theirs by deadline, what others owe, the rest, and
     "1971 Corvane Heron",
     "1984 Ildmere Sovrano",
   ]);
-  expect(await carsIn(page, "The rest")).toEqual(["1963 Pellham Osprey"]);
+  expect(await carsIn(page, "The rest")).toEqual([]);
   await holds(page, "home-of-buyer");
   await pressFirst(page, "Ask for the hour", /\/appointments\//, /Uthwick Alder/);
 });

@@ -12,6 +12,7 @@ export const facts = (more: Partial<CaseFacts> = {}): CaseFacts => ({
   releases: { open: [], ended: 0 },
   summary: null,
   decision: null,
+  handOver: null,
   ...more,
 });
 
@@ -32,3 +33,13 @@ export const settling = (
   count = 1,
   until: string | null = null,
 ): CaseFacts["releases"] => ({ open: [{ state, count, until }], ended: 0 });
+
+/** A bought car with its whole list before money moves answered; who carries it stands in a state. */
+export const carried = (
+  state: NonNullable<NonNullable<CaseFacts["handOver"]>["carried"]>["state"],
+  more: { readonly differs?: boolean; readonly until?: string } = {},
+): CaseFacts["handOver"] => ({
+  case: "case",
+  unanswered: 0,
+  carried: { id: "carried", state, until: null, differs: false, ...more },
+});

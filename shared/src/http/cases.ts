@@ -17,6 +17,10 @@ export type CaseStage = z.infer<typeof CaseStage>;
 export const CaseParty = z.enum(["buyer", "dealer", "inspector"]);
 export type CaseParty = z.infer<typeof CaseParty>;
 
+/** Who can be waited for. A carrier has no account: a link signs for them. */
+export const CaseAwaited = z.enum([...CaseParty.options, "carrier"]);
+export type CaseAwaited = z.infer<typeof CaseAwaited>;
+
 /** A visit to a car. Without an hour yet it is `asked-for`, or `taken-on` once an inspector has accepted it. */
 export const CaseVisitState = z.enum(["asked-for", "taken-on", ...AppointmentState.options]);
 export type CaseVisitState = z.infer<typeof CaseVisitState>;
@@ -92,6 +96,18 @@ export const CaseStep = z.enum([
   "answer-offer",
   /** A counter-offer was refused or withdrawn, or lapsed: the comparison. */
   "decide-again",
+  /** The car is bought, and nobody is named who carries it: the case. */
+  "name-carrier",
+  /** Lines of the list before money moves have no answer: the case. */
+  "before-money",
+  /** What leaves is not signed yet: the hand-over. */
+  "sign-collection",
+  /** What arrives is not signed yet: the hand-over. */
+  "sign-delivery",
+  /** The car did not arrive as it left: the hand-over. */
+  "answer-arrival",
+  /** A claim is open: the hand-over. */
+  "close-claim",
 ]);
 export type CaseStep = z.infer<typeof CaseStep>;
 
@@ -126,8 +142,8 @@ export type Silence = z.infer<typeof Silence>;
 
 export const CaseWait = z.strictObject({
   step: CaseStep,
-  of: CaseParty,
-  /** When the answer is due, or the visit's hour; `null` where there is no deadline. */
+  of: CaseAwaited,
+  /** When the answer is due, the visit's hour, or the end of the carrier's link; `null` where there is no deadline. */
   until: Instant.nullable(),
   count: z.int().positive(),
   /** Where it is done; of several the oldest. */

@@ -175,7 +175,7 @@ test("items laid before the dealer are the dealer's turn; answered, the buyer's 
   expect(await standings()).toEqual(["yours: decide, sum-up of the buyer", "rest: settle", "rest: read"]);
 });
 
-test("a counter-offer is the dealer's to answer; taken, it is the end of the way so far", async () => {
+test("a counter-offer is the dealer's to answer; taken, the car is bought, and collecting it the buyer's", async () => {
   const earlier = await summarize(world.buyer, did.comparison);
   const { id, hash } = await summarize(world.buyer, did.comparison);
   expect(await standingOn(world.buyer, world.vehicle)).toBe("yours: decide, decide of the buyer");
@@ -192,7 +192,11 @@ test("a counter-offer is the dealer's to answer; taken, it is the end of the way
     revision: 1,
     body: { answer: "accept", note: "Agreed." },
   });
-  expect(await standings()).toEqual(["rest: collect", "rest: collect", "rest: read"]);
+  expect(await standings()).toEqual([
+    "yours: collect, before-money of the buyer",
+    "rest: collect",
+    "rest: read",
+  ]);
   const { id: itself = "" } = (await caseOn(world.buyer, world.vehicle)) ?? {};
   const { parts } = await world.buyer.does("cases.get", { path: { id: itself } });
   expect(parts).toMatchObject({
@@ -212,5 +216,5 @@ test("the case is one and the same to all three, and each has it once", async ()
     [world.buyer, world.dealer, world.inspector].map((who) => caseOn(who, world.vehicle)),
   );
   expect(new Set(rows.map((row) => row?.id)).size).toBe(1);
-  expect((await home(world.buyer)).rest).toHaveLength(1);
+  expect((await home(world.buyer)).yours).toHaveLength(1);
 });

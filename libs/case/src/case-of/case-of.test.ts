@@ -1,6 +1,6 @@
-import { CaseDecision, CaseVisitState, type CaseParty, type CaseStep } from "@evenhand/shared/http/cases";
+import { CaseDecision, CaseVisitState, type CaseAwaited, type CaseStep } from "@evenhand/shared/http/cases";
 import { describe, expect, it, test } from "vitest";
-import { facts, settling, visit } from "../../testing/case-facts.ts";
+import { carried, facts, settling, visit } from "../../testing/case-facts.ts";
 import { type CaseFacts, caseOf } from "./index.ts";
 
 const compared = { comparison: { id: "compared", inspection: "first" } };
@@ -11,7 +11,7 @@ const some = (count = 1) => ({ count, first: "oldest" });
 const questions = facts().questions;
 
 /** Where it stands, what comes next, and whose it is; written down apart from the rules. */
-const stories: [string, Partial<CaseFacts>, string, CaseStep | null, CaseParty | null][] = [
+const stories: [string, Partial<CaseFacts>, string, CaseStep | null, CaseAwaited | null][] = [
   ["nothing chosen yet", {}, "book", "choose-brief", "buyer"],
   ["something chosen", { briefed: true }, "book", "book", "buyer"],
   ["a withdrawn car", { listed: false }, "book", null, null],
@@ -108,6 +108,100 @@ const stories: [string, Partial<CaseFacts>, string, CaseStep | null, CaseParty |
   ["items answered, to the dealer", { by: "dealer", releases: { open: [], ended: 3 } }, "settle", null, null],
   ["a summary to decide", { ...compared, summary: "summed" }, "decide", "decide", "buyer"],
   ["approved", { ...compared, ...decided("approved") }, "collect", null, null],
+  [
+    "bought, with a list to go through and no carrier named",
+    { ...compared, ...decided("approved"), handOver: { case: "case", unanswered: 5, carried: null } },
+    "collect",
+    "before-money",
+    "buyer",
+  ],
+  [
+    "the list gone through",
+    { ...compared, ...decided("approved"), handOver: { case: "case", unanswered: 0, carried: null } },
+    "collect",
+    "name-carrier",
+    "buyer",
+  ],
+  [
+    "the same to the dealer",
+    { by: "dealer", ...decided("approved", null), handOver: { case: "case", unanswered: 0, carried: null } },
+    "collect",
+    null,
+    null,
+  ],
+  [
+    "a carrier invited, to the dealer",
+    { by: "dealer", ...decided("approved", null), handOver: carried("arranged") },
+    "collect",
+    "sign-collection",
+    "carrier",
+  ],
+  [
+    "invited, and declined since",
+    { ...compared, ...decided("declined"), handOver: carried("arranged") },
+    "decide",
+    null,
+    null,
+  ],
+  [
+    "on the truck, and found anew since",
+    {
+      ...compared,
+      ...decided("approved", "earlier"),
+      visits: [],
+      handOver: carried("collected"),
+      summary: null,
+    },
+    "collect",
+    "read",
+    "buyer",
+  ],
+  [
+    "on the truck",
+    { ...compared, ...decided("approved"), handOver: carried("collected") },
+    "collect",
+    "sign-delivery",
+    "carrier",
+  ],
+  [
+    "arrived as it left",
+    { ...compared, ...decided("approved"), handOver: carried("delivered") },
+    "collect",
+    null,
+    null,
+  ],
+  [
+    "arrived with damage",
+    {
+      ...compared,
+      ...decided("approved"),
+      handOver: carried("delivered", { differs: true, until: "2027-05-04T14:00:00Z" }),
+    },
+    "collect",
+    "answer-arrival",
+    "buyer",
+  ],
+  [
+    "taken as it arrived",
+    { ...compared, ...decided("approved"), handOver: carried("signed-off", { differs: true }) },
+    "collect",
+    null,
+    null,
+  ],
+  [
+    "a claim",
+    { ...compared, ...decided("approved"), handOver: carried("claim-open") },
+    "collect",
+    "close-claim",
+    "buyer",
+  ],
+  [
+    "a claim closed",
+    { ...compared, ...decided("approved"), handOver: carried("claim-closed") },
+    "collect",
+    null,
+    null,
+  ],
   ["declined by the buyer", { ...compared, ...decided("declined") }, "decide", null, null],
   ["a counter-offer", { ...compared, ...decided("countered") }, "decide", "answer-counter", "dealer"],
   [

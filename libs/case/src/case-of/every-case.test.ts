@@ -1,4 +1,5 @@
 import { CaseDecision, CaseParty, CaseStage, CaseVisitState } from "@evenhand/shared/http/cases";
+import { HandOverState } from "@evenhand/shared/http/hand-overs";
 import { SettlementState } from "@evenhand/shared/settlement";
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -111,6 +112,20 @@ const anyFacts: fc.Arbitrary<CaseFacts> = fc.record({
       state: fc.constantFrom(...CaseDecision.options),
       until: instant,
       inspection: fc.option(fc.constantFrom("first", "second")),
+    }),
+  ),
+  handOver: fc.option(
+    fc.record({
+      case: id,
+      unanswered: fc.nat(9),
+      carried: fc.option(
+        fc.record({
+          id,
+          state: fc.constantFrom(...HandOverState.options.filter((state) => state !== "called-off")),
+          until: instant,
+          differs: fc.boolean(),
+        }),
+      ),
     }),
   ),
 });

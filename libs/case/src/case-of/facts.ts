@@ -1,3 +1,4 @@
+import type { HandOverState } from "@evenhand/shared/http/hand-overs";
 import type { CaseDecision, CaseParty, CaseVisitState } from "@evenhand/shared/http/cases";
 import type { SettlementState } from "@evenhand/shared/settlement";
 
@@ -57,5 +58,20 @@ export type CaseFacts = {
     readonly until: string | null;
     /** `null` to the dealer, who does not see the inspection it rests on. */
     readonly inspection: string | null;
+  } | null;
+  /** Since the car is bought; `null` before, and to the inspector always. */
+  readonly handOver: {
+    readonly case: string;
+    /** Lines of the list before money moves that the buyer has not answered; 0 to the dealer, whose it is not. */
+    readonly unanswered: number;
+    /** The one that stands, `null` where none does; to the dealer until the car has arrived. */
+    readonly carried: {
+      readonly id: string;
+      readonly state: HandOverState;
+      /** Until when the carrier's link signs; once it is delivered, until when a claim is to be made, as entered. */
+      readonly until: string | null;
+      /** The car did not arrive as it left. */
+      readonly differs: boolean;
+    } | null;
   } | null;
 };

@@ -1,17 +1,16 @@
 import type { CaseStage } from "@evenhand/shared/http/cases";
+import { hasLeft, isBought } from "./collecting.ts";
 import { standingDecision } from "./decision.ts";
 import type { CaseFacts } from "./facts.ts";
 import { isBooking, isLooking, isReported } from "./visits.ts";
-
-/** Bought, or agreed to be: what follows is collecting it. */
-const bought: ReadonlySet<string> = new Set(["approved", "counter-accepted"]);
 
 /** Where the case stands on its way: at the furthest thing that has come about. */
 export function stageOf(facts: CaseFacts): CaseStage {
   const { comparison, releases, summary, questions } = facts;
   const decision = standingDecision(facts);
+  if (hasLeft(facts)) return "collect";
   if (summary !== null) return "decide";
-  if (decision !== null) return bought.has(decision) ? "collect" : "decide";
+  if (decision !== null) return isBought(facts) ? "collect" : "decide";
   if (releases.open.length > 0) return "settle";
   if (releases.ended > 0) return comparison === null ? "settle" : "decide";
   if (comparison !== null) return "read";

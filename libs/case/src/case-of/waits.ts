@@ -1,4 +1,5 @@
 import type { CaseWait } from "@evenhand/shared/http/cases";
+import { collectingWaits } from "./collecting.ts";
 import { standingDecision } from "./decision.ts";
 import type { CaseFacts, CaseVisit, Counted } from "./facts.ts";
 import { bookingStep, offerStep } from "../owed-steps/index.ts";
@@ -81,4 +82,5 @@ export const waitsOf = (facts: CaseFacts): CaseWait[] => [
   ...readingWaits(facts),
   ...settlingOf(facts).flatMap((settling) => wait(facts.vehicle, settling)),
   ...decisionWaits(facts),
+  ...collectingWaits(facts),
 ];

@@ -1,5 +1,6 @@
 import type { CaseParty } from "@evenhand/shared/http/cases";
 import { siteOfVehicle } from "../sites/index.ts";
+import { hasArrived, stillMoves } from "./carried.ts";
 import { matterSources, readComparison } from "./case-matters.queries.ts";
 import {
   caseCar,
@@ -22,7 +23,12 @@ const appointments = (by: CaseParty, condition: string) => `
   SELECT ac.vehicle_id, a.buyer_id FROM appointment a JOIN appointment_car ac ON ac.appointment_id = a.id
   WHERE ${seesAppointment[by]} AND ${condition}`;
 
+/** On its way from the dealer: the few that are, by the index of those that live. */
+const leaving = `SELECT h.vehicle_id, h.buyer_id FROM hand_over h
+  WHERE h.dealer_id = ANY($2::uuid[]) AND h.state IN ('arranged', 'collected')`;
+
 const ofDealer = (asked: string, released: string, decided: string, visited: string) => `
+  ${leaving} UNION
   SELECT q.vehicle_id, q.buyer_id FROM question q WHERE q.dealer_id = ANY($2::uuid[]) AND q.asked_at IS NOT NULL
     AND q.state <> 'drafted' AND ${asked}
   UNION SELECT r.vehicle_id, r.buyer_id FROM release r WHERE r.dealer_id = ANY($2::uuid[]) AND ${released}
@@ -59,6 +65,8 @@ const open = {
   ),
   buyer: `SELECT c.vehicle_id, c.buyer_id FROM buyer_case c WHERE c.buyer_id = ANY($2::uuid[]) AND NOT EXISTS (
     SELECT 1 FROM decision d WHERE ${ofCase("d")} AND (d.decision <> 'counter' OR d.answer = 'accept' OR d.reply = 'accept')
+      AND (d.decision = 'decline' OR EXISTS (SELECT 1 FROM hand_over h WHERE h.case_id = c.id AND ${hasArrived("h")}))
+      AND NOT EXISTS (SELECT 1 FROM hand_over h WHERE h.case_id = c.id AND ${stillMoves("h")})
       AND NOT EXISTS (SELECT 1 FROM question q WHERE ${ofCase("q")} AND (q.state IN ('drafted', 'asked')
         OR (q.state = 'answered' AND NOT ${isPublished})))
       AND NOT EXISTS (SELECT 1 FROM inspection_order io WHERE ${ofCase("io")} AND io.state IN ('ordered', 'accepted'))

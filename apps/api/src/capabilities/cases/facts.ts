@@ -1,4 +1,5 @@
 import type { CaseParty } from "@evenhand/shared/http/cases";
+import { carriedFacts, carriedSource } from "./carried.ts";
 import {
   decisionState,
   isPublished,
@@ -75,7 +76,7 @@ const briefed = `EXISTS (SELECT 1 FROM brief b WHERE ${ofCase("b")})`;
 /** What the facts of `c` are joined from; inspectors have nothing of it. */
 export const factSources = (by: CaseParty): string => {
   if (by === "inspector") return "";
-  return by === "buyer" ? `${newest} ${decided}` : decided;
+  return `${by === "buyer" ? newest : ""} ${decided} ${carriedSource(by)}`;
 };
 
 /** JSON of `CaseFacts`: what this party may know, and nothing else. `v` is the car. */
@@ -86,5 +87,5 @@ export const caseFacts = (by: CaseParty): string => {
     'briefed', ${buys ? briefed : "false"}, 'questions', ${questions(by)}, 'visits', ${visits(by)},
     'comparison', ${buys ? "CASE WHEN newest.id IS NOT NULL THEN json_build_object('id', newest.id, 'inspection', newest.b_id) END" : "NULL"},
     'releases', json_build_object('open', ${settling(by)}, 'ended', ${inspects ? "0" : ended(by)}),
-    'summary', ${buys ? summary : "NULL"}, 'decision', ${inspects ? "NULL" : decision(by)})`;
+    'summary', ${buys ? summary : "NULL"}, 'decision', ${inspects ? "NULL" : decision(by)}, 'handOver', ${carriedFacts(by)})`;
 };

@@ -9,6 +9,7 @@ import {
   OperatorDesk,
   UnsealedDraft,
 } from "@evenhand/shared/http/cases";
+import { HandOverState } from "@evenhand/shared/http/hand-overs";
 import { ReleasedMatter } from "@evenhand/shared/http/releases";
 import { SettlementState } from "@evenhand/shared/settlement";
 import { z } from "zod";
@@ -49,6 +50,15 @@ const Facts = z.object({
       state: CaseDecision,
       until: z.string().nullable(),
       inspection: z.string().nullable(),
+    })
+    .nullable(),
+  handOver: z
+    .object({
+      case: z.string(),
+      unanswered: z.number(),
+      carried: z
+        .object({ id: z.string(), state: HandOverState, until: z.string().nullable(), differs: z.boolean() })
+        .nullable(),
     })
     .nullable(),
 }) satisfies z.ZodType<CaseFacts>;

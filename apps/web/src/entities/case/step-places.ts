@@ -10,6 +10,9 @@ const report = (subject: string) => linkOptions({ to: "/reports/$report", params
 const comparison = (subject: string) =>
   linkOptions({ to: "/comparisons/$comparison", params: { comparison: subject } });
 
+const handOver = (subject: string) =>
+  linkOptions({ to: "/hand-overs/$handOver", params: { handOver: subject } });
+
 const released = (subject: string) => linkOptions({ to: "/released", search: { vehicle: subject } });
 
 /** The page where each step is done, for what it is about. */
@@ -43,4 +46,11 @@ export const stepPlaces = {
   "answer-counter": (_subject: string) => linkOptions({ to: "/decisions" }),
   "answer-offer": (_subject: string) => linkOptions({ to: "/decisions" }),
   "decide-again": comparison,
+  "name-carrier": (subject: string) => linkOptions({ to: "/cases/$case", params: { case: subject } }),
+  "before-money": (subject: string) =>
+    linkOptions({ to: "/cases/$case/before-money", params: { case: subject } }),
+  "sign-collection": handOver,
+  "sign-delivery": handOver,
+  "answer-arrival": handOver,
+  "close-claim": handOver,
 } as const satisfies Record<CaseStep, (subject: string) => object>;
