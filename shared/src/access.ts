@@ -6,6 +6,7 @@ import { caseAccess } from "./access/cases.ts";
 import { chainAccess } from "./access/chain.ts";
 import { comparisonAccess } from "./access/comparisons.ts";
 import { complaintAccess } from "./access/complaints.ts";
+import { evidenceAccess } from "./access/evidence.ts";
 import type { Access, OrganizationKind } from "./access/grants.ts";
 import { handOverAccess } from "./access/hand-overs.ts";
 import { handbookAccess } from "./access/handbook.ts";
@@ -45,6 +46,7 @@ export const access = {
   ...caseAccess,
   ...orderAccess,
   ...reportAccess,
+  ...evidenceAccess,
   ...comparisonAccess,
   ...releaseAccess,
   ...summaryAccess,

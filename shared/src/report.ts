@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { ReportHandbook } from "./cross-check.ts";
+import { SealedEvidence } from "./evidence.ts";
 import { Finding } from "./finding.ts";
 import { Instant, LocalDate, LocalId } from "./identifier.ts";
 import { nameOf } from "./names.ts";
@@ -115,6 +116,8 @@ export const Report = z.strictObject({
   /** The firm's own figures for the handbook's rules, as they were when the report was sealed. */
   handbook: ReportHandbook.optional(),
   findings: z.array(Finding).max(200_000),
+  /** Every photograph and paper the report rests on, by place and hash; written by the service when it is sealed. */
+  evidence: z.array(SealedEvidence).max(1_000).optional(),
 });
 export type Report = z.infer<typeof Report>;
 export type ReportInput = z.input<typeof Report>;

@@ -22,7 +22,7 @@ const named = (column: number): string[] =>
   });
 
 test.each([
-  ["service", 3, ["apps/api/src/capabilities"], ["platform/access", "platform/record"]],
+  ["service", 3, ["apps/api/src/capabilities"], ["platform/access", "platform/record", "platform/storage"]],
   ["web application", 4, ["apps/web/src/pages", "apps/web/src/features"], ["entities/account/may-ever"]],
 ] as const)(
   "the developers' table names every folder of the %s, and no other",

@@ -15,6 +15,7 @@ import { registerRequestLimits } from "./platform/http/request-limits.ts";
 import { loggerOptions, registerRequestLog, requestIdOf } from "./platform/http/request-log.ts";
 import { registerSecurityHeaders, registerSite } from "./platform/http/site.ts";
 import { refuseConnection, timeouts } from "./platform/http/slow-requests.ts";
+import { registerStreamedBodies } from "./platform/http/streamed-bodies.ts";
 import { registerStoredAnswers } from "./platform/http/stored-answers.ts";
 import { registerStopping } from "./platform/http/stopping.ts";
 import { PlatformModule } from "./platform/platform.module.ts";
@@ -78,6 +79,7 @@ export async function createApp(
   // Bodies are JSON; what a plain form on another site can send is not taken.
   app.getHttpAdapter().getInstance().removeContentTypeParser("text/plain");
   registerBodyLimits(app);
+  registerStreamedBodies(app);
   registerRequestLog(app);
   registerStopping(app);
   await app.register(fastifyCookie);

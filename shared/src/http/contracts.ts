@@ -8,6 +8,7 @@ import { caseContracts } from "./cases.ts";
 import { chainContracts } from "./chain.ts";
 import { comparisonContracts } from "./comparisons.ts";
 import { complaintContracts } from "./complaints.ts";
+import { evidenceContracts } from "./evidence.ts";
 import { handOverContracts } from "./hand-overs.ts";
 import { handbookContracts } from "./handbook.ts";
 import { historyContracts } from "./history.ts";
@@ -35,6 +36,7 @@ export const contracts = {
   ...orderContracts,
   ...caseContracts,
   ...reportContracts,
+  ...evidenceContracts,
   ...comparisonContracts,
   ...releaseContracts,
   ...summaryContracts,

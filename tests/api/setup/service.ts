@@ -69,10 +69,17 @@ export function useService({
   };
   beforeAll(async () => {
     const databaseUrl = await workerDatabase();
-    const app = await createApp(testConfig(databaseUrl, { MAIL_FOLDER: mailFolder, ...environment }), {
-      modules,
-      ...(clock === undefined ? {} : { clock }),
-    });
+    const app = await createApp(
+      testConfig(databaseUrl, {
+        MAIL_FOLDER: mailFolder,
+        STORAGE_FOLDER: join(mailFolder, "files"),
+        ...environment,
+      }),
+      {
+        modules,
+        ...(clock === undefined ? {} : { clock }),
+      },
+    );
     await app.listen(0, "127.0.0.1");
     service = { app, url: (await app.getUrl()).replace("[::1]", "127.0.0.1"), databaseUrl, mailFolder };
   });

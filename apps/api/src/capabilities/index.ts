@@ -8,6 +8,7 @@ import { ChainModule } from "./chain/index.ts";
 import { ComparisonsModule } from "./comparisons/index.ts";
 import { ComplaintsModule } from "./complaints/index.ts";
 import { DeadlinesModule } from "./deadlines/index.ts";
+import { EvidenceModule } from "./evidence/index.ts";
 import { HandbookModule } from "./handbook/index.ts";
 import { HandOversModule } from "./hand-overs/index.ts";
 import { HistoryModule } from "./history/index.ts";
@@ -34,6 +35,7 @@ export const capabilities: readonly Type[] = [
   OrdersModule,
   CasesModule,
   ReportsModule,
+  EvidenceModule,
   ComparisonsModule,
   ReleasesModule,
   SummariesModule,

@@ -2,6 +2,7 @@ import { Module } from "@nestjs/common";
 import { AdmissionsModule } from "../admissions/index.ts";
 import { BookingModule } from "../booking/index.ts";
 import { ComparisonsModule } from "../comparisons/index.ts";
+import { EvidenceModule } from "../evidence/index.ts";
 import { HandbookModule } from "../handbook/index.ts";
 import { InstrumentsModule } from "../instruments/index.ts";
 import { NoticesModule } from "../notices/index.ts";
@@ -20,6 +21,7 @@ import { SecondLooksService } from "./second-look.service.ts";
     AdmissionsModule,
     BookingModule,
     ComparisonsModule,
+    EvidenceModule,
     HandbookModule,
     InstrumentsModule,
     NoticesModule,

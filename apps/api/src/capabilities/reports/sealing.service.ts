@@ -9,6 +9,7 @@ import type { Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { RecordChain } from "../../platform/record/record-chain.ts";
 import { ComparisonsService } from "../comparisons/index.ts";
+import { EvidenceSealing } from "../evidence/index.ts";
 import { FirmHandbooksService } from "../handbook/index.ts";
 import { ReportedVisits } from "../booking/index.ts";
 import { NoticesService } from "../notices/index.ts";
@@ -34,6 +35,7 @@ export class SealingService {
     private readonly visits: ReportedVisits,
     private readonly record: RecordChain,
     private readonly newLooks: NewLooks,
+    private readonly evidence: EvidenceSealing,
   ) {}
 
   /**
@@ -48,7 +50,9 @@ export class SealingService {
     const order =
       report.orderId === null ? null : await this.orders.lockForInspector(tx, actor, report.orderId);
     const handbook = await this.handbooks.forReport(tx, report.organizationId, report.vehicle);
-    const sealed = sealDocument(await readComplete(tx, report, handbook), sha256Hex);
+    const evidence = await this.evidence.toSeal(tx, report.id);
+    const complete = await readComplete(tx, report, handbook);
+    const sealed = sealDocument({ ...complete, ...(evidence.length === 0 ? {} : { evidence }) }, sha256Hex);
     const version = await this.store(tx, actor, report, order, sealed);
     if (report.kind === "statement") await this.vehicles.listWithStatement(tx, report.vehicleId);
     const comparison = order === null ? null : await this.report(tx, actor, order, version.id);
@@ -86,6 +90,7 @@ export class SealingService {
         sealedAt: now,
       },
     });
+    await this.evidence.noteSealed(tx, report.id, number);
     await tx.report.update({
       where: { id: report.id },
       data: { drafting: false, revision: report.revision + 1, updatedAt: now },

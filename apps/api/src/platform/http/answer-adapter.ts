@@ -8,9 +8,12 @@ type Response = Parameters<FastifyAdapter["reply"]>[0];
 const isReply = (response: Response): response is FastifyReply => "request" in response;
 
 /** Shown where the browser can, kept under its name where it is kept. */
-function sendFile(response: FastifyReply, { type, name, etag, bytes }: FileAnswer): FastifyReply {
+function sendFile(response: FastifyReply, file: FileAnswer): FastifyReply {
+  const { type, name, etag, bytes } = file;
   void response.header("content-type", type);
-  void response.header("content-disposition", `inline; filename="${name}"`);
+  void response.header("content-disposition", `${file.isKept ? "attachment" : "inline"}; filename="${name}"`);
+  void response.header("x-content-type-options", "nosniff");
+  if (file.isShut) void response.header("content-security-policy", "sandbox; default-src 'none'");
   void response.header("etag", `"${etag}"`);
   return response.send(bytes);
 }

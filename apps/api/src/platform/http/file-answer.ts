@@ -6,10 +6,22 @@ export class FileAnswer {
   readonly type: string;
   readonly name: string;
 
-  private constructor(bytes: Buffer, type: string, name: string) {
+  /** What somebody sent: opened by itself it may do nothing, whatever is in it. */
+  readonly isShut: boolean;
+  /** To be kept, not to be shown. */
+  readonly isKept: boolean;
+
+  private constructor(bytes: Buffer, type: string, name: string, { isShut = false, isKept = false } = {}) {
     this.bytes = bytes;
     this.type = type;
     this.name = name;
+    this.isShut = isShut;
+    this.isKept = isKept;
+  }
+
+  /** A file that somebody sent, or a copy of one. @param file its name of letters, digits, dots and hyphens */
+  static shut(file: { bytes: Buffer; type: string; name: string; kept?: true }): FileAnswer {
+    return new FileAnswer(file.bytes, file.type, file.name, { isShut: true, isKept: file.kept === true });
   }
 
   /** @param name of letters, digits, dots and hyphens */

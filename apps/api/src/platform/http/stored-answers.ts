@@ -18,6 +18,10 @@ function isKnown({ headers }: FastifyRequest, etag: unknown): boolean {
   return known.split(",").some((each) => each.trim().replace(/^W\//, "") === etag);
 }
 
+/** Pictures and films are as small as they get. */
+const isPressed = (reply: FastifyReply): boolean =>
+  /^(image|video)\//.test(String(reply.getHeader("content-type")));
+
 type Done = (error?: Error | null, payload?: unknown) => void;
 
 function sendCompressed(reply: FastifyReply, etag: unknown, bytes: Buffer, done: Done): void {
@@ -41,7 +45,8 @@ export function registerStoredAnswers(app: NestFastifyApplication): void {
       void reply.code(304).removeHeader("content-type").removeHeader("content-length");
       return done(null, null);
     }
-    if (payload.byteLength < LEAST_BYTES || !acceptsGzip(request)) return done(null, payload);
+    if (payload.byteLength < LEAST_BYTES || !acceptsGzip(request) || isPressed(reply))
+      return done(null, payload);
     const there = compressed.get(payload);
     if (there !== undefined) return sendCompressed(reply, etag, there, done);
     gzip(payload, (error, bytes) => {

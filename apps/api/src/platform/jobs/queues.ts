@@ -14,6 +14,8 @@ export const queues = [
   "news-digest",
   "history",
   "record-roots",
+  "evidence",
+  "evidence-sweep",
 ] as const;
 export type QueueName = (typeof queues)[number];
 
@@ -40,6 +42,9 @@ export const workings: Readonly<Record<QueueName, Working>> = {
   "news-digest": { atOnce: 1, fetchers: 1, lookEvery: 60 },
   history: { atOnce: 1, fetchers: 1, lookEvery: 60 },
   "record-roots": { atOnce: 1, fetchers: 1, lookEvery: 60 },
+  // One at a time: a picture that is open takes its memory, and whoever serves beside it keeps the other core.
+  evidence: { atOnce: 1, fetchers: 1, lookEvery: 2 },
+  "evidence-sweep": { atOnce: 1, fetchers: 1, lookEvery: 60 },
 };
 
 /** What is put in line by the clock, once for however many services there are, as cron says it. */
@@ -53,6 +58,7 @@ const schedules: readonly { readonly queue: QueueName; readonly cron: string }[]
   { queue: "table-sweep", cron: "17 * * * *" },
   { queue: "history", cron: "41 3 * * *" },
   { queue: "record-roots", cron: "7 4 * * *" },
+  { queue: "evidence-sweep", cron: "29 * * * *" },
 ];
 
 /**

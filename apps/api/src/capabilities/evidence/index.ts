@@ -1,0 +1,2 @@
+export { EvidenceModule } from "./evidence.module.ts";
+export { EvidenceSealing } from "./evidence-sealing.ts";

@@ -1,0 +1,115 @@
+import { Injectable } from "@nestjs/common";
+import { decideMove } from "@evenhand/case/state-table";
+import { EVIDENCE_STATES } from "@evenhand/case/evidence-states";
+import type { FileRefused } from "@evenhand/evidence/refusal-words";
+import { sniffFile } from "@evenhand/evidence/sniff-file";
+import { type EvidenceMove, EvidenceState, FileKind, type PictureCopy } from "@evenhand/shared/evidence";
+import { createHash } from "node:crypto";
+import { z } from "zod";
+import { Clock } from "../../platform/clock/index.ts";
+import { Database } from "../../platform/database/database.ts";
+import { Ids } from "../../platform/database/ids.ts";
+import { findRow, run } from "../../platform/database/rows.ts";
+import { Storage } from "../../platform/storage/storage.ts";
+import { copyKey, originalKey } from "./keys.ts";
+import { makePictures, type Picture } from "./make-pictures.ts";
+
+const FileRow = z.object({
+  id: z.string(),
+  organization: z.string(),
+  sha256: z.string(),
+  state: EvidenceState,
+  kind: FileKind.nullable(),
+});
+export type KeptFile = z.infer<typeof FileRow>;
+
+const fileFields = `id, organization_id AS organization, sha256, state, kind`;
+const pictures: readonly (FileKind | null)[] = ["jpeg", "png", "webp", "avif"];
+
+const hashOf = (bytes: Uint8Array): string => createHash("sha256").update(bytes).digest("hex");
+
+/** The state a worker's move leads to. */
+function moved(from: EvidenceState, move: EvidenceMove): EvidenceState {
+  const decided = decideMove(EVIDENCE_STATES, from, move, "worker");
+  if (decided.kind === "moved") return decided.to;
+  throw new Error(`A file in the state ${from} does not ${move}.`);
+}
+
+/** An organization's files by their hash: each is checked, kept and prepared once. Everything here may be done twice. */
+@Injectable()
+export class KeptFiles {
+  constructor(
+    private readonly database: Database,
+    private readonly storage: Storage,
+    private readonly clock: Clock,
+    private readonly ids: Ids,
+  ) {}
+
+  find(organization: string, sha256: string): Promise<KeptFile | null> {
+    const text = `SELECT ${fileFields} FROM evidence_file WHERE organization_id = $1::uuid AND sha256 = $2`;
+    return findRow(this.database, FileRow, { text, values: [organization, sha256] });
+  }
+
+  /** Finds out what it is, and keeps it, or the reason why it is not kept. */
+  async keep(organization: string, sha256: string, bytes: Buffer): Promise<KeptFile> {
+    const sniffed = sniffFile(bytes);
+    if (sniffed.ok) await this.storage.put(originalKey(organization, sha256), bytes);
+    const state = moved("pending", sniffed.ok ? "check" : "refuse");
+    const [kind, refused] = sniffed.ok ? [sniffed.kind, null] : [null, JSON.stringify(sniffed.refused)];
+    const now = this.clock.now();
+    await run(this.database, {
+      text: `INSERT INTO evidence_file (id, organization_id, sha256, bytes, state, kind, refused, created_at)
+        VALUES ($1, $2, $3, $4, $5, $6, $7, $8) ON CONFLICT (organization_id, sha256) DO NOTHING`,
+      values: [this.ids.next(), organization, sha256, bytes.length, state, kind, refused, now],
+    });
+    const file = await this.find(organization, sha256);
+    if (file === null) throw new Error("A file is gone that was kept just now.");
+    return file;
+  }
+
+  /** Makes what others are shown, or finds that it cannot be made. */
+  async prepare(file: KeptFile): Promise<void> {
+    if (file.state !== "checked") return;
+    if (!pictures.includes(file.kind)) return this.markReady(file, null, []);
+    const original = await this.storage.read(originalKey(file.organization, file.sha256));
+    if (original === null) throw new Error("A kept original is not there.");
+    const made = await makePictures(original);
+    if (!made.ok) return this.refuse(file, made.refused);
+    const copies: PictureCopy[] = [];
+    for (const { bytes, ...copy } of made.picture.copies) {
+      await this.storage.put(copyKey(file.id, copy.size), bytes);
+      copies.push({ ...copy, sha256: hashOf(bytes) });
+    }
+    await this.markReady(file, made.picture, copies);
+  }
+
+  private markReady(
+    { id, state }: KeptFile,
+    made: Picture | null,
+    copies: readonly PictureCopy[],
+  ): Promise<void> {
+    return run(this.database, {
+      text: `UPDATE evidence_file SET state = $2, capture = $3, width = $4, height = $5, placeholder = $6, copies = $7,
+        decided_at = $8 WHERE id = $1 AND state = 'checked'`,
+      values: [
+        id,
+        moved(state, "prepare"),
+        made === null ? null : JSON.stringify(made.capture),
+        made?.width ?? null,
+        made?.height ?? null,
+        made?.placeholder ?? null,
+        JSON.stringify(copies),
+        this.clock.now(),
+      ],
+    });
+  }
+
+  /** Its bytes go, its reason stays. */
+  private async refuse(file: KeptFile, refused: FileRefused): Promise<void> {
+    await run(this.database, {
+      text: `UPDATE evidence_file SET state = $2, refused = $3, decided_at = $4 WHERE id = $1 AND state = 'checked'`,
+      values: [file.id, moved(file.state, "refuse"), JSON.stringify(refused), this.clock.now()],
+    });
+    await this.storage.remove(originalKey(file.organization, file.sha256));
+  }
+}

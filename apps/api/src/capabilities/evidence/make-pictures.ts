@@ -1,0 +1,136 @@
+import { captureOf, type ExifTags } from "@evenhand/evidence/capture-of";
+import {
+  LEAST_SIDE,
+  MOST_METADATA_BYTES,
+  MOST_PIXELS,
+  MOST_SECONDS,
+} from "@evenhand/evidence/evidence-limits";
+import type { FileRefused } from "@evenhand/evidence/refusal-words";
+import { type Capture, PICTURE_SIZES, PictureSize } from "@evenhand/shared/evidence";
+import readExif from "exif-reader";
+import type { Metadata, Sharp } from "sharp";
+
+export type Picture = {
+  readonly width: number;
+  readonly height: number;
+  readonly placeholder: string;
+  readonly capture: Capture;
+  readonly copies: readonly {
+    readonly size: PictureSize;
+    readonly width: number;
+    readonly height: number;
+    readonly bytes: Buffer;
+  }[];
+};
+export type Made =
+  { readonly ok: true; readonly picture: Picture } | { readonly ok: false; readonly refused: FileRefused };
+
+const MIB = 1024 * 1024;
+const reading = { limitInputPixels: MOST_PIXELS, failOn: "warning", sequentialRead: true } as const;
+const placeholderSide = 24;
+
+/** Loaded by whoever works, not by everybody who serves; every way to read is shut but those of the four formats. */
+async function openSharp() {
+  const { default: sharp } = await import("sharp");
+  sharp.cache(false);
+  sharp.concurrency(1);
+  sharp.block({ operation: ["VipsForeignLoad"] });
+  sharp.unblock({
+    operation: [
+      "VipsForeignLoadJpegBuffer",
+      "VipsForeignLoadPngBuffer",
+      "VipsForeignLoadWebpBuffer",
+      "VipsForeignLoadHeifBuffer",
+    ],
+  });
+  return sharp;
+}
+
+/** What its head says that keeps it from being taken. */
+function findFault(found: Metadata): FileRefused | null {
+  const { width, height } = found;
+  if (width * height > MOST_PIXELS)
+    return { reason: "pixels", found: Math.round((width * height) / 1e6), most: MOST_PIXELS / 1e6 };
+  if (Math.min(width, height) < LEAST_SIDE) return { reason: "tiny", width, height, least: LEAST_SIDE };
+  if ((found.pages ?? 1) > 1) return { reason: "moving" };
+  if (found.space === "cmyk") return { reason: "print" };
+  if (found.depth !== "uchar") return { reason: "deep" };
+  const aside = [found.exif, found.xmp, found.iptc, found.icc].reduce(
+    (sum, each) => sum + (each?.length ?? 0),
+    0,
+  );
+  return aside > MOST_METADATA_BYTES ? { reason: "metadata", most: MOST_METADATA_BYTES / MIB } : null;
+}
+
+/** A block that cannot be read says nothing; the picture is taken all the same. */
+function readTags(block: Buffer | undefined): ExifTags {
+  if (block === undefined) return {};
+  try {
+    const { Image, Photo, GPSInfo } = readExif(block);
+    return { ...Image, ...Photo, ...GPSInfo };
+  } catch {
+    return {};
+  }
+}
+
+function whyNot(error: unknown): FileRefused {
+  const said = error instanceof Error ? error.message : String(error);
+  if (/timeout/i.test(said)) return { reason: "slow", most: MOST_SECONDS };
+  if (/pixel limit/i.test(said))
+    return { reason: "pixels", found: MOST_PIXELS / 1e6, most: MOST_PIXELS / 1e6 };
+  return { reason: /premature|truncat|unexpected end|not enough/i.test(said) ? "cut-short" : "unreadable" };
+}
+
+/** Decoded once, upright and at the largest size; the smaller ones are made of that. */
+async function drawCopies(whole: Sharp) {
+  const { default: sharp } = await import("sharp");
+  const { data, info } = await whole
+    .autoOrient()
+    .resize({
+      width: PICTURE_SIZES.large,
+      height: PICTURE_SIZES.large,
+      fit: "inside",
+      withoutEnlargement: true,
+    })
+    .toColourspace("srgb")
+    .timeout({ seconds: MOST_SECONDS })
+    .raw()
+    .toBuffer({ resolveWithObject: true });
+  const { width, height, channels } = info;
+  const within = (side: number) =>
+    sharp(data, { raw: { width, height, channels } }).resize({
+      width: side,
+      height: side,
+      fit: "inside",
+      withoutEnlargement: true,
+    });
+  const copies = [];
+  for (const size of PictureSize.options) {
+    const copy = await within(PICTURE_SIZES[size])
+      .webp({ quality: 80 })
+      .toBuffer({ resolveWithObject: true });
+    copies.push({ size, width: copy.info.width, height: copy.info.height, bytes: copy.data });
+  }
+  const blurred = await within(placeholderSide).blur(1).webp({ quality: 40 }).toBuffer();
+  return { copies, placeholder: `data:image/webp;base64,${blurred.toString("base64")}` };
+}
+
+/**
+ * Three upright copies of a photograph and a blurred placeholder, none with any metadata, and what the camera wrote, apart.
+ *
+ * @param bytes of a picture that was sniffed before
+ */
+export async function makePictures(bytes: Uint8Array): Promise<Made> {
+  const sharp = await openSharp();
+  try {
+    const found = await sharp(bytes, { ...reading, limitInputPixels: false }).metadata();
+    const refused = findFault(found);
+    if (refused !== null) return { ok: false, refused };
+    const { autoOrient: upright } = found;
+    const drawn = await drawCopies(sharp(bytes, reading));
+    const capture = captureOf(readTags(found.exif));
+    return { ok: true, picture: { width: upright.width, height: upright.height, capture, ...drawn } };
+  } catch (error) {
+    return { ok: false, refused: whyNot(error) };
+  }
+}
