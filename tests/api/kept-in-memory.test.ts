@@ -36,25 +36,31 @@ test("hours laid out are kept up to so many bytes, however long what they were l
 test("an answer is made once of what the database gave, and anew of anything else", async () => {
   const answers = new AnswerCache();
   let made = 0;
-  const ask = (...from: string[]) =>
-    answers.get(from, () => {
+  const ask = (asked: string, ...from: string[]) =>
+    answers.get(asked, from, () => {
       made += 1;
       return from.join(" and ");
     });
-  expect([await ask("a case", "open"), await ask("a case", "open")]).toEqual([
+  expect([await ask("home", "a case", "open"), await ask("home", "a case", "open")]).toEqual([
     "a case and open",
     "a case and open",
   ]);
   expect(made).toBe(1);
-  expect(await ask("a caseopen")).toBe("a caseopen");
-  expect(await ask("a case", "decided")).toBe("a case and decided");
-  expect(made).toBe(3);
+  expect(await ask("home", "a caseopen")).toBe("a caseopen");
+  expect(await ask("home", "a case", "decided")).toBe("a case and decided");
+  expect(await ask("another's home", "a case", "open")).toBe("a case and open");
+  expect(made).toBe(4);
+  // Only what was given last stands beside what was asked.
+  expect(await ask("home", "a case", "open")).toBe("a case and open");
+  expect(await ask("home", "a case")).toBe("a case");
+  expect(await ask("home", "a case", "open")).toBe("a case and open");
+  expect(made).toBe(7);
 });
 
 test("answers are kept up to so many bytes, what they were made from included", async () => {
   const answers = new AnswerCache();
   for (let whose = 0; whose < 100; whose += 1)
-    await answers.get([String(whose), "x".repeat(MiB / 2)], () => "short");
+    await answers.get(String(whose), ["x".repeat(MiB / 2)], () => "short");
   expect(answers.bytes).toBeGreaterThan(AnswerCache.maxBytes / 2);
   expect(answers.bytes).toBeLessThanOrEqual(AnswerCache.maxBytes);
 });

@@ -45,8 +45,9 @@ export class CasesService {
       actor.isOperator && query.after === undefined ? this.desk() : null,
     ]);
     const there = homes.filter((home) => home !== null);
-    const from = ["home", String(query.limit), desk?.body ?? "", ...there.map(({ body }) => body)];
-    return new JsonText(await this.answers.get(from, () => homeAnswer(there, desk, query.limit)));
+    const asked = `home ${actor.account} ${query.limit} ${query.after ?? ""}`;
+    const from = [desk?.body ?? "", ...there.map(({ body }) => body)];
+    return new JsonText(await this.answers.get(asked, from, () => homeAnswer(there, desk, query.limit)));
   }
 
   async get(actor: Actor, id: string): Promise<JsonText> {
@@ -59,7 +60,7 @@ export class CasesService {
       });
       if (seen === null) continue;
       const make = () => caseAnswer(seen, this.comparisons);
-      return new JsonText(await this.answers.get(["case", seen.body], make));
+      return new JsonText(await this.answers.get(`case ${by} ${actor.account} ${id}`, [seen.body], make));
     }
     throw notFound("case");
   }

@@ -1,28 +1,36 @@
 import { Injectable } from "@nestjs/common";
 import { LRUCache } from "lru-cache";
-import { keptOrMade } from "./kept-or-made.ts";
+
+type Kept = { readonly from: readonly string[]; readonly answer: string };
+
+const lengthOf = (texts: readonly string[]): number => texts.reduce((sum, { length }) => sum + length, 0);
 
 /**
- * Answers put together from what the database gave, kept by that very text: as long as it gives the same, whoever asks, nothing is
- * read, reckoned and written out anew. The database is asked every time, and who may see what is a part of what it is asked.
+ * Answers put together from what the database gave, kept beside that very text under what was asked: as long as it gives the same,
+ * nothing is read, reckoned and written out anew. The database is asked every time, and who may see what is a part of what it is
+ * asked.
  */
 @Injectable()
 export class AnswerCache {
   static readonly maxBytes = 16 * 1024 * 1024;
 
-  private readonly kept = new LRUCache<string, string>({
+  private readonly kept = new LRUCache<string, Kept>({
     maxSize: AnswerCache.maxBytes,
-    sizeCalculation: (answer, from) => 2 * (answer.length + from.length) + 200,
+    sizeCalculation: ({ from, answer }, asked) => 2 * (answer.length + lengthOf(from) + asked.length) + 200,
   });
 
   /**
-   * @param from what the answer is made from, and from nothing else but what never changes: each text as it was given, with what
-   * kind of answer it is
+   * @param asked what was asked, by whom: short, for only the last answer to it is kept
+   * @param from what the answer is made from, and from nothing else but what never changes, each text as it was given. It is held
+   * against what was given before, which costs less than to look for a text so long among many
    */
-  async get(from: readonly string[], make: () => string | Promise<string>): Promise<string> {
-    // JSON as the database writes it has no such character, so that nothing reads like two other texts.
-    const key = from.join("\0");
-    return keptOrMade(this.kept, key, make);
+  async get(asked: string, from: readonly string[], make: () => string | Promise<string>): Promise<string> {
+    const known = this.kept.get(asked);
+    if (known?.from.length === from.length && known.from.every((text, at) => text === from[at]))
+      return known.answer;
+    const answer = await make();
+    this.kept.set(asked, { from, answer });
+    return answer;
   }
 
   /** What is kept at this moment. */
