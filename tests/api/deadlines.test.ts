@@ -140,7 +140,9 @@ test("what is due is told a day before, once and in one letter for all lines, wh
     );
   }
   const { items } = await world.dealer.does("notices.list");
-  expect(items[0]).toMatchObject({ kind: "deadline-near", due: deadline, vehicle: world.vehicle });
+  const { vehicle } = world;
+  const about = { subject: vehicle, vehicle, step: "answer-items" };
+  expect(items[0]).toMatchObject({ kind: "deadline-near", due: deadline, ...about });
 });
 
 test("an hour that is held is told nobody; one asked for is told the inspector, once though two look at once", async () => {

@@ -100,7 +100,7 @@ async function until(holds: () => Promise<boolean>): Promise<void> {
 
 test("what happens is told by mail in the transaction that makes it happen, and sent by a job", async () => {
   const world = await makeWorld(service());
-  await inspect(world);
+  const made = await inspect(world);
   const waiting = async () => query(service().databaseUrl, "SELECT 1 FROM mail WHERE state = 'waiting'");
   await until(async () => (await waiting()).length === 0);
   const files = readdirSync(service().mailFolder).toSorted();
@@ -113,6 +113,12 @@ test("what happens is told by mail in the transaction that makes it happen, and 
     [emailOf("Bea"), "An inspection report is sealed, and the comparison is ready."],
   ]);
   expect(mails.map((mail) => mail.text).join()).not.toMatch(/horn|tread|Uthwick|A7K/);
+  for (const [at, path] of [
+    `/orders/${made.order}`,
+    `/orders/${made.order}`,
+    `/comparisons/${made.comparison}`,
+  ].entries())
+    expect(mails[at]?.text?.trimEnd().endsWith(path)).toBe(true);
 });
 
 test("a mail that is out is forgotten but for the fact, and never sent twice", async () => {
@@ -143,8 +149,27 @@ test("what happened also stands in the application, until it is read", async () 
     ["order-accepted", null],
   ]);
   expect(items[0]?.subject).toBe(comparison);
+  const unread = async () => (await world.buyer.does("account.get")).unread;
+  expect(await unread()).toBe(2);
+  await world.otherBuyer.does("notices.read", { body: { only: items[0]?.id } });
+  expect(await unread()).toBe(2);
+  await world.buyer.does("notices.read", { body: { only: items[0]?.id } });
+  const one = (await world.buyer.does("notices.list")).items;
+  expect([await unread(), one[0]?.readAt === null, one[1]?.readAt]).toEqual([1, false, null]);
   await world.buyer.does("notices.read", { body: { upTo: items[0]?.id } });
   const again = await world.buyer.does("notices.list");
   expect(again.items.every(({ readAt }) => readAt !== null)).toBe(true);
+  expect(await unread()).toBe(0);
   expect((await world.otherBuyer.does("notices.list")).items).toEqual([]);
+});
+
+test("a notice names its car as long as its reader may see it", async () => {
+  const world = await makeWorld(service());
+  await inspect(world);
+  const seen = async () => (await world.inspector.does("notices.list")).items.map(({ car }) => car?.model);
+  expect(await seen()).toEqual(["Alder"]);
+  const { databaseUrl } = service();
+  await query(databaseUrl, "UPDATE vehicle SET listed = false");
+  await query(databaseUrl, "UPDATE inspection_order SET state = 'cancelled'");
+  expect(await seen()).toEqual([undefined]);
 });

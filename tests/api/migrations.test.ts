@@ -84,6 +84,7 @@ test("what the migrations add by hand is there", async () => {
     "account_news_mail_known",
     "notice_mailing_known",
     "notice_waiting",
+    "notice_unread",
   ])
     expect(added).toContain(name);
 });

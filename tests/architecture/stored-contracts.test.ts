@@ -120,7 +120,7 @@ const kept: Keeping = {
   ]),
   "decisions.reply": "only the answer",
   "notices.choose": "only which of three",
-  "notices.read": "only up to where",
+  "notices.read": "only which, or up to where",
   "firmHandbook.put": keeps(contracts["firmHandbook.put"], (body) => [
     [body, contracts["firmHandbook.get"].answer.shape.handbook],
     [body, answers.draft.handbook],

@@ -2,7 +2,8 @@ import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { query } from "../api/setup/database.ts";
 import { useService } from "../api/setup/service.ts";
-import { makeWorld } from "../api/setup/world.ts";
+import { linkIn } from "../api/setup/letters.ts";
+import { emailOf, makeWorld, password } from "../api/setup/world.ts";
 import { useBrowser } from "./setup/browser.ts";
 import { answerForEveryMatter, approve, summarize } from "./setup/approving.ts";
 import { addInstrument, choose, notSeen, openSection, read, seal, signIn } from "./setup/steps.ts";
@@ -129,6 +130,29 @@ async function answer(dealer: Page): Promise<void> {
   await dealer.getByText("accepted by the dealer").first().waitFor();
 }
 
+/** The letter to a dealer who is signed out leads through signing in to what was laid before them, and so does the notice. */
+async function followLetter(): Promise<void> {
+  const [letter] = await query<{ body: string }>(
+    service().databaseUrl,
+    "SELECT body FROM mail WHERE recipient = $1 AND subject LIKE 'A buyer lays items%'",
+    [emailOf("Delia")],
+  );
+  const page = await (await browser().newContext()).newPage();
+  await page.goto(linkIn(letter?.body ?? ""));
+  await page.getByLabel("E-mail address").fill(emailOf("Delia"));
+  await page.getByLabel("Password", { exact: true }).fill(password);
+  await page.getByRole("button", { name: "Sign in" }).click();
+  await page.getByRole("heading", { name: "Horn", exact: true, level: 3 }).waitFor();
+  await page.getByRole("link", { name: "1 new notice", exact: true }).click();
+  await page.getByText("unread", { exact: true }).waitFor();
+  await page
+    .getByRole("link", { name: /^A buyer lays items of an inspection of the 1958 Uthwick Alder/ })
+    .click();
+  await page.getByRole("heading", { name: "Horn", exact: true, level: 3 }).waitFor();
+  await page.getByRole("link", { name: "1 new notice", exact: true }).waitFor({ state: "detached" });
+  await page.context().close();
+}
+
 async function stateAgain(dealer: Page): Promise<void> {
   await dealer.getByRole("link", { name: "Cars", exact: true }).click();
   // The page before has a link of that name too.
@@ -152,6 +176,7 @@ test("a car goes from statement to approval through all four people", async () =
   await inspect(await signIn(browser(), url, "Ines"));
   await readAndRelease(buyer);
   const comparison = buyer.url();
+  await followLetter();
   await answer(dealer);
 
   const summary = await summarize(buyer, "1958 Uthwick Alder");

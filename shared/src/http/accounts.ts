@@ -19,6 +19,8 @@ export const Account = z.strictObject({
   name: z.string(),
   email: z.string(),
   memberships: z.array(Membership),
+  /** Notices not read yet; 100 stands for that many or more. */
+  unread: z.int().min(0).max(100),
 });
 export type Account = z.infer<typeof Account>;
 

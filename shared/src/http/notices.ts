@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { Instant, ObjectId } from "../identifier.ts";
+import { DeadlineStep } from "./cases.ts";
 import { pageOf, PageQuery, type Contract } from "./paging.ts";
 
 /** What happened, as a stable code; the sentence is made from it. Never a secret, never a finding. */
@@ -36,6 +37,10 @@ export const NoticeKind = z.enum([
 ]);
 export type NoticeKind = z.infer<typeof NoticeKind>;
 
+/** What happened, as against what is due. */
+export const NewsKind = NoticeKind.exclude(["deadline-near"]);
+export type NewsKind = z.infer<typeof NewsKind>;
+
 /** How somebody wants to hear of news by mail. */
 export const NewsMail = z.enum(["at-once", "daily", "deadlines"]);
 export type NewsMail = z.infer<typeof NewsMail>;
@@ -46,18 +51,25 @@ export type NewsChoice = z.infer<typeof NewsChoice>;
 export const Notice = z.strictObject({
   id: ObjectId,
   kind: NoticeKind,
-  /** The object it is about: an order, a comparison, a release, a decision, an appointment, a question or a hand-over, by kind. */
+  /**
+   * The object it is about: an order, a comparison, a release, a decision, an appointment, a question or a hand-over, by kind. Of
+   * `deadline-near`: what the page is about where it is done.
+   */
   subject: ObjectId,
   vehicle: ObjectId,
+  /** Which car that is, while the reader may see it. */
+  car: z.strictObject({ make: z.string(), model: z.string(), modelYear: z.int() }).nullable(),
   createdAt: Instant,
   /** Of `deadline-near`: until when the answer is due. */
   due: Instant.nullable(),
+  /** Of `deadline-near`: what is owed; `null` of the oldest, which did not keep it. */
+  step: DeadlineStep.nullable(),
   readAt: Instant.nullable(),
 });
 export type Notice = z.infer<typeof Notice>;
 
-/** Everything up to and with this notice is read. */
-export const NoticesRead = z.strictObject({ upTo: ObjectId });
+/** Everything up to and with a notice is read, or one alone. */
+export const NoticesRead = z.union([z.strictObject({ upTo: ObjectId }), z.strictObject({ only: ObjectId })]);
 export type NoticesRead = z.infer<typeof NoticesRead>;
 
 export const noticeContracts = {

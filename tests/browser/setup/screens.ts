@@ -174,6 +174,7 @@ export async function screens(people: DemoPeople, car: Compared, other: Stated):
       },
     },
     { name: "organization", by: dealer, address: "/organization" },
+    { name: "notices", by: dealer, address: "/notices" },
     { name: "account", by: dealer, address: "/account" },
     { name: "sessions", by: dealer, address: "/sessions" },
     { name: "forgotten-password", by: nobody, address: "/forgotten-password" },

@@ -60,7 +60,7 @@ export const AccountMenu = ({ account }: { readonly account: Account | null }) =
             <p className={styles.email}>{account.email}</p>
             {offered(accountLinks, account).map(({ to, words }) => (
               <Link key={to} to={to} onClick={close}>
-                {t(words)}
+                {t(words, { count: account.unread })}
               </Link>
             ))}
           </>

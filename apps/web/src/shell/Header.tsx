@@ -27,6 +27,17 @@ const Menu = ({ account }: { readonly account: Account }) => {
   );
 };
 
+/** How many notices are not read yet; nothing where there is none. */
+const News = ({ unread }: { readonly unread: number }) => {
+  const t = useText();
+  if (unread === 0) return null;
+  return (
+    <Link to="/notices" className={styles.news} aria-label={t("notices.head.whole", { count: unread })}>
+      {t("notices.head", { count: unread })}
+    </Link>
+  );
+};
+
 export const Header = () => {
   const t = useText();
   const account = useAccount();
@@ -37,6 +48,7 @@ export const Header = () => {
         <span>{t("app.name")}</span>
       </Link>
       {account && <Menu account={account} />}
+      {account && <News unread={account.unread} />}
       <AccountMenu account={account} />
     </header>
   );

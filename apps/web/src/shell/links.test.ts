@@ -7,6 +7,7 @@ const of = (...kinds: readonly OrganizationKind[]): Account => ({
   id: "01900000-0000-7000-8000-000000000001",
   name: "Ada Quill",
   email: "ada@quill.example",
+  unread: 0,
   memberships: kinds.map((kind, at) => ({
     role: "member",
     organization: { id: `01900000-0000-7000-8000-00000000001${at}`, kind, name: kind },

@@ -22,6 +22,7 @@ export const headerLinks = [
 
 /** The menu under the person's name. */
 export const accountLinks = [
+  { to: "/notices", words: "notices.menu" },
   { to: "/handbook", words: "nav.handbook" },
   { to: "/appointments", words: "nav.appointments", kinds: ["buyer", "inspector", "dealer"] },
   { to: "/instruments", words: "own-instruments.title", kinds: ["inspector", "dealer"] },

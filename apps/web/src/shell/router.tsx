@@ -211,6 +211,12 @@ const organization = createRoute({
   component: lazyRouteComponent(() => import("../pages/accounts/Organization"), "Organization"),
 });
 
+const notices = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/notices",
+  component: lazyRouteComponent(() => import("../pages/notices/Notices"), "Notices"),
+});
+
 const sessions = createRoute({
   getParentRoute: () => signedIn,
   path: "/sessions",
@@ -407,6 +413,7 @@ const tree = root.addChildren([
     decisions,
     organization,
     accountPage,
+    notices,
     sessions,
     handbook,
     ownFigures,

@@ -23,6 +23,7 @@ import { handOvers } from "./en/hand-overs";
 import { handbook } from "./en/handbook";
 import { instruments } from "./en/instruments";
 import { records } from "./en/records";
+import { notices } from "./en/notices";
 import { money } from "./en/money";
 import { walk } from "./en/walk";
 
@@ -53,6 +54,7 @@ export const en = {
   ...instruments,
   ...records,
   ...money,
+  ...notices,
   ...beforeMoney,
   ...walk,
 } as const;

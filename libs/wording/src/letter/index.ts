@@ -1,6 +1,6 @@
 import { formatMessage } from "@evenhand/message/format-message";
 import type { DeadlineStep, Silence } from "@evenhand/shared/http/cases";
-import type { NoticeKind } from "@evenhand/shared/http/notices";
+import type { NewsKind, NoticeKind } from "@evenhand/shared/http/notices";
 import { deadlineMessages, dueMessages, silenceMessages } from "./deadlines.ts";
 import { digestMessages } from "./digest.ts";
 import { dueTime } from "./due-time.ts";
@@ -16,7 +16,7 @@ type Values = Readonly<Record<string, string | number>>;
  *
  * @param values what fills the places of its body: links, addresses, names, counts
  * @throws {Error} when a place is not filled
- * @example letter("complaint-answered").subject // "Your complaint was answered."
+ * @example letter("complaint-answered", { link: "https://evenhand.example/complaints/1" }).subject // "Your complaint was answered."
  */
 export function letter(code: LetterCode, values: Values = {}): Letter {
   return {
@@ -28,12 +28,12 @@ export function letter(code: LetterCode, values: Values = {}): Letter {
 /**
  * The letter that goes with a piece of news: one sentence, and where to read the rest.
  *
- * @param address of the site
- * @example newsLetter("question-asked", "https://evenhand.example").subject // "A buyer asks about one of your cars."
+ * @param link the page that the news is about
+ * @example newsLetter("question-asked", "https://evenhand.example/questions/1").subject // "A buyer asks about one of your cars."
  */
-export const newsLetter = (kind: NoticeKind, address: string): Letter => ({
+export const newsLetter = (kind: NewsKind, link: string): Letter => ({
   subject: news.say(kind),
-  body: newsLetters.say("body", { sentence: news.say(kind), address }),
+  body: newsLetters.say("body", { sentence: news.say(kind), link }),
 });
 
 /** What is due, and until when. `due` in epoch milliseconds. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { placesOf } from "@evenhand/message/format-message";
-import { NoticeKind } from "@evenhand/shared/http/notices";
+import { NewsKind } from "@evenhand/shared/http/notices";
 import { DeadlineStep } from "@evenhand/shared/http/cases";
 import { deadlineLetter, digestLetter, letter, newsLetter } from "./index.ts";
 import { dueMessages } from "./deadlines.ts";
@@ -37,10 +37,11 @@ describe("a letter", () => {
 });
 
 describe("news by mail", () => {
-  it.each(NoticeKind.options)("of %s is one sentence and the address, and says no more", (kind) => {
-    const { subject, body } = newsLetter(kind, "https://evenhand.example");
+  it.each(NewsKind.options)("of %s is one sentence and the page it is about, and says no more", (kind) => {
+    const link = "https://evenhand.example/orders/1";
+    const { subject, body } = newsLetter(kind, link);
     expect(subject).toMatch(/^[A-Z][^.]+\.$/);
-    expect(body).toBe(`${subject}\n\nSign in to read it: https://evenhand.example\n`);
+    expect(body).toBe(`${subject}\n\nSign in to read it: ${link}\n`);
   });
 });
 
@@ -87,7 +88,7 @@ describe("a day's news in one letter", () => {
     );
     expect(subject).toBe("Your news since the last letter");
     expect(body).toBe(
-      "A buyer asks about one of your cars. (2 times)\nA buyer asks for a visit at an hour of yours.\n\nSign in to read it: https://evenhand.example\n\nYou chose one letter a day. Choose otherwise here: https://evenhand.example/account\n",
+      "A buyer asks about one of your cars. (2 times)\nA buyer asks for a visit at an hour of yours.\n\nSign in to read it: https://evenhand.example/notices\n\nYou chose one letter a day. Choose otherwise here: https://evenhand.example/account\n",
     );
   });
 });

@@ -14,14 +14,14 @@ export const letters = defineMessages("letter", {
   "password-changed.body":
     "The password of your account was changed, and every other device was signed out.\n\nIf it was not you, ask for a new password by mail at once: {address}/forgotten-password\n",
   "complaint-answered.subject": "Your complaint was answered.",
-  "complaint-answered.body": "Your complaint was answered.\n\nSign in to read it.\n",
+  "complaint-answered.body": "Your complaint was answered.\n\nSign in to read it: {link}\n",
   "record-root.subject": "The signed root of your record",
   "record-root.body":
     "Everything that happened here and concerns your organization stands in its record: {size, plural, one {# entry} other {# entries}} as of tonight. This proves what they are:\n\n{root}\n\nKeep this letter. With it anybody can show later whether an entry was changed, left out or cut off; without it nobody can show that of the last ones. It says nothing of any car.\n\n{address}\n",
   "visit-on-calendar.subject": "An inspection visit for your calendar",
-  "visit-on-calendar.body": "An inspection visit for your calendar.\n\nSign in to read it: {address}\n",
+  "visit-on-calendar.body": "An inspection visit for your calendar.\n\nSign in to read it: {link}\n",
   "visit-off-calendar.subject": "An inspection visit is off",
-  "visit-off-calendar.body": "An inspection visit is off.\n\nSign in to read it: {address}\n",
+  "visit-off-calendar.body": "An inspection visit is off.\n\nSign in to read it: {link}\n",
 });
 
 type LetterId = keyof typeof letters.templates;
@@ -63,5 +63,5 @@ export const news = defineMessages("news", {
 });
 
 export const newsLetters = defineMessages("news-letter", {
-  body: "{sentence}\n\nSign in to read it: {address}\n",
+  body: "{sentence}\n\nSign in to read it: {link}\n",
 });

@@ -1,4 +1,5 @@
 import { pageStatement } from "../../platform/database/page.ts";
+import { unreadCount } from "../notices/index.ts";
 
 /** `$1` organization, `$2` cursor, `$3` limit, `$4` now. */
 export const openInvitations = pageStatement(
@@ -9,13 +10,14 @@ export const openInvitations = pageStatement(
   "$3",
 );
 
-/** JSON of the account in scope, with its memberships. */
+/** JSON of the account in scope, with its memberships and the count of its unread notices: every page asks for it, and for no more. */
 export const accountJson = `json_build_object(
   'id', account.id, 'name', account.name, 'email', account.email,
   'memberships', coalesce((
     SELECT json_agg(json_build_object(
       'organization', json_build_object('id', o.id, 'name', o.name, 'kind', o.kind), 'role', m.role) ORDER BY o.id)
-    FROM membership m JOIN organization o ON o.id = m.organization_id WHERE m.account_id = account.id), '[]'))`;
+    FROM membership m JOIN organization o ON o.id = m.organization_id WHERE m.account_id = account.id), '[]'),
+  'unread', ${unreadCount("account.id")})`;
 
 export const sessionItem = `json_build_object(
   'id', page.id, 'createdAt', instant(page.created_at), 'lastSeenAt', instant(page.last_seen_at),

@@ -2,7 +2,7 @@ import { Injectable } from "@nestjs/common";
 import type { Consequence } from "@evenhand/booking/appointment";
 import { isTold, orderEndAfter, type Role, toldOf, type ToldMove } from "@evenhand/booking/parties";
 import type { AppointmentMove } from "@evenhand/shared/booking";
-import type { NoticeKind } from "@evenhand/shared/http/notices";
+import type { NewsKind } from "@evenhand/shared/http/notices";
 import type { Transaction } from "../../platform/database/database.ts";
 import { Jobs } from "../../platform/jobs/jobs.ts";
 import { NoticesService } from "../notices/index.ts";
@@ -25,7 +25,7 @@ export type Done = {
 const ordersOf = ({ cars }: StoredAppointment): string[] =>
   cars.flatMap(({ order }) => order ?? []).toSorted((a, b) => (a < b ? -1 : 1));
 
-const newsOf: Readonly<Record<ToldMove, NoticeKind>> = {
+const newsOf: Readonly<Record<ToldMove, NewsKind>> = {
   request: "appointment-requested",
   accept: "appointment-accepted",
   decline: "appointment-declined",

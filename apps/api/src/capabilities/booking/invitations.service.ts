@@ -44,7 +44,7 @@ export class VisitInvitations {
       await this.outbox.enqueue(tx, {
         recipient: to.email,
         ...letter(method === "CANCEL" ? "visit-off-calendar" : "visit-on-calendar", {
-          address: this.site.base,
+          link: this.site.base.concat("/appointments/", appointment.id),
         }),
         calendar: { method, text: invitation(event, method, to, addressIn(this.config.mail.from)) },
       });

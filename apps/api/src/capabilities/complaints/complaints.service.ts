@@ -22,6 +22,7 @@ import { RecordChain } from "../../platform/record/record-chain.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
 import { findRow, RevisedBodyRow, sql } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
+import { SiteAddress } from "../../platform/http/site-address.ts";
 import { Outbox } from "../../platform/mail/outbox.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
 import { complaintCounts, complaintDetail, complaintList } from "./complaints.queries.ts";
@@ -44,6 +45,7 @@ export class ComplaintsService {
     private readonly clock: Clock,
     private readonly ids: Ids,
     private readonly outbox: Outbox,
+    private readonly site: SiteAddress,
     private readonly record: RecordChain,
   ) {}
 
@@ -151,7 +153,7 @@ export class ComplaintsService {
       where: { id },
       data: { state: moved.to, reply: text, revision, ...answered },
     });
-    await this.tell(tx, complaint.author);
+    await this.tell(tx, id, complaint.author);
     this.record.append(tx, {
       kind: "complaint.answered",
       organizations: [complaint.organization],
@@ -162,9 +164,10 @@ export class ComplaintsService {
     return { id, revision };
   }
 
-  private async tell(tx: Transaction, account: string): Promise<void> {
+  private async tell(tx: Transaction, id: string, account: string): Promise<void> {
     const { email } = await tx.account.findUniqueOrThrow({ where: { id: account }, select: { email: true } });
-    await this.outbox.enqueue(tx, { recipient: email, ...letter("complaint-answered") });
+    const link = this.site.base.concat("/complaints/", id);
+    await this.outbox.enqueue(tx, { recipient: email, ...letter("complaint-answered", { link }) });
   }
 }
 

@@ -70,10 +70,10 @@ export class DeadlinesService implements OnModuleInit {
     for (const reminder of remindersOf(await owedNow(tx, locked, now, subjects), now.getTime())) {
       const [first, ...more] = await this.untold(tx, reminder, now);
       if (first === undefined) continue;
-      const { organization, subject, vehicle, step, silence, deadline, zone, about } = first;
+      const { organization, vehicle, step, silence, deadline, zone, about } = first;
       const due = { step, silence, zone, due: deadline, count: more.length + 1 };
       const path = stepPaths[step](about);
-      await this.notices.remind(tx, { organization, subject, vehicle, due, path });
+      await this.notices.remind(tx, { organization, subject: about, vehicle, due, path });
       told += 1;
     }
     return told;

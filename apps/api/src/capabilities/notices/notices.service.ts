@@ -1,7 +1,14 @@
 import { Injectable } from "@nestjs/common";
 import { mailTime, type MailTime } from "@evenhand/case/news-mail";
 import { type Due, deadlineLetter, type Letter, newsLetter } from "@evenhand/wording/letter";
-import { NewsChoice, NewsMail, type NoticeKind, type NoticesRead } from "@evenhand/shared/http/notices";
+import type { DeadlineStep } from "@evenhand/shared/http/cases";
+import {
+  NewsChoice,
+  type NewsKind,
+  NewsMail,
+  type NoticeKind,
+  type NoticesRead,
+} from "@evenhand/shared/http/notices";
 import type { PageQuery } from "@evenhand/shared/http/paging";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
@@ -13,15 +20,16 @@ import type { JsonText } from "../../platform/http/json-text.ts";
 import { SiteAddress } from "../../platform/http/site-address.ts";
 import { Outbox } from "../../platform/mail/outbox.ts";
 import { found } from "../../platform/problems/problem-error.ts";
+import { newsPaths } from "./news-paths.ts";
 import { noticeList } from "./notices.queries.ts";
 
 /** `vehicle`: the car, or the first of them. */
 type About = { organization: string; subject: string; vehicle: string };
-export type News = About & { kind: NoticeKind };
-/** `path`: the page of the site where it is done. */
+export type News = About & { kind: NewsKind };
+/** `subject`: what the page is about where it is done; `path`: that page of the site. */
 type NearDeadline = About & { due: Omit<Due, "link">; path: string };
 
-type Written = News & { dueAt: Date | null };
+type Written = About & { kind: NoticeKind; dueAt: Date | null; step: DeadlineStep | null };
 
 /** How a notice stands with the mail when it is written. */
 const mailings: Readonly<Record<MailTime, string>> = { now: "mailed", morning: "waiting", never: "none" };
@@ -38,36 +46,29 @@ export class NoticesService {
   ) {}
 
   async tell(tx: Transaction, news: News): Promise<void> {
-    await this.write(tx, { ...news, dueAt: null }, newsLetter(news.kind, this.site.base));
+    const link = this.site.base.concat(newsPaths[news.kind](news));
+    await this.write(tx, { ...news, dueAt: null, step: null }, newsLetter(news.kind, link));
   }
 
   /** Tells of a deadline that nears, with the way to where it is met. */
   async remind(tx: Transaction, { due, path, ...about }: NearDeadline): Promise<void> {
     const letter = deadlineLetter({ ...due, link: this.site.base.concat(path) });
-    await this.write(tx, { ...about, kind: "deadline-near", dueAt: new Date(due.due) }, letter);
+    const { step } = due;
+    await this.write(tx, { ...about, kind: "deadline-near", dueAt: new Date(due.due), step }, letter);
   }
 
   private async write(tx: Transaction, written: Written, letter: Letter): Promise<void> {
-    const { organization, kind, subject, vehicle, dueAt } = written;
+    const { organization, vehicle, ...told } = written;
     const members = await tx.membership.findMany({
       where: { organizationId: organization },
       select: { accountId: true, account: { select: { email: true, newsMail: true } } },
     });
     const createdAt = this.clock.now();
     for (const { accountId, account } of members) {
-      const time = mailTime(kind, NewsMail.parse(account.newsMail));
+      const time = mailTime(told.kind, NewsMail.parse(account.newsMail));
       const mailing = mailings[time];
       await tx.notice.create({
-        data: {
-          id: this.ids.next(),
-          accountId,
-          kind,
-          subject,
-          vehicleId: vehicle,
-          createdAt,
-          dueAt,
-          mailing,
-        },
+        data: { ...told, id: this.ids.next(), accountId, vehicleId: vehicle, createdAt, mailing },
       });
       if (time === "now") await this.outbox.enqueue(tx, { recipient: account.email, ...letter });
     }
@@ -99,14 +100,18 @@ export class NoticesService {
     return readPage(this.database, {
       name: "notice-list",
       text: noticeList,
-      values: [actor.account, readCursor(query), query.limit],
+      values: [actor.organizations(), readCursor(query), query.limit, actor.account],
     });
   }
 
-  async markRead(actor: Actor, { upTo }: NoticesRead): Promise<void> {
+  async markRead(actor: Actor, read: NoticesRead): Promise<void> {
     await this.database.transaction((tx) =>
       tx.notice.updateMany({
-        where: { accountId: actor.account, id: { lte: upTo }, readAt: null },
+        where: {
+          accountId: actor.account,
+          id: "only" in read ? read.only : { lte: read.upTo },
+          readAt: null,
+        },
         data: { readAt: this.clock.now() },
       }),
     );

@@ -9,7 +9,7 @@ import {
 import { ORDER_STATES, type OrderMove, type OrderParty } from "@evenhand/case/order-states";
 import { decideMove } from "@evenhand/case/state-table";
 import type { CreatedDraft } from "@evenhand/shared/http/paging";
-import type { NoticeKind } from "@evenhand/shared/http/notices";
+import type { NewsKind } from "@evenhand/shared/http/notices";
 import { z } from "zod";
 import { checkRevision } from "../../platform/access/parameters.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
@@ -40,7 +40,7 @@ const LockedOrder = z.object({
 });
 export type LockedOrder = z.infer<typeof LockedOrder>;
 
-const newsOf: Partial<Record<OrderMove, NoticeKind>> = {
+const newsOf: Partial<Record<OrderMove, NewsKind>> = {
   accept: "order-accepted",
   decline: "order-declined",
   cancel: "order-cancelled",

@@ -1,7 +1,7 @@
 import { Injectable } from "@nestjs/common";
 import { decide, owedIn, type SettlementDecision, UPHELD } from "@evenhand/case/settlement";
 import type { Evidence, Remedy, SettlementActor, SettlementMove } from "@evenhand/shared/settlement";
-import type { NoticeKind } from "@evenhand/shared/http/notices";
+import type { NewsKind } from "@evenhand/shared/http/notices";
 import { Clock } from "../../platform/clock/index.ts";
 import type { Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
@@ -146,7 +146,7 @@ export class SettlementMoves {
   ): Promise<void> {
     const ended = to.some(({ to: state }) => owedIn(state) === null);
     const asked = line.askedAt !== null && ended && actor !== "inspector" && actor !== "seal";
-    const news: [string, NoticeKind, boolean][] = [
+    const news: [string, NewsKind, boolean][] = [
       [line.buyerId, actor === "dealer" ? "release-answered" : "settlement-moved", actor !== "buyer"],
       [line.dealerId, "settlement-moved", actor !== "dealer"],
       [line.inspectorId, move === "ask" ? "settlement-asked" : "settlement-moved", move === "ask" || asked],
