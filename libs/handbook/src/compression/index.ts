@@ -1,8 +1,9 @@
 import { listed } from "@evenhand/message/listed";
 import type { Figure, FirmLimits, LimitUse, RuleResult, Verdict } from "@evenhand/shared/cross-check";
+import { difference } from "@evenhand/measurement/difference";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { median } from "@evenhand/measurement/median";
-import { derived, judge, productOf, worstVerdict } from "../interval/index.ts";
+import { judge, productOf, worstVerdict } from "../interval/index.ts";
 import { figure } from "../rule-result/index.ts";
 import { compressionRecord } from "./record.ts";
 
@@ -19,9 +20,11 @@ export type CompressionInput = {
   readonly makers?: { readonly lowestShare?: number; readonly least?: number };
 };
 
-/** What a cylinder has over the share of another one; below 0 it is too low against it. */
-const margin = (low: Estimate, high: Estimate, share: number): Estimate =>
-  derived(low.value - share * high.value, [low, { ...high, sensitivity: share }]);
+const shareOfPressure = ({ pressure }: CylinderPressure, share: number): Estimate => ({
+  value: share * pressure.value,
+  standardUncertainty: Math.abs(share) * pressure.standardUncertainty,
+  degreesOfFreedom: pressure.degreesOfFreedom,
+});
 
 /** Every cylinder against a share of each other one, all judged together. */
 export const lowAgainstOthers = (
@@ -29,11 +32,17 @@ export const lowAgainstOthers = (
   share: number,
 ): Map<number, Verdict> => {
   const among = cylinders.length * (cylinders.length - 1);
+  const shares = cylinders.map((high) => ({ high, pressure: shareOfPressure(high, share) }));
+  // What a cylinder has over the share of another one; below 0 it is too low against it.
   const verdictOf = (low: CylinderPressure): Verdict => {
-    const verdicts = cylinders
-      .filter((high) => high !== low)
-      .map((high) => judge(margin(low.pressure, high.pressure, share), { low: 0 }, among));
-    return worstVerdict(verdicts);
+    let worst: Verdict = "holds";
+    for (const { high, pressure } of shares) {
+      if (high === low) continue;
+      const verdict = judge(difference(low.pressure, pressure), { low: 0 }, among);
+      if (verdict === "breaks") return verdict;
+      if (verdict === "cannot-tell") worst = verdict;
+    }
+    return worst;
   };
   return new Map(cylinders.map((low) => [low.cylinder, verdictOf(low)]));
 };

@@ -17,11 +17,12 @@ const find = (view: View): Inputs<OriginalPaintInput>[] => {
     return claim !== undefined && optionOf(claim) === "original" ? [{ paint, reads, claim }] : [];
   });
   const among = claimed.flatMap(({ paint }) => readingsOf(paint)).length;
+  const car = measured.map((panel) => panel.paint);
   return claimed.map(({ paint, reads, claim }) => ({
     reads,
     claim,
     bad: () => reads.slice(0, 1),
-    input: { panels: [paint], car: measured.map((panel) => panel.paint), among },
+    input: { panels: [paint], car, among },
   }));
 };
 

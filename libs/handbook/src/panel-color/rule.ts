@@ -11,12 +11,14 @@ import type { PanelColorInput } from "./index.ts";
 import { panelColorRecord } from "./record.ts";
 
 const labOf = (view: View, read: Read<"color">): PanelLab => {
-  const of = (axis: "L" | "a" | "b") => mean(read.answer.values.map((value) => value[axis]));
+  const { values } = read.answer;
+  const [only] = values;
+  const of = (axis: "L" | "a" | "b") => mean(values.map((value) => value[axis]));
   const repeatability = view.sheet.items.get(read.item)?.item.color?.repeatability ?? 0;
   return {
     panel: read.position,
-    color: { L: of("L"), a: of("a"), b: of("b") },
-    standardUncertainty: repeatability / Math.sqrt(read.answer.values.length),
+    color: only !== undefined && values.length === 1 ? only : { L: of("L"), a: of("a"), b: of("b") },
+    standardUncertainty: repeatability / Math.sqrt(values.length),
   };
 };
 

@@ -8,8 +8,11 @@ import { estimateOf, findClaim, findRead, optionOf, vehicleOf } from "../view/in
 import type { Found, Read, View } from "../view/index.ts";
 
 /** The values that are there. */
-export const present = <T>(values: readonly (T | undefined)[]): T[] =>
-  values.flatMap((value) => (value === undefined ? [] : [value]));
+export const present = <T>(values: readonly (T | undefined)[]): T[] => {
+  const there: T[] = [];
+  for (const value of values) if (value !== undefined) there.push(value);
+  return there;
+};
 
 /** A length read in millimeters, in inches. */
 export const inInches = ({ value, standardUncertainty, degreesOfFreedom }: Estimate): Estimate => ({

@@ -1,4 +1,5 @@
 import type { PanelPaint } from "../paint-map/index.ts";
+import { present } from "./axle.ts";
 import { estimateOf, findRead, findReads, optionOf } from "../view/index.ts";
 import type { Found, Read, View } from "../view/index.ts";
 
@@ -24,7 +25,7 @@ const paintOf = (view: View, read: Read<"reading">): Measured[] => {
     // A probe reads on metal only, so a panel whose metal is not named is taken as steel.
     material: MATERIALS[optionOf(material) ?? ""] ?? "steel",
   };
-  return [{ paint, reads: [read, material, highest].flatMap((found) => found ?? []) }];
+  return [{ paint, reads: present<Found>([read, material, highest]) }];
 };
 
 /** A function of the view alone, which several rules ask for. */

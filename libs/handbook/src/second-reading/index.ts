@@ -2,7 +2,7 @@ import { listed } from "@evenhand/message/listed";
 import type { CrossCheck, EntryReference } from "@evenhand/shared/cross-check";
 import type { CodeSystem } from "@evenhand/shared/sheet";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
-import { isSameCode, normalizeCode } from "../code-text/index.ts";
+import { isSameAsNormalized, normalizeCode } from "../code-text/index.ts";
 import { findRule } from "../rules/index.ts";
 import { sentence } from "../sentence/index.ts";
 import { answeredBy, findAt } from "../view/indexed-report.ts";
@@ -26,10 +26,15 @@ const codeAt = ({ reports, sheet }: Read, { side, item, position }: EntryReferen
 const normalized = ({ system, text }: Code): string => normalizeCode(system, text);
 
 /** One may give the whole code and the other part of it: a stamp's end, a part number without its suffix. */
-const isAlike = (one: Code, other: Code): boolean =>
-  isSameCode(one.system, one.text, other.text) ||
-  normalized(one).includes(normalized(other)) ||
-  normalized(other).includes(normalized(one));
+const isAlike = (one: Code, other: Code): boolean => {
+  const own = { text: one.text, normalized: normalized(one) };
+  const theirs = { text: other.text, normalized: normalized(other) };
+  return (
+    isSameAsNormalized(one.system, own, theirs) ||
+    own.normalized.includes(theirs.normalized) ||
+    theirs.normalized.includes(own.normalized)
+  );
+};
 
 const TIRE_NUMBER = "wheels.tire-identification";
 

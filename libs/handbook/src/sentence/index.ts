@@ -40,8 +40,9 @@ const BAND = /To(?=[A-Z])/;
 const findLimitText = ({ limits = [] }: RuleResult, place: string): string | undefined => {
   const find = (name: string): LimitUse | undefined => limits.find(({ id }) => placeOfLimit(id) === name);
   const name = place.slice(LIMIT.length);
-  const [only, [low = "", high = ""]] = [find(name), name.split(BAND)];
+  const only = find(name);
   if (only !== undefined) return limitText(only);
+  const [low = "", high = ""] = name.split(BAND);
   const [lower, upper] = [find(low), find(high)];
   return lower === undefined || upper === undefined ? undefined : bandText(lower, upper);
 };
