@@ -1,7 +1,6 @@
 import assert from "node:assert/strict";
 import { createHash } from "node:crypto";
 import { request } from "node:http";
-import type { Response } from "supertest";
 import type { Asked, Person } from "./person.ts";
 
 export const hashOf = (bytes: Uint8Array): string => createHash("sha256").update(bytes).digest("hex");
@@ -94,5 +93,3 @@ export async function send(
   assert.equal(await sendPart(person, id, { bytes, from: 0 }), 204);
   return id;
 }
-
-export type { Response };

@@ -1,0 +1,95 @@
+import { createHash } from "node:crypto";
+import { join } from "node:path";
+import { PgBoss } from "pg-boss";
+import { afterAll, expect, test } from "vitest";
+import { query } from "../api/setup/database.ts";
+import { announce, hashOf, sendPart, whereIs } from "../api/setup/evidence-story.ts";
+import { Person } from "../api/setup/person.ts";
+import { photograph } from "../api/setup/pictures.ts";
+import { type PlainProcess, startProcess } from "../api/setup/plain-process.ts";
+import { recordKeys, unlimited, useService } from "../api/setup/service.ts";
+import { draftStatement, makeVehicle } from "../api/setup/story.ts";
+import { until } from "../api/setup/until.ts";
+import { makeWorld } from "../api/setup/world.ts";
+
+/** Short in every run; at full length two hundred uploads and ten kills. */
+const full = process.env["FAULTS"] === "full";
+const [uploads, kills] = full ? [200, 10] : [3, 1];
+
+const service = useService({ emptyBetween: false });
+const on = <R extends object>(text: string) => query<R>(service().databaseUrl, text);
+let serving: PlainProcess | undefined;
+afterAll(async () => serving?.stop("SIGKILL"));
+
+/** Serves and works, on the storage that stays when it is killed. */
+async function serve(): Promise<string> {
+  serving = startProcess(["node", "apps/api/dist/main.js", "serve"], {
+    DATABASE_URL: service().databaseUrl,
+    STORAGE_FOLDER: join(service().mailFolder, "files"),
+    MAIL_FOLDER: service().mailFolder,
+    RECORD_KEYS: recordKeys,
+    PORT: "0",
+    LOG_LEVEL: "silent",
+    ...unlimited,
+  });
+  const [, url] = await serving.says(/answers at (http:\S+)/);
+  return url ?? "";
+}
+
+/** A number below the bound that hangs on the words alone. */
+const drawn = (words: string, bound: number): number =>
+  createHash("sha256").update(words).digest().readUInt32BE() % bound;
+
+/** The dead are looked for now, and the pause before another try is over. */
+async function lookForDead(boss: PgBoss): Promise<void> {
+  await on("UPDATE pgboss.queue SET monitor_on = NULL");
+  await boss.supervise("evidence");
+  await on("UPDATE pgboss.job SET start_after = now() WHERE name = 'evidence' AND state = 'retry'");
+}
+
+test("uploads that are cut at any byte, by a service that is killed again and again, arrive whole, once", async () => {
+  const { dealer } = await makeWorld(service());
+  const { id: report } = await draftStatement(dealer, await makeVehicle(dealer));
+  const cookie = dealer.credentials["cookie"]?.split("=")[1] ?? "";
+  const reached = async () => new Person(await serve(), { account: dealer.account, cookie });
+  const picture = await photograph();
+  const killAfter = new Set(
+    Array.from({ length: kills }, (_, at) => Math.floor((uploads * (at + 1)) / (kills + 1))),
+  );
+  let person = await reached();
+  const sent: string[] = [];
+  for (let at = 0; at < uploads; at += 1) {
+    // Padding behind the picture, as cameras leave it, makes each a file of its own.
+    const bytes = Buffer.concat([picture, Buffer.alloc(at + 1)]);
+    const id = await announce(person, report, bytes, { position: `place-${at}` });
+    const cutAfter = drawn(`cut ${at}`, bytes.length);
+    await sendPart(person, id, { bytes, from: await whereIs(person, id), cutAfter });
+    if (killAfter.has(at)) {
+      const cut = sendPart(person, id, { bytes, from: await whereIs(person, id), cutAfter: bytes.length });
+      await serving?.stop("SIGKILL");
+      await cut;
+      await on(
+        "UPDATE pgboss.job SET heartbeat_on = heartbeat_on - interval '21 seconds' WHERE state = 'active'",
+      );
+      person = await reached();
+    }
+    await until(async () => {
+      const from = await whereIs(person, id);
+      return from === bytes.length || (await sendPart(person, id, { bytes, from })) === 204;
+    });
+    sent.push(hashOf(bytes));
+  }
+  const boss = new PgBoss({ connectionString: service().databaseUrl, supervise: false, schedule: false });
+  await boss.start();
+  await until(async () => {
+    await lookForDead(boss);
+    return (await on("SELECT 1 FROM evidence_file WHERE state = 'ready'")).length === uploads;
+  });
+  await boss.stop({ graceful: false });
+  const { items } = await dealer.does("evidence.ofReport", { path: { id: report } });
+  expect(items.map(({ sha256 }) => sha256).toSorted()).toEqual(sent.toSorted());
+  for (const { id, sha256 } of items) {
+    const { body } = await dealer.ask("evidence.original", { path: { id } });
+    expect(hashOf(body)).toBe(sha256);
+  }
+});
