@@ -129,7 +129,10 @@ export async function settlementMoves(world: BookingWorld, databaseUrl: string):
       ...told(2, 3),
     }),
     move(inspector, ["leftFront"], { move: "stand", words: "I measured it twice." }, "finding-stands", {
-      record_entry: 3,
+      // Upheld, it takes the car off the list.
+      vehicle: 0,
+      listing_change: 1,
+      record_entry: 4,
       ...told(2),
     }),
     move(inspector, ["rightFront"], { move: "revise", words: "The wrong row." }, "revising", {
@@ -137,6 +140,7 @@ export async function settlementMoves(world: BookingWorld, databaseUrl: string):
       ...told(2, 1),
     }),
     move(inspector, ["horn"], { move: "look-again" }, "looking-again", {
+      brief: 1,
       record_entry: 3,
       ...told(2, 1),
     }),
@@ -205,7 +209,14 @@ function lookAgain({ buyer, vehicle }: BookingWorld, databaseUrl: string): reado
         const body = { vehicles: [vehicle], offer: offer === undefined ? null : choose(offer) };
         return { who: buyer, route: "appointments.hold", asked: { body } };
       },
-      rows: {},
+      rows: {
+        appointment: 1,
+        appointment_car: 1,
+        appointment_bay: 1,
+        appointment_move: 1,
+        idempotency: 1,
+        "job in line": 1,
+      },
       stands,
       leaves: "held",
     },
@@ -217,7 +228,18 @@ function lookAgain({ buyer, vehicle }: BookingWorld, databaseUrl: string): reado
         const asked = { path: { id }, revision, body: { terms: terms.version } };
         return { who: buyer, route: "appointments.request", asked };
       },
-      rows: {},
+      rows: {
+        appointment: 0,
+        appointment_car: 0,
+        appointment_bay: 0,
+        appointment_move: 1,
+        inspection_order: 1,
+        payment_entry: 1,
+        record_entry: 3,
+        record_chain: 0,
+        idempotency: 1,
+        ...told(1, 1),
+      },
       stands,
       leaves: "requested",
     },
