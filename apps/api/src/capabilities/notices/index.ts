@@ -1,5 +1,4 @@
 export { DigestService } from "./digest.service.ts";
 export { NoticesModule } from "./notices.module.ts";
-export { newsPaths } from "./news-paths.ts";
 export { unreadCount } from "./notices.queries.ts";
 export { NoticesService } from "./notices.service.ts";
