@@ -1,6 +1,8 @@
 import type { Answer } from "@evenhand/shared/answer";
 import type { FindingInput } from "@evenhand/shared/finding";
 import { beforeAll, describe, expect, test } from "vitest";
+import { Database } from "../../apps/api/src/platform/database/database.ts";
+import { readEntries } from "../../apps/api/src/platform/record/read-chain.ts";
 import { query } from "./setup/database.ts";
 import {
   carTo,
@@ -33,6 +35,13 @@ const dented: FindingInput = {
   item: "body.faults",
   position: "left-front-door",
   answer: faults({ kind: "dent", mm: 80 }),
+};
+/** The moves of a hand-over that stand in somebody's record, in their order. */
+const recordedOf = async ({ organization }: Person, id: string): Promise<(string | undefined)[]> => {
+  const entries = await readEntries(service().app.get(Database), organization);
+  return entries
+    .filter(({ kind, subject }) => kind === "handover.moved" && subject === id)
+    .map(({ openings }) => /"move":"([a-z-]+)"/.exec(openings.content?.text ?? "")?.[1]);
 };
 const of = (id: string) => ({ path: { id } });
 const by = (token: string) => ({ path: { token } });
@@ -211,6 +220,13 @@ describe("a car on its way", () => {
     const ended = await world.buyer.does("handOvers.get", of(id));
     expect(ended).toMatchObject({ state: "claim-closed", revision: closed.revision });
     expect(ended.moves.map(({ move }) => move)).toEqual(["collect", "deliver", "open-claim", "close-claim"]);
+    const late = await world.buyer.isRefused("handOvers.setTerms", {
+      ...of(id),
+      revision: closed.revision,
+      body: { ...terms, riskPasses: null },
+    });
+    expect(late).toMatchObject({ code: "hand-over-state", state: "claim-closed" });
+    expect((await world.buyer.does("handOvers.get", of(id))).terms).toEqual(terms);
   });
 
   test("the dealer sees the car leave; where it went and what became of it is the buyer's", async () => {
@@ -244,7 +260,7 @@ test("a link that has run out opens nothing; what is called off neither, and ano
     [id],
   );
   expect((await world.nobody.isRefused("carriedHandOvers.get", by(token))).code).toBe("hand-over-link-spent");
-  const late = await world.nobody.isRefused("carriedHandOvers.sign", {
+  const spent = await world.nobody.isRefused("carriedHandOvers.sign", {
     ...by(token),
     body: {
       report: collected(soundFindings()),
@@ -254,11 +270,22 @@ test("a link that has run out opens nothing; what is called off neither, and ano
       other: "D",
     },
   });
-  expect(late.code).toBe("hand-over-link-spent");
+  expect(spent.code).toBe("hand-over-link-spent");
   const fresh = await world.buyer.does("handOvers.renewLink", { ...of(id), body: { expires: inDays(2) } });
   const body = { note: "The truck broke down." };
-  const { revision } = await world.buyer.does("handOvers.callOff", { ...of(id), revision: 1, body });
-  expect(revision).toBe(2);
+  const agreed = { ...terms, riskPasses: null };
+  await world.buyer.does("handOvers.setTerms", { ...of(id), revision: 1, body: agreed });
+  const { revision } = await world.buyer.does("handOvers.callOff", { ...of(id), revision: 2, body });
+  expect(revision).toBe(3);
+  const late = { ...of(id), revision, body: terms };
+  expect(await world.buyer.isRefused("handOvers.setTerms", late)).toMatchObject({
+    code: "hand-over-state",
+    state: "called-off",
+    detail: "It was called off. What was agreed with the carrier stays as it was then.",
+  });
+  // What the buyer entered stands in the buyer's record, and not in the dealer's, who is shown none of it.
+  expect(await recordedOf(world.buyer, id)).toEqual(["arrange", "set-terms", "call-off"]);
+  expect(await recordedOf(world.dealer, id)).toEqual(["arrange", "call-off"]);
   expect((await world.nobody.isRefused("carriedHandOvers.get", by(fresh.token))).code).toBe(
     "hand-over-link-spent",
   );

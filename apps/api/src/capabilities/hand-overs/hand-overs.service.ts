@@ -1,5 +1,5 @@
 import { HAND_OVER_STATES } from "@evenhand/case/hand-over-states";
-import { decideMove } from "@evenhand/case/state-table";
+import { decideMove, hasEnded } from "@evenhand/case/state-table";
 import {
   type HandOverLinkCreated,
   type HandOverLinkRequest,
@@ -27,7 +27,7 @@ import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { bought } from "../summaries/index.ts";
 import { handOverSeen } from "./hand-over-view.ts";
 import { handOverDetail, handOversOfCase } from "./hand-overs.queries.ts";
-import { stateProblem } from "./state-problem.ts";
+import { stateProblem, termsProblem } from "./state-problem.ts";
 import { StoredHandOver } from "./stored.ts";
 
 const mostDays = 120;
@@ -139,12 +139,22 @@ export class HandOversService {
     return linkTo(id, secret);
   }
 
+  /** What was agreed with the carrier, entered or mended for as long as it may still matter. */
   async setTerms(actor: Actor, id: string, meant: number, terms: HandOverTerms): Promise<CreatedDraft> {
     return this.database.transaction(async (tx) => {
-      const { revision: now } = await hold(tx, actor, id);
+      const { state, revision: now, buyerId } = await hold(tx, actor, id);
+      if (hasEnded(HAND_OVER_STATES, state)) throw termsProblem(state);
       checkRevision(now, meant);
       const revision = now + 1;
       await tx.handOver.update({ where: { id }, data: { terms: toJson(terms), revision } });
+      this.record.append(tx, {
+        kind: "handover.moved",
+        // The dealer is shown no terms.
+        organizations: [buyerId],
+        subject: id,
+        actor: actor.account,
+        content: { move: "set-terms", state, revision },
+      });
       return { id, revision };
     });
   }

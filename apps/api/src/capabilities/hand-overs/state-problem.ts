@@ -14,3 +14,11 @@ const WHERE: Readonly<Record<HandOverState, string>> = {
 /** The move does not go from where the hand-over stands by now. */
 export const stateProblem = (state: HandOverState): ProblemError =>
   new ProblemError("hand-over-state", WHERE[state], { members: { state } });
+
+/** Its terms are fixed, since it is over. */
+export const termsProblem = (state: HandOverState): ProblemError =>
+  new ProblemError(
+    "hand-over-state",
+    `${WHERE[state]} What was agreed with the carrier stays as it was then.`,
+    { members: { state } },
+  );

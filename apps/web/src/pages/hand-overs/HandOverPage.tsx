@@ -41,6 +41,9 @@ const useTermsRows = ({ terms }: HandOverSeen): (readonly [string, string])[] =>
   ];
 };
 
+/** Nothing can follow, so its terms stay as they were. */
+const isOver = ({ state }: HandOverSeen): boolean => state === "called-off" || state === "claim-closed";
+
 const Stands = ({ seen }: Props) => {
   const t = useText();
   const intl = useIntl();
@@ -55,7 +58,7 @@ const Stands = ({ seen }: Props) => {
   return (
     <Panel title={t("hand-over.stands")}>
       <Facts rows={[[t("hand-over.carrier"), seen.carrier], ...terms, ...moves]} />
-      {seen.terms !== null && seen.state !== "called-off" && <SetTerms seen={seen} terms={seen.terms} />}
+      {seen.terms !== null && !isOver(seen) && <SetTerms seen={seen} terms={seen.terms} />}
     </Panel>
   );
 };
