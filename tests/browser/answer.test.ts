@@ -1,3 +1,4 @@
+import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import type { Locator, Page } from "playwright-core";
 import { expect, test } from "vitest";
 import type { Answer, AnswerCost } from "@evenhand/shared/page-one";
@@ -108,6 +109,11 @@ test("on the first screen of a desk: the three gravest, what nobody knows, the c
   ])
     expect.soft(await lowerEdge(shown)).toBeLessThanOrEqual(900);
   expect(await page.locator("*").count()).toBeLessThanOrEqual(2500);
+  for (const format of ["A4", "Letter"]) {
+    const data = new Uint8Array(await page.pdf({ format, preferCSSPageSize: true }));
+    const { promise: printed } = getDocument({ data, verbosity: 0 });
+    expect.soft([format, (await printed).numPages]).toEqual([format, 1]);
+  }
   const dealer = part(page, "Ask the dealer");
   await dealer.getByRole("button", { name: `Ask this: ${answer.questions[0]}` }).click();
   await dealer.getByRole("link", { name: "Yours to the dealer: asked" }).waitFor();

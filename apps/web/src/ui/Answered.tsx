@@ -14,7 +14,7 @@ export const Answered = ({ title, children }: Props) => {
     place.current?.scrollIntoView({ block: "center" });
   }, []);
   return (
-    <output ref={place} tabIndex={-1} style={{ display: "block", outlineOffset: "3px" }}>
+    <output className="no-print" ref={place} tabIndex={-1} style={{ display: "block", outlineOffset: "3px" }}>
       <Notice kind="note" title={title}>
         {children}
       </Notice>

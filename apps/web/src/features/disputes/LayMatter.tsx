@@ -79,7 +79,7 @@ export const LayMatter = ({ dealer, onCancel, ...asked }: Props) => {
   const laying = useLaying(asked);
   const nothing = laying.whole?.lines.length === 0;
   return (
-    <section className={styles.lay} aria-label={t("lay.title", { dealer })}>
+    <section className={`${styles.lay} no-print`} aria-label={t("lay.title", { dealer })}>
       <h4>{t("lay.title", { dealer })}</h4>
       {laying.error !== null && <ProblemNotice error={laying.error} />}
       <p>{nothing ? t("lay.none") : t("lay.what", { dealer, hours: owedIn("released")?.hours ?? 0 })}</p>

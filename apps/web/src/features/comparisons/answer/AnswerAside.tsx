@@ -130,14 +130,14 @@ const Gravest = ({ claims: { fallen } }: Pick<Answer, "claims">) => {
   const t = useText();
   if (fallen.length === 0) return null;
   return (
-    <>
+    <div className={styles.gravest}>
       <h3>{t("answer.claims.gravest")}</h3>
       <ul>
         {fallen.map((words) => (
           <li key={words}>{words}</li>
         ))}
       </ul>
-    </>
+    </div>
   );
 };
 
