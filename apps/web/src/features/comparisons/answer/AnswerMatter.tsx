@@ -158,8 +158,8 @@ export const AnswerMatter = (props: Props) => {
         <p className={styles.found}>{found}</p>
         {(open || !unknown) && <Quotes notes={one.notes} open={open} />}
         <Foot one={one} likely={likely} unknown={unknown} open={open} onToggle={() => setOpen(!open)} />
-        {settling?.(one)}
         {open && <More {...props} />}
+        {settling?.(one)}
       </div>
     </li>
   );
