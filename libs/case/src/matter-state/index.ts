@@ -71,6 +71,16 @@ export type MatterOwed = {
   readonly until: string | null;
 };
 
+/**
+ * What a line laid before the dealer waits for; `null` at an end.
+ *
+ * @example lineOwed({ state: "settled", deadline: null }) // null
+ */
+export const lineOwed = ({ state, deadline }: Pick<DueRelease, "state" | "deadline">): MatterOwed | null => {
+  const owed = owedIn(state);
+  return owed === null ? null : { of: owed.of, state, until: deadline };
+};
+
 const byDeadline = (one: DueRelease, other: DueRelease): number =>
   (one.deadline ?? "~") < (other.deadline ?? "~") ? -1 : 1;
 
@@ -88,7 +98,5 @@ export const matterOwed = (lines: readonly number[], releases: readonly DueRelea
   const [first] = releases
     .filter(({ entry, state }) => lines.includes(entry) && lineState(state) === called)
     .toSorted(byDeadline);
-  const owed = first === undefined ? null : owedIn(first.state);
-  if (first === undefined || owed === null) return null;
-  return { of: owed.of, state: first.state, until: first.deadline };
+  return first === undefined ? null : lineOwed(first);
 };

@@ -78,8 +78,8 @@ const spreadAMinute = (look: Look): number => varianceTold(look) / look.minutes;
  * The order in which to look: what can stop the money or hurt somebody first, then what the set loses most by leaving out, a minute.
  * Worked from all of them together backward, since things may be worth nothing each and decide together.
  */
-function ordered(room: number, all: readonly Look[], weighed: readonly Look[]): Look[] {
-  const order: Look[] = [];
+function ordered<L extends Look>(room: number, all: readonly L[], weighed: readonly L[]): L[] {
+  const order: L[] = [];
   let rest = [...weighed];
   while (rest.length > 0) {
     const whole = worthOfSeeing(room, all, new Set(rest.map(({ id }) => id)));
@@ -104,10 +104,10 @@ function ordered(room: number, all: readonly Look[], weighed: readonly Look[]): 
  * @param room what the buyer would still spend on putting right, before any of it; in the unit of the means
  * @example worthOfLooking(100, []) // { together: 0, order: [] }
  */
-export function worthOfLooking(
+export function worthOfLooking<L extends Look>(
   room: number,
-  looks: readonly Look[],
-): { readonly together: number; readonly order: readonly Look[] } {
+  looks: readonly L[],
+): { readonly together: number; readonly order: readonly L[] } {
   const open = looks.filter(({ probability, mean }) => probability > 0 && probability < 1 && mean > 0);
   const certain = looks.filter((look) => !open.includes(look)).reduce((sum, look) => sum + expected(look), 0);
   const weighed = open

@@ -1,6 +1,4 @@
-import { normalCdf, normalQuantile } from "@evenhand/measurement/normal-distribution";
-
-const density = (z: number): number => Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
+import { normalCdf, normalDensity, normalQuantile } from "@evenhand/measurement/normal-distribution";
 
 /**
  * Unit normal loss integral L(z): the mean of max(0, X − z) of a standard normal X, φ(z) − z·(1 − Φ(z)).
@@ -9,7 +7,7 @@ const density = (z: number): number => Math.exp((-z * z) / 2) / Math.sqrt(2 * Ma
  *
  * @example unitNormalLoss(0) // 0.398942280401…
  */
-export const unitNormalLoss = (z: number): number => Math.max(0, density(z) - z * normalCdf(-z));
+export const unitNormalLoss = (z: number): number => Math.max(0, normalDensity(z) - z * normalCdf(-z));
 
 /** What is left to whoever goes on, as it is known before looking, and how well the look would tell it; all in one unit. */
 export type NormalLook = {

@@ -1,6 +1,6 @@
 import { listed } from "@evenhand/message/listed";
 import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
-import { normalCdf } from "@evenhand/measurement/normal-distribution";
+import { normalCdf, normalDensity } from "@evenhand/measurement/normal-distribution";
 import { colorDifference } from "../color-difference/index.ts";
 import type { Lab } from "../color-difference/index.ts";
 import { HANDBOOK_COVERAGE, judgeSpan } from "../interval/index.ts";
@@ -29,8 +29,7 @@ export type PanelColorInput = {
 const MOST_STRETCH = 1.5;
 
 /** Probability that a random step in three directions goes no farther than `x` standard deviations of one. */
-const within = (x: number): number =>
-  2 * normalCdf(x) - 1 - 2 * x * (Math.exp((-x * x) / 2) / Math.sqrt(2 * Math.PI));
+const within = (x: number): number => 2 * normalCdf(x) - 1 - 2 * x * normalDensity(x);
 
 /**
  * The distance a random step in three directions stays within with the given probability, in standard

@@ -1,6 +1,4 @@
-import { normalCdf } from "../normal-distribution/index.ts";
-
-const density = (z: number): number => Math.exp(-0.5 * z * z) / Math.sqrt(2 * Math.PI);
+import { normalCdf, normalDensity } from "../normal-distribution/index.ts";
 
 /**
  * The chance that two readings of one thing, which differ by noise, are rounded to the same figure, wherever between two figures the
@@ -19,5 +17,5 @@ export const roundsAlike = (step: number, standardUncertainty: number): number =
   if (standardUncertainty === 0 || step === Number.POSITIVE_INFINITY) return 1;
   if (step === 0) return 0;
   const z = step / standardUncertainty;
-  return 2 * normalCdf(z) - 1 - (2 / z) * (density(0) - density(z));
+  return 2 * normalCdf(z) - 1 - (2 / z) * (normalDensity(0) - normalDensity(z));
 };

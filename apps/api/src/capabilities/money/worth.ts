@@ -30,9 +30,8 @@ export function worthOf(
     room,
     looksAtStake({ comparison: ordered.comparison, found: ordered.b, sheet: sheetVersion1, table }),
   );
-  const looks = order.slice(0, shown).map(({ id, minutes, first }) => {
-    const [row = ""] = id.split(" ");
-    return { row, words: words.get(row) ?? row, minutes, first };
-  });
+  const looks = order
+    .slice(0, shown)
+    .map(({ row, minutes, first }) => ({ row, words: words.get(row) ?? row, minutes, first }));
   return { together: { minor: twoFigures(together), currency: limit.currency }, looks };
 }

@@ -1,6 +1,4 @@
-import { owedIn } from "@evenhand/case/settlement";
 import type { CaseMatter, CaseMatterState } from "@evenhand/shared/http/cases";
-import type { Release } from "@evenhand/shared/http/releases";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 
@@ -12,12 +10,6 @@ const whatOf: Partial<Record<Owed["state"], string>> = {
   revising: "report",
   "looking-again": "look",
   promised: "remedy",
-};
-
-/** What a laid line waits for; `null` at an end. */
-export const owedOf = ({ state, deadline }: Pick<Release, "state" | "deadline">): Owed | null => {
-  const owed = owedIn(state);
-  return owed === null ? null : { of: owed.of, state, until: deadline };
 };
 
 /** A moment by the clock of a site, its zone named; by the reader's own where there is no site. Reckons in no zone itself. */

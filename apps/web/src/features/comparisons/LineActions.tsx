@@ -1,3 +1,4 @@
+import { lineOwed } from "@evenhand/case/matter-state";
 import { whyNotReleasable } from "@evenhand/case/releasable";
 import { Button } from "@mantine/core";
 import { useQuery } from "@tanstack/react-query";
@@ -7,7 +8,7 @@ import { costTableQuery } from "../../entities/comparison/cost-table";
 import { comparisonQuery } from "../../entities/comparison/queries";
 import type { Row } from "../../entities/comparison/model";
 import { useLineRelease } from "../../entities/release/queries";
-import { owedOf, useOwedWords } from "../../entities/release/use-owed-words";
+import { useOwedWords } from "../../entities/release/use-owed-words";
 import { capital } from "../../entities/sheet/sheet-index";
 import { useDuration } from "../../entities/time/use-duration";
 import { useText } from "../../strings/text";
@@ -55,7 +56,7 @@ const Lay = ({ row, comparison, onLay }: LayProps) => {
   const owedWords = useOwedWords();
   const release = useLineRelease(comparison, row.at, onLay !== undefined);
   if (release !== undefined) {
-    const owed = owedOf(release);
+    const owed = lineOwed(release);
     return (
       <span>
         {owed !== null && `${capital(owedWords(owed, release))}. `}
