@@ -1,12 +1,12 @@
 import { beforeMoneyLines } from "@evenhand/decision/before-money";
 import { HandOverKind, isHandOverDiscrepancy } from "@evenhand/shared/hand-over";
 import type { CaseParty } from "@evenhand/shared/http/cases";
+import { literals } from "../../platform/database/literals.ts";
 
 /** What a bought car waits for, as SQL over `c`, a row of `buyer_case`, and `decided`, its last decision. */
 
-const listed = (words: readonly string[]): string => words.map((word) => `'${word}'`).join(", ");
-const lines = listed(beforeMoneyLines.flatMap((one) => (one.onlyWithMatters === true ? [] : [one.line])));
-const kinds = listed(HandOverKind.options.filter((kind) => isHandOverDiscrepancy({ kind })));
+const lines = literals(beforeMoneyLines.flatMap((one) => (one.onlyWithMatters === true ? [] : [one.line])));
+const kinds = literals(HandOverKind.options.filter((kind) => isHandOverDiscrepancy({ kind })));
 
 /** Whether the car of `h` did not arrive as it left. */
 const differs = (h: string): string => `EXISTS (

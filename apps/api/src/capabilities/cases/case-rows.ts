@@ -3,19 +3,17 @@ import { endOf } from "@evenhand/case/settlement";
 import { SettlementState } from "@evenhand/shared/settlement";
 import type { CaseParty } from "@evenhand/shared/http/cases";
 import { mustBeBlind } from "../../platform/access/row-access.ts";
+import { literals } from "../../platform/database/literals.ts";
 
 /**
  * What each party may know of a case, as SQL over `c`, a row of `buyer_case`. `$1` all organizations of the person, for blindness
  * asks for all of them; `$2` those of the one kind as which they look.
  */
 
-export const live = LIVE_STATES.map((state) => `'${state}'`).join(", ");
+export const live = literals(LIVE_STATES);
 
 /** In which a line laid before the dealer is not settled yet. */
-export const openStates = SettlementState.options
-  .filter((state) => endOf(state) === null)
-  .map((state) => `'${state}'`)
-  .join(", ");
+export const openStates = literals(SettlementState.options.filter((state) => endOf(state) === null));
 
 /** Of this case: its buyer's, of its car. */
 export const ofCase = (row: string): string =>

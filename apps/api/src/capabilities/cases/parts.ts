@@ -2,6 +2,7 @@ import { owedIn } from "@evenhand/case/settlement";
 import { SettlementState } from "@evenhand/shared/settlement";
 import type { CaseParty } from "@evenhand/shared/http/cases";
 import { maySeeComparison } from "../../platform/access/row-access.ts";
+import { literals } from "../../platform/database/literals.ts";
 import {
   decisionState,
   isPublished,
@@ -54,10 +55,7 @@ const countsOf = {
   leftOpen: ["left-open"],
 } as const;
 const released = `(SELECT json_build_object(${Object.entries(countsOf)
-  .map(([name, states]) => {
-    const listed = states.map((state) => `'${state}'`).join(", ");
-    return `'${name}', count(*) FILTER (WHERE r.state IN (${listed}))`;
-  })
+  .map(([name, states]) => `'${name}', count(*) FILTER (WHERE r.state IN (${literals(states)}))`)
   .join(", ")}) FROM release r WHERE ${ofCase("r")} AND ${notBlind})`;
 const noneReleased = `json_build_object(${Object.keys(countsOf)
   .map((name) => `'${name}', 0`)

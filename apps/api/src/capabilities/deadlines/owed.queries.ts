@@ -1,7 +1,8 @@
 import { bookingStep, offerStep, type OwedStep, settlingStep } from "@evenhand/case/owed-steps";
 import { CaseDecision, type CaseParty, CaseVisitState } from "@evenhand/shared/http/cases";
 import { SettlementState } from "@evenhand/shared/settlement";
-import { siteOfVehicle } from "../sites/index.ts";
+import { literals } from "../../platform/database/literals.ts";
+import { zoneOfVehicle } from "../sites/index.ts";
 
 /** Something that has a deadline, in SQL over its row `r`. */
 type Owing = {
@@ -29,7 +30,7 @@ const stepsOf = <S extends string>(states: readonly S[], stepOf: (state: S) => O
     }),
   );
 
-const zoneOfCar = `(SELECT s.hours->>'zone' FROM vehicle v JOIN site s ON s.id = ${siteOfVehicle("v")} WHERE v.id = r.vehicle_id)`;
+const zoneOfCar = zoneOfVehicle("r.vehicle_id");
 
 /** Hours of a look that is booked are the visit's: it goes on, as settling has it. */
 const isBooked = `EXISTS (SELECT 1 FROM inspection_order io WHERE io.vehicle_id = r.vehicle_id
@@ -79,18 +80,16 @@ const offer: Owing = {
 const byState = ({ state, steps }: Owing, say: (step: OwedStep) => string): string =>
   `CASE ${state} ${[...steps].map(([each, step]) => `WHEN '${each}' THEN ${say(step)}`).join(" ")} END`;
 
-const quoted = (text: string): string => `'${text}'`;
-
 const statementOf = (owing: Owing, lock: "" | "FOR SHARE OF r"): string => `
   SELECT one.*, coalesce(one.site_zone, o.zone) AS zone
-  FROM (SELECT r.id AS subject, ${byState(owing, ({ step }) => quoted(step))} AS step,
-      ${byState(owing, ({ silence }) => quoted(silence))} AS silence,
+  FROM (SELECT r.id AS subject, ${byState(owing, ({ step }) => literals([step]))} AS step,
+      ${byState(owing, ({ silence }) => literals([silence]))} AS silence,
       ${byState(owing, ({ of }) => `${owing.parties[of]}::uuid`)} AS organization,
       ${owing.about} AS about, ${owing.vehicle} AS vehicle, ${owing.begun} AS begun, ${owing.deadline} AS deadline,
       ${owing.zone} AS site_zone
     FROM ${owing.table} r
     WHERE ${owing.deadline} > $1::timestamptz AND ${owing.deadline} <= $1::timestamptz + interval '1 day'
-      AND ${owing.state} IN (${[...owing.steps.keys()].map(quoted).join(", ")}) AND ${owing.waits}
+      AND ${owing.state} IN (${literals([...owing.steps.keys()])}) AND ${owing.waits}
       AND ($2::uuid[] IS NULL OR r.id = ANY($2::uuid[]))
     ORDER BY r.id ${lock}) one
   JOIN organization o ON o.id = one.organization

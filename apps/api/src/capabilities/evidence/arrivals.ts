@@ -1,6 +1,6 @@
-import { createHash } from "node:crypto";
 import { Injectable } from "@nestjs/common";
 import { z } from "zod";
+import { sha256Hex } from "../../platform/auth/secret.ts";
 import { Database } from "../../platform/database/database.ts";
 import { findRow, run } from "../../platform/database/rows.ts";
 import { Storage } from "../../platform/storage/storage.ts";
@@ -45,7 +45,7 @@ export class Arrivals {
   /** `null` where what came is not what was announced. */
   private async keepWhole({ organization, sha256, parts }: Arrived) {
     const bytes = await this.join(parts);
-    if (bytes === null || createHash("sha256").update(bytes).digest("hex") !== sha256) return null;
+    if (bytes === null || sha256Hex(bytes) !== sha256) return null;
     return this.files.keep(organization, sha256, bytes);
   }
 

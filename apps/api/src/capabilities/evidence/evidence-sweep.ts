@@ -1,5 +1,5 @@
 import { Injectable } from "@nestjs/common";
-import { FileKind, PictureSize } from "@evenhand/shared/evidence";
+import { PictureSize } from "@evenhand/shared/evidence";
 import { z } from "zod";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
@@ -8,12 +8,7 @@ import { Storage } from "../../platform/storage/storage.ts";
 import { copyKey, originalKey } from "./keys.ts";
 
 const PlaceRow = z.object({ parts: z.array(z.string()) });
-const FileRow = z.object({
-  id: z.string(),
-  organization: z.string(),
-  sha256: z.string(),
-  kind: FileKind.nullable(),
-});
+const FileRow = z.object({ id: z.string(), organization: z.string(), sha256: z.string() });
 
 const atOnce = 200;
 
@@ -33,7 +28,7 @@ const filesToTake = `
     SELECT f.id FROM evidence_file f WHERE f.created_at < $1::timestamptz - interval '1 day'
       AND NOT EXISTS (SELECT 1 FROM evidence e WHERE e.file_id = f.id)
     LIMIT ${atOnce} FOR UPDATE SKIP LOCKED)
-  RETURNING id, organization_id AS organization, sha256, kind`;
+  RETURNING id, organization_id AS organization, sha256`;
 
 /** Takes away what no longer serves anybody, from the database first: what is left in the storage then costs room and nothing else. */
 @Injectable()

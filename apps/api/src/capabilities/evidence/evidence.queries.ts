@@ -82,7 +82,7 @@ export const ownOriginal = `
 
 /** One's own, in a draft or sealed, held until the transaction ends. */
 export const ownToMove = `
-  SELECT e.id, r.drafting, e.sealed_in AS "sealedIn"
+  SELECT r.drafting, e.sealed_in AS "sealedIn"
   FROM evidence e JOIN report r ON r.id = e.report_id WHERE e.id = $2 AND ${mayWorkOn} FOR UPDATE OF e, r`;
 
 /** What stands in the way of a seal: `$1` the report. */

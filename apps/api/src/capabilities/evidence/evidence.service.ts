@@ -24,7 +24,7 @@ const OwnedRow = z.object({
   body: z.object({ items: z.array(EvidenceOwned.extend({ refused: StoredRefusal.nullable() })) }),
 });
 const OriginalRow = z.object({ organization: z.string(), sha256: z.string(), kind: FileKind });
-const MovedRow = z.object({ id: z.string(), drafting: z.boolean(), sealedIn: z.number().nullable() });
+const MovedRow = z.object({ drafting: z.boolean(), sealedIn: z.number().nullable() });
 
 const types: Readonly<Record<FileKind, string>> = {
   jpeg: "image/jpeg",

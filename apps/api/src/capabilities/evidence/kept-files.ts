@@ -4,8 +4,8 @@ import { EVIDENCE_STATES } from "@evenhand/case/evidence-states";
 import type { FileRefused } from "@evenhand/evidence/refusal-words";
 import { sniffFile } from "@evenhand/evidence/sniff-file";
 import { type EvidenceMove, EvidenceState, FileKind, type PictureCopy } from "@evenhand/shared/evidence";
-import { createHash } from "node:crypto";
 import { z } from "zod";
+import { sha256Hex } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
@@ -25,8 +25,6 @@ export type KeptFile = z.infer<typeof FileRow>;
 
 const fileFields = `id, organization_id AS organization, sha256, state, kind`;
 const pictures: readonly (FileKind | null)[] = ["jpeg", "png", "webp", "avif"];
-
-const hashOf = (bytes: Uint8Array): string => createHash("sha256").update(bytes).digest("hex");
 
 /** The state a worker's move leads to. */
 function moved(from: EvidenceState, move: EvidenceMove): EvidenceState {
@@ -78,7 +76,7 @@ export class KeptFiles {
     const copies: PictureCopy[] = [];
     for (const { bytes, ...copy } of made.picture.copies) {
       await this.storage.put(copyKey(file.id, copy.size), bytes);
-      copies.push({ ...copy, sha256: hashOf(bytes) });
+      copies.push({ ...copy, sha256: sha256Hex(bytes) });
     }
     await this.markReady(file, made.picture, copies);
   }

@@ -29,8 +29,8 @@ const MIB = 1024 * 1024;
 const reading = { limitInputPixels: MOST_PIXELS, failOn: "warning", sequentialRead: true } as const;
 const placeholderSide = 24;
 
-/** Loaded by whoever works, not by everybody who serves; every way to read is shut but those of the four formats. */
-async function openSharp() {
+/** Every way to read is shut but those of the four formats. */
+async function loadSharp() {
   const { default: sharp } = await import("sharp");
   sharp.cache(false);
   sharp.concurrency(1);
@@ -45,6 +45,10 @@ async function openSharp() {
   });
   return sharp;
 }
+
+let loaded: ReturnType<typeof loadSharp> | undefined;
+/** Loaded once, by whoever works and not by everybody who serves. */
+const openSharp = (): ReturnType<typeof loadSharp> => (loaded ??= loadSharp());
 
 /** What its head says that keeps it from being taken. */
 function findFault(found: Metadata): FileRefused | null {
@@ -83,7 +87,7 @@ function whyNot(error: unknown): FileRefused {
 
 /** Decoded once, upright and at the largest size; the smaller ones are made of that. */
 async function drawCopies(whole: Sharp) {
-  const { default: sharp } = await import("sharp");
+  const sharp = await openSharp();
   const { data, info } = await whole
     .autoOrient()
     .resize({

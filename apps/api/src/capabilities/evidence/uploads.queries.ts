@@ -24,7 +24,7 @@ export const filesThere = `
 
 /** `$1` the organization, `$2` the hash. */
 export const fileByHash = `
-  SELECT f.id, f.state, f.bytes FROM evidence_file f WHERE f.organization_id = $1::uuid AND f.sha256 = $2`;
+  SELECT f.id, f.bytes FROM evidence_file f WHERE f.organization_id = $1::uuid AND f.sha256 = $2`;
 
 /** `$1` organizations, `$2` the upload. */
 export const ownUpload = `

@@ -2,6 +2,7 @@ import { LIVE_STATES } from "@evenhand/booking/appointment";
 import { Money } from "@evenhand/shared/identifier";
 import { z } from "zod";
 import { mustBeBlind } from "../../platform/access/row-access.ts";
+import { literals } from "../../platform/database/literals.ts";
 
 const Visit = z.object({ minor: z.number(), currency: z.string(), cars: z.number() });
 
@@ -40,7 +41,7 @@ export const comparison = `(SELECT k.id FROM inspection_order io
   WHERE ${ofCase("io")} AND ${notBlind} ORDER BY rv.sealed_at DESC, k.id DESC LIMIT 1)`;
 
 /** What the buyer pays for a visit that was asked for: as settled where it has ended, else as booked. */
-const live = LIVE_STATES.map((state) => `'${state}'`).join(", ");
+const live = literals(LIVE_STATES);
 const visits = `coalesce((SELECT json_agg(json_build_object(
     'minor', coalesce((a.settlement->>'buyerPays')::bigint, (a.cost->>'total')::bigint),
     'currency', a.cost->>'currency',

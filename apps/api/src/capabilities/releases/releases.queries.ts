@@ -1,7 +1,7 @@
 import { notedRead, type NotedRead } from "../../platform/access/exposure.ts";
 import { mustBeBlind } from "../../platform/access/row-access.ts";
 import { type NotingPart, pageStatement } from "../../platform/database/page.ts";
-import { siteOfVehicle } from "../sites/index.ts";
+import { zoneOfVehicle } from "../sites/index.ts";
 
 const isParty = (release: string) =>
   `(${release}.buyer_id = ANY($1::uuid[]) OR ${release}.dealer_id = ANY($1::uuid[]))`;
@@ -47,7 +47,7 @@ const releaseJson = (release: string) => `json_build_object(
     'comparison', ${release}.at_comparison_id, 'entryIndex', ${release}.at_entry_index) END,
   'entry', ${release}.snapshot->'entry', 'a', ${release}.snapshot->'a', 'b', ${release}.snapshot->'b',
   'looked', ${release}.looked, 'matter', ${release}.matter, 'deadline', instant(${release}.deadline),
-  'zone', (SELECT s.hours->>'zone' FROM vehicle v JOIN site s ON s.id = ${siteOfVehicle("v")} WHERE v.id = ${release}.vehicle_id),
+  'zone', ${zoneOfVehicle(`${release}.vehicle_id`)},
   'thread', ${thread(release)}, 'state', ${release}.state, 'reason', ${release}.reason, 'releasedAt', instant(${release}.released_at),
   'answeredAt', instant(${release}.answered_at))`;
 

@@ -1,3 +1,3 @@
 export { SitesModule } from "./sites.module.ts";
-export { siteOfVehicle } from "./sites.queries.ts";
+export { siteOfVehicle, zoneOfVehicle } from "./sites.queries.ts";
 export { SitesService } from "./sites.service.ts";

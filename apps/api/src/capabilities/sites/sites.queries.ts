@@ -31,6 +31,10 @@ export const siteOfVehicle = (v: string): string => `coalesce(
   (SELECT p.site_id FROM vehicle_place p WHERE p.vehicle_id = ${v}.id),
   (SELECT min(sole.id::text)::uuid FROM site sole WHERE sole.organization_id = ${v}.organization_id HAVING count(*) = 1))`;
 
+/** The zone of the site where the car with this id stands; `NULL` where it stands at none. */
+export const zoneOfVehicle = (id: string): string =>
+  `(SELECT s.hours->>'zone' FROM vehicle v JOIN site s ON s.id = ${siteOfVehicle("v")} WHERE v.id = ${id})`;
+
 /** `$1` organizations, `$2` the car. */
 export const carPlace = `SELECT json_build_object('site', (
     SELECT json_build_object(${fields("s")}) FROM site s WHERE s.id = ${siteOfVehicle("v")}))::text AS body

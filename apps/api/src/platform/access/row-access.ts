@@ -1,4 +1,5 @@
 import { blindStates } from "@evenhand/record/blindness";
+import { literals } from "../database/literals.ts";
 
 /**
  * Which rows somebody may see, as conditions that become part of every query. `$1` is always `Actor.organizations()`: ids of all
@@ -12,8 +13,7 @@ export const maySeeVehicle = (vehicle: string): string => `(
       seen.buyer_id = ANY($1::uuid[])
       OR (seen.inspector_id = ANY($1::uuid[]) AND seen.state NOT IN ('declined', 'cancelled')))))`;
 
-const isBlindState = (order: string): string =>
-  `${order}.state IN (${blindStates.map((state) => `'${state}'`).join(", ")})`;
+const isBlindState = (order: string): string => `${order}.state IN (${literals(blindStates)})`;
 
 /**
  * The person belongs to an inspection firm that has work on this car and has not sealed its findings: nothing a statement says may

@@ -1,4 +1,4 @@
-import { createHash } from "node:crypto";
+import { sha256Hex } from "../auth/secret.ts";
 
 /** An answer that is a file: its bytes as they are, under a name to keep it by. */
 export class FileAnswer {
@@ -31,6 +31,6 @@ export class FileAnswer {
 
   /** The same bytes have the same. */
   get etag(): string {
-    return createHash("sha256").update(this.bytes).digest("hex");
+    return sha256Hex(this.bytes);
   }
 }
