@@ -5,6 +5,7 @@ import { OutcomeSign } from "../../ui/OutcomeSign";
 import { useText } from "../../strings/text";
 import { EntryDetail } from "./EntryDetail";
 import styles from "./LineRow.module.css";
+import { cameOf } from "../../entities/comparison/came-of";
 import type { ComparisonSource, Row } from "../../entities/comparison/model";
 import { SideAnswer } from "./SideAnswer";
 import { useSeverityWords } from "../../entities/comparison/use-severity-words";
@@ -29,9 +30,7 @@ interface Props extends LineWays {
 /** What came of the line; what was settled is never said to differ and no more. */
 const Word = ({ row: { entry }, settled }: Pick<Props, "row" | "settled">) => {
   const t = useText();
-  const outcome = t(
-    entry.standing === "contradicted-by-figures" ? "entry.contradicted" : `outcome.${entry.outcome}`,
-  );
+  const outcome = t(cameOf(entry));
   return (
     <>
       <OutcomeSign outcome={entry.outcome} size={20} />

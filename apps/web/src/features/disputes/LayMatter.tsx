@@ -1,5 +1,6 @@
 import { owedIn } from "@evenhand/case/settlement";
 import { Button, Checkbox } from "@mantine/core";
+import { cameOf } from "../../entities/comparison/came-of";
 import { useSeverityWords } from "../../entities/comparison/use-severity-words";
 import { spelled } from "../../entities/sheet/sheet-index";
 import { useText } from "../../strings/text";
@@ -27,12 +28,10 @@ const useLineWords = (): ((line: LayableLine) => string) => {
   const place = usePlaceWords();
   const grave = useSeverityWords();
   return ({ entry, doubtful }) => {
-    const { atom, outcome, standing } = entry;
+    const { atom } = entry;
     const fault = atom.of === "answer" || atom.kind === "all" ? null : spelled(atom.kind);
     const named = [place(entry), fault].filter((part) => part !== null).join(", ");
-    const came =
-      standing === "contradicted-by-figures" ? "entry.contradicted" : (`outcome.${outcome}` as const);
-    return `${named} (${dotted([t(came), grave(entry), doubtful ? t("lay.doubtful") : null])})`;
+    return `${named} (${dotted([t(cameOf(entry)), grave(entry), doubtful ? t("lay.doubtful") : null])})`;
   };
 };
 

@@ -1,9 +1,9 @@
 import { whyNotReleasable } from "@evenhand/case/releasable";
 import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
 import { useMemo, useState } from "react";
-import { call } from "../../service/client";
 import type { Choosing } from "../../entities/comparison/choosing";
 import { releasesQuery } from "../../entities/release/queries";
+import { layLines } from "./lay-lines";
 
 /** The lines chosen, with one more or one less. */
 export const withLine = (chosen: ReadonlySet<number>, at: number, on: boolean): ReadonlySet<number> => {
@@ -35,11 +35,7 @@ export const useChoosing = (comparison: string) => {
   const [chosen, setChosen] = useState<Chosen>(null);
   const choosing = useLineChoice(comparison, chosen, setChosen);
   const send = useMutation({
-    mutationFn: () =>
-      call("releases.create", {
-        params: { id: comparison },
-        body: { entries: [...(chosen ?? [])].sort((a, b) => a - b) },
-      }),
+    mutationFn: () => layLines(comparison, chosen ?? new Set()),
     onSuccess: async () => {
       setChosen(null);
       await queries.invalidateQueries({ queryKey: ["releases"] });

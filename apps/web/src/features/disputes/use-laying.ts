@@ -1,7 +1,7 @@
 import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
 import { useMemo, useState } from "react";
 import { comparisonDocumentQuery } from "../../entities/comparison/queries";
-import { call } from "../../service/client";
+import { layLines } from "./lay-lines";
 import { withLine } from "./use-choosing";
 import { firstTicked, wholeMatter } from "./whole-matter";
 
@@ -24,11 +24,7 @@ export const useLaying = ({ comparison, lines, laid, onLaid }: Asked) => {
   const [chosen, setChosen] = useState<ReadonlySet<number> | null>(null);
   const ticked = chosen ?? (whole === null ? new Set<number>() : firstTicked(whole));
   const send = useMutation({
-    mutationFn: () =>
-      call("releases.create", {
-        params: { id: comparison },
-        body: { entries: [...ticked].sort((a, b) => a - b) },
-      }),
+    mutationFn: () => layLines(comparison, ticked),
     onSuccess: async ({ items }) => {
       await queries.invalidateQueries({ queryKey: ["releases"] });
       onLaid(items.length);
