@@ -1,0 +1,156 @@
+/** What a word of condition says: a fault kind, a house grade, whether a thing works or is there, or in general good, bad or new. */
+export type Sense =
+  | { readonly fault: string; readonly deniesAlso?: readonly string[] }
+  | { readonly grade: string }
+  | { readonly working: "yes" | "no" | "intermittent" }
+  | { readonly presence: "present" | "absent" }
+  | { readonly general: "good" | "bad" | "new" | "none" | "not-fitted" | "old" }
+  | { readonly unseen: string };
+
+export type Condition = { readonly senses: readonly Sense[]; readonly words: readonly string[] };
+
+const condition = (words: string, ...senses: readonly Sense[]): Condition => ({
+  senses,
+  words: words.split(";").map((one) => one.trim()),
+});
+const RUST = ["perforation"];
+const grade = (value: string, ...more: readonly Sense[]): readonly Sense[] => [{ grade: value }, ...more];
+const GOOD: Sense = { general: "good" };
+const BAD: Sense = { general: "bad" };
+
+/** Words of condition and what they say. No source: the trade's own words; grades by our own order of words. */
+export const conditions: readonly Condition[] = [
+  condition("dent; dented; crease dent; creased", { fault: "dent", deniesAlso: ["ding"] }),
+  condition("ding; parking dent; dinged", { fault: "ding" }),
+  condition("scratch; scratched; scrape; scraped; scuff; scuffed; curb rash; kerb rash; curbed", {
+    fault: "scratch",
+  }),
+  condition("chip; stone chip; chipped; rock chip", { fault: "chip" }),
+  condition(
+    "crack; cracked; cracking; hairline crack; split in the glass",
+    { fault: "crack" },
+    { grade: "heavy-wear" },
+  ),
+  condition("crazing; checking; micro blistering; crazed", { fault: "crazing" }),
+  condition("bubble; bubbling; blister; blistering; bubbled; bubbly", { fault: "blister" }),
+  condition("rust; rusty; corrosion; corroded; surface rust; scale; rusted; surface corrosion; tin worm", {
+    fault: "corrosion",
+    deniesAlso: RUST,
+  }),
+  condition(
+    "hole; rust hole; rusted/rotted/rotten through; perforation; perforated; rot; rotten; rotted; pinhole; rotted out; rusted out; hole in it; put a screwdriver through it; rot through",
+    { fault: "perforation" },
+  ),
+  condition("filler; bondo; body filler; stopper; plastic filler; mud; putty", { fault: "filler" }),
+  condition("overspray", { fault: "overspray" }),
+  condition("sink mark; sinkage", { fault: "sink-mark" }),
+  condition("run in the paint; paint run; sag in the paint", { fault: "run-or-sag" }),
+  condition(
+    "fade; faded; fading; sun fade; chalky; oxidized; oxidation; sun bleached; yellow",
+    { fault: "fading" },
+    { grade: "heavy-wear" },
+  ),
+  condition("delamination; delaminated; delaminating; milky edge", { fault: "delamination" }),
+  condition("pit; pitted; pitting", { fault: "pitting" }, { grade: "heavy-wear" }),
+  condition("bent; bend; kinked; kink; buckled rim; twisted", { fault: "bend" }),
+  condition("buckle; buckled; wrinkle; ripple", { fault: "buckle" }),
+  condition("patch; patched; welded patch; plated; welded up", { fault: "patch" }, { presence: "present" }),
+  condition("cracked weld", { fault: "weld-crack" }),
+  condition("crushed; crushed seam", { fault: "crushed-seam" }),
+  condition("tear; torn; rip; ripped; split; split seam", { fault: "tear" }, { grade: "heavy-wear" }),
+  condition("stain; stained", { fault: "stain" }),
+  condition("burn; burn hole; burned; cigarette burn; burnt", { fault: "burn" }),
+  condition(
+    "missing; missing piece; piece missing; not there; gone missing; lost",
+    { fault: "missing-piece" },
+    { presence: "absent" },
+  ),
+  condition("bulge; bulging", { fault: "bulge" }),
+  condition("cut", { fault: "cut" }),
+  condition("chafe; chafed; rubbed through; chafing", { fault: "chafe" }),
+  condition("swollen; swelling", { fault: "swelling" }),
+  condition(
+    "hard; hardened; perished; brittle; hardening; perishing",
+    { fault: "hardening" },
+    { grade: "heavy-wear" },
+  ),
+  condition("blow hole; leaking joint; exhaust leak; blowing; blows at the joint", { fault: "blow-hole" }),
+  condition(
+    "like/as new; brand/as brand new; perfect; mint; immaculate; flawless; spotless; excellent; pristine; beautiful; superb; gorgeous; showroom; as good as new; nobody ever sat in it",
+    ...grade("as-new", GOOD),
+  ),
+  condition(
+    "new; brand new; newly done; replaced; renewed; rechromed; recovered; recored; redone; re chromed; freshly done; overhauled; change; changed; put in a new; put it/them on last year",
+    ...grade("as-new", { general: "new" }),
+  ),
+  condition(
+    "light wear; lightly worn; very good (shape/order/condition); really good; real good; great (shape/condition); nice; lovely (condition); really/real/very nice; hardly worn; little wear; super clean; very clean; terrific; wonderful; minimal wear; some wear light wear; a little wear",
+    ...grade("light-wear", GOOD),
+  ),
+  condition(
+    "good (shape/order/condition); fine; okay; ok; decent; decent shape; alright; all right; even wear; fair; presentable; pretty good; serviceable; usable; in order; no problem; acceptable; not bad; all good; average; reasonable",
+    ...grade("even-wear", GOOD),
+  ),
+  condition(
+    "worn; tired; poor; rough; heavy wear; heavily worn; sagging; sag; scruffy; shabby; seen better days; wear thin; bad; poor condition; needs replacing; getting old",
+    ...grade("heavy-wear", BAD),
+  ),
+  condition(
+    "spent; shot; finished; worn out; ruined; had it; trashed; toast; needs to be replaced; falling apart; in shreds; shredded; beyond saving",
+    ...grade("spent", BAD),
+  ),
+  condition("old; original and old; look old", { general: "old" }),
+  condition(
+    "solid; sound; healthy; rust free; intact; rock solid; no fault; nothing wrong; spot on; bulletproof; strong",
+    GOOD,
+  ),
+  condition("clean", GOOD, { grade: "light-wear" }),
+  condition("straight; dead straight; straight as an arrow; straight as can be", GOOD),
+  condition("tight; no play; no slop", GOOD),
+  condition(
+    "dry; bone dry; dry as a bone; does not leak; no leak; leak free; do not leak; not leaking",
+    GOOD,
+  ),
+  condition(
+    "work; working; functional; function; functioning; operate; operational; run; blow cold; blow hot; blow ice cold; hold; play; read; goes up and down; open and close; close good; closes well; shut nicely; still plays; keep time; cold ac",
+    { working: "yes" },
+  ),
+  condition(
+    "inoperative; dead; broken; seized; stuck; quit; stopped; out of order; not working; inop; stopped working; disconnected; burnt out; blown",
+    { working: "no" },
+    BAD,
+  ),
+  condition("out", { working: "no" }),
+  condition(
+    "intermittent; intermittently; sometimes; now and then; flicker; temperamental; sticks; stick; on and off; when it feels like it; comes and goes",
+    { working: "intermittent" },
+  ),
+  condition(
+    "present; there; included; in hand; come with it; comes with it; all there; in the folder; in the car; in its bag; still has it; available; with it",
+    { presence: "present" },
+  ),
+  condition("absent; not there; not included", { presence: "absent" }, { fault: "missing-piece" }),
+  condition("none; nothing; nil; no fault; not a mark; not a thing; neither", { general: "none" }),
+  condition(
+    "not fitted; never had one; delete; radio delete; does not have one; has none; it has none; never fitted; there is not one; without one; deleted",
+    { general: "not-fitted" },
+  ),
+  condition(
+    "not tested; not tried; have not tried; have not tested; did not test; untested; never tried; did not try; have not checked; not checked; did not check; not been tested",
+    { unseen: "not-tested" },
+  ),
+  condition(
+    "not inspected; could not see; did not look at; not seen; not looked at; could not get to; have not seen; could not reach; did not see",
+    { unseen: "not-reached" },
+  ),
+  condition(
+    "not opened; were not opened; did not open; did not pull; not taken off; not removed; were not removed",
+    { unseen: "needs-dismantling" },
+  ),
+  condition("covered; undercoating over everything; hidden by undercoat; covered in undercoat", {
+    unseen: "covered",
+  }),
+];
+
+/** A condition that says a thing cannot be seen for what lies over it, where another has already said that it was not seen. */
+export const coverWords = "undercoat; undercoating; underseal; undersealed; covered; carpet over it";

@@ -1,0 +1,193 @@
+import { subject } from "./subject.ts";
+import type { Subject } from "./subject.ts";
+
+const PANEL = [
+  "body.faults",
+  "body.paint-history",
+  "body.paint-thickness",
+  "body.paint-highest",
+  "body.magnet",
+  "body.patch-edges",
+  "body.spot-welds",
+  "body.panel-material",
+  "body.finish",
+  "gaps.bolts-disturbed",
+];
+const DOOR = [...PANEL, "doors.latches", "doors.drop", "doors.hinge-play"];
+const LID = [...PANEL, "doors.lid-latches", "doors.lid-hinges", "doors.lid-supports"];
+const GAP = ["gaps.width-top", "gaps.width-bottom", "gaps.flushness"];
+const DOORS = "left-front-door left-rear-door right-rear-door right-front-door";
+const BED = "bed side; bedside; box side; side of the bed";
+
+/** Parts of the body, as spoken of. No source: the trade's own words. */
+export const bodySubjects: readonly Subject[] = [
+  subject(
+    "fender",
+    PANEL,
+    "fender; (front) wing; front fender; guard; mudguard",
+    "left-front-fender right-front-fender",
+  ),
+  subject(
+    "fender-inner-face",
+    ["body.fender-inner-face"],
+    "inner fender; inner wing; inner face of the fender/wing; inside of the fender/wing",
+    "left-front-fender right-front-fender",
+  ),
+  subject("door", DOOR, "door; door skin", DOORS),
+  subject(
+    "rocker",
+    PANEL,
+    "rocker; rocker panel; sill; outer sill; outer rocker; sill panel",
+    "left-rocker right-rocker",
+  ),
+  subject(
+    "quarter",
+    PANEL,
+    `quarter; quarter panel; rear quarter (panel); rear/back fender/wing; ${BED}`,
+    "left-quarter right-quarter",
+  ),
+  subject("hood", LID, "hood; bonnet; engine lid; engine cover", "hood"),
+  subject("trunk-lid", LID, "trunk lid; boot lid; decklid; deck lid; trunklid; bootlid", "trunk-lid"),
+  subject(
+    "tailgate",
+    LID,
+    "tailgate; tail gate; liftgate; lift gate; hatch; hatchback; rear/back gate",
+    "tailgate",
+  ),
+  subject("roof", PANEL, "roof; roof panel; roof skin; cab roof", "roof"),
+  subject("cowl", PANEL, "cowl panel; cowl top; scuttle panel", "cowl"),
+  subject("nose-panel", PANEL, "nose; nose panel; front panel; front valance; header panel", "nose-panel"),
+  subject("tail-panel", PANEL, "tail panel; rear/back panel; rear valance; taillight panel", "tail-panel"),
+  subject("all-panels", PANEL, "paint; paintwork; every panel; all the panels; body panel; panel; bodywork"),
+  subject("cowl-water", ["body.cowl-water"], "cowl; plenum; scuttle; cowl drain; plenum drain"),
+  subject(
+    "window-channels",
+    ["body.window-channels"],
+    "window channel; window aperture; rear window channel",
+  ),
+  subject("drip-rails", ["body.drip-rails"], "drip rail; roof gutter; rain gutter"),
+  subject("vinyl-roof", ["body.vinyl-roof"], "vinyl roof; vinyl top; landau top"),
+  subject(
+    "wood-frame",
+    ["body.wood-frame"],
+    "wood/wooden/ash/timber frame; wood framing; ash framing; timber; woodwork; frame is ash; coachwork frame",
+  ),
+  subject(
+    "gap-hood-fender",
+    GAP,
+    "hood/bonnet to fender/wing; gap between (the) hood/bonnet and fender/wing; hood/bonnet gap; gap between (the) hood/bonnet and left/right fender/wing; hood/bonnet to left/right fender/wing",
+    "hood-left-fender hood-right-fender",
+  ),
+  subject(
+    "gap-fender-door",
+    GAP,
+    "fender/wing to door; gap between (the) fender/wing and (the) door",
+    "left-fender-door right-fender-door",
+  ),
+  subject(
+    "gap-door-quarter",
+    GAP,
+    "door to quarter (panel); gap between (the) door and (the) quarter; door to rear wing",
+    "left-front-door-quarter right-front-door-quarter left-rear-door-quarter right-rear-door-quarter",
+  ),
+  subject(
+    "gap-door-rocker",
+    GAP,
+    "door to rocker/sill; gap between (the) door and (the) rocker/sill; gap under the door",
+    "left-door-rocker right-door-rocker",
+  ),
+  subject(
+    "gap-trunk-quarter",
+    GAP,
+    "trunk (lid) to quarter; trunk/boot (lid) gap; boot lid to wing",
+    "trunk-left-quarter trunk-right-quarter",
+  ),
+  subject("gap-hood-cowl", GAP, "hood/bonnet to cowl/scuttle", "hood-cowl"),
+  subject("gap-hood-nose", GAP, "hood/bonnet to nose; hood/bonnet to front panel", "hood-nose"),
+  subject("bumper", ["brightwork.bumpers", "brightwork.bumper-faults"], "bumper; chrome bumper; bumper bar"),
+  subject("grille", ["brightwork.grille"], "grille; grill; radiator grille/grill"),
+  subject(
+    "moldings",
+    ["brightwork.moldings"],
+    "molding; trim strip; side trim; chrome strip; stainless trim; body trim; chrome trim",
+  ),
+  subject("emblems", ["brightwork.emblems"], "emblem; badge; nameplate; script; badging"),
+  subject("lenses", ["brightwork.lenses"], "lens; lamp glass; light lens; lenses; taillight lens; lamp lens"),
+  subject("mirrors", ["brightwork.mirrors"], "mirror; door mirror; wing mirror; outside mirror; side mirror"),
+  subject(
+    "glass",
+    ["brightwork.glass-faults", "brightwork.glass-date"],
+    "glass; window glass; all the glass",
+  ),
+  subject(
+    "windshield",
+    ["brightwork.glass-faults", "brightwork.glass-date"],
+    "windshield; windscreen; front screen; front windscreen/windshield",
+    "windshield",
+  ),
+  subject(
+    "rear-window",
+    ["brightwork.glass-faults", "brightwork.glass-date"],
+    "rear/back window; rear/back screen; back glass; rear glass; backlight; rear windscreen",
+    "rear-window",
+  ),
+  subject(
+    "quarter-window",
+    ["brightwork.glass-faults"],
+    "quarter window; quarter glass; rear side window; quarterlight",
+    "left-quarter-window right-quarter-window",
+  ),
+  subject(
+    "door-glass",
+    ["brightwork.glass-faults"],
+    "door glass; side window; side glass; front side window",
+    "left-front-window right-front-window left-rear-window right-rear-window",
+  ),
+  subject(
+    "door-seals",
+    ["brightwork.seals"],
+    "door seal/rubber; weatherstrip; weatherstripping; weather strip/stripping; rubber of the door; door rubber; seal; rubber",
+    DOORS,
+  ),
+  subject("trunk-seal", ["brightwork.seals"], "trunk/boot seal/rubber", "trunk"),
+  subject("windshield-seal", ["brightwork.seals"], "windshield/windscreen seal/rubber", "windshield"),
+  subject("rear-window-seal", ["brightwork.seals"], "rear window/screen seal/rubber", "rear-window"),
+  subject("hinge-play", ["doors.hinge-play"], "hinge play; door hinge; hinge; hinge pin"),
+  subject("door-drop", ["doors.drop"], "door drop"),
+  subject("latches", ["doors.latches"], "door latch; latch; door catch; striker", DOORS),
+  subject("locks", ["doors.locks"], "door lock", DOORS),
+  subject(
+    "regulators",
+    ["doors.regulators"],
+    "window regulator; regulator; window winder/crank; winder; roll up window; window; crank window",
+  ),
+  subject("hood-latch", ["doors.lid-latches"], "hood/bonnet latch/catch/lock; safety catch", "hood"),
+  subject("trunk-latch", ["doors.lid-latches"], "trunk/boot latch/catch/lock; trunk lid lock", "trunk-lid"),
+  subject(
+    "tailgate-latch",
+    ["doors.lid-latches"],
+    "tailgate latch/catch/lock; lock on the tailgate; hatch latch/lock",
+    "tailgate",
+  ),
+  subject("hood-hinges", ["doors.lid-hinges"], "hood/bonnet hinge", "hood"),
+  subject("trunk-hinges", ["doors.lid-hinges"], "trunk/boot hinge", "trunk-lid"),
+  subject("hood-pins", ["doors.extra-fasteners"], "hood/bonnet pin", "hood"),
+  subject(
+    "lid-supports",
+    ["doors.lid-supports"],
+    "lid support; gas strut; hood spring; lid stay; tailgate strut; hatch strut; hood prop",
+  ),
+  subject("door-drains", ["doors.drains"], "door drain (channel/hole); drain hole; weep hole; drain channel"),
+  subject(
+    "door-bottom",
+    ["doors.bottoms"],
+    "door bottom; bottom of the door; bottom edge of the door; lower door (seam/skin); bottom of it",
+    DOORS,
+  ),
+  subject("jambs", ["doors.jambs"], "door jamb; door shut; door opening; jamb", DOORS),
+  subject("first-color", ["doors.first-color"], "first/original/factory color"),
+  subject("vent-windows", ["doors.vent-windows"], "vent window; wing window; front quarterlight"),
+  subject("sunroof", ["doors.sunroof"], "sunroof; sun roof; sliding roof; sunshine roof"),
+  subject("lift-off", ["doors.lift-off-panels"], "lift off (roof) panel; targa panel; roof panel lift"),
+  subject("extra-welds", ["body.spot-welds"], "spot weld; plug weld"),
+];
