@@ -60,6 +60,32 @@ export const PictureCopy = z.strictObject({
 });
 export type PictureCopy = z.infer<typeof PictureCopy>;
 
+/**
+ * How a photograph came out, measured on its gray picture made small: `sharpness` is the variance of its Laplacian, `light` the mean of
+ * its gray from black 0 to white 1, `dark` and `bright` the shares of it that are all but black and white.
+ */
+export const PictureQuality = z.strictObject({
+  sharpness: z.number().nonnegative(),
+  light: z.number().min(0).max(1),
+  dark: z.number().min(0).max(1),
+  bright: z.number().min(0).max(1),
+});
+export type PictureQuality = z.infer<typeof PictureQuality>;
+
+/** What speaks for taking a photograph again. */
+export const PictureAdvice = z.enum(["blurred", "dark", "bright"]);
+export type PictureAdvice = z.infer<typeof PictureAdvice>;
+
+/** What a photograph leads somebody to ask; an accusation it is not. */
+export const PictureQuestionKind = z.enum([
+  "supplied-by-both",
+  "seen-on-another-car",
+  "older-than-visit",
+  "taken-elsewhere",
+  "edited",
+]);
+export type PictureQuestionKind = z.infer<typeof PictureQuestionKind>;
+
 /** A file as a report seals it: where it belongs, the hash of what the author keeps, and of each copy that others are shown. */
 export const SealedEvidence = z.strictObject({
   item: ItemId.or(z.literal("")),

@@ -9,6 +9,7 @@ import { Arrivals } from "../../apps/api/src/capabilities/evidence/arrivals.ts";
 import { EvidenceSweep } from "../../apps/api/src/capabilities/evidence/evidence-sweep.ts";
 import { query } from "./setup/database.ts";
 import { announce, announcement, hashOf, send, sendPart, whereIs } from "./setup/evidence-story.ts";
+import { caseOn } from "./setup/homes.ts";
 import type { Person } from "./setup/person.ts";
 import { heldAs, hostile, photograph } from "./setup/pictures.ts";
 import { useService } from "./setup/service.ts";
@@ -258,6 +259,23 @@ test("a buyer sees a listed statement's pictures and no more; whoever must be bl
   expect(await shown()).toHaveLength(1);
   expect((await picture(buyer, own)).status).toBe(200);
   expect((await picture(world.dealer, own)).status).toBe(404);
+});
+
+test("what both sides sealed of a car is one list, as far as each may see it", async () => {
+  const { buyer, inspector, dealer } = world;
+  const sides = async (person: Person) =>
+    (await person.does("evidence.ofVehicle", { path: { id: vehicle } })).items
+      .filter(({ item }) => item === place.item)
+      .map(({ side, version }) => `${side} ${version === null ? "laid" : "sealed"}`);
+  const both = ["statement sealed", "inspection sealed"];
+  expect(new Set(await sides(buyer))).toEqual(new Set(both));
+  expect(new Set(await sides(inspector))).toEqual(new Set(both));
+  expect(new Set(await sides(dealer))).toEqual(new Set(["statement sealed"]));
+  const ofCase = await buyer.does("cases.evidence", {
+    path: { id: (await caseOn(buyer, vehicle))?.id ?? "" },
+  });
+  const ofCar = await buyer.does("evidence.ofVehicle", { path: { id: vehicle } });
+  expect(ofCase.items.map(({ id }) => id)).toEqual(ofCar.items.map(({ id }) => id));
 });
 
 test("what is abandoned is swept from tables and storage, and what is sealed stays", async () => {

@@ -11,7 +11,7 @@ export const libraryOrder: Readonly<Record<string, readonly string[]>> = {
   lexicon: ["measurement", "sheet"],
   record: ["measurement", "sheet"],
   case: ["record"],
-  evidence: ["message"],
+  evidence: ["measurement", "message"],
   handbook: ["measurement", "message", "sheet", "wording"],
   comparison: ["measurement", "message", "sheet", "wording", "handbook"],
   matters: ["measurement", "message", "sheet", "wording", "handbook", "comparison"],

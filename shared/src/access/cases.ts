@@ -20,6 +20,12 @@ export const caseAccess = {
     who: [buyer("own"), dealer("party"), inspector("party")],
     scope: "read",
   },
+  "cases.evidence": {
+    method: "GET",
+    path: "/cases/:id/evidence",
+    who: [buyer("own"), dealer("party"), inspector("party")],
+    scope: "read",
+  },
   "cases.letDealerFirst": {
     method: "PUT",
     path: "/cases/:id/dealer-first",

@@ -34,6 +34,12 @@ export const evidenceAccess = {
     who: [anyone("may-see")],
     scope: "read",
   },
+  "evidence.ofVehicle": {
+    method: "GET",
+    path: "/vehicles/:id/evidence",
+    who: [anyone("may-see")],
+    scope: "read",
+  },
   "evidence.small": {
     method: "GET",
     path: "/evidence/:id/small",

@@ -7,6 +7,7 @@ import { SettlementState } from "../settlement.ts";
 import { Severity } from "../severity.ts";
 import { MATTER_STATES } from "../summary.ts";
 import { ComplaintState } from "./complaints.ts";
+import { EvidenceOfBoth } from "./evidence.ts";
 import { Named, PageQuery, type Contract } from "./paging.ts";
 import { QuestionState } from "./questions.ts";
 
@@ -347,6 +348,7 @@ export type DealerFirst = z.infer<typeof DealerFirst>;
 export const caseContracts = {
   "cases.list": { query: PageQuery, status: 200, answer: CaseHome },
   "cases.get": { status: 200, answer: CaseSeen },
+  "cases.evidence": { status: 200, answer: EvidenceOfBoth },
   "cases.ofPart": { status: 200, answer: CasesOfPart },
   "cases.letDealerFirst": { body: DealerFirst, status: 200, answer: DealerFirst },
 } as const satisfies Record<string, Contract>;

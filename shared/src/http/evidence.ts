@@ -1,5 +1,14 @@
 import { z } from "zod";
-import { Capture, EvidenceState, FileKind, FileRefusal, PictureCopy } from "../evidence.ts";
+import {
+  Capture,
+  EvidenceState,
+  FileKind,
+  FileRefusal,
+  PictureAdvice,
+  PictureCopy,
+  PictureQuality,
+  PictureQuestionKind,
+} from "../evidence.ts";
 import { Instant, ItemId, ObjectId, PositionId, Sha256 } from "../identifier.ts";
 import { nameOf } from "../names.ts";
 import type { Contract } from "./paging.ts";
@@ -37,6 +46,17 @@ export const UploadProgress = z.strictObject({
 });
 export type UploadProgress = z.infer<typeof UploadProgress>;
 
+/**
+ * What a photograph leads to ask, with what speaks for it, in words. `beside` is the other picture where two are alike and the person
+ * may see it.
+ */
+export const PictureQuestion = z.strictObject({
+  kind: PictureQuestionKind,
+  words: z.string(),
+  beside: ObjectId.nullable(),
+});
+export type PictureQuestion = z.infer<typeof PictureQuestion>;
+
 /** A file at its place, as whoever may see the report sees it. `width` and `height` are the picture's, upright. */
 export const EvidenceSeen = z.strictObject({
   id: ObjectId,
@@ -50,6 +70,7 @@ export const EvidenceSeen = z.strictObject({
   height: z.int().positive().nullable(),
   placeholder: z.string().nullable(),
   copies: z.array(PictureCopy),
+  questions: z.array(PictureQuestion),
 });
 export type EvidenceSeen = z.infer<typeof EvidenceSeen>;
 
@@ -61,11 +82,32 @@ export const EvidenceOwned = EvidenceSeen.extend({
   state: EvidenceState,
   refused: UploadProgress.shape.refused,
   capture: Capture.nullable(),
+  /** Of a photograph that is ready, with what speaks for taking it again. */
+  quality: PictureQuality.extend({
+    advice: z.array(z.strictObject({ advice: PictureAdvice, words: z.string() })),
+  }).nullable(),
   /** The first sealed version it stands in; from then on it cannot be taken away. */
   sealedIn: z.int().positive().nullable(),
   removedAt: Instant.nullable(),
 });
 export type EvidenceOwned = z.infer<typeof EvidenceOwned>;
+
+/** The same among the files of both sides; `version` is the sealed one it is seen in, none where its item was laid before the dealer. */
+export const EvidenceBeside = EvidenceSeen.extend({
+  side: z.enum(["statement", "inspection"]),
+  version: ObjectId.nullable(),
+  report: ObjectId,
+});
+export type EvidenceBeside = z.infer<typeof EvidenceBeside>;
+
+/** A picture the sheet asks for by name that is not there yet. */
+export const MissingPicture = z.strictObject({
+  item: ItemId,
+  position: PositionId,
+  as: z.enum(["photograph", "film"]),
+  words: z.string(),
+});
+export type MissingPicture = z.infer<typeof MissingPicture>;
 
 const isWebp = (bytes: unknown): boolean =>
   bytes instanceof Uint8Array &&
@@ -79,14 +121,21 @@ const Original = z
   .refine((bytes) => bytes instanceof Uint8Array, "bytes")
   .meta({ type: "string", format: "binary" });
 
+export const EvidenceOfBoth = z.strictObject({ items: z.array(EvidenceBeside) });
+export type EvidenceOfBoth = z.infer<typeof EvidenceOfBoth>;
+
 const listOf = <T extends z.ZodType>(item: T) => z.strictObject({ items: z.array(item) });
 
 export const evidenceContracts = {
   "uploads.create": { status: 201, answer: null },
   "uploads.get": { status: 200, answer: UploadProgress },
   "uploads.append": { status: 204, answer: null },
-  "evidence.ofReport": { status: 200, answer: listOf(EvidenceOwned) },
+  "evidence.ofReport": {
+    status: 200,
+    answer: listOf(EvidenceOwned).extend({ missing: z.array(MissingPicture) }),
+  },
   "evidence.ofVersion": { status: 200, answer: listOf(EvidenceSeen) },
+  "evidence.ofVehicle": { status: 200, answer: EvidenceOfBoth },
   "evidence.small": { status: 200, answer: Webp },
   "evidence.medium": { status: 200, answer: Webp },
   "evidence.large": { status: 200, answer: Webp },

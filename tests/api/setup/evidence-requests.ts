@@ -113,6 +113,10 @@ export const evidenceVariants: Readonly<Partial<Record<RouteId, readonly Variant
     one("a published statement", everybody, async ({ statements }) => ({ path: { id: statements.first } })),
     one("an inspection", ["buyer", "inspector"], async ({ way }) => ({ path: { id: way.inspection } })),
   ],
+  "evidence.ofVehicle": [
+    one("a listed car", everybody, async ({ listed }) => ({ path: { id: listed.vehicle } })),
+    one("a car not listed", ["dealer"], async ({ draft }) => ({ path: { id: draft.vehicle } })),
+  ],
   "evidence.small": picture,
   "evidence.medium": picture,
   "evidence.large": picture,

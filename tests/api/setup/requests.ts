@@ -219,6 +219,11 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
       path: { id: (await caseOn(world.buyer, inspected))?.id ?? "" },
     })),
   ],
+  "cases.evidence": [
+    one("the buyer's case, gone far", ["buyer", "dealer", "inspector"], async ({ way, world }) => ({
+      path: { id: (await caseOn(world.buyer, way.vehicle))?.id ?? "" },
+    })),
+  ],
   "cases.ofPart": [
     one(
       "an inspection of the buyer's case",

@@ -20,6 +20,11 @@ export class CasesController {
     return this.cases.get(actor, id);
   }
 
+  @Route("cases.evidence")
+  evidence(@By() actor: Actor, @Id() id: string) {
+    return this.cases.evidence(actor, id);
+  }
+
   @Route("cases.letDealerFirst")
   letDealerFirst(@By() actor: Actor, @Id() id: string, @Body({ schema: DealerFirst }) body: DealerFirst) {
     return this.cases.letDealerFirst(actor, id, body);

@@ -127,6 +127,10 @@ const detailOf = (
   'dealerFirst', ${by === "buyer" ? "c.lays_at_seal_by IS NOT NULL" : "NULL"}, ${matterSources(by)})::text AS body
   FROM buyer_case c ${sources(by)} ${readComparison(by)} WHERE c.id = $3 AND ${mine[by]}`;
 
+/** `$3` the case. */
+const carOf = (by: CaseParty): string =>
+  `SELECT c.vehicle_id AS vehicle, c.buyer_id AS buyer FROM buyer_case c WHERE c.id = $3 AND ${mine[by]} AND ${asOneOfOwn}`;
+
 /** `$3` a part of a case. */
 const partCasesOf = (by: CaseParty): string => `
   SELECT json_build_object('id', c.id, 'as', '${by}', 'car', ${caseCar}, 'openedAt', instant(c.opened_at)) AS item
@@ -142,4 +146,5 @@ const each = (make: (by: CaseParty) => string): Readonly<Record<CaseParty, strin
 /** One statement for each kind of people: `$1` all organizations of the person, `$2` those of that kind. */
 export const caseHomes = each(homeOf);
 export const caseDetails = each(detailOf);
+export const carOfCase = each(carOf);
 export const partCases = each(partCasesOf);

@@ -10,10 +10,11 @@ import { BodyRow, findRow, readRows } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { notFound } from "../../platform/problems/problem-error.ts";
 import { ComparisonsService } from "../comparisons/index.ts";
+import { EvidenceService } from "../evidence/index.ts";
 import { caseAnswer, type Given, homeAnswer } from "./case-answers.ts";
-import { caseDetails, caseHomes, partCases } from "./cases.queries.ts";
+import { carOfCase, caseDetails, caseHomes, partCases } from "./cases.queries.ts";
 import { operatorDesk } from "./desk.queries.ts";
-import { PartCaseRow } from "./rows.ts";
+import { CarOfCaseRow, PartCaseRow } from "./rows.ts";
 
 const homeOf = (actor: Actor, by: CaseParty, query: PageQuery): Statement => ({
   name: `case-home-${by}`,
@@ -34,6 +35,7 @@ export class CasesService {
   constructor(
     private readonly database: Database,
     private readonly comparisons: ComparisonsService,
+    private readonly files: EvidenceService,
     private readonly clock: Clock,
     private readonly answers: AnswerCache,
   ) {}
@@ -79,6 +81,18 @@ export class CasesService {
     const items = found.flat().map(({ item }) => item);
     if (items.length === 0) throw notFound("case");
     return { items };
+  }
+
+  /** Photographs and papers of both sides, by item and position. */
+  async evidence(actor: Actor, id: string): Promise<JsonText> {
+    for (const by of partiesOf(actor)) {
+      const car = await findRow(this.database, CarOfCaseRow, {
+        text: carOfCase[by],
+        values: [actor.organizations(), actor.organizations(by), id],
+      });
+      if (car !== null) return this.files.ofVehicle(actor, car.vehicle, car.buyer);
+    }
+    throw notFound("case");
   }
 
   /** The buyer lets the dealer answer before they read, or no longer: it holds for what is sealed from now on. */

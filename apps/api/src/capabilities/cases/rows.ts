@@ -101,4 +101,6 @@ export const SeenRow = z.object({
 });
 /** One of the cases a part belongs to. */
 export const PartCaseRow = z.object({ item: CasesOfPart.shape.items.element });
+/** Which car and whose a case is. */
+export const CarOfCaseRow = z.object({ vehicle: z.string(), buyer: z.string() });
 export const DeskRow = z.object({ body: OperatorDesk });

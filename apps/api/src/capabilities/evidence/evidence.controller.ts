@@ -18,6 +18,11 @@ export class EvidenceController {
     return this.evidence.ofVersion(actor, id);
   }
 
+  @Route("evidence.ofVehicle")
+  ofVehicle(@By() actor: Actor, @Id() id: string) {
+    return this.evidence.ofVehicle(actor, id);
+  }
+
   @Route("evidence.small")
   small(@By() actor: Actor, @Id() id: string) {
     return this.evidence.picture(actor, id, "small");

@@ -26,6 +26,6 @@ import { UploadsService } from "./uploads.service.ts";
     EvidenceSweep,
     EvidenceJobs,
   ],
-  exports: [EvidenceSealing],
+  exports: [EvidenceSealing, EvidenceService],
 })
 export class EvidenceModule {}

@@ -1,11 +1,11 @@
 import { noteShown } from "../../platform/access/exposure.ts";
-import { maySeeVersion, mustBeBlind } from "../../platform/access/row-access.ts";
+import { maySeeVehicle, maySeeVersion, mustBeBlind } from "../../platform/access/row-access.ts";
 import { mayWorkOn } from "./uploads.queries.ts";
 
 const reader = { account: "$3", now: "$4" };
 
 const seenFields = `'id', e.id, 'item', e.item, 'position', e.position, 'caption', e.caption, 'kind', f.kind, 'sha256', e.sha256,
-    'bytes', e.bytes, 'width', f.width, 'height', f.height, 'placeholder', f.placeholder, 'copies', coalesce(f.copies, '[]')`;
+    'bytes', e.bytes, 'width', f.width, 'height', f.height, 'placeholder', f.placeholder, 'copies', coalesce(f.copies, '[]'), 'questions', '[]'::json`;
 
 /** Everything of one's own report, from its first byte on. `$1` organizations, `$2` the report, `$3` the account, `$4` now. */
 export const evidenceOfReport = `
@@ -21,7 +21,7 @@ export const evidenceOfReport = `
   )})
   SELECT json_build_object('items', coalesce((
     SELECT json_agg(json_build_object(${seenFields}, 'name', e.name, 'received', e.received,
-      'state', coalesce(f.state, e.state), 'refused', coalesce(f.refused, e.refused), 'capture', f.capture,
+      'state', coalesce(f.state, e.state), 'refused', coalesce(f.refused, e.refused), 'capture', f.capture, 'quality', NULL,
       'sealedIn', e.sealed_in, 'removedAt', instant(e.removed_at)) ORDER BY e.item, e.position, e.id)
     FROM listed e LEFT JOIN evidence_file f ON f.id = e.file_id), '[]')) AS body FROM mine`;
 
@@ -73,6 +73,30 @@ export const evidenceOfVersion = `
   SELECT json_build_object('items', coalesce((
     SELECT json_agg(json_build_object(${seenFields}) ORDER BY e.item, e.position, e.id)
     FROM listed e JOIN evidence_file f ON f.id = e.file_id), '[]'))::text AS body FROM seen`;
+
+/**
+ * What is sealed about a car by both sides, as far as the person may see it: `$1` organizations, `$2` the car, `$3` the account, `$4`
+ * now, `$5` the buyer whose inspections are meant, none for all of them. Whoever must be blind finds no statement here.
+ */
+export const evidenceOfVehicle = `
+  WITH car AS MATERIALIZED (SELECT v.* FROM vehicle v WHERE v.id = $2 AND ${maySeeVehicle("v")}),
+  listed AS MATERIALIZED (
+    SELECT e.*, r.kind AS report_kind, v.id AS vehicle_id, version.id AS version_id
+    FROM car v JOIN report r ON r.vehicle_id = v.id AND r.kind IN ('statement', 'inspection')
+      JOIN evidence e ON e.report_id = r.id AND e.sealed_in IS NOT NULL
+      LEFT JOIN inspection_order io ON io.id = r.order_id ${seenVersion}
+    WHERE ${notWithheld} AND (version.id IS NOT NULL OR ${isReleased})
+      AND ($5::uuid IS NULL OR r.kind = 'statement' OR io.buyer_id = $5::uuid)),
+  noted AS (${noteShown(
+    "statement",
+    `SELECT listed.vehicle_id, listed.version_id, listed.item, listed.position FROM listed
+     WHERE listed.report_kind <> 'inspection' GROUP BY 1, 2, 3, 4`,
+    reader,
+  )})
+  SELECT json_build_object('items', coalesce((
+    SELECT json_agg(json_build_object(${seenFields}, 'side', e.report_kind, 'version', e.version_id, 'report', e.report_id)
+      ORDER BY e.item, e.position, e.report_kind DESC, e.id)
+    FROM listed e JOIN evidence_file f ON f.id = e.file_id), '[]'))::text AS body FROM car`;
 
 /** One's own, kept original. `$1` organizations, `$2` the file's id at its place. */
 export const ownOriginal = `

@@ -1,6 +1,6 @@
 import { Injectable } from "@nestjs/common";
 import { FileKind, type PictureSize } from "@evenhand/shared/evidence";
-import { EvidenceOwned } from "@evenhand/shared/http/evidence";
+import { EvidenceOwned, type MissingPicture } from "@evenhand/shared/http/evidence";
 import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
@@ -12,6 +12,7 @@ import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { Storage } from "../../platform/storage/storage.ts";
 import {
   evidenceOfReport,
+  evidenceOfVehicle,
   evidenceOfVersion,
   evidenceToShow,
   ownOriginal,
@@ -45,13 +46,19 @@ export class EvidenceService {
     private readonly storage: Storage,
   ) {}
 
-  async ofReport(actor: Actor, report: string): Promise<{ items: EvidenceOwned[] }> {
+  async ofReport(
+    actor: Actor,
+    report: string,
+  ): Promise<{ items: EvidenceOwned[]; missing: MissingPicture[] }> {
     const row = await findRow(this.database, OwnedRow, {
       text: evidenceOfReport,
       values: this.asks(actor, report),
     });
     const { items } = found(row, "report").body;
-    return { items: items.map(({ refused, ...each }) => ({ ...each, refused: wordedRefusal(refused) })) };
+    return {
+      items: items.map(({ refused, ...each }) => ({ ...each, refused: wordedRefusal(refused) })),
+      missing: [],
+    };
   }
 
   async ofVersion(actor: Actor, version: string): Promise<JsonText> {
@@ -60,6 +67,15 @@ export class EvidenceService {
       values: this.asks(actor, version),
     });
     return new JsonText(found(row, "report").body);
+  }
+
+  /** What both sides sealed about a car; of inspections only those for the buyer, where one is named. */
+  async ofVehicle(actor: Actor, vehicle: string, buyer: string | null = null): Promise<JsonText> {
+    const row = await findRow(this.database, BodyRow, {
+      text: evidenceOfVehicle,
+      values: [...this.asks(actor, vehicle), buyer],
+    });
+    return new JsonText(found(row, "vehicle").body);
   }
 
   /** A copy without metadata. */

@@ -1,2 +1,3 @@
 export { EvidenceModule } from "./evidence.module.ts";
+export { EvidenceService } from "./evidence.service.ts";
 export { EvidenceSealing } from "./evidence-sealing.ts";
