@@ -47,8 +47,13 @@ const claimText = (input: DatedClaim): string =>
     : CLAIM_TEXTS[input.claim];
 
 /** Days from a date to the reference, least and most, for every pair of what both can mean. */
-const gapsOf = (dates: DateSet, reference: DateSet): Span[] =>
-  dates.flatMap((part) => reference.map((to) => ({ low: to.first - part.last, high: to.last - part.first })));
+const gapsOf = (dates: DateSet, reference: DateSet): Span[] => {
+  const gaps: Span[] = [];
+  for (const part of dates) {
+    for (const to of reference) gaps.push({ low: to.first - part.last, high: to.last - part.first });
+  }
+  return gaps;
+};
 
 /** All pairs in the zone hold, all outside it break, anything between cannot be told. */
 const judgeAll = (gaps: readonly Span[], zone: Zone): Verdict => {

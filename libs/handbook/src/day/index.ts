@@ -19,12 +19,20 @@ export const DAYS_A_YEAR = 365.2425;
 export const dayOf = (year: number, month: number, day: number): number =>
   Date.UTC(year, month - 1, day) / DAY_MS;
 
+const twoDigits = (value: number): string => (value < 10 ? `0${value}` : `${value}`);
+
 /**
  * Day number as an ISO date.
  *
  * @example isoOf(0) // "1970-01-01"
  */
-export const isoOf = (day: number): string => new Date(day * DAY_MS).toISOString().slice(0, 10);
+export const isoOf = (day: number): string => {
+  const date = new Date(day * DAY_MS);
+  const year = date.getUTCFullYear();
+  // By parts, which takes a third of the time; years of other lengths are written as the calendar has them.
+  if (!(year >= 1000 && year <= 9999)) return date.toISOString().slice(0, 10);
+  return `${year}-${twoDigits(date.getUTCMonth() + 1)}-${twoDigits(date.getUTCDate())}`;
+};
 
 /**
  * Year a day falls in.
@@ -81,10 +89,14 @@ export const weekRange = (year: number, week: number): DayRange => {
  *
  * @example narrow([{ first: 0, last: 9 }, { first: 20, last: 29 }], { first: 5, last: 12 }) // [{ first: 5, last: 9 }]
  */
-export const narrow = (dates: DateSet, within: DayRange): DateSet =>
-  dates
-    .map((range) => ({ first: Math.max(range.first, within.first), last: Math.min(range.last, within.last) }))
-    .filter((range) => range.first <= range.last);
+export const narrow = (dates: DateSet, within: DayRange): DateSet => {
+  const left: DayRange[] = [];
+  for (const range of dates) {
+    const [first, last] = [Math.max(range.first, within.first), Math.min(range.last, within.last)];
+    if (first <= last) left.push({ first, last });
+  }
+  return left;
+};
 
 /**
  * A range in words: one day, or first to last.

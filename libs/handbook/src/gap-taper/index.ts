@@ -11,32 +11,44 @@ export type GapEnds = { readonly top: Estimate; readonly bottom: Estimate };
 export type Gap = { readonly gap: string; readonly left?: GapEnds; readonly right?: GapEnds };
 export type GapTaperInput = { readonly gaps: readonly Gap[] };
 
-type Measure = { readonly of: "taper" | "sides"; readonly name: string; readonly difference: Estimate };
-
-const measuresOf = ({ gap, left, right }: Gap): Measure[] => {
-  const tapers = Object.entries({ left, right }).flatMap(([side, ends]): Measure[] =>
-    ends === undefined
-      ? []
-      : [{ of: "taper", name: `${gap} ${side}`, difference: difference(ends.top, ends.bottom) }],
-  );
-  if (left === undefined || right === undefined) return tapers;
-  return [
-    ...tapers,
-    { of: "sides", name: resultMessages.say("at-top", { gap }), difference: difference(left.top, right.top) },
-    {
-      of: "sides",
-      name: resultMessages.say("at-bottom", { gap }),
-      difference: difference(left.bottom, right.bottom),
-    },
-  ];
+/** A difference of two widths, and between which: the ends of one side, or the two sides at one end. */
+type Measure = {
+  readonly gap: string;
+  readonly at: "left" | "right" | "top" | "bottom";
+  readonly difference: Estimate;
 };
 
-type Judged = Measure & { readonly verdict: Verdict };
+const addTaper = (
+  measures: Measure[],
+  gap: string,
+  at: "left" | "right",
+  ends: GapEnds | undefined,
+): void => {
+  if (ends !== undefined) measures.push({ gap, at, difference: difference(ends.top, ends.bottom) });
+};
 
-const reasonOf = (judged: readonly Judged[]) => {
-  const broken = judged.filter(({ verdict }) => verdict === "breaks");
-  if (broken.length > 0) return broken.some(({ of }) => of === "taper") ? "tapers" : "sides-differ";
-  return judged.every(({ verdict }) => verdict === "holds") ? "even" : "range-covers";
+const measuresOf = (gaps: readonly Gap[]): Measure[] => {
+  const measures: Measure[] = [];
+  for (const { gap, left, right } of gaps) {
+    addTaper(measures, gap, "left", left);
+    addTaper(measures, gap, "right", right);
+    if (left === undefined || right === undefined) continue;
+    measures.push({ gap, at: "top", difference: difference(left.top, right.top) });
+    measures.push({ gap, at: "bottom", difference: difference(left.bottom, right.bottom) });
+  }
+  return measures;
+};
+
+const isTaper = ({ at }: Measure): boolean => at === "left" || at === "right";
+
+const nameOf = ({ gap, at }: Measure): string => {
+  if (at === "left" || at === "right") return `${gap} ${at}`;
+  return resultMessages.say(at === "top" ? "at-top" : "at-bottom", { gap });
+};
+
+const reasonOf = (verdicts: readonly Verdict[], broken: readonly Measure[]) => {
+  if (broken.length > 0) return broken.some(isTaper) ? "tapers" : "sides-differ";
+  return verdicts.every((verdict) => verdict === "holds") ? "even" : "range-covers";
 };
 
 /**
@@ -48,24 +60,22 @@ const reasonOf = (judged: readonly Judged[]) => {
  */
 export const gapTaper = ({ gaps }: GapTaperInput, firm: FirmLimits = {}): RuleResult => {
   const limit = gapTaperRecord.limit("gap.taper", firm);
-  const measures = gaps
-    .flatMap(measuresOf)
-    .toSorted((a, b) => Math.abs(b.difference.value) - Math.abs(a.difference.value));
+  const measures = measuresOf(gaps).sort(
+    (a, b) => Math.abs(b.difference.value) - Math.abs(a.difference.value),
+  );
   const [farthest] = measures;
   if (farthest === undefined) return gapTaperRecord.answer("too-few", { limits: [limit] });
   const zone = { low: -limit.value, high: limit.value };
-  const judged = measures.map((measure) => ({
-    ...measure,
-    verdict: judge(measure.difference, zone, measures.length),
-  }));
-  const broken = judged.filter(({ verdict }) => verdict === "breaks");
+  const verdicts = measures.map((measure) => judge(measure.difference, zone, measures.length));
+  const broken = measures.filter((_, index) => verdicts[index] === "breaks");
   const { value, standardUncertainty } = farthest.difference;
-  return gapTaperRecord.answer(reasonOf(judged), {
+  return gapTaperRecord.answer(reasonOf(verdicts, broken), {
     limits: [limit],
     figures: { difference: figure(Math.abs(value), "mm", standardUncertainty) },
-    words: { gap: farthest.name },
-    alternatives: broken.map(({ name, difference: out }) =>
-      valueOf(name, resultMessages.say("millimeters", { length: Math.abs(out.value).toFixed(1) })),
-    ),
+    words: { gap: nameOf(farthest) },
+    alternatives: broken.map((measure) => {
+      const length = Math.abs(measure.difference.value).toFixed(1);
+      return valueOf(nameOf(measure), resultMessages.say("millimeters", { length }));
+    }),
   });
 };

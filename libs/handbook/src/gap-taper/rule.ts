@@ -1,6 +1,8 @@
 import type { Gap, GapEnds } from "./index.ts";
 import { defineRule } from "../define-rule/index.ts";
 import type { Inputs } from "../define-rule/index.ts";
+import { ofPosition } from "../of-position/index.ts";
+import { joinedReads, present } from "../readers/present.ts";
 import { estimateOf, findRead, findReads } from "../view/index.ts";
 import type { Found, Read, View } from "../view/index.ts";
 import { examples, growth, trueClaims } from "./examples.ts";
@@ -15,25 +17,32 @@ type MeasuredGap = {
   readonly reads: readonly Found[];
 };
 
-const gapOf = (view: View, top: Read<"reading">): MeasuredGap[] => {
-  const bottom = findRead(view, "reading", "gaps.width-bottom", top.position);
-  if (bottom === undefined) return [];
-  const [upper, lower] = [estimateOf(view, top, "differences"), estimateOf(view, bottom, "differences")];
-  if (upper === undefined || lower === undefined) return [];
-  const side = top.position.includes("right") ? "right" : "left";
-  const gap = top.position
+/** Which gap a position is of, and on which side of the car. */
+const placeOfGap = ofPosition((position) => {
+  const side = position.includes("right") ? "right" : "left";
+  const gap = position
     .split("-")
     .filter((word) => word !== side)
     .join(" ");
-  return [{ gap, side, ends: { top: upper, bottom: lower }, reads: [top, bottom] }];
+  return { gap, side } as const;
+});
+
+const gapOf = (view: View, top: Read<"reading">): MeasuredGap | undefined => {
+  const bottom = findRead(view, "reading", "gaps.width-bottom", top.position);
+  if (bottom === undefined) return undefined;
+  const upper = estimateOf(view, top, "differences");
+  const lower = estimateOf(view, bottom, "differences");
+  if (upper === undefined || lower === undefined) return undefined;
+  const { gap, side } = placeOfGap(top.position);
+  return { gap, side, ends: { top: upper, bottom: lower }, reads: [top, bottom] };
 };
 
 const find = (view: View): Inputs<GapTaperInput>[] => {
-  const measured = findReads(view, "reading", "gaps.width-top").flatMap((top) => gapOf(view, top));
+  const measured = present(findReads(view, "reading", "gaps.width-top").map((top) => gapOf(view, top)));
   if (measured.length === 0) return [];
   const byName = new Map<string, Gap>();
   for (const { gap, side, ends } of measured) byName.set(gap, { ...byName.get(gap), gap, [side]: ends });
-  return [{ reads: measured.flatMap(({ reads }) => reads), input: { gaps: [...byName.values()] } }];
+  return [{ reads: joinedReads(measured), input: { gaps: [...byName.values()] } }];
 };
 
 /** gapTaper with all that belongs to it. */

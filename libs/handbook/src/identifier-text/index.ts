@@ -47,16 +47,8 @@ const differsAt = (a: string, b: string): number[] => {
 
 export type Misreading = "same" | "look-alike" | "exchanged" | "other";
 
-/**
- * How two readings of one number differ: not at all, by one look-alike character, by two neighbors exchanged,
- * or otherwise. Both are normalized first.
- *
- * @example misreading("5S01", "5501") // "look-alike"
- * @example misreading("1234", "1324") // "exchanged"
- */
-export const misreading = (a: string, b: string): Misreading => {
-  const left = normalizeVin(a);
-  const right = normalizeVin(b);
+/** `misreading` of numbers that are normalized already. */
+export const misreadingOfNormalized = (left: string, right: string): Misreading => {
   if (left === right) return "same";
   if (left.length !== right.length) return "other";
   const [first = 0, second, ...more] = differsAt(left, right);
@@ -64,3 +56,13 @@ export const misreading = (a: string, b: string): Misreading => {
   const neighbors = more.length === 0 && second === first + 1;
   return neighbors && left[first] === right[second] && left[second] === right[first] ? "exchanged" : "other";
 };
+
+/**
+ * How two readings of one number differ: not at all, by one look-alike character, by two neighbors exchanged,
+ * or otherwise. Both are normalized first.
+ *
+ * @example misreading("5S01", "5501") // "look-alike"
+ * @example misreading("1234", "1324") // "exchanged"
+ */
+export const misreading = (a: string, b: string): Misreading =>
+  misreadingOfNormalized(normalizeVin(a), normalizeVin(b));

@@ -7,13 +7,16 @@ import { inUseRunout } from "./index.ts";
 import type { InUseRunoutInput } from "./index.ts";
 import { inUseRunoutRecord } from "./record.ts";
 
-const find = (view: View): Inputs<InUseRunoutInput>[] =>
-  ["wheels.runout-lateral", "wheels.runout-radial"]
-    .flatMap((item) => findReads(view, "reading", item))
-    .flatMap((read): Inputs<InUseRunoutInput>[] => {
+const find = (view: View): Inputs<InUseRunoutInput>[] => {
+  const asked: Inputs<InUseRunoutInput>[] = [];
+  for (const item of ["wheels.runout-lateral", "wheels.runout-radial"]) {
+    for (const read of findReads(view, "reading", item)) {
       const runout = estimateOf(view, read);
-      return runout === undefined ? [] : [{ reads: [read], input: { runout } }];
-    });
+      if (runout !== undefined) asked.push({ reads: [read], input: { runout } });
+    }
+  }
+  return asked;
+};
 
 /** inUseRunout with all that belongs to it. */
 export const inUseRunoutRule = defineRule({

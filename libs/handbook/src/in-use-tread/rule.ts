@@ -8,11 +8,14 @@ import type { InUseTreadInput } from "./index.ts";
 import { inUseTreadRecord } from "./record.ts";
 
 /** The shallowest spot of each tire. */
-const find = (view: View): Inputs<InUseTreadInput>[] =>
-  findReads(view, "reading", "wheels.tread-depth").flatMap((read): Inputs<InUseTreadInput>[] => {
+const find = (view: View): Inputs<InUseTreadInput>[] => {
+  const asked: Inputs<InUseTreadInput>[] = [];
+  for (const read of findReads(view, "reading", "wheels.tread-depth")) {
     const reading = lowestOf(view, read);
-    return reading === undefined ? [] : [{ reads: [read], input: { reading } }];
-  });
+    if (reading !== undefined) asked.push({ reads: [read], input: { reading } });
+  }
+  return asked;
+};
 
 /** inUseTread with all that belongs to it. */
 export const inUseTreadRule = defineRule({

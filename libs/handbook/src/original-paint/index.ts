@@ -1,4 +1,5 @@
 import type { FirmLimits, RuleResult } from "@evenhand/shared/cross-check";
+import type { Estimate } from "@evenhand/measurement/estimate";
 import { judge } from "../interval/index.ts";
 import type { Zone } from "../interval/index.ts";
 import { centerOf, LEAST_PANELS, panelTexts, probedPanels, readingsOf } from "../paint-map/index.ts";
@@ -27,7 +28,8 @@ export const originalPaint = (input: OriginalPaintInput, firm: FirmLimits = {}):
     originalPaintRecord.limit("paint.factory", firm),
   ];
   const probed = probedPanels(input.panels);
-  const readings = probed.flatMap((panel) => readingsOf(panel).map((reading) => ({ panel, reading })));
+  const readings: { readonly panel: PanelPaint; readonly reading: Estimate }[] = [];
+  for (const panel of probed) for (const reading of readingsOf(panel)) readings.push({ panel, reading });
   const thickest = readings.toSorted((a, b) => b.reading.value - a.reading.value)[0];
   const contrast = originalPaintRecord.limit("paint.contrast", firm);
   const limits = [thin, factory];

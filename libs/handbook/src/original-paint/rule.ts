@@ -1,5 +1,6 @@
 import { readingsOf } from "../paint-map/index.ts";
 import { measuredPanels } from "../readers/panel-paint.ts";
+import { present } from "../readers/present.ts";
 import { defineRule } from "../define-rule/index.ts";
 import type { Inputs } from "../define-rule/index.ts";
 import { findClaim, optionOf } from "../view/index.ts";
@@ -12,11 +13,15 @@ import { originalPaintRecord } from "./record.ts";
 /** Each panel called original by itself, all judged together. */
 const find = (view: View): Inputs<OriginalPaintInput>[] => {
   const measured = measuredPanels(view);
-  const claimed = measured.flatMap(({ paint, reads }) => {
-    const claim = findClaim(view, "choice", "body.paint-history", reads[0]?.position ?? "");
-    return claim !== undefined && optionOf(claim) === "original" ? [{ paint, reads, claim }] : [];
-  });
-  const among = claimed.flatMap(({ paint }) => readingsOf(paint)).length;
+  const claimed = present(
+    measured.map(({ paint, reads }) => {
+      const claim = findClaim(view, "choice", "body.paint-history", reads[0]?.position ?? "");
+      return claim !== undefined && optionOf(claim) === "original" ? { paint, reads, claim } : undefined;
+    }),
+  );
+  if (claimed.length === 0) return [];
+  let among = 0;
+  for (const { paint } of claimed) among += readingsOf(paint).length;
   const car = measured.map((panel) => panel.paint);
   return claimed.map(({ paint, reads, claim }) => ({
     reads,

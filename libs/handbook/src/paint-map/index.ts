@@ -84,10 +84,8 @@ export const panelTexts = (panels: readonly PanelPaint[], firm: FirmLimits): str
   });
 
 /** What is read of a panel: its mean, and its thickest spot where that was noted. */
-export const readingsOf = ({ thickness, thickest }: PanelPaint): Estimate[] => [
-  thickness,
-  ...(thickest === undefined ? [] : [thickest]),
-];
+export const readingsOf = ({ thickness, thickest }: PanelPaint): Estimate[] =>
+  thickest === undefined ? [thickness] : [thickness, thickest];
 
 /** A panel against the car's others: the gauge's own error cancels, since it is the same gauge on all of them. */
 const contrastOf = (panel: PanelPaint, center: number, reach: number, among: number): Verdict => {

@@ -1,5 +1,6 @@
 import type { RuleResult } from "@evenhand/shared/cross-check";
 import { measuredPanels } from "../readers/panel-paint.ts";
+import { joinedReads } from "../readers/present.ts";
 import { defineRule } from "../define-rule/index.ts";
 import type { Inputs } from "../define-rule/index.ts";
 import type { View } from "../view/index.ts";
@@ -16,7 +17,7 @@ const find = (view: View): Inputs<PaintMapInput>[] => {
     measured
       .filter(({ paint }) => alternatives.some((text) => text.startsWith(`${paint.panel} `)))
       .flatMap(({ reads }) => reads.slice(0, 1));
-  return [{ reads: measured.flatMap((panel) => panel.reads), bad, input: { panels } }];
+  return [{ reads: joinedReads(measured), bad, input: { panels } }];
 };
 
 /** paintMap with all that belongs to it. */

@@ -1,6 +1,7 @@
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { rectangular } from "@evenhand/measurement/type-b";
-import { claimedRatio, findQuantity, findRoad, findTeeth, findTurning, present } from "../readers/axle.ts";
+import { claimedRatio, findQuantity, findRoad, findTeeth, findTurning } from "../readers/axle.ts";
+import { present } from "../readers/present.ts";
 import { roadEstimate } from "../road-ratio/index.ts";
 import { teethRecord } from "../teeth/record.ts";
 import { isPerhapsDoubled, turnsEstimate } from "../turns-ratio/index.ts";

@@ -6,13 +6,7 @@ import { findTireSize } from "../tire-size/index.ts";
 import type { Turning } from "../turns-ratio/index.ts";
 import { estimateOf, findClaim, findRead, optionOf, vehicleOf } from "../view/index.ts";
 import type { Found, Read, View } from "../view/index.ts";
-
-/** The values that are there. */
-export const present = <T>(values: readonly (T | undefined)[]): T[] => {
-  const there: T[] = [];
-  for (const value of values) if (value !== undefined) there.push(value);
-  return there;
-};
+import { present } from "./present.ts";
 
 /** A length read in millimeters, in inches. */
 export const inInches = ({ value, standardUncertainty, degreesOfFreedom }: Estimate): Estimate => ({

@@ -1,9 +1,13 @@
 import type { CompressionInput, CylinderPressure } from "../compression/index.ts";
 import type { CylinderLeak, Escape, LeakDownInput } from "../leak-down/index.ts";
+import { ofPosition } from "../of-position/index.ts";
+import { present } from "./present.ts";
 import { estimateOf, findRead, findReads, numberNoted, optionOf } from "../view/index.ts";
-import type { Found, Read, View } from "../view/index.ts";
+import type { Found, Read } from "../view/index.ts";
+import { onceAView } from "../view/once.ts";
 
-const cylinderOf = ({ position }: Found): number => Number(position.replace("cylinder-", ""));
+const numberOfCylinder = ofPosition((position) => Number(position.replace("cylinder-", "")));
+const cylinderOf = ({ position }: Found): number => numberOfCylinder(position);
 
 /** A test with the findings it is from. */
 export type Tested<T> = { readonly input: T; readonly reads: readonly Found[] };
@@ -13,12 +17,13 @@ const isWarmAndOpen = ({ finding }: Found): boolean =>
   finding.conditions?.["warm"] !== false && finding.conditions?.["throttle-open"] !== false;
 
 /** Compression by cylinder; nothing with fewer than two. */
-export const compressionOf = (view: View): Tested<CompressionInput> | undefined => {
+export const compressionOf = onceAView((view): Tested<CompressionInput> | undefined => {
   const reads = findReads(view, "reading", "engine.compression");
-  const cylinders = reads.flatMap((read): CylinderPressure[] => {
+  const cylinders: CylinderPressure[] = [];
+  for (const read of reads) {
     const pressure = estimateOf(view, read, "differences");
-    return pressure === undefined ? [] : [{ cylinder: cylinderOf(read), pressure }];
-  });
+    if (pressure !== undefined) cylinders.push({ cylinder: cylinderOf(read), pressure });
+  }
   if (cylinders.length < 2) return undefined;
   const { compressionLowestShare: lowestShare, compressionLeast: least } = view.maker;
   const neighbors = view.maker.cylinderNeighbors;
@@ -26,7 +31,7 @@ export const compressionOf = (view: View): Tested<CompressionInput> | undefined 
     input: { cylinders, neighbors, levelCounts: reads.every(isWarmAndOpen), makers: { lowestShare, least } },
     reads,
   };
-};
+});
 
 const ESCAPES: readonly string[] = ["intake", "exhaust", "crankcase", "coolant", "neighbor"];
 const isEscape = (option: string | undefined): option is Escape =>
@@ -39,19 +44,20 @@ const escapesOf = (path: Read<"choice"> | undefined): readonly Escape[] | undefi
 };
 
 /** Leak-down by cylinder and where the air went. */
-export const leaksOf = (view: View): Tested<LeakDownInput> | undefined => {
+export const leaksOf = onceAView((view): Tested<LeakDownInput> | undefined => {
   const reads = findReads(view, "reading", "engine.leak-down");
-  const paths = reads.flatMap(
-    (read) => findRead(view, "choice", "engine.leak-down-path", read.position) ?? [],
+  const paths = present(
+    reads.map(({ position }) => findRead(view, "choice", "engine.leak-down-path", position)),
   );
-  const cylinders = reads.flatMap((read): CylinderLeak[] => {
+  const cylinders: CylinderLeak[] = [];
+  for (const read of reads) {
     const leak = estimateOf(view, read);
     const path = paths.find(({ position }) => position === read.position);
-    return leak === undefined ? [] : [{ cylinder: cylinderOf(read), leak, escapes: escapesOf(path) }];
-  });
+    if (leak !== undefined) cylinders.push({ cylinder: cylinderOf(read), leak, escapes: escapesOf(path) });
+  }
   if (cylinders.length === 0) return undefined;
   return {
     input: { cylinders, testPressure: numberNoted(reads[0], "test-pressure") },
     reads: [...reads, ...paths],
   };
-};
+});

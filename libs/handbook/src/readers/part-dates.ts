@@ -2,6 +2,7 @@ import { dateCandidates, isYearless } from "../date-code/index.ts";
 import { dayOf, findIsoRange, narrow } from "../day/index.ts";
 import type { DateSet } from "../day/index.ts";
 import { findClaim, findRead, findReads, makersYears, optionOf, vehicleOf, visitDay } from "../view/index.ts";
+import { onceAView } from "../view/once.ts";
 import type { Read, View } from "../view/index.ts";
 
 /** The unit whose originality a part's date speaks of. */
@@ -47,11 +48,11 @@ export const datesOf = (view: View, read: Read<"code">, part = read.position): D
 };
 
 /** The scheduled build date, with the reading it is from. */
-export const buildOf = (view: View): { read: Read<"code">; dates: DateSet } | undefined => {
+export const buildOf = onceAView((view): { read: Read<"code">; dates: DateSet } | undefined => {
   const read = findRead(view, "code", "identity.build-date");
   const dates = read === undefined ? [] : datesOf(view, read, "build");
   return read === undefined || dates.length === 0 ? undefined : { read, dates };
-};
+});
 
 /** A part with the days its code can mean. */
 export type DatedPart = {
@@ -62,13 +63,17 @@ export type DatedPart = {
   readonly yearless: boolean;
 };
 
-/** The parts whose codes mean some date. */
-export const datedParts = (view: View): DatedPart[] =>
-  findReads(view, "code", "identity.date-code").flatMap((read) => {
+/** The parts whose codes mean some date. Four rules ask for them. */
+export const datedParts = onceAView((view): readonly DatedPart[] => {
+  const parts: DatedPart[] = [];
+  for (const read of findReads(view, "code", "identity.date-code")) {
+    const { position: part } = read;
     const dates = datesOf(view, read);
-    if (dates.length === 0) return [];
-    return [{ read, part: read.position, dates, yearless: hasNoYear(view, read.position, read.answer.text) }];
-  });
+    if (dates.length > 0)
+      parts.push({ read, part, dates, yearless: hasNoYear(view, part, read.answer.text) });
+  }
+  return parts;
+});
 
 /** The claim on a part's unit, where it is one of some options. */
 export const originalityOf = (

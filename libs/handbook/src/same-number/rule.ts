@@ -1,4 +1,5 @@
 import { normalizeVin } from "../identifier-text/index.ts";
+import { saidPosition } from "../of-position/index.ts";
 import { numbersOf, TITLE, VIN } from "../readers/car-numbers.ts";
 import { defineRule } from "../define-rule/index.ts";
 import type { Inputs } from "../define-rule/index.ts";
@@ -11,7 +12,7 @@ import { sameNumberRecord } from "./record.ts";
 import { resultMessages } from "../result-words/index.ts";
 
 const placeName = ({ item, position }: Found): string =>
-  item === TITLE ? "title" : position.replaceAll("-", " ");
+  item === TITLE ? "title" : saidPosition(position);
 
 /** The readings that are not the one most places have; all of them where no number leads. */
 const outliers = (numbers: readonly Read<"code">[]): readonly Found[] => {
@@ -21,12 +22,17 @@ const outliers = (numbers: readonly Read<"code">[]): readonly Found[] => {
   return leading.length > 1 ? numbers : groups.filter((group) => group.length < most).flat();
 };
 
+const numbersOfEach = (view: View): readonly Read<"code">[] =>
+  view.readings.length === 1
+    ? numbersOf(view)
+    : view.readings.flatMap((side) => numbersOf({ ...view, readings: [side] }));
+
 /** Every number of every side read: the plate of one report is set against the plate of the other too. */
 const find = (view: View): Inputs<SameNumberInput>[] => {
-  const numbers = view.readings.flatMap((side) => numbersOf({ ...view, readings: [side] }));
+  const numbers = numbersOfEach(view);
   if (numbers.length < 2) return [];
   const claim = findClaim(view, "code", TITLE) ?? findClaim(view, "code", VIN, "main-plate");
-  const both = new Set(numbers.map(({ side }) => side)).size > 1;
+  const both = numbers.some(({ side }) => side !== numbers[0]?.side);
   const placed = numbers.map((read) => ({
     place: both
       ? resultMessages.say("place-in-report", {

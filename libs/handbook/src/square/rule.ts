@@ -1,6 +1,7 @@
 import type { LengthPair } from "./index.ts";
 import { defineRule } from "../define-rule/index.ts";
 import type { Inputs } from "../define-rule/index.ts";
+import { joinedReads, present } from "../readers/present.ts";
 import { estimateOf, findClaim, findRead, optionOf } from "../view/index.ts";
 import type { View } from "../view/index.ts";
 import { examples, growth, trueClaims } from "./examples.ts";
@@ -9,9 +10,10 @@ import type { SquareInput } from "./index.ts";
 import { squareRecord } from "./record.ts";
 
 const pairOf = (view: View, item: string, [left, right]: readonly [string, string]) => {
-  const reads = [findRead(view, "reading", item, left), findRead(view, "reading", item, right)].flatMap(
-    (read) => read ?? [],
-  );
+  const reads = present([
+    findRead(view, "reading", item, left),
+    findRead(view, "reading", item, right),
+  ]);
   const [one, other] = reads.map((read) => estimateOf(view, read, "differences"));
   const lengths: LengthPair | undefined = one === undefined || other === undefined ? undefined : [one, other];
   return { lengths, reads };
@@ -27,7 +29,7 @@ const find = (view: View): Inputs<SquareInput>[] => {
   const claim = findClaim(view, "choice", "underbody.collision-repair");
   return [
     {
-      reads: pairs.flatMap(({ reads }) => reads),
+      reads: joinedReads(pairs),
       bad: () => [
         ...(breaks({ wheelbase: wheelbase.lengths }) ? wheelbase.reads : []),
         ...(breaks({ diagonals: diagonals.lengths }) ? diagonals.reads : []),

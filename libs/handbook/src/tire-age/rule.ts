@@ -7,11 +7,14 @@ import { tireAge } from "./index.ts";
 import type { TireAgeInput } from "./index.ts";
 import { tireAgeRecord } from "./record.ts";
 
-const find = (view: View): Inputs<TireAgeInput>[] =>
-  findReads(view, "code", "wheels.tire-identification").flatMap((read): Inputs<TireAgeInput>[] => {
+const find = (view: View): Inputs<TireAgeInput>[] => {
+  const asked: Inputs<TireAgeInput>[] = [];
+  for (const read of findReads(view, "code", "wheels.tire-identification")) {
     const visit = visitDay(view, read.side);
-    return visit === undefined ? [] : [{ reads: [read], input: { number: read.answer.text, visit } }];
-  });
+    if (visit !== undefined) asked.push({ reads: [read], input: { number: read.answer.text, visit } });
+  }
+  return asked;
+};
 
 /** tireAge with all that belongs to it. */
 export const tireAgeRule = defineRule({

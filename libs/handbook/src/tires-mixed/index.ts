@@ -14,7 +14,12 @@ export type TiresMixedInput = {
   readonly rightRear?: FittedTire;
 };
 
-type Tire = { readonly size: TireSize | undefined; readonly construction: Construction | undefined };
+type Tire = {
+  /** Its size as it was written, and as it is read. */
+  readonly written: string | undefined;
+  readonly size: TireSize | undefined;
+  readonly construction: Construction | undefined;
+};
 type Axle = readonly [Tire, Tire];
 
 /** Sizes of two systems are called equivalent where their diameters cannot be told apart by this share. */
@@ -22,8 +27,14 @@ const EQUIVALENT_SHARE = 0.03;
 
 const tireOf = (fitted: FittedTire | undefined): Tire => {
   const size = fitted?.size === undefined ? undefined : findTireSize(fitted.size);
-  return { size, construction: fitted?.construction ?? size?.construction };
+  return { written: fitted?.size, size, construction: fitted?.construction ?? size?.construction };
 };
+
+const tireText = (tire: FittedTire | undefined): string =>
+  listed([
+    tire?.size ?? resultMessages.say("size-not-known"),
+    tire?.construction ?? resultMessages.say("construction-not-known"),
+  ]);
 
 const differ = <T>(a: T | undefined, b: T | undefined): boolean =>
   a !== undefined && b !== undefined && a !== b;
@@ -69,29 +80,22 @@ const findMixture = (front: Axle, rear: Axle) => {
  */
 export const tiresMixed = (input: TiresMixedInput): RuleResult => {
   const { leftFront, rightFront, leftRear, rightRear } = input;
-  const fitted = { leftFront, rightFront, leftRear, rightRear };
   const [front, rear]: [Axle, Axle] = [
     [tireOf(leftFront), tireOf(rightFront)],
     [tireOf(leftRear), tireOf(rightRear)],
   ];
-  const words = Object.fromEntries(
-    Object.entries(fitted).map(([corner, tire]) => [
-      corner,
-      listed([
-        tire?.size ?? resultMessages.say("size-not-known"),
-        tire?.construction ?? resultMessages.say("construction-not-known"),
-      ]),
-    ]),
-  );
+  const words = {
+    leftFront: tireText(leftFront),
+    rightFront: tireText(rightFront),
+    leftRear: tireText(leftRear),
+    rightRear: tireText(rightRear),
+  };
   const mixture = findMixture(front, rear);
   if (mixture !== undefined) return tiresMixedRecord.answer(mixture, { words });
-  const unreadable = Object.values(fitted).some(
-    (tire) => tire?.size !== undefined && findTireSize(tire.size) === undefined,
-  );
-  if (unreadable) return tiresMixedRecord.answer("size-unreadable", { words });
-  if (
-    [...front, ...rear].some(({ size, construction }) => size === undefined || construction === undefined)
-  ) {
+  const all = [...front, ...rear];
+  if (all.some(({ written, size }) => written !== undefined && size === undefined))
+    return tiresMixedRecord.answer("size-unreadable", { words });
+  if (all.some(({ size, construction }) => size === undefined || construction === undefined)) {
     return tiresMixedRecord.answer("not-all-known", { words });
   }
   const advised = [front, rear].some((axle) => sizesOf(axle) === "equivalent");

@@ -1,4 +1,4 @@
-import { present } from "../readers/axle.ts";
+import { joinedReads, present } from "../readers/present.ts";
 import type { Construction } from "../tire-size/index.ts";
 import type { FittedTire } from "./index.ts";
 import { defineRule } from "../define-rule/index.ts";
@@ -31,7 +31,7 @@ const find = (view: View): Inputs<TiresMixedInput>[] => {
   const rightFront = fittedAt(view, "right-front");
   const leftRear = fittedAt(view, "left-rear");
   const rightRear = fittedAt(view, "right-rear");
-  const reads = [leftFront, rightFront, leftRear, rightRear].flatMap((corner) => corner.reads);
+  const reads = joinedReads([leftFront, rightFront, leftRear, rightRear]);
   if (reads.length < 2) return [];
   const input = {
     leftFront: leftFront.tire,

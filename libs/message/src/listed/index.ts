@@ -20,9 +20,10 @@ const isOfTheLast = (kind: ListKind): boolean => kind === "and" || kind === "or"
  * @example listed(["1954", "1964"], "comma-or") // "1954, or 1964"
  */
 export const listed = (things: readonly string[], kind: ListKind = "comma"): string => {
-  const [first = "", ...others] = things;
-  return others.reduce((list, next, index) => {
-    const isLast = index === others.length - 1;
-    return say(isOfTheLast(kind) && !isLast ? "comma" : kind, { list, next });
-  }, first);
+  let list = things[0] ?? "";
+  for (let index = 1; index < things.length; index += 1) {
+    const isLast = index === things.length - 1;
+    list = say(isOfTheLast(kind) && !isLast ? "comma" : kind, { list, next: things[index] ?? "" });
+  }
+  return list;
 };
