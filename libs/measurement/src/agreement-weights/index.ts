@@ -25,16 +25,16 @@ const SPREADS = {
   quadratic: (share: number) => 1 - share ** 2,
 };
 
+type Kept = readonly [kind: keyof typeof SPREADS, categories: number, made: Matrix];
+
 /** By the kind and the number of categories, of which they are a function alone; grades of one scale are asked for again and again. */
-const spreads = new Map<string, Matrix>();
+const kept: Kept[] = [];
 const MOST_KEPT = 64;
 
 const spreadOf = (kind: keyof typeof SPREADS, categories: number): Matrix => {
-  const key = `${kind} ${categories}`;
-  const known = spreads.get(key);
-  if (known !== undefined) return known;
+  for (const [ofKind, ofSize, made] of kept) if (ofKind === kind && ofSize === categories) return made;
   const made = spread(categories, SPREADS[kind]);
-  if (spreads.size < MOST_KEPT) spreads.set(key, made);
+  if (kept.length < MOST_KEPT) kept.push([kind, categories, made]);
   return made;
 };
 

@@ -28,16 +28,41 @@ export type ChanceInterval = {
   readonly degreesOfFreedom: number;
 };
 
-const weighted = (list: readonly Contribution[], of: (one: Contribution) => number): number => {
-  let total = 0;
-  let weights = 0;
-  for (let index = 0; index < list.length; index += 1) {
-    const one = list[index];
-    if (one === undefined) continue;
-    total += one.weight * of(one);
-    weights += one.weight;
+/** Some contributions and others behind them: one list, without making it. */
+type Lists = readonly [readonly Contribution[], readonly Contribution[]];
+
+const NO_MORE: readonly Contribution[] = [];
+
+const meanDisagreement = (lists: Lists): number => {
+  let [total, weights] = [0, 0];
+  for (const list of lists) {
+    for (const { weight, disagreement } of list) {
+      total += weight * disagreement;
+      weights += weight;
+    }
   }
   return total / weights;
+};
+
+/** How 1 − D/E moves with one more item. */
+const moveOf = ({ chance, disagreement }: Contribution, ratio: number, expectedDisagreement: number) =>
+  (ratio * chance - disagreement) / expectedDisagreement;
+
+const varianceOver = (lists: Lists, disagreement: number, expectedDisagreement: number): number => {
+  const ratio = disagreement / expectedDisagreement;
+  let [total, weights] = [0, 0];
+  for (const list of lists) {
+    for (const one of list) {
+      total += one.weight * moveOf(one, ratio, expectedDisagreement);
+      weights += one.weight;
+    }
+  }
+  const center = total / weights;
+  let squares = 0;
+  for (const list of lists) {
+    for (const one of list) squares += one.weight * (moveOf(one, ratio, expectedDisagreement) - center) ** 2;
+  }
+  return squares / weights;
 };
 
 /** Variance over the items of how 1 − D/E moves with each of them (linearization). */
@@ -45,12 +70,7 @@ export const varianceOfMoves = (
   list: readonly Contribution[],
   disagreement: number,
   expectedDisagreement: number,
-): number => {
-  const ratio = disagreement / expectedDisagreement;
-  const moved = (one: Contribution): number => (ratio * one.chance - one.disagreement) / expectedDisagreement;
-  const center = weighted(list, moved);
-  return weighted(list, (one) => (moved(one) - center) ** 2);
-};
+): number => varianceOver([list, NO_MORE], disagreement, expectedDisagreement);
 
 /**
  * The least coefficient that leaves nobody disagreeing on n items a chance of half of 1 − confidence: the greatest share
@@ -64,7 +84,7 @@ const lowestAtFullAgreement = (
   const apart = atChance.filter(({ disagreement }) => disagreement > 0);
   const share = 1 - ((1 - confidence) / 2) ** (1 / items);
   // Where even chance never disagrees, nothing says how far apart two answers would be: as far as can be.
-  const each = apart.length === 0 ? 1 : weighted(apart, (one) => one.disagreement);
+  const each = apart.length === 0 ? 1 : meanDisagreement([apart, NO_MORE]);
   return 1 - (share * each) / expectedDisagreement;
 };
 
@@ -93,10 +113,10 @@ export const chanceInterval = (
   if (items.every(({ disagreement }) => Math.abs(disagreement) < ROUNDING)) {
     return { low: lowestAtFullAgreement(interval, count, confidence), high: 1 };
   }
-  const all = [...items, ...atChance];
-  const disagreement = weighted(all, (one) => one.disagreement);
+  const all: Lists = [items, atChance];
+  const disagreement = meanDisagreement(all);
   const coefficient = 1 - disagreement / expectedDisagreement;
-  const variance = varianceOfMoves(all, disagreement, expectedDisagreement) / (count - 1);
+  const variance = varianceOver(all, disagreement, expectedDisagreement) / (count - 1);
   const factor = coverageFactor(interval.degreesOfFreedom, confidence);
   const reach = factor * Math.sqrt(variance) * slopeOf(coefficient);
   const middle = toScale(coefficient);

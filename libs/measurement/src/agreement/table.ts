@@ -63,19 +63,33 @@ export const proportions = (counts: Matrix): Proportions => {
   return { items, cells, rows: cells.map(sum), columns: sumsOfColumns(cells) };
 };
 
-/** The cells of a table that hold anything, each with its weight and what it adds. */
-export const contributions = (
-  weights: Matrix,
-  of: (i: number, j: number) => Omit<Contribution, "weight">,
-): Contribution[] => {
+/** Sum over all pairs of categories of what stands there in two tables, multiplied. */
+export const sumOfProducts = (one: Matrix, other: Matrix): number => {
+  let total = 0;
+  for (let i = 0; i < one.length; i += 1) {
+    const row = one[i] ?? [];
+    const otherRow = other[i] ?? [];
+    for (let j = 0; j < row.length; j += 1) total += (row[j] ?? Number.NaN) * (otherRow[j] ?? 0);
+  }
+  return total;
+};
+
+/**
+ * The cells of a table that hold anything, each with what it adds.
+ *
+ * @param items how many items are in each cell; may be fractions
+ * @param weights how much each cell counts as agreement
+ * @param chance how much more disagreement chance would give with one more item there
+ */
+export const contributions = (items: Matrix, weights: Matrix, chance: Matrix): Contribution[] => {
   const found: Contribution[] = [];
-  for (let i = 0; i < weights.length; i += 1) {
-    const row = weights[i] ?? [];
+  for (let i = 0; i < items.length; i += 1) {
+    const row = items[i] ?? [];
+    const [weightsOfRow, chanceOfRow] = [weights[i] ?? [], chance[i] ?? []];
     for (let j = 0; j < row.length; j += 1) {
       const weight = row[j] ?? 0;
-      if (!(weight > 0)) continue;
-      const { disagreement, chance } = of(i, j);
-      found.push({ weight, disagreement, chance });
+      if (weight > 0)
+        found.push({ weight, disagreement: 1 - (weightsOfRow[j] ?? 0), chance: chanceOfRow[j] ?? 0 });
     }
   }
   return found;

@@ -1,7 +1,7 @@
 import { LEAST_ITEMS, agreementFrom, tooAlike } from "../agreement/index.ts";
 import type { Agreement, AgreementOptions, EstimatedAgreement } from "../agreement/index.ts";
 import type { ChanceInterval } from "../agreement/chance-interval.ts";
-import { contributions, proportions, sumOverCells } from "../agreement/table.ts";
+import { contributions, proportions, sumOfProducts } from "../agreement/table.ts";
 import type { Proportions } from "../agreement/table.ts";
 import { agreementWeights } from "../agreement-weights/index.ts";
 import type { AgreementWeights, Matrix } from "../agreement-weights/index.ts";
@@ -15,32 +15,39 @@ export type CohenKappa = EstimatedKappa | Exclude<Agreement, EstimatedAgreement>
 
 const at = (values: readonly number[] | undefined, index: number): number => values?.[index] ?? 0;
 
-type Marginal = (i: number, j: number) => number;
-
 /** For each pair, the weight a row's category has on average and a column's category has, added up. */
-const marginalWeights = ({ rows, columns }: Proportions, weights: Matrix): Marginal => {
+const marginalWeights = ({ rows, columns }: Proportions, weights: Matrix): number[][] => {
   const ofRow = weights.map((row) => row.reduce((total, weight, j) => total + weight * at(columns, j), 0));
   const ofColumn = columns.map((_, j) =>
     weights.reduce((total, row, i) => total + at(row, j) * at(rows, i), 0),
   );
-  return (i, j) => at(ofRow, i) + at(ofColumn, j);
+  return ofRow.map((one) => ofColumn.map((other) => one + other));
+};
+
+/** Agreement that chance would give with each person's own shares. */
+const expectedOf = ({ rows, columns }: Proportions, weights: Matrix): number => {
+  let expected = 0;
+  for (let i = 0; i < weights.length; i += 1) {
+    for (let j = 0; j < columns.length; j += 1) expected += at(weights[i], j) * at(rows, i) * at(columns, j);
+  }
+  return expected;
 };
 
 /** Standard errors of Fleiss, Cohen and Everitt (1969), equations 8 (null) and 13 (asymptotic), numbers from memory. */
 const standardErrors = (
   { cells, rows, columns, items }: Proportions,
   weights: Matrix,
-  marginal: Marginal,
+  marginal: Matrix,
   { kappa, expected }: { readonly kappa: number; readonly expected: number },
 ) => {
-  const seen = sumOverCells(
-    cells,
-    (cell, i, j) => cell * (at(weights[i], j) - marginal(i, j) * (1 - kappa)) ** 2,
-  );
-  const byChance = sumOverCells(
-    cells,
-    (_, i, j) => at(rows, i) * at(columns, j) * (at(weights[i], j) - marginal(i, j)) ** 2,
-  );
+  let [seen, byChance] = [0, 0];
+  for (let i = 0; i < cells.length; i += 1) {
+    for (let j = 0; j < cells.length; j += 1) {
+      const [weight, both] = [at(weights[i], j), at(marginal[i], j)];
+      seen += at(cells[i], j) * (weight - both * (1 - kappa)) ** 2;
+      byChance += at(rows, i) * at(columns, j) * (weight - both) ** 2;
+    }
+  }
   const scale = 1 / (items * (1 - expected) ** 2);
   // Full agreement leaves nothing but rounding, which must not come out below 0.
   return {
@@ -53,20 +60,15 @@ const standardErrors = (
 const intervalOf = (
   table: Proportions,
   weights: Matrix,
-  marginal: Marginal,
+  marginal: Matrix,
   expected: number,
 ): ChanceInterval => {
-  const contribution = (i: number, j: number) => ({
-    disagreement: 1 - at(weights[i], j),
-    chance: -marginal(i, j),
-  });
+  const chance = marginal.map((row) => row.map((both) => -both));
+  const counts = table.cells.map((row) => row.map((cell) => cell * table.items));
   const shares = table.rows.map((row) => table.columns.map((column) => row * column));
   return {
-    items: contributions(
-      table.cells.map((row) => row.map((cell) => cell * table.items)),
-      contribution,
-    ),
-    atChance: contributions(shares, contribution),
+    items: contributions(counts, weights, chance),
+    atChance: contributions(shares, weights, chance),
     expectedDisagreement: 1 - expected,
     degreesOfFreedom: table.items - 1,
   };
@@ -91,8 +93,8 @@ export const cohenKappa = (counts: Matrix, options: CohenKappaOptions = {}): Coh
   const { cells, rows, columns, items } = table;
   if (items < least) return { kind: "tooFew", items, least };
   const weights = agreementWeights(chosen, counts.length);
-  const observed = sumOverCells(cells, (cell, i, j) => cell * at(weights[i], j));
-  const expected = sumOverCells(weights, (weight, i, j) => weight * at(rows, i) * at(columns, j));
+  const observed = sumOfProducts(cells, weights);
+  const expected = expectedOf(table, weights);
   if (1 - expected < 1e-12) return { kind: "noVariation", items };
   const chance = 1 - rows.reduce((total, row, i) => total + row * at(columns, i), 0);
   const alike = tooAlike(items, chance, least);

@@ -2,7 +2,7 @@ import { LEAST_ITEMS, agreementFrom } from "../agreement/index.ts";
 import type { Agreement, AgreementOptions } from "../agreement/index.ts";
 import { varianceOfMoves } from "../agreement/chance-interval.ts";
 import type { ChanceInterval, Contribution } from "../agreement/chance-interval.ts";
-import { contributions, itemsOf, proportions, sumOverCells } from "../agreement/table.ts";
+import { contributions, itemsOf, proportions, sumOfProducts } from "../agreement/table.ts";
 import { agreementWeights } from "../agreement-weights/index.ts";
 import type { AgreementWeights, Matrix } from "../agreement-weights/index.ts";
 
@@ -26,14 +26,16 @@ const chanceAgreement = (shares: readonly number[], scale: number): number =>
   scale * sum(shares.map((share) => share * (1 - share)));
 
 /** Items as chance would answer them: both answers drawn from the shares of all. */
-const answersAtChance = (shares: readonly number[], weights: Matrix, scale: number): Contribution[] =>
+const answersAtChance = (shares: readonly number[], weights: Matrix, chance: Matrix): Contribution[] =>
   contributions(
     shares.map((one) => shares.map((other) => one * other)),
-    (i, j) => ({
-      disagreement: 1 - at(weights[i], j),
-      chance: -scale * (2 - at(shares, i) - at(shares, j)),
-    }),
+    weights,
+    chance,
   );
+
+/** How agreement by chance moves with one more item in each cell, up to a constant. */
+const chanceMoves = (shares: readonly number[], scale: number): number[][] =>
+  shares.map((one) => shares.map((other) => -scale * (2 - one - other)));
 
 const checkCategories = (counts: Matrix): void => {
   if (counts.length < 2) throw new RangeError("Agreement needs at least two categories.");
@@ -46,7 +48,7 @@ const readTable = (counts: Matrix, chosen: AgreementWeights) => {
   const weights = agreementWeights(chosen, counts.length);
   const shares = rows.map((row, k) => (row + at(columns, k)) / 2);
   const scale = chanceScale(weights);
-  const observed = sumOverCells(cells, (cell, i, j) => cell * at(weights[i], j));
+  const observed = sumOfProducts(cells, weights);
   const expected = chanceAgreement(shares, scale);
   const coefficient = (observed - expected) / (1 - expected);
   return { cells, items, weights, shares, scale, observed, expected, coefficient };
@@ -105,18 +107,19 @@ export const gwetAgreement = (counts: Matrix, options: GwetAgreementOptions = {}
   const { weights: chosen = "unweighted", confidence = 0.95, least = LEAST_ITEMS } = options;
   const { cells, items, weights, shares, scale, observed, expected, coefficient } = readTable(counts, chosen);
   if (items < least) return { kind: "tooFew", items, least };
-  const squares = sumOverCells(cells, (cell, i, j) => {
-    const chance = scale * (1 - (at(shares, i) + at(shares, j)) / 2);
-    return cell * (at(weights[i], j) - 2 * (1 - coefficient) * chance) ** 2;
-  });
+  let squares = 0;
+  for (let i = 0; i < cells.length; i += 1) {
+    for (let j = 0; j < cells.length; j += 1) {
+      const chance = scale * (1 - (at(shares, i) + at(shares, j)) / 2);
+      squares += at(cells[i], j) * (at(weights[i], j) - 2 * (1 - coefficient) * chance) ** 2;
+    }
+  }
   const center = observed - 2 * (1 - coefficient) * expected;
   const variance = Math.max(0, squares - center ** 2) / (items * (1 - expected) ** 2);
   const figures = { coefficient, standardError: Math.sqrt(variance), observed, expected, items };
-  const seen = contributions(counts, (i, j) => ({
-    disagreement: 1 - at(weights[i], j),
-    chance: -scale * (2 - at(shares, i) - at(shares, j)),
-  }));
-  const atChance = answersAtChance(shares, weights, scale);
+  const moves = chanceMoves(shares, scale);
+  const seen = contributions(counts, weights, moves);
+  const atChance = answersAtChance(shares, weights, moves);
   return agreementFrom(figures, pooledInterval(seen, atChance, 1 - expected), confidence);
 };
 
@@ -194,6 +197,6 @@ export const gwetAgreementOfMany = (
     expected,
     items: items.length,
   };
-  const atChance = answersAtChance(shares, weights, scale);
+  const atChance = answersAtChance(shares, weights, chanceMoves(shares, scale));
   return agreementFrom(figures, pooledInterval(seen, atChance, 1 - expected), confidence);
 };

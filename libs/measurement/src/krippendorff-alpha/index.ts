@@ -1,5 +1,5 @@
 import { varianceOfMoves } from "../agreement/chance-interval.ts";
-import type { ChanceInterval } from "../agreement/chance-interval.ts";
+import type { ChanceInterval, Contribution } from "../agreement/chance-interval.ts";
 import { LEAST_ITEMS, agreementFrom, tooAlike } from "../agreement/index.ts";
 import type { Agreement, AgreementOptions } from "../agreement/index.ts";
 import { differenceMetric } from "./metric.ts";
@@ -35,6 +35,12 @@ type Disagreement = {
   /** Disagreement of every answer with every other. */
   readonly pool: number;
 };
+
+const isWhole = (unit: Unit): unit is readonly number[] => !unit.includes(null);
+
+/** The answers that were given; units that lack none are the most frequent. */
+const answersOf = (unit: Unit): readonly number[] =>
+  isWhole(unit) ? unit : unit.filter((value): value is number => value !== null);
 
 const countValues = (units: readonly (readonly number[])[]): Map<number, number> => {
   const counts = new Map<number, number>();
@@ -81,13 +87,16 @@ const intervalOf = ({ shares, values, metric, answers, pool }: Disagreement): Ch
     disagreement: share.within / perItem,
     chance: (2 * share.among) / answers / perItem - (expectedDisagreement * share.answers) / perItem,
   }));
-  const atChance = values.flatMap((one) =>
-    values.map((other) => ({
-      weight: (one.count * other.count) / answers ** 2,
-      disagreement: metric(one.value, other.value),
-      chance: (one.toAll + other.toAll) / answers - expectedDisagreement,
-    })),
-  );
+  const atChance: Contribution[] = [];
+  for (const one of values) {
+    for (const other of values) {
+      atChance.push({
+        weight: (one.count * other.count) / answers ** 2,
+        disagreement: metric(one.value, other.value),
+        chance: (one.toAll + other.toAll) / answers - expectedDisagreement,
+      });
+    }
+  }
   return { items, atChance, expectedDisagreement, degreesOfFreedom: Infinity };
 };
 
@@ -120,9 +129,7 @@ export const krippendorffAlpha = (
   options: AgreementOptions = {},
 ): Agreement => {
   const { confidence = 0.95, least = LEAST_ITEMS } = options;
-  const paired = units
-    .map((unit) => unit.filter((value): value is number => value !== null))
-    .filter((unit) => unit.length >= 2);
+  const paired = units.map(answersOf).filter((unit) => unit.length >= 2);
   if (
     paired.some((unit) => unit.some((value) => !Number.isFinite(value) || (level === "ratio" && value < 0)))
   ) {
