@@ -16,6 +16,7 @@ import { compareColor } from "../compare-color/index.ts";
 import { compareGrade } from "../compare-grade/index.ts";
 import { compareReading } from "../compare-reading/index.ts";
 import type { Corrected } from "../corrections/index.ts";
+import { inOneShape } from "../judgment/index.ts";
 import type { Judgment } from "../judgment/index.ts";
 import type { PlannedPlace } from "../plan/index.ts";
 import type { Sharing } from "../sharing/index.ts";
@@ -51,19 +52,19 @@ export type AnsweredPair = {
   readonly contexts: { readonly a: CallContext; readonly b: CallContext };
 };
 
-const UNKNOWN_SCALE: Judgment = {
+const UNKNOWN_SCALE = inOneShape({
   outcome: "incomparable",
   reason: "unknown-scale",
   direction: "neither",
   standing: standingOf("incomparable"),
-};
+});
 
-const OTHER_KIND: Judgment = {
+const OTHER_KIND = inOneShape({
   outcome: "incomparable",
   reason: "other-kind",
   direction: "neither",
   standing: standingOf("incomparable"),
-};
+});
 
 /** A word that promises more than its rank on the scale confirms nothing. */
 const PRAISED = { outcome: "consistent", reason: "word-above-rank" } as const;
@@ -328,12 +329,12 @@ const explainedByConditions = (asked: AnsweredPair): Judgment | undefined => {
   };
 };
 
-const OTHER_CONDITIONS: Judgment = {
+const OTHER_CONDITIONS = inOneShape({
   outcome: "incomparable",
   reason: "other-conditions",
   direction: "neither",
   standing: standingOf("incomparable"),
-};
+});
 
 /**
  * Compares two answers to one item, both of which saw it and neither of which lists faults. Under other conditions than the other

@@ -1,6 +1,7 @@
 import { isBadCall } from "@evenhand/shared/severity";
 import type { Call } from "@evenhand/shared/severity";
 import type { Direction } from "@evenhand/shared/outcome";
+import { BOTH_BAD, inOneShape } from "../judgment/index.ts";
 import type { Judgment } from "../judgment/index.ts";
 import { standingOf } from "../standing/index.ts";
 
@@ -48,21 +49,27 @@ const said = (
   reason,
   direction: outcome === "agree" && !bothBad ? "neither" : directionOf(pair),
   standing: standingOf(outcome, { bothBad }),
-  ...(bothBad ? { marks: ["both-bad"] } : {}),
+  figures: undefined,
+  limits: undefined,
+  marks: bothBad ? BOTH_BAD : undefined,
+  coverageOnly: undefined,
 });
+
+const notKnown = (reason: Judgment["reason"]): Judgment =>
+  inOneShape({ outcome: "unseen", reason, direction: "neither", standing: "unseen" });
+const NOT_KNOWN_BY = {
+  either: notKnown("not-known-by-either"),
+  statement: notKnown("not-known-by-statement"),
+  inspection: notKnown("not-known-by-inspection"),
+};
 
 const againstNotKnown = (pair: ChoicePair): Judgment => {
   // He could not tell: more cannot be shown by looking, so that nobody need be asked again.
   if (pair.a.answer !== pair.b.answer && pair.weakerIsNotOtherwise === true) {
     return said(pair, "consistent", "not-known-by-inspection");
   }
-  const reason =
-    pair.a.answer === pair.b.answer
-      ? "not-known-by-either"
-      : pair.a.answer === NOT_KNOWN
-        ? "not-known-by-statement"
-        : "not-known-by-inspection";
-  return { outcome: "unseen", reason, direction: "neither", standing: "unseen" };
+  if (pair.a.answer === pair.b.answer) return NOT_KNOWN_BY.either;
+  return pair.a.answer === NOT_KNOWN ? NOT_KNOWN_BY.statement : NOT_KNOWN_BY.inspection;
 };
 
 /** Between the ends: in doubt, unless the thing can hurt somebody, or it stands for several of which some do not work. */

@@ -85,5 +85,8 @@ export const compareCode = (system: CodeSystem, textA: string, textB: string, ch
     direction: "neither",
     standing: standingOf(outcome),
     figures: { of: "code", a, b, passes: whichPasses(system, a, b, checked), differsAt: places(a, b) },
+    limits: undefined,
+    marks: undefined,
+    coverageOnly: undefined,
   };
 };

@@ -9,6 +9,7 @@ import { moderatedVariance } from "@evenhand/measurement/moderated-variance";
 import { coverageFactor } from "@evenhand/measurement/student-factor";
 import { mean } from "@evenhand/measurement/type-a";
 import { welchSatterthwaite } from "@evenhand/measurement/welch-satterthwaite";
+import { inOneShape } from "../judgment/index.ts";
 import type { Judgment } from "../judgment/index.ts";
 import type { Reason } from "../reason/index.ts";
 import { standingOf } from "../standing/index.ts";
@@ -34,19 +35,20 @@ const uncertaintyOfMean = (answer: Color, center: Lab, { repeatability }: ColorS
   return { standardUncertainty: standardDeviation / Math.sqrt(count), degreesOfFreedom };
 };
 
-const incomparable = (reason: Reason): Judgment => ({
-  outcome: "incomparable",
-  reason,
-  direction: "neither",
-  standing: standingOf("incomparable"),
-});
+const incomparable = (reason: Reason): Judgment =>
+  inOneShape({
+    outcome: "incomparable",
+    reason,
+    direction: "neither",
+    standing: standingOf("incomparable"),
+  });
 
-const SAME: Judgment = {
+const SAME = inOneShape({
   outcome: "agree",
   reason: "same-color",
   direction: "neither",
   standing: standingOf("agree"),
-};
+});
 
 /** Equal answers agree before anything else is asked of them. */
 const isEqual = (a: Color, b: Color): boolean =>
@@ -89,5 +91,8 @@ export const compareColor = (a: Color, b: Color, spec: ColorSpec): Judgment => {
     direction: "neither",
     standing: standingOf(outcome, { tooCoarse: expandedUncertainty > spec.delta }),
     figures: { of: "color", deltaE, expandedUncertainty, delta: spec.delta },
+    limits: undefined,
+    marks: undefined,
+    coverageOnly: undefined,
   };
 };

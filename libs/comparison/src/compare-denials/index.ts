@@ -1,22 +1,22 @@
 import type { AnswerOf } from "@evenhand/shared/answer";
 import type { FaultFrame } from "../fault-matches/index.ts";
-import { SEEN_SOUND } from "../judgment/index.ts";
-import type { AtomJudgment, Judgment, Say } from "../judgment/index.ts";
+import { inOneShape, SEEN_SOUND } from "../judgment/index.ts";
+import type { AtomJudgment, Say } from "../judgment/index.ts";
 
 type Faults = AnswerOf<"faults">;
 
-const BY_BOTH: Judgment = {
+const BY_BOTH = inOneShape({
   outcome: "agree",
   reason: "denied-by-both",
   direction: "neither",
   standing: "confirmed",
-};
-const BY_STATEMENT: Judgment = {
+});
+const BY_STATEMENT = inOneShape({
   outcome: "consistent",
   reason: "denied-not-contradicted",
   direction: "neither",
   standing: "not-contradicted",
-};
+});
 
 const ALL: readonly string[] = ["all"];
 

@@ -8,6 +8,7 @@ import { deltaOf } from "../delta/index.ts";
 import { extentOf } from "../fault-matches/index.ts";
 import type { FaultFrame } from "../fault-matches/index.ts";
 import { intervalFigures } from "../interval-figures/index.ts";
+import { BOTH_BAD } from "../judgment/index.ts";
 import type { Judgment } from "../judgment/index.ts";
 import type { Reason } from "../reason/index.ts";
 import { standingOf } from "../standing/index.ts";
@@ -25,7 +26,10 @@ export const agreedFault = (outcome: "agree" | "consistent", reason: Reason): Ju
   reason,
   direction: "neither",
   standing: standingOf(outcome, { bothBad: true }),
-  marks: ["both-bad"],
+  figures: undefined,
+  limits: undefined,
+  marks: BOTH_BAD,
+  coverageOnly: undefined,
 });
 
 /** Of a kind that the sheet does not know. */
@@ -73,6 +77,9 @@ const compareTwo = (a: number, b: number, kind: FaultKind, sharedEye: boolean): 
     direction: "stated-better",
     standing: standingOf(outcome),
     figures,
+    limits: undefined,
+    marks: undefined,
+    coverageOnly: undefined,
   };
 };
 

@@ -6,47 +6,52 @@ import { compareDenials } from "../compare-denials/index.ts";
 import { agreedFault, compareExtents } from "../compare-extents/index.ts";
 import { extentOf, familyOf, matchFaults } from "../fault-matches/index.ts";
 import type { FaultFrame, FaultMatch } from "../fault-matches/index.ts";
-import { WHOLE } from "../judgment/index.ts";
+import { inOneShape, WHOLE } from "../judgment/index.ts";
 import type { AtomJudgment, Judgment, Say } from "../judgment/index.ts";
 
 type Faults = AnswerOf<"faults">;
 
-const DISCLOSED: Judgment = {
+const DISCLOSED = inOneShape({
   outcome: "doubtful",
   reason: "disclosed-not-found",
   direction: "found-better",
   standing: "in-doubt",
-};
-const DENIED: Judgment = {
+});
+const DENIED = inOneShape({
   outcome: "differ",
   reason: "denied-found",
   direction: "stated-better",
   standing: "differs",
-};
-const TRIFLE: Judgment = {
+});
+const TRIFLE = inOneShape({
   outcome: "consistent",
   reason: "denied-trifle",
   direction: "stated-better",
   standing: "not-contradicted",
-};
-const NOT_STATED: Judgment = {
+});
+const NOT_STATED = inOneShape({
   outcome: "unstated",
   reason: "found-bad-not-stated",
   direction: "neither",
   standing: "not-mentioned",
-};
-const GRAVER: Judgment = { ...NOT_STATED, reason: "graver-stage" };
-const NOTHING_CLAIMED: Judgment = {
+});
+const GRAVER = inOneShape({ ...NOT_STATED, reason: "graver-stage" });
+const NOTHING_CLAIMED = inOneShape({
   outcome: "unseen",
   reason: "nothing-claimed",
   direction: "neither",
   standing: "unseen",
-};
+});
 
 /** By far the most frequent case: both say there are no faults at all. */
 const NONE_AT_ALL: AtomJudgment = {
   atom: Object.freeze({ of: "denial", kind: "all", by: "both" }),
-  said: { outcome: "agree", reason: "denied-by-both", direction: "neither", standing: "confirmed" },
+  said: inOneShape({
+    outcome: "agree",
+    reason: "denied-by-both",
+    direction: "neither",
+    standing: "confirmed",
+  }),
 };
 
 /** Two answers of faults at one place. */
@@ -154,7 +159,7 @@ const judgeBoth = (a: Fault, b: Fault, pair: FaultsPair): Judgment => {
   const said = compareExtents(a, b, pair.frame, pair.sharedEye);
   const settled = said.outcome === "differ" ? (inAll(b, pair) ?? said) : said;
   return settled.outcome === "agree" && isSomewhere(a, b, pair.frame)
-    ? { ...settled, ...agreedFault("consistent", "place-not-given") }
+    ? { ...agreedFault("consistent", "place-not-given"), figures: settled.figures }
     : settled;
 };
 

@@ -1,22 +1,35 @@
 import type { Finding } from "@evenhand/shared/finding";
 import type { Judgment } from "../judgment/index.ts";
-import { SEEN_SOUND } from "../judgment/index.ts";
+import { inOneShape, SEEN_SOUND } from "../judgment/index.ts";
 import { isClaim } from "../silence/index.ts";
 
-const BOTH: Judgment = {
+const BOTH = inOneShape({
   outcome: "agree",
   reason: "not-fitted-by-both",
   direction: "neither",
   standing: "confirmed",
   marks: ["not-fitted"],
-};
-const SEEN_NONE: Judgment = { ...SEEN_SOUND, reason: "seen-not-fitted", marks: ["not-fitted"] };
-const STATED_NONE: Judgment = {
+});
+const SEEN_NONE = inOneShape({ ...SEEN_SOUND, reason: "seen-not-fitted", marks: ["not-fitted"] });
+const STATED_NONE = inOneShape({
   outcome: "unseen",
   reason: "stated-not-inspected",
   direction: "neither",
   standing: "unseen",
-};
+});
+
+const NOT_FITTED_FOUND = inOneShape({
+  outcome: "differ",
+  reason: "not-fitted-found",
+  direction: "stated-better",
+  standing: "differs",
+});
+const FITTED_FOUND = inOneShape({
+  outcome: "differ",
+  reason: "fitted-found",
+  direction: "neither",
+  standing: "differs",
+});
 
 const lacks = (finding: Finding | undefined): boolean => finding?.answer.kind === "not-fitted";
 
@@ -32,11 +45,7 @@ export const compareFitted = (a: Finding | undefined, b: Finding | undefined): J
   if (!lacksA && !lacksB) return undefined;
   if (lacksA && lacksB) return BOTH;
   if (lacksB) {
-    return isClaim(a)
-      ? { outcome: "differ", reason: "not-fitted-found", direction: "stated-better", standing: "differs" }
-      : SEEN_NONE;
+    return isClaim(a) ? NOT_FITTED_FOUND : SEEN_NONE;
   }
-  return isClaim(b)
-    ? { outcome: "differ", reason: "fitted-found", direction: "neither", standing: "differs" }
-    : STATED_NONE;
+  return isClaim(b) ? FITTED_FOUND : STATED_NONE;
 };

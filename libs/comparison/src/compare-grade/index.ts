@@ -2,6 +2,7 @@ import type { GradeFigures } from "@evenhand/shared/comparison";
 import type { Direction, Outcome } from "@evenhand/shared/outcome";
 import { houseStep } from "@evenhand/sheet/grade-scale";
 import type { Stretch } from "@evenhand/sheet/grade-scale";
+import { BOTH_BAD } from "../judgment/index.ts";
 import type { Judgment } from "../judgment/index.ts";
 import type { Reason } from "../reason/index.ts";
 import { standingOf } from "../standing/index.ts";
@@ -86,9 +87,9 @@ export const compareGrade = (pair: {
     reason,
     direction: directionOf(outcome, figures.steps),
     standing: standingOf(outcome, { bothBad: pair.bothBad, tooCoarse }),
-    ...(pair.bothBad && (outcome === "agree" || outcome === "consistent")
-      ? { marks: ["both-bad"] as const }
-      : {}),
     figures,
+    limits: undefined,
+    marks: pair.bothBad && (outcome === "agree" || outcome === "consistent") ? BOTH_BAD : undefined,
+    coverageOnly: undefined,
   };
 };

@@ -298,6 +298,7 @@ const judged = (
     figures,
     limits: limits.length === 0 ? undefined : limits,
     marks: marksOf(settled, limits, figures, outcome),
+    coverageOnly: undefined,
   };
 };
 

@@ -144,7 +144,7 @@ const marksOf = ({ a, b }: Meeting, atom: Atom, judgment: Judgment): Mark[] => {
 export const makeEntry = (meeting: Meeting, atom: Atom, calls: Calls, judgment: Judgment): Entry => {
   const { place, finding, firmness } = meeting;
   return {
-    item: place.compiled.item.id,
+    item: place.item,
     position: place.position,
     atom,
     outcome: judgment.outcome,

@@ -53,7 +53,9 @@ const judgeWhole = (meeting: Meeting, call: Call | null): Judgment => {
   });
   if (limits.length === 0) return judgment;
   const over = limits.some((limit) => limit.b?.plain === "fail");
-  return { ...judgment, limits, ...(over ? { marks: [...(judgment.marks ?? []), "over-limit"] } : {}) };
+  return over
+    ? { ...judgment, limits, marks: [...(judgment.marks ?? []), "over-limit"] }
+    : { ...judgment, limits };
 };
 
 /** A fault the inspector did not look for stands as unseen; one only he found is bad; a kind he denies is sound. */

@@ -16,6 +16,21 @@ export type Judgment = {
   readonly coverageOnly?: boolean | undefined;
 };
 
+/**
+ * What is said in the one shape that all of it has, whoever says it: every line looks into it, and looking into many shapes by turns is
+ * slow. Who makes a judgment a line writes all eight parts in this order.
+ */
+export const inOneShape = ({
+  outcome,
+  reason,
+  direction,
+  standing,
+  figures,
+  limits,
+  marks,
+  coverageOnly,
+}: Judgment): Judgment => ({ outcome, reason, direction, standing, figures, limits, marks, coverageOnly });
+
 /** One atom of an answer and what is said of it. */
 export type AtomJudgment = { readonly atom: Atom; readonly said: Judgment };
 
@@ -25,11 +40,14 @@ export type Say = (atom: Atom, said: Judgment) => void;
 /** The atom of an answer that is compared as a whole; one object for all of them, so that nobody may write to it. */
 export const WHOLE: Atom = Object.freeze({ of: "answer" });
 
+/** The mark of what both say is bad. */
+export const BOTH_BAD: readonly Mark[] = Object.freeze<Mark[]>(["both-bad"]);
+
 /** A sound place the statement did not speak of: nothing to agree on, counted in coverage alone. */
-export const SEEN_SOUND: Judgment = {
+export const SEEN_SOUND = inOneShape({
   outcome: "consistent",
   reason: "seen-sound-not-stated",
   direction: "neither",
   standing: "not-mentioned",
   coverageOnly: true,
-};
+});

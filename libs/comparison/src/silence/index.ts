@@ -11,7 +11,7 @@ import { deniedKinds } from "../compare-denials/index.ts";
 import { faultAtom } from "../compare-faults/index.ts";
 import { matchFaults } from "../fault-matches/index.ts";
 import type { FaultFrame } from "../fault-matches/index.ts";
-import { SEEN_SOUND } from "../judgment/index.ts";
+import { inOneShape, SEEN_SOUND } from "../judgment/index.ts";
 import type { Judgment } from "../judgment/index.ts";
 import { hasLimits, limitFigures } from "../limit-figures/index.ts";
 import type { LimitSide } from "../limit-figures/index.ts";
@@ -42,11 +42,11 @@ const wasSeen = (finding: Finding | undefined): boolean =>
   finding !== undefined && finding.answer.kind !== "not-seen";
 
 const NOT_SEEN: ReadonlyMap<NotSeenReason, Judgment> = new Map(
-  NotSeenReason.options.map((reason) => [reason, { ...UNSEEN, reason: `not-seen-${reason}` }]),
+  NotSeenReason.options.map((reason) => [reason, inOneShape({ ...UNSEEN, reason: `not-seen-${reason}` })]),
 );
-const NOT_KNOWN_NOR_STATED: Judgment = { ...UNSEEN, reason: "not-known-nor-stated" };
-const NOT_INSPECTED: Judgment = { ...UNSEEN, reason: "stated-not-inspected" };
-const NOT_REPORTED: Judgment = { ...UNSEEN, reason: "not-reported" };
+const NOT_KNOWN_NOR_STATED = inOneShape({ ...UNSEEN, reason: "not-known-nor-stated" });
+const NOT_INSPECTED = inOneShape({ ...UNSEEN, reason: "stated-not-inspected" });
+const NOT_REPORTED = inOneShape({ ...UNSEEN, reason: "not-reported" });
 
 /** Why the inspection has nothing to say of it. */
 const whyUnseen = (a: Finding | undefined, b: Finding | undefined): Judgment => {
@@ -56,11 +56,11 @@ const whyUnseen = (a: Finding | undefined, b: Finding | undefined): Judgment => 
 };
 
 const ONE_SIDED = { outcome: "unstated", direction: "neither", standing: "not-mentioned" } as const;
-const BAD: Judgment = { ...ONE_SIDED, reason: "found-bad-not-stated" };
-const BAD_UNSEEN: Judgment = { ...ONE_SIDED, reason: "found-bad-statement-unseen" };
-const UNJUDGED: Judgment = { ...ONE_SIDED, reason: "found-without-yardstick", marks: ["no-yardstick"] };
-const UNJUDGED_UNSEEN: Judgment = { ...UNJUDGED, reason: "found-without-yardstick-statement-unseen" };
-const SOUND_UNSEEN: Judgment = { ...SEEN_SOUND, reason: "seen-sound-statement-unseen" };
+const BAD = inOneShape({ ...ONE_SIDED, reason: "found-bad-not-stated" });
+const BAD_UNSEEN = inOneShape({ ...ONE_SIDED, reason: "found-bad-statement-unseen" });
+const UNJUDGED = inOneShape({ ...ONE_SIDED, reason: "found-without-yardstick", marks: ["no-yardstick"] });
+const UNJUDGED_UNSEEN = inOneShape({ ...UNJUDGED, reason: "found-without-yardstick-statement-unseen" });
+const SOUND_UNSEEN = inOneShape({ ...SEEN_SOUND, reason: "seen-sound-statement-unseen" });
 
 const whatTheStatementLeftOut = (a: Finding | undefined, call: Call): Judgment => {
   const unseen = a !== undefined && a.answer.kind === "not-seen";
