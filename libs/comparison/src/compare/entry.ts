@@ -37,6 +37,9 @@ export type Meeting = {
   /** Of what kind each answer is. Answers are of ten shapes, and looking into such is slow: the kind is asked for once a line. */
   kindA: AnswerKind | undefined;
   kindB: AnswerKind | undefined;
+  /** Whether each side claims anything. */
+  claimsA: boolean;
+  claimsB: boolean;
   finding: Entry["finding"];
   firmness: Entry["firmness"];
   readonly sides: Sides;

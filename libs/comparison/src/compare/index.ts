@@ -73,7 +73,7 @@ const write = ({ entries, faults, measured }: Written, entry: Entry): void => {
 
 const appendOneSided = (meeting: Meeting, written: Written): void => {
   const { place, a, b, kindA, kindB } = meeting;
-  const side = isClaim(b) ? "b" : "a";
+  const side = meeting.claimsB ? "b" : "a";
   const isFaults = (side === "b" ? kindB : kindA) === "faults";
   const answer = isFaults ? (side === "b" ? b : a)?.answer : undefined;
   const atoms = answer?.kind === "faults" ? faultAtoms(answer, side, place.frame) : NO_ATOMS;
@@ -111,7 +111,7 @@ const isAnswered = (meeting: Meeting): meeting is Meeting & AnsweredPair =>
   meeting.b !== undefined &&
   meeting.kindA !== "not-seen" &&
   meeting.kindB !== "not-seen" &&
-  (isClaim(meeting.a) || !isClaim(meeting.b));
+  (meeting.claimsA || !meeting.claimsB);
 
 const append = (meeting: Meeting, written: Written): void => {
   const { kindA, kindB } = meeting;
@@ -166,6 +166,8 @@ const firstMeeting = (place: PlannedPlace, sides: Sides, contexts: Meeting["cont
   b: undefined,
   kindA: undefined,
   kindB: undefined,
+  claimsA: false,
+  claimsB: false,
   finding: NOBODY,
   firmness: SILENT,
   sides,
@@ -183,8 +185,14 @@ const moveTo = (
   meeting.b = b;
   meeting.kindA = a?.answer.kind;
   meeting.kindB = b?.answer.kind;
+  meeting.claimsA = isClaim(a);
+  meeting.claimsB = isClaim(b);
   meeting.firmness = firmnessOf(a, b);
 };
+
+/** The first side claims something of a place; the second one does. */
+export const STATED = 1;
+export const SEEN = 2;
 
 /** Lines in sheet order, and the places they speak of: each has at least one, and those of one place stand together. */
 export type Lines = {
@@ -192,6 +200,8 @@ export type Lines = {
   readonly places: readonly PlannedPlace[];
   /** Where the lines of each place begin. */
   readonly firsts: Int32Array;
+  /** What each side knows of each place: `STATED` and `SEEN` in one number. */
+  readonly known: Uint8Array;
   /** Which lines have figures: statistics are made of these alone, and most have none. */
   readonly measured: readonly number[];
   readonly corrected: Both;
@@ -218,6 +228,7 @@ export const compareByPlace = (
   );
   const written: Written = { entries: [], faults: [], measured: [] };
   const firsts = new Int32Array(places.length);
+  const known = new Uint8Array(places.length);
   let meeting: Meeting | undefined;
   for (let number = 0; number < places.length; number += 1) {
     const place = places[number];
@@ -235,6 +246,7 @@ export const compareByPlace = (
     second.move(place, findingB);
     meeting ??= firstMeeting(place, sides, contexts);
     moveTo(meeting, place, findingA, findingB);
+    known[number] = (meeting.claimsA ? STATED : 0) + (meeting.claimsB ? SEEN : 0);
     meeting.finding = { a: indexA < 0 ? null : indexA, b: indexB < 0 ? null : indexB };
     append(meeting, written);
   }
@@ -243,6 +255,7 @@ export const compareByPlace = (
     entries: mirrorFaults(written.entries, faults, a, b, sheet),
     places,
     firsts,
+    known,
     measured,
     corrected,
   };

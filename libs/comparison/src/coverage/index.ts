@@ -1,11 +1,11 @@
 import type { Comparison, CoverageRow, Entry } from "@evenhand/shared/comparison";
 import type { Finding } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
-import { SEVERITIES, severityRank } from "@evenhand/shared/severity";
+import { SEVERITIES } from "@evenhand/shared/severity";
 import type { CompiledItem, CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import { SEEN, STATED } from "../compare/index.ts";
 import type { Lines } from "../compare/index.ts";
 import { findingOf } from "../finding-of/index.ts";
-import { isClaim } from "../silence/index.ts";
 import type { PlannedPlace } from "../plan/index.ts";
 
 type Findings = Pick<Report, "findings">;
@@ -39,18 +39,25 @@ const firstPlace = (place: PlannedPlace): SeenPlace => ({
 const moveTo = (
   moving: SeenPlace,
   { finding, coverageOnly }: Pick<Entry, "finding" | "coverageOnly">,
+  known: number,
   a: Findings,
   b: Findings,
 ): void => {
   moving.a = findingOf(a.findings, finding.a);
   moving.b = findingOf(b.findings, finding.b);
-  moving.stated = isClaim(moving.a);
-  moving.seen = isClaim(moving.b);
+  moving.stated = (known & STATED) !== 0;
+  moving.seen = (known & SEEN) !== 0;
   moving.seenSoundNotStated = !moving.stated && coverageOnly === true;
 };
 
 /** Of a place nobody speaks of nothing need be looked up. */
-const NOBODY: Pick<Entry, "finding" | "coverageOnly"> = { finding: { a: null, b: null } };
+const moveToSilent = (moving: SeenPlace): void => {
+  moving.a = undefined;
+  moving.b = undefined;
+  moving.stated = false;
+  moving.seen = false;
+  moving.seenSoundNotStated = false;
+};
 
 /**
  * Shows the places of a comparison, each once, and what each side knows of it. A list of them would be a tenth of what an analysis
@@ -62,7 +69,7 @@ const NOBODY: Pick<Entry, "finding" | "coverageOnly"> = { finding: { a: null, b:
  * @example lookOver(lines, lines.entries, statement, inspection, ({ seen }) => { if (!seen) unseen += 1; })
  */
 export const lookOver = (
-  { places, firsts }: Pick<Lines, "places" | "firsts">,
+  { places, firsts, known }: Pick<Lines, "places" | "firsts" | "known">,
   entries: readonly Entry[],
   a: Findings,
   b: Findings,
@@ -77,7 +84,8 @@ export const lookOver = (
     moving ??= firstPlace(place);
     moving.place = place;
     moving.entry = first;
-    moveTo(moving, entry === place.silent ? NOBODY : entry, a, b);
+    if (entry === place.silent) moveToSilent(moving);
+    else moveTo(moving, entry, known[at] ?? 0, a, b);
     look(moving);
   }
 };
@@ -100,6 +108,19 @@ const count = (row: CoverageRow | undefined, { stated, seen, seenSoundNotStated 
   if (seenSoundNotStated) row.seenSoundNotStated += 1;
 };
 
+/** Every place has one severity, so that all of them together are the whole. */
+const sumOf = (rows: readonly CoverageRow[]): CoverageRow => {
+  const whole = emptyRow("whole");
+  for (const row of rows) {
+    whole.onSheet += row.onSheet;
+    whole.stated += row.stated;
+    whole.seen += row.seen;
+    whole.statedAndSeen += row.statedAndSeen;
+    whole.seenSoundNotStated += row.seenSoundNotStated;
+  }
+  return whole;
+};
+
 /**
  * Counts how much was stated and seen, in places that apply to the car: by section, by severity and over the whole, with both
  * denominators, what is on the sheet and what was stated. Sections with no place on this car are left out.
@@ -113,24 +134,22 @@ const count = (row: CoverageRow | undefined, { stated, seen, seenSoundNotStated 
 export const coverageCounter = (sheet: CompiledSheet) => {
   const sections = new Map(sheet.sheet.sections.map(({ id }) => [id, emptyRow(id)]));
   const severities = SEVERITIES.map((id) => emptyRow(id));
-  const whole = emptyRow("whole");
   let item: CompiledItem | undefined;
   let section: CoverageRow | undefined;
   const countPlace = (seen: SeenPlace): void => {
-    const { compiled, severity } = seen.place;
+    const { compiled, rank } = seen.place;
     // Places of one item stand together.
     if (compiled !== item) {
       item = compiled;
       section = sections.get(compiled.item.section);
     }
-    count(whole, seen);
-    count(severities[severityRank(severity)], seen);
+    count(severities[rank], seen);
     count(section, seen);
   };
   const coverage = (): Comparison["coverage"] => ({
     bySection: Array.from(sections.values()).filter(({ onSheet }) => onSheet > 0),
     bySeverity: severities,
-    whole,
+    whole: sumOf(severities),
   });
   return { count: countPlace, coverage };
 };

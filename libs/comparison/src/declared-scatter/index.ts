@@ -19,8 +19,11 @@ export const NO_ERROR: ReadonlySet<string> = new Set([
   "changed-between-days",
 ]);
 
+/** A reading that tells, whose share as a witness is known once all of its item are. */
+type Witness = { -readonly [Part in keyof Apart]-?: number };
+
 /** How much better a reading was found than stated; `undefined` where it tells nothing of how far two people scatter. */
-const apartOf = ({ item: id, atom, figures, reason }: Entry, sheet: CompiledSheet): Apart | undefined => {
+const apartOf = ({ item: id, atom, figures, reason }: Entry, sheet: CompiledSheet): Witness | undefined => {
   if (figures?.of !== "reading" || atom.of !== "answer" || NO_ERROR.has(reason)) return undefined;
   const { standardUncertainty, delta, useAllowed } = figures;
   const item = sheet.items.get(id)?.item;
@@ -28,7 +31,7 @@ const apartOf = ({ item: id, atom, figures, reason }: Entry, sheet: CompiledShee
   if (item?.reading === undefined || item.time === "drifts" || useAllowed !== undefined) return undefined;
   const worse = worseBy(asTaken(figures), worseWay(item.reading));
   if (worse === undefined || standardUncertainty === 0) return undefined;
-  return { foundBetter: 0 - worse, standardUncertainty, delta };
+  return { foundBetter: 0 - worse, standardUncertainty, delta, share: 1 };
 };
 
 type Compared = { readonly index: number; readonly entry: Entry };
@@ -48,7 +51,7 @@ const TOGETHER = 0.5;
 
 /** The readings that tell; k places of one item weigh k/(1 + (k − 1)/2), less than two witnesses (Kish's design effect). */
 const witnessesOf = (compared: readonly Compared[], sheet: CompiledSheet): Apart[] => {
-  const byItem = new Map<string, Apart[]>();
+  const byItem = new Map<string, Witness[]>();
   for (const { entry } of compared) {
     const apart = apartOf(entry, sheet);
     if (apart === undefined) continue;
@@ -59,8 +62,10 @@ const witnessesOf = (compared: readonly Compared[], sheet: CompiledSheet): Apart
   const witnesses: Apart[] = [];
   for (const places of byItem.values()) {
     const share = 1 / (1 + (places.length - 1) * TOGETHER);
-    for (const { foundBetter, standardUncertainty, delta } of places)
-      witnesses.push({ foundBetter, standardUncertainty, delta, share });
+    for (const witness of places) {
+      witness.share = share;
+      witnesses.push(witness);
+    }
   }
   return witnesses;
 };

@@ -2,6 +2,7 @@ import type { Entry } from "@evenhand/shared/comparison";
 import type { VehicleForm } from "@evenhand/shared/report";
 import type { CompiledItem, CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { applicablePlaces } from "@evenhand/sheet/expand";
+import { isDecisive, severityRank } from "@evenhand/shared/severity";
 import type { Severity } from "@evenhand/shared/severity";
 import { callOf } from "@evenhand/sheet/call";
 import type { Pick } from "../compare-choice/index.ts";
@@ -27,6 +28,9 @@ export type PlannedPlace = {
   readonly picks: ReadonlyMap<string, Pick>;
   /** How grave it can be that this place is not as claimed: what an unseen claim covers. */
   readonly severity: Severity;
+  /** Its rank, and whether a purchase turns on it: each is asked of every place. */
+  readonly rank: number;
+  readonly decisive: boolean;
   /** How grave it is that two answers part of which neither is bad by itself. */
   readonly parted: Severity;
 };
@@ -132,6 +136,7 @@ const makePlan = (sheet: CompiledSheet): Plan => {
     const frame = frames.get(compiled.item.id) ?? frameOf(compiled);
     frames.set(compiled.item.id, frame);
     count += 1;
+    const severity = worstSeverity(compiled, position);
     return {
       number: count - 1,
       silent: silentEntry(compiled, position),
@@ -142,7 +147,9 @@ const makePlan = (sheet: CompiledSheet): Plan => {
       circumstance: compiled.item.circumstance === true,
       frame,
       picks: picksAt(compiled, position),
-      severity: worstSeverity(compiled, position),
+      severity,
+      rank: severityRank(severity),
+      decisive: isDecisive(severity),
       parted: partedSeverity(compiled, position),
     };
   };

@@ -1,7 +1,6 @@
 import type { Entry, SideSoftness, SoftKind, Softness } from "@evenhand/shared/comparison";
 import type { Finding } from "@evenhand/shared/finding";
 import type { Instrument, Report } from "@evenhand/shared/report";
-import { isDecisive } from "@evenhand/shared/severity";
 import { gradeStretch, houseStep } from "@evenhand/sheet/grade-scale";
 import type { ReadingSpec } from "@evenhand/shared/sheet";
 import type { CompiledItem } from "@evenhand/sheet/compile-sheet";
@@ -117,7 +116,7 @@ const softSide = (report: Spoken): SoftSide => ({
 });
 
 const lookAt = (side: SoftSide, finding: Finding | undefined, place: PlannedPlace, knows: boolean): void => {
-  const decisive = isDecisive(place.severity);
+  const { decisive } = place;
   if (finding === undefined || !knows) {
     if (decisive) count(side, whyOpen(finding));
     return;
@@ -171,7 +170,7 @@ export const softnessCounter = (reportA: Spoken, reportB: Spoken) => {
   const [sideA, sideB] = [softSide(reportA), softSide(reportB)];
   let decisive = 0;
   const countPlace = ({ place, entry, a, b, stated, seen }: SeenPlace): void => {
-    if (isDecisive(place.severity)) decisive += 1;
+    if (place.decisive) decisive += 1;
     sideA.entry = entry;
     sideB.entry = entry;
     lookAt(sideA, a, place, stated);

@@ -10,8 +10,17 @@ const NUMBER_SIGN = /^\s*(?:(?:NO|NR)(?:\.\s*|\s+)|№\s*)/i;
 /** What is written so already: most numbers, and every one that is asked for again. */
 const PLAIN = /^[A-Z\d]*$/;
 
-const inCapitals = (text: string, marks: RegExp): string =>
-  PLAIN.test(text) ? text : text.replace(NUMBER_SIGN, "").toUpperCase().replaceAll(marks, "");
+/** Whether a number sign can stand before it at all; few numbers begin so, and looking for one takes longer. */
+const mayHaveSign = (text: string): boolean => {
+  const first = text.trimStart()[0];
+  return first === "N" || first === "n" || first === "№";
+};
+
+const inCapitals = (text: string, marks: RegExp): string => {
+  if (PLAIN.test(text)) return text;
+  const bare = mayHaveSign(text) ? text.replace(NUMBER_SIGN, "") : text;
+  return bare.toUpperCase().replaceAll(marks, "");
+};
 
 /**
  * A number as it is compared: capitals, without "No." before it, spaces, hyphens, strokes, points or stars.
