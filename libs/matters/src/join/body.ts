@@ -4,6 +4,7 @@ import { kindOf } from "../kinds/index.ts";
 import type { Kind } from "../kinds/index.ts";
 import { addTo, groupOf, leastWeight } from "./line.ts";
 import type { Group, Line } from "./line.ts";
+import { zoneAt } from "./of-sheet.ts";
 
 const CARRIES: ReadonlySet<string> = new Set(["structure", "bodywork"]);
 /** What shows at a place and does not make one: paint, gaps, a door that will not latch. */
@@ -21,7 +22,8 @@ const BENT: ReadonlySet<string> = new Set([
 const GRAVE = 3;
 
 const isGrave = ({ weight }: Line): boolean => weight < GRAVE;
-const zoneOfLine = ({ entry }: Line): Zone => zoneOf(entry.item, entry.position);
+const zoneOfLine = ({ entry: { item, position }, of }: Line): Zone =>
+  of === undefined ? zoneOf(item, position) : zoneAt(of, item, position);
 
 /** Whether a kind's lines are joined by their place on the car. */
 export const isOfBody = ({ kind }: Line): boolean => CARRIES.has(kind.id) || SHOWS.has(kind.id);

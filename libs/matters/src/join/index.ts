@@ -1,7 +1,7 @@
 import { type Comparison, type Entry, isUnjudged } from "@evenhand/shared/comparison";
 import type { CrossCheck } from "@evenhand/shared/cross-check";
 import { severityRank } from "@evenhand/shared/severity";
-import type { CompiledItem, CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { kindAt, kindOf, kindOfRule } from "../kinds/index.ts";
 import type { Kind } from "../kinds/index.ts";
 import { mustBeOpened } from "../need/index.ts";
@@ -49,7 +49,7 @@ const linesOf = (
   const [ruled, bySheet] = [ruledKinds(crossChecks), ofSheet(items)];
   const gaps: Line[] = [];
   const found: Line[] = [];
-  let compiled: CompiledItem | undefined;
+  let of: OfItem | undefined;
   let item = "";
   for (let index = 0; index < entries.length; index += 1) {
     const entry = entries[index];
@@ -57,11 +57,11 @@ const linesOf = (
     // Lines of one item stand together.
     if (entry.item !== item) {
       item = entry.item;
-      compiled = items.get(item);
+      of = bySheet[items.get(item)?.order ?? -1];
     }
-    const of = compiled === undefined ? undefined : bySheet[compiled.order];
+    const gap = isGap(entry);
     const kind = kindOfEntry(entry, of, ruled);
-    (isGap(entry) ? gaps : found).push({ index, entry, compiled, of, weight: weightOf(entry), kind });
+    (gap ? gaps : found).push({ index, entry, of, gap, weight: weightOf(entry), kind });
   }
   return { gaps, found };
 };

@@ -1,5 +1,4 @@
 import type { Entry } from "@evenhand/shared/comparison";
-import type { CompiledItem } from "@evenhand/sheet/compile-sheet";
 import type { Kind } from "../kinds/index.ts";
 import type { OfItem } from "./of-sheet.ts";
 import type { Zone } from "../zone/index.ts";
@@ -8,10 +7,10 @@ import type { Zone } from "../zone/index.ts";
 export type Line = {
   readonly index: number;
   readonly entry: Entry;
-  /** Its item as the sheet has it. */
-  readonly compiled: CompiledItem | undefined;
-  /** What every line of that item is joined by. */
+  /** What every line of its item is joined by; `undefined` where the sheet has no such item. */
   readonly of: OfItem | undefined;
+  /** Nobody knows, and nobody kept it from the inspector. */
+  readonly gap: boolean;
   readonly weight: number;
   readonly kind: Kind;
 };
@@ -75,9 +74,23 @@ const MOST = 2 ** 20;
 /** Weights differ by quarters. */
 const PARTS = 4;
 
+/** Many lines of one cause are as grave as each other, and then they stand so already. */
+const isWorstFirst = (lines: readonly Line[]): boolean => {
+  let last: Line | undefined;
+  for (const line of lines) {
+    if (
+      last !== undefined &&
+      (line.weight < last.weight || (line.weight === last.weight && line.index < last.index))
+    )
+      return false;
+    last = line;
+  }
+  return true;
+};
+
 /** Gravest first; of two alike in the order of the comparison. */
 export const worstFirst = (lines: readonly Line[]): readonly Line[] => {
-  if (lines.length < 2) return lines;
+  if (isWorstFirst(lines)) return lines;
   const keys = new Float64Array(lines.length);
   for (let at = 0; at < lines.length; at += 1) {
     const { weight = 0, index = 0 } = lines[at] ?? {};

@@ -3,7 +3,7 @@ import type { CrossCheck, EntryReference } from "@evenhand/shared/cross-check";
 import type { Matter } from "@evenhand/shared/matter";
 import { worseSeverity } from "@evenhand/shared/severity";
 import type { Severity } from "@evenhand/shared/severity";
-import type { CompiledItem, CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { foldGroups } from "../fold/index.ts";
 import type { Reports } from "../headline/index.ts";
 import { joinLines } from "../join/index.ts";
@@ -33,13 +33,12 @@ const severityOf = (lines: readonly Line[]): Severity => {
 
 const costRowsOf = (lines: readonly Line[]): string[] => {
   const rows = new Set<string>();
-  let last: CompiledItem | undefined;
-  for (const { compiled } of lines) {
-    // Lines of one item mostly stand together.
-    if (compiled === last) continue;
-    last = compiled;
-    const row = compiled?.item.costRow;
-    if (row !== null && row !== undefined) rows.add(row);
+  let last: string | undefined;
+  for (const { of } of lines) {
+    // Lines of one row mostly stand together.
+    const row = of?.costRow;
+    if (row !== undefined && row !== last) rows.add(row);
+    last = row;
   }
   return [...rows];
 };
@@ -68,8 +67,8 @@ const groupsAt = (
   for (const { spoken } of open) for (const { item } of spoken) isSpokenOf[items.get(item)?.order ?? -1] = 1;
   const at = new Map<string, number>();
   for (const [index, { lines }] of groups.entries()) {
-    for (const { entry, compiled } of lines) {
-      if (compiled === undefined || isSpokenOf[compiled.order] === 0) continue;
+    for (const { entry, of } of lines) {
+      if (of === undefined || isSpokenOf[of.order] === 0) continue;
       const key = placeKey(entry);
       if (!at.has(key)) at.set(key, index);
     }

@@ -34,13 +34,10 @@ const stepOf = (group: Group): NextStep => {
   return kind.family === "numbers" && severity === "worth" ? "ask" : BY_SEVERITY[severity];
 };
 
-/** An item's minutes are for all its positions. */
+/** Minutes that looking at the open ones of some lines takes. */
 const minutesOf = (lines: readonly Line[]): number => {
   let minutes = 0;
-  for (const { compiled } of lines) {
-    const positions = Math.max(1, compiled?.positionSet?.positions.length ?? 1);
-    minutes += (compiled?.item.minutes ?? 0) / positions;
-  }
+  for (const line of lines) if (isOpen(line)) minutes += line.of?.minutes ?? 0;
   return Math.max(1, Math.round(minutes));
 };
 
@@ -53,6 +50,6 @@ export const nextStep = (group: Group): Matter["next"] => {
   const step = stepOf(group);
   const words = messages.say(step);
   return step === "look-again" || step === "open-up"
-    ? { step, words, minutes: minutesOf(group.lines.filter(isOpen)) }
+    ? { step, words, minutes: minutesOf(group.lines) }
     : { step, words };
 };

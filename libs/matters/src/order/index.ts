@@ -4,7 +4,7 @@ import type { Report } from "@evenhand/shared/report";
 import { findingOf } from "@evenhand/comparison/finding-of";
 import { kindOrder } from "../kinds/index.ts";
 import type { Group } from "../join/line.ts";
-import { certaintyByOutcome, certaintyOf, isGap } from "../weight/index.ts";
+import { certaintyByOutcome, certaintyOf } from "../weight/index.ts";
 import { ZONES } from "../zone/index.ts";
 
 /** What is likely to be paid for some lines, in minor units; 0 where nothing is known. */
@@ -38,8 +38,8 @@ const TRIFLE = 4;
 /** Both say it is bad, and nothing but trifles was found beside it. */
 export const isAdmitted = ({ lines }: Group): boolean => {
   let isFound = false;
-  for (const { entry, weight } of lines) {
-    if (weight >= TRIFLE || isGap(entry)) continue;
+  for (const { entry, weight, gap } of lines) {
+    if (weight >= TRIFLE || gap) continue;
     if (entry.standing !== "agreed-fault") return false;
     isFound = true;
   }
