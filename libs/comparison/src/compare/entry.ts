@@ -128,19 +128,34 @@ const severityOf = (meeting: Meeting, judgment: Judgment, calls: Calls): Severit
 const NO_MARKS: Mark[] = [];
 Object.freeze(NO_MARKS);
 
-const marksOf = ({ a, b }: Meeting, atom: Atom, judgment: Judgment): Mark[] => {
+/** One mark by itself, kept once each: most lines that have any have one. */
+const ALONE: Partial<Record<Mark, Mark[]>> = {};
+
+const alone = (mark: Mark): Mark[] => {
+  const known = ALONE[mark];
+  if (known !== undefined) return known;
+  const made: Mark[] = [mark];
+  Object.freeze(made);
+  ALONE[mark] = made;
+  return made;
+};
+
+const withMark = (marks: Mark[], mark: Mark): Mark[] => (marks.length === 0 ? alone(mark) : [...marks, mark]);
+
+const ownMarks = ({ marks = NO_MARKS }: Judgment): Mark[] => {
+  const [only] = marks;
+  return only === undefined ? NO_MARKS : marks.length === 1 ? alone(only) : [...marks];
+};
+
+const marksOf = ({ a, b, firmness }: Meeting, atom: Atom, judgment: Judgment): Mark[] => {
   const { figures } = judgment;
-  const soft = a !== undefined && a.firmness !== "asserted";
+  let marks = ownMarks(judgment);
+  if (a !== undefined && firmness.a !== "asserted")
+    marks = withMark(marks, firmness.a === "hedged" ? "hedged" : "second-hand");
   // An extent is always judged by eye, so that the mark would say nothing of a fault.
-  const byEye = atom.of === "answer" && figures?.of === "reading" && (figures.a.byEye || figures.b.byEye);
-  const own = judgment.marks ?? NO_MARKS;
-  const twice = b?.look === "second";
-  if (own.length === 0 && !soft && !byEye && !twice) return NO_MARKS;
-  const marks = own.slice();
-  if (soft) marks.push(a.firmness === "hedged" ? "hedged" : "second-hand");
-  if (byEye) marks.push("by-eye");
-  if (twice) marks.push("looked-twice");
-  return marks;
+  if (atom.of === "answer" && figures?.of === "reading" && (figures.a.byEye || figures.b.byEye))
+    marks = withMark(marks, "by-eye");
+  return b?.look === "second" ? withMark(marks, "looked-twice") : marks;
 };
 
 /** The line of a comparison: what was judged, with its place, its calls, and whose findings it rests on. */

@@ -113,9 +113,11 @@ const pairsOf = (
 ): Pair[] => {
   const [readA, readB] = [reader(a, steps.a), reader(b, steps.b)];
   const pairs: Pair[] = [];
-  for (const { item, atom, figures, finding } of entries) {
-    if (figures?.of !== "reading" || atom.of !== "answer") continue;
-    const spec = sheet.items.get(item)?.item.reading;
+  for (let index = 0; index < entries.length; index += 1) {
+    const entry = entries[index];
+    if (entry?.figures?.of !== "reading" || entry.atom.of !== "answer") continue;
+    const { finding, figures } = entry;
+    const spec = sheet.items.get(entry.item)?.item.reading;
     const first = spec && readA(finding.a, spec);
     const second = spec && readB(finding.b, spec);
     if (spec === undefined || first === undefined || second === undefined) continue;

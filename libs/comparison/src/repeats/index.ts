@@ -97,8 +97,11 @@ const repeatsOf = (
 /** What of a report is repeats: most findings are no reading. */
 const allRepeats = (report: Report, sheet: CompiledSheet, steps: WrittenSteps): PlacedRepeats[] => {
   const all: PlacedRepeats[] = [];
-  for (const finding of report.findings) {
-    if (finding.answer.kind !== "reading") continue;
+  const { findings } = report;
+  // By index: walked otherwise, a list of many shapes makes garbage with every finding.
+  for (let index = 0; index < findings.length; index += 1) {
+    const finding = findings[index];
+    if (finding?.answer.kind !== "reading" || finding.answer.values.length < 2) continue;
     const spec = sheet.items.get(finding.item)?.item.reading;
     const repeats = spec === undefined ? undefined : repeatsOf(finding, spec, report, steps(finding));
     if (repeats !== undefined) all.push(repeats);

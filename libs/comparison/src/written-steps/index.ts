@@ -31,10 +31,17 @@ const writtenIn = (written: Map<string, Written[]>, item: string, unit: UnitSymb
  */
 export const writtenSteps = ({ findings }: Pick<Report, "findings">): WrittenSteps => {
   const written = new Map<string, Written[]>();
-  for (const { item, answer } of findings) {
-    if (answer.kind !== "reading") continue;
-    const { values } = writtenIn(written, item, answer.unit);
-    for (const { value } of answer.values) values.push(value);
+  let last: Written | undefined;
+  let lastItem: string | undefined;
+  for (let index = 0; index < findings.length; index += 1) {
+    const { item, answer } = findings[index] ?? {};
+    if (item === undefined || answer?.kind !== "reading") continue;
+    // Readings of one item mostly stand together.
+    if (last === undefined || item !== lastItem || answer.unit !== last.unit) {
+      last = writtenIn(written, item, answer.unit);
+      lastItem = item;
+    }
+    for (const { value } of answer.values) last.values.push(value);
   }
   return ({ item, answer }) => {
     if (answer.kind !== "reading") return 0;

@@ -24,14 +24,35 @@ const gravest = (undecided: readonly Ruling[]): readonly Ruling[] => {
 
 /** Of rulings about one place: of those that answer the same the last; what cannot be told gives way to what can. */
 const lastOfEach = (same: readonly Ruling[]): readonly Ruling[] => {
+  if (same.length < 2) return same;
   const decided = same.filter(isDecided);
   if (decided.length === 0) return gravest(same);
   const firsts = decided.filter((one) => decided.find((other) => isSameAnswer(other, one)) === one);
   return firsts.map((one) => decided.findLast((other) => isSameAnswer(other, one)) ?? one);
 };
 
-const stands = (ruling: Ruling, rulings: readonly Ruling[]): boolean =>
-  rulings.find((other) => isSameFact(other, ruling)) === ruling;
+/** Where the first ruling about the place of one stands. */
+const firstOf = (ruling: Ruling, rulings: readonly Ruling[]): number => {
+  let first = 0;
+  while (first < rulings.length && !isSameFactAt(rulings, first, ruling)) first += 1;
+  return first;
+};
+
+const isSameFactAt = (rulings: readonly Ruling[], at: number, other: Ruling): boolean => {
+  const one = rulings[at];
+  return one !== undefined && isSameFact(one, other);
+};
+
+/** Rulings about each place, in the order of the places; nothing where no two are about one. */
+const byFact = (rulings: readonly Ruling[]): readonly (readonly Ruling[])[] | undefined => {
+  const facts = new Map<number, Ruling[]>();
+  for (const [at, ruling] of rulings.entries()) {
+    const first = firstOf(ruling, rulings);
+    if (first === at) facts.set(at, [ruling]);
+    else facts.get(first)?.push(ruling);
+  }
+  return facts.size === rulings.length ? undefined : [...facts.values()];
+};
 
 /**
  * One rule and one fact is one line, whoever's readings agree: of rulings that answer the same about one place the last stands,
@@ -41,7 +62,9 @@ const stands = (ruling: Ruling, rulings: readonly Ruling[]): boolean =>
  */
 export const onePerFact = (rulings: readonly Ruling[]): readonly Ruling[] => {
   if (rulings.length < 2) return rulings;
-  const firsts = rulings.filter((ruling) => stands(ruling, rulings));
-  if (firsts.length === rulings.length) return rulings;
-  return firsts.flatMap((first) => lastOfEach(rulings.filter((other) => isSameFact(other, first))));
+  const facts = byFact(rulings);
+  if (facts === undefined) return rulings;
+  const standing: Ruling[] = [];
+  for (const same of facts) standing.push(...lastOfEach(same));
+  return standing;
 };

@@ -55,7 +55,10 @@ const bentOf = (anchors: Anchors): Anchors =>
 /** Places where something grave carries; what lies across the whole car belongs to the corner that was bent, if one was. */
 const anchorsOf = (placed: readonly Placed[]): Anchors => {
   const grave = new Map<Zone, Line[]>();
-  for (const { line, zone } of placed) if (isCarrying(line)) addTo(grave, zone, line);
+  for (let index = 0; index < placed.length; index += 1) {
+    const one = placed[index];
+    if (one !== undefined && isCarrying(one.line)) addTo(grave, one.zone, one.line);
+  }
   const bent = bentOf(grave);
   for (const end of ENDS) {
     if (grave.has(end) && graver(grave, neighborsOf(end)) !== undefined) grave.delete(end);

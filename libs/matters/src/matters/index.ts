@@ -51,8 +51,10 @@ type OpenCheck = { readonly index: number; readonly spoken: readonly EntryRefere
 
 const openChecksOf = (checks: readonly CrossCheck[]): readonly OpenCheck[] => {
   const open: OpenCheck[] = [];
-  for (const [index, check] of checks.entries()) {
-    if (isOpenCheck(check)) open.push({ index, spoken: [...check.decides, ...check.bad, ...check.reads] });
+  for (let index = 0; index < checks.length; index += 1) {
+    const check = checks[index];
+    if (check !== undefined && isOpenCheck(check))
+      open.push({ index, spoken: check.decides.concat(check.bad, check.reads) });
   }
   return open;
 };

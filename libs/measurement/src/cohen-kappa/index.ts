@@ -43,7 +43,8 @@ const standardErrors = (
   let [seen, byChance] = [0, 0];
   for (let i = 0; i < cells.length; i += 1) {
     for (let j = 0; j < cells.length; j += 1) {
-      const [weight, both] = [at(weights[i], j), at(marginal[i], j)];
+      const weight = at(weights[i], j);
+      const both = at(marginal[i], j);
       seen += at(cells[i], j) * (weight - both * (1 - kappa)) ** 2;
       byChance += at(rows, i) * at(columns, j) * (weight - both) ** 2;
     }

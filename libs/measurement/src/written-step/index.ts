@@ -2,6 +2,10 @@
 const FINEST = -9;
 const STEPS = [5, 2, 1];
 
+/** Powers of ten as people write figures; raising to a power takes longer than all the rest. */
+const POWERS = Array.from({ length: 16 }, (_, power) => 10 ** power);
+const powerOfTen = (power: number): number => POWERS[power] ?? 10 ** power;
+
 /** As whole as a written figure can be; what is not 0 is at least one step. */
 const isWhole = (multiple: number): boolean =>
   multiple === 0 ||
@@ -39,7 +43,7 @@ export const writtenStep = (values: readonly number[]): number => {
     for (let place = 0; place < STEPS.length; place += 1) {
       const first = STEPS[place] ?? 1;
       // A negative power as a division, which rounds once.
-      const step = power < 0 ? first / 10 ** -power : first * 10 ** power;
+      const step = power < 0 ? first / powerOfTen(-power) : first * powerOfTen(power);
       if (areMultiples(values, step)) return step;
     }
   }
