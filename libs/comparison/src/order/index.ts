@@ -26,23 +26,27 @@ const NEVER_CLAIMED = 3;
 /** Behind every severity: nothing is known to be wrong. */
 const NONE = SEVERITIES.length;
 
-type Key = {
-  readonly index: number;
-  readonly severity: number;
-  readonly loss: number;
-  readonly firmness: number;
+const FIRMNESSES = NEVER_CLAIMED + 1;
+
+const rankOf = ({ severity }: Entry): number => (severity === null ? NONE : severityRank(severity));
+const firmnessOf = ({ firmness }: Entry): number =>
+  firmness.a === null ? NEVER_CLAIMED : FIRMNESS_RANK[firmness.a];
+
+/** Indexes by severity, and within one by firmness; in each list they rise. */
+type Shelves = readonly (readonly number[])[];
+
+/** What the entries of one severity cost decides before their firmness: sorting leaves those alike as they stood. */
+const dearestFirst = (indexes: number[], losses: ReadonlyMap<number, number>): number[] =>
+  losses.size === 0 ? indexes : indexes.sort((a, b) => (losses.get(b) ?? 0) - (losses.get(a) ?? 0));
+
+const inOrder = (shelves: Shelves, losses: ReadonlyMap<number, number>): number[] => {
+  const ordered: number[] = [];
+  for (let first = 0; first < shelves.length; first += FIRMNESSES) {
+    const indexes = shelves.slice(first, first + FIRMNESSES).flat();
+    for (const index of dearestFirst(indexes, losses)) ordered.push(index);
+  }
+  return ordered;
 };
-
-const keyOf = (entry: Entry, index: number, loss: ExpectedLoss): Key => ({
-  index,
-  severity: entry.severity === null ? NONE : severityRank(entry.severity),
-  loss: loss.state === "set" ? loss.minor : 0,
-  firmness: entry.firmness.a === null ? NEVER_CLAIMED : FIRMNESS_RANK[entry.firmness.a],
-});
-
-/** Of keys of one severity. */
-const morePressing = (a: Key, b: Key): number =>
-  b.loss - a.loss || a.firmness - b.firmness || a.index - b.index;
 
 /** What both say is bad costs and ranks as what it is, though nobody disputes it. */
 const isAgreedFault = ({ standing }: Entry): boolean => standing === "agreed-fault";
@@ -57,15 +61,14 @@ const isAgreedFault = ({ standing }: Entry): boolean => standing === "agreed-fau
  * @example order(entries, () => ({ state: "unset" })) // [41, 7, 12, …]
  */
 export const order = (entries: readonly Entry[], lossOf: (entry: Entry) => ExpectedLoss): number[] => {
-  // By severity first: five short lists are sorted in half the time of a long one.
-  const bySeverity = Array.from({ length: NONE + 1 }, (): Key[] => []);
+  const shelves = Array.from({ length: (NONE + 1) * FIRMNESSES }, (): number[] => []);
+  const losses = new Map<number, number>();
   for (let index = 0; index < entries.length; index += 1) {
     const entry = entries[index];
     if (entry === undefined || !(isDiscrepancy(entry) || isAgreedFault(entry))) continue;
-    const key = keyOf(entry, index, lossOf(entry));
-    bySeverity[key.severity]?.push(key);
+    shelves[rankOf(entry) * FIRMNESSES + firmnessOf(entry)]?.push(index);
+    const loss = lossOf(entry);
+    if (loss.state === "set") losses.set(index, loss.minor);
   }
-  const ordered: number[] = [];
-  for (const keys of bySeverity) for (const { index } of keys.sort(morePressing)) ordered.push(index);
-  return ordered;
+  return inOrder(shelves, losses);
 };

@@ -146,25 +146,40 @@ const rulingOf = ({ reads, claim, bad }: Inputs<unknown>, result: RuleResult): R
   result,
 });
 
-const isAsked = (needs: readonly string[], view: View): boolean => {
-  for (const item of needs) if (!isAnswered(view, item)) return false;
+const NOT_ON_SHEET = -1;
+
+/** The places in the sheet of what a rule needs, looked up once a sheet: most comparisons are made on one. */
+const placesIn = (needs: readonly string[]): ((view: View) => readonly number[]) => {
+  let known: View["sheet"]["items"] | undefined;
+  let places: readonly number[] = [];
+  return ({ sheet: { items } }) => {
+    if (items === known) return places;
+    known = items;
+    places = needs.map((item) => items.get(item)?.order ?? NOT_ON_SHEET);
+    return places;
+  };
+};
+
+const isAsked = (places: readonly number[], view: View): boolean => {
+  for (const place of places) if (!isAnswered(view, place)) return false;
   return true;
 };
 
-const rulingsBy =
-  <Input>({
-    needs = [],
-    find,
-    compute,
-  }: Pick<RuleParts<string, LimitRecords, string, Input>, "needs" | "find" | "compute">): Rule["rule"] =>
-  (views) => {
+const rulingsBy = <Input>({
+  needs = [],
+  find,
+  compute,
+}: Pick<RuleParts<string, LimitRecords, string, Input>, "needs" | "find" | "compute">): Rule["rule"] => {
+  const placesOf = placesIn(needs);
+  return (views) => {
     const asked: Inputs<Input>[] = [];
-    for (const view of views) if (isAsked(needs, view)) addOthers(asked, find(view));
+    for (const view of views) if (isAsked(placesOf(view), view)) addOthers(asked, find(view));
     const firm = views[0]?.firm ?? {};
     return asked.length === 0
       ? NO_RULINGS
       : asked.map((inputs) => rulingOf(inputs, compute(inputs.input, firm)));
   };
+};
 
 /**
  * A rule in one piece: what the Handbook says of it, its function, where its inputs stand in a report, an example of

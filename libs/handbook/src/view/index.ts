@@ -66,13 +66,13 @@ export const findClaim = <K extends AnswerKind>(
   position = "",
 ): Read<K> | undefined => readFrom(view, view.claims, item, position, kind);
 
-/** Whether somebody whose claims or readings a view takes says anything of an item, seen or not. */
-export const isAnswered = ({ reports, claims, readings }: View, item: string): boolean => {
+/** Whether somebody whose claims or readings a view takes says anything of an item, by its place in the sheet, seen or not. */
+export const isAnswered = ({ reports, claims, readings }: View, order: number): boolean => {
   const own = reports[claims];
-  if (own !== undefined && isSpokenOf(own, item)) return true;
+  if (own !== undefined && isSpokenOf(own, order)) return true;
   for (const side of readings) {
     const report = reports[side];
-    if (report !== undefined && isSpokenOf(report, item)) return true;
+    if (report !== undefined && isSpokenOf(report, order)) return true;
   }
   return false;
 };

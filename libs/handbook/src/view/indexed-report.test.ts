@@ -37,9 +37,11 @@ it("takes the last of two at one place", () => {
   expect(findAt(answeredBy(tires, "wheels.tire-size"), "left-front")?.finding).toBe(tires.report.findings[1]);
 });
 
+const placeOf = (item: string): number => sheet.items.get(item)?.order ?? -1;
+
 it("knows what is spoken of", () => {
   const tires = indexed(size("6.00-16", "left-front"));
-  expect(isSpokenOf(tires, "wheels.tire-size")).toBe(true);
-  expect(isSpokenOf(tires, "wheels.tire-age")).toBe(false);
-  expect(isSpokenOf(tires, "of no sheet")).toBe(false);
+  expect(isSpokenOf(tires, placeOf("wheels.tire-size"))).toBe(true);
+  expect(isSpokenOf(tires, placeOf("wheels.tire-age"))).toBe(false);
+  expect(isSpokenOf(tires, placeOf("of no sheet"))).toBe(false);
 });

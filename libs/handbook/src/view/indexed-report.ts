@@ -111,9 +111,9 @@ export const answeredBy = (indexed: IndexedReport | undefined, item: string): re
   return made;
 };
 
-/** Whether a report says anything of an item, seen or not. */
-export const isSpokenOf = ({ items, first }: IndexedReport, item: string): boolean =>
-  (first[items.get(item)?.order ?? NOWHERE] ?? NOWHERE) !== NOWHERE;
+/** Whether a report says anything of an item, seen or not, by the item's place in the sheet. */
+export const isSpokenOf = ({ first }: IndexedReport, order: number): boolean =>
+  (first[order] ?? NOWHERE) !== NOWHERE;
 
 /**
  * The finding at a position, of those of one item; the last one written, were there several.
