@@ -11,8 +11,7 @@ import type { SameNumberInput } from "./index.ts";
 import { sameNumberRecord } from "./record.ts";
 import { resultMessages } from "../result-words/index.ts";
 
-const placeName = ({ item, position }: Found): string =>
-  item === TITLE ? "title" : saidPosition(position);
+const placeName = ({ item, position }: Found): string => (item === TITLE ? "title" : saidPosition(position));
 
 /** The readings that are not the one most places have; all of them where no number leads. */
 const outliers = (numbers: readonly Read<"code">[]): readonly Found[] => {

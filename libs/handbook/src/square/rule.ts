@@ -10,10 +10,7 @@ import type { SquareInput } from "./index.ts";
 import { squareRecord } from "./record.ts";
 
 const pairOf = (view: View, item: string, [left, right]: readonly [string, string]) => {
-  const reads = present([
-    findRead(view, "reading", item, left),
-    findRead(view, "reading", item, right),
-  ]);
+  const reads = present([findRead(view, "reading", item, left), findRead(view, "reading", item, right)]);
   const [one, other] = reads.map((read) => estimateOf(view, read, "differences"));
   const lengths: LengthPair | undefined = one === undefined || other === undefined ? undefined : [one, other];
   return { lengths, reads };
