@@ -50,15 +50,30 @@ test("one that fails leaves those before and behind it alone", async () => {
 const Setting = z.object({ readonly: z.string() });
 const setting = "SELECT current_setting('transaction_read_only') AS readonly";
 
-test("what the shared connections are asked can write nothing; what writes or takes long is asked on its own", async () => {
+test("what the shared connections are asked can write nothing; what writes is asked on its own", async () => {
   await untilShared();
   expect(await readRows(database, Setting, { name: "only-reads", text: setting })).toEqual([
     { readonly: "on" },
   ]);
-  const long = { name: "long", text: setting, isLong: true };
-  expect(await readRows(database, Setting, long)).toEqual([{ readonly: "off" }]);
   const writes = `WITH noted AS (DELETE FROM throttle WHERE false) ${setting}`;
   expect(await readRows(database, Setting, { name: "writes", text: writes })).toEqual([{ readonly: "off" }]);
+});
+
+const LongOne = z.object({ server: z.number(), readonly: z.string(), plans: z.string() });
+const askLong = () =>
+  readRows(database, LongOne, {
+    name: "long",
+    text: `SELECT pg_backend_pid() AS server, current_setting('transaction_read_only') AS readonly,
+      current_setting('plan_cache_mode') AS plans`,
+    isLong: true,
+  });
+
+test("what takes long to plan is planned once, on two connections where it stands before nothing short", async () => {
+  await untilShared();
+  await until(async () => (await askLong()).every(({ readonly }) => readonly === "on"));
+  const [long] = await askLong();
+  expect(long?.plans).toBe("force_generic_plan");
+  expect(serversOf(await atOnce(2 * MOST_ON_A_LINE))).not.toContain(long?.server);
 });
 
 test("behind one that waits no more stand than fit on its connection", async () => {

@@ -13,7 +13,7 @@ export type Statement = {
   readonly name?: string;
   readonly text: string;
   readonly values?: readonly unknown[];
-  /** The database works on it for longer than on most: it stands behind no other on a shared connection, and no other behind it. */
+  /** It takes longer to plan than to do: planned once a connection, for all values, and asked beside those that are short. */
   readonly isLong?: boolean;
 };
 
@@ -23,12 +23,14 @@ const connectionsForReads = 2;
 export type DatabaseOptions = Config["database"];
 
 /**
- * The one way to the database. Reads are one SQL statement each, over a pool or, prepared, over two connections that they share;
- * changes are one transaction a public method of a service, or a request with a key. A transaction travels as an argument.
+ * The one way to the database. Reads are one SQL statement each, over a pool or, prepared, over two connections that they share
+ * and two more for what is long; changes are one transaction a public method of a service, or a request with a key. A transaction
+ * travels as an argument.
  */
 export class Database {
   private readonly pool: Pool;
   private readonly lines: ReadLines;
+  private readonly longLines: ReadLines;
   private readonly prisma: PrismaClient;
   private readonly timeout: number;
   private readonly turns: Turns;
@@ -46,7 +48,8 @@ export class Database {
       keepAlive: true,
     };
     this.pool = new Pool({ ...connection, max: options.pool });
-    this.lines = new ReadLines(connection, onError);
+    this.lines = new ReadLines(connection, "auto", onError);
+    this.longLines = new ReadLines(connection, "force_generic_plan", onError);
     // A connection that breaks while idle is replaced; without a listener it would end the process.
     this.pool.on("error", onError);
     this.prisma = new PrismaClient({ adapter: new PrismaPg(this.pool) });
@@ -55,7 +58,8 @@ export class Database {
   /** One statement outside any transaction, as the driver gives its rows: `rows.ts` reads them, and nobody else. */
   async query({ name, text, values = [], isLong = false }: Statement): Promise<unknown[]> {
     const query = { ...(name === undefined ? {} : { name }), text, values: [...values] };
-    const shared = name === undefined || isLong ? null : this.lines.query({ ...query, name });
+    const lines = isLong ? this.longLines : this.lines;
+    const shared = name === undefined ? null : lines.query({ ...query, name });
     return shared ?? (await this.pool.query<object>(query)).rows;
   }
 
@@ -87,7 +91,7 @@ export class Database {
 
   async close(): Promise<void> {
     await this.prisma.$disconnect();
-    await this.lines.close();
+    await Promise.all([this.lines.close(), this.longLines.close()]);
     await this.pool.end();
   }
 }

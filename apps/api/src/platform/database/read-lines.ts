@@ -88,8 +88,9 @@ export class ReadLines {
   private isClosed = false;
   private tryFrom = 0;
 
-  constructor(config: ClientConfig, onError: (error: Error) => void) {
-    this.config = { ...config, options: "-c default_transaction_read_only=on" };
+  /** @param plans whether the server may plan a prepared statement anew for the values it is given, or does it once a connection */
+  constructor(config: ClientConfig, plans: "auto" | "force_generic_plan", onError: (error: Error) => void) {
+    this.config = { ...config, options: `-c default_transaction_read_only=on -c plan_cache_mode=${plans}` };
     this.onError = onError;
   }
 
