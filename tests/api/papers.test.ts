@@ -7,9 +7,12 @@ import { answer } from "@evenhand/matters/answer";
 import { matters } from "@evenhand/matters/matters";
 import { answerPaper } from "@evenhand/paper/answer-paper";
 import { compiledSheet as sheet } from "@evenhand/record/report-document";
+import { summaryPaper } from "@evenhand/paper/summary-paper";
 import type { Answer, AnsweredMatter } from "@evenhand/shared/page-one";
 import { Report } from "@evenhand/shared/report";
-import { drawOnePage } from "../../apps/api/src/platform/pdf/draw.ts";
+import { sheetWords } from "@evenhand/wording/sheet-words";
+import { makeSummary } from "../../apps/api/src/capabilities/summaries/make-summary.ts";
+import { drawOnePage, drawPages } from "../../apps/api/src/platform/pdf/draw.ts";
 import { filesOf, pairs } from "../../fixtures/golden/pairs.ts";
 import { useService } from "./setup/service.ts";
 import { acknowledgeAll, horn, inspect, reseal, summarize } from "./setup/story.ts";
@@ -63,11 +66,36 @@ const misplaced = ({ pages, width, height }: Read): string[] =>
   );
 
 const reportOf = (file: URL): Report => Report.parse(JSON.parse(readFileSync(file, "utf8")));
-const pageOf = (pair: (typeof pairs)[number]): Answer => {
-  const { a, b } = filesOf(pair);
-  const reports = { a: reportOf(a), b: reportOf(b), sheet };
-  const comparison = analyze(reports.a, reports.b, sheet);
-  return answer({ comparison, matters: matters(comparison, reports), reports });
+const madeOf = (pair: (typeof pairs)[number]) => {
+  const files = filesOf(pair);
+  const [a, b] = [reportOf(files.a), reportOf(files.b)];
+  const comparison = analyze(a, b, sheet);
+  const reports = { a, b, sheet };
+  return { a, b, comparison, answer: answer({ comparison, matters: matters(comparison, reports), reports }) };
+};
+const pageOf = (pair: (typeof pairs)[number]): Answer => madeOf(pair).answer;
+
+const uuid = "01990000-0000-7000-8000-000000000001";
+const version = { id: uuid, report: uuid, version: 1, seal: "5e".repeat(32) };
+/** With every third of its lines laid before the dealer. */
+const summaryOf = (pair: (typeof pairs)[number]) => {
+  const made = madeOf(pair);
+  const firms = { vehicleId: uuid, dealerId: uuid, inspectorId: uuid, buyerId: uuid };
+  const stood = { id: uuid, engine: made.comparison.engine, hash, statement: version, inspection: version };
+  const laid = made.comparison.order.filter((_, at) => at % 3 === 0);
+  return makeSummary({
+    id: uuid,
+    createdAt: new Date("2027-05-03T14:00:00Z"),
+    ordered: { ...made, ...firms, ...stood },
+    releases: laid.map((entry) => ({
+      id: uuid,
+      entry,
+      state: "contested",
+      reason: `Ours reads otherwise ${entry % 2}.`,
+    })),
+    costTable: null,
+    sources: [],
+  });
 };
 
 const hash = "3f".repeat(32);
@@ -143,6 +171,34 @@ describe("the answer on paper", () => {
     expect(pdf.words).toMatch(/and \d+ more/);
     expect(pdf.words).toContain("stands for a letter this print has no sign for");
   });
+});
+
+describe("the summary on paper", () => {
+  test.each(pairs)(
+    "of %s is at most six pages with every line on it, nothing cut, nothing on another",
+    async (pair) => {
+      const summary = summaryOf(pair);
+      const words = sheetWords(sheet.sheet);
+      const firms = { stated: "the dealer", found: "the inspector" };
+      const paper = summaryPaper({ summary, decision: null, words, ...firms, hash, address });
+      const pdf = await read(await drawPages(paper));
+      expect(pdf.pages.length).toBeLessThanOrEqual(6);
+      expect(misplaced(pdf)).toEqual([]);
+      // Columns stand beside each other, so that a line's words are looked for one by one.
+      const printed = new Set(pdf.words.toLowerCase().match(/[\p{L}\p{N}]+/gu));
+      const missing = [...summary.inDoubt, ...summary.unseen, ...summary.bothBad]
+        .flatMap(({ item, position, said }) => [
+          words.place(item, position),
+          said?.stated ?? "",
+          said?.found ?? "",
+        ])
+        .flatMap((text) => text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [])
+        .filter((word) => !printed.has(word));
+      expect(missing).toEqual([]);
+      for (const { headline } of summary.matters) expect(pdf.words).toContain(headline.split(" ")[0]);
+      for (const seal of [hash, version.seal]) expect(pdf.words).toContain(seal);
+    },
+  );
 });
 
 describe("from the service", () => {

@@ -28,7 +28,8 @@ async function enterAndState(dealer: Page): Promise<void> {
   await dealer.getByLabel("Make").fill("Uthwick");
   await dealer.getByLabel("Model", { exact: true }).fill("Alder");
   await dealer.getByLabel("VIN or chassis number").fill("A7K214883");
-  await dealer.getByLabel("Asking price, US dollars").fill("54,500");
+  await dealer.getByLabel("Asking price").fill("54,500");
+  await dealer.getByLabel("Currency of the price").selectOption("USD");
   await dealer.getByRole("button", { name: "Enter the car" }).click();
   expect(await dealer.getByText("This is needed").count()).toBe(12);
   await dealer.getByLabel("Model year").fill("1958");

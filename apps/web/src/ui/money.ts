@@ -2,6 +2,9 @@ import type { Money } from "@evenhand/shared/identifier";
 import type { IntlShape } from "react-intl";
 import type { z } from "zod";
 
+/** Where nothing says in which. */
+export const usualCurrency = "USD";
+
 /** How many digits a currency's minor unit has: 2 for dollars, 0 for yen. */
 export const minorDigits = (currency: string): number =>
   new Intl.NumberFormat("en", { style: "currency", currency }).resolvedOptions().maximumFractionDigits ?? 2;

@@ -148,8 +148,8 @@ export const answerPaper = (input: AnswerPaperInput): OnePage => {
     foot: say("foot", { car: say("title", car) }),
     head: headOf(answer, cost),
     columns: [
-      { share: 0.6, from: wrongFrom(answer, cost) },
-      { share: 0.4, from: besideFrom(answer, cost) },
+      { share: 0.64, from: wrongFrom(answer, cost) },
+      { share: 0.36, from: besideFrom(answer, cost) },
     ],
     end: endOf(input),
   };

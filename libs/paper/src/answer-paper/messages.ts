@@ -38,6 +38,7 @@ export const { say } = defineMessages("answer-paper", {
   "matters.none": "No matter was found in what was looked at.",
   "matter.grave": "· {grave}",
   "matter.found": "{found}.",
+  "matter.begun": "{found}; and more.",
   "matter.quote": "“{words}”",
   "matter.next": "{next}.",
   "matter.next.minutes": "{next}, about {time}.",

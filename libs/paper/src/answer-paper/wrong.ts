@@ -1,4 +1,5 @@
 import { capital } from "@evenhand/message/first-letter";
+import { listed } from "@evenhand/message/listed";
 import { matterId } from "@evenhand/shared/matter-id";
 import type { Answer, AnswerCost, AnsweredMatter } from "@evenhand/shared/page-one";
 import { say as sayTerm } from "@evenhand/wording/say";
@@ -10,6 +11,7 @@ import { say } from "./messages.ts";
 
 const HEADLINE = 110;
 const FOUND = 260;
+const SHORT = 95;
 const QUOTE = 150;
 const CAUTIONS = 12;
 
@@ -26,12 +28,28 @@ const likelyOf = ({ matter }: AnsweredMatter, priced: AnswerCost | null): Run[] 
   return [{ text: say("matter.cost", { amount }) }];
 };
 
-/** How much of the matters is told: of the first `told` what was found and what to do, of the first `quoted` the inspector's words too. */
+/**
+ * How much of the matters is told: of the first `told` what was found and what to do, of the first `short` the beginning of that, of the
+ * first `quoted` the inspector's words too.
+ */
 type Telling = {
   readonly named: number;
   readonly told: number;
+  readonly short: number;
   readonly quoted: number;
   readonly cautions: number;
+};
+
+/** The first things found, as many as are short; never the beginning of one, where it is not longer than all may be. */
+const begun = (found: string): string => {
+  const [first = "", ...others] = found.split("; ");
+  let told = shorten(first, SHORT);
+  for (const next of others) {
+    const longer = listed([told, next], "semicolon");
+    if (longer.length > SHORT) return say("matter.begun", { found: told });
+    told = longer;
+  }
+  return say("matter.found", { found: told });
 };
 
 const isGrave = ({ matter: { severity } }: AnsweredMatter): boolean =>
@@ -40,7 +58,7 @@ const isGrave = ({ matter: { severity } }: AnsweredMatter): boolean =>
 const matterItem = (
   one: AnsweredMatter,
   at: number,
-  { told, quoted }: Telling,
+  { told, short, quoted }: Telling,
   priced: AnswerCost | null,
 ): Block => {
   const { headline, severity, found } = one.matter;
@@ -56,11 +74,17 @@ const matterItem = (
       },
     ],
     under: [
-      ...(at < told ? [{ text: say("matter.found", { found: capital(shorten(found, FOUND)) }) }] : []),
+      ...(at < short
+        ? [
+            {
+              text: capital(at < told ? say("matter.found", { found: shorten(found, FOUND) }) : begun(found)),
+            },
+          ]
+        : []),
       ...(at < quoted && note !== undefined
         ? [{ text: say("matter.quote", { words: shorten(note.words, QUOTE) }) }]
         : []),
-      ...(at < told ? [{ text: nextOf(one), tone: "strong" as const }, ...likelyOf(one, priced)] : []),
+      ...(at < short ? [{ text: nextOf(one), tone: "strong" as const }, ...likelyOf(one, priced)] : []),
     ],
   };
 };
@@ -82,16 +106,17 @@ const downFrom = (count: number, to: number): number[] =>
 
 /**
  * The matters and the cautions from the fullest telling to the tersest: cautions are counted first, then the inspector's words go, from
- * the last matter on, then what was found, then the last matters themselves, which are counted. The first is always named.
+ * the last matter on, then what was found is told in short and then not at all, then the last matters themselves, which are counted. The first is always named.
  */
 export const wrongFrom = (answer: Answer, priced: AnswerCost | null): Block[][] => {
   const all = answer.matters.length;
-  const whole: Telling = { named: all, told: all, quoted: all, cautions: CAUTIONS };
+  const whole: Telling = { named: all, told: all, short: all, quoted: all, cautions: CAUTIONS };
   const tellings: Telling[] = [
     ...downFrom(CAUTIONS, 1).map((cautions) => ({ ...whole, cautions })),
     ...downFrom(all - 1, 0).map((quoted) => ({ ...whole, quoted, cautions: 1 })),
     ...downFrom(all - 1, 0).map((told) => ({ ...whole, told, quoted: 0, cautions: 1 })),
-    ...downFrom(all - 1, 1).map((named) => ({ named, told: 0, quoted: 0, cautions: 1 })),
+    ...downFrom(all - 1, 0).map((short) => ({ ...whole, told: 0, short, quoted: 0, cautions: 1 })),
+    ...downFrom(all - 1, 1).map((named) => ({ named, told: 0, short: 0, quoted: 0, cautions: 1 })),
   ];
   const words = answer.cautions.map(({ text }) => text);
   return tellings.map((telling) => [

@@ -6,12 +6,10 @@ export type Run = { readonly text: string; readonly tone?: Tone };
 
 export type Figure = { readonly name: string; readonly value: string; readonly note: string };
 
-/** A line of the comparison: what was stated on the left, what was found on the right, and how they stand on the spine between. */
+/** Lines of the comparison in a row of a table: what was stated, how they stand, and what was found. */
 export type Facing = {
   readonly kind: "facing";
   readonly place: string;
-  /** How grave it is; empty where nothing is. */
-  readonly tag: string;
   readonly sign: string;
   readonly stands: string;
   readonly stated: Run;
@@ -31,9 +29,14 @@ export type Block =
       readonly under?: readonly Run[];
     }
   | { readonly kind: "figures"; readonly figures: readonly Figure[] }
+  /** The head of a table; it stands again where the table goes over the end of a page. */
   | { readonly kind: "facing-head"; readonly stated: string; readonly found: string }
-  | Facing
-  | { readonly kind: "page-end" };
+  /** What the rows after it have in common. */
+  | { readonly kind: "facing-part"; readonly text: string }
+  | Facing;
+
+/** Blocks that are read down one column and then down the next, over as many pages as they take. */
+export type Columns = { readonly kind: "columns"; readonly blocks: readonly Block[] };
 
 /** What a program that shows the paper calls it, and the moment it speaks of. */
 export type PaperFacts = {
@@ -46,7 +49,7 @@ export type PaperFacts = {
 };
 
 /** Paper that flows over as many pages as it takes. */
-export type Pages = PaperFacts & { readonly blocks: readonly Block[] };
+export type Pages = PaperFacts & { readonly blocks: readonly (Block | Columns)[] };
 
 /** Paper that is one page. Each column is given from the fullest to the tersest; the first that fits is drawn. */
 export type OnePage = PaperFacts & {

@@ -4,15 +4,22 @@ import type { Block, Run } from "../blocks/index.ts";
 import { instantSaid, moneySaid } from "../said/index.ts";
 import { say } from "./messages.ts";
 
-const acknowledged = (one: Acknowledgement, names: ReadonlyMap<string, string>): Block => ({
-  kind: "item",
-  label: "•",
-  runs: [
-    { text: names.get(one.matter) ?? say("acknowledged.unnamed"), tone: "strong" },
-    { text: say(`acknowledged.${one.answer}`) },
-    ...(one.words === undefined ? [] : [{ text: say("acknowledged.words", { words: one.words }) }]),
-  ],
-});
+/** What the buyer said of an open matter. */
+export const acknowledged = ({ answer, words }: Acknowledgement): Run[] => [
+  { text: say(`acknowledged.${answer}`) },
+  ...(words === undefined ? [] : [{ text: say("acknowledged.words", { words }) }]),
+];
+
+/** What was said of a matter that the summary does not hold. */
+const unnamed = ({ openMatters }: Summary, { acknowledgements }: Decision): Block[] => {
+  const named = new Set(openMatters.map(({ id }) => id));
+  const others = acknowledgements.filter(({ matter }) => !named.has(matter));
+  return others.map((one) => ({
+    kind: "item",
+    label: "•",
+    runs: [{ text: say("acknowledged.unnamed"), tone: "strong" }, ...acknowledged(one)],
+  }));
+};
 
 type Offer = Pick<Decision, "price" | "conditions" | "until">;
 
@@ -43,20 +50,17 @@ const after = ({ reply, ended }: Decision): Run[] => [
 
 const paragraph = (runs: readonly Run[]): Block[] => (runs.length === 0 ? [] : [{ kind: "text", runs }]);
 
-/** What was decided on the summary, with what was said of its open matters; that nothing was, where nothing was. */
-export const decisionBlocks = ({ openMatters }: Summary, decision: Decision | null): Block[] => {
+/** What was decided on the summary; that nothing was, where nothing was. */
+export const decisionBlocks = (summary: Summary, decision: Decision | null): Block[] => {
   if (decision === null) {
     const means: Block = { kind: "text", runs: [{ text: say("decision.none.means") }] };
     return [{ kind: "heading", text: say("decision.none") }, means];
   }
-  const { acknowledgements } = decision;
-  const names = new Map(openMatters.map(({ id, headline }) => [id, headline]));
   return [
     { kind: "heading", text: say(`decision.${decision.decision}`, { at: instantSaid(decision.decidedAt) }) },
     ...paragraph(offered(decision)),
     ...paragraph(answered(decision)),
     ...paragraph(after(decision)),
-    ...(acknowledgements.length === 0 ? [] : paragraph([{ text: say("acknowledged"), tone: "faint" }])),
-    ...acknowledgements.map((one) => acknowledged(one, names)),
+    ...unnamed(summary, decision),
   ];
 };

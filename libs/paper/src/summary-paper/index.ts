@@ -6,7 +6,7 @@ import type { Block, Figure, Pages } from "../blocks/index.ts";
 import { instantSaid, moneySaid } from "../said/index.ts";
 import { shorten } from "../shorten/index.ts";
 import { decisionBlocks } from "./decision.ts";
-import { brokenBlocks, lineBlocks, releaseBlocks } from "./lines.ts";
+import { brokenBlocks, lineBlocks, releaseBlocks, unseenBlocks } from "./lines.ts";
 import { isGrave, matterBlocks, openBlocks } from "./matters.ts";
 import { say } from "./messages.ts";
 
@@ -107,7 +107,7 @@ const pageOne = (input: SummaryPaperInput): Block[] => {
     },
     { kind: "figures", figures: figuresOf(summary) },
     ...decisionBlocks(summary, decision),
-    ...openBlocks(summary),
+    ...openBlocks(summary, decision),
     heading(say("cautions")),
     ...CAUTIONS.map((one): Block => ({
       kind: "item",
@@ -115,7 +115,6 @@ const pageOne = (input: SummaryPaperInput): Block[] => {
       runs: [{ text: say(`caution.${one}`) }],
     })),
     ...hashBlocks(input),
-    { kind: "page-end" },
   ];
 };
 
@@ -136,11 +135,17 @@ export const summaryPaper = (input: SummaryPaperInput): Pages => {
     foot: say("foot", { car: say("car", car), hash: hash.slice(0, HASH_SHOWN) }),
     blocks: [
       ...pageOne(input),
-      ...matterBlocks(summary),
+      { kind: "columns", blocks: matterBlocks(summary) },
       ...lineBlocks(summary, words),
-      ...brokenBlocks(summary),
-      ...releaseBlocks(summary, words),
-      ...costBlocks(summary),
+      {
+        kind: "columns",
+        blocks: [
+          ...unseenBlocks(summary, words),
+          ...brokenBlocks(summary),
+          ...releaseBlocks(summary, words),
+          ...costBlocks(summary),
+        ],
+      },
       ...madeOf(summary),
     ],
   };

@@ -1,8 +1,10 @@
 import { severityWords } from "@evenhand/comparison/sentence";
 import { capital, lowered } from "@evenhand/message/first-letter";
 import type { Severity } from "@evenhand/shared/severity";
-import type { Summary, SummaryMatter } from "@evenhand/shared/summary";
+import type { Decision } from "@evenhand/shared/http/summaries";
+import type { Acknowledgement, OpenMatter, Summary, SummaryMatter } from "@evenhand/shared/summary";
 import type { Block, Tone } from "../blocks/index.ts";
+import { acknowledged } from "./decision.ts";
 import { say } from "./messages.ts";
 
 type Weighed = Pick<SummaryMatter, "severity">;
@@ -42,22 +44,28 @@ export const matterBlocks = ({ matters }: Summary): Block[] => [
   })),
 ];
 
-/** What stops the money or can hurt somebody, by name. */
-export const openBlocks = ({ openMatters }: Summary): Block[] => [
-  { kind: "heading", text: say("open") },
-  ...(openMatters.length === 0 ? [{ kind: "text" as const, runs: [{ text: say("open.none") }] }] : []),
-  ...openMatters.map((open): Block => ({
-    kind: "item",
-    label: "!",
-    runs: [
-      { text: open.headline, tone: "strong" },
-      {
-        text: graveOf(
-          open.severity,
-          open.lines.some(({ found }) => found),
-        ),
-        tone: "alarm",
-      },
-    ],
-  })),
-];
+const openOf = (open: OpenMatter, said: Acknowledgement | undefined): Block => ({
+  kind: "item",
+  label: "!",
+  runs: [
+    { text: open.headline, tone: "strong" },
+    {
+      text: graveOf(
+        open.severity,
+        open.lines.some(({ found }) => found),
+      ),
+      tone: "alarm",
+    },
+    ...(said === undefined ? [] : acknowledged(said)),
+  ],
+});
+
+/** What stops the money or can hurt somebody, by name, with what the buyer said of each. */
+export const openBlocks = ({ openMatters }: Summary, decision: Decision | null): Block[] => {
+  const answers = new Map(decision?.acknowledgements.map((one) => [one.matter, one]));
+  return [
+    { kind: "heading", text: say(answers.size === 0 ? "open" : "open.answered") },
+    ...(openMatters.length === 0 ? [{ kind: "text" as const, runs: [{ text: say("open.none") }] }] : []),
+    ...openMatters.map((open) => openOf(open, answers.get(open.id))),
+  ];
+};

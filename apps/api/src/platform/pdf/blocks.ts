@@ -37,36 +37,39 @@ const item = ({ label, runs, under = [] }: BlockOf<"item">, room: Room): Line[] 
 
 const figures = ({ figures: all }: BlockOf<"figures">, room: Room): Line[] => {
   const width = room.width / all.length;
-  const cells = all.map((_, at) => ({ ...room, x: room.x + at * width, width: width - room.size }));
-  const row = (of: (at: number) => Line[]): Line[] => besides(cells.map((_, at) => of(at)));
-  const cell = (at: number, by: number): Room => sized(cells[at] ?? room, by);
-  const names = row((at) => paragraph([{ text: all[at]?.name ?? "", tone: "faint" }], cell(at, 0.9)));
-  const values = row((at) => paragraph([{ text: all[at]?.value ?? "", tone: "strong" }], cell(at, 1.35)));
-  const notes = row((at) => paragraph([{ text: all[at]?.note ?? "", tone: "faint" }], cell(at, 0.9)));
+  const cells = all.map(({ name, value, note }, at) => {
+    const cell = { ...room, x: room.x + at * width, width: width - room.size };
+    return [
+      ...paragraph([{ text: name, tone: "faint" }], sized(cell, 0.9)),
+      ...paragraph([{ text: value, tone: "strong" }], sized(cell, 1.35)),
+      ...paragraph([{ text: note, tone: "faint" }], sized(cell, 0.9)),
+    ];
+  });
   return kept([
     gap(room.size * 0.5),
     gap(room.size * 0.4, { ruled: true }),
-    ...names,
-    ...values,
-    ...notes,
+    ...besides(cells),
     gap(room.size * 0.4),
     gap(0.1, { ruled: true }),
   ]);
 };
 
-/** Stated, spine and found, side by side. */
-const spread = (room: Room): readonly [Room, Room, Room] => {
-  const spine = room.size * 11;
-  const side = (room.width - spine) / 2;
-  return [
-    { ...room, width: side - room.size },
-    { ...room, x: room.x + side, width: spine },
-    { ...room, x: room.x + side + spine, width: side },
-  ];
+/** Place, stated, spine and found, side by side. */
+const spread = (room: Room): readonly [Room, Room, Room, Room] => {
+  const spine = room.size * 12.6;
+  const left = room.width - spine;
+  const cell = (from: number, to: number, more = 0): Room => ({
+    ...room,
+    leading: 1.2,
+    x: room.x + left * from + more,
+    width: left * (to - from) - room.size * 0.8,
+  });
+  const middle = { ...cell(0, 0), x: room.x + left * 0.59, width: spine - room.size * 0.8 };
+  return [cell(0, 0.35), cell(0.35, 0.59), middle, cell(0.59, 1, spine)];
 };
 
 const facingHead = ({ stated, found }: BlockOf<"facing-head">, room: Room): Line[] => {
-  const [left, , right] = spread(room);
+  const [, left, , right] = spread(room);
   const head = besides([
     paragraph([{ text: stated, tone: "faint" }], left),
     paragraph([{ text: found, tone: "faint" }], right),
@@ -74,21 +77,25 @@ const facingHead = ({ stated, found }: BlockOf<"facing-head">, room: Room): Line
   return head.map((line) => ({ ...line, keep: true }));
 };
 
-const facing = ({ place, tag, sign, stands, stated, found }: Facing, room: Room): Line[] => {
-  const [left, middle, right] = spread(room);
-  const name = paragraph(
-    [
-      { text: place, tone: "strong" },
-      { text: tag, tone: "faint" },
-    ],
-    room,
-  );
-  const spine = paragraph([{ text: sign, tone: "strong" }, { text: stands }], middle);
+const facingPart = ({ text: words }: BlockOf<"facing-part">, room: Room): Line[] =>
+  [
+    gap(room.size * 0.12, { ruled: true }),
+    gap(room.size * 0.2),
+    ...paragraph([{ text: words, tone: "strong" }], { ...room, leading: 1.2 }),
+    gap(room.size * 0.08),
+  ].map((line) => ({ ...line, keep: true }));
+
+const facing = ({ place, sign, stands, stated, found }: Facing, room: Room): Line[] => {
+  const [name, left, middle, right] = spread(room);
   return kept([
-    gap(room.size * 0.3, { ruled: true }),
-    ...name,
-    ...besides([paragraph([stated], left), spine, paragraph([found], right)]),
-    gap(room.size * 0.3),
+    gap(room.size * 0.1, { ruled: true }),
+    ...besides([
+      paragraph([{ text: place }], name),
+      paragraph([stated], left),
+      paragraph([{ text: sign, tone: "strong" }, { text: stands }], middle),
+      paragraph([found], right),
+    ]),
+    gap(room.size * 0.1),
   ]);
 };
 
@@ -106,19 +113,22 @@ function linesOfOne(block: Block, room: Room): Line[] {
       return figures(block, room);
     case "facing-head":
       return facingHead(block, room);
+    case "facing-part":
+      return facingPart(block, room);
     case "facing":
       return facing(block, room);
-    case "page-end":
-      return [gap(0, { last: true })];
   }
 }
 
-/** Blocks as lines no wider than the room. The heads of facing lines stand again where a page begins among them. */
+/** Blocks as lines no wider than the room. The heads of a table stand again where a page begins inside it. */
 export function linesOf(blocks: readonly Block[], room: Room): Line[] {
   let heads: readonly Line[] = [];
+  let part: readonly Line[] = [];
   return blocks.flatMap((block) => {
     const lines = linesOfOne(block, room);
     if (block.kind === "facing-head") heads = lines;
-    return block.kind === "facing" ? lines.map((line) => ({ ...line, again: heads })) : lines;
+    if (block.kind === "facing-part") part = lines;
+    if (block.kind === "facing-part") return lines.map((line) => ({ ...line, again: heads }));
+    return block.kind === "facing" ? lines.map((line) => ({ ...line, again: [...heads, ...part] })) : lines;
   });
 }

@@ -4,14 +4,15 @@ import type { OnePage, PaperFacts, Pages } from "@evenhand/paper/blocks";
 import { faceBytes, faces, features, noSign } from "./faces.ts";
 import { ink, paragraph, type Piece } from "./lines.ts";
 import Pdf from "pdfkit";
-import { manyPages, onePage, page, type Placed, whole } from "./pages.ts";
+import { manyPages } from "./many-pages.ts";
+import { onePage, page, type Placed, whole } from "./pages.ts";
 
 const { say } = defineMessages("paper", {
   page: "{foot} · page {number} of {of}",
   "no-sign": "{sign} stands for a letter this print has no sign for; the page in the service shows it.",
 });
 
-const footSize = 6.6;
+const footSize = 7;
 /** From the top of a line to the feet of its letters, in sizes. */
 const baseline = 1.02;
 
@@ -47,7 +48,7 @@ const footOf = ({ foot }: PaperFacts, number: number, of: number, boxed: boolean
     ...(boxed ? [{ text: say("no-sign", { sign: noSign }), tone: "faint" as const }] : []),
   ];
   const lines = words.flatMap((run) => paragraph([run], { ...whole, size: footSize }));
-  let y = page.height - page.margin - page.foot + 8;
+  let y = page.height - page.margin - page.foot + 7;
   return lines.map((line) => {
     const at = { ...line, y };
     y += line.height;

@@ -21,12 +21,16 @@ export type Line = {
   readonly keep?: boolean;
   /** Stand before it where it begins a page. */
   readonly again?: readonly Line[];
-  /** The next begins a page. */
-  readonly last?: true;
 };
 
 /** Where text stands, in points. */
-export type Room = { readonly x: number; readonly width: number; readonly size: number };
+export type Room = {
+  readonly x: number;
+  readonly width: number;
+  readonly size: number;
+  /** From one line to the next, in sizes of the letters. */
+  readonly leading?: number;
+};
 
 export const ink = { plain: "#1a1a1a", faint: "#5a5a5a", alarm: "#8f1019", rule: "#b8b8b8" } as const;
 
@@ -40,8 +44,8 @@ export const looks: Readonly<Record<Tone, Look>> = {
   code: { face: "regular", color: ink.plain, struck: false },
 };
 
-/** From one line to the next, in sizes of the letters. */
-const leading = 1.32;
+/** Of text that is read on from line to line. */
+const usual = 1.27;
 
 type Word = { readonly text: string; readonly look: Look; readonly width: number };
 
@@ -71,7 +75,7 @@ const wordsOf = (runs: readonly Run[], room: Room): Word[] =>
   );
 
 /** Words of one look beside each other are drawn as one. */
-function lineOf(words: readonly Word[], { x, size }: Room): Line {
+function lineOf(words: readonly Word[], { x, size, leading = usual }: Room): Line {
   const pieces: Piece[] = [];
   let at = x;
   for (const { text, look, width } of words) {
@@ -124,3 +128,16 @@ export const gap = (height: number, more: Partial<Line> = {}): Line => ({ height
 
 export const heightOf = (lines: readonly Line[]): number =>
   lines.reduce((sum, { height }) => sum + height, 0);
+
+/** Lines that stay on one page, each group with all that it keeps. */
+export const groupsOf = (lines: readonly Line[]): Line[][] => {
+  const groups: Line[][] = [];
+  let group: Line[] = [];
+  for (const line of lines) {
+    group.push(line);
+    if (line.keep === true) continue;
+    groups.push(group);
+    group = [];
+  }
+  return group.length === 0 ? groups : [...groups, group];
+};

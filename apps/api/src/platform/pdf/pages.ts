@@ -1,19 +1,22 @@
-import type { Block, OnePage, Pages } from "@evenhand/paper/blocks";
+import type { Block, OnePage } from "@evenhand/paper/blocks";
 import { linesOf } from "./blocks.ts";
 import { gap, heightOf, type Line, type Room } from "./lines.ts";
 
 /** As wide as A4 and as high as Letter, in points: at its own size it fits on both. */
-export const page = { width: 595.28, height: 792, margin: 36, foot: 26 } as const;
+export const page = { width: 595.28, height: 792, margin: 30, foot: 17 } as const;
 export const whole: Omit<Room, "size"> = { x: page.margin, width: page.width - 2 * page.margin };
-const room = page.height - 2 * page.margin - page.foot;
+export const room = page.height - 2 * page.margin - page.foot;
 
 /** Lines with the height at which each stands, from the top of the page. */
 export type Placed = Line & { readonly y: number };
 
-const sizes = { answer: 7.7, summary: 8.6 } as const;
-const between = 16;
+/** Of the letters that are read, in points. */
+export const size = 8.6;
+/** From one column to the next. */
+export const between = 16;
 
-const placed = (lines: readonly Line[], from: number): Placed[] => {
+/** Lines below each other. */
+export const placed = (lines: readonly Line[], from: number): Placed[] => {
   let y = from;
   return lines.map((line) => {
     const at = { ...line, y };
@@ -42,7 +45,6 @@ function fitting(tellings: readonly (readonly Block[])[], column: Room, most: nu
  * @throws {Error} where the tersest telling does not fit
  */
 export function onePage({ head, columns, end }: OnePage): Placed[] {
-  const size = sizes.answer;
   const top = linesOf(head, { ...whole, size });
   const bottom = [gap(size * 0.4, { ruled: true }), ...linesOf(end, { ...whole, size })];
   const left = room - heightOf(top) - heightOf(bottom);
@@ -55,43 +57,4 @@ export function onePage({ head, columns, end }: OnePage): Placed[] {
     return placed(fitting(from, column, left), under);
   });
   return [...placed(top, page.margin), ...beside, ...placed(bottom, page.margin + room - heightOf(bottom))];
-}
-
-/** Lines that stay on one page, each group with all that it keeps. */
-const groupsOf = (lines: readonly Line[]): Line[][] => {
-  const groups: Line[][] = [];
-  let group: Line[] = [];
-  for (const line of lines) {
-    group.push(line);
-    if (line.keep === true) continue;
-    groups.push(group);
-    group = [];
-  }
-  return group.length === 0 ? groups : [...groups, group];
-};
-
-/** Over as many pages as it takes. */
-export function manyPages({ blocks }: Pages): Placed[][] {
-  const pages: Placed[][] = [[]];
-  let used = 0;
-  const place = (line: Line): void => {
-    pages.at(-1)?.push({ ...line, y: page.margin + used });
-    used += line.height;
-  };
-  const turn = (next?: Line): void => {
-    pages.push([]);
-    used = 0;
-    next?.again?.forEach(place);
-  };
-  const put = (line: Line): void => {
-    if (used > 0 && used + line.height > room) turn(line);
-    place(line);
-    if (line.last === true) turn();
-  };
-  for (const group of groupsOf(linesOf(blocks, { ...whole, size: sizes.summary }))) {
-    const height = heightOf(group);
-    if (used > 0 && used + height > room && height <= room) turn(group[0]);
-    for (const line of group) put(line);
-  }
-  return pages.filter((lines) => lines.some(({ pieces }) => pieces.length > 0));
 }

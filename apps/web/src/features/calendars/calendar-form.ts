@@ -1,6 +1,6 @@
 import type { Skill } from "@evenhand/shared/booking";
 import type { CalendarSeen, InspectorTime } from "@evenhand/shared/http/calendars";
-import { minorDigits, parseMoney } from "../../ui/money";
+import { minorDigits, parseMoney, usualCurrency } from "../../ui/money";
 import { firstHours, hoursOf, typedHours, type HoursTyped } from "./weekly-hours";
 import { ownZone } from "../../entities/time/zone-time";
 
@@ -33,7 +33,7 @@ export const firstCalendar = (name: string): CalendarTyped => ({
   radius: "100",
   speed: "45",
   notice: "24",
-  currency: "USD",
+  currency: usualCurrency,
   perVisit: "",
   perExtraCar: "0",
   perMile: "0",

@@ -1,5 +1,5 @@
 import type { Closure, SiteSeen } from "@evenhand/shared/http/sites";
-import { parseMoney } from "../../ui/money";
+import { parseMoney, usualCurrency } from "../../ui/money";
 import { amountText, numberOf } from "./calendar-form";
 import { firstHours, hoursOf, newKey, typedHours, type HoursTyped } from "./weekly-hours";
 import { ownZone, today } from "../../entities/time/zone-time";
@@ -42,7 +42,7 @@ export const firstSite = (): SiteTyped => ({
   longitude: "",
   hours: firstHours(ownZone()),
   closures: [],
-  currency: "USD",
+  currency: usualCurrency,
   perVisit: "0",
   perLiftSpell: "0",
   bays: [],

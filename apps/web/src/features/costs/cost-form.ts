@@ -1,5 +1,5 @@
 import type { CostRow, CostTable } from "@evenhand/shared/cost-table";
-import { minorDigits, parseMoney } from "../../ui/money";
+import { minorDigits, parseMoney, usualCurrency } from "../../ui/money";
 
 export const CHANCES = ["differ", "unstated", "doubtful", "consistent", "unseen"] as const;
 export type Chance = (typeof CHANCES)[number];
@@ -90,7 +90,7 @@ const typedRow = (
 
 /** What stands in the fields for a table: every row of the sheet in its order, and what else the table has at the end. */
 export function typedOf(table: CostTable | null, costed: readonly CostedRow[]): TypedTable {
-  const currency = table?.currency ?? "USD";
+  const currency = table?.currency ?? usualCurrency;
   const known = new Map(table?.rows.map((row) => [row.row, typedRow(row, currency)]));
   const ofSheet = new Set(costed.map(({ row }) => row));
   return {

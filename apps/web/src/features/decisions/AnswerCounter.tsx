@@ -2,6 +2,7 @@ import { Button } from "@mantine/core";
 import type { Decision, DecisionAnswer } from "@evenhand/shared/http/summaries";
 import { useMutation, useQueryClient } from "@tanstack/react-query";
 import { useState } from "react";
+import { useCurrency } from "../../entities/car/use-currency";
 import { call } from "../../service/client";
 import { useText } from "../../strings/text";
 import { LongTextField, TextField } from "../../ui/Fields";
@@ -37,13 +38,15 @@ const useAnswer = ({ decision }: Props) => {
 };
 
 interface BackProps {
-  readonly currency: string;
+  /** Absent while it is not known. */
+  readonly currency: string | undefined;
   readonly sending: boolean;
   readonly onSend: (answer: DecisionAnswer) => void;
 }
 
 /** What is sent of an offer as typed; `null` while it offers nothing, or stands through no day. */
-const counterOf = (typed: Typed, currency: string): DecisionAnswer | null => {
+const counterOf = (typed: Typed, currency: string | undefined): DecisionAnswer | null => {
+  if (currency === undefined) return null;
   const price = parseMoney(typed.price, currency);
   const conditions = typed.conditions.trim();
   const until = endOfDay(typed.until);
@@ -136,6 +139,7 @@ const Answers = ({ answer }: Pick<ReturnType<typeof useAnswer>, "answer">) => {
 export const AnswerCounter = ({ decision }: Props) => {
   const t = useText();
   const { note, setNote, answer } = useAnswer({ decision });
+  const currency = useCurrency(decision.vehicle);
   return (
     <div className={`${styles.form} ${styles.counter}`} id={`decision-${decision.id}`}>
       <OfferFacts price={decision.price} conditions={decision.conditions} until={decision.until} />
@@ -143,7 +147,7 @@ export const AnswerCounter = ({ decision }: Props) => {
       <LongTextField label={t("counter.note")} value={note} onChange={setNote} />
       <Answers answer={answer} />
       <CounterBack
-        currency={decision.price?.currency ?? "USD"}
+        currency={decision.price?.currency ?? currency}
         sending={answer.isPending && answer.variables.answer === "counter"}
         onSend={answer.mutate}
       />

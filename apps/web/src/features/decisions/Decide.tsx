@@ -7,6 +7,7 @@ import { call } from "../../service/client";
 import { useText } from "../../strings/text";
 import { Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
+import { useCurrency } from "../../entities/car/use-currency";
 import { Choices } from "../../entities/answer/Choices";
 import { DecisionProblem } from "./DecisionProblem";
 import {
@@ -35,20 +36,24 @@ interface PartProps {
   readonly onChange: (change: Partial<DecideForm>) => void;
 }
 
-const useDecide = ({ summary, seen, onDecided }: Props, form: DecideForm) => {
+const useDecide = ({ summary, seen, onDecided }: Props, form: DecideForm, currency: string | undefined) => {
   const queries = useQueryClient();
   return useMutation({
     mutationFn: (decision: DecisionKind) =>
       call("summaries.decide", {
         params: { id: seen.id },
-        body: decisionOf(decision, form, summary.openMatters, seen.hash),
+        body: decisionOf(decision, form, { matters: summary.openMatters, hash: seen.hash, currency }),
       }),
     onSuccess: onDecided,
     onSettled: () => queries.invalidateQueries(),
   });
 };
 
-const CounterFields = ({ form, onChange }: PartProps) => {
+const CounterFields = ({
+  form,
+  currency,
+  onChange,
+}: PartProps & { readonly currency: string | undefined }) => {
   const t = useText();
   return (
     <div className={styles.row}>
@@ -56,7 +61,8 @@ const CounterFields = ({ form, onChange }: PartProps) => {
         size="md"
         inputMode="decimal"
         label={t("decide.price")}
-        leftSection="$"
+        rightSection={currency}
+        rightSectionWidth={56}
         value={form.price}
         onChange={(event) => onChange({ price: event.currentTarget.value })}
       />
@@ -145,8 +151,9 @@ export const Decide = (props: Props) => {
   const matters = summary.openMatters;
   const { form, change, draft } = useForm(props);
   const { kind } = form;
-  const decide = useDecide(props, form);
-  const ready = mayDecide(form, matters);
+  const currency = useCurrency(summary.vehicle.id);
+  const decide = useDecide(props, form, currency);
+  const ready = mayDecide(form, { matters, currency });
   const submit = (event: FormEvent): void => {
     event.preventDefault();
     if (kind !== undefined && ready) decide.mutate(kind);
@@ -164,7 +171,7 @@ export const Decide = (props: Props) => {
             onAnswers={(answers) => change({ answers })}
           />
         )}
-        {kind === "counter" && <CounterFields form={form} onChange={change} />}
+        {kind === "counter" && <CounterFields form={form} currency={currency} onChange={change} />}
         {decide.error !== null && <DecisionProblem error={decide.error} comparison={seen.comparison} />}
         {kind !== undefined && <Send kind={kind} ready={ready} sending={decide.isPending} open={open} />}
         <Kept draft={draft} />

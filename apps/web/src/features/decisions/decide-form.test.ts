@@ -14,6 +14,7 @@ const matters = [
   { id: "brakes", severity: "danger" },
 ] as const;
 const hash = "e".repeat(64);
+const asked = { matters, hash, currency: "USD" };
 const answers = {
   title: { answer: "first", words: "the lien is paid off at closing" },
   brakes: { answer: "dealer", words: "" },
@@ -24,8 +25,8 @@ describe("an approval", () => {
   const whole = form({ kind: "approve", answers });
 
   test("goes with every matter answered", () => {
-    expect(mayDecide(whole, matters)).toBe(true);
-    expect(decisionOf("approve", whole, matters, hash)).toEqual({
+    expect(mayDecide(whole, asked)).toBe(true);
+    expect(decisionOf("approve", whole, asked)).toEqual({
       decision: "approve",
       hash,
       acknowledgements: [
@@ -43,14 +44,12 @@ describe("an approval", () => {
       { answers: { ...answers, title: { answer: "first", words: "" } } },
     ],
   ])("does not go: %s", (_, change) => {
-    expect(mayDecide(decideAfter(whole, change), matters)).toBe(false);
+    expect(mayDecide(decideAfter(whole, change), asked)).toBe(false);
   });
 
   test("carries nothing that was typed before for a counter, and is no longer on the page", () => {
     const counter = decideAfter(whole, { price: "41000", conditions: "with new hoses" });
-    expect(decisionOf("approve", counter, matters, hash)).toEqual(
-      decisionOf("approve", whole, matters, hash),
-    );
+    expect(decisionOf("approve", counter, asked)).toEqual(decisionOf("approve", whole, asked));
   });
 });
 
@@ -63,13 +62,11 @@ describe("a counter", () => {
     ["a condition", { conditions: "with new hoses", until: "2027-05-11" }, true],
     ["no day it stands through", { price: "41,000" }, false],
   ])("with %s", (_, change, goes) => {
-    expect(mayDecide(form({ kind: "counter", ...change }), matters)).toBe(goes);
+    expect(mayDecide(form({ kind: "counter", ...change }), asked)).toBe(goes);
   });
 
   test("sends the price in whole cents and the condition without blanks around it", () => {
-    expect(
-      decisionOf("counter", form({ price: "41,000", conditions: " with new hoses " }), matters, hash),
-    ).toEqual({
+    expect(decisionOf("counter", form({ price: "41,000", conditions: " with new hoses " }), asked)).toEqual({
       decision: "counter",
       hash,
       acknowledgements: [],
@@ -79,10 +76,19 @@ describe("a counter", () => {
   });
 });
 
+test("a price is sent in the currency of the car, with the digits it has", () => {
+  const counter = form({ kind: "counter", price: "4,100,000", until: "2027-05-11" });
+  expect(decisionOf("counter", counter, { ...asked, currency: "JPY" }).price).toEqual({
+    minor: 4_100_000,
+    currency: "JPY",
+  });
+  expect(mayDecide(counter, { ...asked, currency: undefined })).toBe(false);
+});
+
 test("one who declines answers for nothing; nothing chosen sends nothing", () => {
-  expect(mayDecide(form({ kind: "decline" }), matters)).toBe(true);
-  expect(decisionOf("decline", form({ answers }), matters, hash).acknowledgements).toEqual([]);
-  expect(mayDecide(form({ answers, price: "1" }), matters)).toBe(false);
+  expect(mayDecide(form({ kind: "decline" }), asked)).toBe(true);
+  expect(decisionOf("decline", form({ answers }), asked).acknowledgements).toEqual([]);
+  expect(mayDecide(form({ answers, price: "1" }), asked)).toBe(false);
 });
 
 test("what is kept comes back as it was left, nothing answered with it", () => {

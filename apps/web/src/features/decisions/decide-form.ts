@@ -32,9 +32,15 @@ export const decideAfter = (form: DecideForm, change: Partial<DecideForm>): Deci
   ...change,
 });
 
-const priceOf = ({ price }: DecideForm) => parseMoney(price, "USD");
+/** What the page asks about. */
+interface Asked {
+  readonly matters: readonly Pick<OpenMatter, "id" | "severity">[];
+  /** Of the car's price; absent while it is not known. */
+  readonly currency: string | undefined;
+}
 
-type Asked = Pick<OpenMatter, "id" | "severity">;
+const priceOf = ({ price }: DecideForm, { currency }: Asked) =>
+  currency === undefined ? null : parseMoney(price, currency);
 
 /** As it was left: what is typed is kept with the service, here and on other devices. */
 export const formOf = (draft: DecisionDraft | null): DecideForm =>
@@ -60,12 +66,14 @@ export const draftOf = ({ kind, answers, price, conditions, until }: DecideForm)
 });
 
 /** Whether it may be sent: an approval only with every matter answered, a counter only with what it asks. */
-export const mayDecide = (form: DecideForm, matters: readonly Asked[]): boolean => {
+export const mayDecide = (form: DecideForm, asked: Asked): boolean => {
   switch (form.kind) {
     case "approve":
-      return openOf(matters, form.answers).length === 0;
+      return openOf(asked.matters, form.answers).length === 0;
     case "counter":
-      return (priceOf(form) !== null || form.conditions.trim() !== "") && endOfDay(form.until) !== null;
+      return (
+        (priceOf(form, asked) !== null || form.conditions.trim() !== "") && endOfDay(form.until) !== null
+      );
     case "decline":
       return true;
     case undefined:
@@ -80,17 +88,16 @@ export const mayDecide = (form: DecideForm, matters: readonly Asked[]): boolean 
 export const decisionOf = (
   decision: DecisionKind,
   form: DecideForm,
-  matters: readonly Asked[],
-  hash: string,
+  asked: Asked & { readonly hash: string },
 ): DecisionRequest => {
   const counters = decision === "counter";
-  const price = counters ? priceOf(form) : null;
+  const price = counters ? priceOf(form, asked) : null;
   const conditions = counters ? form.conditions.trim() : "";
   const until = counters ? endOfDay(form.until) : null;
   return {
     decision,
-    hash,
-    acknowledgements: decision === "decline" ? [] : acknowledgementsOf(matters, form.answers),
+    hash: asked.hash,
+    acknowledgements: decision === "decline" ? [] : acknowledgementsOf(asked.matters, form.answers),
     ...(price === null ? {} : { price }),
     ...(conditions === "" ? {} : { conditions }),
     ...(until === null ? {} : { until }),

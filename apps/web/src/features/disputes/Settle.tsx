@@ -1,8 +1,8 @@
 import { Button } from "@mantine/core";
 import type { Release, SettlementRequest } from "@evenhand/shared/http/releases";
-import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
+import { useMutation, useQueryClient } from "@tanstack/react-query";
 import { useState } from "react";
-import { carQuery } from "../../entities/car/queries";
+import { useCurrency } from "../../entities/car/use-currency";
 import { call } from "../../service/client";
 import { useText } from "../../strings/text";
 import { LongTextField, TermField, TextField } from "../../ui/Fields";
@@ -104,17 +104,14 @@ const OfferFields = ({ form, onForm, currency }: OfferProps) => {
   );
 };
 
-/** In which the car is offered; dollars where no price is asked. */
-const useCurrency = (vehicle: string): string => useQuery(carQuery(vehicle)).data?.asking?.currency ?? "USD";
-
 const Offer = ({ form, onForm, send, vehicle }: SendProps & Pick<Release, "vehicle">) => {
   const t = useText();
   const currency = useCurrency(vehicle);
-  const offer = offerOf(form, currency);
+  const offer = currency === undefined ? null : offerOf(form, currency);
   return (
     <details className={styles.more}>
       <summary>{t("settle.offer")}</summary>
-      <OfferFields form={form} onForm={onForm} currency={currency} />
+      {currency !== undefined && <OfferFields form={form} onForm={onForm} currency={currency} />}
       <Button
         variant="default"
         disabled={offer === null || lacks(offer.move, form)}

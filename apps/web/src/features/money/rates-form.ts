@@ -1,5 +1,5 @@
 import type { DistanceUnit, TransportRates } from "@evenhand/shared/landed-cost";
-import { parseMoney } from "../../ui/money";
+import { parseMoney, usualCurrency } from "../../ui/money";
 import { amountText, isCurrency } from "./typed-money";
 
 export interface TypedBand {
@@ -19,7 +19,8 @@ export interface TypedRates {
 export const emptyBand: TypedBand = { upTo: "", open: "", enclosed: "" };
 
 export const typedRates = (rates: TransportRates | null): TypedRates => {
-  if (rates === null) return { currency: "USD", unit: "mi", per: "distance", bands: [emptyBand], source: "" };
+  if (rates === null)
+    return { currency: usualCurrency, unit: "mi", per: "distance", bands: [emptyBand], source: "" };
   const { currency, unit, per, source } = rates;
   const text = (minor: number | null): string => (minor === null ? "" : amountText({ minor, currency }));
   const bands = rates.bands.map(({ upTo, open, enclosed }) => ({

@@ -2,6 +2,7 @@ import type { LandedCostSeen } from "@evenhand/shared/http/money";
 import { useMutation, useQueryClient } from "@tanstack/react-query";
 import { useState } from "react";
 import { call } from "../../service/client";
+import { usualCurrency } from "../../ui/money";
 import { useEdited } from "../../service/use-edited";
 import { landedEntries, typedLanded, wrongLanded, type TypedLanded, type WrongPlace } from "./landed-form";
 import { landedCostQuery } from "./queries";
@@ -9,7 +10,7 @@ import { landedCostQuery } from "./queries";
 const nothingWrong: ReadonlySet<WrongPlace> = new Set();
 
 /** The currency most of what is known is in; dollars before anything is. */
-const currencyOf = ({ cost }: LandedCostSeen): string => cost.totals[0]?.currency ?? "USD";
+const currencyOf = ({ cost }: LandedCostSeen): string => cost.totals[0]?.currency ?? usualCurrency;
 
 /** Entries as they are typed, what is wrong in them once it was tried to save them, and what became of saving. */
 export const useLandedForm = (id: string, seen: LandedCostSeen) => {

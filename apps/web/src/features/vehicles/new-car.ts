@@ -16,6 +16,8 @@ export interface NewCarValues {
   readonly market: string;
   readonly words: string;
   readonly asking: string;
+  /** Of the price asked. */
+  readonly currency: string;
   readonly body: Open<VehicleForm["body"]>;
   readonly doors: Open<number>;
   readonly cylinders: Open<number>;
@@ -39,6 +41,7 @@ export const firstValues: NewCarValues = {
   market: "",
   words: "",
   asking: "",
+  currency: "",
   body: "",
   doors: "",
   cylinders: "",
@@ -54,7 +57,7 @@ export const firstValues: NewCarValues = {
 
 type Field = keyof NewCarValues;
 
-/** Everything but the market, the line about it and the price. */
+/** Everything but the market, the line about it and the price with its currency. */
 const needed = [
   "organization",
   "make",
@@ -74,17 +77,22 @@ const needed = [
   "drive",
 ] as const satisfies readonly Field[];
 
+/** A price names its currency, and has no more digits than that. */
+const problemsOfPrice = ({ asking, currency }: NewCarValues): Partial<Record<Field, MessageId>> => {
+  if (asking.trim() === "") return {};
+  if (currency === "") return { currency: "new-car.needed" };
+  return parseMoney(asking, currency) === null ? { asking: "new-car.not-money" } : {};
+};
+
 /**
  * What is wrong with a field, by the id of its words.
  *
- * @example problemsOf({ ...firstValues, asking: "a lot" }).asking // "new-car.not-money"
+ * @example problemsOf({ ...firstValues, asking: "a lot", currency: "EUR" }).asking // "new-car.not-money"
  */
 export const problemsOf = (values: NewCarValues): Partial<Record<Field, MessageId>> => {
   const problems: Partial<Record<Field, MessageId>> = {};
   for (const field of needed) if (String(values[field]).trim() === "") problems[field] = "new-car.needed";
-  if (values.asking.trim() !== "" && parseMoney(values.asking, "USD") === null)
-    problems.asking = "new-car.not-money";
-  return problems;
+  return { ...problems, ...problemsOfPrice(values) };
 };
 
 const answered = <T>(value: Open<T>, field: Field): T => {
@@ -111,7 +119,7 @@ const formOf = (values: NewCarValues): VehicleForm => ({
  * @throws TypeError where a field is still open; `problemsOf` names it beforehand.
  */
 export const vehicleOf = (values: NewCarValues): VehicleRequest => {
-  const asking = parseMoney(values.asking, "USD");
+  const asking = values.currency === "" ? null : parseMoney(values.asking, values.currency);
   const words = values.words.trim();
   const market = values.market.trim();
   return {

@@ -2,6 +2,8 @@ import { Button, NativeSelect, NumberInput, TextInput } from "@mantine/core";
 import { useForm } from "@mantine/form";
 import { useMutation, useQueryClient } from "@tanstack/react-query";
 import { Link, useNavigate } from "@tanstack/react-router";
+import { Currency } from "@evenhand/shared/currency";
+import { useIntl } from "react-intl";
 import { call } from "../../service/client";
 import { useText, type Text } from "../../strings/text";
 import { Page, Panel } from "../../ui/Page";
@@ -74,10 +76,33 @@ const YearField = ({ form }: FormProps) => {
   );
 };
 
-const AskingField = ({ form }: FormProps) => {
+const codes = Intl.supportedValuesOf("currency").filter((code) => Currency.safeParse(code).success);
+
+const AskingFields = ({ form }: FormProps) => {
   const t = useText();
+  const { formatDisplayName } = useIntl();
+  const nameOf = (code: string): string => formatDisplayName(code, { type: "currency" }) ?? code;
   return (
-    <TextInput size="md" inputMode="decimal" label={t("new-car.asking")} {...form.getInputProps("asking")} />
+    <>
+      <TextInput
+        size="md"
+        inputMode="decimal"
+        label={t("new-car.asking")}
+        {...form.getInputProps("asking")}
+      />
+      <NativeSelect
+        size="md"
+        label={t("new-car.currency")}
+        data={[
+          { value: "", label: t("form.choose") },
+          ...codes.map((code) => ({
+            value: code,
+            label: t("new-car.currency.of", { code, name: nameOf(code) }),
+          })),
+        ]}
+        {...form.getInputProps("currency")}
+      />
+    </>
   );
 };
 
@@ -98,7 +123,7 @@ const Identity = ({ firms, form }: Omit<NewCarForm, "create">) => {
         spellCheck={false}
       />
       <TextInput {...text("market")} />
-      <AskingField form={form} />
+      <AskingFields form={form} />
     </div>
   );
 };

@@ -133,7 +133,8 @@ export const vehicles = {
   "new-car.what":
     "What decides which lines of the sheet apply to it. It is not listed until you have sealed a statement.",
   "new-car.needed": "This is needed",
-  "new-car.not-money": "Write an amount such as 54,500, or leave it empty",
+  "new-car.not-money":
+    "Write an amount such as 54,500 with no more digits than the currency has, or leave it empty",
   "new-car.name": "Which car it is",
   "new-car.organization": "Firm",
   "new-car.make": "Make",
@@ -142,7 +143,9 @@ export const vehicles = {
   "new-car.identification": "VIN or chassis number",
   "new-car.identification.hint": "As it stands on the car",
   "new-car.market": "Market it was built for",
-  "new-car.asking": "Asking price, US dollars",
+  "new-car.asking": "Asking price",
+  "new-car.currency": "Currency of the price",
+  "new-car.currency.of": "{code} · {name}",
   "new-car.words": "A line about it",
   "new-car.words.hint": "Stands under the car in the list. Findings belong on the sheet.",
   "new-car.form": "How it is built",
