@@ -50,6 +50,8 @@ export type LandedLineKind = z.infer<typeof LandedLineKind>;
 /** Lines a buyer may enter by hand; an amount of nothing says that nothing is due. */
 export const ENTERED_LINES = LandedLineKind.exclude(["put-right"]).options;
 const Entered = z.strictObject({ amount: Money, source: FigureSource });
+/** How far a car is carried, and by which kind of carrier. */
+const Trip = z.strictObject({ distance: Distance, unit: DistanceUnit, carrier: CarrierKind });
 
 /** A rate of exchange somebody entered: one unit of `from` is `rate` units of `to`, as it stood on that day. */
 export const ExchangeRate = z.strictObject({
@@ -73,7 +75,7 @@ export const LandedCostEntries = z.strictObject({
     broker: Entered.optional(),
   }),
   /** Looked up in the buyer's own rates, where the line has no amount of its own. */
-  trip: z.strictObject({ distance: Distance, unit: DistanceUnit, carrier: CarrierKind }).nullable(),
+  trip: Trip.nullable(),
   /** In which the total is given, where the rates entered lead there. */
   currency: Currency.nullable(),
   rates: z.array(ExchangeRate).max(10),
@@ -81,6 +83,20 @@ export const LandedCostEntries = z.strictObject({
   limit: Money.nullable(),
 });
 export type LandedCostEntries = z.infer<typeof LandedCostEntries>;
+
+const changed = <O extends string, T extends z.ZodType>(of: O, what: T) =>
+  z.strictObject({ of: z.literal(of), before: what.nullable(), after: what.nullable() });
+
+/** What was entered before and after a save, one thing at a time; `null` where it was unset. */
+export const LandedChange = z.discriminatedUnion("of", [
+  changed("line", Entered).extend({ line: z.enum(ENTERED_LINES) }),
+  changed("trip", Trip),
+  changed("currency", Currency),
+  changed("limit", Money),
+  /** Between two currencies. */
+  changed("rate", ExchangeRate).extend({ from: Currency, to: Currency }),
+]);
+export type LandedChange = z.infer<typeof LandedChange>;
 
 /** Where a line's amount comes from; a code, which whoever shows it puts into words. */
 export const LandedSource = z.discriminatedUnion("of", [

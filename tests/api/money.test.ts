@@ -74,6 +74,29 @@ describe("landed cost", () => {
     expect(cost.totals.map(({ amount }) => amount.likely)).toEqual([2_000_000 + likely + 55_000]);
   });
 
+  test("says who changed which line when, from what to what, to its buyer alone", async () => {
+    const { items } = await world.buyer.does("landedCost.history", { path });
+    expect(items).toHaveLength(1);
+    expect(items[0]).toMatchObject({ revision: 1, savedBy: "Bea", savedAt: expect.stringMatching(/Z$/) });
+    const price = { amount: usd(2_000_000), source: "agreed by telephone" };
+    const trip = { distance: 500, unit: "mi", carrier: "open" };
+    expect(items[0]?.changes).toEqual([
+      { of: "line", line: "price", before: null, after: price },
+      { of: "trip", before: null, after: trip },
+    ]);
+    const lower = { ...price, amount: usd(1_900_000) };
+    const body = { ...nothing, lines: { price: lower } };
+    await world.buyer.does("landedCost.put", { path, revision: 1, body });
+    const changed = (await world.buyer.does("landedCost.history", { path })).items;
+    expect(changed.map(({ revision }) => revision)).toEqual([2, 1]);
+    expect(changed[0]?.changes).toEqual([
+      { of: "line", line: "price", before: price, after: lower },
+      { of: "trip", before: trip, after: null },
+    ]);
+    expect((await world.otherBuyer.isRefused("landedCost.history", { path })).status).toBe(404);
+    expect((await world.dealer.isRefused("landedCost.history", { path })).status).toBe(403);
+  });
+
   test("what another saved meanwhile is not written over, and nobody else reads it", async () => {
     const stale = { path, revision: 0, body: nothing };
     expect(await world.buyer.isRefused("landedCost.put", stale)).toMatchObject({ code: "revision-moved" });
@@ -113,11 +136,11 @@ describe("an offer", () => {
     expect(await standing()).toBe("yours: collect, before-money of the buyer");
     expect((await world.buyer.does("beforeMoney.get", { path })).bought).toBe(true);
     expect((await world.buyer.does("handOvers.ofCase", { path })).mayArrange).toBe(true);
-    const { entries } = await world.buyer.does("landedCost.get", { path });
+    const { revision, entries } = await world.buyer.does("landedCost.get", { path });
     const lines = { ...entries.lines };
     delete lines.price;
     const body = { ...entries, lines };
-    const { cost, worth } = await world.buyer.does("landedCost.put", { path, revision: 1, body });
+    const { cost, worth } = await world.buyer.does("landedCost.put", { path, revision, body });
     expect(worth).toBeNull();
     expect(cost.lines[0]).toMatchObject({
       amount: { likely: 1_950_000 },

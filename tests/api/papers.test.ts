@@ -173,6 +173,12 @@ describe("the answer on paper", () => {
   });
 });
 
+const wordsOf = (text: string): string[] =>
+  text
+    .normalize("NFKC")
+    .toLowerCase()
+    .match(/[\p{L}\p{N}]+/gu) ?? [];
+
 describe("the summary on paper", () => {
   test.each(pairs)(
     "of %s is at most six pages with every line on it, nothing cut, nothing on another",
@@ -185,14 +191,14 @@ describe("the summary on paper", () => {
       expect(pdf.pages.length).toBeLessThanOrEqual(6);
       expect(misplaced(pdf)).toEqual([]);
       // Columns stand beside each other, so that a line's words are looked for one by one.
-      const printed = new Set(pdf.words.toLowerCase().match(/[\p{L}\p{N}]+/gu));
+      const printed = new Set(wordsOf(pdf.words));
       const missing = [...summary.inDoubt, ...summary.unseen, ...summary.bothBad]
         .flatMap(({ item, position, said }) => [
           words.place(item, position),
           said?.stated ?? "",
           said?.found ?? "",
         ])
-        .flatMap((text) => text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [])
+        .flatMap(wordsOf)
         .filter((word) => !printed.has(word));
       expect(missing).toEqual([]);
       for (const { headline } of summary.matters) expect(pdf.words).toContain(headline.split(" ")[0]);

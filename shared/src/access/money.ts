@@ -21,6 +21,12 @@ export const moneyAccess = {
     once: "content",
     ifMatch: true,
   },
+  "landedCost.history": {
+    method: "GET",
+    path: "/cases/:id/landed-cost/history",
+    who: [buyer("own")],
+    scope: "read",
+  },
   "beforeMoney.get": {
     method: "GET",
     path: "/cases/:id/before-money",

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { BeforeMoneyEntries, BeforeMoneyStanding } from "../before-money.ts";
 import { Instant, ItemId, LocalId, Money } from "../identifier.ts";
-import { LandedCost, LandedCostEntries, TransportRates } from "../landed-cost.ts";
+import { LandedChange, LandedCost, LandedCostEntries, TransportRates } from "../landed-cost.ts";
 import { Severity } from "../severity.ts";
 import type { Contract } from "./paging.ts";
 
@@ -35,6 +35,19 @@ export const LandedCostSeen = z.strictObject({
   worth: WorthOfLooking.nullable(),
 });
 export type LandedCostSeen = z.infer<typeof LandedCostSeen>;
+
+/** The last twenty times it was saved, the latest first: who changed which line when, from what to what. */
+export const LandedCostHistory = z.strictObject({
+  items: z.array(
+    z.strictObject({
+      revision: z.int().positive(),
+      savedBy: z.string(),
+      savedAt: Instant,
+      changes: z.array(LandedChange),
+    }),
+  ),
+});
+export type LandedCostHistory = z.infer<typeof LandedCostHistory>;
 
 /**
  * How much is known of what is to be looked at, least first: two answers or figures speak against each other · they cannot be set
@@ -84,6 +97,7 @@ export const moneyContracts = {
   "lookFirst.get": { costly: true, status: 200, answer: LookFirst },
   "landedCost.get": { costly: true, status: 200, answer: LandedCostSeen },
   "landedCost.put": { body: LandedCostEntries, costly: true, status: 200, answer: LandedCostSeen },
+  "landedCost.history": { status: 200, answer: LandedCostHistory },
   "beforeMoney.get": { costly: true, status: 200, answer: BeforeMoneySeen },
   "beforeMoney.put": { body: BeforeMoneyEntries, costly: true, status: 200, answer: BeforeMoneySeen },
   "transportRates.get": { status: 200, answer: TransportRatesSeen },

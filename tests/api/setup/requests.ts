@@ -552,6 +552,7 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
   ],
   "lookFirst.get": [one("a listed car", buyers, ({ listed }) => ({ path: { id: listed.vehicle } }))],
   "landedCost.get": [one("the buyer's case", ["buyer"], ofCase)],
+  "landedCost.history": [one("the buyer's case", ["buyer"], ofCase)],
   "landedCost.put": [
     one("the buyer's case", ["buyer"], async (scene) => ({
       ...(await ofCase(scene)),

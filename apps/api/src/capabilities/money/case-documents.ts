@@ -19,6 +19,13 @@ export type KeptDocument<T> = {
   readonly savedAt: string | null;
   readonly document: T;
 };
+/** One save of it, and whose it was. */
+export type SavedDocument<T> = {
+  readonly revision: number;
+  readonly savedBy: string;
+  readonly savedAt: string;
+  readonly document: T;
+};
 
 const CaseRow = z.object({ id: z.string(), buyerId: z.string(), vehicleId: z.string() });
 export type OwnCase = z.infer<typeof CaseRow>;
@@ -56,6 +63,31 @@ export class CaseDocuments {
           savedAt: row.savedAt.toISOString(),
           document: contract.parse(row.document),
         };
+  }
+
+  /** As it was saved the last so many times, the latest first. */
+  async versions<T>(
+    tx: Transaction,
+    caseId: string,
+    { kind, contract }: CaseDocument<T>,
+    most: number,
+  ): Promise<SavedDocument<T>[]> {
+    const rows = await tx.caseDocumentVersion.findMany({
+      where: { caseId, kind },
+      orderBy: { revision: "desc" },
+      take: most,
+    });
+    const accounts = await tx.account.findMany({
+      where: { id: { in: rows.map(({ savedBy }) => savedBy) } },
+      select: { id: true, name: true },
+    });
+    const nameOf = new Map(accounts.map(({ id, name }) => [id, name]));
+    return rows.map(({ revision, savedBy, savedAt, document }) => ({
+      revision,
+      savedBy: nameOf.get(savedBy) ?? "",
+      savedAt: savedAt.toISOString(),
+      document: contract.parse(document),
+    }));
   }
 
   /**

@@ -1,6 +1,7 @@
 import { Injectable } from "@nestjs/common";
 import { landedCost, type LandedCostInput } from "@evenhand/decision/landed-cost";
-import type { LandedCostSeen } from "@evenhand/shared/http/money";
+import { landedCostChanges } from "@evenhand/decision/landed-cost-changes";
+import type { LandedCostHistory, LandedCostSeen } from "@evenhand/shared/http/money";
 import { LandedCostEntries } from "@evenhand/shared/landed-cost";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
@@ -17,6 +18,8 @@ const landed: CaseDocument<LandedCostEntries> = {
   contract: LandedCostEntries,
   none: { lines: {}, trip: null, currency: null, rates: [], limit: null },
 };
+
+const versionsShown = 20;
 
 /** What a car comes to at its buyer's door: the buyer's alone, reckoned from what they entered and what the record has. */
 @Injectable()
@@ -39,6 +42,19 @@ export class LandedCostService {
     return this.database.transaction(async (tx) => {
       const own = await this.documents.ownCase(tx, actor, id);
       return this.seen(tx, actor, own, await this.documents.put(tx, actor, id, meant, landed, entries));
+    });
+  }
+
+  /** Who changed what of it when; the buyer's alone, like the thing itself. */
+  async history(actor: Actor, id: string): Promise<LandedCostHistory> {
+    return this.database.transaction(async (tx) => {
+      await this.documents.ownCase(tx, actor, id);
+      const versions = await this.documents.versions(tx, id, landed, versionsShown + 1);
+      const items = versions.slice(0, versionsShown).map(({ document, ...saved }, index) => ({
+        ...saved,
+        changes: landedCostChanges(versions[index + 1]?.document ?? null, document),
+      }));
+      return { items };
     });
   }
 

@@ -38,6 +38,11 @@ export class MoneyController {
     return this.landedCosts.put(actor, id, revision, body);
   }
 
+  @Route("landedCost.history")
+  getLandedCostHistory(@By() actor: Actor, @Id() id: string) {
+    return this.landedCosts.history(actor, id);
+  }
+
   @Route("beforeMoney.get")
   getBeforeMoney(@By() actor: Actor, @Id() id: string) {
     return this.beforeMoney.get(actor, id);

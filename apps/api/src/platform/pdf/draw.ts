@@ -48,7 +48,7 @@ const footOf = ({ foot }: PaperFacts, number: number, of: number, boxed: boolean
     ...(boxed ? [{ text: say("no-sign", { sign: noSign }), tone: "faint" as const }] : []),
   ];
   const lines = words.flatMap((run) => paragraph([run], { ...whole, size: footSize }));
-  let y = page.height - page.margin - page.foot + 7;
+  let y = page.height - page.margin - page.foot + 2;
   return lines.map((line) => {
     const at = { ...line, y };
     y += line.height;

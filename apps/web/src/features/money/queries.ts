@@ -9,6 +9,13 @@ export const landedCostQuery = (id: string) =>
     staleTime: 0,
   });
 
+export const landedHistoryQuery = (id: string) =>
+  queryOptions({
+    queryKey: ["landed-cost", id, "history"],
+    queryFn: ({ signal }) => call("landedCost.history", { params: { id }, signal }),
+    staleTime: 0,
+  });
+
 /** Set beside the record as it stands, so asked for anew each time it is looked at. */
 export const beforeMoneyQuery = (id: string) =>
   queryOptions({

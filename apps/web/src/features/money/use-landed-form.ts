@@ -5,7 +5,7 @@ import { call } from "../../service/client";
 import { usualCurrency } from "../../ui/money";
 import { useEdited } from "../../service/use-edited";
 import { landedEntries, typedLanded, wrongLanded, type TypedLanded, type WrongPlace } from "./landed-form";
-import { landedCostQuery } from "./queries";
+import { landedCostQuery, landedHistoryQuery } from "./queries";
 
 const nothingWrong: ReadonlySet<WrongPlace> = new Set();
 
@@ -24,6 +24,7 @@ export const useLandedForm = (id: string, seen: LandedCostSeen) => {
     onSuccess: (saved, sent) => {
       edited.settleSent(sent, saved.revision);
       queries.setQueryData(landedCostQuery(id).queryKey, saved);
+      void queries.invalidateQueries({ queryKey: landedHistoryQuery(id).queryKey });
     },
   });
   const wrong = wrongLanded(typed);

@@ -4,6 +4,7 @@ import { getRouteApi, Link } from "@tanstack/react-router";
 import { useCarName } from "../../entities/car/CarName";
 import { caseQuery } from "../../entities/case/queries";
 import { LandedForm } from "../../features/money/LandedForm";
+import { LandedHistory } from "../../features/money/LandedHistory";
 import { LandedLines } from "../../features/money/LandedLines";
 import { landedCostQuery, transportRatesQuery } from "../../features/money/queries";
 import { Worth } from "../../features/money/Worth";
@@ -46,6 +47,7 @@ export const LandedCostPage = () => {
       <Worth worth={landed.data.worth} />
       <LandedForm id={id} seen={landed.data} />
       <RatesForm seen={rates.data} />
+      <LandedHistory id={id} />
     </Page>
   );
 };
