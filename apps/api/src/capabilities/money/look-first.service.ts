@@ -43,7 +43,8 @@ export class LookFirstService {
       return {
         from: row.comparison === null ? "statement" : "comparison",
         priced: table !== null,
-        looks: looks.slice(0, PUT_FIRST),
+        // Of what it was agreed to look at again nothing is left out, however much that is.
+        looks: looks.filter(({ again }, at) => again || at < PUT_FIRST),
       };
     });
   }

@@ -1,4 +1,5 @@
 import type { Entry } from "@evenhand/shared/comparison";
+import { Outcome, Standing } from "@evenhand/shared/outcome";
 import { expect, test } from "vitest";
 import { firstTicked, wholeMatter } from "./whole-matter";
 
@@ -33,4 +34,15 @@ test("what is in doubt is laid only where somebody ticks it, unless the figures 
 
 test("a matter of what nobody saw has nothing to lay", () => {
   expect(wholeMatter(entries, [1, 3], new Set())).toEqual({ lines: [], left: 2 });
+});
+
+test("what was found better is never offered, whatever else is said of it, alone or among others", () => {
+  const better = Outcome.options.flatMap((outcome) =>
+    Standing.options.map((standing) => entry({ outcome, standing, direction: "found-better" })),
+  );
+  const all = [...better, entry({})];
+  const places = all.map((_, at) => at);
+  expect(better.length).toBe(Outcome.options.length * Standing.options.length);
+  expect(wholeMatter(all, places, new Set()).lines.map(({ at }) => at)).toEqual([better.length]);
+  expect(wholeMatter(better, places.slice(0, -1), new Set())).toEqual({ lines: [], left: better.length });
 });
