@@ -240,6 +240,19 @@ describe("a car on its way", () => {
     });
     expect(seen.collection?.place).toBe("Larkspur yard, gate 2");
     expect(JSON.stringify(seen)).not.toMatch(/Orchard|insurer|Notified/);
+    const taken = async (who: Person) =>
+      (await who.does("exports.get", { path: { id: who.organization } })).handOvers.find(
+        (one) => one["id"] === id,
+      );
+    const reports = (await taken(world.buyer))?.["reports"];
+    expect(reports).toMatchObject([{ stage: "collection" }, { stage: "delivery" }]);
+    const dealers = await taken(world.dealer);
+    expect(dealers).toMatchObject({
+      reports: [{ stage: "collection" }],
+      terms: null,
+      comparison: null,
+      moves: null,
+    });
     const { items } = await world.dealer.does("handOvers.ofCase", of(caseId));
     expect(items).toMatchObject([{ id, state: "delivered" }]);
     const refused = await world.dealer.isRefused("handOvers.openClaim", {

@@ -13,6 +13,7 @@ import { readEntries } from "../../apps/api/src/platform/record/read-chain.ts";
 import { checkCommand } from "../../apps/cli/src/check/index.ts";
 import { plainStyle } from "../../apps/cli/src/terminal/style.ts";
 import { query } from "./setup/database.ts";
+import { caseOn } from "./setup/homes.ts";
 import type { Person } from "./setup/person.ts";
 import { startProcess } from "./setup/plain-process.ts";
 import { recordKeys, testConfig, useService } from "./setup/service.ts";
@@ -230,11 +231,34 @@ test("an export is its administrators' alone, and names nobody of another party'
   const all = await buyer.does("exports.get", { path });
   expect(all.members.map(({ name }) => name).toSorted()).toEqual(["Bea", "Bert"]);
   expect(all.documents.map(({ kind }) => kind)).toContain("summary");
+  expect(all.drafts).toEqual([]);
   expect(all.record.length).toBeGreaterThan(10);
   expect(JSON.stringify(all)).not.toMatch(/Delia|Ines/);
   expect(verifyChain(buyer.organization, all.record, all.receipts, sha256Bytes)).toMatchObject({
     kind: "whole",
   });
+});
+
+const exported = async (who: Person) => who.does("exports.get", { path: { id: who.organization } });
+
+test("an export holds drafts, what is reckoned with and hand-overs, each its own party's alone", async () => {
+  const { buyer, dealer } = world;
+  const ofCase = { id: (await caseOn(buyer, way.vehicle))?.id ?? "" };
+  const price = { amount: { minor: 2_000_000, currency: "USD" }, source: "agreed by telephone" };
+  const entries = { lines: { price }, trip: null, currency: null, rates: [], limit: null };
+  await buyer.does("landedCost.put", { path: ofCase, revision: 0, body: entries });
+  const bands = [{ upTo: 800, open: 110, enclosed: null }];
+  const rates = { currency: "USD", unit: "mi", per: "distance", bands, source: "two carriers' quotes" };
+  await buyer.does("transportRates.put", { revision: 0, body: rates });
+  const { caseDocuments, transportRates, drafts } = await exported(buyer);
+  expect(caseDocuments).toMatchObject([{ kind: "landed-cost", revision: 1, document: entries }]);
+  expect(transportRates).toMatchObject([{ id: 1, document: rates }]);
+  expect(drafts).toEqual([]);
+  const dealers = await exported(dealer);
+  expect(dealers.caseDocuments).toEqual([]);
+  const statement = dealers.drafts.find(({ id }) => id === way.statementReport);
+  expect(statement).toMatchObject({ kind: "statement", vehicle: way.vehicle });
+  expect(JSON.stringify(statement)).toContain("electrics.horn");
 });
 
 test("an account that closes takes its name out of every record, and each is whole", async () => {

@@ -47,52 +47,57 @@ async function lookForDead(boss: PgBoss): Promise<void> {
   await on("UPDATE pgboss.job SET start_after = now() WHERE name = 'evidence' AND state = 'retry'");
 }
 
-test("uploads that are cut at any byte, by a service that is killed again and again, arrive whole, once", async () => {
-  const { dealer } = await makeWorld(service());
-  const { id: report } = await draftStatement(dealer, await makeVehicle(dealer));
-  const cookie = dealer.credentials["cookie"]?.split("=")[1] ?? "";
-  const reached = async () => new Person(await serve(), { account: dealer.account, cookie });
-  const picture = await photograph();
-  const killAfter = new Set(
-    Array.from({ length: kills }, (_, at) => Math.floor((uploads * (at + 1)) / (kills + 1))),
-  );
-  let person = await reached();
-  const sent: string[] = [];
-  for (let at = 0; at < uploads; at += 1) {
-    // Padding behind the picture, as cameras leave it, makes each a file of its own.
-    const bytes = Buffer.concat([picture, Buffer.alloc(at + 1)]);
-    const id = await announce(person, report, bytes, { position: `place-${at}` });
-    const cutAfter = drawn(`cut ${at}`, bytes.length);
-    await sendPart(person, id, { bytes, from: await whereIs(person, id), cutAfter });
-    if (killAfter.has(at)) {
-      const cut = sendPart(person, id, { bytes, from: await whereIs(person, id), cutAfter: bytes.length });
-      await serving?.stop("SIGKILL");
-      await cut;
-      await on(
-        "UPDATE pgboss.job SET heartbeat_on = heartbeat_on - interval '21 seconds' WHERE state = 'active'",
-      );
-      person = await reached();
+const limit = full ? { timeout: 3_600_000 } : {};
+test(
+  "uploads that are cut at any byte, by a service that is killed again and again, arrive whole, once",
+  limit,
+  async () => {
+    const { dealer } = await makeWorld(service());
+    const { id: report } = await draftStatement(dealer, await makeVehicle(dealer));
+    const cookie = dealer.credentials["cookie"]?.split("=")[1] ?? "";
+    const reached = async () => new Person(await serve(), { account: dealer.account, cookie });
+    const picture = await photograph();
+    const killAfter = new Set(
+      Array.from({ length: kills }, (_, at) => Math.floor((uploads * (at + 1)) / (kills + 1))),
+    );
+    let person = await reached();
+    const sent: string[] = [];
+    for (let at = 0; at < uploads; at += 1) {
+      // Padding behind the picture, as cameras leave it, makes each a file of its own.
+      const bytes = Buffer.concat([picture, Buffer.alloc(at + 1)]);
+      const id = await announce(person, report, bytes, { position: `place-${at}` });
+      const cutAfter = drawn(`cut ${at}`, bytes.length);
+      await sendPart(person, id, { bytes, from: await whereIs(person, id), cutAfter });
+      if (killAfter.has(at)) {
+        const cut = sendPart(person, id, { bytes, from: await whereIs(person, id), cutAfter: bytes.length });
+        await serving?.stop("SIGKILL");
+        await cut;
+        await on(
+          "UPDATE pgboss.job SET heartbeat_on = heartbeat_on - interval '21 seconds' WHERE state = 'active'",
+        );
+        person = await reached();
+      }
+      await until(async () => {
+        const from = await whereIs(person, id);
+        return from === bytes.length || (await sendPart(person, id, { bytes, from })) === 204;
+      });
+      sent.push(hashOf(bytes));
     }
-    await until(async () => {
-      const from = await whereIs(person, id);
-      return from === bytes.length || (await sendPart(person, id, { bytes, from })) === 204;
-    });
-    sent.push(hashOf(bytes));
-  }
-  const boss = new PgBoss({ connectionString: service().databaseUrl, supervise: false, schedule: false });
-  await boss.start();
-  // Each has its minute, however many stand before it.
-  for (let at = 1; at <= uploads; at += 1)
-    await until(async () => {
-      const ready = await on("SELECT 1 FROM evidence_file WHERE state = 'ready'");
-      if (ready.length < at) await lookForDead(boss);
-      return ready.length >= at;
-    });
-  await boss.stop({ graceful: false });
-  const { items } = await dealer.does("evidence.ofReport", { path: { id: report } });
-  expect(items.map(({ sha256 }) => sha256).toSorted()).toEqual(sent.toSorted());
-  for (const { id, sha256 } of items) {
-    const { body } = await dealer.ask("evidence.original", { path: { id } });
-    expect(hashOf(body)).toBe(sha256);
-  }
-});
+    const boss = new PgBoss({ connectionString: service().databaseUrl, supervise: false, schedule: false });
+    await boss.start();
+    // Each has its minute, however many stand before it.
+    for (let at = 1; at <= uploads; at += 1)
+      await until(async () => {
+        const ready = await on("SELECT 1 FROM evidence_file WHERE state = 'ready'");
+        if (ready.length < at) await lookForDead(boss);
+        return ready.length >= at;
+      });
+    await boss.stop({ graceful: false });
+    const { items } = await dealer.does("evidence.ofReport", { path: { id: report } });
+    expect(items.map(({ sha256 }) => sha256).toSorted()).toEqual(sent.toSorted());
+    for (const { id, sha256 } of items) {
+      const { body } = await dealer.ask("evidence.original", { path: { id } });
+      expect(hashOf(body)).toBe(sha256);
+    }
+  },
+);

@@ -37,6 +37,14 @@ export const OrganizationExport = z.strictObject({
     z.strictObject({ account: ObjectId, name: z.string(), email: z.string(), role: MemberRole }),
   ),
   documents: z.array(HeldDocument),
+  /** Reports as they stand, with what was written since the last seal. */
+  drafts: Rows,
+  decisionDrafts: Rows,
+  /** Every save of what things cost, of transport rates, and of what a buyer keeps with a case. */
+  costTables: Rows,
+  transportRates: Rows,
+  caseDocuments: Rows,
+  handOvers: Rows,
   vehicles: Rows,
   orders: Rows,
   visits: Rows,

@@ -6,7 +6,7 @@ const root = fileURLToPath(new URL("../../../", import.meta.url));
 export type PlainProcess = {
   /** Everything said so far. */
   readonly said: () => string;
-  /** Waits until what was said matches, and gives the match. */
+  /** Waits until what was said matches, and gives the match; three minutes, which no test counts on. */
   readonly says: (pattern: RegExp) => Promise<RegExpExecArray>;
   /** Asks it to stop and waits until it has. */
   readonly stop: (signal?: NodeJS.Signals) => Promise<void>;
@@ -31,7 +31,7 @@ export function startProcess(
   child.stderr?.on("data", hear);
   const ended = new Promise<number | null>((resolve) => void child.once("exit", (code) => resolve(code)));
   const says = async (pattern: RegExp): Promise<RegExpExecArray> => {
-    const end = Date.now() + 40_000;
+    const end = Date.now() + 180_000;
     for (;;) {
       const found = pattern.exec(text);
       if (found !== null) return found;

@@ -15,7 +15,61 @@ export const documentsOf = `
     '/api/v1/summaries/' || id || '/document' FROM summary WHERE buyer_id = $1::uuid
   ORDER BY id`;
 
+/** A table whose every save is kept. */
+const saves = (table: string): string =>
+  rows(
+    `revision AS id, document, saved_by AS "savedBy", instant(saved_at) AS "savedAt"`,
+    `${table} WHERE organization_id = $1::uuid`,
+  );
+
+/** As they stand now, sealed since or not. */
+const drafts = rows(
+  `id, kind::text AS kind, vehicle_id AS vehicle, order_id AS "order", drafting, header, second_look AS "secondLook",
+   instant(created_at) AS "createdAt", instant(updated_at) AS "updatedAt",
+   (SELECT coalesce(json_agg(json_build_object('item', f.item, 'position', f.position, 'finding', f.body,
+      'updatedAt', instant(f.updated_at)) ORDER BY f.item, f.position), '[]')
+    FROM report_finding f WHERE f.report_id = report.id) AS findings`,
+  "report WHERE organization_id = $1::uuid",
+);
+
+const buyers = (value: string): string => `CASE WHEN buyer_id = $1::uuid THEN ${value} END`;
+
+/**
+ * What was signed stands by its seal: it holds the names of other parties' people, and is read at its address. The dealer sees the car
+ * leave; where it went and what became of it is the buyer's.
+ */
+const handOvers = rows(
+  `id, vehicle_id AS vehicle, buyer_id AS buyer, dealer_id AS dealer, decision_id AS decision, carrier,
+   '/api/v1/hand-overs/' || id AS address, instant(created_at) AS "createdAt", ${buyers("terms")} AS terms,
+   ${buyers("state")} AS state, ${buyers("comparison")} AS comparison,
+   (SELECT coalesce(json_agg(json_build_object('stage', r.stage, 'seal', r.seal, 'paper', r.paper,
+      'signedAt', instant(r.signed_at)) ORDER BY r.stage), '[]') FROM hand_over_report r
+    WHERE r.hand_over_id = hand_over.id AND (buyer_id = $1::uuid OR r.stage = 'collection')) AS reports,
+   ${buyers(`(SELECT coalesce(json_agg(json_build_object('move', m.move, 'by', m.actor, 'note', m.note, 'at', instant(m.at))
+      ORDER BY m.id), '[]') FROM hand_over_move m WHERE m.hand_over_id = hand_over.id)`)} AS moves`,
+  "hand_over WHERE buyer_id = $1::uuid OR dealer_id = $1::uuid",
+);
+
+/** What a buyer keeps with a case, every save of it: what it comes to at their door, and what is asked before money moves. */
+const caseDocuments = rows(
+  `d.case_id || ' ' || d.kind || ' ' || lpad(d.revision::text, 9, '0') AS id, d.case_id AS "case", c.vehicle_id AS vehicle, d.kind,
+   d.revision, d.document, d.saved_by AS "savedBy", instant(d.saved_at) AS "savedAt"`,
+  "case_document_version d JOIN buyer_case c ON c.id = d.case_id WHERE c.buyer_id = $1::uuid",
+);
+
+/** Decisions as they were typed and not yet made. */
+const decisionDrafts = rows(
+  `d.summary_id AS id, s.vehicle_id AS vehicle, d.document, instant(d.updated_at) AS "updatedAt"`,
+  "decision_draft d JOIN summary s ON s.id = d.summary_id WHERE s.buyer_id = $1::uuid",
+);
+
 export const partsOf = {
+  drafts,
+  decisionDrafts,
+  costTables: saves("cost_table_version"),
+  transportRates: saves("transport_rates_version"),
+  caseDocuments,
+  handOvers,
   vehicles: rows(
     `id, document, asking_minor AS "askingMinor", asking_currency AS "askingCurrency", words, listed, instant(created_at) AS "createdAt"`,
     "vehicle WHERE organization_id = $1::uuid",

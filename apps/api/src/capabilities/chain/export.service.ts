@@ -55,6 +55,12 @@ export class ExportService {
       found(await findRow(this.database, PartRow, { text: partsOf[name], values: [id] }), "organization")
         .rows;
     return {
+      drafts: await part("drafts"),
+      decisionDrafts: await part("decisionDrafts"),
+      costTables: await part("costTables"),
+      transportRates: await part("transportRates"),
+      caseDocuments: await part("caseDocuments"),
+      handOvers: await part("handOvers"),
       vehicles: await part("vehicles"),
       orders: await part("orders"),
       visits: await part("visits"),

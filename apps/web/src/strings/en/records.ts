@@ -41,8 +41,8 @@ export const records = {
     "What the service sent is not the text under this SHA-256. It may be withheld from you by now, or it was changed on its way. Load the page again; if it stays so, tell whoever runs the service.",
   "export.title": "Take away what the organization holds",
   "export.in":
-    "In it: name and place, members with their mail addresses, cars, inspection orders, visits, what was laid before a dealer, decisions, questions as they were asked, complaints, sites, calendars, and the organization’s record with the receipts and keys that prove it. One JSON file.",
+    "In it: name and place, members with their mail addresses, cars, inspection orders, visits, what was laid before a dealer, decisions, drafts of reports and decisions, cost tables, transport rates, landed costs and what was gone through before money moved as each was saved, hand-overs, questions as they were asked, complaints, sites, calendars, and the organization’s record with the receipts and keys that prove it. One JSON file.",
   "export.out":
-    "Not in it: the texts of sealed reports and summaries. It has their seals and addresses; each is downloaded from its own page, where it is noted who was shown what before an inspection. Other parties’ people are not named. Nothing else is in it either, such as drafts, comparisons, payments, hand-overs, cost tables, instruments, a firm’s own figures, and how people sign in.",
+    "Not in it: the texts of sealed reports and summaries, and of what was signed at a hand-over. It has their seals and addresses; each is downloaded from its own page, where it is noted who was shown what before an inspection. Other parties’ people are not named. Nothing else is in it either, such as comparisons, photographs, payments, instruments, a firm’s own figures, and how people sign in.",
   "export.do": "Export what the organization holds",
 } as const;
