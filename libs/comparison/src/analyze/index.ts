@@ -5,6 +5,7 @@ import type { Report } from "@evenhand/shared/report";
 import { crossChecks } from "@evenhand/handbook/cross-checks";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { applyRules } from "../apply-rules/index.ts";
+import type { FirstLine } from "../apply-rules/index.ts";
 import { agreementOf } from "../agreement/index.ts";
 import { biasOf } from "../bias/index.ts";
 import { chanceOf, qValuesOf } from "../chance/index.ts";
@@ -84,6 +85,11 @@ const coverageAndSoftness = (
   return { coverage: covered.coverage(), softness: soft.softness(entries) };
 };
 
+const firstLineOf =
+  ({ firstOfItem }: Lines, { items }: CompiledSheet): FirstLine =>
+  (item) =>
+    firstOfItem[items.get(item)?.order ?? -1] ?? -1;
+
 /** How far a reading may rightly have moved between the two looks, as the comparison allowed it. */
 const driftAllowed =
   (a: Report, b: Report, { items }: CompiledSheet) =>
@@ -134,7 +140,8 @@ export const analyze = (
     b: corrected.b?.correctionOf,
   });
   completeFigures(linesAt(found, withFigures), settle);
-  const { entries, scatter } = weighByScatter(applyRules(found, checks, sheet), sheet, withFigures);
+  const ruled = applyRules(found, checks, sheet, firstLineOf(lines, sheet));
+  const { entries, scatter } = weighByScatter(ruled, sheet, withFigures);
   const measured = linesAt(entries, withFigures);
   const known = coverageAndSoftness(lines, entries, { a, b, sheet });
   const costs = costsOf(options.costs);

@@ -141,22 +141,28 @@ const accuse = ({ lines, alike }: Accused, entry: Entry): void => {
   if (entry.atom.of === "answer") put(lines, entry, entry);
 };
 
+/** Where the lines of an item begin, which stand together; -1 where it has none. */
+export type FirstLine = (item: string) => number;
+
+const firstLineIn = (entries: readonly Entry[]): FirstLine => {
+  const firsts = new Map<string, number>();
+  for (const [index, { item }] of entries.entries()) if (!firsts.has(item)) firsts.set(item, index);
+  return (item) => firsts.get(item) ?? -1;
+};
+
 /** Where the lines of what checks speak of stand, and those that breaks ask for. Only what a check speaks of is looked up. */
-const linesOf = (entries: readonly Entry[], checks: readonly CrossCheck[]) => {
+const linesOf = (entries: readonly Entry[], checks: readonly CrossCheck[], firstLine: FirstLine) => {
   const items = itemsOf(checks);
   const spokenOf: number[] = [];
   const accused: Accused = { lines: new Map(), alike: new Map() };
-  let last: string | undefined;
-  let isSpokenOf = false;
-  for (let index = 0; index < entries.length; index += 1) {
-    const entry = entries[index];
-    if (entry === undefined) continue;
-    // Lines of one item stand together.
-    if (entry.item !== last) isSpokenOf = items.spokenOf.has(entry.item);
-    last = entry.item;
-    if (!isSpokenOf) continue;
-    spokenOf.push(index);
-    if (items.accused.has(entry.item)) accuse(accused, entry);
+  for (const item of items.spokenOf) {
+    const isAccused = items.accused.has(item);
+    for (let index = firstLine(item); ; index += 1) {
+      const entry = entries[index];
+      if (entry === undefined || entry.item !== item) break;
+      spokenOf.push(index);
+      if (isAccused) accuse(accused, entry);
+    }
   }
   return { spokenOf, accused };
 };
@@ -180,14 +186,17 @@ const collect = (
  * inspector answered that item, unless it is a number that was probably misread; what a broken rule read is bad; what a rule read and holds is good where nothing else judges it, and a
  * figure it tested that nobody looked at is not contradicted. Lines of single faults stay as they are.
  *
+ * @param entries of which those of one item stand together
+ * @param firstLine where the lines of an item begin, where that is known
  * @example applyRules(entries, checks, sheet).filter(({ marks }) => marks.includes("by-figures")).length // 11
  */
 export const applyRules = (
   entries: readonly Entry[],
   checks: readonly CrossCheck[],
   sheet: Pick<CompiledSheet, "items">,
+  firstLine: FirstLine = firstLineIn(entries),
 ): Entry[] => {
-  const { spokenOf, accused } = linesOf(entries, checks);
+  const { spokenOf, accused } = linesOf(entries, checks, firstLine);
   const places = collect(checks, accused, sheet);
   const laid = entries.slice();
   for (const index of spokenOf) {

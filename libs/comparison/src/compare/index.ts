@@ -7,6 +7,8 @@ import { callFault } from "@evenhand/sheet/call";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { callSides, firmnessOf, makeEntry } from "./entry.ts";
 import type { Meeting } from "./entry.ts";
+import { SEEN, STATED } from "./lines.ts";
+import type { Both, Lines } from "./lines.ts";
 import { contextMover } from "./moving-context.ts";
 import { correct } from "../corrections/index.ts";
 import type { Corrected, KnownReader } from "../corrections/index.ts";
@@ -25,6 +27,9 @@ import type { Plan, PlannedPlace } from "../plan/index.ts";
 import { findSharing } from "../sharing/index.ts";
 import type { SameIds } from "../sharing/index.ts";
 import { faultAtoms, isClaim, judgeSilence, limitsOfOne } from "../silence/index.ts";
+
+export { SEEN, STATED } from "./lines.ts";
+export type { Lines } from "./lines.ts";
 
 export type CompareOptions = {
   /** Use allowed between the two visits by item id, in base units, for items that only rise; else the sheet's own. */
@@ -126,9 +131,6 @@ const append = (meeting: Meeting, written: Written): void => {
     : appendWhole(meeting, compareAnswers(meeting), written);
 };
 
-/** What is taken off the readings of each report. */
-type Both = { readonly a: Corrected | undefined; readonly b: Corrected | undefined };
-
 const once = <Value>(make: () => Value): (() => Value) => {
   let made: Value | undefined;
   return () => (made ??= make());
@@ -190,23 +192,6 @@ const moveTo = (
   meeting.firmness = firmnessOf(a, b);
 };
 
-/** The first side claims something of a place; the second one does. */
-export const STATED = 1;
-export const SEEN = 2;
-
-/** Lines in sheet order, and the places they speak of: each has at least one, and those of one place stand together. */
-export type Lines = {
-  readonly entries: Entry[];
-  readonly places: readonly PlannedPlace[];
-  /** Where the lines of each place begin. */
-  readonly firsts: Int32Array;
-  /** What each side knows of each place: `STATED` and `SEEN` in one number. */
-  readonly known: Uint8Array;
-  /** Which lines have figures: statistics are made of these alone, and most have none. */
-  readonly measured: readonly number[];
-  readonly corrected: Both;
-};
-
 /** `compare`, with the places of the lines, which who goes on with them then need not look up. */
 export const compareByPlace = (
   a: Report,
@@ -228,12 +213,15 @@ export const compareByPlace = (
   );
   const written: Written = { entries: [], faults: [], measured: [] };
   const firsts = new Int32Array(places.length);
+  const firstOfItem = new Int32Array(sheet.items.size).fill(-1);
   const known = new Uint8Array(places.length);
   let meeting: Meeting | undefined;
   for (let number = 0; number < places.length; number += 1) {
     const place = places[number];
     if (place === undefined) continue;
     firsts[number] = written.entries.length;
+    const { order } = place.compiled;
+    if (firstOfItem[order] === -1) firstOfItem[order] = written.entries.length;
     const indexA = findingsA[place.number] ?? -1;
     const indexB = findingsB[place.number] ?? -1;
     if (indexA < 0 && indexB < 0) {
@@ -255,6 +243,7 @@ export const compareByPlace = (
     entries: mirrorFaults(written.entries, faults, a, b, sheet),
     places,
     firsts,
+    firstOfItem,
     known,
     measured,
     corrected,

@@ -9,7 +9,7 @@ import { isGap, isOfMatter, isUnasked, weightOf } from "../weight/index.ts";
 import { findPlace, isOfBody, joinBody } from "./body.ts";
 import { addTo, groupOf } from "./line.ts";
 import type { Group, Line } from "./line.ts";
-import { ofSheet } from "./of-sheet.ts";
+import { kindOfPlace, ofSheet } from "./of-sheet.ts";
 import type { OfItem } from "./of-sheet.ts";
 import type { Zone } from "../zone/index.ts";
 
@@ -34,7 +34,7 @@ const kindOfEntry = (
   of: OfItem | undefined,
   ruled: ReadonlyMap<string, Kind>,
 ): Kind => {
-  const own = of === undefined || of.byPlace ? kindAt(item, position) : of.kind;
+  const own = of === undefined ? kindAt(item, position) : kindOfPlace(of, item, position);
   if (own.family === "body" || !marks.includes("by-figures")) return own;
   return ruled.get(placeKey(item, position)) ?? own;
 };

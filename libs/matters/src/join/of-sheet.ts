@@ -1,5 +1,5 @@
 import type { CompiledItem, CompiledSheet } from "@evenhand/sheet/compile-sheet";
-import { isKindByPlace, kindOfItem } from "../kinds/index.ts";
+import { isKindByPlace, kindAt, kindOfItem } from "../kinds/index.ts";
 import type { Kind } from "../kinds/index.ts";
 import { fixedNeed, looseNeed } from "../need/index.ts";
 import { zoneOf } from "../zone/index.ts";
@@ -17,8 +17,9 @@ export type OfItem = {
   readonly byPlace: boolean;
   readonly fixedNeed: string | undefined;
   readonly looseNeed: string;
-  /** Where on the car its places lie, as far as somebody asked. */
+  /** Where on the car its places lie, and of what kind each is, as far as somebody asked. */
   readonly zones: Map<string, Zone>;
+  readonly kinds: Map<string, Kind>;
 };
 
 type Items = CompiledSheet["items"];
@@ -32,6 +33,7 @@ const ofItem = ({ item, order, positionSet }: CompiledItem): OfItem => ({
   fixedNeed: fixedNeed(item),
   looseNeed: looseNeed(item),
   zones: new Map(),
+  kinds: new Map(),
 });
 
 /** Where on the car a place of an item lies. */
@@ -41,6 +43,16 @@ export const zoneAt = ({ zones }: OfItem, item: string, position: string): Zone 
   const zone = zoneOf(item, position);
   zones.set(position, zone);
   return zone;
+};
+
+/** The kind of a place of an item. */
+export const kindOfPlace = ({ kind, byPlace, kinds }: OfItem, item: string, position: string): Kind => {
+  if (!byPlace) return kind;
+  const known = kinds.get(position);
+  if (known !== undefined) return known;
+  const own = kindAt(item, position);
+  kinds.set(position, own);
+  return own;
 };
 
 /** A function of the sheet alone, which does not change. */

@@ -113,8 +113,9 @@ export const matters = (
   const ranking = rankingOf(reports.b, likely);
   const groups = ranking.ranked(foldGroups(joinLines(comparison, reports.sheet), ranking));
   const checks = checksByGroup(groups, comparison, reports.sheet);
+  const sorted = worstFirst(groups);
   return groups.map((group, place): JoinedMatter => {
-    const lines = worstFirst(group.lines);
+    const lines = sorted[place] ?? group.lines;
     const { certainty, admitted } = ranking.standing(group);
     return {
       kind: group.kind.id,
