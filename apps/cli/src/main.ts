@@ -2,6 +2,7 @@ import { plainStyle, styleOf, widthOf } from "./terminal/style.ts";
 import { compareCommand } from "./compare/index.ts";
 import { checkCommand } from "./check/index.ts";
 import { judgedCommand } from "./judged/index.ts";
+import { readCommand } from "./read/index.ts";
 import { showCommand } from "./show/index.ts";
 import { visitCommand } from "./visit/index.ts";
 import { usage } from "./usage.ts";
@@ -20,6 +21,7 @@ const commands: Readonly<
   Record<string, (args: readonly string[], shell: Shell) => number | Promise<number>>
 > = {
   compare: compareCommand,
+  read: readCommand,
   show: showCommand,
   judged: judgedCommand,
   visit: visitCommand,

@@ -10,6 +10,12 @@ compare A.json B.json C.json … [--json]
                an invented table to try it with: fixtures/demo/cost-table.json
   --worklist   print what to read or look at again to settle what is open`;
 
+const read = `read FILE [--table] [--beside REPORT.json]
+  Reads an inspector's own sheet (CSV, XLSX) as the draft of a report, and prints its JSON; a report that was exported as a
+  table comes back whole.
+  --table      print every row, what it becomes, and how sure that is
+  --beside FILE a report on the same car: its car and day stand for what a sheet does not say`;
+
 const show = `show COMPARISON.json A.json B.json [--all | --html FILE] [--costs FILE [--asking AMOUNT]]
   Shows a comparison that was made before, with the two reports it was made from.`;
 
@@ -27,9 +33,10 @@ const check = `record check FILE [--keys FILE]
 /** What each command takes. */
 export const usage = {
   compare,
+  read,
   show,
   bench,
   judged,
   check,
-  all: [compare, show, bench, judged, check].join("\n\n"),
+  all: [compare, read, show, bench, judged, check].join("\n\n"),
 };

@@ -3,7 +3,8 @@ import { compileSheet } from "@evenhand/sheet/compile-sheet";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import type { Report } from "@evenhand/shared/report";
 import { readPricing } from "../costs/index.ts";
-import { problemLines, readReport } from "../read-report.ts";
+import { problemLines } from "../read-report.ts";
+import { readFiles } from "./read-files.ts";
 import { done, unusable } from "../shell.ts";
 import type { Shell } from "../shell.ts";
 import { present } from "../show/present.ts";
@@ -50,7 +51,7 @@ export const compareCommand = (args: readonly string[], shell: Shell): number =>
     shell.error(`${messageOf(error)}\n\n${usage.compare}`);
     return unusable;
   }
-  const read = wanted.files.map((path) => readReport(path, sheetVersion1));
+  const read = readFiles(wanted.files, shell);
   const reports = read.flatMap((one) => (one.ok ? [one.report] : []));
   const [a, b] = reports;
   if (reports.length < read.length || a === undefined || b === undefined) {

@@ -62,7 +62,7 @@ const eightBit = (bytes: Uint8Array): Encoding => {
  * What a text file is written in: by its mark where it has one, else UTF-16 by its zeros, UTF-8 where it is that without a fault, and
  * otherwise the one of the two old Western encodings whose signs it makes sense in.
  *
- * @example encodingOf(Uint8Array.from([0x35, 0xb0, 0x43])) // "windows-1252": "5°C"
+ * @example encodingOf(Uint8Array.from([0x35, 0xb0, 0x43])) // "windows-1252"
  */
 export const encodingOf = (bytes: Uint8Array): Encoding =>
   markOf(bytes) ?? unmarked16(bytes) ?? (isUtf8(bytes) ? "utf-8" : eightBit(bytes));

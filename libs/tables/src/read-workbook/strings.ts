@@ -8,6 +8,12 @@ export type RunText = {
   readonly take: () => string;
 };
 
+/** `_x000D_` stands for a character XML cannot write (ECMA-376 Part 1, 22.9.2.19). */
+const unescaped = (text: string): string =>
+  text.replaceAll(/_x([0-9A-Fa-f]{4})_/g, (_, code: string) =>
+    String.fromCodePoint(Number.parseInt(code, 16)),
+  );
+
 /** Gathers the text of `t` elements, over however many runs of rich text. */
 export const runText = (): RunText => {
   let gathered: string[] = [];
@@ -25,7 +31,7 @@ export const runText = (): RunText => {
       if (name === "rPh") aloud -= 1;
     },
     take: () => {
-      const whole = gathered.join("");
+      const whole = unescaped(gathered.join(""));
       gathered = [];
       return whole;
     },

@@ -1,0 +1,5 @@
+import type { BenchOptions, BenchRow } from "../row.ts";
+import { sheetRows } from "./sheets/index.ts";
+
+/** How well what people already have is read. */
+export const rows = (options: BenchOptions): BenchRow[] => sheetRows(options);

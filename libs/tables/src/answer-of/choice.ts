@@ -1,0 +1,173 @@
+import { expandPattern } from "@evenhand/lexicon/expand-pattern";
+import { lexiconVersion1 } from "@evenhand/lexicon/lexicon-version-1";
+import { tokenize } from "@evenhand/lexicon/tokenize";
+import type { Item } from "@evenhand/shared/sheet";
+import { isBadCall } from "@evenhand/shared/severity";
+import { outcomeOf } from "../outcome-words/index.ts";
+import { remembered } from "../remembered/index.ts";
+import { sensedIn } from "../sensed-words/index.ts";
+import { answered, unanswered } from "./context.ts";
+import type { Answered, Asked } from "./context.ts";
+import { writtenOptions } from "./written-options.ts";
+
+type Option = NonNullable<Item["choice"]>["options"][number];
+type Phrase = { readonly option: string; readonly stems: readonly string[] };
+
+const EMPTY = new Set([
+  "the",
+  "a",
+  "an",
+  "of",
+  "is",
+  "it",
+  "in",
+  "to",
+  "and",
+  "or",
+  "with",
+  "at",
+  ",",
+  ".",
+  "s",
+]);
+
+const stemsOf: (text: string) => readonly string[] = remembered(
+  (text) =>
+    tokenize(text)
+      .map(({ stem }) => stem)
+      .filter((stem) => !EMPTY.has(stem) && /[\p{L}\d]/u.test(stem)),
+  500,
+);
+
+const plain = (name: string): string => name.replaceAll(/[/(),]/g, " ");
+
+const phrasesOf = (item: Item): Phrase[] => {
+  const own = (item.choice?.options ?? []).flatMap(({ id, words }) =>
+    [words.american, words.british ?? "", ...words.synonyms, id.replaceAll("-", " ")]
+      .filter((name) => name !== "")
+      .map((name) => ({ option: id, stems: stemsOf(plain(name)) })),
+  );
+  const spoken = [...writtenOptions, ...lexiconVersion1.options]
+    .filter((option) => option.item === item.id)
+    .flatMap(({ option, words }) =>
+      words
+        .flatMap(expandPattern)
+        .map((phrase) => ({ option, stems: phrase.filter((stem) => !EMPTY.has(stem)) })),
+    );
+  return [...own, ...spoken].filter(({ stems }) => stems.length > 0);
+};
+
+const phrases = new WeakMap<Item, readonly Phrase[]>();
+
+const knownPhrases = (item: Item): readonly Phrase[] => {
+  const known = phrases.get(item);
+  if (known !== undefined) return known;
+  const made = phrasesOf(item);
+  phrases.set(item, made);
+  return made;
+};
+
+const NEGATIONS = new Set(["not", "no", "never", "without", "cannot"]);
+
+/** Whether the words of a phrase stand in a text, and how much of the text they are; "not" turns a phrase over that has none itself. */
+const fitIn = (stems: readonly string[], phrase: readonly string[]): number => {
+  const inside = new Set(stems);
+  if (!phrase.every((stem) => inside.has(stem))) return 0;
+  const turned = stems.some((stem) => NEGATIONS.has(stem)) && !phrase.some((stem) => NEGATIONS.has(stem));
+  if (turned && phrase.length <= 2) return 0;
+  return phrase.length + phrase.length / Math.max(stems.length, 1);
+};
+
+const bestOption = (
+  asked: Asked,
+  text: string,
+): { readonly option: string; readonly sure: boolean } | undefined => {
+  const stems = stemsOf(plain(text));
+  let best: { option: string; fit: number } | undefined;
+  let second = 0;
+  for (const { option, stems: phrase } of knownPhrases(asked.item)) {
+    const fit = fitIn(stems, phrase);
+    if (fit === 0) continue;
+    if (best === undefined || fit > best.fit) {
+      if (best !== undefined && best.option !== option) second = best.fit;
+      best = { option, fit };
+    } else if (option !== best.option) second = Math.max(second, fit);
+  }
+  return best === undefined ? undefined : { option: best.option, sure: best.fit > second };
+};
+
+const optionsCalled = (asked: Asked, bad: boolean): Option[] =>
+  (asked.item.choice?.options ?? []).filter(({ id, call }) =>
+    id === "not-known" ? false : bad ? isBadCall(call) : call === "good",
+  );
+
+/** The best of an item's options: what a tick stands for. */
+const goodOption = (asked: Asked): Answered => {
+  const [first, ...others] = optionsCalled(asked, false);
+  if (first === undefined) return unanswered("no-such-word");
+  return answered(
+    { kind: "choice", option: first.id },
+    others.length === 0 || asked.item.choice?.ordered === true,
+  );
+};
+
+const badOption = (asked: Asked): Answered => {
+  const noted = bestOption(asked, asked.note);
+  if (noted !== undefined) return answered({ kind: "choice", option: noted.option }, noted.sure);
+  const [only, ...others] = optionsCalled(asked, true);
+  return only === undefined || others.length > 0
+    ? unanswered("bad-but-not-how")
+    : answered({ kind: "choice", option: only.id }, false);
+};
+
+/** `Musty smell: Y` is the option its own name holds. */
+const namedOption = (asked: Asked): Answered | undefined => {
+  const ownNames = new Set(stemsOf(asked.item.words.american));
+  const words = asked.labels.flatMap(({ stems }) => stems).filter((stem) => !ownNames.has(stem));
+  const named = bestOption(asked, words.join(" "));
+  const option = asked.item.choice?.options.find(({ id }) => id === named?.option);
+  return option === undefined || option.call === "good"
+    ? undefined
+    : answered({ kind: "choice", option: option.id }, false);
+};
+
+const bySense = (asked: Asked): Answered => {
+  const senses = sensedIn(asked.value.text);
+  const good = senses.some(
+    ({ senses: list, denied }) =>
+      !denied &&
+      list.some(
+        (sense) =>
+          ("general" in sense && ["good", "none", "new"].includes(sense.general)) ||
+          ("working" in sense && sense.working === "yes"),
+      ),
+  );
+  const made = good ? goodOption(asked) : unanswered("no-such-word");
+  return made.ok ? { ...made, sure: false } : made;
+};
+
+/** An option whose words are all that is written. */
+const exactOption = ({ item, value }: Asked): string | undefined => {
+  const stems = stemsOf(plain(value.text)).join(" ");
+  return knownPhrases(item).find(({ stems: phrase }) => phrase.join(" ") === stems)?.option;
+};
+
+const spokenOption = (asked: Asked): Answered | undefined => {
+  const { text, remark = "" } = asked.value;
+  const spoken = bestOption(asked, `${text} ${remark}`) ?? bestOption(asked, text);
+  return spoken === undefined ? undefined : answered({ kind: "choice", option: spoken.option }, spoken.sure);
+};
+
+/** A choice by the words of its options; a tick is the best of them, and a cross what the note says. */
+export const choiceOf = (asked: Asked): Answered => {
+  const exact = exactOption(asked);
+  if (exact !== undefined) return answered({ kind: "choice", option: exact });
+  const says = asked.value.outcome?.says;
+  const own = outcomeOf(asked.value.text) === undefined ? spokenOption(asked) : undefined;
+  if (own !== undefined) return own;
+  if (says === "yes") return namedOption(asked) ?? goodOption(asked);
+  if (says === "good") return goodOption(asked);
+  if (says === "no") return namedOption(asked) === undefined ? badOption(asked) : goodOption(asked);
+  if (says === "bad" || says === "partly") return badOption(asked);
+  return bySense(asked);
+};

@@ -1,0 +1,85 @@
+import type { Answer } from "@evenhand/shared/answer";
+import type { FaultKind } from "@evenhand/shared/sheet";
+import { convert, dimensionOf } from "@evenhand/measurement/unit";
+import { numbersOf } from "../read-value/numbers.ts";
+import { sensedIn } from "../sensed-words/index.ts";
+import type { Sensed } from "../sensed-words/index.ts";
+import { answered, unanswered } from "./context.ts";
+import type { Answered, Asked } from "./context.ts";
+
+type Fault = Extract<Answer, { kind: "faults" }>["found"][number];
+
+/** A kind the item does not ask for is the one of its family it does: bubbles on a floor are corrosion. */
+const kindFor = (asked: Asked, kind: string): string | undefined => {
+  const kinds = asked.item.faults?.kinds ?? [];
+  if (kinds.includes(kind)) return kind;
+  const own = asked.faultKinds.get(kind);
+  if (own === undefined) return undefined;
+  const near = kinds
+    .map((id) => asked.faultKinds.get(id))
+    .filter((one): one is FaultKind => one?.family === own.family)
+    .toSorted((a, b) => Math.abs(a.rank - own.rank) - Math.abs(b.rank - own.rank));
+  return near[0]?.id;
+};
+
+/** A size beside the word: `40 mm perforation`, `rust hole 1 in`. */
+const extentNear = (text: string, { start, end }: Sensed): Fault["extent"] => {
+  for (const part of [text.slice(end, end + 24), text.slice(Math.max(0, start - 16), start)]) {
+    const numbers = numbersOf(part, { comma: false });
+    const [value] = numbers?.values ?? [];
+    if (numbers?.unit === undefined || value === undefined || value < 0) continue;
+    if (dimensionOf(numbers.unit) === "length" && convert(value, numbers.unit, "mm") < 3000)
+      return { value, unit: numbers.unit };
+  }
+  return undefined;
+};
+
+const foundIn = (asked: Asked, text: string): { readonly found: Fault[]; readonly denied: string[] } => {
+  const [found, denied] = [new Map<string, Fault>(), new Set<string>()];
+  for (const sensed of sensedIn(text)) {
+    for (const sense of sensed.senses) {
+      const kind = "fault" in sense ? kindFor(asked, sense.fault) : undefined;
+      if (kind === undefined) continue;
+      if (sensed.denied) {
+        denied.add(kind);
+        continue;
+      }
+      const extent = extentNear(text, sensed);
+      if (!found.has(kind)) found.set(kind, extent === undefined ? { kind } : { kind, extent });
+    }
+  }
+  return { found: [...found.values()], denied: [...denied].filter((kind) => !found.has(kind)) };
+};
+
+const isGood = (text: string): boolean =>
+  sensedIn(text).some(({ senses, denied }) =>
+    senses.some((sense) =>
+      denied
+        ? "general" in sense && sense.general === "bad"
+        : "general" in sense && ["good", "none", "new"].includes(sense.general),
+    ),
+  );
+
+const none: Answer = { kind: "faults", found: [], denied: "all" };
+
+/** Faults by their words, in the value or, where that says no more than that it is bad, in the note. A tick is that there are none. */
+export const faultsOf = (asked: Asked): Answered => {
+  const { value, note } = asked;
+  const own = foundIn(asked, [value.text, value.remark ?? ""].join(" "));
+  if (own.found.length > 0) return answered({ kind: "faults", found: own.found, denied: own.denied });
+  const noted = foundIn(asked, note);
+  const says = value.outcome?.says;
+  if (says === "good" || says === "yes") return answered(none, noted.found.length === 0);
+  if (says === "bad" || says === "partly") {
+    if (noted.found.length > 0) return answered({ kind: "faults", found: noted.found, denied: [] });
+    return unanswered("bad-but-not-how");
+  }
+  if (says === "no" || isGood(value.text)) return answered(none);
+  if (own.denied.length > 0)
+    return answered({
+      kind: "faults",
+      found: [],
+      denied: /^\s*(no|none|nil)\b/i.test(value.text) ? own.denied : own.denied,
+    });
+  return unanswered("no-such-word");
+};

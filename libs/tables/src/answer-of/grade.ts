@@ -1,0 +1,83 @@
+import type { GradeScale } from "@evenhand/shared/report";
+import { sensedIn } from "../sensed-words/index.ts";
+import { answered, unanswered } from "./context.ts";
+import type { Answered, Asked } from "./context.ts";
+
+const scaleOf = (id: string, name: string, grades: readonly string[]): GradeScale => ({
+  id,
+  name,
+  grades: grades.map((grade) => ({ id: grade, name: grade })),
+});
+
+/** What people mean who write a grade and give no scale, worst first. No source: common practice. */
+const WORDS = scaleOf("words", "poor to excellent", ["poor", "fair", "good", "excellent"]);
+const LETTERS = scaleOf("letters", "F to A", ["f", "d", "c", "b", "a"]);
+
+/** Grades are kept under ids of letters and digits. */
+const idOf = (text: string): string =>
+  text
+    .toLowerCase()
+    .replaceAll(/[^a-z0-9]+/g, "-")
+    .replaceAll(/^-|-$/g, "");
+
+/**
+ * A scale of a sheet's own from the names of its grades, worst first.
+ *
+ * @example gradeScale("g1", ["Poor", "Fair", "Good"]).grades[1]?.id // "fair"
+ */
+export const gradeScale = (id: string, names: readonly string[]): GradeScale => ({
+  id,
+  name: `${names[0] ?? ""} to ${names.at(-1) ?? ""}`,
+  grades: names.map((name) => ({ id: idOf(name), name })),
+});
+
+const onScale = (text: string, scale: GradeScale | undefined): string | undefined => {
+  const id = idOf(text);
+  return scale?.grades.find((grade) => grade.id === id)?.id;
+};
+
+const on = (scale: GradeScale, value: string, sure = true): Answered => ({
+  ok: true,
+  answer: { kind: "grade", scale: scale.id, value },
+  sure,
+  scale,
+});
+
+/** `good to fair`, `B+`: the nearest grade there is. */
+const loose = (text: string): string =>
+  text.replace(/[+-]\s*$/, "").replace(/\s+(condition|shape|order)$/i, "");
+
+/** Words of wear without a scale (`worn`, `like new`) are grades of the house scale, as the lexicon has them. */
+const houseGrade = (text: string): Answered => {
+  const senses = sensedIn(text)
+    .filter(({ denied }) => !denied)
+    .flatMap(({ senses: list }) => list);
+  const grade = senses.find((sense) => "grade" in sense);
+  if (grade !== undefined) return answered({ kind: "grade", scale: "house", value: grade.grade }, true);
+  const general = senses.find((sense) => "general" in sense);
+  if (general?.general === "good")
+    return answered({ kind: "grade", scale: "house", value: "even-wear" }, false);
+  if (general?.general === "new") return answered({ kind: "grade", scale: "house", value: "as-new" }, true);
+  if (general?.general === "bad")
+    return answered({ kind: "grade", scale: "house", value: "heavy-wear" }, false);
+  return unanswered("no-such-word");
+};
+
+/** A grade on the sheet's own scale, on the usual words or letters, or by a word of wear. */
+export const gradeOf = ({ value, scale, note }: Asked): Answered => {
+  const text = loose(value.text);
+  const own = onScale(value.text, scale) ?? onScale(text, scale);
+  if (own !== undefined && scale !== undefined) return on(scale, own);
+  const word = onScale(text, WORDS);
+  if (word !== undefined) return on(WORDS, word);
+  const letter = onScale(text, LETTERS);
+  if (letter !== undefined) return on(LETTERS, letter, /^[A-DF]/.test(value.text.trim()));
+  if (value.numeric) return unanswered("no-scale");
+  if (value.outcome?.says === "good" || value.outcome?.says === "yes")
+    return answered({ kind: "grade", scale: "house", value: "even-wear" }, false);
+  if (value.outcome?.says === "bad" || value.outcome?.says === "no") {
+    const byNote = houseGrade(note);
+    return byNote.ok ? byNote : answered({ kind: "grade", scale: "house", value: "heavy-wear" }, false);
+  }
+  return houseGrade(value.text);
+};

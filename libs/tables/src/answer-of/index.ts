@@ -1,0 +1,133 @@
+import type { Answer } from "@evenhand/shared/answer";
+import { sensedIn } from "../sensed-words/index.ts";
+import { choiceOf } from "./choice.ts";
+import { answered, unanswered } from "./context.ts";
+import type { Answered, Asked } from "./context.ts";
+import { faultsOf } from "./faults.ts";
+import { gradeOf } from "./grade.ts";
+import { readingOf } from "./reading.ts";
+
+type Working = Extract<Answer, { kind: "working" }>["value"];
+type Presence = Extract<Answer, { kind: "presence" }>["value"];
+
+const working = (value: Working, sure = true): Answered => answered({ kind: "working", value }, sure);
+const presence = (value: Presence, sure = true): Answered => answered({ kind: "presence", value }, sure);
+
+/** "not working" says what "working" says, turned over. */
+const turned = (value: Working, denied: boolean): Working =>
+  !denied || value === "intermittent" ? value : value === "yes" ? "no" : "yes";
+
+const workingBySense = (text: string): Answered => {
+  const sensed = sensedIn(text);
+  for (const { senses, denied } of sensed)
+    for (const sense of senses) if ("working" in sense) return working(turned(sense.working, denied));
+  for (const { senses, denied } of sensed)
+    for (const sense of senses) {
+      if ("general" in sense && ["good", "new"].includes(sense.general))
+        return working(denied ? "no" : "yes");
+      if ("general" in sense && sense.general === "bad") return working("no", false);
+      if ("grade" in sense || ("fault" in sense && !denied))
+        return working("fault" in sense ? "no" : "yes", false);
+    }
+  return unanswered("no-such-word");
+};
+
+const workingOf = ({ value, note }: Asked): Answered => {
+  const says = value.outcome?.says;
+  if (says === "good" || says === "yes") return working("yes");
+  if (says === "partly") return working("intermittent");
+  if (says === "bad" || says === "no") {
+    const noted = workingBySense(note);
+    return noted.ok && noted.answer.kind === "working" && noted.answer.value === "intermittent"
+      ? working("intermittent")
+      : working("no");
+  }
+  return workingBySense(value.text);
+};
+
+/** Whether a thing is there. A tick means good: of a smell, that there is none. */
+const presenceOf = ({ item, value }: Asked): Answered => {
+  const goodIs = item.presence?.goodIs ?? "present";
+  const [good, bad]: Presence[] = goodIs === "absent" ? ["absent", "present"] : ["present", "absent"];
+  const says = value.outcome?.says;
+  if (says === "yes") return presence("present");
+  if (says === "no") return presence("absent");
+  if (says === "good" && good !== undefined) return presence(good, goodIs !== "neither");
+  if (says === "bad" && bad !== undefined) return presence(bad, false);
+  for (const { senses, denied } of sensedIn(value.text))
+    for (const sense of senses) {
+      if ("presence" in sense)
+        return presence((sense.presence === "present") === !denied ? "present" : "absent");
+      if ("general" in sense && sense.general === "none") return presence("absent");
+      if ("fault" in sense && sense.fault === "missing-piece") return presence("absent");
+      if ("general" in sense && sense.general === "good" && good !== undefined) return presence(good, false);
+    }
+  if (/^(slight|strong|some|faint|a little)\b/i.test(value.text)) return presence("present");
+  return unanswered("no-such-word");
+};
+
+/** A code is what stands there, spaces put in order; a word of a checklist is none. */
+const codeOf = ({ item, value }: Asked): Answered => {
+  const text = `${value.text}`.replaceAll(/\s+/g, " ").trim();
+  if (value.outcome !== undefined || text === "") return unanswered("no-such-word");
+  const system = item.code?.system ?? "text";
+  if (system !== "text" && !/\d/.test(text)) return unanswered("no-such-word");
+  if (text.length > 200) return unanswered("no-such-word");
+  return answered({ kind: "code", text }, system !== "text");
+};
+
+const byKind = (asked: Asked): Answered => {
+  switch (asked.item.answer) {
+    case "reading":
+      return readingOf(asked);
+    case "grade":
+      return gradeOf(asked);
+    case "working":
+      return workingOf(asked);
+    case "presence":
+      return presenceOf(asked);
+    case "choice":
+      return choiceOf(asked);
+    case "code":
+      return codeOf(asked);
+    case "faults":
+      return faultsOf(asked);
+    case "color":
+      return unanswered("no-such-word");
+  }
+};
+
+/** What every item may be answered with: that it was not seen, that the car has none. */
+const ofEveryItem = ({ item, value }: Asked): Answered | undefined => {
+  if (/^#(REF|N\/A|VALUE|DIV\/0|NAME|NUM|NULL|SPILL)[!?]?/i.test(value.text))
+    return unanswered("spreadsheet-error");
+  if (value.outcome?.says === "unseen") return answered({ kind: "not-seen", reason: value.outcome.reason });
+  if (value.outcome?.says === "not-applicable")
+    return item.equipment === true ? answered({ kind: "not-fitted" }) : unanswered("nothing-said");
+  for (const { senses, denied } of value.numeric ? [] : sensedIn(value.text)) {
+    const unseen = senses.find((sense) => "unseen" in sense);
+    if (unseen !== undefined && !denied && unseen.unseen !== "covered")
+      return answered({
+        kind: "not-seen",
+        reason:
+          unseen.unseen === "not-reached"
+            ? "not-reached"
+            : unseen.unseen === "needs-dismantling"
+              ? "needs-dismantling"
+              : "not-tested",
+      });
+    if (
+      item.equipment === true &&
+      senses.some((sense) => "general" in sense && sense.general === "not-fitted")
+    )
+      return answered({ kind: "not-fitted" });
+  }
+  return undefined;
+};
+
+/**
+ * What a value of a sheet answers to an item, or why it answers nothing.
+ *
+ * @example answerOf({ item: horn, value: readValue("✓", { comma: false }), … }) // { ok: true, answer: { kind: "working", value: "yes" }, sure: true }
+ */
+export const answerOf = (asked: Asked): Answered => ofEveryItem(asked) ?? byKind(asked);

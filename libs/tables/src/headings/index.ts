@@ -1,0 +1,104 @@
+import type { Outcome } from "../outcome-words/index.ts";
+import { outcomeOf } from "../outcome-words/index.ts";
+import { isPlaceOnly, labelOf } from "../label/index.ts";
+
+/** What a heading says of the column under it. */
+export type HeadingRole = "label" | "place" | "value" | "unit" | "note" | "ignored" | "tick" | "at" | "spot";
+
+export type Heading = {
+  readonly role: HeadingRole;
+  /** What a mark under it says. */
+  readonly outcome?: Outcome;
+  /** What a mark under it grades, by its own name. */
+  readonly grade?: string;
+};
+
+const WORDS: readonly (readonly [role: HeadingRole, words: string])[] = [
+  [
+    "label",
+    "item;items;check;checks;check item;check point;checkpoint;component;components;part;parts;area;area checked;description;point;inspection item;inspection point;what;system;section;section / check;section/check;panel;test;tests;subject;element;feature;task;question;items checked;item checked;item description;category;group;equipment;fluid;fluids;function;measured item;component / system;system / component",
+  ],
+  ["place", "place;position;pos;pos.;location;side;corner;where;wheel position;station;spot;cylinder;cyl"],
+  [
+    "value",
+    "result;results;reading;readings;value;values;measured;measurement;measurements;actual;finding;findings;grade;rating;score;condition;cond;cond.;status;answer;ok?;y/n;yes/no;pass/fail;p/f;works?;works;working?;ok/nok;found;state;assessment;data;figure;ok y/n;mark;1-5;a-f;outcome;inspection;response;check?;checked;observed;readout;level;looks;look;appearance;quality;figure;amount;present",
+  ],
+  ["unit", "unit;units;uom;unit of measure"],
+  [
+    "note",
+    "note;notes;comment;comments;remark;remarks;detail;details;observation;observations;action;explanation;further notes;inspector notes;inspector's notes;comments / action;notes / action;issue;issues found;what;memo;additional comments;what was seen;seen;what we found;found on inspection;description of defect;defect description;faults found;further information;info;recommendation;recommendations;notes/comments;comments/notes",
+  ],
+  [
+    "ignored",
+    "no;no.;nr;nr.;#;ref;id;date;when;price;cost;est;est.;est cost;estimate;photo;photos;pic;picture;avg;average;mean;total;limit;limits;spec;specification;spec.;standard;min spec;max spec;tolerance;initials;by;inspector;severity;priority;hours;labor;labour;allowed;nominal;weight;time;line;seq;min;max allowed;page;code no",
+  ],
+  [
+    "spot",
+    "inner;middle;outer;inside;outside;center;centre;inboard;outboard;1st;2nd;3rd;reading 1;reading 2;reading 3;reading 4;reading 5;spot 1;spot 2;spot 3;pull 1;pull 2;pull 3;test 1;test 2;test 3;r1;r2;r3;m1;m2;m3;#1;#2;#3;mid;in;out;first;second;third",
+  ],
+];
+
+const GRADES = new Set(
+  "poor;fair;good;excellent;very good;average;new;like new;as new;worn;bad;great;mint;a;b;c;d;e;f;good condition;serviceable".split(
+    ";",
+  ),
+);
+
+const byWord: ReadonlyMap<string, HeadingRole> = new Map(
+  WORDS.flatMap(([role, words]) => words.split(";").map((word) => [word, role] as const)),
+);
+
+const plain = (text: string): string =>
+  text.trim().toLowerCase().replaceAll(/\s+/g, " ").replace(/[:.]$/, "");
+
+const TICKS: Readonly<Record<string, Outcome>> = {
+  yes: { says: "yes" },
+  y: { says: "yes" },
+  no: { says: "no" },
+  n: { says: "no" },
+  "needs repair": { says: "bad" },
+  "attention required": { says: "bad" },
+  "requires attention": { says: "bad" },
+  "immediate attention": { says: "bad" },
+  "future attention": { says: "bad" },
+  "checked and ok": { says: "good" },
+  "checked ok": { says: "good" },
+  "checked & ok": { says: "good" },
+  works: { says: "good" },
+  "does not work": { says: "bad" },
+  "doesn't work": { says: "bad" },
+};
+
+/** What a mark in a column under this heading says; an outcome or a grade. */
+const tickOf = (text: string): Heading | undefined => {
+  const word = plain(text);
+  if (GRADES.has(word)) {
+    const outcome = outcomeOf(word);
+    return { role: "tick", grade: text.trim(), ...(outcome === undefined ? {} : { outcome }) };
+  }
+  const outcome = TICKS[word] ?? outcomeOf(text);
+  return outcome === undefined ? undefined : { role: "tick", outcome };
+};
+
+const isCylinder = (text: string): boolean =>
+  /^\s*(?:cyl(?:inder)?\.?\s*(?:no\.?)?\s*#?|#|no\.?)\s*\d{1,2}\s*$/i.test(text);
+
+/** A bare number counts spots or cylinders. */
+export const isCount = (text: string): boolean => /^\s*\d{1,2}\s*$/.test(text);
+
+/**
+ * What a cell says as a heading; nothing where it is the name of something or a value.
+ *
+ * @example headingOf("Comments")?.role // "note"
+ */
+export const headingOf = (text: string): Heading | undefined => {
+  const word = plain(text);
+  if (isCylinder(text)) return { role: "at" };
+  const tick = tickOf(text);
+  if (tick !== undefined && !byWord.has(word)) return tick;
+  const role = byWord.get(word) ?? byWord.get(word.replace(/\s*[([].*[)\]]\s*$/, ""));
+  if (role !== undefined) return { role };
+  if (tick !== undefined) return tick;
+  const label = labelOf(text);
+  return isPlaceOnly(label) || /^\s*spare\s*$/i.test(text) ? { role: "at" } : undefined;
+};

@@ -1,0 +1,152 @@
+import { expandPattern } from "@evenhand/lexicon/expand-pattern";
+import { lexiconVersion1 } from "@evenhand/lexicon/lexicon-version-1";
+import type { Item, Sheet } from "@evenhand/shared/sheet";
+import { labelOf } from "../label/index.ts";
+import type { Label } from "../label/index.ts";
+import { written } from "./written.ts";
+
+/** A name of items: its words, what it may mean, the likeliest first, and its places where the name itself says them. */
+type Name = {
+  readonly stems: readonly string[];
+  readonly items: readonly string[];
+  readonly at?: readonly string[];
+};
+
+/** An item that a name may mean, and how well the two fit, 0 to 1. */
+export type Candidate = {
+  readonly item: Item;
+  readonly fit: number;
+  readonly at?: readonly string[];
+};
+
+type Index = {
+  readonly names: readonly Name[];
+  readonly byStem: ReadonlyMap<string, readonly number[]>;
+  readonly weights: ReadonlyMap<string, number>;
+  readonly items: ReadonlyMap<string, Item>;
+};
+
+const namesOfSheet = (sheet: Sheet): Name[] =>
+  sheet.items.flatMap((item) =>
+    [item.words.american, item.words.british ?? "", ...item.words.synonyms]
+      .filter((name) => name !== "")
+      .map((name) => ({ stems: [...new Set(labelOf(name).stems)], items: [item.id] })),
+  );
+
+const namesOfPatterns = (
+  subjects: readonly {
+    readonly words: readonly string[];
+    readonly items: readonly string[];
+    readonly at?: readonly string[];
+  }[],
+): Name[] =>
+  subjects.flatMap(({ words, items, at }) =>
+    words.flatMap(expandPattern).map((phrase) => ({
+      stems: [...new Set(labelOf(phrase.join(" ")).stems)],
+      items,
+      ...(at === undefined ? {} : { at }),
+    })),
+  );
+
+/** A word that stands in few names says more; one in none says that something else is meant. */
+const weigh = (names: readonly Name[]): Map<string, number> => {
+  const counts = new Map<string, number>();
+  for (const { stems } of names) for (const stem of stems) counts.set(stem, (counts.get(stem) ?? 0) + 1);
+  return new Map([...counts].map(([stem, count]) => [stem, 1 / (1 + Math.log2(1 + count) / 4)]));
+};
+
+const indexes = new WeakMap<Sheet, Index>();
+
+const indexOf = (sheet: Sheet): Index => {
+  const known = indexes.get(sheet);
+  if (known !== undefined) return known;
+  const names = [
+    ...namesOfPatterns(written),
+    ...namesOfSheet(sheet),
+    ...namesOfPatterns(lexiconVersion1.subjects),
+  ].filter(({ stems }) => stems.length > 0);
+  const byStem = new Map<string, number[]>();
+  for (const [at, { stems }] of names.entries())
+    for (const stem of stems) byStem.set(stem, [...(byStem.get(stem) ?? []), at]);
+  const items = new Map(sheet.items.map((item) => [item.id, item]));
+  const made = { names, byStem, weights: weigh(names), items };
+  indexes.set(sheet, made);
+  return made;
+};
+
+/** What a word nobody uses weighs: it may be a maker's term, so it does not undo a name, and takes from its fit. */
+const UNKNOWN = 0.8;
+
+const weightIn = (weights: ReadonlyMap<string, number>, stems: Iterable<string>): number => {
+  let sum = 0;
+  for (const stem of stems) sum += weights.get(stem) ?? UNKNOWN;
+  return sum;
+};
+
+/** How well a name fits: how much of the name is said, here or around, and how much of what is said here is the name. */
+const fitOf = (
+  name: Name,
+  own: ReadonlySet<string>,
+  core: readonly string[],
+  around: ReadonlySet<string>,
+  index: Index,
+): number => {
+  let [said, here] = [0, 0];
+  for (const stem of name.stems) {
+    const weight = index.weights.get(stem) ?? UNKNOWN;
+    if (own.has(stem)) {
+      said += weight;
+      here += 1;
+    } else if (around.has(stem)) said += 0.85 * weight;
+  }
+  if (here === 0) return 0;
+  const ofName = said / weightIn(index.weights, name.stems);
+  const stems = new Set(name.stems);
+  const matched = core.filter((stem) => stems.has(stem));
+  const ofLabel = core.length === 0 ? 0.6 : weightIn(index.weights, matched) / weightIn(index.weights, core);
+  // Of two names that are said whole, the one of more words says more.
+  const passedOver = ["inner", "outer"].some((stem) => own.has(stem) && !stems.has(stem));
+  return ofName ** 2 * (0.3 + 0.7 * ofLabel) * (1 + 0.02 * here) * (passedOver ? 0.9 : 1);
+};
+
+const MOST = 12;
+
+/** The same names stand in row after row. */
+const answered = new WeakMap<Sheet, Map<string, readonly Candidate[]>>();
+
+const search = (index: Index, label: Label, around: readonly string[]): Candidate[] => {
+  const own = new Set(label.stems);
+  const context = new Set(around);
+  const best = new Map<string, Candidate>();
+  const asked = new Set(label.stems.flatMap((stem) => index.byStem.get(stem) ?? []));
+  for (const at of asked) {
+    const name = index.names[at];
+    if (name === undefined) continue;
+    const fit = fitOf(name, own, label.core, context, index);
+    if (fit < 0.2) continue;
+    for (const [rank, id] of name.items.entries()) {
+      const item = index.items.get(id);
+      const ranked = fit * (1 - 0.03 * Math.min(rank, 6));
+      if (item === undefined || item.sameAs !== undefined || ranked <= (best.get(id)?.fit ?? 0)) continue;
+      best.set(id, { item, fit: ranked, ...(name.at === undefined ? {} : { at: name.at }) });
+    }
+  }
+  return [...best.values()].toSorted((a, b) => b.fit - a.fit).slice(0, MOST);
+};
+
+/**
+ * The items a name in a sheet may mean, best first, by the sheet's own words, the lexicon's, and what inspectors write short.
+ *
+ * @param around words of the headings above, which complete a name (`Noise` under `Engine`)
+ */
+export const itemsNamed = (sheet: Sheet, label: Label, around: readonly string[]): readonly Candidate[] => {
+  const known = answered.get(sheet) ?? new Map<string, readonly Candidate[]>();
+  answered.set(sheet, known);
+  const key = `${label.text}\n${around.join(" ")}`;
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  if (known.size > 4_000) known.clear();
+  const found = search(indexOf(sheet), label, around);
+  known.set(key, found);
+  return found;
+};

@@ -1,0 +1,196 @@
+import type { Answer } from "@evenhand/shared/answer";
+import type { GradeScale, VehicleForm } from "@evenhand/shared/report";
+import type { FaultKind, Item, Sheet } from "@evenhand/shared/sheet";
+import { callOf } from "@evenhand/sheet/call";
+import { isBadCall } from "@evenhand/shared/severity";
+import { answerOf } from "../answer-of/index.ts";
+import type { NoAnswer } from "../answer-of/context.ts";
+import { placesOf } from "../find-places/index.ts";
+import type { Places } from "../find-places/index.ts";
+import { itemsNamed } from "../item-names/index.ts";
+import type { Candidate } from "../item-names/index.ts";
+import { labelOf } from "../label/index.ts";
+import type { Label } from "../label/index.ts";
+import { sensedIn } from "../sensed-words/index.ts";
+import type { Claim } from "../table-claims/index.ts";
+
+/** Why something in a row became no finding. */
+export type RefusedBecause = NoAnswer | "no-item" | "no-place" | "twice";
+
+/** An item, its places and an answer that a claim may mean. */
+export type Meant = {
+  readonly item: Item;
+  readonly positions: readonly string[];
+  readonly answer: Answer;
+  readonly scale?: GradeScale;
+  /** 0 to 1: how well the name fits, and whether the value answers the item. */
+  readonly confidence: number;
+  readonly sure: boolean;
+};
+
+export type Proposal =
+  | { readonly ok: true; readonly meant: readonly Meant[] }
+  | { readonly ok: false; readonly why: RefusedBecause; readonly item?: string };
+
+/** What reading goes by. */
+export type Reading = {
+  readonly sheet: Sheet;
+  readonly form?: VehicleForm | undefined;
+  readonly faultKinds: ReadonlyMap<string, FaultKind>;
+  /** Words of the headings above, and the sections they are about. */
+  readonly around: readonly string[];
+  readonly sections: readonly string[];
+  readonly scale?: GradeScale | undefined;
+};
+
+/** Below this nothing is named. */
+const LEAST_FIT = 0.38;
+
+const isBad = (answer: Answer, item: Item, reading: Reading): boolean => {
+  if (answer.kind === "faults") return answer.found.length > 0;
+  if (answer.kind === "working") return answer.value === "no" || answer.value === "intermittent";
+  if (answer.kind !== "choice" && answer.kind !== "presence") return false;
+  return isBadCall(callOf(answer, item, { faultKinds: reading.faultKinds }));
+};
+
+const placed = (claim: Claim, candidate: Candidate, reading: Reading, more: readonly Label[]): Places =>
+  placesOf(reading.sheet, candidate.item, [...claim.where, ...more], {
+    at: candidate.at,
+    form: reading.form,
+  });
+
+/** Where the name does not say it, what is bad is where its own words or the note say (`Brake lights: no, LH out`). */
+const withNote = (claim: Claim, candidate: Candidate, answer: Answer, reading: Reading): Places => {
+  const places = placed(claim, candidate, reading, []);
+  if (places.how === "said") return places;
+  const words = labelOf(`${claim.value.numeric ? "" : claim.value.text} ${claim.note}`);
+  const fault = isBad(answer, candidate.item, reading);
+  const reads = answer.kind === "reading";
+  if (!fault && !reads) return places;
+  const narrowed = placed(claim, candidate, reading, [words]);
+  return narrowed.positions.length > 0 && narrowed.positions.length < places.positions.length
+    ? { ...narrowed, how: narrowed.positions.length === 1 || words.all ? "said" : "some" }
+    : words.all
+      ? { ...places, how: "said" }
+      : places;
+};
+
+/** What one look finds bad is not bad everywhere, and one figure is not of all places. */
+const canBeAll = (answer: Answer, item: Item, reading: Reading): boolean =>
+  answer.kind !== "reading" && answer.kind !== "code" && !isBad(answer, item, reading);
+
+/** Light and weather are seldom what a row is about. */
+const fitOfSection = (item: Item, sections: readonly string[]): number => {
+  if (item.circumstance === true) return 0.9;
+  if (sections.length === 0) return 1;
+  const rank = sections.indexOf(item.section);
+  return rank === 0 ? 1.1 : rank > 0 ? 1.03 : 0.92;
+};
+
+/** A grade ticked is of something that is graded. */
+const fitOfGrade = ({ value }: Claim, item: Item, scale: GradeScale | undefined): number => {
+  const isGrade = scale?.grades.some(({ name }) => name.toLowerCase() === value.text.toLowerCase()) === true;
+  return !isGrade ? 1 : item.answer === "grade" ? 1.12 : 0.95;
+};
+
+/** A fault that is named is a fault of the part before it is a grade of it. */
+const fitOfFault = ({ value }: Claim, item: Item): number => {
+  if (item.answer !== "grade" || value.numeric || value.outcome !== undefined) return 1;
+  return sensedIn(value.text).some(
+    ({ senses, denied }) => !denied && senses.some((sense) => "fault" in sense),
+  )
+    ? 0.9
+    : 1;
+};
+
+type Tried =
+  | { readonly ok: true; readonly meant: Meant }
+  | { readonly ok: false; readonly why: RefusedBecause; readonly fit: number; readonly item: string };
+
+const attempt = (claim: Claim, candidate: Candidate, reading: Reading): Tried => {
+  const { item } = candidate;
+  const scale = claim.scale ?? reading.scale;
+  const fit =
+    candidate.fit *
+    fitOfSection(item, reading.sections) *
+    fitOfGrade(claim, item, scale) *
+    fitOfFault(claim, item);
+  const made = answerOf({
+    item,
+    value: claim.value,
+    labels: claim.where,
+    note: claim.note,
+    unit: claim.unit,
+    scale,
+    faultKinds: reading.faultKinds,
+  });
+  if (!made.ok) return { ok: false, why: made.why, fit, item: item.id };
+  const places = withNote(claim, candidate, made.answer, reading);
+  const everywhere = canBeAll(made.answer, item, reading);
+  if (
+    places.positions.length === 0 ||
+    (places.how === "all" && !everywhere) ||
+    (places.how === "some" && !everywhere && places.positions.length > 2)
+  )
+    return { ok: false, why: "no-place", fit, item: item.id };
+  const certain = made.sure && (places.how !== "some" || everywhere) && !claim.fromNote;
+  const shade = (made.sure ? 1 : 0.9) * (places.how === "all" ? 0.97 : 1) * (claim.fromNote ? 0.9 : 1);
+  const meant = {
+    item,
+    positions: places.positions,
+    answer: made.answer,
+    confidence: fit * shade,
+    sure: certain,
+  };
+  return { ok: true, meant: made.scale === undefined ? meant : { ...meant, scale: made.scale } };
+};
+
+/** Of all names a claim may go by, the items that fit; a name of the row before one of the heading above it. */
+const candidatesOf = (claim: Claim, reading: Reading): Candidate[] => {
+  const best = new Map<string, Candidate>();
+  for (const [rank, name] of claim.names.entries()) {
+    for (const candidate of itemsNamed(reading.sheet, name, reading.around)) {
+      const fit = candidate.fit * (1 - 0.04 * rank);
+      if (fit > (best.get(candidate.item.id)?.fit ?? 0)) best.set(candidate.item.id, { ...candidate, fit });
+    }
+  }
+  const found = [...best.values()].toSorted((a, b) => b.fit - a.fit);
+  if (claim.heading === undefined) return found;
+  const headed = new Set(itemsNamed(reading.sheet, claim.heading, reading.around).map(({ item }) => item.id));
+  const within = found.filter(({ item }) => headed.has(item.id));
+  return within.length > 0 ? within : found;
+};
+
+/** An item whose name fits far better and that this value cannot answer is what was meant all the same. */
+const FAR_BETTER = 1.5;
+
+const refusedOf = (tried: readonly Tried[]): Proposal => {
+  const best = tried
+    .filter((one): one is Extract<Tried, { ok: false }> => !one.ok)
+    .toSorted((a, b) => b.fit - a.fit)[0];
+  return best === undefined || best.fit < LEAST_FIT
+    ? { ok: false, why: "no-item" }
+    : { ok: false, why: best.why, item: best.item };
+};
+
+/**
+ * What a claim may mean, best first; or why it means nothing that the sheet asks.
+ */
+export const propose = (claim: Claim, reading: Reading): Proposal => {
+  const tried = candidatesOf(claim, reading).map((candidate) => attempt(claim, candidate, reading));
+  const meant = tried
+    .flatMap((one) => (one.ok ? [one.meant] : []))
+    .toSorted((a, b) => b.confidence - a.confidence);
+  const [best, second] = meant;
+  const missed = Math.max(0, ...tried.map((one) => (one.ok ? 0 : one.fit)));
+  if (best === undefined || best.confidence < LEAST_FIT || missed > FAR_BETTER * best.confidence)
+    return refusedOf(tried);
+  const close = second !== undefined && second.confidence > 0.93 * best.confidence;
+  const sure = best.sure && !close && best.confidence >= 0.6;
+  return {
+    ok: true,
+    meant: [{ ...best, sure }, ...meant.slice(1)]
+      .filter(({ confidence }) => confidence >= LEAST_FIT)
+      .slice(0, 4),
+  };
+};

@@ -1,0 +1,160 @@
+import type { FindingInput } from "@evenhand/shared/finding";
+import type { GradeScale, VehicleForm } from "@evenhand/shared/report";
+import type { Sheet } from "@evenhand/shared/sheet";
+import type { Book } from "../grid/index.ts";
+import { itemsNamed } from "../item-names/index.ts";
+import { labelOf } from "../label/index.ts";
+import { propose } from "../propose/index.ts";
+import type { Meant, Proposal, Reading } from "../propose/index.ts";
+import { legendOf } from "../row-words/index.ts";
+import { settlePlaces } from "../settle-places/index.ts";
+import type { Claim } from "../table-claims/index.ts";
+import type { ProposedFinding, RefusedClaim, RowOutcome, TableDraft } from "./outcome.ts";
+import { rowsOf, rowText } from "./rows.ts";
+import type { ReadRow } from "./rows.ts";
+import { writingOf } from "./writing.ts";
+
+/** What is known of the car beforehand: with its form, positions it does not have are never meant. */
+export type TableContext = { readonly form?: VehicleForm };
+
+type Asked = {
+  readonly claim: Claim;
+  readonly proposal: Proposal;
+  readonly read: ReadRow;
+  readonly grid: string;
+};
+
+/** Before the first heading only what names an item outright is one: a client's name is no code. */
+const PREAMBLE_FIT = 0.8;
+
+const inPreamble = (proposal: Proposal): Proposal => {
+  if (!proposal.ok) return proposal;
+  const [best] = proposal.meant;
+  return best !== undefined && best.confidence >= PREAMBLE_FIT ? proposal : { ok: false, why: "no-item" };
+};
+
+/** How well a heading must fit an item to be taken for one. */
+const NAMES_ITEM = 0.55;
+
+const askAll = (
+  book: Book,
+  reading: Omit<Reading, "around" | "sections">,
+): {
+  readonly asked: Asked[];
+  readonly rows: readonly { readonly grid: string; readonly read: ReadRow }[];
+} => {
+  const writing = writingOf(book);
+  const namesItem = (text: string): boolean =>
+    (itemsNamed(reading.sheet, labelOf(text), [])[0]?.fit ?? 0) >= NAMES_ITEM;
+  const rows = book.grids.flatMap((grid) =>
+    rowsOf(grid, writing, namesItem).map((read) => ({ grid: grid.name, read })),
+  );
+  const asked = rows.flatMap(({ grid, read }) =>
+    read.claims.map((claim) => {
+      const proposal = propose(claim, { ...reading, around: read.around, sections: read.sections });
+      return { claim, grid, read, proposal: read.preamble ? inPreamble(proposal) : proposal };
+    }),
+  );
+  return { asked, rows };
+};
+
+const noteFor = (claim: Claim): string | undefined => {
+  const words = claim.value.numeric || claim.value.outcome !== undefined ? "" : claim.value.text;
+  const note = [words, claim.note]
+    .filter((text, at, all) => text !== "" && all.indexOf(text) === at)
+    .join("; ");
+  return note === "" ? undefined : note.slice(0, 4000);
+};
+
+const findingOf = (meant: Meant, position: string, claim: Claim): FindingInput => {
+  const note = noteFor(claim);
+  return {
+    item: meant.item.id,
+    ...(position === "" ? {} : { position }),
+    answer: meant.answer,
+    ...(claim.value.firmness === "asserted" ? {} : { firmness: claim.value.firmness }),
+    ...(meant.answer.kind === "reading" ? { basis: "measured" as const } : {}),
+    ...(note === undefined ? {} : { note }),
+  };
+};
+
+type Ended = { readonly findings: ProposedFinding[]; readonly refused: RefusedClaim[] };
+
+class Ends {
+  private readonly taken = new Set<string>();
+  readonly scales = new Map<string, GradeScale>();
+  readonly byRow = new Map<ReadRow, Ended>();
+
+  of(read: ReadRow): Ended {
+    const ended = this.byRow.get(read) ?? { findings: [], refused: [] };
+    this.byRow.set(read, ended);
+    return ended;
+  }
+
+  /** One finding a place: what a later row says of the same is refused, never put over it. */
+  add({ claim, read, proposal }: Asked, meant: Meant | undefined): void {
+    const ended = this.of(read);
+    if (!proposal.ok) {
+      ended.refused.push({
+        why: proposal.why,
+        column: claim.column,
+        ...(proposal.item === undefined ? {} : { item: proposal.item }),
+      });
+      return;
+    }
+    const free = meant?.positions.filter((position) => !this.taken.has(`${meant.item.id} ${position}`)) ?? [];
+    if (meant === undefined || free.length === 0) {
+      const item = proposal.meant[0]?.item.id;
+      ended.refused.push({ why: "twice", column: claim.column, ...(item === undefined ? {} : { item }) });
+      return;
+    }
+    if (meant.scale !== undefined) this.scales.set(meant.scale.id, meant.scale);
+    for (const position of free) {
+      this.taken.add(`${meant.item.id} ${position}`);
+      ended.findings.push({
+        finding: findingOf(meant, position, claim),
+        confidence: Math.round(Math.min(1, meant.confidence) * 100) / 100,
+        sure: meant.sure && free.length === meant.positions.length && claim.value.firmness === "asserted",
+        column: claim.column,
+      });
+    }
+  }
+}
+
+const outcomeOf = (grid: string, read: ReadRow, ended: Ended | undefined): RowOutcome => {
+  const base = { grid, row: read.row.number, text: rowText(read.row) };
+  const { findings = [], refused = [] } = ended ?? {};
+  if (findings.length > 0) return { ...base, end: "finding", findings, refused };
+  if (read.note !== undefined) return { ...base, end: "note", findings, refused: [], note: read.note };
+  const silent = refused.every(({ why }) => why === "nothing-said");
+  if (read.preamble || silent)
+    return { ...base, end: "note", findings, refused, note: silent ? "left-blank" : "fact" };
+  if (read.claims.every(({ fromNote }) => fromNote))
+    return { ...base, end: "note", findings, refused, note: "remark" };
+  return { ...base, end: "refused", findings, refused };
+};
+
+/**
+ * Reads a file of tables as the draft of a report: headings found, columns and rows lined up with the sheet's items by the lexicon, each
+ * finding with how sure it is. Every row that holds something ends as finding, note or refused with a reason; none is dropped.
+ *
+ * @param context what is known of the car
+ * @returns time linear in the number of rows
+ */
+export const readTable = (book: Book, sheet: Sheet, context: TableContext = {}): TableDraft => {
+  const faultKinds = new Map(sheet.faultKinds.map((kind) => [kind.id, kind]));
+  const legend = legendOf(book.grids);
+  const { asked, rows } = askAll(book, { sheet, faultKinds, form: context.form, scale: legend });
+  const settled = settlePlaces(
+    asked.flatMap(({ proposal }, at) => (proposal.ok ? [{ at, meant: proposal.meant }] : [])),
+  );
+  const ends = new Ends();
+  for (const [at, one] of asked.entries()) ends.add(one, settled.get(at));
+  return {
+    rows: rows.map(({ grid, read }) => outcomeOf(grid, read, ends.byRow.get(read))),
+    scales: [...ends.scales.values()],
+    aside: book.aside,
+  };
+};
+
+export type { RowOutcome, TableDraft } from "./outcome.ts";

@@ -1,0 +1,124 @@
+import * as fc from "fast-check";
+import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
+import { expect, test } from "vitest";
+import type { Book } from "../grid/index.ts";
+import { readCsv } from "../read-csv/index.ts";
+import { readTable } from "./index.ts";
+
+const bookOf = (csv: string): Book => ({ form: "csv", grids: [readCsv(csv)], aside: [] });
+const read = (csv: string) => readTable(bookOf(csv), sheetVersion1);
+const said = (csv: string) =>
+  read(csv).rows.flatMap(({ findings }) =>
+    findings.map(({ finding }) => [finding.item, finding.position ?? "", finding.answer]),
+  );
+
+const tread = (value: number) => ({ kind: "reading", unit: "mm", values: [{ value }] });
+
+test("a column a corner and a row a corner come to the same findings", () => {
+  const right = [
+    ["wheels.tread-depth", "left-front", tread(5)],
+    ["wheels.tread-depth", "right-front", tread(4.5)],
+  ];
+  expect(said("Check,LF,RF\nTread (mm),5,4.5\n")).toEqual(right);
+  expect(said("Corner,Tread (mm),Notes\nLF,5,\nRF,4.5,\n")).toEqual(right);
+});
+
+test("what is beside the point is a note, and what cannot be placed is refused with a reason", () => {
+  const rows = read(
+    "Item,Result,Notes\nInspector,J. Quill,\nBrake hoses,cracked,\nUnobtainium flux,ok,\nHorn,,\n",
+  ).rows;
+  expect(rows.map(({ end, note, refused }) => [end, note ?? refused[0]?.why])).toEqual([
+    ["note", "heading"],
+    ["note", "fact"],
+    ["refused", "no-place"],
+    ["refused", "no-item"],
+    ["note", "left-blank"],
+  ]);
+});
+
+test("one place is answered once: what a later row says of it is refused, and said to be", () => {
+  const rows = read("Item,Result\nHorn,ok\nHorn,no\n").rows;
+  expect(rows.map(({ end }) => end)).toEqual(["note", "finding", "refused"]);
+  expect(rows[2]?.refused[0]?.why).toBe("twice");
+});
+
+test("two rows of one name share its items as fits best", () => {
+  expect(
+    said("Item,Result\nOil pressure at 2000 rpm,44 psi\nOil pressure,20 psi\n").map(([item]) => item),
+  ).toEqual(["engine.oil-pressure-2000", "engine.oil-pressure-idle"]);
+});
+
+test("hedged and second-hand words are kept as such and left to be settled", () => {
+  const [hedged, told] = read(
+    "Item,Result\nFrame rails,looks solid\nEngine oil,clean per seller\n",
+  ).rows.slice(1);
+  expect(hedged?.findings[0]).toMatchObject({ finding: { firmness: "hedged" }, sure: false });
+  expect(told?.findings[0]).toMatchObject({ finding: { firmness: "second-hand" }, sure: false });
+});
+
+const words = fc.constantFrom(
+  "Horn",
+  "Tread",
+  "LF",
+  "RR",
+  "Front",
+  "ok",
+  "x",
+  "✓",
+  "fail",
+  "n/a",
+  "not tested",
+  '7/32"',
+  "5,5",
+  "12.4 V",
+  "rust",
+  "Item",
+  "Result",
+  "Notes",
+  "Yes",
+  "No",
+  "Good",
+  "Fair",
+  "Poor",
+  "BRAKES",
+  "Cyl 1",
+  "1",
+  "2",
+  "3",
+  "",
+  "",
+  "",
+  "=1+1",
+  "#REF!",
+  "Oil: clean",
+  "A = good  B = bad",
+  "Comments",
+  "Seats",
+  "Hood",
+  "Compression",
+);
+const row = fc.array(fc.oneof(words, fc.string({ maxLength: 12 })), { maxLength: 7 });
+
+test("every row that holds something ends as finding, note or refused, whatever stands in it", () => {
+  fc.assert(
+    fc.property(fc.array(row, { maxLength: 9 }), (rows) => {
+      const grid = {
+        name: "",
+        rows: rows
+          .map((cells, at) => ({ number: at + 1, cells: cells.map((text) => ({ text: text.trim() })) }))
+          .filter(({ cells }) => cells.some(({ text }) => text !== "")),
+      };
+      const draft = readTable({ form: "csv", grids: [grid], aside: [] }, sheetVersion1);
+      expect(draft.rows.map((one) => one.row)).toEqual(grid.rows.map(({ number }) => number));
+      for (const { end, findings, refused } of draft.rows) {
+        expect(end === "finding").toBe(findings.length > 0);
+        expect(end !== "refused" || refused.length > 0).toBe(true);
+      }
+      const places = draft.rows.flatMap(({ findings }) =>
+        findings.map(({ finding }) => `${finding.item} ${finding.position ?? ""}`),
+      );
+      expect(new Set(places).size).toBe(places.length);
+    }),
+    { numRuns: 1000 },
+  );
+});

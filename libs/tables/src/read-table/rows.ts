@@ -1,0 +1,195 @@
+import type { Grid, Row } from "../grid/index.ts";
+import { labelOf } from "../label/index.ts";
+import { isBlank } from "../outcome-words/index.ts";
+import { readValue } from "../read-value/index.ts";
+import type { Writing } from "../read-value/numbers.ts";
+import { isFact, isLegend, isRemark, labelAndValue } from "../row-words/index.ts";
+import { sectionsOf } from "../sections/index.ts";
+import { claimsOf, planOf } from "../table-claims/index.ts";
+import type { Claim, Plan } from "../table-claims/index.ts";
+import { isTitle, tablesOf } from "../table-shape/index.ts";
+import type { NamesItem, Table } from "../table-shape/index.ts";
+import type { NoteKind } from "./outcome.ts";
+
+/** A row with what it says, and the words above it; of a row that says nothing, what it is. */
+export type ReadRow = {
+  readonly row: Row;
+  readonly claims: readonly Claim[];
+  readonly around: readonly string[];
+  readonly sections: readonly string[];
+  readonly note?: NoteKind;
+  /** Before the first heading stand facts of the visit, and only what is certain is a finding. */
+  readonly preamble: boolean;
+};
+
+const ownCells = (row: Row): readonly string[] =>
+  row.cells
+    .filter(({ text, under }) => text.trim() !== "" && under !== "left")
+    .map(({ text }) => text.trim());
+
+/** A heading of rows: merged over them, in capitals, ending in a colon, or the name of a part of the car. */
+const isSectionHeading = (row: Row, text: string): boolean =>
+  sectionsOf(text).length > 0 ||
+  row.cells.some(({ under }) => under === "left") ||
+  (/[A-Z]{3}/.test(text) && text === text.toUpperCase()) ||
+  text.endsWith(":");
+
+type Above = { readonly words: readonly string[]; readonly sections: readonly string[] };
+
+const aboveOf = (text: string): Above => ({ words: labelOf(text).core, sections: sectionsOf(text) });
+
+/** `Oil: clean` in one cell, as a claim like any other. */
+const inOneCell = (text: string, column: number, writing: Writing): Claim | undefined => {
+  const parts = labelAndValue(text);
+  if (parts === undefined || isRemark(parts.label)) return undefined;
+  const label = labelOf(parts.label);
+  const value = readValue(parts.value, writing);
+  return {
+    names: [label],
+    where: [label],
+    value,
+    note: value.remark ?? "",
+    unit: label.unit,
+    fromNote: false,
+    column,
+  };
+};
+
+/** Facts at the top come in pairs: a name, and beside it what it is. */
+const inPairs = (row: Row, writing: Writing): Claim[] => {
+  const cells = row.cells
+    .map(({ text, under }, index) => ({ text: under === "left" ? "" : text.trim(), index }))
+    .filter(({ text }) => text !== "");
+  const claims: Claim[] = [];
+  for (let at = 0; at < cells.length; at += 1) {
+    const cell = cells[at];
+    if (cell === undefined) continue;
+    const alone = inOneCell(cell.text, cell.index, writing);
+    if (alone !== undefined) {
+      claims.push(alone);
+      continue;
+    }
+    const next = cells[at + 1];
+    if (next === undefined || isFact(cell.text) || /:\s*\S/.test(next.text)) continue;
+    const label = labelOf(cell.text);
+    const [value, third] = [readValue(next.text, writing), cells[at + 2]];
+    const unit = label.unit ?? (third === undefined ? undefined : labelOf(`x (${third.text})`).unit);
+    claims.push({
+      names: [label],
+      where: [label],
+      value,
+      note: "",
+      unit,
+      fromNote: false,
+      column: next.index,
+    });
+    at += 1;
+  }
+  return claims;
+};
+
+const loneNote = (row: Row, text: string): NoteKind => {
+  if (sectionsOf(text).length > 0) return "heading";
+  if (isRemark(text.replace(/[:–-].*$/s, "")) || isLegend(text) || text.length > 90) return "remark";
+  if (isFact(labelAndValue(text)?.label ?? text)) return "fact";
+  if (isSectionHeading(row, text)) return "heading";
+  return text.split(/\s+/).length > 6 ? "remark" : "left-blank";
+};
+
+const nothing = { claims: [], preamble: false } as const;
+
+class Rows {
+  private above: Above = { words: [], sections: [] };
+  readonly read: ReadRow[] = [];
+  private readonly writing: Writing;
+
+  constructor(grid: Grid, writing: Writing) {
+    this.writing = writing;
+    this.above = aboveOf(grid.name);
+  }
+
+  table(table: Table, preamble: boolean): void {
+    for (const row of table.headings) this.heading(row);
+    const plans = table.groups.map((columns) => planOf(columns, table));
+    for (const row of table.rows) this.row(row, plans, preamble);
+  }
+
+  private heading(row: Row): void {
+    const [first = ""] = ownCells(row);
+    if (sectionsOf(first).length > 0) this.above = aboveOf(first);
+    this.push(row, [], "heading", false);
+  }
+
+  private push(
+    row: Row,
+    claims: readonly Claim[],
+    note: NoteKind | undefined,
+    preamble: boolean,
+    over: readonly string[] = [],
+  ): void {
+    const around = [...this.above.words, ...over];
+    const base = { row, around, sections: this.above.sections };
+    this.read.push(note === undefined ? { ...base, claims, preamble } : { ...base, ...nothing, note });
+  }
+
+  private row(row: Row, plans: readonly Plan[], preamble: boolean): void {
+    const cells = ownCells(row);
+    const [first = ""] = cells;
+    if (cells.length === 1 || isTitle(row)) return this.lone(row, first);
+    if (cells.some(isLegend)) return this.push(row, [], "remark", false);
+    if (preamble && (cells.length > 2 || plans.every(({ labels }) => labels.length === 0)))
+      return this.facts(row, true);
+    const spoken = cells.filter((cell) => labelAndValue(cell) !== undefined).length;
+    if (spoken >= 2 && spoken >= cells.length / 2) return this.facts(row, false);
+    const read = plans.map((plan) => claimsOf(row, plan, this.writing));
+    const claims = read.flatMap((one) => one.claims);
+    const labels = read.map(({ label }) => label).filter((label) => label !== "");
+    if (
+      labels.length > 0 &&
+      labels.every((label) => isFact(label) || (isRemark(label) && claims.every(({ fromNote }) => fromNote)))
+    )
+      return this.push(row, [], isFact(first) ? "fact" : "remark", false);
+    const group = plans.flatMap((plan) =>
+      plan.labels.slice(0, -1).flatMap(({ index }) => labelOf(row.cells[index]?.text ?? "").core),
+    );
+    if (claims.length > 0) return this.push(row, claims, undefined, preamble, group);
+    const note = read.some((one) => one.note !== "") || labels.length === 0 ? "remark" : "left-blank";
+    return this.push(row, [], note, false);
+  }
+
+  private facts(row: Row, preamble: boolean): void {
+    const claims = inPairs(row, this.writing);
+    this.push(row, claims, claims.length === 0 ? "fact" : undefined, preamble);
+  }
+
+  private lone(row: Row, text: string): void {
+    const column = row.cells.findIndex((cell) => cell.text.trim() !== "");
+    const claim = isLegend(text) ? undefined : inOneCell(text, column, this.writing);
+    const fact = isFact(labelAndValue(text)?.label ?? "");
+    if (claim !== undefined && !fact)
+      return this.push(row, [claim], undefined, text.length > 90 || this.read.length < 2);
+    const own = loneNote(row, text);
+    const note = own === "left-blank" && this.read.length === 0 ? "heading" : own;
+    if (note === "heading" && !isBlank(text)) this.above = aboveOf(text);
+    return this.push(row, [], note, false);
+  }
+}
+
+/**
+ * Every row of a grid with what it says: headings found, columns given their roles, names completed by what stands above.
+ */
+export const rowsOf = (grid: Grid, writing: Writing, namesItem: NamesItem): readonly ReadRow[] => {
+  const tables = tablesOf(grid, namesItem);
+  const rows = new Rows(grid, writing);
+  for (const [at, table] of tables.entries())
+    rows.table(table, at === 0 && table.headings.length === 0 && tables.length > 1);
+  return rows.read;
+};
+
+/** The text of a row, for whoever reads what became of it. */
+export const rowText = ({ cells }: Row): string =>
+  cells
+    .filter(({ text, under }) => text.trim() !== "" && under !== "left")
+    .map(({ text }) => text.replaceAll(/\s+/g, " ").trim())
+    .join(" | ")
+    .slice(0, 300);

@@ -1,0 +1,132 @@
+import type { UnitSymbol } from "@evenhand/shared/unit";
+import { findUnit } from "../unit-words/index.ts";
+
+/** Numbers in a cell and the unit behind them. `of32` says that they were written as so many thirty-seconds. */
+export type Numbers = {
+  readonly values: readonly number[];
+  readonly unit?: UnitSymbol;
+  readonly of32?: true;
+};
+
+const VULGAR: Readonly<Record<string, string>> = {
+  "½": "1/2",
+  "¼": "1/4",
+  "¾": "3/4",
+  "⅛": "1/8",
+  "⅜": "3/8",
+  "⅝": "5/8",
+  "⅞": "7/8",
+  "⅓": "1/3",
+  "⅔": "2/3",
+};
+
+/** Vulgar fractions written out, the signs of minus, times and fraction made plain. */
+const plain = (text: string): string =>
+  text
+    .replaceAll(/[½¼¾⅛⅜⅝⅞⅓⅔]/g, (sign) => ` ${VULGAR[sign] ?? ""}`)
+    .replaceAll("⁄", "/")
+    .replaceAll("−", "-")
+    .replaceAll("\u{a0}", " ")
+    .replaceAll(/(\d)\s*(?::|\bto)\s*1(?![\d.])/g, "$1 :1 ");
+
+/** A whole number with a fraction, a fraction, or a decimal with either sign for the point and either for thousands. */
+const NUMBER =
+  /(?<![\w/.,])(?<sign>[-+])?(?:(?<whole>\d+)[ -])?(?<top>\d+)\s*\/\s*(?<bottom>\d+)(?![\d/])|(?<![\w/])(?<minus>[-+])?(?<decimal>\d[\d.,' ]*\d|\d)(?![\d/])/gu;
+
+const COMMA_THOUSANDS = /^\d{1,3}(?:,\d{3})+(?:\.\d+)?$/;
+const POINT_THOUSANDS = /^\d{1,3}(?:\.\d{3}){1,}(?:,\d+)?$/;
+const SPACE_THOUSANDS = /^\d{1,3}(?:[ ']\d{3})+(?:[.,]\d+)?$/;
+
+/** Whether a sheet writes decimals with a comma: then `98.412` is a number of thousands. */
+export type Writing = { readonly comma: boolean };
+
+/** `undefined` where the signs make no number, as in a day or a version. */
+export const decimalOf = (text: string, { comma }: Writing): number | undefined => {
+  const joined = SPACE_THOUSANDS.test(text) ? text.replaceAll(/[ ']/g, "") : text.trim();
+  if (COMMA_THOUSANDS.test(joined) && !(comma && /^\d{1,3},\d{3}$/.test(joined) && joined.startsWith("0")))
+    return comma && /^\d,\d{3}$/.test(joined)
+      ? Number(joined.replace(",", "."))
+      : Number(joined.replaceAll(",", ""));
+  if (comma && POINT_THOUSANDS.test(joined)) return Number(joined.replaceAll(".", "").replace(",", "."));
+  if (/^\d+,\d+$/.test(joined)) return Number(joined.replace(",", "."));
+  return /^\d+(?:\.\d+)?$/.test(joined) ? Number(joined) : undefined;
+};
+
+const fractionOf = (groups: Readonly<Record<string, string | undefined>>): number | undefined => {
+  const bottom = Number(groups["bottom"]);
+  if (![2, 3, 4, 8, 10, 16, 32, 64].includes(bottom)) return undefined;
+  const size = Number(groups["whole"] ?? 0) + Number(groups["top"]) / bottom;
+  return groups["sign"] === "-" ? -size : size;
+};
+
+type Found = { readonly value: number; readonly end: number; readonly start: number; readonly of32: boolean };
+
+const numbersIn = (text: string, writing: Writing): Found[] =>
+  Array.from(text.matchAll(NUMBER)).flatMap((match) => {
+    const groups = match.groups ?? {};
+    const place = { start: match.index, end: match.index + match[0].length };
+    if (groups["top"] !== undefined) {
+      const value = fractionOf(groups);
+      return value === undefined ? [] : [{ value, ...place, of32: groups["bottom"] === "32" }];
+    }
+    const runs = splitRun(groups["decimal"] ?? "");
+    const values = runs.map((run) => decimalOf(run, writing));
+    const sign = groups["minus"] === "-" ? -1 : 1;
+    return values.flatMap((value) =>
+      value === undefined ? [] : [{ value: sign * value, ...place, of32: false }],
+    );
+  });
+
+/** `6 6 5` is three numbers, `71 203` one. */
+const splitRun = (run: string): string[] =>
+  SPACE_THOUSANDS.test(run) ? [run] : run.split(/[ ']+/).map((one) => one.replace(/[.,]+$/, ""));
+
+/** The unit that stands right behind a number: of one word or two. */
+const unitBehind = (text: string): UnitSymbol | undefined => {
+  const words =
+    /^[\s-]*(:\s?1\b|["″”°º%]\s?[a-z]*|'{2}|[a-zµμ°º][a-zµμ°²³·/.-]*(?:\s(?:hg|lbs?|ft|c|f)\b)?)/iu.exec(
+      text,
+    )?.[1];
+  if (words === undefined) return undefined;
+  return findUnit(words) ?? findUnit(words.split(/\s/)[0] ?? "") ?? (/^["″”]/.test(words) ? "in" : undefined);
+};
+
+/** Nobody reads an odometer to a thousandth: `71.203 miles` are seventy-one thousand. */
+const isThousands = (text: string): boolean => /^\d{1,3}\.\d{3}$/.test(text.trim());
+
+/**
+ * Numbers of a cell with their unit: decimals with point or comma, thousands, fractions, several readings in a row.
+ *
+ * @example numbersOf("14 3/8 in", { comma: false }) // { values: [14.375], unit: "in" }
+ */
+export const numbersOf = (text: string, writing: Writing): Numbers | undefined => {
+  const whole = plain(text);
+  const found = numbersIn(whole.replaceAll(":1", "::"), writing);
+  const [first] = found;
+  if (first === undefined) return undefined;
+  const units = found.map(({ end }) => unitBehind(whole.slice(end)));
+  const unit = units.find((one) => one !== undefined);
+  const far = unit === "mi" || unit === "km";
+  return {
+    values: found.map((one) =>
+      far && isThousands(whole.slice(one.start, one.end)) ? one.value * 1000 : one.value,
+    ),
+    ...(unit === undefined ? {} : { unit }),
+    ...(found.every(({ of32 }) => of32) ? { of32: true } : {}),
+  };
+};
+
+/** Whether what stands in a cell is numbers and a unit and hardly anything else. */
+export const isNumeric = (text: string): boolean => {
+  const left = plain(text)
+    .replaceAll(/[-+]?\d[\d.,'/]*/g, " ")
+    .replaceAll(/[~≈<>±@]/g, " ")
+    .trim();
+  const words = left.split(/[\s/,;&-]+/).filter((word) => word !== "");
+  return (
+    /\d/.test(text) &&
+    (words.length === 0 ||
+      findUnit(left) !== undefined ||
+      words.every((word) => findUnit(word) !== undefined))
+  );
+};

@@ -1,0 +1,136 @@
+import type { GradeScale } from "@evenhand/shared/report";
+import { gradeScale } from "../answer-of/grade.ts";
+import type { Grid } from "../grid/index.ts";
+import { labelOf } from "../label/index.ts";
+import { sensedIn } from "../sensed-words/index.ts";
+
+const FACT =
+  /^(client|customer|buyer|purchaser|seller|vendor|owner|dealer|vehicle|car|make|model|year|yr|date|day|inspector|inspected|examiner|surveyor|surveyed|address|phone|telephone|tel|e-?mail|location|place|site|report|reference|ref|stock|lot|job|invoice|price|asking|weather|page|prepared|signed|signature|colou?r|reg|registration|plate|body style|engine size|time|trim|company|firm|form|version|sheet|garage|city|state|country|zip|make\/model|make and model|doors|transmission|instructed|commissioned|requested|purpose|duration|started|finished|arrival|completed|checked|done|printed|our ref|your ref)\b/i;
+const FACT_TAIL =
+  /^\s*(\b(name|no|number|by|for|on|of|code|type|style|size|address|at|date|details?|description|and model|make|model)\b\.?|#|[.:/&]|\s)*$/i;
+
+/** Whether a name is one of the visit, the people or the papers of a report, and not of what was found. */
+export const isFact = (text: string): boolean => {
+  const found = FACT.exec(text.trim());
+  return found !== null && FACT_TAIL.test(text.trim().slice(found[0].length));
+};
+
+/** Whether a name opens remarks of the inspector's own. */
+export const isRemark = (text: string): boolean =>
+  /^(overall|comments?|notes?|summary|general|remarks?|conclusions?|other|additional|further|misc\w*|extra|observations?|impressions?|recommendations?|legend|key|disclaimer)\b(\s+(comments?|notes?|remarks?|impressions?|observations?|condition|summary|items?))?\s*[:.]?$/i.test(
+    text.trim(),
+  );
+
+/** `Oil: clean`, `Horn - ok`: a name and what is said of it, in one cell. */
+export const labelAndValue = (
+  text: string,
+): { readonly label: string; readonly value: string } | undefined => {
+  const found = /^(.{2,60}?)\s*(?::(?!\d)|\s[-–—]\s|\s?=\s|\t|\.{3,})\s*(\S.*)$/s.exec(text);
+  return found?.[1] === undefined || found[2] === undefined
+    ? undefined
+    : { label: found[1].trim(), value: found[2].trim() };
+};
+
+type Named = { readonly key: string; readonly meaning: string };
+
+/** `1 very good, 2 good, 3 usable`: three or more parts, each a grade and its meaning. */
+const listed = (text: string): Named[] => {
+  const parts = text.replace(/^[^:]{1,30}:\s*/, "").split(/\s*[,;]\s*/);
+  const named = parts.map((part) => /^([A-F]|\d{1,2})\s+([a-z][a-z' ]{1,40})$/i.exec(part));
+  if (parts.length < 3 || named.some((one) => one === null)) return [];
+  return named.flatMap((one) => (one?.[1] === undefined ? [] : [{ key: one[1], meaning: one[2] ?? "" }]));
+};
+
+/** `A = as new  B = good`, `1 - poor, 5 - excellent`: grades and what they mean. */
+const legendIn = (text: string): Named[] => {
+  const found = Array.from(
+    text.matchAll(
+      /(?<![\w.])([A-F]|\d{1,2})\s*(?:=|:|-|–|\bis\b)\s*([A-Za-z][^=;,|\n]*?)(?=\s*(?:[;,|\n]|\s[A-F]\s*[=:–-]|\s\d{1,2}\s*[=:–-]|$))/g,
+    ),
+  );
+  const named = found.map((match) => ({ key: match[1] ?? "", meaning: (match[2] ?? "").trim() }));
+  return named.length >= 2 ? named : listed(text);
+};
+
+const POINTS: readonly (readonly [points: number, words: RegExp])[] = [
+  [5, /\b(as|like) new|excellent|perfect|mint|best|concours|new\b|show/i],
+  [4, /very good|good|clean|nice/i],
+  [3, /fair|average|ok|acceptable|worn|used|even/i],
+  [2, /needs? work|poor|rough|heavy|tired|attention/i],
+  [1, /finished|bad|scrap|spent|replace|fail|unsafe|worst|terrible|useless|very poor|unserviceable/i],
+];
+
+/** How good a grade's meaning is, 5 best; found from its words alone. */
+export const pointsOf = (meaning: string): number | undefined => {
+  if (/very poor/i.test(meaning)) return 1;
+  const found = POINTS.find(([, words]) => words.test(meaning));
+  if (found !== undefined) return found[0];
+  const grade = sensedIn(meaning)
+    .flatMap(({ senses }) => senses)
+    .find((sense) => "grade" in sense);
+  return grade === undefined
+    ? undefined
+    : ["spent", "heavy-wear", "even-wear", "light-wear", "as-new"].indexOf(grade.grade) + 1;
+};
+
+/** From the keys a legend names to all between them: `1 = poor, 5 = like new` has 2, 3 and 4 as well. */
+const between = (named: readonly Named[]): string[] => {
+  const keys = named.map(({ key }) => key);
+  if (!keys.every((key) => /^\d+$/.test(key))) return keys;
+  const numbers = keys.map(Number);
+  const [least, most] = [Math.min(...numbers), Math.max(...numbers)];
+  return Array.from({ length: most - least + 1 }, (_, at) => String(least + at));
+};
+
+const byKey = (a: string, b: string): number =>
+  /^\d+$/.test(a) ? Number(a) - Number(b) : a.localeCompare(b);
+
+/** Worst first: by the points of the first and the last meaning; without any, higher numbers are better and earlier letters. */
+const worstFirst = (named: readonly Named[]): string[] => {
+  const keys = between(named).toSorted(byKey);
+  const sorted = named.toSorted((a, b) => byKey(a.key, b.key));
+  const [first, last] = [pointsOf(sorted[0]?.meaning ?? ""), pointsOf(sorted.at(-1)?.meaning ?? "")];
+  const rising =
+    first === undefined || last === undefined || first === last ? /^\d/.test(keys[0] ?? "") : first < last;
+  return rising ? keys : keys.toReversed();
+};
+
+/** Whether a text is a legend of grades. */
+export const isLegend = (text: string): boolean => legendIn(text).length >= 2;
+
+/** The scale of grades a sheet explains anywhere in it; its first where it explains several. */
+export const legendOf = (grids: readonly Grid[]): GradeScale | undefined => {
+  for (const { rows } of grids)
+    for (const { cells } of rows) {
+      const named = cells.flatMap(({ text, under }) => (under === undefined ? legendIn(text) : []));
+      const distinct = [...new Map(named.map((one) => [one.key, one])).values()];
+      if (distinct.length >= 2) return gradeScale("grades", worstFirst(distinct));
+    }
+  return undefined;
+};
+
+/** Grades that head columns to be ticked, worst first. */
+export const scaleOfHeadings = (names: readonly string[]): GradeScale | undefined => {
+  if (names.length < 2) return undefined;
+  const points = names.map((name) =>
+    /^[A-F]$/i.test(name) ? 70 - (name.toUpperCase().codePointAt(0) ?? 0) : pointsOf(name),
+  );
+  const [first, last] = [points[0], points.at(-1)];
+  const falling = first !== undefined && last !== undefined && first > last;
+  const ordered = falling ? names.toReversed() : names;
+  return gradeScale(
+    `grades-${ordered.length}-${labelOf(ordered[0] ?? "").stems[0] ?? "x"}`.toLowerCase(),
+    ordered,
+  );
+};
+
+/** `1-5`, `(1–10)`: a scale of numbers in a heading, its end the better one where nothing else is said. */
+export const scaleInHeading = (heading: string): GradeScale | undefined => {
+  const found = /\(?\b([01])\s*(?:-|–|to|\.\.)\s*(5|10)\b\)?/.exec(heading);
+  if (found === null) return undefined;
+  const [from, to] = [Number(found[1]), Number(found[2])];
+  return gradeScale(
+    `grades-${from}-${to}`,
+    Array.from({ length: to - from + 1 }, (_, at) => String(from + at)),
+  );
+};

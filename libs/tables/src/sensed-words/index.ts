@@ -1,0 +1,101 @@
+import { expandPattern } from "@evenhand/lexicon/expand-pattern";
+import { lexiconVersion1 } from "@evenhand/lexicon/lexicon-version-1";
+import { tokenize } from "@evenhand/lexicon/tokenize";
+import { remembered } from "../remembered/index.ts";
+
+type Sense = (typeof lexiconVersion1.conditions)[number]["senses"][number];
+
+/** A word of condition in a text, what it says, and whether it was denied (`no rust`). */
+export type Sensed = {
+  readonly senses: readonly Sense[];
+  readonly denied: boolean;
+  /** Where it ends, in characters; a size stands behind it or before it. */
+  readonly start: number;
+  readonly end: number;
+};
+
+/** What is written in sheets beside what the lexicon knows. No source: the trade's own habits. */
+const WRITTEN: readonly (readonly [words: string, sense: Sense])[] = [
+  [
+    "does not hold; will not hold; not holding; not work; does not work; will not work; no power; no sound; no function; snapped (off); one out; bulb out; bulb gone; u s; kaput; not working; no good",
+    { working: "no" },
+  ],
+  [
+    "bulb dim; dim; slow; weak; works at times; intermittent fault; only on high; erratic; lazy",
+    { working: "intermittent" },
+  ],
+  ["surface rust; rust scale; light rust; scabby; scab; crusty; rust bubble", { fault: "corrosion" }],
+  ["rust hole; rotten through; holed; hole", { fault: "perforation" }],
+  ["soft; swell; puffy; soft swollen", { fault: "swelling" }],
+  ["curb rash; kerbed; scuffed", { fault: "scratch" }],
+  ["sun faded; bleached; faded paint", { fault: "fading" }],
+  ["repaint flaking; peeling; flaking; lacquer peel", { fault: "delamination" }],
+  [
+    "no play; no leak; ok; okay; pass; good; fine; solid; sound; no rust; rust free; clean",
+    { general: "good" },
+  ],
+];
+
+type Entry = { readonly phrase: readonly string[]; readonly senses: readonly Sense[] };
+
+const entries = (): ReadonlyMap<string, readonly Entry[]> => {
+  const byFirst = new Map<string, Entry[]>();
+  const add = (words: readonly string[], senses: readonly Sense[]): void => {
+    for (const phrase of words.flatMap(expandPattern)) {
+      const [first = ""] = phrase;
+      byFirst.set(first, [...(byFirst.get(first) ?? []), { phrase, senses }]);
+    }
+  };
+  for (const [words, sense] of WRITTEN) add(words.split(";"), [sense]);
+  for (const { words, senses } of lexiconVersion1.conditions) add(words, senses);
+  for (const list of byFirst.values()) list.sort((a, b) => b.phrase.length - a.phrase.length);
+  return byFirst;
+};
+
+let known: ReadonlyMap<string, readonly Entry[]> | undefined;
+
+const NOT = new Set(["no", "not", "without", "never", "nil", "free"]);
+/** How many words a denial reaches over: "no visible rust or rot". */
+const REACH = 4;
+
+/** A denial ends where a sentence, or "but", begins anew. */
+const isDenied = (stems: readonly string[], at: number): boolean => {
+  for (let back = at - 1; back >= Math.max(0, at - REACH); back -= 1) {
+    const stem = stems[back] ?? "";
+    if ([",", ".", ";", "but", "-"].includes(stem)) return false;
+    if (NOT.has(stem)) return true;
+  }
+  return stems[at + 1] === "free";
+};
+
+const sense = (text: string): readonly Sensed[] => {
+  known ??= entries();
+  const tokens = tokenize(text);
+  const stems = tokens.map(({ stem }) => stem);
+  const found: Sensed[] = [];
+  for (let at = 0; at < tokens.length;) {
+    const entry = known
+      .get(stems[at] ?? "")
+      ?.find(({ phrase }) => phrase.every((stem, index) => stem === stems[at + index]));
+    if (entry === undefined) {
+      at += 1;
+      continue;
+    }
+    const last = tokens[at + entry.phrase.length - 1];
+    found.push({
+      senses: entry.senses,
+      denied: isDenied(stems, at),
+      start: tokens[at]?.start ?? 0,
+      end: last?.end ?? 0,
+    });
+    at += entry.phrase.length;
+  }
+  return found;
+};
+
+/**
+ * The words of condition in a text, the longest that fit, in order.
+ *
+ * @example sensedIn("not rusty, cracked").map(({ denied }) => denied) // [true, false]
+ */
+export const sensedIn: (text: string) => readonly Sensed[] = remembered(sense, 500);
