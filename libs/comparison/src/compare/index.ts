@@ -220,8 +220,7 @@ export const compareByPlace = (
     const place = places[number];
     if (place === undefined) continue;
     firsts[number] = written.entries.length;
-    const { order } = place.compiled;
-    if (firstOfItem[order] === -1) firstOfItem[order] = written.entries.length;
+    if (firstOfItem[place.itemOrder] === -1) firstOfItem[place.itemOrder] = written.entries.length;
     const indexA = findingsA[place.number] ?? -1;
     const indexB = findingsB[place.number] ?? -1;
     if (indexA < 0 && indexB < 0) {

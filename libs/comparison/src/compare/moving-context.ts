@@ -51,9 +51,9 @@ export const contextMover = (report: Report, plan: Plan, indexes: Int32Array) =>
     return callOf(finding.answer, compiled.item, context);
   };
   const context: MovingContext = { position: "", conditions: undefined, scales, form, other, otherCall };
-  const move = ({ compiled, position }: PlannedPlace, finding: Finding | undefined): void => {
+  const move = ({ compiled, position, asksConditions }: PlannedPlace, finding: Finding | undefined): void => {
     context.position = position;
-    context.conditions = finding?.conditions;
+    context.conditions = asksConditions ? finding?.conditions : undefined;
     context.faultKinds = compiled.faultKinds;
   };
   return { context, move };

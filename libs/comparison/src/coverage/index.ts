@@ -2,7 +2,7 @@ import type { Comparison, CoverageRow, Entry } from "@evenhand/shared/comparison
 import type { Finding } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
 import { SEVERITIES } from "@evenhand/shared/severity";
-import type { CompiledItem, CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { SEEN, STATED } from "../compare/index.ts";
 import type { Lines } from "../compare/index.ts";
 import { findingOf } from "../finding-of/index.ts";
@@ -132,22 +132,15 @@ const sumOf = (rows: readonly CoverageRow[]): CoverageRow => {
  * coverage().whole // { of: "whole", onSheet: 611, stated: 402, … }
  */
 export const coverageCounter = (sheet: CompiledSheet) => {
-  const sections = new Map(sheet.sheet.sections.map(({ id }) => [id, emptyRow(id)]));
+  const sections = sheet.sheet.sections.map(({ id }) => emptyRow(id));
   const severities = SEVERITIES.map((id) => emptyRow(id));
-  let item: CompiledItem | undefined;
-  let section: CoverageRow | undefined;
   const countPlace = (seen: SeenPlace): void => {
-    const { compiled, rank } = seen.place;
-    // Places of one item stand together.
-    if (compiled !== item) {
-      item = compiled;
-      section = sections.get(compiled.item.section);
-    }
+    const { section, rank } = seen.place;
     count(severities[rank], seen);
-    count(section, seen);
+    count(sections[section], seen);
   };
   const coverage = (): Comparison["coverage"] => ({
-    bySection: Array.from(sections.values()).filter(({ onSheet }) => onSheet > 0),
+    bySection: sections.filter(({ onSheet }) => onSheet > 0),
     bySeverity: severities,
     whole: sumOf(severities),
   });

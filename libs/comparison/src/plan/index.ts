@@ -21,6 +21,11 @@ export type PlannedPlace = {
   /** Where it stands in the order of the sheet and of the walk: less comes first. */
   readonly order: number;
   readonly compiled: CompiledItem;
+  /** The item's place in the sheet, and its section's. */
+  readonly itemOrder: number;
+  readonly section: number;
+  /** Its call may hang on the conditions that were noted; those of most items are never looked at. */
+  readonly asksConditions: boolean;
   /** Light, weather and the like: never compared. */
   readonly circumstance: boolean;
   readonly frame: FaultFrame;
@@ -118,6 +123,7 @@ const makePlan = (sheet: CompiledSheet): Plan => {
   const places = new Map<string, Map<string, PlannedPlace>>();
   const byForm = new Map<string, readonly PlannedPlace[]>();
 
+  const sectionOf = (section: string): number => sheet.sheet.sections.findIndex(({ id }) => id === section);
   let count = 0;
 
   /** What all positions of an item share, unless one of them is graver or milder than the others. */
@@ -144,6 +150,9 @@ const makePlan = (sheet: CompiledSheet): Plan => {
       position,
       order: compiled.order * POSITIONS + positionOrder,
       compiled,
+      itemOrder: compiled.order,
+      section: sectionOf(compiled.item.section),
+      asksConditions: compiled.item.yardstickNeeds !== undefined || compiled.item.reading !== undefined,
       circumstance: compiled.item.circumstance === true,
       frame,
       picks: picksAt(compiled, position),

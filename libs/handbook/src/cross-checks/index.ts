@@ -29,7 +29,7 @@ const badOf = ({ bad, claim, reads, result }: Ruling): readonly Found[] => {
   return claim === undefined ? reads : [];
 };
 
-const checkOf = ({ over, strength }: HandbookRule, ruling: Ruling): CrossCheck => {
+const checkOf = ({ over, strength }: Running, ruling: Ruling): CrossCheck => {
   const { result, claim, reads } = ruling;
   const tested = claim === undefined ? null : referenceTo(claim);
   const decides = tested !== null && strength === "contradicts" && result.verdict !== "cannot-tell";
@@ -44,11 +44,16 @@ const checkOf = ({ over, strength }: HandbookRule, ruling: Ruling): CrossCheck =
   };
 };
 
+/** What running a rule takes, of one shape for all of them. */
+type Running = Pick<HandbookRule, "rule" | "over" | "strength">;
+
+const RUNNING: readonly Running[] = rules.map(({ rule, over, strength }) => ({ rule, over, strength }));
+
 /** Every rule whose inputs are there. */
 const runViews = (own: readonly View[], across: readonly View[]): CrossCheck[] => {
   const all = [...own, ...across];
   const found: CrossCheck[] = [];
-  for (const rule of rules) {
+  for (const rule of RUNNING) {
     const rulings = rule.rule(rule.over === "one-report" ? own : all);
     const facts = across.length === 0 ? rulings : onePerFact(rulings);
     for (const ruling of facts) found.push(checkOf(rule, ruling));

@@ -18,6 +18,13 @@ export type Span = { readonly low: number; readonly high: number };
  */
 export const HANDBOOK_COVERAGE = 0.99;
 
+/** The coverage of each of so many intervals, taken as the next power of two. */
+const coverageOf = (among: number): number => 1 - (1 - HANDBOOK_COVERAGE) / 2 ** Math.ceil(Math.log2(among));
+
+/** As many as are ever judged together; logarithm and power take longer than all the rest. */
+const COVERAGES = Array.from({ length: 256 }, (_, among) => coverageOf(among));
+const coverageAmong = (among: number): number => COVERAGES[among] ?? coverageOf(among);
+
 /**
  * The 99 % interval of an estimate, by its own degrees of freedom.
  *
@@ -26,7 +33,7 @@ export const HANDBOOK_COVERAGE = 0.99;
  * @example spanOf({ value: 10, standardUncertainty: 1, degreesOfFreedom: Infinity }) // { low: 7.424…, high: 12.575… }
  */
 export const spanOf = (estimate: Estimate, among = 1): Span => {
-  const half = expandedUncertainty(estimate, 1 - (1 - HANDBOOK_COVERAGE) / 2 ** Math.ceil(Math.log2(among)));
+  const half = expandedUncertainty(estimate, coverageAmong(among));
   return { low: estimate.value - half, high: estimate.value + half };
 };
 

@@ -1,5 +1,5 @@
 import { type Comparison, type Entry, isUnjudged } from "@evenhand/shared/comparison";
-import type { CrossCheck } from "@evenhand/shared/cross-check";
+import type { CrossCheck, EntryReference } from "@evenhand/shared/cross-check";
 import { severityRank } from "@evenhand/shared/severity";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { kindAt, kindOf, kindOfRule } from "../kinds/index.ts";
@@ -15,16 +15,23 @@ import type { Zone } from "../zone/index.ts";
 
 const placeKey = (item: string, position: string): string => `${item}@${position}`;
 
+/** What is known of a place first stays. */
+const addPlaces = (kinds: Map<string, Kind>, places: readonly EntryReference[], kind: Kind): void => {
+  for (const { item, position } of places) {
+    const key = placeKey(item, position);
+    if (!kinds.has(key)) kinds.set(key, kind);
+  }
+};
+
 /** Claims and readings that a broken rule decides belong to what the rule is about, whatever item they stand at. */
 const ruledKinds = (checks: readonly CrossCheck[]): ReadonlyMap<string, Kind> => {
   const kinds = new Map<string, Kind>();
-  for (const { verdict, rule, decides, bad } of checks) {
-    const kind = verdict === "breaks" ? kindOfRule(rule) : undefined;
-    if (kind === undefined || kind.family === "body") continue;
-    for (const { item, position } of [...decides, ...bad]) {
-      const key = placeKey(item, position);
-      if (!kinds.has(key)) kinds.set(key, kind);
-    }
+  for (let index = 0; index < checks.length; index += 1) {
+    const check = checks[index];
+    const kind = check?.verdict === "breaks" ? kindOfRule(check.rule) : undefined;
+    if (check === undefined || kind === undefined || kind.family === "body") continue;
+    addPlaces(kinds, check.decides, kind);
+    addPlaces(kinds, check.bad, kind);
   }
   return kinds;
 };

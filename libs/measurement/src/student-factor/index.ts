@@ -27,11 +27,16 @@ const makeSeries = (coverage: number): Float64Array => {
   });
 };
 
+/** The one that was asked for last: many figures in a row are of one coverage. */
+let lastCoverage = Number.NaN;
+let lastSeries: Float64Array = new Float64Array();
+
 const findSeries = (coverage: number): Float64Array => {
-  const known = seriesByCoverage.get(coverage);
-  if (known !== undefined) return known;
-  const series = makeSeries(coverage);
+  if (coverage === lastCoverage) return lastSeries;
+  const series = seriesByCoverage.get(coverage) ?? makeSeries(coverage);
   if (seriesByCoverage.size < MOST_KEPT) seriesByCoverage.set(coverage, series);
+  lastCoverage = coverage;
+  lastSeries = series;
   return series;
 };
 
