@@ -285,10 +285,15 @@ const isSame = (one: unknown, other: unknown, condition: string): boolean => {
 };
 
 /** A condition that decides the answer was noted otherwise on the two sides. */
-const underOtherConditions = ({ a, b, place }: AnsweredPair): boolean =>
-  place.compiled.item.sameConditions?.some(
-    (condition) => !isSame(a.conditions?.[condition], b.conditions?.[condition], condition),
-  ) === true;
+const underOtherConditions = ({ a, b, place }: AnsweredPair): boolean => {
+  const { sameConditions } = place.compiled.item;
+  if (sameConditions === undefined) return false;
+  const { conditions: one } = a;
+  const { conditions: other } = b;
+  // What one side did not note is taken as the other's.
+  if (one === undefined || other === undefined) return false;
+  return sameConditions.some((condition) => !isSame(one[condition], other[condition], condition));
+};
 
 /** A reading as it would be where the condition is naught; `undefined` where that was not noted, or moves it by an unknown amount. */
 const unmoved = (finding: Finding, spec: ReadingSpec, condition: string): Finding | undefined => {
