@@ -1,4 +1,5 @@
 import { kindOf } from "../kinds/index.ts";
+import type { Family } from "../kinds/kind.ts";
 import type { Group, Line } from "../join/line.ts";
 import { groupOf, partLines } from "../join/line.ts";
 import type { Ranking } from "../order/index.ts";
@@ -56,28 +57,43 @@ const unaskedApart = (groups: readonly Group[]): readonly Group[] => {
   return unasked.length === 0 ? groups : [...others, merged("unseen", unasked)];
 };
 
-/** The last group that another of its family stands before, and that one; nothing where no two are of one family. */
-const lastTwo = (ranked: readonly Group[]): readonly [Group, Group] | undefined => {
+/** Where the last one of a family before a place stands; -1 where none does. */
+const lastOfFamily = (family: Family | undefined, ranked: readonly Group[], before: number): number => {
+  let at = before - 1;
+  while (at >= 0 && ranked[at]?.kind.family !== family) at -= 1;
+  return at;
+};
+
+/** Where the last group that another of its family stands before stands, and that one; nothing where no two are of one family. */
+const lastTwo = (ranked: readonly Group[]): readonly [graver: number, last: number] | undefined => {
   for (let last = ranked.length - 1; last > 0; last -= 1) {
-    const group = ranked[last];
-    const graver = ranked.findLast((one, at) => at < last && one.kind.family === group?.kind.family);
-    if (group !== undefined && graver !== undefined) return [graver, group];
+    const graver = lastOfFamily(ranked[last]?.kind.family, ranked, last);
+    if (graver >= 0) return [graver, last];
   }
   return undefined;
 };
 
+/** Two groups of one family as one, the graver giving its name. */
+const foldedInto = (graver: Group, { lines }: Group): Group =>
+  groupOf(
+    graver.kind,
+    graver.zone,
+    graver.lines.concat(lines),
+    graver.zone === null ? graver.elsewhere : true,
+  );
+
 /** While there are too many, the two last of one family made one, the graver giving its name. */
 const foldFamilies = (groups: readonly Group[], { ranked, stands }: Ranking): readonly Group[] => {
   if (groups.length <= MOST) return groups;
-  let left = ranked(groups);
+  const left = ranked(groups);
   while (left.length > MOST) {
     const two = lastTwo(left);
     if (two === undefined) break;
-    const [graver, group] = two;
-    const elsewhere = graver.zone === null ? graver.elsewhere : true;
-    const folded = groupOf(graver.kind, graver.zone, graver.lines.concat(group.lines), elsewhere);
-    const rest = left.filter((one) => one !== group && one !== graver);
-    left = rest.toSpliced(stands(folded, rest), 0, folded);
+    const [group] = left.splice(two[1], 1);
+    const [graver] = left.splice(two[0], 1);
+    if (graver === undefined || group === undefined) break;
+    const folded = foldedInto(graver, group);
+    left.splice(stands(folded, left), 0, folded);
   }
   return left;
 };
