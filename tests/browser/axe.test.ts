@@ -33,7 +33,7 @@ test("every screen keeps the rules of WCAG 2.2 AA that axe can check, fits a pho
   const people = await demoPeople(service());
   const car = await compareDemoCar(people, "sovrano");
   const found: string[] = [];
-  for (const screen of await screens(people, car, await stateDemoCar(people, "larksong"))) {
+  for (const screen of await screens(service(), people, car, await stateDemoCar(people, "larksong"))) {
     found.push(...(await violationsOf(screen)));
   }
   expect(found).toEqual([]);

@@ -37,7 +37,7 @@ test("pictures", async () => {
   const people = await demoPeople(service());
   const car = await compareDemoCar(people, "sovrano");
   const other = await stateDemoCar(people, "larksong");
-  const all = await screens(people, car, other);
+  const all = await screens(service(), people, car, other);
   const folder = process.env["PICTURES"];
   const only = process.env["SCREENS"]?.split(",");
   const wanted = all.filter(({ name }) => only === undefined || only.includes(name));

@@ -1,9 +1,11 @@
 import type { Page } from "playwright-core";
 import { Person } from "../../api/setup/person.ts";
+import type { Service } from "../../api/setup/service.ts";
 import { acceptOrder, header, order, setOperation, treadDepth } from "../../api/setup/story.ts";
 import { carryDemoCar } from "./hand-over-scene.ts";
 import { enterLandedCost } from "./money-scene.ts";
 import { stateDemoCar, type compareDemoCar, type DemoPeople } from "./demo-car.ts";
+import { picturedCar } from "./pictured-car.ts";
 
 export interface Screen {
   readonly name: string;
@@ -46,7 +48,12 @@ async function settleSome({ dealer, buyer }: DemoPeople, comparison: string): Pr
 }
 
 /** Every screen of the application, with something on it. */
-export async function screens(people: DemoPeople, car: Compared, other: Stated): Promise<readonly Screen[]> {
+export async function screens(
+  service: Service,
+  people: DemoPeople,
+  car: Compared,
+  other: Stated,
+): Promise<readonly Screen[]> {
   const { dealer, buyer, inspector } = people;
   const nobody = new Person(buyer.url);
   const first = await settleSome(people, car.comparison);
@@ -66,6 +73,7 @@ export async function screens(people: DemoPeople, car: Compared, other: Stated):
   const { id: walked } = await inspector.does("reports.inspect", { path: { id: accepted }, body: header });
   const money = await enterLandedCost(buyer, car.vehicle);
   const carried = await carryDemoCar(people);
+  const pictured = await picturedCar(service, people);
   const walk = `/reports/${walked}?stage=daylight&open=wheels.tread-depth%40left-front`;
   const comparison = `/comparisons/${car.comparison}`;
   return [
@@ -92,6 +100,7 @@ export async function screens(people: DemoPeople, car: Compared, other: Stated):
       whole: false,
     },
     { name: "sheet-visit", by: dealer, address: `/reports/${revised}` },
+    { name: "report-pictures", by: buyer, address: `/report-versions/${pictured.inspection}/pictures` },
     { name: "walk-gate", by: inspector, address: `/reports/${walked}` },
     {
       name: "walk",
@@ -122,6 +131,18 @@ export async function screens(people: DemoPeople, car: Compared, other: Stated):
           .getByRole("button", { name: /^Show its \d+ lines?: / })
           .first()
           .click(),
+    },
+    {
+      name: "comparison-pictures",
+      by: buyer,
+      address: `/comparisons/${pictured.comparison}`,
+      before: async (page) => {
+        await page
+          .getByRole("button", { name: /^Show its \d+ lines?: / })
+          .first()
+          .click();
+        await page.waitForLoadState("networkidle");
+      },
     },
     { name: "comparison-lines", by: buyer, address: `${comparison}?view=items`, whole: false },
     { name: "comparison-open", by: buyer, address: `${comparison}?open=${first}`, whole: false },

@@ -2,6 +2,7 @@ import type { ReportDraft } from "@evenhand/shared/http/reports";
 import { keepDraft } from "./changes";
 import { store, type KeptFinding } from "./store";
 import { sendWaiting } from "./sync";
+import { isDue } from "./upload-queue";
 
 /** `unsent`: something of this report has not arrived. `changed`: places that another device changed, not looked at here. */
 export type NotReady =
@@ -26,7 +27,10 @@ const here = async (report: string): Promise<readonly KeptFinding[]> =>
 const unsentPlaces = async (report: string): Promise<readonly string[]> => {
   const queued = await store.operations.where("report").equals(report).toArray();
   const open = (await here(report)).filter(({ state, unread }) => state !== "saved" || unread !== undefined);
-  return [...new Set([...queued, ...open].map(({ place }) => place))];
+  const files = (await store.uploads.where("report").equals(report).toArray())
+    .filter(isDue)
+    .map(({ item, position }) => ({ place: `${item}@${position}` }));
+  return [...new Set([...queued, ...open, ...files].map(({ place }) => place))];
 };
 
 const revisions = (findings: readonly KeptFinding[]): ReadonlyMap<string, number | null> =>

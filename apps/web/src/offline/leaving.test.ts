@@ -45,6 +45,16 @@ describe("before signing out", () => {
     expect(await store.operations.count()).toBe(0);
   });
 
+  test("a photograph that is on this device alone is counted, and one taken away here is not", async () => {
+    const photograph = { report: first, item: "", position: "", name: "car.jpg", file: new Blob() };
+    await store.uploads.bulkPut([
+      { ...photograph, id: "a" },
+      { ...photograph, id: "b", dropped: true },
+    ]);
+    expect(await onlyHere()).toEqual(new Map([[first, 1]]));
+    await store.uploads.clear();
+  });
+
   test("what one report refuses keeps no other from being sent, and is counted", async () => {
     await keep(first);
     await keep(second);

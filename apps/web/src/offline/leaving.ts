@@ -6,19 +6,24 @@ import { sendWaiting } from "./sync";
 export const isOnlyHere = ({ state, unread }: KeptFinding): boolean =>
   state !== "saved" || unread !== undefined;
 
-/** Reports of which this device holds answers that the service does not have, and how many. */
+/** Reports of which this device holds answers and files that the service does not have, and how many. */
 export const onlyHere = async (): Promise<ReadonlyMap<string, number>> => {
   const counts = new Map<string, number>();
   await store.findings.filter(isOnlyHere).each(({ report }) => {
     counts.set(report, (counts.get(report) ?? 0) + 1);
   });
+  await store.uploads
+    .filter(({ dropped }) => dropped === undefined)
+    .each(({ report }) => {
+      counts.set(report, (counts.get(report) ?? 0) + 1);
+    });
   return counts;
 };
 
 /**
  * Sends all that waits, of every report. What one report refuses keeps the others from nothing.
  *
- * @returns how many answers stand on this device alone even so
+ * @returns how many answers and files stand on this device alone even so; a file goes by itself while a page is open
  */
 export const sendEverything = async (
   send: (report: string) => Promise<unknown> = sendWaiting,

@@ -205,6 +205,26 @@ describe("before the seal", () => {
     });
   });
 
+  test("a photograph that is still on this device stops it, at its place; one that was not taken does not", async () => {
+    await keepDraft(draftOf([]));
+    const photograph = {
+      id: "a",
+      report,
+      item: "electrics.horn",
+      position: "",
+      name: "horn.jpg",
+      file: new Blob(),
+    };
+    await store.uploads.put(photograph);
+    await expect(readyToSeal(report, fetched([]), notSent)).rejects.toMatchObject({
+      reason: { why: "unsent", places: [place] },
+    });
+    const refusal = { type: "evidence-full", title: "", status: 409, detail: "" };
+    await store.uploads.update("a", { refusal });
+    expect(await readyToSeal(report, fetched([]), notSent)).toBe(9);
+    await store.uploads.clear();
+  });
+
   test("what cannot be read stops it", async () => {
     await changeFinding(report, place, { finding: null, unread: { texts: { "reading.0": "abc" } } });
     await expect(

@@ -1,6 +1,6 @@
 import type { Finding } from "@evenhand/shared/finding";
 import type { Operation, ReportDraft } from "@evenhand/shared/http/reports";
-import type { FieldProblem } from "@evenhand/shared/problem";
+import type { FieldProblem, Problem } from "@evenhand/shared/problem";
 import type { Stage } from "@evenhand/shared/sheet";
 import type { UnitSymbol } from "@evenhand/shared/unit";
 import { Dexie, type EntityTable, type Table } from "dexie";
@@ -62,6 +62,23 @@ export interface KeptGate {
   readonly time: string;
 }
 
+/** A file at a place of a report, with its bytes, until the service has all of them. */
+export interface KeptUpload {
+  /** Made here; they sort by when they were made. */
+  readonly id: string;
+  readonly report: string;
+  readonly item: string;
+  readonly position: string;
+  readonly name: string;
+  readonly file: Blob;
+  /** Where its bytes go, once the service was told of it. */
+  readonly address?: string;
+  /** The service does not take it. */
+  readonly refusal?: Problem;
+  /** Taken away here while the service already had a part of it. */
+  readonly dropped?: true;
+}
+
 /** What was said at a place: its finding, and what was typed there and cannot be read. */
 export interface Change {
   readonly finding: Finding | null;
@@ -75,6 +92,7 @@ export class Store extends Dexie {
   readonly drafts!: EntityTable<KeptDraft, "report">;
   readonly heard!: EntityTable<Heard, "report">;
   readonly gates!: Table<KeptGate, [string, string]>;
+  readonly uploads!: EntityTable<KeptUpload, "id">;
 
   constructor(name: string) {
     super(name);
@@ -85,6 +103,7 @@ export class Store extends Dexie {
     });
     this.version(2).stores({ gates: "[report+stage], report" });
     this.version(3).stores({ heard: "report" });
+    this.version(4).stores({ uploads: "id, report" });
   }
 }
 

@@ -149,6 +149,15 @@ const version = createRoute({
   component: lazyRouteComponent(() => import("../pages/reports/SealedReport"), "SealedReport"),
 });
 
+const pictureSearch = (raw: RawSearch): { picture?: string } => ({ picture: text(raw["picture"]) });
+
+const reportPictures = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/report-versions/$version/pictures",
+  validateSearch: pictureSearch,
+  component: lazyRouteComponent(() => import("../pages/evidence/ReportPictures"), "ReportPictures"),
+});
+
 const draft = createRoute({
   getParentRoute: () => signedIn,
   path: "/reports/$report",
@@ -404,6 +413,7 @@ const tree = root.addChildren([
     newCar,
     car,
     version,
+    reportPictures,
     draft,
     orders,
     order,

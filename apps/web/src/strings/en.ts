@@ -18,6 +18,7 @@ import { cases } from "./en/cases";
 import { admissions } from "./en/admissions";
 import { complaints } from "./en/complaints";
 import { publishing } from "./en/publishing";
+import { evidence } from "./en/evidence";
 import { questions } from "./en/questions";
 import { handOvers } from "./en/hand-overs";
 import { handbook } from "./en/handbook";
@@ -57,6 +58,7 @@ export const en = {
   ...notices,
   ...beforeMoney,
   ...walk,
+  ...evidence,
 } as const;
 
 export type MessageId = keyof typeof en;

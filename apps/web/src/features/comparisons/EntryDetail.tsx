@@ -1,6 +1,7 @@
 import type { Mark } from "@evenhand/shared/comparison";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
+import { PlacePictures } from "../../entities/evidence/PlacePictures";
 import { EntryFigures } from "../../entities/comparison/EntryFigures";
 import { LineActions } from "./LineActions";
 import { LimitCalls } from "./LimitCalls";
@@ -91,6 +92,7 @@ export const EntryDetail = ({ row, source, onLay }: Props) => {
       {said.length > 0 && (
         <p className={styles.settle}>{said.map((mark) => t(`mark.${mark}`)).join(" · ")}</p>
       )}
+      <PlacePictures places={[row.entry]} />
       <LineActions row={row} onLay={onLay} />
       <Arithmetic row={row} />
       <Rules broken={row.broken} />

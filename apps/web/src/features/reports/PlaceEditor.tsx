@@ -4,6 +4,7 @@ import type { Finding } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
 import type { KeptFinding } from "../../offline/store";
 import { useText } from "../../strings/text";
+import { PlaceFiles } from "../../entities/evidence/PlaceFiles";
 import type { Place } from "../../entities/sheet/places";
 import type { SheetIndex } from "../../entities/sheet/sheet-index";
 import { AskedAgain } from "./AskedAgain";
@@ -94,6 +95,7 @@ export const PlaceEditor = (props: Props) => {
       <PlaceAnswer {...shown} {...edited} lastRead={lastRead} walked={walked} onNext={onNext} />
       <OwnChecks checks={checks} />
       <PlaceGrounds {...props} {...edited} />
+      <PlaceFiles place={{ item: place.item.id, position: place.position }} />
       <PlaceUndo {...edited} />
       <PlaceButtons
         {...edited}

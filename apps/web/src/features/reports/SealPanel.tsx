@@ -1,6 +1,7 @@
 import { Button, Checkbox } from "@mantine/core";
 import type { Report } from "@evenhand/shared/report";
 import { useState } from "react";
+import { useIntl } from "react-intl";
 import { NotReadyToSeal } from "../../offline/before-seal";
 import { saveWord } from "../../offline/save-state";
 import { Refusal } from "../../service/refusal";
@@ -8,6 +9,8 @@ import { useText } from "../../strings/text";
 import { Notice } from "../../ui/Notice";
 import { Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
+import { fileName, fileWord, isOnItsWay } from "../../entities/evidence/file-rows";
+import { useReportFiles } from "../../entities/evidence/report-files";
 import type { Place } from "../../entities/sheet/places";
 import { PlaceList } from "./PlaceList";
 import type { Draft } from "./SaveState";
@@ -29,8 +32,49 @@ interface Props {
 
 const kindOf = ({ kind }: Report) => (kind === "inspection" ? "inspection" : "statement");
 
+const noFiles: readonly never[] = [];
+
+/** Photographs and papers of this report that are still on their way, and that were not taken. */
+const useSealFiles = () => {
+  const rows = useReportFiles()?.rows ?? noFiles;
+  return {
+    onTheirWay: rows.filter(isOnItsWay),
+    notTaken: rows.filter((row) => fileWord(row) === "not-taken"),
+  };
+};
+
+type SealFiles = ReturnType<typeof useSealFiles>;
+
+const FileChecks = ({ onTheirWay, notTaken }: SealFiles) => {
+  const t = useText();
+  const intl = useIntl();
+  const values = (rows: SealFiles["notTaken"]) => ({
+    count: rows.length,
+    names: intl.formatList(rows.map(fileName), { type: "unit" }),
+  });
+  return (
+    <>
+      {onTheirWay.length > 0 && <li data-ok={false}>{t("seal.files", values(onTheirWay))}</li>}
+      {notTaken.length > 0 && <li data-ok={false}>{t("seal.files.not-taken", values(notTaken))}</li>}
+    </>
+  );
+};
+
+/** Findings that are not with the service yet. */
+const Arriving = ({ keeping, waiting }: { readonly keeping: boolean; readonly waiting: number }) => {
+  const t = useText();
+  return (
+    <>
+      {keeping && <li data-ok={false}>{t("seal.keeping")}</li>}
+      {waiting > 0 && <li data-ok={false}>{t("seal.waiting", { count: waiting })}</li>}
+    </>
+  );
+};
+
+type ChecksProps = Props & { readonly view: SealView; readonly files: SealFiles };
+
 /** What has arrived, what stands in the way of the seal, and what it would leave open. */
-const Checks = ({ view, report, draft, onGo, allAsked }: Props & { readonly view: SealView }) => {
+const Checks = ({ view, report, draft, onGo, allAsked, files }: ChecksProps) => {
   const t = useText();
   const { standing } = draft;
   const { answered, all, blocks, held, open } = view;
@@ -38,9 +82,11 @@ const Checks = ({ view, report, draft, onGo, allAsked }: Props & { readonly view
   return (
     <ul className={styles.checks}>
       <li data-ok={answered > 0}>{t("seal.answered", { answered, all })}</li>
-      {blocks.includes("keeping") && <li data-ok={false}>{t("seal.keeping")}</li>}
-      {standing.waiting > 0 && <li data-ok={false}>{t("seal.waiting", { count: standing.waiting })}</li>}
-      {saveWord(standing) === "saved" && <li data-ok={true}>{t("seal.sent")}</li>}
+      <Arriving keeping={blocks.includes("keeping")} waiting={standing.waiting} />
+      <FileChecks {...files} />
+      {saveWord(standing) === "saved" && files.onTheirWay.length === 0 && (
+        <li data-ok={true}>{t("seal.sent")}</li>
+      )}
       {held.map(({ what, places }) => (
         <li key={what} data-ok={false}>
           {t(`seal.${what}`, { count: places.length })}
@@ -128,10 +174,11 @@ export const SealPanel = (props: Props) => {
   const [lookError, setLookError] = useState<unknown>(null);
   const view = sealView(places, draft.findings, draft.standing, allAsked);
   const kind = kindOf(report);
-  const blocked = view.blocks.length > 0;
+  const files = useSealFiles();
+  const blocked = view.blocks.length > 0 || files.onTheirWay.length > 0;
   return (
     <Panel title={t(`seal.title.${kind}`)} hint={t("seal.hint")}>
-      <Checks {...props} view={view} />
+      <Checks {...props} view={view} files={files} />
       <NotSealed error={seal.error ?? lookError} places={places} onGo={onGo} />
       {kind === "inspection" && (
         <SecondLook {...{ reportId, draft, places, onGo, blocked }} onError={setLookError} />

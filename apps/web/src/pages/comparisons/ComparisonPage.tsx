@@ -3,7 +3,7 @@ import type { Answer, AnsweredMatter } from "@evenhand/shared/page-one";
 import { Button } from "@mantine/core";
 import { useMediaQuery } from "@mantine/hooks";
 import { getRouteApi, Link } from "@tanstack/react-router";
-import { useCallback } from "react";
+import { useCallback, useMemo } from "react";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import { Loading } from "../../ui/Loading";
@@ -16,6 +16,7 @@ import { useChoosing } from "../../features/disputes/use-choosing";
 import { MatterSettling } from "../../features/disputes/MatterSettling";
 import { ChooseBar } from "../../features/disputes/ChooseBar";
 import { useCarName } from "../../entities/car/CarName";
+import { ComparedProvider } from "../../entities/evidence/sides";
 import { OverPart } from "../../entities/case/OverPart";
 import styles from "./ComparisonPage.module.css";
 import { ComparisonView } from "../../features/comparisons/ComparisonView";
@@ -132,6 +133,10 @@ const Opened = ({ meta, answer }: OpenedProps) => {
     if (!choosing.active) choosing.start(at);
     else choosing.choosing?.onChoose(at, true);
   };
+  const compared = useMemo(
+    () => ({ comparison: meta.id, statement: meta.a, inspection: meta.b }),
+    [meta.id, meta.a, meta.b],
+  );
   const settling = settlingOf(meta.id, answer, buys);
   const actions = <Actions comparison={meta.id} buys={buys} choosing={choosing.active} onChoose={choose} />;
   return (
@@ -147,16 +152,18 @@ const Opened = ({ meta, answer }: OpenedProps) => {
       under={<Against answer={answer} />}
       actions={wide ? actions : undefined}
     >
-      <ComparisonView
-        id={meta.id}
-        answer={answer}
-        search={search}
-        onSearch={onSearch}
-        choosing={choosing.choosing}
-        onLay={buys ? lay : undefined}
-        settling={settling}
-        before={choosing.active || choosing.done > 0 ? <ChooseBar choosing={choosing} /> : undefined}
-      />
+      <ComparedProvider value={compared}>
+        <ComparisonView
+          id={meta.id}
+          answer={answer}
+          search={search}
+          onSearch={onSearch}
+          choosing={choosing.choosing}
+          onLay={buys ? lay : undefined}
+          settling={settling}
+          before={choosing.active || choosing.done > 0 ? <ChooseBar choosing={choosing} /> : undefined}
+        />
+      </ComparedProvider>
       {!wide && <div className={`${styles.actions} no-print`}>{actions}</div>}
       <p className={styles.foot}>
         {t("comparison.caution")} {t("comparison.engine", { engine: answer.engine })}.

@@ -43,6 +43,11 @@ const Preamble = ({ version, document }: Sealed) => {
   const terms = "terms" in document ? document.terms : undefined;
   return (
     <>
+      <p>
+        <Link to="/report-versions/$version/pictures" params={{ version: version.id }}>
+          {t("gallery.report")}
+        </Link>
+      </p>
       {version.withheld && (
         <Notice kind="note" title={t("reader.withheld.title")}>
           <p>{t("reader.withheld.what")}</p>

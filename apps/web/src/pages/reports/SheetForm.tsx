@@ -10,6 +10,7 @@ import { Loading } from "../../ui/Loading";
 import { Notice } from "../../ui/Notice";
 import { Page } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
+import { ReportFilesProvider, useFilesOf } from "../../entities/evidence/report-files";
 import { sheetQuery } from "../../entities/sheet/load-sheet";
 import type { SheetIndex } from "../../entities/sheet/sheet-index";
 import { askedPlaces, LookAgainProvider } from "../../features/reports/look-again";
@@ -58,6 +59,7 @@ const OpenSheet = ({ reportId, draft, kept, index }: OpenProps) => {
     [navigate],
   );
   const again = useMemo(() => askedPlaces(kept.secondLook), [kept.secondLook]);
+  const files = useFilesOf(reportId);
   const report: Report = { ...kept.report, findings: [] };
   const { vehicle, kind } = report;
   const { modelYear: year, make, model } = vehicle;
@@ -69,7 +71,9 @@ const OpenSheet = ({ reportId, draft, kept, index }: OpenProps) => {
       under={<SaveState draft={draft} />}
     >
       <LookAgainProvider value={again}>
-        {isWalked(search, kind) ? <WalkSheet {...shown} /> : <Sheet {...shown} />}
+        <ReportFilesProvider value={files}>
+          {isWalked(search, kind) ? <WalkSheet {...shown} /> : <Sheet {...shown} />}
+        </ReportFilesProvider>
       </LookAgainProvider>
     </Page>
   );

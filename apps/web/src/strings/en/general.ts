@@ -21,7 +21,8 @@ export const general = {
   "nav.sessions": "Signed-in devices",
   "nav.sign-out": "Sign out",
   "sign-out.sending": "Sending what is waiting…",
-  "sign-out.left": "{count, plural, one {# answer is} other {# answers are}} on this device only",
+  "sign-out.left":
+    "{count, plural, one {# answer or photograph is} other {# answers or photographs are}} on this device only",
   "sign-out.left.what":
     "The service does not have it: it could not be sent, was refused, or waits for you to look at it. Kept here, it opens again only to you, on this device.",
   "sign-out.left.for-good":

@@ -11,6 +11,7 @@ import { dotted } from "../../../ui/dotted";
 import { moneyText } from "../../../ui/money";
 import { OutcomeSign } from "../../../ui/OutcomeSign";
 import styles from "./AnswerMatter.module.css";
+import { MatterPictures } from "./MatterPictures";
 
 interface Props {
   readonly one: AnsweredMatter;
@@ -69,6 +70,7 @@ const More = ({ one, number, settled, onOpen, onMatter }: Props) => {
     <div className={styles.more}>
       <p>{t("answer.decides", { decides })}</p>
       <p>{t("answer.ask", { question })}</p>
+      <MatterPictures entries={lines} />
       <ul className={styles.lines}>
         {one.lines.map((line) => (
           <Line key={line.entry} line={line} state={settled.get(line.entry)} onOpen={onOpen} />

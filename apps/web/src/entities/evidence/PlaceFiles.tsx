@@ -1,0 +1,112 @@
+import { Button } from "@mantine/core";
+import { IconCamera, IconPaperclip } from "@tabler/icons-react";
+import { useRef } from "react";
+import { useText } from "../../strings/text";
+import { Notice } from "../../ui/Notice";
+import { FileLine } from "./FileLine";
+import { fileWord, placeOf, rowKey } from "./file-rows";
+import styles from "./PlaceFiles.module.css";
+import { useReportFiles, type ReportFiles } from "./report-files";
+
+interface Place {
+  readonly item: string;
+  readonly position: string;
+}
+
+/** What the service takes; a telephone makes a JPEG of its own format where that is asked for. */
+const taken = "image/jpeg,image/png,image/webp,image/avif,application/pdf,video/mp4,video/quicktime";
+
+interface AddProps {
+  readonly of: "camera" | "files";
+  readonly onAdd: (files: readonly File[]) => void;
+}
+
+/** What was chosen. The same file may be chosen again after it was taken away. */
+const takenFrom = (input: HTMLInputElement): readonly File[] => {
+  const files = [...(input.files ?? [])];
+  input.value = "";
+  return files;
+};
+
+/** Asks for a photograph from the camera, or for files. */
+const Add = ({ of, onAdd }: AddProps) => {
+  const t = useText();
+  const input = useRef<HTMLInputElement>(null);
+  const Icon = of === "camera" ? IconCamera : IconPaperclip;
+  return (
+    <>
+      <input
+        ref={input}
+        type="file"
+        hidden
+        data-of={of}
+        accept={of === "camera" ? "image/*" : taken}
+        capture={of === "camera" ? "environment" : undefined}
+        multiple={of === "files"}
+        onChange={({ currentTarget }) => onAdd(takenFrom(currentTarget))}
+      />
+      <Button
+        variant="default"
+        size="md"
+        leftSection={<Icon size={18} aria-hidden="true" />}
+        onClick={() => input.current?.click()}
+      >
+        {t(`evidence.add.${of}`)}
+      </Button>
+    </>
+  );
+};
+
+/** What was taken away last at this place, put back with one press. */
+const Removed = ({ files: { uploads }, place }: { readonly files: ReportFiles; readonly place: Place }) => {
+  const t = useText();
+  const { removed } = uploads;
+  if (removed?.item !== place.item || removed.position !== place.position) return null;
+  return (
+    <output className={styles.undo}>
+      {t("evidence.removed", { name: removed.name })}
+      <Button variant="default" size="compact-md" onClick={() => void uploads.putBack()}>
+        {t("evidence.put-back")}
+      </Button>
+    </output>
+  );
+};
+
+const Files = ({ files, place }: { readonly files: ReportFiles; readonly place: Place }) => {
+  const t = useText();
+  const rows = files.rows.filter((row) => {
+    const { item, position } = placeOf(row);
+    return item === place.item && position === place.position && fileWord(row) !== "dropped-part";
+  });
+  if (rows.length === 0) return null;
+  return (
+    <ul className={styles.files} aria-label={t("evidence.here")}>
+      {rows.map((row) => (
+        <FileLine key={rowKey(row)} row={row} files={files} />
+      ))}
+    </ul>
+  );
+};
+
+/** Photographs and papers at one place of the report: taking them, how far each has come, taking them away. */
+export const PlaceFiles = ({ place }: { readonly place: Place }) => {
+  const t = useText();
+  const files = useReportFiles();
+  if (files === null) return null;
+  const add = (chosen: readonly File[]): void => void files.uploads.add(place, chosen);
+  return (
+    <div className={styles.place}>
+      <div className={styles.adds}>
+        <Add of="camera" onAdd={add} />
+        <Add of="files" onAdd={add} />
+      </div>
+      {files.uploads.failure !== null && (
+        <Notice kind="refusal" title={t("evidence.no-room")}>
+          <p>{t("evidence.no-room.what")}</p>
+        </Notice>
+      )}
+      <Files files={files} place={place} />
+      <Removed files={files} place={place} />
+    </div>
+  );
+};

@@ -1,0 +1,75 @@
+import { useState } from "react";
+import { useText } from "../../strings/text";
+import { Empty, Panel } from "../../ui/Page";
+import { Tabs } from "../../ui/Tabs";
+import { LazyViewer } from "../../entities/evidence/LazyViewer";
+import { usePictureWords } from "../../entities/evidence/picture-words";
+import { byPlace, inTime, type AtPlace, type Picture } from "../../entities/evidence/pictures";
+import { Thumb } from "../../entities/evidence/Thumb";
+import styles from "./Gallery.module.css";
+
+interface Props {
+  readonly pictures: readonly Picture[];
+  /** The places of the sheet, in its order. */
+  readonly places: readonly AtPlace[];
+  /** The picture shown large. */
+  readonly open: string | undefined;
+  readonly onOpen: (id: string | undefined) => void;
+}
+
+const orders = ["place", "time"] as const;
+type Order = (typeof orders)[number];
+
+const Pictures = ({ pictures, onOpen }: Pick<Props, "pictures" | "onOpen">) => (
+  <ul className={styles.pictures}>
+    {pictures.map((one) => (
+      <li key={one.id}>
+        <Thumb picture={one} onOpen={onOpen} />
+        {one.caption !== null && <p className={styles.caption}>{one.caption}</p>}
+      </li>
+    ))}
+  </ul>
+);
+
+const ByPlace = ({ pictures, places, onOpen }: Props) => {
+  const words = usePictureWords();
+  return byPlace(pictures, places).map(({ item, position, pictures: here }) => (
+    <section key={`${item}@${position}`} className={styles.place}>
+      <h2>{words.place({ item, position })}</h2>
+      <Pictures pictures={here} onOpen={onOpen} />
+    </section>
+  ));
+};
+
+/** In the order one goes through them, as they stand on the page. */
+const inOrder = ({ pictures, places }: Props, order: Order): readonly Picture[] =>
+  order === "time"
+    ? pictures.toSorted(inTime)
+    : byPlace(pictures, places).flatMap(({ pictures: here }) => here);
+
+/** All the pictures of a report or a car: by place on the car, or as they were taken; one large, with what lies beside it. */
+export const Gallery = (props: Props) => {
+  const { pictures, open, onOpen } = props;
+  const t = useText();
+  const [order, setOrder] = useState<Order>("place");
+  if (pictures.length === 0) return <Empty title={t("gallery.none")}>{t("gallery.none.hint")}</Empty>;
+  const all = inOrder(props, order);
+  return (
+    <Panel>
+      <Tabs
+        label={t("gallery.order")}
+        value={order}
+        tabs={orders.map((value) => ({ value, label: t(`gallery.order.${value}`) }))}
+        onChange={setOrder}
+      >
+        <div className={styles.gallery} data-pictures>
+          <p className="only-read">{t("gallery.keys")}</p>
+          {order === "place" ? <ByPlace {...props} /> : <Pictures pictures={all} onOpen={onOpen} />}
+        </div>
+      </Tabs>
+      {open !== undefined && (
+        <LazyViewer pictures={all} at={open} onGo={onOpen} onClose={() => onOpen(undefined)} />
+      )}
+    </Panel>
+  );
+};

@@ -1,0 +1,78 @@
+import { type QueryClient, useQueryClient } from "@tanstack/react-query";
+import { liveQuery } from "dexie";
+import { useSyncExternalStore } from "react";
+import { newId } from "../service/new-id";
+import { managersOf } from "./managers";
+import { pageOwner } from "./owner";
+import { uploadSender } from "./send-upload";
+import { store, type KeptUpload } from "./store";
+import { UploadQueue, type UploadManagers, type UploadsNow } from "./upload-queue";
+
+/** Under what the files of a report are asked for. */
+export const evidenceKey = (report: string) => ["report-evidence", report] as const;
+
+/** What is kept on this device, in the order it was added. */
+export const uploadStore = (on = store): UploadManagers["store"] => {
+  const list = () => on.uploads.orderBy("id").toArray();
+  return {
+    list,
+    watch: (changed, failed) => {
+      const watching = liveQuery(list).subscribe({ next: changed, error: failed });
+      return () => watching.unsubscribe();
+    },
+    put: (upload) => on.uploads.put(upload),
+    change: (id, change) => on.uploads.update(id, change),
+    remove: (id) => on.uploads.delete(id),
+  };
+};
+
+const queues = new WeakMap<QueryClient, UploadQueue>();
+
+/** The one queue of this page: once begun it sends on whatever page is shown. */
+const queueOf = (queries: QueryClient): UploadQueue => {
+  const known = queues.get(queries);
+  if (known !== undefined) return known;
+  const { clock, onSignal } = managersOf("");
+  const queue = new UploadQueue({
+    store: uploadStore(),
+    sender: uploadSender(pageOwner()),
+    clock,
+    onSignal,
+    arrived: ({ report }) => queries.invalidateQueries({ queryKey: evidenceKey(report) }),
+  });
+  queues.set(queries, queue);
+  queue.start();
+  return queue;
+};
+
+type AtPlace = Pick<KeptUpload, "report" | "item" | "position">;
+
+/** Files as they are kept until they are sent, in the order they were chosen. */
+const keptOf = ({ report, item, position }: AtPlace, files: readonly File[]): readonly KeptUpload[] => {
+  const ids = files.map(newId).toSorted();
+  return files.map((file, at) => ({
+    id: ids[at] ?? newId(),
+    report,
+    item,
+    position,
+    name: file.name,
+    file,
+  }));
+};
+
+/** The files of one report that stand on this device alone, and what can be done with them. */
+export const useUploads = (report: string) => {
+  const queue = queueOf(useQueryClient());
+  const now: UploadsNow = useSyncExternalStore(queue.subscribe, queue.snapshot);
+  return {
+    ...now,
+    kept: now.kept?.filter((one) => one.report === report && one.dropped === undefined),
+    add: ({ item, position }: Omit<AtPlace, "report">, files: readonly File[]): Promise<void> =>
+      queue.add(keptOf({ report, item, position }, files)),
+    remove: queue.remove,
+    putBack: (): Promise<void> => queue.putBack(newId()),
+    retry: queue.retry,
+  };
+};
+
+export type Uploads = ReturnType<typeof useUploads>;
