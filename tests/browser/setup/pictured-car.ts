@@ -84,5 +84,6 @@ export async function picturedCar(service: Service, { dealer, buyer, inspector }
   const revision = await write(inspector, inspection, inspected);
   const sealed = await seal(inspector, inspection, revision);
   if (sealed.comparison === null) throw new Error("The sealed inspection made no comparison.");
-  return { vehicle, statement, inspection: sealed.id, comparison: sealed.comparison };
+  const { items } = await buyer.does("cases.ofPart", { path: { id: sealed.comparison } });
+  return { vehicle, case: items[0]?.id ?? "", statement, inspection: sealed.id, comparison: sealed.comparison };
 }

@@ -158,6 +158,20 @@ const reportPictures = createRoute({
   component: lazyRouteComponent(() => import("../pages/evidence/ReportPictures"), "ReportPictures"),
 });
 
+const carPictures = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/cars/$vehicle/pictures",
+  validateSearch: pictureSearch,
+  component: lazyRouteComponent(() => import("../pages/evidence/CarPicturesPage"), "CarPicturesPage"),
+});
+
+const casePictures = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/cases/$case/pictures",
+  validateSearch: pictureSearch,
+  component: lazyRouteComponent(() => import("../pages/evidence/CasePicturesPage"), "CasePicturesPage"),
+});
+
 const draft = createRoute({
   getParentRoute: () => signedIn,
   path: "/reports/$report",
@@ -414,6 +428,8 @@ const tree = root.addChildren([
     car,
     version,
     reportPictures,
+    carPictures,
+    casePictures,
     draft,
     orders,
     order,

@@ -13,6 +13,7 @@ const picture = (id: string, more: Partial<Picture> = {}): Picture => ({
   height: 30,
   placeholder: null,
   copies: [{ size: "small", width: 40, height: 30, sha256: "0".repeat(64) }],
+  questions: [],
   side: "statement",
   ...more,
 });

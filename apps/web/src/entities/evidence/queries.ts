@@ -24,3 +24,19 @@ export const versionEvidenceQuery = (version: string) =>
     select: ({ items }) => items,
     retry: false,
   });
+
+/** What both sides show of a car, as far as the person may see it. */
+export const carEvidenceQuery = (vehicle: string) =>
+  queryOptions({
+    queryKey: ["car-evidence", vehicle],
+    queryFn: ({ signal }) => call("evidence.ofVehicle", { params: { id: vehicle }, signal }),
+    select: ({ items }) => items,
+  });
+
+/** The same of one case: the statement's, and those of its buyer's inspections. */
+export const caseEvidenceQuery = (id: string) =>
+  queryOptions({
+    queryKey: ["case-evidence", id],
+    queryFn: ({ signal }) => call("cases.evidence", { params: { id }, signal }),
+    select: ({ items }) => items,
+  });

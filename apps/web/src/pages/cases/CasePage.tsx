@@ -4,6 +4,8 @@ import { getRouteApi, Link } from "@tanstack/react-router";
 import { useIntl } from "react-intl";
 import { useCarName } from "../../entities/car/CarName";
 import { caseQuery } from "../../entities/case/queries";
+import { CarPictures } from "../../entities/evidence/CarPictures";
+import { caseEvidenceQuery } from "../../entities/evidence/queries";
 import { DealerFirst } from "../../features/cases/DealerFirst";
 import { CaseMatters } from "../../features/cases/CaseMatters";
 import { CaseParts } from "../../features/cases/CaseParts";
@@ -53,6 +55,14 @@ const Collect = ({ row }: { readonly row: CaseSeen }) =>
 /** Where the case stands, and everything that belongs to it. */
 const CaseSheet = ({ row }: { readonly row: CaseSeen }) => (
   <div className={styles.sheet}>
+    <CarPictures
+      query={caseEvidenceQuery(row.id)}
+      link={(words) => (
+        <Link to="/cases/$case/pictures" params={{ case: row.id }}>
+          {words}
+        </Link>
+      )}
+    />
     <Way as={row.as} standing={row.standing} />
     <div className={styles.columns}>
       <div className={styles.sections}>

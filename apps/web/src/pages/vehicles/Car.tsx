@@ -16,6 +16,8 @@ import { useCarName } from "../../entities/car/CarName";
 import styles from "../../features/vehicles/Car.module.css";
 import { NextSteps } from "../../features/vehicles/NextSteps";
 import { carQuery } from "../../entities/car/queries";
+import { CarPictures } from "../../entities/evidence/CarPictures";
+import { carEvidenceQuery } from "../../entities/evidence/queries";
 import { Silence } from "../../features/vehicles/Silence";
 
 const route = getRouteApi("/signed-in/cars/$vehicle");
@@ -223,6 +225,14 @@ export const Car = () => {
       under={car.words ?? undefined}
       actions={car.listed ? undefined : <Tag>{t("cars.not-listed")}</Tag>}
     >
+      <CarPictures
+        query={carEvidenceQuery(id)}
+        link={(words) => (
+          <Link to="/cars/$vehicle/pictures" params={{ vehicle: id }}>
+            {words}
+          </Link>
+        )}
+      />
       <OneCar car={car} />
     </Page>
   );

@@ -39,6 +39,9 @@ export const evidence = {
   "gallery.none.hint":
     "They are taken on the sheet, at the place they show, and stand here once the report is sealed.",
   "gallery.report": "Photographs of this report",
+  "evidence.all": "{count, plural, one {See the # photograph} other {See all # photographs and papers}}",
+  "gallery.back.car": "Back to the car",
+  "gallery.back.case": "Back to the case",
   "gallery.back.report": "Back to the report",
   "gallery.keys": "Arrows go from one to the next, Enter shows one large, Escape closes it.",
   "viewer.larger": "Look closer",
