@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { Sha256, ItemId, LocalDateTime, PositionId } from "./identifier.ts";
+import { nameOf } from "./names.ts";
 
 /** What a file is by its bytes, whatever it is called. */
 export const FileKind = z.enum(["jpeg", "png", "webp", "avif", "pdf", "mp4", "quicktime"]);
@@ -86,6 +87,23 @@ export const PictureQuestionKind = z.enum([
 ]);
 export type PictureQuestionKind = z.infer<typeof PictureQuestionKind>;
 
+/** A place on a picture: from 0 to 1 across and down. */
+const Share = z.number().min(0).max(1);
+
+/**
+ * What its author draws over a picture, kept beside it: the picture stays as it is. A circle's `radius` is a share of the picture's
+ * width; an arrow's point is `toX`, `toY`; a text begins at its place.
+ */
+export const PictureMark = z.discriminatedUnion("kind", [
+  z.strictObject({ kind: z.literal("circle"), x: Share, y: Share, radius: Share.positive() }),
+  z.strictObject({ kind: z.literal("arrow"), x: Share, y: Share, toX: Share, toY: Share }),
+  z.strictObject({ kind: z.literal("text"), x: Share, y: Share, words: nameOf(80) }),
+]);
+export type PictureMark = z.infer<typeof PictureMark>;
+
+/** As many still leave the picture to be seen. */
+export const PictureMarks = z.array(PictureMark).max(30);
+
 /** A file as a report seals it: where it belongs, the hash of what the author keeps, and of each copy that others are shown. */
 export const SealedEvidence = z.strictObject({
   item: ItemId.or(z.literal("")),
@@ -93,5 +111,7 @@ export const SealedEvidence = z.strictObject({
   kind: FileKind,
   sha256: Sha256,
   copies: z.array(PictureCopy.pick({ size: true, sha256: true })),
+  /** Absent where nothing was drawn over it. */
+  marks: PictureMarks.optional(),
 });
 export type SealedEvidence = z.infer<typeof SealedEvidence>;

@@ -278,6 +278,28 @@ test("what both sides sealed of a car is one list, as far as each may see it", a
   expect(ofCase.items.map(({ id }) => id)).toEqual(ofCar.items.map(({ id }) => id));
 });
 
+test("what its author draws over a picture lies beside it, is sealed with it, and stays", async () => {
+  const car = await makeVehicle(world.dealer);
+  const draft = await draftStatement(world.dealer, car);
+  const id = await send(world.dealer, draft.id, photo, place);
+  await work(id);
+  const marks = [
+    { kind: "circle", x: 0.4, y: 0.6, radius: 0.1 },
+    { kind: "text", x: 0.1, y: 0.1, words: "bracket bent" },
+  ];
+  const path = { id };
+  await world.dealer.does("evidence.mark", { path, body: { marks: marks.slice(0, 1) } });
+  await world.dealer.does("evidence.mark", { path, body: { marks } });
+  expect(await ofReport(world.dealer, draft.id)).toMatchObject([{ marks, sha256: hashOf(photo) }]);
+  const outside = { marks: [{ kind: "circle", x: 1.2, y: 0.6, radius: 0.1 }] };
+  expect((await world.dealer.ask("evidence.mark", { path, body: outside })).status).toBe(422);
+  const { id: version } = await seal(world.dealer, draft.id, draft.revision);
+  const document = await world.dealer.does("reportVersions.document", { path: { id: version } });
+  expect(Report.parse(document).evidence).toMatchObject([{ sha256: hashOf(photo), marks }]);
+  const after = await world.dealer.isRefused("evidence.mark", { path, body: { marks: [] } });
+  expect(after.code).toBe("report-sealed");
+});
+
 test("what is abandoned is swept from tables and storage, and what is sealed stays", async () => {
   await on(
     "UPDATE evidence SET expires_at = now() - interval '1 day', removed_at = removed_at - interval '8 days', created_at = created_at - interval '31 days'",

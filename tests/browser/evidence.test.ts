@@ -7,11 +7,11 @@ import { photograph } from "../api/setup/pictures.ts";
 import { useService } from "../api/setup/service.ts";
 import { entryAt, header, makeVehicle, stated, write } from "../api/setup/story.ts";
 import { makeWorld } from "../api/setup/world.ts";
-import { violationsInEveryLook, violationsOn } from "./setup/accessibility.ts";
+import { loadWhole, violationsInEveryLook, violationsOn } from "./setup/accessibility.ts";
 import { useBrowser } from "./setup/browser.ts";
 import { demoPeople } from "./setup/demo-car.ts";
 import { desk, keepPicture, openPage, phone } from "./setup/pages.ts";
-import { picturedCar } from "./setup/pictured-car.ts";
+import { picturedCar, sendAll, tire } from "./setup/pictured-car.ts";
 import { signedIn } from "./setup/signed-in.ts";
 
 const service = useService();
@@ -130,11 +130,10 @@ test("a report's pictures stand by place, and are gone through with the keyboard
   const people = await demoPeople(service());
   const { inspection } = await picturedCar(service(), people);
   const page = await openPage(browser(), people.buyer, phone);
-  await page.goto(`/report-versions/${inspection}/pictures`);
-  const first = page
-    .getByRole("button", { name: /Tread depth, left front: photograph of the inspection/ })
-    .first();
-  await first.focus();
+  await loadWhole(page, `/report-versions/${inspection}/pictures`);
+  const shown = page.getByRole("button", { name: /: photograph of the inspection$/ });
+  await expect.poll(() => shown.count()).toBe(3);
+  await shown.first().focus();
   await page.keyboard.press("ArrowRight");
   await page.keyboard.press("Enter");
   const viewer = page.getByRole("dialog");
@@ -180,3 +179,33 @@ test.each([phone, desk])(
     expect(await violationsOn(page, "side-by-side")).toEqual([]);
   },
 );
+
+test("its author draws over a picture, and takes back the last", async () => {
+  const { dealer, id } = await draft();
+  const [file = ""] = await sendAll(service(), dealer, id, [
+    [await tire({ worn: 0.4, light: 90 }), { item: "electrics.horn", filename: "horn.jpg" }],
+  ]);
+  const page = await openHorn(await signedIn(browser(), dealer, desk), id);
+  await page.getByRole("button", { name: "Show horn.jpg large" }).click();
+  const viewer = page.getByRole("dialog");
+  await viewer.getByRole("button", { name: "Circle" }).click();
+  const box = await viewer.locator("[data-draw]").boundingBox();
+  if (!box) throw new Error("There is a picture to draw on.");
+  await page.mouse.move(box.x + box.width * 0.5, box.y + box.height * 0.5);
+  await page.mouse.down();
+  await page.mouse.move(box.x + box.width * 0.75, box.y + box.height * 0.5, { steps: 3 });
+  await page.mouse.up();
+  await viewer.locator('[data-marks="1"]').waitFor();
+  await viewer.getByRole("button", { name: "Words", exact: true }).click();
+  await viewer.getByLabel("Words on the picture").fill("bracket bent");
+  await viewer.getByRole("button", { name: "Put it in the middle of what is seen" }).click();
+  await viewer.locator('[data-marks="2"]').waitFor();
+  await keepPicture(page, "marks", false);
+  expect(await violationsOn(page, "marks")).toEqual([]);
+  await viewer.getByRole("button", { name: "Take back the last" }).click();
+  await viewer.locator('[data-marks="1"]').waitFor();
+  await expect
+    .poll(async () => (await filesOf(dealer, id))[0]?.marks)
+    .toMatchObject([{ kind: "circle", radius: 0.25 }]);
+  expect((await filesOf(dealer, id))[0]?.id).toBe(file);
+});

@@ -64,6 +64,13 @@ export const evidenceAccess = {
     who: [dealer("own"), inspector("own")],
     scope: "read",
   },
+  "evidence.mark": {
+    method: "PUT",
+    path: "/evidence/:id/marks",
+    who: [dealer("own"), inspector("own")],
+    scope: "reports",
+    once: "content",
+  },
   "evidence.remove": {
     method: "DELETE",
     path: "/evidence/:id",

@@ -6,6 +6,7 @@ import {
   FileRefusal,
   PictureAdvice,
   PictureCopy,
+  PictureMarks,
   PictureQuality,
   PictureQuestionKind,
 } from "../evidence.ts";
@@ -70,6 +71,7 @@ export const EvidenceSeen = z.strictObject({
   height: z.int().positive().nullable(),
   placeholder: z.string().nullable(),
   copies: z.array(PictureCopy),
+  marks: PictureMarks,
   questions: z.array(PictureQuestion),
 });
 export type EvidenceSeen = z.infer<typeof EvidenceSeen>;
@@ -109,6 +111,10 @@ export const MissingPicture = z.strictObject({
 });
 export type MissingPicture = z.infer<typeof MissingPicture>;
 
+/** All that is drawn over a picture, in the stead of what was; an empty list takes it away. */
+export const MarksDrawn = z.strictObject({ marks: PictureMarks });
+export type MarksDrawn = z.infer<typeof MarksDrawn>;
+
 const isWebp = (bytes: unknown): boolean =>
   bytes instanceof Uint8Array &&
   String.fromCharCode(...bytes.subarray(0, 4), ...bytes.subarray(8, 12)) === "RIFFWEBP";
@@ -140,6 +146,7 @@ export const evidenceContracts = {
   "evidence.medium": { status: 200, answer: Webp },
   "evidence.large": { status: 200, answer: Webp },
   "evidence.original": { status: 200, answer: Original },
+  "evidence.mark": { body: MarksDrawn, status: 204, answer: null },
   "evidence.remove": { status: 204, answer: null },
   "evidence.restore": { status: 204, answer: null },
 } as const satisfies Record<string, Contract>;

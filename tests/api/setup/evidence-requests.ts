@@ -121,6 +121,10 @@ export const evidenceVariants: Readonly<Partial<Record<RouteId, readonly Variant
   "evidence.medium": picture,
   "evidence.large": picture,
   "evidence.original": ofDrafts(async (scene, report) => ({ path: { id: await keep(scene, report) } })),
+  "evidence.mark": ofDrafts(async (scene, report) => ({
+    path: { id: await keep(scene, report) },
+    body: { marks: [{ kind: "circle", x: 0.4, y: 0.6, radius: 0.1 }] },
+  })),
   "evidence.remove": ofDrafts(async (scene, report) => ({ path: { id: await keep(scene, report) } })),
   "evidence.restore": ofDrafts(async (scene, report) => ({ path: { id: await keep(scene, report) } })),
 };

@@ -85,5 +85,11 @@ export async function picturedCar(service: Service, { dealer, buyer, inspector }
   const sealed = await seal(inspector, inspection, revision);
   if (sealed.comparison === null) throw new Error("The sealed inspection made no comparison.");
   const { items } = await buyer.does("cases.ofPart", { path: { id: sealed.comparison } });
-  return { vehicle, case: items[0]?.id ?? "", statement, inspection: sealed.id, comparison: sealed.comparison };
+  return {
+    vehicle,
+    case: items[0]?.id ?? "",
+    statement,
+    inspection: sealed.id,
+    comparison: sealed.comparison,
+  };
 }

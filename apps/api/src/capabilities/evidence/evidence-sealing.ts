@@ -1,5 +1,5 @@
 import { Injectable } from "@nestjs/common";
-import { FileKind, PictureCopy, type SealedEvidence } from "@evenhand/shared/evidence";
+import { FileKind, PictureCopy, PictureMarks, type SealedEvidence } from "@evenhand/shared/evidence";
 import { z } from "zod";
 import type { Transaction } from "../../platform/database/database.ts";
 import { readRows, run } from "../../platform/database/rows.ts";
@@ -13,13 +13,14 @@ const ReadyRow = z.object({
   kind: FileKind,
   sha256: z.string(),
   copies: z.array(PictureCopy),
+  marks: PictureMarks,
 });
 
 /** What a seal says of a report's files. The report is held. */
 @Injectable()
 export class EvidenceSealing {
   /**
-   * Every file with its place, its hash, and the hash of each copy that others are shown.
+   * Every file with its place, its hash, the hash of each copy that others are shown, and what is drawn over it.
    *
    * @throws ProblemError `evidence-unfinished` while one is on its way
    */
@@ -27,9 +28,10 @@ export class EvidenceSealing {
     const waiting = await readRows(tx, NameRow, { text: unfinishedOf, values: [report] });
     if (waiting.length > 0) throw unfinished(waiting.map(({ name }) => name));
     const ready = await readRows(tx, ReadyRow, { text: readyOf, values: [report] });
-    return ready.map(({ copies, ...each }) => ({
+    return ready.map(({ copies, marks, ...each }) => ({
       ...each,
       copies: copies.map(({ size, sha256 }) => ({ size, sha256 })),
+      ...(marks.length > 0 ? { marks } : {}),
     }));
   }
 

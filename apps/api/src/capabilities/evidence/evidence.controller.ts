@@ -1,4 +1,5 @@
-import { Controller } from "@nestjs/common";
+import { Body, Controller } from "@nestjs/common";
+import { MarksDrawn } from "@evenhand/shared/http/evidence";
 import { By, Id } from "../../platform/access/parameters.ts";
 import { Route } from "../../platform/access/route.ts";
 import { Actor } from "../../platform/auth/actor.ts";
@@ -41,6 +42,11 @@ export class EvidenceController {
   @Route("evidence.original")
   original(@By() actor: Actor, @Id() id: string) {
     return this.evidence.original(actor, id);
+  }
+
+  @Route("evidence.mark")
+  mark(@By() actor: Actor, @Id() id: string, @Body({ schema: MarksDrawn }) body: MarksDrawn) {
+    return this.evidence.mark(actor, id, body);
   }
 
   @Route("evidence.remove")

@@ -5,7 +5,7 @@ import { mayWorkOn } from "./uploads.queries.ts";
 const reader = { account: "$3", now: "$4" };
 
 const seenFields = `'id', e.id, 'item', e.item, 'position', e.position, 'caption', e.caption, 'kind', f.kind, 'sha256', e.sha256,
-    'bytes', e.bytes, 'width', f.width, 'height', f.height, 'placeholder', f.placeholder, 'copies', coalesce(f.copies, '[]'), 'questions', '[]'::json`;
+    'bytes', e.bytes, 'width', f.width, 'height', f.height, 'placeholder', f.placeholder, 'copies', coalesce(f.copies, '[]'), 'marks', e.marks, 'questions', '[]'::json`;
 
 /** Everything of one's own report, from its first byte on. `$1` organizations, `$2` the report, `$3` the account, `$4` now. */
 export const evidenceOfReport = `
@@ -117,7 +117,7 @@ export const unfinishedOf = `
 
 /** What is sealed: `$1` the report. */
 export const readyOf = `
-  SELECT e.item, e.position, f.kind, f.sha256, f.copies FROM evidence e JOIN evidence_file f ON f.id = e.file_id
+  SELECT e.item, e.position, f.kind, f.sha256, f.copies, e.marks FROM evidence e JOIN evidence_file f ON f.id = e.file_id
   WHERE e.report_id = $1::uuid AND e.removed_at IS NULL AND f.state = 'ready' ORDER BY e.item COLLATE "C", e.position COLLATE "C", e.id`;
 
 /** `$1` the report, `$2` the version's number. */

@@ -1,6 +1,6 @@
 import { Injectable } from "@nestjs/common";
 import { FileKind, type PictureSize } from "@evenhand/shared/evidence";
-import { EvidenceOwned, type MissingPicture } from "@evenhand/shared/http/evidence";
+import { EvidenceOwned, type MissingPicture, type MarksDrawn } from "@evenhand/shared/http/evidence";
 import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
@@ -98,6 +98,14 @@ export class EvidenceService {
     const { organization, sha256, kind } = found(row, "file");
     const bytes = found(await this.storage.read(originalKey(organization, sha256)), "file");
     return FileAnswer.shut({ name: `${id}.${kind}`, type: types[kind], bytes, kept: true });
+  }
+
+  /** What is drawn over a picture lies beside it: the picture stays as it is. */
+  async mark(actor: Actor, id: string, { marks }: MarksDrawn): Promise<void> {
+    await this.database.transaction(async (tx) => {
+      await this.holdUnsealed(tx, actor, id);
+      await tx.evidence.updateMany({ where: { id }, data: { marks } });
+    });
   }
 
   /** Takes it away from its place; until the report is sealed it can be put back. */

@@ -1,20 +1,19 @@
-import { useQuery } from "@tanstack/react-query";
 import type { ReactNode } from "react";
-import { useText } from "../../strings/text";
 import styles from "./CarPictures.module.css";
 import { addressOf } from "../../service/client";
 import { usePictureWords } from "./picture-words";
 import { byPlace, isShown, type Picture } from "./pictures";
-import type { carEvidenceQuery, caseEvidenceQuery } from "./queries";
 
 interface Props {
-  readonly query: ReturnType<typeof carEvidenceQuery> | ReturnType<typeof caseEvidenceQuery>;
-  /** Leads to all of them; its words are given. */
-  readonly link: (words: string) => ReactNode;
+  /** As far as they have come; nothing is shown before. */
+  readonly pictures: readonly Picture[] | undefined;
+  /** Leads to all of them. */
+  readonly children: ReactNode;
 }
 
 /** As many stand beside the car's name. */
 const FEW = 3;
+const none: readonly never[] = [];
 
 const Small = ({ picture }: { readonly picture: Picture }) => {
   const words = usePictureWords();
@@ -32,17 +31,15 @@ const Small = ({ picture }: { readonly picture: Picture }) => {
 };
 
 /** A car as its photographs show it: a few, the whole car first, and the way to all of them. Nothing where there is none. */
-export const CarPictures = ({ query, link }: Props) => {
-  const t = useText();
-  const { data = [] } = useQuery<Picture[]>(query);
-  const shown = byPlace(data, []).flatMap(({ pictures }) => pictures.filter(isShown));
+export const CarPictures = ({ pictures = none, children }: Props) => {
+  const shown = byPlace(pictures, none).flatMap(({ pictures: here }) => here.filter(isShown));
   if (shown.length === 0) return null;
   return (
     <div className={`${styles.pictures} no-print`}>
       {shown.slice(0, FEW).map((one) => (
         <Small key={one.id} picture={one} />
       ))}
-      <p>{link(t("evidence.all", { count: data.length }))}</p>
+      <p>{children}</p>
     </div>
   );
 };

@@ -18,6 +18,11 @@ interface Of<T> {
   readonly files: ReportFiles;
 }
 
+interface Opens {
+  /** Shows one large. */
+  readonly onOpen: (id: string) => void;
+}
+
 /** Megabytes, as a person counts them. */
 const useMegabytes = (): ((bytes: number) => string) => {
   const intl = useIntl();
@@ -138,17 +143,40 @@ const TakenAway = ({ name, onPutBack }: { readonly name: string; readonly onPutB
   );
 };
 
+/** Small; pressed, it is shown large where it is a picture. */
+const Shown = ({ file: { id, name, copies }, onOpen }: { readonly file: EvidenceOwned } & Opens) => {
+  const t = useText();
+  if (copies.length === 0) return <Preview src={undefined} />;
+  return (
+    <button
+      type="button"
+      className={styles.open}
+      aria-label={t("evidence.open", { name })}
+      onClick={() => onOpen(id)}
+    >
+      <Preview src={addressOf("evidence.small", { id })} />
+    </button>
+  );
+};
+
+/** What speaks for taking it again. Both may stay: it is the person who decides. */
+const Advice = ({ file: { quality } }: { readonly file: EvidenceOwned }) =>
+  quality?.advice.map(({ advice, words }) => (
+    <p key={advice} className={styles.refused}>
+      {words}
+    </p>
+  ));
+
 /** With the service: looked at, ready, or not taken. */
-const WithService = ({ one, files }: Of<EvidenceOwned>) => {
+const WithService = ({ one, files, onOpen }: Of<EvidenceOwned> & Opens) => {
   const t = useText();
   const move = useMove(one.id, files.report);
   const word = ownedWord(one);
   if (word === "dropped-part") return null;
   if (word === "taken-away") return <TakenAway name={one.name} onPutBack={() => move.mutate("restore")} />;
-  const src = one.copies.length > 0 ? addressOf("evidence.small", { id: one.id }) : undefined;
   return (
     <li className={styles.file} data-word={word}>
-      <Preview src={src} />
+      <Shown file={one} onOpen={onOpen} />
       <div className={styles.said}>
         <p className={styles.name}>{one.name}</p>
         {word === "not-taken" ? (
@@ -156,6 +184,7 @@ const WithService = ({ one, files }: Of<EvidenceOwned>) => {
         ) : (
           <p className={styles.word}>{t(`evidence.${word}`)}</p>
         )}
+        {word === "ready" && <Advice file={one} />}
         {move.error !== null && <ProblemNotice error={move.error} />}
       </div>
       {one.sealedIn === null && <TakeAway name={one.name} onPress={() => move.mutate("remove")} />}
@@ -164,9 +193,13 @@ const WithService = ({ one, files }: Of<EvidenceOwned>) => {
 };
 
 /** One file at a place, wherever it stands. */
-export const FileLine = ({ row, files }: { readonly row: FileRow; readonly files: ReportFiles }) =>
+export const FileLine = ({
+  row,
+  files,
+  onOpen,
+}: Opens & { readonly row: FileRow; readonly files: ReportFiles }) =>
   row.at === "device" ? (
     <OnDevice one={row.kept} sent={row.sent} files={files} />
   ) : (
-    <WithService one={row.file} files={files} />
+    <WithService one={row.file} files={files} onOpen={onOpen} />
   );

@@ -1,10 +1,12 @@
 import { Button } from "@mantine/core";
 import { IconCamera, IconPaperclip } from "@tabler/icons-react";
-import { useRef } from "react";
+import { useRef, useState } from "react";
 import { useText } from "../../strings/text";
 import { Notice } from "../../ui/Notice";
 import { FileLine } from "./FileLine";
-import { fileWord, placeOf, rowKey } from "./file-rows";
+import { fileWord, ownedWord, placeOf, rowKey, type FileRow } from "./file-rows";
+import { LazyViewer } from "./LazyViewer";
+import { isAt, ownPicture, type Picture } from "./pictures";
 import styles from "./PlaceFiles.module.css";
 import { useReportFiles, type ReportFiles } from "./report-files";
 
@@ -57,6 +59,19 @@ const Add = ({ of, onAdd }: AddProps) => {
   );
 };
 
+/** What the sheet asks for here by name, and is not there. */
+const Asked = ({ files: { missing }, place }: { readonly files: ReportFiles; readonly place: Place }) => {
+  const asked = missing.filter((one) => isAt(one, place));
+  if (asked.length === 0) return null;
+  return (
+    <ul className={styles.asked}>
+      {asked.map(({ as, words }) => (
+        <li key={as}>{words}</li>
+      ))}
+    </ul>
+  );
+};
+
 /** What was taken away last at this place, put back with one press. */
 const Removed = ({ files: { uploads }, place }: { readonly files: ReportFiles; readonly place: Place }) => {
   const t = useText();
@@ -72,19 +87,34 @@ const Removed = ({ files: { uploads }, place }: { readonly files: ReportFiles; r
   );
 };
 
+/** What of it can be shown large. */
+const picturesIn = (rows: readonly FileRow[], { side }: ReportFiles): readonly Picture[] =>
+  rows.flatMap((row) =>
+    row.at === "service" && ownedWord(row.file) === "ready" ? [ownPicture(row.file, side)] : [],
+  );
+
 const Files = ({ files, place }: { readonly files: ReportFiles; readonly place: Place }) => {
   const t = useText();
-  const rows = files.rows.filter((row) => {
-    const { item, position } = placeOf(row);
-    return item === place.item && position === place.position && fileWord(row) !== "dropped-part";
-  });
+  const [open, setOpen] = useState<string>();
+  const rows = files.rows.filter((row) => isAt(placeOf(row), place) && fileWord(row) !== "dropped-part");
   if (rows.length === 0) return null;
   return (
-    <ul className={styles.files} aria-label={t("evidence.here")}>
-      {rows.map((row) => (
-        <FileLine key={rowKey(row)} row={row} files={files} />
-      ))}
-    </ul>
+    <>
+      <ul className={styles.files} aria-label={t("evidence.here")}>
+        {rows.map((row) => (
+          <FileLine key={rowKey(row)} row={row} files={files} onOpen={setOpen} />
+        ))}
+      </ul>
+      {open !== undefined && (
+        <LazyViewer
+          pictures={picturesIn(rows, files)}
+          at={open}
+          onGo={setOpen}
+          onClose={() => setOpen(undefined)}
+          report={files.report}
+        />
+      )}
+    </>
   );
 };
 
@@ -96,6 +126,7 @@ export const PlaceFiles = ({ place }: { readonly place: Place }) => {
   const add = (chosen: readonly File[]): void => void files.uploads.add(place, chosen);
   return (
     <div className={styles.place}>
+      <Asked files={files} place={place} />
       <div className={styles.adds}>
         <Add of="camera" onAdd={add} />
         <Add of="files" onAdd={add} />

@@ -42,8 +42,9 @@ const Paper = ({ picture }: Pick<Props, "picture">) => {
 
 /** A small picture; pressed, it is shown large. Until it has come its blurred placeholder stands for it. */
 export const Thumb = ({ picture, onOpen }: Props) => {
+  const t = useText();
   const words = usePictureWords();
-  const { id, side, placeholder } = picture;
+  const { id, side, placeholder, questions } = picture;
   if (!isShown(picture)) return <Paper picture={picture} />;
   const behind = placeholder === null ? undefined : { backgroundImage: `url("${placeholder}")` };
   return (
@@ -64,6 +65,9 @@ export const Thumb = ({ picture, onOpen }: Props) => {
         width={160}
         height={120}
       />
+      {questions.length > 0 && (
+        <span className={styles.asks}>{t("evidence.questions", { count: questions.length })}</span>
+      )}
     </button>
   );
 };

@@ -12,9 +12,13 @@ import { useCallback, useRef, type ReactNode } from "react";
 import { createPortal } from "react-dom";
 import { useText } from "../../strings/text";
 import { usePictureWords } from "./picture-words";
+import { DrawLayer } from "./DrawLayer";
+import { MarksDrawing } from "./MarksDrawing";
+import { MarkTools } from "./MarkTools";
 import { isAt, isShown, type Picture } from "./pictures";
 import { Stage } from "./Stage";
 import { Thumb } from "./Thumb";
+import { useMarking, type Marking } from "./use-marking";
 import { useViewer, type Viewing } from "./use-viewer";
 import styles from "./Viewer.module.css";
 import { STEP, WHOLE, zoomBy } from "./zoom";
@@ -24,6 +28,8 @@ interface Props {
   readonly at: string;
   readonly onGo: (id: string) => void;
   readonly onClose: () => void;
+  /** The report its pictures are of, where its author may still draw over them. */
+  readonly report?: string;
   /** Opens with the other side's picture of the same place beside it, where there is one. */
   readonly beside?: boolean;
 }
@@ -118,20 +124,48 @@ interface OneProps {
   readonly of: Picture;
   readonly pictures: readonly Picture[];
   readonly viewing: Viewing;
+  readonly report: string | undefined;
 }
 
+/** One picture with what is drawn over it. */
+const Drawn = ({ of, viewing, marking }: OneProps & { readonly marking: Marking }) => (
+  <Stage picture={of} zoom={viewing.zoom} onZoom={viewing.onZoom}>
+    <MarksDrawing marks={marking.marks} ratio={(of.width ?? 4) / (of.height ?? 3)} />
+    {marking.tool !== null && <DrawLayer onDraw={marking.draw} />}
+  </Stage>
+);
+
 const One = (props: OneProps) => {
-  const { of, viewing } = props;
+  const { of, viewing, report } = props;
   const t = useText();
+  const marking = useMarking(report, of);
   return (
     <figure className={styles.one} data-side={of.side}>
-      <Stage picture={of} zoom={viewing.zoom} onZoom={viewing.onZoom} />
+      <Drawn {...props} marking={marking} />
       <figcaption>
         {t("viewer.caption", { side: of.side, caption: of.caption ?? "none" })}
         {of.taken !== undefined && of.taken !== null && <Taken taken={of.taken} />}
       </figcaption>
+      <Questions of={of} />
       {viewing.beside && <Others {...props} />}
+      <MarkTools marking={marking} zoom={viewing.zoom} />
     </figure>
+  );
+};
+
+/** What a picture leads to ask, with what speaks for it. */
+const Questions = ({ of: { questions } }: Pick<OneProps, "of">) => {
+  const t = useText();
+  if (questions.length === 0) return null;
+  return (
+    <div className={styles.questions}>
+      <p>{t("evidence.questions", { count: questions.length })}</p>
+      <ul>
+        {questions.map(({ kind, words }) => (
+          <li key={kind}>{words}</li>
+        ))}
+      </ul>
+    </div>
   );
 };
 
@@ -165,7 +199,7 @@ const Tools = (viewing: Viewing) => (
 );
 
 /** A picture large, alone or beside the other side's of the same place: both are looked at as closely, at the same relative place. */
-export const Viewer = ({ pictures, at, onGo, onClose, beside = false }: Props) => {
+export const Viewer = ({ pictures, at, onGo, onClose, report, beside = false }: Props) => {
   const viewing = useViewer({ pictures, at, onGo }, beside);
   const dialog = useRef<HTMLDialogElement | null>(null);
   const show = useCallback((element: HTMLDialogElement | null) => {
@@ -184,7 +218,7 @@ export const Viewer = ({ pictures, at, onGo, onClose, beside = false }: Props) =
       <Head viewing={viewing} onClose={() => dialog.current?.close()} />
       <div className={styles.sides} data-count={viewing.sides.length}>
         {viewing.sides.map((one) => (
-          <One key={one.side} of={one} pictures={pictures} viewing={viewing} />
+          <One key={one.side} of={one} pictures={pictures} viewing={viewing} report={report} />
         ))}
       </div>
       <Tools {...viewing} />

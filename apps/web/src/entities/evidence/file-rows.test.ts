@@ -26,6 +26,7 @@ const owned = (id: string, more: Partial<EvidenceOwned> = {}): EvidenceOwned => 
   height: 30,
   placeholder: null,
   copies: [],
+  marks: [],
   questions: [],
   name: "tread.jpg",
   received: 5,

@@ -45,7 +45,6 @@ export const followHand = (frame: HTMLElement, change: ChangeZoom): (() => void)
   const down = new Map<number, Point>();
   const seen = (): DOMRect => (frame.querySelector("[data-picture]") ?? frame).getBoundingClientRect();
   const ending = new AbortController();
-  const { signal } = ending;
   const turn = (event: WheelEvent): void => {
     event.preventDefault();
     const per = event.deltaMode === WheelEvent.DOM_DELTA_PIXEL ? perPixel : perLine;
@@ -53,6 +52,8 @@ export const followHand = (frame: HTMLElement, change: ChangeZoom): (() => void)
     change((now) => zoomBy(now, Math.exp(-event.deltaY * per), place));
   };
   const press = (event: PointerEvent): void => {
+    // Who draws does not move the picture.
+    if (event.target instanceof Element && event.target.closest("[data-draw]") !== null) return;
     frame.setPointerCapture(event.pointerId);
     down.set(event.pointerId, { x: event.clientX, y: event.clientY });
   };
@@ -63,10 +64,10 @@ export const followHand = (frame: HTMLElement, change: ChangeZoom): (() => void)
     change(moved(before, [...down.values()], seen()));
   };
   const lift = (event: PointerEvent): void => void down.delete(event.pointerId);
+  const { signal } = ending;
   frame.addEventListener("wheel", turn, { passive: false, signal });
   frame.addEventListener("pointerdown", press, { signal });
   frame.addEventListener("pointermove", move, { signal });
-  frame.addEventListener("pointerup", lift, { signal });
-  frame.addEventListener("pointercancel", lift, { signal });
+  for (const end of ["pointerup", "pointercancel"] as const) frame.addEventListener(end, lift, { signal });
   return () => ending.abort();
 };

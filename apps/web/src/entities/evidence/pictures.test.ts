@@ -14,6 +14,7 @@ const picture = (id: string, more: Partial<Picture> = {}): Picture => ({
   placeholder: null,
   copies: [{ size: "small", width: 40, height: 30, sha256: "0".repeat(64) }],
   questions: [],
+  marks: [],
   side: "statement",
   ...more,
 });

@@ -1,4 +1,4 @@
-import type { EvidenceSeen } from "@evenhand/shared/http/evidence";
+import type { EvidenceOwned, EvidenceSeen } from "@evenhand/shared/http/evidence";
 
 /** Whose hand it is from: what was stated, or what was found. */
 export type Side = "statement" | "inspection";
@@ -9,6 +9,14 @@ export interface Picture extends EvidenceSeen {
   /** By the camera's own clock; known to its owner alone. */
   readonly taken?: string | null;
 }
+
+/** One's own file as a picture of its report. */
+export const ownPicture = ({ capture, kind, ...file }: EvidenceOwned, side: Side): Picture => ({
+  ...file,
+  kind: kind ?? "jpeg",
+  side,
+  taken: capture?.taken ?? null,
+});
 
 /** Can it be shown as a picture? A paper or a film has no copies. */
 export const isShown = ({ copies }: Pick<Picture, "copies">): boolean => copies.length > 0;

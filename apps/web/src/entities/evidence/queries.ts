@@ -12,7 +12,6 @@ export const reportEvidenceQuery = (report: string) =>
   queryOptions({
     queryKey: evidenceKey(report),
     queryFn: ({ signal }) => call("evidence.ofReport", { params: { id: report }, signal }),
-    select: ({ items }) => items,
     refetchInterval: ({ state }) => (state.data?.items.some(isLookedAt) ? 1_500 : false),
   });
 

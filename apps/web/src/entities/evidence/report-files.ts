@@ -2,18 +2,19 @@ import { useQuery } from "@tanstack/react-query";
 import { createContext, useContext, useMemo } from "react";
 import { useUploads } from "../../offline/use-uploads";
 import { fileRows } from "./file-rows";
+import type { Side } from "./pictures";
 import { reportEvidenceQuery } from "./queries";
 
 const none: readonly never[] = [];
 
 /** Every file of a report that is written here, and what can be done with it. */
-export const useFilesOf = (report: string) => {
+export const useFilesOf = (report: string, side: Side) => {
   const uploads = useUploads(report);
   const owned = useQuery(reportEvidenceQuery(report));
   const { kept = none, sending } = uploads;
-  const there = owned.data ?? none;
+  const { items: there = none, missing = none } = owned.data ?? {};
   const rows = useMemo(() => fileRows({ kept, sending, owned: there }), [kept, sending, there]);
-  return { report, rows, uploads };
+  return { report, side, rows, missing, uploads };
 };
 
 export type ReportFiles = ReturnType<typeof useFilesOf>;

@@ -36,8 +36,10 @@ const noFiles: readonly never[] = [];
 
 /** Photographs and papers of this report that are still on their way, and that were not taken. */
 const useSealFiles = () => {
-  const rows = useReportFiles()?.rows ?? noFiles;
+  const files = useReportFiles();
+  const rows = files?.rows ?? noFiles;
   return {
+    missing: files?.missing ?? noFiles,
     onTheirWay: rows.filter(isOnItsWay),
     notTaken: rows.filter((row) => fileWord(row) === "not-taken"),
   };
@@ -45,17 +47,21 @@ const useSealFiles = () => {
 
 type SealFiles = ReturnType<typeof useSealFiles>;
 
-const FileChecks = ({ onTheirWay, notTaken }: SealFiles) => {
+const FileChecks = ({ onTheirWay, notTaken, missing }: SealFiles) => {
   const t = useText();
   const intl = useIntl();
-  const values = (rows: SealFiles["notTaken"]) => ({
-    count: rows.length,
-    names: intl.formatList(rows.map(fileName), { type: "unit" }),
+  const values = (names: readonly string[]) => ({
+    count: names.length,
+    names: intl.formatList(names, { type: "unit" }),
   });
+  const asked = missing.map(({ words }) => words);
   return (
     <>
-      {onTheirWay.length > 0 && <li data-ok={false}>{t("seal.files", values(onTheirWay))}</li>}
-      {notTaken.length > 0 && <li data-ok={false}>{t("seal.files.not-taken", values(notTaken))}</li>}
+      {onTheirWay.length > 0 && <li data-ok={false}>{t("seal.files", values(onTheirWay.map(fileName)))}</li>}
+      {notTaken.length > 0 && (
+        <li data-ok={false}>{t("seal.files.not-taken", values(notTaken.map(fileName)))}</li>
+      )}
+      {asked.length > 0 && <li>{t("seal.files.missing", values(asked))}</li>}
     </>
   );
 };

@@ -53,29 +53,30 @@ const Collect = ({ row }: { readonly row: CaseSeen }) =>
   ) : null;
 
 /** Where the case stands, and everything that belongs to it. */
-const CaseSheet = ({ row }: { readonly row: CaseSeen }) => (
-  <div className={styles.sheet}>
-    <CarPictures
-      query={caseEvidenceQuery(row.id)}
-      link={(words) => (
+const CaseSheet = ({ row }: { readonly row: CaseSeen }) => {
+  const t = useText();
+  const pictures = useQuery(caseEvidenceQuery(row.id));
+  return (
+    <div className={styles.sheet}>
+      <CarPictures pictures={pictures.data}>
         <Link to="/cases/$case/pictures" params={{ case: row.id }}>
-          {words}
+          {t("evidence.all")}
         </Link>
-      )}
-    />
-    <Way as={row.as} standing={row.standing} />
-    <div className={styles.columns}>
-      <div className={styles.sections}>
-        <CaseWaits row={row} />
-        <CaseMatters row={row} />
-        <Collect row={row} />
-        <CaseParts row={row} />
-        <DealerFirst row={row} />
+      </CarPictures>
+      <Way as={row.as} standing={row.standing} />
+      <div className={styles.columns}>
+        <div className={styles.sections}>
+          <CaseWaits row={row} />
+          <CaseMatters row={row} />
+          <Collect row={row} />
+          <CaseParts row={row} />
+          <DealerFirst row={row} />
+        </div>
+        <CaseFacts row={row} />
       </div>
-      <CaseFacts row={row} />
     </div>
-  </div>
-);
+  );
+};
 
 /** One buyer and one car: the way, where it stands, what waits for whom, and everything that belongs to it. */
 export const CasePage = () => {

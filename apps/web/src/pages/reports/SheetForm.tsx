@@ -59,7 +59,7 @@ const OpenSheet = ({ reportId, draft, kept, index }: OpenProps) => {
     [navigate],
   );
   const again = useMemo(() => askedPlaces(kept.secondLook), [kept.secondLook]);
-  const files = useFilesOf(reportId);
+  const files = useFilesOf(reportId, kept.report.kind === "inspection" ? "inspection" : "statement");
   const report: Report = { ...kept.report, findings: [] };
   const { vehicle, kind } = report;
   const { modelYear: year, make, model } = vehicle;

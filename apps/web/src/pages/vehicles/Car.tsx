@@ -216,6 +216,7 @@ export const Car = () => {
   const name = useCarName();
   const { vehicle: id } = route.useParams();
   const { data: car, error } = useQuery(carQuery(id));
+  const pictures = useQuery(carEvidenceQuery(id));
   if (error) return <NoCar error={error} />;
   if (!car) return <Loading />;
   return (
@@ -225,14 +226,11 @@ export const Car = () => {
       under={car.words ?? undefined}
       actions={car.listed ? undefined : <Tag>{t("cars.not-listed")}</Tag>}
     >
-      <CarPictures
-        query={carEvidenceQuery(id)}
-        link={(words) => (
-          <Link to="/cars/$vehicle/pictures" params={{ vehicle: id }}>
-            {words}
-          </Link>
-        )}
-      />
+      <CarPictures pictures={pictures.data}>
+        <Link to="/cars/$vehicle/pictures" params={{ vehicle: id }}>
+          {t("evidence.all")}
+        </Link>
+      </CarPictures>
       <OneCar car={car} />
     </Page>
   );

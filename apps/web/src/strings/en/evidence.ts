@@ -11,12 +11,24 @@ export const evidence = {
   "evidence.looked-at": "Arrived; the service is looking at it",
   "evidence.ready": "Arrived",
   "evidence.not-taken": "Not taken: {why}",
+  "evidence.open": "Show {name} large",
+  "draw.tools": "Draw over the picture",
+  "draw.tool.circle": "Circle",
+  "draw.tool.arrow": "Arrow",
+  "draw.tool.text": "Words",
+  "draw.undo": "Take back the last",
+  "draw.words": "Words on the picture",
+  "draw.middle": "Put it in the middle of what is seen",
+  "draw.how.circle": "Or draw from the middle of the circle outward, on the picture.",
+  "draw.how.arrow": "Or draw to what it points to, on the picture.",
+  "draw.how.text": "Or press where they stand, on the picture.",
   "evidence.take-away": "Take away {name}",
   "evidence.removed": "{name} was taken away.",
   "evidence.put-back": "Put it back",
   "evidence.no-room": "This device cannot keep the photograph",
   "evidence.no-room.what":
     "It was not added. Free up room on this device, or leave private browsing, then take it again.",
+  "evidence.questions": "{count, plural, one {One question} other {# questions}} about this picture",
   "evidence.whole-car": "The car as a whole",
   "evidence.alt":
     "{place}: {side, select, statement {photograph of the statement} other {photograph of the inspection}}",
@@ -39,7 +51,7 @@ export const evidence = {
   "gallery.none.hint":
     "They are taken on the sheet, at the place they show, and stand here once the report is sealed.",
   "gallery.report": "Photographs of this report",
-  "evidence.all": "{count, plural, one {See the # photograph} other {See all # photographs and papers}}",
+  "evidence.all": "See all photographs and papers",
   "gallery.back.car": "Back to the car",
   "gallery.back.case": "Back to the case",
   "gallery.back.report": "Back to the report",
@@ -57,6 +69,8 @@ export const evidence = {
   "viewer.taken": "Taken {time} by the camera’s clock",
   "seal.files":
     "{count, plural, one {# photograph or paper is} other {# photographs and papers are}} still on {count, plural, one {its} other {their}} way: {names}",
+  "seal.files.missing":
+    "{count, plural, one {# picture the sheet asks for is} other {# pictures the sheet asks for are}} not there: {names}",
   "seal.files.not-taken":
     "{count, plural, one {# photograph or paper was} other {# photographs and papers were}} not taken, and will not be part of it: {names}",
 };
