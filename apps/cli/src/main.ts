@@ -1,6 +1,7 @@
 import { plainStyle, styleOf, widthOf } from "./terminal/style.ts";
 import { compareCommand } from "./compare/index.ts";
 import { checkCommand } from "./check/index.ts";
+import { exportCommand } from "./export/index.ts";
 import { judgedCommand } from "./judged/index.ts";
 import { readCommand } from "./read/index.ts";
 import { showCommand } from "./show/index.ts";
@@ -22,6 +23,7 @@ const commands: Readonly<
 > = {
   compare: compareCommand,
   read: readCommand,
+  export: exportCommand,
   show: showCommand,
   judged: judgedCommand,
   visit: visitCommand,

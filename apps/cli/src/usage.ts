@@ -16,6 +16,9 @@ const read = `read FILE [--table] [--beside REPORT.json]
   --table      print every row, what it becomes, and how sure that is
   --beside FILE a report on the same car: its car and day stand for what a sheet does not say`;
 
+const exported = `export REPORT.json FILE.csv|FILE.xlsx
+  Writes a report as a table, a row a finding; read brings it back as the same report. No cell of it can be a formula.`;
+
 const show = `show COMPARISON.json A.json B.json [--all | --html FILE] [--costs FILE [--asking AMOUNT]]
   Shows a comparison that was made before, with the two reports it was made from.`;
 
@@ -34,9 +37,10 @@ const check = `record check FILE [--keys FILE]
 export const usage = {
   compare,
   read,
+  export: exported,
   show,
   bench,
   judged,
   check,
-  all: [compare, read, show, bench, judged, check].join("\n\n"),
+  all: [compare, read, exported, show, bench, judged, check].join("\n\n"),
 };

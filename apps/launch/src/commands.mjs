@@ -11,6 +11,7 @@ export const commands = {
   hostile: own("hostile", "the generated hostile requests at full length"),
   compare: cli("compare", "compare two report files: A.json B.json [--all | --json | --html FILE]"),
   read: cli("read", "read an inspector's sheet as a draft: FILE [--table] [--beside REPORT.json]"),
+  export: cli("export", "write a report as a table: REPORT.json FILE.csv|FILE.xlsx"),
   judged: cli("judged", "cases judged beforehand: [DIR] [--json]"),
   visit: cli("visit", "the plan of a first look, half a day and a day"),
   bench: own("bench", "measured goals: [--json FILE] [NAME …]"),

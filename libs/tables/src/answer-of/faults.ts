@@ -67,6 +67,12 @@ export const faultsOf = (asked: Asked): Answered => {
   const { value, note } = asked;
   const own = foundIn(asked, [value.text, value.remark ?? ""].join(" "));
   if (own.found.length > 0) return answered({ kind: "faults", found: own.found, denied: own.denied });
+  const question =
+    value.outcome?.says === "yes" || value.outcome?.says === "no"
+      ? foundIn(asked, asked.labels.map((label) => label.text).join(" ")).found
+      : [];
+  if (question.length > 0)
+    return answered(value.outcome?.says === "yes" ? { kind: "faults", found: question, denied: [] } : none);
   const noted = foundIn(asked, note);
   const says = value.outcome?.says;
   if (says === "good" || says === "yes") return answered(none, noted.found.length === 0);

@@ -1,4 +1,5 @@
 import type { Answer } from "@evenhand/shared/answer";
+import { outcomeOf } from "../outcome-words/index.ts";
 import { sensedIn } from "../sensed-words/index.ts";
 import { choiceOf } from "./choice.ts";
 import { answered, unanswered } from "./context.ts";
@@ -66,12 +67,17 @@ const presenceOf = ({ item, value }: Asked): Answered => {
   return unanswered("no-such-word");
 };
 
+/** `185/70R14`, `6.00-16`, `155 SR 13`, `31x10.5`. */
+const TIRE_SIZE =
+  /\d{2,3}\s*\/\s*\d{2}|\d\.\d{2}|\b\d{3}\s?[A-Z]{1,2}\s?\d{2}\b|[A-Z]R?\d{2}-1\d|\d{2}\s?x\s?\d/i;
+
 /** A code is what stands there, spaces put in order; a word of a checklist is none. */
 const codeOf = ({ item, value }: Asked): Answered => {
   const text = `${value.text}`.replaceAll(/\s+/g, " ").trim();
-  if (value.outcome !== undefined || text === "") return unanswered("no-such-word");
+  if (outcomeOf(value.text) !== undefined || text === "") return unanswered("no-such-word");
   const system = item.code?.system ?? "text";
   if (system !== "text" && !/\d/.test(text)) return unanswered("no-such-word");
+  if (system === "tire-size" && !TIRE_SIZE.test(text)) return unanswered("no-such-word");
   if (text.length > 200) return unanswered("no-such-word");
   return answered({ kind: "code", text }, system !== "text");
 };

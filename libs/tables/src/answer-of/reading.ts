@@ -1,6 +1,8 @@
 import { convert, dimensionOf } from "@evenhand/measurement/unit";
 import type { Item } from "@evenhand/shared/sheet";
 import type { UnitSymbol } from "@evenhand/shared/unit";
+import { isNumeric, numbersOf } from "../read-value/numbers.ts";
+import type { Numbers } from "../read-value/numbers.ts";
 import { answered, unanswered } from "./context.ts";
 import type { Answered, Asked } from "./context.ts";
 
@@ -16,7 +18,9 @@ const sameDimension = (spec: Spec, unit: UnitSymbol): boolean => dimensionOf(uni
 
 /** Units in which a bare number makes sense, the sheet's own first: `Tread: 7` is thirty-seconds, `Tread: 5.5` may be either. */
 const guessed = (spec: Spec, values: readonly number[]): UnitSymbol | undefined =>
-  [spec.unit, ...spec.alsoIn].find((unit) => values.every((value) => isPlausible(spec, value, unit)));
+  [spec.unit, ...spec.alsoIn].find(
+    (unit) => unit !== "mV" && values.every((value) => isPlausible(spec, value, unit)),
+  );
 
 /** Figures exact to what was written: 0.21875 in are 7 thirty-seconds. */
 const in32 = (values: readonly number[]): number[] =>
@@ -24,12 +28,18 @@ const in32 = (values: readonly number[]): number[] =>
 
 const takes32 = (spec: Spec): boolean => spec.unit === "1/32in" || spec.alsoIn.includes("1/32in");
 
+/** A figure that stands in the remarks beside a tick, where nothing but figures or a unit stands with it. */
+const notedNumbers = (note: string): Numbers | undefined => {
+  const numbers = numbersOf(note, { comma: false });
+  return isNumeric(note) || numbers?.unit !== undefined ? numbers : undefined;
+};
+
 /** `7/32` is of an inch whatever else the heading says; and in a column of thirty-seconds, `7` is seven of them. */
 const written = (
   asked: Asked,
   spec: Spec,
 ): { readonly values: readonly number[]; readonly unit?: UnitSymbol } | undefined => {
-  const { numbers } = asked.value;
+  const numbers = asked.value.numbers ?? notedNumbers(asked.note);
   if (numbers === undefined) return undefined;
   const values = numbers.values;
   const fraction = numbers.of32 === true || (numbers.unit === "1/32in" && values.every((value) => value < 1));

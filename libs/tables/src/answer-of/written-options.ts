@@ -55,7 +55,7 @@ export const writtenOptions: readonly WrittenOption[] = [
   ...of("road.vibration", {
     none: "none; no; smooth; nil",
     slight: "slight; minor; little",
-    rim: "shimmy; steering wheel; wheel shake; in rim; rim; shimmy in rim",
+    rim: "shimmy; steering wheel; wheel shake; in rim; in the wheel; wheel; through the wheel; rim; shimmy in rim",
     seat: "seat; floor; through the seat",
   }),
   ...of("road.noise", {
@@ -166,7 +166,7 @@ export const writtenOptions: readonly WrittenOption[] = [
   ...of("steering.dampers", {
     dry: "dry; good; ok; no leak; firm",
     film: "film; misting; damp; sweat",
-    leaking: "leak; leaking; wet; weep; blown",
+    leaking: "leak; leaking; wet; weep; weeping; seeping; blown",
     loose: "loose; bent; worn bush",
   }),
   ...of("brakes.pedal-feel", {

@@ -71,6 +71,7 @@ const OTHER_NOUNS: Readonly<Record<string, readonly string[]>> = {
   hatch: ["tailgate"],
   muffler: ["muffler"],
   silencer: ["muffler"],
+  brake: ["stop"],
   plate: ["plate"],
 };
 
@@ -108,13 +109,19 @@ const isAllowed = ({ sides }: Position, said: ReadonlySet<PlaceWord>): boolean =
   });
 
 /** `least`: of a gap both panels must be named. */
-const nounFit = ({ nouns }: Position, stems: ReadonlySet<string>, least: number): number =>
+const nounFit = (
+  { nouns }: Position,
+  stems: ReadonlySet<string>,
+  least: number,
+  own: ReadonlySet<string>,
+): number =>
   Math.max(
     0,
     ...nouns.map((noun) => {
       const said = noun.filter((stem) => stems.has(stem) && !WEAK.has(stem)).length;
       const whole = said === noun.length && said >= least;
-      return noun.length === 0 ? 0 : whole ? said + 0.5 : said * 0.5;
+      if (whole && noun.length > 0) return said + 0.5;
+      return noun.filter((stem) => stems.has(stem) && !WEAK.has(stem) && !own.has(stem)).length * 0.5;
     }),
   );
 
@@ -150,6 +157,10 @@ const numbered = (
 const withOthers = (labels: readonly Label[]): Set<string> =>
   new Set(labels.flatMap(({ stems }) => stems.flatMap((stem) => [stem, ...(OTHER_NOUNS[stem] ?? [])])));
 
+/** Half of a place's name says nothing where it is the item's own name: `Exhaust` is not its manifolds. */
+const itemWords = (item: Item): ReadonlySet<string> =>
+  new Set([item.words.american, item.words.british ?? ""].flatMap((name) => labelOf(name).core));
+
 /**
  * The positions of an item that the words of a row, a column and what stands above them name.
  *
@@ -167,7 +178,7 @@ export const placesOf = (
   if (set === undefined) return { positions: [], how: "all" };
   const counted = numbered(set, labels, context.form);
   if (counted !== undefined) return counted;
-  return namedPlaces(sheet, set, labels, context);
+  return namedPlaces(sheet, item, set, labels, context);
 };
 
 /** Of places on a side and places without, those on the side that is said: a driver's seat is not the rear one. */
@@ -194,6 +205,7 @@ const withoutSideless = (
 
 const namedPlaces = (
   sheet: Sheet,
+  item: Item,
   set: PositionSet,
   labels: readonly Label[],
   { at, form }: { readonly at?: readonly string[] | undefined; readonly form?: VehicleForm | undefined },
@@ -204,7 +216,9 @@ const namedPlaces = (
   const said = sidesSaid(labels, form?.leftHandDrive ?? true);
   const allowed = (own.length === 0 ? all : own).filter((position) => isAllowed(position, said));
   const stems = withOthers(labels);
-  const fits = allowed.map((position) => nounFit(position, stems, set.id === "gaps" ? 2 : 1));
+  const fits = allowed.map((position) =>
+    nounFit(position, stems, set.id === "gaps" ? 2 : 1, itemWords(item)),
+  );
   const best = Math.max(0, ...fits);
   const nouned =
     best === 0 || (own.length > 0 && at !== undefined)

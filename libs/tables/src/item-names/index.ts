@@ -16,6 +16,8 @@ type Name = {
 export type Candidate = {
   readonly item: Item;
   readonly fit: number;
+  /** How much of what is written the name accounts for: of `Fog lights` less than half is lamps. */
+  readonly share: number;
   readonly at?: readonly string[];
 };
 
@@ -48,11 +50,19 @@ const namesOfPatterns = (
     })),
   );
 
+/** Words of condition say little of what is meant: rust in a floor is asked of the floor. */
+const OF_CONDITION: ReadonlySet<string> = new Set(["rust", "damage", "dent", "hole", "crack"]);
+
 /** A word that stands in few names says more; one in none says that something else is meant. */
 const weigh = (names: readonly Name[]): Map<string, number> => {
   const counts = new Map<string, number>();
   for (const { stems } of names) for (const stem of stems) counts.set(stem, (counts.get(stem) ?? 0) + 1);
-  return new Map([...counts].map(([stem, count]) => [stem, 1 / (1 + Math.log2(1 + count) / 4)]));
+  return new Map(
+    [...counts].map(([stem, count]) => [
+      stem,
+      OF_CONDITION.has(stem) ? 0.15 : 1 / (1 + Math.log2(1 + count) / 4),
+    ]),
+  );
 };
 
 const indexes = new WeakMap<Sheet, Index>();
@@ -83,6 +93,9 @@ const weightIn = (weights: ReadonlyMap<string, number>, stems: Iterable<string>)
   return sum;
 };
 
+type Fit = { readonly fit: number; readonly share: number };
+const NO_FIT: Fit = { fit: 0, share: 0 };
+
 /** How well a name fits: how much of the name is said, here or around, and how much of what is said here is the name. */
 const fitOf = (
   name: Name,
@@ -90,7 +103,7 @@ const fitOf = (
   core: readonly string[],
   around: ReadonlySet<string>,
   index: Index,
-): number => {
+): Fit => {
   let [said, here] = [0, 0];
   for (const stem of name.stems) {
     const weight = index.weights.get(stem) ?? UNKNOWN;
@@ -99,14 +112,15 @@ const fitOf = (
       here += 1;
     } else if (around.has(stem)) said += 0.85 * weight;
   }
-  if (here === 0) return 0;
+  if (here === 0) return NO_FIT;
   const ofName = said / weightIn(index.weights, name.stems);
   const stems = new Set(name.stems);
   const matched = core.filter((stem) => stems.has(stem));
   const ofLabel = core.length === 0 ? 0.6 : weightIn(index.weights, matched) / weightIn(index.weights, core);
   // Of two names that are said whole, the one of more words says more.
   const passedOver = ["inner", "outer"].some((stem) => own.has(stem) && !stems.has(stem));
-  return ofName ** 2 * (0.3 + 0.7 * ofLabel) * (1 + 0.02 * here) * (passedOver ? 0.9 : 1);
+  const fit = ofName ** 2 * (0.3 + 0.7 * ofLabel) * (1 + 0.02 * here) * (passedOver ? 0.9 : 1);
+  return { fit, share: ofLabel };
 };
 
 const MOST = 12;
@@ -122,13 +136,13 @@ const search = (index: Index, label: Label, around: readonly string[]): Candidat
   for (const at of asked) {
     const name = index.names[at];
     if (name === undefined) continue;
-    const fit = fitOf(name, own, label.core, context, index);
+    const { fit, share } = fitOf(name, own, label.core, context, index);
     if (fit < 0.2) continue;
     for (const [rank, id] of name.items.entries()) {
       const item = index.items.get(id);
       const ranked = fit * (1 - 0.03 * Math.min(rank, 6));
       if (item === undefined || item.sameAs !== undefined || ranked <= (best.get(id)?.fit ?? 0)) continue;
-      best.set(id, { item, fit: ranked, ...(name.at === undefined ? {} : { at: name.at }) });
+      best.set(id, { item, share, fit: ranked, ...(name.at === undefined ? {} : { at: name.at }) });
     }
   }
   return [...best.values()].toSorted((a, b) => b.fit - a.fit).slice(0, MOST);

@@ -32,7 +32,10 @@ export const written: readonly Written[] = [
   name("tire psi; psi; tire pressure; inflation; air; cold pressure; tire inflation", "wheels.pressure"),
   name("tread; tire tread; tread remaining; tread left; tire depth", "wheels.tread-depth"),
   name("wheel; rim; wheel condition; rim condition; alloy", "wheels.wheel-faults"),
-  name("tire; tire condition; sidewall; tire wall; tire sidewall", "wheels.tire-faults"),
+  name(
+    "tire; tire condition; sidewall; tire wall; tire sidewall",
+    "wheels.tire-faults wheels.tread-depth wheels.pressure",
+  ),
   name("tire wear; wear pattern; wear", "wheels.tread-wear"),
   name(
     "pad; shoe; pad shoe; brake; brake pad/shoe/lining; pad thickness; lining; brake material; lining left; friction material",

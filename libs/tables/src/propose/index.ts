@@ -61,11 +61,19 @@ const placed = (claim: Claim, candidate: Candidate, reading: Reading, more: read
 
 /** Where the name does not say it, what is bad is where its own words or the note say (`Brake lights: no, LH out`). */
 const withNote = (claim: Claim, candidate: Candidate, answer: Answer, reading: Reading): Places => {
-  const places = placed(claim, candidate, reading, []);
+  const named = placed(claim, candidate, reading, []);
+  const bad = isBad(answer, candidate.item, reading);
+  // “Do all lights work?” answered with no is not said of each.
+  const someOf = bad && named.positions.length > 2 && claim.where.some(({ all }) => all);
+  const places = someOf ? { ...named, how: "all" as const } : named;
   if (places.how === "said") return places;
   const words = labelOf(`${claim.value.numeric ? "" : claim.value.text} ${claim.note}`);
-  const fault = isBad(answer, candidate.item, reading);
-  const reads = answer.kind === "reading";
+  const worn =
+    answer.kind === "grade" &&
+    answer.scale === "house" &&
+    ["spent", "heavy-wear"].includes(String(answer.value));
+  const fault = worn || isBad(answer, candidate.item, reading);
+  const reads = answer.kind === "reading" || answer.kind === "code";
   if (!fault && !reads) return places;
   const narrowed = placed(claim, candidate, reading, [words]);
   return narrowed.positions.length > 0 && narrowed.positions.length < places.positions.length
@@ -93,6 +101,12 @@ const fitOfGrade = ({ value }: Claim, item: Item, scale: GradeScale | undefined)
   return !isGrade ? 1 : item.answer === "grade" ? 1.12 : 0.95;
 };
 
+/** A figure with its unit is of what is measured in it. */
+const fitOfFigure = ({ value }: Claim, item: Item): number => {
+  if (value.numbers?.unit === undefined) return 1;
+  return item.answer === "reading" ? 1.15 : value.numeric ? 0.85 : 1;
+};
+
 /** A fault that is named is a fault of the part before it is a grade of it. */
 const fitOfFault = ({ value }: Claim, item: Item): number => {
   if (item.answer !== "grade" || value.numeric || value.outcome !== undefined) return 1;
@@ -102,6 +116,19 @@ const fitOfFault = ({ value }: Claim, item: Item): number => {
     ? 0.9
     : 1;
 };
+
+/** What a note finds wrong speaks against a tick. */
+const speaksAgainst = (note: string): boolean =>
+  sensedIn(note).some(
+    ({ senses, denied }) =>
+      !denied && senses.some((sense) => "fault" in sense || ("working" in sense && sense.working === "no")),
+  );
+
+/** A name with words that mean something else is not of everything the item has: fog lamps are not all lamps. */
+const WHOLE = 0.6;
+
+/** A name of which less than half is understood must fit all the better for it. */
+const [HALF, LEAST_IN_PART] = [0.5, 0.58];
 
 type Tried =
   | { readonly ok: true; readonly meant: Meant }
@@ -114,7 +141,8 @@ const attempt = (claim: Claim, candidate: Candidate, reading: Reading): Tried =>
     candidate.fit *
     fitOfSection(item, reading.sections) *
     fitOfGrade(claim, item, scale) *
-    fitOfFault(claim, item);
+    fitOfFault(claim, item) *
+    fitOfFigure(claim, item);
   const made = answerOf({
     item,
     value: claim.value,
@@ -125,15 +153,22 @@ const attempt = (claim: Claim, candidate: Candidate, reading: Reading): Tried =>
     faultKinds: reading.faultKinds,
   });
   if (!made.ok) return { ok: false, why: made.why, fit, item: item.id };
+  if (candidate.share < HALF && fit < LEAST_IN_PART) return { ok: false, why: "no-item", fit, item: item.id };
   const places = withNote(claim, candidate, made.answer, reading);
-  const everywhere = canBeAll(made.answer, item, reading);
+  const everywhere =
+    canBeAll(made.answer, item, reading) && (places.how !== "all" || candidate.share >= WHOLE);
   if (
     places.positions.length === 0 ||
     (places.how === "all" && !everywhere) ||
     (places.how === "some" && !everywhere && places.positions.length > 2)
   )
     return { ok: false, why: "no-place", fit, item: item.id };
-  const certain = made.sure && (places.how !== "some" || everywhere) && !claim.fromNote;
+  const against =
+    !isBad(made.answer, item, reading) &&
+    made.answer.kind !== "reading" &&
+    made.answer.kind !== "grade" &&
+    speaksAgainst(claim.note);
+  const certain = made.sure && !against && (places.how !== "some" || everywhere) && !claim.fromNote;
   const shade = (made.sure ? 1 : 0.9) * (places.how === "all" ? 0.97 : 1) * (claim.fromNote ? 0.9 : 1);
   const meant = {
     item,

@@ -1,4 +1,3 @@
-import type { UnitSymbol } from "@evenhand/shared/unit";
 import type { Firmness } from "@evenhand/shared/finding";
 import { outcomeOf } from "../outcome-words/index.ts";
 import type { Outcome } from "../outcome-words/index.ts";
@@ -37,15 +36,23 @@ const TOLD =
 export const firmnessOf = (text: string): Firmness =>
   TOLD.test(text) ? "second-hand" : HEDGED.test(text) ? "hedged" : "asserted";
 
+/** `Yes, blue for a few seconds`: a word of a checklist, and what it is about. */
+const ledBy = (text: string): { readonly outcome: Outcome | undefined; readonly text: string } => {
+  const whole = outcomeOf(text);
+  const led = /^(yes|no|ok|okay|pass|passed|fail|failed|y|n)\s*(?:[,;:–—]|\s-\s)\s*(\S.*)$/i.exec(text);
+  if (whole !== undefined || led?.[1] === undefined || led[2] === undefined) return { outcome: whole, text };
+  return { outcome: outcomeOf(led[1]), text: led[2] };
+};
+
 /**
  * A cell's text as a value: a tick or short word, numbers with a unit, or words.
  *
  * @example readValue("7/32\" (uneven)", { comma: false }).numbers // { values: [0.21875], unit: "in", of32: true }
  */
 export const readValue = (cell: string, writing: Writing): Value => {
-  const { text, remark } = bracketOf(cell.trim());
+  const { text: whole, remark } = bracketOf(cell.trim());
+  const { outcome, text } = ledBy(whole);
   const numbers = numbersOf(text, writing);
-  const outcome = outcomeOf(text);
   return {
     text,
     ...(remark === undefined ? {} : { remark }),
@@ -55,7 +62,3 @@ export const readValue = (cell: string, writing: Writing): Value => {
     firmness: firmnessOf(text),
   };
 };
-
-/** The unit a value is in: its own, else that of its column or row. */
-export const unitOfValue = (value: Value, around: UnitSymbol | undefined): UnitSymbol | undefined =>
-  value.numbers?.unit ?? around;

@@ -35,7 +35,7 @@ type Named = { readonly key: string; readonly meaning: string };
 
 /** `1 very good, 2 good, 3 usable`: three or more parts, each a grade and its meaning. */
 const listed = (text: string): Named[] => {
-  const parts = text.replace(/^[^:]{1,30}:\s*/, "").split(/\s*[,;]\s*/);
+  const parts = text.replace(/^[^:]{1,30}:\s*/, "").split(/\s*[,;/|]\s*/);
   const named = parts.map((part) => /^([A-F]|\d{1,2})\s+([a-z][a-z' ]{1,40})$/i.exec(part));
   if (parts.length < 3 || named.some((one) => one === null)) return [];
   return named.flatMap((one) => (one?.[1] === undefined ? [] : [{ key: one[1], meaning: one[2] ?? "" }]));

@@ -15,7 +15,8 @@ export type Sensed = {
 };
 
 /** What is written in sheets beside what the lexicon knows. No source: the trade's own habits. */
-const WRITTEN: readonly (readonly [words: string, sense: Sense])[] = [
+const WRITTEN: readonly (readonly [words: string, ...senses: Sense[]])[] = [
+  ["broken; snapped; fractured", { working: "no" }, { fault: "crack" }],
   [
     "does not hold; will not hold; not holding; not work; does not work; will not work; no power; no sound; no function; snapped (off); one out; bulb out; bulb gone; u s; kaput; not working; no good",
     { working: "no" },
@@ -46,7 +47,7 @@ const entries = (): ReadonlyMap<string, readonly Entry[]> => {
       byFirst.set(first, [...(byFirst.get(first) ?? []), { phrase, senses }]);
     }
   };
-  for (const [words, sense] of WRITTEN) add(words.split(";"), [sense]);
+  for (const [words, ...senses] of WRITTEN) add(words.split(";"), senses);
   for (const { words, senses } of lexiconVersion1.conditions) add(words, senses);
   for (const list of byFirst.values()) list.sort((a, b) => b.phrase.length - a.phrase.length);
   return byFirst;

@@ -36,7 +36,11 @@ export const isTitle = (row: Row): boolean => {
 };
 
 const couldHead = (text: string): boolean =>
-  text.length <= 60 && !isNumeric(text) && !/[.!?]\s/.test(text) && !/^\d{4}-\d\d-\d\d/.test(text);
+  text.length <= 60 &&
+  !isNumeric(text) &&
+  !/[!?]\s/.test(text) &&
+  !/[a-z]{4}\.\s/.test(text) &&
+  !/^\d{4}-\d\d-\d\d/.test(text);
 
 /** The numbers 1, 2, 3 … in a row count spots or cylinders. */
 const countsUp = (texts: readonly string[]): boolean => {
