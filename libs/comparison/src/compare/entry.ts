@@ -143,7 +143,7 @@ const alone = (mark: Mark): Mark[] => {
 const withMark = (marks: Mark[], mark: Mark): Mark[] => (marks.length === 0 ? alone(mark) : [...marks, mark]);
 
 const ownMarks = ({ marks = NO_MARKS }: Judgment): Mark[] => {
-  const [only] = marks;
+  const only = marks[0];
   return only === undefined ? NO_MARKS : marks.length === 1 ? alone(only) : [...marks];
 };
 

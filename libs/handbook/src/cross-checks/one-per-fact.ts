@@ -31,27 +31,23 @@ const lastOfEach = (same: readonly Ruling[]): readonly Ruling[] => {
   return firsts.map((one) => decided.findLast((other) => isSameAnswer(other, one)) ?? one);
 };
 
-/** Where the first ruling about the place of one stands. */
+/** Where the first ruling about the place of one stands. By index, here and below: it is asked of every rule. */
 const firstOf = (ruling: Ruling, rulings: readonly Ruling[]): number => {
-  let first = 0;
-  while (first < rulings.length && !isSameFactAt(rulings, first, ruling)) first += 1;
-  return first;
-};
-
-const isSameFactAt = (rulings: readonly Ruling[], at: number, other: Ruling): boolean => {
-  const one = rulings[at];
-  return one !== undefined && isSameFact(one, other);
-};
-
-/** Rulings about each place, in the order of the places; nothing where no two are about one. */
-const byFact = (rulings: readonly Ruling[]): readonly (readonly Ruling[])[] | undefined => {
-  const facts = new Map<number, Ruling[]>();
-  for (const [at, ruling] of rulings.entries()) {
-    const first = firstOf(ruling, rulings);
-    if (first === at) facts.set(at, [ruling]);
-    else facts.get(first)?.push(ruling);
+  for (let at = 0; at < rulings.length; at += 1) {
+    const other = rulings[at];
+    if (other !== undefined && isSameFact(other, ruling)) return at;
   }
-  return facts.size === rulings.length ? undefined : [...facts.values()];
+  return -1;
+};
+
+/** The rulings about the place of one, itself among them. */
+const aboutPlaceOf = (ruling: Ruling, rulings: readonly Ruling[]): readonly Ruling[] => {
+  const same: Ruling[] = [];
+  for (let at = 0; at < rulings.length; at += 1) {
+    const other = rulings[at];
+    if (other !== undefined && isSameFact(other, ruling)) same.push(other);
+  }
+  return same;
 };
 
 /**
@@ -62,9 +58,13 @@ const byFact = (rulings: readonly Ruling[]): readonly (readonly Ruling[])[] | un
  */
 export const onePerFact = (rulings: readonly Ruling[]): readonly Ruling[] => {
   if (rulings.length < 2) return rulings;
-  const facts = byFact(rulings);
-  if (facts === undefined) return rulings;
-  const standing: Ruling[] = [];
-  for (const same of facts) standing.push(...lastOfEach(same));
-  return standing;
+  let standing: Ruling[] | undefined;
+  for (let at = 0; at < rulings.length; at += 1) {
+    const ruling = rulings[at];
+    if (ruling === undefined || firstOf(ruling, rulings) !== at) continue;
+    const same = aboutPlaceOf(ruling, rulings);
+    if (same.length === rulings.length) return lastOfEach(same);
+    standing = (standing ?? []).concat(lastOfEach(same));
+  }
+  return standing ?? rulings;
 };

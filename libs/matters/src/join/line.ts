@@ -69,50 +69,38 @@ export const addTo = <Key>(map: Map<Key, Line[]>, key: Key, line: Line): void =>
   else lines.push(line);
 };
 
+/** More lines, and more ways in which weights differ, than there are: what stands before what fits into one number. */
+const MOST = 2 ** 20;
 /** Weights differ by quarters. */
 const PARTS = 4;
 
-/** All lines of some groups, the group of each, and from 1 which of them stands at each place of the comparison; 0 where none does. */
-type AllLines = {
-  readonly lines: readonly Line[];
-  readonly owners: readonly number[];
-  readonly at: Int32Array;
-};
+const placeOf = ({ weight, index }: Line): number => weight * PARTS * MOST + index;
 
-const allLines = (groups: readonly Group[]): AllLines => {
+/** Lines of one cause are often as grave as each other, and then they stand so already. */
+const isWorstFirst = (lines: readonly Line[]): boolean => {
   let last = -1;
-  for (const { lines } of groups) for (const { index } of lines) if (index > last) last = index;
-  const lines: Line[] = [];
-  const owners: number[] = [];
-  const at = new Int32Array(last + 1);
-  for (let group = 0; group < groups.length; group += 1) {
-    for (const line of groups[group]?.lines ?? []) {
-      owners.push(group);
-      at[line.index] = lines.push(line);
-    }
+  for (let at = 0; at < lines.length; at += 1) {
+    const line = lines[at];
+    const place = line === undefined ? last : placeOf(line);
+    if (place < last) return false;
+    last = place;
   }
-  return { lines, owners, at };
+  return true;
 };
 
-/**
- * The lines of each group, gravest first; of two alike in the order of the comparison. All groups at once: every line is laid on the
- * shelf of its weight, and from there to its group, so that nothing is sorted.
- *
- * @param groups each line in one of them
- */
-export const worstFirst = (groups: readonly Group[]): Line[][] => {
-  const { lines, owners, at } = allLines(groups);
-  const shelves: number[][] = [];
-  for (const one of at) {
-    const line = one === 0 ? undefined : lines[one - 1];
-    if (line !== undefined) (shelves[line.weight * PARTS] ??= []).push(one - 1);
+/** Gravest first; of two alike in the order of the comparison. */
+export const worstFirst = (lines: readonly Line[]): readonly Line[] => {
+  if (isWorstFirst(lines)) return lines;
+  const keys = new Float64Array(lines.length);
+  for (let at = 0; at < lines.length; at += 1) {
+    const line = lines[at];
+    if (line !== undefined) keys[at] = placeOf(line) * MOST + at;
   }
-  const sorted = groups.map((): Line[] => []);
-  for (const shelf of shelves) {
-    for (const one of shelf ?? []) {
-      const line = lines[one];
-      if (line !== undefined) sorted[owners[one] ?? -1]?.push(line);
-    }
+  keys.sort();
+  const sorted: Line[] = [];
+  for (let at = 0; at < keys.length; at += 1) {
+    const line = lines[(keys[at] ?? 0) % MOST];
+    if (line !== undefined) sorted.push(line);
   }
   return sorted;
 };

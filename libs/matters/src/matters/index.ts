@@ -59,6 +59,8 @@ const openChecksOf = (checks: readonly CrossCheck[]): readonly OpenCheck[] => {
   return open;
 };
 
+const NO_LINES: readonly Line[] = [];
+
 /** The first group that holds each place some check speaks of. */
 const groupsAt = (
   groups: readonly Group[],
@@ -68,11 +70,14 @@ const groupsAt = (
   const isSpokenOf = new Uint8Array(items.size);
   for (const { spoken } of open) for (const { item } of spoken) isSpokenOf[items.get(item)?.order ?? -1] = 1;
   const at = new Map<string, number>();
-  for (const [index, { lines }] of groups.entries()) {
-    for (const { entry, of } of lines) {
-      if (of === undefined || isSpokenOf[of.order] === 0) continue;
-      const key = placeKey(entry);
-      if (!at.has(key)) at.set(key, index);
+  for (let group = 0; group < groups.length; group += 1) {
+    const lines = groups[group]?.lines ?? NO_LINES;
+    // By index: walked otherwise, these lists make garbage with every line.
+    for (let place = 0; place < lines.length; place += 1) {
+      const line = lines[place];
+      if (line?.of === undefined || isSpokenOf[line.of.order] === 0) continue;
+      const key = placeKey(line.entry);
+      if (!at.has(key)) at.set(key, group);
     }
   }
   return at;
@@ -113,9 +118,8 @@ export const matters = (
   const ranking = rankingOf(reports.b, likely);
   const groups = ranking.ranked(foldGroups(joinLines(comparison, reports.sheet), ranking));
   const checks = checksByGroup(groups, comparison, reports.sheet);
-  const sorted = worstFirst(groups);
   return groups.map((group, place): JoinedMatter => {
-    const lines = sorted[place] ?? group.lines;
+    const lines = worstFirst(group.lines);
     const { certainty, admitted } = ranking.standing(group);
     return {
       kind: group.kind.id,
