@@ -40,6 +40,7 @@ test("its text is kept, but where the package holds none, and then it is said", 
     "fontkit",
     "pg-types",
     "pgpass",
+    "saxes",
   ]);
   const text = noticesText(notices);
   for (const { name, version, license } of notices) expect(text).toContain(`${name} ${version} (${license})`);

@@ -196,7 +196,8 @@ const byContent = (own: readonly Column[], rows: readonly Row[], namesItem: Name
     if (column.role !== "unknown") return column;
     const texts = contentOf(rows, column.index);
     if (texts.length === 0) return column;
-    const isPart = !label && sectionsOf(column.heading).length > 0 && share(texts, isShort) < 0.5;
+    // Beside columns of values the first one of words names what they are of, though its heading may name an item too.
+    const isPart = !label && (placed || sectionsOf(column.heading).length > 0) && share(texts, isShort) < 0.5;
     if (column.heading !== "" && column.index > 0 && !isPart && namesItem(column.heading))
       return { ...column, role: "item" as const };
     if (!label && share(texts, isShort) < 0.5 && !named) {
