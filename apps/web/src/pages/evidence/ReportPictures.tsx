@@ -16,10 +16,12 @@ export const ReportPictures = () => {
   const version = useQuery(versionQuery(id));
   const evidence = useQuery(versionEvidenceQuery(id));
   const { kind, version: number } = version.data ?? {};
+  const of =
+    kind === undefined || number === undefined ? undefined : t("reader.title", { kind, version: number });
   const side = kind === "inspection" ? "inspection" : "statement";
   return (
     <GalleryPage
-      of={kind && number && t("reader.title", { kind, version: number })}
+      of={of}
       over={
         <Link to="/report-versions/$version" params={{ version: id }}>
           {t("gallery.back.report")}
