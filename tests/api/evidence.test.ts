@@ -279,9 +279,11 @@ test("what both sides sealed of a car is one list, as far as each may see it", a
 });
 
 test("what its author draws over a picture lies beside it, is sealed with it, and stays", async () => {
+  // Of its own: one that the firm has already need not be sent.
+  const own = await photograph(77);
   const car = await makeVehicle(world.dealer);
   const draft = await draftStatement(world.dealer, car);
-  const id = await send(world.dealer, draft.id, photo, place);
+  const id = await send(world.dealer, draft.id, own, place);
   await work(id);
   const marks = [
     { kind: "circle", x: 0.4, y: 0.6, radius: 0.1 },
@@ -290,12 +292,12 @@ test("what its author draws over a picture lies beside it, is sealed with it, an
   const path = { id };
   await world.dealer.does("evidence.mark", { path, body: { marks: marks.slice(0, 1) } });
   await world.dealer.does("evidence.mark", { path, body: { marks } });
-  expect(await ofReport(world.dealer, draft.id)).toMatchObject([{ marks, sha256: hashOf(photo) }]);
+  expect(await ofReport(world.dealer, draft.id)).toMatchObject([{ marks, sha256: hashOf(own) }]);
   const outside = { marks: [{ kind: "circle", x: 1.2, y: 0.6, radius: 0.1 }] };
   expect((await world.dealer.ask("evidence.mark", { path, body: outside })).status).toBe(422);
   const { id: version } = await seal(world.dealer, draft.id, draft.revision);
   const document = await world.dealer.does("reportVersions.document", { path: { id: version } });
-  expect(Report.parse(document).evidence).toMatchObject([{ sha256: hashOf(photo), marks }]);
+  expect(Report.parse(document).evidence).toMatchObject([{ sha256: hashOf(own), marks }]);
   const after = await world.dealer.isRefused("evidence.mark", { path, body: { marks: [] } });
   expect(after.code).toBe("report-sealed");
 });
