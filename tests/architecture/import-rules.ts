@@ -9,6 +9,7 @@ export const libraryOrder: Readonly<Record<string, readonly string[]>> = {
   sheet: ["measurement", "message"],
   wording: ["measurement", "message", "sheet"],
   lexicon: ["measurement", "sheet"],
+  captions: ["measurement", "sheet", "lexicon"],
   record: ["measurement", "sheet"],
   case: ["record"],
   evidence: ["measurement", "message"],

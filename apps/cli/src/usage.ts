@@ -12,8 +12,8 @@ compare A.json B.json C.json … [--json]
 
 const read = `read FILE [--table] [--beside REPORT.json]
   Reads an inspector's own sheet (CSV, XLSX) as the draft of a report, and prints its JSON; a report that was exported as a
-  table comes back whole.
-  --table      print every row, what it becomes, and how sure that is
+  table comes back whole. Captions of a spoken walkaround (WebVTT, SubRip, text with times) become the draft of a statement.
+  --table      print every row or claim, what it becomes, how sure or firm that is, and what was never mentioned
   --beside FILE a report on the same car: its car and day stand for what a sheet does not say`;
 
 const exported = `export REPORT.json FILE.csv|FILE.xlsx

@@ -10,7 +10,7 @@ export const commands = {
   faults: own("faults", "the tests of faults at full length"),
   hostile: own("hostile", "the generated hostile requests at full length"),
   compare: cli("compare", "compare two report files: A.json B.json [--all | --json | --html FILE]"),
-  read: cli("read", "read an inspector's sheet as a draft: FILE [--table] [--beside REPORT.json]"),
+  read: cli("read", "read a sheet or captions as a draft: FILE [--table] [--beside REPORT.json]"),
   export: cli("export", "write a report as a table: REPORT.json FILE.csv|FILE.xlsx"),
   judged: cli("judged", "cases judged beforehand: [DIR] [--json]"),
   visit: cli("visit", "the plan of a first look, half a day and a day"),

@@ -5,6 +5,8 @@ import type { ReadReport } from "../read-report.ts";
 import { draftBeside, headerBeside, isTableName, readTableFile } from "../read/draft-file.ts";
 import { countsOf } from "../read/row-lines.ts";
 import { readWords } from "../read/words.ts";
+import { isSpoken, readSpoken } from "../spoken/draft.ts";
+import { draftLines } from "../spoken/index.ts";
 import type { Shell } from "../shell.ts";
 
 const problem = (path: string, reason: string): ReadReport => ({
@@ -27,18 +29,31 @@ const readTableAt = (path: string, at: number, car: Report | undefined, shell: S
   return { ok: true, path, report: made.report };
 };
 
+const readSpokenAt = (path: string, car: Report | undefined, shell: Shell): ReadReport => {
+  const read = readSpoken(path, car?.vehicle);
+  if (!read.ok) return problem(path, read.reason);
+  shell.error(draftLines(path, read.draft).join("\n"));
+  return { ok: true, path, report: read.draft.report };
+};
+
 /**
- * Reads files to be compared, each a report file or an inspector's own sheet (CSV, XLSX). A sheet says nothing of the car: that is taken
+ * Reads files to be compared, each a report file, an inspector's own sheet (CSV, XLSX) or captions of a spoken walkaround. A sheet says nothing of the car: that is taken
  * from the first report among them, and that it is a draft is said.
  */
 export const readFiles = (paths: readonly string[], shell: Shell): ReadReport[] => {
-  const reports = paths.map((path) => (isTableName(path) ? undefined : readReport(path, sheetVersion1)));
+  const reports = paths.map((path) =>
+    isTableName(path) || isSpoken(path) ? undefined : readReport(path, sheetVersion1),
+  );
   const exported = paths.map((path, at) => {
-    if (reports[at] !== undefined) return undefined;
+    if (reports[at] !== undefined || isSpoken(path)) return undefined;
     const read = readTableFile(path, sheetVersion1);
     return read.is === "report" ? read.report : undefined;
   });
   const car = reports.find((one) => one?.ok === true);
   const known = car?.ok === true ? car.report : exported.find((one) => one !== undefined);
-  return paths.map((path, at) => reports[at] ?? readTableAt(path, at, known, shell));
+  return paths.map(
+    (path, at) =>
+      reports[at] ??
+      (isSpoken(path) ? readSpokenAt(path, known, shell) : readTableAt(path, at, known, shell)),
+  );
 };

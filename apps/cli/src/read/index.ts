@@ -6,6 +6,8 @@ import type { TableDraft } from "@evenhand/tables/read-table";
 import { problemLines, readReport } from "../read-report.ts";
 import { done, unusable } from "../shell.ts";
 import type { Shell } from "../shell.ts";
+import { isSpoken } from "../spoken/draft.ts";
+import { readSpokenFile } from "../spoken/index.ts";
 import { usage } from "../usage.ts";
 import { draftBeside, headerBeside, readTableFile } from "./draft-file.ts";
 import { countsOf, rowLines } from "./row-lines.ts";
@@ -69,6 +71,7 @@ export const readCommand = (args: readonly string[], shell: Shell): number => {
     shell.error(problemLines(other.path, other.problems, sheetVersion1).join("\n"));
     return unusable;
   }
+  if (isSpoken(file)) return readSpokenFile({ file, table, vehicle: other?.report.vehicle }, shell);
   const read = readTableFile(file, sheetVersion1, other?.report.vehicle);
   if (read.is === "unusable") {
     shell.error(`${file}: ${read.reason}`);

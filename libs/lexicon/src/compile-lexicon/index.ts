@@ -56,8 +56,11 @@ const namesOfItems = (sheet: Sheet, lexicon: Lexicon): Subject[] => {
   const said = new Set(
     lexicon.subjects.flatMap(({ words }) => words.flatMap(expandPattern).map((one) => one.join(" "))),
   );
+  const spoken = new Set(lexicon.subjects.flatMap(({ items }) => items));
   return sheet.items.flatMap((item) => {
-    const words = namesOf(item.words)
+    const { american, british = american } = item.words;
+    if (spoken.has(item.id) && item.answer !== "reading" && item.answer !== "code") return [];
+    const words = (spoken.has(item.id) ? [american, british] : namesOf(item.words))
       .map(plain)
       .filter((name) =>
         expandPattern(name).every((phrase) => phrase.length > 1 && !said.has(phrase.join(" "))),
@@ -92,12 +95,17 @@ const vocabularyOf = (root: Node): Set<string> => {
   return words;
 };
 
+/** Items whose options the sheet calls by words that mean anything: "in", "second", "wet", "original". */
+const NOT_BY_SHEET = /^(?:road\.(?:lock-up|gear)|visit\.|identity\.title-kind)/u;
+
 const optionsOfSheet = (sheet: Sheet): { item: string; option: string; words: string[] }[] =>
-  sheet.items.flatMap((item) =>
-    (item.choice?.options ?? [])
-      .filter(({ id }) => id !== "not-known")
-      .map((option) => ({ item: item.id, option: option.id, words: namesOf(option.words).map(plain) })),
-  );
+  sheet.items
+    .filter(({ id }) => !NOT_BY_SHEET.test(id))
+    .flatMap((item) =>
+      (item.choice?.options ?? [])
+        .filter(({ id }) => id !== "not-known")
+        .map((option) => ({ item: item.id, option: option.id, words: namesOf(option.words).map(plain) })),
+    );
 
 /**
  * Makes a lexicon ready to be searched, with the names the sheet itself gives its items and options. Done once; `findMentions` asks for it.

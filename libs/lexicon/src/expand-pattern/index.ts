@@ -20,5 +20,9 @@ export const expandPattern = (pattern: string): string[][] =>
       (made, word) => made.flatMap((before) => choices(word).map((one) => `${before} ${one}`)),
       [""],
     )
-    .map((phrase) => tokenize(phrase).map((token) => token.stem))
+    .map((phrase) =>
+      tokenize(phrase)
+        .filter(({ kind }) => kind !== "mark" || phrase.trim().length === 1)
+        .map((token) => token.stem),
+    )
     .filter((phrase) => phrase.length > 0);

@@ -95,8 +95,9 @@ const numberMention = (
   const article = /^an?$/u.test(tokens[at]?.stem ?? "") && unitAt(tokens, at + 1, compiled) !== undefined;
   const number = numberAt(tokens, at) ?? (article ? { value: 1, from: at, to: at + 1 } : undefined);
   if (number === undefined) return undefined;
-  const unit =
+  const next =
     unitAt(tokens, number.to, compiled) ?? unitAt(tokens, afterArticle(tokens, number.to), compiled);
+  const unit = next !== undefined && isPreposition(tokens, next) ? undefined : next;
   const [meaning] = unit?.of ?? [];
   const value = number.value * (meaning?.factor ?? 1);
   return {
@@ -106,6 +107,13 @@ const numberMention = (
     ...placeOf(tokens, at, unit?.to ?? number.to),
   };
 };
+
+/** "Nine in the rear" is no nine inches. */
+const isPreposition = (tokens: readonly RepairedToken[], { from, to }: Match): boolean =>
+  to - from === 1 &&
+  tokens[from]?.stem === "in" &&
+  tokens[to]?.kind === "word" &&
+  tokens[to]?.stem !== "long";
 
 /** "half an inch", "three eighths of an inch". */
 const afterArticle = (tokens: readonly RepairedToken[], at: number): number => {
@@ -120,6 +128,11 @@ const saidAt = (tokens: readonly RepairedToken[], matches: readonly Match[]): Me
     return said.length === 0 ? [] : [{ is: "said" as const, meanings: said, ...placeOf(tokens, from, to) }];
   });
 
+/** "Rear light wear" speaks of no lamp. */
+const isLightWear = (tokens: readonly RepairedToken[], to: number): boolean =>
+  tokens[to - 1]?.stem === "light" &&
+  /^(?:wear|surface|rust|corrosion|scratch|pitting)$/u.test(tokens[to]?.stem ?? "");
+
 /** Subjects, sides and numbers do not lie over one another: the longer one that begins first stays. */
 const namedAt = (
   tokens: readonly RepairedToken[],
@@ -127,7 +140,10 @@ const namedAt = (
   matches: readonly Match[],
   compiled: CompiledLexicon,
 ): Mention | undefined => {
-  const subject = longest(matches, "subject");
+  const subject = longest(
+    matches.filter(({ to }) => !isLightWear(tokens, to)),
+    "subject",
+  );
   const side = longest(matches, "side");
   const unit = longest(matches, "unit");
   const number = numberMention(tokens, at, compiled);

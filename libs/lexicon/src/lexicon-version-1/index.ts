@@ -1,12 +1,18 @@
 import { conditions } from "../version-1/conditions.ts";
 import type { Condition } from "../version-1/conditions.ts";
-import { contexts, refinements } from "../version-1/contexts.ts";
-import { optionWords } from "../version-1/options.ts";
-import type { OptionWords } from "../version-1/options.ts";
+import { contexts, onlyWith, refinements } from "../version-1/contexts.ts";
+import type { OptionWords } from "../version-1/option-words.ts";
+import { bodyOptions } from "../version-1/options-body.ts";
+import { underOptions } from "../version-1/options-under.ts";
+import { chassisOptions } from "../version-1/options-chassis.ts";
+import { engineOptions } from "../version-1/options-engine.ts";
+import { roadOptions } from "../version-1/options-road.ts";
+import { papersOptions } from "../version-1/options-papers.ts";
 import { sides } from "../version-1/sides.ts";
 import type { SideWords } from "../version-1/sides.ts";
 import { knownWords, slips } from "../version-1/slips.ts";
 import type { Subject } from "../version-1/subject.ts";
+export type { Subject } from "../version-1/subject.ts";
 import { bodySubjects } from "../version-1/subjects-body.ts";
 import { cabinSubjects } from "../version-1/subjects-cabin.ts";
 import { engineSubjects } from "../version-1/subjects-engine.ts";
@@ -27,6 +33,7 @@ export type Lexicon = {
   /** Ordinary words that look or sound like one of the trade and are none. */
   readonly known: readonly string[];
   readonly contexts: Readonly<Record<string, readonly string[]>>;
+  readonly onlyWith: Readonly<Record<string, readonly string[]>>;
   readonly refinements: typeof refinements;
 };
 
@@ -40,11 +47,19 @@ export const lexiconVersion1: Lexicon = {
   version: 1,
   subjects: [...bodySubjects, ...cabinSubjects, ...underSubjects, ...engineSubjects],
   conditions,
-  options: optionWords,
+  options: [
+    ...bodyOptions,
+    ...underOptions,
+    ...chassisOptions,
+    ...engineOptions,
+    ...roadOptions,
+    ...papersOptions,
+  ],
   sides,
   units: unitWords,
   slips,
   known: knownWords,
   contexts,
+  onlyWith,
   refinements,
 };

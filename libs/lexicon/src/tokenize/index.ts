@@ -25,7 +25,7 @@ const CONTRACTED: Readonly<Record<string, readonly string[]>> = {
   havent: ["have", "not"],
   wont: ["will", "not"],
   cant: ["can", "not"],
-  theres: ["there", "s"],
+  theres: ["there", "is"],
   wouldnt: ["would", "not"],
 };
 const ENDINGS: Readonly<Record<string, string>> = {
@@ -37,6 +37,9 @@ const ENDINGS: Readonly<Record<string, string>> = {
   "'m": "am",
 };
 
+/** After these an "'s" is "is"; after a name it may be a genitive. */
+const IS_BEFORE = new Set(["it", "that", "there", "he", "she", "what", "who", "here", "where", "everything"]);
+
 const wordsOf = (piece: string): readonly string[] => {
   const plain = piece.toLowerCase().replaceAll("’", "'");
   const contracted = CONTRACTED[plain.replaceAll("'", "")];
@@ -44,7 +47,7 @@ const wordsOf = (piece: string): readonly string[] => {
   const at = plain.lastIndexOf("'");
   if (at <= 0) return [plain];
   if (plain.endsWith("n't")) return [plain.slice(0, -3), "not"];
-  const ending = ENDINGS[plain.slice(at)];
+  const ending = plain.endsWith("'s") && IS_BEFORE.has(plain.slice(0, at)) ? "is" : ENDINGS[plain.slice(at)];
   return ending === undefined ? [plain.replaceAll("'", "")] : [plain.slice(0, at), ending];
 };
 

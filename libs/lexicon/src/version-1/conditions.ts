@@ -22,9 +22,12 @@ const BAD: Sense = { general: "bad" };
 export const conditions: readonly Condition[] = [
   condition("dent; dented; crease dent; creased", { fault: "dent", deniesAlso: ["ding"] }),
   condition("ding; parking dent; dinged", { fault: "ding" }),
-  condition("scratch; scratched; scrape; scraped; scuff; scuffed; curb rash; kerb rash; curbed", {
-    fault: "scratch",
-  }),
+  condition(
+    "scratch; light scratch; scratched; scrape; scraped; scuff; scuffed; curb rash; kerb rash; curbed",
+    {
+      fault: "scratch",
+    },
+  ),
   condition("chip; stone chip; chipped; rock chip", { fault: "chip" }),
   condition(
     "crack; cracked; cracking; hairline crack; split in the glass",
@@ -33,10 +36,13 @@ export const conditions: readonly Condition[] = [
   ),
   condition("crazing; checking; micro blistering; crazed", { fault: "crazing" }),
   condition("bubble; bubbling; blister; blistering; bubbled; bubbly", { fault: "blister" }),
-  condition("rust; rusty; corrosion; corroded; surface rust; scale; rusted; surface corrosion; tin worm", {
-    fault: "corrosion",
-    deniesAlso: RUST,
-  }),
+  condition(
+    "rust; rusty; corrosion; corroded; surface rust; light surface rust; light rust; light corrosion; scale; rusted; surface corrosion; tin worm",
+    {
+      fault: "corrosion",
+      deniesAlso: RUST,
+    },
+  ),
   condition(
     "hole; rust hole; rusted/rotted/rotten through; perforation; perforated; rot; rotten; rotted; pinhole; rotted out; rusted out; hole in it; put a screwdriver through it; rot through",
     { fault: "perforation" },
@@ -74,7 +80,9 @@ export const conditions: readonly Condition[] = [
     { fault: "hardening" },
     { grade: "heavy-wear" },
   ),
-  condition("blow hole; leaking joint; exhaust leak; blowing; blows at the joint", { fault: "blow-hole" }),
+  condition("blow hole; leaking joint; exhaust leak; leak; leaking; blowing; blows at the joint", {
+    fault: "blow-hole",
+  }),
   condition(
     "like/as new; brand/as brand new; perfect; mint; immaculate; flawless; spotless; excellent; pristine; beautiful; superb; gorgeous; showroom; as good as new; nobody ever sat in it",
     ...grade("as-new", GOOD),
@@ -120,7 +128,7 @@ export const conditions: readonly Condition[] = [
     { working: "no" },
     BAD,
   ),
-  condition("out", { working: "no" }),
+  condition("is out; s out; are out; out cold", { working: "no" }),
   condition(
     "intermittent; intermittently; sometimes; now and then; flicker; temperamental; sticks; stick; on and off; when it feels like it; comes and goes",
     { working: "intermittent" },
@@ -130,9 +138,11 @@ export const conditions: readonly Condition[] = [
     { presence: "present" },
   ),
   condition("absent; not there; not included", { presence: "absent" }, { fault: "missing-piece" }),
-  condition("none; nothing; nil; no fault; not a mark; not a thing; neither", { general: "none" }),
+  condition("none; nil; nothing at all; not a thing wrong; no fault; not a mark; not a thing; neither", {
+    general: "none",
+  }),
   condition(
-    "not fitted; never had one; delete; radio delete; does not have one; has none; it has none; never fitted; there is not one; without one; deleted",
+    "not fitted; it has not; it has none; does not have any; do not have one; never had one; delete; radio delete; does not have one; has none; it has none; never fitted; there is not one; without one; deleted",
     { general: "not-fitted" },
   ),
   condition(

@@ -39,12 +39,47 @@ export const contexts: Readonly<Record<string, readonly string[]>> = {
   "brakes.disc-runout": ["runout", "run out", "warped"],
 };
 
+/** Items that are spoken of only where one of these words is there, though their part is named far oftener. */
+export const onlyWith: Readonly<Record<string, readonly string[]>> = {
+  "body.finish": ["finish", "gloss", "shine", "paint", "luster"],
+  "body.paint-thickness": [
+    "micron",
+    "micrometer",
+    "um",
+    "mil",
+    "paint meter",
+    "meter",
+    "thickness",
+    "gauge",
+    "read",
+    "measured",
+    "thick",
+  ],
+  "body.paint-highest": ["highest", "thickest", "high spot"],
+  "body.spot-welds": ["spot weld", "plug weld"],
+  "body.patch-edges": ["patch", "patched", "weld", "welded", "welding", "replaced", "section"],
+  "doors.latches": ["close", "shut", "latch", "open", "slam", "catch"],
+  "doors.lid-latches": ["latch", "catch", "lock", "close", "shut"],
+  "interior.seat-adjusters": ["adjust", "slide", "track", "runner", "adjuster"],
+  "identity.title-kind": [
+    "duplicate",
+    "bonded",
+    "electronic",
+    "electronically",
+    "bill of sale",
+    "original title",
+  ],
+  "engine.finish": ["finish", "paint", "painted", "detailed", "detail"],
+  "engine.noise": ["noise", "quiet", "knock", "tick", "ticking", "rattle", "noisy"],
+};
+
 /** A part and a word beside it that together mean another part. */
 export const refinements: readonly {
   readonly from: string;
   readonly words: readonly string[];
   readonly to: string;
 }[] = [
+  { from: "hoses", words: ["brake"], to: "brake-hoses" },
   {
     from: "door",
     words: [

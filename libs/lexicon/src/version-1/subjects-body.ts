@@ -14,7 +14,7 @@ const PANEL = [
   "gaps.bolts-disturbed",
 ];
 const DOOR = [...PANEL, "doors.latches", "doors.drop", "doors.hinge-play"];
-const LID = [...PANEL, "doors.lid-latches", "doors.lid-hinges", "doors.lid-supports"];
+const LID = [...PANEL, "doors.lid-latches"];
 const GAP = ["gaps.width-top", "gaps.width-bottom", "gaps.flushness"];
 const DOORS = "left-front-door left-rear-door right-rear-door right-front-door";
 const BED = "bed side; bedside; box side; side of the bed";

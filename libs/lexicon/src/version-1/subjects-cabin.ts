@@ -1,7 +1,7 @@
 import { subject } from "./subject.ts";
 import type { Subject } from "./subject.ts";
 
-const SEAT = ["interior.seats", "interior.seat-faults", "interior.seat-adjusters", "interior.trim-history"];
+const SEAT = ["interior.trim-history", "interior.seats", "interior.seat-faults", "interior.seat-adjusters"];
 const lamp = (id: string, words: string, at: string): Subject => subject(id, ["electrics.lamps"], words, at);
 
 /** Trunk, interior, instruments and electrics, as spoken of. No source: the trade's own words. */

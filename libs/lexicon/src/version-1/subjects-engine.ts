@@ -9,9 +9,10 @@ export const engineSubjects: readonly Subject[] = [
   subject(
     "engine",
     ["identity.originality", "engine.rebuild-claim", "engine.noise", "engine.displacement", "engine.finish"],
-    "engine; motor; mill; lump; power plant; bottom end",
+    "engine; motor; mill; lump; power plant",
     "engine",
   ),
+  subject("head", ["engine.rebuild-claim"], "cylinder head; head; bottom end; top end"),
   subject(
     "compression",
     ["engine.compression"],
@@ -113,7 +114,12 @@ export const engineSubjects: readonly Subject[] = [
     ["road.temperature-after-20"],
     "running temperature; temp; temperature; operating temperature; water temperature",
   ),
-  subject("moves-starts", ["road.moves"], "it runs; she runs; car runs", "starts"),
+  subject(
+    "moves-starts",
+    ["road.moves"],
+    "it runs and; she runs and; runs and drives; run and drive",
+    "starts",
+  ),
   subject("moves-steers", ["road.moves"], "steers", "steers"),
   subject("moves-rolls", ["road.moves"], "rolls", "rolls"),
   subject("moves-brakes", ["road.moves"], "it stop; stops", "brakes"),
@@ -134,8 +140,9 @@ export const engineSubjects: readonly Subject[] = [
   subject("pad", ["identity.pad"], "pad stamp; stamping on the pad", "engine"),
   subject(
     "engine-number",
-    ["identity.engine-number"],
+    ["identity.engine-number", "identity.originality"],
     "engine/motor number; number on the engine; engine serial number",
+    "engine",
   ),
   subject("partial-vin", ["identity.partial-vin"], "partial vin; vin derivative", "engine"),
   subject("casting-number", ["identity.casting-number"], "casting number; block casting", "block"),
@@ -148,7 +155,7 @@ export const engineSubjects: readonly Subject[] = [
   subject(
     "title",
     ["identity.title-holder", "identity.title-brand", "identity.title-kind"],
-    "title; registration document; pink slip; logbook; log book; v5c; v5; buff logbook; title document",
+    "title; registration document; pink slip; logbook; log book; v5c; v5; buff logbook; title document; bill of sale; clean title",
   ),
   subject("title-brand", ["identity.title-brand"], "title brand; brand on the title"),
   subject("lien", ["identity.lien"], "lien; outstanding finance; finance owing; loan on it"),
@@ -217,11 +224,7 @@ export const engineSubjects: readonly Subject[] = [
     ["identity.miles-claim"],
     "actual/original/true mile/mileage/kilometer; true mileage; real mile; true figure",
   ),
-  subject(
-    "restoration",
-    ["identity.restoration-claim"],
-    "restoration; frame off restoration; survivor; restored",
-  ),
+  subject("restoration", ["identity.restoration-claim"], "restoration; frame off restoration; survivor"),
   subject("light", ["visit.light"], "recorded in; filmed in; filmed at"),
   subject(
     "surface",

@@ -6,7 +6,7 @@ const leak = (id: string, words: string, at: string, more: readonly string[] = [
 const CORNERS = "left-front right-front left-rear right-rear";
 const FRONT = "left-front right-front";
 const REAR = "left-rear right-rear";
-const FLOOR = ["underbody.floor-pans", "underbody.floor-repair", "underbody.welds-and-sealer"];
+const FLOOR = ["underbody.floor-repair", "underbody.floor-pans", "underbody.welds-and-sealer"];
 const TIRE = [
   "wheels.tire-age",
   "wheels.tire-construction",
@@ -82,7 +82,11 @@ export const underSubjects: readonly Subject[] = [
   subject("subframe-bushings", ["underbody.subframe-bushings"], "subframe bushing/bush"),
   subject("tie-down", ["underbody.tie-down-points"], "tie down point; lashing point; tow eye"),
   subject("clearance", ["underbody.ground-clearance"], "ground clearance"),
-  subject("leaks", ["driveline.leaks-before"], "leak; oil leak; fluid leak"),
+  subject(
+    "leaks",
+    ["driveline.leaks-before"],
+    "no leak; any leak; oil leak; fluid leak; not leak; leak underneath; leak anywhere; leak a drop",
+  ),
   leak("leak-engine-front", "front seal; timing cover; front crank seal; engine front", "engine-front"),
   leak("leak-valve-cover", "valve/rocker/cam cover; valve cover gasket; cam cover gasket", "valve-covers"),
   leak("leak-oil-pan", "oil pan; sump; pan; oil pan gasket; sump gasket", "oil-pan"),
@@ -204,7 +208,7 @@ export const underSubjects: readonly Subject[] = [
     REAR,
   ),
   subject("pads", ["brakes.lining-thickness"], "pad; brake pad/shoe/lining; brake pad; shoe; lining"),
-  subject("drums", ["brakes.drum-diameter"], "drum; brake drum", undefined),
+  subject("drums", ["brakes.lining-thickness", "brakes.drum-diameter"], "drum; brake drum", undefined),
   subject("discs", ["brakes.disc-thickness", "brakes.disc-runout"], "disc; rotor; brake disc/rotor; disk"),
   subject("disc-runout", ["brakes.disc-runout"], "disc/disk/rotor runout; runout of the disc; disc run out"),
   subject("brake-fluid", ["brakes.fluid-kind", "brakes.fluid-boiling-point"], "brake fluid; fluid"),
@@ -220,10 +224,10 @@ export const underSubjects: readonly Subject[] = [
   subject("circuit", ["brakes.circuit"], "brake circuit; circuit; brake system; brake are rod and cable"),
   subject("rods", ["brakes.rods"], "brake rod; rod"),
   subject("tires", TIRE, "tire; rubber on it; set of tire; radial; bias ply; crossply"),
-  subject("tire-size", ["wheels.tire-size"], "tire size; size"),
+  subject("tire-size", ["wheels.tire-size", ...TIRE], "tire size; size"),
   subject(
     "tire-code",
-    ["wheels.tire-identification"],
+    ["wheels.tire-identification", ...TIRE],
     "dot code; tire date code; date code of the tire; date code",
   ),
   subject("tread", ["wheels.tread-depth", "wheels.tread-wear"], "tread; tread depth; tire tread; profile"),

@@ -1,0 +1,123 @@
+import { compileLexicon } from "@evenhand/lexicon/compile-lexicon";
+import { lexiconVersion1 } from "@evenhand/lexicon/lexicon-version-1";
+import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
+import type { VehicleForm } from "@evenhand/shared/report";
+import { expect, test } from "vitest";
+import { spokenText } from "../spoken-text/index.ts";
+import { draftStatement } from "./index.ts";
+import type { Remark } from "./index.ts";
+
+const compiled = compileLexicon(lexiconVersion1, sheetVersion1);
+const form: VehicleForm = {
+  body: "coupe",
+  doors: 2,
+  cylinders: 4,
+  construction: "unit-body",
+  gearbox: "manual",
+  driven: "rear",
+  fuelSystem: "carburetor",
+  systemVolts: 12,
+  brakes: { front: "disc", rear: "drum" },
+  leftHandDrive: true,
+};
+
+const draft = (text: string): Remark[] =>
+  draftStatement(spokenText([{ start: 5, end: 20, text }]), {
+    sheet: sheetVersion1,
+    compiled,
+    form,
+    year: 2026,
+  });
+
+/** Item, place and what matters of the answer. */
+const short = ({ item, position, answer }: Remark): string => {
+  const said =
+    answer.kind === "faults"
+      ? [
+          ...answer.found.map(({ kind }) => kind),
+          ...(answer.denied === "all" ? ["-all"] : answer.denied.map((kind) => `-${kind}`)),
+        ]
+      : answer.kind === "choice"
+        ? [answer.option]
+        : answer.kind === "reading"
+          ? [String(answer.values[0]?.value), answer.unit]
+          : answer.kind === "working" || answer.kind === "grade" || answer.kind === "presence"
+            ? [String(answer.value)]
+            : [answer.kind];
+  return [item, position, ...said].filter((one) => one !== "").join(" ");
+};
+
+test.each([
+  [
+    "Both rockers are solid.",
+    ["body.faults left-rocker -corrosion -perforation", "body.faults right-rocker -corrosion -perforation"],
+  ],
+  ["There is a dent in the left fender.", ["body.faults left-front-fender dent"]],
+  ["The hood has a chip and the roof has a scratch.", ["body.faults hood chip", "body.faults roof scratch"]],
+  [
+    "The rear main is dry, and so is the gearbox.",
+    ["driveline.leaks-before rear-main-seal none", "driveline.leaks-before gearbox none"],
+  ],
+  [
+    "It shows eighty-seven thousand, no, sorry, eighty-six thousand two hundred miles.",
+    ["identity.odometer 86200 mi"],
+  ],
+  ["The clock works. No, it doesn't.", ["electrics.clock no"]],
+  ["The wipers don't work. The horn does.", ["electrics.wipers no", "electrics.horn yes"]],
+  ["The brake calendar on the left rear is leaking.", ["brakes.wheel-cylinders left-rear drip"]],
+  ["No radio in it.", ["electrics.radio not-fitted"]],
+  ["I haven't tested the horn.", ["electrics.horn not-seen"]],
+  [
+    "Front pads are six millimeters.",
+    ["brakes.lining-thickness left-front 6 mm", "brakes.lining-thickness right-front 6 mm"],
+  ],
+  [
+    "Compression is one forty-five, one forty-eight, one fifty and one forty.",
+    [
+      "engine.compression cylinder-1 145 psi",
+      "engine.compression cylinder-2 148 psi",
+      "engine.compression cylinder-3 150 psi",
+      "engine.compression cylinder-4 140 psi",
+    ],
+  ],
+  ["Tires are four years old on the left front.", ["wheels.tire-age left-front three-to-six-years"]],
+  ["It has never been hit.", ["underbody.collision-repair none"]],
+])("%s", (text, expected) => {
+  expect(draft(text).map(short).toSorted()).toEqual(expected.toSorted());
+});
+
+test.each([
+  "Hello and welcome, I hope you are all well.",
+  "Is there any rust in the doors?",
+  "My brother had one of these and it rotted clean away.",
+  "We're asking eighteen thousand dollars.",
+  "If you fit new tires it will drive better.",
+  "I would put new seats in it.",
+  "Call us, and come and see it.",
+])("claims nothing: %s", (text) => {
+  expect(draft(text)).toEqual([]);
+});
+
+test.each([
+  ["The hood was repainted.", "asserted"],
+  ["The hood was repainted, I believe.", "hedged"],
+  ["I think the hood was repainted.", "hedged"],
+  ["The seller says the hood was repainted.", "second-hand"],
+  ["According to the last owner, the hood was repainted.", "second-hand"],
+])("%s is %s", (text, firmness) => {
+  expect(draft(text).map((remark) => remark.firmness)).toEqual([firmness]);
+});
+
+test("a claim carries its second, its words, and where they stand", () => {
+  const text = "Hello there. The roof has a dent.";
+  const [remark] = draft(text);
+  expect(remark?.words).toBe("The roof has a dent");
+  expect(text.slice(remark?.start, remark?.end)).toBe(remark?.words);
+  expect(remark?.second).toBeGreaterThanOrEqual(5);
+});
+
+test("a part taken from what was in view is marked, and what was misheard is shown", () => {
+  const remarks = draft("The roof is straight. It has no rust either.");
+  expect(remarks.some(({ inferred }) => inferred)).toBe(true);
+  expect(draft("The rock her panel on the left is solid.")[0]?.heard).toEqual(["rock her panel"]);
+});

@@ -1,0 +1,1113 @@
+import type { CompiledLexicon } from "@evenhand/lexicon/compile-lexicon";
+import { mentionsIn } from "@evenhand/lexicon/find-mentions";
+import type { Subject } from "@evenhand/lexicon/lexicon-version-1";
+import { repair } from "@evenhand/lexicon/repair";
+import type { RepairedToken } from "@evenhand/lexicon/repair";
+import { tokenize } from "@evenhand/lexicon/tokenize";
+import { applies } from "@evenhand/sheet/expand";
+import type { Answer } from "@evenhand/shared/answer";
+import type { Firmness } from "@evenhand/shared/finding";
+import type { VehicleForm } from "@evenhand/shared/report";
+import type { Item, PositionSet, Sheet } from "@evenhand/shared/sheet";
+import { answerOf, extentOf } from "../answer-of/index.ts";
+import type { SaidNumber, SaidOf, SaidWord } from "../answer-of/index.ts";
+import { firmnessOf } from "../firmness/index.ts";
+import { noClaim, noClaimAt } from "../no-claim/index.ts";
+import { piecesOf } from "../pieces/index.ts";
+import { pruneMentions } from "../prune-mentions/index.ts";
+import type { Piece } from "../pieces/index.ts";
+import { placesOf } from "../places-of/index.ts";
+import type { SpokenText } from "../spoken-text/index.ts";
+import { breathOf } from "./breath.ts";
+import type { Breath, Entry } from "./breath.ts";
+import { codeIn } from "./codes.ts";
+
+/** One thing a walkaround claims. Nothing of it is a statement before a person confirms it. */
+export type Remark = {
+  readonly item: string;
+  readonly position: string;
+  readonly answer: Answer;
+  readonly firmness: Firmness;
+  /** Second of the file at which it begins. */
+  readonly second: number;
+  /** Characters of the spoken text it came from, and those words. */
+  readonly start: number;
+  readonly end: number;
+  readonly words: string;
+  /** 0–1; less where a word was put right, and where part or side were taken from what was in view. */
+  readonly confidence: number;
+  /** The part or its side was not named, and is the one last in view. */
+  readonly inferred: boolean;
+  /** Words that were misheard, as they were heard. */
+  readonly heard: readonly string[];
+};
+
+export type DraftContext = {
+  readonly sheet: Sheet;
+  readonly compiled: CompiledLexicon;
+  readonly form: VehicleForm;
+  /** Year it was said in, for "from 2016". */
+  readonly year: number;
+};
+
+type State = {
+  entries: readonly Entry[];
+  /** Something was said of them already. */
+  applied: boolean;
+  /** They were only named yet, and more names may join them. */
+  open: boolean;
+  words: readonly SaidWord[];
+  /** All that was said of what is in view since it was named. */
+  allWords: readonly SaidWord[];
+  numbers: readonly SaidNumber[];
+  last: readonly string[];
+  side: string | undefined;
+  toldForSentence: boolean;
+  hedgeNext: boolean;
+  sentenceClaims: number;
+  skip: boolean;
+  correcting: boolean;
+  /** A row of bare numbers is dealt out over the places of an item. */
+  row: { readonly item: string; readonly places: readonly string[]; next: number; first: Remark } | undefined;
+  carried: boolean;
+  asked: Breath | undefined;
+  paint: boolean;
+  /** The reading said last. */
+  reading: { readonly item: string; readonly unit: string; readonly value: number } | undefined;
+  gauges: boolean;
+};
+
+/** Tokens between a part's name and what is said of it, up to which both are shown together. */
+const MOST_SPAN = 25;
+const REMEMBERED_CONFIDENCE = 0.75;
+const CERTAIN = 0.95;
+
+/** Items whose words are listed at another: the same smoke, start and leak at another time. */
+const SAME_WORDS: Readonly<Record<string, string>> = {
+  "engine.smoke-cold": "engine.smoke-warm",
+  "driveline.leaks-after": "driveline.leaks-before",
+  "road.hot-restart": "road.cold-start",
+};
+
+const keyOf = (item: string, position: string): string => `${item}@${position}`;
+
+/** Makes a draft of what was said: one pass, with no more in memory than the claims and what is in view. */
+class Drafting {
+  readonly remarks = new Map<string, Remark>();
+  private readonly items: ReadonlyMap<string, Item>;
+  private readonly sets: ReadonlyMap<string, PositionSet>;
+  private readonly state: State = {
+    entries: [],
+    applied: false,
+    open: false,
+    words: [],
+    allWords: [],
+    numbers: [],
+    last: [],
+    side: undefined,
+    toldForSentence: false,
+    hedgeNext: false,
+    sentenceClaims: 0,
+    skip: false,
+    correcting: false,
+    row: undefined,
+    carried: false,
+    asked: undefined,
+    paint: false,
+    reading: undefined,
+    gauges: false,
+  };
+  private readonly spoken: SpokenText;
+  private readonly tokens: readonly RepairedToken[];
+  private readonly context: DraftContext;
+
+  constructor(spoken: SpokenText, tokens: readonly RepairedToken[], context: DraftContext) {
+    this.spoken = spoken;
+    this.tokens = tokens;
+    this.context = context;
+    this.items = new Map(
+      context.sheet.items
+        .filter((item) => applies(item.appliesWhen, context.form))
+        .map((item) => [item.id, item]),
+    );
+    this.sets = new Map(context.sheet.positionSets.map((set) => [set.id, set]));
+  }
+
+  take(piece: Piece, sentenceEnd: number): void {
+    const { state } = this;
+    if (piece.join === "start") this.beginSentence(piece, sentenceEnd);
+    if (piece.join === "colon")
+      state.gauges = state.entries.some(({ subjects }) => subjects.some(({ id }) => id === "gauges"));
+    if (state.skip) return;
+    const isListed = piece.join === "comma" && piece.to - piece.from <= 3;
+    const breath = breathOf(this.tokens, piece, state.carried && isListed);
+    this.noteSide(breath);
+    if (piece.question) {
+      this.asked(breath);
+      return;
+    }
+    if (this.claimsNothing(breath)) return;
+    if (breath.corrects) state.correcting = true;
+    const before = this.remarks.size + state.sentenceClaims;
+    const made = this.answer(breath);
+    state.sentenceClaims += made.length;
+    this.firmnessLater(breath, made, before);
+    const denied = breath.words.filter(({ negated }) => negated).length > 0;
+    state.carried = denied;
+    if (breath.words.length > 0 || breath.entries.length > 0) state.correcting = false;
+    state.paint =
+      /\b(?:paint|finish|painted|paintwork)\b/u.test(breath.text) || (state.paint && piece.join !== "start");
+  }
+
+  /** Money, plans and other cars: of talk with marks to the end of the sentence, of talk without to the end of the piece. */
+  private claimsNothing({ piece, words }: Breath): boolean {
+    if (this.spoken.punctuated) {
+      const none = noClaim(this.tokens, piece.from, piece.to);
+      if (none !== undefined) this.state.skip = true;
+      return none !== undefined;
+    }
+    const at = noClaimAt(this.tokens, piece.from, piece.to);
+    const first = piece.mentions.find(({ is }) => is === "subject")?.from ?? words[0]?.from ?? piece.to;
+    const last = words.at(-1)?.to ?? piece.from;
+    return at !== undefined && at >= first && at < last;
+  }
+
+  private beginSentence(piece: Piece, sentenceEnd: number): void {
+    const { state } = this;
+    state.skip = this.spoken.punctuated && noClaim(this.tokens, piece.from, sentenceEnd) === "elsewhere";
+    state.toldForSentence = false;
+    state.hedgeNext = false;
+    state.sentenceClaims = 0;
+    state.carried = false;
+    state.paint = false;
+    state.gauges = false;
+  }
+
+  private noteSide({ piece }: Breath): void {
+    const { leftHandDrive } = this.context.form;
+    for (const mention of piece.mentions) {
+      if (mention.is !== "side") continue;
+      for (const add of mention.adds) {
+        if (add === "left" || add === "right") this.state.side = add;
+        if (add === "driver") this.state.side = leftHandDrive ? "left" : "right";
+        if (add === "passenger") this.state.side = leftHandDrive ? "right" : "left";
+      }
+    }
+  }
+
+  /** A question claims nothing; it brings its part into view, and a yes after it says what it asked. */
+  private asked(breath: Breath): void {
+    const { state } = this;
+    if (breath.entries.length > 0) {
+      state.entries = breath.entries.map((entry) => ({ ...entry, none: false }));
+      state.applied = false;
+      state.open = true;
+      state.row = undefined;
+    } else if (breath.piece.join === "start") state.entries = [];
+    state.asked = breath;
+  }
+
+  private answer(breath: Breath): readonly string[] {
+    const { state } = this;
+    const { piece } = breath;
+    const entries = this.spokenOf(breath);
+    const asked = state.asked;
+    state.asked = undefined;
+    if (
+      asked !== undefined &&
+      /^(?:yes|it (?:is|has)|they (?:are|have)|she (?:is|has))$/u.test(breath.text) &&
+      asked.words.length > 0
+    )
+      return this.apply(state.entries, { ...asked, piece }, false);
+    if (piece.join === "except") return this.except(breath);
+    if (this.isInList(breath, entries)) return this.ofNamed({ ...breath, entries, has: true });
+    if (NONE_OF_THAT.test(breath.text) && state.words.length > 0 && !this.isFitted(entries))
+      return entries.length > 0
+        ? this.namedOnly({ ...breath, entries, ellipsis: "no" })
+        : this.ellipsis({ ...breath, ellipsis: "no" }, state.entries);
+    const isSaid = this.saysSomething(breath);
+    if (
+      state.correcting &&
+      entries.length > 0 &&
+      breath.words.length === 0 &&
+      entries.every(({ none }) => none)
+    ) {
+      this.takeBack(breath);
+      return [];
+    }
+    if (entries.length > 0) return isSaid ? this.ofNamed({ ...breath, entries }) : this.namedOnly(breath);
+    if (isSaid) return this.ofView({ ...breath, entries });
+    if (
+      this.isPlaced(breath) &&
+      state.last.length > 0 &&
+      (breath.same || (piece.join === "and" && breath.sides.adds.length > 0))
+    )
+      return this.again(
+        breath,
+        state.entries.map((entry) => ({ ...entry, sides: replaced(entry.sides, breath.sides) })),
+      );
+    if (breath.ellipsis !== undefined && state.words.length > 0) return this.ellipsis(breath, state.entries);
+    if (this.isPlaced(breath) && !state.applied && state.entries.length > 0 && piece.join !== "start")
+      state.entries = state.entries.map((entry) => ({ ...entry, sides: merged(entry.sides, breath.sides) }));
+    return [];
+  }
+
+  /** "It doesn't leak" after a radiator is said of the radiator. */
+  private spokenOf({ entries, piece, text }: Breath): readonly Entry[] {
+    const named = entries.some(isPanel)
+      ? entries.filter(({ subjects }) => !subjects.every(({ id }) => id === "all-panels"))
+      : entries;
+    const others = named.filter((entry) => !isLeaks(entry));
+    const inView = piece.join !== "start" && this.state.entries.length > 0;
+    const kept = others.length > 0 || inView ? others : named;
+    return this.isPaintOfView(kept, piece, text) ? [] : kept;
+  }
+
+  /** "I have the bills and the photographs": what stands in a list of things that are there is there. */
+  private isInList({ piece, words, numbers }: Breath, entries: readonly Entry[]): boolean {
+    const isPresence = (id: string | undefined): boolean => this.items.get(id ?? "")?.answer === "presence";
+    const last = this.remarks.get(this.state.last[0] ?? "")?.answer;
+    return (
+      piece.join === "and" &&
+      words.length === 0 &&
+      numbers.length === 0 &&
+      entries.length > 0 &&
+      last?.kind === "presence" &&
+      last.value === "present" &&
+      entries.every(({ subjects, none }) => !none && subjects.every(({ items }) => isPresence(items[0])))
+    );
+  }
+
+  /** A thing a car may lack: "it has none" says that it does. */
+  private isFitted(entries: readonly Entry[]): boolean {
+    return entries.some(({ subjects }) =>
+      subjects.some(({ items }) => this.items.get(items[0] ?? "")?.equipment === true),
+    );
+  }
+
+  /** "It has new paint", of a panel in view, is said of that panel. */
+  private isPaintOfView(entries: readonly Entry[], { join }: Piece, text: string): boolean {
+    const isPaint =
+      entries.length > 0 && entries.every(({ subjects }) => subjects.every(({ id }) => id === "all-panels"));
+    const isOfPanel = this.state.entries.some(isPanel);
+    return (
+      isPaint &&
+      isOfPanel &&
+      !/\b(?:all|every|car|whole|everything)\b/u.test(text) &&
+      (join !== "start" || /\b(?:it|its|that|there)\b/u.test(text))
+    );
+  }
+
+  private isPlaced({ sides }: Breath): boolean {
+    return sides.adds.length > 0 || sides.other || sides.index !== undefined || sides.all;
+  }
+
+  private saysSomething({ words, numbers, yesOrNo, entries, has, text }: Breath): boolean {
+    if (words.length > 0 || numbers.length > 0) return true;
+    if (yesOrNo !== undefined && this.state.entries.length > 0 && !this.state.applied) return true;
+    if (entries.some(({ none }) => none)) return true;
+    if (/\b(?:tight|no play)\b/u.test(text)) return true;
+    const isThere = (subject: Subject): boolean =>
+      this.items.get(subject.items[0] ?? "")?.answer === "presence";
+    return entries.some(({ subjects }) =>
+      subjects.some((one) => one.id === "gearbox-kind" || (has && isThere(one))),
+    );
+  }
+
+  /** Only a name: it joins the names before it, or opens a new view; "the same" and "isn't" say of it what was said last. */
+  private namedOnly(breath: Breath): readonly string[] {
+    const { state } = this;
+    const joins =
+      breath.piece.join !== "start" && breath.piece.join !== "colon" && state.open && !state.correcting;
+    if (breath.ellipsis !== undefined && state.words.length > 0) {
+      this.view(breath.entries);
+      return this.ellipsis(breath, breath.entries);
+    }
+    if (breath.same && (state.words.length > 0 || state.numbers.length > 0)) {
+      this.view(breath.entries);
+      return this.again(breath, breath.entries);
+    }
+    if (state.correcting && breath.text.includes("not")) {
+      this.takeBack(breath);
+      return [];
+    }
+    const bare = breath.entries.map((entry) => ({ ...entry, none: false }));
+    state.entries = joins ? [...state.entries, ...bare] : bare;
+    state.applied = false;
+    state.open = true;
+    state.row = undefined;
+    return [];
+  }
+
+  private takeBack(breath: Breath): void {
+    for (const key of this.state.last) {
+      const item = key.split("@")[0] ?? "";
+      if (breath.entries.some(({ subjects }) => subjects.some((one) => one.items.includes(item))))
+        this.remarks.delete(key);
+    }
+  }
+
+  private view(entries: readonly Entry[]): void {
+    this.state.entries = entries;
+    this.state.applied = true;
+    this.state.open = false;
+    this.state.row = undefined;
+  }
+
+  private ofNamed(breath: Breath): readonly string[] {
+    const { state } = this;
+    const { piece, entries } = breath;
+    const joins =
+      piece.join !== "start" &&
+      piece.join !== "colon" &&
+      piece.join !== "but" &&
+      state.open &&
+      !state.correcting &&
+      state.entries.length > 0;
+    const group = joins ? [...state.entries, ...entries] : entries;
+    this.view(group);
+    const made = this.apply(group, breath, false);
+    state.applied = made.length > 0;
+    return made;
+  }
+
+  /** No part is named: it is said of the one last in view. */
+  private ofView(breath: Breath): readonly string[] {
+    const { state } = this;
+    const rowed = this.nextInRow(breath);
+    if (rowed !== undefined) return rowed;
+    const placed = this.isPlaced(breath);
+    const group = state.entries.map((entry) =>
+      placed
+        ? {
+            ...entry,
+            sides: replaced(entry.sides, breath.sides),
+            plural: entry.plural || breath.sides.adds.length > 0,
+            none: false,
+          }
+        : { ...entry, none: false },
+    );
+    const made = this.apply(group, breath, breath.piece.join === "start");
+    if (made.length > 0) {
+      state.applied = true;
+      state.open = false;
+      if (placed) state.entries = group;
+    }
+    return this.extent(breath, made);
+  }
+
+  /** "Chip, three millimeters": a length by itself is that of the fault just named. */
+  private extent(breath: Breath, made: readonly string[]): readonly string[] {
+    const [number] = breath.numbers;
+    if (made.length > 0 || number === undefined || breath.piece.join === "start") return made;
+    const extent = extentOf(breath.numbers, 1);
+    if (extent === undefined) return made;
+    const { firmness, about } = firmnessOf(this.tokens, breath.piece.from, breath.piece.to);
+    for (const key of this.state.last) {
+      const remark = this.remarks.get(key);
+      if (remark?.answer.kind !== "faults" || remark.answer.found.length !== 1) continue;
+      const found = remark.answer.found.map((fault) => ({ ...fault, extent }));
+      const isRough = remark.firmness === "asserted" && (about || firmness === "hedged");
+      this.remarks.set(key, {
+        ...remark,
+        answer: { ...remark.answer, found },
+        ...(isRough ? { firmness: "hedged" } : {}),
+      });
+    }
+    return made;
+  }
+
+  private ellipsis(breath: Breath, entries: readonly Entry[]): readonly string[] {
+    const { state } = this;
+    const words = state.words.map((word) => ({
+      ...word,
+      negated: breath.ellipsis === "no" ? !word.negated : false,
+    }));
+    const placed = this.isPlaced(breath) && breath.entries.length === 0;
+    const group = placed
+      ? entries.map((entry) => ({ ...entry, sides: replaced(entry.sides, breath.sides) }))
+      : entries;
+    return this.apply(group, { ...breath, words, numbers: [] }, breath.entries.length === 0);
+  }
+
+  private again(breath: Breath, entries: readonly Entry[]): readonly string[] {
+    return this.apply(entries, { ...breath, words: this.state.allWords, numbers: this.state.numbers }, false);
+  }
+
+  /** "All but the clock": what follows is taken out, and where the rest works it does not. */
+  private except(breath: Breath): readonly string[] {
+    const { state } = this;
+    const last = state.last.map((key) => this.remarks.get(key)).filter((one) => one !== undefined);
+    const group =
+      breath.entries.length > 0
+        ? breath.entries
+        : state.entries.map((entry) => ({ ...entry, sides: replaced(entry.sides, breath.sides) }));
+    const isWorking = last.some(({ answer }) => answer.kind === "working" && answer.value === "yes");
+    for (const entry of group)
+      for (const { item, places } of this.targets(entry, breath))
+        for (const place of places)
+          if (last.some((one) => one.item === item.id && one.position === place))
+            this.remarks.delete(keyOf(item.id, place));
+    this.view(group);
+    state.applied = false;
+    const says = this.saysSomething(breath) && breath.words.length > 0;
+    if (says) {
+      state.applied = true;
+      return this.apply(group, breath, false);
+    }
+    if (!isWorking) return [];
+    const words = state.words.map((word) => ({ ...word, negated: !word.negated }));
+    return this.apply(group, { ...breath, words, numbers: [] }, false);
+  }
+
+  /** Numbers one after another, with no part between them, are dealt out over the places of the item: cylinder by cylinder. */
+  private nextInRow(breath: Breath): readonly string[] | undefined {
+    const { row } = this.state;
+    const [number] = breath.numbers;
+    if (row === undefined || number === undefined || breath.words.length > 0 || this.isPlaced(breath))
+      return undefined;
+    const item = this.items.get(row.item);
+    const place = row.places[row.next];
+    if (item === undefined) return undefined;
+    if (this.state.correcting)
+      return this.put(
+        item,
+        [row.places[row.next - 1] ?? ""],
+        this.answered(item, breath),
+        breath,
+        false,
+        1,
+        [],
+      );
+    if (place === undefined) return undefined;
+    const answer = this.answered(item, breath);
+    if (answer === undefined) return undefined;
+    if (row.next === 1) for (const later of row.places.slice(1)) this.remarks.delete(keyOf(row.item, later));
+    row.next += 1;
+    return this.put(item, [place], answer, breath, false, 1, []);
+  }
+
+  private answered(item: Item, breath: Breath): Answer | undefined {
+    return answerOf(
+      item,
+      { ...this.saidOf(breath, breath.words, undefined, item), bare: true },
+      this.context.compiled,
+      (word) => this.wordsOf(word),
+    );
+  }
+
+  private wordsOf({ from, to }: { from: number; to: number }): string {
+    return this.tokens
+      .slice(from, to)
+      .map(({ stem }) => stem)
+      .join(" ");
+  }
+
+  private saidOf(breath: Breath, words: readonly SaidWord[], entry: Entry | undefined, item: Item): SaidOf {
+    const isFirst = entry?.subjects.some((one) => one.items[0] === item.id) === true;
+    const same = SAME_WORDS[item.id];
+    return {
+      words:
+        same === undefined
+          ? words
+          : words.map((word) => ({
+              ...word,
+              meanings: word.meanings.map((one) =>
+                one.is === "option" && one.item === same ? { ...one, item: item.id } : one,
+              ),
+            })),
+      numbers: breath.numbers.map((number) => this.withUnit(number, item)),
+      isFirst,
+      faultsElsewhere:
+        entry?.subjects.flatMap((one) =>
+          one.items.filter((id) => id !== item.id).flatMap((id) => this.items.get(id)?.faults?.kinds ?? []),
+        ) ?? [],
+      named: entry !== undefined && entry.from >= breath.piece.from && entry.to <= breath.piece.to,
+      bare: this.isBare(entry, item),
+      noSubject: entry?.none === true && isFirst,
+      has: breath.has && isFirst,
+      yesOrNo: isFirst || entry === undefined ? breath.yesOrNo : undefined,
+      text: breath.text,
+      ofPaint: this.state.paint || /\b(?:paint|finish)\b/u.test(breath.text),
+      year: this.context.year,
+    };
+  }
+
+  /** A number without a unit has the one of the number said before it of the same item. */
+  private withUnit(number: SaidNumber, item: Item): SaidNumber {
+    const last = this.state.reading;
+    if (number.unit !== undefined || last?.item !== item.id) return number;
+    const { unit, value } = last;
+    const alike = number.value <= value * 5 && number.value * 5 >= value;
+    return alike ? { ...number, unit } : number;
+  }
+
+  /** A number without a unit is meant for the reading a subject means first. */
+  private isBare(entry: Entry | undefined, item: Item): boolean {
+    if (entry === undefined) return false;
+    if (this.state.reading?.item === item.id) return true;
+    return entry.subjects.some((one) => {
+      const at = one.items.indexOf(item.id);
+      return one.items.slice(0, Math.max(0, at)).every((id) => this.items.get(id)?.answer === "reading");
+    });
+  }
+
+  /** Items and places an entry may mean in this breath, by the words beside it. */
+  private targets(
+    entry: Entry,
+    breath: Breath,
+  ): { item: Item; places: readonly string[]; inferred: boolean; subject: Subject }[] {
+    return entry.subjects.flatMap((named) => {
+      const subject = this.refined(named, breath);
+      return this.chosen(subject, breath, entry.context).flatMap((id) => {
+        const item = this.items.get(id);
+        if (item === undefined || !this.isMeant(id, subject, breath)) return [];
+        const found = placesOf(item, subject, entry.sides, entry.plural, this.state.side, entry.within, {
+          form: this.context.form,
+          sets: this.sets,
+        });
+        const places = entry.sides.other
+          ? found.places.filter((place) => !this.remarks.has(keyOf(id, place)))
+          : found.places;
+        return [{ item, subject, ...found, places }];
+      });
+    });
+  }
+
+  /** What is seldom meant by a part's name needs a word of its own beside it. */
+  private isMeant(id: string, subject: Subject, breath: Breath): boolean {
+    const words = this.context.compiled.lexicon.onlyWith[id];
+    return (
+      words === undefined ||
+      subject.items[0] === id ||
+      words.some((one) => hasWords(breath.text, one) || hasWords(breath.text, `${one}s`)) ||
+      this.lastIs(id)
+    );
+  }
+
+  /** The words of a sentence before a piece. */
+  private before({ from }: Piece): string {
+    const words: string[] = [];
+    for (let at = from - 1; at >= Math.max(0, from - 20); at -= 1) {
+      const stem = this.tokens[at]?.stem ?? "";
+      if (/^[.?!;]$/u.test(stem)) break;
+      words.push(stem);
+    }
+    return words.join(" ");
+  }
+
+  private refined(subject: Subject, breath: Breath): Subject {
+    const { compiled } = this.context;
+    const gauge = GAUGES[subject.id];
+    if (this.state.gauges && gauge !== undefined) return compiled.subjects.get(gauge) ?? subject;
+    const text = subject.id === "hoses" ? `${this.before(breath.piece)} ${breath.text}` : breath.text;
+    const found = compiled.lexicon.refinements.find(
+      ({ from, words }) => from === subject.id && words.some((word) => hasWords(text, word)),
+    );
+    return found === undefined ? subject : (compiled.subjects.get(found.to) ?? subject);
+  }
+
+  /** Of items that only the words beside them tell apart, those whose words are there; else the first. */
+  private chosen(subject: Subject, breath: Breath, context: string): readonly string[] {
+    const { contexts } = this.context.compiled.lexicon;
+    const told = subject.items.filter((id) => contexts[id] !== undefined);
+    if (told.length === 0 || subject.items.length === 1) return subject.items;
+    const sentence = this.restOf(breath.piece);
+    const by = (text: string): string[] =>
+      told.filter((id) => contexts[id]?.some((words) => hasWords(text, words)) === true);
+    const here = by(breath.text);
+    const named = here.length > 0 ? here : by(context);
+    const chosen = named.length > 0 ? named : by(sentence);
+    const others = subject.items.filter(
+      (id) => contexts[id] === undefined || (chosen.length === 0 && id === told[0]),
+    );
+    return [...chosen, ...others];
+  }
+
+  /** The words after a piece to the end of its sentence; of talk without marks a few. */
+  private restOf({ to }: Piece): string {
+    const words: string[] = [];
+    const most = this.spoken.punctuated ? 20 : 5;
+    for (let at = to; at < Math.min(this.tokens.length, to + most); at += 1) {
+      const stem = this.tokens[at]?.stem ?? "";
+      if (/^[.?!;]$/u.test(stem)) break;
+      words.push(stem);
+    }
+    return words.join(" ");
+  }
+
+  private apply(group: readonly Entry[], breath: Breath, remembered: boolean): readonly string[] {
+    const used = new Set<SaidWord>();
+    const made = group.flatMap((entry) => this.applyTo(entry, breath, remembered, used));
+    const alone = this.alone(breath, used);
+    const all = [...made, ...alone, ...(this.hasReading(made) ? [] : this.aloneNumber(breath))];
+    if (breath.words.length > 0 || breath.numbers.length > 0) {
+      this.state.allWords =
+        breath.entries.length > 0 ? breath.words : [...this.state.allWords.slice(-12), ...breath.words];
+      this.state.words = breath.words;
+      this.state.numbers = breath.numbers;
+    }
+    if (all.length > 0) this.state.last = all;
+    return all;
+  }
+
+  private applyTo(entry: Entry, breath: Breath, remembered: boolean, used: Set<SaidWord>): readonly string[] {
+    const mine = new Set<SaidWord>();
+    const made: string[] = [];
+    let numbersTaken = false;
+    for (const { item, subject, places, inferred } of this.targets(entry, breath)) {
+      const code =
+        item.answer === "code" && subject.items[0] === item.id
+          ? this.code(item, subject, entry, breath)
+          : undefined;
+      if (numbersTaken && item.answer === "reading") continue;
+      const words = breath.words.filter((word) => !mine.has(word));
+      const said = this.saidOf(breath, words, entry, item);
+      const answer =
+        code ??
+        (item.answer === "code"
+          ? undefined
+          : answerOf(item, said, this.context.compiled, (word) => this.wordsOf(word)));
+      if (answer === undefined) this.retract(item, places, words);
+      if (answer === undefined || !this.fits(item, answer, said, breath)) continue;
+      if (answer.kind === "not-seen" && !this.isUnseen(entry, breath)) continue;
+      if (places.length === 0) continue;
+      if (item.answer !== "working") for (const word of words) if (this.speaksOf(word, item)) mine.add(word);
+      if (item.answer === "working") for (const word of words) used.add(word);
+      const keys = this.put(
+        item,
+        places,
+        answer,
+        breath,
+        remembered || inferred,
+        entry.confidence,
+        entry.heard,
+        entry,
+      );
+      made.push(...keys);
+      if (answer.kind === "faults" && answer.found.some(({ extent }) => extent !== undefined))
+        numbersTaken = true;
+      if (answer.kind === "reading") {
+        numbersTaken = true;
+        this.state.reading = { item: item.id, unit: answer.unit, value: answer.values[0]?.value ?? 0 };
+        this.openRow(item, places, breath);
+        made.push(...this.dealOut(item, places, breath));
+      }
+      if (answer.kind === "not-seen" || answer.kind === "not-fitted") break;
+    }
+    for (const word of mine) used.add(word);
+    return made.length === 0 && entry.instead !== undefined
+      ? this.applyTo(entry.instead, breath, remembered, used)
+      : made;
+  }
+
+  /** "It's not perfect" takes back that it is. */
+  private retract(item: Item, places: readonly string[], words: readonly SaidWord[]): void {
+    const { conditions } = this.context.compiled.lexicon;
+    const denied = words
+      .flatMap(({ negated, meanings }) => (negated ? meanings : []))
+      .flatMap((one) => (one.is === "condition" ? (conditions[one.condition]?.senses ?? []) : []));
+    for (const place of places) {
+      const answer = this.remarks.get(keyOf(item.id, place))?.answer;
+      if (
+        answer?.kind === "grade" &&
+        denied.some((sense) => "grade" in sense && sense.grade === answer.value)
+      )
+        this.remarks.delete(keyOf(item.id, place));
+    }
+  }
+
+  /** That nobody looked is said of a part named in the same sentence, or of "it". */
+  private isUnseen(entry: Entry, { piece, text }: Breath): boolean {
+    const isHere =
+      entry.from >= piece.from ||
+      (piece.join !== "start" && !/^(?:what|all|who|which|and what)\b/u.test(text));
+    return isHere || /\b(?:it|that|them|those|one)\b/u.test(text);
+  }
+
+  /** "Original" of a panel is its paint only where paint is spoken of. */
+  private fits(item: Item, answer: Answer, said: SaidOf, { piece }: Breath): boolean {
+    if (item.id === "body.paint-history" && answer.kind === "choice" && answer.option === "original")
+      return (
+        said.ofPaint ||
+        said.words.some(({ negated }) => negated) ||
+        (piece.join === "colon" && said.text === "original") ||
+        this.lastIs(item.id)
+      );
+    return true;
+  }
+
+  private lastIs(item: string): boolean {
+    return this.state.last.some((key) => key.startsWith(`${item}@`));
+  }
+
+  private openRow(item: Item, places: readonly string[], breath: Breath): void {
+    if (this.state.row?.item === item.id && this.state.row.next > 1) return;
+    const first = this.remarks.get(keyOf(item.id, places[0] ?? ""));
+    const several =
+      places.length > 1 && breath.sides.adds.length === 0 && !breath.sides.all && breath.words.length === 0;
+    this.state.row = several && first !== undefined ? { item: item.id, places, next: 1, first } : undefined;
+  }
+
+  /** Several numbers in one breath, as many as there are places. */
+  private dealOut(item: Item, places: readonly string[], breath: Breath): readonly string[] {
+    const values = breath.numbers.filter(
+      (number) => this.answered(item, { ...breath, numbers: [number] }) !== undefined,
+    );
+    if (values.length < 3 || values.length > places.length) return [];
+    for (const place of places) this.remarks.delete(keyOf(item.id, place));
+    if (this.state.row !== undefined) this.state.row.next = values.length;
+    return values.flatMap((number, index) =>
+      this.put(
+        item,
+        [places[index] ?? ""],
+        this.answered(item, { ...breath, numbers: [number] }),
+        breath,
+        false,
+        1,
+        [],
+      ),
+    );
+  }
+
+  private code(item: Item, subject: Subject, entry: Entry, breath: Breath): Answer | undefined {
+    const inPiece = entry.from >= breath.piece.from && entry.to <= breath.piece.to;
+    if (subject.id === "gearbox-kind")
+      return inPiece ? codeAnswer(gearboxKind(this.wordsOf(entry))) : undefined;
+    if (item.id === "engine.timing-belt-date") {
+      const year = breath.numbers.findLast(({ value }) => value >= 1950 && value <= this.context.year);
+      return year === undefined ? undefined : codeAnswer(String(year.value));
+    }
+    return codeAnswer(
+      codeIn(this.spoken.text, this.tokens, inPiece ? entry.to : breath.piece.from, breath.piece.to),
+    );
+  }
+
+  /** Whether a word can have been what an item was answered by. */
+  private speaksOf(word: SaidWord, item: Item): boolean {
+    const { lexicon } = this.context.compiled;
+    return word.meanings.some((meaning) => {
+      if (meaning.is === "option") return meaning.item === item.id || meaning.item === SAME_WORDS[item.id];
+      return (lexicon.conditions[meaning.condition]?.senses ?? []).some((sense) => {
+        if ("fault" in sense && item.faults?.kinds.includes(sense.fault) === true) return true;
+        if ("grade" in sense && item.answer === "grade") return !word.negated;
+        if ("working" in sense && item.answer === "working") return true;
+        if ("presence" in sense && item.answer === "presence") return true;
+        return "general" in sense;
+      });
+    });
+  }
+
+  /** What needs no part to be named: "fires right up", "never been hit". */
+  private alone(breath: Breath, used: ReadonlySet<SaidWord>): readonly string[] {
+    const free = breath.words.filter((word) => !used.has(word) && !ANYTHING.test(this.wordsOf(word)));
+    const items = new Set(
+      free.flatMap(({ meanings }) =>
+        meanings.flatMap((one) => (one.is === "option" && one.alone ? [one.item] : [])),
+      ),
+    );
+    return [...items].flatMap((base) =>
+      this.timesOf(base, breath).flatMap((id) => {
+        const item = this.items.get(id);
+        if (item === undefined) return [];
+        const own = free.filter(({ meanings }) =>
+          meanings.some((one) => one.is === "option" && one.alone && one.item === base),
+        );
+        if (own.some((word) => [...used].some((other) => other.from <= word.from && other.to >= word.to)))
+          return [];
+        const answer = answerOf(
+          item,
+          this.saidOf({ ...breath, numbers: [] }, own, undefined, item),
+          this.context.compiled,
+          (word) => this.wordsOf(word),
+        );
+        const { places } = placesOf(item, undefined, breath.sides, true, this.state.side, [], {
+          form: this.context.form,
+          sets: this.sets,
+        });
+        return answer === undefined || answer.kind !== "choice"
+          ? []
+          : this.put(item, places, answer, breath, false, 1, []);
+      }),
+    );
+  }
+
+  private hasReading(keys: readonly string[]): boolean {
+    return keys.some((key) => {
+      const answer = this.remarks.get(key)?.answer;
+      return (
+        answer?.kind === "reading" ||
+        (answer?.kind === "faults" && answer.found.some(({ extent }) => extent !== undefined))
+      );
+    });
+  }
+
+  /** Miles and cubic inches can only be one thing; pounds of pressure hot are oil's where idle or speed is named. */
+  private aloneNumber(breath: Breath): readonly string[] {
+    const number = breath.numbers.find(({ unit }) => unit !== undefined);
+    if (
+      number?.unit === undefined ||
+      /\b(?:ago|since|after|every|per|rebuilt|year|last|ever|only)\b/u.test(breath.text)
+    )
+      return [];
+    const { unit, value } = number;
+    const byContext = (id: string): boolean =>
+      this.context.compiled.lexicon.contexts[id]?.some((one) => hasWords(breath.text, one)) === true;
+    const found =
+      (unit === "mi" || unit === "km") && value >= 1000
+        ? "identity.odometer"
+        : unit === "in3" || unit === "cm3"
+          ? "engine.displacement"
+          : unit.startsWith("deg") &&
+              value >= 60 &&
+              value <= 250 &&
+              /\b(?:settle|sit|stay|hold|run|temp)\b/u.test(breath.text)
+            ? "road.temperature-after-20"
+            : unit === "psi"
+              ? ["engine.oil-pressure-2000", "engine.oil-pressure-idle"].find(byContext)
+              : undefined;
+    const item = found === undefined ? undefined : this.items.get(found);
+    if (item === undefined || (found === "identity.odometer" && this.remarks.has(keyOf(found, ""))))
+      return [];
+    const made = this.put(item, [""], this.answered(item, breath), breath, false, 1, []);
+    const subject = [...this.context.compiled.subjects.values()].find(({ items }) => items.includes(item.id));
+    if (subject !== undefined)
+      this.state.entries = [
+        {
+          subjects: [subject],
+          sides: breath.sides,
+          plural: false,
+          none: false,
+          from: breath.piece.from,
+          to: breath.piece.to,
+          confidence: 1,
+          heard: [],
+          context: "",
+          within: [],
+        },
+      ];
+    return made;
+  }
+
+  /** Smoke cold or warm, a start cold or hot: by the words beside it. */
+  private timesOf(base: string, breath: Breath): readonly string[] {
+    const others = Object.entries(SAME_WORDS).flatMap(([item, same]) => (same === base ? [item] : []));
+    if (others.length === 0) return [base];
+    const subject: Subject = { id: "", items: [base, ...others], words: [] };
+    return this.chosen(subject, breath, "");
+  }
+
+  private put(
+    item: Item,
+    places: readonly string[],
+    answer: Answer | undefined,
+    breath: Breath,
+    inferred: boolean,
+    confidence: number,
+    heard: readonly string[],
+    entry?: Entry,
+  ): readonly string[] {
+    if (answer === undefined) return [];
+    const { firmness, about } = firmnessOf(this.tokens, breath.piece.from, breath.piece.to);
+    if (
+      item.answer === "choice" &&
+      breath.words.every(({ negated }) => negated) &&
+      breath.words.length > 0 &&
+      places.some((place) => this.state.last.includes(keyOf(item.id, place))) &&
+      !this.state.correcting
+    )
+      return [];
+    const roughly =
+      about &&
+      (answer.kind === "reading" ||
+        (answer.kind === "faults" && answer.found.some(({ extent }) => extent !== undefined)));
+    const told = firmness === "second-hand" || this.state.toldForSentence;
+    const hedged = firmness === "hedged" || roughly || this.state.hedgeNext;
+    const span = this.spanOf(breath.piece, entry);
+    return places.map((position) => {
+      const key = keyOf(item.id, position);
+      const remark: Remark = {
+        item: item.id,
+        position,
+        answer,
+        firmness: told ? "second-hand" : hedged ? "hedged" : "asserted",
+        ...span,
+        confidence: Number((CERTAIN * confidence * (inferred ? REMEMBERED_CONFIDENCE : 1)).toFixed(2)),
+        inferred,
+        heard,
+      };
+      this.remarks.set(key, joined(this.remarks.get(key), remark, this.state.correcting, places.length));
+      return key;
+    });
+  }
+
+  /** Words from where the part was named, in the same sentence, to what was said of it. */
+  private spanOf(
+    { from, to, join }: Piece,
+    entry: Entry | undefined,
+  ): Pick<Remark, "second" | "start" | "end" | "words"> {
+    const isNear =
+      entry !== undefined && join !== "start" && entry.from < from && from - entry.from <= MOST_SPAN;
+    const start = this.tokens[isNear ? entry.from : from]?.start ?? 0;
+    const end = this.tokens[to - 1]?.end ?? start;
+    const { at, text } = this.spoken;
+    return { second: Math.floor(secondAt(at, start)), start, end, words: text.slice(start, end) };
+  }
+
+  /** A hedge without a claim of its own is meant for what was just said, or for what follows. */
+  private firmnessLater(breath: Breath, made: readonly string[], before: number): void {
+    const { state } = this;
+    const { firmness } = firmnessOf(this.tokens, breath.piece.from, breath.piece.to);
+    state.hedgeNext = false;
+    if (firmness === "asserted") return;
+    if (firmness === "second-hand" && this.spoken.punctuated) state.toldForSentence = true;
+    if (made.length > 0) return;
+    if (state.sentenceClaims > 0 && this.spoken.punctuated && before >= 0) {
+      for (const key of state.last) {
+        const remark = this.remarks.get(key);
+        if (remark !== undefined) this.remarks.set(key, { ...remark, firmness });
+      }
+    } else state.hedgeNext = firmness === "hedged";
+  }
+}
+
+/** Words by themselves that could be said of anything. */
+const ANYTHING =
+  /^(?:straight|none|even|smooth|clean|good|fine|quiet|slip|pull|drift|wind|white|black|miss|rough|steady|stiff|crisp|sweet|smoothly|uneven|vague|rich|blue|wanders?|hunt|nothing|damp|rebuilt|single|dual|rod|cable|slight|restored|tick)$/u;
+
+const gearboxKind = (words: string): string =>
+  words
+    .replaceAll(" - ", "-")
+    .replace(/ (?:gearbox|gear box)$/u, "")
+    .replace(/^(\w+)[ -]speed/u, "$1-speed");
+
+/** Second of the last word that begins at or before a character. */
+const secondAt = (at: SpokenText["at"], start: number): number => {
+  let [low, high] = [0, at.length - 1];
+  while (low < high) {
+    const middle = Math.ceil((low + high) / 2);
+    if ((at[middle]?.start ?? 0) <= start) low = middle;
+    else high = middle - 1;
+  }
+  return at[low]?.second ?? 0;
+};
+
+const isPanel = ({ subjects }: Entry): boolean =>
+  subjects.some(({ id, items }) => id !== "all-panels" && items.includes("body.paint-history"));
+
+const NONE_OF_THAT = /\b(?:has|have|had) none(?: of (?:that|it|them))?$/u;
+
+const isLeaks = ({ subjects }: Entry): boolean => subjects.every(({ id }) => id === "leaks");
+
+const codeAnswer = (text: string | undefined): Answer | undefined =>
+  text === undefined ? undefined : { kind: "code", text };
+
+/** What a word means in a list of gauges. */
+const GAUGES: Readonly<Record<string, string>> = {
+  oil: "oil-gauge",
+  "running-temperature": "temperature-gauge",
+  "leak-fuel": "fuel-gauge",
+  volts: "charge-gauge",
+};
+
+const hasWords = (text: string, words: string): boolean => ` ${text} `.includes(` ${words} `);
+
+const merged = (a: Entry["sides"], b: Entry["sides"]): Entry["sides"] => ({
+  adds: [...a.adds, ...b.adds],
+  all: a.all || b.all,
+  other: a.other || b.other,
+  spare: a.spare || b.spare,
+  index: b.index ?? a.index,
+});
+
+/** A new left replaces a right, a new front a rear; what the new one says nothing of stays. */
+const replaced = (a: Entry["sides"], b: Entry["sides"]): Entry["sides"] => {
+  const pairs = [
+    ["left", "right", "driver", "passenger"],
+    ["front", "rear", "driver", "passenger"],
+    ["upper", "lower"],
+    ["inner", "outer"],
+  ];
+  const kept = a.adds.filter(
+    (add) => !pairs.some((pair) => pair.includes(add) && b.adds.some((other) => pair.includes(other))),
+  );
+  return {
+    adds: b.all || b.other ? b.adds : [...kept, ...b.adds],
+    all: b.all,
+    other: b.other,
+    spare: b.spare,
+    index: b.index,
+  };
+};
+
+/** Seconds within which the same place is spoken of in one breath, so that the later word is meant. */
+const TAKEN_BACK_WITHIN = 12;
+
+const kindsOf = (answer: Extract<Answer, { kind: "faults" }>): ReadonlySet<string> =>
+  new Set(answer.found.map(({ kind }) => kind));
+
+/** What is said of a place a second time: faults add up, a correction or a new word replaces, and a general word leaves a particular one. */
+const joined = (before: Remark | undefined, now: Remark, correcting: boolean, places: number): Remark => {
+  if (before === undefined) return now;
+  const [a, b] = [before.answer, now.answer];
+  if (a.kind === "faults" && b.kind === "faults") {
+    if (b.denied === "all" && b.found.length === 0) return before;
+    const earlier = a.denied === "all" ? [] : a.denied;
+    const later = b.denied === "all" ? [] : b.denied;
+    const here = kindsOf(b);
+    const takesBack = correcting || (places === 1 && now.second - before.second <= TAKEN_BACK_WITHIN);
+    const there = kindsOf(a);
+    const found = [
+      ...a.found.filter(({ kind }) => !here.has(kind) && !(takesBack && later.includes(kind))),
+      ...b.found,
+    ];
+    const denied = [
+      ...new Set([
+        ...earlier.filter((kind) => !here.has(kind)),
+        ...later.filter((kind) => takesBack || !there.has(kind)),
+      ]),
+    ];
+    return {
+      ...now,
+      firmness: before.firmness === now.firmness ? now.firmness : now.firmness,
+      second: before.second,
+      answer: {
+        kind: "faults",
+        found,
+        denied: found.length === 0 && denied.length === 0 ? b.denied : denied,
+      },
+    };
+  }
+  const isGeneral = places > 2 && !correcting && now.second - before.second > 0;
+  return isGeneral && JSON.stringify(a) !== JSON.stringify(b) ? before : now;
+};
+
+const turnsOf = ({ text }: SpokenText, tokens: readonly RepairedToken[]): ReadonlySet<number> => {
+  const turns = new Set<number>();
+  for (let at = 1; at < tokens.length; at += 1)
+    if (text.slice(tokens[at - 1]?.end ?? 0, tokens[at]?.start ?? 0).includes("\n")) turns.add(at);
+  return turns;
+};
+
+/**
+ * What a spoken walkaround claims, remark by remark: item, place, answer, how firmly, at which second, from which words. Greetings,
+ * questions, prices, plans and other cars are no claims and are not in it. It is a draft: nothing of it is stated before somebody
+ * confirms it.
+ */
+export const draftStatement = (spoken: SpokenText, context: DraftContext): Remark[] => {
+  const tokens = repair(tokenize(spoken.text), context.compiled);
+  const pieces = piecesOf(
+    tokens,
+    pruneMentions(tokens, mentionsIn(tokens, context.compiled)),
+    turnsOf(spoken, tokens),
+  );
+  const drafting = new Drafting(spoken, tokens, context);
+  const ends: number[] = pieces.map(() => 0);
+  let end = tokens.length;
+  for (let index = pieces.length - 1; index >= 0; index -= 1) {
+    ends[index] = end;
+    if (pieces[index]?.join === "start") end = pieces[index]?.from ?? end;
+  }
+  for (const [index, piece] of pieces.entries()) drafting.take(piece, ends[index] ?? tokens.length);
+  return [...drafting.remarks.values()].toSorted((a, b) => a.start - b.start);
+};

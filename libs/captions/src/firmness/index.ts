@@ -1,0 +1,46 @@
+import type { RepairedToken } from "@evenhand/lexicon/repair";
+import type { Firmness } from "@evenhand/shared/finding";
+
+/** Words that hedge, and words that give somebody else's word; by our own list (design of the sheet, "Words of firmness"). */
+const HEDGES =
+  "i believe; we believe; i think; i guess; i suppose; i would say; i should think; looks; look; look like; looks like; appears; appear; seems; seem; should be; probably; maybe; perhaps; possibly; as far as i can tell; as far as we can tell; as far as i know; as far as we know; to my knowledge; pretty sure; fairly sure; i am pretty sure; kind of think; must be; might be; may be; could be; i would call; i would guess; i imagine; likely; to the best of my knowledge; from what i can see; from what i can tell; that i can feel; that i can see; that i know of; i reckon; we think; we reckon; i assume; not sure; i would not swear; sort of; more or less; or so; in my opinion; i figure; presumably; call it; they must be; guess";
+const ABOUT =
+  "about; around; roughly; approximately; approx; nearly; almost; ish; somewhere around; give or take; and change; close to; perhaps; maybe; or thereabouts; in the region of; some";
+const TOLD =
+  "i was told; we were told; was told; were told; told me; told us; they tell me; they told me; he told me; she told me; always told me; the seller says; seller says; seller said; owner said; owner says; owner told; old owner said; previous owner said; previous owner told; the previous owner; according to; supposedly; reportedly; apparently; allegedly; he said; she said; they said; he says; she says; they say; says the; the guy said; guy said; the fella; they claim; he claims; claimed to be; said to be; is said; so i am told; i am told; we are told; word is; from what i hear; i have heard; he swears; the paperwork says; the ad says; family says; family said; so he told me; from what they say; the consignor says; the owner tells me; tells me; told it; i hear";
+
+const phrases = (words: string): readonly (readonly string[])[] =>
+  words.split(";").map((one) => one.trim().split(" "));
+const [hedges, abouts, told] = [phrases(HEDGES), phrases(ABOUT), phrases(TOLD)];
+
+/** Plurals and verb endings off, as the lexicon's stems have them. */
+const plain = (word: string): string => word.replace(/^(look|appear|seem|say|claim|swear|tell)s$/u, "$1");
+
+const standsAt = (tokens: readonly RepairedToken[], at: number, phrase: readonly string[]): boolean =>
+  phrase.every((word, index) => plain(tokens[at + index]?.stem ?? "") === plain(word));
+
+const has = (
+  tokens: readonly RepairedToken[],
+  from: number,
+  to: number,
+  among: readonly (readonly string[])[],
+): boolean => {
+  for (let at = from; at < to; at += 1)
+    if (among.some((phrase) => at + phrase.length <= to && standsAt(tokens, at, phrase))) return true;
+  return false;
+};
+
+/** What is said firmly though a hedging word stands there: "looks like new" still is hedged, "looks" of a person at the camera is not asked. */
+export type FirmnessFound = { readonly firmness: Firmness; readonly about: boolean };
+
+/**
+ * How firmly the tokens `from` up to `to` say what they say. `about`: a number in them is a rough one.
+ *
+ * @example
+ * firmnessOf(tokens("it looks new"), 0, 3).firmness; // "hedged"
+ */
+export const firmnessOf = (tokens: readonly RepairedToken[], from: number, to: number): FirmnessFound => {
+  const about = has(tokens, from, to, abouts);
+  if (has(tokens, from, to, told)) return { firmness: "second-hand", about };
+  return { firmness: has(tokens, from, to, hedges) ? "hedged" : "asserted", about };
+};

@@ -1,0 +1,45 @@
+import type { RepairedToken } from "@evenhand/lexicon/repair";
+
+/** Another car, a time long past, a saying: the whole sentence claims nothing of this car. */
+const ELSEWHERE =
+  /\b(?:(?:i|we|he|she|they|brother|father|dad|uncle|friend|neighbor|buddy|fellow|wife|cousin)(?: also)? (?:had|owned|sold|bought|drove|own|have|restored) (?:a |an |the )?(?:one|another|lovely one|same|couple of these|few of these|these)|just like (?:it|this one)|one like (?:this|it)|one of these|when i was|i remember|you know what they say|most of these|these car|friend s|like this in|his had|hers had|sold for|went for|back in the day|unlike the|the other car|my other|another car|on the last one|last one we had|we had a|sister car)\b/u;
+
+/** Money and trade: not a claim about the car. */
+const MONEY =
+  /\b(?:asking|price|priced|offer|dollar|buck|grand|fair number|reasonable number|deal|worth|auction|sell for|bid|budget|call u|give u|ring u|ring me|phone|email|website|comment|subscribe|like button|ship it|shipping|delivery|deliver|transport|visit|come and see|thank|thank you|welcome|hello|good morning|good afternoon)\b/u;
+
+/** What might be, what would be done, what comes next: from there on to the end of the sentence nothing is claimed. */
+const SUPPOSED =
+  /\b(?:if|would|will|let me|let u|going to|gonna|wanna|want to|could|should you|you can|you could|we can|i can show|imagine|suppose|plan to|need to|have to|hope|wish|got to (?:be|have|go|see|do)|might want|meaning to|had been meaning)\b/u;
+const STILL_CLAIMS =
+  /\b(?:no idea if|not sure if|do not know if|can not say if|i would (?:say|call|guess|not swear)|would not|will not|will hold|should think|as (?:it|they) (?:should|would)|like it should|as far as (?:i|we) can|that i can|you can (?:see|hear|feel|tell)|what (?:i|we) can|if i am honest|if you ask me|if anything|can not|as can be|have to pump|need to pump|will say|have to say)\b/u;
+
+const textOf = (tokens: readonly RepairedToken[], from: number, to: number): string =>
+  tokens
+    .slice(from, to)
+    .map(({ stem }) => stem)
+    .join(" ");
+
+/** Where, in talk without marks, money or a supposition begins: token offset, and whether another car is spoken of. */
+export const noClaimAt = (tokens: readonly RepairedToken[], from: number, to: number): number | undefined => {
+  if (noClaim(tokens, from, to) === undefined) return undefined;
+  for (let at = to - 1; at >= from; at -= 1) if (noClaim(tokens, at, to) !== undefined) return at;
+  return from;
+};
+
+/**
+ * Why tokens `from` up to `to` claim nothing of this car, where they do not: they speak of another car or of money, or only suppose.
+ *
+ * @example
+ * noClaim(tokens("my brother had one of these"), 0, 6); // "elsewhere"
+ */
+export const noClaim = (
+  tokens: readonly RepairedToken[],
+  from: number,
+  to: number,
+): "elsewhere" | "money" | "supposed" | undefined => {
+  const text = textOf(tokens, from, to);
+  if (ELSEWHERE.test(text)) return "elsewhere";
+  if (MONEY.test(text)) return "money";
+  return SUPPOSED.test(text) && !STILL_CLAIMS.test(text) ? "supposed" : undefined;
+};

@@ -1,0 +1,291 @@
+import type { Mention } from "@evenhand/lexicon/find-mentions";
+import type { RepairedToken } from "@evenhand/lexicon/repair";
+
+/** How a piece is joined to the one before it. `start`: a sentence or a turn begins. */
+export type Join = "start" | "comma" | "colon" | "and" | "but" | "except" | "inner";
+
+/** The least part of talk that can claim something: tokens `from` up to `to`, and what they speak of. */
+export type Piece = {
+  readonly from: number;
+  readonly to: number;
+  readonly join: Join;
+  readonly mentions: readonly Mention[];
+  /** The sentence it stands in ends as a question. */
+  readonly question: boolean;
+};
+
+const SENTENCE_ENDS = new Set([".", "?", "!", ";", "…", ">>"]);
+const MARKS: Readonly<Record<string, Join>> = {
+  ",": "comma",
+  ":": "colon",
+  "(": "comma",
+  ")": "comma",
+  "—": "comma",
+  "–": "comma",
+};
+const WORDS: ReadonlyMap<string, Join> = new Map([
+  ["and", "and"],
+  ["plus", "and"],
+  ["but", "but"],
+  ["though", "but"],
+  ["although", "but"],
+  ["otherwise", "but"],
+  ["so", "comma"],
+  ["because", "comma"],
+  ["which", "comma"],
+  ["while", "comma"],
+  ["then", "comma"],
+]);
+/** Words that lead from what is said to the part it is said of. */
+export const LEADS = new Set(
+  "in on at of from around near to behind below under with for by over inside along across through above beside between into onto off within against".split(
+    " ",
+  ),
+);
+
+const exceptAt = (tokens: readonly RepairedToken[], at: number): number => {
+  const [one, two] = [tokens[at]?.stem, tokens[at + 1]?.stem];
+  if (one === "except") return two === "for" || two === "that" ? 2 : 1;
+  if ((one === "apart" || one === "aside") && two === "from") return 2;
+  return one === "other" && two === "than" ? 2 : one === "besides" ? 1 : 0;
+};
+
+const insideMention = (mentions: readonly Mention[], covered: Uint8Array): void => {
+  for (const { from, to } of mentions) for (let at = from + 1; at < to; at += 1) covered[at] = 1;
+};
+
+type Cut = { readonly at: number; readonly skip: number; readonly join: Join };
+
+const cutAt = (tokens: readonly RepairedToken[], at: number, turns: ReadonlySet<number>): Cut | undefined => {
+  const stem = tokens[at]?.stem ?? "";
+  if (SENTENCE_ENDS.has(stem)) return { at, skip: 1, join: "start" };
+  if (turns.has(at)) return { at, skip: 0, join: "start" };
+  const except = exceptAt(tokens, at);
+  if (except > 0) return { at, skip: except, join: "except" };
+  const mark = MARKS[stem];
+  if (mark !== undefined) return { at, skip: 1, join: mark };
+  const word = WORDS.get(stem);
+  if (
+    stem === "so" &&
+    /^(?:is|are|do|does|has|have|that|far|on|much|many)$/u.test(tokens[at + 1]?.stem ?? "")
+  )
+    return undefined;
+  return word === undefined ? undefined : { at, skip: 1, join: word };
+};
+
+const isAbout = (mention: Mention): boolean => mention.is === "said" || mention.is === "number";
+const isPlace = (mention: Mention): boolean =>
+  mention.is === "side" && !/^(?:all|both|other|this)$/u.test(mention.side);
+
+/** What may stand between a leading word and the part it leads to. */
+const BETWEEN =
+  /^(?:the|a|an|my|his|her|its|their|our|your|that|this|these|those|both|all|each|every|s|left|right|front|rear|driver|passenger|nearside|offside|near|off|side|of|-|old|little|lower|upper|inner|outer|same|whole|four|two)$/u;
+
+/** Whether a word that leads to it stands before a mention, with nothing of its own between them. */
+const leadsTo = (tokens: readonly RepairedToken[], from: number, to: number): boolean => {
+  if (LEADS.has(tokens[to]?.stem ?? "")) return true;
+  for (let at = to - 1; at >= from; at -= 1) {
+    const stem = tokens[at]?.stem ?? "";
+    if (LEADS.has(stem) && stem !== "of") return true;
+    if (stem === "of" && !/^(?:both|all|out|free)$/u.test(tokens[at - 1]?.stem ?? "")) return true;
+    if (!BETWEEN.test(stem)) return false;
+  }
+  return false;
+};
+
+/** "… one is torn carpets": what follows "is" of a noun is said of that noun; "they're" opens anew. */
+const isCopulaOfNoun = (tokens: readonly RepairedToken[], at: number): boolean =>
+  /^(?:is|are|s|was|were|look|seem)$/u.test(tokens[at - 1]?.stem ?? "") &&
+  !PRONOUN.test(tokens[at - 2]?.stem ?? "");
+
+const PRONOUN = /^(?:it|they|that|she|he|this|these|those|there|them)$/u;
+
+/** What is said of something that a pronoun stands for is done when another part is named. */
+const ofPronoun = (tokens: readonly RepairedToken[], from: number, to: number): boolean =>
+  tokens.slice(from, to).some(({ stem }) => PRONOUN.test(stem));
+
+/** "They're bias ply tires": what stands right before a part, where nothing more is said of that part, belongs to it. */
+const belongsTo = (
+  tokens: readonly RepairedToken[],
+  mentions: readonly Mention[],
+  said: Mention,
+  mention: Mention,
+): boolean => {
+  if (said.to !== mention.from) return false;
+  const next = mentions.find((one) => one.from >= mention.to && (one.is === "subject" || isAbout(one)));
+  if (isCopulaOfNoun(tokens, said.from)) return false;
+  return (
+    !(next !== undefined && isAbout(next) && next.from - mention.to <= 4) &&
+    !/^(?:is|are|s|has|have)$/u.test(tokens[mention.to]?.stem ?? "")
+  );
+};
+
+/** "… doesn't | horn works": what was named is done with where the word before is left hanging. */
+const hangs = (tokens: readonly RepairedToken[], at: number): boolean => {
+  let before = at - 1;
+  while (/^(?:um|uh|er|the|a|my|,)$/u.test(tokens[before]?.stem ?? "")) before -= 1;
+  return (
+    tokens[before]?.stem === "not" &&
+    /^(?:do|does|is|are|has|have|did|was|will|can)$/u.test(tokens[before - 1]?.stem ?? "")
+  );
+};
+
+/** "There's" opens what is said of something, where something was said before. */
+const opensThere = (tokens: readonly RepairedToken[], from: number, to: number): number => {
+  for (let at = from; at < to; at += 1)
+    if (tokens[at]?.stem === "there" && /^(?:is|are|s|was)$/u.test(tokens[at + 1]?.stem ?? "")) return at;
+  return -1;
+};
+
+/**
+ * Where, within a piece, somebody begins to speak of something else: a part after what was said of another, with no word that leads to
+ * it; or a side after what was said of the other.
+ */
+const innerCuts = (
+  tokens: readonly RepairedToken[],
+  mentions: readonly Mention[],
+  from: number,
+): number[] => {
+  const cuts: number[] = [];
+  let about: Mention[] = [];
+  let named: Mention | undefined;
+  let isComplete = false;
+  for (const [index, mention] of mentions.entries()) {
+    if (isAbout(mention)) {
+      const before = lastBefore(about, mention.from);
+      const there = before === undefined ? -1 : opensThere(tokens, before.to, mention.from);
+      if (there > (cuts.at(-1) ?? from)) {
+        cuts.push(there);
+        about = [];
+        named = undefined;
+        isComplete = false;
+      }
+      about.push(mention);
+      continue;
+    }
+    if (mention.is !== "subject" && !isPlace(mention)) continue;
+    const said = lastBefore(about, mention.from);
+    const begun = cuts.at(-1) ?? from;
+    const isDone =
+      isComplete ||
+      (said !== undefined &&
+        (named === undefined ? ofPronoun(tokens, begun, said.from) : said.to > named.from));
+    const there = isDone ? opensThere(tokens, said?.to ?? begun, mention.from) : -1;
+    const goesOn =
+      said !== undefined &&
+      (leadsTo(tokens, said.to, mention.from) ||
+        (mention.is === "subject" && belongsTo(tokens, mentions.slice(index), said, mention)));
+    const isHanging = named !== undefined && hangs(tokens, mention.from);
+    const cut =
+      there >= 0 ? there : isHanging || (isDone && !goesOn) ? cutBefore(tokens, mentions, mention, said) : -1;
+    if (cut > begun) {
+      cuts.push(cut);
+      about = about.filter((one) => one.from >= cut);
+      isComplete = false;
+    }
+    if (mention.is === "subject") {
+      const led = lastBefore(about, mention.from);
+      isComplete = led !== undefined && leadsTo(tokens, led.to, mention.from);
+      named = mention;
+    } else if (cut > begun) named = mention;
+  }
+  return cuts;
+};
+
+const lastBefore = (about: readonly Mention[], at: number): Mention | undefined =>
+  about.reduce<Mention | undefined>(
+    (last, one) => (one.to <= at && (last === undefined || one.to >= last.to) ? one : last),
+    undefined,
+  );
+
+const opens = (tokens: readonly RepairedToken[], at: number): boolean => {
+  const stem = tokens[at]?.stem ?? "";
+  if (stem === "not")
+    return !/^(?:do|does|is|are|has|have|did|was|will|can)$/u.test(tokens[at - 1]?.stem ?? "");
+  return /^(?:the|a|an|no|all|both|my|his|her|their|its|our|every|each|that|this|and)$/u.test(stem);
+};
+
+/** Before the words that belong to what follows: "no", "the", "both", and what lies over it ("no smoke"). */
+const cutBefore = (
+  tokens: readonly RepairedToken[],
+  mentions: readonly Mention[],
+  mention: Mention,
+  said: Mention | undefined,
+): number => {
+  const over = mentions
+    .filter((one) => one !== said && one.from < mention.from && one.to > mention.from)
+    .map(({ from }) => from);
+  let at = Math.min(mention.from, ...over);
+  const least = said?.to ?? 0;
+  while (at > least && opens(tokens, at - 1)) at -= 1;
+  return at;
+};
+
+const questionOf = (tokens: readonly RepairedToken[], from: number): boolean => {
+  for (let at = from; at < tokens.length; at += 1) {
+    const stem = tokens[at]?.stem ?? "";
+    if (SENTENCE_ENDS.has(stem)) return stem === "?";
+  }
+  return false;
+};
+
+const strongest = (a: Join, b: Join): Join => (a === "start" ? a : b);
+
+const tooLong = (from: number, at: number): Cut | undefined =>
+  at - from >= MOST_TOKENS ? { at, skip: 0, join: "inner" } : undefined;
+
+/** Talk without a mark or joining word is cut after so many words, so that no piece grows with the file. */
+const MOST_TOKENS = 120;
+
+/**
+ * Cuts talk into pieces: at the ends of sentences and turns, at commas and joining words, and where somebody goes on to another part without
+ * any of these, as in captions without punctuation.
+ *
+ * @param turns tokens with which somebody else begins to speak
+ */
+export const piecesOf = (
+  tokens: readonly RepairedToken[],
+  mentions: readonly Mention[],
+  turns: ReadonlySet<number>,
+): Piece[] => {
+  const covered = new Uint8Array(tokens.length + 1);
+  insideMention(mentions, covered);
+  const pieces: Piece[] = [];
+  let from = 0;
+  let join: Join = "start";
+  let nextMention = 0;
+  const close = (to: number): void => {
+    const within: Mention[] = [];
+    while (nextMention < mentions.length && (mentions[nextMention]?.from ?? Infinity) < to) {
+      const mention = mentions[nextMention];
+      if (mention !== undefined && mention.from >= from) within.push(mention);
+      nextMention += 1;
+    }
+    if (to <= from) return;
+    const question = join === "start" ? questionOf(tokens, from) : (pieces.at(-1)?.question ?? false);
+    const cuts = [...innerCuts(tokens, within, from), to];
+    let start = from;
+    for (const cut of cuts) {
+      if (cut <= start) continue;
+      const begin = start;
+      const part = within.filter((mention) => mention.from >= begin && mention.from < cut);
+      pieces.push({ from: start, to: cut, join: start === from ? join : "inner", mentions: part, question });
+      start = cut;
+    }
+  };
+  for (let at = 0; at <= tokens.length; at += 1) {
+    const cut =
+      at === tokens.length
+        ? { at, skip: 0, join: "start" as const }
+        : covered[at] === 1
+          ? undefined
+          : (cutAt(tokens, at, turns) ?? tooLong(from, at));
+    if (cut === undefined || (cut.skip === 0 && at === from && at < tokens.length)) continue;
+    close(at);
+    // An end of a sentence outweighs the comma or "and" right before it.
+    join = at > from ? cut.join : strongest(join, cut.join);
+    from = at + cut.skip;
+    at += Math.max(0, cut.skip - 1);
+  }
+  return pieces;
+};

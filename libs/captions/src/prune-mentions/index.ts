@@ -1,0 +1,112 @@
+import type { Mention } from "@evenhand/lexicon/find-mentions";
+import type { RepairedToken } from "@evenhand/lexicon/repair";
+
+/** Words that only say where: "below the trim strip" speaks of no trim strip. */
+const WHERE = new Set([
+  "near",
+  "below",
+  "behind",
+  "beside",
+  "above",
+  "around",
+  "under",
+  "past",
+  "beneath",
+  "toward",
+  "against",
+]);
+const DETERMINERS = new Set(["the", "a", "an", "that", "this", "its", "your", "s"]);
+
+const stemBefore = (tokens: readonly RepairedToken[], from: number): string => {
+  let at = from - 1;
+  while (at >= 0 && DETERMINERS.has(tokens[at]?.stem ?? "")) at -= 1;
+  return tokens[at]?.stem ?? "";
+};
+
+type Rule = { readonly subject: RegExp; readonly before?: RegExp; readonly after?: RegExp };
+
+/** Words that name a part elsewhere and none where these words stand beside them. */
+const NOT_MEANT: readonly Rule[] = [
+  { subject: /^idle$/u, before: /^at$/u },
+  { subject: /^cold-start$/u, before: /^(?:you|to|i|we|let|can|will|us)$/u },
+  { subject: /^wheels$/u, before: /^at$/u },
+  { subject: /^cold-start$/u, after: /^(?:with|at|from|by)$/u },
+  { subject: /^(?:fuel|leak-fuel)$/u, before: /^(?:of|smells)$/u },
+  {
+    subject: /^lamps$/u,
+    after: /^(?:blue|green|gray|red|surface|rust|wear|scratch|pitting|weep|seep|dent|tick)$/u,
+  },
+  { subject: /^tracking$/u, after: /^(?:device)$/u },
+];
+
+const notMeant = (
+  tokens: readonly RepairedToken[],
+  { subjects, from, to }: Extract<Mention, { is: "subject" }>,
+): boolean => {
+  const before = stemBefore(tokens, from);
+  const after = tokens[to]?.stem ?? "";
+  return NOT_MEANT.some(
+    (rule) =>
+      subjects.every(({ id }) => rule.subject.test(id)) &&
+      (rule.before?.test(before) ?? true) &&
+      (rule.after?.test(after) ?? true),
+  );
+};
+
+/** Subjects that stand in what is said of another thing by themselves. */
+const KEPT = new Set(["leaks", "smoke", "smell", "vibration", "fuel-smell"]);
+
+const insideSaid = (
+  mentions: readonly Mention[],
+  at: number,
+  subject: Extract<Mention, { is: "subject" }>,
+): boolean =>
+  !subject.subjects.some(({ id }) => KEPT.has(id)) &&
+  mentions
+    .slice(Math.max(0, at - 8), at + 8)
+    .some(
+      (one) =>
+        one.is === "said" &&
+        one.from <= subject.from &&
+        one.to >= subject.to &&
+        one.to - one.from > subject.to - subject.from &&
+        one.meanings.every(({ is }) => is === "condition"),
+    );
+
+/** "Right here", "right at the edge", "five millimeters left" are no sides. */
+const isNoPlace = (tokens: readonly RepairedToken[], mention: Mention): boolean => {
+  if (mention.is !== "side" || mention.to - mention.from > 1) return false;
+  const stem = tokens[mention.from]?.stem ?? "";
+  const after = tokens[mention.to]?.stem ?? "";
+  if (stem === "right")
+    return (
+      /^(?:at|here|there|away|up|now|along|in|off|on|through|down|into|about|out)$/u.test(after) ||
+      tokens[mention.from - 1]?.stem === "all"
+    );
+  return (
+    stem === "left" &&
+    (/^(?:over|to|it|in)$/u.test(after) ||
+      /^(?:millimeter|mm|tread|inch|percent|it|he|she|they|was|is)$/u.test(
+        tokens[mention.from - 1]?.stem ?? "",
+      ))
+  );
+};
+
+/** "Scratch that" takes something back. */
+const isRetraction = (tokens: readonly RepairedToken[], mention: Mention): boolean =>
+  mention.is === "said" &&
+  tokens[mention.from]?.stem === "scratch" &&
+  tokens[mention.from + 1]?.stem === "that";
+
+/**
+ * Mentions without the parts that are named only to say where something is, or that are no part in these words at all.
+ *
+ * @param mentions in the order of the text
+ */
+export const pruneMentions = (tokens: readonly RepairedToken[], mentions: readonly Mention[]): Mention[] =>
+  mentions.filter((mention, at) => {
+    if (isNoPlace(tokens, mention) || isRetraction(tokens, mention)) return false;
+    if (mention.is !== "subject") return true;
+    if (notMeant(tokens, mention) || insideSaid(mentions, at, mention)) return false;
+    return !WHERE.has(stemBefore(tokens, mention.from));
+  });

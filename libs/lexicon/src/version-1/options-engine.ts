@@ -1,0 +1,106 @@
+import { of } from "./option-words.ts";
+import type { OptionWords } from "./option-words.ts";
+
+/** Engine: what each option is called when it is spoken of, beside the sheet's own words. No source: the trade's own words. */
+export const engineOptions: readonly OptionWords[] = [
+  ...of("engine.leak-down-path", {
+    crankcase: "past the rings; into the crankcase; rings",
+    intake: "out the intake; through the intake; intake valve",
+    exhaust: "out the exhaust; out of the tail pipe; exhaust valve",
+    coolant: "into the coolant; bubbles in the radiator",
+  }),
+  ...of("engine.vacuum-needle", {
+    steady: "steady; rock steady",
+    dropping: "dropping; drops",
+    drifting: "drifting; drifts",
+    fluttering: "fluttering; flutter; flutters",
+  }),
+  ...of("engine.oil", {
+    clean: "clean; clean and full; fresh; just changed; honey colored; new; clean and it is full",
+    used: "used; dirty; black; old; due for a change; dark",
+    low: "low; down; a quart low",
+    "fuel-thinned": "smells of fuel; smells of gas; fuel in it; thin with fuel; smells like gas",
+    milky: "milky; emulsified; mayonnaise; milkshake; creamy",
+  }),
+  ...of("engine.coolant", {
+    clean: "clean; clean and full; fresh; green and clean; new; good",
+    low: "low",
+    rusty: "rusty; brown; rust in it",
+    oily: "oily; oil in it",
+  }),
+  ...of("engine.wiring", {
+    "as-built": "as built; original; untouched; factory; all original",
+    renewed: "renewed; new harness; new loom; new; rewired; replaced; new wiring harness",
+    spliced: "spliced neatly; neatly spliced; spliced",
+    bodged: "bodged; hacked; mess; bare; burnt; bare in places; spliced all over; rat s nest; cobbled",
+  }),
+  ...of(
+    "engine.noise",
+    {
+      quiet:
+        "quiet; no noise; no knock; no tick; runs quiet; no knocks; runs quietly; no rattles; no odd noise; no strange noise; not knock",
+      "tick-cold":
+        "ticks when cold; tick cold; ticks cold; tick when it is cold; tick until warm; goes away when it is warm; goes away when warm; quiets down warm; tick on cold start; lifter tick cold",
+      "tick-warm": "ticks when warm; tick; ticking; lifter tick; ticks; tappet noise; tappety; ticks warm",
+      knock: "knock; knocks; rod knock; knocking; bottom end knock; rumbles at the bottom end",
+    },
+    true,
+  ),
+  ...of(
+    "engine.as-built",
+    {
+      "as-built": "correct clamps; all correct clamps; correct hoses and clamps",
+      mostly: "mostly correct",
+      modified: "modified engine bay",
+    },
+    true,
+  ),
+  ...of("engine.rebuild-claim", {
+    "rebuilt-with-bills": "rebuilt with receipts; rebuilt with bills; rebuilt and i have the receipts",
+    rebuilt: "rebuilt; overhauled; rebuild; fully rebuilt; freshly rebuilt; reconditioned; built up; recon",
+    "top-end":
+      "head was off; head done; head has been off; top end only; top end; bottom end has never been touched; bottom end has never been apart; bottom end s never been apart; bottom end never; head rebuilt; head was done; valve job; had the head done; heads were done",
+    never:
+      "never been opened; never opened; never been apart; untouched; never been touched; never apart; never been out",
+  }),
+  ...of("engine.blow-by", {
+    breath: "just a breath; hardly any; very little; a breath",
+    puffs: "puffs; puffing",
+    stream: "stream; lots of",
+  }),
+  ...of("engine.cooling-pressure", {
+    holds: "holds pressure; held pressure; hold",
+    slow: "drops slowly; falls slowly; loses slowly",
+    fast: "drops at once; will not hold",
+  }),
+  ...of("engine.water-pump", {
+    sound: "sound; good; new; replaced; quiet; fine; dry; no leak; no play",
+    weeps: "weep; seep; leak; drip; leaking; weeping",
+    play: "play; has play; bit of play; wobble; loose",
+    noisy: "noisy; squeal; noise; growl; squeals",
+  }),
+  ...of("engine.fuel-pump", {
+    dry: "dry; original; as built; good; no leak; fine",
+    changed: "replaced; new; changed; electric; electric pump; electric fuel pump; upgraded",
+    leaks: "leak; leaking; drip; weep",
+  }),
+  ...of("engine.fuel-age", {
+    fresh: "fresh",
+    "a-season": "a season old; last year s",
+    stale: "stale; old; varnish; gone off; bad",
+  }),
+  ...of("engine.plugs", {
+    tan: "tan; tan and dry; nice color",
+    sooty: "sooty; black",
+    oily: "oily; fouled; oil fouled",
+    steamed: "steamed clean",
+    damaged: "damaged",
+  }),
+  ...of("engine.oil-sample", {
+    ordinary: "ordinary; normal; clean; came back clean; came back good",
+    metal: "metal in it",
+    coolant: "coolant in it",
+    fuel: "fuel in it",
+  }),
+  ...of("engine.boost", { "as-built": "stock boost; as built; stock", raised: "turned up; raised" }),
+];

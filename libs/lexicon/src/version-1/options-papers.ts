@@ -1,0 +1,160 @@
+import { of } from "./option-words.ts";
+import type { OptionWords } from "./option-words.ts";
+
+/** Identity, papers and the visit: what each option is called when it is spoken of, beside the sheet's own words. No source: the trade's own words. */
+export const papersOptions: readonly OptionWords[] = [
+  ...of("identity.originality", {
+    "original-to-car":
+      "matching number; numbers matching; original to the car; original; original engine; number match; numbers match; one it left with; one it left the works with; it was born with; born with; the one it came with; first engine; matches the logbook; same one it was born with; original unit; it came with from new; came with it from new",
+    "right-type-and-date": "date correct; date code correct; right type and date; correct date code",
+    "right-type":
+      "right type; correct type; period correct; from the right type; correct for the year; same type; correct style",
+    "other-type":
+      "other type; another type; wrong type; different type; later one; later replacement; swapped; later replacement of another type; not the correct type; not correct; bigger truck; crate engine; out of a bigger; out of a different; not original; not the original; replacement of another type; newer one",
+  }),
+  ...of("identity.title-holder", {
+    "seller-in-hand":
+      "in my name; in hand; in our name; my name; seller s name in hand; in hand seller s name; in my name in hand; title in hand; have the title; i have it here; got the title; title in my name; i have title; our name",
+    "seller-not-in-hand":
+      "in my name but; waiting on the title; title is coming; title on the way; bank holds the title; title is in the mail; not in hand",
+    "other-name":
+      "estate s name; in the previous owner s name; another name; open title; not in my name; somebody else s name; still in the; in his name; previous owner s name; in the name of; jumped title; in her name; wife s name; in the estate s name; still in the estate s name",
+    "no-title":
+      "no title; bill of sale only; there is no title; does not have a title; without a title; no papers; lost the title; title is lost",
+  }),
+  ...of("identity.title-brand", {
+    clean:
+      "clean title; clean; no brand; title is clean; title s clean; not branded; unbranded; clean clear title; clear title",
+    rebuilt: "rebuilt title; reconstructed title; rebuilt; reconstructed",
+    salvage: "salvage title; salvage; write off; category",
+    flood: "flood title",
+    odometer: "odometer brand",
+  }),
+  ...of("identity.title-kind", {
+    original: "original title",
+    duplicate: "duplicate title; duplicate",
+    electronic: "electronic title; held electronically",
+    bonded: "bonded title; bonded",
+    "bill-of-sale": "bill of sale only",
+  }),
+  ...of("identity.lien", {
+    none: "no lien; none; no lien on it; lien free; no finance; no money owed; nothing owed; no outstanding finance; free of lien; no loan",
+    released:
+      "released; lien released; paid off; released it; been released; lien has been paid; got the release; satisfied",
+    "release-promised": "will be released; release is coming; release promised; to be paid off",
+    open: "has a lien; still a lien; bank still; money owed; open; still owe; lien on it; open lien",
+  }),
+  ...of("identity.import-papers", {
+    "never-imported": "never imported; home market; sold new here; domestic car",
+    complete:
+      "paper complete; complete; all paper; import paper complete; imported with papers; papers in order; all in order; fully imported; papers are there",
+    incomplete: "incomplete; papers missing; missing paper; papers incomplete",
+  }),
+  ...of("identity.odometer-disclosure", {
+    actual: "disclosed as actual",
+    exempt: "exempt",
+    "exceeds-limits": "exceeds mechanical limits",
+    "not-actual": "not actual on the title",
+  }),
+  ...of("identity.keys", {
+    "full-set-and-spare":
+      "full set and a spare; full set plus a spare; two set of key; two sets; full set plus spare; set and a spare; both sets; two full sets; spare key; all keys and spares",
+    "full-set":
+      "one set; full set; one full set; all the keys; one set of keys; both keys; two keys; two key",
+    incomplete:
+      "one missing; missing; missing key; key missing; one key is missing; no trunk key; one key only; lost",
+  }),
+  ...of("identity.claimed-model", {
+    clone: "clone; tribute; replica; recreation",
+    "tags-show-it": "tags show it; documented by the tags; tag says so",
+  }),
+  ...of("identity.theft", {
+    clear: "clear; checked clear; never stolen; no theft",
+    recovered: "recovered; recovered theft; theft recovery",
+    reported: "reported stolen",
+  }),
+  ...of("identity.owners", {
+    complete: "complete; fully documented; all owners known; known from new; one owner from new; unbroken",
+    told: "told; partly documented",
+    gaps: "gap; gaps; unknown",
+  }),
+  ...of("identity.registration", {
+    current: "current; up to date; valid; registered",
+    lapsed: "lapsed; expired; out of date; ran out",
+    none: "never registered",
+  }),
+  ...of(
+    "identity.stood",
+    {
+      "in-use":
+        "in regular use; drive it every; driven regularly; use it every; regular driver; driven weekly; daily driver; drive it all the time",
+      "a-season": "sat for the winter; stood over winter; stored for the winter",
+      "a-year-or-more":
+        "sat for a year; sat for two years; stood for a year; sat a couple of years; stood for three years",
+      "five-years-or-more":
+        "barn find; sat for ten years; sat for years; stood for years; sat for twenty years; sat for decades; stood for ten years",
+    },
+    true,
+  ),
+  ...of(
+    "identity.miles-claim",
+    {
+      actual:
+        "actual mile; actual; original mile; true mile; real mile; original kilometer; actual mileage; genuine mile; original; genuine mile; documented mile; actual original miles",
+      believed:
+        "believed actual; believe it is actual; believe that is actual; believed to be actual; think that is actual; believe those are actual; we believe that is right; believe it to be actual; believed to be correct",
+      unknown:
+        "true mileage unknown; mileage unknown; tmu; true mile unknown; not actual; unknown mileage; no idea if that is right; can not vouch for the mileage; cannot vouch; not the true figure; mileage is unknown; do not know if that is right; can not say if that is right; miles unknown; exempt mile; no way to know; do not know the true miles",
+    },
+    false,
+  ),
+  ...of(
+    "identity.restoration-claim",
+    {
+      unrestored:
+        "never restored; never been restored; unrestored; survivor; all original never restored; not restored",
+      "in-part": "restored in part; partly restored; partial restoration; partially restored",
+      "complete-with-bills":
+        "restored with bills; restored with receipts; restoration with receipts; fully restored with all the receipts",
+      complete:
+        "fully restored; full restoration; nut and bolt restoration; frame off restoration; body off restoration; rotisserie restoration; complete restoration; ground up restoration; restored",
+    },
+    true,
+  ),
+  ...of(
+    "visit.light",
+    {
+      daylight: "recorded in daylight; in daylight; filmed in daylight",
+      overcast: "overcast",
+      "indoor-bright": "indoors under bright lights; bright lamps indoors",
+      "indoor-dim": "dim light indoors",
+      dusk: "getting dark; at dusk",
+    },
+    true,
+  ),
+  ...of(
+    "visit.body-surface",
+    {
+      dry: "car dry; car is dry; with the car dry",
+      wet: "car is wet; car wet",
+      dirty: "car is dirty; car dirty",
+      covered: "car is covered",
+    },
+    true,
+  ),
+  ...of("identity.pad", {
+    "as-stamped": "as the maker stamped it; original stamp; factory stamp",
+    uneven: "uneven; restamped; re stamped",
+  }),
+  ...of("identity.stamping-surface", {
+    machined: "machined; broach mark",
+    ground: "ground; sanded; decked",
+    coated: "coated; painted over",
+  }),
+  ...of("identity.plate-fixing", {
+    "as-built": "original rivet; factory rivet; as built",
+    "other-fixing": "screw; other rivet; pop rivet; wrong rivet",
+    "plate-missing": "missing",
+    "right-type-disturbed": "disturbed",
+  }),
+];

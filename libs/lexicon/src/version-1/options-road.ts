@@ -1,0 +1,95 @@
+import { of } from "./option-words.ts";
+import type { OptionWords } from "./option-words.ts";
+
+/** Road: what each option is called when it is spoken of, beside the sheet's own words. No source: the trade's own words. */
+export const roadOptions: readonly OptionWords[] = [
+  ...of("road.take-up", {
+    smooth:
+      "smooth; smoothly; takes up smoothly; good; grabs well; takes up nicely; engages smoothly; fine; strong",
+    judders: "judder; chatter; shudder; grabs",
+    delayed: "delayed; slow to engage",
+    slips: "slip; slipping; slips",
+  }),
+  ...of(
+    "road.shifts",
+    {
+      clean:
+        "shift clean; shift fine; shift smooth; clean; smooth; shift like butter; shifts smoothly; shift well; shift good; change sweetly; every gear clean; like butter; crisp; shifts great; good; fine; shifts nicely; smoothly; sweet; goes through the gears",
+      stiff: "stiff; notchy; slow to shift; hard to shift; stiff when cold; balky",
+      grinds:
+        "grind; grinds into second; crunch; crunches; grinds; crunches into second; crunch into second; beaten synchro; worn synchro; synchro is worn; grinds going into",
+      "jumps-out":
+        "jump out; jumps out of; jumps out; pops out; pop out; pops out of gear; jumps out of gear; jumps out of third",
+      slips: "slips between gears; flares; slip",
+    },
+    true,
+  ),
+  ...of(
+    "road.tracking",
+    {
+      straight:
+        "track straight; run straight; tracks straight; tracks true; goes straight; drive straight; straight down the road; drives straight; straight as a die; run true",
+      drifts: "drift; drifts left; drifts to the",
+      wanders: "wander; wanders; vague; all over the road; tramline",
+      pulls: "pull on the highway; pulls while driving",
+    },
+    true,
+  ),
+  ...of(
+    "road.vibration",
+    {
+      none: "no vibration; no shake; no shimmy; smooth at speed; vibration free; no vibrations",
+      slight:
+        "slight vibration; little vibration; bit of a vibration; bit of vibration; small vibration; slight shake; a vibration",
+      rim: "vibration in the steering wheel; shimmy in the wheel; shake in the wheel; steering wheel shake; vibration in the wheel; vibrates through the wheel",
+      seat: "vibration in the seat",
+    },
+    true,
+  ),
+  ...of(
+    "road.noise",
+    {
+      none: "no strange noise on the road; no rattle; no noise on the road; no clunks; drive quiet; quiet on the road",
+      wind: "wind noise",
+      clunk: "clunk; clunking; clunks; clonk",
+      rumble: "rumble; wheel bearing noise; rumbles; wheel bearing hum; growl from the wheel",
+      whine: "whine; whining; diff whine; differential whine; gear whine; whines; axle whine; howl",
+    },
+    true,
+  ),
+  ...of(
+    "road.cold-start",
+    {
+      "at-once":
+        "start right up; fire right up; start at once; starts immediately; fires up immediately; start on the first turn; start instantly; first turn of the key; starts first time; at once; fire up first time; right away; fires right up; start straight away; starts on the button; start on the button; starts first turn; starts every time; starts instantly; immediately; starts right up every time; start easily; starts easily; starts well; starts great; starts good",
+      "within-ten-seconds":
+        "few seconds; within ten seconds; starts after a few seconds; starts within a few seconds; couple of seconds; needs a bit of cranking; within a few seconds; takes a few seconds",
+      "several-tries":
+        "few tries; several tries; couple of tries; two or three tries; takes a few tries; hard to start; starts after a few tries; reluctant to start; needs coaxing; takes some cranking",
+      "no-start":
+        "does not start; will not start; no start; not start; does not run; non runner; not running",
+    },
+    true,
+  ),
+  ...of("road.idle-quality", {
+    even: "even; idles smooth; idle smoothly; smooth; steady; idles nice; evenly; idles evenly; idles fine; idle good; idles well; purrs",
+    uneven: "uneven; rough; lumpy; rough idle; idles rough; lopey",
+    hunts: "hunt; hunting; surges; hunts up and down",
+    misses: "miss; misfire; misses; has a miss",
+  }),
+  ...of(
+    "engine.smoke-warm",
+    {
+      none: "no smoke; not smoke; does not smoke; smoke free; none; no smoke at all; does not smoke at all; nothing; doesn t blow smoke",
+      vapor: "white vapor; steam that clears; a bit of steam; steam; condensation",
+      white: "white smoke; white",
+      blue: "blue smoke; blue; smokes blue; smokes a little blue; puff of blue; burns oil; oil smoke; bluish",
+      black: "black smoke; black; runs rich; rich",
+    },
+    true,
+  ),
+  ...of("engine.smoke-overrun", {
+    puff: "puff of blue on the overrun; puff on overrun; puffs on lift off",
+    cloud: "cloud on overrun",
+  }),
+];
