@@ -99,11 +99,18 @@ beforeAll(async () => {
 });
 
 test("everybody chooses how news comes by mail: at once, until they choose otherwise", async () => {
-  expect(await dora?.does("notices.choice")).toEqual({ mail: "at-once" });
+  const firmZone = "America/Chicago";
+  expect(await dora?.does("notices.choice")).toEqual({ mail: "at-once", zone: null, firmZone });
   expect((await dora?.ask("notices.choose", { body: { mail: "never" } }))?.status).toBe(422);
-  expect(await dora?.does("notices.choose", { body: { mail: "daily" } })).toEqual({ mail: "daily" });
+  expect((await dora?.ask("notices.choose", { body: { mail: "daily", zone: "Mars" } }))?.status).toBe(422);
+  const zone = "Europe/Lisbon";
+  expect(await dora?.does("notices.choose", { body: { mail: "at-once", zone } })).toMatchObject({ zone });
+  expect(await dora?.does("notices.choose", { body: { mail: "at-once" } })).toMatchObject({ zone });
+  await dora?.does("notices.choose", { body: { mail: "at-once", zone: null } });
+  const daily = { mail: "daily", zone: null, firmZone };
+  expect(await dora?.does("notices.choose", { body: { mail: "daily" } })).toEqual(daily);
   await dan?.does("notices.choose", { body: { mail: "deadlines" } });
-  expect(await dora?.does("notices.choice")).toEqual({ mail: "daily" });
+  expect(await dora?.does("notices.choice")).toEqual(daily);
 });
 
 test("news goes at once, waits for the morning, or is not mailed; it stands in the application in any case", async () => {
@@ -233,6 +240,20 @@ test("what waited goes out as one letter at seven in the morning of the firm, on
   expect(said?.[0]).toBe("A buyer lays items of an inspection before you for an answer.");
   expect(said?.at(-1)).toBe("The buyer has answered your counter-offer.");
   expect(said?.some((line) => line.includes("due soon"))).toBe(false);
+});
+
+test("whoever chose a clock of their own has the letter at seven in the morning there", async () => {
+  const night = new Date("2027-06-02T03:00:00Z");
+  await on("UPDATE notice SET mailing = 'waiting', created_at = $2 WHERE account_id = $1", [
+    dora?.account,
+    night,
+  ]);
+  await dora?.does("notices.choose", { body: { mail: "daily", zone: "Europe/Lisbon" } });
+  clock.set(new Date("2027-06-02T05:59:59Z"));
+  expect(await gather()).toBe(0);
+  clock.set(new Date("2027-06-02T06:00:00Z"));
+  expect(await gather()).toBe(1);
+  expect((await letters()).map((letter) => letter.to)).toEqual([emailOf("Dora")]);
 });
 
 test("whoever wants no more news by mail gets none of what waited; what is about the account comes at once", async () => {

@@ -70,7 +70,10 @@ const kept: Keeping = {
   "invitations.create": keeps(contracts["invitations.create"], (body) =>
     same(body, answers.invitation, "organization"),
   ),
-  "invitations.accept": keeps(contracts["invitations.accept"], ({ name }) => [[name, answers.account.name]]),
+  "invitations.accept": keeps(contracts["invitations.accept"], ({ name, zone }) => [
+    [name, answers.account.name],
+    [zone ?? null, contracts["notices.choice"].answer.shape.zone],
+  ]),
   "tokens.create": keeps(contracts["tokens.create"], (body) => same(body, rows.token, "expires")),
   "organizations.create": keeps(contracts["organizations.create"], (body) => same(body, rows.organization)),
   "vehicles.create": keeps(contracts["vehicles.create"], (body) => same(body, answers.car)),
@@ -119,7 +122,9 @@ const kept: Keeping = {
     ...same(offer, answers.decision.answer.unwrap().shape.offer.unwrap().shape),
   ]),
   "decisions.reply": "only the answer",
-  "notices.choose": "only which of three",
+  "notices.choose": keeps(contracts["notices.choose"], ({ zone }) => [
+    [zone ?? null, contracts["notices.choice"].answer.shape.zone],
+  ]),
   "notices.read": "only which, or up to where",
   "firmHandbook.put": keeps(contracts["firmHandbook.put"], (body) => [
     [body, contracts["firmHandbook.get"].answer.shape.handbook],

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { scopes } from "../access.ts";
 import { Instant, ObjectId } from "../identifier.ts";
 import { nameOf } from "../names.ts";
+import { Zone } from "../zone.ts";
 import { OrganizationName, OrganizationSeen } from "./organizations.ts";
 import { Created, pageOf, PageQuery, type Contract } from "./paging.ts";
 
@@ -52,7 +53,12 @@ export const InvitationSeen = z.strictObject({
   known: z.boolean(),
 });
 export type InvitationSeen = z.infer<typeof InvitationSeen>;
-export const AcceptanceRequest = z.strictObject({ name: OrganizationName, password: NewPassword });
+export const AcceptanceRequest = z.strictObject({
+  name: OrganizationName,
+  password: NewPassword,
+  /** Of the device, for a new account: on its clock gathered news comes in the morning. */
+  zone: Zone.optional(),
+});
 export type AcceptanceRequest = z.infer<typeof AcceptanceRequest>;
 
 /** An invitation that still holds, as the organization's administrators see it. Its secret is in the letter only. */

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { Instant, ObjectId } from "../identifier.ts";
+import { Zone } from "../zone.ts";
 import { DeadlineStep } from "./cases.ts";
 import { pageOf, PageQuery, type Contract } from "./paging.ts";
 
@@ -45,7 +46,18 @@ export type NewsKind = z.infer<typeof NewsKind>;
 export const NewsMail = z.enum(["at-once", "daily", "deadlines"]);
 export type NewsMail = z.infer<typeof NewsMail>;
 
-export const NewsChoice = z.strictObject({ mail: NewsMail });
+/** Without a zone that which was chosen stays; `null` chooses the clock of the organization joined first. */
+export const NewsChoiceRequest = z.strictObject({ mail: NewsMail, zone: Zone.nullable().optional() });
+export type NewsChoiceRequest = z.infer<typeof NewsChoiceRequest>;
+
+/** How gathered news comes, and on whose clock in the morning. */
+export const NewsChoice = z.strictObject({
+  mail: NewsMail,
+  /** `null` where it is `firmZone`. */
+  zone: z.string().nullable(),
+  /** Of the organization joined first; `null` for whoever is in none. */
+  firmZone: z.string().nullable(),
+});
 export type NewsChoice = z.infer<typeof NewsChoice>;
 
 export const Notice = z.strictObject({
@@ -75,6 +87,6 @@ export type NoticesRead = z.infer<typeof NoticesRead>;
 export const noticeContracts = {
   "notices.list": { query: PageQuery, status: 200, answer: pageOf(Notice) },
   "notices.choice": { status: 200, answer: NewsChoice },
-  "notices.choose": { body: NewsChoice, status: 200, answer: NewsChoice },
+  "notices.choose": { body: NewsChoiceRequest, status: 200, answer: NewsChoice },
   "notices.read": { body: NoticesRead, status: 204, answer: null },
 } as const satisfies Record<string, Contract>;

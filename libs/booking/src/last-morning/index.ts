@@ -1,6 +1,6 @@
 import { Temporal } from "temporal-polyfill";
 
-/** When the letter that gathers a day's news is written, on the clock of the organization. Our own. */
+/** When the letter that gathers a day's news is written, on the clock of whoever reads it. Our own. */
 const HOUR = 7;
 
 /**

@@ -6,7 +6,7 @@ import { hashPassword, passwordMatches } from "../../platform/auth/password.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
-import { BodyRow, findRow } from "../../platform/database/rows.ts";
+import { BodyRow, findRow, run, sql } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { accountJson } from "./accounts.queries.ts";
@@ -19,7 +19,13 @@ const HashOfAccount = z.object({ id: z.string(), password_hash: z.string() });
 /** Addresses are compared without regard to case. */
 export const normalEmail = (email: string): string => email.trim().toLowerCase();
 
-export type HashedAccount = { name: string; email: string; passwordHash: string };
+export type HashedAccount = {
+  name: string;
+  email: string;
+  passwordHash: string;
+  /** On whose clock gathered news comes in the morning. */
+  zone?: string | undefined;
+};
 export type NewAccount = { name: string; email: string; password: string };
 
 @Injectable()
@@ -97,11 +103,13 @@ export class AccountsService {
   }
 
   /** For whoever has a transaction open: hashing takes a while, and is done before it. */
-  async registerHashed(tx: Transaction, { name, email, passwordHash }: HashedAccount): Promise<string> {
+  async registerHashed(tx: Transaction, account: HashedAccount): Promise<string> {
+    const { name, email, passwordHash, zone } = account;
     const id = this.ids.next();
     await tx.account.create({
       data: { id, name, email: normalEmail(email), passwordHash, createdAt: this.clock.now() },
     });
+    if (zone !== undefined) await run(tx, sql`UPDATE account SET news_zone = ${zone} WHERE id = ${id}::uuid`);
     return id;
   }
 

@@ -147,8 +147,8 @@ export class InvitationsService {
       const { organizationId, role, invitedBy } = await this.claim(tx, secret);
       if (!(await isStillInvited(tx, invitedBy, organizationId))) throw spent();
       if (account !== null) await checkApart(tx, account, organizationId);
-      const id =
-        account ?? (await this.accounts.registerHashed(tx, { email, name: given.name, passwordHash }));
+      const { name, zone } = given;
+      const id = account ?? (await this.accounts.registerHashed(tx, { email, name, passwordHash, zone }));
       await this.accounts.join(tx, id, organizationId, role);
       return { id };
     });

@@ -9,19 +9,19 @@ import { readRows, sql } from "../../platform/database/rows.ts";
 import { SiteAddress } from "../../platform/http/site-address.ts";
 import { Jobs } from "../../platform/jobs/jobs.ts";
 import { Outbox } from "../../platform/mail/outbox.ts";
+import { firmZone } from "./notices.queries.ts";
 
 const Gatherer = z.object({ account: z.string(), email: z.string(), zone: z.string(), oldest: z.date() });
 type Gatherer = z.infer<typeof Gatherer>;
 const Gathered = z.object({ id: z.string(), kind: NoticeKind });
 
-/** Whose news waits, and where their day begins: in the zone of the organization they joined first. */
-const waiting = `SELECT a.id AS account, a.email, home.zone, min(n.created_at) AS oldest
+/** Whose news waits, and where their day begins: in the zone they chose, or in that of the organization they joined first. */
+const waiting = `SELECT a.id AS account, a.email, coalesce(a.news_zone, home.zone) AS zone, min(n.created_at) AS oldest
   FROM notice n JOIN account a ON a.id = n.account_id
-  JOIN LATERAL (SELECT o.zone FROM membership m JOIN organization o ON o.id = m.organization_id
-    WHERE m.account_id = a.id ORDER BY m.created_at, o.id LIMIT 1) home ON true
+  JOIN LATERAL (SELECT ${firmZone("a.id")} AS zone) home ON home.zone IS NOT NULL
   WHERE n.mailing = 'waiting' GROUP BY a.id, a.email, home.zone ORDER BY a.id`;
 
-/** Every morning at seven, on the clock of the organization, what waits for somebody goes out as one letter. */
+/** Every morning at seven, on the clock of whoever reads it, what waits for somebody goes out as one letter. */
 @Injectable()
 export class DigestService implements OnModuleInit {
   private readonly logger = new Logger("digest");

@@ -1,5 +1,5 @@
 import { Body, Controller, Query } from "@nestjs/common";
-import { NewsChoice, NoticesRead } from "@evenhand/shared/http/notices";
+import { NewsChoiceRequest, NoticesRead } from "@evenhand/shared/http/notices";
 import { PageQuery } from "@evenhand/shared/http/paging";
 import { By } from "../../platform/access/parameters.ts";
 import { Route } from "../../platform/access/route.ts";
@@ -21,7 +21,7 @@ export class NoticesController {
   }
 
   @Route("notices.choose")
-  choose(@By() actor: Actor, @Body({ schema: NewsChoice }) body: NewsChoice) {
+  choose(@By() actor: Actor, @Body({ schema: NewsChoiceRequest }) body: NewsChoiceRequest) {
     return this.notices.choose(actor, body);
   }
 

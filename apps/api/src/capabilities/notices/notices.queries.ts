@@ -17,3 +17,12 @@ export const noticeList = pageStatement(
 /** Counted to a hundred: more is not told apart. */
 export const unreadCount = (account: string): string => `(SELECT count(*) FROM (
   SELECT 1 FROM notice n WHERE n.account_id = ${account} AND n.read_at IS NULL LIMIT 100) unread)`;
+
+/** Of the organization an account joined first; nothing for whoever is in none. */
+export const firmZone = (account: string): string =>
+  `(SELECT o.zone FROM membership m JOIN organization o ON o.id = m.organization_id
+    WHERE m.account_id = ${account} ORDER BY m.created_at, o.id LIMIT 1)`;
+
+/** `$1` the account. */
+export const newsChoice = `SELECT a.news_mail AS mail, a.news_zone AS zone, ${firmZone("a.id")} AS "firmZone"
+  FROM account a WHERE a.id = $1::uuid`;

@@ -4,6 +4,7 @@ import { type Due, deadlineLetter, type Letter, newsLetter } from "@evenhand/wor
 import type { DeadlineStep } from "@evenhand/shared/http/cases";
 import {
   NewsChoice,
+  type NewsChoiceRequest,
   type NewsKind,
   NewsMail,
   type NoticeKind,
@@ -15,13 +16,13 @@ import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
-import { readRows, sql } from "../../platform/database/rows.ts";
+import { findRow, run, sql } from "../../platform/database/rows.ts";
 import type { JsonText } from "../../platform/http/json-text.ts";
 import { SiteAddress } from "../../platform/http/site-address.ts";
 import { Outbox } from "../../platform/mail/outbox.ts";
 import { found } from "../../platform/problems/problem-error.ts";
 import { newsPaths } from "./news-paths.ts";
-import { noticeList } from "./notices.queries.ts";
+import { newsChoice, noticeList } from "./notices.queries.ts";
 
 /** `vehicle`: the car, or the first of them. */
 type About = { organization: string; subject: string; vehicle: string };
@@ -75,25 +76,22 @@ export class NoticesService {
   }
 
   async choice({ account: id }: Actor): Promise<NewsChoice> {
-    const [row] = await readRows(
-      this.database,
-      NewsChoice,
-      sql`SELECT news_mail AS mail FROM account WHERE id = ${id}::uuid`,
-    );
-    return found(row ?? null, "account");
+    return readChoice(this.database, id);
   }
 
   /** What was gathered already still comes with the next morning's letter, unless no news is wanted by mail any more. */
-  async choose({ account: id }: Actor, { mail }: NewsChoice): Promise<NewsChoice> {
-    await this.database.transaction(async (tx) => {
+  async choose({ account: id }: Actor, { mail, zone }: NewsChoiceRequest): Promise<NewsChoice> {
+    return this.database.transaction(async (tx) => {
       await tx.account.update({ where: { id }, data: { newsMail: mail }, select: { id: true } });
+      if (zone !== undefined)
+        await run(tx, sql`UPDATE account SET news_zone = ${zone} WHERE id = ${id}::uuid`);
       if (mail === "deadlines")
         await tx.notice.updateMany({
           where: { accountId: id, mailing: "waiting" },
           data: { mailing: "none" },
         });
+      return readChoice(tx, id);
     });
-    return { mail };
   }
 
   async list(actor: Actor, query: PageQuery): Promise<JsonText> {
@@ -117,3 +115,6 @@ export class NoticesService {
     );
   }
 }
+
+const readChoice = async (from: Database | Transaction, account: string): Promise<NewsChoice> =>
+  found(await findRow(from, NewsChoice, { text: newsChoice, values: [account] }), "account");

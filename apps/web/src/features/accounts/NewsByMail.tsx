@@ -1,10 +1,12 @@
 import { Button } from "@mantine/core";
-import { NewsMail } from "@evenhand/shared/http/notices";
+import { type NewsChoice, NewsMail } from "@evenhand/shared/http/notices";
 import { queryOptions, useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
 import { useState } from "react";
 import { Choices } from "../../entities/answer/Choices";
+import { zoneName, zones } from "../../entities/time/zones";
 import { call } from "../../service/client";
 import { useText } from "../../strings/text";
+import { ChoiceField } from "../../ui/Fields";
 import { Form } from "../../ui/Form";
 import { Loading } from "../../ui/Loading";
 import { Notice } from "../../ui/Notice";
@@ -18,18 +20,39 @@ const choiceQuery = queryOptions({
 });
 
 /** What stands at the service, and what is pressed but not sent. */
-const useChoosing = (stands: NewsMail) => {
+const useChoosing = ({ mail, zone }: NewsChoice) => {
   const queries = useQueryClient();
-  const [chosen, setChosen] = useState(stands);
+  const [chosen, setChosen] = useState({ mail, zone });
   const save = useMutation({
-    mutationFn: (mail: NewsMail) => call("notices.choose", { body: { mail } }),
+    mutationFn: (body: typeof chosen) => call("notices.choose", { body }),
     onSuccess: (saved) => queries.setQueryData(choiceQuery.queryKey, saved),
   });
-  const choose = (mail: NewsMail): void => {
-    setChosen(mail);
+  const choose = (more: Partial<typeof chosen>): void => {
+    setChosen({ ...chosen, ...more });
     save.reset();
   };
   return { chosen, choose, save };
+};
+
+interface ZoneProps {
+  readonly stands: NewsChoice;
+  readonly value: string | null;
+  readonly onChange: (zone: string | null) => void;
+}
+
+/** On whose clock it is morning: one's own, or that of the organization one joined first. */
+const MorningZone = ({ stands: { zone, firmZone }, value, onChange }: ZoneProps) => {
+  const t = useText();
+  const all = zone === null || zones.includes(zone) ? zones : [zone, ...zones];
+  const firm = { value: "", label: t("account.news.zone.firm", { zone: zoneName(firmZone ?? "UTC") }) };
+  return (
+    <ChoiceField
+      label={t("account.news.zone")}
+      value={value ?? ""}
+      data={[firm, ...all.map((one) => ({ value: one, label: zoneName(one) }))]}
+      onChange={(one) => onChange(one === "" ? null : one)}
+    />
+  );
 };
 
 interface SavingProps {
@@ -55,7 +78,7 @@ const Saving = ({ saved, pending }: SavingProps) => {
   );
 };
 
-const ChoiceForm = ({ stands }: { readonly stands: NewsMail }) => {
+const ChoiceForm = ({ stands }: { readonly stands: NewsChoice }) => {
   const t = useText();
   const { chosen, choose, save } = useChoosing(stands);
   const options = NewsMail.options.map((value) => ({
@@ -68,11 +91,14 @@ const ChoiceForm = ({ stands }: { readonly stands: NewsMail }) => {
       <Choices
         legend={t("account.news.title")}
         name="news-mail"
-        value={chosen}
+        value={chosen.mail}
         options={options}
-        onChange={choose}
+        onChange={(mail) => choose({ mail })}
         stacked
       />
+      {chosen.mail === "daily" && (
+        <MorningZone stands={stands} value={chosen.zone} onChange={(zone) => choose({ zone })} />
+      )}
       <Saving saved={save.data?.mail} pending={save.isPending} />
     </Form>
   );
@@ -85,7 +111,7 @@ export const NewsByMail = () => {
   return (
     <Panel title={t("account.news.title")} hint={t("account.news.what")}>
       {error !== null && <ProblemNotice error={error} />}
-      {data === undefined ? error === null && <Loading /> : <ChoiceForm stands={data.mail} />}
+      {data === undefined ? error === null && <Loading /> : <ChoiceForm stands={data} />}
     </Panel>
   );
 };

@@ -1,8 +1,7 @@
+import { zoneName, zones } from "../../entities/time/zones";
 import { useText } from "../../strings/text";
 import { ChoiceField } from "../../ui/Fields";
 import type { HoursTyped } from "./weekly-hours";
-
-const zones = Intl.supportedValuesOf("timeZone").filter((zone) => /^[A-Za-z]+\//.test(zone));
 
 interface Props {
   readonly value: HoursTyped;
@@ -19,7 +18,7 @@ export const ZoneField = ({ value, onChange }: Props) => {
       label={t("calendar.zone")}
       description={t("calendar.zone.hint")}
       value={zone}
-      data={all.map((one) => ({ value: one, label: one.replaceAll("_", " ") }))}
+      data={all.map((one) => ({ value: one, label: zoneName(one) }))}
       onChange={(chosen) => onChange({ ...value, zone: chosen })}
     />
   );

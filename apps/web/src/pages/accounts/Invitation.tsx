@@ -4,6 +4,8 @@ import { mailedPages } from "@evenhand/shared/mailed-pages";
 import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
 import { getRouteApi, useNavigate } from "@tanstack/react-router";
 import { useState } from "react";
+import { Zone } from "@evenhand/shared/zone";
+import { ownZone } from "../../entities/time/zone-time";
 import { call } from "../../service/client";
 import { useText } from "../../strings/text";
 import { TextField } from "../../ui/Fields";
@@ -29,12 +31,21 @@ const Spent = ({ error }: { readonly error: unknown }) => {
   );
 };
 
+/** The zone of this device, where it is one of the database: news that is gathered comes in the morning there. */
+const ownZoneKnown = (): { readonly zone?: string } => {
+  const { data: zone } = Zone.safeParse(ownZone());
+  return zone === undefined ? {} : { zone };
+};
+
 const useAccept = (token: string) => {
   const navigate = useNavigate();
   const queries = useQueryClient();
   return useMutation({
     mutationFn: ({ name, password }: { readonly name: string; readonly password: string }) =>
-      call("invitations.accept", { params: { token }, body: { name: name.trim(), password } }),
+      call("invitations.accept", {
+        params: { token },
+        body: { name: name.trim(), password, ...ownZoneKnown() },
+      }),
     onSuccess: async () => {
       becomes(queries, null);
       await navigate({ to: "/sign-in", search: {} });
