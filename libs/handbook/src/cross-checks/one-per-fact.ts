@@ -27,6 +27,10 @@ const lastOfEach = (same: readonly Ruling[]): readonly Ruling[] => {
   if (same.length < 2) return same;
   const decided = same.filter(isDecided);
   if (decided.length === 0) return gravest(same);
+  const [first, second] = decided;
+  if (first === undefined || second === undefined) return decided;
+  // Two are by far the most frequent: each report's own readings agree on it.
+  if (decided.length === 2) return isSameAnswer(second, first) ? [second] : decided;
   const firsts = decided.filter((one) => decided.find((other) => isSameAnswer(other, one)) === one);
   return firsts.map((one) => decided.findLast((other) => isSameAnswer(other, one)) ?? one);
 };
