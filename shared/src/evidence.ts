@@ -38,6 +38,8 @@ export const Capture = z.strictObject({
   /** By the camera's own clock, and how far that was from UTC where it says so. */
   taken: LocalDateTime.nullable(),
   offset: z.string().nullable(),
+  /** When the file was last written, by the same clock. */
+  changed: LocalDateTime.nullable().default(null),
   camera: z.string().nullable(),
   software: z.string().nullable(),
   /** Degrees, WGS 84. */

@@ -79,6 +79,7 @@ test("a photograph is shown upright, small and without what the camera wrote; th
   expect(kept.capture).toEqual({
     taken: "2026-05-04T09:10:11",
     offset: "-05:00",
+    changed: null,
     camera: "Ostra Field 7",
     software: "7.1",
     place: { latitude: 41.51, longitude: -81.25 },

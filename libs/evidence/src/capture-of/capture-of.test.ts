@@ -10,6 +10,7 @@ test("time, camera and place of a photograph as a telephone writes them", () => 
     Software: "7.1",
     DateTimeOriginal: new Date("2026-05-04T09:10:11Z"),
     OffsetTimeOriginal: "-05:00",
+    DateTime: new Date("2026-05-04T09:10:12Z"),
     GPSLatitude: [41, 30, 36],
     GPSLatitudeRef: "N",
     GPSLongitude: [81, 15, 0],
@@ -18,6 +19,7 @@ test("time, camera and place of a photograph as a telephone writes them", () => 
   expect(captureOf(tags)).toEqual({
     taken: "2026-05-04T09:10:11",
     offset: "-05:00",
+    changed: "2026-05-04T09:10:12",
     camera: "Ostra Field 7",
     software: "7.1",
     place: { latitude: 41.51, longitude: -81.25 },
@@ -38,6 +40,7 @@ test("whatever stands in the tags, what is kept holds against its contract", () 
     Software: anything,
     DateTimeOriginal: anything,
     OffsetTimeOriginal: anything,
+    DateTime: anything,
     GPSLatitude: anything,
     GPSLatitudeRef: anything,
     GPSLongitude: anything,

@@ -7,6 +7,7 @@ export type ExifTags = {
   readonly Software?: unknown;
   readonly DateTimeOriginal?: unknown;
   readonly OffsetTimeOriginal?: unknown;
+  readonly DateTime?: unknown;
   readonly GPSLatitude?: unknown;
   readonly GPSLatitudeRef?: unknown;
   readonly GPSLongitude?: unknown;
@@ -60,6 +61,7 @@ const cameraOf = (make: string | null, model: string | null): string | null => {
 export const captureOf = (tags: ExifTags): Capture => ({
   taken: clock(tags.DateTimeOriginal),
   offset: offset(tags.OffsetTimeOriginal),
+  changed: clock(tags.DateTime),
   camera: cameraOf(text(tags.Make), text(tags.Model)),
   software: text(tags.Software),
   place: placeOf(tags),

@@ -59,7 +59,7 @@ function lit(random: Random, light: number): string {
 }
 
 /**
- * A photograph of an invented car as SVG, 1280 × 960, without grain: for the demo, and to try on it what is made for photographs. The
+ * A photograph of an invented car as SVG, 1280 × 960, without grain, to try on it what is made for photographs. The
  * same car in another shot is the same car seen anew; nothing is taken from any photograph.
  *
  * @returns SVG without letters of any font, so that it is drawn alike everywhere

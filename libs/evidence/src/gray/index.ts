@@ -11,28 +11,53 @@ export type Window = {
 
 export const WHOLE: Window = { left: 0, top: 0, width: 1, height: 1 };
 
-type Span = { readonly from: number; readonly weights: readonly number[] };
+/** Of each new pixel of a side the first old one it covers, and how much it takes of each from there on. */
+type Spans = { readonly firsts: Int32Array; readonly weights: readonly Float64Array[] };
 
-/** Which pixels of a row a new pixel is the mean of, those at its rims in part. */
-function spansOf(from: number, length: number, count: number, most: number): Span[] {
+function spansOf(from: number, length: number, count: number, most: number): Spans {
   const step = length / count;
-  return Array.from({ length: count }, (_, at) => {
+  const firsts = new Int32Array(count);
+  const weights = Array.from({ length: count }, (_, at) => {
     const [start, end] = [from + at * step, from + (at + 1) * step];
-    const first = Math.min(Math.floor(start), most - 1);
+    const first = Math.max(0, Math.min(Math.floor(start), most - 1));
     const last = Math.min(Math.max(Math.ceil(end), first + 1), most);
-    const weights = Array.from({ length: last - first }, (_none, next) =>
+    firsts[at] = first;
+    const taken = Float64Array.from({ length: last - first }, (_none, next) =>
       Math.max(0, Math.min(end, first + next + 1) - Math.max(start, first + next)),
     );
-    const sum = weights.reduce((all, each) => all + each, 0);
-    return { from: first, weights: sum === 0 ? [1] : weights.map((each) => each / sum) };
+    const sum = taken.reduce((all, each) => all + each, 0);
+    return sum === 0 ? new Float64Array([1]) : taken.map((each) => each / sum);
   });
+  return { firsts, weights };
 }
 
-/** The weighted mean of a row's span. */
-function meanOf(data: ArrayLike<number>, at: number, stride: number, { from, weights }: Span): number {
-  let sum = 0;
-  for (const [next, weight] of weights.entries()) sum += weight * (data[at + (from + next) * stride] ?? 0);
-  return sum;
+/** Written as loops over numbers: every photograph goes through here. */
+function narrowed({ width, height, data }: Gray, { firsts, weights }: Spans): Float64Array {
+  const made = new Float64Array(firsts.length * height);
+  for (let x = 0; x < firsts.length; x += 1) {
+    const [first, taken] = [firsts[x] ?? 0, weights[x] ?? new Float64Array()];
+    for (let y = 0; y < height; y += 1) {
+      let sum = 0;
+      for (let next = 0; next < taken.length; next += 1)
+        sum += (taken[next] ?? 0) * (data[y * width + first + next] ?? 0);
+      made[y * firsts.length + x] = sum;
+    }
+  }
+  return made;
+}
+
+function lowered(values: Float64Array, width: number, { firsts, weights }: Spans): Float64Array {
+  const made = new Float64Array(width * firsts.length);
+  for (let y = 0; y < firsts.length; y += 1) {
+    const [first, taken] = [firsts[y] ?? 0, weights[y] ?? new Float64Array()];
+    for (let x = 0; x < width; x += 1) {
+      let sum = 0;
+      for (let next = 0; next < taken.length; next += 1)
+        sum += (taken[next] ?? 0) * (values[(first + next) * width + x] ?? 0);
+      made[y * width + x] = sum;
+    }
+  }
+  return made;
 }
 
 /**
@@ -44,14 +69,5 @@ function meanOf(data: ArrayLike<number>, at: number, stride: number, { from, wei
 export function resized(gray: Gray, part: Window, width: number, height: number): Float64Array {
   const across = spansOf(part.left * gray.width, part.width * gray.width, width, gray.width);
   const down = spansOf(part.top * gray.height, part.height * gray.height, height, gray.height);
-  const narrow = new Float64Array(width * gray.height);
-  const [first, last] = [down[0]?.from ?? 0, down.at(-1)];
-  const end = (last?.from ?? 0) + (last?.weights.length ?? 0);
-  for (let y = first; y < end; y += 1)
-    for (const [x, span] of across.entries())
-      narrow[y * width + x] = meanOf(gray.data, y * gray.width, 1, span);
-  const made = new Float64Array(width * height);
-  for (const [y, span] of down.entries())
-    for (let x = 0; x < width; x += 1) made[y * width + x] = meanOf(narrow, x, width, span);
-  return made;
+  return lowered(narrowed(gray, across), width, down);
 }

@@ -38,13 +38,14 @@ export function underneath(grid: Grid, { sx, tx, sy, ty }: Alignment, side: numb
   return values;
 }
 
-export type Spread = { readonly mean: number; readonly deviation: number; readonly count: number };
+type Spread = { readonly mean: number; readonly deviation: number; readonly count: number };
 
 /** Mean and standard deviation where both have a value. */
 export function spreadOf(values: Float64Array, beside: Float64Array): Spread {
   let [count, sum, squares] = [0, 0, 0];
-  for (const [at, value] of values.entries()) {
-    if (Number.isNaN(value + (beside[at] ?? Number.NaN))) continue;
+  for (let at = 0; at < values.length; at += 1) {
+    const value = values[at] ?? 0;
+    if (Number.isNaN(value + (beside[at] ?? 0))) continue;
     count += 1;
     sum += value;
     squares += value * value;
@@ -58,8 +59,8 @@ export function correlation(a: Float64Array, b: Float64Array): number {
   const [one, other] = [spreadOf(a, b), spreadOf(b, a)];
   if (one.count < a.length / 2 || one.deviation * other.deviation === 0) return 0;
   let sum = 0;
-  for (const [at, value] of a.entries()) {
-    const product = (value - one.mean) * ((b[at] ?? Number.NaN) - other.mean);
+  for (let at = 0; at < a.length; at += 1) {
+    const product = ((a[at] ?? 0) - one.mean) * ((b[at] ?? 0) - other.mean);
     if (!Number.isNaN(product)) sum += product;
   }
   return sum / (one.count * one.deviation * other.deviation);

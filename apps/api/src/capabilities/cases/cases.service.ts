@@ -1,4 +1,5 @@
 import { CaseParty, type CasesOfPart, type DealerFirst } from "@evenhand/shared/http/cases";
+import type { EvidenceOfBoth } from "@evenhand/shared/http/evidence";
 import type { PageQuery } from "@evenhand/shared/http/paging";
 import { Injectable } from "@nestjs/common";
 import type { Actor } from "../../platform/auth/actor.ts";
@@ -84,7 +85,7 @@ export class CasesService {
   }
 
   /** Photographs and papers of both sides, by item and position. */
-  async evidence(actor: Actor, id: string): Promise<JsonText> {
+  async evidence(actor: Actor, id: string): Promise<EvidenceOfBoth> {
     for (const by of partiesOf(actor)) {
       const car = await findRow(this.database, CarOfCaseRow, {
         text: carOfCase[by],

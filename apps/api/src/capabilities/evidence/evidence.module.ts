@@ -7,6 +7,7 @@ import { EvidenceSealing } from "./evidence-sealing.ts";
 import { EvidenceService } from "./evidence.service.ts";
 import { EvidenceSweep } from "./evidence-sweep.ts";
 import { KeptFiles } from "./kept-files.ts";
+import { LookAlikes } from "./look-alikes.ts";
 import { PartStore } from "./part-store.ts";
 import { TusDoor } from "./tus-door.ts";
 import { UploadsController } from "./uploads.controller.ts";
@@ -22,6 +23,7 @@ import { UploadsService } from "./uploads.service.ts";
     EvidenceService,
     EvidenceSealing,
     KeptFiles,
+    LookAlikes,
     Arrivals,
     EvidenceSweep,
     EvidenceJobs,

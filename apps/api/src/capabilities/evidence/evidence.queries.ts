@@ -1,11 +1,12 @@
 import { noteShown } from "../../platform/access/exposure.ts";
 import { maySeeVehicle, maySeeVersion, mustBeBlind } from "../../platform/access/row-access.ts";
+import { isReleased, notWithheld, pictureFacts } from "./picture-facts.queries.ts";
 import { mayWorkOn } from "./uploads.queries.ts";
 
 const reader = { account: "$3", now: "$4" };
 
 const seenFields = `'id', e.id, 'item', e.item, 'position', e.position, 'caption', e.caption, 'kind', f.kind, 'sha256', e.sha256,
-    'bytes', e.bytes, 'width', f.width, 'height', f.height, 'placeholder', f.placeholder, 'copies', coalesce(f.copies, '[]'), 'marks', e.marks, 'questions', '[]'::json`;
+    'bytes', e.bytes, 'width', f.width, 'height', f.height, 'placeholder', f.placeholder, 'copies', coalesce(f.copies, '[]'), 'marks', e.marks, 'facts', ${pictureFacts}`;
 
 /** Everything of one's own report, from its first byte on. `$1` organizations, `$2` the report, `$3` the account, `$4` now. */
 export const evidenceOfReport = `
@@ -21,14 +22,9 @@ export const evidenceOfReport = `
   )})
   SELECT json_build_object('items', coalesce((
     SELECT json_agg(json_build_object(${seenFields}, 'name', e.name, 'received', e.received,
-      'state', coalesce(f.state, e.state), 'refused', coalesce(f.refused, e.refused), 'capture', f.capture, 'quality', NULL,
+      'state', coalesce(f.state, e.state), 'refused', coalesce(f.refused, e.refused), 'capture', f.capture, 'quality', f.quality,
       'sealedIn', e.sealed_in, 'removedAt', instant(e.removed_at)) ORDER BY e.item, e.position, e.id)
     FROM listed e LEFT JOIN evidence_file f ON f.id = e.file_id), '[]')) AS body FROM mine`;
-
-/** The item was laid before the dealer: it sees what the firm has of it. */
-const isReleased = `EXISTS (SELECT 1 FROM release rel WHERE rel.vehicle_id = r.vehicle_id
-    AND rel.dealer_id = ANY($1::uuid[]) AND rel.inspector_id = e.organization_id AND e.item <> ''
-    AND rel.snapshot->'entry'->>'item' = e.item AND coalesce(rel.snapshot->'entry'->>'position', '') = e.position)`;
 
 /** The newest sealed version with this file in it that the person may see. */
 const seenVersion = `LEFT JOIN LATERAL (
@@ -36,7 +32,6 @@ const seenVersion = `LEFT JOIN LATERAL (
     ORDER BY rv.number DESC LIMIT 1) version ON true`;
 
 const isOwn = "e.organization_id = ANY($1::uuid[])";
-const notWithheld = `(r.kind = 'inspection' OR NOT ${mustBeBlind("r.vehicle_id")})`;
 
 /**
  * A file the person may see a copy of, which is noted as shown where it is of a statement: `$1` organizations, `$2` the file's id at
@@ -47,8 +42,8 @@ export const evidenceToShow = `
     SELECT e.file_id, e.item, e.position, r.kind, r.vehicle_id, version.id AS version_id
     FROM evidence e JOIN report r ON r.id = e.report_id JOIN vehicle v ON v.id = r.vehicle_id
       JOIN evidence_file f ON f.id = e.file_id ${seenVersion}
-    WHERE e.id = $2 AND e.removed_at IS NULL AND f.state = 'ready' AND ${notWithheld}
-      AND (${isOwn} OR version.id IS NOT NULL OR (e.sealed_in IS NOT NULL AND ${isReleased}))),
+    WHERE e.id = $2 AND e.removed_at IS NULL AND f.state = 'ready' AND ${notWithheld("r")}
+      AND (${isOwn} OR version.id IS NOT NULL OR (e.sealed_in IS NOT NULL AND ${isReleased("e", "r")}))),
   noted AS (${noteShown(
     "statement",
     "SELECT seen.vehicle_id, seen.version_id, seen.item, seen.position FROM seen WHERE seen.kind <> 'inspection'",
@@ -72,7 +67,7 @@ export const evidenceOfVersion = `
   )})
   SELECT json_build_object('items', coalesce((
     SELECT json_agg(json_build_object(${seenFields}) ORDER BY e.item, e.position, e.id)
-    FROM listed e JOIN evidence_file f ON f.id = e.file_id), '[]'))::text AS body FROM seen`;
+    FROM listed e JOIN evidence_file f ON f.id = e.file_id), '[]')) AS body FROM seen`;
 
 /**
  * What is sealed about a car by both sides, as far as the person may see it: `$1` organizations, `$2` the car, `$3` the account, `$4`
@@ -85,7 +80,7 @@ export const evidenceOfVehicle = `
     FROM car v JOIN report r ON r.vehicle_id = v.id AND r.kind IN ('statement', 'inspection')
       JOIN evidence e ON e.report_id = r.id AND e.sealed_in IS NOT NULL
       LEFT JOIN inspection_order io ON io.id = r.order_id ${seenVersion}
-    WHERE ${notWithheld} AND (version.id IS NOT NULL OR ${isReleased})
+    WHERE ${notWithheld("r")} AND (version.id IS NOT NULL OR ${isReleased("e", "r")})
       AND ($5::uuid IS NULL OR r.kind = 'statement' OR io.buyer_id = $5::uuid)),
   noted AS (${noteShown(
     "statement",
@@ -96,7 +91,7 @@ export const evidenceOfVehicle = `
   SELECT json_build_object('items', coalesce((
     SELECT json_agg(json_build_object(${seenFields}, 'side', e.report_kind, 'version', e.version_id, 'report', e.report_id)
       ORDER BY e.item, e.position, e.report_kind DESC, e.id)
-    FROM listed e JOIN evidence_file f ON f.id = e.file_id), '[]'))::text AS body FROM car`;
+    FROM listed e JOIN evidence_file f ON f.id = e.file_id), '[]')) AS body FROM car`;
 
 /** One's own, kept original. `$1` organizations, `$2` the file's id at its place. */
 export const ownOriginal = `

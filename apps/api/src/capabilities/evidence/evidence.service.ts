@@ -1,15 +1,25 @@
 import { Injectable } from "@nestjs/common";
-import { FileKind, type PictureSize } from "@evenhand/shared/evidence";
-import { EvidenceOwned, type MissingPicture, type MarksDrawn } from "@evenhand/shared/http/evidence";
+import { pictureAdvice } from "@evenhand/evidence/picture-quality";
+import { compiledSheet } from "@evenhand/record/report-document";
+import { FileKind, PictureQuality, type PictureSize } from "@evenhand/shared/evidence";
+import {
+  EvidenceBeside,
+  type EvidenceOfBoth,
+  EvidenceOwned,
+  EvidenceSeen,
+  type MarksDrawn,
+  type MissingPicture,
+} from "@evenhand/shared/http/evidence";
+import { missingPictures } from "@evenhand/sheet/asked-pictures";
 import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
-import { BodyRow, findRow, IdRow } from "../../platform/database/rows.ts";
+import { findRow, IdRow } from "../../platform/database/rows.ts";
 import { FileAnswer } from "../../platform/http/file-answer.ts";
-import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { Storage } from "../../platform/storage/storage.ts";
+import { PictureFactsRow, withQuestions } from "./asked-of-picture.ts";
 import {
   evidenceOfReport,
   evidenceOfVehicle,
@@ -21,9 +31,17 @@ import {
 import { copyKey, originalKey } from "./keys.ts";
 import { StoredRefusal, wordedRefusal } from "./stored-refusal.ts";
 
-const OwnedRow = z.object({
-  body: z.object({ items: z.array(EvidenceOwned.extend({ refused: StoredRefusal.nullable() })) }),
-});
+const listOf = <T extends z.ZodType>(item: T) => z.object({ body: z.object({ items: z.array(item) }) });
+const facts = { facts: PictureFactsRow };
+const OwnedRow = listOf(
+  EvidenceOwned.omit({ questions: true }).extend({
+    ...facts,
+    refused: StoredRefusal.nullable(),
+    quality: PictureQuality.nullable(),
+  }),
+);
+const SeenRow = listOf(EvidenceSeen.omit({ questions: true }).extend(facts));
+const BesideRow = listOf(EvidenceBeside.omit({ questions: true }).extend(facts));
 const OriginalRow = z.object({ organization: z.string(), sha256: z.string(), kind: FileKind });
 const MovedRow = z.object({ drafting: z.boolean(), sealedIn: z.number().nullable() });
 
@@ -36,6 +54,27 @@ const types: Readonly<Record<FileKind, string>> = {
   mp4: "video/mp4",
   quicktime: "video/quicktime",
 };
+
+type OwnedFile = z.output<typeof OwnedRow>["body"]["items"][number];
+
+const owned = ({ refused, quality, ...file }: OwnedFile): EvidenceOwned => ({
+  ...withQuestions(file),
+  refused: wordedRefusal(refused),
+  quality: quality === null ? null : { ...quality, advice: pictureAdvice(quality) },
+});
+
+/** What is on its way counts: it was taken. */
+const missingOf = (items: readonly OwnedFile[]): MissingPicture[] =>
+  missingPictures(
+    compiledSheet,
+    items
+      .filter(({ refused, removedAt }) => refused === null && removedAt === null)
+      .map(({ item, kind, name }) => ({ item, isFilm: isFilm(kind, name) })),
+  );
+
+/** By what it is; while that is not known, by what it is called. */
+const isFilm = (kind: FileKind | null, name: string): boolean =>
+  kind === null ? /\.(mp4|mov)$/i.test(name) : kind === "mp4" || kind === "quicktime";
 
 /** Files at their places: who sees which, in which form. */
 @Injectable()
@@ -55,27 +94,24 @@ export class EvidenceService {
       values: this.asks(actor, report),
     });
     const { items } = found(row, "report").body;
-    return {
-      items: items.map(({ refused, ...each }) => ({ ...each, refused: wordedRefusal(refused) })),
-      missing: [],
-    };
+    return { items: items.map(owned), missing: missingOf(items) };
   }
 
-  async ofVersion(actor: Actor, version: string): Promise<JsonText> {
-    const row = await findRow(this.database, BodyRow, {
+  async ofVersion(actor: Actor, version: string): Promise<{ items: EvidenceSeen[] }> {
+    const row = await findRow(this.database, SeenRow, {
       text: evidenceOfVersion,
       values: this.asks(actor, version),
     });
-    return new JsonText(found(row, "report").body);
+    return { items: found(row, "report").body.items.map((each) => withQuestions(each)) };
   }
 
   /** What both sides sealed about a car; of inspections only those for the buyer, where one is named. */
-  async ofVehicle(actor: Actor, vehicle: string, buyer: string | null = null): Promise<JsonText> {
-    const row = await findRow(this.database, BodyRow, {
+  async ofVehicle(actor: Actor, vehicle: string, buyer: string | null = null): Promise<EvidenceOfBoth> {
+    const row = await findRow(this.database, BesideRow, {
       text: evidenceOfVehicle,
       values: [...this.asks(actor, vehicle), buyer],
     });
-    return new JsonText(found(row, "vehicle").body);
+    return { items: found(row, "vehicle").body.items.map((each) => withQuestions(each)) };
   }
 
   /** A copy without metadata. */

@@ -12,6 +12,7 @@ import { Ids } from "../../platform/database/ids.ts";
 import { findRow, run } from "../../platform/database/rows.ts";
 import { Storage } from "../../platform/storage/storage.ts";
 import { copyKey, originalKey } from "./keys.ts";
+import { LookAlikes } from "./look-alikes.ts";
 import { makePictures, type Picture } from "./make-pictures.ts";
 
 const FileRow = z.object({
@@ -41,6 +42,7 @@ export class KeptFiles {
     private readonly storage: Storage,
     private readonly clock: Clock,
     private readonly ids: Ids,
+    private readonly lookAlikes: LookAlikes,
   ) {}
 
   find(organization: string, sha256: string): Promise<KeptFile | null> {
@@ -78,6 +80,8 @@ export class KeptFiles {
       await this.storage.put(copyKey(file.id, copy.size), bytes);
       copies.push({ ...copy, sha256: sha256Hex(bytes) });
     }
+    // Before it is ready: killed in between, the whole is done again.
+    await this.lookAlikes.note(file.id, made.picture);
     await this.markReady(file, made.picture, copies);
   }
 
@@ -88,7 +92,7 @@ export class KeptFiles {
   ): Promise<void> {
     return run(this.database, {
       text: `UPDATE evidence_file SET state = $2, capture = $3, width = $4, height = $5, placeholder = $6, copies = $7,
-        decided_at = $8 WHERE id = $1 AND state = 'checked'`,
+        quality = $8, decided_at = $9 WHERE id = $1 AND state = 'checked'`,
       values: [
         id,
         moved(state, "prepare"),
@@ -97,6 +101,7 @@ export class KeptFiles {
         made?.height ?? null,
         made?.placeholder ?? null,
         JSON.stringify(copies),
+        made === null ? null : JSON.stringify(made.quality),
         this.clock.now(),
       ],
     });

@@ -6,7 +6,10 @@ import {
   MOST_SECONDS,
 } from "@evenhand/evidence/evidence-limits";
 import type { FileRefused } from "@evenhand/evidence/refusal-words";
-import { type Capture, PICTURE_SIZES, PictureSize } from "@evenhand/shared/evidence";
+import { type Fingerprint, fingerprint } from "@evenhand/evidence/fingerprint";
+import type { Gray } from "@evenhand/evidence/gray";
+import { MEASURED_SIDE, pictureQuality } from "@evenhand/evidence/picture-quality";
+import { type Capture, PICTURE_SIZES, type PictureQuality, PictureSize } from "@evenhand/shared/evidence";
 import readExif from "exif-reader";
 import type { Metadata, Sharp } from "sharp";
 
@@ -15,6 +18,8 @@ export type Picture = {
   readonly height: number;
   readonly placeholder: string;
   readonly capture: Capture;
+  readonly quality: PictureQuality;
+  readonly print: Fingerprint;
   readonly copies: readonly {
     readonly size: PictureSize;
     readonly width: number;
@@ -85,6 +90,14 @@ function whyNot(error: unknown): FileRefused {
   return { reason: /premature|truncat|unexpected end|not enough/i.test(said) ? "cut-short" : "unreadable" };
 }
 
+async function grayOf(picture: Sharp): Promise<Gray> {
+  const { data, info } = await picture.greyscale().raw().toBuffer({ resolveWithObject: true });
+  return { width: info.width, height: info.height, data };
+}
+
+/** A copy that was made before, in gray. */
+export const readGray = async (copy: Uint8Array): Promise<Gray> => grayOf((await openSharp())(copy));
+
 /** Decoded once, upright and at the largest size; the smaller ones are made of that. */
 async function drawCopies(whole: Sharp) {
   const sharp = await openSharp();
@@ -115,8 +128,15 @@ async function drawCopies(whole: Sharp) {
       .toBuffer({ resolveWithObject: true });
     copies.push({ size, width: copy.info.width, height: copy.info.height, bytes: copy.data });
   }
+  const measured = await grayOf(within(MEASURED_SIDE));
+  const square = await grayOf(within(MEASURED_SIDE).resize({ width: 256, height: 256, fit: "fill" }));
   const blurred = await within(placeholderSide).blur(1).webp({ quality: 40 }).toBuffer();
-  return { copies, placeholder: `data:image/webp;base64,${blurred.toString("base64")}` };
+  return {
+    copies,
+    placeholder: `data:image/webp;base64,${blurred.toString("base64")}`,
+    quality: pictureQuality(measured),
+    print: fingerprint(square),
+  };
 }
 
 /**

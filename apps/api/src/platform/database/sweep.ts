@@ -56,6 +56,8 @@ export const growths: Readonly<Record<string, Growth>> = {
   evidence: {
     kept: "swept with what lies in the storage, in evidence/evidence-sweep.ts; what is sealed is kept",
   },
+  picture_print: { kept: "goes with its file" },
+  picture_likeness: { kept: "goes with either of its files" },
   statement_exposure: { kept: evidence },
   comparison: { kept: evidence },
   past_pair: { kept: "one a comparison: what later tables are made of" },
