@@ -5,9 +5,19 @@ import type { z } from "zod";
 /** Where nothing says in which. */
 export const usualCurrency = "USD";
 
+const digitsOf = new Map<string, number>();
+
 /** How many digits a currency's minor unit has: 2 for dollars, 0 for yen. */
-export const minorDigits = (currency: string): number =>
-  new Intl.NumberFormat("en", { style: "currency", currency }).resolvedOptions().maximumFractionDigits ?? 2;
+export const minorDigits = (currency: string): number => {
+  const known = digitsOf.get(currency);
+  if (known !== undefined) return known;
+  const { maximumFractionDigits: digits = 2 } = new Intl.NumberFormat("en", {
+    style: "currency",
+    currency,
+  }).resolvedOptions();
+  digitsOf.set(currency, digits);
+  return digits;
+};
 
 /** Whole amounts show no cents. */
 export const moneyText = (intl: IntlShape, { minor, currency }: z.infer<typeof Money>): string => {

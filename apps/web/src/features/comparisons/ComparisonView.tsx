@@ -1,13 +1,12 @@
 import type { Answer, AnsweredMatter } from "@evenhand/shared/page-one";
 import { useQuery } from "@tanstack/react-query";
-import { lazy, type ReactNode, Suspense, useRef } from "react";
+import { lazy, type ReactNode, Suspense, useCallback, useRef } from "react";
 import { useText } from "../../strings/text";
 import { Loading } from "../../ui/Loading";
 import { Tabs } from "../../ui/Tabs";
 import { isKind, useAccount } from "../../entities/account/queries";
 import type { Choosing } from "../../entities/comparison/choosing";
 import { answerCostQuery } from "../../entities/comparison/queries";
-import { useLineStates } from "../../entities/release/queries";
 import { AnswerView } from "./answer/AnswerView";
 import styles from "./ComparisonView.module.css";
 import { noFilter } from "./filters";
@@ -44,15 +43,20 @@ export const ComparisonView = (props: Props) => {
   const { id, answer, search, onSearch, before, settling } = props;
   const buys = isKind(useAccount(), "buyer");
   const { data: cost } = useQuery({ ...answerCostQuery(id), enabled: buys });
-  const settled = useLineStates(id, buys);
   const view = viewOf(search);
   const tabs = useTabs(answer);
   const goTo = useRef<number | null>(null);
-  const open = (at: number): void => {
-    goTo.current = at;
-    onSearch({ ...noFilter, view: "items", open: at });
-  };
-  const onMatter = (matter: number): void => onSearch({ ...noFilter, view: "items", matter });
+  const open = useCallback(
+    (at: number): void => {
+      goTo.current = at;
+      onSearch({ ...noFilter, view: "items", open: at });
+    },
+    [onSearch],
+  );
+  const onMatter = useCallback(
+    (matter: number): void => onSearch({ ...noFilter, view: "items", matter }),
+    [onSearch],
+  );
   return (
     <div className={styles.view}>
       {before}
@@ -68,7 +72,8 @@ export const ComparisonView = (props: Props) => {
             cost={cost}
             onOpen={open}
             onMatter={onMatter}
-            settled={settled}
+            comparison={id}
+            buys={buys}
             settling={settling}
           />
         ) : (

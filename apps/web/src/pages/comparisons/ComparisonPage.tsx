@@ -137,7 +137,7 @@ const Opened = ({ meta, answer }: OpenedProps) => {
     () => ({ comparison: meta.id, statement: meta.a, inspection: meta.b }),
     [meta.id, meta.a, meta.b],
   );
-  const settling = settlingOf(meta.id, answer, buys);
+  const settling = useMemo(() => settlingOf(meta.id, answer, buys), [meta.id, answer, buys]);
   const actions = <Actions comparison={meta.id} buys={buys} choosing={choosing.active} onChoose={choose} />;
   return (
     <Page

@@ -1,9 +1,10 @@
 import type { Money } from "@evenhand/shared/identifier";
-import type { AnsweredMatter, MatterLine } from "@evenhand/shared/page-one";
+import type { AnswerCost, AnsweredMatter, MatterLine } from "@evenhand/shared/page-one";
 import type { SettlementState } from "@evenhand/shared/settlement";
-import { type ReactNode, useState } from "react";
+import { memo, type ReactNode, useState } from "react";
 import { useIntl } from "react-intl";
 import { Severity } from "../../../entities/matter/Severity";
+import { useLineStates } from "../../../entities/release/queries";
 import { useDuration } from "../../../entities/time/use-duration";
 import { capital } from "../../../entities/sheet/sheet-index";
 import { useText } from "../../../strings/text";
@@ -11,6 +12,7 @@ import { dotted } from "../../../ui/dotted";
 import { moneyText } from "../../../ui/money";
 import { OutcomeSign } from "../../../ui/OutcomeSign";
 import styles from "./AnswerMatter.module.css";
+import { likelyOf } from "./likely-of";
 import { MatterPictures } from "./MatterPictures";
 
 interface Props {
@@ -18,12 +20,13 @@ interface Props {
   readonly number: number;
   readonly onOpen: (at: number) => void;
   readonly onMatter: (place: number) => void;
-  /** What it is likely to add to the cost, where that is known. */
-  readonly likely?: Money;
+  /** Absent while it is asked for, and for whoever is shown none. */
+  readonly cost?: AnswerCost;
   /** Of what nobody knows there is nothing to quote, and how grave it could be stands in its lines. */
   readonly unknown?: boolean;
-  /** How its lines stand with the dealer, by their place. */
-  readonly settled: ReadonlyMap<number, SettlementState>;
+  readonly comparison: string;
+  /** Whoever buys is shown how its lines stand with the dealer. */
+  readonly buys: boolean;
   /** How the matter stands with the dealer, and what can be done about that; absent for whoever is no party to it. */
   readonly settling?: (one: AnsweredMatter) => ReactNode;
 }
@@ -63,8 +66,9 @@ const Line = ({ line, state, onOpen }: LineProps) => {
 };
 
 /** What would decide it, the question, and its lines: the gravest here, all of them in the list. */
-const More = ({ one, number, settled, onOpen, onMatter }: Props) => {
+const More = ({ one, number, comparison, buys, onOpen, onMatter }: Props) => {
   const t = useText();
+  const settled = useLineStates(comparison, buys);
   const { lines, decides, question } = one.matter;
   return (
     <div className={styles.more}>
@@ -117,7 +121,9 @@ const useNextWords = (
       });
 };
 
-interface FootProps extends Pick<Props, "one" | "likely"> {
+interface FootProps extends Pick<Props, "one"> {
+  /** What the matter is likely to add to the cost, where that is known. */
+  readonly likely?: Money;
   readonly unknown: boolean;
   readonly open: boolean;
   readonly onToggle: () => void;
@@ -143,9 +149,10 @@ const Foot = ({ one: { matter }, likely, unknown, open, onToggle }: FootProps) =
 };
 
 /** One matter: what is wrong, what was found, the inspector's own words, what to do; its lines one press behind. */
-export const AnswerMatter = (props: Props) => {
+export const AnswerMatter = memo((props: Props) => {
   const [open, setOpen] = useState(false);
-  const { one, number, likely, unknown = false, settling } = props;
+  const { one, number, cost, unknown = false, settling } = props;
+  const likely = likelyOf(cost, one.matter);
   const { severity, headline, found } = one.matter;
   return (
     <li className={styles.matter} data-severity={severity} data-unknown={unknown}>
@@ -165,4 +172,5 @@ export const AnswerMatter = (props: Props) => {
       </div>
     </li>
   );
-};
+});
+AnswerMatter.displayName = "AnswerMatter";

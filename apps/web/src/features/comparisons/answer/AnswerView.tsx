@@ -1,5 +1,4 @@
 import type { Answer, AnswerCost, AnsweredMatter } from "@evenhand/shared/page-one";
-import type { SettlementState } from "@evenhand/shared/settlement";
 import type { ReactNode } from "react";
 import { useText } from "../../../strings/text";
 import { Notice } from "../../../ui/Notice";
@@ -9,7 +8,6 @@ import styles from "./AnswerView.module.css";
 import { CostSaid } from "./CostSaid";
 import { DealersLine } from "./DealersLine";
 import { Figures } from "./Figures";
-import { likelyOf } from "./likely-of";
 import { stepsOf } from "./steps";
 
 export interface AnswerWays {
@@ -17,8 +15,9 @@ export interface AnswerWays {
   readonly onOpen: (at: number) => void;
   /** To all the lines of a matter, by its place among all of them. */
   readonly onMatter: (place: number) => void;
-  /** How its lines stand with the dealer, by their place. */
-  readonly settled: ReadonlyMap<number, SettlementState>;
+  readonly comparison: string;
+  /** Whoever buys is shown how lines stand with the dealer. */
+  readonly buys: boolean;
   /** How a matter stands with the dealer; absent for whoever is no party to it. */
   readonly settling?: (one: AnsweredMatter) => ReactNode;
 }
@@ -36,16 +35,10 @@ interface ListProps extends AnswerWays {
   readonly cost?: AnswerCost;
 }
 
-const MatterList = ({ matters, from, cost, ...rest }: ListProps) => (
+const MatterList = ({ matters, from, ...rest }: ListProps) => (
   <ol className={styles.list} start={from}>
     {matters.map((one, index) => (
-      <AnswerMatter
-        key={`${one.matter.kind}@${one.matter.zone}`}
-        one={one}
-        number={from + index}
-        likely={likelyOf(cost, one.matter)}
-        {...rest}
-      />
+      <AnswerMatter key={`${one.matter.kind}@${one.matter.zone}`} one={one} number={from + index} {...rest} />
     ))}
   </ol>
 );
