@@ -24,22 +24,29 @@ export const useStages = (
   return useMemo(() => walkOf(index, form, scopeOf(extent, brief)), [index, form, extent, brief]);
 };
 
-/** Tries of one drawn frame each: what is shown may have to be drawn first. */
-const patience = 30;
+/**
+ * Frames that are waited for at most, some ten seconds of them: what is open stands in the address, and where the processor is slow
+ * or busy many a frame is drawn before the page follows it.
+ */
+const patience = 600;
+
+/** How often something was asked to be shown: whoever has gone on meanwhile is not taken back. */
+let asked = 0;
 
 /** Brings it into sight once it is drawn, with the focus where one goes on: in its first field, else on its name. */
-const show = (id: string, left = patience): void => {
-  requestAnimationFrame(() => {
+const show = (id: string): void => {
+  asked += 1;
+  const mine = asked;
+  const look = (left: number): void => {
     const there = document.getElementById(id);
     const drawn = there !== null && (id === turnId || there.dataset["open"] === "true");
-    if (!drawn) {
-      if (left > 0) show(id, left - 1);
-      return;
-    }
+    if (!drawn && left > 0 && mine === asked) requestAnimationFrame(() => look(left - 1));
+    if (!drawn || mine !== asked) return;
     const field = there.querySelector<HTMLElement>(typedField);
     (field ?? there.querySelector("button"))?.focus({ preventScroll: true });
     there.scrollIntoView({ block: "center" });
-  });
+  };
+  requestAnimationFrame(() => look(patience));
 };
 
 export const showLine = (key: string): void => show(`place-${key}`);
