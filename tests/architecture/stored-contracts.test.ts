@@ -1,4 +1,5 @@
 import { contracts } from "@evenhand/shared/http/contracts";
+import { EvidenceSeen } from "@evenhand/shared/http/evidence";
 import { StoredHeader } from "@evenhand/shared/http/reports";
 import { instrumentsInUse } from "@evenhand/sheet/firm-instruments";
 import { assert, property } from "fast-check";
@@ -134,6 +135,7 @@ const kept: Keeping = {
     [body.instruments, contracts["firmInstruments.get"].answer.shape.instruments],
     [instrumentsInUse(body), answers.draft.report.shape.instruments],
   ]),
+  "evidence.mark": keeps(contracts["evidence.mark"], ({ marks }) => [[marks, EvidenceSeen.shape.marks]]),
   "listing.publish": "an empty body",
   "listing.withdraw": "kept as the reason in the listing's history",
   "shareLinks.create": keeps(contracts["shareLinks.create"], (body) => same(body, rows.shareLink, "expires")),

@@ -74,5 +74,3 @@ export const useUploads = (report: string) => {
     retry: queue.retry,
   };
 };
-
-export type Uploads = ReturnType<typeof useUploads>;

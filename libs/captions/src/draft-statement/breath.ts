@@ -1,4 +1,4 @@
-import type { Mention, Said } from "@evenhand/lexicon/find-mentions";
+import type { Mention } from "@evenhand/lexicon/find-mentions";
 import type { Subject } from "@evenhand/lexicon/lexicon-version-1";
 import type { RepairedToken } from "@evenhand/lexicon/repair";
 import type { SaidNumber, SaidWord } from "../answer-of/index.ts";
@@ -264,5 +264,3 @@ export const breathOf = (tokens: readonly RepairedToken[], piece: Piece, carried
 };
 
 const isFiller = (stem: string): boolean => FILLERS.has(stem);
-
-export type { Said };

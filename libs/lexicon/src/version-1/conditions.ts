@@ -161,6 +161,3 @@ export const conditions: readonly Condition[] = [
     unseen: "covered",
   }),
 ];
-
-/** A condition that says a thing cannot be seen for what lies over it, where another has already said that it was not seen. */
-export const coverWords = "undercoat; undercoating; underseal; undersealed; covered; carpet over it";

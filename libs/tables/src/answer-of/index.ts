@@ -73,7 +73,7 @@ const TIRE_SIZE =
 
 /** A code is what stands there, spaces put in order; a word of a checklist is none. */
 const codeOf = ({ item, value }: Asked): Answered => {
-  const text = `${value.text}`.replaceAll(/\s+/g, " ").trim();
+  const text = value.text.replaceAll(/\s+/g, " ").trim();
   if (outcomeOf(value.text) !== undefined || text === "") return unanswered("no-such-word");
   const system = item.code?.system ?? "text";
   if (system !== "text" && !/\d/.test(text)) return unanswered("no-such-word");

@@ -4,10 +4,9 @@ import { decodeText, encodingOf } from "./index.ts";
 const bytes = (...list: readonly number[]) => Uint8Array.from(list);
 const utf16 = (text: string, big: boolean) =>
   bytes(
-    ...[...text].flatMap((sign) => {
-      const code = sign.codePointAt(0) ?? 0;
-      return big ? [code >> 8, code & 255] : [code & 255, code >> 8];
-    }),
+    ...Array.from(text, (sign) => sign.codePointAt(0) ?? 0).flatMap((code) =>
+      big ? [code >> 8, code & 255] : [code & 255, code >> 8],
+    ),
   );
 
 test.each([

@@ -3,7 +3,7 @@ import { readCsv } from "../read-csv/index.ts";
 import { tablesOf } from "./index.ts";
 
 const none = (): boolean => false;
-const rolesOf = (csv: string) =>
+const rolesOf = (csv: string): (readonly [number, number, readonly string[]])[] =>
   tablesOf(readCsv(csv), none).map(({ headings, rows, groups }) => [
     headings.length,
     rows.length,
@@ -29,7 +29,7 @@ test.each([
   const own = rolesOf(csv).map(([headings, rows, groups]) => [
     headings,
     rows,
-    (groups as string[]).map((group) => group.replaceAll(/( unknown)+$/g, "")),
+    groups.map((group) => group.replaceAll(/( unknown)+$/g, "")),
   ]);
   expect(own).toEqual(shape);
 });

@@ -1,4 +1,4 @@
-import type { UnitSymbol } from "@evenhand/shared/unit";
+import { UnitSymbol } from "@evenhand/shared/unit";
 
 /** How people write units in sheets. No source: the trade's own habits; the symbols are those of `shared/unit`. */
 const WORDS: Readonly<Partial<Record<UnitSymbol, readonly string[]>>> = {
@@ -65,7 +65,7 @@ const WORDS: Readonly<Partial<Record<UnitSymbol, readonly string[]>>> = {
 };
 
 const byWord: ReadonlyMap<string, UnitSymbol> = new Map(
-  Object.entries(WORDS).flatMap(([unit, words]) => words.map((word) => [word, unit as UnitSymbol] as const)),
+  UnitSymbol.options.flatMap((unit) => (WORDS[unit] ?? []).map((word) => [word, unit] as const)),
 );
 
 const plain = (text: string): string =>

@@ -1,5 +1,5 @@
 import { convert, dimensionOf } from "@evenhand/measurement/unit";
-import type { Answer } from "@evenhand/shared/answer";
+import { Answer } from "@evenhand/shared/answer";
 import type { FindingInput } from "@evenhand/shared/finding";
 import type { GradeScale } from "@evenhand/shared/report";
 import { UnitSymbol } from "@evenhand/shared/unit";
@@ -73,7 +73,7 @@ export const findingText = (
   { item, position = "", answer }: FindingInput,
   scales: readonly GradeScale[],
 ): string =>
-  `${item}${position === "" ? "" : `@${position}`} = ${answerText({ ...answer } as Answer, scales)}`;
+  `${item}${position === "" ? "" : `@${position}`} = ${answerText(Answer.parse(answer), scales)}`;
 
 const readingIn = (text: string): { readonly values: number[]; readonly unit: UnitSymbol } | undefined => {
   const words = text.split(" ");
