@@ -72,8 +72,7 @@ const answerText = (answer: Answer, scales: readonly GradeScale[]): string => {
 export const findingText = (
   { item, position = "", answer }: FindingInput,
   scales: readonly GradeScale[],
-): string =>
-  `${item}${position === "" ? "" : `@${position}`} = ${answerText(Answer.parse(answer), scales)}`;
+): string => `${item}${position === "" ? "" : `@${position}`} = ${answerText(Answer.parse(answer), scales)}`;
 
 const readingIn = (text: string): { readonly values: number[]; readonly unit: UnitSymbol } | undefined => {
   const words = text.split(" ");
