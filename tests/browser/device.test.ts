@@ -98,7 +98,7 @@ test("with no signal signing out asks first; who stays has lost nothing, and who
   await choose(page, "works now and then");
   await page.getByText(/No connection/).waitFor();
   await signOut(page);
-  const dialog = page.getByRole("dialog", { name: "1 answer is on this device only" });
+  const dialog = page.getByRole("dialog", { name: "1 answer or photograph is on this device only" });
   await dialog.waitFor();
   await dialog.getByRole("button", { name: "Sign out and throw it away" }).click();
   await dialog.getByText("The service cannot be reached").waitFor();
