@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { useService } from "../api/setup/service.ts";
-import { loadWhole, violationsInEveryLook } from "./setup/accessibility.ts";
+import { loadWhole, shortenLists, violationsInEveryLook } from "./setup/accessibility.ts";
 import { useBrowser } from "./setup/browser.ts";
 import { compareDemoCar, demoPeople, stateDemoCar } from "./setup/demo-car.ts";
 import { openPage } from "./setup/pages.ts";
@@ -10,20 +10,12 @@ import { screens, type Screen } from "./setup/screens.ts";
 const service = useService();
 const browser = useBrowser();
 
-/** A list of hundreds is one line many times over: the first dozen are looked at, or every page takes a minute. */
-const repeated = [
-  'li[id^="entry-"]:nth-child(n+13)',
-  "tr:nth-child(n+13)",
-  'section[id^="item-"]:nth-of-type(n+8)',
-  "article:nth-of-type(n+13)",
-].join(", ");
-
 async function violationsOf(screen: Screen): Promise<string[]> {
   const page = await openPage(browser(), screen.by);
   await loadWhole(page, screen.address);
   await screen.before?.(page);
   const raw = rawIdsIn(await page.locator("body").innerText()).map((id) => `${screen.name}: ${id} is shown`);
-  await page.locator(repeated).evaluateAll((elements) => elements.forEach((element) => element.remove()));
+  await shortenLists(page);
   const found = await violationsInEveryLook(page, screen.name);
   await page.context().close();
   return [...raw, ...found];

@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import type { Person } from "../api/setup/person.ts";
 import { useService } from "../api/setup/service.ts";
 import { makePerson } from "../api/setup/world.ts";
-import { loadWhole, violationsInEveryLook } from "./setup/accessibility.ts";
+import { loadWhole, shortenLists, violationsInEveryLook } from "./setup/accessibility.ts";
 import { bookingScene, type BookingScene } from "./setup/booking-scene.ts";
 import {
   type BookingScreen,
@@ -194,6 +194,7 @@ async function violationsOf(screen: BookingScreen): Promise<string[]> {
   const page = await pageOf(screen.by);
   await loadWhole(page, screen.address);
   await screen.act?.(page);
+  await shortenLists(page);
   const found = await violationsInEveryLook(page, screen.name);
   await page.context().close();
   return found;
