@@ -5,7 +5,7 @@ import { hashOf } from "../api/setup/evidence-story.ts";
 import type { Person } from "../api/setup/person.ts";
 import { photograph } from "../api/setup/pictures.ts";
 import { useService } from "../api/setup/service.ts";
-import { entryAt, header, makeVehicle, stated, write } from "../api/setup/story.ts";
+import { draftStatement, entryAt, makeVehicle } from "../api/setup/story.ts";
 import { makeWorld } from "../api/setup/world.ts";
 import { loadWhole, violationsInEveryLook, violationsOn } from "./setup/accessibility.ts";
 import { useBrowser } from "./setup/browser.ts";
@@ -20,9 +20,7 @@ const browser = useBrowser();
 /** A dealer with a draft of a few findings. */
 async function draft() {
   const { dealer } = await makeWorld(service());
-  const vehicle = await makeVehicle(dealer);
-  const { id } = await dealer.does("reports.state", { path: { id: vehicle }, body: header });
-  await write(dealer, id, stated);
+  const { id } = await draftStatement(dealer, await makeVehicle(dealer));
   return { dealer, id };
 }
 

@@ -1,7 +1,7 @@
 import type { BrowserContext, Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { useService } from "../api/setup/service.ts";
-import { header, makeVehicle, stated, write } from "../api/setup/story.ts";
+import { draftStatement, makeVehicle } from "../api/setup/story.ts";
 import { makeWorld } from "../api/setup/world.ts";
 import { useBrowser } from "./setup/browser.ts";
 import { signedIn } from "./setup/signed-in.ts";
@@ -12,9 +12,7 @@ const browser = useBrowser();
 /** A dealer with a draft of a few findings. */
 async function draft() {
   const { dealer } = await makeWorld(service());
-  const vehicle = await makeVehicle(dealer);
-  const { id } = await dealer.does("reports.state", { path: { id: vehicle }, body: header });
-  await write(dealer, id, stated);
+  const { id } = await draftStatement(dealer, await makeVehicle(dealer));
   return { dealer, id };
 }
 

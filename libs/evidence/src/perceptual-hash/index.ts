@@ -1,3 +1,4 @@
+import { median } from "@evenhand/measurement/median";
 import { type Gray, resized, WHOLE, type Window } from "../gray/index.ts";
 
 /** Sixty-four bits, as two numbers of thirty-two. */
@@ -39,10 +40,8 @@ const bitsOf = (values: readonly number[], over: number): number =>
  */
 export function perceptualHash(gray: Gray, part: Window = WHOLE): PictureHash {
   const found = lowFrequencies(resized(gray, part, SIDE, SIDE));
-  const sorted = found.toSorted((a, b) => a - b);
-  const median = ((sorted[31] ?? 0) + (sorted[32] ?? 0)) / 2;
   // What differs by nothing but rounding does not lie over it: a picture of one color has no ones.
-  const over = median + 1e-6;
+  const over = median(found) + 1e-6;
   return [bitsOf(found.slice(0, 32), over), bitsOf(found.slice(32), over)];
 }
 

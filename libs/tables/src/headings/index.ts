@@ -1,3 +1,4 @@
+import { folded } from "../folded/index.ts";
 import type { Outcome } from "../outcome-words/index.ts";
 import { outcomeOf } from "../outcome-words/index.ts";
 import { isPlaceOnly, labelOf } from "../label/index.ts";
@@ -48,8 +49,7 @@ const byWord: ReadonlyMap<string, HeadingRole> = new Map(
   WORDS.flatMap(([role, words]) => words.split(";").map((word) => [word, role] as const)),
 );
 
-const plain = (text: string): string =>
-  text.trim().toLowerCase().replaceAll(/\s+/g, " ").replace(/[:.]$/, "");
+const plain = (text: string): string => folded(text).replace(/[:.]$/, "");
 
 const TICKS: Readonly<Record<string, Outcome>> = {
   yes: { says: "yes" },

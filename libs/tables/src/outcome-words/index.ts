@@ -1,4 +1,5 @@
 import type { NotSeenReason } from "@evenhand/shared/answer";
+import { folded } from "../folded/index.ts";
 
 /** What a tick, a cross or a short word of a checklist says. */
 export type Outcome =
@@ -51,11 +52,8 @@ const byWord: ReadonlyMap<string, Outcome> = new Map(
 
 /** One form of every short word: lower case, straight apostrophe, no sign at the end. */
 const plain = (text: string): string =>
-  text
-    .trim()
-    .toLowerCase()
+  folded(text)
     .replaceAll("’", "'")
-    .replaceAll(/\s+/g, " ")
     .replace(/[.!;:]+$/, (end) => (/^[a-z]\.[a-z]/.test(text.toLowerCase()) ? end : ""));
 
 /**

@@ -94,8 +94,7 @@ const headsColumns = (texts: readonly string[]): boolean => {
     return true;
   if (ats >= 2 && known >= texts.length - 1 && distinctAts(texts) && ticks.size === 0) return true;
   if (spots >= 2 && known >= texts.length - 1) return true;
-  if (strong >= 2 && (known >= texts.length / 2 || strong >= 2))
-    return !texts.some((text, at) => roles[at] === undefined && isValueWord(text));
+  if (strong >= 2) return !texts.some((text, at) => roles[at] === undefined && isValueWord(text));
   if (strong >= 1 && ticks.size >= 1) return true;
   return strong >= 1 && texts.length >= 2 && firstHeads(texts, roles);
 };

@@ -1,4 +1,5 @@
 import { UnitSymbol } from "@evenhand/shared/unit";
+import { folded } from "../folded/index.ts";
 
 /** How people write units in sheets. No source: the trade's own habits; the symbols are those of `shared/unit`. */
 const WORDS: Readonly<Partial<Record<UnitSymbol, readonly string[]>>> = {
@@ -68,20 +69,18 @@ const byWord: ReadonlyMap<string, UnitSymbol> = new Map(
   UnitSymbol.options.flatMap((unit) => (WORDS[unit] ?? []).map((word) => [word, unit] as const)),
 );
 
-const plain = (text: string): string =>
-  text
-    .trim()
-    .toLowerCase()
-    .replaceAll(/\s+/g, " ")
-    .replace(/^(?:in|unit:?) (?=[a-zµ°%0-9])/, (start) => (start === "in " ? "" : ""));
+/** Without the word before it: `in psi`, `unit: mm`. */
+const bareUnit = (text: string): string => text.replace(/^(?:in|unit:?) (?=[a-zµ°%0-9])/, "");
 
 /**
  * The unit a text names, and nothing else.
  *
  * @example findUnit("Ft-Lbs") // "lbf.ft"
  */
-export const findUnit = (text: string): UnitSymbol | undefined =>
-  byWord.get(text.trim().toLowerCase().replaceAll(/\s+/g, " ")) ?? byWord.get(plain(text));
+export const findUnit = (text: string): UnitSymbol | undefined => {
+  const word = folded(text);
+  return byWord.get(word) ?? byWord.get(bareUnit(word));
+};
 
 /** Units nobody writes for anything else, so that they may stand in a name without brackets: `Oil psi`, `Tread 32nds`. */
 const PLAIN_UNITS =

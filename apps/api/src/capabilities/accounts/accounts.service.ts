@@ -6,7 +6,7 @@ import { hashPassword, passwordMatches } from "../../platform/auth/password.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
-import { BodyRow, findRow, run, sql } from "../../platform/database/rows.ts";
+import { BodyRow, findRow } from "../../platform/database/rows.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { accountJson } from "./accounts.queries.ts";
@@ -107,9 +107,15 @@ export class AccountsService {
     const { name, email, passwordHash, zone } = account;
     const id = this.ids.next();
     await tx.account.create({
-      data: { id, name, email: normalEmail(email), passwordHash, createdAt: this.clock.now() },
+      data: {
+        id,
+        name,
+        email: normalEmail(email),
+        passwordHash,
+        newsZone: zone,
+        createdAt: this.clock.now(),
+      },
     });
-    if (zone !== undefined) await run(tx, sql`UPDATE account SET news_zone = ${zone} WHERE id = ${id}::uuid`);
     return id;
   }
 

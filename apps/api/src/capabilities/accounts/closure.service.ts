@@ -4,7 +4,7 @@ import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
-import { readRows, run, sql } from "../../platform/database/rows.ts";
+import { readRows } from "../../platform/database/rows.ts";
 import { RecordChain } from "../../platform/record/record-chain.ts";
 import { ProblemError } from "../../platform/problems/problem-error.ts";
 import { AccountsService } from "./accounts.service.ts";
@@ -59,13 +59,13 @@ export class ClosureService {
       await tx.notice.deleteMany({ where: { accountId: account } });
       await tx.passwordReset.deleteMany({ where: { accountId: account } });
       await this.record.forgetName(tx, account);
-      await run(tx, sql`UPDATE account SET news_zone = NULL WHERE id = ${account}::uuid`);
       await tx.account.update({
         where: { id: account },
         data: {
           name: "A closed account",
           email: `closed-${account}@invalid`,
           passwordHash: "",
+          newsZone: null,
           closedAt: this.clock.now(),
         },
       });

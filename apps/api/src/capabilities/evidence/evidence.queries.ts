@@ -51,6 +51,14 @@ export const evidenceToShow = `
   )})
   SELECT file_id::text AS id FROM seen`;
 
+/** Notes as shown what is `listed` of a statement, each place once. */
+const notedListed = `noted AS (${noteShown(
+  "statement",
+  `SELECT listed.vehicle_id, listed.version_id, listed.item, listed.position FROM listed
+   WHERE listed.report_kind <> 'inspection' GROUP BY 1, 2, 3, 4`,
+  reader,
+)})`;
+
 /** `$1` organizations, `$2` the version, `$3` the account, `$4` now. Whoever must be blind finds no statement here. */
 export const evidenceOfVersion = `
   WITH seen AS MATERIALIZED (
@@ -59,12 +67,7 @@ export const evidenceOfVersion = `
   listed AS (
     SELECT e.*, seen.id AS version_id, seen.kind AS report_kind, seen.vehicle_id
     FROM evidence e JOIN seen ON seen.report_id = e.report_id AND e.sealed_in <= seen.number),
-  noted AS (${noteShown(
-    "statement",
-    `SELECT listed.vehicle_id, listed.version_id, listed.item, listed.position FROM listed
-     WHERE listed.report_kind <> 'inspection' GROUP BY 1, 2, 3, 4`,
-    reader,
-  )})
+  ${notedListed}
   SELECT json_build_object('items', coalesce((
     SELECT json_agg(json_build_object(${seenFields}) ORDER BY e.item, e.position, e.id)
     FROM listed e JOIN evidence_file f ON f.id = e.file_id), '[]')) AS body FROM seen`;
@@ -82,12 +85,7 @@ export const evidenceOfVehicle = `
       LEFT JOIN inspection_order io ON io.id = r.order_id ${seenVersion}
     WHERE ${notWithheld("r")} AND (version.id IS NOT NULL OR ${isReleased("e", "r")})
       AND ($5::uuid IS NULL OR r.kind = 'statement' OR io.buyer_id = $5::uuid)),
-  noted AS (${noteShown(
-    "statement",
-    `SELECT listed.vehicle_id, listed.version_id, listed.item, listed.position FROM listed
-     WHERE listed.report_kind <> 'inspection' GROUP BY 1, 2, 3, 4`,
-    reader,
-  )})
+  ${notedListed}
   SELECT json_build_object('items', coalesce((
     SELECT json_agg(json_build_object(${seenFields}, 'side', e.report_kind, 'version', e.version_id, 'report', e.report_id)
       ORDER BY e.item, e.position, e.report_kind DESC, e.id)

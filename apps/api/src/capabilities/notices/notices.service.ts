@@ -16,7 +16,7 @@ import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
-import { findRow, run, sql } from "../../platform/database/rows.ts";
+import { findRow } from "../../platform/database/rows.ts";
 import type { JsonText } from "../../platform/http/json-text.ts";
 import { SiteAddress } from "../../platform/http/site-address.ts";
 import { Outbox } from "../../platform/mail/outbox.ts";
@@ -82,9 +82,11 @@ export class NoticesService {
   /** What was gathered already still comes with the next morning's letter, unless no news is wanted by mail any more. */
   async choose({ account: id }: Actor, { mail, zone }: NewsChoiceRequest): Promise<NewsChoice> {
     return this.database.transaction(async (tx) => {
-      await tx.account.update({ where: { id }, data: { newsMail: mail }, select: { id: true } });
-      if (zone !== undefined)
-        await run(tx, sql`UPDATE account SET news_zone = ${zone} WHERE id = ${id}::uuid`);
+      await tx.account.update({
+        where: { id },
+        data: { newsMail: mail, newsZone: zone },
+        select: { id: true },
+      });
       if (mail === "deadlines")
         await tx.notice.updateMany({
           where: { accountId: id, mailing: "waiting" },

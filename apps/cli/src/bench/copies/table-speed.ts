@@ -2,11 +2,9 @@ import { WINDOWS } from "@evenhand/evidence/fingerprint";
 import { HashTable } from "@evenhand/evidence/hash-table";
 import type { PictureHash } from "@evenhand/evidence/perceptual-hash";
 import { seededRandom } from "@evenhand/measurement/random";
+import { median } from "../comparison-speed/blocks.ts";
 
 const ASKED = 11;
-
-const median = (values: readonly number[]): number =>
-  values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
 
 /** Milliseconds of one run, the middle of several. */
 function timed(work: (at: number) => void): number {

@@ -1,5 +1,6 @@
 import chromium from "@sparticuz/chromium";
 import { chromium as driver, type Browser, type BrowserContext } from "playwright-core";
+import { median } from "../comparison-speed/blocks.ts";
 import { withDatabase } from "../database.ts";
 import { benchRow, type BenchOptions, type BenchRow } from "../row.ts";
 import { withGround, type Ground } from "../served/ground.ts";
@@ -38,9 +39,6 @@ async function openOnce(context: BrowserContext, address: string, shown: string)
   await page.close();
   return { work, nodes };
 }
-
-const median = (values: readonly number[]): number =>
-  values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
 
 async function measure(ground: Ground): Promise<{ cars: Opening[]; answers: Opening[] }> {
   const { address } = ground.service.served;

@@ -11,6 +11,7 @@ import { useText } from "../../strings/text";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import { ownedWord, type FileRow } from "./file-rows";
 import styles from "./PlaceFiles.module.css";
+import { PutBack } from "./PutBack";
 import type { ReportFiles } from "./report-files";
 
 interface Of<T> {
@@ -131,18 +132,6 @@ const useMove = (id: string, report: string) => {
   });
 };
 
-const TakenAway = ({ name, onPutBack }: { readonly name: string; readonly onPutBack: () => void }) => {
-  const t = useText();
-  return (
-    <li className={styles.gone}>
-      {t("evidence.removed", { name })}
-      <Button variant="default" size="compact-md" onClick={onPutBack}>
-        {t("evidence.put-back")}
-      </Button>
-    </li>
-  );
-};
-
 /** Small; pressed, it is shown large where it is a picture. */
 const Shown = ({ file: { id, name, copies }, onOpen }: { readonly file: EvidenceOwned } & Opens) => {
   const t = useText();
@@ -173,7 +162,12 @@ const WithService = ({ one, files, onOpen }: Of<EvidenceOwned> & Opens) => {
   const move = useMove(one.id, files.report);
   const word = ownedWord(one);
   if (word === "dropped-part") return null;
-  if (word === "taken-away") return <TakenAway name={one.name} onPutBack={() => move.mutate("restore")} />;
+  if (word === "taken-away")
+    return (
+      <li className={styles.gone}>
+        <PutBack name={one.name} onPress={() => move.mutate("restore")} />
+      </li>
+    );
   return (
     <li className={styles.file} data-word={word}>
       <Shown file={one} onOpen={onOpen} />

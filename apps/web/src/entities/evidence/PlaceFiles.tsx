@@ -6,14 +6,10 @@ import { Notice } from "../../ui/Notice";
 import { FileLine } from "./FileLine";
 import { fileWord, ownedWord, placeOf, rowKey, type FileRow } from "./file-rows";
 import { LazyViewer } from "./LazyViewer";
-import { isAt, ownPicture, type Picture } from "./pictures";
+import { isAt, ownPicture, type AtPlace, type Picture } from "./pictures";
 import styles from "./PlaceFiles.module.css";
+import { PutBack } from "./PutBack";
 import { useReportFiles, type ReportFiles } from "./report-files";
-
-interface Place {
-  readonly item: string;
-  readonly position: string;
-}
 
 /** What the service takes; a telephone makes a JPEG of its own format where that is asked for. */
 const taken = "image/jpeg,image/png,image/webp,image/avif,application/pdf,video/mp4,video/quicktime";
@@ -60,7 +56,7 @@ const Add = ({ of, onAdd }: AddProps) => {
 };
 
 /** What the sheet asks for here by name, and is not there. */
-const Asked = ({ files: { missing }, place }: { readonly files: ReportFiles; readonly place: Place }) => {
+const Asked = ({ files: { missing }, place }: { readonly files: ReportFiles; readonly place: AtPlace }) => {
   const asked = missing.filter((one) => isAt(one, place));
   if (asked.length === 0) return null;
   return (
@@ -73,16 +69,12 @@ const Asked = ({ files: { missing }, place }: { readonly files: ReportFiles; rea
 };
 
 /** What was taken away last at this place, put back with one press. */
-const Removed = ({ files: { uploads }, place }: { readonly files: ReportFiles; readonly place: Place }) => {
-  const t = useText();
+const Removed = ({ files: { uploads }, place }: { readonly files: ReportFiles; readonly place: AtPlace }) => {
   const { removed } = uploads;
-  if (removed?.item !== place.item || removed.position !== place.position) return null;
+  if (removed === undefined || !isAt(removed, place)) return null;
   return (
     <output className={styles.undo}>
-      {t("evidence.removed", { name: removed.name })}
-      <Button variant="default" size="compact-md" onClick={() => void uploads.putBack()}>
-        {t("evidence.put-back")}
-      </Button>
+      <PutBack name={removed.name} onPress={() => void uploads.putBack()} />
     </output>
   );
 };
@@ -93,7 +85,7 @@ const picturesIn = (rows: readonly FileRow[], { side }: ReportFiles): readonly P
     row.at === "service" && ownedWord(row.file) === "ready" ? [ownPicture(row.file, side)] : [],
   );
 
-const Files = ({ files, place }: { readonly files: ReportFiles; readonly place: Place }) => {
+const Files = ({ files, place }: { readonly files: ReportFiles; readonly place: AtPlace }) => {
   const t = useText();
   const [open, setOpen] = useState<string>();
   const rows = files.rows.filter((row) => isAt(placeOf(row), place) && fileWord(row) !== "dropped-part");
@@ -119,7 +111,7 @@ const Files = ({ files, place }: { readonly files: ReportFiles; readonly place: 
 };
 
 /** Photographs and papers at one place of the report: taking them, how far each has come, taking them away. */
-export const PlaceFiles = ({ place }: { readonly place: Place }) => {
+export const PlaceFiles = ({ place }: { readonly place: AtPlace }) => {
   const t = useText();
   const files = useReportFiles();
   if (files === null) return null;

@@ -4,7 +4,13 @@ import { Empty, Panel } from "../../ui/Page";
 import { Tabs } from "../../ui/Tabs";
 import { LazyViewer } from "../../entities/evidence/LazyViewer";
 import { usePictureWords } from "../../entities/evidence/picture-words";
-import { byPlace, inTime, type AtPlace, type Picture } from "../../entities/evidence/pictures";
+import {
+  byPlace,
+  inTime,
+  type AtPlace,
+  type Picture,
+  type PicturesAt,
+} from "../../entities/evidence/pictures";
 import { Thumb } from "../../entities/evidence/Thumb";
 import styles from "./Gallery.module.css";
 
@@ -31,9 +37,9 @@ const Pictures = ({ pictures, onOpen }: Pick<Props, "pictures" | "onOpen">) => (
   </ul>
 );
 
-const ByPlace = ({ pictures, places, onOpen }: Props) => {
+const ByPlace = ({ groups, onOpen }: Pick<Props, "onOpen"> & { readonly groups: readonly PicturesAt[] }) => {
   const words = usePictureWords();
-  return byPlace(pictures, places).map(({ item, position, pictures: here }) => (
+  return groups.map(({ item, position, pictures: here }) => (
     <section key={`${item}@${position}`} className={styles.place}>
       <h2>{words.place({ item, position })}</h2>
       <Pictures pictures={here} onOpen={onOpen} />
@@ -41,19 +47,14 @@ const ByPlace = ({ pictures, places, onOpen }: Props) => {
   ));
 };
 
-/** In the order one goes through them, as they stand on the page. */
-const inOrder = ({ pictures, places }: Props, order: Order): readonly Picture[] =>
-  order === "time"
-    ? pictures.toSorted(inTime)
-    : byPlace(pictures, places).flatMap(({ pictures: here }) => here);
-
 /** All the pictures of a report or a car: by place on the car, or as they were taken; one large, with what lies beside it. */
-export const Gallery = (props: Props) => {
-  const { pictures, open, onOpen } = props;
+export const Gallery = ({ pictures, places, open, onOpen }: Props) => {
   const t = useText();
   const [order, setOrder] = useState<Order>("place");
   if (pictures.length === 0) return <Empty title={t("gallery.none")}>{t("gallery.none.hint")}</Empty>;
-  const all = inOrder(props, order);
+  const groups = order === "place" ? byPlace(pictures, places) : null;
+  // In the order one goes through them, as they stand on the page.
+  const all = groups?.flatMap(({ pictures: here }) => here) ?? pictures.toSorted(inTime);
   return (
     <Panel>
       <Tabs
@@ -64,7 +65,7 @@ export const Gallery = (props: Props) => {
       >
         <div className={styles.gallery} data-pictures>
           <p className="only-read">{t("gallery.keys")}</p>
-          {order === "place" ? <ByPlace {...props} /> : <Pictures pictures={all} onOpen={onOpen} />}
+          {groups ? <ByPlace groups={groups} onOpen={onOpen} /> : <Pictures pictures={all} onOpen={onOpen} />}
         </div>
       </Tabs>
       {open !== undefined && (

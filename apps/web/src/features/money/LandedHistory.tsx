@@ -71,8 +71,8 @@ const OneVersion = ({ version: { revision, savedBy, savedAt, changes } }: { read
       </p>
       {changes.length === 0 && <p className={styles.hint}>{t("landed.history.same")}</p>}
       <ul>
-        {changes.map((change) => (
-          <li key={textOf(change)}>{textOf(change)}</li>
+        {changes.map(textOf).map((text) => (
+          <li key={text}>{text}</li>
         ))}
       </ul>
     </li>
