@@ -1,4 +1,3 @@
-import type { CompiledLexicon } from "@evenhand/lexicon/compile-lexicon";
 import { mentionsIn } from "@evenhand/lexicon/find-mentions";
 import type { Subject } from "@evenhand/lexicon/lexicon-version-1";
 import { repair } from "@evenhand/lexicon/repair";
@@ -6,9 +5,7 @@ import type { RepairedToken } from "@evenhand/lexicon/repair";
 import { tokenize } from "@evenhand/lexicon/tokenize";
 import { applies } from "@evenhand/sheet/expand";
 import type { Answer } from "@evenhand/shared/answer";
-import type { Firmness } from "@evenhand/shared/finding";
-import type { VehicleForm } from "@evenhand/shared/report";
-import type { Item, PositionSet, Sheet } from "@evenhand/shared/sheet";
+import type { Item, PositionSet } from "@evenhand/shared/sheet";
 import { answerOf, extentOf } from "../answer-of/index.ts";
 import type { SaidNumber, SaidOf, SaidWord } from "../answer-of/index.ts";
 import { firmnessOf } from "../firmness/index.ts";
@@ -21,34 +18,13 @@ import type { SpokenText } from "../spoken-text/index.ts";
 import { breathOf } from "./breath.ts";
 import type { Breath, Entry } from "./breath.ts";
 import { codeIn } from "./codes.ts";
+import type { DraftContext } from "./context.ts";
+import { joined } from "./remark.ts";
+import type { Remark } from "./remark.ts";
+import { merged, replaced } from "./sides.ts";
+import { hasWords, SAME_WORDS, Targets } from "./targets.ts";
 
-/** One thing a walkaround claims. Nothing of it is a statement before a person confirms it. */
-export type Remark = {
-  readonly item: string;
-  readonly position: string;
-  readonly answer: Answer;
-  readonly firmness: Firmness;
-  /** Second of the file at which it begins. */
-  readonly second: number;
-  /** Characters of the spoken text it came from, and those words. */
-  readonly start: number;
-  readonly end: number;
-  readonly words: string;
-  /** 0–1; less where a word was put right, and where part or side were taken from what was in view. */
-  readonly confidence: number;
-  /** The part or its side was not named, and is the one last in view. */
-  readonly inferred: boolean;
-  /** Words that were misheard, as they were heard. */
-  readonly heard: readonly string[];
-};
-
-export type DraftContext = {
-  readonly sheet: Sheet;
-  readonly compiled: CompiledLexicon;
-  readonly form: VehicleForm;
-  /** Year it was said in, for "from 2016". */
-  readonly year: number;
-};
+export type { DraftContext, Remark };
 
 type State = {
   entries: readonly Entry[];
@@ -68,7 +44,7 @@ type State = {
   skip: boolean;
   correcting: boolean;
   /** A row of bare numbers is dealt out over the places of an item. */
-  row: { readonly item: string; readonly places: readonly string[]; next: number; first: Remark } | undefined;
+  row: { readonly item: string; readonly places: readonly string[]; next: number } | undefined;
   carried: boolean;
   asked: Breath | undefined;
   paint: boolean;
@@ -81,13 +57,6 @@ type State = {
 const MOST_SPAN = 25;
 const REMEMBERED_CONFIDENCE = 0.75;
 const CERTAIN = 0.95;
-
-/** Items whose words are listed at another: the same smoke, start and leak at another time. */
-const SAME_WORDS: Readonly<Record<string, string>> = {
-  "engine.smoke-cold": "engine.smoke-warm",
-  "driveline.leaks-after": "driveline.leaks-before",
-  "road.hot-restart": "road.cold-start",
-};
 
 const keyOf = (item: string, position: string): string => `${item}@${position}`;
 
@@ -120,6 +89,7 @@ class Drafting {
   private readonly spoken: SpokenText;
   private readonly tokens: readonly RepairedToken[];
   private readonly context: DraftContext;
+  private readonly targets: Targets;
 
   constructor(spoken: SpokenText, tokens: readonly RepairedToken[], context: DraftContext) {
     this.spoken = spoken;
@@ -131,6 +101,16 @@ class Drafting {
         .map((item) => [item.id, item]),
     );
     this.sets = new Map(context.sheet.positionSets.map((set) => [set.id, set]));
+    this.targets = new Targets({
+      context,
+      spoken,
+      tokens,
+      items: this.items,
+      sets: this.sets,
+      inView: () => this.state,
+      isAnswered: (item, position) => this.remarks.has(keyOf(item, position)),
+      wasLast: (item) => this.lastIs(item),
+    });
   }
 
   take(piece: Piece, sentenceEnd: number): void {
@@ -148,12 +128,10 @@ class Drafting {
     }
     if (this.claimsNothing(breath)) return;
     if (breath.corrects) state.correcting = true;
-    const before = this.remarks.size + state.sentenceClaims;
     const made = this.answer(breath);
     state.sentenceClaims += made.length;
-    this.firmnessLater(breath, made, before);
-    const denied = breath.words.filter(({ negated }) => negated).length > 0;
-    state.carried = denied;
+    this.firmnessLater(breath, made);
+    state.carried = breath.words.some(({ negated }) => negated);
     if (breath.words.length > 0 || breath.entries.length > 0) state.correcting = false;
     state.paint =
       /\b(?:paint|finish|painted|paintwork)\b/u.test(breath.text) || (state.paint && piece.join !== "start");
@@ -444,7 +422,7 @@ class Drafting {
         : state.entries.map((entry) => ({ ...entry, sides: replaced(entry.sides, breath.sides) }));
     const isWorking = last.some(({ answer }) => answer.kind === "working" && answer.value === "yes");
     for (const entry of group)
-      for (const { item, places } of this.targets(entry, breath))
+      for (const { item, places } of this.targets.of(entry, breath))
         for (const place of places)
           if (last.some((one) => one.item === item.id && one.position === place))
             this.remarks.delete(keyOf(item.id, place));
@@ -552,90 +530,6 @@ class Drafting {
     });
   }
 
-  /** Items and places an entry may mean in this breath, by the words beside it. */
-  private targets(
-    entry: Entry,
-    breath: Breath,
-  ): { item: Item; places: readonly string[]; inferred: boolean; subject: Subject }[] {
-    return entry.subjects.flatMap((named) => {
-      const subject = this.refined(named, breath);
-      return this.chosen(subject, breath, entry.context).flatMap((id) => {
-        const item = this.items.get(id);
-        if (item === undefined || !this.isMeant(id, subject, breath)) return [];
-        const found = placesOf(item, subject, entry.sides, entry.plural, this.state.side, entry.within, {
-          form: this.context.form,
-          sets: this.sets,
-        });
-        const places = entry.sides.other
-          ? found.places.filter((place) => !this.remarks.has(keyOf(id, place)))
-          : found.places;
-        return [{ item, subject, ...found, places }];
-      });
-    });
-  }
-
-  /** What is seldom meant by a part's name needs a word of its own beside it. */
-  private isMeant(id: string, subject: Subject, breath: Breath): boolean {
-    const words = this.context.compiled.lexicon.onlyWith[id];
-    return (
-      words === undefined ||
-      subject.items[0] === id ||
-      words.some((one) => hasWords(breath.text, one) || hasWords(breath.text, `${one}s`)) ||
-      this.lastIs(id)
-    );
-  }
-
-  /** The words of a sentence before a piece. */
-  private before({ from }: Piece): string {
-    const words: string[] = [];
-    for (let at = from - 1; at >= Math.max(0, from - 20); at -= 1) {
-      const stem = this.tokens[at]?.stem ?? "";
-      if (/^[.?!;]$/u.test(stem)) break;
-      words.push(stem);
-    }
-    return words.join(" ");
-  }
-
-  private refined(subject: Subject, breath: Breath): Subject {
-    const { compiled } = this.context;
-    const gauge = GAUGES[subject.id];
-    if (this.state.gauges && gauge !== undefined) return compiled.subjects.get(gauge) ?? subject;
-    const text = subject.id === "hoses" ? `${this.before(breath.piece)} ${breath.text}` : breath.text;
-    const found = compiled.lexicon.refinements.find(
-      ({ from, words }) => from === subject.id && words.some((word) => hasWords(text, word)),
-    );
-    return found === undefined ? subject : (compiled.subjects.get(found.to) ?? subject);
-  }
-
-  /** Of items that only the words beside them tell apart, those whose words are there; else the first. */
-  private chosen(subject: Subject, breath: Breath, context: string): readonly string[] {
-    const { contexts } = this.context.compiled.lexicon;
-    const told = subject.items.filter((id) => contexts[id] !== undefined);
-    if (told.length === 0 || subject.items.length === 1) return subject.items;
-    const sentence = this.restOf(breath.piece);
-    const by = (text: string): string[] =>
-      told.filter((id) => contexts[id]?.some((words) => hasWords(text, words)) === true);
-    const here = by(breath.text);
-    const named = here.length > 0 ? here : by(context);
-    const chosen = named.length > 0 ? named : by(sentence);
-    const others = subject.items.filter(
-      (id) => contexts[id] === undefined || (chosen.length === 0 && id === told[0]),
-    );
-    return [...chosen, ...others];
-  }
-
-  /** The words after a piece to the end of its sentence; of talk without marks a few. */
-  private restOf({ to }: Piece): string {
-    const words: string[] = [];
-    const most = this.spoken.punctuated ? 20 : 5;
-    for (let at = to; at < Math.min(this.tokens.length, to + most); at += 1) {
-      const stem = this.tokens[at]?.stem ?? "";
-      if (/^[.?!;]$/u.test(stem)) break;
-      words.push(stem);
-    }
-    return words.join(" ");
-  }
-
   private apply(group: readonly Entry[], breath: Breath, remembered: boolean): readonly string[] {
     const used = new Set<SaidWord>();
     const made = group.flatMap((entry) => this.applyTo(entry, breath, remembered, used));
@@ -655,7 +549,7 @@ class Drafting {
     const mine = new Set<SaidWord>();
     const made: string[] = [];
     let numbersTaken = false;
-    for (const { item, subject, places, inferred } of this.targets(entry, breath)) {
+    for (const { item, subject, places, inferred } of this.targets.of(entry, breath)) {
       const code =
         item.answer === "code" && subject.items[0] === item.id
           ? this.code(item, subject, entry, breath)
@@ -743,30 +637,22 @@ class Drafting {
 
   private openRow(item: Item, places: readonly string[], breath: Breath): void {
     if (this.state.row?.item === item.id && this.state.row.next > 1) return;
-    const first = this.remarks.get(keyOf(item.id, places[0] ?? ""));
     const several =
       places.length > 1 && breath.sides.adds.length === 0 && !breath.sides.all && breath.words.length === 0;
-    this.state.row = several && first !== undefined ? { item: item.id, places, next: 1, first } : undefined;
+    const begun = several && this.remarks.has(keyOf(item.id, places[0] ?? ""));
+    this.state.row = begun ? { item: item.id, places, next: 1 } : undefined;
   }
 
   /** Several numbers in one breath, as many as there are places. */
   private dealOut(item: Item, places: readonly string[], breath: Breath): readonly string[] {
-    const values = breath.numbers.filter(
-      (number) => this.answered(item, { ...breath, numbers: [number] }) !== undefined,
-    );
-    if (values.length < 3 || values.length > places.length) return [];
+    const answers = breath.numbers
+      .map((number) => this.answered(item, { ...breath, numbers: [number] }))
+      .filter((answer) => answer !== undefined);
+    if (answers.length < 3 || answers.length > places.length) return [];
     for (const place of places) this.remarks.delete(keyOf(item.id, place));
-    if (this.state.row !== undefined) this.state.row.next = values.length;
-    return values.flatMap((number, index) =>
-      this.put(
-        item,
-        [places[index] ?? ""],
-        this.answered(item, { ...breath, numbers: [number] }),
-        breath,
-        false,
-        1,
-        [],
-      ),
+    if (this.state.row !== undefined) this.state.row.next = answers.length;
+    return answers.flatMap((answer, index) =>
+      this.put(item, [places[index] ?? ""], answer, breath, false, 1, []),
     );
   }
 
@@ -807,7 +693,7 @@ class Drafting {
       ),
     );
     return [...items].flatMap((base) =>
-      this.timesOf(base, breath).flatMap((id) => {
+      this.targets.timesOf(base, breath).flatMap((id) => {
         const item = this.items.get(id);
         if (item === undefined) return [];
         const own = free.filter(({ meanings }) =>
@@ -889,14 +775,6 @@ class Drafting {
     return made;
   }
 
-  /** Smoke cold or warm, a start cold or hot: by the words beside it. */
-  private timesOf(base: string, breath: Breath): readonly string[] {
-    const others = Object.entries(SAME_WORDS).flatMap(([item, same]) => (same === base ? [item] : []));
-    if (others.length === 0) return [base];
-    const subject: Subject = { id: "", items: [base, ...others], words: [] };
-    return this.chosen(subject, breath, "");
-  }
-
   private put(
     item: Item,
     places: readonly string[],
@@ -955,14 +833,14 @@ class Drafting {
   }
 
   /** A hedge without a claim of its own is meant for what was just said, or for what follows. */
-  private firmnessLater(breath: Breath, made: readonly string[], before: number): void {
+  private firmnessLater(breath: Breath, made: readonly string[]): void {
     const { state } = this;
     const { firmness } = firmnessOf(this.tokens, breath.piece.from, breath.piece.to);
     state.hedgeNext = false;
     if (firmness === "asserted") return;
     if (firmness === "second-hand" && this.spoken.punctuated) state.toldForSentence = true;
     if (made.length > 0) return;
-    if (state.sentenceClaims > 0 && this.spoken.punctuated && before >= 0) {
+    if (state.sentenceClaims > 0 && this.spoken.punctuated) {
       for (const key of state.last) {
         const remark = this.remarks.get(key);
         if (remark !== undefined) this.remarks.set(key, { ...remark, firmness });
@@ -1001,86 +879,6 @@ const isLeaks = ({ subjects }: Entry): boolean => subjects.every(({ id }) => id 
 
 const codeAnswer = (text: string | undefined): Answer | undefined =>
   text === undefined ? undefined : { kind: "code", text };
-
-/** What a word means in a list of gauges. */
-const GAUGES: Readonly<Record<string, string>> = {
-  oil: "oil-gauge",
-  "running-temperature": "temperature-gauge",
-  "leak-fuel": "fuel-gauge",
-  volts: "charge-gauge",
-};
-
-const hasWords = (text: string, words: string): boolean => ` ${text} `.includes(` ${words} `);
-
-const merged = (a: Entry["sides"], b: Entry["sides"]): Entry["sides"] => ({
-  adds: [...a.adds, ...b.adds],
-  all: a.all || b.all,
-  other: a.other || b.other,
-  spare: a.spare || b.spare,
-  index: b.index ?? a.index,
-});
-
-/** A new left replaces a right, a new front a rear; what the new one says nothing of stays. */
-const replaced = (a: Entry["sides"], b: Entry["sides"]): Entry["sides"] => {
-  const pairs = [
-    ["left", "right", "driver", "passenger"],
-    ["front", "rear", "driver", "passenger"],
-    ["upper", "lower"],
-    ["inner", "outer"],
-  ];
-  const kept = a.adds.filter(
-    (add) => !pairs.some((pair) => pair.includes(add) && b.adds.some((other) => pair.includes(other))),
-  );
-  return {
-    adds: b.all || b.other ? b.adds : [...kept, ...b.adds],
-    all: b.all,
-    other: b.other,
-    spare: b.spare,
-    index: b.index,
-  };
-};
-
-/** Seconds within which the same place is spoken of in one breath, so that the later word is meant. */
-const TAKEN_BACK_WITHIN = 12;
-
-const kindsOf = (answer: Extract<Answer, { kind: "faults" }>): ReadonlySet<string> =>
-  new Set(answer.found.map(({ kind }) => kind));
-
-/** What is said of a place a second time: faults add up, a correction or a new word replaces, and a general word leaves a particular one. */
-const joined = (before: Remark | undefined, now: Remark, correcting: boolean, places: number): Remark => {
-  if (before === undefined) return now;
-  const [a, b] = [before.answer, now.answer];
-  if (a.kind === "faults" && b.kind === "faults") {
-    if (b.denied === "all" && b.found.length === 0) return before;
-    const earlier = a.denied === "all" ? [] : a.denied;
-    const later = b.denied === "all" ? [] : b.denied;
-    const here = kindsOf(b);
-    const takesBack = correcting || (places === 1 && now.second - before.second <= TAKEN_BACK_WITHIN);
-    const there = kindsOf(a);
-    const found = [
-      ...a.found.filter(({ kind }) => !here.has(kind) && !(takesBack && later.includes(kind))),
-      ...b.found,
-    ];
-    const denied = [
-      ...new Set([
-        ...earlier.filter((kind) => !here.has(kind)),
-        ...later.filter((kind) => takesBack || !there.has(kind)),
-      ]),
-    ];
-    return {
-      ...now,
-      firmness: before.firmness === now.firmness ? now.firmness : now.firmness,
-      second: before.second,
-      answer: {
-        kind: "faults",
-        found,
-        denied: found.length === 0 && denied.length === 0 ? b.denied : denied,
-      },
-    };
-  }
-  const isGeneral = places > 2 && !correcting && now.second - before.second > 0;
-  return isGeneral && JSON.stringify(a) !== JSON.stringify(b) ? before : now;
-};
 
 const turnsOf = ({ text }: SpokenText, tokens: readonly RepairedToken[]): ReadonlySet<number> => {
   const turns = new Set<number>();

@@ -1,0 +1,152 @@
+import type { Subject } from "@evenhand/lexicon/lexicon-version-1";
+import type { RepairedToken } from "@evenhand/lexicon/repair";
+import type { Item, PositionSet } from "@evenhand/shared/sheet";
+import type { Piece } from "../pieces/index.ts";
+import { placesOf } from "../places-of/index.ts";
+import type { SpokenText } from "../spoken-text/index.ts";
+import type { Breath, Entry } from "./breath.ts";
+import type { DraftContext } from "./context.ts";
+
+/** Items whose words are listed at another: the same smoke, start and leak at another time. */
+export const SAME_WORDS: Readonly<Record<string, string>> = {
+  "engine.smoke-cold": "engine.smoke-warm",
+  "driveline.leaks-after": "driveline.leaks-before",
+  "road.hot-restart": "road.cold-start",
+};
+
+/** What a word means in a list of gauges. */
+const GAUGES: Readonly<Record<string, string>> = {
+  oil: "oil-gauge",
+  "running-temperature": "temperature-gauge",
+  "leak-fuel": "fuel-gauge",
+  volts: "charge-gauge",
+};
+
+export const hasWords = (text: string, words: string): boolean => ` ${text} `.includes(` ${words} `);
+
+/** What is said, what it is said by, and how far the talk has come. */
+export type Talk = {
+  readonly context: DraftContext;
+  readonly spoken: SpokenText;
+  readonly tokens: readonly RepairedToken[];
+  readonly items: ReadonlyMap<string, Item>;
+  readonly sets: ReadonlyMap<string, PositionSet>;
+  /** Whether a list of gauges is gone through, and the side spoken of last. */
+  readonly inView: () => { readonly gauges: boolean; readonly side: string | undefined };
+  readonly isAnswered: (item: string, position: string) => boolean;
+  /** The item was what was answered last. */
+  readonly wasLast: (item: string) => boolean;
+};
+
+export type Target = {
+  readonly item: Item;
+  readonly places: readonly string[];
+  readonly inferred: boolean;
+  readonly subject: Subject;
+};
+
+/** Which items and places of the sheet a part's name means, by the words beside it. */
+export class Targets {
+  private readonly talk: Talk;
+
+  constructor(talk: Talk) {
+    this.talk = talk;
+  }
+
+  /** Items and places an entry may mean in this breath, by the words beside it. */
+  of(entry: Entry, breath: Breath): Target[] {
+    return entry.subjects.flatMap((named) => {
+      const subject = this.refined(named, breath);
+      return this.chosen(subject, breath, entry.context).flatMap((id) => {
+        const item = this.talk.items.get(id);
+        if (item === undefined || !this.isMeant(id, subject, breath)) return [];
+        const found = placesOf(
+          item,
+          subject,
+          entry.sides,
+          entry.plural,
+          this.talk.inView().side,
+          entry.within,
+          {
+            form: this.talk.context.form,
+            sets: this.talk.sets,
+          },
+        );
+        const places = entry.sides.other
+          ? found.places.filter((place) => !this.talk.isAnswered(id, place))
+          : found.places;
+        return [{ item, subject, ...found, places }];
+      });
+    });
+  }
+
+  /** What is seldom meant by a part's name needs a word of its own beside it. */
+  private isMeant(id: string, subject: Subject, breath: Breath): boolean {
+    const words = this.talk.context.compiled.lexicon.onlyWith[id];
+    return (
+      words === undefined ||
+      subject.items[0] === id ||
+      words.some((one) => hasWords(breath.text, one) || hasWords(breath.text, `${one}s`)) ||
+      this.talk.wasLast(id)
+    );
+  }
+
+  /** The words of a sentence before a piece. */
+  private before({ from }: Piece): string {
+    const words: string[] = [];
+    for (let at = from - 1; at >= Math.max(0, from - 20); at -= 1) {
+      const stem = this.talk.tokens[at]?.stem ?? "";
+      if (/^[.?!;]$/u.test(stem)) break;
+      words.push(stem);
+    }
+    return words.join(" ");
+  }
+
+  private refined(subject: Subject, breath: Breath): Subject {
+    const { compiled } = this.talk.context;
+    const gauge = GAUGES[subject.id];
+    if (this.talk.inView().gauges && gauge !== undefined) return compiled.subjects.get(gauge) ?? subject;
+    const text = subject.id === "hoses" ? `${this.before(breath.piece)} ${breath.text}` : breath.text;
+    const found = compiled.lexicon.refinements.find(
+      ({ from, words }) => from === subject.id && words.some((word) => hasWords(text, word)),
+    );
+    return found === undefined ? subject : (compiled.subjects.get(found.to) ?? subject);
+  }
+
+  /** Of items that only the words beside them tell apart, those whose words are there; else the first. */
+  private chosen(subject: Subject, breath: Breath, context: string): readonly string[] {
+    const { contexts } = this.talk.context.compiled.lexicon;
+    const told = subject.items.filter((id) => contexts[id] !== undefined);
+    if (told.length === 0 || subject.items.length === 1) return subject.items;
+    const sentence = this.restOf(breath.piece);
+    const by = (text: string): string[] =>
+      told.filter((id) => contexts[id]?.some((words) => hasWords(text, words)) === true);
+    const here = by(breath.text);
+    const named = here.length > 0 ? here : by(context);
+    const chosen = named.length > 0 ? named : by(sentence);
+    const others = subject.items.filter(
+      (id) => contexts[id] === undefined || (chosen.length === 0 && id === told[0]),
+    );
+    return [...chosen, ...others];
+  }
+
+  /** The words after a piece to the end of its sentence; of talk without marks a few. */
+  private restOf({ to }: Piece): string {
+    const words: string[] = [];
+    const most = this.talk.spoken.punctuated ? 20 : 5;
+    for (let at = to; at < Math.min(this.talk.tokens.length, to + most); at += 1) {
+      const stem = this.talk.tokens[at]?.stem ?? "";
+      if (/^[.?!;]$/u.test(stem)) break;
+      words.push(stem);
+    }
+    return words.join(" ");
+  }
+
+  /** Smoke cold or warm, a start cold or hot: by the words beside it. */
+  timesOf(base: string, breath: Breath): readonly string[] {
+    const others = Object.entries(SAME_WORDS).flatMap(([item, same]) => (same === base ? [item] : []));
+    if (others.length === 0) return [base];
+    const subject: Subject = { id: "", items: [base, ...others], words: [] };
+    return this.chosen(subject, breath, "");
+  }
+}
