@@ -5,6 +5,7 @@ import sharp from "sharp";
 import { beforeAll, expect, test } from "vitest";
 import { Arrivals } from "../../apps/api/src/capabilities/evidence/arrivals.ts";
 import { query } from "./setup/database.ts";
+import { painted } from "./setup/drawings.ts";
 import { type Announced, send } from "./setup/evidence-story.ts";
 import type { Person } from "./setup/person.ts";
 import { useService } from "./setup/service.ts";
@@ -48,8 +49,8 @@ const exif = ({ taken, changed = taken }: Written) => ({
 const onTheDay = { taken: "2026:05:04 11:00:00" };
 
 async function draw(view: "profile" | "tire" | "underside", seed: number, of = drawnCar): Promise<Buffer> {
-  const svg = Buffer.from(drawnPhotograph({ view, car: of, seed }));
-  return sharp(svg).resize(1024).removeAlpha().jpeg({ quality: 88 }).withExif(exif(onTheDay)).toBuffer();
+  const picture = await painted(drawnPhotograph({ view, car: of, seed }), 1024);
+  return sharp(picture).jpeg({ quality: 88 }).withExif(exif(onTheDay)).toBuffer();
 }
 const passedOn = (picture: Buffer): Promise<Buffer> =>
   sharp(picture).resize(800).jpeg({ quality: 60 }).withExif(exif(onTheDay)).toBuffer();
@@ -81,7 +82,6 @@ const asked = (items: readonly Pick<EvidenceSeen, "caption" | "questions">[], ca
     .filter((each) => each.caption === caption)
     .flatMap(({ questions }) => questions.map(({ kind }) => kind));
 
-/** Whatever is drawn is drawn first: a service that has taken in a picture opens no drawing any more. */
 beforeAll(async () => {
   const [left, tire] = [await draw("profile", 1), await draw("tire", 2)];
   pictures = {
