@@ -17,6 +17,7 @@ export default defineConfig({
         main: "src/main.ts",
         embedded: "src/platform/database/embedded.ts",
         floor: "src/bench/floor.ts",
+        reader: "src/capabilities/readings/reader.ts",
       },
       output: { format: "es", entryFileNames: "[name].js", chunkFileNames: "chunks/[name].js" },
     },

@@ -95,6 +95,9 @@ const kept: Keeping = {
     }),
   ),
   "cases.letDealerFirst": "only whether it is so",
+  "reports.readSpoken": "nothing is kept",
+  "reports.readSheet": "nothing is kept",
+  "reports.settleLines": "kept as lines of the firm, each a column of its own",
   "comparisons.create": "only ids of what is there already",
   "releases.create": "only places of what is there already",
   "releases.move": keeps(contracts["releases.move"], ({ words, evidence }) => [

@@ -27,7 +27,12 @@ const service = {
     "prisma/schema.prisma",
     ...libraries,
   ],
-  makes: ["apps/api/dist/main.js", "apps/api/dist/embedded.js", "apps/api/dist/floor.js"],
+  makes: [
+    "apps/api/dist/main.js",
+    "apps/api/dist/embedded.js",
+    "apps/api/dist/floor.js",
+    "apps/api/dist/reader.js",
+  ],
 };
 
 const site = {

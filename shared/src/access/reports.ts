@@ -58,6 +58,33 @@ export const reportAccess = {
     scope: "reports",
     once: "key",
   },
+  "reports.readSpoken": {
+    method: "POST",
+    path: "/reports/:id/readings/spoken",
+    who: [dealer("own"), inspector("own")],
+    scope: "reports",
+    once: "content",
+  },
+  "reports.readSheet": {
+    method: "POST",
+    path: "/reports/:id/readings/sheet",
+    who: [dealer("own"), inspector("own")],
+    scope: "reports",
+    once: "content",
+  },
+  "reports.settleLines": {
+    method: "PUT",
+    path: "/reports/:id/sheet-lines",
+    who: [dealer("own"), inspector("own")],
+    scope: "reports",
+    once: "content",
+  },
+  "reports.table": {
+    method: "GET",
+    path: "/reports/:id/table",
+    who: [dealer("own"), inspector("own")],
+    scope: "read",
+  },
   "reportVersions.get": {
     method: "GET",
     path: "/report-versions/:id",
@@ -67,6 +94,12 @@ export const reportAccess = {
   "reportVersions.document": {
     method: "GET",
     path: "/report-versions/:id/document",
+    who: [anyone("may-see")],
+    scope: "read",
+  },
+  "reportVersions.table": {
+    method: "GET",
+    path: "/report-versions/:id/table",
     who: [anyone("may-see")],
     scope: "read",
   },

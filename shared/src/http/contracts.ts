@@ -21,6 +21,7 @@ import { paperContracts } from "./papers.ts";
 import type { Contract } from "./paging.ts";
 import { publishingContracts } from "./publishing.ts";
 import { questionContracts } from "./questions.ts";
+import { readingContracts } from "./readings.ts";
 import { recordContracts } from "./records.ts";
 import { releaseContracts } from "./releases.ts";
 import { reportContracts } from "./reports.ts";
@@ -36,6 +37,7 @@ export const contracts = {
   ...orderContracts,
   ...caseContracts,
   ...reportContracts,
+  ...readingContracts,
   ...evidenceContracts,
   ...comparisonContracts,
   ...releaseContracts,

@@ -42,6 +42,7 @@ export const problemTable = {
   "report-sealed": { status: 409, title: "The report is sealed" },
   "report-still-draft": { status: 409, title: "The report is still a draft" },
   "report-incomplete": { status: 422, title: "The report cannot be sealed as it stands" },
+  "reading-refused": { status: 422, title: "This cannot be read" },
   "evidence-full": { status: 409, title: "There is no room for another file" },
   "evidence-unfinished": { status: 409, title: "Files are still on their way" },
   "upload-moved": { status: 409, title: "The upload stands at another byte" },

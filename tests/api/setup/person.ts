@@ -1,8 +1,9 @@
 import assert from "node:assert/strict";
 import { randomUUID } from "node:crypto";
 import { type Access, accessTable, type RouteId } from "@evenhand/shared/access";
-import { contracts } from "@evenhand/shared/http/contracts";
+import { contracts, contractTable } from "@evenhand/shared/http/contracts";
 import { type ProblemCode, problemCodeOf } from "@evenhand/shared/http/problem-codes";
+import { TableQuery } from "@evenhand/shared/http/readings";
 import { Problem } from "@evenhand/shared/problem";
 import request, { type Response, type Test } from "supertest";
 import type { z } from "zod";
@@ -37,6 +38,18 @@ function begin(url: string, method: Access["method"], address: string): Test {
   return starts[method]();
 }
 
+/** Files come as bytes, refusals as JSON. */
+const bytesOrJson: Parameters<Test["parse"]>[0] = (response, done) => {
+  const parts: Buffer[] = [];
+  response.on("data", (part: Buffer | string) => parts.push(Buffer.from(part)));
+  response.on("end", () => {
+    const bytes = Buffer.concat(parts);
+    response.text = bytes.toString("utf8");
+    const isJson = /json/.test(String(response.headers["content-type"]));
+    done(null, isJson ? JSON.parse(response.text) : bytes);
+  });
+};
+
 /** Somebody at a browser or a program: with a session's cookie, a token, or nothing. */
 export class Person {
   readonly url: string;
@@ -66,6 +79,7 @@ export class Person {
     if (entry.once === "key") void sending.set("idempotency-key", asked.key ?? randomUUID());
     if (asked.revision !== undefined) void sending.set("if-match", `"${asked.revision}"`);
     if (asked.body !== undefined) void sending.type("json").send(JSON.stringify(asked.body));
+    if (contractTable[route].query === TableQuery) void sending.buffer(true).parse(bytesOrJson);
     const response = await sending.set({ ...asked.headers });
     checkContract(route, response);
     return response;

@@ -61,6 +61,7 @@ const ownFirms = ["dealer", "buyer", "inspector", "operator"] as const;
 const ofCase = async ({ way, world }: Scene) => ({
   path: { id: (await caseOn(world.buyer, way.vehicle))?.id ?? "" },
 });
+const settledHorn = { lines: [{ line: "whirligig", item: "electrics.horn", positions: [""] }] };
 const ending = { reason: "No lift is free." };
 
 /** The inspector's draft as it stands now, which whoever asks about it moves on. */
@@ -317,6 +318,43 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
       body: { operations: [setOperation(headliner("even-wear"))] },
     })),
   ],
+  "reports.readSpoken": [
+    one("the dealer's draft", ["dealer"], ({ draft }) => ({
+      path: { id: draft.id },
+      body: { text: "0:05 The horn works." },
+    })),
+    one("the inspector's draft", ["inspector"], ({ inspectionDraft }) => ({
+      path: { id: inspectionDraft },
+      body: { text: "0:05 The horn works." },
+    })),
+  ],
+  "reports.readSheet": [
+    one("the dealer's draft", ["dealer"], ({ draft }) => ({
+      path: { id: draft.id },
+      body: { file: Buffer.from("Item,Result\nHorn,ok\n").toString("base64") },
+    })),
+    one("the inspector's draft", ["inspector"], ({ inspectionDraft }) => ({
+      path: { id: inspectionDraft },
+      body: { file: Buffer.from("Item,Result\nHorn,ok\n").toString("base64") },
+    })),
+  ],
+  "reports.settleLines": [
+    one("the dealer's draft", ["dealer"], ({ draft }) => ({ path: { id: draft.id }, body: settledHorn })),
+    one("the inspector's draft", ["inspector"], ({ inspectionDraft }) => ({
+      path: { id: inspectionDraft },
+      body: settledHorn,
+    })),
+  ],
+  "reports.table": [
+    one("the dealer's draft", ["dealer"], ({ draft }) => ({
+      path: { id: draft.id },
+      query: { form: "csv" },
+    })),
+    one("the inspector's report", ["inspector"], ({ way }) => ({
+      path: { id: way.inspectionReport },
+      query: { form: "xlsx" },
+    })),
+  ],
   "reports.lookAgain": [one("the inspector's draft", ["inspector"], revisionOfInspection)],
   "reports.seal": [
     one("the dealer's draft", ["dealer"], ({ toSeal }) => ({
@@ -360,6 +398,16 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
       ["buyer", "inspector"],
       at(({ way }) => way.inspection),
     ),
+  ],
+  "reportVersions.table": [
+    one("a published statement", everybody, ({ statements }) => ({
+      path: { id: statements.first },
+      query: { form: "csv" },
+    })),
+    one("an inspection", ["buyer", "inspector"], ({ way }) => ({
+      path: { id: way.inspection },
+      query: { form: "xlsx" },
+    })),
   ],
   "comparisons.create": [
     one("two published statements", [...dealers, ...buyers, ...inspectors], ({ statements }) => ({

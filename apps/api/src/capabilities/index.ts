@@ -19,6 +19,7 @@ import { OrdersModule } from "./orders/index.ts";
 import { OrganizationsModule } from "./organizations/index.ts";
 import { PublishingModule } from "./publishing/index.ts";
 import { QuestionsModule } from "./questions/index.ts";
+import { ReadingsModule } from "./readings/index.ts";
 import { RecordsModule } from "./records/index.ts";
 import { ReleasesModule } from "./releases/index.ts";
 import { ReportsModule } from "./reports/index.ts";
@@ -35,6 +36,7 @@ export const capabilities: readonly Type[] = [
   OrdersModule,
   CasesModule,
   ReportsModule,
+  ReadingsModule,
   EvidenceModule,
   ComparisonsModule,
   ReleasesModule,

@@ -4,8 +4,11 @@ import type { Sheet } from "@evenhand/shared/sheet";
 import type { Book } from "../grid/index.ts";
 import { itemsNamed } from "../item-names/index.ts";
 import { labelOf } from "../label/index.ts";
+import { lineName } from "../line-name/index.ts";
 import { propose } from "../propose/index.ts";
 import type { Meant, Proposal, Reading } from "../propose/index.ts";
+import { proposeSettled } from "../propose/settled.ts";
+import type { SettledLine } from "../propose/settled.ts";
 import { legendOf } from "../row-words/index.ts";
 import { settlePlaces } from "../settle-places/index.ts";
 import type { Claim } from "../table-claims/index.ts";
@@ -14,10 +17,16 @@ import { rowsOf, rowText } from "./rows.ts";
 import type { ReadRow } from "./rows.ts";
 import { writingOf } from "./writing.ts";
 
-/** What is known of the car beforehand: with its form, positions it does not have are never meant. */
-export type TableContext = { readonly form?: VehicleForm };
+/** What is known beforehand. */
+export type TableContext = {
+  /** With the car's form, positions it does not have are never meant. */
+  readonly form?: VehicleForm;
+  /** Lines of this inspector's sheets that were settled by hand, by their names (`lineName`). */
+  readonly settled?: ReadonlyMap<string, SettledLine>;
+};
 
 type Asked = {
+  readonly line: string;
   readonly claim: Claim;
   readonly proposal: Proposal;
   readonly read: ReadRow;
@@ -36,9 +45,23 @@ const inPreamble = (proposal: Proposal): Proposal => {
 /** How well a heading must fit an item to be taken for one. */
 const NAMES_ITEM = 0.55;
 
+const proposalFor = (
+  claim: Claim,
+  read: ReadRow,
+  reading: Omit<Reading, "around" | "sections">,
+  settled: SettledLine | undefined,
+): Proposal => {
+  const whole = { ...reading, around: read.around, sections: read.sections };
+  const known = settled === undefined ? undefined : proposeSettled(claim, settled, whole);
+  if (known !== undefined) return known;
+  const proposal = propose(claim, whole);
+  return read.preamble ? inPreamble(proposal) : proposal;
+};
+
 const askAll = (
   book: Book,
   reading: Omit<Reading, "around" | "sections">,
+  settled: NonNullable<TableContext["settled"]>,
 ): {
   readonly asked: Asked[];
   readonly rows: readonly { readonly grid: string; readonly read: ReadRow }[];
@@ -51,8 +74,8 @@ const askAll = (
   );
   const asked = rows.flatMap(({ grid, read }) =>
     read.claims.map((claim) => {
-      const proposal = propose(claim, { ...reading, around: read.around, sections: read.sections });
-      return { claim, grid, read, proposal: read.preamble ? inPreamble(proposal) : proposal };
+      const line = lineName(claim, read.around);
+      return { claim, grid, read, line, proposal: proposalFor(claim, read, reading, settled.get(line)) };
     }),
   );
   return { asked, rows };
@@ -92,12 +115,13 @@ class Ends {
   }
 
   /** One finding a place: what a later row says of the same is refused, never put over it. */
-  add({ claim, read, proposal }: Asked, meant: Meant | undefined): void {
+  add({ claim, read, line, proposal }: Asked, meant: Meant | undefined): void {
     const ended = this.of(read);
     if (!proposal.ok) {
       ended.refused.push({
         why: proposal.why,
         column: claim.column,
+        line,
         ...(proposal.item === undefined ? {} : { item: proposal.item }),
       });
       return;
@@ -105,7 +129,12 @@ class Ends {
     const free = meant?.positions.filter((position) => !this.taken.has(`${meant.item.id} ${position}`)) ?? [];
     if (meant === undefined || free.length === 0) {
       const item = proposal.meant[0]?.item.id;
-      ended.refused.push({ why: "twice", column: claim.column, ...(item === undefined ? {} : { item }) });
+      ended.refused.push({
+        why: "twice",
+        column: claim.column,
+        line,
+        ...(item === undefined ? {} : { item }),
+      });
       return;
     }
     if (meant.scale !== undefined) this.scales.set(meant.scale.id, meant.scale);
@@ -116,6 +145,7 @@ class Ends {
         confidence: Math.round(Math.min(1, meant.confidence) * 100) / 100,
         sure: meant.sure && free.length === meant.positions.length && claim.value.firmness === "asserted",
         column: claim.column,
+        line,
       });
     }
   }
@@ -134,17 +164,23 @@ const outcomeOf = (grid: string, read: ReadRow, ended: Ended | undefined): RowOu
   return { ...base, end: "refused", findings, refused };
 };
 
+const noneSettled: NonNullable<TableContext["settled"]> = new Map();
+
 /**
  * Reads a file of tables as the draft of a report: headings found, columns and rows lined up with the sheet's items by the lexicon, each
  * finding with how sure it is. Every row that holds something ends as finding, note or refused with a reason; none is dropped.
  *
- * @param context what is known of the car
+ * @param context what is known of the car, and what was settled of this inspector's sheets
  * @returns time linear in the number of rows
  */
 export const readTable = (book: Book, sheet: Sheet, context: TableContext = {}): TableDraft => {
   const faultKinds = new Map(sheet.faultKinds.map((kind) => [kind.id, kind]));
   const legend = legendOf(book.grids);
-  const { asked, rows } = askAll(book, { sheet, faultKinds, form: context.form, scale: legend });
+  const { asked, rows } = askAll(
+    book,
+    { sheet, faultKinds, form: context.form, scale: legend },
+    context.settled ?? noneSettled,
+  );
   const settled = settlePlaces(
     asked.flatMap(({ proposal }, at) => (proposal.ok ? [{ at, meant: proposal.meant }] : [])),
   );
@@ -157,4 +193,5 @@ export const readTable = (book: Book, sheet: Sheet, context: TableContext = {}):
   };
 };
 
+export type { SettledLine } from "../propose/settled.ts";
 export type { RowOutcome, TableDraft } from "./outcome.ts";

@@ -10,12 +10,15 @@ export type ProposedFinding = {
   readonly sure: boolean;
   /** The cell it was read from, counted from 0; -1 where only a note said it. */
   readonly column: number;
+  /** What the sheet calls the line (`lineName`), by which it is known once somebody has settled it. */
+  readonly line: string;
 };
 
 /** Something in a row that became no finding, and why. */
 export type RefusedClaim = {
   readonly why: RefusedBecause;
   readonly column: number;
+  readonly line: string;
   /** The item it seems to be of. */
   readonly item?: string;
 };

@@ -5,10 +5,10 @@ import { readableHeader } from "@evenhand/sheet/readable-header";
 import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
 import type { Transaction } from "../../platform/database/database.ts";
-import { findRow } from "../../platform/database/rows.ts";
+import { findRow, type Source } from "../../platform/database/rows.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { readVehicle } from "@evenhand/record/report-document";
-import { reportToLock } from "./reports.queries.ts";
+import { reportToLock, reportToRead } from "./reports.queries.ts";
 
 export type LockedReport = {
   id: string;
@@ -43,9 +43,15 @@ const Row = z.object({
 });
 
 /** One of the person's own reports, held until the transaction ends; no statement to whoever must be blind. */
-export async function lockReport(tx: Transaction, actor: Actor, id: string): Promise<LockedReport> {
-  const row = await findRow(tx, Row, { text: reportToLock, values: [actor.organizations(), id] });
-  const report = found(row, "report");
+export const lockReport = (tx: Transaction, actor: Actor, id: string): Promise<LockedReport> =>
+  readParts(tx, reportToLock, actor, id);
+
+/** The same as it stands, held by nobody. */
+export const readReport = (source: Source, actor: Actor, id: string): Promise<LockedReport> =>
+  readParts(source, reportToRead, actor, id);
+
+async function readParts(source: Source, text: string, actor: Actor, id: string): Promise<LockedReport> {
+  const report = found(await findRow(source, Row, { text, values: [actor.organizations(), id] }), "report");
   return {
     ...report,
     stored: report.header,

@@ -31,6 +31,6 @@ import { SecondLooksService } from "./second-look.service.ts";
   ],
   controllers: [ReportsController],
   providers: [ReportsService, OperationsService, SealingService, SecondLooksService, ReportVersionsService],
-  exports: [ReportsService, OperationsService, SealingService],
+  exports: [ReportsService, OperationsService, SealingService, ReportVersionsService],
 })
 export class ReportsModule {}

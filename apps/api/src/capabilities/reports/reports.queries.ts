@@ -46,13 +46,16 @@ export const reportDraft = `
   FROM report r JOIN vehicle v ON v.id = r.vehicle_id JOIN organization o ON o.id = r.organization_id
   WHERE ${mayWorkOn}`;
 
-/** The same condition, and what whoever works on a report needs of it, held until the transaction ends. */
-export const reportToLock = `
+/** The same condition, and what whoever works on a report needs of it. */
+export const reportToRead = `
   SELECT r.id, r.vehicle_id AS "vehicleId", r.organization_id AS "organizationId", o.name AS "organizationName",
     r.order_id AS "orderId", r.kind::text AS kind, r.revision, r.drafting,
     r.second_look AS "secondLook", r.header, v.document AS vehicle
   FROM report r JOIN vehicle v ON v.id = r.vehicle_id JOIN organization o ON o.id = r.organization_id
-  WHERE ${mayWorkOn} FOR UPDATE OF r`;
+  WHERE ${mayWorkOn}`;
+
+/** The same, held until the transaction ends. */
+export const reportToLock = `${reportToRead} FOR UPDATE OF r`;
 
 const version = `report_version rv JOIN vehicle v ON v.id = rv.vehicle_id`;
 const withheld = `(rv.kind <> 'inspection' AND ${mustBeBlind("rv.vehicle_id")})`;

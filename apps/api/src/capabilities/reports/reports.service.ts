@@ -16,7 +16,7 @@ import { carryFindings } from "./carried-findings.ts";
 import { FirmInstrumentsService } from "../instruments/index.ts";
 import { OrdersService } from "../orders/index.ts";
 import { newHeader } from "@evenhand/record/report-document";
-import { checkDrafting, type LockedReport, lockReport } from "./report-lock.ts";
+import { checkDrafting, type LockedReport, lockReport, readReport } from "./report-lock.ts";
 import { noteDraftShown, reportDraft } from "./reports.queries.ts";
 
 type NewReport = Pick<Prisma.ReportUncheckedCreateInput, "vehicleId" | "organizationId" | "orderId" | "kind">;
@@ -70,6 +70,13 @@ export class ReportsService {
     });
     const { body, revision } = found(row, "report");
     return new JsonText(body, String(revision));
+  }
+
+  /** One's own report as whoever fills it in needs it, while it is a draft. */
+  async draft(actor: Actor, id: string): Promise<LockedReport> {
+    const report = await readReport(this.database, actor, id);
+    checkDrafting(report);
+    return report;
   }
 
   async change(actor: Actor, id: string, meant: number, change: ReportChange): Promise<CreatedDraft> {

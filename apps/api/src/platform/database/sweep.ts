@@ -73,6 +73,7 @@ export const growths: Readonly<Record<string, Growth>> = {
   case_document_version: { kept: "what stood at a decision must be found again" },
   firm_handbook: { kept: "one a firm" },
   firm_instruments: { kept: "one a firm" },
+  sheet_line: { kept: "5,000 a firm at most: those settled longest ago make room" },
   summary: { kept: evidence },
   decision_draft: { kept: "one a summary, gone once it is decided" },
   decision: { kept: evidence },

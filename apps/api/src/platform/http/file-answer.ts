@@ -1,5 +1,10 @@
 import { sha256Hex } from "../auth/secret.ts";
 
+const tableTypes = {
+  csv: "text/csv; charset=utf-8",
+  xlsx: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+} as const;
+
 /** An answer that is a file: its bytes as they are, under a name to keep it by. */
 export class FileAnswer {
   readonly bytes: Buffer;
@@ -27,6 +32,11 @@ export class FileAnswer {
   /** @param name of letters, digits, dots and hyphens */
   static pdf(name: string, bytes: Buffer): FileAnswer {
     return new FileAnswer(bytes, "application/pdf", name);
+  }
+
+  /** A table to be kept and opened elsewhere. @param name of letters, digits, dots and hyphens */
+  static table(form: "csv" | "xlsx", name: string, bytes: Buffer): FileAnswer {
+    return new FileAnswer(bytes, tableTypes[form], `${name}.${form}`, { isShut: true, isKept: true });
   }
 
   /** The same bytes have the same. */

@@ -1,0 +1,1 @@
+export { ReadingsModule } from "./readings.module.ts";
