@@ -15,7 +15,7 @@ export const libraryOrder: Readonly<Record<string, readonly string[]>> = {
   evidence: ["measurement", "message"],
   handbook: ["measurement", "message", "sheet", "wording"],
   comparison: ["measurement", "message", "sheet", "wording", "handbook"],
-  tables: ["measurement", "message", "sheet", "lexicon", "comparison"],
+  tables: ["measurement", "message", "sheet", "lexicon", "wording", "comparison"],
   matters: ["measurement", "message", "sheet", "wording", "handbook", "comparison"],
   booking: ["measurement", "message", "sheet", "case"],
   decision: ["measurement", "sheet"],

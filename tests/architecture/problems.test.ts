@@ -62,6 +62,7 @@ const counted = [
   "report-sealed",
   "report-still-draft",
   "report-incomplete",
+  "reading-refused",
   "evidence-full",
   "evidence-unfinished",
   "upload-moved",
