@@ -17,6 +17,8 @@ const asked = (bytes: Uint8Array) => ({
 });
 const sheet = worksheet(`<row>${text("A1", "tread")}</row>`);
 
+const stamp = (second: number): string => new Date(second * 1000).toISOString().slice(11, 23);
+
 /** Whether somebody else is answered before it is. */
 async function othersMeanwhile(reading: Promise<unknown>): Promise<number> {
   const running = { is: true };
@@ -84,7 +86,6 @@ test("twenty thousand rows are read whole, and others are answered meanwhile", a
 });
 
 test("six hours of captions are read, and others are answered meanwhile", async () => {
-  const stamp = (second: number): string => new Date(second * 1000).toISOString().slice(11, 23);
   const said = ["The horn works.", "And the left front tire is", "worn out. The wipers work, both of them."];
   const cues = Array.from(
     { length: 4_320 },

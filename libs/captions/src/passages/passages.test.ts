@@ -11,12 +11,13 @@ const files = readdirSync(tuned).flatMap((folder) =>
     .map((name) => `${folder}/${name}`),
 );
 
+const words = (text: string): string => text.replaceAll(/\s+/gu, " ").trim();
+
 test.each(files)("%s is cut into stretches that together are the whole of it", (name) => {
   const read = captionCues(readFileSync(new URL(name, tuned), "utf8"));
   if (!read.ok) throw new Error(read.reason);
   const spoken = spokenText(read.cues);
   const cut = passages(spoken);
-  const words = (text: string): string => text.replaceAll(/\s+/gu, " ").trim();
   expect(words(cut.map(({ start, end }) => spoken.text.slice(start, end)).join(" "))).toBe(
     words(spoken.text),
   );

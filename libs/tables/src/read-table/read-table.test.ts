@@ -125,7 +125,7 @@ test("every row that holds something ends as finding, note or refused, whatever 
 
 test("a line somebody has settled is read as that, on the next car too", () => {
   const first = read("Check,Result\nWhirligig,✓\nHorn,✓\n");
-  const [refused] = first.rows.flatMap((row) => row.refused);
+  const [refused] = first.rows.flatMap((one) => one.refused);
   expect(refused?.why).toBe("no-item");
   const settled = new Map([[refused?.line ?? "", { item: "electrics.wipers", positions: [""] }]]);
   const again = readTable(bookOf("Check,Result\nHorn,✓\nWHIRLIGIG ,✗\n"), sheetVersion1, { settled });
@@ -139,7 +139,9 @@ test("a line somebody has settled is read as that, on the next car too", () => {
 
 test("what was settled of a place this car does not have is read as if nothing had been settled", () => {
   const csv = "Check,Result\nRear door window,✓\n";
-  const [line] = read(csv).rows.flatMap((row) => [...row.findings, ...row.refused].map((one) => one.line));
+  const [line] = read(csv).rows.flatMap(({ findings, refused }) =>
+    [...findings, ...refused].map((one) => one.line),
+  );
   const settled = new Map([[line ?? "", { item: "no.such-item", positions: ["left-front"] }]]);
   expect(readTable(bookOf(csv), sheetVersion1, { settled }).rows).toEqual(read(csv).rows);
 });
