@@ -85,6 +85,12 @@ describe("the project", () => {
     expect([...brought].filter((file) => /node_modules\/zod\//.test(file))).toEqual([]);
   });
 
+  test("brings neither a validator nor the device's store before the comparison is shown", () => {
+    const brought = broughtBy(result, "apps/web/src/pages/comparisons/ComparisonPage.tsx");
+    expect([...brought]).toContain("apps/web/src/entities/evidence/queries.ts");
+    expect([...brought].filter((file) => /node_modules\/(zod|dexie)\//.test(file))).toEqual([]);
+  });
+
   test("reckons in no zone before the comparison is shown", () => {
     const brought = broughtBy(result, "apps/web/src/pages/comparisons/ComparisonPage.tsx");
     expect([...brought]).toContain("apps/web/src/entities/time/use-duration.ts");

@@ -2,14 +2,12 @@ import { type QueryClient, useQueryClient } from "@tanstack/react-query";
 import { liveQuery } from "dexie";
 import { useSyncExternalStore } from "react";
 import { newId } from "../service/new-id";
+import { evidenceKey } from "./evidence-key";
 import { managersOf } from "./managers";
 import { pageOwner } from "./owner";
 import { uploadSender } from "./send-upload";
 import { store, type KeptUpload } from "./store";
 import { UploadQueue, type UploadManagers, type UploadsNow } from "./upload-queue";
-
-/** Under what the files of a report are asked for. */
-export const evidenceKey = (report: string) => ["report-evidence", report] as const;
 
 /** What is kept on this device, in the order it was added. */
 export const uploadStore = (on = store): UploadManagers["store"] => {

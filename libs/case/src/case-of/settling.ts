@@ -1,6 +1,6 @@
 import type { CaseStep } from "@evenhand/shared/http/cases";
 import { settlingStep } from "../owed-steps/index.ts";
-import { owedIn } from "../settlement/index.ts";
+import { owedIn } from "../owed-in/index.ts";
 import type { CaseFacts } from "./facts.ts";
 import { isBooking, isLooking } from "./visits.ts";
 

@@ -1,6 +1,6 @@
 import type { SettlementState } from "@evenhand/shared/settlement";
 import type { MatterState } from "@evenhand/shared/summary";
-import { owedIn } from "../settlement/index.ts";
+import { owedIn } from "../owed-in/index.ts";
 
 type Released = { readonly entry: number; readonly state: SettlementState };
 

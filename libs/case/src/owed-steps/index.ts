@@ -6,7 +6,8 @@ import type {
   Silence,
 } from "@evenhand/shared/http/cases";
 import type { SettlementState } from "@evenhand/shared/settlement";
-import { endOf, lapseOf, owedIn } from "../settlement/index.ts";
+import { owedIn } from "../owed-in/index.ts";
+import { endOf, lapseOf } from "../settlement/index.ts";
 
 /** A step that somebody owes until a deadline. */
 export type OwedStep = {

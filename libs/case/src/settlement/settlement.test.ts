@@ -1,7 +1,8 @@
 import { SettlementActor, SettlementMove, SettlementState } from "@evenhand/shared/settlement";
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { decide, endOf, lapseOf, movesOf, needsWords, owedIn, type Settlement } from "./index.ts";
+import { owedIn } from "../owed-in/index.ts";
+import { decide, endOf, lapseOf, movesOf, needsWords, type Settlement } from "./index.ts";
 
 const said = { words: "As the receipt shows.", evidence: [] };
 const open = SettlementState.options.filter((state) => endOf(state) === null);

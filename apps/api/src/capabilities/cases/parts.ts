@@ -1,4 +1,4 @@
-import { owedIn } from "@evenhand/case/settlement";
+import { owedIn } from "@evenhand/case/owed-in";
 import { SettlementState } from "@evenhand/shared/settlement";
 import type { CaseParty } from "@evenhand/shared/http/cases";
 import { maySeeComparison } from "../../platform/access/row-access.ts";

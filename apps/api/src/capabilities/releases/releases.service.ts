@@ -2,7 +2,7 @@ import { Injectable } from "@nestjs/common";
 import type { CreatedDraft } from "@evenhand/shared/http/paging";
 import { type ReleaseQuery, type ReleaseRequest, type ReleasesMade } from "@evenhand/shared/http/releases";
 import { type ChosenEntry, chooseEntries } from "@evenhand/case/release-choice";
-import { owedIn } from "@evenhand/case/settlement";
+import { owedIn } from "@evenhand/case/owed-in";
 import { findNoted, NotedRevisedBodyRow, readNotedPage } from "../../platform/access/exposure.ts";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";

@@ -1,5 +1,6 @@
 import { Injectable } from "@nestjs/common";
-import { decide, owedIn, type SettlementDecision, UPHELD } from "@evenhand/case/settlement";
+import { owedIn } from "@evenhand/case/owed-in";
+import { decide, type SettlementDecision, UPHELD } from "@evenhand/case/settlement";
 import type { Evidence, Remedy, SettlementActor, SettlementMove } from "@evenhand/shared/settlement";
 import type { NewsKind } from "@evenhand/shared/http/notices";
 import { Clock } from "../../platform/clock/index.ts";

@@ -5,7 +5,7 @@ import { useMutation, useQueryClient } from "@tanstack/react-query";
 import { useCallback } from "react";
 import { useIntl } from "react-intl";
 import type { KeptUpload } from "../../offline/store";
-import { evidenceKey } from "../../offline/use-uploads";
+import { evidenceKey } from "../../offline/evidence-key";
 import { addressOf, call } from "../../service/client";
 import { useText } from "../../strings/text";
 import { ProblemNotice } from "../../ui/ProblemNotice";

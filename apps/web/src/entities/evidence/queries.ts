@@ -1,6 +1,6 @@
 import type { EvidenceOwned } from "@evenhand/shared/http/evidence";
 import { queryOptions } from "@tanstack/react-query";
-import { evidenceKey } from "../../offline/use-uploads";
+import { evidenceKey } from "../../offline/evidence-key";
 import { call } from "../../service/client";
 
 /** All its bytes are with the service, and it is not shown yet. */

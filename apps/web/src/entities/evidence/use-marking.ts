@@ -1,7 +1,7 @@
 import type { PictureMark } from "@evenhand/shared/evidence";
 import { useMutation, useQueryClient } from "@tanstack/react-query";
 import { useState } from "react";
-import { evidenceKey } from "../../offline/use-uploads";
+import { evidenceKey } from "../../offline/evidence-key";
 import { call } from "../../service/client";
 import { strokeMark, textMark, type MarkTool, type Spot } from "./marks";
 import type { Picture } from "./pictures";

@@ -1,4 +1,4 @@
-import { owedIn } from "@evenhand/case/settlement";
+import { owedIn } from "@evenhand/case/owed-in";
 import { Button, Checkbox } from "@mantine/core";
 import { cameOf } from "../../entities/comparison/came-of";
 import { useSeverityWords } from "../../entities/comparison/use-severity-words";

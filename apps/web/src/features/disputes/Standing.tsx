@@ -1,4 +1,5 @@
-import { lapseOf, owedIn } from "@evenhand/case/settlement";
+import { owedIn } from "@evenhand/case/owed-in";
+import { lapseOf } from "@evenhand/case/settlement";
 import type { Release } from "@evenhand/shared/http/releases";
 import { useDueTime } from "../../entities/release/use-owed-words";
 import { oneOf } from "../../service/one-of";

@@ -1,4 +1,5 @@
-import { endOf, movesOf, needsWords, owedIn } from "@evenhand/case/settlement";
+import { owedIn } from "@evenhand/case/owed-in";
+import { endOf, movesOf, needsWords } from "@evenhand/case/settlement";
 import type { Release, SettlementRequest } from "@evenhand/shared/http/releases";
 import type { Evidence, SettlementState } from "@evenhand/shared/settlement";
 import { parseMoney } from "../../ui/money";
