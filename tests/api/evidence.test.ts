@@ -47,7 +47,7 @@ const on = <R extends object>(text: string, values: unknown[] = []) =>
 
 /** Every file in the storage. */
 const storedFiles = (): string[] =>
-  readdirSync(join(service().mailFolder, "files"), { recursive: true, withFileTypes: true })
+  readdirSync(service().filesFolder, { recursive: true, withFileTypes: true })
     .filter((each) => each.isFile())
     .map(({ name }) => name)
     .toSorted();
@@ -315,7 +315,7 @@ test("what is abandoned is swept from tables and storage, and what is sealed sta
       "SELECT 1 FROM evidence_file f WHERE NOT EXISTS (SELECT 1 FROM evidence e WHERE e.file_id = f.id)",
     ),
   ).toEqual([]);
-  const left = readdirSync(join(service().mailFolder, "files", "uploads"), {
+  const left = readdirSync(join(service().filesFolder, "uploads"), {
     recursive: true,
     withFileTypes: true,
   });

@@ -1,5 +1,4 @@
 import { createHash } from "node:crypto";
-import { join } from "node:path";
 import { PgBoss } from "pg-boss";
 import { afterAll, expect, test } from "vitest";
 import { query } from "../api/setup/database.ts";
@@ -25,7 +24,7 @@ afterAll(async () => serving?.stop("SIGKILL"));
 async function serve(): Promise<string> {
   serving = startProcess(["node", "apps/api/dist/main.js", "serve"], {
     DATABASE_URL: service().databaseUrl,
-    STORAGE_FOLDER: join(service().mailFolder, "files"),
+    STORAGE_FOLDER: service().filesFolder,
     MAIL_FOLDER: service().mailFolder,
     RECORD_KEYS: recordKeys,
     PORT: "0",

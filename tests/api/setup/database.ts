@@ -28,9 +28,11 @@ export async function cloneDatabase(name: string, template = "template"): Promis
   return urlOf(name);
 }
 
-/** The worker's own database, cloned once a file. */
-export const workerDatabase = (): Promise<string> =>
-  cloneDatabase(`worker_${process.env["VITEST_POOL_ID"] ?? "0"}`);
+/** Which of the run's workers this is. */
+export const worker = process.env["VITEST_POOL_ID"] ?? "0";
+
+/** A database of the worker's own, cloned once a file. */
+export const workerDatabase = (): Promise<string> => cloneDatabase(`worker_${worker}`);
 
 /**
  * Everything out, between two tests. The tables hold a few rows each: deleting these takes a fiftieth of what it takes

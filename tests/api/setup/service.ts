@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from "node:fs";
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Type } from "@nestjs/common";
@@ -7,13 +7,15 @@ import { afterAll, beforeAll, beforeEach } from "vitest";
 import { createApp } from "../../../apps/api/src/app.ts";
 import type { Clock } from "../../../apps/api/src/platform/clock/index.ts";
 import { parseConfig } from "../../../apps/api/src/platform/config/index.ts";
-import { empty, workerDatabase } from "./database.ts";
+import { cloneDatabase, empty, worker, workerDatabase } from "./database.ts";
 
 export type Service = {
   readonly app: NestFastifyApplication;
   readonly url: string;
   readonly databaseUrl: string;
   readonly mailFolder: string;
+  /** Of pictures and documents. */
+  readonly filesFolder: string;
 };
 
 export const unlimited = {
@@ -50,45 +52,60 @@ export type ServiceOptions = {
   emptyBetween?: boolean;
 };
 
+type Started = Service & { readonly stop: () => Promise<void> };
+
+async function start(
+  databaseUrl: string,
+  { modules = [], environment = {}, clock }: ServiceOptions = {},
+): Promise<Started> {
+  const folder = mkdtempSync(join(tmpdir(), "evenhand-service-"));
+  const [mailFolder, filesFolder] = [join(folder, "mail"), join(folder, "files")];
+  mkdirSync(mailFolder);
+  const folders = { MAIL_FOLDER: mailFolder, STORAGE_FOLDER: filesFolder };
+  const config = testConfig(databaseUrl, { ...folders, ...environment });
+  const app = await createApp(config, { modules, ...(clock === undefined ? {} : { clock }) });
+  await app.listen(0, "127.0.0.1");
+  const url = (await app.getUrl()).replace("[::1]", "127.0.0.1");
+  const stop = async (): Promise<void> => {
+    await app.close();
+    rmSync(folder, { recursive: true, force: true });
+  };
+  return { app, url, databaseUrl, mailFolder, filesFolder, stop };
+}
+
+const filesIn = (...folders: readonly string[]): string[] =>
+  folders
+    .filter((folder) => existsSync(folder))
+    .flatMap((folder) => readdirSync(folder, { recursive: true, withFileTypes: true }))
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name));
+
+let common: Promise<Started> | undefined;
+/** The service of the files that ask for nothing else: one a worker, which ends with it. Starting costs a second each time. */
+async function commonService(): Promise<Started> {
+  const service = await (common ??= cloneDatabase(`common_${worker}`).then((url) => start(url)));
+  await empty(service.databaseUrl);
+  filesIn(service.mailFolder, service.filesFolder).forEach((file) => rmSync(file));
+  return { ...service, stop: async () => {} };
+}
+
 /**
- * The whole service, listening on a free port, on the worker's own database; emptied before each test.
+ * The whole service, listening on a free port; what it knows is emptied before each test.
  *
  * @returns a function that gives it, from the first test on
  */
-export function useService({
-  modules = [],
-  environment = {},
-  clock,
-  emptyBetween = true,
-}: ServiceOptions = {}): () => Service {
-  let service: Service | undefined;
-  const mailFolder = mkdtempSync(join(tmpdir(), "evenhand-mail-"));
-  const get = (): Service => {
+export function useService({ emptyBetween = true, ...own }: ServiceOptions = {}): () => Service {
+  let service: Started | undefined;
+  const get = (): Started => {
     if (service === undefined) throw new Error("The service is up from the first test on.");
     return service;
   };
   beforeAll(async () => {
-    const databaseUrl = await workerDatabase();
-    const app = await createApp(
-      testConfig(databaseUrl, {
-        MAIL_FOLDER: mailFolder,
-        STORAGE_FOLDER: join(mailFolder, "files"),
-        ...environment,
-      }),
-      {
-        modules,
-        ...(clock === undefined ? {} : { clock }),
-      },
-    );
-    await app.listen(0, "127.0.0.1");
-    service = { app, url: (await app.getUrl()).replace("[::1]", "127.0.0.1"), databaseUrl, mailFolder };
+    service = Object.keys(own).length === 0 ? await commonService() : await start(await workerDatabase(), own);
   });
   beforeEach(async () => {
     if (emptyBetween) await empty(get().databaseUrl);
   });
-  afterAll(async () => {
-    await service?.app.close();
-    rmSync(mailFolder, { recursive: true, force: true });
-  });
+  afterAll(() => service?.stop());
   return get;
 }
