@@ -101,7 +101,8 @@ export function useService({ emptyBetween = true, ...own }: ServiceOptions = {})
     return service;
   };
   beforeAll(async () => {
-    service = Object.keys(own).length === 0 ? await commonService() : await start(await workerDatabase(), own);
+    service =
+      Object.keys(own).length === 0 ? await commonService() : await start(await workerDatabase(), own);
   });
   beforeEach(async () => {
     if (emptyBetween) await empty(get().databaseUrl);
