@@ -1,4 +1,5 @@
 import { askEarly, comparisonAt } from "./service/early";
+import { readyFormats } from "./strings/ready-formats";
 
 const { pathname } = globalThis.location;
 
@@ -14,6 +15,8 @@ const begin = async (): Promise<void> => {
   await Promise.all([import("./main"), ...page]);
 };
 
+// Once all that is asked for, nothing is left to do until it comes.
+void whole.then(() => setTimeout(readyFormats));
 // What the first page needs is on its way at once, none after the other: its data, the application, and the page's own code.
 askEarly(pathname);
 void begin();

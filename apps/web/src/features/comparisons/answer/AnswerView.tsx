@@ -1,5 +1,5 @@
 import type { Answer, AnswerCost, AnsweredMatter } from "@evenhand/shared/page-one";
-import type { ReactNode } from "react";
+import { type ReactNode, useDeferredValue } from "react";
 import { useText } from "../../../strings/text";
 import { Notice } from "../../../ui/Notice";
 import { ClaimsSaid, Looked, NextSteps, Questions, Softened, Stops } from "./AnswerAside";
@@ -43,15 +43,22 @@ const MatterList = ({ matters, from, ...rest }: ListProps) => (
   </ol>
 );
 
+/** Matters on the first screen of a phone, and one more. */
+const FIRST = 2;
+
+/** All of it; while the page is drawn for the first time only what the first screen shows, so that nobody waits for the rest. */
+const useFirstScreen = <T,>(all: readonly T[]): readonly T[] => useDeferredValue(all, all.slice(0, FIRST));
+
 const Wrong = ({ answer, ...rest }: Props) => {
   const t = useText();
+  const shown = useFirstScreen(answer.matters);
   return (
     <section className={styles.matters}>
       <h2>{t("answer.matters")}</h2>
       {answer.matters.length === 0 ? (
         <p>{t("answer.matters.none")}</p>
       ) : (
-        <MatterList matters={answer.matters} from={1} {...rest} />
+        <MatterList matters={shown} from={1} {...rest} />
       )}
     </section>
   );
@@ -85,28 +92,38 @@ const Careful = ({ cautions }: Pick<Answer, "cautions">) => {
   );
 };
 
-/** Page one of the comparison: what a buyer needs to stop or go on. The lines stand behind it. */
-export const AnswerView = (props: Props) => {
+/** What comes after the first screen of a phone, and beside it where there is room. */
+const Beside = (props: Props) => {
   const { answer, cost } = props;
   const steps = stepsOf([...answer.matters, ...answer.unknown]);
   return (
+    <>
+      <Unknown {...props} />
+      {steps.length > 0 && <NextSteps steps={steps} />}
+      <Stops stops={answer.stops} />
+      <CostSaid cost={cost} answer={answer} />
+      <Questions questions={answer.questions} asks={answer.asks} />
+      <ClaimsSaid claims={answer.claims} />
+      <Softened soft={answer.soft} />
+      <Looked looked={answer.looked} zone={answer.b.zone} />
+    </>
+  );
+};
+
+/** Page one of the comparison: what a buyer needs to stop or go on. The lines stand behind it. */
+export const AnswerView = (props: Props) => {
+  const { answer, cost } = props;
+  const [first] = stepsOf([...answer.matters, ...answer.unknown]);
+  const whole = useDeferredValue(true, false);
+  return (
     <div className={styles.answer}>
-      <Figures answer={answer} cost={cost} step={steps[0]} />
+      <Figures answer={answer} cost={cost} step={first} />
       <DealersLine claims={answer.claims} by={answer.a.organization} />
       <div className={styles.main}>
         <Wrong {...props} />
       </div>
-      <div className={styles.beside}>
-        <Unknown {...props} />
-        {steps.length > 0 && <NextSteps steps={steps} />}
-        <Stops stops={answer.stops} />
-        <CostSaid cost={cost} answer={answer} />
-        <Questions questions={answer.questions} asks={answer.asks} />
-        <ClaimsSaid claims={answer.claims} />
-        <Softened soft={answer.soft} />
-        <Looked looked={answer.looked} zone={answer.b.zone} />
-      </div>
-      <Careful cautions={answer.cautions} />
+      <div className={styles.beside}>{whole && <Beside {...props} />}</div>
+      {whole && <Careful cautions={answer.cautions} />}
     </div>
   );
 };
