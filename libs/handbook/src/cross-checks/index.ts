@@ -73,6 +73,7 @@ const viewMaker = (
     maker,
     claims,
     readings,
+    kept: [],
   });
 };
 

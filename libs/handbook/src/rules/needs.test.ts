@@ -38,6 +38,7 @@ const viewsOf = ([a, b]: (typeof pairs)[number], item?: string): View[] => {
     maker: maker?.data ?? {},
     claims,
     readings,
+    kept: [],
   }));
 };
 

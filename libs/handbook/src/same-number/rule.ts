@@ -3,7 +3,7 @@ import { saidPosition } from "../of-position/index.ts";
 import { numbersOf, TITLE, VIN } from "../readers/car-numbers.ts";
 import { defineRule } from "../define-rule/index.ts";
 import type { Inputs } from "../define-rule/index.ts";
-import { findClaim } from "../view/index.ts";
+import { findClaim, readingsOf } from "../view/index.ts";
 import type { Found, Read, View } from "../view/index.ts";
 import { examples, growth, trueClaims } from "./examples.ts";
 import { sameNumber } from "./index.ts";
@@ -24,7 +24,7 @@ const outliers = (numbers: readonly Read<"code">[]): readonly Found[] => {
 const numbersOfEach = (view: View): readonly Read<"code">[] =>
   view.readings.length === 1
     ? numbersOf(view)
-    : view.readings.flatMap((side) => numbersOf({ ...view, readings: [side] }));
+    : view.readings.flatMap((side) => numbersOf(readingsOf(view, side)));
 
 /** Every number of every side read: the plate of one report is set against the plate of the other too. */
 const find = (view: View): Inputs<SameNumberInput>[] => {

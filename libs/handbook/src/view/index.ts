@@ -6,6 +6,7 @@ import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
 import { movingSide, readSideInto, sideEstimate } from "@evenhand/sheet/reading-side";
 import { dayOf, findIsoRange } from "../day/index.ts";
 import { answeredBy, findAt, isSpokenOf } from "./indexed-report.ts";
+import type { Kept } from "./once.ts";
 import type { Answered, Found, IndexedReport, Read, Side } from "./indexed-report.ts";
 
 export { indexReport } from "./indexed-report.ts";
@@ -21,7 +22,12 @@ export type View = {
   /** Sides readings are taken from, the first that has one. */
   readonly readings: readonly Side[];
   readonly reports: Readonly<Partial<Record<Side, IndexedReport>>>;
+  /** What `onceAView` worked out so far. It changes no answer. */
+  readonly kept: Kept[];
 };
+
+/** The same view with its readings from one side alone; nothing that was worked out of the whole view holds there. */
+export const readingsOf = (view: View, side: Side): View => ({ ...view, readings: [side], kept: [] });
 
 const isKind = <K extends AnswerKind>(found: Answered, kind: K): found is Answered & Read<K> =>
   found.answer.kind === kind;
