@@ -82,14 +82,19 @@ const asWritten = (open: readonly EntryReference[], both: Read): string[] => {
   return [...new Map(codes.map((code) => [normalized(code), code.text.trim()])).values()];
 };
 
+/** What the break would have said: a sentence, made where somebody reads it. */
+const wordsFor = (check: CrossCheck, codes: string): Record<string, string> => ({
+  get said() {
+    return sentence(check);
+  },
+  codes,
+});
+
 const asked = (check: CrossCheck, open: readonly EntryReference[], both: Read): CrossCheck => ({
   ...check,
   verdict: "cannot-tell",
   reason: READ_AGAIN,
-  words: {
-    said: sentence(check),
-    codes: listed(asWritten(open, both)),
-  },
+  words: wordsFor(check, listed(asWritten(open, both))),
   bad: [],
   decides: [],
 });
