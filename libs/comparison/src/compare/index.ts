@@ -52,10 +52,7 @@ const judgeWhole = (meeting: Meeting, call: Call | null): Judgment => {
   const { place, a, b, sides, contexts } = meeting;
   const judgment = judgeSilence(a, b, call ?? "no-yardstick");
   if (place.compiled.item.reading === undefined) return judgment;
-  const limits = limitsOfOne(a, b, place.compiled.item, {
-    a: { ...sides.a, correctionOf: sides.a.corrected?.correctionOf, context: contexts.a },
-    b: { ...sides.b, correctionOf: sides.b.corrected?.correctionOf, context: contexts.b },
-  });
+  const limits = limitsOfOne(a, b, place.compiled.item, sides, contexts);
   if (limits.length === 0) return judgment;
   const over = limits.some((limit) => limit.b?.plain === "fail");
   return over

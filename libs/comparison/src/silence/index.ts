@@ -112,17 +112,17 @@ export const faultAtoms = (
 /** One report as its readings are set against limits. */
 type LimitsSide = {
   readonly instruments: ReadonlyMap<string, Instrument>;
-  readonly correctionOf?: CorrectionOf | undefined;
+  readonly corrected?: { readonly correctionOf: CorrectionOf } | undefined;
 };
 
 const limitSide = (
   finding: Finding | undefined,
   spec: ReadingSpec,
-  { instruments, correctionOf }: LimitsSide,
+  { instruments, corrected }: LimitsSide,
 ): LimitSide | null => {
   if (finding?.answer.kind !== "reading") return null;
   const instrument = instruments.get(finding.instrument ?? "");
-  const side = readSide(finding.answer, spec, instrument, correctionOf?.(finding));
+  const side = readSide(finding.answer, spec, instrument, corrected?.correctionOf(finding));
   return { estimate: sideEstimate(side, true), extremes: side };
 };
 
@@ -135,15 +135,13 @@ export const limitsOfOne = (
   a: Finding | undefined,
   b: Finding | undefined,
   item: Item,
-  sides: {
-    readonly a: LimitsSide & { readonly context: CallContext };
-    readonly b: LimitsSide & { readonly context: CallContext };
-  },
+  sides: { readonly a: LimitsSide; readonly b: LimitsSide },
+  contexts: { readonly a: CallContext; readonly b: CallContext },
 ): LimitFigures[] => {
   const spec = item.reading;
   if (spec === undefined) return [];
-  const contextA = a === undefined ? undefined : sides.a.context;
-  const contextB = b === undefined ? undefined : sides.b.context;
+  const contextA = a === undefined ? undefined : contexts.a;
+  const contextB = b === undefined ? undefined : contexts.b;
   if (!hasLimits(item, (contextA ?? contextB)?.position)) return [];
   return limitFigures(item, contextA, contextB, limitSide(a, spec, sides.a), limitSide(b, spec, sides.b));
 };

@@ -81,10 +81,11 @@ describe("faultAtoms", () => {
 });
 
 describe("limitsOfOne", () => {
-  const gauged = { instruments: new Map([["gauge", gauge]]), context: {} };
+  const gauged = { instruments: new Map([["gauge", gauge]]) };
   const sides = { a: gauged, b: gauged };
+  const contexts = { a: {}, b: {} };
   const probability = (a: Finding | undefined, b: Finding | undefined) =>
-    limitsOfOne(a, b, readingItem(treadSpec()), sides)[0];
+    limitsOfOne(a, b, readingItem(treadSpec()), sides, contexts)[0];
 
   it("judges with the instrument named, by eye without one", () => {
     const measured = probability(undefined, read({ instrument: "gauge" }))?.b;
@@ -97,15 +98,16 @@ describe("limitsOfOne", () => {
     const coarse = new Map([
       ["gauge", { ...gauge, accuracy: { absolute: { value: 3, unit: "1/32in" as const }, share: 0 } }],
     ]);
-    const [limit] = limitsOfOne(undefined, read({ instrument: "gauge" }), readingItem(treadSpec()), {
-      a: { instruments: coarse, context: {} },
-      b: { instruments: coarse, context: {} },
-    });
+    const both = { a: { instruments: coarse }, b: { instruments: coarse } };
+    const item = readingItem(treadSpec());
+    const [limit] = limitsOfOne(undefined, read({ instrument: "gauge" }), item, both, contexts);
     expect(limit?.b?.call).toBe("marginal");
   });
 
   it("has nothing to say without limits or readings", () => {
-    expect(limitsOfOne(undefined, read(), readingItem(treadSpec({ limits: [] })), sides)).toEqual([]);
+    expect(limitsOfOne(undefined, read(), readingItem(treadSpec({ limits: [] })), sides, contexts)).toEqual(
+      [],
+    );
     expect(probability(undefined, unseen)).toMatchObject({ a: null, b: null });
   });
 });
