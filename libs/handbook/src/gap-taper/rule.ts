@@ -37,12 +37,21 @@ const gapOf = (view: View, top: Read<"reading">): MeasuredGap | undefined => {
   return { gap, side, ends: { top: upper, bottom: lower }, reads: [top, bottom] };
 };
 
+/** Each gap with both its sides, as far as they were measured. */
+const gapsOf = (measured: readonly MeasuredGap[]): readonly Gap[] => {
+  const byName = new Map<string, { gap: string; left?: GapEnds; right?: GapEnds }>();
+  for (const { gap, side, ends } of measured) {
+    const known = byName.get(gap);
+    if (known === undefined) byName.set(gap, side === "left" ? { gap, left: ends } : { gap, right: ends });
+    else known[side] = ends;
+  }
+  return [...byName.values()];
+};
+
 const find = (view: View): Inputs<GapTaperInput>[] => {
   const measured = present(findReads(view, "reading", "gaps.width-top").map((top) => gapOf(view, top)));
   if (measured.length === 0) return [];
-  const byName = new Map<string, Gap>();
-  for (const { gap, side, ends } of measured) byName.set(gap, { ...byName.get(gap), gap, [side]: ends });
-  return [{ reads: joinedReads(measured), input: { gaps: [...byName.values()] } }];
+  return [{ reads: joinedReads(measured), input: { gaps: gapsOf(measured) } }];
 };
 
 /** gapTaper with all that belongs to it. */

@@ -2,7 +2,7 @@ import type { FirmLimits, RuleResult, Verdict } from "@evenhand/shared/cross-che
 import type { Estimate } from "@evenhand/measurement/estimate";
 import { mad, NORMAL_CONSISTENCY } from "@evenhand/measurement/mad";
 import { median } from "@evenhand/measurement/median";
-import { judge, worstVerdict } from "../interval/index.ts";
+import { judge, judgeSpan, spanOf, worstVerdict } from "../interval/index.ts";
 import { figure } from "../rule-result/index.ts";
 import { paintMapRecord } from "./record.ts";
 import { resultMessages } from "../result-words/index.ts";
@@ -32,19 +32,23 @@ const BAND_NAMES = [
   "filler or body lead",
 ] as const;
 
+/** Where each band ends, from the thinnest on. */
+const edgesOf = (firm: FirmLimits): readonly number[] =>
+  BANDS.map((id) => paintMapRecord.limit(id, firm).value);
+
+const bandAmong = (thickness: number, edges: readonly number[]): (typeof BAND_NAMES)[number] => {
+  // The lowest band is open at its top: 75 µm is a factory finish; the others are closed.
+  const index = edges.filter((edge, place) => (place === 0 ? thickness >= edge : thickness > edge)).length;
+  return BAND_NAMES[index] ?? "filler or body lead";
+};
+
 /**
  * The band a thickness falls in, in words; it never says that paint is original.
  *
  * @example paintBand(310) // "refinish"
  */
-export const paintBand = (thickness: number, firm: FirmLimits = {}): (typeof BAND_NAMES)[number] => {
-  const index = BANDS.filter((id, place) => {
-    const { value } = paintMapRecord.limit(id, firm);
-    // The lowest band is open at its top: 75 µm is a factory finish; the others are closed.
-    return place === 0 ? thickness >= value : thickness > value;
-  }).length;
-  return BAND_NAMES[index] ?? "filler or body lead";
-};
+export const paintBand = (thickness: number, firm: FirmLimits = {}): (typeof BAND_NAMES)[number] =>
+  bandAmong(thickness, edgesOf(firm));
 
 /** Panels of metal a probe can read, seams of lead left out. */
 export const probedPanels = (panels: readonly PanelPaint[]): PanelPaint[] =>
@@ -74,14 +78,16 @@ const greatest = ({ thickness, thickest }: PanelPaint): number =>
   Math.max(thickness.value, thickest?.value ?? 0);
 
 /** Each panel with its mean, its thickest spot where that is thicker, and the band of the thicker, in words. */
-export const panelTexts = (panels: readonly PanelPaint[], firm: FirmLimits): string[] =>
-  panels.map((panel) => {
+export const panelTexts = (panels: readonly PanelPaint[], firm: FirmLimits): string[] => {
+  const edges = edgesOf(firm);
+  return panels.map((panel) => {
     const [thickness, thickest] = [Math.round(panel.thickness.value), Math.round(greatest(panel))];
-    const values = { panel: panel.panel, thickness, band: paintBand(greatest(panel), firm) };
+    const values = { panel: panel.panel, thickness, band: bandAmong(greatest(panel), edges) };
     return thickest > thickness
       ? resultMessages.say("paint-with-thickest", { ...values, thickest })
       : resultMessages.say("paint", values);
   });
+};
 
 /** What is read of a panel: its mean, and its thickest spot where that was noted. */
 export const readingsOf = ({ thickness, thickest }: PanelPaint): Estimate[] =>
@@ -109,16 +115,23 @@ const contrastOf = (panel: PanelPaint, center: number, reach: number, among: num
  */
 export const paintMap = ({ panels }: PaintMapInput, firm: FirmLimits = {}): RuleResult => {
   const probed = probedPanels(panels).toSorted((a, b) => greatest(b) - greatest(a));
-  const limits = (
-    ["paint.stand-out", "paint.matters", "paint.matters-share", "paint.refinish", "paint.heavy"] as const
-  ).map((id) => paintMapRecord.limit(id, firm));
-  const refinish = paintMapRecord.limit("paint.refinish", firm).value;
-  const heavy = paintMapRecord.limit("paint.heavy", firm).value;
+  const [refinishAt, heavyAt] = [
+    paintMapRecord.limit("paint.refinish", firm),
+    paintMapRecord.limit("paint.heavy", firm),
+  ];
+  const limits = [
+    ...(["paint.stand-out", "paint.matters", "paint.matters-share"] as const).map((id) =>
+      paintMapRecord.limit(id, firm),
+    ),
+    refinishAt,
+    heavyAt,
+  ];
+  const [refinish, heavy] = [refinishAt.value, heavyAt.value];
   const among = Math.max(1, probed.length);
-  const over = (high: number): readonly PanelPaint[] =>
-    probed.filter((panel) =>
-      readingsOf(panel).some((reading) => judge(reading, { high }, among) === "breaks"),
-    );
+  const spans = probed.map((panel) => readingsOf(panel).map((reading) => spanOf(reading, among)));
+  const comesTo = (verdict: Verdict, high: number) => (_panel: PanelPaint, place: number) =>
+    (spans[place] ?? []).some((span) => judgeSpan(span, { high }) === verdict);
+  const over = (high: number): readonly PanelPaint[] => probed.filter(comesTo("breaks", high));
   const [thick, filled] = [over(refinish), over(heavy)];
   const few = probed.length < LEAST_PANELS;
   const { median: center, reach } = few ? { median: 0, reach: 0 } : centerOf(probed, firm);
@@ -141,8 +154,6 @@ export const paintMap = ({ panels }: PaintMapInput, firm: FirmLimits = {}): Rule
   if (few) return paintMapRecord.answer("too-few", detail);
   const unclear =
     contrasts.some(({ verdict }) => verdict === "cannot-tell") ||
-    probed.some((panel) =>
-      readingsOf(panel).some((reading) => judge(reading, { high: refinish }, among) === "cannot-tell"),
-    );
+    probed.some(comesTo("cannot-tell", refinish));
   return paintMapRecord.answer(unclear ? "range-covers" : "even-over-car", detail);
 };
