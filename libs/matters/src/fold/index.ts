@@ -1,7 +1,7 @@
 import { kindOf } from "../kinds/index.ts";
 import type { Family } from "../kinds/kind.ts";
-import type { Group, Line } from "../join/line.ts";
-import { groupOf, partLines } from "../join/line.ts";
+import type { Group } from "../join/line.ts";
+import { groupOf, groupOfGroups, partLines } from "../join/line.ts";
 import type { Ranking } from "../order/index.ts";
 import { isUnasked } from "../weight/index.ts";
 
@@ -12,11 +12,7 @@ const MOST = 15;
 const REPAIR = 3;
 const SMALL = 4;
 
-const merged = (kind: string, groups: readonly Group[]): Group => {
-  const lines: Line[] = [];
-  for (const group of groups) for (const line of group.lines) lines.push(line);
-  return groupOf(kindOf(kind), null, lines);
-};
+const merged = (kind: string, groups: readonly Group[]): Group => groupOfGroups(kindOf(kind), null, groups);
 
 const isTrifle = (group: Group): boolean => group.weight >= SMALL;
 /** A number or a paper is put right by nobody's tools, and is telephoned about by itself. */
@@ -74,13 +70,8 @@ const lastTwo = (ranked: readonly Group[]): readonly [graver: number, last: numb
 };
 
 /** Two groups of one family as one, the graver giving its name. */
-const foldedInto = (graver: Group, { lines }: Group): Group =>
-  groupOf(
-    graver.kind,
-    graver.zone,
-    graver.lines.concat(lines),
-    graver.zone === null ? graver.elsewhere : true,
-  );
+const foldedInto = (graver: Group, other: Group): Group =>
+  groupOfGroups(graver.kind, graver.zone, [graver, other], graver.zone === null ? graver.elsewhere : true);
 
 /** While there are too many, the two last of one family made one, the graver giving its name. */
 const foldFamilies = (groups: readonly Group[], { ranked, stands }: Ranking): readonly Group[] => {

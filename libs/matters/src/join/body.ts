@@ -25,8 +25,10 @@ const isGrave = ({ weight }: Line): boolean => weight < GRAVE;
 const zoneOfLine = ({ entry: { item, position }, of }: Line): Zone =>
   of === undefined ? zoneOf(item, position) : zoneAt(of, item, position);
 
+const OF_BODY: ReadonlySet<string> = new Set([...CARRIES, ...SHOWS]);
+
 /** Whether a kind's lines are joined by their place on the car. */
-export const isOfBody = ({ kind }: Line): boolean => CARRIES.has(kind.id) || SHOWS.has(kind.id);
+export const isOfBody = ({ kind }: Line): boolean => OF_BODY.has(kind.id);
 
 const ENDS: readonly Zone[] = ["front", "rear"];
 

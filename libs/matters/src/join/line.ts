@@ -51,6 +51,23 @@ export const groupOf = (kind: Kind, zone: Zone | null, lines: readonly Line[], e
   first: firstIndex(lines),
 });
 
+const NO_LINES: readonly Line[] = [];
+
+/** Several groups made one, which stands where the weightiest of them stands: no line need be looked at again. */
+export const groupOfGroups = (
+  kind: Kind,
+  zone: Zone | null,
+  groups: readonly Group[],
+  elsewhere?: true,
+): Group => ({
+  kind,
+  zone,
+  elsewhere,
+  lines: NO_LINES.concat(...groups.map(({ lines }) => lines)),
+  weight: Math.min(...groups.map(({ weight }) => weight)),
+  first: Math.min(...groups.map(({ first }) => first)),
+});
+
 /** Lines of which something holds, and the others, each list in the order they came. */
 export const partLines = (
   lines: readonly Line[],
