@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { CancellationCause } from "./booking.ts";
 import { CostTable } from "./cost-table.ts";
+import { PictureMarks } from "./evidence.ts";
 import { Instant, ItemId, LocalDate, LocalId, Money, PositionId } from "./identifier.ts";
 import { BookingAcceptance } from "./http/booking.ts";
 import { InspectorTime } from "./http/calendars.ts";
@@ -60,6 +61,27 @@ export const DemoReport = z.strictObject({
   order: Key.optional(),
 });
 export type DemoReport = z.infer<typeof DemoReport>;
+
+const Degrees = z.number().min(-180).max(180);
+
+/**
+ * A photograph of a report, drawn and kept beside the scenario, with what its camera would have written: taken so many `minutes` after
+ * the visit began, and `changed` so many after that.
+ */
+export const DemoPicture = z.strictObject({
+  report: Key,
+  file: z.string().regex(/^pictures\/[a-z0-9-]+\.jpg$/, "a path such as pictures/sill.jpg"),
+  filename: z.string().regex(/^[A-Z0-9_]+\.jpg$/),
+  item: ItemId.or(z.literal("")),
+  position: PositionId,
+  caption: z.string().min(1).max(200),
+  minutes: z.int(),
+  changed: z.int().positive().optional(),
+  camera: z.tuple([z.string(), z.string()]),
+  place: z.strictObject({ latitude: Degrees, longitude: Degrees }).optional(),
+  marks: PictureMarks,
+});
+export type DemoPicture = z.infer<typeof DemoPicture>;
 
 /** A buyer's order for an inspection; it freezes the sealed statement it names. */
 export const DemoOrder = z.strictObject({
@@ -258,6 +280,7 @@ export const DemoScenario = z.strictObject({
   accounts: z.array(DemoAccount).min(1),
   vehicles: z.array(DemoVehicle).min(1),
   reports: z.array(DemoReport),
+  pictures: z.array(DemoPicture),
   orders: z.array(DemoOrder),
   comparisons: z.array(DemoComparison),
   releases: z.array(DemoRelease),

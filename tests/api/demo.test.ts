@@ -1,18 +1,29 @@
-import { beforeAll, expect, test } from "vitest";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { PictureQuestionKind } from "@evenhand/shared/evidence";
+import { contracts } from "@evenhand/shared/http/contracts";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { createApp } from "../../apps/api/src/app.ts";
 import { loadDemo } from "../../apps/api/src/commands/load-demo.ts";
 import { toldLater } from "../../apps/api/src/demo/told-dates.ts";
 import { cloneDatabase, query } from "./setup/database.ts";
+import { signIn } from "./setup/world.ts";
 import { testConfig } from "./setup/service.ts";
 
 /** A Friday in the afternoon. */
 const today = new Date("2026-11-27T21:00:00Z");
 
+const folder = mkdtempSync(join(tmpdir(), "evenhand-demo-"));
+const configOf = (url: string) => testConfig(url, { STORAGE_FOLDER: join(folder, new URL(url).pathname) });
+
 let [first, second] = ["", ""];
 beforeAll(async () => {
   [first, second] = [await cloneDatabase("demo_first"), await cloneDatabase("demo_second")];
-  await loadDemo(testConfig(first), today);
-  await loadDemo(testConfig(second), today);
+  await loadDemo(configOf(first), today);
+  await loadDemo(configOf(second), today);
 }, 240_000);
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 const digest = `SELECT 'vehicle' AS what, count(*)::int AS count, md5(string_agg(id::text, ',' ORDER BY id)) AS ids FROM vehicle
   UNION ALL SELECT 'version', count(*)::int, md5(string_agg(id || seal, ',' ORDER BY id)) FROM report_version
@@ -29,7 +40,7 @@ test("loaded twice, into two databases, it is the same to the last id and hash",
 
 test("loaded again into the same database, it changes nothing", async () => {
   const before = await query(first, digest);
-  const { state, accounts } = await loadDemo(testConfig(first), today);
+  const { state, accounts } = await loadDemo(configOf(first), today);
   expect(state).toBe("there");
   expect(accounts.length).toBeGreaterThan(5);
   expect(await query(first, digest)).toEqual(before);
@@ -37,11 +48,11 @@ test("loaded again into the same database, it changes nothing", async () => {
 
 test("an older demo is known as one", async () => {
   await query(second, "UPDATE demo_load SET revision = revision - 1");
-  expect((await loadDemo(testConfig(second))).state).toBe("older");
+  expect((await loadDemo(configOf(second))).state).toBe("older");
 });
 
 test("its cars are approved, countered and declined, each by the hash of its summary; the main case is declined in the buyer's words", async () => {
-  const { main } = await loadDemo(testConfig(first), today);
+  const { main } = await loadDemo(configOf(first), today);
   const rows = await query<{ comparison: string; decision: string; same: boolean; words: number }>(
     first,
     `SELECT s.comparison_id AS comparison, d.decision, d.hash = s.hash AS same, coalesce(length(d.conditions), 0) AS words
@@ -105,4 +116,30 @@ test("every outcome occurs in its comparisons", async () => {
     "unseen",
     "unstated",
   ]);
+});
+
+const wholeWorld = `SELECT a.id AS account, m.organization_id AS organization FROM account a JOIN membership m ON m.account_id = a.id
+  JOIN organization o ON o.id = m.organization_id WHERE o.kind IN ('buyer', 'dealer', 'inspector') ORDER BY a.name`;
+
+test("photographs stand ready on both sides, and lead somebody to a question of each kind", async () => {
+  const states = await query<{ state: string }>(first, "SELECT DISTINCT state FROM evidence_file");
+  expect(states).toEqual([{ state: "ready" }]);
+  const cars = await query<{ id: string }>(first, "SELECT id FROM vehicle ORDER BY id");
+  const app = await createApp(configOf(first));
+  await app.listen(0, "127.0.0.1");
+  const url = (await app.getUrl()).replace("[::1]", "127.0.0.1");
+  const kinds = new Set<string>();
+  for (const who of await query<{ account: string; organization: string }>(first, wholeWorld)) {
+    const person = await signIn({ url, databaseUrl: first }, who);
+    for (const { id } of cars) {
+      const { status, body } = await person.ask("evidence.ofVehicle", { path: { id } });
+      if (status !== 200) continue;
+      const { items } = contracts["evidence.ofVehicle"].answer.parse(body);
+      for (const { questions } of items) for (const { kind } of questions) kinds.add(kind);
+    }
+  }
+  await app.close();
+  expect([...kinds].toSorted((a, b) => a.localeCompare(b))).toEqual(
+    PictureQuestionKind.options.toSorted((a, b) => a.localeCompare(b)),
+  );
 });

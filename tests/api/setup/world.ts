@@ -33,7 +33,7 @@ export async function joinPerson(
   role: "admin" | "member" = "member",
 ): Promise<Person> {
   passwordHash ??= hashPassword(password);
-  const [account, session, secret] = [v7(), v7(), newSecret()];
+  const account = v7();
   await query(
     databaseUrl,
     "INSERT INTO account (id, name, email, password_hash, created_at) VALUES ($1, $2, $3, $4, now())",
@@ -44,6 +44,15 @@ export async function joinPerson(
     organization,
     role,
   ]);
+  return signIn({ url, databaseUrl }, { account, organization });
+}
+
+/** Somebody who is known already, signed in. */
+export async function signIn(
+  { url, databaseUrl }: Pick<Service, "url" | "databaseUrl">,
+  { account, organization }: { readonly account: string; readonly organization: string },
+): Promise<Person> {
+  const [session, secret] = [v7(), newSecret()];
   await query(
     databaseUrl,
     `INSERT INTO session (id, account_id, token_hash, device, created_at, last_seen_at, expires_at)

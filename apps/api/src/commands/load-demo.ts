@@ -4,6 +4,7 @@ import { DemoAsks } from "../demo/load-asks.ts";
 import { DemoLoader, DemoServices } from "../demo/load-demo.ts";
 import { DemoHandOvers } from "../demo/load-hand-overs.ts";
 import { DemoHours } from "../demo/load-hours.ts";
+import { DemoPictures } from "../demo/load-pictures.ts";
 import { DemoVisits } from "../demo/load-visits.ts";
 import { readScenario, type Scenario } from "../demo/read-scenario.ts";
 import { SetClock } from "../platform/clock/index.ts";
@@ -14,7 +15,7 @@ import { capabilities } from "../capabilities/index.ts";
 
 @Module({
   imports: [...capabilities],
-  providers: [DemoServices, DemoHours, DemoHandOvers, DemoVisits, DemoAsks],
+  providers: [DemoServices, DemoHours, DemoHandOvers, DemoVisits, DemoAsks, DemoPictures],
 })
 class DemoModule {}
 

@@ -30,6 +30,7 @@ import { DemoWorld } from "./demo-world.ts";
 import { DemoAsks } from "./load-asks.ts";
 import { DemoHandOvers } from "./load-hand-overs.ts";
 import { DemoHours } from "./load-hours.ts";
+import { DemoPictures } from "./load-pictures.ts";
 import { DemoVisits } from "./load-visits.ts";
 import type { Scenario } from "./read-scenario.ts";
 import { datedFrom, movedReport } from "./told-dates.ts";
@@ -61,6 +62,7 @@ export class DemoServices {
     readonly hours: DemoHours,
     readonly visits: DemoVisits,
     readonly asks: DemoAsks,
+    readonly pictures: DemoPictures,
   ) {}
 }
 
@@ -240,6 +242,8 @@ export class DemoLoader {
       if (refused !== undefined) throw new Error(`A finding was not taken: ${JSON.stringify(refused)}`);
       revision = answer.revision;
     }
+    const pictures = this.scenario.pictures.filter((each) => each.report === report.key);
+    await this.services.pictures.add(this.world, report, id, { pictures, began: file.visit.started });
     if (report.state === "draft") return;
     const sealed = await this.services.sealing.seal(this.tx, actor, id, revision);
     this.world.set("version", report.key, sealed.id);

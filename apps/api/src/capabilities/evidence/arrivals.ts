@@ -30,14 +30,15 @@ export class Arrivals {
     });
     if (arrived === null || arrived.state !== "pending") return;
     const { organization, sha256 } = arrived;
-    const file = (await this.files.find(organization, sha256)) ?? (await this.keepWhole(arrived));
+    const file =
+      (await this.files.find(this.database, organization, sha256)) ?? (await this.keepWhole(arrived));
     if (file === null) await this.refuseAltered(id);
     else {
       await run(this.database, {
         text: `UPDATE evidence SET file_id = $2::uuid WHERE id = $1::uuid`,
         values: [id, file.id],
       });
-      await this.files.prepare(file);
+      await this.files.prepare(this.database, file);
     }
     await this.dropParts(id, arrived.parts);
   }
@@ -46,7 +47,7 @@ export class Arrivals {
   private async keepWhole({ organization, sha256, parts }: Arrived) {
     const bytes = await this.join(parts);
     if (bytes === null || sha256Hex(bytes) !== sha256) return null;
-    return this.files.keep(organization, sha256, bytes);
+    return this.files.keep(this.database, organization, sha256, bytes);
   }
 
   private async join(parts: readonly string[]): Promise<Buffer | null> {

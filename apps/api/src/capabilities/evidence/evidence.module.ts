@@ -12,6 +12,7 @@ import { PartStore } from "./part-store.ts";
 import { TusDoor } from "./tus-door.ts";
 import { UploadsController } from "./uploads.controller.ts";
 import { UploadsService } from "./uploads.service.ts";
+import { WholeFiles } from "./whole-files.ts";
 
 @Module({
   imports: [MailModule],
@@ -27,7 +28,8 @@ import { UploadsService } from "./uploads.service.ts";
     Arrivals,
     EvidenceSweep,
     EvidenceJobs,
+    WholeFiles,
   ],
-  exports: [EvidenceSealing, EvidenceService],
+  exports: [EvidenceSealing, EvidenceService, WholeFiles],
 })
 export class EvidenceModule {}

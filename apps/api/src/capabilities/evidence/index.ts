@@ -1,3 +1,4 @@
 export { EvidenceModule } from "./evidence.module.ts";
 export { EvidenceService } from "./evidence.service.ts";
 export { EvidenceSealing } from "./evidence-sealing.ts";
+export { WholeFiles } from "./whole-files.ts";

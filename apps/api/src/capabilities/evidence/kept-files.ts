@@ -7,9 +7,8 @@ import { type EvidenceMove, EvidenceState, FileKind, type PictureCopy } from "@e
 import { z } from "zod";
 import { sha256Hex } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
-import { Database } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
-import { findRow, run } from "../../platform/database/rows.ts";
+import { findRow, run, type Source } from "../../platform/database/rows.ts";
 import { Storage } from "../../platform/storage/storage.ts";
 import { copyKey, originalKey } from "./keys.ts";
 import { LookAlikes } from "./look-alikes.ts";
@@ -38,59 +37,59 @@ function moved(from: EvidenceState, move: EvidenceMove): EvidenceState {
 @Injectable()
 export class KeptFiles {
   constructor(
-    private readonly database: Database,
     private readonly storage: Storage,
     private readonly clock: Clock,
     private readonly ids: Ids,
     private readonly lookAlikes: LookAlikes,
   ) {}
 
-  find(organization: string, sha256: string): Promise<KeptFile | null> {
+  find(source: Source, organization: string, sha256: string): Promise<KeptFile | null> {
     const text = `SELECT ${fileFields} FROM evidence_file WHERE organization_id = $1::uuid AND sha256 = $2`;
-    return findRow(this.database, FileRow, { text, values: [organization, sha256] });
+    return findRow(source, FileRow, { text, values: [organization, sha256] });
   }
 
   /** Finds out what it is, and keeps it, or the reason why it is not kept. */
-  async keep(organization: string, sha256: string, bytes: Buffer): Promise<KeptFile> {
+  async keep(source: Source, organization: string, sha256: string, bytes: Buffer): Promise<KeptFile> {
     const sniffed = sniffFile(bytes);
     if (sniffed.ok) await this.storage.put(originalKey(organization, sha256), bytes);
     const state = moved("pending", sniffed.ok ? "check" : "refuse");
     const [kind, refused] = sniffed.ok ? [sniffed.kind, null] : [null, JSON.stringify(sniffed.refused)];
     const now = this.clock.now();
-    await run(this.database, {
+    await run(source, {
       text: `INSERT INTO evidence_file (id, organization_id, sha256, bytes, state, kind, refused, created_at)
         VALUES ($1, $2, $3, $4, $5, $6, $7, $8) ON CONFLICT (organization_id, sha256) DO NOTHING`,
       values: [this.ids.next(), organization, sha256, bytes.length, state, kind, refused, now],
     });
-    const file = await this.find(organization, sha256);
+    const file = await this.find(source, organization, sha256);
     if (file === null) throw new Error("A file is gone that was kept just now.");
     return file;
   }
 
   /** Makes what others are shown, or finds that it cannot be made. */
-  async prepare(file: KeptFile): Promise<void> {
+  async prepare(source: Source, file: KeptFile): Promise<void> {
     if (file.state !== "checked") return;
-    if (!pictures.includes(file.kind)) return this.markReady(file, null, []);
+    if (!pictures.includes(file.kind)) return this.markReady(source, file, null, []);
     const original = await this.storage.read(originalKey(file.organization, file.sha256));
     if (original === null) throw new Error("A kept original is not there.");
     const made = await makePictures(original);
-    if (!made.ok) return this.refuse(file, made.refused);
+    if (!made.ok) return this.refuse(source, file, made.refused);
     const copies: PictureCopy[] = [];
     for (const { bytes, ...copy } of made.picture.copies) {
       await this.storage.put(copyKey(file.id, copy.size), bytes);
       copies.push({ ...copy, sha256: sha256Hex(bytes) });
     }
     // Before it is ready: killed in between, the whole is done again.
-    await this.lookAlikes.note(file.id, made.picture);
-    await this.markReady(file, made.picture, copies);
+    await this.lookAlikes.note(source, file.id, made.picture);
+    await this.markReady(source, file, made.picture, copies);
   }
 
   private markReady(
+    source: Source,
     { id, state }: KeptFile,
     made: Picture | null,
     copies: readonly PictureCopy[],
   ): Promise<void> {
-    return run(this.database, {
+    return run(source, {
       text: `UPDATE evidence_file SET state = $2, capture = $3, width = $4, height = $5, placeholder = $6, copies = $7,
         quality = $8, decided_at = $9 WHERE id = $1 AND state = 'checked'`,
       values: [
@@ -108,8 +107,8 @@ export class KeptFiles {
   }
 
   /** Its bytes go, its reason stays. */
-  private async refuse(file: KeptFile, refused: FileRefused): Promise<void> {
-    await run(this.database, {
+  private async refuse(source: Source, file: KeptFile, refused: FileRefused): Promise<void> {
+    await run(source, {
       text: `UPDATE evidence_file SET state = $2, refused = $3, decided_at = $4 WHERE id = $1 AND state = 'checked'`,
       values: [file.id, moved(file.state, "refuse"), JSON.stringify(refused), this.clock.now()],
     });

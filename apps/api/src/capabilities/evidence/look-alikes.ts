@@ -5,8 +5,7 @@ import { HashTable } from "@evenhand/evidence/hash-table";
 import { samePicture } from "@evenhand/evidence/same-picture";
 import type { PictureSize } from "@evenhand/shared/evidence";
 import { z } from "zod";
-import { Database } from "../../platform/database/database.ts";
-import { readRows, run } from "../../platform/database/rows.ts";
+import { readRows, run, type Source } from "../../platform/database/rows.ts";
 import { Storage } from "../../platform/storage/storage.ts";
 import { copyKey } from "./keys.ts";
 import { readGray } from "./make-pictures.ts";
@@ -36,35 +35,32 @@ export class LookAlikes {
   private readonly lately = new Set<number>();
   private last = 0;
 
-  constructor(
-    private readonly database: Database,
-    private readonly storage: Storage,
-  ) {}
+  constructor(private readonly storage: Storage) {}
 
   /** Notes a file's fingerprint and which others show the same picture. Doing it twice comes to the same. */
-  async note(file: string, { print, copies }: Noted): Promise<void> {
-    await run(this.database, {
+  async note(source: Source, file: string, { print, copies }: Noted): Promise<void> {
+    await run(source, {
       text: `INSERT INTO picture_print (file_id, hashes) VALUES ($1::uuid, $2) ON CONFLICT (file_id) DO NOTHING`,
       values: [file, Buffer.from(fingerprintBytes(print))],
     });
-    await this.catchUp();
+    await this.catchUp(source);
     const near = this.table.near(print, RADIUS, MOST_LOOKED_AT).map(({ number }) => number);
-    const others = await readRows(this.database, FileRow, {
+    const others = await readRows(source, FileRow, {
       text: `SELECT file_id AS id FROM picture_print WHERE number = ANY($1::bigint[]) AND file_id <> $2::uuid`,
       values: [near, file],
     });
     const small = copies.find(({ size }) => size === "small");
     if (small === undefined || others.length === 0) return;
     const gray = await readGray(small.bytes);
-    for (const { id } of others) await this.compare(file, gray, id);
+    for (const { id } of others) await this.compare(source, file, gray, id);
   }
 
-  private async compare(file: string, gray: Gray, other: string): Promise<void> {
+  private async compare(source: Source, file: string, gray: Gray, other: string): Promise<void> {
     const copy = await this.storage.read(copyKey(other, "small"));
     if (copy === null) return;
     const { isSame, agreement } = samePicture(gray, await readGray(copy));
     if (!isSame) return;
-    await run(this.database, {
+    await run(source, {
       text: `INSERT INTO picture_likeness (file_id, other_id, agreement)
         SELECT a, b, $3 FROM (VALUES ($1::uuid, $2::uuid), ($2::uuid, $1::uuid)) pair (a, b)
         WHERE EXISTS (SELECT 1 FROM evidence_file f WHERE f.id = $2::uuid) ON CONFLICT DO NOTHING`,
@@ -72,8 +68,8 @@ export class LookAlikes {
     });
   }
 
-  private async catchUp(): Promise<void> {
-    const rows = await readRows(this.database, PrintRow, {
+  private async catchUp(source: Source): Promise<void> {
+    const rows = await readRows(source, PrintRow, {
       text: `SELECT number, hashes FROM picture_print WHERE number > $1 ORDER BY number`,
       values: [this.last - READ_AGAIN],
     });

@@ -57,18 +57,21 @@ export class UploadsService {
    * @returns where its bytes go
    */
   async announce(actor: Actor, report: string, file: UploadAnnounced): Promise<string> {
+    return this.database.transaction((tx) => this.announceIn(tx, actor, report, file));
+  }
+
+  /** The same as a part of what is done in `tx`. */
+  async announceIn(tx: Transaction, actor: Actor, report: string, file: UploadAnnounced): Promise<string> {
     checkAnnounced(file);
-    return this.database.transaction(async (tx) => {
-      const row = found(
-        await findRow(tx, ReportRow, { text: reportToAddTo, values: [actor.organizations(), report] }),
-        "report",
-      );
-      const place = [row.id, file.item, file.position];
-      const there = await findRow(tx, FileRow, { text: sameFileThere, values: [...place, file.sha256] });
-      if (there !== null) return sameUpload(there, file);
-      await this.checkRoom(tx, row, place);
-      return this.begin(tx, actor, row, file);
-    });
+    const row = found(
+      await findRow(tx, ReportRow, { text: reportToAddTo, values: [actor.organizations(), report] }),
+      "report",
+    );
+    const place = [row.id, file.item, file.position];
+    const there = await findRow(tx, FileRow, { text: sameFileThere, values: [...place, file.sha256] });
+    if (there !== null) return sameUpload(there, file);
+    await this.checkRoom(tx, row, place);
+    return this.begin(tx, actor, row, file);
   }
 
   /** One's own upload. @throws ProblemError `not-found` */

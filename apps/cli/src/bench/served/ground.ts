@@ -1,3 +1,6 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { z } from "zod";
 import type { Client } from "../database.ts";
 import { closeConnections, type Target } from "./load.ts";
@@ -89,8 +92,10 @@ export async function withGround<T>(
   url: string,
   work: (ground: Ground) => Promise<T>,
 ): Promise<T> {
+  const files = mkdtempSync(join(tmpdir(), "evenhand-bench-files-"));
   const env = {
     DATABASE_URL: url,
+    STORAGE_FOLDER: files,
     PORT: "0",
     LOG_LEVEL: "warn",
     MAIL: "file",
@@ -141,5 +146,6 @@ export async function withGround<T>(
   } finally {
     closeConnections();
     await service.stop();
+    rmSync(files, { recursive: true, force: true });
   }
 }

@@ -12,6 +12,10 @@ export type DrawnCar = {
   readonly seed: number;
   /** From none to eaten through. */
   readonly rust: number;
+  /** Of the cloth of a folding roof, as `#rrggbb`; none has a roof of steel. */
+  readonly cloth?: string;
+  /** Week and year in the tires' sidewalls, such as `3421`; by chance where it is not told. */
+  readonly tireWeek?: string;
 };
 
 /** What a view is drawn with. */

@@ -32,6 +32,12 @@ function details(paint: string): string {
     <rect x="84" y="612" width="130" height="30" rx="12" fill="#cfd4d8"/><rect x="1090" y="604" width="120" height="30" rx="12" fill="#cfd4d8"/>`;
 }
 
+/** A folding roof over the glass: cloth with its seams, and a small window of it. */
+const clothRoof = (cloth: string): string =>
+  `<path d="M462 330 Q484 286 524 282 L800 286 Q848 290 876 330 L946 432 L905 432 L846 350 Q820 322 790 322 L660 316 L650 316 L505 320 Q480 324 462 346 Z" fill="${cloth}" stroke="${shade(cloth, 0.6)}" stroke-width="4"/>
+    <path d="M720 318 L818 330 Q842 346 905 426 L720 426 Z" fill="${cloth}" stroke="${shade(cloth, 0.6)}" stroke-width="4"/>
+    <path d="M640 284 L640 318 M800 288 L812 330 L838 424" fill="none" stroke="${shade(cloth, 0.7)}" stroke-width="3"/>`;
+
 /** The whole car from its left side. */
 export function profile(look: Look): string {
   const { car, random } = look;
@@ -46,5 +52,5 @@ export function profile(look: Look): string {
     <path d="M190 680 Q200 545 305 545 Q415 545 425 680 Z M860 680 Q870 545 975 545 Q1085 545 1095 680 Z" fill="#0c0c0d"/>
     <path d="${body}" fill="url(#paint)" stroke="${shade(car.paint, 0.4)}" stroke-width="4"/>
     <path d="M150 488 Q600 452 1165 486" stroke="#fff" stroke-width="16" opacity="0.35" fill="none" filter="url(#soft-4)"/>
-    ${details(car.paint)}${stains}${wheel(306, 672, 92)}${wheel(976, 672, 92)}`;
+    ${details(car.paint)}${car.cloth === undefined ? "" : clothRoof(car.cloth)}${stains}${wheel(306, 672, 92)}${wheel(976, 672, 92)}`;
 }

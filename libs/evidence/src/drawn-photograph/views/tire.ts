@@ -24,7 +24,8 @@ const mud = ({ random }: Look): string =>
 /** A wheel straight on, with the week and year in its sidewall. */
 export function tire(look: Look): string {
   const { car, random } = look;
-  const week = `${10 + Math.floor(random() * 42)}${10 + Math.floor(random() * 12)}`;
+  const byChance = `${10 + Math.floor(random() * 42)}${10 + Math.floor(random() * 12)}`;
+  const week = car.tireWeek ?? byChance;
   const spokes = strewn(
     8,
     (at) =>
