@@ -36,11 +36,13 @@ test("hours laid out are kept up to so many bytes, however long what they were l
 test("an answer is made once of what the database gave, and anew of anything else", async () => {
   const answers = new AnswerCache();
   let made = 0;
-  const ask = (asked: string, ...from: string[]) =>
-    answers.get(asked, from, () => {
+  const ask = async (asked: string, ...from: string[]) => {
+    const bytes = await answers.get(asked, from, () => {
       made += 1;
       return from.join(" and ");
     });
+    return new TextDecoder().decode(bytes);
+  };
   expect([await ask("home", "a case", "open"), await ask("home", "a case", "open")]).toEqual([
     "a case and open",
     "a case and open",

@@ -1,3 +1,4 @@
+import { CaseHome } from "@evenhand/shared/http/cases";
 import { beforeEach, describe, expect, test } from "vitest";
 import type { Person } from "./setup/person.ts";
 import { useService } from "./setup/service.ts";
@@ -66,4 +67,17 @@ test("what changes without its revision is never answered with 304", async () =>
     "if-none-match": first.headers.get("etag") ?? "",
   });
   expect([first.status, again.status]).toEqual([200, 200]);
+});
+
+test("a case, put together for one person, is never compressed, and is the same from what was kept", async () => {
+  const home = await get(world.buyer, "/cases?limit=25", {});
+  const { yours, others } = CaseHome.parse(await home.json());
+  const [own] = [...yours, ...others];
+  const ask = () => get(world.buyer, `/cases/${own?.id}`, { "accept-encoding": "gzip" });
+  const [first, again] = [await ask(), await ask()];
+  const text = await first.text();
+  expect([first.status, first.headers.get("content-encoding")]).toEqual([200, null]);
+  expect(first.headers.get("content-type")).toBe("application/json; charset=utf-8");
+  expect(text.length).toBeGreaterThan(1_400);
+  expect(await again.text()).toBe(text);
 });

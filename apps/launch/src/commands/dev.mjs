@@ -5,6 +5,7 @@ import { demoEnvironment } from "../demo/environment.mjs";
 import { runServiceCommand } from "../demo/service.mjs";
 import { prepareProduct } from "../prepare.mjs";
 import { root } from "../root.mjs";
+import { servingFlags } from "../serving.mjs";
 import { toolScript } from "../tools.mjs";
 
 const servicePort = "4860";
@@ -43,7 +44,7 @@ export async function main() {
     const vite = toolScript("vite");
     await together([
       { args: [vite, "build", "--watch", "--logLevel", "warn"], folder: "apps/api" },
-      { args: ["--watch-path=apps/api/dist", "apps/api/dist/main.js", "serve"], env },
+      { args: [...servingFlags, "--watch-path=apps/api/dist", "apps/api/dist/main.js", "serve"], env },
       { args: [vite], folder: "apps/web", env: { EVENHAND_SERVICE: `http://127.0.0.1:${servicePort}` } },
     ]);
     return 0;

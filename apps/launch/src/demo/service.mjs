@@ -4,12 +4,13 @@ import { createInterface } from "node:readline";
 import { text } from "node:stream/consumers";
 import { fileURLToPath } from "node:url";
 import { root } from "../root.mjs";
+import { servingFlags } from "../serving.mjs";
 
 const script = fileURLToPath(new URL("../service.mjs", import.meta.url));
 
 /** A session of its own keeps the terminal's Ctrl-C to this process, which then stops everything in order. */
 const spawnService = (args, env, stdout) =>
-  spawn(process.execPath, [script, ...args], {
+  spawn(process.execPath, [...servingFlags, script, ...args], {
     cwd: root,
     env: { ...process.env, ...env },
     stdio: ["ignore", stdout, "inherit", "ipc"],

@@ -8,6 +8,15 @@ export class JsonText {
   }
 }
 
+const plain = new WeakSet<Uint8Array>();
+/**
+ * Keeps bytes from being compressed: what is put together for one person may hold words of another beside what that other must not
+ * know, and how short both become together would tell of it.
+ */
+export const keepPlain = (bytes: Uint8Array): void => void plain.add(bytes);
+/** Whether {@link keepPlain} was asked for these bytes. */
+export const isKeptPlain = (bytes: Uint8Array): boolean => plain.has(bytes);
+
 const revisionOf = (value: unknown): string | null =>
   typeof value === "object" && value !== null && "revision" in value && typeof value.revision === "number"
     ? String(value.revision)

@@ -1,6 +1,7 @@
 import { gzip } from "node:zlib";
 import type { NestFastifyApplication } from "@nestjs/platform-fastify";
 import type { FastifyReply, FastifyRequest } from "fastify";
+import { isKeptPlain } from "./json-text.ts";
 
 /** Below this a packet holds it anyway. */
 const LEAST_BYTES = 1_400;
@@ -38,7 +39,8 @@ function sendCompressed(reply: FastifyReply, etag: unknown, bytes: Buffer, done:
 export function registerStoredAnswers(app: NestFastifyApplication): void {
   const fastify = app.getHttpAdapter().getInstance();
   fastify.addHook("onSend", (request: FastifyRequest, reply: FastifyReply, payload: unknown, done: Done) => {
-    if (!(payload instanceof Uint8Array) || reply.statusCode !== 200) return done(null, payload);
+    if (!(payload instanceof Uint8Array) || isKeptPlain(payload) || reply.statusCode !== 200)
+      return done(null, payload);
     const etag = reply.getHeader("etag");
     void reply.header("vary", "accept-encoding");
     if (isKnown(request, etag)) {

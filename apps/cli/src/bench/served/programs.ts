@@ -1,16 +1,22 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
+import { readFileSync } from "node:fs";
 import { createInterface } from "node:readline";
 import { text } from "node:stream/consumers";
 import { fileURLToPath } from "node:url";
+import { z } from "zod";
 
 const inProject = (path: string) => fileURLToPath(new URL(`../../../../../${path}`, import.meta.url));
 const service = inProject("apps/launch/src/service.mjs");
 const floor = inProject("apps/api/dist/floor.js");
 const preload = new URL("processor-time.ts", import.meta.url).href;
+/** With what Node serves wherever the service is started; the floor runs with the same. */
+const { node: flags } = z
+  .object({ node: z.array(z.string()) })
+  .parse(JSON.parse(readFileSync(inProject("apps/launch/src/serving.json"), "utf8")));
 
 const start = (script: string, args: readonly string[], env: NodeJS.ProcessEnv): ChildProcess =>
-  spawn(process.execPath, ["--import", preload, script, ...args], {
+  spawn(process.execPath, [...flags, "--import", preload, script, ...args], {
     env: { ...process.env, ...env },
     stdio: ["ignore", "pipe", "inherit", "ipc"],
   });
