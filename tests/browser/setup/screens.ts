@@ -1,3 +1,4 @@
+import { fileURLToPath } from "node:url";
 import type { Page } from "playwright-core";
 import { Person } from "../../api/setup/person.ts";
 import type { Service } from "../../api/setup/service.ts";
@@ -15,6 +16,14 @@ export interface Screen {
   readonly before?: (page: Page) => Promise<void>;
   /** `false`: only what is in sight. */
   readonly whole?: boolean;
+}
+
+/** Has a file of the fixtures read on the page that reads them. */
+async function readFile(page: Page, name: string): Promise<void> {
+  await page.getByLabel(/Where the recording can be watched/).fill("https://video.example/walk");
+  const file = fileURLToPath(new URL(`../../../fixtures/${name}`, import.meta.url));
+  await page.locator("input[type=file]").setInputFiles(file);
+  await page.getByRole("heading", { name: "What was read" }).waitFor();
 }
 
 type Compared = Awaited<ReturnType<typeof compareDemoCar>>;
@@ -104,6 +113,21 @@ export async function screens(
     { name: "car-pictures", by: buyer, address: `/cars/${pictured.vehicle}/pictures` },
     { name: "case-pictures", by: buyer, address: `/cases/${pictured.case}/pictures` },
     { name: "case-pictured", by: buyer, address: `/cases/${pictured.case}` },
+    {
+      name: "reading-spoken",
+      by: dealer,
+      address: `/reports/${revised}/reading`,
+      before: (page) => readFile(page, "spoken/tuned/01-coupe-engineer/captions.vtt"),
+    },
+    {
+      name: "reading-sheet",
+      by: inspector,
+      address: `/reports/${walked}/reading`,
+      before: async (page) => {
+        await readFile(page, "sheets/tuned/pass-fail/sheet.xlsx");
+        await page.getByRole("button", { name: "Change" }).first().click();
+      },
+    },
     { name: "walk-gate", by: inspector, address: `/reports/${walked}` },
     {
       name: "walk",

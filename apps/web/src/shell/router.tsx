@@ -179,6 +179,12 @@ const draft = createRoute({
   component: lazyRouteComponent(() => import("../pages/reports/SheetForm"), "SheetForm"),
 });
 
+const reading = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/reports/$report/reading",
+  component: lazyRouteComponent(() => import("../pages/readings/ReadingPage"), "ReadingPage"),
+});
+
 /** What was a list of orders is cases now; its address still leads to them. */
 const orders = createRoute({
   getParentRoute: () => signedIn,
@@ -431,6 +437,7 @@ const tree = root.addChildren([
     carPictures,
     casePictures,
     draft,
+    reading,
     orders,
     order,
     comparison,

@@ -23,6 +23,7 @@ import { questions } from "./en/questions";
 import { handOvers } from "./en/hand-overs";
 import { handbook } from "./en/handbook";
 import { instruments } from "./en/instruments";
+import { readings } from "./en/readings";
 import { records } from "./en/records";
 import { notices } from "./en/notices";
 import { money } from "./en/money";
@@ -53,6 +54,7 @@ export const en = {
   ...questions,
   ...handbook,
   ...instruments,
+  ...readings,
   ...records,
   ...money,
   ...notices,

@@ -7,6 +7,7 @@ import { Loading } from "../../ui/Loading";
 import { Notice } from "../../ui/Notice";
 import { Page, Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
+import { TableLinks } from "../../ui/TableLinks";
 import { OverPart } from "../../entities/case/OverPart";
 import { SealProof } from "../../entities/seal/SealProof";
 import { sheetQuery } from "../../entities/sheet/load-sheet";
@@ -47,6 +48,12 @@ const Preamble = ({ version, document }: Sealed) => {
         <Link to="/report-versions/$version/pictures" params={{ version: version.id }}>
           {t("gallery.report")}
         </Link>
+        {!version.withheld && (
+          <>
+            {" · "}
+            <TableLinks of="reportVersions.table" id={version.id} />
+          </>
+        )}
       </p>
       {version.withheld && (
         <Notice kind="note" title={t("reader.withheld.title")}>

@@ -1,7 +1,7 @@
 import type { Report } from "@evenhand/shared/report";
 import { useQuery } from "@tanstack/react-query";
 import { useCallback, useMemo } from "react";
-import { getRouteApi } from "@tanstack/react-router";
+import { getRouteApi, Link } from "@tanstack/react-router";
 import { isNotTheirs, isOnlyHere } from "../../offline/leaving";
 import type { KeptDraft } from "../../offline/store";
 import { useDraft } from "../../offline/use-draft";
@@ -10,6 +10,7 @@ import { Loading } from "../../ui/Loading";
 import { Notice } from "../../ui/Notice";
 import { Page } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
+import { TableLinks } from "../../ui/TableLinks";
 import { ReportFilesProvider, useFilesOf } from "../../entities/evidence/report-files";
 import { sheetQuery } from "../../entities/sheet/load-sheet";
 import type { SheetIndex } from "../../entities/sheet/sheet-index";
@@ -48,6 +49,22 @@ interface OpenProps {
   readonly index: SheetIndex;
 }
 
+/** Where one came from, what may be read in, and the draft as a table. */
+const OverSheet = ({ reportId, kept }: Pick<OpenProps, "reportId" | "kept">) => {
+  const t = useText();
+  return (
+    <>
+      <WayBack draft={kept} />
+      {" · "}
+      <Link to="/reports/$report/reading" params={{ report: reportId }}>
+        {t("reading.open")}
+      </Link>
+      {" · "}
+      <TableLinks of="reports.table" id={reportId} />
+    </>
+  );
+};
+
 /** The sheet, walked or by sections as the address says. */
 const OpenSheet = ({ reportId, draft, kept, index }: OpenProps) => {
   const t = useText();
@@ -67,7 +84,7 @@ const OpenSheet = ({ reportId, draft, kept, index }: OpenProps) => {
   return (
     <Page
       title={t("sheet.title", { kind, year, make, model })}
-      over={<WayBack draft={kept} />}
+      over={<OverSheet reportId={reportId} kept={kept} />}
       under={<SaveState draft={draft} />}
     >
       <LookAgainProvider value={again}>

@@ -1,0 +1,76 @@
+import { Button } from "@mantine/core";
+import { IconFileText } from "@tabler/icons-react";
+import { useRef } from "react";
+import { useText } from "../../strings/text";
+import { TextField } from "../../ui/Fields";
+import { Notice } from "../../ui/Notice";
+import { Panel } from "../../ui/Page";
+import { ProblemNotice } from "../../ui/ProblemNotice";
+import { MOST_FILE_BYTES, TooLarge } from "./read-chosen";
+import styles from "./Review.module.css";
+import { videoSecond } from "./video-second";
+
+const taken = ".vtt,.srt,.txt,.csv,.tsv,.xlsx,text/vtt,text/plain,text/csv";
+
+interface Props {
+  readonly reading: boolean;
+  readonly error: unknown;
+  readonly address: string;
+  /** Something was read already: another file takes its place. */
+  readonly again: boolean;
+  readonly onAddress: (address: string) => void;
+  readonly onFile: (file: File) => void;
+}
+
+const Trouble = ({ error }: Pick<Props, "error">) => {
+  const t = useText();
+  if (error === null) return null;
+  if (!(error instanceof TooLarge)) return <ProblemNotice error={error} />;
+  return (
+    <Notice kind="refusal" title={t("reading.too-large")}>
+      <p>{t("reading.too-large.what", { most: Math.floor(MOST_FILE_BYTES / 1024 / 1024) })}</p>
+    </Notice>
+  );
+};
+
+/** The file to be read, and where its recording can be watched. */
+export const ChooseFile = ({ reading, error, address, again, onAddress, onFile }: Props) => {
+  const t = useText();
+  const input = useRef<HTMLInputElement>(null);
+  const wrong = address.trim() !== "" && videoSecond(address, 0) === undefined;
+  return (
+    <Panel title={t(again ? "reading.file.again" : "reading.file")} hint={t("reading.file.hint")}>
+      <Trouble error={error} />
+      <div className={styles.choose}>
+        <input
+          ref={input}
+          type="file"
+          hidden
+          accept={taken}
+          onChange={({ currentTarget }) => {
+            const [file] = currentTarget.files ?? [];
+            if (file !== undefined) onFile(file);
+            currentTarget.value = "";
+          }}
+        />
+        <Button
+          variant={again ? "default" : "filled"}
+          size="md"
+          loading={reading}
+          leftSection={<IconFileText size={18} aria-hidden="true" />}
+          onClick={() => input.current?.click()}
+        >
+          {t("reading.file.choose")}
+        </Button>
+        <TextField
+          type="url"
+          label={t("reading.video")}
+          description={t("reading.video.hint")}
+          error={wrong ? t("reading.video.wrong") : undefined}
+          value={address}
+          onChange={onAddress}
+        />
+      </div>
+    </Panel>
+  );
+};

@@ -1,0 +1,177 @@
+import { Button } from "@mantine/core";
+import { Firmness, type Finding } from "@evenhand/shared/finding";
+import type { Answer } from "@evenhand/shared/answer";
+import type { Report } from "@evenhand/shared/report";
+import { useMemo, useState } from "react";
+import { useText } from "../../strings/text";
+import { ChoiceField, TermField, TextField } from "../../ui/Fields";
+import { AnswerEditor } from "../../entities/answer/AnswerEditor";
+import { placesFor, type Place } from "../../entities/sheet/places";
+import { capital, itemWords, searchWords, type SheetIndex } from "../../entities/sheet/sheet-index";
+import type { Unread } from "../../offline/store";
+import type { Proposal } from "./review";
+import styles from "./Review.module.css";
+
+interface Props {
+  readonly report: Report;
+  readonly index: SheetIndex;
+  readonly proposal: Proposal;
+  /** As it stands now. */
+  readonly finding: Finding | null;
+  readonly onDone: (finding: Finding) => void;
+  readonly onCancel: () => void;
+}
+
+interface Edited {
+  readonly item: string;
+  readonly position: string;
+  readonly answer: Answer | null;
+  readonly unread: Unread | undefined;
+  readonly notSeen: boolean;
+  readonly firmness: Firmness;
+  /** Rises when the fields must start anew. */
+  readonly anew: number;
+}
+
+const startWith = ({ item }: Proposal, finding: Finding | null): Edited => ({
+  item: finding?.item ?? item ?? "",
+  position: finding?.position ?? "",
+  answer: finding?.answer ?? null,
+  unread: undefined,
+  notSeen: finding?.answer.kind === "not-seen",
+  firmness: finding?.firmness ?? "asserted",
+  anew: 0,
+});
+
+/** Items this car has, section by section; those of the words looked for. */
+const useItems = (index: SheetIndex, places: readonly Place[], q: string, chosen: string) =>
+  useMemo(() => {
+    const words = q.trim().toLowerCase().split(/\s+/);
+    const here = new Set(places.map(({ item }) => item.id));
+    return index.sheet.sections.flatMap((section) => {
+      const items = index.sheet.items.filter(
+        (item) =>
+          item.section === section.id &&
+          here.has(item.id) &&
+          (item.id === chosen || words.every((word) => searchWords(item.words).includes(word))),
+      );
+      const group = capital(section.words.american);
+      const options = items.map(({ id }) => ({ value: id, label: capital(itemWords(index, id)) }));
+      return options.length === 0 ? [] : [{ group, items: options }];
+    });
+  }, [index, places, q, chosen]);
+
+interface FieldsProps extends Pick<Props, "index"> {
+  readonly places: readonly Place[];
+  readonly edited: Edited;
+  readonly onChange: (change: Partial<Edited>) => void;
+}
+
+/** Of what it is said: an item of the sheet, and where. */
+const OfWhat = ({ index, places, edited, onChange }: FieldsProps) => {
+  const t = useText();
+  const [q, setQ] = useState("");
+  const items = useItems(index, places, q, edited.item);
+  const here = places.filter(({ item }) => item.id === edited.item);
+  const toItem = (item: string): void => {
+    const first = places.find((place) => place.item.id === item);
+    const fresh = { answer: null, unread: undefined, notSeen: false, anew: edited.anew + 1 };
+    onChange({ item, position: first?.position ?? "", ...fresh });
+  };
+  return (
+    <div className={styles.ofWhat}>
+      <TextField type="search" label={t("reading.edit.search")} value={q} onChange={setQ} />
+      <ChoiceField
+        label={t("reading.edit.item")}
+        value={edited.item}
+        data={[{ value: "", label: t("reading.edit.choose"), disabled: true }, ...items]}
+        onChange={toItem}
+      />
+      {here.some(({ position }) => position !== "") && (
+        <ChoiceField
+          label={t("reading.edit.place")}
+          value={edited.position}
+          data={here.map(({ position, words }) => ({ value: position, label: capital(words) }))}
+          onChange={(position) => onChange({ position })}
+        />
+      )}
+    </div>
+  );
+};
+
+const Answered = ({
+  report,
+  index,
+  proposal,
+  places,
+  edited,
+  onChange,
+}: FieldsProps & Pick<Props, "report" | "proposal">) => {
+  const t = useText();
+  const item = places.find((place) => place.item.id === edited.item)?.item;
+  if (item === undefined) return null;
+  return (
+    <>
+      <AnswerEditor
+        key={`${edited.item}${edited.notSeen}${edited.anew}`}
+        item={item}
+        index={index}
+        scales={report.scales}
+        name={proposal.key}
+        answer={edited.answer ?? undefined}
+        unread={edited.unread}
+        notSeen={edited.notSeen}
+        onChange={(answer, unread) => onChange({ answer, unread })}
+      />
+      <TermField
+        label={t("facts.firmness")}
+        value={edited.firmness}
+        terms={Firmness.options}
+        wordFor={(one) => t(`firmness.${one}`)}
+        onChange={(firmness) => onChange({ firmness })}
+      />
+    </>
+  );
+};
+
+const isMeasured = (answer: Answer): boolean => answer.kind === "reading" || answer.kind === "color";
+
+/** Puts a proposal right by the sheet's own fields, or settles by hand what could not be read. */
+export const Editor = ({ report, index, proposal, finding, onDone, onCancel }: Props) => {
+  const t = useText();
+  const places = useMemo(() => placesFor(index, report.vehicle.form), [index, report.vehicle.form]);
+  const [edited, setEdited] = useState(() => startWith(proposal, finding));
+  const change = (part: Partial<Edited>): void => setEdited((old) => ({ ...old, ...part }));
+  const { item, position, answer, unread, firmness, notSeen } = edited;
+  const done = (): void => {
+    if (answer === null) return;
+    const basis = isMeasured(answer) ? "measured" : firmness === "second-hand" ? "told" : "seen";
+    const note = finding?.note;
+    onDone({ item, position, answer, firmness, basis, ...(note === undefined ? {} : { note }) });
+  };
+  const fields = { index, places, edited, onChange: change };
+  return (
+    <div className={styles.editor}>
+      <OfWhat {...fields} />
+      <Answered {...fields} report={report} proposal={proposal} />
+      <div className={styles.buttons}>
+        <Button size="compact-md" disabled={answer === null || unread !== undefined} onClick={done}>
+          {t("reading.edit.done")}
+        </Button>
+        {item !== "" && (
+          <Button
+            variant="default"
+            size="compact-md"
+            aria-pressed={notSeen}
+            onClick={() => change({ notSeen: !notSeen, answer: null, unread: undefined })}
+          >
+            {t("place.not-seen")}
+          </Button>
+        )}
+        <Button variant="subtle" size="compact-md" onClick={onCancel}>
+          {t("reading.edit.cancel")}
+        </Button>
+      </div>
+    </div>
+  );
+};

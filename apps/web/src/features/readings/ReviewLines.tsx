@@ -1,0 +1,137 @@
+import { Button } from "@mantine/core";
+import type { Report } from "@evenhand/shared/report";
+import { useMemo, useState } from "react";
+import { useText } from "../../strings/text";
+import { Notice } from "../../ui/Notice";
+import { Empty, Panel } from "../../ui/Page";
+import { ProblemNotice } from "../../ui/ProblemNotice";
+import type { SheetIndex } from "../../entities/sheet/sheet-index";
+import type { Draft } from "./draft";
+import { ProposalCard, type Going } from "./ProposalCard";
+import type { Block, Review } from "./review";
+import styles from "./Review.module.css";
+import { ReviewBar, type Shown } from "./ReviewBar";
+import { Source } from "./Source";
+import { proposalsOf } from "./standing";
+import { Unmentioned } from "./Unmentioned";
+import { type Reviewing, useReview } from "./use-review";
+import { useWalk } from "./use-walk";
+
+interface Props {
+  readonly reportId: string;
+  readonly report: Report;
+  readonly index: SheetIndex;
+  readonly draft: Draft;
+  readonly review: Review;
+  readonly address: string;
+}
+
+/** Blocks drawn at a time. */
+const TURN = 150;
+
+const isLeft = ({ standing }: Reviewing, { proposals }: Block): boolean =>
+  proposals.some((one) => !["accepted", "rejected"].includes(standing(one)));
+
+/** What is to be shown; what was left when it was asked for stays, or lines would go from under one's hand. */
+const useShown = ({ blocks }: Review, reviewing: Reviewing) => {
+  const [shown, setShown] = useState<Shown>("made");
+  const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
+  const [most, setMost] = useState(TURN);
+  const fits = useMemo(
+    () =>
+      blocks.filter(({ key, proposals }) =>
+        shown === "all" ? true : shown === "made" ? proposals.length > 0 : left.has(key),
+      ),
+    [blocks, shown, left],
+  );
+  const show = (next: Shown): void => {
+    setLeft(new Set(blocks.filter((block) => isLeft(reviewing, block)).map(({ key }) => key)));
+    setMost(TURN);
+    setShown(next);
+  };
+  return {
+    shown,
+    show,
+    fits: fits.slice(0, most),
+    more: fits.length - most,
+    onMore: () => setMost(most + TURN),
+  };
+};
+
+interface LineProps extends Going {
+  readonly block: Block;
+  readonly address: string;
+  readonly onGo: (key: string) => void;
+}
+
+const BlockLine = ({ block, address, onGo, ...going }: LineProps) => (
+  <li className={styles.block}>
+    <Source block={block} address={address} selected={going.selected} onSelect={onGo} />
+    {block.note !== null && <p className={styles.note}>{block.note}</p>}
+    {block.proposals.length > 0 && (
+      <ul className={styles.proposals}>
+        {block.proposals.map((proposal) => (
+          <ProposalCard key={proposal.key} proposal={proposal} {...going} />
+        ))}
+      </ul>
+    )}
+  </li>
+);
+
+const Aside = ({ review: { aside, of } }: Pick<Props, "review">) => {
+  const t = useText();
+  return (
+    <Notice kind="note" title={t(`reading.draft.${of}`)}>
+      <p>{t("reading.draft.what")}</p>
+      {aside.map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+    </Notice>
+  );
+};
+
+/** The two pages of a reading: what was said or written on the left, what was made of it on the right; on a phone one list of both. */
+export const ReviewLines = ({ reportId, report, index, draft, review, address }: Props) => {
+  const t = useText();
+  const reviewing = useReview(reportId, review, draft);
+  const { shown, show, fits, more, onMore } = useShown(review, reviewing);
+  const walk = useWalk(proposalsOf({ ...review, blocks: fits }), reviewing);
+  const going = { report, index, reviewing, selected: walk.selected, editing: walk.editing };
+  return (
+    <>
+      <Aside review={review} />
+      {reviewing.error !== null && <ProblemNotice error={reviewing.error} />}
+      <Panel title={t("reading.review")} hint={t("reading.keys")}>
+        <ReviewBar reviewing={reviewing} shown={shown} onShown={show} />
+        {fits.length === 0 && <Empty title={t("reading.none")}>{t("reading.none.hint")}</Empty>}
+        <ol className={styles.blocks}>
+          {fits.map((block) => (
+            <BlockLine
+              key={block.key}
+              block={block}
+              address={address}
+              onGo={walk.go}
+              onSelect={walk.select}
+              onEdit={walk.edit}
+              onDone={walk.done}
+              onKeyDown={walk.onKeyDown}
+              {...going}
+            />
+          ))}
+        </ol>
+        {more > 0 && (
+          <Button variant="default" onClick={onMore}>
+            {t("reading.more", { count: more })}
+          </Button>
+        )}
+      </Panel>
+      <Unmentioned
+        reportId={reportId}
+        report={report}
+        index={index}
+        items={review.unmentioned}
+        isAnswered={(item) => [...draft.findings.values()].some(({ finding }) => finding?.item === item)}
+      />
+    </>
+  );
+};

@@ -1,0 +1,109 @@
+import type { Finding } from "@evenhand/shared/finding";
+import { useCallback, useMemo, useState } from "react";
+import type { Draft } from "./draft";
+import { bringScales } from "./bring-scales";
+import type { Proposal, Review } from "./review";
+import {
+  type AtPlace,
+  type Deed,
+  type Deeds,
+  findingOf,
+  proposalsOf,
+  settledLine,
+  type Standing,
+  standingOf,
+} from "./standing";
+import { call } from "../../service/client";
+import { placeKey } from "../../entities/sheet/places";
+
+const none: Deeds = new Map();
+
+/** A grade on a scale of the sheet needs that scale in the report. */
+const scalesFor = ({ scales }: Review, findings: readonly Finding[]) =>
+  scales.filter(({ id }) => findings.some(({ answer }) => answer.kind === "grade" && answer.scale === id));
+
+/** Settled by hand is what was unsure, empty or changed; what was sure is read the same the next time anyhow. */
+const isSettling = ({ finding, line, doubts }: Proposal, accepted: Finding): boolean =>
+  line !== null &&
+  line !== "" &&
+  (doubts.length > 0 || finding?.item !== accepted.item || finding.position !== accepted.position);
+
+const remember = async (
+  report: string,
+  all: readonly Proposal[],
+  accepted: readonly (readonly [Proposal, Finding])[],
+  deeds: Deeds,
+): Promise<void> => {
+  const lines = accepted
+    .filter(([proposal, finding]) => isSettling(proposal, finding))
+    .map(([{ line }, { item }]) => settledLine(line ?? "", item, all, deeds));
+  if (lines.length > 0)
+    await call("reports.settleLines", { params: { id: report }, body: { lines: lines.slice(0, 500) } });
+};
+
+/** One reading gone through: how each proposal stands, and what may be done with it. What is accepted is kept as if it had been typed. */
+export const useReview = (report: string, review: Review, draft: Draft) => {
+  const [deeds, setDeeds] = useState(none);
+  const [error, setError] = useState<unknown>(null);
+  const { findings, keep, remote } = draft;
+  const { refetch } = remote;
+  const all = useMemo(() => proposalsOf(review), [review]);
+  const at: AtPlace = useCallback(
+    (item, position) => findings.get(placeKey(item, position))?.finding ?? null,
+    [findings],
+  );
+  const standing = useCallback((one: Proposal): Standing => standingOf(one, deeds, at), [deeds, at]);
+  const note = (entries: readonly (readonly [string, Deed])[]): Deeds => {
+    const next = new Map([...deeds, ...entries]);
+    setDeeds(next);
+    return next;
+  };
+  const write = async (accepted: readonly (readonly [Proposal, Finding])[]): Promise<void> => {
+    setError(null);
+    try {
+      const scales = scalesFor(
+        review,
+        accepted.map(([, finding]) => finding),
+      );
+      if (scales.length > 0 && (await bringScales(report, scales))) await refetch();
+      const after = note(
+        accepted.map(([{ key }, finding]) => [
+          key,
+          { is: "accepted", finding, before: at(finding.item, finding.position) },
+        ]),
+      );
+      await Promise.all(
+        accepted.map(([, finding]) => keep(placeKey(finding.item, finding.position), { finding })),
+      );
+      await remember(report, all, accepted, after);
+    } catch (failure) {
+      setError(failure);
+    }
+  };
+  const accept = (chosen: readonly Proposal[]): Promise<void> =>
+    write(
+      chosen.flatMap((one) => {
+        const finding = findingOf(one, deeds);
+        return finding === null ? [] : [[one, finding] as const];
+      }),
+    );
+  const change = (one: Proposal, finding: Finding): Promise<void> => write([[one, finding]]);
+  const reject = ({ key, finding }: Proposal): void => {
+    note([[key, { is: "rejected", finding, before: null }]]);
+  };
+  const takeBack = async (one: Proposal): Promise<void> => {
+    const deed = deeds.get(one.key);
+    const finding = findingOf(one, deeds);
+    setDeeds(new Map([...deeds].filter(([key]) => key !== one.key)));
+    if (deed?.is === "rejected" || finding === null) return;
+    await keep(placeKey(finding.item, finding.position), { finding: deed?.before ?? null });
+  };
+  const forget = async ({ line }: Proposal): Promise<void> => {
+    if (line === null) return;
+    await call("reports.settleLines", { params: { id: report }, body: { lines: [{ line, item: null }] } });
+  };
+  const { scales } = review;
+  return { all, deeds, scales, at, standing, error, accept, change, reject, takeBack, forget };
+};
+
+export type Reviewing = ReturnType<typeof useReview>;
