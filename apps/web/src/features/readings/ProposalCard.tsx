@@ -1,18 +1,21 @@
 import { Button } from "@mantine/core";
+import { useMutation } from "@tanstack/react-query";
 import type { Finding } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
 import type { KeyboardEvent } from "react";
 import { useText, type Text } from "../../strings/text";
 import { Tag } from "../../ui/Page";
+import { ProblemNotice } from "../../ui/ProblemNotice";
 import { answerWords } from "../../entities/sheet/answer-text";
 import { capital, itemWords, positionWords, type SheetIndex } from "../../entities/sheet/sheet-index";
 import { Editor } from "./Editor";
 import type { Doubt, Proposal } from "./review";
 import styles from "./Review.module.css";
 import { findingOf, type Standing } from "./standing";
-import type { Reviewing } from "./use-review";
+import { forgetLine, type Reviewing } from "./use-review";
 
 export interface Going {
+  readonly reportId: string;
   readonly report: Report;
   readonly index: SheetIndex;
   readonly reviewing: Reviewing;
@@ -95,16 +98,21 @@ const Doubts = ({ report, index, reviewing, proposal, finding, standing }: Stood
   );
 };
 
-const Remembered = ({ proposal, reviewing }: Stood) => {
+/** A line that was settled before; once forgotten that stands there instead. */
+const Remembered = ({ reportId, proposal }: Stood) => {
   const t = useText();
+  const forget = useMutation({ mutationFn: () => forgetLine(reportId, proposal) });
   if (!proposal.settled) return null;
   return (
-    <p className={styles.doubt}>
-      {t("reading.settled")}{" "}
-      <Button variant="subtle" size="compact-xs" onClick={() => void reviewing.forget(proposal)}>
-        {t("reading.settled.forget")}
-      </Button>
-    </p>
+    <div className={styles.doubt}>
+      {t(forget.isSuccess ? "reading.settled.forgotten" : "reading.settled")}{" "}
+      {!forget.isSuccess && (
+        <Button variant="subtle" size="compact-xs" loading={forget.isPending} onClick={() => forget.mutate()}>
+          {t("reading.settled.forget")}
+        </Button>
+      )}
+      {forget.error && <ProblemNotice error={forget.error} />}
+    </div>
   );
 };
 

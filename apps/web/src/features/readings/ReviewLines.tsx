@@ -1,6 +1,6 @@
 import { Button } from "@mantine/core";
 import type { Report } from "@evenhand/shared/report";
-import { useMemo, useState } from "react";
+import { useEffect, useMemo, useState } from "react";
 import { useText } from "../../strings/text";
 import { Notice } from "../../ui/Notice";
 import { Empty, Panel } from "../../ui/Page";
@@ -25,6 +25,8 @@ interface Props {
   readonly review: Review;
   readonly address: string;
 }
+
+const PLACE = "what-was-read";
 
 /** Blocks drawn at a time. */
 const TURN = 150;
@@ -96,12 +98,16 @@ export const ReviewLines = ({ reportId, report, index, draft, review, address }:
   const reviewing = useReview(reportId, review, draft);
   const { shown, show, fits, more, onMore } = useShown(review, reviewing);
   const walk = useWalk(proposalsOf({ ...review, blocks: fits }), reviewing);
-  const going = { report, index, reviewing, selected: walk.selected, editing: walk.editing };
+  // What was asked for comes into sight; on a phone it lies a whole screen below.
+  useEffect(() => {
+    document.getElementById(PLACE)?.scrollIntoView({ block: "start" });
+  }, []);
+  const going = { reportId, report, index, reviewing, selected: walk.selected, editing: walk.editing };
   return (
     <>
       <Aside review={review} />
       {reviewing.error !== null && <ProblemNotice error={reviewing.error} />}
-      <Panel title={t("reading.review")} hint={t("reading.keys")}>
+      <Panel title={t("reading.review")} hint={t("reading.keys")} id={PLACE}>
         <ReviewBar reviewing={reviewing} shown={shown} onShown={show} />
         {fits.length === 0 && <Empty title={t("reading.none")}>{t("reading.none.hint")}</Empty>}
         <ol className={styles.blocks}>

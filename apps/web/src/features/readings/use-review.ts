@@ -31,7 +31,7 @@ const isSettling = ({ finding, line, doubts }: Proposal, accepted: Finding): boo
 const remember = async (
   report: string,
   all: readonly Proposal[],
-  accepted: readonly (readonly [Proposal, Finding])[],
+  accepted: Accepted,
   deeds: Deeds,
 ): Promise<void> => {
   const lines = accepted
@@ -41,12 +41,11 @@ const remember = async (
     await call("reports.settleLines", { params: { id: report }, body: { lines: lines.slice(0, 500) } });
 };
 
-/** One reading gone through: how each proposal stands, and what may be done with it. What is accepted is kept as if it had been typed. */
-export const useReview = (report: string, review: Review, draft: Draft) => {
+type Accepted = readonly (readonly [Proposal, Finding])[];
+
+/** How each proposal stands, and what was done with it here. */
+const useDeeds = (review: Review, findings: Draft["findings"]) => {
   const [deeds, setDeeds] = useState(none);
-  const [error, setError] = useState<unknown>(null);
-  const { findings, keep, remote } = draft;
-  const { refetch } = remote;
   const all = useMemo(() => proposalsOf(review), [review]);
   const at: AtPlace = useCallback(
     (item, position) => findings.get(placeKey(item, position))?.finding ?? null,
@@ -58,14 +57,22 @@ export const useReview = (report: string, review: Review, draft: Draft) => {
     setDeeds(next);
     return next;
   };
-  const write = async (accepted: readonly (readonly [Proposal, Finding])[]): Promise<void> => {
+  const drop = (key: string): void => setDeeds(new Map([...deeds].filter(([each]) => each !== key)));
+  return { all, deeds, at, standing, note, drop };
+};
+
+/** Writes what was accepted into the draft, with the scales it needs, and remembers what was settled of a sheet. */
+const useWriting = (report: string, review: Review, draft: Draft, done: ReturnType<typeof useDeeds>) => {
+  const [error, setError] = useState<unknown>(null);
+  const { all, at, note } = done;
+  const write = async (accepted: Accepted): Promise<void> => {
     setError(null);
     try {
       const scales = scalesFor(
         review,
         accepted.map(([, finding]) => finding),
       );
-      if (scales.length > 0 && (await bringScales(report, scales))) await refetch();
+      if (scales.length > 0 && (await bringScales(report, scales))) await draft.remote.refetch();
       const after = note(
         accepted.map(([{ key }, finding]) => [
           key,
@@ -73,13 +80,21 @@ export const useReview = (report: string, review: Review, draft: Draft) => {
         ]),
       );
       await Promise.all(
-        accepted.map(([, finding]) => keep(placeKey(finding.item, finding.position), { finding })),
+        accepted.map(([, finding]) => draft.keep(placeKey(finding.item, finding.position), { finding })),
       );
       await remember(report, all, accepted, after);
     } catch (failure) {
       setError(failure);
     }
   };
+  return { error, write };
+};
+
+/** One reading gone through: how each proposal stands, and what may be done with it. What is accepted is kept as if it had been typed. */
+export const useReview = (report: string, review: Review, draft: Draft) => {
+  const done = useDeeds(review, draft.findings);
+  const { all, deeds, at, standing, note, drop } = done;
+  const { error, write } = useWriting(report, review, draft, done);
   const accept = (chosen: readonly Proposal[]): Promise<void> =>
     write(
       chosen.flatMap((one) => {
@@ -94,16 +109,18 @@ export const useReview = (report: string, review: Review, draft: Draft) => {
   const takeBack = async (one: Proposal): Promise<void> => {
     const deed = deeds.get(one.key);
     const finding = findingOf(one, deeds);
-    setDeeds(new Map([...deeds].filter(([key]) => key !== one.key)));
+    drop(one.key);
     if (deed?.is === "rejected" || finding === null) return;
-    await keep(placeKey(finding.item, finding.position), { finding: deed?.before ?? null });
-  };
-  const forget = async ({ line }: Proposal): Promise<void> => {
-    if (line === null) return;
-    await call("reports.settleLines", { params: { id: report }, body: { lines: [{ line, item: null }] } });
+    await draft.keep(placeKey(finding.item, finding.position), { finding: deed?.before ?? null });
   };
   const { scales } = review;
-  return { all, deeds, scales, at, standing, error, accept, change, reject, takeBack, forget };
+  return { all, deeds, scales, at, standing, error, accept, change, reject, takeBack };
 };
 
 export type Reviewing = ReturnType<typeof useReview>;
+
+/** A settled line is read as any other the next time. */
+export const forgetLine = async (report: string, { line }: Proposal): Promise<void> => {
+  if (line !== null)
+    await call("reports.settleLines", { params: { id: report }, body: { lines: [{ line, item: null }] } });
+};

@@ -58,6 +58,7 @@ export const readings = {
   "reading.doubt.problem": "The report would not take this: {why}",
   "reading.settled": "As it was settled on an earlier sheet.",
   "reading.settled.forget": "Forget that",
+  "reading.settled.forgotten": "Forgotten: the next sheet is read anew there.",
   "reading.edit.search": "Look for an item",
   "reading.edit.item": "Item",
   "reading.edit.choose": "Choose an item",
