@@ -1,6 +1,6 @@
 import { Button } from "@mantine/core";
 import { IconFileText } from "@tabler/icons-react";
-import { useRef } from "react";
+import { type ChangeEvent, useRef } from "react";
 import { useText } from "../../strings/text";
 import { TextField } from "../../ui/Fields";
 import { Notice } from "../../ui/Notice";
@@ -33,35 +33,40 @@ const Trouble = ({ error }: Pick<Props, "error">) => {
   );
 };
 
-/** The file to be read, and where its recording can be watched. */
-export const ChooseFile = ({ reading, error, address, again, onAddress, onFile }: Props) => {
+/** Asks for a file; the same one may be chosen again. */
+const FileButton = ({ reading, again, onFile }: Pick<Props, "reading" | "again" | "onFile">) => {
   const t = useText();
   const input = useRef<HTMLInputElement>(null);
+  const take = ({ currentTarget }: ChangeEvent<HTMLInputElement>): void => {
+    const [file] = currentTarget.files ?? [];
+    if (file !== undefined) onFile(file);
+    currentTarget.value = "";
+  };
+  return (
+    <>
+      <input ref={input} type="file" hidden accept={taken} onChange={take} />
+      <Button
+        variant={again ? "default" : "filled"}
+        size="md"
+        loading={reading}
+        leftSection={<IconFileText size={18} aria-hidden="true" />}
+        onClick={() => input.current?.click()}
+      >
+        {t("reading.file.choose")}
+      </Button>
+    </>
+  );
+};
+
+/** The file to be read, and where its recording can be watched. */
+export const ChooseFile = ({ error, address, onAddress, ...file }: Props) => {
+  const t = useText();
   const wrong = address.trim() !== "" && videoSecond(address, 0) === undefined;
   return (
-    <Panel title={t(again ? "reading.file.again" : "reading.file")} hint={t("reading.file.hint")}>
+    <Panel title={t(file.again ? "reading.file.again" : "reading.file")} hint={t("reading.file.hint")}>
       <Trouble error={error} />
       <div className={styles.choose}>
-        <input
-          ref={input}
-          type="file"
-          hidden
-          accept={taken}
-          onChange={({ currentTarget }) => {
-            const [file] = currentTarget.files ?? [];
-            if (file !== undefined) onFile(file);
-            currentTarget.value = "";
-          }}
-        />
-        <Button
-          variant={again ? "default" : "filled"}
-          size="md"
-          loading={reading}
-          leftSection={<IconFileText size={18} aria-hidden="true" />}
-          onClick={() => input.current?.click()}
-        >
-          {t("reading.file.choose")}
-        </Button>
+        <FileButton {...file} />
         <TextField
           type="url"
           label={t("reading.video")}

@@ -99,79 +99,100 @@ const OfWhat = ({ index, places, edited, onChange }: FieldsProps) => {
   );
 };
 
-const Answered = ({
-  report,
-  index,
-  proposal,
-  places,
-  edited,
-  onChange,
-}: FieldsProps & Pick<Props, "report" | "proposal">) => {
-  const t = useText();
-  const item = places.find((place) => place.item.id === edited.item)?.item;
+type AnsweredProps = FieldsProps & Pick<Props, "report" | "proposal">;
+
+/** The answer by the sheet's own fields. */
+const AnswerFields = ({ report, index, proposal, places, edited, onChange }: AnsweredProps) => {
+  const { item: id, answer, unread, notSeen, anew } = edited;
+  const item = places.find((place) => place.item.id === id)?.item;
   if (item === undefined) return null;
   return (
-    <>
-      <AnswerEditor
-        key={`${edited.item}${edited.notSeen}${edited.anew}`}
-        item={item}
-        index={index}
-        scales={report.scales}
-        name={proposal.key}
-        answer={edited.answer ?? undefined}
-        unread={edited.unread}
-        notSeen={edited.notSeen}
-        onChange={(answer, unread) => onChange({ answer, unread })}
-      />
-      <TermField
-        label={t("facts.firmness")}
-        value={edited.firmness}
-        terms={Firmness.options}
-        wordFor={(one) => t(`firmness.${one}`)}
-        onChange={(firmness) => onChange({ firmness })}
-      />
-    </>
+    <AnswerEditor
+      key={`${id}${notSeen}${anew}`}
+      item={item}
+      index={index}
+      scales={report.scales}
+      name={proposal.key}
+      answer={answer ?? undefined}
+      unread={unread}
+      notSeen={notSeen}
+      onChange={(next, left) => onChange({ answer: next, unread: left })}
+    />
+  );
+};
+
+const FirmnessField = ({ edited, onChange }: Pick<FieldsProps, "edited" | "onChange">) => {
+  const t = useText();
+  return (
+    <TermField
+      label={t("facts.firmness")}
+      value={edited.firmness}
+      terms={Firmness.options}
+      wordFor={(one) => t(`firmness.${one}`)}
+      onChange={(firmness) => onChange({ firmness })}
+    />
   );
 };
 
 const isMeasured = (answer: Answer): boolean => answer.kind === "reading" || answer.kind === "color";
 
+/** What it says now; its words stay with it as a note. */
+const findingFrom = (
+  { item, position, answer, firmness }: Edited,
+  note: string | undefined,
+): Finding | null => {
+  if (answer === null) return null;
+  const basis = isMeasured(answer) ? "measured" : firmness === "second-hand" ? "told" : "seen";
+  return { item, position, answer, firmness, basis, ...(note === undefined ? {} : { note }) };
+};
+
+interface ButtonsProps extends Pick<FieldsProps, "edited" | "onChange"> {
+  readonly onDone: () => void;
+  readonly onCancel: () => void;
+}
+
+const EditorButtons = ({ edited, onChange, onDone, onCancel }: ButtonsProps) => {
+  const t = useText();
+  const { item, answer, unread, notSeen } = edited;
+  return (
+    <div className={styles.buttons}>
+      <Button size="compact-md" disabled={answer === null || unread !== undefined} onClick={onDone}>
+        {t("reading.edit.done")}
+      </Button>
+      {item !== "" && (
+        <Button
+          variant="default"
+          size="compact-md"
+          aria-pressed={notSeen}
+          onClick={() => onChange({ notSeen: !notSeen, answer: null, unread: undefined })}
+        >
+          {t("place.not-seen")}
+        </Button>
+      )}
+      <Button variant="subtle" size="compact-md" onClick={onCancel}>
+        {t("reading.edit.cancel")}
+      </Button>
+    </div>
+  );
+};
+
 /** Puts a proposal right by the sheet's own fields, or settles by hand what could not be read. */
 export const Editor = ({ report, index, proposal, finding, onDone, onCancel }: Props) => {
-  const t = useText();
-  const places = useMemo(() => placesFor(index, report.vehicle.form), [index, report.vehicle.form]);
+  const { form } = report.vehicle;
+  const places = useMemo(() => placesFor(index, form), [index, form]);
   const [edited, setEdited] = useState(() => startWith(proposal, finding));
   const change = (part: Partial<Edited>): void => setEdited((old) => ({ ...old, ...part }));
-  const { item, position, answer, unread, firmness, notSeen } = edited;
   const done = (): void => {
-    if (answer === null) return;
-    const basis = isMeasured(answer) ? "measured" : firmness === "second-hand" ? "told" : "seen";
-    const note = finding?.note;
-    onDone({ item, position, answer, firmness, basis, ...(note === undefined ? {} : { note }) });
+    const changed = findingFrom(edited, finding?.note);
+    if (changed !== null) onDone(changed);
   };
   const fields = { index, places, edited, onChange: change };
   return (
     <div className={styles.editor}>
       <OfWhat {...fields} />
-      <Answered {...fields} report={report} proposal={proposal} />
-      <div className={styles.buttons}>
-        <Button size="compact-md" disabled={answer === null || unread !== undefined} onClick={done}>
-          {t("reading.edit.done")}
-        </Button>
-        {item !== "" && (
-          <Button
-            variant="default"
-            size="compact-md"
-            aria-pressed={notSeen}
-            onClick={() => change({ notSeen: !notSeen, answer: null, unread: undefined })}
-          >
-            {t("place.not-seen")}
-          </Button>
-        )}
-        <Button variant="subtle" size="compact-md" onClick={onCancel}>
-          {t("reading.edit.cancel")}
-        </Button>
-      </div>
+      <AnswerFields {...fields} report={report} proposal={proposal} />
+      {edited.item !== "" && <FirmnessField {...fields} />}
+      <EditorButtons {...fields} onDone={done} onCancel={onCancel} />
     </div>
   );
 };

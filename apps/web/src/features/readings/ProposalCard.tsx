@@ -116,89 +116,89 @@ const Remembered = ({ reportId, proposal }: Stood) => {
   );
 };
 
-const Buttons = ({ reviewing, proposal, finding, standing, onEdit, onDone }: Stood) => {
+/** What was done with it, and back. */
+const Done = ({ reviewing, proposal, standing }: Stood & { readonly standing: "accepted" | "rejected" }) => {
   const t = useText();
-  const { key } = proposal;
-  if (standing === "accepted" || standing === "rejected")
-    return (
-      <div className={styles.buttons}>
-        <span className={styles.state} data-is={standing}>
-          {t(`reading.is.${standing}`)}
-        </span>
+  return (
+    <div className={styles.buttons}>
+      <span className={styles.state} data-is={standing}>
+        {t(`reading.is.${standing}`)}
+      </span>
+      {reviewing.deeds.has(proposal.key) && (
         <Button variant="subtle" size="compact-sm" onClick={() => void reviewing.takeBack(proposal)}>
           {t("reading.take-back")}
         </Button>
-      </div>
-    );
-  const accept = async (): Promise<void> => {
+      )}
+    </div>
+  );
+};
+
+const Choices = ({ reviewing, proposal, finding, standing, onEdit, onDone }: Stood) => {
+  const t = useText();
+  const { key } = proposal;
+  const after = (deed: () => void) => (): void => {
     onDone(key);
-    await reviewing.accept([proposal]);
+    deed();
   };
   return (
     <div className={styles.buttons}>
       {finding !== null && standing !== "wrong" && (
-        <Button size="compact-sm" variant="light" onClick={() => void accept()}>
+        <Button size="compact-sm" variant="light" onClick={after(() => void reviewing.accept([proposal]))}>
           {t(standing === "other" ? "reading.replace" : "reading.accept")}
         </Button>
       )}
       <Button size="compact-sm" variant="default" onClick={() => onEdit(key)}>
         {t(finding === null ? "reading.by-hand" : "reading.change")}
       </Button>
-      <Button
-        size="compact-sm"
-        variant="subtle"
-        onClick={() => {
-          reviewing.reject(proposal);
-          onDone(key);
-        }}
-      >
+      <Button size="compact-sm" variant="subtle" onClick={after(() => reviewing.reject(proposal))}>
         {t("reading.reject")}
       </Button>
     </div>
   );
 };
 
+/** What may be done with it, or the fields to put it right. */
+const Deciding = (stood: Stood) => {
+  const { report, index, reviewing, proposal, finding, standing, editing, onEdit, onDone } = stood;
+  if (editing !== proposal.key)
+    return standing === "accepted" || standing === "rejected" ? (
+      <Done {...stood} standing={standing} />
+    ) : (
+      <Choices {...stood} />
+    );
+  const change = (changed: Finding): void => {
+    onEdit(undefined);
+    onDone(proposal.key);
+    void reviewing.change(proposal, changed);
+  };
+  const shown = { report, index, proposal, finding };
+  return <Editor {...shown} onCancel={() => onEdit(undefined)} onDone={change} />;
+};
+
 /** One proposal: what it says, what is doubtful of it, and what may be done. */
 export const ProposalCard = (props: Props) => {
-  const { report, index, reviewing, proposal, selected, editing, onSelect, onEdit, onDone, onKeyDown } =
-    props;
-  const finding = findingOf(proposal, reviewing.deeds);
+  const { reviewing, proposal, selected, onSelect, onKeyDown } = props;
+  const { key } = proposal;
   const standing = reviewing.standing(proposal);
-  const stood = { ...props, finding, standing };
-  const isSelected = selected === proposal.key;
+  const stood = { ...props, finding: findingOf(proposal, reviewing.deeds), standing };
+  const isSelected = selected === key;
   return (
     <li className={styles.proposal} data-standing={standing} data-selected={isSelected}>
       <button
-        id={`proposal-${proposal.key}`}
+        id={`proposal-${key}`}
         type="button"
         className={styles.said}
         // The list is walked with the keys; its lines take the focus one at a time.
         tabIndex={isSelected ? 0 : -1}
         aria-current={isSelected}
-        onFocus={() => onSelect(proposal.key)}
-        onClick={() => onSelect(proposal.key)}
+        onFocus={() => onSelect(key)}
         onKeyDown={onKeyDown}
       >
         <Said {...stood} />
       </button>
       <Doubts {...stood} />
       <Remembered {...stood} />
-      {editing === proposal.key ? (
-        <Editor
-          report={report}
-          index={index}
-          proposal={proposal}
-          finding={finding}
-          onCancel={() => onEdit(undefined)}
-          onDone={(changed) => {
-            onEdit(undefined);
-            onDone(proposal.key);
-            void reviewing.change(proposal, changed);
-          }}
-        />
-      ) : (
-        <Buttons {...stood} />
-      )}
+      <Deciding {...stood} />
     </li>
   );
 };

@@ -12,7 +12,6 @@ import type { Block, Review } from "./review";
 import styles from "./Review.module.css";
 import { ReviewBar, type Shown } from "./ReviewBar";
 import { Source } from "./Source";
-import { proposalsOf } from "./standing";
 import { Unmentioned } from "./Unmentioned";
 import { type Reviewing, useReview } from "./use-review";
 import { useWalk } from "./use-walk";
@@ -92,51 +91,74 @@ const Aside = ({ review: { aside, of } }: Pick<Props, "review">) => {
   );
 };
 
-/** The two pages of a reading: what was said or written on the left, what was made of it on the right; on a phone one list of both. */
-export const ReviewLines = ({ reportId, report, index, draft, review, address }: Props) => {
+interface LinesProps extends Pick<Props, "reportId" | "report" | "index" | "address"> {
+  readonly blocks: readonly Block[];
+  readonly reviewing: Reviewing;
+}
+
+const Lines = ({ blocks, address, ...of }: LinesProps) => {
+  const walk = useWalk(
+    blocks.flatMap(({ proposals }) => proposals),
+    of.reviewing,
+  );
+  const going = {
+    ...of,
+    selected: walk.selected,
+    editing: walk.editing,
+    onGo: walk.go,
+    onSelect: walk.select,
+    onEdit: walk.edit,
+    onDone: walk.done,
+    onKeyDown: walk.onKeyDown,
+  };
+  return (
+    <ol className={styles.blocks}>
+      {blocks.map((block) => (
+        <BlockLine key={block.key} block={block} address={address} {...going} />
+      ))}
+    </ol>
+  );
+};
+
+type ReadProps = Omit<Props, "draft"> & { readonly reviewing: Reviewing };
+
+const WhatWasRead = ({ review, reviewing, ...of }: ReadProps) => {
   const t = useText();
-  const reviewing = useReview(reportId, review, draft);
   const { shown, show, fits, more, onMore } = useShown(review, reviewing);
-  const walk = useWalk(proposalsOf({ ...review, blocks: fits }), reviewing);
   // What was asked for comes into sight; on a phone it lies a whole screen below.
   useEffect(() => {
     document.getElementById(PLACE)?.scrollIntoView({ block: "start" });
   }, []);
-  const going = { reportId, report, index, reviewing, selected: walk.selected, editing: walk.editing };
+  return (
+    <Panel title={t("reading.review")} hint={t("reading.keys")} id={PLACE}>
+      <ReviewBar reviewing={reviewing} shown={shown} onShown={show} />
+      {fits.length === 0 && <Empty title={t("reading.none")}>{t("reading.none.hint")}</Empty>}
+      <Lines {...of} blocks={fits} reviewing={reviewing} />
+      {more > 0 && (
+        <Button variant="default" onClick={onMore}>
+          {t("reading.more", { count: more })}
+        </Button>
+      )}
+    </Panel>
+  );
+};
+
+/** The two pages of a reading: what was said or written on the left, what was made of it on the right; on a phone one list of both. */
+export const ReviewLines = ({ draft, ...of }: Props) => {
+  const { reportId, report, index, review } = of;
+  const reviewing = useReview(reportId, review, draft);
+  const answered = new Set([...draft.findings.values()].map(({ finding }) => finding?.item));
   return (
     <>
       <Aside review={review} />
       {reviewing.error !== null && <ProblemNotice error={reviewing.error} />}
-      <Panel title={t("reading.review")} hint={t("reading.keys")} id={PLACE}>
-        <ReviewBar reviewing={reviewing} shown={shown} onShown={show} />
-        {fits.length === 0 && <Empty title={t("reading.none")}>{t("reading.none.hint")}</Empty>}
-        <ol className={styles.blocks}>
-          {fits.map((block) => (
-            <BlockLine
-              key={block.key}
-              block={block}
-              address={address}
-              onGo={walk.go}
-              onSelect={walk.select}
-              onEdit={walk.edit}
-              onDone={walk.done}
-              onKeyDown={walk.onKeyDown}
-              {...going}
-            />
-          ))}
-        </ol>
-        {more > 0 && (
-          <Button variant="default" onClick={onMore}>
-            {t("reading.more", { count: more })}
-          </Button>
-        )}
-      </Panel>
+      <WhatWasRead {...of} reviewing={reviewing} />
       <Unmentioned
         reportId={reportId}
         report={report}
         index={index}
         items={review.unmentioned}
-        isAnswered={(item) => [...draft.findings.values()].some(({ finding }) => finding?.item === item)}
+        isAnswered={(item) => answered.has(item)}
       />
     </>
   );

@@ -61,39 +61,40 @@ const Where = ({ block: { second, row }, address }: Pick<Props, "block" | "addre
   );
 };
 
+type WordsProps = Pick<Props, "selected" | "onSelect"> & { readonly stretch: Stretch };
+
+/** Words that something was made of; the keys walk the findings, this is for whoever points. */
+const Words = ({ stretch: { text, of }, selected, onSelect }: WordsProps) =>
+  of === undefined ? (
+    <span>{text}</span>
+  ) : (
+    <button
+      type="button"
+      tabIndex={-1}
+      className={styles.words}
+      data-selected={of.key === selected}
+      onClick={() => onSelect(of.key)}
+    >
+      {text}
+    </button>
+  );
+
+const wholeRow = ({ text, proposals }: Block, selected: string | undefined): Stretch => ({
+  from: 0,
+  text,
+  of: proposals.find(({ key }) => key === selected) ?? proposals[0],
+});
+
 /** What was said or written, as it stands; pressing it leads to what was made of it. */
 export const Source = ({ block, address, selected, onSelect }: Props) => {
-  const stretches =
-    block.row === null
-      ? stretchesOf(block, selected)
-      : [
-          {
-            from: 0,
-            text: block.text,
-            of: block.proposals.find(({ key }) => key === selected) ?? block.proposals[0],
-          },
-        ];
+  const stretches = block.row === null ? stretchesOf(block, selected) : [wholeRow(block, selected)];
   return (
     <div className={styles.source}>
       <Where block={block} address={address} />
       <p>
-        {stretches.map(({ from, text, of }) =>
-          of === undefined ? (
-            <span key={from}>{text}</span>
-          ) : (
-            <button
-              key={from}
-              type="button"
-              // The keys walk the findings; this is for whoever points.
-              tabIndex={-1}
-              className={styles.words}
-              data-selected={of.key === selected}
-              onClick={() => onSelect(of.key)}
-            >
-              {text}
-            </button>
-          ),
-        )}
+        {stretches.map((stretch) => (
+          <Words key={stretch.from} stretch={stretch} selected={selected} onSelect={onSelect} />
+        ))}
       </p>
     </div>
   );

@@ -18,41 +18,50 @@ interface Props {
 
 const FIRST = 20;
 
-/** What the recording never speaks of, gravest first: what a buyer will ask. */
-export const Unmentioned = ({ reportId, report, index, items, isAnswered }: Props) => {
-  const t = useText();
-  const places = useMemo(() => {
+/** Where each item's first line of this car is. */
+const usePlaces = (index: SheetIndex, { vehicle: { form } }: Report): ReadonlyMap<string, string> =>
+  useMemo(() => {
     const first = new Map<string, string>();
-    for (const { item, key } of placesFor(index, report.vehicle.form))
-      if (!first.has(item.id)) first.set(item.id, key);
+    for (const { item, key } of placesFor(index, form)) if (!first.has(item.id)) first.set(item.id, key);
     return first;
-  }, [index, report.vehicle.form]);
-  const open = items.filter((item) => !isAnswered(item));
-  const line = (id: string) => {
-    const item = index.items.get(id);
-    return (
-      item && (
+  }, [index, form]);
+
+type ItemsProps = Pick<Props, "reportId" | "report" | "index" | "items">;
+
+const Items = ({ reportId, report, index, items }: ItemsProps) => {
+  const places = usePlaces(index, report);
+  const known = items.flatMap((id) => index.items.get(id) ?? []);
+  return (
+    <ul className={styles.unmentioned}>
+      {known.map(({ id, section, severity }) => (
         <li key={id}>
           <Link
             to="/reports/$report"
             params={{ report: reportId }}
-            search={{ section: item.section, open: places.get(id) }}
+            search={{ section, open: places.get(id) }}
           >
             {capital(itemWords(index, id))}
           </Link>{" "}
-          <Severity severity={item.severity} unknown />
+          <Severity severity={severity} unknown />
         </li>
-      )
-    );
-  };
+      ))}
+    </ul>
+  );
+};
+
+/** What the recording never speaks of, gravest first: what a buyer will ask. */
+export const Unmentioned = ({ items, isAnswered, ...of }: Props) => {
+  const t = useText();
+  const open = items.filter((item) => !isAnswered(item));
+  const more = open.length - FIRST;
   if (open.length === 0) return null;
   return (
     <Panel title={t("reading.unmentioned", { count: open.length })} hint={t("reading.unmentioned.hint")}>
-      <ul className={styles.unmentioned}>{open.slice(0, FIRST).map(line)}</ul>
-      {open.length > FIRST && (
+      <Items {...of} items={open.slice(0, FIRST)} />
+      {more > 0 && (
         <details>
-          <summary>{t("reading.unmentioned.more", { count: open.length - FIRST })}</summary>
-          <ul className={styles.unmentioned}>{open.slice(FIRST).map(line)}</ul>
+          <summary>{t("reading.unmentioned.more", { count: more })}</summary>
+          <Items {...of} items={open.slice(FIRST)} />
         </details>
       )}
     </Panel>

@@ -55,43 +55,43 @@ const problemDoubt = (problem: string | null): readonly Doubt[] =>
 
 const unsureDoubt = (unsure: boolean): readonly Doubt[] => (unsure ? [{ is: "unsure" }] : []);
 
+type Remark = SpokenReading["remarks"][number];
+
+const spokenProposal = (
+  { finding, confidence, inferred, heard, problem, start, end }: Remark,
+  at: number,
+): Proposal => ({
+  key: `said-${at}`,
+  finding,
+  item: finding.item,
+  confidence,
+  doubts: [
+    ...(inferred ? [{ is: "inferred" } as const] : []),
+    ...heard.map((words) => ({ is: "heard", words }) as const),
+    ...unsureDoubt(confidence < UNSURE_BELOW),
+    ...problemDoubt(problem),
+  ],
+  line: null,
+  settled: false,
+  said: { start, end },
+});
+
 /** Captions as they were read, stretch by stretch. */
 export const spokenReview = ({ text, passages, remarks, unmentioned }: SpokenReading): Review => {
-  const proposals = remarks.map(
-    ({ finding, confidence, inferred, heard, problem, start, end }, at): Proposal => ({
-      key: `said-${at}`,
-      finding,
-      item: finding.item,
-      confidence,
-      doubts: [
-        ...(inferred ? [{ is: "inferred" } as const] : []),
-        ...heard.map((words) => ({ is: "heard", words }) as const),
-        ...unsureDoubt(confidence < UNSURE_BELOW),
-        ...problemDoubt(problem),
-      ],
-      line: null,
-      settled: false,
-      said: { start, end },
-    }),
-  );
-  return {
-    of: "spoken",
-    blocks: passages.map(({ start, end, second }, at) => {
-      const next = passages[at + 1]?.start ?? Number.POSITIVE_INFINITY;
-      return {
-        key: `at-${start}`,
-        text: text.slice(start, end),
-        start,
-        second,
-        row: null,
-        note: null,
-        proposals: proposals.filter(({ said }) => said !== null && said.start >= start && said.start < next),
-      };
-    }),
-    unmentioned,
-    scales: [],
-    aside: [],
-  };
+  const proposals = remarks.map(spokenProposal);
+  const blocks = passages.map(({ start, end, second }, at): Block => {
+    const next = passages[at + 1]?.start ?? Number.POSITIVE_INFINITY;
+    return {
+      key: `at-${start}`,
+      text: text.slice(start, end),
+      start,
+      second,
+      row: null,
+      note: null,
+      proposals: proposals.filter(({ said }) => said !== null && said.start >= start && said.start < next),
+    };
+  });
+  return { of: "spoken", blocks, unmentioned, scales: [], aside: [] };
 };
 
 type SheetRow = SheetReading["rows"][number];

@@ -109,9 +109,11 @@ export const useReview = (report: string, review: Review, draft: Draft) => {
   const takeBack = async (one: Proposal): Promise<void> => {
     const deed = deeds.get(one.key);
     const finding = findingOf(one, deeds);
+    // What stood in the draft before is taken back on the sheet, not here.
+    if (deed === undefined) return;
     drop(one.key);
-    if (deed?.is === "rejected" || finding === null) return;
-    await draft.keep(placeKey(finding.item, finding.position), { finding: deed?.before ?? null });
+    if (deed.is === "rejected" || finding === null) return;
+    await draft.keep(placeKey(finding.item, finding.position), { finding: deed.before });
   };
   const { scales } = review;
   return { all, deeds, scales, at, standing, error, accept, change, reject, takeBack };

@@ -46,46 +46,42 @@ interface Props {
   readonly index: SheetIndex;
 }
 
-const OpenReading = ({ reportId, draft, kept, index }: Props) => {
+type RestProps = Props & { readonly address: string; readonly review: Review; readonly nth: number };
+
+const Gone = ({ kept, nth, ...of }: RestProps) => (
+  <ReviewLines key={nth} {...of} report={{ ...kept.report, findings: [] }} />
+);
+
+const Before = () => {
+  const t = useText();
+  return (
+    <Notice kind="note" title={t("reading.before")}>
+      <p>{t("reading.before.what")}</p>
+    </Notice>
+  );
+};
+
+const OpenReading = (of: Props) => {
+  const { reportId, draft, kept } = of;
   const t = useText();
   const { review, error, reading, nth, read } = useReading(reportId);
   const [address, setAddress] = useState("");
-  const report = { ...kept.report, findings: [] };
-  const { make, model, modelYear: year } = report.vehicle;
-  const { kind } = report;
+  const { kind, vehicle } = kept.report;
+  const { make, model, modelYear: year } = vehicle;
+  const back = (
+    <Link to="/reports/$report" params={{ report: reportId }}>
+      {t("reading.back")}
+    </Link>
+  );
+  const asked = { reading, error, address, again: review !== undefined };
   return (
     <Page
       title={t("reading.title", { kind, year, make, model })}
-      over={
-        <Link to="/reports/$report" params={{ report: reportId }}>
-          {t("reading.back")}
-        </Link>
-      }
+      over={back}
       under={<SaveState draft={draft} />}
     >
-      <ChooseFile
-        reading={reading}
-        error={error}
-        address={address}
-        again={review !== undefined}
-        onAddress={setAddress}
-        onFile={(file) => void read(file)}
-      />
-      {review === undefined ? (
-        <Notice kind="note" title={t("reading.before")}>
-          <p>{t("reading.before.what")}</p>
-        </Notice>
-      ) : (
-        <ReviewLines
-          key={nth}
-          reportId={reportId}
-          report={report}
-          index={index}
-          draft={draft}
-          review={review}
-          address={address}
-        />
-      )}
+      <ChooseFile {...asked} onAddress={setAddress} onFile={(file) => void read(file)} />
+      {review === undefined ? <Before /> : <Gone {...of} address={address} review={review} nth={nth} />}
     </Page>
   );
 };
