@@ -387,6 +387,10 @@ const generalSaid = (said: SaidOf, compiled: CompiledLexicon, general: string): 
       sensesOf(word, compiled).some((sense) => "general" in sense && sense.general === general),
   );
 
+/** "There is no radio": the word that something is there, which here says nothing by itself. */
+const isThere = (word: SaidWord, compiled: CompiledLexicon): boolean =>
+  sensesOf(word, compiled).every((sense) => "presence" in sense && sense.presence === "present");
+
 /**
  * What a remark answers to an item, of the item's own kind; "not fitted" of a thing that a car may lack, "not seen" where somebody says
  * that they have not looked. Nothing where the remark says nothing of it.
@@ -411,7 +415,7 @@ export const answerOf = (
     return { kind: "not-fitted" };
   const answer = answerByKind(item, said, compiled, textOf);
   if (answer !== undefined) return answer;
-  return item.equipment === true && said.noSubject && said.words.length === 0
+  return item.equipment === true && said.noSubject && said.words.every((word) => isThere(word, compiled))
     ? { kind: "not-fitted" }
     : undefined;
 };

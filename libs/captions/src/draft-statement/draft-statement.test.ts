@@ -82,6 +82,10 @@ test.each([
   ],
   ["Tires are four years old on the left front.", ["wheels.tire-age left-front three-to-six-years"]],
   ["It has never been hit.", ["underbody.collision-repair none"]],
+  ["There is no radio.", ["electrics.radio not-fitted"]],
+  ["The radio doesn't do anything.", ["electrics.radio no"]],
+  // What is said of the rest is not said of the part in view.
+  ["The gearbox weeps. Otherwise dry.", ["driveline.leaks-before gearbox weep"]],
 ])("%s", (text, expected) => {
   expect(draft(text).map(short).toSorted()).toEqual(expected.toSorted());
 });

@@ -198,6 +198,7 @@ class Drafting {
     )
       return this.apply(state.entries, { ...asked, piece }, false);
     if (piece.join === "except") return this.except(breath);
+    if (entries.length === 0 && this.isOfTheRest(piece)) return [];
     if (this.isInList(breath, entries)) return this.ofNamed({ ...breath, entries, has: true });
     if (NONE_OF_THAT.test(breath.text) && state.words.length > 0 && !this.isFitted(entries))
       return entries.length > 0
@@ -228,6 +229,11 @@ class Drafting {
     if (this.isPlaced(breath) && !state.applied && state.entries.length > 0 && piece.join !== "start")
       state.entries = state.entries.map((entry) => ({ ...entry, sides: merged(entry.sides, breath.sides) }));
     return [];
+  }
+
+  private isOfTheRest({ from, to }: Piece): boolean {
+    const before = this.wordsOf({ from: Math.max(0, from - 4), to: from });
+    return OF_THE_REST.test(before) || OF_THE_REST.test(this.wordsOf({ from, to: Math.min(to, from + 3) }));
   }
 
   /** "It doesn't leak" after a radiator is said of the radiator. */
@@ -873,6 +879,9 @@ const secondAt = (at: SpokenText["at"], start: number): number => {
 const isPanel = ({ subjects }: Entry): boolean =>
   subjects.some(({ id, items }) => id !== "all-panels" && items.includes("body.paint-history"));
 
+/** "Otherwise dry": what is in view is what it is not said of. */
+const OF_THE_REST =
+  /\b(?:otherwise|other than that|apart from that|aside from that|besides that|except for that)$/u;
 const NONE_OF_THAT = /\b(?:has|have|had) none(?: of (?:that|it|them))?$/u;
 
 const isLeaks = ({ subjects }: Entry): boolean => subjects.every(({ id }) => id === "leaks");

@@ -12,7 +12,7 @@ const MONEY =
 const SUPPOSED =
   /\b(?:if|would|will|let me|let u|going to|gonna|wanna|want to|could|should you|you can|you could|we can|i can show|imagine|suppose|plan to|need to|have to|hope|wish|got to (?:be|have|go|see|do)|might want|meaning to|had been meaning)\b/u;
 const STILL_CLAIMS =
-  /\b(?:no idea if|not sure if|do not know if|can not say if|i would (?:say|call|guess|not swear)|would not|will not|will hold|should think|as (?:it|they) (?:should|would)|like it should|as far as (?:i|we) can|that i can|you can (?:see|hear|feel|tell)|what (?:i|we) can|if i am honest|if you ask me|if anything|can not|as can be|have to pump|need to pump|will say|have to say)\b/u;
+  /\b(?:no idea if|not sure if|do not know if|can not say if|i would (?:say|call|guess|not swear)|would not|will not|will hold|should think|as (?:it|they) (?:should|would)|like it should|as far as (?:i|we) can|that i can|you can (?:see|hear|feel|tell)|what (?:i|we) can|if i am honest|if you ask me|if anything|can not|as can be|have to (?:pump|slam|jiggle|lift|wiggle)|got to (?:slam|jiggle|lift|wiggle)|need to (?:pump|slam|jiggle)|will say|have to say)\b/u;
 
 const textOf = (tokens: readonly RepairedToken[], from: number, to: number): string =>
   tokens

@@ -20,15 +20,20 @@ const BAD: Sense = { general: "bad" };
 
 /** Words of condition and what they say. No source: the trade's own words; grades by our own order of words. */
 export const conditions: readonly Condition[] = [
-  condition("dent; dented; crease dent; creased", { fault: "dent", deniesAlso: ["ding"] }),
-  condition("ding; parking dent; dinged", { fault: "ding" }),
+  condition("dent; dented; crease dent; creased; crease; pushed in; bashed; bash; knocked in", {
+    fault: "dent",
+    deniesAlso: ["ding"],
+  }),
+  condition("ding; parking dent; dinged; door ding; dimple; hail; hail damage; hail dent", { fault: "ding" }),
   condition(
     "scratch; light scratch; scratched; scrape; scraped; scuff; scuffed; curb rash; kerb rash; curbed",
     {
       fault: "scratch",
     },
   ),
-  condition("chip; stone chip; chipped; rock chip", { fault: "chip" }),
+  condition("chip; stone chip; chipped; rock chip; star in it; has a star; star break; star chip; bullseye", {
+    fault: "chip",
+  }),
   condition(
     "crack; cracked; cracking; hairline crack; split in the glass",
     { fault: "crack" },
@@ -37,14 +42,14 @@ export const conditions: readonly Condition[] = [
   condition("crazing; checking; micro blistering; crazed", { fault: "crazing" }),
   condition("bubble; bubbling; blister; blistering; bubbled; bubbly", { fault: "blister" }),
   condition(
-    "rust; rusty; corrosion; corroded; surface rust; light surface rust; light rust; light corrosion; scale; rusted; surface corrosion; tin worm",
+    "rust; rusty; corrosion; corroded; surface rust; light surface rust; light rust; light corrosion; scale; rusted; surface corrosion; tin worm; rust spot; rust starting; starting to rust; crusty; rust scab; scabby",
     {
       fault: "corrosion",
       deniesAlso: RUST,
     },
   ),
   condition(
-    "hole; rust hole; rusted/rotted/rotten through; perforation; perforated; rot; rotten; rotted; pinhole; rotted out; rusted out; hole in it; put a screwdriver through it; rot through",
+    "hole; rust hole; rusted/rotted/rotten through; perforation; perforated; rot; rotten; rotted; pinhole; rotted out; rusted out; hole in it; put a screwdriver through it; rot through; eaten through; gone through; see daylight; daylight through it; finger through it; put my finger through it; see the road through it; swiss cheese; holed",
     { fault: "perforation" },
   ),
   condition("filler; bondo; body filler; stopper; plastic filler; mud; putty", { fault: "filler" }),
@@ -63,7 +68,11 @@ export const conditions: readonly Condition[] = [
   condition("patch; patched; welded patch; plated; welded up", { fault: "patch" }, { presence: "present" }),
   condition("cracked weld", { fault: "weld-crack" }),
   condition("crushed; crushed seam", { fault: "crushed-seam" }),
-  condition("tear; torn; rip; ripped; split; split seam", { fault: "tear" }, { grade: "heavy-wear" }),
+  condition(
+    "tear; torn; rip; ripped; split; split seam; seam gone; seam has let go; coming apart at the seam; seam coming apart; seam has opened up; open seam",
+    { fault: "tear" },
+    { grade: "heavy-wear" },
+  ),
   condition("stain; stained", { fault: "stain" }),
   condition("burn; burn hole; burned; cigarette burn; burnt", { fault: "burn" }),
   condition(
@@ -84,7 +93,7 @@ export const conditions: readonly Condition[] = [
     fault: "blow-hole",
   }),
   condition(
-    "like/as new; brand/as brand new; perfect; mint; immaculate; flawless; spotless; excellent; pristine; beautiful; superb; gorgeous; showroom; as good as new; nobody ever sat in it",
+    "like/as new; brand/as brand new; perfect; mint; immaculate; flawless; spotless; excellent; pristine; beautiful; superb; gorgeous; showroom; as good as new; nobody ever sat in it; never been sat in; like the day it left; time capsule; fresh as the day; cannot fault it; can not fault it; out of the box",
     ...grade("as-new", GOOD),
   ),
   condition(
@@ -92,19 +101,19 @@ export const conditions: readonly Condition[] = [
     ...grade("as-new", { general: "new" }),
   ),
   condition(
-    "light wear; lightly worn; very good (shape/order/condition); really good; real good; great (shape/condition); nice; lovely (condition); really/real/very nice; hardly worn; little wear; super clean; very clean; terrific; wonderful; minimal wear; some wear light wear; a little wear",
+    "light wear; lightly worn; very good (shape/order/condition); really good; real good; great (shape/condition); nice; lovely (condition); really/real/very nice; hardly worn; little wear; super clean; very clean; terrific; wonderful; minimal wear; some wear light wear; a little wear; tidy; presents well; holding up well; holds up well; held up well; well kept; well cared for; clean as a whistle; crisp",
     ...grade("light-wear", GOOD),
   ),
   condition(
-    "good (shape/order/condition); fine; okay; ok; decent; decent shape; alright; all right; even wear; fair; presentable; pretty good; serviceable; usable; in order; no problem; acceptable; not bad; all good; average; reasonable",
+    "good (shape/order/condition); fine; okay; ok; decent; decent shape; alright; all right; even wear; fair; presentable; pretty good; serviceable; usable; in order; no problem; acceptable; not bad; all good; average; reasonable; does the job; nothing special; honest wear; what you would expect; wear for its age; worn but usable",
     ...grade("even-wear", GOOD),
   ),
   condition(
-    "worn; tired; poor; rough; heavy wear; heavily worn; sagging; sag; scruffy; shabby; seen better days; wear thin; bad; poor condition; needs replacing; getting old",
+    "worn; tired; poor; rough; heavy wear; heavily worn; sagging; sag; scruffy; shabby; seen better days; wear thin; bad; poor condition; needs replacing; getting old; ratty; tatty; beat up; beaten up; ragged; past its best; needs work; needs attention; needs help; needs love; could use some love; lumpy; sun beaten; threadbare",
     ...grade("heavy-wear", BAD),
   ),
   condition(
-    "spent; shot; finished; worn out; ruined; had it; trashed; toast; needs to be replaced; falling apart; in shreds; shredded; beyond saving",
+    "spent; shot; finished; worn out; ruined; had it; trashed; toast; needs to be replaced; falling apart; in shreds; shredded; beyond saving; junk; knackered; no good anymore; done for; scrap",
     ...grade("spent", BAD),
   ),
   condition("old; original and old; look old", { general: "old" }),
@@ -115,22 +124,23 @@ export const conditions: readonly Condition[] = [
   condition("clean", GOOD, { grade: "light-wear" }),
   condition("straight; dead straight; straight as an arrow; straight as can be", GOOD),
   condition("tight; no play; no slop", GOOD),
+  condition("hangs tight; tight and clean; tight no sag; fits tight", GOOD, { grade: "light-wear" }),
   condition(
     "dry; bone dry; dry as a bone; does not leak; no leak; leak free; do not leak; not leaking",
     GOOD,
   ),
   condition(
-    "work; working; functional; function; functioning; operate; operational; run; blow cold; blow hot; blow ice cold; hold; play; read; goes up and down; open and close; close good; closes well; shut nicely; still plays; keep time; cold ac",
+    "work; working; functional; function; functioning; operate; operational; run; blow cold; blow hot; blow ice cold; nice and hot; gets hot; plenty of heat; red hot; plenty of heat out of it; hold; play; read; goes up and down; open and close; close good; closes well; shut nicely; still plays; keep time; cold ac; roll up and down; go up and down; up and down; wind up and down; up and down like it should; light up; lights up; come on; comes on; do what it should; does what it should; work every time; works every time; work like it should; works like it should; as it should",
     { working: "yes" },
   ),
   condition(
-    "inoperative; dead; broken; seized; stuck; quit; stopped; out of order; not working; inop; stopped working; disconnected; burnt out; blown",
+    "inoperative; dead; broken; seized; stuck; quit; stopped; out of order; not working; inop; stopped working; disconnected; burnt out; blown; does not do anything; do not do anything; does nothing; do nothing; will not do anything; nothing happens; gave up; given up; packed up; conked out; kaput; failed; dead as a doornail; reads low; reads high; reads wrong; does not read; stuck on; never worked; does not come on; do not come on; does not light up; does not respond; does not turn on",
     { working: "no" },
     BAD,
   ),
   condition("is out; s out; are out; out cold", { working: "no" }),
   condition(
-    "intermittent; intermittently; sometimes; now and then; flicker; temperamental; sticks; stick; on and off; when it feels like it; comes and goes",
+    "intermittent; intermittently; weak; a bit weak; feeble; on its way out; sometimes; now and then; flicker; temperamental; sticks; stick; on and off; when it feels like it; comes and goes",
     { working: "intermittent" },
   ),
   condition(

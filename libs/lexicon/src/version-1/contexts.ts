@@ -93,6 +93,11 @@ export const refinements: readonly {
     ],
     to: "door-bottom",
   },
+  {
+    from: "door-glass",
+    words: ["up and down", "go up and down", "roll up and down", "wind up and down", "crank", "winder"],
+    to: "regulators",
+  },
   { from: "tank", words: ["inside", "in the inside"], to: "tank-inside" },
   { from: "trunk", words: ["floor"], to: "trunk-floor" },
 ];

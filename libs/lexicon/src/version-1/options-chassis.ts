@@ -21,7 +21,7 @@ export const chassisOptions: readonly OptionWords[] = [
     more: "keep bouncing; bounces more",
   }),
   ...of("brakes.pedal-feel", {
-    firm: "firm; hard; good pedal; high and firm; high pedal; firm pedal; solid; nice and firm",
+    firm: "firm; hard; good pedal; high and firm; high pedal; firm pedal; solid; nice and firm; pedal is high; pedal s high; nice high pedal; high and hard; good firm pedal; rock hard",
     spongy: "spongy; soft; mushy; squishy",
     "pumps-up":
       "pumps up; comes up when pumped; rises when pumped; have to pump it; need to pump it; have to pump",

@@ -38,7 +38,7 @@ export const papersOptions: readonly OptionWords[] = [
     "bill-of-sale": "bill of sale only",
   }),
   ...of("identity.lien", {
-    none: "no lien; none; no lien on it; lien free; no finance; no money owed; nothing owed; no outstanding finance; free of lien; no loan",
+    none: "no lien; none; no lien on it; lien free; no finance; no money owed; nothing owed; no outstanding finance; free of lien; no loan; no finance on it; finance free; clear of finance; nothing owing; nothing owing on it; owned outright; own it outright; free and clear; no loans against it",
     released:
       "released; lien released; paid off; released it; been released; lien has been paid; got the release; satisfied",
     "release-promised": "will be released; release is coming; release promised; to be paid off",

@@ -5,7 +5,7 @@ import type { OptionWords } from "./option-words.ts";
 export const roadOptions: readonly OptionWords[] = [
   ...of("road.take-up", {
     smooth:
-      "smooth; smoothly; takes up smoothly; good; grabs well; takes up nicely; engages smoothly; fine; strong",
+      "smooth; smoothly; takes up smoothly; good; grabs well; takes up nicely; engages smoothly; fine; strong; no slip; does not slip; not slip; light no slip; bites well; bites cleanly",
     judders: "judder; chatter; shudder; grabs",
     delayed: "delayed; slow to engage",
     slips: "slip; slipping; slips",
@@ -14,10 +14,10 @@ export const roadOptions: readonly OptionWords[] = [
     "road.shifts",
     {
       clean:
-        "shift clean; shift fine; shift smooth; clean; smooth; shift like butter; shifts smoothly; shift well; shift good; change sweetly; every gear clean; like butter; crisp; shifts great; good; fine; shifts nicely; smoothly; sweet; goes through the gears",
+        "shift clean; shift fine; shift smooth; clean; smooth; shift like butter; shifts smoothly; shift well; shift good; change sweetly; every gear clean; like butter; crisp; shifts great; good; fine; shifts nicely; smoothly; sweet; goes through the gears; goes through all the gears; shifts through all the gears; runs through the gears; finds every gear; every gear is there; no grinding; does not grind; doesn t grind; never grinds",
       stiff: "stiff; notchy; slow to shift; hard to shift; stiff when cold; balky",
       grinds:
-        "grind; grinds into second; crunch; crunches; grinds; crunches into second; crunch into second; beaten synchro; worn synchro; synchro is worn; grinds going into",
+        "grind; grinds into second; crunch; crunchy; a bit crunchy; bit crunchy; baulks; crunches; grinds; crunches into second; crunch into second; beaten synchro; worn synchro; synchro is worn; grinds going into",
       "jumps-out":
         "jump out; jumps out of; jumps out; pops out; pop out; pops out of gear; jumps out of gear; jumps out of third",
       slips: "slips between gears; flares; slip",
@@ -28,7 +28,7 @@ export const roadOptions: readonly OptionWords[] = [
     "road.tracking",
     {
       straight:
-        "track straight; run straight; tracks straight; tracks true; goes straight; drive straight; straight down the road; drives straight; straight as a die; run true",
+        "track straight; run straight; tracks straight; tracks true; goes straight; drive straight; straight down the road; drives straight; straight as a die; run true; goes down the road straight; straight and true; hands off straight; holds a straight line; does not wander; stays in its lane",
       drifts: "drift; drifts left; drifts to the",
       wanders: "wander; wanders; vague; all over the road; tramline",
       pulls: "pull on the highway; pulls while driving",
@@ -38,7 +38,7 @@ export const roadOptions: readonly OptionWords[] = [
   ...of(
     "road.vibration",
     {
-      none: "no vibration; no shake; no shimmy; smooth at speed; vibration free; no vibrations",
+      none: "no vibration; no shake; no shimmy; does not shake; no shaking; does not shimmy; does not vibrate; doesn t shake; smooth at speed; vibration free; no vibrations",
       slight:
         "slight vibration; little vibration; bit of a vibration; bit of vibration; small vibration; slight shake; a vibration",
       rim: "vibration in the steering wheel; shimmy in the wheel; shake in the wheel; steering wheel shake; vibration in the wheel; vibrates through the wheel",
@@ -80,7 +80,7 @@ export const roadOptions: readonly OptionWords[] = [
   ...of(
     "engine.smoke-warm",
     {
-      none: "no smoke; not smoke; does not smoke; smoke free; none; no smoke at all; does not smoke at all; nothing; doesn t blow smoke",
+      none: "no smoke; not smoke; does not smoke; smoke free; none; no smoke at all; not a puff; no smoke out the back; no smoke out of the back; does not burn oil; burns no oil; clean tailpipe; does not smoke at all; nothing; doesn t blow smoke",
       vapor: "white vapor; steam that clears; a bit of steam; steam; condensation",
       white: "white smoke; white",
       blue: "blue smoke; blue; smokes blue; smokes a little blue; puff of blue; burns oil; oil smoke; bluish",

@@ -29,7 +29,11 @@ export const cabinSubjects: readonly Subject[] = [
     ["trunk.jack"],
     "jack; jack and tool; tool kit; tool roll; wheel brace; lug wrench; toolkit",
   ),
-  subject("trunk", ["trunk.damp", "trunk.floor"], "trunk; boot; luggage compartment"),
+  subject(
+    "trunk",
+    ["trunk.damp", "trunk.floor"],
+    "trunk; boot; luggage compartment; spare tire/wheel well; spare well; wheel well in the trunk",
+  ),
   subject("seats", SEAT, "seat; upholstery; leather; seat cover; bench"),
   subject(
     "front-seats",

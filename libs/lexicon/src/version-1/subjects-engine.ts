@@ -158,7 +158,11 @@ export const engineSubjects: readonly Subject[] = [
     "title; registration document; pink slip; logbook; log book; v5c; v5; buff logbook; title document; bill of sale; clean title",
   ),
   subject("title-brand", ["identity.title-brand"], "title brand; brand on the title"),
-  subject("lien", ["identity.lien"], "lien; outstanding finance; finance owing; loan on it"),
+  subject(
+    "lien",
+    ["identity.lien"],
+    "lien; outstanding finance; finance owing; loan on it; finance; any finance; money owing on it",
+  ),
   subject(
     "market-label",
     ["identity.market-label"],
