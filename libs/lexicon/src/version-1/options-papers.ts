@@ -14,7 +14,7 @@ export const papersOptions: readonly OptionWords[] = [
   }),
   ...of("identity.title-holder", {
     "seller-in-hand":
-      "in my name; in hand; in our name; my name; seller s name in hand; in hand seller s name; in my name in hand; title in hand; have the title; i have it here; got the title; title in my name; i have title; our name",
+      "in my name; in hand; in seller s name; in the seller s name; seller s name; in the dealer s name; in dealer s name; in owner s name; in the owner s name; in seller name; in our name; my name; seller s name in hand; in hand seller s name; in my name in hand; title in hand; have the title; i have it here; got the title; title in my name; i have title; our name",
     "seller-not-in-hand":
       "in my name but; waiting on the title; title is coming; title on the way; bank holds the title; title is in the mail; not in hand",
     "other-name":
