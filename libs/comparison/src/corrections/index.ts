@@ -78,8 +78,10 @@ const checkedGauges = (report: Report, sheet: CompiledSheet): ReadonlyMap<string
   const gauges = new Map<string, Checked>();
   if (checks.size === 0) return gauges;
   for (const finding of report.findings) {
+    // Most findings name no gauge, and need not be looked up.
+    if (finding.instrument === undefined) continue;
     const item = checks.get(finding.item);
-    if (item === undefined || finding.instrument === undefined) continue;
+    if (item === undefined) continue;
     const checked = checkedOf(finding, item, report, sheet);
     if (checked !== undefined) gauges.set(`${finding.instrument} ${dimensionOf(checked.unit)}`, checked);
   }
