@@ -23,8 +23,8 @@ const connectionsForReads = 2;
 export type DatabaseOptions = Config["database"];
 
 /**
- * The one way to the database. Reads are one SQL statement each, over a pool or, prepared, over two connections that they share
- * and two more for what is long; changes are one transaction a public method of a service, or a request with a key. A transaction
+ * The one way to the database. Reads are one SQL statement each, over a pool or, prepared, over a few connections that they share
+ * and as many more for what is long; changes are one transaction a public method of a service, or a request with a key. A transaction
  * travels as an argument.
  */
 export class Database {

@@ -1,8 +1,11 @@
 import { Socket } from "node:net";
 import { Client, type ClientConfig, type QueryConfig } from "pg";
 
-/** Connections that reads share. */
-const LINES = 2;
+/**
+ * Connections that reads share. Over two a read that takes the database long comes back alone, and this process wakes for it alone;
+ * of more several come at once, and what waking and writing cost is shared.
+ */
+export const LINES = 4;
 /** So many may be under way on one at once: whatever comes then is asked over a connection of its own. */
 export const MOST_ON_A_LINE = 8;
 /** After one broke or could not be opened, milliseconds until the next is tried. */
