@@ -65,7 +65,7 @@ test("captions become a sealed statement of what was accepted, and of nothing el
   );
   await page.getByRole("heading", { name: /^Never mentioned: \d+ items$/ }).waitFor();
   // The words lead to the finding, which has the focus and is walked with the keys.
-  await page.getByRole("button", { name: /^The horn works/ }).click();
+  await page.getByRole("link", { name: /^The horn works/ }).click();
   const horn = page.getByRole("button", { name: /^Horn: works/ });
   await expect.poll(() => horn.evaluate((one) => one === document.activeElement)).toBe(true);
   await page.keyboard.press("a");

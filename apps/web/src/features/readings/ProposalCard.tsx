@@ -91,7 +91,10 @@ const Doubts = ({ report, index, reviewing, proposal, finding, standing }: Stood
       ))}
       {standing === "other" && there && (
         <p className={styles.doubt} data-is="other">
-          {t("reading.other", { answer: answerWords(context, there.answer).text })}
+          {t(there.firmness === finding.firmness ? "reading.other" : "reading.other.firmness", {
+            answer: answerWords(context, there.answer).text,
+            firmness: t(`firmness.${there.firmness}`),
+          })}
         </p>
       )}
     </>

@@ -68,15 +68,18 @@ const Words = ({ stretch: { text, of }, selected, onSelect }: WordsProps) =>
   of === undefined ? (
     <span>{text}</span>
   ) : (
-    <button
-      type="button"
+    <a
+      href={`#proposal-${of.key}`}
       tabIndex={-1}
       className={styles.words}
       data-selected={of.key === selected}
-      onClick={() => onSelect(of.key)}
+      onClick={(event) => {
+        event.preventDefault();
+        onSelect(of.key);
+      }}
     >
       {text}
-    </button>
+    </a>
   );
 
 const wholeRow = ({ text, proposals }: Block, selected: string | undefined): Stretch => ({

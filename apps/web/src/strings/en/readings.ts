@@ -51,6 +51,7 @@ export const readings = {
   "reading.is.accepted": "In the draft",
   "reading.is.rejected": "Rejected",
   "reading.other": "The draft says there: {answer}",
+  "reading.other.firmness": "The draft says there: {answer}, {firmness}",
   "reading.doubt.inferred": "Side or part taken from what was in view",
   "reading.doubt.heard": "Heard as “{words}”",
   "reading.doubt.unsure": "Unsure",
