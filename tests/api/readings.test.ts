@@ -131,19 +131,19 @@ const refusals: readonly (readonly [what: string, file: string | Uint8Array, say
   ["a cut workbook", fixture("sheets/tuned/pass-fail/sheet.xlsx").subarray(0, 900), /cut it off|damaged/],
 ];
 test.each(refusals)("%s is refused with what would work", async (_, file, says) => {
-  const { code, detail } = await scene.world.dealer.isRefused("reports.readSheet", {
+  const { code, problems } = await scene.world.dealer.isRefused("reports.readSheet", {
     path: path(),
     body: asBody(file),
   });
   expect(code).toBe("reading-refused");
-  expect(detail).toMatch(says);
+  expect(problems).toEqual([{ at: "/file", reason: expect.stringMatching(says) }]);
 });
 
 test("text without times is refused with what would work", async () => {
   const asked = { path: path(), body: { text: "The horn works." } };
-  const { code, detail } = await scene.world.dealer.isRefused("reports.readSpoken", asked);
+  const { code, problems } = await scene.world.dealer.isRefused("reports.readSpoken", asked);
   expect(code).toBe("reading-refused");
-  expect(detail).toContain("What works: WebVTT, SubRip");
+  expect(problems).toEqual([{ at: "/text", reason: expect.stringContaining("What works: WebVTT, SubRip") }]);
 });
 
 test("for a sealed report nothing is read", async () => {

@@ -123,7 +123,7 @@ function faultOf({ route }: Sample, { status, type, text, bytes }: Got): string 
   }
   const { answer } = contracts[route];
   if (answer === null) return text === "" ? null : "words where nothing was promised";
-  const file = /^(application\/pdf|image\/|video\/)/.test(type) ? bytes : text;
+  const file = /^(application\/pdf|application\/vnd\.|text\/csv|image\/|video\/)/.test(type) ? bytes : text;
   const read = answer.safeParse(type.startsWith("application/json") ? JSON.parse(text) : file);
   return read.success ? null : `an answer off its contract: ${read.error.message.slice(0, 300)}`;
 }

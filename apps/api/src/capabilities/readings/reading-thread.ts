@@ -73,7 +73,9 @@ export class ReadingThread {
         headers: { "retry-after": "60" },
       });
     const end = await this.turns.take(() => inThread(task));
-    if (!end.ok) throw new ProblemError("reading-refused", end.reason);
-    return end.json;
+    if (end.ok) return end.json;
+    throw new ProblemError("reading-refused", "Nothing was read, and nothing was changed.", {
+      problems: [{ at: task.is === "spoken" ? "/text" : "/file", reason: end.reason }],
+    });
   }
 }
