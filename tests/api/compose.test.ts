@@ -84,7 +84,7 @@ test("two replicas serve site and data through the proxy, on what migrating made
 });
 
 test("the worker sends the mail, and who joins by it is known to both replicas, also once one is gone", async () => {
-  const invite = [...imageCommand().slice(0, 2), "invite-operator", "ingrid@operations.example"];
+  const invite = [...imageCommand().slice(0, -1), "invite-operator", "ingrid@operations.example"];
   expect(await startProcess(invite, environmentOf("service")).ended).toBe(0);
   await expect.poll(() => letters.length, { timeout: 40_000, interval: 100 }).toBe(1);
   const link = new URL(linkIn(letters[0] ?? ""));

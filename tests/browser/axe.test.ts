@@ -2,34 +2,38 @@ import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import type { Person } from "../api/setup/person.ts";
 import { useService } from "../api/setup/service.ts";
-import { loadWhole, shortenLists, violationsInEveryLook, violationsOn } from "./setup/accessibility.ts";
+import {
+  goWithin,
+  loadWhole,
+  shortenLists,
+  violationsInEveryLook,
+  violationsOn,
+} from "./setup/accessibility.ts";
 import { useBrowser } from "./setup/browser.ts";
 import { compareDemoCar, demoPeople, stateDemoCar } from "./setup/demo-car.ts";
-import { openPage } from "./setup/pages.ts";
+import { desk, openPage } from "./setup/pages.ts";
 import { rawIdsIn } from "./setup/raw-ids.ts";
 import { screens, type Screen } from "./setup/screens.ts";
 
 const service = useService();
 const browser = useBrowser();
 
-/** Everybody keeps one browser, which has the application's code by the second page. */
-const first = new Map<Person, Page>();
+/** Everybody keeps one page, and goes from screen to screen in it as a person does. */
+const pages = new Map<Person, Page>();
 async function pageOf(person: Person): Promise<Page> {
-  const known = first.get(person);
-  if (known !== undefined) return known.context().newPage();
-  const page = await openPage(browser(), person);
-  first.set(person, page);
-  return page.context().newPage();
+  const page = pages.get(person) ?? (await openPage(browser(), person));
+  pages.set(person, page);
+  return page;
 }
 
 async function violationsOf(screen: Screen): Promise<string[]> {
   const page = await pageOf(screen.by);
-  await loadWhole(page, screen.address);
+  await page.setViewportSize(desk.viewport);
+  await goWithin(page, screen.address);
   await screen.before?.(page);
   const raw = rawIdsIn(await page.locator("body").innerText()).map((id) => `${screen.name}: ${id} is shown`);
   await shortenLists(page);
   const found = await violationsInEveryLook(page, screen.name);
-  await page.close();
   return [...raw, ...found];
 }
 

@@ -15,7 +15,7 @@ import { makeWorld } from "../api/setup/world.ts";
 const full = process.env["FAULTS"] === "full";
 const [uploads, kills] = full ? [200, 10] : [3, 1];
 
-const service = useService({ emptyBetween: false });
+const service = useService({ emptyBetween: false, alone: true });
 const on = <R extends object>(text: string) => query<R>(service().databaseUrl, text);
 let serving: PlainProcess | undefined;
 afterAll(async () => serving?.stop("SIGKILL"));

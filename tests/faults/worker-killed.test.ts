@@ -24,7 +24,7 @@ const server = new SMTPServer({
     });
   },
 });
-const service = useService();
+const service = useService({ alone: true });
 const workers: PlainProcess[] = [];
 const on = <R extends object>(text: string) => query<R>(service().databaseUrl, text);
 

@@ -48,6 +48,8 @@ export type ServiceOptions = {
   environment?: Readonly<Record<string, string>>;
   /** The hour, where a test sets it. */
   clock?: Clock;
+  /** `true` where what other files left with the workers' jobs would be met. */
+  alone?: boolean;
   /** `false` where one scene serves a whole file. */
   emptyBetween?: boolean;
 };
@@ -94,7 +96,11 @@ async function commonService(): Promise<Started> {
  *
  * @returns a function that gives it, from the first test on
  */
-export function useService({ emptyBetween = true, ...own }: ServiceOptions = {}): () => Service {
+export function useService({
+  emptyBetween = true,
+  alone = false,
+  ...own
+}: ServiceOptions = {}): () => Service {
   let service: Started | undefined;
   const get = (): Started => {
     if (service === undefined) throw new Error("The service is up from the first test on.");
@@ -102,7 +108,9 @@ export function useService({ emptyBetween = true, ...own }: ServiceOptions = {})
   };
   beforeAll(async () => {
     service =
-      Object.keys(own).length === 0 ? await commonService() : await start(await workerDatabase(), own);
+      Object.keys(own).length === 0 && !alone
+        ? await commonService()
+        : await start(await workerDatabase(), own);
   });
   beforeEach(async () => {
     if (emptyBetween) await empty(get().databaseUrl);

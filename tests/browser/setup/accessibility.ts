@@ -1,5 +1,5 @@
 import axe from "axe-core";
-import type { Page } from "playwright-core";
+import type { Page, Request } from "playwright-core";
 import { desk, keepPicture, phone, settle } from "./pages.ts";
 
 declare global {
@@ -78,6 +78,41 @@ export async function violationsInEveryLook(page: Page, name: string): Promise<s
     found.push(...(await violationsOn(page, name)));
   }
   return found;
+}
+
+/** Waits until a page has asked for nothing for a while: what it shows by then is the whole of it. */
+async function quiet(page: Page, work: () => Promise<unknown>): Promise<void> {
+  const open = new Set<Request>();
+  let last = performance.now();
+  const begins = (request: Request): void => void open.add(request);
+  const ends = (request: Request): void => {
+    open.delete(request);
+    last = performance.now();
+  };
+  page.on("request", begins).on("requestfinished", ends).on("requestfailed", ends);
+  await work();
+  last = performance.now();
+  while (open.size > 0 || performance.now() - last < 400) await page.waitForTimeout(50);
+  page.off("request", begins).off("requestfinished", ends).off("requestfailed", ends);
+}
+
+/** The same page about something else keeps its title where it is, and shows nobody when it has changed. */
+const isSamePage = (one: URL, other: URL): boolean => {
+  const [a, b] = [one.pathname.split("/"), other.pathname.split("/")];
+  return a.length === b.length && a[1] === b[1];
+};
+
+/**
+ * Goes to an address as a link within the application leads there: nothing is loaded again but what that screen asks for. To the page
+ * at which it stands, or from none, it is loaded.
+ */
+export async function goWithin(page: Page, address: string): Promise<void> {
+  const [at, to] = [new URL(page.url()), new URL(address, "http://any")];
+  if (at.protocol === "about:" || isSamePage(at, to)) return loadWhole(page, address);
+  const old = await page.locator("h1").first().elementHandle();
+  await quiet(page, () => page.evaluate((next) => window.history.pushState(null, "", next), address));
+  await page.waitForFunction((title) => title === null || !title.isConnected, old);
+  await page.locator("h1").first().waitFor();
 }
 
 /** Loads a page and waits until it has its title and everything it asked for. */

@@ -22,7 +22,7 @@ export const instruments = {
   "own-instruments.retire": "Retire",
   "own-instruments.retire.of": "Retire {name}",
   "own-instruments.use": "Use again",
-  "own-instruments.use.of": "Use {name} again",
+  "own-instruments.use.of": "Use again: {name}",
   "own-instruments.remove": "Remove",
   "own-instruments.remove.of": "Remove {name}",
   "own-instruments.saved.keep": "{name} is saved.",

@@ -1,4 +1,4 @@
-import { Button } from "@mantine/core";
+import { Button, VisuallyHidden } from "@mantine/core";
 import { useIntl } from "react-intl";
 import { useText } from "../../../strings/text";
 import { moneyText } from "../../../ui/money";
@@ -47,11 +47,11 @@ const StartChip = ({ start, first, found, open, onOpen }: ChipProps) => {
         type="button"
         className={styles.weekChip}
         aria-pressed={start.offers.some(({ id }) => id === open)}
-        aria-label={words(start)}
         onClick={() => onOpen(cheapest)}
       >
         <span className={styles.chipTime}>{times.time(start.start, found.zone)}</span>
         {count > 1 && <span className={styles.chipCount}>×{intl.formatNumber(count)}</span>}
+        <VisuallyHidden> {words(start)}</VisuallyHidden>
       </button>
     </li>
   );
