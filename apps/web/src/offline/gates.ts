@@ -2,7 +2,7 @@ import type { ReportDraft } from "@evenhand/shared/http/reports";
 import type { CautionsRead } from "@evenhand/shared/report";
 import type { Stage } from "@evenhand/shared/sheet";
 import { call } from "../service/client";
-import { Refusal } from "../service/refusal";
+import { afterMoves } from "../service/after-moves";
 import { store, type KeptGate } from "./store";
 
 /** Keeps on this device that the cautions at a stage's gate were read. */
@@ -36,35 +36,24 @@ const service: Service = {
     call("reports.change", { params: { id: report }, ifMatch: revision, body: { cautionsRead: [...read] } }),
 };
 
-/** As often as another change of the same report may come between. */
-const tries = 4;
-
-const isMoved = (error: unknown): boolean =>
-  error instanceof Refusal && (error.problem.status === 412 || error.problem.status === 409);
-
 /** Sends which gates were read, and forgets here what has arrived. Throws where the service cannot be reached; nothing is lost. */
 export const sendGates = async (report: string, { get, change } = service, on = store): Promise<void> => {
   const waiting = await on.gates.where("report").equals(report).toArray();
   if (waiting.length === 0) return;
-  for (let left = tries; left > 0; left -= 1) {
+  await afterMoves(async () => {
     const { revision, report: there } = await get(report);
     const read = gatesRead(there.cautionsRead, waiting);
-    try {
-      if (read.length > (there.cautionsRead ?? []).length) await change(report, revision, read);
-      await on.transaction("rw", on.drafts, on.gates, async () => {
-        const kept = await on.drafts.get(report);
-        if (kept) {
-          const { draft } = kept;
-          await on.drafts.put({
-            report,
-            draft: { ...draft, report: { ...draft.report, cautionsRead: [...read] } },
-          });
-        }
-        await on.gates.bulkDelete(waiting.map(({ stage }): [string, string] => [report, stage]));
-      });
-      return;
-    } catch (error) {
-      if (!isMoved(error) || left === 1) throw error;
-    }
-  }
+    if (read.length > (there.cautionsRead ?? []).length) await change(report, revision, read);
+    await on.transaction("rw", on.drafts, on.gates, async () => {
+      const kept = await on.drafts.get(report);
+      if (kept) {
+        const { draft } = kept;
+        await on.drafts.put({
+          report,
+          draft: { ...draft, report: { ...draft.report, cautionsRead: [...read] } },
+        });
+      }
+      await on.gates.bulkDelete(waiting.map(({ stage }): [string, string] => [report, stage]));
+    });
+  });
 };

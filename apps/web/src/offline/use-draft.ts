@@ -60,3 +60,6 @@ export const useDraft = (report: string) => {
     send,
   };
 };
+
+/** A draft as a page has it: what it holds, how that stands, and what may be done. */
+export type Draft = ReturnType<typeof useDraft>;

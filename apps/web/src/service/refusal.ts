@@ -15,6 +15,10 @@ export class Refusal extends Error {
 export const reasonAt = (error: unknown, at: string): string | undefined =>
   error instanceof Refusal ? error.problem.problems?.find((problem) => problem.at === at)?.reason : undefined;
 
+/** Somebody came between: what stands now is another revision. */
+export const isMoved = (error: unknown): boolean =>
+  error instanceof Refusal && (error.problem.status === 412 || error.problem.status === 409);
+
 /** No answer at all; status 0 tells it from anything the service says. */
 export const unreachable: Problem = { type: "unreachable", title: "", status: 0, detail: "" };
 

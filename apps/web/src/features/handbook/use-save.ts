@@ -2,13 +2,10 @@ import type { FirmHandbookSeen } from "@evenhand/shared/http/handbook";
 import { useMutation, useQueryClient } from "@tanstack/react-query";
 import { useState } from "react";
 import { call } from "../../service/client";
-import { Refusal } from "../../service/refusal";
+import { isMoved } from "../../service/refusal";
 import { useEdited } from "../../service/use-edited";
 import { handbookOf, typedHandbook, wrongCount, type HandbookTyped } from "./own-handbook";
 import { firmHandbookQuery } from "./queries";
-
-const moved = (error: unknown): boolean =>
-  error instanceof Refusal && (error.problem.status === 412 || error.problem.status === 409);
 
 interface Sent {
   readonly sent: HandbookTyped;
@@ -26,7 +23,7 @@ const usePut = (organization: string, onStored: (sent: HandbookTyped, revision: 
       onStored(sent, answer.revision);
       queries.setQueryData(queryKey, answer);
     },
-    onError: (error) => (moved(error) ? queries.invalidateQueries({ queryKey }) : undefined),
+    onError: (error) => (isMoved(error) ? queries.invalidateQueries({ queryKey }) : undefined),
   });
 };
 
@@ -36,7 +33,7 @@ const standingOf = (put: ReturnType<typeof usePut>, touched: boolean, conflict: 
   pending: put.isPending,
   refused: put.isError,
   saved: put.isSuccess && !touched,
-  error: conflict && moved(put.error) ? null : put.error,
+  error: conflict && isMoved(put.error) ? null : put.error,
 });
 
 /** What is typed over a firm's stored handbook, and saving it for the revision it was begun on. */

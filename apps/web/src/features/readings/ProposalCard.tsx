@@ -11,7 +11,7 @@ import { capital, itemWords, positionWords, type SheetIndex } from "../../entiti
 import { Editor } from "./Editor";
 import type { Doubt, Proposal } from "./review";
 import styles from "./Review.module.css";
-import { findingOf, type Standing } from "./standing";
+import { findingOf, isDecided, type Standing } from "./standing";
 import { forgetLine, type Reviewing } from "./use-review";
 
 export interface Going {
@@ -164,11 +164,7 @@ const Choices = ({ reviewing, proposal, finding, standing, onEdit, onDone }: Sto
 const Deciding = (stood: Stood) => {
   const { report, index, reviewing, proposal, finding, standing, editing, onEdit, onDone } = stood;
   if (editing !== proposal.key)
-    return standing === "accepted" || standing === "rejected" ? (
-      <Done {...stood} standing={standing} />
-    ) : (
-      <Choices {...stood} />
-    );
+    return isDecided(standing) ? <Done {...stood} standing={standing} /> : <Choices {...stood} />;
   const change = (changed: Finding): void => {
     onEdit(undefined);
     onDone(proposal.key);

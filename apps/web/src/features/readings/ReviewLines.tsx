@@ -6,11 +6,12 @@ import { Notice } from "../../ui/Notice";
 import { Empty, Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import type { SheetIndex } from "../../entities/sheet/sheet-index";
-import type { Draft } from "./draft";
+import type { Draft } from "../../offline/use-draft";
 import { ProposalCard, type Going } from "./ProposalCard";
 import type { Block, Review } from "./review";
 import styles from "./Review.module.css";
 import { ReviewBar, type Shown } from "./ReviewBar";
+import { isDecided } from "./standing";
 import { Source } from "./Source";
 import { Unmentioned } from "./Unmentioned";
 import { type Reviewing, useReview } from "./use-review";
@@ -31,7 +32,7 @@ const PLACE = "what-was-read";
 const TURN = 150;
 
 const isLeft = ({ standing }: Reviewing, { proposals }: Block): boolean =>
-  proposals.some((one) => !["accepted", "rejected"].includes(standing(one)));
+  proposals.some((one) => !isDecided(standing(one)));
 
 /** What is to be shown; what was left when it was asked for stays, or lines would go from under one's hand. */
 const useShown = ({ blocks }: Review, reviewing: Reviewing) => {

@@ -1,3 +1,4 @@
+import { canonicalJson } from "@evenhand/record/canonical-json";
 import type { Finding } from "@evenhand/shared/finding";
 import type { Proposal, Review } from "./review";
 
@@ -20,22 +21,13 @@ export type AtPlace = (item: string, position: string) => Finding | null;
  */
 export type Standing = "accepted" | "rejected" | "open" | "empty" | "other" | "wrong";
 
-const inOrder = (value: unknown): unknown => {
-  if (Array.isArray(value)) return value.map(inOrder);
-  if (typeof value !== "object" || value === null) return value;
-  return Object.fromEntries(
-    Object.entries(value)
-      .filter(([, part]) => part !== undefined)
-      .toSorted(([a], [b]) => (a < b ? -1 : 1))
-      .map(([name, part]) => [name, inOrder(part)]),
-  );
-};
+/** Whether somebody is done with it. */
+export const isDecided = (standing: Standing): standing is "accepted" | "rejected" =>
+  standing === "accepted" || standing === "rejected";
 
 /** Whether two findings say the same, as firmly; the notes beside them may differ. */
 export const saysSame = (a: Finding | null, b: Finding): boolean =>
-  a !== null &&
-  a.firmness === b.firmness &&
-  JSON.stringify(inOrder(a.answer)) === JSON.stringify(inOrder(b.answer));
+  a !== null && a.firmness === b.firmness && canonicalJson(a.answer) === canonicalJson(b.answer);
 
 /** A proposal as it would be written: as it was changed, or as it was read. */
 export const findingOf = (proposal: Proposal, deeds: Deeds): Finding | null =>

@@ -1,6 +1,6 @@
 import type { Finding } from "@evenhand/shared/finding";
 import { useCallback, useMemo, useState } from "react";
-import type { Draft } from "./draft";
+import type { Draft } from "../../offline/use-draft";
 import { bringScales } from "./bring-scales";
 import type { Proposal, Review } from "./review";
 import {

@@ -1,5 +1,6 @@
 import { type KeyboardEvent, useState } from "react";
 import type { Proposal } from "./review";
+import { isDecided } from "./standing";
 import type { Reviewing } from "./use-review";
 
 const focusOn = (key: string): void => {
@@ -9,9 +10,6 @@ const focusOn = (key: string): void => {
     line?.scrollIntoView({ block: "center" });
   });
 };
-
-const isDone = (reviewing: Reviewing, one: Proposal): boolean =>
-  ["accepted", "rejected"].includes(reviewing.standing(one));
 
 /** Which of the proposals in sight is looked at, and how one moves on. */
 const useSelected = (shown: readonly Proposal[], reviewing: Reviewing) => {
@@ -26,7 +24,7 @@ const useSelected = (shown: readonly Proposal[], reviewing: Reviewing) => {
   const step = (by: number): void => go(shown[at(selected) + by]?.key);
   /** The next one after it that is not done with. */
   const done = (key: string): void => {
-    const isLeft = (one: Proposal): boolean => one.key !== key && !isDone(reviewing, one);
+    const isLeft = (one: Proposal): boolean => one.key !== key && !isDecided(reviewing.standing(one));
     go((shown.slice(at(key) + 1).find(isLeft) ?? shown.find(isLeft))?.key ?? key);
   };
   return { selected, select: setChosen, go, step, done };

@@ -7,7 +7,7 @@ import { answerWords } from "../../entities/sheet/answer-text";
 import type { Place } from "../../entities/sheet/places";
 import type { SheetIndex } from "../../entities/sheet/sheet-index";
 import styles from "./Conflict.module.css";
-import type { Draft } from "./SaveState";
+import type { Draft } from "../../offline/use-draft";
 
 interface Props {
   readonly kept: KeptFinding;

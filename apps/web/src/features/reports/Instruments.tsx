@@ -9,7 +9,7 @@ import { Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import { InstrumentForm } from "../../entities/instrument/InstrumentForm";
 import styles from "../../entities/instrument/Instruments.module.css";
-import type { Draft } from "./SaveState";
+import type { Draft } from "../../offline/use-draft";
 import { useInstrumentFacts } from "../../entities/instrument/use-instrument-facts";
 
 interface Props {

@@ -16,7 +16,7 @@ import { PlaceButtons } from "./PlaceButtons";
 import styles from "./PlaceEditor.module.css";
 import { PlaceTrouble } from "./PlaceTrouble";
 import type { EditStep, PlaceEdit } from "./place-edit";
-import type { Draft } from "./SaveState";
+import type { Draft } from "../../offline/use-draft";
 import { usePlaceEdit } from "./use-place-edit";
 
 /** How a place is kept on this device. */

@@ -6,7 +6,7 @@ import { Notice } from "../../ui/Notice";
 import type { Place } from "../../entities/sheet/places";
 import type { SheetIndex } from "../../entities/sheet/sheet-index";
 import { Conflict } from "./Conflict";
-import type { Draft } from "./SaveState";
+import type { Draft } from "../../offline/use-draft";
 
 const Lost = ({ onAgain }: { readonly onAgain: () => void }) => {
   const t = useText();

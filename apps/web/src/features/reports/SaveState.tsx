@@ -7,12 +7,10 @@ import {
   IconDeviceFloppy,
 } from "@tabler/icons-react";
 import { saveWord, type SaveWord, type Standing } from "../../offline/save-state";
-import type { useDraft } from "../../offline/use-draft";
+import type { Draft } from "../../offline/use-draft";
 import { useText } from "../../strings/text";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import styles from "./SaveState.module.css";
-
-export type Draft = ReturnType<typeof useDraft>;
 
 const icons = {
   "not-kept": IconAlertTriangle,

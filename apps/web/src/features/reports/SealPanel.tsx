@@ -13,7 +13,7 @@ import { fileName, fileWord, isOnItsWay } from "../../entities/evidence/file-row
 import { useReportFiles } from "../../entities/evidence/report-files";
 import type { Place } from "../../entities/sheet/places";
 import { PlaceList } from "./PlaceList";
-import type { Draft } from "./SaveState";
+import type { Draft } from "../../offline/use-draft";
 import { SecondLook } from "./SecondLook";
 import { faultyPlaces, sealView, type SealView } from "./seal-view";
 import styles from "./SealPanel.module.css";

@@ -7,7 +7,7 @@ import { Notice } from "../../ui/Notice";
 import type { Place } from "../../entities/sheet/places";
 import { askedPlaces, lookedAt } from "./look-again";
 import { PlaceList } from "./PlaceList";
-import type { Draft } from "./SaveState";
+import type { Draft } from "../../offline/use-draft";
 import type { SheetSearch } from "./sheet-search";
 
 interface Props {

@@ -5,7 +5,7 @@ import { useFirstScroll } from "../../ui/scroll-to";
 import { capital, type SheetIndex } from "../../entities/sheet/sheet-index";
 import { Instruments } from "./Instruments";
 import { ItemCard } from "./ItemCard";
-import type { Draft } from "./SaveState";
+import type { Draft } from "../../offline/use-draft";
 import { SealPanel } from "./SealPanel";
 import { SectionRail } from "./SectionRail";
 import { SectionTurn } from "./SectionTurn";

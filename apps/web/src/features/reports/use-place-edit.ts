@@ -4,7 +4,7 @@ import { useRef, useState } from "react";
 import type { KeptFinding } from "../../offline/store";
 import type { Place } from "../../entities/sheet/places";
 import { changeOf, editAfter, editAgainAfter, startEdit, type EditStep, type PlaceEdit } from "./place-edit";
-import type { Draft } from "./SaveState";
+import type { Draft } from "../../offline/use-draft";
 
 interface Open {
   readonly report: Report;

@@ -2,7 +2,7 @@ import type { Report } from "@evenhand/shared/report";
 import { useCallback, useMemo, useState } from "react";
 import { placesFor, type Place } from "../../entities/sheet/places";
 import type { SheetIndex } from "../../entities/sheet/sheet-index";
-import type { Draft } from "./SaveState";
+import type { Draft } from "../../offline/use-draft";
 import type { SheetSearch } from "./sheet-search";
 import { searchAfter, sheetPlaces, sheetView, type SheetMove } from "./sheet-view";
 

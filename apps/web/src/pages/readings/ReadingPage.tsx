@@ -2,7 +2,7 @@ import { useQuery } from "@tanstack/react-query";
 import { getRouteApi, Link } from "@tanstack/react-router";
 import { useState } from "react";
 import type { KeptDraft } from "../../offline/store";
-import { useDraft } from "../../offline/use-draft";
+import { type Draft, useDraft } from "../../offline/use-draft";
 import { useText } from "../../strings/text";
 import { Loading } from "../../ui/Loading";
 import { Notice } from "../../ui/Notice";
@@ -14,7 +14,7 @@ import { ChooseFile } from "../../features/readings/ChooseFile";
 import { readChosen } from "../../features/readings/read-chosen";
 import type { Review } from "../../features/readings/review";
 import { ReviewLines } from "../../features/readings/ReviewLines";
-import { type Draft, SaveState } from "../../features/reports/SaveState";
+import { SaveState } from "../../features/reports/SaveState";
 
 const route = getRouteApi("/signed-in/reports/$report/reading");
 

@@ -4,7 +4,7 @@ import { useCallback, useMemo } from "react";
 import { getRouteApi, Link } from "@tanstack/react-router";
 import { isNotTheirs, isOnlyHere } from "../../offline/leaving";
 import type { KeptDraft } from "../../offline/store";
-import { useDraft } from "../../offline/use-draft";
+import { type Draft, useDraft } from "../../offline/use-draft";
 import { useText } from "../../strings/text";
 import { Loading } from "../../ui/Loading";
 import { Notice } from "../../ui/Notice";
@@ -15,7 +15,7 @@ import { ReportFilesProvider, useFilesOf } from "../../entities/evidence/report-
 import { sheetQuery } from "../../entities/sheet/load-sheet";
 import type { SheetIndex } from "../../entities/sheet/sheet-index";
 import { askedPlaces, LookAgainProvider } from "../../features/reports/look-again";
-import { SaveState, type Draft } from "../../features/reports/SaveState";
+import { SaveState } from "../../features/reports/SaveState";
 import { isWalked, type SheetSearch } from "../../features/reports/sheet-search";
 import { Sheet } from "../../features/reports/Sheet";
 import { Shut } from "../../features/reports/Shut";

@@ -3,7 +3,7 @@ import type { Report } from "@evenhand/shared/report";
 import { useCallback, useMemo } from "react";
 import { useText } from "../../../strings/text";
 import type { SheetIndex } from "../../../entities/sheet/sheet-index";
-import type { Draft } from "../SaveState";
+import type { Draft } from "../../../offline/use-draft";
 import sheet from "../Sheet.module.css";
 import { useOwnChecks } from "../use-own-checks";
 import { nextOpen, openLines, type Said, type WalkStage } from "../walk";

@@ -2,7 +2,7 @@ import type { CrossCheck } from "@evenhand/shared/cross-check";
 import type { Report } from "@evenhand/shared/report";
 import type { Place } from "../../../entities/sheet/places";
 import { capital, type SheetIndex } from "../../../entities/sheet/sheet-index";
-import type { Draft } from "../SaveState";
+import type { Draft } from "../../../offline/use-draft";
 import { checksAt } from "../use-own-checks";
 import { likePlace, openLines, together, type Said, type WalkStage, type WalkStop } from "../walk";
 import { Line } from "./Line";

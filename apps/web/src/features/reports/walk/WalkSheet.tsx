@@ -5,7 +5,7 @@ import { Empty } from "../../../ui/Page";
 import { useFirstScroll } from "../../../ui/scroll-to";
 import type { SheetIndex } from "../../../entities/sheet/sheet-index";
 import { Instruments } from "../Instruments";
-import type { Draft } from "../SaveState";
+import type { Draft } from "../../../offline/use-draft";
 import { SealPanel } from "../SealPanel";
 import sheet from "../Sheet.module.css";
 import type { SheetSearch } from "../sheet-search";

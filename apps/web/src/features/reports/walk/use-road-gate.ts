@@ -2,7 +2,7 @@ import type { Finding } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
 import { useQuery } from "@tanstack/react-query";
 import { positionWords, type SheetIndex } from "../../../entities/sheet/sheet-index";
-import type { Draft } from "../SaveState";
+import type { Draft } from "../../../offline/use-draft";
 
 const gateQuery = {
   queryKey: ["road-gate"],

@@ -4,7 +4,7 @@ import type { Place } from "../../../entities/sheet/places";
 import type { SheetIndex } from "../../../entities/sheet/sheet-index";
 import { typedField } from "../../../entities/answer/typed-field";
 import { changeOf, startEdit } from "../place-edit";
-import type { Draft } from "../SaveState";
+import type { Draft } from "../../../offline/use-draft";
 import type { SheetSearch } from "../sheet-search";
 import { isOpen, nextOpen, scopeOf, walkOf, type Extent, type Said, type WalkStage } from "../walk";
 
