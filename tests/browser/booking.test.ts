@@ -3,10 +3,8 @@ import { expect, test } from "vitest";
 import type { Person } from "../api/setup/person.ts";
 import { useService } from "../api/setup/service.ts";
 import { makePerson } from "../api/setup/world.ts";
-import { goWithin, shortenLists, violationsInEveryLook } from "./setup/accessibility.ts";
 import { bookingScene, type BookingScene } from "./setup/booking-scene.ts";
 import {
-  type BookingScreen,
   requestHour,
   screensBefore,
   screensOf,
@@ -15,6 +13,8 @@ import {
 } from "./setup/booking-screens.ts";
 import { useBrowser } from "./setup/browser.ts";
 import { desk, east, keepPicture, openPage } from "./setup/pages.ts";
+import type { Screen } from "./setup/screens.ts";
+import { violationsOnScreens } from "./setup/sweep.ts";
 
 const site = process.env["SITE_FOLDER"];
 const service = useService(site === undefined ? {} : { environment: { SITE_FOLDER: site } });
@@ -190,28 +190,11 @@ test("a buyer moves a visit and the hour that was given up stays in its history,
   expect(history.map((each) => each.move)).toEqual(["hold", "request", "reschedule", "cancel"]);
 });
 
-/** What is found on screens as they stand at one moment: each person goes from one to the next. */
-async function violationsOf(screens: readonly BookingScreen[]): Promise<string[]> {
-  const pages = new Map<Person, Page>();
-  const found: string[] = [];
-  for (const screen of screens) {
-    const page = pages.get(screen.by) ?? (await pageOf(screen.by));
-    pages.set(screen.by, page);
-    await page.setViewportSize(desk.viewport);
-    await goWithin(page, screen.address);
-    await screen.act?.(page);
-    await shortenLists(page);
-    found.push(...(await violationsInEveryLook(page, screen.name)));
-  }
-  for (const page of pages.values()) await page.context().close();
-  return found;
-}
-
 test("every screen of booking keeps the rules of WCAG 2.2 AA that axe can check, and fits a phone", async () => {
   const scene = await bookingScene(service());
   const found: string[] = [];
-  const check = async (screens: readonly BookingScreen[]): Promise<void> => {
-    found.push(...(await violationsOf(screens)));
+  const check = async (screens: readonly Screen[]): Promise<void> => {
+    found.push(...(await violationsOnScreens(screens, pageOf)));
   };
   await check(screensBefore(scene, nextMonday()));
   const id = await requestHour(scene);

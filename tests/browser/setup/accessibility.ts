@@ -83,7 +83,7 @@ export async function violationsInEveryLook(page: Page, name: string): Promise<s
 /** Waits until a page has asked for nothing for a while: what it shows by then is the whole of it. */
 async function quiet(page: Page, work: () => Promise<unknown>): Promise<void> {
   const open = new Set<Request>();
-  let last = performance.now();
+  let last = 0;
   const begins = (request: Request): void => void open.add(request);
   const ends = (request: Request): void => {
     open.delete(request);

@@ -1,14 +1,7 @@
 import type { Page } from "playwright-core";
 import type { Person } from "../../api/setup/person.ts";
 import type { BookingScene } from "./booking-scene.ts";
-
-export interface BookingScreen {
-  readonly name: string;
-  readonly by: Person;
-  readonly address: string;
-  /** Done on the page before it is checked. */
-  readonly act?: (page: Page) => Promise<void>;
-}
+import type { Screen } from "./screens.ts";
 
 type Revisions = { readonly id: string };
 
@@ -65,16 +58,16 @@ const explainDay = async (page: Page): Promise<void> => {
 };
 
 /** The screens on which nothing is booked yet. */
-export const screensBefore = (scene: BookingScene, week: string): readonly BookingScreen[] => {
+export const screensBefore = (scene: BookingScene, week: string): readonly Screen[] => {
   const { buyer, dealer, inspector, operator, vehicle } = scene;
   return [
     { name: "booking-brief", by: buyer, address: `/cars/${vehicle}/brief` },
-    { name: "booking-list", by: buyer, address: `/cars/${vehicle}/hours`, act: openFirstHour },
+    { name: "booking-list", by: buyer, address: `/cars/${vehicle}/hours`, before: openFirstHour },
     {
       name: "booking-week",
       by: buyer,
       address: `/cars/${vehicle}/hours?view=week&from=${week}`,
-      act: explainDay,
+      before: explainDay,
     },
     { name: "booking-car", by: buyer, address: `/cars/${vehicle}` },
     { name: "booking-none", by: buyer, address: "/appointments" },
@@ -89,7 +82,7 @@ export const screensBefore = (scene: BookingScene, week: string): readonly Booki
 };
 
 /** One visit at one moment, as each of the three sees it, with the lists it stands in. */
-export const screensOf = (scene: BookingScene, state: string, id: string): readonly BookingScreen[] =>
+export const screensOf = (scene: BookingScene, state: string, id: string): readonly Screen[] =>
   (["buyer", "inspector", "dealer"] as const).map((who) => ({
     name: `booking-${state}-${who}`,
     by: scene[who],
