@@ -78,7 +78,7 @@ export const DemoPicture = z.strictObject({
   minutes: z.int(),
   changed: z.int().positive().optional(),
   camera: z.tuple([z.string(), z.string()]),
-  place: z.strictObject({ latitude: Degrees, longitude: Degrees }).optional(),
+  place: z.strictObject({ latitude: Degrees, longitude: Degrees }),
   marks: PictureMarks,
 });
 export type DemoPicture = z.infer<typeof DemoPicture>;

@@ -49,23 +49,17 @@ async function taken({ file, minutes, changed, camera, place }: DemoPicture, beg
   const { default: sharp } = await import("sharp");
   const at = began + minutes * MINUTE;
   const [make, model] = camera;
-  const where =
-    place === undefined
-      ? {}
-      : {
-          IFD3: {
-            GPSLatitudeRef: place.latitude < 0 ? "S" : "N",
-            GPSLatitude: degrees(place.latitude),
-            GPSLongitudeRef: place.longitude < 0 ? "W" : "E",
-            GPSLongitude: degrees(place.longitude),
-          },
-        };
   return sharp(readFileSync(join(projectFolder(), "fixtures", "demo", file)))
     .jpeg({ quality: 88 })
     .withExif({
       IFD0: { Make: make, Model: model, DateTime: cameras(at + (changed ?? 0) * MINUTE) },
       IFD2: { DateTimeOriginal: cameras(at), OffsetTimeOriginal: "+00:00" },
-      ...where,
+      IFD3: {
+        GPSLatitudeRef: place.latitude < 0 ? "S" : "N",
+        GPSLatitude: degrees(place.latitude),
+        GPSLongitudeRef: place.longitude < 0 ? "W" : "E",
+        GPSLongitude: degrees(place.longitude),
+      },
     })
     .toBuffer();
 }
