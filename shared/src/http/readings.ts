@@ -56,8 +56,10 @@ export const SpokenReading = z.strictObject({
 });
 export type SpokenReading = z.infer<typeof SpokenReading>;
 
+/** Longest name of a line that is kept. */
+export const MOST_LINE_NAME = 300;
 /** What the firm's sheet calls a line, by which it is known again. */
-const LineName = z.string().min(1).max(300);
+const LineName = z.string().min(1).max(MOST_LINE_NAME);
 
 export const SheetRowFinding = z.strictObject({
   finding: Finding,

@@ -1,10 +1,7 @@
 import { readFileSync, statSync } from "node:fs";
-import { captionCues } from "@evenhand/captions/caption-cues";
-import { clockOf, draftReport } from "@evenhand/captions/draft-report";
-import { draftStatement } from "@evenhand/captions/draft-statement";
+import { clockOf, draftReport, UNSURE_BELOW } from "@evenhand/captions/draft-report";
 import type { Remark } from "@evenhand/captions/draft-statement";
-import { spokenForm } from "@evenhand/captions/spoken-form";
-import { spokenText } from "@evenhand/captions/spoken-text";
+import { readCaptions } from "@evenhand/captions/read-captions";
 import { unmentioned } from "@evenhand/captions/unmentioned";
 import { compileLexicon } from "@evenhand/lexicon/compile-lexicon";
 import { lexiconVersion1 } from "@evenhand/lexicon/lexicon-version-1";
@@ -39,8 +36,6 @@ export type SpokenDraft = {
 export type SpokenRead =
   { readonly ok: true; readonly draft: SpokenDraft } | { readonly ok: false; readonly reason: string };
 
-const UNSURE_BELOW = 0.7;
-
 const rowOf = (remark: Remark, index: number): SpokenRow => ({
   source: clockOf(remark.second),
   item: remark.item,
@@ -62,13 +57,11 @@ const carOf = (form: VehicleForm, modelYear: number): Vehicle => {
 };
 
 const draftOf = (text: string, written: Date, vehicle: Vehicle | undefined): SpokenRead => {
-  const file = captionCues(text);
-  if (!file.ok) return { ok: false, reason: file.reason };
-  const compiled = compileLexicon(lexiconVersion1, sheetVersion1);
-  const spoken = spokenText(file.cues, (word) => compiled.vocabulary.has(word));
-  const form = vehicle?.form ?? spokenForm(spoken.text);
   const year = written.getUTCFullYear();
-  const remarks = draftStatement(spoken, { sheet: sheetVersion1, compiled, form, year });
+  const compiled = compileLexicon(lexiconVersion1, sheetVersion1);
+  const read = readCaptions(text, { sheet: sheetVersion1, compiled, form: vehicle?.form, year });
+  if (!read.ok) return read;
+  const { form, remarks } = read;
   const report = draftReport(remarks, {
     vehicle: vehicle ?? carOf(form, year),
     organization: say("author"),

@@ -4,6 +4,9 @@ import type { Remark } from "../draft-statement/index.ts";
 
 const MOST_WORDS = 400;
 
+/** A remark of which a reader is less sure than this wants a look before it is confirmed. Our own. */
+export const UNSURE_BELOW = 0.7;
+
 const two = (value: number): string => String(value).padStart(2, "0");
 
 /**

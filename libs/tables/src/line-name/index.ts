@@ -1,8 +1,6 @@
+import { MOST_LINE_NAME } from "@evenhand/shared/http/readings";
 import { folded } from "../folded/index.ts";
 import type { Claim } from "../table-claims/index.ts";
-
-/** Longest name of a line that is kept. */
-export const MOST_LINE_NAME = 300;
 
 /**
  * What a sheet calls a line: the headings above it, its own name, its place and its column, however spaced and capitalized. The value is no

@@ -6,11 +6,11 @@ import { asideWords, becauseWords, noteWords } from "@evenhand/tables/because-wo
 import { namedFinding } from "@evenhand/tables/named-finding";
 import { readFile } from "@evenhand/tables/read-file";
 import { readTable } from "@evenhand/tables/read-table";
-import type { RowOutcome, SettledLine, TableDraft } from "@evenhand/tables/read-table";
+import type { RowOutcome, SettledLine } from "@evenhand/tables/read-table";
 import { tableRefusalWords } from "@evenhand/tables/refused";
 import { isReportTable, reportFromTable } from "@evenhand/tables/report-table";
 import type { DraftRead } from "./draft-read.ts";
-import { findingProblem } from "./finding-problem.ts";
+import { findingProblems, type ProblemOf } from "./finding-problem.ts";
 
 type Unread = { readonly reason: string };
 
@@ -31,6 +31,7 @@ const takenOver = (
 
 const ofExport = (report: Report, form: SheetReading["form"], draft: DraftRead): SheetReading => {
   const name = namedFinding(report, sheetVersion1);
+  const problemOf = findingProblems(draft, report.scales);
   return {
     form,
     exported: true,
@@ -39,7 +40,7 @@ const ofExport = (report: Report, form: SheetReading["form"], draft: DraftRead):
     rows: report.findings.map((original, at) => {
       const { item, place, answer } = name(original);
       const finding = takenOver(original, draft);
-      const problem = findingProblem(finding, draft, report.scales);
+      const problem = problemOf(finding);
       return {
         grid: "",
         row: at + 1,
@@ -55,8 +56,7 @@ const ofExport = (report: Report, form: SheetReading["form"], draft: DraftRead):
 
 const rowOf = (
   { grid, row, text, end, findings, refused, note }: RowOutcome,
-  { scales }: TableDraft,
-  draft: DraftRead,
+  problemOf: ProblemOf,
   settled: ReadonlyMap<string, SettledLine>,
 ): SheetRow => ({
   grid,
@@ -65,8 +65,7 @@ const rowOf = (
   end,
   findings: findings.map(({ finding: input, confidence, sure, line }) => {
     const finding = Finding.parse(input);
-    const problem = findingProblem(finding, draft, scales);
-    return { finding, confidence, sure, line, settled: settled.has(line), problem };
+    return { finding, confidence, sure, line, settled: settled.has(line), problem: problemOf(finding) };
   }),
   refused: refused.map(({ why, item, line }) => ({ reason: becauseWords(why), item: item ?? null, line })),
   note: note === undefined ? null : noteWords(note),
@@ -91,10 +90,11 @@ export const readSheet = (
       : ofExport(report, book.form, draft);
   }
   const table = readTable(book, sheetVersion1, { form: draft.vehicle.form, settled });
+  const problemOf = findingProblems(draft, table.scales);
   return {
     form: book.form,
     exported: false,
-    rows: table.rows.map((row) => rowOf(row, table, draft, settled)),
+    rows: table.rows.map((row) => rowOf(row, problemOf, settled)),
     scales: [...table.scales],
     aside: table.aside.map(asideWords),
   };

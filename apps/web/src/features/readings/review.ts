@@ -1,3 +1,4 @@
+import { UNSURE_BELOW } from "@evenhand/captions/draft-report";
 import type { Finding } from "@evenhand/shared/finding";
 import type { SheetReading, SpokenReading } from "@evenhand/shared/http/readings";
 import type { GradeScale } from "@evenhand/shared/report";
@@ -47,8 +48,6 @@ export interface Review {
   readonly scales: readonly GradeScale[];
   readonly aside: readonly string[];
 }
-
-const UNSURE_BELOW = 0.7;
 
 const problemDoubt = (problem: string | null): readonly Doubt[] =>
   problem === null ? [] : [{ is: "problem", why: problem }];

@@ -1,7 +1,6 @@
 import { captionCues } from "@evenhand/captions/caption-cues";
-import { draftStatement } from "@evenhand/captions/draft-statement";
 import type { Remark } from "@evenhand/captions/draft-statement";
-import { spokenText } from "@evenhand/captions/spoken-text";
+import { readCaptions } from "@evenhand/captions/read-captions";
 import { compileLexicon } from "@evenhand/lexicon/compile-lexicon";
 import { lexiconVersion1 } from "@evenhand/lexicon/lexicon-version-1";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
@@ -20,11 +19,10 @@ const LINEAR = 1.3;
 
 const compiled = compileLexicon(lexiconVersion1, sheetVersion1);
 
-const draftOf = (captions: string, form: VehicleForm): Remark[] => {
-  const file = captionCues(captions);
-  if (!file.ok) throw new Error(file.reason);
-  const spoken = spokenText(file.cues, (word) => compiled.vocabulary.has(word));
-  return draftStatement(spoken, { sheet: sheetVersion1, compiled, form, year: YEAR });
+const draftOf = (captions: string, form: VehicleForm): readonly Remark[] => {
+  const read = readCaptions(captions, { sheet: sheetVersion1, compiled, form, year: YEAR });
+  if (!read.ok) throw new Error(read.reason);
+  return read.remarks;
 };
 
 const percent = (part: number, whole: number): string =>
