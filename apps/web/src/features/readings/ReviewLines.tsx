@@ -137,7 +137,7 @@ const WhatWasRead = ({ review, reviewing, ...of }: ReadProps) => {
       <Lines {...of} blocks={fits} reviewing={reviewing} />
       {more > 0 && (
         <Button variant="default" onClick={onMore}>
-          {t("reading.more", { count: more })}
+          {t("reading.lines.more", { count: more })}
         </Button>
       )}
     </Panel>

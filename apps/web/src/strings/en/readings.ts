@@ -37,7 +37,7 @@ export const readings = {
     "{count, plural, =0 {None as sure as that} one {Accept this # line} other {Accept these # lines}}",
   "reading.none": "Nothing here.",
   "reading.none.hint": "Show everything, or choose another file.",
-  "reading.more": "{count, plural, one {Show # more} other {Show # more}}",
+  "reading.lines.more": "{count, plural, one {Show # more} other {Show # more}}",
   "reading.row": "{grid} {number}",
   "reading.watch": "Watch at {time}",
   "reading.nothing": "Nothing was read from this.",
