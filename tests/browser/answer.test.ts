@@ -7,6 +7,7 @@ import { useService } from "../api/setup/service.ts";
 import { emailOf, password } from "../api/setup/world.ts";
 import { useBrowser } from "./setup/browser.ts";
 import { compareDemoCar, demoPeople } from "./setup/demo-car.ts";
+import { keepPicture } from "./setup/pages.ts";
 import { signedIn } from "./setup/signed-in.ts";
 
 const service = useService();
@@ -52,6 +53,7 @@ async function lowerEdge(shown: Locator): Promise<number> {
 
 async function openAnswer(page: Page, comparison: string): Promise<void> {
   await page.goto(`/comparisons/${comparison}`);
+  await page.locator("#first").waitFor({ state: "detached" });
   await page.getByRole("heading", { name: "What is wrong, worst first" }).waitFor();
   await page.evaluate(() => document.fonts.ready);
 }
@@ -157,6 +159,32 @@ test("what the page opens with is asked for before its code has come, and once; 
   await stranger.getByRole("button", { name: "Sign in" }).click();
   await stranger.getByRole("heading", { name: "What is wrong, worst first" }).waitFor();
   await readsAs(stranger, answer);
+});
+
+test("what is wrong stands there before the application has come, in the reader's colors, and gives way to it", async () => {
+  const { people, comparison, answer } = await answered("sovrano");
+  const look = { viewport: { width: 360, height: 780 }, colorScheme: "dark" } as const;
+  const buyer = await signedIn(browser(), people.buyer, look);
+  const page = await buyer.newPage();
+  const held = Promise.withResolvers<void>();
+  await page.route(/\/assets\/main-[^/]+\.js$/, async (route) => {
+    await held.promise;
+    await route.continue();
+  });
+  await page.goto(`/comparisons/${comparison}`, { waitUntil: "commit" });
+  const first = page.locator("#first");
+  await first.getByRole("heading", { name: "What is wrong, worst first" }).waitFor();
+  const words = await first.textContent();
+  for (const { matter } of [...answer.matters, ...answer.unknown]) expect(words).toContain(matter.headline);
+  for (const { matter } of answer.matters.slice(0, 3)) expect(words).toContain(matter.next.words);
+  expect(words).toMatch(/\$[\d,]+ to \$[\d,]+/);
+  await keepPicture(page, "first-sight-dark");
+  const paper = await first.evaluate((element) => getComputedStyle(element).backgroundColor);
+  expect(paper).toBe("rgb(18, 24, 29)");
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+  held.resolve();
+  await first.waitFor({ state: "detached" });
+  await readsAs(page, answer);
 });
 
 test("on the first screen of a phone: the claims struck through, the four figures and the first matter", async () => {

@@ -18,7 +18,7 @@ const sizes = [
 
 async function settle(page: Page): Promise<void> {
   await page.waitForLoadState("networkidle");
-  await page.locator("h1").first().waitFor();
+  await page.locator("#root h1").first().waitFor();
   await page.evaluate(() => document.fonts.ready);
   await page.waitForTimeout(250);
 }

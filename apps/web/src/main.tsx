@@ -1,6 +1,7 @@
 import "@fontsource-variable/inter/wght.css";
 import "./ui/mantine.css";
 import "./ui/tokens.css";
+import "./ui/first-sight.css";
 import { createRoot } from "react-dom/client";
 import { App } from "./shell/App";
 

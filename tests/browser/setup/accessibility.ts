@@ -35,7 +35,7 @@ async function violatedOn(page: Page): Promise<readonly Violation[]> {
 /** What axe finds on the page as it stands, and whether it is wider than its window: one sentence each. */
 export async function violationsOn(page: Page, name: string): Promise<string[]> {
   // A page whose code is still on its way is none yet.
-  await page.locator("h1").first().waitFor();
+  await page.locator("#root h1").first().waitFor();
   // What lies under a bar at the foot of the window is one turn of the wheel away, and not too small.
   await page.locator('[class*="_bar_"]').evaluateAll((bars) => {
     const held = new Set(["fixed", "sticky"]);
@@ -109,15 +109,15 @@ const isSamePage = (one: URL, other: URL): boolean => {
 export async function goWithin(page: Page, address: string): Promise<void> {
   const [at, to] = [new URL(page.url()), new URL(address, "http://any")];
   if (at.protocol === "about:" || isSamePage(at, to)) return loadWhole(page, address);
-  const old = await page.locator("h1").first().elementHandle();
+  const old = await page.locator("#root h1").first().elementHandle();
   await quiet(page, () => page.evaluate((next) => window.history.pushState(null, "", next), address));
   await page.waitForFunction((title) => title === null || !title.isConnected, old);
-  await page.locator("h1").first().waitFor();
+  await page.locator("#root h1").first().waitFor();
 }
 
 /** Loads a page and waits until it has its title and everything it asked for. */
 export async function loadWhole(page: Page, address: string): Promise<void> {
   await page.goto(address);
-  await page.locator("h1").first().waitFor();
+  await page.locator("#root h1").first().waitFor();
   await page.waitForLoadState("networkidle");
 }

@@ -11,6 +11,7 @@ import { RequestLimits } from "./http/request-limits.ts";
 import { SiteAddress } from "./http/site-address.ts";
 import { Stopping } from "./http/stopping.ts";
 import { RecordChain } from "./record/record-chain.ts";
+import { ShellPage } from "./page/shell-page.ts";
 import { SigningKeys } from "./record/signing-keys.ts";
 import { StorageModule } from "./storage/storage.module.ts";
 import { ProblemFilter } from "./problems/problem-filter.ts";
@@ -44,11 +45,21 @@ export class PlatformModule {
         CostlySemaphore,
         SigningKeys,
         RecordChain,
+        ShellPage,
         { provide: APP_GUARD, useClass: AccessGuard },
         { provide: APP_PIPE, useClass: ContractPipe },
         { provide: APP_FILTER, useClass: ProblemFilter },
       ],
-      exports: [Actors, CostlySemaphore, RecordChain, SigningKeys, SiteAddress],
+      exports: [
+        Actors,
+        CostlySemaphore,
+        Credentials,
+        RecordChain,
+        RequestLimits,
+        ShellPage,
+        SigningKeys,
+        SiteAddress,
+      ],
     };
   }
 }

@@ -1,6 +1,6 @@
 import type { Answer, AnswerCost, AnsweredMatter } from "@evenhand/shared/page-one";
-import { html } from "../page/html.ts";
-import type { Markup } from "../page/html.ts";
+import { html } from "@evenhand/message/html";
+import type { Markup } from "@evenhand/message/html";
 import { costWords, likelyWords } from "./cost.ts";
 import { answerWords } from "./words.ts";
 

@@ -10,7 +10,7 @@ import { catalog } from "../words/catalog.ts";
 import { formatShare } from "../words/quantity.ts";
 import type { Answer, AnswerCost } from "@evenhand/shared/page-one";
 import { answerMarkup } from "../answer/page.ts";
-import { html, Markup } from "./html.ts";
+import { html, Markup } from "@evenhand/message/html";
 import { intervalPicture } from "./interval-picture.ts";
 import { styleSheet } from "./style.ts";
 

@@ -3,8 +3,8 @@ import { allowedBand, takenMean } from "@evenhand/comparison/use-allowed";
 import type { LimitFigures, ReadingFigures } from "@evenhand/shared/comparison";
 import { catalog } from "../words/catalog.ts";
 import { formatQuantity } from "../words/quantity.ts";
-import { html } from "./html.ts";
-import type { Markup } from "./html.ts";
+import { html } from "@evenhand/message/html";
+import type { Markup } from "@evenhand/message/html";
 
 const width = 320;
 const margin = 16;

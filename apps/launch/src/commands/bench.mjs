@@ -11,5 +11,7 @@ const cli = fileURLToPath(new URL("../../../cli/src/main.ts", import.meta.url));
  */
 export async function main(args) {
   await prepareProduct();
-  return run(process.execPath, ["--expose-gc", ...servingFlags, cli, "bench", ...args], { cwd: process.cwd() });
+  return run(process.execPath, ["--expose-gc", ...servingFlags, cli, "bench", ...args], {
+    cwd: process.cwd(),
+  });
 }

@@ -1,5 +1,6 @@
-import { useEffect, type ReactNode } from "react";
+import { useEffect, useLayoutEffect, type ReactNode } from "react";
 import { useText } from "../strings/text";
+import { endFirstSight } from "./first-sight";
 import styles from "./Page.module.css";
 import { useTitleFocus } from "./title-focus";
 
@@ -17,6 +18,7 @@ interface PageProps {
 export const Page = ({ title, over, under, actions, narrow = false, children }: PageProps) => {
   const t = useText();
   const heading = useTitleFocus();
+  useLayoutEffect(endFirstSight, []);
   useEffect(() => {
     document.title = t("document.title", { title });
   }, [t, title]);

@@ -122,6 +122,9 @@ const less: readonly Partial<Most>[] = [
   { line: 60, sentence: 90 },
 ];
 
+/** The headlines of what nobody knows, the others counted. */
+export const unknownFrom = (answer: Answer): Block[] => unknown(answer, most);
+
 /** What stands beside the matters, from the fullest to the tersest. */
 export const besideFrom = (answer: Answer, priced: AnswerCost | null): Block[][] => {
   const soft = (answer.soft ?? []).map(({ words }) => words);

@@ -101,6 +101,10 @@ const wrong = ({ matters }: Answer, telling: Telling, priced: AnswerCost | null)
   ];
 };
 
+/** Every matter by its headline; of the first `short` what was found, in short, and what to do. */
+export const wrongNamed = (answer: Answer, priced: AnswerCost | null, short: number): Block[] =>
+  wrong(answer, { named: answer.matters.length, told: 0, short, quoted: 0, cautions: 0 }, priced);
+
 const downFrom = (count: number, to: number): number[] =>
   Array.from({ length: Math.max(0, count - to + 1) }, (_, index) => count - index);
 

@@ -14,6 +14,7 @@ import { ComparisonsService } from "../comparisons/index.ts";
 import { AnswerCostService, SummariesService } from "../summaries/index.ts";
 
 type Page = { readonly answer: Answer; readonly hash: string };
+type Priced = Page & { readonly cost: AnswerCost | null };
 
 const jsonOf = ({ text }: JsonText): unknown =>
   JSON.parse(typeof text === "string" ? text : Buffer.from(text).toString("utf8"));
@@ -30,10 +31,15 @@ export class PapersService {
 
   /** Page one of a comparison, with the costs of whoever asks and keeps a table. */
   async answer(actor: Actor, comparison: string): Promise<FileAnswer> {
-    const { answer, hash } = await this.page(actor, comparison);
-    const cost = await this.cost(actor, comparison);
+    const { answer, hash, cost } = await this.priced(actor, comparison);
     const address = `${this.site.base}/api/v1/comparisons/${comparison}/answer`;
     return FileAnswer.pdf("answer.pdf", await drawOnePage(answerPaper({ answer, cost, hash, address })));
+  }
+
+  /** Page one as data, with the same costs. */
+  async priced(actor: Actor, comparison: string): Promise<Priced> {
+    const page = await this.page(actor, comparison);
+    return { ...page, cost: await this.cost(actor, comparison) };
   }
 
   /** A summary with what was decided on it. */

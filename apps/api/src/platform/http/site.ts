@@ -3,6 +3,7 @@ import { join } from "node:path";
 import fastifyHelmet from "@fastify/helmet";
 import fastifyStatic from "@fastify/static";
 import type { NestFastifyApplication } from "@nestjs/platform-fastify";
+import type { FastifyReply, FastifyRequest } from "fastify";
 import type { Config } from "../config/index.ts";
 import { noSuchRoute } from "../problems/no-such-route.ts";
 import { sendProblem } from "../problems/problem-filter.ts";
@@ -76,18 +77,18 @@ export async function registerSite(app: NestFastifyApplication, config: Config):
       void reply.header("cache-control", forEver ? "public, max-age=31536000, immutable" : "no-cache");
     },
   });
-  app
-    .getHttpAdapter()
-    .getInstance()
-    .get("/*", (request, reply) => {
-      if (wantsPage(request.url, request.headers.accept)) return reply.sendFile("index.html");
-      sendProblem(request, reply, noSuchRoute(request));
-      return reply;
-    });
+  app.getHttpAdapter().getInstance().get("/*", sendPage);
+}
+
+/** The page as it is to whoever asks for a page; to everybody else that there is nothing at the address. */
+export function sendPage(request: FastifyRequest, reply: FastifyReply): FastifyReply {
+  if (wantsPage(request.url, request.headers.accept)) return reply.sendFile("index.html");
+  sendProblem(request, reply, noSuchRoute(request));
+  return reply;
 }
 
 /** A page of the web application is asked for by its own address; the application finds it. */
-const wantsPage = (url: string, accept: string | undefined): boolean => {
+export const wantsPage = (url: string, accept: string | undefined): boolean => {
   const [path = ""] = url.split("?");
   if (path === "/") return true;
   return (

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { html } from "./html.ts";
+import { html } from "./index.ts";
 
 test("what is put in is escaped, pieces are not escaped twice, lists are joined", () => {
   const item = html`<li>${"<b>'R&D'</b>"}</li>`;
