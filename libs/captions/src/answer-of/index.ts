@@ -80,6 +80,8 @@ const goodOption = (item: Item): string | undefined => {
 };
 
 const NONE = new Set(["none", "absent", "dry", "never-imported"]);
+/** "No" to these is no more than no. */
+const WITHOUT_NO = /^identity\.(?!lien)/u;
 const WITHOUT_GENERAL =
   /^identity\.|^visit\.|^body\.|fluid-kind|brakes\.circuit|tire-age|tire-construction|wheel-kind|fixing-kind|collision|rebuild|trim-history|floor-repair|damp|^road\.|smoke|leaks/u;
 
@@ -114,13 +116,21 @@ const choiceAnswer = (
   const options = optionsSaid(item, said);
   const firm = options.filter(({ word }) => !VAGUE.has(textOf(word)));
   const plain = firm.find(({ negated }) => !negated) ?? options.find(({ negated }) => !negated);
+  if (item.id === "identity.keys" && plain === undefined && said.isFirst && said.numbers.at(0)?.value === 2)
+    return choose("full-set");
   if (item.id === "wheels.tire-age") return choose(ageOption(said, compiled));
+  if (plain?.option === "tick-warm" && /\bcold\b/u.test(said.text) && !/\b(?:warm|hot)\b/u.test(said.text))
+    return choose("tick-cold");
   if (plain !== undefined && !covered(plain, options)) return choose(plain.option);
   const denied = options.find(({ negated }) => negated);
   if (denied !== undefined) {
     const opposite = DENIED[item.id]?.[denied.option];
     if (opposite !== undefined) return choose(opposite);
     return isGood(item, denied.option) ? undefined : choose(goodOption(item));
+  }
+  if (said.yesOrNo === "no" && said.isFirst && !WITHOUT_NO.test(item.id)) {
+    const none = item.choice?.options.find(({ id }) => NONE.has(id) && id !== "never-imported")?.id;
+    if (none !== undefined) return choose(none);
   }
   if (said.noSubject && !item.id.startsWith("identity.originality")) {
     const none = item.choice?.options.find(({ id }) => NONE.has(id))?.id;
@@ -209,10 +219,14 @@ const faultsAnswer = (
   const denied = new Set<string>();
   let all = false;
   const taken: SaidWord[] = [];
+  const praise: SaidWord[] = [];
+  const isPraised = ({ from, to }: SaidWord): boolean =>
+    praise.some((one) => one.from <= from && one.to >= to && one.to - one.from > to - from);
   for (const word of longestFirst(said.words)) {
     if (taken.some(({ from, to }) => from <= word.from && to >= word.to)) continue;
     for (const sense of sensesOf(word, compiled)) {
       if ("fault" in sense && kinds.includes(sense.fault)) {
+        if (!word.negated && isPraised(word)) continue;
         taken.push(word);
         if (word.negated) {
           denied.add(sense.fault);
@@ -220,10 +234,11 @@ const faultsAnswer = (
             if (also === "perforation" && kinds.includes(also)) denied.add(also);
         } else found.add(sense.fault);
       } else if ("general" in sense && !word.negated) {
+        praise.push(word);
         if (sense.general === "none") all = true;
         if (
           sense.general === "new" &&
-          !/^(?:body|brightwork|trunk|doors)\./u.test(item.id) &&
+          !/^(?:body|brightwork\.(?!glass)|trunk|doors)/u.test(item.id) &&
           item.section !== "underbody"
         )
           all = true;
@@ -251,13 +266,17 @@ const ORDER = ["spent", "heavy-wear", "even-wear", "light-wear", "as-new"];
 const isFaultElsewhere = (word: SaidWord, said: SaidOf, compiled: CompiledLexicon): boolean =>
   sensesOf(word, compiled).some((sense) => "fault" in sense && said.faultsElsewhere.includes(sense.fault));
 
-const gradeAnswer = (said: SaidOf, compiled: CompiledLexicon): Answer | undefined => {
+const gradeAnswer = (item: Item, said: SaidOf, compiled: CompiledLexicon): Answer | undefined => {
+  const works = said.words.some((word) => sensesOf(word, compiled).some((sense) => "working" in sense));
+  const own = optionsSaid(item, said).find(({ negated }) => !negated);
+  if (own !== undefined) return { kind: "grade", scale: "house", value: own.option };
   for (const word of longestFirst(said.words))
     for (const sense of sensesOf(word, compiled))
       if (
         "grade" in sense &&
         !word.negated &&
         ORDER.includes(sense.grade) &&
+        !(works && sense.grade === "even-wear") &&
         !isFaultElsewhere(word, said, compiled)
       )
         return { kind: "grade", scale: "house", value: sense.grade };
@@ -266,7 +285,17 @@ const gradeAnswer = (said: SaidOf, compiled: CompiledLexicon): Answer | undefine
 
 const working = (value: "yes" | "no" | "intermittent"): Answer => ({ kind: "working", value });
 
-const workingAnswer = (said: SaidOf, compiled: CompiledLexicon): Answer | undefined => {
+/** "Hot" of a heater: words that say of one thing alone whether it works. */
+const workingByOption = (item: Item, said: SaidOf): Answer | undefined => {
+  const [own] = optionsSaid(item, said);
+  if (own === undefined) return undefined;
+  if (own.option === "intermittent") return own.negated ? undefined : working("intermittent");
+  return working((own.option === "yes") === own.negated ? "no" : "yes");
+};
+
+const workingAnswer = (item: Item, said: SaidOf, compiled: CompiledLexicon): Answer | undefined => {
+  const own = workingByOption(item, said);
+  if (own !== undefined) return own;
   const senses = longestFirst(said.words).flatMap((word) =>
     sensesOf(word, compiled).map((sense) => ({ sense, word })),
   );
@@ -337,10 +366,24 @@ export const readingOf = (
   return takes ? { value, unit: symbol.data } : undefined;
 };
 
-const TIGHT = /\b(?:tight|no play|no slop|no free play|no measurable)\b/u;
+const TIGHT = /\b(?:tight|none|no play|no slop|no free play|no measurable)\b/u;
+
+/** "Twelve six" of a battery is 12.6. */
+const inTenths = (numbers: readonly SaidNumber[]): readonly SaidNumber[] => {
+  const [whole, tenth] = numbers;
+  const isOne =
+    whole?.to === tenth?.from &&
+    whole !== undefined &&
+    tenth !== undefined &&
+    Number.isInteger(whole.value) &&
+    Number.isInteger(tenth.value) &&
+    tenth.value < 10;
+  return isOne ? [{ ...tenth, value: whole.value + tenth.value / 10 }, ...numbers.slice(2)] : numbers;
+};
 
 const readingAnswer = (item: Item, said: SaidOf): Answer | undefined => {
-  for (const number of said.numbers) {
+  const numbers = item.id.startsWith("electrics.volts") ? inTenths(said.numbers) : said.numbers;
+  for (const number of numbers) {
     const read = readingOf(item, number, said.bare);
     if (read !== undefined) return { kind: "reading", unit: read.unit, values: [{ value: read.value }] };
   }
@@ -368,9 +411,9 @@ const answerByKind = (
     case "faults":
       return faultsAnswer(item, said, compiled, tokens);
     case "grade":
-      return gradeAnswer(said, compiled);
+      return gradeAnswer(item, said, compiled);
     case "working":
-      return workingAnswer(said, compiled);
+      return workingAnswer(item, said, compiled);
     case "presence":
       return presenceAnswer(item, said, compiled);
     case "reading":

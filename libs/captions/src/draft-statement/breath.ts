@@ -1,4 +1,5 @@
 import type { Mention } from "@evenhand/lexicon/find-mentions";
+import { numberAt } from "@evenhand/lexicon/number-words";
 import type { Subject } from "@evenhand/lexicon/lexicon-version-1";
 import type { RepairedToken } from "@evenhand/lexicon/repair";
 import type { SaidNumber, SaidWord } from "../answer-of/index.ts";
@@ -76,7 +77,8 @@ const isPronoun = (tokens: readonly RepairedToken[], { from, to, unit, value }: 
   unit === undefined &&
   to - from === 1 &&
   tokens[from]?.stem === "one" &&
-  !/^(?:on|number|cylinder|and|,)$/u.test(tokens[from - 1]?.stem ?? "");
+  !/^(?:on|number|cylinder|and|,)$/u.test(tokens[from - 1]?.stem ?? "") &&
+  numberAt(tokens, from - 1) === undefined;
 
 /** "Cylinders one through six" counts them. */
 const isRange = (tokens: readonly RepairedToken[], { from, to, value, unit }: SaidNumber): boolean =>
@@ -109,6 +111,17 @@ type SaidMention = Extract<Mention, { is: "said" }>;
 const within = (one: { from: number; to: number }, other: { from: number; to: number }): boolean =>
   other !== one && other.from <= one.from && other.to >= one.to && other.to - other.from > one.to - one.from;
 
+/** "No dents, scratches": a list goes on with words of condition, and not with another part or a phrase of its own. */
+const goesOnWith = (
+  tokens: readonly RepairedToken[],
+  { mentions }: Piece,
+  { from, meanings }: SaidMention,
+): boolean =>
+  !NEGATORS.has(tokens[from]?.stem ?? "") &&
+  !LEADS.has(tokens[from]?.stem ?? "") &&
+  meanings.some((meaning) => meaning.is === "condition") &&
+  !mentions.some(({ is }) => is === "subject");
+
 /** Each word with its negation: a "no" before it, carried on by "or" and by words of one list. */
 const wordsOf = (tokens: readonly RepairedToken[], piece: Piece, carried: boolean): SaidWord[] => {
   const said = piece.mentions.filter((one): one is SaidMention => one.is === "said");
@@ -117,13 +130,15 @@ const wordsOf = (tokens: readonly RepairedToken[], piece: Piece, carried: boolea
   let last = carried;
   for (const mention of said) {
     const inside = said.some((other) => within(mention, other));
-    const start = inside ? piece.from : end;
+    const isOverlaid = said.some((other) => other.from < mention.from && other.to > mention.from);
+    const start = inside || isOverlaid ? piece.from : end;
     const own = isNegated(tokens, mention.from, Math.min(start, mention.from));
     const listed =
       last &&
       /^(?:or|nor|,|and)$/u.test(tokens[mention.from - 1]?.stem ?? "") &&
       mention.from - 1 >= piece.from;
-    const first = carried && words.length === 0 && mention.from - piece.from <= 1;
+    const first =
+      carried && words.length === 0 && mention.from - piece.from <= 1 && goesOnWith(tokens, piece, mention);
     const negated = own || listed || first;
     words.push({ meanings: mention.meanings, negated, from: mention.from, to: mention.to });
     if (!inside) {
@@ -135,6 +150,12 @@ const wordsOf = (tokens: readonly RepairedToken[], piece: Piece, carried: boolea
 };
 
 type SubjectMention = Extract<Mention, { is: "subject" }>;
+
+const before = (tokens: readonly RepairedToken[], at: number): string =>
+  tokens
+    .slice(Math.max(0, at - 3), at)
+    .map(({ stem }) => stem)
+    .join(" ");
 
 /** A subject inside a longer thing that is said ("oil pressure" in "holds oil pressure") still is one; of two over one another the longer. */
 const entriesOf = (
@@ -152,7 +173,9 @@ const entriesOf = (
       sides: {
         ...sides,
         adds: [...sides.adds, ...sidesInside(tokens, one)],
-        one: tokens[one.from - 1]?.stem === "one",
+        one:
+          tokens[one.from - 1]?.stem === "one" ||
+          /\bone of (?:the|my|its|these|those)$/u.test(before(tokens, one.from)),
       },
       plural: one.plural || (sides.all && !/^(?:each|every)$/u.test(tokens[one.from - 1]?.stem ?? "")),
       none:
@@ -207,21 +230,22 @@ const nothingBetween = (tokens: readonly RepairedToken[], piece: Piece, one: Sub
 };
 
 const HAS =
-  /\b(?:has|have|had|got|there (?:is|s|are)|come with|include|with|here|it has|both|two|all there|present)\b/u;
+  /\b(?:has|have|had|got|there (?:is|s|are)|(?:is|s|are) (?:in|under|behind|on board|still)|come with|include|with|here|it has|both|two|all there|present)\b/u;
 const CORRECTS =
-  /^(?:no |wait |oh |oop |actually |well )*(?:no sorry|sorry|scratch that|i mean|make that|correction|or rather|rather|my mistake|wait no|no wait|let me correct|strike that|no no|excuse me|i meant)\b/u;
+  /^(?:no |wait |oh |oop |actually |well )*(?:no sorry|sorry|hang on|hold on|scratch that|i mean|make that|correction|or rather|rather|my mistake|wait no|no wait|let me correct|strike that|no no|excuse me|i meant)\b/u;
 const ELLIPSIS = /^(?:.* )?(?:is|are|was|do|does|did|has|have|will|can|s) (not)(?: either| any ?more| so)?$/u;
-const AFFIRMS = /^(?:.* )?(?:does|do|is|are|has|have|did)(?: too| so| as well)?$/u;
+const AFFIRMS = /^(?:.* )?(?:(?:does|do|is|are|did)(?: too| so| as well)?|(?:has|have) (?:too|so|as well))$/u;
 
 const withoutFillers = (stems: readonly string[]): readonly string[] => {
   let [from, to] = [0, stems.length];
   while (from < to && FILLERS.has(stems[from] ?? "") && stems[from] !== "yes") from += 1;
+  if (from === to) return stems;
   while (to > from && /^(?:um|uh|er|though|yeah|mind|anyway|right|,)$/u.test(stems[to - 1] ?? "")) to -= 1;
   return stems.slice(from, to);
 };
 
-const ellipsisOf = (text: string, isBare: boolean): "yes" | "no" | undefined => {
-  if (!isBare) return undefined;
+export const ellipsisOf = (text: string, isBare: boolean): "yes" | "no" | undefined => {
+  if (!isBare || text.endsWith("believe it or not")) return undefined;
   if (ELLIPSIS.test(text) || /^(?:\S+ ){0,4}not$/u.test(text)) return "no";
   return AFFIRMS.test(text) ? "yes" : undefined;
 };
@@ -240,12 +264,13 @@ export const breathOf = (tokens: readonly RepairedToken[], piece: Piece, carried
   const index = allNumbers.map((one) => indexOf(tokens, one)).find((one) => one !== undefined);
   const numbers = allNumbers.filter((one) => indexOf(tokens, one) === undefined);
   const sides = sidesOf(piece.mentions, index, whole);
-  const words = wordsOf(tokens, piece, carried);
+  const isOnlyFiller = stems.every((stem) => FILLERS.has(stem) && stem !== "yes");
+  const words = isOnlyFiller ? [] : wordsOf(tokens, piece, carried);
   const entries = ledTo(tokens, entriesOf(tokens, piece, sides, text));
   const isBare =
     numbers.length === 0 &&
     words.every(({ from, to, negated }) => to - from === 1 && !negated && isFiller(tokens[from]?.stem ?? ""));
-  const answer = /^(yes|no)$/u.exec(stems.filter((stem) => stem !== "s").join(" "))?.[1];
+  const answer = /^(yes|no)$/u.exec(bareOf(tokens, piece, entries, stems))?.[1];
   return {
     piece,
     entries,
@@ -261,6 +286,21 @@ export const breathOf = (tokens: readonly RepairedToken[], piece: Piece, carried
     ellipsis: ellipsisOf(text, isBare && words.length === 0),
     corrects: CORRECTS.test(whole),
   };
+};
+
+/** "Yes", and what is left of "wipers yes": the answer behind the name. */
+const bareOf = (
+  tokens: readonly RepairedToken[],
+  { from, to }: Piece,
+  entries: readonly Entry[],
+  stems: readonly string[],
+): string => {
+  const [first] = entries;
+  const isBehind = first !== undefined && entries.length === 1 && first.to === to - 1;
+  const lead = isBehind ? tokens.slice(from, first.from).map(({ stem }) => stem) : [];
+  return isBehind && lead.every((stem) => /^(?:the|and|,|but)$/u.test(stem))
+    ? (tokens[to - 1]?.stem ?? "")
+    : stems.filter((stem) => stem !== "s").join(" ");
 };
 
 const isFiller = (stem: string): boolean => FILLERS.has(stem);

@@ -84,6 +84,25 @@ test.each([
   ["It has never been hit.", ["underbody.collision-repair none"]],
   ["There is no radio.", ["electrics.radio not-fitted"]],
   ["The radio doesn't do anything.", ["electrics.radio no"]],
+  ["Heater? Hot.", ["electrics.heat yes"]],
+  ["Headlining? Sagging over the back seat.", ["interior.headliner heavy-wear"]],
+  [
+    "Brake lights? Left one's out. And the right? That one's working.",
+    ["electrics.lamps left-stop no", "electrics.lamps right-stop yes"],
+  ],
+  ["Wipers yes, washers no.", ["electrics.wipers yes", "electrics.washers no"]],
+  ["There's a dent right here, can you see it, on the roof.", ["body.faults roof dent"]],
+  [
+    "The roof has no dents, the clutch doesn't slip, the brakes stop straight.",
+    ["body.faults roof -dent", "road.take-up smooth", "road.braking straight"],
+  ],
+  [
+    "Battery is at twelve six and with it running we got fourteen one.",
+    ["electrics.volts-rest 12.6 V", "electrics.volts-charging 14.1 V"],
+  ],
+  ["There is an oil spot under it.", []],
+  // A word that only looks like one of the trade's is left as it is.
+  ["We were putting it away and looking at the roof.", []],
   // What is said of the rest is not said of the part in view.
   ["The gearbox weeps. Otherwise dry.", ["driveline.leaks-before gearbox weep"]],
 ])("%s", (text, expected) => {

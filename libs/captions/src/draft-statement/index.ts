@@ -10,18 +10,19 @@ import { answerOf, extentOf } from "../answer-of/index.ts";
 import type { SaidNumber, SaidOf, SaidWord } from "../answer-of/index.ts";
 import { firmnessOf } from "../firmness/index.ts";
 import { noClaim, noClaimAt } from "../no-claim/index.ts";
-import { piecesOf } from "../pieces/index.ts";
+import { LEADS, piecesOf } from "../pieces/index.ts";
 import { pruneMentions } from "../prune-mentions/index.ts";
 import type { Piece } from "../pieces/index.ts";
 import { placesOf } from "../places-of/index.ts";
 import type { SpokenText } from "../spoken-text/index.ts";
-import { breathOf } from "./breath.ts";
+import { breathOf, ellipsisOf } from "./breath.ts";
 import type { Breath, Entry } from "./breath.ts";
 import { codeIn } from "./codes.ts";
 import type { DraftContext } from "./context.ts";
 import { joined } from "./remark.ts";
 import type { Remark } from "./remark.ts";
 import { merged, replaced } from "./sides.ts";
+import { tireDateIn, tireSizeIn } from "./tire-codes.ts";
 import { hasWords, SAME_WORDS, Targets } from "./targets.ts";
 
 export type { DraftContext, Remark };
@@ -46,11 +47,18 @@ type State = {
   /** A row of bare numbers is dealt out over the places of an item. */
   row: { readonly item: string; readonly places: readonly string[]; next: number } | undefined;
   carried: boolean;
+  /** The part was led to from what was said of it: "a dent in the roof". */
+  wasLed: boolean;
   asked: Breath | undefined;
   paint: boolean;
   /** The reading said last. */
   reading: { readonly item: string; readonly unit: string; readonly value: number } | undefined;
   gauges: boolean;
+  /** Token at which the engine was started cold. */
+  startedAt: number;
+  /** What was said of nothing yet: its part or side may follow. */
+  pending:
+    { readonly words: readonly SaidWord[]; readonly entries: readonly Entry[]; left: number } | undefined;
 };
 
 /** Tokens between a part's name and what is said of it, up to which both are shown together. */
@@ -81,11 +89,15 @@ class Drafting {
     correcting: false,
     row: undefined,
     carried: false,
+    wasLed: false,
     asked: undefined,
     paint: false,
     reading: undefined,
     gauges: false,
+    startedAt: -Infinity,
+    pending: undefined,
   };
+  private nextAside = 0;
   private readonly spoken: SpokenText;
   private readonly tokens: readonly RepairedToken[];
   private readonly context: DraftContext;
@@ -108,6 +120,7 @@ class Drafting {
       items: this.items,
       sets: this.sets,
       inView: () => this.state,
+      hoodIsTop: /^(?:convertible|roadster)$/u.test(context.form.body) && isBritish(tokens),
       isAnswered: (item, position) => this.remarks.has(keyOf(item, position)),
       wasLast: (item) => this.lastIs(item),
     });
@@ -118,23 +131,123 @@ class Drafting {
     if (piece.join === "start") this.beginSentence(piece, sentenceEnd);
     if (piece.join === "colon")
       state.gauges = state.entries.some(({ subjects }) => subjects.some(({ id }) => id === "gauges"));
+    if (
+      state.skip &&
+      THIS_ONE.test(this.wordsOf({ from: piece.from, to: Math.min(piece.to, piece.from + 3) }))
+    )
+      state.skip = false;
     if (state.skip) return;
     const isListed = piece.join === "comma" && piece.to - piece.from <= 3;
-    const breath = breathOf(this.tokens, piece, state.carried && isListed);
+    const breath = this.relevant(breathOf(this.tokens, piece, state.carried && isListed));
     this.noteSide(breath);
+    const said = this.onThisSide(breath);
     if (piece.question) {
-      this.asked(breath);
+      this.asked(said);
       return;
     }
-    if (this.claimsNothing(breath)) return;
+    if (this.isAside(piece)) return;
+    if (this.claimsNothing(said)) return;
     if (breath.corrects) state.correcting = true;
-    const made = this.answer(breath);
+    const made = this.pendingOf(said) ?? this.answer(said);
+    this.keepPending(said, made);
     state.sentenceClaims += made.length;
     this.firmnessLater(breath, made);
     state.carried = breath.words.some(({ negated }) => negated);
     if (breath.words.length > 0 || breath.entries.length > 0) state.correcting = false;
     state.paint =
       /\b(?:paint|finish|painted|paintwork)\b/u.test(breath.text) || (state.paint && piece.join !== "start");
+  }
+
+  /** "There's a dent right there, …, on the fender"; "one is out, that's the right one": the part or the side follows. */
+  private pendingOf(breath: Breath): readonly string[] | undefined {
+    const { pending } = this.state;
+    if (pending === undefined || breath.words.length > 0 || breath.numbers.length > 0) return undefined;
+    const isNamed = breath.entries.length > 0 && this.leadsIn(breath);
+    const isSided =
+      breath.entries.length === 0 &&
+      this.isPlaced(breath) &&
+      pending.entries.length > 0 &&
+      IS_ONE.test(breath.text);
+    if (!isNamed && !isSided) return undefined;
+    const group = isNamed
+      ? breath.entries
+      : pending.entries.map((entry) => ({
+          ...entry,
+          sides: { ...replaced(entry.sides, breath.sides), one: false },
+        }));
+    const made = this.apply(group, { ...breath, words: pending.words }, isSided);
+    if (made.length === 0) return undefined;
+    this.view(group);
+    this.state.pending = undefined;
+    return made;
+  }
+
+  private leadsIn({ entries: [entry], piece, text }: Breath): boolean {
+    if (entry === undefined || entry.none) return false;
+    return (
+      /\b(?:it|that|they) (?:is|s|are|look|come|be)\b|\bfrom\b|\bcoming\b/u.test(text) ||
+      LEADS.has(this.tokens[piece.from]?.stem ?? "") ||
+      LEADS.has(this.tokens[piece.from + 1]?.stem ?? "")
+    );
+  }
+
+  private keepPending(breath: Breath, made: readonly string[]): void {
+    const { state } = this;
+    const isNot = breath.ellipsis === "no" && breath.entries.some(({ sides }) => sides.one === true);
+    const isNew =
+      made.length === 0 &&
+      (isNot || (breath.words.some(({ negated }) => !negated) && this.saysFault(breath)));
+    if (isNew)
+      state.pending = {
+        words: isNot ? state.words.map((word) => ({ ...word, negated: !word.negated })) : breath.words,
+        entries: breath.entries.length > 0 ? breath.entries : state.entries,
+        left: PENDING,
+      };
+    else if (made.length > 0 || (state.pending !== undefined && (state.pending.left -= 1) <= 0))
+      state.pending = undefined;
+  }
+
+  /** Only what is wrong waits for its part: praise without one is none. */
+  private saysFault({ words }: Breath): boolean {
+    const { conditions } = this.context.compiled.lexicon;
+    return words.some(({ meanings }) =>
+      meanings.some((one) =>
+        one.is === "option"
+          ? /leak|weep|drip/u.test(one.option)
+          : (conditions[one.condition]?.senses ?? []).some(
+              (sense) => "fault" in sense || ("working" in sense && sense.working === "no"),
+            ),
+      ),
+    );
+  }
+
+  private isAside({ from }: Piece): boolean {
+    const start = this.tokens[from]?.start ?? 0;
+    const { asides } = this.spoken;
+    while (this.nextAside < asides.length && (asides[this.nextAside]?.end ?? 0) <= start) this.nextAside += 1;
+    return (asides[this.nextAside]?.start ?? Infinity) <= start;
+  }
+
+  /** Words that say something of one part alone count only where that part is named or in view. */
+  private relevant(breath: Breath): Breath {
+    const { refinements } = this.context.compiled.lexicon;
+    const named = [...breath.entries, ...this.state.entries].flatMap((entry) =>
+      [entry, ...(entry.instead === undefined ? [] : [entry.instead])].flatMap(({ subjects }) => subjects),
+    );
+    const refined = refinements
+      .filter(({ from }) => named.some(({ id }) => id === from))
+      .flatMap(({ to }) => this.context.compiled.subjects.get(to) ?? []);
+    const items = new Set(
+      [...named, ...refined].flatMap((one) => one.items.flatMap((id) => [id, SAME_WORDS[id] ?? id])),
+    );
+    const counts = (meaning: SaidWord["meanings"][number]): boolean =>
+      meaning.is === "condition" ||
+      meaning.alone ||
+      items.has(meaning.item) ||
+      (meaning.item === "body.paint-history" && OF_CAR.test(breath.text));
+    const words = breath.words.filter(({ meanings }) => meanings.some(counts));
+    const isBare = words.length === 0 && breath.numbers.length === 0;
+    return { ...breath, words, ellipsis: breath.ellipsis ?? ellipsisOf(breath.text, isBare) };
   }
 
   /** Money, plans and other cars: of talk with marks to the end of the sentence, of talk without to the end of the piece. */
@@ -161,6 +274,20 @@ class Drafting {
     state.gauges = false;
   }
 
+  /** "On this side": the side spoken of last. */
+  private onThisSide(breath: Breath): Breath {
+    const { side } = this.state;
+    const isThis = breath.piece.mentions.some(
+      (one) => one.is === "side" && one.side === "this" && this.tokens[one.to - 1]?.stem === "side",
+    );
+    if (side === undefined || !isThis) return breath;
+    const on = <Sided extends { readonly sides: Breath["sides"] }>(one: Sided): Sided => ({
+      ...one,
+      sides: { ...one.sides, adds: [...one.sides.adds, side], all: false },
+    });
+    return { ...on(breath), entries: breath.entries.map(on) };
+  }
+
   private noteSide({ piece }: Breath): void {
     const { leftHandDrive } = this.context.form;
     for (const mention of piece.mentions) {
@@ -181,6 +308,12 @@ class Drafting {
       state.applied = false;
       state.open = true;
       state.row = undefined;
+    } else if (this.isPlaced(breath) && state.entries.length > 0) {
+      state.entries = state.entries.map((entry) => ({
+        ...entry,
+        sides: replaced(entry.sides, breath.sides),
+      }));
+      state.applied = false;
     } else if (breath.piece.join === "start") state.entries = [];
     state.asked = breath;
   }
@@ -191,12 +324,16 @@ class Drafting {
     const entries = this.spokenOf(breath);
     const asked = state.asked;
     state.asked = undefined;
-    if (
-      asked !== undefined &&
-      /^(?:yes|it (?:is|has)|they (?:are|have)|she (?:is|has))$/u.test(breath.text) &&
-      asked.words.length > 0
-    )
-      return this.apply(state.entries, { ...asked, piece }, false);
+    const reply = asked === undefined || asked.words.length === 0 ? undefined : REPLY.exec(breath.text);
+    if (asked !== undefined && reply !== null && reply !== undefined) {
+      const denies = reply.groups?.["no"] !== undefined;
+      const plain = breath.yesOrNo === "no" ? this.ofView({ ...breath, entries }) : [];
+      if (plain.length > 0) return plain;
+      const words = asked.words
+        .filter((word) => !this.isFaint(word))
+        .map((word) => (denies ? { ...word, negated: !word.negated } : word));
+      return this.apply(state.entries, { ...asked, words, piece }, false);
+    }
     if (piece.join === "except") return this.except(breath);
     if (entries.length === 0 && this.isOfTheRest(piece)) return [];
     if (this.isInList(breath, entries)) return this.ofNamed({ ...breath, entries, has: true });
@@ -225,10 +362,23 @@ class Drafting {
         breath,
         state.entries.map((entry) => ({ ...entry, sides: replaced(entry.sides, breath.sides) })),
       );
-    if (breath.ellipsis !== undefined && state.words.length > 0) return this.ellipsis(breath, state.entries);
+    const isOfView = this.isPlaced(breath) || OF_VIEW.test(breath.text);
+    if (breath.ellipsis !== undefined && state.words.length > 0 && isOfView)
+      return this.ellipsis(breath, state.entries);
     if (this.isPlaced(breath) && !state.applied && state.entries.length > 0 && piece.join !== "start")
       state.entries = state.entries.map((entry) => ({ ...entry, sides: merged(entry.sides, breath.sides) }));
     return [];
+  }
+
+  /** "Does it fold all right? It does" is no grade. */
+  private isFaint({ meanings }: SaidWord): boolean {
+    const { conditions } = this.context.compiled.lexicon;
+    return meanings.every(
+      (one) =>
+        one.is === "condition" &&
+        conditions[one.condition]?.senses.some((sense) => "grade" in sense && sense.grade === "even-wear") ===
+          true,
+    );
   }
 
   private isOfTheRest({ from, to }: Piece): boolean {
@@ -237,14 +387,48 @@ class Drafting {
   }
 
   /** "It doesn't leak" after a radiator is said of the radiator. */
-  private spokenOf({ entries, piece, text }: Breath): readonly Entry[] {
+  private spokenOf(breath: Breath): readonly Entry[] {
+    const { entries, piece, text } = breath;
     const named = entries.some(isPanel)
       ? entries.filter(({ subjects }) => !subjects.every(({ id }) => id === "all-panels"))
       : entries;
+    if (named.length === 0 && this.isOfWholeCar(breath)) return this.wholeCar(breath);
     const others = named.filter((entry) => !isLeaks(entry));
     const inView = piece.join !== "start" && this.state.entries.length > 0;
     const kept = others.length > 0 || inView ? others : named;
     return this.isPaintOfView(kept, piece, text) ? [] : kept;
+  }
+
+  /** "It was repainted in 2016", and no panel is in view. */
+  private isOfWholeCar({ text, words }: Breath): boolean {
+    const isRepaint = words.some(
+      ({ meanings, negated }) =>
+        !negated &&
+        meanings.some(
+          (one) => one.is === "option" && one.item === "body.paint-history" && one.option === "refinished",
+        ),
+    );
+    return isRepaint && OF_CAR.test(text) && !this.state.entries.some(isPanel);
+  }
+
+  private wholeCar({ piece: { from }, sides, text }: Breath): readonly Entry[] {
+    const paint = this.context.compiled.subjects.get("all-panels");
+    return paint === undefined
+      ? []
+      : [
+          {
+            subjects: [paint],
+            sides,
+            plural: true,
+            none: false,
+            from,
+            to: from,
+            confidence: 1,
+            heard: [],
+            context: text,
+            within: [],
+          },
+        ];
   }
 
   /** "I have the bills and the photographs": what stands in a list of things that are there is there. */
@@ -277,7 +461,7 @@ class Drafting {
     return (
       isPaint &&
       isOfPanel &&
-      !/\b(?:all|every|car|whole|everything)\b/u.test(text) &&
+      !/\b(?:all|every|car|whole|everything|else|rest|other)\b/u.test(text) &&
       (join !== "start" || /\b(?:it|its|that|there)\b/u.test(text))
     );
   }
@@ -288,7 +472,11 @@ class Drafting {
 
   private saysSomething({ words, numbers, yesOrNo, entries, has, text }: Breath): boolean {
     if (words.length > 0 || numbers.length > 0) return true;
-    if (yesOrNo !== undefined && this.state.entries.length > 0 && !this.state.applied) return true;
+    if (
+      yesOrNo !== undefined &&
+      (entries.length > 0 || (this.state.entries.length > 0 && !this.state.applied))
+    )
+      return true;
     if (entries.some(({ none }) => none)) return true;
     if (/\b(?:tight|no play)\b/u.test(text)) return true;
     const isThere = (subject: Subject): boolean =>
@@ -303,6 +491,18 @@ class Drafting {
     const { state } = this;
     const joins =
       breath.piece.join !== "start" && breath.piece.join !== "colon" && state.open && !state.correcting;
+    if (
+      breath.ellipsis === "no" &&
+      this.lastIsPresence() &&
+      breath.entries.every((one) => this.isOfPresence(one))
+    ) {
+      this.view(breath.entries);
+      return this.apply(
+        breath.entries.map((entry) => ({ ...entry, none: true })),
+        breath,
+        false,
+      );
+    }
     if (breath.ellipsis !== undefined && state.words.length > 0) {
       this.view(breath.entries);
       return this.ellipsis(breath, breath.entries);
@@ -315,12 +515,33 @@ class Drafting {
       this.takeBack(breath);
       return [];
     }
+    if (breath.piece.join === "and" && state.applied && state.wasLed && this.isAlike(breath.entries))
+      return this.again(breath, breath.entries);
     const bare = breath.entries.map((entry) => ({ ...entry, none: false }));
     state.entries = joins ? [...state.entries, ...bare] : bare;
     state.applied = false;
     state.open = true;
     state.row = undefined;
     return [];
+  }
+
+  /** "Original on the roof and the trunk lid": another of the same kind. */
+  private isAlike(entries: readonly Entry[]): boolean {
+    const kinds = new Set(
+      this.state.entries.flatMap(({ subjects }) => subjects.map(({ items }) => items[0])),
+    );
+    return entries.every(({ subjects, none }) => !none && subjects.some(({ items }) => kinds.has(items[0])));
+  }
+
+  private lastIsPresence(): boolean {
+    return (
+      this.state.words.length === 0 ||
+      this.state.last.some((key) => this.remarks.get(key)?.answer.kind === "presence")
+    );
+  }
+
+  private isOfPresence({ subjects }: Entry): boolean {
+    return subjects.every(({ items }) => this.items.get(items[0] ?? "")?.answer === "presence");
   }
 
   private takeBack(breath: Breath): void {
@@ -348,18 +569,26 @@ class Drafting {
       state.open &&
       !state.correcting &&
       state.entries.length > 0;
-    const group = joins ? [...state.entries, ...entries] : entries;
+    const group = joins ? [...state.entries.filter((one) => !isWholeOf(one, entries)), ...entries] : entries;
     this.view(group);
     const made = this.apply(group, breath, false);
     state.applied = made.length > 0;
+    const [first] = entries;
+    state.wasLed = first !== undefined && breath.words.some(({ to }) => to <= first.from);
     return made;
   }
 
   /** No part is named: it is said of the one last in view. */
   private ofView(breath: Breath): readonly string[] {
     const { state } = this;
+    const sized = this.tireSize(breath);
+    if (sized !== undefined) return sized;
     const rowed = this.nextInRow(breath);
     if (rowed !== undefined) return rowed;
+    if (breath.words.length === 0 && breath.numbers.length === 1 && this.lastIsFault()) {
+      const extended = this.extent(breath, []);
+      if (extended.length > 0) return extended;
+    }
     const placed = this.isPlaced(breath);
     const group = state.entries.map((entry) =>
       placed
@@ -380,6 +609,31 @@ class Drafting {
     return this.extent(breath, made);
   }
 
+  /** "Plenty of tread. They're one fifty-five thirteens": a size is of the tires, whatever of them is in view. */
+  private tireSize(breath: Breath): readonly string[] | undefined {
+    const tires = this.context.compiled.subjects.get("tires");
+    const inView = this.state.entries.flatMap(({ subjects }) => subjects);
+    const isOfTires = inView.some(({ id }) => /^(?:tread|pressure|tire-code|spare)$/u.test(id));
+    const { from, to } = breath.piece;
+    if (
+      !isOfTires ||
+      tires === undefined ||
+      breath.words.length > 0 ||
+      tireSizeIn(this.tokens, from, to) === undefined
+    )
+      return undefined;
+    const group = this.state.entries.map((entry) => ({ ...entry, subjects: [tires], plural: true }));
+    this.view(group);
+    return this.apply(group, breath, true);
+  }
+
+  private lastIsFault(): boolean {
+    return this.state.last.some((key) => {
+      const answer = this.remarks.get(key)?.answer;
+      return answer?.kind === "faults" && answer.found.length === 1 && answer.found[0]?.extent === undefined;
+    });
+  }
+
   /** "Chip, three millimeters": a length by itself is that of the fault just named. */
   private extent(breath: Breath, made: readonly string[]): readonly string[] {
     const [number] = breath.numbers;
@@ -387,6 +641,7 @@ class Drafting {
     const extent = extentOf(breath.numbers, 1);
     if (extent === undefined) return made;
     const { firmness, about } = firmnessOf(this.tokens, breath.piece.from, breath.piece.to);
+    const sized: string[] = [];
     for (const key of this.state.last) {
       const remark = this.remarks.get(key);
       if (remark?.answer.kind !== "faults" || remark.answer.found.length !== 1) continue;
@@ -397,8 +652,9 @@ class Drafting {
         answer: { ...remark.answer, found },
         ...(isRough ? { firmness: "hedged" } : {}),
       });
+      sized.push(key);
     }
-    return made;
+    return sized;
   }
 
   private ellipsis(breath: Breath, entries: readonly Entry[]): readonly string[] {
@@ -500,7 +756,7 @@ class Drafting {
                 one.is === "option" && one.item === same ? { ...one, item: item.id } : one,
               ),
             })),
-      numbers: breath.numbers.map((number) => this.withUnit(number, item)),
+      numbers: behindFirst(breath.numbers, entry).map((number) => this.withUnit(number, item)),
       isFirst,
       faultsElsewhere:
         entry?.subjects.flatMap((one) =>
@@ -530,9 +786,12 @@ class Drafting {
   private isBare(entry: Entry | undefined, item: Item): boolean {
     if (entry === undefined) return false;
     if (this.state.reading?.item === item.id) return true;
+    if (item.id === "body.paint-thickness" && this.state.paint) return true;
     return entry.subjects.some((one) => {
       const at = one.items.indexOf(item.id);
-      return one.items.slice(0, Math.max(0, at)).every((id) => this.items.get(id)?.answer === "reading");
+      return one.items
+        .slice(0, Math.max(0, at))
+        .every((id) => this.items.get(id)?.answer === "reading" || id === "electrics.oil-gauge");
     });
   }
 
@@ -557,21 +816,29 @@ class Drafting {
     let numbersTaken = false;
     for (const { item, subject, places, inferred } of this.targets.of(entry, breath)) {
       const code =
-        item.answer === "code" && subject.items[0] === item.id
+        item.answer === "code" && (subject.items[0] === item.id || item.id === "wheels.tire-size")
           ? this.code(item, subject, entry, breath)
           : undefined;
+      if (code !== undefined && item.section === "wheels") numbersTaken = true;
       if (numbersTaken && item.answer === "reading") continue;
       const words = breath.words.filter((word) => !mine.has(word));
-      const said = this.saidOf(breath, words, entry, item);
+      const said = this.saidOf(
+        this.numbersFor(item, subject, entry, breath, numbersTaken),
+        words,
+        entry,
+        item,
+      );
       const answer =
         code ??
         (item.answer === "code"
           ? undefined
           : answerOf(item, said, this.context.compiled, (word) => this.wordsOf(word)));
+      if (item.id === "identity.restoration-bills" && this.areOfRebuild(answer)) continue;
       if (answer === undefined) this.retract(item, places, words);
       if (answer === undefined || !this.fits(item, answer, said, breath)) continue;
-      if (answer.kind === "not-seen" && !this.isUnseen(entry, breath)) continue;
-      if (places.length === 0) continue;
+      if (answer.kind === "not-seen" && (item.section === "identity" || !this.isUnseen(entry, breath)))
+        continue;
+      if (places.length === 0 || (subject.id === "leaks" && !isDry(answer))) continue;
       if (item.answer !== "working") for (const word of words) if (this.speaksOf(word, item)) mine.add(word);
       if (item.answer === "working") for (const word of words) used.add(word);
       const keys = this.put(
@@ -599,6 +866,17 @@ class Drafting {
     return made.length === 0 && entry.instead !== undefined
       ? this.applyTo(entry.instead, breath, remembered, used)
       : made;
+  }
+
+  /** "Did the engine, and I have the bills": they are of what was said just before. */
+  private areOfRebuild(answer: Answer | undefined): boolean {
+    const key = keyOf("engine.rebuild-claim", "");
+    const remark = this.remarks.get(key);
+    const isThere = answer?.kind === "presence" && answer.value === "present";
+    if (remark?.answer.kind !== "choice" || !this.state.last.includes(key) || !isThere) return false;
+    if (remark.answer.option === "rebuilt")
+      this.remarks.set(key, { ...remark, answer: { kind: "choice", option: "rebuilt-with-bills" } });
+    return true;
   }
 
   /** "It's not perfect" takes back that it is. */
@@ -666,6 +944,16 @@ class Drafting {
     const inPiece = entry.from >= breath.piece.from && entry.to <= breath.piece.to;
     if (subject.id === "gearbox-kind")
       return inPiece ? codeAnswer(gearboxKind(this.wordsOf(entry))) : undefined;
+    const from = inPiece ? entry.to : breath.piece.from;
+    if (item.id === "wheels.tire-size")
+      return codeAnswer(
+        tireSizeIn(this.tokens, from, breath.piece.to) ??
+          (subject.items[0] === item.id
+            ? codeIn(this.spoken.text, this.tokens, from, breath.piece.to)
+            : undefined),
+      );
+    if (item.id === "wheels.tire-identification")
+      return codeAnswer(tireDateIn(this.tokens, from, breath.piece.to, this.context.year));
     if (item.id === "engine.timing-belt-date") {
       const year = breath.numbers.findLast(({ value }) => value >= 1950 && value <= this.context.year);
       return year === undefined ? undefined : codeAnswer(String(year.value));
@@ -673,6 +961,30 @@ class Drafting {
     return codeAnswer(
       codeIn(this.spoken.text, this.tokens, inPiece ? entry.to : breath.piece.from, breath.piece.to),
     );
+  }
+
+  /** A breath with the numbers that are left for an item: of a tire's age those of its date code. */
+  private numbersFor(item: Item, subject: Subject, entry: Entry, breath: Breath, areTaken: boolean): Breath {
+    if (item.id !== "wheels.tire-age") return areTaken ? { ...breath, numbers: [] } : breath;
+    if (subject.id !== "tire-code") return breath;
+    const from = entry.from >= breath.piece.from ? entry.to : breath.piece.from;
+    const code = tireDateIn(this.tokens, from, breath.piece.to, this.context.year);
+    return code === undefined
+      ? breath
+      : {
+          ...breath,
+          numbers: [
+            {
+              is: "number",
+              value: 2000 + Number(code.slice(2)),
+              from,
+              to: from,
+              start: 0,
+              end: 0,
+              confidence: 1,
+            },
+          ],
+        };
   }
 
   /** Whether a word can have been what an item was answered by. */
@@ -702,8 +1014,14 @@ class Drafting {
       this.targets.timesOf(base, breath).flatMap((id) => {
         const item = this.items.get(id);
         if (item === undefined) return [];
-        const own = free.filter(({ meanings }) =>
-          meanings.some((one) => one.is === "option" && one.alone && one.item === base),
+        const own = free.filter(
+          (word) =>
+            word.meanings.some((one) => one.is === "option" && one.alone && one.item === base) &&
+            !free.some(
+              (other) =>
+                isLonger(other, word) &&
+                other.meanings.every((one) => one.is === "option" && one.item !== base),
+            ),
         );
         if (own.some((word) => [...used].some((other) => other.from <= word.from && other.to >= word.to)))
           return [];
@@ -736,7 +1054,7 @@ class Drafting {
 
   /** Miles and cubic inches can only be one thing; pounds of pressure hot are oil's where idle or speed is named. */
   private aloneNumber(breath: Breath): readonly string[] {
-    const number = breath.numbers.find(({ unit }) => unit !== undefined);
+    const number = breath.numbers.find(({ unit }) => unit !== undefined) ?? this.milesShown(breath);
     if (
       number?.unit === undefined ||
       /\b(?:ago|since|after|every|per|rebuilt|year|last|ever|only)\b/u.test(breath.text)
@@ -781,6 +1099,16 @@ class Drafting {
     return made;
   }
 
+  /** "Ninety-one thousand four hundred showing": without a unit it is of miles. */
+  private milesShown({ numbers, text }: Breath): SaidNumber | undefined {
+    const [number] = numbers;
+    return number !== undefined &&
+      number.value >= 1000 &&
+      /\b(?:showing|indicated|show|it (?:say|says|read|reads))\b/u.test(text)
+      ? { ...number, unit: "mi" }
+      : undefined;
+  }
+
   private put(
     item: Item,
     places: readonly string[],
@@ -801,9 +1129,11 @@ class Drafting {
       !this.state.correcting
     )
       return [];
+    if (item.id === "identity.originality" && this.isOnlyNotOriginal(item, places, answer, breath)) return [];
     const roughly =
       about &&
       (answer.kind === "reading" ||
+        item.id === "wheels.tire-age" ||
         (answer.kind === "faults" && answer.found.some(({ extent }) => extent !== undefined)));
     const told = firmness === "second-hand" || this.state.toldForSentence;
     const hedged = firmness === "hedged" || roughly || this.state.hedgeNext;
@@ -820,8 +1150,24 @@ class Drafting {
         inferred,
         heard,
       };
+      if (item.id === "road.cold-start") this.state.startedAt = breath.piece.from;
       this.remarks.set(key, joined(this.remarks.get(key), remark, this.state.correcting, places.length));
       return key;
+    });
+  }
+
+  /** "The right type, but not the original one" stays the right type. */
+  private isOnlyNotOriginal(
+    item: Item,
+    places: readonly string[],
+    answer: Answer,
+    { words, text }: Breath,
+  ): boolean {
+    const isNotOriginal = words.every(({ negated }) => negated) || /\bnot (?:the )?original\b/u.test(text);
+    if (answer.kind !== "choice" || answer.option !== "other-type" || !isNotOriginal) return false;
+    return places.some((place) => {
+      const before = this.remarks.get(keyOf(item.id, place))?.answer;
+      return before?.kind === "choice" && before.option.startsWith("right-type");
     });
   }
 
@@ -851,7 +1197,7 @@ class Drafting {
         const remark = this.remarks.get(key);
         if (remark !== undefined) this.remarks.set(key, { ...remark, firmness });
       }
-    } else state.hedgeNext = firmness === "hedged";
+    } else state.hedgeNext = firmness === "hedged" && (this.spoken.punctuated || breath.entries.length === 0);
   }
 }
 
@@ -876,13 +1222,62 @@ const secondAt = (at: SpokenText["at"], start: number): number => {
   return at[low]?.second ?? 0;
 };
 
+/** "Week thirty-two of twenty nineteen, mileage a hundred thousand": the number behind a part is sooner of it. */
+const behindFirst = (numbers: readonly SaidNumber[], entry: Entry | undefined): readonly SaidNumber[] =>
+  entry === undefined
+    ? numbers
+    : [...numbers.filter(({ from }) => from >= entry.to), ...numbers.filter(({ from }) => from < entry.to)];
+
+/** "Exhaust, hole in the muffler": of the whole and a part of it the part is meant. */
+const isWholeOf = ({ subjects: [whole] }: Entry, entries: readonly Entry[]): boolean =>
+  whole !== undefined &&
+  entries.some(({ subjects: [part] }) =>
+    whole.id === "door"
+      ? part?.id === "door-bottom"
+      : whole.at === undefined && part?.at !== undefined && part.items[0] === whole.items[0],
+  );
+
+const BRITISH =
+  /^(?:windscreen|boot|sill|nearside|offside|handbrake|headlamp|logbook|tickover|silencer|bulkhead|propshaft|v5|headlining|gearbox|damper|dynamo|indicator|petrol)$/u;
+const LEAST_BRITISH = 4;
+
+/** Who says bonnet, or sill, boot and handbrake. */
+const isBritish = (tokens: readonly RepairedToken[]): boolean => {
+  const said = new Set(tokens.map(({ stem }) => stem));
+  return said.has("bonnet") || [...said].filter((stem) => BRITISH.test(stem)).length >= LEAST_BRITISH;
+};
+
+const isLonger = (one: SaidWord, other: SaidWord): boolean =>
+  one.from <= other.from && one.to >= other.to && one.to - one.from > other.to - other.from;
+
 const isPanel = ({ subjects }: Entry): boolean =>
   subjects.some(({ id, items }) => id !== "all-panels" && items.includes("body.paint-history"));
+
+/** Back from another car to this one. */
+const THIS_ONE = /^(?:these (?!day)|this one|this car|mine|ours|not this|but this|here)/u;
+
+/** "It doesn't", "they are": said of what is in view, and not of something the lexicon does not know. */
+const OF_VIEW =
+  /^(?:(?:but|and|no|yes|well|so|sadly|unfortunately) )*(?:it|they|that|this|those|these|she|he|neither|none|one|mine)?\s?(?:(?:still|also|really|just) )?(?:is|are|was|do|does|did|has|have|will|can|s|not)\b/u;
+
+const OF_CAR =
+  /^(?:(?:and|so|now|but) )*(?:it|she|he|the car|this car|this one|the old girl) (?:is|s|was|has|have|had|got|been)\b/u;
+
+/** Pieces of talk that may stand between what is said and its part. */
+const PENDING = 3;
+const IS_ONE =
+  /^(?:(?:it|that|they|this) (?:is|s|are|would be|will be) )?(?:the|on the|in the|at the|just the|only the)\b/u;
+
+/** "It does", "no": what was asked is so, or is not. */
+const REPLY =
+  /^(?:(?:yes|sure|always|of course|certainly|oh)*\s*(?:it|they|she|he|that|both)? ?(?:is|has|does|do|are|have|will|did)|yes|sure|of course|certainly|absolutely|all|all of them|every one|both|(?<no>no|none(?: at all| whatsoever)?|not (?:a bit|any|at all|that (?:i|we) (?:can see|know of|know))|nothing|not one|(?:no )?(?:it|they|she|he|that) (?:is|has|does|do|are|have|will|did) not))$/u;
 
 /** "Otherwise dry": what is in view is what it is not said of. */
 const OF_THE_REST =
   /\b(?:otherwise|other than that|apart from that|aside from that|besides that|except for that)$/u;
 const NONE_OF_THAT = /\b(?:has|have|had) none(?: of (?:that|it|them))?$/u;
+
+const isDry = (answer: Answer): boolean => answer.kind === "choice" && answer.option === "none";
 
 const isLeaks = ({ subjects }: Entry): boolean => subjects.every(({ id }) => id === "leaks");
 

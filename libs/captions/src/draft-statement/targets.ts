@@ -1,4 +1,5 @@
 import type { Subject } from "@evenhand/lexicon/lexicon-version-1";
+import { numberAt } from "@evenhand/lexicon/number-words";
 import type { RepairedToken } from "@evenhand/lexicon/repair";
 import type { Item, PositionSet } from "@evenhand/shared/sheet";
 import type { Piece } from "../pieces/index.ts";
@@ -13,6 +14,15 @@ export const SAME_WORDS: Readonly<Record<string, string>> = {
   "driveline.leaks-after": "driveline.leaks-before",
   "road.hot-restart": "road.cold-start",
 };
+
+/** Microns below which nothing is paint. */
+const LEAST_PAINT = 50;
+
+/** Tokens after a cold start within which smoke is that of the start. */
+const JUST_STARTED = 45;
+
+/** Words past those that choose an item within which the next number is looked for. */
+const MOST_TO_NUMBER = 5;
 
 /** What a word means in a list of gauges. */
 const GAUGES: Readonly<Record<string, string>> = {
@@ -32,7 +42,15 @@ export type Talk = {
   readonly items: ReadonlyMap<string, Item>;
   readonly sets: ReadonlyMap<string, PositionSet>;
   /** Whether a list of gauges is gone through, and the side spoken of last. */
-  readonly inView: () => { readonly gauges: boolean; readonly side: string | undefined };
+  readonly inView: () => {
+    readonly gauges: boolean;
+    readonly side: string | undefined;
+    readonly startedAt: number;
+    readonly paint: boolean;
+    readonly reading: { readonly item: string } | undefined;
+  };
+  /** Who says bonnet calls a soft top a hood. */
+  readonly hoodIsTop: boolean;
   readonly isAnswered: (item: string, position: string) => boolean;
   /** The item was what was answered last. */
   readonly wasLast: (item: string) => boolean;
@@ -45,6 +63,10 @@ export type Target = {
   readonly subject: Subject;
 };
 
+/** "The rest of the seats": those of which nothing was said; of paint, those whose paint nothing was said of. */
+const othersOf = (subject: Subject, id: string): readonly string[] =>
+  /seat|tires|wheels/u.test(subject.id) ? subject.items : [id];
+
 /** Which items and places of the sheet a part's name means, by the words beside it. */
 export class Targets {
   private readonly talk: Talk;
@@ -56,7 +78,7 @@ export class Targets {
   /** Items and places an entry may mean in this breath, by the words beside it. */
   of(entry: Entry, breath: Breath): Target[] {
     return entry.subjects.flatMap((named) => {
-      const subject = this.refined(named, breath);
+      const subject = this.refined(named, breath, entry);
       return this.chosen(subject, breath, entry.context).flatMap((id) => {
         const item = this.talk.items.get(id);
         if (item === undefined || !this.isMeant(id, subject, breath)) return [];
@@ -72,12 +94,27 @@ export class Targets {
             sets: this.talk.sets,
           },
         );
+        const kept = this.ofBrakes(subject, entry, found.places);
         const places = entry.sides.other
-          ? found.places.filter((place) => !this.talk.isAnswered(id, place))
-          : found.places;
+          ? found.places.filter(
+              (place) => !othersOf(subject, id).some((one) => this.talk.isAnswered(one, place)),
+            )
+          : kept;
         return [{ item, subject, ...found, places }];
       });
     });
+  }
+
+  /** Pads are of discs and shoes of drums. */
+  private ofBrakes({ id }: Subject, entry: Entry, places: readonly string[]): readonly string[] {
+    if (!id.endsWith("pads")) return places;
+    const { brakes } = this.talk.context.form;
+    const named = this.talk.tokens.slice(entry.from, entry.to).map(({ stem }) => stem);
+    const kind = named.includes("pad") ? "disc" : named.includes("shoe") ? "drum" : undefined;
+    const kept = places.filter(
+      (place) => kind === undefined || brakes?.[place.endsWith("front") ? "front" : "rear"] === kind,
+    );
+    return kept.length > 0 ? kept : places;
   }
 
   /** What is seldom meant by a part's name needs a word of its own beside it. */
@@ -87,8 +124,16 @@ export class Targets {
       words === undefined ||
       subject.items[0] === id ||
       words.some((one) => hasWords(breath.text, one) || hasWords(breath.text, `${one}s`)) ||
-      this.talk.wasLast(id)
+      this.talk.wasLast(id) ||
+      (id === "body.paint-thickness" && this.readsPaint(breath))
     );
+  }
+
+  /** "Paint: hood one ten": figures of panels where paint is measured. */
+  private readsPaint({ numbers, words }: Breath): boolean {
+    const { paint, reading } = this.talk.inView();
+    const isBare = numbers.some(({ value, unit }) => unit === undefined && value >= LEAST_PAINT);
+    return isBare && words.length === 0 && (paint || reading?.item === "body.paint-thickness");
   }
 
   /** The words of a sentence before a piece. */
@@ -102,23 +147,35 @@ export class Targets {
     return words.join(" ");
   }
 
-  private refined(subject: Subject, breath: Breath): Subject {
+  private refined(subject: Subject, breath: Breath, entry: Entry): Subject {
     const { compiled } = this.talk.context;
+    const isHood = this.talk.tokens.slice(entry.from, entry.to).some(({ stem }) => stem === "hood");
+    if (subject.id === "hood" && this.talk.hoodIsTop && isHood)
+      return compiled.subjects.get("top") ?? subject;
     const gauge = GAUGES[subject.id];
     if (this.talk.inView().gauges && gauge !== undefined) return compiled.subjects.get(gauge) ?? subject;
     const text = subject.id === "hoses" ? `${this.before(breath.piece)} ${breath.text}` : breath.text;
     const found = compiled.lexicon.refinements.find(
       ({ from, words }) => from === subject.id && words.some((word) => hasWords(text, word)),
     );
-    return found === undefined ? subject : (compiled.subjects.get(found.to) ?? subject);
+    const better = found === undefined ? undefined : compiled.subjects.get(found.to);
+    // A car without such a part has the one that was named.
+    return better?.items.some((id) => this.talk.items.has(id)) === true ? better : subject;
   }
 
   /** Of items that only the words beside them tell apart, those whose words are there; else the first. */
   private chosen(subject: Subject, breath: Breath, context: string): readonly string[] {
     const { contexts } = this.talk.context.compiled.lexicon;
+    const isCold = this.talk.inView().startedAt + JUST_STARTED > breath.piece.from;
+    if (
+      isCold &&
+      subject.items.includes("engine.smoke-cold") &&
+      !/\b(?:warm|hot|overrun|no|not|none)\b/u.test(breath.text)
+    )
+      return ["engine.smoke-cold"];
     const told = subject.items.filter((id) => contexts[id] !== undefined);
     if (told.length === 0 || subject.items.length === 1) return subject.items;
-    const sentence = this.restOf(breath.piece);
+    const sentence = this.restOf(breath.piece, breath.numbers.length > 0);
     const by = (text: string): string[] =>
       told.filter((id) => contexts[id]?.some((words) => hasWords(text, words)) === true);
     const here = by(breath.text);
@@ -131,13 +188,16 @@ export class Targets {
   }
 
   /** The words after a piece to the end of its sentence; of talk without marks a few. */
-  private restOf({ to }: Piece): string {
+  private restOf({ to }: Piece, hasNumber: boolean): string {
     const words: string[] = [];
     const most = this.talk.spoken.punctuated ? 20 : 5;
-    for (let at = to; at < Math.min(this.talk.tokens.length, to + most); at += 1) {
+    const last = Math.min(this.talk.tokens.length, to + most + (hasNumber ? MOST_TO_NUMBER : 0));
+    for (let at = to; at < last; at += 1) {
       const stem = this.talk.tokens[at]?.stem ?? "";
       if (/^[.?!;]$/u.test(stem)) break;
-      words.push(stem);
+      // "Twelve five, and with it running fourteen": what leads to another number is said of that one.
+      if (hasNumber && numberAt(this.talk.tokens, at) !== undefined) return "";
+      if (at < to + most) words.push(stem);
     }
     return words.join(" ");
   }

@@ -7,7 +7,7 @@ const HEDGES =
 const ABOUT =
   "about; around; roughly; approximately; approx; nearly; almost; ish; somewhere around; give or take; and change; close to; perhaps; maybe; or thereabouts; in the region of; some";
 const TOLD =
-  "i was told; we were told; was told; were told; told me; told us; they tell me; they told me; he told me; she told me; always told me; the seller says; seller says; seller said; owner said; owner says; owner told; old owner said; previous owner said; previous owner told; the previous owner; according to; supposedly; reportedly; apparently; allegedly; he said; she said; they said; he says; she says; they say; says the; the guy said; guy said; the fella; they claim; he claims; claimed to be; said to be; is said; so i am told; i am told; we are told; word is; from what i hear; i have heard; he swears; the paperwork says; the ad says; family says; family said; so he told me; from what they say; the consignor says; the owner tells me; tells me; told it; i hear";
+  "i was told; we were told; was told; were told; told me; told us; they tell me; they told me; he told me; she told me; always told me; the seller says; seller says; seller said; owner said; owner says; owner told; old owner said; previous owner said; previous owner told; the previous owner; according to; supposedly; reportedly; apparently; allegedly; he said; she said; they said; he says; she says; they say; says the; wife says; husband says; wife tells; mechanic says; mechanic told; mechanic said; dad says; says he; says she; previous chap said; last owner said; last owner told; last owner says; the guy said; guy said; the fella; they claim; he claims; claimed to be; said to be; is said; so i am told; i am told; we are told; word is; from what i hear; i have heard; he swears; the paperwork says; the ad says; family says; family said; so he told me; from what they say; the consignor says; the owner tells me; tells me; told it; i hear";
 
 const phrases = (words: string): readonly (readonly string[])[] =>
   words.split(";").map((one) => one.trim().split(" "));
@@ -30,6 +30,19 @@ const has = (
   return false;
 };
 
+/** "That's about it" makes no number a rough one. */
+const hasAbout = (tokens: readonly RepairedToken[], from: number, to: number): boolean => {
+  for (let at = from; at < to; at += 1) {
+    if (
+      tokens[at]?.stem === "about" &&
+      /^(?:it|that|this|all|the|how|what)$/u.test(tokens[at + 1]?.stem ?? "")
+    )
+      continue;
+    if (abouts.some((phrase) => at + phrase.length <= to && standsAt(tokens, at, phrase))) return true;
+  }
+  return false;
+};
+
 /** What is said firmly though a hedging word stands there: "looks like new" still is hedged, "looks" of a person at the camera is not asked. */
 export type FirmnessFound = { readonly firmness: Firmness; readonly about: boolean };
 
@@ -40,7 +53,7 @@ export type FirmnessFound = { readonly firmness: Firmness; readonly about: boole
  * firmnessOf(tokens("it looks new"), 0, 3).firmness; // "hedged"
  */
 export const firmnessOf = (tokens: readonly RepairedToken[], from: number, to: number): FirmnessFound => {
-  const about = has(tokens, from, to, abouts);
+  const about = hasAbout(tokens, from, to);
   if (has(tokens, from, to, told)) return { firmness: "second-hand", about };
   return { firmness: has(tokens, from, to, hedges) ? "hedged" : "asserted", about };
 };

@@ -10,9 +10,9 @@ const MONEY =
 
 /** What might be, what would be done, what comes next: from there on to the end of the sentence nothing is claimed. */
 const SUPPOSED =
-  /\b(?:if|would|will|let me|let u|going to|gonna|wanna|want to|could|should you|you can|you could|we can|i can show|imagine|suppose|plan to|need to|have to|hope|wish|got to (?:be|have|go|see|do)|might want|meaning to|had been meaning)\b/u;
+  /\b(?:if|would|will|let me|let u|going to|gonna|wanna|want to|could|should you|you can|you could|we can|i can show|imagine|suppose|plan to|need to|have to|hope|wish|got to (?:be|have|go|see|do)|might want|can not smell|meaning to|had been meaning)\b/u;
 const STILL_CLAIMS =
-  /\b(?:no idea if|not sure if|do not know if|can not say if|i would (?:say|call|guess|not swear)|would not|will not|will hold|should think|as (?:it|they) (?:should|would)|like it should|as far as (?:i|we) can|that i can|you can (?:see|hear|feel|tell)|what (?:i|we) can|if i am honest|if you ask me|if anything|can not|as can be|have to (?:pump|slam|jiggle|lift|wiggle)|got to (?:slam|jiggle|lift|wiggle)|need to (?:pump|slam|jiggle)|will say|have to say)\b/u;
+  /\b(?:no idea if|that would be|you will (?:hear|notice|feel)|it will (?:smoke|puff|tick|rattle|weep|drip|leak|start)|will be (?:paid|released|cleared|settled)|could not tell|got to (?:pump|double)|(?:we|i|you) will (?:start|begin|go|see|move|come|notice|find|work)|let (?:me|u|s) (?:start|begin|go|move|take|look|walk|show|hop|jump|get|turn|pop)|not sure if|do not know if|if you rush|if you hurry|if you force|if you push|if you are (?:quick|fast|not careful)|if you do not|need a (?:new|change|clean|charge|compressor|recharge|regas|tune|service)|need (?:charging|regassing|changing|replacing|recharging|new|attention|work)|hav(?:e|ing) to replace|had to (?:replace|have)|can not say if|i would (?:say|call|guess|not swear)|would not|will not|will hold|should think|as (?:it|they) (?:should|would)|like it should|as far as (?:i|we) can|that i can|you can (?:see|hear|feel|tell)|what (?:i|we) can|if i am honest|if you ask me|if anything|can not(?! smell)|as can be|have to (?:pump|slam|jiggle|lift|wiggle)|got to (?:slam|jiggle|lift|wiggle)|need to (?:pump|slam|jiggle)|will say|have to say)\b/u;
 
 const textOf = (tokens: readonly RepairedToken[], from: number, to: number): string =>
   tokens

@@ -42,5 +42,5 @@ test("a stretch has the second of its first word, and ends with a sentence or a 
 });
 
 test("of nothing there are none", () => {
-  expect(passages({ text: "", at: [], punctuated: false })).toEqual([]);
+  expect(passages({ text: "", at: [], punctuated: false, asides: [] })).toEqual([]);
 });

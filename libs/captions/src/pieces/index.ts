@@ -43,9 +43,25 @@ export const LEADS = new Set(
   ),
 );
 
+const VERBS =
+  /^(?:is|are|was|were|s|has|have|had|do|does|did|it|they|i|we|you|he|she|not|need|look|work|there|that|this|will|can|could)$/u;
+
+/** "All but the clock", "all working but the plate light": what follows is taken out, where it claims nothing itself. */
+const isAllBut = (tokens: readonly RepairedToken[], at: number): boolean => {
+  const before = tokens.slice(Math.max(0, at - 4), at).map(({ stem }) => stem);
+  if (!before.some((stem) => /^(?:all|every|everything|each)$/u.test(stem))) return false;
+  for (let next = at + 1; next < Math.min(tokens.length, at + 8); next += 1) {
+    const stem = tokens[next]?.stem ?? "";
+    if (SENTENCE_ENDS.has(stem) || MARKS[stem] !== undefined) return true;
+    if (VERBS.test(stem)) return false;
+  }
+  return true;
+};
+
 const exceptAt = (tokens: readonly RepairedToken[], at: number): number => {
   const [one, two] = [tokens[at]?.stem, tokens[at + 1]?.stem];
   if (one === "except") return two === "for" || two === "that" ? 2 : 1;
+  if (one === "but" && isAllBut(tokens, at)) return 1;
   if ((one === "apart" || one === "aside") && two === "from") return 2;
   return one === "other" && two === "than" ? 2 : one === "besides" ? 1 : 0;
 };
@@ -76,6 +92,12 @@ const cutAt = (tokens: readonly RepairedToken[], at: number, turns: ReadonlySet<
 const isAbout = (mention: Mention): boolean => mention.is === "said" || mention.is === "number";
 const isPlace = (mention: Mention): boolean =>
   mention.is === "side" && !/^(?:all|both|other|this)$/u.test(mention.side);
+
+/** "Everything else is original": the others begin anew. */
+const isRest = (tokens: readonly RepairedToken[], mention: Mention): boolean =>
+  mention.is === "side" &&
+  mention.side === "other" &&
+  /^(?:everything|rest)$/u.test(tokens[mention.from]?.stem ?? "");
 
 /** What may stand between a leading word and the part it leads to. */
 const BETWEEN =
@@ -111,12 +133,13 @@ const belongsTo = (
   said: Mention,
   mention: Mention,
 ): boolean => {
-  if (said.to !== mention.from) return false;
+  if (said.to !== mention.from || (said.is === "number" && LEADS.has(tokens[mention.to]?.stem ?? "")))
+    return false;
   const next = mentions.find((one) => one.from >= mention.to && (one.is === "subject" || isAbout(one)));
   if (isCopulaOfNoun(tokens, said.from)) return false;
   return (
     !(next !== undefined && isAbout(next) && next.from - mention.to <= 4) &&
-    !/^(?:is|are|s|has|have)$/u.test(tokens[mention.to]?.stem ?? "")
+    !/^(?:is|are|s|has|have|do|does|did|was|were|will|can|not|work)$/u.test(tokens[mention.to]?.stem ?? "")
   );
 };
 
@@ -137,6 +160,25 @@ const opensThere = (tokens: readonly RepairedToken[], from: number, to: number):
   return -1;
 };
 
+/** "… stone chips | no rust in the rockers": a denial that leads to its own part opens anew. */
+const deniesAnew = (
+  tokens: readonly RepairedToken[],
+  [mention, ...later]: readonly Mention[],
+  about: readonly Mention[],
+): number => {
+  if (mention === undefined || about.length === 0) return -1;
+  const from =
+    tokens[mention.from]?.stem === "no"
+      ? mention.from
+      : tokens[mention.from - 1]?.stem === "no"
+        ? mention.from - 1
+        : -1;
+  const part = later.find(({ is }) => is === "subject");
+  return from >= 0 && part !== undefined && part.from >= mention.to && leadsTo(tokens, mention.to, part.from)
+    ? from
+    : -1;
+};
+
 /**
  * Where, within a piece, somebody begins to speak of something else: a part after what was said of another, with no word that leads to
  * it; or a side after what was said of the other.
@@ -152,6 +194,14 @@ const innerCuts = (
   let isComplete = false;
   for (const [index, mention] of mentions.entries()) {
     if (isAbout(mention)) {
+      if (opensThere(tokens, mention.from, mention.from + 1) >= 0) continue;
+      const anew = named === undefined ? -1 : deniesAnew(tokens, mentions.slice(index), about);
+      if (anew > (cuts.at(-1) ?? from)) {
+        cuts.push(anew);
+        about = [];
+        named = undefined;
+        isComplete = false;
+      }
       const before = lastBefore(about, mention.from);
       const there = before === undefined ? -1 : opensThere(tokens, before.to, mention.from);
       if (there > (cuts.at(-1) ?? from)) {
@@ -163,7 +213,7 @@ const innerCuts = (
       about.push(mention);
       continue;
     }
-    if (mention.is !== "subject" && !isPlace(mention)) continue;
+    if (mention.is !== "subject" && !isPlace(mention) && !isRest(tokens, mention)) continue;
     const said = lastBefore(about, mention.from);
     const begun = cuts.at(-1) ?? from;
     const isDone =
@@ -175,9 +225,17 @@ const innerCuts = (
       said !== undefined &&
       (leadsTo(tokens, said.to, mention.from) ||
         (mention.is === "subject" && belongsTo(tokens, mentions.slice(index), said, mention)));
+    const isOther =
+      mention.is === "subject" &&
+      isComplete &&
+      /^(?:or|nor)$/u.test(tokens[beforeOpening(tokens, mention.from) - 1]?.stem ?? "");
     const isHanging = named !== undefined && hangs(tokens, mention.from);
     const cut =
-      there >= 0 ? there : isHanging || (isDone && !goesOn) ? cutBefore(tokens, mentions, mention, said) : -1;
+      there >= 0
+        ? there
+        : isHanging || (isDone && !goesOn && !isOther)
+          ? cutBefore(tokens, mentions, mention, said)
+          : -1;
     if (cut > begun) {
       cuts.push(cut);
       about = about.filter((one) => one.from >= cut);
@@ -185,11 +243,22 @@ const innerCuts = (
     }
     if (mention.is === "subject") {
       const led = lastBefore(about, mention.from);
-      isComplete = led !== undefined && leadsTo(tokens, led.to, mention.from);
+      const isDenied = tokens[mention.from - 1]?.stem === "no" && !isListedOn(tokens, mentions[index + 1]);
+      isComplete = isDenied || (led !== undefined && leadsTo(tokens, led.to, mention.from));
       named = mention;
     } else if (cut > begun) named = mention;
   }
   return cuts;
+};
+
+/** "No radio or heater": the list of what is not there goes on. */
+const isListedOn = (tokens: readonly RepairedToken[], next: Mention | undefined): boolean =>
+  next !== undefined && /^(?:or|nor|and|,|no)$/u.test(tokens[next.from - 1]?.stem ?? "");
+
+const beforeOpening = (tokens: readonly RepairedToken[], from: number): number => {
+  let at = from;
+  while (at > 0 && opens(tokens, at - 1)) at -= 1;
+  return at;
 };
 
 const lastBefore = (about: readonly Mention[], at: number): Mention | undefined =>

@@ -18,7 +18,7 @@ export type SaidSides = {
 
 /** Words that mean the whole of it where they stand in the singular. */
 const WHOLE = new Set(
-  "glass floors rails carpet all-panels seats exhaust compression tread pressure door-seals wiring interior cross-members top volts torque leaks undercoat".split(
+  "glass floors rails carpet all-panels seats exhaust compression tread pressure door-seals wiring interior cross-members top volts torque tire-size tire-code bed leak-down leaks undercoat".split(
     " ",
   ),
 );
@@ -67,7 +67,9 @@ export const placesOf = (
   const inside = mine.filter((place) => within.includes(place));
   const kept = inside.length > 0 ? inside : mine;
   // "Front pads six, rears four": a new end leaves the places the first name had.
-  const left = said.adds.some((add) => tellsApart(here, add) && !tellsApart(kept, add) && kept.length > 1);
+  const isOfEnd = ["front", "rear"].some((end) => kept.every((place) => partsOf(place).includes(end)));
+  const left =
+    isOfEnd && said.adds.some((add) => tellsApart(here, add) && !tellsApart(kept, add) && kept.length > 1);
   const own = left ? here : kept;
   if (said.index !== undefined && set?.numbered !== undefined)
     return {

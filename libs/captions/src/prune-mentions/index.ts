@@ -14,6 +14,9 @@ const WHERE = new Set([
   "beneath",
   "toward",
   "against",
+  "over",
+  "by",
+  "beyond",
 ]);
 const DETERMINERS = new Set(["the", "a", "an", "that", "this", "its", "your", "s"]);
 
@@ -37,6 +40,22 @@ const NOT_MEANT: readonly Rule[] = [
     after: /^(?:blue|green|gray|red|surface|rust|wear|scratch|pitting|weep|seep|dent|tick)$/u,
   },
   { subject: /^tracking$/u, after: /^(?:device)$/u },
+  { subject: /^glass$/u, before: /^(?:is|are|real|proper|actual)$/u },
+  {
+    subject: /^oil$/u,
+    after: /^(?:spot|stain|mark|drip|patch|puddle|slick|change|filter|cap|leak|seep|weep)$/u,
+  },
+  { subject: /^gearbox-kind$/u, before: /^(?:all|both|every|on)$/u },
+  {
+    subject: /^door$/u,
+    before: /^(?:two|three|four|five|2|3|4|5|-)$/u,
+    after: /^(?:wagon|sedan|coupe|car|saloon|estate|hatchback|hardtop|model|version)$/u,
+  },
+  { subject: /^springs$/u, before: /^(?:in|last|this|every|since|next|until)$/u },
+  { subject: /^latches$/u, before: /^(?:one|they|it|both|do|does|all|to|not)$/u },
+  { subject: /^oil$/u, before: /^(?:of|weep|leak|drip|burn|some|use|lose|bit|no|any)$/u },
+  { subject: /^axle$/u, after: /^(?:pinion)$/u },
+  { subject: /^blower$/u, after: /^(?:belt|blade|clutch|shroud)$/u },
 ];
 
 const notMeant = (
@@ -74,12 +93,22 @@ const insideSaid = (
     );
 
 /** "Right here", "right at the edge", "five millimeters left" are no sides. */
-const isNoPlace = (tokens: readonly RepairedToken[], mention: Mention): boolean => {
-  if (mention.is !== "side" || mention.to - mention.from > 1) return false;
+const isNoPlace = (
+  tokens: readonly RepairedToken[],
+  mentions: readonly Mention[],
+  position: number,
+): boolean => {
+  const mention = mentions[position];
+  if (mention?.is !== "side" || mention.to - mention.from > 1) return false;
   const stem = tokens[mention.from]?.stem ?? "";
+  const isOfPart = mentions
+    .slice(position + 1, position + 4)
+    .some((one) => one.is === "subject" && one.from === mention.to);
+  if (isOfPart && stem === "left") return false;
   const after = tokens[mention.to]?.stem ?? "";
   if (stem === "right")
     return (
+      (after === "?" && tokens[mention.from - 1]?.stem === ",") ||
       /^(?:at|here|there|away|up|now|along|in|off|on|through|down|into|about|out)$/u.test(after) ||
       tokens[mention.from - 1]?.stem === "all"
     );
@@ -92,11 +121,20 @@ const isNoPlace = (tokens: readonly RepairedToken[], mention: Mention): boolean 
   );
 };
 
-/** "Scratch that" takes something back. */
-const isRetraction = (tokens: readonly RepairedToken[], mention: Mention): boolean =>
-  mention.is === "said" &&
-  tokens[mention.from]?.stem === "scratch" &&
-  tokens[mention.from + 1]?.stem === "that";
+/** "Scratch that" takes something back; "none of this is", "an oil spot on" say nothing of themselves. */
+const isNotSaid = (tokens: readonly RepairedToken[], mention: Mention): boolean => {
+  if (mention.is !== "said") return false;
+  const [stem, after] = [tokens[mention.from]?.stem, tokens[mention.from + 1]?.stem];
+  if (stem === "scratch") return after === "that";
+  if (stem === "straight") return /^(?:four|six|eight|twelve|4|6|8)$/u.test(after ?? "");
+  if (stem === "ticking" || stem === "tick") return after === "over";
+  if (stem === "none") return after === "of" && mention.to === mention.from + 1;
+  return (
+    stem === "spot" &&
+    after === "on" &&
+    /^(?:oil|wet|damp|a|dark|of)$/u.test(tokens[mention.from - 1]?.stem ?? "")
+  );
+};
 
 /**
  * Mentions without the parts that are named only to say where something is, or that are no part in these words at all.
@@ -105,7 +143,7 @@ const isRetraction = (tokens: readonly RepairedToken[], mention: Mention): boole
  */
 export const pruneMentions = (tokens: readonly RepairedToken[], mentions: readonly Mention[]): Mention[] =>
   mentions.filter((mention, at) => {
-    if (isNoPlace(tokens, mention) || isRetraction(tokens, mention)) return false;
+    if (isNoPlace(tokens, mentions, at) || isNotSaid(tokens, mention)) return false;
     if (mention.is !== "subject") return true;
     if (notMeant(tokens, mention) || insideSaid(mentions, at, mention)) return false;
     return !WHERE.has(stemBefore(tokens, mention.from));

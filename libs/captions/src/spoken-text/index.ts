@@ -6,9 +6,17 @@ export type SpokenText = {
   readonly at: readonly { readonly start: number; readonly second: number }[];
   /** Marks that end a sentence, by words: automatic captions have none. */
   readonly punctuated: boolean;
+  /** Characters said by somebody who only asks and admires: a friend, a buyer. */
+  readonly asides: readonly { readonly start: number; readonly end: number }[];
 };
 
-type Word = { readonly text: string; readonly second: number; readonly turn: boolean };
+type Word = {
+  readonly text: string;
+  readonly second: number;
+  readonly turn: boolean;
+  /** Who says it, where a name opens the line. */
+  readonly speaker?: string;
+};
 
 const ENTITIES: Readonly<Record<string, string>> = {
   amp: "&",
@@ -34,6 +42,10 @@ const plain = (text: string): string =>
     .replaceAll(/&([a-z]+);/gu, (whole, name: string) => ENTITIES[name] ?? whole)
     .replaceAll(/\{\\[^}]*\}/gu, "");
 
+/** What people are called in captions, though the trade knows the word. */
+const PEOPLE = /^(?:dealer|seller|owner|salesman|host|inspector|mechanic|presenter|speaker \w+|me|us)$/u;
+const isPerson = (name: string): boolean => PEOPLE.test(name) || LISTENERS.test(name);
+
 /** Names that open the lines of several cues, each often: somebody speaks. A word of the trade is no name. */
 const speakersOf = (cues: readonly Cue[], isTrade: (word: string) => boolean): ReadonlySet<string> => {
   const counts = new Map<string, number>();
@@ -43,14 +55,16 @@ const speakersOf = (cues: readonly Cue[], isTrade: (word: string) => boolean): R
       if (name !== undefined) counts.set(name.toLowerCase(), (counts.get(name.toLowerCase()) ?? 0) + 1);
     }
   return new Set(
-    [...counts].flatMap(([name, count]) => (count >= 2 && !name.split(/\s+/u).some(isTrade) ? [name] : [])),
+    [...counts].flatMap(([name, count]) =>
+      count >= 2 && (isPerson(name) || !name.split(/\s+/u).some(isTrade)) ? [name] : [],
+    ),
   );
 };
 
-const SPEAKER = /^\s*[-–]?\s*([\p{L}][\p{L}.'’]*(?: [\p{L}][\p{L}.'’]*){0,2})\s*:\s*/u;
+const SPEAKER = /^\s*(?:>>+|[-–])?\s*([\p{L}][\p{L}.'’]*(?: [\p{L}][\p{L}.'’]*){0,2})\s*:\s*/u;
 const TURN = /^\s*(?:>>+|[-–—])\s*/u;
 
-type Line = { readonly words: Word[] };
+type Line = { readonly words: Word[]; readonly speaker?: string };
 
 const BRACKETED = /^\s*[[(♪][^\])]*[\])♪]\s*$/u;
 
@@ -60,6 +74,7 @@ const wordsOfLine = (line: string, from: number, to: number, speakers: ReadonlyS
   let turn = false;
   let body = line;
   const voice = /<v(?:\.[^\s>]*)?\s+([^>]*)>/u.exec(body);
+  let speaker = voice?.[1]?.toLowerCase();
   if (voice !== null) turn = true;
   const arrows = TURN.exec(plain(body));
   if (arrows !== null) {
@@ -69,6 +84,7 @@ const wordsOfLine = (line: string, from: number, to: number, speakers: ReadonlyS
   const name = SPEAKER.exec(body);
   if (name !== null && speakers.has((name[1] ?? "").toLowerCase())) {
     turn = true;
+    speaker = (name[1] ?? "").toLowerCase();
     body = body.slice(name[0].length);
   }
   if (BRACKETED.test(body)) return { words: [] };
@@ -87,6 +103,7 @@ const wordsOfLine = (line: string, from: number, to: number, speakers: ReadonlyS
           text,
           second: stamped ? second : from + ((to - from) * seen) / letters,
           turn: turn && words.length === 0,
+          ...(turn && words.length === 0 && speaker !== undefined ? { speaker } : {}),
         });
         seen += text.length + 1;
       }
@@ -129,6 +146,25 @@ const stripped = (line: string): string =>
 
 const TIME_BETWEEN = 3;
 
+/** Who is called so has not the car to tell of. */
+const LISTENERS =
+  /\b(?:friend|buyer|customer|client|viewer|guest|interviewer|cameraman|camera|passer-?by|visitor|wife|husband|son|daughter|neighbou?r|mate|caller|man|woman|voice)\b/u;
+/** Share of somebody's turns that ask from which on they are taken to know nothing of the car. */
+const ASKS = 0.6;
+const LEAST_TURNS = 3;
+
+type Turn = { readonly speaker: string; readonly start: number; end: number; asks: boolean };
+
+/** Turns of those who only ask: by what they are called, or since they do little else. */
+const asidesOf = (turns: readonly Turn[]): SpokenText["asides"] => {
+  const bySpeaker = Map.groupBy(turns, ({ speaker }) => speaker);
+  if (bySpeaker.size < 2) return [];
+  return [...bySpeaker].flatMap(([speaker, own]) => {
+    const asks = own.filter((turn) => turn.asks).length / own.length;
+    return LISTENERS.test(speaker) || (own.length >= LEAST_TURNS && asks >= ASKS) ? own : [];
+  });
+};
+
 /** Ends of sentences by words under which a text counts as without punctuation. */
 const LEAST_MARKS = 1 / 60;
 
@@ -136,13 +172,22 @@ const shown = (words: readonly Word[]): SpokenText => {
   const at: { start: number; second: number }[] = [];
   let text = "";
   let marks = 0;
+  const turns: Turn[] = [];
   for (const word of words) {
     if (text !== "") text += word.turn ? "\n" : " ";
     at.push({ start: text.length, second: word.second });
+    const start = text.length;
     text += word.text;
+    if (word.speaker !== undefined)
+      turns.push({ speaker: word.speaker, start, end: text.length, asks: false });
+    const turn = word.turn && word.speaker === undefined ? undefined : turns.at(-1);
+    if (turn !== undefined) {
+      turn.end = text.length;
+      turn.asks ||= word.text.includes("?");
+    }
     if (/[.?!]["”]?$/u.test(word.text)) marks += 1;
   }
-  return { text, at, punctuated: marks >= words.length * LEAST_MARKS };
+  return { text, at, punctuated: marks >= words.length * LEAST_MARKS, asides: asidesOf(turns) };
 };
 
 /**

@@ -21,6 +21,22 @@ test("lines that automatic captions show twice are said once", () => {
   expect(at.map(({ second }) => second)).toEqual([0, 0.5, 2.01, 2.5]);
 });
 
+test("who only asks and admires has not the car to tell of", () => {
+  const { text, asides } = spokenText(
+    [
+      cue(0, ">> DEALER: The hood is new."),
+      cue(2, ">> FRIEND: That paint is perfect."),
+      cue(4, ">> DEALER: It has a chip."),
+      cue(6, ">> FRIEND: Does it run?"),
+    ],
+    (word) => word === "dealer",
+  );
+  expect(asides.map(({ start, end }) => text.slice(start, end))).toEqual([
+    "That paint is perfect.",
+    "Does it run?",
+  ]);
+});
+
 test("a cue that grows word by word is said once", () => {
   expect(
     spokenText([cue(0, "the left rear"), cue(1, "the left rear door"), cue(2, "the left rear door is new")])

@@ -104,7 +104,13 @@ const optionsOfSheet = (sheet: Sheet): { item: string; option: string; words: st
     .flatMap((item) =>
       (item.choice?.options ?? [])
         .filter(({ id }) => id !== "not-known")
-        .map((option) => ({ item: item.id, option: option.id, words: namesOf(option.words).map(plain) })),
+        .map((option) => ({
+          item: item.id,
+          option: option.id,
+          words: namesOf(option.words)
+            .map(plain)
+            .filter((name) => name.trim() !== "other"),
+        })),
     );
 
 /**

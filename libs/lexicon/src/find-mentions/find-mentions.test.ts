@@ -45,6 +45,8 @@ test("ordinary words stay what they are", () => {
   expect(short("a story about my brother and a letter from the harbor")).toEqual([]);
 });
 
+const GRADES = ["as-new", "light-wear", "even-wear", "heavy-wear", "spent"];
+
 test("every subject names items and places the sheet has", () => {
   const items = new Set(sheetVersion1.items.map(({ id }) => id));
   const places = new Set(
@@ -54,7 +56,11 @@ test("every subject names items and places the sheet has", () => {
   expect(subjects.flatMap((one) => one.items).filter((id) => !items.has(id))).toEqual([]);
   expect(subjects.flatMap((one) => one.at ?? []).filter((id) => !places.has(id))).toEqual([]);
   const known = new Set(
-    sheetVersion1.items.flatMap(({ id, choice }) => (choice?.options ?? []).map((one) => `${id} ${one.id}`)),
+    sheetVersion1.items.flatMap(({ id, answer, choice }) => [
+      ...(choice?.options ?? []).map((one) => `${id} ${one.id}`),
+      ...(answer === "working" ? ["yes", "no", "intermittent"].map((one) => `${id} ${one}`) : []),
+      ...(answer === "grade" ? GRADES.map((one) => `${id} ${one}`) : []),
+    ]),
   );
   expect(options.map(({ item, option }) => `${item} ${option}`).filter((one) => !known.has(one))).toEqual([]);
 });

@@ -14,6 +14,7 @@ import { knownWords, slips } from "../version-1/slips.ts";
 import type { Subject } from "../version-1/subject.ts";
 export type { Subject } from "../version-1/subject.ts";
 import { bodySubjects } from "../version-1/subjects-body.ts";
+import { ordinaryWords } from "../version-1/ordinary-words.ts";
 import { cabinSubjects } from "../version-1/subjects-cabin.ts";
 import { engineSubjects } from "../version-1/subjects-engine.ts";
 import { underSubjects } from "../version-1/subjects-under.ts";
@@ -32,6 +33,8 @@ export type Lexicon = {
   readonly slips: Readonly<Record<string, string>>;
   /** Ordinary words that look or sound like one of the trade and are none. */
   readonly known: readonly string[];
+  /** Ordinary words that are never put right by sound or spelling alone. */
+  readonly ordinary: readonly string[];
   readonly contexts: Readonly<Record<string, readonly string[]>>;
   readonly onlyWith: Readonly<Record<string, readonly string[]>>;
   readonly refinements: typeof refinements;
@@ -59,6 +62,7 @@ export const lexiconVersion1: Lexicon = {
   units: unitWords,
   slips,
   known: knownWords,
+  ordinary: ordinaryWords,
   contexts,
   onlyWith,
   refinements,

@@ -141,6 +141,8 @@ const longAt = (tokens: readonly Token[], from: number): Read | undefined => {
       } else current *= 100;
     } else {
       if (!scaled) break;
+      // "Fifty at two thousand and twenty at idle" are two numbers.
+      if (/^(?:and|,)$/u.test(stemAt(tokens, to)) && stemAt(tokens, from - 1) === "at") break;
       const skip =
         /^(?:and|,)$/u.test(stemAt(tokens, to)) && total > 0
           ? to + 1
@@ -172,6 +174,28 @@ const moreAt = (tokens: readonly Token[], at: number, current: number): Read | u
   }
   return current % 100 === 0 ? next : undefined;
 };
+
+/** "twenty twenty-four" is 2024, "nineteen ninety-six" 1996, "twenty oh eight" 2008. */
+const yearAt = (tokens: readonly Token[], from: number): Read | undefined => {
+  const century =
+    stemAt(tokens, from) === "twenty" ? 2000 : stemAt(tokens, from) === "nineteen" ? 1900 : undefined;
+  if (century === undefined) return undefined;
+  const next = past(tokens, from + 1);
+  if (OH.has(stemAt(tokens, next))) {
+    const unit = UNITS.get(stemAt(tokens, next + 1));
+    return unit === undefined ? undefined : { value: century + unit, to: next + 2 };
+  }
+  const rest = smallAt(tokens, next, false);
+  if (
+    rest === undefined ||
+    (century === 2000 && rest.value > LATEST) ||
+    (century === 1900 && rest.value < 20)
+  )
+    return undefined;
+  return SCALES.has(stemAt(tokens, rest.to)) ? undefined : { value: century + rest.value, to: rest.to };
+};
+/** Of this century, years up to here are said "twenty …". */
+const LATEST = 39;
 
 /** "half an inch", "three quarters", "a quarter", "three eighths". */
 const fractionAt = (tokens: readonly Token[], from: number): Read | undefined => {
@@ -219,6 +243,7 @@ const pointAt = (tokens: readonly Token[], from: number): Read | undefined => {
 export const numberAt = (tokens: readonly Token[], from: number): NumberFound | undefined => {
   const read =
     pointAt(tokens, from) ??
+    yearAt(tokens, from) ??
     longAt(tokens, from) ??
     fractionAt(tokens, from) ??
     shortHundredsAt(tokens, from) ??

@@ -30,11 +30,14 @@ const slipsByFirst = (compiled: CompiledLexicon): ReadonlyMap<string, readonly S
   return groups;
 };
 
-const knownOf = new WeakMap<CompiledLexicon, ReadonlySet<string>>();
-const ordinary = (compiled: CompiledLexicon): ReadonlySet<string> => {
-  const known = knownOf.get(compiled) ?? new Set(compiled.lexicon.known);
-  knownOf.set(compiled, known);
-  return known;
+type Kept = { readonly known: ReadonlySet<string>; readonly ordinary: ReadonlySet<string> };
+
+const keptOf = new WeakMap<CompiledLexicon, Kept>();
+const keptIn = (compiled: CompiledLexicon): Kept => {
+  const { known, ordinary } = compiled.lexicon;
+  const kept = keptOf.get(compiled) ?? { known: new Set(known), ordinary: new Set(ordinary) };
+  keptOf.set(compiled, kept);
+  return kept;
 };
 
 const SHORTEST = 6;
@@ -63,6 +66,7 @@ const expected = (before: string, heard: string, compiled: CompiledLexicon): str
   return [...(compiled.root.next.get(before)?.next.keys() ?? [])].find(
     (word) =>
       word.length >= SHORTEST_BY_SOUND &&
+      word.charAt(0) === heard.charAt(0) &&
       distance(word, heard) <= ALIKE * word.length &&
       distance(doubleMetaphone(word)[0], sound) <= 1,
   );
@@ -91,8 +95,10 @@ const joinedAt = (tokens: readonly Token[], at: number, compiled: CompiledLexico
 const singleAt = (tokens: readonly Token[], at: number, compiled: CompiledLexicon): string | undefined => {
   const token = tokens[at];
   if (!isWord(token) || compiled.vocabulary.has(token.stem) || numberWords.has(token.stem)) return undefined;
-  if (ordinary(compiled).has(token.stem)) return undefined;
-  return expected(tokens[at - 1]?.stem ?? "", token.stem, compiled) ?? near(token.stem, compiled);
+  const { known, ordinary } = keptIn(compiled);
+  if (known.has(token.stem)) return undefined;
+  const meant = expected(tokens[at - 1]?.stem ?? "", token.stem, compiled);
+  return meant ?? (ordinary.has(token.stem) ? undefined : near(token.stem, compiled));
 };
 
 /**

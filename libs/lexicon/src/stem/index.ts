@@ -38,6 +38,18 @@ const SPELLINGS: Readonly<Record<string, string>> = {
   speedometre: "speedometer",
   gearboxe: "gearbox",
   tappit: "tappet",
+  weeping: "weep",
+  seeping: "seep",
+  dripping: "drip",
+  sweating: "sweat",
+  started: "start",
+  fired: "fire",
+  yep: "yes",
+  yeah: "yes",
+  yup: "yes",
+  aye: "yes",
+  nope: "no",
+  nah: "no",
 };
 
 /** Short words that end in s and are no plural. */

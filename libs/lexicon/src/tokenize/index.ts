@@ -42,7 +42,8 @@ const IS_BEFORE = new Set(["it", "that", "there", "he", "she", "what", "who", "h
 
 const wordsOf = (piece: string): readonly string[] => {
   const plain = piece.toLowerCase().replaceAll("’", "'");
-  const contracted = CONTRACTED[plain.replaceAll("'", "")];
+  const bare = plain.replaceAll("'", "");
+  const contracted = Object.hasOwn(CONTRACTED, bare) ? CONTRACTED[bare] : undefined;
   if (contracted !== undefined) return contracted;
   const at = plain.lastIndexOf("'");
   if (at <= 0) return [plain];

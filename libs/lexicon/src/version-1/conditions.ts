@@ -40,7 +40,10 @@ export const conditions: readonly Condition[] = [
     { grade: "heavy-wear" },
   ),
   condition("crazing; checking; micro blistering; crazed", { fault: "crazing" }),
-  condition("bubble; bubbling; blister; blistering; bubbled; bubbly", { fault: "blister" }),
+  condition(
+    "bubble; rust bubble; rust blister; bubble of rust; bubbling; blister; blistering; bubbled; bubbly",
+    { fault: "blister" },
+  ),
   condition(
     "rust; rusty; corrosion; corroded; surface rust; light surface rust; light rust; light corrosion; scale; rusted; surface corrosion; tin worm; rust spot; rust starting; starting to rust; crusty; rust scab; scabby",
     {
@@ -49,7 +52,7 @@ export const conditions: readonly Condition[] = [
     },
   ),
   condition(
-    "hole; rust hole; rusted/rotted/rotten through; perforation; perforated; rot; rotten; rotted; pinhole; rotted out; rusted out; hole in it; put a screwdriver through it; rot through; eaten through; gone through; see daylight; daylight through it; finger through it; put my finger through it; see the road through it; swiss cheese; holed",
+    "hole; rust hole; see the ground; can see the ground; see the road; see daylight through; rusted/rotted/rotten through; perforation; perforated; rot; rotten; rotted; pinhole; rotted out; rusted out; hole in it; put a screwdriver through it; rot through; eaten through; gone through; see daylight; daylight through it; finger through it; put my finger through it; see the road through it; swiss cheese; holed",
     { fault: "perforation" },
   ),
   condition("filler; bondo; body filler; stopper; plastic filler; mud; putty", { fault: "filler" }),
@@ -65,11 +68,15 @@ export const conditions: readonly Condition[] = [
   condition("pit; pitted; pitting", { fault: "pitting" }, { grade: "heavy-wear" }),
   condition("bent; bend; kinked; kink; buckled rim; twisted", { fault: "bend" }),
   condition("buckle; buckled; wrinkle; ripple", { fault: "buckle" }),
-  condition("patch; patched; welded patch; plated; welded up", { fault: "patch" }, { presence: "present" }),
+  condition(
+    "patch; patched; welded patch; plated; welded up; plate let in; plate welded in; plate welded on; let in; new metal let in; new metal welded in; repair section; had a plate",
+    { fault: "patch" },
+    { presence: "present" },
+  ),
   condition("cracked weld", { fault: "weld-crack" }),
   condition("crushed; crushed seam", { fault: "crushed-seam" }),
   condition(
-    "tear; torn; rip; ripped; split; split seam; seam gone; seam has let go; coming apart at the seam; seam coming apart; seam has opened up; open seam",
+    "tear; torn; rip; tore; tore up; torn up; ripped up; in rag; ripped; split; split seam; seam gone; seam has let go; coming apart at the seam; seam coming apart; seam has opened up; open seam",
     { fault: "tear" },
     { grade: "heavy-wear" },
   ),
@@ -97,11 +104,11 @@ export const conditions: readonly Condition[] = [
     ...grade("as-new", GOOD),
   ),
   condition(
-    "new; brand new; newly done; replaced; renewed; rechromed; recovered; recored; redone; re chromed; freshly done; overhauled; change; changed; put in a new; put it/them on last year",
+    "new; brand new; newly done; replaced; renewed; rechromed; recovered; recored; redone; re chromed; freshly done; overhauled; changed; done last year; done this year; done recently; done two year back; done two year ago; done three year ago; done a year ago; braided; renewed throughout; fitted new; put in a new; put it/them on last year",
     ...grade("as-new", { general: "new" }),
   ),
   condition(
-    "light wear; lightly worn; very good (shape/order/condition); really good; real good; great (shape/condition); nice; lovely (condition); really/real/very nice; hardly worn; little wear; super clean; very clean; terrific; wonderful; minimal wear; some wear light wear; a little wear; tidy; presents well; holding up well; holds up well; held up well; well kept; well cared for; clean as a whistle; crisp",
+    "light wear; lightly worn; in lovely order; in nice order; in very good order; very presentable; looks after itself; super nice; hardly used; barely used; very good (shape/order/condition); really good; real good; great (shape/condition); nice; lovely (condition); really/real/very nice; hardly worn; little wear; super clean; very clean; terrific; wonderful; minimal wear; some wear light wear; a little wear; tidy; presents well; holding up well; holds up well; held up well; well kept; well cared for; clean as a whistle; crisp",
     ...grade("light-wear", GOOD),
   ),
   condition(
@@ -109,11 +116,11 @@ export const conditions: readonly Condition[] = [
     ...grade("even-wear", GOOD),
   ),
   condition(
-    "worn; tired; poor; rough; heavy wear; heavily worn; sagging; sag; scruffy; shabby; seen better days; wear thin; bad; poor condition; needs replacing; getting old; ratty; tatty; beat up; beaten up; ragged; past its best; needs work; needs attention; needs help; needs love; could use some love; lumpy; sun beaten; threadbare",
+    "worn; tired; poor; hanging; hanging down; hang down; drooping; droop; cloudy; clouded; fogged; gone yellow; yellowed; frayed; fraying; fray; sagged; scuffed up; dried out; well used; well worn; past it; grubby; rough; heavy wear; heavily worn; sagging; sag; scruffy; shabby; seen better days; wear thin; bad; poor condition; needs replacing; getting old; ratty; tatty; beat up; beaten up; ragged; past its best; needs work; needs attention; needs help; needs love; could use some love; lumpy; sun beaten; threadbare",
     ...grade("heavy-wear", BAD),
   ),
   condition(
-    "spent; shot; finished; worn out; ruined; had it; trashed; toast; needs to be replaced; falling apart; in shreds; shredded; beyond saving; junk; knackered; no good anymore; done for; scrap",
+    "spent; shot; finished; worn out; worn through to the foam; down to the foam; worn through; had its day; beyond it; rotten with age; gone to pieces; ruined; had it; trashed; toast; needs to be replaced; falling apart; in shreds; shredded; beyond saving; junk; knackered; no good anymore; done for; scrap",
     ...grade("spent", BAD),
   ),
   condition("old; original and old; look old", { general: "old" }),
@@ -130,33 +137,36 @@ export const conditions: readonly Condition[] = [
     GOOD,
   ),
   condition(
-    "work; working; functional; function; functioning; operate; operational; run; blow cold; blow hot; blow ice cold; nice and hot; gets hot; plenty of heat; red hot; plenty of heat out of it; hold; play; read; goes up and down; open and close; close good; closes well; shut nicely; still plays; keep time; cold ac; roll up and down; go up and down; up and down; wind up and down; up and down like it should; light up; lights up; come on; comes on; do what it should; does what it should; work every time; works every time; work like it should; works like it should; as it should",
+    "work; working; functional; latch; latches; click in; clicks in; clicks shut; went up and down; comes on and off; stay up; stays up; hold it up; holds it up; holds itself up; hold themselves up; stays up by itself; does the job; does its job; works perfectly; go on and off; sweep; both sweep; sweeps; came on; lit up; go out when it starts; goes out when it starts; function; functioning; operate; operational; run; blow cold; blow hot; blow ice cold; nice and hot; gets hot; plenty of heat; red hot; plenty of heat out of it; hold; play; read; goes up and down; open and close; close good; closes well; shut nicely; still plays; keep time; cold ac; roll up and down; go up and down; up and down; wind up and down; up and down like it should; light up; lights up; come on; comes on; do what it should; does what it should; work every time; works every time; work like it should; works like it should; as it should",
     { working: "yes" },
   ),
   condition(
-    "inoperative; dead; broken; seized; stuck; quit; stopped; out of order; not working; inop; stopped working; disconnected; burnt out; blown; does not do anything; do not do anything; does nothing; do nothing; will not do anything; nothing happens; gave up; given up; packed up; conked out; kaput; failed; dead as a doornail; reads low; reads high; reads wrong; does not read; stuck on; never worked; does not come on; do not come on; does not light up; does not respond; does not turn on",
+    "inoperative; dead; broken; does not go; do not go; not going; does not stay up; no sound; there is no sound; does not make a sound; needs a new one; does not turn; jammed; duff; knackered; no joy; not a thing happens; does not want to know; never worked; does not budge; stone dead; seized; stuck; quit; stopped; out of order; not working; inop; stopped working; disconnected; burnt out; blown; does not do anything; do not do anything; does nothing; do nothing; will not do anything; nothing happens; gave up; given up; packed up; conked out; kaput; failed; dead as a doornail; reads low; reads high; reads wrong; does not read; stuck on; never worked; does not come on; do not come on; does not light up; does not respond; does not turn on",
     { working: "no" },
     BAD,
   ),
   condition("is out; s out; are out; out cold", { working: "no" }),
   condition(
-    "intermittent; intermittently; weak; a bit weak; feeble; on its way out; sometimes; now and then; flicker; temperamental; sticks; stick; on and off; when it feels like it; comes and goes",
+    "intermittent; intermittently; erratic; jumpy; unreliable; hit and miss; iffy; bit iffy; lazy; weak; a bit weak; feeble; on its way out; sometimes; now and then; flicker; temperamental; sticks; stick; on and off; when it feels like it; comes and goes",
     { working: "intermittent" },
   ),
   condition(
-    "present; there; included; in hand; come with it; comes with it; all there; in the folder; in the car; in its bag; still has it; available; with it",
+    "present; there; included; never used; unused; never been on the ground; never been on the road; in hand; come with it; comes with it; all there; in the folder; in the car; in its bag; still has it; available; with it",
     { presence: "present" },
   ),
   condition("absent; not there; not included", { presence: "absent" }, { fault: "missing-piece" }),
-  condition("none; nil; nothing at all; not a thing wrong; no fault; not a mark; not a thing; neither", {
-    general: "none",
-  }),
   condition(
-    "not fitted; it has not; it has none; does not have any; do not have one; never had one; delete; radio delete; does not have one; has none; it has none; never fitted; there is not one; without one; deleted",
+    "none; nil; nothing at all; do not see anything; nothing to see; not a mark on it; no mark; blemish free; unmarked; can not see anything wrong; nothing to report; clear of anything; not a thing wrong; no fault; not a mark; not a thing; neither",
+    {
+      general: "none",
+    },
+  ),
+  condition(
+    "not fitted; been removed; was removed; has been taken out; been taken out; taken out; was taken out; been deleted; it has none; has not got one; have not got one; has not got any; have not got any; it has not got; they have not got; does not have it; do not have it; does not have that; never came with one; did not come with one; has not got it; have not got it; does not have any; do not have one; never had one; delete; radio delete; does not have one; has none; it has none; never fitted; there is not one; without one; deleted",
     { general: "not-fitted" },
   ),
   condition(
-    "not tested; not tried; have not tried; have not tested; did not test; untested; never tried; did not try; have not checked; not checked; did not check; not been tested",
+    "not tested; not tried; did not try that; could not test; could not try; haven t tried; have not tried; have not tested; did not test; untested; never tried; did not try; have not checked; not checked; did not check; not been tested",
     { unseen: "not-tested" },
   ),
   condition(

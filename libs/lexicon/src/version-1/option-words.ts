@@ -1,4 +1,4 @@
-/** Words that choose an option of one item. `alone`: nobody need name the item for it. */
+/** Words that choose an option of one item, or say of one alone that it works or how worn it is. `alone`: nobody need name the item for it. */
 export type OptionWords = {
   readonly item: string;
   readonly option: string;

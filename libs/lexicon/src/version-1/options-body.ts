@@ -3,8 +3,8 @@ import type { OptionWords } from "./option-words.ts";
 
 const LEAK = {
   none: "no leak; not leak; dry; none; no drip; bone dry; dry as a bone; not leaking; do not leak",
-  weep: "weep; weeping; seep; seeping; seepage; damp; sweat; sweating; wet; slight leak; moist; misting; oil film",
-  drip: "drip; dripping; leak; leaking; leaky; drop on the floor; leaves a spot; leaves a drop; spot on the floor",
+  weep: "weep; weeping; leaks a little; leaking a little; little leak; leak slightly; small leak; minor leak; slow leak; bit of a leak; leak a bit; leaking slightly; touch of oil; oil mist; bit damp; wet around; seep; seeping; seepage; damp; sweat; sweating; wet; slight leak; moist; misting; oil film",
+  drip: "drip; dripping; oil on the floor; leave its mark; marks its territory; drops a bit; drop overnight; leaks a drop; leak; leaking; leaky; drop on the floor; leaves a spot; leaves a drop; spot on the floor",
   run: "run; running leak; pouring; gush; pours; runs out; leaks badly; leak badly",
 };
 const LOOSE = {
@@ -20,6 +20,36 @@ const PUMP = {
 };
 /** Body, trunk, interior and electrics: what each option is called when it is spoken of, beside the sheet's own words. No source: the trade's own words. */
 export const bodyOptions: readonly OptionWords[] = [
+  ...of("electrics.heat", {
+    yes: "hot; toasty; warm; blow hot; blow warm; gets warm; lovely and warm; nice and warm",
+    no: "cold; lukewarm; stays cold; blow cold; never gets warm; barely warm",
+  }),
+  ...of("electrics.horn", { yes: "loud; loud and clear; honk; beep; blow; sound", no: "silent; croak" }),
+  ...of("electrics.air-conditioning", {
+    yes: "cold; ice cold; blow cold; cool; gets cold; blows nice and cold",
+    no: "warm; blow warm; blow hot; need a charge; need charging; need gas; need regassing; need a compressor; not cold; need recharging; does not get cold; disconnected",
+  }),
+  ...of("electrics.blower", {
+    yes: "both speed; all speed; three speed; two speed; every speed; all three speed",
+    intermittent: "only on high; only on fast; one speed only; only works on high; high only",
+  }),
+  ...of("electrics.fuel-gauge", {
+    yes: "spot on; accurate",
+    no: "read empty; stuck on empty; on empty; always read full; read full; show empty; always on empty; guess",
+  }),
+  ...of("electrics.temperature-gauge", { yes: "spot on; sit in the middle; reads normal" }),
+  ...of("electrics.speedometer", {
+    intermittent: "bounces; bounce; jump; jumps about; needle wave; wave; flick about; needle bounce",
+  }),
+  ...of("electrics.wipers", { yes: "both speed; all speed", intermittent: "only on fast; only go on fast" }),
+  ...of("brakes.parking-brake", {
+    yes: "hold on the hill; hold on a hill; hold on a slope; three click; four click",
+    no: "roll away; does nothing; will not hold; not hold; hopeless",
+  }),
+  ...of("interior.headliner", {
+    "heavy-wear":
+      "hanging; hanging down; coming down; come loose; coming loose; come away; coming away; come unstuck; loose; falling down; drooping; come down; sagging; droop; dropped; down at the back; dropping",
+  }),
   ...[
     "driveline.leaks-before",
     "driveline.pinion-seal",
@@ -37,8 +67,9 @@ export const bodyOptions: readonly OptionWords[] = [
       "original paint; original; factory paint; first paint; paint it came with; factory finish; paint is original; untouched paint; paint is all original; never painted; never resprayed; never repainted; single stage original",
     blended: "blended; blended in; partly painted; blown in",
     refinished:
-      "refinished; resprayed; repainted; respray; repaint; painted; been painted; had paint; new paint; paint work done; paint work; pain work done; fresh paint; redone paint; older respray; had some paint; repaint done",
-    repaired: "repaired and painted; repaired and refinished; bodywork done; body work done",
+      "refinished; had a respray; been resprayed; been painted; done in; color change; been sprayed; had paint; resprayed; repainted; respray; repaint; painted; been painted; had paint; new paint; paint work done; paint work; pain work done; fresh paint; redone paint; older respray; had some paint; repaint done",
+    repaired:
+      "repaired and painted; repaired; been repaired; repair done; repaired and refinished; bodywork done; body work done",
   }),
   ...of("body.panel-material", {
     aluminum: "aluminum; alloy; made of aluminum",
@@ -71,7 +102,7 @@ export const bodyOptions: readonly OptionWords[] = [
   }),
   ...of("brightwork.emblems", {
     "complete-original":
-      "all there and all original; complete and original; all original; all there; complete; original badges; all correct",
+      "present and original; all present and original; are there; all of them there; every one there; present and correct; all there and all original; complete and original; all original; all there; complete; original badges; all correct",
     "complete-reproduction": "reproduction; some reproduction; repro; they are reproductions",
     incomplete: "missing; one missing; some missing; incomplete; is missing",
   }),
@@ -95,9 +126,9 @@ export const bodyOptions: readonly OptionWords[] = [
   }),
   ...of("interior.smell", {
     none: "not smell of anything; no smell; smells of nothing; no bad smell; no odor; smell clean; nothing",
-    smoke: "tobacco; cigarette smoke; smells of smoke",
+    smoke: "tobacco; cigarette; of smoke; like smoke; of cigarette; cigarette smoke; smells of smoke",
     musty: "musty; mildew; moldy; damp smell; mold; smells musty",
-    fuel: "smell of gas inside; fuel smell inside; smells like gas",
+    fuel: "smell of gas inside; of gas; of gasoline; of petrol; of fuel; like gas; like gasoline; like petrol; like fuel; gas smell; petrol smell; fuel smell inside; smells like gas",
     exhaust: "smells of exhaust; exhaust smell",
     burnt: "burnt wiring; smells burnt",
   }),

@@ -12,7 +12,8 @@ export const chassisOptions: readonly OptionWords[] = [
   ...of("steering.dampers", {
     dry: "dry; not leak; not leaking; no leak; new; good; not leaking just tired",
     film: "oil film; film of oil; slight mist; misting; sweat; damp",
-    leaking: "leak; leaking; blown; weep; they leak; wet; drip",
+    leaking:
+      "leak; leaking; blown; weeping; wet with oil; oily; leaking badly; pouring; weep; they leak; wet; drip",
     loose: "loose; bent",
   }),
   ...of("steering.damper-bounce", {
@@ -21,10 +22,10 @@ export const chassisOptions: readonly OptionWords[] = [
     more: "keep bouncing; bounces more",
   }),
   ...of("brakes.pedal-feel", {
-    firm: "firm; hard; good pedal; high and firm; high pedal; firm pedal; solid; nice and firm; pedal is high; pedal s high; nice high pedal; high and hard; good firm pedal; rock hard",
-    spongy: "spongy; soft; mushy; squishy",
+    firm: "firm; hard; nice and hard; nice and high; rock solid; high; good pedal; high and firm; high pedal; firm pedal; solid; nice and firm; pedal is high; pedal s high; nice high pedal; high and hard; good firm pedal; rock hard",
+    spongy: "spongy; soft; long; feel spongy; bit spongy; bit soft; low and soft; mushy; squishy",
     "pumps-up":
-      "pumps up; comes up when pumped; rises when pumped; have to pump it; need to pump it; have to pump",
+      "pumps up; pump them; got to pump; need pumping; have to pump; pump it up; pump them up; pump it; comes up when pumped; rises when pumped; have to pump it; need to pump it; have to pump",
   }),
   ...of("brakes.pedal-sink", {
     holds: "not sink; does not sink; hold; stays up; no sink",

@@ -17,11 +17,19 @@ export const engineOptions: readonly OptionWords[] = [
   }),
   ...of("engine.oil", {
     clean: "clean; clean and full; fresh; just changed; honey colored; new; clean and it is full",
-    used: "used; dirty; black; old; due for a change; dark",
+    used: "used; dirty; need a change; need changing; due for a change; bit black; bit dark; could do with a change; could do with changing; black; old; due for a change; dark",
     low: "low; down; a quart low",
     "fuel-thinned": "smells of fuel; smells of gas; fuel in it; thin with fuel; smells like gas",
     milky: "milky; emulsified; mayonnaise; milkshake; creamy",
   }),
+  ...of(
+    "engine.oil",
+    {
+      clean:
+        "fresh oil change; had an oil change; oil was changed; oil has been changed; just changed the oil; oil just changed; oil s been changed",
+    },
+    true,
+  ),
   ...of("engine.coolant", {
     clean: "clean; clean and full; fresh; green and clean; new; good",
     low: "low",
@@ -40,7 +48,7 @@ export const engineOptions: readonly OptionWords[] = [
       quiet:
         "quiet; no noise; no knock; no tick; runs quiet; no knocks; runs quietly; no rattles; no odd noise; no strange noise; not knock",
       "tick-cold":
-        "ticks when cold; tick cold; ticks cold; tick when it is cold; tick until warm; goes away when it is warm; goes away when warm; quiets down warm; tick on cold start; lifter tick cold",
+        "tick a bit when it is cold; tick until it warm up; tick until it warms up; tick till it warm up; goes away once it warm up; goes away once warm; until it warm up; tick when cold; bit of tick cold; tappety when cold; tappet noise when cold; noisy when cold; noisy till warm; ticks when cold; tick cold; ticks cold; tick when it is cold; tick until warm; goes away when it is warm; goes away when warm; quiets down warm; tick on cold start; lifter tick cold",
       "tick-warm": "ticks when warm; tick; ticking; lifter tick; ticks; tappet noise; tappety; ticks warm",
       knock: "knock; knocks; rod knock; knocking; bottom end knock; rumbles at the bottom end",
     },
@@ -57,7 +65,8 @@ export const engineOptions: readonly OptionWords[] = [
   ),
   ...of("engine.rebuild-claim", {
     "rebuilt-with-bills": "rebuilt with receipts; rebuilt with bills; rebuilt and i have the receipts",
-    rebuilt: "rebuilt; overhauled; rebuild; fully rebuilt; freshly rebuilt; reconditioned; built up; recon",
+    rebuilt:
+      "rebuilt; did the whole engine; did the engine; engine was done; engine done; been rebuilt; had a rebuild; rebuild on it; gone through; overhauled; rebuild; fully rebuilt; freshly rebuilt; reconditioned; built up; recon",
     "top-end":
       "head was off; head done; head has been off; top end only; top end; bottom end has never been touched; bottom end has never been apart; bottom end s never been apart; bottom end never; head rebuilt; head was done; valve job; had the head done; heads were done",
     never:

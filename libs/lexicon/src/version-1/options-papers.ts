@@ -10,11 +10,11 @@ export const papersOptions: readonly OptionWords[] = [
     "right-type":
       "right type; correct type; period correct; from the right type; correct for the year; same type; correct style",
     "other-type":
-      "other type; another type; wrong type; different type; later one; later replacement; swapped; later replacement of another type; not the correct type; not correct; bigger truck; crate engine; out of a bigger; out of a different; not original; not the original; replacement of another type; newer one",
+      "other type; another type; wrong type; different type; later one; later; later unit; newer; later five speed; later four speed; later three speed; later replacement; swapped; later replacement of another type; not the correct type; not correct; bigger truck; crate engine; out of a bigger; out of a different; not original; not the original; replacement of another type; newer one",
   }),
   ...of("identity.title-holder", {
     "seller-in-hand":
-      "in my name; in hand; in seller s name; in the seller s name; seller s name; in the dealer s name; in dealer s name; in owner s name; in the owner s name; in seller name; in our name; my name; seller s name in hand; in hand seller s name; in my name in hand; title in hand; have the title; i have it here; got the title; title in my name; i have title; our name",
+      "in my name; in the seller name; in the owner name; in my drawer; in the drawer; in my hand; in my wife and my name; have it here; got it here; it is here; here at the store; here in the office; title here; in the file; in our possession; in hand; in seller s name; in the seller s name; seller s name; in the dealer s name; in dealer s name; in owner s name; in the owner s name; in seller name; in our name; my name; seller s name in hand; in hand seller s name; in my name in hand; title in hand; have the title; i have it here; got the title; title in my name; i have title; our name",
     "seller-not-in-hand":
       "in my name but; waiting on the title; title is coming; title on the way; bank holds the title; title is in the mail; not in hand",
     "other-name":
@@ -22,9 +22,17 @@ export const papersOptions: readonly OptionWords[] = [
     "no-title":
       "no title; bill of sale only; there is no title; does not have a title; without a title; no papers; lost the title; title is lost",
   }),
+  ...of(
+    "identity.title-holder",
+    {
+      "seller-in-hand":
+        "in the seller s name; in my name; in our name; in seller s name; in the dealer s name",
+    },
+    true,
+  ),
   ...of("identity.title-brand", {
     clean:
-      "clean title; clean; no brand; title is clean; title s clean; not branded; unbranded; clean clear title; clear title",
+      "clean title; clean; clear; nothing on it; no brand; title is clean; title s clean; not branded; unbranded; clean clear title; clear title",
     rebuilt: "rebuilt title; reconstructed title; rebuilt; reconstructed",
     salvage: "salvage title; salvage; write off; category",
     flood: "flood title",
@@ -41,7 +49,8 @@ export const papersOptions: readonly OptionWords[] = [
     none: "no lien; none; no lien on it; lien free; no finance; no money owed; nothing owed; no outstanding finance; free of lien; no loan; no finance on it; finance free; clear of finance; nothing owing; nothing owing on it; owned outright; own it outright; free and clear; no loans against it",
     released:
       "released; lien released; paid off; released it; been released; lien has been paid; got the release; satisfied",
-    "release-promised": "will be released; release is coming; release promised; to be paid off",
+    "release-promised":
+      "will be released; will be paid off; be paid off at closing; get paid off; release is coming; release promised; to be paid off",
     open: "has a lien; still a lien; bank still; money owed; open; still owe; lien on it; open lien",
   }),
   ...of("identity.import-papers", {
@@ -100,11 +109,11 @@ export const papersOptions: readonly OptionWords[] = [
     "identity.miles-claim",
     {
       actual:
-        "actual mile; actual; original mile; true mile; real mile; original kilometer; actual mileage; genuine mile; original; genuine mile; documented mile; actual original miles",
+        "actual mile; actual; genuine; original mile; true mile; real mile; original kilometer; actual mileage; genuine mile; original; genuine mile; documented mile; actual original miles",
       believed:
-        "believed actual; believe it is actual; believe that is actual; believed to be actual; think that is actual; believe those are actual; we believe that is right; believe it to be actual; believed to be correct",
+        "believed actual; believe that is right; believe that s right; believe it; believe that; believe it is right; think that is right; believe it is genuine; believed genuine; believe they are genuine; should be right; believe it is actual; believe that is actual; believed to be actual; think that is actual; believe those are actual; we believe that is right; believe it to be actual; believed to be correct",
       unknown:
-        "true mileage unknown; mileage unknown; tmu; true mile unknown; not actual; unknown mileage; no idea if that is right; can not vouch for the mileage; cannot vouch; not the true figure; mileage is unknown; do not know if that is right; can not say if that is right; miles unknown; exempt mile; no way to know; do not know the true miles",
+        "true mileage unknown; could not tell you the real mile; could not tell you the mile; can not promise that s right; can not promise that is right; can not promise; can not guarantee the mile; can not guarantee; no guarantee; can not swear to it; do not know if that is true; do not know if it is true; who know; five digit so who know; could not tell you if; your guess is as good as mine; can not be verified; not verified; no proof of that; can not prove it; could be round once; might be round once; not guaranteed; no way of knowing; mileage unknown; tmu; true mile unknown; not actual; unknown mileage; no idea if that is right; can not vouch for the mileage; cannot vouch; not the true figure; mileage is unknown; do not know if that is right; can not say if that is right; miles unknown; exempt mile; no way to know; do not know the true miles",
     },
     false,
   ),

@@ -17,7 +17,7 @@ export const roadOptions: readonly OptionWords[] = [
         "shift clean; shift fine; shift smooth; clean; smooth; shift like butter; shifts smoothly; shift well; shift good; change sweetly; every gear clean; like butter; crisp; shifts great; good; fine; shifts nicely; smoothly; sweet; goes through the gears; goes through all the gears; shifts through all the gears; runs through the gears; finds every gear; every gear is there; no grinding; does not grind; doesn t grind; never grinds",
       stiff: "stiff; notchy; slow to shift; hard to shift; stiff when cold; balky",
       grinds:
-        "grind; grinds into second; crunch; crunchy; a bit crunchy; bit crunchy; baulks; crunches; grinds; crunches into second; crunch into second; beaten synchro; worn synchro; synchro is worn; grinds going into",
+        "grind; grind if you rush it; grind a bit; crunch if you rush it; graunch; weak synchro; synchro is weak; crunch a bit; grind into; grinds into second; crunch; crunchy; a bit crunchy; bit crunchy; baulks; crunches; grinds; crunches into second; crunch into second; beaten synchro; worn synchro; synchro is worn; grinds going into",
       "jumps-out":
         "jump out; jumps out of; jumps out; pops out; pop out; pops out of gear; jumps out of gear; jumps out of third",
       slips: "slips between gears; flares; slip",
@@ -41,7 +41,7 @@ export const roadOptions: readonly OptionWords[] = [
       none: "no vibration; no shake; no shimmy; does not shake; no shaking; does not shimmy; does not vibrate; doesn t shake; smooth at speed; vibration free; no vibrations",
       slight:
         "slight vibration; little vibration; bit of a vibration; bit of vibration; small vibration; slight shake; a vibration",
-      rim: "vibration in the steering wheel; shimmy in the wheel; shake in the wheel; steering wheel shake; vibration in the wheel; vibrates through the wheel",
+      rim: "vibration in the steering wheel; shudder in the wheel; shudder through the wheel; shudder in the steering wheel; wobble in the wheel; shake the wheel; wheel shake; wheel wobble; shimmy in the wheel; shake in the wheel; steering wheel shake; vibration in the wheel; vibrates through the wheel",
       seat: "vibration in the seat",
     },
     true,
@@ -61,16 +61,20 @@ export const roadOptions: readonly OptionWords[] = [
     "road.cold-start",
     {
       "at-once":
-        "start right up; fire right up; start at once; starts immediately; fires up immediately; start on the first turn; start instantly; first turn of the key; starts first time; at once; fire up first time; right away; fires right up; start straight away; starts on the button; start on the button; starts first turn; starts every time; starts instantly; immediately; starts right up every time; start easily; starts easily; starts well; starts great; starts good",
+        "start right up; start easy; start on the key; start on the button; start first time; start first turn; start at the first turn; start without fuss; bang on; start straight off; first touch; first flick; catch at once; fire right up; start at once; starts immediately; fires up immediately; start on the first turn; start instantly; first turn of the key; starts first time; at once; fire up first time; right away; fires right up; start straight away; starts on the button; start on the button; starts first turn; starts every time; starts instantly; immediately; starts right up every time; start easily; starts easily; starts well; starts great; starts good",
       "within-ten-seconds":
         "few seconds; within ten seconds; starts after a few seconds; starts within a few seconds; couple of seconds; needs a bit of cranking; within a few seconds; takes a few seconds",
       "several-tries":
-        "few tries; several tries; couple of tries; two or three tries; takes a few tries; hard to start; starts after a few tries; reluctant to start; needs coaxing; takes some cranking",
+        "few tries; couple try; couple of go; took a couple; second try; third try; third time; couple of attempt; few attempt; few go; took some doing; few pumps; several tries; couple of tries; two or three tries; takes a few tries; hard to start; starts after a few tries; reluctant to start; needs coaxing; takes some cranking",
       "no-start":
         "does not start; will not start; no start; not start; does not run; non runner; not running",
     },
     true,
   ),
+  ...of("road.lock-up", {
+    "none-fitted":
+      "not fitted; no overdrive; does not have; does not have it; has not got; without overdrive; never fitted",
+  }),
   ...of("road.idle-quality", {
     even: "even; idles smooth; idle smoothly; smooth; steady; idles nice; evenly; idles evenly; idles fine; idle good; idles well; purrs",
     uneven: "uneven; rough; lumpy; rough idle; idles rough; lopey",
@@ -89,7 +93,7 @@ export const roadOptions: readonly OptionWords[] = [
     true,
   ),
   ...of("engine.smoke-overrun", {
-    puff: "puff of blue on the overrun; puff on overrun; puffs on lift off",
+    puff: "puff; puff of blue on the overrun; puff on overrun; puffs on lift off",
     cloud: "cloud on overrun",
   }),
 ];

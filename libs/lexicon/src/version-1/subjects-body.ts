@@ -14,7 +14,7 @@ const PANEL = [
   "gaps.bolts-disturbed",
 ];
 const DOOR = [...PANEL, "doors.latches", "doors.drop", "doors.hinge-play"];
-const LID = [...PANEL, "doors.lid-latches"];
+const LID = [...PANEL, "doors.lid-latches", "doors.lid-supports"];
 const GAP = ["gaps.width-top", "gaps.width-bottom", "gaps.flushness"];
 const DOORS = "left-front-door left-rear-door right-rear-door right-front-door";
 const BED = "bed side; bedside; box side; side of the bed";
@@ -46,6 +46,7 @@ export const bodySubjects: readonly Subject[] = [
     `quarter; quarter panel; rear quarter (panel); rear/back fender/wing; ${BED}`,
     "left-quarter right-quarter",
   ),
+  subject("bed", PANEL, "bed; pickup bed; truck bed; load bed", "left-quarter right-quarter"),
   subject("hood", LID, "hood; bonnet; engine lid; engine cover", "hood"),
   subject("trunk-lid", LID, "trunk lid; boot lid; decklid; deck lid; trunklid; bootlid", "trunk-lid"),
   subject(
@@ -58,7 +59,11 @@ export const bodySubjects: readonly Subject[] = [
   subject("cowl", PANEL, "cowl panel; cowl top; scuttle panel", "cowl"),
   subject("nose-panel", PANEL, "nose; nose panel; front panel; front valance; header panel", "nose-panel"),
   subject("tail-panel", PANEL, "tail panel; rear/back panel; rear valance; taillight panel", "tail-panel"),
-  subject("all-panels", PANEL, "paint; paintwork; every panel; all the panels; body panel; panel; bodywork"),
+  subject(
+    "all-panels",
+    PANEL,
+    "paint; paintwork; whole car; entire car; whole thing; whole body; whole lot; complete car; every panel; all the panels; body panel; panel; bodywork",
+  ),
   subject("cowl-water", ["body.cowl-water"], "cowl; plenum; scuttle; cowl drain; plenum drain"),
   subject(
     "window-channels",
@@ -155,7 +160,7 @@ export const bodySubjects: readonly Subject[] = [
   subject("hinge-play", ["doors.hinge-play"], "hinge play; door hinge; hinge; hinge pin"),
   subject("door-drop", ["doors.drop"], "door drop"),
   subject("latches", ["doors.latches"], "door latch; latch; door catch; striker", DOORS),
-  subject("locks", ["doors.locks"], "door lock", DOORS),
+  subject("locks", ["doors.locks"], "door lock; lock", DOORS),
   subject(
     "regulators",
     ["doors.regulators"],
@@ -172,11 +177,15 @@ export const bodySubjects: readonly Subject[] = [
   subject("hood-hinges", ["doors.lid-hinges"], "hood/bonnet hinge", "hood"),
   subject("trunk-hinges", ["doors.lid-hinges"], "trunk/boot hinge", "trunk-lid"),
   subject("hood-pins", ["doors.extra-fasteners"], "hood/bonnet pin", "hood"),
+  subject("lid-supports", ["doors.lid-supports"], "lid support; gas strut; lid strut; lid stay"),
   subject(
-    "lid-supports",
+    "tailgate-struts",
     ["doors.lid-supports"],
-    "lid support; gas strut; hood spring; lid stay; tailgate strut; hatch strut; hood prop",
+    "tailgate/hatch/liftgate strut/support/stay",
+    "tailgate",
   ),
+  subject("hood-struts", ["doors.lid-supports"], "hood/bonnet strut/support/stay/prop/spring", "hood"),
+  subject("trunk-struts", ["doors.lid-supports"], "trunk/boot strut/support/stay/spring", "trunk-lid"),
   subject("door-drains", ["doors.drains"], "door drain (channel/hole); drain hole; weep hole; drain channel"),
   subject(
     "door-bottom",

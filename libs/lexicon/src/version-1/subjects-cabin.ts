@@ -76,8 +76,8 @@ export const cabinSubjects: readonly Subject[] = [
   subject("silt", ["interior.silt"], "silt; mud residue"),
   subject(
     "top",
-    ["interior.top"],
-    "convertible top; soft top; drop top; folding top; softtop; top fabric; hood fabric; hood cover; top",
+    ["interior.top", "electrics.power-top"],
+    "convertible top; soft top; fabric; canvas; mohair; drop top; folding top; softtop; top fabric; hood fabric; hood cover; top",
     "fabric",
   ),
   subject("top-frame", ["interior.top"], "top frame; hood frame; hood irons; hood stick", "frame"),
@@ -103,7 +103,11 @@ export const cabinSubjects: readonly Subject[] = [
     ["electrics.temperature-gauge"],
     "temp/temperature gauge; water temp/temperature gauge; water gauge",
   ),
-  subject("oil-gauge", ["electrics.oil-gauge"], "oil (pressure) gauge; oil light"),
+  subject(
+    "oil-gauge",
+    ["electrics.oil-gauge", "engine.oil-pressure-idle", "engine.oil-pressure-2000"],
+    "oil (pressure) gauge; oil light",
+  ),
   subject(
     "charge-gauge",
     ["electrics.charge-gauge"],
@@ -123,7 +127,11 @@ export const cabinSubjects: readonly Subject[] = [
     ],
     "gauge; instrument; dial; all the gauge",
   ),
-  subject("warning-lamps", ["electrics.warning-lamps"], "warning lamp/light; idiot light"),
+  subject(
+    "warning-lamps",
+    ["electrics.warning-lamps"],
+    "warning lamp/light; idiot light; light on the dash; lamp on the dash; light in the dash; dash warning light; light on the dashboard",
+  ),
   subject("lamps", ["electrics.lamps"], "light; lamp; lighting; all the light/lamp; exterior light"),
   lamp(
     "headlamp",
@@ -155,7 +163,7 @@ export const cabinSubjects: readonly Subject[] = [
   subject("horn", ["electrics.horn"], "horn"),
   subject("wipers", ["electrics.wipers"], "wiper; windshield/windscreen wiper"),
   subject("washers", ["electrics.washers"], "washer; screen washer; windshield washer"),
-  subject("blower", ["electrics.blower"], "blower; heater fan; fan motor; blower motor"),
+  subject("blower", ["electrics.blower"], "blower; fan; heater fan; heater blower; fan motor; blower motor"),
   subject("heat", ["electrics.heat"], "heater; heat; heating"),
   subject(
     "defrost",
@@ -165,7 +173,7 @@ export const cabinSubjects: readonly Subject[] = [
   subject(
     "air-conditioning",
     ["electrics.air-conditioning", "electrics.vent-temperature"],
-    "air conditioning; air conditioner; a c; ac; aircon; air con; factory air",
+    "air conditioning; air conditioner; the air; a c; ac; aircon; air con; factory air",
   ),
   subject("vent-temperature", ["electrics.vent-temperature"], "vent temperature; at the vent"),
   subject("radio", ["electrics.radio"], "radio; stereo; wireless; tape deck; cassette player"),

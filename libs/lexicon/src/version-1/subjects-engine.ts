@@ -205,8 +205,9 @@ export const engineSubjects: readonly Subject[] = [
   subject(
     "gearbox-kind",
     ["identity.gearbox-kind"],
-    "gearbox kind; five speed (gearbox/manual); four speed (gearbox/manual); three speed (gearbox/manual); six speed (gearbox/manual); five speed gear box; four speed automatic; three speed automatic; overdrive",
+    "gearbox kind; five speed (gearbox/manual); four speed (gearbox/manual); three speed (gearbox/manual); six speed (gearbox/manual); five speed gear box; four speed automatic; three speed automatic; four speed with overdrive; with overdrive",
   ),
+  subject("overdrive", ["road.lock-up"], "overdrive; converter lock up; lock up converter"),
   subject("theft", ["identity.theft"], "theft check; stolen; theft recovery; theft"),
   subject("buy-back", ["identity.buy-back"], "lemon; buy back; buyback; bought back"),
   subject("owners", ["identity.owners"], "chain of owner; ownership history; provenance; owner history"),

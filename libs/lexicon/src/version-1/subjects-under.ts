@@ -60,7 +60,7 @@ export const underSubjects: readonly Subject[] = [
   subject(
     "collision",
     ["underbody.collision-repair"],
-    "accident/crash/collision damage; accident; collision; frame damage; collision/accident repair; hit in the rear/front/side/back; sign of collision (repair); sign of accident",
+    "accident/crash/collision damage; accident; collision; frame damage; collision/accident repair; hit in the rear/front/side/back; been hit; ever been hit; been crashed; been in an accident; been in a wreck; sign of collision (repair); sign of accident",
   ),
   subject(
     "undercoat",
@@ -87,15 +87,20 @@ export const underSubjects: readonly Subject[] = [
     ["driveline.leaks-before"],
     "no leak; any leak; oil leak; fluid leak; not leak; leak underneath; leak anywhere; leak a drop",
   ),
-  leak("leak-engine-front", "front seal; timing cover; front crank seal; engine front", "engine-front"),
+  leak(
+    "leak-engine-front",
+    "front seal; timing cover; front of the engine; front of engine; front of the motor; crank pulley; front pulley; front crank seal; engine front",
+    "engine-front",
+  ),
   leak("leak-valve-cover", "valve/rocker/cam cover; valve cover gasket; cam cover gasket", "valve-covers"),
   leak("leak-oil-pan", "oil pan; sump; pan; oil pan gasket; sump gasket", "oil-pan"),
   leak("leak-rear-main", "rear main (seal); rear crank seal; crankshaft rear seal", "rear-main-seal"),
-  leak("gearbox", "gearbox; gear box; transmission; trans; tranny; box", "gearbox", [
-    "identity.originality",
-    "driveline.gearbox-fluid",
-    "identity.gearbox-kind",
-  ]),
+  leak(
+    "gearbox",
+    "gearbox; gear box; transmission; transmission pan; transmission seal; trans pan; gearbox seal; transmission tail seal; trans; tranny; box",
+    "gearbox",
+    ["identity.originality", "driveline.gearbox-fluid", "identity.gearbox-kind"],
+  ),
   leak("axle", "rear/back axle; axle; rear end; differential; diff; back end; rear differential", "axle", [
     "identity.originality",
   ]),
@@ -199,7 +204,7 @@ export const underSubjects: readonly Subject[] = [
     ["brakes.parking-brake"],
     "parking brake; handbrake; hand brake; e brake; emergency brake; park brake; ebrake",
   ),
-  subject("brakes", ["road.braking"], "brake; braking"),
+  subject("brakes", ["road.braking", "brakes.pedal-feel", "brakes.pedal-sink"], "brake; braking"),
   subject("front-pads", ["brakes.lining-thickness"], "front pad/shoe/lining; front brake pad", FRONT),
   subject(
     "rear-pads",

@@ -2,6 +2,7 @@ import { folded } from "../folded/index.ts";
 import type { Outcome } from "../outcome-words/index.ts";
 import { outcomeOf } from "../outcome-words/index.ts";
 import { isPlaceOnly, labelOf } from "../label/index.ts";
+import { findUnit } from "../unit-words/index.ts";
 
 /** What a heading says of the column under it. */
 export type HeadingRole = "label" | "place" | "value" | "unit" | "note" | "ignored" | "tick" | "at" | "spot";
@@ -19,7 +20,10 @@ const WORDS: readonly (readonly [role: HeadingRole, words: string])[] = [
     "label",
     "item;items;check;checks;check item;check point;checkpoint;component;components;part;parts;area;area checked;description;point;inspection item;inspection point;what;system;section;section / check;section/check;panel;test;tests;subject;element;feature;task;question;items checked;item checked;item description;category;group;equipment;fluid;fluids;function;measured item;component / system;system / component",
   ],
-  ["place", "place;position;pos;pos.;location;side;corner;where;wheel position;station;spot;cylinder;cyl"],
+  [
+    "place",
+    "place;position;pos;pos.;location;side;corner;where;wheel position;station;spot;cylinder;cyl;cyl.;cylinder no;cyl no",
+  ],
   [
     "value",
     "result;results;reading;readings;value;values;measured;measurement;measurements;actual;finding;findings;grade;rating;score;condition;cond;cond.;status;answer;ok?;y/n;yes/no;pass/fail;p/f;works?;works;working?;ok/nok;found;state;assessment;data;figure;ok y/n;mark;1-5;a-f;outcome;inspection;response;check?;checked;observed;readout;level;looks;look;appearance;quality;figure;amount;present",
@@ -27,7 +31,7 @@ const WORDS: readonly (readonly [role: HeadingRole, words: string])[] = [
   ["unit", "unit;units;uom;unit of measure"],
   [
     "note",
-    "note;notes;comment;comments;remark;remarks;detail;details;observation;observations;action;explanation;further notes;inspector notes;inspector's notes;comments / action;notes / action;issue;issues found;what;memo;additional comments;what was seen;seen;what we found;found on inspection;description of defect;defect description;faults found;further information;info;recommendation;recommendations;notes/comments;comments/notes",
+    "note;notes;comment;comments;remark;remarks;detail;details;observation;observations;action;explanation;further notes;inspector notes;inspector's notes;comments / action;notes / action;issue;issues found;what;memo;additional comments;what was seen;seen;what we found;what i found;what i saw;what was found;i found;description;in words;found on inspection;description of defect;defect description;faults found;further information;info;recommendation;recommendations;notes/comments;comments/notes",
   ],
   [
     "ignored",
@@ -86,6 +90,22 @@ const isCylinder = (text: string): boolean =>
 /** A bare number counts spots or cylinders. */
 export const isCount = (text: string): boolean => /^\s*\d{1,2}\s*$/.test(text);
 
+/** `Yes | No`: beside the one the other heads a column of ticks, and no running numbers. */
+const ANSWERS = new Set(["yes", "y", "ja"]);
+const isNo = (text: string): boolean => /^(?:no|n)$/.test(plain(text));
+
+/**
+ * What the cells of a row say as headings, each by itself and beside the others.
+ *
+ * @example headingsOf(["Item", "Yes", "No"])[2]?.role // "tick"
+ */
+export const headingsOf = (texts: readonly string[]): (Heading | undefined)[] => {
+  const isAsked = texts.some((text) => ANSWERS.has(plain(text)));
+  return texts.map((text) =>
+    isAsked && isNo(text) ? { role: "tick", outcome: { says: "no" } } : headingOf(text),
+  );
+};
+
 /**
  * What a cell says as a heading; nothing where it is the name of something or a value.
  *
@@ -99,6 +119,7 @@ export const headingOf = (text: string): Heading | undefined => {
   const role = byWord.get(word) ?? byWord.get(word.replace(/\s*[([].*[)\]]\s*$/, ""));
   if (role !== undefined) return { role };
   if (tick !== undefined) return tick;
+  if (text.trim().length > 1 && findUnit(text) !== undefined) return { role: "value" };
   const label = labelOf(text);
   return isPlaceOnly(label) || /^\s*spare\s*$/i.test(text) ? { role: "at" } : undefined;
 };

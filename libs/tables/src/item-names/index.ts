@@ -51,7 +51,17 @@ const namesOfPatterns = (
   );
 
 /** Words of condition say little of what is meant: rust in a floor is asked of the floor. */
-const OF_CONDITION: ReadonlySet<string> = new Set(["rust", "damage", "dent", "hole", "crack"]);
+const OF_CONDITION: ReadonlySet<string> = new Set([
+  "rust",
+  "damage",
+  "dent",
+  "hole",
+  "crack",
+  "present",
+  "fitted",
+  "included",
+  "supplied",
+]);
 
 /** A word that stands in few names says more; one in none says that something else is meant. */
 const weigh = (names: readonly Name[]): Map<string, number> => {

@@ -40,8 +40,8 @@ const SHORT: readonly (readonly [pattern: RegExp, words: string])[] = [
   [/(?<![A-Za-z])N\s?\/\s?S\s?\/?\s?R(?:EAR)?(?![A-Za-z])|\bNSR\b/gi, " left rear "],
   [/(?<![A-Za-z])O\s?\/\s?S\s?\/?\s?F(?:RONT)?(?![A-Za-z])|\bOSF\b/gi, " right front "],
   [/(?<![A-Za-z])O\s?\/\s?S\s?\/?\s?R(?:EAR)?(?![A-Za-z])|\bOSR\b/gi, " right rear "],
-  [/(?<![A-Za-z])N\s?\/\s?S(?![A-Za-z])|\bNS\b|\bnear\s?-?side\b/g, " left "],
-  [/(?<![A-Za-z])O\s?\/\s?S(?![A-Za-z])|\bOS\b|\boff\s?-?side\b/g, " right "],
+  [/(?<![A-Za-z])N\s?\/\s?S(?![A-Za-z])|\bNS\b|\b[Nn][Ee][Aa][Rr]\s?-?[Ss][Ii][Dd][Ee]\b/g, " left "],
+  [/(?<![A-Za-z])O\s?\/\s?S(?![A-Za-z])|\bOS\b|\b[Oo][Ff][Ff]\s?-?[Ss][Ii][Dd][Ee]\b/g, " right "],
   [/^\s*L\s?\/\s?R\s*$/i, " left rear "],
   [/(?<![A-Za-z/])L\s?\/\s?R(?![A-Za-z/])/g, " left right "],
   [
@@ -60,8 +60,8 @@ const SHORT: readonly (readonly [pattern: RegExp, words: string])[] = [
     /(?<![A-Za-z/])R\s?[/.-]\s?R\.?(?![A-Za-z/])|\bRHR\b|\bRR\b|\bRRH\b|\bR\/?H\/?R\b|\bBR\b/g,
     " right rear ",
   ],
-  [/\bL\/?H\/?S?\b|(?<![A-Za-z/'])L(?![A-Za-z/'])/g, " left "],
-  [/\bR\/?H\/?S?\b|(?<![A-Za-z/'])R(?![A-Za-z/'])/g, " right "],
+  [/\bL\/?H\/?S?\b|(?<![A-Za-z\d/'])L(?![A-Za-z\d/'])/g, " left "],
+  [/\bR\/?H\/?S?\b|(?<![A-Za-z\d/'])R(?![A-Za-z\d/'])/g, " right "],
   [/\bD\/S\b|\bdriver'?s?[ -]side\b/gi, " driver "],
   [/\bP\/S\b|\bpass(?:enger)?'?s?[ -]side\b/gi, " passenger "],
   [/\bpass\b/gi, " passenger "],
@@ -159,7 +159,7 @@ const remarkIn = (text: string): { readonly remark?: string; readonly rest: stri
 const stemsOf = (text: string): string[] =>
   tokenize(text)
     .filter(({ kind, stem }) => kind === "word" || /^\d{3,5}$/.test(stem))
-    .map(({ stem }) => ABBREVIATIONS[stem] ?? stem);
+    .map(({ stem }) => (Object.hasOwn(ABBREVIATIONS, stem) ? (ABBREVIATIONS[stem] ?? stem) : stem));
 
 const parse = (text: string): Label => {
   const { unit, rest } = unitIn(text);

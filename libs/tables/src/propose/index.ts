@@ -59,6 +59,20 @@ const placed = (claim: Claim, candidate: Candidate, reading: Reading, more: read
     form: reading.form,
   });
 
+/** `Engine oil leaks | rear main and sump, dripping` names in its answer where it leaks. */
+const sourcesIn = (claim: Claim, { item, at }: Candidate, reading: Reading): readonly string[] => {
+  if (item.positions !== "leak-sources" || at !== undefined || claim.value.numeric) return [];
+  const parts = `${claim.value.text}, ${claim.note}`.split(/\s*(?:[,;&/]|\band\b|\bfrom\b|\bat\b)\s*/i);
+  return [
+    ...new Set(
+      parts.flatMap((part) => {
+        const [named] = itemsNamed(reading.sheet, labelOf(part), []).filter((one) => one.item.id === item.id);
+        return named?.at !== undefined && named.fit > 0.5 ? named.at : [];
+      }),
+    ),
+  ];
+};
+
 /** Where the name does not say it, what is bad is where its own words or the note say (`Brake lights: no, LH out`). */
 const withNote = (claim: Claim, candidate: Candidate, answer: Answer, reading: Reading): Places => {
   const named = placed(claim, candidate, reading, []);
@@ -66,8 +80,11 @@ const withNote = (claim: Claim, candidate: Candidate, answer: Answer, reading: R
   // “Do all lights work?” answered with no is not said of each.
   const someOf = bad && named.positions.length > 2 && claim.where.some(({ all }) => all);
   const places = someOf ? { ...named, how: "all" as const } : named;
+  const source = bad ? sourcesIn(claim, candidate, reading) : [];
+  if (source.length > 0) return { positions: source, how: "said" };
   if (places.how === "said") return places;
-  const words = labelOf(`${claim.value.numeric ? "" : claim.value.text} ${claim.note}`);
+  const own = claim.value.numeric || answer.kind === "code" ? "" : claim.value.text;
+  const words = labelOf(`${own} ${claim.note}`);
   const worn =
     answer.kind === "grade" &&
     answer.scale === "house" &&
@@ -107,6 +124,18 @@ const fitOfFigure = ({ value }: Claim, item: Item): number => {
   return item.answer === "reading" ? 1.15 : value.numeric ? 0.85 : 1;
 };
 
+/** Yes and no are of what works or is there sooner than of a grade. */
+const fitOfAnswer = ({ value }: Claim, item: Item): number =>
+  item.answer === "grade" && (value.outcome?.says === "yes" || value.outcome?.says === "no") ? 0.8 : 1;
+
+/** What the note speaks of: `Seat belts | bad | webbing frayed` is of the webbing. */
+const fitOfNote = ({ note, names }: Claim, item: Item): number => {
+  if (note === "") return 1;
+  const named = new Set(names.flatMap(({ core }) => core));
+  const noted = new Set(labelOf(note).core);
+  return labelOf(item.words.american).core.some((stem) => noted.has(stem) && !named.has(stem)) ? 1.08 : 1;
+};
+
 /** A fault that is named is a fault of the part before it is a grade of it. */
 const fitOfFault = ({ value }: Claim, item: Item): number => {
   if (item.answer !== "grade" || value.numeric || value.outcome !== undefined) return 1;
@@ -142,6 +171,8 @@ const attempt = (claim: Claim, candidate: Candidate, reading: Reading): Tried =>
     fitOfSection(item, reading.sections) *
     fitOfGrade(claim, item, scale) *
     fitOfFault(claim, item) *
+    fitOfAnswer(claim, item) *
+    fitOfNote(claim, item) *
     fitOfFigure(claim, item);
   const made = answerOf({
     item,

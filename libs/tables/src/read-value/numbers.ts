@@ -1,3 +1,5 @@
+import { numbersIn } from "@evenhand/lexicon/number-words";
+import { tokenize } from "@evenhand/lexicon/tokenize";
 import type { UnitSymbol } from "@evenhand/shared/unit";
 import { findUnit } from "../unit-words/index.ts";
 
@@ -20,6 +22,27 @@ const VULGAR: Readonly<Record<string, string>> = {
   "⅔": "2/3",
 };
 
+const LENGTHS = "(?:inch(?:es)?|mm|millimet(?:er|re)s?|cm|volts?|psi|miles?|bar)";
+const IN_WORDS: readonly (readonly [words: RegExp, figure: string])[] = [
+  [new RegExp(`\\b(?:a )?quarter of an? (?=${LENGTHS}\\b)`, "gi"), "1/4 "],
+  [new RegExp(`\\bthree[- ]quarters of an? (?=${LENGTHS}\\b)`, "gi"), "3/4 "],
+  [new RegExp(`\\bhalf (?:of )?(?:an? )?(?=${LENGTHS}\\b)`, "gi"), "1/2 "],
+  [new RegExp(`\\ban? (?=${LENGTHS}\\b)`, "gi"), "1 "],
+];
+
+/** `An inch`, `twelve volts`: where a unit stands behind it, a figure in words is one. */
+const inFigures = (text: string): string => {
+  if (/\d/.test(text)) return text;
+  const short = IN_WORDS.reduce((whole, [words, figure]) => whole.replace(words, figure), text);
+  if (short !== text) return short;
+  const tokens = tokenize(text);
+  const number = numbersIn(tokens).find(({ to }) => findUnit(tokens[to]?.stem ?? "") !== undefined);
+  const [first, last] = [tokens[number?.from ?? -1], tokens[(number?.to ?? 0) - 1]];
+  return number === undefined || first === undefined || last === undefined
+    ? text
+    : `${text.slice(0, first.start)}${number.value}${text.slice(last.end)}`;
+};
+
 /** Vulgar fractions written out, the signs of minus, times and fraction made plain. */
 const plain = (text: string): string =>
   text
@@ -31,7 +54,7 @@ const plain = (text: string): string =>
 
 /** A whole number with a fraction, a fraction, or a decimal with either sign for the point and either for thousands. */
 const NUMBER =
-  /(?<![\w/.,])(?<sign>[-+])?(?:(?<whole>\d+)[ -])?(?<top>\d+)\s*\/\s*(?<bottom>\d+)(?![\d/])|(?<![\w/])(?<minus>[-+])?(?<decimal>\d[\d.,' ]*\d|\d)(?![\d/])/gu;
+  /(?<![\w/.,])(?<sign>[-+])?(?:(?<whole>\d+)[ -])?(?<top>\d+)\s*\/\s*(?<bottom>\d+)(?![\d/])|(?<![\w/])(?<minus>[-+])?(?<decimal>\d[\d.,' ]*\d|\d|(?<![\d.])\.\d+)(?![\d/])/gu;
 
 const COMMA_THOUSANDS = /^\d{1,3}(?:,\d{3})+(?:\.\d+)?$/;
 const POINT_THOUSANDS = /^\d{1,3}(?:\.\d{3}){1,}(?:,\d+)?$/;
@@ -49,7 +72,7 @@ export const decimalOf = (text: string, { comma }: Writing): number | undefined 
       : Number(joined.replaceAll(",", ""));
   if (comma && POINT_THOUSANDS.test(joined)) return Number(joined.replaceAll(".", "").replace(",", "."));
   if (/^\d+,\d+$/.test(joined)) return Number(joined.replace(",", "."));
-  return /^\d+(?:\.\d+)?$/.test(joined) ? Number(joined) : undefined;
+  return /^(?:\d+(?:\.\d+)?|\.\d+)$/.test(joined) ? Number(joined) : undefined;
 };
 
 const fractionOf = (groups: Readonly<Record<string, string | undefined>>): number | undefined => {
@@ -61,7 +84,7 @@ const fractionOf = (groups: Readonly<Record<string, string | undefined>>): numbe
 
 type Found = { readonly value: number; readonly end: number; readonly start: number; readonly of32: boolean };
 
-const numbersIn = (text: string, writing: Writing): Found[] =>
+const figuresIn = (text: string, writing: Writing): Found[] =>
   Array.from(text.matchAll(NUMBER)).flatMap((match) => {
     const groups = match.groups ?? {};
     const place = { start: match.index, end: match.index + match[0].length };
@@ -100,8 +123,8 @@ const isThousands = (text: string): boolean => /^\d{1,3}\.\d{3}$/.test(text.trim
  * @example numbersOf("14 3/8 in", { comma: false }) // { values: [14.375], unit: "in" }
  */
 export const numbersOf = (text: string, writing: Writing): Numbers | undefined => {
-  const whole = plain(text);
-  const found = numbersIn(whole.replaceAll(":1", "::"), writing);
+  const whole = plain(inFigures(text));
+  const found = figuresIn(whole.replaceAll(":1", "::"), writing);
   const [first] = found;
   if (first === undefined) return undefined;
   const units = found.map(({ end }) => unitBehind(whole.slice(end)));
@@ -119,7 +142,7 @@ export const numbersOf = (text: string, writing: Writing): Numbers | undefined =
 /** Whether what stands in a cell is numbers and a unit and hardly anything else. */
 export const isNumeric = (text: string): boolean => {
   const left = plain(text)
-    .replaceAll(/[-+]?\d[\d.,'/]*/g, " ")
+    .replaceAll(/[-+]?\.?\d[\d.,'/]*/g, " ")
     .replaceAll(/[~≈<>±@]/g, " ")
     .trim();
   const words = left.split(/[\s/,;&-]+/).filter((word) => word !== "");

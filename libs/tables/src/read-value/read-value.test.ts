@@ -19,6 +19,9 @@ test.each([
   ["75 ft-lb", [75], "lbf.ft"],
   ["45%", [45], "%"],
   ["12.4V", [12.4], "V"],
+  ['.003"', [0.003], "in"],
+  ["An inch of play", [1], "in"],
+  ["half an inch", [0.5], "in"],
 ])("%s is read as %j %s", (text, values, unit) => {
   expect(readValue(text, point).numbers).toMatchObject({ values, unit });
 });

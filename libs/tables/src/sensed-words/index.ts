@@ -21,6 +21,9 @@ const WRITTEN: readonly (readonly [words: string, ...senses: Sense[]])[] = [
     "does not hold; will not hold; not holding; not work; does not work; will not work; no power; no sound; no function; snapped (off); one out; bulb out; bulb gone; u s; kaput; not working; no good",
     { working: "no" },
   ],
+  ["left/right/front/rear/lh/rh/nearside/offside/both/bulb out; out; blown; u/s; dud", { working: "no" }],
+  ["hot; both sweep; sweep; both speed; all speed; both work; all work; spot on; free", { working: "yes" }],
+  ["frayed; fraying; fray; threadbare; scuffed through", { grade: "heavy-wear" }],
   [
     "bulb dim; dim; slow; weak; works at times; intermittent fault; only on high; erratic; lazy",
     { working: "intermittent" },

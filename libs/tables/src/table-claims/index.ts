@@ -9,7 +9,7 @@ import { readValue } from "../read-value/index.ts";
 import type { Value } from "../read-value/index.ts";
 import type { Writing } from "../read-value/numbers.ts";
 import { scaleInHeading, scaleOfHeadings } from "../row-words/index.ts";
-import { namesPlaces } from "../table-shape/index.ts";
+import { namesPlaces, ofCylinders } from "../table-shape/index.ts";
 import type { Column, Table } from "../table-shape/index.ts";
 import { findUnit } from "../unit-words/index.ts";
 
@@ -200,7 +200,15 @@ const labelText = (row: Row, plan: Plan): string =>
 const overName = ({ over }: Plan): Label[] => (over === "" ? [] : [labelOf(over)]);
 
 const headingUnit = (plan: Plan, column: number): UnitSymbol | undefined =>
-  labelOf(plan.columns.find(({ index }) => index === column)?.heading ?? "").unit ?? labelOf(plan.over).unit;
+  headedUnit(plan.columns.find(({ index }) => index === column)?.heading ?? "") ?? labelOf(plan.over).unit;
+
+/** `Reading (mm)`, or the unit by itself: `Volts`. */
+const headedUnit = (heading: string): UnitSymbol | undefined =>
+  labelOf(heading).unit ?? (heading.trim().length > 1 ? findUnit(heading) : undefined);
+
+/** `Leak %` beside `Cyl` is of cylinders. */
+const cylinderName = (plan: Plan, heading: string): Label[] =>
+  ofCylinders(plan.columns) ? [beside("cylinder", heading)] : [];
 
 /** Cells whose column says where, or names what was looked at: a claim each. */
 const crossClaims = (row: Row, plan: Plan, label: string, writing: Writing): Claim[] =>
@@ -217,7 +225,7 @@ const crossClaims = (row: Row, plan: Plan, label: string, writing: Writing): Cla
       column.role === "at"
         ? [own, ...overName(plan)]
         : rowNames
-          ? [heading, beside(label, column.heading)]
+          ? [...cylinderName(plan, column.heading), heading, beside(label, column.heading)]
           : [beside(label, column.heading), heading];
     const unit = heading.unit ?? own.unit ?? unitFor(row, plan) ?? labelOf(plan.over).unit;
     const where = [...whereOf(row, plan, label), heading];
@@ -229,7 +237,7 @@ const crossClaims = (row: Row, plan: Plan, label: string, writing: Writing): Cla
         value,
         note,
         unit,
-        ...(column.role === "item" ? { heading } : {}),
+        ...(column.role === "item" ? { heading: cylinderName(plan, column.heading)[0] ?? heading } : {}),
         scale: scaleInHeading(column.heading) ?? plan.scale,
         fromNote: false,
         column: column.index,

@@ -1,5 +1,5 @@
 import type { Cell, Grid, Row } from "../grid/index.ts";
-import { headingOf, isCount } from "../headings/index.ts";
+import { headingOf, headingsOf, isCount } from "../headings/index.ts";
 import type { Heading } from "../headings/index.ts";
 import { labelOf } from "../label/index.ts";
 import { isBlank, isMark, outcomeOf } from "../outcome-words/index.ts";
@@ -72,7 +72,7 @@ const sameTwice = (texts: readonly string[]): boolean => {
 };
 
 const headsColumns = (texts: readonly string[]): boolean => {
-  const roles = texts.map(headingOf);
+  const roles = headingsOf(texts);
   if (
     countsUp(texts) &&
     texts.every((text, at) => isCount(text) || roles[at] !== undefined || (at === 0 && couldHead(text)))
@@ -149,10 +149,12 @@ const roleOf = (heading: string, own: string): Heading | undefined => {
 const columnsOf = (headings: readonly Row[], rows: readonly Row[]): Column[] => {
   const width = Math.max(0, ...[...headings, ...rows].map(({ cells }) => cells.length));
   const last = headings.at(-1);
+  const beside = headingsOf((last?.cells ?? []).map(({ text }) => text));
   return Array.from({ length: width }, (_, index) => {
     const heading = last === undefined ? "" : headingAt(headings, index, last);
     const own = headings.map((row) => textAt(row, index)).findLast((text) => text !== "") ?? "";
-    const found = heading === "" ? undefined : roleOf(heading, own);
+    const ticks = beside[index]?.role === "tick" ? beside[index] : undefined;
+    const found = heading === "" ? undefined : (ticks ?? roleOf(heading, own));
     return found === undefined ? { index, heading, role: "unknown" as const } : { index, heading, ...found };
   });
 };
@@ -183,21 +185,36 @@ const withLabels = (columns: readonly Column[], rows: readonly Row[]): readonly 
   );
 };
 
+/** `Cyl | Dry psi | Leak %`: rows are cylinders, and no column names them. */
+export const ofCylinders = (columns: readonly Column[]): boolean =>
+  columns.some(({ role, heading }) => role === "place" && /^\s*cyl/i.test(heading));
+
+/** `Area | What I found`: what stands beside a name and nothing else is what is said of it. */
+const withValues = (columns: readonly Column[], rows: readonly Row[]): readonly Column[] => {
+  const held = columns.filter(({ index }) => contentOf(rows, index).length > 0);
+  const [label, note] = held;
+  return held.length === 2 && label?.role === "label" && note?.role === "note"
+    ? columns.map((column) => (column === note ? { ...column, role: "value" as const } : column))
+    : columns;
+};
+
 /** Columns without a word of their own, by what they hold: names to the left, then values, then notes. */
 const byContent = (own: readonly Column[], rows: readonly Row[], namesItem: NamesItem): Column[] => {
   const columns = withLabels(own, rows);
   const named = columns.some(({ role }) => role === "label");
-  let label = named;
+  const cylinders = ofCylinders(columns);
+  let label = named || cylinders;
   let placed = columns.some(
     ({ role }) => role === "value" || role === "tick" || role === "at" || role === "spot",
   );
-  return columns.map((column) => {
+  return withValues(columns, rows).map((column) => {
     if (column.role !== "unknown") return column;
     const texts = contentOf(rows, column.index);
     if (texts.length === 0) return column;
     // Beside columns of values the first one of words names what they are of, though its heading may name an item too.
     const isPart = !label && (placed || sectionsOf(column.heading).length > 0) && share(texts, isShort) < 0.5;
-    if (column.heading !== "" && column.index > 0 && !isPart && namesItem(column.heading))
+    const name = cylinders ? `cylinder ${column.heading}` : column.heading;
+    if (column.heading !== "" && column.index > 0 && !isPart && namesItem(name))
       return { ...column, role: "item" as const };
     if (!label && share(texts, isShort) < 0.5 && !named) {
       label = true;

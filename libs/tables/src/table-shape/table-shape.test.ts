@@ -25,6 +25,9 @@ test.each([
   ],
   ["Front,,Rear,\nLeft,Right,Left,Right\n7,7,6,6\n", [[2, 1, ["at at at at"]]]],
   ["Horn,ok\nRadio,dead\n", [[0, 2, ["label value"]]]],
+  // A column headed "No" beside one headed "Yes" is one of ticks, and no running numbers.
+  ["Item,Yes,No,Remarks\nHorn,x,,\nRadio,,x,\n", [[1, 2, ["label tick tick note"]]]],
+  ["Area,What I found\nHorn,dead\n", [[1, 1, ["label value"]]]],
 ])("%j is taken apart", (csv, shape) => {
   const own = rolesOf(csv).map(([headings, rows, groups]) => [
     headings,
