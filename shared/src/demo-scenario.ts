@@ -255,6 +255,8 @@ export const DemoHandOver = z.strictObject({
     .array(
       z.strictObject({
         report: HandOverReportBody,
+        /** What the driver photographed first; an empty item is the whole car. */
+        pictures: z.array(DemoPicture.pick({ file: true, item: true, position: true })),
         paper: CarrierPaper,
         driver: z.string().min(1).max(200),
         other: z.string().min(1).max(200),

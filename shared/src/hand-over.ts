@@ -98,6 +98,13 @@ const DISCREPANCIES: ReadonlySet<HandOverKind> = new Set(["new", "larger", "wors
 export const isHandOverDiscrepancy = ({ kind }: Pick<HandOverLine, "kind">): boolean =>
   DISCREPANCIES.has(kind);
 
+/** A photograph as what is signed names it: where it belongs, and the SHA-256 of the bytes that were sent. */
+const SignedPicture = z.strictObject({
+  item: ItemId.or(z.literal("")),
+  position: PositionId,
+  sha256: Sha256,
+});
+
 /** What is signed at collection and at delivery, word for word: written canonically and hashed. */
 export const HandOverDocument = z.strictObject({
   format: z.literal("evenhand-hand-over-report"),
@@ -105,5 +112,7 @@ export const HandOverDocument = z.strictObject({
   handOver: ObjectId,
   place: nameOf(300),
   report: Report,
+  /** In the order they came; absent where there are none. */
+  pictures: z.array(SignedPicture).min(1).optional(),
 });
 export type HandOverDocument = z.infer<typeof HandOverDocument>;

@@ -64,6 +64,7 @@ const counted = [
   "report-incomplete",
   "reading-refused",
   "evidence-full",
+  "picture-refused",
   "evidence-unfinished",
   "upload-moved",
   "upload-protocol",

@@ -61,6 +61,24 @@ export const handOverAccess = {
     once: "key",
     ifMatch: true,
   },
+  "handOverPictures.small": {
+    method: "GET",
+    path: "/hand-over-pictures/:id/small",
+    who: [buyer("own"), dealer("party")],
+    scope: "read",
+  },
+  "handOverPictures.large": {
+    method: "GET",
+    path: "/hand-over-pictures/:id/large",
+    who: [buyer("own"), dealer("party")],
+    scope: "read",
+  },
+  "handOverPictures.original": {
+    method: "GET",
+    path: "/hand-over-pictures/:id/original",
+    who: [buyer("own")],
+    scope: "read",
+  },
   "carriedHandOvers.get": { method: "GET", path: "/carried-hand-overs/:token", public: true, who: [] },
   "carriedHandOvers.preview": {
     method: "POST",
@@ -72,6 +90,26 @@ export const handOverAccess = {
   "carriedHandOvers.sign": {
     method: "POST",
     path: "/carried-hand-overs/:token/signatures",
+    public: true,
+    who: [],
+    once: "content",
+  },
+  "carriedHandOvers.addPicture": {
+    method: "POST",
+    path: "/carried-hand-overs/:token/pictures",
+    public: true,
+    who: [],
+    once: "content",
+  },
+  "carriedHandOvers.picture": {
+    method: "GET",
+    path: "/carried-hand-overs/:token/pictures/:id",
+    public: true,
+    who: [],
+  },
+  "carriedHandOvers.removePicture": {
+    method: "DELETE",
+    path: "/carried-hand-overs/:token/pictures/:id",
     public: true,
     who: [],
     once: "content",

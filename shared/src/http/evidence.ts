@@ -120,9 +120,9 @@ const isWebp = (bytes: unknown): boolean =>
   String.fromCharCode(...bytes.subarray(0, 4), ...bytes.subarray(8, 12)) === "RIFFWEBP";
 
 /** `image/webp` (RFC 9649), without metadata. */
-const Webp = z.unknown().refine(isWebp, "a WebP picture").meta({ type: "string", format: "binary" });
+export const Webp = z.unknown().refine(isWebp, "a WebP picture").meta({ type: "string", format: "binary" });
 /** The very bytes that were sent. */
-const Original = z
+export const Original = z
   .unknown()
   .refine((bytes) => bytes instanceof Uint8Array, "bytes")
   .meta({ type: "string", format: "binary" });

@@ -1,12 +1,14 @@
 import { z } from "zod";
 import { Finding } from "../finding.ts";
+import { EvidenceState } from "../evidence.ts";
 import { HandOverKind } from "../hand-over.ts";
-import { Instant, ObjectId, Sha256 } from "../identifier.ts";
+import { Instant, ItemId, ObjectId, PositionId, Sha256 } from "../identifier.ts";
 import { nameOf } from "../names.ts";
 import { Vehicle } from "../report.ts";
 import { Severity } from "../severity.ts";
 import { Zone } from "../zone.ts";
 import { CaseCar } from "./cases.ts";
+import { Original, UploadProgress, Webp } from "./evidence.ts";
 import { CreatedDraft, Named, type Contract } from "./paging.ts";
 
 export const HandOverState = z.enum([
@@ -145,8 +147,33 @@ export const HandOverReportSeen = z.strictObject({
 });
 export type HandOverReportSeen = z.infer<typeof HandOverReportSeen>;
 
+/** Where a photograph belongs: a place of the transport sheet, or the car as a whole where no item is named. */
+export const CarriedPictureQuery = z.strictObject({
+  stage: HandOverStage,
+  item: ItemId.or(z.literal("")).default(""),
+  position: PositionId.default(""),
+});
+export type CarriedPictureQuery = z.infer<typeof CarriedPictureQuery>;
+
+/** A photograph at its place of one of the two reports. It can be looked at once it is `ready`. */
+export const HandOverPicture = CarriedPictureQuery.extend({
+  id: ObjectId,
+  /** In words; of the car as a whole none. */
+  place: z.string(),
+  /** Of the bytes that were sent: what is signed names it. */
+  sha256: Sha256,
+  bytes: z.int().positive(),
+  /** By the service's clock. */
+  receivedAt: Instant,
+  state: EvidenceState,
+  refused: UploadProgress.shape.refused,
+});
+export type HandOverPicture = z.infer<typeof HandOverPicture>;
+
 export const HandOverLineSeen = z.strictObject({
   kind: HandOverKind,
+  item: ItemId,
+  position: PositionId,
   severity: Severity.nullable(),
   /** A picture could show it: not a count, a reading or a level. */
   pictured: z.boolean(),
@@ -189,6 +216,8 @@ export const HandOverSeen = z.strictObject({
   delivery: HandOverReportSeen.nullable(),
   deliveredAt: Instant.nullable(),
   compared: HandOverCompared.nullable(),
+  /** In the order they came; to the dealer those of collection alone. */
+  pictures: z.array(HandOverPicture),
   moves: z.array(z.strictObject({ move: HandOverMove, at: Instant, note: z.string().nullable() })),
 });
 export type HandOverSeen = z.infer<typeof HandOverSeen>;
@@ -220,6 +249,8 @@ export const CarriedHandOver = z.strictObject({
   stage: HandOverStage,
   expires: Instant,
   collection: HandOverReportSeen.nullable(),
+  /** Of both reports, in the order they came. */
+  pictures: z.array(HandOverPicture),
 });
 export type CarriedHandOver = z.infer<typeof CarriedHandOver>;
 
@@ -249,7 +280,13 @@ export const handOverContracts = {
   "handOvers.signOff": { body: HandOverNote, status: 201, answer: CreatedDraft },
   "handOvers.openClaim": { body: HandOverNote, status: 201, answer: CreatedDraft },
   "handOvers.closeClaim": { body: HandOverNote, status: 201, answer: CreatedDraft },
+  "handOverPictures.small": { status: 200, answer: Webp },
+  "handOverPictures.large": { status: 200, answer: Webp },
+  "handOverPictures.original": { status: 200, answer: Original },
   "carriedHandOvers.get": { status: 200, answer: CarriedHandOver },
   "carriedHandOvers.preview": { body: HandOverReportBody, status: 200, answer: HandOverPreview },
   "carriedHandOvers.sign": { body: HandOverSigning, status: 201, answer: HandOverSigned },
+  "carriedHandOvers.addPicture": { query: CarriedPictureQuery, status: 201, answer: HandOverPicture },
+  "carriedHandOvers.picture": { status: 200, answer: Webp },
+  "carriedHandOvers.removePicture": { status: 204, answer: null },
 } as const satisfies Record<string, Contract>;

@@ -44,6 +44,7 @@ export const problemTable = {
   "report-incomplete": { status: 422, title: "The report cannot be sealed as it stands" },
   "reading-refused": { status: 422, title: "This cannot be read" },
   "evidence-full": { status: 409, title: "There is no room for another file" },
+  "picture-refused": { status: 422, title: "The photograph is not taken" },
   "evidence-unfinished": { status: 409, title: "Files are still on their way" },
   "upload-moved": { status: 409, title: "The upload stands at another byte" },
   "upload-protocol": { status: 412, title: "The upload must be by tus 1.0" },

@@ -14,19 +14,12 @@ const sizes = ["small", "medium", "large"] as const;
 
 type Kept = { readonly sealedIn?: number; readonly state?: "arriving" | "pending" };
 
-/** A file at the car as a whole of a report: prepared, unless it is still arriving. */
-async function keep(
-  { service }: Scene,
-  report: string,
-  { sealedIn, state = "pending" }: Kept = {},
-): Promise<string> {
-  const [id, file, sha256] = [randomUUID(), randomUUID(), hashOf(randomBytes(20))];
-  const [owner] = await query<{ organization: string }>(
-    service.databaseUrl,
-    "SELECT organization_id AS organization FROM report WHERE id = $1",
-    [report],
-  );
-  const organization = owner?.organization ?? "";
+/** A prepared file of an organization, at no place yet. */
+export async function keepFile(
+  { service }: Pick<Scene, "service">,
+  organization: string,
+): Promise<{ file: string; sha256: string }> {
+  const [file, sha256] = [randomUUID(), hashOf(randomBytes(20))];
   const copies = sizes.map((size) => ({ size, width: 1, height: 1, sha256: hashOf(webp) }));
   await query(
     service.databaseUrl,
@@ -34,6 +27,26 @@ async function keep(
      VALUES ($1, $2, $3, 12, 'ready', 'jpeg', $4, now())`,
     [file, organization, sha256, JSON.stringify(copies)],
   );
+  const storage = service.app.get(Storage, { strict: false });
+  await storage.put(originalKey(organization, sha256), webp);
+  for (const size of sizes) await storage.put(copyKey(file, size), webp);
+  return { file, sha256 };
+}
+
+/** A file at the car as a whole of a report: prepared, unless it is still arriving. */
+async function keep(
+  { service }: Scene,
+  report: string,
+  { sealedIn, state = "pending" }: Kept = {},
+): Promise<string> {
+  const id = randomUUID();
+  const [owner] = await query<{ organization: string }>(
+    service.databaseUrl,
+    "SELECT organization_id AS organization FROM report WHERE id = $1",
+    [report],
+  );
+  const organization = owner?.organization ?? "";
+  const { file, sha256 } = await keepFile({ service }, organization);
   await query(
     service.databaseUrl,
     `INSERT INTO evidence (id, report_id, organization_id, account_id, item, position, name, sha256, bytes, received, state,
@@ -50,9 +63,6 @@ async function keep(
       sealedIn ?? null,
     ],
   );
-  const storage = service.app.get(Storage, { strict: false });
-  await storage.put(originalKey(organization, sha256), webp);
-  for (const size of sizes) await storage.put(copyKey(file, size), webp);
   return id;
 }
 

@@ -1,6 +1,12 @@
+import assert from "node:assert/strict";
 import type { Answer } from "@evenhand/shared/answer";
 import type { FindingInput } from "@evenhand/shared/finding";
-import type { HandOverSigning, HandOverTerms } from "@evenhand/shared/http/hand-overs";
+import {
+  HandOverPicture,
+  type HandOverSigning,
+  type HandOverStage,
+  type HandOverTerms,
+} from "@evenhand/shared/http/hand-overs";
 import { applicablePlaces } from "@evenhand/sheet/expand";
 import { transportSheet1 } from "@evenhand/sheet/transport-sheet-1";
 import { caseOn } from "./homes.ts";
@@ -100,4 +106,34 @@ export async function signing(
     carrier: "Marlow Penn",
     other: report.stage === "collection" ? "Delia Ashcombe" : "Bea Thorne",
   };
+}
+
+type At = { readonly stage: HandOverStage; readonly item?: string; readonly position?: string };
+
+/** Sends a photograph by the carrier's link; whatever comes is answered. */
+export async function sendPicture(
+  { nobody }: Pick<World, "nobody">,
+  token: string,
+  at: At,
+  bytes: Uint8Array<ArrayBuffer>,
+): Promise<{ status: number; body: unknown }> {
+  const asked = new URLSearchParams({ ...at });
+  const answer = await fetch(`${nobody.url}/api/v1/carried-hand-overs/${token}/pictures?${asked}`, {
+    method: "POST",
+    headers: { origin: nobody.url, "content-type": "application/octet-stream" },
+    body: bytes,
+  });
+  return { status: answer.status, body: await answer.json() };
+}
+
+/** The same, and expects it to be taken. */
+export async function takesPicture(
+  world: Pick<World, "nobody">,
+  token: string,
+  at: At,
+  bytes: Uint8Array<ArrayBuffer>,
+): Promise<HandOverPicture> {
+  const { status, body } = await sendPicture(world, token, at, bytes);
+  assert.equal(status, 201, JSON.stringify(body));
+  return HandOverPicture.parse(body);
 }

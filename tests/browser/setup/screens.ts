@@ -5,6 +5,7 @@ import type { Service } from "../../api/setup/service.ts";
 import { acceptOrder, header, order, setOperation, treadDepth } from "../../api/setup/story.ts";
 import { carryDemoCar } from "./hand-over-scene.ts";
 import { enterLandedCost } from "./money-scene.ts";
+import { makeOffers } from "./offer-scene.ts";
 import { stateDemoCar, type compareDemoCar, type DemoPeople } from "./demo-car.ts";
 import { picturedCar } from "./pictured-car.ts";
 
@@ -81,7 +82,8 @@ export async function screens(
   await acceptOrder(inspector, accepted);
   const { id: walked } = await inspector.does("reports.inspect", { path: { id: accepted }, body: header });
   const money = await enterLandedCost(buyer, car.vehicle);
-  const carried = await carryDemoCar(people);
+  const carried = await carryDemoCar(service, people);
+  await makeOffers(people);
   const pictured = await picturedCar(service, people);
   const walk = `/reports/${walked}?stage=daylight&open=wheels.tread-depth%40left-front`;
   const comparison = `/comparisons/${car.comparison}`;
@@ -171,6 +173,18 @@ export async function screens(
         await page.waitForLoadState("networkidle");
       },
     },
+    {
+      name: "comparison-laying",
+      by: buyer,
+      address: comparison,
+      before: async (page) => {
+        const lay = page.getByRole("button", { name: /^Lay before the dealer: / }).first();
+        await lay.click();
+        await page
+          .getByRole("button", { name: /^Lay th(is item|ese \d+ items) before the dealer$/ })
+          .waitFor();
+      },
+    },
     { name: "comparison-lines", by: buyer, address: `${comparison}?view=items`, whole: false },
     { name: "comparison-open", by: buyer, address: `${comparison}?open=${first}`, whole: false },
     {
@@ -207,6 +221,8 @@ export async function screens(
     },
     { name: "landed-cost", by: buyer, address: `/cases/${money}/landed-cost` },
     { name: "decisions", by: buyer, address: "/decisions" },
+    { name: "decisions-dealer", by: dealer, address: "/decisions" },
+    { name: "costs", by: buyer, address: "/costs" },
     { name: "case-bought", by: buyer, address: `/cases/${carried.caseId}` },
     { name: "before-money", by: buyer, address: `/cases/${carried.caseId}/before-money` },
     { name: "hand-over", by: buyer, address: `/hand-overs/${carried.id}` },
@@ -223,7 +239,14 @@ export async function screens(
     },
     { name: "organization", by: dealer, address: "/organization" },
     { name: "notices", by: dealer, address: "/notices" },
-    { name: "account", by: dealer, address: "/account" },
+    {
+      name: "account",
+      by: dealer,
+      address: "/account",
+      before: async (page) => {
+        await page.getByRole("radio", { name: /^Once a day/ }).check();
+      },
+    },
     { name: "sessions", by: dealer, address: "/sessions" },
     { name: "forgotten-password", by: nobody, address: "/forgotten-password" },
     { name: "handbook", by: buyer, address: "/handbook", whole: false },

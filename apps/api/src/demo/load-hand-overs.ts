@@ -1,6 +1,13 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { Injectable } from "@nestjs/common";
 import type { DemoHandOver } from "@evenhand/shared/demo-scenario";
-import { CarriedHandOversService, HandOversService } from "../capabilities/hand-overs/index.ts";
+import {
+  CarriedHandOversService,
+  CarriedPicturesService,
+  HandOversService,
+} from "../capabilities/hand-overs/index.ts";
+import { projectFolder } from "../platform/config/project-folder.ts";
 import type { DemoWorld } from "./demo-world.ts";
 
 const linkDays = 30;
@@ -12,6 +19,7 @@ export class DemoHandOvers {
   constructor(
     private readonly handOvers: HandOversService,
     private readonly carried: CarriedHandOversService,
+    private readonly pictures: CarriedPicturesService,
   ) {}
 
   async arrange(
@@ -31,11 +39,22 @@ export class DemoHandOvers {
   async sign(
     world: DemoWorld,
     { key }: DemoHandOver,
-    { report, paper, driver, other }: Signed,
+    { report, pictures, paper, driver, other }: Signed,
   ): Promise<void> {
     const token = world.get("carrier's link", key);
+    for (const picture of pictures) await this.photograph(world, token, report.stage, picture);
     const { hash } = await this.carried.previewIn(world.tx, token, report);
     await this.carried.signIn(world.tx, token, { report, hash, paper, carrier: driver, other });
+  }
+
+  private async photograph(
+    world: DemoWorld,
+    token: string,
+    stage: Signed["report"]["stage"],
+    { file, item, position }: Signed["pictures"][number],
+  ): Promise<void> {
+    const bytes = readFileSync(join(projectFolder(), "fixtures", "demo", file));
+    await this.pictures.addIn(world.tx, token, { stage, item, position }, bytes);
   }
 
   async claim(world: DemoWorld, { key, by }: DemoHandOver, note: string): Promise<void> {

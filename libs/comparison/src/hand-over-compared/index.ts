@@ -30,6 +30,8 @@ export const comparedInWords = (
 ): HandOverCompared => {
   const seen = (line: HandOverLine): HandOverLineSeen => ({
     kind: line.kind,
+    item: line.item,
+    position: line.position,
     severity: line.severity,
     pictured: !UNPICTURED.has(line.item),
     ...handOverWords(line, reports, sheet, comparison),

@@ -25,12 +25,14 @@ export const MOST_SECONDS = 60;
 /** What stands around the picture in its file: EXIF, XMP, colors, maps of depth. */
 export const MOST_METADATA_BYTES = 4 * MIB;
 
-type Author = "dealer" | "inspector";
+type Author = "dealer" | "inspector" | "carrier";
 
 /** Most files of one report and of one place on it, by who writes it: an inspector comes home with two hundred. */
 export const MOST_FILES: Readonly<Record<Author, { readonly report: number; readonly place: number }>> = {
   dealer: { report: 300, place: 20 },
   inspector: { report: 600, place: 40 },
+  // Once around the car, and what was found: by somebody who waits at a curb.
+  carrier: { report: 60, place: 12 },
 };
 
 /**

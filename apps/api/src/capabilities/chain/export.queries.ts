@@ -45,6 +45,10 @@ const handOvers = rows(
    (SELECT coalesce(json_agg(json_build_object('stage', r.stage, 'seal', r.seal, 'paper', r.paper,
       'signedAt', instant(r.signed_at)) ORDER BY r.stage), '[]') FROM hand_over_report r
     WHERE r.hand_over_id = hand_over.id AND (buyer_id = $1::uuid OR r.stage = 'collection')) AS reports,
+   (SELECT coalesce(json_agg(json_build_object('id', p.id, 'stage', p.stage, 'item', p.item, 'position', p.position,
+      'sha256', f.sha256, 'address', '/api/v1/hand-over-pictures/' || p.id || '/large') ORDER BY p.id), '[]')
+    FROM hand_over_picture p JOIN evidence_file f ON f.id = p.file_id
+    WHERE p.hand_over_id = hand_over.id AND (buyer_id = $1::uuid OR p.stage = 'collection')) AS pictures,
    ${buyers(`(SELECT coalesce(json_agg(json_build_object('move', m.move, 'by', m.actor, 'note', m.note, 'at', instant(m.at))
       ORDER BY m.id), '[]') FROM hand_over_move m WHERE m.hand_over_id = hand_over.id)`)} AS moves`,
   "hand_over WHERE buyer_id = $1::uuid OR dealer_id = $1::uuid",

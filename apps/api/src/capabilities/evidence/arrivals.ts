@@ -23,7 +23,10 @@ export class Arrivals {
     private readonly files: KeptFiles,
   ) {}
 
+  /** @param id of a file at its place of a report, or of a kept file that is at no such place */
   async take(id: string): Promise<void> {
+    const kept = await this.files.findById(this.database, id);
+    if (kept !== null) return this.files.prepare(this.database, kept);
     const arrived = await findRow(this.database, ArrivedRow, {
       text: `SELECT organization_id AS organization, sha256, state, parts FROM evidence WHERE id = $1::uuid`,
       values: [id],

@@ -9,6 +9,7 @@ import { EvidenceSweep } from "./evidence-sweep.ts";
 import { KeptFiles } from "./kept-files.ts";
 import { LookAlikes } from "./look-alikes.ts";
 import { PartStore } from "./part-store.ts";
+import { PictureFiles } from "./picture-files.ts";
 import { TusDoor } from "./tus-door.ts";
 import { UploadsController } from "./uploads.controller.ts";
 import { UploadsService } from "./uploads.service.ts";
@@ -29,7 +30,8 @@ import { WholeFiles } from "./whole-files.ts";
     EvidenceSweep,
     EvidenceJobs,
     WholeFiles,
+    PictureFiles,
   ],
-  exports: [EvidenceSealing, EvidenceService, WholeFiles],
+  exports: [EvidenceSealing, EvidenceService, WholeFiles, PictureFiles],
 })
 export class EvidenceModule {}

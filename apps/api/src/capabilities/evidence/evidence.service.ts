@@ -30,6 +30,7 @@ import {
 } from "./evidence.queries.ts";
 import { copyKey, originalKey } from "./keys.ts";
 import { StoredRefusal, wordedRefusal } from "./stored-refusal.ts";
+import { typeOfFile } from "./types-of-files.ts";
 
 const listOf = <T extends z.ZodType>(item: T) => z.object({ body: z.object({ items: z.array(item) }) });
 const facts = { facts: PictureFactsRow };
@@ -44,16 +45,6 @@ const SeenRow = listOf(EvidenceSeen.omit({ questions: true }).extend(facts));
 const BesideRow = listOf(EvidenceBeside.omit({ questions: true }).extend(facts));
 const OriginalRow = z.object({ organization: z.string(), sha256: z.string(), kind: FileKind });
 const MovedRow = z.object({ drafting: z.boolean(), sealedIn: z.number().nullable() });
-
-const types: Readonly<Record<FileKind, string>> = {
-  jpeg: "image/jpeg",
-  png: "image/png",
-  webp: "image/webp",
-  avif: "image/avif",
-  pdf: "application/pdf",
-  mp4: "video/mp4",
-  quicktime: "video/quicktime",
-};
 
 type OwnedFile = z.output<typeof OwnedRow>["body"]["items"][number];
 
@@ -133,7 +124,7 @@ export class EvidenceService {
     });
     const { organization, sha256, kind } = found(row, "file");
     const bytes = found(await this.storage.read(originalKey(organization, sha256)), "file");
-    return FileAnswer.shut({ name: `${id}.${kind}`, type: types[kind], bytes, kept: true });
+    return FileAnswer.shut({ name: `${id}.${kind}`, type: typeOfFile[kind], bytes, kept: true });
   }
 
   /** What is drawn over a picture lies beside it: the picture stays as it is. */

@@ -1,3 +1,5 @@
+export { StoredRefusal, wordedRefusal } from "./stored-refusal.ts";
+export { PictureFiles } from "./picture-files.ts";
 export { EvidenceModule } from "./evidence.module.ts";
 export { EvidenceService } from "./evidence.service.ts";
 export { EvidenceSealing } from "./evidence-sealing.ts";

@@ -26,6 +26,9 @@ export type KeptFile = z.infer<typeof FileRow>;
 const fileFields = `id, organization_id AS organization, sha256, state, kind`;
 const pictures: readonly (FileKind | null)[] = ["jpeg", "png", "webp", "avif"];
 
+/** Can copies be made of it? */
+export const isPicture = (kind: FileKind | null): boolean => pictures.includes(kind);
+
 /** The state a worker's move leads to. */
 function moved(from: EvidenceState, move: EvidenceMove): EvidenceState {
   const decided = decideMove(EVIDENCE_STATES, from, move, "worker");
@@ -48,6 +51,11 @@ export class KeptFiles {
     return findRow(source, FileRow, { text, values: [organization, sha256] });
   }
 
+  findById(source: Source, id: string): Promise<KeptFile | null> {
+    const text = `SELECT ${fileFields} FROM evidence_file WHERE id = $1::uuid`;
+    return findRow(source, FileRow, { text, values: [id] });
+  }
+
   /** Finds out what it is, and keeps it, or the reason why it is not kept. */
   async keep(source: Source, organization: string, sha256: string, bytes: Buffer): Promise<KeptFile> {
     const sniffed = sniffFile(bytes);
@@ -68,7 +76,7 @@ export class KeptFiles {
   /** Makes what others are shown, or finds that it cannot be made. */
   async prepare(source: Source, file: KeptFile): Promise<void> {
     if (file.state !== "checked") return;
-    if (!pictures.includes(file.kind)) return this.markReady(source, file, null, []);
+    if (!isPicture(file.kind)) return this.markReady(source, file, null, []);
     const original = await this.storage.read(originalKey(file.organization, file.sha256));
     if (original === null) throw new Error("A kept original is not there.");
     const made = await makePictures(original);

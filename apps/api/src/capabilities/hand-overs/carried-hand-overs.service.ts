@@ -14,14 +14,12 @@ import type {
   HandOverSigning,
 } from "@evenhand/shared/http/hand-overs";
 import { Injectable } from "@nestjs/common";
-import { hashSecret } from "../../platform/auth/secret.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { Ids } from "../../platform/database/ids.ts";
-import { findRow, IdRow } from "../../platform/database/rows.ts";
 import { toJson } from "../../platform/database/to-json.ts";
 import { RecordChain } from "../../platform/record/record-chain.ts";
-import { found, ProblemError } from "../../platform/problems/problem-error.ts";
+import { ProblemError } from "../../platform/problems/problem-error.ts";
 import { NoticesService } from "../notices/index.ts";
 import {
   compareWithCollection,
@@ -30,20 +28,13 @@ import {
   signedOf,
   transportSheet,
 } from "./hand-over-document.ts";
-import { comparedSeen, reportSeen } from "./hand-over-view.ts";
-import { carriedHandOver, lockedHandOver } from "./hand-overs.queries.ts";
+import { comparedSeen, pictureSeen, reportSeen } from "./hand-over-view.ts";
+import { checkStage, holdByLink, MOVES, openByLink, readHeld } from "./by-link.ts";
 import { stateProblem } from "./state-problem.ts";
-import { StoredHandOver } from "./stored.ts";
+import type { StoredHandOver } from "./stored.ts";
 
-const MOVES = { collection: "collect", delivery: "deliver" } as const;
 const OTHERS = { collection: "seller", delivery: "receiver" } as const;
 const NEWS = { collection: "car-collected", delivery: "car-delivered" } as const;
-
-const spent = (): ProblemError =>
-  new ProblemError(
-    "hand-over-link-spent",
-    "The link was used for both reports, has run out, was replaced, or never was. Ask the buyer for a new one.",
-  );
 
 /** What the carrier's link does: shows the car, and takes the two reports, each once. Nobody who holds it is known by name. */
 @Injectable()
@@ -57,7 +48,7 @@ export class CarriedHandOversService {
   ) {}
 
   async get(secret: string): Promise<CarriedHandOver> {
-    const handOver = await this.open(secret);
+    const handOver = await openByLink(this.database, secret, this.clock.now());
     const collection = signedOf(handOver, "collection");
     return {
       handOver: handOver.id,
@@ -67,12 +58,13 @@ export class CarriedHandOversService {
       stage: collection === null ? "collection" : "delivery",
       expires: handOver.linkExpires,
       collection: collection === null ? null : reportSeen(collection),
+      pictures: handOver.pictures.map(pictureSeen),
     };
   }
 
   /** What would be signed: its hash, its words, and at delivery what is not on the collection report. Nothing is kept. */
   async preview(secret: string, body: HandOverReportBody): Promise<HandOverPreview> {
-    return previewOf(await this.open(secret), body);
+    return previewOf(await openByLink(this.database, secret, this.clock.now()), body);
   }
 
   /** The same, within a transaction. */
@@ -102,16 +94,6 @@ export class CarriedHandOversService {
     checkPaper(signing, comparison);
     await this.store(tx, handOver, signing, signable, comparison, now);
     return signedSeen(await readHeld(tx, handOver.id), signing.report.stage);
-  }
-
-  private async open(secret: string): Promise<StoredHandOver> {
-    const row = await findRow(this.database, StoredHandOver, {
-      name: "carried-hand-over",
-      text: carriedHandOver,
-      values: [Buffer.from(hashSecret(secret)), this.clock.now()],
-    });
-    if (row === null) throw spent();
-    return row;
   }
 
   private async store(
@@ -185,11 +167,6 @@ const signedSeen = (handOver: StoredHandOver, stage: HandOverReportBody["stage"]
   return { state: handOver.state, report: reportSeen(stored), compared };
 };
 
-function checkStage({ state }: StoredHandOver, { stage }: HandOverReportBody): void {
-  if (decideMove(HAND_OVER_STATES, state, MOVES[stage], "carrier").kind === "refused")
-    throw stateProblem(state);
-}
-
 function checkHash({ sealed }: Signable, { hash }: HandOverSigning): void {
   if (sealed.seal === hash) return;
   throw new ProblemError(
@@ -207,19 +184,4 @@ function checkPaper({ paper }: HandOverSigning, comparison: HandOverComparison |
     "Something is not on the collection report. Have it written on the carrier's paper before you sign, or say that the driver refused.",
     { problems: [{ at: "/paper", reason: "noted, or refused" }] },
   );
-}
-
-/** By its link, held till the transaction ends: also where it was signed meanwhile, so that a repeat gets the first answer. */
-async function holdByLink(tx: Transaction, secret: string, now: Date): Promise<StoredHandOver> {
-  const row = await findRow(tx, IdRow, {
-    text: `SELECT id FROM hand_over WHERE token_hash = $1 AND link_expires_at > $2 FOR UPDATE`,
-    values: [Buffer.from(hashSecret(secret)), now],
-  });
-  if (row === null) throw spent();
-  return readHeld(tx, row.id);
-}
-
-async function readHeld(tx: Transaction, id: string): Promise<StoredHandOver> {
-  const row = await findRow(tx, StoredHandOver, { text: lockedHandOver, values: [id] });
-  return found(row, "hand-over");
 }

@@ -70,8 +70,17 @@ export function makeSignable(handOver: StoredHandOver, body: HandOverReportBody)
     handOver: handOver.id,
     place: body.place,
     report: check.report,
+    ...picturesOf(handOver, body.stage),
   };
   return { report: check.report, sealed: sealDocument(document, sha256Hex) };
+}
+
+/** What could not be read to its end has no bytes left to be held against. */
+function picturesOf({ pictures }: StoredHandOver, stage: HandOverStage): Pick<HandOverDocument, "pictures"> {
+  const named = pictures
+    .filter((each) => each.stage === stage && each.state !== "refused")
+    .map(({ item, position, sha256 }) => ({ item, position, sha256 }));
+  return named.length === 0 ? {} : { pictures: named };
 }
 
 /** A signed document, held against its seal. @throws Error where it is not what was signed */

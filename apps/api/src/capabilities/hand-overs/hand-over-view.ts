@@ -1,8 +1,15 @@
 import { comparedInWords } from "@evenhand/comparison/hand-over-compared";
 import { handOverReading } from "@evenhand/comparison/hand-over-reading";
-import type { HandOverCompared, HandOverReportSeen, HandOverSeen } from "@evenhand/shared/http/hand-overs";
+import type {
+  HandOverCompared,
+  HandOverPicture,
+  HandOverReportSeen,
+  HandOverSeen,
+} from "@evenhand/shared/http/hand-overs";
+import { sheetWords } from "@evenhand/wording/sheet-words";
+import { wordedRefusal } from "../evidence/index.ts";
 import { readSigned, signedOf, transportSheet } from "./hand-over-document.ts";
-import type { StoredHandOver, StoredReport } from "./stored.ts";
+import type { StoredHandOver, StoredPicture, StoredReport } from "./stored.ts";
 
 /** One signed report in words. */
 export function reportSeen(stored: StoredReport): HandOverReportSeen {
@@ -30,6 +37,15 @@ export function comparedSeen(handOver: StoredHandOver): HandOverCompared | null 
   const reports = { collection: readSigned(collection).report, delivery: readSigned(delivery).report };
   return comparedInWords(handOver.comparison, reports, transportSheet.sheet);
 }
+
+const words = sheetWords(transportSheet.sheet);
+
+/** A photograph with its place in words. */
+export const pictureSeen = ({ file: _, refused, ...picture }: StoredPicture): HandOverPicture => ({
+  ...picture,
+  place: picture.item === "" ? "" : words.place(picture.item, picture.position),
+  refused: wordedRefusal(refused),
+});
 
 const seen = (stored: StoredReport | null): HandOverReportSeen | null =>
   stored === null ? null : reportSeen(stored);
@@ -71,6 +87,7 @@ export function handOverSeen(handOver: StoredHandOver): HandOverSeen {
     delivery: buys ? seen(delivery) : null,
     deliveredAt: delivery?.signedAt ?? null,
     compared: buys ? comparedSeen(handOver) : null,
+    pictures: handOver.pictures.filter(({ stage }) => buys || stage === "collection").map(pictureSeen),
     moves: buys ? moves : moves.filter(({ move }) => SELLERS_MOVES.includes(move)),
   };
 }

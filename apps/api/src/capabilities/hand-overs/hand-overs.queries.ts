@@ -16,14 +16,25 @@ const reports = `coalesce((SELECT json_agg(json_build_object('stage', r.stage, '
 const moves = `coalesce((SELECT json_agg(json_build_object('move', m.move, 'at', instant(m.at), 'note', m.note) ORDER BY m.id)
   FROM hand_over_move m WHERE m.hand_over_id = h.id), '[]')`;
 
+const pictures = `coalesce((SELECT json_agg(json_build_object('id', p.id, 'stage', p.stage, 'item', p.item, 'position', p.position,
+    'sha256', f.sha256, 'bytes', f.bytes, 'state', f.state, 'refused', f.refused, 'receivedAt', instant(p.created_at), 'file', f.id)
+    ORDER BY p.id)
+  FROM hand_over_picture p JOIN evidence_file f ON f.id = p.file_id WHERE p.hand_over_id = h.id), '[]')`;
+
 const whole = `h.id, h.revision, h.case_id AS "caseId", h.vehicle_id AS "vehicleId", h.buyer_id AS "buyerId",
   h.dealer_id AS "dealerId", h.carrier, h.state, h.terms, h.comparison, instant(h.created_at) AS "arrangedAt",
   instant(h.link_expires_at) AS "linkExpires", v.document AS vehicle,
-  (SELECT o.name FROM organization o WHERE o.id = h.dealer_id) AS dealer, ${reports} AS reports, ${moves} AS moves
+  (SELECT o.name FROM organization o WHERE o.id = h.dealer_id) AS dealer, ${reports} AS reports, ${moves} AS moves,
+  ${pictures} AS pictures
   FROM hand_over h JOIN vehicle v ON v.id = h.vehicle_id`;
 
 /** `$4` the hand-over. */
 export const handOverDetail = `SELECT h.buyer_id = ANY($2::uuid[]) AS buys, ${whole} WHERE h.id = $4 AND ${mine}`;
+
+/** `$4` the photograph: to its buyer, and of collection to the dealer too. */
+export const handOverPicture = `SELECT f.id AS file, f.organization_id AS organization, f.sha256, f.kind, f.state
+  FROM hand_over_picture p JOIN hand_over h ON h.id = p.hand_over_id JOIN evidence_file f ON f.id = p.file_id
+  WHERE p.id = $4 AND ${mine} AND (h.buyer_id = ANY($2::uuid[]) OR p.stage = 'collection')`;
 
 /** `$1` the hash of the link's secret, `$2` now: while it holds and there is something left to sign. */
 export const carriedHandOver = `SELECT false AS buys, ${whole}

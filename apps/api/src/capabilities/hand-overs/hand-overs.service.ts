@@ -29,6 +29,7 @@ import { handOverSeen } from "./hand-over-view.ts";
 import { handOverDetail, handOversOfCase } from "./hand-overs.queries.ts";
 import { stateProblem, termsProblem } from "./state-problem.ts";
 import { StoredHandOver } from "./stored.ts";
+import { whoOf } from "./who-of.ts";
 
 const mostDays = 120;
 
@@ -184,12 +185,6 @@ export class HandOversService {
     return { id, revision };
   }
 }
-
-const whoOf = (actor: Actor): unknown[] => [
-  actor.organizations(),
-  actor.organizations("buyer"),
-  actor.organizations("dealer"),
-];
 
 const linkTo = (id: string, token: string): HandOverLinkCreated => ({ id, token, path: `/carry/${token}` });
 

@@ -67,6 +67,7 @@ export const growths: Readonly<Record<string, Growth>> = {
   hand_over: { kept: work },
   hand_over_report: { kept: evidence },
   hand_over_move: { kept: evidence },
+  hand_over_picture: { kept: "evidence: taken away by whoever sent it, until its report is signed" },
   cost_table: { kept: "one a buyer or firm" },
   cost_table_version: { kept: "what a summary was reckoned with must be found again" },
   transport_rates_version: { kept: "what a landed cost was reckoned with must be found again" },

@@ -1,23 +1,27 @@
 import type { NestFastifyApplication } from "@nestjs/platform-fastify";
-import { accessTable } from "@evenhand/shared/access";
+import { accessTable, type RouteId } from "@evenhand/shared/access";
 import type { FastifyRequest } from "fastify";
 
-/** A part of a file, by tus 1.0. */
-const partOfFile = "application/offset+octet-stream";
-const taking = new Set(
-  (["uploads.create", "uploads.append"] as const).map((route) => `/api/v1${accessTable[route].path}`),
-);
+const addressesOf = (routes: readonly RouteId[]): ReadonlySet<string> =>
+  new Set(routes.map((route) => `/api/v1${accessTable[route].path}`));
 
-/** Parts of files reach their handler as they arrive; every other address goes on taking JSON alone. */
+/** What comes as bytes, and where: a part of a file by tus 1.0, and a photograph as a whole. */
+const taking: Readonly<Record<string, ReadonlySet<string>>> = {
+  "application/offset+octet-stream": addressesOf(["uploads.create", "uploads.append"]),
+  "application/octet-stream": addressesOf(["carriedHandOvers.addPicture"]),
+};
+
+/** Files reach their handler as they arrive; every other address goes on taking JSON alone. */
 export function registerStreamedBodies(app: NestFastifyApplication): void {
-  app
-    .getHttpAdapter()
-    .getInstance()
-    .addContentTypeParser(
-      partOfFile,
-      (request: FastifyRequest, payload: unknown, done: (error: Error | null, body?: unknown) => void) => {
-        if (taking.has(request.routeOptions.url ?? "")) return done(null, payload);
-        done(Object.assign(new Error("A part of a file is taken by uploads only."), { statusCode: 415 }));
-      },
-    );
+  for (const [type, addresses] of Object.entries(taking))
+    app
+      .getHttpAdapter()
+      .getInstance()
+      .addContentTypeParser(
+        type,
+        (request: FastifyRequest, payload: unknown, done: (error: Error | null, body?: unknown) => void) => {
+          if (addresses.has(request.routeOptions.url ?? "")) return done(null, payload);
+          done(Object.assign(new Error("Bytes of a file are not taken here."), { statusCode: 415 }));
+        },
+      );
 }

@@ -77,6 +77,7 @@ const Numbers = ({ spec, form, onForm }: FormProps) => {
 const UnitChoice = ({ spec, form, onForm }: FormProps) => {
   const t = useText();
   const units = usual(spec.unit, spec.alsoIn);
+  if (units.length === 1) return null;
   return (
     <NativeSelect
       size="sm"

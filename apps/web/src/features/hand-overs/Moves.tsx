@@ -41,6 +41,7 @@ const MoveForm = ({ seen, move }: { readonly seen: Seen; readonly move: Move }) 
   });
   return (
     <Form error={go.error} onSubmit={() => go.mutate()}>
+      {move !== CALL_OFF && <h3>{t(move.words)}</h3>}
       <LongTextField
         required
         maxLength={1000}

@@ -8,6 +8,8 @@ import { useText } from "../../strings/text";
 import { LongTextField } from "../../ui/Fields";
 import type { CarriedSheet } from "./carried-sheet";
 import styles from "./HandOvers.module.css";
+import { PlacePictures, TakePicture } from "./PlacePictures";
+import type { CarriedPictures } from "./use-carried-pictures";
 
 interface Props {
   readonly item: Item;
@@ -17,6 +19,7 @@ interface Props {
   /** What was typed as a figure and cannot be read as one. */
   readonly unread: CarriedSheet["unread"][string] | undefined;
   readonly note: string;
+  readonly pictures: CarriedPictures;
   readonly onSay: (answer: Answer | null, unread?: Props["unread"]) => void;
   readonly onNote: (note: string) => void;
 }
@@ -93,7 +96,7 @@ const NoteField = ({
 };
 
 /** One place of the sheet, as a driver answers it. */
-export const PlaceRow = ({ item, position, index, answer, unread, note, onSay, onNote }: Props) => {
+export const PlaceRow = ({ item, position, index, answer, unread, note, pictures, onSay, onNote }: Props) => {
   const [open, setOpen] = useState(false);
   const [notSeen, setNotSeen] = useState(answer?.kind === "not-seen");
   const named = position === "" ? item.words.american : positionWords(index, item, position);
@@ -101,7 +104,10 @@ export const PlaceRow = ({ item, position, index, answer, unread, note, onSay, o
   const shown = item.answer !== "faults" || open || found || notSeen || unread !== undefined;
   return (
     <li className={styles.place} aria-label={named}>
-      <h3>{named}</h3>
+      <div className={styles.named}>
+        <h3>{named}</h3>
+        <TakePicture of={pictures} at={{ item: item.id, position }} named={named} />
+      </div>
       {shown && (
         <AnswerEditor
           item={item}
@@ -115,6 +121,7 @@ export const PlaceRow = ({ item, position, index, answer, unread, note, onSay, o
         />
       )}
       <PlaceButtons {...{ item, answer, unread, onSay, notSeen, setOpen, setNotSeen }} />
+      <PlacePictures of={pictures} at={{ item: item.id, position }} named={named} />
       <NoteField {...{ answer, unread, note, onNote }} />
     </li>
   );

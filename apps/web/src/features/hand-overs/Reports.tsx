@@ -5,9 +5,12 @@ import type {
   HandOverReportSeen,
   UnseenWords,
 } from "@evenhand/shared/http/hand-overs";
+import type { ReactNode } from "react";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import { Facts, Panel } from "../../ui/Page";
+import { BothPictures } from "./BothPictures";
+import type { PictureSource } from "./carried-pictures";
 import styles from "./HandOvers.module.css";
 
 const Unseen = ({ unseen }: { readonly unseen: readonly UnseenWords[] }) => {
@@ -82,14 +85,24 @@ const Signatures = ({ report }: { readonly report: HandOverReportSeen }) => {
   );
 };
 
+interface SignedProps {
+  readonly report: HandOverReportSeen;
+  /** Its photographs. */
+  readonly children?: ReactNode;
+}
+
 /** A signed report, with the names under it. */
-export const SignedReport = ({ report }: { readonly report: HandOverReportSeen }) => {
+export const SignedReport = ({ report, children }: SignedProps) => {
   const t = useText();
   const intl = useIntl();
   const time = intl.formatDate(report.signedAt, {
-    dateStyle: "medium",
-    timeStyle: "short",
+    year: "numeric",
+    month: "short",
+    day: "numeric",
+    hour: "numeric",
+    minute: "2-digit",
     timeZone: report.zone,
+    timeZoneName: "short",
   });
   return (
     <Panel
@@ -97,6 +110,7 @@ export const SignedReport = ({ report }: { readonly report: HandOverReportSeen }
       hint={t("hand-over.report.signed", { time, place: report.place })}
     >
       <Reading reading={report.reading} />
+      {children}
       <Signatures report={report} />
     </Panel>
   );
@@ -104,36 +118,29 @@ export const SignedReport = ({ report }: { readonly report: HandOverReportSeen }
 
 interface LinesProps {
   readonly lines: readonly HandOverLineSeen[];
-  readonly pictures?: boolean;
+  /** Where both pictures of each place are to be shown. */
+  readonly source?: PictureSource | undefined;
 }
 
-/** Places for both pictures: there are none yet, and it says so. */
-const Pictures = () => {
-  const t = useText();
-  return (
-    <div className={styles.pictures}>
-      {(["collection", "delivery"] as const).map((at) => (
-        <span key={at}>
-          {t(`hand-over.at.${at}`)}: {t("hand-over.no-photograph")}
-        </span>
-      ))}
-    </div>
-  );
-};
-
-const Lines = ({ lines, pictures = false }: LinesProps) => (
+const Lines = ({ lines, source }: LinesProps) => (
   <ul className={styles.lines}>
-    {lines.map(({ place, sentence, pictured }) => (
-      <li key={`${place} ${sentence}`}>
-        <strong>{place}</strong>: {sentence}
-        {pictures && pictured && <Pictures />}
+    {lines.map((line) => (
+      <li key={`${line.place} ${line.sentence}`}>
+        <strong>{line.place}</strong>: {line.sentence}
+        {source !== undefined && line.pictured && <BothPictures source={source} line={line} />}
       </li>
     ))}
   </ul>
 );
 
 /** What arrived, set against what left. */
-export const Compared = ({ compared }: { readonly compared: HandOverCompared }) => {
+export const Compared = ({
+  compared,
+  source,
+}: {
+  readonly compared: HandOverCompared;
+  readonly source?: PictureSource;
+}) => {
   const t = useText();
   const { discrepancies, open, others, unseen, lookedAtTwice: twice, places } = compared;
   const none = discrepancies.length === 0;
@@ -143,9 +150,9 @@ export const Compared = ({ compared }: { readonly compared: HandOverCompared }) 
       hint={t(none ? "hand-over.compared.none" : "hand-over.compared.some", { twice, places })}
     >
       <div className={styles.stack}>
-        <Lines lines={discrepancies} pictures />
+        <Lines lines={discrepancies} source={source} />
         {open.length > 0 && <h3>{t("hand-over.compared.open")}</h3>}
-        <Lines lines={open} pictures />
+        <Lines lines={open} source={source} />
         {others.length > 0 && <h3>{t("hand-over.compared.others")}</h3>}
         <Lines lines={others} />
         <Unseen unseen={unseen} />

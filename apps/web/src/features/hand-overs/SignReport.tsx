@@ -14,6 +14,8 @@ import { ChoiceField, TextField } from "../../ui/Fields";
 import { Form } from "../../ui/Form";
 import { Notice } from "../../ui/Notice";
 import { Panel } from "../../ui/Page";
+import { ReportPictures } from "./BothPictures";
+import type { PictureSource } from "./carried-pictures";
 import { Compared, Reading } from "./Reports";
 
 const PAPERS = ["noted", "refused", "nothing"] as const satisfies readonly CarrierPaper[];
@@ -25,6 +27,7 @@ interface Props {
   readonly report: Body;
   readonly stage: HandOverReportBody["stage"];
   readonly preview: HandOverPreview;
+  readonly source: PictureSource;
   readonly onSigned: (signed: HandOverSigned) => void;
 }
 
@@ -79,14 +82,15 @@ const useSigning = ({ token, report, preview, onSigned }: Props) => {
 /** What is about to be signed, word for word, and the two names. */
 export const SignReport = (props: Props) => {
   const t = useText();
-  const { stage, preview } = props;
+  const { stage, preview, source } = props;
   const { paper, setPaper, carrier, setCarrier, other, setOther, sign } = useSigning(props);
   return (
     <>
       <Panel title={t(`hand-over.report.${stage}`)}>
         <Reading reading={preview.reading} />
+        <ReportPictures source={source} stage={stage} />
       </Panel>
-      {preview.compared !== null && <Compared compared={preview.compared} />}
+      {preview.compared !== null && <Compared compared={preview.compared} source={source} />}
       <Panel title={t("carry.before")}>
         <Form error={sign.error} onSubmit={() => sign.mutate()}>
           <PaperField value={paper} onChange={setPaper} />

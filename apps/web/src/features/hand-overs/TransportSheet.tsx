@@ -8,6 +8,7 @@ import type { CarriedSheet, SheetAct } from "./carried-sheet";
 import { placeKey } from "./findings";
 import styles from "./HandOvers.module.css";
 import { PlaceRow } from "./PlaceRow";
+import type { CarriedPictures } from "./use-carried-pictures";
 
 type Places = ReturnType<typeof applicablePlaces>;
 
@@ -17,6 +18,7 @@ interface Props {
   readonly index: SheetIndex;
   readonly places: Places;
   readonly sheet: CarriedSheet;
+  readonly pictures: CarriedPictures;
   readonly onFill: (done: SheetAct) => void;
 }
 
@@ -33,7 +35,7 @@ const Cautions = ({ index, places }: Pick<Props, "index" | "places">) => {
   );
 };
 
-const Row = ({ index, sheet, onFill, place }: Props & { readonly place: Places[number] }) => {
+const Row = ({ index, sheet, pictures, onFill, place }: Props & { readonly place: Places[number] }) => {
   const { item, position } = place;
   const key = placeKey(item.id, position);
   return (
@@ -44,6 +46,7 @@ const Row = ({ index, sheet, onFill, place }: Props & { readonly place: Places[n
       answer={sheet.said[key]}
       unread={sheet.unread[key]}
       note={sheet.notes[key] ?? ""}
+      pictures={pictures}
       onSay={(answer, unread) => onFill({ act: "say", key, answer, unread })}
       onNote={(note) => onFill({ act: "note", key, note })}
     />

@@ -26,7 +26,7 @@ const DecisionRow = ({ decision, deals }: { readonly decision: Decision; readonl
   const offers = !deals && (state === "countered" || state === "countered-back");
   return (
     <>
-      <DecisionLine decision={decision} priceBelow={asks || offers} />
+      <DecisionLine decision={decision} priceBelow={state === "countered" && (asks || offers)} />
       {asks && <AnswerCounter decision={decision} />}
       {offers && <OwnOffer decision={decision} back={state === "countered-back"} />}
     </>

@@ -10,9 +10,11 @@ import { unsendable } from "../../features/hand-overs/carried-sheet";
 import { findingsOf } from "../../features/hand-overs/findings";
 import { KeptNotice, Unsendable } from "../../features/hand-overs/KeptNotice";
 import { carriedQuery, transportSheetQuery } from "../../features/hand-overs/queries";
+import { PlacePictures, TakePicture } from "../../features/hand-overs/PlacePictures";
 import { Compared, SignedReport } from "../../features/hand-overs/Reports";
 import { SignReport } from "../../features/hand-overs/SignReport";
 import { placesOf, TransportSheet } from "../../features/hand-overs/TransportSheet";
+import { useCarriedPictures } from "../../features/hand-overs/use-carried-pictures";
 import { useSaid } from "../../features/hand-overs/use-said";
 import { call } from "../../service/client";
 import { useText } from "../../strings/text";
@@ -20,7 +22,7 @@ import { Answered } from "../../ui/Answered";
 import { TextField } from "../../ui/Fields";
 import { Loading } from "../../ui/Loading";
 import { Notice } from "../../ui/Notice";
-import { Page } from "../../ui/Page";
+import { Page, Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 
 const route = getRouteApi("/carry/$token");
@@ -34,6 +36,7 @@ interface Props {
 
 const useReport = ({ token, carried, index, onSigned }: Props) => {
   const { sheet, enter, clear, kept, found } = useSaid(carried);
+  const pictures = useCarriedPictures(token, carried);
   const look = useMutation({
     mutationFn: async () => {
       const report = {
@@ -51,16 +54,31 @@ const useReport = ({ token, carried, index, onSigned }: Props) => {
     clear();
     onSigned(answer);
   };
-  return { sheet, enter, kept, found, look, signed };
+  return { sheet, enter, kept, found, pictures, look, signed };
 };
 
 type Written = ReturnType<typeof useReport>;
 
-const ToFill = ({ carried, index, sheet, enter, kept, found, look }: Props & Written) => {
+/** The car as a whole, before its places: what nobody thought of shows there. */
+const AroundTheCar = ({ pictures }: Pick<Written, "pictures">) => {
+  const t = useText();
+  const whole = { item: "", position: "" };
+  return (
+    <Panel title={t("carry.around")} hint={t(`carry.around.${pictures.stage}`)}>
+      <div>
+        <TakePicture of={pictures} at={whole} named={t("hand-over.picture.whole")} />
+      </div>
+      <PlacePictures of={pictures} at={whole} named={t("hand-over.picture.whole")} />
+    </Panel>
+  );
+};
+
+const ToFill = ({ carried, index, sheet, enter, kept, found, pictures, look }: Props & Written) => {
   const t = useText();
   const places = placesOf(index, carried.vehicle.form);
   const left = unsendable(sheet);
-  const ready = sheet.place.trim() !== "" && left.length === 0;
+  const unsent = pictures.waiting.length;
+  const ready = sheet.place.trim() !== "" && left.length === 0 && unsent === 0;
   return (
     <>
       <KeptNotice kept={kept} found={found} />
@@ -70,10 +88,12 @@ const ToFill = ({ carried, index, sheet, enter, kept, found, look }: Props & Wri
         value={sheet.place}
         onChange={(place) => enter({ act: "place", place })}
       />
-      <TransportSheet index={index} places={places} sheet={sheet} onFill={enter} />
+      <AroundTheCar pictures={pictures} />
+      <TransportSheet index={index} places={places} sheet={sheet} pictures={pictures} onFill={enter} />
       {look.error !== null && <ProblemNotice error={look.error} />}
       <p>{t("carry.answered", { answered: Object.keys(sheet.said).length, places: places.length })}</p>
       <Unsendable keys={left} index={index} />
+      {unsent > 0 && <p role="status">{t("carry.photograph.unsent", { count: unsent })}</p>}
       <Button size="lg" loading={look.isPending} disabled={!ready} onClick={() => look.mutate()}>
         {t("carry.look")}
       </Button>
@@ -85,7 +105,7 @@ const ToFill = ({ carried, index, sheet, enter, kept, found, look }: Props & Wri
 const Sheet = (props: Props) => {
   const t = useText();
   const written = useReport(props);
-  const { look, signed } = written;
+  const { look, pictures, signed } = written;
   if (look.data === undefined) return <ToFill {...props} {...written} />;
   return (
     <>
@@ -94,7 +114,13 @@ const Sheet = (props: Props) => {
           {t("carry.again")}
         </Button>
       </div>
-      <SignReport token={props.token} stage={props.carried.stage} {...look.data} onSigned={signed} />
+      <SignReport
+        token={props.token}
+        stage={props.carried.stage}
+        {...look.data}
+        source={pictures}
+        onSigned={signed}
+      />
     </>
   );
 };

@@ -1,8 +1,9 @@
-import type { HandOverSeen } from "@evenhand/shared/http/hand-overs";
+import type { HandOverSeen, HandOverTerms } from "@evenhand/shared/http/hand-overs";
 import { useQuery } from "@tanstack/react-query";
 import { getRouteApi, Link } from "@tanstack/react-router";
 import { useIntl } from "react-intl";
 import { useCarName } from "../../entities/car/CarName";
+import { ownSource, ReportPictures } from "../../features/hand-overs/BothPictures";
 import styles from "../../features/hand-overs/HandOvers.module.css";
 import { OwnMoves, RenewLink } from "../../features/hand-overs/Moves";
 import { handOverQuery } from "../../features/hand-overs/queries";
@@ -15,15 +16,23 @@ import { ProblemNotice } from "../../ui/ProblemNotice";
 
 const route = getRouteApi("/signed-in/hand-overs/$handOver");
 
+const DAY_AND_HOUR = {
+  year: "numeric",
+  month: "short",
+  day: "numeric",
+  hour: "numeric",
+  minute: "2-digit",
+  timeZoneName: "short",
+} as const;
+
 interface Props {
   readonly seen: HandOverSeen;
 }
 
 /** What was agreed, in the words of the papers; what was not entered says so. */
-const useTermsRows = ({ terms }: HandOverSeen): (readonly [string, string])[] => {
+const useTermsRows = (terms: HandOverTerms): (readonly [string, string])[] => {
   const t = useText();
   const intl = useIntl();
-  if (terms === null) return [];
   const { claimDeadline: deadline, riskPasses } = terms;
   const until = deadline?.until ?? null;
   return [
@@ -31,12 +40,7 @@ const useTermsRows = ({ terms }: HandOverSeen): (readonly [string, string])[] =>
     ...(deadline === null ? [] : [[t("hand-over.deadline.source"), deadline.source] as const]),
     ...(until === null
       ? []
-      : [
-          [
-            t("hand-over.deadline.until.seen"),
-            intl.formatDate(until, { dateStyle: "medium", timeStyle: "short" }),
-          ] as const,
-        ]),
+      : [[t("hand-over.deadline.until.seen"), intl.formatDate(until, DAY_AND_HOUR)] as const]),
     [t("hand-over.risk"), riskPasses ?? t("hand-over.risk.unset")],
   ];
 };
@@ -44,33 +48,42 @@ const useTermsRows = ({ terms }: HandOverSeen): (readonly [string, string])[] =>
 /** Nothing can follow, so its terms stay as they were. */
 const isOver = ({ state }: HandOverSeen): boolean => state === "called-off" || state === "claim-closed";
 
+const Terms = ({ seen, terms }: Props & { readonly terms: HandOverTerms }) => (
+  <>
+    <Facts rows={useTermsRows(terms)} />
+    {!isOver(seen) && <SetTerms seen={seen} terms={terms} />}
+  </>
+);
+
 const Stands = ({ seen }: Props) => {
   const t = useText();
   const intl = useIntl();
-  const terms = useTermsRows(seen);
   const moves = seen.moves.map(({ move, at, note }) => {
-    const time = intl.formatDate(at, { dateStyle: "medium", timeStyle: "short" });
-    return [
-      time,
-      intl.formatList([t(`hand-over.move.${move}`), ...(note === null ? [] : [note])], { type: "unit" }),
-    ] as const;
+    const words = [t(`hand-over.move.${move}`), ...(note === null ? [] : [note])];
+    return [intl.formatDate(at, DAY_AND_HOUR), intl.formatList(words, { type: "unit" })] as const;
   });
   return (
     <Panel title={t("hand-over.stands")}>
-      <Facts rows={[[t("hand-over.carrier"), seen.carrier], ...terms, ...moves]} />
-      {seen.terms !== null && !isOver(seen) && <SetTerms seen={seen} terms={seen.terms} />}
+      <Facts rows={[[t("hand-over.carrier"), seen.carrier], ...moves]} />
     </Panel>
   );
 };
 
-/** After delivery: what to do next, and the claim as the buyer keeps it; before it, a claim that the car does not arrive. */
+/** What was agreed for the case of damage, and after that what to do next: the claim as the buyer keeps it. */
 const Claim = ({ seen }: Props) => {
   const t = useText();
+  const ahead = seen.state === "arranged" || seen.state === "called-off";
+  const next = seen.delivery === null ? "hand-over.claim.not-arrived" : "hand-over.claim.next";
   return (
-    <Panel title={t("hand-over.claim")}>
+    <Panel title={t(ahead ? "hand-over.terms" : "hand-over.claim")}>
       <div className={styles.stack}>
-        <p>{t(seen.delivery === null ? "hand-over.claim.not-arrived" : "hand-over.claim.next")}</p>
-        <OwnMoves seen={seen} />
+        {seen.terms !== null && <Terms seen={seen} terms={seen.terms} />}
+        {!ahead && (
+          <>
+            <p>{t(next)}</p>
+            <OwnMoves seen={seen} />
+          </>
+        )}
       </div>
     </Panel>
   );
@@ -78,33 +91,36 @@ const Claim = ({ seen }: Props) => {
 
 const Own = ({ seen }: Props) => {
   const t = useText();
-  if (seen.state === "called-off") return null;
-  if (seen.state === "arranged")
-    return (
-      <>
-        <RenewLink id={seen.id} />
+  const isCarried = seen.state === "arranged" || seen.state === "collected";
+  return (
+    <>
+      <Claim seen={seen} />
+      {isCarried && <RenewLink id={seen.id} />}
+      {seen.state === "arranged" && (
         <Panel title={t("hand-over.call-off")}>
           <OwnMoves seen={seen} />
         </Panel>
-      </>
-    );
-  return (
-    <>
-      {seen.state === "collected" && <RenewLink id={seen.id} />}
-      <Claim seen={seen} />
+      )}
     </>
   );
 };
 
-const Papers = ({ seen }: Props) => (
-  <>
-    {seen.compared !== null && <Compared compared={seen.compared} />}
-    <Stands seen={seen} />
-    {seen.as === "buyer" && <Own seen={seen} />}
-    {seen.delivery !== null && <SignedReport report={seen.delivery} />}
-    {seen.collection !== null && <SignedReport report={seen.collection} />}
-  </>
-);
+const Papers = ({ seen }: Props) => {
+  const source = ownSource(seen.pictures);
+  const reports = [seen.delivery, seen.collection].filter((each) => each !== null);
+  return (
+    <>
+      {seen.compared !== null && <Compared compared={seen.compared} source={source} />}
+      {seen.as === "buyer" && <Own seen={seen} />}
+      <Stands seen={seen} />
+      {reports.map((report) => (
+        <SignedReport key={report.stage} report={report}>
+          <ReportPictures source={source} stage={report.stage} originals={seen.as === "buyer"} />
+        </SignedReport>
+      ))}
+    </>
+  );
+};
 
 /** A bought car on its way, and after: both reports, what is on one and not on the other, and the claim. */
 export const HandOverPage = () => {

@@ -41,7 +41,7 @@ export const accounts = {
   "account.news.daily.what":
     "One letter at 7:00 AM with all that happened since the last one. None where nothing did.",
   "account.news.zone": "7:00 AM on the clock of",
-  "account.news.zone.firm": "the organization you joined first ({zone})",
+  "account.news.zone.firm": "your first organization: {zone}",
   "account.news.deadlines": "Only reminders of deadlines",
   "account.news.deadlines.what": "No letters of news; one letter before a deadline of yours passes.",
   "account.news.always":

@@ -79,7 +79,7 @@ export const disputes = {
     "Money off does not make it safe: have it put right by a licensed mechanic before the car is driven.",
   "settle.words": "Your answer in words",
   "settle.words.hint.dealer":
-    "What the buyer should know: why it differs, what speaks against the finding, or what you offer. Everybody this item concerns reads it.",
+    "Needed to accept or contest: why it differs, what speaks against the finding, or what you offer. Everybody this item concerns reads it. What you accept counts in your record, and takes the car off the list until a new statement answers it.",
   "settle.words.hint.buyer": "What the others should know. Needed to refuse; the dealer reads it.",
   "settle.words.hint.inspector": "Needed to stand by the finding. Buyer and dealer read it.",
   "settle.move.accept": "Accept what was found",

@@ -13,16 +13,31 @@ export const handOvers = {
   "carry.some": "Note damage",
   "carry.not-seen": "Not seen",
   "carry.seen": "It was seen",
+  "carry.around": "Around the car",
+  "carry.around.collection":
+    "Photograph all four sides, the roof and the dash before you go over the places. What arrives is held against these.",
+  "carry.around.delivery":
+    "Photograph the car as you did when it was collected, before anybody moves it or signs.",
+  "carry.photograph": "Photo",
+  "carry.photograph.of": "Photograph: {place}",
+  "carry.photograph.sending": "sending",
+  "carry.photograph.again": "Send it again",
+  "carry.photograph.leave-out": "Leave it out",
+  "carry.photograph.remove": "Take away",
+  "carry.photograph.remove.of": "Take away the photograph: {place}",
+  "carry.photograph.before": "As it left:",
+  "carry.photograph.unsent":
+    "{count, plural, one {One photograph is} other {# photographs are}} not sent yet. Wait for the signal, or leave {count, plural, one {it} other {them}} out.",
   "carry.add-note": "Note",
   "carry.note-alone": "A note goes with an answer: answer this place, or say that it was not seen.",
   "carry.unsendable":
     "Not readable as a figure, or a note without an answer; mend it or take it away before you go on",
   "carry.kept.nothing": "What you fill in is kept on this phone only",
   "carry.kept.nothing.what":
-    "Nobody else has it until both have signed. If this page closes, open the link again on this phone.",
+    "Nobody else has it until both have signed; photographs are sent at once, to the buyer. If this page closes, open the link again on this phone.",
   "carry.kept.kept": "Kept on this phone only, not sent",
   "carry.kept.kept.what":
-    "Nobody else has it until both have signed. If this page closes, open the link again on this phone. It is taken away from here once it is signed.",
+    "Nobody else has it until both have signed; photographs are sent at once, to the buyer. If this page closes, open the link again on this phone. It is taken away from here once it is signed.",
   "carry.kept.not-kept": "This phone does not keep what you fill in",
   "carry.kept.not-kept.what":
     "Its storage is full, or the browser forbids it. Leave this page open until both have signed: what is filled in stands here alone.",
@@ -69,6 +84,7 @@ export const handOvers = {
   "hand-over.deadline.unset": "not entered yet: look it up in the carrier's terms; it is never guessed here",
   "hand-over.risk": "When the risk passes to you, as agreed",
   "hand-over.risk.unset": "not entered yet",
+  "hand-over.terms": "If it arrives damaged",
   "hand-over.terms.enter": "Enter what was agreed",
   "hand-over.terms.mend": "Change what was entered",
   "hand-over.terms.what":
@@ -119,7 +135,15 @@ export const handOvers = {
   "hand-over.compared.others": "Otherwise, and not worse",
   "hand-over.at.collection": "At collection",
   "hand-over.at.delivery": "At delivery",
-  "hand-over.no-photograph": "no photograph",
+  "hand-over.no-photograph": "no photograph of this place",
+  "hand-over.photograph-of-whole": "no photograph of this place; the whole car is below",
+  "hand-over.photographs": "Photographs",
+  "hand-over.photographs.none": "No photographs were taken with this report.",
+  "hand-over.picture":
+    "{place}, as photographed {stage, select, collection {when the car left} other {when it arrived}}",
+  "hand-over.picture.whole": "the whole car",
+  "hand-over.picture.preparing": "photograph taken; it can be shown in a moment",
+  "hand-over.picture.original": "The file as it was sent",
   "hand-over.claim": "The claim",
   "hand-over.claim.next":
     "Write to the carrier before its deadline, with both papers and what is listed here; keep the car as it arrived until they answer, and tell your own insurer. The carrier's terms and local law decide; this page is no legal advice.",

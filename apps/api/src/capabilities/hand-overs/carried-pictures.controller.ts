@@ -1,0 +1,38 @@
+import { Readable } from "node:stream";
+import { CarriedPictureQuery } from "@evenhand/shared/http/hand-overs";
+import { Controller, Query, Req } from "@nestjs/common";
+import type { FastifyRequest } from "fastify";
+import { Id, Secret } from "../../platform/access/parameters.ts";
+import { Route } from "../../platform/access/route.ts";
+import { ProblemError } from "../../platform/problems/problem-error.ts";
+import { CarriedPicturesService } from "./carried-pictures.service.ts";
+
+const wanted = "the bytes of one photograph, as application/octet-stream";
+
+/** Photographs by the carrier's link. */
+@Controller()
+export class CarriedPicturesController {
+  constructor(private readonly pictures: CarriedPicturesService) {}
+
+  @Route("carriedHandOvers.addPicture")
+  add(
+    @Secret() secret: string,
+    @Query({ schema: CarriedPictureQuery }) query: CarriedPictureQuery,
+    @Req() request: FastifyRequest,
+  ) {
+    if (request.body instanceof Readable) return this.pictures.add(secret, query, request.body);
+    throw new ProblemError("malformed-request", `Send ${wanted}.`, {
+      problems: [{ at: "header/content-type", reason: wanted }],
+    });
+  }
+
+  @Route("carriedHandOvers.picture")
+  picture(@Secret() secret: string, @Id() id: string) {
+    return this.pictures.picture(secret, id);
+  }
+
+  @Route("carriedHandOvers.removePicture")
+  remove(@Secret() secret: string, @Id() id: string) {
+    return this.pictures.remove(secret, id);
+  }
+}

@@ -1,0 +1,35 @@
+import type { HandOverPicture } from "@evenhand/shared/http/hand-overs";
+import { useText } from "../../strings/text";
+import type { PictureSource } from "./carried-pictures";
+import styles from "./Pictures.module.css";
+
+interface Props {
+  readonly picture: HandOverPicture;
+  readonly source: Pick<PictureSource, "small" | "large">;
+}
+
+/** A picture in words, for who does not see it. */
+const usePictureName = ({ stage, place }: HandOverPicture): string => {
+  const t = useText();
+  return t("hand-over.picture", { stage, place: place === "" ? t("hand-over.picture.whole") : place });
+};
+
+/** A photograph, small; pressed, it is shown large beside this page. What cannot be shown says why. */
+export const PictureOf = ({ picture, source }: Props) => {
+  const t = useText();
+  const name = usePictureName(picture);
+  if (picture.state === "refused") return <p className={styles.aside}>{picture.refused?.words}</p>;
+  if (picture.state !== "ready") return <p className={styles.aside}>{t("hand-over.picture.preparing")}</p>;
+  return (
+    <a className={styles.picture} href={source.large(picture.id)} target="_blank" rel="noreferrer">
+      <img
+        src={source.small(picture.id)}
+        alt={name}
+        loading="lazy"
+        decoding="async"
+        width={400}
+        height={300}
+      />
+    </a>
+  );
+};
