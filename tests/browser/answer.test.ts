@@ -80,6 +80,9 @@ async function readsAs(page: Page, expected: Answer): Promise<void> {
   );
 }
 
+/** Of a text, from its matrix. */
+const height = ([, , across = 0, up = 0]: number[]): number => Math.round(Math.hypot(across, up) * 100) / 100;
+
 /** What the browser prints: of each page its text, and how large its letters are in points. */
 async function printedPages(page: Page, format: string): Promise<{ text: string; sizes: number[] }[]> {
   const data = new Uint8Array(await page.pdf({ format, preferCSSPageSize: true }));
@@ -89,8 +92,6 @@ async function printedPages(page: Page, format: string): Promise<{ text: string;
     numbers.map(async (number) => {
       const { items } = await (await printed.getPage(number)).getTextContent();
       const said = items.flatMap((item) => ("str" in item && item.str.trim() !== "" ? [item] : []));
-      const height = ([, , across = 0, up = 0]: number[]): number =>
-        Math.round(Math.hypot(across, up) * 100) / 100;
       return {
         text: said.map(({ str }) => str).join(" "),
         sizes: said.map(({ transform }) => height(transform)),
@@ -135,7 +136,11 @@ test("on the first screen of a desk: the three gravest, what nobody knows, the c
     // A car with fourteen matters takes a second leaf rather than letters nobody can read; the gravest stand on the first.
     expect.soft([format, printed.length <= 2]).toEqual([format, true]);
     expect.soft(Math.min(...printed.flatMap(({ sizes }) => sizes))).toBeGreaterThanOrEqual(8.5);
-    for (const words of [answer.matters[7]?.matter.headline ?? "", "What nobody knows", "What stops the money"])
+    for (const words of [
+      answer.matters[7]?.matter.headline ?? "",
+      "What nobody knows",
+      "What stops the money",
+    ])
       expect.soft(printed[0]?.text).toContain(words);
   }
   const dealer = part(page, "Ask the dealer");

@@ -41,11 +41,22 @@ export function comparedSeen(handOver: StoredHandOver): HandOverCompared | null 
 const words = sheetWords(transportSheet.sheet);
 
 /** A photograph with its place in words. */
-export const pictureSeen = ({ file: _, refused, ...picture }: StoredPicture): HandOverPicture => ({
-  ...picture,
-  place: picture.item === "" ? "" : words.place(picture.item, picture.position),
-  refused: wordedRefusal(refused),
-});
+export const pictureSeen = (picture: StoredPicture): HandOverPicture => {
+  const { id, stage, item, position, sha256, bytes, receivedAt, state, refused } = picture;
+  const place = item === "" ? "" : words.place(item, position);
+  return {
+    id,
+    stage,
+    item,
+    position,
+    place,
+    sha256,
+    bytes,
+    receivedAt,
+    state,
+    refused: wordedRefusal(refused),
+  };
+};
 
 const seen = (stored: StoredReport | null): HandOverReportSeen | null =>
   stored === null ? null : reportSeen(stored);

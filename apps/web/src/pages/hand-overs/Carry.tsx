@@ -93,7 +93,7 @@ const ToFill = ({ carried, index, sheet, enter, kept, found, pictures, look }: P
       {look.error !== null && <ProblemNotice error={look.error} />}
       <p>{t("carry.answered", { answered: Object.keys(sheet.said).length, places: places.length })}</p>
       <Unsendable keys={left} index={index} />
-      {unsent > 0 && <p role="status">{t("carry.photograph.unsent", { count: unsent })}</p>}
+      {unsent > 0 && <output>{t("carry.photograph.unsent", { count: unsent })}</output>}
       <Button size="lg" loading={look.isPending} disabled={!ready} onClick={() => look.mutate()}>
         {t("carry.look")}
       </Button>
