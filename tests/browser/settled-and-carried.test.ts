@@ -26,6 +26,7 @@ import {
 import { makeWorld, type World } from "../api/setup/world.ts";
 import { answerForEveryMatter, approve, summarize } from "./setup/approving.ts";
 import { useBrowser } from "./setup/browser.ts";
+import { prepareAll } from "./setup/hand-over-scene.ts";
 import { desk, keepPicture, openPage, phone } from "./setup/pages.ts";
 
 const clock = newClock();
@@ -302,6 +303,7 @@ test("what differs is contested, looked at again, put right, approved and carrie
   await approveCar(buyer, again);
   const caseId = (await caseOn(buyer, vehicle))?.id ?? "";
   await carry(await inviteCarrier(buyer, caseId));
+  await prepareAll(service());
   await claim(buyer, caseId);
   const { items } = await buyer.does("handOvers.ofCase", { path: { id: caseId } });
   expect(items).toMatchObject([{ carrier: "Long Valley Haulage", state: "claim-open" }]);

@@ -21,7 +21,7 @@ const dent = (mm: number) => ({
 });
 
 /** A worker makes the copies of whatever waits for them. */
-async function prepareAll({ app, databaseUrl }: Service): Promise<void> {
+export async function prepareAll({ app, databaseUrl }: Service): Promise<void> {
   const waiting = await query<{ id: string }>(
     databaseUrl,
     "SELECT id FROM evidence_file WHERE state = 'checked'",

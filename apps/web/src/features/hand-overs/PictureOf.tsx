@@ -5,7 +5,7 @@ import styles from "./Pictures.module.css";
 
 interface Props {
   readonly picture: HandOverPicture;
-  readonly source: Pick<PictureSource, "small" | "large">;
+  readonly source: Pick<PictureSource, "small" | "large" | "here">;
 }
 
 /** A picture in words, for who does not see it. */
@@ -19,6 +19,8 @@ export const PictureOf = ({ picture, source }: Props) => {
   const t = useText();
   const name = usePictureName(picture);
   if (picture.state === "refused") return <p className={styles.aside}>{picture.refused?.words}</p>;
+  const here = source.here?.get(picture.id);
+  if (here !== undefined) return <img className={styles.own} src={here} alt={name} />;
   if (picture.state !== "ready") return <p className={styles.aside}>{t("hand-over.picture.preparing")}</p>;
   return (
     <a className={styles.picture} href={source.large(picture.id)} target="_blank" rel="noreferrer">

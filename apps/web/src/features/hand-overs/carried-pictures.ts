@@ -18,6 +18,8 @@ export interface PictureSource {
   readonly pictures: readonly HandOverPicture[];
   readonly small: (id: string) => string;
   readonly large: (id: string) => string;
+  /** Of pictures that lie on this device: their addresses, by id. */
+  readonly here?: ReadonlyMap<string, string>;
 }
 
 type Placed = Pick<HandOverPicture, "stage" | "item" | "position">;

@@ -1,6 +1,6 @@
 import type { CarriedHandOver } from "@evenhand/shared/http/hand-overs";
 import { useQueryClient } from "@tanstack/react-query";
-import { useReducer } from "react";
+import { useReducer, useState } from "react";
 import { addressOf, call, callWithFile } from "../../service/client";
 import { newId } from "../../service/new-id";
 import { type At, type PictureSource, type Waiting, waitingAfter } from "./carried-pictures";
@@ -22,11 +22,15 @@ const asError = (error: unknown): Error => (error instanceof Error ? error : new
 export const useCarriedPictures = (token: string, { pictures, stage }: CarriedHandOver): CarriedPictures => {
   const queries = useQueryClient();
   const [waiting, act] = useReducer(waitingAfter, []);
+  /** What this phone took itself, shown before the service has made its copies. */
+  const [here, setHere] = useState<ReadonlyMap<string, string>>(new Map());
   const anew = () => queries.invalidateQueries({ queryKey: carriedQuery(token).queryKey });
-  const send = async ({ key, at, file }: Waiting): Promise<void> => {
+  const send = async ({ key, at, file, url }: Waiting): Promise<void> => {
     act({ act: "fail", key, error: null });
     try {
-      await callWithFile("carriedHandOvers.addPicture", { params: { token }, query: at }, file);
+      const asked = { params: { token }, query: at };
+      const { id } = await callWithFile("carriedHandOvers.addPicture", asked, file);
+      setHere((before) => new Map(before).set(id, url));
       await anew();
       act({ act: "drop", key });
     } catch (error) {
@@ -39,6 +43,7 @@ export const useCarriedPictures = (token: string, { pictures, stage }: CarriedHa
     stage,
     small: address,
     large: address,
+    here,
     waiting,
     add: (at, files) => {
       const added = files.map((file) => ({
