@@ -70,9 +70,14 @@ async function expectWhole(
 
 type Kill = (point: KillPoint) => Promise<number>;
 
+/** Kills of everything so far. */
+let kills = 0;
+
 /** Kills before the end, which says how many statements there are, and then before each of the others. */
 async function killBeforeEach(kill: Kill, name: string, before: Rows, now: Read = read): Promise<void> {
   const statements = await kill({ at: "commit" });
+  // Before the end, before each statement, and after the end.
+  kills += statements + 1;
   await expectNothing(before, `before the end of: ${name}`, now);
   for (let at = 1; at < statements; at += 1) {
     expect(await kill({ before: at })).toBe(at);
@@ -149,6 +154,7 @@ test.each(["settling", "sale"] as const)(
     for (const step of steps.slice(0, last)) went.push(await goOn(step));
     const tried = steps.filter((step) => full || ("short" in step && step.short !== undefined));
     expect(went.filter((how) => how === "tried")).toHaveLength(tried.length);
+    if (full) console.log(`${story}: ${tried.length} moves, killed at ${kills} moments so far`);
   },
   full ? 3_600_000 : 300_000,
 );

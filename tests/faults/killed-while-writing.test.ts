@@ -108,6 +108,10 @@ const ids = (rows: readonly { id: string }[]): string[] => rows.map(({ id }) => 
 test("after all that, every acknowledged write is there, and none is there twice", async () => {
   const { kept, stop } = writing();
   await stop();
+  if (full)
+    console.log(
+      `acknowledged: ${kept.operations.length} findings, ${kept.holds.length} holds, ${kept.summaries.length} summaries, ${kept.decisions.length} decisions`,
+    );
   const [finding] = await on<{ revision: number }>(
     "SELECT revision FROM report_finding WHERE report_id = $1 AND item = 'electrics.horn'",
     [scene.draft],

@@ -64,7 +64,30 @@ const WhoAndWhen = ({ line, typed, onChange }: Omit<Props, "unsaid">) => {
   );
 };
 
-/** What the buyer says of one line. */
+/** Neither answered nor begun: what else there is to say would only make the page long. */
+const isBlank = ({ say, payee, words, by, on }: TypedBefore): boolean =>
+  say === "none" && [payee, words, by, on].every((text) => text === "");
+
+/** What speaks for the answer. */
+const Said = ({ line, typed, onChange }: Omit<Props, "unsaid">) => {
+  const t = useText();
+  const of = useFieldOf(line);
+  return (
+    <>
+      {line === "payee" && <PayeeFields typed={typed} onChange={onChange} />}
+      <LongTextField
+        label={t("before.words")}
+        aria-label={of(t("before.words"))}
+        maxLength={1000}
+        value={typed.words}
+        onChange={(words) => onChange({ words })}
+      />
+      <WhoAndWhen line={line} typed={typed} onChange={onChange} />
+    </>
+  );
+};
+
+/** What the buyer says of one line; the rest is asked for once there is an answer. */
 export const BeforeFields = ({ line, typed, unsaid, onChange }: Props) => {
   const t = useText();
   const of = useFieldOf(line);
@@ -78,15 +101,7 @@ export const BeforeFields = ({ line, typed, unsaid, onChange }: Props) => {
         onChange={(say) => onChange({ say })}
       />
       {unsaid && <p className={styles.without}>{t("before.wrong.say")}</p>}
-      {line === "payee" && <PayeeFields typed={typed} onChange={onChange} />}
-      <LongTextField
-        label={t("before.words")}
-        aria-label={of(t("before.words"))}
-        maxLength={1000}
-        value={typed.words}
-        onChange={(words) => onChange({ words })}
-      />
-      <WhoAndWhen line={line} typed={typed} onChange={onChange} />
+      {!isBlank(typed) && <Said line={line} typed={typed} onChange={onChange} />}
     </>
   );
 };
