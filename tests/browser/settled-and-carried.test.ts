@@ -254,12 +254,9 @@ const claim = (buyer: Person, caseId: string): Promise<void> =>
       .getByText(/left front door/)
       .first()
       .waitFor();
-    const line = page
-      .getByRole("listitem")
-      .filter({ hasText: /left front door.*80 mm/ })
-      .first();
     for (const when of ["when the car left", "when it arrived"]) {
-      const shown = line.getByRole("img", { name: `panel damage, left front door, as photographed ${when}` });
+      const name = `panel damage, left front door, as photographed ${when}`;
+      const shown = page.getByRole("img", { name }).first();
       await shown.waitFor();
       await expect
         .poll(() => shown.evaluate((image: HTMLImageElement) => image.naturalWidth))
