@@ -365,6 +365,16 @@ class Drafting {
     const isOfView = this.isPlaced(breath) || OF_VIEW.test(breath.text);
     if (breath.ellipsis !== undefined && state.words.length > 0 && isOfView)
       return this.ellipsis(breath, state.entries);
+    if (
+      breath.sides.adds.length > 0 &&
+      state.applied &&
+      piece.join === "comma" &&
+      /\b(?:is|are|was|were)\b/u.test(breath.text)
+    )
+      state.entries = state.entries.map((entry) => ({
+        ...entry,
+        sides: replaced(entry.sides, breath.sides),
+      }));
     if (this.isPlaced(breath) && !state.applied && state.entries.length > 0 && piece.join !== "start")
       state.entries = state.entries.map((entry) => ({ ...entry, sides: merged(entry.sides, breath.sides) }));
     return [];
@@ -436,12 +446,11 @@ class Drafting {
     const isPresence = (id: string | undefined): boolean => this.items.get(id ?? "")?.answer === "presence";
     const last = this.remarks.get(this.state.last[0] ?? "")?.answer;
     return (
-      piece.join === "and" &&
+      (piece.join === "and" || piece.join === "comma") &&
       words.length === 0 &&
       numbers.length === 0 &&
       entries.length > 0 &&
-      last?.kind === "presence" &&
-      last.value === "present" &&
+      ((last?.kind === "presence" && last.value === "present") || this.lastIs("identity.keys")) &&
       entries.every(({ subjects, none }) => !none && subjects.every(({ items }) => isPresence(items[0])))
     );
   }
@@ -1184,6 +1193,12 @@ class Drafting {
     return { second: Math.floor(secondAt(at, start)), start, end, words: text.slice(start, end) };
   }
 
+  /** "I think the hood | was …": in talk without marks a hedge behind the part is of what was said before. */
+  private isHedgedAhead({ entries: [first], piece }: Breath): boolean {
+    if (this.spoken.punctuated || first === undefined) return true;
+    return firmnessOf(this.tokens, piece.from, Math.max(piece.from, first.from)).firmness === "hedged";
+  }
+
   /** A hedge without a claim of its own is meant for what was just said, or for what follows. */
   private firmnessLater(breath: Breath, made: readonly string[]): void {
     const { state } = this;
@@ -1197,7 +1212,7 @@ class Drafting {
         const remark = this.remarks.get(key);
         if (remark !== undefined) this.remarks.set(key, { ...remark, firmness });
       }
-    } else state.hedgeNext = firmness === "hedged" && (this.spoken.punctuated || breath.entries.length === 0);
+    } else state.hedgeNext = firmness === "hedged" && this.isHedgedAhead(breath);
   }
 }
 

@@ -38,7 +38,7 @@ const WORDS: ReadonlyMap<string, Join> = new Map([
 ]);
 /** Words that lead from what is said to the part it is said of. */
 export const LEADS = new Set(
-  "in on at of from around near to behind below under with for by over inside along across through above beside between into onto off within against".split(
+  "in on at out of from around near to behind below under with for by over inside along across through above beside between into onto off within against".split(
     " ",
   ),
 );
@@ -108,6 +108,8 @@ const leadsTo = (tokens: readonly RepairedToken[], from: number, to: number): bo
   if (LEADS.has(tokens[to]?.stem ?? "")) return true;
   for (let at = to - 1; at >= from; at -= 1) {
     const stem = tokens[at]?.stem ?? "";
+    // "On both sides | floor": a side by itself is whole.
+    if (stem === "side" && tokens[at]?.plural === true) return false;
     if (LEADS.has(stem) && stem !== "of") return true;
     if (stem === "of" && !/^(?:both|all|out|free)$/u.test(tokens[at - 1]?.stem ?? "")) return true;
     if (!BETWEEN.test(stem)) return false;
@@ -214,6 +216,13 @@ const innerCuts = (
       continue;
     }
     if (mention.is !== "subject" && !isPlace(mention) && !isRest(tokens, mention)) continue;
+    // "Original paint" says of the hood what it says, and names no paint anew.
+    if (
+      mention.is === "subject" &&
+      named !== undefined &&
+      about.some((one) => one.is === "said" && one.from < mention.from && one.to >= mention.to)
+    )
+      continue;
     const said = lastBefore(about, mention.from);
     const begun = cuts.at(-1) ?? from;
     const isDone =

@@ -55,6 +55,7 @@ const NOT_MEANT: readonly Rule[] = [
   { subject: /^latches$/u, before: /^(?:one|they|it|both|do|does|all|to|not)$/u },
   { subject: /^oil$/u, before: /^(?:of|weep|leak|drip|burn|some|use|lose|bit|no|any)$/u },
   { subject: /^axle$/u, after: /^(?:pinion)$/u },
+  { subject: /^engine$/u, before: /^(?:with|while)$/u, after: /^(?:running|on|off|idling|turned|ticking)$/u },
   { subject: /^blower$/u, after: /^(?:belt|blade|clutch|shroud)$/u },
 ];
 

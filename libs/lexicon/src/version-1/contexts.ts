@@ -146,6 +146,7 @@ export const refinements: readonly {
   },
   { from: "tank", words: ["inside", "in the inside"], to: "tank-inside" },
   { from: "trunk", words: ["floor"], to: "trunk-floor" },
+  { from: "trunk-floor", words: ["wet", "dry", "damp"], to: "trunk" },
   {
     from: "rear-window",
     words: ["cloudy", "clouded", "gone cloudy", "yellowed", "gone yellow", "fogged"],

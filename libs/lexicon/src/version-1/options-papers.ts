@@ -8,7 +8,7 @@ export const papersOptions: readonly OptionWords[] = [
       "matching number; numbers matching; original to the car; original; original engine; number match; numbers match; one it left with; one it left the works with; it was born with; born with; the one it came with; first engine; matches the logbook; same one it was born with; original unit; it came with from new; came with it from new",
     "right-type-and-date": "date correct; date code correct; right type and date; correct date code",
     "right-type":
-      "right type; correct type; period correct; from the right type; correct for the year; same type; correct style",
+      "right type; correct replacement; right replacement; correct unit; correct engine; correct type; period correct; from the right type; correct for the year; same type; correct style",
     "other-type":
       "other type; another type; wrong type; different type; later one; later; later unit; newer; later five speed; later four speed; later three speed; later replacement; swapped; later replacement of another type; not the correct type; not correct; bigger truck; crate engine; out of a bigger; out of a different; not original; not the original; replacement of another type; newer one",
   }),

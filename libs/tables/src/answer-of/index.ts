@@ -63,7 +63,8 @@ const presenceOf = ({ item, value }: Asked): Answered => {
       if ("fault" in sense && sense.fault === "missing-piece") return presence("absent");
       if ("general" in sense && sense.general === "good" && good !== undefined) return presence(good, false);
     }
-  if (/^(slight|strong|some|faint|a little)\b/i.test(value.text)) return presence("present");
+  if (/^(slight|strong|some|faint|a little|seen|sighted|shown)\b/i.test(value.text))
+    return presence("present");
   return unanswered("no-such-word");
 };
 

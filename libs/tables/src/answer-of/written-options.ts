@@ -11,7 +11,8 @@ const of = (item: string, options: Readonly<Record<string, string>>): WrittenOpt
 const START = {
   "at-once":
     "fired right up; first turn; instant; immediate; easy; at once; started at once; first time; good; start well",
-  "several-tries": "several tries; hard; hard to start; reluctant; many tries; long crank",
+  "several-tries":
+    "several tries; two try; three try; four try; few try; couple try; second try; third try; hard; hard to start; reluctant; many tries; long crank",
   "no-start": "no start; would not start; will not start; did not start; dead",
 };
 
@@ -33,6 +34,8 @@ export const writtenOptions: readonly WrittenOption[] = [
     puff: "puff; slight; little; brief",
     cloud: "cloud; heavy; lots",
   }),
+  ...of("driveline.leaks-before", { none: "none; no; nil; dry" }),
+  ...of("driveline.leaks-after", { none: "none; no; nil; dry" }),
   ...of("road.take-up", {
     smooth: "smooth; good; progressive; clean",
     judders: "judder; grabby; grab; shudder; chatter",

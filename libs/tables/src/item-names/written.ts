@@ -152,7 +152,7 @@ export const written: readonly Written[] = [
     "gearbox",
   ),
   name(
-    "differential leak; axle leak; rear axle leak; diff leak; final drive leak",
+    "differential leak; axle leak; back axle leak; rear axle leak; diff leak; final drive leak",
     "driveline.leaks-before",
     "axle",
   ),
@@ -179,7 +179,10 @@ export const written: readonly Written[] = [
   name("boot floor; trunk floor; load floor; cargo floor", "trunk.floor"),
   name("jack; jack and tool; tool; jack tool; tool kit; toolkit", "trunk.jack"),
   name("spare; spare wheel; spare tire", "trunk.spare"),
-  name("damp; boot damp; trunk damp; trunk water; boot water", "trunk.damp"),
+  name(
+    "damp; boot damp; boot dry; trunk dry; dry boot; dry trunk; trunk damp; trunk water; boot water",
+    "trunk.damp",
+  ),
   name(
     "musty; musty smell; odor; smell inside; interior smell; cabin smell; mildew; damp smell",
     "interior.smell",

@@ -133,6 +133,7 @@ const ABBREVIATIONS: Readonly<Record<string, string>> = {
   ext: "exterior",
   int: "interior",
   u: "universal",
+  min: "minute",
 };
 
 const expanded = (text: string): string => {

@@ -9,7 +9,8 @@ import { propose } from "../propose/index.ts";
 import type { Meant, Proposal, Reading } from "../propose/index.ts";
 import { proposeSettled } from "../propose/settled.ts";
 import type { SettledLine } from "../propose/settled.ts";
-import { legendOf } from "../row-words/index.ts";
+import type { Outcome } from "../outcome-words/index.ts";
+import { legendOf, marksOf } from "../row-words/index.ts";
 import { settlePlaces } from "../settle-places/index.ts";
 import type { Claim } from "../table-claims/index.ts";
 import type { ProposedFinding, RefusedClaim, RowOutcome, TableDraft } from "./outcome.ts";
@@ -58,6 +59,12 @@ const proposalFor = (
   return read.preamble ? inPreamble(proposal) : proposal;
 };
 
+/** A letter that the sheet explains says what it stands for. */
+const marked = (claim: Claim, marks: ReadonlyMap<string, Outcome>): Claim => {
+  const outcome = marks.get(claim.value.text.trim().toLowerCase());
+  return outcome === undefined ? claim : { ...claim, value: { ...claim.value, outcome, numeric: false } };
+};
+
 const askAll = (
   book: Book,
   reading: Omit<Reading, "around" | "sections">,
@@ -72,8 +79,10 @@ const askAll = (
   const rows = book.grids.flatMap((grid) =>
     rowsOf(grid, writing, namesItem).map((read) => ({ grid: grid.name, read })),
   );
+  const marks = marksOf(book.grids);
   const asked = rows.flatMap(({ grid, read }) =>
-    read.claims.map((claim) => {
+    read.claims.map((said) => {
+      const claim = marked(said, marks);
       const line = lineName(claim, read.around);
       return { claim, grid, read, line, proposal: proposalFor(claim, read, reading, settled.get(line)) };
     }),

@@ -2,6 +2,8 @@ import type { GradeScale } from "@evenhand/shared/report";
 import { gradeScale } from "../answer-of/grade.ts";
 import type { Grid } from "../grid/index.ts";
 import { labelOf } from "../label/index.ts";
+import { outcomeOf } from "../outcome-words/index.ts";
+import type { Outcome } from "../outcome-words/index.ts";
 import { sensedIn } from "../sensed-words/index.ts";
 
 const FACT =
@@ -95,8 +97,49 @@ const worstFirst = (named: readonly Named[]): string[] => {
   return rising ? keys : keys.toReversed();
 };
 
-/** Whether a text is a legend of grades. */
-export const isLegend = (text: string): boolean => legendIn(text).length >= 2;
+/** Whether a text is a legend of grades or of marks. */
+export const isLegend = (text: string): boolean => legendIn(text).length >= 2 || marksIn(text).length >= 2;
+
+const MEANINGS: readonly (readonly [words: RegExp, outcome: Outcome])[] = [
+  [/^not (?:tested|checked|tried)|^untested/i, { says: "unseen", reason: "not-tested" }],
+  [/^not (?:seen|inspected|accessible)/i, { says: "unseen", reason: "not-reached" }],
+  [/^(?:n\/?a|not (?:applicable|fitted))/i, { says: "not-applicable" }],
+  [
+    /attention|repair|replace|advis|fail|defect|fault|bad\b|unserviceable|urgent|reject|worn/i,
+    { says: "bad" },
+  ],
+  [/^(?:good|ok|okay|fine|pass|passed|satisfactory|serviceable|sound|works|in order)\b/i, { says: "good" }],
+];
+
+const meaningOf = (text: string): Outcome | undefined =>
+  outcomeOf(text) ?? MEANINGS.find(([words]) => words.test(text))?.[1];
+
+/** `G = good, A = attention soon, R = repair now`: letters that stand for what was found. */
+const marksIn = (text: string): (readonly [mark: string, outcome: Outcome])[] => {
+  const named = Array.from(
+    text.matchAll(/(?<!\w)([A-Z]{1,2})\s*=\s*([A-Za-z][^=;,|\n]*?)(?=\s*(?:[;,|\n]|\s[A-Z]{1,2}\s*=|$))/g),
+  ).map((match) => ({ mark: (match[1] ?? "").toLowerCase(), outcome: meaningOf((match[2] ?? "").trim()) }));
+  const marks = named.flatMap(({ mark, outcome }) =>
+    outcome === undefined ? [] : [[mark, outcome] as const],
+  );
+  return marks.length === named.length ? marks : [];
+};
+
+/**
+ * What letters stand for in a sheet that explains them, where they say good and bad and grade nothing.
+ *
+ * @example
+ * marksOf([grid("Key: G = good, R = repair")]).get("r") // { says: "bad" }
+ */
+export const marksOf = (grids: readonly Grid[]): ReadonlyMap<string, Outcome> => {
+  for (const { rows } of grids)
+    for (const { cells } of rows) {
+      const marks = new Map(cells.flatMap(({ text, under }) => (under === undefined ? marksIn(text) : [])));
+      const says = new Set([...marks.values()].map((outcome) => outcome.says));
+      if (says.has("good") && says.has("bad")) return marks;
+    }
+  return new Map();
+};
 
 /** The scale of grades a sheet explains anywhere in it; its first where it explains several. */
 export const legendOf = (grids: readonly Grid[]): GradeScale | undefined => {

@@ -1,6 +1,14 @@
 import { expect, test } from "vitest";
 import type { Grid } from "../grid/index.ts";
-import { isFact, isRemark, labelAndValue, legendOf, scaleInHeading, scaleOfHeadings } from "./index.ts";
+import {
+  isFact,
+  isRemark,
+  labelAndValue,
+  legendOf,
+  marksOf,
+  scaleInHeading,
+  scaleOfHeadings,
+} from "./index.ts";
 
 const gridOf = (text: string): Grid => ({ name: "", rows: [{ number: 1, cells: [{ text }] }] });
 const worstFirst = (text: string) => legendOf([gridOf(text)])?.grades.map(({ id }) => id);
@@ -34,4 +42,13 @@ test("facts, remarks and pairs in one cell are told apart", () => {
   expect(labelAndValue("Oil: clean")).toEqual({ label: "Oil", value: "clean" });
   expect(labelAndValue("Horn - ok")).toEqual({ label: "Horn", value: "ok" });
   expect(labelAndValue("Ratio 3:1")).toBeUndefined();
+});
+
+test("letters that stand for good and bad are marks, and those of grades are none", () => {
+  expect([...marksOf([gridOf("Key: G = good, A = attention soon, R = repair now")])]).toEqual([
+    ["g", { says: "good" }],
+    ["a", { says: "bad" }],
+    ["r", { says: "bad" }],
+  ]);
+  expect(marksOf([gridOf("A = as new  B = good  C = worn  D = needs work")]).size).toBe(0);
 });

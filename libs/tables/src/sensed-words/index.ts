@@ -18,7 +18,7 @@ export type Sensed = {
 const WRITTEN: readonly (readonly [words: string, ...senses: Sense[]])[] = [
   ["broken; snapped; fractured", { working: "no" }, { fault: "crack" }],
   [
-    "does not hold; will not hold; not holding; not work; does not work; will not work; no power; no sound; no function; snapped (off); one out; bulb out; bulb gone; u s; kaput; not working; no good",
+    "does not hold; will not hold; does not open; will not open; does not close; does not move; does not turn; not holding; not work; does not work; will not work; no power; no sound; no function; snapped (off); one out; bulb out; bulb gone; u s; kaput; not working; no good",
     { working: "no" },
   ],
   ["left/right/front/rear/lh/rh/nearside/offside/both/bulb out; out; blown; u/s; dud", { working: "no" }],

@@ -113,6 +113,8 @@ const isValueWord = (text: string): boolean =>
 /** `Engine | Reading`, `Wheels | Tread (mm) | … | Notes`: a name, names, and one word that only a heading has. */
 const firstHeads = (texts: readonly string[], roles: readonly (Heading | undefined)[]): boolean => {
   const [first = ""] = texts;
+  // `10 | Oil gauge | Works` is a row with its number.
+  if (isCount(first)) return false;
   const strongFirst = roles[0] !== undefined && STRONG.has(roles[0].role);
   if (strongFirst && texts.length === 2 && roles[1] === undefined) return false;
   const rest = texts.slice(1).filter((_, at) => roles[at + 1] === undefined);
@@ -191,7 +193,7 @@ export const ofCylinders = (columns: readonly Column[]): boolean =>
 
 /** `Area | What I found`: what stands beside a name and nothing else is what is said of it. */
 const withValues = (columns: readonly Column[], rows: readonly Row[]): readonly Column[] => {
-  const held = columns.filter(({ index }) => contentOf(rows, index).length > 0);
+  const held = columns.filter(({ index, role }) => role !== "ignored" && contentOf(rows, index).length > 0);
   const [label, note] = held;
   return held.length === 2 && label?.role === "label" && note?.role === "note"
     ? columns.map((column) => (column === note ? { ...column, role: "value" as const } : column))
