@@ -18,6 +18,7 @@ export default defineConfig({
         embedded: "src/platform/database/embedded.ts",
         floor: "src/bench/floor.ts",
         reader: "src/capabilities/readings/reader.ts",
+        "picture-program": "src/capabilities/evidence/picture-program.ts",
       },
       output: { format: "es", entryFileNames: "[name].js", chunkFileNames: "chunks/[name].js" },
     },

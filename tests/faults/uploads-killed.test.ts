@@ -1,5 +1,4 @@
 import { createHash } from "node:crypto";
-import { PgBoss } from "pg-boss";
 import { afterAll, expect, test } from "vitest";
 import { query } from "../api/setup/database.ts";
 import { announce, hashOf, sendPart, whereIs } from "../api/setup/evidence-story.ts";
@@ -10,6 +9,7 @@ import { recordKeys, unlimited, useService } from "../api/setup/service.ts";
 import { draftStatement, makeVehicle } from "../api/setup/story.ts";
 import { until } from "../api/setup/until.ts";
 import { makeWorld } from "../api/setup/world.ts";
+import { deadWorkers } from "./setup/dead-workers.ts";
 
 /** Short in every run; at full length two hundred uploads and ten kills. */
 const full = process.env["FAULTS"] === "full";
@@ -39,13 +39,6 @@ async function serve(): Promise<string> {
 const drawn = (words: string, bound: number): number =>
   createHash("sha256").update(words).digest().readUInt32BE() % bound;
 
-/** The dead are looked for now, and the pause before another try is over. */
-async function lookForDead(boss: PgBoss): Promise<void> {
-  await on("UPDATE pgboss.queue SET monitor_on = NULL");
-  await boss.supervise("evidence");
-  await on("UPDATE pgboss.job SET start_after = now() WHERE name = 'evidence' AND state = 'retry'");
-}
-
 const limit = full ? { timeout: 3_600_000 } : {};
 test(
   "uploads that are cut at any byte, by a service that is killed again and again, arrive whole, once",
@@ -59,6 +52,7 @@ test(
     const killAfter = new Set(
       Array.from({ length: kills }, (_, at) => Math.floor((uploads * (at + 1)) / (kills + 1))),
     );
+    const dead = await deadWorkers(service().databaseUrl, "evidence");
     let person = await reached();
     const sent: string[] = [];
     for (let at = 0; at < uploads; at += 1) {
@@ -71,9 +65,7 @@ test(
         const cut = sendPart(person, id, { bytes, from: await whereIs(person, id), cutAfter: bytes.length });
         await serving?.stop("SIGKILL");
         await cut;
-        await on(
-          "UPDATE pgboss.job SET heartbeat_on = heartbeat_on - interval '21 seconds' WHERE state = 'active'",
-        );
+        await dead.makeSilent();
         person = await reached();
       }
       await until(async () => {
@@ -82,16 +74,14 @@ test(
       });
       sent.push(hashOf(bytes));
     }
-    const boss = new PgBoss({ connectionString: service().databaseUrl, supervise: false, schedule: false });
-    await boss.start();
     // Each has its minute, however many stand before it.
     for (let at = 1; at <= uploads; at += 1)
       await until(async () => {
         const ready = await on("SELECT 1 FROM evidence_file WHERE state = 'ready'");
-        if (ready.length < at) await lookForDead(boss);
+        if (ready.length < at) await dead.lookForThem();
         return ready.length >= at;
       });
-    await boss.stop({ graceful: false });
+    await dead.stop();
     const { items } = await dealer.does("evidence.ofReport", { path: { id: report } });
     expect(items.map(({ sha256 }) => sha256).toSorted()).toEqual(sent.toSorted());
     for (const { id, sha256 } of items) {

@@ -27,7 +27,7 @@ const brightness = (x: number, y: number, { worn, light }: Drawn): number => {
   return light + block + 46 * (1 - x) * (1 - y) + ((x * 7919 + y * 6421) % 1) * 10;
 };
 
-/** A tire as somebody photographs it. Drawn point by point: the service in this process has shut every loader of drawings. */
+/** A tire as somebody photographs it, drawn point by point. */
 export const tire = (drawn: Drawn): Promise<Buffer> => {
   const [width, height] = drawn.tall ? [900, 1200] : [1600, 1200];
   const bytes = Buffer.alloc(width * height * 3);

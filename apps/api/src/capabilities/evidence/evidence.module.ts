@@ -10,6 +10,7 @@ import { KeptFiles } from "./kept-files.ts";
 import { LookAlikes } from "./look-alikes.ts";
 import { PartStore } from "./part-store.ts";
 import { PictureFiles } from "./picture-files.ts";
+import { PictureProcess } from "./picture-process.ts";
 import { TusDoor } from "./tus-door.ts";
 import { UploadsController } from "./uploads.controller.ts";
 import { UploadsService } from "./uploads.service.ts";
@@ -26,6 +27,7 @@ import { WholeFiles } from "./whole-files.ts";
     EvidenceSealing,
     KeptFiles,
     LookAlikes,
+    PictureProcess,
     Arrivals,
     EvidenceSweep,
     EvidenceJobs,

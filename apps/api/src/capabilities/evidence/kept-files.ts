@@ -1,7 +1,6 @@
 import { Injectable } from "@nestjs/common";
 import { decideMove } from "@evenhand/case/state-table";
 import { EVIDENCE_STATES } from "@evenhand/case/evidence-states";
-import type { FileRefused } from "@evenhand/evidence/refusal-words";
 import { sniffFile } from "@evenhand/evidence/sniff-file";
 import { type EvidenceMove, EvidenceState, FileKind, type PictureCopy } from "@evenhand/shared/evidence";
 import { z } from "zod";
@@ -12,7 +11,9 @@ import { findRow, run, type Source } from "../../platform/database/rows.ts";
 import { Storage } from "../../platform/storage/storage.ts";
 import { copyKey, originalKey } from "./keys.ts";
 import { LookAlikes } from "./look-alikes.ts";
-import { makePictures, type Picture } from "./make-pictures.ts";
+import { PictureProcess } from "./picture-process.ts";
+import type { Picture } from "./picture-task.ts";
+import type { StoredRefusal } from "./stored-refusal.ts";
 
 const FileRow = z.object({
   id: z.string(),
@@ -24,10 +25,10 @@ const FileRow = z.object({
 export type KeptFile = z.infer<typeof FileRow>;
 
 const fileFields = `id, organization_id AS organization, sha256, state, kind`;
-const pictures: readonly (FileKind | null)[] = ["jpeg", "png", "webp", "avif"];
+const pictureKinds: readonly (FileKind | null)[] = ["jpeg", "png", "webp", "avif"];
 
 /** Can copies be made of it? */
-export const isPicture = (kind: FileKind | null): boolean => pictures.includes(kind);
+export const isPicture = (kind: FileKind | null): boolean => pictureKinds.includes(kind);
 
 /** The state a worker's move leads to. */
 function moved(from: EvidenceState, move: EvidenceMove): EvidenceState {
@@ -44,6 +45,7 @@ export class KeptFiles {
     private readonly clock: Clock,
     private readonly ids: Ids,
     private readonly lookAlikes: LookAlikes,
+    private readonly pictures: PictureProcess,
   ) {}
 
   find(source: Source, organization: string, sha256: string): Promise<KeptFile | null> {
@@ -79,7 +81,7 @@ export class KeptFiles {
     if (!isPicture(file.kind)) return this.markReady(source, file, null, []);
     const original = await this.storage.read(originalKey(file.organization, file.sha256));
     if (original === null) throw new Error("A kept original is not there.");
-    const made = await makePictures(original);
+    const made = await this.pictures.make(original);
     if (!made.ok) return this.refuse(source, file, made.refused);
     const copies: PictureCopy[] = [];
     for (const { bytes, ...copy } of made.picture.copies) {
@@ -115,7 +117,7 @@ export class KeptFiles {
   }
 
   /** Its bytes go, its reason stays. */
-  private async refuse(source: Source, file: KeptFile, refused: FileRefused): Promise<void> {
+  private async refuse(source: Source, file: KeptFile, refused: StoredRefusal): Promise<void> {
     await run(source, {
       text: `UPDATE evidence_file SET state = $2, refused = $3, decided_at = $4 WHERE id = $1 AND state = 'checked'`,
       values: [file.id, moved(file.state, "refuse"), JSON.stringify(refused), this.clock.now()],

@@ -1,14 +1,12 @@
 import { Injectable } from "@nestjs/common";
 import { type Fingerprint, fingerprintBytes, readFingerprint } from "@evenhand/evidence/fingerprint";
-import type { Gray } from "@evenhand/evidence/gray";
 import { HashTable } from "@evenhand/evidence/hash-table";
-import { samePicture } from "@evenhand/evidence/same-picture";
 import type { PictureSize } from "@evenhand/shared/evidence";
 import { z } from "zod";
 import { readRows, run, type Source } from "../../platform/database/rows.ts";
 import { Storage } from "../../platform/storage/storage.ts";
 import { copyKey } from "./keys.ts";
-import { readGray } from "./make-pictures.ts";
+import { PictureProcess } from "./picture-process.ts";
 
 /** Bits in which the hashes of a picture and of a copy may differ, chosen from the table in `docs/copies.md`. */
 const RADIUS = 12;
@@ -16,6 +14,9 @@ const RADIUS = 12;
 const MOST_LOOKED_AT = 40;
 /** A row that another worker wrote may be seen later than one with a higher number: so many numbers are read again each time. */
 const READ_AGAIN = 500;
+
+/** So many are read at once: a worker that begins has all of them to read. */
+const PAGE = 10_000;
 
 const PrintRow = z.object({ number: z.coerce.number(), hashes: z.instanceof(Uint8Array) });
 type Noted = {
@@ -35,7 +36,10 @@ export class LookAlikes {
   private readonly lately = new Set<number>();
   private last = 0;
 
-  constructor(private readonly storage: Storage) {}
+  constructor(
+    private readonly storage: Storage,
+    private readonly pictures: PictureProcess,
+  ) {}
 
   /** Notes a file's fingerprint and which others show the same picture. Doing it twice comes to the same. */
   async note(source: Source, file: string, { print, copies }: Noted): Promise<void> {
@@ -51,14 +55,13 @@ export class LookAlikes {
     });
     const small = copies.find(({ size }) => size === "small");
     if (small === undefined || others.length === 0) return;
-    const gray = await readGray(small.bytes);
-    for (const { id } of others) await this.compare(source, file, gray, id);
+    for (const { id } of others) await this.compare(source, file, small.bytes, id);
   }
 
-  private async compare(source: Source, file: string, gray: Gray, other: string): Promise<void> {
+  private async compare(source: Source, file: string, small: Uint8Array, other: string): Promise<void> {
     const copy = await this.storage.read(copyKey(other, "small"));
     if (copy === null) return;
-    const { isSame, agreement } = samePicture(gray, await readGray(copy));
+    const { isSame, agreement } = await this.pictures.compare(small, copy);
     if (!isSame) return;
     await run(source, {
       text: `INSERT INTO picture_likeness (file_id, other_id, agreement)
@@ -69,16 +72,22 @@ export class LookAlikes {
   }
 
   private async catchUp(source: Source): Promise<void> {
-    const rows = await readRows(source, PrintRow, {
-      text: `SELECT number, hashes FROM picture_print WHERE number > $1 ORDER BY number`,
-      values: [this.last - READ_AGAIN],
-    });
-    for (const { number, hashes } of rows) {
-      if (this.lately.has(number)) continue;
-      this.table.add(number, readFingerprint(hashes));
-      this.lately.add(number);
-      this.last = Math.max(this.last, number);
+    let [from, read] = [this.last - READ_AGAIN, PAGE];
+    while (read === PAGE) {
+      const rows = await readRows(source, PrintRow, {
+        text: `SELECT number, hashes FROM picture_print WHERE number > $1 ORDER BY number LIMIT ${PAGE}`,
+        values: [from],
+      });
+      for (const row of rows) this.add(row);
+      [from, read] = [rows.at(-1)?.number ?? from, rows.length];
     }
     for (const number of this.lately) if (number <= this.last - READ_AGAIN) this.lately.delete(number);
+  }
+
+  private add({ number, hashes }: z.infer<typeof PrintRow>): void {
+    if (this.lately.has(number)) return;
+    this.table.add(number, readFingerprint(hashes));
+    this.lately.add(number);
+    this.last = Math.max(this.last, number);
   }
 }

@@ -6,29 +6,13 @@ import {
   MOST_SECONDS,
 } from "@evenhand/evidence/evidence-limits";
 import type { FileRefused } from "@evenhand/evidence/refusal-words";
-import { type Fingerprint, fingerprint } from "@evenhand/evidence/fingerprint";
+import { fingerprint } from "@evenhand/evidence/fingerprint";
 import type { Gray } from "@evenhand/evidence/gray";
 import { MEASURED_SIDE, pictureQuality } from "@evenhand/evidence/picture-quality";
-import { type Capture, PICTURE_SIZES, type PictureQuality, PictureSize } from "@evenhand/shared/evidence";
+import { PICTURE_SIZES, PictureSize } from "@evenhand/shared/evidence";
 import readExif from "exif-reader";
 import type { Metadata, Sharp } from "sharp";
-
-export type Picture = {
-  readonly width: number;
-  readonly height: number;
-  readonly placeholder: string;
-  readonly capture: Capture;
-  readonly quality: PictureQuality;
-  readonly print: Fingerprint;
-  readonly copies: readonly {
-    readonly size: PictureSize;
-    readonly width: number;
-    readonly height: number;
-    readonly bytes: Buffer;
-  }[];
-};
-export type Made =
-  { readonly ok: true; readonly picture: Picture } | { readonly ok: false; readonly refused: FileRefused };
+import type { Made } from "./picture-task.ts";
 
 const MIB = 1024 * 1024;
 const reading = { limitInputPixels: MOST_PIXELS, failOn: "warning", sequentialRead: true } as const;
@@ -52,7 +36,7 @@ async function loadSharp() {
 }
 
 let loaded: ReturnType<typeof loadSharp> | undefined;
-/** Loaded once, by whoever works and not by everybody who serves. */
+/** Loaded once. */
 const openSharp = (): ReturnType<typeof loadSharp> => (loaded ??= loadSharp());
 
 /** What its head says that keeps it from being taken. */
@@ -98,44 +82,53 @@ async function grayOf(picture: Sharp): Promise<Gray> {
 /** A copy that was made before, in gray. */
 export const readGray = async (copy: Uint8Array): Promise<Gray> => grayOf((await openSharp())(copy));
 
-/** Decoded once, upright and at the largest size; the smaller ones are made of that. */
+type Points = {
+  readonly data: Buffer;
+  readonly raw: { readonly width: number; readonly height: number; readonly channels: 1 | 2 | 3 | 4 };
+};
+
+const within = (side: number) =>
+  ({ width: side, height: side, fit: "inside", withoutEnlargement: true }) as const;
+
+async function pointsOf(picture: Sharp): Promise<Points> {
+  const { data, info } = await picture.raw().toBuffer({ resolveWithObject: true });
+  return { data, raw: { width: info.width, height: info.height, channels: info.channels } };
+}
+
+/** Upright and at the largest size. */
+const largestOf = (whole: Sharp): Promise<Points> =>
+  pointsOf(
+    whole
+      .autoOrient()
+      .resize(within(PICTURE_SIZES.large))
+      .toColourspace("srgb")
+      .timeout({ seconds: MOST_SECONDS }),
+  );
+
+/** Decoded once; each size is made of the one above it. */
 async function drawCopies(whole: Sharp) {
   const sharp = await openSharp();
-  const { data, info } = await whole
-    .autoOrient()
-    .resize({
-      width: PICTURE_SIZES.large,
-      height: PICTURE_SIZES.large,
-      fit: "inside",
-      withoutEnlargement: true,
-    })
-    .toColourspace("srgb")
-    .timeout({ seconds: MOST_SECONDS })
-    .raw()
-    .toBuffer({ resolveWithObject: true });
-  const { width, height, channels } = info;
-  const within = (side: number) =>
-    sharp(data, { raw: { width, height, channels } }).resize({
-      width: side,
-      height: side,
-      fit: "inside",
-      withoutEnlargement: true,
-    });
+  const of = ({ data, raw }: Points) => sharp(data, { raw });
+  const large = await largestOf(whole);
+  const medium = await pointsOf(of(large).resize(within(PICTURE_SIZES.medium)));
+  const drawn: Readonly<Record<PictureSize, Sharp>> = {
+    small: of(medium).resize(within(PICTURE_SIZES.small)),
+    medium: of(medium),
+    large: of(large),
+  };
   const copies = [];
   for (const size of PictureSize.options) {
-    const copy = await within(PICTURE_SIZES[size])
-      .webp({ quality: 80 })
-      .toBuffer({ resolveWithObject: true });
-    copies.push({ size, width: copy.info.width, height: copy.info.height, bytes: copy.data });
+    const { data, info } = await drawn[size].webp({ quality: 80 }).toBuffer({ resolveWithObject: true });
+    copies.push({ size, width: info.width, height: info.height, bytes: data });
   }
-  const measured = await grayOf(within(MEASURED_SIDE));
-  const square = await grayOf(within(MEASURED_SIDE).resize({ width: 256, height: 256, fit: "fill" }));
-  const blurred = await within(placeholderSide).blur(1).webp({ quality: 40 }).toBuffer();
+  const measured = await grayOf(of(medium).resize(within(MEASURED_SIDE)));
+  const square = await grayOf(of(medium).resize({ width: 256, height: 256, fit: "fill" }));
+  const blurred = await of(medium).resize(within(placeholderSide)).blur(1).webp({ quality: 40 }).toBuffer();
   return {
     copies,
     placeholder: `data:image/webp;base64,${blurred.toString("base64")}`,
     quality: pictureQuality(measured),
-    print: fingerprint(square),
+    print: fingerprint(square).map(([high, low]): [number, number] => [high, low]),
   };
 }
 

@@ -9,6 +9,10 @@ import { runService, startFloor, startService } from "./programs.ts";
 /** The service over the demo's world, the floor beside it, and a buyer signed in. */
 export type Ground = {
   readonly client: Client;
+  /** What the service was started with, for another beside it. */
+  readonly env: Readonly<Record<string, string>>;
+  /** Where the service keeps files. */
+  readonly files: string;
   readonly service: Target;
   readonly floor: Target;
   readonly account: string;
@@ -91,6 +95,7 @@ export async function withGround<T>(
   client: Client,
   url: string,
   work: (ground: Ground) => Promise<T>,
+  more: Readonly<Record<string, string>> = {},
 ): Promise<T> {
   const files = mkdtempSync(join(tmpdir(), "evenhand-bench-files-"));
   const env = {
@@ -104,6 +109,7 @@ export async function withGround<T>(
     REQUESTS_BY_ADDRESS: "1000000000",
     REQUESTS_BY_ACCOUNT: "1000000000",
     COSTLY_REQUESTS_BY_ACCOUNT: "1000000000",
+    ...more,
   };
   await runService("migrate", env);
   const { main, accounts } = Guide.parse(JSON.parse(await runService("load-demo", env)));
@@ -130,6 +136,8 @@ export async function withGround<T>(
       const cookie = await signIn(service.address, main.viewer);
       return await work({
         client,
+        env,
+        files,
         service: { served: service, cookie },
         floor: { served: floor, cookie },
         account,

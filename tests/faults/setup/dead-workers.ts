@@ -1,0 +1,31 @@
+import { PgBoss } from "pg-boss";
+import { query } from "../../api/setup/database.ts";
+
+export type DeadWorkers = {
+  /** A worker killed just now has been silent for long enough to be taken for dead. */
+  readonly makeSilent: () => Promise<void>;
+  /** The dead are looked for now, and the pause before another try is over. */
+  readonly lookForThem: () => Promise<void>;
+  readonly stop: () => Promise<void>;
+};
+
+/** What would take half a minute after each kill of a worker, brought about at once. */
+export async function deadWorkers(databaseUrl: string, queue: string): Promise<DeadWorkers> {
+  const boss = new PgBoss({ connectionString: databaseUrl, supervise: false, schedule: false });
+  await boss.start();
+  const on = (text: string, values: unknown[] = []) => query(databaseUrl, text, values);
+  return {
+    makeSilent: async () => {
+      await on(
+        "UPDATE pgboss.job SET heartbeat_on = heartbeat_on - interval '21 seconds' WHERE name = $1 AND state = 'active'",
+        [queue],
+      );
+    },
+    lookForThem: async () => {
+      await on("UPDATE pgboss.queue SET monitor_on = NULL");
+      await boss.supervise(queue);
+      await on("UPDATE pgboss.job SET start_after = now() WHERE name = $1 AND state = 'retry'", [queue]);
+    },
+    stop: () => boss.stop({ graceful: false }),
+  };
+}
