@@ -279,6 +279,33 @@ test("what both sides sealed of a car is one list, as far as each may see it", a
   expect(ofCase.items.map(({ id }) => id)).toEqual(ofCar.items.map(({ id }) => id));
 });
 
+test("a sealed photograph of the whole car stands for it in lists and cases, to nobody who may have to be blind", async () => {
+  const { dealer, buyer, inspector } = world;
+  const car = await makeVehicle(dealer);
+  const draft = await draftStatement(dealer, car);
+  const shots = await Promise.all([60, 70].map((seed) => photograph(seed)));
+  const ids: string[] = [];
+  for (const [at, bytes] of shots.entries()) {
+    const id = await send(dealer, draft.id, bytes, { item: at === 0 ? place.item : "" });
+    await work(id);
+    ids.push(id);
+  }
+  const coverIn = async (person: Person) =>
+    (await person.does("vehicles.list")).items.find(({ id }) => id === car)?.cover;
+  expect(await coverIn(dealer)).toBeNull();
+  const { id: statement } = await seal(dealer, draft.id, draft.revision);
+  expect(await coverIn(dealer)).toBe(ids[1]);
+  expect(await coverIn(buyer)).toBe(ids[1]);
+  expect(await coverIn(inspector)).toBeNull();
+  await acceptOrder(inspector, await order(buyer, inspector, car, statement));
+  const own = async (person: Person) => {
+    const { yours, others } = await person.does("cases.list");
+    return [...(yours ?? []), ...(others ?? [])].find((row) => row.car.id === car)?.cover;
+  };
+  expect(await own(buyer)).toBe(ids[1]);
+  expect(await own(inspector)).toBeNull();
+});
+
 test("what its author draws over a picture lies beside it, is sealed with it, and stays", async () => {
   // Of its own: one that the firm has already need not be sent.
   const own = await photograph(77);

@@ -177,6 +177,8 @@ export const CaseRow = z.strictObject({
   /** As whom the person sees it. */
   as: CaseParty,
   car: CaseCar,
+  /** The photograph that stands for the car, as `evidence.small` gives it; to an inspector never, who may have to be blind. */
+  cover: ObjectId.nullable(),
   dealer: Named,
   /** To the buyer always, to the inspector once accepted, to the dealer never. */
   buyer: Named.nullable(),

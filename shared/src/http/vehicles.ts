@@ -52,6 +52,8 @@ export const VehicleRow = z.strictObject({
   withheld: z.boolean(),
   /** The newest sealed statement. */
   statement: SealedVersion.nullable(),
+  /** The photograph that stands for it, as `evidence.small` gives it; none where nothing is shown of it, or not to this person. */
+  cover: ObjectId.nullable(),
   createdAt: Instant,
 });
 export type VehicleRow = z.infer<typeof VehicleRow>;

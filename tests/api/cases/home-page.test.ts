@@ -10,7 +10,16 @@ const car = { id: "v", make: "Uthwick", model: "Alder", modelYear: 1958, identif
 const cases = (as: CaseParty, count: number, state: Parameters<typeof visit>[0]) =>
   Array.from({ length: count }, (_, at) => {
     const standing = caseOf(facts({ by: as, visits: [visit(state)] }));
-    const row: CaseRow = { id: `${as} ${at}`, as, car, dealer: named, buyer: null, openedAt: "", standing };
+    const row: CaseRow = {
+      id: `${as} ${at}`,
+      as,
+      car,
+      cover: null,
+      dealer: named,
+      buyer: null,
+      openedAt: "",
+      standing,
+    };
     return { open: true, row };
   });
 const noDrafts = { drafts: [], drafting: 0 };
@@ -46,7 +55,16 @@ test("a draft stands once: not beside the case whose next step is to seal it", (
     published: null,
   };
   const standing = caseOf(facts({ by: "dealer", questions }));
-  const row: CaseRow = { id: "c", as: "dealer", car, dealer: named, buyer: null, openedAt: "", standing };
+  const row: CaseRow = {
+    id: "c",
+    as: "dealer",
+    car,
+    cover: null,
+    dealer: named,
+    buyer: null,
+    openedAt: "",
+    standing,
+  };
   const draft = { kind: "statement", car, version: 1, changedAt: "" } as const;
   const drafts = ["answering", "other"].map((id) => ({ ...draft, id }));
   const page = pageOf([{ open: 1, drafts, drafting: 60, items: [{ open: true, row }] }], 50);

@@ -43,15 +43,19 @@ export const List = <T,>({ query, renderRow, keyOf, empty }: Props<T>) => {
 
 /** A line of a list that leads somewhere: what it is, what is said of it, and what stands at its end. */
 export const Line = ({
+  lead,
   main,
   sub,
   end,
 }: {
+  /** A picture before it. */
+  readonly lead?: ReactNode;
   readonly main: ReactNode;
   readonly sub?: ReactNode;
   readonly end?: ReactNode;
 }) => (
   <div className={styles.line}>
+    {lead}
     <div className={styles.text}>
       <div className={styles.main}>{main}</div>
       {sub !== undefined && <div className={styles.sub}>{sub}</div>}

@@ -75,7 +75,7 @@ export const caseCar = `json_build_object('id', v.id, 'make', v.make, 'model', v
 
 /** The names of a case; `v` is its car. */
 export const caseNames = (by: CaseParty): string => `'id', c.id, 'as', '${by}',
-  'car', ${caseCar},
+  'car', ${caseCar}, 'cover', ${by === "inspector" ? "NULL" : "v.cover_id"},
   'dealer', ${named("c.dealer_id")}, 'buyer', ${buyer[by]}, 'openedAt', instant(c.opened_at)`;
 
 /** The draft of an order's report: its inspector's alone. */

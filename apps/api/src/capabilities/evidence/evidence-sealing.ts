@@ -4,7 +4,7 @@ import { z } from "zod";
 import type { Transaction } from "../../platform/database/database.ts";
 import { readRows, run } from "../../platform/database/rows.ts";
 import { ProblemError } from "../../platform/problems/problem-error.ts";
-import { markSealed, readyOf, unfinishedOf } from "./evidence.queries.ts";
+import { chooseCover, markSealed, readyOf, unfinishedOf } from "./evidence.queries.ts";
 
 const NameRow = z.object({ name: z.string() });
 const ReadyRow = z.object({
@@ -35,9 +35,10 @@ export class EvidenceSealing {
     }));
   }
 
-  /** From this version on they stay. */
+  /** From this version on they stay, and one of a statement's stands for its car. */
   async noteSealed(tx: Transaction, report: string, version: number): Promise<void> {
     await run(tx, { text: markSealed, values: [report, version] });
+    await run(tx, { text: chooseCover, values: [report] });
   }
 }
 

@@ -117,3 +117,11 @@ export const readyOf = `
 export const markSealed = `
   UPDATE evidence SET sealed_in = $2::int WHERE report_id = $1::uuid AND removed_at IS NULL AND sealed_in IS NULL
     AND EXISTS (SELECT 1 FROM evidence_file f WHERE f.id = evidence.file_id AND f.state = 'ready')`;
+
+/** The photograph that stands for a car: of its statement the first of the whole car, else the first. `$1` the report, which is held with its car. */
+export const chooseCover = `
+  UPDATE vehicle v SET cover_id = (
+    SELECT e.id FROM evidence e JOIN evidence_file f ON f.id = e.file_id
+    WHERE e.report_id = r.id AND e.sealed_in IS NOT NULL AND e.removed_at IS NULL AND f.copies <> '[]'
+    ORDER BY e.item <> '', e.sealed_in, e.id LIMIT 1)
+  FROM report r WHERE r.id = $1::uuid AND r.kind = 'statement' AND v.id = r.vehicle_id`;

@@ -26,18 +26,19 @@ const newestStatement = (row: string) => `(SELECT ${sealed("rv")} FROM report_ve
  * In a list nobody of an inspection firm gets the words and price of another's car: it may be the next one they are asked to
  * look at, and running down a list is not to cost them their blindness. A car they open tells them, and that is noted.
  */
-const inList = `(NOT ${mustBeBlind("page.id")} AND (page.organization_id = ANY($1::uuid[]) OR NOT EXISTS (
+const inList = `(NOT ${mustBeBlind("v.id")} AND (v.organization_id = ANY($1::uuid[]) OR NOT EXISTS (
   SELECT 1 FROM organization firm WHERE firm.kind = 'inspector' AND firm.id = ANY($1::uuid[]))))`;
 
 const vehicleItem = `json_build_object(
   'id', page.id, 'make', page.make, 'model', page.model, 'modelYear', page.model_year,
   'identification', page.identification, 'dealer', ${dealer("page")}, 'listed', page.listed,
-  'asking', ${money("page", inList)},
-  'words', CASE WHEN ${inList} THEN page.words END, 'withheld', NOT ${inList}, 'statement', ${newestStatement("page")},
+  'asking', ${money("page", "page.shown")},
+  'words', CASE WHEN page.shown THEN page.words END, 'withheld', NOT page.shown, 'statement', ${newestStatement("page")},
+  'cover', CASE WHEN page.shown THEN page.cover_id END,
   'createdAt', instant(page.created_at))`;
 
 const columns = `v.id, v.organization_id, v.make, v.model, v.model_year, v.identification, v.listed,
-  v.asking_minor, v.asking_currency, v.words, v.created_at`;
+  v.asking_minor, v.asking_currency, v.words, v.cover_id, v.created_at, ${inList} AS shown`;
 
 /** One condition a word: the index over parts of words serves `LIKE` of one pattern, and not `LIKE ALL` of many. */
 const hasWords = (count: number): string =>

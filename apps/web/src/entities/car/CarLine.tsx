@@ -6,6 +6,7 @@ import { Line } from "../../ui/List";
 import { moneyText } from "../../ui/money";
 import { Tag } from "../../ui/Page";
 import { useCarName } from "./CarName";
+import { Cover } from "./Cover";
 
 interface Props {
   readonly car: VehicleRow;
@@ -48,6 +49,7 @@ export const CarLine = ({ car }: Props) => {
   const name = useCarName();
   return (
     <Line
+      lead={<Cover id={car.cover} />}
       main={
         <Link to="/cars/$vehicle" params={{ vehicle: car.id }}>
           {name(car)}

@@ -2,15 +2,27 @@ import type { CaseRow } from "@evenhand/shared/http/cases";
 import { Link } from "@tanstack/react-router";
 import { useIntl } from "react-intl";
 import { useCarName } from "../../entities/car/CarName";
+import { Cover } from "../../entities/car/Cover";
 import { useText } from "../../strings/text";
 import styles from "./Cases.module.css";
 import { useAtRest } from "./use-decided";
 import { SpineLine, StepPress, useDue, useSentence, whoseIs } from "./Waiting";
 
-/** One case: what comes next in it, whose that is, and the press where it is one's own. */
-export const CaseLine = ({ row }: { readonly row: CaseRow }) => {
+/** Its number, since when it goes, and how much else waits in it. */
+const Aside = ({ row, also }: { readonly row: CaseRow; readonly also: number }) => {
   const t = useText();
   const intl = useIntl();
+  const since = t("cases.since", { date: intl.formatDate(row.openedAt, { dateStyle: "medium" }) });
+  return (
+    <p className={styles.aside}>
+      {row.car.identification} · {since}
+      {also > 0 && ` · ${t("cases.also", { count: also })}`}
+    </p>
+  );
+};
+
+/** One case: what comes next in it, whose that is, and the press where it is one's own. */
+export const CaseLine = ({ row }: { readonly row: CaseRow }) => {
   const name = useCarName();
   const due = useDue();
   const sentence = useSentence(row.as);
@@ -18,7 +30,6 @@ export const CaseLine = ({ row }: { readonly row: CaseRow }) => {
   const { standing, car } = row;
   const { next, waits } = standing;
   const whose = whoseIs(next, row.as);
-  const since = t("cases.since", { date: intl.formatDate(row.openedAt, { dateStyle: "medium" }) });
   return (
     <SpineLine
       whose={whose}
@@ -28,13 +39,11 @@ export const CaseLine = ({ row }: { readonly row: CaseRow }) => {
           {name(car)}
         </Link>
       }
+      cover={row.cover !== null && <Cover id={row.cover} />}
       press={next !== null && whose === "yours" ? <StepPress wait={next} strong /> : undefined}
     >
       <p>{next === null ? atRest(standing) : sentence(next)}</p>
-      <p className={styles.aside}>
-        {car.identification} · {since}
-        {waits.length > 1 && ` · ${t("cases.also", { count: waits.length - 1 })}`}
-      </p>
+      <Aside row={row} also={waits.length - 1} />
     </SpineLine>
   );
 };

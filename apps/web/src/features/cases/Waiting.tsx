@@ -21,18 +21,23 @@ interface LineProps {
   readonly title: ReactNode;
   readonly children?: ReactNode;
   readonly press?: ReactNode;
+  /** What its car looks like. */
+  readonly cover?: ReactNode;
 }
 
 /** A line on the spine: when, whose, what, and the press for it. */
-export const SpineLine = ({ whose, time, title, children, press }: LineProps) => (
+export const SpineLine = ({ whose, time, title, children, press, cover }: LineProps) => (
   <li className={styles.line}>
     <span className={`${styles.time} figures`}>{time}</span>
     <span className={styles.spine} aria-hidden="true">
       {whose !== "nobody" && <span className={whose === "yours" ? styles.filled : styles.outlined} />}
     </span>
     <div className={styles.what}>
-      <div className={styles.title}>{title}</div>
-      {children}
+      <div className={styles.said}>
+        <div className={styles.title}>{title}</div>
+        {children}
+      </div>
+      {cover}
     </div>
     {press !== undefined && <div className={styles.press}>{press}</div>}
   </li>
