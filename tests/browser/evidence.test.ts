@@ -1,4 +1,5 @@
 import type { BrowserContext, Page } from "playwright-core";
+import sharp from "sharp";
 import { expect, test } from "vitest";
 import { Arrivals } from "../../apps/api/src/capabilities/evidence/arrivals.ts";
 import { hashOf } from "../api/setup/evidence-story.ts";
@@ -113,6 +114,60 @@ test("what is refused says why; what is taken away can be put back, with a conne
   await page.getByRole("button", { name: "Put it back" }).click();
   await context.setOffline(false);
   await expect.poll(async () => (await filesOf(dealer, id)).map(({ name }) => name)).toContain("bracket.jpg");
+});
+
+test("a photograph that is blurred or dark is said to be before it has gone, without a connection, and is taken again", async () => {
+  const { dealer, id } = await draft();
+  const context = await signedIn(browser(), dealer);
+  const page = await openHorn(context, id);
+  await page.waitForLoadState("networkidle");
+  await context.setOffline(true);
+  const sharpOne = await tire({ worn: 0.4, light: 90 });
+  await choose(page, [
+    jpeg("blurred.jpg", await sharp(sharpOne).blur(14).jpeg().toBuffer()),
+    jpeg("dark.jpg", await sharp(sharpOne).linear(0.05).jpeg().toBuffer()),
+    jpeg("sharp.jpg", sharpOne),
+  ]);
+  const line = (name: string) => page.locator("li[data-word]").filter({ hasText: name });
+  await line("blurred.jpg").getByText("Blurred; take it again?").waitFor();
+  await line("dark.jpg")
+    .getByText(/^Too dark to see much/)
+    .waitFor();
+  await line("sharp.jpg")
+    .getByText(/^No connection\. Kept on this device/)
+    .waitFor();
+  expect(await line("sharp.jpg").getByRole("button", { name: "Take it again" }).count()).toBe(0);
+  await keepPicture(page, "advice", false);
+  expect(await violationsOn(page, "advice")).toEqual([]);
+  const [camera] = await Promise.all([
+    page.waitForEvent("filechooser"),
+    line("blurred.jpg").getByRole("button", { name: "Take it again" }).click(),
+  ]);
+  await camera.setFiles([jpeg("again.jpg", await tire({ worn: 0.3, light: 100 }))]);
+  await line("again.jpg")
+    .getByText(/^No connection/)
+    .waitFor();
+  await expect.poll(() => line("blurred.jpg").getByText("Blurred").count()).toBe(0);
+  await context.setOffline(false);
+  await expect
+    .poll(async () => (await filesOf(dealer, id)).map(({ name }) => name).toSorted())
+    .toEqual(["again.jpg", "dark.jpg", "sharp.jpg"]);
+});
+
+test("a draft's pictures stand together, with what the sheet asks for and is not there", async () => {
+  const { dealer, id } = await draft();
+  await sendAll(service(), dealer, id, [
+    [await tire({ worn: 0.4, light: 90 }), { item: "identity.odometer", filename: "odometer.jpg" }],
+  ]);
+  const page = await openPage(browser(), dealer, phone);
+  await page.goto(`/reports/${id}`);
+  await page.getByRole("link", { name: "Photographs", exact: true }).click();
+  await page.getByRole("heading", { name: /^Photographs: statement of the/ }).waitFor();
+  await page.getByText("12 pictures are missing.", { exact: false }).waitFor();
+  await page.getByRole("button", { name: /: photograph of the statement/ }).waitFor();
+  await page.getByRole("link", { name: /^A film with its sound/ }).click();
+  await page.getByRole("button", { name: "Choose files" }).waitFor();
+  expect(new URL(page.url()).searchParams.get("open")).toBe("road.cold-start@");
 });
 
 /** What of a picture is seen, as its frame has it. */

@@ -112,6 +112,7 @@ export async function screens(
     },
     { name: "sheet-visit", by: dealer, address: `/reports/${revised}` },
     { name: "report-pictures", by: buyer, address: `/report-versions/${pictured.inspection}/pictures` },
+    { name: "draft-pictures", by: dealer, address: `/reports/${revised}/pictures` },
     { name: "car-pictures", by: buyer, address: `/cars/${pictured.vehicle}/pictures` },
     { name: "case-pictures", by: buyer, address: `/cases/${pictured.case}/pictures` },
     { name: "case-pictured", by: buyer, address: `/cases/${pictured.case}` },

@@ -1,6 +1,8 @@
 import { Refusal } from "../service/refusal";
+import { pageOwner } from "./owner";
 import { store, type KeptFinding } from "./store";
 import { sendWaiting } from "./sync";
+import { noteWaiting } from "./uploads-waiting";
 
 /** An answer that stands on this device and not with the service: not sent, refused, in conflict, or not to be read. */
 export const isOnlyHere = ({ state, unread }: KeptFinding): boolean =>
@@ -60,9 +62,12 @@ export const forgetReport = async (report: string): Promise<void> =>
   });
 
 /** Takes everything of this account off this device. */
-export const forgetEverything = async (): Promise<void> =>
+export const forgetEverything = async (): Promise<void> => {
   // Opened again by whoever asks next: the same person may sign in again on this very page.
-  store.delete({ disableAutoOpen: false });
+  await store.delete({ disableAutoOpen: false });
+  const owner = pageOwner();
+  if (owner !== null) noteWaiting(owner, 0);
+};
 
 /** Takes off this device whatever the service has; all of it, where nothing is left besides. */
 export const forgetArrived = async (): Promise<void> => {

@@ -34,8 +34,17 @@ const asRefusal = async (error: unknown): Promise<unknown> => {
   return new Refusal(await problemFrom(new Response(body, { status })), { cause: error });
 };
 
+/** Loaded when something is to be sent. Where the connection is lost before, it is as if the service were not reached. */
+export const loadTus = async () => {
+  try {
+    return await import("tus-js-client");
+  } catch (error) {
+    throw new Refusal(unreachable, { cause: error });
+  }
+};
+
 const sendByTus = async (upload: KeptUpload, hearing: Hearing, signal: AbortSignal): Promise<void> => {
-  const { Upload } = await import("tus-js-client");
+  const { Upload } = await loadTus();
   const metadata = await metadataOf(upload);
   await new Promise<void>((done, fail) => {
     const sending = new Upload(upload.file, {

@@ -1,3 +1,4 @@
+import type { PictureAdvice } from "@evenhand/shared/evidence";
 import type { Finding } from "@evenhand/shared/finding";
 import type { Operation, ReportDraft } from "@evenhand/shared/http/reports";
 import type { FieldProblem, Problem } from "@evenhand/shared/problem";
@@ -73,6 +74,8 @@ export interface KeptUpload {
   readonly file: Blob;
   /** Where its bytes go, once the service was told of it. */
   readonly address?: string;
+  /** What speaks for taking a photograph again, as this device measured it before sending. */
+  readonly advice?: readonly { readonly advice: PictureAdvice; readonly words: string }[];
   /** The service does not take it. */
   readonly refusal?: Problem;
   /** Taken away here while the service already had a part of it. */

@@ -24,7 +24,10 @@ const signals: (() => void)[] = [];
 const ends: string[] = [];
 
 /** A queue over this device's store; its line does as it is told. */
-const begin = (sender: Partial<UploadManagers["sender"]>): UploadQueue => {
+const begin = (
+  sender: Partial<UploadManagers["sender"]>,
+  advise: UploadManagers["advise"] = () => Promise.resolve([]),
+): UploadQueue => {
   const queue = new UploadQueue({
     store: uploadStore(),
     sender: {
@@ -45,6 +48,7 @@ const begin = (sender: Partial<UploadManagers["sender"]>): UploadQueue => {
       signals.push(back);
       return () => {};
     },
+    advise,
     arrived: ({ id }) => Promise.resolve(ends.push(id)),
   });
   stop = queue.start();
@@ -167,4 +171,36 @@ test("a refusal is of the file where asking again changes nothing, of the line o
   expect(whyNotSent(refusal("too-many-requests", 429))).toBe("refuse");
   expect(whyNotSent(new Refusal(unreachable))).toBe("lose-signal");
   expect(idAt("https://cars.example/api/v1/uploads/018f")).toBe("018f");
+});
+
+test("a photograph is looked at before it is sent, and what speaks for taking it again stands beside it", async () => {
+  const blurred = { advice: "blurred" as const, words: "Blurred; take it again?" };
+  const sent: (KeptUpload["advice"] | "none")[] = [];
+  const looking = Promise.withResolvers<(typeof blurred)[]>();
+  const queue = begin(
+    { send: async ({ id }) => sent.push((await store.uploads.get(id))?.advice ?? "none") },
+    ({ size }) => (size > 100 ? looking.promise : Promise.resolve([])),
+  );
+  await queue.add([upload("a", { file: new Blob(["x".repeat(101)]) }), upload("b")]);
+  await ring();
+  await expect.poll(() => store.uploads.get("b")).toBeDefined();
+  expect(sent).toEqual([]);
+  looking.resolve([blurred]);
+  await expect.poll(() => sent).toEqual([[blurred], "none"]);
+});
+
+test("what has arrived since is taken away from the service", async () => {
+  const dropped: string[] = [];
+  const queue = begin({
+    send: (_, { onAddress }) => onAddress("/api/v1/uploads/one"),
+    drop: ({ address }) => Promise.resolve(dropped.push(address ?? "")),
+  });
+  const one = upload("a");
+  await queue.add([one]);
+  await ring();
+  await expect.poll(kept).toEqual([]);
+  await queue.remove(one);
+  await ring();
+  await expect.poll(() => dropped).toEqual(["/api/v1/uploads/one"]);
+  await expect.poll(kept).toEqual([]);
 });

@@ -36,6 +36,8 @@ export interface UploadManagers extends Pick<Managers, "clock" | "onSignal"> {
     /** Runs a deed while no other page of this account does the same. */
     readonly alone: (deed: () => Promise<void>) => Promise<void>;
   };
+  /** What speaks for taking a photograph again; nothing where it cannot be told. Never throws. */
+  readonly advise: (file: Blob) => Promise<NonNullable<KeptUpload["advice"]>>;
   /** The service has all of a file. */
   readonly arrived: (upload: KeptUpload) => Promise<unknown>;
 }
@@ -68,6 +70,10 @@ export class UploadQueue {
   };
   private readonly managers: UploadManagers;
   private readonly listeners = new Set<() => void>();
+  /** Photographs that are looked at before they are sent, by the id of the upload. */
+  private readonly advising = new Map<string, Promise<void>>();
+  /** Where each file of this page went. */
+  private readonly addresses = new Map<string, string>();
   private current: { readonly id: string; readonly stop: AbortController } | undefined;
   private silence: () => void = () => {};
 
@@ -96,10 +102,14 @@ export class UploadQueue {
     };
   };
 
-  /** Keeps files on this device. They are sent by themselves. */
+  /** Keeps files on this device. They are sent by themselves, each once it was looked at here. */
   readonly add = async (uploads: readonly KeptUpload[]): Promise<void> => {
     try {
-      for (const upload of uploads) await this.managers.store.put(upload);
+      for (const upload of uploads) {
+        const kept = Promise.resolve(this.managers.store.put(upload));
+        this.advising.set(upload.id, this.advise(upload, kept));
+        await kept;
+      }
       this.show({ failure: null });
     } catch (failure) {
       this.show({ failure });
@@ -109,8 +119,10 @@ export class UploadQueue {
   /** Takes a file away. Its bytes stay at hand to put it back. */
   readonly remove = async (upload: KeptUpload): Promise<void> => {
     const { store } = this.managers;
-    const { address } = (await store.list()).find(({ id }) => id === upload.id) ?? upload;
-    await (address === undefined ? store.remove(upload.id) : store.change(upload.id, { dropped: true }));
+    const here = (await store.list()).find(({ id }) => id === upload.id) ?? upload;
+    // It may have arrived since: then the service is told to let it go.
+    const address = here.address ?? this.addresses.get(upload.id);
+    await (address === undefined ? store.remove(upload.id) : store.put({ ...here, address, dropped: true }));
     if (this.current?.id === upload.id) this.current.stop.abort();
     this.show({ removed: upload });
   };
@@ -155,6 +167,19 @@ export class UploadQueue {
       );
   }
 
+  /** Kept first: whatever becomes of looking at it, the photograph is there. */
+  private async advise({ id, file }: KeptUpload, kept: Promise<unknown>): Promise<void> {
+    try {
+      await kept;
+      const advice = await this.managers.advise(file);
+      if (advice.length > 0) await this.managers.store.change(id, { advice });
+    } catch {
+      // Whoever kept it says that it could not be kept.
+    } finally {
+      this.advising.delete(id);
+    }
+  }
+
   /** What is added meanwhile is sent in the same turn. */
   private async sendAll(): Promise<void> {
     try {
@@ -162,6 +187,7 @@ export class UploadQueue {
         for (;;) {
           const next = (await this.managers.store.list()).find(isDue);
           if (next === undefined) return;
+          await this.advising.get(next.id);
           await this.sendOne(next);
         }
       });
@@ -195,7 +221,10 @@ export class UploadQueue {
   private hearingOf({ id }: KeptUpload): Hearing {
     return {
       onProgress: (sent) => this.show({ sending: { id, sent } }),
-      onAddress: (address) => this.managers.store.change(id, { address }),
+      onAddress: (address) => {
+        this.addresses.set(id, address);
+        return this.managers.store.change(id, { address });
+      },
     };
   }
 }

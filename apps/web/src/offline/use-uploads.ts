@@ -1,12 +1,13 @@
 import { type QueryClient, useQueryClient } from "@tanstack/react-query";
 import { liveQuery } from "dexie";
-import { useSyncExternalStore } from "react";
+import { useEffect, useSyncExternalStore } from "react";
 import { newId } from "../service/new-id";
 import { evidenceKey } from "./evidence-key";
 import { managersOf } from "./managers";
 import { pageOwner } from "./owner";
-import { uploadSender } from "./send-upload";
+import { loadTus, uploadSender } from "./send-upload";
 import { store, type KeptUpload } from "./store";
+import { noteWaiting } from "./uploads-waiting";
 import { UploadQueue, type UploadManagers, type UploadsNow } from "./upload-queue";
 
 /** What is kept on this device, in the order it was added. */
@@ -24,6 +25,8 @@ export const uploadStore = (on = store): UploadManagers["store"] => {
   };
 };
 
+const loadAdvice = () => import("./picture-advice");
+
 const queues = new WeakMap<QueryClient, UploadQueue>();
 
 /** The one queue of this page: once begun it sends on whatever page is shown. */
@@ -36,9 +39,15 @@ const queueOf = (queries: QueryClient): UploadQueue => {
     sender: uploadSender(pageOwner()),
     clock,
     onSignal,
+    advise: async (file) => (await loadAdvice()).adviceOn(file),
     arrived: ({ report }) => queries.invalidateQueries({ queryKey: evidenceKey(report) }),
   });
   queues.set(queries, queue);
+  const owner = pageOwner();
+  queue.subscribe(() => {
+    const { kept } = queue.snapshot();
+    if (owner !== null && kept !== undefined) noteWaiting(owner, kept.length);
+  });
   queue.start();
   return queue;
 };
@@ -58,10 +67,19 @@ const keptOf = ({ report, item, position }: AtPlace, files: readonly File[]): re
   }));
 };
 
+/** Every file that stands on this device alone, of whatever report. What waits is sent from now on, wherever the person goes. */
+export const useAllUploads = (): UploadsNow & Pick<UploadQueue, "retry"> => {
+  const queue = queueOf(useQueryClient());
+  const now: UploadsNow = useSyncExternalStore(queue.subscribe, queue.snapshot);
+  return { ...now, retry: queue.retry };
+};
+
 /** The files of one report that stand on this device alone, and what can be done with them. */
 export const useUploads = (report: string) => {
   const queue = queueOf(useQueryClient());
   const now: UploadsNow = useSyncExternalStore(queue.subscribe, queue.snapshot);
+  // Loaded while there is a connection: it is there without one, too.
+  useEffect(() => void Promise.allSettled([loadAdvice(), loadTus()]), []);
   return {
     ...now,
     kept: now.kept?.filter((one) => one.report === report && one.dropped === undefined),

@@ -3,6 +3,7 @@ import { useText } from "../strings/text";
 import { Header } from "./Header";
 import styles from "./Shell.module.css";
 import { TakeAwaitedTitle } from "../ui/title-focus";
+import { Uploads } from "./Uploads";
 import { useAwaitedTitle } from "./use-awaited-title";
 
 /** Header, page and foot. After going to another page the focus goes to its title, as it would on a page loaded anew. */
@@ -18,6 +19,7 @@ export const Shell = () => {
         <main id="main" tabIndex={-1} className={styles.main}>
           <Outlet />
         </main>
+        <Uploads />
         <footer className={styles.foot}>
           {t("app.foot")} <a href="/notices.txt">{t("app.notices")}</a>
         </footer>

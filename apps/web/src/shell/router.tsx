@@ -158,6 +158,13 @@ const reportPictures = createRoute({
   component: lazyRouteComponent(() => import("../pages/evidence/ReportPictures"), "ReportPictures"),
 });
 
+const draftPictures = createRoute({
+  getParentRoute: () => signedIn,
+  path: "/reports/$report/pictures",
+  validateSearch: pictureSearch,
+  component: lazyRouteComponent(() => import("../pages/evidence/DraftPictures"), "DraftPictures"),
+});
+
 const carPictures = createRoute({
   getParentRoute: () => signedIn,
   path: "/cars/$vehicle/pictures",
@@ -437,6 +444,7 @@ const tree = root.addChildren([
     carPictures,
     casePictures,
     draft,
+    draftPictures,
     reading,
     orders,
     order,

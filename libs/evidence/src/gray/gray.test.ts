@@ -1,6 +1,6 @@
 import * as fc from "fast-check";
 import { expect, test } from "vitest";
-import { resized, WHOLE } from "./index.ts";
+import { grayOfColors, resized, WHOLE } from "./index.ts";
 
 const picture = fc
   .record({ width: fc.integer({ min: 1, max: 12 }), height: fc.integer({ min: 1, max: 12 }) })
@@ -32,4 +32,13 @@ test("whatever the size, the mean of the whole stays, and no value leaves its ra
     }),
     { numRuns: 1000 },
   );
+});
+
+test("green weighs most and blue least; how opaque it is does not count", () => {
+  const data = new Uint8ClampedArray([255, 0, 0, 255, 0, 255, 0, 9, 0, 0, 255, 255, 80, 80, 80, 0]);
+  expect([...grayOfColors({ width: 2, height: 2, data }).data]).toEqual([54, 182, 18, 80]);
+});
+
+test("what has not four bytes a pixel is no picture in colors", () => {
+  expect(() => grayOfColors({ width: 2, height: 1, data: new Uint8ClampedArray(7) })).toThrow(RangeError);
 });

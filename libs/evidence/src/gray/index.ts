@@ -71,3 +71,25 @@ export function resized(gray: Gray, part: Window, width: number, height: number)
   const down = spansOf(part.top * gray.height, part.height * gray.height, height, gray.height);
   return lowered(narrowed(gray, across), width, down);
 }
+
+/**
+ * A picture in colors as one in gray, each pixel its luma (ITU-R BT.709-6, item 3.2: 0.2126 red, 0.7152 green, 0.0722 blue).
+ *
+ * @param colors four bytes a pixel, red, green, blue and how opaque, as a browser's canvas gives them
+ * @throws RangeError where there are not four bytes a pixel
+ * @example grayOfColors({ width: 1, height: 1, data: new Uint8ClampedArray([255, 255, 255, 255]) }).data[0] // 255
+ */
+export function grayOfColors(colors: {
+  readonly width: number;
+  readonly height: number;
+  readonly data: Uint8ClampedArray;
+}): Gray {
+  const { width, height, data } = colors;
+  if (data.length !== width * height * 4) throw new RangeError("A picture in colors has four bytes a pixel.");
+  const gray = new Uint8Array(width * height);
+  for (let at = 0; at < gray.length; at += 1)
+    gray[at] = Math.round(
+      0.2126 * (data[4 * at] ?? 0) + 0.7152 * (data[4 * at + 1] ?? 0) + 0.0722 * (data[4 * at + 2] ?? 0),
+    );
+  return { width, height, data: gray };
+}

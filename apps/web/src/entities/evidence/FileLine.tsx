@@ -1,18 +1,18 @@
-import { ActionIcon, Button, Progress } from "@mantine/core";
+import { ActionIcon, Button } from "@mantine/core";
 import { IconFile, IconTrash } from "@tabler/icons-react";
 import type { EvidenceOwned } from "@evenhand/shared/http/evidence";
-import { useMutation, useQueryClient } from "@tanstack/react-query";
 import { useCallback } from "react";
 import { useIntl } from "react-intl";
 import type { KeptUpload } from "../../offline/store";
-import { evidenceKey } from "../../offline/evidence-key";
-import { addressOf, call } from "../../service/client";
+import { addressOf } from "../../service/client";
 import { useText } from "../../strings/text";
+import { ProgressBar } from "../../ui/ProgressBar";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import { ownedWord, type FileRow } from "./file-rows";
 import styles from "./PlaceFiles.module.css";
 import { PutBack } from "./PutBack";
 import type { ReportFiles } from "./report-files";
+import { useMove } from "./use-take-away";
 
 interface Of<T> {
   readonly one: T;
@@ -22,6 +22,11 @@ interface Of<T> {
 interface Opens {
   /** Shows one large. */
   readonly onOpen: (id: string) => void;
+}
+
+interface Again {
+  /** Asks for another photograph in the stead of this one. */
+  readonly onAgain: () => void;
 }
 
 /** Megabytes, as a person counts them. */
@@ -90,17 +95,49 @@ const Progressing = ({
   return (
     <>
       <p className={styles.word}>{words}</p>
-      <Progress
-        value={(100 * sent) / Math.max(all, 1)}
-        aria-label={t("evidence.progress", { name: kept.name })}
-      />
+      <ProgressBar value={sent} max={all} label={t("evidence.progress", { name: kept.name })} />
+    </>
+  );
+};
+
+/** What speaks for taking it again. Both may stay: it is the person who decides. */
+const Advice = ({ advice, onAgain }: Again & { readonly advice: KeptUpload["advice"] }) => {
+  const t = useText();
+  if (advice === undefined || advice.length === 0) return null;
+  return (
+    <>
+      {advice.map(({ advice: of, words }) => (
+        <p key={of} className={styles.refused}>
+          {words}
+        </p>
+      ))}
+      <Button variant="default" size="compact-md" onClick={onAgain}>
+        {t("evidence.take-again")}
+      </Button>
+    </>
+  );
+};
+
+/** The service does not take it, and why. */
+const Refused = ({ why, onRetry }: { readonly why: string; readonly onRetry: () => void }) => {
+  const t = useText();
+  return (
+    <>
+      <p className={styles.refused}>{t("evidence.not-taken", { why })}</p>
+      <Button variant="subtle" size="compact-sm" onClick={onRetry}>
+        {t("problem.again")}
+      </Button>
     </>
   );
 };
 
 /** On this device: the service has not got all of it. */
-const OnDevice = ({ one, sent, files }: Of<KeptUpload> & { readonly sent: number | undefined }) => {
-  const t = useText();
+const OnDevice = ({
+  one,
+  sent,
+  files,
+  onAgain,
+}: Of<KeptUpload> & Again & { readonly sent: number | undefined }) => {
   const { refusal } = one;
   return (
     <li className={styles.file} data-word={refusal === undefined ? "waiting" : "not-taken"}>
@@ -108,28 +145,17 @@ const OnDevice = ({ one, sent, files }: Of<KeptUpload> & { readonly sent: number
       <div className={styles.said}>
         <p className={styles.name}>{one.name}</p>
         {refusal === undefined ? (
-          <Progressing row={{ at: "device", kept: one, sent }} files={files} />
-        ) : (
           <>
-            <p className={styles.refused}>{t("evidence.not-taken", { why: refusal.detail })}</p>
-            <Button variant="subtle" size="compact-sm" onClick={() => void files.uploads.retry(one.id)}>
-              {t("problem.again")}
-            </Button>
+            <Progressing row={{ at: "device", kept: one, sent }} files={files} />
+            <Advice advice={one.advice} onAgain={onAgain} />
           </>
+        ) : (
+          <Refused why={refusal.detail} onRetry={() => void files.uploads.retry(one.id)} />
         )}
       </div>
       <TakeAway name={one.name} onPress={() => void files.uploads.remove(one)} />
     </li>
   );
-};
-
-/** Takes a file with the service away from its place, or puts it back. */
-const useMove = (id: string, report: string) => {
-  const queries = useQueryClient();
-  return useMutation({
-    mutationFn: (move: "remove" | "restore") => call(`evidence.${move}`, { params: { id } }),
-    onSuccess: () => queries.invalidateQueries({ queryKey: evidenceKey(report) }),
-  });
 };
 
 /** Small; pressed, it is shown large where it is a picture. */
@@ -148,24 +174,26 @@ const Shown = ({ file: { id, name, copies }, onOpen }: { readonly file: Evidence
   );
 };
 
-/** What speaks for taking it again. Both may stay: it is the person who decides. */
-const Advice = ({ file: { quality } }: { readonly file: EvidenceOwned }) =>
-  quality?.advice.map(({ advice, words }) => (
-    <p key={advice} className={styles.refused}>
-      {words}
-    </p>
-  ));
+/** How far it has come with the service, or why it was not taken. */
+const HowFar = ({ file }: { readonly file: EvidenceOwned }) => {
+  const t = useText();
+  const word = ownedWord(file);
+  return word === "not-taken" ? (
+    <p className={styles.refused}>{t("evidence.not-taken", { why: file.refused?.words ?? "" })}</p>
+  ) : (
+    <p className={styles.word}>{word !== "taken-away" && word !== "dropped-part" && t(`evidence.${word}`)}</p>
+  );
+};
 
 /** With the service: looked at, ready, or not taken. */
-const WithService = ({ one, files, onOpen }: Of<EvidenceOwned> & Opens) => {
-  const t = useText();
-  const move = useMove(one.id, files.report);
+const WithService = ({ one, files, onOpen, onAgain }: Of<EvidenceOwned> & Opens & Again) => {
+  const move = useMove(files.report);
   const word = ownedWord(one);
   if (word === "dropped-part") return null;
   if (word === "taken-away")
     return (
       <li className={styles.gone}>
-        <PutBack name={one.name} onPress={() => move.mutate("restore")} />
+        <PutBack name={one.name} onPress={() => move.mutate({ id: one.id, move: "restore" })} />
       </li>
     );
   return (
@@ -173,15 +201,15 @@ const WithService = ({ one, files, onOpen }: Of<EvidenceOwned> & Opens) => {
       <Shown file={one} onOpen={onOpen} />
       <div className={styles.said}>
         <p className={styles.name}>{one.name}</p>
-        {word === "not-taken" ? (
-          <p className={styles.refused}>{t("evidence.not-taken", { why: one.refused?.words ?? "" })}</p>
-        ) : (
-          <p className={styles.word}>{t(`evidence.${word}`)}</p>
+        <HowFar file={one} />
+        {word === "ready" && one.sealedIn === null && (
+          <Advice advice={one.quality?.advice} onAgain={onAgain} />
         )}
-        {word === "ready" && <Advice file={one} />}
         {move.error !== null && <ProblemNotice error={move.error} />}
       </div>
-      {one.sealedIn === null && <TakeAway name={one.name} onPress={() => move.mutate("remove")} />}
+      {one.sealedIn === null && (
+        <TakeAway name={one.name} onPress={() => move.mutate({ id: one.id, move: "remove" })} />
+      )}
     </li>
   );
 };
@@ -191,9 +219,10 @@ export const FileLine = ({
   row,
   files,
   onOpen,
-}: Opens & { readonly row: FileRow; readonly files: ReportFiles }) =>
+  onAgain,
+}: Opens & Again & { readonly row: FileRow; readonly files: ReportFiles }) =>
   row.at === "device" ? (
-    <OnDevice one={row.kept} sent={row.sent} files={files} />
+    <OnDevice one={row.kept} sent={row.sent} files={files} onAgain={onAgain} />
   ) : (
-    <WithService one={row.file} files={files} onOpen={onOpen} />
+    <WithService one={row.file} files={files} onOpen={onOpen} onAgain={onAgain} />
   );

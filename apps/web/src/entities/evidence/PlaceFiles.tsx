@@ -1,6 +1,6 @@
 import { Button } from "@mantine/core";
 import { IconCamera, IconPaperclip } from "@tabler/icons-react";
-import { useRef, useState } from "react";
+import { useRef, useState, type RefObject } from "react";
 import { useText } from "../../strings/text";
 import { Notice } from "../../ui/Notice";
 import { FileLine } from "./FileLine";
@@ -10,6 +10,7 @@ import { isAt, ownPicture, type AtPlace, type Picture } from "./pictures";
 import styles from "./PlaceFiles.module.css";
 import { PutBack } from "./PutBack";
 import { useReportFiles, type ReportFiles } from "./report-files";
+import { useTakeAway } from "./use-take-away";
 
 /** What the service takes; a telephone makes a JPEG of its own format where that is asked for. */
 const taken = "image/jpeg,image/png,image/webp,image/avif,application/pdf,video/mp4,video/quicktime";
@@ -17,6 +18,9 @@ const taken = "image/jpeg,image/png,image/webp,image/avif,application/pdf,video/
 interface AddProps {
   readonly of: "camera" | "files";
   readonly onAdd: (files: readonly File[]) => void;
+  readonly input: RefObject<HTMLInputElement | null>;
+  /** Called before it is asked. */
+  readonly onPress?: () => void;
 }
 
 /** What was chosen. The same file may be chosen again after it was taken away. */
@@ -27,9 +31,8 @@ const takenFrom = (input: HTMLInputElement): readonly File[] => {
 };
 
 /** Asks for a photograph from the camera, or for files. */
-const Add = ({ of, onAdd }: AddProps) => {
+const Add = ({ of, onAdd, input, onPress }: AddProps) => {
   const t = useText();
-  const input = useRef<HTMLInputElement>(null);
   const Icon = of === "camera" ? IconCamera : IconPaperclip;
   return (
     <>
@@ -47,7 +50,10 @@ const Add = ({ of, onAdd }: AddProps) => {
         variant="default"
         size="md"
         leftSection={<Icon size={18} aria-hidden="true" />}
-        onClick={() => input.current?.click()}
+        onClick={() => {
+          onPress?.();
+          input.current?.click();
+        }}
       >
         {t(`evidence.add.${of}`)}
       </Button>
@@ -85,7 +91,14 @@ const picturesIn = (rows: readonly FileRow[], { side }: ReportFiles): readonly P
     row.at === "service" && ownedWord(row.file) === "ready" ? [ownPicture(row.file, side)] : [],
   );
 
-const Files = ({ files, place }: { readonly files: ReportFiles; readonly place: AtPlace }) => {
+interface FilesProps {
+  readonly files: ReportFiles;
+  readonly place: AtPlace;
+  /** Another photograph is to be taken in the stead of this one. */
+  readonly onAgain: (row: FileRow) => void;
+}
+
+const Files = ({ files, place, onAgain }: FilesProps) => {
   const t = useText();
   const [open, setOpen] = useState<string>();
   const rows = files.rows.filter((row) => isAt(placeOf(row), place) && fileWord(row) !== "dropped-part");
@@ -94,7 +107,7 @@ const Files = ({ files, place }: { readonly files: ReportFiles; readonly place: 
     <>
       <ul className={styles.files} aria-label={t("evidence.here")}>
         {rows.map((row) => (
-          <FileLine key={rowKey(row)} row={row} files={files} onOpen={setOpen} />
+          <FileLine key={rowKey(row)} row={row} files={files} onOpen={setOpen} onAgain={() => onAgain(row)} />
         ))}
       </ul>
       {open !== undefined && (
@@ -110,26 +123,53 @@ const Files = ({ files, place }: { readonly files: ReportFiles; readonly place: 
   );
 };
 
-/** Photographs and papers at one place of the report: taking them, how far each has come, taking them away. */
-export const PlaceFiles = ({ place }: { readonly place: AtPlace }) => {
+/** Takes photographs at a place, also in the stead of one that is there: that one goes once there is another. */
+const useTaking = (files: ReportFiles, place: AtPlace) => {
+  const camera = useRef<HTMLInputElement>(null);
+  const instead = useRef<FileRow>(undefined);
+  const takeAway = useTakeAway(files);
+  return {
+    camera,
+    begin: (row?: FileRow): void => {
+      instead.current = row;
+    },
+    again: (row: FileRow): void => {
+      instead.current = row;
+      camera.current?.click();
+    },
+    take: async (chosen: readonly File[]): Promise<void> => {
+      const before = instead.current;
+      instead.current = undefined;
+      await files.uploads.add(place, chosen);
+      if (before !== undefined && chosen.length > 0) takeAway(before);
+    },
+  };
+};
+
+const FilesAt = ({ files, place }: { readonly files: ReportFiles; readonly place: AtPlace }) => {
   const t = useText();
-  const files = useReportFiles();
-  if (files === null) return null;
-  const add = (chosen: readonly File[]): void => void files.uploads.add(place, chosen);
+  const choose = useRef<HTMLInputElement>(null);
+  const { camera, begin, again, take } = useTaking(files, place);
   return (
     <div className={styles.place}>
       <Asked files={files} place={place} />
       <div className={styles.adds}>
-        <Add of="camera" onAdd={add} />
-        <Add of="files" onAdd={add} />
+        <Add of="camera" input={camera} onPress={begin} onAdd={(chosen) => void take(chosen)} />
+        <Add of="files" input={choose} onAdd={(chosen) => void files.uploads.add(place, chosen)} />
       </div>
       {files.uploads.failure !== null && (
         <Notice kind="refusal" title={t("evidence.no-room")}>
           <p>{t("evidence.no-room.what")}</p>
         </Notice>
       )}
-      <Files files={files} place={place} />
+      <Files files={files} place={place} onAgain={again} />
       <Removed files={files} place={place} />
     </div>
   );
+};
+
+/** Photographs and papers at one place of the report: taking them, how far each has come, taking them away. */
+export const PlaceFiles = ({ place }: { readonly place: AtPlace }) => {
+  const files = useReportFiles();
+  return files === null ? null : <FilesAt files={files} place={place} />;
 };

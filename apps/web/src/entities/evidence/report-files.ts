@@ -14,7 +14,9 @@ export const useFilesOf = (report: string, side: Side) => {
   const { kept = none, sending } = uploads;
   const { items: there = none, missing = none } = owned.data ?? {};
   const rows = useMemo(() => fileRows({ kept, sending, owned: there }), [kept, sending, there]);
-  return { report, side, rows, missing, uploads };
+  /** The service has told what it has. */
+  const known = owned.data !== undefined;
+  return { report, side, rows, missing, uploads, known };
 };
 
 export type ReportFiles = ReturnType<typeof useFilesOf>;

@@ -21,6 +21,10 @@ interface Props {
   /** The picture shown large. */
   readonly open: string | undefined;
   readonly onOpen: (id: string | undefined) => void;
+  /** What to do where there is none. */
+  readonly noneYet: string | undefined;
+  /** The report whose author may draw over its pictures. */
+  readonly report: string | undefined;
 }
 
 const orders = ["place", "time"] as const;
@@ -47,11 +51,28 @@ const ByPlace = ({ groups, onOpen }: Pick<Props, "onOpen"> & { readonly groups: 
   ));
 };
 
+/** One of them large; its author may draw over it. */
+const Large = ({
+  pictures,
+  open,
+  onOpen,
+  report,
+}: Pick<Props, "pictures" | "onOpen" | "report"> & { readonly open: string }) => (
+  <LazyViewer
+    pictures={pictures}
+    at={open}
+    onGo={onOpen}
+    onClose={() => onOpen(undefined)}
+    {...(report === undefined ? {} : { report })}
+  />
+);
+
 /** All the pictures of a report or a car: by place on the car, or as they were taken; one large, with what lies beside it. */
-export const Gallery = ({ pictures, places, open, onOpen }: Props) => {
+export const Gallery = ({ pictures, places, open, onOpen, noneYet, report }: Props) => {
   const t = useText();
   const [order, setOrder] = useState<Order>("place");
-  if (pictures.length === 0) return <Empty title={t("gallery.none")}>{t("gallery.none.hint")}</Empty>;
+  if (pictures.length === 0)
+    return <Empty title={t("gallery.none")}>{noneYet ?? t("gallery.none.hint")}</Empty>;
   const groups = order === "place" ? byPlace(pictures, places) : null;
   // In the order one goes through them, as they stand on the page.
   const all = groups?.flatMap(({ pictures: here }) => here) ?? pictures.toSorted(inTime);
@@ -68,9 +89,7 @@ export const Gallery = ({ pictures, places, open, onOpen }: Props) => {
           {groups ? <ByPlace groups={groups} onOpen={onOpen} /> : <Pictures pictures={all} onOpen={onOpen} />}
         </div>
       </Tabs>
-      {open !== undefined && (
-        <LazyViewer pictures={all} at={open} onGo={onOpen} onClose={() => onOpen(undefined)} />
-      )}
+      {open !== undefined && <Large {...{ pictures: all, open, onOpen, report }} />}
     </Panel>
   );
 };

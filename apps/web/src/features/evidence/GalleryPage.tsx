@@ -16,10 +16,26 @@ interface Props {
   readonly error: unknown;
   readonly open: string | undefined;
   readonly onOpen: (id: string | undefined) => void;
+  /** Stands before the pictures. */
+  readonly children?: ReactNode;
+  /** What to do where there is no picture yet. */
+  readonly noneYet?: string;
+  /** The report whose author may draw over its pictures; absent where nobody may. */
+  readonly report?: string;
 }
 
 /** A page of pictures: of a report, a car or a case. */
-export const GalleryPage = ({ of, over, pictures, error, open, onOpen }: Props) => {
+export const GalleryPage = ({
+  of,
+  over,
+  pictures,
+  error,
+  open,
+  onOpen,
+  children,
+  noneYet,
+  report,
+}: Props) => {
   const t = useText();
   const places = useSheetPlaces();
   if (error === null && pictures === undefined) return <Loading />;
@@ -30,7 +46,8 @@ export const GalleryPage = ({ of, over, pictures, error, open, onOpen }: Props) 
       under={pictures && t("gallery.under", { count: pictures.length })}
     >
       {error !== null && <ProblemNotice error={error} />}
-      {pictures && <Gallery pictures={pictures} places={places} open={open} onOpen={onOpen} />}
+      {children}
+      {pictures && <Gallery {...{ pictures, places, open, onOpen, noneYet, report }} />}
     </Page>
   );
 };

@@ -60,6 +60,10 @@ const OverSheet = ({ reportId, kept }: Pick<OpenProps, "reportId" | "kept">) => 
         {t("reading.open")}
       </Link>
       {" · "}
+      <Link to="/reports/$report/pictures" params={{ report: reportId }}>
+        {t("gallery.of-draft")}
+      </Link>
+      {" · "}
       <TableLinks of="reports.table" id={reportId} />
     </>
   );

@@ -7,6 +7,16 @@ export const evidence = {
   "evidence.offline": "No connection. Kept on this device, and sent by itself when there is one",
   "evidence.sending": "Sending: {sent} of {all} MB",
   "evidence.progress": "How much of {name} has gone",
+  "uploads.title": "Photographs and papers on their way",
+  "uploads.going":
+    "{count, plural, one {# photograph or paper is} other {# photographs and papers are}} being sent: {left} MB to go",
+  "uploads.offline":
+    "No connection. {count, plural, one {# photograph or paper is} other {# photographs and papers are}} kept on this device ({left} MB), and sent by itself when there is one",
+  "uploads.resting":
+    "{count, plural, one {# photograph or paper waits} other {# photographs and papers wait}} on this device: {left} MB",
+  "uploads.not-taken": "{count, plural, one {# was} other {# were}} not taken",
+  "uploads.see": "See them on the sheet",
+  "evidence.take-again": "Take it again",
   "evidence.elsewhere": "Only part of it has arrived. It goes on from the device it was taken with",
   "evidence.looked-at": "Arrived; the service is looking at it",
   "evidence.ready": "Arrived",
@@ -51,6 +61,18 @@ export const evidence = {
   "gallery.none.hint":
     "They are taken on the sheet, at the place they show, and stand here once the report is sealed.",
   "gallery.report": "Photographs of this report",
+  "gallery.of-draft": "Photographs",
+  "gallery.of-draft.title":
+    "{kind, select, inspection {inspection} other {statement}} of the {year, number, ::group-off} {make} {model}",
+  "gallery.draft.none.hint":
+    "They are taken on the sheet, at the place they show: open a line and take a photograph there.",
+  "gallery.asked": "What the sheet asks for by name",
+  "gallery.asked.all": "Everything the sheet asks for is there.",
+  "gallery.asked.missing":
+    "{count, plural, one {One picture is missing} other {# pictures are missing}}. None of them keeps the report from being sealed; who reads it will look for them.",
+  "gallery.on-way":
+    "{count, plural, one {# more is} other {# more are}} on the way, or not taken: they stand on the sheet.",
+  "gallery.back.sheet": "Back to the sheet",
   "evidence.all": "See all photographs and papers",
   "gallery.back.car": "Back to the car",
   "gallery.back.case": "Back to the case",
