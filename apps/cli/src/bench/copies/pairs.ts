@@ -33,7 +33,7 @@ const compared = (kind: string, a: Picture, b: Picture): Pair => ({
 
 const OTHER_SHOT = "the same place of the same car, another shot";
 const OTHER_CAR = "the same place of another car";
-export const TRIPOD = "the same place of another car, from the very same spot";
+const TRIPOD = "the same place of another car, from the very same spot";
 export const DIFFERENT = [OTHER_SHOT, OTHER_CAR, TRIPOD];
 
 type Shot = { readonly picture: Picture; readonly fixed: Picture };
