@@ -77,7 +77,8 @@ const Numbers = ({ spec, form, onForm }: FormProps) => {
 const UnitChoice = ({ spec, form, onForm }: FormProps) => {
   const t = useText();
   const units = usual(spec.unit, spec.alsoIn);
-  if (units.length === 1) return null;
+  // A count of keys is nothing but a number; hours are hours, though nothing else can be chosen.
+  if (units.length === 1 && spec.unit === "1") return null;
   return (
     <NativeSelect
       size="sm"
