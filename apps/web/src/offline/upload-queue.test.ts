@@ -41,7 +41,11 @@ const begin = (
       now: () => new Date(0),
       ringAfter: (_, ring) => {
         rings.push(ring);
-        return () => {};
+        // What is silenced rings no more: whoever rang it would have rung nothing, and what is due would wait for ever.
+        return () => {
+          const at = rings.indexOf(ring);
+          if (at >= 0) rings.splice(at, 1);
+        };
       },
     },
     onSignal: (back) => {
