@@ -39,7 +39,7 @@ export const OwnOffer = ({ decision, back }: Props) => {
   const send = useReply(decision);
   return (
     <div className={`${styles.form} ${styles.counter}`}>
-      {back && <h3>{t("offer.by.dealer")}</h3>}
+      {back && <h2>{t("offer.by.dealer")}</h2>}
       <OfferFacts price={offer.price} conditions={offer.conditions} until={offer.until} />
       {back && <p className={styles.note}>{t("offer.plain")}</p>}
       {send.error !== null && <ProblemNotice error={send.error} />}

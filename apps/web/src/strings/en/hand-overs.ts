@@ -19,7 +19,7 @@ export const handOvers = {
   "carry.around.delivery":
     "Photograph the car as you did when it was collected, before anybody moves it or signs.",
   "carry.photograph": "Photo",
-  "carry.photograph.of": "Photograph: {place}",
+  "carry.photograph.of": "Photo: {place}",
   "carry.photograph.sending": "sending",
   "carry.photograph.again": "Send it again",
   "carry.photograph.leave-out": "Leave it out",
