@@ -13,7 +13,7 @@ import { useService } from "../api/setup/service.ts";
 import { draftStatement, makeVehicle } from "../api/setup/story.ts";
 import { until } from "../api/setup/until.ts";
 import { makeWorld } from "../api/setup/world.ts";
-import { deadWorkers } from "./setup/dead-workers.ts";
+import { type DeadWorkers, deadWorkers } from "./setup/dead-workers.ts";
 
 /** Short in every run; at full length by `npm run test:faults`. */
 const full = process.env["FAULTS"] === "full";
@@ -24,7 +24,11 @@ const longestMs = 1_200;
 const service = useService({ emptyBetween: false, alone: true });
 const on = <R extends object>(text: string) => query<R>(service().databaseUrl, text);
 let working: PlainProcess | undefined;
-afterAll(async () => working?.stop("SIGKILL"));
+let dead: DeadWorkers | undefined;
+afterAll(async () => {
+  await working?.stop("SIGKILL");
+  await dead?.stop();
+});
 
 async function startWorker(): Promise<void> {
   working = startProcess(["node", "apps/api/dist/main.js", "work"], {
@@ -95,22 +99,22 @@ test(
   limit,
   async () => {
     const { dealer } = await makeWorld(service());
-    const dead = await deadWorkers(service().databaseUrl, "evidence");
+    const looking = await deadWorkers(service().databaseUrl, "evidence");
+    dead = looking;
     let [hit, rounds] = [0, 0];
     for (; hit < kills; rounds += 1) {
       await sendFour(dealer, rounds);
       if (await killInTheMidst(drawn(`kill ${String(rounds)}`, longestMs))) hit += 1;
-      await dead.makeSilent();
-      await dead.lookForThem();
+      await looking.makeSilent();
+      await looking.lookForThem();
     }
     await startWorker();
     // Each has its minute, however many stand before it.
     for (let left = 4 * rounds; left > 0; left = (await on(undecided)).length)
       await until(async () => {
-        await dead.lookForThem();
+        await looking.lookForThem();
         return (await on(undecided)).length < left;
       });
-    await dead.stop();
     const files = await on<Made>(made);
     expect(files).toHaveLength(4 * rounds);
     for (const file of files) if (file.state === "ready") await expectWhole(file);

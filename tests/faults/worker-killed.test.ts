@@ -1,5 +1,4 @@
 import { once } from "node:events";
-import { PgBoss } from "pg-boss";
 import { SMTPServer } from "smtp-server";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { query } from "../api/setup/database.ts";
@@ -7,6 +6,7 @@ import { type PlainProcess, startProcess } from "../api/setup/plain-process.ts";
 import { useService } from "../api/setup/service.ts";
 import { until } from "../api/setup/until.ts";
 import { makePerson } from "../api/setup/world.ts";
+import { deadWorkers } from "./setup/dead-workers.ts";
 
 /** Short in every run, where the minute that has to pass is brought about; at full length it is waited for. */
 const full = process.env["FAULTS"] === "full";
@@ -55,18 +55,10 @@ async function startWorker(): Promise<PlainProcess> {
 /** What was last said is made older, the dead are looked for now, and the pause before another try is over. */
 async function bringTheMinuteAbout(): Promise<void> {
   await on("UPDATE mail SET claimed_until = claimed_until - interval '31 seconds'");
-  await on(
-    "UPDATE pgboss.job SET heartbeat_on = heartbeat_on - interval '21 seconds' WHERE state = 'active'",
-  );
-  await on("UPDATE pgboss.queue SET monitor_on = NULL");
-  const boss = new PgBoss({ connectionString: service().databaseUrl, supervise: false, schedule: false });
-  await boss.start();
-  await boss.supervise("mail");
-  await boss.stop({ graceful: false });
-  const waiting = await on(
-    "UPDATE pgboss.job SET start_after = now() WHERE name = 'mail' AND state = 'retry' RETURNING 1",
-  );
-  expect(waiting).toHaveLength(1);
+  const dead = await deadWorkers(service().databaseUrl, "mail");
+  await dead.makeSilent();
+  expect(await dead.lookForThem()).toBe(1);
+  await dead.stop();
 }
 
 test("what a killed worker had begun is begun again by another, and is done once", async () => {

@@ -4,8 +4,8 @@ import { query } from "../../api/setup/database.ts";
 export type DeadWorkers = {
   /** A worker killed just now has been silent for long enough to be taken for dead. */
   readonly makeSilent: () => Promise<void>;
-  /** The dead are looked for now, and the pause before another try is over. */
-  readonly lookForThem: () => Promise<void>;
+  /** The dead are looked for now, and the pause before another try is over. @returns how many jobs may be tried again */
+  readonly lookForThem: () => Promise<number>;
   readonly stop: () => Promise<void>;
 };
 
@@ -22,9 +22,14 @@ export async function deadWorkers(databaseUrl: string, queue: string): Promise<D
       );
     },
     lookForThem: async () => {
-      await on("UPDATE pgboss.queue SET monitor_on = NULL");
+      // This queue alone: a worker that looks after all of them holds one after the other, and would wait for us as we for it.
+      await on("UPDATE pgboss.queue SET monitor_on = NULL WHERE name = $1", [queue]);
       await boss.supervise(queue);
-      await on("UPDATE pgboss.job SET start_after = now() WHERE name = $1 AND state = 'retry'", [queue]);
+      const again = await on(
+        "UPDATE pgboss.job SET start_after = now() WHERE name = $1 AND state = 'retry' RETURNING 1",
+        [queue],
+      );
+      return again.length;
     },
     stop: () => boss.stop({ graceful: false }),
   };
