@@ -22,44 +22,32 @@ import type { DraftContext } from "./context.ts";
 import { joined } from "./remark.ts";
 import type { Remark } from "./remark.ts";
 import { merged, replaced } from "./sides.ts";
+import {
+  ANYTHING,
+  behindFirst,
+  codeAnswer,
+  gearboxKind,
+  IS_ONE,
+  isBritish,
+  isDry,
+  isLeaks,
+  isLonger,
+  isPanel,
+  isWholeOf,
+  NONE_OF_THAT,
+  OF_CAR,
+  OF_THE_REST,
+  OF_VIEW,
+  REPLY,
+  secondAt,
+  THIS_ONE,
+  turnsOf,
+} from "./phrases.ts";
+import { atFirst, PENDING } from "./state.ts";
 import { tireDateIn, tireSizeIn } from "./tire-codes.ts";
 import { hasWords, SAME_WORDS, Targets } from "./targets.ts";
 
 export type { DraftContext, Remark };
-
-type State = {
-  entries: readonly Entry[];
-  /** Something was said of them already. */
-  applied: boolean;
-  /** They were only named yet, and more names may join them. */
-  open: boolean;
-  words: readonly SaidWord[];
-  /** All that was said of what is in view since it was named. */
-  allWords: readonly SaidWord[];
-  numbers: readonly SaidNumber[];
-  last: readonly string[];
-  side: string | undefined;
-  toldForSentence: boolean;
-  hedgeNext: boolean;
-  sentenceClaims: number;
-  skip: boolean;
-  correcting: boolean;
-  /** A row of bare numbers is dealt out over the places of an item. */
-  row: { readonly item: string; readonly places: readonly string[]; next: number } | undefined;
-  carried: boolean;
-  /** The part was led to from what was said of it: "a dent in the roof". */
-  wasLed: boolean;
-  asked: Breath | undefined;
-  paint: boolean;
-  /** The reading said last. */
-  reading: { readonly item: string; readonly unit: string; readonly value: number } | undefined;
-  gauges: boolean;
-  /** Token at which the engine was started cold. */
-  startedAt: number;
-  /** What was said of nothing yet: its part or side may follow. */
-  pending:
-    { readonly words: readonly SaidWord[]; readonly entries: readonly Entry[]; left: number } | undefined;
-};
 
 /** Tokens between a part's name and what is said of it, up to which both are shown together. */
 const MOST_SPAN = 25;
@@ -73,30 +61,7 @@ class Drafting {
   readonly remarks = new Map<string, Remark>();
   private readonly items: ReadonlyMap<string, Item>;
   private readonly sets: ReadonlyMap<string, PositionSet>;
-  private readonly state: State = {
-    entries: [],
-    applied: false,
-    open: false,
-    words: [],
-    allWords: [],
-    numbers: [],
-    last: [],
-    side: undefined,
-    toldForSentence: false,
-    hedgeNext: false,
-    sentenceClaims: 0,
-    skip: false,
-    correcting: false,
-    row: undefined,
-    carried: false,
-    wasLed: false,
-    asked: undefined,
-    paint: false,
-    reading: undefined,
-    gauges: false,
-    startedAt: -Infinity,
-    pending: undefined,
-  };
+  private readonly state = atFirst();
   private nextAside = 0;
   private readonly spoken: SpokenText;
   private readonly tokens: readonly RepairedToken[];
@@ -1215,96 +1180,6 @@ class Drafting {
     } else state.hedgeNext = firmness === "hedged" && this.isHedgedAhead(breath);
   }
 }
-
-/** Words by themselves that could be said of anything. */
-const ANYTHING =
-  /^(?:straight|none|even|smooth|clean|good|fine|quiet|slip|pull|drift|wind|white|black|miss|rough|steady|stiff|crisp|sweet|smoothly|uneven|vague|rich|blue|wanders?|hunt|nothing|damp|rebuilt|single|dual|rod|cable|slight|restored|tick)$/u;
-
-const gearboxKind = (words: string): string =>
-  words
-    .replaceAll(" - ", "-")
-    .replace(/ (?:gearbox|gear box)$/u, "")
-    .replace(/^(\w+)[ -]speed/u, "$1-speed");
-
-/** Second of the last word that begins at or before a character. */
-const secondAt = (at: SpokenText["at"], start: number): number => {
-  let [low, high] = [0, at.length - 1];
-  while (low < high) {
-    const middle = Math.ceil((low + high) / 2);
-    if ((at[middle]?.start ?? 0) <= start) low = middle;
-    else high = middle - 1;
-  }
-  return at[low]?.second ?? 0;
-};
-
-/** "Week thirty-two of twenty nineteen, mileage a hundred thousand": the number behind a part is sooner of it. */
-const behindFirst = (numbers: readonly SaidNumber[], entry: Entry | undefined): readonly SaidNumber[] =>
-  entry === undefined
-    ? numbers
-    : [...numbers.filter(({ from }) => from >= entry.to), ...numbers.filter(({ from }) => from < entry.to)];
-
-/** "Exhaust, hole in the muffler": of the whole and a part of it the part is meant. */
-const isWholeOf = ({ subjects: [whole] }: Entry, entries: readonly Entry[]): boolean =>
-  whole !== undefined &&
-  entries.some(({ subjects: [part] }) =>
-    whole.id === "door"
-      ? part?.id === "door-bottom"
-      : whole.at === undefined && part?.at !== undefined && part.items[0] === whole.items[0],
-  );
-
-const BRITISH =
-  /^(?:windscreen|boot|sill|nearside|offside|handbrake|headlamp|logbook|tickover|silencer|bulkhead|propshaft|v5|headlining|gearbox|damper|dynamo|indicator|petrol)$/u;
-const LEAST_BRITISH = 4;
-
-/** Who says bonnet, or sill, boot and handbrake. */
-const isBritish = (tokens: readonly RepairedToken[]): boolean => {
-  const said = new Set(tokens.map(({ stem }) => stem));
-  return said.has("bonnet") || [...said].filter((stem) => BRITISH.test(stem)).length >= LEAST_BRITISH;
-};
-
-const isLonger = (one: SaidWord, other: SaidWord): boolean =>
-  one.from <= other.from && one.to >= other.to && one.to - one.from > other.to - other.from;
-
-const isPanel = ({ subjects }: Entry): boolean =>
-  subjects.some(({ id, items }) => id !== "all-panels" && items.includes("body.paint-history"));
-
-/** Back from another car to this one. */
-const THIS_ONE = /^(?:these (?!day)|this one|this car|mine|ours|not this|but this|here)/u;
-
-/** "It doesn't", "they are": said of what is in view, and not of something the lexicon does not know. */
-const OF_VIEW =
-  /^(?:(?:but|and|no|yes|well|so|sadly|unfortunately) )*(?:it|they|that|this|those|these|she|he|neither|none|one|mine)?\s?(?:(?:still|also|really|just) )?(?:is|are|was|do|does|did|has|have|will|can|s|not)\b/u;
-
-const OF_CAR =
-  /^(?:(?:and|so|now|but) )*(?:it|she|he|the car|this car|this one|the old girl) (?:is|s|was|has|have|had|got|been)\b/u;
-
-/** Pieces of talk that may stand between what is said and its part. */
-const PENDING = 3;
-const IS_ONE =
-  /^(?:(?:it|that|they|this) (?:is|s|are|would be|will be) )?(?:the|on the|in the|at the|just the|only the)\b/u;
-
-/** "It does", "no": what was asked is so, or is not. */
-const REPLY =
-  /^(?:(?:yes|sure|always|of course|certainly|oh)*\s*(?:it|they|she|he|that|both)? ?(?:is|has|does|do|are|have|will|did)|yes|sure|of course|certainly|absolutely|all|all of them|every one|both|(?<no>no|none(?: at all| whatsoever)?|not (?:a bit|any|at all|that (?:i|we) (?:can see|know of|know))|nothing|not one|(?:no )?(?:it|they|she|he|that) (?:is|has|does|do|are|have|will|did) not))$/u;
-
-/** "Otherwise dry": what is in view is what it is not said of. */
-const OF_THE_REST =
-  /\b(?:otherwise|other than that|apart from that|aside from that|besides that|except for that)$/u;
-const NONE_OF_THAT = /\b(?:has|have|had) none(?: of (?:that|it|them))?$/u;
-
-const isDry = (answer: Answer): boolean => answer.kind === "choice" && answer.option === "none";
-
-const isLeaks = ({ subjects }: Entry): boolean => subjects.every(({ id }) => id === "leaks");
-
-const codeAnswer = (text: string | undefined): Answer | undefined =>
-  text === undefined ? undefined : { kind: "code", text };
-
-const turnsOf = ({ text }: SpokenText, tokens: readonly RepairedToken[]): ReadonlySet<number> => {
-  const turns = new Set<number>();
-  for (let at = 1; at < tokens.length; at += 1)
-    if (text.slice(tokens[at - 1]?.end ?? 0, tokens[at]?.start ?? 0).includes("\n")) turns.add(at);
-  return turns;
-};
 
 /**
  * What a spoken walkaround claims, remark by remark: item, place, answer, how firmly, at which second, from which words. Greetings,

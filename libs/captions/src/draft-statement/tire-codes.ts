@@ -85,7 +85,6 @@ const isRatio = (value: number | string | undefined): value is number =>
   typeof value === "number" && value >= 25 && value <= 85 && value % 5 === 0;
 const isNumber = (value: number | string | undefined): value is number => typeof value === "number";
 
-/** Width of a tire in millimeters from "two oh five", "one eighty-five" or 205; and how many figures it took. */
 /** "A hundred eighty-five", "two hundred five". */
 const hundreds = ([a, b, c]: Read["atoms"]):
   { readonly width: number; readonly took: number } | undefined => {
@@ -95,6 +94,7 @@ const hundreds = ([a, b, c]: Read["atoms"]):
     : undefined;
 };
 
+/** Width of a tire in millimeters from "two oh five", "one eighty-five" or 205; and how many figures it took. */
 const widthOf = ([a, b]: Read["atoms"]): { readonly width: number; readonly took: number } | undefined => {
   if (isNumber(a) && a >= 105 && a <= 345 && a % 5 === 0) return { width: a, took: 1 };
   if (isNumber(a) && a >= 1 && a <= 3 && isNumber(b) && b < 100 && b % 5 === 0)

@@ -1,0 +1,97 @@
+import type { RepairedToken } from "@evenhand/lexicon/repair";
+import type { Answer } from "@evenhand/shared/answer";
+import type { SaidNumber, SaidWord } from "../answer-of/index.ts";
+import type { SpokenText } from "../spoken-text/index.ts";
+import type { Entry } from "./breath.ts";
+
+/** Words by themselves that could be said of anything. */
+export const ANYTHING =
+  /^(?:straight|none|even|smooth|clean|good|fine|quiet|slip|pull|drift|wind|white|black|miss|rough|steady|stiff|crisp|sweet|smoothly|uneven|vague|rich|blue|wanders?|hunt|nothing|damp|rebuilt|single|dual|rod|cable|slight|restored|tick)$/u;
+
+export const gearboxKind = (words: string): string =>
+  words
+    .replaceAll(" - ", "-")
+    .replace(/ (?:gearbox|gear box)$/u, "")
+    .replace(/^(\w+)[ -]speed/u, "$1-speed");
+
+/** Second of the last word that begins at or before a character. */
+export const secondAt = (at: SpokenText["at"], start: number): number => {
+  let [low, high] = [0, at.length - 1];
+  while (low < high) {
+    const middle = Math.ceil((low + high) / 2);
+    if ((at[middle]?.start ?? 0) <= start) low = middle;
+    else high = middle - 1;
+  }
+  return at[low]?.second ?? 0;
+};
+
+/** "Week thirty-two of twenty nineteen, mileage a hundred thousand": the number behind a part is sooner of it. */
+export const behindFirst = (
+  numbers: readonly SaidNumber[],
+  entry: Entry | undefined,
+): readonly SaidNumber[] =>
+  entry === undefined
+    ? numbers
+    : [...numbers.filter(({ from }) => from >= entry.to), ...numbers.filter(({ from }) => from < entry.to)];
+
+/** "Exhaust, hole in the muffler": of the whole and a part of it the part is meant. */
+export const isWholeOf = ({ subjects: [whole] }: Entry, entries: readonly Entry[]): boolean =>
+  whole !== undefined &&
+  entries.some(({ subjects: [part] }) =>
+    whole.id === "door"
+      ? part?.id === "door-bottom"
+      : whole.at === undefined && part?.at !== undefined && part.items[0] === whole.items[0],
+  );
+
+const BRITISH =
+  /^(?:windscreen|boot|sill|nearside|offside|handbrake|headlamp|logbook|tickover|silencer|bulkhead|propshaft|v5|headlining|gearbox|damper|dynamo|indicator|petrol)$/u;
+const LEAST_BRITISH = 4;
+
+/** Who says bonnet, or sill, boot and handbrake. */
+export const isBritish = (tokens: readonly RepairedToken[]): boolean => {
+  const said = new Set(tokens.map(({ stem }) => stem));
+  return said.has("bonnet") || [...said].filter((stem) => BRITISH.test(stem)).length >= LEAST_BRITISH;
+};
+
+export const isLonger = (one: SaidWord, other: SaidWord): boolean =>
+  one.from <= other.from && one.to >= other.to && one.to - one.from > other.to - other.from;
+
+export const isPanel = ({ subjects }: Entry): boolean =>
+  subjects.some(({ id, items }) => id !== "all-panels" && items.includes("body.paint-history"));
+
+/** Back from another car to this one. */
+export const THIS_ONE = /^(?:these (?!day)|this one|this car|mine|ours|not this|but this|here)/u;
+
+/** "It doesn't", "they are": said of what is in view, and not of something the lexicon does not know. */
+export const OF_VIEW =
+  /^(?:(?:but|and|no|yes|well|so|sadly|unfortunately) )*(?:it|they|that|this|those|these|she|he|neither|none|one|mine)?\s?(?:(?:still|also|really|just) )?(?:is|are|was|do|does|did|has|have|will|can|s|not)\b/u;
+
+export const OF_CAR =
+  /^(?:(?:and|so|now|but) )*(?:it|she|he|the car|this car|this one|the old girl) (?:is|s|was|has|have|had|got|been)\b/u;
+
+/** "It is the left one": which of them it was, after what was said of one. */
+export const IS_ONE =
+  /^(?:(?:it|that|they|this) (?:is|s|are|would be|will be) )?(?:the|on the|in the|at the|just the|only the)\b/u;
+
+/** "It does", "no": what was asked is so, or is not. */
+export const REPLY =
+  /^(?:(?:yes|sure|always|of course|certainly|oh)*\s*(?:it|they|she|he|that|both)? ?(?:is|has|does|do|are|have|will|did)|yes|sure|of course|certainly|absolutely|all|all of them|every one|both|(?<no>no|none(?: at all| whatsoever)?|not (?:a bit|any|at all|that (?:i|we) (?:can see|know of|know))|nothing|not one|(?:no )?(?:it|they|she|he|that) (?:is|has|does|do|are|have|will|did) not))$/u;
+
+/** "Otherwise dry": what is in view is what it is not said of. */
+export const OF_THE_REST =
+  /\b(?:otherwise|other than that|apart from that|aside from that|besides that|except for that)$/u;
+export const NONE_OF_THAT = /\b(?:has|have|had) none(?: of (?:that|it|them))?$/u;
+
+export const isDry = (answer: Answer): boolean => answer.kind === "choice" && answer.option === "none";
+
+export const isLeaks = ({ subjects }: Entry): boolean => subjects.every(({ id }) => id === "leaks");
+
+export const codeAnswer = (text: string | undefined): Answer | undefined =>
+  text === undefined ? undefined : { kind: "code", text };
+
+export const turnsOf = ({ text }: SpokenText, tokens: readonly RepairedToken[]): ReadonlySet<number> => {
+  const turns = new Set<number>();
+  for (let at = 1; at < tokens.length; at += 1)
+    if (text.slice(tokens[at - 1]?.end ?? 0, tokens[at]?.start ?? 0).includes("\n")) turns.add(at);
+  return turns;
+};

@@ -1,0 +1,66 @@
+import type { SaidNumber, SaidWord } from "../answer-of/index.ts";
+import type { Breath, Entry } from "./breath.ts";
+
+/** What a talk has come to: what is in view, and what of it may still be said or taken back. */
+export type State = {
+  entries: readonly Entry[];
+  /** Something was said of them already. */
+  applied: boolean;
+  /** They were only named yet, and more names may join them. */
+  open: boolean;
+  words: readonly SaidWord[];
+  /** All that was said of what is in view since it was named. */
+  allWords: readonly SaidWord[];
+  numbers: readonly SaidNumber[];
+  last: readonly string[];
+  side: string | undefined;
+  toldForSentence: boolean;
+  hedgeNext: boolean;
+  sentenceClaims: number;
+  skip: boolean;
+  correcting: boolean;
+  /** A row of bare numbers is dealt out over the places of an item. */
+  row: { readonly item: string; readonly places: readonly string[]; next: number } | undefined;
+  carried: boolean;
+  /** The part was led to from what was said of it: "a dent in the roof". */
+  wasLed: boolean;
+  asked: Breath | undefined;
+  paint: boolean;
+  /** The reading said last. */
+  reading: { readonly item: string; readonly unit: string; readonly value: number } | undefined;
+  gauges: boolean;
+  /** Token at which the engine was started cold. */
+  startedAt: number;
+  /** What was said of nothing yet: its part or side may follow. */
+  pending:
+    { readonly words: readonly SaidWord[]; readonly entries: readonly Entry[]; left: number } | undefined;
+};
+
+/** Pieces of talk that may stand between what is said and its part. */
+export const PENDING = 3;
+
+/** Before the first word. */
+export const atFirst = (): State => ({
+  entries: [],
+  applied: false,
+  open: false,
+  words: [],
+  allWords: [],
+  numbers: [],
+  last: [],
+  side: undefined,
+  toldForSentence: false,
+  hedgeNext: false,
+  sentenceClaims: 0,
+  skip: false,
+  correcting: false,
+  row: undefined,
+  carried: false,
+  wasLed: false,
+  asked: undefined,
+  paint: false,
+  reading: undefined,
+  gauges: false,
+  startedAt: -Infinity,
+  pending: undefined,
+});
