@@ -16,7 +16,7 @@ import type { Actor } from "../../platform/auth/actor.ts";
 import { Clock } from "../../platform/clock/index.ts";
 import { Database, type Transaction } from "../../platform/database/database.ts";
 import { findRow, IdRow } from "../../platform/database/rows.ts";
-import { FileAnswer } from "../../platform/http/file-answer.ts";
+import type { FileAnswer } from "../../platform/http/file-answer.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
 import { Storage } from "../../platform/storage/storage.ts";
 import { PictureFactsRow, withQuestions } from "./asked-of-picture.ts";
@@ -28,9 +28,8 @@ import {
   ownOriginal,
   ownToMove,
 } from "./evidence.queries.ts";
-import { copyKey, originalKey } from "./keys.ts";
+import { copyAnswer, originalAnswer } from "./file-answers.ts";
 import { StoredRefusal, wordedRefusal } from "./stored-refusal.ts";
-import { typeOfFile } from "./types-of-files.ts";
 
 const listOf = <T extends z.ZodType>(item: T) => z.object({ body: z.object({ items: z.array(item) }) });
 const facts = { facts: PictureFactsRow };
@@ -108,12 +107,7 @@ export class EvidenceService {
   /** A copy without metadata. */
   async picture(actor: Actor, id: string, size: PictureSize): Promise<FileAnswer> {
     const row = await findRow(this.database, IdRow, { text: evidenceToShow, values: this.asks(actor, id) });
-    const bytes = await this.storage.read(copyKey(found(row, "picture").id, size));
-    return FileAnswer.shut({
-      name: `${id}-${size}.webp`,
-      type: "image/webp",
-      bytes: found(bytes, "picture"),
-    });
+    return copyAnswer(this.storage, { file: found(row, "picture").id, size, name: id });
   }
 
   /** The bytes that were sent, with all that the camera wrote: to its owner alone. */
@@ -122,9 +116,7 @@ export class EvidenceService {
       text: ownOriginal,
       values: [actor.organizations(), id],
     });
-    const { organization, sha256, kind } = found(row, "file");
-    const bytes = found(await this.storage.read(originalKey(organization, sha256)), "file");
-    return FileAnswer.shut({ name: `${id}.${kind}`, type: typeOfFile[kind], bytes, kept: true });
+    return originalAnswer(this.storage, { ...found(row, "file"), name: id });
   }
 
   /** What is drawn over a picture lies beside it: the picture stays as it is. */

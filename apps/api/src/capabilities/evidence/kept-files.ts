@@ -75,6 +75,15 @@ export class KeptFiles {
     return file;
   }
 
+  /** The file there is of these bytes; where there is none, they are kept now. */
+  async keepOnce(source: Source, organization: string, bytes: Buffer): Promise<KeptFile> {
+    const sha256 = sha256Hex(bytes);
+    return (
+      (await this.find(source, organization, sha256)) ??
+      (await this.keep(source, organization, sha256, bytes))
+    );
+  }
+
   /** Makes what others are shown, or finds that it cannot be made. */
   async prepare(source: Source, file: KeptFile): Promise<void> {
     if (file.state !== "checked") return;

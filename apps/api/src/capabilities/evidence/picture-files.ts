@@ -1,18 +1,14 @@
 import { Injectable } from "@nestjs/common";
 import { type FileRefused, refusalWords } from "@evenhand/evidence/refusal-words";
 import { sniffFile } from "@evenhand/evidence/sniff-file";
-import type { FileKind, PictureSize } from "@evenhand/shared/evidence";
-import { sha256Hex } from "../../platform/auth/secret.ts";
+import type { PictureSize } from "@evenhand/shared/evidence";
 import { Database, type Transaction } from "../../platform/database/database.ts";
-import { FileAnswer } from "../../platform/http/file-answer.ts";
+import type { FileAnswer } from "../../platform/http/file-answer.ts";
 import { Jobs } from "../../platform/jobs/jobs.ts";
-import { found, ProblemError } from "../../platform/problems/problem-error.ts";
+import { ProblemError } from "../../platform/problems/problem-error.ts";
 import { Storage } from "../../platform/storage/storage.ts";
-import { copyKey, originalKey } from "./keys.ts";
+import { copyAnswer, type Original, originalAnswer } from "./file-answers.ts";
 import { isPicture, type KeptFile, KeptFiles } from "./kept-files.ts";
-import { typeOfFile } from "./types-of-files.ts";
-
-type Original = { readonly organization: string; readonly sha256: string; readonly kind: FileKind };
 
 const refused = (why: FileRefused): ProblemError => new ProblemError("picture-refused", refusalWords(why));
 
@@ -31,9 +27,7 @@ export class PictureFiles {
     const sniffed = sniffFile(bytes);
     if (!sniffed.ok) throw refused(sniffed.refused);
     if (!isPicture(sniffed.kind)) throw refused({ reason: "unknown" });
-    const sha256 = sha256Hex(bytes);
-    const known = await this.files.find(this.database, organization, sha256);
-    const file = known ?? (await this.files.keep(this.database, organization, sha256, bytes));
+    const file = await this.files.keepOnce(this.database, organization, bytes);
     // Its bytes were read to the end before, and could not be.
     if (file.state === "refused") throw refused({ reason: "unreadable" });
     return file;
@@ -46,22 +40,18 @@ export class PictureFiles {
 
   /** The same at once, for what comes from this machine. */
   async prepareNow(tx: Transaction, organization: string, bytes: Buffer): Promise<KeptFile> {
-    const sha256 = sha256Hex(bytes);
-    const known = await this.files.find(tx, organization, sha256);
-    const file = known ?? (await this.files.keep(tx, organization, sha256, bytes));
+    const file = await this.files.keepOnce(tx, organization, bytes);
     await this.files.prepare(tx, file);
     return file;
   }
 
   /** A copy without metadata. @throws ProblemError `not-found` until there is one */
   async copy(file: string, size: PictureSize): Promise<FileAnswer> {
-    const bytes = found(await this.storage.read(copyKey(file, size)), "picture");
-    return FileAnswer.shut({ name: `${file}-${size}.webp`, type: "image/webp", bytes });
+    return copyAnswer(this.storage, { file, size, name: file });
   }
 
   /** The bytes that were sent. */
-  async original({ organization, sha256, kind }: Original): Promise<FileAnswer> {
-    const bytes = found(await this.storage.read(originalKey(organization, sha256)), "file");
-    return FileAnswer.shut({ name: `${sha256}.${kind}`, type: typeOfFile[kind], bytes, kept: true });
+  async original(file: Original): Promise<FileAnswer> {
+    return originalAnswer(this.storage, { ...file, name: file.sha256 });
   }
 }

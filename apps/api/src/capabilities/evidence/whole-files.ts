@@ -2,7 +2,6 @@ import { Injectable } from "@nestjs/common";
 import type { PictureMark } from "@evenhand/shared/evidence";
 import type { UploadAnnounced } from "@evenhand/shared/http/evidence";
 import type { Actor } from "../../platform/auth/actor.ts";
-import { sha256Hex } from "../../platform/auth/secret.ts";
 import type { Transaction } from "../../platform/database/database.ts";
 import { KeptFiles } from "./kept-files.ts";
 import { UploadsService } from "./uploads.service.ts";
@@ -28,9 +27,9 @@ export class WholeFiles {
     { organization, report }: { readonly organization: string; readonly report: string },
     { bytes, marks, ...place }: WholeFile,
   ): Promise<void> {
-    const sha256 = sha256Hex(bytes);
-    const known = await this.files.find(tx, organization, sha256);
-    await this.files.prepare(tx, known ?? (await this.files.keep(tx, organization, sha256, bytes)));
+    const file = await this.files.keepOnce(tx, organization, bytes);
+    await this.files.prepare(tx, file);
+    const { sha256 } = file;
     const id = await this.uploads.announceIn(tx, actor, report, { ...place, sha256, length: bytes.length });
     await tx.evidence.updateMany({ where: { id }, data: { marks: [...marks] } });
   }

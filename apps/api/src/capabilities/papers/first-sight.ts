@@ -1,5 +1,6 @@
 import { firstSight } from "@evenhand/paper/first-sight";
 import { mayUse } from "@evenhand/shared/access";
+import { ObjectId } from "@evenhand/shared/identifier";
 import { Injectable, type OnModuleInit } from "@nestjs/common";
 import { HttpAdapterHost } from "@nestjs/core";
 import type { FastifyAdapter } from "@nestjs/platform-fastify";
@@ -16,11 +17,9 @@ import { PapersService } from "./papers.service.ts";
 type Route = { Params: { comparison: string } };
 type Asked = FastifyRequest<Route> & { user?: unknown };
 
-const uuid = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/;
-
 /** The bare address is the answer's, as a browser asks for it: with more behind it, a comparison shows its lines. */
 const asksForAnswer = ({ url, headers, params }: Asked): boolean =>
-  wantsPage(url, headers.accept) && !url.includes("?") && uuid.test(params.comparison);
+  wantsPage(url, headers.accept) && !url.includes("?") && ObjectId.safeParse(params.comparison).success;
 
 /**
  * The comparison's page with its answer in it, so that a buyer on a weak line reads what is wrong while the application is still on
