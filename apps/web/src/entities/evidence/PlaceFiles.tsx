@@ -2,6 +2,7 @@ import { Button } from "@mantine/core";
 import { IconCamera, IconPaperclip } from "@tabler/icons-react";
 import { useRef, useState, type RefObject } from "react";
 import { useText } from "../../strings/text";
+import { filesFrom } from "../../ui/files-from";
 import { Notice } from "../../ui/Notice";
 import { FileLine } from "./FileLine";
 import { fileWord, ownedWord, placeOf, rowKey, type FileRow } from "./file-rows";
@@ -23,13 +24,6 @@ interface AddProps {
   readonly onPress?: () => void;
 }
 
-/** What was chosen. The same file may be chosen again after it was taken away. */
-const takenFrom = (input: HTMLInputElement): readonly File[] => {
-  const files = [...(input.files ?? [])];
-  input.value = "";
-  return files;
-};
-
 /** Asks for a photograph from the camera, or for files. */
 const Add = ({ of, onAdd, input, onPress }: AddProps) => {
   const t = useText();
@@ -44,7 +38,7 @@ const Add = ({ of, onAdd, input, onPress }: AddProps) => {
         accept={of === "camera" ? "image/*" : taken}
         capture={of === "camera" ? "environment" : undefined}
         multiple={of === "files"}
-        onChange={({ currentTarget }) => onAdd(takenFrom(currentTarget))}
+        onChange={({ currentTarget }) => onAdd(filesFrom(currentTarget))}
       />
       <Button
         variant="default"

@@ -1,6 +1,7 @@
 import type { CaseMatter, CaseMatterState } from "@evenhand/shared/http/cases";
 import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
+import { dayAndHour } from "../time/day-and-hour";
 
 export type Owed = NonNullable<CaseMatter["owed"]>;
 type Asked = { readonly as: Owed["of"]; readonly zone: string | null };
@@ -15,16 +16,7 @@ const whatOf: Partial<Record<Owed["state"], string>> = {
 /** A moment by the clock of a site, its zone named; by the reader's own where there is no site. Reckons in no zone itself. */
 export const useDueTime = (): ((at: string, zone: string | null) => string) => {
   const intl = useIntl();
-  return (at, zone) =>
-    intl.formatDate(at, {
-      weekday: "short",
-      month: "short",
-      day: "numeric",
-      hour: "numeric",
-      minute: "2-digit",
-      timeZoneName: "short",
-      timeZone: zone ?? undefined,
-    });
+  return (at, zone) => intl.formatDate(at, { ...dayAndHour, weekday: "short", timeZone: zone ?? undefined });
 };
 
 /** Whose answer is due until when, on the clock of the site by whose hours it was reckoned, its zone named. */

@@ -5,6 +5,7 @@ import { stepPlaces } from "../../entities/case/step-places";
 import { useText } from "../../strings/text";
 import { LinkButton } from "../../ui/LinkButton";
 import styles from "./Cases.module.css";
+import { dayAndHour } from "../../entities/time/day-and-hour";
 
 /** Whose a line is: filled is one's own, outlined another's, none where nothing is open. */
 export type Whose = "yours" | "others" | "nobody";
@@ -46,14 +47,7 @@ export const SpineLine = ({ whose, time, title, children, press, cover }: LinePr
 /** A moment on the reader's own clock, to the minute, with the zone: a visit is shown on the site's elsewhere. */
 export const useMoment = (): ((at: string) => string) => {
   const intl = useIntl();
-  return (at) =>
-    intl.formatDate(at, {
-      month: "short",
-      day: "numeric",
-      hour: "numeric",
-      minute: "2-digit",
-      timeZoneName: "short",
-    });
+  return (at) => intl.formatDate(at, dayAndHour);
 };
 
 /** When the answer is due, or the hour itself. */

@@ -3,16 +3,9 @@ import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import { moneyText } from "../../ui/money";
 import { Facts } from "../../ui/Page";
+import { dayAndHour } from "../../entities/time/day-and-hour";
 
-/** With the zone: the two who read it may be an ocean apart. */
-const DAY_AND_HOUR = {
-  year: "numeric",
-  month: "long",
-  day: "numeric",
-  hour: "numeric",
-  minute: "2-digit",
-  timeZoneName: "short",
-} as const;
+const inFull = { ...dayAndHour, year: "numeric", month: "long" } as const;
 
 /** A price, conditions, or both, and until when they stand. */
 export const OfferFacts = ({
@@ -27,7 +20,7 @@ export const OfferFacts = ({
       rows={[
         [t("decide.price"), price === null ? t("counter.no-price") : moneyText(intl, price)],
         [t("decide.conditions"), conditions ?? t("counter.no-conditions")],
-        [t("offer.until"), until === null ? t("offer.until.open") : intl.formatDate(until, DAY_AND_HOUR)],
+        [t("offer.until"), until === null ? t("offer.until.open") : intl.formatDate(until, inFull)],
       ]}
     />
   );

@@ -1,5 +1,6 @@
 import { Link } from "@tanstack/react-router";
 import { useIntl } from "react-intl";
+import { isDue } from "../../offline/upload-queue";
 import { useAllUploads } from "../../offline/use-uploads";
 import { useText } from "../../strings/text";
 import { ProgressBar } from "../../ui/ProgressBar";
@@ -10,7 +11,7 @@ type Uploads = ReturnType<typeof useAllUploads>;
 /** What of the files on this device is still to go, and how it stands. */
 const standingOf = ({ kept = [], sending, line }: Uploads) => {
   const here = kept.filter(({ dropped }) => dropped === undefined);
-  const going = here.filter(({ refusal }) => refusal === undefined);
+  const going = here.filter(isDue);
   const bytes = going.reduce((sum, { file }) => sum + file.size, 0) - (sending?.sent ?? 0);
   const rest = line.state === "waiting-for-signal" ? ("offline" as const) : ("resting" as const);
   return {

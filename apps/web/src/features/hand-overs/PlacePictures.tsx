@@ -2,6 +2,7 @@ import { Button } from "@mantine/core";
 import { IconCamera } from "@tabler/icons-react";
 import { useRef } from "react";
 import { useText } from "../../strings/text";
+import { filesFrom } from "../../ui/files-from";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import { type At, isAt, type Waiting } from "./carried-pictures";
 import { PictureOf } from "./PictureOf";
@@ -17,13 +18,6 @@ interface Props {
 /** A telephone that keeps photographs in a form of its own makes a JPEG where these are asked for. */
 const TAKEN = "image/jpeg,image/png,image/webp,image/avif";
 
-/** What was chosen. The same file may be chosen again after it was taken away. */
-const takenFrom = (input: HTMLInputElement): readonly File[] => {
-  const files = [...(input.files ?? [])];
-  input.value = "";
-  return files;
-};
-
 /** Opens the camera. */
 export const TakePicture = ({ of, at, named }: Props) => {
   const t = useText();
@@ -38,7 +32,7 @@ export const TakePicture = ({ of, at, named }: Props) => {
         accept={TAKEN}
         capture="environment"
         aria-label={t("carry.photograph.of", { place: named })}
-        onChange={({ currentTarget }) => add(takenFrom(currentTarget))}
+        onChange={({ currentTarget }) => add(filesFrom(currentTarget))}
       />
       <Button
         size="md"

@@ -12,6 +12,7 @@ import { Facts, Panel } from "../../ui/Page";
 import { BothPictures } from "./BothPictures";
 import type { PictureSource } from "./carried-pictures";
 import styles from "./HandOvers.module.css";
+import { dayAndHour } from "../../entities/time/day-and-hour";
 
 const Unseen = ({ unseen }: { readonly unseen: readonly UnseenWords[] }) => {
   const t = useText();
@@ -96,13 +97,9 @@ export const SignedReport = ({ report, children }: SignedProps) => {
   const t = useText();
   const intl = useIntl();
   const time = intl.formatDate(report.signedAt, {
+    ...dayAndHour,
     year: "numeric",
-    month: "short",
-    day: "numeric",
-    hour: "numeric",
-    minute: "2-digit",
     timeZone: report.zone,
-    timeZoneName: "short",
   });
   return (
     <Panel

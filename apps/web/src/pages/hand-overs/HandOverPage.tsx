@@ -13,17 +13,11 @@ import { useText } from "../../strings/text";
 import { Loading } from "../../ui/Loading";
 import { Facts, Page, Panel } from "../../ui/Page";
 import { ProblemNotice } from "../../ui/ProblemNotice";
+import { dayAndHour } from "../../entities/time/day-and-hour";
 
 const route = getRouteApi("/signed-in/hand-overs/$handOver");
 
-const DAY_AND_HOUR = {
-  year: "numeric",
-  month: "short",
-  day: "numeric",
-  hour: "numeric",
-  minute: "2-digit",
-  timeZoneName: "short",
-} as const;
+const withYear = { ...dayAndHour, year: "numeric" } as const;
 
 interface Props {
   readonly seen: HandOverSeen;
@@ -40,7 +34,7 @@ const useTermsRows = (terms: HandOverTerms): (readonly [string, string])[] => {
     ...(deadline === null ? [] : [[t("hand-over.deadline.source"), deadline.source] as const]),
     ...(until === null
       ? []
-      : [[t("hand-over.deadline.until.seen"), intl.formatDate(until, DAY_AND_HOUR)] as const]),
+      : [[t("hand-over.deadline.until.seen"), intl.formatDate(until, withYear)] as const]),
     [t("hand-over.risk"), riskPasses ?? t("hand-over.risk.unset")],
   ];
 };
@@ -60,7 +54,7 @@ const Stands = ({ seen }: Props) => {
   const intl = useIntl();
   const moves = seen.moves.map(({ move, at, note }) => {
     const words = [t(`hand-over.move.${move}`), ...(note === null ? [] : [note])];
-    return [intl.formatDate(at, DAY_AND_HOUR), intl.formatList(words, { type: "unit" })] as const;
+    return [intl.formatDate(at, withYear), intl.formatList(words, { type: "unit" })] as const;
   });
   return (
     <Panel title={t("hand-over.stands")}>
