@@ -2,6 +2,7 @@ import { PrismaPg } from "@prisma/adapter-pg";
 import { Pool } from "pg";
 import type { Config } from "../config/index.ts";
 import { type Prisma, PrismaClient } from "./generated/client.ts";
+import { heard } from "./heard.ts";
 import { ReadLines } from "./read-lines.ts";
 import { Turns } from "./turns.ts";
 
@@ -47,7 +48,7 @@ export class Database {
       idle_in_transaction_session_timeout: options.statementTimeout,
       keepAlive: true,
     };
-    this.pool = new Pool({ ...connection, max: options.pool });
+    this.pool = new Pool({ ...connection, ...heard, max: options.pool });
     this.lines = new ReadLines(connection, "auto", onError);
     this.longLines = new ReadLines(connection, "force_generic_plan", onError);
     // A connection that breaks while idle is replaced; without a listener it would end the process.

@@ -8,6 +8,7 @@ import {
 import { fromPrisma, type Job, type JobResult, PgBoss } from "pg-boss";
 import { CONFIG, type Config } from "../config/index.ts";
 import type { Transaction } from "../database/database.ts";
+import { heard } from "../database/heard.ts";
 import { Turns } from "../database/turns.ts";
 import { lookForDeadEvery, type QueueName, workings } from "./queues.ts";
 
@@ -27,6 +28,8 @@ export class Jobs implements OnApplicationBootstrap, OnModuleDestroy {
 
   constructor(@Inject(CONFIG) private readonly config: Config) {
     this.boss = new PgBoss({
+      // Whatever it is told beyond its own settings is told to its pool.
+      ...heard,
       connectionString: config.database.url,
       max: 4,
       migrate: false,
