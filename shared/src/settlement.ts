@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { Instant, Money } from "./identifier.ts";
+import { Instant, Money, ObjectId, Sha256 } from "./identifier.ts";
 
 /** A line laid before the dealer, from there to one of its ends. */
 export const SettlementState = z.enum([
@@ -62,8 +62,9 @@ export type SettlementActor = z.infer<typeof SettlementActor>;
 const words = z.string().trim().min(1).max(2000);
 const name = z.string().trim().min(1).max(200);
 
-/** What speaks for a move beside its words; a further kind, such as a photograph, is another member. */
+/** What speaks for a move beside its words. A photograph is named by its bytes too: what was sent cannot become another. */
 export const Evidence = z.discriminatedUnion("kind", [
+  z.strictObject({ kind: z.literal("photograph"), id: ObjectId, sha256: Sha256 }),
   z.strictObject({ kind: z.literal("document"), name, says: words.nullable().default(null) }),
   z.strictObject({
     kind: z.literal("reading"),

@@ -23,6 +23,7 @@ import {
   seal,
   write,
 } from "../api/setup/story.ts";
+import { photograph } from "../api/setup/pictures.ts";
 import { makeWorld, type World } from "../api/setup/world.ts";
 import { answerForEveryMatter, approve, summarize } from "./setup/approving.ts";
 import { useBrowser } from "./setup/browser.ts";
@@ -108,6 +109,26 @@ async function settle(
 const withDocument = async (line: Locator): Promise<void> => {
   await line.getByText("Add evidence").click();
   await line.getByLabel("Document, by its name").fill("Bill of the trim shop");
+};
+/** A photograph of what speaks against the finding: looked at by the service before it can be sent. */
+const withPhotograph = async (line: Locator): Promise<void> => {
+  await line.getByText("Add evidence").click();
+  const buffer = await photograph(90);
+  await line
+    .getByLabel("Add photographs")
+    .setInputFiles([{ name: "horn.jpg", mimeType: "image/jpeg", buffer }]);
+  await line.getByText("The service is looking at it", { exact: true }).waitFor();
+  expect(await line.getByRole("button", { name: "Contest it", exact: true }).isDisabled()).toBe(true);
+  await prepareAll(service());
+  await line.getByRole("img", { name: "Photograph 1, not sent yet" }).waitFor();
+  await keepPicture(line.page(), "settle-photograph");
+};
+/** Whoever is asked to believe it sees it. */
+const seeingPhotograph = async (line: Locator): Promise<void> => {
+  const shown = line.getByRole("img", { name: "Photograph sent with this answer" });
+  await expect
+    .poll(() => shown.evaluate((image: HTMLImageElement) => image.naturalWidth))
+    .toBeGreaterThan(100);
 };
 const withRepair = async (line: Locator): Promise<void> => {
   await line.getByText("Offer something instead").click();
@@ -282,11 +303,11 @@ test("what differs is contested, looked at again, put right, approved and carrie
   await admitted(world);
   const { vehicle, comparison } = await comparedCar(world);
   await lay(buyer, comparison);
-  await settle(dealer, "Horn", "Contest it", "contested by the dealer", withDocument);
+  await settle(dealer, "Horn", "Contest it", "contested by the dealer", withPhotograph);
   await settle(dealer, "Headliner", "Make this offer", "the dealer offers a remedy", withRepair);
-  await settle(buyer, "Horn", "Ask the inspector", "put to the inspector");
+  await settle(buyer, "Horn", "Ask the inspector", "put to the inspector", seeingPhotograph);
   await settle(buyer, "Headliner", "Take the offer", "remedy taken, not done yet");
-  await settle(inspector, "Horn", "Agree to look again", "to be looked at again");
+  await settle(inspector, "Horn", "Agree to look again", "to be looked at again", seeingPhotograph);
   await settle(
     dealer,
     "Headliner",

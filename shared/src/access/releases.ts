@@ -27,4 +27,42 @@ export const releaseAccess = {
     scope: "releases",
     once: "key",
   },
+  "releasePictures.add": {
+    method: "POST",
+    path: "/releases/:id/pictures",
+    who: [buyer("own"), dealer("own"), inspector("party")],
+    scope: "releases",
+    once: "content",
+  },
+  "releasePictures.list": {
+    method: "GET",
+    path: "/releases/:id/pictures",
+    who: [buyer("own"), dealer("own"), inspector("party")],
+    scope: "read",
+  },
+  "releasePictures.small": {
+    method: "GET",
+    path: "/release-pictures/:id/small",
+    who: [buyer("own"), dealer("own"), inspector("party")],
+    scope: "read",
+  },
+  "releasePictures.large": {
+    method: "GET",
+    path: "/release-pictures/:id/large",
+    who: [buyer("own"), dealer("own"), inspector("party")],
+    scope: "read",
+  },
+  "releasePictures.original": {
+    method: "GET",
+    path: "/release-pictures/:id/original",
+    who: [buyer("own"), dealer("own"), inspector("own")],
+    scope: "read",
+  },
+  "releasePictures.remove": {
+    method: "DELETE",
+    path: "/release-pictures/:id",
+    who: [buyer("own"), dealer("own"), inspector("own")],
+    scope: "releases",
+    once: "content",
+  },
 } as const satisfies Readonly<Record<string, Access>>;

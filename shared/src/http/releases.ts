@@ -1,10 +1,12 @@
 import { z } from "zod";
 import { Entry } from "../comparison.ts";
 import { Finding } from "../finding.ts";
-import { Instant, Money, ObjectId } from "../identifier.ts";
+import { EvidenceState } from "../evidence.ts";
+import { Instant, Money, ObjectId, Sha256 } from "../identifier.ts";
 import { MatterId } from "../matter.ts";
 import { Evidence, SettlementMove, SettlementState, ThreadEntry } from "../settlement.ts";
 import { Severity } from "../severity.ts";
+import { Original, UploadProgress, Webp } from "./evidence.ts";
 import { CreatedDraft, pageOf, PageQuery, Revision, type Contract } from "./paging.ts";
 
 /** Indexes into the comparison's entries. Never one that was found better than stated. */
@@ -105,9 +107,31 @@ export const ReleaseQuery = PageQuery.extend({
 });
 export type ReleaseQuery = z.infer<typeof ReleaseQuery>;
 
+/**
+ * A photograph that is to speak for a move: kept with the line, its sender's alone until a move names it, and from then on there for
+ * whoever may read that move. It can be named once it is `ready`.
+ */
+export const ReleasePicture = z.strictObject({
+  id: ObjectId,
+  /** Of the bytes that were sent. */
+  sha256: Sha256,
+  bytes: z.int().positive(),
+  /** By the service's clock. */
+  receivedAt: Instant,
+  state: EvidenceState,
+  refused: UploadProgress.shape.refused,
+});
+export type ReleasePicture = z.infer<typeof ReleasePicture>;
+
 export const releaseContracts = {
   "releases.create": { body: ReleaseRequest, status: 201, answer: ReleasesMade },
   "releases.list": { query: ReleaseQuery, status: 200, answer: pageOf(Release) },
   "releases.get": { status: 200, answer: Release },
   "releases.move": { body: SettlementRequest, status: 201, answer: SettlementMade },
+  "releasePictures.add": { status: 201, answer: ReleasePicture },
+  "releasePictures.list": { status: 200, answer: z.strictObject({ items: z.array(ReleasePicture) }) },
+  "releasePictures.small": { status: 200, answer: Webp },
+  "releasePictures.large": { status: 200, answer: Webp },
+  "releasePictures.original": { status: 200, answer: Original },
+  "releasePictures.remove": { status: 204, answer: null },
 } as const satisfies Record<string, Contract>;

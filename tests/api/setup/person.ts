@@ -18,6 +18,8 @@ export type Asked = {
   path?: Readonly<Record<string, string>>;
   query?: Readonly<Record<string, string>>;
   body?: unknown;
+  /** A body that is no JSON. */
+  bytes?: Uint8Array;
   revision?: number;
   key?: string;
   headers?: Readonly<Record<string, string>>;
@@ -79,6 +81,8 @@ export class Person {
     if (entry.once === "key") void sending.set("idempotency-key", asked.key ?? randomUUID());
     if (asked.revision !== undefined) void sending.set("if-match", `"${asked.revision}"`);
     if (asked.body !== undefined) void sending.type("json").send(JSON.stringify(asked.body));
+    if (asked.bytes !== undefined)
+      void sending.type("application/octet-stream").send(Buffer.from(asked.bytes));
     if (contractTable[route].query === TableQuery) void sending.buffer(true).parse(bytesOrJson);
     const response = await sending.set({ ...asked.headers });
     checkContract(route, response);

@@ -5,6 +5,7 @@ import { header, type Scene, withSession } from "./scene.ts";
 import { bookingVariants } from "./booking-requests.ts";
 import { evidenceVariants } from "./evidence-requests.ts";
 import { handOverVariants } from "./hand-over-requests.ts";
+import { releasePictureVariants } from "./release-picture-requests.ts";
 import { car, headliner, setOperation } from "./story.ts";
 import { joinPerson, password, type World } from "./world.ts";
 
@@ -694,7 +695,11 @@ const variants: Readonly<Partial<Record<RouteId, readonly Variant[]>>> = {
 /** A served route that is not here has nobody to ask it, and fails. */
 export function variantsOf(route: RouteId): readonly Variant[] {
   const found =
-    variants[route] ?? bookingVariants[route] ?? handOverVariants[route] ?? evidenceVariants[route];
+    variants[route] ??
+    bookingVariants[route] ??
+    handOverVariants[route] ??
+    evidenceVariants[route] ??
+    releasePictureVariants[route];
   if (found === undefined) throw new Error(`No request is prepared for ${route}.`);
   return found;
 }

@@ -28,6 +28,7 @@ const filesToTake = `
     SELECT f.id FROM evidence_file f WHERE f.created_at < $1::timestamptz - interval '1 day'
       AND NOT EXISTS (SELECT 1 FROM evidence e WHERE e.file_id = f.id)
       AND NOT EXISTS (SELECT 1 FROM hand_over_picture p WHERE p.file_id = f.id)
+      AND NOT EXISTS (SELECT 1 FROM release_picture p WHERE p.file_id = f.id)
     LIMIT ${atOnce} FOR UPDATE SKIP LOCKED)
   RETURNING id, organization_id AS organization, sha256`;
 

@@ -1,13 +1,10 @@
-import { Readable } from "node:stream";
 import { CarriedPictureQuery } from "@evenhand/shared/http/hand-overs";
 import { Controller, Query, Req } from "@nestjs/common";
 import type { FastifyRequest } from "fastify";
 import { Id, Secret } from "../../platform/access/parameters.ts";
 import { Route } from "../../platform/access/route.ts";
-import { ProblemError } from "../../platform/problems/problem-error.ts";
+import { photographIn } from "../evidence/index.ts";
 import { CarriedPicturesService } from "./carried-pictures.service.ts";
-
-const wanted = "the bytes of one photograph, as application/octet-stream";
 
 /** Photographs by the carrier's link. */
 @Controller()
@@ -20,10 +17,7 @@ export class CarriedPicturesController {
     @Query({ schema: CarriedPictureQuery }) query: CarriedPictureQuery,
     @Req() request: FastifyRequest,
   ) {
-    if (request.body instanceof Readable) return this.pictures.add(secret, query, request.body);
-    throw new ProblemError("malformed-request", `Send ${wanted}.`, {
-      problems: [{ at: "header/content-type", reason: wanted }],
-    });
+    return this.pictures.add(secret, query, photographIn(request.body));
   }
 
   @Route("carriedHandOvers.picture")

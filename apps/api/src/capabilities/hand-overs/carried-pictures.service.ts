@@ -1,5 +1,5 @@
 import type { Readable } from "node:stream";
-import { filesFull, MOST_BYTES, MOST_FILES } from "@evenhand/evidence/evidence-limits";
+import { filesFull, MOST_FILES } from "@evenhand/evidence/evidence-limits";
 import type { CarriedPictureQuery, HandOverPicture } from "@evenhand/shared/http/hand-overs";
 import { applicablePlaces } from "@evenhand/sheet/expand";
 import { Injectable } from "@nestjs/common";
@@ -8,11 +8,10 @@ import { Database, type Transaction } from "../../platform/database/database.ts"
 import { Ids } from "../../platform/database/ids.ts";
 import type { FileAnswer } from "../../platform/http/file-answer.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
-import { PictureFiles } from "../evidence/index.ts";
+import { PictureFiles, readPhotograph } from "../evidence/index.ts";
 import { checkStage, holdByLink, openByLink, readHeld } from "./by-link.ts";
 import { pictureSeen } from "./hand-over-view.ts";
 import { transportSheet } from "./hand-over-document.ts";
-import { readWhole } from "./read-whole.ts";
 import type { StoredHandOver } from "./stored.ts";
 
 /** Photographs by the carrier's link: of the report that is signed next, and of no other hand-over. They are the buyer's. */
@@ -35,7 +34,7 @@ export class CarriedPicturesService {
     const handOver = await openByLink(this.database, secret, this.clock.now());
     checkStage(handOver, at);
     checkPlace(handOver, at);
-    const bytes = await readWhole(body, MOST_BYTES.jpeg);
+    const bytes = await readPhotograph(body);
     const file = await this.files.keep(handOver.buyerId, bytes);
     return this.database.transaction(async (tx) => {
       const id = await this.place(tx, secret, at, file.id);

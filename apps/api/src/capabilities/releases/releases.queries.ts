@@ -3,7 +3,7 @@ import { mustBeBlind } from "../../platform/access/row-access.ts";
 import { type NotingPart, pageStatement } from "../../platform/database/page.ts";
 import { zoneOfVehicle } from "../sites/index.ts";
 
-const isParty = (release: string) =>
+export const isParty = (release: string) =>
   `(${release}.buyer_id = ANY($1::uuid[]) OR ${release}.dealer_id = ANY($1::uuid[]))`;
 
 /**
@@ -15,7 +15,7 @@ export const maySeeRelease = (release: string) =>
     AND NOT ${mustBeBlind(`${release}.vehicle_id`)})`;
 
 /** What the inspector has no part in is between buyer and dealer. */
-const forInspector = `('contest', 'ask', 'stand', 'revise', 'look-again', 'uphold', 'clear', 'accept', 'withdraw', 'leave')`;
+export const forInspector = `('contest', 'ask', 'stand', 'revise', 'look-again', 'uphold', 'clear', 'accept', 'withdraw', 'leave')`;
 
 const thread = (
   release: string,

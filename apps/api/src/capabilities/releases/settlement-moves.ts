@@ -38,6 +38,12 @@ export const deedOf = (
   remedy: null,
 });
 
+/** What the record says of photographs: their bytes, by hash. */
+const sentWith = (evidence: readonly Evidence[]): { readonly photographs?: readonly string[] } => {
+  const photographs = evidence.flatMap((each) => (each.kind === "photograph" ? [each.sha256] : []));
+  return photographs.length === 0 ? {} : { photographs };
+};
+
 type Moved = Extract<SettlementDecision, { kind: "moved" }>;
 
 /** Writes moves that were decided: the line, its thread, the job that looks at it when it is due, and the news of it. */
@@ -134,7 +140,7 @@ export class SettlementMoves {
       ],
       subject: line.id,
       actor: account,
-      content: { move, by: actor, state: to, revision: line.revision + 1 },
+      content: { move, by: actor, state: to, revision: line.revision + 1, ...sentWith(evidence) },
     });
   }
 

@@ -8,6 +8,7 @@ import { Database, type Transaction } from "../../platform/database/database.ts"
 import { exists, IdRow, readRows, sql } from "../../platform/database/rows.ts";
 import { Jobs } from "../../platform/jobs/jobs.ts";
 import { notFound, ProblemError } from "../../platform/problems/problem-error.ts";
+import { keepNamed } from "./named-pictures.ts";
 import { type Deed, deedOf, SettlementMoves } from "./settlement-moves.ts";
 import { type Line, lockDue, lockOfCase, lockOne, lockSeen } from "./settlement-rows.ts";
 
@@ -50,6 +51,7 @@ export class SettlementService implements OnModuleInit {
       if (decision.kind === "refused") throw refusalOf(decision.refusal, line, request);
       return [{ line, decision }];
     });
+    if (lines[0] !== undefined) await keepNamed(tx, actor, lines[0], request.evidence, this.clock.now());
     await this.moves.write(tx, deed, going);
     return {
       lines: going.map(({ line, decision }) => ({

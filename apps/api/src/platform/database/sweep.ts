@@ -64,6 +64,10 @@ export const growths: Readonly<Record<string, Growth>> = {
   history_table: { kept: "comparisons name its hash: what they were made with must be found again" },
   release: { kept: evidence },
   settlement_move: { kept: evidence },
+  release_picture: {
+    older: `sent_at IS NULL AND created_at < ${days(30)}`,
+    after: "30 days, one that no move ever named; the others are kept",
+  },
   hand_over: { kept: work },
   hand_over_report: { kept: evidence },
   hand_over_move: { kept: evidence },

@@ -8,7 +8,7 @@ const addressesOf = (routes: readonly RouteId[]): ReadonlySet<string> =>
 /** What comes as bytes, and where: a part of a file by tus 1.0, and a photograph as a whole. */
 const taking: Readonly<Record<string, ReadonlySet<string>>> = {
   "application/offset+octet-stream": addressesOf(["uploads.create", "uploads.append"]),
-  "application/octet-stream": addressesOf(["carriedHandOvers.addPicture"]),
+  "application/octet-stream": addressesOf(["carriedHandOvers.addPicture", "releasePictures.add"]),
 };
 
 /** Files reach their handler as they arrive; every other address goes on taking JSON alone. */

@@ -10,7 +10,7 @@ import { ProblemNotice } from "../../ui/ProblemNotice";
 import styles from "./Disputes.module.css";
 import {
   emptyForm,
-  isHalfRead,
+  isWaitedFor,
   lacks,
   mayOffer,
   offered,
@@ -19,56 +19,26 @@ import {
   requestOf,
   type SettleForm,
 } from "./settle-form";
+import { EvidenceFields, type Filling } from "./EvidenceFields";
+import { usePhotographs } from "./use-photographs";
 
 interface Props {
   /** Lines in one state, moved together. */
   readonly releases: readonly Release[];
 }
 
-interface Filling {
-  readonly form: SettleForm;
-  readonly onForm: (change: Partial<SettleForm>) => void;
-}
-
 /** What is filled in, and the one press that sends it. */
 const useSettling = (releases: readonly Release[]) => {
   const queries = useQueryClient();
   const [form, setForm] = useState(emptyForm);
+  const photographs = usePhotographs(releases[0]?.id ?? "");
   const send = useMutation({
     mutationFn: (asked: Pick<SettlementRequest, "move" | "price" | "remedy">) =>
-      call("releases.move", { body: requestOf(releases, asked, form) }),
+      call("releases.move", { body: requestOf(releases, asked, form, photographs.waiting) }),
     onSettled: () => queries.invalidateQueries({ queryKey: ["releases"] }),
   });
   const onForm = (change: Partial<SettleForm>): void => setForm((old) => ({ ...old, ...change }));
-  return { form, onForm, send };
-};
-
-const EvidenceFields = ({ form, onForm }: Filling) => {
-  const t = useText();
-  return (
-    <details className={styles.more}>
-      <summary>{t("settle.evidence")}</summary>
-      <div className={styles.fields}>
-        <TextField
-          className={styles.wide}
-          label={t("settle.evidence.document")}
-          description={t("settle.evidence.document.hint")}
-          value={form.document}
-          onChange={(document) => onForm({ document })}
-        />
-        {(["of", "value", "unit", "instrument"] as const).map((field) => (
-          <TextField
-            key={field}
-            label={t(`settle.evidence.${field}`)}
-            inputMode={field === "value" ? "decimal" : undefined}
-            value={form[field]}
-            onChange={(typed) => onForm({ [field]: typed })}
-          />
-        ))}
-        {isHalfRead(form) && <p className={styles.lack}>{t("settle.evidence.half")}</p>}
-      </div>
-    </details>
-  );
+  return { form, onForm, send, photographs };
 };
 
 interface SendProps extends Filling {
@@ -104,7 +74,13 @@ const OfferFields = ({ form, onForm, currency }: OfferProps) => {
   );
 };
 
-const Offer = ({ form, onForm, send, vehicle }: SendProps & Pick<Release, "vehicle">) => {
+const Offer = ({
+  form,
+  onForm,
+  send,
+  vehicle,
+  waits,
+}: SendProps & Pick<Release, "vehicle"> & { readonly waits: boolean }) => {
   const t = useText();
   const currency = useCurrency(vehicle);
   const offer = currency === undefined ? null : offerOf(form, currency);
@@ -114,7 +90,7 @@ const Offer = ({ form, onForm, send, vehicle }: SendProps & Pick<Release, "vehic
       {currency !== undefined && <OfferFields form={form} onForm={onForm} currency={currency} />}
       <Button
         variant="default"
-        disabled={offer === null || lacks(offer.move, form)}
+        disabled={waits || offer === null || lacks(offer.move, form)}
         loading={send.isPending && send.variables.move === offer?.move}
         onClick={() => offer !== null && send.mutate(offer)}
       >
@@ -129,7 +105,8 @@ const Presses = ({
   release: { state, as },
   form,
   send,
-}: { readonly release: Release } & Omit<SendProps, "onForm">) => {
+  waits,
+}: { readonly release: Release; readonly waits: boolean } & Omit<SendProps, "onForm">) => {
   const t = useText();
   return (
     <div className={styles.buttons}>
@@ -137,7 +114,7 @@ const Presses = ({
         <Button
           key={move}
           variant={place === 0 ? "filled" : "default"}
-          disabled={lacks(move, form)}
+          disabled={waits || lacks(move, form)}
           loading={send.isPending && send.variables.move === move}
           onClick={() => send.mutate({ move })}
         >
@@ -151,7 +128,8 @@ const Presses = ({
 /** What the person can do about these lines: one press each, with words where words are due. */
 export const Settle = ({ releases }: Props) => {
   const t = useText();
-  const { form, onForm, send } = useSettling(releases);
+  const { form, onForm, send, photographs } = useSettling(releases);
+  const waits = isWaitedFor(photographs.waiting);
   const [first] = releases;
   if (first === undefined) return null;
   return (
@@ -164,10 +142,10 @@ export const Settle = ({ releases }: Props) => {
         value={form.words}
         onChange={(words) => onForm({ words })}
       />
-      <EvidenceFields form={form} onForm={onForm} />
-      <Presses release={first} form={form} send={send} />
+      <EvidenceFields form={form} onForm={onForm} photographs={photographs} />
+      <Presses release={first} form={form} send={send} waits={waits} />
       {mayOffer(first.state, first.as) && (
-        <Offer form={form} onForm={onForm} send={send} vehicle={first.vehicle} />
+        <Offer form={form} onForm={onForm} send={send} vehicle={first.vehicle} waits={waits} />
       )}
     </div>
   );

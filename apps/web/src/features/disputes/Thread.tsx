@@ -4,6 +4,7 @@ import { useIntl } from "react-intl";
 import { useText } from "../../strings/text";
 import { moneyText } from "../../ui/money";
 import styles from "./Disputes.module.css";
+import { Photograph } from "./Photograph";
 
 const useDeed = (): ((entry: ThreadEntry) => string) => {
   const t = useText();
@@ -24,6 +25,12 @@ const Shown = ({ one }: { readonly one: Evidence }) => {
     return (
       <li>
         {t("settle.said.document", { name: one.says === null ? one.name : `${one.name}: ${one.says}` })}
+      </li>
+    );
+  if (one.kind === "photograph")
+    return (
+      <li>
+        <Photograph id={one.id} name={t("settle.said.photograph")} />
       </li>
     );
   const { of, unit, instrument } = one;

@@ -5,6 +5,7 @@ import {
   evidenceOf,
   isHalfRead,
   isTurnOf,
+  isWaitedFor,
   lacks,
   offerOf,
   pressesOf,
@@ -32,6 +33,17 @@ test("what is filled in is sent as the service takes it, and half a reading is n
   expect([isHalfRead(half), evidenceOf(half), lacks("contest", half)]).toEqual([true, [], true]);
   expect(lacks("accept", emptyForm)).toBe(true);
   expect(lacks("take", emptyForm)).toBe(false);
+});
+
+test("photographs go with an answer once the service took them; it waits for those it is still looking at", () => {
+  const [id, sha256] = [lines[0]?.id ?? "", "a".repeat(64)];
+  const ready = { id, sha256, state: "ready" as const };
+  const all = [ready, { ...ready, state: "refused" as const }, { ...ready, state: "checked" as const }];
+  const form = { ...emptyForm, words: "It is sound." };
+  expect(SettlementRequest.parse(requestOf(lines, { move: "contest" }, form, all)).evidence).toEqual([
+    { kind: "photograph", id, sha256 },
+  ]);
+  expect([isWaitedFor(all), isWaitedFor(all.slice(0, 2)), isWaitedFor([])]).toEqual([true, false, false]);
 });
 
 test("an offer of money needs an amount; another needs none", () => {

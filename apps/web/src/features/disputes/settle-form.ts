@@ -1,6 +1,6 @@
 import { owedIn } from "@evenhand/case/owed-in";
 import { endOf, movesOf, needsWords } from "@evenhand/case/settlement";
-import type { Release, SettlementRequest } from "@evenhand/shared/http/releases";
+import type { Release, ReleasePicture, SettlementRequest } from "@evenhand/shared/http/releases";
 import type { Evidence, SettlementState } from "@evenhand/shared/settlement";
 import { parseMoney } from "../../ui/money";
 
@@ -56,14 +56,27 @@ export const isHalfRead = (form: SettleForm): boolean => {
   return parts.some((part) => part !== "") && (parts.includes("") || Number.isNaN(numberOf(form.value)));
 };
 
+type Waiting = Pick<ReleasePicture, "id" | "sha256" | "state">;
+
+/** What the service took of the photographs that wait for the answer, named as it is sent. */
+const photographsOf = (waiting: readonly Waiting[]): Evidence[] =>
+  waiting
+    .filter(({ state }) => state === "ready")
+    .map(({ id, sha256 }) => ({ kind: "photograph", id, sha256 }));
+
+/** Photographs are named with an answer once each was looked at: until then it waits. */
+export const isWaitedFor = (waiting: readonly Waiting[]): boolean =>
+  waiting.some(({ state }) => state === "checked");
+
 /**
  * The evidence as it is sent.
  *
  * @example evidenceOf({ ...emptyForm, document: "A receipt" }) // [{ kind: "document", name: "A receipt", says: null }]
  */
-export const evidenceOf = (form: SettleForm): Evidence[] => {
+export const evidenceOf = (form: SettleForm, waiting: readonly Waiting[] = []): Evidence[] => {
   const [document, of] = [form.document.trim(), form.of.trim()];
   return [
+    ...photographsOf(waiting),
     ...(document === "" ? [] : [{ kind: "document" as const, name: document, says: null }]),
     ...(of === "" || isHalfRead(form)
       ? []
@@ -98,12 +111,13 @@ export const requestOf = (
   releases: readonly Pick<Release, "id" | "revision">[],
   asked: Asked,
   form: SettleForm,
+  waiting: readonly Waiting[] = [],
 ): SettlementRequest => {
   const words = form.words.trim();
   return {
     lines: releases.map(({ id, revision }) => ({ id, revision })),
     ...asked,
     ...(words === "" ? {} : { words }),
-    evidence: evidenceOf(form),
+    evidence: evidenceOf(form, waiting),
   };
 };

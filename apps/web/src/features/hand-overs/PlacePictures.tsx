@@ -2,7 +2,7 @@ import { Button } from "@mantine/core";
 import { IconCamera } from "@tabler/icons-react";
 import { useRef } from "react";
 import { useText } from "../../strings/text";
-import { filesFrom } from "../../ui/files-from";
+import { filesFrom, PHOTOGRAPHS } from "../../ui/files-from";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import { type At, isAt, type Waiting } from "./carried-pictures";
 import { PictureOf } from "./PictureOf";
@@ -15,9 +15,6 @@ interface Props {
   readonly named: string;
 }
 
-/** A telephone that keeps photographs in a form of its own makes a JPEG where these are asked for. */
-const TAKEN = "image/jpeg,image/png,image/webp,image/avif";
-
 /** Opens the camera. */
 export const TakePicture = ({ of, at, named }: Props) => {
   const t = useText();
@@ -29,7 +26,7 @@ export const TakePicture = ({ of, at, named }: Props) => {
         ref={input}
         type="file"
         hidden
-        accept={TAKEN}
+        accept={PHOTOGRAPHS}
         capture="environment"
         aria-label={t("carry.photograph.of", { place: named })}
         onChange={({ currentTarget }) => add(filesFrom(currentTarget))}
