@@ -64,6 +64,9 @@ const DENIED: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   "identity.originality": { "original-to-car": "other-type" },
   "body.paint-history": { refinished: "original", original: "refinished", repaired: "original" },
   "identity.miles-claim": { actual: "unknown" },
+  "body.magnet": { holds: "falls" },
+  "engine.rebuild-claim": { rebuilt: "never" },
+  "identity.registration": { current: "lapsed" },
   "underbody.floor-repair": { patched: "as-built", replaced: "as-built" },
   "driveline.tank-inside": { rusty: "clean" },
   "interior.trim-history": { original: "retrimmed-right" },
@@ -79,7 +82,7 @@ const goodOption = (item: Item): string | undefined => {
   return good.length === 1 ? good[0]?.id : undefined;
 };
 
-const NONE = new Set(["none", "absent", "dry", "never-imported"]);
+const NONE = new Set(["none", "absent", "dry", "never-imported", "no-title"]);
 /** "No" to these is no more than no. */
 const WITHOUT_NO = /^identity\.(?!lien)/u;
 const WITHOUT_GENERAL =
@@ -198,7 +201,9 @@ const praised = (item: Item, word: string): { denied: string[] | "all" } | undef
   if (/straight/u.test(word) && item.id === "wheels.wheel-faults") return { denied: ["bend"] };
   if (/straight/u.test(word)) return item.id === "body.faults" ? { denied: ["dent"] } : undefined;
   if (item.section === "wheels") return undefined;
-  const metal = RUSTS.every((kind) => kinds.includes(kind));
+  const metal =
+    RUSTS.every((kind) => kinds.includes(kind)) ||
+    (kinds.includes("corrosion") && /^(?:body|doors|trunk|underbody)$/u.test(item.section));
   if (!metal) return { denied: "all" };
   if (item.id === "body.faults")
     return /^(?:solid|sound|rust free|healthy|intact|rock solid)$/u.test(word)
@@ -225,7 +230,13 @@ const faultsAnswer = (
   for (const word of longestFirst(said.words)) {
     if (taken.some(({ from, to }) => from <= word.from && to >= word.to)) continue;
     for (const sense of sensesOf(word, compiled)) {
-      if ("fault" in sense && kinds.includes(sense.fault)) {
+      // A bumper has dents, and no smaller ones beside them.
+      const larger = "fault" in sense && sense.fault === "ding" && !kinds.includes("ding") ? "dent" : "";
+      if (kinds.includes(larger)) {
+        taken.push(word);
+        if (word.negated) denied.add(larger);
+        else found.add(larger);
+      } else if ("fault" in sense && kinds.includes(sense.fault)) {
         if (!word.negated && isPraised(word)) continue;
         taken.push(word);
         if (word.negated) {
@@ -263,7 +274,7 @@ const faultsAnswer = (
 
 const ORDER = ["spent", "heavy-wear", "even-wear", "light-wear", "as-new"];
 
-const isFaultElsewhere = (word: SaidWord, said: SaidOf, compiled: CompiledLexicon): boolean =>
+export const isFaultElsewhere = (word: SaidWord, said: SaidOf, compiled: CompiledLexicon): boolean =>
   sensesOf(word, compiled).some((sense) => "fault" in sense && said.faultsElsewhere.includes(sense.fault));
 
 const gradeAnswer = (item: Item, said: SaidOf, compiled: CompiledLexicon): Answer | undefined => {
@@ -296,6 +307,8 @@ const workingByOption = (item: Item, said: SaidOf): Answer | undefined => {
 const workingAnswer = (item: Item, said: SaidOf, compiled: CompiledLexicon): Answer | undefined => {
   const own = workingByOption(item, said);
   if (own !== undefined) return own;
+  // What every car has is not missing where somebody says there is none: "no horn", "no heat".
+  if (said.noSubject && (item.equipment !== true || /\bno heat\b/u.test(said.text))) return working("no");
   const senses = longestFirst(said.words).flatMap((word) =>
     sensesOf(word, compiled).map((sense) => ({ sense, word })),
   );
@@ -316,6 +329,8 @@ const workingAnswer = (item: Item, said: SaidOf, compiled: CompiledLexicon): Ans
 const presence = (value: "present" | "absent"): Answer => ({ kind: "presence", value });
 
 const presenceAnswer = (item: Item, said: SaidOf, compiled: CompiledLexicon): Answer | undefined => {
+  const [own] = optionsSaid(item, said);
+  if (own !== undefined) return presence((own.option === "present") === own.negated ? "absent" : "present");
   if (said.noSubject) return presence("absent");
   for (const word of longestFirst(said.words))
     for (const sense of sensesOf(word, compiled)) {
@@ -356,6 +371,9 @@ export const readingOf = (
   const plain = plainRanges[item.id];
   const given = unit === undefined ? plain?.[2] : (LIKE[item.id]?.[unit] ?? unit);
   if (given === undefined) return undefined;
+  // "Papers back to 1979" is no count of miles.
+  if (unit === undefined && item.id === "identity.odometer" && value >= 1900 && value <= 2100)
+    return undefined;
   if (unit === undefined && plain !== undefined && (value < plain[0] || value > plain[1])) return undefined;
   const symbol = Unit.safeParse(
     given === "deg?" ? (own.unit === "deg" ? "deg" : scaleOf(item, value)) : given,
@@ -366,7 +384,8 @@ export const readingOf = (
   return takes ? { value, unit: symbol.data } : undefined;
 };
 
-const TIGHT = /\b(?:tight|none|no play|no slop|no free play|no measurable)\b/u;
+const TIGHT =
+  /\b(?:tight|none|no (?:discernible|noticeable|real|excess|excessive|detectable|appreciable|significant|lost|unwanted) (?:free )?(?:play|motion|movement)|no play|no slop|no free play|no measurable)\b/u;
 
 /** "Twelve six" of a battery is 12.6. */
 const inTenths = (numbers: readonly SaidNumber[]): readonly SaidNumber[] => {
@@ -383,7 +402,9 @@ const inTenths = (numbers: readonly SaidNumber[]): readonly SaidNumber[] => {
 
 const readingAnswer = (item: Item, said: SaidOf): Answer | undefined => {
   const numbers = item.id.startsWith("electrics.volts") ? inTenths(said.numbers) : said.numbers;
-  for (const number of numbers) {
+  for (const heard of numbers) {
+    const number =
+      /axle-ratio/u.test(item.id) && heard.value > 200 ? { ...heard, value: heard.value / 100 } : heard;
     const read = readingOf(item, number, said.bare);
     if (read !== undefined) return { kind: "reading", unit: read.unit, values: [{ value: read.value }] };
   }
@@ -454,7 +475,13 @@ export const answerOf = (
     unseen === "covered"
   )
     return { kind: "not-seen", reason: unseen };
-  if (item.equipment === true && item.answer !== "presence" && generalSaid(said, compiled, "not-fitted"))
+  const isLacking = said.noSubject && /\bno heat\b/u.test(said.text);
+  if (
+    item.equipment === true &&
+    item.answer !== "presence" &&
+    !isLacking &&
+    generalSaid(said, compiled, "not-fitted")
+  )
     return { kind: "not-fitted" };
   const answer = answerByKind(item, said, compiled, textOf);
   if (answer !== undefined) return answer;

@@ -201,6 +201,8 @@ const ledTo = (tokens: readonly RepairedToken[], entries: readonly Entry[]): Ent
   entries.reduceRight<Entry[]>((later, entry) => {
     const [next, ...rest] = later;
     if (next === undefined || !isLed(tokens, entry.to, next.from)) return [entry, ...later];
+    // "No leaks from the radiator" speaks of the radiator.
+    if (entry.subjects.every(({ id }) => id === "leaks")) return [{ ...next, none: false }, ...rest];
     return [{ ...entry, within: next.subjects.flatMap(({ at = [] }) => at), instead: next }, ...rest];
   }, []);
 
@@ -220,6 +222,7 @@ const nothingBetween = (tokens: readonly RepairedToken[], piece: Piece, one: Sub
     if (NEGATORS.has(stem)) return true;
     if (LEADS.has(stem) && stem !== "of") return false;
     if (
+      !/^(?:have|has|got|get|come)$/u.test(stem) &&
       piece.mentions.some(
         (mention) => mention.is === "said" && mention.from <= at && mention.to > at && mention.to <= one.from,
       )
@@ -230,7 +233,7 @@ const nothingBetween = (tokens: readonly RepairedToken[], piece: Piece, one: Sub
 };
 
 const HAS =
-  /\b(?:has|have|had|got|there (?:is|s|are)|(?:is|s|are) (?:in|under|behind|on board|still)|come with|include|with|here|it has|both|two|all there|present)\b/u;
+  /\b(?:has|have|had|got|there (?:is|s|are)|(?:is|s|are) (?:in|under|behind|on board|still)|come with|include|found|retain|keep|with|here|it has|both|two|all there|present|can smell|(?:i|we) (?:smell|find|see))\b/u;
 const CORRECTS =
   /^(?:no |wait |oh |oop |actually |well )*(?:no sorry|sorry|hang on|hold on|scratch that|i mean|make that|correction|or rather|rather|my mistake|wait no|no wait|let me correct|strike that|no no|excuse me|i meant)\b/u;
 const ELLIPSIS = /^(?:.* )?(?:is|are|was|do|does|did|has|have|will|can|s) (not)(?: either| any ?more| so)?$/u;

@@ -14,7 +14,7 @@ const DIGITS: Readonly<Record<string, string>> = {
   eight: "8",
   nine: "9",
 };
-const BETWEEN = /^(?:is|are|s|was|reads|read|number|code|it|of|in|on|the|from|date|:|,)$/u;
+const BETWEEN = /^(?:is|are|s|was|reads|read|stamped|shows|number|code|it|of|in|on|the|from|date|:|,)$/u;
 const SMALL_LETTERS = 3;
 const NO_CODE = /^(?:on|all|the|in|is|and|of|for|at|it|no|we|i|a|an|to|so|but|or|by|s|my|as|be)$/u;
 

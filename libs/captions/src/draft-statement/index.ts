@@ -6,7 +6,7 @@ import { tokenize } from "@evenhand/lexicon/tokenize";
 import { applies } from "@evenhand/sheet/expand";
 import type { Answer } from "@evenhand/shared/answer";
 import type { Item, PositionSet } from "@evenhand/shared/sheet";
-import { answerOf, extentOf } from "../answer-of/index.ts";
+import { answerOf, extentOf, isFaultElsewhere } from "../answer-of/index.ts";
 import type { SaidNumber, SaidOf, SaidWord } from "../answer-of/index.ts";
 import { firmnessOf } from "../firmness/index.ts";
 import { noClaim, noClaimAt } from "../no-claim/index.ts";
@@ -44,6 +44,7 @@ import {
   turnsOf,
 } from "./phrases.ts";
 import { atFirst, PENDING } from "./state.ts";
+import { stoodFor } from "./stood.ts";
 import { tireDateIn, tireSizeIn } from "./tire-codes.ts";
 import { hasWords, SAME_WORDS, Targets } from "./targets.ts";
 
@@ -53,6 +54,8 @@ export type { DraftContext, Remark };
 const MOST_SPAN = 25;
 const REMEMBERED_CONFIDENCE = 0.75;
 const CERTAIN = 0.95;
+
+const VOLTS = ["electrics.volts-cranking", "electrics.volts-charging", "electrics.volts-rest"];
 
 const keyOf = (item: string, position: string): string => `${item}@${position}`;
 
@@ -220,7 +223,15 @@ class Drafting {
     if (this.spoken.punctuated) {
       const none = noClaim(this.tokens, piece.from, piece.to);
       if (none !== undefined) this.state.skip = true;
-      return none !== undefined;
+      // "They stop straight if you leave some room": what stands before the "if" is claimed.
+      const supposed = none === "supposed" ? noClaimAt(this.tokens, piece.from, piece.to) : undefined;
+      const isAfter =
+        supposed !== undefined &&
+        !/\bif you (?:hold|press|push|pump|keep|do not)\b/u.test(this.wordsOf(piece)) &&
+        words.length > 0 &&
+        words.every(({ to }) => to <= supposed) &&
+        noClaim(this.tokens, piece.from, supposed) === undefined;
+      return none !== undefined && !isAfter;
     }
     const at = noClaimAt(this.tokens, piece.from, piece.to);
     const first = piece.mentions.find(({ is }) => is === "subject")?.from ?? words[0]?.from ?? piece.to;
@@ -333,7 +344,7 @@ class Drafting {
     if (
       breath.sides.adds.length > 0 &&
       state.applied &&
-      piece.join === "comma" &&
+      (piece.join === "comma" || piece.join === "inner" || piece.join === "and") &&
       /\b(?:is|are|was|were)\b/u.test(breath.text)
     )
       state.entries = state.entries.map((entry) => ({
@@ -557,6 +568,7 @@ class Drafting {
     const { state } = this;
     const sized = this.tireSize(breath);
     if (sized !== undefined) return sized;
+    if (this.isOilPressure(breath)) return this.apply([], breath, false);
     const rowed = this.nextInRow(breath);
     if (rowed !== undefined) return rowed;
     if (breath.words.length === 0 && breath.numbers.length === 1 && this.lastIsFault()) {
@@ -579,7 +591,8 @@ class Drafting {
       state.applied = true;
       state.open = false;
       if (placed) state.entries = group;
-    }
+    } else if (placed && breath.words.length > 0 && (breath.sides.other || breath.sides.adds.length > 0))
+      state.entries = group;
     return this.extent(breath, made);
   }
 
@@ -773,7 +786,8 @@ class Drafting {
     const used = new Set<SaidWord>();
     const made = group.flatMap((entry) => this.applyTo(entry, breath, remembered, used));
     const alone = this.alone(breath, used);
-    const all = [...made, ...alone, ...(this.hasReading(made) ? [] : this.aloneNumber(breath))];
+    const numbered = this.hasReading(made) ? [] : [...this.aloneNumber(breath), ...this.stood(breath, made)];
+    const all = [...made, ...alone, ...numbered];
     if (breath.words.length > 0 || breath.numbers.length > 0) {
       this.state.allWords =
         breath.entries.length > 0 ? breath.words : [...this.state.allWords.slice(-12), ...breath.words];
@@ -807,13 +821,15 @@ class Drafting {
         (item.answer === "code"
           ? undefined
           : answerOf(item, said, this.context.compiled, (word) => this.wordsOf(word)));
-      if (item.id === "identity.restoration-bills" && this.areOfRebuild(answer)) continue;
+      if (item.id === "identity.restoration-bills" && this.areOfRebuild(answer, breath)) continue;
       if (answer === undefined) this.retract(item, places, words);
       if (answer === undefined || !this.fits(item, answer, said, breath)) continue;
       if (answer.kind === "not-seen" && (item.section === "identity" || !this.isUnseen(entry, breath)))
         continue;
       if (places.length === 0 || (subject.id === "leaks" && !isDry(answer))) continue;
-      if (item.answer !== "working") for (const word of words) if (this.speaksOf(word, item)) mine.add(word);
+      if (item.answer !== "working")
+        for (const word of words)
+          if (this.speaksOf(word, item) && !this.isOfOther(word, item, said)) mine.add(word);
       if (item.answer === "working") for (const word of words) used.add(word);
       const keys = this.put(
         item,
@@ -843,12 +859,13 @@ class Drafting {
   }
 
   /** "Did the engine, and I have the bills": they are of what was said just before. */
-  private areOfRebuild(answer: Answer | undefined): boolean {
+  private areOfRebuild(answer: Answer | undefined, { piece }: Breath): boolean {
     const key = keyOf("engine.rebuild-claim", "");
     const remark = this.remarks.get(key);
     const isThere = answer?.kind === "presence" && answer.value === "present";
     if (remark?.answer.kind !== "choice" || !this.state.last.includes(key) || !isThere) return false;
-    if (remark.answer.option === "rebuilt")
+    const isTold = firmnessOf(this.tokens, piece.from, piece.to).firmness === "second-hand";
+    if (remark.answer.option === "rebuilt" && !isTold)
       this.remarks.set(key, { ...remark, answer: { kind: "choice", option: "rebuilt-with-bills" } });
     return true;
   }
@@ -884,7 +901,8 @@ class Drafting {
         said.ofPaint ||
         said.words.some(({ negated }) => negated) ||
         (piece.join === "colon" && said.text === "original") ||
-        this.lastIs(item.id)
+        this.lastIs(item.id) ||
+        this.lastIs("body.paint-thickness")
       );
     return true;
   }
@@ -976,6 +994,11 @@ class Drafting {
     });
   }
 
+  /** "Pitted" of chrome is a fault with an item of its own, and leaves the grade alone. */
+  private isOfOther(word: SaidWord, item: Item, said: SaidOf): boolean {
+    return item.answer === "grade" && isFaultElsewhere(word, said, this.context.compiled);
+  }
+
   /** What needs no part to be named: "fires right up", "never been hit". */
   private alone(breath: Breath, used: ReadonlySet<SaidWord>): readonly string[] {
     const free = breath.words.filter((word) => !used.has(word) && !ANYTHING.test(this.wordsOf(word)));
@@ -1028,7 +1051,10 @@ class Drafting {
 
   /** Miles and cubic inches can only be one thing; pounds of pressure hot are oil's where idle or speed is named. */
   private aloneNumber(breath: Breath): readonly string[] {
-    const number = breath.numbers.find(({ unit }) => unit !== undefined) ?? this.milesShown(breath);
+    const number =
+      breath.numbers.find(({ unit }) => unit !== undefined) ??
+      this.milesShown(breath) ??
+      this.heatShown(breath);
     if (
       number?.unit === undefined ||
       /\b(?:ago|since|after|every|per|rebuilt|year|last|ever|only)\b/u.test(breath.text)
@@ -1048,12 +1074,18 @@ class Drafting {
               /\b(?:settle|sit|stay|hold|run|temp)\b/u.test(breath.text)
             ? "road.temperature-after-20"
             : unit === "psi"
-              ? ["engine.oil-pressure-2000", "engine.oil-pressure-idle"].find(byContext)
-              : undefined;
+              ? (["engine.oil-pressure-2000", "engine.oil-pressure-idle"].find(byContext) ??
+                (breath.sides.index === undefined ? undefined : "engine.compression"))
+              : unit === "V"
+                ? VOLTS.find(byContext)
+                : unit === "inHg"
+                  ? "engine.vacuum"
+                  : undefined;
     const item = found === undefined ? undefined : this.items.get(found);
     if (item === undefined || (found === "identity.odometer" && this.remarks.has(keyOf(found, ""))))
       return [];
-    const made = this.put(item, [""], this.answered(item, breath), breath, false, 1, []);
+    const places = item.positions === undefined ? [""] : [`cylinder-${breath.sides.index ?? 1}`];
+    const made = this.put(item, places, this.answered(item, breath), breath, false, 1, []);
     const subject = [...this.context.compiled.subjects.values()].find(({ items }) => items.includes(item.id));
     if (subject !== undefined)
       this.state.entries = [
@@ -1071,6 +1103,39 @@ class Drafting {
         },
       ];
     return made;
+  }
+
+  /** "Off the road since 2009." */
+  private stood(breath: Breath, made: readonly string[]): readonly string[] {
+    const item = this.items.get("identity.stood");
+    const option = stoodFor(breath.text, breath.numbers, this.context.year);
+    return item === undefined || option === undefined || made.length > 0
+      ? []
+      : this.put(item, [""], { kind: "choice", option }, breath, false, 1, []);
+  }
+
+  /** "Sixty-five psi at two grand" after the cylinders is of the oil. */
+  private isOilPressure({ numbers, text }: Breath): boolean {
+    const { contexts } = this.context.compiled.lexicon;
+    return (
+      numbers.some(({ unit }) => unit === "psi") &&
+      this.state.reading?.item === "engine.compression" &&
+      ["engine.oil-pressure-2000", "engine.oil-pressure-idle"].some(
+        (id) => contexts[id]?.some((words) => hasWords(text, words)) === true,
+      )
+    );
+  }
+
+  /** "Runs at one eighty": without a unit it is of heat. */
+  private heatShown({ numbers, text }: Breath): SaidNumber | undefined {
+    const [number] = numbers;
+    return number?.unit === undefined &&
+      number !== undefined &&
+      number.value >= 75 &&
+      number.value <= 240 &&
+      /\b(?:run|sit|settle|stay)(?: right| happily| steady)? (?:at|around|about|on)\b/u.test(text)
+      ? { ...number, unit: "deg?" }
+      : undefined;
   }
 
   /** "Ninety-one thousand four hundred showing": without a unit it is of miles. */

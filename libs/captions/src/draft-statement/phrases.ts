@@ -11,6 +11,9 @@ export const ANYTHING =
 export const gearboxKind = (words: string): string =>
   words
     .replaceAll(" - ", "-")
+    .replace(/^(?:an|is) /u, "")
+    .replace(/^auto\b/u, "automatic")
+    .replace(/^automatic .*$/u, "automatic")
     .replace(/ (?:gearbox|gear box)$/u, "")
     .replace(/^(\w+)[ -]speed/u, "$1-speed");
 

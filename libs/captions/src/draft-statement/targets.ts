@@ -15,6 +15,16 @@ export const SAME_WORDS: Readonly<Record<string, string>> = {
   "road.hot-restart": "road.cold-start",
 };
 
+/** What a clock shows from here on is miles. */
+const LEAST_MILES = 1000;
+
+/** "Three seventy-three gears", "3.55 gears". */
+const isRatio = (value: number, subject: string): boolean =>
+  (value > 2 && value < 7.5 && !Number.isInteger(value)) ||
+  (subject === "axle" && value > 200 && value < 750);
+
+const isYear = (value: number, now: number): boolean => value >= 1900 && value <= now;
+
 /** Microns below which nothing is paint. */
 const LEAST_PAINT = 50;
 
@@ -152,6 +162,21 @@ export class Targets {
     const isHood = this.talk.tokens.slice(entry.from, entry.to).some(({ stem }) => stem === "hood");
     if (subject.id === "hood" && this.talk.hoodIsTop && isHood)
       return compiled.subjects.get("top") ?? subject;
+    const { body } = this.talk.context.form;
+    if (
+      subject.id === "rear-window" &&
+      /^(?:convertible|roadster)$/u.test(body) &&
+      !/\bglass\b/u.test(`${entry.context} ${breath.text}`)
+    )
+      return compiled.subjects.get("top-window") ?? subject;
+    // "Right rear wing" is the quarter.
+    if (subject.id === "fender" && entry.sides.adds.includes("rear"))
+      return compiled.subjects.get("quarter") ?? subject;
+    const figure = breath.numbers.find(({ unit }) => unit === undefined)?.value ?? 0;
+    if (subject.id === "clock" && figure >= LEAST_MILES && !isYear(figure, this.talk.context.year))
+      return compiled.subjects.get("odometer") ?? subject;
+    if (/^(?:shifts|axle)$/u.test(subject.id) && isRatio(figure, subject.id))
+      return compiled.subjects.get("axle-ratio") ?? subject;
     const gauge = GAUGES[subject.id];
     if (this.talk.inView().gauges && gauge !== undefined) return compiled.subjects.get(gauge) ?? subject;
     const text = subject.id === "hoses" ? `${this.before(breath.piece)} ${breath.text}` : breath.text;

@@ -62,6 +62,8 @@ const exceptAt = (tokens: readonly RepairedToken[], at: number): number => {
   const [one, two] = [tokens[at]?.stem, tokens[at + 1]?.stem];
   if (one === "except") return two === "for" || two === "that" ? 2 : 1;
   if (one === "but" && isAllBut(tokens, at)) return 1;
+  if (one === "bar" && /^(?:the|one|that|for)$/u.test(two ?? "")) return 1;
+  if (one === "save" && two === "for") return 2;
   if ((one === "apart" || one === "aside") && two === "from") return 2;
   return one === "other" && two === "than" ? 2 : one === "besides" ? 1 : 0;
 };
@@ -101,7 +103,11 @@ const isRest = (tokens: readonly RepairedToken[], mention: Mention): boolean =>
 
 /** What may stand between a leading word and the part it leads to. */
 const BETWEEN =
-  /^(?:the|a|an|my|his|her|its|their|our|your|that|this|these|those|both|all|each|every|s|left|right|front|rear|driver|passenger|nearside|offside|near|off|side|of|-|old|little|lower|upper|inner|outer|same|whole|four|two)$/u;
+  /^(?:the|a|an|my|his|her|its|their|our|your|that|this|these|those|both|all|each|every|s|left|right|front|rear|driver|passenger|nearside|offside|near|off|side|hand|lh|rh|lhs|rhs|of|-|old|little|lower|upper|inner|outer|same|whole|four|two)$/u;
+
+/** Parts there is one of at the back: "pitting on the back bumper"; "hanging down in the back | shocks are …" leads to none. */
+const HAS_BACK =
+  /^(?:bumper|seat|door|window|panel|wheel|tire|axle|light|glass|end|fender|quarter|floor|bench|arch|screen|carpet|bush|valance|wing|rail|brake|pad|box)$/u;
 
 /** Whether a word that leads to it stands before a mention, with nothing of its own between them. */
 const leadsTo = (tokens: readonly RepairedToken[], from: number, to: number): boolean => {
@@ -112,7 +118,8 @@ const leadsTo = (tokens: readonly RepairedToken[], from: number, to: number): bo
     if (stem === "side" && tokens[at]?.plural === true) return false;
     if (LEADS.has(stem) && stem !== "of") return true;
     if (stem === "of" && !/^(?:both|all|out|free)$/u.test(tokens[at - 1]?.stem ?? "")) return true;
-    if (!BETWEEN.test(stem)) return false;
+    const isBackOf = stem === "back" && HAS_BACK.test(tokens[at + 1]?.stem ?? "");
+    if (!isBackOf && !BETWEEN.test(stem)) return false;
   }
   return false;
 };
@@ -128,6 +135,13 @@ const PRONOUN = /^(?:it|they|that|she|he|this|these|those|there|them)$/u;
 const ofPronoun = (tokens: readonly RepairedToken[], from: number, to: number): boolean =>
   tokens.slice(from, to).some(({ stem }) => PRONOUN.test(stem));
 
+/** "It has | its spare", "it doesn't have | a sunroof": what is had belongs to the verb. */
+const isOwned = (tokens: readonly RepairedToken[], from: number, to: number): boolean =>
+  /^(?:has|have|had|got|get)$/u.test(tokens[from - 1]?.stem ?? "") &&
+  tokens.slice(from, to).every(({ stem }) => BETWEEN.test(stem) || /^(?:any|no|got|still|new)$/u.test(stem));
+
+const MOST_COUNTED = 6;
+
 /** "They're bias ply tires": what stands right before a part, where nothing more is said of that part, belongs to it. */
 const belongsTo = (
   tokens: readonly RepairedToken[],
@@ -139,6 +153,14 @@ const belongsTo = (
     return false;
   const next = mentions.find((one) => one.from >= mention.to && (one.is === "subject" || isAbout(one)));
   if (isCopulaOfNoun(tokens, said.from)) return false;
+  // "One key", "two keys": so many of them.
+  if (
+    said.is === "number" &&
+    said.unit === undefined &&
+    said.value <= MOST_COUNTED &&
+    said.to === mention.from
+  )
+    return true;
   return (
     !(next !== undefined && isAbout(next) && next.from - mention.to <= 4) &&
     !/^(?:is|are|s|has|have|do|does|did|was|were|will|can|not|work)$/u.test(tokens[mention.to]?.stem ?? "")
@@ -161,6 +183,56 @@ const opensThere = (tokens: readonly RepairedToken[], from: number, to: number):
     if (tokens[at]?.stem === "there" && /^(?:is|are|s|was)$/u.test(tokens[at + 1]?.stem ?? "")) return at;
   return -1;
 };
+
+const CLAUSE_BEFORE =
+  /^(?:if|when|that|as|way|what|how|where|since|before|after|until|till|once|while|because|think|believe|say|said|guess|hope|know|like|and|but|or|so|than|which|who|the|a|is|are|on|in|of|to|for|with|at|because)$/u;
+const CLAUSE_VERB =
+  /^(?:is|are|was|were|has|have|had|do|does|did|will|can|need|start|run|drive|look|feel|go|come|stop|pull|hold|shift|idle|open|close|fire|track|work)$/u;
+
+const opensClause = (pronoun: string, verb: string): boolean =>
+  /^(?:we|i)$/u.test(pronoun)
+    ? /^(?:put|bought|rebuilt|replaced|had)$/u.test(verb)
+    : /^(?:it|they|she|he)$/u.test(pronoun) && CLAUSE_VERB.test(verb);
+
+/** "… is good | it opens and closes fine": somebody goes on with a new clause, with no mark between. */
+const opensWithPronoun = (tokens: readonly RepairedToken[], from: number, to: number): number => {
+  for (let at = Math.max(1, from); at < to; at += 1)
+    if (
+      opensClause(tokens[at]?.stem ?? "", tokens[at + 1]?.stem ?? "") &&
+      !CLAUSE_BEFORE.test(tokens[at - 1]?.stem ?? "")
+    )
+      return at;
+  return -1;
+};
+
+/** "… repainted some time ago | inside the seat has a cover", "… works | under the hood it is the original": the next scene. */
+const opensScene = (tokens: readonly RepairedToken[], from: number, to: number): number => {
+  for (let at = Math.max(1, from); at < to; at += 1) {
+    const [one, two, three] = [
+      tokens[at]?.stem ?? "",
+      tokens[at + 1]?.stem ?? "",
+      tokens[at + 2]?.stem ?? "",
+    ];
+    const isUnderHood = one === "under" && two === "the" && /^(?:hood|bonnet|car)$/u.test(three);
+    const isInside =
+      /^(?:inside|underneath)$/u.test(one) &&
+      /^(?:the|it|we|there|driver|seat|front|on|you|all)$/u.test(two) &&
+      !CLAUSE_BEFORE.test(tokens[at - 1]?.stem ?? "") &&
+      !/^(?:rust|rusty|clean|dry|wet|damp)$/u.test(tokens[at - 1]?.stem ?? "");
+    if (isUnderHood || isInside) return at;
+  }
+  return -1;
+};
+
+/** "On the driver's side | left front fender": a second left or right belongs to what follows. */
+const isAnotherSide = (tokens: readonly RepairedToken[], mention: Mention): boolean =>
+  mention.is === "side" &&
+  mention.adds.some((add) => /^(?:left|right|driver|passenger)$/u.test(add)) &&
+  tokens[mention.from - 1]?.stem === "side";
+
+/** "All but the left taillight | wipers work": a name that no "and" joins to the one that was taken out. */
+const isUnjoined = (tokens: readonly RepairedToken[], { from }: Mention): boolean =>
+  !/^(?:and|or|nor|,|the|in|on|of|for|at|plus)$/u.test(tokens[from - 1]?.stem ?? "");
 
 /** "… stone chips | no rust in the rockers": a denial that leads to its own part opens anew. */
 const deniesAnew = (
@@ -189,11 +261,13 @@ const innerCuts = (
   tokens: readonly RepairedToken[],
   mentions: readonly Mention[],
   from: number,
+  join: Join,
 ): number[] => {
   const cuts: number[] = [];
   let about: Mention[] = [];
   let named: Mention | undefined;
   let isComplete = false;
+  const isContinued = join === "and" || join === "but";
   for (const [index, mention] of mentions.entries()) {
     if (isAbout(mention)) {
       if (opensThere(tokens, mention.from, mention.from + 1) >= 0) continue;
@@ -205,7 +279,14 @@ const innerCuts = (
         isComplete = false;
       }
       const before = lastBefore(about, mention.from);
-      const there = before === undefined ? -1 : opensThere(tokens, before.to, mention.from);
+      const there =
+        before === undefined
+          ? -1
+          : Math.max(
+              opensThere(tokens, before.to, mention.from),
+              opensWithPronoun(tokens, before.to, mention.from),
+              opensScene(tokens, before.to, mention.from),
+            );
       if (there > (cuts.at(-1) ?? from)) {
         cuts.push(there);
         about = [];
@@ -228,17 +309,35 @@ const innerCuts = (
     const isDone =
       isComplete ||
       (said !== undefined &&
-        (named === undefined ? ofPronoun(tokens, begun, said.from) : said.to > named.from));
-    const there = isDone ? opensThere(tokens, said?.to ?? begun, mention.from) : -1;
+        (named === undefined
+          ? ofPronoun(tokens, begun, said.from) ||
+            (isContinued && begun === from && said.to < mention.from) ||
+            (tokens[begun]?.stem === "no" && said.to - begun > 1)
+          : said.to > named.from));
+    const after = said?.to ?? begun + 1;
+    const there = isDone
+      ? Math.max(
+          opensThere(tokens, after, mention.from),
+          opensWithPronoun(tokens, after, mention.from),
+          opensScene(tokens, after, mention.from),
+        )
+      : -1;
     const goesOn =
       said !== undefined &&
-      (leadsTo(tokens, said.to, mention.from) ||
+      ((leadsTo(tokens, said.to, mention.from) && !isAnotherSide(tokens, mention)) ||
+        isOwned(tokens, said.to, mention.from) ||
         (mention.is === "subject" && belongsTo(tokens, mentions.slice(index), said, mention)));
     const isOther =
       mention.is === "subject" &&
       isComplete &&
       /^(?:or|nor)$/u.test(tokens[beforeOpening(tokens, mention.from) - 1]?.stem ?? "");
-    const isHanging = named !== undefined && hangs(tokens, mention.from);
+    const isHanging =
+      named !== undefined &&
+      (hangs(tokens, mention.from) ||
+        (join === "except" &&
+          mention.is === "subject" &&
+          named.is === "subject" &&
+          isUnjoined(tokens, mention)));
     const cut =
       there >= 0
         ? there
@@ -255,7 +354,7 @@ const innerCuts = (
       const isDenied = tokens[mention.from - 1]?.stem === "no" && !isListedOn(tokens, mentions[index + 1]);
       isComplete = isDenied || (led !== undefined && leadsTo(tokens, led.to, mention.from));
       named = mention;
-    } else if (cut > begun) named = mention;
+    } else if (cut > begun || (named === undefined && about.length === 0)) named = mention;
   }
   return cuts;
 };
@@ -341,7 +440,7 @@ export const piecesOf = (
     }
     if (to <= from) return;
     const question = join === "start" ? questionOf(tokens, from) : (pieces.at(-1)?.question ?? false);
-    const cuts = [...innerCuts(tokens, within, from), to];
+    const cuts = [...innerCuts(tokens, within, from, join), to];
     let start = from;
     for (const cut of cuts) {
       if (cut <= start) continue;

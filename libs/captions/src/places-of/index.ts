@@ -77,7 +77,8 @@ export const placesOf = (
       inferred: false,
     };
   const byDriver =
-    /^(?:interior\.|underbody\.floor|doors\.regulators|electrics\.power-windows)/u.test(item.id) &&
+    (/^(?:interior\.|underbody\.floor|doors\.regulators|electrics\.power-windows)/u.test(item.id) ||
+      (!plural && /^(?:door|door-bottom|latches|locks|jambs|door-panels)$/u.test(subject?.id ?? ""))) &&
     said.adds.some((add) => add === "driver" || add === "passenger") &&
     !said.adds.includes("rear");
   const adds = [...said.adds.map((add) => sided(add, context.form)), ...(byDriver ? ["front"] : [])];

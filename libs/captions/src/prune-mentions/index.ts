@@ -52,7 +52,7 @@ const NOT_MEANT: readonly Rule[] = [
     after: /^(?:wagon|sedan|coupe|car|saloon|estate|hatchback|hardtop|model|version)$/u,
   },
   { subject: /^springs$/u, before: /^(?:in|last|this|every|since|next|until)$/u },
-  { subject: /^latches$/u, before: /^(?:one|they|it|both|do|does|all|to|not)$/u },
+  { subject: /^latches$/u, before: /^(?:one|they|it|both|do|does|all|to|not|and)$/u },
   { subject: /^oil$/u, before: /^(?:of|weep|leak|drip|burn|some|use|lose|bit|no|any)$/u },
   { subject: /^axle$/u, after: /^(?:pinion)$/u },
   { subject: /^engine$/u, before: /^(?:with|while)$/u, after: /^(?:running|on|off|idling|turned|ticking)$/u },
@@ -107,6 +107,7 @@ const isNoPlace = (
     .some((one) => one.is === "subject" && one.from === mention.to);
   if (isOfPart && stem === "left") return false;
   const after = tokens[mention.to]?.stem ?? "";
+  if (stem === "behind") return /^(?:the|a|an|that|my|it|both|each|your|those)$/u.test(after);
   if (stem === "right")
     return (
       (after === "?" && tokens[mention.from - 1]?.stem === ",") ||
@@ -122,11 +123,78 @@ const isNoPlace = (
   );
 };
 
+/** Verbs of a part that also say what somebody is about to do: "let me open the hood", "close to the door". */
+const IS_DONE_BY = /^(?:to|me|u|i|we|you|let|gonna|just|can|could|must|should)$/u;
+const MOVES =
+  /^(?:open|close|shut|turn|move|slide|crank|wind|adjust|light|run|go|play|read|fold|lift|lower|raise|hold|lock|unlock|engage)$/u;
+const isAct = (tokens: readonly RepairedToken[], { from, to }: Mention): boolean => {
+  const stem = tokens[from]?.stem ?? "";
+  if (to !== from + 1 || !MOVES.test(stem)) return false;
+  const before = tokens[from - 1]?.stem ?? "";
+  const after = tokens[to]?.stem ?? "";
+  return (
+    IS_DONE_BY.test(before) ||
+    (/^(?:lock|hold|turn|play|light|crank|fold|lift)$/u.test(stem) &&
+      /^(?:the|a|an|of|no|any|on|around)$/u.test(before)) ||
+    (stem === "close" && /^(?:to|by|up|enough|look)$/u.test(after)) ||
+    (/^(?:open|shut|close|light)$/u.test(stem) &&
+      /^(?:is|are|was|were|an|the|a|left|very|really)$/u.test(before)) ||
+    (stem === "light" && !tokens[from]?.plural && !/^(?:not|all|both|up)$/u.test(before))
+  );
+};
+
+/** "Hood latch" latches nothing by itself, "twelve point six volts" is no six volt system. */
+const isPartOf = (tokens: readonly RepairedToken[], mentions: readonly Mention[], at: number): boolean => {
+  const mention = mentions[at];
+  if (mention?.is !== "said") return false;
+  return mentions
+    .slice(Math.max(0, at - 6), at + 6)
+    .some(
+      (one) =>
+        one.to - one.from > mention.to - mention.from &&
+        one.from <= mention.from &&
+        one.to >= mention.to &&
+        (one.is === "number" ||
+          (one.is === "subject" &&
+            mention.to === mention.from + 1 &&
+            ((MOVES.test(tokens[mention.from]?.stem ?? "") && tokens[mention.from]?.stem !== "run") ||
+              /^(?:latch|catch|work|slip|filler)$/u.test(tokens[mention.from]?.stem ?? "")))),
+    );
+};
+
+/** "The vinyl top is bubbling around the back window" is said of the top. */
+const isOnlyAround = (
+  tokens: readonly RepairedToken[],
+  mentions: readonly Mention[],
+  at: number,
+): boolean => {
+  const mention = mentions[at];
+  if (
+    mention?.is !== "subject" ||
+    !/^(?:around|under|below|bottom|corner)$/u.test(tokens[mention.from]?.stem ?? "")
+  )
+    return false;
+  const before = mentions.slice(Math.max(0, at - 5), at).findLast(({ is }) => is === "subject");
+  if (before === undefined || mention.from - before.to > 8) return false;
+  return tokens.slice(before.to, mention.from).every(({ stem }) => !/^[.?!;,]$/u.test(stem));
+};
+
 /** "Scratch that" takes something back; "none of this is", "an oil spot on" say nothing of themselves. */
 const isNotSaid = (tokens: readonly RepairedToken[], mention: Mention): boolean => {
   if (mention.is !== "said") return false;
   const [stem, after] = [tokens[mention.from]?.stem, tokens[mention.from + 1]?.stem];
   if (stem === "scratch") return after === "that";
+  // "Pitted pretty bad": how much, and no grade of its own.
+  if (stem === "bad" && mention.to === mention.from + 1)
+    return /(?:ed|ing|rusty|rust|leak)$/u.test(
+      tokens[
+        /^(?:pretty|real|really|so|that|quite|too|a)$/u.test(tokens[mention.from - 1]?.stem ?? "")
+          ? mention.from - 2
+          : mention.from - 1
+      ]?.stem ?? "",
+    );
+  if (stem === "bodywork") return mention.to === mention.from + 1;
+  if (stem === "filler") return /^(?:cap|neck|hole|tube|door|flap|pipe)$/u.test(after ?? "");
   if (stem === "straight") return /^(?:four|six|eight|twelve|4|6|8)$/u.test(after ?? "");
   if (stem === "ticking" || stem === "tick") return after === "over";
   if (stem === "none") return after === "of" && mention.to === mention.from + 1;
@@ -145,7 +213,9 @@ const isNotSaid = (tokens: readonly RepairedToken[], mention: Mention): boolean 
 export const pruneMentions = (tokens: readonly RepairedToken[], mentions: readonly Mention[]): Mention[] =>
   mentions.filter((mention, at) => {
     if (isNoPlace(tokens, mentions, at) || isNotSaid(tokens, mention)) return false;
+    if (mention.is === "said" && (isAct(tokens, mention) || isPartOf(tokens, mentions, at))) return false;
     if (mention.is !== "subject") return true;
+    if (isOnlyAround(tokens, mentions, at)) return false;
     if (notMeant(tokens, mention) || insideSaid(mentions, at, mention)) return false;
     return !WHERE.has(stemBefore(tokens, mention.from));
   });

@@ -59,6 +59,7 @@ test("every subject names items and places the sheet has", () => {
     sheetVersion1.items.flatMap(({ id, answer, choice }) => [
       ...(choice?.options ?? []).map((one) => `${id} ${one.id}`),
       ...(answer === "working" ? ["yes", "no", "intermittent"].map((one) => `${id} ${one}`) : []),
+      ...(answer === "presence" ? ["present", "absent"].map((one) => `${id} ${one}`) : []),
       ...(answer === "grade" ? GRADES.map((one) => `${id} ${one}`) : []),
     ]),
   );

@@ -133,6 +133,23 @@ const isLightWear = (tokens: readonly RepairedToken[], to: number): boolean =>
   tokens[to - 1]?.stem === "light" &&
   /^(?:wear|surface|rust|corrosion|scratch|pitting)$/u.test(tokens[to]?.stem ?? "");
 
+/** "At the rear main": the last word of a side begins a longer name. */
+const isOpening = (
+  tokens: readonly RepairedToken[],
+  from: number,
+  to: number,
+  compiled: CompiledLexicon,
+): boolean => {
+  for (let at = from + 1; at < to; at += 1)
+    if (
+      matchesAt(tokens, at, compiled).some(
+        (match) => match.to > to && match.meanings.some((meaning) => meaning.is === "subject"),
+      )
+    )
+      return true;
+  return false;
+};
+
 /** Subjects, sides and numbers do not lie over one another: the longer one that begins first stays. */
 const namedAt = (
   tokens: readonly RepairedToken[],
@@ -158,6 +175,8 @@ const namedAt = (
       ...placeOf(tokens, at, end),
     };
   const [first] = side?.of ?? [];
+  if (side?.to === end && /^(?:at|in)$/u.test(tokens[at]?.stem ?? "") && isOpening(tokens, at, end, compiled))
+    return undefined;
   if (side?.to === end && first !== undefined)
     return { is: "side", side: first.side, adds: first.adds, plural, ...placeOf(tokens, at, end) };
   const [alone] = unit?.of ?? [];

@@ -44,6 +44,7 @@ const SPELLINGS: Readonly<Record<string, string>> = {
   sweating: "sweat",
   started: "start",
   fired: "fire",
+  goe: "go",
   yep: "yes",
   yeah: "yes",
   yup: "yes",

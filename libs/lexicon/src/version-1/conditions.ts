@@ -52,7 +52,7 @@ export const conditions: readonly Condition[] = [
     },
   ),
   condition(
-    "hole; rust hole; see the ground; can see the ground; see the road; see daylight through; rusted/rotted/rotten through; perforation; perforated; rot; rotten; rotted; pinhole; rotted out; rusted out; hole in it; put a screwdriver through it; rot through; eaten through; gone through; see daylight; daylight through it; finger through it; put my finger through it; see the road through it; swiss cheese; holed",
+    "hole; rust hole; rust through; see the ground; can see the ground; see the road; see daylight through; rusted/rotted/rotten through; perforation; perforated; rot; rotten; rotted; pinhole; rotted out; rusted out; hole in it; put a screwdriver through it; rot through; eaten through; gone through; see daylight; daylight through it; finger through it; put my finger through it; see the road through it; swiss cheese; holed",
     { fault: "perforation" },
   ),
   condition("filler; bondo; body filler; stopper; plastic filler; mud; putty", { fault: "filler" }),
@@ -69,7 +69,7 @@ export const conditions: readonly Condition[] = [
   condition("bent; bend; kinked; kink; buckled rim; twisted", { fault: "bend" }),
   condition("buckle; buckled; wrinkle; ripple", { fault: "buckle" }),
   condition(
-    "patch; patched; welded patch; plated; welded up; plate let in; plate welded in; plate welded on; let in; new metal let in; new metal welded in; repair section; had a plate",
+    "patch; patched; welded patch; plated; welded up; plate let in; plate welded in; plate welded on; let in; new metal let in; new metal welded in; repair section; been welded; has been welded; had welding; some welding; had some welding; welded before; had a plate",
     { fault: "patch" },
     { presence: "present" },
   ),
@@ -104,11 +104,11 @@ export const conditions: readonly Condition[] = [
     ...grade("as-new", GOOD),
   ),
   condition(
-    "new; brand new; newly done; replaced; renewed; rechromed; recovered; recored; redone; re chromed; freshly done; overhauled; changed; done last year; done this year; done recently; done two year back; done two year ago; done three year ago; done a year ago; braided; renewed throughout; fitted new; put in a new; put it/them on last year",
+    "new; brand new; newly done; replaced; renewed; rechromed; recovered; recored; redone; re chromed; freshly done; overhauled; changed; done last year; done this year; done recently; done two year back; done two year ago; done three year ago; done a year ago; braided; renewed throughout; fitted new; did last spring; did last year; did last summer; did last winter; i did those; i did last; we did last; i did myself; i replaced; we replaced; all done last year; were done last year; was done last year; done last spring; done last winter; done recently; recently done; recently replaced; recently renewed; done last summer; put in a new; put it/them on last year",
     ...grade("as-new", { general: "new" }),
   ),
   condition(
-    "light wear; lightly worn; in lovely order; in nice order; in very good order; very presentable; looks after itself; super nice; hardly used; barely used; very good (shape/order/condition); really good; real good; great (shape/condition); nice; lovely (condition); really/real/very nice; hardly worn; little wear; super clean; very clean; terrific; wonderful; minimal wear; some wear light wear; a little wear; tidy; presents well; holding up well; holds up well; held up well; well kept; well cared for; clean as a whistle; crisp",
+    "light wear; lightly worn; in lovely order; in nice order; in very good order; very presentable; looks after itself; super nice; hardly used; barely used; very good (shape/order/condition); really good; real good; great (shape/condition); nice; lovely (condition); really/real/very nice; hardly worn; little wear; super clean; very clean; terrific; wonderful; minimal wear; some wear light wear; a little wear; tidy; presents well; present really well; present very well; presents really well; presents very well; presents nicely; holding up well; holds up well; held up well; well kept; well cared for; clean as a whistle; crisp",
     ...grade("light-wear", GOOD),
   ),
   condition(
@@ -116,11 +116,11 @@ export const conditions: readonly Condition[] = [
     ...grade("even-wear", GOOD),
   ),
   condition(
-    "worn; tired; poor; hanging; hanging down; hang down; drooping; droop; cloudy; clouded; fogged; gone yellow; yellowed; frayed; fraying; fray; sagged; scuffed up; dried out; well used; well worn; past it; grubby; rough; heavy wear; heavily worn; sagging; sag; scruffy; shabby; seen better days; wear thin; bad; poor condition; needs replacing; getting old; ratty; tatty; beat up; beaten up; ragged; past its best; needs work; needs attention; needs help; needs love; could use some love; lumpy; sun beaten; threadbare",
+    "worn; tired; poor; hanging; hanging down; hang down; drooping; droop; cloudy; clouded; fogged; gone yellow; yellowed; frayed; fraying; fray; sagged; scuffed up; dried out; well used; well worn; past it; grubby; rough; heavy wear; heavily worn; sagging; sag; scruffy; shabby; seen better days; wear thin; bad; poor condition; needs replacing; want replacing; want attention; want doing; want work; want some work; need doing; getting thin; wearing thin; wear through; going thin; has seen better days; had better days; getting old; ratty; tatty; beat up; beaten up; ragged; past its best; needs work; needs attention; needs help; needs love; could use some love; lumpy; sun beaten; threadbare",
     ...grade("heavy-wear", BAD),
   ),
   condition(
-    "spent; shot; finished; worn out; worn through to the foam; down to the foam; worn through; had its day; beyond it; rotten with age; gone to pieces; ruined; had it; trashed; toast; needs to be replaced; falling apart; in shreds; shredded; beyond saving; junk; knackered; no good anymore; done for; scrap",
+    "spent; shot; finished; worn out; worn through to the foam; down to the foam; worn through; had its day; has had it; have had it; s had it; beyond it; rotten with age; gone to pieces; ruined; trashed; toast; needs to be replaced; falling apart; in shreds; shredded; beyond saving; junk; knackered; no good anymore; done for; scrap",
     ...grade("spent", BAD),
   ),
   condition("old; original and old; look old", { general: "old" }),
@@ -131,23 +131,23 @@ export const conditions: readonly Condition[] = [
   condition("clean", GOOD, { grade: "light-wear" }),
   condition("straight; dead straight; straight as an arrow; straight as can be", GOOD),
   condition("tight; no play; no slop", GOOD),
-  condition("hangs tight; tight and clean; tight no sag; fits tight", GOOD, { grade: "light-wear" }),
+  condition("all up; hangs tight; tight and clean; tight no sag; fits tight", GOOD, { grade: "light-wear" }),
   condition(
     "dry; bone dry; dry as a bone; does not leak; no leak; leak free; do not leak; not leaking",
     GOOD,
   ),
   condition(
-    "work; working; functional; shut properly; close properly; shut nicely; close fine; shut fine; open and shut; close right; shut right; latch; latches; click in; clicks in; clicks shut; went up and down; comes on and off; stay up; stays up; hold it up; holds it up; holds itself up; hold themselves up; stays up by itself; does the job; does its job; works perfectly; go on and off; sweep; both sweep; sweeps; came on; lit up; go out when it starts; goes out when it starts; function; functioning; operate; operational; run; blow cold; blow hot; blow ice cold; nice and hot; gets hot; plenty of heat; red hot; plenty of heat out of it; hold; play; read; goes up and down; open and close; close good; closes well; shut nicely; still plays; keep time; cold ac; roll up and down; go up and down; up and down; wind up and down; up and down like it should; light up; lights up; come on; comes on; do what it should; does what it should; work every time; works every time; work like it should; works like it should; as it should",
+    "work; working; functional; shut properly; close properly; shut nicely; close fine; shut fine; open and shut; close right; shut right; latch; latches; click in; clicks in; clicks shut; went up and down; comes on and off; stay up; stays up; hold it up; holds it up; holds itself up; hold themselves up; stays up by itself; does the job; does its job; works perfectly; go on and off; sweep; both sweep; sweeps; came on; lit up; go out when it starts; goes out when it starts; function; functioning; operate; operational; run; blow cold; blow hot; blow ice cold; nice and hot; gets hot; plenty of heat; red hot; plenty of heat out of it; hold; play; read; goes up and down; open and close; close good; closes well; shut nicely; still plays; keep time; cold ac; roll up and down; go up and down; up and down; wind up and down; up and down like it should; light up; lights up; come on; comes on; like they should; as they should; the way it should; the way they should; close; shut; squirt; spray; slide; recline; adjust; wind; crank; tilt; flash; blink; beep; honk; spin; register; respond; engage; retract; extend; cancel; budge; open; turn; unlock; lock; self cancel; open and close; lock and unlock; pick up station; picks up stations; get hot; gets hot; warm up; warms up; nicely; perfectly; properly; a treat; beautifully; flawlessly; do what it should; does what it should; work every time; works every time; work like it should; works like it should; as it should",
     { working: "yes" },
   ),
   condition(
-    "inoperative; dead; broken; does not go; do not go; not going; does not stay up; no sound; there is no sound; does not make a sound; needs a new one; does not turn; jammed; duff; knackered; no joy; not a thing happens; does not want to know; never worked; does not budge; stone dead; seized; stuck; quit; stopped; out of order; not working; inop; stopped working; disconnected; burnt out; blown; does not do anything; do not do anything; does nothing; do nothing; will not do anything; nothing happens; gave up; given up; packed up; conked out; kaput; failed; dead as a doornail; reads low; reads high; reads wrong; does not read; stuck on; never worked; does not come on; do not come on; does not light up; does not respond; does not turn on",
+    "inoperative; dead; broken; does not go; do not go; not going; does not stay up; no sound; there is no sound; does not make a sound; needs a new one; does not turn; jammed; duff; knackered; no joy; not a thing happens; does not want to know; never worked; does not budge; stone dead; seized; stuck; quit; stopped; out of order; not working; inop; stopped working; disconnected; burnt out; blown; does not do anything; do not do anything; does nothing; do nothing; will not do anything; nothing happens; gave up; given up; packed up; conked out; kaput; failed; dead as a doornail; reads low; reads high; reads wrong; does not read; stuck on; never worked; has not worked; have not worked; not worked; never worked; useless; hopeless; no use; need rewiring; does not come on; do not come on; does not light up; does not respond; does not turn on",
     { working: "no" },
     BAD,
   ),
   condition("is out; s out; are out; out cold", { working: "no" }),
   condition(
-    "intermittent; intermittently; erratic; jumpy; unreliable; hit and miss; iffy; bit iffy; lazy; weak; a bit weak; feeble; on its way out; sometimes; now and then; flicker; temperamental; sticks; stick; on and off; when it feels like it; comes and goes",
+    "intermittent; intermittently; erratic; jumpy; unreliable; hit and miss; iffy; bit iffy; lazy; weak; a bit weak; feeble; on its way out; sometimes; now and then; flicker; temperamental; sticks; stick; on and off; when it feels like it; comes and goes; when it wants to; when it wants; some of the time; most of the time; every now and then; now and again; have to lift; have to slam; need a slam; need a good slam; need slamming; have to jiggle; need a jiggle; a bit sticky; sticky; takes a couple of goes",
     { working: "intermittent" },
   ),
   condition(
@@ -162,7 +162,7 @@ export const conditions: readonly Condition[] = [
     },
   ),
   condition(
-    "not fitted; been removed; was removed; has been taken out; been taken out; taken out; was taken out; been deleted; it has none; has not got one; have not got one; has not got any; have not got any; it has not got; they have not got; does not have it; do not have it; does not have that; never came with one; did not come with one; has not got it; have not got it; does not have any; do not have one; never had one; delete; radio delete; does not have one; has none; it has none; never fitted; there is not one; without one; deleted",
+    "not fitted; been removed; was removed; has been taken out; been taken out; taken out; was taken out; been deleted; it has none; has not got one; have not got one; has not got any; have not got any; it has not got; they have not got; does not have it; do not have it; does not have that; never came with one; did not come with one; has not got it; have not got it; does not have any; do not have one; never had one; delete; does not have one; has none; it has none; never fitted; there is not one; without one; deleted",
     { general: "not-fitted" },
   ),
   condition(

@@ -27,10 +27,10 @@ export const bodyOptions: readonly OptionWords[] = [
   ...of("electrics.horn", { yes: "loud; loud and clear; honk; beep; blow; sound", no: "silent; croak" }),
   ...of("electrics.air-conditioning", {
     yes: "cold; ice cold; blow cold; cool; gets cold; blows nice and cold",
-    no: "warm; blow warm; blow hot; need a charge; need charging; need gas; need regassing; need a compressor; not cold; need recharging; does not get cold; disconnected",
+    no: "warm; blow warm; blow hot; need a charge; need charging; need gas; need regassing; need a compressor; not cold; need recharging; does not get cold; disconnected; need a recharge; need a regas; need regas; need a service; need work; needs a compressor; need some gas; compressor is missing; compressor seized; not connected; blows ambient",
   }),
   ...of("electrics.blower", {
-    yes: "both speed; all speed; three speed; two speed; every speed; all three speed",
+    yes: "blow; blow hard; strong; moves air; plenty of air; both speed; all speed; three speed; two speed; every speed; all three speed",
     intermittent: "only on high; only on fast; one speed only; only works on high; high only",
   }),
   ...of("electrics.fuel-gauge", {
@@ -44,7 +44,7 @@ export const bodyOptions: readonly OptionWords[] = [
   ...of("electrics.wipers", { yes: "both speed; all speed", intermittent: "only on fast; only go on fast" }),
   ...of("brakes.parking-brake", {
     yes: "hold on the hill; hold on a hill; hold on a slope; three click; four click",
-    no: "roll away; does nothing; will not hold; not hold; hopeless",
+    no: "want adjusting; want adjustment; want a tweak; roll away; useless; need adjusting; needs adjusting; need adjustment; needs adjustment; rolls away; does nothing; will not hold; not hold; hopeless",
   }),
   ...of("interior.headliner", {
     "heavy-wear":
@@ -79,9 +79,9 @@ export const bodyOptions: readonly OptionWords[] = [
   ...of("body.magnet", {
     holds:
       "magnet holds; magnet hold; magnet sticks; magnet stick; magnet and it holds; magnet sticks everywhere; takes a magnet; hold a magnet; magnet grabs; magnet holds on",
-    weak: "magnet is weak; magnet hardly holds; magnet barely sticks",
+    weak: "magnet is weak; magnet hardly holds; magnet barely sticks; magnet barely holds",
     falls:
-      "magnet falls off; magnet does not stick; magnet drops off; will not take a magnet; magnet does not hold; magnet fall off",
+      "magnet falls off; magnet does not stick; magnet drops off; will not take a magnet; magnet does not hold; magnet fall off; magnet will not stick; magnet will not hold; magnet just fall off; magnet slide off; magnet slides off",
   }),
   ...of("body.fender-inner-face", {
     flat: "flat; undisturbed",
@@ -102,7 +102,7 @@ export const bodyOptions: readonly OptionWords[] = [
   }),
   ...of("brightwork.emblems", {
     "complete-original":
-      "present and original; all present and original; are there; all of them there; every one there; present and correct; all there and all original; complete and original; all original; all there; complete; original badges; all correct",
+      "are present; all present; present and original; all present and original; are there; all of them there; every one there; present and correct; all there and all original; complete and original; all original; all there; complete; original badges; all correct",
     "complete-reproduction": "reproduction; some reproduction; repro; they are reproductions",
     incomplete: "missing; one missing; some missing; incomplete; is missing",
   }),
@@ -113,9 +113,17 @@ export const bodyOptions: readonly OptionWords[] = [
   }),
   ...of("trunk.damp", {
     dry: "dry; bone dry; no water; no damp; dry as a bone",
-    damp: "damp; moist",
-    wet: "standing water; wet; puddle; water in it",
+    damp: "damp; moist; dampness; condensation",
+    wet: "standing water; wet; puddle; water in it; water; water sitting; soaking; soaked; an inch of water",
   }),
+  ...of(
+    "interior.trim-history",
+    {
+      "retrimmed-right":
+        "been retrimmed; been reupholstered; interior has been redone; interior has been done",
+    },
+    true,
+  ),
   ...of("interior.trim-history", {
     original: "original; all original; factory; untouched; never been out",
     "part-retrimmed": "part retrimmed; partly retrimmed; some of it redone",
@@ -126,8 +134,10 @@ export const bodyOptions: readonly OptionWords[] = [
   }),
   ...of("interior.smell", {
     none: "not smell of anything; no smell; smells of nothing; no bad smell; no odor; smell clean; nothing",
-    smoke: "tobacco; cigarette; of smoke; like smoke; of cigarette; cigarette smoke; smells of smoke",
-    musty: "musty; mildew; moldy; damp smell; mold; smells musty",
+    smoke:
+      "smoker; smoked in; stale smoke; cigar; tobacco; cigarette; of smoke; like smoke; of cigarette; cigarette smoke; smells of smoke",
+    musty:
+      "musty; mildew; moldy; damp smell; mold; smells musty; damp; damp dog; mouldy; stale; like a damp; old carpet",
     fuel: "smell of gas inside; of gas; of gasoline; of petrol; of fuel; like gas; like gasoline; like petrol; like fuel; gas smell; petrol smell; fuel smell inside; smells like gas",
     exhaust: "smells of exhaust; exhaust smell",
     burnt: "burnt wiring; smells burnt",
@@ -149,7 +159,7 @@ export const bodyOptions: readonly OptionWords[] = [
   ...of("electrics.charger-kind", { alternator: "alternator", generator: "generator; dynamo" }, true),
   ...of("electrics.heater-core", {
     dry: "dry; no leak; good; new",
-    bypassed: "bypassed; disconnected",
+    bypassed: "bypassed; disconnected; been bypassed; looped; blanked off",
     leaks: "leak; leaking",
   }),
   ...of("electrics.dash-wiring", {

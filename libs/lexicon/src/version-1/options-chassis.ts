@@ -38,6 +38,14 @@ export const chassisOptions: readonly OptionWords[] = [
     mechanical: "rod; mechanical brake; cable brake; rod and cable; cables; mechanical",
   }),
   ...of(
+    "brakes.circuit",
+    {
+      dual: "dual circuit; dual master; dual master cylinder; tandem master; tandem master cylinder; split circuit; dual circuit brakes",
+      single: "single circuit; single master; single master cylinder",
+    },
+    true,
+  ),
+  ...of(
     "brakes.fluid-kind",
     {
       "dot-3": "dot 3; dot three; dot3",
@@ -57,10 +65,11 @@ export const chassisOptions: readonly OptionWords[] = [
     "road.braking",
     {
       straight:
-        "brake straight; stop straight; straight; dead straight under braking; do not pull; does not pull; not pull; straight under braking; pull up straight; stops straight; brakes in a straight line; no pull",
-      "slight-pull": "slight pull; pull slightly; pulls a little; pulls slightly; pull a bit",
+        "brake straight; stop straight; straight; dead straight under braking; do not pull; does not pull; not pull; straight under braking; pull up straight; pull up square; pull up square and true; stop square; square; stops straight; brakes in a straight line; no pull",
+      "slight-pull":
+        "touch of a pull; pull a touch; tiny pull; a hair to the left; a hair to the right; slight pull; pull slightly; pulls a little; pulls slightly; pull a bit",
       "pulls-left":
-        "pull left; pull to the left; pulls to the left; pulls left a little; drag left; pulls to the nearside",
+        "pull left; pull to the left; pulls to the left; pulls left a little;  drag left; pulls to the nearside",
       "pulls-right": "pull right; pull to the right; pulls to the right; drag right; pulls to the offside",
       pulls: "pull to one side",
       "locks-one": "lock up one wheel; locks one wheel; one wheel locks",
@@ -87,7 +96,8 @@ export const chassisOptions: readonly OptionWords[] = [
     cupped: "cupped; scalloped; cupping",
   }),
   ...of("wheels.wheel-kind", {
-    "original-to-car": "original wheel; the original; original to the car; came on it; factory wheel",
+    "original-to-car":
+      "original; factory; from factory; original wheel; the original; original to the car; came on it; factory wheel",
     "right-type": "correct wheel; right type; correct type; period correct",
     reproduction: "reproduction; repro",
     "other-type": "aftermarket; not the original; not original; other type; custom wheel; later wheel",
@@ -105,7 +115,7 @@ export const chassisOptions: readonly OptionWords[] = [
     missing: "missing; one missing",
   }),
   ...of("wheels.hub-caps", {
-    complete: "complete; all there; all four; sound; good; present",
+    complete: "all its; got all; has all; all of them; complete; all there; all four; sound; good; present",
     marked: "dented; pitted; marked; dinged; scratched; scuffed",
     incomplete: "missing; one missing; three of four; some missing; is missing",
   }),

@@ -17,23 +17,26 @@ export const engineOptions: readonly OptionWords[] = [
   }),
   ...of("engine.oil", {
     clean: "clean; clean and full; fresh; just changed; honey colored; new; clean and it is full",
-    used: "used; dirty; need a change; need changing; due for a change; bit black; bit dark; could do with a change; could do with changing; black; old; due for a change; dark",
+    used: "used; dirty; need a change; need changing; due for a change; bit black; bit dark; could do with a change; could do with changing; black; old; due for a change; dark; due a change; due an oil change; needs doing; needs changing; black as",
     low: "low; down; a quart low",
     "fuel-thinned": "smells of fuel; smells of gas; fuel in it; thin with fuel; smells like gas",
-    milky: "milky; emulsified; mayonnaise; milkshake; creamy",
+    milky: "emulsion; mayo; milky; emulsified; mayonnaise; milkshake; creamy",
   }),
   ...of(
     "engine.oil",
     {
       clean:
         "fresh oil change; had an oil change; oil was changed; oil has been changed; just changed the oil; oil just changed; oil s been changed",
+      milky: "mayonnaise; mayo; mayo under the cap; milky oil; emulsion under the cap",
     },
     true,
   ),
+  ...of("engine.coolant", { clean: "water s clean; water is clean; water clean; water looks clean" }, true),
   ...of("engine.coolant", {
-    clean: "clean; clean and full; fresh; green and clean; new; good",
-    low: "low",
-    rusty: "rusty; brown; rust in it",
+    clean:
+      "clean; clean and full; fresh; green and clean; new; good; green; green and full; bright green; full; full and clean; full and green; topped up; pink; blue; like new; up to the mark",
+    low: "low; down; down a bit; bit low; needs topping up",
+    rusty: "rusty; brown; muddy; like tea; rust in it",
     oily: "oily; oil in it",
   }),
   ...of("engine.wiring", {
@@ -46,7 +49,7 @@ export const engineOptions: readonly OptionWords[] = [
     "engine.noise",
     {
       quiet:
-        "quiet; no noise; no knock; no tick; runs quiet; no knocks; runs quietly; no rattles; no odd noise; no strange noise; not knock",
+        "quiet; no noise; no knock; no tick; runs quiet; no knocks; runs quietly; no odd noise; no strange noise; not knock",
       "tick-cold":
         "tick a bit when it is cold; tick until it warm up; tick until it warms up; tick till it warm up; goes away once it warm up; goes away once warm; until it warm up; tick when cold; bit of tick cold; tappety when cold; tappet noise when cold; noisy when cold; noisy till warm; ticks when cold; tick cold; ticks cold; tick when it is cold; tick until warm; goes away when it is warm; goes away when warm; quiets down warm; tick on cold start; lifter tick cold",
       "tick-warm":
@@ -69,19 +72,30 @@ export const engineOptions: readonly OptionWords[] = [
     rebuilt:
       "rebuilt; did the whole engine; did the engine; engine was done; engine done; been rebuilt; had a rebuild; rebuild on it; gone through; overhauled; rebuild; fully rebuilt; freshly rebuilt; reconditioned; built up; recon",
     "top-end":
-      "head was off; head done; head has been off; top end only; top end; bottom end has never been touched; bottom end has never been apart; bottom end s never been apart; bottom end never; head rebuilt; head was done; valve job; had the head done; heads were done",
+      "head was off; head done; head has been off; top end only; top end; bottom end has never been touched; bottom end has never been apart; bottom end s never been apart; bottom end never; head rebuilt; head been rebuilt; head has been rebuilt; head was rebuilt; head was done; valve job; had the head done; heads were done",
     never:
-      "never been opened; never opened; never been apart; untouched; never been touched; never apart; never been out",
+      "never been opened; never opened; never been apart; untouched; never been touched; never apart; never been out; never been rebuilt; never rebuilt; not been apart; not been rebuilt",
   }),
+  ...of("engine.combustion-gas", {
+    absent:
+      "negative; clean; clear; passed; came back clean; came back clear; stayed blue; did not change color; no sign of combustion gas",
+    present: "positive; failed; turned yellow; changed color; came back positive",
+  }),
+  ...of(
+    "engine.wiring",
+    { renewed: "been rewired; has been rewired; was rewired; completely rewired; fully rewired" },
+    true,
+  ),
   ...of("engine.blow-by", {
     breath: "just a breath; hardly any; very little; a breath",
     puffs: "puffs; puffing",
     stream: "stream; lots of",
   }),
+  ...of("engine.cooling-pressure", { holds: "held pressure; holds pressure" }, true),
   ...of("engine.cooling-pressure", {
     holds: "holds pressure; held pressure; hold",
     slow: "drops slowly; falls slowly; loses slowly",
-    fast: "drops at once; will not hold",
+    fast: "drops at once; will not hold; does not hold",
   }),
   ...of("engine.water-pump", {
     sound: "sound; good; new; replaced; quiet; fine; dry; no leak; no play",

@@ -10,17 +10,17 @@ export const papersOptions: readonly OptionWords[] = [
     "right-type":
       "right type; correct replacement; right replacement; correct unit; correct engine; correct type; period correct; from the right type; correct for the year; same type; correct style",
     "other-type":
-      "other type; another type; wrong type; different type; later one; later; later unit; newer; later five speed; later four speed; later three speed; later replacement; swapped; later replacement of another type; not the correct type; not correct; bigger truck; crate engine; out of a bigger; out of a different; not original; not the original; replacement of another type; newer one",
+      "other type; another type; wrong type; different type; crate motor; crate; swapped in; been swapped; later one; later; later unit; newer; later five speed; later four speed; later three speed; later replacement; swapped; later replacement of another type; not the correct type; not correct; bigger truck; crate engine; out of a bigger; out of a different; not original; not the original; replacement of another type; newer one",
   }),
   ...of("identity.title-holder", {
     "seller-in-hand":
-      "in my name; in the seller name; in the owner name; in my drawer; in the drawer; in my hand; in my wife and my name; have it here; got it here; it is here; here at the store; here in the office; title here; in the file; in our possession; in hand; in seller s name; in the seller s name; seller s name; in the dealer s name; in dealer s name; in owner s name; in the owner s name; in seller name; in our name; my name; seller s name in hand; in hand seller s name; in my name in hand; title in hand; have the title; i have it here; got the title; title in my name; i have title; our name",
+      "in my name; in the seller name; in the owner name; in my drawer; in the drawer; in my hand; in my wife and my name; have it here; we have it; have it in the office; in the office; got it here; it is here; here at the store; here in the office; title here; in the file; in our possession; in hand; in seller s name; in the seller s name; seller s name; in the dealer s name; in dealer s name; in owner s name; in the owner s name; in seller name; in our name; my name; seller s name in hand; in hand seller s name; in my name in hand; title in hand; have the title; i have it here; got the title; title in my name; i have title; our name",
     "seller-not-in-hand":
       "in my name but; waiting on the title; title is coming; title on the way; bank holds the title; title is in the mail; not in hand",
     "other-name":
-      "estate s name; in the previous owner s name; another name; open title; not in my name; somebody else s name; still in the; in his name; previous owner s name; in the name of; jumped title; in her name; wife s name; in the estate s name; still in the estate s name",
+      "estate s name; in the previous owner s name; another name; open title; not in my name; somebody else s name; still in the; in his name; previous owner s name; in the name of; jumped title; in her name; wife s name; father s name; dad s name; mother s name; husband s name; brother s name; late father s name; late husband s name; in the estate s name; still in the estate s name",
     "no-title":
-      "no title; bill of sale only; there is no title; does not have a title; without a title; no papers; lost the title; title is lost",
+      "no title; bill of sale only; there is no title; does not have a title; without a title; no papers; lost the title; title is lost; no v5; no log book; no logbook; no paperwork; no registration document",
   }),
   ...of(
     "identity.title-holder",
@@ -48,15 +48,22 @@ export const papersOptions: readonly OptionWords[] = [
   ...of("identity.lien", {
     none: "no lien; none; no lien on it; lien free; no finance; no money owed; nothing owed; no outstanding finance; free of lien; no loan; no finance on it; finance free; clear of finance; nothing owing; nothing owing on it; owned outright; own it outright; free and clear; no loans against it",
     released:
-      "released; lien released; paid off; released it; been released; lien has been paid; got the release; satisfied",
+      "released; lien released; paid off; released it; been released; lien has been paid; got the release; satisfied; been settled; settled",
     "release-promised":
       "will be released; will be paid off; be paid off at closing; get paid off; release is coming; release promised; to be paid off",
-    open: "has a lien; still a lien; bank still; money owed; open; still owe; lien on it; open lien",
+    open: "has a lien; still a lien; bank still; money owed; open; still owe; lien on it; open lien; owing on it; owing; outstanding",
   }),
+  ...of(
+    "identity.lien",
+    {
+      none: "free and clear; owned outright; own it outright; nothing owed on it; nothing owing on it; no money owing; no money owed",
+    },
+    true,
+  ),
   ...of("identity.import-papers", {
     "never-imported": "never imported; home market; sold new here; domestic car",
     complete:
-      "paper complete; complete; all paper; import paper complete; imported with papers; papers in order; all in order; fully imported; papers are there",
+      "paper complete; complete; all paper; import paper complete; imported with papers; papers in order; all in order; fully imported; papers are there; all there; in the file; all present; in the folder; all with it",
     incomplete: "incomplete; papers missing; missing paper; papers incomplete",
   }),
   ...of("identity.odometer-disclosure", {
@@ -67,11 +74,11 @@ export const papersOptions: readonly OptionWords[] = [
   }),
   ...of("identity.keys", {
     "full-set-and-spare":
-      "full set and a spare; full set plus a spare; two set of key; two sets; full set plus spare; set and a spare; both sets; two full sets; spare key; all keys and spares",
+      "full set and a spare; full set plus a spare; two set of key; two sets; full set plus spare; set and a spare; both sets; two full sets; spare key; key and a spare; full set of key and a spare; set of key and a spare; key plus a spare; key and spare; all keys and spares",
     "full-set":
-      "one set; full set; one full set; all the keys; one set of keys; both keys; two keys; two key",
+      "one set; full set; one full set; all the keys; one set of keys; both keys; two keys; two key; original keys; all its keys",
     incomplete:
-      "one missing; missing; missing key; key missing; one key is missing; no trunk key; one key only; lost",
+      "one missing; missing; missing key; key missing; one key is missing; no trunk key; one key only; lost; come with one key; has one key; with one key; only one key; just one key; just the one key; single key; only the one; only have one key; no spare key",
   }),
   ...of("identity.claimed-model", {
     clone: "clone; tribute; replica; recreation",
@@ -82,13 +89,31 @@ export const papersOptions: readonly OptionWords[] = [
     recovered: "recovered; recovered theft; theft recovery",
     reported: "reported stolen",
   }),
+  ...of(
+    "identity.owners",
+    {
+      complete:
+        "one owner from new; one owner car; one owner since new; single owner from new; single owner car; same family from new; same family since new; same owner from new",
+    },
+    true,
+  ),
   ...of("identity.owners", {
-    complete: "complete; fully documented; all owners known; known from new; one owner from new; unbroken",
+    complete:
+      "complete; fully documented; all owners known; known from new; one owner from new; unbroken; full; known; from new; back to new; all the way back",
     told: "told; partly documented",
     gaps: "gap; gaps; unknown",
   }),
+  ...of(
+    "identity.registration",
+    {
+      current: "currently registered; tags are current; plates are current",
+      lapsed: "not registered; off the road declared",
+    },
+    true,
+  ),
   ...of("identity.registration", {
-    current: "current; up to date; valid; registered",
+    current:
+      "current; up to date; valid; registered; currently registered; good until; good through; good till",
     lapsed: "lapsed; expired; out of date; ran out",
     none: "never registered",
   }),
@@ -111,9 +136,9 @@ export const papersOptions: readonly OptionWords[] = [
       actual:
         "actual mile; actual; genuine; original mile; true mile; real mile; original kilometer; actual mileage; genuine mile; original; genuine mile; documented mile; actual original miles",
       believed:
-        "believed actual; believe that is right; believe that s right; believe it; believe that; believe it is right; think that is right; believe it is genuine; believed genuine; believe they are genuine; should be right; believe it is actual; believe that is actual; believed to be actual; think that is actual; believe those are actual; we believe that is right; believe it to be actual; believed to be correct",
+        "believed actual; believe that is right; believe that s right; believe it; believe that; believe it is right; think that is right; believe it is genuine; believed genuine; believe they are genuine; should be right; believe it is actual; believe that is actual; believed to be actual; think that is actual; believe those are actual; we believe that is right; believe it to be actual; believes to be genuine; believe that is correct; believe that s correct; believe it is correct; believes to be correct; believe to be genuine; believes it to be genuine; believes genuine; thought to be genuine; thought to be correct; believe to be correct; understood to be genuine; believed to be correct",
       unknown:
-        "true mileage unknown; could not tell you the real mile; could not tell you the mile; can not promise that s right; can not promise that is right; can not promise; can not guarantee the mile; can not guarantee; no guarantee; can not swear to it; do not know if that is true; do not know if it is true; who know; five digit so who know; could not tell you if; your guess is as good as mine; can not be verified; not verified; no proof of that; can not prove it; could be round once; might be round once; not guaranteed; no way of knowing; mileage unknown; tmu; true mile unknown; not actual; unknown mileage; no idea if that is right; can not vouch for the mileage; cannot vouch; not the true figure; mileage is unknown; do not know if that is right; can not say if that is right; miles unknown; exempt mile; no way to know; do not know the true miles",
+        "true mileage unknown; could not tell you the real mile; could not tell you the mile; can not promise that s right; can not promise that is right; can not promise; can not guarantee the mile; can not guarantee; no guarantee; can not swear to it; do not know if that is true; do not know if it is true; who know; five digit so who know; could not tell you if; your guess is as good as mine; can not be verified; not verified; no proof of that; can not prove it; could be round once; might be round once; not guaranteed; no way of knowing; mileage unknown; tmu; true mile unknown; not actual; unknown mileage; no idea if that is right; can not vouch for the mileage; cannot vouch; not the true figure; mileage is unknown; do not know if that is right; can not say if that is right; miles unknown; no way of proving; no way of proving it; no way to prove; can not be sure of; do not know if that is been around; do not know if it has been around; around once or twice; once or twice; anyone s guess; anybody s guess; can not verify; could not verify; not genuine; may have been round; may have been round the clock; been around the clock; exempt mile; no way to know; do not know the true miles",
     },
     false,
   ),
@@ -126,7 +151,7 @@ export const papersOptions: readonly OptionWords[] = [
       "complete-with-bills":
         "restored with bills; restored with receipts; restoration with receipts; fully restored with all the receipts",
       complete:
-        "fully restored; full restoration; nut and bolt restoration; frame off restoration; body off restoration; rotisserie restoration; complete restoration; ground up restoration; restored",
+        "fully restored; full restoration; nut and bolt restoration; frame off restoration; body off restoration; rotisserie restoration; complete restoration; ground up restoration; restored; car was restored; car has been restored; was restored in; was restored between; restored in; restored between; was restored by; been fully restored; restoration was completed; it was restored; it s been restored",
     },
     true,
   ),

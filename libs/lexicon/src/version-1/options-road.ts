@@ -5,7 +5,7 @@ import type { OptionWords } from "./option-words.ts";
 export const roadOptions: readonly OptionWords[] = [
   ...of("road.take-up", {
     smooth:
-      "smooth; smoothly; takes up smoothly; good; grabs well; takes up nicely; engages smoothly; fine; strong; no slip; does not slip; not slip; light no slip; bites well; bites cleanly",
+      "smooth; smoothly; takes up smoothly; good; grabs well; takes up nicely; engages smoothly; fine; strong; no slip; does not slip; not slip; light no slip; bites well; bites cleanly; bites nicely; bite nicely; nicely; perfectly; new; bites low; bites where it should; like it should; as it should; light; light and smooth",
     judders: "judder; chatter; shudder; grabs",
     delayed: "delayed; slow to engage",
     slips: "slip; slipping; slips",
@@ -24,11 +24,17 @@ export const roadOptions: readonly OptionWords[] = [
     },
     true,
   ),
+  ...of("road.shifts", {
+    clean:
+      "cleanly; nicely; well; beautifully; perfectly; slick; slick as you like; like it should; as it should; light and easy; positive; precise; spot on; no trouble; no problem; no issue",
+    slips: "slipping; slipping in",
+    stiff: "stiff cold; bit stiff; reluctant; vague",
+  }),
   ...of(
     "road.tracking",
     {
       straight:
-        "track straight; run straight; tracks straight; tracks true; goes straight; drive straight; straight down the road; drives straight; straight as a die; run true; goes down the road straight; straight and true; hands off straight; holds a straight line; does not wander; stays in its lane",
+        "track straight; run straight; tracks straight; tracks true; goes straight; drive straight; straight down the road; drives straight; straight as a die; run true; goes down the road straight; straight and true; hands off straight; holds a straight line; does not wander; stays in its lane; drives nice and straight; drive nice and straight; down the road nice and straight; straight and level; goes straight down the road; arrow straight; straight as an arrow down the road; drive arrow straight",
       drifts: "drift; drifts left; drifts to the",
       wanders: "wander; wanders; vague; all over the road; tramline",
       pulls: "pull on the highway; pulls while driving",
@@ -41,7 +47,7 @@ export const roadOptions: readonly OptionWords[] = [
       none: "no vibration; no shake; no shimmy; does not shake; no shaking; does not shimmy; does not vibrate; doesn t shake; smooth at speed; vibration free; no vibrations",
       slight:
         "slight vibration; little vibration; bit of a vibration; bit of vibration; small vibration; slight shake; a vibration",
-      rim: "vibration in the steering wheel; shudder in the wheel; shudder through the wheel; shudder in the steering wheel; wobble in the wheel; shake the wheel; wheel shake; wheel wobble; shimmy in the wheel; shake in the wheel; steering wheel shake; vibration in the wheel; vibrates through the wheel",
+      rim: "vibration in the steering wheel; shudder in the wheel; shudder through the wheel; shudder in the steering wheel; wobble in the wheel; shake the wheel; wheel shake; wheel wobble; shimmy in the wheel; shake in the wheel; steering wheel shake; vibration in the wheel; vibrates through the wheel; vibration through the steering wheel; vibration through the wheel; shake through the wheel; steering wheel wobble",
       seat: "vibration in the seat",
     },
     true,
@@ -49,7 +55,7 @@ export const roadOptions: readonly OptionWords[] = [
   ...of(
     "road.noise",
     {
-      none: "no strange noise on the road; no rattle; no noise on the road; no clunks; drive quiet; quiet on the road",
+      none: "no strange noise on the road; no rattle; no noise on the road; no clunks; drive quiet; quiet on the road; no squeak; no squeak or rattle; no squeaks; no knocks or clunks; no clunk or rattle",
       wind: "wind noise",
       clunk: "clunk; clunking; clunks; clonk",
       rumble: "rumble; wheel bearing noise; rumbles; wheel bearing hum; growl from the wheel",
@@ -71,14 +77,32 @@ export const roadOptions: readonly OptionWords[] = [
     },
     true,
   ),
+  ...of("road.cold-start", {
+    "at-once":
+      "fine; no trouble; no problem; no issue; right up; straight up; good; nicely; perfectly; immediate; instant; no drama; no fuss",
+    "several-tries":
+      "reluctant; reluctantly; takes a bit; a bit of a pig; need a few goes; a pain; difficult; struggles; fussy; does not like it",
+    "within-ten-seconds":
+      "takes a few turns; few turns; after a few turns; needs a few turns; bit of churning",
+  }),
   ...of("road.lock-up", {
     "none-fitted":
       "not fitted; no overdrive; does not have; does not have it; has not got; without overdrive; never fitted",
   }),
+  ...of(
+    "road.idle-quality",
+    {
+      even: "smooth at idle; steady at idle; even at idle; ticks over nicely; ticks over sweetly; ticks over like a watch",
+      uneven: "rough at idle; lumpy at idle",
+      hunts: "hunt at idle; hunting at idle; hunt on tickover",
+      misses: "miss at idle; misfire at idle",
+    },
+    true,
+  ),
   ...of("road.idle-quality", {
-    even: "even; idles smooth; idle smoothly; smooth; steady; idles nice; evenly; idles evenly; idles fine; idle good; idles well; purrs",
-    uneven: "uneven; rough; lumpy; rough idle; idles rough; lopey",
-    hunts: "hunt; hunting; surges; hunts up and down",
+    even: "even; idles smooth; idle smoothly; smooth; steady; idles nice; evenly; idles evenly; idles fine; idle good; idles well; purrs; nicely; well; smoothly; beautifully; sweetly; perfectly; fine; good; nice; rock steady; nice and smooth; nice and steady; nice and even; tick over nicely; lovely; spot on; settles nicely",
+    uneven: "uneven; rough; lumpy; rough idle; idles rough; lopey; bit rough; a bit rough; lumpy; not smooth",
+    hunts: "up and down; hunt; hunting; surges; hunts up and down",
     misses: "miss; misfire; misses; has a miss",
   }),
   ...of(

@@ -55,7 +55,8 @@ export const underOptions: readonly OptionWords[] = [
     rough: "rough; rusty; notchy",
   }),
   ...of("driveline.limited-slip", {
-    works: "limited slip works; work; fitted; working; has",
+    works:
+      "limited slip works; work; fitted; working; has limited slip; has a limited slip; got limited slip; got a limited slip",
     open: "open; open axle; open differential; open diff",
     worn: "worn; does not work; slips",
   }),

@@ -68,9 +68,13 @@ export const bodySubjects: readonly Subject[] = [
   subject(
     "window-channels",
     ["body.window-channels"],
-    "window channel; window aperture; rear window channel",
+    "window channel; window aperture; rear window channel; around the rear/back window/glass/screen; under the rear/back window/glass; below the back/rear window/glass; corner of the back/rear window; around the windshield/windscreen; around the screen; bottom of the back window",
   ),
-  subject("drip-rails", ["body.drip-rails"], "drip rail; roof gutter; rain gutter"),
+  subject(
+    "drip-rails",
+    ["body.drip-rails"],
+    "drip rail; roof gutter; rain gutter; gutter; drip channel; roof drip rail",
+  ),
   subject("vinyl-roof", ["body.vinyl-roof"], "vinyl roof; vinyl top; landau top"),
   subject(
     "wood-frame",
@@ -193,7 +197,12 @@ export const bodySubjects: readonly Subject[] = [
     "door bottom; bottom of the door; bottom edge of the door; lower door (seam/skin); bottom of it",
     DOORS,
   ),
-  subject("jambs", ["doors.jambs"], "door jamb; door shut; door opening; jamb", DOORS),
+  subject(
+    "jambs",
+    ["doors.jambs"],
+    "door jamb; door shut are/have/look; in the door shut; door opening; jamb; a/b post; door frame; door surround",
+    DOORS,
+  ),
   subject("first-color", ["doors.first-color"], "first/original/factory color"),
   subject("vent-windows", ["doors.vent-windows"], "vent window; wing window; front quarterlight"),
   subject("sunroof", ["doors.sunroof"], "sunroof; sun roof; sliding roof; sunshine roof"),

@@ -9,7 +9,7 @@ export const cabinSubjects: readonly Subject[] = [
   subject(
     "trunk-floor",
     ["trunk.floor"],
-    "trunk/boot floor; load floor; floor of the trunk/boot; trunk/boot pan; cargo floor",
+    "trunk/boot floor; load floor; floor of the trunk/boot; trunk/boot pan; cargo floor; bed floor; bed wood; floor of the bed; load area; load bay",
   ),
   subject(
     "wheel-wells",
@@ -72,7 +72,11 @@ export const cabinSubjects: readonly Subject[] = [
   subject("belt-latch", ["interior.belt-latch"], "seat belt latch/buckle; buckle"),
   subject("smell", ["interior.smell"], "smell; odor; smell inside"),
   subject("water-marks", ["interior.water-marks"], "water mark; tide mark; water stain"),
-  subject("flood", ["interior.flood-line"], "flood line; flood damage; flood; flooding"),
+  subject(
+    "flood",
+    ["interior.flood-line"],
+    "flood line; flood damage; flood; flooding; flooded; been flooded",
+  ),
   subject("silt", ["interior.silt"], "silt; mud residue"),
   subject(
     "top",
@@ -93,7 +97,7 @@ export const cabinSubjects: readonly Subject[] = [
   subject(
     "top-pump",
     ["interior.top-pump"],
-    "top pump; hood pump; top cylinder; top ram; the pump; top hydraulics",
+    "top pump; hood pump; ram; hydraulic ram; hydraulic pump; top cylinder; top ram; the pump; top hydraulics",
   ),
   subject("speedometer", ["electrics.speedometer"], "speedometer; speedo"),
   subject("odometer-works", ["electrics.odometer-works"], "odometer count; odometer works"),
@@ -125,7 +129,7 @@ export const cabinSubjects: readonly Subject[] = [
       "electrics.charge-gauge",
       "electrics.tachometer",
     ],
-    "gauge; instrument; dial; all the gauge",
+    "gauge; instrument; dial; all the gauge; everything on the dash/dashboard; everything in the dash; everything work on the dash/dashboard; all the dial; instrumentation",
   ),
   subject(
     "warning-lamps",
@@ -138,7 +142,11 @@ export const cabinSubjects: readonly Subject[] = [
     "headlight; headlamp; head lamp/light; low beam; high beam; light in front",
     "left-headlamp right-headlamp",
   ),
-  lamp("parking-lamp", "parking lamp/light; sidelight; side light", "left-front-parking right-front-parking"),
+  lamp(
+    "parking-lamp",
+    "parking lamp/light; sidelight; side light/lamp; running light",
+    "left-front-parking right-front-parking",
+  ),
   lamp(
     "turn",
     "turn signal; blinker; indicator; turn light",
@@ -158,7 +166,11 @@ export const cabinSubjects: readonly Subject[] = [
     "plate",
   ),
   lamp("interior-lamp", "dome light/lamp; courtesy light/lamp; interior light/lamp", "interior"),
-  lamp("dash-lamp", "dash light/lamp; instrument light/lamp; panel light", "instrument"),
+  lamp(
+    "dash-lamp",
+    "dash light/lamp; instrument light/lamp; panel light; instrument lighting; dash lighting; gauge light; panel lighting",
+    "instrument",
+  ),
   subject("hazard", ["electrics.hazard"], "hazard (flasher/light); four way flasher"),
   subject("horn", ["electrics.horn"], "horn"),
   subject("wipers", ["electrics.wipers"], "wiper; windshield/windscreen wiper"),
@@ -168,7 +180,7 @@ export const cabinSubjects: readonly Subject[] = [
   subject(
     "defrost",
     ["electrics.defrost"],
-    "defrost; defroster; demister; rear defroster; heated rear window",
+    "defrost; defroster; demister; rear defroster; heated rear window; heated rear screen; rear demister; heated back window",
   ),
   subject(
     "air-conditioning",
@@ -222,4 +234,9 @@ export const cabinSubjects: readonly Subject[] = [
   subject("battery-age", ["electrics.battery-age"], "battery age; battery date"),
   subject("power-seat", ["electrics.power-seat"], "power/electric seat"),
   subject("antenna", ["electrics.antenna"], "antenna; aerial; power antenna; electric aerial"),
+  subject(
+    "no-item",
+    [],
+    "cab corner; spoke; sun visor; visor; cup holder; roll bar; roll cage; cigarette/cigar lighter; lighter; wood on the dash; dash wood; wood trim; wood veneer; veneer; glove box/compartment; glovebox; grab handle; arm rest; armrest; ash tray; ashtray; speaker; tool box/toolbox; bed liner; bedliner; roof rack; luggage rack; tow bar; tow hitch; hitch; trailer hitch; mud flap; running board; shifter boot; gear knob; shift knob; gear lever; parcel shelf; package tray; rear shelf; kick panel; sill plate; scuff plate; door handle; gas cap; fuel cap; filler cap; petrol cap; oil cap; radiator cap; air filter; air cleaner; fan shroud; distributor; dizzy; coil pack; ignition lead; plug wire; spark plug wire; headlight switch; dimmer switch; light switch; car cover; storage cover; picnic table; badge bar; spot lamp/light; driving lamp/light; fog light/lamp; spotlight; foglight; heat shield; skid plate; winch; bull bar; brush guard",
+  ),
 ];

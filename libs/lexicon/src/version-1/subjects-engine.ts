@@ -9,7 +9,7 @@ export const engineSubjects: readonly Subject[] = [
   subject(
     "engine",
     ["identity.originality", "engine.rebuild-claim", "engine.noise", "engine.displacement", "engine.finish"],
-    "engine; motor; mill; lump; power plant",
+    "engine; motor; mill; original four/six/eight cylinder; original v 8/6/12; original v8/v6/v12; original straight six/eight; original inline six; original flat six/four; lump; power plant",
     "engine",
   ),
   subject("head", ["engine.rebuild-claim"], "cylinder head; head; bottom end; top end"),
@@ -49,11 +49,15 @@ export const engineSubjects: readonly Subject[] = [
     "hose; radiator hose; heater hose; coolant hose; rear hose; top hose; bottom hose",
   ),
   subject("radiator", ["engine.radiator"], "radiator; rad"),
-  subject("wiring", ["engine.wiring"], "wiring; harness; wiring harness; loom; wiring loom"),
+  subject(
+    "wiring",
+    ["engine.wiring"],
+    "wiring; harness; wiring harness; loom; wiring loom; engine (bay) wiring/harness/loom",
+  ),
   subject(
     "fuel-smell",
     ["engine.fuel-smell"],
-    "fuel/gas/petrol/gasoline smell; smell of fuel/gas/petrol/gasoline; smells of fuel/gas/petrol; smell of gas",
+    "fuel/gas/petrol/gasoline smell; smell of fuel/gas/petrol/gasoline; smells of fuel/gas/petrol; smell of gas; smell (any) gas/fuel/petrol/gasoline under the hood/bonnet; smell any gas/fuel/petrol/gasoline; smell gas/fuel/petrol under the hood/bonnet",
   ),
   subject(
     "smoke",
@@ -155,13 +159,13 @@ export const engineSubjects: readonly Subject[] = [
   subject(
     "title",
     ["identity.title-holder", "identity.title-brand", "identity.title-kind"],
-    "title; registration document; pink slip; logbook; log book; v5c; v5; buff logbook; title document; bill of sale; clean title",
+    "title; paperwork title; registration document; pink slip; logbook; log book; v5c; v5; buff logbook; title document; bill of sale; clean title",
   ),
   subject("title-brand", ["identity.title-brand"], "title brand; brand on the title"),
   subject(
     "lien",
     ["identity.lien"],
-    "lien; outstanding finance; finance owing; loan on it; finance; any finance; money owing on it",
+    "lien; outstanding finance; finance owing; loan on it; loan; finance; any finance; money owing on it",
   ),
   subject(
     "market-label",
@@ -171,7 +175,7 @@ export const engineSubjects: readonly Subject[] = [
   subject(
     "import-papers",
     ["identity.import-papers"],
-    "import papers; import paper; customs paper; import document; customs document; custom paper",
+    "import papers; import paper; import paperwork; customs paperwork; customs paper; import document; customs document; custom paper",
   ),
   subject(
     "odometer",
@@ -192,7 +196,7 @@ export const engineSubjects: readonly Subject[] = [
   subject(
     "bills",
     ["identity.restoration-bills"],
-    "restoration bill/invoice/receipt; receipt/bill for the restoration; bill; receipt; invoice",
+    "restoration bill/invoice/receipt; restoration paperwork; folder of receipts; file of receipts; file full of bills; stack of receipts; receipt/bill for the restoration; bill; receipt; invoice",
   ),
   subject(
     "photographs",
@@ -205,7 +209,7 @@ export const engineSubjects: readonly Subject[] = [
   subject(
     "gearbox-kind",
     ["identity.gearbox-kind"],
-    "gearbox kind; five speed (gearbox/manual); four speed (gearbox/manual); three speed (gearbox/manual); six speed (gearbox/manual); five speed gear box; four speed automatic; three speed automatic; four speed with overdrive; with overdrive",
+    "automatic gearbox/transmission; an automatic; is automatic; auto box; auto gearbox/transmission; gearbox kind; five speed (gearbox/manual); four speed (gearbox/manual); three speed (gearbox/manual); six speed (gearbox/manual); five speed gear box; four speed automatic; three speed automatic; four speed with overdrive; with overdrive",
   ),
   subject("overdrive", ["road.lock-up"], "overdrive; converter lock up; lock up converter"),
   subject("theft", ["identity.theft"], "theft check; stolen; theft recovery; theft"),
@@ -214,7 +218,7 @@ export const engineSubjects: readonly Subject[] = [
   subject(
     "service-book",
     ["identity.service-book"],
-    "service book; service record; service history; book of service; service record book",
+    "service book; service record; service history; history file; history folder; bit of history; some history; history in the; good history; paper history; service file; full history; maintenance record; maintenance history; book of service; service record book",
   ),
   subject(
     "registration",

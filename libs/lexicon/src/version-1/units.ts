@@ -33,7 +33,7 @@ export const unitWords: readonly UnitWords[] = [
   unit("deg?", "degree; deg"),
   unit("rpm", "rpm; rev; revolution; revs; r p m; revs a minute; revs per minute"),
   unit("mi", "mile; mi; mls"),
-  unit("km", "km; kilometer; k m; kms; clicks"),
+  unit("km", "km; kilometer; k m; kms"),
   unit("mph", "mph; mile an hour; mile per hour; miles an hour"),
   unit("km/h", "km h; kilometer an hour; kilometer per hour; kph"),
   unit("inHg", "inch of vacuum; inch of mercury; in hg; inhg"),
