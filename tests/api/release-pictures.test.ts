@@ -133,6 +133,12 @@ test("what was sent stays; the record names its bytes; what was never sent goes 
     [line],
   );
   expect(entry?.content).toContain(picture.sha256);
+  const photographsOf = async (who: Person) =>
+    (await who.does("exports.get", { path: { id: who.organization } })).releases.map(
+      (each) => each["photographs"],
+    );
+  expect(await photographsOf(world.dealer)).toMatchObject([[{ id: picture.id, sha256: picture.sha256 }]]);
+  expect(await photographsOf(world.buyer)).toEqual([[]]);
   const forgotten = await add(world.dealer, await another(110));
   const database = service().app.get(Database, { strict: false });
   await sweepTables(database, inDays(29));

@@ -90,7 +90,11 @@ export const partsOf = {
   ),
   releases: rows(
     `id, comparison_id AS comparison, entry_index AS entry, vehicle_id AS vehicle, buyer_id AS buyer, dealer_id AS dealer,
-     state, instant(released_at) AS "releasedAt"`,
+     state, instant(released_at) AS "releasedAt",
+     (SELECT coalesce(json_agg(json_build_object('id', p.id, 'sha256', f.sha256, 'sentAt', instant(p.sent_at),
+        'address', '/api/v1/release-pictures/' || p.id || '/original') ORDER BY p.id), '[]')
+      FROM release_picture p JOIN evidence_file f ON f.id = p.file_id
+      WHERE p.release_id = release.id AND p.organization_id = $1::uuid) AS photographs`,
     "release WHERE buyer_id = $1::uuid OR dealer_id = $1::uuid",
   ),
   decisions: rows(
