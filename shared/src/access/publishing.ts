@@ -32,4 +32,16 @@ export const publishingAccess = {
   },
   "shareLinks.revoke": { method: "DELETE", path: "/share-links/:id", who: [dealer("own")] },
   "sharedStatements.get": { method: "GET", path: "/shared-statements/:token", public: true, who: [] },
+  "sharedStatements.small": {
+    method: "GET",
+    path: "/shared-statements/:token/pictures/:id/small",
+    public: true,
+    who: [],
+  },
+  "sharedStatements.large": {
+    method: "GET",
+    path: "/shared-statements/:token/pictures/:id/large",
+    public: true,
+    who: [],
+  },
 } as const satisfies Readonly<Record<string, Access>>;

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { Instant, ItemId, ObjectId, PositionId } from "../identifier.ts";
 import { nameOf } from "../names.ts";
 import { Report, Vehicle } from "../report.ts";
+import { EvidenceSeen, Webp } from "./evidence.ts";
 import { SealedVersion } from "./vehicles.ts";
 import { CreatedDraft, Named, pageOf, PageQuery, Revision, type Contract } from "./paging.ts";
 
@@ -60,11 +61,25 @@ export const ShareLinkSeen = z.strictObject({
 });
 export type ShareLinkSeen = z.infer<typeof ShareLinkSeen>;
 
+/** A photograph sealed in the statement, as whoever holds the link sees it: a copy without metadata. */
+export const SharedPicture = EvidenceSeen.pick({
+  id: true,
+  item: true,
+  position: true,
+  caption: true,
+  width: true,
+  height: true,
+  placeholder: true,
+});
+export type SharedPicture = z.infer<typeof SharedPicture>;
+
 /** What a reader who is not signed in gets: the published statement and nothing else. */
 export const SharedStatement = z.strictObject({
   vehicle: Vehicle,
   dealer: Named.omit({ id: true }),
   statement: SealedVersion,
+  /** By place; first those of the car as a whole. */
+  pictures: z.array(SharedPicture),
   document: Report,
 });
 export type SharedStatement = z.infer<typeof SharedStatement>;
@@ -77,4 +92,6 @@ export const publishingContracts = {
   "shareLinks.list": { query: PageQuery, status: 200, answer: pageOf(ShareLinkSeen) },
   "shareLinks.revoke": { status: 204, answer: null },
   "sharedStatements.get": { status: 200, answer: SharedStatement },
+  "sharedStatements.small": { status: 200, answer: Webp },
+  "sharedStatements.large": { status: 200, answer: Webp },
 } as const satisfies Record<string, Contract>;

@@ -1,17 +1,24 @@
 import { beforeEach, describe, expect, test } from "vitest";
+import sharp from "sharp";
 import request from "supertest";
+import { Arrivals } from "../../../apps/api/src/capabilities/evidence/arrivals.ts";
 import { makeBookingWorld, type BookingWorld, monday, newClock } from "../setup/booking-story.ts";
 import { query } from "../setup/database.ts";
+import { send } from "../setup/evidence-story.ts";
+import { photograph } from "../setup/pictures.ts";
 import { useService } from "../setup/service.ts";
 import {
   acceptOrder,
+  draftStatement,
   entryAt,
   headliner,
   horn,
   inspect,
+  makeVehicle,
   order,
   readComparison,
   reseal,
+  seal,
 } from "../setup/story.ts";
 
 const clock = newClock();
@@ -27,6 +34,14 @@ const share = (vehicle: string) =>
     path: { id: vehicle },
     body: { name: "Bea's brother", expires: later(30).toISOString() },
   });
+/** A car of the dealer's, listed with a statement that has a photograph of the horn. */
+async function publishWith(photo: Buffer): Promise<{ vehicle: string; statement: string }> {
+  const vehicle = await makeVehicle(world.dealer);
+  const draft = await draftStatement(world.dealer, vehicle);
+  const file = await send(world.dealer, draft.id, photo, { item: "electrics.horn" });
+  await service().app.get(Arrivals, { strict: false }).take(file);
+  return { vehicle, statement: (await seal(world.dealer, draft.id, draft.revision)).id };
+}
 const open = (token: string) => world.nobody.ask("sharedStatements.get", { path: { token } });
 
 test("the dealer withdraws and publishes again; the reason stays with the dealer", async () => {
@@ -91,6 +106,30 @@ describe("a share link", () => {
       "SELECT row_to_json(s)::text AS text FROM share_link s",
     );
     expect(row?.text).not.toContain(token);
+  });
+
+  test("shows the statement's photographs as copies, under the same conditions, and those of no other car", async () => {
+    const photo = await photograph();
+    const { statement, vehicle } = await publishWith(photo);
+    const [one, other] = [await share(vehicle), await share(world.vehicle)];
+    const { body } = await open(one.token);
+    expect(body.pictures).toMatchObject([{ item: "electrics.horn", position: "", width: 1600 }]);
+    expect((await open(other.token)).body.pictures).toEqual([]);
+    const id = body.pictures[0]?.id ?? "";
+    const see = (token: string) => world.nobody.ask("sharedStatements.small", { path: { token, id } });
+    const seen = await see(one.token);
+    expect([seen.status, seen.headers["content-type"]]).toEqual([200, "image/webp"]);
+    expect((await sharp(seen.body).metadata()).exif).toBeUndefined();
+    expect((await see(other.token)).status).toBe(404);
+    const orderId = await order(world.buyer, world.inspector, vehicle, statement);
+    await acceptOrder(world.inspector, orderId);
+    expect((await see(one.token)).status).toBe(404);
+    const ofInspector = await world.inspector.ask("sharedStatements.small", {
+      path: { token: one.token, id },
+    });
+    expect(ofInspector.status).toBe(404);
+    await world.dealer.does("shareLinks.revoke", { path: { id: one.id } });
+    expect((await see(one.token)).status).toBe(404);
   });
 
   test("is closed when revoked, when it has expired, and while the car is withdrawn", async () => {

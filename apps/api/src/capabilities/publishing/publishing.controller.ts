@@ -63,4 +63,14 @@ export class PublishingController {
   shared(@Req() request: FastifyRequest, @Secret() secret: string) {
     return this.publishing.shared(request, secret);
   }
+
+  @Route("sharedStatements.small")
+  small(@Req() request: FastifyRequest, @Secret() secret: string, @Id() id: string) {
+    return this.publishing.sharedPicture(request, secret, id, "small");
+  }
+
+  @Route("sharedStatements.large")
+  large(@Req() request: FastifyRequest, @Secret() secret: string, @Id() id: string) {
+    return this.publishing.sharedPicture(request, secret, id, "large");
+  }
 }

@@ -30,23 +30,33 @@ export const shareLinks = pageStatement(
   "$3",
 );
 
+/** A car's link that holds: whether its reader must be blind, and whether nobody knows them while an inspection firm is at work. */
+const link = `link AS MATERIALIZED (
+    SELECT s.id, s.vehicle_id, ${mustBeBlind("v.id")} AS blind,
+      ($3::uuid IS NULL AND ${isBeingInspected("v.id")}) AS unknown
+    FROM share_link s JOIN vehicle v ON v.id = s.vehicle_id
+    WHERE s.token_hash = $2 AND s.revoked_at IS NULL AND s.expires_at > $4 AND v.listed)`;
+/** The newest sealed statement of it, for whoever may read that now. */
+const shown = `shown AS MATERIALIZED (
+    SELECT link.id, link.vehicle_id, rv.id AS version_id FROM link JOIN LATERAL (
+      SELECT newest.id FROM report_version newest
+      WHERE newest.vehicle_id = link.vehicle_id AND newest.kind = 'statement'
+      ORDER BY newest.sealed_at DESC, newest.number DESC LIMIT 1) rv ON true
+    WHERE NOT link.blind AND NOT link.unknown)`;
+
+/** Photographs sealed in a version. */
+const sealedPictures = (version: string) => `FROM evidence e JOIN evidence_file f ON f.id = e.file_id
+    WHERE e.report_id = ${version}.report_id AND e.sealed_in <= ${version}.number AND f.state = 'ready'
+      AND f.kind IN ('jpeg', 'png', 'webp', 'avif')`;
+
 /**
  * What is at a secret, while the link holds and the car is listed: the newest sealed statement. Counted and noted as shown in the
  * same breath, and neither where it is not shown: to whoever must be blind, and to a reader nobody knows while an inspection firm
  * is at work on the car. `$1` organizations, `$2` hash, `$3` the account or null, `$4` now.
  */
 export const sharedStatement = `
-  WITH link AS MATERIALIZED (
-    SELECT s.id, s.vehicle_id, ${mustBeBlind("v.id")} AS blind,
-      ($3::uuid IS NULL AND ${isBeingInspected("v.id")}) AS unknown
-    FROM share_link s JOIN vehicle v ON v.id = s.vehicle_id
-    WHERE s.token_hash = $2 AND s.revoked_at IS NULL AND s.expires_at > $4 AND v.listed),
-  shown AS MATERIALIZED (
-    SELECT link.id, link.vehicle_id, rv.id AS version_id FROM link JOIN LATERAL (
-      SELECT newest.id FROM report_version newest
-      WHERE newest.vehicle_id = link.vehicle_id AND newest.kind = 'statement'
-      ORDER BY newest.sealed_at DESC, newest.number DESC LIMIT 1) rv ON true
-    WHERE NOT link.blind AND NOT link.unknown),
+  WITH ${link},
+  ${shown},
   counted AS (
     UPDATE share_link s SET reads = reads + 1, last_read_at = $4 FROM shown WHERE s.id = shown.id),
   noted AS (${noteShown(
@@ -56,7 +66,17 @@ export const sharedStatement = `
   )})
   SELECT link.blind, link.unknown, rv.document, json_build_object('vehicle', v.document,
     'dealer', (SELECT json_build_object('name', o.name) FROM organization o WHERE o.id = v.organization_id),
-    'statement', ${sealed})::text AS body
+    'statement', ${sealed},
+    'pictures', coalesce((SELECT json_agg(json_build_object('id', e.id, 'item', e.item, 'position', e.position, 'caption', e.caption,
+        'width', f.width, 'height', f.height, 'placeholder', f.placeholder) ORDER BY e.item, e.position, e.id)
+      ${sealedPictures("rv")}), '[]'))::text AS body
   FROM link JOIN vehicle v ON v.id = link.vehicle_id
   LEFT JOIN shown ON true LEFT JOIN report_version rv ON rv.id = shown.version_id
   WHERE link.blind OR link.unknown OR shown.id IS NOT NULL`;
+
+/** One of its photographs, under the same conditions; the reading of the page is what counts and is noted. `$5` its id, else the same. */
+export const sharedPicture = `
+  WITH ${link},
+  ${shown}
+  SELECT f.id AS file FROM shown JOIN report_version rv ON rv.id = shown.version_id
+    CROSS JOIN LATERAL (SELECT f.id ${sealedPictures("rv")} AND e.id = $5::uuid) f`;

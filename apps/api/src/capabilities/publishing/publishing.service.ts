@@ -6,6 +6,7 @@ import {
   type ShareLinkRequest,
   type WithdrawRequest,
 } from "@evenhand/shared/http/publishing";
+import type { PictureSize } from "@evenhand/shared/evidence";
 import type { FastifyRequest } from "fastify";
 import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
@@ -19,10 +20,12 @@ import { Database, type Transaction } from "../../platform/database/database.ts"
 import { Ids } from "../../platform/database/ids.ts";
 import { readCursor, readPage } from "../../platform/database/page.ts";
 import { findRow, IdRow } from "../../platform/database/rows.ts";
+import type { FileAnswer } from "../../platform/http/file-answer.ts";
 import { JsonText } from "../../platform/http/json-text.ts";
 import { found, notFound, ProblemError } from "../../platform/problems/problem-error.ts";
+import { PictureFiles } from "../evidence/index.ts";
 import { readOpenFaults, VehiclesService } from "../vehicles/index.ts";
-import { listing, sharedStatement, shareLinks } from "./publishing.queries.ts";
+import { listing, sharedPicture, sharedStatement, shareLinks } from "./publishing.queries.ts";
 
 const year = 366 * 86_400_000;
 const Listing = z.object({ own: z.boolean(), body: ListingSeen.omit({ openFaults: true }) });
@@ -33,6 +36,8 @@ const Shared = z.object({
   blind: z.boolean(),
   unknown: z.boolean(),
 });
+
+const FileRow = z.object({ file: z.string() });
 
 /** Links to one car's statement that work at once. Common practice, no source. */
 const mostLinks = 100;
@@ -55,6 +60,7 @@ export class PublishingService {
     private readonly ids: Ids,
     private readonly vehicles: VehiclesService,
     private readonly actors: Actors,
+    private readonly pictures: PictureFiles,
     @Inject(CONFIG) private readonly config: Config,
   ) {}
 
@@ -132,15 +138,8 @@ export class PublishingService {
    */
   async shared(request: FastifyRequest, secret: string): Promise<JsonText> {
     const actor = await this.findReader(request);
-    const row = await findRow(this.database, Shared, {
-      text: sharedStatement,
-      values: [
-        actor?.organizations() ?? [],
-        Buffer.from(hashSecret(secret)),
-        actor?.account ?? null,
-        this.clock.now(),
-      ],
-    });
+    const values = this.reading(actor, secret);
+    const row = await findRow(this.database, Shared, { text: sharedStatement, values });
     const { document, body, blind, unknown } = found(row, "statement");
     if (blind) throw notFound("statement");
     if (unknown)
@@ -150,6 +149,23 @@ export class PublishingService {
       );
     const bytes = found(document, "statement");
     return new JsonText(`${body.slice(0, -1)},"document":${Buffer.from(bytes).toString("utf8")}}`);
+  }
+
+  /** A photograph of that statement, to whom it would be shown at this moment. */
+  async sharedPicture(
+    request: FastifyRequest,
+    secret: string,
+    id: string,
+    size: PictureSize,
+  ): Promise<FileAnswer> {
+    const values = [...this.reading(await this.findReader(request), secret), id];
+    const row = await findRow(this.database, FileRow, { text: sharedPicture, values });
+    return this.pictures.copy(found(row, "picture").file, size);
+  }
+
+  private reading(actor: Actor | null, secret: string): unknown[] {
+    const [account, now] = [actor?.account ?? null, this.clock.now()];
+    return [actor?.organizations() ?? [], Buffer.from(hashSecret(secret)), account, now];
   }
 
   /** Whoever is signed in beside the link is known by their session, a program by its token. */

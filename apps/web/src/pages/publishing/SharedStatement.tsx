@@ -17,6 +17,7 @@ import { ReaderSection } from "../../features/reports/ReaderSection";
 import { sheetQuery } from "../../entities/sheet/load-sheet";
 import type { SheetIndex } from "../../entities/sheet/sheet-index";
 import { useCarName } from "../../entities/car/CarName";
+import { SharedPictures } from "../../features/publishing/SharedPictures";
 import { sharedStatementQuery } from "../../features/publishing/queries";
 
 const route = getRouteApi("/shared/$token");
@@ -114,6 +115,7 @@ export const SharedStatement = () => {
         <p>{t("shared.note.what")}</p>
       </Notice>
       {document.terms !== undefined && <Terms terms={document.terms} />}
+      <SharedPictures token={token} pictures={shared.pictures} index={index} />
       <Lines document={document} index={index} />
     </Page>
   );

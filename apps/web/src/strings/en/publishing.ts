@@ -42,6 +42,8 @@ export const publishing = {
   "shared.title": "{car}",
   "shared.over": "Stated by {dealer}",
   "shared.under": "Statement version {version}, sealed {date}",
+  "shared.pictures": "Photographs of the statement",
+  "shared.picture": "Photograph of the statement: {place}",
   "shared.note": "What this is",
   "shared.note.what":
     "The dealer’s own statement, as sealed. Nobody has checked it here. What it is silent about stands as silent. It is no certificate of roadworthiness and no valuation; an independent inspection sets findings beside it.",
