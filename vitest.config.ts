@@ -8,6 +8,12 @@ const withService = {
   setupFiles: ["tests/setup/draws.ts", "tests/api/setup/after-each-file.ts"],
 };
 
+/** The journeys that every run goes; with BROWSER=full (`npm run test:browser`) what there is beside them as well. */
+const inBrowser = [
+  "tests/browser/*.test.ts",
+  ...(process.env["BROWSER"] === "full" ? ["tests/browser/at-length/*.test.ts"] : []),
+];
+
 /** One project a kind of test, so that `npm test -- --project published` runs just one kind. */
 const project = (name: string, include: string[], more: object = {}) => ({
   // No test depends on a time: the limits are there for what hangs, and a busy machine is no failure. Every core works: by default one would be kept idle.
@@ -48,7 +54,7 @@ export default defineConfig({
         fileParallelism: false,
       }),
       project("demo", ["tests/demo/**/*.test.ts"], { testTimeout: 600_000 }),
-      project("browser", ["tests/browser/**/*.test.ts"], {
+      project("browser", inBrowser, {
         ...withService,
         testTimeout: 600_000,
         // What a person would press again: once more, and the end of the run names what needed it.

@@ -16,20 +16,20 @@ const pages = [...textOf("apps/web/src/shell/router.tsx").matchAll(/= createRout
   });
 
 /** Every browser test that has axe look, and what lists screens for one: by what it opens. */
-const opened = ["tests/browser/", "tests/browser/setup/"]
+const opened = ["tests/browser/", "tests/browser/at-length/", "tests/browser/setup/"]
   .flatMap((folder) => readdirSync(new URL(folder, root)).map((name) => folder + name))
   .filter((path) => path.endsWith(".ts"))
   .map(textOf)
-  .filter((text) => /violations(?:On|InEveryLook)\(|Screen\b/.test(text))
+  .filter((text) => /violations(?:On|InLooks)\(|holds\(|Screen\b/.test(text))
   .flatMap((text) => [...text.matchAll(/["`](\/[^"`\n]*)["`]/g)].map(([, address]) => address ?? ""))
   .map((address) => address.replaceAll(/\$\{[^}]*\}/g, "any").replace(/\?.*/, ""));
 
 /** Pages that such a test comes to by a press or a letter, and under what name it looks at them. */
 const cameTo: Readonly<Record<string, readonly [test: string, name: string]>> = {
-  [mailedPages.invitation]: ["getting-back", "invitation"],
-  "/shared/$token": ["publishing", "shared"],
-  "/questions/$question": ["publishing", "question-answered"],
-  "/complaints/$complaint": ["publishing", "complaint-answered"],
+  [mailedPages.invitation]: ["at-length/getting-back", "invitation"],
+  "/shared/$token": ["at-length/publishing", "shared"],
+  "/questions/$question": ["at-length/publishing", "question-answered"],
+  "/complaints/$complaint": ["at-length/publishing", "complaint-answered"],
 };
 
 const isOpened = (page: string): boolean => {

@@ -3,6 +3,7 @@ import type { Locator, Page } from "playwright-core";
 import { expect, test } from "vitest";
 import type { Answer, AnswerCost } from "@evenhand/shared/page-one";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
+import { empty } from "../api/setup/database.ts";
 import { useService } from "../api/setup/service.ts";
 import { emailOf, password } from "../api/setup/world.ts";
 import { useBrowser } from "./setup/browser.ts";
@@ -10,7 +11,7 @@ import { compareDemoCar, demoPeople } from "./setup/demo-car.ts";
 import { keepPicture } from "./setup/pages.ts";
 import { signedIn } from "./setup/signed-in.ts";
 
-const service = useService();
+const service = useService({ emptyBetween: false });
 const browser = useBrowser();
 
 /** A table of costs with a row for whatever a demo car asks for. */
@@ -29,15 +30,20 @@ const costTable = {
   })),
 };
 
-/** A demo car compared, its answer as the service stores it, and its cost from the buyer's own table. */
-async function answered(name: string) {
+/** A demo car compared and nothing else there, its answer as the service stores it, and its cost from the buyer's own table. */
+async function answered() {
+  await empty(service().databaseUrl);
   const people = await demoPeople(service());
-  const { comparison } = await compareDemoCar(people, name);
+  const { comparison } = await compareDemoCar(people, "sovrano");
   await people.buyer.does("costTable.put", { revision: 0, body: costTable });
   const of = { path: { id: comparison } };
   const answer = await people.buyer.does("comparisons.answer", of);
   return { people, comparison, answer, cost: await people.buyer.does("comparisons.cost", of) };
 }
+
+let common: ReturnType<typeof answered> | undefined;
+/** The same for every test that only reads it. */
+const readOnly = () => (common ??= answered());
 
 const part = (page: Page, heading: string): Locator =>
   page
@@ -114,7 +120,9 @@ async function pricedAs(page: Page, { cost, asking }: AnswerCost): Promise<void>
 const figures = (page: Page): Locator => page.locator("dl").filter({ hasText: "Not known" });
 
 test("on the first screen of a desk: the three gravest, what nobody knows, the cost beside the price, and what to do next", async () => {
-  const { people, comparison, answer, cost } = await answered("sovrano");
+  // Of its own: here somebody asks the dealer.
+  common = undefined;
+  const { people, comparison, answer, cost } = await answered();
   expect(answer.matters.length).toBeGreaterThan(3);
   const desk = await signedIn(browser(), people.buyer, { viewport: { width: 1440, height: 900 } });
   const page = await desk.newPage();
@@ -153,7 +161,7 @@ test("on the first screen of a desk: the three gravest, what nobody knows, the c
 const pathOf = (request: { url(): string }): string => new URL(request.url()).pathname;
 
 test("what the page opens with is asked for before its code has come, and once; a refusal is not kept for whoever signs in", async () => {
-  const { people, comparison, answer } = await answered("sovrano");
+  const { people, comparison, answer } = await readOnly();
   const opensWith = ["", "/answer"].map((end) => `/api/v1/comparisons/${comparison}${end}`);
   const parts = [`/api/v1/case-parts/${comparison}/cases`];
   // As soon as the account has said that a buyer is signed in.
@@ -189,7 +197,7 @@ test("what the page opens with is asked for before its code has come, and once; 
 });
 
 test("what is wrong stands there before the application has come, in the reader's colors, and gives way to it", async () => {
-  const { people, comparison, answer } = await answered("sovrano");
+  const { people, comparison, answer } = await readOnly();
   const look = { viewport: { width: 360, height: 780 }, colorScheme: "dark" } as const;
   const buyer = await signedIn(browser(), people.buyer, look);
   const page = await buyer.newPage();
@@ -215,7 +223,7 @@ test("what is wrong stands there before the application has come, in the reader'
 });
 
 test("on the first screen of a phone: the claims struck through, the four figures and the first matter", async () => {
-  const { people, comparison, answer } = await answered("sovrano");
+  const { people, comparison, answer } = await readOnly();
   const phone = await signedIn(browser(), people.buyer, { viewport: { width: 360, height: 740 } });
   const small = await phone.newPage();
   await openAnswer(small, comparison);
@@ -249,7 +257,7 @@ test("on the first screen of a phone: the claims struck through, the four figure
 });
 
 test("a line is reached from its matter by keyboard, and the way back leads to the answer", async () => {
-  const { people, comparison, answer } = await answered("sovrano");
+  const { people, comparison, answer } = await readOnly();
   const context = await signedIn(browser(), people.buyer, { viewport: { width: 1280, height: 900 } });
   const page = await context.newPage();
   await openAnswer(page, comparison);
@@ -292,7 +300,7 @@ test("a line is reached from its matter by keyboard, and the way back leads to t
 });
 
 test("the list of all lines draws what is in sight: 25 to a screen, filtered by matter and mark, and every tally says the same", async () => {
-  const { people, comparison, answer } = await answered("sovrano");
+  const { people, comparison, answer } = await readOnly();
   const document = await people.buyer.does("comparisons.document", { path: { id: comparison } });
   const context = await signedIn(browser(), people.buyer, { viewport: { width: 1440, height: 900 } });
   const page = await context.newPage();
@@ -329,7 +337,7 @@ test("the list of all lines draws what is in sight: 25 to a screen, filtered by 
 });
 
 test("a line says why it matters and what it costs, and leads to asking the dealer and to laying it before them", async () => {
-  const { people, comparison } = await answered("sovrano");
+  const { people, comparison } = await readOnly();
   const document = await people.buyer.does("comparisons.document", { path: { id: comparison } });
   const at = document.entries.findIndex(
     ({ item, outcome }) => item === "steering.free-play" && outcome === "differ",

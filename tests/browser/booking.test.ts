@@ -2,7 +2,6 @@ import type { BrowserContextOptions, Page } from "playwright-core";
 import { expect, test } from "vitest";
 import type { Person } from "../api/setup/person.ts";
 import { useService } from "../api/setup/service.ts";
-import { makePerson } from "../api/setup/world.ts";
 import { bookingScene, type BookingScene } from "./setup/booking-scene.ts";
 import {
   requestHour,
@@ -143,51 +142,6 @@ test("from home, a car that was asked about is booked with eight presses at most
   const { items } = await scene.buyer.does("appointments.list", {});
   expect(items.map(({ state }) => state)).toEqual(["requested"]);
   expect(presses).toBeLessThanOrEqual(8);
-});
-
-test("an hour that somebody else took meanwhile is refused with hours that are free, and one of them can be taken", async () => {
-  const scene = await bookingScene(service());
-  const other = await makePerson(service(), "buyer", "Anselm Oduya-Birch");
-  const page = await pageOf(scene.buyer);
-  await page.goto(`/cars/${scene.vehicle}/hours`);
-  await page
-    .getByRole("button", { name: /Varga-Reyes, \$/ })
-    .first()
-    .click();
-  await page.getByRole("button", { name: "Hold this hour for 10 minutes" }).waitFor();
-  await requestHour({ ...scene, buyer: other });
-  await page.getByRole("button", { name: "Hold this hour for 10 minutes" }).click();
-  const refusal = page.getByRole("alert");
-  await refusal.getByText("Somebody else has that hour now").waitFor();
-  await refusal.getByText("These are free at this moment:").waitFor();
-  await keepPicture(page, "booking-lost");
-  await refusal.getByRole("button").first().click();
-  await page.getByText(/You hold this hour until/).waitFor();
-  const { items } = await scene.buyer.does("appointments.list", {});
-  expect(items.map(({ state }) => state)).toEqual(["held"]);
-});
-
-test("a buyer moves a visit and the hour that was given up stays in its history, then withdraws and sees what it settles", async () => {
-  const scene = await bookingScene(service());
-  const id = await requestHour(scene);
-  await takeRequested(scene, id);
-  const page = await pageOf(scene.buyer);
-  await page.goto(`/appointments/${id}`);
-  await page.getByRole("link", { name: "Move the visit" }).click();
-  await page
-    .getByRole("button", { name: /Varga-Reyes, \$/ })
-    .nth(30)
-    .click();
-  await page.getByRole("button", { name: "Move the visit to this hour" }).click();
-  await page.getByText(/given up:/).waitFor();
-  await keepPicture(page, "booking-moved");
-  await page.getByRole("radio", { name: "The buyer withdraws" }).check();
-  await page.getByRole("button", { name: "Cancel the visit" }).click();
-  await page.getByText("It was cancelled.", { exact: false }).waitFor();
-  await page.getByRole("link", { name: "Find another hour" }).first().waitFor();
-  const { state, history } = await scene.buyer.does("appointments.get", { path: { id } });
-  expect(state).toBe("cancelled");
-  expect(history.map((each) => each.move)).toEqual(["hold", "request", "reschedule", "cancel"]);
 });
 
 test("every screen of booking keeps the rules of WCAG 2.2 AA that axe can check, and fits a phone", async () => {

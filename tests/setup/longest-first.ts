@@ -1,7 +1,13 @@
 import { BaseSequencer, type TestSpecification } from "vitest/node";
 
 /** Files that take longest though they are short: begun last, each would run on alone after all others are done. */
-const longest = ["browser/booking", "browser/axe", "browser/walk"];
+const longest = [
+  "browser/at-length/walk",
+  "browser/axe",
+  "browser/booking",
+  "browser/settled-and-carried",
+  "browser/story",
+];
 
 const turn = ({ moduleId }: TestSpecification): number => {
   const at = longest.findIndex((name) => moduleId.endsWith(`/tests/${name}.test.ts`));

@@ -5,6 +5,7 @@ import { stopChildren } from "./process.mjs";
 const modules = {
   demo: () => import("./commands/demo.mjs"),
   test: () => import("./commands/test.mjs"),
+  browser: () => import("./commands/browser.mjs"),
   faults: () => import("./commands/faults.mjs"),
   hostile: () => import("./commands/hostile.mjs"),
   bench: () => import("./commands/bench.mjs"),

@@ -7,8 +7,9 @@ const cli = (name, words) => ({ script: ["../../cli/src/main.ts", name], supervi
 export const commands = {
   demo: own("demo", "start the demo; --once stops after printing the report"),
   test: own("test", "every check and test; with arguments, only the test runner with these"),
+  browser: own("browser", "the tests in a browser at full length"),
   faults: own("faults", "the tests of faults at full length"),
-  hostile: own("hostile", "the generated hostile requests at full length"),
+  hostile: own("hostile", "generated requests and large files at full length"),
   compare: cli("compare", "compare two report files: A.json B.json [--all | --json | --html FILE]"),
   read: cli("read", "read a sheet or captions as a draft: FILE [--table] [--beside REPORT.json]"),
   export: cli("export", "write a report as a table: REPORT.json FILE.csv|FILE.xlsx"),

@@ -1,6 +1,6 @@
 import chromium from "@sparticuz/chromium";
 import { chromium as driver, type Browser } from "playwright-core";
-import { afterAll, beforeAll } from "vitest";
+import { afterEach, beforeAll } from "vitest";
 
 /** A root account has no sandbox to give; the rest keeps the browser from talking to anybody but the service. */
 const args = [
@@ -18,13 +18,19 @@ export async function launchBrowser(): Promise<Browser> {
   return driver.launch({ executablePath: await chromium.executablePath(), args, headless: true });
 }
 
-/** One browser a file, closed afterwards. */
+let common: Promise<Browser> | undefined;
+
+/** One browser a worker, which ends with it; what a file's tests left open in it is closed after each. */
 export function useBrowser(): () => Browser {
   let browser: Browser | undefined;
   beforeAll(async () => {
-    browser = await launchBrowser();
+    browser = await (common ??= launchBrowser());
+    // A browser that broke in one file is none for the next.
+    if (!browser.isConnected()) browser = await (common = launchBrowser());
   });
-  afterAll(() => browser?.close());
+  afterEach(async () => {
+    for (const context of browser?.contexts() ?? []) await context.close();
+  });
   return () => {
     if (browser === undefined) throw new Error("The browser is up from the first test on.");
     return browser;

@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import type { Person } from "../../api/setup/person.ts";
-import { goWithin, shortenLists, violationsInEveryLook } from "./accessibility.ts";
+import { goWithin, shortenLists, violationsInLooks } from "./accessibility.ts";
 import { desk } from "./pages.ts";
 import type { Screen } from "./screens.ts";
 
@@ -25,7 +25,7 @@ export async function violationsOnScreens(
     await screen.before?.(page);
     found.push(...(await also(page, screen)));
     await shortenLists(page);
-    found.push(...(await violationsInEveryLook(page, screen.name)));
+    found.push(...(await violationsInLooks(page, screen.name)));
   }
   for (const page of pages.values()) await page.context().close();
   return found;

@@ -1,10 +1,10 @@
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
-import type { Person } from "../api/setup/person.ts";
-import { useService } from "../api/setup/service.ts";
-import { bookingScene } from "./setup/booking-scene.ts";
-import { useBrowser } from "./setup/browser.ts";
-import { desk, keepPicture, openPage } from "./setup/pages.ts";
+import type { Person } from "../../api/setup/person.ts";
+import { useService } from "../../api/setup/service.ts";
+import { bookingScene } from "../setup/booking-scene.ts";
+import { useBrowser } from "../setup/browser.ts";
+import { desk, keepPicture, openPage } from "../setup/pages.ts";
 
 const site = process.env["SITE_FOLDER"];
 const service = useService(site === undefined ? {} : { environment: { SITE_FOLDER: site } });

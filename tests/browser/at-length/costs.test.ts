@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
-import { useService } from "../api/setup/service.ts";
-import { makePerson } from "../api/setup/world.ts";
-import { violationsInEveryLook } from "./setup/accessibility.ts";
-import { useBrowser } from "./setup/browser.ts";
-import { desk, keepPicture, openPage, phone } from "./setup/pages.ts";
+import { useService } from "../../api/setup/service.ts";
+import { makePerson } from "../../api/setup/world.ts";
+import { violationsInLooks } from "../setup/accessibility.ts";
+import { useBrowser } from "../setup/browser.ts";
+import { desk, keepPicture, openPage, phone } from "../setup/pages.ts";
 
 const site = process.env["SITE_FOLDER"];
 const service = useService(site === undefined ? {} : { environment: { SITE_FOLDER: site } });
@@ -77,5 +77,5 @@ test.each([
   await page.getByText("a battery", { exact: true }).waitFor();
   await page.getByText("Trifles, and how likely it falls due").first().click();
   await keepPicture(page, `costs-${name}`);
-  expect(await violationsInEveryLook(page, `costs-${name}`)).toEqual([]);
+  expect(await violationsInLooks(page, `costs-${name}`)).toEqual([]);
 });

@@ -1,11 +1,11 @@
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
-import type { Person } from "../api/setup/person.ts";
-import { useService } from "../api/setup/service.ts";
-import { violationsOn } from "./setup/accessibility.ts";
-import { bookingScene } from "./setup/booking-scene.ts";
-import { useBrowser } from "./setup/browser.ts";
-import { keepPicture, openPage, phone } from "./setup/pages.ts";
+import type { Person } from "../../api/setup/person.ts";
+import { useService } from "../../api/setup/service.ts";
+import { violationsOn } from "../setup/accessibility.ts";
+import { bookingScene } from "../setup/booking-scene.ts";
+import { useBrowser } from "../setup/browser.ts";
+import { keepPicture, openPage, phone } from "../setup/pages.ts";
 
 const service = useService();
 const browser = useBrowser();

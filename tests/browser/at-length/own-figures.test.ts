@@ -1,13 +1,13 @@
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
-import { query } from "../api/setup/database.ts";
-import type { Person } from "../api/setup/person.ts";
-import { useService } from "../api/setup/service.ts";
-import { joinPerson, makePerson } from "../api/setup/world.ts";
-import { violationsInEveryLook } from "./setup/accessibility.ts";
-import { useBrowser } from "./setup/browser.ts";
-import { compareDemoCar, demoPeople } from "./setup/demo-car.ts";
-import { desk, keepPicture, openPage, phone } from "./setup/pages.ts";
+import { query } from "../../api/setup/database.ts";
+import type { Person } from "../../api/setup/person.ts";
+import { useService } from "../../api/setup/service.ts";
+import { joinPerson, makePerson } from "../../api/setup/world.ts";
+import { violationsInLooks } from "../setup/accessibility.ts";
+import { useBrowser } from "../setup/browser.ts";
+import { compareDemoCar, demoPeople } from "../setup/demo-car.ts";
+import { desk, keepPicture, openPage, phone } from "../setup/pages.ts";
 
 const site = process.env["SITE_FOLDER"];
 const service = useService(site === undefined ? {} : { environment: { SITE_FOLDER: site } });
@@ -196,7 +196,7 @@ test("it keeps the rules of WCAG 2.2 AA that axe can check, and fits a phone", a
   const found: string[] = [];
   const look = async (page: Page, name: string) => {
     await page.waitForLoadState("networkidle");
-    found.push(...(await violationsInEveryLook(page, name)));
+    found.push(...(await violationsInLooks(page, name)));
   };
   const page = await ownFigures(admin);
   await look(page, "own");

@@ -1,11 +1,11 @@
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
-import { command } from "../api/setup/command.ts";
-import { letterTo, linkIn } from "../api/setup/letters.ts";
-import { useService } from "../api/setup/service.ts";
-import { makePerson } from "../api/setup/world.ts";
-import { useBrowser } from "./setup/browser.ts";
-import { openPage } from "./setup/pages.ts";
+import { command } from "../../api/setup/command.ts";
+import { letterTo, linkIn } from "../../api/setup/letters.ts";
+import { useService } from "../../api/setup/service.ts";
+import { makePerson } from "../../api/setup/world.ts";
+import { useBrowser } from "../setup/browser.ts";
+import { openPage } from "../setup/pages.ts";
 
 const service = useService({ environment: { JOBS: "on" } });
 const browser = useBrowser();

@@ -1,11 +1,11 @@
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
-import type { Person } from "../api/setup/person.ts";
-import { useService } from "../api/setup/service.ts";
-import { joinPerson, makePerson } from "../api/setup/world.ts";
-import { violationsInEveryLook } from "./setup/accessibility.ts";
-import { useBrowser } from "./setup/browser.ts";
-import { desk, keepPicture, openPage, phone } from "./setup/pages.ts";
+import type { Person } from "../../api/setup/person.ts";
+import { useService } from "../../api/setup/service.ts";
+import { joinPerson, makePerson } from "../../api/setup/world.ts";
+import { violationsInLooks } from "../setup/accessibility.ts";
+import { useBrowser } from "../setup/browser.ts";
+import { desk, keepPicture, openPage, phone } from "../setup/pages.ts";
 
 const site = process.env["SITE_FOLDER"];
 const service = useService(site === undefined ? {} : { environment: { SITE_FOLDER: site } });
@@ -106,5 +106,5 @@ test.each([
   await press(page, "Change Brass tread gauge");
   await page.getByLabel("Name, as you call it").waitFor();
   await keepPicture(page, `own-instruments-form-${name}`);
-  expect(await violationsInEveryLook(page, `own-instruments-${name}`)).toEqual([]);
+  expect(await violationsInLooks(page, `own-instruments-${name}`)).toEqual([]);
 });

@@ -1,13 +1,13 @@
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { beforeEach, describe, expect, test } from "vitest";
-import { SetClock } from "../../apps/api/src/platform/clock/index.ts";
-import type { Person } from "../api/setup/person.ts";
-import { useService } from "../api/setup/service.ts";
-import { bookingScene, type BookingScene } from "./setup/booking-scene.ts";
-import { requestHour, takeAccepted, takeConfirmed, takeRequested } from "./setup/booking-screens.ts";
-import { useBrowser } from "./setup/browser.ts";
-import { demoReport, fillInspection, stateDemoCar } from "./setup/demo-car.ts";
-import { desk, east, keepPicture, openPage, phone } from "./setup/pages.ts";
+import { SetClock } from "../../../apps/api/src/platform/clock/index.ts";
+import type { Person } from "../../api/setup/person.ts";
+import { useService } from "../../api/setup/service.ts";
+import { bookingScene, type BookingScene } from "../setup/booking-scene.ts";
+import { requestHour, takeAccepted, takeConfirmed, takeRequested } from "../setup/booking-screens.ts";
+import { useBrowser } from "../setup/browser.ts";
+import { demoReport, fillInspection, stateDemoCar } from "../setup/demo-car.ts";
+import { desk, east, keepPicture, openPage, phone } from "../setup/pages.ts";
 
 const site = process.env["SITE_FOLDER"];
 const clock = new SetClock(new Date());

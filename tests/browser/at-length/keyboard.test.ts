@@ -2,12 +2,12 @@ import type { OpenMatter } from "@evenhand/shared/summary";
 import type { Page, Route } from "playwright-core";
 import { expect, test } from "vitest";
 import { asSummary } from "@evenhand/shared/as-summary";
-import { useService } from "../api/setup/service.ts";
-import { inspect } from "../api/setup/story.ts";
-import { emailOf, makeWorld, password } from "../api/setup/world.ts";
-import { useBrowser } from "./setup/browser.ts";
-import { faultsOnTheWay, focusFaults, narrow, tabTo, type TabKey, wide } from "./setup/focus.ts";
-import { signedIn } from "./setup/signed-in.ts";
+import { useService } from "../../api/setup/service.ts";
+import { inspect } from "../../api/setup/story.ts";
+import { emailOf, makeWorld, password } from "../../api/setup/world.ts";
+import { useBrowser } from "../setup/browser.ts";
+import { faultsOnTheWay, focusFaults, narrow, tabTo, type TabKey, wide } from "../setup/focus.ts";
+import { signedIn } from "../setup/signed-in.ts";
 
 const service = useService();
 const browser = useBrowser();

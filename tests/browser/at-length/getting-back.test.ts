@@ -1,13 +1,13 @@
 import type { Page } from "playwright-core";
 import { beforeEach, expect, test } from "vitest";
-import { letterTo, linkIn } from "../api/setup/letters.ts";
-import type { Person } from "../api/setup/person.ts";
-import { useService } from "../api/setup/service.ts";
-import { emailOf, joinPerson, makePerson, password } from "../api/setup/world.ts";
-import { loadWhole, violationsInEveryLook } from "./setup/accessibility.ts";
-import { useBrowser } from "./setup/browser.ts";
-import { openPage } from "./setup/pages.ts";
-import { signIn } from "./setup/steps.ts";
+import { letterTo, linkIn } from "../../api/setup/letters.ts";
+import type { Person } from "../../api/setup/person.ts";
+import { useService } from "../../api/setup/service.ts";
+import { emailOf, joinPerson, makePerson, password } from "../../api/setup/world.ts";
+import { loadWhole, violationsInLooks } from "../setup/accessibility.ts";
+import { useBrowser } from "../setup/browser.ts";
+import { openPage } from "../setup/pages.ts";
+import { signIn } from "../setup/steps.ts";
 
 const service = useService({ environment: { JOBS: "on" } });
 const browser = useBrowser();
@@ -144,6 +144,6 @@ test("every one of these pages keeps axe's rules and the page's width", async ()
   for (const [name, address] of screens) {
     await loadWhole(page, address);
     if (name === "organization") await page.getByRole("button", { name: /^Remove Mona from/ }).click();
-    expect(await violationsInEveryLook(page, name)).toEqual([]);
+    expect(await violationsInLooks(page, name)).toEqual([]);
   }
 });

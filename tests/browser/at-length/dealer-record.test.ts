@@ -1,12 +1,12 @@
 import type { BrowserContextOptions, Locator, Page } from "playwright-core";
 import { beforeEach, expect, test } from "vitest";
-import { alike, confirmed, fell, insertInspected, open } from "../api/setup/inspected-cars.ts";
-import { useService } from "../api/setup/service.ts";
-import { publish } from "../api/setup/story.ts";
-import { makePerson, makeWorld, type World } from "../api/setup/world.ts";
-import { violationsOn } from "./setup/accessibility.ts";
-import { useBrowser } from "./setup/browser.ts";
-import { desk, keepPicture, openPage, phone } from "./setup/pages.ts";
+import { alike, confirmed, fell, insertInspected, open } from "../../api/setup/inspected-cars.ts";
+import { useService } from "../../api/setup/service.ts";
+import { publish } from "../../api/setup/story.ts";
+import { makePerson, makeWorld, type World } from "../../api/setup/world.ts";
+import { violationsOn } from "../setup/accessibility.ts";
+import { useBrowser } from "../setup/browser.ts";
+import { desk, keepPicture, openPage, phone } from "../setup/pages.ts";
 
 const site = process.env["SITE_FOLDER"];
 const service = useService(site === undefined ? {} : { environment: { SITE_FOLDER: site } });
