@@ -83,34 +83,11 @@ const nothingLeft = async (): Promise<string[]> => {
 
 const addressIn = (out: string): string => /http:\/\/\S+/.exec(out)?.[0] ?? "";
 
-test("once: prints the report of the main case, ends with 0 and leaves no process; again: reuses the database", async () => {
-  const first = await outputOf(startDemo("--once"));
-  expect(first.code).toBe(0);
-  expect(first.out).toContain("The demo scenario is loaded.");
-  expect(first.out).toMatch(
-    /What became of the statement: Of \d+ places stated \(\d+ of the \d+ that count\): \d+ fell/,
-  );
-  expect(first.out).toMatch(/What is wrong, worst first:\n 1 halt /);
-  expect(first.out).not.toContain("@");
-  expect([...first.out.matchAll(/^(\d) of 6 {2}\S/gm)].map(([, step]) => step)).toEqual([
-    "1",
-    "2",
-    "3",
-    "4",
-    "5",
-    "6",
-  ]);
-  expect(await nothingLeft()).toEqual([]);
-  const second = await outputOf(startDemo("--once"));
-  expect(second.code).toBe(0);
-  expect(second.out).toContain("The demo scenario is there from before.");
-  expect(await nothingLeft()).toEqual([]);
-});
-
-test("serves, steps over a taken port, prints who can sign in, and stops everything when told to", async () => {
+test("from nothing: loads the scenario, steps over a taken port, prints who can sign in, serves, and stops everything when told to", async () => {
   const taken = createServer().listen(port, "127.0.0.1");
   const demo = startDemo();
   const out = await served(demo);
+  expect(out).toContain("The demo scenario is loaded.");
   expect(addressIn(out)).toMatch(new RegExp(`:${port + 1}$`));
   expect(out.match(/buyer +Maribel Okonjo-Strand +\S+@\S+ +\S+ \S+ \d+/g)).toHaveLength(2);
   const [first, last] = [out.indexOf("The web application:"), out.lastIndexOf("The web application:")];
@@ -123,9 +100,9 @@ test("serves, steps over a taken port, prints who can sign in, and stops everyth
   taken.close();
 });
 
-test("after a kill of the demo's Node alone the service ends by itself and the next start works on the same data", async () => {
+test("again it works on the same data; after a kill of its Node alone the service ends by itself, and the next start goes on, prints the main case once and leaves no process", async () => {
   const demo = startDemo();
-  await served(demo);
+  expect(await served(demo)).toContain("The demo scenario is there from before.");
   const own = left().find(({ words }) => words.includes("command.mjs demo"));
   expect(own).toBeDefined();
   process.kill(own?.pid ?? demo.pid ?? 0, "SIGKILL");
@@ -134,9 +111,16 @@ test("after a kill of the demo's Node alone the service ends by itself and the n
     await wait(250);
   expect(left().filter(({ words }) => words.includes("service.mjs"))).toEqual([]);
   expect(left().some(({ words }) => words.includes("postgres"))).toBe(true);
-  const next = await outputOf(startDemo("--once"));
-  expect(next).toMatchObject({ code: 0 });
-  expect(next.out).toContain("(found running)");
-  expect(next.out).toContain("The demo scenario is there from before.");
+  const { code, out } = await outputOf(startDemo("--once"));
+  expect(code).toBe(0);
+  expect(out).toContain("(found running)");
+  expect(out).toContain("The demo scenario is there from before.");
+  expect(out).toMatch(
+    /What became of the statement: Of \d+ places stated \(\d+ of the \d+ that count\): \d+ fell/,
+  );
+  expect(out).toMatch(/What is wrong, worst first:\n 1 halt /);
+  expect(out).not.toContain("@");
+  const steps = [...out.matchAll(/^(\d) of 6 {2}\S/gm)].map(([, step]) => step);
+  expect(steps).toEqual(["1", "2", "3", "4", "5", "6"]);
   expect(await nothingLeft()).toEqual([]);
 });

@@ -27,7 +27,7 @@ const stories: Record<"settling" | "sale", readonly Step[]> = { settling: [], sa
 
 beforeAll(async () => {
   databaseUrl = await workerDatabase();
-  killable = await startKillable(databaseUrl, mailFolder, full ? Infinity : 3);
+  killable = await startKillable(databaseUrl, mailFolder, full ? Infinity : 2);
   const world = await makeBookingWorld({ url: killable.url, databaseUrl });
   stories.settling = await settlementMoves(world, databaseUrl);
   stories.sale = await saleMoves(world, databaseUrl);

@@ -10,7 +10,7 @@ import { addressOf, type Person } from "../api/setup/person.ts";
 import { servedRoutes } from "../api/setup/served-routes.ts";
 import { useService } from "../api/setup/service.ts";
 import { makePerson } from "../api/setup/world.ts";
-import { send } from "./setup/send.ts";
+import { send } from "../api/setup/send.ts";
 
 const service = useService({ emptyBetween: false });
 const takesBody = servedRoutes.filter((route) => accessTable[route].method !== "GET");

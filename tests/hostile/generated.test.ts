@@ -8,12 +8,12 @@ import { addressOf, type Person } from "../api/setup/person.ts";
 import { type Scene, setScene } from "../api/setup/scene.ts";
 import { useService } from "../api/setup/service.ts";
 import { idsIn, letInAgain, makeSamples, type Sample } from "./setup/samples.ts";
-import { type Got, send, type Sent } from "./setup/send.ts";
+import { type Got, send, type Sent } from "../api/setup/send.ts";
 import { badText, spoil, spoiling } from "./setup/spoil.ts";
 
 /** Short in every run; at full length by `npm run hostile`. */
 const full = process.env["HOSTILE"] === "full";
-const requests = full ? 100_000 : 2_000;
+const requests = full ? 100_000 : 800;
 const seed = Number(process.env["HOSTILE_SEED"] ?? "20261127");
 const atOnce = 8;
 

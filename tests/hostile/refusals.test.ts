@@ -8,7 +8,7 @@ import { query } from "../api/setup/database.ts";
 import { testConfig, useService } from "../api/setup/service.ts";
 import { car, header } from "../api/setup/story.ts";
 import { makeWorld, type World } from "../api/setup/world.ts";
-import { send } from "./setup/send.ts";
+import { send } from "../api/setup/send.ts";
 
 const service = useService({ emptyBetween: false });
 let world: World;

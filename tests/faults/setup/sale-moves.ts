@@ -156,7 +156,7 @@ function handOverMoves(sale: Sale): readonly Step[] {
     note("call it off", "handOvers.callOff", 2, "called-off"),
     arrange,
     sign("sign what left", collected(soundFindings()), "collected"),
-    { ...sign("sign what arrived", delivered(soundFindings()), "delivered"), short: "commit" },
+    { ...sign("sign what arrived", delivered(soundFindings()), "delivered") },
     note("take it as it arrived", "handOvers.signOff", 1, "signed-off"),
     note("open a claim", "handOvers.openClaim", 1, "claim-open"),
     note("close the claim", "handOvers.closeClaim", 1, "claim-closed"),
