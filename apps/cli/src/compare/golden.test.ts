@@ -7,17 +7,35 @@ import { Report } from "@evenhand/shared/report";
 import { describe, expect, test } from "vitest";
 import { goldenOf } from "../../../../fixtures/golden/golden.ts";
 import { filesOf, pairs } from "../../../../fixtures/golden/pairs.ts";
+import { plainStyle } from "../terminal/style.ts";
+import { compareCommand } from "./index.ts";
 
 const main = fileURLToPath(new URL("../main.ts", import.meta.url));
 const golden = (pair: string): unknown =>
   JSON.parse(readFileSync(new URL(`../../../../fixtures/golden/${pair}.json`, import.meta.url), "utf8"));
 
-const compared = (a: URL, b: URL): Comparison => {
-  const args = [main, "compare", fileURLToPath(a), fileURLToPath(b), "--json"];
-  return Comparison.parse(
-    JSON.parse(execFileSync(process.execPath, args, { encoding: "utf8", maxBuffer: 2 ** 26 })),
-  );
+const argumentsFor = (a: URL, b: URL) => [fileURLToPath(a), fileURLToPath(b), "--json"];
+
+/** What the command prints, in this process. */
+const printed = (a: URL, b: URL): string => {
+  const lines: string[] = [];
+  const code = compareCommand(argumentsFor(a, b), {
+    out: (text) => lines.push(text),
+    error: (text) => lines.push(text),
+    terminal: { width: 100, style: plainStyle },
+  });
+  expect([code, code === 0 ? "" : lines.join("\n")]).toEqual([0, ""]);
+  return lines.join("\n");
 };
+
+const compared = (a: URL, b: URL): Comparison => Comparison.parse(JSON.parse(printed(a, b)));
+
+test("as a program of its own the command prints the same to the byte", { timeout: 60_000 }, () => {
+  const { a, b } = filesOf("sovrano");
+  const args = [main, "compare", ...argumentsFor(a, b)];
+  const out = execFileSync(process.execPath, args, { encoding: "utf8", maxBuffer: 2 ** 26 });
+  expect(out === `${printed(a, b)}\n`).toBe(true);
+});
 
 const placeOf = ({ item, position }: Entry): string => `${item}@${position}`;
 
