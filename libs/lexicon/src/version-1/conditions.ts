@@ -20,20 +20,26 @@ const BAD: Sense = { general: "bad" };
 
 /** Words of condition and what they say. No source: the trade's own words; grades by our own order of words. */
 export const conditions: readonly Condition[] = [
-  condition("dent; dented; crease dent; creased; crease; pushed in; bashed; bash; knocked in", {
-    fault: "dent",
-    deniesAlso: ["ding"],
-  }),
+  condition(
+    "dent; dented; dinted; dint; dinged in; caved in; stoved in; crease dent; creased; crease; pushed in; bashed; bash; knocked in",
+    {
+      fault: "dent",
+      deniesAlso: ["ding"],
+    },
+  ),
   condition("ding; parking dent; dinged; door ding; dimple; hail; hail damage; hail dent", { fault: "ding" }),
   condition(
-    "scratch; light scratch; scratched; scrape; scraped; scuff; scuffed; curb rash; kerb rash; curbed",
+    "scratch; light scratch; scratched; scratching; swirl; swirl mark; key mark; keyed; gouge; gouged; grazed; rubbed; scrape; scraped; scuff; scuffed; curb rash; kerb rash; curbed",
     {
       fault: "scratch",
     },
   ),
-  condition("chip; stone chip; chipped; rock chip; star in it; has a star; star break; star chip; bullseye", {
-    fault: "chip",
-  }),
+  condition(
+    "chip; stone chip; chipped; chipping; stone chipped; nick; nicked; rock chip; star in it; has a star; star break; star chip; bullseye",
+    {
+      fault: "chip",
+    },
+  ),
   condition(
     "crack; cracked; cracking; hairline crack; split in the glass",
     { fault: "crack" },
@@ -41,18 +47,18 @@ export const conditions: readonly Condition[] = [
   ),
   condition("crazing; checking; micro blistering; crazed", { fault: "crazing" }),
   condition(
-    "bubble; rust bubble; rust blister; bubble of rust; bubbling; blister; blistering; bubbled; bubbly",
+    "bubble; rust bubble; rust blister; bubble of rust; bubbling; blister; blistering; blistered; rust blistering; bubbled; bubbly",
     { fault: "blister" },
   ),
   condition(
-    "rust; rusty; corrosion; corroded; surface rust; light surface rust; light rust; light corrosion; scale; rusted; surface corrosion; tin worm; rust spot; rust starting; starting to rust; crusty; rust scab; scabby",
+    "rust; rusty; corrosion; corroded; surface rust; light surface rust; light rust; light corrosion; scale; rusted; surface corrosion; tin worm; rust spot; rust starting; starting to rust; starting to go; rusting; corroding; corrode; rust coming; rust coming through; rust on it; rust staining; crusty; rust scab; scabby",
     {
       fault: "corrosion",
       deniesAlso: RUST,
     },
   ),
   condition(
-    "hole; rust hole; rust through; see the ground; can see the ground; see the road; see daylight through; rusted/rotted/rotten through; perforation; perforated; rot; rotten; rotted; pinhole; rotted out; rusted out; hole in it; put a screwdriver through it; rot through; eaten through; gone through; see daylight; daylight through it; finger through it; put my finger through it; see the road through it; swiss cheese; holed",
+    "hole; rust hole; rust through; see the ground; can see the ground; see the road; see daylight through; rusted/rotted/rotten through; perforation; perforated; rot; rotten; rotting; rotted; pinhole; rotted out; rusted out; hole in it; put a screwdriver through it; rot through; eaten through; gone through; see daylight; daylight through it; finger through it; put my finger through it; see the road through it; swiss cheese; holed",
     { fault: "perforation" },
   ),
   condition("filler; bondo; body filler; stopper; plastic filler; mud; putty", { fault: "filler" }),
@@ -76,7 +82,7 @@ export const conditions: readonly Condition[] = [
   condition("cracked weld", { fault: "weld-crack" }),
   condition("crushed; crushed seam", { fault: "crushed-seam" }),
   condition(
-    "tear; torn; rip; tore; tore up; torn up; ripped up; in rag; ripped; split; split seam; seam gone; seam has let go; coming apart at the seam; seam coming apart; seam has opened up; open seam",
+    "tear; torn; rip; ripping; tearing; splitting; split open; seam has split; split along the seam; tore; tore up; torn up; ripped up; in rag; ripped; split; split seam; seam gone; seam has let go; coming apart at the seam; seam coming apart; seam has opened up; open seam",
     { fault: "tear" },
     { grade: "heavy-wear" },
   ),

@@ -41,6 +41,17 @@ export const bodyOptions: readonly OptionWords[] = [
   ...of("electrics.speedometer", {
     intermittent: "bounces; bounce; jump; jumps about; needle wave; wave; flick about; needle bounce",
   }),
+  ...[
+    "electrics.tachometer",
+    "electrics.temperature-gauge",
+    "electrics.oil-gauge",
+    "electrics.charge-gauge",
+  ].flatMap((item) =>
+    of(item, {
+      intermittent:
+        "bounces; bounce; jumps about; needle bounce; flick about; flickers; wanders; sticks at times",
+    }),
+  ),
   ...of("electrics.wipers", { yes: "both speed; all speed", intermittent: "only on fast; only go on fast" }),
   ...of("brakes.parking-brake", {
     yes: "hold on the hill; hold on a hill; hold on a slope; three click; four click",

@@ -71,7 +71,7 @@ export const roadOptions: readonly OptionWords[] = [
       "within-ten-seconds":
         "few seconds; within ten seconds; starts after a few seconds; starts within a few seconds; couple of seconds; needs a bit of cranking; within a few seconds; takes a few seconds",
       "several-tries":
-        "few tries; couple try; couple of go; took a couple; second try; third try; third time; couple of attempt; few attempt; few go; took some doing; few pumps; several tries; couple of tries; two or three tries; takes a few tries; hard to start; starts after a few tries; reluctant to start; needs coaxing; takes some cranking",
+        "few tries; couple try; couple of go; took a couple; second try; third try; third time; couple of attempt; few attempt; second attempt; third attempt; fourth attempt; few go; took some doing; few pumps; several tries; couple of tries; two or three tries; takes a few tries; hard to start; starts after a few tries; reluctant to start; needs coaxing; takes some cranking",
       "no-start":
         "does not start; will not start; no start; not start; does not run; non runner; not running",
     },

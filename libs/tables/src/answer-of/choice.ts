@@ -96,6 +96,13 @@ const bestOption = (
   return best === undefined ? undefined : { option: best.option, sure: best.fit > second };
 };
 
+/** "Barely warm" of a heater, "negative" of a block test: what words of one item alone say, where it is no choice. */
+export const ownOption = (asked: Asked): string | undefined => {
+  const { text, remark = "" } = asked.value;
+  const found = bestOption(asked, `${text} ${remark}`);
+  return found?.sure === true ? found.option : undefined;
+};
+
 const optionsCalled = (asked: Asked, bad: boolean): Option[] =>
   (asked.item.choice?.options ?? []).filter(({ id, call }) =>
     id === "not-known" ? false : bad ? isBadCall(call) : call === "good",
@@ -158,10 +165,32 @@ const spokenOption = (asked: Asked): Answered | undefined => {
   return spoken === undefined ? undefined : answered({ kind: "choice", option: spoken.option }, spoken.sure);
 };
 
+const AGES: readonly (readonly [least: number, option: string])[] = [
+  [10.01, "over-ten-years"],
+  [6.01, "over-six-years"],
+  [3, "three-to-six-years"],
+  [1, "under-three-years"],
+  [0, "new"],
+];
+
+/** "8 years", "10+ yrs" of a tire. */
+const ageOption = ({ item, value }: Asked): string | undefined => {
+  if (item.id !== "wheels.tire-age") return undefined;
+  const said =
+    /^(?<over>over|more than|>)?\s*(?<years>\d{1,2}(?:\.\d)?)\s*(?<plus>\+)?\s*(?:y|yr|yrs|year|years)\b/i.exec(
+      value.text.trim(),
+    )?.groups;
+  if (said?.["years"] === undefined) return undefined;
+  const years = Number(said["years"]) + (said["over"] === undefined && said["plus"] === undefined ? 0 : 0.1);
+  return AGES.find(([least]) => years >= least)?.[1];
+};
+
 /** A choice by the words of its options; a tick is the best of them, and a cross what the note says. */
 export const choiceOf = (asked: Asked): Answered => {
   const exact = exactOption(asked);
   if (exact !== undefined) return answered({ kind: "choice", option: exact });
+  const age = ageOption(asked);
+  if (age !== undefined) return answered({ kind: "choice", option: age });
   const says = asked.value.outcome?.says;
   const own = outcomeOf(asked.value.text) === undefined ? spokenOption(asked) : undefined;
   if (own !== undefined) return own;

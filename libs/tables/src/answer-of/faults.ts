@@ -22,9 +22,11 @@ const kindFor = (asked: Asked, kind: string): string | undefined => {
   return near[0]?.id;
 };
 
+const [NEAR, FAR] = [24, 48];
+
 /** A size beside the word: `40 mm perforation`, `rust hole 1 in`. */
-const extentNear = (text: string, { start, end }: Sensed): Fault["extent"] => {
-  for (const part of [text.slice(end, end + 24), text.slice(Math.max(0, start - 16), start)]) {
+const extentNear = (text: string, { start, end }: Sensed, reach: number): Fault["extent"] => {
+  for (const part of [text.slice(end, end + reach), text.slice(Math.max(0, start - 16), start)]) {
     const numbers = numbersOf(part, { comma: false });
     const [value] = numbers?.values ?? [];
     if (numbers?.unit === undefined || value === undefined || value < 0) continue;
@@ -36,7 +38,10 @@ const extentNear = (text: string, { start, end }: Sensed): Fault["extent"] => {
 
 const foundIn = (asked: Asked, text: string): { readonly found: Fault[]; readonly denied: string[] } => {
   const [found, denied] = [new Map<string, Fault>(), new Set<string>()];
-  for (const sensed of sensedIn(text)) {
+  const all = sensedIn(text);
+  const reach =
+    all.filter(({ senses }) => senses.some((sense) => "fault" in sense)).length === 1 ? FAR : NEAR;
+  for (const sensed of all) {
     for (const sense of sensed.senses) {
       const kind = "fault" in sense ? kindFor(asked, sense.fault) : undefined;
       if (kind === undefined) continue;
@@ -44,7 +49,7 @@ const foundIn = (asked: Asked, text: string): { readonly found: Fault[]; readonl
         denied.add(kind);
         continue;
       }
-      const extent = extentNear(text, sensed);
+      const extent = extentNear(text, sensed, reach);
       if (!found.has(kind)) found.set(kind, extent === undefined ? { kind } : { kind, extent });
     }
   }

@@ -48,7 +48,7 @@ const loose = (text: string): string =>
   text.replace(/[+-]\s*$/, "").replace(/\s+(condition|shape|order)$/i, "");
 
 /** Words of wear without a scale (`worn`, `like new`) are grades of the house scale, as the lexicon has them. */
-const houseGrade = (text: string): Answered => {
+const houseGrade = (text: string, item: string): Answered => {
   const senses = sensedIn(text)
     .filter(({ denied }) => !denied)
     .flatMap(({ senses: list }) => list);
@@ -60,11 +60,17 @@ const houseGrade = (text: string): Answered => {
   if (general?.general === "new") return answered({ kind: "grade", scale: "house", value: "as-new" }, true);
   if (general?.general === "bad")
     return answered({ kind: "grade", scale: "house", value: "heavy-wear" }, false);
+  // A top that is torn is worn, how far nobody says.
+  if (
+    /^interior\.(?:top|hardtop|tonneau|side-curtains)$/u.test(item) &&
+    senses.some((sense) => "fault" in sense)
+  )
+    return answered({ kind: "grade", scale: "house", value: "heavy-wear" }, false);
   return unanswered("no-such-word");
 };
 
 /** A grade on the sheet's own scale, on the usual words or letters, or by a word of wear. */
-export const gradeOf = ({ value, scale, note }: Asked): Answered => {
+export const gradeOf = ({ item, value, scale, note }: Asked): Answered => {
   const text = loose(value.text);
   const own = onScale(value.text, scale) ?? onScale(text, scale);
   if (own !== undefined && scale !== undefined) return on(scale, own);
@@ -76,8 +82,8 @@ export const gradeOf = ({ value, scale, note }: Asked): Answered => {
   if (value.outcome?.says === "good" || value.outcome?.says === "yes")
     return answered({ kind: "grade", scale: "house", value: "even-wear" }, false);
   if (value.outcome?.says === "bad" || value.outcome?.says === "no") {
-    const byNote = houseGrade(note);
+    const byNote = houseGrade(note, item.id);
     return byNote.ok ? byNote : answered({ kind: "grade", scale: "house", value: "heavy-wear" }, false);
   }
-  return houseGrade(value.text);
+  return houseGrade(value.text, item.id);
 };

@@ -1,7 +1,8 @@
 import type { Answer } from "@evenhand/shared/answer";
+import type { Item } from "@evenhand/shared/sheet";
 import { outcomeOf } from "../outcome-words/index.ts";
 import { sensedIn } from "../sensed-words/index.ts";
-import { choiceOf } from "./choice.ts";
+import { choiceOf, ownOption } from "./choice.ts";
 import { answered, unanswered } from "./context.ts";
 import type { Answered, Asked } from "./context.ts";
 import { faultsOf } from "./faults.ts";
@@ -18,6 +19,9 @@ const presence = (value: Presence, sure = true): Answered => answered({ kind: "p
 const turned = (value: Working, denied: boolean): Working =>
   !denied || value === "intermittent" ? value : value === "yes" ? "no" : "yes";
 
+/** Faults that stop nothing from working. */
+const ONLY_SEEN = /^(?:tear|scratch|stain|dent|ding|chip|fading|corrosion|pitting|burn)$/u;
+
 const workingBySense = (text: string): Answered => {
   const sensed = sensedIn(text);
   for (const { senses, denied } of sensed)
@@ -27,13 +31,15 @@ const workingBySense = (text: string): Answered => {
       if ("general" in sense && ["good", "new"].includes(sense.general))
         return working(denied ? "no" : "yes");
       if ("general" in sense && sense.general === "bad") return working("no", false);
-      if ("grade" in sense || ("fault" in sense && !denied))
+      if ("grade" in sense && /^(?:heavy-wear|spent)$/u.test(sense.grade)) return working("no", false);
+      if ("grade" in sense || ("fault" in sense && !denied && !ONLY_SEEN.test(sense.fault)))
         return working("fault" in sense ? "no" : "yes", false);
     }
   return unanswered("no-such-word");
 };
 
-const workingOf = ({ value, note }: Asked): Answered => {
+const workingOf = (asked: Asked): Answered => {
+  const { value, note } = asked;
   const says = value.outcome?.says;
   if (says === "good" || says === "yes") return working("yes");
   if (says === "partly") return working("intermittent");
@@ -43,11 +49,22 @@ const workingOf = ({ value, note }: Asked): Answered => {
       ? working("intermittent")
       : working("no");
   }
+  const own = ownOption(asked);
+  if (own === "yes" || own === "no" || own === "intermittent") return working(own);
   return workingBySense(value.text);
 };
 
+/** "Negative" of a block test: words of one item alone for what is there or is not. */
+const presenceByOption = (asked: Asked): Answered | undefined => {
+  const own = ownOption(asked);
+  return own === "present" || own === "absent" ? presence(own) : undefined;
+};
+
 /** Whether a thing is there. A tick means good: of a smell, that there is none. */
-const presenceOf = ({ item, value }: Asked): Answered => {
+const presenceOf = (asked: Asked): Answered => {
+  const { item, value } = asked;
+  const own = presenceByOption(asked);
+  if (own !== undefined) return own;
   const goodIs = item.presence?.goodIs ?? "present";
   const [good, bad]: Presence[] = goodIs === "absent" ? ["absent", "present"] : ["present", "absent"];
   const says = value.outcome?.says;
@@ -104,11 +121,16 @@ const byKind = (asked: Asked): Answered => {
   }
 };
 
+/** "Dark" of an oil is its color. */
+const isColor = (text: string, item: Item): boolean =>
+  /^dark$/i.test(text.trim()) && item.answer === "choice";
+
 /** What every item may be answered with: that it was not seen, that the car has none. */
 const ofEveryItem = ({ item, value }: Asked): Answered | undefined => {
   if (/^#(REF|N\/A|VALUE|DIV\/0|NAME|NUM|NULL|SPILL)[!?]?/i.test(value.text))
     return unanswered("spreadsheet-error");
-  if (value.outcome?.says === "unseen") return answered({ kind: "not-seen", reason: value.outcome.reason });
+  if (value.outcome?.says === "unseen" && !isColor(value.text, item))
+    return answered({ kind: "not-seen", reason: value.outcome.reason });
   if (value.outcome?.says === "not-applicable")
     return item.equipment === true ? answered({ kind: "not-fitted" }) : unanswered("nothing-said");
   for (const { senses, denied } of value.numeric ? [] : sensedIn(value.text)) {

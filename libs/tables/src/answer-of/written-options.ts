@@ -25,13 +25,25 @@ const SMOKE = {
 };
 
 export const writtenOptions: readonly WrittenOption[] = [
+  ...of("visit.opinion", {
+    "for-less":
+      "would buy for less; yes for less; yes at a lower price; only for less; at the right price; if the price is right",
+  }),
+  ...of("identity.title-holder", {
+    "seller-in-hand": "yes; in hand; present; seen; with seller; held; clear and in hand",
+    "no-title": "no; none; lost; missing",
+  }),
+  ...of("engine.combustion-gas", {
+    absent: "negative; pass; passed; blue; no gas; no change; none; clear; stayed blue",
+    present: "positive; fail; failed; yellow; turned yellow; gas found; changed color",
+  }),
   ...of("road.cold-start", START),
   ...of("road.hot-restart", START),
   ...of("engine.smoke-cold", SMOKE),
   ...of("engine.smoke-warm", SMOKE),
   ...of("engine.smoke-overrun", {
     none: "none; no smoke; no; nil; clear",
-    puff: "puff; slight; little; brief",
+    puff: "puff; slight; little; brief; blue; blue on the overrun; on the overrun; puff of blue",
     cloud: "cloud; heavy; lots",
   }),
   ...of("driveline.leaks-before", { none: "none; no; nil; dry" }),

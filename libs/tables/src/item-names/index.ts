@@ -50,6 +50,8 @@ const namesOfPatterns = (
     })),
   );
 
+const SAYS_LITTLE = 0.15;
+
 /** Words of condition say little of what is meant: rust in a floor is asked of the floor. */
 const OF_CONDITION: ReadonlySet<string> = new Set([
   "rust",
@@ -61,6 +63,18 @@ const OF_CONDITION: ReadonlySet<string> = new Set([
   "fitted",
   "included",
   "supplied",
+  "operation",
+  "function",
+  "functioning",
+  "functional",
+  "mechanism",
+  "status",
+  "evidence",
+  "sign",
+  "performance",
+  "overall",
+  "appearance",
+  "existing",
 ]);
 
 /** A word that stands in few names says more; one in none says that something else is meant. */
@@ -70,21 +84,28 @@ const weigh = (names: readonly Name[]): Map<string, number> => {
   return new Map(
     [...counts].map(([stem, count]) => [
       stem,
-      OF_CONDITION.has(stem) ? 0.15 : 1 / (1 + Math.log2(1 + count) / 4),
+      OF_CONDITION.has(stem) ? SAYS_LITTLE : 1 / (1 + Math.log2(1 + count) / 4),
     ]),
   );
 };
+
+/** What a part's name means only beside a word of its own is not asked for by the name alone: a soft top is no motor of it. */
+const spoken = lexiconVersion1.subjects.map((subject) => ({
+  ...subject,
+  items: subject.items.filter(
+    (id, at) =>
+      at === 0 || !/^(?:electrics\.power-top|gaps\.bolts-disturbed|identity\.title-kind)$/u.test(id),
+  ),
+}));
 
 const indexes = new WeakMap<Sheet, Index>();
 
 const indexOf = (sheet: Sheet): Index => {
   const known = indexes.get(sheet);
   if (known !== undefined) return known;
-  const names = [
-    ...namesOfPatterns(written),
-    ...namesOfSheet(sheet),
-    ...namesOfPatterns(lexiconVersion1.subjects),
-  ].filter(({ stems }) => stems.length > 0);
+  const names = [...namesOfPatterns(written), ...namesOfSheet(sheet), ...namesOfPatterns(spoken)].filter(
+    ({ stems }) => stems.length > 0,
+  );
   const byStem = new Map<string, number[]>();
   for (const [at, { stems }] of names.entries())
     for (const stem of stems) byStem.set(stem, [...(byStem.get(stem) ?? []), at]);
@@ -96,10 +117,11 @@ const indexOf = (sheet: Sheet): Index => {
 
 /** What a word nobody uses weighs: it may be a maker's term, so it does not undo a name, and takes from its fit. */
 const UNKNOWN = 0.8;
+const unknownWeight = (stem: string): number => (OF_CONDITION.has(stem) ? SAYS_LITTLE : UNKNOWN);
 
 const weightIn = (weights: ReadonlyMap<string, number>, stems: Iterable<string>): number => {
   let sum = 0;
-  for (const stem of stems) sum += weights.get(stem) ?? UNKNOWN;
+  for (const stem of stems) sum += weights.get(stem) ?? unknownWeight(stem);
   return sum;
 };
 
@@ -116,7 +138,7 @@ const fitOf = (
 ): Fit => {
   let [said, here] = [0, 0];
   for (const stem of name.stems) {
-    const weight = index.weights.get(stem) ?? UNKNOWN;
+    const weight = index.weights.get(stem) ?? unknownWeight(stem);
     if (own.has(stem)) {
       said += weight;
       here += 1;

@@ -66,6 +66,7 @@ const SHORT: readonly (readonly [pattern: RegExp, words: string])[] = [
   [/\bP\/S\b|\bpass(?:enger)?'?s?[ -]side\b/gi, " passenger "],
   [/\bpass\b/gi, " passenger "],
   [/\bfrt\b/gi, " front "],
+  [/(?<![A-Za-z\d/'.])F(?![A-Za-z\d/'.])/g, " front "],
 ];
 
 const PLACES: Readonly<Record<string, PlaceWord>> = {
@@ -133,11 +134,13 @@ const ABBREVIATIONS: Readonly<Record<string, string>> = {
   ext: "exterior",
   int: "interior",
   u: "universal",
+  ujs: "uj",
   min: "minute",
 };
 
 const expanded = (text: string): string => {
   let whole = text
+    .replaceAll(/\b(?:[A-Z]\.){2,}/g, (letters) => letters.replaceAll(".", ""))
     .replaceAll(/(?<![A-Za-z])A\s?\/\s?C(?![A-Za-z])/gi, " air conditioning ")
     .replaceAll(/(?<![A-Za-z])U\s?\/\s?J(?![A-Za-z])/gi, " universal joint ")
     .replaceAll(/(?<![A-Za-z])P\s?\/?\s?S(?=\s+(?:hose|pump|leak|fluid|box|rack|belt))/gi, " power steering ")
@@ -162,8 +165,14 @@ const stemsOf = (text: string): string[] =>
     .filter(({ kind, stem }) => kind === "word" || /^\d{3,5}$/.test(stem))
     .map(({ stem }) => (Object.hasOwn(ABBREVIATIONS, stem) ? (ABBREVIATIONS[stem] ?? stem) : stem));
 
+/** "Bumper (F)", "Disc pads F" are those in front; "Coolant temp (F)" is in Fahrenheit. */
+const withEnds = (text: string): string =>
+  /temp|ambient|coolant|freeze|point|air|°/i.test(text) || !/[a-z]/i.test(text.replace(/\(?[FR]\)?\s*$/, ""))
+    ? text
+    : text.replace(/\(F\)|(?<=[a-z] )F$/, "front").replace(/\(R\)/, "rear");
+
 const parse = (text: string): Label => {
-  const { unit, rest } = unitIn(text);
+  const { unit, rest } = unitIn(withEnds(text));
   const bracket = remarkIn(rest);
   const whole = expanded(`${bracket.rest} ${bracket.remark ?? ""}`);
   const tokens = stemsOf(whole);

@@ -7,6 +7,7 @@ import { answerOf } from "../answer-of/index.ts";
 import type { NoAnswer } from "../answer-of/context.ts";
 import { placesOf } from "../find-places/index.ts";
 import type { Places } from "../find-places/index.ts";
+import { lexiconVersion1 } from "@evenhand/lexicon/lexicon-version-1";
 import { itemsNamed } from "../item-names/index.ts";
 import type { Candidate } from "../item-names/index.ts";
 import { labelOf } from "../label/index.ts";
@@ -42,6 +43,8 @@ export type Reading = {
   readonly sections: readonly string[];
   readonly scale?: GradeScale | undefined;
 };
+
+const { contexts } = lexiconVersion1;
 
 /** Below this nothing is named. */
 const LEAST_FIT = 0.38;
@@ -100,9 +103,13 @@ const withNote = (claim: Claim, candidate: Candidate, answer: Answer, reading: R
       : places;
 };
 
+/** Tires are bought in fours: size, make-up and age are of all where no place is said. */
+const OF_ALL = /^wheels\.tire-(?:size|construction|age)$/;
+
 /** What one look finds bad is not bad everywhere, and one figure is not of all places. */
 const canBeAll = (answer: Answer, item: Item, reading: Reading): boolean =>
-  answer.kind !== "reading" && answer.kind !== "code" && !isBad(answer, item, reading);
+  (item.id === "wheels.tire-size" || (answer.kind !== "reading" && answer.kind !== "code")) &&
+  (OF_ALL.test(item.id) || !isBad(answer, item, reading));
 
 /** Light and weather are seldom what a row is about. */
 const fitOfSection = (item: Item, sections: readonly string[]): number => {
@@ -134,6 +141,15 @@ const fitOfNote = ({ note, names }: Claim, item: Item): number => {
   const named = new Set(names.flatMap(({ core }) => core));
   const noted = new Set(labelOf(note).core);
   return labelOf(item.words.american).core.some((stem) => noted.has(stem) && !named.has(stem)) ? 1.08 : 1;
+};
+
+/** `Smoke | blue on the overrun`: of items that only time or place tell apart, the one whose words stand in the value. */
+const fitOfTime = ({ value, note }: Claim, item: Item): number => {
+  const words = contexts[item.id];
+  if (words === undefined || value.numeric || !/^(?:engine\.smoke|road\.(?:cold|hot))/u.test(item.id))
+    return 1;
+  const said = ` ${`${value.text} ${note}`.toLowerCase().replaceAll(/[^a-z0-9]+/gu, " ")} `;
+  return words.some((word) => said.includes(` ${word} `)) ? 1.15 : 1;
 };
 
 /** A fault that is named is a fault of the part before it is a grade of it. */
@@ -173,6 +189,7 @@ const attempt = (claim: Claim, candidate: Candidate, reading: Reading): Tried =>
     fitOfFault(claim, item) *
     fitOfAnswer(claim, item) *
     fitOfNote(claim, item) *
+    fitOfTime(claim, item) *
     fitOfFigure(claim, item);
   const made = answerOf({
     item,

@@ -7,7 +7,7 @@ import type { Outcome } from "../outcome-words/index.ts";
 import { sensedIn } from "../sensed-words/index.ts";
 
 const FACT =
-  /^(client|customer|buyer|purchaser|seller|vendor|owner|dealer|vehicle|car|make|model|year|yr|date|day|inspector|inspected|technician|mechanic|assessor|tester|tested|examiner|surveyor|surveyed|address|phone|telephone|tel|e-?mail|location|place|site|report|reference|ref|stock|lot|job|invoice|price|asking|weather|page|prepared|signed|signature|colou?r|reg|registration|plate|body style|engine size|time|trim|company|firm|form|version|sheet|garage|city|state|country|zip|make\/model|make and model|doors|transmission|instructed|commissioned|requested|purpose|duration|started|finished|arrival|completed|checked|done|printed|our ref|your ref)\b/i;
+  /^(client|customer|buyer|purchaser|seller|vendor|owner|dealer|vehicle|car|make|model|year|yr|date|day|inspector|inspected|technician|mechanic|assessor|appraiser|appraised|valuer|reader|writer|author|tester|tested|examiner|surveyor|surveyed|address|phone|telephone|tel|e-?mail|location|place|site|report|reference|ref|stock|lot|job|invoice|price|asking|weather|page|prepared|signed|signature|colou?r|reg|registration|plate|body style|engine size|time|trim|company|firm|form|version|sheet|garage|city|state|country|zip|make\/model|make and model|doors|transmission|instructed|commissioned|requested|purpose|duration|started|finished|arrival|completed|checked|done|printed|our ref|your ref)\b/i;
 const FACT_TAIL =
   /^\s*(\b(name|no|number|by|for|on|of|code|type|style|size|address|at|date|details?|description|and model|make|model)\b\.?|#|[.:/&]|\s)*$/i;
 

@@ -316,7 +316,7 @@ export const tablesOf = (grid: Grid, namesItem: NamesItem): Table[] => {
   for (const row of grid.rows) {
     const last = tables.at(-1);
     if (last === undefined) break;
-    if (!isHeading(row) && !underHeading(last, row)) last.rows.push(row);
+    if (goesOn(last, before, row) || (!isHeading(row) && !underHeading(last, row))) last.rows.push(row);
     else if (last.rows.length === 0 && last.headings.length > 0 && last.headings.length < 3)
       last.headings.push(row);
     else {
@@ -329,6 +329,24 @@ export const tablesOf = (grid: Grid, namesItem: NamesItem): Table[] => {
   return tables
     .filter(({ headings, rows }) => headings.length + rows.length > 0)
     .map(({ headings, rows }) => tableOf(headings, rows, namesItem));
+};
+
+/** `Electrical | Horn | Works` below `Electrical | Battery | 12.5 V`: the same words in front again are a row more. */
+const goesOn = (
+  { headings, rows }: { readonly headings: readonly Row[]; readonly rows: readonly Row[] },
+  before: Row | undefined,
+  row: Row,
+): boolean => {
+  const first = textAt(row, 0).trim().toLowerCase();
+  return (
+    headings.length > 0 &&
+    rows.length > 0 &&
+    before !== undefined &&
+    first !== "" &&
+    row.cells[0]?.under === undefined &&
+    filled(row).length > 1 &&
+    textAt(before, 0).trim().toLowerCase() === first
+  );
 };
 
 /** A second row of headings: counts or places under a wider one, or what stands in it repeats the one above it. */
