@@ -100,6 +100,7 @@ const isNegated = (tokens: readonly RepairedToken[], from: number, least: number
   for (let at = from - 1; at >= least; at -= 1) {
     const stem = tokens[at]?.stem ?? "";
     if (STOPS_NEGATION.has(stem) || /^(?:it|they|she|he|there)$/u.test(stem)) return false;
+    if (stem === "get" && tokens[at + 1]?.stem === "to") return false;
     if (stem === "free" && tokens[at + 1]?.stem === "of") return true;
     if (NEGATORS.has(stem)) return tokens[at + 1]?.stem !== "only";
   }
@@ -273,7 +274,8 @@ export const breathOf = (tokens: readonly RepairedToken[], piece: Piece, carried
   const isBare =
     numbers.length === 0 &&
     words.every(({ from, to, negated }) => to - from === 1 && !negated && isFiller(tokens[from]?.stem ?? ""));
-  const answer = /^(yes|no)$/u.exec(bareOf(tokens, piece, entries, stems))?.[1];
+  const bare = bareOf(tokens, piece, entries, stems);
+  const answer = /^(?:nothing(?: at all)?|not a thing)$/u.test(bare) ? "no" : /^(yes|no)$/u.exec(bare)?.[1];
   return {
     piece,
     entries,

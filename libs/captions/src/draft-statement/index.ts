@@ -327,6 +327,8 @@ class Drafting {
       this.takeBack(breath);
       return [];
     }
+    // "Tonneau? In the boot": where it is, and no part anew.
+    if (asked !== undefined && !isSaid && LEADS.has(this.tokens[piece.from]?.stem ?? "")) return [];
     if (entries.length > 0) return isSaid ? this.ofNamed({ ...breath, entries }) : this.namedOnly(breath);
     if (isSaid) return this.ofView({ ...breath, entries });
     if (
@@ -342,9 +344,9 @@ class Drafting {
     if (breath.ellipsis !== undefined && state.words.length > 0 && isOfView)
       return this.ellipsis(breath, state.entries);
     if (
-      breath.sides.adds.length > 0 &&
+      (breath.sides.adds.length > 0 || breath.sides.other) &&
       state.applied &&
-      (piece.join === "comma" || piece.join === "inner" || piece.join === "and") &&
+      (piece.join !== "start" || breath.sides.other) &&
       /\b(?:is|are|was|were)\b/u.test(breath.text)
     )
       state.entries = state.entries.map((entry) => ({

@@ -116,6 +116,8 @@ const leadsTo = (tokens: readonly RepairedToken[], from: number, to: number): bo
     const stem = tokens[at]?.stem ?? "";
     // "On both sides | floor": a side by itself is whole.
     if (stem === "side" && tokens[at]?.plural === true) return false;
+    // "New all around | bushings": that is everywhere, and leads to nothing.
+    if (/^(?:around|round|over)$/u.test(stem) && tokens[at - 1]?.stem === "all") return false;
     if (LEADS.has(stem) && stem !== "of") return true;
     if (stem === "of" && !/^(?:both|all|out|free)$/u.test(tokens[at - 1]?.stem ?? "")) return true;
     const isBackOf = stem === "back" && HAS_BACK.test(tokens[at + 1]?.stem ?? "");
@@ -141,6 +143,8 @@ const isOwned = (tokens: readonly RepairedToken[], from: number, to: number): bo
   tokens.slice(from, to).every(({ stem }) => BETWEEN.test(stem) || /^(?:any|no|got|still|new)$/u.test(stem));
 
 const MOST_COUNTED = 6;
+/** "Put them on last year | wheels are …": so many words say something by themselves. */
+const LONG_SAID = 3;
 
 /** "They're bias ply tires": what stands right before a part, where nothing more is said of that part, belongs to it. */
 const belongsTo = (
@@ -198,7 +202,8 @@ const opensClause = (pronoun: string, verb: string): boolean =>
 const opensWithPronoun = (tokens: readonly RepairedToken[], from: number, to: number): number => {
   for (let at = Math.max(1, from); at < to; at += 1)
     if (
-      opensClause(tokens[at]?.stem ?? "", tokens[at + 1]?.stem ?? "") &&
+      (opensClause(tokens[at]?.stem ?? "", tokens[at + 1]?.stem ?? "") ||
+        (tokens[at]?.stem === "run" && tokens[at + 1]?.stem === "at")) &&
       !CLAUSE_BEFORE.test(tokens[at - 1]?.stem ?? "")
     )
       return at;
@@ -230,6 +235,25 @@ const isAnotherSide = (tokens: readonly RepairedToken[], mention: Mention): bool
   mention.adds.some((add) => /^(?:left|right|driver|passenger)$/u.test(add)) &&
   tokens[mention.from - 1]?.stem === "side";
 
+/** "New seats | new carpet | new headliner": the same word again opens the next of a list. */
+const repeats = (tokens: readonly RepairedToken[], mentions: readonly Mention[], at: number): number => {
+  const mention = mentions[at];
+  if (mention?.is !== "subject") return -1;
+  const own = mentions.findLast((one) => one.is === "said" && one.to === mention.from);
+  if (own === undefined || own.to - own.from !== 1) return -1;
+  const stem = tokens[own.from]?.stem;
+  if (
+    !/^(?:new|original|fresh|nice|good|rebuilt|replaced)$/u.test(stem ?? "") ||
+    /^(?:is|are|s|was|were|look)$/u.test(tokens[own.from - 1]?.stem ?? "")
+  )
+    return -1;
+  const named = mentions.slice(0, at).findLast((one) => one.is === "subject" && one.to <= own.from);
+  return named !== undefined &&
+    mentions.some((one) => one.is === "said" && one.to === named.from && tokens[one.from]?.stem === stem)
+    ? own.from
+    : -1;
+};
+
 /** "All but the left taillight | wipers work": a name that no "and" joins to the one that was taken out. */
 const isUnjoined = (tokens: readonly RepairedToken[], { from }: Mention): boolean =>
   !/^(?:and|or|nor|,|the|in|on|of|for|at|plus)$/u.test(tokens[from - 1]?.stem ?? "");
@@ -244,8 +268,8 @@ const deniesAnew = (
   const from =
     tokens[mention.from]?.stem === "no"
       ? mention.from
-      : tokens[mention.from - 1]?.stem === "no"
-        ? mention.from - 1
+      : /^(?:no|little|slight|small|tiny|minor)$/u.test(tokens[mention.from - 1]?.stem ?? "")
+        ? mention.from - (/^(?:a|very)$/u.test(tokens[mention.from - 2]?.stem ?? "") ? 2 : 1)
         : -1;
   const part = later.find(({ is }) => is === "subject");
   return from >= 0 && part !== undefined && part.from >= mention.to && leadsTo(tokens, mention.to, part.from)
@@ -279,8 +303,14 @@ const innerCuts = (
         isComplete = false;
       }
       const before = lastBefore(about, mention.from);
-      const there =
-        before === undefined
+      const isRunAt =
+        about.length > 0 &&
+        tokens[mention.from]?.stem === "run" &&
+        tokens[mention.from + 1]?.stem === "at" &&
+        mention.from > (cuts.at(-1) ?? from);
+      const there = isRunAt
+        ? mention.from
+        : before === undefined
           ? -1
           : Math.max(
               opensThere(tokens, before.to, mention.from),
@@ -311,9 +341,18 @@ const innerCuts = (
       (said !== undefined &&
         (named === undefined
           ? ofPronoun(tokens, begun, said.from) ||
+            (join === "comma" &&
+              begun === from &&
+              said.is === "said" &&
+              said.to - said.from >= LONG_SAID &&
+              said.from <= from + 1) ||
             (isContinued && begun === from && said.to < mention.from) ||
             (tokens[begun]?.stem === "no" && said.to - begun > 1)
-          : said.to > named.from));
+          : said.to > named.from ||
+            (said.to === named.from &&
+              named.is === "subject" &&
+              mention.is === "subject" &&
+              isUnjoined(tokens, mention))));
     const after = said?.to ?? begun + 1;
     const there = isDone
       ? Math.max(
@@ -338,12 +377,15 @@ const innerCuts = (
           mention.is === "subject" &&
           named.is === "subject" &&
           isUnjoined(tokens, mention)));
+    const again = repeats(tokens, mentions, index);
     const cut =
-      there >= 0
-        ? there
-        : isHanging || (isDone && !goesOn && !isOther)
-          ? cutBefore(tokens, mentions, mention, said)
-          : -1;
+      again > begun
+        ? again
+        : there >= 0
+          ? there
+          : isHanging || (isDone && !goesOn && !isOther)
+            ? cutBefore(tokens, mentions, mention, said)
+            : -1;
     if (cut > begun) {
       cuts.push(cut);
       about = about.filter((one) => one.from >= cut);

@@ -78,13 +78,18 @@ export const placesOf = (
     };
   const byDriver =
     (/^(?:interior\.|underbody\.floor|doors\.regulators|electrics\.power-windows)/u.test(item.id) ||
-      (!plural && /^(?:door|door-bottom|latches|locks|jambs|door-panels)$/u.test(subject?.id ?? ""))) &&
+      (!plural &&
+        /^(?:door|door-bottom|latches|locks|jambs|door-panels|hinge-play|door-drop|door-seals|door-glass)$/u.test(
+          subject?.id ?? "",
+        ))) &&
     said.adds.some((add) => add === "driver" || add === "passenger") &&
     !said.adds.includes("rear");
   const adds = [...said.adds.map((add) => sided(add, context.form)), ...(byDriver ? ["front"] : [])];
   const places = adds
     .reduce<readonly string[]>(onSide, own)
     .filter((place) => place !== "spare" || said.spare || adds.includes("spare"));
+  // "One indicator's out at the back": which of them nobody said yet.
+  if (said.one === true && places.length > 1 && !said.all) return { places: [], inferred: true };
   const narrowed = places.length < own.length;
   if (places.length <= 1 || said.all || plural || narrowed || said.other) return { places, inferred: false };
   if (WHOLE.has(subject?.id ?? "")) return { places, inferred: false };

@@ -53,6 +53,8 @@ const NOT_MEANT: readonly Rule[] = [
   },
   { subject: /^springs$/u, before: /^(?:in|last|this|every|since|next|until)$/u },
   { subject: /^latches$/u, before: /^(?:one|they|it|both|do|does|all|to|not|and)$/u },
+  { subject: /^locks$/u, before: /^(?:not|to|does|will|it|they)$/u },
+  { subject: /^water$/u, after: /^(?!\?$)/u },
   { subject: /^oil$/u, before: /^(?:of|weep|leak|drip|burn|some|use|lose|bit|no|any)$/u },
   { subject: /^axle$/u, after: /^(?:pinion)$/u },
   { subject: /^engine$/u, before: /^(?:with|while)$/u, after: /^(?:running|on|off|idling|turned|ticking)$/u },
@@ -124,7 +126,7 @@ const isNoPlace = (
 };
 
 /** Verbs of a part that also say what somebody is about to do: "let me open the hood", "close to the door". */
-const IS_DONE_BY = /^(?:to|me|u|i|we|you|let|gonna|just|can|could|must|should)$/u;
+const IS_DONE_BY = /^(?:to|me|u|i|we|you|let|gonna|can|could|must|should)$/u;
 const MOVES =
   /^(?:open|close|shut|turn|move|slide|crank|wind|adjust|light|run|go|play|read|fold|lift|lower|raise|hold|lock|unlock|engage)$/u;
 const isAct = (tokens: readonly RepairedToken[], { from, to }: Mention): boolean => {
@@ -193,6 +195,8 @@ const isNotSaid = (tokens: readonly RepairedToken[], mention: Mention): boolean 
           : mention.from - 1
       ]?.stem ?? "",
     );
+  if (stem === "done")
+    return after === "in" && /^\d|^(?:twenty|nineteen|the)/u.test(tokens[mention.from + 2]?.stem ?? "");
   if (stem === "bodywork") return mention.to === mention.from + 1;
   if (stem === "filler") return /^(?:cap|neck|hole|tube|door|flap|pipe)$/u.test(after ?? "");
   if (stem === "straight") return /^(?:four|six|eight|twelve|4|6|8)$/u.test(after ?? "");

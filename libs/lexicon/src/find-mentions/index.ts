@@ -92,6 +92,12 @@ const numberMention = (
   at: number,
   compiled: CompiledLexicon,
 ): Mention | undefined => {
+  if (/^(?:minus|negative)$/u.test(tokens[at]?.stem ?? "")) {
+    const below = numberMention(tokens, at + 1, compiled);
+    return below?.is === "number"
+      ? { ...below, value: -below.value, from: at, start: tokens[at]?.start ?? 0 }
+      : undefined;
+  }
   const article = /^an?$/u.test(tokens[at]?.stem ?? "") && unitAt(tokens, at + 1, compiled) !== undefined;
   const number = numberAt(tokens, at) ?? (article ? { value: 1, from: at, to: at + 1 } : undefined);
   if (number === undefined) return undefined;

@@ -233,6 +233,23 @@ const pointAt = (tokens: readonly Token[], from: number): Read | undefined => {
   return digits === "" ? undefined : { value: Number(`0.${digits}`), to };
 };
 
+const LEAST_SPELLED = 4;
+
+/** "Five four two one eight": figure by figure, at least four of them. */
+const spelledAt = (tokens: readonly Token[], from: number): Read | undefined => {
+  let [digits, to] = ["", from];
+  for (; to < tokens.length; to += 1) {
+    const stem = stemAt(tokens, to);
+    const digit = OH.has(stem) || stem === "zero" ? 0 : UNITS.get(stem);
+    if (digit === undefined || digit > 9 || digits.length > LONGEST_SPELLED) break;
+    digits += String(digit);
+  }
+  return digits.length >= LEAST_SPELLED && !SCALES.has(stemAt(tokens, to))
+    ? { value: Number(digits), to }
+    : undefined;
+};
+const LONGEST_SPELLED = 7;
+
 /**
  * The number that begins at a token, in figures or in words, the way people say them: "ninety-seven thousand four hundred",
  * "one forty-five", "point oh-eight", "three quarters", "two and a half". Nothing where none begins there.
@@ -242,6 +259,7 @@ const pointAt = (tokens: readonly Token[], from: number): Read | undefined => {
  */
 export const numberAt = (tokens: readonly Token[], from: number): NumberFound | undefined => {
   const read =
+    spelledAt(tokens, from) ??
     pointAt(tokens, from) ??
     yearAt(tokens, from) ??
     longAt(tokens, from) ??

@@ -36,7 +36,7 @@ export const engineOptions: readonly OptionWords[] = [
     clean:
       "clean; clean and full; fresh; green and clean; new; good; green; green and full; bright green; full; full and clean; full and green; topped up; pink; blue; like new; up to the mark",
     low: "low; down; down a bit; bit low; needs topping up",
-    rusty: "rusty; brown; muddy; like tea; rust in it",
+    rusty: "rusty; brown; brown as tea; brown as; muddy; like tea; rust in it",
     oily: "oily; oil in it",
   }),
   ...of("engine.wiring", {

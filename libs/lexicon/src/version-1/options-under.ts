@@ -12,7 +12,7 @@ export const underOptions: readonly OptionWords[] = [
   ...of("underbody.floor-repair", {
     "as-built":
       "original; as built; factory floor; never been replaced; original floor; completely original; untouched",
-    replaced: "replaced; new floor; been replaced; replacement",
+    replaced: "new; all new; brand new; replaced; new floor; been replaced; replacement",
     patched: "patched; been patched; plated",
     "covered-over": "new sheet over old; sheet over the old; covered over",
   }),

@@ -27,7 +27,7 @@ export const cabinSubjects: readonly Subject[] = [
   subject(
     "jack",
     ["trunk.jack"],
-    "jack; jack and tool; tool kit; tool roll; wheel brace; lug wrench; toolkit",
+    "jack; jack and tool; tool; tool kit; tool roll; wheel brace; lug wrench; toolkit",
   ),
   subject(
     "trunk",
@@ -237,6 +237,6 @@ export const cabinSubjects: readonly Subject[] = [
   subject(
     "no-item",
     [],
-    "cab corner; spoke; sun visor; visor; cup holder; roll bar; roll cage; cigarette/cigar lighter; lighter; wood on the dash; dash wood; wood trim; wood veneer; veneer; glove box/compartment; glovebox; grab handle; arm rest; armrest; ash tray; ashtray; speaker; tool box/toolbox; bed liner; bedliner; roof rack; luggage rack; tow bar; tow hitch; hitch; trailer hitch; mud flap; running board; shifter boot; gear knob; shift knob; gear lever; parcel shelf; package tray; rear shelf; kick panel; sill plate; scuff plate; door handle; gas cap; fuel cap; filler cap; petrol cap; oil cap; radiator cap; air filter; air cleaner; fan shroud; distributor; dizzy; coil pack; ignition lead; plug wire; spark plug wire; headlight switch; dimmer switch; light switch; car cover; storage cover; picnic table; badge bar; spot lamp/light; driving lamp/light; fog light/lamp; spotlight; foglight; heat shield; skid plate; winch; bull bar; brush guard",
+    "chrome; chromework; chrome work; rear wiper; central locking; cab corner; spoke; sun visor; visor; cup holder; roll bar; roll cage; cigarette/cigar lighter; lighter; wood on the dash; dash wood; wood trim; wood veneer; veneer; glove box/compartment; glovebox; grab handle; arm rest; armrest; ash tray; ashtray; speaker; tool box/toolbox; bed liner; bedliner; roof rack; luggage rack; tow bar; tow hitch; hitch; trailer hitch; mud flap; running board; shifter boot; gear knob; shift knob; gear lever; parcel shelf; package tray; rear shelf; kick panel; sill plate; scuff plate; door handle; gas cap; fuel cap; filler cap; petrol cap; oil cap; radiator cap; air filter; air cleaner; fan shroud; distributor; dizzy; coil pack; ignition lead; plug wire; spark plug wire; headlight switch; dimmer switch; light switch; car cover; storage cover; picnic table; badge bar; spot lamp/light; driving lamp/light; fog light/lamp; spotlight; foglight; heat shield; skid plate; winch; bull bar; brush guard",
   ),
 ];

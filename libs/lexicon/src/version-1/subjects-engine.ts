@@ -41,6 +41,7 @@ export const engineSubjects: readonly Subject[] = [
   subject("timing", ["engine.timing"], "ignition timing; timing; spark timing"),
   subject("dwell", ["engine.dwell"], "dwell; cam dwell"),
   subject("oil", ["engine.oil"], "oil; engine/motor oil; oil on the dipstick; dipstick"),
+  subject("water", ["engine.coolant"], "water"),
   subject("coolant", ["engine.coolant"], "coolant; antifreeze in it"),
   subject("belts", ["engine.belts"], "belt; fan belt; drive belt; v belt"),
   subject(
@@ -95,7 +96,7 @@ export const engineSubjects: readonly Subject[] = [
   ),
   subject("plugs", ["engine.plugs"], "spark/sparking plug; plug"),
   subject("oil-sample", ["engine.oil-sample"], "oil sample/analysis"),
-  subject("boost", ["engine.boost"], "boost; turbo; supercharger"),
+  subject("boost", ["engine.boost"], "boost; turbo boost; turbocharger; supercharger; turbo gauge"),
   subject("timing-belt", ["engine.timing-belt-date"], "timing belt; cam belt; cambelt"),
   subject(
     "cold-start",

@@ -7,7 +7,7 @@ import type { Outcome } from "../outcome-words/index.ts";
 import { sensedIn } from "../sensed-words/index.ts";
 
 const FACT =
-  /^(client|customer|buyer|purchaser|seller|vendor|owner|dealer|vehicle|car|make|model|year|yr|date|day|inspector|inspected|technician|mechanic|assessor|appraiser|appraised|valuer|reader|writer|author|tester|tested|examiner|surveyor|surveyed|address|phone|telephone|tel|e-?mail|location|place|site|report|reference|ref|stock|lot|job|invoice|price|asking|weather|page|prepared|signed|signature|colou?r|reg|registration|plate|body style|engine size|time|trim|company|firm|form|version|sheet|garage|city|state|country|zip|make\/model|make and model|doors|transmission|instructed|commissioned|requested|purpose|duration|started|finished|arrival|completed|checked|done|printed|our ref|your ref)\b/i;
+  /^(section|chapter|client|customer|buyer|purchaser|seller|vendor|owner|dealer|vehicle|car|make|model|year|yr|date|day|inspector|inspected|technician|mechanic|assessor|appraiser|appraised|valuer|reader|writer|author|tester|tested|examiner|surveyor|surveyed|address|phone|telephone|tel|e-?mail|location|place|site|report|reference|ref|stock|lot|job|invoice|price|asking|weather|page|prepared|signed|signature|colou?r|reg|registration|plate|body style|engine size|time|trim|company|firm|form|version|sheet|garage|city|state|country|zip|make\/model|make and model|doors|transmission|instructed|commissioned|requested|purpose|duration|started|finished|arrival|completed|checked|done|printed|our ref|your ref)\b/i;
 const FACT_TAIL =
   /^\s*(\b(name|no|number|by|for|on|of|code|type|style|size|address|at|date|details?|description|and model|make|model)\b\.?|#|[.:/&]|\s)*$/i;
 
@@ -43,6 +43,20 @@ const listed = (text: string): Named[] => {
   return named.flatMap((one) => (one?.[1] === undefined ? [] : [{ key: one[1], meaning: one[2] ?? "" }]));
 };
 
+/** `1 poor - 5 perfect`, `from 1 (worst) to 10 (best)`: the ends of a scale. */
+const endsIn = (text: string): Named[] => {
+  const found =
+    /(?<![\w.])([01])\s*\(?([a-z][a-z ]{2,20}?)\)?\s*(?:-|–|to|\.\.|,|;|\/)\s*(5|10)\s*\(?([a-z][a-z ]{2,20})\)?/i.exec(
+      text,
+    );
+  return found === null
+    ? []
+    : [
+        { key: found[1] ?? "", meaning: (found[2] ?? "").trim() },
+        { key: found[3] ?? "", meaning: (found[4] ?? "").trim() },
+      ];
+};
+
 /** `A = as new  B = good`, `1 - poor, 5 - excellent`: grades and what they mean. */
 const legendIn = (text: string): Named[] => {
   const found = Array.from(
@@ -51,7 +65,9 @@ const legendIn = (text: string): Named[] => {
     ),
   );
   const named = found.map((match) => ({ key: match[1] ?? "", meaning: (match[2] ?? "").trim() }));
-  return named.length >= 2 ? named : listed(text);
+  if (named.length >= 2) return named;
+  const all = listed(text);
+  return all.length > 0 ? all : endsIn(text);
 };
 
 const POINTS: readonly (readonly [points: number, words: RegExp])[] = [
@@ -149,7 +165,24 @@ export const legendOf = (grids: readonly Grid[]): GradeScale | undefined => {
       const distinct = [...new Map(named.map((one) => [one.key, one])).values()];
       if (distinct.length >= 2) return gradeScale("grades", worstFirst(distinct));
     }
+  for (const { rows } of grids)
+    for (const { cells } of rows.slice(0, HEAD_ROWS)) {
+      const [only, ...more] = cells.filter(({ text, under }) => text.trim() !== "" && under === undefined);
+      const scale = more.length > 0 ? undefined : outOf(only?.text ?? "");
+      if (scale !== undefined) return scale;
+    }
   return undefined;
+};
+
+/** Rows in which a title may say how a sheet grades. */
+const HEAD_ROWS = 8;
+
+/** `All marks out of 10`, `graded 1-5`: said once, above everything. */
+const outOf = (text: string): GradeScale | undefined => {
+  if (!/\b(?:grade[sd]?|mark(?:s|ed)?|scored?|scores|rat(?:ed|ing|ings)|points|scale)\b/i.test(text))
+    return undefined;
+  const most = /\bout of (5|10)\b/i.exec(text)?.[1];
+  return scaleInHeading(most === undefined ? text : `1-${most}`);
 };
 
 /** Grades that head columns to be ticked, worst first. */

@@ -2,6 +2,7 @@ import type { Finding } from "@evenhand/shared/finding";
 import { useCallback, useMemo, useState } from "react";
 import type { Draft } from "../../offline/use-draft";
 import { bringScales } from "./bring-scales";
+import { lineGroups } from "./line-groups";
 import type { Proposal, Review } from "./review";
 import {
   type AtPlace,
@@ -37,8 +38,11 @@ const remember = async (
   const lines = accepted
     .filter(([proposal, finding]) => isSettling(proposal, finding))
     .map(([{ line }, { item }]) => settledLine(line ?? "", item, all, deeds));
-  if (lines.length > 0)
-    await call("reports.settleLines", { params: { id: report }, body: { lines: lines.slice(0, 500) } });
+  await Promise.all(
+    lineGroups(lines).map((group) =>
+      call("reports.settleLines", { params: { id: report }, body: { lines: group } }),
+    ),
+  );
 };
 
 type Accepted = readonly (readonly [Proposal, Finding])[];
