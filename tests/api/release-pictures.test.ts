@@ -62,6 +62,10 @@ async function work({ id }: ReleasePicture): Promise<void> {
     .app.get(Arrivals, { strict: false })
     .take(row?.file ?? "");
 }
+const photographsOf = async (who: Person) =>
+  (await who.does("exports.get", { path: { id: who.organization } })).releases.map(
+    (each) => each["photographs"],
+  );
 const inDays = (days: number) => new Date(Date.now() + days * 24 * 60 * 60_000);
 let picture: ReleasePicture;
 
@@ -133,10 +137,6 @@ test("what was sent stays; the record names its bytes; what was never sent goes 
     [line],
   );
   expect(entry?.content).toContain(picture.sha256);
-  const photographsOf = async (who: Person) =>
-    (await who.does("exports.get", { path: { id: who.organization } })).releases.map(
-      (each) => each["photographs"],
-    );
   expect(await photographsOf(world.dealer)).toMatchObject([[{ id: picture.id, sha256: picture.sha256 }]]);
   expect(await photographsOf(world.buyer)).toEqual([[]]);
   const forgotten = await add(world.dealer, await another(110));
