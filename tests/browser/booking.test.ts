@@ -3,17 +3,8 @@ import { expect, test } from "vitest";
 import type { Person } from "../api/setup/person.ts";
 import { useService } from "../api/setup/service.ts";
 import { bookingScene, type BookingScene } from "./setup/booking-scene.ts";
-import {
-  requestHour,
-  screensBefore,
-  screensOf,
-  takeAccepted,
-  takeRequested,
-} from "./setup/booking-screens.ts";
 import { useBrowser } from "./setup/browser.ts";
 import { desk, east, keepPicture, openPage } from "./setup/pages.ts";
-import type { Screen } from "./setup/screens.ts";
-import { violationsOnScreens } from "./setup/sweep.ts";
 
 const site = process.env["SITE_FOLDER"];
 const service = useService(site === undefined ? {} : { environment: { SITE_FOLDER: site } });
@@ -21,12 +12,6 @@ const browser = useBrowser();
 
 const pageOf = (person: Person, options: BrowserContextOptions = desk): Promise<Page> =>
   openPage(browser(), person, { ...options, ...east });
-
-const nextMonday = (): string => {
-  const date = new Date();
-  date.setUTCDate(date.getUTCDate() + ((8 - date.getUTCDay()) % 7 || 7) + 7);
-  return date.toISOString().slice(0, 10);
-};
 
 /** The buyer chooses an item more, finds an hour, reads cost and independence, holds it and asks for it. */
 async function bookAsBuyer({ buyer, vehicle }: BookingScene): Promise<string> {
@@ -142,25 +127,4 @@ test("from home, a car that was asked about is booked with eight presses at most
   const { items } = await scene.buyer.does("appointments.list", {});
   expect(items.map(({ state }) => state)).toEqual(["requested"]);
   expect(presses).toBeLessThanOrEqual(8);
-});
-
-test("every screen of booking keeps the rules of WCAG 2.2 AA that axe can check, and fits a phone", async () => {
-  const scene = await bookingScene(service());
-  const found: string[] = [];
-  const check = async (screens: readonly Screen[]): Promise<void> => {
-    found.push(...(await violationsOnScreens(screens, pageOf)));
-  };
-  await check(screensBefore(scene, nextMonday()));
-  const id = await requestHour(scene);
-  await check(screensOf(scene, "held", id).slice(0, 1));
-  await takeRequested(scene, id);
-  await check(screensOf(scene, "requested", id).slice(1, 2));
-  await takeAccepted(scene, id);
-  await check(screensOf(scene, "accepted", id));
-  const { start } = await scene.inspector.does("appointments.get", { path: { id } });
-  await check([
-    { name: "booking-day", by: scene.inspector, address: `/day?date=${start.slice(0, 10)}` },
-    { name: "booking-appointments", by: scene.inspector, address: "/appointments" },
-  ]);
-  expect(found).toEqual([]);
 });

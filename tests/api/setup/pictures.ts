@@ -36,8 +36,16 @@ export async function heldAs(orientation: number): Promise<Buffer> {
   return mirrored.jpeg({ quality: 95, chromaSubsampling: "4:4:4" }).withMetadata({ orientation }).toBuffer();
 }
 
-/** A photograph with all that a telephone writes into it. */
-export const photograph = (seed = 128): Promise<Buffer> =>
+const taken = new Map<number, Promise<Buffer>>();
+
+/** A photograph with all that a telephone writes into it; another for every seed, and each worker takes it once. */
+export const photograph = (seed = 128): Promise<Buffer> => {
+  const known = taken.get(seed) ?? take(seed);
+  taken.set(seed, known);
+  return known;
+};
+
+const take = (seed: number): Promise<Buffer> =>
   sharp({
     create: {
       width: 1600,
