@@ -5,9 +5,7 @@ import { keepFile } from "./evidence-requests.ts";
 import type { Asked } from "./person.ts";
 import { photograph } from "./pictures.ts";
 import type { Variant, Who } from "./requests.ts";
-import type { Scene } from "./scene.ts";
-import { entryAt, inspect, readComparison } from "./story.ts";
-import type { World } from "./world.ts";
+import { askedLine, type Scene } from "./scene.ts";
 
 type Ask = (scene: Scene) => Promise<Asked>;
 const one = (about: string, open: readonly Who[], ask: Ask): Variant => ({ about, open, ask });
@@ -16,22 +14,10 @@ const contested = new WeakMap<Scene, Promise<string>>();
 
 /** A line of its own that the dealer contested and the buyer put to the inspector. */
 const lineOf = (scene: Scene): Promise<string> => {
-  const known = contested.get(scene) ?? contest(scene.world);
+  const known = contested.get(scene) ?? askedLine(scene.world).then(({ line }) => line);
   contested.set(scene, known);
   return known;
 };
-
-async function contest(world: World): Promise<string> {
-  const { buyer, dealer } = world;
-  const { comparison } = await inspect(world);
-  const entry = entryAt(await readComparison(buyer, comparison), "electrics.horn");
-  const path = { id: comparison };
-  const { items } = await buyer.does("releases.create", { path, body: { entries: [entry] } });
-  const id = items[0]?.id ?? "";
-  await dealer.does("releases.move", { body: { lines: items, move: "contest", words: "It sounds." } });
-  await buyer.does("releases.move", { body: { lines: [{ id, revision: 2 }], move: "ask" } });
-  return id;
-}
 
 type Side = "dealer" | "buyer" | "inspector";
 

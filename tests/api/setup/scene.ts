@@ -68,21 +68,28 @@ export async function withSession(
   return { person: new Person(url, { account, organization, cookie: secret }), session };
 }
 
-async function putToInspector(world: World): Promise<{ askedRelease: string; counterToWithdraw: string }> {
+/** A line that the dealer contested and the buyer put to the inspector, on a car of its own. */
+export async function askedLine(world: World): Promise<{ line: string; comparison: string }> {
   const { buyer, dealer } = world;
   const { comparison } = await inspect(world);
   const entry = entryAt(await readComparison(buyer, comparison), "electrics.horn");
   const path = { id: comparison };
   const { items } = await buyer.does("releases.create", { path, body: { entries: [entry] } });
-  const id = items[0]?.id ?? "";
+  const line = items[0]?.id ?? "";
   await dealer.does("releases.move", { body: { lines: items, move: "contest", words: "It sounds." } });
-  await buyer.does("releases.move", { body: { lines: [{ id, revision: 2 }], move: "ask" } });
+  await buyer.does("releases.move", { body: { lines: [{ id: line, revision: 2 }], move: "ask" } });
+  return { line, comparison };
+}
+
+async function putToInspector(world: World): Promise<{ askedRelease: string; counterToWithdraw: string }> {
+  const { buyer } = world;
+  const { line, comparison } = await askedLine(world);
   const { id: summary, hash } = await summarize(buyer, comparison);
   const { id: counterToWithdraw } = await buyer.does("summaries.decide", {
     path: { id: summary },
     body: { decision: "counter", hash, conditions: "A horn that sounds." },
   });
-  return { askedRelease: id, counterToWithdraw };
+  return { askedRelease: line, counterToWithdraw };
 }
 
 export async function setScene(service: Service): Promise<Scene> {

@@ -1,5 +1,5 @@
 import type { SharedPicture } from "@evenhand/shared/http/publishing";
-import type { SheetIndex } from "../../entities/sheet/sheet-index";
+import { capital, type SheetIndex } from "../../entities/sheet/sheet-index";
 import { sheetWords } from "@evenhand/wording/sheet-words";
 import { addressOf } from "../../service/client";
 import { useText } from "../../strings/text";
@@ -21,7 +21,7 @@ export const SharedPictures = ({ token, pictures, index }: Props) => {
     <Panel title={t("shared.pictures")}>
       <ul className={styles.pictures}>
         {pictures.map(({ id, item, position, caption }) => {
-          const name = item === "" ? t("evidence.whole-car") : words.place(item, position);
+          const name = item === "" ? t("evidence.whole-car") : capital(words.place(item, position));
           return (
             <li key={id}>
               <a href={addressOf("sharedStatements.large", { token, id })} target="_blank" rel="noreferrer">
