@@ -296,6 +296,9 @@ const gradeAnswer = (item: Item, said: SaidOf, compiled: CompiledLexicon): Answe
 
 const working = (value: "yes" | "no" | "intermittent"): Answer => ({ kind: "working", value });
 
+/** "No heat": the heater is there, and does nothing. */
+const NO_HEAT = /\bno heat\b/u;
+
 /** "Hot" of a heater: words that say of one thing alone whether it works. */
 const workingByOption = (item: Item, said: SaidOf): Answer | undefined => {
   const [own] = optionsSaid(item, said);
@@ -308,7 +311,7 @@ const workingAnswer = (item: Item, said: SaidOf, compiled: CompiledLexicon): Ans
   const own = workingByOption(item, said);
   if (own !== undefined) return own;
   // What every car has is not missing where somebody says there is none: "no horn", "no heat".
-  if (said.noSubject && (item.equipment !== true || /\bno heat\b/u.test(said.text))) return working("no");
+  if (said.noSubject && (item.equipment !== true || NO_HEAT.test(said.text))) return working("no");
   const senses = longestFirst(said.words).flatMap((word) =>
     sensesOf(word, compiled).map((sense) => ({ sense, word })),
   );
@@ -475,7 +478,7 @@ export const answerOf = (
     unseen === "covered"
   )
     return { kind: "not-seen", reason: unseen };
-  const isLacking = said.noSubject && /\bno heat\b/u.test(said.text);
+  const isLacking = said.noSubject && NO_HEAT.test(said.text);
   if (
     item.equipment === true &&
     item.answer !== "presence" &&

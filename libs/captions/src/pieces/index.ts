@@ -189,7 +189,7 @@ const opensThere = (tokens: readonly RepairedToken[], from: number, to: number):
 };
 
 const CLAUSE_BEFORE =
-  /^(?:if|when|that|as|way|what|how|where|since|before|after|until|till|once|while|because|think|believe|say|said|guess|hope|know|like|and|but|or|so|than|which|who|the|a|is|are|on|in|of|to|for|with|at|because)$/u;
+  /^(?:if|when|that|as|way|what|how|where|since|before|after|until|till|once|while|because|think|believe|say|said|guess|hope|know|like|and|but|or|so|than|which|who|the|a|is|are|on|in|of|to|for|with|at)$/u;
 const CLAUSE_VERB =
   /^(?:is|are|was|were|has|have|had|do|does|did|will|can|need|start|run|drive|look|feel|go|come|stop|pull|hold|shift|idle|open|close|fire|track|work)$/u;
 
@@ -228,6 +228,10 @@ const opensScene = (tokens: readonly RepairedToken[], from: number, to: number):
   }
   return -1;
 };
+
+/** Where, between what was said and what follows, something new begins; the last place of several, −1 where none does. */
+const opensAnew = (tokens: readonly RepairedToken[], from: number, to: number): number =>
+  Math.max(opensThere(tokens, from, to), opensWithPronoun(tokens, from, to), opensScene(tokens, from, to));
 
 /** "On the driver's side | left front fender": a second left or right belongs to what follows. */
 const isAnotherSide = (tokens: readonly RepairedToken[], mention: Mention): boolean =>
@@ -312,11 +316,7 @@ const innerCuts = (
         ? mention.from
         : before === undefined
           ? -1
-          : Math.max(
-              opensThere(tokens, before.to, mention.from),
-              opensWithPronoun(tokens, before.to, mention.from),
-              opensScene(tokens, before.to, mention.from),
-            );
+          : opensAnew(tokens, before.to, mention.from);
       if (there > (cuts.at(-1) ?? from)) {
         cuts.push(there);
         about = [];
@@ -354,13 +354,7 @@ const innerCuts = (
               mention.is === "subject" &&
               isUnjoined(tokens, mention))));
     const after = said?.to ?? begun + 1;
-    const there = isDone
-      ? Math.max(
-          opensThere(tokens, after, mention.from),
-          opensWithPronoun(tokens, after, mention.from),
-          opensScene(tokens, after, mention.from),
-        )
-      : -1;
+    const there = isDone ? opensAnew(tokens, after, mention.from) : -1;
     const goesOn =
       said !== undefined &&
       ((leadsTo(tokens, said.to, mention.from) && !isAnotherSide(tokens, mention)) ||

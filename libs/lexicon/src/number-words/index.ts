@@ -234,6 +234,7 @@ const pointAt = (tokens: readonly Token[], from: number): Read | undefined => {
 };
 
 const LEAST_SPELLED = 4;
+const LONGEST_SPELLED = 7;
 
 /** "Five four two one eight": figure by figure, at least four of them. */
 const spelledAt = (tokens: readonly Token[], from: number): Read | undefined => {
@@ -248,7 +249,6 @@ const spelledAt = (tokens: readonly Token[], from: number): Read | undefined => 
     ? { value: Number(digits), to }
     : undefined;
 };
-const LONGEST_SPELLED = 7;
 
 /**
  * The number that begins at a token, in figures or in words, the way people say them: "ninety-seven thousand four hundred",

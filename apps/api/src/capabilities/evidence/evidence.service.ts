@@ -28,7 +28,7 @@ import {
   ownOriginal,
   ownToMove,
 } from "./evidence.queries.ts";
-import { copyAnswer, originalAnswer } from "./file-answers.ts";
+import { copyAnswer, Original, originalAnswer } from "./file-answers.ts";
 import { StoredRefusal, wordedRefusal } from "./stored-refusal.ts";
 
 const listOf = <T extends z.ZodType>(item: T) => z.object({ body: z.object({ items: z.array(item) }) });
@@ -42,7 +42,6 @@ const OwnedRow = listOf(
 );
 const SeenRow = listOf(EvidenceSeen.omit({ questions: true }).extend(facts));
 const BesideRow = listOf(EvidenceBeside.omit({ questions: true }).extend(facts));
-const OriginalRow = z.object({ organization: z.string(), sha256: z.string(), kind: FileKind });
 const MovedRow = z.object({ drafting: z.boolean(), sealedIn: z.number().nullable() });
 
 type OwnedFile = z.output<typeof OwnedRow>["body"]["items"][number];
@@ -112,7 +111,7 @@ export class EvidenceService {
 
   /** The bytes that were sent, with all that the camera wrote: to its owner alone. */
   async original(actor: Actor, id: string): Promise<FileAnswer> {
-    const row = await findRow(this.database, OriginalRow, {
+    const row = await findRow(this.database, Original, {
       text: ownOriginal,
       values: [actor.organizations(), id],
     });

@@ -1,11 +1,16 @@
-import type { FileKind, PictureSize } from "@evenhand/shared/evidence";
+import { FileKind, type PictureSize } from "@evenhand/shared/evidence";
+import { z } from "zod";
 import { FileAnswer } from "../../platform/http/file-answer.ts";
 import { found } from "../../platform/problems/problem-error.ts";
 import type { Storage } from "../../platform/storage/storage.ts";
 import { copyKey, originalKey } from "./keys.ts";
 
 type Copy = { readonly file: string; readonly size: PictureSize };
-export type Original = { readonly organization: string; readonly sha256: string; readonly kind: FileKind };
+/** What the bytes that were sent are found by. */
+export const Original = z.object({ organization: z.string(), sha256: z.string(), kind: FileKind });
+export type Original = z.infer<typeof Original>;
+/** The same of a kept photograph, whose copies are found by its file. */
+export const KeptPicture = Original.extend({ file: z.string() });
 /** What it is called where it is saved, without its ending. */
 type Named = { readonly name: string };
 

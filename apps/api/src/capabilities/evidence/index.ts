@@ -1,4 +1,5 @@
 export { StoredRefusal, wordedRefusal } from "./stored-refusal.ts";
+export { KeptPicture } from "./file-answers.ts";
 export { PictureFiles } from "./picture-files.ts";
 export { photographIn, readPhotograph } from "./read-photograph.ts";
 export { EvidenceModule } from "./evidence.module.ts";

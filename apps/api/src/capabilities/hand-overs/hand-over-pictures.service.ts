@@ -1,22 +1,14 @@
-import { FileKind, type PictureSize } from "@evenhand/shared/evidence";
+import type { PictureSize } from "@evenhand/shared/evidence";
 import { Injectable } from "@nestjs/common";
-import { z } from "zod";
+import type { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
 import { Database } from "../../platform/database/database.ts";
 import { findRow } from "../../platform/database/rows.ts";
 import type { FileAnswer } from "../../platform/http/file-answer.ts";
 import { found } from "../../platform/problems/problem-error.ts";
-import { PictureFiles } from "../evidence/index.ts";
+import { KeptPicture, PictureFiles } from "../evidence/index.ts";
 import { handOverPicture } from "./hand-overs.queries.ts";
 import { whoOf } from "./who-of.ts";
-
-const FileRow = z.object({
-  file: z.string(),
-  organization: z.string(),
-  sha256: z.string(),
-  kind: FileKind,
-  state: z.string(),
-});
 
 /** A hand-over's photographs, as buyer and dealer may see them. */
 @Injectable()
@@ -36,8 +28,8 @@ export class HandOverPicturesService {
     return this.files.original(await this.find(actor, id));
   }
 
-  private async find(actor: Actor, id: string): Promise<z.infer<typeof FileRow>> {
-    const row = await findRow(this.database, FileRow, {
+  private async find(actor: Actor, id: string): Promise<z.infer<typeof KeptPicture>> {
+    const row = await findRow(this.database, KeptPicture, {
       name: "hand-over-picture",
       text: handOverPicture,
       values: [...whoOf(actor), id],

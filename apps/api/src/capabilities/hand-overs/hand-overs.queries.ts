@@ -32,7 +32,7 @@ const whole = `h.id, h.revision, h.case_id AS "caseId", h.vehicle_id AS "vehicle
 export const handOverDetail = `SELECT h.buyer_id = ANY($2::uuid[]) AS buys, ${whole} WHERE h.id = $4 AND ${mine}`;
 
 /** `$4` the photograph: to its buyer, and of collection to the dealer too. */
-export const handOverPicture = `SELECT f.id AS file, f.organization_id AS organization, f.sha256, f.kind, f.state
+export const handOverPicture = `SELECT f.id AS file, f.organization_id AS organization, f.sha256, f.kind
   FROM hand_over_picture p JOIN hand_over h ON h.id = p.hand_over_id JOIN evidence_file f ON f.id = p.file_id
   WHERE p.id = $4 AND ${mine} AND (h.buyer_id = ANY($2::uuid[]) OR p.stage = 'collection')`;
 

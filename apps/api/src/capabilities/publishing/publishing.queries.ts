@@ -46,8 +46,7 @@ const shown = `shown AS MATERIALIZED (
 
 /** Photographs sealed in a version. */
 const sealedPictures = (version: string) => `FROM evidence e JOIN evidence_file f ON f.id = e.file_id
-    WHERE e.report_id = ${version}.report_id AND e.sealed_in <= ${version}.number AND f.state = 'ready'
-      AND f.kind IN ('jpeg', 'png', 'webp', 'avif')`;
+    WHERE e.report_id = ${version}.report_id AND e.sealed_in <= ${version}.number AND f.copies <> '[]'`;
 
 /**
  * What is at a secret, while the link holds and the car is listed: the newest sealed statement. Counted and noted as shown in the

@@ -3,7 +3,7 @@ import { forInspector, isParty, maySeeRelease } from "./releases.queries.ts";
 const refused = `CASE WHEN f.state = 'refused' THEN f.refused END`;
 
 /** `$1` organizations, `$2` the line. What waits there to be named, the first first. */
-export const waitingPictures = `SELECT p.id, f.id AS file, f.sha256, f.bytes, f.state, ${refused} AS refused,
+export const waitingPictures = `SELECT p.id, f.sha256, f.bytes, f.state, ${refused} AS refused,
     instant(p.created_at) AS "receivedAt"
   FROM release_picture p JOIN evidence_file f ON f.id = p.file_id JOIN release r ON r.id = p.release_id
   WHERE p.release_id = $2 AND p.organization_id = ANY($1::uuid[]) AND p.sent_at IS NULL AND ${maySeeRelease("r")}
@@ -16,7 +16,7 @@ const namedIn = `SELECT 1 FROM settlement_move m JOIN release n ON n.id = m.rele
     AND ${maySeeRelease("n")} AND (${isParty("n")} OR m.move IN ${forInspector})`;
 
 /** `$1` organizations, `$2` the picture: one's own, or one that a move names. */
-export const releasePicture = `SELECT f.id AS file, f.organization_id AS organization, f.sha256, f.kind, f.state,
+export const releasePicture = `SELECT f.id AS file, f.organization_id AS organization, f.sha256, f.kind,
     p.organization_id = ANY($1::uuid[]) AS own
   FROM release_picture p JOIN evidence_file f ON f.id = p.file_id JOIN release r ON r.id = p.release_id
   WHERE p.id = $2 AND ((p.organization_id = ANY($1::uuid[]) AND ${maySeeRelease("r")}) OR EXISTS (${namedIn}))`;

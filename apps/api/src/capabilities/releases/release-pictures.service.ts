@@ -1,8 +1,8 @@
 import type { Readable } from "node:stream";
 import { endOf } from "@evenhand/case/settlement";
-import { EvidenceState, FileKind, type PictureSize } from "@evenhand/shared/evidence";
+import { EvidenceState, type PictureSize } from "@evenhand/shared/evidence";
 import type { ReleasePicture } from "@evenhand/shared/http/releases";
-import { type SettlementActor, SettlementState } from "@evenhand/shared/settlement";
+import { SettlementState } from "@evenhand/shared/settlement";
 import { Injectable } from "@nestjs/common";
 import { z } from "zod";
 import type { Actor } from "../../platform/auth/actor.ts";
@@ -12,7 +12,13 @@ import { Ids } from "../../platform/database/ids.ts";
 import { findRow, readRows } from "../../platform/database/rows.ts";
 import type { FileAnswer } from "../../platform/http/file-answer.ts";
 import { found, ProblemError } from "../../platform/problems/problem-error.ts";
-import { PictureFiles, readPhotograph, StoredRefusal, wordedRefusal } from "../evidence/index.ts";
+import {
+  KeptPicture,
+  PictureFiles,
+  readPhotograph,
+  StoredRefusal,
+  wordedRefusal,
+} from "../evidence/index.ts";
 import { releasePicture, waitingPictures } from "./release-pictures.queries.ts";
 import { maySeeRelease } from "./releases.queries.ts";
 
@@ -21,21 +27,13 @@ const MOST_WAITING = 10;
 
 const WaitingRow = z.object({
   id: z.string(),
-  file: z.string(),
   sha256: z.string(),
   bytes: z.number(),
   state: EvidenceState,
   refused: StoredRefusal.nullable(),
   receivedAt: z.string(),
 });
-const FileRow = z.object({
-  file: z.string(),
-  organization: z.string(),
-  sha256: z.string(),
-  kind: FileKind,
-  state: z.string(),
-  own: z.boolean(),
-});
+const FileRow = KeptPicture.extend({ own: z.boolean() });
 const LineRow = z.object({
   state: SettlementState,
   buyer: z.string(),
@@ -45,7 +43,7 @@ const LineRow = z.object({
 const lineSeen = `SELECT r.state, r.buyer_id AS buyer, r.dealer_id AS dealer, r.inspector_id AS inspector FROM release r
   WHERE r.id = $2 AND ${maySeeRelease("r")}`;
 
-const seen = ({ file: _file, refused, ...row }: z.infer<typeof WaitingRow>): ReleasePicture => ({
+const seen = ({ refused, ...row }: z.infer<typeof WaitingRow>): ReleasePicture => ({
   ...row,
   refused: wordedRefusal(refused),
 });
@@ -127,8 +125,9 @@ export class ReleasePicturesService {
     const line = found(await findRow(this.database, LineRow, { text: lineSeen, values }), "released item");
     if (endOf(line.state) !== null)
       throw new ProblemError("release-state", `It is ${line.state}: nothing is added to it any more.`);
-    const sides = ["dealer", "buyer", "inspector"] as const satisfies readonly SettlementActor[];
-    const side = sides.find((each) => actor.organizations(each).includes(line[each]));
+    const side = (["dealer", "buyer", "inspector"] as const).find((each) =>
+      actor.organizations(each).includes(line[each]),
+    );
     return found(side === undefined ? null : line[side], "released item");
   }
 

@@ -1,6 +1,7 @@
 import { useState } from "react";
 import { addressOf } from "../../service/client";
 import { useText } from "../../strings/text";
+import { SmallPicture } from "../../ui/SmallPicture";
 import styles from "./Disputes.module.css";
 
 /** A photograph of a thread, small; pressed, it is shown large beside this page. */
@@ -9,21 +10,13 @@ export const Photograph = ({ id, name }: { readonly id: string; readonly name: s
   const [gone, setGone] = useState(false);
   if (gone) return <p className={styles.grounds}>{t("settle.photograph.gone")}</p>;
   return (
-    <a
-      className={styles.photograph}
-      href={addressOf("releasePictures.large", { id })}
-      target="_blank"
-      rel="noreferrer"
-    >
-      <img
-        src={addressOf("releasePictures.small", { id })}
-        alt={name}
-        loading="lazy"
-        decoding="async"
-        width={400}
-        height={300}
+    <div className={styles.photograph}>
+      <SmallPicture
+        small={addressOf("releasePictures.small", { id })}
+        large={addressOf("releasePictures.large", { id })}
+        name={name}
         onError={() => setGone(true)}
       />
-    </a>
+    </div>
   );
 };

@@ -7,7 +7,8 @@ import { filesFrom, PHOTOGRAPHS } from "../../ui/files-from";
 import { ProblemNotice } from "../../ui/ProblemNotice";
 import styles from "./Disputes.module.css";
 import { Photograph } from "./Photograph";
-import { isLookedAt, type Photographs } from "./use-photographs";
+import { isLookedAt } from "./settle-form";
+import type { Photographs } from "./use-photographs";
 
 interface OneProps {
   readonly picture: ReleasePicture;

@@ -64,9 +64,11 @@ const photographsOf = (waiting: readonly Waiting[]): Evidence[] =>
     .filter(({ state }) => state === "ready")
     .map(({ id, sha256 }) => ({ kind: "photograph", id, sha256 }));
 
+/** The service has it and is still looking at it. */
+export const isLookedAt = ({ state }: Pick<Waiting, "state">): boolean => state === "checked";
+
 /** Photographs are named with an answer once each was looked at: until then it waits. */
-export const isWaitedFor = (waiting: readonly Waiting[]): boolean =>
-  waiting.some(({ state }) => state === "checked");
+export const isWaitedFor = (waiting: readonly Waiting[]): boolean => waiting.some(isLookedAt);
 
 /**
  * The evidence as it is sent.

@@ -1,16 +1,13 @@
-import type { ReleasePicture } from "@evenhand/shared/http/releases";
 import { queryOptions, useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
 import { call, callWithFile } from "../../service/client";
+import { isWaitedFor } from "./settle-form";
 
 const photographsQuery = (release: string) =>
   queryOptions({
     queryKey: ["releases", "photographs", release],
     queryFn: ({ signal }) => call("releasePictures.list", { params: { id: release }, signal }),
-    refetchInterval: ({ state }) => (state.data?.items.some(isLookedAt) ? 1_500 : false),
+    refetchInterval: ({ state }) => (isWaitedFor(state.data?.items ?? []) ? 1_500 : false),
   });
-
-/** The service has it and is still looking at it. */
-export const isLookedAt = ({ state }: Pick<ReleasePicture, "state">): boolean => state === "checked";
 
 /** Photographs of a line that wait for an answer to go with: sent one by one as they are chosen. */
 export const usePhotographs = (release: string) => {

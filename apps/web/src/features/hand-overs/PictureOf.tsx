@@ -1,5 +1,6 @@
 import type { HandOverPicture } from "@evenhand/shared/http/hand-overs";
 import { useText } from "../../strings/text";
+import { SmallPicture } from "../../ui/SmallPicture";
 import type { PictureSource } from "./carried-pictures";
 import styles from "./Pictures.module.css";
 
@@ -22,16 +23,5 @@ export const PictureOf = ({ picture, source }: Props) => {
   const here = source.here?.get(picture.id);
   if (here !== undefined) return <img className={styles.own} src={here} alt={name} />;
   if (picture.state !== "ready") return <p className={styles.aside}>{t("hand-over.picture.preparing")}</p>;
-  return (
-    <a className={styles.picture} href={source.large(picture.id)} target="_blank" rel="noreferrer">
-      <img
-        src={source.small(picture.id)}
-        alt={name}
-        loading="lazy"
-        decoding="async"
-        width={400}
-        height={300}
-      />
-    </a>
-  );
+  return <SmallPicture small={source.small(picture.id)} large={source.large(picture.id)} name={name} />;
 };

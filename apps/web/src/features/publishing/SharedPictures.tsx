@@ -4,6 +4,7 @@ import { sheetWords } from "@evenhand/wording/sheet-words";
 import { addressOf } from "../../service/client";
 import { useText } from "../../strings/text";
 import { Panel } from "../../ui/Page";
+import { SmallPicture } from "../../ui/SmallPicture";
 import styles from "./Publishing.module.css";
 
 interface Props {
@@ -24,16 +25,11 @@ export const SharedPictures = ({ token, pictures, index }: Props) => {
           const name = item === "" ? t("evidence.whole-car") : capital(words.place(item, position));
           return (
             <li key={id}>
-              <a href={addressOf("sharedStatements.large", { token, id })} target="_blank" rel="noreferrer">
-                <img
-                  src={addressOf("sharedStatements.small", { token, id })}
-                  alt={t("shared.picture", { place: name })}
-                  loading="lazy"
-                  decoding="async"
-                  width={400}
-                  height={300}
-                />
-              </a>
+              <SmallPicture
+                small={addressOf("sharedStatements.small", { token, id })}
+                large={addressOf("sharedStatements.large", { token, id })}
+                name={t("shared.picture", { place: name })}
+              />
               <p>{caption === null ? name : `${name}: ${caption}`}</p>
             </li>
           );
