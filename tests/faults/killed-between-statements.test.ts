@@ -3,6 +3,7 @@ import { randomUUID } from "node:crypto";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import type { ReleasePicture } from "@evenhand/shared/http/releases";
 import { PgBoss } from "pg-boss";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { verifyRecord } from "../../apps/api/src/commands/verify-record.ts";
@@ -20,21 +21,28 @@ import type { KillPoint } from "./setup/statement-gate.ts";
 /** Every move between any two statements by `npm run test:faults`; a few of them, at a few, in every run. */
 const full = process.env["FAULTS"] === "full";
 
-const mailFolder = mkdtempSync(join(tmpdir(), "evenhand-between-"));
+const folder = mkdtempSync(join(tmpdir(), "evenhand-between-"));
 let databaseUrl = "";
 let killable: Killable;
 const stories: Record<"settling" | "sale", readonly Step[]> = { settling: [], sale: [] };
 
+/** A worker looks at the photograph. */
+const isReady = ({ sha256 }: Pick<ReleasePicture, "sha256">): Promise<void> =>
+  killable.worksUntil(async () => {
+    const ready = "SELECT 1 FROM evidence_file WHERE sha256 = $1 AND state = 'ready'";
+    await until(async () => (await query(databaseUrl, ready, [sha256])).length > 0);
+  });
+
 beforeAll(async () => {
   databaseUrl = await workerDatabase();
-  killable = await startKillable(databaseUrl, mailFolder, full ? Infinity : 2);
+  killable = await startKillable(databaseUrl, folder, full ? Infinity : 2);
   const world = await makeBookingWorld({ url: killable.url, databaseUrl });
-  stories.settling = await settlementMoves(world, databaseUrl);
+  stories.settling = await settlementMoves(world, databaseUrl, isReady);
   stories.sale = await saleMoves(world, databaseUrl);
 });
 afterAll(async () => {
   await killable.close();
-  rmSync(mailFolder, { recursive: true, force: true });
+  rmSync(folder, { recursive: true, force: true });
 });
 
 const ask = ({ who, route, asked }: Press) => who.ask(route, asked);

@@ -1,4 +1,5 @@
 import { connect, createServer, type Socket } from "node:net";
+import { join } from "node:path";
 import { type PlainProcess, startProcess } from "../../api/setup/plain-process.ts";
 import { recordKeys, unlimited } from "../../api/setup/service.ts";
 import { type KillPoint, openGate } from "./statement-gate.ts";
@@ -41,17 +42,21 @@ async function openDoor(port: () => Promise<number>): Promise<{ url: string; clo
 
 type Running = { readonly process: PlainProcess; readonly port: Promise<number> };
 
-/** @param kills how many services will be killed: so many others are started, each while the one before it is still there */
+/**
+ * @param folder where letters and files are kept
+ * @param kills how many services will be killed: so many others are started, each while the one before it is still there
+ */
 export async function startKillable(
   databaseUrl: string,
-  mailFolder: string,
+  folder: string,
   kills: number,
 ): Promise<Killable> {
   const gate = await openGate(databaseUrl);
   const environment = {
     DATABASE_URL: gate.url,
     DATABASE_POOL: "4",
-    MAIL_FOLDER: mailFolder,
+    MAIL_FOLDER: join(folder, "mail"),
+    STORAGE_FOLDER: join(folder, "files"),
     LOG_LEVEL: "silent",
     RECORD_KEYS: recordKeys,
     ...unlimited,

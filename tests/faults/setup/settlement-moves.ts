@@ -1,7 +1,9 @@
+import type { ReleasePicture } from "@evenhand/shared/http/releases";
 import type { SettlementState } from "@evenhand/shared/settlement";
 import { type BookingWorld, choose, findOffers } from "../../api/setup/booking-story.ts";
 import { query } from "../../api/setup/database.ts";
 import type { Person } from "../../api/setup/person.ts";
+import { photograph } from "../../api/setup/pictures.ts";
 import {
   acceptOrder,
   entryAt,
@@ -14,7 +16,7 @@ import {
   treadDepth,
   write,
 } from "../../api/setup/story.ts";
-import type { Move, Step } from "./moves.ts";
+import type { Move, Press, Step } from "./moves.ts";
 
 const places = {
   horn: ["electrics.horn", ""],
@@ -46,8 +48,16 @@ const moving = (lines: number, more: Readonly<Record<string, number>>) => ({
 /** News and a letter each, with a job that sends it; and the jobs that look at lines when they are due. */
 const told = (people: number, looks = 0) => ({ notice: people, mail: people, "job in line": people + looks });
 
-/** A car with six lines in dispute, and everything that is done about them, in its order. */
-export async function settlementMoves(world: BookingWorld, databaseUrl: string): Promise<readonly Step[]> {
+/**
+ * A car with six lines in dispute, and everything that is done about them, in its order.
+ *
+ * @param isReady waits until the service has looked at a photograph
+ */
+export async function settlementMoves(
+  world: BookingWorld,
+  databaseUrl: string,
+  isReady: (picture: ReleasePicture) => Promise<void>,
+): Promise<readonly Step[]> {
   const { buyer, dealer, inspector, vehicle } = world;
   const orderId = await order(buyer, inspector, vehicle, world.statement);
   await acceptOrder(inspector, orderId);
@@ -98,6 +108,34 @@ export async function settlementMoves(world: BookingWorld, databaseUrl: string):
   });
   const evidence = [{ kind: "document", name: "Bill of the horn", says: null }];
   const disputed = ["horn", "leftFront", "rightFront"] as const;
+  const atHorn = async () => ({ path: { id: (await lines())("horn").id } });
+  const waiting = async () => (await dealer.does("releasePictures.list", await atHorn())).items;
+  const addPhotograph: Move = {
+    name: "add a photograph of the horn",
+    press: async () => {
+      const asked = { ...(await atHorn()), bytes: await photograph() };
+      // Its bytes are kept before anything is noted of them, and are there once however often they come.
+      const { id } = await dealer.does("releasePictures.add", asked);
+      await dealer.does("releasePictures.remove", { path: { id } });
+      return { who: dealer, route: "releasePictures.add", asked };
+    },
+    rows: { release_picture: 1, "job in line": 1 },
+    stands: async () => `${String((await waiting()).length)} waits`,
+    leaves: "1 waits",
+  };
+  const contest = move(dealer, disputed, { move: "contest" }, "contested", {
+    release_picture: 0,
+    record_entry: 6,
+    ...told(1, 3),
+  });
+  const contestWithPhotograph = async (): Promise<Press> => {
+    const [picture] = await waiting();
+    if (picture === undefined) throw new Error("no photograph waits to be named");
+    await isReady(picture);
+    const { id, sha256 } = picture;
+    const shown = [...evidence, { kind: "photograph", id, sha256 }];
+    return press(dealer, disputed, { move: "contest", words: "Measured anew.", evidence: shown })();
+  };
   const moves: readonly Step[] = [
     {
       name: "lay six lines before the dealer",
@@ -117,13 +155,8 @@ export async function settlementMoves(world: BookingWorld, databaseUrl: string):
       stands: () => state("horn"),
       leaves: "released",
     },
-    {
-      ...move(dealer, disputed, { move: "contest", words: "Measured anew.", evidence }, "contested", {
-        record_entry: 6,
-        ...told(1, 3),
-      }),
-      short: "commit",
-    },
+    addPhotograph,
+    { ...contest, press: contestWithPhotograph, short: "commit" },
     move(buyer, disputed, { move: "ask", words: "Is it so?" }, "asked", {
       record_entry: 9,
       ...told(2, 3),
