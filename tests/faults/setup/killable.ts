@@ -46,11 +46,7 @@ type Running = { readonly process: PlainProcess; readonly port: Promise<number> 
  * @param folder where letters and files are kept
  * @param kills how many services will be killed: so many others are started, each while the one before it is still there
  */
-export async function startKillable(
-  databaseUrl: string,
-  folder: string,
-  kills: number,
-): Promise<Killable> {
+export async function startKillable(databaseUrl: string, folder: string, kills: number): Promise<Killable> {
   const gate = await openGate(databaseUrl);
   const environment = {
     DATABASE_URL: gate.url,
