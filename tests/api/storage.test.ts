@@ -1,5 +1,5 @@
 import { randomBytes } from "node:crypto";
-import { mkdtempSync, readdirSync, rmSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, rmSync, utimesSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
@@ -68,9 +68,27 @@ describe.each(Object.entries(adapters))("%s", (_, open) => {
   );
 });
 
-test("a folder is left without half-written files", () => {
-  const names = readdirSync(join(folder, "files"), { recursive: true, encoding: "utf8" });
-  expect(names.filter((name) => /[0-9a-f]{8}-/.test(name))).toEqual([]);
+const unfinished = join(folder, "files", ".unfinished");
+
+test("a folder is left without half-written files", async () => {
+  await adapters["a folder"]?.().put("whole", Buffer.from("x"));
+  expect(readdirSync(unfinished)).toEqual([]);
+});
+
+test("what somebody had begun to write who was killed goes after its time, and only then", async () => {
+  const storage = new FileStorage(join(folder, "files"));
+  mkdirSync(unfinished, { recursive: true });
+  for (const [name, day] of [
+    ["old", "2026-03-01"],
+    ["new", "2026-03-03"],
+  ] as const) {
+    const place = join(unfinished, name);
+    writeFileSync(place, "half");
+    utimesSync(place, new Date(day), new Date(day));
+  }
+  expect(await storage.clearUnfinished(new Date("2026-03-02"))).toBe(1);
+  expect(readdirSync(unfinished)).toEqual(["new"]);
+  expect(await new FileStorage(join(folder, "none yet")).clearUnfinished(new Date())).toBe(0);
 });
 
 test("a store that is not there, or refuses the key, is an error and not an absence", async () => {

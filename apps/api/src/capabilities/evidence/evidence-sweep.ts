@@ -47,6 +47,7 @@ export class EvidenceSweep {
     for (const key of places.flatMap(({ parts }) => parts)) await this.storage.remove(key);
     const files = await readRows(this.database, FileRow, { text: filesToTake, values: [now] });
     for (const file of files) await this.removeFile(file);
+    await this.storage.clearUnfinished(new Date(now.getTime() - 24 * 60 * 60_000));
   }
 
   private async removeFile({ id, organization, sha256 }: z.infer<typeof FileRow>): Promise<void> {

@@ -42,8 +42,8 @@ export const workings: Readonly<Record<QueueName, Working>> = {
   "news-digest": { atOnce: 1, fetchers: 1, lookEvery: 60 },
   history: { atOnce: 1, fetchers: 1, lookEvery: 60 },
   "record-roots": { atOnce: 1, fetchers: 1, lookEvery: 60 },
-  // One at a time: a picture that is open takes its memory, and whoever serves beside it keeps the other core.
-  evidence: { atOnce: 1, fetchers: 1, lookEvery: 2 },
+  // Two: while the process for pictures, which opens one at a time, makes one, the one before it is kept.
+  evidence: { atOnce: 2, fetchers: 1, lookEvery: 2 },
   "evidence-sweep": { atOnce: 1, fetchers: 1, lookEvery: 60 },
 };
 

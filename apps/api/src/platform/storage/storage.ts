@@ -8,6 +8,8 @@ export abstract class Storage {
   abstract read(key: string): Promise<Buffer | null>;
   /** Taking away what is not there is no error. */
   abstract remove(key: string): Promise<void>;
+  /** Takes away what somebody who was killed had begun to write before then. @returns how many */
+  abstract clearUnfinished(before: Date): Promise<number>;
 }
 
 const wellFormed = /^[a-z0-9-]+(\/[a-z0-9-]+)*(\.[a-z0-9]+)?$/;
