@@ -76,6 +76,14 @@ test("captions become a sealed statement of what was accepted, and of nothing el
   await line(page, /^Radio/)
     .getByText("Rejected")
     .waitFor();
+  // Whoever opens the page again goes on where they were.
+  await page.reload();
+  await page.getByText("walk.vtt is being gone through below.").waitFor();
+  await line(page, /^Radio/)
+    .getByText("Rejected")
+    .waitFor();
+  await page.getByText("1 of 4 lines accepted, 1 rejected, 2 left").waitFor();
+  expect(await page.getByLabel(/Where the recording can be watched/).inputValue()).toContain("walk?v=7");
   await page.getByRole("button", { name: /^Panel faults.*left front door/i }).press("c");
   await page.getByLabel("Firmness").selectOption("hedged");
   await page.getByRole("button", { name: "Accept as changed" }).click();

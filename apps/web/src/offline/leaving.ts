@@ -52,14 +52,19 @@ export const isNotTheirs = (error: unknown): boolean =>
  * of sight, since it was typed here and is nowhere else.
  */
 export const forgetReport = async (report: string): Promise<void> =>
-  store.transaction("rw", store.findings, store.operations, store.drafts, store.heard, async () => {
-    await store.drafts.delete(report);
-    await store.heard.delete(report);
-    const gone = (await store.findings.where("report").equals(report).toArray()).filter(
-      (one) => !isOnlyHere(one),
-    );
-    await store.findings.bulkDelete(gone.map(({ place }) => [report, place]));
-  });
+  store.transaction(
+    "rw",
+    [store.findings, store.operations, store.drafts, store.heard, store.readings],
+    async () => {
+      await store.drafts.delete(report);
+      await store.readings.delete(report);
+      await store.heard.delete(report);
+      const gone = (await store.findings.where("report").equals(report).toArray()).filter(
+        (one) => !isOnlyHere(one),
+      );
+      await store.findings.bulkDelete(gone.map(({ place }) => [report, place]));
+    },
+  );
 
 /** Takes everything of this account off this device. */
 export const forgetEverything = async (): Promise<void> => {

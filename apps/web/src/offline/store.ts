@@ -1,5 +1,6 @@
 import type { PictureAdvice } from "@evenhand/shared/evidence";
 import type { Finding } from "@evenhand/shared/finding";
+import type { SheetReading, SpokenReading } from "@evenhand/shared/http/readings";
 import type { Operation, ReportDraft } from "@evenhand/shared/http/reports";
 import type { FieldProblem, Problem } from "@evenhand/shared/problem";
 import type { Stage } from "@evenhand/shared/sheet";
@@ -88,6 +89,29 @@ export interface Change {
   readonly unread?: Unread | undefined;
 }
 
+/** What somebody has done with a line of what was read. */
+export interface ReadingDeed {
+  readonly is: "accepted" | "rejected";
+  /** As it was changed, where it was. */
+  readonly finding: Finding | null;
+  /** What stood at its place before. */
+  readonly before: Finding | null;
+}
+
+/** Captions or a sheet as the service read them for a draft, and how far they were gone through. */
+export interface KeptReading {
+  readonly report: string;
+  /** The file's. */
+  readonly name: string;
+  readonly read:
+    | { readonly of: "spoken"; readonly reading: SpokenReading }
+    | { readonly of: "sheet"; readonly reading: SheetReading };
+  /** Where the recording can be watched. */
+  readonly address: string;
+  /** By the key of the line. */
+  readonly deeds: ReadonlyMap<string, ReadingDeed>;
+}
+
 /** What one account keeps on one device. */
 export class Store extends Dexie {
   readonly findings!: Table<KeptFinding, [string, string]>;
@@ -96,6 +120,7 @@ export class Store extends Dexie {
   readonly heard!: EntityTable<Heard, "report">;
   readonly gates!: Table<KeptGate, [string, string]>;
   readonly uploads!: EntityTable<KeptUpload, "id">;
+  readonly readings!: EntityTable<KeptReading, "report">;
 
   constructor(name: string) {
     super(name);
@@ -107,6 +132,7 @@ export class Store extends Dexie {
     this.version(2).stores({ gates: "[report+stage], report" });
     this.version(3).stores({ heard: "report" });
     this.version(4).stores({ uploads: "id, report" });
+    this.version(5).stores({ readings: "report" });
   }
 }
 

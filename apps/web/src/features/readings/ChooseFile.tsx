@@ -16,8 +16,8 @@ interface Props {
   readonly reading: boolean;
   readonly error: unknown;
   readonly address: string;
-  /** Something was read already: another file takes its place. */
-  readonly again: boolean;
+  /** What was read already: another file takes its place. */
+  readonly name: string | null;
   readonly onAddress: (address: string) => void;
   readonly onFile: (file: File) => void;
 }
@@ -34,7 +34,7 @@ const Trouble = ({ error }: Pick<Props, "error">) => {
 };
 
 /** Asks for a file; the same one may be chosen again. */
-const FileButton = ({ reading, again, onFile }: Pick<Props, "reading" | "again" | "onFile">) => {
+const FileButton = ({ reading, name, onFile }: Pick<Props, "reading" | "name" | "onFile">) => {
   const t = useText();
   const input = useRef<HTMLInputElement>(null);
   const take = ({ currentTarget }: ChangeEvent<HTMLInputElement>): void => {
@@ -46,7 +46,7 @@ const FileButton = ({ reading, again, onFile }: Pick<Props, "reading" | "again" 
     <>
       <input ref={input} type="file" hidden accept={taken} onChange={take} />
       <Button
-        variant={again ? "default" : "filled"}
+        variant={name === null ? "filled" : "default"}
         size="md"
         loading={reading}
         leftSection={<IconFileText size={18} aria-hidden="true" />}
@@ -63,8 +63,9 @@ export const ChooseFile = ({ error, address, onAddress, ...file }: Props) => {
   const t = useText();
   const wrong = address.trim() !== "" && videoSecond(address, 0) === undefined;
   return (
-    <Panel title={t(file.again ? "reading.file.again" : "reading.file")} hint={t("reading.file.hint")}>
+    <Panel title={t("reading.file")} hint={t("reading.file.hint")}>
       <Trouble error={error} />
+      {file.name !== null && <p className={styles.name}>{t("reading.file.read", { name: file.name })}</p>}
       <div className={styles.choose}>
         <FileButton {...file} />
         <TextField

@@ -14,7 +14,7 @@ import { ReviewBar, type Shown } from "./ReviewBar";
 import { isDecided } from "./standing";
 import { Source } from "./Source";
 import { Unmentioned } from "./Unmentioned";
-import { type Reviewing, useReview } from "./use-review";
+import { type Reading, type Reviewing, useReview } from "./use-review";
 import { useWalk } from "./use-walk";
 
 interface Props {
@@ -22,7 +22,7 @@ interface Props {
   readonly report: Report;
   readonly index: SheetIndex;
   readonly draft: Draft;
-  readonly review: Review;
+  readonly reading: Reading;
   readonly address: string;
 }
 
@@ -80,7 +80,7 @@ const BlockLine = ({ block, address, onGo, ...going }: LineProps) => (
   </li>
 );
 
-const Aside = ({ review: { aside, of } }: Pick<Props, "review">) => {
+const Aside = ({ review: { aside, of } }: Pick<Reading, "review">) => {
   const t = useText();
   return (
     <Notice kind="note" title={t(`reading.draft.${of}`)}>
@@ -121,7 +121,8 @@ const Lines = ({ blocks, address, ...of }: LinesProps) => {
   );
 };
 
-type ReadProps = Omit<Props, "draft"> & { readonly reviewing: Reviewing };
+type ReadProps = Omit<Props, "draft" | "reading"> &
+  Pick<Reading, "review"> & { readonly reviewing: Reviewing };
 
 const WhatWasRead = ({ review, reviewing, ...of }: ReadProps) => {
   const t = useText();
@@ -145,15 +146,16 @@ const WhatWasRead = ({ review, reviewing, ...of }: ReadProps) => {
 };
 
 /** The two pages of a reading: what was said or written on the left, what was made of it on the right; on a phone one list of both. */
-export const ReviewLines = ({ draft, ...of }: Props) => {
-  const { reportId, report, index, review } = of;
-  const reviewing = useReview(reportId, review, draft);
+export const ReviewLines = ({ draft, reading, ...of }: Props) => {
+  const { reportId, report, index } = of;
+  const { review } = reading;
+  const reviewing = useReview(reportId, reading, draft);
   const answered = new Set([...draft.findings.values()].map(({ finding }) => finding?.item));
   return (
     <>
       <Aside review={review} />
       {reviewing.error !== null && <ProblemNotice error={reviewing.error} />}
-      <WhatWasRead {...of} reviewing={reviewing} />
+      <WhatWasRead {...of} review={review} reviewing={reviewing} />
       <Unmentioned
         reportId={reportId}
         report={report}

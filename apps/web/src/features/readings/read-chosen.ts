@@ -1,6 +1,6 @@
 import { readingBytes } from "@evenhand/shared/http/readings";
 import { call } from "../../service/client";
-import { sheetReview, spokenReview, type Review } from "./review";
+import type { KeptReading } from "../../offline/store";
 
 /** A file for which the service has no room: said before it is sent. */
 export class TooLarge extends Error {}
@@ -22,12 +22,15 @@ const base64Of = (bytes: Uint8Array): string => {
 };
 
 /** Has a file read for a draft. Nothing is written. @throws TooLarge, or a refusal that says what would work */
-export const readChosen = async (report: string, file: File): Promise<Review> => {
+export const readChosen = async (report: string, file: File): Promise<KeptReading["read"]> => {
   if (file.size > MOST_FILE_BYTES) throw new TooLarge();
   const bytes = new Uint8Array(await file.arrayBuffer());
   const params = { id: report };
   const text = /\.(?:vtt|srt|txt)$/iu.test(file.name) ? new TextDecoder().decode(bytes) : "";
   if (isSpoken(file.name, text))
-    return spokenReview(await call("reports.readSpoken", { params, body: { text } }));
-  return sheetReview(await call("reports.readSheet", { params, body: { file: base64Of(bytes) } }));
+    return { of: "spoken", reading: await call("reports.readSpoken", { params, body: { text } }) };
+  return {
+    of: "sheet",
+    reading: await call("reports.readSheet", { params, body: { file: base64Of(bytes) } }),
+  };
 };

@@ -2,6 +2,7 @@ import { UNSURE_BELOW } from "@evenhand/captions/draft-report";
 import type { Finding } from "@evenhand/shared/finding";
 import type { SheetReading, SpokenReading } from "@evenhand/shared/http/readings";
 import type { GradeScale } from "@evenhand/shared/report";
+import type { KeptReading } from "../../offline/store";
 
 /** Why a proposal wants a look. `why` is the service's own sentence. */
 export type Doubt =
@@ -76,7 +77,7 @@ const spokenProposal = (
 });
 
 /** Captions as they were read, stretch by stretch. */
-export const spokenReview = ({ text, passages, remarks, unmentioned }: SpokenReading): Review => {
+const spokenReview = ({ text, passages, remarks, unmentioned }: SpokenReading): Review => {
   const proposals = remarks.map(spokenProposal);
   const blocks = passages.map(({ start, end, second }, at): Block => {
     const next = passages[at + 1]?.start ?? Number.POSITIVE_INFINITY;
@@ -120,7 +121,7 @@ const rowProposals = ({ findings, refused, end }: SheetRow, key: string): readon
 ];
 
 /** A sheet as it was read, row by row. */
-export const sheetReview = ({ rows, scales, aside }: SheetReading): Review => ({
+const sheetReview = ({ rows, scales, aside }: SheetReading): Review => ({
   of: "sheet",
   blocks: rows.map((row, at) => {
     const key = `row-${at}`;
@@ -138,3 +139,7 @@ export const sheetReview = ({ rows, scales, aside }: SheetReading): Review => ({
   scales,
   aside,
 });
+
+/** What the service read, as it is gone through. */
+export const reviewOf = (read: KeptReading["read"]): Review =>
+  read.of === "spoken" ? spokenReview(read.reading) : sheetReview(read.reading);

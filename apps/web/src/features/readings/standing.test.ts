@@ -1,6 +1,6 @@
 import type { Finding } from "@evenhand/shared/finding";
 import { expect, test } from "vitest";
-import { sheetReview, spokenReview, type Proposal } from "./review.ts";
+import { type Proposal, reviewOf } from "./review.ts";
 import {
   acceptable,
   countsOf,
@@ -26,75 +26,81 @@ const dent: Finding = {
   basis: "seen",
 };
 const text = "The horn works. A dent in the left front door, I think.";
-const spoken = spokenReview({
-  form: "webvtt",
-  text,
-  passages: [
-    { start: 0, end: 15, second: 1 },
-    { start: 16, end: text.length, second: 4 },
-  ],
-  remarks: [
-    {
-      finding: horn,
-      second: 1,
-      start: 0,
-      end: 15,
-      words: "",
-      confidence: 0.95,
-      inferred: false,
-      heard: [],
-      problem: null,
-    },
-    {
-      finding: dent,
-      second: 4,
-      start: 18,
-      end: 45,
-      words: "",
-      confidence: 0.6,
-      inferred: true,
-      heard: ["tent"],
-      problem: null,
-    },
-  ],
-  unmentioned: ["brakes.hoses"],
+const spoken = reviewOf({
+  of: "spoken",
+  reading: {
+    form: "webvtt",
+    text,
+    passages: [
+      { start: 0, end: 15, second: 1 },
+      { start: 16, end: text.length, second: 4 },
+    ],
+    remarks: [
+      {
+        finding: horn,
+        second: 1,
+        start: 0,
+        end: 15,
+        words: "",
+        confidence: 0.95,
+        inferred: false,
+        heard: [],
+        problem: null,
+      },
+      {
+        finding: dent,
+        second: 4,
+        start: 18,
+        end: 45,
+        words: "",
+        confidence: 0.6,
+        inferred: true,
+        heard: ["tent"],
+        problem: null,
+      },
+    ],
+    unmentioned: ["brakes.hoses"],
+  },
 });
-const sheet = sheetReview({
-  form: "csv",
-  exported: false,
-  rows: [
-    {
-      grid: "",
-      row: 2,
-      text: "Horn | ok",
-      end: "finding",
-      findings: [
-        { finding: horn, confidence: 0.97, sure: false, line: "horn", settled: false, problem: null },
-      ],
-      refused: [],
-      note: null,
-    },
-    {
-      grid: "",
-      row: 3,
-      text: "Whirligig | ok",
-      end: "refused",
-      findings: [],
-      refused: [{ reason: "nothing the sheet asks is called so", item: null, line: "whirligig" }],
-      note: null,
-    },
-    {
-      grid: "",
-      row: 4,
-      text: "Notes",
-      end: "note",
-      findings: [],
-      refused: [{ reason: "it is marked as not applying", item: null, line: "notes" }],
-      note: "heading",
-    },
-  ],
-  scales: [],
-  aside: [],
+const sheet = reviewOf({
+  of: "sheet",
+  reading: {
+    form: "csv",
+    exported: false,
+    rows: [
+      {
+        grid: "",
+        row: 2,
+        text: "Horn | ok",
+        end: "finding",
+        findings: [
+          { finding: horn, confidence: 0.97, sure: false, line: "horn", settled: false, problem: null },
+        ],
+        refused: [],
+        note: null,
+      },
+      {
+        grid: "",
+        row: 3,
+        text: "Whirligig | ok",
+        end: "refused",
+        findings: [],
+        refused: [{ reason: "nothing the sheet asks is called so", item: null, line: "whirligig" }],
+        note: null,
+      },
+      {
+        grid: "",
+        row: 4,
+        text: "Notes",
+        end: "note",
+        findings: [],
+        refused: [{ reason: "it is marked as not applying", item: null, line: "notes" }],
+        note: "heading",
+      },
+    ],
+    scales: [],
+    aside: [],
+  },
 });
 
 const noDeeds: Deeds = new Map();

@@ -1,16 +1,10 @@
 import { canonicalJson } from "@evenhand/record/canonical-json";
 import type { Finding } from "@evenhand/shared/finding";
+import type { KeptReading, ReadingDeed } from "../../offline/store";
 import type { Proposal, Review } from "./review";
 
-/** What somebody has done with a proposal on this page. */
-export interface Deed {
-  readonly is: "accepted" | "rejected";
-  /** As it was changed, where it was. */
-  readonly finding: Finding | null;
-  /** What stood at its place before. */
-  readonly before: Finding | null;
-}
-export type Deeds = ReadonlyMap<string, Deed>;
+export type Deed = ReadingDeed;
+export type Deeds = KeptReading["deeds"];
 
 /** What the draft holds at a place. */
 export type AtPlace = (item: string, position: string) => Finding | null;

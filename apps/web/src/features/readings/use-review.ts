@@ -17,8 +17,6 @@ import {
 import { call } from "../../service/client";
 import { placeKey } from "../../entities/sheet/places";
 
-const none: Deeds = new Map();
-
 /** A grade on a scale of the sheet needs that scale in the report. */
 const scalesFor = ({ scales }: Review, findings: readonly Finding[]) =>
   scales.filter(({ id }) => findings.some(({ answer }) => answer.kind === "grade" && answer.scale === id));
@@ -47,9 +45,21 @@ const remember = async (
 
 type Accepted = readonly (readonly [Proposal, Finding])[];
 
+/** A reading to be gone through, and what was done with it so far. */
+export interface Reading {
+  readonly review: Review;
+  /** As they were when it was opened. */
+  readonly deeds: Deeds;
+  readonly onDeeds: (deeds: Deeds) => void;
+}
+
 /** How each proposal stands, and what was done with it here. */
-const useDeeds = (review: Review, findings: Draft["findings"]) => {
-  const [deeds, setDeeds] = useState(none);
+const useDeeds = ({ review, deeds: before, onDeeds }: Reading, findings: Draft["findings"]) => {
+  const [deeds, setDeeds] = useState(before);
+  const keep = (next: Deeds): void => {
+    setDeeds(next);
+    onDeeds(next);
+  };
   const all = useMemo(() => proposalsOf(review), [review]);
   const at: AtPlace = useCallback(
     (item, position) => findings.get(placeKey(item, position))?.finding ?? null,
@@ -58,10 +68,10 @@ const useDeeds = (review: Review, findings: Draft["findings"]) => {
   const standing = useCallback((one: Proposal): Standing => standingOf(one, deeds, at), [deeds, at]);
   const note = (entries: readonly (readonly [string, Deed])[]): Deeds => {
     const next = new Map([...deeds, ...entries]);
-    setDeeds(next);
+    keep(next);
     return next;
   };
-  const drop = (key: string): void => setDeeds(new Map([...deeds].filter(([each]) => each !== key)));
+  const drop = (key: string): void => keep(new Map([...deeds].filter(([each]) => each !== key)));
   return { all, deeds, at, standing, note, drop };
 };
 
@@ -95,8 +105,9 @@ const useWriting = (report: string, review: Review, draft: Draft, done: ReturnTy
 };
 
 /** One reading gone through: how each proposal stands, and what may be done with it. What is accepted is kept as if it had been typed. */
-export const useReview = (report: string, review: Review, draft: Draft) => {
-  const done = useDeeds(review, draft.findings);
+export const useReview = (report: string, reading: Reading, draft: Draft) => {
+  const { review } = reading;
+  const done = useDeeds(reading, draft.findings);
   const { all, deeds, at, standing, note, drop } = done;
   const { error, write } = useWriting(report, review, draft, done);
   const accept = (chosen: readonly Proposal[]): Promise<void> =>

@@ -1,6 +1,6 @@
 import { useQuery } from "@tanstack/react-query";
 import { getRouteApi, Link } from "@tanstack/react-router";
-import { useState } from "react";
+import { useMemo } from "react";
 import type { KeptDraft } from "../../offline/store";
 import { type Draft, useDraft } from "../../offline/use-draft";
 import { useText } from "../../strings/text";
@@ -11,33 +11,12 @@ import { ProblemNotice } from "../../ui/ProblemNotice";
 import { sheetQuery } from "../../entities/sheet/load-sheet";
 import type { SheetIndex } from "../../entities/sheet/sheet-index";
 import { ChooseFile } from "../../features/readings/ChooseFile";
-import { readChosen } from "../../features/readings/read-chosen";
-import type { Review } from "../../features/readings/review";
+import { reviewOf } from "../../features/readings/review";
 import { ReviewLines } from "../../features/readings/ReviewLines";
+import { useReading } from "../../features/readings/use-reading";
 import { SaveState } from "../../features/reports/SaveState";
 
 const route = getRouteApi("/signed-in/reports/$report/reading");
-
-/** One reading at a time; another file takes the place of the last. */
-const useReading = (report: string) => {
-  const [review, setReview] = useState<Review>();
-  const [error, setError] = useState<unknown>(null);
-  const [reading, setReading] = useState(false);
-  const [nth, setNth] = useState(0);
-  const read = async (file: File): Promise<void> => {
-    setReading(true);
-    setError(null);
-    try {
-      setReview(await readChosen(report, file));
-      setNth((before) => before + 1);
-    } catch (failure) {
-      setError(failure);
-    } finally {
-      setReading(false);
-    }
-  };
-  return { review, error, reading, nth, read };
-};
 
 interface Props {
   readonly reportId: string;
@@ -46,11 +25,22 @@ interface Props {
   readonly index: SheetIndex;
 }
 
-type RestProps = Props & { readonly address: string; readonly review: Review; readonly nth: number };
+type Reading = ReturnType<typeof useReading>;
+type RestProps = Props & { readonly reading: Reading; readonly held: NonNullable<Reading["held"]> };
 
-const Gone = ({ kept, nth, ...of }: RestProps) => (
-  <ReviewLines key={nth} {...of} report={{ ...kept.report, findings: [] }} />
-);
+const Gone = ({ kept, reading, held, ...of }: RestProps) => {
+  const { read, deeds } = held.kept;
+  const review = useMemo(() => reviewOf(read), [read]);
+  return (
+    <ReviewLines
+      key={held.nth}
+      {...of}
+      report={{ ...kept.report, findings: [] }}
+      reading={{ review, deeds, onDeeds: reading.keepDeeds }}
+      address={reading.address}
+    />
+  );
+};
 
 const Before = () => {
   const t = useText();
@@ -64,8 +54,8 @@ const Before = () => {
 const OpenReading = (of: Props) => {
   const { reportId, draft, kept } = of;
   const t = useText();
-  const { review, error, reading, nth, read } = useReading(reportId);
-  const [address, setAddress] = useState("");
+  const reading = useReading(reportId);
+  const { held, address, error } = reading;
   const { kind, vehicle } = kept.report;
   const { make, model, modelYear: year } = vehicle;
   const back = (
@@ -73,15 +63,15 @@ const OpenReading = (of: Props) => {
       {t("reading.back")}
     </Link>
   );
-  const asked = { reading, error, address, again: review !== undefined };
+  const asked = { error, address, reading: reading.reading, name: held?.kept.name ?? null };
   return (
     <Page
       title={t("reading.title", { kind, year, make, model })}
       over={back}
       under={<SaveState draft={draft} />}
     >
-      <ChooseFile {...asked} onAddress={setAddress} onFile={(file) => void read(file)} />
-      {review === undefined ? <Before /> : <Gone {...of} address={address} review={review} nth={nth} />}
+      <ChooseFile {...asked} onAddress={reading.watchAt} onFile={(file) => void reading.read(file)} />
+      {held === undefined ? <Before /> : <Gone {...of} reading={reading} held={held} />}
     </Page>
   );
 };

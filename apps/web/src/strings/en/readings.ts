@@ -6,7 +6,7 @@ export const readings = {
   "reading.title.unknown": "Captions or a sheet",
   "reading.back": "Back to the sheet",
   "reading.file": "The file",
-  "reading.file.again": "Another file",
+  "reading.file.read": "{name} is being gone through below. Another file takes its place.",
   "reading.file.hint":
     "Captions of a spoken walkaround (WebVTT, SubRip, or text with times), or a sheet of your own (CSV, XLSX).",
   "reading.file.choose": "Choose a file",
