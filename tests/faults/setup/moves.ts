@@ -13,6 +13,8 @@ export type Move = {
   readonly rows: Readonly<Record<string, number>>;
   /** What a repeat after all is done is answered with; 201 where not said. */
   readonly repeat?: number;
+  /** What a repeat adds by table; nothing where not said. */
+  readonly again?: Readonly<Record<string, number>>;
   /** How it stands, as a party or the database says. */
   readonly stands: () => Promise<string>;
   /** And is to stand once it is done. */
@@ -22,7 +24,7 @@ export type Move = {
 export type Job = { readonly queue: string; readonly id: string };
 
 /** A move the clock makes, by a job. */
-export type ClockMove = Omit<Move, "press" | "short" | "repeat"> & {
+export type ClockMove = Omit<Move, "press" | "short" | "repeat" | "again"> & {
   /** Makes it due. */
   readonly due: () => Promise<Job>;
   /** What its transaction asks for. */

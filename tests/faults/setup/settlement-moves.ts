@@ -120,6 +120,8 @@ export async function settlementMoves(
       return { who: dealer, route: "releasePictures.add", asked };
     },
     rows: { release_picture: 1, "job in line": 1 },
+    // A worker that finds it done does nothing.
+    again: { "job in line": 1 },
     stands: async () => `${String((await waiting()).length)} waits`,
     leaves: "1 waits",
   };
