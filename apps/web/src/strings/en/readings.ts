@@ -11,7 +11,7 @@ export const readings = {
     "Captions of a spoken walkaround (WebVTT, SubRip, or text with times), or a sheet of your own (CSV, XLSX).",
   "reading.file.choose": "Choose a file",
   "reading.video": "Where the recording can be watched (optional)",
-  "reading.video.hint": "Each time then leads to its second. It is not kept.",
+  "reading.video.hint": "Each time then leads to its second. It stays on this device.",
   "reading.video.wrong": "This is no address that begins with https:// or http://.",
   "reading.too-large": "The file is too large",
   "reading.too-large.what":
