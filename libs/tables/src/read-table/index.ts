@@ -62,7 +62,7 @@ const proposalFor = (
 /** A letter that the sheet explains says what it stands for. */
 const marked = (claim: Claim, marks: ReadonlyMap<string, Outcome>): Claim => {
   const outcome = marks.get(claim.value.text.trim().toLowerCase());
-  return outcome === undefined ? claim : { ...claim, value: { ...claim.value, outcome, numeric: false } };
+  return outcome === undefined ? claim : { ...claim, value: { ...claim.value, text: "", outcome, numeric: false } };
 };
 
 const askAll = (

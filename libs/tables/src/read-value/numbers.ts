@@ -58,7 +58,7 @@ const NUMBER =
 
 const COMMA_THOUSANDS = /^\d{1,3}(?:,\d{3})+(?:\.\d+)?$/;
 const POINT_THOUSANDS = /^\d{1,3}(?:\.\d{3}){1,}(?:,\d+)?$/;
-const SPACE_THOUSANDS = /^\d{1,3}(?:[ ']\d{3})+(?:[.,]\d+)?$/;
+const SPACE_THOUSANDS = /^\d{1,3}[ ']\d{3}(?:[.,]\d+)?$/;
 
 /** Whether a sheet writes decimals with a comma: then `98.412` is a number of thousands. */
 export type Writing = { readonly comma: boolean };

@@ -79,6 +79,7 @@ const headsColumns = (texts: readonly string[]): boolean => {
   )
     return texts.filter(isCount).length >= 3 || texts.every(isCount);
   if (!texts.every((text) => couldHead(text) || isCount(text))) return false;
+  if (saysTwice(texts, roles)) return false;
   const of = (role: string): number => roles.filter((one) => one?.role === role).length;
   const ticks = new Set(roles.flatMap((one, at) => (one?.role === "tick" ? [texts[at]?.toLowerCase()] : [])));
   const strong = roles.filter((one) => one !== undefined && STRONG.has(one.role)).length;
@@ -97,6 +98,14 @@ const headsColumns = (texts: readonly string[]): boolean => {
   if (strong >= 2) return !texts.some((text, at) => roles[at] === undefined && isValueWord(text));
   if (strong >= 1 && ticks.size >= 1) return true;
   return strong >= 1 && texts.length >= 2 && firstHeads(texts, roles);
+};
+
+/** `Window | works | works | slow` is a row: a heading says each answer once, but where it names the items twice too. */
+const saysTwice = (texts: readonly string[], roles: readonly (Heading | undefined)[]): boolean => {
+  const said = (role: string): readonly string[] =>
+    texts.flatMap((text, at) => (roles[at]?.role === role ? [text.trim().toLowerCase()] : []));
+  const answers = [...said("value"), ...said("tick")];
+  return new Set(answers).size < answers.length && said("label").length < 2;
 };
 
 /** `Tread | left front | right front`: each place once. */
@@ -176,11 +185,11 @@ const isShort = (text: string): boolean =>
 /** Whether a text names something that the sheet asks. */
 export type NamesItem = (text: string) => boolean;
 
-/** A first column of words is one of names, whatever its heading says (`Measured | Figure | Unit`). */
+/** A first column of words is one of names, whatever its heading says (`Measured | Figure | Unit`, `Center | Reading`). */
 const withLabels = (columns: readonly Column[], rows: readonly Row[]): readonly Column[] => {
   if (columns.some(({ role }) => role === "label")) return columns;
   const first = columns.find(({ role, index }) => role !== "ignored" && contentOf(rows, index).length > 0);
-  if (first?.role !== "value" && first?.role !== "note") return columns;
+  if (first?.role !== "value" && first?.role !== "note" && first?.role !== "spot") return columns;
   if (share(contentOf(rows, first.index), isShort) >= 0.5) return columns;
   return columns.map((column) =>
     column === first ? { ...column, role: "label" as const, heading: "" } : column,
