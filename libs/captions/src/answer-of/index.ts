@@ -205,8 +205,10 @@ const praised = (item: Item, word: string): { denied: string[] | "all" } | undef
     RUSTS.every((kind) => kinds.includes(kind)) ||
     (kinds.includes("corrosion") && /^(?:body|doors|trunk|underbody)$/u.test(item.section));
   if (!metal) return { denied: "all" };
+  // That nothing leaks denies no rust.
+  if (/\b(?:dry|leak|leaking)\b/u.test(word)) return undefined;
   if (item.id === "body.faults")
-    return /^(?:solid|sound|rust free|healthy|intact|rock solid)$/u.test(word)
+    return /^(?:solid|sound|rust free|healthy|intact|rock solid|hard as|solid as)/u.test(word)
       ? { denied: RUSTS }
       : undefined;
   if (item.id === "doors.bottoms" && word === "clean") return { denied: "all" };

@@ -63,6 +63,11 @@ const FILLERS = new Set([
   "now",
   "and",
   "the",
+  "sir",
+  "madam",
+  "mate",
+  "buddy",
+  "man",
 ]);
 
 const indexOf = (tokens: readonly RepairedToken[], { from, value, unit }: SaidNumber): number | undefined => {
@@ -77,8 +82,9 @@ const isPronoun = (tokens: readonly RepairedToken[], { from, to, unit, value }: 
   unit === undefined &&
   to - from === 1 &&
   tokens[from]?.stem === "one" &&
-  !/^(?:on|number|cylinder|and|,)$/u.test(tokens[from - 1]?.stem ?? "") &&
-  numberAt(tokens, from - 1) === undefined;
+  (tokens[to]?.stem === "of" ||
+    (!/^(?:on|number|cylinder|and|,)$/u.test(tokens[from - 1]?.stem ?? "") &&
+      numberAt(tokens, from - 1) === undefined));
 
 /** "Cylinders one through six" counts them. */
 const isRange = (tokens: readonly RepairedToken[], { from, to, value, unit }: SaidNumber): boolean =>
@@ -87,6 +93,12 @@ const isRange = (tokens: readonly RepairedToken[], { from, to, value, unit }: Sa
   unit === undefined &&
   (/^(?:through|to|thru)$/u.test(tokens[to]?.stem ?? "") ||
     /^(?:through|thru)$/u.test(tokens[from - 1]?.stem ?? ""));
+
+/** "Limit eight", "minimum of eight": what a thing should be, and not what it is. */
+const isLimit = (tokens: readonly RepairedToken[], { from }: SaidNumber): boolean =>
+  /^(?:limit|minimum|min|maximum|max|spec|specification)$/u.test(
+    tokens[/^(?:of|is|s|:|are)$/u.test(tokens[from - 1]?.stem ?? "") ? from - 2 : from - 1]?.stem ?? "",
+  );
 
 const sidesOf = (mentions: readonly Mention[], index: number | undefined, text: string): SaidSides => {
   const sides = mentions.filter((one) => one.is === "side");
@@ -133,7 +145,11 @@ const wordsOf = (tokens: readonly RepairedToken[], piece: Piece, carried: boolea
     const inside = said.some((other) => within(mention, other));
     const isOverlaid = said.some((other) => other.from < mention.from && other.to > mention.from);
     const start = inside || isOverlaid ? piece.from : end;
-    const own = isNegated(tokens, mention.from, Math.min(start, mention.from));
+    // "Don't do nothing": what denies already is not denied anew.
+    const denies = tokens.slice(mention.from, mention.to).some(({ stem }) => NEGATORS.has(stem));
+    const own =
+      isDeniedBehind(tokens, mention.to) ||
+      (!denies && isNegated(tokens, mention.from, Math.min(start, mention.from)));
     const listed =
       last &&
       /^(?:or|nor|,|and)$/u.test(tokens[mention.from - 1]?.stem ?? "") &&
@@ -148,6 +164,14 @@ const wordsOf = (tokens: readonly RepairedToken[], piece: Piece, carried: boolea
     }
   }
   return words;
+};
+
+/** "Delamination none", "corrosion: nil". */
+const isDeniedBehind = (tokens: readonly RepairedToken[], to: number): boolean => {
+  const at = /^[:,]$/u.test(tokens[to]?.stem ?? "") ? to + 1 : to;
+  return (
+    /^(?:none|nil|zero)$/u.test(tokens[at]?.stem ?? "") && /^(?:[.;,]|)$/u.test(tokens[at + 1]?.stem ?? "")
+  );
 };
 
 type SubjectMention = Extract<Mention, { is: "subject" }>;
@@ -266,7 +290,7 @@ export const breathOf = (tokens: readonly RepairedToken[], piece: Piece, carried
     (one): one is SaidNumber => one.is === "number" && !isRange(tokens, one) && !isPronoun(tokens, one),
   );
   const index = allNumbers.map((one) => indexOf(tokens, one)).find((one) => one !== undefined);
-  const numbers = allNumbers.filter((one) => indexOf(tokens, one) === undefined);
+  const numbers = allNumbers.filter((one) => indexOf(tokens, one) === undefined && !isLimit(tokens, one));
   const sides = sidesOf(piece.mentions, index, whole);
   const isOnlyFiller = stems.every((stem) => FILLERS.has(stem) && stem !== "yes");
   const words = isOnlyFiller ? [] : wordsOf(tokens, piece, carried);
@@ -275,7 +299,9 @@ export const breathOf = (tokens: readonly RepairedToken[], piece: Piece, carried
     numbers.length === 0 &&
     words.every(({ from, to, negated }) => to - from === 1 && !negated && isFiller(tokens[from]?.stem ?? ""));
   const bare = bareOf(tokens, piece, entries, stems);
-  const answer = /^(?:nothing(?: at all)?|not a thing)$/u.test(bare) ? "no" : /^(yes|no)$/u.exec(bare)?.[1];
+  const answer = /^(?:nothing(?: at all)?|not a thing|not (?:at all|a bit|hot|warm|cold))$/u.test(bare)
+    ? "no"
+    : /^(yes|no)$/u.exec(bare)?.[1];
   return {
     piece,
     entries,

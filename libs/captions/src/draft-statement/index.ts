@@ -25,6 +25,7 @@ import { merged, replaced } from "./sides.ts";
 import {
   ANYTHING,
   behindFirst,
+  CAR_ASKED,
   codeAnswer,
   gearboxKind,
   IS_ONE,
@@ -36,6 +37,7 @@ import {
   isWholeOf,
   NONE_OF_THAT,
   OF_CAR,
+  OF_ITSELF,
   OF_THE_REST,
   OF_VIEW,
   REPLY,
@@ -162,12 +164,10 @@ class Drafting {
   private keepPending(breath: Breath, made: readonly string[]): void {
     const { state } = this;
     const isNot = breath.ellipsis === "no" && breath.entries.some(({ sides }) => sides.one === true);
-    const isNew =
-      made.length === 0 &&
-      (isNot || (breath.words.some(({ negated }) => !negated) && this.saysFault(breath)));
+    const isNew = made.length === 0 && (isNot || this.saysFault(breath));
     if (isNew)
       state.pending = {
-        words: isNot ? state.words.map((word) => ({ ...word, negated: !word.negated })) : breath.words,
+        words: isNot ? state.words : breath.words,
         entries: breath.entries.length > 0 ? breath.entries : state.entries,
         left: PENDING,
       };
@@ -178,12 +178,14 @@ class Drafting {
   /** Only what is wrong waits for its part: praise without one is none. */
   private saysFault({ words }: Breath): boolean {
     const { conditions } = this.context.compiled.lexicon;
-    return words.some(({ meanings }) =>
+    return words.some(({ meanings, negated }) =>
       meanings.some((one) =>
         one.is === "option"
-          ? /leak|weep|drip/u.test(one.option)
+          ? !negated && /leak|weep|drip/u.test(one.option)
           : (conditions[one.condition]?.senses ?? []).some(
-              (sense) => "fault" in sense || ("working" in sense && sense.working === "no"),
+              (sense) =>
+                ("fault" in sense && !negated) ||
+                ("working" in sense && sense.working === (negated ? "yes" : "no")),
             ),
       ),
     );
@@ -266,9 +268,12 @@ class Drafting {
 
   private noteSide({ piece }: Breath): void {
     const { leftHandDrive } = this.context.form;
+    // "Round the back, …", "starting at the front, …"
+    const isScene = piece.mentions.length > 0 && piece.mentions.every(({ is }) => is === "side");
     for (const mention of piece.mentions) {
       if (mention.is !== "side") continue;
       for (const add of mention.adds) {
+        if (isScene && (add === "front" || add === "rear")) this.state.end = add;
         if (add === "left" || add === "right") this.state.side = add;
         if (add === "driver") this.state.side = leftHandDrive ? "left" : "right";
         if (add === "passenger") this.state.side = leftHandDrive ? "right" : "left";
@@ -290,8 +295,10 @@ class Drafting {
         sides: replaced(entry.sides, breath.sides),
       }));
       state.applied = false;
-    } else if (breath.piece.join === "start") state.entries = [];
+    } else if (breath.piece.join === "start" && !this.saysFault(breath) && !OF_ITSELF.test(breath.text))
+      state.entries = [];
     state.asked = breath;
+    state.query = breath.words.length > 0 ? breath : undefined;
   }
 
   private answer(breath: Breath): readonly string[] {
@@ -300,6 +307,8 @@ class Drafting {
     const entries = this.spokenOf(breath);
     const asked = state.asked;
     state.asked = undefined;
+    const part = this.replyOfPart({ ...breath, entries });
+    if (part !== undefined) return part;
     const reply = asked === undefined || asked.words.length === 0 ? undefined : REPLY.exec(breath.text);
     if (asked !== undefined && reply !== null && reply !== undefined) {
       const denies = reply.groups?.["no"] !== undefined;
@@ -308,10 +317,15 @@ class Drafting {
       const words = asked.words
         .filter((word) => !this.isFaint(word))
         .map((word) => (denies ? { ...word, negated: !word.negated } : word));
-      return this.apply(state.entries, { ...asked, words, piece }, false);
+      const group =
+        state.entries.length === 0 && this.isOfWholeCar(asked) ? this.wholeCar(asked) : state.entries;
+      return this.apply(group, { ...asked, words, piece }, false);
     }
     if (piece.join === "except") return this.except(breath);
     if (entries.length === 0 && this.isOfTheRest(piece)) return [];
+    // "Any cracks? In the rears": there, what was asked.
+    if (asked !== undefined && asked.words.length > 0 && this.isOnlyPlace(breath))
+      return this.apply(this.placedIn(breath), { ...asked, piece }, false);
     if (this.isInList(breath, entries)) return this.ofNamed({ ...breath, entries, has: true });
     if (NONE_OF_THAT.test(breath.text) && state.words.length > 0 && !this.isFitted(entries))
       return entries.length > 0
@@ -346,16 +360,67 @@ class Drafting {
     if (
       (breath.sides.adds.length > 0 || breath.sides.other) &&
       state.applied &&
-      (piece.join !== "start" || breath.sides.other) &&
+      (piece.join !== "start" || breath.sides.other || this.tokens[piece.from]?.plural === true) &&
       /\b(?:is|are|was|were)\b/u.test(breath.text)
     )
       state.entries = state.entries.map((entry) => ({
         ...entry,
         sides: replaced(entry.sides, breath.sides),
       }));
-    if (this.isPlaced(breath) && !state.applied && state.entries.length > 0 && piece.join !== "start")
+    if (state.applied && this.isOnlyPlace(breath)) {
+      state.entries = this.placedIn(breath);
+      state.applied = false;
+    } else if (this.isPlaced(breath) && !state.applied && state.entries.length > 0 && piece.join !== "start")
       state.entries = state.entries.map((entry) => ({ ...entry, sides: merged(entry.sides, breath.sides) }));
     return [];
+  }
+
+  /** "Any rust? Not in the floors, the left fender has some": what was asked, said part by part. */
+  private replyOfPart(breath: Breath): readonly string[] | undefined {
+    const { query } = this.state;
+    const { entries, words, numbers, text } = breath;
+    if (query === undefined || entries.length === 0 || numbers.length > 0) return undefined;
+    const denies = /^(?:no|not|none|nothing)\b|\b(?:no|not|none)$/u.test(text);
+    const affirms =
+      /^there (?:is|s) (?:some|a bit|a little|a spot|one)\b|\b(?:has|have|got|is|there (?:is|s)) (?:some|a bit|a little)$|\byes$/u.test(
+        text,
+      );
+    if (words.some((word) => this.wordsOf(word) !== "there") || (!denies && !affirms)) {
+      this.state.query = undefined;
+      return undefined;
+    }
+    const named = entries.map((entry) => ({ ...entry, none: false }));
+    const asked = query.words.map((word) => (denies ? { ...word, negated: !word.negated } : word));
+    const made = this.apply(
+      named,
+      { ...query, entries: named, sides: breath.sides, words: asked, piece: breath.piece },
+      false,
+    );
+    if (made.length > 0) this.view(named);
+    return made.length > 0 ? made : undefined;
+  }
+
+  /** "Offside, …", "in the rears": nothing but where. */
+  private isOnlyPlace({ piece: { from, to, mentions }, sides, entries }: Breath): boolean {
+    return (
+      sides.adds.length > 0 &&
+      entries.length === 0 &&
+      this.tokens
+        .slice(from, to)
+        .every(
+          ({ stem }, index) =>
+            /^(?:the|in|on|at|and|then|now|s|side|hand|one)$/u.test(stem) ||
+            mentions.some((one) => one.is === "side" && one.from <= from + index && one.to > from + index),
+        )
+    );
+  }
+
+  private placedIn({ sides }: Breath): readonly Entry[] {
+    return this.state.entries.map((entry) => ({
+      ...entry,
+      sides: replaced(entry.sides, sides),
+      none: false,
+    }));
   }
 
   /** "Does it fold all right? It does" is no grade. */
@@ -396,7 +461,7 @@ class Drafting {
           (one) => one.is === "option" && one.item === "body.paint-history" && one.option === "refinished",
         ),
     );
-    return isRepaint && OF_CAR.test(text) && !this.state.entries.some(isPanel);
+    return isRepaint && (OF_CAR.test(text) || CAR_ASKED.test(text)) && !this.state.entries.some(isPanel);
   }
 
   private wholeCar({ piece: { from }, sides, text }: Breath): readonly Entry[] {
@@ -505,11 +570,27 @@ class Drafting {
     if (breath.piece.join === "and" && state.applied && state.wasLed && this.isAlike(breath.entries))
       return this.again(breath, breath.entries);
     const bare = breath.entries.map((entry) => ({ ...entry, none: false }));
-    state.entries = joins ? [...state.entries, ...bare] : bare;
+    state.entries = joins ? (this.whereOf(state.entries, bare) ?? [...state.entries, ...bare]) : bare;
     state.applied = false;
     state.open = true;
     state.row = undefined;
     return [];
+  }
+
+  /** "Hinge play, driver's door, …": a part that is only where the one named before is looked at. */
+  private whereOf(named: readonly Entry[], wheres: readonly Entry[]): readonly Entry[] | undefined {
+    const [what, ...others] = named;
+    const [where, ...more] = wheres;
+    const at = where?.subjects.flatMap((one) => one.at ?? []) ?? [];
+    if (what === undefined || where === undefined || others.length > 0 || more.length > 0) return undefined;
+    const item = this.items.get(what.subjects[0]?.items[0] ?? "");
+    const places = this.sets.get(item?.positions ?? "")?.positions.map(({ id }) => id) ?? [];
+    const isWhere =
+      item?.answer === "reading" &&
+      what.subjects.every((one) => one.at === undefined && !where.subjects.includes(one)) &&
+      at.length > 0 &&
+      at.every((place) => places.includes(place));
+    return isWhere ? [{ ...what, sides: where.sides, plural: where.plural, within: at }] : undefined;
   }
 
   /** "Original on the roof and the trunk lid": another of the same kind. */
@@ -578,15 +659,18 @@ class Drafting {
       if (extended.length > 0) return extended;
     }
     const placed = this.isPlaced(breath);
+    const isOne = /^(?:(?:and|but) )?(?:(?:this|that) one|one (?:is|s|has|of them))\b/u.test(breath.text);
     const group = state.entries.map((entry) =>
-      placed
-        ? {
-            ...entry,
-            sides: replaced(entry.sides, breath.sides),
-            plural: entry.plural || breath.sides.adds.length > 0,
-            none: false,
-          }
-        : { ...entry, none: false },
+      isOne
+        ? { ...entry, sides: { ...entry.sides, one: true, all: false }, none: false }
+        : placed
+          ? {
+              ...entry,
+              sides: replaced(entry.sides, breath.sides),
+              plural: entry.plural || breath.sides.adds.length > 0,
+              none: false,
+            }
+          : { ...entry, none: false },
     );
     const made = this.apply(group, breath, breath.piece.join === "start");
     if (made.length > 0) {
@@ -667,6 +751,8 @@ class Drafting {
   private except(breath: Breath): readonly string[] {
     const { state } = this;
     const last = state.last.map((key) => this.remarks.get(key)).filter((one) => one !== undefined);
+    // "All but the left dipper": of something that is not known nothing is taken out.
+    if (breath.entries.length === 0 && breath.words.length === 0 && !this.isOnlyPlace(breath)) return [];
     const group =
       breath.entries.length > 0
         ? breath.entries
@@ -1030,7 +1116,7 @@ class Drafting {
           this.context.compiled,
           (word) => this.wordsOf(word),
         );
-        const { places } = placesOf(item, undefined, breath.sides, true, this.state.side, [], {
+        const { places } = placesOf(item, undefined, breath.sides, true, this.state, [], {
           form: this.context.form,
           sets: this.sets,
         });

@@ -72,13 +72,19 @@ export const OF_VIEW =
 export const OF_CAR =
   /^(?:(?:and|so|now|but) )*(?:it|she|he|the car|this car|this one|the old girl) (?:is|s|was|has|have|had|got|been)\b/u;
 
+/** "Has it ever been painted?" */
+export const CAR_ASKED = /\b(?:has|have|had|was|is) (?:it|she|he|this|the car) (?:ever )?(?:been|had)\b/u;
+
+/** "Any cracks in it?": a question of what is in view. */
+export const OF_ITSELF = /\b(?:it|that|this|they|them|those|these|sure|really|honestly|serious)\b/u;
+
 /** "It is the left one": which of them it was, after what was said of one. */
 export const IS_ONE =
-  /^(?:(?:it|that|they|this) (?:is|s|are|would be|will be) )?(?:the|on the|in the|at the|just the|only the)\b/u;
+  /^(?:(?:it|that|they|this) (?:is|s|are|would be|will be) )?(?:(?:on |in |at |just |only )?the\b|(?:(?:left|right|front|rear|back|nearside|offside|driver|passenger|s|hand|side) )*(?:one|left|right|front|rear|back|nearside|offside|side)$)/u;
 
 /** "It does", "no": what was asked is so, or is not. */
 export const REPLY =
-  /^(?:(?:yes|sure|always|of course|certainly|oh)*\s*(?:it|they|she|he|that|both)? ?(?:is|has|does|do|are|have|will|did)|yes|sure|of course|certainly|absolutely|all|all of them|every one|both|(?<no>no|none(?: at all| whatsoever)?|not (?:a bit|any|at all|that (?:i|we) (?:can see|know of|know))|nothing|not one|(?:no )?(?:it|they|she|he|that) (?:is|has|does|do|are|have|will|did) not))$/u;
+  /^(?:(?:yes|sure|always|of course|certainly|oh)*\s*(?:it|they|she|he|that|both)? ?(?:is|has|does|do|are|have|will|did)|yes|sure|of course|certainly|absolutely|once|twice|all|all of them|every one|both|(?<no>no|none(?: at all| whatsoever)?|not (?:a bit|any|at all|that (?:i|we) (?:can see|know of|know))|nothing|not one|(?:no )?(?:it|they|she|he|that) (?:is|has|does|do|are|have|will|did) not))$/u;
 
 /** "Otherwise dry": what is in view is what it is not said of. */
 export const OF_THE_REST =

@@ -14,6 +14,8 @@ export type State = {
   numbers: readonly SaidNumber[];
   last: readonly string[];
   side: string | undefined;
+  /** The end of the car somebody went to: front or rear. */
+  end: string | undefined;
   toldForSentence: boolean;
   hedgeNext: boolean;
   sentenceClaims: number;
@@ -25,6 +27,8 @@ export type State = {
   /** The part was led to from what was said of it: "a dent in the roof". */
   wasLed: boolean;
   asked: Breath | undefined;
+  /** The last question that says something, until something else is said. */
+  query: Breath | undefined;
   paint: boolean;
   /** The reading said last. */
   reading: { readonly item: string; readonly unit: string; readonly value: number } | undefined;
@@ -49,6 +53,7 @@ export const atFirst = (): State => ({
   numbers: [],
   last: [],
   side: undefined,
+  end: undefined,
   toldForSentence: false,
   hedgeNext: false,
   sentenceClaims: 0,
@@ -58,6 +63,7 @@ export const atFirst = (): State => ({
   carried: false,
   wasLed: false,
   asked: undefined,
+  query: undefined,
   paint: false,
   reading: undefined,
   gauges: false,

@@ -13,7 +13,11 @@ const LONG = 5;
  * @param text stems of the piece of talk
  */
 export const stoodFor = (text: string, numbers: readonly SaidNumber[], year: number): string | undefined => {
-  if (!STOOD.test(text) || /\b(?:last|every) (?:owner|winter)\b/u.test(text)) return undefined;
+  if (
+    !STOOD.test(text) ||
+    /\b(?:last|every) (?:owner|winter)\b|\b(?:sat|sit) (?:there|in it|on it|in)\b/u.test(text)
+  )
+    return undefined;
   const isSince = /\b(?:since|from)\b/u.test(text);
   const since = numbers.find(({ value, unit }) => unit === undefined && value >= 1950 && value <= year);
   const long = numbers.find(({ unit }) => unit === "years")?.value;

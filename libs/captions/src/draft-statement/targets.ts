@@ -55,6 +55,7 @@ export type Talk = {
   readonly inView: () => {
     readonly gauges: boolean;
     readonly side: string | undefined;
+    readonly end: string | undefined;
     readonly startedAt: number;
     readonly paint: boolean;
     readonly reading: { readonly item: string } | undefined;
@@ -92,18 +93,10 @@ export class Targets {
       return this.chosen(subject, breath, entry.context).flatMap((id) => {
         const item = this.talk.items.get(id);
         if (item === undefined || !this.isMeant(id, subject, breath)) return [];
-        const found = placesOf(
-          item,
-          subject,
-          entry.sides,
-          entry.plural,
-          this.talk.inView().side,
-          entry.within,
-          {
-            form: this.talk.context.form,
-            sets: this.talk.sets,
-          },
-        );
+        const found = placesOf(item, subject, entry.sides, entry.plural, this.talk.inView(), entry.within, {
+          form: this.talk.context.form,
+          sets: this.talk.sets,
+        });
         const kept = this.ofBrakes(subject, entry, found.places);
         const places = entry.sides.other
           ? found.places.filter(
@@ -173,7 +166,11 @@ export class Targets {
     if (subject.id === "fender" && entry.sides.adds.includes("rear"))
       return compiled.subjects.get("quarter") ?? subject;
     const figure = breath.numbers.find(({ unit }) => unit === undefined)?.value ?? 0;
-    if (subject.id === "clock" && figure >= LEAST_MILES && !isYear(figure, this.talk.context.year))
+    if (
+      /^(?:clock|speedometer)$/u.test(subject.id) &&
+      figure >= LEAST_MILES &&
+      !isYear(figure, this.talk.context.year)
+    )
       return compiled.subjects.get("odometer") ?? subject;
     if (/^(?:shifts|axle)$/u.test(subject.id) && isRatio(figure, subject.id))
       return compiled.subjects.get("axle-ratio") ?? subject;

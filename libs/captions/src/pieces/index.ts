@@ -62,7 +62,7 @@ const exceptAt = (tokens: readonly RepairedToken[], at: number): number => {
   const [one, two] = [tokens[at]?.stem, tokens[at + 1]?.stem];
   if (one === "except") return two === "for" || two === "that" ? 2 : 1;
   if (one === "but" && isAllBut(tokens, at)) return 1;
-  if (one === "bar" && /^(?:the|one|that|for)$/u.test(two ?? "")) return 1;
+  if (one === "bar" && (/^(?:the|one|that|for)$/u.test(two ?? "") || isAllBut(tokens, at))) return 1;
   if (one === "save" && two === "for") return 2;
   if ((one === "apart" || one === "aside") && two === "from") return 2;
   return one === "other" && two === "than" ? 2 : one === "besides" ? 1 : 0;
@@ -198,12 +198,56 @@ const opensClause = (pronoun: string, verb: string): boolean =>
     ? /^(?:put|bought|rebuilt|replaced|had)$/u.test(verb)
     : /^(?:it|they|she|he)$/u.test(pronoun) && CLAUSE_VERB.test(verb);
 
+/** "… does not leak | runs about one eighty". */
+const isRunAt = (tokens: readonly RepairedToken[], at: number): boolean =>
+  tokens[at]?.stem === "run" && /^(?:at|about|around|right)$/u.test(tokens[at + 1]?.stem ?? "");
+
+const FINITE = /^(?:is|are|was|were|s|has|have|had|do|does|did|got|get|will|can|work|run|need|show|look)$/u;
+
+/** "They got most of the tread | the spare is flat": a part that a verb follows opens a clause, where one with a verb of its own stands before. */
+const opensClauseAt = (tokens: readonly RepairedToken[], { from, to }: Mention, begun: number): number => {
+  // "The left one | turn signals work": which one it was belongs to what was said before.
+  if (
+    tokens[from - 1]?.stem === "one" &&
+    /^(?:left|right|front|rear|other)$/u.test(tokens[from - 2]?.stem ?? "")
+  )
+    return from;
+  if (!FINITE.test(tokens[to]?.stem ?? "")) return -1;
+  let at = from;
+  while (at > begun && isBetween(tokens, at - 1)) at -= 1;
+  const before = tokens[at - 1]?.stem ?? "";
+  if (at <= begun + 1 || CLAUSE_BEFORE.test(before) || LEADS.has(before) || FINITE.test(before)) return -1;
+  return tokens.slice(begun, at).some(({ stem }) => FINITE.test(stem)) ? at : -1;
+};
+
+const isBetween = (tokens: readonly RepairedToken[], at: number): boolean => {
+  const stem = tokens[at]?.stem ?? "";
+  if (stem === "one")
+    return !/^(?:the|left|right|this|that|other|either|each|every|any|good|same)$/u.test(
+      tokens[at - 1]?.stem ?? "",
+    );
+  if (stem === "s") return isGenitive(tokens, at);
+  if (stem === "all") return tokens[at - 1]?.stem !== "at";
+  return BETWEEN.test(stem) && !/^(?:of|that|two|four)$/u.test(stem);
+};
+
+/** "The driver's door": an "s" before a part is a genitive only behind a side. */
+const isGenitive = (tokens: readonly RepairedToken[], at: number): boolean =>
+  /^(?:driver|passenger)$/u.test(tokens[at - 1]?.stem ?? "");
+
+const isCount = (mention: Mention, part: Mention): boolean =>
+  part.is === "subject" &&
+  mention.is === "number" &&
+  mention.unit === undefined &&
+  mention.to === part.from &&
+  mention.value <= MOST_COUNTED &&
+  mention.value > 1 === part.plural;
+
 /** "… is good | it opens and closes fine": somebody goes on with a new clause, with no mark between. */
 const opensWithPronoun = (tokens: readonly RepairedToken[], from: number, to: number): number => {
   for (let at = Math.max(1, from); at < to; at += 1)
     if (
-      (opensClause(tokens[at]?.stem ?? "", tokens[at + 1]?.stem ?? "") ||
-        (tokens[at]?.stem === "run" && tokens[at + 1]?.stem === "at")) &&
+      (opensClause(tokens[at]?.stem ?? "", tokens[at + 1]?.stem ?? "") || isRunAt(tokens, at)) &&
       !CLAUSE_BEFORE.test(tokens[at - 1]?.stem ?? "")
     )
       return at;
@@ -307,12 +351,8 @@ const innerCuts = (
         isComplete = false;
       }
       const before = lastBefore(about, mention.from);
-      const isRunAt =
-        about.length > 0 &&
-        tokens[mention.from]?.stem === "run" &&
-        tokens[mention.from + 1]?.stem === "at" &&
-        mention.from > (cuts.at(-1) ?? from);
-      const there = isRunAt
+      const runs = about.length > 0 && isRunAt(tokens, mention.from) && mention.from > (cuts.at(-1) ?? from);
+      const there = runs
         ? mention.from
         : before === undefined
           ? -1
@@ -334,8 +374,30 @@ const innerCuts = (
       about.some((one) => one.is === "said" && one.from < mention.from && one.to >= mention.to)
     )
       continue;
-    const said = lastBefore(about, mention.from);
     const begun = cuts.at(-1) ?? from;
+    const clause = mention.is === "subject" ? opensClauseAt(tokens, mention, begun) : -1;
+    if (clause > begun) {
+      cuts.push(clause);
+      about = about.filter((one) => one.from >= clause);
+      named = mention;
+      isComplete = false;
+      continue;
+    }
+    const last = lastBefore(about, mention.from);
+    const counted =
+      last !== undefined &&
+      isCount(last, mention) &&
+      !about.some((one) => one.is === "number" && one.to === last.from)
+        ? last
+        : undefined;
+    // "The headlights are good | one tail light is out": the number counts what follows.
+    const said =
+      counted === undefined
+        ? last
+        : lastBefore(
+            about.filter((one) => one !== counted),
+            mention.from,
+          );
     const isDone =
       isComplete ||
       (said !== undefined &&
@@ -357,7 +419,7 @@ const innerCuts = (
     const there = isDone ? opensAnew(tokens, after, mention.from) : -1;
     const goesOn =
       said !== undefined &&
-      ((leadsTo(tokens, said.to, mention.from) && !isAnotherSide(tokens, mention)) ||
+      ((leadsTo(tokens, said.to, counted?.from ?? mention.from) && !isAnotherSide(tokens, mention)) ||
         isOwned(tokens, said.to, mention.from) ||
         (mention.is === "subject" && belongsTo(tokens, mentions.slice(index), said, mention)));
     const isOther =
@@ -378,7 +440,7 @@ const innerCuts = (
         : there >= 0
           ? there
           : isHanging || (isDone && !goesOn && !isOther)
-            ? cutBefore(tokens, mentions, mention, said)
+            ? cutBefore(tokens, mentions, counted ?? mention, said)
             : -1;
     if (cut > begun) {
       cuts.push(cut);
@@ -444,6 +506,17 @@ const questionOf = (tokens: readonly RepairedToken[], from: number): boolean => 
 
 const strongest = (a: Join, b: Join): Join => (a === "start" ? a : b);
 
+/** "Dry. Apart from the front one, that is leaking": taken out of what was said before, and of nothing that follows. */
+const isLateExcept = (tokens: readonly RepairedToken[], { at, skip, join }: Cut): boolean => {
+  if (join !== "except") return false;
+  for (let next = at + skip; next < tokens.length; next += 1) {
+    const stem = tokens[next]?.stem ?? "";
+    if (SENTENCE_ENDS.has(stem)) return true;
+    if (stem === ",") return /^(?:that|which|it|they|those)$/u.test(tokens[next + 1]?.stem ?? "");
+  }
+  return true;
+};
+
 const tooLong = (from: number, at: number): Cut | undefined =>
   at - from >= MOST_TOKENS ? { at, skip: 0, join: "inner" } : undefined;
 
@@ -475,7 +548,8 @@ export const piecesOf = (
       nextMention += 1;
     }
     if (to <= from) return;
-    const question = join === "start" ? questionOf(tokens, from) : (pieces.at(-1)?.question ?? false);
+    const question =
+      join === "start" || join === "except" ? questionOf(tokens, from) : (pieces.at(-1)?.question ?? false);
     const cuts = [...innerCuts(tokens, within, from, join), to];
     let start = from;
     for (const cut of cuts) {
@@ -496,7 +570,7 @@ export const piecesOf = (
     if (cut === undefined || (cut.skip === 0 && at === from && at < tokens.length)) continue;
     close(at);
     // An end of a sentence outweighs the comma or "and" right before it.
-    join = at > from ? cut.join : strongest(join, cut.join);
+    join = at > from || isLateExcept(tokens, cut) ? cut.join : strongest(join, cut.join);
     from = at + cut.skip;
     at += Math.max(0, cut.skip - 1);
   }

@@ -18,10 +18,13 @@ export type SaidSides = {
 
 /** Words that mean the whole of it where they stand in the singular. */
 const WHOLE = new Set(
-  "glass floors rails carpet all-panels seats exhaust compression tread pressure door-seals wiring interior cross-members top volts torque tire-size tire-code bed leak-down leaks undercoat".split(
+  "glass door-glass floors rails carpet all-panels seats exhaust compression tread pressure door-seals wiring interior cross-members top volts torque tire-size tire-code bed leak-down leaks undercoat".split(
     " ",
   ),
 );
+
+/** Front and rear. */
+const ENDS = 2;
 
 const partsOf = (position: string): readonly string[] => position.split("-");
 
@@ -55,7 +58,7 @@ export const placesOf = (
   subject: Subject | undefined,
   said: SaidSides,
   plural: boolean,
-  inView: string | undefined,
+  inView: { readonly side: string | undefined; readonly end: string | undefined },
   within: readonly string[],
   context: { readonly form: VehicleForm; readonly sets: ReadonlyMap<string, PositionSet> },
 ): PlacesFound => {
@@ -93,7 +96,10 @@ export const placesOf = (
   const narrowed = places.length < own.length;
   if (places.length <= 1 || said.all || plural || narrowed || said.other) return { places, inferred: false };
   if (WHOLE.has(subject?.id ?? "")) return { places, inferred: false };
-  if (said.one !== true && inView !== undefined && tellsApart(places, inView))
-    return { places: onSide(places, inView), inferred: true };
+  if (said.one === true) return { places: [], inferred: true };
+  if (inView.side !== undefined && tellsApart(places, inView.side))
+    return { places: onSide(places, inView.side), inferred: true };
+  if (inView.end !== undefined && places.length === ENDS && tellsApart(places, inView.end))
+    return { places: onSide(places, inView.end), inferred: true };
   return { places: [], inferred: true };
 };

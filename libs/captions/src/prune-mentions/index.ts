@@ -26,6 +26,16 @@ const stemBefore = (tokens: readonly RepairedToken[], from: number): string => {
   return tokens[at]?.stem ?? "";
 };
 
+/** "There is a drip under the gearbox": what leaks is above. */
+const isDripUnder = (tokens: readonly RepairedToken[], from: number): boolean => {
+  let at = from - 1;
+  while (at >= 0 && DETERMINERS.has(tokens[at]?.stem ?? "")) at -= 1;
+  return (
+    /^(?:under|below|beneath)$/u.test(tokens[at]?.stem ?? "") &&
+    /^(?:drip|leak|puddle|spot|weep|seep|drop|oil|stain|damp|wet)$/u.test(tokens[at - 1]?.stem ?? "")
+  );
+};
+
 type Rule = { readonly subject: RegExp; readonly before?: RegExp; readonly after?: RegExp };
 
 /** Words that name a part elsewhere and none where these words stand beside them. */
@@ -39,6 +49,10 @@ const NOT_MEANT: readonly Rule[] = [
     subject: /^lamps$/u,
     after: /^(?:blue|green|gray|red|surface|rust|wear|scratch|pitting|weep|seep|dent|tick)$/u,
   },
+  { subject: /^gauges$/u, before: /^(?:on|by|my)$/u },
+  { subject: /^door-seals$/u, before: /^(?:is|are)$/u },
+  { subject: /^air-conditioning$/u, before: /^(?:in|of|by|fresh)$/u },
+  { subject: /^registration$/u, after: /^(?:welded|let|riveted|over)$/u },
   { subject: /^tracking$/u, after: /^(?:device)$/u },
   { subject: /^glass$/u, before: /^(?:is|are|real|proper|actual)$/u },
   {
@@ -95,6 +109,9 @@ const insideSaid = (
         one.meanings.every(({ is }) => is === "condition"),
     );
 
+const isOver = (one: Mention, { from, to }: Mention): boolean =>
+  one.from <= from && one.to >= to && one.to - one.from > to - from;
+
 /** "Right here", "right at the edge", "five millimeters left" are no sides. */
 const isNoPlace = (
   tokens: readonly RepairedToken[],
@@ -103,6 +120,13 @@ const isNoPlace = (
 ): boolean => {
   const mention = mentions[position];
   if (mention?.is !== "side" || mention.to - mention.from > 1) return false;
+  // "The right pattern": a word of what is said.
+  if (
+    mentions
+      .slice(Math.max(0, position - 4), position + 5)
+      .some((one) => one.is === "said" && isOver(one, mention))
+  )
+    return true;
   const stem = tokens[mention.from]?.stem ?? "";
   const isOfPart = mentions
     .slice(position + 1, position + 4)
@@ -201,6 +225,7 @@ const isNotSaid = (tokens: readonly RepairedToken[], mention: Mention): boolean 
   if (stem === "filler") return /^(?:cap|neck|hole|tube|door|flap|pipe)$/u.test(after ?? "");
   if (stem === "straight") return /^(?:four|six|eight|twelve|4|6|8)$/u.test(after ?? "");
   if (stem === "ticking" || stem === "tick") return after === "over";
+  if (stem === "run" && /^(?:at|about|around)$/u.test(after ?? "")) return true;
   if (stem === "none") return after === "of" && mention.to === mention.from + 1;
   return (
     stem === "spot" &&
@@ -221,5 +246,5 @@ export const pruneMentions = (tokens: readonly RepairedToken[], mentions: readon
     if (mention.is !== "subject") return true;
     if (isOnlyAround(tokens, mentions, at)) return false;
     if (notMeant(tokens, mention) || insideSaid(mentions, at, mention)) return false;
-    return !WHERE.has(stemBefore(tokens, mention.from));
+    return !WHERE.has(stemBefore(tokens, mention.from)) || isDripUnder(tokens, mention.from);
   });

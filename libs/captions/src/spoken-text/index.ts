@@ -43,7 +43,8 @@ const plain = (text: string): string =>
     .replaceAll(/\{\\[^}]*\}/gu, "");
 
 /** What people are called in captions, though the trade knows the word. */
-const PEOPLE = /^(?:dealer|seller|owner|salesman|host|inspector|mechanic|presenter|speaker \w+|me|us)$/u;
+const PEOPLE =
+  /^(?:[qa]|question|answer|dealer|seller|owner|salesman|host|inspector|mechanic|presenter|speaker \w+|me|us)$/u;
 const isPerson = (name: string): boolean => PEOPLE.test(name) || LISTENERS.test(name);
 
 /** Names that open the lines of several cues, each often: somebody speaks. A word of the trade is no name. */
@@ -148,7 +149,7 @@ const TIME_BETWEEN = 3;
 
 /** Who is called so has not the car to tell of. */
 const LISTENERS =
-  /\b(?:friend|buyer|customer|client|viewer|guest|interviewer|cameraman|camera|passer-?by|visitor|wife|husband|son|daughter|neighbou?r|mate|caller|man|woman|voice)\b/u;
+  /\b(?:^q$|question|friend|buyer|customer|client|viewer|guest|interviewer|cameraman|camera|passer-?by|visitor|wife|husband|son|daughter|neighbou?r|mate|caller|man|woman|voice)\b/u;
 /** Share of somebody's turns that ask from which on they are taken to know nothing of the car. */
 const ASKS = 0.6;
 const LEAST_TURNS = 3;

@@ -26,6 +26,7 @@ const CONTRACTED: Readonly<Record<string, readonly string[]>> = {
   wont: ["will", "not"],
   cant: ["can", "not"],
   theres: ["there", "is"],
+  aint: ["is", "not"],
   wouldnt: ["would", "not"],
 };
 const ENDINGS: Readonly<Record<string, string>> = {

@@ -27,7 +27,9 @@ export const conditions: readonly Condition[] = [
       deniesAlso: ["ding"],
     },
   ),
-  condition("ding; parking dent; dinged; door ding; dimple; hail; hail damage; hail dent", { fault: "ding" }),
+  condition("ding; dink; dinked; parking dent; dinged; door ding; dimple; hail; hail damage; hail dent", {
+    fault: "ding",
+  }),
   condition(
     "scratch; light scratch; scratched; scratching; swirl; swirl mark; key mark; keyed; gouge; gouged; grazed; rubbed; scrape; scraped; scuff; scuffed; curb rash; kerb rash; curbed",
     {
@@ -41,7 +43,7 @@ export const conditions: readonly Condition[] = [
     },
   ),
   condition(
-    "crack; cracked; cracking; hairline crack; split in the glass",
+    "crack; cracked; cracking; snapped; hairline crack; split in the glass",
     { fault: "crack" },
     { grade: "heavy-wear" },
   ),
@@ -122,16 +124,16 @@ export const conditions: readonly Condition[] = [
     ...grade("even-wear", GOOD),
   ),
   condition(
-    "worn; tired; poor; hanging; hanging down; hang down; drooping; droop; cloudy; clouded; fogged; gone yellow; yellowed; frayed; fraying; fray; sagged; scuffed up; dried out; well used; well worn; past it; grubby; rough; heavy wear; heavily worn; sagging; sag; scruffy; shabby; seen better days; wear thin; bad; poor condition; needs replacing; want replacing; want attention; want doing; want work; want some work; need doing; getting thin; wearing thin; wear through; going thin; has seen better days; had better days; getting old; ratty; tatty; beat up; beaten up; ragged; past its best; needs work; needs attention; needs help; needs love; could use some love; lumpy; sun beaten; threadbare",
+    "worn; tired; poor; hanging; hanging down; hang down; drooping; droop; cloudy; clouded; fogged; gone yellow; yellowed; frayed; fraying; fray; sagged; scuffed up; dried out; well used; well worn; past it; grubby; rough; heavy wear; heavily worn; sagging; sag; scruffy; shabby; seen better days; wear thin; bad; poor condition; needs replacing; want replacing; want attention; want doing; want work; want some work; need doing; getting thin; wearing thin; wear through; wore through; going thin; has seen better days; had better days; getting old; ratty; tatty; beat up; beaten up; ragged; past its best; needs work; needs attention; needs help; needs love; could use some love; lumpy; sun beaten; threadbare",
     ...grade("heavy-wear", BAD),
   ),
   condition(
-    "spent; shot; finished; worn out; worn through to the foam; down to the foam; worn through; had its day; has had it; have had it; s had it; beyond it; rotten with age; gone to pieces; ruined; trashed; toast; needs to be replaced; falling apart; in shreds; shredded; beyond saving; junk; knackered; no good anymore; done for; scrap",
+    "spent; shot; finished; worn out; wore out; worn through to the foam; down to the foam; worn through; had its day; has had it; have had it; s had it; beyond it; rotten with age; gone to pieces; ruined; trashed; toast; needs to be replaced; falling apart; in shreds; shredded; beyond saving; junk; knackered; no good anymore; done for; scrap",
     ...grade("spent", BAD),
   ),
   condition("old; original and old; look old", { general: "old" }),
   condition(
-    "solid; sound; healthy; rust free; intact; rock solid; no fault; nothing wrong; spot on; bulletproof; strong",
+    "solid; sound; healthy; hard as nail; solid as a rock; solid as the day; hard as rock; rust free; intact; rock solid; no fault; nothing wrong; spot on; bulletproof; strong",
     GOOD,
   ),
   condition("clean", GOOD, { grade: "light-wear" }),
@@ -162,7 +164,7 @@ export const conditions: readonly Condition[] = [
   ),
   condition("absent; not there; not included", { presence: "absent" }, { fault: "missing-piece" }),
   condition(
-    "none; nil; nothing at all; do not see anything; nothing to see; not a mark on it; no mark; blemish free; unmarked; can not see anything wrong; nothing to report; clear of anything; not a thing wrong; no fault; not a mark; not a thing; neither",
+    "none; nil; nothing at all; do not see anything; nothing to see; not a mark on it; no mark; blemish free; unmarked; can not see anything wrong; nothing to report; clear of anything; not a thing wrong; no fault; not a mark; not a thing; not have a mark; not got a mark; without a mark; not a scratch on it; never a mark; neither",
     {
       general: "none",
     },

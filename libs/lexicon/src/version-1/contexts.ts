@@ -82,6 +82,7 @@ export const onlyWith: Readonly<Record<string, readonly string[]>> = {
   "body.paint-highest": ["highest", "thickest", "high spot"],
   "body.spot-welds": ["spot weld", "plug weld"],
   "body.patch-edges": ["patch", "patched", "weld", "welded", "welding", "replaced", "section"],
+  "doors.drop": ["drop", "dropped", "sag", "lift"],
   "doors.latches": ["close", "shut", "latch", "open", "slam", "catch"],
   "doors.lid-supports": [
     "stay up",
@@ -152,6 +153,7 @@ export const refinements: readonly {
     words: ["up and down", "go up and down", "roll up and down", "wind up and down", "crank", "winder"],
     to: "regulators",
   },
+  { from: "steering-wheel", words: ["play", "slop", "slack", "lash", "free"], to: "free-play" },
   { from: "heat", words: ["bypassed", "looped", "leak", "leaking", "leaks"], to: "heater-core" },
   { from: "rear-window", words: ["plastic", "vinyl", "zip", "zipper"], to: "top-window" },
   { from: "door", words: ["lock", "locks", "unlock"], to: "locks" },

@@ -13,7 +13,7 @@ export const chassisOptions: readonly OptionWords[] = [
     dry: "dry; not leak; not leaking; no leak; new; good; not leaking just tired",
     film: "oil film; film of oil; slight mist; misting; sweat; damp",
     leaking:
-      "leak; leaking; blown; weeping; wet with oil; oily; leaking badly; pouring; weep; they leak; wet; drip",
+      "leak; leaking; blown; weeping; weep; wet with oil; oily; leaking badly; pouring; they leak; wet; drip",
     loose: "loose; bent",
   }),
   ...of("steering.damper-bounce", {
@@ -68,8 +68,7 @@ export const chassisOptions: readonly OptionWords[] = [
         "brake straight; stop straight; straight; dead straight under braking; do not pull; does not pull; not pull; straight under braking; pull up straight; pull up square; pull up square and true; stop square; square; stops straight; brakes in a straight line; no pull",
       "slight-pull":
         "touch of a pull; pull a touch; tiny pull; a hair to the left; a hair to the right; slight pull; pull slightly; pulls a little; pulls slightly; pull a bit",
-      "pulls-left":
-        "pull left; pull to the left; pulls to the left; pulls left a little;  drag left; pulls to the nearside",
+      "pulls-left": "pull left; pull to the left; pulls to the left; drag left; pulls to the nearside",
       "pulls-right": "pull right; pull to the right; pulls to the right; drag right; pulls to the offside",
       pulls: "pull to one side",
       "locks-one": "lock up one wheel; locks one wheel; one wheel locks",

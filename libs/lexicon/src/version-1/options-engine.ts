@@ -34,7 +34,7 @@ export const engineOptions: readonly OptionWords[] = [
   ...of("engine.coolant", { clean: "water s clean; water is clean; water clean; water looks clean" }, true),
   ...of("engine.coolant", {
     clean:
-      "clean; clean and full; fresh; green and clean; new; good; green; green and full; bright green; full; full and clean; full and green; topped up; pink; blue; like new; up to the mark",
+      "clean; clean and full; fresh; green and clean; new; good; green; green and full; bright green; full; full and clean; full and green; pink; blue; like new; up to the mark",
     low: "low; down; down a bit; bit low; needs topping up",
     rusty: "rusty; brown; brown as tea; brown as; muddy; like tea; rust in it",
     oily: "oily; oil in it",
@@ -72,7 +72,7 @@ export const engineOptions: readonly OptionWords[] = [
     rebuilt:
       "rebuilt; did the whole engine; did the engine; engine was done; engine done; been rebuilt; had a rebuild; rebuild on it; gone through; overhauled; rebuild; fully rebuilt; freshly rebuilt; reconditioned; built up; recon",
     "top-end":
-      "head was off; head done; head has been off; top end only; top end; bottom end has never been touched; bottom end has never been apart; bottom end s never been apart; bottom end never; head rebuilt; head been rebuilt; head has been rebuilt; head was rebuilt; head was done; valve job; had the head done; heads were done",
+      "head was off; head done; head has been off; top end only; top end done; top end was done; top end rebuild; top end rebuilt; had the top end done; bottom end has never been touched; bottom end has never been apart; bottom end s never been apart; bottom end never; head rebuilt; head been rebuilt; head has been rebuilt; head was rebuilt; head was done; valve job; had the head done; heads were done",
     never:
       "never been opened; never opened; never been apart; untouched; never been touched; never apart; never been out; never been rebuilt; never rebuilt; not been apart; not been rebuilt",
   }),

@@ -69,7 +69,7 @@ export const roadOptions: readonly OptionWords[] = [
       "at-once":
         "start right up; straight on the key; straight away on the key; start easy; start on the key; start on the button; start first time; start first turn; start at the first turn; start without fuss; bang on; start straight off; first touch; first flick; catch at once; fire right up; start at once; starts immediately; fires up immediately; start on the first turn; start instantly; first turn of the key; starts first time; at once; fire up first time; right away; fires right up; start straight away; starts on the button; start on the button; starts first turn; starts every time; starts instantly; immediately; starts right up every time; start easily; starts easily; starts well; starts great; starts good",
       "within-ten-seconds":
-        "few seconds; within ten seconds; starts after a few seconds; starts within a few seconds; couple of seconds; needs a bit of cranking; within a few seconds; takes a few seconds",
+        "few seconds; crank a while; cranks a while; crank for a bit; take a bit of cranking; took a bit of cranking; within ten seconds; starts after a few seconds; starts within a few seconds; couple of seconds; needs a bit of cranking; within a few seconds; takes a few seconds",
       "several-tries":
         "few tries; couple try; couple of go; took a couple; second try; third try; third time; couple of attempt; few attempt; second attempt; third attempt; fourth attempt; few go; took some doing; few pumps; several tries; couple of tries; two or three tries; takes a few tries; hard to start; starts after a few tries; reluctant to start; needs coaxing; takes some cranking",
       "no-start":

@@ -11,9 +11,10 @@ export const underOptions: readonly OptionWords[] = [
   }),
   ...of("underbody.floor-repair", {
     "as-built":
-      "original; as built; factory floor; never been replaced; original floor; completely original; untouched",
+      "original; as built; factory floor; never been replaced; original floor; completely original; untouched; as it left the factory; like it left the factory; never been touched",
     replaced: "new; all new; brand new; replaced; new floor; been replaced; replacement",
-    patched: "patched; been patched; plated",
+    patched:
+      "patched; been patched; plated; plate welded in; patch welded in; weld a patch in; had a plate; plate let in; patch let in; welded patch; welded up",
     "covered-over": "new sheet over old; sheet over the old; covered over",
   }),
   ...of(

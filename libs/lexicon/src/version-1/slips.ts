@@ -108,6 +108,8 @@ export const slips: Readonly<Record<string, string>> = {
   "speed ometer": "speedometer",
   "speedo meter": "speedometer",
   "am meter": "ammeter",
+  "speed dometer": "speedometer",
+  "speed diameter": "speedometer",
   "rear man seal": "rear main seal",
   "rear mane seal": "rear main seal",
   "rear main seel": "rear main seal",

@@ -131,7 +131,7 @@ export const bodySubjects: readonly Subject[] = [
   subject(
     "windshield",
     ["brightwork.glass-faults", "brightwork.glass-date"],
-    "windshield; windscreen; front screen; front windscreen/windshield",
+    "windshield; windscreen; screen; front screen; front windscreen/windshield",
     "windshield",
   ),
   subject(
@@ -149,7 +149,7 @@ export const bodySubjects: readonly Subject[] = [
   subject(
     "door-glass",
     ["brightwork.glass-faults"],
-    "door glass; side window; side glass; front side window",
+    "door glass; side window; side glass; front side window; door window",
     "left-front-window right-front-window left-rear-window right-rear-window",
   ),
   subject(

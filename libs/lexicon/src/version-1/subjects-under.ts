@@ -89,7 +89,7 @@ export const underSubjects: readonly Subject[] = [
   ),
   leak(
     "leak-engine-front",
-    "front seal; timing cover; front of the engine; front of engine; front of the motor; crank pulley; front pulley; front crank seal; engine front",
+    "front seal; timing cover; front cover; front of the engine; front of engine; front of the motor; crank pulley; front pulley; front crank seal; engine front",
     "engine-front",
   ),
   leak("leak-valve-cover", "valve/rocker/cam cover; valve cover gasket; cam cover gasket", "valve-covers"),
@@ -135,12 +135,12 @@ export const underSubjects: readonly Subject[] = [
     "transmission/gearbox fluid/oil; trans fluid; gear oil",
   ),
   subject("exhaust", ["driveline.exhaust"], "exhaust; exhaust system; exhaust pipe"),
-  subject("mufflers", ["driveline.exhaust"], "muffler; silencer; back box", "mufflers"),
+  subject("mufflers", ["driveline.exhaust"], "muffler; silencer; back box; rear box", "mufflers"),
   subject("tail-pipes", ["driveline.exhaust"], "tail pipe; tailpipe", "tail-pipes"),
   subject(
     "head-pipes",
     ["driveline.exhaust"],
-    "head pipe; headpipe; downpipe; down pipe; front pipe",
+    "head pipe; headpipe; downpipe; down pipe; front pipe; middle section; center section; centre section; mid pipe",
     "head-pipes",
   ),
   subject("manifolds", ["driveline.exhaust"], "exhaust manifold; header; manifold", "manifolds"),
@@ -170,10 +170,14 @@ export const underSubjects: readonly Subject[] = [
   subject(
     "free-play",
     ["steering.free-play"],
-    "steering (free) play; play in the steering; play at the (steering) wheel; free play at the rim; slop in the steering; free play; steering; play at the rim; slop at the wheel",
+    "steering (free) play; play in the steering; play at the (steering) wheel; free play at the rim; slop in the steering; free play; steering; play at the rim; slop at the wheel; slack in the steering; play in the wheel; slop in the wheel; slack in the wheel; give in the steering",
   ),
   subject("ball-joints", ["steering.ball-joint-play", "steering.ball-joint-seals"], "ball joint"),
-  subject("wheel-bearings", ["steering.wheel-bearing-play"], "wheel bearing"),
+  subject(
+    "wheel-bearings",
+    ["steering.wheel-bearing-play"],
+    "wheel bearing; play in the bearing; hub bearing",
+  ),
   subject("tie-rod-ends", ["steering.tie-rod-ends"], "tie rod (end); track rod (end)"),
   subject(
     "bushings",
@@ -221,7 +225,7 @@ export const underSubjects: readonly Subject[] = [
   subject(
     "brake-hoses",
     ["brakes.hoses"],
-    "brake hose; flexible brake line; flex line; flexi hose; brake flexi",
+    "brake hose; flexible brake line; flex line; flexi hose; brake flexi; flexi",
   ),
   subject("master-cylinder", ["brakes.master-cylinder"], "master cylinder; brake master; master"),
   subject("wheel-cylinders", ["brakes.wheel-cylinders"], "wheel cylinder; brake cylinder; slave"),
