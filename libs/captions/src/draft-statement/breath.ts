@@ -44,7 +44,20 @@ export type Breath = {
   readonly corrects: boolean;
 };
 
-const NEGATORS = new Set(["no", "not", "never", "without", "nor", "neither", "nothing", "none", "nobody"]);
+const NEGATORS = new Set([
+  "no",
+  "not",
+  "never",
+  "without",
+  "nor",
+  "neither",
+  "nothing",
+  "none",
+  "nobody",
+  "barely",
+  "hardly",
+  "scarcely",
+]);
 const STOPS_NEGATION = new Set(["just", "but", "only", "except"]);
 const FILLERS = new Set([
   "um",
@@ -113,7 +126,7 @@ const isNegated = (tokens: readonly RepairedToken[], from: number, least: number
     const stem = tokens[at]?.stem ?? "";
     if (STOPS_NEGATION.has(stem) || /^(?:it|they|she|he|there)$/u.test(stem)) return false;
     if (stem === "get" && tokens[at + 1]?.stem === "to") return false;
-    if (stem === "free" && tokens[at + 1]?.stem === "of") return true;
+    if (stem === "free" && /^(?:of|from)$/u.test(tokens[at + 1]?.stem ?? "")) return true;
     if (NEGATORS.has(stem)) return tokens[at + 1]?.stem !== "only";
   }
   return false;

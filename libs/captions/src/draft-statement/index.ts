@@ -44,6 +44,7 @@ import {
   secondAt,
   THIS_ONE,
   turnsOf,
+  UNKNOWN,
 } from "./phrases.ts";
 import { atFirst, PENDING } from "./state.ts";
 import { stoodFor } from "./stood.ts";
@@ -111,7 +112,7 @@ class Drafting {
     const breath = this.relevant(breathOf(this.tokens, piece, state.carried && isListed));
     this.noteSide(breath);
     const said = this.onThisSide(breath);
-    if (piece.question) {
+    if (piece.question || (said.entries.length > 0 && !this.saysSomething(said) && this.isAside(piece))) {
       this.asked(said);
       return;
     }
@@ -286,6 +287,7 @@ class Drafting {
     const { state } = this;
     if (breath.entries.length > 0) {
       state.entries = breath.entries.map((entry) => ({ ...entry, none: false }));
+      this.noteWhole(state.entries);
       state.applied = false;
       state.open = true;
       state.row = undefined;
@@ -345,6 +347,13 @@ class Drafting {
     if (asked !== undefined && !isSaid && LEADS.has(this.tokens[piece.from]?.stem ?? "")) return [];
     if (entries.length > 0) return isSaid ? this.ofNamed({ ...breath, entries }) : this.namedOnly(breath);
     if (isSaid) return this.ofView({ ...breath, entries });
+    if (
+      asked !== undefined &&
+      breath.same &&
+      /^(?:the )?same\b/u.test(breath.text) &&
+      state.allWords.length > 0
+    )
+      return this.apply(state.entries, { ...breath, words: state.words, numbers: state.numbers }, false);
     if (
       this.isPlaced(breath) &&
       state.last.length > 0 &&
@@ -448,8 +457,18 @@ class Drafting {
     if (named.length === 0 && this.isOfWholeCar(breath)) return this.wholeCar(breath);
     const others = named.filter((entry) => !isLeaks(entry));
     const inView = piece.join !== "start" && this.state.entries.length > 0;
-    const kept = others.length > 0 || inView ? others : named;
+    const kept = (others.length > 0 || inView ? others : named).map((entry) => this.latchOfLid(entry));
     return this.isPaintOfView(kept, piece, text) ? [] : kept;
+  }
+
+  /** "Trunk lid? Fine. The latch sticks": a latch behind a lid is the lid's. */
+  private latchOfLid(entry: Entry): Entry {
+    const [lid] = this.state.entries.flatMap(({ subjects }) => subjects.flatMap((one) => one.at ?? []));
+    if (entry.subjects.every(({ id }) => id !== "latches") || entry.sides.adds.length > 0) return entry;
+    const own = [...this.context.compiled.subjects.values()].find(
+      ({ items, at }) => items[0] === "doors.lid-latches" && at?.includes(lid ?? "") === true,
+    );
+    return own === undefined ? entry : { ...entry, subjects: [own] };
   }
 
   /** "It was repainted in 2016", and no panel is in view. */
@@ -513,7 +532,7 @@ class Drafting {
     return (
       isPaint &&
       isOfPanel &&
-      !/\b(?:all|every|car|whole|everything|else|rest|other)\b/u.test(text) &&
+      !/\b(?:all|every|car|whole|everything|else|rest|other|panel|anywhere)\b/u.test(text) &&
       (join !== "start" || /\b(?:it|its|that|there)\b/u.test(text))
     );
   }
@@ -621,10 +640,26 @@ class Drafting {
   }
 
   private view(entries: readonly Entry[]): void {
+    this.noteWhole(entries);
     this.state.entries = entries;
     this.state.applied = true;
     this.state.open = false;
     this.state.row = undefined;
+  }
+
+  private noteWhole([first]: readonly Entry[]): void {
+    const [named] = first?.subjects ?? [];
+    if (first !== undefined && /^(?:gauges|lamps|glass)$/u.test(named?.id ?? "")) this.state.whole = first;
+  }
+
+  /** "Gauges? The fuel gauge is dead. The rest work": the rest of what was named as a whole. */
+  private restOfWhole({ sides }: Breath): Entry | undefined {
+    const { whole, entries } = this.state;
+    const items = whole?.subjects.flatMap((one) => one.items) ?? [];
+    const isPart = entries.every(({ subjects }) =>
+      subjects.every((one) => items.includes(one.items[0] ?? "")),
+    );
+    return sides.other && sides.adds.length === 0 && entries.length > 0 && isPart ? whole : undefined;
   }
 
   private ofNamed(breath: Breath): readonly string[] {
@@ -636,6 +671,7 @@ class Drafting {
       piece.join !== "but" &&
       state.open &&
       !state.correcting &&
+      !(piece.join === "inner" && /^(?:it|they|there|that|we|i|he|she)\b/u.test(breath.text)) &&
       state.entries.length > 0;
     const group = joins ? [...state.entries.filter((one) => !isWholeOf(one, entries)), ...entries] : entries;
     this.view(group);
@@ -649,6 +685,7 @@ class Drafting {
   /** No part is named: it is said of the one last in view. */
   private ofView(breath: Breath): readonly string[] {
     const { state } = this;
+    if (this.isOfUnknown(breath)) return [];
     const sized = this.tireSize(breath);
     if (sized !== undefined) return sized;
     if (this.isOilPressure(breath)) return this.apply([], breath, false);
@@ -659,8 +696,12 @@ class Drafting {
       if (extended.length > 0) return extended;
     }
     const placed = this.isPlaced(breath);
-    const isOne = /^(?:(?:and|but) )?(?:(?:this|that) one|one (?:is|s|has|of them))\b/u.test(breath.text);
-    const group = state.entries.map((entry) =>
+    const isOne =
+      /^(?:(?:and|but) )?(?:(?:this|that) one|(?:one|two|three) (?:is|s|has|are|have|of them))\b/u.test(
+        breath.text,
+      );
+    const whole = this.restOfWhole(breath);
+    const group = (whole === undefined ? state.entries : [whole]).map((entry) =>
       isOne
         ? { ...entry, sides: { ...entry.sides, one: true, all: false }, none: false }
         : placed
@@ -680,6 +721,16 @@ class Drafting {
     } else if (placed && breath.words.length > 0 && (breath.sides.other || breath.sides.adds.length > 0))
       state.entries = group;
     return this.extent(breath, made);
+  }
+
+  /** "One chain is broken", "the armrest is torn": of something that is not on the sheet. */
+  private isOfUnknown({ piece: { from, to, mentions } }: Breath): boolean {
+    const stems = this.tokens.slice(from, Math.min(to, from + 6)).map(({ stem }) => stem);
+    const match = UNKNOWN.exec(stems.join(" "));
+    if (match === null) return false;
+    const noun = match.groups?.["noun"]?.trim().split(" ") ?? [];
+    const begin = from + stems.indexOf(noun[0] ?? "");
+    return mentions.every((one) => one.to <= begin || one.from >= begin + noun.length);
   }
 
   /** "Plenty of tread. They're one fifty-five thirteens": a size is of the tires, whatever of them is in view. */
@@ -909,7 +960,8 @@ class Drafting {
         (item.answer === "code"
           ? undefined
           : answerOf(item, said, this.context.compiled, (word) => this.wordsOf(word)));
-      if (item.id === "identity.restoration-bills" && this.areOfRebuild(answer, breath)) continue;
+      if (item.id === "identity.restoration-bills" && (this.areOfRebuild(answer, breath) || !entry.plural))
+        continue;
       if (answer === undefined) this.retract(item, places, words);
       if (answer === undefined || !this.fits(item, answer, said, breath)) continue;
       if (answer.kind === "not-seen" && (item.section === "identity" || !this.isUnseen(entry, breath)))

@@ -63,6 +63,16 @@ export const joined = (
       },
     };
   }
+  // "The carpet is new, it looks good": praise leaves that it is new.
+  if (
+    a.kind === "grade" &&
+    b.kind === "grade" &&
+    !correcting &&
+    a.value === "as-new" &&
+    ["light-wear", "even-wear"].some((one) => one === b.value) &&
+    !/wear|worn|used/iu.test(now.words)
+  )
+    return before;
   const isGeneral = places > 2 && !correcting && now.second - before.second > 0;
   return isGeneral && JSON.stringify(a) !== JSON.stringify(b) ? before : now;
 };

@@ -27,6 +27,8 @@ export type State = {
   /** The part was led to from what was said of it: "a dent in the roof". */
   wasLed: boolean;
   asked: Breath | undefined;
+  /** The last that was named as a whole, of which a part may be spoken of: all dials, all lamps. */
+  whole: Entry | undefined;
   /** The last question that says something, until something else is said. */
   query: Breath | undefined;
   paint: boolean;
@@ -63,6 +65,7 @@ export const atFirst = (): State => ({
   carried: false,
   wasLed: false,
   asked: undefined,
+  whole: undefined,
   query: undefined,
   paint: false,
   reading: undefined,

@@ -45,6 +45,8 @@ const atomAt = (tokens: readonly RepairedToken[], at: number): Atom | undefined 
       ? { said: ten + unit.value, to: next + 1 }
       : { said: ten, to: at + 1 };
   }
+  // "7.60-15"
+  if (/^\d{1,2}\.\d[05]$/u.test(stem)) return { said: Math.round(Number(stem) * 100), to: at + 1 };
   const one = numberAt(tokens.slice(at, at + 1), 0);
   return one === undefined || one.value !== Math.floor(one.value)
     ? undefined

@@ -38,7 +38,7 @@ const WORDS: ReadonlyMap<string, Join> = new Map([
 ]);
 /** Words that lead from what is said to the part it is said of. */
 export const LEADS = new Set(
-  "in on at out of from around near to behind below under with for by over inside along across through above beside between into onto off within against".split(
+  "in on at out of from around near to behind below under with for by over inside along across through above beside between into onto off within against during".split(
     " ",
   ),
 );
@@ -82,6 +82,8 @@ const cutAt = (tokens: readonly RepairedToken[], at: number, turns: ReadonlySet<
   if (except > 0) return { at, skip: except, join: "except" };
   const mark = MARKS[stem];
   if (mark !== undefined) return { at, skip: 1, join: mark };
+  if (stem === "let" && /^(?:s|me|us|u)$/u.test(tokens[at + 1]?.stem ?? ""))
+    return { at, skip: 0, join: "comma" };
   const word = WORDS.get(stem);
   if (
     stem === "so" &&
@@ -212,13 +214,27 @@ const opensClauseAt = (tokens: readonly RepairedToken[], { from, to }: Mention, 
     /^(?:left|right|front|rear|other)$/u.test(tokens[from - 2]?.stem ?? "")
   )
     return from;
-  if (!FINITE.test(tokens[to]?.stem ?? "")) return -1;
+  if (!isFiniteAt(tokens, to)) return -1;
   let at = from;
   while (at > begun && isBetween(tokens, at - 1)) at -= 1;
   const before = tokens[at - 1]?.stem ?? "";
-  if (at <= begun + 1 || CLAUSE_BEFORE.test(before) || LEADS.has(before) || FINITE.test(before)) return -1;
+  const isLedTo = LEADS.has(before) && (/^(?:of|with|for|by)$/u.test(before) || hasArticle(tokens, at, from));
+  const isHeld = CLAUSE_BEFORE.test(before) && !LEADS.has(before);
+  if (at <= begun + 1 || isHeld || isLedTo || FINITE.test(before)) return -1;
   return tokens.slice(begun, at).some(({ stem }) => FINITE.test(stem)) ? at : -1;
 };
+
+/** "The belts are", "belts and hoses are". */
+const isFiniteAt = (tokens: readonly RepairedToken[], at: number): boolean =>
+  FINITE.test(tokens[at]?.stem ?? "") ||
+  (tokens[at]?.stem === "and" &&
+    tokens.slice(at + 2, at + 4).some(({ stem }) => /^(?:are|were|have|do)$/u.test(stem)));
+
+/** "Put in | back window has a crack": what leads to a part of its own kind has an article, or a side, behind it. */
+const hasArticle = (tokens: readonly RepairedToken[], from: number, to: number): boolean =>
+  tokens
+    .slice(from, to)
+    .some(({ stem }) => /^(?:the|an?|my|its|that|this|your|our|both|all|each|every|s)$/u.test(stem));
 
 const isBetween = (tokens: readonly RepairedToken[], at: number): boolean => {
   const stem = tokens[at]?.stem ?? "";
@@ -228,7 +244,7 @@ const isBetween = (tokens: readonly RepairedToken[], at: number): boolean => {
     );
   if (stem === "s") return isGenitive(tokens, at);
   if (stem === "all") return tokens[at - 1]?.stem !== "at";
-  return BETWEEN.test(stem) && !/^(?:of|that|two|four)$/u.test(stem);
+  return (BETWEEN.test(stem) || stem === "other") && !/^(?:of|that|two|four)$/u.test(stem);
 };
 
 /** "The driver's door": an "s" before a part is a genitive only behind a side. */
@@ -269,6 +285,23 @@ const opensScene = (tokens: readonly RepairedToken[], from: number, to: number):
       !CLAUSE_BEFORE.test(tokens[at - 1]?.stem ?? "") &&
       !/^(?:rust|rusty|clean|dry|wet|damp)$/u.test(tokens[at - 1]?.stem ?? "");
     if (isUnderHood || isInside) return at;
+  }
+  return -1;
+};
+
+/** "A new starter in it | doesn't smoke at all | doesn't get hot": a verb that denies, with nothing before it that could be denied. */
+const opensBare = (
+  tokens: readonly RepairedToken[],
+  mentions: readonly Mention[],
+  { from, to }: Mention,
+): number => {
+  for (let at = Math.max(1, from - 1); at < to; at += 1) {
+    if (!/^(?:do|does)$/u.test(tokens[at]?.stem ?? "") || tokens[at + 1]?.stem !== "not") continue;
+    const [before, lead] = [tokens[at - 1]?.stem ?? "", tokens[at - 2]?.stem ?? ""];
+    const isNamed = mentions.some((one) => one.is !== "said" && one.from < at && one.to >= at);
+    const isObject = /^(?:it|them|that)$/u.test(before) && LEADS.has(lead);
+    const isAll = before === "all" && lead === "at";
+    if (!isNamed && (isObject || isAll)) return at;
   }
   return -1;
 };
@@ -351,12 +384,16 @@ const innerCuts = (
         isComplete = false;
       }
       const before = lastBefore(about, mention.from);
+      const bare = about.length > 0 ? opensBare(tokens, mentions, mention) : -1;
       const runs = about.length > 0 && isRunAt(tokens, mention.from) && mention.from > (cuts.at(-1) ?? from);
-      const there = runs
-        ? mention.from
-        : before === undefined
-          ? -1
-          : opensAnew(tokens, before.to, mention.from);
+      const there =
+        bare >= 0
+          ? bare
+          : runs
+            ? mention.from
+            : before === undefined
+              ? -1
+              : opensAnew(tokens, before.to, mention.from);
       if (there > (cuts.at(-1) ?? from)) {
         cuts.push(there);
         about = [];

@@ -41,7 +41,7 @@ type Rule = { readonly subject: RegExp; readonly before?: RegExp; readonly after
 /** Words that name a part elsewhere and none where these words stand beside them. */
 const NOT_MEANT: readonly Rule[] = [
   { subject: /^idle$/u, before: /^at$/u },
-  { subject: /^cold-start$/u, before: /^(?:you|to|i|we|let|can|will|us)$/u },
+  { subject: /^cold-start$/u, before: /^(?:you|to|i|we|let|can|will|us|first)$/u },
   { subject: /^wheels$/u, before: /^at$/u },
   { subject: /^cold-start$/u, after: /^(?:with|at|from|by)$/u },
   { subject: /^(?:fuel|leak-fuel)$/u, before: /^(?:of|smells)$/u },
@@ -53,6 +53,11 @@ const NOT_MEANT: readonly Rule[] = [
   { subject: /^door-seals$/u, before: /^(?:is|are)$/u },
   { subject: /^air-conditioning$/u, before: /^(?:in|of|by|fresh)$/u },
   { subject: /^registration$/u, after: /^(?:welded|let|riveted|over)$/u },
+  { subject: /^hood$/u, before: /^(?:pop|open|lift|raise|shut|close)$/u },
+  { subject: /^top$/u, before: /^(?:at)$/u },
+  { subject: /^tank$/u, before: /^(?:top|header|expansion|overflow)$/u },
+  { subject: /^stop-lamp$/u, before: /^at$/u },
+  { subject: /^first-color$/u, before: /^in$/u },
   { subject: /^tracking$/u, after: /^(?:device)$/u },
   { subject: /^glass$/u, before: /^(?:is|are|real|proper|actual)$/u },
   {

@@ -36,7 +36,12 @@ export const readCaptions = (
 ): CaptionsRead => {
   const read = captionCues(file);
   if (!read.ok) return read;
-  const spoken = spokenText(read.cues, (word) => context.compiled.vocabulary.has(word));
+  const spoken = spokenText(
+    read.cues,
+    (word) =>
+      context.compiled.root.next.get(word)?.meanings.some(({ is }) => is === "subject" || is === "side") ===
+      true,
+  );
   const form = entered ?? spokenForm(spoken.text);
   return {
     ok: true,

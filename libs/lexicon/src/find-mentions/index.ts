@@ -87,6 +87,13 @@ const unitAt = (tokens: readonly RepairedToken[], at: number, compiled: Compiled
   return longest(matchesAt(tokens, from, compiled), "unit");
 };
 
+/** "An inch and a half". */
+const halfAt = (tokens: readonly RepairedToken[], at: number) => {
+  if (tokens[at]?.stem !== "and") return undefined;
+  const part = numberAt(tokens, at + 1);
+  return part !== undefined && part.value < 1 ? part : undefined;
+};
+
 const numberMention = (
   tokens: readonly RepairedToken[],
   at: number,
@@ -98,19 +105,22 @@ const numberMention = (
       ? { ...below, value: -below.value, from: at, start: tokens[at]?.start ?? 0 }
       : undefined;
   }
-  const article = /^an?$/u.test(tokens[at]?.stem ?? "") && unitAt(tokens, at + 1, compiled) !== undefined;
-  const number = numberAt(tokens, at) ?? (article ? { value: 1, from: at, to: at + 1 } : undefined);
+  const article = /^an?$/u.test(tokens[at]?.stem ?? "") ? at + 1 : at;
+  const measure = unitAt(tokens, article, compiled);
+  const isOne = measure !== undefined && (article > at || halfAt(tokens, measure.to) !== undefined);
+  const number = numberAt(tokens, at) ?? (isOne ? { value: 1, from: at, to: article } : undefined);
   if (number === undefined) return undefined;
   const next =
     unitAt(tokens, number.to, compiled) ?? unitAt(tokens, afterArticle(tokens, number.to), compiled);
   const unit = next !== undefined && isPreposition(tokens, next) ? undefined : next;
   const [meaning] = unit?.of ?? [];
-  const value = number.value * (meaning?.factor ?? 1);
+  const half = unit === undefined ? undefined : halfAt(tokens, unit.to);
+  const value = (number.value + (half === undefined ? 0 : half.value)) * (meaning?.factor ?? 1);
   return {
     is: "number",
     value,
     ...(meaning === undefined ? {} : { unit: meaning.unit }),
-    ...placeOf(tokens, at, unit?.to ?? number.to),
+    ...placeOf(tokens, at, half?.to ?? unit?.to ?? number.to),
   };
 };
 

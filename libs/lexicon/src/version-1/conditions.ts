@@ -31,7 +31,7 @@ export const conditions: readonly Condition[] = [
     fault: "ding",
   }),
   condition(
-    "scratch; light scratch; scratched; scratching; swirl; swirl mark; key mark; keyed; gouge; gouged; grazed; rubbed; scrape; scraped; scuff; scuffed; curb rash; kerb rash; curbed",
+    "scratch; light scratch; scratched; scratching; swirl; swirl mark; key mark; keyed; gouge; gouged; grazed; rubbed; scrape; scraped; scuff; scuffed; curb rash; kerb rash; curbed; curb damage; kerb damage",
     {
       fault: "scratch",
     },
@@ -116,7 +116,7 @@ export const conditions: readonly Condition[] = [
     ...grade("as-new", { general: "new" }),
   ),
   condition(
-    "light wear; lightly worn; in lovely order; in nice order; in very good order; very presentable; looks after itself; super nice; hardly used; barely used; very good (shape/order/condition); really good; real good; great (shape/condition); nice; lovely (condition); really/real/very nice; hardly worn; little wear; super clean; very clean; terrific; wonderful; minimal wear; some wear light wear; a little wear; tidy; presents well; present really well; present very well; presents really well; presents very well; presents nicely; holding up well; holds up well; held up well; well kept; well cared for; clean as a whistle; crisp",
+    "light wear; lightly worn; in lovely order; in nice order; in very good order; very presentable; looks after itself; super nice; hardly used; barely used; very good (shape/order/condition); really good; real good; great (shape/condition); nice; lovely (condition); really/real/very nice; hardly worn; little wear; super clean; very clean; terrific; wonderful; minimal wear; some wear light wear; a little wear; tidy; presents well; present really well; present very well; presents really well; presents very well; presents nicely; holding up well; holds up well; held up well; held up wonderfully; held up beautifully; held up nicely; well kept; well cared for; clean as a whistle; crisp",
     ...grade("light-wear", GOOD),
   ),
   condition(
@@ -149,7 +149,7 @@ export const conditions: readonly Condition[] = [
     { working: "yes" },
   ),
   condition(
-    "inoperative; dead; broken; does not go; do not go; not going; does not stay up; no sound; there is no sound; does not make a sound; needs a new one; does not turn; jammed; duff; knackered; no joy; not a thing happens; does not want to know; never worked; does not budge; stone dead; seized; stuck; quit; stopped; out of order; not working; inop; stopped working; disconnected; not hooked up; unhooked; not connected; burnt out; blown; does not do anything; do not do anything; does nothing; do nothing; will not do anything; nothing happens; gave up; given up; packed up; conked out; kaput; failed; dead as a doornail; reads low; reads high; reads wrong; does not read; stuck on; never worked; has not worked; have not worked; not worked; never worked; useless; hopeless; no use; need rewiring; does not come on; do not come on; does not light up; does not respond; does not turn on",
+    "inoperative; dead; broken; broke; busted; not been able to get; will not pick up; does not go; do not go; not going; does not stay up; no sound; there is no sound; does not make a sound; needs a new one; does not turn; jammed; duff; knackered; no joy; not a thing happens; does not want to know; never worked; does not budge; stone dead; seized; stuck; quit; stopped; out of order; not working; inop; stopped working; disconnected; not hooked up; unhooked; not connected; burnt out; blown; does not do anything; do not do anything; does nothing; do nothing; will not do anything; nothing happens; gave up; given up; packed up; conked out; kaput; failed; dead as a doornail; reads low; reads high; reads wrong; does not read; stuck on; never worked; has not worked; have not worked; not worked; never worked; useless; hopeless; no use; need rewiring; does not come on; do not come on; does not light up; does not respond; does not turn on",
     { working: "no" },
     BAD,
   ),
@@ -159,7 +159,7 @@ export const conditions: readonly Condition[] = [
     { working: "intermittent" },
   ),
   condition(
-    "present; there; included; never used; unused; never been on the ground; never been on the road; in hand; come with it; comes with it; all there; in the folder; in the car; in its bag; still has it; available; with it",
+    "present; there; included; on file; never used; unused; never been on the ground; never been on the road; in hand; come with it; comes with it; all there; in the folder; in the car; in its bag; still has it; available; with it",
     { presence: "present" },
   ),
   condition("absent; not there; not included", { presence: "absent" }, { fault: "missing-piece" }),
