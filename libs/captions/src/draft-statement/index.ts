@@ -41,6 +41,7 @@ import {
   OF_THE_REST,
   OF_VIEW,
   REPLY,
+  SCENE,
   secondAt,
   THIS_ONE,
   turnsOf,
@@ -117,10 +118,11 @@ class Drafting {
       return;
     }
     if (this.isAside(piece)) return;
-    if (this.claimsNothing(said)) return;
+    const claimed = this.claimed(said);
+    if (claimed === undefined) return;
     if (breath.corrects) state.correcting = true;
-    const made = this.pendingOf(said) ?? this.answer(said);
-    this.keepPending(said, made);
+    const made = this.pendingOf(claimed) ?? this.answer(claimed);
+    this.keepPending(claimed, made);
     state.sentenceClaims += made.length;
     this.firmnessLater(breath, made);
     state.carried = breath.words.some(({ negated }) => negated);
@@ -222,24 +224,26 @@ class Drafting {
   }
 
   /** Money, plans and other cars: of talk with marks to the end of the sentence, of talk without to the end of the piece. */
-  private claimsNothing({ piece, words }: Breath): boolean {
+  private claimed(breath: Breath): Breath | undefined {
+    const { piece, words } = breath;
     if (this.spoken.punctuated) {
       const none = noClaim(this.tokens, piece.from, piece.to);
-      if (none !== undefined) this.state.skip = true;
+      if (none === undefined) return breath;
+      this.state.skip = true;
       // "They stop straight if you leave some room": what stands before the "if" is claimed.
       const supposed = none === "supposed" ? noClaimAt(this.tokens, piece.from, piece.to) : undefined;
+      const before = words.filter(({ to }) => to <= (supposed ?? 0));
       const isAfter =
         supposed !== undefined &&
         !/\bif you (?:hold|press|push|pump|keep|do not)\b/u.test(this.wordsOf(piece)) &&
-        words.length > 0 &&
-        words.every(({ to }) => to <= supposed) &&
+        before.length > 0 &&
         noClaim(this.tokens, piece.from, supposed) === undefined;
-      return none !== undefined && !isAfter;
+      return isAfter ? { ...breath, words: before } : undefined;
     }
     const at = noClaimAt(this.tokens, piece.from, piece.to);
     const first = piece.mentions.find(({ is }) => is === "subject")?.from ?? words[0]?.from ?? piece.to;
     const last = words.at(-1)?.to ?? piece.from;
-    return at !== undefined && at >= first && at < last;
+    return at !== undefined && at >= first && at < last ? undefined : breath;
   }
 
   private beginSentence(piece: Piece, sentenceEnd: number): void {
@@ -272,6 +276,8 @@ class Drafting {
     // "Round the back, …", "starting at the front, …"
     const isScene = piece.mentions.length > 0 && piece.mentions.every(({ is }) => is === "side");
     for (const mention of piece.mentions) {
+      if (mention.is === "subject" && mention.subjects.some(({ id }) => /^trunk(?:-lid)?$/u.test(id)))
+        this.state.trunkAt = mention.from;
       if (mention.is !== "side") continue;
       for (const add of mention.adds) {
         if (isScene && (add === "front" || add === "rear")) this.state.end = add;
@@ -578,7 +584,9 @@ class Drafting {
       this.view(breath.entries);
       return this.ellipsis(breath, breath.entries);
     }
-    if (breath.same && (state.words.length > 0 || state.numbers.length > 0)) {
+    // "The gearbox got rebuilt too" says something of its own.
+    const saysOwn = breath.piece.mentions.some(({ is }) => is === "said");
+    if (breath.same && !saysOwn && (state.words.length > 0 || state.numbers.length > 0)) {
       this.view(breath.entries);
       return this.again(breath, breath.entries);
     }
@@ -586,12 +594,20 @@ class Drafting {
       this.takeBack(breath);
       return [];
     }
-    if (breath.piece.join === "and" && state.applied && state.wasLed && this.isAlike(breath.entries))
+    const isWhere = LEADS.has(this.tokens[breath.piece.from]?.stem ?? "") || this.startsAtPart(breath);
+    if (
+      breath.piece.join === "and" &&
+      state.applied &&
+      state.wasLed &&
+      isWhere &&
+      this.isAlike(breath.entries)
+    )
       return this.again(breath, breath.entries);
     const bare = breath.entries.map((entry) => ({ ...entry, none: false }));
     state.entries = joins ? (this.whereOf(state.entries, bare) ?? [...state.entries, ...bare]) : bare;
     state.applied = false;
-    state.open = true;
+    // "The sills were done in 2009": a clause of its own, which no other name joins.
+    state.open = !/\b(?:is|are|was|were|has|have|had|do|does|did|got)\b/u.test(breath.text);
     state.row = undefined;
     return [];
   }
@@ -618,6 +634,18 @@ class Drafting {
       this.state.entries.flatMap(({ subjects }) => subjects.map(({ items }) => items[0])),
     );
     return entries.every(({ subjects, none }) => !none && subjects.some(({ items }) => kinds.has(items[0])));
+  }
+
+  /** "… and the roof", and not "… and touch-ups on the roof". */
+  private startsAtPart({ entries: [first], piece: { from, mentions } }: Breath): boolean {
+    const to = first?.from ?? from;
+    return this.tokens
+      .slice(from, to)
+      .every(
+        ({ stem }, index) =>
+          /^(?:the|an?|my|its|s|also|both|all|of|side|on|in|at)$/u.test(stem) ||
+          mentions.some((one) => one.is !== "said" && one.from <= from + index && one.to > from + index),
+      );
   }
 
   private lastIsPresence(): boolean {
@@ -685,6 +713,7 @@ class Drafting {
   /** No part is named: it is said of the one last in view. */
   private ofView(breath: Breath): readonly string[] {
     const { state } = this;
+    if (breath.piece.join !== "and" && SCENE.test(breath.text)) state.entries = [];
     if (this.isOfUnknown(breath)) return [];
     const sized = this.tireSize(breath);
     if (sized !== undefined) return sized;
@@ -1283,7 +1312,9 @@ class Drafting {
     const [number] = numbers;
     return number !== undefined &&
       number.value >= 1000 &&
-      /\b(?:showing|indicated|show|it (?:say|says|read|reads))\b/u.test(text)
+      /\b(?:showing|indicated|show|it (?:say|says|read|reads)|(?:she|it|he) (?:has|s|is|have) (?:only |just )?(?:done|covered))\b/u.test(
+        text,
+      )
       ? { ...number, unit: "mi" }
       : undefined;
   }
@@ -1377,6 +1408,9 @@ class Drafting {
     if (firmness === "asserted") return;
     if (firmness === "second-hand" && this.spoken.punctuated) state.toldForSentence = true;
     if (made.length > 0) return;
+    // "The spare is here, it looks unused": a clause that says something hedges itself alone.
+    const isOwn = breath.words.length > 0 || /^(?:look|appear|seem) (?:to|like)\b/u.test(breath.text);
+    if (isOwn && breath.piece.join !== "start") return;
     if (state.sentenceClaims > 0 && this.spoken.punctuated) {
       for (const key of state.last) {
         const remark = this.remarks.get(key);

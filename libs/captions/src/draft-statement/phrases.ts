@@ -82,6 +82,9 @@ export const OF_ITSELF = /\b(?:it|that|this|they|them|those|these|sure|really|ho
 export const UNKNOWN =
   /^(?:(?:and|but|so|then) )?(?:the|an?|one|my|his|its|their) (?<noun>(?!(?:one|rest|other|car|whole|lot|thing|only|same|two|three|four|first|second|last|both|all|pair|part|bottom|top|edge|inside|outside|surface|metal|paint|condition|shape|left|right|front|rear|back|next|color|problem|issue|trouble|bit|reading|figure|number|current|old|original|new|factory|level|material|cover|fabric|skin|lining|leather|vinyl|stitching|release|needle|lens|bulb|rubber|seam|glass|stuff|mechanism|handle|switch|bank|owner|dealer|guy|man|mechanic|shop|family|seller|previous|state|fellow|chap|son|wife|father)\b)[a-z]+ )(?:is|are|s|was|were|has|have)\b/u;
 
+/** "Underneath it's clean": somebody looks elsewhere. */
+export const SCENE = /^(?:from )?(?:underneath\b|under the (?:hood|bonnet|car)\b)/u;
+
 /** "It is the left one": which of them it was, after what was said of one. */
 export const IS_ONE =
   /^(?:(?:it|that|they|this) (?:is|s|are|would be|will be) )?(?:(?:on |in |at |just |only )?the\b|(?:(?:left|right|front|rear|back|nearside|offside|driver|passenger|s|hand|side) )*(?:one|left|right|front|rear|back|nearside|offside|side)$)/u;

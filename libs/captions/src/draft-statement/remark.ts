@@ -63,6 +63,15 @@ export const joined = (
       },
     };
   }
+  // "It is a bit weak, it will hold on the flat"
+  if (
+    a.kind === "working" &&
+    b.kind === "working" &&
+    !correcting &&
+    a.value === "intermittent" &&
+    b.value === "yes"
+  )
+    return before;
   // "The carpet is new, it looks good": praise leaves that it is new.
   if (
     a.kind === "grade" &&

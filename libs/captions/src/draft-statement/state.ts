@@ -37,6 +37,8 @@ export type State = {
   gauges: boolean;
   /** Token at which the engine was started cold. */
   startedAt: number;
+  /** Token at which the trunk was named last. */
+  trunkAt: number;
   /** What was said of nothing yet: its part or side may follow. */
   pending:
     { readonly words: readonly SaidWord[]; readonly entries: readonly Entry[]; left: number } | undefined;
@@ -71,5 +73,6 @@ export const atFirst = (): State => ({
   reading: undefined,
   gauges: false,
   startedAt: -Infinity,
+  trunkAt: -Infinity,
   pending: undefined,
 });

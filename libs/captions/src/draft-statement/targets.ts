@@ -31,6 +31,9 @@ const LEAST_PAINT = 50;
 /** Tokens after a cold start within which smoke is that of the start. */
 const JUST_STARTED = 45;
 
+/** Tokens after a trunk within which a floor is the trunk's. */
+const IN_TRUNK = 30;
+
 /** Words past those that choose an item within which the next number is looked for. */
 const MOST_TO_NUMBER = 5;
 
@@ -57,6 +60,7 @@ export type Talk = {
     readonly side: string | undefined;
     readonly end: string | undefined;
     readonly startedAt: number;
+    readonly trunkAt: number;
     readonly paint: boolean;
     readonly reading: { readonly item: string } | undefined;
   };
@@ -165,6 +169,9 @@ export class Targets {
     // "Right rear wing" is the quarter.
     if (subject.id === "fender" && entry.sides.adds.includes("rear"))
       return compiled.subjects.get("quarter") ?? subject;
+    const isInTrunk = this.talk.inView().trunkAt + IN_TRUNK > breath.piece.from;
+    if (subject.id === "floors" && isInTrunk && !entry.plural && entry.sides.adds.length === 0)
+      return compiled.subjects.get("trunk-floor") ?? subject;
     const figure = breath.numbers.find(({ unit }) => unit === undefined)?.value ?? 0;
     if (
       /^(?:clock|speedometer)$/u.test(subject.id) &&

@@ -63,6 +63,13 @@ const exceptAt = (tokens: readonly RepairedToken[], at: number): number => {
   if (one === "except") return two === "for" || two === "that" ? 2 : 1;
   if (one === "but" && isAllBut(tokens, at)) return 1;
   if (one === "bar" && (/^(?:the|one|that|for)$/u.test(two ?? "") || isAllBut(tokens, at))) return 1;
+  if (
+    one === "with" &&
+    two === "the" &&
+    tokens[at + 2]?.stem === "exception" &&
+    tokens[at + 3]?.stem === "of"
+  )
+    return 4;
   if (one === "save" && two === "for") return 2;
   if ((one === "apart" || one === "aside") && two === "from") return 2;
   return one === "other" && two === "than" ? 2 : one === "besides" ? 1 : 0;
@@ -144,6 +151,12 @@ const isOwned = (tokens: readonly RepairedToken[], from: number, to: number): bo
   /^(?:has|have|had|got|get)$/u.test(tokens[from - 1]?.stem ?? "") &&
   tokens.slice(from, to).every(({ stem }) => BETWEEN.test(stem) || /^(?:any|no|got|still|new)$/u.test(stem));
 
+/** "The only thing out is the plate light". */
+const isOnlyOne = (tokens: readonly RepairedToken[], said: Mention, { from }: Mention): boolean =>
+  tokens[said.from]?.stem === "only" &&
+  /^(?:is|are|was|s)$/u.test(tokens[said.to]?.stem ?? "") &&
+  tokens.slice(said.to + 1, from).every(({ stem }) => BETWEEN.test(stem));
+
 const MOST_COUNTED = 6;
 /** "Put them on last year | wheels are …": so many words say something by themselves. */
 const LONG_SAID = 3;
@@ -207,7 +220,12 @@ const isRunAt = (tokens: readonly RepairedToken[], at: number): boolean =>
 const FINITE = /^(?:is|are|was|were|s|has|have|had|do|does|did|got|get|will|can|work|run|need|show|look)$/u;
 
 /** "They got most of the tread | the spare is flat": a part that a verb follows opens a clause, where one with a verb of its own stands before. */
-const opensClauseAt = (tokens: readonly RepairedToken[], { from, to }: Mention, begun: number): number => {
+const opensClauseAt = (
+  tokens: readonly RepairedToken[],
+  { from, to }: Mention,
+  begun: number,
+  said: Mention | undefined,
+): number => {
   // "The left one | turn signals work": which one it was belongs to what was said before.
   if (
     tokens[from - 1]?.stem === "one" &&
@@ -218,15 +236,26 @@ const opensClauseAt = (tokens: readonly RepairedToken[], { from, to }: Mention, 
   let at = from;
   while (at > begun && isBetween(tokens, at - 1)) at -= 1;
   const before = tokens[at - 1]?.stem ?? "";
-  const isLedTo = LEADS.has(before) && (/^(?:of|with|for|by)$/u.test(before) || hasArticle(tokens, at, from));
-  const isHeld = CLAUSE_BEFORE.test(before) && !LEADS.has(before);
+  const isLedTo =
+    LEADS.has(before) &&
+    // "No play to speak of | rear springs are tired"
+    tokens[at - 2]?.stem !== "speak" &&
+    (/^(?:of|with|for|by)$/u.test(before) || hasArticle(tokens, at, from));
+  // "I have photos of that | front door has a dent"
+  const isObject = /^(?:that|it|them)$/u.test(before) && LEADS.has(tokens[at - 2]?.stem ?? "");
+  const isHeld = CLAUSE_BEFORE.test(before) && !LEADS.has(before) && !isObject;
   if (at <= begun + 1 || isHeld || isLedTo || FINITE.test(before)) return -1;
-  return tokens.slice(begun, at).some(({ stem }) => FINITE.test(stem)) ? at : -1;
+  const isSaid = said !== undefined && said.is === "said" && said.to < at;
+  return isSaid || tokens.slice(begun, at).some(({ stem }) => FINITE.test(stem)) ? at : -1;
 };
 
 /** "The belts are", "belts and hoses are". */
 const isFiniteAt = (tokens: readonly RepairedToken[], at: number): boolean =>
   FINITE.test(tokens[at]?.stem ?? "") ||
+  // "The heater | i think its valve is stuck": a topic.
+  (/^(?:i|we)$/u.test(tokens[at]?.stem ?? "") &&
+    !/^(?:four|five|six|eight|\d+)$/u.test(tokens[at - 2]?.stem ?? "") &&
+    /^(?:think|put|had|got|reckon|believe|bought|replaced|have)$/u.test(tokens[at + 1]?.stem ?? "")) ||
   (tokens[at]?.stem === "and" &&
     tokens.slice(at + 2, at + 4).some(({ stem }) => /^(?:are|were|have|do)$/u.test(stem)));
 
@@ -281,7 +310,7 @@ const opensScene = (tokens: readonly RepairedToken[], from: number, to: number):
     const isUnderHood = one === "under" && two === "the" && /^(?:hood|bonnet|car)$/u.test(three);
     const isInside =
       /^(?:inside|underneath)$/u.test(one) &&
-      /^(?:the|it|we|there|driver|seat|front|on|you|all)$/u.test(two) &&
+      /^(?:the|it|we|i|there|driver|seat|front|on|you|all)$/u.test(two) &&
       !CLAUSE_BEFORE.test(tokens[at - 1]?.stem ?? "") &&
       !/^(?:rust|rusty|clean|dry|wet|damp)$/u.test(tokens[at - 1]?.stem ?? "");
     if (isUnderHood || isInside) return at;
@@ -412,7 +441,8 @@ const innerCuts = (
     )
       continue;
     const begun = cuts.at(-1) ?? from;
-    const clause = mention.is === "subject" ? opensClauseAt(tokens, mention, begun) : -1;
+    const clause =
+      mention.is === "subject" ? opensClauseAt(tokens, mention, begun, lastBefore(about, mention.from)) : -1;
     if (clause > begun) {
       cuts.push(clause);
       about = about.filter((one) => one.from >= clause);
@@ -458,6 +488,7 @@ const innerCuts = (
       said !== undefined &&
       ((leadsTo(tokens, said.to, counted?.from ?? mention.from) && !isAnotherSide(tokens, mention)) ||
         isOwned(tokens, said.to, mention.from) ||
+        isOnlyOne(tokens, said, mention) ||
         (mention.is === "subject" && belongsTo(tokens, mentions.slice(index), said, mention)));
     const isOther =
       mention.is === "subject" &&

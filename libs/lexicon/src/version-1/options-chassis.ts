@@ -13,7 +13,7 @@ export const chassisOptions: readonly OptionWords[] = [
     dry: "dry; not leak; not leaking; no leak; new; good; not leaking just tired",
     film: "oil film; film of oil; slight mist; misting; sweat; damp",
     leaking:
-      "leak; leaking; blown; weeping; weep; wet with oil; oily; leaking badly; pouring; they leak; wet; drip",
+      "leak; leaking; leakage; blown; weeping; weep; wet with oil; oily; leaking badly; pouring; they leak; wet; drip",
     loose: "loose; bent",
   }),
   ...of("steering.damper-bounce", {

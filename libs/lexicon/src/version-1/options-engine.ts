@@ -72,7 +72,7 @@ export const engineOptions: readonly OptionWords[] = [
     rebuilt:
       "rebuilt; did the whole engine; did the engine; engine was done; engine done; been rebuilt; had a rebuild; rebuild on it; gone through; overhauled; rebuild; fully rebuilt; freshly rebuilt; reconditioned; built up; recon",
     "top-end":
-      "head was off; head done; head has been off; top end only; top end done; top end was done; top end rebuild; top end rebuilt; had the top end done; bottom end has never been touched; bottom end has never been apart; bottom end s never been apart; bottom end never; head rebuilt; head been rebuilt; head has been rebuilt; head was rebuilt; head was done; valve job; had the head done; heads were done",
+      "head was off; head done; head has been off; top end only; recon head; reconditioned head; top end done; top end was done; top end rebuild; top end rebuilt; had the top end done; bottom end has never been touched; bottom end has never been apart; bottom end s never been apart; bottom end never; head rebuilt; head been rebuilt; head has been rebuilt; head was rebuilt; head was done; valve job; had the head done; heads were done",
     never:
       "never been opened; never opened; never been apart; untouched; never been touched; never apart; never been out; never been rebuilt; never rebuilt; not been apart; not been rebuilt",
   }),

@@ -14,7 +14,7 @@ export const papersOptions: readonly OptionWords[] = [
   }),
   ...of("identity.title-holder", {
     "seller-in-hand":
-      "in my name; in the seller name; in the owner name; in my drawer; in the drawer; in my hand; in my wife and my name; have it here; we have it; have it in the office; in the office; got it here; it is here; here at the store; here in the office; title here; in the file; in our possession; in hand; in seller s name; in the seller s name; seller s name; in the dealer s name; in dealer s name; in owner s name; in the owner s name; in seller name; in our name; my name; seller s name in hand; in hand seller s name; in my name in hand; title in hand; have the title; i have it here; got the title; title in my name; i have title; our name",
+      "in my name; in the seller name; in the owner name; in my drawer; in the drawer; in my hand; in my wife and my name; have it here; we have it; have it in the office; in the office; got it here; it is here; here at the store; here in the office; title here; in the file; in our possession; in hand; in seller s name; in the seller s name; seller s name; in the dealer s name; in dealer s name; in the dealership s name; in the consignor s name; in the consigner s name; in the company s name; in owner s name; in the owner s name; in seller name; in our name; my name; seller s name in hand; in hand seller s name; in my name in hand; title in hand; have the title; i have it here; got the title; title in my name; i have title; our name",
     "seller-not-in-hand":
       "in my name but; waiting on the title; title is coming; title on the way; bank holds the title; title is in the mail; not in hand",
     "other-name":
@@ -68,7 +68,7 @@ export const papersOptions: readonly OptionWords[] = [
   }),
   ...of("identity.odometer-disclosure", {
     actual: "disclosed as actual",
-    exempt: "exempt",
+    exempt: "exempt; as exempt; sold exempt; mileage exempt",
     "exceeds-limits": "exceeds mechanical limits",
     "not-actual": "not actual on the title",
   }),

@@ -61,6 +61,8 @@ export const slips: Readonly<Record<string, string>> = {
   "strut our": "strut tower",
   "head liner": "headliner",
   "headlining her": "headliner",
+  "head lining": "headlining",
+  "hand break": "handbrake",
   "tack ometer": "tachometer",
   tack: "tach",
   "fly wheel": "flywheel",

@@ -162,7 +162,7 @@ export const cabinSubjects: readonly Subject[] = [
   ),
   lamp(
     "plate-lamp",
-    "license plate lamp/light; number plate lamp/light; plate lamp/light; tag light",
+    "license plate lamp/light/bulb; number plate bulb; number plate lamp/light; plate lamp/light; tag light",
     "plate",
   ),
   lamp("interior-lamp", "dome light/lamp; courtesy light/lamp; interior light/lamp", "interior"),
