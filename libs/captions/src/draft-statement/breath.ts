@@ -259,6 +259,8 @@ const nothingBetween = (tokens: readonly RepairedToken[], piece: Piece, one: Sub
     const stem = tokens[at]?.stem ?? "";
     if (NEGATORS.has(stem)) return true;
     if (LEADS.has(stem) && stem !== "of") return false;
+    // "Does not match the registration document"
+    if (/^(?:match|fit|agree|show|touch|reach|check|like|know|see|need|want|say)$/u.test(stem)) return false;
     if (
       !/^(?:have|has|got|get|come)$/u.test(stem) &&
       piece.mentions.some(
@@ -281,7 +283,11 @@ const withoutFillers = (stems: readonly string[]): readonly string[] => {
   let [from, to] = [0, stems.length];
   while (from < to && FILLERS.has(stems[from] ?? "") && stems[from] !== "yes") from += 1;
   if (from === to) return stems;
-  while (to > from && /^(?:um|uh|er|though|yeah|mind|anyway|right|,)$/u.test(stems[to - 1] ?? "")) to -= 1;
+  while (
+    to > from &&
+    /^(?:um|uh|er|though|yeah|mind|anyway|right|sir|madam|mate|buddy|ma|am|,)$/u.test(stems[to - 1] ?? "")
+  )
+    to -= 1;
   return stems.slice(from, to);
 };
 

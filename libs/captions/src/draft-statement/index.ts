@@ -23,6 +23,7 @@ import { joined } from "./remark.ts";
 import type { Remark } from "./remark.ts";
 import { merged, replaced } from "./sides.ts";
 import {
+  ALL_OF_THEM,
   ANYTHING,
   behindFirst,
   CAR_ASKED,
@@ -254,7 +255,9 @@ class Drafting {
     state.sentenceClaims = 0;
     state.carried = false;
     state.paint = false;
-    state.gauges = false;
+    state.gauges = state.entries.some(({ subjects }) =>
+      subjects.some(({ id }) => /^(?:gauges|.+-gauge)$/u.test(id)),
+    );
   }
 
   /** "On this side": the side spoken of last. */
@@ -292,7 +295,10 @@ class Drafting {
   private asked(breath: Breath): void {
     const { state } = this;
     if (breath.entries.length > 0) {
-      state.entries = breath.entries.map((entry) => ({ ...entry, none: false }));
+      const named = breath.entries.map((entry) => ({ ...entry, none: false }));
+      // "Wipers and horn?"
+      const isListed = breath.piece.join !== "start" && state.asked !== undefined && state.open;
+      state.entries = isListed ? [...state.entries, ...named] : named;
       this.noteWhole(state.entries);
       state.applied = false;
       state.open = true;
@@ -317,6 +323,9 @@ class Drafting {
     state.asked = undefined;
     const part = this.replyOfPart({ ...breath, entries });
     if (part !== undefined) return part;
+    // "Lights?" "All of them."
+    if (asked?.words.length === 0 && entries.length === 0 && ALL_OF_THEM.test(breath.text))
+      return this.ofView({ ...breath, sides: { ...breath.sides, all: true }, yesOrNo: "yes" });
     const reply = asked === undefined || asked.words.length === 0 ? undefined : REPLY.exec(breath.text);
     if (asked !== undefined && reply !== null && reply !== undefined) {
       const denies = reply.groups?.["no"] !== undefined;
@@ -375,7 +384,10 @@ class Drafting {
     if (
       (breath.sides.adds.length > 0 || breath.sides.other) &&
       state.applied &&
-      (piece.join !== "start" || breath.sides.other || this.tokens[piece.from]?.plural === true) &&
+      (piece.join !== "start" ||
+        breath.sides.other ||
+        this.tokens[piece.from]?.plural === true ||
+        /^(?:the )?\w+ one\b/u.test(breath.text)) &&
       /\b(?:is|are|was|were)\b/u.test(breath.text)
     )
       state.entries = state.entries.map((entry) => ({
@@ -394,17 +406,20 @@ class Drafting {
   private replyOfPart(breath: Breath): readonly string[] | undefined {
     const { query } = this.state;
     const { entries, words, numbers, text } = breath;
-    if (query === undefined || entries.length === 0 || numbers.length > 0) return undefined;
+    const isSide = entries.length === 0 && this.isPlaced(breath) && breath.ellipsis !== undefined;
+    if (query === undefined || (entries.length === 0 && !isSide) || numbers.length > 0) return undefined;
     const denies = /^(?:no|not|none|nothing)\b|\b(?:no|not|none)$/u.test(text);
+    const isYes = isSide && breath.ellipsis === "yes";
     const affirms =
-      /^there (?:is|s) (?:some|a bit|a little|a spot|one)\b|\b(?:has|have|got|is|there (?:is|s)) (?:some|a bit|a little)$|\byes$/u.test(
+      isYes ||
+      /^there (?:is|s) (?:some|a bit|a little|a spot|one)\b|^(?:just )?(?:a )?(?:little|bit|some|touch|tiny)(?: bit| of it)? (?:in|on|at|around|under)\b|\b(?:has|have|got|is|there (?:is|s)) (?:some|a bit|a little)$|\byes$/u.test(
         text,
       );
     if (words.some((word) => this.wordsOf(word) !== "there") || (!denies && !affirms)) {
       this.state.query = undefined;
       return undefined;
     }
-    const named = entries.map((entry) => ({ ...entry, none: false }));
+    const named = isSide ? this.placedIn(breath) : entries.map((entry) => ({ ...entry, none: false }));
     const asked = query.words.map((word) => (denies ? { ...word, negated: !word.negated } : word));
     const made = this.apply(
       named,
@@ -586,7 +601,8 @@ class Drafting {
     }
     // "The gearbox got rebuilt too" says something of its own.
     const saysOwn = breath.piece.mentions.some(({ is }) => is === "said");
-    if (breath.same && !saysOwn && (state.words.length > 0 || state.numbers.length > 0)) {
+    const isSameKind = !/\ball (?:of )?the same\b|\bsame (?:make|brand|age|type|kind)\b/u.test(breath.text);
+    if (breath.same && isSameKind && !saysOwn && (state.words.length > 0 || state.numbers.length > 0)) {
       this.view(breath.entries);
       return this.again(breath, breath.entries);
     }

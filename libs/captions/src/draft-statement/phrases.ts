@@ -85,6 +85,10 @@ export const UNKNOWN =
 /** "Underneath it's clean": somebody looks elsewhere. */
 export const SCENE = /^(?:from )?(?:underneath\b|under the (?:hood|bonnet|car)\b)/u;
 
+/** The whole of what was asked. */
+export const ALL_OF_THEM =
+  /^(?:all|all of (?:them|it)|every one|every one of them|both|both of them|they all do|they do)$/u;
+
 /** "It is the left one": which of them it was, after what was said of one. */
 export const IS_ONE =
   /^(?:(?:it|that|they|this) (?:is|s|are|would be|will be) )?(?:(?:on |in |at |just |only )?the\b|(?:(?:left|right|front|rear|back|nearside|offside|driver|passenger|s|hand|side) )*(?:one|left|right|front|rear|back|nearside|offside|side)$)/u;

@@ -222,7 +222,7 @@ const FINITE = /^(?:is|are|was|were|s|has|have|had|do|does|did|got|get|will|can|
 /** "They got most of the tread | the spare is flat": a part that a verb follows opens a clause, where one with a verb of its own stands before. */
 const opensClauseAt = (
   tokens: readonly RepairedToken[],
-  { from, to }: Mention,
+  { from, to, is }: Mention,
   begun: number,
   said: Mention | undefined,
 ): number => {
@@ -234,7 +234,14 @@ const opensClauseAt = (
     return from;
   if (!isFiniteAt(tokens, to)) return -1;
   let at = from;
-  while (at > begun && isBetween(tokens, at - 1)) at -= 1;
+  // "… at the front | the back's like new": a side by itself has no other before it.
+  while (
+    at > begun &&
+    (is === "side"
+      ? /^(?:the|my|its|both|all)$/u.test(tokens[at - 1]?.stem ?? "")
+      : isBetween(tokens, at - 1))
+  )
+    at -= 1;
   const before = tokens[at - 1]?.stem ?? "";
   const isLedTo =
     LEADS.has(before) &&
@@ -442,7 +449,9 @@ const innerCuts = (
       continue;
     const begun = cuts.at(-1) ?? from;
     const clause =
-      mention.is === "subject" ? opensClauseAt(tokens, mention, begun, lastBefore(about, mention.from)) : -1;
+      mention.is === "subject" || isPlace(mention)
+        ? opensClauseAt(tokens, mention, begun, lastBefore(about, mention.from))
+        : -1;
     if (clause > begun) {
       cuts.push(clause);
       about = about.filter((one) => one.from >= clause);

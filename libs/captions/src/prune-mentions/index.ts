@@ -216,6 +216,9 @@ const isNotSaid = (tokens: readonly RepairedToken[], mention: Mention): boolean 
   if (mention.is !== "said") return false;
   const [stem, after] = [tokens[mention.from]?.stem, tokens[mention.from + 1]?.stem];
   if (stem === "scratch") return after === "that";
+  // "Nothing to crack"
+  if (/^(?:crack|rust|leak|chip|fade|tear)$/u.test(stem ?? "") && tokens[mention.from - 1]?.stem === "to")
+    return true;
   // "Pitted pretty bad": how much, and no grade of its own.
   if (stem === "bad" && mention.to === mention.from + 1)
     return /(?:ed|ing|rusty|rust|leak)$/u.test(

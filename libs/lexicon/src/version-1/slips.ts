@@ -62,7 +62,6 @@ export const slips: Readonly<Record<string, string>> = {
   "head liner": "headliner",
   "headlining her": "headliner",
   "head lining": "headlining",
-  "hand break": "handbrake",
   "tack ometer": "tachometer",
   tack: "tach",
   "fly wheel": "flywheel",

@@ -115,7 +115,7 @@ export const cabinSubjects: readonly Subject[] = [
   subject(
     "charge-gauge",
     ["electrics.charge-gauge"],
-    "ammeter; amp gauge/meter; voltmeter; charge gauge; charge/charging light; battery gauge; volt gauge",
+    "ammeter; amp; amp gauge/meter; voltmeter; charge gauge; charge/charging light; battery gauge; volt gauge",
   ),
   subject("tachometer", ["electrics.tachometer"], "tachometer; tach; rev counter; revcounter"),
   subject("clock", ["electrics.clock"], "clock"),
