@@ -121,6 +121,8 @@ const goodOption = (asked: Asked): Answered => {
 const badOption = (asked: Asked): Answered => {
   const noted = bestOption(asked, asked.note);
   if (noted !== undefined) return answered({ kind: "choice", option: noted.option }, noted.sure);
+  // That a part is another's, or a paper another car's, is never said by a cross alone.
+  if (asked.item.section === "identity") return unanswered("bad-but-not-how");
   const [only, ...others] = optionsCalled(asked, true);
   return only === undefined || others.length > 0
     ? unanswered("bad-but-not-how")

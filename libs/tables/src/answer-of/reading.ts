@@ -29,7 +29,7 @@ const in32 = (values: readonly number[]): number[] =>
 const takes32 = (spec: Spec): boolean => spec.unit === "1/32in" || spec.alsoIn.includes("1/32in");
 
 /** A figure that stands in the remarks beside a tick, where nothing but figures or a unit stands with it. */
-const notedNumbers = (note: string): Numbers | undefined => {
+export const notedNumbers = (note: string): Numbers | undefined => {
   const numbers = numbersOf(note, { comma: false });
   return isNumeric(note) || numbers?.unit !== undefined ? numbers : undefined;
 };

@@ -151,7 +151,7 @@ export const written: readonly Written[] = [
     "engine.oil-pressure-idle",
   ),
   name(
-    "oil pressure 2000 rpm; oil pressure cruise; oil pressure running; oil pressure rev; oil pressure speed",
+    "oil pressure 2000 rpm; oil pressure cruise; oil pressure running; oil pressure rev; oil pressure speed; oil pressure 2500; oil pressure 3000; oil pressure 3500; oil pressure 50 mph; oil pressure driving",
     "engine.oil-pressure-2000",
   ),
   name(
@@ -236,7 +236,7 @@ export const written: readonly Written[] = [
     "valve-covers",
   ),
   name(
-    "rear main; rear main seal; crank seal; rear main leak; oil leak rear main",
+    "rear main; rear main seal; rear seal; rear crank seal; rear crankshaft seal; crank seal; rear main leak; oil leak rear main",
     "driveline.leaks-before",
     "rear-main-seal",
   ),

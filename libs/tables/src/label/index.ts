@@ -167,7 +167,11 @@ const stemsOf = (text: string): string[] =>
 
 /** "Bumper (F)", "Disc pads F" are those in front; "Coolant temp (F)" is in Fahrenheit. */
 const withEnds = (text: string): string =>
-  /temp|ambient|coolant|freeze|point|air|°/i.test(text) || !/[a-z]/i.test(text.replace(/\(?[FR]\)?\s*$/, ""))
+  /temp|boil/i.test(text) ? text.replace(/\s\(?([FC])\)?\s*$/, " (°$1)") : withFrontOrRear(text);
+
+const withFrontOrRear = (text: string): string =>
+  /temp|ambient|coolant|freeze|boil|point|air|°/i.test(text) ||
+  !/[a-z]/i.test(text.replace(/\(?[FR]\)?\s*$/, ""))
     ? text
     : text.replace(/\(F\)|(?<=[a-z] )F$/, "front").replace(/\(R\)/, "rear");
 

@@ -62,6 +62,9 @@ const placed = (claim: Claim, candidate: Candidate, reading: Reading, more: read
     form: reading.form,
   });
 
+/** How it leaks names no part. */
+const LEAKS = /\b(?:drip|weep|leak|seep)(?:s|ing|ping|y)?\b/gi;
+
 /** `Engine oil leaks | rear main and sump, dripping` names in its answer where it leaks. */
 const sourcesIn = (claim: Claim, { item, at }: Candidate, reading: Reading): readonly string[] => {
   if (item.positions !== "leak-sources" || at !== undefined || claim.value.numeric) return [];
@@ -69,7 +72,9 @@ const sourcesIn = (claim: Claim, { item, at }: Candidate, reading: Reading): rea
   return [
     ...new Set(
       parts.flatMap((part) => {
-        const [named] = itemsNamed(reading.sheet, labelOf(part), []).filter((one) => one.item.id === item.id);
+        const [named] = itemsNamed(reading.sheet, labelOf(part.replaceAll(LEAKS, " ")), []).filter(
+          (one) => one.item.id === item.id,
+        );
         return named?.at !== undefined && named.fit > 0.5 ? named.at : [];
       }),
     ),

@@ -3,6 +3,7 @@ import type { GradeScale, VehicleForm } from "@evenhand/shared/report";
 import type { Sheet } from "@evenhand/shared/sheet";
 import type { Book } from "../grid/index.ts";
 import { itemsNamed } from "../item-names/index.ts";
+import { notedNumbers } from "../answer-of/reading.ts";
 import { labelOf } from "../label/index.ts";
 import { lineName } from "../line-name/index.ts";
 import { propose } from "../propose/index.ts";
@@ -62,7 +63,30 @@ const proposalFor = (
 /** A letter that the sheet explains says what it stands for. */
 const marked = (claim: Claim, marks: ReadonlyMap<string, Outcome>): Claim => {
   const outcome = marks.get(claim.value.text.trim().toLowerCase());
-  return outcome === undefined ? claim : { ...claim, value: { ...claim.value, text: "", outcome, numeric: false } };
+  return outcome === undefined
+    ? claim
+    : { ...claim, value: { ...claim.value, text: "", outcome, numeric: false } };
+};
+
+/** More figures than a cylinder has readings, and no more than an engine has cylinders. */
+const [LEAST_CYLINDERS, MOST_CYLINDERS] = [3, 16];
+
+/** `Compressions | 165 160 165 162`: a figure for each cylinder, where nothing else says which. */
+const ofEach = (claim: Claim, sheet: Sheet, around: readonly string[]): readonly Claim[] => {
+  const numbers = claim.value.numbers ?? notedNumbers(claim.note);
+  const [name] = claim.names;
+  if (numbers === undefined || name === undefined) return [claim];
+  const { length } = numbers.values;
+  if (length < LEAST_CYLINDERS || length > MOST_CYLINDERS) return [claim];
+  if (claim.where.some(({ number }) => number !== undefined)) return [claim];
+  const item = itemsNamed(sheet, name, around)[0]?.item;
+  const set = sheet.positionSets.find(({ id }) => id === item?.positions);
+  if (set?.numbered === undefined) return [claim];
+  return numbers.values.map((value, at) => ({
+    ...claim,
+    where: [...claim.where, labelOf(`cylinder ${String(at + 1)}`)],
+    value: { ...claim.value, text: String(value), numbers: { ...numbers, values: [value] } },
+  }));
 };
 
 const askAll = (
@@ -81,11 +105,13 @@ const askAll = (
   );
   const marks = marksOf(book.grids);
   const asked = rows.flatMap(({ grid, read }) =>
-    read.claims.map((said) => {
-      const claim = marked(said, marks);
-      const line = lineName(claim, read.around);
-      return { claim, grid, read, line, proposal: proposalFor(claim, read, reading, settled.get(line)) };
-    }),
+    read.claims
+      .flatMap((said) => ofEach(said, reading.sheet, read.around))
+      .map((said) => {
+        const claim = marked(said, marks);
+        const line = lineName(claim, read.around);
+        return { claim, grid, read, line, proposal: proposalFor(claim, read, reading, settled.get(line)) };
+      }),
   );
   return { asked, rows };
 };

@@ -56,6 +56,64 @@ test("hedged and second-hand words are kept as such and left to be settled", () 
   expect(told?.findings[0]).toMatchObject({ finding: { firmness: "second-hand" }, sure: false });
 });
 
+/** Items with where and what, in short. */
+const short = (csv: string): string[] =>
+  read(csv).rows.flatMap(({ findings }) =>
+    findings.map(
+      ({ finding }) => `${finding.item}@${finding.position ?? ""} ${JSON.stringify(finding.answer)}`,
+    ),
+  );
+
+test("red, amber and green say good and bad, with a key or without, and are neither grades nor sides", () => {
+  for (const key of ["", "R = red do now, A = amber soon, G = green\n"]) {
+    const rows = `Check,RAG,Observation\nHorn,G,\nFan belt,A,cracked\nIndicators,R,N/S/R out\n${key}`;
+    expect(short(rows)).toEqual([
+      'electrics.horn@ {"kind":"working","value":"yes"}',
+      'engine.belts@ {"kind":"grade","scale":"house","value":"heavy-wear"}',
+      'electrics.lamps@left-rear-turn {"kind":"working","value":"no"}',
+    ]);
+  }
+});
+
+test("a row of answers is no heading, nor one of what was not fitted: what stands below is read as before", () => {
+  const rows = "Point,LF,RF,LR,RR\nWindow,works,works,works,slow\nDamper,dry,dry,leaks,dry\n";
+  expect(read(rows).rows.map(({ note }) => note)).toEqual(["heading", undefined, undefined]);
+  const fitted = short("Item,Result,Notes\nRadio,N/A,none fitted\nHorn,ok,\n");
+  expect(fitted).toEqual([
+    'electrics.radio@ {"kind":"not-fitted"}',
+    'electrics.horn@ {"kind":"working","value":"yes"}',
+  ]);
+});
+
+test("a figure for each cylinder in one cell, whatever stands between them", () => {
+  for (const written of ["165 160 158 psi", "165/160/158 psi", "165, 160, 158 psi"])
+    expect(short(`Item,Result\nHorn,ok\nCompressions,"${written}"\n`).slice(1)).toEqual(
+      [165, 160, 158].map(
+        (value, at) =>
+          `engine.compression@cylinder-${String(at + 1)} {"kind":"reading","unit":"psi","values":[{"value":${String(value)}}]}`,
+      ),
+    );
+});
+
+test("what a figure was read at is no figure, and a letter behind a temperature is its unit", () => {
+  expect(
+    short(
+      "Item,Result\nCharging,14.1 V at 2000\nBrake fluid boiling F,310\nOil pressure hot at 3000,52 psi\n",
+    ),
+  ).toEqual([
+    'electrics.volts-charging@ {"kind":"reading","unit":"V","values":[{"value":14.1}]}',
+    'brakes.fluid-boiling-point@ {"kind":"reading","unit":"degF","values":[{"value":310}]}',
+    'engine.oil-pressure-2000@ {"kind":"reading","unit":"psi","values":[{"value":52}]}',
+  ]);
+});
+
+test("a seal is at the end it is said to be, and a cross makes no part another car's", () => {
+  expect(short("Item,Result,Notes\nEngine oil leaks,bad,rear seal drips\nHorn,ok,\n")[0]).toContain(
+    "driveline.leaks-before@rear-main-seal",
+  );
+  expect(short("Item,Result,Notes\nHorn,ok,\nGearbox,fail,weak on second\n")).toHaveLength(1);
+});
+
 const words = fc.constantFrom(
   "Horn",
   "Tread",

@@ -43,6 +43,12 @@ const inFigures = (text: string): string => {
     : `${text.slice(0, first.start)}${number.value}${text.slice(last.end)}`;
 };
 
+/** `165/160/165/162` are readings in a row; a day has no number past 31 in front. */
+const inARow = (chain: string): string => {
+  const numbers = chain.split("/").map((one) => one.trim());
+  return numbers.every((one) => Number(one) > 31) ? numbers.join(" ") : chain;
+};
+
 /** Vulgar fractions written out, the signs of minus, times and fraction made plain. */
 const plain = (text: string): string =>
   text
@@ -50,7 +56,8 @@ const plain = (text: string): string =>
     .replaceAll("⁄", "/")
     .replaceAll("−", "-")
     .replaceAll("\u{a0}", " ")
-    .replaceAll(/(\d)\s*(?::|\bto)\s*1(?![\d.])/g, "$1 :1 ");
+    .replaceAll(/(\d)\s*(?::|\bto)\s*1(?![\d.])/g, "$1 :1 ")
+    .replaceAll(/(?<![\d/.])\d{2,3}(?:\s*\/\s*\d{2,3}){2,}(?![\d/.])/g, inARow);
 
 /** A whole number with a fraction, a fraction, or a decimal with either sign for the point and either for thousands. */
 const NUMBER =
@@ -92,7 +99,7 @@ const figuresIn = (text: string, writing: Writing): Found[] =>
       const value = fractionOf(groups);
       return value === undefined ? [] : [{ value, ...place, of32: groups["bottom"] === "32" }];
     }
-    const runs = splitRun(groups["decimal"] ?? "");
+    const runs = splitRun(groups["decimal"] ?? "", unitBehind(text.slice(place.end)));
     const values = runs.map((run) => decimalOf(run, writing));
     const sign = groups["minus"] === "-" ? -1 : 1;
     return values.flatMap((value) =>
@@ -100,9 +107,14 @@ const figuresIn = (text: string, writing: Writing): Found[] =>
     );
   });
 
-/** `6 6 5` is three numbers, `71 203` one. */
-const splitRun = (run: string): string[] =>
-  SPACE_THOUSANDS.test(run) ? [run] : run.split(/[ ']+/).map((one) => one.replace(/[.,]+$/, ""));
+/** Only of these so many are read that thousands are set apart. */
+const IN_THOUSANDS: ReadonlySet<UnitSymbol | undefined> = new Set([undefined, "mi", "km", "rpm"]);
+
+/** `6 6 5` is three numbers, `71 203` one; `165 160 psi` is two. */
+const splitRun = (run: string, unit: UnitSymbol | undefined): string[] =>
+  SPACE_THOUSANDS.test(run) && IN_THOUSANDS.has(unit)
+    ? [run]
+    : run.split(/[ ']+/).map((one) => one.replace(/[.,]+$/, ""));
 
 /** The unit that stands right behind a number: of one word or two. */
 const unitBehind = (text: string): UnitSymbol | undefined => {
@@ -125,8 +137,11 @@ const isThousands = (text: string): boolean => /^\d{1,3}\.\d{3}$/.test(text.trim
 export const numbersOf = (text: string, writing: Writing): Numbers | undefined => {
   const whole = plain(inFigures(text));
   const found = figuresIn(whole.replaceAll(":1", "::"), writing);
-  const [first] = found;
+  const [first, ...others] = found;
   if (first === undefined) return undefined;
+  // `14.1 V at 2000`: behind the figure stands what it was read at.
+  const at = others.findIndex(({ start }) => /(?:\bat|@)\s*$/i.test(whole.slice(0, start)));
+  if (at >= 0) return numbersOf(whole.slice(0, others[at]?.start), writing);
   const units = found.map(({ end }) => unitBehind(whole.slice(end)));
   const unit = units.find((one) => one !== undefined);
   const far = unit === "mi" || unit === "km";

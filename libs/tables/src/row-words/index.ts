@@ -153,34 +153,20 @@ export const marksOf = (grids: readonly Grid[]): ReadonlyMap<string, Outcome> =>
     for (const { cells } of rows) {
       const marks = new Map(cells.flatMap(({ text, under }) => (under === undefined ? marksIn(text) : [])));
       const says = new Set([...marks.values()].map((outcome) => outcome.says));
-      if (says.has("good") && says.has("bad")) return withWords(marks);
+      if (says.has("good") && says.has("bad")) return marks;
     }
   const cells = grids.flatMap(({ rows }) => rows.flatMap((row) => row.cells));
-  return cells.some(({ text }) => TRAFFIC_LIGHT.test(text.trim())) ? withWords(LIGHTS) : new Map();
+  return cells.some(({ text }) => TRAFFIC_LIGHT.test(text.trim())) ? LIGHTS : new Map();
 };
 
 /** `RAG` over a column needs no key. Common practice, no source. */
 const TRAFFIC_LIGHT = /^(?:r\W?a\W?g|traffic lights?)(?:\s+(?:status|rating))?$/i;
-const LIGHTS: ReadonlyMap<string, Outcome> = new Map([
-  ["r", { says: "bad" }],
-  ["a", { says: "bad" }],
-  ["g", { says: "good" }],
-]);
-const LIGHT_WORDS: readonly (readonly [letter: string, word: string])[] = [
-  ["r", "red"],
-  ["a", "amber"],
-  ["g", "green"],
-];
-
-/** Whoever writes R may write red as well. */
-const withWords = (marks: ReadonlyMap<string, Outcome>): ReadonlyMap<string, Outcome> => {
-  if (!LIGHT_WORDS.every(([letter]) => marks.has(letter))) return marks;
-  const words = LIGHT_WORDS.flatMap(([letter, word]) => {
-    const outcome = marks.get(letter);
-    return outcome === undefined ? [] : [[word, outcome] as const];
-  });
-  return new Map([...marks, ...words]);
-};
+const LIGHTS: ReadonlyMap<string, Outcome> = new Map(
+  ["r", "red", "a", "amber", "g", "green"].map((mark) => [
+    mark,
+    { says: mark.startsWith("g") ? "good" : "bad" },
+  ]),
+);
 
 /** The scale of grades a sheet explains anywhere in it; its first where it explains several. */
 export const legendOf = (grids: readonly Grid[]): GradeScale | undefined => {

@@ -79,7 +79,7 @@ const headsColumns = (texts: readonly string[]): boolean => {
   )
     return texts.filter(isCount).length >= 3 || texts.every(isCount);
   if (!texts.every((text) => couldHead(text) || isCount(text))) return false;
-  if (saysTwice(texts, roles)) return false;
+  if (saysTwice(texts, roles) || saysNothing(roles)) return false;
   const of = (role: string): number => roles.filter((one) => one?.role === role).length;
   const ticks = new Set(roles.flatMap((one, at) => (one?.role === "tick" ? [texts[at]?.toLowerCase()] : [])));
   const strong = roles.filter((one) => one !== undefined && STRONG.has(one.role)).length;
@@ -106,6 +106,15 @@ const saysTwice = (texts: readonly string[], roles: readonly (Heading | undefine
     texts.flatMap((text, at) => (roles[at]?.role === role ? [text.trim().toLowerCase()] : []));
   const answers = [...said("value"), ...said("tick")];
   return new Set(answers).size < answers.length && said("label").length < 2;
+};
+
+/** `Radio | N/A | none fitted` is a row: beside what was not looked at a heading has what was. */
+const saysNothing = (roles: readonly (Heading | undefined)[]): boolean => {
+  const ticks = roles.filter((one) => one?.role === "tick");
+  return (
+    ticks.length > 0 &&
+    ticks.every((one) => one?.outcome?.says === "not-applicable" || one?.outcome?.says === "unseen")
+  );
 };
 
 /** `Tread | left front | right front`: each place once. */
