@@ -89,10 +89,15 @@ const presenceOf = (asked: Asked): Answered => {
 const TIRE_SIZE =
   /\d{2,3}\s*\/\s*\d{2}|\d\.\d{2}|\b\d{3}\s?[A-Z]{1,2}\s?\d{2}\b|[A-Z]R?\d{2}-1\d|\d{2}\s?x\s?\d/i;
 
+/** `Not working` is no kind of gearbox. */
+const saysOfWork = (text: string): boolean =>
+  !/\d/.test(text) && sensedIn(text).some(({ senses }) => senses.some((sense) => "working" in sense));
+
 /** A code is what stands there, spaces put in order; a word of a checklist is none. */
 const codeOf = ({ item, value }: Asked): Answered => {
   const text = value.text.replaceAll(/\s+/g, " ").trim();
-  if (outcomeOf(value.text) !== undefined || text === "") return unanswered("no-such-word");
+  if (outcomeOf(value.text) !== undefined || text === "" || saysOfWork(text))
+    return unanswered("no-such-word");
   const system = item.code?.system ?? "text";
   if (system !== "text" && !/\d/.test(text)) return unanswered("no-such-word");
   if (system === "tire-size" && !TIRE_SIZE.test(text)) return unanswered("no-such-word");

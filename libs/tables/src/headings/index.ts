@@ -106,6 +106,9 @@ export const headingsOf = (texts: readonly string[]): (Heading | undefined)[] =>
   );
 };
 
+/** `Rating 1-4`, `Grade A-E`, `Score /10`. */
+const SCALE = /\s+(?:\d\s*(?:-|–|to)\s*\d{1,2}|[a-f]\s*(?:-|–|to)\s*[a-f]|\/\s*\d{1,2}|out of \d{1,2})$/;
+
 /**
  * What a cell says as a heading; nothing where it is the name of something or a value.
  *
@@ -116,7 +119,10 @@ export const headingOf = (text: string): Heading | undefined => {
   if (isCylinder(text)) return { role: "at" };
   const tick = tickOf(text);
   if (tick !== undefined && !byWord.has(word)) return tick;
-  const role = byWord.get(word) ?? byWord.get(word.replace(/\s*[([].*[)\]]\s*$/, ""));
+  const role =
+    byWord.get(word) ??
+    byWord.get(word.replace(/\s*[([].*[)\]]\s*$/, "")) ??
+    byWord.get(word.replace(SCALE, ""));
   if (role !== undefined) return { role };
   if (tick !== undefined) return tick;
   if (text.trim().length > 1 && findUnit(text) !== undefined) return { role: "value" };

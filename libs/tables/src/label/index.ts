@@ -40,8 +40,8 @@ const SHORT: readonly (readonly [pattern: RegExp, words: string])[] = [
   [/(?<![A-Za-z])N\s?\/\s?S\s?\/?\s?R(?:EAR)?(?![A-Za-z])|\bNSR\b/gi, " left rear "],
   [/(?<![A-Za-z])O\s?\/\s?S\s?\/?\s?F(?:RONT)?(?![A-Za-z])|\bOSF\b/gi, " right front "],
   [/(?<![A-Za-z])O\s?\/\s?S\s?\/?\s?R(?:EAR)?(?![A-Za-z])|\bOSR\b/gi, " right rear "],
-  [/(?<![A-Za-z])N\s?\/\s?S(?![A-Za-z])|\bNS\b|\b[Nn][Ee][Aa][Rr]\s?-?[Ss][Ii][Dd][Ee]\b/g, " left "],
-  [/(?<![A-Za-z])O\s?\/\s?S(?![A-Za-z])|\bOS\b|\b[Oo][Ff][Ff]\s?-?[Ss][Ii][Dd][Ee]\b/g, " right "],
+  [/(?<![A-Za-z])[Nn]\s?\/\s?[Ss](?![A-Za-z])|\bNS\b|\b[Nn][Ee][Aa][Rr]\s?-?[Ss][Ii][Dd][Ee]\b/g, " left "],
+  [/(?<![A-Za-z])[Oo]\s?\/\s?[Ss](?![A-Za-z])|\bOS\b|\b[Oo][Ff][Ff]\s?-?[Ss][Ii][Dd][Ee]\b/g, " right "],
   [/^\s*L\s?\/\s?R\s*$/i, " left rear "],
   [/(?<![A-Za-z/])L\s?\/\s?R(?![A-Za-z/])/g, " left right "],
   [

@@ -12,6 +12,8 @@ import { itemsNamed } from "../item-names/index.ts";
 import type { Candidate } from "../item-names/index.ts";
 import { labelOf } from "../label/index.ts";
 import type { Label } from "../label/index.ts";
+import type { Outcome } from "../outcome-words/index.ts";
+import { readValue } from "../read-value/index.ts";
 import { sensedIn } from "../sensed-words/index.ts";
 import type { Claim } from "../table-claims/index.ts";
 
@@ -184,9 +186,33 @@ type Tried =
   | { readonly ok: true; readonly meant: Meant }
   | { readonly ok: false; readonly why: RefusedBecause; readonly fit: number; readonly item: string };
 
-const attempt = (claim: Claim, candidate: Candidate, reading: Reading): Tried => {
+/** How far up its scale a mark must stand to be good, and down to be bad. */
+const [GOOD_FROM, BAD_TO] = [0.6, 0.34];
+
+const outcomeOfMark = (text: string, scale: GradeScale | undefined): Outcome | undefined => {
+  const at = scale?.grades.findIndex(({ id }) => id === text.trim().toLowerCase()) ?? -1;
+  const share = at / ((scale?.grades.length ?? 0) - 1);
+  if (!(share >= 0)) return undefined;
+  return share >= GOOD_FROM ? { says: "good" } : share <= BAD_TO ? { says: "bad" } : undefined;
+};
+
+/** A mark grades what has grades; of everything else it is no figure: what the remark says counts, and then how good the mark is. */
+const unrated = (claim: Claim, item: Item, scale: GradeScale | undefined): Claim => {
+  if (claim.rated !== true || item.answer === "grade") return claim;
+  const { numbers: _numbers, outcome: _outcome, ...value } = claim.value;
+  const outcome = outcomeOfMark(value.text, scale);
+  const said = claim.note === "" ? undefined : readValue(claim.note, { comma: false });
+  if (said !== undefined && outcome?.says !== "bad") return { ...claim, value: said };
+  return {
+    ...claim,
+    value: { ...value, text: "", numeric: false, ...(outcome === undefined ? {} : { outcome }) },
+  };
+};
+
+const attempt = (said: Claim, candidate: Candidate, reading: Reading): Tried => {
   const { item } = candidate;
-  const scale = claim.scale ?? reading.scale;
+  const scale = said.scale ?? reading.scale;
+  const claim = unrated(said, item, scale);
   const fit =
     candidate.fit *
     fitOfSection(item, reading.sections) *

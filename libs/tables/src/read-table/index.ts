@@ -5,6 +5,7 @@ import type { Book } from "../grid/index.ts";
 import { itemsNamed } from "../item-names/index.ts";
 import { notedNumbers } from "../answer-of/reading.ts";
 import { labelOf } from "../label/index.ts";
+import type { Label } from "../label/index.ts";
 import { lineName } from "../line-name/index.ts";
 import { propose } from "../propose/index.ts";
 import type { Meant, Proposal, Reading } from "../propose/index.ts";
@@ -71,6 +72,13 @@ const marked = (claim: Claim, marks: ReadonlyMap<string, Outcome>): Claim => {
 /** More figures than a cylinder has readings, and no more than an engine has cylinders. */
 const [LEAST_CYLINDERS, MOST_CYLINDERS] = [3, 16];
 
+/** `Cyl 1-4` numbers all of them, and none. */
+const withoutRange = (label: Label): Label => {
+  if (!/\d\s*(?:-|–|to)\s*\d/.test(label.text)) return label;
+  const { number: _number, ...rest } = label;
+  return rest;
+};
+
 /** `Compressions | 165 160 165 162`: a figure for each cylinder, where nothing else says which. */
 const ofEach = (claim: Claim, sheet: Sheet, around: readonly string[]): readonly Claim[] => {
   const numbers = claim.value.numbers ?? notedNumbers(claim.note);
@@ -78,13 +86,14 @@ const ofEach = (claim: Claim, sheet: Sheet, around: readonly string[]): readonly
   if (numbers === undefined || name === undefined) return [claim];
   const { length } = numbers.values;
   if (length < LEAST_CYLINDERS || length > MOST_CYLINDERS) return [claim];
-  if (claim.where.some(({ number }) => number !== undefined)) return [claim];
+  const where = claim.where.map(withoutRange);
+  if (where.some(({ number }) => number !== undefined)) return [claim];
   const item = itemsNamed(sheet, name, around)[0]?.item;
   const set = sheet.positionSets.find(({ id }) => id === item?.positions);
   if (set?.numbered === undefined) return [claim];
   return numbers.values.map((value, at) => ({
     ...claim,
-    where: [...claim.where, labelOf(`cylinder ${String(at + 1)}`)],
+    where: [...where, labelOf(`cylinder ${String(at + 1)}`)],
     value: { ...claim.value, text: String(value), numbers: { ...numbers, values: [value] } },
   }));
 };

@@ -107,6 +107,24 @@ test("what a figure was read at is no figure, and a letter behind a temperature 
   ]);
 });
 
+test("a mark in a column of marks is a grade of what has grades, and of nothing else a figure", () => {
+  const key = "\nRating: 1 = as new; 2 = normal wear; 3 = worn; 4 = replace\n";
+  expect(
+    short(
+      `No,Check point,Rating 1-4,Measured,Remark${key}1,Headlining,2,,\n2,Brake pads left front,2,8 mm,\n3,Horn,4,,no sound\n4,Wipers,2,,\n5,Steering play,3,,\n6,Compression cyl 1-3,2,"11.8 / 11.6 / 11.9 bar",\n`,
+    ),
+  ).toEqual([
+    'interior.headliner@ {"kind":"grade","scale":"grades","value":"2"}',
+    'brakes.lining-thickness@left-front {"kind":"reading","unit":"mm","values":[{"value":8}]}',
+    'electrics.horn@ {"kind":"working","value":"no"}',
+    'electrics.wipers@ {"kind":"working","value":"yes"}',
+    ...[11.8, 11.6, 11.9].map(
+      (value, at) =>
+        `engine.compression@cylinder-${String(at + 1)} {"kind":"reading","unit":"bar","values":[{"value":${String(value)}}]}`,
+    ),
+  ]);
+});
+
 test("a seal is at the end it is said to be, and a cross makes no part another car's", () => {
   expect(short("Item,Result,Notes\nEngine oil leaks,bad,rear seal drips\nHorn,ok,\n")[0]).toContain(
     "driveline.leaks-before@rear-main-seal",

@@ -23,6 +23,8 @@ export type Claim = {
   readonly note: string;
   readonly unit?: UnitSymbol | undefined;
   readonly scale?: GradeScale | undefined;
+  /** Its value is a mark from a column of marks, and no figure. */
+  readonly rated?: true;
   /** The heading of its column, where that names what was looked at: nothing else is meant. */
   readonly heading?: Label;
   /** Only a note says it; no value stands beside the name. */
@@ -127,7 +129,13 @@ const joined = (values: readonly Value[]): Value | undefined => {
   };
 };
 
-type Said = { readonly value: Value; readonly column: number };
+type Said = { readonly value: Value; readonly column: number; readonly rated?: boolean };
+
+const RATING = /^\s*(?:rating|grade|score|marks?|points)\b/i;
+
+/** `Rating 1-4`: its figures are marks, and what was measured stands elsewhere. */
+const isRating = ({ heading }: Column, text: string): boolean =>
+  RATING.test(heading) && /^\s*(?:\d{1,2}|[A-F])\s*$/.test(text);
 
 const mainValue = (row: Row, plan: Plan, writing: Writing): Said | undefined => {
   const said = plan.columns.flatMap((column): Said[] => {
@@ -135,10 +143,13 @@ const mainValue = (row: Row, plan: Plan, writing: Writing): Said | undefined => 
     if (isBlank(text) || row.cells[column.index]?.under === "left") return [];
     if (column.role === "tick") return [{ value: ticked(text, column, writing), column: column.index }];
     if (column.role !== "value") return [];
-    return [{ value: crossed(text, column, plan, readValue(text, writing)), column: column.index }];
+    const value = crossed(text, column, plan, readValue(text, writing));
+    return [{ value, column: column.index, rated: isRating(column, text) }];
   });
-  const value = joined(said.map((one) => one.value));
-  return value === undefined ? undefined : { value, column: said[0]?.column ?? 0 };
+  const figures = said.filter(({ rated }) => rated !== true);
+  const value = joined([...figures, ...said.filter(({ rated }) => rated === true)].map((one) => one.value));
+  if (value === undefined) return undefined;
+  return { value, column: said[0]?.column ?? 0, rated: figures.length === 0 };
 };
 
 /** Readings of one thing side by side, under `Inner | Middle | Outer` or `1 | 2 | 3`. */
@@ -264,6 +275,7 @@ const rowClaim = (
     note: [note, said.value.remark ?? ""].filter((one) => one !== "").join("; "),
     unit: unitFor(row, plan) ?? own.unit ?? headingUnit(plan, said.column),
     scale: plan.scale,
+    ...(said.rated === true ? { rated: true as const } : {}),
     fromNote,
     column: said.column,
   };
