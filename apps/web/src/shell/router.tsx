@@ -12,6 +12,7 @@ import { partCasesQuery } from "../entities/case/queries";
 import { hoursSearch } from "../features/booking/search";
 import { isDate } from "../entities/time/is-date";
 import { answerCostQuery, answerQuery, comparisonQuery } from "../entities/comparison/queries";
+import { releasesQuery } from "../entities/release/queries";
 import { summariesOfQuery } from "../features/decisions/queries";
 import { comparisonSearch } from "../features/comparisons/search";
 import { sealedSearch } from "../features/reports/sealed-search";
@@ -217,6 +218,7 @@ const comparison = createRoute({
     if (!isKind(account, "buyer")) return;
     void queries.prefetchQuery(answerCostQuery(id));
     void queries.prefetchQuery(summariesOfQuery(id));
+    void queries.prefetchQuery(releasesQuery({ comparison: id }));
   },
   validateSearch: comparisonSearch,
   component: lazyRouteComponent(() => import("../pages/comparisons/ComparisonPage"), "ComparisonPage"),
