@@ -27,7 +27,7 @@ let killable: Killable;
 const stories: Record<"settling" | "sale", readonly Step[]> = { settling: [], sale: [] };
 
 /** A worker looks at the photograph. */
-const isReady = ({ sha256 }: Pick<ReleasePicture, "sha256">): Promise<void> =>
+const untilReady = ({ sha256 }: Pick<ReleasePicture, "sha256">): Promise<void> =>
   killable.worksUntil(async () => {
     const ready = "SELECT 1 FROM evidence_file WHERE sha256 = $1 AND state = 'ready'";
     await until(async () => (await query(databaseUrl, ready, [sha256])).length > 0);
@@ -37,7 +37,7 @@ beforeAll(async () => {
   databaseUrl = await workerDatabase();
   killable = await startKillable(databaseUrl, folder, full ? Infinity : 2);
   const world = await makeBookingWorld({ url: killable.url, databaseUrl });
-  stories.settling = await settlementMoves(world, databaseUrl, isReady);
+  stories.settling = await settlementMoves(world, databaseUrl, untilReady);
   stories.sale = await saleMoves(world, databaseUrl);
 });
 afterAll(async () => {

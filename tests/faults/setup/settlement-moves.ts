@@ -51,12 +51,12 @@ const told = (people: number, looks = 0) => ({ notice: people, mail: people, "jo
 /**
  * A car with six lines in dispute, and everything that is done about them, in its order.
  *
- * @param isReady waits until the service has looked at a photograph
+ * @param untilReady waits until the service has looked at a photograph
  */
 export async function settlementMoves(
   world: BookingWorld,
   databaseUrl: string,
-  isReady: (picture: ReleasePicture) => Promise<void>,
+  untilReady: (picture: ReleasePicture) => Promise<void>,
 ): Promise<readonly Step[]> {
   const { buyer, dealer, inspector, vehicle } = world;
   const orderId = await order(buyer, inspector, vehicle, world.statement);
@@ -133,7 +133,7 @@ export async function settlementMoves(
   const contestWithPhotograph = async (): Promise<Press> => {
     const [picture] = await waiting();
     if (picture === undefined) throw new Error("no photograph waits to be named");
-    await isReady(picture);
+    await untilReady(picture);
     const { id, sha256 } = picture;
     const shown = [...evidence, { kind: "photograph", id, sha256 }];
     return press(dealer, disputed, { move: "contest", words: "Measured anew.", evidence: shown })();

@@ -12,6 +12,15 @@ interface Props {
 /** A photograph, small; pressed, it is shown large beside this page. */
 export const SmallPicture = ({ small, large, name, onError }: Props) => (
   <a className={styles.picture} href={large} target="_blank" rel="noreferrer">
-    <img src={small} alt={name} loading="lazy" decoding="async" width={400} height={300} onError={onError} />
+    <img
+      className={styles.image}
+      src={small}
+      alt={name}
+      loading="lazy"
+      decoding="async"
+      width={400}
+      height={300}
+      onError={onError}
+    />
   </a>
 );

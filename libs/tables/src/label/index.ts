@@ -170,8 +170,7 @@ const withEnds = (text: string): string =>
   /temp|boil/i.test(text) ? text.replace(/\s\(?([FC])\)?\s*$/, " (°$1)") : withFrontOrRear(text);
 
 const withFrontOrRear = (text: string): string =>
-  /temp|ambient|coolant|freeze|boil|point|air|°/i.test(text) ||
-  !/[a-z]/i.test(text.replace(/\(?[FR]\)?\s*$/, ""))
+  /ambient|coolant|freeze|point|air|°/i.test(text) || !/[a-z]/i.test(text.replace(/\(?[FR]\)?\s*$/, ""))
     ? text
     : text.replace(/\(F\)|(?<=[a-z] )F$/, "front").replace(/\(R\)/, "rear");
 

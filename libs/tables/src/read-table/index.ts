@@ -1,6 +1,6 @@
 import type { FindingInput } from "@evenhand/shared/finding";
 import type { GradeScale, VehicleForm } from "@evenhand/shared/report";
-import type { Sheet } from "@evenhand/shared/sheet";
+import type { Item, Sheet } from "@evenhand/shared/sheet";
 import type { Book } from "../grid/index.ts";
 import { itemsNamed } from "../item-names/index.ts";
 import { notedNumbers } from "../answer-of/reading.ts";
@@ -79,18 +79,20 @@ const withoutRange = (label: Label): Label => {
   return rest;
 };
 
+/** Whether an item has a place for each cylinder. */
+const isNumbered = (sheet: Sheet, item: Item | undefined): boolean =>
+  sheet.positionSets.find(({ id }) => id === item?.positions)?.numbered !== undefined;
+
 /** `Compressions | 165 160 165 162`: a figure for each cylinder, where nothing else says which. */
 const ofEach = (claim: Claim, sheet: Sheet, around: readonly string[]): readonly Claim[] => {
-  const numbers = claim.value.numbers ?? notedNumbers(claim.note);
   const [name] = claim.names;
-  if (numbers === undefined || name === undefined) return [claim];
-  const { length } = numbers.values;
-  if (length < LEAST_CYLINDERS || length > MOST_CYLINDERS) return [claim];
+  if (name === undefined || !isNumbered(sheet, itemsNamed(sheet, name, around)[0]?.item)) return [claim];
   const where = claim.where.map(withoutRange);
   if (where.some(({ number }) => number !== undefined)) return [claim];
-  const item = itemsNamed(sheet, name, around)[0]?.item;
-  const set = sheet.positionSets.find(({ id }) => id === item?.positions);
-  if (set?.numbered === undefined) return [claim];
+  const numbers = claim.value.numbers ?? notedNumbers(claim.note);
+  if (numbers === undefined) return [claim];
+  const { length } = numbers.values;
+  if (length < LEAST_CYLINDERS || length > MOST_CYLINDERS) return [claim];
   return numbers.values.map((value, at) => ({
     ...claim,
     where: [...where, labelOf(`cylinder ${String(at + 1)}`)],

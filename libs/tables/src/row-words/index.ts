@@ -155,8 +155,10 @@ export const marksOf = (grids: readonly Grid[]): ReadonlyMap<string, Outcome> =>
       const says = new Set([...marks.values()].map((outcome) => outcome.says));
       if (says.has("good") && says.has("bad")) return marks;
     }
-  const cells = grids.flatMap(({ rows }) => rows.flatMap((row) => row.cells));
-  return cells.some(({ text }) => TRAFFIC_LIGHT.test(text.trim())) ? LIGHTS : new Map();
+  const lit = grids.some(({ rows }) =>
+    rows.some(({ cells }) => cells.some(({ text }) => TRAFFIC_LIGHT.test(text.trim()))),
+  );
+  return lit ? LIGHTS : new Map();
 };
 
 /** `RAG` over a column needs no key. Common practice, no source. */

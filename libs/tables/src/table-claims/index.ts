@@ -24,7 +24,7 @@ export type Claim = {
   readonly unit?: UnitSymbol | undefined;
   readonly scale?: GradeScale | undefined;
   /** Its value is a mark from a column of marks, and no figure. */
-  readonly rated?: true;
+  readonly rated?: boolean | undefined;
   /** The heading of its column, where that names what was looked at: nothing else is meant. */
   readonly heading?: Label;
   /** Only a note says it; no value stands beside the name. */
@@ -129,7 +129,7 @@ const joined = (values: readonly Value[]): Value | undefined => {
   };
 };
 
-type Said = { readonly value: Value; readonly column: number; readonly rated?: boolean };
+type Said = { readonly value: Value; readonly column: number; readonly rated?: boolean | undefined };
 
 const RATING = /^\s*(?:rating|grade|score|marks?|points)\b/i;
 
@@ -147,7 +147,7 @@ const mainValue = (row: Row, plan: Plan, writing: Writing): Said | undefined => 
     return [{ value, column: column.index, rated: isRating(column, text) }];
   });
   const figures = said.filter(({ rated }) => rated !== true);
-  const value = joined([...figures, ...said.filter(({ rated }) => rated === true)].map((one) => one.value));
+  const value = joined([...figures, ...said.filter(({ rated }) => rated)].map((one) => one.value));
   if (value === undefined) return undefined;
   return { value, column: said[0]?.column ?? 0, rated: figures.length === 0 };
 };
@@ -275,7 +275,7 @@ const rowClaim = (
     note: [note, said.value.remark ?? ""].filter((one) => one !== "").join("; "),
     unit: unitFor(row, plan) ?? own.unit ?? headingUnit(plan, said.column),
     scale: plan.scale,
-    ...(said.rated === true ? { rated: true as const } : {}),
+    rated: said.rated,
     fromNote,
     column: said.column,
   };

@@ -49,7 +49,7 @@ const Sending = ({ of, one }: { readonly of: CarriedPictures; readonly one: Wait
   const t = useText();
   return (
     <li className={styles.waiting}>
-      <img src={one.url} alt="" />
+      <img className={styles.own} src={one.url} alt="" />
       {one.error === null ? (
         <span className={styles.aside}>{t("carry.photograph.sending")}</span>
       ) : (
