@@ -8,24 +8,13 @@ import { entryAt } from "../api/setup/story.ts";
 import { violationsOn } from "./setup/accessibility.ts";
 import { useBrowser } from "./setup/browser.ts";
 import { demoPeople } from "./setup/demo-car.ts";
-import { choose, draft, filesOf, jpeg, openHorn, work } from "./setup/evidence-drafts.ts";
+import { choose, draft, filesOf, jpeg, openHorn, throttle, work } from "./setup/evidence-drafts.ts";
 import { desk, keepPicture, openPage, phone } from "./setup/pages.ts";
 import { picturedCar, tire } from "./setup/pictured-car.ts";
 import { signedIn } from "./setup/signed-in.ts";
 
 const service = useService();
 const browser = useBrowser();
-
-/** So many bytes a second leave this page from now on. */
-async function throttle(page: Page, bytes: number): Promise<void> {
-  const line = await page.context().newCDPSession(page);
-  await line.send("Network.emulateNetworkConditions", {
-    offline: false,
-    latency: 20,
-    downloadThroughput: -1,
-    uploadThroughput: bytes,
-  });
-}
 
 /** What the page says has gone, in megabytes. */
 const goneOn = async (page: Page): Promise<number> => {

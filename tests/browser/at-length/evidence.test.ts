@@ -4,7 +4,7 @@ import { useService } from "../../api/setup/service.ts";
 import { loadWhole, violationsInLooks, violationsOn } from "../setup/accessibility.ts";
 import { useBrowser } from "../setup/browser.ts";
 import { demoPeople } from "../setup/demo-car.ts";
-import { choose, draft, filesOf, jpeg, openHorn, work } from "../setup/evidence-drafts.ts";
+import { choose, draft, filesOf, jpeg, openHorn, throttle, work } from "../setup/evidence-drafts.ts";
 import { desk, keepPicture, openPage, phone } from "../setup/pages.ts";
 import { picturedCar, sendAll, tire } from "../setup/pictured-car.ts";
 import { signedIn } from "../setup/signed-in.ts";
@@ -36,6 +36,26 @@ test("what is refused says why; what is taken away can be put back, with a conne
   await page.getByRole("button", { name: "Put it back" }).click();
   await context.setOffline(false);
   await expect.poll(async () => (await filesOf(dealer, id)).map(({ name }) => name)).toContain("bracket.jpg");
+});
+
+test("what waits on the device goes on from another page, which says how much is left", async () => {
+  const { dealer, id } = await draft(service());
+  const photo = await photograph(77);
+  const context = await signedIn(browser(), dealer);
+  const page = await openHorn(context, id);
+  await context.setOffline(true);
+  await choose(page, [jpeg("horn.jpg", photo)]);
+  await page.getByText(/^No connection\. Kept on this device/).waitFor();
+  await page.close();
+  await context.setOffline(false);
+  const home = await context.newPage();
+  await throttle(home, 50_000);
+  await home.goto("/");
+  const waiting = home.getByRole("complementary", { name: "Photographs and papers on their way" });
+  await waiting.getByText(/MB/).waitFor();
+  expect(await violationsOn(home, "waiting-uploads")).toEqual([]);
+  await waiting.waitFor({ state: "detached", timeout: 60_000 });
+  expect(await filesOf(dealer, id)).toMatchObject([{ name: "horn.jpg", received: photo.length }]);
 });
 
 test("a draft's pictures stand together, with what the sheet asks for and is not there", async () => {

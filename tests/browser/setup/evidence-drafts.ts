@@ -30,3 +30,14 @@ export async function work(service: Service, person: Person, id: string): Promis
   for (const { id: file, state } of await filesOf(person, id))
     if (state === "pending") await service.app.get(Arrivals, { strict: false }).take(file);
 }
+
+/** So many bytes a second leave this page from now on. */
+export async function throttle(page: Page, bytes: number): Promise<void> {
+  const line = await page.context().newCDPSession(page);
+  await line.send("Network.emulateNetworkConditions", {
+    offline: false,
+    latency: 20,
+    downloadThroughput: -1,
+    uploadThroughput: bytes,
+  });
+}
