@@ -1,8 +1,8 @@
 import type { RepairedToken } from "@evenhand/lexicon/repair";
 import type { Answer } from "@evenhand/shared/answer";
-import type { SaidNumber, SaidWord } from "../answer-of/index.ts";
+import type { SaidNumber } from "../answer-of/index.ts";
 import type { SpokenText } from "../spoken-text/index.ts";
-import type { Entry } from "./breath.ts";
+import type { Entry } from "./entries.ts";
 
 /** Words by themselves that could be said of anything. */
 export const ANYTHING =
@@ -55,9 +55,6 @@ export const isBritish = (tokens: readonly RepairedToken[]): boolean => {
   const said = new Set(tokens.map(({ stem }) => stem));
   return said.has("bonnet") || [...said].filter((stem) => BRITISH.test(stem)).length >= LEAST_BRITISH;
 };
-
-export const isLonger = (one: SaidWord, other: SaidWord): boolean =>
-  one.from <= other.from && one.to >= other.to && one.to - one.from > other.to - other.from;
 
 export const isPanel = ({ subjects }: Entry): boolean =>
   subjects.some(({ id, items }) => id !== "all-panels" && items.includes("body.paint-history"));

@@ -1,8 +1,11 @@
 import type { SaidNumber, SaidWord } from "../answer-of/index.ts";
-import type { Breath, Entry } from "./breath.ts";
+import type { Breath } from "./breath.ts";
+import type { Entry } from "./entries.ts";
 
 /** What a talk has come to: what is in view, and what of it may still be said or taken back. */
 export type State = {
+  /** The next of the stretches that are asides. */
+  nextAside: number;
   entries: readonly Entry[];
   /** Something was said of them already. */
   applied: boolean;
@@ -49,6 +52,7 @@ export const PENDING = 3;
 
 /** Before the first word. */
 export const atFirst = (): State => ({
+  nextAside: 0,
   entries: [],
   applied: false,
   open: false,

@@ -5,8 +5,9 @@ import type { Item, PositionSet } from "@evenhand/shared/sheet";
 import type { Piece } from "../pieces/index.ts";
 import { placesOf } from "../places-of/index.ts";
 import type { SpokenText } from "../spoken-text/index.ts";
-import type { Breath, Entry } from "./breath.ts";
+import type { Breath } from "./breath.ts";
 import type { DraftContext } from "./context.ts";
+import type { Entry } from "./entries.ts";
 
 /** Items whose words are listed at another: the same smoke, start and leak at another time. */
 export const SAME_WORDS: Readonly<Record<string, string>> = {

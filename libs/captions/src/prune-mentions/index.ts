@@ -1,5 +1,6 @@
 import type { Mention } from "@evenhand/lexicon/find-mentions";
 import type { RepairedToken } from "@evenhand/lexicon/repair";
+import { isOver } from "../spans/index.ts";
 
 /** Words that only say where: "below the trim strip" speaks of no trim strip. */
 const WHERE = new Set([
@@ -20,16 +21,19 @@ const WHERE = new Set([
 ]);
 const DETERMINERS = new Set(["the", "a", "an", "that", "this", "its", "your", "s"]);
 
-const stemBefore = (tokens: readonly RepairedToken[], from: number): string => {
+/** The token before a part's name and its determiners. */
+const beforeName = (tokens: readonly RepairedToken[], from: number): number => {
   let at = from - 1;
   while (at >= 0 && DETERMINERS.has(tokens[at]?.stem ?? "")) at -= 1;
-  return tokens[at]?.stem ?? "";
+  return at;
 };
+
+const stemBefore = (tokens: readonly RepairedToken[], from: number): string =>
+  tokens[beforeName(tokens, from)]?.stem ?? "";
 
 /** "There is a drip under the gearbox": what leaks is above. */
 const isDripUnder = (tokens: readonly RepairedToken[], from: number): boolean => {
-  let at = from - 1;
-  while (at >= 0 && DETERMINERS.has(tokens[at]?.stem ?? "")) at -= 1;
+  const at = beforeName(tokens, from);
   return (
     /^(?:under|below|beneath)$/u.test(tokens[at]?.stem ?? "") &&
     /^(?:drip|leak|puddle|spot|weep|seep|drop|oil|stain|damp|wet)$/u.test(tokens[at - 1]?.stem ?? "")
@@ -108,15 +112,8 @@ const insideSaid = (
     .slice(Math.max(0, at - 8), at + 8)
     .some(
       (one) =>
-        one.is === "said" &&
-        one.from <= subject.from &&
-        one.to >= subject.to &&
-        one.to - one.from > subject.to - subject.from &&
-        one.meanings.every(({ is }) => is === "condition"),
+        one.is === "said" && isOver(one, subject) && one.meanings.every(({ is }) => is === "condition"),
     );
-
-const isOver = (one: Mention, { from, to }: Mention): boolean =>
-  one.from <= from && one.to >= to && one.to - one.from > to - from;
 
 /** "Right here", "right at the edge", "five millimeters left" are no sides. */
 const isNoPlace = (
@@ -183,9 +180,7 @@ const isPartOf = (tokens: readonly RepairedToken[], mentions: readonly Mention[]
     .slice(Math.max(0, at - 6), at + 6)
     .some(
       (one) =>
-        one.to - one.from > mention.to - mention.from &&
-        one.from <= mention.from &&
-        one.to >= mention.to &&
+        isOver(one, mention) &&
         (one.is === "number" ||
           (one.is === "subject" &&
             mention.to === mention.from + 1 &&

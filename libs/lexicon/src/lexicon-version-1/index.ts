@@ -1,3 +1,5 @@
+import { answering } from "../version-1/answering.ts";
+import type { Answering } from "../version-1/answering.ts";
 import { conditions } from "../version-1/conditions.ts";
 import type { Condition } from "../version-1/conditions.ts";
 import { contexts, onlyWith, refinements } from "../version-1/contexts.ts";
@@ -12,6 +14,7 @@ import { sides } from "../version-1/sides.ts";
 import type { SideWords } from "../version-1/sides.ts";
 import { knownWords, slips } from "../version-1/slips.ts";
 import type { Subject } from "../version-1/subject.ts";
+export type { Sense } from "../version-1/conditions.ts";
 export type { Subject } from "../version-1/subject.ts";
 import { bodySubjects } from "../version-1/subjects-body.ts";
 import { ordinaryWords } from "../version-1/ordinary-words.ts";
@@ -38,6 +41,7 @@ export type Lexicon = {
   readonly contexts: Readonly<Record<string, readonly string[]>>;
   readonly onlyWith: Readonly<Record<string, readonly string[]>>;
   readonly refinements: typeof refinements;
+  readonly answering: Answering;
 };
 
 /**
@@ -66,4 +70,5 @@ export const lexiconVersion1: Lexicon = {
   contexts,
   onlyWith,
   refinements,
+  answering,
 };

@@ -1,0 +1,29 @@
+import type { CompiledLexicon } from "@evenhand/lexicon/compile-lexicon";
+import { sensesOf } from "./said.ts";
+import type { SaidOf } from "./said.ts";
+
+const YEARS_NEW = 1;
+
+export const ageOption = (said: SaidOf, compiled: CompiledLexicon): string | undefined => {
+  const since = said.numbers.find(
+    ({ unit, value }) => unit === undefined && value >= 1950 && value <= said.year,
+  );
+  const years =
+    since === undefined
+      ? said.numbers.findLast(({ unit }) => unit === "years")?.value
+      : said.year - since.value;
+  if (years !== undefined && (since !== undefined || /\b(?:old|aged|age|year)\b/u.test(said.text))) {
+    if (years > 10 || (years === 10 && /\b(?:over|more|than)\b/u.test(said.text))) return "over-ten-years";
+    if (years > 6) return "over-six-years";
+    return years >= 3 ? "three-to-six-years" : years < YEARS_NEW ? "new" : "under-three-years";
+  }
+  const isNew = said.words.some(
+    (word) =>
+      !word.negated &&
+      sensesOf(word, compiled).some((sense) => "general" in sense && sense.general === "new"),
+  );
+  const like = said.words.some((word) =>
+    sensesOf(word, compiled).some((sense) => "grade" in sense && sense.grade === "as-new"),
+  );
+  return isNew ? "new" : like && /\bbrand new\b/u.test(said.text) ? "new" : undefined;
+};

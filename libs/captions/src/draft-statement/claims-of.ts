@@ -1,0 +1,108 @@
+import { LEADS } from "../pieces/index.ts";
+import type { Piece } from "../pieces/index.ts";
+import { apply } from "./apply.ts";
+import type { Breath } from "./breath.ts";
+import { isPlaced, wordsOf } from "./draft.ts";
+import type { Draft } from "./draft.ts";
+import { isOnlyPlace, placedIn } from "./in-view.ts";
+import { nameOnly, sayOfNamed } from "./of-named.ts";
+import { sayOfView } from "./of-view.ts";
+import { isOfWholeCar, spokenOf, wholeCar } from "./part-meant.ts";
+import { ALL_OF_THEM, NONE_OF_THAT, OF_THE_REST, OF_VIEW, REPLY } from "./phrases.ts";
+import { replyOfPart } from "./question.ts";
+import { sayAgain, sayTurnedRound, takeBack, takeOut } from "./said-again.ts";
+import { isFaint, isFitted, isInList, saysSomething } from "./says-something.ts";
+import { merged, replaced } from "./sides.ts";
+
+export const claimsOf = (draft: Draft, breath: Breath): readonly string[] => {
+  const { state } = draft;
+  const { piece } = breath;
+  const entries = spokenOf(draft, breath);
+  const asked = state.asked;
+  state.asked = undefined;
+  const part = replyOfPart(draft, { ...breath, entries });
+  if (part !== undefined) return part;
+  // "Lights?" "All of them."
+  if (asked?.words.length === 0 && entries.length === 0 && ALL_OF_THEM.test(breath.text))
+    return sayOfView(draft, { ...breath, sides: { ...breath.sides, all: true }, yesOrNo: "yes" });
+  const reply = asked === undefined || asked.words.length === 0 ? undefined : REPLY.exec(breath.text);
+  if (asked !== undefined && reply !== null && reply !== undefined) {
+    const denies = reply.groups?.["no"] !== undefined;
+    const plain = breath.yesOrNo === "no" ? sayOfView(draft, { ...breath, entries }) : [];
+    if (plain.length > 0) return plain;
+    const words = asked.words
+      .filter((word) => !isFaint(draft, word))
+      .map((word) => (denies ? { ...word, negated: !word.negated } : word));
+    const group =
+      state.entries.length === 0 && isOfWholeCar(draft, asked) ? wholeCar(draft, asked) : state.entries;
+    return apply(draft, group, { ...asked, words, piece }, false);
+  }
+  if (piece.join === "except") return takeOut(draft, breath);
+  if (entries.length === 0 && isOfTheRest(draft, piece)) return [];
+  // "Any cracks? In the rears": there, what was asked.
+  if (asked !== undefined && asked.words.length > 0 && isOnlyPlace(draft, breath))
+    return apply(draft, placedIn(draft, breath), { ...asked, piece }, false);
+  if (isInList(draft, breath, entries)) return sayOfNamed(draft, { ...breath, entries, has: true });
+  if (NONE_OF_THAT.test(breath.text) && state.words.length > 0 && !isFitted(draft, entries))
+    return entries.length > 0
+      ? nameOnly(draft, { ...breath, entries, ellipsis: "no" })
+      : sayTurnedRound(draft, { ...breath, ellipsis: "no" }, state.entries);
+  const isSaid = saysSomething(draft, breath);
+  if (
+    state.correcting &&
+    entries.length > 0 &&
+    breath.words.length === 0 &&
+    entries.every(({ none }) => none)
+  ) {
+    takeBack(draft, breath);
+    return [];
+  }
+  // "Tonneau? In the boot": where it is, and no part anew.
+  if (asked !== undefined && !isSaid && LEADS.has(draft.tokens[piece.from]?.stem ?? "")) return [];
+  if (entries.length > 0) return isSaid ? sayOfNamed(draft, { ...breath, entries }) : nameOnly(draft, breath);
+  if (isSaid) return sayOfView(draft, { ...breath, entries });
+  if (
+    asked !== undefined &&
+    breath.same &&
+    /^(?:the )?same\b/u.test(breath.text) &&
+    state.allWords.length > 0
+  )
+    return apply(draft, state.entries, { ...breath, words: state.words, numbers: state.numbers }, false);
+  if (
+    isPlaced(breath) &&
+    state.last.length > 0 &&
+    (breath.same || (piece.join === "and" && breath.sides.adds.length > 0))
+  )
+    return sayAgain(
+      draft,
+      breath,
+      state.entries.map((entry) => ({ ...entry, sides: replaced(entry.sides, breath.sides) })),
+    );
+  const isOfView = isPlaced(breath) || OF_VIEW.test(breath.text);
+  if (breath.ellipsis !== undefined && state.words.length > 0 && isOfView)
+    return sayTurnedRound(draft, breath, state.entries);
+  if (
+    (breath.sides.adds.length > 0 || breath.sides.other) &&
+    state.applied &&
+    (piece.join !== "start" ||
+      breath.sides.other ||
+      draft.tokens[piece.from]?.plural === true ||
+      /^(?:the )?\w+ one\b/u.test(breath.text)) &&
+    /\b(?:is|are|was|were)\b/u.test(breath.text)
+  )
+    state.entries = state.entries.map((entry) => ({
+      ...entry,
+      sides: replaced(entry.sides, breath.sides),
+    }));
+  if (state.applied && isOnlyPlace(draft, breath)) {
+    state.entries = placedIn(draft, breath);
+    state.applied = false;
+  } else if (isPlaced(breath) && !state.applied && state.entries.length > 0 && piece.join !== "start")
+    state.entries = state.entries.map((entry) => ({ ...entry, sides: merged(entry.sides, breath.sides) }));
+  return [];
+};
+
+const isOfTheRest = (draft: Draft, { from, to }: Piece): boolean => {
+  const before = wordsOf(draft, { from: Math.max(0, from - 4), to: from });
+  return OF_THE_REST.test(before) || OF_THE_REST.test(wordsOf(draft, { from, to: Math.min(to, from + 3) }));
+};

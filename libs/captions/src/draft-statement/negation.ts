@@ -1,0 +1,86 @@
+import type { Mention } from "@evenhand/lexicon/find-mentions";
+import type { RepairedToken } from "@evenhand/lexicon/repair";
+import type { SaidWord } from "../answer-of/index.ts";
+import { LEADS } from "../pieces/index.ts";
+import type { Piece } from "../pieces/index.ts";
+import { isOver } from "../spans/index.ts";
+
+export const NEGATORS = new Set([
+  "no",
+  "not",
+  "never",
+  "without",
+  "nor",
+  "neither",
+  "nothing",
+  "none",
+  "nobody",
+  "barely",
+  "hardly",
+  "scarcely",
+]);
+
+const STOPS_NEGATION = new Set(["just", "but", "only", "except"]);
+
+export const isNegated = (tokens: readonly RepairedToken[], from: number, least: number): boolean => {
+  for (let at = from - 1; at >= least; at -= 1) {
+    const stem = tokens[at]?.stem ?? "";
+    if (STOPS_NEGATION.has(stem) || /^(?:it|they|she|he|there)$/u.test(stem)) return false;
+    if (stem === "get" && tokens[at + 1]?.stem === "to") return false;
+    if (stem === "free" && /^(?:of|from)$/u.test(tokens[at + 1]?.stem ?? "")) return true;
+    if (NEGATORS.has(stem)) return tokens[at + 1]?.stem !== "only";
+  }
+  return false;
+};
+
+type SaidMention = Extract<Mention, { is: "said" }>;
+
+/** "No dents, scratches": a list goes on with words of condition, and not with another part or a phrase of its own. */
+const goesOnWith = (
+  tokens: readonly RepairedToken[],
+  { mentions }: Piece,
+  { from, meanings }: SaidMention,
+): boolean =>
+  !NEGATORS.has(tokens[from]?.stem ?? "") &&
+  !LEADS.has(tokens[from]?.stem ?? "") &&
+  meanings.some((meaning) => meaning.is === "condition") &&
+  !mentions.some(({ is }) => is === "subject");
+
+/** Each word with its negation: a "no" before it, carried on by "or" and by words of one list. */
+export const wordsOf = (tokens: readonly RepairedToken[], piece: Piece, carried: boolean): SaidWord[] => {
+  const said = piece.mentions.filter((one): one is SaidMention => one.is === "said");
+  const words: SaidWord[] = [];
+  let end = piece.from;
+  let last = carried;
+  for (const mention of said) {
+    const inside = said.some((other) => isOver(other, mention));
+    const isOverlaid = said.some((other) => other.from < mention.from && other.to > mention.from);
+    const start = inside || isOverlaid ? piece.from : end;
+    // "Don't do nothing": what denies already is not denied anew.
+    const denies = tokens.slice(mention.from, mention.to).some(({ stem }) => NEGATORS.has(stem));
+    const own =
+      isDeniedBehind(tokens, mention.to) ||
+      (!denies && isNegated(tokens, mention.from, Math.min(start, mention.from)));
+    const listed =
+      last &&
+      /^(?:or|nor|,|and)$/u.test(tokens[mention.from - 1]?.stem ?? "") &&
+      mention.from - 1 >= piece.from;
+    const first =
+      carried && words.length === 0 && mention.from - piece.from <= 1 && goesOnWith(tokens, piece, mention);
+    const negated = own || listed || first;
+    words.push({ meanings: mention.meanings, negated, from: mention.from, to: mention.to });
+    if (!inside) {
+      end = Math.max(end, mention.to);
+      last = negated;
+    }
+  }
+  return words;
+};
+
+/** "Delamination none", "corrosion: nil". */
+const isDeniedBehind = (tokens: readonly RepairedToken[], to: number): boolean => {
+  const at = /^[:,]$/u.test(tokens[to]?.stem ?? "") ? to + 1 : to;
+  return (
+    /^(?:none|nil|zero)$/u.test(tokens[at]?.stem ?? "") && /^(?:[.;,]|)$/u.test(tokens[at + 1]?.stem ?? "")
+  );
+};

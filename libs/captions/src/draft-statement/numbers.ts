@@ -1,0 +1,36 @@
+import { numberAt } from "@evenhand/lexicon/number-words";
+import type { RepairedToken } from "@evenhand/lexicon/repair";
+import type { SaidNumber } from "../answer-of/index.ts";
+
+export const indexOf = (
+  tokens: readonly RepairedToken[],
+  { from, value, unit }: SaidNumber,
+): number | undefined => {
+  const before = tokens[from - 1]?.stem ?? "";
+  const whole = Number.isInteger(value) && value >= 1 && value <= 16 && unit === undefined;
+  return whole && /^(?:on|number|cylinder|no|#)$/u.test(before) ? value : undefined;
+};
+
+/** "The right one", "another one": no number. */
+export const isPronoun = (tokens: readonly RepairedToken[], { from, to, unit, value }: SaidNumber): boolean =>
+  value === 1 &&
+  unit === undefined &&
+  to - from === 1 &&
+  tokens[from]?.stem === "one" &&
+  (tokens[to]?.stem === "of" ||
+    (!/^(?:on|number|cylinder|and|,)$/u.test(tokens[from - 1]?.stem ?? "") &&
+      numberAt(tokens, from - 1) === undefined));
+
+/** "Cylinders one through six" counts them. */
+export const isRange = (tokens: readonly RepairedToken[], { from, to, value, unit }: SaidNumber): boolean =>
+  Number.isInteger(value) &&
+  value <= 16 &&
+  unit === undefined &&
+  (/^(?:through|to|thru)$/u.test(tokens[to]?.stem ?? "") ||
+    /^(?:through|thru)$/u.test(tokens[from - 1]?.stem ?? ""));
+
+/** "Limit eight", "minimum of eight": what a thing should be, and not what it is. */
+export const isLimit = (tokens: readonly RepairedToken[], { from }: SaidNumber): boolean =>
+  /^(?:limit|minimum|min|maximum|max|spec|specification)$/u.test(
+    tokens[/^(?:of|is|s|:|are)$/u.test(tokens[from - 1]?.stem ?? "") ? from - 2 : from - 1]?.stem ?? "",
+  );

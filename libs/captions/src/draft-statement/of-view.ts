@@ -1,0 +1,81 @@
+import { apply } from "./apply.ts";
+import type { Breath } from "./breath.ts";
+import { isPlaced } from "./draft.ts";
+import type { Draft } from "./draft.ts";
+import { lastIsFault, sizeOfFault } from "./extent.ts";
+import { bringIntoView, restOfWhole } from "./in-view.ts";
+import { isOilPressure } from "./number-alone.ts";
+import { SCENE, UNKNOWN } from "./phrases.ts";
+import { nextInRow } from "./rows.ts";
+import { replaced } from "./sides.ts";
+import { tireSizeIn } from "./tire-codes.ts";
+
+/** No part is named: it is said of the one last in view. */
+export const sayOfView = (draft: Draft, breath: Breath): readonly string[] => {
+  const { state } = draft;
+  if (breath.piece.join !== "and" && SCENE.test(breath.text)) state.entries = [];
+  if (isOfUnknown(draft, breath)) return [];
+  const sized = sizeOfTires(draft, breath);
+  if (sized !== undefined) return sized;
+  if (isOilPressure(draft, breath)) return apply(draft, [], breath, false);
+  const rowed = nextInRow(draft, breath);
+  if (rowed !== undefined) return rowed;
+  if (breath.words.length === 0 && breath.numbers.length === 1 && lastIsFault(draft)) {
+    const extended = sizeOfFault(draft, breath, []);
+    if (extended.length > 0) return extended;
+  }
+  const placed = isPlaced(breath);
+  const isOne =
+    /^(?:(?:and|but) )?(?:(?:this|that) one|(?:one|two|three) (?:is|s|has|are|have|of them))\b/u.test(
+      breath.text,
+    );
+  const whole = restOfWhole(draft, breath);
+  const group = (whole === undefined ? state.entries : [whole]).map((entry) =>
+    isOne
+      ? { ...entry, sides: { ...entry.sides, one: true, all: false }, none: false }
+      : placed
+        ? {
+            ...entry,
+            sides: replaced(entry.sides, breath.sides),
+            plural: entry.plural || breath.sides.adds.length > 0,
+            none: false,
+          }
+        : { ...entry, none: false },
+  );
+  const made = apply(draft, group, breath, breath.piece.join === "start");
+  if (made.length > 0) {
+    state.applied = true;
+    state.open = false;
+    if (placed) state.entries = group;
+  } else if (placed && breath.words.length > 0 && (breath.sides.other || breath.sides.adds.length > 0))
+    state.entries = group;
+  return sizeOfFault(draft, breath, made);
+};
+
+/** "One chain is broken", "the armrest is torn": of something that is not on the sheet. */
+export const isOfUnknown = (draft: Draft, { piece: { from, to, mentions } }: Breath): boolean => {
+  const stems = draft.tokens.slice(from, Math.min(to, from + 6)).map(({ stem }) => stem);
+  const match = UNKNOWN.exec(stems.join(" "));
+  if (match === null) return false;
+  const noun = match.groups?.["noun"]?.trim().split(" ") ?? [];
+  const begin = from + stems.indexOf(noun[0] ?? "");
+  return mentions.every((one) => one.to <= begin || one.from >= begin + noun.length);
+};
+
+/** "Plenty of tread. They're one fifty-five thirteens": a size is of the tires, whatever of them is in view. */
+const sizeOfTires = (draft: Draft, breath: Breath): readonly string[] | undefined => {
+  const tires = draft.context.compiled.subjects.get("tires");
+  const inView = draft.state.entries.flatMap(({ subjects }) => subjects);
+  const isOfTires = inView.some(({ id }) => /^(?:tread|pressure|tire-code|spare)$/u.test(id));
+  const { from, to } = breath.piece;
+  if (
+    !isOfTires ||
+    tires === undefined ||
+    breath.words.length > 0 ||
+    tireSizeIn(draft.tokens, from, to) === undefined
+  )
+    return undefined;
+  const group = draft.state.entries.map((entry) => ({ ...entry, subjects: [tires], plural: true }));
+  bringIntoView(draft, group);
+  return apply(draft, group, breath, true);
+};

@@ -1,0 +1,61 @@
+import { apply } from "./apply.ts";
+import type { Breath } from "./breath.ts";
+import { isPlaced, wordsOf } from "./draft.ts";
+import type { Draft } from "./draft.ts";
+import { bringIntoView, noteWhole, placedIn } from "./in-view.ts";
+import { OF_ITSELF } from "./phrases.ts";
+import { saysFault } from "./says-something.ts";
+import { replaced } from "./sides.ts";
+
+/** A question claims nothing; it brings its part into view, and a yes after it says what it asked. */
+export const noteQuestion = (draft: Draft, breath: Breath): void => {
+  const { state } = draft;
+  if (breath.entries.length > 0) {
+    const named = breath.entries.map((entry) => ({ ...entry, none: false }));
+    // "Wipers and horn?"
+    const isListed = breath.piece.join !== "start" && state.asked !== undefined && state.open;
+    state.entries = isListed ? [...state.entries, ...named] : named;
+    noteWhole(draft, state.entries);
+    state.applied = false;
+    state.open = true;
+    state.row = undefined;
+  } else if (isPlaced(breath) && state.entries.length > 0) {
+    state.entries = state.entries.map((entry) => ({
+      ...entry,
+      sides: replaced(entry.sides, breath.sides),
+    }));
+    state.applied = false;
+  } else if (breath.piece.join === "start" && !saysFault(draft, breath) && !OF_ITSELF.test(breath.text))
+    state.entries = [];
+  state.asked = breath;
+  state.query = breath.words.length > 0 ? breath : undefined;
+};
+
+/** "Any rust? Not in the floors, the left fender has some": what was asked, said part by part. */
+export const replyOfPart = (draft: Draft, breath: Breath): readonly string[] | undefined => {
+  const { query } = draft.state;
+  const { entries, words, numbers, text } = breath;
+  const isSide = entries.length === 0 && isPlaced(breath) && breath.ellipsis !== undefined;
+  if (query === undefined || (entries.length === 0 && !isSide) || numbers.length > 0) return undefined;
+  const denies = /^(?:no|not|none|nothing)\b|\b(?:no|not|none)$/u.test(text);
+  const isYes = isSide && breath.ellipsis === "yes";
+  const affirms =
+    isYes ||
+    /^there (?:is|s) (?:some|a bit|a little|a spot|one)\b|^(?:just )?(?:a )?(?:little|bit|some|touch|tiny)(?: bit| of it)? (?:in|on|at|around|under)\b|\b(?:has|have|got|is|there (?:is|s)) (?:some|a bit|a little)$|\byes$/u.test(
+      text,
+    );
+  if (words.some((word) => wordsOf(draft, word) !== "there") || (!denies && !affirms)) {
+    draft.state.query = undefined;
+    return undefined;
+  }
+  const named = isSide ? placedIn(draft, breath) : entries.map((entry) => ({ ...entry, none: false }));
+  const asked = query.words.map((word) => (denies ? { ...word, negated: !word.negated } : word));
+  const made = apply(
+    draft,
+    named,
+    { ...query, entries: named, sides: breath.sides, words: asked, piece: breath.piece },
+    false,
+  );
+  if (made.length > 0) bringIntoView(draft, named);
+  return made.length > 0 ? made : undefined;
+};

@@ -1,0 +1,45 @@
+import type { Piece } from "../pieces/index.ts";
+import { breathOf } from "./breath.ts";
+import { claimsOf } from "./claims-of.ts";
+import { wordsOf } from "./draft.ts";
+import type { Draft } from "./draft.ts";
+import { firmnessLater } from "./firmness-later.ts";
+import { beginSentence, claimedPart, isAside, relevantTo } from "./no-claim-here.ts";
+import { claimsOfPending, keepPending } from "./pending.ts";
+import { THIS_ONE } from "./phrases.ts";
+import { noteQuestion } from "./question.ts";
+import { saysSomething } from "./says-something.ts";
+import { noteSide, onThisSide } from "./sides-in-view.ts";
+
+export const takePiece = (draft: Draft, piece: Piece, sentenceEnd: number): void => {
+  const { state } = draft;
+  if (piece.join === "start") beginSentence(draft, piece, sentenceEnd);
+  if (piece.join === "colon")
+    state.gauges = state.entries.some(({ subjects }) => subjects.some(({ id }) => id === "gauges"));
+  if (
+    state.skip &&
+    THIS_ONE.test(wordsOf(draft, { from: piece.from, to: Math.min(piece.to, piece.from + 3) }))
+  )
+    state.skip = false;
+  if (state.skip) return;
+  const isListed = piece.join === "comma" && piece.to - piece.from <= 3;
+  const breath = relevantTo(draft, breathOf(draft.tokens, piece, state.carried && isListed));
+  noteSide(draft, breath);
+  const said = onThisSide(draft, breath);
+  if (piece.question || (said.entries.length > 0 && !saysSomething(draft, said) && isAside(draft, piece))) {
+    noteQuestion(draft, said);
+    return;
+  }
+  if (isAside(draft, piece)) return;
+  const claimed = claimedPart(draft, said);
+  if (claimed === undefined) return;
+  if (breath.corrects) state.correcting = true;
+  const made = claimsOfPending(draft, claimed) ?? claimsOf(draft, claimed);
+  keepPending(draft, claimed, made);
+  state.sentenceClaims += made.length;
+  firmnessLater(draft, breath, made);
+  state.carried = breath.words.some(({ negated }) => negated);
+  if (breath.words.length > 0 || breath.entries.length > 0) state.correcting = false;
+  state.paint =
+    /\b(?:paint|finish|painted|paintwork)\b/u.test(breath.text) || (state.paint && piece.join !== "start");
+};

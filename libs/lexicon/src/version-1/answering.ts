@@ -1,0 +1,85 @@
+/** What hangs on the item that is answered, and not on the words: data beside the items, by their ids. Common practice, no source. */
+export type Answering = {
+  /** What a number without a unit may be: least, most, and the unit it is then taken in. */
+  readonly bareFigures: Readonly<Record<string, readonly [number, number, string]>>;
+  /** From which figure on a degree without a scale is one of Fahrenheit; below it Celsius. */
+  readonly fahrenheitFrom: Readonly<Record<string, number>>;
+  /** The unit that is meant where another is said: "six mil" of a brake pad is millimeters. */
+  readonly unitsMeant: Readonly<Record<string, Readonly<Record<string, string>>>>;
+  /** Items whose figure may be said with its tenth behind it: "twelve six". */
+  readonly inTenths: readonly string[];
+  /** Items whose figure may be said without its point: "three fifty-five". */
+  readonly inHundredths: readonly string[];
+  /** Items that are nought where they are said to be tight. */
+  readonly noughtIsTight: RegExp;
+  /** What the denial of an option says, where it says anything: not original is of another kind, not repainted is original. */
+  readonly denied: Readonly<Record<string, Readonly<Record<string, string>>>>;
+  /** Items to which "no" is no more than no. */
+  readonly notByNo: RegExp;
+  /** Items that praise says nothing of. */
+  readonly notByPraise: RegExp;
+};
+
+export const answering: Answering = {
+  bareFigures: {
+    "engine.compression": [40, 320, "psi"],
+    "engine.leak-down": [0, 100, "%"],
+    "engine.vacuum": [4, 30, "inHg"],
+    "engine.oil-pressure-idle": [2, 120, "psi"],
+    "engine.oil-pressure-2000": [5, 120, "psi"],
+    "engine.timing": [0, 40, "deg"],
+    "engine.dwell": [20, 70, "deg"],
+    "electrics.volts-rest": [5, 15, "V"],
+    "electrics.volts-cranking": [3, 14, "V"],
+    "electrics.volts-charging": [5, 16, "V"],
+    "electrics.vent-temperature": [0, 90, "deg?"],
+    "road.temperature-after-20": [50, 260, "deg?"],
+    "visit.ambient-temperature": [-20, 120, "deg?"],
+    "road.idle": [300, 2000, "rpm"],
+    "identity.odometer": [1000, 999999, "mi"],
+    "wheels.pressure": [10, 70, "psi"],
+    "wheels.tread-depth": [1, 20, "1/32in"],
+    "body.paint-thickness": [40, 3000, "um"],
+    "body.paint-highest": [40, 5000, "um"],
+    "gaps.width-top": [1, 15, "mm"],
+    "gaps.width-bottom": [1, 15, "mm"],
+    "brakes.lining-thickness": [1, 20, "mm"],
+    "brakes.disc-thickness": [5, 40, "mm"],
+    "driveline.axle-ratio": [2, 7.5, "1"],
+    "driveline.axle-ratio-tag": [2, 7.5, "1"],
+    "brakes.disc-runout": [0, 0.5, "mm"],
+    "steering.king-pin-play": [0, 10, "mm"],
+    "brakes.fluid-boiling-point": [80, 600, "deg?"],
+  },
+  fahrenheitFrom: {
+    "electrics.vent-temperature": 25,
+    "road.temperature-after-20": 130,
+    "visit.ambient-temperature": 45,
+    "brakes.fluid-boiling-point": 300,
+  },
+  unitsMeant: {
+    "brakes.lining-thickness": { mil: "mm" },
+    "brakes.disc-thickness": { mil: "mm" },
+    "wheels.tread-depth": { mil: "mm" },
+    "engine.vacuum": { in: "inHg" },
+  },
+  inTenths: ["electrics.volts-rest", "electrics.volts-cranking", "electrics.volts-charging"],
+  inHundredths: ["driveline.axle-ratio", "driveline.axle-ratio-tag"],
+  noughtIsTight: /play/u,
+  denied: {
+    "identity.originality": { "original-to-car": "other-type" },
+    "body.paint-history": { refinished: "original", original: "refinished", repaired: "original" },
+    "identity.miles-claim": { actual: "unknown" },
+    "body.magnet": { holds: "falls" },
+    "engine.rebuild-claim": { rebuilt: "never" },
+    "identity.registration": { current: "lapsed" },
+    "underbody.floor-repair": { patched: "as-built", replaced: "as-built" },
+    "driveline.tank-inside": { rusty: "clean" },
+    "interior.trim-history": { original: "retrimmed-right" },
+    "identity.title-holder": { "seller-in-hand": "seller-not-in-hand" },
+    "wheels.wheel-kind": { "original-to-car": "other-type" },
+  },
+  notByNo: /^identity\.(?!lien)/u,
+  notByPraise:
+    /^identity\.|^visit\.|^body\.|fluid-kind|brakes\.circuit|tire-age|tire-construction|wheel-kind|fixing-kind|collision|rebuild|trim-history|floor-repair|damp|^road\.|smoke|leaks/u,
+};
