@@ -12,6 +12,8 @@ import { violationsOnScreens } from "./setup/sweep.ts";
 const service = useService();
 const browser = useBrowser();
 
+const atLength = process.env["BROWSER"] === "full";
+
 async function idsShown(page: Page, { name }: Screen): Promise<string[]> {
   return rawIdsIn(await page.locator("body").innerText()).map((id) => `${name}: ${id} is shown`);
 }
@@ -35,6 +37,7 @@ test("every screen keeps the rules of WCAG 2.2 AA that axe can check, fits a pho
   const people = await demoPeople(service());
   const car = await compareDemoCar(people, "sovrano");
   const all = await screens(service(), people, car, await stateDemoCar(people, "larksong"));
-  const found = await violationsOnScreens(all, (person) => openPage(browser(), person), idsShown);
+  const here = atLength ? all : all.filter((screen) => screen.atLength !== true);
+  const found = await violationsOnScreens(here, (person) => openPage(browser(), person), idsShown);
   expect(found).toEqual([]);
 });

@@ -17,6 +17,8 @@ export interface Screen {
   readonly before?: (page: Page) => Promise<void>;
   /** `false`: only what is in sight. */
   readonly whole?: boolean;
+  /** A state of what stands here in another state too: `npm run test:browser` looks at both, every run at the other. */
+  readonly atLength?: true;
 }
 
 /** Has a file of the fixtures read on the page that reads them. */
@@ -93,13 +95,14 @@ export async function screens(
     { name: "home-buyer", by: buyer, address: "/" },
     { name: "home-inspector", by: inspector, address: "/" },
     { name: "cars", by: buyer, address: "/cars" },
-    { name: "cars-none", by: buyer, address: "/cars?q=zeppelin" },
+    { name: "cars-none", by: buyer, address: "/cars?q=zeppelin", atLength: true },
     { name: "new-car", by: dealer, address: "/cars/new" },
     { name: "car-dealer", by: dealer, address: `/cars/${car.vehicle}` },
     { name: "car-buyer", by: buyer, address: `/cars/${car.vehicle}` },
     { name: "statement", by: buyer, address: `/report-versions/${car.statement}`, whole: false },
     {
       name: "statement-silent",
+      atLength: true,
       by: buyer,
       address: `/report-versions/${car.statement}?show=silent`,
       whole: false,
@@ -113,8 +116,8 @@ export async function screens(
     { name: "sheet-visit", by: dealer, address: `/reports/${revised}` },
     { name: "report-pictures", by: buyer, address: `/report-versions/${pictured.inspection}/pictures` },
     { name: "draft-pictures", by: dealer, address: `/reports/${revised}/pictures` },
-    { name: "car-pictures", by: buyer, address: `/cars/${pictured.vehicle}/pictures` },
-    { name: "case-pictures", by: buyer, address: `/cases/${pictured.case}/pictures` },
+    { name: "car-pictures", by: buyer, address: `/cars/${pictured.vehicle}/pictures`, atLength: true },
+    { name: "case-pictures", by: buyer, address: `/cases/${pictured.case}/pictures`, atLength: true },
     { name: "case-pictured", by: buyer, address: `/cases/${pictured.case}` },
     {
       name: "reading-spoken",
@@ -124,6 +127,7 @@ export async function screens(
     },
     {
       name: "reading-sheet",
+      atLength: true,
       by: inspector,
       address: `/reports/${walked}/reading`,
       before: async (page) => {
@@ -131,7 +135,7 @@ export async function screens(
         await page.getByRole("button", { name: "Change" }).first().click();
       },
     },
-    { name: "walk-gate", by: inspector, address: `/reports/${walked}` },
+    { name: "walk-gate", by: inspector, address: `/reports/${walked}`, atLength: true },
     {
       name: "walk",
       by: inspector,
@@ -154,6 +158,7 @@ export async function screens(
     { name: "comparison", by: buyer, address: comparison },
     {
       name: "comparison-matter",
+      atLength: true,
       by: buyer,
       address: comparison,
       before: (page) =>
@@ -187,9 +192,16 @@ export async function screens(
       },
     },
     { name: "comparison-lines", by: buyer, address: `${comparison}?view=items`, whole: false },
-    { name: "comparison-open", by: buyer, address: `${comparison}?open=${first}`, whole: false },
+    {
+      name: "comparison-open",
+      by: buyer,
+      address: `${comparison}?open=${first}`,
+      whole: false,
+      atLength: true,
+    },
     {
       name: "comparison-sheet",
+      atLength: true,
       by: buyer,
       address: `${comparison}?order=sheet&section=engine`,
       whole: false,
@@ -198,6 +210,7 @@ export async function screens(
     { name: "comparison-checks", by: buyer, address: `${comparison}?view=checks`, whole: false },
     {
       name: "comparison-choosing",
+      atLength: true,
       by: buyer,
       address: comparison,
       whole: false,
@@ -208,8 +221,8 @@ export async function screens(
     },
     { name: "released-dealer", by: dealer, address: "/released" },
     { name: "released-buyer", by: buyer, address: "/released" },
-    { name: "released-inspector", by: inspector, address: "/released" },
-    { name: "summary", by: buyer, address: `/summaries/${summary.id}` },
+    { name: "released-inspector", by: inspector, address: "/released", atLength: true },
+    { name: "summary", by: buyer, address: `/summaries/${summary.id}`, atLength: true },
     {
       name: "summary-approve",
       by: buyer,
@@ -222,12 +235,12 @@ export async function screens(
     },
     { name: "landed-cost", by: buyer, address: `/cases/${money}/landed-cost` },
     { name: "decisions", by: buyer, address: "/decisions" },
-    { name: "decisions-dealer", by: dealer, address: "/decisions" },
+    { name: "decisions-dealer", by: dealer, address: "/decisions", atLength: true },
     { name: "costs", by: buyer, address: "/costs" },
     { name: "case-bought", by: buyer, address: `/cases/${carried.caseId}` },
     { name: "before-money", by: buyer, address: `/cases/${carried.caseId}/before-money` },
     { name: "hand-over", by: buyer, address: `/hand-overs/${carried.id}` },
-    { name: "hand-over-dealer", by: dealer, address: `/hand-overs/${carried.id}` },
+    { name: "hand-over-dealer", by: dealer, address: `/hand-overs/${carried.id}`, atLength: true },
     {
       name: "carry",
       by: nobody,
