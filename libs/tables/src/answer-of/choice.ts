@@ -8,6 +8,7 @@ import { remembered } from "../remembered/index.ts";
 import { sensedIn } from "../sensed-words/index.ts";
 import { answered, unanswered } from "./context.ts";
 import type { Answered, Asked } from "./context.ts";
+import { asksForFault } from "./questions.ts";
 import { writtenOptions } from "./written-options.ts";
 
 type Option = NonNullable<Item["choice"]>["options"][number];
@@ -129,15 +130,52 @@ const badOption = (asked: Asked): Answered => {
     : answered({ kind: "choice", option: only.id }, false);
 };
 
-/** `Musty smell: Y` is the option its own name holds. */
-const namedOption = (asked: Asked): Answered | undefined => {
+/** The option that a question names: `Musty smell?`, `Is the boot dry?`. */
+const namedOption = (asked: Asked): Option | undefined => {
+  const words = asked.labels.flatMap(({ stems }) => stems).join(" ");
   const ownNames = new Set(stemsOf(asked.item.words.american));
-  const words = asked.labels.flatMap(({ stems }) => stems).filter((stem) => !ownNames.has(stem));
-  const named = bestOption(asked, words.join(" "));
-  const option = asked.item.choice?.options.find(({ id }) => id === named?.option);
-  return option === undefined || option.call === "good"
-    ? undefined
-    : answered({ kind: "choice", option: option.id }, false);
+  const others = words.split(" ").filter((stem) => !ownNames.has(stem));
+  const named = bestOption(asked, others.join(" ")) ?? bestOption(asked, words);
+  return named?.sure === true ? asked.item.choice?.options.find(({ id }) => id === named.option) : undefined;
+};
+
+/** Whether what the item asks for is trouble by its own name, as smoke or a leak is. */
+const asksForTrouble = ({ item }: Asked): boolean =>
+  item.id === "brakes.pedal-sink" ||
+  item.choice?.options.some(({ id, call }) => id === "none" && call === "good") === true;
+
+const chosen = (option: string, sure: boolean): Answered => answered({ kind: "choice", option }, sure);
+
+/** `Does it smoke? Yes, blue`: what the remark says, then what the question names; yes to trouble is never the good answer. */
+const yesOption = (asked: Asked): Answered => {
+  const question = asked.labels.map(({ text }) => text).join(" ");
+  const noted = bestOption(asked, asked.note) ?? bestOption(asked, `${question} ${asked.note}`);
+  const named = namedOption(asked);
+  const bad = new Set(optionsCalled(asked, true).map(({ id }) => id));
+  if (
+    asked.note !== "" &&
+    noted?.sure === true &&
+    bad.has(noted.option) &&
+    (named === undefined || bad.has(named.id))
+  )
+    return chosen(noted.option, false);
+  if (named !== undefined && named.id !== "none") return chosen(named.id, named.call === "good");
+  if (asksForTrouble(asked)) return badOption(asked);
+  return asksForFault(asked.labels) ? unanswered("bad-but-not-how") : goodOption(asked);
+};
+
+/** No to one trouble of several says nothing of the others: oil that is not milky may be low. */
+const noOption = (asked: Asked): Answered => {
+  const named = namedOption(asked);
+  const good = goodOption(asked);
+  const unsure = good.ok ? { ...good, sure: false } : good;
+  if (asksForTrouble(asked)) {
+    const noted = badOption(asked);
+    return noted.ok && asked.note !== "" ? { ...noted, sure: false } : unsure;
+  }
+  if (named?.call === "good" || named === undefined)
+    return asksForFault(asked.labels) && named === undefined ? unsure : badOption(asked);
+  return optionsCalled(asked, true).length === 1 ? unsure : unanswered("no-such-word");
 };
 
 const bySense = (asked: Asked): Answered => {
@@ -151,7 +189,12 @@ const bySense = (asked: Asked): Answered => {
           ("working" in sense && sense.working === "yes"),
       ),
   );
-  const made = good ? goodOption(asked) : unanswered("no-such-word");
+  const stems = new Set(stemsOf(plain(asked.value.text)));
+  const bad = new Set(optionsCalled(asked, true).map(({ id }) => id));
+  const against = knownPhrases(asked.item).some(
+    ({ option, stems: phrase }) => bad.has(option) && phrase.every((stem) => stems.has(stem)),
+  );
+  const made = good && !against ? goodOption(asked) : unanswered("no-such-word");
   return made.ok ? { ...made, sure: false } : made;
 };
 
@@ -196,9 +239,9 @@ export const choiceOf = (asked: Asked): Answered => {
   const says = asked.value.outcome?.says;
   const own = outcomeOf(asked.value.text) === undefined ? spokenOption(asked) : undefined;
   if (own !== undefined) return own;
-  if (says === "yes") return namedOption(asked) ?? goodOption(asked);
+  if (says === "yes") return yesOption(asked);
   if (says === "good") return goodOption(asked);
-  if (says === "no") return namedOption(asked) === undefined ? badOption(asked) : goodOption(asked);
+  if (says === "no") return noOption(asked);
   if (says === "bad" || says === "partly") return badOption(asked);
   return bySense(asked);
 };

@@ -6,6 +6,7 @@ import { sensedIn } from "../sensed-words/index.ts";
 import type { Sensed } from "../sensed-words/index.ts";
 import { answered, unanswered } from "./context.ts";
 import type { Answered, Asked } from "./context.ts";
+import { asksForFault } from "./questions.ts";
 
 type Fault = Extract<Answer, { kind: "faults" }>["found"][number];
 
@@ -26,7 +27,10 @@ const [NEAR, FAR] = [24, 48];
 
 /** A size beside the word: `40 mm perforation`, `rust hole 1 in`. */
 const extentNear = (text: string, { start, end }: Sensed, reach: number): Fault["extent"] => {
-  for (const part of [text.slice(end, end + reach), text.slice(Math.max(0, start - 16), start)]) {
+  for (const part of [
+    text.slice(end, end + reach),
+    text.slice(Math.max(0, start - 16), start).replace(/^.*[,;]/s, ""),
+  ]) {
     const numbers = numbersOf(part, { comma: false });
     const [value] = numbers?.values ?? [];
     if (numbers?.unit === undefined || value === undefined || value < 0) continue;
@@ -67,17 +71,35 @@ const isGood = (text: string): boolean =>
 
 const none: Answer = { kind: "faults", found: [], denied: "all" };
 
+/** `Any rust? Yes` finds it, and `Free of rust? No` finds it too. */
+const byQuestion = (asked: Asked): Answered | undefined => {
+  const says = asked.value.outcome?.says;
+  if (says !== "yes" && says !== "no") return undefined;
+  const { found, denied } = foundIn(asked, asked.labels.map((label) => label.text).join(" "));
+  if (found.length === 0 && denied.length > 0)
+    return says === "yes"
+      ? answered(none)
+      : answered({ kind: "faults", found: denied.slice(0, 1).map((kind) => ({ kind })), denied: [] }, false);
+  if (found.length > 0)
+    return answered(says === "yes" ? { kind: "faults", found, denied: [] } : none, found.length === 1);
+  const trouble =
+    asksForFault(asked.labels) || /\b(?:any|signs?|evidence)\b/i.test(asked.labels[0]?.text ?? "");
+  const noted = foundIn(asked, asked.note).found;
+  if ((says === "yes") !== trouble) return undefined;
+  if (noted.length > 0) return answered({ kind: "faults", found: noted, denied: [] });
+  return says === "yes" || !NAMES_TROUBLE.test(asked.item.id) ? unanswered("bad-but-not-how") : undefined;
+};
+
+/** Items whose bare name, answered with no, says that there is none. */
+const NAMES_TROUBLE = /faults$|jacking-damage$/;
+
 /** Faults by their words, in the value or, where that says no more than that it is bad, in the note. A tick is that there are none. */
 export const faultsOf = (asked: Asked): Answered => {
   const { value, note } = asked;
   const own = foundIn(asked, [value.text, value.remark ?? ""].join(" "));
   if (own.found.length > 0) return answered({ kind: "faults", found: own.found, denied: own.denied });
-  const question =
-    value.outcome?.says === "yes" || value.outcome?.says === "no"
-      ? foundIn(asked, asked.labels.map((label) => label.text).join(" ")).found
-      : [];
-  if (question.length > 0)
-    return answered(value.outcome?.says === "yes" ? { kind: "faults", found: question, denied: [] } : none);
+  const asking = byQuestion(asked);
+  if (asking !== undefined) return asking;
   const noted = foundIn(asked, note);
   const says = value.outcome?.says;
   if (says === "good" || says === "yes") return answered(none, noted.found.length === 0);
@@ -85,7 +107,8 @@ export const faultsOf = (asked: Asked): Answered => {
     if (noted.found.length > 0) return answered({ kind: "faults", found: noted.found, denied: [] });
     return unanswered("bad-but-not-how");
   }
-  if (says === "no" || isGood(value.text)) return answered(none);
+  if (says === "no") return answered(none, false);
+  if (isGood(value.text)) return answered(none);
   if (own.denied.length > 0)
     return answered({
       kind: "faults",

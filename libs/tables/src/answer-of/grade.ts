@@ -69,8 +69,15 @@ const houseGrade = (text: string, item: string): Answered => {
   return unanswered("no-such-word");
 };
 
+/** `Is the headlining torn?` */
+const namesFault = (text: string): boolean =>
+  sensedIn(text).some(
+    ({ senses, denied }) =>
+      !denied && senses.some((sense) => "fault" in sense || ("general" in sense && sense.general === "bad")),
+  );
+
 /** A grade on the sheet's own scale, on the usual words or letters, or by a word of wear. */
-export const gradeOf = ({ item, value, scale, note }: Asked): Answered => {
+export const gradeOf = ({ item, value, scale, note, labels }: Asked): Answered => {
   const text = loose(value.text);
   const own = onScale(value.text, scale) ?? onScale(text, scale);
   if (own !== undefined && scale !== undefined) return on(scale, own);
@@ -79,6 +86,12 @@ export const gradeOf = ({ item, value, scale, note }: Asked): Answered => {
   const letter = onScale(text, LETTERS);
   if (letter !== undefined) return on(LETTERS, letter, /^[A-DF]/.test(value.text.trim()));
   if (value.numeric) return unanswered("no-scale");
+  const says = value.outcome?.says;
+  const faulty = (says === "yes" || says === "no") && labels.some((label) => namesFault(label.text));
+  if (faulty)
+    return says === "no"
+      ? unanswered("no-such-word")
+      : answered({ kind: "grade", scale: "house", value: "heavy-wear" }, false);
   if (value.outcome?.says === "good" || value.outcome?.says === "yes")
     return answered({ kind: "grade", scale: "house", value: "even-wear" }, false);
   if (value.outcome?.says === "bad" || value.outcome?.says === "no") {

@@ -7,6 +7,7 @@ import { answered, unanswered } from "./context.ts";
 import type { Answered, Asked } from "./context.ts";
 import { faultsOf } from "./faults.ts";
 import { gradeOf } from "./grade.ts";
+import { asksForFault } from "./questions.ts";
 import { readingOf } from "./reading.ts";
 
 type Working = Extract<Answer, { kind: "working" }>["value"];
@@ -41,6 +42,8 @@ const workingBySense = (text: string): Answered => {
 const workingOf = (asked: Asked): Answered => {
   const { value, note } = asked;
   const says = value.outcome?.says;
+  if ((says === "yes" || says === "no") && asksForFault(asked.labels))
+    return working(says === "yes" ? "no" : "yes", false);
   if (says === "good" || says === "yes") return working("yes");
   if (says === "partly") return working("intermittent");
   if (says === "bad" || says === "no") {
@@ -80,6 +83,7 @@ const presenceOf = (asked: Asked): Answered => {
       if ("fault" in sense && sense.fault === "missing-piece") return presence("absent");
       if ("general" in sense && sense.general === "good" && good !== undefined) return presence(good, false);
     }
+  if (/^no\s+\p{L}/iu.test(value.text)) return presence("absent");
   if (/^(slight|strong|some|faint|a little|seen|sighted|shown)\b/i.test(value.text))
     return presence("present");
   return unanswered("no-such-word");
@@ -95,7 +99,9 @@ const saysOfWork = (text: string): boolean =>
 
 /** A code is what stands there, spaces put in order; a word of a checklist is none. */
 const codeOf = ({ item, value }: Asked): Answered => {
-  const text = value.text.replaceAll(/\s+/g, " ").trim();
+  const whole = value.text.replaceAll(/\s+/g, " ").trim();
+  const text =
+    item.id === "wheels.tire-identification" ? whole.replace(/^(?:date|dot|week|code)\b:?\s+/i, "") : whole;
   if (outcomeOf(value.text) !== undefined || text === "" || saysOfWork(text))
     return unanswered("no-such-word");
   const system = item.code?.system ?? "text";

@@ -74,12 +74,14 @@ export const readingOf = (asked: Asked): Answered => {
   const found = spec === undefined ? undefined : written(asked, spec);
   if (spec === undefined || found === undefined) return unanswered("no-number");
   if (found.values.length > MOST_READINGS) return unanswered("no-number");
+  // Between figures of one reading stand no words: `165 dry / 175 wet` are two.
+  const alike = found.values.length === 1 || asked.value.numeric || asked.value.text === "";
   if (found.unit === undefined) {
     const unit = guessed(spec, found.values);
-    return unit === undefined ? unanswered("not-plausible") : answer(found.values, unit, true);
+    return unit === undefined ? unanswered("not-plausible") : answer(found.values, unit, alike);
   }
   const unit = fitted(spec, found.unit);
   if (!sameDimension(spec, unit)) return unanswered("other-unit");
   const plausible = found.values.every((value) => isPlausible(spec, value, unit));
-  return plausible ? answer(found.values, unit, true) : unanswered("not-plausible");
+  return plausible ? answer(found.values, unit, alike) : unanswered("not-plausible");
 };

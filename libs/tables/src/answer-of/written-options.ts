@@ -27,7 +27,7 @@ const SMOKE = {
 export const writtenOptions: readonly WrittenOption[] = [
   ...of("visit.opinion", {
     "for-less":
-      "would buy for less; yes for less; yes at a lower price; only for less; at the right price; if the price is right",
+      "would buy at a lower price; buy at a lower price; would buy for less; yes for less; yes at a lower price; only for less; at the right price; if the price is right",
   }),
   ...of("identity.title-holder", {
     "seller-in-hand": "yes; in hand; present; seen; with seller; held; clear and in hand",

@@ -81,7 +81,8 @@ const tickOf = (text: string): Heading | undefined => {
     return { role: "tick", grade: text.trim(), ...(outcome === undefined ? {} : { outcome }) };
   }
   const outcome = TICKS[word] ?? outcomeOf(text);
-  return outcome === undefined ? undefined : { role: "tick", outcome };
+  // Dark is a color of oil before it is a heading.
+  return outcome === undefined || word === "dark" ? undefined : { role: "tick", outcome };
 };
 
 const isCylinder = (text: string): boolean =>
@@ -109,6 +110,9 @@ export const headingsOf = (texts: readonly string[]): (Heading | undefined)[] =>
 /** `Rating 1-4`, `Grade A-E`, `Score /10`. */
 const SCALE = /\s+(?:\d\s*(?:-|–|to)\s*\d{1,2}|[a-f]\s*(?:-|–|to)\s*[a-f]|\/\s*\d{1,2}|out of \d{1,2})$/;
 
+/** `G/F/P`: the letters by which a column grades. */
+const LETTERS = /^\(?(?:e|vg|g|f|p)(?:\s*[/|]\s*(?:e|vg|g|f|p)){2,4}\)?$/;
+
 /**
  * What a cell says as a heading; nothing where it is the name of something or a value.
  *
@@ -120,6 +124,7 @@ export const headingOf = (text: string): Heading | undefined => {
   const tick = tickOf(text);
   if (tick !== undefined && !byWord.has(word)) return tick;
   const role =
+    (LETTERS.test(word) ? ("value" as const) : undefined) ??
     byWord.get(word) ??
     byWord.get(word.replace(/\s*[([].*[)\]]\s*$/, "")) ??
     byWord.get(word.replace(SCALE, ""));

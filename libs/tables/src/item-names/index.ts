@@ -55,6 +55,14 @@ const SAYS_LITTLE = 0.15;
 /** Words of condition say little of what is meant: rust in a floor is asked of the floor. */
 const OF_CONDITION: ReadonlySet<string> = new Set([
   "rust",
+  "rusty",
+  "corrosion",
+  "torn",
+  "tear",
+  "stain",
+  "perished",
+  "cracked",
+  "corroded",
   "damage",
   "dent",
   "hole",

@@ -9,7 +9,7 @@ export type Outcome =
 const WORDS: readonly (readonly [outcome: Outcome, words: string])[] = [
   [
     { says: "good" },
-    "ok;okay;o.k.;o.k;pass;passed;p;good;fine;✓;✔;☑;√;✅;👍;satisfactory;sat;acceptable;no issues;no issue;no fault;no faults;no problems;no defects;nothing found;as expected;normal;correct;sound;serviceable;all ok;all good;a-ok;green",
+    "ok;okay;o.k.;o.k;pass;passed;p;good;fine;✓;✔;☑;√;✅;👍;satisfactory;sat;acceptable;no issues;no issue;no fault;no faults;no problems;no defects;no damage;no marks;nothing found;as expected;normal;correct;sound;serviceable;all ok;all good;a-ok;green",
   ],
   [
     { says: "bad" },

@@ -83,6 +83,17 @@ const sourcesIn = (claim: Claim, { item, at }: Candidate, reading: Reading): rea
   ];
 };
 
+const sideOf = (labels: readonly Label[]): string | undefined => {
+  const sides = (["left", "right"] as const).filter((side) => labels.some(({ places }) => places.has(side)));
+  return sides.length === 1 ? sides[0] : undefined;
+};
+
+/** `R dampers | n/s wet`: a name that seems to say right beside words that say left may mean the rear. */
+const contradicts = (where: readonly Label[], words: Label): boolean => {
+  const [named, said] = [sideOf(where), sideOf([words])];
+  return named !== undefined && said !== undefined && named !== said;
+};
+
 /** Where the name does not say it, what is bad is where its own words or the note say (`Brake lights: no, LH out`). */
 const withNote = (claim: Claim, candidate: Candidate, answer: Answer, reading: Reading): Places => {
   const named = placed(claim, candidate, reading, []);
@@ -102,6 +113,7 @@ const withNote = (claim: Claim, candidate: Candidate, answer: Answer, reading: R
   const fault = worn || isBad(answer, candidate.item, reading);
   const reads = answer.kind === "reading" || answer.kind === "code";
   if (!fault && !reads) return places;
+  if (contradicts(claim.where, words)) return { positions: [], how: "said" };
   const narrowed = placed(claim, candidate, reading, [words]);
   return narrowed.positions.length > 0 && narrowed.positions.length < places.positions.length
     ? { ...narrowed, how: narrowed.positions.length === 1 || words.all ? "said" : "some" }
@@ -182,6 +194,14 @@ const WHOLE = 0.6;
 /** A name of which less than half is understood must fit all the better for it. */
 const [HALF, LEAST_IN_PART] = [0.5, 0.58];
 
+/** `11.8 / 11.9 mm` of two discs says not which is which. */
+const leavesOpen = (answer: Answer, { positions }: Places): boolean =>
+  positions.length > 1 && answer.kind === "reading" && answer.values.length > 1;
+
+/** `All ok except RR` is not said of all. */
+const makesExceptions = (text: string): boolean =>
+  /\b(?:except|apart from|other than)\b|\bbar (?:the|one)\b/i.test(text);
+
 type Tried =
   | { readonly ok: true; readonly meant: Meant }
   | { readonly ok: false; readonly why: RefusedBecause; readonly fit: number; readonly item: string };
@@ -238,6 +258,7 @@ const attempt = (said: Claim, candidate: Candidate, reading: Reading): Tried => 
     canBeAll(made.answer, item, reading) && (places.how !== "all" || candidate.share >= WHOLE);
   if (
     places.positions.length === 0 ||
+    leavesOpen(made.answer, places) ||
     (places.how === "all" && !everywhere) ||
     (places.how === "some" && !everywhere && places.positions.length > 2)
   )
@@ -291,7 +312,11 @@ const refusedOf = (tried: readonly Tried[]): Proposal => {
  * What a claim may mean, best first; or why it means nothing that the sheet asks.
  */
 export const propose = (claim: Claim, reading: Reading): Proposal => {
-  const tried = candidatesOf(claim, reading).map((candidate) => attempt(claim, candidate, reading));
+  const candidates = candidatesOf(claim, reading);
+  const [likeliest] = candidates;
+  if (likeliest?.item.positions !== undefined && makesExceptions(claim.value.text))
+    return { ok: false, why: "no-place", item: likeliest.item.id };
+  const tried = candidates.map((candidate) => attempt(claim, candidate, reading));
   const meant = tried
     .flatMap((one) => (one.ok ? [one.meant] : []))
     .toSorted((a, b) => b.confidence - a.confidence);

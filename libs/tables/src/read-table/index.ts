@@ -2,10 +2,13 @@ import type { FindingInput } from "@evenhand/shared/finding";
 import type { GradeScale, VehicleForm } from "@evenhand/shared/report";
 import type { Item, Sheet } from "@evenhand/shared/sheet";
 import type { Book } from "../grid/index.ts";
+import { factsIn, placedParts } from "../cell-parts/index.ts";
 import { itemsNamed } from "../item-names/index.ts";
 import { notedNumbers } from "../answer-of/reading.ts";
 import { labelOf } from "../label/index.ts";
 import type { Label } from "../label/index.ts";
+import { letterGradesOf } from "../letter-grades/index.ts";
+import type { LetterGrades } from "../letter-grades/index.ts";
 import { lineName } from "../line-name/index.ts";
 import { propose } from "../propose/index.ts";
 import type { Meant, Proposal, Reading } from "../propose/index.ts";
@@ -61,9 +64,21 @@ const proposalFor = (
   return read.preamble ? inPreamble(proposal) : proposal;
 };
 
-/** A letter that the sheet explains says what it stands for. */
-const marked = (claim: Claim, marks: ReadonlyMap<string, Outcome>): Claim => {
-  const outcome = marks.get(claim.value.text.trim().toLowerCase());
+/** What a sheet says of its own letters. */
+type Explained = {
+  readonly marks: ReadonlyMap<string, Outcome>;
+  readonly letters: LetterGrades | undefined;
+};
+
+/** A letter that the sheet explains says what it stands for: a grade, or good and bad. */
+const marked = (claim: Claim, { marks, letters }: Explained): Claim => {
+  const written = claim.value.text.trim().toLowerCase();
+  const grade = letters?.names.get(written);
+  if (letters !== undefined && grade !== undefined) {
+    const { outcome: _outcome, ...value } = claim.value;
+    return { ...claim, value: { ...value, text: grade, numeric: false }, scale: letters.scale, rated: true };
+  }
+  const outcome = marks.get(written);
   return outcome === undefined
     ? claim
     : { ...claim, value: { ...claim.value, text: "", outcome, numeric: false } };
@@ -100,6 +115,34 @@ const ofEach = (claim: Claim, sheet: Sheet, around: readonly string[]): readonly
   }));
 };
 
+const placesOf = ({ proposal }: Asked): readonly string[] => {
+  const [best] = proposal.ok ? proposal.meant : [];
+  return best === undefined ? [] : best.positions.map((position) => `${best.item.id} ${position}`);
+};
+
+/** Whether parts of a cell are of different things, and at least two are understood. */
+const areApart = (parts: readonly Asked[]): boolean => {
+  const said = parts.map(placesOf);
+  const all = said.flat();
+  return said.filter(({ length }) => length > 0).length > 1 && new Set(all).size === all.length;
+};
+
+/** How well a part must fit to be taken out of its cell: no word of prose is an item. */
+const PART_FIT = 0.5;
+
+const fits = ({ claim, proposal }: Asked): boolean =>
+  claim.value.outcome?.says !== "unseen" && proposal.ok && (proposal.meant[0]?.confidence ?? 0) >= PART_FIT;
+
+/** A cell as what it says of one thing, or of each of several. */
+const taken = (claim: Claim, ask: (claim: Claim) => Asked): readonly Asked[] => {
+  const whole = ask(claim);
+  if (claim.names.length === 0) return [whole];
+  const placed = placedParts(claim).map(ask);
+  if (placed.length > 1 && placed.every(fits) && areApart(placed)) return placed;
+  const facts = factsIn(claim).map(ask);
+  return facts.length > 1 && facts.every(fits) && areApart(facts) ? facts : [whole];
+};
+
 const askAll = (
   book: Book,
   reading: Omit<Reading, "around" | "sections">,
@@ -114,15 +157,16 @@ const askAll = (
   const rows = book.grids.flatMap((grid) =>
     rowsOf(grid, writing, namesItem).map((read) => ({ grid: grid.name, read })),
   );
-  const marks = marksOf(book.grids);
+  const explained = { marks: marksOf(book.grids), letters: letterGradesOf(book.grids) };
+  const ask = (grid: string, read: ReadRow, claim: Claim): Asked => {
+    const line = lineName(claim, read.around);
+    return { claim, grid, read, line, proposal: proposalFor(claim, read, reading, settled.get(line)) };
+  };
   const asked = rows.flatMap(({ grid, read }) =>
     read.claims
       .flatMap((said) => ofEach(said, reading.sheet, read.around))
-      .map((said) => {
-        const claim = marked(said, marks);
-        const line = lineName(claim, read.around);
-        return { claim, grid, read, line, proposal: proposalFor(claim, read, reading, settled.get(line)) };
-      }),
+      .map((said) => marked(said, explained))
+      .flatMap((claim) => taken(claim, (one) => ask(grid, read, one))),
   );
   return { asked, rows };
 };

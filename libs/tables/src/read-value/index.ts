@@ -2,6 +2,7 @@ import type { Firmness } from "@evenhand/shared/finding";
 import { outcomeOf } from "../outcome-words/index.ts";
 import type { Outcome } from "../outcome-words/index.ts";
 import { isNumeric, numbersOf } from "./numbers.ts";
+import { withoutShorthand } from "./shorthand.ts";
 import type { Numbers, Writing } from "./numbers.ts";
 
 /** What a cell says, taken apart as far as it can be without knowing of what. */
@@ -50,7 +51,7 @@ const ledBy = (text: string): { readonly outcome: Outcome | undefined; readonly 
  * @example readValue("7/32\" (uneven)", { comma: false }).numbers // { values: [0.21875], unit: "in", of32: true }
  */
 export const readValue = (cell: string, writing: Writing): Value => {
-  const { text: whole, remark } = bracketOf(cell.trim());
+  const { text: whole, remark } = bracketOf(withoutShorthand(cell.trim()));
   const { outcome, text } = ledBy(whole);
   const numbers = numbersOf(text, writing);
   return {

@@ -131,6 +131,13 @@ const joined = (values: readonly Value[]): Value | undefined => {
 
 type Said = { readonly value: Value; readonly column: number; readonly rated?: boolean | undefined };
 
+/** Under `OK? Y/N` yes is good, whatever is asked: of a noise, that there is none. */
+const judged = ({ heading }: Column, value: Value): Value => {
+  const says = value.outcome?.says;
+  if (!/\b(?:ok|okay|pass)\b/i.test(heading) || (says !== "yes" && says !== "no")) return value;
+  return { ...value, outcome: says === "yes" ? good : bad };
+};
+
 const RATING = /^\s*(?:rating|grade|score|marks?|points)\b/i;
 
 /** `Rating 1-4`: its figures are marks, and what was measured stands elsewhere. */
@@ -143,7 +150,7 @@ const mainValue = (row: Row, plan: Plan, writing: Writing): Said | undefined => 
     if (isBlank(text) || row.cells[column.index]?.under === "left") return [];
     if (column.role === "tick") return [{ value: ticked(text, column, writing), column: column.index }];
     if (column.role !== "value") return [];
-    const value = crossed(text, column, plan, readValue(text, writing));
+    const value = judged(column, crossed(text, column, plan, readValue(text, writing)));
     return [{ value, column: column.index, rated: isRating(column, text) }];
   });
   const figures = said.filter(({ rated }) => rated !== true);

@@ -1,0 +1,93 @@
+import { labelOf } from "../label/index.ts";
+import { readValue } from "../read-value/index.ts";
+import type { Value } from "../read-value/index.ts";
+import { sensedIn } from "../sensed-words/index.ts";
+import type { Claim } from "../table-claims/index.ts";
+import { placedValue } from "./placed-value.ts";
+
+/** Where one fact ends and the next begins; a comma between figures is a decimal. */
+const BETWEEN = /\s*;\s+|,\s+|\s+[/–-]\s+/;
+
+/** More parts than these are prose. */
+const MOST_PARTS = 5;
+
+const partsIn = (text: string): readonly string[] => {
+  const parts = text.split(BETWEEN).filter((part) => /[\p{L}\d]/u.test(part));
+  return parts.length > 1 && parts.length <= MOST_PARTS ? parts : [];
+};
+
+/** Bare figures have the unit that stands with another: `L 8 mm, R 7`. */
+const read = (parts: readonly string[]): readonly Value[] => {
+  const values = parts.map((part) => readValue(part, { comma: false }));
+  const units = [...new Set(values.flatMap(({ numbers }) => numbers?.unit ?? []))];
+  return values.map((value) => {
+    const unit = value.numbers?.unit ?? (units.length === 1 ? units[0] : undefined);
+    return value.numbers === undefined || unit === undefined
+      ? value
+      : { ...value, numbers: { ...value.numbers, unit } };
+  });
+};
+
+const splits = ({ value, rated, column }: Claim): boolean =>
+  rated !== true &&
+  column >= 0 &&
+  value.outcome === undefined &&
+  !/\b(?:but|except|exc|bar)\b/i.test(value.text);
+
+/**
+ * A cell that says something of each of several places, as a claim for each.
+ *
+ * @returns nothing unless every part of it begins or ends with a place of its own
+ * @example placedParts(claimOf("Headlamps", "L ok, R dim")).length // 2
+ */
+export const placedParts = (claim: Claim): readonly Claim[] => {
+  if (!splits(claim)) return [];
+  const placed = partsIn(claim.value.text).map(placedValue);
+  const places = placed.map((part) => [...(part?.place.places ?? [])].toSorted().join(" "));
+  if (placed.length < 2 || new Set(places).size < places.length) return [];
+  const known = placed.flatMap((part) => (part === undefined ? [] : [part]));
+  if (known.length < placed.length) return [];
+  return read(known.map(({ rest }) => rest)).map((value, at) => ({
+    ...claim,
+    value,
+    where: [...claim.where, ...known.slice(at, at + 1).map(({ place }) => place)],
+  }));
+};
+
+/** Names of a row that stand for several things, one for each part: `Horn / wipers / washers | ok / ok / no`. */
+const namesIn = ({ names }: Claim, count: number): readonly string[] => {
+  const own = names.at(-1)?.text.split(/\s*[/,&+]\s*|\s+and\s+/) ?? [];
+  return own.length === count ? own : [];
+};
+
+/**
+ * A cell of several facts, as a claim for each: what is said of the row's name, with the part's own words.
+ *
+ * @example factsIn(claimOf("Coolant", "clean, good to -25 C")).length // 2
+ */
+export const factsIn = (claim: Claim): readonly Claim[] => {
+  if (!splits(claim)) return [];
+  const parts = partsIn(claim.value.text);
+  const own = namesIn(claim, parts.length);
+  return read(parts).map((value, at) => {
+    const name = own[at];
+    const beside = claim.names.map(({ text }) => labelOf(`${text} ${wordsOf(parts[at] ?? "")}`));
+    const alone = labelOf(wordsOf(parts[at] ?? ""));
+    const names = name === undefined ? [alone, ...beside, ...claim.names] : [labelOf(name)];
+    const where = name === undefined ? claim.where : [labelOf(name)];
+    return { ...claim, names, where, value, note: "" };
+  });
+};
+
+/** A part's words that may name something: without figures but those of engine speed, words of condition, and single letters. */
+const wordsOf = (part: string): string => {
+  const named = sensedIn(part).reduceRight(
+    (text, { start, end }) => `${text.slice(0, start)} ${text.slice(end)}`,
+    part,
+  );
+  return named
+    .replaceAll(/(?<![a-z\d])[-+]?(?![1-4][05]00\b)\d[\d.,/:"]*/gi, " ")
+    .replaceAll(/(?<![\w'])[a-z](?![\w'])/gi, " ")
+    .replaceAll(/\s+/g, " ")
+    .trim();
+};

@@ -1,0 +1,71 @@
+import type { GradeScale } from "@evenhand/shared/report";
+import { gradeScale } from "../answer-of/grade.ts";
+import type { Grid } from "../grid/index.ts";
+
+/** Grades that people write as one letter or two, worst first. No source: common practice. */
+const GRADES: readonly (readonly [letters: string, name: string])[] = [
+  ["p", "poor"],
+  ["f", "fair"],
+  ["g", "good"],
+  ["vg", "very good"],
+  ["e", "excellent"],
+];
+
+/** Letters of a sheet that grade, by themselves in a cell, and the scale they are on. */
+export type LetterGrades = { readonly scale: GradeScale; readonly names: ReadonlyMap<string, string> };
+
+/** `G`, `F` and `P` are good, fair and poor only together: `F` beside `P` alone is a failure beside a pass. */
+const gradesOf = (letters: ReadonlySet<string>): LetterGrades | undefined => {
+  const used = GRADES.filter(([letter]) => letters.has(letter));
+  if (used.length < 3 || !letters.has("g") || !letters.has("p")) return undefined;
+  const names = used.map(([, name]) => name);
+  return {
+    scale: gradeScale(`letters-${used.map(([letter]) => letter).join("")}`, names),
+    names: new Map(used),
+  };
+};
+
+/** `G = good  F = fair  P = poor` explains each letter by its own word. */
+export const explainedLetters = (text: string): LetterGrades | undefined =>
+  gradesOf(
+    new Set(
+      GRADES.flatMap(([letter, name]) =>
+        new RegExp(`(?<!\\w)${letter}\\s*(?:=|:|-|–|is)\\s*(?<!very )${name}\\b`, "i").test(text)
+          ? [letter]
+          : [],
+      ),
+    ),
+  );
+
+/** `G/F/P`, `Rating (E/G/F/P)` over a column. */
+const headed = (text: string): LetterGrades | undefined => {
+  const list = /(?<!\w)[A-Z]{1,2}(?:\s*[/|,]\s*[A-Z]{1,2}){2,4}(?!\w)/.exec(text)?.[0];
+  const letters = list?.toLowerCase().split(/\W+/) ?? [];
+  return letters.every((letter) => GRADES.some(([known]) => known === letter))
+    ? gradesOf(new Set(letters))
+    : undefined;
+};
+
+/** With no key at all: a sheet that answers `G`, `F` and `P` again and again. */
+const used = (texts: readonly string[]): LetterGrades | undefined => {
+  const letters = texts.map((text) => text.trim()).filter((text) => /^(?:P|F|G|VG|E)$/.test(text));
+  const twice = letters
+    .filter((letter, at) => letters.indexOf(letter) !== at)
+    .map((letter) => letter.toLowerCase());
+  return gradesOf(new Set(twice));
+};
+
+/**
+ * The letters by which a sheet grades, from its key, a heading, or from their use.
+ *
+ * @returns nothing where letters stand for something else, as `P` and `F` for pass and fail
+ * @example letterGradesOf([grid("Item,G/F/P")])?.names.get("p") // "poor"
+ */
+export const letterGradesOf = (grids: readonly Grid[]): LetterGrades | undefined => {
+  const texts = grids.flatMap(({ rows }) => rows.flatMap(({ cells }) => cells.map(({ text }) => text)));
+  for (const text of texts) {
+    const found = explainedLetters(text) ?? headed(text);
+    if (found !== undefined) return found;
+  }
+  return used(texts);
+};
