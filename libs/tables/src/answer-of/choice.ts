@@ -109,8 +109,12 @@ const optionsCalled = (asked: Asked, bad: boolean): Option[] =>
     id === "not-known" ? false : bad ? isBadCall(call) : call === "good",
   );
 
+/** Of what kind a thing is, whether original or another's, no tick, cross or mark says. */
+const OF_KIND = /^(?:interior\.trim-history|body\.paint-history|body\.panel-material|wheels\.wheel-kind)$/;
+
 /** The best of an item's options: what a tick stands for. */
 const goodOption = (asked: Asked): Answered => {
+  if (OF_KIND.test(asked.item.id)) return unanswered("no-such-word");
   const [first, ...others] = optionsCalled(asked, false);
   if (first === undefined) return unanswered("no-such-word");
   return answered(
@@ -123,7 +127,7 @@ const badOption = (asked: Asked): Answered => {
   const noted = bestOption(asked, asked.note);
   if (noted !== undefined) return answered({ kind: "choice", option: noted.option }, noted.sure);
   // That a part is another's, or a paper another car's, is never said by a cross alone.
-  if (asked.item.section === "identity") return unanswered("bad-but-not-how");
+  if (asked.item.section === "identity" || OF_KIND.test(asked.item.id)) return unanswered("bad-but-not-how");
   const [only, ...others] = optionsCalled(asked, true);
   return only === undefined || others.length > 0
     ? unanswered("bad-but-not-how")

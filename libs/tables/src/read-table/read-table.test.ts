@@ -221,3 +221,18 @@ test("what was settled of a place this car does not have is read as if nothing h
   const settled = new Map([[line ?? "", { item: "no.such-item", positions: ["left-front"] }]]);
   expect(readTable(bookOf(csv), sheetVersion1, { settled }).rows).toEqual(read(csv).rows);
 });
+
+test("what a row's remark says of a place is of the cross under it, and of no other", () => {
+  expect(short("Check,LF,RF,LR,RR,Remarks\nBrake hoses,✓,✓,X,✓,LR cracked at ferrule\n").at(-2)).toBe(
+    'brakes.hoses@left-rear {"kind":"faults","found":[{"kind":"crack"}],"denied":[]}',
+  );
+  expect(short("Check,LF,RF,LR,RR,Remarks\nBrake hoses,✓,✓,X,✓,RR cracked at ferrule\n")).toHaveLength(3);
+});
+
+test("a ticked row is no heading, and a cross says nothing of what kind a thing is", () => {
+  const rows = "Horn,✓,,\nNoise,,✓,see note\nHandbrake,,✓,\nHeater,✓,,\n";
+  expect(short(`Engine,OK,Not OK,Remarks\n${rows}`)).toContain(
+    'brakes.parking-brake@ {"kind":"working","value":"no"}',
+  );
+  expect(short("Check,LF,RF\nWheel kind,✓,X\n")).toEqual([]);
+});

@@ -8,7 +8,7 @@ import type { Outcome } from "../outcome-words/index.ts";
 import { sensedIn } from "../sensed-words/index.ts";
 
 const FACT =
-  /^(photos?|pictures?|disclaimer|seen at|seen on|insp|section|chapter|client|customer|buyer|purchaser|seller|vendor|owner|dealer|vehicle|car|make|model|year|yr|date|day|inspector|inspected|technician|mechanic|assessor|appraiser|appraised|valuer|reader|writer|author|tester|tested|examiner|surveyor|surveyed|address|phone|telephone|tel|e-?mail|location|place|site|report|reference|ref|stock|lot|job|invoice|price|asking|weather|page|prepared|signed|signature|colou?r|reg|registration|plate|body style|engine size|time|trim|company|firm|form|version|sheet|garage|city|state|country|zip|make\/model|make and model|doors|transmission|instructed|commissioned|requested|purpose|duration|started|finished|arrival|completed|checked|done|printed|our ref|your ref)\b/i;
+  /^(section total|sub-?total|grand total|total|average|photos?|pictures?|disclaimer|seen at|seen on|insp|section|chapter|client|customer|buyer|purchaser|seller|vendor|owner|dealer|vehicle|car|make|model|year|yr|date|day|inspector|inspected|technician|mechanic|assessor|appraiser|appraised|valuer|reader|writer|author|tester|tested|examiner|surveyor|surveyed|address|phone|telephone|tel|e-?mail|location|place|site|report|reference|ref|stock|lot|job|invoice|price|asking|weather|page|prepared|signed|signature|colou?r|reg|registration|plate|body style|engine size|time|trim|company|firm|form|version|sheet|garage|city|state|country|zip|make\/model|make and model|doors|transmission|instructed|commissioned|requested|purpose|duration|started|finished|arrival|completed|checked|done|printed|our ref|your ref)\b/i;
 const FACT_TAIL =
   /^\s*(\b(name|no|number|by|for|on|of|code|type|style|size|address|at|date|details?|description|and model|make|model)\b\.?|#|[.:/&]|\s)*$/i;
 
@@ -116,7 +116,10 @@ const worstFirst = (named: readonly Named[]): string[] => {
 
 /** Whether a text is a legend of grades or of marks. */
 export const isLegend = (text: string): boolean =>
-  legendIn(text).length >= 2 || marksIn(text).length >= 2 || explainedLetters(text) !== undefined;
+  legendIn(text).length >= 2 ||
+  marksIn(text).length >= 2 ||
+  explainedLetters(text) !== undefined ||
+  /[✓✔☑√]\s*=\s*\p{L}/u.test(text);
 
 const MEANINGS: readonly (readonly [words: RegExp, outcome: Outcome])[] = [
   [/^not (?:tested|checked|tried)|^untested/i, { says: "unseen", reason: "not-tested" }],

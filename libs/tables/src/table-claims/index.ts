@@ -60,12 +60,18 @@ export type Plan = {
 
 const TICKS = /^[✓✔☑√✅]$|^(ok|yes|y)$/i;
 
-const crossedColumns = (columns: readonly Column[], rows: readonly Row[]): Set<number> =>
-  new Set(
-    columns.flatMap(({ index }) =>
-      rows.some((row) => TICKS.test(row.cells[index]?.text.trim() ?? "")) ? [index] : [],
-    ),
+/** Where one corner is ticked, an x under another crosses out. */
+const crossedColumns = (columns: readonly Column[], rows: readonly Row[]): Set<number> => {
+  const ticked = columns.filter(({ index }) =>
+    rows.some((row) => TICKS.test(row.cells[index]?.text.trim() ?? "")),
   );
+  const atPlaces = ticked.some(({ role }) => role === "at");
+  return new Set(
+    columns
+      .filter((column) => ticked.includes(column) || (atPlaces && column.role === "at"))
+      .map(({ index }) => index),
+  );
+};
 
 /** What the columns of one table beside others say for each of its rows. */
 export const planOf = (columns: readonly Column[], table: Table): Plan => {
@@ -228,8 +234,16 @@ const headedUnit = (heading: string): UnitSymbol | undefined =>
 const cylinderName = (plan: Plan, heading: string): Label[] =>
   ofCylinders(plan.columns) ? [beside("cylinder", heading)] : [];
 
+/** `LR cracked` beside a cross under LR, `surface rust` beside crosses under both rears: what the row's remark says of a cell. */
+const isSharedBy = ({ places }: Label, { outcome, remark }: Value, note: string): boolean => {
+  if (note === "" || outcome?.says !== "bad" || remark !== undefined || places.size === 0) return false;
+  return [...labelOf(note.replaceAll(/\b(front|rear)s\b/gi, "$1")).places].every((place) =>
+    places.has(place),
+  );
+};
+
 /** Cells whose column says where, or names what was looked at: a claim each. */
-const crossClaims = (row: Row, plan: Plan, label: string, writing: Writing): Claim[] =>
+const crossClaims = (row: Row, plan: Plan, label: string, writing: Writing, rowNote: string): Claim[] =>
   plan.columns.flatMap((column): Claim[] => {
     const text = textAt(row, column);
     if ((column.role !== "at" && column.role !== "item") || isBlank(text)) return [];
@@ -247,7 +261,8 @@ const crossClaims = (row: Row, plan: Plan, label: string, writing: Writing): Cla
           : [beside(label, column.heading), heading];
     const unit = heading.unit ?? own.unit ?? unitFor(row, plan) ?? labelOf(plan.over).unit;
     const where = [...whereOf(row, plan, label), heading];
-    const note = [pinned, value.remark ?? ""].filter((one) => one !== "").join("; ");
+    const shared = isSharedBy(heading, value, rowNote) ? rowNote : "";
+    const note = [pinned, value.remark ?? "", shared].filter((one) => one !== "").join("; ");
     return [
       {
         names,
@@ -296,7 +311,7 @@ const rowClaim = (
 export const claimsOf = (row: Row, plan: Plan, writing: Writing): RowClaims => {
   const label = labelText(row, plan);
   const note = noteOf(row, plan);
-  const cross = crossClaims(row, plan, label, writing);
+  const cross = crossClaims(row, plan, label, writing, note);
   const main = mainValue(row, plan, writing) ?? spotReadings(row, plan, writing);
   const own = main === undefined || label === "" ? [] : [rowClaim(row, plan, label, main, note, false)];
   const claims = [...own, ...cross];

@@ -71,7 +71,11 @@ const sameTwice = (texts: readonly string[]): boolean => {
     );
 };
 
+/** A tick stands in a row, and heads nothing. */
+const TICKED = /^[✓✔☑√✅✗✘☒❌]$/;
+
 const headsColumns = (texts: readonly string[]): boolean => {
+  if (texts.some((text) => TICKED.test(text.trim()))) return false;
   const roles = headingsOf(texts);
   if (
     countsUp(texts) &&
