@@ -133,13 +133,22 @@ const PART_FIT = 0.5;
 const fits = ({ claim, proposal }: Asked): boolean =>
   claim.value.outcome?.says !== "unseen" && proposal.ok && (proposal.meant[0]?.confidence ?? 0) >= PART_FIT;
 
+/** A figure names its item by its unit as well; of words taken out of a cell a person says whether that is what they were of. */
+const toSettle = (part: Asked): Asked =>
+  !part.proposal.ok || part.claim.value.numbers !== undefined
+    ? part
+    : {
+        ...part,
+        proposal: { ...part.proposal, meant: part.proposal.meant.map((one) => ({ ...one, sure: false })) },
+      };
+
 /** A cell as what it says of one thing, or of each of several. */
 const taken = (claim: Claim, ask: (claim: Claim) => Asked): readonly Asked[] => {
   const whole = ask(claim);
   if (claim.names.length === 0) return [whole];
   const placed = placedParts(claim).map(ask);
   if (placed.length > 1 && placed.every(fits) && areApart(placed)) return placed;
-  const facts = factsIn(claim).map(ask);
+  const facts = factsIn(claim).map(ask).map(toSettle);
   return facts.length > 1 && facts.every(fits) && areApart(facts) ? facts : [whole];
 };
 
