@@ -58,6 +58,7 @@ const inTenths = (numbers: readonly SaidNumber[]): readonly SaidNumber[] => {
 
 export const readingAnswer = (item: Item, said: SaidOf, compiled: CompiledLexicon): Answer | undefined => {
   const { answering } = compiled.lexicon;
+  if (answering.notWith[item.id]?.test(said.text) === true) return undefined;
   const numbers = answering.inTenths.includes(item.id) ? inTenths(said.numbers) : said.numbers;
   for (const heard of numbers) {
     const number =

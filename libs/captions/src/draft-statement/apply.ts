@@ -127,9 +127,11 @@ export const retract = (
   words: readonly SaidWord[],
 ): void => {
   const { conditions } = draft.context.compiled.lexicon;
+  // "Worn but not torn": that a fault is not there leaves the grade.
   const denied = words
     .flatMap(({ negated, meanings }) => (negated ? meanings : []))
-    .flatMap((one) => (one.is === "condition" ? (conditions[one.condition]?.senses ?? []) : []));
+    .map((one) => (one.is === "condition" ? (conditions[one.condition]?.senses ?? []) : []))
+    .flatMap((senses) => (senses.some((sense) => "fault" in sense) ? [] : senses));
   for (const place of places) {
     const answer = draft.remarks.get(keyOf(item.id, place))?.answer;
     if (answer?.kind === "grade" && denied.some((sense) => "grade" in sense && sense.grade === answer.value))

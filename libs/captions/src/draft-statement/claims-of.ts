@@ -10,7 +10,7 @@ import { sayOfView } from "./of-view.ts";
 import { isOfWholeCar, spokenOf, wholeCar } from "./part-meant.ts";
 import { ALL_OF_THEM, NONE_OF_THAT, OF_THE_REST, OF_VIEW, REPLY } from "./phrases.ts";
 import { replyOfPart } from "./question.ts";
-import { sayAgain, sayTurnedRound, takeBack, takeOut } from "./said-again.ts";
+import { sayAgain, sayTurnedRound, takeBack, takeOut, takeOutAlso } from "./said-again.ts";
 import { isFaint, isFitted, isInList, saysSomething } from "./says-something.ts";
 import { merged, replaced } from "./sides.ts";
 
@@ -20,6 +20,10 @@ export const claimsOf = (draft: Draft, breath: Breath): readonly string[] => {
   const entries = spokenOf(draft, breath);
   const asked = state.asked;
   state.asked = undefined;
+  const { excepted } = state;
+  state.excepted = undefined;
+  if (excepted !== undefined && piece.join === "and" && entries.length > 0 && !saysSomething(draft, breath))
+    return takeOutAlso(draft, { ...breath, entries }, excepted);
   const part = replyOfPart(draft, { ...breath, entries });
   if (part !== undefined) return part;
   // "Lights?" "All of them."

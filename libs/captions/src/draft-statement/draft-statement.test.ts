@@ -53,6 +53,17 @@ test.each([
     ["body.faults left-rocker -corrosion -perforation", "body.faults right-rocker -corrosion -perforation"],
   ],
   ["There is a dent in the left fender.", ["body.faults left-front-fender dent"]],
+  ["Everything works except the clock and the radio.", ["electrics.clock no", "electrics.radio no"]],
+  [
+    "The fuel gauge and the clock work, all but the clock and the fuel gauge.",
+    ["electrics.clock no", "electrics.fuel-gauge no"],
+  ],
+  ["Everything works except the heater fan, which only has one speed.", []],
+  [
+    "The driver's seat is worn but not torn.",
+    ["interior.seats left-front heavy-wear", "interior.seat-faults left-front -tear"],
+  ],
+  ["Oil pressure is forty cold.", []],
   ["The hood has a chip and the roof has a scratch.", ["body.faults hood chip", "body.faults roof scratch"]],
   [
     "The rear main is dry, and so is the gearbox.",

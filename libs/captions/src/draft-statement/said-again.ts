@@ -1,6 +1,6 @@
 import { apply } from "./apply.ts";
 import type { Breath } from "./breath.ts";
-import { isPlaced, keyOf } from "./draft.ts";
+import { isPlaced, keyOf, wordsOf } from "./draft.ts";
 import type { Draft } from "./draft.ts";
 import type { Entry } from "./entries.ts";
 import { bringIntoView, isOnlyPlace } from "./in-view.ts";
@@ -37,18 +37,17 @@ export const sayAgain = (draft: Draft, breath: Breath, entries: readonly Entry[]
 export const takeOut = (draft: Draft, breath: Breath): readonly string[] => {
   const { state } = draft;
   const last = state.last.map((key) => draft.remarks.get(key)).filter((one) => one !== undefined);
+  const whole = state.last;
   // "All but the left dipper": of something that is not known nothing is taken out.
   if (breath.entries.length === 0 && breath.words.length === 0 && !isOnlyPlace(draft, breath)) return [];
   const group =
     breath.entries.length > 0
       ? breath.entries
       : state.entries.map((entry) => ({ ...entry, sides: replaced(entry.sides, breath.sides) }));
-  const isWorking = last.some(({ answer }) => answer.kind === "working" && answer.value === "yes");
-  for (const entry of group)
-    for (const { item, places } of draft.targets.of(entry, breath))
-      for (const place of places)
-        if (last.some((one) => one.item === item.id && one.position === place))
-          draft.remarks.delete(keyOf(item.id, place));
+  const isWorking =
+    last.some(({ answer }) => answer.kind === "working" && answer.value === "yes") ||
+    ALL_WORKS.test(wordsOf(draft, { from: Math.max(0, breath.piece.from - 12), to: breath.piece.from }));
+  forget(draft, group, breath, whole);
   bringIntoView(draft, group);
   state.applied = false;
   const says = saysSomething(draft, breath) && breath.words.length > 0;
@@ -56,9 +55,40 @@ export const takeOut = (draft: Draft, breath: Breath): readonly string[] => {
     state.applied = true;
     return apply(draft, group, breath, false);
   }
-  if (!isWorking) return [];
+  if (!isWorking || isExplained(draft, breath)) return [];
   const words = state.words.map((word) => ({ ...word, negated: !word.negated }));
+  state.excepted = { last: whole, words };
   return apply(draft, group, { ...breath, words, numbers: [] }, false);
+};
+
+/** "Everything works except the clock": no part is named of which it is taken out. */
+const ALL_WORKS =
+  /\b(?:everything|it all|all of it|the lot)(?: (?!not\b|no\b)[a-z]+){0,4} (?:work|working|function|functioning|operational)(?: [a-z]+){0,2}? (?:except|but|apart|aside|bar|save|other|with)\b/u;
+
+/** "Except the fan, which only has one speed": what is wrong with it is said behind it, and not that it does nothing. */
+const isExplained = (draft: Draft, { piece: { to } }: Breath): boolean =>
+  /^, (?:which|that|it|they) (?:(?:is|s|has|does|do|will|run) )?(?:only|just|slow|work|stick|come)\b/u.test(
+    wordsOf(draft, { from: to, to: to + 5 }),
+  );
+
+const forget = (draft: Draft, group: readonly Entry[], breath: Breath, keys: readonly string[]): void => {
+  for (const entry of group)
+    for (const { item, places } of draft.targets.of(entry, breath))
+      for (const place of places)
+        if (keys.includes(keyOf(item.id, place))) draft.remarks.delete(keyOf(item.id, place));
+};
+
+/** "… except the clock and the fuel gauge": the list of what is taken out goes on. */
+export const takeOutAlso = (
+  draft: Draft,
+  breath: Breath,
+  { last, words }: NonNullable<Draft["state"]["excepted"]>,
+): readonly string[] => {
+  forget(draft, breath.entries, breath, last);
+  bringIntoView(draft, breath.entries);
+  draft.state.excepted = { last, words };
+  if (isExplained(draft, breath)) return [];
+  return apply(draft, breath.entries, { ...breath, words, numbers: [] }, false);
 };
 
 export const takeBack = (draft: Draft, breath: Breath): void => {

@@ -21,6 +21,8 @@ export type State = {
   end: string | undefined;
   toldForSentence: boolean;
   hedgeNext: boolean;
+  /** A part was just taken out of what was said of many: what it was taken out of, and what is said of it. */
+  excepted: { readonly last: readonly string[]; readonly words: readonly SaidWord[] } | undefined;
   sentenceClaims: number;
   skip: boolean;
   correcting: boolean;
@@ -64,6 +66,7 @@ export const atFirst = (): State => ({
   end: undefined,
   toldForSentence: false,
   hedgeNext: false,
+  excepted: undefined,
   sentenceClaims: 0,
   skip: false,
   correcting: false,

@@ -8,7 +8,7 @@ const HEDGES =
 const ABOUT =
   "about; around; roughly; approximately; approx; nearly; almost; ish; somewhere around; give or take; and something; and a bit; and change; close to; perhaps; maybe; in the region of; some; or so; or thereabouts; something like";
 const TOLD =
-  "i was told; we were told; was told; were told; told me; told us; they tell me; they told me; he told me; she told me; always told me; the seller says; seller says; seller said; owner said; owner says; owner told; old owner said; previous owner said; previous owner told; vendor believe; vendor state; vendor report; vendor advise; vendor inform; vendor say; owner believe; seller believe; owner state; seller state; owner report; seller report; consignor state; consignor report; consignor believe; as advised by; as stated by; stated by; represented by; reported by; understood to; it is understood; i gather; according to; the previous owner claimed; the previous owner reckoned; supposedly; reportedly; apparently; allegedly; he said; she said; they said; he says; she says; they say; says the; wife says; husband says; wife tells; mechanic says; mechanic told; mechanic said; dad says; says he; says she; previous chap said; last owner said; last owner told; last owner says; the guy said; guy said; the fella; they claim; he claims; claimed to be; said to be; is said; so i am told; i am told; we are told; word is; from what i hear; i have heard; he swears; the paperwork says; the ad says; family says; family said; so he told me; from what they say; the consignor says; the owner tells me; tells me; told it; i hear";
+  "i was told; we were told; was told; were told; told me; told us; they tell me; they told me; he told me; she told me; always told me; the seller says; seller says; seller said; owner said; owner says; owner told; old owner said; previous owner said; previous owner told; vendor believe; vendor state; vendor report; vendor advise; vendor inform; vendor say; owner believe; seller believe; owner state; seller state; owner report; seller report; consignor state; consignor report; consignor believe; as advised by; as stated by; stated by; represented by; reported by; understood to; it is understood; i gather; according to; the previous owner claimed; the previous owner reckoned; supposedly; reportedly; apparently; allegedly; he said; she said; they said; he writes; she writes; he wrote; she wrote; his notes say; her notes say; the notes say; his note say; her note say; he says; she says; they say; says the; wife says; husband says; wife tells; mechanic says; mechanic told; mechanic said; dad says; says he; says she; previous chap said; last owner said; last owner told; last owner says; the guy said; guy said; the fella; they claim; he claims; claimed to be; said to be; is said; so i am told; i am told; we are told; word is; from what i hear; i have heard; he swears; the paperwork says; the ad says; family says; family said; so he told me; from what they say; the consignor says; the owner tells me; tells me; told it; i hear";
 
 const phrases = (words: string): readonly (readonly string[])[] =>
   words.split(";").map((one) => one.trim().split(" "));
@@ -16,7 +16,7 @@ const [hedges, abouts, told] = [phrases(HEDGES), phrases(ABOUT), phrases(TOLD)];
 
 /** Plurals and verb endings off, as the lexicon's stems have them. */
 const plain = (word: string): string =>
-  word.replace(/^(look|appear|seem|say|claim|swear|tell|believe|state|report|advise)s$/u, "$1");
+  word.replace(/^(look|appear|seem|say|claim|swear|tell|believe|state|report|advise|write)s$/u, "$1");
 
 const standsAt = (tokens: readonly RepairedToken[], at: number, phrase: readonly string[]): boolean =>
   phrase.every((word, index) => plain(tokens[at + index]?.stem ?? "") === plain(word));
@@ -30,6 +30,7 @@ const has = (
   for (let at = from; at < to; at += 1)
     if (
       !isGlance(tokens, at) &&
+      !isCountAhead(tokens, at) &&
       among.some((phrase) => at + phrase.length <= to && standsAt(tokens, at, phrase))
     )
       return true;
@@ -48,6 +49,12 @@ const isByNumber = (tokens: readonly RepairedToken[], from: number, to: number):
     if (numberAt(tokens, at) !== undefined) return true;
   return /^an?$/u.test(tokens[to]?.stem ?? "");
 };
+
+/** "Maybe six little dings": how many they are is unsure, and not that they are; a rough length is told by `about`. */
+const isCountAhead = (tokens: readonly RepairedToken[], at: number): boolean =>
+  /^(?:maybe|perhaps|probably)$/u.test(tokens[at]?.stem ?? "") &&
+  numberAt(tokens, at + 1) !== undefined &&
+  !/^(?:one|a|an)$/u.test(tokens[at + 1]?.stem ?? "");
 
 /** "Have a look", "look here": nobody says how a thing looks. */
 const isGlance = (tokens: readonly RepairedToken[], at: number): boolean =>

@@ -10,6 +10,8 @@ export type Answering = {
   readonly inTenths: readonly string[];
   /** Items whose figure may be said without its point: "three fifty-five". */
   readonly inHundredths: readonly string[];
+  /** Words beside which a figure is none of the item: what is asked for is the pressure of warm oil. */
+  readonly notWith: Readonly<Record<string, RegExp>>;
   /** Items that are nought where they are said to be tight. */
   readonly noughtIsTight: RegExp;
   /** What the denial of an option says, where it says anything: not original is of another kind, not repainted is original. */
@@ -19,6 +21,9 @@ export type Answering = {
   /** Items that praise says nothing of. */
   readonly notByPraise: RegExp;
 };
+
+/** Cold, and neither hot nor warm beside it. */
+const COLD_ALONE = /^(?!.*\b(?:hot|warm)\b).*\bcold\b/u;
 
 export const answering: Answering = {
   bareFigures: {
@@ -65,6 +70,7 @@ export const answering: Answering = {
   },
   inTenths: ["electrics.volts-rest", "electrics.volts-cranking", "electrics.volts-charging"],
   inHundredths: ["driveline.axle-ratio", "driveline.axle-ratio-tag"],
+  notWith: { "engine.oil-pressure-idle": COLD_ALONE, "engine.oil-pressure-2000": COLD_ALONE },
   noughtIsTight: /play/u,
   denied: {
     "identity.originality": { "original-to-car": "other-type" },

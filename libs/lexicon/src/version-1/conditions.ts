@@ -60,7 +60,7 @@ export const conditions: readonly Condition[] = [
     },
   ),
   condition(
-    "hole; rust hole; rust through; see the ground; can see the ground; see the road; see daylight through; rusted/rotted/rotten through; perforation; perforated; rot; rotten; rotting; rotted; pinhole; rotted out; rusted out; hole in it; put a screwdriver through it; rot through; eaten through; gone through; see daylight; daylight through it; finger through it; put my finger through it; see the road through it; swiss cheese; holed",
+    "hole; rust hole; rust through; see the ground; can see the ground; see the road; see daylight through; rusted/rotted/rotten through; perforation; perforated; rot; rotten; rotting; rotted; pinhole; rotted out; rusted out; hole in it; put a screwdriver through it; rot through; eaten through; gone through; see daylight; daylight through it; finger through it; put my finger through it; poke a finger through it; push a finger through it; rusted away; rotted away; rotten away; see the road through it; swiss cheese; holed",
     { fault: "perforation" },
   ),
   condition("filler; bondo; body filler; stopper; plastic filler; mud; putty", { fault: "filler" }),

@@ -6,7 +6,7 @@ export const roadOptions: readonly OptionWords[] = [
   ...of("road.take-up", {
     smooth:
       "smooth; smoothly; takes up smoothly; good; grabs well; takes up nicely; engages smoothly; fine; strong; no slip; does not slip; not slip; light no slip; bites well; bites cleanly; bites nicely; bite nicely; nicely; perfectly; bites low; bites where it should; like it should; as it should; light; light and smooth",
-    judders: "judder; chatter; shudder; grabby; grabs and",
+    judders: "judder; chatter; shudder; grabby; grabs and; grab a little; grab a bit; grab when hot",
     delayed: "delayed; slow to engage",
     slips: "slip; slipping; slips",
   }),
