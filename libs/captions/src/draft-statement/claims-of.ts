@@ -14,6 +14,9 @@ import { sayAgain, sayTurnedRound, takeBack, takeOut, takeOutAlso } from "./said
 import { isFaint, isFitted, isInList, saysSomething } from "./says-something.ts";
 import { merged, replaced } from "./sides.ts";
 
+/** Another of several that were named: "and the clock", ", the clock". */
+const goesOn = ({ join }: Piece): boolean => join === "and" || join === "comma";
+
 export const claimsOf = (draft: Draft, breath: Breath): readonly string[] => {
   const { state } = draft;
   const { piece } = breath;
@@ -22,7 +25,7 @@ export const claimsOf = (draft: Draft, breath: Breath): readonly string[] => {
   state.asked = undefined;
   const { excepted } = state;
   state.excepted = undefined;
-  if (excepted !== undefined && piece.join === "and" && entries.length > 0 && !saysSomething(draft, breath))
+  if (excepted !== undefined && goesOn(piece) && entries.length > 0 && !saysSomething(draft, breath))
     return takeOutAlso(draft, { ...breath, entries }, excepted);
   const part = replyOfPart(draft, { ...breath, entries });
   if (part !== undefined) return part;

@@ -55,6 +55,10 @@ test.each([
   ["There is a dent in the left fender.", ["body.faults left-front-fender dent"]],
   ["Everything works except the clock and the radio.", ["electrics.clock no", "electrics.radio no"]],
   [
+    "Everything works except the clock, the radio and the horn.",
+    ["electrics.clock no", "electrics.radio no", "electrics.horn no"],
+  ],
+  [
     "The fuel gauge and the clock work, all but the clock and the fuel gauge.",
     ["electrics.clock no", "electrics.fuel-gauge no"],
   ],
