@@ -5,7 +5,7 @@ import type { Cut } from "./cuts-at-marks.ts";
 import { innerCuts } from "./inner-cuts.ts";
 import type { Join, Piece } from "./piece.ts";
 
-export type { Join, Piece } from "./piece.ts";
+export type { Piece } from "./piece.ts";
 export { LEADS } from "./leads.ts";
 
 const insideMention = (mentions: readonly Mention[], covered: Uint8Array): void => {
