@@ -63,6 +63,8 @@ test.each([
     ["electrics.clock no", "electrics.fuel-gauge no"],
   ],
   ["Everything works except the heater fan, which only has one speed.", []],
+  ["Seats, driver's seat is torn.", ["interior.seat-faults left-front tear"]],
+  ["Doors, the driver's door has rust.", ["body.faults left-front-door corrosion"]],
   [
     "The driver's seat is worn but not torn.",
     ["interior.seats left-front heavy-wear", "interior.seat-faults left-front -tear"],
@@ -122,6 +124,13 @@ test.each([
   ["The gearbox weeps. Otherwise dry.", ["driveline.leaks-before gearbox weep"]],
 ])("%s", (text, expected) => {
   expect(draft(text).map(short).toSorted()).toEqual(expected.toSorted());
+});
+
+test("a lamp that may be the excepted one is claimed neither to work nor not to", () => {
+  const said = draft("All the lights work except the left rear.").map(short);
+  expect(said).toContain("electrics.lamps right-tail yes");
+  expect(said).toContain("electrics.lamps left-rear-turn no");
+  expect(said.filter((one) => /left-(?:tail|stop)/u.test(one))).toEqual([]);
 });
 
 test.each([

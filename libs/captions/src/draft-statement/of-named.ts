@@ -107,6 +107,20 @@ const isOfPresence = (draft: Draft, { subjects }: Entry): boolean => {
   return subjects.every(({ items }) => draft.items.get(items[0] ?? "")?.answer === "presence");
 };
 
+/** "Seats, driver's seat is torn": the topic, all of its kind, and then the one that is meant. */
+const areOfTopic = ({ state }: Draft, entries: readonly Entry[]): boolean => {
+  const items = new Set(state.entries.flatMap(({ subjects }) => subjects.map((one) => one.items[0])));
+  const isTopic =
+    state.entries.length > 0 && state.entries.every(({ plural, sides }) => plural && !isSided(sides));
+  return (
+    isTopic &&
+    entries.length > 0 &&
+    entries.every(({ sides, subjects }) => isSided(sides) && subjects.every((one) => items.has(one.items[0])))
+  );
+};
+
+const isSided = ({ adds, index }: Entry["sides"]): boolean => adds.length > 0 || index !== undefined;
+
 export const sayOfNamed = (draft: Draft, breath: Breath): readonly string[] => {
   const { state } = draft;
   const { piece, entries } = breath;
@@ -117,7 +131,8 @@ export const sayOfNamed = (draft: Draft, breath: Breath): readonly string[] => {
     state.open &&
     !state.correcting &&
     !(piece.join === "inner" && /^(?:it|they|there|that|we|i|he|she)\b/u.test(breath.text)) &&
-    state.entries.length > 0;
+    state.entries.length > 0 &&
+    !areOfTopic(draft, entries);
   const group = joins ? [...state.entries.filter((one) => !isWholeOf(one, entries)), ...entries] : entries;
   bringIntoView(draft, group);
   const made = apply(draft, group, breath, false);

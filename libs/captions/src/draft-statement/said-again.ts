@@ -48,6 +48,7 @@ export const takeOut = (draft: Draft, breath: Breath): readonly string[] => {
     last.some(({ answer }) => answer.kind === "working" && answer.value === "yes") ||
     ALL_WORKS.test(wordsOf(draft, { from: Math.max(0, breath.piece.from - 12), to: breath.piece.from }));
   forget(draft, group, breath, whole);
+  if (breath.entries.length === 0) forgetAround(draft, breath, whole);
   bringIntoView(draft, group);
   state.applied = false;
   const says = saysSomething(draft, breath) && breath.words.length > 0;
@@ -76,6 +77,26 @@ const forget = (draft: Draft, group: readonly Entry[], breath: Breath, keys: rea
     for (const { item, places } of draft.targets.of(entry, breath))
       for (const place of places)
         if (keys.includes(keyOf(item.id, place))) draft.remarks.delete(keyOf(item.id, place));
+};
+
+const OPPOSITES: readonly (readonly [string, string])[] = [
+  ["left", "right"],
+  ["front", "rear"],
+  ["upper", "lower"],
+];
+
+/** "All the lights work except the left rear": the left tail lamp may be meant, and the left headlamp's name does not say that it is in front. */
+const forgetAround = (draft: Draft, { sides: { adds } }: Breath, keys: readonly string[]): void => {
+  const said = new Set<string>(adds);
+  const others = OPPOSITES.flatMap(([a, b]) => [
+    ...(said.has(a) && !said.has(b) ? [b] : []),
+    ...(said.has(b) && !said.has(a) ? [a] : []),
+  ]);
+  for (const key of keys) {
+    const words = key.slice(key.indexOf("@") + 1).split("-");
+    if (words.some((word) => said.has(word)) && !words.some((word) => others.includes(word)))
+      draft.remarks.delete(key);
+  }
 };
 
 /** "… except the clock and the fuel gauge": the list of what is taken out goes on. */
