@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { useService } from "../api/setup/service.ts";
-import { loadWhole, violationsOn } from "./setup/accessibility.ts";
+import { atLength, loadWhole, violationsOn } from "./setup/accessibility.ts";
 import { useBrowser } from "./setup/browser.ts";
 import { compareDemoCar, demoPeople, stateDemoCar } from "./setup/demo-car.ts";
 import { openPage } from "./setup/pages.ts";
@@ -11,8 +11,6 @@ import { violationsOnScreens } from "./setup/sweep.ts";
 
 const service = useService();
 const browser = useBrowser();
-
-const atLength = process.env["BROWSER"] === "full";
 
 async function idsShown(page: Page, { name }: Screen): Promise<string[]> {
   return rawIdsIn(await page.locator("body").innerText()).map((id) => `${name}: ${id} is shown`);

@@ -71,8 +71,11 @@ const repeated = [
 export const shortenLists = (page: Page): Promise<void> =>
   page.locator(repeated).evaluateAll((elements) => elements.forEach((element) => element.remove()));
 
-/** With BROWSER=full every screen is looked at in every look, and where pictures are kept; else in one, always the same. */
-const inEveryLook = process.env["BROWSER"] === "full" || process.env["PICTURES"] !== undefined;
+/** `npm run test:browser`: everything, and not what every run does. */
+export const atLength = process.env["BROWSER"] === "full";
+
+/** At length every screen is looked at in every look, and where pictures are kept; else in one, always the same. */
+const inEveryLook = atLength || process.env["PICTURES"] !== undefined;
 
 /** By its name, so that of the screens about half are looked at in each. */
 function looksOf(name: string): readonly (typeof looks)[number][] {

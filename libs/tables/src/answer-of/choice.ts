@@ -109,6 +109,9 @@ const optionsCalled = (asked: Asked, bad: boolean): Option[] =>
     id === "not-known" ? false : bad ? isBadCall(call) : call === "good",
   );
 
+const badOptions = (asked: Asked): ReadonlySet<string> =>
+  new Set(optionsCalled(asked, true).map(({ id }) => id));
+
 /** Of what kind a thing is, whether original or another's, no tick, cross or mark says. */
 const OF_KIND = /^(?:interior\.trim-history|body\.paint-history|body\.panel-material|wheels\.wheel-kind)$/;
 
@@ -155,7 +158,7 @@ const yesOption = (asked: Asked): Answered => {
   const question = asked.labels.map(({ text }) => text).join(" ");
   const noted = bestOption(asked, asked.note) ?? bestOption(asked, `${question} ${asked.note}`);
   const named = namedOption(asked);
-  const bad = new Set(optionsCalled(asked, true).map(({ id }) => id));
+  const bad = badOptions(asked);
   if (
     asked.note !== "" &&
     noted?.sure === true &&
@@ -182,6 +185,15 @@ const noOption = (asked: Asked): Answered => {
   return optionsCalled(asked, true).length === 1 ? unsure : unanswered("no-such-word");
 };
 
+/** Whether every word of some bad answer stands there, whatever else does. */
+const hasBadWords = (asked: Asked): boolean => {
+  const stems = new Set(stemsOf(plain(asked.value.text)));
+  const bad = badOptions(asked);
+  return knownPhrases(asked.item).some(
+    ({ option, stems: phrase }) => bad.has(option) && phrase.every((stem) => stems.has(stem)),
+  );
+};
+
 const bySense = (asked: Asked): Answered => {
   const senses = sensedIn(asked.value.text);
   const good = senses.some(
@@ -193,12 +205,7 @@ const bySense = (asked: Asked): Answered => {
           ("working" in sense && sense.working === "yes"),
       ),
   );
-  const stems = new Set(stemsOf(plain(asked.value.text)));
-  const bad = new Set(optionsCalled(asked, true).map(({ id }) => id));
-  const against = knownPhrases(asked.item).some(
-    ({ option, stems: phrase }) => bad.has(option) && phrase.every((stem) => stems.has(stem)),
-  );
-  const made = good && !against ? goodOption(asked) : unanswered("no-such-word");
+  const made = good && !hasBadWords(asked) ? goodOption(asked) : unanswered("no-such-word");
   return made.ok ? { ...made, sure: false } : made;
 };
 

@@ -7,10 +7,7 @@ export type PlacedValue = { readonly place: Label; readonly rest: string };
 const MOST_WORDS = 3;
 
 const placeOf = (words: readonly string[]): Label | undefined => {
-  const text = words
-    .join(" ")
-    .replace(/:$/, "")
-    .replaceAll(/\b(front|rear)s\b/gi, "$1");
+  const text = words.join(" ").replace(/:$/, "");
   const label = labelOf(/\d/.test(text) ? "" : text);
   return isPlaceOnly(label) ? label : undefined;
 };

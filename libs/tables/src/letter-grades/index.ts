@@ -11,6 +11,12 @@ const GRADES: readonly (readonly [letters: string, name: string])[] = [
   ["e", "excellent"],
 ];
 
+/** How a key explains each of them. */
+const KEYS = GRADES.map(
+  ([letter, name]) =>
+    [letter, new RegExp(`(?<!\\w)${letter}\\s*(?:=|:|-|–|is)\\s*(?<!very )${name}\\b`, "i")] as const,
+);
+
 /** Letters of a sheet that grade, by themselves in a cell, and the scale they are on. */
 export type LetterGrades = { readonly scale: GradeScale; readonly names: ReadonlyMap<string, string> };
 
@@ -27,15 +33,7 @@ const gradesOf = (letters: ReadonlySet<string>): LetterGrades | undefined => {
 
 /** `G = good  F = fair  P = poor` explains each letter by its own word. */
 export const explainedLetters = (text: string): LetterGrades | undefined =>
-  gradesOf(
-    new Set(
-      GRADES.flatMap(([letter, name]) =>
-        new RegExp(`(?<!\\w)${letter}\\s*(?:=|:|-|–|is)\\s*(?<!very )${name}\\b`, "i").test(text)
-          ? [letter]
-          : [],
-      ),
-    ),
-  );
+  gradesOf(new Set(KEYS.flatMap(([letter, key]) => (key.test(text) ? [letter] : []))));
 
 /** `G/F/P`, `Rating (E/G/F/P)` over a column. */
 const headed = (text: string): LetterGrades | undefined => {
@@ -47,12 +45,16 @@ const headed = (text: string): LetterGrades | undefined => {
 };
 
 /** With no key at all: a sheet that answers `G`, `F` and `P` again and again. */
-const used = (texts: readonly string[]): LetterGrades | undefined => {
-  const letters = texts.map((text) => text.trim()).filter((text) => /^(?:P|F|G|VG|E)$/.test(text));
-  const twice = letters
-    .filter((letter, at) => letters.indexOf(letter) !== at)
-    .map((letter) => letter.toLowerCase());
-  return gradesOf(new Set(twice));
+const used = (grids: readonly Grid[]): LetterGrades | undefined => {
+  const once = new Set<string>();
+  const twice = new Set<string>();
+  for (const { rows } of grids)
+    for (const { cells } of rows)
+      for (const { text } of cells) {
+        const letter = text.trim();
+        if (/^(?:P|F|G|VG|E)$/.test(letter)) (once.has(letter) ? twice : once).add(letter);
+      }
+  return gradesOf(new Set([...twice].map((letter) => letter.toLowerCase())));
 };
 
 /**
@@ -62,10 +64,11 @@ const used = (texts: readonly string[]): LetterGrades | undefined => {
  * @example letterGradesOf([grid("Item,G/F/P")])?.names.get("p") // "poor"
  */
 export const letterGradesOf = (grids: readonly Grid[]): LetterGrades | undefined => {
-  const texts = grids.flatMap(({ rows }) => rows.flatMap(({ cells }) => cells.map(({ text }) => text)));
-  for (const text of texts) {
-    const found = explainedLetters(text) ?? headed(text);
-    if (found !== undefined) return found;
-  }
-  return used(texts);
+  for (const { rows } of grids)
+    for (const { cells } of rows)
+      for (const { text } of cells) {
+        const found = explainedLetters(text) ?? headed(text);
+        if (found !== undefined) return found;
+      }
+  return used(grids);
 };

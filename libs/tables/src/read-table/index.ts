@@ -144,12 +144,11 @@ const toSettle = (part: Asked): Asked =>
 
 /** A cell as what it says of one thing, or of each of several. */
 const taken = (claim: Claim, ask: (claim: Claim) => Asked): readonly Asked[] => {
-  const whole = ask(claim);
-  if (claim.names.length === 0) return [whole];
+  if (claim.names.length === 0) return [ask(claim)];
   const placed = placedParts(claim).map(ask);
   if (placed.length > 1 && placed.every(fits) && areApart(placed)) return placed;
   const facts = factsIn(claim).map(ask).map(toSettle);
-  return facts.length > 1 && facts.every(fits) && areApart(facts) ? facts : [whole];
+  return facts.length > 1 && facts.every(fits) && areApart(facts) ? facts : [ask(claim)];
 };
 
 const askAll = (

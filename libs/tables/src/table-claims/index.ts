@@ -237,9 +237,7 @@ const cylinderName = (plan: Plan, heading: string): Label[] =>
 /** `LR cracked` beside a cross under LR, `surface rust` beside crosses under both rears: what the row's remark says of a cell. */
 const isSharedBy = ({ places }: Label, { outcome, remark }: Value, note: string): boolean => {
   if (note === "" || outcome?.says !== "bad" || remark !== undefined || places.size === 0) return false;
-  return [...labelOf(note.replaceAll(/\b(front|rear)s\b/gi, "$1")).places].every((place) =>
-    places.has(place),
-  );
+  return [...labelOf(note).places].every((place) => places.has(place));
 };
 
 /** Cells whose column says where, or names what was looked at: a claim each. */
