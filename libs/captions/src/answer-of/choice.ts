@@ -47,8 +47,8 @@ export const choiceAnswer = (
   const options = optionsSaid(item, said);
   const firm = options.filter(({ word }) => !VAGUE.has(textOf(word)));
   const plain = firm.find(({ negated }) => !negated) ?? options.find(({ negated }) => !negated);
-  if (item.id === "identity.keys" && plain === undefined && said.isFirst && said.numbers.at(0)?.value === 2)
-    return choose("full-set");
+  const counted = compiled.lexicon.answering.byCount[item.id]?.[said.numbers.at(0)?.value ?? 0];
+  if (counted !== undefined && plain === undefined && said.isFirst) return choose(counted);
   if (item.id === "wheels.tire-age") return choose(ageOption(said, compiled));
   if (plain?.option === "tick-warm" && /\bcold\b/u.test(said.text) && !/\b(?:warm|hot)\b/u.test(said.text))
     return choose("tick-cold");

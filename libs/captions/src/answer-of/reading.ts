@@ -5,6 +5,10 @@ import { UnitSymbol as Unit } from "@evenhand/shared/unit";
 import type { UnitSymbol } from "@evenhand/shared/unit";
 import type { SaidNumber, SaidOf } from "./said.ts";
 
+/** "Replaced in 2009": a year, and no figure of anything. */
+const FIRST_YEAR = 1900;
+const IN_YEAR = /\b(?:in|since|from|during|until|till|back to)\b/u;
+
 /** A figure of degrees from here on is one of Fahrenheit, where the lexicon says nothing else of the item. */
 const FAHRENHEIT_FROM = 60;
 
@@ -15,13 +19,15 @@ const scaleOf = (from: number | undefined, value: number): string =>
 const readingOf = (
   item: Item,
   { value, unit }: Pick<SaidNumber, "value" | "unit">,
-  bare: boolean,
+  { bare, text, year }: SaidOf,
   { lexicon: { answering } }: CompiledLexicon,
 ): { value: number; unit: UnitSymbol } | undefined => {
   const own = item.reading;
   if (own === undefined || (unit === undefined && !bare)) return undefined;
   const plain = answering.bareFigures[item.id];
-  const given = unit === undefined ? plain?.[2] : (answering.unitsMeant[item.id]?.[unit] ?? unit);
+  if (unit === undefined && value >= FIRST_YEAR && value <= year && IN_YEAR.test(text)) return undefined;
+  const beside = answering.unitBeside[item.id]?.find(([word]) => word.test(text))?.[1];
+  const given = unit === undefined ? (beside ?? plain?.[2]) : (answering.unitsMeant[item.id]?.[unit] ?? unit);
   if (given === undefined) return undefined;
   // "Papers back to 1979" is no count of miles.
   if (unit === undefined && item.id === "identity.odometer" && value >= 1900 && value <= 2100)
@@ -41,7 +47,7 @@ const readingOf = (
 };
 
 const TIGHT =
-  /\b(?:tight|none|no (?:discernible|noticeable|real|excess|excessive|detectable|appreciable|significant|lost|unwanted) (?:free )?(?:play|motion|movement)|no play|no slop|no free play|no measurable)\b/u;
+  /\b(?:tight(?! for\b)|none|no (?:discernible|noticeable|real|excess|excessive|detectable|appreciable|significant|lost|unwanted) (?:free )?(?:play|motion|movement)|no play|no slop|no free play|no measurable)\b/u;
 
 /** "Twelve six" of a battery is 12.6. */
 const inTenths = (numbers: readonly SaidNumber[]): readonly SaidNumber[] => {
@@ -65,7 +71,7 @@ export const readingAnswer = (item: Item, said: SaidOf, compiled: CompiledLexico
       answering.inHundredths.includes(item.id) && heard.value > 200
         ? { ...heard, value: heard.value / 100 }
         : heard;
-    const read = readingOf(item, number, said.bare, compiled);
+    const read = readingOf(item, number, said, compiled);
     if (read !== undefined) return { kind: "reading", unit: read.unit, values: [{ value: read.value }] };
   }
   const isPlay = answering.noughtIsTight.test(item.id);

@@ -35,7 +35,10 @@ export const apply = (
     draft.state.words = breath.words;
     draft.state.numbers = breath.numbers;
   }
-  if (all.length > 0) draft.state.last = all;
+  if (all.length > 0) {
+    draft.state.last = all;
+    draft.state.lastAt = breath.piece.to;
+  }
   return all;
 };
 
@@ -56,7 +59,8 @@ const applyTo = (
         : undefined;
     if (code !== undefined && item.section === "wheels") numbersTaken = true;
     if (numbersTaken && item.answer === "reading") continue;
-    const words = breath.words.filter((word) => !mine.has(word));
+    const { saidTogether } = draft.context.compiled.lexicon.answering;
+    const words = breath.words.filter((word) => !mine.has(word) || saidTogether.includes(item.id));
     const said = saidTo(
       draft,
       numbersFor(draft, item, subject, entry, breath, numbersTaken),

@@ -50,12 +50,30 @@ const FILLERS = new Set([
   "man",
 ]);
 
-const sidesOf = (mentions: readonly Mention[], index: number | undefined, text: string): SaidSides => {
+/** "The driver's", and not "the driver's side". */
+const isSeat = (tokens: readonly RepairedToken[], { from, to }: Mention): boolean =>
+  /^(?:driver|passenger)$/u.test(tokens[from]?.stem ?? "") &&
+  tokens.slice(from, to).every(({ stem }) => stem !== "side");
+
+const sidesOf = (
+  tokens: readonly RepairedToken[],
+  mentions: readonly Mention[],
+  index: number | undefined,
+  text: string,
+): SaidSides => {
   const sides = mentions.filter((one) => one.is === "side");
   const adds = sides.flatMap((one) => (/^(?:all|both|other|this|spare)$/u.test(one.side) ? [] : one.adds));
   const has = (side: string): boolean => sides.some((one) => one.side === side);
   const five = /\b(?:all five|five of them|including the spare)\b/u.test(text);
-  return { adds, all: has("all") || has("both"), other: has("other"), spare: has("spare") || five, index };
+  const seat = sides.some((one) => isSeat(tokens, one));
+  return {
+    adds,
+    all: has("all") || has("both"),
+    other: has("other"),
+    spare: has("spare") || five,
+    ...(seat ? { seat } : {}),
+    index,
+  };
 };
 
 const HAS =
@@ -99,7 +117,7 @@ export const breathOf = (tokens: readonly RepairedToken[], piece: Piece, carried
   );
   const index = allNumbers.map((one) => indexOf(tokens, one)).find((one) => one !== undefined);
   const numbers = allNumbers.filter((one) => indexOf(tokens, one) === undefined && !isLimit(tokens, one));
-  const sides = sidesOf(piece.mentions, index, whole);
+  const sides = sidesOf(tokens, piece.mentions, index, whole);
   const isOnlyFiller = stems.every((stem) => FILLERS.has(stem) && stem !== "yes");
   const words = isOnlyFiller ? [] : wordsOf(tokens, piece, carried);
   const entries = ledTo(tokens, entriesOf(tokens, piece, sides, text));

@@ -8,10 +8,11 @@ import { isOnlyPlace, placedIn } from "./in-view.ts";
 import { nameOnly, sayOfNamed } from "./of-named.ts";
 import { sayOfView } from "./of-view.ts";
 import { isOfWholeCar, spokenOf, wholeCar } from "./part-meant.ts";
-import { ALL_OF_THEM, NONE_OF_THAT, OF_THE_REST, OF_VIEW, REPLY } from "./phrases.ts";
+import { NONE_OF_THAT, OF_THE_REST, OF_VIEW } from "./phrases.ts";
 import { replyOfPart } from "./question.ts";
+import { ALL_OF_THEM, askedAs, replyOf } from "./replies.ts";
 import { sayAgain, sayTurnedRound, takeBack, takeOut, takeOutAlso } from "./said-again.ts";
-import { isFaint, isFitted, isInList, saysSomething } from "./says-something.ts";
+import { isFaint, isFitted, isInList, saysFault, saysSomething } from "./says-something.ts";
 import { merged, replaced } from "./sides.ts";
 
 /** Another of several that were named: "and the clock", ", the clock". */
@@ -32,23 +33,28 @@ export const claimsOf = (draft: Draft, breath: Breath): readonly string[] => {
   // "Lights?" "All of them."
   if (asked?.words.length === 0 && entries.length === 0 && ALL_OF_THEM.test(breath.text))
     return sayOfView(draft, { ...breath, sides: { ...breath.sides, all: true }, yesOrNo: "yes" });
-  const reply = asked === undefined || asked.words.length === 0 ? undefined : REPLY.exec(breath.text);
-  if (asked !== undefined && reply !== null && reply !== undefined) {
-    const denies = reply.groups?.["no"] !== undefined;
-    const plain = breath.yesOrNo === "no" ? sayOfView(draft, { ...breath, entries }) : [];
-    if (plain.length > 0) return plain;
-    const words = asked.words
-      .filter((word) => !isFaint(draft, word))
-      .map((word) => (denies ? { ...word, negated: !word.negated } : word));
-    const group =
-      state.entries.length === 0 && isOfWholeCar(draft, asked) ? wholeCar(draft, asked) : state.entries;
-    return apply(draft, group, { ...asked, words, piece }, false);
+  const reply = asked === undefined || entries.length > 0 ? undefined : replyOf(breath.text);
+  if (asked !== undefined && reply !== undefined) {
+    // "Spare too?" "No."
+    if (asked.words.length === 0 && asked.same) return [];
+    if (asked.words.length > 0) return sayAsked(draft, { ...breath, entries }, asked, reply);
+    if (breath.yesOrNo === undefined && state.entries.length > 0 && !state.applied)
+      return sayOfView(draft, { ...breath, entries, words: [], yesOrNo: reply });
   }
   if (piece.join === "except") return takeOut(draft, breath);
   if (entries.length === 0 && isOfTheRest(draft, piece)) return [];
   // "Any cracks? In the rears": there, what was asked.
   if (asked !== undefined && asked.words.length > 0 && isOnlyPlace(draft, breath))
     return apply(draft, placedIn(draft, breath), { ...asked, piece }, false);
+  // "Any rust on the outside?" "Behind the back wheels."
+  if (
+    asked !== undefined &&
+    entries.length > 0 &&
+    !saysSomething(draft, breath) &&
+    saysFault(draft, asked) &&
+    LEADS.has(draft.tokens[piece.from]?.stem ?? "")
+  )
+    return sayOfNamed(draft, { ...asked, entries, sides: breath.sides, piece });
   if (isInList(draft, breath, entries)) return sayOfNamed(draft, { ...breath, entries, has: true });
   if (NONE_OF_THAT.test(breath.text) && state.words.length > 0 && !isFitted(draft, entries))
     return entries.length > 0
@@ -107,6 +113,22 @@ export const claimsOf = (draft: Draft, breath: Breath): readonly string[] => {
   } else if (isPlaced(breath) && !state.applied && state.entries.length > 0 && piece.join !== "start")
     state.entries = state.entries.map((entry) => ({ ...entry, sides: merged(entry.sides, breath.sides) }));
   return [];
+};
+
+/** "Any rust?" "Not that I can see": what was asked, as it was answered. */
+const sayAsked = (draft: Draft, breath: Breath, asked: Breath, reply: "yes" | "no"): readonly string[] => {
+  const { state } = draft;
+  const plain = breath.yesOrNo === "no" ? sayOfView(draft, breath) : [];
+  if (plain.length > 0) return plain;
+  const words = askedAs(
+    asked.words.filter((word) => !isFaint(draft, word)),
+    reply,
+    breath.text,
+  );
+  const group =
+    state.entries.length === 0 && isOfWholeCar(draft, asked) ? wholeCar(draft, asked) : state.entries;
+  const numbers = reply === "yes" ? asked.numbers : [];
+  return apply(draft, group, { ...asked, words, numbers, piece: breath.piece }, false);
 };
 
 const isOfTheRest = (draft: Draft, { from, to }: Piece): boolean => {

@@ -134,6 +134,22 @@ test("a lamp that may be the excepted one is claimed neither to work nor not to"
 });
 
 test.each([
+  ["Does the clock work? Never has.", ["electrics.clock no"]],
+  ["The clock works? No. Does the radio work? Sure does.", ["electrics.clock no", "electrics.radio yes"]],
+  ["Does it smoke? Not that I know of.", ["engine.smoke-warm none"]],
+  // A no to what is denied already denies it.
+  ["The radiator doesn't leak? No.", ["engine.radiator none"]],
+  ["I don't think the radio works.", ["electrics.radio no"]],
+  ["No smoke, hot or cold.", ["engine.smoke-cold none", "engine.smoke-warm none"]],
+  // What is true of the model is asked of this car, and claimed of it only where somebody comes back to it.
+  ["The clock on a Spider never works. This one does.", ["electrics.clock yes"]],
+  ["They all rust in the roof.", []],
+  ["I'd change the hood, the roof has a dent.", ["body.faults roof dent"]],
+])("answered or told of the model: %s", (text, expected) => {
+  expect(draft(text).map(short).toSorted()).toEqual(expected.toSorted());
+});
+
+test.each([
   "Hello and welcome, I hope you are all well.",
   "Is there any rust in the doors?",
   "My brother had one of these and it rotted clean away.",

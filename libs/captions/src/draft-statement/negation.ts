@@ -25,6 +25,8 @@ const STOPS_NEGATION = new Set(["just", "but", "only", "except"]);
 export const isNegated = (tokens: readonly RepairedToken[], from: number, least: number): boolean => {
   for (let at = from - 1; at >= least; at -= 1) {
     const stem = tokens[at]?.stem ?? "";
+    // "I don't think it leaks"
+    if (isDoubted(tokens, at)) return true;
     if (STOPS_NEGATION.has(stem) || /^(?:it|they|she|he|there)$/u.test(stem)) return false;
     if (stem === "get" && tokens[at + 1]?.stem === "to") return false;
     if (stem === "free" && /^(?:of|from)$/u.test(tokens[at + 1]?.stem ?? "")) return true;
@@ -32,6 +34,12 @@ export const isNegated = (tokens: readonly RepairedToken[], from: number, least:
   }
   return false;
 };
+
+/** "I don't think it", "I don't believe they ever": who doubts that denies it. */
+const isDoubted = (tokens: readonly RepairedToken[], at: number): boolean =>
+  /^(?:it|they|she|he|there|that|this|one)$/u.test(tokens[at]?.stem ?? "") &&
+  /^(?:think|believe|reckon|suppose|expect|imagine)$/u.test(tokens[at - 1]?.stem ?? "") &&
+  tokens[at - 2]?.stem === "not";
 
 type SaidMention = Extract<Mention, { is: "said" }>;
 
@@ -77,8 +85,17 @@ export const wordsOf = (tokens: readonly RepairedToken[], piece: Piece, carried:
   return words;
 };
 
-/** "Delamination none", "corrosion: nil". */
+const isVerb = (stem: string): boolean =>
+  /^(?:hold|work|pull|close|open|shut|start|go|leak|smoke|rust|function|lock|stay|burn|run|stop|slip|grind|jump|shift)$/u.test(
+    stem,
+  );
+
+/** "Delamination none", "corrosion: nil"; and as who speaks the language as a second one says it, "the lid holds not open". */
 const isDeniedBehind = (tokens: readonly RepairedToken[], to: number): boolean => {
+  if (tokens[to]?.stem === "not" && isVerb(tokens[to - 1]?.stem ?? ""))
+    return /^(?:[.;,]|open|close|shut|up|well|good|right|properly|correctly|to|any|always|anymore|more|straight|clean|)$/u.test(
+      tokens[to + 1]?.stem ?? "",
+    );
   const at = /^[:,]$/u.test(tokens[to]?.stem ?? "") ? to + 1 : to;
   return (
     /^(?:none|nil|zero)$/u.test(tokens[at]?.stem ?? "") && /^(?:[.;,]|)$/u.test(tokens[at + 1]?.stem ?? "")

@@ -5,7 +5,7 @@ import { ellipsisOf } from "./breath.ts";
 import type { Breath } from "./breath.ts";
 import { wordsOf } from "./draft.ts";
 import type { Draft } from "./draft.ts";
-import { OF_CAR } from "./phrases.ts";
+import { OF_CAR, THIS_ONE } from "./phrases.ts";
 import { SAME_WORDS } from "./targets.ts";
 
 export const isAside = (draft: Draft, { from }: Piece): boolean => {
@@ -44,7 +44,7 @@ export const claimedPart = (draft: Draft, breath: Breath): Breath | undefined =>
   if (draft.spoken.punctuated) {
     const none = noClaim(draft.tokens, piece.from, piece.to);
     if (none === undefined) return breath;
-    draft.state.skip = true;
+    draft.state.skip = { why: none, from: piece.from };
     // "They stop straight if you leave some room": what stands before the "if" is claimed.
     const supposed = none === "supposed" ? noClaimAt(draft.tokens, piece.from, piece.to) : undefined;
     const before = words.filter(({ to }) => to <= (supposed ?? 0));
@@ -63,7 +63,9 @@ export const claimedPart = (draft: Draft, breath: Breath): Breath | undefined =>
 
 export const beginSentence = (draft: Draft, piece: Piece, sentenceEnd: number): void => {
   const { state } = draft;
-  state.skip = draft.spoken.punctuated && noClaim(draft.tokens, piece.from, sentenceEnd) === "elsewhere";
+  const isElsewhere =
+    draft.spoken.punctuated && noClaim(draft.tokens, piece.from, sentenceEnd) === "elsewhere";
+  state.skip = isElsewhere ? { why: "elsewhere", from: piece.from } : undefined;
   state.toldForSentence = false;
   state.hedgeNext = false;
   state.sentenceClaims = 0;
@@ -72,4 +74,20 @@ export const beginSentence = (draft: Draft, piece: Piece, sentenceEnd: number): 
   state.gauges = state.entries.some(({ subjects }) =>
     subjects.some(({ id }) => /^(?:gauges|.+-gauge)$/u.test(id)),
   );
+};
+
+/** "I'd change them, they're from 2011": a clause of its own behind what somebody would do, with no "if" before it. */
+const OWN_CLAUSE =
+  /^(?:(?:and|but|because|since) )?(?:it|they|that|those|these|he|she|the(?: [a-z]+){1,3}) (?:is|are|s|was|were|has|have|had|still|do|does)\b/u;
+const HERE = /\b(?:here|this one|this particular|this car|mine|ours|not this|this example)\b/u;
+
+/** Whether, in a sentence that claims nothing of this car, somebody comes back to it. */
+export const comesBack = (draft: Draft, piece: Piece): boolean => {
+  const { skip } = draft.state;
+  const opens = wordsOf(draft, { from: piece.from, to: Math.min(piece.to, piece.from + 3) });
+  if (skip === undefined || THIS_ONE.test(opens)) return true;
+  if (skip.why === "lore") return HERE.test(wordsOf(draft, piece)) || piece.join === "but";
+  if (skip.why !== "supposed" || piece.join === "start") return false;
+  const supposed = wordsOf(draft, { from: skip.from, to: piece.from });
+  return piece.join === "but" || (!/\bif\b/u.test(supposed) && OWN_CLAUSE.test(wordsOf(draft, piece)));
 };

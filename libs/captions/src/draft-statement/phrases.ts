@@ -82,17 +82,9 @@ export const UNKNOWN =
 /** "Underneath it's clean": somebody looks elsewhere. */
 export const SCENE = /^(?:from )?(?:underneath\b|under the (?:hood|bonnet|car)\b)/u;
 
-/** The whole of what was asked. */
-export const ALL_OF_THEM =
-  /^(?:all|all of (?:them|it)|every one|every one of them|both|both of them|they all do|they do)$/u;
-
 /** "It is the left one": which of them it was, after what was said of one. */
 export const IS_ONE =
   /^(?:(?:it|that|they|this) (?:is|s|are|would be|will be) )?(?:(?:on |in |at |just |only )?the\b|(?:(?:left|right|front|rear|back|nearside|offside|driver|passenger|s|hand|side) )*(?:one|left|right|front|rear|back|nearside|offside|side)$)/u;
-
-/** "It does", "no": what was asked is so, or is not. */
-export const REPLY =
-  /^(?:(?:yes|sure|always|of course|certainly|oh)*\s*(?:it|they|she|he|that|both)? ?(?:is|has|does|do|are|have|will|did)|yes|sure|of course|certainly|absolutely|once|twice|all|all of them|every one|both|(?<no>no|none(?: at all| whatsoever)?|not (?:a bit|any|at all|that (?:i|we) (?:can see|know of|know))|nothing|not one|(?:no )?(?:it|they|she|he|that) (?:is|has|does|do|are|have|will|did) not))$/u;
 
 /** "Otherwise dry": what is in view is what it is not said of. */
 export const OF_THE_REST =

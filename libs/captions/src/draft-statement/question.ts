@@ -3,7 +3,7 @@ import type { Breath } from "./breath.ts";
 import { isPlaced, wordsOf } from "./draft.ts";
 import type { Draft } from "./draft.ts";
 import { bringIntoView, noteWhole, placedIn } from "./in-view.ts";
-import { OF_ITSELF } from "./phrases.ts";
+import { OF_ITSELF, isLeaks } from "./phrases.ts";
 import { saysFault } from "./says-something.ts";
 import { replaced } from "./sides.ts";
 
@@ -11,7 +11,8 @@ import { replaced } from "./sides.ts";
 export const noteQuestion = (draft: Draft, breath: Breath): void => {
   const { state } = draft;
   if (breath.entries.length > 0) {
-    const named = breath.entries.map((entry) => ({ ...entry, none: false }));
+    const others = breath.entries.filter((entry) => !isLeaks(entry));
+    const named = (others.length > 0 ? others : breath.entries).map((entry) => ({ ...entry, none: false }));
     // "Wipers and horn?"
     const isListed = breath.piece.join !== "start" && state.asked !== undefined && state.open;
     state.entries = isListed ? [...state.entries, ...named] : named;
@@ -27,8 +28,16 @@ export const noteQuestion = (draft: Draft, breath: Breath): void => {
     state.applied = false;
   } else if (breath.piece.join === "start" && !saysFault(draft, breath) && !OF_ITSELF.test(breath.text))
     state.entries = [];
-  state.asked = breath;
+  // "Spare too?" asks what was said just before.
+  const isAgain = breath.same && breath.entries.length > 0 && breath.words.length === 0;
+  state.asked = isAgain ? { ...breath, words: state.words, numbers: state.numbers } : breath;
   state.query = breath.words.length > 0 ? breath : undefined;
+};
+
+/** "They all rust there, this one doesn't": what is true of the model is as good as asked of this one, and brings its part into view. */
+export const noteLore = (draft: Draft, breath: Breath): void => {
+  if (breath.entries.length > 0) noteQuestion(draft, breath);
+  else if (breath.words.length > 0) draft.state.asked = breath;
 };
 
 /** "Any rust? Not in the floors, the left fender has some": what was asked, said part by part. */

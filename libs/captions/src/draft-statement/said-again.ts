@@ -1,3 +1,4 @@
+import { sided } from "../places-of/index.ts";
 import { apply } from "./apply.ts";
 import type { Breath } from "./breath.ts";
 import { isPlaced, keyOf, wordsOf } from "./draft.ts";
@@ -87,7 +88,7 @@ const OPPOSITES: readonly (readonly [string, string])[] = [
 
 /** "All the lights work except the left rear": the left tail lamp may be meant, and the left headlamp's name does not say that it is in front. */
 const forgetAround = (draft: Draft, { sides: { adds } }: Breath, keys: readonly string[]): void => {
-  const said = new Set<string>(adds);
+  const said = new Set<string>(adds.map((add) => sided(add, draft.context.form)));
   const others = OPPOSITES.flatMap(([a, b]) => [
     ...(said.has(a) && !said.has(b) ? [b] : []),
     ...(said.has(b) && !said.has(a) ? [a] : []),

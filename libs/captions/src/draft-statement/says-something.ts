@@ -16,7 +16,7 @@ export const saysSomething = (
   )
     return true;
   if (entries.some(({ none }) => none)) return true;
-  if (/\b(?:tight|no play)\b/u.test(text)) return true;
+  if (/\b(?:tight(?! for\b)|no play)\b/u.test(text)) return true;
   const isThere = (subject: Subject): boolean =>
     draft.items.get(subject.items[0] ?? "")?.answer === "presence";
   return entries.some(({ subjects }) =>

@@ -6,6 +6,7 @@ export const merged = (a: SaidSides, b: SaidSides): SaidSides => ({
   all: a.all || b.all,
   other: a.other || b.other,
   spare: a.spare || b.spare,
+  ...(a.seat === true || b.seat === true ? { seat: true } : {}),
   index: b.index ?? a.index,
 });
 
@@ -25,6 +26,7 @@ export const replaced = (a: SaidSides, b: SaidSides): SaidSides => {
     all: b.all,
     other: b.other,
     spare: b.spare,
+    ...(b.seat === undefined ? {} : { seat: b.seat }),
     index: b.index,
   };
 };

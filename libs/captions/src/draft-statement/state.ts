@@ -16,6 +16,8 @@ export type State = {
   allWords: readonly SaidWord[];
   numbers: readonly SaidNumber[];
   last: readonly string[];
+  /** Token at which it was said. */
+  lastAt: number;
   side: string | undefined;
   /** The end of the car somebody went to: front or rear. */
   end: string | undefined;
@@ -24,7 +26,8 @@ export type State = {
   /** A part was just taken out of what was said of many: what it was taken out of, and what is said of it. */
   excepted: { readonly last: readonly string[]; readonly words: readonly SaidWord[] } | undefined;
   sentenceClaims: number;
-  skip: boolean;
+  /** Why nothing is claimed to the end of the sentence, and from which token on. */
+  skip: { readonly why: "elsewhere" | "money" | "supposed" | "lore"; readonly from: number } | undefined;
   correcting: boolean;
   /** A row of bare numbers is dealt out over the places of an item. */
   row: { readonly item: string; readonly places: readonly string[]; next: number } | undefined;
@@ -62,13 +65,14 @@ export const atFirst = (): State => ({
   allWords: [],
   numbers: [],
   last: [],
+  lastAt: -Infinity,
   side: undefined,
   end: undefined,
   toldForSentence: false,
   hedgeNext: false,
   excepted: undefined,
   sentenceClaims: 0,
-  skip: false,
+  skip: undefined,
   correcting: false,
   row: undefined,
   carried: false,

@@ -1,14 +1,12 @@
+import { isLore } from "../no-claim/index.ts";
 import type { Piece } from "../pieces/index.ts";
 import { breathOf } from "./breath.ts";
 import { claimsOf } from "./claims-of.ts";
-import { wordsOf } from "./draft.ts";
 import type { Draft } from "./draft.ts";
 import { firmnessLater } from "./firmness-later.ts";
-import { beginSentence, claimedPart, isAside, relevantTo } from "./no-claim-here.ts";
+import { beginSentence, claimedPart, comesBack, isAside, relevantTo } from "./no-claim-here.ts";
 import { claimsOfPending, keepPending } from "./pending.ts";
-import { THIS_ONE } from "./phrases.ts";
-import { noteQuestion } from "./question.ts";
-import { saysSomething } from "./says-something.ts";
+import { noteLore, noteQuestion } from "./question.ts";
 import { noteSide, onThisSide } from "./sides-in-view.ts";
 
 export const takePiece = (draft: Draft, piece: Piece, sentenceEnd: number): void => {
@@ -16,21 +14,23 @@ export const takePiece = (draft: Draft, piece: Piece, sentenceEnd: number): void
   if (piece.join === "start") beginSentence(draft, piece, sentenceEnd);
   if (piece.join === "colon")
     state.gauges = state.entries.some(({ subjects }) => subjects.some(({ id }) => id === "gauges"));
-  if (
-    state.skip &&
-    THIS_ONE.test(wordsOf(draft, { from: piece.from, to: Math.min(piece.to, piece.from + 3) }))
-  )
-    state.skip = false;
-  if (state.skip) return;
+  if (comesBack(draft, piece)) state.skip = undefined;
+  if (state.skip !== undefined) return;
   const isListed = piece.join === "comma" && piece.to - piece.from <= 3;
   const breath = relevantTo(draft, breathOf(draft.tokens, piece, state.carried && isListed));
   noteSide(draft, breath);
   const said = onThisSide(draft, breath);
-  if (piece.question || (said.entries.length > 0 && !saysSomething(draft, said) && isAside(draft, piece))) {
+  // What somebody says who has not the car to tell of is as good as asked.
+  if (piece.question || (said.entries.length > 0 && isAside(draft, piece))) {
     noteQuestion(draft, said);
     return;
   }
   if (isAside(draft, piece)) return;
+  if (isLore(draft.spoken.text, draft.tokens, piece.from, piece.to)) {
+    noteLore(draft, said);
+    if (piece.join === "start" && draft.spoken.punctuated) state.skip = { why: "lore", from: piece.from };
+    return;
+  }
   const claimed = claimedPart(draft, said);
   if (claimed === undefined) return;
   if (breath.corrects) state.correcting = true;

@@ -46,6 +46,10 @@ const GAUGES: Readonly<Record<string, string>> = {
   volts: "charge-gauge",
 };
 
+/** "…, hot or cold", "… when it is cold": only when, right behind what was said. */
+const TIMES_BEHIND =
+  /^(?:(?:,|or|and|nor|not|neither|either|when|whether|it|is|s|on|at|from|first|thing|the|an?|engine|start|up|even|in|morning|after|over ?run|once) ?)*(?:(?:cold|hot|warm)(?: start| up)?(?: ?(?:,|or|and|nor|not|when|it|is)? ?)*)+/u;
+
 export const hasWords = (text: string, words: string): boolean => ` ${text} `.includes(` ${words} `);
 
 /** What is said, what it is said by, and how far the talk has come. */
@@ -64,6 +68,7 @@ export type Talk = {
     readonly trunkAt: number;
     readonly paint: boolean;
     readonly reading: { readonly item: string } | undefined;
+    readonly lastAt: number;
   };
   /** Who says bonnet calls a soft top a hood. */
   readonly hoodIsTop: boolean;
@@ -188,9 +193,19 @@ export class Targets {
     const found = compiled.lexicon.refinements.find(
       ({ from, words }) => from === subject.id && words.some((word) => hasWords(text, word)),
     );
-    const better = found === undefined ? undefined : compiled.subjects.get(found.to);
+    const better = compiled.subjects.get(found?.to ?? this.keptBy(subject, breath, entry) ?? "");
     // A car without such a part has the one that was named.
     return better?.items.some((id) => this.talk.items.has(id)) === true ? better : subject;
+  }
+
+  /** "The door's rusty at the bottom, you can poke a finger through it": what was spoken of last still is. */
+  private keptBy({ id }: Subject, { entries, text }: Breath, { from: named }: Entry): string | undefined {
+    const { compiled } = this.talk.context;
+    if (entries.length > 0 || named > this.talk.inView().lastAt || !/\b(?:it|that|there)\b/u.test(text))
+      return undefined;
+    return compiled.lexicon.refinements.find(
+      ({ from, to }) => from === id && this.talk.wasLast(compiled.subjects.get(to)?.items[0] ?? ""),
+    )?.to;
   }
 
   /** Of items that only the words beside them tell apart, those whose words are there; else the first. */
@@ -205,7 +220,15 @@ export class Targets {
       return ["engine.smoke-cold"];
     const told = subject.items.filter((id) => contexts[id] !== undefined);
     if (told.length === 0 || subject.items.length === 1) return subject.items;
-    const sentence = this.restOf(breath.piece, breath.numbers.length > 0);
+    const rest = this.restOf(breath.piece, breath.numbers.length > 0);
+    const isOfTimes = told.some((id) =>
+      this.talk.context.compiled.lexicon.answering.saidTogether.includes(id),
+    );
+    const sentence = isOfTimes
+      ? /^(?:when|on|at|first|from|till|until)\b/u.test(rest)
+        ? rest
+        : (TIMES_BEHIND.exec(rest)?.[0] ?? "")
+      : rest;
     const by = (text: string): string[] =>
       told.filter((id) => contexts[id]?.some((words) => hasWords(text, words)) === true);
     const here = by(breath.text);

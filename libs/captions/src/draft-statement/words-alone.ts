@@ -24,7 +24,12 @@ export const claimsOfWordsAlone = (
   return [...items].flatMap((base) =>
     draft.targets.timesOf(base, breath).flatMap((id) => {
       const item = draft.items.get(id);
-      if (item === undefined) return [];
+      const isOfLast = draft.context.compiled.lexicon.answering.notAfter[id];
+      if (
+        item === undefined ||
+        (isOfLast !== undefined && draft.state.last.some((key) => isOfLast.test(key)))
+      )
+        return [];
       const own = free.filter(
         (word) =>
           word.meanings.some((one) => one.is === "option" && one.alone && one.item === base) &&

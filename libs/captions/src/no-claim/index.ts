@@ -1,5 +1,7 @@
 import type { RepairedToken } from "@evenhand/lexicon/repair";
 
+export { isLore } from "./lore.ts";
+
 /** Another car, a time long past, a saying: the whole sentence claims nothing of this car. */
 const ELSEWHERE =
   /\b(?:(?:i|we|he|she|they|brother|father|dad|uncle|friend|neighbor|buddy|fellow|wife|cousin)(?: also)? (?:had|owned|sold|bought|drove|own|have|restored) (?:a |an |the )?(?:one|another|lovely one|same|couple of these|few of these|these)|just like (?:it|this one)|one like (?:this|it)|one of these|when i was|i remember (?:when|my|a|one|back|driving|riding|being|seeing|him|her|the (?:day|time|first))|you know what they say|most of these|these car|friend s|like this in|his had|hers had|sold for|went for|back in the day|unlike the|the other car|my other|another car|on the last one|last one we had|we had a|sister car)\b/u;
@@ -10,9 +12,9 @@ const MONEY =
 
 /** What might be, what would be done, what comes next: from there on to the end of the sentence nothing is claimed. */
 const SUPPOSED =
-  /\b(?:if|would|will|let me|let u|going to|gonna|wanna|want to|could|should you|you can|you could|we can|i can show|imagine|suppose|plan to|plan on|need to|have to|hope|wish|got to (?:be|have|go|see|do)|might want|can not smell|meaning to|had been meaning)\b/u;
+  /\b(?:if|would|will|(?:i|we) (?:had )?(?:thought|figured|expected|assumed)|you would (?:have )?(?:think|thought|expect)|let me|let u|going to|gonna|wanna|want to|could|should you|you can|you could|we can|i can show|imagine|suppose|plan to|plan on|need to|have to|hope|wish|got to (?:be|have|go|see|do)|might want|can not smell|meaning to|had been meaning)\b/u;
 const STILL_CLAIMS =
-  /\b(?:no idea if|that would be|you will (?:hear|notice|feel)|it will (?:smoke|puff|tick|rattle|weep|drip|leak|start)|will be (?:paid|released|cleared|settled)|could not tell|got to (?:pump|double)|(?:we|i|you) will (?:start|begin|go|see|move|come|notice|find|work)|let (?:me|u|s) (?:start|begin|go|move|take|look|walk|show|hop|jump|get|turn|pop)|not sure if|do not know if|when (?:it|they|he|she) want(?: to)?|when (?:it|he|she) feel like|if you rush|if you hurry|if you force|if you push|if you are (?:quick|fast|not careful)|if you do not|need a (?:new|change|clean|charge|compressor|recharge|regas|tune|service)|need (?:charging|regassing|changing|replacing|recharging|new|attention|work)|hav(?:e|ing) to replace|had to (?:replace|have)|can not say if|i would (?:say|call|guess|not swear)|would not|will not|will hold|should think|as (?:it|they) (?:should|would)|like it should|as far as (?:i|we) can|if that\b|that i can|you can (?:see|hear|feel|tell|smell)|(?:you|i) can (?:poke|push|put|stick) (?:a|your|my) (?:finger|thumb|hand|screwdriver)|what (?:i|we) can|if i am honest|if you ask me|if anything|can not(?! smell)|as can be|have to (?:pump|slam|jiggle|lift|wiggle)|got to (?:slam|jiggle|lift|wiggle)|need to (?:pump|slam|jiggle)|will say|have to say)\b/u;
+  /\b(?:no idea if|that would be|you will (?:hear|notice|feel|get|see|find)|(?<!\b(?:i|we|you|would|who) )will (?:still |just |even |also )?(?:smoke|puff|tick|rattle|weep|drip|leak|start|pull|hold|stop|run|idle|cruise|shift|crunch|grind|jump|pop|stick|stay|drop|lock|squeal|blow|mark|burn|use|show|read|open|close|shut|work|wander|whine|cook|roast|keep)|(?:i|we) will (?:show|tell|be honest|point|admit|say|grant)|will be (?:paid|released|cleared|settled)|could not tell|got to (?:pump|double)|(?:we|i|you) will (?:start|begin|go|see|move|come|notice|find|work)|let (?:me|u|s) (?:start|begin|go|move|take|look|walk|show|hop|jump|get|turn|pop)|not sure if|do not know if|when (?:it|they|he|she) want(?: to)?|when (?:it|he|she) feel like|if you rush|if you hurry|if you force|if you push|if you are (?:quick|fast|not careful)|if you do not|need a (?:new|change|clean|charge|compressor|recharge|regas|tune|service)|need (?:charging|regassing|changing|replacing|recharging|new|attention|work)|hav(?:e|ing) to replace|had to (?:replace|have)|can not say if|i would (?:say|call|guess|not swear)|would not|will not|will hold|should think|as (?:it|they) (?:should|would)|like it should|as far as (?:i|we) can|if that\b|that i can|you can (?:see|hear|feel|tell|smell)|(?:you|i) can (?:poke|push|put|stick) (?:a|your|my) (?:finger|thumb|hand|screwdriver)|what (?:i|we) can|if i am honest|if you ask me|if anything|can not(?! smell)|as can be|have to (?:pump|slam|jiggle|lift|wiggle)|got to (?:slam|jiggle|lift|wiggle)|need to (?:pump|slam|jiggle)|will say|have to say)\b/gu;
 
 const textOf = (tokens: readonly RepairedToken[], from: number, to: number): string =>
   tokens
@@ -41,5 +43,5 @@ export const noClaim = (
   const text = textOf(tokens, from, to);
   if (ELSEWHERE.test(text)) return "elsewhere";
   if (MONEY.test(text)) return "money";
-  return SUPPOSED.test(text) && !STILL_CLAIMS.test(text) ? "supposed" : undefined;
+  return SUPPOSED.test(text.replaceAll(STILL_CLAIMS, "")) ? "supposed" : undefined;
 };

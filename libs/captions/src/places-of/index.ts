@@ -12,6 +12,8 @@ export type SaidSides = {
   readonly spare: boolean;
   /** One of several, and nobody says which. */
   readonly one?: boolean;
+  /** The driver's own, or the passenger's: the door beside the seat, and no side of the car. */
+  readonly seat?: boolean;
   /** A number that counts places: cylinder three. */
   readonly index?: number | undefined;
 };
@@ -28,7 +30,8 @@ const ENDS = 2;
 
 const partsOf = (position: string): readonly string[] => position.split("-");
 
-const sided = (add: string, form: VehicleForm): string => {
+/** A side by the car: the driver's hangs on the wheel. */
+export const sided = (add: string, form: VehicleForm): string => {
   if (add === "driver") return form.leftHandDrive ? "left" : "right";
   if (add === "passenger") return form.leftHandDrive ? "right" : "left";
   return add;
@@ -81,7 +84,7 @@ export const placesOf = (
     };
   const byDriver =
     (/^(?:interior\.|underbody\.floor|doors\.regulators|electrics\.power-windows)/u.test(item.id) ||
-      (!plural &&
+      ((!plural || said.seat === true) &&
         /^(?:door|door-bottom|latches|locks|jambs|door-panels|hinge-play|door-drop|door-seals|door-glass)$/u.test(
           subject?.id ?? "",
         ))) &&

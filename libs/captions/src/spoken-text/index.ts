@@ -150,6 +150,11 @@ const TIME_BETWEEN = 3;
 /** Who is called so has not the car to tell of. */
 const LISTENERS =
   /\b(?:^q$|question|friend|buyer|customer|client|viewer|guest|interviewer|cameraman|camera|passer-?by|visitor|wife|husband|son|daughter|neighbou?r|mate|caller|man|woman|voice)\b/u;
+/** Who is called so has come to ask. */
+const ONLY_ASKS =
+  /\b(?:^q$|question|buyer|customer|client|viewer|guest|interviewer|caller|visitor|passer-?by)\b/u;
+/** Share of a listener's turns that ask, below which the car is told of by him: a son who knows it. */
+const LISTENS = 0.25;
 /** Share of somebody's turns that ask from which on they are taken to know nothing of the car. */
 const ASKS = 0.6;
 const LEAST_TURNS = 3;
@@ -162,7 +167,8 @@ const asidesOf = (turns: readonly Turn[]): SpokenText["asides"] => {
   if (bySpeaker.size < 2) return [];
   return [...bySpeaker].flatMap(([speaker, own]) => {
     const asks = own.filter((turn) => turn.asks).length / own.length;
-    return LISTENERS.test(speaker) || (own.length >= LEAST_TURNS && asks >= ASKS) ? own : [];
+    const isNone = ONLY_ASKS.test(speaker) || (LISTENERS.test(speaker) && asks >= LISTENS);
+    return isNone || (own.length >= LEAST_TURNS && asks >= ASKS) ? own : [];
   });
 };
 

@@ -122,9 +122,13 @@ const SCALES = new Map([
 /** "ninety seven thousand four hundred", "a hundred and fifty", "two hundred sixty", "64 thousand". */
 const longAt = (tokens: readonly Token[], from: number): Read | undefined => {
   const article = /^an?$/u.test(stemAt(tokens, from)) && SCALES.has(stemAt(tokens, from + 1));
-  const first = article
-    ? { value: 1, to: from + 1 }
-    : (digitsAt(tokens, from) ?? belowHundredAt(tokens, from));
+  // "Hundred ninety-four thousand", as who speaks the language as a second one leaves out the article.
+  const bare =
+    stemAt(tokens, from) === "hundred" && belowHundredAt(tokens, past(tokens, from + 1)) !== undefined;
+  const first =
+    article || bare
+      ? { value: 1, to: article ? from + 1 : from }
+      : (digitsAt(tokens, from) ?? belowHundredAt(tokens, from));
   if (first === undefined) return undefined;
   let total = 0;
   let current = first.value;

@@ -16,6 +16,14 @@ export type Answering = {
   readonly noughtIsTight: RegExp;
   /** What the denial of an option says, where it says anything: not original is of another kind, not repainted is original. */
   readonly denied: Readonly<Record<string, Readonly<Record<string, string>>>>;
+  /** What so many of a thing are, where their number is all that is said. */
+  readonly byCount: Readonly<Record<string, Readonly<Record<number, string>>>>;
+  /** Items of which a word without a part says nothing right after one of these was spoken of: no rattle, of an engine. */
+  readonly notAfter: Readonly<Record<string, RegExp>>;
+  /** Items of which the same words may be said in one breath as of the one before them: no smoke, hot or cold. */
+  readonly saidTogether: readonly string[];
+  /** The unit of a bare figure where one of these words stands beside it. */
+  readonly unitBeside: Readonly<Record<string, readonly (readonly [word: RegExp, unit: string])[]>>;
   /** Items to which "no" is no more than no. */
   readonly notByNo: RegExp;
   /** Items that praise says nothing of. */
@@ -74,7 +82,7 @@ export const answering: Answering = {
   noughtIsTight: /play/u,
   denied: {
     "identity.originality": { "original-to-car": "other-type" },
-    "body.paint-history": { refinished: "original", original: "refinished", repaired: "original" },
+    "body.paint-history": { refinished: "original", original: "refinished" },
     "identity.miles-claim": { actual: "unknown" },
     "body.magnet": { holds: "falls" },
     "engine.rebuild-claim": { rebuilt: "never" },
@@ -85,6 +93,10 @@ export const answering: Answering = {
     "identity.title-holder": { "seller-in-hand": "seller-not-in-hand" },
     "wheels.wheel-kind": { "original-to-car": "other-type" },
   },
+  byCount: { "identity.keys": { 1: "incomplete", 2: "full-set" } },
+  notAfter: { "road.noise": /^(?:engine|brightwork|doors)\.|^road\.(?:idle|cold)/u },
+  saidTogether: ["engine.smoke-cold", "engine.smoke-warm"],
+  unitBeside: { "identity.odometer": [[/\b(?:kilometer|km)\b/u, "km"]] },
   notByNo: /^identity\.(?!lien)/u,
   notByPraise:
     /^identity\.|^visit\.|^body\.|fluid-kind|brakes\.circuit|tire-age|tire-construction|wheel-kind|fixing-kind|collision|rebuild|trim-history|floor-repair|damp|^road\.|smoke|leaks/u,

@@ -37,7 +37,7 @@ export const conditions: readonly Condition[] = [
     },
   ),
   condition(
-    "chip; stone chip; chipped; chipping; stone chipped; nick; nicked; rock chip; star in it; has a star; star break; star chip; bullseye",
+    "chip; stone chip; chipped; chipping; stone chipped; nick; nicked; rock chip; star in it; has a star; star break; star chip; bullseye; star on the; star in the; small star; little star; star right; tiny star",
     {
       fault: "chip",
     },
@@ -60,7 +60,7 @@ export const conditions: readonly Condition[] = [
     },
   ),
   condition(
-    "hole; rust hole; rust through; see the ground; can see the ground; see the road; see daylight through; rusted/rotted/rotten through; perforation; perforated; rot; rotten; rotting; rotted; pinhole; rotted out; rusted out; hole in it; put a screwdriver through it; rot through; eaten through; gone through; see daylight; daylight through it; finger through it; put my finger through it; poke a finger through it; push a finger through it; rusted away; rotted away; rotten away; see the road through it; swiss cheese; holed",
+    "hole; rust hole; rust through; see the ground; can see the ground; see the road; see daylight through; rusted/rotted/rotten through; perforation; perforated; rot; rotten; rotting; rotted; pinhole; rotted out; rusted out; hole in it; put a screwdriver through it; rot through; eaten through; gone through; see daylight; daylight through it; finger through it; put my finger through it; poke a finger through it; push a finger through it; rusted away; rotted away; rotten away; see the road through it; swiss cheese; holed; is gone; are gone; s gone; all gone; completely gone; gone to dust; gone to nothing; rotted to nothing; gone altogether",
     { fault: "perforation" },
   ),
   condition("filler; bondo; body filler; stopper; plastic filler; mud; putty", { fault: "filler" }),
@@ -77,19 +77,22 @@ export const conditions: readonly Condition[] = [
   condition("bent; bend; kinked; kink; buckled rim; twisted", { fault: "bend" }),
   condition("buckle; buckled; wrinkle; ripple", { fault: "buckle" }),
   condition(
-    "patch; patched; welded patch; plated; welded up; plate let in; plate welded in; plate welded on; let in; new metal let in; new metal welded in; repair section; been welded; has been welded; had welding; some welding; had some welding; welded before; had a plate",
+    "patch; patched; welded patch; plated; welded up; plate let in; plate welded in; plate welded on; let in; new metal let in; new metal welded in; repair section; been welded; has been welded; had welding; some welding; had some welding; welded before; had a plate; was welded; were welded; is welded; are welded; got welded",
     { fault: "patch" },
     { presence: "present" },
   ),
   condition("cracked weld", { fault: "weld-crack" }),
   condition("crushed; crushed seam", { fault: "crushed-seam" }),
   condition(
-    "tear; torn; rip; ripping; tearing; splitting; split open; seam has split; split along the seam; tore; tore up; torn up; ripped up; in rag; ripped; split; split seam; seam gone; seam has let go; coming apart at the seam; seam coming apart; seam has opened up; open seam",
+    "tear; torn; rip; ripping; tearing; splitting; split open; seam has split; split along the seam; tore; tore up; torn up; ripped up; in rag; ripped; split; split seam; seam gone; seam has let go; coming apart at the seam; seam coming apart; seam has opened up; open seam; seam open; seam is open; hole worn in it",
     { fault: "tear" },
     { grade: "heavy-wear" },
   ),
   condition("stain; stained", { fault: "stain" }),
-  condition("burn; burn hole; burned; cigarette burn; burnt", { fault: "burn" }),
+  condition(
+    "burn; burn hole; burned; cigarette burn; burnt; cigarette hole; hole from a cigarette; hole from cigarette; hole of cigarette",
+    { fault: "burn" },
+  ),
   condition(
     "missing; missing piece; piece missing; not there; gone missing; lost",
     { fault: "missing-piece" },
@@ -108,15 +111,15 @@ export const conditions: readonly Condition[] = [
     fault: "blow-hole",
   }),
   condition(
-    "like/as new; brand/as brand new; perfect; mint; immaculate; flawless; spotless; excellent; pristine; beautiful; superb; gorgeous; showroom; as good as new; nobody ever sat in it; never been sat in; like the day it left; time capsule; no wear; no sign of wear; fresh as the day; cannot fault it; can not fault it; out of the box",
+    "like/as new; brand/as brand new; perfect; mint; immaculate; flawless; spotless; excellent; pristine; beautiful; superb; gorgeous; showroom; as good as new; nobody ever sat in it; never been sat in; like the day it left; time capsule; no wear; no sign of wear; fresh as the day; cannot fault it; can not fault it; out of the box; like the day it was built; like the day it was made; as the day it was built; looks unused; unused; like from factory; like from the factory",
     ...grade("as-new", GOOD),
   ),
   condition(
-    "new; brand new; newly done; replaced; renewed; rechromed; recovered; recored; redone; re chromed; freshly done; overhauled; changed; done last year; done this year; done recently; done two year back; done two year ago; done three year ago; done a year ago; braided; renewed throughout; fitted new; did last spring; did last year; did last summer; did last winter; i did those; i did last; we did last; i did myself; i replaced; we replaced; all done last year; were done last year; was done last year; done last spring; done last winter; done recently; recently done; recently replaced; recently renewed; done last summer; put in a new; put it/them/em on last year; put it/them/em on this year",
+    "new; brand new; newly done; replaced; renewed; rechromed; recovered; recored; redone; re chromed; freshly done; overhauled; changed; done last year; done this year; done recently; done two year back; done two year ago; done three year ago; done a year ago; braided; renewed throughout; fitted new; did last spring; did last year; did last summer; did last winter; i did those; i did last; we did last; i did myself; i replaced; we replaced; all done last year; were done last year; was done last year; done last spring; done last winter; done recently; recently done; recently replaced; recently renewed; done last summer; put in a new; put it/them/em on last year; put it/them/em on this year; fresh",
     ...grade("as-new", { general: "new" }),
   ),
   condition(
-    "light wear; lightly worn; in lovely order; in nice order; in very good order; very presentable; looks after itself; super nice; hardly used; barely used; very good (shape/order/condition); really good; real good; great (shape/condition); nice; lovely (condition); really/real/very nice; hardly worn; little wear; super clean; very clean; terrific; wonderful; minimal wear; some wear light wear; a little wear; tidy; presents well; present really well; present very well; presents really well; presents very well; presents nicely; holding up well; holds up well; held up well; held up wonderfully; held up beautifully; held up nicely; well kept; well cared for; clean as a whistle; crisp",
+    "light wear; lightly worn; in lovely order; in nice order; in very good order; very presentable; looks after itself; super nice; hardly used; barely used; very good (shape/order/condition); really good; real good; great (shape/condition); nice; lovely (condition); really/real/very nice; hardly worn; little wear; super clean; very clean; terrific; wonderful; minimal wear; some wear light wear; a little wear; tidy; presents well; present really well; present very well; presents really well; presents very well; presents nicely; holding up well; holds up well; held up well; held up wonderfully; held up beautifully; held up nicely; well kept; well cared for; clean as a whistle; crisp; little bit used; a little used; little used; bit used; slightly used; not much used",
     ...grade("light-wear", GOOD),
   ),
   condition(
@@ -145,11 +148,11 @@ export const conditions: readonly Condition[] = [
     GOOD,
   ),
   condition(
-    "work; working; functional; accurate; right on with; dead on; agrees with; shut properly; close properly; shut nicely; close fine; shut fine; open and shut; close right; shut right; latch; latches; click in; clicks in; clicks shut; went up and down; comes on and off; stay up; stays up; hold it up; holds it up; holds itself up; hold themselves up; stays up by itself; does the job; does its job; works perfectly; go on and off; sweep; both sweep; sweeps; came on; lit up; go out when it starts; goes out when it starts; function; functioning; operate; operational; run; blow cold; blow hot; blow ice cold; nice and hot; gets hot; plenty of heat; red hot; plenty of heat out of it; hold; play; read; goes up and down; open and close; close good; closes well; shut nicely; still plays; keep time; cold ac; roll up and down; go up and down; up and down; wind up and down; up and down like it should; light up; lights up; come on; comes on; held; like they should; as they should; the way it should; the way they should; close; shut; squirt; spray; slide; recline; adjust; wind; crank; tilt; flash; blink; beep; honk; spin; register; respond; engage; retract; extend; cancel; budge; open; turn; unlock; lock; self cancel; open and close; lock and unlock; they go; it goes; still goes; pick up station; picks up stations; get hot; gets hot; warm up; warms up; nicely; perfectly; properly; a treat; beautifully; flawlessly; do what it should; does what it should; work every time; works every time; work like it should; works like it should; as it should",
+    "work; working; functional; accurate; right on with; dead on; agrees with; shut properly; close properly; shut nicely; close fine; shut fine; open and shut; close right; shut right; latch; latches; click in; clicks in; clicks shut; went up and down; comes on and off; stay up; stays up; hold it up; holds it up; holds itself up; hold themselves up; stays up by itself; does the job; does its job; works perfectly; go on and off; sweep; both sweep; sweeps; came on; lit up; go out when it starts; goes out when it starts; function; functioning; operate; operational; run; blow cold; blow hot; blow ice cold; nice and hot; gets hot; plenty of heat; red hot; plenty of heat out of it; hold; play; read; goes up and down; open and close; close good; closes well; shut nicely; still plays; keep time; cold ac; roll up and down; go up and down; up and down; wind up and down; up and down like it should; light up; lights up; come on; comes on; held; like they should; as they should; the way it should; the way they should; close; shut; squirt; spray; slide; recline; adjust; wind; crank; tilt; flash; blink; beep; honk; spin; register; respond; engage; retract; extend; cancel; budge; open; turn; unlock; lock; self cancel; open and close; lock and unlock; they go; it goes; still goes; pick up station; picks up stations; get hot; gets hot; warm up; warms up; nicely; perfectly; properly; a treat; beautifully; flawlessly; do what it should; does what it should; work every time; works every time; work like it should; works like it should; as it should; holding; closing; shutting; opening; latching; running; locking; turning; blowing; heating; moving; going up and down",
     { working: "yes" },
   ),
   condition(
-    "inoperative; dead; broken; broke; only get static; just static; only static; just get static; only thing out; only one out; only thing not working; only one not working; busted; not been able to get; will not pick up; does not go; do not go; not going; does not stay up; no sound; there is no sound; does not make a sound; needs a new one; does not turn; jammed; duff; knackered; no joy; not a thing happens; does not want to know; never worked; does not budge; stone dead; seized; stuck; quit; stopped; out of order; not working; inop; stopped working; disconnected; not hooked up; unhooked; not connected; burnt out; blown; does not do anything; do not do anything; does nothing; do nothing; will not do anything; nothing happens; gave up; given up; packed up; conked out; kaput; failed; dead as a doornail; reads low; reads high; reads wrong; does not read; stuck on; never worked; has not worked; have not worked; not worked; never worked; useless; hopeless; no use; need rewiring; does not come on; do not come on; does not light up; does not respond; does not turn on",
+    "inoperative; dead; broken; broke; only get static; just static; only static; just get static; only thing out; only one out; only thing not working; only one not working; busted; not been able to get; will not pick up; does not go; do not go; not going; does not stay up; no sound; there is no sound; does not make a sound; needs a new one; does not turn; jammed; duff; knackered; no joy; not a thing happens; does not want to know; never worked; does not budge; stone dead; seized; stuck; quit; stopped; out of order; not working; inop; stopped working; disconnected; not hooked up; unhooked; not connected; burnt out; blown; does not do anything; do not do anything; does nothing; do nothing; will not do anything; nothing happens; gave up; given up; packed up; conked out; kaput; failed; dead as a doornail; reads low; reads high; reads wrong; does not read; stuck on; never worked; has not worked; have not worked; not worked; never worked; useless; hopeless; no use; need rewiring; does not come on; do not come on; does not light up; does not respond; does not turn on; just for look; only for look; for show; just for show; ornamental; purely ornamental; ornament; decoration; just decoration; just for decoration; does not do much; do not do much; does not do a lot",
     { working: "no" },
     BAD,
   ),
@@ -170,7 +173,7 @@ export const conditions: readonly Condition[] = [
     },
   ),
   condition(
-    "not fitted; been removed; was removed; has been taken out; been taken out; taken out; was taken out; been deleted; it has none; has not got one; have not got one; has not got any; have not got any; it has not got; they have not got; does not have it; do not have it; does not have that; never came with one; did not come with one; has not got it; have not got it; does not have any; do not have one; never had one; delete; does not have one; has none; it has none; never fitted; there is not one; without one; deleted",
+    "not fitted; been removed; was removed; has been taken out; been taken out; taken out; was taken out; been deleted; it has none; has not got one; have not got one; has not got any; have not got any; it has not got; they have not got; does not have it; do not have it; does not have that; never came with one; did not come with one; has not got it; have not got it; does not have any; do not have one; never had one; delete; does not have one; has none; it has none; never fitted; there is not one; without one; deleted; not inside; not installed; not built in; is not in there",
     { general: "not-fitted" },
   ),
   condition(

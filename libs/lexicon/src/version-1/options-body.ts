@@ -59,7 +59,7 @@ export const bodyOptions: readonly OptionWords[] = [
   }),
   ...of("interior.headliner", {
     "heavy-wear":
-      "hanging; hanging down; coming down; come loose; coming loose; come away; coming away; come unstuck; loose; falling down; drooping; come down; sagging; droop; dropped; down at the back; dropping",
+      "hanging; hanging down; coming down; come loose; coming loose; come away; coming away; come unstuck; loose; falling down; drooping; come down; sagging; droop; dropped; down at the back; dropping; stain; stained; water stain; water stained",
   }),
   ...[
     "driveline.leaks-before",

@@ -5,7 +5,7 @@ import type { OptionWords } from "./option-words.ts";
 export const papersOptions: readonly OptionWords[] = [
   ...of("identity.originality", {
     "original-to-car":
-      "matching number; numbers matching; original to the car; original; original engine; number match; numbers match; one it left with; one it left the works with; it was born with; born with; the one it came with; first engine; matches the logbook; same one it was born with; original unit; it came with from new; came with it from new",
+      "matching number; numbers matching; original to the car; original; original engine; number match; numbers match; one it left with; one it left the works with; it was born with; born with; the one it came with; first engine; matches the logbook; same one it was born with; original unit; it came with from new; came with it from new; number in the logbook; one in the logbook; one in the log book; one on the logbook; same as the logbook; agree with the logbook; match the logbook; matches the log book; matches the title; on the logbook; same number as the logbook; one the factory fitted; one the factory put in; one the works fitted",
     "right-type-and-date": "date correct; date code correct; right type and date; correct date code",
     "right-type":
       "right type; correct replacement; right replacement; correct unit; correct engine; correct type; period correct; from the right type; correct for the year; same type; correct style",
@@ -14,7 +14,7 @@ export const papersOptions: readonly OptionWords[] = [
   }),
   ...of("identity.title-holder", {
     "seller-in-hand":
-      "in my name; in the seller name; in the owner name; in my drawer; in the drawer; in my hand; in my wife and my name; have it here; we have it; have it in the office; in the office; got it here; it is here; here at the store; here in the office; title here; in the file; in our possession; in hand; in seller s name; in the seller s name; seller s name; in the dealer s name; in dealer s name; in the dealership s name; in the consignor s name; in the consigner s name; in the company s name; in the store s name; in the shop s name; in owner s name; in the owner s name; in seller name; in our name; my name; seller s name in hand; in hand seller s name; in my name in hand; title in hand; have the title; i have it here; got the title; title in my name; i have title; our name",
+      "in my name; in the seller name; in the owner name; in my drawer; in the drawer; in my hand; in my wife and my name; have it here; we have it; have it in the office; in the office; got it here; it is here; here at the store; here in the office; title here; in the file; in our possession; in hand; in seller s name; in the seller s name; seller s name; in the dealer s name; in dealer s name; in the dealership s name; in the consignor s name; in the consigner s name; in the company s name; in the store s name; in the shop s name; in owner s name; in the owner s name; in seller name; in our name; my name; seller s name in hand; in hand seller s name; in my name in hand; title in hand; have the title; i have it here; got the title; title in my name; i have title; our name; on my name; to my name; under my name; in my desk; in my drawer; in the drawer; in my safe; in the safe; desk drawer",
     "seller-not-in-hand":
       "in my name but; waiting on the title; title is coming; title on the way; bank holds the title; title is in the mail; not in hand",
     "other-name":
@@ -46,7 +46,7 @@ export const papersOptions: readonly OptionWords[] = [
     "bill-of-sale": "bill of sale only",
   }),
   ...of("identity.lien", {
-    none: "no lien; none; no lien on it; lien free; no finance; no money owed; nothing owed; no outstanding finance; free of lien; no loan; no finance on it; finance free; clear of finance; nothing owing; nothing owing on it; owned outright; own it outright; free and clear; no loans against it",
+    none: "no lien; none; no lien on it; lien free; no finance; no money owed; nothing owed; no outstanding finance; free of lien; no loan; no finance on it; finance free; clear of finance; nothing owing; nothing owing on it; owned outright; own it outright; free and clear; no loans against it; no credit on the car; no credit; no credit on it",
     released:
       "released; lien released; paid off; released it; been released; lien has been paid; got the release; satisfied; been settled; settled",
     "release-promised":
@@ -134,7 +134,7 @@ export const papersOptions: readonly OptionWords[] = [
     "identity.miles-claim",
     {
       actual:
-        "actual mile; actual; genuine; original mile; true mile; real mile; original kilometer; actual mileage; genuine mile; original; genuine mile; documented mile; actual original miles",
+        "actual mile; actual; genuine; original mile; true mile; real mile; original kilometer; actual mileage; genuine mile; original; genuine mile; documented mile; actual original miles; all true; true; is real; real; are correct; is correct",
       believed:
         "believed actual; believe that is right; believe that s right; believe it; believe that; believe it is right; think that is right; believe it is genuine; believed genuine; believe they are genuine; should be right; believe it is actual; believe that is actual; believed to be actual; think that is actual; believe those are actual; we believe that is right; believe it to be actual; believes to be genuine; believe that is correct; believe that s correct; believe it is correct; believes to be correct; believe to be genuine; believes it to be genuine; believes genuine; thought to be genuine; thought to be correct; believe to be correct; understood to be genuine; believed to be correct",
       unknown:

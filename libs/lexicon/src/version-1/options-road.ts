@@ -29,6 +29,7 @@ export const roadOptions: readonly OptionWords[] = [
       "cleanly; nicely; well; beautifully; perfectly; slick; slick as you like; like it should; as it should; light and easy; positive; precise; spot on; no trouble; no problem; no issue",
     slips: "slipping; slipping in",
     stiff: "stiff cold; bit stiff; reluctant; vague",
+    grinds: "worn; beaten",
   }),
   ...of(
     "road.tracking",
@@ -117,7 +118,8 @@ export const roadOptions: readonly OptionWords[] = [
     true,
   ),
   ...of("engine.smoke-overrun", {
-    puff: "puff; puff of blue on the overrun; puff on overrun; puffs on lift off",
+    none: "no smoke; no blue smoke; not smoke; no puff; none; nothing; not a puff",
+    puff: "puff; puff of blue on the overrun; puff on overrun; puffs on lift off; puff of smoke; blue smoke; puff of blue",
     cloud: "cloud on overrun",
   }),
 ];

@@ -24,7 +24,7 @@ export const underOptions: readonly OptionWords[] = [
       "repaired-well":
         "repaired well; well repaired; hit in the rear and it was repaired well; properly repaired",
       "repaired-poorly": "repaired poorly; badly repaired; poor repair",
-      unrepaired: "not repaired; never repaired; unrepaired",
+      unrepaired: "unrepaired",
     },
     true,
   ),

@@ -17,10 +17,19 @@ const side = (id: string, words: string, ...adds: readonly string[]): SideWords 
 export const sides: readonly SideWords[] = [
   side("left", "left; left hand; left side; left hand side; lh; lhs; l h; on the left"),
   side("right", "right hand; right side; right hand side; right; rh; rhs; r h; on the right"),
-  side("driver", "driver (side); driver s side; drivers side; driver s"),
+  side("driver", "driver (side); driver s side; drivers side; driver s; my side"),
   side("passenger", "passenger (side); passenger s side; passengers side; passenger s"),
   side("left", "nearside; near side; n s", "left"),
   side("right", "offside; off side; o s", "right"),
+  // Where somebody's feet are.
+  side(
+    "driver",
+    "by the pedal; near the pedal; under the pedal; under your heel; by your heel",
+    "driver",
+    "front",
+  ),
+  side("driver-rear", "behind the driver; behind the driver seat", "driver", "rear"),
+  side("passenger-rear", "behind the passenger; behind the passenger seat", "passenger", "rear"),
   side("front", "front; in front; up front; at the front; forward; front end; frt"),
   side("rear", "rear; back; behind; at the back; in the back; at the rear; aft; rr end"),
   side("left-front", "lf; fl; left front; front left; n s f; nsf; l f", "left", "front"),

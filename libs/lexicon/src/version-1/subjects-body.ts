@@ -43,7 +43,7 @@ export const bodySubjects: readonly Subject[] = [
   subject(
     "quarter",
     PANEL,
-    `quarter; quarter panel; rear quarter (panel); rear/back fender/wing; ${BED}`,
+    `quarter; quarter panel; behind the rear/back wheel; behind rear/back wheel; rear quarter (panel); rear/back fender/wing; ${BED}`,
     "left-quarter right-quarter",
   ),
   subject("bed", PANEL, "bed; pickup bed; truck bed; load bed", "left-quarter right-quarter"),
@@ -194,7 +194,7 @@ export const bodySubjects: readonly Subject[] = [
   subject(
     "door-bottom",
     ["doors.bottoms"],
-    "door bottom; bottom of the door; bottom edge of the door; lower door (seam/skin); bottom of it",
+    "door bottom; bottom of the door; under the door; bottom of door; bottom edge of the door; lower door (seam/skin); bottom of it",
     DOORS,
   ),
   subject(

@@ -9,7 +9,7 @@ export const cabinSubjects: readonly Subject[] = [
   subject(
     "trunk-floor",
     ["trunk.floor"],
-    "trunk/boot floor; load floor; floor of the trunk/boot; trunk/boot pan; cargo floor; bed floor; bed wood; floor of the bed; load area; load bay",
+    "trunk/boot floor; load floor; floor of the trunk/boot; trunk/boot pan; cargo floor; bed floor; bed wood; floor of the bed; wood/wooden floor; bed board/plank; wood in the bed; load area; load bay",
   ),
   subject(
     "wheel-wells",
@@ -23,7 +23,7 @@ export const cabinSubjects: readonly Subject[] = [
   ),
   subject("trunk-channels", ["trunk.channels"], "trunk/boot channel/gutter"),
   subject("trunk-lining", ["trunk.lining"], "trunk/boot lining/mat/carpet; trunk liner"),
-  subject("spare", ["trunk.spare"], "spare (wheel/tire)"),
+  subject("spare", ["trunk.spare"], "spare (wheel/tire); reserve wheel/tire; replacement wheel"),
   subject(
     "jack",
     ["trunk.jack"],
@@ -32,7 +32,7 @@ export const cabinSubjects: readonly Subject[] = [
   subject(
     "trunk",
     ["trunk.damp", "trunk.floor"],
-    "trunk; boot; luggage compartment; spare tire/wheel well; spare well; wheel well in the trunk",
+    "trunk; boot; luggage compartment/place/room/space; trunk room/space; spare tire/wheel well; spare well; wheel well in the trunk",
   ),
   subject("seats", SEAT, "seat; upholstery; leather; seat cover; bench"),
   subject(
@@ -45,7 +45,11 @@ export const cabinSubjects: readonly Subject[] = [
   subject("seat-adjusters", ["interior.seat-adjusters"], "seat track/runner/adjuster"),
   subject("interior", ["interior.trim-history"], "interior; interior trim; upholstery pattern; trim"),
   subject("carpet", ["interior.carpet"], "carpet; carpeting; floor mat; rubber mat"),
-  subject("headliner", ["interior.headliner"], "headliner; headlining; head liner; roof lining"),
+  subject(
+    "headliner",
+    ["interior.headliner"],
+    "headliner; headlining; head liner; roof lining/cloth/upholstery/fabric; ceiling (cloth); inner/inside roof; roof inside",
+  ),
   subject(
     "dash-top",
     ["interior.dash-top"],

@@ -49,7 +49,7 @@ export const engineSubjects: readonly Subject[] = [
     ["engine.hoses"],
     "hose; radiator hose; heater hose; coolant hose; rear hose; top hose; bottom hose",
   ),
-  subject("radiator", ["engine.radiator"], "radiator; rad"),
+  subject("radiator", ["engine.radiator"], "radiator; rad; water cooler"),
   subject(
     "wiring",
     ["engine.wiring"],
@@ -109,7 +109,7 @@ export const engineSubjects: readonly Subject[] = [
   subject(
     "shifts",
     ["road.shifts"],
-    "shift; gear change; gearchange; shifting; synchro; every gear; gear; first/second/third/fourth/fifth gear; into first/second/third/fourth",
+    "shift; gear change; gearchange; shifting; synchro; synchromesh; every gear; gear; first/second/third/fourth/fifth gear; into first/second/third/fourth",
   ),
   subject("tracking", ["road.tracking"], "tracking; on the road; tracks; highway; at speed"),
   subject("vibration", ["road.vibration"], "vibration; shimmy; shake; shudder at speed"),
@@ -166,7 +166,7 @@ export const engineSubjects: readonly Subject[] = [
   subject(
     "lien",
     ["identity.lien"],
-    "lien; outstanding finance; finance owing; loan on it; loan; finance; any finance; money owing on it",
+    "lien; outstanding finance; finance owing; loan on it; loan; finance; credit on it/the; no credit; any finance; money owing on it",
   ),
   subject(
     "market-label",

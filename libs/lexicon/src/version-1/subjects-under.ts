@@ -94,7 +94,11 @@ export const underSubjects: readonly Subject[] = [
   ),
   leak("leak-valve-cover", "valve/rocker/cam cover; valve cover gasket; cam cover gasket", "valve-covers"),
   leak("leak-oil-pan", "oil pan; sump; pan; oil pan gasket; sump gasket", "oil-pan"),
-  leak("leak-rear-main", "rear main (seal); rear crank seal; crankshaft rear seal", "rear-main-seal"),
+  leak(
+    "leak-rear-main",
+    "rear main (seal); back/rear of the engine/motor/block; rear crank seal; crankshaft rear seal",
+    "rear-main-seal",
+  ),
   leak(
     "gearbox",
     "gearbox; gear box; transmission; transmission pan; transmission seal; trans pan; gearbox seal; transmission tail seal; trans; tranny; box",

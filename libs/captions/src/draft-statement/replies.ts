@@ -1,0 +1,58 @@
+import type { Breath } from "./breath.ts";
+
+/** The whole of what was asked. */
+export const ALL_OF_THEM =
+  /^(?:all|all of (?:them|it)|every one|every one of them|both|both of them|they all do|they do)$/u;
+
+const WHO = "(?:it|they|(?:this|that) (?:one|car)|mine|ours|she|he|that|this|both|you|i|we|there)";
+const DOES = "(?:is|s|has|does|do|are|have|will|did|was|were|had|can|should)";
+
+const YES = new RegExp(
+  `^(?:(?:yes|oh|well|sure|always|of course|certainly|definitely|absolutely|indeed|very much) ?)*` +
+    `(?:yes|sure|sure (?:is|does|do|has)|of course|certainly|absolutely|definitely|indeed|correct|exactly|always|right enough|you bet|once|twice|all|all of them|every one|both|both of them|` +
+    `(?:that|it) (?:is|s) (?:right|correct|true)|` +
+    `(?:it|they|she|he) (?:sure|certainly|still|always|all|both) ${DOES}|` +
+    `(?:always|still|both|all|mostly) ${DOES}|${WHO}? ?${DOES}|` +
+    `(?:i|we) (?:think|believe|guess|would say|reckon|should think|hope|would think) so|should do|probably|(?:as )?far as (?:i|we) know|i (?:believe|think) (?:it|they) ${DOES})$`,
+  "u",
+);
+
+const NOT_ANY =
+  "(?:none|nothing|not|never)(?: (?:a bit|any|at all|whatsoever|one|a thing|once|really|yet|to my knowledge|with me|in my time|in our time|under me|lately|recently|anymore|any more|a drop|a trace|a chance))?";
+const NO = new RegExp(
+  `^(?:(?:no|oh|well|god|certainly|definitely|absolutely|of course) ?)*` +
+    `(?:no|no way|not me|${NOT_ANY}|not that (?:i|we) (?:can see|know of|know|have seen|have noticed|have found|am aware of|could see|could find|recall)|not as far as (?:i|we) know|not since (?:i|we) (?:have )?(?:had|owned|bought|got) it|` +
+    `(?:never|hardly ever) (?:has|did|does|have|will)(?: been)?|` +
+    `${WHO}? ?${DOES} not(?: any| one| so)?|(?:i|we) (?:do|would) not (?:think|believe|reckon) so|` +
+    `there (?:is|s|are) (?:none|no|not any)|(?:i|we) (?:have )?(?:not )?(?:seen|found|see|find|had) (?:none|not any)|(?:i|we) (?:have|did) not (?:seen|found|see|find|noticed|notice) (?:any|one|it)|far from it|i wish)$`,
+  "u",
+);
+
+/** What a person on the other side of the car, or of the telephone, begins an answer with. */
+const ADDRESSED =
+  / (?:mate|sir|dad|mom|mum|son|boss|love|pal|buddy|man|honey|chief|ma am|madam|sweetheart|friend)$/u;
+
+/**
+ * "It does", "not in my time", "I don't think so": that what was asked is so, or is not; nothing where more is said than that.
+ *
+ * @param text stems of the piece of talk
+ * @example
+ * replyOf("not that i know of"); // "no"
+ */
+export const replyOf = (text: string): "yes" | "no" | undefined => {
+  const plain = text.replace(ADDRESSED, "");
+  if (NO.test(plain)) return "no";
+  return YES.test(plain) ? "yes" : undefined;
+};
+
+const ONLY_YES =
+  /^(?:(?:oh|well|yes|sure|of course|certainly|absolutely|definitely|indeed|correct|exactly) ?)+$/u;
+
+/**
+ * The words that were asked, as an answer leaves them. A no to "it doesn't leak?" still is that it does not, and so is a bare yes; "it
+ * does" is that it does.
+ */
+export const askedAs = (words: Breath["words"], reply: "yes" | "no", text: string): Breath["words"] =>
+  reply === "yes" && ONLY_YES.test(text)
+    ? words
+    : words.map((word) => ({ ...word, negated: reply === "no" }));
