@@ -1,6 +1,6 @@
 import { defineMessages } from "@evenhand/message/define-messages";
 import type { Aside } from "../grid/index.ts";
-import type { RefusedBecause } from "../propose/index.ts";
+import type { RefusedBecause } from "../propose/reading.ts";
 import type { NoteKind } from "../read-table/outcome.ts";
 
 const REFUSED = {

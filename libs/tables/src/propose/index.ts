@@ -1,185 +1,18 @@
-import type { Answer } from "@evenhand/shared/answer";
-import type { GradeScale, VehicleForm } from "@evenhand/shared/report";
-import type { FaultKind, Item, Sheet } from "@evenhand/shared/sheet";
-import { callOf } from "@evenhand/sheet/call";
-import { isBadCall } from "@evenhand/shared/severity";
+import type { GradeScale } from "@evenhand/shared/report";
+import type { Item } from "@evenhand/shared/sheet";
 import { answerOf } from "../answer-of/index.ts";
-import type { NoAnswer } from "../answer-of/context.ts";
-import { placesOf } from "../find-places/index.ts";
-import type { Places } from "../find-places/index.ts";
-import { lexiconVersion1 } from "@evenhand/lexicon/lexicon-version-1";
 import { itemsNamed } from "../item-names/index.ts";
 import type { Candidate } from "../item-names/index.ts";
-import { labelOf } from "../label/index.ts";
-import type { Label } from "../label/index.ts";
 import type { Outcome } from "../outcome-words/index.ts";
 import { readValue } from "../read-value/index.ts";
 import { sensedIn } from "../sensed-words/index.ts";
 import type { Claim } from "../table-claims/index.ts";
-
-/** Why something in a row became no finding. */
-export type RefusedBecause = NoAnswer | "no-item" | "no-place" | "twice";
-
-/** An item, its places and an answer that a claim may mean. */
-export type Meant = {
-  readonly item: Item;
-  readonly positions: readonly string[];
-  readonly answer: Answer;
-  readonly scale?: GradeScale;
-  /** 0 to 1: how well the name fits, and whether the value answers the item. */
-  readonly confidence: number;
-  readonly sure: boolean;
-};
-
-export type Proposal =
-  | { readonly ok: true; readonly meant: readonly Meant[] }
-  | { readonly ok: false; readonly why: RefusedBecause; readonly item?: string };
-
-/** What reading goes by. */
-export type Reading = {
-  readonly sheet: Sheet;
-  readonly form?: VehicleForm | undefined;
-  readonly faultKinds: ReadonlyMap<string, FaultKind>;
-  /** Words of the headings above, and the sections they are about. */
-  readonly around: readonly string[];
-  readonly sections: readonly string[];
-  readonly scale?: GradeScale | undefined;
-};
-
-const { contexts } = lexiconVersion1;
+import type { Proposal, Reading, RefusedBecause, Meant } from "./reading.ts";
+import { canBeAll, isBad, leavesOpen, withNote } from "./where.ts";
+import { fitOfRest } from "./fits.ts";
 
 /** Below this nothing is named. */
 const LEAST_FIT = 0.38;
-
-const isBad = (answer: Answer, item: Item, reading: Reading): boolean => {
-  if (answer.kind === "faults") return answer.found.length > 0;
-  if (answer.kind === "working") return answer.value === "no" || answer.value === "intermittent";
-  if (answer.kind !== "choice" && answer.kind !== "presence") return false;
-  return isBadCall(callOf(answer, item, { faultKinds: reading.faultKinds }));
-};
-
-const placed = (claim: Claim, candidate: Candidate, reading: Reading, more: readonly Label[]): Places =>
-  placesOf(reading.sheet, candidate.item, [...claim.where, ...more], {
-    at: candidate.at,
-    form: reading.form,
-  });
-
-/** How it leaks names no part. */
-const LEAKS = /\b(?:drip|weep|leak|seep)(?:s|ing|ping|y)?\b/gi;
-
-/** `Engine oil leaks | rear main and sump, dripping` names in its answer where it leaks. */
-const sourcesIn = (claim: Claim, { item, at }: Candidate, reading: Reading): readonly string[] => {
-  if (item.positions !== "leak-sources" || at !== undefined || claim.value.numeric) return [];
-  const parts = `${claim.value.text}, ${claim.note}`.split(/\s*(?:[,;&/]|\band\b|\bfrom\b|\bat\b)\s*/i);
-  return [
-    ...new Set(
-      parts.flatMap((part) => {
-        const [named] = itemsNamed(reading.sheet, labelOf(part.replaceAll(LEAKS, " ")), []).filter(
-          (one) => one.item.id === item.id,
-        );
-        return named?.at !== undefined && named.fit > 0.5 ? named.at : [];
-      }),
-    ),
-  ];
-};
-
-const sideOf = (labels: readonly Label[]): string | undefined => {
-  const sides = (["left", "right"] as const).filter((side) => labels.some(({ places }) => places.has(side)));
-  return sides.length === 1 ? sides[0] : undefined;
-};
-
-/** `R dampers | n/s wet`: a name that seems to say right beside words that say left may mean the rear. */
-const contradicts = (where: readonly Label[], words: Label): boolean => {
-  const [named, said] = [sideOf(where), sideOf([words])];
-  return named !== undefined && said !== undefined && named !== said;
-};
-
-/** Where the name does not say it, what is bad is where its own words or the note say (`Brake lights: no, LH out`). */
-const withNote = (claim: Claim, candidate: Candidate, answer: Answer, reading: Reading): Places => {
-  const named = placed(claim, candidate, reading, []);
-  const bad = isBad(answer, candidate.item, reading);
-  // “Do all lights work?” answered with no is not said of each.
-  const someOf = bad && named.positions.length > 2 && claim.where.some(({ all }) => all);
-  const places = someOf ? { ...named, how: "all" as const } : named;
-  const source = bad ? sourcesIn(claim, candidate, reading) : [];
-  if (source.length > 0) return { positions: source, how: "said" };
-  if (places.how === "said") return places;
-  const own = claim.value.numeric || answer.kind === "code" ? "" : claim.value.text;
-  const words = labelOf(`${own} ${claim.note}`);
-  const worn =
-    answer.kind === "grade" &&
-    answer.scale === "house" &&
-    ["spent", "heavy-wear"].includes(String(answer.value));
-  const fault = worn || isBad(answer, candidate.item, reading);
-  const reads = answer.kind === "reading" || answer.kind === "code";
-  if (!fault && !reads) return places;
-  if (contradicts(claim.where, words)) return { positions: [], how: "said" };
-  const narrowed = placed(claim, candidate, reading, [words]);
-  return narrowed.positions.length > 0 && narrowed.positions.length < places.positions.length
-    ? { ...narrowed, how: narrowed.positions.length === 1 || words.all ? "said" : "some" }
-    : words.all
-      ? { ...places, how: "said" }
-      : places;
-};
-
-/** Tires are bought in fours: size, make-up and age are of all where no place is said. */
-const OF_ALL = /^wheels\.tire-(?:size|construction|age)$/;
-
-/** What one look finds bad is not bad everywhere, and one figure is not of all places. */
-const canBeAll = (answer: Answer, item: Item, reading: Reading): boolean =>
-  (item.id === "wheels.tire-size" || (answer.kind !== "reading" && answer.kind !== "code")) &&
-  (OF_ALL.test(item.id) || !isBad(answer, item, reading));
-
-/** Light and weather are seldom what a row is about. */
-const fitOfSection = (item: Item, sections: readonly string[]): number => {
-  if (item.circumstance === true) return 0.9;
-  if (sections.length === 0) return 1;
-  const rank = sections.indexOf(item.section);
-  return rank === 0 ? 1.1 : rank > 0 ? 1.03 : 0.92;
-};
-
-/** A grade ticked is of something that is graded. */
-const fitOfGrade = ({ value }: Claim, item: Item, scale: GradeScale | undefined): number => {
-  const isGrade = scale?.grades.some(({ name }) => name.toLowerCase() === value.text.toLowerCase()) === true;
-  return !isGrade ? 1 : item.answer === "grade" ? 1.12 : 0.95;
-};
-
-/** A figure with its unit is of what is measured in it. */
-const fitOfFigure = ({ value }: Claim, item: Item): number => {
-  if (value.numbers?.unit === undefined) return 1;
-  return item.answer === "reading" ? 1.15 : value.numeric ? 0.85 : 1;
-};
-
-/** Yes and no are of what works or is there sooner than of a grade. */
-const fitOfAnswer = ({ value }: Claim, item: Item): number =>
-  item.answer === "grade" && (value.outcome?.says === "yes" || value.outcome?.says === "no") ? 0.8 : 1;
-
-/** What the note speaks of: `Seat belts | bad | webbing frayed` is of the webbing. */
-const fitOfNote = ({ note, names }: Claim, item: Item): number => {
-  if (note === "") return 1;
-  const named = new Set(names.flatMap(({ core }) => core));
-  const noted = new Set(labelOf(note).core);
-  return labelOf(item.words.american).core.some((stem) => noted.has(stem) && !named.has(stem)) ? 1.08 : 1;
-};
-
-/** `Smoke | blue on the overrun`: of items that only time or place tell apart, the one whose words stand in the value. */
-const fitOfTime = ({ value, note }: Claim, item: Item): number => {
-  const words = contexts[item.id];
-  if (words === undefined || value.numeric || !/^(?:engine\.smoke|road\.(?:cold|hot))/u.test(item.id))
-    return 1;
-  const said = ` ${`${value.text} ${note}`.toLowerCase().replaceAll(/[^a-z0-9]+/gu, " ")} `;
-  return words.some((word) => said.includes(` ${word} `)) ? 1.15 : 1;
-};
-
-/** A fault that is named is a fault of the part before it is a grade of it. */
-const fitOfFault = ({ value }: Claim, item: Item): number => {
-  if (item.answer !== "grade" || value.numeric || value.outcome !== undefined) return 1;
-  return sensedIn(value.text).some(
-    ({ senses, denied }) => !denied && senses.some((sense) => "fault" in sense),
-  )
-    ? 0.9
-    : 1;
-};
 
 /** What a note finds wrong speaks against a tick. */
 const speaksAgainst = (note: string): boolean =>
@@ -193,10 +26,6 @@ const WHOLE = 0.6;
 
 /** A name of which less than half is understood must fit all the better for it. */
 const [HALF, LEAST_IN_PART] = [0.5, 0.58];
-
-/** `11.8 / 11.9 mm` of two discs says not which is which. */
-const leavesOpen = (answer: Answer, { positions }: Places): boolean =>
-  positions.length > 1 && answer.kind === "reading" && answer.values.length > 1;
 
 /** `All ok except RR` is not said of all. */
 const makesExceptions = (text: string): boolean =>
@@ -233,15 +62,7 @@ const attempt = (said: Claim, candidate: Candidate, reading: Reading): Tried => 
   const { item } = candidate;
   const scale = said.scale ?? reading.scale;
   const claim = unrated(said, item, scale);
-  const fit =
-    candidate.fit *
-    fitOfSection(item, reading.sections) *
-    fitOfGrade(claim, item, scale) *
-    fitOfFault(claim, item) *
-    fitOfAnswer(claim, item) *
-    fitOfNote(claim, item) *
-    fitOfTime(claim, item) *
-    fitOfFigure(claim, item);
+  const fit = candidate.fit * fitOfRest(claim, item, { scale, sections: reading.sections });
   const made = answerOf({
     item,
     value: claim.value,

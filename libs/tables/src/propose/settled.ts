@@ -1,7 +1,7 @@
 import { applies, positionsOf } from "@evenhand/sheet/expand";
 import { answerOf } from "../answer-of/index.ts";
 import type { Claim } from "../table-claims/index.ts";
-import type { Proposal, Reading } from "./index.ts";
+import type { Proposal, Reading } from "./reading.ts";
 
 /** What somebody said a line of their sheet is: an item, and at which of its places. */
 export type SettledLine = { readonly item: string; readonly positions: readonly string[] };

@@ -11,7 +11,7 @@ import { letterGradesOf } from "../letter-grades/index.ts";
 import type { LetterGrades } from "../letter-grades/index.ts";
 import { lineName } from "../line-name/index.ts";
 import { propose } from "../propose/index.ts";
-import type { Meant, Proposal, Reading } from "../propose/index.ts";
+import type { Meant, Proposal, Reading } from "../propose/reading.ts";
 import { proposeSettled } from "../propose/settled.ts";
 import type { SettledLine } from "../propose/settled.ts";
 import type { Outcome } from "../outcome-words/index.ts";

@@ -1,6 +1,6 @@
 import type { FindingInput } from "@evenhand/shared/finding";
 import type { GradeScale } from "@evenhand/shared/report";
-import type { RefusedBecause } from "../propose/index.ts";
+import type { RefusedBecause } from "../propose/reading.ts";
 import type { Aside } from "../grid/index.ts";
 
 /** A finding that a row proposes. `sure`: nothing about it is for a person to settle. */

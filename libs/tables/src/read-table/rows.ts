@@ -5,10 +5,14 @@ import { readValue } from "../read-value/index.ts";
 import type { Writing } from "../read-value/numbers.ts";
 import { isFact, isLegend, isRemark, labelAndValue } from "../row-words/index.ts";
 import { sectionsOf } from "../sections/index.ts";
-import { claimsOf, planOf } from "../table-claims/index.ts";
-import type { Claim, Plan } from "../table-claims/index.ts";
-import { isTitle, tablesOf } from "../table-shape/index.ts";
-import type { NamesItem, Table } from "../table-shape/index.ts";
+import { claimsOf } from "../table-claims/index.ts";
+import { planOf } from "../table-plan/index.ts";
+import type { Claim } from "../table-claims/index.ts";
+import type { Plan } from "../table-plan/index.ts";
+import { isTitle } from "../heading-rows/index.ts";
+import { tablesOf } from "../table-shape/index.ts";
+import type { NamesItem } from "../table-columns/index.ts";
+import type { Table } from "../table-shape/index.ts";
 import type { NoteKind } from "./outcome.ts";
 
 /** A row with what it says, and the words above it; of a row that says nothing, what it is. */

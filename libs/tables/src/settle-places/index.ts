@@ -1,5 +1,5 @@
 import { leastCostAssignment } from "@evenhand/comparison/assignment";
-import type { Meant } from "../propose/index.ts";
+import type { Meant } from "../propose/reading.ts";
 
 /** A claim with what it may mean, and where it stands. */
 export type Asking = { readonly at: number; readonly meant: readonly Meant[] };

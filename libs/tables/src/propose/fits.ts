@@ -1,0 +1,73 @@
+import type { GradeScale } from "@evenhand/shared/report";
+import type { Item } from "@evenhand/shared/sheet";
+import { lexiconVersion1 } from "@evenhand/lexicon/lexicon-version-1";
+import { labelOf } from "../label/index.ts";
+import { sensedIn } from "../sensed-words/index.ts";
+import type { Claim } from "../table-claims/index.ts";
+
+const { contexts } = lexiconVersion1;
+
+/** Light and weather are seldom what a row is about. */
+const fitOfSection = (item: Item, sections: readonly string[]): number => {
+  if (item.circumstance === true) return 0.9;
+  if (sections.length === 0) return 1;
+  const rank = sections.indexOf(item.section);
+  return rank === 0 ? 1.1 : rank > 0 ? 1.03 : 0.92;
+};
+
+/** A grade ticked is of something that is graded. */
+const fitOfGrade = ({ value }: Claim, item: Item, scale: GradeScale | undefined): number => {
+  const isGrade = scale?.grades.some(({ name }) => name.toLowerCase() === value.text.toLowerCase()) === true;
+  return !isGrade ? 1 : item.answer === "grade" ? 1.12 : 0.95;
+};
+
+/** A figure with its unit is of what is measured in it. */
+const fitOfFigure = ({ value }: Claim, item: Item): number => {
+  if (value.numbers?.unit === undefined) return 1;
+  return item.answer === "reading" ? 1.15 : value.numeric ? 0.85 : 1;
+};
+
+/** Yes and no are of what works or is there sooner than of a grade. */
+const fitOfAnswer = ({ value }: Claim, item: Item): number =>
+  item.answer === "grade" && (value.outcome?.says === "yes" || value.outcome?.says === "no") ? 0.8 : 1;
+
+/** What the note speaks of: `Seat belts | bad | webbing frayed` is of the webbing. */
+const fitOfNote = ({ note, names }: Claim, item: Item): number => {
+  if (note === "") return 1;
+  const named = new Set(names.flatMap(({ core }) => core));
+  const noted = new Set(labelOf(note).core);
+  return labelOf(item.words.american).core.some((stem) => noted.has(stem) && !named.has(stem)) ? 1.08 : 1;
+};
+
+/** `Smoke | blue on the overrun`: of items that only time or place tell apart, the one whose words stand in the value. */
+const fitOfTime = ({ value, note }: Claim, item: Item): number => {
+  const words = contexts[item.id];
+  if (words === undefined || value.numeric || !/^(?:engine\.smoke|road\.(?:cold|hot))/u.test(item.id))
+    return 1;
+  const said = ` ${`${value.text} ${note}`.toLowerCase().replaceAll(/[^a-z0-9]+/gu, " ")} `;
+  return words.some((word) => said.includes(` ${word} `)) ? 1.15 : 1;
+};
+
+/** A fault that is named is a fault of the part before it is a grade of it. */
+const fitOfFault = ({ value }: Claim, item: Item): number => {
+  if (item.answer !== "grade" || value.numeric || value.outcome !== undefined) return 1;
+  return sensedIn(value.text).some(
+    ({ senses, denied }) => !denied && senses.some((sense) => "fault" in sense),
+  )
+    ? 0.9
+    : 1;
+};
+
+/** How much likelier or less likely the claim's value, remark and headings make an item, beside how well its name fits. */
+export const fitOfRest = (
+  claim: Claim,
+  item: Item,
+  { scale, sections }: { readonly scale: GradeScale | undefined; readonly sections: readonly string[] },
+): number =>
+  fitOfSection(item, sections) *
+  fitOfGrade(claim, item, scale) *
+  fitOfFault(claim, item) *
+  fitOfAnswer(claim, item) *
+  fitOfNote(claim, item) *
+  fitOfTime(claim, item) *
+  fitOfFigure(claim, item);

@@ -1,0 +1,95 @@
+import type { Answer } from "@evenhand/shared/answer";
+import type { Item } from "@evenhand/shared/sheet";
+import { callOf } from "@evenhand/sheet/call";
+import { isBadCall } from "@evenhand/shared/severity";
+import { placesOf } from "../find-places/index.ts";
+import type { Places } from "../find-places/index.ts";
+import { itemsNamed } from "../item-names/index.ts";
+import type { Candidate } from "../item-names/index.ts";
+import { labelOf } from "../label/index.ts";
+import type { Label } from "../label/index.ts";
+import type { Claim } from "../table-claims/index.ts";
+import type { Reading } from "./reading.ts";
+
+export const isBad = (answer: Answer, item: Item, reading: Reading): boolean => {
+  if (answer.kind === "faults") return answer.found.length > 0;
+  if (answer.kind === "working") return answer.value === "no" || answer.value === "intermittent";
+  if (answer.kind !== "choice" && answer.kind !== "presence") return false;
+  return isBadCall(callOf(answer, item, { faultKinds: reading.faultKinds }));
+};
+
+const placed = (claim: Claim, candidate: Candidate, reading: Reading, more: readonly Label[]): Places =>
+  placesOf(reading.sheet, candidate.item, [...claim.where, ...more], {
+    at: candidate.at,
+    form: reading.form,
+  });
+
+/** How it leaks names no part. */
+const LEAKS = /\b(?:drip|weep|leak|seep)(?:s|ing|ping|y)?\b/gi;
+
+/** `Engine oil leaks | rear main and sump, dripping` names in its answer where it leaks. */
+const sourcesIn = (claim: Claim, { item, at }: Candidate, reading: Reading): readonly string[] => {
+  if (item.positions !== "leak-sources" || at !== undefined || claim.value.numeric) return [];
+  const parts = `${claim.value.text}, ${claim.note}`.split(/\s*(?:[,;&/]|\band\b|\bfrom\b|\bat\b)\s*/i);
+  return [
+    ...new Set(
+      parts.flatMap((part) => {
+        const [named] = itemsNamed(reading.sheet, labelOf(part.replaceAll(LEAKS, " ")), []).filter(
+          (one) => one.item.id === item.id,
+        );
+        return named?.at !== undefined && named.fit > 0.5 ? named.at : [];
+      }),
+    ),
+  ];
+};
+
+const sideOf = (labels: readonly Label[]): string | undefined => {
+  const sides = (["left", "right"] as const).filter((side) => labels.some(({ places }) => places.has(side)));
+  return sides.length === 1 ? sides[0] : undefined;
+};
+
+/** `R dampers | n/s wet`: a name that seems to say right beside words that say left may mean the rear. */
+const contradicts = (where: readonly Label[], words: Label): boolean => {
+  const [named, said] = [sideOf(where), sideOf([words])];
+  return named !== undefined && said !== undefined && named !== said;
+};
+
+/** Where the name does not say it, what is bad is where its own words or the note say (`Brake lights: no, LH out`). */
+export const withNote = (claim: Claim, candidate: Candidate, answer: Answer, reading: Reading): Places => {
+  const named = placed(claim, candidate, reading, []);
+  const bad = isBad(answer, candidate.item, reading);
+  // “Do all lights work?” answered with no is not said of each.
+  const someOf = bad && named.positions.length > 2 && claim.where.some(({ all }) => all);
+  const places = someOf ? { ...named, how: "all" as const } : named;
+  const source = bad ? sourcesIn(claim, candidate, reading) : [];
+  if (source.length > 0) return { positions: source, how: "said" };
+  if (places.how === "said") return places;
+  const own = claim.value.numeric || answer.kind === "code" ? "" : claim.value.text;
+  const words = labelOf(`${own} ${claim.note}`);
+  const worn =
+    answer.kind === "grade" &&
+    answer.scale === "house" &&
+    ["spent", "heavy-wear"].includes(String(answer.value));
+  const fault = worn || isBad(answer, candidate.item, reading);
+  const reads = answer.kind === "reading" || answer.kind === "code";
+  if (!fault && !reads) return places;
+  if (contradicts(claim.where, words)) return { positions: [], how: "said" };
+  const narrowed = placed(claim, candidate, reading, [words]);
+  return narrowed.positions.length > 0 && narrowed.positions.length < places.positions.length
+    ? { ...narrowed, how: narrowed.positions.length === 1 || words.all ? "said" : "some" }
+    : words.all
+      ? { ...places, how: "said" }
+      : places;
+};
+
+/** Tires are bought in fours: size, make-up and age are of all where no place is said. */
+const OF_ALL = /^wheels\.tire-(?:size|construction|age)$/;
+
+/** What one look finds bad is not bad everywhere, and one figure is not of all places. */
+export const canBeAll = (answer: Answer, item: Item, reading: Reading): boolean =>
+  (item.id === "wheels.tire-size" || (answer.kind !== "reading" && answer.kind !== "code")) &&
+  (OF_ALL.test(item.id) || !isBad(answer, item, reading));
+
+/** `11.8 / 11.9 mm` of two discs says not which is which. */
+export const leavesOpen = (answer: Answer, { positions }: Places): boolean =>
+  positions.length > 1 && answer.kind === "reading" && answer.values.length > 1;

@@ -1,0 +1,175 @@
+import type { Row } from "../grid/index.ts";
+import { headingOf, headingsOf, isCount } from "../headings/index.ts";
+import type { Heading } from "../headings/index.ts";
+import { labelOf } from "../label/index.ts";
+import { isBlank, isMark, outcomeOf } from "../outcome-words/index.ts";
+import { isNumeric } from "../read-value/numbers.ts";
+import { sectionsOf } from "../sections/index.ts";
+
+/** A column of a table: where it stands, what its headings say, and what it holds. `item`: its heading names what was looked at. */
+export type Column = {
+  readonly index: number;
+  readonly heading: string;
+  readonly role: Heading["role"] | "item" | "unknown";
+  readonly outcome?: Heading["outcome"];
+  readonly grade?: string;
+};
+
+const textAt = (row: Row, index: number): string => row.cells[index]?.text ?? "";
+
+/** The text of a heading at a column: all its rows, a blank one under a wider heading filled from the left. */
+const headingAt = (headings: readonly Row[], index: number, last: Row): string => {
+  const parts: string[] = [];
+  for (const row of headings) {
+    let text = textAt(row, index);
+    if (text === "" && row !== last) text = fromLeft(row, index, last);
+    if (text !== "" && !parts.includes(text)) parts.push(text);
+  }
+  return parts.join(" ");
+};
+
+const fromLeft = (row: Row, index: number, last: Row): string => {
+  if (textAt(last, index) === "") return "";
+  for (let left = index - 1; left > 0; left -= 1) {
+    const text = textAt(row, left);
+    if (text !== "") return text;
+  }
+  return "";
+};
+
+const roleOf = (heading: string, own: string): Heading | undefined => {
+  const whole = headingOf(heading) ?? headingOf(own);
+  return whole ?? (isCount(own) ? { role: "spot" } : undefined);
+};
+
+export const columnsOf = (headings: readonly Row[], rows: readonly Row[]): Column[] => {
+  const width = Math.max(0, ...[...headings, ...rows].map(({ cells }) => cells.length));
+  const last = headings.at(-1);
+  const beside = headingsOf((last?.cells ?? []).map(({ text }) => text));
+  return Array.from({ length: width }, (_, index) => {
+    const heading = last === undefined ? "" : headingAt(headings, index, last);
+    const own = headings.map((row) => textAt(row, index)).findLast((text) => text !== "") ?? "";
+    const ticks = beside[index]?.role === "tick" ? beside[index] : undefined;
+    const found = heading === "" ? undefined : (ticks ?? roleOf(heading, own));
+    return found === undefined ? { index, heading, role: "unknown" as const } : { index, heading, ...found };
+  });
+};
+
+const contentOf = (rows: readonly Row[], index: number): readonly string[] =>
+  rows.flatMap((row) => {
+    const cell = row.cells[index];
+    return cell === undefined || cell.text === "" || cell.under === "left" ? [] : [cell.text];
+  });
+
+export const share = (texts: readonly string[], is: (text: string) => boolean): number =>
+  texts.length === 0 ? 0 : texts.filter(is).length / texts.length;
+
+const isShort = (text: string): boolean =>
+  isBlank(text) || isMark(text) || isNumeric(text) || outcomeOf(text) !== undefined;
+
+/** Whether a text names something that the sheet asks. */
+export type NamesItem = (text: string) => boolean;
+
+/** A first column of words is one of names, whatever its heading says (`Measured | Figure | Unit`, `Center | Reading`). */
+const withLabels = (columns: readonly Column[], rows: readonly Row[]): readonly Column[] => {
+  if (columns.some(({ role }) => role === "label")) return columns;
+  const first = columns.find(({ role, index }) => role !== "ignored" && contentOf(rows, index).length > 0);
+  if (first?.role !== "value" && first?.role !== "note" && first?.role !== "spot") return columns;
+  if (share(contentOf(rows, first.index), isShort) >= 0.5) return columns;
+  return columns.map((column) =>
+    column === first ? { ...column, role: "label" as const, heading: "" } : column,
+  );
+};
+
+/** `Cyl | Dry psi | Leak %`: rows are cylinders, and no column names them. */
+export const ofCylinders = (columns: readonly Column[]): boolean =>
+  columns.some(({ role, heading }) => role === "place" && /^\s*cyl/i.test(heading));
+
+/** `Area | What I found`: what stands beside a name and nothing else is what is said of it. */
+const withValues = (columns: readonly Column[], rows: readonly Row[]): readonly Column[] => {
+  const held = columns.filter(({ index, role }) => role !== "ignored" && contentOf(rows, index).length > 0);
+  const [label, note] = held;
+  return held.length === 2 && label?.role === "label" && note?.role === "note"
+    ? columns.map((column) => (column === note ? { ...column, role: "value" as const } : column))
+    : columns;
+};
+
+/** Columns without a word of their own, by what they hold: names to the left, then values, then notes. */
+export const byContent = (own: readonly Column[], rows: readonly Row[], namesItem: NamesItem): Column[] => {
+  const columns = withLabels(own, rows);
+  const named = columns.some(({ role }) => role === "label");
+  const cylinders = ofCylinders(columns);
+  let label = named || cylinders;
+  let placed = columns.some(
+    ({ role }) => role === "value" || role === "tick" || role === "at" || role === "spot",
+  );
+  return withValues(columns, rows).map((column) => {
+    if (column.role !== "unknown") return column;
+    const texts = contentOf(rows, column.index);
+    if (texts.length === 0) return column;
+    // Beside columns of values the first one of words names what they are of, though its heading may name an item too.
+    const isPart = !label && (placed || sectionsOf(column.heading).length > 0) && share(texts, isShort) < 0.5;
+    const name = cylinders ? `cylinder ${column.heading}` : column.heading;
+    if (column.heading !== "" && column.index > 0 && !isPart && namesItem(name))
+      return { ...column, role: "item" as const };
+    if (!label && share(texts, isShort) < 0.5 && !named) {
+      label = true;
+      return { ...column, role: "label" as const };
+    }
+    if (column.heading !== "" && placed && share(texts, isShort) < 0.5)
+      return { ...column, role: "note" as const };
+    if (!placed) {
+      placed = true;
+      return { ...column, role: "value" as const };
+    }
+    return { ...column, role: "note" as const };
+  });
+};
+
+/** Row numbers in the first column say nothing; a first column of places is one of names in which the places are. */
+export const numbersAside = (columns: readonly Column[], rows: readonly Row[]): Column[] => {
+  const first = columns.find(({ index }) => contentOf(rows, index).length > 0);
+  if (first === undefined || first.heading !== "") return [...columns];
+  const texts = contentOf(rows, first.index);
+  const counts = texts.length >= 3 && share(texts, isCount) > 0.9;
+  return columns.map((column) =>
+    column === first && counts ? { ...column, role: "ignored" as const } : column,
+  );
+};
+
+const signature = (columns: readonly Column[]): string =>
+  columns
+    .filter(({ heading }) => heading !== "")
+    .map(({ role, heading }, at) =>
+      at === 0 && role === "unknown"
+        ? "label"
+        : role === "unknown"
+          ? "unknown"
+          : `${role}:${role === "label" ? "" : heading.toLowerCase()}`,
+    )
+    .join("|");
+
+/** Two or three tables side by side have the same headings again. */
+export const sideBySide = (columns: readonly Column[]): readonly (readonly Column[])[] => {
+  const headed = columns.filter(({ heading }) => heading !== "");
+  for (const parts of [3, 2]) {
+    const size = headed.length / parts;
+    if (!Number.isInteger(size) || size < 2) continue;
+    const groups = Array.from({ length: parts }, (_, at) => headed.slice(at * size, (at + 1) * size));
+    if (
+      new Set(groups.map(signature)).size === 1 &&
+      groups.every((group) => group[0]?.role === "unknown" || group[0]?.role === "label")
+    )
+      return groups;
+  }
+  return [columns];
+};
+
+/** Whether a column's names are places, as where a row is a corner and the columns say what was read there. */
+export const namesPlaces = (texts: readonly string[]): boolean => {
+  const named = texts.filter((text) => !isBlank(text));
+  return (
+    named.length > 0 &&
+    share(named, (text) => headingOf(text)?.role === "at" || labelOf(text).core.length === 0) >= 0.6
+  );
+};
