@@ -3,6 +3,8 @@ import type { Answering } from "../version-1/answering.ts";
 import { conditions } from "../version-1/conditions.ts";
 import type { Condition } from "../version-1/conditions.ts";
 import { contexts, onlyWith, refinements } from "../version-1/contexts.ts";
+import { marks } from "../version-1/marks.ts";
+import type { Marks } from "../version-1/marks.ts";
 import type { OptionWords } from "../version-1/option-words.ts";
 import { bodyOptions } from "../version-1/options-body.ts";
 import { underOptions } from "../version-1/options-under.ts";
@@ -42,6 +44,7 @@ export type Lexicon = {
   readonly onlyWith: Readonly<Record<string, readonly string[]>>;
   readonly refinements: typeof refinements;
   readonly answering: Answering;
+  readonly marks: Marks;
 };
 
 /**
@@ -71,4 +74,5 @@ export const lexiconVersion1: Lexicon = {
   onlyWith,
   refinements,
   answering,
+  marks,
 };

@@ -112,25 +112,29 @@ const optionsCalled = (asked: Asked, bad: boolean): Option[] =>
 const badOptions = (asked: Asked): ReadonlySet<string> =>
   new Set(optionsCalled(asked, true).map(({ id }) => id));
 
+const { marks } = lexiconVersion1;
+
 /** Of what kind a thing is, whether original or another's, no tick, cross or mark says. */
-const OF_KIND = /^(?:interior\.trim-history|body\.paint-history|body\.panel-material|wheels\.wheel-kind)$/;
+const isOfKind = ({ id, choice }: Item): boolean =>
+  marks.ofKind.includes(id) ||
+  (choice?.ordered !== true &&
+    marks.good[id] === undefined &&
+    (choice?.options.filter(({ call }) => call === "good").length ?? 0) > 1);
 
 /** The best of an item's options: what a tick stands for. */
 const goodOption = (asked: Asked): Answered => {
-  if (OF_KIND.test(asked.item.id)) return unanswered("no-such-word");
+  const { id } = asked.item;
+  if (isOfKind(asked.item)) return unanswered("no-such-word");
   const [first, ...others] = optionsCalled(asked, false);
   if (first === undefined) return unanswered("no-such-word");
-  return answered(
-    { kind: "choice", option: first.id },
-    others.length === 0 || asked.item.choice?.ordered === true,
-  );
+  return answered({ kind: "choice", option: marks.good[id] ?? first.id }, others.length === 0);
 };
 
 const badOption = (asked: Asked): Answered => {
   const noted = bestOption(asked, asked.note);
   if (noted !== undefined) return answered({ kind: "choice", option: noted.option }, noted.sure);
   // That a part is another's, or a paper another car's, is never said by a cross alone.
-  if (asked.item.section === "identity" || OF_KIND.test(asked.item.id)) return unanswered("bad-but-not-how");
+  if (asked.item.section === "identity" || isOfKind(asked.item)) return unanswered("bad-but-not-how");
   const [only, ...others] = optionsCalled(asked, true);
   return only === undefined || others.length > 0
     ? unanswered("bad-but-not-how")
@@ -148,7 +152,7 @@ const namedOption = (asked: Asked): Option | undefined => {
 
 /** Whether what the item asks for is trouble by its own name, as smoke or a leak is. */
 const asksForTrouble = ({ item }: Asked): boolean =>
-  item.id === "brakes.pedal-sink" ||
+  marks.trouble.includes(item.id) ||
   item.choice?.options.some(({ id, call }) => id === "none" && call === "good") === true;
 
 const chosen = (option: string, sure: boolean): Answered => answered({ kind: "choice", option }, sure);

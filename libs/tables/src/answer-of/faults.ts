@@ -87,11 +87,13 @@ const byQuestion = (asked: Asked): Answered | undefined => {
   const noted = foundIn(asked, asked.note).found;
   if ((says === "yes") !== trouble) return undefined;
   if (noted.length > 0) return answered({ kind: "faults", found: noted, denied: [] });
-  return says === "yes" || !NAMES_TROUBLE.test(asked.item.id) ? unanswered("bad-but-not-how") : undefined;
+  return says === "yes" || !NAMES_TROUBLE.test(asked.item.words.american)
+    ? unanswered("bad-but-not-how")
+    : undefined;
 };
 
 /** Items whose bare name, answered with no, says that there is none. */
-const NAMES_TROUBLE = /faults$|jacking-damage$/;
+const NAMES_TROUBLE = /\b(?:faults|damage)\b/i;
 
 /** Faults by their words, in the value or, where that says no more than that it is bad, in the note. A tick is that there are none. */
 export const faultsOf = (asked: Asked): Answered => {

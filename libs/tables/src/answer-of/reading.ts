@@ -1,3 +1,4 @@
+import { lexiconVersion1 } from "@evenhand/lexicon/lexicon-version-1";
 import { convert, dimensionOf } from "@evenhand/measurement/unit";
 import type { Item } from "@evenhand/shared/sheet";
 import type { UnitSymbol } from "@evenhand/shared/unit";
@@ -34,12 +35,20 @@ export const notedNumbers = (note: string): Numbers | undefined => {
   return isNumeric(note) || numbers?.unit !== undefined ? numbers : undefined;
 };
 
+/** `165 dry / 175 wet`: without the figures that its words make another reading, where others are left. */
+const ownNumbers = ({ item, value }: Asked): Numbers | undefined => {
+  const words = lexiconVersion1.marks.otherFigure[item.id];
+  if (words === undefined || value.numeric) return value.numbers;
+  const other = new RegExp(`\\d[\\d.]*\\s*(?:psi|bar)?\\s*\\(?(?:${words.join("|")})\\b`, "gi");
+  return numbersOf(value.text.replaceAll(other, " "), { comma: false }) ?? value.numbers;
+};
+
 /** `7/32` is of an inch whatever else the heading says; and in a column of thirty-seconds, `7` is seven of them. */
 const written = (
   asked: Asked,
   spec: Spec,
 ): { readonly values: readonly number[]; readonly unit?: UnitSymbol } | undefined => {
-  const numbers = asked.value.numbers ?? notedNumbers(asked.note);
+  const numbers = ownNumbers(asked) ?? notedNumbers(asked.note);
   if (numbers === undefined) return undefined;
   const values = numbers.values;
   const fraction = numbers.of32 === true || (numbers.unit === "1/32in" && values.every((value) => value < 1));

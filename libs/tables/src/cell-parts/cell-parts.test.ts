@@ -48,9 +48,23 @@ test("figures of one gauge are of idle and of speed, and what is no fact of its 
   ]);
 });
 
-test("an exception, or a side against the name's, is left to be settled", () => {
-  expect(said("Indicators,all ok except RR")).toEqual([]);
+test("an exception is said of its place, and the rest of the others", () => {
+  expect(said("Indicators,all ok except RR")).toEqual([
+    'electrics.lamps@left-front-turn {"kind":"working","value":"yes"}',
+    'electrics.lamps@right-front-turn {"kind":"working","value":"yes"}',
+    'electrics.lamps@left-rear-turn {"kind":"working","value":"yes"}',
+    'electrics.lamps@right-rear-turn {"kind":"working","value":"no"}',
+  ]);
+  expect(said("Brake hoses,all sound except one")).toEqual([]);
+});
+
+test("a side against the name's is left to be settled", () => {
   expect(said("R dampers,n/s wet")).toEqual([]);
+});
+
+test("what a part of a cell says is kept where another is not understood, but not of the same thing", () => {
+  expect(said("Spare tire,zzz quux; 7 mm")).toHaveLength(1);
+  expect(said('Frame rails,"solid, surface rust only"')).toEqual([]);
 });
 
 test("a place is told from a figure", () => {

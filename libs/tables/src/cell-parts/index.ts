@@ -42,7 +42,8 @@ const splits = ({ value, rated, column }: Claim): boolean =>
  */
 export const placedParts = (claim: Claim): readonly Claim[] => {
   if (!splits(claim)) return [];
-  const placed = partsIn(claim.value.text).map(placedValue);
+  const ofJoints = claim.names.some(({ text }) => /\bball[- ]?joint/i.test(text));
+  const placed = partsIn(claim.value.text).map((part) => placedValue(part, ofJoints));
   const places = placed.map((part) => [...(part?.place.places ?? [])].toSorted().join(" "));
   if (placed.length < 2 || new Set(places).size < places.length) return [];
   const known = placed.flatMap((part) => (part === undefined ? [] : [part]));

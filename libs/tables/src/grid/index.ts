@@ -10,6 +10,8 @@ export type Cell = {
   readonly formula?: true;
   /** The cell lies under a merged one, whose text it repeats. */
   readonly under?: "above" | "left";
+  /** What stands there, where the text is that of the cell above: `ditto`. */
+  readonly written?: string;
 };
 
 /** A row that holds something; `number` is the one the spreadsheet shows. Cells from the first column on, empty ones between. */

@@ -83,6 +83,11 @@ const OF_CONDITION: ReadonlySet<string> = new Set([
   "overall",
   "appearance",
   "existing",
+  "out",
+  "missing",
+  "broken",
+  "faulty",
+  "defective",
 ]);
 
 /** A word that stands in few names says more; one in none says that something else is meant. */

@@ -164,6 +164,9 @@ export const writtenParts: readonly Written[] = [
   ),
   name("master cylinder; brake master cylinder; master cyl", "brakes.master-cylinder"),
   name("wheel cylinder; brake wheel cylinder", "brakes.wheel-cylinders"),
+  name("flexi; flexi hose; brake flexi; flexible brake hose; brake flexible", "brakes.hoses"),
+  name("steering", "steering.free-play road.tracking"),
+  name("tail box; tailbox; rear muffler", "driveline.exhaust", "mufflers"),
   name("pedal feel; brake pedal; brake pedal feel", "brakes.pedal-feel"),
   name("opinion; verdict; would i buy; would buy; recommend; recommendation; buy", "visit.opinion"),
   name(

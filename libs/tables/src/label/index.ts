@@ -27,6 +27,8 @@ export type Label = {
   readonly places: ReadonlySet<PlaceWord>;
   /** `all four`, `both`. */
   readonly all: boolean;
+  /** `Other seats`: those of which nothing was said before. */
+  readonly others: boolean;
   readonly plural: boolean;
   /** A number that counts cylinders or places. */
   readonly number?: number;
@@ -174,8 +176,12 @@ const withFrontOrRear = (text: string): string =>
     ? text
     : text.replace(/\(F\)|(?<=[a-z] )F$/, "front").replace(/\(R\)/, "rear");
 
+const OTHERS = /^\s*(?:all\s+)?(?:the\s+)?(?:others?|remaining|rest)(?:\s+of)?(?:\s+the)?\s+(?=[a-z])/i;
+
 const parse = (text: string): Label => {
-  const { unit, rest } = unitIn(withEnds(text));
+  const { unit, rest: named } = unitIn(withEnds(text));
+  const others = OTHERS.test(named);
+  const rest = named.replace(OTHERS, "");
   const bracket = remarkIn(rest);
   const whole = expanded(`${bracket.rest} ${bracket.remark ?? ""}`);
   const tokens = stemsOf(whole);
@@ -189,7 +195,8 @@ const parse = (text: string): Label => {
     stems,
     core: stems.filter((stem) => !Object.hasOwn(PLACES, stem)),
     places,
-    all: ALL.test(whole),
+    all: others || ALL.test(whole),
+    others,
     plural: tokenize(bracket.rest).some(({ plural }) => plural),
     ...(number === null ? {} : { number: Number(number[1] ?? number[2]) }),
     ...(unit === undefined ? {} : { unit }),

@@ -135,7 +135,7 @@ const refusedOf = (tried: readonly Tried[]): Proposal => {
 export const propose = (claim: Claim, reading: Reading): Proposal => {
   const candidates = candidatesOf(claim, reading);
   const [likeliest] = candidates;
-  if (likeliest?.item.positions !== undefined && makesExceptions(claim.value.text))
+  if (likeliest?.item.positions !== undefined && makesExceptions(`${claim.value.text} ${claim.note}`))
     return { ok: false, why: "no-place", item: likeliest.item.id };
   const tried = candidates.map((candidate) => attempt(claim, candidate, reading));
   const meant = tried

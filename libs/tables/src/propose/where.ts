@@ -18,11 +18,20 @@ export const isBad = (answer: Answer, item: Item, reading: Reading): boolean => 
   return isBadCall(callOf(answer, item, { faultKinds: reading.faultKinds }));
 };
 
-const placed = (claim: Claim, candidate: Candidate, reading: Reading, more: readonly Label[]): Places =>
-  placesOf(reading.sheet, candidate.item, [...claim.where, ...more], {
-    at: candidate.at,
-    form: reading.form,
-  });
+const placed = (claim: Claim, candidate: Candidate, reading: Reading, more: readonly Label[]): Places => {
+  const context = { at: candidate.at, form: reading.form };
+  const places = placesOf(reading.sheet, candidate.item, [...claim.where, ...more], context);
+  if (claim.except === undefined) return places;
+  const excepted = new Set(
+    claim.except.flatMap(
+      (place) => placesOf(reading.sheet, candidate.item, [...claim.where, place], context).positions,
+    ),
+  );
+  const positions = places.positions.filter((position) => !excepted.has(position));
+  return positions.length === places.positions.length
+    ? { positions: [], how: "said" }
+    : { positions, how: "said" };
+};
 
 /** How it leaks names no part. */
 const LEAKS = /\b(?:drip|weep|leak|seep)(?:s|ing|ping|y)?\b/gi;

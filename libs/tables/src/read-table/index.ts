@@ -2,6 +2,7 @@ import type { FindingInput } from "@evenhand/shared/finding";
 import type { GradeScale, VehicleForm } from "@evenhand/shared/report";
 import type { Item, Sheet } from "@evenhand/shared/sheet";
 import type { Book } from "../grid/index.ts";
+import { exceptedParts } from "../cell-parts/exceptions.ts";
 import { factsIn, placedParts } from "../cell-parts/index.ts";
 import { itemsNamed } from "../item-names/index.ts";
 import { notedNumbers } from "../answer-of/reading.ts";
@@ -16,6 +17,7 @@ import { proposeSettled } from "../propose/settled.ts";
 import type { SettledLine } from "../propose/settled.ts";
 import type { Outcome } from "../outcome-words/index.ts";
 import { legendOf, marksOf } from "../row-words/index.ts";
+import { readValue } from "../read-value/index.ts";
 import { settlePlaces } from "../settle-places/index.ts";
 import type { Claim } from "../table-claims/index.ts";
 import type { ProposedFinding, RefusedClaim, RowOutcome, TableDraft } from "./outcome.ts";
@@ -120,12 +122,15 @@ const placesOf = ({ proposal }: Asked): readonly string[] => {
   return best === undefined ? [] : best.positions.map((position) => `${best.item.id} ${position}`);
 };
 
-/** Whether parts of a cell are of different things, and at least two are understood. */
-const areApart = (parts: readonly Asked[]): boolean => {
-  const said = parts.map(placesOf);
-  const all = said.flat();
-  return said.filter(({ length }) => length > 0).length > 1 && new Set(all).size === all.length;
+/** Whether parts of a cell are of different things. */
+const areDistinct = (parts: readonly Asked[]): boolean => {
+  const all = parts.flatMap(placesOf);
+  return new Set(all).size === all.length;
 };
+
+/** Whether parts of a cell are of different things, and at least two are understood. */
+const areApart = (parts: readonly Asked[]): boolean =>
+  parts.filter((part) => placesOf(part).length > 0).length > 1 && areDistinct(parts);
 
 /** How well a part must fit to be taken out of its cell: no word of prose is an item. */
 const PART_FIT = 0.5;
@@ -142,13 +147,55 @@ const toSettle = (part: Asked): Asked =>
         proposal: { ...part.proposal, meant: part.proposal.meant.map((one) => ({ ...one, sure: false })) },
       };
 
+const isUnplaced = ({ proposal }: Asked): boolean => !proposal.ok && proposal.why === "no-place";
+
+const itemOf = ({ proposal }: Asked): string | undefined =>
+  proposal.ok ? proposal.meant[0]?.item.id : proposal.item;
+
+/** Parts that are understood, but those of which another part says something that is not: `solid, surface rust only`. */
+const understoodOf = (facts: readonly Asked[]): readonly Asked[] => {
+  const open = new Set(facts.filter((fact) => !fits(fact)).map(itemOf));
+  return facts.filter((fact) => fits(fact) && !open.has(itemOf(fact)));
+};
+
+const answerIn = ({ proposal }: Asked): string =>
+  JSON.stringify(proposal.ok ? [proposal.meant[0]?.answer, proposal.meant[0]?.positions] : []);
+
+/** What a cell says as a whole, with what parts of it say of something else; where the whole says nothing, the parts by themselves. */
+const withParts = (one: Asked, facts: readonly Asked[], ask: (claim: Claim) => Asked): readonly Asked[] => {
+  const understood = understoodOf(facts);
+  if (!one.proposal.ok)
+    return understood.length > 0 && areDistinct(understood)
+      ? [...understood, ...facts.filter((fact) => !understood.includes(fact)).map(leftOpen)]
+      : [one];
+  const more = understood.filter((fact) => itemOf(fact) !== itemOf(one) && placesOf(fact).length === 1);
+  const apart = more.filter((fact) => answerIn(ask(without(one.claim, fact.claim))) === answerIn(one));
+  return areDistinct([one, ...apart]) ? [one, ...apart] : [one];
+};
+
+/** A cell without one of its parts. */
+const without = (claim: Claim, { value }: Claim): Claim => ({
+  ...claim,
+  value: readValue(claim.value.text.replace(value.text, " "), { comma: false }),
+});
+
+/** A part of a cell that is left to be settled, whatever it may be of. */
+const leftOpen = (part: Asked): Asked => {
+  const item = itemOf(part);
+  const why = part.proposal.ok ? ("no-such-word" as const) : part.proposal.why;
+  return { ...part, proposal: { ok: false, why, ...(item === undefined ? {} : { item }) } };
+};
+
 /** A cell as what it says of one thing, or of each of several. */
 const taken = (claim: Claim, ask: (claim: Claim) => Asked): readonly Asked[] => {
   if (claim.names.length === 0) return [ask(claim)];
+  const excepted = exceptedParts(claim).map(ask);
+  const [rest] = excepted;
+  if (rest?.proposal.ok === true) return excepted;
   const placed = placedParts(claim).map(ask);
-  if (placed.length > 1 && placed.every(fits) && areApart(placed)) return placed;
+  if (areApart(placed.filter(fits)) && !placed.some(isUnplaced)) return placed;
   const facts = factsIn(claim).map(ask).map(toSettle);
-  return facts.length > 1 && facts.every(fits) && areApart(facts) ? facts : [ask(claim)];
+  return facts.every(fits) && areApart(facts) ? facts : withParts(ask(claim), facts, ask);
 };
 
 const askAll = (
@@ -203,6 +250,8 @@ type Ended = { readonly findings: ProposedFinding[]; readonly refused: RefusedCl
 
 class Ends {
   private readonly taken = new Set<string>();
+  /** Places of which something was said, by their set. */
+  private readonly spoken = new Set<string>();
   readonly scales = new Map<string, GradeScale>();
   readonly byRow = new Map<ReadRow, Ended>();
 
@@ -210,6 +259,14 @@ class Ends {
     const ended = this.byRow.get(read) ?? { findings: [], refused: [] };
     this.byRow.set(read, ended);
     return ended;
+  }
+
+  /** Places not answered yet; of the others, those of which nothing else was said either. */
+  private free({ item, positions }: Meant, ofOthers: boolean): readonly string[] {
+    const free = positions.filter((position) => !this.taken.has(`${item.id} ${position}`));
+    return ofOthers && free.length === positions.length
+      ? positions.filter((position) => !this.spoken.has(`${item.positions ?? ""} ${position}`))
+      : free;
   }
 
   /** One finding a place: what a later row says of the same is refused, never put over it. */
@@ -224,7 +281,12 @@ class Ends {
       });
       return;
     }
-    const free = meant?.positions.filter((position) => !this.taken.has(`${meant.item.id} ${position}`)) ?? [];
+    const ofOthers = claim.where.some(({ others }) => others);
+    const free = meant === undefined ? [] : this.free(meant, ofOthers);
+    if (ofOthers && free.length === meant?.positions.length) {
+      ended.refused.push({ why: "no-place", column: claim.column, line, item: meant.item.id });
+      return;
+    }
     if (meant === undefined || free.length === 0) {
       const item = proposal.meant[0]?.item.id;
       ended.refused.push({
@@ -238,10 +300,14 @@ class Ends {
     if (meant.scale !== undefined) this.scales.set(meant.scale.id, meant.scale);
     for (const position of free) {
       this.taken.add(`${meant.item.id} ${position}`);
+      this.spoken.add(`${meant.item.positions ?? ""} ${position}`);
       ended.findings.push({
         finding: findingOf(meant, position, claim),
         confidence: Math.round(Math.min(1, meant.confidence) * 100) / 100,
-        sure: meant.sure && free.length === meant.positions.length && claim.value.firmness === "asserted",
+        sure:
+          meant.sure &&
+          (ofOthers || free.length === meant.positions.length) &&
+          claim.value.firmness === "asserted",
         column: claim.column,
         line,
       });

@@ -1,10 +1,12 @@
 import type { Grid, Row } from "../grid/index.ts";
+import { carriedDown } from "../carried-down/index.ts";
 import { labelOf } from "../label/index.ts";
 import { isBlank } from "../outcome-words/index.ts";
 import { readValue } from "../read-value/index.ts";
 import type { Writing } from "../read-value/numbers.ts";
 import { isFact, isLegend, isRemark, labelAndValue } from "../row-words/index.ts";
 import { sectionsOf } from "../sections/index.ts";
+import { spelledEnds } from "../spelled-ends/index.ts";
 import { claimsOf } from "../table-claims/index.ts";
 import { planOf } from "../table-plan/index.ts";
 import type { Claim } from "../table-claims/index.ts";
@@ -112,7 +114,8 @@ class Rows {
     this.above = aboveOf(grid.name);
   }
 
-  table(table: Table, preamble: boolean): void {
+  table(written: Table, preamble: boolean): void {
+    const table = { ...written, rows: carriedDown(written.rows) };
     for (const row of table.headings) this.heading(row);
     const plans = table.groups.map((columns) => planOf(columns, table));
     for (const row of table.rows) this.row(row, plans, preamble);
@@ -183,8 +186,9 @@ class Rows {
  * Every row of a grid with what it says: headings found, columns given their roles, names completed by what stands above.
  */
 export const rowsOf = (grid: Grid, writing: Writing, namesItem: NamesItem): readonly ReadRow[] => {
-  const tables = tablesOf(grid, namesItem);
-  const rows = new Rows(grid, writing);
+  const spelled = spelledEnds(grid);
+  const tables = tablesOf(spelled, namesItem);
+  const rows = new Rows(spelled, writing);
   for (const [at, table] of tables.entries())
     rows.table(table, at === 0 && table.headings.length === 0 && tables.length > 1);
   return rows.read;
@@ -194,6 +198,6 @@ export const rowsOf = (grid: Grid, writing: Writing, namesItem: NamesItem): read
 export const rowText = ({ cells }: Row): string =>
   cells
     .filter(({ text, under }) => text.trim() !== "" && under !== "left")
-    .map(({ text }) => text.replaceAll(/\s+/g, " ").trim())
+    .map(({ text, written }) => (written ?? text).replaceAll(/\s+/g, " ").trim())
     .join(" | ")
     .slice(0, 300);

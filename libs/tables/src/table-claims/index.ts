@@ -23,6 +23,8 @@ export type Claim = {
   /** What may say where: the row, its place column, the column's heading. */
   readonly where: readonly Label[];
   readonly value: Value;
+  /** Places it is not said of. */
+  readonly except?: readonly Label[];
   readonly note: string;
   readonly unit?: UnitSymbol | undefined;
   readonly scale?: GradeScale | undefined;
