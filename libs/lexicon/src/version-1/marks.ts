@@ -8,6 +8,8 @@ export type Marks = {
   readonly trouble: readonly string[];
   /** Words behind a figure that make it another reading than the item's: `175 wet` beside `165 dry`. */
   readonly otherFigure: Readonly<Record<string, readonly string[]>>;
+  /** Words one of which stands in what answers an item by a text of its own; a sentence of a test is none. */
+  readonly codeWords: Readonly<Record<string, RegExp>>;
 };
 
 export const marks: Marks = {
@@ -36,4 +38,8 @@ export const marks: Marks = {
   },
   trouble: ["brakes.pedal-sink"],
   otherFigure: { "engine.compression": ["wet", "with oil", "after oil", "oil added", "oil in"] },
+  codeWords: {
+    "identity.gearbox-kind":
+      /\b(?:manual|auto\w*|\d[- ]?speed|(?:three|four|five|six)[- ]?speed|overdrive|pre-?selector)\b/iu,
+  },
 };

@@ -70,11 +70,18 @@ const knownPhrases = (item: Item): readonly Phrase[] => {
 
 const NEGATIONS = new Set(["not", "no", "never", "without", "cannot"]);
 
+/** `Dark, not milky` denies what stands behind it. */
+const DENIED_BEHIND = 3;
+const isNear = (before: readonly string[]): boolean =>
+  before.slice(-DENIED_BEHIND).some((stem) => NEGATIONS.has(stem));
+
 /** Whether the words of a phrase stand in a text, and how much of the text they are; "not" turns a phrase over that has none itself. */
 const fitIn = (stems: readonly string[], phrase: readonly string[]): number => {
   const inside = new Set(stems);
   if (!phrase.every((stem) => inside.has(stem))) return 0;
-  const turned = stems.some((stem) => NEGATIONS.has(stem)) && !phrase.some((stem) => NEGATIONS.has(stem));
+  const turned =
+    !phrase.some((stem) => NEGATIONS.has(stem)) &&
+    phrase.some((stem) => isNear(stems.slice(0, stems.indexOf(stem))));
   if (turned && phrase.length <= 2) return 0;
   return phrase.length + phrase.length / Math.max(stems.length, 1);
 };
@@ -178,6 +185,8 @@ const yesOption = (asked: Asked): Answered => {
 /** No to one trouble of several says nothing of the others: oil that is not milky may be low. */
 const noOption = (asked: Asked): Answered => {
   const named = namedOption(asked);
+  const denied = lexiconVersion1.answering.denied[asked.item.id]?.[named?.id ?? ""];
+  if (denied !== undefined) return chosen(denied, false);
   const good = goodOption(asked);
   const unsure = good.ok ? { ...good, sure: false } : good;
   if (asksForTrouble(asked)) {

@@ -8,6 +8,7 @@ import type { Value } from "../read-value/index.ts";
 /** Why a value answers nothing. */
 export type NoAnswer =
   | "no-number"
+  | "several-figures"
   | "other-unit"
   | "not-plausible"
   | "no-such-word"

@@ -1,5 +1,5 @@
 import type { Answer } from "@evenhand/shared/answer";
-import type { FaultKind } from "@evenhand/shared/sheet";
+import type { FaultKind, Item } from "@evenhand/shared/sheet";
 import { convert, dimensionOf } from "@evenhand/measurement/unit";
 import { numbersOf } from "../read-value/numbers.ts";
 import { sensedIn } from "../sensed-words/index.ts";
@@ -14,6 +14,7 @@ type Fault = Extract<Answer, { kind: "faults" }>["found"][number];
 const kindFor = (asked: Asked, kind: string): string | undefined => {
   const kinds = asked.item.faults?.kinds ?? [];
   if (kinds.includes(kind)) return kind;
+  if (kind === "crazing" && kinds.includes("crack")) return "crack";
   const own = asked.faultKinds.get(kind);
   if (own === undefined) return undefined;
   const near = kinds
@@ -60,12 +61,16 @@ const foundIn = (asked: Asked, text: string): { readonly found: Fault[]; readonl
   return { found: [...found.values()], denied: [...denied].filter((kind) => !found.has(kind)) };
 };
 
-const isGood = (text: string): boolean =>
+/** What is new has no faults; a panel that was replaced was repaired, and how well is another question. */
+const goodWords = ({ section }: Item): readonly string[] =>
+  ["body", "underbody", "trunk"].includes(section) ? ["good", "none"] : ["good", "none", "new"];
+
+const isGood = (text: string, item: Item): boolean =>
   sensedIn(text).some(({ senses, denied }) =>
     senses.some((sense) =>
       denied
         ? "general" in sense && sense.general === "bad"
-        : "general" in sense && ["good", "none", "new"].includes(sense.general),
+        : "general" in sense && goodWords(item).includes(sense.general),
     ),
   );
 
@@ -110,7 +115,7 @@ export const faultsOf = (asked: Asked): Answered => {
     return unanswered("bad-but-not-how");
   }
   if (says === "no") return answered(none, false);
-  if (isGood(value.text)) return answered(none);
+  if (isGood(value.text, asked.item)) return answered(none);
   if (own.denied.length > 0)
     return answered({
       kind: "faults",

@@ -1,4 +1,6 @@
 import type { GradeScale } from "@evenhand/shared/report";
+import type { Item } from "@evenhand/shared/sheet";
+import type { Sensed } from "../sensed-words/index.ts";
 import { sensedIn } from "../sensed-words/index.ts";
 import { answered, unanswered } from "./context.ts";
 import type { Answered, Asked } from "./context.ts";
@@ -47,10 +49,14 @@ const on = (scale: GradeScale, value: string, sure = true): Answered => ({
 const loose = (text: string): string =>
   text.replace(/[+-]\s*$/, "").replace(/\s+(condition|shape|order)$/i, "");
 
+/** A panel that was replaced has no finish as new for that. */
+const isNew = (senses: readonly Sensed["senses"][number][]): boolean =>
+  senses.some((sense) => "general" in sense && sense.general === "new");
+
 /** Words of wear without a scale (`worn`, `like new`) are grades of the house scale, as the lexicon has them. */
-const houseGrade = (text: string, item: string): Answered => {
+const houseGrade = (text: string, { id: item, section }: Item): Answered => {
   const senses = sensedIn(text)
-    .filter(({ denied }) => !denied)
+    .filter(({ denied, senses: list }) => !denied && !(section === "body" && isNew(list)))
     .flatMap(({ senses: list }) => list);
   const grade = senses.find((sense) => "grade" in sense);
   if (grade !== undefined) return answered({ kind: "grade", scale: "house", value: grade.grade }, true);
@@ -95,8 +101,8 @@ export const gradeOf = ({ item, value, scale, note, labels }: Asked): Answered =
   if (value.outcome?.says === "good" || value.outcome?.says === "yes")
     return answered({ kind: "grade", scale: "house", value: "even-wear" }, false);
   if (value.outcome?.says === "bad" || value.outcome?.says === "no") {
-    const byNote = houseGrade(note, item.id);
+    const byNote = houseGrade(note, item);
     return byNote.ok ? byNote : answered({ kind: "grade", scale: "house", value: "heavy-wear" }, false);
   }
-  return houseGrade(value.text, item.id);
+  return houseGrade(value.text, item);
 };

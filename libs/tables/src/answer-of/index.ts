@@ -1,5 +1,6 @@
 import type { Answer } from "@evenhand/shared/answer";
 import type { Item } from "@evenhand/shared/sheet";
+import { lexiconVersion1 } from "@evenhand/lexicon/lexicon-version-1";
 import { outcomeOf } from "../outcome-words/index.ts";
 import { sensedIn } from "../sensed-words/index.ts";
 import { choiceOf, ownOption } from "./choice.ts";
@@ -44,7 +45,12 @@ const workingOf = (asked: Asked): Answered => {
   const says = value.outcome?.says;
   if ((says === "yes" || says === "no") && asksForFault(asked.labels))
     return working(says === "yes" ? "no" : "yes", false);
-  if (says === "good" || says === "yes") return working("yes");
+  if (says === "good" || says === "yes") {
+    const noted = workingBySense(`${outcomeOf(value.text) === undefined ? value.text : ""} ${note}`);
+    return noted.ok && noted.answer.kind === "working" && noted.answer.value === "intermittent"
+      ? working("intermittent", false)
+      : working("yes");
+  }
   if (says === "partly") return working("intermittent");
   if (says === "bad" || says === "no") {
     const noted = workingBySense(note);
@@ -97,13 +103,23 @@ const TIRE_SIZE =
 const saysOfWork = (text: string): boolean =>
   !/\d/.test(text) && sensedIn(text).some(({ senses }) => senses.some((sense) => "working" in sense));
 
+/** `175 R 14 all round` */
+const ofAll = (text: string): string =>
+  text.replace(/\s*,?\s+(?:all (?:a?round|four|same)|on all(?: four)?|each|x ?4|both)$/i, "");
+
 /** A code is what stands there, spaces put in order; a word of a checklist is none. */
 const codeOf = ({ item, value }: Asked): Answered => {
   const whole = value.text.replaceAll(/\s+/g, " ").trim();
   const text =
-    item.id === "wheels.tire-identification" ? whole.replace(/^(?:date|dot|week|code)\b:?\s+/i, "") : whole;
+    item.id === "wheels.tire-identification"
+      ? whole.replace(/^(?:date|dot|week|code)\b:?\s+/i, "")
+      : ofAll(whole);
+  if (/^(?:none|not) (?:seen|visible|found|legible|readable)$/i.test(text))
+    return answered({ kind: "not-seen", reason: "not-reached" });
   if (outcomeOf(value.text) !== undefined || text === "" || saysOfWork(text))
     return unanswered("no-such-word");
+  const kinds = lexiconVersion1.marks.codeWords[item.id];
+  if (kinds !== undefined && !kinds.test(text)) return unanswered("no-such-word");
   const system = item.code?.system ?? "text";
   if (system !== "text" && !/\d/.test(text)) return unanswered("no-such-word");
   if (system === "tire-size" && !TIRE_SIZE.test(text)) return unanswered("no-such-word");

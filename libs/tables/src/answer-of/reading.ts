@@ -32,7 +32,7 @@ const takes32 = (spec: Spec): boolean => spec.unit === "1/32in" || spec.alsoIn.i
 /** A figure that stands in the remarks beside a tick, where nothing but figures or a unit stands with it. */
 export const notedNumbers = (note: string): Numbers | undefined => {
   const numbers = numbersOf(note, { comma: false });
-  return isNumeric(note) || numbers?.unit !== undefined ? numbers : undefined;
+  return isNumeric(note) || numbers?.unit !== undefined || numbers?.of32 === true ? numbers : undefined;
 };
 
 /** `165 dry / 175 wet`: without the figures that its words make another reading, where others are left. */
@@ -77,12 +77,22 @@ const answer = (values: readonly number[], unit: UnitSymbol, sure: boolean): Ans
 /** Several numbers in one cell are several readings; past what any reading asks for they are something else. */
 const MOST_READINGS = 9;
 
+/** `12.3 rest / 9.4 crank`: words between figures that name no spot of one reading. */
+const namesSeveral = ({ text, numeric }: Asked["value"]): boolean =>
+  !numeric &&
+  /\d\D*[a-z]{2,}\D*\d/i.test(text.replaceAll(SPOTS, " ")) &&
+  !/\d\s*\/\s*(?:32|16|8|4|2)\b/.test(text);
+
+const SPOTS =
+  /\b(?:inner|middle|outer|cent(?:er|re)|inside|outside|in|out|mid|edge|and|to|then|by|psi|mm|mils?|bar|inch(?:es)?|lowest|min|max|um|µm|microns?|volts?|deg(?:rees)?|rpm|cold|hot|dry|each|both|all)\b/gi;
+
 /** A reading: its numbers, in the unit that stands in the cell, the column or the row, else in the one of the item's in which they make sense. */
 export const readingOf = (asked: Asked): Answered => {
   const spec = asked.item.reading;
   const found = spec === undefined ? undefined : written(asked, spec);
   if (spec === undefined || found === undefined) return unanswered("no-number");
   if (found.values.length > MOST_READINGS) return unanswered("no-number");
+  if (found.values.length > 1 && namesSeveral(asked.value)) return unanswered("several-figures");
   // Between figures of one reading stand no words: `165 dry / 175 wet` are two.
   const alike = found.values.length === 1 || asked.value.numeric || asked.value.text === "";
   if (found.unit === undefined) {

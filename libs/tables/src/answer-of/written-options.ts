@@ -57,7 +57,8 @@ export const writtenOptions: readonly WrittenOption[] = [
   ...of("road.shifts", {
     clean: "clean; smooth; good; slick; no crunch; all good",
     stiff: "stiff; notchy; baulky; heavy; obstructive",
-    grinds: "grind; grinding; crunch; crunching; crunchy; graunch; weak synchro; synchro weak",
+    grinds:
+      "scratch; scratches; grind; grinding; crunch; crunching; crunchy; graunch; weak synchro; synchro weak",
     "jumps-out": "jumps out; pops out; jump out of gear; drops out",
     slips: "slip; slipping",
   }),
@@ -118,6 +119,11 @@ export const writtenOptions: readonly WrittenOption[] = [
     low: "low; below min; under min",
   }),
   ...of("engine.fuel-pump", { dry: "dry; good; ok; sound", leaks: "leak; leaking; weep" }),
+  ...of("body.paint-history", {
+    original: "never repainted; not repainted",
+    refinished: "repainted; resprayed; respray; repaint",
+  }),
+  ...of("steering.damper-bounce", { one: "1", two: "2", more: "3; 4; several; keeps bouncing" }),
   ...of("identity.keys", {
     "full-set-and-spare": "2 sets; two sets; 2; two keys; 2 keys; spare; with spare; both",
     "full-set": "1 set; one set; one key; 1 key; 1; single",

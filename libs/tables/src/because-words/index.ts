@@ -8,6 +8,7 @@ const REFUSED = {
   "no-place": "it does not say where: left, right, front or rear",
   twice: "something above it has answered this already",
   "no-number": "a figure is asked for, and none stands there",
+  "several-figures": "several figures stand there, and not which of them is meant",
   "other-unit": "the unit is of another kind than what is measured",
   "not-plausible": "the figure is outside of anything that is read there",
   "no-such-word": "the words are not among the answers there are",

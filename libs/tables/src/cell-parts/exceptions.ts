@@ -1,7 +1,7 @@
 import { isPlaceOnly, labelOf } from "../label/index.ts";
 import type { Label } from "../label/index.ts";
 import { outcomeOf } from "../outcome-words/index.ts";
-import { sensedIn } from "../sensed-words/index.ts";
+import { speaksAgainst } from "../sensed-words/index.ts";
 import { readValue } from "../read-value/index.ts";
 import type { Value } from "../read-value/index.ts";
 import type { Claim } from "../table-claims/index.ts";
@@ -21,10 +21,11 @@ const exceptionOf = (text: string): Exception | undefined => {
   if (isPlaceOnly(label))
     return { place: label, value: remark === undefined ? bad : readValue(remark, { comma: false }) };
   const placed = placedValue(whole);
-  if (placed === undefined) return undefined;
+  const said = placed?.rest ?? whole;
   // `N/s/r indicator` is a place; `n/s/r dim` says how.
-  if (!/\d/.test(whole) && outcomeOf(placed.rest) === undefined && sensedIn(placed.rest).length === 0)
+  if (!/\d/.test(whole) && outcomeOf(said) === undefined && !speaksAgainst(said))
     return { place: label, value: bad };
+  if (placed === undefined) return undefined;
   return {
     place: placed.place,
     value: readValue(placed.rest.replace(/^(?:at|is|which is)\s+/i, ""), { comma: false }),

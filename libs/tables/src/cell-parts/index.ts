@@ -1,18 +1,43 @@
 import { labelOf } from "../label/index.ts";
+import { outcomeOf } from "../outcome-words/index.ts";
 import { readValue } from "../read-value/index.ts";
 import type { Value } from "../read-value/index.ts";
 import { sensedIn } from "../sensed-words/index.ts";
 import type { Claim } from "../table-claims/index.ts";
+import type { PlacedValue } from "./placed-value.ts";
 import { placedValue } from "./placed-value.ts";
 
 /** Where one fact ends and the next begins; a comma between figures is a decimal. */
 const BETWEEN = /\s*;\s+|,\s+|\s+[/–-]\s+/;
 
+/** `F good, R dented`: beside F, R is the rear. */
+const endsSpelled = (text: string): string =>
+  /(?<![\w/.])F(?![\w/.])/.test(text) && !/(?<![\w/.])L(?![\w/.])/.test(text)
+    ? text.replaceAll(/(?<![\w/.])R(?![\w/.])/g, "rear").replaceAll(/(?<![\w/.])F(?![\w/.])/g, "front")
+    : text;
+
+/** `Filler, 6 mm thick`: a size is of what stands before it. */
+const SIZE =
+  /^[\d/., ]+\s*(?:mm|cm|in|inch(?:es)?|["″])\s*(?:thick|deep|long|wide|across|high|in size|dia\w*)\b/i;
+
+const withSizes = (parts: readonly string[]): readonly string[] =>
+  parts.reduce<string[]>(
+    (all, part) =>
+      SIZE.test(part) && all.length > 0
+        ? [...all.slice(0, -1), `${all.at(-1) ?? ""} ${part}`]
+        : [...all, part],
+    [],
+  );
+
 /** More parts than these are prose. */
 const MOST_PARTS = 5;
 
 const partsIn = (text: string): readonly string[] => {
-  const parts = text.split(BETWEEN).filter((part) => /[\p{L}\d]/u.test(part));
+  const parts = withSizes(
+    endsSpelled(text)
+      .split(BETWEEN)
+      .filter((part) => /[\p{L}\d]/u.test(part)),
+  );
   return parts.length > 1 && parts.length <= MOST_PARTS ? parts : [];
 };
 
@@ -55,10 +80,20 @@ export const placedParts = (claim: Claim): readonly Claim[] => {
   }));
 };
 
+/** `Ok, good to -25 C`: a word that leads is a part as well. */
+const ledText = ({ value, rated, column }: Claim): string | undefined =>
+  value.outcome?.says === "good" &&
+  rated !== true &&
+  column >= 0 &&
+  outcomeOf(value.text) === undefined &&
+  value.text !== ""
+    ? `ok, ${value.text}`
+    : undefined;
+
 /** Names of a row that stand for several things, one for each part: `Horn / wipers / washers | ok / ok / no`. */
 const namesIn = ({ names }: Claim, count: number): readonly string[] => {
   const own = names.at(-1)?.text.split(/\s*[/,&+]\s*|\s+and\s+/) ?? [];
-  return own.length === count ? own : [];
+  return own.length === count && own.every(({ length }) => length > 2) ? own : [];
 };
 
 /**
@@ -67,25 +102,38 @@ const namesIn = ({ names }: Claim, count: number): readonly string[] => {
  * @example factsIn(claimOf("Coolant", "clean, good to -25 C")).length // 2
  */
 export const factsIn = (claim: Claim): readonly Claim[] => {
-  if (!splits(claim)) return [];
-  const parts = partsIn(claim.value.text);
+  const led = ledText(claim);
+  if (led === undefined && !splits(claim)) return [];
+  const parts = led === undefined ? partsIn(claim.value.text) : partsIn(led).slice(1);
   const own = namesIn(claim, parts.length);
   return read(parts).map((value, at) => {
     const name = own[at];
     const beside = claim.names.map(({ text }) => labelOf(`${text} ${wordsOf(parts[at] ?? "")}`));
     const alone = labelOf(wordsOf(parts[at] ?? ""));
-    const names = name === undefined ? [alone, ...beside, ...claim.names] : [labelOf(name)];
+    const others = name === undefined ? restOf(parts[at] ?? "") : undefined;
+    if (others !== undefined)
+      return {
+        ...claim,
+        where: [...claim.where, others.place],
+        value: readValue(others.rest, { comma: false }),
+        note: "",
+      };
+    const names = name === undefined ? [...beside, alone, ...claim.names] : [labelOf(name)];
     const where = name === undefined ? claim.where : [labelOf(name)];
-    return { ...claim, names, where, value, note: "" };
+    return { ...claim, names, where, value, note: "", own: alone };
   });
+};
+
+const restOf = (part: string): PlacedValue | undefined => {
+  const placed = placedValue(part);
+  return placed?.place.others === true ? placed : undefined;
 };
 
 /** A part's words that may name something: without figures but those of engine speed, words of condition, and single letters. */
 const wordsOf = (part: string): string => {
-  const named = sensedIn(part).reduceRight(
-    (text, { start, end }) => `${text.slice(0, start)} ${text.slice(end)}`,
-    part,
-  );
+  const named = sensedIn(part)
+    .filter(({ senses }) => !senses.every((sense) => "working" in sense && sense.working === "yes"))
+    .reduceRight((text, { start, end }) => `${text.slice(0, start)} ${text.slice(end)}`, part);
   return named
     .replaceAll(/(?<![a-z\d])[-+]?(?![1-4][05]00\b)\d[\d.,/:"]*/gi, " ")
     .replaceAll(/(?<![\w'])[a-z](?![\w'])/gi, " ")

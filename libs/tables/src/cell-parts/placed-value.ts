@@ -29,6 +29,9 @@ const placeOf = (words: readonly string[], ofJoints: boolean): Label | undefined
  */
 export const placedValue = (part: string, ofJoints = false): PlacedValue | undefined => {
   const words = part.trim().split(/\s+/);
+  const others = /^(?:the\s+)?(?:others?|rest|remaining|remainder)\s+(?<rest>\S.*)$/i.exec(part.trim())
+    ?.groups?.["rest"];
+  if (others !== undefined) return { place: labelOf("other places"), rest: others };
   for (let count = Math.min(MOST_WORDS, words.length - 1); count > 0; count -= 1) {
     const [first, last] = [placeOf(words.slice(0, count), ofJoints), placeOf(words.slice(-count), ofJoints)];
     if (first !== undefined) return { place: first, rest: words.slice(count).join(" ") };

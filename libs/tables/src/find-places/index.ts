@@ -125,6 +125,10 @@ const nounFit = (
     }),
   );
 
+/** `Dents` over `R door` counts the dents. */
+const saysWhere = ({ stems, places }: Label): boolean =>
+  places.size > 0 || stems.some((stem) => ["door", "window", "fender", "wing"].includes(stem));
+
 /** Doors, their windows, and wings where nothing is said of front or rear: a car with two has those in front. */
 const frontOnly = (
   positions: readonly Position[],
@@ -132,7 +136,12 @@ const frontOnly = (
   labels: readonly Label[],
 ): readonly Position[] => {
   const named = said.has("left") || said.has("right");
-  if (!named || said.has("front") || said.has("rear") || labels.some(({ plural, all }) => plural || all))
+  if (
+    !named ||
+    said.has("front") ||
+    said.has("rear") ||
+    labels.some((label) => label.all || (label.plural && saysWhere(label)))
+  )
     return positions;
   const front = positions.filter(
     ({ sides, nouns }) =>

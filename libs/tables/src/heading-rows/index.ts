@@ -83,10 +83,19 @@ const headsColumns = (texts: readonly string[]): boolean => {
     return true;
   if (ats >= 2 && known >= texts.length - 1 && distinctAts(texts) && ticks.size === 0) return true;
   if (spots >= 2 && known >= texts.length - 1) return true;
+  if (opensList(texts)) return true;
   if (strong >= 2) return !texts.some((text, at) => roles[at] === undefined && isValueWord(text));
   if (strong >= 1 && ticks.size >= 1) return true;
   return strong >= 1 && texts.length >= 2 && firstHeads(texts, roles);
 };
+
+/** `Lamp: | Headlamp L | Headlamp R | Stop L`: a name with a colon over names. */
+const opensList = ([first = "", ...rest]: readonly string[]): boolean =>
+  /^[A-Za-z ]{3,20}:$/.test(first.trim()) &&
+  rest.length >= LEAST_LISTED &&
+  rest.every((text) => text.length <= 30 && !text.includes(":") && !isValueWord(text));
+
+const LEAST_LISTED = 3;
 
 /** `Window | works | works | slow` is a row: a heading says each answer once, but where it names the items twice too. */
 const saysTwice = (texts: readonly string[], roles: readonly (Heading | undefined)[]): boolean => {

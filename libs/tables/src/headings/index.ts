@@ -1,6 +1,7 @@
 import { folded } from "../folded/index.ts";
 import type { Outcome } from "../outcome-words/index.ts";
 import { outcomeOf } from "../outcome-words/index.ts";
+import { LETTER_GRADES } from "../letter-grades/index.ts";
 import { isPlaceOnly, labelOf } from "../label/index.ts";
 import { findUnit } from "../unit-words/index.ts";
 
@@ -111,7 +112,8 @@ export const headingsOf = (texts: readonly string[]): (Heading | undefined)[] =>
 const SCALE = /\s+(?:\d\s*(?:-|–|to)\s*\d{1,2}|[a-f]\s*(?:-|–|to)\s*[a-f]|\/\s*\d{1,2}|out of \d{1,2})$/;
 
 /** `G/F/P`: the letters by which a column grades. */
-const LETTERS = /^\(?(?:e|vg|g|f|p)(?:\s*[/|]\s*(?:e|vg|g|f|p)){2,4}\)?$/;
+const LETTER = `(?:${[...LETTER_GRADES.keys()].join("|")})`;
+const LETTERS = new RegExp(`^\\(?${LETTER}(?:\\s*[/|]\\s*${LETTER}){2,4}\\)?$`);
 
 /**
  * What a cell says as a heading; nothing where it is the name of something or a value.

@@ -50,10 +50,13 @@ export const writtenMeasured: readonly Written[] = [
     "electrics.volts-rest",
   ),
   name(
-    "charging; alternator output; charge rate; charging voltage; running voltage; charging system; alternator; generator output; charge",
+    "charging; alternator output; charge rate; charging voltage; running voltage; battery run; battery running; charging system; alternator; generator output; charge",
     "electrics.volts-charging",
   ),
-  name("cranking; cranking voltage; battery cranking; volt cranking", "electrics.volts-cranking"),
+  name(
+    "cranking; crank; battery crank; cranking voltage; battery cranking; volt cranking",
+    "electrics.volts-cranking",
+  ),
   name(
     "paint; paint meter; paint gauge; thickness; paint reading; paint depth; micron; mil; film; coating",
     "body.paint-thickness",

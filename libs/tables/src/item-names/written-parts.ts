@@ -80,7 +80,7 @@ export const writtenParts: readonly Written[] = [
   ),
   name("chrome; brightwork; trim; chrome trim; side trim; side molding", "brightwork.moldings"),
   name("bumper; front bumper; rear bumper", "brightwork.bumpers"),
-  name("windscreen; windshield; front screen", "brightwork.glass-faults", "windshield"),
+  name("w shield; wshield; windscreen; windshield; front screen", "brightwork.glass-faults", "windshield"),
   name(
     "heated rear window; rear window heater; rear screen heater; rear defogger; heated rear screen",
     "none.rear-heater",
@@ -115,7 +115,7 @@ export const writtenParts: readonly Written[] = [
   ),
   name("vacuum; manifold vacuum; intake vacuum; vacuum idle; manifold vacuum idle", "engine.vacuum"),
   name("timing; ignition timing; ignition timing btdc", "engine.timing"),
-  name("coolant; antifreeze; coolant condition; water", "engine.coolant"),
+  name("coolant; antifreeze; coolant condition; water", "engine.coolant engine.freeze-point"),
   name(
     "freeze point; coolant freeze point; antifreeze protection; freeze protection; coolant protection",
     "engine.freeze-point",
@@ -152,7 +152,10 @@ export const writtenParts: readonly Written[] = [
   name("brake pipe; brake line; hard line", "driveline.lines", "brake-line-front brake-line-rear"),
   name("fuel line; fuel pipe; petrol pipe", "driveline.lines", "fuel-line"),
   name("fuel tank; fuel tank outside; petrol tank; gas tank; tank", "driveline.tank-outside"),
-  name("axle ratio tag; ratio tag; tag ratio", "driveline.axle-ratio-tag"),
+  name(
+    "differential tag; diff tag; axle tag; axle ratio tag; ratio tag; tag ratio",
+    "driveline.axle-ratio-tag",
+  ),
   name("handbrake cable; parking brake cable", "driveline.parking-brake-cable"),
   name(
     "brake fluid; brake fluid type; brake fluid boiling point; brake fluid boil",
@@ -165,6 +168,12 @@ export const writtenParts: readonly Written[] = [
   name("master cylinder; brake master cylinder; master cyl", "brakes.master-cylinder"),
   name("wheel cylinder; brake wheel cylinder", "brakes.wheel-cylinders"),
   name("flexi; flexi hose; brake flexi; flexible brake hose; brake flexible", "brakes.hoses"),
+  name("longitudinal member; side member; longeron; longitudinal", "underbody.rails"),
+  name("end muffler; end silencer; rear silencer box", "driveline.exhaust", "mufflers"),
+  name("cooling liquid; cooling fluid; cooling water", "engine.coolant"),
+  name("repainted; repaint; respray; resprayed; painted before; original paint", "body.paint-history"),
+  name("bounce; bounce to rest; bounce test; damper bounce; shock bounce", "steering.damper-bounce"),
+  name("dimension; tire dimension", "wheels.tire-size"),
   name("steering", "steering.free-play road.tracking"),
   name("tail box; tailbox; rear muffler", "driveline.exhaust", "mufflers"),
   name("pedal feel; brake pedal; brake pedal feel", "brakes.pedal-feel"),

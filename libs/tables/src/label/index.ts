@@ -137,8 +137,14 @@ const ABBREVIATIONS: Readonly<Record<string, string>> = {
   int: "interior",
   u: "universal",
   ujs: "uj",
+  vib: "vibration",
+  vibes: "vibration",
+  tickover: "idle",
   min: "minute",
 };
+
+/** The driver's floor, carpet or belt is the one in front; the driver's side is a side. */
+const OWN_SEAT = /\b(?:driver|passenger|pass)(?:'?s)?\b/i;
 
 const expanded = (text: string): string => {
   let whole = text
@@ -146,6 +152,7 @@ const expanded = (text: string): string => {
     .replaceAll(/(?<![A-Za-z])A\s?\/\s?C(?![A-Za-z])/gi, " air conditioning ")
     .replaceAll(/(?<![A-Za-z])U\s?\/\s?J(?![A-Za-z])/gi, " universal joint ")
     .replaceAll(/(?<![A-Za-z])P\s?\/?\s?S(?=\s+(?:hose|pump|leak|fluid|box|rack|belt))/gi, " power steering ")
+    .replaceAll(/(?<![A-Za-z])P\s?\/\s?(?=windows?|seats?|locks?|antenna|aerial|top)/gi, "power ")
     .replaceAll(/&|\+/g, " and ")
     .replaceAll(/\bno\.(?!\s*\d)/gi, " number ");
   for (const [pattern, words] of SHORT) whole = whole.replace(pattern, words);
@@ -189,6 +196,7 @@ const parse = (text: string): Label => {
   const places = new Set(
     stems.flatMap((stem) => (Object.hasOwn(PLACES, stem) ? [PLACES[stem] ?? "left"] : [])),
   );
+  if (OWN_SEAT.test(rest) && !/\b(?:front|rear|back|side)\b/i.test(rest)) places.add("front");
   const number = NUMBERED.exec(bracket.rest);
   return {
     text,

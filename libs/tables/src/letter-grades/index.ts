@@ -3,13 +3,14 @@ import { gradeScale } from "../answer-of/grade.ts";
 import type { Grid } from "../grid/index.ts";
 
 /** Grades that people write as one letter or two, worst first. No source: common practice. */
-const GRADES: readonly (readonly [letters: string, name: string])[] = [
+export const LETTER_GRADES: ReadonlyMap<string, string> = new Map([
   ["p", "poor"],
   ["f", "fair"],
   ["g", "good"],
   ["vg", "very good"],
   ["e", "excellent"],
-];
+]);
+const GRADES = [...LETTER_GRADES];
 
 /** How a key explains each of them. */
 const KEYS = GRADES.map(
@@ -39,9 +40,7 @@ export const explainedLetters = (text: string): LetterGrades | undefined =>
 const headed = (text: string): LetterGrades | undefined => {
   const list = /(?<!\w)[A-Z]{1,2}(?:\s*[/|,]\s*[A-Z]{1,2}){2,4}(?!\w)/.exec(text)?.[0];
   const letters = list?.toLowerCase().split(/\W+/) ?? [];
-  return letters.every((letter) => GRADES.some(([known]) => known === letter))
-    ? gradesOf(new Set(letters))
-    : undefined;
+  return letters.every((letter) => LETTER_GRADES.has(letter)) ? gradesOf(new Set(letters)) : undefined;
 };
 
 /** With no key at all: a sheet that answers `G`, `F` and `P` again and again. */
@@ -52,7 +51,8 @@ const used = (grids: readonly Grid[]): LetterGrades | undefined => {
     for (const { cells } of rows)
       for (const { text } of cells) {
         const letter = text.trim();
-        if (/^(?:P|F|G|VG|E)$/.test(letter)) (once.has(letter) ? twice : once).add(letter);
+        if (letter === letter.toUpperCase() && LETTER_GRADES.has(letter.toLowerCase()))
+          (once.has(letter) ? twice : once).add(letter);
       }
   return gradesOf(new Set([...twice].map((letter) => letter.toLowerCase())));
 };

@@ -9,11 +9,11 @@ export type Outcome =
 const WORDS: readonly (readonly [outcome: Outcome, words: string])[] = [
   [
     { says: "good" },
-    "ok;okay;o.k.;o.k;pass;passed;p;good;fine;✓;✔;☑;√;✅;👍;satisfactory;sat;acceptable;no issues;no issue;no fault;no faults;no problems;no defects;no damage;no marks;nothing found;as expected;normal;correct;sound;serviceable;all ok;all good;a-ok;green",
+    "ok;okay;o.k.;o.k;pass;passed;p;good;fine;✓;✔;☑;√;✅;👍;satisfactory;sat;acceptable;no issues;no issue;no fault;no faults;no problems;no defects;no damage;no marks;nothing found;without objection;without objections;no objection;no objections;without finding;without findings;no action;no action needed;nil defects;none noted;as expected;normal;correct;sound;serviceable;all ok;all good;a-ok;green",
   ],
   [
     { says: "bad" },
-    "fail;failed;f;not ok;notok;nok;n.o.k.;bad;✗;✘;☒;❌;×;defect;defective;unsatisfactory;unsat;reject;needs attention;attention;attention needed;advise;advisory;advised;repair;replace;needs repair;needs replacing;needs work;faulty;see note;see notes;see comment;see comments;issue;problem;red;amber;concern;marginal",
+    "fail;failed;f;not ok;notok;nok;n.o.k.;bad;✗;✘;☒;❌;×;defect;defective;unsatisfactory;unsat;reject;needs attention;attention;attention needed;advise;advisory;advised;repair;replace;needs repair;needs replacing;needs work;faulty;see note;see notes;see remark;see remarks;see comment;see comments;issue;problem;red;amber;concern;marginal",
   ],
   [{ says: "yes" }, "yes;y;ja;true"],
   [{ says: "no" }, "no;n;false;not ok?"],
@@ -31,7 +31,7 @@ const WORDS: readonly (readonly [outcome: Outcome, words: string])[] = [
   ],
   [
     { says: "unseen", reason: "not-reached" },
-    "not seen;not inspected;not examined;could not see;couldn't see;cannot see;can't see;no access;not accessible;inaccessible;n/i;ni;dni;did not inspect;not visible;not reached;unable to inspect;unable to see;couldn't tell;could not tell;can't tell;cannot tell",
+    "not seen;not inspected;not examined;could not see;couldn't see;cannot see;can't see;no access;not accessible;inaccessible;n/i;ni;dni;did not inspect;not visible;not reached;unable to inspect;unable to see;not read;not measured;not taken;not legible;illegible;unreadable;not checkable;not recorded;couldn't tell;could not tell;can't tell;cannot tell",
   ],
   [{ says: "unseen", reason: "no-time" }, "no time;ran out of time"],
   [

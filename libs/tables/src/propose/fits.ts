@@ -2,6 +2,7 @@ import type { GradeScale } from "@evenhand/shared/report";
 import type { Item } from "@evenhand/shared/sheet";
 import { lexiconVersion1 } from "@evenhand/lexicon/lexicon-version-1";
 import { labelOf } from "../label/index.ts";
+import { outcomeOf } from "../outcome-words/index.ts";
 import { sensedIn } from "../sensed-words/index.ts";
 import type { Claim } from "../table-claims/index.ts";
 
@@ -21,15 +22,24 @@ const fitOfGrade = ({ value }: Claim, item: Item, scale: GradeScale | undefined)
   return !isGrade ? 1 : item.answer === "grade" ? 1.12 : 0.95;
 };
 
+const namesFault = (text: string): boolean =>
+  sensedIn(text).some(({ senses, denied }) => !denied && senses.some((sense) => "fault" in sense));
+
 /** A figure with its unit is of what is measured in it. */
 const fitOfFigure = ({ value }: Claim, item: Item): number => {
-  if (value.numbers?.unit === undefined) return 1;
+  if (value.numbers?.unit === undefined && value.numbers?.of32 !== true) return 1;
+  // `Filler, 6 mm thick` is no thickness of the paint.
+  if (!value.numeric && namesFault(value.text)) return item.answer === "faults" ? 1.15 : 0.85;
   return item.answer === "reading" ? 1.15 : value.numeric ? 0.85 : 1;
 };
 
-/** Yes and no are of what works or is there sooner than of a grade. */
+/** Yes and no are of what works or is there sooner than of a grade, and a word of a checklist sooner than of a figure. */
 const fitOfAnswer = ({ value }: Claim, item: Item): number =>
-  item.answer === "grade" && (value.outcome?.says === "yes" || value.outcome?.says === "no") ? 0.8 : 1;
+  item.answer === "reading" && value.outcome?.says === "unseen" && value.outcome.reason === "not-tested"
+    ? 0.97
+    : item.answer === "grade" && (value.outcome?.says === "yes" || value.outcome?.says === "no")
+      ? 0.8
+      : 1;
 
 /** What the note speaks of: `Seat belts | bad | webbing frayed` is of the webbing. */
 const fitOfNote = ({ note, names }: Claim, item: Item): number => {
@@ -50,12 +60,8 @@ const fitOfTime = ({ value, note }: Claim, item: Item): number => {
 
 /** A fault that is named is a fault of the part before it is a grade of it. */
 const fitOfFault = ({ value }: Claim, item: Item): number => {
-  if (item.answer !== "grade" || value.numeric || value.outcome !== undefined) return 1;
-  return sensedIn(value.text).some(
-    ({ senses, denied }) => !denied && senses.some((sense) => "fault" in sense),
-  )
-    ? 0.9
-    : 1;
+  if (item.answer !== "grade" || value.numeric || outcomeOf(value.text) !== undefined) return 1;
+  return namesFault(value.text) ? 0.9 : 1;
 };
 
 /** How much likelier or less likely the claim's value, remark and headings make an item, beside how well its name fits. */

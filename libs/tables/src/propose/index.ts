@@ -1,25 +1,22 @@
 import type { GradeScale } from "@evenhand/shared/report";
 import type { Item } from "@evenhand/shared/sheet";
 import { answerOf } from "../answer-of/index.ts";
+import { placesOf } from "../find-places/index.ts";
 import { itemsNamed } from "../item-names/index.ts";
 import type { Candidate } from "../item-names/index.ts";
 import type { Outcome } from "../outcome-words/index.ts";
 import { readValue } from "../read-value/index.ts";
-import { sensedIn } from "../sensed-words/index.ts";
+import { speaksAgainst } from "../sensed-words/index.ts";
 import type { Claim } from "../table-claims/index.ts";
 import type { Proposal, Reading, RefusedBecause, Meant } from "./reading.ts";
 import { canBeAll, isBad, leavesOpen, withNote } from "./where.ts";
 import { fitOfRest } from "./fits.ts";
 
+/** What fits nearly as well may be meant as well. */
+const CLOSE = 0.93;
+
 /** Below this nothing is named. */
 const LEAST_FIT = 0.38;
-
-/** What a note finds wrong speaks against a tick. */
-const speaksAgainst = (note: string): boolean =>
-  sensedIn(note).some(
-    ({ senses, denied }) =>
-      !denied && senses.some((sense) => "fault" in sense || ("working" in sense && sense.working === "no")),
-  );
 
 /** A name with words that mean something else is not of everything the item has: fog lamps are not all lamps. */
 const WHOLE = 0.6;
@@ -101,8 +98,22 @@ const attempt = (said: Claim, candidate: Candidate, reading: Reading): Tried => 
   return { ok: true, meant: made.scale === undefined ? meant : { ...meant, scale: made.scale } };
 };
 
+/** `Repainted?` over panels: where a heading names a part of which much may be asked, the row must say what is. */
+const answering = (
+  { asks, heading }: Claim,
+  reading: Reading,
+  found: readonly Candidate[],
+): readonly Candidate[] => {
+  if (asks === undefined || heading === undefined || asks.core.length === 0) return found;
+  const [first, second] = itemsNamed(reading.sheet, heading, []);
+  const isPart = first !== undefined && second !== undefined && second.fit > CLOSE * first.fit;
+  if (!isPart || placesOf(reading.sheet, first.item, [heading], {}).how === "all") return found;
+  const asked = new Set(itemsNamed(reading.sheet, asks, reading.around).map(({ item }) => item.id));
+  return found.filter(({ item }) => asked.has(item.id));
+};
+
 /** Of all names a claim may go by, the items that fit; a name of the row before one of the heading above it. */
-const candidatesOf = (claim: Claim, reading: Reading): Candidate[] => {
+const candidatesOf = (claim: Claim, reading: Reading): readonly Candidate[] => {
   const best = new Map<string, Candidate>();
   for (const [rank, name] of claim.names.entries()) {
     for (const candidate of itemsNamed(reading.sheet, name, reading.around)) {
@@ -110,7 +121,11 @@ const candidatesOf = (claim: Claim, reading: Reading): Candidate[] => {
       if (fit > (best.get(candidate.item.id)?.fit ?? 0)) best.set(candidate.item.id, { ...candidate, fit });
     }
   }
-  const found = [...best.values()].toSorted((a, b) => b.fit - a.fit);
+  const found = answering(
+    claim,
+    reading,
+    [...best.values()].toSorted((a, b) => b.fit - a.fit),
+  );
   if (claim.heading === undefined) return found;
   const headed = new Set(itemsNamed(reading.sheet, claim.heading, reading.around).map(({ item }) => item.id));
   const within = found.filter(({ item }) => headed.has(item.id));
@@ -118,7 +133,7 @@ const candidatesOf = (claim: Claim, reading: Reading): Candidate[] => {
 };
 
 /** An item whose name fits far better and that this value cannot answer is what was meant all the same. */
-const FAR_BETTER = 1.5;
+const [FAR_BETTER, BETTER] = [1.5, 1.25];
 
 const refusedOf = (tried: readonly Tried[]): Proposal => {
   const best = tried
@@ -143,9 +158,13 @@ export const propose = (claim: Claim, reading: Reading): Proposal => {
     .toSorted((a, b) => b.confidence - a.confidence);
   const [best, second] = meant;
   const missed = Math.max(0, ...tried.map((one) => (one.ok ? 0 : one.fit)));
-  if (best === undefined || best.confidence < LEAST_FIT || missed > FAR_BETTER * best.confidence)
+  if (
+    best === undefined ||
+    best.confidence < LEAST_FIT ||
+    missed > (best.sure ? FAR_BETTER : BETTER) * best.confidence
+  )
     return refusedOf(tried);
-  const close = second !== undefined && second.confidence > 0.93 * best.confidence;
+  const close = second !== undefined && second.confidence > CLOSE * best.confidence;
   const sure = best.sure && !close && best.confidence >= 0.6;
   return {
     ok: true,

@@ -68,7 +68,11 @@ export const withNote = (claim: Claim, candidate: Candidate, answer: Answer, rea
   const named = placed(claim, candidate, reading, []);
   const bad = isBad(answer, candidate.item, reading);
   // “Do all lights work?” answered with no is not said of each.
-  const someOf = bad && named.positions.length > 2 && claim.where.some(({ all }) => all);
+  const someOf =
+    bad &&
+    !claim.where.some(({ others }) => others) &&
+    named.positions.length > 2 &&
+    claim.where.some(({ all }) => all);
   const places = someOf ? { ...named, how: "all" as const } : named;
   const source = bad ? sourcesIn(claim, candidate, reading) : [];
   if (source.length > 0) return { positions: source, how: "said" };
@@ -81,7 +85,16 @@ export const withNote = (claim: Claim, candidate: Candidate, answer: Answer, rea
     ["spent", "heavy-wear"].includes(String(answer.value));
   const fault = worn || isBad(answer, candidate.item, reading);
   const reads = answer.kind === "reading" || answer.kind === "code";
-  if (!fault && !reads) return places;
+  if (!fault && !reads) {
+    // `Decent, orange peel on hood` is not said of every panel.
+    const named =
+      places.how === "all" && claim.value.outcome === undefined
+        ? placed(claim, candidate, reading, [labelOf(own)]).positions.length
+        : 0;
+    return named > 0 && named < places.positions.length && !words.all
+      ? { positions: [], how: "said" }
+      : places;
+  }
   if (contradicts(claim.where, words)) return { positions: [], how: "said" };
   const narrowed = placed(claim, candidate, reading, [words]);
   return narrowed.positions.length > 0 && narrowed.positions.length < places.positions.length

@@ -2,8 +2,6 @@ import type { FindingInput } from "@evenhand/shared/finding";
 import type { GradeScale, VehicleForm } from "@evenhand/shared/report";
 import type { Item, Sheet } from "@evenhand/shared/sheet";
 import type { Book } from "../grid/index.ts";
-import { exceptedParts } from "../cell-parts/exceptions.ts";
-import { factsIn, placedParts } from "../cell-parts/index.ts";
 import { itemsNamed } from "../item-names/index.ts";
 import { notedNumbers } from "../answer-of/reading.ts";
 import { labelOf } from "../label/index.ts";
@@ -23,6 +21,8 @@ import type { Claim } from "../table-claims/index.ts";
 import type { ProposedFinding, RefusedClaim, RowOutcome, TableDraft } from "./outcome.ts";
 import { rowsOf, rowText } from "./rows.ts";
 import type { ReadRow } from "./rows.ts";
+import { isOfOthers, taken } from "./taken.ts";
+import type { Asked } from "./taken.ts";
 import { writingOf } from "./writing.ts";
 
 /** What is known beforehand. */
@@ -31,14 +31,6 @@ export type TableContext = {
   readonly form?: VehicleForm;
   /** Lines of this inspector's sheets that were settled by hand, by their names (`lineName`). */
   readonly settled?: ReadonlyMap<string, SettledLine>;
-};
-
-type Asked = {
-  readonly line: string;
-  readonly claim: Claim;
-  readonly proposal: Proposal;
-  readonly read: ReadRow;
-  readonly grid: string;
 };
 
 /** Before the first heading only what names an item outright is one: a client's name is no code. */
@@ -81,9 +73,11 @@ const marked = (claim: Claim, { marks, letters }: Explained): Claim => {
     return { ...claim, value: { ...value, text: grade, numeric: false }, scale: letters.scale, rated: true };
   }
   const outcome = marks.get(written);
-  return outcome === undefined
-    ? claim
-    : { ...claim, value: { ...claim.value, text: "", outcome, numeric: false } };
+  if (outcome === undefined) return claim;
+  if (claim.note === "") return { ...claim, value: { ...claim.value, text: "", outcome, numeric: false } };
+  // What was seen says more than its mark.
+  const seen = readValue(claim.note, { comma: false });
+  return { ...claim, value: { ...seen, outcome: seen.outcome ?? outcome } };
 };
 
 /** More figures than a cylinder has readings, and no more than an engine has cylinders. */
@@ -117,87 +111,6 @@ const ofEach = (claim: Claim, sheet: Sheet, around: readonly string[]): readonly
   }));
 };
 
-const placesOf = ({ proposal }: Asked): readonly string[] => {
-  const [best] = proposal.ok ? proposal.meant : [];
-  return best === undefined ? [] : best.positions.map((position) => `${best.item.id} ${position}`);
-};
-
-/** Whether parts of a cell are of different things. */
-const areDistinct = (parts: readonly Asked[]): boolean => {
-  const all = parts.flatMap(placesOf);
-  return new Set(all).size === all.length;
-};
-
-/** Whether parts of a cell are of different things, and at least two are understood. */
-const areApart = (parts: readonly Asked[]): boolean =>
-  parts.filter((part) => placesOf(part).length > 0).length > 1 && areDistinct(parts);
-
-/** How well a part must fit to be taken out of its cell: no word of prose is an item. */
-const PART_FIT = 0.5;
-
-const fits = ({ claim, proposal }: Asked): boolean =>
-  claim.value.outcome?.says !== "unseen" && proposal.ok && (proposal.meant[0]?.confidence ?? 0) >= PART_FIT;
-
-/** A figure names its item by its unit as well; of words taken out of a cell a person says whether that is what they were of. */
-const toSettle = (part: Asked): Asked =>
-  !part.proposal.ok || part.claim.value.numbers !== undefined
-    ? part
-    : {
-        ...part,
-        proposal: { ...part.proposal, meant: part.proposal.meant.map((one) => ({ ...one, sure: false })) },
-      };
-
-const isUnplaced = ({ proposal }: Asked): boolean => !proposal.ok && proposal.why === "no-place";
-
-const itemOf = ({ proposal }: Asked): string | undefined =>
-  proposal.ok ? proposal.meant[0]?.item.id : proposal.item;
-
-/** Parts that are understood, but those of which another part says something that is not: `solid, surface rust only`. */
-const understoodOf = (facts: readonly Asked[]): readonly Asked[] => {
-  const open = new Set(facts.filter((fact) => !fits(fact)).map(itemOf));
-  return facts.filter((fact) => fits(fact) && !open.has(itemOf(fact)));
-};
-
-const answerIn = ({ proposal }: Asked): string =>
-  JSON.stringify(proposal.ok ? [proposal.meant[0]?.answer, proposal.meant[0]?.positions] : []);
-
-/** What a cell says as a whole, with what parts of it say of something else; where the whole says nothing, the parts by themselves. */
-const withParts = (one: Asked, facts: readonly Asked[], ask: (claim: Claim) => Asked): readonly Asked[] => {
-  const understood = understoodOf(facts);
-  if (!one.proposal.ok)
-    return understood.length > 0 && areDistinct(understood)
-      ? [...understood, ...facts.filter((fact) => !understood.includes(fact)).map(leftOpen)]
-      : [one];
-  const more = understood.filter((fact) => itemOf(fact) !== itemOf(one) && placesOf(fact).length === 1);
-  const apart = more.filter((fact) => answerIn(ask(without(one.claim, fact.claim))) === answerIn(one));
-  return areDistinct([one, ...apart]) ? [one, ...apart] : [one];
-};
-
-/** A cell without one of its parts. */
-const without = (claim: Claim, { value }: Claim): Claim => ({
-  ...claim,
-  value: readValue(claim.value.text.replace(value.text, " "), { comma: false }),
-});
-
-/** A part of a cell that is left to be settled, whatever it may be of. */
-const leftOpen = (part: Asked): Asked => {
-  const item = itemOf(part);
-  const why = part.proposal.ok ? ("no-such-word" as const) : part.proposal.why;
-  return { ...part, proposal: { ok: false, why, ...(item === undefined ? {} : { item }) } };
-};
-
-/** A cell as what it says of one thing, or of each of several. */
-const taken = (claim: Claim, ask: (claim: Claim) => Asked): readonly Asked[] => {
-  if (claim.names.length === 0) return [ask(claim)];
-  const excepted = exceptedParts(claim).map(ask);
-  const [rest] = excepted;
-  if (rest?.proposal.ok === true) return excepted;
-  const placed = placedParts(claim).map(ask);
-  if (areApart(placed.filter(fits)) && !placed.some(isUnplaced)) return placed;
-  const facts = factsIn(claim).map(ask).map(toSettle);
-  return facts.every(fits) && areApart(facts) ? facts : withParts(ask(claim), facts, ask);
-};
-
 const askAll = (
   book: Book,
   reading: Omit<Reading, "around" | "sections">,
@@ -221,7 +134,7 @@ const askAll = (
     read.claims
       .flatMap((said) => ofEach(said, reading.sheet, read.around))
       .map((said) => marked(said, explained))
-      .flatMap((claim) => taken(claim, (one) => ask(grid, read, one))),
+      .flatMap((claim) => taken(claim, { ask: (one) => ask(grid, read, one), sheet: reading.sheet })),
   );
   return { asked, rows };
 };
@@ -281,7 +194,7 @@ class Ends {
       });
       return;
     }
-    const ofOthers = claim.where.some(({ others }) => others);
+    const ofOthers = isOfOthers(claim);
     const free = meant === undefined ? [] : this.free(meant, ofOthers);
     if (ofOthers && free.length === meant?.positions.length) {
       ended.refused.push({ why: "no-place", column: claim.column, line, item: meant.item.id });
@@ -346,10 +259,13 @@ export const readTable = (book: Book, sheet: Sheet, context: TableContext = {}):
     context.settled ?? noneSettled,
   );
   const settled = settlePlaces(
-    asked.flatMap(({ proposal }, at) => (proposal.ok ? [{ at, meant: proposal.meant }] : [])),
+    asked.flatMap(({ claim, proposal }, at) =>
+      proposal.ok && !isOfOthers(claim) ? [{ at, meant: proposal.meant }] : [],
+    ),
   );
   const ends = new Ends();
-  for (const [at, one] of asked.entries()) ends.add(one, settled.get(at));
+  for (const [at, one] of asked.entries())
+    ends.add(one, isOfOthers(one.claim) && one.proposal.ok ? one.proposal.meant[0] : settled.get(at));
   return {
     rows: rows.map(({ grid, read }) => outcomeOf(grid, read, ends.byRow.get(read))),
     scales: [...ends.scales.values()],

@@ -236,3 +236,62 @@ test("a ticked row is no heading, and a cross says nothing of what kind a thing 
   );
   expect(short("Check,LF,RF\nWheel kind,✓,X\n")).toEqual([]);
 });
+
+const working = (item: string, value: string) => `${item} {"kind":"working","value":"${value}"}`;
+
+test("a good word is not good where what follows it is bad, nor a part of a cell without the rest", () => {
+  expect(short('Item,Result\nHorn,ok\nWipers,"ok, slow on low"\n').at(-1)).toBe(
+    working("electrics.wipers@", "intermittent"),
+  );
+  expect(short('Item,Result\nHorn,ok\nFrame rails,"solid, surface rust only"\n')).toHaveLength(1);
+  expect(short('Item,Result\nHorn,ok\nLeft rocker,"replaced, welds neat"\n')).toHaveLength(1);
+});
+
+test("of an exception what is said is never good, and others are those not spoken of", () => {
+  const lamps = short("Item,Result\nHorn,ok\nLights,all work exc LR turn and plate\n");
+  expect(lamps).toContain(working("electrics.lamps@left-rear-turn", "no"));
+  expect(lamps).toContain(working("electrics.lamps@plate", "no"));
+  expect(lamps).toContain(working("electrics.lamps@left-stop", "yes"));
+  expect(short('Item,Result\nHorn,ok\nPower windows,"LR dead, others slow"\n').slice(1)).toEqual([
+    working("doors.regulators@left-rear-window", "no"),
+    working("doors.regulators@left-front-window", "intermittent"),
+    working("doors.regulators@right-rear-window", "intermittent"),
+    working("doors.regulators@right-front-window", "intermittent"),
+  ]);
+  expect(short("Item,Result\nHorn,ok\nOther seats,ok\n")).toHaveLength(1);
+});
+
+test("figures with words between are of several things, and none of them is taken for all", () => {
+  const [, row] = read("Item,Result\nHorn,ok\nBrake pedal travel,12 cold then 9 pumped 14 held\n").rows.slice(
+    1,
+  );
+  expect(row?.findings).toEqual([]);
+  expect(short("Item,Result\nHorn,ok\nBattery,12.3 rest / 9.4 crank / 13.8 run\n").slice(1)).toHaveLength(3);
+  expect(short("Item,Result\nHorn,ok\nCompression 1,165 dry / 175 wet\n").at(-1)).toContain(
+    '[{"value":165}]',
+  );
+});
+
+test("what a row asks of the panels over its columns is not taken for something else", () => {
+  const rows = short("Panel:,Bonnet,Roof\nDents,none,none\nFlumped?,no,yes\n");
+  expect(rows.filter((row) => !row.startsWith("body.faults"))).toEqual([]);
+});
+
+test("places and cylinders may stand across, under a name with a colon", () => {
+  expect(short("Corner:,Front left,Front right\nTread mm,6,5\n")).toHaveLength(2);
+  expect(short("Cylinder:,1,2,3\nPlug,tan,tan,oily\n").at(-1)).toBe(
+    'engine.plugs@cylinder-3 {"kind":"choice","option":"oily"}',
+  );
+});
+
+test("colors in words are marks, and what was seen beside them says more", () => {
+  const rows = "Hood,Yellow,rock chips\nHorn,Green,\nClock,Red,dead\nRadio,Green,\nTires LF,Green,8/32\n";
+  const found = short(`Item,Rating,Seen\n${rows}`);
+  expect(found[0]).toContain('"kind":"chip"');
+  expect(found.at(-1)).toContain("wheels.tread-depth@left-front");
+});
+
+test("in a sheet with decimal commas a point parts thousands, whatever its rows are numbered by", () => {
+  const rows = "1.1;Tread LF;6,5;mm\n1.2;Tread RF;6,0;mm\n1.3;Odometer reading;87.412;km\n";
+  expect(short(`Pos.;Point;Value;Unit\n${rows}`).at(-1)).toContain('[{"value":87412}]');
+});

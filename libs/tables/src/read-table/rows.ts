@@ -6,6 +6,7 @@ import { readValue } from "../read-value/index.ts";
 import type { Writing } from "../read-value/numbers.ts";
 import { isFact, isLegend, isRemark, labelAndValue } from "../row-words/index.ts";
 import { sectionsOf } from "../sections/index.ts";
+import { sensedIn } from "../sensed-words/index.ts";
 import { spelledEnds } from "../spelled-ends/index.ts";
 import { claimsOf } from "../table-claims/index.ts";
 import { planOf } from "../table-plan/index.ts";
@@ -102,6 +103,11 @@ const loneNote = (row: Row, text: string): NoteKind => {
   return text.split(/\s+/).length > 6 ? "remark" : "left-blank";
 };
 
+/** `Transmission: shifts clean` is no fact of the papers. */
+const saysOfPart = (label: string, claims: readonly Claim[]): boolean =>
+  /^(?:transmission|trim|doors|colou?r)\b/i.test(label.trim()) &&
+  claims.some(({ value }) => value.outcome !== undefined || sensedIn(value.text).length > 0);
+
 const nothing = { claims: [], preamble: false } as const;
 
 class Rows {
@@ -153,7 +159,11 @@ class Rows {
     const labels = read.map(({ label }) => label).filter((label) => label !== "");
     if (
       labels.length > 0 &&
-      labels.every((label) => isFact(label) || (isRemark(label) && claims.every(({ fromNote }) => fromNote)))
+      labels.every(
+        (label) =>
+          (isFact(label) && !saysOfPart(label, claims)) ||
+          (isRemark(label) && claims.every(({ fromNote }) => fromNote)),
+      )
     )
       return this.push(row, [], isFact(first) ? "fact" : "remark", false);
     const group = plans.flatMap((plan) =>

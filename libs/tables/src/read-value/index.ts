@@ -1,5 +1,6 @@
 import type { Firmness } from "@evenhand/shared/finding";
 import { outcomeOf } from "../outcome-words/index.ts";
+import { speaksAgainst } from "../sensed-words/index.ts";
 import type { Outcome } from "../outcome-words/index.ts";
 import { isNumeric, numbersOf } from "./numbers.ts";
 import { withoutShorthand } from "./shorthand.ts";
@@ -37,12 +38,15 @@ const TOLD =
 export const firmnessOf = (text: string): Firmness =>
   TOLD.test(text) ? "second-hand" : HEDGED.test(text) ? "hedged" : "asserted";
 
-/** `Yes, blue for a few seconds`: a word of a checklist, and what it is about. */
+/** `Yes, blue for a few seconds`: a word of a checklist, and what it is about; `ok, slow on low` is not ok. */
 const ledBy = (text: string): { readonly outcome: Outcome | undefined; readonly text: string } => {
   const whole = outcomeOf(text);
   const led = /^(yes|no|ok|okay|pass|passed|fail|failed|y|n)\s*(?:[,;:–—]|\s-\s)\s*(\S.*)$/i.exec(text);
   if (whole !== undefined || led?.[1] === undefined || led[2] === undefined) return { outcome: whole, text };
-  return { outcome: outcomeOf(led[1]), text: led[2] };
+  const outcome = outcomeOf(led[1]);
+  return outcome?.says === "good" && speaksAgainst(led[2])
+    ? { outcome: undefined, text: led[2] }
+    : { outcome, text: led[2] };
 };
 
 /**

@@ -8,12 +8,13 @@ import type { Outcome } from "../outcome-words/index.ts";
 import { sensedIn } from "../sensed-words/index.ts";
 
 const FACT =
-  /^(section total|sub-?total|grand total|total|average|photos?|pictures?|disclaimer|seen at|seen on|insp|section|chapter|client|customer|buyer|purchaser|seller|vendor|owner|dealer|vehicle|car|make|model|year|yr|date|day|inspector|inspected|technician|mechanic|assessor|appraiser|appraised|valuer|reader|writer|author|tester|tested|examiner|surveyor|surveyed|address|phone|telephone|tel|e-?mail|location|place|site|report|reference|ref|stock|lot|job|invoice|price|asking|weather|page|prepared|signed|signature|colou?r|reg|registration|plate|body style|engine size|time|trim|company|firm|form|version|sheet|garage|city|state|country|zip|make\/model|make and model|doors|transmission|instructed|commissioned|requested|purpose|duration|started|finished|arrival|completed|checked|done|printed|our ref|your ref)\b/i;
+  /^(section total|items? failed|items? passed|(?:sum|number|count|total) of (?:objections|defects|faults|failures|points|findings)|sub-?total|grand total|total|average|photos?|photo nos?|photo numbers?|pictures?|pics?|disclaimer|seen at|seen on|insp|section|chapter|client|customer|buyer|purchaser|seller|vendor|owner|dealer|vehicle|car|make|model|year|yr|date|day|inspector|inspected|technician|mechanic|assessor|appraiser|appraised|valuer|reader|writer|author|tester|tested|examiner|surveyor|surveyed|address|phone|telephone|tel|e-?mail|location|place|site|report|reference|ref|stock|lot|job|invoice|price|asking|weather|page|prepared|signed|signature|colou?r|reg|registration|plate|body style|engine size|time|trim|company|firm|form|version|sheet|garage|city|state|country|zip|make\/model|make and model|doors|transmission|instructed|commissioned|requested|purpose|duration|started|finished|arrival|completed|checked|done|printed|our ref|your ref)\b/i;
 const FACT_TAIL =
   /^\s*(\b(name|no|number|by|for|on|of|code|type|style|size|address|at|date|details?|description|and model|make|model)\b\.?|#|[.:/&]|\s)*$/i;
 
 /** Whether a name is one of the visit, the people or the papers of a report, and not of what was found. */
 export const isFact = (text: string): boolean => {
+  if (/^(?:sub-?|grand )?totals?\b(?!.*\b(?:play|travel|seal)\b)/i.test(text.trim())) return true;
   const found = FACT.exec(text.trim());
   return found !== null && FACT_TAIL.test(text.trim().slice(found[0].length));
 };
@@ -119,7 +120,8 @@ export const isLegend = (text: string): boolean =>
   legendIn(text).length >= 2 ||
   marksIn(text).length >= 2 ||
   explainedLetters(text) !== undefined ||
-  /[✓✔☑√]\s*=\s*\p{L}/u.test(text);
+  /[✓✔☑√]\s*=\s*\p{L}/u.test(text) ||
+  (text.match(/\b(?:green|amber|yellow|orange|red)\s*(?:=|:|-|–)\s*\p{L}/giu)?.length ?? 0) >= 2;
 
 const MEANINGS: readonly (readonly [words: RegExp, outcome: Outcome])[] = [
   [/^not (?:tested|checked|tried)|^untested/i, { says: "unseen", reason: "not-tested" }],
@@ -163,13 +165,28 @@ export const marksOf = (grids: readonly Grid[]): ReadonlyMap<string, Outcome> =>
   const lit = grids.some(({ rows }) =>
     rows.some(({ cells }) => cells.some(({ text }) => TRAFFIC_LIGHT.test(text.trim()))),
   );
-  return lit ? LIGHTS : new Map();
+  return lit || usesLights(grids) ? LIGHTS : new Map();
+};
+
+/** So many cells that say nothing but a color, good ones and bad, are marks. */
+const LEAST_LIGHTS = 5;
+
+const usesLights = (grids: readonly Grid[]): boolean => {
+  const counts = new Map<string, number>();
+  for (const { rows } of grids)
+    for (const { cells } of rows)
+      for (const { text } of cells) {
+        const says = LIGHTS.get(/^\w$/.test(text.trim()) ? "" : text.trim().toLowerCase())?.says;
+        if (says !== undefined) counts.set(says, (counts.get(says) ?? 0) + 1);
+      }
+  const [good = 0, bad = 0] = [counts.get("good"), counts.get("bad")];
+  return good > 0 && bad > 0 && good + bad >= LEAST_LIGHTS;
 };
 
 /** `RAG` over a column needs no key. Common practice, no source. */
 const TRAFFIC_LIGHT = /^(?:r\W?a\W?g|traffic lights?)(?:\s+(?:status|rating))?$/i;
 const LIGHTS: ReadonlyMap<string, Outcome> = new Map(
-  ["r", "red", "a", "amber", "g", "green"].map((mark) => [
+  ["r", "red", "a", "amber", "y", "yellow", "orange", "g", "green"].map((mark) => [
     mark,
     { says: mark.startsWith("g") ? "good" : "bad" },
   ]),

@@ -55,5 +55,5 @@ export const sectionsOf = (heading: string): readonly string[] => {
   const stems = [...new Set(labelOf(heading).stems)].filter(
     (stem) => !["check", "inspection", "system", "item", "section"].includes(stem),
   );
-  return byWords.get(stems.sort().join(" ")) ?? [];
+  return stems.length === 0 ? [] : (byWords.get(stems.sort().join(" ")) ?? []);
 };

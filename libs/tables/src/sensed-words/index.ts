@@ -26,12 +26,16 @@ const WRITTEN: readonly (readonly [words: string, ...senses: Sense[]])[] = [
     "steady; steady at half; reads normal; reads half; hot; both sweep; sweep; both speed; all speed; both work; all work; spot on; free",
     { working: "yes" },
   ],
-  ["frayed; fraying; fray; threadbare; scuffed through", { grade: "heavy-wear" }],
   [
-    "bulb dim; dim; slow; weak; works at times; intermittent fault; only on high; erratic; lazy",
+    "hangs through; hanging through; glazed; cracking; frayed; fraying; fray; threadbare; scuffed through",
+    { grade: "heavy-wear" },
+  ],
+  [
+    "bulb dim; dim; slow; weak; works at times; intermittent fault; only on high; only blows on high; one speed only; only one speed; single speed; bounces; jumpy; sometimes; now and then; erratic; lazy",
     { working: "intermittent" },
   ],
-  ["surface rust; rust scale; light rust; scabby; scab; crusty; rust bubble", { fault: "corrosion" }],
+  ["surface rust; rust scale; light rust; scabby; scab; crusty", { fault: "corrosion" }],
+  ["leaky; untight; not tight", { fault: "blow-hole" }],
   ["rust hole; rotten through; holed; hole", { fault: "perforation" }],
   ["soft; swell; puffy; soft swollen", { fault: "swelling" }],
   ["curb rash; kerbed; scuffed", { fault: "scratch" }],
@@ -106,3 +110,20 @@ const sense = (text: string): readonly Sensed[] => {
  * @example sensedIn("not rusty, cracked").map(({ denied }) => denied) // [true, false]
  */
 export const sensedIn: (text: string) => readonly Sensed[] = remembered(sense, 500);
+
+/**
+ * Whether something wrong is said, and not denied.
+ *
+ * @example speaksAgainst("one speed only") // true
+ */
+export const speaksAgainst = (text: string): boolean =>
+  sensedIn(text).some(
+    ({ senses, denied }) =>
+      !denied &&
+      senses.some(
+        (one) =>
+          "fault" in one ||
+          ("working" in one && one.working !== "yes") ||
+          ("general" in one && one.general === "bad"),
+      ),
+  );

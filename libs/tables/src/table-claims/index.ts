@@ -32,6 +32,10 @@ export type Claim = {
   readonly rated?: boolean | undefined;
   /** The heading of its column, where that names what was looked at: nothing else is meant. */
   readonly heading?: Label;
+  /** What the row asks of what the heading names: `Repainted?` of each panel. */
+  readonly asks?: Label;
+  /** Of a part of a cell, the words of its own. */
+  readonly own?: Label;
   /** Only a note says it; no value stands beside the name. */
   readonly fromNote: boolean;
   readonly column: number;
@@ -77,6 +81,14 @@ const labelText = (row: Row, plan: Plan): string =>
   plan.labels.map((column) => textAt(row, column)).findLast((text) => !isBlank(text)) ?? "";
 
 const overName = ({ over }: Plan): Label[] => (over === "" ? [] : [labelOf(over)]);
+
+/** `Tires | LF`: the name stands in the column before. */
+const groupNames = (row: Row, plan: Plan): Label[] =>
+  plan.labels
+    .slice(0, -1)
+    .map((column) => textAt(row, column))
+    .filter((text) => !isBlank(text))
+    .map(labelOf);
 
 const headingUnit = (plan: Plan, column: number): UnitSymbol | undefined =>
   headedUnit(plan.columns.find(({ index }) => index === column)?.heading ?? "") ?? labelOf(plan.over).unit;
@@ -124,6 +136,7 @@ const crossClaims = (row: Row, plan: Plan, label: string, writing: Writing, rowN
         note,
         unit,
         ...(column.role === "item" ? { heading: cylinderName(plan, column.heading)[0] ?? heading } : {}),
+        ...(column.role === "item" && !rowNames ? { asks: own } : {}),
         scale: scaleInHeading(column.heading) ?? plan.scale,
         fromNote: false,
         column: column.index,
@@ -142,7 +155,8 @@ const rowClaim = (
   const own = labelOf(label);
   const placed = whereOf(row, plan, label);
   const placeNames = placed.slice(1).map((place) => beside(label, place.text));
-  const names = own.core.length === 0 ? [...overName(plan), own] : [...placeNames, own];
+  const names =
+    own.core.length === 0 ? [...overName(plan), ...groupNames(row, plan), own] : [...placeNames, own];
   return {
     names,
     where: placed,

@@ -1,7 +1,7 @@
 import type { Row } from "../grid/index.ts";
 import { headingOf, headingsOf, isCount } from "../headings/index.ts";
 import type { Heading } from "../headings/index.ts";
-import { labelOf } from "../label/index.ts";
+import { isPlaceOnly, labelOf } from "../label/index.ts";
 import { isBlank, isMark, outcomeOf } from "../outcome-words/index.ts";
 import { isNumeric } from "../read-value/numbers.ts";
 import { sectionsOf } from "../sections/index.ts";
@@ -81,6 +81,23 @@ const withLabels = (columns: readonly Column[], rows: readonly Row[]): readonly 
   );
 };
 
+/** `Corner: | Front left | Front right` and `Cylinder | 1 | 2`: the places stand across, and what is below the first word names. */
+const placesAcross = (columns: readonly Column[], rows: readonly Row[]): readonly Column[] => {
+  const [first, ...others] = columns;
+  if (first?.role !== "place" || columns.some(({ role }) => role === "label")) return columns;
+  const names = contentOf(rows, first.index);
+  if (share(names, (text) => isShort(text) || isPlaceOnly(labelOf(text))) >= 0.5) return columns;
+  const counts =
+    /^\s*cyl/i.test(first.heading) && others.filter(({ heading }) => isCount(heading)).length >= 2;
+  if (!counts && others.filter(({ role }) => role === "at").length < 2) return columns;
+  return columns.map((column) => {
+    if (column === first) return { ...column, role: "label" as const, heading: "" };
+    return counts && isCount(column.heading)
+      ? { ...column, role: "at" as const, heading: `cylinder ${column.heading.trim()}` }
+      : column;
+  });
+};
+
 /** `Cyl | Dry psi | Leak %`: rows are cylinders, and no column names them. */
 export const ofCylinders = (columns: readonly Column[]): boolean =>
   columns.some(({ role, heading }) => role === "place" && /^\s*cyl/i.test(heading));
@@ -96,7 +113,7 @@ const withValues = (columns: readonly Column[], rows: readonly Row[]): readonly 
 
 /** Columns without a word of their own, by what they hold: names to the left, then values, then notes. */
 export const byContent = (own: readonly Column[], rows: readonly Row[], namesItem: NamesItem): Column[] => {
-  const columns = withLabels(own, rows);
+  const columns = withLabels(placesAcross(own, rows), rows);
   const named = columns.some(({ role }) => role === "label");
   const cylinders = ofCylinders(columns);
   let label = named || cylinders;

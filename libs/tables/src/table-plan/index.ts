@@ -45,7 +45,7 @@ export const planOf = (columns: readonly Column[], table: Table): Plan => {
     columns,
     labels,
     rowsArePlaces: namesPlaces(texts),
-    over: last === undefined ? "" : last.heading,
+    over: last === undefined ? "" : last.heading.replaceAll(/\s*[([].*?[)\]]/g, ""),
     scale: scaleOfHeadings(grades) ?? headed,
     crossed: crossedColumns(columns, table.rows),
   };

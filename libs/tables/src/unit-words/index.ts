@@ -92,8 +92,11 @@ const PLAIN_UNITS =
  * @example unitIn("Tread (32nds)") // { unit: "1/32in", rest: "Tread" }
  */
 export const unitIn = (text: string): { readonly unit?: UnitSymbol; readonly rest: string } => {
-  const bracket = /[([{]([^()[\]{}]{1,20})[)\]}]/.exec(text);
-  const inBracket = bracket?.[1] === undefined ? undefined : findUnit(bracket[1]);
+  const bracket = /[([{]([^()[\]{}]{1,40})[)\]}]/.exec(text);
+  const inBracket =
+    bracket?.[1] === undefined
+      ? undefined
+      : (findUnit(bracket[1]) ?? findUnit(bracket[1].split(/\s*[,;]/)[0] ?? ""));
   if (bracket !== null && inBracket !== undefined)
     return { unit: inBracket, rest: text.replace(bracket[0], " ").trim() };
   const behind = /(?:[,;]|\s\/)\s*([^,;/\s]{1,10}(?:\s\w{1,4})?)\s*$/.exec(text);

@@ -1,0 +1,113 @@
+import type { Sheet } from "@evenhand/shared/sheet";
+import { exceptedParts } from "../cell-parts/exceptions.ts";
+import { factsIn, placedParts } from "../cell-parts/index.ts";
+import { itemsNamed } from "../item-names/index.ts";
+import type { Proposal } from "../propose/reading.ts";
+import { readValue } from "../read-value/index.ts";
+import type { Claim } from "../table-claims/index.ts";
+import type { ReadRow } from "./rows.ts";
+
+/** A claim of a row and what it may mean. */
+export type Asked = {
+  readonly line: string;
+  readonly claim: Claim;
+  readonly proposal: Proposal;
+  readonly read: ReadRow;
+  readonly grid: string;
+};
+
+/** How a claim is asked what it means, of which sheet. */
+type Asking = { readonly ask: (claim: Claim) => Asked; readonly sheet: Sheet };
+
+const placesOf = ({ proposal }: Asked): readonly string[] => {
+  const [best] = proposal.ok ? proposal.meant : [];
+  return best === undefined ? [] : best.positions.map((position) => `${best.item.id} ${position}`);
+};
+
+export const isOfOthers = ({ where }: Claim): boolean => where.some(({ others }) => others);
+
+/** Whether parts of a cell are of different things. */
+const areDistinct = (parts: readonly Asked[]): boolean => {
+  const all = parts.filter(({ claim }) => !isOfOthers(claim)).flatMap(placesOf);
+  return new Set(all).size === all.length;
+};
+
+/** Whether parts of a cell are of different things, and at least two are understood. */
+const areApart = (parts: readonly Asked[]): boolean =>
+  parts.filter((part) => placesOf(part).length > 0).length > 1 && areDistinct(parts);
+
+/** How well a part must fit to be taken out of its cell: no word of prose is an item. */
+const PART_FIT = 0.5;
+
+const fits = ({ claim, proposal }: Asked): boolean =>
+  claim.value.outcome?.says !== "unseen" && proposal.ok && (proposal.meant[0]?.confidence ?? 0) >= PART_FIT;
+
+/** A figure names its item by its unit as well; of words taken out of a cell a person says whether that is what they were of. */
+const toSettle = (part: Asked): Asked =>
+  !part.proposal.ok || part.claim.value.numbers !== undefined
+    ? part
+    : {
+        ...part,
+        proposal: { ...part.proposal, meant: part.proposal.meant.map((one) => ({ ...one, sure: false })) },
+      };
+
+const itemOf = ({ proposal }: Asked): string | undefined =>
+  proposal.ok ? proposal.meant[0]?.item.id : proposal.item;
+
+/** Parts that are understood, but those of which another part says something that is not: `solid, surface rust only`. */
+const understoodOf = (facts: readonly Asked[]): readonly Asked[] => {
+  const open = new Set(facts.filter((fact) => !fits(fact)).map(itemOf));
+  return facts.filter((fact) => fits(fact) && !open.has(itemOf(fact)));
+};
+
+const answerIn = ({ proposal }: Asked): string =>
+  JSON.stringify(proposal.ok ? [proposal.meant[0]?.answer, proposal.meant[0]?.positions] : []);
+
+/** What a cell says as a whole, with what parts of it say of something else; where the whole says nothing, the parts by themselves. */
+const withParts = (one: Asked, facts: readonly Asked[], { ask, sheet }: Asking): readonly Asked[] => {
+  const understood = understoodOf(facts);
+  if (!one.proposal.ok)
+    return understood.length > 0 && areDistinct(understood)
+      ? [...understood, ...facts.filter((fact) => !understood.includes(fact)).map(leftOpen)]
+      : [one];
+  const more = understood.filter(
+    (fact) => itemOf(fact) !== itemOf(one) && placesOf(fact).length === 1 && namesItself(fact, sheet),
+  );
+  const apart = more.filter((fact) => answerIn(ask(without(one.claim, fact.claim))) === answerIn(one));
+  return areDistinct([one, ...apart]) ? [one, ...apart] : [one];
+};
+
+/** Whether a part's own words name what it is of, or it has a figure with a unit. */
+const namesItself = ({ claim, proposal }: Asked, sheet: Sheet): boolean =>
+  claim.value.numbers?.unit !== undefined ||
+  (proposal.ok &&
+    claim.own !== undefined &&
+    itemsNamed(sheet, claim.own, []).some(
+      ({ item, fit }) => item.id === proposal.meant[0]?.item.id && fit >= PART_FIT,
+    ));
+
+/** A cell without one of its parts. */
+const without = (claim: Claim, { value }: Claim): Claim => ({
+  ...claim,
+  value: readValue(claim.value.text.replace(value.text, " "), { comma: false }),
+});
+
+/** A part of a cell that is left to be settled, whatever it may be of. */
+const leftOpen = (part: Asked): Asked => {
+  const item = itemOf(part);
+  const why = part.proposal.ok ? ("no-such-word" as const) : part.proposal.why;
+  return { ...part, proposal: { ok: false, why, ...(item === undefined ? {} : { item }) } };
+};
+
+/** A cell as what it says of one thing, or of each of several. */
+export const taken = (claim: Claim, asking: Asking): readonly Asked[] => {
+  const { ask } = asking;
+  if (claim.names.length === 0) return [ask(claim)];
+  const excepted = exceptedParts(claim).map(ask);
+  const [rest] = excepted;
+  if (rest?.proposal.ok === true) return excepted;
+  const placed = placedParts(claim).map(ask);
+  if (placed.some(fits) && areDistinct(placed.filter(fits))) return placed;
+  const facts = factsIn(claim).map(ask).map(toSettle);
+  return facts.every(fits) && areApart(facts) ? facts : withParts(ask(claim), facts, asking);
+};
