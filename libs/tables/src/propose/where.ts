@@ -63,45 +63,51 @@ const contradicts = (where: readonly Label[], words: Label): boolean => {
   return named !== undefined && said !== undefined && named !== said;
 };
 
+const isWorn = (answer: Answer): boolean =>
+  answer.kind === "grade" &&
+  answer.scale === "house" &&
+  ["spent", "heavy-wear"].includes(String(answer.value));
+
+/** `Decent, orange peel on hood` is not said of every panel. */
+const unlessOfSome = (
+  claim: Claim,
+  candidate: Candidate,
+  reading: Reading,
+  { places, words }: { readonly places: Places; readonly words: Label },
+): Places => {
+  if (places.how !== "all" || claim.value.outcome !== undefined || words.all) return places;
+  const { length } = placed(claim, candidate, reading, [labelOf(claim.value.text)]).positions;
+  return length > 0 && length < places.positions.length ? { positions: [], how: "said" } : places;
+};
+
+/** Where what is bad or measured is, by the words of the answer and the note. */
+const narrowedBy = (words: Label, places: Places, placedBy: (words: Label) => Places): Places => {
+  const narrowed = placedBy(words);
+  if (narrowed.positions.length > 0 && narrowed.positions.length < places.positions.length)
+    return { ...narrowed, how: narrowed.positions.length === 1 || words.all ? "said" : "some" };
+  return words.all ? { ...places, how: "said" } : places;
+};
+
+/** Where the name alone says it is; “Do all lights work?” answered with no is not said of each. */
+const namedPlaces = (claim: Claim, candidate: Candidate, reading: Reading, bad: boolean): Places => {
+  const named = placed(claim, candidate, reading, []);
+  const ofAll = claim.where.some(({ all, others }) => all && !others);
+  return bad && ofAll && named.positions.length > 2 ? { ...named, how: "all" } : named;
+};
+
 /** Where the name does not say it, what is bad is where its own words or the note say (`Brake lights: no, LH out`). */
 export const withNote = (claim: Claim, candidate: Candidate, answer: Answer, reading: Reading): Places => {
-  const named = placed(claim, candidate, reading, []);
   const bad = isBad(answer, candidate.item, reading);
-  // “Do all lights work?” answered with no is not said of each.
-  const someOf =
-    bad &&
-    !claim.where.some(({ others }) => others) &&
-    named.positions.length > 2 &&
-    claim.where.some(({ all }) => all);
-  const places = someOf ? { ...named, how: "all" as const } : named;
+  const places = namedPlaces(claim, candidate, reading, bad);
   const source = bad ? sourcesIn(claim, candidate, reading) : [];
   if (source.length > 0) return { positions: source, how: "said" };
   if (places.how === "said") return places;
   const own = claim.value.numeric || answer.kind === "code" ? "" : claim.value.text;
   const words = labelOf(`${own} ${claim.note}`);
-  const worn =
-    answer.kind === "grade" &&
-    answer.scale === "house" &&
-    ["spent", "heavy-wear"].includes(String(answer.value));
-  const fault = worn || isBad(answer, candidate.item, reading);
   const reads = answer.kind === "reading" || answer.kind === "code";
-  if (!fault && !reads) {
-    // `Decent, orange peel on hood` is not said of every panel.
-    const named =
-      places.how === "all" && claim.value.outcome === undefined
-        ? placed(claim, candidate, reading, [labelOf(own)]).positions.length
-        : 0;
-    return named > 0 && named < places.positions.length && !words.all
-      ? { positions: [], how: "said" }
-      : places;
-  }
+  if (!bad && !isWorn(answer) && !reads) return unlessOfSome(claim, candidate, reading, { places, words });
   if (contradicts(claim.where, words)) return { positions: [], how: "said" };
-  const narrowed = placed(claim, candidate, reading, [words]);
-  return narrowed.positions.length > 0 && narrowed.positions.length < places.positions.length
-    ? { ...narrowed, how: narrowed.positions.length === 1 || words.all ? "said" : "some" }
-    : words.all
-      ? { ...places, how: "said" }
-      : places;
+  return narrowedBy(words, places, (more) => placed(claim, candidate, reading, [more]));
 };
 
 /** Tires are bought in fours: size, make-up and age are of all where no place is said. */

@@ -262,10 +262,10 @@ test("of an exception what is said is never good, and others are those not spoke
 });
 
 test("figures with words between are of several things, and none of them is taken for all", () => {
-  const [, row] = read("Item,Result\nHorn,ok\nBrake pedal travel,12 cold then 9 pumped 14 held\n").rows.slice(
-    1,
-  );
-  expect(row?.findings).toEqual([]);
+  const [, travel] = read(
+    "Item,Result\nHorn,ok\nBrake pedal travel,12 cold then 9 pumped 14 held\n",
+  ).rows.slice(1);
+  expect(travel?.findings).toEqual([]);
   expect(short("Item,Result\nHorn,ok\nBattery,12.3 rest / 9.4 crank / 13.8 run\n").slice(1)).toHaveLength(3);
   expect(short("Item,Result\nHorn,ok\nCompression 1,165 dry / 175 wet\n").at(-1)).toContain(
     '[{"value":165}]',
@@ -274,7 +274,7 @@ test("figures with words between are of several things, and none of them is take
 
 test("what a row asks of the panels over its columns is not taken for something else", () => {
   const rows = short("Panel:,Bonnet,Roof\nDents,none,none\nFlumped?,no,yes\n");
-  expect(rows.filter((row) => !row.startsWith("body.faults"))).toEqual([]);
+  expect(rows.filter((line) => !line.startsWith("body.faults"))).toEqual([]);
 });
 
 test("places and cylinders may stand across, under a name with a colon", () => {
