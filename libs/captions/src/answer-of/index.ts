@@ -11,6 +11,7 @@ import type { SaidOf, SaidWord } from "./said.ts";
 import { NO_HEAT, workingAnswer } from "./working.ts";
 
 export { extentOf } from "./faults.ts";
+export { TOLD } from "./presence.ts";
 export { isFaultElsewhere } from "./said.ts";
 export type { SaidNumber, SaidOf, SaidWord } from "./said.ts";
 

@@ -6,6 +6,9 @@ import type { SaidOf } from "./said.ts";
 
 const presence = (value: "present" | "absent"): Answer => ({ kind: "presence", value });
 
+/** "The build sheet is framed", "the window sticker says": there it is. */
+export const TOLD = /\b(?:is|s|say|show|go|go back|list|confirm|agree|hang)\b(?! not)/u;
+
 export const presenceAnswer = (item: Item, said: SaidOf, compiled: CompiledLexicon): Answer | undefined => {
   const [own] = optionsSaid(item, said);
   if (own !== undefined) return presence((own.option === "present") === own.negated ? "absent" : "present");
@@ -25,5 +28,10 @@ export const presenceAnswer = (item: Item, said: SaidOf, compiled: CompiledLexic
     said.isFirst &&
     said.named &&
     said.words.some(({ negated }) => !negated);
-  return isPraised || said.has || said.yesOrNo === "yes" ? presence("present") : undefined;
+  const isTold =
+    compiled.lexicon.answering.presentIfTold.test(item.id) &&
+    said.isFirst &&
+    said.named &&
+    TOLD.test(said.text);
+  return isPraised || said.has || isTold || said.yesOrNo === "yes" ? presence("present") : undefined;
 };

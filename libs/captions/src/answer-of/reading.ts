@@ -62,10 +62,27 @@ const inTenths = (numbers: readonly SaidNumber[]): readonly SaidNumber[] => {
   return isOne ? [{ ...tenth, value: whole.value + tenth.value / 10 }, ...numbers.slice(2)] : numbers;
 };
 
+/** "Sixty-one four" of an odometer is 61,400, "eighty-eight two fifty" 88,250. */
+const inThousands = (numbers: readonly SaidNumber[]): readonly SaidNumber[] => {
+  const [first, rest] = numbers;
+  if (first === undefined || rest === undefined || first.to !== rest.from) return numbers;
+  const isOne =
+    [first, rest].every(({ value, unit }) => Number.isInteger(value) && unit === undefined) &&
+    first.value >= 10 &&
+    first.value < 1000 &&
+    (rest.value < 10 || (rest.value >= 100 && rest.value < 1000));
+  const more = rest.value < 10 ? rest.value * 100 : rest.value;
+  return isOne ? [{ ...rest, value: first.value * 1000 + more }, ...numbers.slice(2)] : numbers;
+};
+
 export const readingAnswer = (item: Item, said: SaidOf, compiled: CompiledLexicon): Answer | undefined => {
   const { answering } = compiled.lexicon;
   if (answering.notWith[item.id]?.test(said.text) === true) return undefined;
-  const numbers = answering.inTenths.includes(item.id) ? inTenths(said.numbers) : said.numbers;
+  const numbers = answering.inTenths.includes(item.id)
+    ? inTenths(said.numbers)
+    : answering.inThousands.includes(item.id)
+      ? inThousands(said.numbers)
+      : said.numbers;
   for (const heard of numbers) {
     const number =
       answering.inHundredths.includes(item.id) && heard.value > 200

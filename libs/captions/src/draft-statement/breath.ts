@@ -6,7 +6,7 @@ import type { SaidSides } from "../places-of/index.ts";
 import { entriesOf, ledTo } from "./entries.ts";
 import type { Entry } from "./entries.ts";
 import { wordsOf } from "./negation.ts";
-import { indexOf, isLimit, isPronoun, isRange } from "./numbers.ts";
+import { indexOf, isLimit, isPronoun, isRange, isCountOf } from "./numbers.ts";
 
 /** One piece of talk, taken apart. */
 export type Breath = {
@@ -113,7 +113,8 @@ export const breathOf = (tokens: readonly RepairedToken[], piece: Piece, carried
     .map(({ stem }) => stem)
     .join(" ");
   const allNumbers = piece.mentions.filter(
-    (one): one is SaidNumber => one.is === "number" && !isRange(tokens, one) && !isPronoun(tokens, one),
+    (one): one is SaidNumber =>
+      one.is === "number" && !isRange(tokens, one) && !isPronoun(tokens, one) && !isCountOf(tokens, one),
   );
   const index = allNumbers.map((one) => indexOf(tokens, one)).find((one) => one !== undefined);
   const numbers = allNumbers.filter((one) => indexOf(tokens, one) === undefined && !isLimit(tokens, one));

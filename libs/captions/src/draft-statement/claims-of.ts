@@ -4,7 +4,7 @@ import { apply } from "./apply.ts";
 import type { Breath } from "./breath.ts";
 import { isPlaced, wordsOf } from "./draft.ts";
 import type { Draft } from "./draft.ts";
-import { isOnlyPlace, placedIn } from "./in-view.ts";
+import { isOnlyPlace, placedIn, restOfWhole } from "./in-view.ts";
 import { nameOnly, sayOfNamed } from "./of-named.ts";
 import { sayOfView } from "./of-view.ts";
 import { isOfWholeCar, spokenOf, wholeCar } from "./part-meant.ts";
@@ -14,6 +14,9 @@ import { ALL_OF_THEM, askedAs, replyOf } from "./replies.ts";
 import { sayAgain, sayTurnedRound, takeBack, takeOut, takeOutAlso } from "./said-again.ts";
 import { isFaint, isFitted, isInList, saysFault, saysSomething } from "./says-something.ts";
 import { merged, replaced } from "./sides.ts";
+
+/** "They do": the others. */
+const OF_MODEL = /^(?:yes )?(?:they|these|most) /u;
 
 /** Another of several that were named: "and the clock", ", the clock". */
 const goesOn = ({ join }: Piece): boolean => join === "and" || join === "comma";
@@ -28,12 +31,30 @@ export const claimsOf = (draft: Draft, breath: Breath): readonly string[] => {
   state.excepted = undefined;
   if (excepted !== undefined && goesOn(piece) && entries.length > 0 && !saysSomething(draft, breath))
     return takeOutAlso(draft, { ...breath, entries }, excepted);
+  const { deniedList } = state;
+  state.deniedList = undefined;
+  // "The fuel gauge doesn't, and the clock"
+  if (
+    deniedList !== undefined &&
+    goesOn(piece) &&
+    entries.length > 0 &&
+    breath.words.length === 0 &&
+    !/\byes$/u.test(breath.text)
+  ) {
+    state.query = deniedList;
+    return replyOfPart(draft, { ...breath, entries, text: "no" }) ?? [];
+  }
   const part = replyOfPart(draft, { ...breath, entries });
   if (part !== undefined) return part;
   // "Lights?" "All of them."
   if (asked?.words.length === 0 && entries.length === 0 && ALL_OF_THEM.test(breath.text))
     return sayOfView(draft, { ...breath, sides: { ...breath.sides, all: true }, yesOrNo: "yes" });
-  const reply = asked === undefined || entries.length > 0 ? undefined : replyOf(breath.text);
+  const reply =
+    asked === undefined || entries.length > 0 ? undefined : replyOf(breath.text, saysFault(draft, asked));
+  if (asked !== undefined && reply !== undefined && state.askedOfModel && OF_MODEL.test(breath.text)) {
+    state.asked = asked;
+    return [];
+  }
   if (asked !== undefined && reply !== undefined) {
     // "Spare too?" "No."
     if (asked.words.length === 0 && asked.same) return [];
@@ -92,8 +113,12 @@ export const claimsOf = (draft: Draft, breath: Breath): readonly string[] => {
       state.entries.map((entry) => ({ ...entry, sides: replaced(entry.sides, breath.sides) })),
     );
   const isOfView = isPlaced(breath) || OF_VIEW.test(breath.text);
-  if (breath.ellipsis !== undefined && state.words.length > 0 && isOfView)
-    return sayTurnedRound(draft, breath, state.entries);
+  // "Doors, do they drop?" "Driver's does": what was said of something else before is not said of them.
+  const isOfBefore = asked !== undefined && asked.words.length === 0 && asked.entries.length > 0;
+  if (breath.ellipsis !== undefined && state.words.length > 0 && isOfView && !isOfBefore) {
+    const whole = restOfWhole(draft, breath);
+    return sayTurnedRound(draft, breath, whole === undefined ? state.entries : [whole]);
+  }
   if (
     (breath.sides.adds.length > 0 || breath.sides.other) &&
     state.applied &&
@@ -107,7 +132,10 @@ export const claimsOf = (draft: Draft, breath: Breath): readonly string[] => {
       ...entry,
       sides: replaced(entry.sides, breath.sides),
     }));
-  if (state.applied && isOnlyPlace(draft, breath)) {
+  // "Front wings?" "Left one's had a whack, …"
+  if (asked !== undefined && breath.sides.adds.length > 0 && !state.applied)
+    state.entries = placedIn(draft, breath);
+  else if (state.applied && isOnlyPlace(draft, breath)) {
     state.entries = placedIn(draft, breath);
     state.applied = false;
   } else if (isPlaced(breath) && !state.applied && state.entries.length > 0 && piece.join !== "start")

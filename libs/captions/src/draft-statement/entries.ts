@@ -19,6 +19,8 @@ export type Entry = {
   readonly heard: readonly string[];
   /** Words of the piece it was named in. */
   readonly context: string;
+  /** It was named in a question. */
+  readonly asked?: boolean;
   /** Places named after it: "on the tailgate". */
   readonly within: readonly string[];
   /** What was named after it, where it is that which is spoken of: "the engine has a leak at the oil pan". */

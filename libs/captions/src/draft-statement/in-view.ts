@@ -16,11 +16,15 @@ export const noteWhole = (draft: Draft, [first]: readonly Entry[]): void => {
   if (first !== undefined && /^(?:gauges|lamps|glass)$/u.test(named?.id ?? "")) draft.state.whole = first;
 };
 
+/** A clock is gone through with the dials. */
+const isOf = (items: readonly string[], item: string): boolean =>
+  items.includes(item) || (items.includes("electrics.speedometer") && item.startsWith("electrics."));
+
 /** "Gauges? The fuel gauge is dead. The rest work": the rest of what was named as a whole. */
 export const restOfWhole = (draft: Draft, { sides }: Breath): Entry | undefined => {
   const { whole, entries } = draft.state;
   const items = whole?.subjects.flatMap((one) => one.items) ?? [];
-  const isPart = entries.every(({ subjects }) => subjects.every((one) => items.includes(one.items[0] ?? "")));
+  const isPart = entries.every(({ subjects }) => subjects.every((one) => isOf(items, one.items[0] ?? "")));
   return sides.other && sides.adds.length === 0 && entries.length > 0 && isPart ? whole : undefined;
 };
 

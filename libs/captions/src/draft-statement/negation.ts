@@ -27,6 +27,8 @@ export const isNegated = (tokens: readonly RepairedToken[], from: number, least:
     const stem = tokens[at]?.stem ?? "";
     // "I don't think it leaks"
     if (isDoubted(tokens, at)) return true;
+    // "Never had it painted"
+    if (/^(?:it|them)$/u.test(stem) && /^(?:had|have|got|get)$/u.test(tokens[at - 1]?.stem ?? "")) continue;
     if (STOPS_NEGATION.has(stem) || /^(?:it|they|she|he|there)$/u.test(stem)) return false;
     if (stem === "get" && tokens[at + 1]?.stem === "to") return false;
     if (stem === "free" && /^(?:of|from)$/u.test(tokens[at + 1]?.stem ?? "")) return true;

@@ -29,6 +29,13 @@ export const isRange = (tokens: readonly RepairedToken[], { from, to, value, uni
   (/^(?:through|to|thru)$/u.test(tokens[to]?.stem ?? "") ||
     /^(?:through|thru)$/u.test(tokens[from - 1]?.stem ?? ""));
 
+/** "Six cylinders", "four doors": how many there are, and no reading of them. */
+export const isCountOf = (tokens: readonly RepairedToken[], { to, unit, value }: SaidNumber): boolean =>
+  unit === undefined &&
+  Number.isInteger(value) &&
+  value <= 16 &&
+  tokens[tokens[to]?.stem === "-" ? to + 1 : to]?.stem === "cylinder";
+
 /** "Limit eight", "minimum of eight": what a thing should be, and not what it is. */
 export const isLimit = (tokens: readonly RepairedToken[], { from }: SaidNumber): boolean =>
   /^(?:limit|minimum|min|maximum|max|spec|specification)$/u.test(

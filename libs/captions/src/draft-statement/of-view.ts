@@ -1,13 +1,16 @@
+import { isOver } from "../spans/index.ts";
 import { apply } from "./apply.ts";
 import type { Breath } from "./breath.ts";
 import { isPlaced } from "./draft.ts";
 import type { Draft } from "./draft.ts";
 import { lastIsFault, sizeOfFault } from "./extent.ts";
+import type { Entry } from "./entries.ts";
 import { bringIntoView, restOfWhole } from "./in-view.ts";
 import { isOilPressure } from "./number-alone.ts";
 import { SCENE, UNKNOWN } from "./phrases.ts";
 import { nextInRow } from "./rows.ts";
 import { replaced } from "./sides.ts";
+import { SAME_WORDS } from "./targets.ts";
 import { tireSizeIn } from "./tire-codes.ts";
 
 /** No part is named: it is said of the one last in view. */
@@ -42,7 +45,18 @@ export const sayOfView = (draft: Draft, breath: Breath): readonly string[] => {
           }
         : { ...entry, none: false },
   );
-  const made = apply(draft, group, breath, breath.piece.join === "start");
+  const own = { ...breath, words: breath.words.filter((word) => !isOfAnother(word, breath, group)) };
+  const made = [
+    ...apply(draft, group, own, breath.piece.join === "start"),
+    ...(own.words.length < breath.words.length
+      ? apply(
+          draft,
+          [],
+          { ...breath, words: breath.words.filter((word) => !own.words.includes(word)) },
+          false,
+        )
+      : []),
+  ];
   if (made.length > 0) {
     state.applied = true;
     state.open = false;
@@ -51,6 +65,22 @@ export const sayOfView = (draft: Draft, breath: Breath): readonly string[] => {
     state.entries = group;
   return sizeOfFault(draft, breath, made);
 };
+
+/** "The water is clean" after a gearbox: words within a phrase that speaks of something else by itself. */
+const isOfAnother = (word: Breath["words"][number], { words }: Breath, group: readonly Entry[]): boolean => {
+  const items = new Set(group.flatMap(({ subjects }) => subjects.flatMap((one) => one.items)));
+  return words.some(
+    (other) =>
+      (other === word || isOver(other, word)) &&
+      other.to - other.from > 1 &&
+      other.meanings.every(
+        (one) => one.is === "option" && one.alone && !items.has(one.item) && !isSameWord(one.item, items),
+      ),
+  );
+};
+
+const isSameWord = (item: string, items: ReadonlySet<string>): boolean =>
+  Object.entries(SAME_WORDS).some(([one, same]) => same === item && items.has(one));
 
 /** "One chain is broken", "the armrest is torn": of something that is not on the sheet. */
 export const isOfUnknown = (draft: Draft, { piece: { from, to, mentions } }: Breath): boolean => {

@@ -10,9 +10,14 @@ import { replaced } from "./sides.ts";
 /** A question claims nothing; it brings its part into view, and a yes after it says what it asked. */
 export const noteQuestion = (draft: Draft, breath: Breath): void => {
   const { state } = draft;
+  state.askedOfModel = false;
   if (breath.entries.length > 0) {
     const others = breath.entries.filter((entry) => !isLeaks(entry));
-    const named = (others.length > 0 ? others : breath.entries).map((entry) => ({ ...entry, none: false }));
+    const named = (others.length > 0 ? others : breath.entries).map((entry) => ({
+      ...entry,
+      none: false,
+      asked: true,
+    }));
     // "Wipers and horn?"
     const isListed = breath.piece.join !== "start" && state.asked !== undefined && state.open;
     state.entries = isListed ? [...state.entries, ...named] : named;
@@ -31,13 +36,16 @@ export const noteQuestion = (draft: Draft, breath: Breath): void => {
   // "Spare too?" asks what was said just before.
   const isAgain = breath.same && breath.entries.length > 0 && breath.words.length === 0;
   state.asked = isAgain ? { ...breath, words: state.words, numbers: state.numbers } : breath;
-  state.query = breath.words.length > 0 ? breath : undefined;
+  // "What works and what doesn't?"
+  const isGoingOn = breath.piece.join !== "start" && breath.entries.length === 0;
+  state.query = breath.words.length > 0 ? breath : isGoingOn ? state.query : undefined;
 };
 
 /** "They all rust there, this one doesn't": what is true of the model is as good as asked of this one, and brings its part into view. */
 export const noteLore = (draft: Draft, breath: Breath): void => {
   if (breath.entries.length > 0) noteQuestion(draft, breath);
   else if (breath.words.length > 0) draft.state.asked = breath;
+  draft.state.askedOfModel = true;
 };
 
 /** "Any rust? Not in the floors, the left fender has some": what was asked, said part by part. */
@@ -65,6 +73,9 @@ export const replyOfPart = (draft: Draft, breath: Breath): readonly string[] | u
     { ...query, entries: named, sides: breath.sides, words: asked, piece: breath.piece },
     false,
   );
-  if (made.length > 0) bringIntoView(draft, named);
+  if (made.length > 0) {
+    bringIntoView(draft, named);
+    draft.state.deniedList = denies ? query : undefined;
+  }
   return made.length > 0 ? made : undefined;
 };

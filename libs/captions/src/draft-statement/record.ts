@@ -58,10 +58,18 @@ export const record = (
       heard,
     };
     if (item.id === "road.cold-start") draft.state.startedAt = breath.piece.from;
-    draft.remarks.set(key, joined(draft.remarks.get(key), remark, draft.state.correcting, places.length));
+    const before = draft.remarks.get(key);
+    if (before === undefined || draft.state.correcting || !stays(draft, before, answer))
+      draft.remarks.set(key, joined(before, remark, draft.state.correcting, places.length));
     return key;
   });
 };
+
+/** "It ticks cold, then it's quiet" stays a tick when cold. */
+const stays = (draft: Draft, { item, answer: before }: Remark, answer: Answer): boolean =>
+  before.kind === "choice" &&
+  answer.kind === "choice" &&
+  draft.context.compiled.lexicon.answering.keeps[item]?.[before.option]?.includes(answer.option) === true;
 
 /** "The right type, but not the original one" stays the right type. */
 const isOnlyNotOriginal = (

@@ -4,7 +4,7 @@ import type { Breath } from "./breath.ts";
 export const ALL_OF_THEM =
   /^(?:all|all of (?:them|it)|every one|every one of them|both|both of them|they all do|they do)$/u;
 
-const WHO = "(?:it|they|(?:this|that) (?:one|car)|mine|ours|she|he|that|this|both|you|i|we|there)";
+const WHO = "(?:it|they|(?:this|that) (?:one|car)|mine|ours|[a-z]+ s|she|he|that|this|both|you|i|we|there)";
 const DOES = "(?:is|s|has|does|do|are|have|will|did|was|were|had|can|should)";
 
 const YES = new RegExp(
@@ -16,6 +16,10 @@ const YES = new RegExp(
     `(?:i|we) (?:think|believe|guess|would say|reckon|should think|hope|would think) so|should do|probably|(?:as )?far as (?:i|we) know|i (?:believe|think) (?:it|they) ${DOES})$`,
   "u",
 );
+
+/** "Three. Little ones.", "some", "just the one". */
+const SOME =
+  /^(?:(?:yes|just|only|about|maybe|oh) )*(?:the )?(?:one|two|three|four|five|a few|few|a couple|couple|several|some|plenty|lots|loads|one or two|two or three|a bit|a little|a little bit|a touch)(?: (?:small|little|tiny|big|of them|one|of))*$/u;
 
 const NOT_ANY =
   "(?:none|nothing|not|never)(?: (?:a bit|any|at all|whatsoever|one|a thing|once|really|yet|to my knowledge|with me|in my time|in our time|under me|lately|recently|anymore|any more|a drop|a trace|a chance))?";
@@ -36,13 +40,14 @@ const ADDRESSED =
  * "It does", "not in my time", "I don't think so": that what was asked is so, or is not; nothing where more is said than that.
  *
  * @param text stems of the piece of talk
+ * @param countsAsYes what was asked is whether there are any, so that "three" is a yes
  * @example
  * replyOf("not that i know of"); // "no"
  */
-export const replyOf = (text: string): "yes" | "no" | undefined => {
+export const replyOf = (text: string, countsAsYes = false): "yes" | "no" | undefined => {
   const plain = text.replace(ADDRESSED, "");
   if (NO.test(plain)) return "no";
-  return YES.test(plain) ? "yes" : undefined;
+  return YES.test(plain) || (countsAsYes && SOME.test(plain)) ? "yes" : undefined;
 };
 
 const ONLY_YES =

@@ -1,4 +1,5 @@
 import type { Subject } from "@evenhand/lexicon/lexicon-version-1";
+import { TOLD } from "../answer-of/index.ts";
 import type { SaidWord } from "../answer-of/index.ts";
 import type { Breath } from "./breath.ts";
 import { lastIs } from "./draft.ts";
@@ -19,8 +20,12 @@ export const saysSomething = (
   if (/\b(?:tight(?! for\b)|no play)\b/u.test(text)) return true;
   const isThere = (subject: Subject): boolean =>
     draft.items.get(subject.items[0] ?? "")?.answer === "presence";
+  const isPaper = (subject: Subject): boolean =>
+    draft.context.compiled.lexicon.answering.presentIfTold.test(subject.items[0] ?? "");
   return entries.some(({ subjects }) =>
-    subjects.some((one) => one.id === "gearbox-kind" || (has && isThere(one))),
+    subjects.some(
+      (one) => one.id === "gearbox-kind" || (isThere(one) && (has || (isPaper(one) && TOLD.test(text)))),
+    ),
   );
 };
 

@@ -7,6 +7,8 @@ export type State = {
   /** The next of the stretches that are asides. */
   nextAside: number;
   entries: readonly Entry[];
+  /** What was asked was denied of the part named last, and the list of such parts may go on. */
+  deniedList: Breath | undefined;
   /** Something was said of them already. */
   applied: boolean;
   /** They were only named yet, and more names may join them. */
@@ -35,6 +37,8 @@ export type State = {
   /** The part was led to from what was said of it: "a dent in the roof". */
   wasLed: boolean;
   asked: Breath | undefined;
+  /** What was asked is what was told of the model, and "they do" is said of the model too. */
+  askedOfModel: boolean;
   /** The last that was named as a whole, of which a part may be spoken of: all dials, all lamps. */
   whole: Entry | undefined;
   /** The last question that says something, until something else is said. */
@@ -59,6 +63,7 @@ export const PENDING = 3;
 export const atFirst = (): State => ({
   nextAside: 0,
   entries: [],
+  deniedList: undefined,
   applied: false,
   open: false,
   words: [],
@@ -78,6 +83,7 @@ export const atFirst = (): State => ({
   carried: false,
   wasLed: false,
   asked: undefined,
+  askedOfModel: false,
   whole: undefined,
   query: undefined,
   paint: false,

@@ -100,9 +100,11 @@ export class Targets {
   of(entry: Entry, breath: Breath): Target[] {
     return entry.subjects.flatMap((named) => {
       const subject = this.refined(named, breath, entry);
+      const working = this.askedWhetherWorks(subject, entry, breath);
       return this.chosen(subject, breath, entry.context).flatMap((id) => {
         const item = this.talk.items.get(id);
-        if (item === undefined || !this.isMeant(id, subject, breath)) return [];
+        if (working.length > 0 && !working.includes(id)) return [];
+        if (item === undefined || !this.isMeant(id, subject, breath, entry)) return [];
         const found = placesOf(item, subject, entry.sides, entry.plural, this.talk.inView(), entry.within, {
           form: this.talk.context.form,
           sets: this.talk.sets,
@@ -130,13 +132,34 @@ export class Targets {
     return kept.length > 0 ? kept : places;
   }
 
+  /** "Doors close all right?" "The passenger's is perfect": what is said is whether it works, unless a fault is named. */
+  private askedWhetherWorks({ items }: Subject, entry: Entry, { piece, words }: Breath): readonly string[] {
+    const { conditions, onlyWith } = this.talk.context.compiled.lexicon;
+    const namesFault = words.some(({ meanings }) =>
+      meanings.some(
+        (one) =>
+          one.is === "condition" &&
+          (conditions[one.condition]?.senses ?? []).some((sense) => "fault" in sense),
+      ),
+    );
+    if (entry.asked !== true || entry.from >= piece.from || namesFault) return [];
+    return items.filter(
+      (id) =>
+        this.talk.items.get(id)?.answer === "working" &&
+        onlyWith[id]?.some((one) => hasWords(entry.context, one)) === true,
+    );
+  }
+
   /** What is seldom meant by a part's name needs a word of its own beside it. */
-  private isMeant(id: string, subject: Subject, breath: Breath): boolean {
+  private isMeant(id: string, subject: Subject, breath: Breath, entry: Entry): boolean {
     const words = this.talk.context.compiled.lexicon.onlyWith[id];
     return (
       words === undefined ||
       subject.items[0] === id ||
       words.some((one) => hasWords(breath.text, one) || hasWords(breath.text, `${one}s`)) ||
+      (entry.asked === true &&
+        this.talk.items.get(id)?.answer === "working" &&
+        words.some((one) => hasWords(entry.context, one))) ||
       this.talk.wasLast(id) ||
       (id === "body.paint-thickness" && this.readsPaint(breath))
     );

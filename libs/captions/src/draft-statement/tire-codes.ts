@@ -154,6 +154,8 @@ export const tireSizeIn = (
 };
 
 const WEEKS = 53;
+/** What years of this century begin with. */
+const YEARS_OF = 20;
 const two = (value: number): string => String(value).padStart(2, "0");
 
 /** "Week thirty-two of twenty nineteen". */
@@ -192,6 +194,8 @@ export const tireDateIn = (
       ? [Number(raw.slice(0, 2)), Number(raw.slice(2))]
       : atomsAt(tokens, at, to).atoms;
     const [week, of] = digitsJoined(written);
+    // "Date code says 2016": a year.
+    if (week === YEARS_OF && /^\d{4}$|^twenty$/u.test(raw)) continue;
     if (isNumber(week) && week >= 1 && week <= WEEKS && isNumber(of) && of <= year % 100)
       return `${two(week)}${two(of)}`;
   }

@@ -53,6 +53,7 @@ const exceptAt = (tokens: readonly RepairedToken[], at: number): number => {
     tokens[at + 3]?.stem === "of"
   )
     return 4;
+  if (one === "without" && /^(?:the|only)$/u.test(two ?? "") && isAllBut(tokens, at)) return 1;
   if (one === "save" && two === "for") return 2;
   if ((one === "apart" || one === "aside") && two === "from") return 2;
   return one === "other" && two === "than" ? 2 : one === "besides" ? 1 : 0;

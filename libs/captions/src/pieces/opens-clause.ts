@@ -6,7 +6,7 @@ export const CLAUSE_BEFORE =
   /^(?:if|when|that|as|way|what|how|where|since|before|after|until|till|once|while|because|think|believe|say|said|guess|hope|know|like|and|but|or|so|than|which|who|the|a|is|are|on|in|of|to|for|with|at)$/u;
 
 const CLAUSE_VERB =
-  /^(?:is|are|was|were|has|have|had|do|does|did|will|can|need|start|run|drive|look|feel|go|come|stop|pull|hold|shift|idle|open|close|fire|track|work)$/u;
+  /^(?:is|are|was|were|has|have|had|do|does|did|will|can|need|start|run|drive|look|feel|go|come|stop|pull|hold|shift|idle|open|close|fire|track|work|leak|smoke|burn|weep|drip|pop|sit|read|show)$/u;
 
 export const opensClause = (pronoun: string, verb: string): boolean =>
   /^(?:we|i)$/u.test(pronoun)

@@ -59,7 +59,10 @@ const NOT_MEANT: readonly Rule[] = [
   { subject: /^registration$/u, after: /^(?:welded|let|riveted|over)$/u },
   { subject: /^hood$/u, before: /^(?:pop|open|lift|raise|shut|close)$/u },
   { subject: /^tire-size$/u, before: /^full$/u },
-  { subject: /^top$/u, before: /^at$/u },
+  { subject: /^top$/u, before: /^(?:at|along|across|toward|from|near)$/u },
+  { subject: /^mirrors$/u, before: /^(?:like|as)$/u },
+  { subject: /^(?:quarter|door|all-panels)$/u, after: /^(?:gap|fit)$/u },
+  { subject: /^quarter$/u, before: /^(?:of|size)$/u, after: /^[.,;]$/u },
   { subject: /^tank$/u, before: /^(?:top|header|expansion|overflow)$/u },
   { subject: /^stop-lamp$/u, before: /^at$/u },
   { subject: /^first-color$/u, before: /^in$/u },
@@ -140,7 +143,9 @@ const isNoPlace = (
   if (stem === "right")
     return (
       (after === "?" && tokens[mention.from - 1]?.stem === ",") ||
-      /^(?:at|here|there|away|up|now|along|in|off|on|through|down|into|about|out)$/u.test(after) ||
+      /^(?:at|here|there|away|up|now|along|in|off|on|through|down|into|about|out|size|make|type|pattern|color|shade|kind|way|year|sort|spec|thing|place|height|amount|number|period|era|material|stuff|bits|money|date|price|one for)$/u.test(
+        after,
+      ) ||
       tokens[mention.from - 1]?.stem === "all"
     );
   return (
@@ -206,15 +211,46 @@ const isOnlyAround = (
   return tokens.slice(before.to, mention.from).every(({ stem }) => !/^[.?!;,]$/u.test(stem));
 };
 
+/** "Pitted up pretty good", "cracked real bad": how much. */
+const isDegree = (tokens: readonly RepairedToken[], at: number): boolean => {
+  if (!/^(?:pretty|real|really)$/u.test(tokens[at - 1]?.stem ?? "")) return false;
+  const before = tokens[at - 2]?.stem === "up" ? at - 3 : at - 2;
+  return /^(?:pitted|cracked|rusted|dented|dinged|scratched|faded|chipped|torn|worn|stained|split|bent|scraped|scuffed|curbed|rotted|beat|beaten|chewed|leak)$/u.test(
+    tokens[before]?.stem ?? "",
+  );
+};
+
 /** "Scratch that" takes something back; "none of this is", "an oil spot on" say nothing of themselves. */
 const isNotSaid = (tokens: readonly RepairedToken[], mention: Mention): boolean => {
   if (mention.is !== "said") return false;
   const [stem, after] = [tokens[mention.from]?.stem, tokens[mention.from + 1]?.stem];
   if (stem === "scratch") return after === "that";
+  // "She sounds mean": the verb, and no sound metal.
+  if (stem === "sound" && tokens[mention.from]?.plural === true && mention.to === mention.from + 1)
+    return true;
+  if (stem === "covered" && mention.to === mention.from + 1) return /^(?:with|in|by)$/u.test(after ?? "");
+  if (/^drip$/u.test(stem ?? "")) {
+    if (/^(?:tray|pan|rail|channel|mat|tin)$/u.test(after ?? "")) return true;
+  }
+  // "Must be changed" is not done yet; "pitted up pretty good" is how much.
+  if (
+    mention.to === mention.from + 1 &&
+    /^(?:changed|replaced|renewed|rebuilt|recovered|redone|overhauled|refinished|repainted|painted|restored|repaired|fixed)$/u.test(
+      stem ?? "",
+    ) &&
+    /^(?:be|being)$/u.test(tokens[mention.from - 1]?.stem ?? "")
+  )
+    return true;
   // "Nothing to crack"
   if (/^(?:crack|rust|leak|chip|fade|tear)$/u.test(stem ?? "") && tokens[mention.from - 1]?.stem === "to")
     return true;
   // "Pitted pretty bad": how much, and no grade of its own.
+  if (
+    /^(?:bad|good|well)$/u.test(stem ?? "") &&
+    mention.to === mention.from + 1 &&
+    isDegree(tokens, mention.from)
+  )
+    return true;
   if (stem === "bad" && mention.to === mention.from + 1)
     return /(?:ed|ing|rusty|rust|leak)$/u.test(
       tokens[

@@ -157,6 +157,9 @@ const ONLY_ASKS =
 const LISTENS = 0.25;
 /** Share of somebody's turns that ask from which on they are taken to know nothing of the car. */
 const ASKS = 0.6;
+/** Shares of who asks often, and of who hardly ever does. */
+const ASKS_OFTEN = 0.4;
+const ASKS_NEVER = 0.1;
 const LEAST_TURNS = 3;
 
 type Turn = { readonly speaker: string; readonly start: number; end: number; asks: boolean };
@@ -165,10 +168,14 @@ type Turn = { readonly speaker: string; readonly start: number; end: number; ask
 const asidesOf = (turns: readonly Turn[]): SpokenText["asides"] => {
   const bySpeaker = Map.groupBy(turns, ({ speaker }) => speaker);
   if (bySpeaker.size < 2) return [];
+  const shareOf = (own: readonly Turn[]): number => own.filter((turn) => turn.asks).length / own.length;
   return [...bySpeaker].flatMap(([speaker, own]) => {
-    const asks = own.filter((turn) => turn.asks).length / own.length;
+    const asks = shareOf(own);
+    const others = [...bySpeaker].flatMap(([name, theirs]) => (name === speaker ? [] : [shareOf(theirs)]));
     const isNone = ONLY_ASKS.test(speaker) || (LISTENERS.test(speaker) && asks >= LISTENS);
-    return isNone || (own.length >= LEAST_TURNS && asks >= ASKS) ? own : [];
+    // Who asks often is answered by who never does, and what is only supposed between is theirs to put right.
+    const isAsker = asks >= ASKS || (asks >= ASKS_OFTEN && others.every((share) => share <= ASKS_NEVER));
+    return isNone || (own.length >= LEAST_TURNS && isAsker) ? own : [];
   });
 };
 

@@ -42,6 +42,20 @@ const addAll = (root: Node, patterns: readonly string[], meaning: Meaning): void
   for (const phrase of phrases.values()) add(root, phrase, meaning);
 };
 
+const isKnown = (root: Node, phrase: readonly string[]): boolean => {
+  let at: Node | undefined = root;
+  for (const word of phrase) at = at?.next.get(word);
+  return at !== undefined && at.meanings.length > 0;
+};
+
+/** "Wheel of steering", "cover of the valves": names of two words, as who speaks the language as a second one may say them. */
+const turnedRound = (root: Node, { words }: Subject): string[] =>
+  words
+    .flatMap(expandPattern)
+    .filter(({ length }) => length === 2)
+    .flatMap(([whose = "", what = ""]) => [`${what} of ${whose}`, `${what} of the ${whose}`])
+    .filter((name) => /^[a-z ]+$/u.test(name) && !isKnown(root, name.split(" ")));
+
 const namesOf = ({ american, british, synonyms }: Words): string[] => [
   american,
   ...(british === undefined ? [] : [british]),
@@ -123,6 +137,7 @@ export const compileLexicon = (lexicon: Lexicon, sheet: Sheet): CompiledLexicon 
   const root = node();
   const subjects = [...lexicon.subjects, ...namesOfItems(sheet, lexicon)];
   for (const subject of subjects) addAll(root, subject.words, { is: "subject", subject });
+  for (const subject of subjects) addAll(root, turnedRound(root, subject), { is: "subject", subject });
   for (const { id, adds, words } of lexicon.sides) addAll(root, words, { is: "side", side: id, adds });
   for (const { unit, factor, words } of lexicon.units) addAll(root, words, { is: "unit", unit, factor });
   for (const [index, { words }] of lexicon.conditions.entries())

@@ -47,7 +47,8 @@ const matchesAt = (tokens: readonly RepairedToken[], from: number, { root }: Com
   let at = root;
   for (let to = from; to < tokens.length; to += 1) {
     const stem = tokens[to]?.stem ?? "";
-    const next = at.next.get(stem);
+    const next =
+      at.next.get(stem) ?? (at !== root && /^(?:he|she)$/u.test(stem) ? at.next.get("it") : undefined);
     if (next === undefined) {
       if (at !== root && (stem === "s" || stem === "-")) continue;
       break;

@@ -146,7 +146,7 @@ const longAt = (tokens: readonly Token[], from: number): Read | undefined => {
     } else {
       if (!scaled) break;
       // "Fifty at two thousand and twenty at idle" are two numbers.
-      if (/^(?:and|,)$/u.test(stemAt(tokens, to)) && stemAt(tokens, from - 1) === "at") break;
+      if (total > 0 && /^(?:and|,)$/u.test(stemAt(tokens, to)) && stemAt(tokens, from - 1) === "at") break;
       const skip =
         /^(?:and|,)$/u.test(stemAt(tokens, to)) && total > 0
           ? to + 1

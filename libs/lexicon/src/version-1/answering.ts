@@ -10,6 +10,8 @@ export type Answering = {
   readonly inTenths: readonly string[];
   /** Items whose figure may be said without its point: "three fifty-five". */
   readonly inHundredths: readonly string[];
+  /** Items whose figure may be said in thousands and hundreds with neither word: "sixty-one four". */
+  readonly inThousands: readonly string[];
   /** Words beside which a figure is none of the item: what is asked for is the pressure of warm oil. */
   readonly notWith: Readonly<Record<string, RegExp>>;
   /** Items that are nought where they are said to be tight. */
@@ -22,6 +24,10 @@ export type Answering = {
   readonly notAfter: Readonly<Record<string, RegExp>>;
   /** Items of which the same words may be said in one breath as of the one before them: no smoke, hot or cold. */
   readonly saidTogether: readonly string[];
+  /** What was said before stays where this is said behind it: it ticks cold, then it is quiet. */
+  readonly keeps: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>>;
+  /** Papers that are there where something is told of them: "the build sheet is framed". */
+  readonly presentIfTold: RegExp;
   /** The unit of a bare figure where one of these words stands beside it. */
   readonly unitBeside: Readonly<Record<string, readonly (readonly [word: RegExp, unit: string])[]>>;
   /** Items to which "no" is no more than no. */
@@ -78,6 +84,7 @@ export const answering: Answering = {
   },
   inTenths: ["electrics.volts-rest", "electrics.volts-cranking", "electrics.volts-charging"],
   inHundredths: ["driveline.axle-ratio", "driveline.axle-ratio-tag"],
+  inThousands: ["identity.odometer"],
   notWith: { "engine.oil-pressure-idle": COLD_ALONE, "engine.oil-pressure-2000": COLD_ALONE },
   noughtIsTight: /play/u,
   denied: {
@@ -96,6 +103,11 @@ export const answering: Answering = {
   byCount: { "identity.keys": { 1: "incomplete", 2: "full-set" } },
   notAfter: { "road.noise": /^(?:engine|brightwork|doors)\.|^road\.(?:idle|cold)/u },
   saidTogether: ["engine.smoke-cold", "engine.smoke-warm"],
+  keeps: {
+    "engine.noise": { "tick-cold": ["quiet"] },
+    "engine.smoke-cold": { blue: ["none"], white: ["none"], black: ["none"], vapor: ["none"] },
+  },
+  presentIfTold: /^identity\.(?:build-sheet|invoice|service-book|restoration-photographs)$/u,
   unitBeside: { "identity.odometer": [[/\b(?:kilometer|km)\b/u, "km"]] },
   notByNo: /^identity\.(?!lien)/u,
   notByPraise:

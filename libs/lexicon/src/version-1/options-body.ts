@@ -89,7 +89,7 @@ export const bodyOptions: readonly OptionWords[] = [
   }),
   ...of("body.magnet", {
     holds:
-      "magnet holds; magnet hold; magnet adhere; magnet sticks; magnet stick; magnet and it holds; magnet sticks everywhere; takes a magnet; hold a magnet; magnet grabs; magnet holds on",
+      "magnet holds; magnet hold; magnet adhere; magnet sticks; magnet stick; magnet and it holds; magnet sticks everywhere; takes a magnet; hold a magnet; magnet grabs; magnet holds on; magnet on them and it held; magnet on it and it held; magnet stuck; magnet held; magnet sticks to; magnet stick to; magnet on it and it sticks; magnet on it and it stuck; held my magnet; holds my magnet",
     weak: "magnet is weak; magnet hardly holds; magnet barely sticks; magnet barely holds",
     falls:
       "magnet falls off; magnet does not stick; magnet drops off; will not take a magnet; magnet does not hold; magnet fall off; magnet will not stick; magnet will not hold; magnet just fall off; magnet slide off; magnet slides off",

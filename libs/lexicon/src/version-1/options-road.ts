@@ -26,7 +26,7 @@ export const roadOptions: readonly OptionWords[] = [
   ),
   ...of("road.shifts", {
     clean:
-      "cleanly; nicely; well; beautifully; perfectly; slick; slick as you like; like it should; as it should; light and easy; positive; precise; spot on; no trouble; no problem; no issue",
+      "cleanly; nicely; well; beautifully; perfectly; slick; slick as you like; like it should; as it should; light and easy; positive; precise; spot on; no trouble; no problem; no issue; nice; real nice; soft; softly; smooth as silk; smooth as butter",
     slips: "slipping; slipping in",
     stiff: "stiff cold; bit stiff; reluctant; vague",
     grinds: "worn; beaten",
@@ -68,7 +68,7 @@ export const roadOptions: readonly OptionWords[] = [
     "road.cold-start",
     {
       "at-once":
-        "start right up; first crank; fired right off; fires right off; fire right off; started on the first attempt; first attempt; fired first time; started readily; start readily; straight on the key; straight away on the key; start easy; start on the key; start on the button; start first time; start first turn; start at the first turn; start without fuss; bang on; start straight off; first touch; first flick; catch at once; fire right up; start at once; starts immediately; fires up immediately; start on the first turn; start instantly; first turn of the key; starts first time; at once; fire up first time; right away; fires right up; start straight away; starts on the button; start on the button; starts first turn; starts every time; starts instantly; immediately; starts right up every time; start easily; starts easily; starts well; starts great; starts good",
+        "start right up; first crank; fired right off; fires right off; fire right off; started on the first attempt; first attempt; fired first time; started readily; start readily; straight on the key; straight away on the key; start easy; start on the key; start on the button; start first time; start first turn; start at the first turn; start without fuss; bang on; start straight off; first touch; first flick; catch at once; fire right up; start at once; starts immediately; fires up immediately; start on the first turn; start instantly; first turn of the key; starts first time; at once; fire up first time; right away; fires right up; start straight away; starts on the button; start on the button; starts first turn; starts every time; starts instantly; immediately; starts right up every time; start easily; starts easily; starts well; starts great; starts good; starts at first; start at first; at first try; starts at once; on the first try; at first turn; comes at once; comes immediately",
       "within-ten-seconds":
         "few seconds; crank a while; cranks a while; crank for a bit; take a bit of cranking; took a bit of cranking; within ten seconds; starts after a few seconds; starts within a few seconds; couple of seconds; needs a bit of cranking; within a few seconds; takes a few seconds",
       "several-tries":

@@ -11,7 +11,7 @@ export const underOptions: readonly OptionWords[] = [
   }),
   ...of("underbody.floor-repair", {
     "as-built":
-      "original; as built; factory floor; never been replaced; original floor; completely original; untouched; as it left the factory; like it left the factory; never been touched",
+      "original; as built; factory floor; never been replaced; original floor; completely original; untouched; as it left the factory; like it left the factory; never been touched; factory; all factory; is factory; are factory",
     replaced: "new; all new; brand new; replaced; new floor; been replaced; replacement",
     patched:
       "patched; been patched; plated; plate welded in; patch welded in; weld a patch in; had a plate; plate let in; patch let in; welded patch; welded up",

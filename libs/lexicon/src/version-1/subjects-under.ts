@@ -139,7 +139,12 @@ export const underSubjects: readonly Subject[] = [
     "transmission/gearbox fluid/oil; trans fluid; gear oil",
   ),
   subject("exhaust", ["driveline.exhaust"], "exhaust; exhaust system; exhaust pipe"),
-  subject("mufflers", ["driveline.exhaust"], "muffler; silencer; back box; rear box", "mufflers"),
+  subject(
+    "mufflers",
+    ["driveline.exhaust"],
+    "muffler; silencer; back box; rear box; last/end/rear/back/exhaust pot; end can",
+    "mufflers",
+  ),
   subject("tail-pipes", ["driveline.exhaust"], "tail pipe; tailpipe", "tail-pipes"),
   subject(
     "head-pipes",
