@@ -176,10 +176,15 @@ export type Option = z.infer<typeof Option>;
 export const ChoiceSpec = z.strictObject({
   options: z.array(Option).min(2),
   ordered: z.boolean(),
-  /** What neighbors on one side of bad are, where ordered. Left out: doubtful, and good is no neighbor of what no yardstick judges. */
-  neighbors: z.enum(["doubtful", "consistent"]).optional(),
+  /**
+   * What neighbors are, where ordered. Left out: doubtful, and good is no neighbor of what no yardstick judges. `differ`: what is counted
+   * or read off, where two careful people do not part.
+   */
+  neighbors: z.enum(["doubtful", "consistent", "differ"]).optional(),
   /** Options on the good side claim more than an inspector can see: the weaker does not contradict the stronger. */
   weakerIsNotOtherwise: z.boolean().optional(),
+  /** Options that are seen by looking, and the stronger claims they therefore contradict all the same. */
+  refutes: z.record(LocalId, z.array(LocalId)).optional(),
   /** Several options can be true at once (noises, smoke, smells). */
   several: z.boolean().optional(),
   /** Options without a yardstick are as bad as this item is found at the same place (where the air of a bad cylinder goes). */
@@ -229,6 +234,8 @@ export const CodeSystem = z.enum([
   "date-code",
   "paint-code",
   "text",
+  "description",
+  "own-words",
 ]);
 export type CodeSystem = z.infer<typeof CodeSystem>;
 

@@ -66,6 +66,18 @@ describe("ordered options", () => {
     expect(choose({ rank: 0 }, { rank: 1, call: "repair" }).outcome).toBe("differ");
   });
 
+  it("contradict where they are counted or read off, however near", () => {
+    const counted = { neighbors: "differ" as const };
+    expect(choose({ rank: 0 }, { rank: 1 }, counted).reason).toBe("other-answer");
+    expect(choose({ rank: 0 }, { rank: 1, call: "small" }, counted).outcome).toBe("differ");
+  });
+
+  it("contradict where looking shows that the stronger is not so, weaker or not", () => {
+    const more = { weakerIsNotOtherwise: true, isRefuted: true };
+    expect(choose({ rank: 0 }, { rank: 1, call: "no-yardstick" }, more).outcome).toBe("differ");
+    expect(choose({ rank: 0 }, { rank: 1 }, more).direction).toBe("stated-better");
+  });
+
   it("do not contradict by being weaker where no more can be seen", () => {
     const more = { weakerIsNotOtherwise: true };
     expect(choose({ rank: 0 }, { rank: 1 }, more)).toMatchObject({

@@ -22,9 +22,11 @@ export type ChoicePair = {
   /** One answer for several of them: at times means that some do not. */
   readonly ofSeveral?: boolean | undefined;
   /** What two neighbors on one side of bad are. */
-  readonly neighbors?: "doubtful" | "consistent" | undefined;
+  readonly neighbors?: "doubtful" | "consistent" | "differ" | undefined;
   /** The weaker of two good answers does not contradict the stronger: more cannot be shown by looking. */
   readonly weakerIsNotOtherwise?: boolean | undefined;
+  /** The one is seen by looking, and shows that the other is not so. */
+  readonly isRefuted?: boolean | undefined;
 };
 
 export const NOT_KNOWN = "not-known";
@@ -88,13 +90,14 @@ const bothBad = (pair: ChoicePair): Judgment =>
 const between = (pair: ChoicePair): Judgment => {
   const { a, b } = pair;
   if (a.rank === undefined || b.rank === undefined) return said(pair, "differ", "other-answer");
-  const oneStep = Math.abs(a.rank - b.rank) === 1;
+  const oneStep = pair.neighbors !== "differ" && Math.abs(a.rank - b.rank) === 1;
   const calls = [a.call, b.call];
   if (isBadCall(a.call) !== isBadCall(b.call)) {
     // One step into a trifle: a tick, a weep, a spot of play. Two careful people part there.
     const trifle = calls.every((call) => !isBadCall(call) || call === "small");
     return trifle && oneStep ? said(pair, "doubtful", "neighbors") : said(pair, "differ", "other-answer");
   }
+  if (pair.isRefuted === true) return said(pair, "differ", "other-answer");
   if (pair.weakerIsNotOtherwise === true) {
     return said(pair, "consistent", "weaker-not-otherwise");
   }

@@ -121,3 +121,34 @@ describe("a number with a character too few", () => {
     expect(either("tire-size", "P205/75-R15", "P205/75-R15")).toBe("agree: same-code");
   });
 });
+
+describe("what people write of one thing in their own way", () => {
+  it.each([
+    ["a year, and a date in it", "date-code", "2019", "06/2019", "consistent: says-less"],
+    ["a year, and a date in another", "date-code", "2018", "06/2019", "differ: other-code"],
+    ["a color without its shade", "paint-code", "dark green", "green", "consistent: says-less"],
+    ["another color", "paint-code", "dark green", "red", "differ: other-code"],
+    ["a code without what follows it", "text", "GH-3.55", "GH", "consistent: says-less"],
+    ["an abbreviation", "paint-code", "711 BLK", "711 black", "consistent: says-less"],
+    ["a rating with a space", "text", "95H", "95 H", "agree: same-code"],
+    ["figures in words", "description", "4-speed manual", "four speed, manual", "agree: same-code"],
+    [
+      "a gearbox told otherwise",
+      "description",
+      "4-speed manual",
+      "four on the floor",
+      "incomparable: own-words",
+    ],
+    ["another gearbox", "description", "4-speed manual", "five speed", "differ: other-code"],
+    ["manual and automatic", "description", "manual", "automatic", "differ: other-code"],
+    [
+      "a trick to start it",
+      "own-words",
+      "two pumps, then choke",
+      "pull the choke first",
+      "incomparable: own-words",
+    ],
+  ] as const)("%s", (_name, system, a, b, expected) => {
+    expect(either(system, a, b)).toBe(expected);
+  });
+});

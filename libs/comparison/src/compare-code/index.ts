@@ -1,9 +1,10 @@
 import type { CodeFigures } from "@evenhand/shared/comparison";
 import type { CodeSystem } from "@evenhand/shared/sheet";
 import { hasRightCheckDigit } from "@evenhand/handbook/check-digit";
-import { isSameAsNormalized, normalizeCode } from "@evenhand/handbook/code-text";
+import { isSameAsNormalized, normalizeCode, saysLessThan } from "@evenhand/handbook/code-text";
 import type { NormalizedCode } from "@evenhand/handbook/code-text";
 import { misreading } from "@evenhand/handbook/identifier-text";
+import { excludeEachOther } from "@evenhand/handbook/written-words";
 import type { Judgment } from "../judgment/index.ts";
 import type { Reason } from "../reason/index.ts";
 import { standingOf } from "../standing/index.ts";
@@ -55,21 +56,32 @@ const oneDropped = (a: string, b: string): boolean => {
 
 type Said = { readonly outcome: Judgment["outcome"]; readonly reason: Reason };
 
+const OTHER: Said = { outcome: "differ", reason: "other-code" };
+const IN_OWN_WORDS: Said = { outcome: "incomparable", reason: "own-words" };
+
+/** How a thing is told differs from person to person; only what cannot be true at once contradicts it. */
+const judgeApart = (system: CodeSystem, a: string, b: string): Said => {
+  if (system === "own-words") return IN_OWN_WORDS;
+  return system === "description" && !excludeEachOther(a, b) ? IN_OWN_WORDS : OTHER;
+};
+
 const judge = (system: CodeSystem, codeA: NormalizedCode, codeB: NormalizedCode): Said => {
   if (isSameAsNormalized(system, codeA, codeB)) return { outcome: "agree", reason: "same-code" };
-  // Free text and sizes have no look-alikes: another word is another word.
-  if (system === "tire-size") return { outcome: "differ", reason: "other-code" };
+  // Sizes have no look-alikes: another figure is another size.
+  if (system === "tire-size") return OTHER;
   const [a, b] = [codeA.normalized, codeB.normalized];
   const apart = misreading(a, b);
   if (apart === "exchanged") return { outcome: "doubtful", reason: "two-exchanged" };
   if (apart === "look-alike" || oneWornShape(a, b)) return { outcome: "doubtful", reason: "one-look-alike" };
   if (oneDropped(a, b)) return { outcome: "doubtful", reason: "one-dropped" };
-  return { outcome: "differ", reason: "other-code" };
+  if (saysLessThan(system, codeA.text, codeB.text)) return { outcome: "consistent", reason: "says-less" };
+  return judgeApart(system, codeA.text, codeB.text);
 };
 
 /**
  * Compares two codes by what they mean in their system: a date however it is written, a tire by its date alone, a part number with
- * and without its suffix agree. One look-alike character, one dropped or doubled, one exchange of neighbors apart is "probably
+ * and without its suffix agree; a year, a shade left out says less and contradicts nothing; what people tell in words of their own is
+ * set against each other only where it cannot both be true. One look-alike character, one dropped or doubled, one exchange of neighbors apart is "probably
  * misread" and doubtful, with the check digit (49 CFR 565.15) as judge of which reading is right.
  *
  * @param checked whether a check digit applies to this car (model year 1981 on)

@@ -1,4 +1,5 @@
 import type { AnswerOf } from "@evenhand/shared/answer";
+import { coversKind } from "../fault-stages/index.ts";
 import type { FaultFrame } from "../fault-matches/index.ts";
 import { inOneShape, SEEN_SOUND } from "../judgment/index.ts";
 import type { AtomJudgment, Say } from "../judgment/index.ts";
@@ -45,10 +46,15 @@ export const deniedKinds = ({ denied }: Pick<Faults, "denied">, frame: FaultFram
 const CONTRADICTED_BY = { a: "denied-found", b: "disclosed-not-found" } as const;
 
 /** A denial that a fault of the other side contradicts has that fault's entry for its own. */
-const isContradicted = (kind: string, by: "a" | "b", found: readonly AtomJudgment[]): boolean => {
+const isContradicted = (
+  kind: string,
+  by: "a" | "b",
+  found: readonly AtomJudgment[],
+  frame: FaultFrame,
+): boolean => {
   for (const { atom, said } of found) {
     if (said.reason !== CONTRADICTED_BY[by] || atom.of !== "fault") continue;
-    if (kind === "all" || atom.kind === kind) return true;
+    if (kind === "all" || coversKind(kind, atom.kind, frame)) return true;
   }
   return false;
 };
@@ -57,7 +63,8 @@ const withoutContradicted = (
   denied: readonly string[],
   by: "a" | "b",
   found: readonly AtomJudgment[],
-): readonly string[] => denied.filter((kind) => !isContradicted(kind, by, found));
+  frame: FaultFrame,
+): readonly string[] => denied.filter((kind) => !isContradicted(kind, by, found, frame));
 
 /** What an answer denies and no fault contradicts. */
 const standing = (
@@ -68,7 +75,7 @@ const standing = (
 ): readonly string[] => {
   const denied = deniedKinds(answer, frame);
   for (const { said } of found) {
-    if (said.reason === CONTRADICTED_BY[by]) return withoutContradicted(denied, by, found);
+    if (said.reason === CONTRADICTED_BY[by]) return withoutContradicted(denied, by, found, frame);
   }
   return denied;
 };

@@ -4,8 +4,9 @@ import type { Severity } from "@evenhand/shared/severity";
 import type { Item } from "@evenhand/shared/sheet";
 import { compareDenials } from "../compare-denials/index.ts";
 import { agreedFault, compareExtents } from "../compare-extents/index.ts";
-import { extentOf, familyOf, matchFaults } from "../fault-matches/index.ts";
+import { extentOf, matchFaults } from "../fault-matches/index.ts";
 import type { FaultFrame, FaultMatch } from "../fault-matches/index.ts";
+import { coversKind, familyOf } from "../fault-stages/index.ts";
 import { inOneShape, WHOLE } from "../judgment/index.ts";
 import type { AtomJudgment, Judgment, Say } from "../judgment/index.ts";
 
@@ -66,10 +67,9 @@ export type FaultsPair = {
   readonly sharedEye: boolean;
 };
 
-const deniesFamily = ({ denied }: Faults, kind: string, frame: FaultFrame): boolean => {
+const denies = ({ denied }: Faults, kind: string, frame: FaultFrame): boolean => {
   if (denied === "all") return true;
-  const family = familyOf(kind, frame);
-  for (const each of denied) if (familyOf(each, frame) === family) return true;
+  for (const each of denied) if (coversKind(each, kind, frame)) return true;
   return false;
 };
 
@@ -135,11 +135,12 @@ const ofFamilyOf = ({ kind }: Fault, faults: readonly Fault[], frame: FaultFrame
 const leftOverOfB = (fault: Fault, pair: FaultsPair): Judgment => {
   const stages = ofFamilyOf(fault, pair.a.found, pair.frame);
   if (stages.length > 0) {
-    if (stages.every((each) => isGraverStage(each, fault, pair.frame))) return GRAVER;
+    if (stages.every((each) => isGraverStage(each, fault, pair.frame)))
+      return pair.a.denied.includes(fault.kind) ? DENIED : GRAVER;
     const covered = inAll(fault, pair);
     if (covered !== undefined) return covered;
   }
-  if (!deniesFamily(pair.a, fault.kind, pair.frame)) return NOT_STATED;
+  if (!denies(pair.a, fault.kind, pair.frame)) return NOT_STATED;
   return isTrifle(fault, pair) ? TRIFLE : DENIED;
 };
 
@@ -148,7 +149,7 @@ const leftOverOfA = (fault: Fault, { b, frame }: FaultsPair): Judgment =>
   b.found.some(
     (each) => familyOf(each.kind, frame) === familyOf(fault.kind, frame) && isGraverStage(fault, each, frame),
   )
-    ? agreedFault("agree", "disclosed-in-all")
+    ? agreedFault("agree", "disclosed-milder")
     : DISCLOSED;
 
 /** A fault that is anywhere on the panel is the one that was found wherever that is: it may be, and nothing shows it. */
@@ -245,7 +246,7 @@ const isSilent = ({ a, b }: FaultsPair): boolean =>
 
 /**
  * Compares two answers of faults, atom by atom. Faults are matched by family and spot; extents are compared as readings by eye,
- * add up over a panel, and disclosed at least as large as found agrees. Left over on B's side: differ where A denied the family,
+ * add up over a panel, and disclosed at least as large as found agrees. Left over on B's side: differ where A denied it or a milder stage of it,
  * consistent where it is smaller than what matters of its kind, else unstated; a hole where rust was shown is unstated. Left over
  * on A's side: doubtful, disclosed and not found. Kinds denied by both agree; by A alone are not contradicted; by B alone were
  * seen sound and not stated.

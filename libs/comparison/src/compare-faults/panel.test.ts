@@ -56,6 +56,8 @@ describe("a fault found where the statement denies it", () => {
   it.each<[string, Faults["denied"], string, string]>([
     ["its own kind", ["dent"], "dent", "dent differ: denied-found"],
     ["another stage of it", ["blister"], "corrosion", "corrosion differ: denied-found"],
+    ["a milder stage of it", ["corrosion"], "perforation", "perforation differ: denied-found"],
+    ["a graver stage alone", ["perforation"], "corrosion", "corrosion unstated: found-bad-not-stated"],
     ["all kinds", "all", "dent", "dent differ: denied-found"],
     ["another family alone", ["crack"], "dent", "dent unstated: found-bad-not-stated"],
     ["several kinds, its own among them", ["crack", "dent"], "dent", "dent differ: denied-found"],
@@ -211,13 +213,13 @@ describe("rust of several stages", () => {
   it("is news where it is a hole, unless a hole was shown there too", () => {
     const holes = faults([fault("perforation", "1-1", 10), fault("perforation", "3-3", 10)]);
     expect(lines(faults([fault("corrosion", "1-1", 40)]), holes)).toEqual([
-      "corrosion agree: disclosed-in-all",
+      "corrosion agree: disclosed-milder",
       "perforation unstated: graver-stage",
       "perforation unstated: graver-stage",
     ]);
     const shown = faults([fault("corrosion", "2-2", 40), fault("perforation", "1-1", 10)]);
     expect(lines(shown, holes)).toEqual([
-      "corrosion agree: disclosed-in-all",
+      "corrosion agree: disclosed-milder",
       "perforation agree: same-fault",
       "perforation agree: disclosed-in-all",
     ]);

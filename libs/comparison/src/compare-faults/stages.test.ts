@@ -32,16 +32,24 @@ describe("rust at a later stage than was shown", () => {
       "extents-not-given",
     ]);
     expect(rusted(faults([rust("corrosion")]), faults([rust("perforation")]))).toEqual([
-      ["corrosion", "agree", "disclosed-in-all"],
+      ["corrosion", "agree", "disclosed-milder"],
       ["perforation", "unstated", "graver-stage"],
+    ]);
+  });
+
+  it("contradicts who showed the rust and said that it is not rusted through", () => {
+    const shown = faults([rust("corrosion", 60)], ["perforation"]);
+    expect(rusted(shown, faults([rust("perforation", 15)]))).toEqual([
+      ["corrosion", "agree", "disclosed-milder"],
+      ["perforation", "differ", "denied-found"],
     ]);
   });
 
   it("leaves all that was shown owned up to, as far as it went", () => {
     const shown = faults([rust("corrosion", 40), rust("corrosion", 300)]);
     expect(rusted(shown, faults([rust("perforation", 10)]))).toEqual([
-      ["corrosion", "agree", "disclosed-in-all"],
-      ["corrosion", "agree", "disclosed-in-all"],
+      ["corrosion", "agree", "disclosed-milder"],
+      ["corrosion", "agree", "disclosed-milder"],
       ["perforation", "unstated", "graver-stage"],
     ]);
   });

@@ -8,6 +8,7 @@ import { applicablePlaces } from "@evenhand/sheet/expand";
 import { arbitraryReports } from "../../testing/arbitrary-report.ts";
 import { sheet } from "../../testing/small-reports.ts";
 import { inOtherUnits } from "../../testing/ways-of-writing.ts";
+import { coversKind } from "../fault-stages/index.ts";
 import { isClaim } from "../silence/index.ts";
 import { compare } from "./index.ts";
 
@@ -205,6 +206,7 @@ const atomsOf = (answer: Answer): string[] => {
   return [...answer.found.map((_, index) => `fault ${index}`), ...denied.map((kind) => `denial ${kind}`)];
 };
 
+const stages = { kinds: new Map(sheet.sheet.faultKinds.map((kind) => [kind.id, kind])) };
 const FITTED: ReadonlySet<string> = new Set(["not-fitted-found", "fitted-found"]);
 const CONTRADICTS = { a: "denied-found", b: "disclosed-not-found" } as const;
 
@@ -225,7 +227,7 @@ const primaryEntries = (entries: Entry[], side: "a" | "b", name: string): Entry[
       (reason === CONTRADICTS[side] || reason === "perhaps-other-side") &&
       atom.of === "fault" &&
       atom[side] === undefined &&
-      (kind === "all" || atom.kind === kind),
+      (kind === "all" || coversKind(kind, atom.kind, stages)),
   );
   return [...own, ...contradicting.slice(0, 1)];
 };

@@ -16,7 +16,7 @@ import { compareAnswers } from "../compare-answers/index.ts";
 import type { AnsweredPair, Side, Sides } from "../compare-answers/index.ts";
 import { compareFaults } from "../compare-faults/index.ts";
 import { compareFitted } from "../compare-fitted/index.ts";
-import { WHOLE } from "../judgment/index.ts";
+import { inOneShape, SEEN_SOUND, WHOLE } from "../judgment/index.ts";
 import type { Judgment } from "../judgment/index.ts";
 import { ODOMETER, milesBetween } from "../miles-between/index.ts";
 import { findingOf } from "../finding-of/index.ts";
@@ -43,15 +43,24 @@ export type CompareOptions = {
 };
 
 const NO_ATOMS: readonly Atom[] = [];
+const NOT_PROMISED = inOneShape({ ...SEEN_SOUND, reason: "absent-not-promised" });
 /** Where no report speaks yet. */
 const NOBODY: Entry["finding"] = { a: null, b: null };
 const SILENT: Entry["firmness"] = { a: null, b: null };
+
+/** A paper that is not there and that nobody promised is no fault, and nothing that is as it should be. */
+const judgePromised = (judgment: Judgment, b: Finding | undefined): Judgment =>
+  judgment === SEEN_SOUND && b?.answer.kind === "presence" && b.answer.value === "absent"
+    ? NOT_PROMISED
+    : judgment;
 
 /** A reading that only one side took is judged against its limits. */
 const judgeWhole = (meeting: Meeting, call: Call | null): Judgment => {
   const { place, a, b, sides, contexts } = meeting;
   const judgment = judgeSilence(a, b, call ?? "no-yardstick");
-  if (place.compiled.item.reading === undefined) return judgment;
+  const { presence, reading } = place.compiled.item;
+  if (presence?.onlyIfPromised === true) return judgePromised(judgment, b);
+  if (reading === undefined) return judgment;
   const limits = limitsOfOne(a, b, place.compiled.item, sides, contexts);
   if (limits.length === 0) return judgment;
   const over = limits.some((limit) => limit.b?.plain === "fail");

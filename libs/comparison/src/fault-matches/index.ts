@@ -3,6 +3,7 @@ import type { FaultKind } from "@evenhand/shared/sheet";
 import type { CompiledDrawing, CompiledItem } from "@evenhand/sheet/compile-sheet";
 import { convert } from "@evenhand/measurement/unit";
 import { leastCostAssignment } from "../assignment/index.ts";
+import { familyOf } from "../fault-stages/index.ts";
 
 /** What of the sheet places two faults: the item's kinds in order, with their units, and its drawing. */
 export type FaultFrame = {
@@ -71,9 +72,6 @@ const pairCost = (a: Fault, b: Fault, frame: FaultFrame): number =>
   spotDistance(a, b, frame) +
   extentDistance(a, b, frame) +
   (a.kind === b.kind ? 0 : isApart(a, b, frame) ? 2 * NO_MATCH : OTHER_STAGE);
-
-/** The family of a kind: stages and names of one thing. */
-export const familyOf = (kind: string, frame: FaultFrame): string => frame.kinds.get(kind)?.family ?? kind;
 
 /** A fault and its index in the answer, with what of its kind is asked again and again. */
 type Placed = {

@@ -53,6 +53,8 @@ export type Reason =
   | "not-known-by-inspection"
   // codes
   | "same-code"
+  | "says-less"
+  | "own-words"
   | "one-look-alike"
   | "one-dropped"
   | "two-exchanged"
@@ -71,6 +73,7 @@ export type Reason =
   | "graver-stage"
   | "disclosed-at-least"
   | "disclosed-in-all"
+  | "disclosed-milder"
   | "perhaps-in-all"
   | "perhaps-other-side"
   | "denied-by-both"
@@ -82,6 +85,7 @@ export type Reason =
   | "not-known-nor-stated"
   | `not-seen-${NotSeenReason}`
   | "found-bad-not-stated"
+  | "absent-not-promised"
   | "found-bad-by-figures"
   | "falls-to-figures"
   | "borne-out-by-figures"

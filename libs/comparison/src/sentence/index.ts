@@ -19,6 +19,7 @@ import { answerWords, denialWords, faultAt, faultWords, readingWords } from "@ev
 import { formatExact, formatMeasured, formatUnit, formatValue } from "@evenhand/wording/format-figure";
 import { say } from "@evenhand/wording/say";
 import { sheetWords } from "@evenhand/wording/sheet-words";
+import { coversKind } from "../fault-stages/index.ts";
 import { takenDifference } from "../use-allowed/index.ts";
 import { whyCorrected } from "./corrected.ts";
 import { clauseMessages, lineMessages, limitCall, reportName, reportSays } from "./messages.ts";
@@ -154,10 +155,21 @@ const saidBy = (entry: Entry, side: "a" | "b", context: SentenceContext, item: I
   return answerWords(answer.answer, { sheet, item, scales: answer.scales }, "said");
 };
 
-const atomValues = ({ atom }: Entry, item: Item, words: Sheet): Values => {
-  const sheet = sheetWords(words);
+/** What the statement denies that the fault found is, or is a stage of. */
+const deniedOf = (kind: string, { a, sheet }: SentenceContext): string => {
+  if (a?.answer.kind !== "faults" || a.answer.denied === "all") return kind;
+  const kinds = new Map(sheet.faultKinds.map((each) => [each.id, each]));
+  return a.answer.denied.find((denied) => coversKind(denied, kind, { kinds })) ?? kind;
+};
+
+const atomValues = ({ atom }: Entry, item: Item, context: SentenceContext): Values => {
+  const sheet = sheetWords(context.sheet);
   if (atom.of === "fault") {
-    return { fault: faultAt(atom.kind, atom.spot, { sheet, item }), kind: sheet.faultKind(atom.kind) };
+    return {
+      fault: faultAt(atom.kind, atom.spot, { sheet, item }),
+      kind: sheet.faultKind(atom.kind),
+      denied: sheet.faultKind(deniedOf(atom.kind, context)),
+    };
   }
   return atom.of === "denial" ? { kind: sheet.faultKind(atom.kind) } : {};
 };
@@ -169,10 +181,15 @@ const WITH_ALL: readonly string[] = ["denied-by-both", "denied-not-contradicted"
 const deniesAll = (side: SideAnswer | null): boolean =>
   side?.answer.kind === "faults" && side.answer.denied === "all";
 
+const bare = (side: SideAnswer | null): string =>
+  side?.answer.kind === "code" ? side.answer.text.toUpperCase().replaceAll(/\s+/g, "") : "";
+
 const lineIdOf = (entry: Entry, context: SentenceContext): string => {
   const { reason, atom } = entry;
   if (reason.startsWith("not-seen-"))
     return context.a === null || context.a.answer.kind === "not-seen" ? "not-seen-not-stated" : "not-seen";
+  // One of them may give the date of a number alone: what was not written was not read.
+  if (reason === "same-code" && bare(context.a) !== bare(context.b)) return "same-code-otherwise";
   if (reason === "same-fault" && entry.figures !== undefined) return "same-fault-extents";
   if (reason === "denied-found" && deniesAll(context.a)) return "denied-found-all";
   return WITH_ALL.includes(reason) && atom.of === "denial" && atom.kind === "all" ? `${reason}-all` : reason;
@@ -272,7 +289,7 @@ export const sentence = (entry: Entry, context: SentenceContext): string => {
     a: saidBy(entry, "a", context, item),
     b: saidBy(entry, "b", context, item),
     ...figureValues(entry, context),
-    ...atomValues(entry, item, context.sheet),
+    ...atomValues(entry, item, context),
     ...notSeenReason(entry),
   };
   const line = formatMessage<string>(lineMessages.templates[id], values);

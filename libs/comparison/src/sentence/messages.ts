@@ -10,6 +10,7 @@ export type LineId =
   | "not-seen"
   | "not-seen-not-stated"
   | "same-fault-extents"
+  | "same-code-otherwise"
   | "denied-by-both-all"
   | "denied-found-all"
   | "denied-not-contradicted-all";
@@ -78,6 +79,9 @@ export const lineMessages = defineMessages("line", {
   "not-known-by-statement": "{theA} does not know; {B} {b}",
   "not-known-by-inspection": "{A} {a}; {theB} could not tell",
   "same-code": "Both read {a}",
+  "same-code-otherwise": "{A} {a}, {B} {b}: the same, written otherwise",
+  "says-less": "{A} {a}, {B} {b}: the one says less than the other, and nothing against it",
+  "own-words": "{A} {a}, {B} {b}: each in words of their own, which cannot be set against each other",
   "one-look-alike": "{A} {a}, {B} {b}: one look-alike character apart, probably misread",
   "one-dropped": "{A} {a}, {B} {b}: one character more or less, probably misread",
   "two-exchanged": "{A} {a}, {B} {b}: two neighboring characters exchanged, probably misread",
@@ -95,15 +99,16 @@ export const lineMessages = defineMessages("line", {
   "extent-beyond-delta":
     "Both report {fault}, {a} and {b}: the difference of {difference} is more than the {delta} that matters",
   "disclosed-not-found": "{theA} reports {a}; {theB} did not find it",
-  "denied-trifle": "{theA} says there is no {kind}; {B} {b}, which is smaller than what matters",
+  "denied-trifle": "{theA} says there is no {denied}; {B} {b}, which is smaller than what matters",
   "graver-stage": "{B} {b}: graver than what {theA} shows there",
   "disclosed-at-least": "{theA} discloses {a}; {B} {b}, no more than that",
   "disclosed-in-all": "{theA} discloses it; {B} {b}, in all no more than was disclosed",
+  "disclosed-milder": "{theA} discloses {a}; {theB} found it further gone, which is a line of its own",
   "perhaps-in-all":
     "{theA} discloses some of it, and not how much; {B} {b}, which may be part of that or more",
   "perhaps-other-side":
     "One report has it on the left and the other on the right: perhaps the sides are exchanged",
-  "denied-found": "{theA} says there is no {kind}; {B} {b}",
+  "denied-found": "{theA} says there is no {denied}; {B} {b}",
   "denied-found-all": "{theA} says there are no faults; {B} {b}",
   "denied-by-both": "Both say there is no {kind}",
   "denied-by-both-all": "Both say there are no faults beyond any they list",
@@ -118,6 +123,7 @@ export const lineMessages = defineMessages("line", {
   "not-seen-not-stated": "{theA} says nothing of it, and in {theB} it was not seen: {reason}",
   "found-bad-not-stated": "{B} {b}; {theA} says nothing of it",
   "found-bad-statement-unseen": "{B} {b}; {theA} did not see it",
+  "absent-not-promised": "{B} {b}; {theA} says nothing of it, so that nothing was promised",
   "found-bad-by-figures": "{B} {b}: bad by a rule of the handbook; {theA} says nothing of it",
   "borne-out-by-figures": "{A} {a}: nobody looked at it itself, and the figures that were found speak for it",
   "falls-to-figures": "{A} {a}: the figures that were found speak against it",

@@ -193,6 +193,10 @@ describe("a sentence about faults", () => {
   });
 
   it("tells all from a kind", () => {
+    const sound = hood({ kind: "faults", found: [], denied: ["blister"] });
+    expect(say(sound, hood({ kind: "faults", found: [rust(40)], denied: [] }))[0]).toMatch(
+      /^The statement says there is no blister; found corrosion/,
+    );
     const none = hood({ kind: "faults", found: [], denied: "all" });
     expect(say(none, none)).toEqual(["Both say there are no faults beyond any they list."]);
     expect(say(none, hood({ kind: "faults", found: [rust(40)], denied: [] }))).toEqual([
@@ -233,6 +237,25 @@ describe("a sentence about faults", () => {
 });
 
 describe("a sentence about other answers", () => {
+  it("calls nothing read that was not written", () => {
+    const tire = about("wheels.tire-identification", "left-front");
+    const number = (text: string) => tire({ kind: "code", text });
+    expect(say(number("DOT 7K2B XJY 2319"), number("2319"))[0]).toBe(
+      "Stated DOT 7K2B XJY 2319, found 2319: the same, written otherwise.",
+    );
+    expect(say(number("2319"), number("2319"))[0]).toBe("Both read 2319.");
+  });
+
+  it("praises no paper for not being there", () => {
+    const invoice = about("identity.invoice");
+    expect(say(null, invoice({ kind: "presence", value: "absent" }))).toEqual([
+      "Found absent; the statement says nothing of it, so that nothing was promised.",
+    ]);
+    expect(say(null, invoice({ kind: "presence", value: "present" }))).toEqual([
+      "Found present, as it should be; the statement says nothing of it.",
+    ]);
+  });
+
   it("says which number passes its check digit", () => {
     const vin = about("identity.vin", "main-plate");
     const vehicle = { vehicle: { ...statement([]).vehicle, modelYear: 2003 } };
@@ -321,7 +344,20 @@ describe("the catalog", () => {
   it("asks in no line for what nothing fills", () => {
     const places = Object.values(lineMessages.templates).flatMap((template) => placesOf(template).all);
     expect([...new Set(places)].toSorted()).toEqual(
-      ["A", "B", "a", "b", "delta", "difference", "fault", "kind", "reason", "theA", "theB"].toSorted(),
+      [
+        "A",
+        "B",
+        "a",
+        "b",
+        "delta",
+        "denied",
+        "difference",
+        "fault",
+        "kind",
+        "reason",
+        "theA",
+        "theB",
+      ].toSorted(),
     );
   });
 

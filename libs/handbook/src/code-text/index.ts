@@ -1,5 +1,6 @@
 import type { CodeSystem } from "@evenhand/shared/sheet";
 import { bareNumber, normalizeVin } from "../identifier-text/index.ts";
+import { areSameWords, saysLess } from "../written-words/index.ts";
 
 /** Section, aspect, construction, rim; prefix, load index and speed rating aside. */
 const TIRE =
@@ -100,8 +101,11 @@ export const sameDate = (a: string, b: string): boolean => {
   );
 };
 
+/** Written by people for people: words in any order, with whatever marks. */
+const IN_WORDS: ReadonlySet<CodeSystem> = new Set(["text", "description", "own-words"]);
+
 const bySystem = (system: CodeSystem, text: string): string => {
-  if (system === "text") return text.replaceAll(/\s+/g, " ");
+  if (IN_WORDS.has(system)) return text.replaceAll(/\s+/g, " ");
   if (system === "tire-size") return tireSizeText(text);
   if (system === "tire-identification") return bareNumber(text).replace(/^DOT/, "");
   if (system === "vin" || system === "chassis-number") return normalizeVin(bareNumber(text));
@@ -139,7 +143,26 @@ export type NormalizedCode = { readonly text: string; readonly normalized: strin
 export const isSameAsNormalized = (system: CodeSystem, a: NormalizedCode, b: NormalizedCode): boolean =>
   a.normalized === b.normalized ||
   isPartOf(system, a.normalized, b.normalized) ||
+  (IN_WORDS.has(system) && areSameWords(a.text, b.text)) ||
   (isDated(system) && sameDate(a.text, b.text));
+
+const YEAR_ALONE = /^(?:19|20)\d{2}$/;
+
+/** A year alone, and a date in it. */
+const isYearOf = (year: string, date: string): boolean =>
+  YEAR_ALONE.test(year.trim()) && datesIn(date).some((each) => each.year % 100 === Number(year) % 100);
+
+/**
+ * Whether one of two texts that are not one code says only part of what the other says, and nothing against it: a year of a date, a color
+ * without its shade, a code without what follows it.
+ *
+ * @example saysLessThan("date-code", "2019", "06/2019") // true
+ * @example saysLessThan("paint-code", "green", "dark green") // true
+ */
+export const saysLessThan = (system: CodeSystem, a: string, b: string): boolean => {
+  if (isDated(system) && (isYearOf(a, b) || isYearOf(b, a))) return true;
+  return (system === "paint-code" || IN_WORDS.has(system)) && saysLess(a, b);
+};
 
 /**
  * Whether two texts are one code in its system, however each is written: a date in another order, a tire's size with its load index, a

@@ -25,6 +25,12 @@ export function ranked(...options: OptionDraft[]): ChoiceDraft {
   return { options: [...options.map(option), notKnown], ordered: true };
 }
 
+/** The same where two careful people may well call one thing by neighboring options: neither contradicts the other. */
+export const rankedLoosely = (...options: OptionDraft[]): ChoiceDraft => ({
+  ...ranked(...options),
+  neighbors: "consistent",
+});
+
 /** Options none of which claims more than another; `not-known` follows by itself. */
 export function unranked(...options: OptionDraft[]): ChoiceDraft {
   return { options: [...options.map(option), notKnown], ordered: false };

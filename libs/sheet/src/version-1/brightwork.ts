@@ -79,6 +79,7 @@ export const brightwork: Item[] = [
           ["incomplete", "some missing", "small"],
         ),
         weakerIsNotOtherwise: true,
+        refutes: { "complete-reproduction": ["complete-original"] },
       },
     },
   ),

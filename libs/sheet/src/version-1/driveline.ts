@@ -1,5 +1,5 @@
 import type { Item } from "@evenhand/shared/sheet";
-import { code, faults, leak, leakBySource, ranked, wear } from "./answers.ts";
+import { code, faults, leak, leakBySource, ranked, rankedLoosely, wear } from "./answers.ts";
 import { item, reading, words } from "./draft.ts";
 import type { ReadingDraft } from "./draft.ts";
 import { lineFaults } from "./fault-kinds.ts";
@@ -226,7 +226,7 @@ export const driveline: Item[] = [
       costRow: "gearbox",
       cautions: ["chocks", "fans-and-belts", "carbon-monoxide", "hot-parts"],
       choice: {
-        ...ranked(
+        ...rankedLoosely(
           ["clean", "clean and full"],
           ["dark", "dark"],
           ["low", "low", "small"],

@@ -1,5 +1,5 @@
 import type { Item } from "@evenhand/shared/sheet";
-import { code, faults, leak, ranked, shouldBeAbsent, unranked, wear } from "./answers.ts";
+import { code, faults, leak, ranked, shouldBeAbsent, wear } from "./answers.ts";
 import { item, reading, words } from "./draft.ts";
 import { hoseFaults } from "./fault-kinds.ts";
 import { repairs } from "./fault-severities.ts";
@@ -171,13 +171,15 @@ export const engine: Item[] = [
         costRow: "engine-rebuild",
         cautions: running,
         choice: {
-          ...unranked(
+          ...ranked(
             ["none", "none"],
             ["vapor", words("white vapor that clears", "white vapour that clears")],
             ["white", "white, stays", "worth"],
             ["blue", words("blue", undefined, ["oil smoke"]), blue],
             ["black", words("black", undefined, ["rich"]), "repair"],
           ),
+          // Vapor that clears is what a sound engine may show on one morning and not on the next.
+          neighbors: "consistent" as const,
           several: true,
         },
       },

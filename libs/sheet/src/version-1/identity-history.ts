@@ -1,5 +1,5 @@
 import type { Item } from "@evenhand/shared/sheet";
-import { code, ifPromised, ranked, shouldBeAbsent, unranked } from "./answers.ts";
+import { code, ifPromised, ranked, rankedLoosely, shouldBeAbsent, unranked } from "./answers.ts";
 import { item, words } from "./draft.ts";
 
 const identity = { consequence: "identity", costRow: null } as const;
@@ -22,6 +22,7 @@ export const histories: Item[] = [
           ["clone", words("another model made to look like it", undefined, ["clone", "tribute"]), "worth"],
         ),
         weakerIsNotOtherwise: true,
+        refutes: { "not-shown": ["tags-show-it"] },
       },
     },
   ),
@@ -64,7 +65,7 @@ export const histories: Item[] = [
     "identity.gearbox-kind",
     words("gearbox kind and speeds", undefined, ["four-speed", "overdrive", "automatic"]),
     "Write what is fitted: manual or automatic, how many speeds, overdrive, where the lever is.",
-    { ...identity, minutes: 1, code: code("text") },
+    { ...identity, minutes: 1, code: code("description") },
   ),
   item(
     "identity.title-kind",
@@ -159,7 +160,7 @@ export const histories: Item[] = [
       ...papers,
       severity: "repair",
       minutes: 1,
-      choice: ranked(
+      choice: rankedLoosely(
         ["in-use", "in use"],
         ["a-season", "a season"],
         ["a-year-or-more", "a year or more", "repair"],

@@ -219,10 +219,13 @@ export const documents: Item[] = [
     severity: "small",
     minutes: 2,
     costRow: "keys",
-    choice: ranked(
-      ["full-set-and-spare", "full set and a spare"],
-      ["full-set", "one full set"],
-      ["incomplete", "some missing", "small"],
-    ),
+    choice: {
+      ...ranked(
+        ["full-set-and-spare", "full set and a spare"],
+        ["full-set", "one full set"],
+        ["incomplete", "some missing", "small"],
+      ),
+      neighbors: "differ",
+    },
   }),
 ];

@@ -1,5 +1,5 @@
 import type { Item } from "@evenhand/shared/sheet";
-import { faults, ifPromised, leak, ranked, wear } from "./answers.ts";
+import { faults, ifPromised, leak, ranked, rankedLoosely, wear } from "./answers.ts";
 import { item, reading, words } from "./draft.ts";
 import type { ReadingDraft } from "./draft.ts";
 import { cfr570 } from "./sources.ts";
@@ -218,7 +218,7 @@ export const steering: Item[] = [
       minutes: 2,
       costRow: "dampers",
       cautions: ["leave-closed"],
-      choice: ranked(
+      choice: rankedLoosely(
         ["dry", "dry"],
         ["film", "oil film"],
         ["leaking", "leaking", "repair"],
@@ -237,7 +237,7 @@ export const steering: Item[] = [
       minutes: 2,
       costRow: "dampers",
       cautions: ["local-law"],
-      choice: ranked(
+      choice: rankedLoosely(
         ["one", "one cycle or less"],
         ["two", "two cycles"],
         ["more", "more than two", "repair"],

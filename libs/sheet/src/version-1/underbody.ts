@@ -1,5 +1,5 @@
 import type { Item } from "@evenhand/shared/sheet";
-import { faults, ranked, shouldBeAbsent } from "./answers.ts";
+import { faults, ranked, rankedLoosely, shouldBeAbsent } from "./answers.ts";
 import { item, reading, words } from "./draft.ts";
 import type { ReadingDraft } from "./draft.ts";
 import { metalFaults } from "./fault-kinds.ts";
@@ -47,7 +47,7 @@ export const underbody: Item[] = [
       minutes: 3,
       costRow: "floor",
       cautions: ["lift-points", "jack-alone"],
-      choice: ranked(
+      choice: rankedLoosely(
         ["sound", "sound"],
         ["surface-corrosion", words("surface corrosion", "surface rust")],
         ["patched", "patched", "danger"],

@@ -166,7 +166,7 @@ export const visit: Item[] = [
     ...circumstance,
     circumstance: true,
     minutes: 1,
-    code: code("text"),
+    code: code("own-words"),
   }),
   item(
     "visit.calibration",

@@ -335,9 +335,10 @@ export const structureSpots: Item[] = [
     "Write down what the keeper does: choke, pump, hidden switch, which key.",
     {
       consequence: "papers",
+      severity: "small",
       costRow: null,
       minutes: 1,
-      code: code("text"),
+      code: code("own-words"),
     },
   ),
 ];

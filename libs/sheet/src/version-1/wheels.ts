@@ -1,5 +1,5 @@
 import type { Item } from "@evenhand/shared/sheet";
-import { code, faults, ranked, unranked } from "./answers.ts";
+import { code, faults, ranked, rankedLoosely, unranked } from "./answers.ts";
 import { item, reading, words } from "./draft.ts";
 import { cfr570 } from "./sources.ts";
 import { tireSeverities, wheelSeverities } from "./fault-severities.ts";
@@ -85,7 +85,7 @@ export const tires: Item[] = [
       minutes: 1,
       costRow: "tire",
       cautions: ["aged-tires"],
-      choice: ranked(
+      choice: rankedLoosely(
         ["new", "new"],
         ["under-three-years", "under three years"],
         ["three-to-six-years", "three to six years"],
@@ -215,6 +215,7 @@ export const wheels: Item[] = [
           ["other-type", words("other type", undefined, ["aftermarket wheels"]), "repair"],
         ),
         weakerIsNotOtherwise: true,
+        refutes: { reproduction: ["original-to-car"] },
       },
     },
   ),

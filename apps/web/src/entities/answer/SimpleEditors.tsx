@@ -122,6 +122,8 @@ export const GradeEditor = ({ item, name, scales, answer, onChange, onPick }: Ed
   );
 };
 
+const IN_WORDS: ReadonlySet<CodeSystem> = new Set(["text", "description", "own-words"]);
+
 export const CodeEditor = ({ item, answer, onChange }: EditorProps<"code">) => {
   const t = useText();
   const system = item.code?.system ?? CodeSystem.enum.text;
@@ -131,7 +133,7 @@ export const CodeEditor = ({ item, answer, onChange }: EditorProps<"code">) => {
       label={t(`code.system.${system}`)}
       description={t("code.as-it-stands")}
       defaultValue={answer?.text ?? ""}
-      autoCapitalize={system === "text" ? "sentences" : "characters"}
+      autoCapitalize={IN_WORDS.has(system) ? "sentences" : "characters"}
       autoCorrect="off"
       spellCheck={false}
       autoComplete="off"

@@ -99,6 +99,8 @@ export const sheets = {
   "code.system.date-code": "Date code",
   "code.system.paint-code": "Code",
   "code.system.text": "Text",
+  "code.system.description": "Description",
+  "code.system.own-words": "In their own words",
   "color.geometry": "Geometry",
   "color.geometry.45/0": "45°/0°",
   "color.geometry.d/8": "diffuse/8°",
