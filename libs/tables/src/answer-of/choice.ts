@@ -187,11 +187,14 @@ const noOption = (asked: Asked): Answered => {
   const named = namedOption(asked);
   const denied = lexiconVersion1.answering.denied[asked.item.id]?.[named?.id ?? ""];
   if (denied !== undefined) return chosen(denied, false);
+  const noted = asked.note === "" ? undefined : bestOption(asked, asked.note);
+  const call = asked.item.choice?.options.find(({ id }) => id === noted?.option)?.call;
+  if (noted?.sure === true && call !== "good") return chosen(noted.option, false);
   const good = goodOption(asked);
   const unsure = good.ok ? { ...good, sure: false } : good;
   if (asksForTrouble(asked)) {
-    const noted = badOption(asked);
-    return noted.ok && asked.note !== "" ? { ...noted, sure: false } : unsure;
+    const made = badOption(asked);
+    return made.ok && asked.note !== "" ? { ...made, sure: false } : unsure;
   }
   if (named?.call === "good" || named === undefined)
     return asksForFault(asked.labels) && named === undefined ? unsure : badOption(asked);
@@ -215,7 +218,7 @@ const bySense = (asked: Asked): Answered => {
       list.some(
         (sense) =>
           ("general" in sense && ["good", "none", "new"].includes(sense.general)) ||
-          ("working" in sense && sense.working === "yes"),
+          ("working" in sense && sense.working === "yes" && !asksForTrouble(asked)),
       ),
   );
   const made = good && !hasBadWords(asked) ? goodOption(asked) : unanswered("no-such-word");

@@ -14,7 +14,12 @@ type Fault = Extract<Answer, { kind: "faults" }>["found"][number];
 const kindFor = (asked: Asked, kind: string): string | undefined => {
   const kinds = asked.item.faults?.kinds ?? [];
   if (kinds.includes(kind)) return kind;
-  if (kind === "crazing" && kinds.includes("crack")) return "crack";
+  // Rubber that is crazed or perished is cracked.
+  if (
+    ((kind === "crazing" && kinds.includes("crack")) || (kind === "hardening" && kinds.includes("bulge"))) &&
+    !kinds.includes(kind)
+  )
+    return "crack";
   const own = asked.faultKinds.get(kind);
   if (own === undefined) return undefined;
   const near = kinds

@@ -144,7 +144,7 @@ export const writtenOptions: readonly WrittenOption[] = [
   ...of("visit.opinion", {
     "would-buy": "yes; would buy; buy; would; recommended; recommend",
     "for-less":
-      "yes for less; for less; at the right price; at a lower price; negotiate; less money; if put right",
+      "yes for less; not at this price; not at that price; at this price no; for less; at the right price; at a lower price; negotiate; less money; if put right",
     "would-not": "no; would not; walk away; avoid; not recommended; do not buy",
   }),
   ...of("body.cowl-water", {

@@ -53,10 +53,14 @@ const read = (parts: readonly string[]): readonly Value[] => {
   });
 };
 
+/** A mark beside what was seen is none of its words. */
+const isMarked = ({ outcome, text }: Value): boolean =>
+  outcome?.says === "bad" && text !== "" && outcomeOf(text) === undefined;
+
 const splits = ({ value, rated, column }: Claim): boolean =>
   rated !== true &&
   column >= 0 &&
-  value.outcome === undefined &&
+  (value.outcome === undefined || isMarked(value)) &&
   !/\b(?:but|except|exc|bar)\b/i.test(value.text);
 
 /**

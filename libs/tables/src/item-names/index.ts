@@ -87,6 +87,11 @@ const OF_CONDITION: ReadonlySet<string> = new Set([
   "missing",
   "broken",
   "faulty",
+  "weep",
+  "weeping",
+  "drip",
+  "dripping",
+  "seep",
   "defective",
 ]);
 

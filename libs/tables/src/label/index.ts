@@ -99,7 +99,8 @@ const EMPTY = new Set(
   ),
 );
 
-const ALL = /\b(all|both|each|every|four corners|x ?4|all ?round|pair|set of)\b/i;
+const ALL =
+  /\b(all|both|each|every|four corners|x ?4|all ?round|pair|set of|throughout|all over|everywhere)\b/i;
 
 /** What people write short. No source: the trade's own habits. */
 const ABBREVIATIONS: Readonly<Record<string, string>> = {
@@ -153,6 +154,7 @@ const expanded = (text: string): string => {
     .replaceAll(/(?<![A-Za-z])U\s?\/\s?J(?![A-Za-z])/gi, " universal joint ")
     .replaceAll(/(?<![A-Za-z])P\s?\/?\s?S(?=\s+(?:hose|pump|leak|fluid|box|rack|belt))/gi, " power steering ")
     .replaceAll(/(?<![A-Za-z])P\s?\/\s?(?=windows?|seats?|locks?|antenna|aerial|top)/gi, "power ")
+    .replaceAll(/\bprop shaft/gi, "propshaft")
     .replaceAll(/&|\+/g, " and ")
     .replaceAll(/\bno\.(?!\s*\d)/gi, " number ");
   for (const [pattern, words] of SHORT) whole = whole.replace(pattern, words);
@@ -197,7 +199,7 @@ const parse = (text: string): Label => {
     stems.flatMap((stem) => (Object.hasOwn(PLACES, stem) ? [PLACES[stem] ?? "left"] : [])),
   );
   if (OWN_SEAT.test(rest) && !/\b(?:front|rear|back|side)\b/i.test(rest)) places.add("front");
-  const number = NUMBERED.exec(bracket.rest);
+  const number = /\d\s*[/&,]\s*\d/.test(bracket.rest) ? null : NUMBERED.exec(bracket.rest);
   return {
     text,
     stems,

@@ -33,6 +33,10 @@ const WORDS: readonly (readonly [outcome: Outcome, words: string])[] = [
     { says: "unseen", reason: "not-reached" },
     "not seen;not inspected;not examined;could not see;couldn't see;cannot see;can't see;no access;not accessible;inaccessible;n/i;ni;dni;did not inspect;not visible;not reached;unable to inspect;unable to see;not read;not measured;not taken;not legible;illegible;unreadable;not checkable;not recorded;couldn't tell;could not tell;can't tell;cannot tell",
   ],
+  [
+    { says: "unseen", reason: "needs-dismantling" },
+    "not stripped;not dismantled;not removed;drums on;drums not removed;drum not removed;wheels not removed;wheel not removed;needs stripping;needs dismantling;not pulled;not opened",
+  ],
   [{ says: "unseen", reason: "no-time" }, "no time;ran out of time"],
   [
     { says: "unseen", reason: "not-permitted" },

@@ -1,6 +1,7 @@
 import type { GradeScale } from "@evenhand/shared/report";
 import type { Item } from "@evenhand/shared/sheet";
 import { answerOf } from "../answer-of/index.ts";
+import type { Places } from "../find-places/index.ts";
 import { placesOf } from "../find-places/index.ts";
 import { itemsNamed } from "../item-names/index.ts";
 import type { Candidate } from "../item-names/index.ts";
@@ -28,12 +29,25 @@ const [HALF, LEAST_IN_PART] = [0.5, 0.58];
 const makesExceptions = (text: string): boolean =>
   /\b(?:except|apart from|other than)\b|\bbar (?:the|one)\b/i.test(text);
 
+/** What one row says of a part's kind, history or faults is not said of each of seventeen panels. */
+const MANY = 12;
+const isOfParts = (item: Item, { positions }: Places, { where }: Claim): boolean =>
+  positions.length >= MANY &&
+  item.answer !== "grade" &&
+  item.answer !== "working" &&
+  !where.some(({ text, plural, all }) => plural || all || OF_BODY.test(text));
+
+const OF_BODY = /\b(?:body|bodywork|paintwork|coachwork|exterior|shell)\b/i;
+
 type Tried =
   | { readonly ok: true; readonly meant: Meant }
   | { readonly ok: false; readonly why: RefusedBecause; readonly fit: number; readonly item: string };
 
 /** How far up its scale a mark must stand to be good, and down to be bad. */
 const [GOOD_FROM, BAD_TO] = [0.6, 0.34];
+
+const isOnScale = (text: string, scale: GradeScale | undefined): boolean =>
+  scale?.grades.some(({ name }) => name.toLowerCase() === text.trim().toLowerCase()) === true;
 
 const outcomeOfMark = (text: string, scale: GradeScale | undefined): Outcome | undefined => {
   const at = scale?.grades.findIndex(({ id }) => id === text.trim().toLowerCase()) ?? -1;
@@ -44,11 +58,13 @@ const outcomeOfMark = (text: string, scale: GradeScale | undefined): Outcome | u
 
 /** A mark grades what has grades; of everything else it is no figure: what the remark says counts, and then how good the mark is. */
 const unrated = (claim: Claim, item: Item, scale: GradeScale | undefined): Claim => {
-  if (claim.rated !== true || item.answer === "grade") return claim;
+  if ((claim.rated !== true && !isOnScale(claim.value.text, scale)) || item.answer === "grade") return claim;
   const { numbers: _numbers, outcome: _outcome, ...value } = claim.value;
   const outcome = outcomeOfMark(value.text, scale);
   const said = claim.note === "" ? undefined : readValue(claim.note, { comma: false });
   if (said !== undefined && outcome?.says !== "bad") return { ...claim, value: said };
+  if (said !== undefined && said.outcome === undefined && outcome !== undefined)
+    return { ...claim, value: { ...said, outcome } };
   return {
     ...claim,
     value: { ...value, text: "", numeric: false, ...(outcome === undefined ? {} : { outcome }) },
@@ -73,7 +89,9 @@ const attempt = (said: Claim, candidate: Candidate, reading: Reading): Tried => 
   if (candidate.share < HALF && fit < LEAST_IN_PART) return { ok: false, why: "no-item", fit, item: item.id };
   const places = withNote(claim, candidate, made.answer, reading);
   const everywhere =
-    canBeAll(made.answer, item, reading) && (places.how !== "all" || candidate.share >= WHOLE);
+    canBeAll(made.answer, item, reading) &&
+    !(places.how === "all" && isOfParts(item, places, claim)) &&
+    (places.how !== "all" || candidate.share >= WHOLE);
   if (
     places.positions.length === 0 ||
     leavesOpen(made.answer, places) ||
@@ -93,6 +111,7 @@ const attempt = (said: Claim, candidate: Candidate, reading: Reading): Tried => 
     positions: places.positions,
     answer: made.answer,
     confidence: fit * shade,
+    share: candidate.share,
     sure: certain,
   };
   return { ok: true, meant: made.scale === undefined ? meant : { ...meant, scale: made.scale } };
@@ -133,7 +152,11 @@ const candidatesOf = (claim: Claim, reading: Reading): readonly Candidate[] => {
 };
 
 /** An item whose name fits far better and that this value cannot answer is what was meant all the same. */
-const [FAR_BETTER, BETTER] = [1.5, 1.25];
+const [FAR_BETTER, BETTER, NEAR] = [1.5, 1.25, 1.1];
+const MOST_OF = 0.75;
+
+/** How much better another's name must fit; little, where the name is of something else for a good part. */
+const enough = ({ sure, share }: Meant): number => (share < MOST_OF ? NEAR : sure ? FAR_BETTER : BETTER);
 
 const refusedOf = (tried: readonly Tried[]): Proposal => {
   const best = tried
@@ -158,11 +181,7 @@ export const propose = (claim: Claim, reading: Reading): Proposal => {
     .toSorted((a, b) => b.confidence - a.confidence);
   const [best, second] = meant;
   const missed = Math.max(0, ...tried.map((one) => (one.ok ? 0 : one.fit)));
-  if (
-    best === undefined ||
-    best.confidence < LEAST_FIT ||
-    missed > (best.sure ? FAR_BETTER : BETTER) * best.confidence
-  )
+  if (best === undefined || best.confidence < LEAST_FIT || missed > enough(best) * best.confidence)
     return refusedOf(tried);
   const close = second !== undefined && second.confidence > CLOSE * best.confidence;
   const sure = best.sure && !close && best.confidence >= 0.6;

@@ -14,6 +14,8 @@ export type Meant = {
   readonly scale?: GradeScale;
   /** 0 to 1: how well the name fits, and whether the value answers the item. */
   readonly confidence: number;
+  /** How much of what is written the item's name accounts for. */
+  readonly share: number;
   readonly sure: boolean;
 };
 

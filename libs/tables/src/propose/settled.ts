@@ -34,6 +34,13 @@ export const proposeSettled = (
   const { faultKinds } = reading;
   const made = answerOf({ item, value, labels: where, note, unit, scale, faultKinds });
   if (!made.ok) return { ok: false, why: made.why, item: item.id };
-  const meant = { item, positions, answer: made.answer, confidence: made.sure ? 1 : 0.9, sure: made.sure };
+  const meant = {
+    item,
+    positions,
+    answer: made.answer,
+    confidence: made.sure ? 1 : 0.9,
+    share: 1,
+    sure: made.sure,
+  };
   return { ok: true, meant: [made.scale === undefined ? meant : { ...meant, scale: made.scale }] };
 };

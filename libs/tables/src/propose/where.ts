@@ -76,8 +76,11 @@ const unlessOfSome = (
   { places, words }: { readonly places: Places; readonly words: Label },
 ): Places => {
   if (places.how !== "all" || claim.value.outcome !== undefined || words.all) return places;
-  const { length } = placed(claim, candidate, reading, [labelOf(claim.value.text)]).positions;
-  return length > 0 && length < places.positions.length ? { positions: [], how: "said" } : places;
+  const named = placed(claim, candidate, reading, [labelOf(claim.value.text)]);
+  const { length } = named.positions;
+  if (length === 0 || length === places.positions.length) return places;
+  // `Misting rear` says of what is in the rear, by an answer of its own.
+  return candidate.item.answer === "choice" ? { ...named, how: "said" } : { positions: [], how: "said" };
 };
 
 /** Where what is bad or measured is, by the words of the answer and the note. */
@@ -103,7 +106,8 @@ export const withNote = (claim: Claim, candidate: Candidate, answer: Answer, rea
   if (source.length > 0) return { positions: source, how: "said" };
   if (places.how === "said") return places;
   const own = claim.value.numeric || answer.kind === "code" ? "" : claim.value.text;
-  const words = labelOf(`${own} ${claim.note}`);
+  const ownWords = labelOf(own);
+  const words = ownWords.places.size > 0 ? ownWords : labelOf(`${own} ${claim.note}`);
   const reads = answer.kind === "reading" || answer.kind === "code";
   if (!bad && !isWorn(answer) && !reads) return unlessOfSome(claim, candidate, reading, { places, words });
   if (contradicts(claim.where, words)) return { positions: [], how: "said" };

@@ -72,12 +72,15 @@ const marked = (claim: Claim, { marks, letters }: Explained): Claim => {
     const { outcome: _outcome, ...value } = claim.value;
     return { ...claim, value: { ...value, text: grade, numeric: false }, scale: letters.scale, rated: true };
   }
-  const outcome = marks.get(written);
+  const outcome = /^\d$/.test(written) && claim.rated !== true ? undefined : marks.get(written);
   if (outcome === undefined) return claim;
-  if (claim.note === "") return { ...claim, value: { ...claim.value, text: "", outcome, numeric: false } };
+  if (claim.note === "" || outcome.says === "unseen") {
+    const { numbers: _numbers, ...value } = claim.value;
+    return { ...claim, rated: false, value: { ...value, text: "", outcome, numeric: false } };
+  }
   // What was seen says more than its mark.
   const seen = readValue(claim.note, { comma: false });
-  return { ...claim, value: { ...seen, outcome: seen.outcome ?? outcome } };
+  return { ...claim, rated: false, value: { ...seen, outcome: seen.outcome ?? outcome } };
 };
 
 /** More figures than a cylinder has readings, and no more than an engine has cylinders. */

@@ -295,3 +295,40 @@ test("in a sheet with decimal commas a point parts thousands, whatever its rows 
   const rows = "1.1;Tread LF;6,5;mm\n1.2;Tread RF;6,0;mm\n1.3;Odometer reading;87.412;km\n";
   expect(short(`Pos.;Point;Value;Unit\n${rows}`).at(-1)).toContain('[{"value":87412}]');
 });
+
+test("numbers that a key explains as good and bad are marks of a column of codes, and no figures", () => {
+  const csv =
+    "Codes: 1 = OK, 2 = watch, 3 = repair, 0 = not checked\nItem,Code,Details\nHorn,1,\nClock,3,\nRadio,0,\nTyre RL,3,1.4 mm\n";
+  expect(short(csv)).toEqual([
+    working("electrics.horn@", "yes"),
+    working("electrics.clock@", "no"),
+    'electrics.radio@ {"kind":"not-seen","reason":"not-tested"}',
+    'wheels.tread-depth@left-rear {"kind":"reading","unit":"mm","values":[{"value":1.4}]}',
+  ]);
+});
+
+test("a grade that is ticked says little of what has no grades: what was seen counts", () => {
+  const rows = "Wiring,,x,,spliced\nOil,,x,,dark\nBelts,,x,,\nHorn,x,,,\n";
+  expect(short(`Part,Good,Fair,Poor,Comments\n${rows}`)).toEqual([
+    'engine.wiring@ {"kind":"choice","option":"spliced"}',
+    'engine.oil@ {"kind":"choice","option":"used"}',
+    'engine.belts@ {"kind":"grade","scale":"grades-3-poor","value":"fair"}',
+    working("electrics.horn@", "yes"),
+  ]);
+});
+
+test("yes to a question that names a fault is never the best answer, and no figure is a second best one", () => {
+  expect(short("Question,Y/N\nHorn works?,Y\nIs the gearbox oil leaking?,Y\n").slice(1).join()).not.toContain(
+    "clean",
+  );
+  expect(short("Question,Y/N\nDoes the driver's door lock?,N\n")).toEqual([
+    working("doors.locks@left-front-door", "no"),
+  ]);
+  expect(short("Part,Result,Unit\nHorn,ok,\nCompression cyl 3 / 4,142,psi\n")).toHaveLength(1);
+});
+
+test("as the other side is what stands under the other side", () => {
+  expect(short("Part,L/H,R/H\nFront damper,weeping,as l/h\n").at(-1)).toBe(
+    'steering.dampers@right-front {"kind":"choice","option":"leaking"}',
+  );
+});

@@ -106,7 +106,11 @@ const loneNote = (row: Row, text: string): NoteKind => {
 /** `Transmission: shifts clean` is no fact of the papers. */
 const saysOfPart = (label: string, claims: readonly Claim[]): boolean =>
   /^(?:transmission|trim|doors|colou?r)\b/i.test(label.trim()) &&
-  claims.some(({ value }) => value.outcome !== undefined || sensedIn(value.text).length > 0);
+  claims.some(
+    ({ value }) => value.outcome !== undefined || sensedIn(value.text).length > 0 || SHIFTS.test(value.text),
+  );
+
+const SHIFTS = /\b(?:shift|slip|crunch|grind|jump|notch|drop|leak)/i;
 
 const nothing = { claims: [], preamble: false } as const;
 
@@ -182,7 +186,8 @@ class Rows {
   private lone(row: Row, text: string): void {
     const column = row.cells.findIndex((cell) => cell.text.trim() !== "");
     const claim = isLegend(text) ? undefined : inOneCell(text, column, this.writing);
-    const fact = isFact(labelAndValue(text)?.label ?? "");
+    const label = labelAndValue(text)?.label ?? "";
+    const fact = isFact(label) && !saysOfPart(label, claim === undefined ? [] : [claim]);
     if (claim !== undefined && !fact)
       return this.push(row, [claim], undefined, text.length > 90 || this.read.length < 2);
     const own = loneNote(row, text);

@@ -27,6 +27,21 @@ const placesOf = ({ proposal }: Asked): readonly string[] => {
 export const isOfOthers = ({ where }: Claim): boolean => where.some(({ others }) => others);
 
 /** Whether parts of a cell are of different things. */
+/** What a part says of several places is of the row's own name: `original` of a seat is not of the engine. */
+const ofRow =
+  (sheet: Sheet) =>
+  (part: Asked): Asked => {
+    const row = part.claim.names.at(-1);
+    if (!part.proposal.ok || row === undefined) return part;
+    const named = new Set(
+      itemsNamed(sheet, row, []).flatMap(({ item, fit }) => (fit >= PART_FIT ? [item.id] : [])),
+    );
+    const meant = part.proposal.meant.filter(
+      ({ item, positions }) => positions.length === 1 || named.has(item.id),
+    );
+    return { ...part, proposal: meant.length > 0 ? { ok: true, meant } : { ok: false, why: "no-item" } };
+  };
+
 const areDistinct = (parts: readonly Asked[]): boolean => {
   const all = parts.filter(({ claim }) => !isOfOthers(claim)).flatMap(placesOf);
   return new Set(all).size === all.length;
@@ -101,13 +116,13 @@ const leftOpen = (part: Asked): Asked => {
 
 /** A cell as what it says of one thing, or of each of several. */
 export const taken = (claim: Claim, asking: Asking): readonly Asked[] => {
-  const { ask } = asking;
+  const { ask, sheet } = asking;
   if (claim.names.length === 0) return [ask(claim)];
   const excepted = exceptedParts(claim).map(ask);
   const [rest] = excepted;
   if (rest?.proposal.ok === true) return excepted;
   const placed = placedParts(claim).map(ask);
   if (placed.some(fits) && areDistinct(placed.filter(fits))) return placed;
-  const facts = factsIn(claim).map(ask).map(toSettle);
+  const facts = factsIn(claim).map(ask).map(ofRow(sheet)).map(toSettle);
   return facts.every(fits) && areApart(facts) ? facts : withParts(ask(claim), facts, asking);
 };

@@ -8,13 +8,19 @@ import type { Outcome } from "../outcome-words/index.ts";
 import { sensedIn } from "../sensed-words/index.ts";
 
 const FACT =
-  /^(section total|items? failed|items? passed|(?:sum|number|count|total) of (?:objections|defects|faults|failures|points|findings)|sub-?total|grand total|total|average|photos?|photo nos?|photo numbers?|pictures?|pics?|disclaimer|seen at|seen on|insp|section|chapter|client|customer|buyer|purchaser|seller|vendor|owner|dealer|vehicle|car|make|model|year|yr|date|day|inspector|inspected|technician|mechanic|assessor|appraiser|appraised|valuer|reader|writer|author|tester|tested|examiner|surveyor|surveyed|address|phone|telephone|tel|e-?mail|location|place|site|report|reference|ref|stock|lot|job|invoice|price|asking|weather|page|prepared|signed|signature|colou?r|reg|registration|plate|body style|engine size|time|trim|company|firm|form|version|sheet|garage|city|state|country|zip|make\/model|make and model|doors|transmission|instructed|commissioned|requested|purpose|duration|started|finished|arrival|completed|checked|done|printed|our ref|your ref)\b/i;
+  /^(section total|count|questions|items? failed|items? passed|(?:sum|number|count|total) of (?:objections|defects|faults|failures|points|findings)|sub-?total|grand total|total|average|photos?|photo nos?|photo numbers?|pictures?|pics?|disclaimer|seen at|seen on|insp|section|chapter|client|customer|buyer|purchaser|seller|vendor|owner|dealer|vehicle|car|make|model|year|yr|date|day|inspector|inspected|technician|mechanic|assessor|appraiser|appraised|valuer|reader|writer|author|tester|tested|examiner|surveyor|surveyed|address|phone|telephone|tel|e-?mail|location|place|site|report|reference|ref|stock|lot|job|invoice|price|asking|weather|page|prepared|signed|signature|colou?r|reg|registration|plate|body style|engine size|time|trim|company|firm|form|version|sheet|garage|city|state|country|zip|make\/model|make and model|doors|transmission|instructed|commissioned|requested|purpose|duration|started|finished|arrival|completed|checked|done|printed|our ref|your ref)\b/i;
 const FACT_TAIL =
   /^\s*(\b(name|no|number|by|for|on|of|code|type|style|size|address|at|date|details?|description|and model|make|model)\b\.?|#|[.:/&]|\s)*$/i;
 
 /** Whether a name is one of the visit, the people or the papers of a report, and not of what was found. */
 export const isFact = (text: string): boolean => {
   if (/^(?:sub-?|grand )?totals?\b(?!.*\b(?:play|travel|seal)\b)/i.test(text.trim())) return true;
+  if (
+    /^(?:(?:sum|number|count)s?\s+of|(?:questions|items|points)\s+(?:answered|checked|failed|passed|marked))\b/i.test(
+      text.trim(),
+    )
+  )
+    return true;
   const found = FACT.exec(text.trim());
   return found !== null && FACT_TAIL.test(text.trim().slice(found[0].length));
 };
@@ -120,7 +126,7 @@ export const isLegend = (text: string): boolean =>
   legendIn(text).length >= 2 ||
   marksIn(text).length >= 2 ||
   explainedLetters(text) !== undefined ||
-  /[✓✔☑√]\s*=\s*\p{L}/u.test(text) ||
+  /[✓✔☑√]\s*=\s*\p{L}|^\s*[xX*•]\s*=\s*\p{L}/u.test(text) ||
   (text.match(/\b(?:green|amber|yellow|orange|red)\s*(?:=|:|-|–)\s*\p{L}/giu)?.length ?? 0) >= 2;
 
 const MEANINGS: readonly (readonly [words: RegExp, outcome: Outcome])[] = [
@@ -128,10 +134,11 @@ const MEANINGS: readonly (readonly [words: RegExp, outcome: Outcome])[] = [
   [/^not (?:seen|inspected|accessible)/i, { says: "unseen", reason: "not-reached" }],
   [/^(?:n\/?a|not (?:applicable|fitted))/i, { says: "not-applicable" }],
   [
-    /attention|repair|replace|advis|fail|defect|fault|bad\b|unserviceable|urgent|reject|worn|^red\b|^amber\b|^yellow\b/i,
+    /attention|repair|replace|advis|watch|monitor|soon|fail|defect|fault|bad\b|unserviceable|urgent|reject|worn|^red\b|^amber\b|^yellow\b/i,
     { says: "bad" },
   ],
   [/^green\b/i, { says: "good" }],
+  [/^(?:no (?:action|work|fault)|in order|all right)/i, { says: "good" }],
   [/^(?:good|ok|okay|fine|pass|passed|satisfactory|serviceable|sound|works|in order)\b/i, { says: "good" }],
 ];
 
@@ -141,7 +148,9 @@ const meaningOf = (text: string): Outcome | undefined =>
 /** `G = good, A = attention soon, R = repair now`: letters that stand for what was found. */
 const marksIn = (text: string): (readonly [mark: string, outcome: Outcome])[] => {
   const named = Array.from(
-    text.matchAll(/(?<!\w)([A-Z]{1,2})\s*=\s*([A-Za-z][^=;,|\n]*?)(?=\s*(?:[;,|\n]|\s[A-Z]{1,2}\s*=|$))/g),
+    text.matchAll(
+      /(?<!\w)([A-Z]{1,2}|\d)\s*(?:=|:|-|–)\s*([A-Za-z][^=;,|\n]*?)(?=\s*(?:[;,|\n]|\s(?:[A-Z]{1,2}|\d)\s*(?:=|:|-|–)|$))/g,
+    ),
   ).map((match) => ({ mark: (match[1] ?? "").toLowerCase(), outcome: meaningOf((match[2] ?? "").trim()) }));
   const marks = named.flatMap(({ mark, outcome }) =>
     outcome === undefined ? [] : [[mark, outcome] as const],
@@ -194,6 +203,7 @@ const LIGHTS: ReadonlyMap<string, Outcome> = new Map(
 
 /** The scale of grades a sheet explains anywhere in it; its first where it explains several. */
 export const legendOf = (grids: readonly Grid[]): GradeScale | undefined => {
+  if ([...marksOf(grids).keys()].some((mark) => /^\d$/.test(mark))) return undefined;
   for (const { rows } of grids)
     for (const { cells } of rows) {
       const named = cells.flatMap(({ text, under }) => (under === undefined ? legendIn(text) : []));

@@ -23,7 +23,7 @@ const WRITTEN: readonly (readonly [words: string, ...senses: Sense[]])[] = [
   ],
   ["left/right/front/rear/lh/rh/nearside/offside/both/bulb out; out; blown; u/s; dud", { working: "no" }],
   [
-    "steady; steady at half; reads normal; reads half; hot; both sweep; sweep; both speed; all speed; both work; all work; spot on; free",
+    "operating; readily; engages; steady; steady at half; reads normal; reads half; hot; both sweep; sweep; both speed; all speed; both work; all work; spot on; free",
     { working: "yes" },
   ],
   [
@@ -35,6 +35,7 @@ const WRITTEN: readonly (readonly [words: string, ...senses: Sense[]])[] = [
     { working: "intermittent" },
   ],
   ["surface rust; rust scale; light rust; scabby; scab; crusty", { fault: "corrosion" }],
+  ["replated; re plated; rechromed", { grade: "as-new" }, { general: "new" }],
   ["leaky; untight; not tight", { fault: "blow-hole" }],
   ["rust hole; rotten through; holed; hole", { fault: "perforation" }],
   ["soft; swell; puffy; soft swollen", { fault: "swelling" }],
@@ -110,6 +111,17 @@ const sense = (text: string): readonly Sensed[] => {
  * @example sensedIn("not rusty, cracked").map(({ denied }) => denied) // [true, false]
  */
 export const sensedIn: (text: string) => readonly Sensed[] = remembered(sense, 500);
+
+/**
+ * Whether a fault or something bad is named.
+ *
+ * @example namesTrouble("Is the belt cracked?") // true
+ */
+export const namesTrouble = (text: string): boolean =>
+  sensedIn(text).some(
+    ({ senses, denied }) =>
+      !denied && senses.some((one) => "fault" in one || ("general" in one && one.general === "bad")),
+  );
 
 /**
  * Whether something wrong is said, and not denied.

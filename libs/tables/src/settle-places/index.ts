@@ -36,12 +36,18 @@ const costsOf = (
   return { ids, costs };
 };
 
+/** A second meaning must be nearly as good as the first: a second compression is no leak-down. */
+const SECOND = 0.8;
+const isAsGood = (found: Meant, best: Meant | undefined): boolean =>
+  best === undefined || found.confidence >= SECOND * best.confidence;
+
 const assign = (group: readonly Asking[], chosen: Map<number, Meant | undefined>): void => {
   const { ids, costs } = costsOf(group);
   for (const [row, column] of leastCostAssignment(costs).entries()) {
     const one = group[row];
     if (one === undefined) continue;
-    const meant = one.meant.find((candidate) => keysOf(candidate).join("|") === ids[column]);
+    const found = one.meant.find((candidate) => keysOf(candidate).join("|") === ids[column]);
+    const meant = found !== undefined && isAsGood(found, one.meant[0]) ? found : undefined;
     chosen.set(one.at, meant === undefined || meant === one.meant[0] ? meant : { ...meant, sure: false });
   }
 };

@@ -107,10 +107,23 @@ const isSharedBy = ({ places }: Label, { outcome, remark }: Value, note: string)
   return [...labelOf(note).places].every((place) => places.has(place));
 };
 
+const AS_OTHER = /^(?:same\s+)?as\s+(?:the\s+)?(?<place>[\w/' -]{1,20})$/i;
+
+/** `As l/h` under R/H is what stands under L/H. */
+const referred = (row: Row, plan: Plan, text: string): string => {
+  const place = labelOf((AS_OTHER.exec(text)?.groups?.["place"] ?? "").toUpperCase());
+  if (place.places.size === 0) return text;
+  const other = plan.columns.find(
+    ({ role, heading }) =>
+      role === "at" && [...labelOf(heading).places].sort().join() === [...place.places].sort().join(),
+  );
+  return other === undefined ? text : textAt(row, other);
+};
+
 /** Cells whose column says where, or names what was looked at: a claim each. */
 const crossClaims = (row: Row, plan: Plan, label: string, writing: Writing, rowNote: string): Claim[] =>
   plan.columns.flatMap((column): Claim[] => {
-    const text = textAt(row, column);
+    const text = referred(row, plan, textAt(row, column));
     if ((column.role !== "at" && column.role !== "item") || isBlank(text)) return [];
     if (row.cells[column.index]?.under === "left") return [];
     const heading = labelOf(column.heading);

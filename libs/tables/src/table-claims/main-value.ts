@@ -63,7 +63,7 @@ const judged = ({ heading }: Column, value: Value): Value => {
   return { ...value, outcome: says === "yes" ? good : bad };
 };
 
-const RATING = /^\s*(?:rating|grade|score|marks?|points)\b/i;
+const RATING = /^\s*(?:rating|grade|score|marks?|points|codes?|class|category|status|verdict)\b/i;
 
 /** `Rating 1-4`: its figures are marks, and what was measured stands elsewhere. */
 const isRating = ({ heading }: Column, text: string): boolean =>
