@@ -113,6 +113,8 @@ export const ReadingSpec = z.strictObject({
       absolute: z.number().nonnegative(),
       share: z.number().min(0).max(1).default(0),
     }),
+    /** It is part of the car, of its papers, or a count, so that nobody names it: an odometer, a tag, the teeth of a wheel. */
+    readOff: z.boolean().optional(),
   }),
   /** What a regulation, a standard or a maker asks. */
   limits: z.array(Limit).default([]),

@@ -249,7 +249,7 @@ describe("a claim that a broken rule decides", () => {
   });
 
   it("is a slip of the pen where it was probably misread, as grave as the rule says", () => {
-    for (const reason of ["one-look-alike", "one-dropped", "two-exchanged"] as const) {
+    for (const reason of ["one-look-alike", "one-dropped", "two-exchanged", "perhaps-the-unit"] as const) {
       const line = entry({ item: RATIO, outcome: "doubtful", reason, severity: "halt" });
       expect(laid(line, decides({ severity: "small" }))).toEqual({ ...line, severity: "small" });
     }

@@ -33,8 +33,13 @@ const fallen = (entry: Entry, severity: Severity): Entry => ({
   marks: [...without(entry, "no-yardstick", "both-bad"), "by-figures"],
 });
 
-/** One character apart: a slip of the pen or of the eye, before it is anything graver. */
-const MISREAD: ReadonlySet<string> = new Set(["one-look-alike", "one-dropped", "two-exchanged"]);
+/** One character apart, or the same digits in another unit: a slip of the pen or of the eye, before it is anything graver. */
+const MISREAD: ReadonlySet<string> = new Set([
+  "one-look-alike",
+  "one-dropped",
+  "two-exchanged",
+  "perhaps-the-unit",
+]);
 
 const isMisread = ({ outcome, reason }: Entry): boolean => outcome === "doubtful" && MISREAD.has(reason);
 

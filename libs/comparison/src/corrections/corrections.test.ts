@@ -84,7 +84,7 @@ describe("correct", () => {
       parts: [{ of: "gauge", effect: 2.3, standardError: 0.1, pairs: 34 }],
     });
     expect(said(stated(), found(), line)).toMatch(
-      /^Stated 8\.00⁄32 in, found 6\.20⁄32 in \(this gauge reads 2\.30⁄32 in high over 34 past pairs of reports: taken as 3\.90⁄32 in\): the difference of 1\.8\d*⁄32 in as read, \(4\.1 ± 1\.\d\)⁄32 in \(0\.5⁄32 in of use is allowed between the visits\) as taken, is more than/,
+      /^Stated 8\.0⁄32 in, found 6\.20⁄32 in \(this gauge reads 2\.30⁄32 in high over 34 past pairs of reports: taken as 3\.90⁄32 in\): the difference of 1\.8\d*⁄32 in as read, \(4\.1 ± 1\.\d\)⁄32 in \(0\.5⁄32 in of use is allowed between the visits\) as taken, is more than/,
     );
   });
 

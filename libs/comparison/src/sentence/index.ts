@@ -72,11 +72,32 @@ const readWith = ({ unnamed, byEye }: SideFigures, value: string): string => {
   return byEye ? clauseMessages.say("by-eye", { value }) : value;
 };
 
-/** A mean as its reader wrote it, to the digits that its uncertainty warrants in that unit, and what it was taken as where it was corrected. */
-const meanWords = (side: SideFigures, from: Unit, unit: Unit, correction: Correction | undefined): string => {
+const decimalsOf = (value: number): number => formatExact(value).split(".")[1]?.length ?? 0;
+
+/** As many decimals as its reader wrote; one more for the mean of several. Where no reading of its own was written (an extent), any. */
+const mostDecimals = (side: SideAnswer | null): number => {
+  if (side?.answer.kind !== "reading") return Number.POSITIVE_INFINITY;
+  const { values } = side.answer;
+  const written = Math.max(...values.map(({ value }) => decimalsOf(value)));
+  return values.length === 1 ? written : written + 1;
+};
+
+/**
+ * A mean as its reader wrote it, to the digits that its uncertainty warrants in that unit and never more than were written, and what it
+ * was taken as where it was corrected.
+ */
+const meanWords = (
+  side: SideFigures,
+  from: Unit,
+  unit: Unit,
+  { answer, correction }: { readonly answer: SideAnswer | null; readonly correction: Correction | undefined },
+): string => {
   const uncertainty = convertDifference(side.standardUncertainty, from, unit);
   const words = (mean: number): string => formatValue(convert(mean, from, unit), uncertainty, unit);
-  const value = readWith(side, words(side.mean));
+  const value = readWith(
+    side,
+    formatValue(convert(side.mean, from, unit), uncertainty, unit, mostDecimals(answer)),
+  );
   if (side.taken === undefined || correction === undefined) return value;
   const why = whyCorrected(correction, from, unit, uncertainty);
   return clauseMessages.say("corrected", { value, why, taken: words(side.taken) });
@@ -113,7 +134,7 @@ const readingValues = (figures: ReadingFigures, entry: Entry, context: SentenceC
     const { answer } = context[side] ?? {};
     const correction = entry.corrections?.[side];
     if (answer?.kind !== "reading" || !BY_THE_WORST.includes(entry.reason))
-      return meanWords(figures[side], figures.unit, own, correction);
+      return meanWords(figures[side], figures.unit, own, { answer: context[side], correction });
     const value = readWith(figures[side], readingWords(answer, "said"));
     if (correction === undefined) return value;
     const uncertainty = convertDifference(figures[side].standardUncertainty, figures.unit, own);
@@ -190,6 +211,8 @@ const lineIdOf = (entry: Entry, context: SentenceContext): string => {
     return context.a === null || context.a.answer.kind === "not-seen" ? "not-seen-not-stated" : "not-seen";
   // One of them may give the date of a number alone: what was not written was not read.
   if (reason === "same-code" && bare(context.a) !== bare(context.b)) return "same-code-otherwise";
+  if (reason === "falls-to-figures" && context.b !== null && context.b.answer.kind !== "not-seen")
+    return "falls-to-figures-both";
   if (reason === "same-fault" && entry.figures !== undefined) return "same-fault-extents";
   if (reason === "denied-found" && deniesAll(context.a)) return "denied-found-all";
   return WITH_ALL.includes(reason) && atom.of === "denial" && atom.kind === "all" ? `${reason}-all` : reason;

@@ -11,6 +11,7 @@ export type LineId =
   | "not-seen-not-stated"
   | "same-fault-extents"
   | "same-code-otherwise"
+  | "falls-to-figures-both"
   | "denied-by-both-all"
   | "denied-found-all"
   | "denied-not-contradicted-all";
@@ -127,6 +128,7 @@ export const lineMessages = defineMessages("line", {
   "found-bad-by-figures": "{B} {b}: bad by a rule of the handbook; {theA} says nothing of it",
   "borne-out-by-figures": "{A} {a}: nobody looked at it itself, and the figures that were found speak for it",
   "falls-to-figures": "{A} {a}: the figures that were found speak against it",
+  "falls-to-figures-both": "{A} {a}, {B} {b}: the figures that were found speak against what was stated",
   "found-without-yardstick": "{B} {b}; {theA} says nothing of it, and there is no figure to judge it by",
   "found-without-yardstick-statement-unseen":
     "{B} {b}; {theA} did not see it, and there is no figure to judge it by",

@@ -65,16 +65,22 @@ const treadInMillimeters = (value: number) =>
 describe("a sentence about readings", () => {
   it("gives both, the difference with its uncertainty, and what matters", () => {
     expect(say(tread(8, 8, 8), tread(4, 4, 4), gauged)).toEqual([
-      "Stated 8.00⁄32 in, found 4.00⁄32 in: the difference of (4.0 ± 1.0)⁄32 in (0.5⁄32 in of use is allowed between the visits) is more than the 2⁄32 in that matters.",
+      "Stated 8.0⁄32 in, found 4.0⁄32 in: the difference of (4.0 ± 1.0)⁄32 in (0.5⁄32 in of use is allowed between the visits) is more than the 2⁄32 in that matters.",
     ]);
     expect(say(tread(8, 8, 8), tread(8, 8, 8), gauged)).toEqual([
-      "Stated 8.00⁄32 in, found 8.00⁄32 in: the difference of (0.0 ± 1.0)⁄32 in lies within the 2⁄32 in that matters.",
+      "Stated 8.0⁄32 in, found 8.0⁄32 in: the difference of (0.0 ± 1.0)⁄32 in lies within the 2⁄32 in that matters.",
     ]);
+  });
+
+  it("asks of an odometer for no instrument, and gives no figure that nobody wrote", () => {
+    const read = (value: number) =>
+      about("identity.odometer")({ kind: "reading", unit: "mi", values: [{ value }] });
+    expect(say(read(48_210), read(48_260))[0]).toMatch(/^Stated 48,210 mi, found 48,260 mi: /);
   });
 
   it("says when it was by eye", () => {
     expect(say(tread(8, 8, 8), tread(8, 8, 8), { a: gauge })[0]).toMatch(
-      /^Stated 8\.00⁄32 in, found [\d.]+⁄32 in by eye: .*neither confirms nor contradicts/,
+      /^Stated 8\.0⁄32 in, found [\d.]+⁄32 in by eye: .*neither confirms nor contradicts/,
     );
   });
 
@@ -134,7 +140,7 @@ describe("a sentence about readings", () => {
 
   it("gives each side in its reader's own unit, and the difference in the one they share", () => {
     expect(say(treadInMillimeters(6.4), tread(4, 4, 4), gauged)[0]).toMatch(
-      /^Stated 6\.40 mm, found 4\.00⁄32 in: the difference of \(4\.1 ± 1\.0\)⁄32 in /,
+      /^Stated 6\.40 mm, found 4\.0⁄32 in: the difference of \(4\.1 ± 1\.0\)⁄32 in /,
     );
     expect(say(treadInMillimeters(6.4), treadInMillimeters(3.2), gauged)[0]).toMatch(
       /^Stated 6\.40 mm, found 3\.20 mm: the difference of 3\.20 ± 0\.\d\d mm \(0\.397 mm of use .* is more than the 1\.59 mm that matters\.$/,

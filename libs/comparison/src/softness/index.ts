@@ -76,6 +76,8 @@ const countAnswer = (side: SoftSide, finding: Finding, compiled: CompiledItem): 
   const { answer } = finding;
   switch (answer.kind) {
     case "reading":
+      // What is read off the car or its papers needs no instrument.
+      if (compiled.item.reading?.instrument.readOff === true && finding.instrument === undefined) return;
       side.readings += 1;
       countReading(side, finding, compiled.item.reading);
       return;

@@ -5,12 +5,15 @@ import { compareByPlace } from "../compare/index.ts";
 import { lookOver } from "../coverage/index.ts";
 import { softnessCounter } from "./index.ts";
 
-const softness = (findings: Finding[]) => {
+const counted = (findings: Finding[]) => {
   const [a, b] = [statement(findings), inspection([])];
   const lines = compareByPlace(a, b, sheet);
   const counter = softnessCounter(a, b);
   lookOver(lines, lines.entries, a, b, counter.count);
-  const { sides: _, betweenDays: __, ...old } = counter.softness(lines.entries);
+  return counter.softness(lines.entries);
+};
+const softness = (findings: Finding[]) => {
+  const { sides: _, betweenDays: __, ...old } = counted(findings);
   return old;
 };
 const stopLamp = (more: Partial<Finding> = {}, value: "yes" | "not-known" = "yes") =>
@@ -34,6 +37,14 @@ it("counts what is hedged or at second hand", () => {
   });
   expect(softness([stopLamp({ firmness: "second-hand" })]).hedged).toBe(1);
   expect(softness([stopLamp()]).hedged).toBe(0);
+});
+
+it("asks for no instrument where the car itself is read, and for its accuracy where one is named", () => {
+  const miles = (more: Partial<Finding> = {}) =>
+    finding("identity.odometer", { kind: "reading", unit: "mi", values: [{ value: 48_210 }] }, more);
+  expect(softness([miles()]).byEye).toBe(0);
+  expect(counted([miles()]).sides?.a.readings).toBe(0);
+  expect(counted([miles({ instrument: "gauge" })]).sides?.a.readings).toBe(1);
 });
 
 it("counts readings by eye", () => {

@@ -77,7 +77,9 @@ const accuracyOf = (
   byEye: boolean,
 ): number => {
   if (instrument !== undefined) return instrumentAccuracy(spec, instrument, size);
-  return byEye ? toleranceAt(spec.byEye, size) : 2 * toleranceAt(spec.instrument.accuracy, size);
+  if (byEye) return toleranceAt(spec.byEye, size);
+  const ordinary = toleranceAt(spec.instrument.accuracy, size);
+  return spec.instrument.readOff === true ? ordinary : 2 * ordinary;
 };
 
 /**
@@ -280,7 +282,7 @@ export const readSideInto = (
   side.patterned = named > 1 && isPatterned(seen, side.samples, expected, placement, degreesOfFreedom);
   if (named <= 1 && seen > expected) moderate(side, seen, placement);
   side.byEye = instrument === undefined && spec.eyesRead === true;
-  side.unnamed = instrument === undefined && !side.byEye;
+  side.unnamed = instrument === undefined && !side.byEye && spec.instrument.readOff !== true;
   side.resolution = resolutionOf(spec, instrument, side.byEye);
   side.accuracy = accuracyOf(spec, instrument, side.mean, side.byEye);
   side.read = side.mean;
@@ -291,7 +293,8 @@ export const readSideInto = (
 
 /**
  * Reads one side of a reading item: u² = s̃²/n + r²/12 + a²/3 + p²/m (JCGM 100:2008, 4.2, 4.3 and F.2.2.1), in
- * parts; s̃ is s₀ moderated by the scatter seen (`moderatedVariance`). Without a named instrument the ordinary one at twice its stated accuracy, or the eye where eyes read, takes the place of r and a. Readings whose spots
+ * parts; s̃ is s₀ moderated by the scatter seen (`moderatedVariance`). Without a named instrument the ordinary one at twice its stated accuracy (at its own where it is read off the car or its papers), or
+ * the eye where eyes read, takes the place of r and a. Readings whose spots
  * are not named are taken to be at as many spots as the sheet asks for, and never at more than there are readings.
  *
  * @param instrument what the finding was read with; `undefined` where none is named

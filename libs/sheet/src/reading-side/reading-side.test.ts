@@ -114,6 +114,15 @@ describe("readSide", () => {
     });
   });
 
+  it("asks nobody to name what is part of the car or its papers, and takes it at its own accuracy", () => {
+    const read = treadSpec({ instrument: { ...spec.instrument, readOff: true } });
+    expect(readSide(reading("1/32in", 8), read, undefined)).toMatchObject({
+      accuracy: 0.3,
+      byEye: false,
+      unnamed: false,
+    });
+  });
+
   it("holds an instrument that states no accuracy to the item's ordinary one", () => {
     expect(readSide(reading("1/32in", 8), spec, gauge)).toMatchObject({ accuracy: 0.3, resolution: 0.1 });
   });

@@ -37,6 +37,7 @@ export const figures: Item[] = [
         ask: [1, 1],
         byEye: [0],
         instrument: ["odometer", 1, [0]],
+        readOff: true,
         // On and off a truck and about a yard; common practice, no source.
         riseAllowed: 3,
         noAlarmBecause: "What it reads says nothing by itself; how far it moved is what is compared.",
@@ -86,6 +87,7 @@ export const figures: Item[] = [
         ask: [1, 1],
         byEye: [0],
         instrument: ["count", 0, [0]],
+        readOff: true,
         noAlarmBecause:
           "How many keys a car has says nothing by itself; whether as many arrive is what is compared.",
       }),

@@ -279,6 +279,7 @@ export const friction: Item[] = [
         ask: [1, 1],
         byEye: [0.001],
         instrument: ["the casting itself", 0.01, [0]],
+        readOff: true,
       }),
     },
   ),

@@ -37,6 +37,8 @@ export type ReadingDraft = {
   ask: [readings: number, spots: number];
   byEye: Accuracy;
   instrument: [name: string, resolution: number, accuracy: Accuracy];
+  /** The instrument is part of the car or of its papers, and nobody names it. */
+  readOff?: true;
   limits?: LimitDraft[];
   alarms?: LimitDraft[];
   noAlarmBecause?: string;
@@ -71,7 +73,12 @@ export function reading(draft: ReadingDraft): ReadingParticulars {
     plausible: draft.plausible,
     ask: { readings: draft.ask[0], spots: draft.ask[1] },
     byEye: accuracy(draft.byEye),
-    instrument: { name, resolution, accuracy: accuracy(instrumentAccuracy) },
+    instrument: {
+      name,
+      resolution,
+      accuracy: accuracy(instrumentAccuracy),
+      ...(draft.readOff === undefined ? {} : { readOff: draft.readOff }),
+    },
     limits: draft.limits ?? [],
     alarms: draft.alarms ?? [],
     ...(draft.noAlarmBecause === undefined ? {} : { noAlarmBecause: draft.noAlarmBecause }),

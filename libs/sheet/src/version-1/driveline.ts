@@ -28,6 +28,7 @@ const ratio: ReadingDraft = {
   ask: [1, 1],
   byEye: [0.02],
   instrument: ["the tag itself", 0.01, [0]],
+  readOff: true,
 };
 const teeth = (plausible: [number, number], typical: number): ReadingDraft => ({
   ...ratio,
@@ -37,6 +38,7 @@ const teeth = (plausible: [number, number], typical: number): ReadingDraft => ({
   typical,
   byEye: [0.2],
   instrument: ["counting", 0, [0.1]],
+  readOff: true,
 });
 
 /** Leaks, shafts, axle. */

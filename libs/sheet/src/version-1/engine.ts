@@ -24,6 +24,7 @@ const dimension = (
     ask: [1, 1],
     byEye: [0, 0.005],
     instrument: ["paper or bore gauge", unit === "in" ? 0.001 : 1, [unit === "in" ? 0.002 : 0.8]],
+    readOff: true,
   });
 
 /** The engine bay by eye, ear and nose. */

@@ -15,6 +15,7 @@ const odometer: ReadingDraft = {
   ask: [1, 1],
   byEye: [0.5],
   instrument: ["the odometer itself", 0.1, [0.1]],
+  readOff: true,
 };
 
 /** Title, papers, odometer, keys. */

@@ -54,6 +54,9 @@ describe("figures with units", () => {
     expect(formatMeasured(3.8123, 0.8049, "psi")).toBe("3.81 ± 0.80\u00A0psi");
     expect(formatMeasured(1347, 134, "mi")).toBe("1,350 ± 130\u00A0mi");
     expect(formatValue(7.9567, 0.35, "psi")).toBe("7.96\u00A0psi");
+    expect(formatValue(150, 0.35, "psi", 0)).toBe("150\u00A0psi");
+    expect(formatValue(150.04, 0.35, "psi", 1)).toBe("150.0\u00A0psi");
+    expect(formatValue(1347, 134, "psi", 0)).toBe("1,350\u00A0psi");
   });
 
   it("put an interval in brackets before what is written against it", () => {

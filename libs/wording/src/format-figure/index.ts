@@ -64,10 +64,22 @@ export const formatUnit = (unit: UnitSymbol): string => {
 /**
  * A value to the digits its uncertainty warrants.
  *
+ * @param mostDecimals decimals that it is never given more of: nobody measured zeros that nobody wrote
  * @example formatValue(7.9567, 0.35, "psi") // "7.96 psi"
+ * @example formatValue(150, 0.35, "psi", 0) // "150 psi"
  */
-export const formatValue = (value: number, uncertainty: number, unit: UnitSymbol): string =>
-  (uncertainty > 0 ? formatNumber(value, decimalsFor(uncertainty)) : formatExact(value)) + formatUnit(unit);
+export const formatValue = (
+  value: number,
+  uncertainty: number,
+  unit: UnitSymbol,
+  mostDecimals = Number.POSITIVE_INFINITY,
+): string => {
+  const number =
+    uncertainty > 0
+      ? formatNumber(value, Math.min(decimalsFor(uncertainty), mostDecimals))
+      : formatExact(value);
+  return number + formatUnit(unit);
+};
 
 /**
  * A value with its uncertainty: two digits of that, and as many decimals of the value (JCGM 100:2008, 7.2.6).
