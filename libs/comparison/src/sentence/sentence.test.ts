@@ -45,8 +45,8 @@ const tread = (...values: number[]) =>
     { kind: "reading", unit: "1/32in", values: values.map((value) => ({ value })) },
     { instrument: "gauge" },
   );
-const miles = (value: number) =>
-  about("identity.odometer")({ kind: "reading", unit: "mi", values: [{ value }] }, { instrument: "gauge" });
+const miles = (value: number, more: Partial<Finding> = { instrument: "gauge" }) =>
+  about("identity.odometer")({ kind: "reading", unit: "mi", values: [{ value }] }, more);
 const gauge = { instruments: [{ id: "gauge", name: "tread gauge" }] };
 const gauged = { a: gauge, b: gauge };
 
@@ -73,9 +73,7 @@ describe("a sentence about readings", () => {
   });
 
   it("asks of an odometer for no instrument, and gives no figure that nobody wrote", () => {
-    const read = (value: number) =>
-      about("identity.odometer")({ kind: "reading", unit: "mi", values: [{ value }] });
-    expect(say(read(48_210), read(48_260))[0]).toMatch(/^Stated 48,210 mi, found 48,260 mi: /);
+    expect(say(miles(48_210, {}), miles(48_260, {}))[0]).toMatch(/^Stated 48,210 mi, found 48,260 mi: /);
   });
 
   it("says when it was by eye", () => {

@@ -20,6 +20,8 @@ const stopLamp = (more: Partial<Finding> = {}, value: "yes" | "not-known" = "yes
   finding("electrics.lamps", { kind: "working", value }, { position: "left-stop", ...more });
 const play = (more: Partial<Finding> = {}) =>
   finding("steering.free-play", { kind: "reading", unit: "in", values: [{ value: 1 }] }, more);
+const miles = (more: Partial<Finding> = {}) =>
+  finding("identity.odometer", { kind: "reading", unit: "mi", values: [{ value: 48_210 }] }, more);
 const none = softness([]);
 
 it("counts decisive places alone, all of them silent in an empty statement", () => {
@@ -40,8 +42,6 @@ it("counts what is hedged or at second hand", () => {
 });
 
 it("asks for no instrument where the car itself is read, and for its accuracy where one is named", () => {
-  const miles = (more: Partial<Finding> = {}) =>
-    finding("identity.odometer", { kind: "reading", unit: "mi", values: [{ value: 48_210 }] }, more);
   expect(softness([miles()]).byEye).toBe(0);
   expect(counted([miles()]).sides?.a.readings).toBe(0);
   expect(counted([miles({ instrument: "gauge" })]).sides?.a.readings).toBe(1);
