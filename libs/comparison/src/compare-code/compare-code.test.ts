@@ -126,6 +126,13 @@ describe("what people write of one thing in their own way", () => {
   it.each([
     ["a year, and a date in it", "date-code", "2019", "06/2019", "consistent: says-less"],
     ["a year, and a date in another", "date-code", "2018", "06/2019", "differ: other-code"],
+    ["a year in other words", "date-code", "done 2021", "2021", "consistent: says-less"],
+    ["a year of two digits", "date-code", "72", "1972", "consistent: says-less"],
+    ["another year of two digits", "date-code", "72", "1971", "differ: other-code"],
+    ["words for a date", "date-code", "new hoses", "2004", "incomparable: own-words"],
+    ["words for a number", "casting-number", "matches", "4417", "incomparable: own-words"],
+    ["the end of a chassis number", "chassis-number", "330914", "72-330914", "consistent: says-less"],
+    ["too little of its end", "chassis-number", "0914", "72-330914", "differ: other-code"],
     ["a color without its shade", "paint-code", "dark green", "green", "consistent: says-less"],
     ["another color", "paint-code", "dark green", "red", "differ: other-code"],
     ["a code without what follows it", "text", "GH-3.55", "GH", "consistent: says-less"],

@@ -1,7 +1,7 @@
 import type { CodeFigures } from "@evenhand/shared/comparison";
 import type { CodeSystem } from "@evenhand/shared/sheet";
 import { hasRightCheckDigit } from "@evenhand/handbook/check-digit";
-import { isSameAsNormalized, normalizeCode, saysLessThan } from "@evenhand/handbook/code-text";
+import { isInWords, isSameAsNormalized, normalizeCode, saysLessThan } from "@evenhand/handbook/code-text";
 import type { NormalizedCode } from "@evenhand/handbook/code-text";
 import { misreading } from "@evenhand/handbook/identifier-text";
 import { excludeEachOther } from "@evenhand/handbook/written-words";
@@ -67,6 +67,7 @@ const judgeApart = (system: CodeSystem, a: string, b: string): Said => {
 
 const judge = (system: CodeSystem, codeA: NormalizedCode, codeB: NormalizedCode): Said => {
   if (isSameAsNormalized(system, codeA, codeB)) return { outcome: "agree", reason: "same-code" };
+  if (isInWords(system, codeA.text) !== isInWords(system, codeB.text)) return IN_OWN_WORDS;
   // Sizes have no look-alikes: another figure is another size.
   if (system === "tire-size") return OTHER;
   const [a, b] = [codeA.normalized, codeB.normalized];

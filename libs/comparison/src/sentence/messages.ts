@@ -103,7 +103,8 @@ export const lineMessages = defineMessages("line", {
   "denied-trifle": "{theA} says there is no {denied}; {B} {b}, which is smaller than what matters",
   "graver-stage": "{B} {b}: graver than what {theA} shows there",
   "disclosed-at-least": "{theA} discloses {a}; {B} {b}, no more than that",
-  "disclosed-in-all": "{theA} discloses it; {B} {b}, in all no more than was disclosed",
+  "disclosed-in-all":
+    "{theA} discloses it; {B} {b}, in all no more than was disclosed, or not by enough to matter",
   "disclosed-milder": "{theA} discloses {a}; {theB} found it further gone, which is a line of its own",
   "perhaps-in-all":
     "{theA} discloses some of it, and not how much; {B} {b}, which may be part of that or more",

@@ -146,23 +146,61 @@ export const isSameAsNormalized = (system: CodeSystem, a: NormalizedCode, b: Nor
   (IN_WORDS.has(system) && areSameWords(a.text, b.text)) ||
   (isDated(system) && sameDate(a.text, b.text));
 
-const YEAR_ALONE = /^(?:19|20)\d{2}$/;
+/** A year as people write it where they say no more, other words aside: `2019`, `'19`, `new in 2019`. */
+const yearAlone = (text: string): number | undefined => {
+  const [only, ...more] = text.match(/\d+/g) ?? [];
+  if (only === undefined || more.length > 0 || datesIn(text).length > 0) return undefined;
+  if (/^(?:19|20)\d{2}$/.test(only)) return Number(only) % 100;
+  return /^'?\d{2}$/.test(text.trim()) ? Number(only) : undefined;
+};
 
-/** A year alone, and a date in it. */
-const isYearOf = (year: string, date: string): boolean =>
-  YEAR_ALONE.test(year.trim()) && datesIn(date).some((each) => each.year % 100 === Number(year) % 100);
+/** A year alone, and a date in it or the same year in other words. */
+const isYearOf = (year: string, other: string): boolean => {
+  const alone = yearAlone(year);
+  if (alone === undefined) return false;
+  return yearAlone(other) === alone || datesIn(other).some((each) => each.year % 100 === alone);
+};
+
+/** The last characters of a number stand for it where at least so many are written. */
+const SHORTEST_END = 5;
+
+const isEndOf = (a: string, b: string): boolean => {
+  const [long, short] = a.length >= b.length ? [a, b] : [b, a];
+  return short.length >= SHORTEST_END && long.endsWith(short);
+};
 
 /**
- * Whether one of two texts that are not one code says only part of what the other says, and nothing against it: a year of a date, a color
- * without its shade, a code without what follows it.
+ * Whether one of two texts that are not one code says only part of what the other says, and nothing against it: a year of a date, the end of
+ * a chassis number, a color without its shade, a code without what follows it.
  *
  * @example saysLessThan("date-code", "2019", "06/2019") // true
+ * @example saysLessThan("chassis-number", "330914", "72-330914") // true
  * @example saysLessThan("paint-code", "green", "dark green") // true
  */
 export const saysLessThan = (system: CodeSystem, a: string, b: string): boolean => {
   if (isDated(system) && (isYearOf(a, b) || isYearOf(b, a))) return true;
+  if (system === "vin" || system === "chassis-number")
+    return isEndOf(normalizeCode(system, a), normalizeCode(system, b));
   return (system === "paint-code" || IN_WORDS.has(system)) && saysLess(a, b);
 };
+
+/** Systems in which every code holds a figure. */
+const WITH_FIGURES: ReadonlySet<CodeSystem> = new Set([
+  "vin",
+  "chassis-number",
+  "tire-identification",
+  "tire-size",
+  "casting-number",
+  "date-code",
+]);
+
+/**
+ * Whether words stand where a number or a date is asked for: `new`, `matches`, `not readable`.
+ *
+ * @example isInWords("date-code", "new hoses") // true
+ */
+export const isInWords = (system: CodeSystem, text: string): boolean =>
+  WITH_FIGURES.has(system) && !/\d/.test(text);
 
 /**
  * Whether two texts are one code in its system, however each is written: a date in another order, a tire's size with its load index, a
