@@ -16,11 +16,22 @@ const goodOption = (item: Item): string | undefined => {
 
 const NONE = new Set(["none", "absent", "dry", "never-imported", "no-title"]);
 
-const generalChoice = (item: Item, said: SaidOf, compiled: CompiledLexicon): string | undefined => {
+/** The second option of what leaks. */
+const LEAKS = new Set(["weep", "film", "damp"]);
+
+const generalChoice = (
+  item: Item,
+  said: SaidOf,
+  compiled: CompiledLexicon,
+  textOf: (word: SaidWord) => string,
+): string | undefined => {
   if (!said.isFirst) return undefined;
   for (const word of longestFirst(said.words))
     for (const sense of sensesOf(word, compiled)) {
       if (!("general" in sense)) continue;
+      // "Steering rack, no play": that nothing is loose says not that nothing leaks.
+      if (LEAKS.has(item.choice?.options[1]?.id ?? "") && /^(?:tight|no play|no slop)$/u.test(textOf(word)))
+        continue;
       if (sense.general === "none") return item.choice?.options.find(({ id }) => NONE.has(id))?.id;
       if (
         (sense.general === "good" || sense.general === "new") &&
@@ -67,7 +78,7 @@ export const choiceAnswer = (
     const none = item.choice?.options.find(({ id }) => NONE.has(id))?.id;
     if (none !== undefined) return choose(none);
   }
-  return choose(generalChoice(item, said, compiled));
+  return choose(generalChoice(item, said, compiled, textOf));
 };
 
 /** A shorter phrase within a longer one that was denied says nothing by itself. */

@@ -33,6 +33,7 @@ export const apply = (
     draft.state.allWords =
       breath.entries.length > 0 ? breath.words : [...draft.state.allWords.slice(-12), ...breath.words];
     draft.state.words = breath.words;
+    draft.state.isStale = false;
     draft.state.numbers = breath.numbers;
   }
   if (all.length > 0) {

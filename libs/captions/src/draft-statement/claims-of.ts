@@ -4,7 +4,8 @@ import { apply } from "./apply.ts";
 import type { Breath } from "./breath.ts";
 import { isPlaced, wordsOf } from "./draft.ts";
 import type { Draft } from "./draft.ts";
-import { isOnlyPlace, placedIn, restOfWhole } from "./in-view.ts";
+import { isOnlyPlace, isPlaceBehind, narrowLast, placedIn, restOfWhole } from "./in-view.ts";
+import { NEGATORS } from "./negation.ts";
 import { nameOnly, sayOfNamed } from "./of-named.ts";
 import { sayOfView } from "./of-view.ts";
 import { isOfWholeCar, spokenOf, wholeCar } from "./part-meant.ts";
@@ -51,6 +52,8 @@ export const claimsOf = (draft: Draft, breath: Breath): readonly string[] => {
     return sayOfView(draft, { ...breath, sides: { ...breath.sides, all: true }, yesOrNo: "yes" });
   const reply =
     asked === undefined || entries.length > 0 ? undefined : replyOf(breath.text, saysFault(draft, asked));
+  // "Doors shut nicely?" "Mine does": nobody says which that is.
+  if (reply !== undefined && !state.askedOfModel && /^(?:mine|hers|his|yours) /u.test(breath.text)) return [];
   if (asked !== undefined && reply !== undefined && state.askedOfModel && OF_MODEL.test(breath.text)) {
     state.asked = asked;
     return [];
@@ -65,7 +68,7 @@ export const claimsOf = (draft: Draft, breath: Breath): readonly string[] => {
   if (piece.join === "except") return takeOut(draft, breath);
   if (entries.length === 0 && isOfTheRest(draft, piece)) return [];
   // "Any cracks? In the rears": there, what was asked.
-  if (asked !== undefined && asked.words.length > 0 && isOnlyPlace(draft, breath))
+  if (asked !== undefined && !state.askedOfModel && asked.words.length > 0 && isOnlyPlace(draft, breath))
     return apply(draft, placedIn(draft, breath), { ...asked, piece }, false);
   // "Any rust on the outside?" "Behind the back wheels."
   if (
@@ -76,6 +79,7 @@ export const claimsOf = (draft: Draft, breath: Breath): readonly string[] => {
     LEADS.has(draft.tokens[piece.from]?.stem ?? "")
   )
     return sayOfNamed(draft, { ...asked, entries, sides: breath.sides, piece });
+  if (isPlaceBehind(draft, breath)) return narrowLast(draft, breath);
   if (isInList(draft, breath, entries)) return sayOfNamed(draft, { ...breath, entries, has: true });
   if (NONE_OF_THAT.test(breath.text) && state.words.length > 0 && !isFitted(draft, entries))
     return entries.length > 0
@@ -113,9 +117,7 @@ export const claimsOf = (draft: Draft, breath: Breath): readonly string[] => {
       state.entries.map((entry) => ({ ...entry, sides: replaced(entry.sides, breath.sides) })),
     );
   const isOfView = isPlaced(breath) || OF_VIEW.test(breath.text);
-  // "Doors, do they drop?" "Driver's does": what was said of something else before is not said of them.
-  const isOfBefore = asked !== undefined && asked.words.length === 0 && asked.entries.length > 0;
-  if (breath.ellipsis !== undefined && state.words.length > 0 && isOfView && !isOfBefore) {
+  if (breath.ellipsis !== undefined && state.words.length > 0 && isOfView && !state.isStale) {
     const whole = restOfWhole(draft, breath);
     return sayTurnedRound(draft, breath, whole === undefined ? state.entries : [whole]);
   }
@@ -152,9 +154,9 @@ const sayAsked = (draft: Draft, breath: Breath, asked: Breath, reply: "yes" | "n
     asked.words.filter((word) => !isFaint(draft, word)),
     reply,
     breath.text,
+    (word) => draft.tokens.slice(word.from, word.to).some(({ stem }) => NEGATORS.has(stem)),
   );
-  const group =
-    state.entries.length === 0 && isOfWholeCar(draft, asked) ? wholeCar(draft, asked) : state.entries;
+  const group = isOfWholeCar(draft, asked) ? wholeCar(draft, asked) : state.entries;
   const numbers = reply === "yes" ? asked.numbers : [];
   return apply(draft, group, { ...asked, words, numbers, piece: breath.piece }, false);
 };

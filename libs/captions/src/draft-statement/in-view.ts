@@ -1,4 +1,5 @@
 import type { Breath } from "./breath.ts";
+import { keyOf } from "./draft.ts";
 import type { Draft } from "./draft.ts";
 import type { Entry } from "./entries.ts";
 import { replaced } from "./sides.ts";
@@ -52,4 +53,28 @@ export const isOnlyPlace = (
           mentions.some((one) => one.is === "side" && one.from <= from + index && one.to > from + index),
       )
   );
+};
+
+/** "Floors, he's had new ones, both sides at the front.": a place by itself at the end of a sentence, of all that was just said. */
+export const isPlaceBehind = (draft: Draft, breath: Breath): boolean =>
+  breath.piece.join === "comma" &&
+  draft.state.applied &&
+  draft.state.last.length > 1 &&
+  breath.words.length === 0 &&
+  breath.numbers.length === 0 &&
+  isOnlyPlace(draft, breath) &&
+  /^[.!?;]$/u.test(draft.tokens[breath.piece.to]?.stem ?? "");
+
+/** Leaves of what was just said only what is at the places named behind it. */
+export const narrowLast = (draft: Draft, breath: Breath): readonly string[] => {
+  const { state } = draft;
+  const meant = new Set(
+    placedIn(draft, breath)
+      .flatMap((entry) => draft.targets.of({ ...entry, plural: true }, breath))
+      .flatMap(({ item, places }) => places.map((place) => keyOf(item.id, place))),
+  );
+  if (!state.last.some((key) => meant.has(key))) return [];
+  for (const key of state.last) if (!meant.has(key)) draft.remarks.delete(key);
+  state.last = state.last.filter((key) => meant.has(key));
+  return state.last;
 };

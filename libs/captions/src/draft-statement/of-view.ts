@@ -13,11 +13,18 @@ import { replaced } from "./sides.ts";
 import { SAME_WORDS } from "./targets.ts";
 import { tireSizeIn } from "./tire-codes.ts";
 
+/** Words of a phrase that may stand for itself beside a noun that is not known. */
+const LEAST_WHOLE = 3;
+
 /** No part is named: it is said of the one last in view. */
 export const sayOfView = (draft: Draft, breath: Breath): readonly string[] => {
   const { state } = draft;
   if (breath.piece.join !== "and" && SCENE.test(breath.text)) state.entries = [];
-  if (isOfUnknown(draft, breath)) return [];
+  if (isOfUnknown(draft, breath)) {
+    // "The papers are in my name" says by itself what it is of.
+    const whole = breath.words.filter(({ from, to }) => to - from >= LEAST_WHOLE);
+    return whole.length === 0 ? [] : apply(draft, [], { ...breath, words: whole, numbers: [] }, false);
+  }
   const sized = sizeOfTires(draft, breath);
   if (sized !== undefined) return sized;
   if (isOilPressure(draft, breath)) return apply(draft, [], breath, false);
@@ -29,7 +36,7 @@ export const sayOfView = (draft: Draft, breath: Breath): readonly string[] => {
   }
   const placed = isPlaced(breath);
   const isOne =
-    /^(?:(?:and|but) )?(?:(?:this|that) one|(?:one|two|three) (?:is|s|has|are|have|of them))\b/u.test(
+    /^(?:(?:and|but) )?(?:(?:this|that) one|(?:one|two|three) (?:is|s|has|are|have|of them)|(?:mine|hers|his|yours) (?:is|s|has|does|need|want))\b/u.test(
       breath.text,
     );
   const whole = restOfWhole(draft, breath);

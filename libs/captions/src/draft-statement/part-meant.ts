@@ -13,7 +13,11 @@ export const isOfWholeCar = (draft: Draft, { text, words }: Breath): boolean => 
         (one) => one.is === "option" && one.item === "body.paint-history" && one.option === "refinished",
       ),
   );
-  return isRepaint && (OF_CAR.test(text) || CAR_ASKED.test(text)) && !draft.state.entries.some(isPanel);
+  return (
+    isRepaint &&
+    (OF_CAR.test(text) || CAR_ASKED.test(text)) &&
+    !draft.state.entries.some((entry) => isPanel(entry) && !entry.plural)
+  );
 };
 
 export const wholeCar = (draft: Draft, { piece: { from }, sides, text }: Breath): readonly Entry[] => {
@@ -44,7 +48,8 @@ export const spokenOf = (draft: Draft, breath: Breath): readonly Entry[] => {
     : entries;
   if (named.length === 0 && isOfWholeCar(draft, breath)) return wholeCar(draft, breath);
   const others = named.filter((entry) => !isLeaks(entry));
-  const inView = piece.join !== "start" && draft.state.entries.length > 0;
+  const isOfView = piece.join !== "start" || /^(?:these|those|they|this one)\b/u.test(text);
+  const inView = isOfView && draft.state.entries.length > 0;
   const kept = (others.length > 0 || inView ? others : named).map((entry) => latchOfLid(draft, entry));
   return isPaintOfView(draft, kept, piece, text) ? [] : kept;
 };

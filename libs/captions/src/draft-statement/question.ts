@@ -19,6 +19,8 @@ export const noteQuestion = (draft: Draft, breath: Breath): void => {
       asked: true,
     }));
     // "Wipers and horn?"
+    const kinds = new Set(state.entries.flatMap(({ subjects }) => subjects.map(({ items }) => items[0])));
+    state.isStale ||= named.every(({ subjects }) => subjects.every(({ items }) => !kinds.has(items[0])));
     const isListed = breath.piece.join !== "start" && state.asked !== undefined && state.open;
     state.entries = isListed ? [...state.entries, ...named] : named;
     noteWhole(draft, state.entries);

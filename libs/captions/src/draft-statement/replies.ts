@@ -2,7 +2,7 @@ import type { Breath } from "./breath.ts";
 
 /** The whole of what was asked. */
 export const ALL_OF_THEM =
-  /^(?:all|all of (?:them|it)|every one|every one of them|both|both of them|they all do|they do)$/u;
+  /^(?:all|all of (?:them|it|em)|every (?:single )?one|every (?:single )?one of (?:them|em)|the lot|the whole lot|both|both of them|they all do|they do)$/u;
 
 const WHO = "(?:it|they|(?:this|that) (?:one|car)|mine|ours|[a-z]+ s|she|he|that|this|both|you|i|we|there)";
 const DOES = "(?:is|s|has|does|do|are|have|will|did|was|were|had|can|should)";
@@ -25,7 +25,7 @@ const NOT_ANY =
   "(?:none|nothing|not|never)(?: (?:a bit|any|at all|whatsoever|one|a thing|once|really|yet|to my knowledge|with me|in my time|in our time|under me|lately|recently|anymore|any more|a drop|a trace|a chance))?";
 const NO = new RegExp(
   `^(?:(?:no|oh|well|god|certainly|definitely|absolutely|of course) ?)*` +
-    `(?:no|no way|not me|${NOT_ANY}|not that (?:i|we) (?:can see|know of|know|have seen|have noticed|have found|am aware of|could see|could find|recall)|not as far as (?:i|we) know|not since (?:i|we) (?:have )?(?:had|owned|bought|got) it|` +
+    `(?:no|no way|not me|${NOT_ANY}|(?:not|none|nothing) that (?:i|we) (?:can see|know of|know|have seen|have noticed|have found|am aware of|could see|could find|recall)|not as far as (?:i|we) know|not since (?:i|we) (?:have )?(?:had|owned|bought|got) it|` +
     `(?:never|hardly ever) (?:has|did|does|have|will)(?: been)?|` +
     `${WHO}? ?${DOES} not(?: any| one| so)?|(?:i|we) (?:do|would) not (?:think|believe|reckon) so|` +
     `there (?:is|s|are) (?:none|no|not any)|(?:i|we) (?:have )?(?:not )?(?:seen|found|see|find|had) (?:none|not any)|(?:i|we) (?:have|did) not (?:seen|found|see|find|noticed|notice) (?:any|one|it)|far from it|i wish)$`,
@@ -55,9 +55,16 @@ const ONLY_YES =
 
 /**
  * The words that were asked, as an answer leaves them. A no to "it doesn't leak?" still is that it does not, and so is a bare yes; "it
- * does" is that it does.
+ * does" is that it does. A no to "no liens?" is that there are none.
+ *
+ * @param denies whether a word denies by itself
  */
-export const askedAs = (words: Breath["words"], reply: "yes" | "no", text: string): Breath["words"] =>
+export const askedAs = (
+  words: Breath["words"],
+  reply: "yes" | "no",
+  text: string,
+  denies: (word: Breath["words"][number]) => boolean,
+): Breath["words"] =>
   reply === "yes" && ONLY_YES.test(text)
     ? words
-    : words.map((word) => ({ ...word, negated: reply === "no" }));
+    : words.map((word) => ({ ...word, negated: (reply === "no") !== denies(word) }));

@@ -38,12 +38,18 @@ export const saidTo = (
     bare: isBare(draft, entry, item),
     noSubject: entry?.none === true && isFirst,
     has: breath.has && isFirst,
-    yesOrNo: isFirst || entry === undefined ? breath.yesOrNo : undefined,
+    yesOrNo: isFirst || entry === undefined || areAllWorking(draft, entry) ? breath.yesOrNo : undefined,
     text: breath.text,
     ofPaint: draft.state.paint || /\b(?:paint|finish)\b/u.test(breath.text),
     year: draft.context.year,
   };
 };
+
+/** "Gauges?" "Every one of them": a name for several that all work or do not. */
+const areAllWorking = ({ items }: Draft, { subjects }: Entry): boolean =>
+  subjects.every(
+    (one) => one.items.length > 1 && one.items.every((id) => items.get(id)?.answer === "working"),
+  );
 
 /** A number without a unit has the one of the number said before it of the same item. */
 export const withUnit = (draft: Draft, number: SaidNumber, item: Item): SaidNumber => {

@@ -20,7 +20,10 @@ export const noteSide = (draft: Draft, { piece }: Breath): void => {
   // "Round the back, …", "starting at the front, …"
   const isScene = piece.mentions.length > 0 && piece.mentions.every(({ is }) => is === "side");
   for (const mention of piece.mentions) {
-    if (mention.is === "subject" && mention.subjects.some(({ id }) => /^trunk(?:-lid)?$/u.test(id)))
+    if (
+      mention.is === "subject" &&
+      mention.subjects.some(({ id }) => /^trunk(?:-lid|-floor|-lining)?$/u.test(id))
+    )
       draft.state.trunkAt = mention.from;
     if (mention.is !== "side") continue;
     for (const add of mention.adds) {

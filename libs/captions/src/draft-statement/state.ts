@@ -37,6 +37,8 @@ export type State = {
   /** The part was led to from what was said of it: "a dent in the roof". */
   wasLed: boolean;
   asked: Breath | undefined;
+  /** What was said last was said of a part of another kind than the one that was asked for since. */
+  isStale: boolean;
   /** What was asked is what was told of the model, and "they do" is said of the model too. */
   askedOfModel: boolean;
   /** The last that was named as a whole, of which a part may be spoken of: all dials, all lamps. */
@@ -83,6 +85,7 @@ export const atFirst = (): State => ({
   carried: false,
   wasLed: false,
   asked: undefined,
+  isStale: false,
   askedOfModel: false,
   whole: undefined,
   query: undefined,

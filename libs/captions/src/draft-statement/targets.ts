@@ -199,7 +199,15 @@ export class Targets {
     if (subject.id === "fender" && entry.sides.adds.includes("rear"))
       return compiled.subjects.get("quarter") ?? subject;
     const isInTrunk = this.talk.inView().trunkAt + IN_TRUNK > breath.piece.from;
-    if (subject.id === "floors" && isInTrunk && !entry.plural && entry.sides.adds.length === 0)
+    if (
+      subject.id === "floors" &&
+      isInTrunk &&
+      !entry.plural &&
+      entry.sides.adds.every((add) => add === "left" || add === "right")
+    )
+      return compiled.subjects.get("trunk-floor") ?? subject;
+    const isLastFloor = breath.entries.length === 0 && entry.from <= this.talk.inView().lastAt;
+    if (subject.id === "floors" && isLastFloor && this.talk.wasLast("trunk.floor"))
       return compiled.subjects.get("trunk-floor") ?? subject;
     const figure = breath.numbers.find(({ unit }) => unit === undefined)?.value ?? 0;
     if (

@@ -4,7 +4,7 @@ export { isLore } from "./lore.ts";
 
 /** Another car, a time long past, a saying: the whole sentence claims nothing of this car. */
 const ELSEWHERE =
-  /\b(?:(?:i|we|he|she|they|brother|father|dad|uncle|friend|neighbor|buddy|fellow|wife|cousin)(?: also)? (?:had|owned|sold|bought|drove|own|have|restored) (?:a |an |the )?(?:one|another|lovely one|same|couple of these|few of these|these)|just like (?:it|this one)|one like (?:this|it)|one of these|when i was|i remember (?:when|my|a|one|back|driving|riding|being|seeing|him|her|the (?:day|time|first))|you know what they say|most of these|these car|friend s|like this in|his had|hers had|sold for|went for|back in the day|unlike the|the other car|my other|another car|on the last one|last one we had|we had a|sister car)\b/u;
+  /\b(?:(?:i|we|he|she|they|brother|father|dad|uncle|friend|neighbor|buddy|fellow|wife|cousin)(?: also)? (?:had|owned|sold|bought|drove|own|have|restored) (?:a |an |the )?(?:one(?! (?:[a-z]+ty\b|[a-z]+teen|hundred|oh|ten|eleven|twelve|\d|key|set|spare|patch|dent|chip|crack))|another|lovely one|same|couple of these|few of these|these)|just like (?:it|this one)|one like (?:this|it)|one of these|when i was|i remember (?:when|my|a|one|back|driving|riding|being|seeing|him|her|the (?:day|time|first))|you know what they say|most of these|these car|friend s|like this in|his had|hers had|sold for|went for|back in the day|unlike the|the other car|my other|another car|on the last one|last one we had|we had a|sister car)\b/u;
 
 /** Money and trade: not a claim about the car. */
 const MONEY =

@@ -19,6 +19,21 @@ const namesModel = (text: string, tokens: readonly RepairedToken[], from: number
   return false;
 };
 
+const TROUBLES =
+  /^(?:rot|rust|crack|split|silt|seize|delaminate|perish|warp|corrode|sag|fade|fail|bubble|wear|rattle|stick|jam)$/u;
+const DETERMINED =
+  /^(?:the|this|that|these|those|my|his|her|its|our|your|both|all|some|two|four|each|every|and|but)$/u;
+
+/** "Door skins rot along the bottom": parts by their plural with no article are those of the model. */
+const arePartsOfModel = (tokens: readonly RepairedToken[], from: number, to: number): boolean => {
+  if (DETERMINED.test(tokens[from]?.stem ?? "")) return false;
+  for (let at = from; at < Math.min(to - 1, from + MOST_NAME); at += 1)
+    if (tokens[at]?.plural === true)
+      return tokens[at + 1]?.plural === false && TROUBLES.test(tokens[at + 1]?.stem ?? "") && at + 2 < to;
+  return false;
+};
+const MOST_NAME = 3;
+
 const stems = (tokens: readonly RepairedToken[], from: number, to: number): string =>
   tokens
     .slice(from, to)
@@ -31,4 +46,6 @@ const stems = (tokens: readonly RepairedToken[], from: number, to: number): stri
  * @param text the words as they were written, for names
  */
 export const isLore = (text: string, tokens: readonly RepairedToken[], from: number, to: number): boolean =>
-  OF_THE_MODEL.test(stems(tokens, from, to)) || namesModel(text, tokens, from, to);
+  OF_THE_MODEL.test(stems(tokens, from, to)) ||
+  namesModel(text, tokens, from, to) ||
+  arePartsOfModel(tokens, from, to);

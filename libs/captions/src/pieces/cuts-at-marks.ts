@@ -78,7 +78,8 @@ export const cutAt = (
   const word = WORDS.get(stem);
   if (
     stem === "so" &&
-    /^(?:is|are|do|does|has|have|that|far|on|much|many)$/u.test(tokens[at + 1]?.stem ?? "")
+    (/^(?:is|are|do|does|has|have|that|far|on|much|many)$/u.test(tokens[at + 1]?.stem ?? "") ||
+      /^(?:is|are|s|was|were|not|look|feel|run)$/u.test(tokens[at - 1]?.stem ?? ""))
   )
     return undefined;
   return word === undefined ? undefined : { at, skip: 1, join: word };

@@ -1,6 +1,7 @@
 import type { Mention } from "@evenhand/lexicon/find-mentions";
 import type { RepairedToken } from "@evenhand/lexicon/repair";
 import { isOver } from "../spans/index.ts";
+import { NOT_MEANT } from "./not-meant.ts";
 
 /** Words that only say where: "below the trim strip" speaks of no trim strip. */
 const WHERE = new Set([
@@ -39,54 +40,6 @@ const isDripUnder = (tokens: readonly RepairedToken[], from: number): boolean =>
     /^(?:drip|leak|puddle|spot|weep|seep|drop|oil|stain|damp|wet)$/u.test(tokens[at - 1]?.stem ?? "")
   );
 };
-
-type Rule = { readonly subject: RegExp; readonly before?: RegExp; readonly after?: RegExp };
-
-/** Words that name a part elsewhere and none where these words stand beside them. */
-const NOT_MEANT: readonly Rule[] = [
-  { subject: /^idle$/u, before: /^at$/u },
-  { subject: /^cold-start$/u, before: /^(?:you|to|i|we|let|can|will|us|first)$/u },
-  { subject: /^wheels$/u, before: /^at$/u },
-  { subject: /^cold-start$/u, after: /^(?:with|at|from|by)$/u },
-  { subject: /^(?:fuel|leak-fuel)$/u, before: /^(?:of|smells)$/u },
-  {
-    subject: /^lamps$/u,
-    after: /^(?:blue|green|gray|red|surface|rust|wear|scratch|pitting|weep|seep|dent|tick)$/u,
-  },
-  { subject: /^gauges$/u, before: /^(?:on|by|my)$/u },
-  { subject: /^door-seals$/u, before: /^(?:is|are)$/u },
-  { subject: /^air-conditioning$/u, before: /^(?:in|of|by|fresh)$/u },
-  { subject: /^registration$/u, after: /^(?:welded|let|riveted|over)$/u },
-  { subject: /^hood$/u, before: /^(?:pop|open|lift|raise|shut|close)$/u },
-  { subject: /^tire-size$/u, before: /^full$/u },
-  { subject: /^top$/u, before: /^(?:at|along|across|toward|from|near)$/u },
-  { subject: /^mirrors$/u, before: /^(?:like|as)$/u },
-  { subject: /^(?:quarter|door|all-panels)$/u, after: /^(?:gap|fit)$/u },
-  { subject: /^quarter$/u, before: /^(?:of|size)$/u, after: /^[.,;]$/u },
-  { subject: /^tank$/u, before: /^(?:top|header|expansion|overflow)$/u },
-  { subject: /^stop-lamp$/u, before: /^at$/u },
-  { subject: /^first-color$/u, before: /^in$/u },
-  { subject: /^tracking$/u, after: /^(?:device)$/u },
-  { subject: /^glass$/u, before: /^(?:is|are|real|proper|actual)$/u },
-  {
-    subject: /^oil$/u,
-    after: /^(?:spot|stain|mark|drip|patch|puddle|slick|change|filter|cap|leak|seep|weep)$/u,
-  },
-  { subject: /^gearbox-kind$/u, before: /^(?:all|both|every|on)$/u },
-  {
-    subject: /^door$/u,
-    before: /^(?:two|three|four|five|2|3|4|5|-)$/u,
-    after: /^(?:wagon|sedan|coupe|car|saloon|estate|hatchback|hardtop|model|version)$/u,
-  },
-  { subject: /^springs$/u, before: /^(?:in|last|this|every|since|next|until)$/u },
-  { subject: /^latches$/u, before: /^(?:one|they|it|both|do|does|all|to|not|and)$/u },
-  { subject: /^locks$/u, before: /^(?:not|to|does|will|it|they)$/u },
-  { subject: /^water$/u, after: /^(?!\?$)/u },
-  { subject: /^oil$/u, before: /^(?:of|weep|leak|drip|burn|some|use|lose|bit|no|any)$/u },
-  { subject: /^axle$/u, after: /^(?:pinion)$/u },
-  { subject: /^engine$/u, before: /^(?:with|while)$/u, after: /^(?:running|on|off|idling|turned|ticking)$/u },
-  { subject: /^blower$/u, after: /^(?:belt|blade|clutch|shroud)$/u },
-];
 
 const notMeant = (
   tokens: readonly RepairedToken[],
@@ -139,6 +92,8 @@ const isNoPlace = (
     .some((one) => one.is === "subject" && one.from === mention.to);
   if (isOfPart && stem === "left") return false;
   const after = tokens[mention.to]?.stem ?? "";
+  // "Rust at the rear edge": where on the panel.
+  if (/^(?:front|rear)$/u.test(stem) && /^(?:edge|lip|half|face)$/u.test(after)) return true;
   if (stem === "behind") return /^(?:the|a|an|that|my|it|both|each|your|those)$/u.test(after);
   if (stem === "right")
     return (
@@ -171,6 +126,7 @@ const isAct = (tokens: readonly RepairedToken[], { from, to }: Mention): boolean
     (/^(?:lock|hold|turn|play|light|crank|fold|lift)$/u.test(stem) &&
       /^(?:the|a|an|of|no|any|on|around)$/u.test(before)) ||
     (stem === "close" && /^(?:to|by|up|enough|look)$/u.test(after)) ||
+    (/^(?:turn|wind|crank|lock|read|play)$/u.test(stem) && /^(?:it|them|that)$/u.test(after)) ||
     (/^(?:open|shut|close|light)$/u.test(stem) &&
       /^(?:is|are|was|were|an|the|a|left|very|really)$/u.test(before)) ||
     (stem === "light" && !tokens[from]?.plural && !/^(?:not|all|both|up)$/u.test(before))
@@ -228,6 +184,18 @@ const isNotSaid = (tokens: readonly RepairedToken[], mention: Mention): boolean 
   // "She sounds mean": the verb, and no sound metal.
   if (stem === "sound" && tokens[mention.from]?.plural === true && mention.to === mention.from + 1)
     return true;
+  // "The good stuff", "a nice bit of road": praise of no part.
+  if (
+    mention.to === mention.from + 1 &&
+    /^(?:good|nice|lovely|great|fine|bad|beautiful|perfect|decent)$/u.test(stem ?? "") &&
+    /^(?:stuff|thing|idea|question|news|time|deal|luck|point|life|home|reason|while|look|many|friend|day|morning|evening|road|way|price|name|place|company|people|folk|guy|man|woman|weather|job|one for)$/u.test(
+      after ?? "",
+    )
+  )
+    return true;
+  if (/^work(?:ing)?$/u.test(stem ?? "") && after === "on" && mention.to === mention.from + 1) return true;
+  if (/^(?:walk|march)$/u.test(stem ?? ""))
+    return /^(?:around|you|u|through|over|back|away|round|to|up|down|past)$/u.test(after ?? "");
   if (stem === "covered" && mention.to === mention.from + 1) return /^(?:with|in|by)$/u.test(after ?? "");
   if (/^drip$/u.test(stem ?? "")) {
     if (/^(?:tray|pan|rail|channel|mat|tin)$/u.test(after ?? "")) return true;

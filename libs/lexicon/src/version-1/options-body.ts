@@ -21,7 +21,7 @@ const PUMP = {
 /** Body, trunk, interior and electrics: what each option is called when it is spoken of, beside the sheet's own words. No source: the trade's own words. */
 export const bodyOptions: readonly OptionWords[] = [
   ...of("electrics.heat", {
-    yes: "hot; toasty; warm; blow hot; blow warm; gets warm; lovely and warm; nice and warm",
+    yes: "hot; toasty; warm; blow hot; blow warm; gets warm; lovely and warm; nice and warm; roasting; boiling; like an oven; like a furnace",
     no: "cold; lukewarm; stays cold; blow cold; never gets warm; barely warm",
   }),
   ...of("electrics.horn", { yes: "loud; loud and clear; honk; beep; blow; sound", no: "silent; croak" }),
@@ -76,9 +76,9 @@ export const bodyOptions: readonly OptionWords[] = [
   ...of("body.paint-history", {
     original:
       "original paint; original; factory paint; first paint; paint it came with; factory finish; paint is original; untouched paint; paint is all original; never painted; never resprayed; never repainted; single stage original",
-    blended: "blended; blended in; partly painted; blown in",
+    blended: "blended; blended in; partly painted; blown in; been touched up",
     refinished:
-      "refinished; had a respray; been resprayed; been painted; done in; color change; been sprayed; had paint; resprayed; repainted; respray; repaint; painted; been painted; had paint; new paint; paint work done; paint work; pain work done; fresh paint; redone paint; older respray; had some paint; repaint done",
+      "refinished; had a respray; been resprayed; been painted; done in; color change; been sprayed; had paint; resprayed; repainted; respray; repaint; painted; been painted; had paint; new paint; paint work done; paint work; pain work done; fresh paint; redone paint; older respray; had some paint; repaint done; painting is made new; paint is made new; painted again",
     repaired:
       "repaired and painted; repaired; been repaired; repair done; repaired and refinished; bodywork done; body work done",
   }),

@@ -80,7 +80,7 @@ export const roadOptions: readonly OptionWords[] = [
   ),
   ...of("road.cold-start", {
     "at-once":
-      "fine; no trouble; no problem; no issue; right up; straight up; good; nicely; perfectly; immediate; instant; no drama; no fuss",
+      "fine; no trouble; no problem; no issue; right up; straight up; good; nicely; perfectly; immediate; instant; no drama; no fuss; on the button; on the key; first time; first turn; half a turn; first crank; first go; at the first; at first; quarter turn",
     "several-tries":
       "reluctant; reluctantly; takes a bit; a bit of a pig; need a few goes; a pain; difficult; struggles; fussy; does not like it",
     "within-ten-seconds":
@@ -112,7 +112,7 @@ export const roadOptions: readonly OptionWords[] = [
       none: "no smoke; not smoke; does not smoke; smoke free; none; no smoke at all; not a puff; no smoke out the back; no smoke out of the back; does not burn oil; burns no oil; clean tailpipe; does not smoke at all; nothing; doesn t blow smoke",
       vapor: "white vapor; steam that clears; a bit of steam; steam; condensation",
       white: "white smoke; white",
-      blue: "blue smoke; blue; smokes blue; smokes a little blue; puff of blue; burns oil; oil smoke; bluish",
+      blue: "blue smoke; blue; smokes blue; smokes a little blue; puff of blue; burns oil; oil smoke; bluish; burn any oil; burning any oil; burning oil; use any oil",
       black: "black smoke; black; runs rich; rich",
     },
     true,

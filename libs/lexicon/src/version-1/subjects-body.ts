@@ -62,7 +62,7 @@ export const bodySubjects: readonly Subject[] = [
   subject(
     "all-panels",
     PANEL,
-    "paint; paintwork; whole car; entire car; whole thing; whole body; whole lot; complete car; every panel; all the panels; body panel; panel; bodywork",
+    "paint; paintwork; painting; whole car; entire car; whole thing; whole body; whole lot; complete car; every panel; all the panels; body panel; panel; bodywork",
   ),
   subject("cowl-water", ["body.cowl-water"], "cowl; plenum; scuttle; cowl drain; plenum drain"),
   subject(
@@ -131,7 +131,7 @@ export const bodySubjects: readonly Subject[] = [
   subject(
     "windshield",
     ["brightwork.glass-faults", "brightwork.glass-date"],
-    "windshield; windscreen; screen; front screen; front windscreen/windshield",
+    "windshield; windscreen; screen; front screen; front windscreen/windshield; front glass; glass of front; glass in front",
     "windshield",
   ),
   subject(

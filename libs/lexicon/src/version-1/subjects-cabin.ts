@@ -49,7 +49,11 @@ export const cabinSubjects: readonly Subject[] = [
   ),
   subject("seat-adjusters", ["interior.seat-adjusters"], "seat track/runner/adjuster"),
   subject("interior", ["interior.trim-history"], "interior; interior trim; upholstery pattern; trim"),
-  subject("carpet", ["interior.carpet"], "carpet; carpeting; floor mat; rubber mat"),
+  subject(
+    "carpet",
+    ["interior.carpet"],
+    "carpet; carpeting; tapestry (of the floor); floor covering; tapestry on the floor; floor mat; rubber mat",
+  ),
   subject(
     "headliner",
     ["interior.headliner"],

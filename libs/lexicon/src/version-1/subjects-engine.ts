@@ -47,7 +47,7 @@ export const engineSubjects: readonly Subject[] = [
   subject(
     "hoses",
     ["engine.hoses"],
-    "hose; radiator hose; heater hose; coolant hose; rear hose; top hose; bottom hose",
+    "hose; water hose/tube/pipe; radiator hose; heater hose; coolant hose; rear hose; top hose; bottom hose",
   ),
   subject("radiator", ["engine.radiator"], "radiator; rad; water cooler"),
   subject(
@@ -219,7 +219,7 @@ export const engineSubjects: readonly Subject[] = [
   subject(
     "service-book",
     ["identity.service-book"],
-    "service book; service record; service history; history file; history folder; bit of history; some history; history in the; good history; paper history; service file; full history; maintenance record; maintenance history; book of service; service record book",
+    "service book; service record; service history; history file; history folder; bit of history; some history; history in the; good history; paper history; service file; full history; maintenance record; maintenance history; book of service; service record book; book with the stamp; book with stamp; stamped book; book of stamp",
   ),
   subject(
     "registration",

@@ -54,7 +54,7 @@ export const underSubjects: readonly Subject[] = [
   subject(
     "outer-wheelhouses",
     ["underbody.outer-wheelhouses"],
-    "outer wheelhouse; outer wheel arch; wheel arch; wheelhouse; wheel housing",
+    "outer wheelhouse; outer wheel arch; arch; wheel arch; wheelhouse; wheel housing",
   ),
   subject("jacking-damage", ["underbody.jacking-damage"], "jacking damage"),
   subject(
@@ -101,7 +101,7 @@ export const underSubjects: readonly Subject[] = [
   ),
   leak(
     "gearbox",
-    "gearbox; gear box; transmission; transmission pan; transmission seal; trans pan; gearbox seal; transmission tail seal; trans; tranny; box",
+    "gearbox; gear box; box of speed/gear; speed box; transmission; transmission pan; transmission seal; trans pan; gearbox seal; transmission tail seal; trans; tranny; box",
     "gearbox",
     ["identity.originality", "driveline.gearbox-fluid", "identity.gearbox-kind"],
   ),
