@@ -1,5 +1,5 @@
 import { fileURLToPath } from "node:url";
-import type { BrowserContextOptions, Locator, Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 import { expect, test } from "vitest";
 import {
   calendarBody,
@@ -35,16 +35,25 @@ const service = useService({ clock });
 const browser = useBrowser();
 const car = "1958 Uthwick Alder";
 
-/** The page of a person at the hour the service has. */
-const pageOf = (person: Person, options: BrowserContextOptions = desk): Promise<Page> =>
-  openPage(browser(), person, options, clock.now());
+const pages = new Map<Person, Page>();
 
-/** Does something on a page of somebody's own, which is closed afterwards. */
+/** The page of a person at the hour the service has: everybody keeps their browser from day to day. */
+async function pageOf(person: Person): Promise<Page> {
+  const known = pages.get(person);
+  if (known !== undefined) {
+    await known.clock.setSystemTime(clock.now());
+    return known;
+  }
+  const page = await openPage(browser(), person, desk, clock.now());
+  pages.set(person, page);
+  return page;
+}
+
+/** Does something on a page of somebody's own. */
 async function as(person: Person, address: string, does: (page: Page) => Promise<void>): Promise<void> {
   const page = await pageOf(person);
   await page.goto(address);
   await does(page);
-  await page.context().close();
 }
 
 /** The operator admits an inspector who applied. */
@@ -151,7 +160,6 @@ async function bookLook({ buyer, inspector, dealer }: World, vehicle: string): P
   await page.getByRole("button", { name: "Request it" }).click();
   await page.getByText(/is asked and answers by/).waitFor();
   const id = new URL(page.url()).pathname.split("/").at(-1) ?? "";
-  await page.context().close();
   await move(service(), inspector, "appointments.accept", id, { independent: true });
   const { plan } = await dealer.does("appointments.get", { path: { id } });
   const permissions = plan.toAllow.map((each) => ({ ...each, allowed: true }));
