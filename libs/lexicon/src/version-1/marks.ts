@@ -10,6 +10,8 @@ export type Marks = {
   readonly otherFigure: Readonly<Record<string, readonly string[]>>;
   /** Words one of which stands in what answers an item by a text of its own; a sentence of a test is none. */
   readonly codeWords: Readonly<Record<string, RegExp>>;
+  /** What is asked again once the car was driven. */
+  readonly afterDrive: Readonly<Record<string, string>>;
 };
 
 export const marks: Marks = {
@@ -42,4 +44,5 @@ export const marks: Marks = {
     "identity.gearbox-kind":
       /\b(?:manual|auto\w*|\d[- ]?speed|(?:three|four|five|six)[- ]?speed|overdrive|pre-?selector)\b/iu,
   },
+  afterDrive: { "driveline.leaks-before": "driveline.leaks-after" },
 };

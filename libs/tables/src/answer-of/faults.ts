@@ -114,7 +114,9 @@ export const faultsOf = (asked: Asked): Answered => {
   if (asking !== undefined) return asking;
   const noted = foundIn(asked, note);
   const says = value.outcome?.says;
-  if (says === "good" || says === "yes") return answered(none, noted.found.length === 0);
+  if ((says === "good" || says === "yes") && noted.found.length > 0)
+    return answered({ kind: "faults", found: noted.found, denied: [] }, false);
+  if (says === "good" || says === "yes") return answered(none);
   if (says === "bad" || says === "partly") {
     if (noted.found.length > 0) return answered({ kind: "faults", found: noted.found, denied: [] });
     return unanswered("bad-but-not-how");

@@ -12,7 +12,7 @@ const scaleOf = (id: string, name: string, grades: readonly string[]): GradeScal
 });
 
 /** What people mean who write a grade and give no scale, worst first. No source: common practice. */
-const WORDS = scaleOf("words", "poor to excellent", ["poor", "fair", "good", "excellent"]);
+export const WORDS = scaleOf("words", "poor to excellent", ["poor", "fair", "good", "excellent"]);
 const LETTERS = scaleOf("letters", "F to A", ["f", "d", "c", "b", "a"]);
 
 /** Grades are kept under ids of letters and digits. */

@@ -184,6 +184,10 @@ export const writtenOptions: readonly WrittenOption[] = [
     worn: "worn; play; shot; loose",
     missing: "missing; gone",
   }),
+  ...of("steering.tie-rod-ends", {
+    loose: "play; has play; worn; slack; loose",
+    slight: "slight play; little play",
+  }),
   ...of("steering.dampers", {
     dry: "dry; good; ok; no leak; firm",
     film: "film; misting; damp; sweat",

@@ -134,7 +134,7 @@ const restOf = (part: string): PlacedValue | undefined => {
 };
 
 /** A part's words that may name something: without figures but those of engine speed, words of condition, and single letters. */
-const wordsOf = (part: string): string => {
+export const wordsOf = (part: string): string => {
   const named = sensedIn(part)
     .filter(({ senses }) => !senses.every((sense) => "working" in sense && sense.working === "yes"))
     .reduceRight((text, { start, end }) => `${text.slice(0, start)} ${text.slice(end)}`, part);

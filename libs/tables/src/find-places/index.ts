@@ -4,6 +4,13 @@ import type { Item, PositionSet, Sheet } from "@evenhand/shared/sheet";
 import { labelOf } from "../label/index.ts";
 import type { Label, PlaceWord } from "../label/index.ts";
 
+/** What places are found by: those of the item's own name, and the car's form or on which side its wheel is. */
+type PlaceContext = {
+  readonly at?: readonly string[] | undefined;
+  readonly form?: VehicleForm | undefined;
+  readonly rightHandDrive?: boolean | undefined;
+};
+
 /** Where an item is meant: its positions, and how it was said. */
 export type Places = {
   readonly positions: readonly string[];
@@ -180,7 +187,7 @@ export const placesOf = (
   sheet: Sheet,
   item: Item,
   labels: readonly Label[],
-  context: { readonly at?: readonly string[] | undefined; readonly form?: VehicleForm | undefined },
+  context: PlaceContext,
 ): Places => {
   if (item.positions === undefined) return { positions: [""], how: "said" };
   const set = sheet.positionSets.find(({ id }) => id === item.positions);
@@ -217,12 +224,12 @@ const namedPlaces = (
   item: Item,
   set: PositionSet,
   labels: readonly Label[],
-  { at, form }: { readonly at?: readonly string[] | undefined; readonly form?: VehicleForm | undefined },
+  { at, form, rightHandDrive }: PlaceContext,
 ): Places => {
   const applicable = form === undefined ? undefined : new Set(positionsOf(set, form));
   const all = positionsOfSet(sheet, set.id).filter(({ id }) => applicable?.has(id) !== false);
   const own = at === undefined ? all : all.filter(({ id }) => at.includes(id));
-  const said = sidesSaid(labels, form?.leftHandDrive ?? true);
+  const said = sidesSaid(labels, form?.leftHandDrive ?? rightHandDrive !== true);
   const allowed = (own.length === 0 ? all : own).filter((position) => isAllowed(position, said));
   const stems = withOthers(labels);
   const fits = allowed.map((position) =>

@@ -60,6 +60,8 @@ const TICKED = /^[✓✔☑√✅✗✘☒❌]$/;
 
 const headsColumns = (texts: readonly string[]): boolean => {
   if (texts.some((text) => TICKED.test(text.trim()))) return false;
+  // `Horn | A | works` is a row with its grade.
+  if (texts.length <= 3 && texts.filter((text) => /^[A-F]$/.test(text.trim())).length === 1) return false;
   const roles = headingsOf(texts);
   if (
     countsUp(texts) &&
@@ -82,12 +84,23 @@ const headsColumns = (texts: readonly string[]): boolean => {
   )
     return true;
   if (ats >= 2 && known >= texts.length - 1 && distinctAts(texts) && ticks.size === 0) return true;
+  if (arePaired(texts) && known >= texts.length - 1) return true;
   if (spots >= 2 && known >= texts.length - 1) return true;
   if (opensList(texts)) return true;
   if (strong >= 2) return !texts.some((text, at) => roles[at] === undefined && isValueWord(text));
   if (strong >= 1 && ticks.size >= 1) return true;
   return strong >= 1 && texts.length >= 2 && firstHeads(texts, roles);
 };
+
+/** `Cold | Hot`, `Before road | After road`: the two ends of one. */
+const PAIRS: readonly (readonly [RegExp, RegExp])[] = [
+  [/^cold$/i, /^(?:hot|warm)$/i],
+  [/^dry$/i, /^wet$/i],
+  [/^before\b/i, /^after\b/i],
+];
+
+const arePaired = (texts: readonly string[]): boolean =>
+  PAIRS.some((pair) => pair.every((word) => texts.filter((text) => word.test(text.trim())).length === 1));
 
 /** `Lamp: | Headlamp L | Headlamp R | Stop L`: a name with a colon over names. */
 const opensList = ([first = "", ...rest]: readonly string[]): boolean =>

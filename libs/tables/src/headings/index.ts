@@ -6,7 +6,8 @@ import { isPlaceOnly, labelOf } from "../label/index.ts";
 import { findUnit } from "../unit-words/index.ts";
 
 /** What a heading says of the column under it. */
-export type HeadingRole = "label" | "place" | "value" | "unit" | "note" | "ignored" | "tick" | "at" | "spot";
+export type HeadingRole =
+  "when" | "label" | "place" | "value" | "unit" | "note" | "ignored" | "tick" | "at" | "spot";
 
 export type Heading = {
   readonly role: HeadingRole;
@@ -32,11 +33,11 @@ const WORDS: readonly (readonly [role: HeadingRole, words: string])[] = [
   ["unit", "unit;units;uom;unit of measure"],
   [
     "note",
-    "note;notes;comment;comments;remark;remarks;detail;details;observation;observations;action;explanation;further notes;inspector notes;inspector's notes;comments / action;notes / action;issue;issues found;what;memo;additional comments;what was seen;seen;what we found;what i found;what i saw;what was found;i found;description;in words;found on inspection;description of defect;defect description;faults found;further information;info;recommendation;recommendations;notes/comments;comments/notes",
+    "note;notes;comment;comments;remark;remarks;detail;details;observation;observations;action;explanation;further notes;inspector notes;inspector's notes;comments / action;notes / action;issue;issues found;what;memo;additional comments;what was seen;seen;what we found;what i found;what i saw;what was found;i found;description;in words;found on inspection;description of defect;defect description;faults found;further information;info;recommendation;recommendations;notes/comments;comments/notes;deviation;deviations;defect;defects;fault;faults;fault found;faults found;cause",
   ],
   [
     "ignored",
-    "no;no.;nr;nr.;#;ref;id;date;when;price;cost;est;est.;est cost;estimate;photo;photos;pic;picture;avg;average;mean;total;limit;limits;spec;specification;spec.;standard;min spec;max spec;tolerance;initials;by;inspector;severity;priority;hours;labor;labour;allowed;nominal;weight;time;line;seq;min;max allowed;page;code no",
+    "no;no.;nr;nr.;#;ref;id;date;when;price;cost;est;est.;est cost;estimate;photo;photos;pic;picture;avg;average;mean;total;limit;limits;spec;specification;spec.;standard;min spec;max spec;tolerance;initials;by;inspector;severity;priority;hours;labor;labour;allowed;nominal;weight;time;line;seq;min;max allowed;measure;remedy;cure;rectification;page;code no",
   ],
   [
     "spot",
@@ -108,6 +109,13 @@ export const headingsOf = (texts: readonly string[]): (Heading | undefined)[] =>
   );
 };
 
+/** `Test point`, `Inspection object`: what heads a column of names, whatever stands before. */
+const NAMES_LABEL = /^[a-z]+ (?:points?|items?|parts?|components?|objects?|features?|elements?)$/;
+
+/** When or how it was read: before a drive and after it, cold and hot. */
+const WHEN =
+  /^(?:cold|hot|warm|dry|wet|(?:before|after)(?: (?:the )?(?:road|road test|drive|test drive|run|test|warm[- ]?up))?)$/;
+
 /** `Rating 1-4`, `Grade A-E`, `Score /10`. */
 const SCALE = /\s+(?:\d\s*(?:-|–|to)\s*\d{1,2}|[a-f]\s*(?:-|–|to)\s*[a-f]|\/\s*\d{1,2}|out of \d{1,2})$/;
 
@@ -125,11 +133,13 @@ export const headingOf = (text: string): Heading | undefined => {
   if (isCylinder(text)) return { role: "at" };
   const tick = tickOf(text);
   if (tick !== undefined && !byWord.has(word)) return tick;
+  if (WHEN.test(word)) return { role: "when" };
   const role =
     (LETTERS.test(word) ? ("value" as const) : undefined) ??
     byWord.get(word) ??
     byWord.get(word.replace(/\s*[([].*[)\]]\s*$/, "")) ??
-    byWord.get(word.replace(SCALE, ""));
+    byWord.get(word.replace(SCALE, "")) ??
+    (NAMES_LABEL.test(word) ? ("label" as const) : undefined);
   if (role !== undefined) return { role };
   if (tick !== undefined) return tick;
   if (text.trim().length > 1 && findUnit(text) !== undefined) return { role: "value" };

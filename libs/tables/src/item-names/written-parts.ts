@@ -3,7 +3,10 @@ import type { Written } from "./name.ts";
 
 /** Names of leaks, structure, cabin, road test, engine and running gear. */
 export const writtenParts: readonly Written[] = [
-  name("oil leak; fluid leak; engine leak; leak; engine oil leak; oil leak gasket", "driveline.leaks-before"),
+  name(
+    "oil leakage; leakage; fluid leakage; oil leak; fluid leak; engine leak; leak; engine oil leak; oil leak gasket",
+    "driveline.leaks-before",
+  ),
   name(
     "oil pan; pan gasket; sump gasket; oil leak pan gasket; sump; oil leak sump; oil pan leak",
     "driveline.leaks-before",
@@ -147,7 +150,7 @@ export const writtenParts: readonly Written[] = [
   name("leaf spring; spring; coil spring; coil", "steering.springs"),
   name("leaf spring shackle; spring hanger; shackle; spring mount", "underbody.spring-hangers"),
   name(
-    "propshaft uj; uj; universal joint; u joint; propshaft joint; driveshaft joint",
+    "cardan joint; cardan shaft joint; propshaft uj; uj; universal joint; u joint; propshaft joint; driveshaft joint",
     "driveline.joint-play",
   ),
   name("engine mount; engine mounting; motor mount", "driveline.mounts", "engine-left engine-right"),

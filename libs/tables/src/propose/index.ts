@@ -1,5 +1,7 @@
 import type { GradeScale } from "@evenhand/shared/report";
+import { lexiconVersion1 } from "@evenhand/lexicon/lexicon-version-1";
 import type { Item } from "@evenhand/shared/sheet";
+import { WORDS } from "../answer-of/grade.ts";
 import { answerOf } from "../answer-of/index.ts";
 import type { Places } from "../find-places/index.ts";
 import { placesOf } from "../find-places/index.ts";
@@ -12,6 +14,8 @@ import type { Claim } from "../table-claims/index.ts";
 import type { Proposal, Reading, RefusedBecause, Meant } from "./reading.ts";
 import { canBeAll, isBad, leavesOpen, withNote } from "./where.ts";
 import { fitOfRest } from "./fits.ts";
+
+const { marks } = lexiconVersion1;
 
 /** What fits nearly as well may be meant as well. */
 const CLOSE = 0.93;
@@ -39,6 +43,14 @@ const isOfParts = (item: Item, { positions }: Places, { where }: Claim): boolean
 
 const OF_BODY = /\b(?:body|bodywork|paintwork|coachwork|exterior|shell)\b/i;
 
+/** Of the driver's side of a car whose wheel may be on either somebody says which it is. */
+const ofUnknownSide = ({ where }: Claim, { form, rightHandDrive }: Reading): boolean =>
+  form === undefined &&
+  rightHandDrive === undefined &&
+  where.some(({ text }) =>
+    /(?:^|[^A-Za-z])[DP]\s?\/\s?S\b|\b(?:driver|passenger)(?:'?s)?[ -]side\b/i.test(text),
+  );
+
 type Tried =
   | { readonly ok: true; readonly meant: Meant }
   | { readonly ok: false; readonly why: RefusedBecause; readonly fit: number; readonly item: string };
@@ -58,9 +70,16 @@ const outcomeOfMark = (text: string, scale: GradeScale | undefined): Outcome | u
 
 /** A mark grades what has grades; of everything else it is no figure: what the remark says counts, and then how good the mark is. */
 const unrated = (claim: Claim, item: Item, scale: GradeScale | undefined): Claim => {
-  if ((claim.rated !== true && !isOnScale(claim.value.text, scale)) || item.answer === "grade") return claim;
+  if (
+    (claim.rated !== true && !isOnScale(claim.value.text, scale) && !isOnScale(claim.value.text, WORDS)) ||
+    item.answer === "grade"
+  )
+    return claim;
   const { numbers: _numbers, outcome: _outcome, ...value } = claim.value;
-  const outcome = outcomeOfMark(value.text, scale);
+  const outcome = outcomeOfMark(
+    value.text,
+    isOnScale(value.text, scale) ? scale : claim.rated === true ? scale : WORDS,
+  );
   const said = claim.note === "" ? undefined : readValue(claim.note, { comma: false });
   if (said !== undefined && outcome?.says !== "bad") return { ...claim, value: said };
   if (said !== undefined && said.outcome === undefined && outcome !== undefined)
@@ -104,7 +123,12 @@ const attempt = (said: Claim, candidate: Candidate, reading: Reading): Tried => 
     made.answer.kind !== "reading" &&
     made.answer.kind !== "grade" &&
     speaksAgainst(claim.note);
-  const certain = made.sure && !against && (places.how !== "some" || everywhere) && !claim.fromNote;
+  const certain =
+    made.sure &&
+    !ofUnknownSide(claim, reading) &&
+    !against &&
+    (places.how !== "some" || everywhere) &&
+    !claim.fromNote;
   const shade = (made.sure ? 1 : 0.9) * (places.how === "all" ? 0.97 : 1) * (claim.fromNote ? 0.9 : 1);
   const meant = {
     item,
@@ -131,6 +155,23 @@ const answering = (
   return found.filter(({ item }) => asked.has(item.id));
 };
 
+/** A leak `after road` is the one that is asked for after the drive. */
+const afterDrive = (candidate: Candidate, { names }: Claim, { sheet }: Reading): Candidate => {
+  const later = marks.afterDrive[candidate.item.id];
+  const item = sheet.items.find(({ id }) => id === later);
+  return item !== undefined && names.some(({ text }) => /\bafter\b/i.test(text))
+    ? { ...candidate, item }
+    : candidate;
+};
+
+/** The pressure of cold oil and a wet compression are read as well, and are none of what is asked. */
+const isOtherReading = ({ id }: Item, { names }: Claim): boolean => {
+  const [first] = names;
+  const text = (first?.text ?? "").toLowerCase();
+  const other = marks.otherFigure[id]?.some((word) => new RegExp(`\\b${word}\\b`).test(text)) === true;
+  return other || lexiconVersion1.answering.notWith[id]?.test(text) === true;
+};
+
 /** Of all names a claim may go by, the items that fit; a name of the row before one of the heading above it. */
 const candidatesOf = (claim: Claim, reading: Reading): readonly Candidate[] => {
   const best = new Map<string, Candidate>();
@@ -140,10 +181,12 @@ const candidatesOf = (claim: Claim, reading: Reading): readonly Candidate[] => {
       if (fit > (best.get(candidate.item.id)?.fit ?? 0)) best.set(candidate.item.id, { ...candidate, fit });
     }
   }
+  const named = [...best.values()].toSorted((a, b) => b.fit - a.fit);
+  if (named[0] !== undefined && isOtherReading(named[0].item, claim)) return [];
   const found = answering(
     claim,
     reading,
-    [...best.values()].toSorted((a, b) => b.fit - a.fit),
+    named.map((candidate) => afterDrive(candidate, claim, reading)),
   );
   if (claim.heading === undefined) return found;
   const headed = new Set(itemsNamed(reading.sheet, claim.heading, reading.around).map(({ item }) => item.id));
@@ -180,11 +223,14 @@ export const propose = (claim: Claim, reading: Reading): Proposal => {
     .flatMap((one) => (one.ok ? [one.meant] : []))
     .toSorted((a, b) => b.confidence - a.confidence);
   const [best, second] = meant;
+  const measured = tried.some(
+    (one) => !one.ok && one.why === "no-number" && one.fit > (best?.confidence ?? 0),
+  );
   const missed = Math.max(0, ...tried.map((one) => (one.ok ? 0 : one.fit)));
   if (best === undefined || best.confidence < LEAST_FIT || missed > enough(best) * best.confidence)
     return refusedOf(tried);
   const close = second !== undefined && second.confidence > CLOSE * best.confidence;
-  const sure = best.sure && !close && best.confidence >= 0.6;
+  const sure = best.sure && !close && !measured && best.confidence >= 0.6;
   return {
     ok: true,
     meant: [{ ...best, sure }, ...meant.slice(1)]

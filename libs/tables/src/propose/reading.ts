@@ -27,6 +27,8 @@ export type Proposal =
 export type Reading = {
   readonly sheet: Sheet;
   readonly form?: VehicleForm | undefined;
+  /** What the sheet says of the side of its wheel, where the form is not known. */
+  readonly rightHandDrive?: boolean | undefined;
   readonly faultKinds: ReadonlyMap<string, FaultKind>;
   /** Words of the headings above, and the sections they are about. */
   readonly around: readonly string[];

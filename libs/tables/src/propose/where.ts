@@ -19,7 +19,7 @@ export const isBad = (answer: Answer, item: Item, reading: Reading): boolean => 
 };
 
 const placed = (claim: Claim, candidate: Candidate, reading: Reading, more: readonly Label[]): Places => {
-  const context = { at: candidate.at, form: reading.form };
+  const context = { at: candidate.at, form: reading.form, rightHandDrive: reading.rightHandDrive };
   const places = placesOf(reading.sheet, candidate.item, [...claim.where, ...more], context);
   if (claim.except === undefined) return places;
   const excepted = new Set(

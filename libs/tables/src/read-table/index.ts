@@ -239,12 +239,26 @@ const outcomeOf = (grid: string, read: ReadRow, ended: Ended | undefined): RowOu
   const silent = refused.every(({ why }) => why === "nothing-said");
   if (read.preamble || silent)
     return { ...base, end: "note", findings, refused, note: silent ? "left-blank" : "fact" };
-  if (read.claims.every(({ fromNote }) => fromNote))
+  const unnamed = read.listed && refused.every(({ why }) => why === "no-item");
+  if (unnamed || read.claims.every(({ fromNote }) => fromNote))
     return { ...base, end: "note", findings, refused, note: "remark" };
   return { ...base, end: "refused", findings, refused };
 };
 
 const noneSettled: NonNullable<TableContext["settled"]> = new Map();
+
+/** `Lorimer 8 (RHD)`: nothing where a sheet says neither, or both. */
+const saysRightHandDrive = ({ grids }: Book): boolean | undefined => {
+  const says = (words: RegExp): boolean =>
+    grids.some(({ rows }) =>
+      rows.slice(0, HEAD_ROWS).some(({ cells }) => cells.some(({ text }) => words.test(text))),
+    );
+  const [right, left] = [says(/\bRHD\b|\bright[- ]hand drive\b/i), says(/\bLHD\b|\bleft[- ]hand drive\b/i)];
+  return right === left ? undefined : right;
+};
+
+/** Rows in which the car is named. */
+const HEAD_ROWS = 12;
 
 /**
  * Reads a file of tables as the draft of a report: headings found, columns and rows lined up with the sheet's items by the lexicon, each
@@ -258,7 +272,7 @@ export const readTable = (book: Book, sheet: Sheet, context: TableContext = {}):
   const legend = legendOf(book.grids);
   const { asked, rows } = askAll(
     book,
-    { sheet, faultKinds, form: context.form, scale: legend },
+    { sheet, faultKinds, form: context.form, scale: legend, rightHandDrive: saysRightHandDrive(book) },
     context.settled ?? noneSettled,
   );
   const settled = settlePlaces(

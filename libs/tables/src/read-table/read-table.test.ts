@@ -332,3 +332,57 @@ test("as the other side is what stands under the other side", () => {
     'steering.dampers@right-front {"kind":"choice","option":"leaking"}',
   );
 });
+
+test("of two columns of words the second names what was looked at, the first only groups it", () => {
+  const rows =
+    "Body,Sill right,OK,\nBody,Sill left,NOK,rusted through\nEngine,Coolant hoses,OK,\nEngine,V-belt,NOK,cracked\n";
+  const found = short(`Group,Subject of test,OK/NOK,Deviation\n${rows}`);
+  expect(found).toEqual([
+    'body.faults@right-rocker {"kind":"faults","found":[],"denied":"all"}',
+    'body.faults@left-rocker {"kind":"faults","found":[{"kind":"perforation"}],"denied":[]}',
+    'engine.hoses@ {"kind":"faults","found":[],"denied":"all"}',
+    'engine.belts@ {"kind":"grade","scale":"house","value":"heavy-wear"}',
+  ]);
+});
+
+test("cold and hot, dry and wet, before and after are told apart, and what is not asked is left", () => {
+  expect(short("Measured,Cold,Hot,Unit\nOil pressure at idle,55,22,psi\n")).toEqual([
+    'engine.oil-pressure-idle@ {"kind":"reading","unit":"psi","values":[{"value":22}]}',
+  ]);
+  expect(short("Leaks,Before road,After road\nSump,dry,weep\n")).toEqual([
+    'driveline.leaks-before@oil-pan {"kind":"choice","option":"none"}',
+    'driveline.leaks-after@oil-pan {"kind":"choice","option":"weep"}',
+  ]);
+});
+
+test("several readings under a wider heading are one", () => {
+  expect(short("Panel,Paint thickness (µm),,,Remarks\n,front,centre,rear,\nRoof,95,99,97,\n")).toEqual([
+    'body.paint-thickness@roof {"kind":"reading","unit":"um","values":[{"value":95},{"value":99},{"value":97}]}',
+  ]);
+});
+
+test("what a remark finds wrong beside a good word or a fair one is what is found", () => {
+  const rows = "Bonnet,Good,two stone chips\nLeft door,Fair,blistering at bottom\nRoof,Good,\n";
+  expect(short(`Panel,Condition,Remarks\n${rows}`)).toEqual([
+    'body.faults@hood {"kind":"faults","found":[{"kind":"chip"}],"denied":[]}',
+    'body.faults@left-front-door {"kind":"faults","found":[{"kind":"blister"}],"denied":[]}',
+    'body.faults@roof {"kind":"faults","found":[],"denied":"all"}',
+  ]);
+});
+
+test("where a sheet says that the wheel is on the right, the driver's side is; where it says nothing, somebody settles it", () => {
+  const rows = "Feature,Result\nD/S front wing,dented\n";
+  expect(short(`Car: Lorimer 8 (RHD)\n${rows}`).join()).toContain("body.faults@right-front-fender");
+  expect(read(rows).rows[1]?.findings[0]).toMatchObject({
+    finding: { position: "left-front-fender" },
+    sure: false,
+  });
+});
+
+test("a list of notes in somebody's own words is read note by note", () => {
+  const notes =
+    "horn works\nradio dead\nLF tire 5/32\nbattery 12.6 volts\nright rocker solid\nleft stop lamp out\nhoses ok\ncall Bo about parts\n";
+  const found = read(`sat morning\n${notes}`).rows;
+  expect(found.map(({ end }) => end)).toEqual(["note", ...Array<string>(7).fill("finding"), "note"]);
+  expect(short(`sat morning\n${notes}`)).toContain(working("electrics.lamps@left-stop", "no"));
+});

@@ -1,4 +1,5 @@
 import type { Grid, Row } from "../grid/index.ts";
+import { wordsOf } from "../cell-parts/index.ts";
 import { carriedDown } from "../carried-down/index.ts";
 import { labelOf } from "../label/index.ts";
 import { isBlank } from "../outcome-words/index.ts";
@@ -27,6 +28,8 @@ export type ReadRow = {
   readonly note?: NoteKind;
   /** Before the first heading stand facts of the visit, and only what is certain is a finding. */
   readonly preamble: boolean;
+  /** One of a list of notes: what names nothing in it is a remark. */
+  readonly listed: boolean;
 };
 
 const ownCells = (row: Row): readonly string[] =>
@@ -95,6 +98,36 @@ const inPairs = (row: Row, writing: Writing): Claim[] => {
   return claims;
 };
 
+/** So many rows of one cell each, without a colon, are notes in somebody's own words. */
+const [LEAST_NOTES, MOST_OF_ROWS] = [8, 0.8];
+
+const isListOfRemarks = ({ rows }: Grid): boolean => {
+  const notes = rows.filter((row) => {
+    const cells = ownCells(row);
+    return cells.length === 1 && labelAndValue(cells[0] ?? "") === undefined;
+  });
+  return notes.length >= LEAST_NOTES && notes.length >= MOST_OF_ROWS * rows.length;
+};
+
+/** What is out is a lamp, and the lamp is part of the name. */
+const LAMP = /^(?:lamps?|lights?|bulbs?)\s+/i;
+
+/** `LF tire 5/32`: what a note names, and all of it as what is said. */
+const inItsWords = (text: string, column: number, writing: Writing): Claim => {
+  const said = Math.min(text.search(/\d|$/), ...sensedIn(text).map(({ start }) => start));
+  const from = said + (LAMP.exec(text.slice(said))?.[0].length ?? 0);
+  const name = labelOf(text.slice(0, from));
+  const isNamed = name.core.length > 0;
+  return {
+    names: isNamed ? [name, labelOf(text)] : [labelOf(text), labelOf(wordsOf(text))],
+    where: [labelOf(text.replaceAll(/\d[\d.,/]*/g, " "))],
+    value: readValue(isNamed && from < text.length ? text.slice(from) : text, writing),
+    note: "",
+    fromNote: false,
+    column,
+  };
+};
+
 const loneNote = (row: Row, text: string): NoteKind => {
   if (sectionsOf(text).length > 0) return "heading";
   if (isRemark(text.replace(/[:–-].*$/s, "")) || isLegend(text) || text.length > 90) return "remark";
@@ -118,9 +151,11 @@ class Rows {
   private above: Above = { words: [], sections: [] };
   readonly read: ReadRow[] = [];
   private readonly writing: Writing;
+  private readonly isList: boolean;
 
   constructor(grid: Grid, writing: Writing) {
     this.writing = writing;
+    this.isList = isListOfRemarks(grid);
     this.above = aboveOf(grid.name);
   }
 
@@ -145,7 +180,8 @@ class Rows {
     over: readonly string[] = [],
   ): void {
     const around = [...this.above.words, ...over];
-    const base = { row, around, sections: this.above.sections };
+    const listed = this.isList && ownCells(row).length === 1;
+    const base = { row, around, sections: this.above.sections, listed };
     this.read.push(note === undefined ? { ...base, claims, preamble } : { ...base, ...nothing, note });
   }
 
@@ -191,6 +227,8 @@ class Rows {
     if (claim !== undefined && !fact)
       return this.push(row, [claim], undefined, text.length > 90 || this.read.length < 2);
     const own = loneNote(row, text);
+    if (this.isList && own === "left-blank" && this.read.length > 0)
+      return this.push(row, [inItsWords(text, column, this.writing)], undefined, false);
     const note = own === "left-blank" && this.read.length === 0 ? "heading" : own;
     if (note === "heading" && !isBlank(text)) this.above = aboveOf(text);
     return this.push(row, [], note, false);

@@ -8,7 +8,7 @@ import type { Outcome } from "../outcome-words/index.ts";
 import { sensedIn } from "../sensed-words/index.ts";
 
 const FACT =
-  /^(section total|count|questions|items? failed|items? passed|(?:sum|number|count|total) of (?:objections|defects|faults|failures|points|findings)|sub-?total|grand total|total|average|photos?|photo nos?|photo numbers?|pictures?|pics?|disclaimer|seen at|seen on|insp|section|chapter|client|customer|buyer|purchaser|seller|vendor|owner|dealer|vehicle|car|make|model|year|yr|date|day|inspector|inspected|technician|mechanic|assessor|appraiser|appraised|valuer|reader|writer|author|tester|tested|examiner|surveyor|surveyed|address|phone|telephone|tel|e-?mail|location|place|site|report|reference|ref|stock|lot|job|invoice|price|asking|weather|page|prepared|signed|signature|colou?r|reg|registration|plate|body style|engine size|time|trim|company|firm|form|version|sheet|garage|city|state|country|zip|make\/model|make and model|doors|transmission|instructed|commissioned|requested|purpose|duration|started|finished|arrival|completed|checked|done|printed|our ref|your ref)\b/i;
+  /^(section total|count|questions|items? failed|items? passed|(?:sum|number|count|total) of (?:objections|defects|faults|failures|points|findings)|sub-?total|grand total|total|average|photos?|photo nos?|photo numbers?|pictures?|pics?|disclaimer|seen at|seen on|insp|section|chapter|client|customer|insured|policy|underwriter|proposer|buyer|purchaser|seller|vendor|owner|dealer|vehicle|car|make|model|year|yr|date|day|inspector|inspected|technician|mechanic|assessor|appraiser|appraised|valuer|reader|writer|author|tester|tested|examiner|surveyor|surveyed|address|phone|telephone|tel|e-?mail|location|place|site|report|reference|ref|stock|lot|job|invoice|price|asking|weather|page|prepared|signed|signature|colou?r|reg|registration|plate|body style|engine size|time|trim|company|firm|form|version|sheet|garage|city|state|country|zip|make\/model|make and model|doors|transmission|instructed|commissioned|requested|purpose|duration|started|finished|arrival|completed|checked|done|printed|our ref|your ref)\b/i;
 const FACT_TAIL =
   /^\s*(\b(name|no|number|by|for|on|of|code|type|style|size|address|at|date|details?|description|and model|make|model)\b\.?|#|[.:/&]|\s)*$/i;
 
@@ -21,13 +21,14 @@ export const isFact = (text: string): boolean => {
     )
   )
     return true;
+  if (/^overall (?:grade|rating|score|condition|mark)\b/i.test(text.trim())) return true;
   const found = FACT.exec(text.trim());
   return found !== null && FACT_TAIL.test(text.trim().slice(found[0].length));
 };
 
 /** Whether a name opens remarks of the inspector's own. */
 export const isRemark = (text: string): boolean =>
-  /^(overall|comments?|notes?|summary|general|remarks?|conclusions?|other|additional|further|misc\w*|extra|observations?|impressions?|recommendations?|legend|key|disclaimer)\b(\s+(comments?|notes?|remarks?|impressions?|observations?|condition|summary|items?))?\s*[:.]?$/i.test(
+  /^(overall(?: (?:grade|rating|score|mark))?|comments?|notes?|summary|general|remarks?|conclusions?|other|additional|further|misc\w*|extra|observations?|impressions?|recommendations?|legend|key|disclaimer)\b(\s+(comments?|notes?|remarks?|impressions?|observations?|condition|summary|items?))?\s*[:.]?$/i.test(
     text.trim(),
   );
 
@@ -45,7 +46,10 @@ type Named = { readonly key: string; readonly meaning: string };
 
 /** `1 very good, 2 good, 3 usable`: three or more parts, each a grade and its meaning. */
 const listed = (text: string): Named[] => {
-  const parts = text.replace(/^[^:]{1,30}:\s*/, "").split(/\s*[,;/|]\s*/);
+  const parts = text
+    .replace(/^[^:]{1,30}:\s*/, "")
+    .split(/\s*[,;/|]\s*|\s{2,}/)
+    .filter((part) => !/^[A-Z]{2}\s+not /.test(part));
   const named = parts.map((part) => /^([A-F]|\d{1,2})\s+([a-z][a-z' ]{1,40})$/i.exec(part));
   if (parts.length < 3 || named.some((one) => one === null)) return [];
   return named.flatMap((one) => (one?.[1] === undefined ? [] : [{ key: one[1], meaning: one[2] ?? "" }]));
@@ -171,10 +175,25 @@ export const marksOf = (grids: readonly Grid[]): ReadonlyMap<string, Outcome> =>
       const says = new Set([...marks.values()].map((outcome) => outcome.says));
       if (says.has("good") && says.has("bad")) return marks;
     }
+  const unseen = unseenMarks(grids);
   const lit = grids.some(({ rows }) =>
     rows.some(({ cells }) => cells.some(({ text }) => TRAFFIC_LIGHT.test(text.trim()))),
   );
-  return lit || usesLights(grids) ? LIGHTS : new Map();
+  return lit || usesLights(grids) ? new Map([...LIGHTS, ...unseen]) : unseen;
+};
+
+/** `NS not seen`: letters for what was not looked at, beside whatever scale. */
+const unseenMarks = (grids: readonly Grid[]): ReadonlyMap<string, Outcome> => {
+  const found = new Map<string, Outcome>();
+  for (const { rows } of grids)
+    for (const { cells } of rows.slice(0, HEAD_ROWS))
+      for (const { text } of cells)
+        for (const match of text.matchAll(/(?<!\w)([A-Z]{1,2})\s*(?:=|:|-|–)?\s+(not [a-z]+)\b/g)) {
+          const outcome = meaningOf(match[2] ?? "");
+          if (outcome?.says === "unseen" || outcome?.says === "not-applicable")
+            found.set((match[1] ?? "").toLowerCase(), outcome);
+        }
+  return found;
 };
 
 /** So many cells that say nothing but a color, good ones and bad, are marks. */

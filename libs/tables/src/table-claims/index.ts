@@ -13,7 +13,7 @@ import type { Column } from "../table-columns/index.ts";
 import { textAt } from "../table-plan/index.ts";
 import type { Plan } from "../table-plan/index.ts";
 import { findUnit } from "../unit-words/index.ts";
-import { crossed, isNoteIn, mainValue, spotReadings } from "./main-value.ts";
+import { severalIn, crossed, isNoteIn, mainValue, spotReadings } from "./main-value.ts";
 import type { Said } from "./main-value.ts";
 
 /** Something a row says of the car: of what, where, and what. Of which item is found out later. */
@@ -120,23 +120,38 @@ const referred = (row: Row, plan: Plan, text: string): string => {
   return other === undefined ? text : textAt(row, other);
 };
 
+/** Of several readings under one heading the first column says all. */
+const isFurther = (column: Column, { columns }: Plan): boolean =>
+  column.ofSeveral === true && columns.find(({ heading }) => heading === column.heading) !== column;
+
+const ACROSS: ReadonlySet<Column["role"]> = new Set(["at", "item", "when"]);
+
 /** Cells whose column says where, or names what was looked at: a claim each. */
 const crossClaims = (row: Row, plan: Plan, label: string, writing: Writing, rowNote: string): Claim[] =>
   plan.columns.flatMap((column): Claim[] => {
     const text = referred(row, plan, textAt(row, column));
-    if ((column.role !== "at" && column.role !== "item") || isBlank(text)) return [];
+    if (!ACROSS.has(column.role) || isBlank(text) || isFurther(column, plan)) return [];
     if (row.cells[column.index]?.under === "left") return [];
     const heading = labelOf(column.heading);
-    const value = crossed(text, column, plan, readValue(text, writing));
+    const value =
+      column.ofSeveral === true
+        ? severalIn(
+            row,
+            plan.columns.filter(({ heading: name }) => name === column.heading),
+            writing,
+          )
+        : crossed(text, column, plan, readValue(text, writing));
     const pinned = row.cells[column.index]?.note ?? "";
     const own = labelOf(label);
     const rowNames = isPlaceOnly(own) || own.core.length === 0 || plan.rowsArePlaces;
     const names =
-      column.role === "at"
-        ? [own, ...overName(plan)]
-        : rowNames
-          ? [...cylinderName(plan, column.heading), heading, beside(label, column.heading)]
-          : [beside(label, column.heading), heading];
+      column.role === "when"
+        ? [beside(label, column.heading), beside(`${label} ${plan.over}`, column.heading)]
+        : column.role === "at"
+          ? [own, ...overName(plan)]
+          : rowNames
+            ? [...cylinderName(plan, column.heading), heading, beside(label, column.heading)]
+            : [beside(label, column.heading), heading];
     const unit = heading.unit ?? own.unit ?? unitFor(row, plan) ?? labelOf(plan.over).unit;
     const where = [...whereOf(row, plan, label), heading];
     const shared = isSharedBy(heading, value, rowNote) ? rowNote : "";

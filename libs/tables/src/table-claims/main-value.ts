@@ -97,6 +97,17 @@ export const spotReadings = (row: Row, plan: Plan, writing: Writing): Said | und
       ? []
       : [{ value: readValue(text, writing), column: column.index }];
   });
+  return ofAll(said);
+};
+
+/** Readings of one thing in several columns, as one value. */
+export const severalIn = (row: Row, columns: readonly Column[], writing: Writing): Value => {
+  const texts = columns.map((column) => textAt(row, column)).filter((text) => !isBlank(text));
+  const said = texts.map((text) => ({ value: readValue(text, writing), column: 0 }));
+  return ofAll(said)?.value ?? readValue("", writing);
+};
+
+const ofAll = (said: readonly Said[]): Said | undefined => {
   const [first] = said;
   if (first === undefined || said.length < 2) return first;
   const numbers = said.flatMap(({ value }) => (value.numbers === undefined ? [] : [value.numbers]));

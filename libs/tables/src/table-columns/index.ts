@@ -13,6 +13,8 @@ export type Column = {
   readonly role: Heading["role"] | "item" | "unknown";
   readonly outcome?: Heading["outcome"];
   readonly grade?: string;
+  /** One of several readings under one heading: `Tread` over `inner`, `middle` and `outer`. */
+  readonly ofSeveral?: true;
 };
 
 const textAt = (row: Row, index: number): string => row.cells[index]?.text ?? "";
@@ -42,11 +44,41 @@ const roleOf = (heading: string, own: string): Heading | undefined => {
   return whole ?? (isCount(own) ? { role: "spot" } : undefined);
 };
 
+const SPOT_NAMES = /^(?:front|rear|left|right|top|bottom|upper|lower|cent(?:er|re)|middle|mid|\d{1,2})$/i;
+const BETWEEN_ENDS = /^(?:cent(?:er|re)|middle|mid|2)$/i;
+
+/** Columns that hold several readings of what a wider heading names, by that heading. */
+const severalUnder = (headings: readonly Row[], width: number): ReadonlyMap<number, string> => {
+  const [over, last] = headings.slice(-2);
+  if (over === undefined || last === undefined) return new Map();
+  const byHeading = new Map<string, number[]>();
+  for (let index = 1; index < width; index += 1) {
+    const name = textAt(over, index) || fromLeft(over, index, last);
+    if (name !== "" && textAt(last, index) !== "" && textAt(last, index) !== name)
+      byHeading.set(name, [...(byHeading.get(name) ?? []), index]);
+  }
+  return new Map(
+    [...byHeading].flatMap(([name, indexes]) => {
+      const own = indexes.map((index) => textAt(last, index).trim());
+      const spots = own.every((text) => SPOT_NAMES.test(text) || headingOf(text)?.role === "spot");
+      const between =
+        own.some((text) => BETWEEN_ENDS.test(text)) || own.every((text) => headingOf(text)?.role === "spot");
+      return own.length > 1 && spots && between && headingOf(name)?.role !== "label"
+        ? indexes.map((index) => [index, name] as const)
+        : [];
+    }),
+  );
+};
+
 export const columnsOf = (headings: readonly Row[], rows: readonly Row[]): Column[] => {
+  const several = severalUnder(headings, Math.max(0, ...headings.map(({ cells }) => cells.length)));
   const width = Math.max(0, ...[...headings, ...rows].map(({ cells }) => cells.length));
   const last = headings.at(-1);
   const beside = headingsOf((last?.cells ?? []).map(({ text }) => text));
   return Array.from({ length: width }, (_, index) => {
+    const named = several.get(index);
+    if (named !== undefined)
+      return { index, heading: named, role: "item" as const, ofSeveral: true as const };
     const heading = last === undefined ? "" : headingAt(headings, index, last);
     const own = headings.map((row) => textAt(row, index)).findLast((text) => text !== "") ?? "";
     const ticks = beside[index]?.role === "tick" ? beside[index] : undefined;
@@ -98,6 +130,27 @@ const placesAcross = (columns: readonly Column[], rows: readonly Row[]): readonl
   });
 };
 
+/** `Engine | Oil level | OK`: of two columns of words before the answers the second names, the first groups. */
+const withNames = (columns: readonly Column[], rows: readonly Row[]): readonly Column[] => {
+  const labels = columns.filter(({ role }) => role === "label");
+  const [group] = labels;
+  if (labels.length !== 1 || group === undefined) return columns;
+  const next = columns[columns.indexOf(group) + 1];
+  const answers = columns.some(({ role, index }) => index > (next?.index ?? 0) && ANSWERING.has(role));
+  if (next?.role !== "unknown" || !answers) return columns;
+  const [groups, names] = [contentOf(rows, group.index), contentOf(rows, next.index)];
+  const isNames =
+    names.length >= groups.length &&
+    share(names, isShort) < SOME &&
+    new Set(names).size > new Set(groups).size;
+  return isNames
+    ? columns.map((column) => (column === next ? { ...column, role: "label" as const } : column))
+    : columns;
+};
+
+const ANSWERING: ReadonlySet<Column["role"]> = new Set(["value", "tick"]);
+const SOME = 0.3;
+
 /** `Cyl | Dry psi | Leak %`: rows are cylinders, and no column names them. */
 export const ofCylinders = (columns: readonly Column[]): boolean =>
   columns.some(({ role, heading }) => role === "place" && /^\s*cyl/i.test(heading));
@@ -113,12 +166,12 @@ const withValues = (columns: readonly Column[], rows: readonly Row[]): readonly 
 
 /** Columns without a word of their own, by what they hold: names to the left, then values, then notes. */
 export const byContent = (own: readonly Column[], rows: readonly Row[], namesItem: NamesItem): Column[] => {
-  const columns = withLabels(placesAcross(own, rows), rows);
+  const columns = withNames(withLabels(placesAcross(own, rows), rows), rows);
   const named = columns.some(({ role }) => role === "label");
   const cylinders = ofCylinders(columns);
   let label = named || cylinders;
   let placed = columns.some(
-    ({ role }) => role === "value" || role === "tick" || role === "at" || role === "spot",
+    ({ role }) => role === "value" || role === "tick" || role === "at" || role === "spot" || role === "when",
   );
   return withValues(columns, rows).map((column) => {
     if (column.role !== "unknown") return column;

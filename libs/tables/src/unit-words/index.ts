@@ -86,6 +86,8 @@ export const findUnit = (text: string): UnitSymbol | undefined => {
 const PLAIN_UNITS =
   /(?:^|\s)(psi|kpa|bar|mm|mils?|µm|μm|microns?|32nds?|inhg|rpm|mph|km\/h|kph|ft-lbs?|nm|°[cf]|%)(?=\s|$|[.,;:)])/i;
 
+const AT_SPEED = /\d\s*(?:rpm|mph|km\/h|kph)\b/i;
+
 /**
  * The unit in a name: in brackets, behind a comma, or bare where the word is nothing but a unit; and the name without it.
  *
@@ -106,5 +108,7 @@ export const unitIn = (text: string): { readonly unit?: UnitSymbol; readonly res
   const bare = PLAIN_UNITS.exec(text);
   const plainUnit = bare?.[1] === undefined ? undefined : findUnit(bare[1]);
   if (bare === null || plainUnit === undefined) return { rest: text };
-  return { unit: plainUnit, rest: text.replace(bare[0], " ").trim() };
+  const rest = text.replace(bare[0], " ").trim();
+  // `At 2000 rpm` says at what it was read.
+  return AT_SPEED.test(text) ? { rest } : { unit: plainUnit, rest };
 };
