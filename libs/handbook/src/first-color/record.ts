@@ -14,6 +14,9 @@ export const firstColorRecord = defineRecord("first-color", {
   outcomes: {
     equal: holds("The tag's {tag} is what unpainted spots show."),
     differs: breaks("worth", "The tag says {tag}; found instead: {alternatives}."),
+    "other-terms": cannotTell(
+      "The tag says {tag}; unpainted spots show {alternatives}. Which color the code stands for is in the maker's list.",
+    ),
     "too-few": cannotTell("The tag or the unpainted spots were not read."),
   },
 });
