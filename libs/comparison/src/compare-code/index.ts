@@ -57,6 +57,7 @@ const oneDropped = (a: string, b: string): boolean => {
 type Said = { readonly outcome: Judgment["outcome"]; readonly reason: Reason };
 
 const OTHER: Said = { outcome: "differ", reason: "other-code" };
+const LESS: Said = { outcome: "consistent", reason: "says-less" };
 const IN_OWN_WORDS: Said = { outcome: "incomparable", reason: "own-words" };
 
 /** How a thing is told differs from person to person; only what cannot be true at once contradicts it. */
@@ -67,16 +68,16 @@ const judgeApart = (system: CodeSystem, a: string, b: string): Said => {
 
 const judge = (system: CodeSystem, codeA: NormalizedCode, codeB: NormalizedCode): Said => {
   if (isSameAsNormalized(system, codeA, codeB)) return { outcome: "agree", reason: "same-code" };
-  if (isInWords(system, codeA.text) !== isInWords(system, codeB.text)) return IN_OWN_WORDS;
+  if (isInWords(system, codeA.text) || isInWords(system, codeB.text)) return IN_OWN_WORDS;
+  const less = saysLessThan(system, codeA.text, codeB.text);
   // Sizes have no look-alikes: another figure is another size.
-  if (system === "tire-size") return OTHER;
+  if (system === "tire-size") return less ? LESS : OTHER;
   const [a, b] = [codeA.normalized, codeB.normalized];
   const apart = misreading(a, b);
   if (apart === "exchanged") return { outcome: "doubtful", reason: "two-exchanged" };
   if (apart === "look-alike" || oneWornShape(a, b)) return { outcome: "doubtful", reason: "one-look-alike" };
   if (oneDropped(a, b)) return { outcome: "doubtful", reason: "one-dropped" };
-  if (saysLessThan(system, codeA.text, codeB.text)) return { outcome: "consistent", reason: "says-less" };
-  return judgeApart(system, codeA.text, codeB.text);
+  return less ? LESS : judgeApart(system, codeA.text, codeB.text);
 };
 
 /**

@@ -19,7 +19,11 @@ export const tireSizeText = (text: string): string => {
     .trim();
   // Load index and speed rating stand behind a space where they are given.
   const [head = plain] = plain.split(/\s+(?=\d{2,3}[A-Z]{1,2}$)/);
-  const close = head.replaceAll(/\s+/g, "").replaceAll("X", "-").replaceAll("--", "-");
+  const close = head
+    .replaceAll(/\s+/g, "")
+    .replaceAll("X", "-")
+    .replaceAll("--", "-")
+    .replace(/^(\d{3})-(\d{2})-(?=\d{2}$)/, "$1/$2-");
   const [, section, aspect, letters = "-", rim] = TIRE.exec(close) ?? [];
   if (section === undefined || rim === undefined) return close;
   const radial = letters.endsWith("R") || /^[A-N]R/.test(section);
@@ -161,6 +165,13 @@ const isYearOf = (year: string, other: string): boolean => {
   return yearAlone(other) === alone || datesIn(other).some((each) => each.year % 100 === alone);
 };
 
+/** Many write a metric size without the letter of its construction, which stands on the sheet by itself. */
+const isSizeWithoutBuild = (a: string, b: string): boolean => {
+  const [one, other] = [tireSizeText(a), tireSizeText(b)];
+  const without = (text: string): string => text.replace(/(?<=^\d{3}\/\d{2})[-RBD](?=\d)/, "-");
+  return one !== other && [one, other].includes(without(one)) && without(one) === without(other);
+};
+
 /** The last characters of a number stand for it where at least so many are written. */
 const SHORTEST_END = 5;
 
@@ -181,6 +192,7 @@ export const saysLessThan = (system: CodeSystem, a: string, b: string): boolean 
   if (isDated(system) && (isYearOf(a, b) || isYearOf(b, a))) return true;
   if (system === "vin" || system === "chassis-number")
     return isEndOf(normalizeCode(system, a), normalizeCode(system, b));
+  if (system === "tire-size") return isSizeWithoutBuild(a, b);
   return (system === "paint-code" || IN_WORDS.has(system)) && saysLess(a, b);
 };
 

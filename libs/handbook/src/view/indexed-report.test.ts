@@ -45,3 +45,13 @@ it("knows what is spoken of", () => {
   expect(isSpokenOf(tires, placeOf("wheels.tire-age"))).toBe(false);
   expect(isSpokenOf(tires, placeOf("of no sheet"))).toBe(false);
 });
+
+it("reads no number where words stand for one, and words where words are asked for", () => {
+  const words = indexed(
+    code("identity.vin", "MV72-330914", "main-plate"),
+    code("identity.vin", "same", "body-tag"),
+    code("identity.gearbox-kind", "manual"),
+  );
+  expect(answeredBy(words, "identity.vin").map(({ position }) => position)).toEqual(["main-plate"]);
+  expect(answeredBy(words, "identity.gearbox-kind")).toHaveLength(1);
+});

@@ -4,6 +4,7 @@ import type { Finding } from "@evenhand/shared/finding";
 import type { Report } from "@evenhand/shared/report";
 import type { Estimate } from "@evenhand/measurement/estimate";
 import type { CompiledSheet } from "@evenhand/sheet/compile-sheet";
+import { isInWords } from "../code-text/index.ts";
 
 export type Side = EntryReference["side"];
 
@@ -86,18 +87,24 @@ const foundOf = (finding: Finding, side: Side): Answered => ({
   differences: undefined,
 });
 
-const readItem = ({ report, side, next }: IndexedReport, first: number): readonly Answered[] => {
-  const [one] = [report.findings[first]];
-  if (one === undefined) return NOBODY;
-  const made = [foundOf(one, side)];
-  for (let index = next[first] ?? NOWHERE; index >= 0; index = next[index] ?? NOWHERE) {
+/** "Same", "matches", "new" where a number or a date is asked for: nothing that a rule could set against another number. */
+const isNoNumber = ({ answer, item }: Finding, { items }: IndexedReport): boolean => {
+  if (answer.kind !== "code") return false;
+  const system = items.get(item)?.item.code?.system;
+  return system !== undefined && isInWords(system, answer.text);
+};
+
+const readItem = (indexed: IndexedReport, first: number): readonly Answered[] => {
+  const { report, side, next } = indexed;
+  const made: Answered[] = [];
+  for (let index = first; index >= 0; index = next[index] ?? NOWHERE) {
     const finding = report.findings[index];
-    if (finding !== undefined) made.push(foundOf(finding, side));
+    if (finding !== undefined && !isNoNumber(finding, indexed)) made.push(foundOf(finding, side));
   }
   return made;
 };
 
-/** What a report says of an item, as it was written. */
+/** What a report says of an item, as it was written; but words where a number is asked for. */
 export const answeredBy = (indexed: IndexedReport | undefined, item: string): readonly Answered[] => {
   const order = indexed?.items.get(item)?.order;
   if (indexed === undefined || order === undefined) return NOBODY;
