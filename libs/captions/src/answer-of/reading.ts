@@ -1,3 +1,4 @@
+import { convert } from "@evenhand/measurement/unit";
 import type { CompiledLexicon } from "@evenhand/lexicon/compile-lexicon";
 import type { Answer } from "@evenhand/shared/answer";
 import type { Item } from "@evenhand/shared/sheet";
@@ -43,7 +44,9 @@ const readingOf = (
   if (!symbol.success) return undefined;
   const takes = symbol.data === own.unit || own.alsoIn.includes(symbol.data);
   if (/paint/u.test(item.id) && symbol.data === "mm" && value > 3) return undefined;
-  return takes ? { value, unit: symbol.data } : undefined;
+  const [least, most] = answering.plausible[item.id] ?? [-Infinity, Infinity];
+  const inOwn = takes ? convert(value, symbol.data, own.unit) : Number.NaN;
+  return inOwn >= least && inOwn <= most ? { value, unit: symbol.data } : undefined;
 };
 
 const TIGHT =
@@ -77,7 +80,8 @@ const inThousands = (numbers: readonly SaidNumber[]): readonly SaidNumber[] => {
 
 export const readingAnswer = (item: Item, said: SaidOf, compiled: CompiledLexicon): Answer | undefined => {
   const { answering } = compiled.lexicon;
-  if (answering.notWith[item.id]?.test(said.text) === true) return undefined;
+  const isOther = [answering.notWith, answering.notSpokenWith].some((one) => one[item.id]?.test(said.text));
+  if (isOther) return undefined;
   const numbers = answering.inTenths.includes(item.id)
     ? inTenths(said.numbers)
     : answering.inThousands.includes(item.id)

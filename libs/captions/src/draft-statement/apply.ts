@@ -76,7 +76,8 @@ const applyTo = (
         : answerOf(item, said, draft.context.compiled, (word) => wordsOf(draft, word)));
     if (item.id === "identity.restoration-bills" && (areOfRebuild(draft, answer, breath) || !entry.plural))
       continue;
-    if (answer === undefined) retract(draft, item, places, words);
+    // "It's stained but it isn't hanging" leaves what the stain says.
+    if (answer === undefined && breath.piece.join !== "but") retract(draft, item, places, words);
     if (answer === undefined || !fits(draft, item, answer, said, breath)) continue;
     if (answer.kind === "not-seen" && (item.section === "identity" || !isUnseenPart(entry, breath))) continue;
     if (places.length === 0 || (subject.id === "leaks" && !isDry(answer))) continue;

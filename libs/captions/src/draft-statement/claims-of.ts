@@ -32,19 +32,17 @@ export const claimsOf = (draft: Draft, breath: Breath): readonly string[] => {
   state.excepted = undefined;
   if (excepted !== undefined && goesOn(piece) && entries.length > 0 && !saysSomething(draft, breath))
     return takeOutAlso(draft, { ...breath, entries }, excepted);
-  const { deniedList } = state;
-  state.deniedList = undefined;
+  const { list } = state;
+  state.list = undefined;
   // "The fuel gauge doesn't, and the clock"
   if (
-    deniedList !== undefined &&
+    list !== undefined &&
     goesOn(piece) &&
     entries.length > 0 &&
     breath.words.length === 0 &&
     !/\byes$/u.test(breath.text)
-  ) {
-    state.query = deniedList;
-    return replyOfPart(draft, { ...breath, entries, text: "no" }) ?? [];
-  }
+  )
+    return sayListed(draft, { ...breath, entries }, list);
   const part = replyOfPart(draft, { ...breath, entries });
   if (part !== undefined) return part;
   // "Lights?" "All of them."
@@ -61,8 +59,14 @@ export const claimsOf = (draft: Draft, breath: Breath): readonly string[] => {
   if (asked !== undefined && reply !== undefined) {
     // "Spare too?" "No."
     if (asked.words.length === 0 && asked.same) return [];
+    // "Any rust?" "A bit, on the tailgate": of the part that follows.
+    if (reply === "yes" && state.entries.length === 0 && saysFault(draft, asked)) {
+      state.asked = asked;
+      return [];
+    }
     if (asked.words.length > 0) return sayAsked(draft, { ...breath, entries }, asked, reply);
-    if (breath.yesOrNo === undefined && state.entries.length > 0 && !state.applied)
+    if (!isBareQuestion(draft, asked)) return [];
+    if (breath.yesOrNo === undefined && asked.entries.length > 0 && !state.applied)
       return sayOfView(draft, { ...breath, entries, words: [], yesOrNo: reply });
   }
   if (piece.join === "except") return takeOut(draft, breath);
@@ -78,7 +82,7 @@ export const claimsOf = (draft: Draft, breath: Breath): readonly string[] => {
     saysFault(draft, asked) &&
     LEADS.has(draft.tokens[piece.from]?.stem ?? "")
   )
-    return sayOfNamed(draft, { ...asked, entries, sides: breath.sides, piece });
+    return sayListed(draft, { ...breath, entries }, { of: asked, denies: false });
   if (isPlaceBehind(draft, breath)) return narrowLast(draft, breath);
   if (isInList(draft, breath, entries)) return sayOfNamed(draft, { ...breath, entries, has: true });
   if (NONE_OF_THAT.test(breath.text) && state.words.length > 0 && !isFitted(draft, entries))
@@ -143,6 +147,39 @@ export const claimsOf = (draft: Draft, breath: Breath): readonly string[] => {
   } else if (isPlaced(breath) && !state.applied && state.entries.length > 0 && piece.join !== "start")
     state.entries = state.entries.map((entry) => ({ ...entry, sides: merged(entry.sides, breath.sides) }));
   return [];
+};
+
+const ASKING =
+  /^(?:the|an?|any|is|are|was|there|it|its|and|how|about|what|of|does|do|did|has|have|got|get|on|in|at|with|still|all|your|my|these|those|this|that|one|two|okay|right|so|s|then|to|now|me|see|check|look|good|well|ok|you|he|she|they|ever|also|too|both|side|hand|every|each|for|from|not|no|yes|come|make|go|give|show|use|work|run|start|here|car|her|him|them|next|let|u|tell|we|i|can|will|would|say|said|think|,|-)$/u;
+
+/** "Radio?", "is there a spare?": a question that asks nothing but whether; "windows electric?" asks what nobody knows. */
+const isBareQuestion = ({ tokens }: Draft, { piece: { from, to, mentions } }: Breath): boolean =>
+  tokens
+    .slice(from, to)
+    .every(
+      ({ stem, kind }, index) =>
+        kind !== "word" ||
+        ASKING.test(stem) ||
+        mentions.some((one) => one.is !== "said" && one.from <= from + index && one.to > from + index),
+    );
+
+/** "On the tailgate, and the left rear door": one part after another, of which what was asked is said or denied. */
+const sayListed = (
+  draft: Draft,
+  breath: Breath,
+  list: NonNullable<Draft["state"]["list"]>,
+): readonly string[] => {
+  const { of, denies } = list;
+  const words = askedAs(of.words, denies ? "no" : "yes", breath.text, () => false);
+  draft.state.list = list;
+  return sayOfNamed(draft, {
+    ...of,
+    words: denies ? words : of.words,
+    entries: breath.entries.map((entry) => ({ ...entry, none: false })),
+    sides: breath.sides,
+    text: `${of.text} ${breath.text}`,
+    piece: breath.piece,
+  });
 };
 
 /** "Any rust?" "Not that I can see": what was asked, as it was answered. */

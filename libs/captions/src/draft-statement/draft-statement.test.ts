@@ -145,6 +145,27 @@ test.each([
   ["The clock on a Spider never works. This one does.", ["electrics.clock yes"]],
   ["They all rust in the roof.", []],
   ["I'd change the hood, the roof has a dent.", ["body.faults roof dent"]],
+  // Whose it is nobody knows, and a count is a yes only to whether there are any.
+  ["Do the doors shut? Mine does.", []],
+  ["Does the dash have cracks? Three.", ["interior.dash-top heavy-wear"]],
+  // What was said of another part is not turned round for the one that is asked for since.
+  ["The windshield has no chips. Is that leather? It's vinyl.", ["brightwork.glass-faults windshield -chip"]],
+  ["Compression should be one seventy.", []],
+  ["Door skins rot in the sun.", []],
+  // What is named beside money is in view for what follows.
+  [
+    "The hood has a dent. The trunk lid is worth five hundred dollars. It has a chip.",
+    ["body.faults hood dent", "body.faults trunk-lid chip"],
+  ],
+  ["Rear bumper's pitted up pretty good.", ["brightwork.bumper-faults rear pitting"]],
+  [
+    "The seats must be changed.",
+    [
+      "interior.seats left-front heavy-wear",
+      "interior.seats rear heavy-wear",
+      "interior.seats right-front heavy-wear",
+    ],
+  ],
 ])("answered or told of the model: %s", (text, expected) => {
   expect(draft(text).map(short).toSorted()).toEqual(expected.toSorted());
 });

@@ -23,6 +23,7 @@ export const draftStatement = (spoken: SpokenText, context: DraftContext): Remar
     tokens,
     pruneMentions(tokens, mentionsIn(tokens, context.compiled)),
     turnsOf(spoken, tokens),
+    spoken.punctuated,
   );
   const draft = begunDraft(spoken, tokens, context);
   const ends: number[] = pieces.map(() => 0);

@@ -36,8 +36,18 @@ export const isCountOf = (tokens: readonly RepairedToken[], { to, unit, value }:
   value <= 16 &&
   tokens[tokens[to]?.stem === "-" ? to + 1 : to]?.stem === "cylinder";
 
+/** "It should be a hundred and seventy", "ought to give one fifty". */
+const isWanted = (tokens: readonly RepairedToken[], from: number): boolean =>
+  /\b(?:should|ought to|supposed to|meant to) (?:be|give|read|show|have|measure|make)(?: (?:about|around|an?|at|at least))*$/u.test(
+    tokens
+      .slice(Math.max(0, from - 5), from)
+      .map(({ stem }) => stem)
+      .join(" "),
+  );
+
 /** "Limit eight", "minimum of eight": what a thing should be, and not what it is. */
 export const isLimit = (tokens: readonly RepairedToken[], { from }: SaidNumber): boolean =>
+  isWanted(tokens, from) ||
   /^(?:limit|minimum|min|maximum|max|spec|specification)$/u.test(
     tokens[/^(?:of|is|s|:|are)$/u.test(tokens[from - 1]?.stem ?? "") ? from - 2 : from - 1]?.stem ?? "",
   );

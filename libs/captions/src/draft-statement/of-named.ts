@@ -51,6 +51,9 @@ export const nameOnly = (draft: Draft, breath: Breath): readonly string[] => {
     return sayAgain(draft, breath, breath.entries);
   const bare = breath.entries.map((entry) => ({ ...entry, none: false }));
   state.entries = joins ? (whereOf(draft, state.entries, bare) ?? [...state.entries, ...bare]) : bare;
+  const kinds = new Set(state.last.map((key) => key.split("@")[0]));
+  if (breath.piece.join === "start" && !joins)
+    state.isStale ||= bare.every(({ subjects }) => subjects.every(({ items }) => !kinds.has(items[0])));
   state.applied = false;
   // "The sills were done in 2009": a clause of its own, which no other name joins.
   state.open = !/\b(?:is|are|was|were|has|have|had|do|does|did|got)\b/u.test(breath.text);

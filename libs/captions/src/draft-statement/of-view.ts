@@ -75,6 +75,7 @@ export const sayOfView = (draft: Draft, breath: Breath): readonly string[] => {
 
 /** "The water is clean" after a gearbox: words within a phrase that speaks of something else by itself. */
 const isOfAnother = (word: Breath["words"][number], { words }: Breath, group: readonly Entry[]): boolean => {
+  if (group.some(({ asked }) => asked === true)) return false;
   const items = new Set(group.flatMap(({ subjects }) => subjects.flatMap((one) => one.items)));
   return words.some(
     (other) =>

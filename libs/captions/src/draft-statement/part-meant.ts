@@ -4,6 +4,9 @@ import type { Draft } from "./draft.ts";
 import type { Entry } from "./entries.ts";
 import { CAR_ASKED, OF_CAR, isLeaks, isPanel } from "./phrases.ts";
 
+const NEVER_PAINTED =
+  /^(?:(?:it|she|he) )?(?:(?:is|has|s) )?(?:never|not) (?:ever )?(?:been |had )?(?:painted|repainted|resprayed|been painted|a respray)$/u;
+
 /** "It was repainted in 2016", and no panel is in view. */
 export const isOfWholeCar = (draft: Draft, { text, words }: Breath): boolean => {
   const isRepaint = words.some(
@@ -13,6 +16,8 @@ export const isOfWholeCar = (draft: Draft, { text, words }: Breath): boolean => 
         (one) => one.is === "option" && one.item === "body.paint-history" && one.option === "refinished",
       ),
   );
+  // "Never been painted", and no panel is in view.
+  if (NEVER_PAINTED.test(text)) return !draft.state.entries.some(isPanel);
   return (
     isRepaint &&
     (OF_CAR.test(text) || CAR_ASKED.test(text)) &&

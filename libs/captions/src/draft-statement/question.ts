@@ -19,8 +19,8 @@ export const noteQuestion = (draft: Draft, breath: Breath): void => {
       asked: true,
     }));
     // "Wipers and horn?"
-    const kinds = new Set(state.entries.flatMap(({ subjects }) => subjects.map(({ items }) => items[0])));
-    state.isStale ||= named.every(({ subjects }) => subjects.every(({ items }) => !kinds.has(items[0])));
+    const kinds = new Set(state.entries.flatMap(({ subjects }) => subjects.map(({ id }) => id)));
+    state.isStale ||= named.every(({ subjects }) => subjects.every(({ id }) => !kinds.has(id)));
     const isListed = breath.piece.join !== "start" && state.asked !== undefined && state.open;
     state.entries = isListed ? [...state.entries, ...named] : named;
     noteWhole(draft, state.entries);
@@ -77,7 +77,7 @@ export const replyOfPart = (draft: Draft, breath: Breath): readonly string[] | u
   );
   if (made.length > 0) {
     bringIntoView(draft, named);
-    draft.state.deniedList = denies ? query : undefined;
+    draft.state.list = denies ? { of: query, denies } : undefined;
   }
   return made.length > 0 ? made : undefined;
 };

@@ -13,7 +13,7 @@ const YES = new RegExp(
     `(?:that|it) (?:is|s) (?:right|correct|true)|` +
     `(?:it|they|she|he) (?:sure|certainly|still|always|all|both) ${DOES}|` +
     `(?:always|still|both|all|mostly) ${DOES}|${WHO}? ?${DOES}|` +
-    `(?:i|we) (?:think|believe|guess|would say|reckon|should think|hope|would think) so|should do|probably|(?:as )?far as (?:i|we) know|i (?:believe|think) (?:it|they) ${DOES})$`,
+    `(?:i|we) (?:think|believe|guess|would say|reckon|should think|hope|would think) so|very well|very nicely|perfectly well|should do|probably|(?:as )?far as (?:i|we) know|i (?:believe|think) (?:it|they) ${DOES})$`,
   "u",
 );
 

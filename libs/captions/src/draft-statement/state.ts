@@ -7,8 +7,8 @@ export type State = {
   /** The next of the stretches that are asides. */
   nextAside: number;
   entries: readonly Entry[];
-  /** What was asked was denied of the part named last, and the list of such parts may go on. */
-  deniedList: Breath | undefined;
+  /** What was asked was said or denied of the part named last, and the list of such parts may go on. */
+  list: { readonly of: Breath; readonly denies: boolean } | undefined;
   /** Something was said of them already. */
   applied: boolean;
   /** They were only named yet, and more names may join them. */
@@ -65,7 +65,7 @@ export const PENDING = 3;
 export const atFirst = (): State => ({
   nextAside: 0,
   entries: [],
-  deniedList: undefined,
+  list: undefined,
   applied: false,
   open: false,
   words: [],

@@ -40,6 +40,9 @@ export const claimsOfWordsAlone = (
       );
       if (own.some((word) => [...used].some((other) => other.from <= word.from && other.to >= word.to)))
         return [];
+      // "Brakes?" "Straight as a die": it was of the brakes.
+      const isAnswer = draft.state.entries.some(({ asked }) => asked === true);
+      if (isAnswer && own.some((word) => [...used].some((other) => isOver(word, other)))) return [];
       const answer = answerOf(
         item,
         saidTo(draft, { ...breath, numbers: [] }, own, undefined, item),

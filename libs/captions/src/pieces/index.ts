@@ -25,6 +25,17 @@ const strongest = (a: Join, b: Join): Join => (a === "start" ? a : b);
 const tooLong = (from: number, at: number): Cut | undefined =>
   at - from >= MOST_TOKENS ? { at, skip: 0, join: "inner" } : undefined;
 
+/** "The floors have they been patched": a verb before its pronoun asks, where no mark says so. */
+const asksAt = (tokens: readonly RepairedToken[], at: number): boolean =>
+  /^(?:is|are|has|have|does|do|did|was|were)$/u.test(tokens[at]?.stem ?? "") &&
+  /^(?:it|they)$/u.test(tokens[at + 1]?.stem ?? "") &&
+  !/^(?:what|where|how|why|which|who|when|so|and|or|as|than|that|because|if|nor|neither|all|only|thing|say|not|is|are|i|you|we|they|it)$/u.test(
+    tokens[at - 1]?.stem ?? "",
+  );
+
+const askedFrom = (tokens: readonly RepairedToken[], at: number, isMarked: boolean): Cut | undefined =>
+  !isMarked && asksAt(tokens, at) ? { at, skip: 0, join: "start" } : undefined;
+
 /** Talk without a mark or joining word is cut after so many words, so that no piece grows with the file. */
 const MOST_TOKENS = 120;
 
@@ -33,11 +44,13 @@ const MOST_TOKENS = 120;
  * any of these, as in captions without punctuation.
  *
  * @param turns tokens with which somebody else begins to speak
+ * @param isMarked the talk has marks, so that what is asked ends with one
  */
 export const piecesOf = (
   tokens: readonly RepairedToken[],
   mentions: readonly Mention[],
   turns: ReadonlySet<number>,
+  isMarked = true,
 ): Piece[] => {
   const covered = new Uint8Array(tokens.length + 1);
   insideMention(mentions, covered);
@@ -53,15 +66,23 @@ export const piecesOf = (
       nextMention += 1;
     }
     if (to <= from) return;
+    const isAsked = !isMarked && asksAt(tokens, from);
     const question =
-      join === "start" || join === "except" ? questionOf(tokens, from) : (pieces.at(-1)?.question ?? false);
+      isMarked &&
+      (join === "start" || join === "except" ? questionOf(tokens, from) : (pieces.at(-1)?.question ?? false));
     const cuts = [...innerCuts(tokens, within, from, join), to];
     let start = from;
     for (const cut of cuts) {
       if (cut <= start) continue;
       const begin = start;
       const part = within.filter((mention) => mention.from >= begin && mention.from < cut);
-      pieces.push({ from: start, to: cut, join: start === from ? join : "inner", mentions: part, question });
+      pieces.push({
+        from: start,
+        to: cut,
+        join: start === from ? join : "inner",
+        mentions: part,
+        question: question || (isAsked && start === from),
+      });
       start = cut;
     }
   };
@@ -71,7 +92,7 @@ export const piecesOf = (
         ? { at, skip: 0, join: "start" as const }
         : covered[at] === 1
           ? undefined
-          : (cutAt(tokens, at, turns) ?? tooLong(from, at));
+          : (cutAt(tokens, at, turns) ?? askedFrom(tokens, at, isMarked) ?? tooLong(from, at));
     if (cut === undefined || (cut.skip === 0 && at === from && at < tokens.length)) continue;
     close(at);
     // An end of a sentence outweighs the comma or "and" right before it.

@@ -184,6 +184,8 @@ const isNotSaid = (tokens: readonly RepairedToken[], mention: Mention): boolean 
   // "She sounds mean": the verb, and no sound metal.
   if (stem === "sound" && tokens[mention.from]?.plural === true && mention.to === mention.from + 1)
     return true;
+  if (stem === "pretty" && /^(?:good|bad)$/u.test(after ?? "") && isDegree(tokens, mention.from + 1))
+    return true;
   // "The good stuff", "a nice bit of road": praise of no part.
   if (
     mention.to === mention.from + 1 &&
@@ -196,6 +198,9 @@ const isNotSaid = (tokens: readonly RepairedToken[], mention: Mention): boolean 
   if (/^work(?:ing)?$/u.test(stem ?? "") && after === "on" && mention.to === mention.from + 1) return true;
   if (/^(?:walk|march)$/u.test(stem ?? ""))
     return /^(?:around|you|u|through|over|back|away|round|to|up|down|past)$/u.test(after ?? "");
+  // "Second turn": of the key, and nothing turns.
+  if (stem === "turn" && mention.to === mention.from + 1)
+    return /^(?:first|second|third|half|quarter|one|each|every)$/u.test(tokens[mention.from - 1]?.stem ?? "");
   if (stem === "covered" && mention.to === mention.from + 1) return /^(?:with|in|by)$/u.test(after ?? "");
   if (/^drip$/u.test(stem ?? "")) {
     if (/^(?:tray|pan|rail|channel|mat|tin)$/u.test(after ?? "")) return true;

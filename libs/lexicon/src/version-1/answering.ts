@@ -10,10 +10,14 @@ export type Answering = {
   readonly inTenths: readonly string[];
   /** Items whose figure may be said without its point: "three fifty-five". */
   readonly inHundredths: readonly string[];
+  /** Least and most that can be, in the item's own unit: fourteen inches of a wheel are no tread. */
+  readonly plausible: Readonly<Record<string, readonly [number, number]>>;
   /** Items whose figure may be said in thousands and hundreds with neither word: "sixty-one four". */
   readonly inThousands: readonly string[];
   /** Words beside which a figure is none of the item: what is asked for is the pressure of warm oil. */
   readonly notWith: Readonly<Record<string, RegExp>>;
+  /** The same of talk, where one figure is said at a time and nothing beside it says what else it may be. */
+  readonly notSpokenWith: Readonly<Record<string, RegExp>>;
   /** Items that are nought where they are said to be tight. */
   readonly noughtIsTight: RegExp;
   /** What the denial of an option says, where it says anything: not original is of another kind, not repainted is original. */
@@ -38,6 +42,8 @@ export type Answering = {
 
 /** Cold, and neither hot nor warm beside it. */
 const COLD_ALONE = /^(?!.*\b(?:hot|warm)\b).*\bcold\b/u;
+/** Another speed than the sheet asks for. */
+const OTHER_SPEED = /\b(?:(?:three|four|five) (?:thousand|grand)|3000|4000)\b/u;
 
 export const answering: Answering = {
   bareFigures: {
@@ -84,8 +90,19 @@ export const answering: Answering = {
   },
   inTenths: ["electrics.volts-rest", "electrics.volts-cranking", "electrics.volts-charging"],
   inHundredths: ["driveline.axle-ratio", "driveline.axle-ratio-tag"],
+  plausible: {
+    "wheels.tread-depth": [0, 24],
+    "steering.free-play": [0, 12],
+    "brakes.lining-thickness": [0, 1],
+    "brakes.disc-thickness": [3, 60],
+    "electrics.volts-rest": [0, 30],
+    "electrics.volts-cranking": [0, 30],
+    "electrics.volts-charging": [0, 35],
+    "wheels.pressure": [5, 90],
+  },
   inThousands: ["identity.odometer"],
   notWith: { "engine.oil-pressure-idle": COLD_ALONE, "engine.oil-pressure-2000": COLD_ALONE },
+  notSpokenWith: { "engine.oil-pressure-idle": OTHER_SPEED, "engine.oil-pressure-2000": OTHER_SPEED },
   noughtIsTight: /play/u,
   denied: {
     "identity.originality": { "original-to-car": "other-type" },
@@ -111,5 +128,5 @@ export const answering: Answering = {
   unitBeside: { "identity.odometer": [[/\b(?:kilometer|km)\b/u, "km"]] },
   notByNo: /^identity\.(?!lien)/u,
   notByPraise:
-    /^identity\.|^visit\.|^body\.|fluid-kind|brakes\.circuit|tire-age|tire-construction|wheel-kind|fixing-kind|collision|rebuild|trim-history|floor-repair|damp|^road\.|smoke|leaks/u,
+    /^identity\.|^visit\.|^body\.|electrics\.(?:system|polarity|charger)|fluid-kind|brakes\.circuit|tire-age|tire-construction|wheel-kind|fixing-kind|collision|rebuild|trim-history|floor-repair|damp|^road\.|smoke|leaks/u,
 };

@@ -173,7 +173,7 @@ export const conditions: readonly Condition[] = [
     },
   ),
   condition(
-    "not fitted; been removed; was removed; has been taken out; been taken out; taken out; was taken out; been deleted; it has none; has not got one; have not got one; has not got any; have not got any; it has not got; they have not got; does not have it; do not have it; does not have that; never came with one; did not come with one; has not got it; have not got it; does not have any; do not have one; never had one; delete; does not have one; has none; it has none; never fitted; there is not one; without one; deleted; not inside; not installed; not built in; is not in there",
+    "not fitted; been removed; was removed; has been taken out; been taken out; taken out; was taken out; been deleted; it has none; has not got one; have not got one; has not got any; have not got any; it has not got; they have not got; does not have it; do not have it; does not have that; never came with one; did not come with one; has not got it; have not got it; does not have any; do not have one; never had one; delete; does not have one; has none; it has none; never fitted; there is not one; without one; deleted; not inside; not installed; not built in; is not in there; took it out; took that out; taken it out; took them out",
     { general: "not-fitted" },
   ),
   condition(

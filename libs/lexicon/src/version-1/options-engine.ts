@@ -18,7 +18,7 @@ export const engineOptions: readonly OptionWords[] = [
   ...of("engine.oil", {
     clean: "clean; clean and full; fresh; just changed; honey colored; new; clean and it is full",
     used: "used; dirty; need a change; need changing; due for a change; bit black; bit dark; could do with a change; could do with changing; black; old; due for a change; dark; due a change; due an oil change; needs doing; needs changing; black as",
-    low: "low; down; a quart low",
+    low: "low; is down; s down; bit down; down a bit; down a quart; quart down; a quart low",
     "fuel-thinned": "smells of fuel; smells of gas; fuel in it; thin with fuel; smells like gas",
     milky: "emulsion; mayo; milky; emulsified; mayonnaise; milkshake; creamy",
   }),
@@ -35,7 +35,7 @@ export const engineOptions: readonly OptionWords[] = [
   ...of("engine.coolant", {
     clean:
       "clean; clean and full; fresh; green and clean; new; good; green; green and full; bright green; full; full and clean; full and green; pink; blue; like new; up to the mark",
-    low: "low; down; down a bit; bit low; needs topping up",
+    low: "low; is down; s down; down a bit; bit down; bit low; needs topping up",
     rusty: "rusty; brown; brown as tea; brown as; muddy; like tea; rust in it",
     oily: "oily; oil in it",
   }),

@@ -19,7 +19,7 @@ export const papersOptions: readonly OptionWords[] = [
     "seller-not-in-hand":
       "in my name but; waiting on the title; title is coming; title on the way; bank holds the title; title is in the mail; not in hand",
     "other-name":
-      "estate s name; in the previous owner s name; another name; open title; not in my name; somebody else s name; still in the; in his name; previous owner s name; in the name of; jumped title; in her name; wife s name; father s name; dad s name; mother s name; husband s name; brother s name; late father s name; late husband s name; in the estate s name; still in the estate s name; in the estate s; in the estate still; boss s name; boss has the title",
+      "estate s name; in the previous owner s name; another name; open title; not in my name; somebody else s name; still in the; in his name; previous owner s name; in the name of; jumped title; in her name; wife s name; father s name; dad s name; mother s name; husband s name; brother s name; late father s name; late husband s name; in the estate s name; still in the estate s name; in the estate s; in the estate still; boss s name; boss has the title; my late wife s; my wife s; my husband s; my late husband s; my father s; my dad s; my mother s; my mum s; my brother s; my son s",
     "no-title":
       "no title; bill of sale only; there is no title; does not have a title; without a title; no papers; lost the title; title is lost; no v5; no log book; no logbook; no paperwork; no registration document",
   }),
