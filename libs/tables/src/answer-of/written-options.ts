@@ -12,7 +12,7 @@ const START = {
   "at-once":
     "fired right up; first turn; instant; immediate; easy; at once; started at once; first time; good; start well",
   "several-tries":
-    "several tries; two try; three try; four try; few try; couple try; second try; third try; hard; hard to start; reluctant; many tries; long crank",
+    "several tries; attempt; two attempt; three attempt; several attempt; two try; three try; four try; few try; couple try; second try; third try; hard; hard to start; reluctant; many tries; long crank",
   "no-start": "no start; would not start; will not start; did not start; dead",
 };
 

@@ -187,3 +187,7 @@ export const underHeading = (
   if (own.length < 1) return false;
   return countsUp(own.map(({ cell }) => cell.text)) && own.every(({ cell }) => isCount(cell.text));
 };
+
+/** Whether texts are all such as answer, and as head columns of ticks as well: `Yes`, `No`, `Good`. */
+export const headsByTicks = (texts: readonly string[]): boolean =>
+  headingsOf(texts).every((one) => one?.role === "tick");

@@ -28,7 +28,7 @@ const WORDS: readonly (readonly [role: HeadingRole, words: string])[] = [
   ],
   [
     "value",
-    "result;results;code;reading;readings;value;values;measured;measurement;measurements;actual;finding;findings;grade;rating;score;condition;cond;cond.;status;answer;ok?;y/n;yes/no;pass/fail;p/f;works?;works;working?;ok/nok;found;state;assessment;data;figure;ok y/n;mark;1-5;a-f;outcome;inspection;response;rag;r a g;r/a/g;rag status;rag rating;traffic light;check?;checked;observed;readout;level;looks;look;appearance;quality;figure;amount;present",
+    "result;results;fitted;fitted?;equipped;equipped?;installed;installed?;on car;on car?;has it;has it?;code;reading;readings;value;values;measured;measurement;measurements;actual;finding;findings;grade;rating;score;condition;cond;cond.;status;answer;ok?;y/n;yes/no;pass/fail;p/f;works?;works;working?;ok/nok;found;state;assessment;data;figure;ok y/n;mark;1-5;a-f;outcome;inspection;response;rag;r a g;r/a/g;rag status;rag rating;traffic light;check?;checked;observed;readout;level;looks;look;appearance;quality;figure;amount;present",
   ],
   ["unit", "unit;units;uom;unit of measure"],
   [

@@ -188,6 +188,7 @@ const candidatesOf = (claim: Claim, reading: Reading): readonly Candidate[] => {
     reading,
     named.map((candidate) => afterDrive(candidate, claim, reading)),
   );
+  if (claim.below !== undefined) return found.filter(({ item }) => item.positions !== undefined);
   if (claim.heading === undefined) return found;
   const headed = new Set(itemsNamed(reading.sheet, claim.heading, reading.around).map(({ item }) => item.id));
   const within = found.filter(({ item }) => headed.has(item.id));

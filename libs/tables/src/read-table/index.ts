@@ -14,7 +14,7 @@ import type { Meant, Proposal, Reading } from "../propose/reading.ts";
 import { proposeSettled } from "../propose/settled.ts";
 import type { SettledLine } from "../propose/settled.ts";
 import type { Outcome } from "../outcome-words/index.ts";
-import { legendOf, marksOf } from "../row-words/index.ts";
+import { legendOf, marksOf } from "../legends/index.ts";
 import { readValue } from "../read-value/index.ts";
 import { settlePlaces } from "../settle-places/index.ts";
 import type { Claim } from "../table-claims/index.ts";

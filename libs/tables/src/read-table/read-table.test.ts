@@ -386,3 +386,33 @@ test("a list of notes in somebody's own words is read note by note", () => {
   expect(found.map(({ end }) => end)).toEqual(["note", ...Array<string>(7).fill("finding"), "note"]);
   expect(short(`sat morning\n${notes}`)).toContain(working("electrics.lamps@left-stop", "no"));
 });
+
+test("a row of answers under headings is no heading, and no under yes says no", () => {
+  const rows = "Heater,Yes,No,\nRadio,No,,\nHorn,Yes,Yes,\nClock,Yes,No,\n";
+  expect(short(`Equipment,Fitted?,Works?,Comment\n${rows}`)).toEqual([
+    working("electrics.heat@", "no"),
+    'electrics.radio@ {"kind":"not-fitted"}',
+    working("electrics.horn@", "yes"),
+    working("electrics.clock@", "no"),
+  ]);
+  expect(short("Item,Yes,No\nHorn,No,\nRadio,x,\n")).toEqual([
+    working("electrics.horn@", "no"),
+    working("electrics.radio@", "yes"),
+  ]);
+});
+
+test("a worksheet or a heading named after a corner says where all below it was read", () => {
+  const grids = ["LF corner", "RR corner"].map((name) => ({
+    ...readCsv("Check,Finding,Unit\nTread inner,4,mm\nDamper,dry,\n"),
+    name,
+  }));
+  const found = readTable({ form: "xlsx", grids, aside: [] }, sheetVersion1).rows.flatMap(({ findings }) =>
+    findings.map(({ finding }) => `${finding.item}@${finding.position ?? ""}`),
+  );
+  expect(found).toEqual([
+    "wheels.tread-depth@left-front",
+    "steering.dampers@left-front",
+    "wheels.tread-depth@right-rear",
+    "steering.dampers@right-rear",
+  ]);
+});

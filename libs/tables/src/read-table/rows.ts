@@ -1,11 +1,12 @@
 import type { Grid, Row } from "../grid/index.ts";
-import { wordsOf } from "../cell-parts/index.ts";
 import { carriedDown } from "../carried-down/index.ts";
 import { labelOf } from "../label/index.ts";
+import type { Label } from "../label/index.ts";
 import { isBlank } from "../outcome-words/index.ts";
 import { readValue } from "../read-value/index.ts";
 import type { Writing } from "../read-value/numbers.ts";
-import { isFact, isLegend, isRemark, labelAndValue } from "../row-words/index.ts";
+import { isLegend } from "../legends/index.ts";
+import { isFact, isRemark, labelAndValue } from "../row-words/index.ts";
 import { sectionsOf } from "../sections/index.ts";
 import { sensedIn } from "../sensed-words/index.ts";
 import { spelledEnds } from "../spelled-ends/index.ts";
@@ -17,7 +18,9 @@ import { isTitle } from "../heading-rows/index.ts";
 import { tablesOf } from "../table-shape/index.ts";
 import type { NamesItem } from "../table-columns/index.ts";
 import type { Table } from "../table-shape/index.ts";
+import { placeIn, readAt } from "./below.ts";
 import type { NoteKind } from "./outcome.ts";
+import { inItsWords, isListOfRemarks, ownCells } from "./own-words.ts";
 
 /** A row with what it says, and the words above it; of a row that says nothing, what it is. */
 export type ReadRow = {
@@ -31,11 +34,6 @@ export type ReadRow = {
   /** One of a list of notes: what names nothing in it is a remark. */
   readonly listed: boolean;
 };
-
-const ownCells = (row: Row): readonly string[] =>
-  row.cells
-    .filter(({ text, under }) => text.trim() !== "" && under !== "left")
-    .map(({ text }) => text.trim());
 
 /** A heading of rows: merged over them, in capitals, ending in a colon, or the name of a part of the car. */
 const isSectionHeading = (row: Row, text: string): boolean =>
@@ -98,36 +96,6 @@ const inPairs = (row: Row, writing: Writing): Claim[] => {
   return claims;
 };
 
-/** So many rows of one cell each, without a colon, are notes in somebody's own words. */
-const [LEAST_NOTES, MOST_OF_ROWS] = [8, 0.8];
-
-const isListOfRemarks = ({ rows }: Grid): boolean => {
-  const notes = rows.filter((row) => {
-    const cells = ownCells(row);
-    return cells.length === 1 && labelAndValue(cells[0] ?? "") === undefined;
-  });
-  return notes.length >= LEAST_NOTES && notes.length >= MOST_OF_ROWS * rows.length;
-};
-
-/** What is out is a lamp, and the lamp is part of the name. */
-const LAMP = /^(?:lamps?|lights?|bulbs?)\s+/i;
-
-/** `LF tire 5/32`: what a note names, and all of it as what is said. */
-const inItsWords = (text: string, column: number, writing: Writing): Claim => {
-  const said = Math.min(text.search(/\d|$/), ...sensedIn(text).map(({ start }) => start));
-  const from = said + (LAMP.exec(text.slice(said))?.[0].length ?? 0);
-  const name = labelOf(text.slice(0, from));
-  const isNamed = name.core.length > 0;
-  return {
-    names: isNamed ? [name, labelOf(text)] : [labelOf(text), labelOf(wordsOf(text))],
-    where: [labelOf(text.replaceAll(/\d[\d.,/]*/g, " "))],
-    value: readValue(isNamed && from < text.length ? text.slice(from) : text, writing),
-    note: "",
-    fromNote: false,
-    column,
-  };
-};
-
 const loneNote = (row: Row, text: string): NoteKind => {
   if (sectionsOf(text).length > 0) return "heading";
   if (isRemark(text.replace(/[:–-].*$/s, "")) || isLegend(text) || text.length > 90) return "remark";
@@ -143,6 +111,10 @@ const saysOfPart = (label: string, claims: readonly Claim[]): boolean =>
     ({ value }) => value.outcome !== undefined || sensedIn(value.text).length > 0 || SHIFTS.test(value.text),
   );
 
+/** `Summary: an honest car that needs work …` */
+const LENGTH = 40;
+const isSaidAtLength = ({ fromNote, value }: Claim): boolean => fromNote || value.text.length > LENGTH;
+
 const SHIFTS = /\b(?:shift|slip|crunch|grind|jump|notch|drop|leak)/i;
 
 const nothing = { claims: [], preamble: false } as const;
@@ -152,11 +124,13 @@ class Rows {
   readonly read: ReadRow[] = [];
   private readonly writing: Writing;
   private readonly isList: boolean;
+  private place: Label | undefined;
 
   constructor(grid: Grid, writing: Writing) {
     this.writing = writing;
     this.isList = isListOfRemarks(grid);
     this.above = aboveOf(grid.name);
+    this.place = placeIn(grid.name);
   }
 
   table(written: Table, preamble: boolean): void {
@@ -182,7 +156,10 @@ class Rows {
     const around = [...this.above.words, ...over];
     const listed = this.isList && ownCells(row).length === 1;
     const base = { row, around, sections: this.above.sections, listed };
-    this.read.push(note === undefined ? { ...base, claims, preamble } : { ...base, ...nothing, note });
+    const placed = this.place === undefined ? claims : claims.map(readAt(this.place));
+    this.read.push(
+      note === undefined ? { ...base, claims: placed, preamble } : { ...base, ...nothing, note },
+    );
   }
 
   private row(row: Row, plans: readonly Plan[], preamble: boolean): void {
@@ -201,8 +178,7 @@ class Rows {
       labels.length > 0 &&
       labels.every(
         (label) =>
-          (isFact(label) && !saysOfPart(label, claims)) ||
-          (isRemark(label) && claims.every(({ fromNote }) => fromNote)),
+          (isFact(label) && !saysOfPart(label, claims)) || (isRemark(label) && claims.every(isSaidAtLength)),
       )
     )
       return this.push(row, [], isFact(first) ? "fact" : "remark", false);
@@ -230,7 +206,10 @@ class Rows {
     if (this.isList && own === "left-blank" && this.read.length > 0)
       return this.push(row, [inItsWords(text, column, this.writing)], undefined, false);
     const note = own === "left-blank" && this.read.length === 0 ? "heading" : own;
-    if (note === "heading" && !isBlank(text)) this.above = aboveOf(text);
+    if (note === "heading" && !isBlank(text)) {
+      this.above = aboveOf(text);
+      this.place = placeIn(text);
+    }
     return this.push(row, [], note, false);
   }
 }

@@ -23,7 +23,7 @@ const WRITTEN: readonly (readonly [words: string, ...senses: Sense[]])[] = [
   ],
   ["left/right/front/rear/lh/rh/nearside/offside/both/bulb out; out; blown; u/s; dud", { working: "no" }],
   [
-    "operating; readily; engages; steady; steady at half; reads normal; reads half; hot; both sweep; sweep; both speed; all speed; both work; all work; spot on; free",
+    "worked; all worked; operated; functioned; operating; readily; engages; steady; steady at half; reads normal; reads half; hot; both sweep; sweep; both speed; all speed; both work; all work; spot on; free",
     { working: "yes" },
   ],
   [
@@ -37,6 +37,12 @@ const WRITTEN: readonly (readonly [words: string, ...senses: Sense[]])[] = [
   ["surface rust; rust scale; light rust; scabby; scab; crusty", { fault: "corrosion" }],
   ["replated; re plated; rechromed", { grade: "as-new" }, { general: "new" }],
   ["porous", { fault: "crack" }],
+  [
+    "could not be inspected; could not be seen; could not be reached; could not be examined",
+    { unseen: "not-reached" },
+  ],
+  ["could not be tested; could not be tried", { unseen: "not-tested" }],
+  ["screwdriver through; push a screwdriver through", { fault: "perforation" }],
   ["leaky; untight; not tight", { fault: "blow-hole" }],
   ["rust hole; rotten through; holed; hole", { fault: "perforation" }],
   ["soft; swell; puffy; soft swollen", { fault: "swelling" }],

@@ -7,7 +7,7 @@ import { isBlank, outcomeOf } from "../outcome-words/index.ts";
 import { readValue } from "../read-value/index.ts";
 import type { Value } from "../read-value/index.ts";
 import type { Writing } from "../read-value/numbers.ts";
-import { scaleInHeading } from "../row-words/index.ts";
+import { scaleInHeading } from "../legends/index.ts";
 import { ofCylinders } from "../table-columns/index.ts";
 import type { Column } from "../table-columns/index.ts";
 import { textAt } from "../table-plan/index.ts";
@@ -23,6 +23,8 @@ export type Claim = {
   /** What may say where: the row, its place column, the column's heading. */
   readonly where: readonly Label[];
   readonly value: Value;
+  /** Where a heading or the worksheet's name says that it was read. */
+  readonly below?: Label;
   /** Places it is not said of. */
   readonly except?: readonly Label[];
   readonly note: string;

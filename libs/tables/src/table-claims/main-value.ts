@@ -18,11 +18,18 @@ export const crossed = (text: string, column: Column, plan: Plan, value: Value):
   return { ...value, outcome: plan.crossed.has(column.index) ? bad : good };
 };
 
+const NEGATIVE: ReadonlySet<Outcome["says"] | undefined> = new Set(["no", "bad", "not-applicable"]);
+
+/** `No` under `Yes` says no. */
+const contradicts = (own: Outcome | undefined, heading: Outcome | undefined): boolean =>
+  NEGATIVE.has(own?.says) && heading !== undefined && !NEGATIVE.has(heading.says);
+
 /** A cell under `OK`, `Fail` or `Fair`: a mark means the heading, a text says it itself beside what the heading says. */
 const ticked = (text: string, column: Column, writing: Writing): Value => {
   const own = readValue(text, writing);
   if (column.grade !== undefined && (isMark(text) || text.toLowerCase() === column.grade.toLowerCase()))
     return { ...own, text: column.grade, outcome: column.outcome, numeric: false, numbers: undefined };
+  if (contradicts(own.outcome, column.outcome)) return own;
   if (isMark(text) || (own.outcome !== undefined && own.outcome.says !== "unseen"))
     return {
       ...own,
@@ -69,12 +76,22 @@ const RATING = /^\s*(?:rating|grade|score|marks?|points|codes?|class|category|st
 const isRating = ({ heading }: Column, text: string): boolean =>
   RATING.test(heading) && /^\s*(?:\d{1,2}|[A-F])\s*$/.test(text);
 
+/** `Fitted?`: no says that there is none, and yes no more than that the other columns say how it is. */
+const FITTED = /^\s*(?:fitted|equipped|on (?:the )?car|has it|installed)\s*\??\s*$/i;
+
+const fitted = (value: Value): Value | undefined =>
+  value.outcome?.says === "no" ? { ...value, outcome: { says: "not-applicable" } } : undefined;
+
 export const mainValue = (row: Row, plan: Plan, writing: Writing): Said | undefined => {
   const said = plan.columns.flatMap((column): Said[] => {
     const text = textAt(row, column);
     if (isBlank(text) || row.cells[column.index]?.under === "left") return [];
     if (column.role === "tick") return [{ value: ticked(text, column, writing), column: column.index }];
     if (column.role !== "value") return [];
+    if (FITTED.test(column.heading)) {
+      const none = fitted(readValue(text, writing));
+      return none === undefined ? [] : [{ value: none, column: column.index }];
+    }
     const value = judged(column, crossed(text, column, plan, readValue(text, writing)));
     return [{ value, column: column.index, rated: isRating(column, text) }];
   });

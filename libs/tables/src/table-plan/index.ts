@@ -1,6 +1,6 @@
 import type { GradeScale } from "@evenhand/shared/report";
 import type { Row } from "../grid/index.ts";
-import { scaleInHeading, scaleOfHeadings } from "../row-words/index.ts";
+import { scaleInHeading, scaleOfHeadings } from "../legends/index.ts";
 import { namesPlaces } from "../table-columns/index.ts";
 import type { Column } from "../table-columns/index.ts";
 import type { Table } from "../table-shape/index.ts";

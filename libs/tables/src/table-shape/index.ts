@@ -1,5 +1,12 @@
 import type { Grid, Row } from "../grid/index.ts";
-import { filled, goesOn, isHeading, spansColumns, underHeading } from "../heading-rows/index.ts";
+import {
+  filled,
+  goesOn,
+  headsByTicks,
+  isHeading,
+  spansColumns,
+  underHeading,
+} from "../heading-rows/index.ts";
 import { isNumeric } from "../read-value/numbers.ts";
 import { byContent, columnsOf, numbersAside, share, sideBySide } from "../table-columns/index.ts";
 import type { Column, NamesItem } from "../table-columns/index.ts";
@@ -35,6 +42,22 @@ const formOf = (first: Row, answers: readonly Row[], namesItem: NamesItem): Tabl
   ],
 });
 
+/** `Heater | Yes | No` under `Equipment | Fitted? | Works?` is a row with its answers. */
+const isAnswered = (
+  { headings }: { readonly headings: readonly Row[] },
+  row: Row,
+  namesItem: NamesItem,
+): boolean => {
+  const head = headings.at(-1);
+  const [first, ...others] = filled(row);
+  if (head === undefined || first === undefined || others.length === 0) return false;
+  const texts = others.map(({ cell }) => cell.text);
+  const under = others.every(({ index }) => (head.cells[index]?.text ?? "") !== "");
+  return under && headsByTicks(texts) && texts.length <= MOST_ANSWERS && namesItem(first.cell.text);
+};
+
+const MOST_ANSWERS = 3;
+
 /**
  * A grid as tables, each with its headings: found in whatever row they stand, over one row or several, or nowhere at all.
  *
@@ -48,7 +71,12 @@ export const tablesOf = (grid: Grid, namesItem: NamesItem): Table[] => {
   for (const row of grid.rows) {
     const last = tables.at(-1);
     if (last === undefined) break;
-    if (goesOn(last, before, row) || (!isHeading(row) && !underHeading(last, row))) last.rows.push(row);
+    if (
+      goesOn(last, before, row) ||
+      isAnswered(last, row, namesItem) ||
+      (!isHeading(row) && !underHeading(last, row))
+    )
+      last.rows.push(row);
     else if (last.rows.length === 0 && last.headings.length > 0 && last.headings.length < 3)
       last.headings.push(row);
     else {
