@@ -143,9 +143,6 @@ const grades = (a: AnswerOf<"grade">, b: AnswerOf<"grade">, asked: AnsweredPair)
 const pickOf = ({ place }: AnsweredPair, answer: string): Pick =>
   place.picks.get(answer) ?? { answer, call: "no-yardstick" };
 
-const isRefuted = (refutes: Readonly<Record<string, readonly string[]>>, a: string, b: string): boolean =>
-  refutes[b]?.includes(a) === true || refutes[a]?.includes(b) === true;
-
 const choices = (a: string, b: string, between: string | undefined, asked: AnsweredPair): Judgment => {
   const { choice, working } = asked.place.compiled.item;
   return compareChoice({
@@ -156,7 +153,6 @@ const choices = (a: string, b: string, between: string | undefined, asked: Answe
     neighbors: choice?.neighbors,
     weakerIsNotOtherwise:
       choice?.weakerIsNotOtherwise === true || asked.place.compiled.item.asked === "statement",
-    isRefuted: choice?.refutes !== undefined && isRefuted(choice.refutes, a, b),
   });
 };
 

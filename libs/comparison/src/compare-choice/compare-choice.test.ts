@@ -73,9 +73,11 @@ describe("ordered options", () => {
   });
 
   it("contradict where looking shows that the stronger is not so, weaker or not", () => {
-    const more = { weakerIsNotOtherwise: true, isRefuted: true };
-    expect(choose({ rank: 0 }, { rank: 1, call: "no-yardstick" }, more).outcome).toBe("differ");
-    expect(choose({ rank: 0 }, { rank: 1 }, more).direction).toBe("stated-better");
+    const more = { weakerIsNotOtherwise: true };
+    const seen = { rank: 1, call: "no-yardstick" as const, refutes: ["one"] };
+    expect(choose({ rank: 0 }, seen, more)).toMatchObject({ outcome: "differ", direction: "stated-better" });
+    expect(choose({ rank: 0 }, { ...seen, refutes: ["three"] }, more).outcome).toBe("consistent");
+    expect(choose({ rank: 0, refutes: ["two"] }, { rank: 1 }, more).outcome).toBe("differ");
   });
 
   it("do not contradict by being weaker where no more can be seen", () => {

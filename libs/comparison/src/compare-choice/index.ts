@@ -11,6 +11,8 @@ export type Pick = {
   readonly call: Call;
   /** Place from the most claimed (0); `undefined` where the list has no order. */
   readonly rank?: number | undefined;
+  /** Answers that are not so where this one is seen, however much stronger. */
+  readonly refutes?: readonly string[] | undefined;
 };
 
 /** Two answers out of a list: `working`, `presence` and `choice` are compared alike. */
@@ -25,8 +27,6 @@ export type ChoicePair = {
   readonly neighbors?: "doubtful" | "consistent" | "differ" | undefined;
   /** The weaker of two good answers does not contradict the stronger: more cannot be shown by looking. */
   readonly weakerIsNotOtherwise?: boolean | undefined;
-  /** The one is seen by looking, and shows that the other is not so. */
-  readonly isRefuted?: boolean | undefined;
 };
 
 export const NOT_KNOWN = "not-known";
@@ -87,6 +87,8 @@ const isBothBad = ({ a, b }: ChoicePair): boolean => isBadCall(a.call) && isBadC
 const bothBad = (pair: ChoicePair): Judgment =>
   said(pair, "agree", pair.a.answer === pair.b.answer ? "same-answer" : "both-bad", true);
 
+const refutes = (seen: Pick, { answer }: Pick): boolean => seen.refutes?.includes(answer) === true;
+
 const between = (pair: ChoicePair): Judgment => {
   const { a, b } = pair;
   if (a.rank === undefined || b.rank === undefined) return said(pair, "differ", "other-answer");
@@ -97,7 +99,7 @@ const between = (pair: ChoicePair): Judgment => {
     const trifle = calls.every((call) => !isBadCall(call) || call === "small");
     return trifle && oneStep ? said(pair, "doubtful", "neighbors") : said(pair, "differ", "other-answer");
   }
-  if (pair.isRefuted === true) return said(pair, "differ", "other-answer");
+  if (refutes(a, b) || refutes(b, a)) return said(pair, "differ", "other-answer");
   if (pair.weakerIsNotOtherwise === true) {
     return said(pair, "consistent", "weaker-not-otherwise");
   }

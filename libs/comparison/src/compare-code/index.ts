@@ -69,15 +69,14 @@ const judgeApart = (system: CodeSystem, a: string, b: string): Said => {
 const judge = (system: CodeSystem, codeA: NormalizedCode, codeB: NormalizedCode): Said => {
   if (isSameAsNormalized(system, codeA, codeB)) return { outcome: "agree", reason: "same-code" };
   if (isInWords(system, codeA.text) || isInWords(system, codeB.text)) return IN_OWN_WORDS;
-  const less = saysLessThan(system, codeA.text, codeB.text);
   // Sizes have no look-alikes: another figure is another size.
-  if (system === "tire-size") return less ? LESS : OTHER;
+  if (system === "tire-size") return saysLessThan(system, codeA, codeB) ? LESS : OTHER;
   const [a, b] = [codeA.normalized, codeB.normalized];
   const apart = misreading(a, b);
   if (apart === "exchanged") return { outcome: "doubtful", reason: "two-exchanged" };
   if (apart === "look-alike" || oneWornShape(a, b)) return { outcome: "doubtful", reason: "one-look-alike" };
   if (oneDropped(a, b)) return { outcome: "doubtful", reason: "one-dropped" };
-  return less ? LESS : judgeApart(system, codeA.text, codeB.text);
+  return saysLessThan(system, codeA, codeB) ? LESS : judgeApart(system, codeA.text, codeB.text);
 };
 
 /**

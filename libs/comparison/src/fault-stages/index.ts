@@ -8,8 +8,6 @@ export type Stages = {
 /** The family of a kind: stages and names of one thing. */
 export const familyOf = (kind: string, { kinds }: Stages): string => kinds.get(kind)?.family ?? kind;
 
-const stageOf = (kind: string, { kinds }: Stages): number => kinds.get(kind)?.rank ?? 0;
-
 /**
  * Whether who denies a kind denies another one too: a stage of the same thing. Who says that nothing is rusted through has not said that
  * there is no rust; who says that there is none has said that nothing is rusted through, and that nothing bubbles.
@@ -17,7 +15,9 @@ const stageOf = (kind: string, { kinds }: Stages): number => kinds.get(kind)?.ra
  * @example coversKind("corrosion", "perforation", frame) // true
  * @example coversKind("perforation", "corrosion", frame) // false
  */
-export const coversKind = (denied: string, kind: string, frame: Stages): boolean =>
-  denied === kind ||
-  (familyOf(denied, frame) === familyOf(kind, frame) &&
-    (frame.kinds.get(denied)?.neverTrifling !== true || stageOf(denied, frame) <= stageOf(kind, frame)));
+export const coversKind = (denied: string, kind: string, stages: Stages): boolean => {
+  if (denied === kind) return true;
+  const [one, other] = [stages.kinds.get(denied), stages.kinds.get(kind)];
+  if (one === undefined || other === undefined || one.family !== other.family) return false;
+  return one.neverTrifling !== true || one.rank <= other.rank;
+};

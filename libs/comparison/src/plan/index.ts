@@ -106,7 +106,8 @@ const picksOf = ({ item, options }: CompiledItem, position: string): ReadonlyMap
   }
   for (const [answer, { rank }] of options) {
     const call = callOf({ kind: "choice", option: answer }, item, { position });
-    picks.push({ answer, call, rank: item.choice?.ordered === true ? rank : undefined });
+    const refutes = item.choice?.refutes?.[answer];
+    picks.push({ answer, call, rank: item.choice?.ordered === true ? rank : undefined, refutes });
   }
   return new Map(picks.map((pick) => [pick.answer, pick]));
 };

@@ -20,11 +20,9 @@ export const tireSizeText = (text: string): string => {
     .trim();
   // Load index and speed rating stand behind a space where they are given.
   const [head = plain] = plain.split(/\s+(?=\d{2,3}[A-Z]{1,2}$)/);
-  const close = head
-    .replaceAll(/\s+/g, "")
-    .replaceAll("X", "-")
-    .replaceAll("--", "-")
-    .replace(/^(\d{3})-(\d{2})-(?=\d{2}$)/, "$1/$2-");
+  const joined = head.replaceAll(/\s+/g, "").replaceAll("X", "-").replaceAll("--", "-");
+  // A dash for the stroke, as in 205-70-14.
+  const close = joined[3] === "-" && joined[6] === "-" ? `${joined.slice(0, 3)}/${joined.slice(4)}` : joined;
   const [, section, aspect, letters = "-", rim] = TIRE.exec(close) ?? [];
   if (section === undefined || rim === undefined) return close;
   const radial = letters.endsWith("R") || /^[A-N]R/.test(section);
@@ -67,6 +65,19 @@ const isPartOf = (system: CodeSystem, a: string, b: string): boolean => {
   return system === "tire-identification" ? long.endsWith(short) : long.includes(short);
 };
 
+/** Whether every letter and figure of the one stands somewhere in the other. */
+const standIn = (short: string, long: string): boolean => {
+  for (let at = 0; at < short.length; at += 1) {
+    const character = short.charAt(at);
+    if (character !== " " && !long.includes(character)) return false;
+  }
+  return true;
+};
+
+/** Most codes that are not one share not even their letters, which is seen without looking for words. A description may count in words. */
+const mayShareWords = (system: CodeSystem, a: string, b: string): boolean =>
+  system === "description" || standIn(a, b) || standIn(b, a);
+
 /** A code as it was written, and as it is compared. */
 export type NormalizedCode = { readonly text: string; readonly normalized: string };
 
@@ -74,14 +85,15 @@ export type NormalizedCode = { readonly text: string; readonly normalized: strin
 export const isSameAsNormalized = (system: CodeSystem, a: NormalizedCode, b: NormalizedCode): boolean =>
   a.normalized === b.normalized ||
   isPartOf(system, a.normalized, b.normalized) ||
-  (IN_WORDS.has(system) && areSameWords(a.text, b.text)) ||
+  (IN_WORDS.has(system) &&
+    mayShareWords(system, a.normalized, b.normalized) &&
+    areSameWords(a.text, b.text)) ||
   (isDated(system) && sameDate(a.text, b.text));
 
 const withoutBuild = (size: string): string => size.replace(/(?<=^\d{3}\/\d{2})[-RBD](?=\d)/, "-");
 
 /** Many write a metric size without the letter of its construction, which stands on the sheet by itself. */
-const isSizeWithoutBuild = (a: string, b: string): boolean => {
-  const [one, other] = [tireSizeText(a), tireSizeText(b)];
+const isSizeWithoutBuild = (one: string, other: string): boolean => {
   const [bare, otherBare] = [withoutBuild(one), withoutBuild(other)];
   return one !== other && bare === otherBare && (one === bare || other === bare);
 };
@@ -98,16 +110,14 @@ const isEndOf = (a: string, b: string): boolean => {
  * Whether one of two texts that are not one code says only part of what the other says, and nothing against it: a year of a date, the end of
  * a chassis number, a color without its shade, a code without what follows it.
  *
- * @example saysLessThan("date-code", "2019", "06/2019") // true
- * @example saysLessThan("chassis-number", "330914", "72-330914") // true
- * @example saysLessThan("paint-code", "green", "dark green") // true
+ * @example saysLessThan("date-code", { text: "2019", normalized: "2019" }, { text: "06/2019", normalized: "062019" }) // true
  */
-export const saysLessThan = (system: CodeSystem, a: string, b: string): boolean => {
-  if (isDated(system) && (isYearOf(a, b) || isYearOf(b, a))) return true;
-  if (system === "vin" || system === "chassis-number")
-    return isEndOf(normalizeCode(system, a), normalizeCode(system, b));
-  if (system === "tire-size") return isSizeWithoutBuild(a, b);
-  return (system === "paint-code" || IN_WORDS.has(system)) && saysLess(a, b);
+export const saysLessThan = (system: CodeSystem, a: NormalizedCode, b: NormalizedCode): boolean => {
+  if (isDated(system) && (isYearOf(a.text, b.text) || isYearOf(b.text, a.text))) return true;
+  if (system === "vin" || system === "chassis-number") return isEndOf(a.normalized, b.normalized);
+  if (system === "tire-size") return isSizeWithoutBuild(a.normalized, b.normalized);
+  if (system !== "paint-code" && !IN_WORDS.has(system)) return false;
+  return mayShareWords(system, a.normalized, b.normalized) && saysLess(a.text, b.text);
 };
 
 /** Systems in which every code holds a figure. */

@@ -72,8 +72,19 @@ export const sameDate = (a: string, b: string): boolean => {
   );
 };
 
+const figuresIn = (text: string): number => {
+  let figures = 0;
+  for (let at = 0; at < text.length; at += 1) {
+    const code = text.charCodeAt(at);
+    if (code >= 48 && code <= 57) figures += 1;
+  }
+  return figures;
+};
+
 /** A year as people write it where they say no more, other words aside: `2019`, `'19`, `new in 2019`. */
 const yearAlone = (text: string): number | undefined => {
+  const figures = figuresIn(text);
+  if (figures !== 2 && figures !== 4) return undefined;
   const [only, ...more] = text.match(/\d+/g) ?? [];
   if (only === undefined || more.length > 0 || datesIn(text).length > 0) return undefined;
   if (/^(?:19|20)\d{2}$/.test(only)) return Number(only) % 100;
