@@ -6,7 +6,7 @@ import type { SaidSides } from "../places-of/index.ts";
 import { entriesOf, ledTo } from "./entries.ts";
 import type { Entry } from "./entries.ts";
 import { wordsOf } from "./negation.ts";
-import { indexOf, isLimit, isPronoun, isRange, isCountOf } from "./numbers.ts";
+import { indexOf, isCountOf, isDistance, isLimit, isPronoun, isRange } from "./numbers.ts";
 
 /** One piece of talk, taken apart. */
 export type Breath = {
@@ -117,7 +117,9 @@ export const breathOf = (tokens: readonly RepairedToken[], piece: Piece, carried
       one.is === "number" && !isRange(tokens, one) && !isPronoun(tokens, one) && !isCountOf(tokens, one),
   );
   const index = allNumbers.map((one) => indexOf(tokens, one)).find((one) => one !== undefined);
-  const numbers = allNumbers.filter((one) => indexOf(tokens, one) === undefined && !isLimit(tokens, one));
+  const numbers = allNumbers.filter(
+    (one) => indexOf(tokens, one) === undefined && !isLimit(tokens, one) && !isDistance(tokens, one),
+  );
   const sides = sidesOf(tokens, piece.mentions, index, whole);
   const isOnlyFiller = stems.every((stem) => FILLERS.has(stem) && stem !== "yes");
   const words = isOnlyFiller ? [] : wordsOf(tokens, piece, carried);

@@ -205,3 +205,21 @@ test("a part taken from what was in view is marked, and what was misheard is sho
   expect(remarks.some(({ inferred }) => inferred)).toBe(true);
   expect(draft("The rock her panel on the left is solid.")[0]?.heard).toEqual(["rock her panel"]);
 });
+
+test.each([
+  ["The dash is crack free.", ["interior.dash-top"]],
+  ["The left front fender is rust free and dent free.", ["body.faults"]],
+  ["The windshield is free from chips and scratches.", ["brightwork.glass-faults"]],
+])("what a part is free of is not found there: %s", (text, items) => {
+  for (const { item, answer } of draft(text)) {
+    expect(items).toContain(item);
+    expect(answer.kind === "faults" ? answer.found : []).toEqual([]);
+    expect(answer).not.toMatchObject({ kind: "grade", value: "heavy-wear" });
+  }
+});
+
+test("from how far away one looks is no length of a scratch", () => {
+  const [remark] = draft("The front bumper has a scratch you'd not see from ten feet.");
+  expect(remark?.answer).toMatchObject({ kind: "faults", found: [{ kind: "scratch" }] });
+  expect(JSON.stringify(remark?.answer)).not.toContain("extent");
+});

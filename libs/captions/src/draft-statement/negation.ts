@@ -92,12 +92,14 @@ const isVerb = (stem: string): boolean =>
     stem,
   );
 
-/** "Delamination none", "corrosion: nil"; and as who speaks the language as a second one says it, "the lid holds not open". */
+/** "Delamination none", "corrosion: nil", "rust free"; and as who speaks the language as a second one says it, "the lid holds not open". */
 const isDeniedBehind = (tokens: readonly RepairedToken[], to: number): boolean => {
   if (tokens[to]?.stem === "not" && isVerb(tokens[to - 1]?.stem ?? ""))
     return /^(?:[.;,]|open|close|shut|up|well|good|right|properly|correctly|to|any|always|anymore|more|straight|clean|)$/u.test(
       tokens[to + 1]?.stem ?? "",
     );
+  const free = tokens[to]?.stem === "-" ? to + 1 : to;
+  if (tokens[free]?.stem === "free") return !/^(?:of|from|play|up|to)$/u.test(tokens[free + 1]?.stem ?? "");
   const at = /^[:,]$/u.test(tokens[to]?.stem ?? "") ? to + 1 : to;
   return (
     /^(?:none|nil|zero)$/u.test(tokens[at]?.stem ?? "") && /^(?:[.;,]|)$/u.test(tokens[at + 1]?.stem ?? "")

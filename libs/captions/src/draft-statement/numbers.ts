@@ -36,6 +36,12 @@ export const isCountOf = (tokens: readonly RepairedToken[], { to, unit, value }:
   value <= 16 &&
   tokens[tokens[to]?.stem === "-" ? to + 1 : to]?.stem === "cylinder";
 
+/** "You won't see it from ten feet", "at twenty paces": from how far away one looks, and no length of anything. */
+export const isDistance = (tokens: readonly RepairedToken[], { from, to, unit }: SaidNumber): boolean =>
+  /^(?:ft|in|m)$/u.test(unit ?? "") &&
+  (/^(?:away|off|back)$/u.test(tokens[to]?.stem ?? "") ||
+    (tokens[from - 1]?.stem === "from" && !/^(?:up|down|behind)$/u.test(tokens[to]?.stem ?? "")));
+
 /** "It should be a hundred and seventy", "ought to give one fifty". */
 const isWanted = (tokens: readonly RepairedToken[], from: number): boolean =>
   /\b(?:should|ought to|supposed to|meant to) (?:be|give|read|show|have|measure|make)(?: (?:about|around|an?|at|at least))*$/u.test(

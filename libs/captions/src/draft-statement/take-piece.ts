@@ -20,7 +20,9 @@ export const takePiece = (draft: Draft, piece: Piece, sentenceEnd: number): void
     leaveView(draft, piece);
     return;
   }
-  const isListed = piece.join === "comma" && piece.to - piece.from <= 3;
+  // "No rust, no dents, scratches", "free from chips and scratches".
+  const most = piece.join === "comma" ? 3 : piece.join === "and" ? 2 : 0;
+  const isListed = piece.to - piece.from <= most;
   const breath = relevantTo(draft, breathOf(draft.tokens, piece, state.carried && isListed));
   noteSide(draft, breath);
   const said = onThisSide(draft, breath);
