@@ -223,3 +223,11 @@ test("from how far away one looks is no length of a scratch", () => {
   expect(remark?.answer).toMatchObject({ kind: "faults", found: [{ kind: "scratch" }] });
   expect(JSON.stringify(remark?.answer)).not.toContain("extent");
 });
+
+test.each([
+  ["Horn, wipers, and the only thing out is the clock.", ["electrics.clock no"]],
+  ["Horn, wipers, only the clock is dead.", ["electrics.clock no"]],
+  ["Horn, wipers and clock are dead.", ["electrics.clock no", "electrics.horn no", "electrics.wipers no"]],
+])("what alone is out is said of nothing named before it: %s", (text, expected) => {
+  expect(draft(text).map(short).toSorted()).toEqual(expected);
+});

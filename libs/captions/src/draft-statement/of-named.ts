@@ -124,6 +124,9 @@ const areOfTopic = ({ state }: Draft, entries: readonly Entry[]): boolean => {
 
 const isSided = ({ adds, index }: Entry["sides"]): boolean => adds.length > 0 || index !== undefined;
 
+/** "Brake lights, headlights, and the only thing out is the plate light": said of the one, and of nothing named before it. */
+const ALONE = /^(?:and )?(?:the )?only\b/u;
+
 export const sayOfNamed = (draft: Draft, breath: Breath): readonly string[] => {
   const { state } = draft;
   const { piece, entries } = breath;
@@ -135,6 +138,7 @@ export const sayOfNamed = (draft: Draft, breath: Breath): readonly string[] => {
     !state.correcting &&
     !(piece.join === "inner" && /^(?:it|they|there|that|we|i|he|she)\b/u.test(breath.text)) &&
     state.entries.length > 0 &&
+    !ALONE.test(breath.text) &&
     !areOfTopic(draft, entries);
   const group = joins ? [...state.entries.filter((one) => !isWholeOf(one, entries)), ...entries] : entries;
   bringIntoView(draft, group);
