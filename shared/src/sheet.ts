@@ -241,6 +241,9 @@ export const CodeSystem = z.enum([
 ]);
 export type CodeSystem = z.infer<typeof CodeSystem>;
 
+/** Systems that people write for people: words in any order, with whatever marks. */
+export const IN_WORDS: ReadonlySet<CodeSystem> = new Set(["text", "description", "own-words"]);
+
 /** Item applies only to cars whose form has one of the values: `{ "body": ["convertible", "roadster"] }`. */
 export const AppliesWhen = z.partialRecord(
   z.enum([

@@ -202,10 +202,8 @@ const isNotSaid = (tokens: readonly RepairedToken[], mention: Mention): boolean 
   if (stem === "turn" && mention.to === mention.from + 1)
     return /^(?:first|second|third|half|quarter|one|each|every)$/u.test(tokens[mention.from - 1]?.stem ?? "");
   if (stem === "covered" && mention.to === mention.from + 1) return /^(?:with|in|by)$/u.test(after ?? "");
-  if (/^drip$/u.test(stem ?? "")) {
-    if (/^(?:tray|pan|rail|channel|mat|tin)$/u.test(after ?? "")) return true;
-  }
-  // "Must be changed" is not done yet; "pitted up pretty good" is how much.
+  if (stem === "drip" && /^(?:tray|pan|rail|channel|mat|tin)$/u.test(after ?? "")) return true;
+  // "Must be changed" is not done yet.
   if (
     mention.to === mention.from + 1 &&
     /^(?:changed|replaced|renewed|rebuilt|recovered|redone|overhauled|refinished|repainted|painted|restored|repaired|fixed)$/u.test(

@@ -183,13 +183,15 @@ const deniedOf = (kind: string, { a, sheet }: SentenceContext): string => {
   return a.answer.denied.find((denied) => coversKind(denied, kind, { kinds })) ?? kind;
 };
 
-const atomValues = ({ atom }: Entry, item: Item, context: SentenceContext): Values => {
+const NAMES_DENIAL: readonly string[] = ["denied-found", "denied-trifle"];
+
+const atomValues = ({ atom, reason }: Entry, item: Item, context: SentenceContext): Values => {
   const sheet = sheetWords(context.sheet);
   if (atom.of === "fault") {
     return {
       fault: faultAt(atom.kind, atom.spot, { sheet, item }),
       kind: sheet.faultKind(atom.kind),
-      denied: sheet.faultKind(deniedOf(atom.kind, context)),
+      ...(NAMES_DENIAL.includes(reason) ? { denied: sheet.faultKind(deniedOf(atom.kind, context)) } : {}),
     };
   }
   return atom.of === "denial" ? { kind: sheet.faultKind(atom.kind) } : {};

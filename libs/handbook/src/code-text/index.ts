@@ -1,3 +1,4 @@
+import { IN_WORDS } from "@evenhand/shared/sheet";
 import type { CodeSystem } from "@evenhand/shared/sheet";
 import { bareNumber, normalizeVin } from "../identifier-text/index.ts";
 import { isYearOf, sameDate } from "../written-date/index.ts";
@@ -29,9 +30,6 @@ export const tireSizeText = (text: string): string => {
   const build = radial ? "R" : letters.endsWith("B") ? "B" : letters.endsWith("D") ? "D" : "-";
   return `${section}${aspect === undefined ? "" : `/${aspect}`}${build}${rim}`;
 };
-
-/** Written by people for people: words in any order, with whatever marks. */
-const IN_WORDS: ReadonlySet<CodeSystem> = new Set(["text", "description", "own-words"]);
 
 const bySystem = (system: CodeSystem, text: string): string => {
   if (IN_WORDS.has(system)) return text.replaceAll(/\s+/g, " ");

@@ -38,7 +38,7 @@ export type ReadingDraft = {
   byEye: Accuracy;
   instrument: [name: string, resolution: number, accuracy: Accuracy];
   /** The instrument is part of the car or of its papers, and nobody names it. */
-  readOff?: true;
+  readOff?: boolean;
   limits?: LimitDraft[];
   alarms?: LimitDraft[];
   noAlarmBecause?: string;
@@ -77,7 +77,7 @@ export function reading(draft: ReadingDraft): ReadingParticulars {
       name,
       resolution,
       accuracy: accuracy(instrumentAccuracy),
-      ...(draft.readOff === undefined ? {} : { readOff: draft.readOff }),
+      ...(draft.readOff === true ? { readOff: true } : {}),
     },
     limits: draft.limits ?? [],
     alarms: draft.alarms ?? [],

@@ -283,7 +283,7 @@ export const road: Item[] = [
           ask: [3, 1],
           byEye: [5],
           instrument: [device, resolution, [accuracy]],
-          ...(isOfCar ? { readOff: true as const } : {}),
+          readOff: isOfCar,
         }),
       },
     ),

@@ -27,8 +27,12 @@ const carried = (cell: Cell, above: Cell | undefined): Cell =>
 export const carriedDown = (rows: readonly Row[]): readonly Row[] => {
   let above: readonly Cell[] = [];
   return rows.map((row) => {
-    const cells = isTitle(row) ? row.cells : row.cells.map((cell, at) => carried(cell, above[at]));
-    above = isTitle(row) ? [] : cells;
-    return cells === row.cells ? row : { ...row, cells };
+    if (isTitle(row)) {
+      above = [];
+      return row;
+    }
+    const cells = row.cells.map((cell, at) => carried(cell, above[at]));
+    above = cells;
+    return { ...row, cells };
   });
 };

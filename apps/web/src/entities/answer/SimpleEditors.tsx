@@ -1,6 +1,6 @@
 import { HOUSE_GRADES, NOT_SEEN_REASONS, PRESENCE, WORKING } from "@evenhand/shared/terms";
 import { NativeSelect, TextInput } from "@mantine/core";
-import { CodeSystem } from "@evenhand/shared/sheet";
+import { CodeSystem, IN_WORDS } from "@evenhand/shared/sheet";
 import { presenceWords } from "@evenhand/sheet/presence-words";
 import { useState } from "react";
 import { useText } from "../../strings/text";
@@ -121,8 +121,6 @@ export const GradeEditor = ({ item, name, scales, answer, onChange, onPick }: Ed
     </div>
   );
 };
-
-const IN_WORDS: ReadonlySet<CodeSystem> = new Set(["text", "description", "own-words"]);
 
 export const CodeEditor = ({ item, answer, onChange }: EditorProps<"code">) => {
   const t = useText();
