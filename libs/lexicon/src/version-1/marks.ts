@@ -10,6 +10,12 @@ export type Marks = {
   readonly otherFigure: Readonly<Record<string, readonly string[]>>;
   /** Words one of which stands in what answers an item by a text of its own; a sentence of a test is none. */
   readonly codeWords: Readonly<Record<string, RegExp>>;
+  /** Items meant only where one of these words stands in the name, the answer or the remark: “ball joints ok” is not said of their boots. */
+  readonly needs: Readonly<Record<string, RegExp>>;
+  /** Answers that words alone do not give, by item and option: a title in the seller's name may lie elsewhere. */
+  readonly tooMuch: Readonly<Record<string, RegExp>>;
+  /** What is meant instead where one of these words stands in the answer or the remark: a heater that blows on one speed has a fan that does. */
+  readonly instead: Readonly<Record<string, readonly [words: RegExp, item: string]>>;
   /** What is asked again once the car was driven. */
   readonly afterDrive: Readonly<Record<string, string>>;
 };
@@ -43,6 +49,25 @@ export const marks: Marks = {
   codeWords: {
     "identity.gearbox-kind":
       /\b(?:manual|auto\w*|\d[- ]?speed|(?:three|four|five|six)[- ]?speed|overdrive|pre-?selector)\b/iu,
+  },
+  needs: {
+    "steering.ball-joint-seals": /\b(?:seals?|boots?|gaiters?|rubbers?|dust|covers?|split|torn|perished)\b/iu,
+    "interior.belt-latch":
+      /\b(?:latch\w*|locks?|locking|buckl\w*|catch\w*|clicks?|retract\w*|reels?|operat\w*|function\w*|mechanism\w*|work\w*|jam\w*|stuck|inop\w*|fasten\w*)\b/iu,
+    "underbody.floor-repair": /\b(?:repair\w*|patch\w*|built|original|replace\w*|new|cover\w*|factory)\b/iu,
+    "underbody.welds-and-sealer": /\b(?:weld\w*|seal\w*)\b/iu,
+    "body.window-channels":
+      /\b(?:channels?|apertures?|under|around|below|corners?|surrounds?|frames?|rust\w*|bubbl\w*|filler)\b/iu,
+  },
+  tooMuch: {
+    "identity.title-holder seller-in-hand":
+      /^(?=.*\bnames?\b)(?!.*\b(?:hand|present|seen|shown|held|have|here|office|file|possession)\b)/iu,
+  },
+  instead: {
+    "electrics.heat": [
+      /^(?!.*\b(?:hot|cold|\w*warm|heats?|heat)\b).*\b(?:blows?|blowing|blower|fan|motor|speeds?)\b/isu,
+      "electrics.blower",
+    ],
   },
   afterDrive: { "driveline.leaks-before": "driveline.leaks-after" },
 };

@@ -3,6 +3,7 @@ import { lexiconVersion1 } from "@evenhand/lexicon/lexicon-version-1";
 import { tokenize } from "@evenhand/lexicon/tokenize";
 import type { Item } from "@evenhand/shared/sheet";
 import { isBadCall } from "@evenhand/shared/severity";
+import { labelOf } from "../label/index.ts";
 import { outcomeOf } from "../outcome-words/index.ts";
 import { remembered } from "../remembered/index.ts";
 import { sensedIn } from "../sensed-words/index.ts";
@@ -176,10 +177,22 @@ const yesOption = (asked: Asked): Answered => {
     bad.has(noted.option) &&
     (named === undefined || bad.has(named.id))
   )
-    return chosen(noted.option, false);
-  if (named !== undefined && named.id !== "none") return chosen(named.id, named.call === "good");
+    return chosen(sideOption(asked, noted.option) ?? noted.option, false);
+  if (named !== undefined && named.id !== "none") {
+    const toSide = sideOption(asked, named.id);
+    return chosen(toSide ?? named.id, toSide === undefined && named.call === "good");
+  }
   if (asksForTrouble(asked)) return badOption(asked);
   return asksForFault(asked.labels) ? unanswered("bad-but-not-how") : goodOption(asked);
+};
+
+/** `Do the brakes pull? | yes | left`: what the question names, to the side that the remark says. */
+const sideOption = ({ item, note }: Asked, named: string): string | undefined => {
+  const { places } = labelOf(note);
+  const [side, other] = (["left", "right"] as const).filter((one) => places.has(one));
+  return side === undefined || other !== undefined
+    ? undefined
+    : item.choice?.options.find(({ id }) => id === `${named}-${side}`)?.id;
 };
 
 /** No to one trouble of several says nothing of the others: oil that is not milky may be low. */
@@ -231,10 +244,27 @@ const exactOption = ({ item, value }: Asked): string | undefined => {
   return knownPhrases(item).find(({ stems: phrase }) => phrase.join(" ") === stems)?.option;
 };
 
+const partsOf = (text: string): readonly string[] => text.split(/\s*[,;]\s+|\s+and\s+|\s+\/\s+/);
+
+/** `Rusty brown; the level was low`: two bad answers in words of their own, of which only one may be given. */
+const saysTwoBad = (asked: Asked, text: string): boolean => {
+  const bad = badOptions(asked);
+  const said = partsOf(text).flatMap((part) => bestOption(asked, part)?.option ?? []);
+  return new Set(said.filter((option) => bad.has(option))).size > 1;
+};
+
+/** Whether each part of a text is understood, so that none of them may say otherwise. */
+const isUnderstood = (asked: Asked, text: string): boolean =>
+  text
+    .split(/\s*[,;]\s+/)
+    .every((part) => bestOption(asked, part) !== undefined || outcomeOf(part) !== undefined);
+
 const spokenOption = (asked: Asked): Answered | undefined => {
   const { text, remark = "" } = asked.value;
   const spoken = bestOption(asked, `${text} ${remark}`) ?? bestOption(asked, text);
-  return spoken === undefined ? undefined : answered({ kind: "choice", option: spoken.option }, spoken.sure);
+  if (spoken === undefined) return undefined;
+  if (saysTwoBad(asked, text)) return unanswered("several-answers");
+  return answered({ kind: "choice", option: spoken.option }, spoken.sure && isUnderstood(asked, text));
 };
 
 const AGES: readonly (readonly [least: number, option: string])[] = [
@@ -258,7 +288,7 @@ const ageOption = ({ item, value }: Asked): string | undefined => {
 };
 
 /** A choice by the words of its options; a tick is the best of them, and a cross what the note says. */
-export const choiceOf = (asked: Asked): Answered => {
+const chooses = (asked: Asked): Answered => {
   const exact = exactOption(asked);
   if (exact !== undefined) return answered({ kind: "choice", option: exact });
   const age = ageOption(asked);
@@ -271,4 +301,16 @@ export const choiceOf = (asked: Asked): Answered => {
   if (says === "no") return noOption(asked);
   if (says === "bad" || says === "partly") return badOption(asked);
   return bySense(asked);
+};
+
+/** Whether the words give less than the answer: of a title in the seller's name nobody says where it lies. */
+const isTooMuch = ({ item, value, note }: Asked, made: Answered): boolean =>
+  made.ok &&
+  made.answer.kind === "choice" &&
+  marks.tooMuch[`${item.id} ${made.answer.option}`]?.test(`${value.text} ${note}`) === true;
+
+/** A choice by what is written of it, where that does not claim more than the words do. */
+export const choiceOf = (asked: Asked): Answered => {
+  const made = chooses(asked);
+  return isTooMuch(asked, made) ? unanswered("no-such-word") : made;
 };

@@ -12,6 +12,7 @@ export type NoAnswer =
   | "other-unit"
   | "not-plausible"
   | "no-such-word"
+  | "several-answers"
   | "bad-but-not-how"
   | "no-scale"
   | "spreadsheet-error"

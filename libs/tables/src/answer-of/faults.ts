@@ -81,6 +81,13 @@ const isGood = (text: string, item: Item): boolean =>
 
 const none: Answer = { kind: "faults", found: [], denied: "all" };
 
+/** `Any rust? | yes | bubbles`: what the remark says of the same family is what was found. */
+const moreExact = (asked: readonly Fault[], noted: readonly Fault[], { faultKinds }: Asked): Fault[] => {
+  const familyOf = ({ kind }: Fault): string | undefined => faultKinds.get(kind)?.family;
+  const families = new Set(noted.map(familyOf));
+  return [...noted, ...asked.filter((fault) => !families.has(familyOf(fault)))];
+};
+
 /** `Any rust? Yes` finds it, and `Free of rust? No` finds it too. */
 const byQuestion = (asked: Asked): Answered | undefined => {
   const says = asked.value.outcome?.says;
@@ -90,11 +97,14 @@ const byQuestion = (asked: Asked): Answered | undefined => {
     return says === "yes"
       ? answered(none)
       : answered({ kind: "faults", found: denied.slice(0, 1).map((kind) => ({ kind })), denied: [] }, false);
+  const noted = foundIn(asked, asked.note).found;
   if (found.length > 0)
-    return answered(says === "yes" ? { kind: "faults", found, denied: [] } : none, found.length === 1);
+    return answered(
+      says === "yes" ? { kind: "faults", found: moreExact(found, noted, asked), denied: [] } : none,
+      found.length === 1,
+    );
   const trouble =
     asksForFault(asked.labels) || /\b(?:any|signs?|evidence)\b/i.test(asked.labels[0]?.text ?? "");
-  const noted = foundIn(asked, asked.note).found;
   if ((says === "yes") !== trouble) return undefined;
   if (noted.length > 0) return answered({ kind: "faults", found: noted, denied: [] });
   return says === "yes" || !NAMES_TROUBLE.test(asked.item.words.american)

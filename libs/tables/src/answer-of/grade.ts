@@ -1,5 +1,6 @@
 import type { GradeScale } from "@evenhand/shared/report";
 import type { Item } from "@evenhand/shared/sheet";
+import { outcomeOf } from "../outcome-words/index.ts";
 import type { Sensed } from "../sensed-words/index.ts";
 import { sensedIn } from "../sensed-words/index.ts";
 import { answered, unanswered } from "./context.ts";
@@ -54,7 +55,7 @@ const isNew = (senses: readonly Sensed["senses"][number][]): boolean =>
   senses.some((sense) => "general" in sense && sense.general === "new");
 
 /** Words of wear without a scale (`worn`, `like new`) are grades of the house scale, as the lexicon has them. */
-const houseGrade = (text: string, { id: item, section }: Item): Answered => {
+const houseGrade = (text: string, { id: item, section, positions }: Item): Answered => {
   const senses = sensedIn(text)
     .filter(({ denied, senses: list }) => !denied && !(section === "body" && isNew(list)))
     .flatMap(({ senses: list }) => list);
@@ -66,11 +67,9 @@ const houseGrade = (text: string, { id: item, section }: Item): Answered => {
   if (general?.general === "new") return answered({ kind: "grade", scale: "house", value: "as-new" }, true);
   if (general?.general === "bad")
     return answered({ kind: "grade", scale: "house", value: "heavy-wear" }, false);
-  // A top that is torn is worn, how far nobody says.
-  if (
-    /^interior\.(?:top|hardtop|tonneau|side-curtains)$/u.test(item) &&
-    senses.some((sense) => "fault" in sense)
-  )
+  // A top that is torn, or a headliner that is stained, is worn, how far nobody says.
+  const isWhole = positions === undefined && section === "interior";
+  if ((isWhole || item === "interior.top") && senses.some((sense) => "fault" in sense))
     return answered({ kind: "grade", scale: "house", value: "heavy-wear" }, false);
   return unanswered("no-such-word");
 };
@@ -98,6 +97,9 @@ export const gradeOf = ({ item, value, scale, note, labels }: Asked): Answered =
     return says === "no"
       ? unanswered("no-such-word")
       : answered({ kind: "grade", scale: "house", value: "heavy-wear" }, false);
+  // `Yes | Frayed`: beside a mark of another column the words of the condition count.
+  const worded = outcomeOf(value.text) === undefined ? houseGrade(value.text, item) : undefined;
+  if (worded?.ok === true) return worded;
   if (value.outcome?.says === "good" || value.outcome?.says === "yes")
     return answered({ kind: "grade", scale: "house", value: "even-wear" }, false);
   if (value.outcome?.says === "bad" || value.outcome?.says === "no") {

@@ -53,14 +53,29 @@ const workingOf = (asked: Asked): Answered => {
   }
   if (says === "partly") return working("intermittent");
   if (says === "bad" || says === "no") {
-    const noted = workingBySense(note);
+    const noted = workingByNote(asked);
     return noted.ok && noted.answer.kind === "working" && noted.answer.value === "intermittent"
       ? working("intermittent")
       : working("no");
   }
   const own = ownOption(asked);
   if (own === "yes" || own === "no" || own === "intermittent") return working(own);
-  return workingBySense(value.text);
+  const said = workingBySense(value.text);
+  // `Works | slow on low` works at times, whatever word says that it works.
+  const noted = saysWorks(said) ? workingBySense(note) : said;
+  return noted.ok && noted.answer.kind === "working" && noted.answer.value === "intermittent"
+    ? working("intermittent", false)
+    : said;
+};
+
+const saysWorks = (said: Answered): boolean =>
+  said.ok && said.answer.kind === "working" && said.answer.value === "yes";
+
+/** What a remark beside a mark says of how it works. */
+const workingByNote = (asked: Asked): Answered => {
+  const own =
+    asked.note === "" ? undefined : ownOption({ ...asked, value: { ...asked.value, text: asked.note } });
+  return own === "yes" || own === "no" || own === "intermittent" ? working(own) : workingBySense(asked.note);
 };
 
 /** "Negative" of a block test: words of one item alone for what is there or is not. */
@@ -107,13 +122,13 @@ const saysOfWork = (text: string): boolean =>
 const ofAll = (text: string): string =>
   text.replace(/\s*,?\s+(?:all (?:a?round|four|same)|on all(?: four)?|each|x ?4|both)$/i, "");
 
+const TIRE_IDENTIFICATION = "wheels.tire-identification";
+
 /** A code is what stands there, spaces put in order; a word of a checklist is none. */
 const codeOf = ({ item, value }: Asked): Answered => {
   const whole = value.text.replaceAll(/\s+/g, " ").trim();
   const text =
-    item.id === "wheels.tire-identification"
-      ? whole.replace(/^(?:date|dot|week|code)\b:?\s+/i, "")
-      : ofAll(whole);
+    item.id === TIRE_IDENTIFICATION ? whole.replace(/^(?:date|dot|week|code)\b:?\s+/i, "") : ofAll(whole);
   if (/^(?:none|not) (?:seen|visible|found|legible|readable)$/i.test(text))
     return answered({ kind: "not-seen", reason: "not-reached" });
   if (outcomeOf(value.text) !== undefined || text === "" || saysOfWork(text))
@@ -123,6 +138,7 @@ const codeOf = ({ item, value }: Asked): Answered => {
   const system = item.code?.system ?? "text";
   if (system !== "text" && !/\d/.test(text)) return unanswered("no-such-word");
   if (system === "tire-size" && !TIRE_SIZE.test(text)) return unanswered("no-such-word");
+  if (item.id === TIRE_IDENTIFICATION && /[a-z]{3}/.test(text)) return unanswered("no-such-word");
   if (text.length > 200) return unanswered("no-such-word");
   return answered({ kind: "code", text }, system !== "text");
 };

@@ -112,6 +112,10 @@ export const writtenOptions: readonly WrittenOption[] = [
     slow: "slow drop; drops slowly; loses slowly; slow",
     fast: "fast; drops fast; will not hold; does not hold; fail; falls",
   }),
+  ...of("engine.noise", {
+    "tick-cold":
+      "tappet cold; tapping cold; tap cold; rattle cold; noisy cold; lifter cold; rattle start up; rattle few second",
+  }),
   ...of("engine.oil", {
     clean: "clean; fresh; golden; new",
     used: "used; dark; dark but clean; black; dirty; due; brown",

@@ -12,6 +12,7 @@ const REFUSED = {
   "other-unit": "the unit is of another kind than what is measured",
   "not-plausible": "the figure is outside of anything that is read there",
   "no-such-word": "the words are not among the answers there are",
+  "several-answers": "several answers stand there, and only one may be given",
   "bad-but-not-how": "it is said to be bad, and not what is wrong with it",
   "no-scale": "a number is given as a grade, and nothing says of what scale",
   "spreadsheet-error": "the spreadsheet shows an error instead of a value",

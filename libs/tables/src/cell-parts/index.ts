@@ -128,6 +128,37 @@ export const factsIn = (claim: Claim): readonly Claim[] => {
   });
 };
 
+/**
+ * Figures with a unit beside a good word, as claims of their own: of coolant that is ok, how far down it is.
+ *
+ * @example figuresBeside(claimOf("Coolant", "ok, good to -30 F")).length // 1
+ */
+export const figuresBeside = (claim: Claim): readonly Claim[] => {
+  const { value, rated, note, column } = claim;
+  if (value.outcome?.says !== "good" || rated === true || column < 0) return [];
+  const text = ledText(claim) === undefined ? note : value.text;
+  return read(text.split(BETWEEN)).flatMap((one) => {
+    if (one.numbers?.unit === undefined || one.numeric) return [];
+    const words = wordsOf(one.text);
+    const names = [...claim.names.map((name) => labelOf(`${name.text} ${words}`)), labelOf(words)];
+    return [{ ...claim, names, value: one, note: "", own: labelOf(words) }];
+  });
+};
+
+/** `Oil leaks | rocker cover | weeping`: the answer says where, and the remark what. */
+export const turnedRound = (claim: Claim): Claim | undefined => {
+  const { value, note, names } = claim;
+  if (note === "" || value.numeric || value.outcome !== undefined || value.text === "") return undefined;
+  const where = labelOf(value.text);
+  return {
+    ...claim,
+    names: [...names.map(({ text }) => labelOf(`${text} ${value.text}`)), where, ...names],
+    where: [...claim.where, where],
+    value: readValue(note, { comma: false }),
+    note: value.text,
+  };
+};
+
 const restOf = (part: string): PlacedValue | undefined => {
   const placed = placedValue(part);
   return placed?.place.others === true ? placed : undefined;

@@ -1,5 +1,5 @@
 import type { Cell, Row } from "../grid/index.ts";
-import { headingOf, headingsOf, isCount } from "../headings/index.ts";
+import { endOf, headingOf, headingsOf, isCount, LEAST, MOST } from "../headings/index.ts";
 import type { Heading } from "../headings/index.ts";
 import { outcomeOf } from "../outcome-words/index.ts";
 import { isNumeric } from "../read-value/numbers.ts";
@@ -97,10 +97,11 @@ const PAIRS: readonly (readonly [RegExp, RegExp])[] = [
   [/^cold$/i, /^(?:hot|warm)$/i],
   [/^dry$/i, /^wet$/i],
   [/^before\b/i, /^after\b/i],
+  [LEAST, MOST],
 ];
 
 const arePaired = (texts: readonly string[]): boolean =>
-  PAIRS.some((pair) => pair.every((word) => texts.filter((text) => word.test(text.trim())).length === 1));
+  PAIRS.some((pair) => pair.every((word) => texts.filter((text) => word.test(endOf(text))).length === 1));
 
 /** `Lamp: | Headlamp L | Headlamp R | Stop L`: a name with a colon over names. */
 const opensList = ([first = "", ...rest]: readonly string[]): boolean =>

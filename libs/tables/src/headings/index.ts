@@ -104,10 +104,38 @@ const isNo = (text: string): boolean => /^(?:no|n)$/.test(plain(text));
  */
 export const headingsOf = (texts: readonly string[]): (Heading | undefined)[] => {
   const isAsked = texts.some((text) => ANSWERS.has(plain(text)));
-  return texts.map((text) =>
-    isAsked && isNo(text) ? { role: "tick", outcome: { says: "no" } } : headingOf(text),
+  const own = texts.map((text) =>
+    isAsked && isNo(text) ? { role: "tick" as const, outcome: { says: "no" as const } } : headingOf(text),
   );
+  return haveEnds(texts, own) ? own.map((one, at) => (isEnd(texts[at] ?? "") ? { role: "when" } : one)) : own;
 };
+
+/** Names of the two ends of what was read. */
+export const LEAST = /^(?:low(?:est)?|min(?:imum)?)$/;
+export const MOST = /^(?:high(?:est)?|max(?:imum)?|peak)$/;
+
+/** A heading without its unit, as ends of a reading are named: `Low` of `Low (um)`. */
+export const endOf = (text: string): string =>
+  plain(text)
+    .replace(/\s*[([].*[)\]]\s*$/, "")
+    .replace(/\s+(?:reading|value)$/, "")
+    .replace(/\.$/, "");
+
+/**
+ * The name of an end in one word, whatever people write: `Min. (um)` is `lowest (um)`.
+ *
+ * @example withEndNamed("Peak (um)") // "highest (um)"
+ */
+export const withEndNamed = (text: string): string =>
+  isEnd(text) ? text.replace(/^\s*[a-z]+\.?/i, LEAST.test(endOf(text)) ? "lowest" : "highest") : text;
+
+const isEnd = (text: string): boolean => LEAST.test(endOf(text)) || MOST.test(endOf(text));
+
+/** `Panel | Lowest | Highest`: the two ends of what was read, where no other column holds a result; beside one they are its limits. */
+const haveEnds = (texts: readonly string[], own: readonly (Heading | undefined)[]): boolean =>
+  texts.some((text) => LEAST.test(endOf(text))) &&
+  texts.some((text) => MOST.test(endOf(text))) &&
+  !own.some((one, at) => one?.role === "value" && !isEnd(texts[at] ?? ""));
 
 /** `Test point`, `Inspection object`: what heads a column of names, whatever stands before. */
 const NAMES_LABEL = /^[a-z]+ (?:points?|items?|parts?|components?|objects?|features?|elements?)$/;

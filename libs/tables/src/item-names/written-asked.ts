@@ -5,6 +5,10 @@ import type { Written } from "./name.ts";
 export const writtenAsked: readonly Written[] = [
   name("start at once cold; engine start at once cold", "road.cold-start"),
   name("start at once hot; engine start at once hot", "road.hot-restart"),
+  name(
+    "idle smooth; idle smoothly; idle evenly; idle even; idle steady; idle steadily; smooth idle; run smoothly idle; idle quality; quality of idle; run evenly; run smoothly",
+    "road.idle-quality",
+  ),
   name("coolant rusty; rusty coolant", "engine.coolant"),
   name(
     "paper seller name; title seller name; paper in seller name; document seller name",

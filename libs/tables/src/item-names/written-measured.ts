@@ -61,6 +61,8 @@ export const writtenMeasured: readonly Written[] = [
     "paint; paint meter; paint gauge; thickness; paint reading; paint depth; micron; mil; film; coating",
     "body.paint-thickness",
   ),
+  name("paint highest; highest paint reading; highest paint thickness", "body.paint-highest"),
+  name("paint lowest; lowest paint reading; lowest paint thickness", "body.paint-thickness"),
   name("damage; dent; panel condition; defect; bodywork; rust; body damage; body", "body.faults"),
   name("finish; shine; gloss; paint finish; paint condition; paint quality", "body.finish"),
   name("magnet; magnet test", "body.magnet"),

@@ -128,7 +128,10 @@ export const writtenParts: readonly Written[] = [
     "engine.freeze-point",
   ),
   name("fan belt; belt; drive belt; v belt", "engine.belts"),
-  name("heater hose; radiator hose; coolant hose; hose; water hose; top hose; bottom hose", "engine.hoses"),
+  name(
+    "heater hose; radiator hose; coolant hose; hose; water hose; top hose; bottom hose",
+    "engine.hoses brakes.hoses",
+  ),
   name(
     "pressure test; cooling system pressure test; cooling pressure test; radiator pressure test",
     "engine.cooling-pressure",
@@ -173,6 +176,7 @@ export const writtenParts: readonly Written[] = [
     "brakes.fluid-boiling-point",
   ),
   name("master cylinder; brake master cylinder; master cyl", "brakes.master-cylinder"),
+  name("caliper cylinder; caliper wheel cylinder", "brakes.calipers brakes.wheel-cylinders"),
   name("wheel cylinder; brake wheel cylinder", "brakes.wheel-cylinders"),
   name("flexi; flexi hose; brake flexi; flexible brake hose; brake flexible", "brakes.hoses"),
   name("knocking; knock; bottom end knock; knocking bottom end", "engine.noise"),

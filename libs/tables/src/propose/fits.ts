@@ -1,8 +1,10 @@
 import type { GradeScale } from "@evenhand/shared/report";
 import type { Item } from "@evenhand/shared/sheet";
 import { lexiconVersion1 } from "@evenhand/lexicon/lexicon-version-1";
+import { notedNumbers } from "../answer-of/reading.ts";
 import { labelOf } from "../label/index.ts";
 import { outcomeOf } from "../outcome-words/index.ts";
+import { isNumeric } from "../read-value/numbers.ts";
 import { sensedIn } from "../sensed-words/index.ts";
 import type { Claim } from "../table-claims/index.ts";
 
@@ -26,11 +28,28 @@ const namesFault = (text: string): boolean =>
   sensedIn(text).some(({ senses, denied }) => !denied && senses.some((sense) => "fault" in sense));
 
 /** A figure with its unit is of what is measured in it. */
-const fitOfFigure = ({ value }: Claim, item: Item): number => {
+const fitOfFigure = ({ value, note }: Claim, item: Item): number => {
+  // `Tyre LF | ok | 6 mm`
+  if (value.outcome?.says === "good" && value.numbers === undefined && notedNumbers(note)?.unit !== undefined)
+    return item.answer === "reading" && isNumeric(note) ? 1.15 : 1;
   if (value.numbers?.unit === undefined && value.numbers?.of32 !== true) return 1;
   // `Filler, 6 mm thick` is no thickness of the paint.
   if (!value.numeric && namesFault(value.text)) return item.answer === "faults" ? 1.15 : 0.85;
   return item.answer === "reading" ? 1.15 : value.numeric ? 0.85 : 1;
+};
+
+/** `Spare wheel | ✓`: a mark alone says of what may be there that it is, before it says anything of its parts. */
+const fitOfPresence = ({ value }: Claim, item: Item): number =>
+  item.answer === "presence" &&
+  item.presence?.goodIs === "present" &&
+  (value.outcome?.says === "good" || value.outcome?.says === "yes")
+    ? 1.15
+    : 1;
+
+/** `Calipers / cylinders`: discs are in front and drums at the rear, where a name is of either. */
+const fitOfAxle = ({ where }: Claim, { positions }: Item): number => {
+  const other = positions === "disc-corners" ? "rear" : positions === "drum-corners" ? "front" : undefined;
+  return other !== undefined && where.some(({ places }) => places.has(other)) ? 0.95 : 1;
 };
 
 /** Yes and no are of what works or is there sooner than of a grade, and a word of a checklist sooner than of a figure. */
@@ -74,6 +93,8 @@ export const fitOfRest = (
   fitOfGrade(claim, item, scale) *
   fitOfFault(claim, item) *
   fitOfAnswer(claim, item) *
+  fitOfPresence(claim, item) *
+  fitOfAxle(claim, item) *
   fitOfNote(claim, item) *
   fitOfTime(claim, item) *
   fitOfFigure(claim, item);

@@ -43,13 +43,25 @@ const isOfParts = (item: Item, { positions }: Places, { where }: Claim): boolean
 
 const OF_BODY = /\b(?:body|bodywork|paintwork|coachwork|exterior|shell)\b/i;
 
-/** Of the driver's side of a car whose wheel may be on either somebody says which it is. */
-const ofUnknownSide = ({ where }: Claim, { form, rightHandDrive }: Reading): boolean =>
+/** Of the driver's side or seat of a car whose wheel may be on either somebody says which it is. */
+const ofUnknownSide = (
+  { where, value, note }: Claim,
+  { positions }: Places,
+  { form, rightHandDrive }: Reading,
+): boolean =>
   form === undefined &&
   rightHandDrive === undefined &&
-  where.some(({ text }) =>
-    /(?:^|[^A-Za-z])[DP]\s?\/\s?S\b|\b(?:driver|passenger)(?:'?s)?[ -]side\b/i.test(text),
-  );
+  positions.some((position) => /^(?:left|right)\b/.test(position)) &&
+  [...where.map(({ text }) => text), value.text, note].some((text) => OF_DRIVER.test(text));
+
+const OF_DRIVER = /(?:^|[^A-Za-z])[DP]\s?\/\s?S\b|\b(?:driver|passenger)(?:'?s)?\b/i;
+
+/** `Rear dampers leaking` is said of two; one that is bad, or something at front and rear, is at one of them. */
+const isPair = ({ positions }: Places, { where, names }: Claim, bad: boolean): boolean =>
+  positions.length <= 2 &&
+  (!bad ||
+    ([...where, ...names].some(({ plural }) => plural) &&
+      positions.every((position) => /^(?:left|right)\b/.test(position))));
 
 type Tried =
   | { readonly ok: true; readonly meant: Meant }
@@ -115,7 +127,7 @@ const attempt = (said: Claim, candidate: Candidate, reading: Reading): Tried => 
     places.positions.length === 0 ||
     leavesOpen(made.answer, places) ||
     (places.how === "all" && !everywhere) ||
-    (places.how === "some" && !everywhere && places.positions.length > 2)
+    (places.how === "some" && !everywhere && !isPair(places, claim, isBad(made.answer, item, reading)))
   )
     return { ok: false, why: "no-place", fit, item: item.id };
   const against =
@@ -125,7 +137,7 @@ const attempt = (said: Claim, candidate: Candidate, reading: Reading): Tried => 
     speaksAgainst(claim.note);
   const certain =
     made.sure &&
-    !ofUnknownSide(claim, reading) &&
+    !ofUnknownSide(claim, places, reading) &&
     !against &&
     (places.how !== "some" || everywhere) &&
     !claim.fromNote;
@@ -155,13 +167,14 @@ const answering = (
   return found.filter(({ item }) => asked.has(item.id));
 };
 
-/** A leak `after road` is the one that is asked for after the drive. */
-const afterDrive = (candidate: Candidate, { names }: Claim, { sheet }: Reading): Candidate => {
-  const later = marks.afterDrive[candidate.item.id];
-  const item = sheet.items.find(({ id }) => id === later);
-  return item !== undefined && names.some(({ text }) => /\bafter\b/i.test(text))
-    ? { ...candidate, item }
-    : candidate;
+/** What a name means by the words beside it: a leak `after road` is the one that is asked for after the drive. */
+const meantBy = (candidate: Candidate, { names, value, note }: Claim, { sheet }: Reading): Candidate => {
+  const { id } = candidate.item;
+  const later = names.some(({ text }) => /\bafter\b/i.test(text)) ? marks.afterDrive[id] : undefined;
+  const [words, instead] = marks.instead[id] ?? [];
+  const other = later ?? (words?.test(`${value.text} ${note}`) === true ? instead : undefined);
+  const item = sheet.items.find((one) => one.id === other);
+  return item === undefined ? candidate : { ...candidate, item };
 };
 
 /** The pressure of cold oil and a wet compression are read as well, and are none of what is asked. */
@@ -170,6 +183,15 @@ const isOtherReading = ({ id }: Item, { names }: Claim): boolean => {
   const text = (first?.text ?? "").toLowerCase();
   const other = marks.otherFigure[id]?.some((word) => new RegExp(`\\b${word}\\b`).test(text)) === true;
   return other || lexiconVersion1.answering.notWith[id]?.test(text) === true;
+};
+
+/** Whether what is written speaks of an item that a bare name does not mean. */
+const isSpokenOf = ({ item }: Candidate, { names, value, note }: Claim): boolean => {
+  const needed = marks.needs[item.id];
+  return (
+    needed === undefined ||
+    needed.test(`${names.map(({ text }) => text).join(" ")} ${value.text} ${value.remark ?? ""} ${note}`)
+  );
 };
 
 /** Of all names a claim may go by, the items that fit; a name of the row before one of the heading above it. */
@@ -181,12 +203,14 @@ const candidatesOf = (claim: Claim, reading: Reading): readonly Candidate[] => {
       if (fit > (best.get(candidate.item.id)?.fit ?? 0)) best.set(candidate.item.id, { ...candidate, fit });
     }
   }
-  const named = [...best.values()].toSorted((a, b) => b.fit - a.fit);
+  const named = [...best.values()]
+    .filter((candidate) => isSpokenOf(candidate, claim))
+    .toSorted((a, b) => b.fit - a.fit);
   if (named[0] !== undefined && isOtherReading(named[0].item, claim)) return [];
   const found = answering(
     claim,
     reading,
-    named.map((candidate) => afterDrive(candidate, claim, reading)),
+    named.map((candidate) => meantBy(candidate, claim, reading)),
   );
   if (claim.below !== undefined) return found.filter(({ item }) => item.positions !== undefined);
   if (claim.heading === undefined) return found;

@@ -8,6 +8,7 @@ import { itemsNamed } from "../item-names/index.ts";
 import type { Candidate } from "../item-names/index.ts";
 import { labelOf } from "../label/index.ts";
 import type { Label } from "../label/index.ts";
+import { outcomeOf } from "../outcome-words/index.ts";
 import type { Claim } from "../table-claims/index.ts";
 import type { Reading } from "./reading.ts";
 
@@ -91,6 +92,9 @@ const narrowedBy = (words: Label, places: Places, placedBy: (words: Label) => Pl
   return words.all ? { ...places, how: "said" } : places;
 };
 
+/** `One jammed` is not said of each. */
+const OF_SOME = /\b(?:one|a couple|some|two|several|a few)\b(?!\s+(?:speed|piece|year)s?\b)/i;
+
 /** Where the name alone says it is; “Do all lights work?” answered with no is not said of each. */
 const namedPlaces = (claim: Claim, candidate: Candidate, reading: Reading, bad: boolean): Places => {
   const named = placed(claim, candidate, reading, []);
@@ -105,12 +109,16 @@ export const withNote = (claim: Claim, candidate: Candidate, answer: Answer, rea
   const source = bad ? sourcesIn(claim, candidate, reading) : [];
   if (source.length > 0) return { positions: source, how: "said" };
   if (places.how === "said") return places;
-  const own = claim.value.numeric || answer.kind === "code" ? "" : claim.value.text;
+  const { text, numeric } = claim.value;
+  // `Pass` is no passenger.
+  const own = numeric || answer.kind === "code" || outcomeOf(text) !== undefined ? "" : text;
   const ownWords = labelOf(own);
   const words = ownWords.places.size > 0 ? ownWords : labelOf(`${own} ${claim.note}`);
   const reads = answer.kind === "reading" || answer.kind === "code";
   if (!bad && !isWorn(answer) && !reads) return unlessOfSome(claim, candidate, reading, { places, words });
   if (contradicts(claim.where, words)) return { positions: [], how: "said" };
+  if (isWorn(answer) && places.how === "all" && OF_SOME.test(`${own} ${claim.note}`))
+    return { positions: [], how: "said" };
   return narrowedBy(words, places, (more) => placed(claim, candidate, reading, [more]));
 };
 

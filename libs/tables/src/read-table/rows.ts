@@ -63,6 +63,19 @@ const inOneCell = (text: string, column: number, writing: Writing): Claim | unde
   };
 };
 
+const SHIFTS = /\b(?:shift|slip|crunch|grind|jump|notch|drop|leak)/i;
+
+/** `Transmission: shifts clean` is no fact of the papers. */
+const saysOfPart = (label: string, claims: readonly Claim[]): boolean =>
+  /^(?:transmission|trim|doors|colou?r)\b/i.test(label.trim()) &&
+  claims.some(
+    ({ value }) => value.outcome !== undefined || sensedIn(value.text).length > 0 || SHIFTS.test(value.text),
+  );
+
+/** Whether a name is a fact of the visit or the papers, and nothing is said of the car by it. */
+const isOfVisit = (label: string, claims: readonly Claim[]): boolean =>
+  isFact(label) && !saysOfPart(label, claims);
+
 /** Facts at the top come in pairs: a name, and beside it what it is. */
 const inPairs = (row: Row, writing: Writing): Claim[] => {
   const cells = row.cells
@@ -74,7 +87,7 @@ const inPairs = (row: Row, writing: Writing): Claim[] => {
     if (cell === undefined) continue;
     const alone = inOneCell(cell.text, cell.index, writing);
     if (alone !== undefined) {
-      claims.push(alone);
+      if (!isOfVisit(labelAndValue(cell.text)?.label ?? "", [alone])) claims.push(alone);
       continue;
     }
     const next = cells[at + 1];
@@ -104,18 +117,9 @@ const loneNote = (row: Row, text: string): NoteKind => {
   return text.split(/\s+/).length > 6 ? "remark" : "left-blank";
 };
 
-/** `Transmission: shifts clean` is no fact of the papers. */
-const saysOfPart = (label: string, claims: readonly Claim[]): boolean =>
-  /^(?:transmission|trim|doors|colou?r)\b/i.test(label.trim()) &&
-  claims.some(
-    ({ value }) => value.outcome !== undefined || sensedIn(value.text).length > 0 || SHIFTS.test(value.text),
-  );
-
 /** `Summary: an honest car that needs work …` */
 const LENGTH = 40;
 const isSaidAtLength = ({ fromNote, value }: Claim): boolean => fromNote || value.text.length > LENGTH;
-
-const SHIFTS = /\b(?:shift|slip|crunch|grind|jump|notch|drop|leak)/i;
 
 const nothing = { claims: [], preamble: false } as const;
 
@@ -176,10 +180,7 @@ class Rows {
     const labels = read.map(({ label }) => label).filter((label) => label !== "");
     if (
       labels.length > 0 &&
-      labels.every(
-        (label) =>
-          (isFact(label) && !saysOfPart(label, claims)) || (isRemark(label) && claims.every(isSaidAtLength)),
-      )
+      labels.every((label) => isOfVisit(label, claims) || (isRemark(label) && claims.every(isSaidAtLength)))
     )
       return this.push(row, [], isFact(first) ? "fact" : "remark", false);
     const group = plans.flatMap((plan) =>
@@ -199,7 +200,7 @@ class Rows {
     const column = row.cells.findIndex((cell) => cell.text.trim() !== "");
     const claim = isLegend(text) ? undefined : inOneCell(text, column, this.writing);
     const label = labelAndValue(text)?.label ?? "";
-    const fact = isFact(label) && !saysOfPart(label, claim === undefined ? [] : [claim]);
+    const fact = isOfVisit(label, claim === undefined ? [] : [claim]);
     if (claim !== undefined && !fact)
       return this.push(row, [claim], undefined, text.length > 90 || this.read.length < 2);
     const own = loneNote(row, text);

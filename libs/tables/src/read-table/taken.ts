@@ -1,6 +1,6 @@
 import type { Sheet } from "@evenhand/shared/sheet";
 import { exceptedParts } from "../cell-parts/exceptions.ts";
-import { factsIn, placedParts } from "../cell-parts/index.ts";
+import { factsIn, figuresBeside, placedParts, turnedRound } from "../cell-parts/index.ts";
 import { itemsNamed } from "../item-names/index.ts";
 import type { Proposal } from "../propose/reading.ts";
 import { readValue } from "../read-value/index.ts";
@@ -114,6 +114,27 @@ const leftOpen = (part: Asked): Asked => {
   return { ...part, proposal: { ok: false, why, ...(item === undefined ? {} : { item }) } };
 };
 
+/** What a good word says, and the figures beside it that are of something else. */
+const withFigures = (claim: Claim, { ask }: Asking): readonly Asked[] => {
+  const beside = figuresBeside(claim).map(ask).filter(fits).filter(isReading);
+  if (beside.length === 0) return [];
+  const { numbers: _numbers, ...value } = claim.value;
+  const main = ask({ ...claim, value: { ...value, text: "", numeric: false } });
+  const apart = beside.filter((one) => itemOf(one) !== itemOf(main));
+  return fits(main) && !isReading(main) && apart.length > 0 ? [main, ...apart] : [];
+};
+
+const isReading = ({ proposal }: Asked): boolean =>
+  proposal.ok && proposal.meant[0]?.answer.kind === "reading";
+
+/** Where an answer says nothing of its name, what it says turned round with its remark. */
+const orTurned = (one: Asked, { ask }: Asking): Asked => {
+  if (one.proposal.ok || one.proposal.why !== "no-such-word") return one;
+  const turned = turnedRound(one.claim);
+  const again = turned === undefined ? undefined : toSettle(ask(turned));
+  return again !== undefined && fits(again) && placesOf(again).length === 1 ? again : one;
+};
+
 /** A cell as what it says of one thing, or of each of several. */
 export const taken = (claim: Claim, asking: Asking): readonly Asked[] => {
   const { ask, sheet } = asking;
@@ -123,6 +144,10 @@ export const taken = (claim: Claim, asking: Asking): readonly Asked[] => {
   if (rest?.proposal.ok === true) return excepted;
   const placed = placedParts(claim).map(ask);
   if (placed.some(fits) && areDistinct(placed.filter(fits))) return placed;
+  const figures = withFigures(claim, asking);
+  if (figures.length > 0) return figures;
   const facts = factsIn(claim).map(ask).map(ofRow(sheet)).map(toSettle);
-  return facts.every(fits) && areApart(facts) ? facts : withParts(ask(claim), facts, asking);
+  return facts.every(fits) && areApart(facts)
+    ? facts
+    : withParts(orTurned(ask(claim), asking), facts, asking);
 };

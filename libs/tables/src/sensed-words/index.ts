@@ -36,6 +36,7 @@ const WRITTEN: readonly (readonly [words: string, ...senses: Sense[]])[] = [
   ],
   ["surface rust; rust scale; light rust; scabby; scab; crusty", { fault: "corrosion" }],
   ["replated; re plated; rechromed", { grade: "as-new" }, { general: "new" }],
+  ["filled", { fault: "filler" }],
   ["porous", { fault: "crack" }],
   [
     "could not be inspected; could not be seen; could not be reached; could not be examined",

@@ -1,5 +1,5 @@
 import type { Row } from "../grid/index.ts";
-import { headingOf, headingsOf, isCount } from "../headings/index.ts";
+import { headingOf, headingsOf, isCount, withEndNamed } from "../headings/index.ts";
 import type { Heading } from "../headings/index.ts";
 import { isPlaceOnly, labelOf } from "../label/index.ts";
 import { isBlank, isMark, outcomeOf } from "../outcome-words/index.ts";
@@ -81,9 +81,10 @@ export const columnsOf = (headings: readonly Row[], rows: readonly Row[]): Colum
       return { index, heading: named, role: "item" as const, ofSeveral: true as const };
     const heading = last === undefined ? "" : headingAt(headings, index, last);
     const own = headings.map((row) => textAt(row, index)).findLast((text) => text !== "") ?? "";
-    const ticks = beside[index]?.role === "tick" ? beside[index] : undefined;
-    const found = heading === "" ? undefined : (ticks ?? roleOf(heading, own));
-    return found === undefined ? { index, heading, role: "unknown" as const } : { index, heading, ...found };
+    const byRow = ["tick", "when"].includes(beside[index]?.role ?? "") ? beside[index] : undefined;
+    const found = heading === "" ? undefined : (byRow ?? roleOf(heading, own));
+    if (found === undefined) return { index, heading, role: "unknown" as const };
+    return { index, heading: found.role === "when" ? withEndNamed(heading) : heading, ...found };
   });
 };
 
@@ -164,9 +165,21 @@ const withValues = (columns: readonly Column[], rows: readonly Row[]): readonly 
     : columns;
 };
 
+const TROUBLE = /^\s*(?:faults?|defects?|issues?|problems?|deviations?|faults? found)\s*$/i;
+
+/** `Good | Fault | Not checked`: a column of remarks by its heading that holds nothing but marks is one of ticks. */
+const withFaultsTicked = (columns: readonly Column[], rows: readonly Row[]): readonly Column[] =>
+  columns.map((column) => {
+    if (column.role !== "note" || !TROUBLE.test(column.heading)) return column;
+    const texts = contentOf(rows, column.index);
+    return texts.length > 0 && texts.every(isMark)
+      ? { ...column, role: "tick" as const, outcome: { says: "bad" as const } }
+      : column;
+  });
+
 /** Columns without a word of their own, by what they hold: names to the left, then values, then notes. */
 export const byContent = (own: readonly Column[], rows: readonly Row[], namesItem: NamesItem): Column[] => {
-  const columns = withNames(withLabels(placesAcross(own, rows), rows), rows);
+  const columns = withFaultsTicked(withNames(withLabels(placesAcross(own, rows), rows), rows), rows);
   const named = columns.some(({ role }) => role === "label");
   const cylinders = ofCylinders(columns);
   let label = named || cylinders;

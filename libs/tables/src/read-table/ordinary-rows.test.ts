@@ -1,0 +1,158 @@
+import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
+import { expect, test } from "vitest";
+import { readCsv } from "../read-csv/index.ts";
+import { readTable } from "./index.ts";
+import type { TableDraft } from "./index.ts";
+
+const read = (csv: string): TableDraft =>
+  readTable({ form: "csv", grids: [readCsv(csv)], aside: [] }, sheetVersion1);
+
+/** What each row below the first comes to: its findings in short, or how it ends. */
+const rows = (csv: string): string[][] =>
+  read(csv)
+    .rows.slice(1)
+    .map(({ end, findings }) =>
+      end === "finding"
+        ? findings.map(({ finding: { item, position = "", answer } }) => {
+            const { kind, ...said } = answer;
+            return `${item}${position === "" ? "" : `@${position}`} ${kind} ${JSON.stringify(said)}`;
+          })
+        : [end],
+    );
+
+const row = (written: string, heading = "Item,Result,Remarks"): string =>
+  rows(`${heading}\n${written}\nHorn,ok,\n`)[0]?.join("; ") ?? "";
+
+const sure = (csv: string): readonly boolean[] =>
+  read(csv).rows.flatMap(({ findings }) => findings.map((one) => one.sure));
+
+test("facts of the visit in pairs are facts wherever they stand", () => {
+  for (const facts of [
+    "Inspector: J. Pell,Date: 14/05/2024",
+    "Client: R. Ode,Vehicle: Torrent Six",
+    "Seen at: a barn,Weather: dry",
+  ])
+    expect(rows(`Survey 12,\n${facts}\nItem,Result\nHorn,ok\n`)[0]).toEqual(["note"]);
+});
+
+test("a good word for a bare name is said of no part it does not speak of", () => {
+  expect(row("Ball joints,ok,")).toBe("refused");
+  expect(row("Ball joint boots,ok,")).toContain("steering.ball-joint-seals@left-upper");
+  for (const written of ["Seat belts,OK,", "Seat belts,good,", "Safety belts,pass,"]) {
+    expect(row(written)).toContain("interior.belt-webbing");
+    expect(row(written)).not.toContain("belt-latch");
+  }
+  for (const written of ["Seat belts,all latch,", "Seat belt buckles,ok,", "Seat belts,work,"])
+    expect(row(written)).toContain("interior.belt-latch");
+  expect(row("Windscreen,ok,")).toBe('brightwork.glass-faults@windshield faults {"found":[],"denied":"all"}');
+  expect(row("Rear window,good,")).toContain("brightwork.glass-faults@rear-window");
+  expect(row("Floor pans,ok,")).toContain("underbody.floor-pans@left-front");
+});
+
+test("a mark beside a spare is that it is there", () => {
+  for (const written of ["Spare tire,x,,full size", "Spare wheel,ok,,", "Spare,✓,,"])
+    expect(rows(`Item,Pass,Fail,Remarks\nTIRES,,,\n${written}\nHorn,,x,\n`)[1]).toEqual([
+      'trunk.spare presence {"value":"present"}',
+    ]);
+});
+
+test("what works by its own word and is slow by the remark works at times", () => {
+  for (const written of [
+    "Heater fan,Working,slow speed only",
+    "Wipers,work,slow",
+    "Clock,works,now and then",
+    "Wipers,Functioning,sticks at times",
+  ])
+    expect(row(written)).toMatch(/^electrics\.\w+ working \{"value":"intermittent"\}$/);
+  expect(row("Wipers,Working,blades split")).toBe('electrics.wipers working {"value":"yes"}');
+  expect(row("Speedometer,fail,needle jumps")).toBe('electrics.speedometer working {"value":"intermittent"}');
+});
+
+test("beside a good word, a figure with its unit is of what its words name", () => {
+  const both =
+    'engine.coolant choice {"option":"clean"}; engine.freeze-point reading {"unit":"degC","values":[{"value":-30}]}';
+  for (const written of [
+    'Coolant,"ok, good to -30 C",',
+    "Coolant,ok,good to -30 C",
+    "Coolant,pass,protects to -30C",
+    "Antifreeze,good,tested to -30 C",
+  ])
+    expect(row(written)).toBe(both);
+  expect(row("Front pads,ok,6 mm")).not.toContain("option");
+  expect(row("Tyre LF,ok,6 mm")).toBe(
+    'wheels.tread-depth@left-front reading {"unit":"mm","values":[{"value":6}]}',
+  );
+});
+
+test("lowest and highest side by side are two readings, and beside a result they are its limits", () => {
+  for (const [low, high] of [
+    ["Low (um)", "High (um)"],
+    ["Min (um)", "Max (um)"],
+    ["Lowest (µm)", "Highest (µm)"],
+    ["Min. (um)", "Peak (um)"],
+  ])
+    expect(row("Roof,90,110", `PAINT,${low},${high}`)).toBe(
+      'body.paint-thickness@roof reading {"unit":"um","values":[{"value":90}]}; body.paint-highest@roof reading {"unit":"um","values":[{"value":110}]}',
+    );
+  expect(row("Charging,13.5,14.8,14.1 V", "Item,Min,Max,Reading")).toBe(
+    'electrics.volts-charging reading {"unit":"V","values":[{"value":14.1}]}',
+  );
+});
+
+test("a column of faults that holds nothing but marks is one of ticks", () => {
+  for (const heading of ["Fault", "Defect", "Faults", "Issue"])
+    expect(row("Wipers,,x,slow", `Check,Good,${heading},Notes`)).toBe(
+      'electrics.wipers working {"value":"intermittent"}',
+    );
+});
+
+test("where the answer says where, the remark says what", () => {
+  expect(row("Oil leaks,Rocker cover,weep")).toBe(
+    'driveline.leaks-before@valve-covers choice {"option":"weep"}',
+  );
+  expect(row("Rust,N/S sill,bubbling")).toContain("body.faults@left-rocker");
+});
+
+test("what is bad at one of two is not said of both", () => {
+  for (const written of [
+    "O/S chassis leg,patched,",
+    "Rear flexi,perished,",
+    "Brake pipes,surface rust,",
+    "Seat belts,bad,one frayed",
+  ])
+    expect(row(written)).toBe("refused");
+  expect(row("Rear dampers,leaking,").split("; ")).toHaveLength(2);
+});
+
+test("of two bad answers in one cell neither is taken for all of it", () => {
+  for (const written of ["Coolant,Rusty brown; the level was low,", 'Coolant,"rusty, low",'])
+    expect(row(written)).toBe("refused");
+});
+
+test("an answer claims no more than its words", () => {
+  expect(row("Title,in seller's name,")).toBe("refused");
+  expect(row("Title,in seller's hand and name,")).toContain("seller-in-hand");
+  expect(row("Tyre date LF,2014 dates,")).toBe("refused");
+});
+
+test("a question is answered by its remark as well: to which side, and how", () => {
+  expect(row("Brakes pull to one side?,yes,left")).toBe('road.braking choice {"option":"pulls-left"}');
+  expect(row("Any rust in the left sill?,Y,bubbles")).toContain('"kind":"blister"');
+  expect(row("Idles smoothly?,no,rough until warm")).toBe('road.idle-quality choice {"option":"uneven"}');
+});
+
+test("what fails in front is the caliper and at the rear the cylinder, where a row is of either", () => {
+  expect(row("Calipers / cylinders,dry,dry,damp,dry", "Check,LF,RF,LR,RR")).toMatch(
+    /calipers@left-front.*calipers@right-front.*wheel-cylinders@left-rear.*wheel-cylinders@right-rear/,
+  );
+});
+
+test("the heater's fan is meant by its speeds, and its heat by warmth", () => {
+  expect(row("Heater,poor,only blows on high")).toContain("electrics.blower");
+  expect(row("Heater,fail,blows cold")).toContain("electrics.heat");
+});
+
+test("a driver's belt is nowhere for sure while nobody says on which side the wheel is", () => {
+  expect(sure("Item,Result\nDriver's door,dented\n")).toEqual([false]);
+  expect(sure("Lorimer 8 (LHD),\nItem,Result\nDriver's door,dented\n")).toEqual([true]);
+});
