@@ -1,4 +1,5 @@
 import { fileURLToPath } from "node:url";
+import { prepareBrowser } from "../browser.mjs";
 import { prepareProduct } from "../prepare.mjs";
 import { run } from "../process.mjs";
 import { servingFlags } from "../serving.mjs";
@@ -11,6 +12,7 @@ const cli = fileURLToPath(new URL("../../../cli/src/main.ts", import.meta.url));
  */
 export async function main(args) {
   await prepareProduct();
+  await prepareBrowser();
   return run(process.execPath, ["--expose-gc", ...servingFlags, cli, "bench", ...args], {
     cwd: process.cwd(),
   });

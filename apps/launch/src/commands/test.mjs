@@ -2,6 +2,7 @@ import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { stepsOf } from "../project-groups.mjs";
+import { prepareBrowser } from "../browser.mjs";
 import { prepareProduct } from "../prepare.mjs";
 import { check, staticChecks } from "../static-checks.mjs";
 import { runTool } from "../tools.mjs";
@@ -81,6 +82,7 @@ function printNames(title, names = []) {
 /** With arguments only the test runner runs, with these arguments; without, everything. */
 export async function main(args) {
   await prepareProduct();
+  await prepareBrowser();
   const tally = args.length > 0 ? await runTests(args, args.join(" ")) : await runEverything();
   // A run is long and its end is what is read: what failed stands there by name.
   printNames("Passed at the second attempt only", tally.seconds);

@@ -1,22 +1,11 @@
-import chromium from "@sparticuz/chromium";
-import { chromium as driver, type Browser } from "playwright-core";
+import type { Browser } from "playwright-core";
 import { withDatabase } from "../database.ts";
+import { withBrowser } from "../driven-browser.ts";
 import { benchRow, type BenchOptions, type BenchRow } from "../row.ts";
 import { withGround, type Ground } from "../served/ground.ts";
 import { type FirstPaint, paintOnSlowPhone, slowPhone } from "./slow-phone.ts";
 
 const RUNS = 5;
-
-async function withBrowser<T>(work: (browser: Browser) => Promise<T>): Promise<T> {
-  chromium.setGraphicsMode = false;
-  const executablePath = await chromium.executablePath();
-  const browser = await driver.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu"] });
-  try {
-    return await work(browser);
-  } finally {
-    await browser.close();
-  }
-}
 
 async function paintOnce(browser: Browser, { service, comparison }: Ground): Promise<FirstPaint> {
   const { address } = service.served;

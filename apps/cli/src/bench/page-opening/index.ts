@@ -1,7 +1,7 @@
-import chromium from "@sparticuz/chromium";
-import { chromium as driver, type Browser, type BrowserContext } from "playwright-core";
+import type { BrowserContext } from "playwright-core";
 import { median } from "../comparison-speed/blocks.ts";
 import { withDatabase } from "../database.ts";
+import { withBrowser } from "../driven-browser.ts";
 import { benchRow, type BenchOptions, type BenchRow } from "../row.ts";
 import { withGround, type Ground } from "../served/ground.ts";
 
@@ -10,19 +10,13 @@ const RUNS = 7;
 /** What opening a page took of the main thread, in milliseconds of processor time, and how many elements it then had. */
 type Opening = { readonly work: number; readonly nodes: number };
 
-async function withContext<T>(ground: Ground, work: (context: BrowserContext) => Promise<T>): Promise<T> {
-  chromium.setGraphicsMode = false;
-  const executablePath = await chromium.executablePath();
-  const browser: Browser = await driver.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu"] });
-  try {
+const withContext = <T>(ground: Ground, work: (context: BrowserContext) => Promise<T>): Promise<T> =>
+  withBrowser(async (browser) => {
     const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
     const [name = "", value = ""] = ground.service.cookie.split("=");
     await context.addCookies([{ name, value, url: ground.service.served.address }]);
-    return await work(context);
-  } finally {
-    await browser.close();
-  }
-}
+    return work(context);
+  });
 
 /** Opens an address anew and waits until `shown` is a heading on it and nothing more is asked for. */
 async function openOnce(context: BrowserContext, address: string, shown: string): Promise<Opening> {
