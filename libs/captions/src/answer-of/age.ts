@@ -1,5 +1,5 @@
 import type { CompiledLexicon } from "@evenhand/lexicon/compile-lexicon";
-import { sensesOf } from "./said.ts";
+import { isLikened, sensesOf } from "./said.ts";
 import type { SaidOf } from "./said.ts";
 
 const YEARS_NEW = 1;
@@ -20,10 +20,8 @@ export const ageOption = (said: SaidOf, compiled: CompiledLexicon): string | und
   const isNew = said.words.some(
     (word) =>
       !word.negated &&
+      !isLikened(word, said, compiled) &&
       sensesOf(word, compiled).some((sense) => "general" in sense && sense.general === "new"),
   );
-  const like = said.words.some((word) =>
-    sensesOf(word, compiled).some((sense) => "grade" in sense && sense.grade === "as-new"),
-  );
-  return isNew ? "new" : like && /\bbrand new\b/u.test(said.text) ? "new" : undefined;
+  return isNew ? "new" : undefined;
 };

@@ -4,7 +4,7 @@ import type { Answer, Fault } from "@evenhand/shared/answer";
 import type { Item } from "@evenhand/shared/sheet";
 import { UnitSymbol as Unit } from "@evenhand/shared/unit";
 import { isOver } from "../spans/index.ts";
-import { longestFirst, sensesOf } from "./said.ts";
+import { isLikened, longestFirst, sensesOf } from "./said.ts";
 import type { SaidNumber, SaidOf, SaidWord } from "./said.ts";
 
 const LENGTHS = new Set(["mm", "cm", "in", "ft"]);
@@ -20,6 +20,8 @@ export const extentOf = (numbers: readonly SaidNumber[], kinds: number): Fault["
 /** Metal that is praised is without rust; glass, rubber and springs that are praised are without any fault. */
 const RUSTS = ["corrosion", "perforation"];
 
+const SOUND = /^(?:solid|sound|rust free|healthy|intact|rock solid|hard as|solid as)/u;
+
 const praised = (item: Item, word: string): { denied: string[] | "all" } | undefined => {
   const kinds = item.faults?.kinds ?? [];
   if (
@@ -30,16 +32,14 @@ const praised = (item: Item, word: string): { denied: string[] | "all" } | undef
   if (/straight/u.test(word) && item.id === "wheels.wheel-faults") return { denied: ["bend"] };
   if (/straight/u.test(word)) return item.id === "body.faults" ? { denied: ["dent"] } : undefined;
   if (item.section === "wheels") return undefined;
+  if (word.endsWith(" new") && item.section === "driveline") return { denied: "all" };
   const metal =
     RUSTS.every((kind) => kinds.includes(kind)) ||
     (kinds.includes("corrosion") && /^(?:body|doors|trunk|underbody)$/u.test(item.section));
   if (!metal) return { denied: "all" };
   // That nothing leaks denies no rust.
   if (/\b(?:dry|leak|leaking)\b/u.test(word)) return undefined;
-  if (item.id === "body.faults")
-    return /^(?:solid|sound|rust free|healthy|intact|rock solid|hard as|solid as)/u.test(word)
-      ? { denied: RUSTS }
-      : undefined;
+  if (item.id === "body.faults") return SOUND.test(word) ? { denied: RUSTS } : undefined;
   if (item.id === "doors.bottoms" && word === "clean") return { denied: "all" };
   return { denied: RUSTS };
 };
@@ -79,11 +79,14 @@ export const faultsAnswer = (
         if (sense.general === "none") all = true;
         if (
           sense.general === "new" &&
+          !(item.section === "wheels" && isLikened(word, said, compiled)) &&
           !/^(?:body|brightwork\.(?!glass)|trunk|doors)/u.test(item.id) &&
           item.section !== "underbody"
         )
           all = true;
-        if (sense.general === "good") {
+        // "The trunk's clean" says how it is kept, and nothing of its metal.
+        const isKept = item.id === "trunk.floor" && !said.isFirst && !SOUND.test(tokens(word));
+        if (sense.general === "good" && !isKept) {
           const told = praised(item, tokens(word));
           if (told?.denied === "all") all = true;
           else for (const kind of told?.denied ?? []) if (kinds.includes(kind)) denied.add(kind);

@@ -70,6 +70,12 @@ export const answerOf = (
     unseen === "covered"
   )
     return { kind: "not-seen", reason: unseen };
+  if (
+    said.yesOrNo === "no" &&
+    item.equipment === true &&
+    compiled.lexicon.answering.notFittedByNo.test(item.id)
+  )
+    return { kind: "not-fitted" };
   const isLacking = said.noSubject && NO_HEAT.test(said.text);
   if (
     item.equipment === true &&

@@ -2,6 +2,7 @@ import type { CompiledLexicon } from "@evenhand/lexicon/compile-lexicon";
 import type { Mention, Said } from "@evenhand/lexicon/find-mentions";
 import type { Sense } from "@evenhand/lexicon/lexicon-version-1";
 import type { Item } from "@evenhand/shared/sheet";
+import { isOver } from "../spans/index.ts";
 
 /** A word of condition as it stands in a remark: what it may mean, and whether it was said not to be so. */
 export type SaidWord = {
@@ -44,6 +45,15 @@ export const sensesOf = (word: SaidWord, { lexicon }: CompiledLexicon): readonly
 
 export const longestFirst = (words: readonly SaidWord[]): readonly SaidWord[] =>
   words.toSorted((a, b) => b.to - b.from - (a.to - a.from) || a.from - b.from);
+
+/** "Like new", "nearly new": within a longer word that says what it looks like, nothing is said to be new. */
+export const isLikened = (word: SaidWord, said: SaidOf, compiled: CompiledLexicon): boolean =>
+  said.words.some(
+    (other) =>
+      isOver(other, word) &&
+      sensesOf(other, compiled).some((sense) => "grade" in sense && sense.grade === "as-new") &&
+      !sensesOf(other, compiled).some((sense) => "general" in sense && sense.general === "new"),
+  );
 
 export type OptionSaid = { readonly option: string; readonly negated: boolean; readonly word: SaidWord };
 

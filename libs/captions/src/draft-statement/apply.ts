@@ -69,11 +69,12 @@ const applyTo = (
       entry,
       item,
     );
-    const answer =
+    let answer =
       code ??
       (item.answer === "code"
         ? undefined
         : answerOf(item, said, draft.context.compiled, (word) => wordsOf(draft, word)));
+    if (item.id === "interior.trim-history") answer = partOfTrim(answer, entry, breath);
     if (item.id === "identity.restoration-bills" && (areOfRebuild(draft, answer, breath) || !entry.plural))
       continue;
     // "It's stained but it isn't hanging" leaves what the stain says.
@@ -112,6 +113,20 @@ const applyTo = (
     ? applyTo(draft, entry.instead, breath, remembered, used)
     : made;
 };
+
+/** "The front seats have been reupholstered": of one row of seats that is a part of the trim. */
+const partOfTrim = (
+  answer: Answer | undefined,
+  { subjects, sides }: Entry,
+  { text }: Breath,
+): Answer | undefined =>
+  answer?.kind === "choice" &&
+  answer.option === "retrimmed-right" &&
+  (subjects.every(({ id }) => /^(?:front-bench|front-seats|rear-seat)$/u.test(id)) ||
+    (sides.adds.length > 0 && subjects.every(({ id }) => id === "seats"))) &&
+  !/\b(?:pattern|correct|everything|whole|all|interior|complete)\b/u.test(text)
+    ? { kind: "choice", option: "part-retrimmed" }
+    : answer;
 
 /** "Did the engine, and I have the bills": they are of what was said just before. */
 const areOfRebuild = (draft: Draft, answer: Answer | undefined, { piece }: Breath): boolean => {
@@ -152,8 +167,19 @@ const isUnseenPart = (entry: Entry, { piece, text }: Breath): boolean => {
   return isHere || /\b(?:it|that|them|those|one)\b/u.test(text);
 };
 
+/** "It goes away", "it clears up": of smoke where smoke was spoken of last, and then it is gone when warm. */
+const GOES_AWAY =
+  /\b(?:go(?:es)? (?:right )?away|went away|clears?(?: right)?(?: up| itself)?|cleared up|gone (?:in|after) a|disappears?)\b/u;
+
 /** "Original" of a panel is its paint only where paint is spoken of. */
 export const fits = (draft: Draft, item: Item, answer: Answer, said: SaidOf, { piece }: Breath): boolean => {
+  if (item.id.startsWith("engine.smoke") && answer.kind === "choice" && answer.option === "none")
+    if (
+      GOES_AWAY.test(said.text) &&
+      !lastIs(draft, "engine.smoke-cold") &&
+      !lastIs(draft, "engine.smoke-warm")
+    )
+      return false;
   if (item.id === "body.paint-history" && answer.kind === "choice" && answer.option === "original")
     return (
       said.ofPaint ||
@@ -175,7 +201,8 @@ export const speaksOf = (draft: Draft, word: SaidWord, item: Item): boolean => {
       if ("grade" in sense && item.answer === "grade") return !word.negated;
       if ("working" in sense && item.answer === "working") return true;
       if ("presence" in sense && item.answer === "presence") return true;
-      return "general" in sense;
+      const isNoPraise = item.answer === "choice" && lexicon.answering.notByPraise.test(item.id);
+      return "general" in sense && !(isNoPraise && sense.general === "good");
     });
   });
 };

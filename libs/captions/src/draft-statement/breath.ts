@@ -140,7 +140,7 @@ export const breathOf = (tokens: readonly RepairedToken[], piece: Piece, carried
     text,
     yesOrNo: answer === "yes" || answer === "no" ? answer : undefined,
     has: HAS.test(text),
-    same: /\b(?:same|likewise|ditto|that one too|another(?: one)?|so (?:is|are|does|do)|as well|too(?! [a-z]))\b/u.test(
+    same: /\b(?:same|likewise|ditto|that one too|another(?: one)?|so (?:is|are|does|do)|as well|also(?= ?$)|too(?! [a-z]))\b/u.test(
       whole,
     ),
     ellipsis: ellipsisOf(text, isBare && words.length === 0),

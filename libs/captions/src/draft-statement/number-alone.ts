@@ -97,9 +97,28 @@ const heatShown = ({ numbers, text }: Breath): SaidNumber | undefined => {
     : undefined;
 };
 
+/** "She's got eighty-eight thousand on her": so much on it is miles, where nobody put it there or paid it. */
+const ON_IT =
+  /^(?!.*\b(?:put|spent|spend|paid|pay|owe|cost|invested|since|engine|motor|tire|clutch|rebuild)\b).*\b(?:thousand|\d{4,6})(?: \S+){0,5} on (?:her|it|him|there|this|this one|this car|the car|the clock)\b/u;
+const LEAST_ON_IT = 3000;
+const LEAST_HAD = 10_000;
+
+/** "She's got eighty-eight thousand and change": nothing else is had by the thousand. */
+const HAS_THOUSANDS =
+  /^(?:(?:and|so|now|well) )?(?:it|she|he|this one|this car|the car) (?:has|have|s|is)(?: got)?(?: only| just| about| around| roughly| right around)* (?:(?:an?|[a-z]+ty|[a-z]+teen|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|hundred|and|-) ?)*(?:thousand|\d{5,6}|\d{2,3}k)(?: [a-z]+(?: hundred)?)?$/u;
+
 /** "Ninety-one thousand four hundred showing": without a unit it is of miles. */
 const milesShown = ({ numbers, text }: Breath): SaidNumber | undefined => {
   const [number] = numbers;
+  if (number?.unit === undefined && number !== undefined && number.value >= LEAST_ON_IT && ON_IT.test(text))
+    return { ...number, unit: "mi" };
+  if (
+    number?.unit === undefined &&
+    number !== undefined &&
+    number.value >= LEAST_HAD &&
+    HAS_THOUSANDS.test(text)
+  )
+    return { ...number, unit: "mi" };
   return number !== undefined &&
     number.value >= 1000 &&
     /\b(?:showing|indicated|show|it (?:say|says|read|reads)|(?:she|it|he) (?:has|s|is|have) (?:only |just )?(?:done|covered))\b/u.test(

@@ -1,4 +1,5 @@
 import { LEADS } from "../pieces/index.ts";
+import { isOver } from "../spans/index.ts";
 import { apply } from "./apply.ts";
 import type { Breath } from "./breath.ts";
 import type { Draft } from "./draft.ts";
@@ -30,7 +31,10 @@ export const nameOnly = (draft: Draft, breath: Breath): readonly string[] => {
     return sayTurnedRound(draft, breath, breath.entries);
   }
   // "The gearbox got rebuilt too" says something of its own.
-  const saysOwn = breath.piece.mentions.some(({ is }) => is === "said");
+  const { mentions } = breath.piece;
+  const saysOwn = mentions.some(
+    (one) => one.is === "said" && !mentions.some((other) => other.is === "subject" && isOver(other, one)),
+  );
   const isSameKind = !/\ball (?:of )?the same\b|\bsame (?:make|brand|age|type|kind)\b/u.test(breath.text);
   if (breath.same && isSameKind && !saysOwn && (state.words.length > 0 || state.numbers.length > 0)) {
     bringIntoView(draft, breath.entries);

@@ -25,7 +25,7 @@ export const sayOfView = (draft: Draft, breath: Breath): readonly string[] => {
     const whole = breath.words.filter(({ from, to }) => to - from >= LEAST_WHOLE);
     return whole.length === 0 ? [] : apply(draft, [], { ...breath, words: whole, numbers: [] }, false);
   }
-  const sized = sizeOfTires(draft, breath);
+  const sized = sizeOrAgeOfTires(draft, breath);
   if (sized !== undefined) return sized;
   if (isOilPressure(draft, breath)) return apply(draft, [], breath, false);
   const rowed = nextInRow(draft, breath);
@@ -100,17 +100,24 @@ export const isOfUnknown = (draft: Draft, { piece: { from, to, mentions } }: Bre
   return mentions.every((one) => one.to <= begin || one.from >= begin + noun.length);
 };
 
-/** "Plenty of tread. They're one fifty-five thirteens": a size is of the tires, whatever of them is in view. */
-const sizeOfTires = (draft: Draft, breath: Breath): readonly string[] | undefined => {
+/** "They're seven years old", "they're from 2019". */
+const ofAge = ({ numbers, text }: Breath): boolean =>
+  (numbers.some(({ unit }) => unit === "years") && /\b(?:old|age)\b/u.test(text)) ||
+  (/\b(?:from|made in|dated)\b/u.test(text) && numbers.some(({ value }) => value >= 1990 && value < 2100));
+
+/** "Plenty of tread. They're one fifty-five thirteens", "they're seven years old": of the tires, whatever of them is in view. */
+const sizeOrAgeOfTires = (draft: Draft, breath: Breath): readonly string[] | undefined => {
   const tires = draft.context.compiled.subjects.get("tires");
   const inView = draft.state.entries.flatMap(({ subjects }) => subjects);
-  const isOfTires = inView.some(({ id }) => /^(?:tread|pressure|tire-code|spare)$/u.test(id));
+  const isAge = ofAge(breath);
+  const isOfTires = inView.some(({ id }) =>
+    (isAge ? /^(?:tread|pressure|tire-size)$/u : /^(?:tread|pressure|tire-code|spare)$/u).test(id),
+  );
   const { from, to } = breath.piece;
   if (
     !isOfTires ||
     tires === undefined ||
-    breath.words.length > 0 ||
-    tireSizeIn(draft.tokens, from, to) === undefined
+    (!isAge && (breath.words.length > 0 || tireSizeIn(draft.tokens, from, to) === undefined))
   )
     return undefined;
   const group = draft.state.entries.map((entry) => ({ ...entry, subjects: [tires], plural: true }));

@@ -33,7 +33,9 @@ export const claimsOfPending = (draft: Draft, breath: Breath): readonly string[]
 const leadsIn = (draft: Draft, { entries: [entry], piece, text }: Breath): boolean => {
   if (entry === undefined || entry.none) return false;
   return (
-    /\b(?:it|that|they) (?:is|s|are|look|come|be)\b|\bfrom\b|\bcoming\b/u.test(text) ||
+    /\b(?:it|that|they) (?:is|s|are|look|come|be)\b|(?<!\b(?:is|are|s|was|were|be) )\bfrom\b|\bcoming\b/u.test(
+      text,
+    ) ||
     LEADS.has(draft.tokens[piece.from]?.stem ?? "") ||
     LEADS.has(draft.tokens[piece.from + 1]?.stem ?? "")
   );

@@ -37,6 +37,11 @@ export const record = (
   )
     return [];
   if (item.id === "identity.originality" && isOnlyNotOriginal(draft, item, places, answer, breath)) return [];
+  // "Power windows?" "No, they crank, and they all go up and down": what is not fitted does not work either.
+  const isLacking = entry !== undefined && entry.from < breath.piece.from && !draft.state.correcting;
+  const has = places.filter(
+    (place) => !isLacking || draft.remarks.get(keyOf(item.id, place))?.answer.kind !== "not-fitted",
+  );
   const roughly =
     about &&
     (answer.kind === "reading" ||
@@ -45,7 +50,7 @@ export const record = (
   const told = firmness === "second-hand" || draft.state.toldForSentence;
   const hedged = firmness === "hedged" || roughly || draft.state.hedgeNext;
   const span = spanOf(draft, breath.piece, entry);
-  return places.map((position) => {
+  return has.map((position) => {
     const key = keyOf(item.id, position);
     const remark: Remark = {
       item: item.id,

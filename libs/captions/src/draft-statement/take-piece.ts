@@ -7,6 +7,7 @@ import type { Draft } from "./draft.ts";
 import { firmnessLater } from "./firmness-later.ts";
 import { beginSentence, claimedPart, comesBack, isAside, relevantTo } from "./no-claim-here.ts";
 import { claimsOfPending, keepPending } from "./pending.ts";
+import { inTrunk } from "./part-meant.ts";
 import { noteLore, noteQuestion } from "./question.ts";
 import { noteSide, onThisSide } from "./sides-in-view.ts";
 
@@ -23,7 +24,7 @@ export const takePiece = (draft: Draft, piece: Piece, sentenceEnd: number): void
   // "No rust, no dents, scratches", "free from chips and scratches".
   const most = piece.join === "comma" ? 3 : piece.join === "and" ? 2 : 0;
   const isListed = piece.to - piece.from <= most;
-  const breath = relevantTo(draft, breathOf(draft.tokens, piece, state.carried && isListed));
+  const breath = relevantTo(draft, inTrunk(draft, breathOf(draft.tokens, piece, state.carried && isListed)));
   noteSide(draft, breath);
   const said = onThisSide(draft, breath);
   if (

@@ -206,6 +206,7 @@ export class Targets {
       entry.sides.adds.every((add) => add === "left" || add === "right")
     )
       return compiled.subjects.get("trunk-floor") ?? subject;
+    if (subject.id === "mat" && isInTrunk) return compiled.subjects.get("trunk-lining") ?? subject;
     const isLastFloor = breath.entries.length === 0 && entry.from <= this.talk.inView().lastAt;
     if (subject.id === "floors" && isLastFloor && this.talk.wasLast("trunk.floor"))
       return compiled.subjects.get("trunk-floor") ?? subject;
@@ -234,9 +235,11 @@ export class Targets {
     const { compiled } = this.talk.context;
     if (entries.length > 0 || named > this.talk.inView().lastAt || !/\b(?:it|that|there)\b/u.test(text))
       return undefined;
-    return compiled.lexicon.refinements.find(
-      ({ from, to }) => from === id && this.talk.wasLast(compiled.subjects.get(to)?.items[0] ?? ""),
-    )?.to;
+    const own = compiled.subjects.get(id)?.items[0];
+    return compiled.lexicon.refinements.find(({ from, to }) => {
+      const [item] = compiled.subjects.get(to)?.items ?? [];
+      return from === id && item !== own && this.talk.wasLast(item ?? "");
+    })?.to;
   }
 
   /** Of items that only the words beside them tell apart, those whose words are there; else the first. */

@@ -24,6 +24,7 @@ export const claimsOfWordsAlone = (
   return [...items].flatMap((base) =>
     draft.targets.timesOf(base, breath).flatMap((id) => {
       const item = draft.items.get(id);
+      if (draft.context.compiled.lexicon.answering.notSpokenWith[id]?.test(breath.text) === true) return [];
       const isOfLast = draft.context.compiled.lexicon.answering.notAfter[id];
       if (
         item === undefined ||

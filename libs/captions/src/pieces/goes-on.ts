@@ -40,6 +40,22 @@ const MOST_COUNTED = 6;
 /** "Put them on last year | wheels are …": so many words say something by themselves. */
 export const LONG_SAID = 3;
 
+/** "I backed out and scraped | the right rear door": what somebody did, and to what. */
+export const isDoneTo = (tokens: readonly RepairedToken[], { from, to }: Mention, part: Mention): boolean =>
+  /^(?:scraped|scratched|dented|dinged|cracked|chipped|scuffed|curbed|bumped|bashed|tore|ripped|bent|broke|hit|creased)$/u.test(
+    tokens[from]?.stem ?? "",
+  ) &&
+  to === from + 1 &&
+  /^(?:i|he|she|they|we|and|somebody|someone|who|wife|kid|son|daughter|husband|once|guy|it)$/u.test(
+    tokens[from - 1]?.stem ?? "",
+  ) &&
+  /^(?:the|my|that|this|his|her)$/u.test(tokens[to]?.stem ?? "") &&
+  tokens.slice(to, part.from).every(({ stem }) => BETWEEN.test(stem));
+
+/** "Not the original | motor": what has an article has its part behind it. */
+const isDetermined = (tokens: readonly RepairedToken[], { from, to }: Mention): boolean =>
+  tokens.slice(from - 1, to).some(({ stem }) => /^(?:the|an?)$/u.test(stem));
+
 /** "They're bias ply tires": what stands right before a part, where nothing more is said of that part, belongs to it. */
 export const belongsTo = (
   tokens: readonly RepairedToken[],
@@ -60,7 +76,7 @@ export const belongsTo = (
   )
     return true;
   return (
-    !(next !== undefined && isAbout(next) && next.from - mention.to <= 4) &&
+    (isDetermined(tokens, said) || !(next !== undefined && isAbout(next) && next.from - mention.to <= 4)) &&
     !/^(?:is|are|s|has|have|do|does|did|was|were|will|can|not|work)$/u.test(tokens[mention.to]?.stem ?? "")
   );
 };

@@ -12,10 +12,28 @@ const insideMention = (mentions: readonly Mention[], covered: Uint8Array): void 
   for (const { from, to } of mentions) for (let at = from + 1; at < to; at += 1) covered[at] = 1;
 };
 
+const TAG =
+  /^(?:see|you see|see (?:that|it|there|here)|you see (?:that|it)|can you see(?: (?:that|it))?|right|okay|ok|huh|you know|you know what i mean|eh|yeah|you hear that|hear that|all right)$/u;
+const MOST_TAG = 6;
+
+/** "I scraped the right rear door, see that?" tells, and asks nothing. */
+const isTag = (tokens: readonly RepairedToken[], from: number, end: number): boolean => {
+  for (let at = end - 1; at > from && at > end - MOST_TAG; at -= 1)
+    if (tokens[at]?.stem === ",") {
+      const tail = tokens.slice(at + 1, end).map(({ stem }) => stem);
+      const [first] = tokens.slice(from, at);
+      return (
+        TAG.test(tail.join(" ")) &&
+        !/^(?:is|are|does|do|did|has|have|was|were|any|what|how|can|will)$/u.test(first?.stem ?? "")
+      );
+    }
+  return false;
+};
+
 const questionOf = (tokens: readonly RepairedToken[], from: number): boolean => {
   for (let at = from; at < tokens.length; at += 1) {
     const stem = tokens[at]?.stem ?? "";
-    if (SENTENCE_ENDS.has(stem)) return stem === "?";
+    if (SENTENCE_ENDS.has(stem)) return stem === "?" && !isTag(tokens, from, at);
   }
   return false;
 };

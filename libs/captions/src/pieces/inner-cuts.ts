@@ -8,6 +8,7 @@ import {
   isAbout,
   isAnotherSide,
   isCount,
+  isDoneTo,
   isListedOn,
   isOnlyOne,
   isOwned,
@@ -124,6 +125,7 @@ export const innerCuts = (
       said !== undefined &&
       ((leadsTo(tokens, said.to, counted?.from ?? mention.from) && !isAnotherSide(tokens, mention)) ||
         isOwned(tokens, said.to, mention.from) ||
+        isDoneTo(tokens, said, mention) ||
         isOnlyOne(tokens, said, mention) ||
         (mention.is === "subject" && belongsTo(tokens, mentions.slice(index), said, mention)));
     const isOther =

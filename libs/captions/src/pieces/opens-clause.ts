@@ -32,11 +32,15 @@ export const opensClauseAt = (
     /^(?:left|right|front|rear|other)$/u.test(tokens[from - 2]?.stem ?? "")
   )
     return from;
-  if (!isFiniteAt(tokens, to)) return -1;
+  if (!isFiniteAt(tokens, pastSide(tokens, to))) return -1;
   let at = from;
   // "… at the front | the back's like new": a side by itself has no other before it.
   while (
     at > begun &&
+    // "… on the passenger side | the hood has": nothing stands before a part's article but "all" and "both".
+    (at === from ||
+      !/^(?:the|an?|my|its)$/u.test(tokens[at]?.stem ?? "") ||
+      /^(?:all|both)$/u.test(tokens[at - 1]?.stem ?? "")) &&
     (is === "side"
       ? /^(?:the|my|its|both|all)$/u.test(tokens[at - 1]?.stem ?? "")
       : isBetween(tokens, at - 1))
@@ -54,6 +58,23 @@ export const opensClauseAt = (
   if (at <= begun + 1 || isHeld || isLedTo || FINITE.test(before)) return -1;
   const isSaid = said !== undefined && said.is === "said" && said.to < at;
   return isSaid || tokens.slice(begun, at).some(({ stem }) => FINITE.test(stem)) ? at : -1;
+};
+
+/** "Rocker panel on this side has": the verb stands behind the side. */
+const pastSide = (tokens: readonly RepairedToken[], at: number): number => {
+  if (!/^(?:on|at)$/u.test(tokens[at]?.stem ?? "")) return at;
+  let next = at + 1;
+  while (
+    /^(?:the|this|that|my|left|right|driver|passenger|other|s|front|rear|back|near|off|nearside|offside|hand)$/u.test(
+      tokens[next]?.stem ?? "",
+    )
+  )
+    next += 1;
+  return /^(?:side|front|rear|back|end)$/u.test(tokens[next]?.stem ?? "")
+    ? next + 1
+    : /^(?:front|rear|back|nearside|offside|left|right)$/u.test(tokens[next - 1]?.stem ?? "")
+      ? next
+      : at;
 };
 
 /** "The belts are", "belts and hoses are". */

@@ -2,6 +2,7 @@ import type { Mention } from "@evenhand/lexicon/find-mentions";
 import type { RepairedToken } from "@evenhand/lexicon/repair";
 import { isOver } from "../spans/index.ts";
 import { NOT_MEANT } from "./not-meant.ts";
+import { isNotSaid } from "./not-said.ts";
 
 /** Words that only say where: "below the trim strip" speaks of no trim strip. */
 const WHERE = new Set([
@@ -143,6 +144,7 @@ const isPartOf = (tokens: readonly RepairedToken[], mentions: readonly Mention[]
       (one) =>
         isOver(one, mention) &&
         (one.is === "number" ||
+          (one.is === "said" && tokens[one.from]?.stem === "magnet") ||
           (one.is === "subject" &&
             mention.to === mention.from + 1 &&
             ((MOVES.test(tokens[mention.from]?.stem ?? "") && tokens[mention.from]?.stem !== "run") ||
@@ -165,84 +167,6 @@ const isOnlyAround = (
   const before = mentions.slice(Math.max(0, at - 5), at).findLast(({ is }) => is === "subject");
   if (before === undefined || mention.from - before.to > 8) return false;
   return tokens.slice(before.to, mention.from).every(({ stem }) => !/^[.?!;,]$/u.test(stem));
-};
-
-/** "Pitted up pretty good", "cracked real bad": how much. */
-const isDegree = (tokens: readonly RepairedToken[], at: number): boolean => {
-  if (!/^(?:pretty|real|really)$/u.test(tokens[at - 1]?.stem ?? "")) return false;
-  const before = tokens[at - 2]?.stem === "up" ? at - 3 : at - 2;
-  return /^(?:pitted|cracked|rusted|dented|dinged|scratched|faded|chipped|torn|worn|stained|split|bent|scraped|scuffed|curbed|rotted|beat|beaten|chewed|leak)$/u.test(
-    tokens[before]?.stem ?? "",
-  );
-};
-
-/** "Scratch that" takes something back; "none of this is", "an oil spot on" say nothing of themselves. */
-const isNotSaid = (tokens: readonly RepairedToken[], mention: Mention): boolean => {
-  if (mention.is !== "said") return false;
-  const [stem, after] = [tokens[mention.from]?.stem, tokens[mention.from + 1]?.stem];
-  if (stem === "scratch") return after === "that";
-  // "She sounds mean": the verb, and no sound metal.
-  if (stem === "sound" && tokens[mention.from]?.plural === true && mention.to === mention.from + 1)
-    return true;
-  if (stem === "pretty" && /^(?:good|bad)$/u.test(after ?? "") && isDegree(tokens, mention.from + 1))
-    return true;
-  // "The good stuff", "a nice bit of road": praise of no part.
-  if (
-    mention.to === mention.from + 1 &&
-    /^(?:good|nice|lovely|great|fine|bad|beautiful|perfect|decent)$/u.test(stem ?? "") &&
-    /^(?:stuff|thing|idea|question|news|time|deal|luck|point|life|home|reason|while|look|many|friend|day|morning|evening|road|way|price|name|place|company|people|folk|guy|man|woman|weather|job|one for)$/u.test(
-      after ?? "",
-    )
-  )
-    return true;
-  if (/^work(?:ing)?$/u.test(stem ?? "") && after === "on" && mention.to === mention.from + 1) return true;
-  if (/^(?:walk|march)$/u.test(stem ?? ""))
-    return /^(?:around|you|u|through|over|back|away|round|to|up|down|past)$/u.test(after ?? "");
-  // "Second turn": of the key, and nothing turns.
-  if (stem === "turn" && mention.to === mention.from + 1)
-    return /^(?:first|second|third|half|quarter|one|each|every)$/u.test(tokens[mention.from - 1]?.stem ?? "");
-  if (stem === "covered" && mention.to === mention.from + 1) return /^(?:with|in|by)$/u.test(after ?? "");
-  if (stem === "drip" && /^(?:tray|pan|rail|channel|mat|tin)$/u.test(after ?? "")) return true;
-  // "Must be changed" is not done yet.
-  if (
-    mention.to === mention.from + 1 &&
-    /^(?:changed|replaced|renewed|rebuilt|recovered|redone|overhauled|refinished|repainted|painted|restored|repaired|fixed)$/u.test(
-      stem ?? "",
-    ) &&
-    /^(?:be|being)$/u.test(tokens[mention.from - 1]?.stem ?? "")
-  )
-    return true;
-  // "Nothing to crack"
-  if (/^(?:crack|rust|leak|chip|fade|tear)$/u.test(stem ?? "") && tokens[mention.from - 1]?.stem === "to")
-    return true;
-  // "Pitted pretty bad": how much, and no grade of its own.
-  if (
-    /^(?:bad|good|well)$/u.test(stem ?? "") &&
-    mention.to === mention.from + 1 &&
-    isDegree(tokens, mention.from)
-  )
-    return true;
-  if (stem === "bad" && mention.to === mention.from + 1)
-    return /(?:ed|ing|rusty|rust|leak)$/u.test(
-      tokens[
-        /^(?:pretty|real|really|so|that|quite|too|a)$/u.test(tokens[mention.from - 1]?.stem ?? "")
-          ? mention.from - 2
-          : mention.from - 1
-      ]?.stem ?? "",
-    );
-  if (stem === "done")
-    return after === "in" && /^\d|^(?:twenty|nineteen|the)/u.test(tokens[mention.from + 2]?.stem ?? "");
-  if (stem === "bodywork") return mention.to === mention.from + 1;
-  if (stem === "filler") return /^(?:cap|neck|hole|tube|door|flap|pipe)$/u.test(after ?? "");
-  if (stem === "straight") return /^(?:four|six|eight|twelve|4|6|8)$/u.test(after ?? "");
-  if (stem === "ticking" || stem === "tick") return after === "over";
-  if (stem === "run" && /^(?:at|about|around)$/u.test(after ?? "")) return true;
-  if (stem === "none") return after === "of" && mention.to === mention.from + 1;
-  return (
-    stem === "spot" &&
-    after === "on" &&
-    /^(?:oil|wet|damp|a|dark|of)$/u.test(tokens[mention.from - 1]?.stem ?? "")
-  );
 };
 
 /**

@@ -45,5 +45,6 @@ export const NOT_MEANT: readonly Rule[] = [
   { subject: /^oil$/u, before: /^(?:of|weep|leak|drip|burn|some|use|lose|bit|no|any)$/u },
   { subject: /^axle$/u, after: /^(?:pinion)$/u },
   { subject: /^engine$/u, before: /^(?:with|while)$/u, after: /^(?:running|on|off|idling|turned|ticking)$/u },
+  { subject: /^manifolds$/u, before: /^from$/u, after: /^(?:back|on|down|out|to)$/u },
   { subject: /^blower$/u, after: /^(?:belt|blade|clutch|shroud)$/u },
 ];

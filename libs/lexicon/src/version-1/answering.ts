@@ -36,6 +36,8 @@ export type Answering = {
   readonly unitBeside: Readonly<Record<string, readonly (readonly [word: RegExp, unit: string])[]>>;
   /** Items to which "no" is no more than no. */
   readonly notByNo: RegExp;
+  /** Things that are there by their own name: "power windows?" "no" is that they are not fitted. */
+  readonly notFittedByNo: RegExp;
   /** Items that praise says nothing of. */
   readonly notByPraise: RegExp;
 };
@@ -102,7 +104,11 @@ export const answering: Answering = {
   },
   inThousands: ["identity.odometer"],
   notWith: { "engine.oil-pressure-idle": COLD_ALONE, "engine.oil-pressure-2000": COLD_ALONE },
-  notSpokenWith: { "engine.oil-pressure-idle": OTHER_SPEED, "engine.oil-pressure-2000": OTHER_SPEED },
+  notSpokenWith: {
+    "road.noise": /\b(?:power steering|steering pump|pump|blower|fan|belt|starter|radio|heater|wiper)\b/u,
+    "engine.oil-pressure-idle": OTHER_SPEED,
+    "engine.oil-pressure-2000": OTHER_SPEED,
+  },
   noughtIsTight: /play/u,
   denied: {
     "identity.originality": { "original-to-car": "other-type" },
@@ -121,11 +127,14 @@ export const answering: Answering = {
   notAfter: { "road.noise": /^(?:engine|brightwork|doors)\.|^road\.(?:idle|cold)/u },
   saidTogether: ["engine.smoke-cold", "engine.smoke-warm"],
   keeps: {
+    "interior.trim-history": { "part-retrimmed": ["original"] },
     "engine.noise": { "tick-cold": ["quiet"] },
     "engine.smoke-cold": { blue: ["none"], white: ["none"], black: ["none"], vapor: ["none"] },
   },
   presentIfTold: /^identity\.(?:build-sheet|invoice|service-book|restoration-photographs)$/u,
   unitBeside: { "identity.odometer": [[/\b(?:kilometer|km)\b/u, "km"]] },
+  notFittedByNo:
+    /^electrics\.(?:power-|air-conditioning)|^doors\.sunroof|hardtop|tonneau|limited-slip|battery-cutoff/u,
   notByNo: /^identity\.(?!lien)/u,
   notByPraise:
     /^identity\.|^visit\.|^body\.|electrics\.(?:system|polarity|charger)|fluid-kind|brakes\.circuit|tire-age|tire-construction|wheel-kind|fixing-kind|collision|rebuild|trim-history|floor-repair|damp|^road\.|smoke|leaks/u,

@@ -31,7 +31,7 @@ export const conditions: readonly Condition[] = [
     fault: "ding",
   }),
   condition(
-    "scratch; light scratch; scratched; scratching; swirl; swirl mark; key mark; keyed; gouge; gouged; grazed; rubbed; scrape; scraped; scuff; scuffed; curb rash; kerb rash; curbed; curb damage; kerb damage",
+    "scratch; light scratch; scratched; scratching; swirl; swirl mark; key mark; keyed; gouge; gouged; grazed; rubbed; scrape; scraped; scuff; scuffed; scraped up; scratched up; curb rash; kerb rash; curbed; curb damage; kerb damage",
     {
       fault: "scratch",
     },
@@ -77,7 +77,7 @@ export const conditions: readonly Condition[] = [
   condition("bent; bend; kinked; kink; buckled rim; twisted", { fault: "bend" }),
   condition("buckle; buckled; wrinkle; ripple", { fault: "buckle" }),
   condition(
-    "patch; patched; welded patch; plated; welded up; plate let in; plate welded in; plate welded on; let in; new metal let in; new metal welded in; repair section; been welded; has been welded; had welding; some welding; had some welding; welded before; had a plate; was welded; were welded; got welded; welded both side; welded on both side",
+    "patch; patched; welded patch; welded plate; plated; welded up; plate let in; plate welded in; plate welded on; let in; new metal let in; new metal welded in; repair section; been welded; has been welded; had welding; some welding; had some welding; welded before; had a plate; was welded; were welded; got welded; welded both side; welded on both side",
     { fault: "patch" },
     { presence: "present" },
   ),
@@ -111,7 +111,7 @@ export const conditions: readonly Condition[] = [
     fault: "blow-hole",
   }),
   condition(
-    "like/as new; brand/as brand new; perfect; mint; immaculate; flawless; spotless; excellent; pristine; beautiful; superb; gorgeous; showroom; as good as new; nobody ever sat in it; never been sat in; like the day it left; time capsule; no wear; no sign of wear; fresh as the day; cannot fault it; can not fault it; out of the box; like the day it was built; like the day it was made; as the day it was built; looks unused; unused; like from factory; like from the factory; like a mirror; shine like new; like jewelry",
+    "like/as new; like brand new; near/nearly/almost/practically (brand) new; good as brand new; brand/as brand new; perfect; mint; immaculate; flawless; spotless; excellent; pristine; beautiful; superb; gorgeous; showroom; as good as new; nobody ever sat in it; never been sat in; like the day it left; time capsule; no wear; no sign of wear; fresh as the day; cannot fault it; can not fault it; out of the box; like the day it was built; like the day it was made; as the day it was built; looks unused; unused; like from factory; like from the factory; like a mirror; shine like new; like jewelry",
     ...grade("as-new", GOOD),
   ),
   condition(
@@ -148,7 +148,7 @@ export const conditions: readonly Condition[] = [
     GOOD,
   ),
   condition(
-    "work; working; functional; accurate; right on with; dead on; agrees with; shut properly; close properly; shut nicely; close fine; shut fine; open and shut; close right; shut right; latch; latches; click in; clicks in; clicks shut; went up and down; comes on and off; stay up; stays up; hold it up; holds it up; holds itself up; hold themselves up; stays up by itself; does the job; does its job; works perfectly; go on and off; sweep; both sweep; sweeps; came on; lit up; go out when it starts; goes out when it starts; function; functioning; operate; operational; run; blow cold; blow hot; blow ice cold; nice and hot; gets hot; plenty of heat; red hot; plenty of heat out of it; hold; play; read; goes up and down; open and close; close good; closes well; shut nicely; still plays; keep time; cold ac; roll up and down; go up and down; up and down; wind up and down; up and down like it should; light up; lights up; come on; comes on; held; like they should; as they should; the way it should; the way they should; close; shut; squirt; spray; slide; recline; adjust; wind; crank; tilt; flash; blink; beep; honk; spin; register; respond; engage; retract; extend; cancel; budge; open; turn; unlock; lock; self cancel; open and close; lock and unlock; they go; it goes; still goes; pick up station; picks up stations; get hot; gets hot; warm up; warms up; nicely; perfectly; properly; a treat; beautifully; flawlessly; do what it should; does what it should; work every time; works every time; work like it should; works like it should; as it should; holding; closing; shutting; opening; latching; running; locking; turning; blowing; heating; moving; going up and down; get one station; gets a station; picks up a station; like a dream; like a charm; like a champ; walk; march",
+    "work; working; functional; accurate; right on with; dead on; agrees with; shut properly; close properly; shut nicely; close fine; shut fine; open and shut; close right; shut right; latch; latches; click in; clicks in; clicks shut; went up and down; comes on and off; stay up; stays up; stay open; stays open; hold it up; holds it up; holds itself up; hold themselves up; stays up by itself; does the job; does its job; works perfectly; go on and off; sweep; both sweep; sweeps; came on; lit up; go out when it starts; goes out when it starts; function; functioning; operate; operational; run; blow cold; blow hot; blow ice cold; nice and hot; gets hot; plenty of heat; red hot; plenty of heat out of it; hold; play; read; goes up and down; open and close; close good; closes well; shut nicely; still plays; keep time; cold ac; roll up and down; go up and down; up and down; wind up and down; up and down like it should; light up; lights up; come on; comes on; held; like they should; as they should; the way it should; the way they should; close; shut; squirt; spray; slide; recline; adjust; wind; crank; tilt; flash; blink; beep; honk; spin; register; respond; engage; retract; extend; cancel; budge; open; turn; unlock; lock; self cancel; open and close; lock and unlock; they go; it goes; still goes; pick up station; picks up stations; get hot; gets hot; warm up; warms up; nicely; perfectly; properly; a treat; beautifully; flawlessly; do what it should; does what it should; work every time; works every time; work like it should; works like it should; as it should; holding; closing; shutting; opening; latching; running; locking; turning; blowing; heating; moving; going up and down; get one station; gets a station; picks up a station; like a dream; like a charm; like a champ; walk; march",
     { working: "yes" },
   ),
   condition(
@@ -167,7 +167,7 @@ export const conditions: readonly Condition[] = [
   ),
   condition("absent; not there; not included", { presence: "absent" }, { fault: "missing-piece" }),
   condition(
-    "none; nil; nothing at all; do not see anything; nothing to see; not a mark on it; no mark; blemish free; unmarked; can not see anything wrong; nothing to report; clear of anything; not a thing wrong; no fault; not a mark; not a thing; not have a mark; not got a mark; without a mark; not a scratch on it; never a mark; neither",
+    "none; nil; nothing at all; do not see anything; nothing to see; not a mark on it; no mark; blemish free; unmarked; can not see anything wrong; nothing to report; clear of anything; not a thing wrong; no fault; not a mark; not a thing; not have a mark; not got a mark; without a mark; without damage; without any damage; no damage; undamaged; not damaged; free of damage; not a scratch on it; never a mark; neither",
     {
       general: "none",
     },

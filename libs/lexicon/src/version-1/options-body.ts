@@ -3,7 +3,7 @@ import type { OptionWords } from "./option-words.ts";
 
 const LEAK = {
   none: "no leak; not leak; dry; none; no drip; bone dry; dry as a bone; not leaking; do not leak",
-  weep: "weep; weeping; leaks a little; leaking a little; little leak; leak slightly; small leak; minor leak; slow leak; bit of a leak; leak a bit; leaking slightly; touch of oil; oil mist; bit damp; wet around; seep; seeping; seepage; damp; sweat; sweating; wet; slight leak; moist; misting; oil film",
+  weep: "weep; weeping; leaks a little; leaking a little; little leak; leak slightly; small leak; small/little/slight/minor/tiny oil leak; tiny leak; minor leak; slow leak; bit of a leak; leak a bit; leaking slightly; touch of oil; oil mist; bit damp; wet around; seep; seeping; seepage; damp; sweat; sweating; wet; slight leak; moist; misting; oil film",
   drip: "drip; dripping; oil on the floor; leave its mark; marks its territory; drops a bit; drop overnight; odd spot; odd drop; leaks a drop; leak; leaking; leaky; drop on the floor; leaves a spot; leaves a drop; spot on the floor",
   run: "run; running leak; pouring; gush; pours; runs out; leaks badly; leak badly",
 };
@@ -21,7 +21,7 @@ const PUMP = {
 /** Body, trunk, interior and electrics: what each option is called when it is spoken of, beside the sheet's own words. No source: the trade's own words. */
 export const bodyOptions: readonly OptionWords[] = [
   ...of("electrics.heat", {
-    yes: "hot; toasty; warm; blow hot; blow warm; gets warm; lovely and warm; nice and warm; roasting; boiling; like an oven; like a furnace",
+    yes: "hot; toasty; warm; blow hot; blow warm; gets warm; lovely and warm; nice and warm; roasting; boiling; like an oven; like a furnace; cook you; cooks you; roast you; roasts you; run you out; runs you out; drive you out; burn you up; keeps you warm; keep you warm",
     no: "cold; lukewarm; stays cold; blow cold; never gets warm; barely warm",
   }),
   ...of("electrics.horn", { yes: "loud; loud and clear; honk; beep; blow; sound", no: "silent; croak" }),
@@ -34,11 +34,14 @@ export const bodyOptions: readonly OptionWords[] = [
     intermittent: "only on high; only on fast; one speed only; only works on high; high only",
   }),
   ...of("electrics.fuel-gauge", {
-    yes: "spot on; accurate",
+    yes: "spot on; accurate; right on; right on the money; reads right; read right; reads correctly",
     no: "read empty; stuck on empty; on empty; always read full; read full; show empty; always on empty; guess",
   }),
-  ...of("electrics.temperature-gauge", { yes: "spot on; sit in the middle; reads normal" }),
+  ...of("electrics.temperature-gauge", {
+    yes: "spot on; sit in the middle; sits in the middle; reads normal; right on; right on the money; reads right",
+  }),
   ...of("electrics.speedometer", {
+    yes: "spot on; right on; right on the money; reads right; a little fast; a bit fast; a little slow; a bit slow",
     intermittent: "bounces; bounce; jump; jumps about; needle wave; wave; flick about; needle bounce",
   }),
   ...[
@@ -52,7 +55,17 @@ export const bodyOptions: readonly OptionWords[] = [
         "bounces; bounce; jumps about; needle bounce; flick about; flickers; wanders; sticks at times",
     }),
   ),
-  ...of("electrics.wipers", { yes: "both speed; all speed", intermittent: "only on fast; only go on fast" }),
+  ...of("doors.regulators", {
+    intermittent:
+      "struggles; struggle; needs a hand; need a hand; needs help; need help; hard to wind; hard to turn",
+  }),
+  ...of("electrics.power-windows", {
+    intermittent: "needs a hand; need a hand; needs help; need help; goes down but not up; sometimes",
+  }),
+  ...of("electrics.wipers", {
+    yes: "both speed; all speed; go slow; goes slow; run slow; runs slow; go slowly; moves slowly",
+    intermittent: "only on fast; only go on fast",
+  }),
   ...of("brakes.parking-brake", {
     yes: "hold on the hill; hold on a hill; hold on a slope; three click; four click",
     no: "want adjusting; want adjustment; want a tweak; roll away; useless; need adjusting; needs adjusting; need adjustment; needs adjustment; rolls away; does nothing; will not hold; not hold; hopeless",
@@ -89,10 +102,10 @@ export const bodyOptions: readonly OptionWords[] = [
   }),
   ...of("body.magnet", {
     holds:
-      "magnet holds; magnet hold; magnet adhere; magnet sticks; magnet stick; magnet and it holds; magnet sticks everywhere; takes a magnet; hold a magnet; magnet grabs; magnet holds on; magnet on them and it held; magnet on it and it held; magnet stuck; magnet held; magnet sticks to; magnet stick to; magnet on it and it sticks; magnet on it and it stuck; held my magnet; holds my magnet",
+      "magnet holds; magnet hold; magnet adhere; magnet sticks; magnet stick; magnet and it holds; magnet sticks everywhere; takes a magnet; hold a magnet; magnet grabs; magnet holds on; magnet on them and it held; magnet on it and it held; magnet stuck; magnet held; magnet sticks to; magnet stick to; magnet on it and it stays; magnet on it and it sticks; magnet on it and it stuck; held my magnet; holds my magnet",
     weak: "magnet is weak; magnet hardly holds; magnet barely sticks; magnet barely holds",
     falls:
-      "magnet falls off; magnet does not stick; magnet drops off; will not take a magnet; magnet does not hold; magnet fall off; magnet will not stick; magnet will not hold; magnet just fall off; magnet slide off; magnet slides off",
+      "magnet falls off; magnet does not stick; magnet drops off; will not take a magnet; magnet does not hold; magnet fall off; magnet will not stick; magnet will not hold; magnet just fall off; magnet slide off; magnet slides off; magnet did not stick; magnet would not stick; magnet did not hold; magnet would not hold; magnet fell off; magnet fell right off; magnet on it and it did not stick; magnet on it and it did not hold; magnet on it and it fell off; magnet on it and it fell right off; magnet on it and it will not stick; magnet on it and it does not stick; magnet on it and it would not stick; magnet on it and nothing",
   }),
   ...of("body.fender-inner-face", {
     flat: "flat; undisturbed",
@@ -124,7 +137,7 @@ export const bodyOptions: readonly OptionWords[] = [
   }),
   ...of("trunk.damp", {
     dry: "dry; bone dry; no water; no damp; dry as a bone",
-    damp: "damp; moist; dampness; condensation",
+    damp: "damp; moist; dampness; condensation; a little water; a bit of water; some water; little bit of water; drop of water; little moisture; some moisture; bit of moisture",
     wet: "standing water; wet; puddle; water in it; water; water sitting; soaking; soaked; an inch of water",
   }),
   ...of(

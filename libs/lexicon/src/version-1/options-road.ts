@@ -17,7 +17,7 @@ export const roadOptions: readonly OptionWords[] = [
         "shift clean; shift fine; shift smooth; clean; smooth; shift like butter; shifts smoothly; shift well; shift good; change sweetly; every gear clean; like butter; crisp; shifts great; good; fine; shifts nicely; smoothly; sweet; goes through the gears; goes through all the gears; shifts through all the gears; runs through the gears; finds every gear; every gear is there; no grinding; does not grind; doesn t grind; never grinds",
       stiff: "stiff; notchy; slow to shift; hard to shift; stiff when cold; balky",
       grinds:
-        "grind; grind if you rush it; grind a bit; crunch if you rush it; graunch; weak synchro; synchro is weak; crunch a bit; grind into; grinds into second; crunch; crunchy; a bit crunchy; bit crunchy; baulks; crunches; grinds; crunches into second; crunch into second; beaten synchro; worn synchro; synchro is worn; grinds going into",
+        "grind; grind if you rush it; grind a bit; crunch if you rush it; graunch; weak synchro; synchro is weak; crunch a bit; grind into; grinds into second; crunch; crunchy; a bit crunchy; bit crunchy; baulks; crunches; grinds; crunches into second; crunch into second; beaten synchro; worn synchro; synchro is worn; grinds going into; make noise when you shift; makes noise when you shift; make a noise when you shift; makes a noise when you shift",
       "jumps-out":
         "jump out; jumps out of; jumps out; pops out; pop out; pops out of gear; jumps out of gear; jumps out of third",
       slips: "slips between gears; flares; slip",
@@ -109,7 +109,7 @@ export const roadOptions: readonly OptionWords[] = [
   ...of(
     "engine.smoke-warm",
     {
-      none: "no smoke; not smoke; does not smoke; smoke free; none; no smoke at all; not a puff; no smoke out the back; no smoke out of the back; does not burn oil; burns no oil; clean tailpipe; does not smoke at all; nothing; doesn t blow smoke",
+      none: "no smoke; not smoke; does not smoke; smoke free; none; no smoke at all; not a puff; no smoke out the back; no smoke out of the back; does not burn oil; burns no oil; clean tailpipe; does not smoke at all; nothing; doesn t blow smoke; not see any smoke; not see smoke; not seen any smoke; not seeing any smoke; no smoke coming out",
       vapor: "white vapor; steam that clears; a bit of steam; steam; condensation",
       white: "white smoke; white",
       blue: "blue smoke; blue; smokes blue; smokes a little blue; puff of blue; burns oil; oil smoke; bluish; burn any oil; burning any oil; burning oil; use any oil",
@@ -117,6 +117,9 @@ export const roadOptions: readonly OptionWords[] = [
     },
     true,
   ),
+  ...of("engine.smoke-warm", {
+    none: "goes away; go away; goes right away; went away; clears; clear up; clears up; clears right up; cleared up; clears itself; gone in a second; gone in a minute; gone in a few seconds; gone after a second; gone after a minute; disappears; disappear; then nothing; nothing after that; stops after a minute; quits after a minute",
+  }),
   ...of("engine.smoke-overrun", {
     none: "no smoke; no blue smoke; not smoke; no puff; none; nothing; not a puff",
     puff: "puff; puff of blue on the overrun; puff on overrun; puffs on lift off; puff of smoke; blue smoke; puff of blue",

@@ -181,7 +181,11 @@ export const bodySubjects: readonly Subject[] = [
   subject("hood-hinges", ["doors.lid-hinges"], "hood/bonnet hinge", "hood"),
   subject("trunk-hinges", ["doors.lid-hinges"], "trunk/boot hinge", "trunk-lid"),
   subject("hood-pins", ["doors.extra-fasteners"], "hood/bonnet pin", "hood"),
-  subject("lid-supports", ["doors.lid-supports"], "lid support; gas strut; lid strut; lid stay"),
+  subject(
+    "lid-supports",
+    ["doors.lid-supports"],
+    "lid support; gas strut/spring/shock; lid strut; lid stay; lift support; strut holding it",
+  ),
   subject(
     "tailgate-struts",
     ["doors.lid-supports"],
@@ -193,7 +197,7 @@ export const bodySubjects: readonly Subject[] = [
   subject("door-drains", ["doors.drains"], "door drain (channel/hole); drain hole; weep hole; drain channel"),
   subject(
     "door-bottom",
-    ["doors.bottoms"],
+    ["doors.bottoms", "body.magnet"],
     "door bottom; bottom of the door; under the door; bottom of door; bottom edge of the door; lower door (seam/skin); bottom of it",
     DOORS,
   ),

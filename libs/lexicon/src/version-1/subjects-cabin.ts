@@ -38,9 +38,10 @@ export const cabinSubjects: readonly Subject[] = [
   subject(
     "front-seats",
     SEAT,
-    "front seat; front sofa; sofa in front; bucket seat; front bench; bench seat; bucket",
+    "front seat; front sofa; sofa in front; bucket seat; bucket",
     "left-front right-front",
   ),
+  subject("front-bench", SEAT, "front bench; bench seat; front bench seat", "left-front right-front"),
   subject(
     "rear-seat",
     SEAT,
@@ -198,7 +199,7 @@ export const cabinSubjects: readonly Subject[] = [
   subject(
     "air-conditioning",
     ["electrics.air-conditioning", "electrics.vent-temperature"],
-    "ac compressor; air conditioner; air conditioning compressor; air conditioning; air conditioner; the air; a c; ac; aircon; air con; factory air",
+    "ac compressor; air conditioner; air conditioning compressor; air conditioning; air conditioner; the air; a c; ac; aircon; air con; factory air; have/has/any/got/with air (conditioning); air blow",
   ),
   subject("vent-temperature", ["electrics.vent-temperature"], "vent temperature; at the vent"),
   subject("radio", ["electrics.radio"], "radio; stereo; wireless; tape deck; cassette player"),
@@ -247,9 +248,13 @@ export const cabinSubjects: readonly Subject[] = [
   subject("battery-age", ["electrics.battery-age"], "battery age; battery date"),
   subject("power-seat", ["electrics.power-seat"], "power/electric seat"),
   subject("antenna", ["electrics.antenna"], "antenna; aerial; power antenna; electric aerial"),
+  // The trunk's, where it is spoken of in the trunk.
+  subject("mat", [], "mat"),
+  // Of the part in view, or of nothing.
+  subject("chrome", [], "chrome; chromework; chrome work"),
   subject(
     "no-item",
     [],
-    "chrome; chromework; chrome work; rear wiper; central locking; cab corner; spoke; sun visor; visor; cup holder; roll bar; roll cage; cigarette/cigar lighter; lighter; wood on the dash; dash wood; wood trim; wood veneer; veneer; glove box/compartment; glovebox; grab handle; arm rest; armrest; ash tray; ashtray; speaker; tool box/toolbox; bed liner; bedliner; roof rack; luggage rack; tow bar; tow hitch; hitch; trailer hitch; mud flap; running board; shifter boot; gear knob; shift knob; gear lever; parcel shelf; package tray; rear shelf; kick panel; sill plate; scuff plate; door handle; gas cap; fuel cap; filler cap; petrol cap; oil cap; radiator cap; air filter; air cleaner; fan shroud; distributor; dizzy; coil pack; ignition lead; plug wire; spark plug wire; headlight switch; dimmer switch; light switch; car cover; storage cover; picnic table; badge bar; spot lamp/light; driving lamp/light; fog light/lamp; spotlight; foglight; heat shield; skid plate; winch; bull bar; brush guard",
+    "rear wiper; central locking; cab corner; spoke; sun visor; visor; cup holder; roll bar; roll cage; cigarette/cigar lighter; lighter; wood on the dash; dash wood; wood trim; wood veneer; veneer; glove box/compartment; glovebox; grab handle; arm rest; armrest; ash tray; ashtray; speaker; tool box/toolbox; bed liner; bedliner; roof rack; luggage rack; tow bar; tow hitch; hitch; trailer hitch; mud flap; running board; shifter boot; gear knob; shift knob; gear lever; parcel shelf; package tray; rear shelf; kick panel; sill plate; scuff plate; door handle; gas cap; fuel cap; filler cap; petrol cap; oil cap; radiator cap; air filter; air cleaner; fan shroud; distributor; dizzy; coil pack; ignition lead; plug wire; spark plug wire; headlight switch; dimmer switch; light switch; car cover; storage cover; picnic table; badge bar; spot lamp/light; driving lamp/light; fog light/lamp; spotlight; foglight; heat shield; skid plate; winch; bull bar; brush guard",
   ),
 ];

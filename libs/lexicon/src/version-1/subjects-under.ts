@@ -96,7 +96,7 @@ export const underSubjects: readonly Subject[] = [
   leak("leak-oil-pan", "oil pan; sump; pan; oil pan gasket; sump gasket", "oil-pan"),
   leak(
     "leak-rear-main",
-    "rear main (seal); back/rear of the engine/motor/block; rear crank seal; crankshaft rear seal",
+    "rear main (seal); back/rear of the engine/motor/block; between (the) motor/engine and (the) gearbox/transmission; rear crank seal; crankshaft rear seal",
     "rear-main-seal",
   ),
   leak(

@@ -1,0 +1,163 @@
+import type { Mention } from "@evenhand/lexicon/find-mentions";
+import type { RepairedToken } from "@evenhand/lexicon/repair";
+
+type Tokens = readonly RepairedToken[];
+
+const stemAt = (tokens: Tokens, at: number): string => tokens[at]?.stem ?? "";
+
+/** A word of condition by itself, and the words beside it, that together say nothing of a part. */
+type Rule = {
+  readonly said: RegExp;
+  readonly before?: RegExp;
+  readonly after?: RegExp;
+  /** It may stand in a longer phrase that begins with it. */
+  readonly leads?: true;
+};
+
+const RULES: readonly Rule[] = [
+  { said: /^scratch$/u, after: /^that$/u, leads: true },
+  // "The good stuff", "a nice bit of road": praise of no part.
+  {
+    said: /^(?:good|nice|lovely|great|fine|bad|beautiful|perfect|decent)$/u,
+    after:
+      /^(?:stuff|thing|idea|question|news|time|deal|luck|point|life|home|reason|while|look|many|friend|day|morning|evening|road|way|price|name|place|company|people|folk|guy|man|woman|weather|job|one for)$/u,
+  },
+  { said: /^work(?:ing)?$/u, after: /^on$/u },
+  {
+    said: /^(?:walk|march)$/u,
+    after: /^(?:around|you|u|through|over|back|away|round|to|up|down|past)$/u,
+    leads: true,
+  },
+  // "Second turn": of the key, and nothing turns.
+  { said: /^turn$/u, before: /^(?:first|second|third|half|quarter|one|each|every)$/u },
+  { said: /^covered$/u, after: /^(?:with|in|by)$/u },
+  { said: /^drip$/u, after: /^(?:tray|pan|rail|channel|mat|tin)$/u, leads: true },
+  // "Must be changed" is not done yet.
+  {
+    said: /^(?:changed|replaced|renewed|rebuilt|recovered|redone|overhauled|refinished|repainted|painted|restored|repaired|fixed)$/u,
+    before: /^(?:be|being)$/u,
+  },
+  // "Nothing to crack"
+  { said: /^(?:crack|rust|leak|chip|fade|tear)$/u, before: /^to$/u, leads: true },
+  { said: /^bodywork$/u },
+  { said: /^filler$/u, after: /^(?:cap|neck|hole|tube|door|flap|pipe)$/u, leads: true },
+  { said: /^straight$/u, after: /^(?:four|six|eight|twelve|4|6|8)$/u, leads: true },
+  { said: /^(?:ticking|tick)$/u, after: /^over$/u, leads: true },
+  { said: /^run$/u, after: /^(?:at|about|around)$/u, leads: true },
+  { said: /^none$/u, after: /^of$/u },
+  { said: /^spot$/u, before: /^(?:oil|wet|damp|a|dark|of)$/u, after: /^on$/u, leads: true },
+];
+
+const byRule = (tokens: Tokens, { from, to }: Mention): boolean =>
+  RULES.some(
+    ({ said, before, after, leads }) =>
+      said.test(stemAt(tokens, from)) &&
+      (leads === true || to === from + 1) &&
+      (before?.test(stemAt(tokens, from - 1)) ?? true) &&
+      (after?.test(stemAt(tokens, from + 1)) ?? true),
+  );
+
+const HARMED =
+  /^(?:pitted|cracked|rusted|dented|dinged|scratched|faded|chipped|torn|worn|stained|split|bent|scraped|scuffed|curbed|rotted|beat|beaten|chewed|leak|rusty|rust)$|(?:ed|ing)$/u;
+
+/** "Pitted up pretty good", "cracked real bad", "rusted that bad": how much, and no grade of its own. */
+const isDegreeBehind = (tokens: Tokens, { from, to }: Mention): boolean => {
+  const at = stemAt(tokens, from) === "pretty" && to === from + 2 ? from + 1 : from;
+  const stem = stemAt(tokens, at);
+  if (at === from && to !== from + 1) return false;
+  const much = stem === "bad" ? /^(?:pretty|real|really|so|that|quite|too|a)$/u : /^(?:pretty|real|really)$/u;
+  if (!/^(?:bad|good|well)$/u.test(stem)) return false;
+  const isGraded = much.test(stemAt(tokens, at - 1));
+  if (!isGraded && stem !== "bad") return false;
+  const before = isGraded ? at - 2 : at - 1;
+  return HARMED.test(stemAt(tokens, stemAt(tokens, before) === "up" ? before - 1 : before));
+};
+
+const SIZED =
+  /^(?:dent|ding|scratch|scrape|scuff|crack|chip|gouge|hole|crease|tear|rip|split|leak|drip|whack|knock|chunk|bump|dip|puddle|spot|size|sized)$/u;
+const MUCH = /^(?:bit|amount|deal|few|couple|lot)$/u;
+
+/** "A pretty good dent", "a decent crack", "a fair amount of rust": how large, and no praise. */
+const isSizeOf = (tokens: Tokens, { from, to }: Mention): boolean => {
+  const last = stemAt(tokens, to - 1);
+  if (!/^(?:good|nice|decent|fair|great|fine|lovely|beautiful|healthy)$/u.test(last)) return false;
+  const isArticled = tokens
+    .slice(Math.max(0, from - 2), to)
+    .some(({ stem }) => /^(?:a|an|one|some)$/u.test(stem));
+  const next = /^(?:little|old|big|long|deep)$/u.test(stemAt(tokens, to)) ? to + 1 : to;
+  const named = stemAt(tokens, next);
+  return isArticled && (SIZED.test(named) || (MUCH.test(named) && /^(?:good|decent|fair)$/u.test(last)));
+};
+
+const AS_GOOD =
+  /^(?:new|original|correct|reproduction|better|same|right|proper|factory|nice|good|fresh|nos)$/u;
+const MOST_WITH = 5;
+
+/** "Replaced with a rubber mat": by something of another kind, and not by a new one. */
+const isByAnother = (tokens: Tokens, { from, to }: Mention): boolean =>
+  /^(?:replaced|changed|swapped)$/u.test(stemAt(tokens, to - 1)) &&
+  to - from <= 2 &&
+  /^(?:with|by)$/u.test(stemAt(tokens, to)) &&
+  /^an?$/u.test(stemAt(tokens, to + 1)) &&
+  !tokens.slice(to + 1, to + MOST_WITH).some(({ stem }) => AS_GOOD.test(stem));
+
+const ENDS = /^[.?!;]$/u;
+const WAS_BAD =
+  /^(?:rusty|rusted|rust|rotten|rotted|cracked|torn|ripped|bent|broken|dead|worn|leak|leaking|bad|shot|gone|dented|pitted|faded|perished|split|finished|dry|noisy|weak|seized|stuck|blown)$/u;
+const PUT_RIGHT =
+  /^(?:changed|replaced|replace|fixed|fix|repaired|rebuilt|renewed|redone|new|sorted|swapped|recovered|restored|welded|bought|now)$/u;
+/** Tokens to either side within which what was wrong is told to have been put right. */
+const NEAR = 14;
+
+/** "I changed it, it was too rusty", "it was torn so I had it recovered": what was wrong is not so any more. */
+const isPutRight = (tokens: Tokens, { from, to }: Mention): boolean => {
+  if (!WAS_BAD.test(stemAt(tokens, from)) || to > from + 2) return false;
+  let at = from - 1;
+  while (
+    /^(?:too|so|pretty|very|really|all|quite|completely|a|bit|getting|badly|totally|just)$/u.test(
+      stemAt(tokens, at),
+    )
+  )
+    at -= 1;
+  if (!/^(?:was|were)$/u.test(stemAt(tokens, at))) return false;
+  for (const step of [-1, 1])
+    for (let next = step < 0 ? at : to, count = 0; count < NEAR; next += step, count += 1) {
+      const stem = stemAt(tokens, next);
+      if (stem === "" || ENDS.test(stem)) break;
+      if (PUT_RIGHT.test(stem)) return true;
+    }
+  return false;
+};
+
+/** "She sounds mean": the verb, and no sound metal. */
+const isVerbSound = (tokens: Tokens, { from, to }: Mention): boolean =>
+  stemAt(tokens, from) === "sound" && tokens[from]?.plural === true && to === from + 1;
+
+/** "Done in 1999" is when; "been done in" is worn. */
+const isDoneIn = (tokens: Tokens, { from }: Mention): boolean =>
+  stemAt(tokens, from) === "done" &&
+  stemAt(tokens, from + 1) === "in" &&
+  /^\d|^(?:twenty|nineteen|the)/u.test(stemAt(tokens, from + 2));
+
+/** "He always kept the dash covered": looked after, and not out of sight. */
+const isKeptCovered = (tokens: Tokens, { from }: Mention): boolean =>
+  stemAt(tokens, from) === "covered" &&
+  tokens.slice(Math.max(0, from - 4), from).some(({ stem }) => /^(?:keep|kept|always|stored)$/u.test(stem));
+
+const CHECKS = [
+  byRule,
+  isVerbSound,
+  isDegreeBehind,
+  isSizeOf,
+  isByAnother,
+  isPutRight,
+  isDoneIn,
+  isKeptCovered,
+];
+
+/**
+ * Whether a word of condition says nothing of any part where it stands: "scratch that" takes something back, "a pretty good dent" tells
+ * how large it is, "it was rusty so I replaced it" what is not so any more.
+ */
+export const isNotSaid = (tokens: Tokens, mention: Mention): boolean =>
+  mention.is === "said" && CHECKS.some((check) => check(tokens, mention));
