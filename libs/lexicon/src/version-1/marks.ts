@@ -60,6 +60,8 @@ export const marks: Marks = {
       /\b(?:channels?|apertures?|under|around|below|corners?|surrounds?|frames?|rust\w*|bubbl\w*|filler)\b/iu,
   },
   tooMuch: {
+    "wheels.tire-faults none": /\b(?:tread|dates?)\b/iu,
+    "wheels.tread-wear even": /^(?!.*\b(?:even\w*|wear\w*|normal)\b).*\btread\b/isu,
     "identity.title-holder seller-in-hand":
       /^(?=.*\bnames?\b)(?!.*\b(?:hand|present|seen|shown|held|have|here|office|file|possession)\b)/iu,
   },

@@ -7,6 +7,7 @@ import { labelOf } from "../label/index.ts";
 import { outcomeOf } from "../outcome-words/index.ts";
 import { remembered } from "../remembered/index.ts";
 import { sensedIn } from "../sensed-words/index.ts";
+import { ageOption } from "./age.ts";
 import { answered, unanswered } from "./context.ts";
 import type { Answered, Asked } from "./context.ts";
 import { asksForFault } from "./questions.ts";
@@ -267,28 +268,8 @@ const spokenOption = (asked: Asked): Answered | undefined => {
   return answered({ kind: "choice", option: spoken.option }, spoken.sure && isUnderstood(asked, text));
 };
 
-const AGES: readonly (readonly [least: number, option: string])[] = [
-  [10.01, "over-ten-years"],
-  [6.01, "over-six-years"],
-  [3, "three-to-six-years"],
-  [1, "under-three-years"],
-  [0, "new"],
-];
-
-/** "8 years", "10+ yrs" of a tire. */
-const ageOption = ({ item, value }: Asked): string | undefined => {
-  if (item.id !== "wheels.tire-age") return undefined;
-  const said =
-    /^(?<over>over|more than|>)?\s*(?<years>\d{1,2}(?:\.\d)?)\s*(?<plus>\+)?\s*(?:y|yr|yrs|year|years)\b/i.exec(
-      value.text.trim(),
-    )?.groups;
-  if (said?.["years"] === undefined) return undefined;
-  const years = Number(said["years"]) + (said["over"] === undefined && said["plus"] === undefined ? 0 : 0.1);
-  return AGES.find(([least]) => years >= least)?.[1];
-};
-
 /** A choice by the words of its options; a tick is the best of them, and a cross what the note says. */
-const chooses = (asked: Asked): Answered => {
+export const choiceOf = (asked: Asked): Answered => {
   const exact = exactOption(asked);
   if (exact !== undefined) return answered({ kind: "choice", option: exact });
   const age = ageOption(asked);
@@ -301,16 +282,4 @@ const chooses = (asked: Asked): Answered => {
   if (says === "no") return noOption(asked);
   if (says === "bad" || says === "partly") return badOption(asked);
   return bySense(asked);
-};
-
-/** Whether the words give less than the answer: of a title in the seller's name nobody says where it lies. */
-const isTooMuch = ({ item, value, note }: Asked, made: Answered): boolean =>
-  made.ok &&
-  made.answer.kind === "choice" &&
-  marks.tooMuch[`${item.id} ${made.answer.option}`]?.test(`${value.text} ${note}`) === true;
-
-/** A choice by what is written of it, where that does not claim more than the words do. */
-export const choiceOf = (asked: Asked): Answered => {
-  const made = chooses(asked);
-  return isTooMuch(asked, made) ? unanswered("no-such-word") : made;
 };

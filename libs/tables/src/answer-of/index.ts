@@ -1,5 +1,4 @@
 import type { Answer } from "@evenhand/shared/answer";
-import type { Item } from "@evenhand/shared/sheet";
 import { lexiconVersion1 } from "@evenhand/lexicon/lexicon-version-1";
 import { outcomeOf } from "../outcome-words/index.ts";
 import { sensedIn } from "../sensed-words/index.ts";
@@ -164,15 +163,17 @@ const byKind = (asked: Asked): Answered => {
   }
 };
 
-/** "Dark" of an oil is its color. */
-const isColor = (text: string, item: Item): boolean =>
-  /^dark$/i.test(text.trim()) && item.answer === "choice";
+/** "Dark" of an oil or a brake fluid is its color. */
+const isColor = (text: string, { item, labels }: Asked): boolean =>
+  /^dark$/i.test(text.trim()) &&
+  (item.answer === "choice" || labels.some((label) => /\b(?:oil|fluid|coolant|atf)\b/i.test(label.text)));
 
 /** What every item may be answered with: that it was not seen, that the car has none. */
-const ofEveryItem = ({ item, value }: Asked): Answered | undefined => {
+const ofEveryItem = (asked: Asked): Answered | undefined => {
+  const { item, value } = asked;
   if (/^#(REF|N\/A|VALUE|DIV\/0|NAME|NUM|NULL|SPILL)[!?]?/i.test(value.text))
     return unanswered("spreadsheet-error");
-  if (value.outcome?.says === "unseen" && !isColor(value.text, item))
+  if (value.outcome?.says === "unseen" && !isColor(value.text, asked))
     return answered({ kind: "not-seen", reason: value.outcome.reason });
   if (value.outcome?.says === "not-applicable")
     return item.equipment === true ? answered({ kind: "not-fitted" }) : unanswered("nothing-said");
@@ -197,9 +198,25 @@ const ofEveryItem = ({ item, value }: Asked): Answered | undefined => {
   return undefined;
 };
 
+const optionIn = (answer: Answer): string =>
+  answer.kind === "choice"
+    ? answer.option
+    : answer.kind === "faults" && answer.found.length === 0
+      ? "none"
+      : "";
+
+/** Whether the words give less than the answer: of a title in the seller's name nobody says where it lies. */
+const isTooMuch = ({ item, value, note }: Asked, made: Answered): boolean =>
+  made.ok &&
+  lexiconVersion1.marks.tooMuch[`${item.id} ${optionIn(made.answer)}`]?.test(`${value.text} ${note}`) ===
+    true;
+
 /**
  * What a value of a sheet answers to an item, or why it answers nothing.
  *
  * @example answerOf({ item: horn, value: readValue("✓", { comma: false }), … }) // { ok: true, answer: { kind: "working", value: "yes" }, sure: true }
  */
-export const answerOf = (asked: Asked): Answered => ofEveryItem(asked) ?? byKind(asked);
+export const answerOf = (asked: Asked): Answered => {
+  const made = ofEveryItem(asked) ?? byKind(asked);
+  return isTooMuch(asked, made) ? unanswered("no-such-word") : made;
+};

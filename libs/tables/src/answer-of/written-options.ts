@@ -68,6 +68,10 @@ export const writtenOptions: readonly WrittenOption[] = [
     wanders: "wander; wandering; vague",
     pulls: "pull; pulls",
   }),
+  ...of("road.braking", {
+    "slight-pull":
+      "pull slightly left/right; slight pull left/right; pulls slightly left/right; pulls a little left/right; pull a little left/right; pull bit left/right; slight pull; pull slightly; pulls slightly; pull a little; pulls a bit",
+  }),
   ...of("road.vibration", {
     none: "none; no; smooth; nil",
     slight: "slight; minor; little",

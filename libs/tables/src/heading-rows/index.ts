@@ -3,6 +3,7 @@ import { endOf, headingOf, headingsOf, isCount, LEAST, MOST } from "../headings/
 import type { Heading } from "../headings/index.ts";
 import { outcomeOf } from "../outcome-words/index.ts";
 import { isNumeric } from "../read-value/numbers.ts";
+import { isFact } from "../row-words/index.ts";
 import { sectionsOf } from "../sections/index.ts";
 
 const textAt = (row: Row, index: number): string => row.cells[index]?.text ?? "";
@@ -58,7 +59,14 @@ const sameTwice = (texts: readonly string[]): boolean => {
 /** A tick stands in a row, and heads nothing. */
 const TICKED = /^[✓✔☑√✅✗✘☒❌]$/;
 
+/** `Appraiser | T. Marrow | Location | a barn` are facts of the visit in pairs. */
+const areFacts = (texts: readonly string[]): boolean =>
+  texts.length >= 4 &&
+  texts.length % 2 === 0 &&
+  texts.every((text, at) => (at % 2 === 0 ? isFact(text) : headingOf(text) === undefined));
+
 const headsColumns = (texts: readonly string[]): boolean => {
+  if (areFacts(texts)) return false;
   if (texts.some((text) => TICKED.test(text.trim()))) return false;
   // `Horn | A | works` is a row with its grade.
   if (texts.length <= 3 && texts.filter((text) => /^[A-F]$/.test(text.trim())).length === 1) return false;

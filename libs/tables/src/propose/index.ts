@@ -188,9 +188,11 @@ const isOtherReading = ({ id }: Item, { names }: Claim): boolean => {
 /** Whether what is written speaks of an item that a bare name does not mean. */
 const isSpokenOf = ({ item }: Candidate, { names, value, note }: Claim): boolean => {
   const needed = marks.needs[item.id];
+  // What a remark says of it is no part of what a good word says.
+  const noted = value.outcome?.says === "good" || isOnScale(value.text, WORDS) ? "" : note;
   return (
     needed === undefined ||
-    needed.test(`${names.map(({ text }) => text).join(" ")} ${value.text} ${value.remark ?? ""} ${note}`)
+    needed.test(`${names.map(({ text }) => text).join(" ")} ${value.text} ${value.remark ?? ""} ${noted}`)
   );
 };
 

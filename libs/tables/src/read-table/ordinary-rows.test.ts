@@ -156,3 +156,63 @@ test("a driver's belt is nowhere for sure while nobody says on which side the wh
   expect(sure("Item,Result\nDriver's door,dented\n")).toEqual([false]);
   expect(sure("Lorimer 8 (LHD),\nItem,Result\nDriver's door,dented\n")).toEqual([true]);
 });
+
+test("what does not do what it should is never said to work", () => {
+  for (const word of ["Ineffective", "inoperable", "non-functional", "hardly works", "malfunctioning"])
+    expect(row(`Handbrake,${word},Adjust`)).not.toContain('"yes"');
+  expect(row("Handbrake,Ineffective,Adjust")).toBe('brakes.parking-brake working {"value":"no"}');
+  expect(row("Handbrake,effective,")).toBe('brakes.parking-brake working {"value":"yes"}');
+});
+
+test("a good word for two names is said of each, and a bad one of neither", () => {
+  for (const [written, items] of [
+    ["Wipers and washers,Working,", ["electrics.wipers", "electrics.washers"]],
+    ["Wipers / washers,ok,", ["electrics.wipers", "electrics.washers"]],
+    ["Horn & clock,✓,", ["electrics.horn", "electrics.clock"]],
+    ["Spare & jack,Present,", ["trunk.spare", "trunk.jack"]],
+  ] as const)
+    expect(row(written).match(/\b[a-z]+\.[a-z-]+(?= )/g)).toEqual(items);
+  expect(row("Wipers and washers,fail,")).not.toContain("washers");
+  expect(row("Jack and tools,present,").split("; ")).toHaveLength(1);
+});
+
+test("figures in a unit of their own are read beside what else is said of the same names", () => {
+  for (const heading of ["Meter (mils)", "Gauge, mils", "Instrument (mils)"])
+    expect(row("Roof,Straight,4.8,", `Panel,Condition,"${heading}",Notes`)).toContain(
+      'body.paint-thickness@roof reading {"unit":"mil","values":[{"value":4.8}]}',
+    );
+});
+
+test("a row that says only where is of the heading above it, which may have a letter of its own", () => {
+  for (const heading of [",TYRES,,", "G,TYRES,,", "7.,Tyres,,"])
+    expect(rows(`Ref,Component,Condition,Action\nA1,Horn,ok,\n${heading}\nG1,N/S/F,6 mm,None\n`)[2]).toEqual([
+      'wheels.tread-depth@left-front reading {"unit":"mm","values":[{"value":6}]}',
+    ]);
+});
+
+test("facts of the visit in pairs head no columns", () => {
+  const csv = "Appraiser,T. Marrow,Location,Stow Lane\nRef,Component,Condition,Action\nA1,Horn,Works,\n";
+  expect(read(csv).rows.map(({ end }) => end)).toEqual(["note", "note", "finding"]);
+});
+
+test("a fluid that is dark was looked at, and good tread is said of no sidewall", () => {
+  expect(row("Brake fluid,Dark,flush")).toBe("refused");
+  expect(row("Tires,Good tread,2019 date codes")).toBe("refused");
+  expect(row("Engine oil,dark,")).toContain('"option":"used"');
+});
+
+test("the unit of an odometer stands in its name", () => {
+  for (const name of ["Mileage km", "Odometer (km)", "Odometer kms", "Odometer, km"])
+    expect(row(`"${name}",84310,`)).toContain('"unit":"km"');
+});
+
+test("slightly is no danger, to whichever side it pulls", () => {
+  for (const words of ["Pulls slightly right", "slight pull to left", "pulls a little to the right"])
+    expect(row(`Braking,${words},`)).toContain('"option":"slight-pull"');
+  expect(row("Braking,pulls right,")).toContain('"option":"pulls-right"');
+});
+
+test("what does not apply is not fitted, in the remarks too", () => {
+  expect(row("Sunroof,,N/A")).toBe("doors.sunroof not-fitted {}");
+  expect(row("Horn,,see notes")).toBe("note");
+});

@@ -1,6 +1,6 @@
 import type { Grid, Row } from "../grid/index.ts";
 import { carriedDown } from "../carried-down/index.ts";
-import { labelOf } from "../label/index.ts";
+import { isPlaceOnly, labelOf } from "../label/index.ts";
 import type { Label } from "../label/index.ts";
 import { isBlank } from "../outcome-words/index.ts";
 import { readValue } from "../read-value/index.ts";
@@ -42,9 +42,31 @@ const isSectionHeading = (row: Row, text: string): boolean =>
   (/[A-Z]{3}/.test(text) && text === text.toUpperCase()) ||
   text.endsWith(":");
 
-type Above = { readonly words: readonly string[]; readonly sections: readonly string[] };
+/** `G | TYRES`: a heading of rows beside its own letter or number. */
+const isNumberedHeading = ([first = "", second = "", ...others]: readonly string[]): boolean =>
+  others.length === 0 &&
+  /^(?:[A-Z]|\d{1,2}|[IVX]{1,4})[.):]?$/.test(first) &&
+  (sectionsOf(second).length > 0 || (/^[A-Z]/.test(first) && /^[A-Z &/]{5,}$/.test(second)));
 
-const aboveOf = (text: string): Above => ({ words: labelOf(text).core, sections: sectionsOf(text) });
+type Above = {
+  readonly text: string;
+  readonly words: readonly string[];
+  readonly sections: readonly string[];
+};
+
+const aboveOf = (text: string): Above => ({
+  text,
+  words: labelOf(text).core,
+  sections: sectionsOf(text),
+});
+
+/** `N/S/F | 6 mm` below `TYRES`: a row that says only where is of what stands above it. */
+const namedBy =
+  ({ text }: Above) =>
+  (claim: Claim): Claim =>
+    text !== "" && claim.heading === undefined && claim.where.slice(0, 1).some(isPlaceOnly)
+      ? { ...claim, names: [...claim.names, labelOf(text)] }
+      : claim;
 
 /** `Oil: clean` in one cell, as a claim like any other. */
 const inOneCell = (text: string, column: number, writing: Writing): Claim | undefined => {
@@ -124,7 +146,7 @@ const isSaidAtLength = ({ fromNote, value }: Claim): boolean => fromNote || valu
 const nothing = { claims: [], preamble: false } as const;
 
 class Rows {
-  private above: Above = { words: [], sections: [] };
+  private above: Above = aboveOf("");
   readonly read: ReadRow[] = [];
   private readonly writing: Writing;
   private readonly isList: boolean;
@@ -160,7 +182,8 @@ class Rows {
     const around = [...this.above.words, ...over];
     const listed = this.isList && ownCells(row).length === 1;
     const base = { row, around, sections: this.above.sections, listed };
-    const placed = this.place === undefined ? claims : claims.map(readAt(this.place));
+    const named = claims.map(namedBy(this.above));
+    const placed = this.place === undefined ? named : named.map(readAt(this.place));
     this.read.push(
       note === undefined ? { ...base, claims: placed, preamble } : { ...base, ...nothing, note },
     );
@@ -170,6 +193,7 @@ class Rows {
     const cells = ownCells(row);
     const [first = ""] = cells;
     if (cells.length === 1 || isTitle(row)) return this.lone(row, first);
+    if (isNumberedHeading(cells)) return this.lone(row, cells[1] ?? "");
     if (cells.some(isLegend)) return this.push(row, [], "remark", false);
     if (preamble && (cells.length > 2 || plans.every(({ labels }) => labels.length === 0)))
       return this.facts(row, true);

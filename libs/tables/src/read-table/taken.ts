@@ -2,8 +2,11 @@ import type { Sheet } from "@evenhand/shared/sheet";
 import { exceptedParts } from "../cell-parts/exceptions.ts";
 import { factsIn, figuresBeside, placedParts, turnedRound } from "../cell-parts/index.ts";
 import { itemsNamed } from "../item-names/index.ts";
+import { labelOf } from "../label/index.ts";
+import type { Label } from "../label/index.ts";
 import type { Proposal } from "../propose/reading.ts";
 import { readValue } from "../read-value/index.ts";
+import { speaksAgainst } from "../sensed-words/index.ts";
 import type { Claim } from "../table-claims/index.ts";
 import type { ReadRow } from "./rows.ts";
 
@@ -58,13 +61,15 @@ const fits = ({ claim, proposal }: Asked): boolean =>
   claim.value.outcome?.says !== "unseen" && proposal.ok && (proposal.meant[0]?.confidence ?? 0) >= PART_FIT;
 
 /** A figure names its item by its unit as well; of words taken out of a cell a person says whether that is what they were of. */
-const toSettle = (part: Asked): Asked =>
-  !part.proposal.ok || part.claim.value.numbers !== undefined
-    ? part
-    : {
+const toSettle = (part: Asked): Asked => (part.claim.value.numbers === undefined ? unsure(part) : part);
+
+const unsure = (part: Asked): Asked =>
+  part.proposal.ok
+    ? {
         ...part,
         proposal: { ...part.proposal, meant: part.proposal.meant.map((one) => ({ ...one, sure: false })) },
-      };
+      }
+    : part;
 
 const itemOf = ({ proposal }: Asked): string | undefined =>
   proposal.ok ? proposal.meant[0]?.item.id : proposal.item;
@@ -114,6 +119,25 @@ const leftOpen = (part: Asked): Asked => {
   return { ...part, proposal: { ok: false, why, ...(item === undefined ? {} : { item }) } };
 };
 
+/** How well each of two names must fit, and no one name both. */
+const [EACH, WHOLE] = [0.9, 0.8];
+
+/** `Wipers and washers | ok`: a good word for two names is said of each; a bad one leaves open which. */
+const ofEachName = (claim: Claim, sheet: Sheet): readonly Claim[] => {
+  const [name] = claim.where;
+  if (name === undefined || !claim.names.includes(name) || claim.rated === true || !isGoodOfAll(claim))
+    return [];
+  const parts = name.text.split(/\s*(?:[&+/]|\band\b)\s*/i).map((part) => labelOf(part));
+  const best = (label: Label): number => itemsNamed(sheet, label, [])[0]?.fit ?? 0;
+  if (parts.length !== 2 || parts.some((part) => best(part) < EACH) || best(name) > WHOLE) return [];
+  return parts.map((part) => ({ ...claim, names: [part], where: [part, ...claim.where.slice(1)] }));
+};
+
+const isGoodOfAll = ({ value, note }: Claim): boolean =>
+  value.outcome === undefined
+    ? /^(?:all |both )?(?:work(?:s|ing|ed)?|present|functional|operat\w+)$/i.test(value.text.trim())
+    : ["good", "yes"].includes(value.outcome.says) && !speaksAgainst(note);
+
 /** What a good word says, and the figures beside it that are of something else. */
 const withFigures = (claim: Claim, { ask }: Asking): readonly Asked[] => {
   const beside = figuresBeside(claim).map(ask).filter(fits).filter(isReading);
@@ -128,17 +152,27 @@ const isReading = ({ proposal }: Asked): boolean =>
   proposal.ok && proposal.meant[0]?.answer.kind === "reading";
 
 /** Where an answer says nothing of its name, what it says turned round with its remark. */
-const orTurned = (one: Asked, { ask }: Asking): Asked => {
-  if (one.proposal.ok || one.proposal.why !== "no-such-word") return one;
+const orTurned = (one: Asked, { ask, sheet }: Asking): Asked => {
+  if (one.proposal.ok || one.proposal.why !== "no-such-word" || !saysWhere(one.claim, sheet)) return one;
   const turned = turnedRound(one.claim);
-  const again = turned === undefined ? undefined : toSettle(ask(turned));
+  const again = turned === undefined ? undefined : unsure(ask(turned));
   return again !== undefined && fits(again) && placesOf(again).length === 1 ? again : one;
+};
+
+const saysWhere = ({ value }: Claim, sheet: Sheet): boolean => {
+  const label = labelOf(value.text);
+  return (
+    label.places.size > 0 ||
+    itemsNamed(sheet, label, []).some(({ at, fit }) => at !== undefined && fit >= PART_FIT)
+  );
 };
 
 /** A cell as what it says of one thing, or of each of several. */
 export const taken = (claim: Claim, asking: Asking): readonly Asked[] => {
   const { ask, sheet } = asking;
   if (claim.names.length === 0) return [ask(claim)];
+  const joined = ofEachName(claim, sheet).map(ask);
+  if (joined.length > 0 && joined.every(fits) && areApart(joined)) return joined;
   const excepted = exceptedParts(claim).map(ask);
   const [rest] = excepted;
   if (rest?.proposal.ok === true) return excepted;

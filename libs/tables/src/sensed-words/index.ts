@@ -37,6 +37,16 @@ const WRITTEN: readonly (readonly [words: string, ...senses: Sense[]])[] = [
   ["surface rust; rust scale; light rust; scabby; scab; crusty", { fault: "corrosion" }],
   ["replated; re plated; rechromed", { grade: "as-new" }, { general: "new" }],
   ["filled", { fault: "filler" }],
+  [
+    "ineffective; inoperable; nonfunctional; malfunctioning; malfunction; hardly works; barely works; does nothing",
+    { working: "no" },
+    { general: "bad" },
+  ],
+  ["inaccurate; not accurate; reads fast; reads slow", { working: "intermittent" }],
+  ["insecure; unsound; unserviceable; unusable", { general: "bad" }],
+  ["effective", { working: "yes" }],
+  ["clear coat; clear lacquer; clear play; clear wear"],
+  ["clear", { general: "good" }],
   ["porous", { fault: "crack" }],
   [
     "could not be inspected; could not be seen; could not be reached; could not be examined",
@@ -74,12 +84,14 @@ const entries = (): ReadonlyMap<string, readonly Entry[]> => {
 
 let known: ReadonlyMap<string, readonly Entry[]> | undefined;
 
-const NOT = new Set(["no", "not", "without", "never", "nil", "free"]);
+const NOT = new Set(["no", "not", "non", "without", "never", "nil", "free"]);
 /** How many words a denial reaches over: "no visible rust or rot". */
 const REACH = 4;
 
 /** A denial ends where a sentence, or "but", begins anew. */
 const isDenied = (stems: readonly string[], at: number): boolean => {
+  // `Non-functional`
+  if (stems[at - 1] === "-" && stems[at - 2] === "non") return true;
   for (let back = at - 1; back >= Math.max(0, at - REACH); back -= 1) {
     const stem = stems[back] ?? "";
     if ([",", ".", ";", "but", "-"].includes(stem)) return false;

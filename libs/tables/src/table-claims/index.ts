@@ -214,7 +214,10 @@ export const claimsOf = (row: Row, plan: Plan, writing: Writing): RowClaims => {
   const claims = [...own, ...cross];
   if (claims.length > 0 || note === "" || label === "") return { label, claims, note };
   const value = readValue(note, writing);
-  const noteOnly =
-    outcomeOf(note) === undefined ? [rowClaim(row, plan, label, { value, column: -1 }, note, true)] : [];
+  // `See notes` points elsewhere; `N/A` and `ok` in the remarks say what they say.
+  const says = outcomeOf(note)?.says ?? "";
+  const noteOnly = ["bad", "unseen"].includes(says)
+    ? []
+    : [rowClaim(row, plan, label, { value, column: -1 }, note, true)];
   return { label, claims: noteOnly, note };
 };

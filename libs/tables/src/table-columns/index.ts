@@ -195,6 +195,9 @@ export const byContent = (own: readonly Column[], rows: readonly Row[], namesIte
     const name = cylinders ? `cylinder ${column.heading}` : column.heading;
     if (column.heading !== "" && column.index > 0 && !isPart && namesItem(name))
       return { ...column, role: "item" as const };
+    // `Condition | Meter (mils)`: figures in a unit of their own, beside what else is said of the same names.
+    if (placed && label && labelOf(column.heading).unit !== undefined && share(texts, isNumeric) >= 0.5)
+      return { ...column, role: "when" as const };
     if (!label && share(texts, isShort) < 0.5 && !named) {
       label = true;
       return { ...column, role: "label" as const };

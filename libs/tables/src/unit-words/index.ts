@@ -84,7 +84,7 @@ export const findUnit = (text: string): UnitSymbol | undefined => {
 
 /** Units nobody writes for anything else, so that they may stand in a name without brackets: `Oil psi`, `Tread 32nds`. */
 const PLAIN_UNITS =
-  /(?:^|\s)(psi|kpa|bar|mm|mils?|µm|μm|microns?|32nds?|inhg|rpm|mph|km\/h|kph|ft-lbs?|nm|°[cf]|%)(?=\s|$|[.,;:)])/i;
+  /(?:^|\s)(psi|kpa|bar|mm|kms?|mils?|µm|μm|microns?|32nds?|inhg|rpm|mph|km\/h|kph|ft-lbs?|nm|°[cf]|%)(?=\s|$|[.,;:)])/i;
 
 const AT_SPEED = /\d\s*(?:rpm|mph|km\/h|kph)\b/i;
 
