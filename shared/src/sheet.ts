@@ -189,11 +189,15 @@ export const ChoiceSpec = z.strictObject({
   refutes: z.record(LocalId, z.array(LocalId)).optional(),
   /** Several options can be true at once (noises, smoke, smells). */
   several: z.boolean().optional(),
+  /** Where several can be true: options that are degrees of one thing all the same (a slight pull, a pull to the left). */
+  degrees: z.array(z.array(LocalId).min(2)).optional(),
   /** Options without a yardstick are as bad as this item is found at the same place (where the air of a bad cylinder goes). */
   followsCallOf: ItemId.optional(),
   /** Options that move from day to day (a level), where others of the item do not (milky oil). */
   drifting: z.array(LocalId).optional(),
 });
+
+export type ChoiceSpec = z.infer<typeof ChoiceSpec>;
 
 export const FaultKind = z.strictObject({
   id: LocalId,

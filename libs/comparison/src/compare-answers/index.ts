@@ -1,7 +1,7 @@
 import type { AnswerOf } from "@evenhand/shared/answer";
 import type { Finding } from "@evenhand/shared/finding";
 import type { Instrument, Report } from "@evenhand/shared/report";
-import type { ReadingSpec } from "@evenhand/shared/sheet";
+import type { ChoiceSpec, ReadingSpec } from "@evenhand/shared/sheet";
 import { convertDifference } from "@evenhand/measurement/unit";
 import { gradeStretch } from "@evenhand/sheet/grade-scale";
 import type { Stretch } from "@evenhand/sheet/grade-scale";
@@ -143,6 +143,11 @@ const grades = (a: AnswerOf<"grade">, b: AnswerOf<"grade">, asked: AnsweredPair)
 const pickOf = ({ place }: AnsweredPair, answer: string): Pick =>
   place.picks.get(answer) ?? { answer, call: "no-yardstick" };
 
+/** Two of several facts, and no degrees of one. */
+const areApart = (choice: ChoiceSpec | undefined, a: string, b: string): boolean =>
+  choice?.several === true &&
+  choice.degrees?.some((degrees) => degrees.includes(a) && degrees.includes(b)) !== true;
+
 const choices = (a: string, b: string, between: string | undefined, asked: AnsweredPair): Judgment => {
   const { choice, working } = asked.place.compiled.item;
   return compareChoice({
@@ -151,6 +156,7 @@ const choices = (a: string, b: string, between: string | undefined, asked: Answe
     between,
     ofSeveral: working?.ofSeveral,
     neighbors: choice?.neighbors,
+    areApart: areApart(choice, a, b),
     weakerIsNotOtherwise:
       choice?.weakerIsNotOtherwise === true || asked.place.compiled.item.asked === "statement",
   });
@@ -241,12 +247,19 @@ const byKind = (asked: AnsweredPair): Judgment => {
   }
 };
 
-/** Options that move from day to day: those the item names, or all of one that drifts. */
-const isDrifting = ({ a, b, place }: AnsweredPair): boolean => {
-  const { item } = place.compiled;
-  const options = item.choice?.drifting;
-  if (options === undefined) return item.time === "drifts";
-  return [a, b].some(({ answer }) => answer.kind === "choice" && options.includes(answer.option));
+/**
+ * Options that move from day to day: those the item names, or all of one that drifts. Where something bad was said, it must be what
+ * moves: used oil may be clean tomorrow, but nothing makes it milky overnight, and what starts at once does not fail to start by the day.
+ */
+const isDrifting = (asked: AnsweredPair): boolean => {
+  const { item } = asked.place.compiled;
+  const drifting = item.choice?.drifting;
+  if (drifting === undefined) return item.time === "drifts";
+  const said = [asked.a.answer, asked.b.answer].flatMap((answer) =>
+    answer.kind === "choice" ? optionsOf(answer) : [],
+  );
+  const bad = said.filter((option) => isBadCall(pickOf(asked, option).call));
+  return bad.length > 0 ? drifting.includes(gravest(bad, asked)) : said.some((one) => drifting.includes(one));
 };
 
 /**

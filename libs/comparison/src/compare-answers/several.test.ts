@@ -23,6 +23,8 @@ const choice = (option: string, ...also: string[]): Answer => ({
   ...(also.length === 0 ? {} : { also }),
 });
 
+const pull = (b: string) => said("road.braking", choice("slight-pull"), choice(b));
+
 describe("several options of one answer", () => {
   const smell = "interior.smell";
 
@@ -34,18 +36,35 @@ describe("several options of one answer", () => {
       choice("smoke", "musty"),
       "agree: same-answer, neither",
     ],
-    ["one more of them found", choice("smoke"), choice("smoke", "fuel"), "differ: worse-than-said, neither"],
+    [
+      "one more of them found",
+      choice("smoke"),
+      choice("smoke", "fuel"),
+      "differ: worse-than-said, stated-better",
+    ],
     [
       "one more found, beside others",
       choice("smoke", "musty"),
       choice("musty", "smoke", "fuel"),
-      "differ: worse-than-said, neither",
+      "differ: worse-than-said, stated-better",
     ],
     [
-      "another one found: bad either way",
+      "a grave one found, and a trifle stated",
       choice("smoke"),
       choice("musty", "fuel"),
-      "agree: both-bad, neither",
+      "differ: worse-than-said, stated-better",
+    ],
+    [
+      "a grave one stated, and a trifle found",
+      choice("musty", "fuel"),
+      choice("smoke"),
+      "differ: other-answer, found-better",
+    ],
+    [
+      "another one found, graver and not grave",
+      choice("smoke"),
+      choice("musty"),
+      "agree: both-bad-worse, stated-better",
     ],
     [
       "none stated, some found",
@@ -79,20 +98,29 @@ describe("several options of one answer", () => {
   });
 
   it("rank by the gravest of them where one list is another", () => {
-    // Used oil is good, low oil small, milky oil a mark of something graver.
-    expect(said("engine.oil", choice("used", "low"), choice("milky"))).toBe("agree: both-bad, stated-better");
-    expect(said("engine.oil", choice("milky"), choice("used", "low"))).toBe("agree: both-bad, found-better");
+    // Used oil is good, low oil small, milky oil a mark of something graver, which whoever speaks of low oil did not disclose.
+    expect(said("engine.oil", choice("used", "low"), choice("milky"))).toBe(
+      "differ: worse-than-said, stated-better",
+    );
+    expect(said("engine.oil", choice("milky"), choice("used", "low"))).toBe(
+      "differ: other-answer, found-better",
+    );
     expect(said("engine.oil", choice("clean", "low"), choice("used", "milky"))).toBe(
-      "agree: both-bad, stated-better",
+      "differ: worse-than-said, stated-better",
     );
     expect(said("engine.oil", choice("clean", "low"), choice("low"))).toBe("agree: same-answer, neither");
+  });
+
+  it("disclose a graver degree of the same, and nothing else that is grave", () => {
+    expect(pull("pulls-left")).toBe("agree: both-bad-worse, stated-better");
+    expect(pull("locks-one")).toBe("differ: worse-than-said, stated-better");
   });
 
   it("of one alone are an answer as any", () => {
     const alone: Answer = { kind: "choice", option: "smoke", also: [] };
     expect(said(smell, alone, choice("smoke"))).toBe("agree: same-answer, neither");
     expect(said(smell, choice("none"), alone)).toBe("differ: other-answer, stated-better");
-    expect(said(smell, choice("musty"), alone)).toBe("agree: both-bad, neither");
+    expect(said(smell, choice("musty"), alone)).toBe("agree: both-bad, found-better");
   });
 });
 
@@ -162,7 +190,15 @@ describe("options that move from day to day", () => {
     expect(oilAs("clean", "low")).toBe("doubtful: changed-bad-between-days, stated-better");
     expect(oilAs("low", "clean")).toBe("consistent: changed-between-days, found-better");
     expect(oilAs("clean", "milky")).toBe("differ: other-answer, stated-better");
-    expect(oilAs("used", "milky")).toBe("doubtful: changed-bad-between-days, stated-better");
+    expect(oilAs("clean", "used")).toBe("consistent: neighbors, stated-better");
+  });
+
+  it("must be what is bad of the two: nothing makes used oil milky overnight", () => {
+    expect(oilAs("used", "milky")).toBe("differ: other-answer, stated-better");
+    expect(oilAs("milky", "low")).toBe("differ: other-answer, found-better");
+    expect(said("road.cold-start", choice("at-once"), choice("no-start"))).toBe(
+      "differ: other-answer, stated-better",
+    );
   });
 
   it("are softened where they are in doubt too, and never where nothing is apart", () => {

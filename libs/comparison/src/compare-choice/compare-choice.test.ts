@@ -55,6 +55,42 @@ describe("compareChoice", () => {
   });
 });
 
+describe("both bad", () => {
+  const small = { call: "small" as const };
+  const halt = { call: "halt" as const };
+  const worth = { call: "worth" as const };
+
+  it("is disclosed with any degree of it, and the worse is said", () => {
+    const [one, two] = [
+      { ...small, rank: 1 },
+      { call: "danger" as const, rank: 2 },
+    ];
+    expect(choose(one, two)).toMatchObject({
+      outcome: "agree",
+      reason: "both-bad-worse",
+      marks: ["both-bad"],
+    });
+    expect(choose(two, one)).toMatchObject({
+      outcome: "agree",
+      reason: "both-bad",
+      direction: "found-better",
+    });
+  });
+
+  it("discloses nothing grave by a trifle beside it, where several can be true", () => {
+    const several = { areApart: true };
+    expect(choose(small, worth, several)).toMatchObject({ outcome: "differ", reason: "worse-than-said" });
+    expect(choose(worth, small, several)).toMatchObject({ outcome: "differ", direction: "found-better" });
+    expect(choose(worth, worth, several)).toMatchObject({ outcome: "agree", direction: "neither" });
+    expect(choose(small, { call: "repair" }, several).outcome).toBe("agree");
+  });
+
+  it("discloses nothing that halts the money by anything less", () => {
+    expect(choose(worth, halt)).toMatchObject({ outcome: "differ", reason: "worse-than-said" });
+    expect(choose(halt, halt).outcome).toBe("agree");
+  });
+});
+
 describe("ordered options", () => {
   it("are doubtful one step apart on one side of bad, or as the item says", () => {
     expect(choose({ rank: 0 }, { rank: 1 }).outcome).toBe("doubtful");
@@ -87,7 +123,10 @@ describe("ordered options", () => {
       reason: "weaker-not-otherwise",
     });
     expect(choose({ rank: 0 }, { rank: 3, call: "worth" }, more).outcome).toBe("differ");
-    expect(choose({ rank: 1 }, { rank: 0 }, more).outcome).toBe("consistent");
+    expect(choose({ rank: 1 }, { rank: 0 }, more)).toMatchObject({
+      outcome: "consistent",
+      reason: "stronger-than-claimed",
+    });
     expect(choose({}, { answer: "not-known", call: "no-yardstick" }, more).outcome).toBe("consistent");
   });
 

@@ -1,4 +1,4 @@
-import { isBadCall } from "@evenhand/shared/severity";
+import { isBadCall, isDecisive, SEVERITIES, severityRank, worseSeverity } from "@evenhand/shared/severity";
 import type { Call } from "@evenhand/shared/severity";
 import type { Direction } from "@evenhand/shared/outcome";
 import { BOTH_BAD, inOneShape } from "../judgment/index.ts";
@@ -25,20 +25,24 @@ export type ChoicePair = {
   readonly ofSeveral?: boolean | undefined;
   /** What two neighbors on one side of bad are. */
   readonly neighbors?: "doubtful" | "consistent" | "differ" | undefined;
+  /** The two are facts of their own, both of which can be true, and no degrees of one. */
+  readonly areApart?: boolean | undefined;
   /** The weaker of two good answers does not contradict the stronger: more cannot be shown by looking. */
   readonly weakerIsNotOtherwise?: boolean | undefined;
 };
 
 export const NOT_KNOWN = "not-known";
 
+/** How bad an answer is by itself; nothing where it is not. */
+const gravityOf = (call: Call): number => (isBadCall(call) ? SEVERITIES.length - severityRank(call) : 0);
+
 const directionOf = ({ a, b }: ChoicePair): Direction => {
-  const badA = isBadCall(a.call);
-  const badB = isBadCall(b.call);
   if (a.rank !== undefined && b.rank !== undefined && a.rank !== b.rank) {
     return a.rank < b.rank ? "stated-better" : "found-better";
   }
-  if (badA === badB) return "neither";
-  return badB ? "stated-better" : "found-better";
+  const [gravityA, gravityB] = [gravityOf(a.call), gravityOf(b.call)];
+  if (gravityA === gravityB) return "neither";
+  return gravityA < gravityB ? "stated-better" : "found-better";
 };
 
 const said = (
@@ -83,9 +87,23 @@ const halfway = (pair: ChoicePair): Judgment => {
 
 const isBothBad = ({ a, b }: ChoicePair): boolean => isBadCall(a.call) && isBadCall(b.call);
 
+/**
+ * Who speaks of a trifle, or of one fault, has not disclosed another that the price or a life hangs on: low oil is no milky oil, and an
+ * odometer's brand no salvage. Degrees of one thing are disclosed with any of them, but for what halts the money.
+ */
+const isAnotherThing = ({ a, b, areApart }: ChoicePair): boolean => {
+  if (a.call === b.call || !isBadCall(a.call) || !isBadCall(b.call)) return false;
+  const graver = worseSeverity(a.call, b.call);
+  return areApart === true ? isDecisive(graver) : graver === "halt";
+};
+
 /** Both say it is bad: disclosed, and it costs and ranks as what was found. */
-const bothBad = (pair: ChoicePair): Judgment =>
-  said(pair, "agree", pair.a.answer === pair.b.answer ? "same-answer" : "both-bad", true);
+const bothBad = (pair: ChoicePair): Judgment => {
+  if (pair.a.answer === pair.b.answer) return said(pair, "agree", "same-answer", true);
+  const isWorse = directionOf(pair) === "stated-better";
+  if (isAnotherThing(pair)) return said(pair, "differ", isWorse ? "worse-than-said" : "other-answer");
+  return said(pair, "agree", isWorse ? "both-bad-worse" : "both-bad", true);
+};
 
 const refutes = (seen: Pick, { answer }: Pick): boolean => seen.refutes?.includes(answer) === true;
 
@@ -101,7 +119,8 @@ const between = (pair: ChoicePair): Judgment => {
   }
   if (refutes(a, b) || refutes(b, a)) return said(pair, "differ", "other-answer");
   if (pair.weakerIsNotOtherwise === true) {
-    return said(pair, "consistent", "weaker-not-otherwise");
+    const isMore = directionOf(pair) === "found-better";
+    return said(pair, "consistent", isMore ? "stronger-than-claimed" : "weaker-not-otherwise");
   }
   // Good against what nothing judges is no step on one side, unless the item says what its neighbors are.
   const sameSide = pair.neighbors !== undefined || (a.call === "good") === (b.call === "good");
@@ -112,7 +131,7 @@ const between = (pair: ChoicePair): Judgment => {
 
 /**
  * Compares two answers out of a list, both called by themselves. Equal: agree, and both bad where they are. "Not known" on either
- * side: unseen, to be asked for. Both bad: agree, both bad. One between the
+ * side: unseen, to be asked for. Both bad: agree, both bad; differ where they are two things and only one of them is grave. One between the
  * ends of `working`: doubtful, differ where it can hurt. Neighbors on the same side of bad: doubtful, or as the item says; across
  * it (unless into a trifle), or two apart: differ. A weaker good answer does not contradict a stronger one where the item says that no more can be seen.
  *

@@ -146,6 +146,7 @@ describe("every answer has a call", () => {
         ...(qualifies?.sections ?? []).filter((id) => !sections.has(id)),
         ...asked.filter((id) => !item.conditions.includes(id)),
         ...(choice?.drifting ?? []).filter((id) => !options.has(id)),
+        ...(choice?.degrees ?? []).flat().filter((id) => !options.has(id)),
       ].map((each) => `${item.id}: ${each}`);
     });
     expect(missing).toEqual([]);

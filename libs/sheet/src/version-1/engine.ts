@@ -188,7 +188,7 @@ export const engine: Item[] = [
   ),
   item(
     "engine.noise",
-    words("engine noise", undefined, ["knock", "tick", "lifter noise", "rod knock", "worth"]),
+    words("engine noise", undefined, ["knock", "tick", "lifter noise", "rod knock"]),
     "Listen cold and warm, idle and a light rev.",
     {
       ...mechanical,
@@ -201,7 +201,7 @@ export const engine: Item[] = [
           ["quiet", "quiet"],
           ["tick-cold", "ticks cold, quiet warm", "small"],
           ["tick-warm", "ticks warm", "repair"],
-          ["knock", "knocks", "bad"],
+          ["knock", "knocks", "worth"],
         ),
         several: true,
       },

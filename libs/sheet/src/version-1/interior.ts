@@ -190,7 +190,7 @@ export const interior: Item[] = [
   }),
   item(
     "interior.smell",
-    words("smell", undefined, ["musty", "mildew", "odor", "repair"]),
+    words("smell", undefined, ["musty", "mildew", "odor"]),
     "Doors shut for some minutes beforehand; first breath counts.",
     {
       consequence: "structure",

@@ -309,6 +309,7 @@ export const road: Item[] = [
           ["shudders", words("shudders", "judders"), "repair"],
         ),
         several: true,
+        degrees: [["slight-pull", "pulls-left", "pulls-right", "pulls"]],
       },
     },
   ),
@@ -352,7 +353,7 @@ export const road: Item[] = [
   ),
   item(
     "road.noise",
-    words("driving noise", undefined, ["whine", "rumble", "clunk", "repair"]),
+    words("driving noise", undefined, ["whine", "rumble", "clunk"]),
     "Windows shut, pull and coast, left and right bends.",
     {
       ...onRoad,
