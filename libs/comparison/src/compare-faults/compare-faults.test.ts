@@ -12,7 +12,10 @@ const dent = (millimeters?: number, spot = "1-1") => ({
 });
 const compare = (a: Faults, b: Faults, sharedEye = false) =>
   saidOfAtoms((say) =>
-    compareFaults({ a, b, item: { consequence: "appearance" }, frame, sharedEye }, say),
+    compareFaults(
+      { a, b, item: { consequence: "appearance" }, frame, severityOf: () => "small", sharedEye },
+      say,
+    ),
   ).map(({ atom, said }) => ({ ...said, atom }));
 const only = (a: Faults, b: Faults, sharedEye = false) => {
   const entries = compare(a, b, sharedEye);

@@ -61,8 +61,8 @@ export type FaultsPair = {
   readonly b: Faults;
   readonly item: Pick<Item, "consequence">;
   readonly frame: FaultFrame;
-  /** How grave a fault is where it was found; asked only of small ones in what safety hangs on. */
-  readonly severityOf?: (fault: Fault) => Severity;
+  /** How grave a fault is where it was found; asked only of short ones that are denied. */
+  readonly severityOf: (fault: Fault) => Severity;
   /** One person looked for both sides, so that the error of the eye cancels. */
   readonly sharedEye: boolean;
 };
@@ -74,8 +74,8 @@ const denies = ({ denied }: Faults, kind: string, frame: FaultFrame): boolean =>
 };
 
 /**
- * Smaller than what matters of its kind; holes, cracks and the structure are never trifles, nor what safety hangs on, unless the fault
- * itself is a small thing there (a chip in a window, a scratch on a wheel).
+ * Smaller than what matters of its kind, and a small thing where it is (a chip in a window, a scratch on a wheel): what has to be
+ * repaired, as bubbles of rust the size of a coin, is none. Holes, cracks and the structure are never trifles.
  */
 const isTrifle = (fault: Fault, { frame, item, severityOf }: FaultsPair): boolean => {
   const kind = frame.kinds.get(fault.kind);
@@ -86,7 +86,7 @@ const isTrifle = (fault: Fault, { frame, item, severityOf }: FaultsPair): boolea
     extent < kind.delta.absolute &&
     kind.neverTrifling !== true &&
     item.consequence !== "structure" &&
-    (item.consequence !== "safety" || severityOf?.(fault) === "small")
+    severityOf(fault) === "small"
   );
 };
 

@@ -4,6 +4,7 @@ import type { Item } from "@evenhand/shared/sheet";
 import { faultKind, faults, frame } from "../../testing/small-items.ts";
 import { frameOf } from "../fault-matches/index.ts";
 import { saidOfAtoms } from "../../testing/said-of-atoms.ts";
+import type { Severity } from "@evenhand/shared/severity";
 import { compareFaults } from "./index.ts";
 
 type Faults = AnswerOf<"faults">;
@@ -31,15 +32,20 @@ const fault = (kind: string, spot?: string, millimeters?: number): Fault => ({
 });
 
 const compare = (a: Faults, b: Faults, consequence: Item["consequence"] = "appearance") =>
-  saidOfAtoms((say) => compareFaults({ a, b, item: { consequence }, frame: panel, sharedEye: false }, say));
+  saidOfAtoms((say) =>
+    compareFaults(
+      { a, b, item: { consequence }, frame: panel, severityOf: () => "small", sharedEye: false },
+      say,
+    ),
+  );
 /** Kind, outcome and reason of each line of a fault. */
 const lines = (...of: Parameters<typeof compare>): string[] =>
   compare(...of).flatMap(({ atom, said }) =>
     atom.of === "fault" ? `${atom.kind} ${said.outcome}: ${said.reason}` : [],
   );
 
-/** What is said of a small dent where safety hangs on the item, by how grave it is there. */
-const saidOfSmall = (severity: "small" | "danger") => {
+/** What is said of a short dent, by how grave it is there. */
+const saidOfSmall = (severity: Severity) => {
   const pair = {
     a: faults([], "all"),
     b: faults([fault("dent", "1-1", 5)]),
@@ -76,15 +82,15 @@ describe("a fault found where the statement denies it", () => {
     ["of an extent nobody gave", fault("dent", "1-1"), "appearance", "differ: denied-found"],
     ["a crack, however short", fault("crack", "1-1", 1), "appearance", "differ: denied-found"],
     ["in what carries the car", fault("dent", "1-1", 1), "structure", "differ: denied-found"],
-    ["in what safety hangs on", fault("dent", "1-1", 1), "safety", "differ: denied-found"],
     ["of a kind the sheet does not have", fault("gouge", "1-1", 1), "appearance", "differ: denied-found"],
   ])("is judged by its size: %s", (_name, found, consequence, expected) => {
     for (const stated of [faults([], "all"), faults([fault("scratch")], "all")])
       expect(lines(stated, faults([found]), consequence)).toContain(`${found.kind} ${expected}`);
   });
 
-  it("is a trifle in what safety hangs on where the fault itself is small there, and never where it is not", () => {
+  it("is a trifle where the fault itself is small there, and never where it has to be repaired or hurts somebody", () => {
     expect(saidOfSmall("small")).toBe("denied-trifle");
+    expect(saidOfSmall("repair")).toBe("denied-found");
     expect(saidOfSmall("danger")).toBe("denied-found");
   });
 

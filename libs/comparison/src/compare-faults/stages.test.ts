@@ -18,7 +18,17 @@ const stages = frameOf({
 });
 const rusted = (a: Faults, b: Faults) =>
   saidOfAtoms((say) =>
-    compareFaults({ a, b, item: { consequence: "appearance" }, frame: stages, sharedEye: false }, say),
+    compareFaults(
+      {
+        a,
+        b,
+        item: { consequence: "appearance" },
+        frame: stages,
+        severityOf: () => "small",
+        sharedEye: false,
+      },
+      say,
+    ),
   ).map(({ atom, said }) => [atom.of === "fault" ? atom.kind : atom.of, said.outcome, said.reason]);
 const rust = (kind: string, millimeters?: number) => ({
   kind,
