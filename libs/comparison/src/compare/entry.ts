@@ -109,6 +109,11 @@ export const callSides = (meeting: Meeting, atom: Atom): Calls => {
 const isOpen = (outcome: Judgment["outcome"]): boolean =>
   outcome === "doubtful" || outcome === "differ" || outcome === "incomparable";
 
+/** Whether what was found is good beyond doubt; a reading may lie at its limit, and is then not. */
+const isPlainlyGood = ({ kindB }: Meeting, { limits }: Judgment, calls: Calls): boolean =>
+  calls.b === "good" &&
+  (kindB !== "reading" || limits?.every(({ b }) => b === null || b.call === "meets") === true);
+
 /** The worst of what was found, or of what the claim covers where it was not seen. */
 const severityOf = (meeting: Meeting, judgment: Judgment, calls: Calls): Severity | null => {
   const { outcome, direction } = judgment;
@@ -120,9 +125,10 @@ const severityOf = (meeting: Meeting, judgment: Judgment, calls: Calls): Severit
   // Nobody is worse off than was said: only the statement is in question.
   if (direction === "found-better") return "small";
   if (isBadCall(calls.a)) return calls.a;
-  // What was found is good by its yardstick: it may be dearer than was said, and hurts nobody. A reading may lie at its limit.
-  const isGood = calls.b === "good" && meeting.kindB !== "reading";
-  return isGood && severityRank(parted) <= severityRank("danger") ? "repair" : parted;
+  // What was found is good by its yardstick: it may be dearer than was said, and hurts nobody.
+  return severityRank(parted) <= severityRank("danger") && isPlainlyGood(meeting, judgment, calls)
+    ? "repair"
+    : parted;
 };
 
 const NO_MARKS: Mark[] = [];

@@ -120,8 +120,15 @@ describe("how grave a line is", () => {
       "a reading that is good and near its limit: as the item says",
       TREAD,
       read("1/32in", 9, 9, 9),
+      read("1/32in", 2, 3, 3),
+      "differ: good against good, danger",
+    ],
+    [
+      "a reading that is good beyond doubt: it hurts nobody",
+      TREAD,
+      read("1/32in", 9, 9, 9),
       read("1/32in", 4, 4, 4),
-      "doubtful: good against good, danger",
+      "doubtful: good against good, repair",
     ],
     [
       "numbers in doubt, that nothing judges: as the item says",
