@@ -12,6 +12,8 @@ export type Marks = {
   readonly codeWords: Readonly<Record<string, RegExp>>;
   /** Items meant only where one of these words stands in the name, the answer or the remark: “ball joints ok” is not said of their boots. */
   readonly needs: Readonly<Record<string, RegExp>>;
+  /** The same, but where a mark of a scale grades it: a door that sags says nothing of its paint, and a door graded B may. */
+  readonly needsInWords: Readonly<Record<string, RegExp>>;
   /** Answers that words alone do not give, by item and option: a title in the seller's name may lie elsewhere. */
   readonly tooMuch: Readonly<Record<string, RegExp>>;
   /** What is meant instead where one of these words stands in the answer or the remark: a heater that blows on one speed has a fan that does. */
@@ -51,6 +53,8 @@ export const marks: Marks = {
       /\b(?:manual|auto\w*|\d[- ]?speed|(?:three|four|five|six)[- ]?speed|overdrive|pre-?selector)\b/iu,
   },
   needs: {
+    "interior.trim-history": /\b(?:trim|interior|upholstery|cabin)\b/iu,
+    "interior.pedals": /\b(?:pedals|rubbers?|pads?|wear|worn|covers?)\b/iu,
     "steering.ball-joint-seals": /\b(?:seals?|boots?|gaiters?|rubbers?|dust|covers?|split|torn|perished)\b/iu,
     "interior.belt-latch":
       /\b(?:latch\w*|locks?|locking|buckl\w*|catch\w*|clicks?|retract\w*|reels?|operat\w*|function\w*|mechanism\w*|work\w*|jam\w*|stuck|inop\w*|fasten\w*)\b/iu,
@@ -59,7 +63,15 @@ export const marks: Marks = {
     "body.window-channels":
       /\b(?:channels?|apertures?|under|around|below|corners?|surrounds?|frames?|rust\w*|bubbl\w*|filler)\b/iu,
   },
+  needsInWords: {
+    "body.finish":
+      /\b(?:\w*paint\w*|finish\w*|gloss\w*|shin\w*|lacquer|clear ?coat|polish\w*|fade\w*|fading|dull|swirls?|orange peel|oxidi\w*|flak\w*|peel\w*)\b/iu,
+  },
   tooMuch: {
+    "driveline.leaks-before not-fitted": /(?:)/u,
+    "driveline.leaks-after not-fitted": /(?:)/u,
+    "interior.trim-history retrimmed-right":
+      /^(?!.*\b(?:correct\w*|right|original|factory|proper\w*|pattern|type)\b)/isu,
     "wheels.tire-faults none": /\b(?:tread|dates?)\b/iu,
     "wheels.tread-wear even": /^(?!.*\b(?:even\w*|wear\w*|normal)\b).*\btread\b/isu,
     "identity.title-holder seller-in-hand":

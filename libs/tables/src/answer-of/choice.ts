@@ -251,7 +251,13 @@ const partsOf = (text: string): readonly string[] => text.split(/\s*[,;]\s+|\s+a
 const saysTwoBad = (asked: Asked, text: string): boolean => {
   const bad = badOptions(asked);
   const said = partsOf(text).flatMap((part) => bestOption(asked, part)?.option ?? []);
-  return new Set(said.filter((option) => bad.has(option))).size > 1;
+  return new Set(said.filter((option) => bad.has(option))).size > 1 || contradictsItself(asked, text);
+};
+
+/** `Long but firm` is neither. */
+const contradictsItself = (asked: Asked, text: string): boolean => {
+  const sides = text.split(/\s*,?\s+but\s+/i).map((side) => bestOption(asked, side)?.option);
+  return sides.length > 1 && sides.every((side) => side !== undefined) && new Set(sides).size > 1;
 };
 
 /** Whether each part of a text is understood, so that none of them may say otherwise. */

@@ -198,12 +198,10 @@ const ofEveryItem = (asked: Asked): Answered | undefined => {
   return undefined;
 };
 
-const optionIn = (answer: Answer): string =>
-  answer.kind === "choice"
-    ? answer.option
-    : answer.kind === "faults" && answer.found.length === 0
-      ? "none"
-      : "";
+const optionIn = (answer: Answer): string => {
+  if (answer.kind === "choice") return answer.option;
+  return answer.kind === "faults" && answer.found.length === 0 ? "none" : answer.kind;
+};
 
 /** Whether the words give less than the answer: of a title in the seller's name nobody says where it lies. */
 const isTooMuch = ({ item, value, note }: Asked, made: Answered): boolean =>
@@ -218,5 +216,6 @@ const isTooMuch = ({ item, value, note }: Asked, made: Answered): boolean =>
  */
 export const answerOf = (asked: Asked): Answered => {
   const made = ofEveryItem(asked) ?? byKind(asked);
-  return isTooMuch(asked, made) ? unanswered("no-such-word") : made;
+  if (!isTooMuch(asked, made)) return made;
+  return unanswered(made.ok && made.answer.kind === "not-fitted" ? "nothing-said" : "no-such-word");
 };

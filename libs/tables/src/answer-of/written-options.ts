@@ -12,7 +12,7 @@ const START = {
   "at-once":
     "fired right up; first turn; instant; immediate; easy; at once; started at once; first time; good; start well",
   "several-tries":
-    "several tries; attempt; two attempt; three attempt; several attempt; two try; three try; four try; few try; couple try; second try; third try; hard; hard to start; reluctant; many tries; long crank",
+    "several tries; attempt; two attempt; three attempt; several attempt; two try; three try; four try; few try; couple try; second try; third try; second pull/attempt/turn/go; third pull/attempt/turn/go; hard; hard to start; reluctant; many tries; long crank",
   "no-start": "no start; would not start; will not start; did not start; dead",
 };
 
@@ -27,12 +27,14 @@ const SMOKE = {
 export const writtenOptions: readonly WrittenOption[] = [
   ...of("visit.opinion", {
     "for-less":
-      "would buy at a lower price; buy at a lower price; would buy for less; yes for less; yes at a lower price; only for less; at the right price; if the price is right",
+      "would buy at a lower price; buy at a lower price; would buy for less; yes for less; yes at a lower price; would buy less money; would buy less; buy less money; only for less; at the right price; if the price is right",
   }),
   ...of("identity.title-holder", {
     "seller-in-hand": "yes; in hand; present; seen; with seller; held; clear and in hand",
     "no-title": "no; none; lost; missing",
   }),
+  ...of("electrics.warning-lamps", { yes: "go out; goes out; went out; all go out; out once running" }),
+  ...of("electrics.oil-gauge", { yes: "go out; goes out; went out; out once running" }),
   ...of("engine.combustion-gas", {
     absent: "negative; pass; passed; blue; no gas; no change; none; clear; stayed blue",
     present: "positive; fail; failed; yellow; turned yellow; gas found; changed color",

@@ -3,6 +3,7 @@ import { endOf, headingOf, headingsOf, isCount, LEAST, MOST } from "../headings/
 import type { Heading } from "../headings/index.ts";
 import { outcomeOf } from "../outcome-words/index.ts";
 import { isNumeric } from "../read-value/numbers.ts";
+import { labelOf } from "../label/index.ts";
 import { isFact } from "../row-words/index.ts";
 import { sectionsOf } from "../sections/index.ts";
 
@@ -145,7 +146,8 @@ const distinctAts = (texts: readonly string[]): boolean => {
 };
 
 const isValueWord = (text: string): boolean =>
-  outcomeOf(text) !== undefined || /\d/.test(text.replaceAll(/[([].*?[)\]]/g, ""));
+  outcomeOf(text) !== undefined ||
+  (labelOf(text).unit === undefined && /\d/.test(text.replaceAll(/[([].*?[)\]]/g, "")));
 
 /** `Engine | Reading`, `Wheels | Tread (mm) | … | Notes`: a name, names, and one word that only a heading has. */
 const firstHeads = (texts: readonly string[], roles: readonly (Heading | undefined)[]): boolean => {

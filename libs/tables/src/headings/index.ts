@@ -37,7 +37,7 @@ const WORDS: readonly (readonly [role: HeadingRole, words: string])[] = [
   ],
   [
     "ignored",
-    "no;no.;nr;nr.;#;ref;id;date;when;price;cost;est;est.;est cost;estimate;photo;photos;pic;picture;avg;average;mean;total;limit;limits;spec;specification;spec.;standard;min spec;max spec;tolerance;initials;by;inspector;severity;priority;hours;labor;labour;allowed;nominal;weight;time;line;seq;min;max allowed;measure;remedy;cure;rectification;page;code no",
+    "no;no.;nr;nr.;#;ref;id;brand;make;manufacturer;tire make;tyre make;date;when;price;cost;est;est.;est cost;estimate;photo;photos;pic;picture;avg;average;mean;total;limit;limits;spec;specification;spec.;standard;min spec;max spec;tolerance;initials;by;inspector;severity;priority;hours;labor;labour;allowed;nominal;weight;time;line;seq;min;max allowed;measure;remedy;cure;rectification;page;code no",
   ],
   [
     "spot",

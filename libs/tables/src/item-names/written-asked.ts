@@ -61,6 +61,12 @@ export const writtenAsked: readonly Written[] = [
     "interior.belt-latch",
   ),
   name("demist; demister; windscreen demist; defog; defroster", "electrics.defrost"),
+  name("washer jet; washer nozzle; washer pump; screen wash; washer bottle", "electrics.washers"),
+  name("heater control; heating control; heater valve; heater tap; heating", "electrics.heat"),
+  name(
+    "seat adjustment; seat adjuster; seat slide; seat runner; seat track; seat movement; seat recline; seat mechanism",
+    "interior.seat-adjusters",
+  ),
   name("audio; audio system; cassette; radio cassette; sound system", "electrics.radio"),
   name(
     "headlamp main dip; headlamp high low; headlamp main and dip; main and dipped beam; headlamp dip and main; head lamp dip",

@@ -21,7 +21,10 @@ export const writtenMeasured: readonly Written[] = [
   name("tire size; size of tire; tire dimension", "wheels.tire-size"),
   name("tire psi; psi; tire pressure; inflation; air; cold pressure; tire inflation", "wheels.pressure"),
   name("tread; tire tread; tread remaining; tread left; tire depth", "wheels.tread-depth"),
-  name("wheel; rim; wheel condition; rim condition; alloy", "wheels.wheel-faults"),
+  name(
+    "wheel; rim; wheel condition; rim condition; alloy; wheel rim; road wheel; steel wheel; alloy wheel",
+    "wheels.wheel-faults",
+  ),
   name(
     "tire; tire condition; sidewall; tire wall; tire sidewall",
     "wheels.tire-faults wheels.tread-depth wheels.pressure",

@@ -142,7 +142,14 @@ export const writtenParts: readonly Written[] = [
     "steering play; steering free play; free play; steering wheel play; play steering",
     "steering.free-play",
   ),
-  name("steering box; steering rack; box leak; rack leak", "steering.box-leak"),
+  name("steering box; steering rack", "steering.box-leak steering.free-play"),
+  name("box leak; rack leak", "steering.box-leak"),
+  name(
+    "rear axle; back axle; axle; differential; diff; final drive",
+    "driveline.leaks-before road.noise",
+    "axle",
+  ),
+  name("subframe mount; subframe mounting; subframe bush; subframe bushing", "underbody.subframe-bushings"),
   name("shock; shock absorber; damper; shocker; strut", "steering.dampers"),
   name(
     "ball joint boot; ball joint gaiter; ball joint seal; ball joint dust boot",

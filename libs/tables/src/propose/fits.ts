@@ -18,9 +18,13 @@ const fitOfSection = (item: Item, sections: readonly string[]): number => {
   return rank === 0 ? 1.1 : rank > 0 ? 1.03 : 0.92;
 };
 
+const OF_PAINT = /\b(?:paint\w*|finish|gloss|lacquer|shine)\b/i;
+
 /** A grade ticked is of something that is graded. */
-const fitOfGrade = ({ value }: Claim, item: Item, scale: GradeScale | undefined): number => {
+const fitOfGrade = ({ value, names }: Claim, item: Item, scale: GradeScale | undefined): number => {
   const isGrade = scale?.grades.some(({ name }) => name.toLowerCase() === value.text.toLowerCase()) === true;
+  // `Trunk lid paint | B` grades the paint, and finds no dents.
+  if (isGrade && item.id === "body.finish" && names.some(({ text }) => OF_PAINT.test(text))) return 1.35;
   return !isGrade ? 1 : item.answer === "grade" ? 1.12 : 0.95;
 };
 

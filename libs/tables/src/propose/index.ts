@@ -61,6 +61,8 @@ const isPair = ({ positions }: Places, { where, names }: Claim, bad: boolean): b
   positions.length <= 2 &&
   (!bad ||
     ([...where, ...names].some(({ plural }) => plural) &&
+      new Set(positions.map((position) => /^(?:left|right)\b/.exec(position)?.[0])).size ===
+        positions.length &&
       positions.every((position) => /^(?:left|right)\b/.test(position))));
 
 type Tried =
@@ -185,9 +187,13 @@ const isOtherReading = ({ id }: Item, { names }: Claim): boolean => {
   return other || lexiconVersion1.answering.notWith[id]?.test(text) === true;
 };
 
+const isGraded = ({ value, scale, rated }: Claim): boolean =>
+  rated === true || isOnScale(value.text, scale) || isOnScale(value.text, WORDS);
+
 /** Whether what is written speaks of an item that a bare name does not mean. */
-const isSpokenOf = ({ item }: Candidate, { names, value, note }: Claim): boolean => {
-  const needed = marks.needs[item.id];
+const isSpokenOf = ({ item }: Candidate, claim: Claim): boolean => {
+  const needed = marks.needs[item.id] ?? (isGraded(claim) ? undefined : marks.needsInWords[item.id]);
+  const { names, value, note } = claim;
   // What a remark says of it is no part of what a good word says.
   const noted = value.outcome?.says === "good" || isOnScale(value.text, WORDS) ? "" : note;
   return (

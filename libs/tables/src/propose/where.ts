@@ -4,6 +4,7 @@ import { callOf } from "@evenhand/sheet/call";
 import { isBadCall } from "@evenhand/shared/severity";
 import { placesOf } from "../find-places/index.ts";
 import type { Places } from "../find-places/index.ts";
+import { wordsOf } from "../cell-parts/index.ts";
 import { itemsNamed } from "../item-names/index.ts";
 import type { Candidate } from "../item-names/index.ts";
 import { labelOf } from "../label/index.ts";
@@ -34,17 +35,20 @@ const placed = (claim: Claim, candidate: Candidate, reading: Reading, more: read
     : { positions, how: "said" };
 };
 
+/** Places that are parts with names of their own. */
+const SAID_IN_WORDS: ReadonlySet<string> = new Set(["leak-sources", "exhaust-parts"]);
+
 /** How it leaks names no part. */
-const LEAKS = /\b(?:drip|weep|leak|seep)(?:s|ing|ping|y)?\b/gi;
+const LEAKS = /\b(?:drip|weep|leak|seep|blow)(?:s|ing|ping|y)?\b/gi;
 
 /** `Engine oil leaks | rear main and sump, dripping` names in its answer where it leaks. */
 const sourcesIn = (claim: Claim, { item, at }: Candidate, reading: Reading): readonly string[] => {
-  if (item.positions !== "leak-sources" || at !== undefined || claim.value.numeric) return [];
+  if (!SAID_IN_WORDS.has(item.positions ?? "") || at !== undefined || claim.value.numeric) return [];
   const parts = `${claim.value.text}, ${claim.note}`.split(/\s*(?:[,;&/]|\band\b|\bfrom\b|\bat\b)\s*/i);
   return [
     ...new Set(
       parts.flatMap((part) => {
-        const [named] = itemsNamed(reading.sheet, labelOf(part.replaceAll(LEAKS, " ")), []).filter(
+        const [named] = itemsNamed(reading.sheet, labelOf(wordsOf(part.replaceAll(LEAKS, " "))), []).filter(
           (one) => one.item.id === item.id,
         );
         return named?.at !== undefined && named.fit > 0.5 ? named.at : [];

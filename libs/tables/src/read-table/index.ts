@@ -1,5 +1,4 @@
-import type { FindingInput } from "@evenhand/shared/finding";
-import type { GradeScale, VehicleForm } from "@evenhand/shared/report";
+import type { VehicleForm } from "@evenhand/shared/report";
 import type { Item, Sheet } from "@evenhand/shared/sheet";
 import type { Book } from "../grid/index.ts";
 import { itemsNamed } from "../item-names/index.ts";
@@ -10,7 +9,7 @@ import { letterGradesOf } from "../letter-grades/index.ts";
 import type { LetterGrades } from "../letter-grades/index.ts";
 import { lineName } from "../line-name/index.ts";
 import { propose } from "../propose/index.ts";
-import type { Meant, Proposal, Reading } from "../propose/reading.ts";
+import type { Proposal, Reading } from "../propose/reading.ts";
 import { proposeSettled } from "../propose/settled.ts";
 import type { SettledLine } from "../propose/settled.ts";
 import type { Outcome } from "../outcome-words/index.ts";
@@ -18,7 +17,9 @@ import { legendOf, marksOf } from "../legends/index.ts";
 import { readValue } from "../read-value/index.ts";
 import { settlePlaces } from "../settle-places/index.ts";
 import type { Claim } from "../table-claims/index.ts";
-import type { ProposedFinding, RefusedClaim, RowOutcome, TableDraft } from "./outcome.ts";
+import { Ends, generalLast } from "./ends.ts";
+import type { Ended } from "./ends.ts";
+import type { RowOutcome, TableDraft } from "./outcome.ts";
 import { rowsOf, rowText } from "./rows.ts";
 import type { ReadRow } from "./rows.ts";
 import { isOfOthers, taken } from "./taken.ts";
@@ -142,95 +143,6 @@ const askAll = (
   return { asked, rows };
 };
 
-const noteFor = (claim: Claim): string | undefined => {
-  const words = claim.value.numeric || claim.value.outcome !== undefined ? "" : claim.value.text;
-  const note = [words, claim.note]
-    .filter((text, at, all) => text !== "" && all.indexOf(text) === at)
-    .join("; ");
-  return note === "" ? undefined : note.slice(0, 4000);
-};
-
-const findingOf = (meant: Meant, position: string, claim: Claim): FindingInput => {
-  const note = noteFor(claim);
-  return {
-    item: meant.item.id,
-    ...(position === "" ? {} : { position }),
-    answer: meant.answer,
-    ...(claim.value.firmness === "asserted" ? {} : { firmness: claim.value.firmness }),
-    ...(meant.answer.kind === "reading" ? { basis: "measured" as const } : {}),
-    ...(note === undefined ? {} : { note }),
-  };
-};
-
-type Ended = { readonly findings: ProposedFinding[]; readonly refused: RefusedClaim[] };
-
-class Ends {
-  private readonly taken = new Set<string>();
-  /** Places of which something was said, by their set. */
-  private readonly spoken = new Set<string>();
-  readonly scales = new Map<string, GradeScale>();
-  readonly byRow = new Map<ReadRow, Ended>();
-
-  of(read: ReadRow): Ended {
-    const ended = this.byRow.get(read) ?? { findings: [], refused: [] };
-    this.byRow.set(read, ended);
-    return ended;
-  }
-
-  /** Places not answered yet; of the others, those of which nothing else was said either. */
-  private free({ item, positions }: Meant, ofOthers: boolean): readonly string[] {
-    const free = positions.filter((position) => !this.taken.has(`${item.id} ${position}`));
-    return ofOthers && free.length === positions.length
-      ? positions.filter((position) => !this.spoken.has(`${item.positions ?? ""} ${position}`))
-      : free;
-  }
-
-  /** One finding a place: what a later row says of the same is refused, never put over it. */
-  add({ claim, read, line, proposal }: Asked, meant: Meant | undefined): void {
-    const ended = this.of(read);
-    if (!proposal.ok) {
-      ended.refused.push({
-        why: proposal.why,
-        column: claim.column,
-        line,
-        ...(proposal.item === undefined ? {} : { item: proposal.item }),
-      });
-      return;
-    }
-    const ofOthers = isOfOthers(claim);
-    const free = meant === undefined ? [] : this.free(meant, ofOthers);
-    if (ofOthers && free.length === meant?.positions.length) {
-      ended.refused.push({ why: "no-place", column: claim.column, line, item: meant.item.id });
-      return;
-    }
-    if (meant === undefined || free.length === 0) {
-      const item = proposal.meant[0]?.item.id;
-      ended.refused.push({
-        why: "twice",
-        column: claim.column,
-        line,
-        ...(item === undefined ? {} : { item }),
-      });
-      return;
-    }
-    if (meant.scale !== undefined) this.scales.set(meant.scale.id, meant.scale);
-    for (const position of free) {
-      this.taken.add(`${meant.item.id} ${position}`);
-      this.spoken.add(`${meant.item.positions ?? ""} ${position}`);
-      ended.findings.push({
-        finding: findingOf(meant, position, claim),
-        confidence: Math.round(Math.min(1, meant.confidence) * 100) / 100,
-        sure:
-          meant.sure &&
-          (ofOthers || free.length === meant.positions.length) &&
-          claim.value.firmness === "asserted",
-        column: claim.column,
-        line,
-      });
-    }
-  }
-}
-
 const outcomeOf = (grid: string, read: ReadRow, ended: Ended | undefined): RowOutcome => {
   const base = { grid, row: read.row.number, text: rowText(read.row) };
   const { findings = [], refused = [] } = ended ?? {};
@@ -281,8 +193,11 @@ export const readTable = (book: Book, sheet: Sheet, context: TableContext = {}):
     ),
   );
   const ends = new Ends();
-  for (const [at, one] of asked.entries())
-    ends.add(one, isOfOthers(one.claim) && one.proposal.ok ? one.proposal.meant[0] : settled.get(at));
+  const answering = asked.map((one, at) => ({
+    one,
+    meant: isOfOthers(one.claim) && one.proposal.ok ? one.proposal.meant[0] : settled.get(at),
+  }));
+  for (const { one, meant } of generalLast(answering)) ends.add(one, meant);
   return {
     rows: rows.map(({ grid, read }) => outcomeOf(grid, read, ends.byRow.get(read))),
     scales: [...ends.scales.values()],

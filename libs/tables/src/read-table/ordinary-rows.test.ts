@@ -216,3 +216,89 @@ test("what does not apply is not fitted, in the remarks too", () => {
   expect(row("Sunroof,,N/A")).toBe("doors.sunroof not-fitted {}");
   expect(row("Horn,,see notes")).toBe("note");
 });
+
+test("a good word counts for the pedal's rubber only where that is named, and for the paint where a grade is given", () => {
+  expect(row("Clutch pedal,Good,")).not.toContain("interior.pedals");
+  expect(row("Pedal rubbers,Good,")).toContain("interior.pedals@clutch");
+  expect(row("Right door,sags when opened,")).not.toContain("body.finish");
+  const scale = "Item,Grade,Remarks\nA = like new B = good C = fair D = poor,,";
+  expect(rows(`${scale}\nTrunk lid paint,B,\nHorn,A,\n`)[1]?.[0]).toContain("body.finish@trunk-lid grade");
+});
+
+test("a row of one place says of each column what was read there, the make of a tire aside", () => {
+  const csv =
+    "Position,Brand,Size,DOT,Tread 32nds,PSI\nLF,Corvane,P205/70R14,3519,7,32\nRR,Corvane,P205/70R14,1212,4,26\n";
+  expect(rows(csv)[1]).toHaveLength(3);
+  expect(rows(`TIRES,,,,,,\n${csv.replace("PSI\n", "PSI,Condition\n")}`)[2]).toHaveLength(4);
+});
+
+test("what one row says of one place stands before what another says of all", () => {
+  const lamps = rows("Item,Found\nLights,all work except O/S tail\nIndicators,N/S front not flashing\n");
+  expect(lamps[1]).toEqual(['electrics.lamps@left-front-turn working {"value":"no"}']);
+  expect(lamps[0]).toContain('electrics.lamps@right-tail working {"value":"no"}');
+  expect(lamps[0]?.join()).not.toContain("left-front-turn");
+});
+
+test("one place that is good under left and broken under right is neither", () => {
+  expect(row("Exhaust hangers,Good,Broken", "Part,Left,Right")).toBe("refused");
+  expect(row("Exhaust hangers,Good,Good", "Part,Left,Right")).toContain("hangers");
+});
+
+test("corners behind one another are no pair: worn on the left says not which", () => {
+  expect(row("Control arm bushings,Cracked,ok", "Part,Left,Right")).not.toContain('"cracked"');
+  expect(row("Rear dampers,leaking,")).toContain("right-rear");
+});
+
+test("where an exhaust leaks or is holed its words name by its parts", () => {
+  for (const [words, part] of [
+    ["blowing at front pipe", "head-pipes"],
+    ["back box rusted through", "mufflers"],
+    ["tailbox blowing", "mufflers"],
+    ["manifold cracked", "manifolds"],
+  ])
+    expect(row(`Exhaust,${words},`)).toContain(`driveline.exhaust@${part}`);
+});
+
+test("what follows after is when it was read", () => {
+  for (const words of ["80 C after 20 minutes", "80 C after a 20 mile drive", "80C after 10 miles"])
+    expect(row(`Water temperature,${words},`)).toBe(
+      'road.temperature-after-20 reading {"unit":"degC","values":[{"value":80}]}',
+    );
+});
+
+test("an answer that says one thing but another is neither, and retrimmed seats are no trim of their car", () => {
+  expect(row("Brake pedal,long but firm,")).toBe("refused");
+  expect(row('Front seats,"reupholstered, as new",')).not.toContain("trim-history");
+  expect(row("Interior trim,retrimmed to the correct pattern,")).toContain("retrimmed-right");
+});
+
+test("warning lamps that go out work, and doors are counted or looked at", () => {
+  expect(row("Warning lights,Good,all go out")).toContain('"yes"');
+  expect(row("Doors,4,")).toBe("note");
+  expect(row("Doors,both hang well,")).toBe("refused");
+  expect(row("Trim code,61 black vinyl,")).toBe('identity.trim-code code {"text":"61 black vinyl"}');
+});
+
+test("a column that groups says what part of the car its names are of", () => {
+  expect(rows("Area,Point,Result\nWheels,Wheel rims,ok\nElectric,Horn,ok\n")[0]?.[0]).toContain(
+    "wheels.wheel-faults",
+  );
+});
+
+test("beside a grade of what has none each part of the remark is said", () => {
+  const scale = "Item,Grade,Remarks\nA = like new B = good C = fair D = poor,,";
+  expect(rows(`${scale}\nRR tire,D,"3/32, sidewall cracks"\nHorn,A,\n`)[1]).toHaveLength(2);
+});
+
+test("a part by what inspectors call it", () => {
+  for (const [written, item] of [
+    ["Washer jets,blocked,", "electrics.washers"],
+    ["Heater controls,stuck,", "electrics.heat"],
+    ["Seat adjustment,ok,", "interior.seat-adjusters"],
+    ["Steering box,1 inch play,", "steering.free-play"],
+    ["Back axle,whines,", "road.noise"],
+    ["Subframe mountings,sound,", "underbody.subframe-bushings"],
+  ] as const)
+    expect(row(written)).toContain(item);
+  expect(row("Power steering fluid,N/A,")).toBe("note");
+});

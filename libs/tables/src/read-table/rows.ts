@@ -91,8 +91,15 @@ const SHIFTS = /\b(?:shift|slip|crunch|grind|jump|notch|drop|leak)/i;
 const saysOfPart = (label: string, claims: readonly Claim[]): boolean =>
   /^(?:transmission|trim|doors|colou?r)\b/i.test(label.trim()) &&
   claims.some(
-    ({ value }) => value.outcome !== undefined || sensedIn(value.text).length > 0 || SHIFTS.test(value.text),
+    ({ value }) =>
+      value.outcome !== undefined ||
+      sensedIn(value.text).length > 0 ||
+      SHIFTS.test(value.text) ||
+      (/^doors\b/i.test(label.trim()) && !COUNTED.test(value.text)),
   );
+
+/** `Doors: 2` counts them. */
+const COUNTED = /^\s*(?:\d|two|three|four|five)\b[\w -]{0,8}$/i;
 
 /** Whether a name is a fact of the visit or the papers, and nothing is said of the car by it. */
 const isOfVisit = (label: string, claims: readonly Claim[]): boolean =>
@@ -177,11 +184,13 @@ class Rows {
     claims: readonly Claim[],
     note: NoteKind | undefined,
     preamble: boolean,
-    over: readonly string[] = [],
+    groups: readonly string[] = [],
   ): void {
-    const around = [...this.above.words, ...over];
+    const around = [...this.above.words, ...groups.flatMap((text) => labelOf(text).core)];
+    const grouped = groups.flatMap(sectionsOf);
     const listed = this.isList && ownCells(row).length === 1;
-    const base = { row, around, sections: this.above.sections, listed };
+    const sections = grouped.length > 0 ? grouped : this.above.sections;
+    const base = { row, around, sections, listed };
     const named = claims.map(namedBy(this.above));
     const placed = this.place === undefined ? named : named.map(readAt(this.place));
     this.read.push(
@@ -208,7 +217,7 @@ class Rows {
     )
       return this.push(row, [], isFact(first) ? "fact" : "remark", false);
     const group = plans.flatMap((plan) =>
-      plan.labels.slice(0, -1).flatMap(({ index }) => labelOf(row.cells[index]?.text ?? "").core),
+      plan.labels.slice(0, -1).map(({ index }) => row.cells[index]?.text ?? ""),
     );
     if (claims.length > 0) return this.push(row, claims, undefined, preamble, group);
     const note = read.some((one) => one.note !== "") || labels.length === 0 ? "remark" : "left-blank";

@@ -119,6 +119,18 @@ const leftOpen = (part: Asked): Asked => {
   return { ...part, proposal: { ok: false, why, ...(item === undefined ? {} : { item }) } };
 };
 
+/** `RR tyre | D | 3/32, sidewall cracked`: beside a grade of what has none the remark is what is said, each part of it. */
+const factsNoted = (claim: Claim, { ask, sheet }: Asking): readonly Asked[] => {
+  const { value, note, scale } = claim;
+  const isMark = claim.rated === true || (scale !== undefined && value.text.length <= 2);
+  if (!isMark || note === "") return [];
+  const [best] = [ask(claim).proposal].flatMap((one) => (one.ok ? one.meant : []));
+  if (best === undefined || best.answer.kind === "grade") return [];
+  const said = { ...claim, value: readValue(note, { comma: false }), note: "", rated: false };
+  const facts = factsIn(said).map(ask).map(ofRow(sheet)).map(toSettle);
+  return facts.every(fits) && areApart(facts) ? facts : [];
+};
+
 /** How well each of two names must fit, and no one name both. */
 const [EACH, WHOLE] = [0.9, 0.8];
 
@@ -180,6 +192,8 @@ export const taken = (claim: Claim, asking: Asking): readonly Asked[] => {
   if (placed.some(fits) && areDistinct(placed.filter(fits))) return placed;
   const figures = withFigures(claim, asking);
   if (figures.length > 0) return figures;
+  const noted = factsNoted(claim, asking);
+  if (noted.length > 0) return noted;
   const facts = factsIn(claim).map(ask).map(ofRow(sheet)).map(toSettle);
   return facts.every(fits) && areApart(facts)
     ? facts

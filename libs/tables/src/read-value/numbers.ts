@@ -52,6 +52,10 @@ const inARow = (chain: string): string => {
 /** Vulgar fractions written out, the signs of minus, times and fraction made plain. */
 const plain = (text: string): string =>
   text
+    .replaceAll(
+      /(?<=\d.*)\bafter\s+(?:about\s+|a\s+)?\d+(?:[- ](?:min(?:ute)?s?|miles?|mi|km|hours?))?\b/gi,
+      " ",
+    )
     .replaceAll(/[½¼¾⅛⅜⅝⅞⅓⅔]/g, (sign) => ` ${VULGAR[sign] ?? ""}`)
     .replaceAll("⁄", "/")
     .replaceAll("−", "-")

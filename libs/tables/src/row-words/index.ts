@@ -6,6 +6,7 @@ const FACT_TAIL =
 
 /** Whether a name is one of the visit, the people or the papers of a report, and not of what was found. */
 export const isFact = (text: string): boolean => {
+  if (/^(?:trim|paint|colou?r|body)\s*(?:code|no\.?|number)\b/i.test(text.trim())) return false;
   if (/^(?:sub-?|grand )?totals?\b(?!.*\b(?:play|travel|seal)\b)/i.test(text.trim())) return true;
   if (
     /^(?:(?:sum|number|count)s?\s+of|(?:questions|items|points)\s+(?:not fitted|answered|checked|failed|passed|marked))\b/i.test(

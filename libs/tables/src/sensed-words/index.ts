@@ -18,7 +18,7 @@ export type Sensed = {
 const WRITTEN: readonly (readonly [words: string, ...senses: Sense[]])[] = [
   ["broken; snapped; fractured", { working: "no" }, { fault: "crack" }],
   [
-    "no heat; no cold air; no reading; no light; no movement; no response; stays on; do not; dont; does not; doesnt; does not hold; will not hold; does not open; will not open; does not close; does not move; does not turn; not holding; not work; does not work; will not work; no power; no sound; no function; snapped (off); one out; bulb out; bulb gone; u s; kaput; not working; no good",
+    "no heat; no cold air; no reading; no light; no movement; no response; stays on; blocked; clogged; do not; dont; does not; doesnt; does not hold; will not hold; does not open; will not open; does not close; does not move; does not turn; not holding; not work; does not work; will not work; no power; no sound; no function; snapped (off); one out; bulb out; bulb gone; u s; kaput; not working; no good",
     { working: "no" },
   ],
   ["left/right/front/rear/lh/rh/nearside/offside/both/bulb out; out; blown; u/s; dud", { working: "no" }],

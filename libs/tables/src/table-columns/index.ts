@@ -5,6 +5,7 @@ import { isPlaceOnly, labelOf } from "../label/index.ts";
 import { isBlank, isMark, outcomeOf } from "../outcome-words/index.ts";
 import { isNumeric } from "../read-value/numbers.ts";
 import { sectionsOf } from "../sections/index.ts";
+import { findUnit } from "../unit-words/index.ts";
 
 /** A column of a table: where it stands, what its headings say, and what it holds. `item`: its heading names what was looked at. */
 export type Column = {
@@ -156,6 +157,24 @@ const SOME = 0.3;
 export const ofCylinders = (columns: readonly Column[]): boolean =>
   columns.some(({ role, heading }) => role === "place" && /^\s*cyl/i.test(heading));
 
+/** `Position | Size | PSI | Condition`: of places in rows each column says what was read there; what no heading names is of what stands above. */
+const withPlacesNamed = (columns: readonly Column[], namesItem: NamesItem): readonly Column[] => {
+  const place = columns.find(({ role }) => role === "place");
+  if (place === undefined || columns.some(({ role }) => role === "label") || ofCylinders(columns))
+    return columns;
+  const named = columns.map((column) => {
+    if (column.role !== "value") return column;
+    if (namesItem(column.heading)) return { ...column, role: "item" as const };
+    return findUnit(column.heading) === undefined ? column : { ...column, role: "when" as const };
+  });
+  const items = named.filter(
+    ({ role, heading }) => role === "item" || (role === "unknown" && namesItem(heading)),
+  );
+  return items.length > 0
+    ? named.map((column) => (column.role === "place" ? { ...column, role: "label" as const } : column))
+    : named;
+};
+
 /** `Area | What I found`: what stands beside a name and nothing else is what is said of it. */
 const withValues = (columns: readonly Column[], rows: readonly Row[]): readonly Column[] => {
   const held = columns.filter(({ index, role }) => role !== "ignored" && contentOf(rows, index).length > 0);
@@ -179,7 +198,8 @@ const withFaultsTicked = (columns: readonly Column[], rows: readonly Row[]): rea
 
 /** Columns without a word of their own, by what they hold: names to the left, then values, then notes. */
 export const byContent = (own: readonly Column[], rows: readonly Row[], namesItem: NamesItem): Column[] => {
-  const columns = withFaultsTicked(withNames(withLabels(placesAcross(own, rows), rows), rows), rows);
+  const across = withPlacesNamed(placesAcross(own, rows), namesItem);
+  const columns = withFaultsTicked(withNames(withLabels(across, rows), rows), rows);
   const named = columns.some(({ role }) => role === "label");
   const cylinders = ofCylinders(columns);
   let label = named || cylinders;

@@ -7,6 +7,7 @@ import {
   spansColumns,
   underHeading,
 } from "../heading-rows/index.ts";
+import { headingOf } from "../headings/index.ts";
 import { isNumeric } from "../read-value/numbers.ts";
 import { byContent, columnsOf, numbersAside, share, sideBySide } from "../table-columns/index.ts";
 import type { Column, NamesItem } from "../table-columns/index.ts";
@@ -27,6 +28,8 @@ const tableOf = (headings: readonly Row[], rows: readonly Row[], namesItem: Name
 /** Answers to a form stand in a row each, under questions that name items; such a file has no column of names. */
 const isForm = (first: Row, answers: readonly Row[], namesItem: NamesItem): boolean => {
   const texts = filled(first).map(({ cell }) => cell.text);
+  const heads = headingOf(texts[0] ?? "")?.role;
+  if (heads === "place" || heads === "label") return false;
   if (texts.length < 5 || answers.length === 0 || answers.length > 3 || texts.some(isNumeric)) return false;
   return share(texts, namesItem) >= 0.5 && answers.every((row) => filled(row).length >= texts.length / 3);
 };
