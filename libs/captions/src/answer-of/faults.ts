@@ -31,7 +31,7 @@ const praised = (item: Item, word: string): { denied: string[] | "all" } | undef
     return { denied: "all" };
   if (/straight/u.test(word) && item.id === "wheels.wheel-faults") return { denied: ["bend"] };
   if (/straight/u.test(word)) return item.id === "body.faults" ? { denied: ["dent"] } : undefined;
-  if (item.section === "wheels") return undefined;
+  if (item.section === "wheels" || item.id === "body.vinyl-roof") return undefined;
   if (word.endsWith(" new") && item.section === "driveline") return { denied: "all" };
   const metal =
     RUSTS.every((kind) => kinds.includes(kind)) ||

@@ -169,7 +169,7 @@ const isUnseenPart = (entry: Entry, { piece, text }: Breath): boolean => {
 
 /** "It goes away", "it clears up": of smoke where smoke was spoken of last, and then it is gone when warm. */
 const GOES_AWAY =
-  /\b(?:go(?:es)? (?:right )?away|went away|clears?(?: right)?(?: up| itself)?|cleared up|gone (?:in|after) a|disappears?)\b/u;
+  /\b(?:go(?:es)? (?:right )?away|went away|clears?(?: right)?(?: up| itself)?|cleared up|gone (?:in|after) a|disappears?|(?:is|run|burn|then)(?: it)?(?: is)? (?:clean|clear)|cleans up)\b/u;
 
 /** "Original" of a panel is its paint only where paint is spoken of. */
 export const fits = (draft: Draft, item: Item, answer: Answer, said: SaidOf, { piece }: Breath): boolean => {
@@ -180,6 +180,10 @@ export const fits = (draft: Draft, item: Item, answer: Answer, said: SaidOf, { p
       !lastIs(draft, "engine.smoke-warm")
     )
       return false;
+  // "It's in the estate's name, but it's here" is still in another's.
+  const before = draft.remarks.get(keyOf(item.id, ""))?.answer;
+  if (item.id === "identity.title-holder" && before?.kind === "choice" && before.option === "other-name")
+    if (lastIs(draft, item.id) && !/\b(?:name|mine|transferred|dealer|ours)\b/u.test(said.text)) return false;
   if (item.id === "body.paint-history" && answer.kind === "choice" && answer.option === "original")
     return (
       said.ofPaint ||

@@ -51,6 +51,9 @@ export const entriesOf = (
       sides: {
         ...sides,
         adds: [...sides.adds, ...sidesInside(tokens, one)],
+        // "Everything else on the dash"
+        other:
+          sides.other || tokens.slice(one.from, one.to).some(({ stem }) => /^(?:else|rest)$/u.test(stem)),
         one:
           tokens[one.from - 1]?.stem === "one" ||
           /\bone of (?:the|my|its|these|those)$/u.test(before(tokens, one.from)),

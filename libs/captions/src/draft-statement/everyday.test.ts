@@ -114,3 +114,58 @@ test.each([
 ])("said in passing: %s", (text, expected) => {
   expect(claimsIn(text)).toEqual(expected);
 });
+
+test.each([
+  [
+    "I put a magnet on the quarters. It sticks on the right one, and it doesn't stick on the left one.",
+    ["body.magnet falls @left-quarter", "body.magnet holds @right-quarter"],
+  ],
+  ["I put a magnet on the left rocker and it fell right off.", ["body.magnet falls @left-rocker"]],
+  ["The left door sticks.", ["doors.latches intermittent @left-front-door"]],
+])("by the magnet: %s", (text, expected) => {
+  expect(claimsIn(text)).toEqual(expected);
+});
+
+test.each([
+  ["All exterior lights work.", ["electrics.lamps yes @16"]],
+  [
+    "The fuel gauge is stuck on full. Everything else on the dash works.",
+    [
+      "electrics.charge-gauge yes",
+      "electrics.fuel-gauge no",
+      "electrics.oil-gauge yes",
+      "electrics.speedometer yes",
+      "electrics.tachometer yes",
+      "electrics.temperature-gauge yes",
+    ],
+  ],
+  ["The fuel gauge reads a bit low.", []],
+  ["It's never had air.", ["electrics.air-conditioning not-fitted"]],
+  ["The bumpers front and rear are good.", ["brightwork.bumpers even-wear @front,rear"]],
+])("works and is there: %s", (text, expected) => {
+  expect(claimsIn(text)).toEqual(expected);
+});
+
+test.each([
+  ["It's got the original rally wheels.", ["wheels.wheel-kind original-to-car @4"]],
+  ["The title's still in the estate's name, but it's here.", ["identity.title-holder other-name"]],
+  [
+    "The title is in my name, free and clear.",
+    ["identity.lien none", "identity.title-holder seller-in-hand"],
+  ],
+  ["It idles a little rough until it warms up.", ["road.idle-quality uneven"]],
+  ["The tires are starting to crack.", ["wheels.tire-faults crack @4"]],
+  ["There's nothing to crack on the dash.", []],
+  ["The shifts are clean and it doesn't pop out of gear.", ["road.shifts clean"]],
+  ["It took about five seconds of cranking to start.", ["road.cold-start within-ten-seconds"]],
+  [
+    "Oil pressure's fifteen at a hot idle and forty-five at two thousand.",
+    ["engine.oil-pressure-2000 45 psi", "engine.oil-pressure-idle 15 psi"],
+  ],
+  ["It leaks oil pretty bad at the back of the motor.", ["driveline.leaks-before run @rear-main-seal"]],
+  ["You've got to be careful going into second or it'll grind.", ["road.shifts grinds"]],
+  ["The exhaust is stainless and it doesn't blow.", ["driveline.exhaust -blow-hole @5"]],
+  ["The top is a good fit.", []],
+])("as it is said every day: %s", (text, expected) => {
+  expect(claimsIn(text)).toEqual(expected);
+});

@@ -14,7 +14,8 @@ export const bringIntoView = (draft: Draft, entries: readonly Entry[]): void => 
 
 export const noteWhole = (draft: Draft, [first]: readonly Entry[]): void => {
   const [named] = first?.subjects ?? [];
-  if (first !== undefined && /^(?:gauges|lamps|glass)$/u.test(named?.id ?? "")) draft.state.whole = first;
+  if (first !== undefined && /^(?:gauges|lamps|exterior-lamps|glass)$/u.test(named?.id ?? ""))
+    draft.state.whole = first;
 };
 
 /** A clock is gone through with the dials. */

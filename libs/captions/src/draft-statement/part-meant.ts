@@ -86,14 +86,23 @@ const isChromeOfView = (draft: Draft, { subjects }: Entry, { join }: Piece): boo
 /** Tokens after a trunk within which "in there" is in the trunk. */
 const NEAR_TRUNK = 40;
 
+const IN_THERE = /\b(?:dry|wet|damp|water|leak)\b.*\bin (?:there|here)\b/u;
+const IS_DRY =
+  /^(?:(?:and|yes|but|all) )*(?:is it |it is |it s |it all s |everything is )?(?:all |nice and |bone |still |pretty |really )*(?:dry|damp|wet)\b/u;
+
 /** "Is it dry in there?", "I found a little water in here": of the trunk, where somebody stands at it. */
 export const inTrunk = (draft: Draft, breath: Breath): Breath => {
   const { entries, piece, sides, text } = breath;
   const trunk = draft.context.compiled.subjects.get("trunk");
   const isBare = entries.every(({ subjects }) => subjects.every(({ id }) => id === "water"));
+  const isAmongThings =
+    draft.state.entries.length > 0 &&
+    draft.state.entries.every((one) =>
+      one.subjects.every(({ items }) => items[0]?.startsWith("trunk.") === true),
+    );
   const isThere =
     piece.from - draft.state.trunkAt <= NEAR_TRUNK &&
-    /\b(?:dry|wet|damp|water|leak)\b.*\bin (?:there|here)\b/u.test(text);
+    (IN_THERE.test(text) || (isAmongThings && IS_DRY.test(text)));
   return trunk === undefined || !isBare || !isThere
     ? breath
     : { ...breath, entries: [entryOf(trunk, sides, piece.from, text, false)] };

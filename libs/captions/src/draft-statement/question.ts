@@ -72,7 +72,14 @@ export const replyOfPart = (draft: Draft, breath: Breath): readonly string[] | u
   const made = apply(
     draft,
     named,
-    { ...query, entries: named, sides: breath.sides, words: asked, piece: breath.piece },
+    {
+      ...query,
+      entries: named,
+      sides: breath.sides,
+      words: asked,
+      piece: breath.piece,
+      text: `${query.text} ${breath.text}`,
+    },
     false,
   );
   if (made.length > 0) {

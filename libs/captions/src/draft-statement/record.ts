@@ -84,7 +84,9 @@ const isOnlyNotOriginal = (
   answer: Answer,
   { words, text }: Breath,
 ): boolean => {
-  const isNotOriginal = words.every(({ negated }) => negated) || /\bnot (?:the )?original\b/u.test(text);
+  const isNotOriginal =
+    words.every(({ negated }) => negated) ||
+    /\bnot (?:the )?original\b|\bnot the one (?:it|the)\b/u.test(text);
   if (answer.kind !== "choice" || answer.option !== "other-type" || !isNotOriginal) return false;
   return places.some((place) => {
     const before = draft.remarks.get(keyOf(item.id, place))?.answer;

@@ -32,6 +32,9 @@ const NO = new RegExp(
   "u",
 );
 
+/** "As far as I know, yeah" */
+const BEHIND = /(?<=.) (?:yes|all right|okay|right|then|though|anyway|actually|really)$/u;
+
 /** What a person on the other side of the car, or of the telephone, begins an answer with. */
 const ADDRESSED =
   / (?:mate|sir|dad|mom|mum|son|boss|love|pal|buddy|man|honey|chief|ma am|madam|sweetheart|friend)$/u;
@@ -45,7 +48,7 @@ const ADDRESSED =
  * replyOf("not that i know of"); // "no"
  */
 export const replyOf = (text: string, countsAsYes = false): "yes" | "no" | undefined => {
-  const plain = text.replace(ADDRESSED, "");
+  const plain = text.replace(ADDRESSED, "").replace(BEHIND, "");
   if (NO.test(plain)) return "no";
   return YES.test(plain) || (countsAsYes && SOME.test(plain)) ? "yes" : undefined;
 };

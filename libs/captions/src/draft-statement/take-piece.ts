@@ -5,6 +5,7 @@ import type { Breath } from "./breath.ts";
 import { claimsOf } from "./claims-of.ts";
 import type { Draft } from "./draft.ts";
 import { firmnessLater } from "./firmness-later.ts";
+import { claimsOfMagnet } from "./magnet.ts";
 import { beginSentence, claimedPart, comesBack, isAside, relevantTo } from "./no-claim-here.ts";
 import { claimsOfPending, keepPending } from "./pending.ts";
 import { inTrunk } from "./part-meant.ts";
@@ -47,7 +48,7 @@ export const takePiece = (draft: Draft, piece: Piece, sentenceEnd: number): void
     return;
   }
   if (breath.corrects) state.correcting = true;
-  const made = claimsOfPending(draft, claimed) ?? claimsOf(draft, claimed);
+  const made = claimsOfMagnet(draft, claimed) ?? claimsOfPending(draft, claimed) ?? claimsOf(draft, claimed);
   keepPending(draft, claimed, made);
   state.sentenceClaims += made.length;
   firmnessLater(draft, breath, made);

@@ -32,6 +32,10 @@ const LEAST_PAINT = 50;
 /** Tokens after a cold start within which smoke is that of the start. */
 const JUST_STARTED = 45;
 
+/** Another time than that of a cold start. */
+const WHEN_WARM =
+  /\b(?:warm|hot|overrun|no|not|none|get on it|hard|load|accelerat\w*|hill|highway|road|driving|drive|at idle|all the time|clear\w*|clean|away)\b/u;
+
 /** Tokens after a trunk within which a floor is the trunk's. */
 const IN_TRUNK = 30;
 
@@ -246,11 +250,7 @@ export class Targets {
   private chosen(subject: Subject, breath: Breath, context: string): readonly string[] {
     const { contexts } = this.talk.context.compiled.lexicon;
     const isCold = this.talk.inView().startedAt + JUST_STARTED > breath.piece.from;
-    if (
-      isCold &&
-      subject.items.includes("engine.smoke-cold") &&
-      !/\b(?:warm|hot|overrun|no|not|none)\b/u.test(breath.text)
-    )
+    if (isCold && subject.items.includes("engine.smoke-cold") && !WHEN_WARM.test(breath.text))
       return ["engine.smoke-cold"];
     const told = subject.items.filter((id) => contexts[id] !== undefined);
     if (told.length === 0 || subject.items.length === 1) return subject.items;

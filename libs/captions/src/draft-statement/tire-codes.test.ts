@@ -13,6 +13,7 @@ test.each([
   ["a hundred eighty-five seventy R fourteen", "185/70R14"],
   ["one seventy-five seventies on thirteens", "175/70-13"],
   ["one sixty-five thirteen", "165-13"],
+  ["165 R 14s", "165R14"],
   ["six seventy fifteens", "6.70-15"],
   ["seven hundred sixteens", "7.00-16"],
   ["G seventy-eight fifteen", "G78-15"],

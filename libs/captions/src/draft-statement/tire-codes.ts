@@ -73,7 +73,8 @@ const atomsAt = (tokens: readonly RepairedToken[], from: number, to: number): Re
       atoms.push(stem.toUpperCase());
       at += 1;
     } else if (atoms.length > 0 && SPEEDS.test(stem)) {
-      if (stem !== "s" || atoms.length > 1) speed = stem === "radial" ? "R" : stem.toUpperCase();
+      if (stem !== "s" || (atoms.length > 1 && speed === ""))
+        speed = stem === "radial" ? "R" : stem.toUpperCase();
       at += 1;
     } else if (atoms.length > 0 && BETWEEN.test(stem)) at += 1;
     else break;

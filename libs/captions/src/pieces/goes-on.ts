@@ -52,6 +52,14 @@ export const isDoneTo = (tokens: readonly RepairedToken[], { from, to }: Mention
   /^(?:the|my|that|this|his|her)$/u.test(tokens[to]?.stem ?? "") &&
   tokens.slice(to, part.from).every(({ stem }) => BETWEEN.test(stem));
 
+const MOST_KINDS = 2;
+const IS_KIND =
+  /^(?:rally|steel|alloy|wire|mag|magnesium|aluminum|chrome|spoked|styled|disc|pressed|factory|leather|vinyl|cloth|wool|rubber|glass|plastic|electric|mechanical|am|fm|big|small|little|old|straight|inline|flat|v6|v8|black|white|red|blue|green|tan)$/u;
+
+/** "The original rally | wheels": what kind of part stands between. */
+const areBetween = (tokens: readonly RepairedToken[], from: number, to: number): boolean =>
+  to - from <= MOST_KINDS && tokens.slice(from, to).every(({ stem }) => IS_KIND.test(stem));
+
 /** "Not the original | motor": what has an article has its part behind it. */
 const isDetermined = (tokens: readonly RepairedToken[], { from, to }: Mention): boolean =>
   tokens.slice(from - 1, to).some(({ stem }) => /^(?:the|an?)$/u.test(stem));
@@ -63,6 +71,8 @@ export const belongsTo = (
   said: Mention,
   mention: Mention,
 ): boolean => {
+  if (isDetermined(tokens, said) && said.to < mention.from && areBetween(tokens, said.to, mention.from))
+    return true;
   if (said.to !== mention.from || (said.is === "number" && LEADS.has(tokens[mention.to]?.stem ?? "")))
     return false;
   const next = mentions.find((one) => one.from >= mention.to && (one.is === "subject" || isAbout(one)));

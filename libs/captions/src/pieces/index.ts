@@ -1,5 +1,7 @@
 import type { Mention } from "@evenhand/lexicon/find-mentions";
 import type { RepairedToken } from "@evenhand/lexicon/repair";
+import { askedAt } from "./asked.ts";
+import type { Asked } from "./asked.ts";
 import { SENTENCE_ENDS, cutAt, isLateExcept } from "./cuts-at-marks.ts";
 import type { Cut } from "./cuts-at-marks.ts";
 import { innerCuts } from "./inner-cuts.ts";
@@ -43,17 +45,6 @@ const strongest = (a: Join, b: Join): Join => (a === "start" ? a : b);
 const tooLong = (from: number, at: number): Cut | undefined =>
   at - from >= MOST_TOKENS ? { at, skip: 0, join: "inner" } : undefined;
 
-/** "The floors have they been patched": a verb before its pronoun asks, where no mark says so. */
-const asksAt = (tokens: readonly RepairedToken[], at: number): boolean =>
-  /^(?:is|are|has|have|does|do|did|was|were)$/u.test(tokens[at]?.stem ?? "") &&
-  /^(?:it|they)$/u.test(tokens[at + 1]?.stem ?? "") &&
-  !/^(?:what|where|how|why|which|who|when|so|and|or|as|than|that|because|if|nor|neither|all|only|thing|say|not|is|are|i|you|we|they|it)$/u.test(
-    tokens[at - 1]?.stem ?? "",
-  );
-
-const askedFrom = (tokens: readonly RepairedToken[], at: number, isMarked: boolean): Cut | undefined =>
-  !isMarked && asksAt(tokens, at) ? { at, skip: 0, join: "start" } : undefined;
-
 /** Talk without a mark or joining word is cut after so many words, so that no piece grows with the file. */
 const MOST_TOKENS = 120;
 
@@ -76,6 +67,18 @@ export const piecesOf = (
   let from = 0;
   let join: Join = "start";
   let nextMention = 0;
+  let ahead = 0;
+  let asked: Asked | undefined;
+  const asks = (at: number): Cut | undefined => {
+    if (isMarked) return undefined;
+    while ((mentions[ahead]?.from ?? Infinity) < at) ahead += 1;
+    if (asked?.to === at) return { at, skip: 0, join: "start" };
+    const found = askedAt(tokens, mentions, at, ahead);
+    if (found === undefined) return undefined;
+    next = found;
+    return { at, skip: 0, join: "start" };
+  };
+  let next: Asked | undefined;
   const close = (to: number): void => {
     const within: Mention[] = [];
     while (nextMention < mentions.length && (mentions[nextMention]?.from ?? Infinity) < to) {
@@ -84,7 +87,8 @@ export const piecesOf = (
       nextMention += 1;
     }
     if (to <= from) return;
-    const isAsked = !isMarked && asksAt(tokens, from);
+    const isAsked = asked?.from === from;
+    const isAskedWhole = isAsked && asked?.to === to;
     const question =
       isMarked &&
       (join === "start" || join === "except" ? questionOf(tokens, from) : (pieces.at(-1)?.question ?? false));
@@ -99,7 +103,7 @@ export const piecesOf = (
         to: cut,
         join: start === from ? join : "inner",
         mentions: part,
-        question: question || (isAsked && start === from),
+        question: question || isAskedWhole || (isAsked && start === from),
       });
       start = cut;
     }
@@ -110,9 +114,16 @@ export const piecesOf = (
         ? { at, skip: 0, join: "start" as const }
         : covered[at] === 1
           ? undefined
-          : (cutAt(tokens, at, turns) ?? askedFrom(tokens, at, isMarked) ?? tooLong(from, at));
-    if (cut === undefined || (cut.skip === 0 && at === from && at < tokens.length)) continue;
+          : (cutAt(tokens, at, turns) ?? asks(at) ?? tooLong(from, at));
+    if (cut === undefined) continue;
+    if (cut.skip === 0 && at === from && at < tokens.length) {
+      asked = next ?? asked;
+      next = undefined;
+      continue;
+    }
     close(at);
+    asked = next ?? asked;
+    next = undefined;
     // An end of a sentence outweighs the comma or "and" right before it.
     join = at > from || isLateExcept(tokens, cut) ? cut.join : strongest(join, cut.join);
     from = at + cut.skip;

@@ -71,8 +71,13 @@ export const innerCuts = (
     // "Original paint" says of the hood what it says, and names no paint anew.
     if (
       mention.is === "subject" &&
-      named !== undefined &&
-      about.some((one) => one.is === "said" && one.from < mention.from && one.to >= mention.to)
+      about.some(
+        (one) =>
+          one.is === "said" &&
+          one.from < mention.from &&
+          one.to >= mention.to &&
+          (named !== undefined || one.to - one.from > LONG_SAID),
+      )
     )
       continue;
     const begun = cuts.at(-1) ?? from;

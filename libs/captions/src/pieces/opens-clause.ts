@@ -47,6 +47,9 @@ export const opensClauseAt = (
   )
     at -= 1;
   const before = tokens[at - 1]?.stem ?? "";
+  // "… on the driver's side | headliner's good": a part there is one of has no side before it.
+  if (stemIs(tokens, from - 1, "side") && ONLY_ONE.test(tokens[from]?.stem ?? ""))
+    return from > begun + 1 ? from : -1;
   const isLedTo =
     LEADS.has(before) &&
     // "No play to speak of | rear springs are tired"
@@ -59,6 +62,12 @@ export const opensClauseAt = (
   const isSaid = said !== undefined && said.is === "said" && said.to < at;
   return isSaid || tokens.slice(begun, at).some(({ stem }) => FINITE.test(stem)) ? at : -1;
 };
+
+const ONLY_ONE =
+  /^(?:headliner|headlining|dash|dashboard|hood|bonnet|roof|trunk|boot|radio|heater|horn|wiper|windshield|windscreen|carpet|interior|engine|motor|title|exhaust|frame|battery|clock|speedometer|gas|fuel|temp|clutch|steering|tailgate|grille|console|odometer|mileage|transmission|gearbox|chassis)$/u;
+
+const stemIs = (tokens: readonly RepairedToken[], at: number, stem: string): boolean =>
+  tokens[at]?.stem === stem;
 
 /** "Rocker panel on this side has": the verb stands behind the side. */
 const pastSide = (tokens: readonly RepairedToken[], at: number): number => {

@@ -20,7 +20,7 @@ export type SaidSides = {
 
 /** Words that mean the whole of it where they stand in the singular. */
 const WHOLE = new Set(
-  "glass door-glass floors rails carpet all-panels seats front-bench exhaust compression tread pressure door-seals wiring interior cross-members top volts torque tire-size tire-code bed leak-down leaks undercoat".split(
+  "glass door-glass floors rails carpet all-panels seats front-seats front-bench exhaust compression tread pressure door-seals wiring interior cross-members top volts torque tire-size tire-code bed leak-down leaks undercoat".split(
     " ",
   ),
 );

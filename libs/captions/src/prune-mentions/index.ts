@@ -52,6 +52,7 @@ const notMeant = (
     (rule) =>
       subjects.every(({ id }) => rule.subject.test(id)) &&
       (rule.before?.test(before) ?? true) &&
+      (rule.rightBefore?.test(tokens[from - 1]?.stem ?? "") ?? true) &&
       (rule.after?.test(after) ?? true),
   );
 };
@@ -144,7 +145,7 @@ const isPartOf = (tokens: readonly RepairedToken[], mentions: readonly Mention[]
       (one) =>
         isOver(one, mention) &&
         (one.is === "number" ||
-          (one.is === "said" && tokens[one.from]?.stem === "magnet") ||
+          (one.is === "said" && /^(?:magnet|free)$/u.test(tokens[one.from]?.stem ?? "")) ||
           (one.is === "subject" &&
             mention.to === mention.from + 1 &&
             ((MOVES.test(tokens[mention.from]?.stem ?? "") && tokens[mention.from]?.stem !== "run") ||

@@ -1,12 +1,18 @@
-/** Words before a part's name, its determiners left out, or behind it, beside which it is none. */
-type Rule = { readonly subject: RegExp; readonly before?: RegExp; readonly after?: RegExp };
+/** Words before a part's name, its determiners left out or not, or behind it, beside which it is none. */
+type Rule = {
+  readonly subject: RegExp;
+  readonly before?: RegExp;
+  readonly after?: RegExp;
+  readonly rightBefore?: RegExp;
+};
 
 /** Words that name a part elsewhere and none where these words stand beside them. */
 export const NOT_MEANT: readonly Rule[] = [
   { subject: /^idle$/u, before: /^at$/u },
   { subject: /^cold-start$/u, before: /^(?:you|to|i|we|let|can|will|us|first)$/u },
   { subject: /^wheels$/u, before: /^at$/u },
-  { subject: /^cold-start$/u, after: /^(?:with|at|from|by)$/u },
+  { subject: /^cold-start$/u, after: /^(?:with|at|from|by|to)$/u },
+  { subject: /^volts-cranking$/u, before: /^(?:of|some|little|bit|lot|more|while)$/u },
   { subject: /^(?:fuel|leak-fuel)$/u, before: /^(?:of|smells)$/u },
   {
     subject: /^lamps$/u,
@@ -27,7 +33,7 @@ export const NOT_MEANT: readonly Rule[] = [
   { subject: /^stop-lamp$/u, before: /^at$/u },
   { subject: /^first-color$/u, before: /^in$/u },
   { subject: /^tracking$/u, after: /^(?:device)$/u },
-  { subject: /^glass$/u, before: /^(?:is|are|real|proper|actual)$/u },
+  { subject: /^glass$/u, rightBefore: /^(?:is|are|s|real|proper|actual)$/u },
   {
     subject: /^oil$/u,
     after: /^(?:spot|stain|mark|drip|patch|puddle|slick|change|filter|cap|leak|seep|weep)$/u,

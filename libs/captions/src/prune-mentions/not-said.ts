@@ -20,7 +20,7 @@ const RULES: readonly Rule[] = [
   {
     said: /^(?:good|nice|lovely|great|fine|bad|beautiful|perfect|decent)$/u,
     after:
-      /^(?:stuff|thing|idea|question|news|time|deal|luck|point|life|home|reason|while|look|many|friend|day|morning|evening|road|way|price|name|place|company|people|folk|guy|man|woman|weather|job|one for)$/u,
+      /^(?:stuff|thing|idea|question|news|time|deal|luck|point|life|home|reason|while|look|many|friend|day|morning|evening|road|way|price|name|place|company|people|folk|guy|man|woman|weather|job|fit|one for)$/u,
   },
   { said: /^work(?:ing)?$/u, after: /^on$/u },
   {
@@ -37,8 +37,6 @@ const RULES: readonly Rule[] = [
     said: /^(?:changed|replaced|renewed|rebuilt|recovered|redone|overhauled|refinished|repainted|painted|restored|repaired|fixed)$/u,
     before: /^(?:be|being)$/u,
   },
-  // "Nothing to crack"
-  { said: /^(?:crack|rust|leak|chip|fade|tear)$/u, before: /^to$/u, leads: true },
   { said: /^bodywork$/u },
   { said: /^filler$/u, after: /^(?:cap|neck|hole|tube|door|flap|pipe)$/u, leads: true },
   { said: /^straight$/u, after: /^(?:four|six|eight|twelve|4|6|8)$/u, leads: true },
@@ -129,6 +127,27 @@ const isPutRight = (tokens: Tokens, { from, to }: Mention): boolean => {
   return false;
 };
 
+/** "Nothing to crack"; "starting to crack" does. */
+const isToFail = (tokens: Tokens, { from }: Mention): boolean =>
+  /^(?:crack|rust|leak|chip|fade|tear)$/u.test(stemAt(tokens, from)) &&
+  stemAt(tokens, from - 1) === "to" &&
+  !/^(?:start|starting|started|begin|beginning|begun|began)$/u.test(stemAt(tokens, from - 2));
+
+/** "Reads a bit low": it moves, and wrongly. */
+const isReadOff = (tokens: Tokens, { from, to }: Mention): boolean =>
+  stemAt(tokens, from) === "read" &&
+  to === from + 1 &&
+  /^(?:low|high|wrong|off)$/u.test(
+    stemAt(
+      tokens,
+      /^(?:a|slightly|somewhat|little)$/u.test(stemAt(tokens, to))
+        ? stemAt(tokens, to) === "a"
+          ? to + 2
+          : to + 1
+        : to,
+    ),
+  );
+
 /** "She sounds mean": the verb, and no sound metal. */
 const isVerbSound = (tokens: Tokens, { from, to }: Mention): boolean =>
   stemAt(tokens, from) === "sound" && tokens[from]?.plural === true && to === from + 1;
@@ -147,6 +166,8 @@ const isKeptCovered = (tokens: Tokens, { from }: Mention): boolean =>
 const CHECKS = [
   byRule,
   isVerbSound,
+  isReadOff,
+  isToFail,
   isDegreeBehind,
   isSizeOf,
   isByAnother,

@@ -107,7 +107,7 @@ export const conditions: readonly Condition[] = [
     { fault: "hardening" },
     { grade: "heavy-wear" },
   ),
-  condition("blow hole; leaking joint; exhaust leak; leak; leaking; blowing; blows at the joint", {
+  condition("blow hole; leaking joint; exhaust leak; leak; leaking; blow; blowing; blows at the joint", {
     fault: "blow-hole",
   }),
   condition(
@@ -158,7 +158,7 @@ export const conditions: readonly Condition[] = [
   ),
   condition("is out; s out; are out; out cold; lamp/light/bulb out; one out", { working: "no" }),
   condition(
-    "intermittent; intermittently; erratic; jumpy; unreliable; hit and miss; iffy; bit iffy; lazy; weak; a bit weak; feeble; on its way out; sometimes; now and then; flicker; temperamental; sticks; stick; on and off; when it feels like it; comes and goes; when it wants to; when it wants; some of the time; most of the time; every now and then; now and again; have to lift; have to slam; need a slam; need a good slam; need slamming; have to jiggle; need a jiggle; a bit sticky; sticky; takes a couple of goes",
+    "intermittent; intermittently; erratic; jumpy; unreliable; hit and miss; iffy; bit iffy; lazy; weak; a bit weak; feeble; on its way out; sometimes; now and then; flicker; temperamental; sticks; stick; on and off; when it feels like it; comes and goes; when it wants to; when it wants; some of the time; most of the time; every now and then; now and again; have to lift; have to slam; got to lift; got to slam; need to lift; need lifting; lift it to; lift up to close; lift up to shut; lift up to get; need a slam; need a good slam; need slamming; have to jiggle; need a jiggle; a bit sticky; sticky; takes a couple of goes",
     { working: "intermittent" },
   ),
   condition(

@@ -173,7 +173,7 @@ export const onlyWith: Readonly<Record<string, readonly string[]>> = {
     "goes down",
     "will not move",
   ],
-  "doors.lid-latches": ["latch", "catch", "lock", "close", "shut"],
+  "doors.lid-latches": ["latch", "catch", "lock", "close", "shut", "work"],
   "interior.seat-adjusters": ["adjust", "slide", "track", "runner", "adjuster"],
   "identity.title-kind": [
     "duplicate",
@@ -240,7 +240,11 @@ export const refinements: readonly {
     words: ["cloudy", "clouded", "gone cloudy", "yellowed", "gone yellow", "fogged"],
     to: "top-window",
   },
-  { from: "moves-brakes", words: ["straight", "pull", "pulls", "square"], to: "brakes" },
+  {
+    from: "moves-brakes",
+    words: ["straight", "pull", "pulls", "square", "nice", "good", "well", "fine", "great", "quick"],
+    to: "brakes",
+  },
   { from: "gearbox", words: ["shift", "change", "gear", "every gear", "synchro"], to: "shifts" },
   { from: "fuel-smell", words: ["in here", "inside", "in the cabin", "in the car"], to: "smell" },
   { from: "lamps", words: ["on the dash", "in the dash", "on the dashboard"], to: "warning-lamps" },

@@ -5,7 +5,7 @@ const LEAK = {
   none: "no leak; not leak; dry; none; no drip; bone dry; dry as a bone; not leaking; do not leak",
   weep: "weep; weeping; leaks a little; leaking a little; little leak; leak slightly; small leak; small/little/slight/minor/tiny oil leak; tiny leak; minor leak; slow leak; bit of a leak; leak a bit; leaking slightly; touch of oil; oil mist; bit damp; wet around; seep; seeping; seepage; damp; sweat; sweating; wet; slight leak; moist; misting; oil film",
   drip: "drip; dripping; oil on the floor; leave its mark; marks its territory; drops a bit; drop overnight; odd spot; odd drop; leaks a drop; leak; leaking; leaky; drop on the floor; leaves a spot; leaves a drop; spot on the floor",
-  run: "run; running leak; pouring; gush; pours; runs out; leaks badly; leak badly",
+  run: "run; running leak; pouring; gush; pours; runs out; leaks badly; leak badly; leak bad; leak pretty bad; leak real bad; leaks oil bad; leak oil pretty bad; leak oil real bad; leak oil badly; leak a lot; leaks a lot of oil; leak like a sieve; bad leak; bad oil leak; big leak; bad leaks",
 };
 const LOOSE = {
   tight: "tight; no play; good; snug; firm",
@@ -91,7 +91,7 @@ export const bodyOptions: readonly OptionWords[] = [
       "original paint; original; factory paint; first paint; paint it came with; factory finish; paint is original; untouched paint; paint is all original; never painted; never resprayed; never repainted; single stage original",
     blended: "blended; blended in; partly painted; blown in; been touched up",
     refinished:
-      "refinished; had a respray; been resprayed; been painted; done in; color change; been sprayed; had paint; resprayed; repainted; respray; repaint; painted; been painted; had paint; new paint; paint work done; paint work; pain work done; fresh paint; redone paint; older respray; had some paint; repaint done; painting is made new; paint is made new; painted again; paint s been done; paint has been done; paint was done; paint been done; paint is done",
+      "refinished; had a respray; been resprayed; been painted; done in; color change; been sprayed; had paint; resprayed; repainted; respray; repaint; painted; been painted; had paint; new paint; paint work done; paint work; pain work done; fresh paint; redone paint; older respray; had some paint; repaint done; painting is made new; paint is made new; painted again; paint s been done; paint has been done; paint was done; paint been done; paint is done; was redone; been redone; got redone; is redone",
     repaired:
       "repaired and painted; repaired; been repaired; repair done; repaired and refinished; bodywork done; body work done",
   }),
@@ -152,7 +152,7 @@ export const bodyOptions: readonly OptionWords[] = [
     original: "original; all original; factory; untouched; never been out",
     "part-retrimmed": "part retrimmed; partly retrimmed; some of it redone",
     "retrimmed-right":
-      "correct pattern; right pattern; retrimmed in the correct pattern; redone in the correct pattern; retrimmed; redone; reupholstered; recovered; correct material; redone right; correct reproduction",
+      "correct pattern; right pattern; retrimmed in the correct pattern; redone in the correct pattern; retrimmed; redone; re trimmed; reupholstered; re upholstered; recovered; correct material; redone right; correct reproduction",
     "retrimmed-other":
       "wrong pattern; another pattern; different pattern; not the correct pattern; not the right pattern; custom upholstery; incorrect pattern",
   }),

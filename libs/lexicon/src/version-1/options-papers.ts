@@ -9,9 +9,9 @@ export const papersOptions: readonly OptionWords[] = [
     "right-type-and-date":
       "date correct; date code correct; right type and date; correct date code; right year; right size and the right year; right year and size",
     "right-type":
-      "right type; correct replacement; right replacement; correct unit; correct engine; correct type; period correct; from the right type; correct for the year; same type; correct style",
+      "right type; right size; correct size; correct replacement; right replacement; correct unit; correct engine; correct type; period correct; from the right type; correct for the year; same type; correct style",
     "other-type":
-      "other type; another type; wrong type; different type; crate motor; crate; swapped in; been swapped; later one; later; later unit; newer; later five speed; later four speed; later three speed; later replacement; swapped; later replacement of another type; not the correct type; not correct; bigger truck; crate engine; out of a bigger; out of a different; not original; not the original; replacement of another type; newer one",
+      "other type; another type; wrong type; different type; crate motor; crate; swapped in; been swapped; later one; later; later unit; newer; later five speed; later four speed; later three speed; later replacement; swapped; later replacement of another type; not the one it was born with; not the one it came with; not the one it left with; not the one the factory fitted; not the correct type; not correct; bigger truck; crate engine; out of a bigger; out of a different; not original; not the original; replacement of another type; newer one",
   }),
   ...of("identity.title-holder", {
     "seller-in-hand":

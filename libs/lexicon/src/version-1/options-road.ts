@@ -17,7 +17,7 @@ export const roadOptions: readonly OptionWords[] = [
         "shift clean; shift fine; shift smooth; clean; smooth; shift like butter; shifts smoothly; shift well; shift good; change sweetly; every gear clean; like butter; crisp; shifts great; good; fine; shifts nicely; smoothly; sweet; goes through the gears; goes through all the gears; shifts through all the gears; runs through the gears; finds every gear; every gear is there; no grinding; does not grind; doesn t grind; never grinds",
       stiff: "stiff; notchy; slow to shift; hard to shift; stiff when cold; balky",
       grinds:
-        "grind; grind if you rush it; grind a bit; crunch if you rush it; graunch; weak synchro; synchro is weak; crunch a bit; grind into; grinds into second; crunch; crunchy; a bit crunchy; bit crunchy; baulks; crunches; grinds; crunches into second; crunch into second; beaten synchro; worn synchro; synchro is worn; grinds going into; make noise when you shift; makes noise when you shift; make a noise when you shift; makes a noise when you shift",
+        "grind; grind if you rush it; grind a bit; crunch if you rush it; graunch; weak synchro; synchro/synchromesh is weak; synchro/synchromesh on first/second/third is weak; synchro/synchromesh s weak; synchro/synchromesh is going; synchro/synchromesh is gone; crunch a bit; grind into; grinds into second; crunch; crunchy; a bit crunchy; bit crunchy; baulks; crunches; grinds; crunches into second; crunch into second; beaten synchro; worn synchro; synchro is worn; grinds going into; make noise when you shift; makes noise when you shift; make a noise when you shift; makes a noise when you shift",
       "jumps-out":
         "jump out; jumps out of; jumps out; pops out; pop out; pops out of gear; jumps out of gear; jumps out of third",
       slips: "slips between gears; flares; slip",
@@ -68,9 +68,9 @@ export const roadOptions: readonly OptionWords[] = [
     "road.cold-start",
     {
       "at-once":
-        "start right up; first crank; fired right off; fires right off; fire right off; started on the first attempt; first attempt; fired first time; started readily; start readily; straight on the key; straight away on the key; start easy; start on the key; start on the button; start first time; start first turn; start at the first turn; start without fuss; bang on; start straight off; first touch; first flick; catch at once; fire right up; start at once; starts immediately; fires up immediately; start on the first turn; start instantly; first turn of the key; starts first time; at once; fire up first time; right away; fires right up; start straight away; starts on the button; start on the button; starts first turn; starts every time; starts instantly; immediately; starts right up every time; start easily; starts easily; starts well; starts great; starts good; starts at first; start at first; at first try; starts at once; on the first try; at first turn; comes at once; comes immediately",
+        "start right up; first crank; fired right off; fires right off; fire right off; started on the first attempt; first attempt; fired first time; started readily; start readily; straight on the key; straight away on the key; start easy; start on the key; start on the button; start first time; start first turn; start at the first turn; start without fuss; bang on; start straight off; first touch; first flick; catch at once; fire right up; start at once; starts immediately; fires up immediately; start on the first turn; start instantly; first turn of the key; starts first time; at once; fire up first time; right away; fires right up; start straight away; starts on the button; start on the button; starts first turn; goes first time; go first time; fires first time; starts every time; starts instantly; immediately; starts right up every time; start easily; starts easily; starts well; starts great; starts good; starts at first; start at first; at first try; starts at once; on the first try; at first turn; comes at once; comes immediately",
       "within-ten-seconds":
-        "few seconds; crank a while; cranks a while; crank for a bit; take a bit of cranking; took a bit of cranking; within ten seconds; starts after a few seconds; starts within a few seconds; couple of seconds; needs a bit of cranking; within a few seconds; takes a few seconds",
+        "few seconds; second of cranking; few cranks; a few cranks; crank for a few seconds; bit of cranking; crank a while; cranks a while; crank for a bit; take a bit of cranking; took a bit of cranking; within ten seconds; starts after a few seconds; starts within a few seconds; couple of seconds; needs a bit of cranking; within a few seconds; takes a few seconds",
       "several-tries":
         "few tries; couple try; couple of go; took a couple; second try; third try; third time; couple of attempt; few attempt; second attempt; third attempt; fourth attempt; few go; took some doing; few pumps; several tries; couple of tries; two or three tries; takes a few tries; hard to start; starts after a few tries; reluctant to start; needs coaxing; takes some cranking",
       "no-start":
@@ -87,6 +87,8 @@ export const roadOptions: readonly OptionWords[] = [
       "takes a few turns; few turns; after a few turns; needs a few turns; bit of churning",
   }),
   ...of("road.lock-up", {
+    in: "work; works; come in; comes in; engages; engage; clicks in; drops in; kicks in; in and out",
+    out: "does not work; not work; not working; does not engage; will not engage; does not come in; never comes in; disconnected",
     "none-fitted":
       "not fitted; no overdrive; does not have; does not have it; has not got; without overdrive; never fitted",
   }),
@@ -118,7 +120,7 @@ export const roadOptions: readonly OptionWords[] = [
     true,
   ),
   ...of("engine.smoke-warm", {
-    none: "goes away; go away; goes right away; went away; clears; clear up; clears up; clears right up; cleared up; clears itself; gone in a second; gone in a minute; gone in a few seconds; gone after a second; gone after a minute; disappears; disappear; then nothing; nothing after that; stops after a minute; quits after a minute",
+    none: "goes away; go away; goes right away; went away; clears; clear up; clears up; clears right up; cleared up; clears itself; gone in a second; gone in a minute; gone in a few seconds; gone after a second; gone after a minute; disappears; disappear; then nothing; nothing after that; stops after a minute; quits after a minute; it is clean; then clean; then it is clear; it is clear; runs clean; burns clean; cleans up",
   }),
   ...of("engine.smoke-overrun", {
     none: "no smoke; no blue smoke; not smoke; no puff; none; nothing; not a puff",

@@ -52,7 +52,7 @@ export const sides: readonly SideWords[] = [
   side("outer", "outer"),
   side(
     "all",
-    "all four; all five; all six; all eight; all around; all round; all the way around; all of them; each; every; every one; all four corners; on each; across the board; everywhere; all corners; all the way round; all over; all; either; neither side; throughout; all the way back; front to back",
+    "all four; all five; all six; all eight; all around; all round; all the way around; all of them; each; every; every one; all four corners; on each; across the board; everywhere; all corners; all the way round; all over; all; either; neither side; throughout; all the way back; front to back; front and rear; front and back; fore and aft; left and right; both front and rear",
   ),
   side("both", "both; both of them; both side; each side; either side; pair"),
   side(

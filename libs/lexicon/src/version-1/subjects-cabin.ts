@@ -32,7 +32,7 @@ export const cabinSubjects: readonly Subject[] = [
   subject(
     "trunk",
     ["trunk.damp", "trunk.floor"],
-    "trunk; boot; luggage compartment/place/room/space; trunk room/space; spare tire/wheel well; spare well; wheel well in the trunk",
+    "trunk; boot; cargo area/bay/space/compartment; luggage area/compartment/place/room/space; trunk room/space; spare tire/wheel well; spare well; wheel well in the trunk",
   ),
   subject("seats", SEAT, "seat; upholstery; leather; seat cover; bench; sofa"),
   subject(
@@ -143,14 +143,19 @@ export const cabinSubjects: readonly Subject[] = [
       "electrics.charge-gauge",
       "electrics.tachometer",
     ],
-    "gauge; instrument; dial; all the gauge; everything on the dash/dashboard; everything in the dash; everything work on the dash/dashboard; all the dial; instrumentation",
+    "gauge; instrument; dial; all the gauge; everything on the dash/dashboard; everything in the dash; everything else on the dash/dashboard; everything else in the dash; rest of the dash; everything work on the dash/dashboard; all the dial; instrumentation",
   ),
   subject(
     "warning-lamps",
     ["electrics.warning-lamps"],
     "warning lamp/light; idiot light; light on the dash; lamp on the dash; light in the dash; dash warning light; light on the dashboard",
   ),
-  subject("lamps", ["electrics.lamps"], "light; lamp; lighting; all the light/lamp; exterior light"),
+  subject("lamps", ["electrics.lamps"], "light; lamp; lighting; all the light/lamp"),
+  lamp(
+    "exterior-lamps",
+    "exterior/outside/external light/lamp; light/lamp on the outside",
+    "left-headlamp right-headlamp left-front-parking right-front-parking left-front-turn right-front-turn left-repeater right-repeater left-tail right-tail left-stop right-stop left-rear-turn right-rear-turn reverse plate",
+  ),
   lamp(
     "headlamp",
     "headlight; headlamp; head lamp/light; low beam; high beam; light in front",
@@ -199,7 +204,7 @@ export const cabinSubjects: readonly Subject[] = [
   subject(
     "air-conditioning",
     ["electrics.air-conditioning", "electrics.vent-temperature"],
-    "ac compressor; air conditioner; air conditioning compressor; air conditioning; air conditioner; the air; a c; ac; aircon; air con; factory air; have/has/any/got/with air (conditioning); air blow",
+    "ac compressor; air conditioner; air conditioning compressor; air conditioning; air conditioner; the air; a c; ac; aircon; air con; factory air; have/has/had/any/got/with air (conditioning); air blow",
   ),
   subject("vent-temperature", ["electrics.vent-temperature"], "vent temperature; at the vent"),
   subject("radio", ["electrics.radio"], "radio; stereo; wireless; tape deck; cassette player"),
