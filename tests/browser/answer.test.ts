@@ -2,6 +2,7 @@ import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import type { Locator, Page } from "playwright-core";
 import { expect, test } from "vitest";
 import type { Answer, AnswerCost } from "@evenhand/shared/page-one";
+import { dearerFirst } from "@evenhand/shared/dearer-first";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import { empty } from "../api/setup/database.ts";
 import { useService } from "../api/setup/service.ts";
@@ -14,7 +15,7 @@ import { signedIn } from "./setup/signed-in.ts";
 const service = useService({ emptyBetween: false });
 const browser = useBrowser();
 
-/** A table of costs with a row for whatever a demo car asks for. */
+/** A table of costs with a row for whatever a demo car asks for; what the engine asks for is dear. */
 const costTable = {
   format: "evenhand-cost-table",
   version: 1,
@@ -24,8 +25,8 @@ const costTable = {
     row,
     words: row,
     low: 12_345,
-    likely: 23_456,
-    high: 98_765,
+    likely: row.startsWith("engine") ? 523_456 : 23_456,
+    high: row.startsWith("engine") ? 998_765 : 98_765,
     occurs: { differ: 0.9, unstated: 0.9, doubtful: 0.4, unseen: 0.1 },
   })),
 };
@@ -129,7 +130,11 @@ test("on the first screen of a desk: the three gravest, what nobody knows, the c
   const asked: string[] = [];
   page.on("request", (request) => asked.push(new URL(request.url()).pathname));
   await openAnswer(page, comparison);
-  await readsAs(page, answer);
+  const dearer = dearerFirst(answer, cost);
+  expect(dearer.matters).not.toEqual(answer.matters);
+  await readsAs(page, dearer);
+  const headlines = part(page, "What is wrong, worst first").getByRole("heading", { level: 3 });
+  expect(await headlines.allTextContents()).toEqual(dearer.matters.map(({ matter }) => matter.headline));
   await pricedAs(page, cost);
   for (const shown of [
     part(page, "What is wrong, worst first").getByRole("listitem").nth(2),

@@ -7,6 +7,7 @@ import { findRule } from "@evenhand/handbook/rules";
 import { sentence as ruleSentence } from "@evenhand/handbook/sentence";
 import { sheetVersion1 } from "@evenhand/sheet/sheet-version-1";
 import type { Comparison } from "@evenhand/shared/comparison";
+import { dearerFirst } from "@evenhand/shared/dearer-first";
 import type { Report } from "@evenhand/shared/report";
 import { answerCost, type Pricing } from "../costs/index.ts";
 import { answerLines } from "../answer/terminal.ts";
@@ -30,17 +31,19 @@ export type Presented = {
   readonly pricing: Pricing | null;
 };
 
-const answerOf = ({ comparison, a, b }: Presented) => {
+/** Page one and what putting right may cost, the dearer of two equally grave matters first. */
+const pricedAnswer = ({ comparison, a, b, pricing }: Presented) => {
   const reports = { a, b, sheet: compileSheet(sheetVersion1) };
-  return answer({ comparison, matters: matters(comparison, reports), reports });
+  const page = answer({ comparison, matters: matters(comparison, reports), reports });
+  const priced = answerCost({ comparison, b, answer: page }, pricing);
+  return { page: dearerFirst(page, priced), priced };
 };
 
 /** Shows the answer or every line of a comparison on the terminal, or writes both as a page. */
 export const present = (presented: Presented, shell: Shell): number => {
   const { comparison, a, b, all, html } = presented;
   if (html === undefined && !all) {
-    const page = answerOf(presented);
-    const priced = answerCost({ comparison, b, answer: page }, presented.pricing);
+    const { page, priced } = pricedAnswer(presented);
     shell.out(answerLines(page, shell.terminal, priced).join("\n"));
     return done;
   }
@@ -60,8 +63,8 @@ export const present = (presented: Presented, shell: Shell): number => {
     return done;
   }
   try {
-    const page = answerOf(presented);
-    writeFileSync(html, pageOf(view, page, answerCost({ comparison, b, answer: page }, presented.pricing)));
+    const { page, priced } = pricedAnswer(presented);
+    writeFileSync(html, pageOf(view, page, priced));
   } catch (error) {
     shell.error(`The page cannot be written: ${error instanceof Error ? error.message : String(error)}`);
     return unusable;

@@ -10,11 +10,8 @@ import { joinLines } from "../join/index.ts";
 import { worstFirst } from "../join/line.ts";
 import type { Group, Line } from "../join/line.ts";
 import { nextStep } from "../next-step/index.ts";
-import { rankingOf, unpriced } from "../order/index.ts";
-import type { LikelyCost } from "../order/index.ts";
+import { rankingOf } from "../order/index.ts";
 import { isOpenCheck } from "../weight/index.ts";
-
-export type { LikelyCost } from "../order/index.ts";
 
 /** A matter by codes and figures. Its words are made by `inWords` where somebody reads them. */
 export type JoinedMatter = Omit<Matter, "headline" | "found"> & {
@@ -107,15 +104,13 @@ const checksByGroup = (
  *
  * @param comparison of these two reports
  * @param reports both reports and the sheet they were made on
- * @param likely what lines are likely to cost, where a table is known: of two equally grave matters the dearer stands first
  * @example matters(analyze(a, b, sheet), { a, b, sheet })[0]?.kind // "title"
  */
 export const matters = (
   comparison: Pick<Comparison, "entries" | "crossChecks">,
   reports: Reports,
-  likely: LikelyCost = unpriced,
 ): JoinedMatter[] => {
-  const ranking = rankingOf(reports.b, likely);
+  const ranking = rankingOf(reports.b);
   const groups = ranking.ranked(foldGroups(joinLines(comparison, reports.sheet), ranking));
   const checks = checksByGroup(groups, comparison, reports.sheet);
   return groups.map((group, place): JoinedMatter => {

@@ -106,13 +106,6 @@ describe("matters", () => {
     expect(found.map((matter) => matter.admitted)).toEqual([false, true]);
   });
 
-  it("go by likely cost among equals", () => {
-    const entries = [line("brakes.hoses@left-front"), line("wheels.fixings@left-front")];
-    const dear = matters(comparisonOf(entries), silent, (lines) => (lines.has(1) ? 900 : 100));
-    expect(namesOf(dear)).toEqual(["wheels", "brakes"]);
-    expect(namesOf(matters(comparisonOf(entries), silent))).toEqual(["brakes", "wheels"]);
-  });
-
   it("take a claim a rule decides to what the rule is about, with the rule beside it", () => {
     const wear: CrossCheck = {
       rule: "rebuilt-engine",

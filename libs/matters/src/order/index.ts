@@ -7,12 +7,6 @@ import type { Group } from "../join/line.ts";
 import { certaintyByOutcome, certaintyOf } from "../weight/index.ts";
 import { ZONES } from "../zone/index.ts";
 
-/** What is likely to be paid for some lines, in minor units; 0 where nothing is known. */
-export type LikelyCost = (lines: ReadonlySet<number>) => number;
-
-/** No table of costs is known. */
-export const unpriced: LikelyCost = () => 0;
-
 const rankOf = new Map(CERTAINTIES.map((certainty, index) => [certainty, index]));
 
 /**
@@ -54,21 +48,16 @@ const UNSPOKEN = 3.75;
 
 type Key = readonly number[];
 
-/** In the order of the comparison, so that costs add up alike whatever was joined first. */
-const indexesOf = ({ lines }: Group): ReadonlySet<number> =>
-  new Set(lines.map(({ index }) => index).sort((a, b) => a - b));
-
 /** How sure a group is, whether both say it is bad, and where that puts it. */
 export type Standing = { readonly certainty: Certainty; readonly admitted: boolean; readonly key: Key };
 
-const standingOf = (group: Group, found: Pick<Report, "findings">, likely: LikelyCost): Standing => {
+const standingOf = (group: Group, found: Pick<Report, "findings">): Standing => {
   const certainty = certaintyOfGroup(group, found);
   const admitted = isAdmitted(group);
   const key = [
     group.kind.id === "unseen" ? UNSPOKEN : group.weight,
     sureness(certainty),
     admitted ? 1 : 0,
-    likely === unpriced ? 0 : -likely(indexesOf(group)),
     kindOrder(group.kind.id),
     group.zone === null ? ZONES.length : ZONES.indexOf(group.zone),
     group.first,
@@ -95,17 +84,17 @@ export type Ranking = {
 
 /**
  * Puts groups worst first: halt, danger, worth, repair, small by their weightiest line; within one what was shown before what was said
- * or is in doubt, what nobody admitted before what both say, then the dearer, then in the order of the kinds.
+ * or is in doubt, what nobody admitted before what both say, then in the order of the kinds; what is
+ * dearer is the reader's own table's to say (`dearerFirst`).
  *
  * @param found the inspector's report
- * @param likely what lines are likely to cost
  */
-export const rankingOf = (found: Pick<Report, "findings">, likely: LikelyCost): Ranking => {
+export const rankingOf = (found: Pick<Report, "findings">): Ranking => {
   const known = new Map<Group, Standing>();
   const standing = (group: Group): Standing => {
     const kept = known.get(group);
     if (kept !== undefined) return kept;
-    const made = standingOf(group, found, likely);
+    const made = standingOf(group, found);
     known.set(group, made);
     return made;
   };

@@ -1,3 +1,4 @@
+import { dearerFirst } from "@evenhand/shared/dearer-first";
 import type { Answer, AnswerCost } from "@evenhand/shared/page-one";
 import type { Block, OnePage } from "../blocks/index.ts";
 import { shorten } from "../shorten/index.ts";
@@ -37,7 +38,8 @@ const endOf = ({ answer, hash, address }: AnswerPaperInput): Block[] => [
  * @example answerPaper({ answer, cost: null, hash, address }).columns.length // 2
  */
 export const answerPaper = (input: AnswerPaperInput): OnePage => {
-  const { answer, cost } = input;
+  const { cost } = input;
+  const answer = dearerFirst(input.answer, cost);
   const car = carOf(answer);
   return {
     title: say("file", car),

@@ -1,3 +1,4 @@
+import { dearerFirst } from "@evenhand/shared/dearer-first";
 import type { Answer, AnswerCost } from "@evenhand/shared/page-one";
 import { carAndFigures, dealersLine } from "../answer-paper/head.ts";
 import { unknownFrom } from "../answer-paper/beside.ts";
@@ -24,7 +25,7 @@ export const firstSight = ({
   readonly cost: AnswerCost | null;
 }): Block[] => [
   ...carAndFigures(answer, cost),
-  ...wrongNamed(answer, cost, TOLD),
+  ...wrongNamed(dearerFirst(answer, cost), cost, TOLD),
   ...unknownFrom(answer),
   ...dealersLine(answer),
   { kind: "text", runs: [{ text: say("plain"), tone: "strong" }] },

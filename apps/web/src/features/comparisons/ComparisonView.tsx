@@ -1,6 +1,7 @@
 import type { Answer, AnsweredMatter } from "@evenhand/shared/page-one";
+import { dearerFirst } from "@evenhand/shared/dearer-first";
 import { useQuery } from "@tanstack/react-query";
-import { lazy, type ReactNode, Suspense, useCallback, useRef } from "react";
+import { lazy, type ReactNode, Suspense, useCallback, useMemo, useRef } from "react";
 import { useText } from "../../strings/text";
 import { Loading } from "../../ui/Loading";
 import { Tabs } from "../../ui/Tabs";
@@ -37,6 +38,8 @@ const useTabs = ({ tally, broken }: Answer) => {
   ] as const;
 };
 
+const mattersOf = ({ matters, unknown }: Answer): readonly AnsweredMatter[] => [...matters, ...unknown];
+
 /** The comparison: the answer first; behind it the lines, the figures over the whole, and the rules. */
 export const ComparisonView = (props: Props) => {
   const t = useText();
@@ -53,9 +56,14 @@ export const ComparisonView = (props: Props) => {
     },
     [onSearch],
   );
+  const shown = useMemo(() => dearerFirst(answer, cost), [answer, cost]);
   const onMatter = useCallback(
-    (matter: number): void => onSearch({ ...noFilter, view: "items", matter }),
-    [onSearch],
+    (number: number): void => {
+      const one = mattersOf(shown)[number];
+      // The lines go by the matter's place in what is stored, which no table of costs changes.
+      if (one !== undefined) onSearch({ ...noFilter, view: "items", matter: mattersOf(answer).indexOf(one) });
+    },
+    [onSearch, shown, answer],
   );
   return (
     <div className={styles.view}>
@@ -68,7 +76,7 @@ export const ComparisonView = (props: Props) => {
       >
         {view === "answer" ? (
           <AnswerView
-            answer={answer}
+            answer={shown}
             cost={cost}
             onOpen={open}
             onMatter={onMatter}
