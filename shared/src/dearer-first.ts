@@ -1,13 +1,13 @@
-import { CERTAINTIES, type Matter } from "./matter.ts";
+import type { Certainty, Matter } from "./matter.ts";
 import { matterId } from "./matter-id.ts";
 import type { Answer, AnswerCost, AnsweredMatter } from "./page-one.ts";
 
 /** What somebody measured or saw is shown alike; what was said, is in doubt or unknown stands behind it, each by itself. */
-const sureness = ({ certainty }: Matter): number => Math.max(1, CERTAINTIES.indexOf(certainty));
+const shownAs = ({ certainty }: Matter): Certainty => (certainty === "measured" ? "seen" : certainty);
 
 /** Whether two matters stand beside each other for nothing but the order of the kinds. */
 const areAlike = (one: Matter, other: Matter): boolean =>
-  one.severity === other.severity && one.admitted === other.admitted && sureness(one) === sureness(other);
+  one.severity === other.severity && one.admitted === other.admitted && shownAs(one) === shownAs(other);
 
 /** Matters that follow each other and are as grave, as sure and as much admitted. */
 const runsOf = (matters: readonly AnsweredMatter[]): AnsweredMatter[][] => {
