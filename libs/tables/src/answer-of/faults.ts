@@ -133,11 +133,6 @@ export const faultsOf = (asked: Asked): Answered => {
   }
   if (says === "no") return answered(none, false);
   if (isGood(value.text, asked.item)) return answered(none);
-  if (own.denied.length > 0)
-    return answered({
-      kind: "faults",
-      found: [],
-      denied: /^\s*(no|none|nil)\b/i.test(value.text) ? own.denied : own.denied,
-    });
+  if (own.denied.length > 0) return answered({ kind: "faults", found: [], denied: own.denied });
   return unanswered("no-such-word");
 };

@@ -2,7 +2,7 @@ import type { GradeScale } from "@evenhand/shared/report";
 import type { Item } from "@evenhand/shared/sheet";
 import { outcomeOf } from "../outcome-words/index.ts";
 import type { Sensed } from "../sensed-words/index.ts";
-import { sensedIn } from "../sensed-words/index.ts";
+import { namesTrouble, sensedIn } from "../sensed-words/index.ts";
 import { answered, unanswered } from "./context.ts";
 import type { Answered, Asked } from "./context.ts";
 
@@ -74,25 +74,30 @@ const houseGrade = (text: string, { id: item, section, positions }: Item): Answe
   return unanswered("no-such-word");
 };
 
-/** `Is the headlining torn?` */
-const namesFault = (text: string): boolean =>
-  sensedIn(text).some(
-    ({ senses, denied }) =>
-      !denied && senses.some((sense) => "fault" in sense || ("general" in sense && sense.general === "bad")),
+/** `Retrimmed in vinyl, good`: a grade between commas, where nothing beside it says otherwise. */
+const gradedPart = (text: string): string | undefined => {
+  const parts = text.split(/\s*[,;]\s+/);
+  const graded = parts.filter((part) => onScale(part, WORDS) !== undefined);
+  const [only] = graded;
+  const others = parts.filter((part) => part !== only).join(", ");
+  const saysMore = sensedIn(others).some(({ senses }) =>
+    senses.some((sense) => "grade" in sense || "general" in sense || "fault" in sense),
   );
+  return parts.length < 2 || graded.length !== 1 || saysMore ? undefined : onScale(only ?? "", WORDS);
+};
 
 /** A grade on the sheet's own scale, on the usual words or letters, or by a word of wear. */
 export const gradeOf = ({ item, value, scale, note, labels }: Asked): Answered => {
   const text = loose(value.text);
   const own = onScale(value.text, scale) ?? onScale(text, scale);
   if (own !== undefined && scale !== undefined) return on(scale, own);
-  const word = onScale(text, WORDS);
+  const word = onScale(text, WORDS) ?? gradedPart(value.text);
   if (word !== undefined) return on(WORDS, word);
   const letter = onScale(text, LETTERS);
   if (letter !== undefined) return on(LETTERS, letter, /^[A-DF]/.test(value.text.trim()));
   if (value.numeric) return unanswered("no-scale");
   const says = value.outcome?.says;
-  const faulty = (says === "yes" || says === "no") && labels.some((label) => namesFault(label.text));
+  const faulty = (says === "yes" || says === "no") && labels.some((label) => namesTrouble(label.text));
   if (faulty)
     return says === "no"
       ? unanswered("no-such-word")

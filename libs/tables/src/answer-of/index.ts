@@ -25,8 +25,13 @@ const ONLY_SEEN = /^(?:tear|scratch|stain|dent|ding|chip|fading|corrosion|pittin
 
 const workingBySense = (text: string): Answered => {
   const sensed = sensedIn(text);
-  for (const { senses, denied } of sensed)
-    for (const sense of senses) if ("working" in sense) return working(turned(sense.working, denied));
+  const said = sensed.flatMap(({ senses, denied }) =>
+    senses.flatMap((sense) => ("working" in sense ? [turned(sense.working, denied)] : [])),
+  );
+  // `Work but slow`
+  const [first] = said;
+  if (first !== undefined)
+    return working(first === "yes" && said.includes("intermittent") ? "intermittent" : first);
   for (const { senses, denied } of sensed)
     for (const sense of senses) {
       if ("general" in sense && ["good", "new"].includes(sense.general))

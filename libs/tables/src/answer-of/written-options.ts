@@ -25,14 +25,6 @@ const SMOKE = {
 };
 
 export const writtenOptions: readonly WrittenOption[] = [
-  ...of("visit.opinion", {
-    "for-less":
-      "would buy at a lower price; buy at a lower price; would buy for less; yes for less; yes at a lower price; would buy less money; would buy less; buy less money; only for less; at the right price; if the price is right",
-  }),
-  ...of("identity.title-holder", {
-    "seller-in-hand": "yes; in hand; present; seen; with seller; held; clear and in hand",
-    "no-title": "no; none; lost; missing",
-  }),
   ...of("electrics.warning-lamps", { yes: "go out; goes out; went out; all go out; out once running" }),
   ...of("electrics.oil-gauge", { yes: "go out; goes out; went out; out once running" }),
   ...of("engine.combustion-gas", {
@@ -140,10 +132,11 @@ export const writtenOptions: readonly WrittenOption[] = [
     incomplete: "missing; incomplete; no key for the trunk",
   }),
   ...of("identity.title-holder", {
-    "seller-in-hand": "seller name in hand; in seller s name in hand; seller in hand; clear in hand; in hand",
+    "seller-in-hand":
+      "yes; in hand; present; seen; with seller; held; clear and in hand; seller name in hand; in seller s name in hand; seller in hand; clear in hand",
     "seller-not-in-hand": "not in hand; seller name not in hand; at bank",
     "other-name": "other name; someone else; open title; not in seller name",
-    "no-title": "no title; none; lost",
+    "no-title": "no title; no; none; lost; missing",
   }),
   ...of("identity.title-brand", {
     clean: "clean; clear; none; no brand",
@@ -154,7 +147,7 @@ export const writtenOptions: readonly WrittenOption[] = [
   ...of("visit.opinion", {
     "would-buy": "yes; would buy; buy; would; recommended; recommend",
     "for-less":
-      "yes for less; not at this price; not at that price; at this price no; for less; at the right price; at a lower price; negotiate; less money; if put right",
+      "yes for less; not at this price; not at that price; at this price no; for less; at the right price; at a lower price; negotiate; less money; if put right; would buy at a lower price; buy at a lower price; would buy for less; yes at a lower price; would buy less money; would buy less; buy less money; only for less; if the price is right",
     "would-not": "no; would not; walk away; avoid; not recommended; do not buy",
   }),
   ...of("body.cowl-water", {

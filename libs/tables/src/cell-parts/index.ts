@@ -2,7 +2,7 @@ import { labelOf } from "../label/index.ts";
 import { outcomeOf } from "../outcome-words/index.ts";
 import { readValue } from "../read-value/index.ts";
 import type { Value } from "../read-value/index.ts";
-import { sensedIn } from "../sensed-words/index.ts";
+import { namesTrouble, sensedIn } from "../sensed-words/index.ts";
 import type { Claim } from "../table-claims/index.ts";
 import type { PlacedValue } from "./placed-value.ts";
 import { placedValue } from "./placed-value.ts";
@@ -20,12 +20,17 @@ const endsSpelled = (text: string): string =>
 const SIZE =
   /^[\d/., ]+\s*(?:mm|cm|in|inch(?:es)?|["″])\s*(?:thick|deep|long|wide|across|high|in size|dia\w*)\b/i;
 
+const LENGTH_ALONE =
+  /^(?:about|approx(?:\.|imately)?|some|roughly|around)?\s*[\d/., ]+\s*(?:mm|cm|in|inch(?:es)?|["″])\.?$/i;
+
+/** `Filler along the edge, about 100 mm`: a length by itself is that of the fault before it. */
+const isSizeOf = (part: string, before: string | undefined): boolean =>
+  before !== undefined && (SIZE.test(part) || (LENGTH_ALONE.test(part.trim()) && namesTrouble(before)));
+
 const withSizes = (parts: readonly string[]): readonly string[] =>
   parts.reduce<string[]>(
     (all, part) =>
-      SIZE.test(part) && all.length > 0
-        ? [...all.slice(0, -1), `${all.at(-1) ?? ""} ${part}`]
-        : [...all, part],
+      isSizeOf(part, all.at(-1)) ? [...all.slice(0, -1), `${all.at(-1) ?? ""} ${part}`] : [...all, part],
     [],
   );
 

@@ -76,10 +76,8 @@ const OTHER_NOUNS: Readonly<Record<string, readonly string[]>> = {
   windscreen: ["windshield"],
   scuttle: ["cowl"],
   hatch: ["tailgate"],
-  muffler: ["muffler"],
   silencer: ["muffler"],
   brake: ["stop"],
-  plate: ["plate"],
 };
 
 const positionsOfSet = (sheet: Sheet, id: string): readonly Position[] => {
@@ -245,8 +243,7 @@ const namedPlaces = (
   const relevant = chosen.length < all.length;
   const every = labels.some((label) => label.all);
   const positions = chosen.map(({ id }) => id);
-  if (positions.length <= 1 || (every && relevant)) return { positions, how: "said" };
-  if (every) return { positions, how: "said" };
+  if (positions.length <= 1 || every) return { positions, how: "said" };
   if (own.length > 0 && at !== undefined && positions.length === own.length)
     return { positions, how: "some" };
   return { positions, how: relevant ? "some" : "all" };

@@ -77,7 +77,8 @@ const headsColumns = (texts: readonly string[]): boolean => {
     texts.every((text, at) => isCount(text) || roles[at] !== undefined || (at === 0 && couldHead(text)))
   )
     return texts.filter(isCount).length >= 3 || texts.every(isCount);
-  if (!texts.every((text) => couldHead(text) || isCount(text))) return false;
+  // `Tyre pressure | LF | 30 | psi` is a row with its figure.
+  if (!texts.every(couldHead)) return false;
   if (saysTwice(texts, roles) || saysNothing(roles)) return false;
   const of = (role: string): number => roles.filter((one) => one?.role === role).length;
   const ticks = new Set(roles.flatMap((one, at) => (one?.role === "tick" ? [texts[at]?.toLowerCase()] : [])));
@@ -158,7 +159,7 @@ const firstHeads = (texts: readonly string[], roles: readonly (Heading | undefin
   if (strongFirst && texts.length === 2 && roles[1] === undefined) return false;
   const rest = texts.slice(1).filter((_, at) => roles[at + 1] === undefined);
   const names = rest.every((text) => !isValueWord(text) && text.length <= 30);
-  const lone = texts.length === 2 && roles[1]?.role === "note";
+  const lone = texts.length === 2 && roles[1]?.role === "note" && sectionsOf(first).length === 0;
   return names && !lone && (sectionsOf(first).length > 0 || roles[0] !== undefined || rest.length >= 2);
 };
 

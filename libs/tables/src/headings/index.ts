@@ -20,7 +20,7 @@ export type Heading = {
 const WORDS: readonly (readonly [role: HeadingRole, words: string])[] = [
   [
     "label",
-    "item;items;check;checks;check item;check point;checkpoint;component;components;part;parts;area;area checked;description;point;inspection item;inspection point;what;system;section;section / check;section/check;panel;test;tests;subject;element;feature;task;question;items checked;item checked;item description;category;group;equipment;fluid;fluids;function;measured item;component / system;system / component",
+    "item;items;check;checks;check item;check point;checkpoint;component;components;part;parts;area;area checked;description;point;inspection item;inspection point;system;section;section / check;section/check;panel;test;tests;subject;element;feature;task;question;items checked;item checked;item description;category;group;equipment;fluid;fluids;function;measured item;component / system;system / component",
   ],
   [
     "place",
@@ -28,12 +28,12 @@ const WORDS: readonly (readonly [role: HeadingRole, words: string])[] = [
   ],
   [
     "value",
-    "result;results;fitted;fitted?;equipped;equipped?;installed;installed?;on car;on car?;has it;has it?;code;reading;readings;value;values;measured;measurement;measurements;actual;finding;findings;grade;rating;score;condition;cond;cond.;status;answer;ok?;y/n;yes/no;pass/fail;p/f;works?;works;working?;ok/nok;found;state;assessment;data;figure;ok y/n;mark;1-5;a-f;outcome;inspection;response;rag;r a g;r/a/g;rag status;rag rating;traffic light;check?;checked;observed;readout;level;looks;look;appearance;quality;figure;amount;present",
+    "result;results;fitted;fitted?;equipped;equipped?;installed;installed?;on car;on car?;has it;has it?;code;reading;readings;value;values;measured;measurement;measurements;actual;finding;findings;grade;rating;score;condition;cond;cond.;status;answer;ok?;y/n;yes/no;pass/fail;p/f;works?;works;working?;ok/nok;found;state;assessment;data;figure;ok y/n;mark;1-5;a-f;outcome;inspection;response;rag;r a g;r/a/g;rag status;rag rating;traffic light;check?;checked;observed;readout;level;looks;look;appearance;quality;amount;present",
   ],
   ["unit", "unit;units;uom;unit of measure"],
   [
     "note",
-    "note;notes;comment;comments;remark;remarks;detail;details;observation;observations;action;explanation;further notes;inspector notes;inspector's notes;comments / action;notes / action;issue;issues found;what;memo;additional comments;what was seen;seen;what we found;what i found;what i saw;what was found;i found;description;in words;found on inspection;description of defect;defect description;faults found;further information;info;recommendation;recommendations;notes/comments;comments/notes;deviation;deviations;defect;defects;fault;faults;fault found;faults found;cause",
+    "note;notes;comment;comments;remark;remarks;detail;details;observation;observations;action;explanation;further notes;inspector notes;inspector's notes;comments / action;notes / action;issue;issues found;what;memo;additional comments;what was seen;seen;what we found;what i found;what i saw;what was found;i found;description;in words;found on inspection;description of defect;defect description;faults found;further information;info;recommendation;recommendations;notes/comments;comments/notes;deviation;deviations;defect;defects;fault;faults;fault found;cause",
   ],
   [
     "ignored",

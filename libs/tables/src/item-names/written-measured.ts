@@ -53,11 +53,11 @@ export const writtenMeasured: readonly Written[] = [
     "electrics.volts-rest",
   ),
   name(
-    "charging; alternator output; charge rate; charging voltage; running voltage; battery run; battery running; charging system; alternator; generator output; charge",
+    "charging; alternator output; charge rate; charging voltage; running voltage; battery run; battery running; charging system; alternator; generator output; charge; dynamo; dynamo output; generator; alternator charging; dynamo charging",
     "electrics.volts-charging",
   ),
   name(
-    "cranking; crank; battery crank; cranking voltage; battery cranking; volt cranking",
+    "cranking; crank; starting voltage; voltage starting; starter voltage; battery starting; battery crank; cranking voltage; battery cranking; volt cranking",
     "electrics.volts-cranking",
   ),
   name(
@@ -82,7 +82,7 @@ export const writtenMeasured: readonly Written[] = [
   name("heater; heat", "electrics.heat"),
   name("air con; aircon; air conditioning; air conditioner; ac; a c", "electrics.air-conditioning"),
   name(
-    "turn signal; indicator; direction indicator; blinker; flasher; signal",
+    "turn signal; indicator; direction indicator; blinker; flasher; signal; trafficator",
     "electrics.lamps",
     "left-front-turn right-front-turn left-rear-turn right-rear-turn",
   ),

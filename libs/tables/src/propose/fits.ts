@@ -82,9 +82,11 @@ const fitOfTime = ({ value, note }: Claim, item: Item): number => {
 };
 
 /** A fault that is named is a fault of the part before it is a grade of it. */
-const fitOfFault = ({ value }: Claim, item: Item): number => {
-  if (item.answer !== "grade" || value.numeric || outcomeOf(value.text) !== undefined) return 1;
-  return namesFault(value.text) ? 0.9 : 1;
+const fitOfFault = ({ value, note }: Claim, item: Item): number => {
+  if (item.answer !== "grade" || value.numeric) return 1;
+  const isMarked = value.text === "" || outcomeOf(value.text) !== undefined;
+  const said = isMarked ? (value.outcome?.says === "bad" ? note : "") : value.text;
+  return namesFault(said) ? 0.9 : 1;
 };
 
 /** How much likelier or less likely the claim's value, remark and headings make an item, beside how well its name fits. */

@@ -187,6 +187,14 @@ const isOtherReading = ({ id }: Item, { names }: Claim): boolean => {
   return other || lexiconVersion1.answering.notWith[id]?.test(text) === true;
 };
 
+/** `Hood` is the lid over the engine, and the cloth of the soft top where a sheet says bonnet as well. */
+const ofHood = (candidate: Candidate, { names }: Claim, { saysBonnet }: Reading): readonly Candidate[] => {
+  const [name] = names;
+  if (name === undefined || !/^\W*hood\W*$/i.test(name.text)) return [candidate];
+  if (saysBonnet !== true) return candidate.at?.includes("hood") === true ? [candidate] : [];
+  return candidate.item.id === "interior.top" ? [{ ...candidate, at: ["fabric"] }] : [];
+};
+
 const isGraded = ({ value, scale, rated }: Claim): boolean =>
   rated === true || isOnScale(value.text, scale) || isOnScale(value.text, WORDS);
 
@@ -213,6 +221,7 @@ const candidatesOf = (claim: Claim, reading: Reading): readonly Candidate[] => {
   }
   const named = [...best.values()]
     .filter((candidate) => isSpokenOf(candidate, claim))
+    .flatMap((candidate) => ofHood(candidate, claim, reading))
     .toSorted((a, b) => b.fit - a.fit);
   if (named[0] !== undefined && isOtherReading(named[0].item, claim)) return [];
   const found = answering(

@@ -29,6 +29,8 @@ export type Reading = {
   readonly form?: VehicleForm | undefined;
   /** What the sheet says of the side of its wheel, where the form is not known. */
   readonly rightHandDrive?: boolean | undefined;
+  /** Whether the sheet calls the lid over the engine a bonnet: then its hood is the soft top, and else the lid. */
+  readonly saysBonnet?: boolean | undefined;
   readonly faultKinds: ReadonlyMap<string, FaultKind>;
   /** Words of the headings above, and the sections they are about. */
   readonly around: readonly string[];

@@ -98,10 +98,30 @@ const withoutRange = (label: Label): Label => {
 const isNumbered = (sheet: Sheet, item: Item | undefined): boolean =>
   sheet.positionSets.find(({ id }) => id === item?.positions)?.numbered !== undefined;
 
+const BY_NUMBER = /(?:cyl(?:inder)?s?\.?\s*(?:no\.?\s*)?|#\s*)(\d{1,2})\s*[:=–-]?\s+(\d+(?:[.,]\d+)?)/gi;
+
+/** `Cyl 1 120, cyl 2 118 psi`: each figure behind the number of its cylinder. */
+const listedByNumber = (claim: Claim): readonly Claim[] => {
+  const listed = Array.from(claim.value.text.matchAll(BY_NUMBER));
+  if (listed.length < 2) return [];
+  const unit = readValue(claim.value.text.replaceAll(BY_NUMBER, "$2"), { comma: false }).numbers?.unit;
+  return listed.map(([, number = "", figure = ""]) => {
+    const value = readValue(figure, { comma: false });
+    const numbers = value.numbers ?? { values: [] };
+    return {
+      ...claim,
+      where: [labelOf(`cylinder ${number}`)],
+      value: { ...value, numbers: unit === undefined ? numbers : { ...numbers, unit } },
+    };
+  });
+};
+
 /** `Compressions | 165 160 165 162`: a figure for each cylinder, where nothing else says which. */
 const ofEach = (claim: Claim, sheet: Sheet, around: readonly string[]): readonly Claim[] => {
   const [name] = claim.names;
   if (name === undefined || !isNumbered(sheet, itemsNamed(sheet, name, around)[0]?.item)) return [claim];
+  const listed = listedByNumber(claim);
+  if (listed.length > 0) return listed;
   const where = claim.where.map(withoutRange);
   if (where.some(({ number }) => number !== undefined)) return [claim];
   const numbers = claim.value.numbers ?? notedNumbers(claim.note);
@@ -169,6 +189,9 @@ const saysRightHandDrive = ({ grids }: Book): boolean | undefined => {
   return right === left ? undefined : right;
 };
 
+const saysBonnet = ({ grids }: Book): boolean =>
+  grids.some(({ rows }) => rows.some(({ cells }) => cells.some(({ text }) => /\bbonnet\b/i.test(text))));
+
 /** Rows in which the car is named. */
 const HEAD_ROWS = 12;
 
@@ -184,7 +207,14 @@ export const readTable = (book: Book, sheet: Sheet, context: TableContext = {}):
   const legend = legendOf(book.grids);
   const { asked, rows } = askAll(
     book,
-    { sheet, faultKinds, form: context.form, scale: legend, rightHandDrive: saysRightHandDrive(book) },
+    {
+      sheet,
+      faultKinds,
+      form: context.form,
+      scale: legend,
+      rightHandDrive: saysRightHandDrive(book),
+      saysBonnet: saysBonnet(book),
+    },
     context.settled ?? noneSettled,
   );
   const settled = settlePlaces(

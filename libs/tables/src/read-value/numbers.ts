@@ -127,7 +127,14 @@ const unitBehind = (text: string): UnitSymbol | undefined => {
       text,
     )?.[1];
   if (words === undefined) return undefined;
-  return findUnit(words) ?? findUnit(words.split(/\s/)[0] ?? "") ?? (/^["″”]/.test(words) ? "in" : undefined);
+  const [first = ""] = words.split(/\s/);
+  return (
+    findUnit(words) ??
+    findUnit(first) ??
+    // At the end of a sentence.
+    findUnit(first.replace(/\.+$/, "")) ??
+    (/^["″”]/.test(words) ? "in" : undefined)
+  );
 };
 
 /** Nobody reads an odometer to a thousandth: `71.203 miles` are seventy-one thousand. */

@@ -35,6 +35,7 @@ const WRITTEN: readonly (readonly [words: string, ...senses: Sense[]])[] = [
     { working: "intermittent" },
   ],
   ["surface rust; rust scale; light rust; scabby; scab; crusty", { fault: "corrosion" }],
+  ["rust bubbling; bubbling rust; rust bubbles; rust bubbled", { fault: "blister" }],
   ["replated; re plated; rechromed", { grade: "as-new" }, { general: "new" }],
   ["filled", { fault: "filler" }],
   [

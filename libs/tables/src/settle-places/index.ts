@@ -23,13 +23,19 @@ const rivals = (asking: readonly Asking[]): Asking[][] => {
   return [...new Map(groups.map((group) => [group.map(({ at }) => at).join(), group])).values()];
 };
 
+const LATER = 0.03;
+
 /** Costs of each claim for each thing that any of them may mean: what it is less than certain, and dear where it means it not at all. */
 const costsOf = (
   group: readonly Asking[],
 ): { readonly ids: readonly string[]; readonly costs: number[][] } => {
   const ids = [...new Set(group.flatMap(({ meant }) => meant.map((one) => keysOf(one).join("|"))))];
   const costs = group.map(({ meant }, row) => [
-    ...ids.map((id) => 1 - (meant.find((one) => keysOf(one).join("|") === id)?.confidence ?? -1)),
+    // Of two that fit alike the first is meant, however many words the other's name has.
+    ...ids.map(
+      (id) =>
+        1 - (meant.find((one) => keysOf(one).join("|") === id)?.confidence ?? -1) + (row > 0 ? LATER : 0),
+    ),
     // A claim may also be left without: dearer than a poor fit, the later the dearer.
     ...group.map((_, column) => (column === row ? 1.2 - 0.001 * row : 3)),
   ]);

@@ -179,7 +179,8 @@ const withPlacesNamed = (columns: readonly Column[], namesItem: NamesItem): read
 const withValues = (columns: readonly Column[], rows: readonly Row[]): readonly Column[] => {
   const held = columns.filter(({ index, role }) => role !== "ignored" && contentOf(rows, index).length > 0);
   const [label, note] = held;
-  return held.length === 2 && label?.role === "label" && note?.role === "note"
+  const isNamed = label?.role === "label" || label?.role === "unknown";
+  return held.length === 2 && isNamed && note?.role === "note"
     ? columns.map((column) => (column === note ? { ...column, role: "value" as const } : column))
     : columns;
 };

@@ -56,8 +56,13 @@ const isAnswered = (
   if (head === undefined || first === undefined || others.length === 0) return false;
   const texts = others.map(({ cell }) => cell.text);
   const under = others.every(({ index }) => (head.cells[index]?.text ?? "") !== "");
-  return under && headsByTicks(texts) && texts.length <= MOST_ANSWERS && namesItem(first.cell.text);
+  const marks = texts.filter((text) => !WORKS.test(text.trim()));
+  const answers = marks.length > 0 && headsByTicks(marks);
+  return under && answers && texts.length <= MOST_ANSWERS && namesItem(first.cell.text);
 };
+
+/** Heads a column as well, and is what stands in a row. */
+const WORKS = /^works?$/i;
 
 const MOST_ANSWERS = 3;
 
