@@ -72,6 +72,7 @@ export const answerOf = (
     return { kind: "not-seen", reason: unseen };
   if (
     said.yesOrNo === "no" &&
+    /^(?:no|not)\b/u.test(said.text) &&
     item.equipment === true &&
     compiled.lexicon.answering.notFittedByNo.test(item.id)
   )

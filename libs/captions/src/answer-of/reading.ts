@@ -20,9 +20,11 @@ const scaleOf = (from: number | undefined, value: number): string =>
 const readingOf = (
   item: Item,
   { value, unit }: Pick<SaidNumber, "value" | "unit">,
-  { bare, text, year }: SaidOf,
-  { lexicon: { answering } }: CompiledLexicon,
+  said: SaidOf,
+  compiled: CompiledLexicon,
 ): { value: number; unit: UnitSymbol } | undefined => {
+  const { bare, text, year } = said;
+  const { answering } = compiled.lexicon;
   const own = item.reading;
   if (own === undefined || (unit === undefined && !bare)) return undefined;
   const plain = answering.bareFigures[item.id];
@@ -42,6 +44,9 @@ const readingOf = (
       : given,
   );
   if (!symbol.success) return undefined;
+  // "Two centimeters" of play, where millimeters are read.
+  if (symbol.data === "cm" && own.alsoIn.includes("mm"))
+    return readingOf(item, { value: value * 10, unit: "mm" }, said, compiled);
   const takes = symbol.data === own.unit || own.alsoIn.includes(symbol.data);
   if (/paint/u.test(item.id) && symbol.data === "mm" && value > 3) return undefined;
   const [least, most] = answering.plausible[item.id] ?? [-Infinity, Infinity];

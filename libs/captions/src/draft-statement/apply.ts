@@ -169,7 +169,7 @@ const isUnseenPart = (entry: Entry, { piece, text }: Breath): boolean => {
 
 /** "It goes away", "it clears up": of smoke where smoke was spoken of last, and then it is gone when warm. */
 const GOES_AWAY =
-  /\b(?:go(?:es)? (?:right )?away|went away|clears?(?: right)?(?: up| itself)?|cleared up|gone (?:in|after) a|disappears?|(?:is|run|burn|then)(?: it)?(?: is)? (?:clean|clear)|cleans up)\b/u;
+  /\b(?:go(?:es)? (?:right )?away|went away|clears?(?: right)?(?: up| itself)?|cleared up|gone (?:in|after) a|disappears?|(?:is|run|burn|then)(?: it)?(?: is)? (?:clean|clear)|cleans up|(?:after|after that|afterwards|later|then) nothing)\b/u;
 
 /** "Original" of a panel is its paint only where paint is spoken of. */
 export const fits = (draft: Draft, item: Item, answer: Answer, said: SaidOf, { piece }: Breath): boolean => {

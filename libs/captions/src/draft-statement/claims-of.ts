@@ -4,7 +4,7 @@ import { apply } from "./apply.ts";
 import type { Breath } from "./breath.ts";
 import { isPlaced, wordsOf } from "./draft.ts";
 import type { Draft } from "./draft.ts";
-import { isOnlyPlace, isPlaceBehind, narrowLast, placedIn, restOfWhole } from "./in-view.ts";
+import { bringIntoView, isOnlyPlace, isPlaceBehind, narrowLast, placedIn, restOfWhole } from "./in-view.ts";
 import { NEGATORS } from "./negation.ts";
 import { nameOnly, sayOfNamed } from "./of-named.ts";
 import { sayOfView } from "./of-view.ts";
@@ -43,6 +43,9 @@ export const claimsOf = (draft: Draft, breath: Breath): readonly string[] => {
     !/\byes$/u.test(breath.text)
   )
     return sayListed(draft, { ...breath, entries }, list);
+  if (entries.length > 0 && ONLY_THING.test(breath.text)) return sayOut(draft, { ...breath, entries });
+  // "Everything works, the gauges, the lights"
+  if (entries.length === 0 && EVERYTHING_WORKS.test(breath.text)) state.list = { of: breath, denies: false };
   const part = replyOfPart(draft, { ...breath, entries });
   if (part !== undefined) return part;
   // "Lights?" "All of them."
@@ -82,6 +85,9 @@ export const claimsOf = (draft: Draft, breath: Breath): readonly string[] => {
     saysFault(draft, asked) &&
     LEADS.has(draft.tokens[piece.from]?.stem ?? "")
   )
+    return sayListed(draft, { ...breath, entries }, { of: asked, denies: false });
+  // "What doesn't work?" "The dome light."
+  if (asked !== undefined && entries.length > 0 && WHAT_NOT.test(asked.text) && !saysSomething(draft, breath))
     return sayListed(draft, { ...breath, entries }, { of: asked, denies: false });
   if (isPlaceBehind(draft, breath)) return narrowLast(draft, breath);
   if (isInList(draft, breath, entries)) return sayOfNamed(draft, { ...breath, entries, has: true });
@@ -153,7 +159,8 @@ const ASKING =
   /^(?:the|an?|any|is|are|was|there|it|its|and|how|about|what|of|does|do|did|has|have|got|get|on|in|at|with|still|all|your|my|these|those|this|that|one|two|okay|right|so|s|then|to|now|me|see|check|look|good|well|ok|you|he|she|they|ever|also|too|both|side|hand|every|each|for|from|not|no|yes|come|make|go|give|show|use|work|run|start|here|car|her|him|them|next|let|u|tell|we|i|can|will|would|say|said|think|,|-)$/u;
 
 /** "Radio?", "is there a spare?": a question that asks nothing but whether; "windows electric?" asks what nobody knows. */
-const isBareQuestion = ({ tokens }: Draft, { piece: { from, to, mentions } }: Breath): boolean =>
+const isBareQuestion = ({ tokens }: Draft, { piece: { from, to, mentions }, text }: Breath): boolean =>
+  !/ (?:electric|manual|power|hydraulic|automatic)$/u.test(text) &&
   tokens
     .slice(from, to)
     .every(
@@ -162,6 +169,20 @@ const isBareQuestion = ({ tokens }: Draft, { piece: { from, to, mentions } }: Br
         ASKING.test(stem) ||
         mentions.some((one) => one.is !== "said" && one.from <= from + index && one.to > from + index),
     );
+
+/** "The only thing that doesn't is the clock", "the only exception is the clock". */
+const ONLY_THING =
+  /^(?:(?:and|but|really) )*(?:the )?only (?:thing|one|bit|part|exception)(?: (?:on (?:it|the car|here) )?(?:that|which))?(?: (?:does|do|is|are|will|did) not(?: (?:work|working|go|function|operate))?(?: right| properly)?)? (?:is|s|are|would be|being) /u;
+const WHAT_NOT = /^what (?:does|do|is|s) not\b/u;
+
+const EVERYTHING_WORKS =
+  /^(?:(?:and|so|but|yes) )*(?:everything|it all|all of it)(?: on (?:it|the car|here|this car))? (?:work|function)(?: on (?:it|the car|here|this car))?(?: fine| great| like it should| as it should)?$/u;
+
+/** What alone does not work, where all the rest does. */
+const sayOut = (draft: Draft, breath: Breath): readonly string[] => {
+  bringIntoView(draft, breath.entries);
+  return apply(draft, breath.entries, { ...breath, words: [], numbers: [], yesOrNo: "no" }, false);
+};
 
 /** "On the tailgate, and the left rear door": one part after another, of which what was asked is said or denied. */
 const sayListed = (

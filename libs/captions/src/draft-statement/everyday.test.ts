@@ -169,3 +169,70 @@ test.each([
 ])("as it is said every day: %s", (text, expected) => {
   expect(claimsIn(text)).toEqual(expected);
 });
+
+test.each([
+  [
+    "Everything works on it, the gauges, the horn. The only thing that doesn't is the clock.",
+    [
+      "electrics.charge-gauge yes",
+      "electrics.clock no",
+      "electrics.fuel-gauge yes",
+      "electrics.horn yes",
+      "electrics.oil-gauge yes",
+      "electrics.speedometer yes",
+      "electrics.tachometer yes",
+      "electrics.temperature-gauge yes",
+    ],
+  ],
+  [
+    "everything works the horn the wipers the only one that doesn't work is the radio",
+    ["electrics.horn yes", "electrics.radio no", "electrics.wipers yes"],
+  ],
+  [
+    "The horn and the wipers work, the only exception is the clock.",
+    ["electrics.clock no", "electrics.horn yes", "electrics.wipers yes"],
+  ],
+  ["The only thing that doesn't work is the air conditioning.", ["electrics.air-conditioning no"]],
+  ["What doesn't work? | The horn, and the clock.", ["electrics.clock no", "electrics.horn no"]],
+  ["Windows electric? | No. They all work.", ["doors.regulators yes @left-front-window,right-front-window"]],
+  ["The radio works but the sound's not very good.", ["electrics.radio yes"]],
+])("all but one: %s", (text, expected) => {
+  expect(claimsIn(text)).toEqual(expected);
+});
+
+test.each([
+  ["I had it painted in 2005.", ["body.paint-history refinished @14"]],
+  ["No dents on the car.", ["body.faults -dent @14"]],
+  [
+    "The right door was dented. I don't see any rust on it anywhere.",
+    ["body.faults dent -corrosion -perforation @right-front-door"],
+  ],
+  ["The left quarter had some rust in it and that was cut out and replaced.", []],
+  ["The top is white and it was new when he did the car.", []],
+])("of the whole car, and of what was: %s", (text, expected) => {
+  expect(claimsIn(text)).toEqual(expected);
+});
+
+test.each([
+  [
+    "The transmission shifts good, the fluid is nice and red.",
+    ["driveline.gearbox-fluid clean", "road.shifts clean"],
+  ],
+  ["There's a little seepage around the valve cover.", ["driveline.leaks-before weep @valve-covers"]],
+  [
+    "There's a small drip under it, that's the rear main seal.",
+    ["driveline.leaks-before drip @rear-main-seal"],
+  ],
+  [
+    "The carpets are worn on the driver's side, fine everywhere else.",
+    ["interior.carpet even-wear @3", "interior.carpet heavy-wear @left-front"],
+  ],
+  ["It has 71,000 miles on it. I've put about six thousand on it myself.", ["identity.odometer 71000 mi"]],
+  ["The steering has a little play, perhaps two centimeters.", ["steering.free-play 20 mm"]],
+  ["The gearbox has five gears.", ["identity.gearbox-kind five-speed"]],
+  ["It loses a little oil from the valve cover.", ["driveline.leaks-before weep @valve-covers"]],
+  ["The radiator does not lose water.", ["engine.radiator none"]],
+  ["There's a light tick when it's warm.", ["engine.noise tick-warm"]],
+])("figures, fluids and leaks: %s", (text, expected) => {
+  expect(claimsIn(text)).toEqual(expected);
+});

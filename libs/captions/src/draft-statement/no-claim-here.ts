@@ -5,7 +5,7 @@ import { ellipsisOf } from "./breath.ts";
 import type { Breath } from "./breath.ts";
 import { wordsOf } from "./draft.ts";
 import type { Draft } from "./draft.ts";
-import { OF_CAR, THIS_ONE } from "./phrases.ts";
+import { HAD_IT_DONE, OF_CAR, THIS_ONE } from "./phrases.ts";
 import { SAME_WORDS } from "./targets.ts";
 
 export const isAside = (draft: Draft, { from }: Piece): boolean => {
@@ -32,7 +32,11 @@ export const relevantTo = (draft: Draft, breath: Breath): Breath => {
     meaning.is === "condition" ||
     meaning.alone ||
     items.has(meaning.item) ||
-    (meaning.item === "body.paint-history" && OF_CAR.test(breath.text));
+    // What leaks may be named behind it.
+    (breath.entries.length === 0 &&
+      /^(?:weep|drip)$/u.test(meaning.option) &&
+      /^there (?:is|s)\b/u.test(breath.text)) ||
+    (meaning.item === "body.paint-history" && (OF_CAR.test(breath.text) || HAD_IT_DONE.test(breath.text)));
   const words = breath.words.filter(({ meanings }) => meanings.some(counts));
   const isBare = words.length === 0 && breath.numbers.length === 0;
   return { ...breath, words, ellipsis: breath.ellipsis ?? ellipsisOf(breath.text, isBare) };

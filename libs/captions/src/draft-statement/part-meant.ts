@@ -3,10 +3,14 @@ import type { Piece } from "../pieces/index.ts";
 import type { Breath } from "./breath.ts";
 import type { Draft } from "./draft.ts";
 import type { Entry } from "./entries.ts";
-import { CAR_ASKED, OF_CAR, isLeaks, isPanel } from "./phrases.ts";
+import { CAR_ASKED, HAD_IT_DONE, OF_CAR, isLeaks, isPanel } from "./phrases.ts";
 
 const NEVER_PAINTED =
   /^(?:(?:it|she|he) )?(?:(?:is|has|s) )?(?:never|not) (?:ever )?(?:been |had )?(?:painted|repainted|resprayed|been painted|a respray)$/u;
+
+/** "No dents on the car." */
+const ON_THE_CAR =
+  /\b(?:dent|ding|scratch|chip|rust)\b.* (?:on|in) (?:the|this) (?:whole |entire )?(?:car|body)$|^(?:(?:and|so|there|is|s) )*no rust anywhere\b/u;
 
 /** Tokens within which "it" is the part named last in the same sentence. */
 const JUST_NAMED = 8;
@@ -15,8 +19,15 @@ const JUST_NAMED = 8;
 export const isOfWholeCar = (draft: Draft, { piece, text, words }: Breath): boolean => {
   // "The bed floor is wood and it's been refinished": a part was named just before.
   const isGoingOn =
-    piece.join !== "start" && draft.state.entries.some(({ to }) => piece.from - to <= JUST_NAMED);
+    piece.join !== "start" &&
+    draft.state.entries.some(
+      ({ to, subjects }) =>
+        piece.from - to <= JUST_NAMED &&
+        subjects.every(({ id }) => !/^(?:all-panels|first-color)$/u.test(id)),
+    );
   if (isGoingOn) return false;
+  if (ON_THE_CAR.test(text) && words.some(({ meanings }) => meanings.some((one) => one.is === "condition")))
+    return true;
   const isRepaint = words.some(
     ({ meanings, negated }) =>
       !negated &&
@@ -28,7 +39,7 @@ export const isOfWholeCar = (draft: Draft, { piece, text, words }: Breath): bool
   if (NEVER_PAINTED.test(text)) return !draft.state.entries.some(isPanel);
   return (
     isRepaint &&
-    (OF_CAR.test(text) || CAR_ASKED.test(text)) &&
+    (OF_CAR.test(text) || CAR_ASKED.test(text) || HAD_IT_DONE.test(text)) &&
     !draft.state.entries.some((entry) => isPanel(entry) && !entry.plural)
   );
 };
@@ -123,15 +134,16 @@ const CAN_LEAK =
 
 /** "The transmission leaks a bit from the pan": its own, and not the engine's. */
 const panOfGearbox = (draft: Draft, entry: Entry): Entry => {
-  const isPan =
-    entry.to === entry.from + 1 &&
-    draft.tokens[entry.from]?.stem === "pan" &&
-    entry.subjects.every(({ id }) => id === "leak-oil-pan");
-  const gearbox =
-    draft.context.compiled.subjects.get("leak-gearbox") ?? draft.context.compiled.subjects.get("gearbox");
+  const isBare = entry.to === entry.from + 1;
+  const named = draft.tokens[entry.from]?.stem ?? "";
+  const isPan = isBare && named === "pan" && entry.subjects.every(({ id }) => id === "leak-oil-pan");
+  const isFluid = isBare && named === "fluid" && entry.subjects.every(({ id }) => id === "brake-fluid");
+  const gearbox = draft.context.compiled.subjects.get("gearbox");
   const isOfGearbox = draft.state.entries.some(({ subjects }) =>
     subjects.some(({ id }) => OF_GEARBOX.test(id)),
   );
+  const fluid = draft.context.compiled.subjects.get("gearbox-fluid");
+  if (isFluid && isOfGearbox && fluid !== undefined) return { ...entry, subjects: [fluid] };
   return isPan && isOfGearbox && gearbox !== undefined ? { ...entry, subjects: [gearbox] } : entry;
 };
 const OF_GEARBOX = /^(?:gearbox|gearbox-kind|gearbox-fluid|shifts)$/u;

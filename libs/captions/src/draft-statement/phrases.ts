@@ -15,6 +15,7 @@ export const gearboxKind = (words: string): string =>
     .replace(/^auto\b/u, "automatic")
     .replace(/^automatic .*$/u, "automatic")
     .replace(/ (?:gearbox|gear box)$/u, "")
+    .replace(/^(\w+) gear$/u, "$1-speed")
     .replace(/^(\w+)[ -]speed/u, "$1-speed");
 
 /** Second of the last word that begins at or before a character. */
@@ -68,6 +69,10 @@ export const OF_VIEW =
 
 export const OF_CAR =
   /^(?:(?:and|so|now|but) )*(?:it|she|he|the car|this car|this one|the old girl) (?:is|s|was|has|have|had|got|been)\b/u;
+
+/** "I had it painted", "my uncle repainted it". */
+export const HAD_IT_DONE =
+  /\b(?:had (?:it|her|the car|the body|the whole thing) (?:re)?(?:painted|sprayed|resprayed|refinished|redone)|(?:i|we|he|she|they|uncle|father|dad|husband|owner) (?:re)?(?:painted|sprayed|resprayed) (?:it|her|the car))\b/u;
 
 /** "Has it ever been painted?" */
 export const CAR_ASKED = /\b(?:has|have|had|was|is) (?:it|she|he|this|the car) (?:ever )?(?:been|had)\b/u;

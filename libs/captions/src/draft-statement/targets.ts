@@ -90,7 +90,11 @@ export type Target = {
 
 /** "The rest of the seats": those of which nothing was said; of paint, those whose paint nothing was said of. */
 const othersOf = (subject: Subject, id: string): readonly string[] =>
-  /seat|tires|wheels/u.test(subject.id) ? subject.items : [id];
+  /seat|tires|wheels/u.test(subject.id)
+    ? subject.items
+    : id === "body.faults" && subject.items.includes("doors.bottoms")
+      ? [id, "doors.bottoms"]
+      : [id];
 
 /** Which items and places of the sheet a part's name means, by the words beside it. */
 export class Targets {

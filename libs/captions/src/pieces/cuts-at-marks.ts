@@ -59,6 +59,12 @@ const exceptAt = (tokens: readonly RepairedToken[], at: number): number => {
   return one === "other" && two === "than" ? 2 : one === "besides" ? 1 : 0;
 };
 
+/** "… the horn, the wipers | the only thing that doesn't is the clock". */
+const isOnlyThing = (tokens: readonly RepairedToken[], at: number): boolean =>
+  tokens[at]?.stem === "the" &&
+  tokens[at + 1]?.stem === "only" &&
+  /^(?:thing|one|exception|bit|part)$/u.test(tokens[at + 2]?.stem ?? "");
+
 export type Cut = { readonly at: number; readonly skip: number; readonly join: Join };
 
 export const cutAt = (
@@ -75,6 +81,16 @@ export const cutAt = (
   if (mark !== undefined) return { at, skip: 1, join: mark };
   if (stem === "let" && /^(?:s|me|us|u)$/u.test(tokens[at + 1]?.stem ?? ""))
     return { at, skip: 0, join: "comma" };
+  // "Nice and red": how red it is.
+  if (
+    stem === "and" &&
+    /^(?:nice|good)$/u.test(tokens[at - 1]?.stem ?? "") &&
+    /^(?:red|clean|tight|smooth|quiet|cold|hot|warm|straight|firm|dry|solid|even|clear|soft|shiny|bright|strong|steady|crisp|level|fresh|thick|full|loud|easy)$/u.test(
+      tokens[at + 1]?.stem ?? "",
+    )
+  )
+    return undefined;
+  if (isOnlyThing(tokens, at)) return { at, skip: 0, join: "comma" };
   const word = WORDS.get(stem);
   if (
     stem === "so" &&

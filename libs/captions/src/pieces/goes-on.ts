@@ -29,13 +29,20 @@ export const isOwned = (tokens: readonly RepairedToken[], from: number, to: numb
   /^(?:has|have|had|got|get)$/u.test(tokens[from - 1]?.stem ?? "") &&
   tokens.slice(from, to).every(({ stem }) => BETWEEN.test(stem) || /^(?:any|no|got|still|new)$/u.test(stem));
 
+const MOST_COUNTED = 6;
+
+/** "The only thing that doesn't | work". */
+const isOfOnly = (tokens: readonly RepairedToken[], from: number): boolean => {
+  for (let at = from - 1; at >= Math.max(0, from - MOST_COUNTED); at -= 1)
+    if (tokens[at]?.stem === "only") return /^(?:thing|one|bit|part)$/u.test(tokens[at + 1]?.stem ?? "");
+  return false;
+};
+
 /** "The only thing out is the plate light". */
 export const isOnlyOne = (tokens: readonly RepairedToken[], said: Mention, { from }: Mention): boolean =>
-  tokens[said.from]?.stem === "only" &&
+  (tokens[said.from]?.stem === "only" || isOfOnly(tokens, said.from)) &&
   /^(?:is|are|was|s)$/u.test(tokens[said.to]?.stem ?? "") &&
   tokens.slice(said.to + 1, from).every(({ stem }) => BETWEEN.test(stem));
-
-const MOST_COUNTED = 6;
 
 /** "Put them on last year | wheels are …": so many words say something by themselves. */
 export const LONG_SAID = 3;

@@ -1,6 +1,7 @@
 import type { Mention } from "@evenhand/lexicon/find-mentions";
 import type { RepairedToken } from "@evenhand/lexicon/repair";
 import { askedAt } from "./asked.ts";
+import { opensNow } from "./opens-anew.ts";
 import type { Asked } from "./asked.ts";
 import { SENTENCE_ENDS, cutAt, isLateExcept } from "./cuts-at-marks.ts";
 import type { Cut } from "./cuts-at-marks.ts";
@@ -73,6 +74,7 @@ export const piecesOf = (
     if (isMarked) return undefined;
     while ((mentions[ahead]?.from ?? Infinity) < at) ahead += 1;
     if (asked?.to === at) return { at, skip: 0, join: "start" };
+    if (opensNow(tokens, at)) return { at, skip: 0, join: "start" };
     const found = askedAt(tokens, mentions, at, ahead);
     if (found === undefined) return undefined;
     next = found;

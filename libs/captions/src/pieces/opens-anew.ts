@@ -40,6 +40,23 @@ const opensScene = (tokens: readonly RepairedToken[], from: number, to: number):
   return -1;
 };
 
+/** "The fluid is red | now the body": somebody goes on to what comes next. */
+export const opensNow = (tokens: readonly RepairedToken[], at: number): boolean =>
+  opensEverything(tokens, at) ||
+  (tokens[at]?.stem === "now" &&
+    /^(?:the|for|on|we|let|i|inside|underneath|under)$/u.test(tokens[at + 1]?.stem ?? "") &&
+    !/^(?:is|are|s|was|right|up|until|till|by|for|as|from|just|even|that|now|and|but|so|do|does|it|they)$/u.test(
+      tokens[at - 1]?.stem ?? "",
+    ));
+
+/** "… on the right side | everything works on it". */
+const opensEverything = (tokens: readonly RepairedToken[], at: number): boolean =>
+  tokens[at]?.stem === "everything" &&
+  /^(?:work|else|is|s|function|on|in|under)$/u.test(tokens[at + 1]?.stem ?? "") &&
+  !/^(?:and|that|but|where|so|is|are|if|because|when|like|almost|not|of|with|about|know|say|think|sure|does|do|did|make|keep|nearly)$/u.test(
+    tokens[at - 1]?.stem ?? "",
+  );
+
 /** "A new starter in it | doesn't smoke at all | doesn't get hot": a verb that denies, with nothing before it that could be denied. */
 export const opensBare = (
   tokens: readonly RepairedToken[],

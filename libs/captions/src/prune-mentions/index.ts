@@ -37,8 +37,10 @@ const stemBefore = (tokens: readonly RepairedToken[], from: number): string =>
 const isDripUnder = (tokens: readonly RepairedToken[], from: number): boolean => {
   const at = beforeName(tokens, from);
   return (
-    /^(?:under|below|beneath)$/u.test(tokens[at]?.stem ?? "") &&
-    /^(?:drip|leak|puddle|spot|weep|seep|drop|oil|stain|damp|wet)$/u.test(tokens[at - 1]?.stem ?? "")
+    /^(?:under|below|beneath|around|by|near)$/u.test(tokens[at]?.stem ?? "") &&
+    /^(?:drip|leak|puddle|spot|weep|seep|seepage|seeping|weeping|leaking|dripping|drop|oil|stain|damp|wet)$/u.test(
+      tokens[at - 1]?.stem ?? "",
+    )
   );
 };
 

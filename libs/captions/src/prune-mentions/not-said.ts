@@ -22,7 +22,6 @@ const RULES: readonly Rule[] = [
     after:
       /^(?:stuff|thing|idea|question|news|time|deal|luck|point|life|home|reason|while|look|many|friend|day|morning|evening|road|way|price|name|place|company|people|folk|guy|man|woman|weather|job|fit|one for)$/u,
   },
-  { said: /^work(?:ing)?$/u, after: /^on$/u },
   {
     said: /^(?:walk|march)$/u,
     after: /^(?:around|you|u|through|over|back|away|round|to|up|down|past)$/u,
@@ -100,6 +99,9 @@ const isByAnother = (tokens: Tokens, { from, to }: Mention): boolean =>
   !tokens.slice(to + 1, to + MOST_WITH).some(({ stem }) => AS_GOOD.test(stem));
 
 const ENDS = /^[.?!;]$/u;
+/** "Had some rust in it and that was cut out and replaced". */
+const CUT_OUT = /^(?:cut|welded|replaced|repaired|fixed|sorted|removed|treated)$/u;
+
 const WAS_BAD =
   /^(?:rusty|rusted|rust|rotten|rotted|cracked|torn|ripped|bent|broken|dead|worn|leak|leaking|bad|shot|gone|dented|pitted|faded|perished|split|finished|dry|noisy|weak|seized|stuck|blown)$/u;
 const PUT_RIGHT =
@@ -117,6 +119,13 @@ const isPutRight = (tokens: Tokens, { from, to }: Mention): boolean => {
     )
   )
     at -= 1;
+  if (/^(?:had)$/u.test(stemAt(tokens, stemAt(tokens, at) === "some" ? at - 1 : at)))
+    return tokens
+      .slice(to, to + NEAR)
+      .some(
+        ({ stem }, index, all) =>
+          /^(?:was|were|been)$/u.test(stem) && CUT_OUT.test(all[index + 1]?.stem ?? ""),
+      );
   if (!/^(?:was|were)$/u.test(stemAt(tokens, at))) return false;
   for (const step of [-1, 1])
     for (let next = step < 0 ? at : to, count = 0; count < NEAR; next += step, count += 1) {
@@ -148,6 +157,19 @@ const isReadOff = (tokens: Tokens, { from, to }: Mention): boolean =>
     ),
   );
 
+/** "Work on it", "working on it"; "everything works on it" does. */
+const isWorkOn = (tokens: Tokens, { from, to }: Mention): boolean =>
+  /^work(?:ing)?$/u.test(stemAt(tokens, from)) &&
+  to === from + 1 &&
+  stemAt(tokens, to) === "on" &&
+  !(tokens[from]?.plural === true && /^(?:it|everything|this|the)$/u.test(stemAt(tokens, to + 1)));
+
+/** "It was new when he did the car": it is not any more. */
+const wasNew = (tokens: Tokens, { from, to }: Mention): boolean =>
+  stemAt(tokens, to - 1) === "new" &&
+  /^(?:was|were)$/u.test(stemAt(tokens, from - 1)) &&
+  /^(?:when|then|once|back)$/u.test(stemAt(tokens, to));
+
 /** "She sounds mean": the verb, and no sound metal. */
 const isVerbSound = (tokens: Tokens, { from, to }: Mention): boolean =>
   stemAt(tokens, from) === "sound" && tokens[from]?.plural === true && to === from + 1;
@@ -166,6 +188,8 @@ const isKeptCovered = (tokens: Tokens, { from }: Mention): boolean =>
 const CHECKS = [
   byRule,
   isVerbSound,
+  wasNew,
+  isWorkOn,
   isReadOff,
   isToFail,
   isDegreeBehind,

@@ -162,6 +162,11 @@ const ASKS_OFTEN = 0.4;
 const ASKS_NEVER = 0.1;
 const LEAST_TURNS = 3;
 
+const LEAST_UNNAMED = 8;
+const UNNAMED = ["one", "other"];
+/** Of turns that nobody is named at, so many must ask. */
+const ASKS_UNNAMED = 0.75;
+
 type Turn = { readonly speaker: string; readonly start: number; end: number; asks: boolean };
 
 /** Turns of those who only ask: by what they are called, or since they do little else. */
@@ -174,8 +179,22 @@ const asidesOf = (turns: readonly Turn[]): SpokenText["asides"] => {
     const others = [...bySpeaker].flatMap(([name, theirs]) => (name === speaker ? [] : [shareOf(theirs)]));
     const isNone = ONLY_ASKS.test(speaker) || (LISTENERS.test(speaker) && asks >= LISTENS);
     // Who asks often is answered by who never does, and what is only supposed between is theirs to put right.
-    const isAsker = asks >= ASKS || (asks >= ASKS_OFTEN && others.every((share) => share <= ASKS_NEVER));
+    const isAsker = UNNAMED.includes(speaker)
+      ? asks >= ASKS_UNNAMED
+      : asks >= ASKS || (asks >= ASKS_OFTEN && others.every((share) => share <= ASKS_NEVER));
     return isNone || (own.length >= LEAST_TURNS && isAsker) ? own : [];
+  });
+};
+
+/** Turns that only a dash opens are of two people, one after the other. */
+const withSpeakers = (said: readonly Word[]): readonly Word[] => {
+  const turns = said.filter(({ turn }) => turn);
+  if (turns.length < LEAST_UNNAMED || turns.some(({ speaker }) => speaker !== undefined)) return said;
+  let count = 0;
+  return said.map((word) => {
+    if (!word.turn) return word;
+    count += 1;
+    return { ...word, speaker: UNNAMED[count % 2] ?? "" };
   });
 };
 
@@ -234,5 +253,5 @@ export const spokenText = (
     said.push(...words.slice(skip));
     before = { lines: marks, words: words.length, end };
   }
-  return shown(said);
+  return shown(withSpeakers(said));
 };

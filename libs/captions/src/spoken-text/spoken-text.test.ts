@@ -86,3 +86,29 @@ test("every word of cues that repeat nothing is kept, in order", () => {
     { numRuns: 1000 },
   );
 });
+
+test("of turns that only dashes open, who asks nearly always has not the car to tell of", () => {
+  const turns = [
+    "Any rust?",
+    "None.",
+    "Has it a spare?",
+    "Yes.",
+    "Bumpers look good.",
+    "They do.",
+    "Is it dry?",
+    "It is.",
+  ];
+  const asked = [...turns, "Does it run?", "Sure."].map((text, index) => ({
+    start: index,
+    end: index + 1,
+    text: `- ${text}`,
+  }));
+  const { asides, text } = spokenText(asked);
+  expect(asides.map(({ start, end }) => text.slice(start, end))).toContain("Bumpers look good.");
+  const told = turns.map((one, index) => ({
+    start: index,
+    end: index + 1,
+    text: `- ${one.replace("?", ".")}`,
+  }));
+  expect(spokenText(told).asides).toEqual([]);
+});

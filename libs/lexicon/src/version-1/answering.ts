@@ -105,6 +105,8 @@ export const answering: Answering = {
   inThousands: ["identity.odometer"],
   notWith: { "engine.oil-pressure-idle": COLD_ALONE, "engine.oil-pressure-2000": COLD_ALONE },
   notSpokenWith: {
+    "identity.odometer":
+      /\bput\b.*\bon (?:it|her|the car)\b|\bsince (?:i|we)\b|\b(?:a|per|every|last) year\b|\bare mine\b/u,
     "road.noise": /\b(?:power steering|steering pump|pump|blower|fan|belt|starter|radio|heater|wiper)\b/u,
     "engine.oil-pressure-idle": OTHER_SPEED,
     "engine.oil-pressure-2000": OTHER_SPEED,

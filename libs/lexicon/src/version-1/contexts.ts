@@ -14,6 +14,8 @@ export const contexts: Readonly<Record<string, readonly string[]>> = {
     "tick over",
     "stop light",
     "at a light",
+    "at the minimum",
+    "at minimum",
   ],
   "engine.oil-pressure-2000": [
     "two thousand",
@@ -34,6 +36,8 @@ export const contexts: Readonly<Record<string, readonly string[]>> = {
     "at fifty",
     "at seventy",
     "driving",
+    "when i drive",
+    "when you drive",
     "get on it",
     "rev it",
     "revved",

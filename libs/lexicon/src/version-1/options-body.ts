@@ -3,8 +3,8 @@ import type { OptionWords } from "./option-words.ts";
 
 const LEAK = {
   none: "no leak; not leak; dry; none; no drip; bone dry; dry as a bone; not leaking; do not leak",
-  weep: "weep; weeping; leaks a little; leaking a little; little leak; leak slightly; small leak; small/little/slight/minor/tiny oil leak; tiny leak; minor leak; slow leak; bit of a leak; leak a bit; leaking slightly; touch of oil; oil mist; bit damp; wet around; seep; seeping; seepage; damp; sweat; sweating; wet; slight leak; moist; misting; oil film",
-  drip: "drip; dripping; oil on the floor; leave its mark; marks its territory; drops a bit; drop overnight; odd spot; odd drop; leaks a drop; leak; leaking; leaky; drop on the floor; leaves a spot; leaves a drop; spot on the floor",
+  weep: "weep; weeping; leaks a little; leaking a little; little leak; leak slightly; lose a little oil/water/fluid; loses a little oil/water/fluid; lose a bit of oil/water; small leak; small/little/slight/minor/tiny oil leak; tiny leak; minor leak; slow leak; bit of a leak; leak a bit; leaking slightly; touch of oil; oil mist; bit damp; wet around; seep; seeping; seepage; damp; sweat; sweating; wet; slight leak; moist; misting; oil film",
+  drip: "drip; dripping; oil on the floor; leave its mark; marks its territory; drops a bit; drop overnight; odd spot; odd drop; lose oil; lose water; lose coolant; lose fluid; leaks a drop; leak; leaking; leaky; drop on the floor; leaves a spot; leaves a drop; spot on the floor",
   run: "run; running leak; pouring; gush; pours; runs out; leaks badly; leak badly; leak bad; leak pretty bad; leak real bad; leaks oil bad; leak oil pretty bad; leak oil real bad; leak oil badly; leak a lot; leaks a lot of oil; leak like a sieve; bad leak; bad oil leak; big leak; bad leaks",
 };
 const LOOSE = {

@@ -51,9 +51,9 @@ export const engineOptions: readonly OptionWords[] = [
       quiet:
         "quiet; no noise; no knock; no tick; runs quiet; no knocks; runs quietly; no odd noise; no strange noise; not knock; not tick; no ticking; no knocking; not rattle",
       "tick-cold":
-        "tick a bit when it is cold; goes away once it warm up; goes away once warm; goes away when it is warm; goes away when warm; quiets down warm; tick until it warm up; tick until it warms up; tick till it warm up; tick when cold; bit of tick cold; tappety when cold; tappet noise when cold; noisy when cold; noisy till warm; ticks when cold; tick cold; ticks cold; tick when it is cold; tick until warm; tick on cold start; lifter tick cold; tick till it is warm; tick until it is warm; tick till warm; tick till hot; tick until hot; noisy until warm; noisy until it is warm; rattle until it is warm; rattle till warm; tick on start up; tick at start up; rattle on start up; tick tick when it is cold",
+        "tick a bit when it is cold; goes away once it warm up; goes away once warm; goes away when it is warm; goes away when warm; quiets down warm; tick until it warm up; tick until it warms up; tick till it warm up; tick when cold; tick/rattle till it gets oil; tick/rattle until it gets oil; tick/rattle till the oil comes up; tick/rattle until the oil comes up; tick/rattle when you first start; bit of tick cold; tappety when cold; tappet noise when cold; noisy when cold; noisy till warm; ticks when cold; tick cold; ticks cold; tick when it is cold; tick until warm; tick on cold start; lifter tick cold; tick till it is warm; tick until it is warm; tick till warm; tick till hot; tick until hot; noisy until warm; noisy until it is warm; rattle until it is warm; rattle till warm; tick on start up; tick at start up; rattle on start up; tick tick when it is cold",
       "tick-warm":
-        "ticks when warm; lifter noise; bit of lifter noise; tappets; tick; ticking; lifter tick; ticks; tappet noise; tappety; ticks warm",
+        "ticks when warm; light/little/slight/small/faint tick; bit of a tick; tick when it is warm; tick when warm; lifter noise; bit of lifter noise; tappets; tick; ticking; lifter tick; ticks; tappet noise; tappety; ticks warm",
       knock: "knock; knocks; rod knock; knocking; bottom end knock; rumbles at the bottom end",
     },
     true,

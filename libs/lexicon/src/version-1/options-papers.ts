@@ -47,7 +47,7 @@ export const papersOptions: readonly OptionWords[] = [
     "bill-of-sale": "bill of sale only",
   }),
   ...of("identity.lien", {
-    none: "no lien; none; no lien on it; lien free; no finance; no money owed; nothing owed; no outstanding finance; free of lien; no loan; no finance on it; finance free; clear of finance; nothing owing; nothing owing on it; owned outright; own it outright; free and clear; no loans against it; no credit on the car; no credit; no credit on it",
+    none: "no lien; none; no lien on it; lien free; no finance; no money owed; nothing owed; no outstanding finance; free of lien; no loan; no finance on it; finance free; clear of finance; nothing owing; nothing owing on it; owned outright; own it outright; free and clear; no loans against it; no credit on the car; no credit; no credit on it; no debt; no debt on it; free of debt",
     released:
       "released; lien released; paid off; released it; been released; lien has been paid; got the release; satisfied; been settled; settled",
     "release-promised":
@@ -57,7 +57,7 @@ export const papersOptions: readonly OptionWords[] = [
   ...of(
     "identity.lien",
     {
-      none: "free and clear; owned outright; own it outright; nothing owed on it; nothing owing on it; no money owing; no money owed",
+      none: "no debt on it; no credit on it; no finance on it; no loan on it; free and clear; owned outright; own it outright; nothing owed on it; nothing owing on it; no money owing; no money owed",
     },
     true,
   ),
@@ -135,7 +135,7 @@ export const papersOptions: readonly OptionWords[] = [
     "identity.miles-claim",
     {
       actual:
-        "actual mile; actual; genuine; original mile; true mile; real mile; original kilometer; actual mileage; genuine mile; original; genuine mile; documented mile; actual original miles; all true; true; is real; real; are correct; is correct; s real; that is the real; those are real; all real",
+        "actual mile; actual; genuine; original mile; true mile; real mile; original kilometer; actual mileage; genuine mile; original; genuine mile; documented mile; documented; is the truth; the truth; actual original miles; all true; true; is real; real; are correct; is correct; s real; that is the real; those are real; all real",
       believed:
         "believed actual; believe that is right; believe that s right; believe it; believe that; believe it is right; think that is right; believe it is genuine; believed genuine; believe they are genuine; should be right; believe it is actual; believe that is actual; believed to be actual; think that is actual; believe those are actual; we believe that is right; believe it to be actual; believes to be genuine; believe that is correct; believe that s correct; believe it is correct; believes to be correct; believe to be genuine; believes it to be genuine; believes genuine; thought to be genuine; thought to be correct; believe to be correct; understood to be genuine; believed to be correct; believed to be genuine; believed to be actual; believed to be original; believed to be true; believed genuine mileage",
       unknown:

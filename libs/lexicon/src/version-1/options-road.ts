@@ -120,7 +120,7 @@ export const roadOptions: readonly OptionWords[] = [
     true,
   ),
   ...of("engine.smoke-warm", {
-    none: "goes away; go away; goes right away; went away; clears; clear up; clears up; clears right up; cleared up; clears itself; gone in a second; gone in a minute; gone in a few seconds; gone after a second; gone after a minute; disappears; disappear; then nothing; nothing after that; stops after a minute; quits after a minute; it is clean; then clean; then it is clear; it is clear; runs clean; burns clean; cleans up",
+    none: "goes away; go away; goes right away; went away; clears; clear up; clears up; clears right up; cleared up; clears itself; gone in a second; gone in a minute; gone in a few seconds; gone after a second; gone after a minute; disappears; disappear; then nothing; nothing after that; stops after a minute; quits after a minute; it is clean; then clean; then it is clear; it is clear; after nothing; after that nothing; afterwards nothing; later nothing; runs clean; burns clean; cleans up",
   }),
   ...of("engine.smoke-overrun", {
     none: "no smoke; no blue smoke; not smoke; no puff; none; nothing; not a puff",

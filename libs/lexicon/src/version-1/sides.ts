@@ -57,7 +57,7 @@ export const sides: readonly SideWords[] = [
   side("both", "both; both of them; both side; each side; either side; pair"),
   side(
     "other",
-    "other; the other; other three; other two; rest; the rest; others; other side; everything else; other one",
+    "other; the other; other three; other two; rest; the rest; others; other side; everything else; everywhere else; elsewhere; other one",
   ),
   side("this", "this side; that side; on this side; this one"),
   side("spare", "spare"),

@@ -181,7 +181,7 @@ export const cabinSubjects: readonly Subject[] = [
   ),
   lamp(
     "plate-lamp",
-    "license plate lamp/light/bulb; number plate bulb; number plate lamp/light; plate lamp/light; tag light",
+    "license plate lamp/light/bulb; number plate bulb; number plate lamp/light; plate lamp/light; tag light; light/lamp for/of (the) number/license plate; light/lamp for/of (the) plate; light/lamp over the plate",
     "plate",
   ),
   lamp("interior-lamp", "dome light/lamp; courtesy light/lamp; interior light/lamp", "interior"),
@@ -260,6 +260,6 @@ export const cabinSubjects: readonly Subject[] = [
   subject(
     "no-item",
     [],
-    "rear wiper; central locking; cab corner; spoke; sun visor; visor; cup holder; roll bar; roll cage; cigarette/cigar lighter; lighter; wood on the dash; dash wood; wood trim; wood veneer; veneer; glove box/compartment; glovebox; grab handle; arm rest; armrest; ash tray; ashtray; speaker; tool box/toolbox; bed liner; bedliner; roof rack; luggage rack; tow bar; tow hitch; hitch; trailer hitch; mud flap; running board; shifter boot; gear knob; shift knob; gear lever; parcel shelf; package tray; rear shelf; kick panel; sill plate; scuff plate; door handle; gas cap; fuel cap; filler cap; petrol cap; oil cap; radiator cap; air filter; air cleaner; fan shroud; distributor; dizzy; coil pack; ignition lead; plug wire; spark plug wire; headlight switch; dimmer switch; light switch; car cover; storage cover; picnic table; badge bar; spot lamp/light; driving lamp/light; fog light/lamp; spotlight; foglight; heat shield; skid plate; winch; bull bar; brush guard",
+    "the sound; sound quality; reception; rear wiper; central locking; cab corner; spoke; sun visor; visor; cup holder; roll bar; roll cage; cigarette/cigar lighter; lighter; wood on the dash; dash wood; wood trim; wood veneer; veneer; glove box/compartment; glovebox; grab handle; arm rest; armrest; ash tray; ashtray; speaker; tool box/toolbox; bed liner; bedliner; roof rack; luggage rack; tow bar; tow hitch; hitch; trailer hitch; mud flap; running board; shifter boot; gear knob; shift knob; gear lever; parcel shelf; package tray; rear shelf; kick panel; sill plate; scuff plate; door handle; gas cap; fuel cap; filler cap; petrol cap; oil cap; radiator cap; air filter; air cleaner; fan shroud; distributor; dizzy; coil pack; ignition lead; plug wire; spark plug wire; headlight switch; dimmer switch; light switch; car cover; storage cover; picnic table; badge bar; spot lamp/light; driving lamp/light; fog light/lamp; spotlight; foglight; heat shield; skid plate; winch; bull bar; brush guard",
   ),
 ];

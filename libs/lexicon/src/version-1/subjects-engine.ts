@@ -210,7 +210,7 @@ export const engineSubjects: readonly Subject[] = [
   subject(
     "gearbox-kind",
     ["identity.gearbox-kind"],
-    "automatic gearbox/transmission; an automatic; is automatic; auto box; auto gearbox/transmission; gearbox kind; five speed (gearbox/manual); four speed (gearbox/manual); three speed (gearbox/manual); six speed (gearbox/manual); five speed gear box; four speed automatic; three speed automatic; four speed with overdrive; with overdrive",
+    "automatic gearbox/transmission; an automatic; is automatic; auto box; auto gearbox/transmission; gearbox kind; five speed (gearbox/manual); four speed (gearbox/manual); three speed (gearbox/manual); six speed (gearbox/manual); five speed gear box; four speed automatic; three speed automatic; four speed with overdrive; with overdrive; three/four/five/six gears",
   ),
   subject("overdrive", ["road.lock-up"], "overdrive; converter lock up; lock up converter"),
   subject("theft", ["identity.theft"], "theft check; stolen; theft recovery; theft"),

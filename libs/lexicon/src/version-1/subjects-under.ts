@@ -92,7 +92,11 @@ export const underSubjects: readonly Subject[] = [
     "front seal; timing cover; front cover; front of the engine; front of engine; front of the motor; crank pulley; front pulley; front crank seal; engine front",
     "engine-front",
   ),
-  leak("leak-valve-cover", "valve/rocker/cam cover; valve cover gasket; cam cover gasket", "valve-covers"),
+  leak(
+    "leak-valve-cover",
+    "valve/rocker/cam cover; cover of (the) valve; valve cover gasket; cam cover gasket",
+    "valve-covers",
+  ),
   leak("leak-oil-pan", "oil pan; sump; pan; oil pan gasket; sump gasket", "oil-pan"),
   leak(
     "leak-rear-main",
